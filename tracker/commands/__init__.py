@@ -1,0 +1,1 @@
+"""The same desk from a shell: one module a command."""

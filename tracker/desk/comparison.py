@@ -1,0 +1,65 @@
+"""What every price on a screen means: the footing a user chose, and the offers brought to it with their verdicts."""
+
+from dataclasses import dataclass
+from datetime import date
+from enum import StrEnum
+
+from tracker.desk.snapshot import Codes, Flags, Floats, Snapshot
+
+
+class Per(StrEnum):
+    TONNE = "tonne"
+    MSF = "msf"
+
+
+@dataclass(frozen=True, slots=True)
+class ChosenFooting:
+    """The user's choice: `delivered` compares delivered cost where known; `order_kg` picks each board's bracket."""
+
+    as_of: date
+    currency: str = "USD"
+    per: Per = Per.TONNE
+    delivered: bool = False
+    order_kg: float | None = None
+    current_only: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class Comparison:
+    """Offers on one footing, arrays aligned with `snapshot` (length n).
+
+    shown: the offer takes part (current, bracket applies). current: neither lapsed nor superseded on the day.
+    per_tonne, per_msf: in the chosen currency, charges in where the footing says delivered and it is known; NaN unknown.
+    price: the one of the two the footing asks for. is_delivered: freight is in that figure.
+    expected: what band or peers lead one to expect, same unit as `price`; band_low, band_high likewise; NaN none.
+    place: -1 below, 0 within, 1 above its band, -9 no band. score: modified z-score among peers, NaN too few; peers: how many.
+    out_of_line: the one conclusion. slip: the price fits clearly better on another basis.
+    """
+
+    snapshot: Snapshot
+    footing: ChosenFooting
+    shown: Flags
+    current: Flags
+    per_tonne: Floats
+    per_msf: Floats
+    price: Floats
+    is_delivered: Flags
+    expected: Floats
+    band_low: Floats
+    band_high: Floats
+    place: Codes
+    score: Floats
+    peers: Codes
+    out_of_line: Flags
+    slip: Flags
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """One rung of the way from the cell as written to the compared figure: ('per MSF', '1,240 × 74.0 ÷ 2,000 = 45.88')."""
+
+    label: str
+    text: str
+    cell: str = ""
+    estimate: bool = False
+    last: bool = False

@@ -1,0 +1,97 @@
+"""A vendor's file as plain cells: what every later step of reading works on.
+
+Rows and columns count from 0 here; `address` gives the A1 form a person sees. A cell keeps the value as the file
+stores it, the text a person would see, and what only formatting says (currency in the number format, hidden rows,
+a formula that was never calculated).
+"""
+
+from dataclasses import dataclass, field
+from datetime import date, datetime, time, timedelta
+from decimal import Decimal
+from enum import StrEnum
+
+CellValue = str | Decimal | bool | date | datetime | time | timedelta | None
+
+
+class CellFault(StrEnum):
+    """Why a cell that should hold a value has none that can be trusted."""
+
+    ERROR = "error"
+    FORMULA_WITHOUT_VALUE = "formula-without-value"
+
+
+@dataclass(frozen=True, slots=True)
+class Cell:
+    """One cell. `value` is typed (numbers are Decimal, text is stripped of nothing); `text` is what a person sees.
+
+    `number_format` is the spreadsheet's format code ('General' where none, '' in CSV); `fault` marks an error cell or
+    a formula without a stored value (then `value` is None and `text` the error or the formula). `struck`: struck through.
+    """
+
+    row: int
+    column: int
+    value: CellValue
+    text: str
+    number_format: str = ""
+    fault: CellFault | None = None
+    comment: str = ""
+    struck: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class MergedRange:
+    """A merged block, first and last row and column inclusive, counted from 0."""
+
+    top: int
+    left: int
+    bottom: int
+    right: int
+
+
+@dataclass(frozen=True, slots=True)
+class Grid:
+    """One sheet. `cells` holds only cells with content, keyed (row, column)."""
+
+    sheet: str
+    cells: dict[tuple[int, int], Cell]
+    merged: tuple[MergedRange, ...] = ()
+    hidden_rows: frozenset[int] = frozenset()
+    hidden_columns: frozenset[int] = frozenset()
+    hidden: bool = False
+
+    @property
+    def height(self) -> int:
+        """Rows from the top to the last one with content."""
+        return 1 + max((row for row, _ in self.cells), default=-1)
+
+    @property
+    def width(self) -> int:
+        """Columns from the left to the last one with content."""
+        return 1 + max((column for _, column in self.cells), default=-1)
+
+    def cell(self, row: int, column: int) -> Cell | None:
+        return self.cells.get((row, column))
+
+
+@dataclass(frozen=True, slots=True)
+class Workbook:
+    """A vendor's file. `kind` is 'xlsx', 'xls', 'xlsb', 'ods' or 'csv'; CSV has one grid with the sheet name ''."""
+
+    file: str
+    sha256: str
+    kind: str
+    grids: tuple[Grid, ...] = field(default=())
+
+
+class Unreadable(Exception):
+    """A file that can't be read at all; the message is one plain sentence for the user."""
+
+
+def address(row: int, column: int) -> str:
+    """The A1 address of a cell counted from 0: address(4, 3) is 'D5'."""
+    letters = ""
+    column += 1
+    while column:
+        column, remainder = divmod(column - 1, 26)
+        letters = chr(ord("A") + remainder) + letters
+    return f"{letters}{row + 1}"

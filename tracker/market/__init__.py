@@ -1,0 +1,1 @@
+"""What a price is worth beside others: arrays in, verdicts out."""

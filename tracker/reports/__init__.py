@@ -1,0 +1,1 @@
+"""Data in, a file out: PDF and XLSX."""

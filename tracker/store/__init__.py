@@ -1,0 +1,1 @@
+"""Tables, migrations, queries and the change log."""

@@ -1,0 +1,91 @@
+"""What a price is per, and how it becomes a price per tonne and per 1,000 ft².
+
+Every basis is either a mass of board or an area of it. Between the two stands the grammage; for bases counted in
+sheets the sheet's size gives the area.
+"""
+
+from dataclasses import dataclass
+from enum import StrEnum
+from fractions import Fraction
+
+from tracker.trade.exact import KG_PER_CWT, KG_PER_LB, KG_PER_SHORT_TON, KG_PER_TONNE, M2_PER_MSF
+from tracker.trade.quantities import Exact
+
+
+class Basis(StrEnum):
+    SHORT_TON = "short_ton"
+    TONNE = "tonne"
+    CWT = "cwt"
+    LB = "lb"
+    KG = "kg"
+    MSF = "msf"
+    M2 = "m2"
+    THOUSAND_M2 = "1000m2"
+    THOUSAND_SHEETS = "1000sheets"
+    SHEET = "sheet"
+
+
+_KG: dict[Basis, Fraction] = {
+    Basis.SHORT_TON: KG_PER_SHORT_TON,
+    Basis.TONNE: Fraction(KG_PER_TONNE),
+    Basis.CWT: KG_PER_CWT,
+    Basis.LB: KG_PER_LB,
+    Basis.KG: Fraction(1),
+}
+_M2: dict[Basis, Fraction] = {Basis.MSF: M2_PER_MSF, Basis.M2: Fraction(1), Basis.THOUSAND_M2: Fraction(1000)}
+_SHEETS: dict[Basis, int] = {Basis.THOUSAND_SHEETS: 1000, Basis.SHEET: 1}
+
+BY_WEIGHT = frozenset(_KG)
+BY_AREA = frozenset(_M2)
+BY_SHEET = frozenset(_SHEETS)
+
+
+@dataclass(frozen=True, slots=True)
+class BoardMeasure:
+    """What turns a weight of board into an area: grammage in g/m² and the sheet's two sides in mm, where known."""
+
+    grammage_gsm: Exact | None = None
+    sheet_mm: tuple[Exact, Exact] | None = None
+
+
+def per_tonne(price: Exact, basis: Basis, board: BoardMeasure) -> Fraction | None:
+    """The price of 1,000 kg, or None where grammage or sheet size that it needs is not known."""
+    mass = mass_of(basis, board)
+    return None if mass is None else Fraction(price) * KG_PER_TONNE / mass
+
+
+def per_msf(price: Exact, basis: Basis, board: BoardMeasure) -> Fraction | None:
+    """The price of 1,000 ft², or None where grammage or sheet size that it needs is not known."""
+    area = area_of(basis, board)
+    return None if area is None else Fraction(price) * M2_PER_MSF / area
+
+
+def price_on(per_tonne_price: Exact, basis: Basis, board: BoardMeasure) -> Fraction | None:
+    """A price per tonne expressed on another basis: the inverse of per_tonne."""
+    mass = mass_of(basis, board)
+    return None if mass is None else Fraction(per_tonne_price) * mass / KG_PER_TONNE
+
+
+def mass_of(basis: Basis, board: BoardMeasure) -> Fraction | None:
+    """Kilograms of board in one unit of the basis."""
+    if basis in _KG:
+        return _KG[basis]
+    area = area_of(basis, board)
+    if area is None or not board.grammage_gsm:
+        return None
+    return area * Fraction(board.grammage_gsm) / 1000
+
+
+def area_of(basis: Basis, board: BoardMeasure) -> Fraction | None:
+    """Square metres of board in one unit of the basis."""
+    if basis in _M2:
+        return _M2[basis]
+    if basis in _SHEETS:
+        return None if board.sheet_mm is None else _SHEETS[basis] * sheet_area(board.sheet_mm)
+    return None if not board.grammage_gsm else _KG[basis] * 1000 / Fraction(board.grammage_gsm)
+
+
+def sheet_area(sheet_mm: tuple[Exact, Exact]) -> Fraction:
+    """Square metres of one sheet given in mm."""
+    width, length = sheet_mm
+    return Fraction(width) * Fraction(length) / 1_000_000

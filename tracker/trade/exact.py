@@ -1,0 +1,43 @@
+"""The exact factors every conversion in the tracker goes through.
+
+Pound, foot and inch are the international definitions of 1959 (also NIST Handbook 44, Appendix C; from memory, the
+stored copies print 453.59237 g and 0.3048 m). A caliper point is a thousandth of an inch. All else follows by
+exact arithmetic, so every constant is a Fraction.
+"""
+
+from decimal import Context, Decimal
+from fractions import Fraction
+
+KG_PER_LB = Fraction(45359237, 100_000_000)
+M_PER_FOOT = Fraction(3048, 10_000)
+MM_PER_INCH = Fraction(254, 10)
+UM_PER_POINT = Fraction(254, 10)
+
+LB_PER_SHORT_TON = 2000
+LB_PER_LONG_TON = 2240
+LB_PER_CWT = 100
+KG_PER_TONNE = 1000
+KG_PER_SHORT_TON = LB_PER_SHORT_TON * KG_PER_LB
+KG_PER_LONG_TON = LB_PER_LONG_TON * KG_PER_LB
+KG_PER_CWT = LB_PER_CWT * KG_PER_LB
+
+M2_PER_SQUARE_FOOT = M_PER_FOOT**2
+M2_PER_MSF = 1000 * M2_PER_SQUARE_FOOT
+
+GSM_PER_LB_MSF = KG_PER_LB * 1000 / M2_PER_MSF
+GSM_PER_LB_3000FT2 = GSM_PER_LB_MSF / 3
+
+_TWELVE_DIGITS = Context(prec=12)
+
+
+def as_decimal(value: Fraction) -> Decimal:
+    """The fraction to 12 significant digits, without trailing zeros: for output, never for further arithmetic."""
+    divided = _TWELVE_DIGITS.divide(Decimal(value.numerator), Decimal(value.denominator))
+    plain = divided.normalize(_TWELVE_DIGITS)
+    return plain.quantize(Decimal(1)) if plain == plain.to_integral_value() else plain
+
+
+def plain_text(value: Decimal) -> str:
+    """A decimal without exponent or trailing zeros, as the command line's JSON prints it: '1267.5', '0', '1200'."""
+    text = format(value, "f")
+    return text.rstrip("0").rstrip(".") if "." in text else text

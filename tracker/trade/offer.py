@@ -1,0 +1,191 @@
+"""An offer: one price for one board at one order size, as a vendor wrote it."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from datetime import date
+from decimal import Decimal
+from enum import StrEnum
+
+from tracker.trade.basis import Basis, BoardMeasure
+
+
+class State(StrEnum):
+    """How far an offer is known: accepted, or a person is asked, or it can't be used."""
+
+    ACCEPTED = "accepted"
+    QUESTION = "question"
+    REFUSED = "refused"
+
+
+class NoteCode(StrEnum):
+    GRADE_UNKNOWN = "grade-unknown"
+    CURRENCY_UNKNOWN = "currency-unknown"
+    BASIS_UNKNOWN = "basis-unknown"
+    WEIGHT_BASIS_UNKNOWN = "weight-basis-unknown"
+    CALIPER_UNKNOWN = "caliper-unknown"
+    NUMBER_AMBIGUOUS = "number-ambiguous"
+    DATE_AMBIGUOUS = "date-ambiguous"
+    PRICES_DISAGREE = "prices-disagree"
+    FORMULA_WITHOUT_VALUE = "formula-without-value"
+    ERROR_CELL = "error-cell"
+    PRICE_NOT_POSITIVE = "price-not-positive"
+    HIDDEN = "hidden"
+    WEIGHT_ESTIMATED = "weight-estimated"
+    WEIGHT_IMPLAUSIBLE = "weight-implausible"
+    ALREADY_IMPORTED = "already-imported"
+    LEAD_TIME_UNREAD = "lead-time-unread"
+    VALIDITY_UNREAD = "validity-unread"
+    BRACKET_UNREAD = "bracket-unread"
+    OUTSIDE_USUAL_RANGE = "outside-usual-range"
+
+
+class GrammageFrom(StrEnum):
+    QUOTED = "quoted"
+    ESTIMATED = "estimated"
+
+
+@dataclass(frozen=True, slots=True)
+class Note:
+    """What a person should know about one line, in plain words, with the cell it was seen in."""
+
+    code: NoteCode
+    cell: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Charge:
+    """Something quoted beside the price. `basis` None means a percentage of the price; else `currency` is set.
+
+    `freight` says that this charge brings the board to the buyer's dock.
+    """
+
+    label: str
+    price: Decimal
+    currency: str | None
+    basis: Basis | None
+    freight: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Source:
+    """Where a price stands: sheet name ('' for CSV), A1 address, the cell's own text."""
+
+    sheet: str
+    cell: str
+    as_written: str = ""
+    also: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Offer:
+    """One price as read. None means the sheet does not say (or, while a question is open, does not say for certain).
+
+    caliper_um in µm, grammage_gsm in g/m², masses in kg, lead_days as (shortest, longest) calendar days,
+    price in units of `currency` per `basis`. `from_kg` is inclusive, `below_kg` exclusive; None is open.
+    """
+
+    source: Source
+    vendor: str | None = None
+    product: str = ""
+    grade: str | None = None
+    coated_sides: int | None = None
+    caliper_um: Decimal | None = None
+    grammage_gsm: Decimal | None = None
+    grammage_from: GrammageFrom | None = None
+    price: Decimal | None = None
+    currency: str | None = None
+    basis: Basis | None = None
+    sheet_mm: tuple[Decimal, Decimal] | None = None
+    from_kg: Decimal | None = None
+    below_kg: Decimal | None = None
+    minimum_kg: Decimal | None = None
+    lead_days: tuple[int, int] | None = None
+    valid_until: date | None = None
+    delivered: bool | None = None
+    charges: tuple[Charge, ...] = ()
+    received: date | None = None
+
+    @property
+    def measure(self) -> BoardMeasure:
+        """What converts between weight and area of this board."""
+        return BoardMeasure(self.grammage_gsm, self.sheet_mm)
+
+
+@dataclass(frozen=True, slots=True)
+class Evidence:
+    """What said a field's value: the cell (or header, format, note, remembered answer) and its words."""
+
+    field: str
+    said_by: str
+    words: str
+    against: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """One offer of a vendor's sheet with its state, the notes a person should read, and what said each field."""
+
+    offer: Offer
+    state: State
+    notes: tuple[Note, ...] = ()
+    evidence: tuple[Evidence, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class PassedOver:
+    """Part of a sheet that holds no offers, and why."""
+
+    sheet: str
+    rows: str
+    why: str
+
+
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """One possible answer: `value` is remembered, `label` is shown."""
+
+    value: str
+    label: str
+
+
+@dataclass(frozen=True, slots=True)
+class Question:
+    """One cause that holds lines back. `key` is what an answer is remembered under ('ton', 'currency', 'grade:fenlight white').
+
+    `choices` may be empty: then any text of the named kind answers it (a vendor's name, an ISO currency).
+    """
+
+    key: str
+    code: NoteCode
+    text: str
+    words: str
+    choices: tuple[Choice, ...]
+    cells: tuple[tuple[str, str], ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """All that reading one vendor's file yields. `unreadable` holds the reason in one sentence when nothing could be read."""
+
+    file: str
+    sha256: str
+    unreadable: str | None = None
+    vendor: str | None = None
+    lines: tuple[Line, ...] = ()
+    passed_over: tuple[PassedOver, ...] = ()
+    questions: tuple[Question, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Answers:
+    """What a person has settled for a file or remembered for its vendor.
+
+    Keys of `settled`: 'vendor', 'currency' (ISO code), 'ton' ('short'|'metric'), 'weight-basis' ('msf'|'3000ft2'),
+    'decimal' ('.'|','), 'date-order' ('dmy'|'mdy'), 'basis' or 'basis:<words>' (a Basis value),
+    'grade:<words casefolded>' (a grade code), 'bracket:<words>' ('from_kg:below_kg'). An answer never overrules what
+    the sheet says; it settles what the sheet leaves open.
+    """
+
+    settled: Mapping[str, str] = field(default_factory=dict)
+    received: date | None = None

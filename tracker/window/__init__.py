@@ -1,0 +1,1 @@
+"""What a person sees: Qt Widgets over arrays. No SQL, no arithmetic on prices, no parsing."""
