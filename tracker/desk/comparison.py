@@ -29,10 +29,12 @@ class Comparison:
     """Offers on one footing, arrays aligned with `snapshot` (length n).
 
     shown: the offer takes part (current, bracket applies). current: neither lapsed nor superseded on the day.
-    per_tonne, per_msf: in the chosen currency, charges in where the footing says delivered and it is known; NaN unknown.
+    per_tonne, per_msf: in the chosen currency, with charges where the footing says delivered and that is known; NaN
+    unknown.
     price: the one of the two the footing asks for. is_delivered: freight is in that figure.
     expected: what band or peers lead one to expect, same unit as `price`; band_low, band_high likewise; NaN none.
-    place: -1 below, 0 within, 1 above its band, -9 no band. score: modified z-score among peers, NaN too few; peers: how many.
+    place: -1 below, 0 within, 1 above its band, -9 no band. score: modified z-score among peers, NaN too few; peers:
+    how many.
     out_of_line: the one conclusion. slip: the price fits clearly better on another basis.
     """
 
@@ -56,7 +58,7 @@ class Comparison:
 
 @dataclass(frozen=True, slots=True)
 class Step:
-    """One rung of the way from the cell as written to the compared figure: ('per MSF', '1,240 × 74.0 ÷ 2,000 = 45.88')."""
+    """One rung of the way from the cell as written to the compared figure: 'per MSF', '1,240 × 74 ÷ 2,000 = 45.88'."""
 
     label: str
     text: str

@@ -21,8 +21,9 @@ class Snapshot:
 
     id: database id. vendor, grade, currency, basis, file: codes into vendors, grades, currencies, bases, files.
     product, as_quoted (for example '$1,240 /ST'), sheet, cell: lists of str. caliper_um in µm, grammage_gsm in g/m².
-    per_tonne … delivered_per_msf: in the quoted currency, NaN where unknown. from_kg, below_kg, minimum_kg in kg (NaN open).
-    lead_low, lead_high: calendar days (NaN unknown). delivered: 1 yes, 0 no, -1 not said. estimated: the grammage is an estimate.
+    per_tonne … delivered_per_msf: in the quoted currency, NaN where unknown. from_kg, below_kg, minimum_kg in kg,
+    NaN open. lead_low, lead_high: calendar days, NaN unknown. delivered: 1 yes, 0 no, -1 not said. estimated: the
+    grammage is an estimate.
     superseded_by_day: the day a newer offer of the same vendor, board and bracket arrived (-1: none).
     """
 

@@ -25,7 +25,8 @@ class Cell:
     """One cell. `value` is typed (numbers are Decimal, text is stripped of nothing); `text` is what a person sees.
 
     `number_format` is the spreadsheet's format code ('General' where none, '' in CSV); `fault` marks an error cell or
-    a formula without a stored value (then `value` is None and `text` the error or the formula). `struck`: struck through.
+    a formula without a stored value (then `value` is None and `text` the error or the formula). `struck`: the text is
+    struck through.
     """
 
     row: int

@@ -42,7 +42,7 @@ def delivered_cost_known(offer: Offer) -> bool:
 def with_charges(
     price: Fraction | None, charges: tuple[Charge, ...], basis: Basis, board: BoardMeasure
 ) -> Fraction | None:
-    """A price per tonne or per MSF with its charges added, each by its own basis; percentages are of the price alone."""
+    """A price per tonne or per MSF with its charges added, each by its own basis; per cent is of the price alone."""
     if price is None:
         return None
     total = price

@@ -151,9 +151,10 @@ class Choice:
 
 @dataclass(frozen=True, slots=True)
 class Question:
-    """One cause that holds lines back. `key` is what an answer is remembered under ('ton', 'currency', 'grade:fenlight white').
+    """One cause that holds lines back.
 
-    `choices` may be empty: then any text of the named kind answers it (a vendor's name, an ISO currency).
+    `key` is what an answer is remembered under: 'ton', 'currency', 'grade:fenlight white'. `choices` may be empty: then
+    any text of the named kind answers it (a vendor's name, an ISO currency).
     """
 
     key: str
@@ -166,7 +167,7 @@ class Question:
 
 @dataclass(frozen=True, slots=True)
 class Reading:
-    """All that reading one vendor's file yields. `unreadable` holds the reason in one sentence when nothing could be read."""
+    """All that reading one vendor's file yields. `unreadable`: why nothing could be read, in one sentence."""
 
     file: str
     sha256: str
