@@ -4,26 +4,45 @@ import sys
 from collections.abc import Sequence
 
 from tracker.commands import run
-from tracker.commands.outcome import WindowWanted
+from tracker.commands.outcome import PicturesWanted, WindowWanted
 
 
 def main(argv: Sequence[str] | None = None) -> int:
     """Carry out the command line; exit statuses are those of the commands (0 done, 1 failed, 2 wrong use, 3 asked)."""
     outcome = run(sys.argv[1:] if argv is None else list(argv))
-    return open_the_window(outcome) if isinstance(outcome, WindowWanted) else outcome
+    if isinstance(outcome, WindowWanted):
+        return open_the_window(outcome)
+    if isinstance(outcome, PicturesWanted):
+        return leave_pictures(outcome)
+    return outcome
 
 
 def open_the_window(wanted: WindowWanted) -> int:
-    """The window on a database; where this machine can show none, a sentence that says what is missing."""
+    """The window on a database; where this machine can show none, a sentence on what is missing, then the fallback."""
     from tracker.window.display import why_no_window
 
     reason = why_no_window()
-    if reason:
-        print(reason, file=sys.stderr)
-        return 1
-    from tracker.window.application import open_window
+    if reason is None:
+        from tracker.window.application import open_window
 
-    return open_window(wanted.database)
+        return open_window(wanted.database)
+    print(reason, file=sys.stderr)
+    return 1 if wanted.otherwise is None else leave_pictures(wanted.otherwise)
+
+
+def leave_pictures(wanted: PicturesWanted) -> int:
+    """Every screen as a picture, drawn without a display."""
+    from tracker.window.display import why_no_drawing
+
+    reason = why_no_drawing()
+    if reason is not None:
+        print(f"The pictures could not be drawn. {reason}", file=sys.stderr)
+        return 1
+    from tracker.window.application import render_screens
+
+    pictures = render_screens(wanted.database, wanted.folder)
+    print(f"{len(pictures)} pictures of the screens are in {wanted.folder}")
+    return 0
 
 
 if __name__ == "__main__":

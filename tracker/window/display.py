@@ -69,7 +69,7 @@ def why_no_x11(display: str) -> str | None:
     if lacking:
         return sentence_about(lacking)
     if not display_answers(display):
-        return f"The display {display} does not answer, so no window was opened. Check DISPLAY, or start it on a desktop."
+        return f"The display {display} does not answer, so no window was opened. Check DISPLAY."
     return None
 
 
