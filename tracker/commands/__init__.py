@@ -1,1 +1,5 @@
-"""The same desk from a shell: one module a command."""
+"""The same desk from a shell: one module a command. Results go to standard output, messages to standard error."""
+
+from tracker.commands.line import run
+
+__all__ = ["run"]

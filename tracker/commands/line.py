@@ -1,0 +1,105 @@
+"""The command line: which command is asked for, its exit status, and what a user sees when something fails."""
+
+from __future__ import annotations
+
+import argparse
+import importlib
+import sys
+from collections.abc import Callable, Sequence
+from enum import IntEnum
+
+from tracker.desk.trouble import Trouble
+
+
+class Status(IntEnum):
+    """Exit statuses: 2 also stands for input that can't be read."""
+
+    DONE = 0
+    FAILED = 1
+    WRONG_USE = 2
+    ASKED = 3
+
+
+# Each module offers `describe(parser)` and `run(options) -> Status`; it is imported only when its command is asked for,
+# so that no command waits for what another one needs.
+_COMMANDS: dict[str, tuple[str, str]] = {
+    "import": ("take_in", "read vendors' price sheets and store their offers"),
+}
+
+
+def run(arguments: Sequence[str]) -> int:
+    """Runs one command and returns its exit status. A user's trouble becomes one sentence on standard error."""
+    _speak_utf8()
+    parser = _parser(arguments)
+    try:
+        options = parser.parse_args(arguments)
+    except SystemExit as stop:
+        return stop.code if isinstance(stop.code, int) else Status.WRONG_USE
+    if options.command is None:
+        parser.print_help(sys.stderr)
+        return Status.WRONG_USE
+    return _carry_out(options)
+
+
+def _carry_out(options: argparse.Namespace) -> int:
+    action: Callable[[argparse.Namespace], Status] = options.run
+    try:
+        return int(action(options))
+    except BrokenPipeError:
+        return Status.FAILED
+    except KeyboardInterrupt:
+        print("Stopped; nothing that was not finished is kept.", file=sys.stderr)
+        return Status.FAILED
+    except Trouble as problem:
+        if options.debug:
+            raise
+        print(problem, file=sys.stderr)
+        return Status.FAILED
+    except Exception as problem:
+        if options.debug:
+            raise
+        print(
+            f"That failed because of a fault in this program ({type(problem).__name__}: {problem}). "
+            "Nothing half done was kept. Run it again with --debug and report what it prints.",
+            file=sys.stderr,
+        )
+        return Status.FAILED
+
+
+def _parser(arguments: Sequence[str]) -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(
+        prog="python -m tracker",
+        description="Vendors' paperboard price sheets on one footing, and every sample accounted for. "
+        "Without a command the window opens.",
+        epilog="Exit status: 0 done; 1 failed; 2 wrong use or unreadable input; 3 done, but a person is asked something.",
+    )
+    add_common(parser, top=True)
+    commands = parser.add_subparsers(dest="command", metavar="COMMAND", title="commands")
+    for name, (module, summary) in _COMMANDS.items():
+        command = commands.add_parser(name, help=summary, description=f"{summary[0].upper()}{summary[1:]}.")
+        add_common(command, top=False)
+        if name in arguments:
+            loaded = importlib.import_module(f"tracker.commands.{module}")
+            loaded.describe(command)
+            command.set_defaults(run=loaded.run)
+    return parser
+
+
+def add_common(parser: argparse.ArgumentParser, *, top: bool) -> None:
+    """The options that every command takes, before the command's name or after it."""
+    default: dict[str, object] = {} if top else {"default": argparse.SUPPRESS}
+    parser.add_argument(
+        "--database",
+        metavar="PATH-OR-URL",
+        help="a SQLite file or postgresql+psycopg://…; else the database you chose in the window, else your data folder",
+        **default,  # type: ignore[arg-type]
+    )
+    parser.add_argument("--debug", action="store_true", help="show where in the program a fault arose", **default)  # type: ignore[arg-type]
+
+
+def _speak_utf8() -> None:
+    """Standard output carries µ and ² on every system, whatever its code page, and no line ends are rewritten."""
+    for stream in (sys.stdout, sys.stderr):
+        reconfigure = getattr(stream, "reconfigure", None)
+        if reconfigure is not None:
+            reconfigure(encoding="utf-8")

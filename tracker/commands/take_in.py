@@ -1,0 +1,104 @@
+"""import: vendors' files in, what was understood out, and stored unless it is a dry run."""
+
+from __future__ import annotations
+
+import argparse
+import json
+import sys
+from pathlib import Path
+
+from tracker.commands import values
+from tracker.commands.line import Status
+from tracker.desk.contract import file_object
+from tracker.desk.opening import Desk, desk_if_there, desk_on
+from tracker.desk.take_in import TakenIn, read
+from tracker.trade.offer import Answers, State
+
+
+def describe(parser: argparse.ArgumentParser) -> None:
+    """The options; those that answer questions do so for every file named."""
+    parser.add_argument("files", nargs="+", metavar="FILE", type=Path, help="price sheets: .xlsx .xlsm .xls .xlsb .ods .csv .tsv")
+    parser.add_argument("--dry-run", action="store_true", help="read and show, but store nothing")
+    parser.add_argument("--json", action="store_true", help="print one JSON document with every line and its notes")
+    answers = parser.add_argument_group("answers to what a sheet leaves open")
+    answers.add_argument("--vendor", metavar="NAME", help="who quotes, where the sheet does not say")
+    answers.add_argument("--currency", metavar="CODE", type=values.currency, help="the currency meant, for example USD")
+    answers.add_argument("--ton", choices=("short", "metric"), help="which ton 'ton' means")
+    answers.add_argument("--received", metavar="DATE", type=values.day, help="when the sheet came; else today")
+    answers.add_argument(
+        "--grade", metavar="WORDS=CODE", action="append", default=[], type=_grade_answer,
+        help="what the vendor's words for a board mean, for example 'Fenlight White=SBS'; may be repeated",
+    )
+
+
+def run(options: argparse.Namespace) -> Status:
+    """Reads each file, prints the result, stores what was accepted unless it is a dry run."""
+    answers = _answers(options)
+    desk = desk_if_there(options.database) if options.dry_run else desk_on(options.database)
+    results: list[TakenIn] = []
+    try:
+        for path in options.files:
+            results.append(_take_in(desk, path, answers, store=not options.dry_run))
+    finally:
+        if desk is not None:
+            desk.close()
+    if options.json:
+        json.dump({"files": [file_object(taken) for taken in results]}, sys.stdout, ensure_ascii=False, indent=1)
+        sys.stdout.write("\n")
+    for taken in results:
+        _tell(taken, plain=not options.json)
+    return _status(results)
+
+
+def _take_in(desk: Desk | None, path: Path, answers: Answers, *, store: bool) -> TakenIn:
+    taken = read(desk, path, answers)
+    if store and desk is not None and not taken.reading.unreadable and taken.imported_on is None:
+        from tracker.desk.take_in import store as keep
+
+        keep(desk, taken, remember=answers.settled)
+    return taken
+
+
+def _answers(options: argparse.Namespace) -> Answers:
+    settled: dict[str, str] = dict(options.grade)
+    for key in ("vendor", "currency", "ton"):
+        value = getattr(options, key)
+        if value:
+            settled[key] = value
+    return Answers(settled, options.received)
+
+
+def _grade_answer(text: str) -> tuple[str, str]:
+    words, equals, code = text.rpartition("=")
+    if not equals or not words.strip() or not code.strip():
+        raise argparse.ArgumentTypeError(f"'{text}' is not WORDS=CODE: write it as 'Fenlight White=SBS'")
+    return f"grade:{' '.join(words.split()).casefold()}", code.strip().upper()
+
+
+def _tell(taken: TakenIn, *, plain: bool) -> None:
+    """The same in sentences: the outcome on standard output (unless JSON stands there), questions on standard error."""
+    reading = taken.reading
+    if reading.unreadable:
+        print(reading.unreadable, file=sys.stderr)
+        return
+    if plain:
+        print(_summary(taken))
+    for question in reading.questions:
+        choices = f" ({' or '.join(choice.label for choice in question.choices)})" if question.choices else ""
+        print(f"{reading.file}: {question.text}{choices}", file=sys.stderr)
+
+
+def _summary(taken: TakenIn) -> str:
+    counts = {state: sum(line.state is state for line in taken.reading.lines) for state in State}
+    said = f"{taken.reading.file}: {counts[State.ACCEPTED]} accepted, {counts[State.QUESTION]} held by a question, {counts[State.REFUSED]} refused"
+    if taken.imported_on is not None:
+        said += f"; already taken in on {taken.imported_on.isoformat()}, so nothing was added"
+    return said
+
+
+def _status(results: list[TakenIn]) -> Status:
+    if any(taken.reading.unreadable for taken in results):
+        return Status.WRONG_USE
+    if any(line.state is not State.ACCEPTED for taken in results for line in taken.reading.lines):
+        return Status.ASKED
+    return Status.DONE

@@ -1,0 +1,118 @@
+"""Which database the desk works on, and opening it."""
+
+from __future__ import annotations
+
+import getpass
+import tomllib
+from dataclasses import dataclass, field
+from datetime import date
+from functools import cached_property
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from tracker.desk.trouble import Trouble
+
+if TYPE_CHECKING:
+    from tracker.store.database import Database
+
+_APPLICATION = "paperboard-tracker"
+
+
+@dataclass
+class Desk:
+    """A database in use, the day that counts as today, and who works here (for the change log)."""
+
+    database: str
+    today: date
+    who: str
+    _opened: list[Database] = field(default_factory=list, repr=False)
+
+    @cached_property
+    def store(self) -> Database:
+        """The open database; opened (made, brought up to date) when first asked for."""
+        from tracker.store.database import CannotOpen, open_database
+
+        try:
+            opened = open_database(self.database)
+        except CannotOpen as problem:
+            raise Trouble(str(problem)) from problem
+        self._opened.append(opened)
+        return opened
+
+    def close(self) -> None:
+        """Lets go of the database. The desk may be used again: it then opens it anew."""
+        while self._opened:
+            self._opened.pop().close()
+        self.__dict__.pop("store", None)
+
+
+def open_desk(database: str | None = None, today: date | None = None, who: str | None = None) -> Desk:
+    """A desk on the database named (a path of a SQLite file, or postgresql+psycopg://…), else on the user's own.
+
+    Trouble when it can't be opened, or was made by a newer version.
+    """
+    desk = desk_on(database, today, who)
+    _ = desk.store
+    return desk
+
+
+def desk_on(database: str | None = None, today: date | None = None, who: str | None = None) -> Desk:
+    """The same, but the database is opened (and made, if there is none) only once something needs it."""
+    return Desk(database or default_database(), today or date.today(), who or _user())
+
+
+def desk_if_there(database: str | None = None) -> Desk | None:
+    """A desk only if its database exists already: looking must not make one. A server counts as there."""
+    where = database or default_database()
+    return desk_on(where) if is_server(where) or Path(where).is_file() else None
+
+
+def is_server(database: str) -> bool:
+    """True for a URL, False for the path of a file."""
+    return "://" in database
+
+
+def default_database() -> str:
+    """The database the user chose, else tracker.sqlite in the user's data folder."""
+    chosen = _settings().get("database")
+    if isinstance(chosen, str) and chosen:
+        return chosen
+    from platformdirs import user_data_path
+
+    return str(user_data_path(_APPLICATION, appauthor=False) / "tracker.sqlite")
+
+
+def remember_database(database: str) -> None:
+    """Makes this the database that is opened when none is named."""
+    import json
+
+    file = settings_file()
+    file.parent.mkdir(parents=True, exist_ok=True)
+    # A JSON string is a TOML basic string too, so that tomllib reads back what was written.
+    file.write_text(f"database = {json.dumps(database)}\n", encoding="utf-8")
+
+
+def settings_file() -> Path:
+    """Where the choice of database is kept, outside any database."""
+    from platformdirs import user_config_path
+
+    return user_config_path(_APPLICATION, appauthor=False) / "settings.toml"
+
+
+def _settings() -> dict[str, object]:
+    file = settings_file()
+    try:
+        return tomllib.loads(file.read_text(encoding="utf-8"))
+    except FileNotFoundError:
+        return {}
+    except (OSError, ValueError) as problem:
+        raise Trouble(
+            f"The settings in {file} can't be read ({problem}): mend or delete that file, or name a database with --database."
+        ) from problem
+
+
+def _user() -> str:
+    try:
+        return getpass.getuser()
+    except (OSError, KeyError, ImportError):
+        return "unknown"

@@ -1,0 +1,97 @@
+"""Taking in a vendor's sheet: read it with what the vendor's earlier answers settle, then store it in one piece."""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from datetime import date
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from tracker.desk.trouble import Trouble
+from tracker.trade.offer import Answers, Reading
+
+if TYPE_CHECKING:
+    from tracker.desk.opening import Desk
+
+
+@dataclass(frozen=True, slots=True)
+class TakenIn:
+    """A file that was read and not stored yet.
+
+    `answers` are all that took part in the reading, remembered ones included; `imported_on` is the day this very
+    file (by its sha256) was stored before, or None.
+    """
+
+    reading: Reading
+    content: bytes
+    answers: Answers
+    imported_on: date | None = None
+
+
+def read(desk: Desk | None, path: Path, answers: Answers | None = None) -> TakenIn:
+    """Reads one file and stores nothing. Without a desk no database is looked at. Never raises for a bad file:
+    `reading.unreadable` then says why."""
+    given = answers or Answers()
+    try:
+        content = path.read_bytes()
+    except OSError as problem:
+        return TakenIn(_unreadable(path, problem), b"", given)
+    return _understand(desk, path, content, given)
+
+
+def read_again(desk: Desk | None, taken: TakenIn, answers: Answers) -> TakenIn:
+    """The same bytes read with other answers."""
+    return read_bytes(desk, taken.reading.file, taken.content, answers)
+
+
+def read_bytes(desk: Desk | None, name: str, content: bytes, answers: Answers) -> TakenIn:
+    """Reads a file that is held in memory, as if it lay on disk under `name`."""
+    import tempfile
+
+    with tempfile.TemporaryDirectory() as folder:
+        path = Path(folder) / Path(name).name
+        path.write_bytes(content)
+        return _understand(desk, path, content, answers)
+
+
+def _understand(desk: Desk | None, path: Path, content: bytes, given: Answers) -> TakenIn:
+    reading = _read_sheet(path, given)
+    if desk is None or reading.unreadable:
+        return TakenIn(reading, content, given)
+    answers = given
+    # Remembered answers settle what a sheet leaves open, so a sheet without questions needs no second look.
+    if reading.questions and reading.vendor:
+        answers = _with_remembered(desk, reading.vendor, given)
+        if answers.settled != given.settled:
+            reading = _read_sheet(path, answers)
+    return TakenIn(reading, content, answers, _imported_on(desk, reading.sha256))
+
+
+def _read_sheet(path: Path, answers: Answers) -> Reading:
+    from tracker.intake.read import read_sheet
+
+    return read_sheet(path, answers)
+
+
+def _with_remembered(desk: Desk, vendor: str, given: Answers) -> Answers:
+    from tracker.store import answers as kept
+
+    with desk.store.reading() as connection:
+        remembered = kept.of_vendor(connection, vendor)
+    settled: dict[str, str] = {**remembered, **given.settled}
+    return replace(given, settled=settled)
+
+
+def _imported_on(desk: Desk, sha256: str) -> date | None:
+    from tracker.store import files
+
+    with desk.store.reading() as connection:
+        return files.imported_on(connection, sha256)
+
+
+def _unreadable(path: Path, problem: OSError) -> Reading:
+    reason = "there is no such file" if isinstance(problem, FileNotFoundError) else (problem.strerror or str(problem))
+    sentence = f"{path.name} can't be read: {reason.lower() if reason.isupper() else reason}. Check its name and place."
+    return Reading(file=path.name, sha256=hashlib.sha256(b"").hexdigest(), unreadable=sentence)
