@@ -18,7 +18,7 @@ class Mark(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class OfferRow:
-    """One offer. `price` is in the report's unit, None unknown; `of_expected` is price over expected: 1.0 as expected."""
+    """One offer. `price` is in the report's unit, None unknown; `of_expected` is price over expected."""
 
     mark: Mark
     vendor: str
