@@ -1,0 +1,178 @@
+"""Numbers as people write them, in every reading the text allows.
+
+'1,234' is 1234 to an American and 1.234 to a German; both come back, and the rest of the column settles it. A text
+that no rule accepts in full ('1,25,000', '12/11/2026', '1e5') is no number at all: nothing is ever dropped or repaired.
+"""
+
+import re
+from collections.abc import Iterable
+from dataclasses import dataclass
+from decimal import Decimal
+from functools import lru_cache
+from itertools import product
+
+from tracker.intake.words.fold import fold
+
+
+@dataclass(frozen=True, slots=True)
+class NumberReading:
+    """One value of a text. `decimal_sign` is '.' or ',' where the text shows or implies one in this reading, else ''."""
+
+    value: Decimal
+    decimal_sign: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class NumberRange:
+    """Two numbers with a dash or a word for 'to' between them."""
+
+    low: tuple[NumberReading, ...]
+    high: tuple[NumberReading, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class SignEvidence:
+    """How many texts can only be read with a decimal point, and how many only with a decimal comma."""
+
+    point: int = 0
+    comma: int = 0
+
+    @property
+    def sign(self) -> str | None:
+        """The settled decimal sign; None where nothing speaks, or both do."""
+        if self.point and not self.comma:
+            return "."
+        return "," if self.comma and not self.point else None
+
+
+# Shared by the other grammars: digits with any separators between them. A plain space groups digits only where
+# nothing but full groups of three follow, so that '18 350' in a description stays two numbers elsewhere.
+NUMBER = r"(?:\d+(?:[.,']\d+)*|[.,]\d+)"
+SPACED_NUMBER = r"(?:\d{1,3}(?: \d{3})+(?:[.,]\d+)?(?!\d)|\d+(?:[.,']\d+)*|[.,]\d+)"
+RANGE_SIGN = r"(?:\s*(?:-{1,2}|\.\.\.?|…)\s*|\s+(?:to|bis|a|hasta|till|til)\s+)"
+
+_GROUPED = {
+    "": re.compile(r"(?P<whole>0|[1-9]\d*)"),
+    ".": re.compile(r"(?P<whole>[1-9]\d{0,2}(?:\.\d{3})+)"),
+    ",": re.compile(r"(?P<whole>[1-9]\d{0,2}(?:,\d{3})+)"),
+    "'": re.compile(r"(?P<whole>[1-9]\d{0,2}(?:'\d{3})+)"),
+    " ": re.compile(r"(?P<whole>[1-9]\d{0,2}(?: \d{3})+)"),
+}
+_NO_FRACTION = re.compile(r"[.,:]-{1,2}$")
+_PLAIN = re.compile(r"[\d.,' ]+")
+
+
+@lru_cache(maxsize=65536)
+def number_readings(text: str) -> tuple[NumberReading, ...]:
+    """All values of a text that is one number and nothing else, in ascending order; () where it is not a number.
+
+    Understands a sign, brackets for negative, the Swiss apostrophe, spaces of every width, and the ',-' that stands
+    for no cents.
+    """
+    folded = fold(text).strip()
+    unsigned, negative = _sign_taken(folded)
+    no_fraction = _NO_FRACTION.search(unsigned)
+    if no_fraction:
+        # The sign before the dash is the decimal sign: '1.250,-' can only be twelve hundred and fifty.
+        sign = unsigned[no_fraction.start()].replace(":", "")
+        whole = unsigned[: no_fraction.start()]
+        readings = [r for r in _unsigned_readings(whole) if r.value == r.value.to_integral_value()]
+        readings = [NumberReading(r.value, sign) for r in readings if sign == "" or r.decimal_sign in ("", sign)]
+    else:
+        readings = _unsigned_readings(unsigned)
+    if negative:
+        readings = [NumberReading(-r.value, r.decimal_sign) for r in readings]
+    return tuple(sorted(readings, key=lambda r: r.value))
+
+
+def _sign_taken(folded: str) -> tuple[str, bool]:
+    if folded.startswith("(") and folded.endswith(")") and not folded.startswith("(-"):
+        return folded[1:-1].strip(), True
+    if folded.startswith("-"):
+        return folded[1:].lstrip(), True
+    # Some accounting programs write the minus behind. A dash after a decimal sign means 'no cents' instead.
+    if folded.endswith("-") and len(folded) > 1 and folded[-2].isdigit():
+        return folded[:-1], True
+    return folded.removeprefix("+"), False
+
+
+def _unsigned_readings(text: str) -> list[NumberReading]:
+    if not _PLAIN.fullmatch(text) or text != text.strip():
+        return []
+    found: dict[Decimal, NumberReading] = {}
+    for group, sign in product(_GROUPED, ".,"):
+        if group == sign:
+            continue
+        reading = _read_as(text, group, sign)
+        if reading is not None:
+            known = found.get(reading.value)
+            # 1234 says nothing about the decimal sign, 1,234.5 does.
+            if known is None or (reading.decimal_sign == "" and known.decimal_sign != ""):
+                found[reading.value] = reading
+    return list(found.values())
+
+
+def _read_as(text: str, group: str, sign: str) -> NumberReading | None:
+    whole, has_sign, fraction = text.partition(sign)
+    if has_sign and not (fraction.isascii() and fraction.isdigit()):
+        return None
+    if whole == "":
+        return NumberReading(Decimal(f"0.{fraction}"), sign) if has_sign else None
+    if not _GROUPED[group].fullmatch(whole):
+        return None
+    digits = whole.replace(group, "") if group else whole
+    if has_sign:
+        return NumberReading(Decimal(f"{digits}.{fraction}"), sign)
+    # A group sign that is '.' or ',' implies the other as decimal sign.
+    implied = {".": ",", ",": "."}.get(group, "")
+    return NumberReading(Decimal(digits), implied)
+
+
+_RANGE = re.compile(rf"({SPACED_NUMBER}){RANGE_SIGN}({SPACED_NUMBER})")
+
+
+@lru_cache(maxsize=8192)
+def number_range(text: str) -> NumberRange | None:
+    """A range of two positive numbers, the first no larger than the second in some reading: '12.50-13.75'."""
+    match = _RANGE.fullmatch(fold(text).strip())
+    if match is None:
+        return None
+    low, high = number_readings(match[1]), number_readings(match[2])
+    if not low or not high or low[0].value > high[-1].value:
+        return None
+    return NumberRange(low, high)
+
+
+@lru_cache(maxsize=8192)
+def percent(text: str) -> tuple[NumberReading, ...]:
+    """All values of a percentage: '3 %', '2,5%', '+3 pct'. () where the text is not one."""
+    folded = fold(text).strip()
+    for ending in ("%", "percent", "per cent", "prozent", "procent", "pct", "pour cent", "por ciento"):
+        if folded.endswith(ending):
+            return number_readings(folded[: -len(ending)].strip())
+    return ()
+
+
+def sign_evidence(texts: Iterable[str]) -> SignEvidence:
+    """What the numbers of a column or a file say about the decimal sign. Texts that are not numbers are passed over."""
+    point = comma = 0
+    for text in texts:
+        signs = {reading.decimal_sign for reading in number_readings(text)}
+        if signs == {"."}:
+            point += 1
+        elif signs == {","}:
+            comma += 1
+    return SignEvidence(point, comma)
+
+
+def decimal_sign(texts: Iterable[str]) -> str | None:
+    """'.' or ',' where the texts settle it without contradiction, else None."""
+    return sign_evidence(texts).sign
+
+
+def settled(readings: Iterable[NumberReading], sign: str | None) -> tuple[NumberReading, ...]:
+    """The readings that agree with a decimal sign; all of them where the sign is not settled."""
+    everything = tuple(readings)
+    if sign is None:
+        return everything
+    return tuple(reading for reading in everything if reading.decimal_sign in ("", sign))

@@ -1,0 +1,75 @@
+"""One spelling for matching: lower case, plain dashes, quotes and spaces, letters without accents.
+
+Folding keeps every character's place, so a span found in folded text is the same span in the text as written.
+Spellings that need more than one character ('ü' as 'ue', 'ß' as 'ss') are variants of the word, not of the text.
+"""
+
+import re
+import unicodedata
+
+_SAME = {
+    "ß": "s", "ø": "o", "ł": "l", "đ": "d", "ð": "d", "ı": "i", "æ": "a", "œ": "o",
+    "µ": "u", "μ": "u", "×": "x", "✕": "x", "⨯": "x",
+    "º": "°", "⁄": "/", "∕": "/", "﹣": "-", "＋": "+", "＄": "$", "￠": "¢", "￡": "£", "￥": "¥", "，": ",", "．": ".",
+}  # fmt: skip
+_DASHES = "‐‑‒–—―−"
+_DOUBLE_QUOTES = "“”„‟″‶"
+_SINGLE_QUOTES = "‘’‚‛′`´ʼ"
+_SPACES = "\t\n\r\v\f\u00a0\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u202f\u205f\u3000"
+# Invisible, but each keeps its place.
+_INVISIBLE = "\u200b\u200c\u200d\u200e\u200f\u2060\ufeff\u00ad"
+_ASCII_LOWER = str.maketrans("ABCDEFGHIJKLMNOPQRSTUVWXYZ\t\n\r\v\f", "abcdefghijklmnopqrstuvwxyz     ")
+
+
+def _folded_letter(letter: str) -> str:
+    base = unicodedata.normalize("NFD", letter)[0].lower()
+    return base if len(base) == 1 else letter
+
+
+def _table() -> dict[int, str]:
+    table = {code: _folded_letter(chr(code)) for code in range(0x41, 0x250) if chr(code).isalpha()}
+    table.update({ord(a): b for a, b in _SAME.items()})
+    table.update({ord(a.upper()): b for a, b in _SAME.items() if len(a.upper()) == 1 and a.upper() != a and a not in "ıµμ"})
+    table.update(dict.fromkeys(map(ord, _DASHES), "-"))
+    table.update(dict.fromkeys(map(ord, _DOUBLE_QUOTES), '"'))
+    table.update(dict.fromkeys(map(ord, _SINGLE_QUOTES), "'"))
+    table.update(dict.fromkeys(map(ord, _SPACES + _INVISIBLE), " "))
+    # Combining accents that stand alone after their letter.
+    table.update(dict.fromkeys(range(0x300, 0x370), " "))
+    return table
+
+
+_TABLE = _table()
+
+
+def fold(text: str) -> str:
+    """The text as it is matched, of the same length: fold('Prix/t\\u00a0–') is 'prix/t -'."""
+    return text.translate(_ASCII_LOWER) if text.isascii() else text.translate(_TABLE)
+
+
+_LONG = (("ä", "ae"), ("ö", "oe"), ("ü", "ue"), ("ß", "ss"), ("æ", "ae"), ("œ", "oe"), ("ø", "oe"), ("å", "aa"))
+
+
+def spellings(word: str) -> tuple[str, ...]:
+    """A word list's word, folded, in each spelling that people type: 'gültig' also as 'gueltig'."""
+    long = word.casefold() if "ß" in word else word.lower()
+    for letter, letters in _LONG:
+        long = long.replace(letter, letters)
+    both = (fold(word), fold(long))
+    return both if both[0] != both[1] else both[:1]
+
+
+_LETTERS = r"[^\W\d_²³¹⁰-₟½¼¾ª]+"
+_TOKEN = re.compile(_LETTERS + r"|\d{1,3}(?:[.,']\d{3})+(?!\d)|\d+|[^\w\s.'\-]|[²³¹]")
+_SUPERSCRIPTS = {"²": "2", "³": "3", "¹": "1"}
+
+
+def tokens(folded: str) -> list[tuple[str, int, int]]:
+    """Words, digit runs and signs of a folded text with their spans. Dots, hyphens and apostrophes part words."""
+    found = []
+    for match in _TOKEN.finditer(folded):
+        token = match.group()
+        if token[0].isdigit() and not token.isdigit():
+            token = re.sub(r"[.,']", "", token)
+        found.append((_SUPERSCRIPTS.get(token, token), match.start(), match.end()))
+    return found

@@ -1,0 +1,53 @@
+"""Loading the word lists. Every TOML file under resources/words/ is read; a person may add one of their own."""
+
+import tomllib
+from functools import cache
+from pathlib import Path
+
+from tracker.intake.words.phrases import Phrases
+from tracker.trade.resources import resource
+
+WordLists = dict[str, dict[str, tuple[str, ...]]]
+
+
+@cache
+def word_lists() -> WordLists:
+    """Section -> meaning -> words of every language, in the order of the files' names."""
+    merged: dict[str, dict[str, list[str]]] = {}
+    for path in sorted(resource("words").glob("*.toml")):
+        for section, meanings in read_words(path).items():
+            known = merged.setdefault(section, {})
+            for meaning, words in meanings.items():
+                known.setdefault(meaning, []).extend(words)
+    return {
+        section: {meaning: tuple(dict.fromkeys(words)) for meaning, words in meanings.items()}
+        for section, meanings in merged.items()
+    }
+
+
+def read_words(path: Path) -> dict[str, dict[str, list[str]]]:
+    """One file's sections. ValueError with one plain sentence where it is not a table of lists of words."""
+    try:
+        content = tomllib.loads(path.read_text(encoding="utf-8"))
+    except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
+        raise ValueError(f"The word list {path.name} can't be read: {error}. Correct it or take it away.") from error
+    for section, meanings in content.items():
+        if not isinstance(meanings, dict):
+            raise ValueError(f"In the word list {path.name}, [{section}] should hold lines like meaning = [words].")
+        for meaning, words in meanings.items():
+            if not isinstance(words, list) or not all(isinstance(word, str) for word in words):
+                raise ValueError(
+                    f'In the word list {path.name}, [{section}] {meaning} should be a list of words in quotes: ["…", "…"].'
+                )
+    return content
+
+
+def words(section: str) -> dict[str, tuple[str, ...]]:
+    """One section's meanings with their words; empty where no file has it."""
+    return word_lists().get(section, {})
+
+
+@cache
+def phrases(section: str) -> Phrases[str]:
+    """One section ready for finding."""
+    return Phrases(words(section))

@@ -1,0 +1,99 @@
+"""Finding the trade's words in a text: whole words only, longest first, so that 'GT' is never seen in 'WEIGHT'."""
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from typing import Generic, TypeVar
+
+from tracker.intake.words.fold import fold, spellings, tokens
+
+T = TypeVar("T")
+Token = tuple[str, int, int]
+
+
+@dataclass(frozen=True, slots=True)
+class Found(Generic[T]):
+    """One match: what it means, its span in the text, and the numbers of its first token and of the one after it."""
+
+    value: T
+    start: int
+    end: int
+    first: int
+    after: int
+
+
+class Phrases(Generic[T]):
+    """Phrases with their meanings. A phrase may end or begin with '*': then its last or first word is a part of a word."""
+
+    def __init__(self, meanings: Mapping[T, Iterable[str]]) -> None:
+        self._by_first: dict[str, list[tuple[tuple[str, ...], T]]] = {}
+        self._endings: list[tuple[str, T]] = []
+        self._beginnings: list[tuple[str, T]] = []
+        for meaning, phrases in meanings.items():
+            for phrase in phrases:
+                self._add(phrase, meaning)
+        for group in self._by_first.values():
+            group.sort(key=lambda entry: -len(entry[0]))
+
+    def _add(self, phrase: str, meaning: T) -> None:
+        for spelling in spellings(phrase):
+            if spelling.startswith("*"):
+                self._endings.append((spelling[1:], meaning))
+            elif spelling.endswith("*"):
+                self._beginnings.append((spelling[:-1], meaning))
+            else:
+                self._add_words(tuple(token for token, _, _ in tokens(spelling)), meaning)
+
+    def _add_words(self, words: tuple[str, ...], meaning: T) -> None:
+        if not words:
+            return
+        group = self._by_first.setdefault(words[0], [])
+        if all(known != words for known, _ in group):
+            group.append((words, meaning))
+        # 'M' and '1000' are written '1 000' too.
+        if "1000" in words:
+            at = words.index("1000")
+            self._add_words((*words[:at], "1", "000", *words[at + 1 :]), meaning)
+
+    def at(self, found: Sequence[Token], place: int) -> Found[T] | None:
+        """The longest phrase that begins at this token."""
+        word = found[place][0]
+        for words, meaning in self._by_first.get(word, ()):
+            after = place + len(words)
+            if after <= len(found) and all(found[place + i][0] == words[i] for i in range(1, len(words))):
+                return Found(meaning, found[place][1], found[after - 1][2], place, after)
+        meaning_of_part = self._by_part(word)
+        if meaning_of_part is None:
+            return None
+        return Found(meaning_of_part, found[place][1], found[place][2], place, place + 1)
+
+    def _by_part(self, word: str) -> T | None:
+        for ending, meaning in self._endings:
+            if word.endswith(ending):
+                return meaning
+        for beginning, meaning in self._beginnings:
+            if word.startswith(beginning):
+                return meaning
+        return None
+
+    def among(self, found: Sequence[Token]) -> list[Found[T]]:
+        """Every phrase among the tokens, from left to right, none within another."""
+        matches: list[Found[T]] = []
+        place = 0
+        while place < len(found):
+            match = self.at(found, place)
+            if match is None:
+                place += 1
+            else:
+                matches.append(match)
+                place = match.after
+        return matches
+
+    def find(self, text: str) -> list[Found[T]]:
+        """Every phrase in a text as written."""
+        return self.among(tokens(fold(text)))
+
+    def whole(self, text: str) -> T | None:
+        """The meaning of a text that is this phrase and nothing else (brackets, dots and colons around it do not count)."""
+        found = [token for token in tokens(fold(text)) if token[0] not in "()[]:;,!*"]
+        match = self.at(found, 0) if found else None
+        return match.value if match is not None and match.after == len(found) else None
