@@ -20,7 +20,7 @@ from tracker.reports.spread_picture import mark_shapes, spread_picture
 
 _MARGIN = 40.0
 _PICTURE_HEIGHT = 190.0
-_OFFER_WIDTHS = (12, 84, 112, 38, 66, 76, 52, 42, 52, 50)  # points, on A4 lying
+_OFFER_WIDTHS = (14, 120, 170, 46, 78, 90, 62, 52, 66, 62)  # points; 760 between the margins of A4 lying
 
 
 def write_pdf(content: ReportContent, path: Path) -> None:

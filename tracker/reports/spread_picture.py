@@ -43,7 +43,7 @@ def _window(section: GradeSection) -> _Window | None:
     placed = [(row.caliper_pt, row.price) for row in section.rows if row.caliper_pt and row.price]
     if not placed:
         return None
-    calipers = [caliper for caliper, _ in placed]
+    calipers = [caliper for caliper, _ in placed] + [point.caliper_pt for point in section.band_points]
     prices = [price for _, price in placed]
     prices += [edge for point in section.band_points for edge in (point.low, point.high)]
     margin = 0.08 * (max(prices) - min(prices)) or 0.1 * max(prices)
