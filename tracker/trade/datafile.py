@@ -20,9 +20,10 @@ class WrongDataFile(Exception):
 
 @dataclass(frozen=True, slots=True)
 class Entry:
-    """One table of a data file. `path` is what a complaint calls it: 'grades.toml, SBS.density'."""
+    """One table of a data file. `key` is its dotted name ('SBS.density'), empty for the whole file."""
 
-    path: str
+    file: str
+    key: str
     values: dict[str, Any]
 
     def __contains__(self, key: str) -> bool:
@@ -65,14 +66,14 @@ class Entry:
         value = self._value(key, "a table")
         if not isinstance(value, dict):
             raise self._wrong(key, "a table")
-        return Entry(f"{self.path}.{key}", value)
+        return Entry(self.file, self._dotted(key), value)
 
     def tables(self, key: str) -> tuple["Entry", ...]:
         """A list of tables, never empty."""
         values = self._list(key, "a list of tables")
         if not all(isinstance(value, dict) for value in values):
             raise self._wrong(key, "a list of tables")
-        return tuple(Entry(f"{self.path}.{key}[{place}]", value) for place, value in enumerate(values, 1))
+        return tuple(Entry(self.file, f"{self._dotted(key)}[{place}]", value) for place, value in enumerate(values, 1))
 
     def each(self) -> Iterator[tuple[str, "Entry"]]:
         """Every key with its table."""
@@ -83,15 +84,15 @@ class Entry:
         """Complain about a key that nothing reads: most often a misspelt one."""
         for key in self.values:
             if key not in known:
-                raise WrongDataFile(f"{self.path}: the key '{key}' is not known; the keys are {', '.join(known)}.")
+                raise WrongDataFile(f"{self._place(key)} is not a known key; the keys are {', '.join(known)}.")
 
     def complaint(self, key: str, what: str) -> WrongDataFile:
         """For a value that has the right form but can't be true."""
-        return WrongDataFile(f"{self.path}.{key}: {what}.")
+        return WrongDataFile(f"{self._place(key)}: {what}.")
 
     def _value(self, key: str, expected: str) -> Any:
         if key not in self.values:
-            raise WrongDataFile(f"{self.path}: the key '{key}' is missing; it should be {expected}.")
+            raise WrongDataFile(f"{self._place(key)} is missing; it should be {expected}.")
         return self.values[key]
 
     def _list(self, key: str, expected: str) -> list[Any]:
@@ -106,7 +107,15 @@ class Entry:
         return Decimal(value)
 
     def _wrong(self, key: str, expected: str) -> WrongDataFile:
-        return WrongDataFile(f"{self.path}.{key} is {self.values[key]!r}; it should be {expected}.")
+        found = self.values[key]
+        shown = str(found) if isinstance(found, Decimal) else repr(found)
+        return WrongDataFile(f"{self._place(key)} is {shown}; it should be {expected}.")
+
+    def _dotted(self, key: str) -> str:
+        return f"{self.key}.{key}" if self.key else key
+
+    def _place(self, key: str) -> str:
+        return f"{self.file}, {self._dotted(key)}"
 
 
 def read_data_file(path: Path) -> Entry:
@@ -119,4 +128,4 @@ def read_data_file(path: Path) -> Entry:
         ) from None
     except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
         raise WrongDataFile(f"{path.name} is not written as TOML should be: {error}.") from None
-    return Entry(path.name, values)
+    return Entry(path.name, "", values)

@@ -33,11 +33,10 @@ _TWELVE_DIGITS = Context(prec=12)
 def as_decimal(value: Fraction) -> Decimal:
     """The fraction to 12 significant digits, without trailing zeros: for output, never for further arithmetic."""
     divided = _TWELVE_DIGITS.divide(Decimal(value.numerator), Decimal(value.denominator))
-    plain = divided.normalize(_TWELVE_DIGITS)
-    return plain.quantize(Decimal(1)) if plain == plain.to_integral_value() else plain
+    return Decimal(format(divided.normalize(_TWELVE_DIGITS), "f"))
 
 
 def plain_text(value: Decimal) -> str:
     """A decimal without exponent or trailing zeros, as the command line's JSON prints it: '1267.5', '0', '1200'."""
-    text = format(value, "f")
+    text = format(abs(value) if value.is_zero() else value, "f")
     return text.rstrip("0").rstrip(".") if "." in text else text
