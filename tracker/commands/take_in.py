@@ -17,7 +17,9 @@ from tracker.trade.offer import Answers, State
 
 def describe(parser: argparse.ArgumentParser) -> None:
     """The options; those that answer questions do so for every file named."""
-    parser.add_argument("files", nargs="+", metavar="FILE", type=Path, help="price sheets: .xlsx .xlsm .xls .xlsb .ods .csv .tsv")
+    parser.add_argument(
+        "files", nargs="+", metavar="FILE", type=Path, help="price sheets: .xlsx .xlsm .xls .xlsb .ods .csv .tsv"
+    )
     parser.add_argument("--dry-run", action="store_true", help="read and show, but store nothing")
     parser.add_argument("--json", action="store_true", help="print one JSON document with every line and its notes")
     answers = parser.add_argument_group("answers to what a sheet leaves open")
@@ -26,7 +28,11 @@ def describe(parser: argparse.ArgumentParser) -> None:
     answers.add_argument("--ton", choices=("short", "metric"), help="which ton 'ton' means")
     answers.add_argument("--received", metavar="DATE", type=values.day, help="when the sheet came; else today")
     answers.add_argument(
-        "--grade", metavar="WORDS=CODE", action="append", default=[], type=_grade_answer,
+        "--grade",
+        metavar="WORDS=CODE",
+        action="append",
+        default=[],
+        type=_grade_answer,
         help="what the vendor's words for a board mean, for example 'Fenlight White=SBS'; may be repeated",
     )
 

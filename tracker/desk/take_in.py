@@ -9,11 +9,14 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from tracker.desk.edits import writing
 from tracker.desk.trouble import Trouble
-from tracker.trade.offer import Answers, Reading
+from tracker.trade.offer import Answers, Reading, State
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
+    from tracker.intake.grid import Workbook
+    from tracker.store.changes import Pen
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,6 +31,17 @@ class TakenIn:
     content: bytes
     answers: Answers
     imported_on: date | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Stored:
+    """What storing a file came to. `already`: these very bytes were stored before, so nothing was added."""
+
+    file_id: int
+    offers: int
+    held: int
+    questions: int
+    already: bool = False
 
 
 def read(desk: Desk | None, path: Path, answers: Answers | None = None) -> TakenIn:
@@ -54,6 +68,56 @@ def read_bytes(desk: Desk | None, name: str, content: bytes, answers: Answers) -
         path = Path(folder) / Path(name).name
         path.write_bytes(content)
         return _understand(desk, path, content, answers)
+
+
+def store(desk: Desk, taken: TakenIn, remember: Mapping[str, str] | None = None) -> Stored:
+    """Stores a file with all its accepted offers, or none of it; keeps the answers in `remember` for the vendor.
+
+    The same bytes again add nothing. Trouble if the file could not be read or the database refuses.
+    """
+    from tracker.store import files
+
+    reading = taken.reading
+    if reading.unreadable:
+        raise Trouble(reading.unreadable)
+    accepted = sum(line.state is State.ACCEPTED for line in reading.lines)
+    with writing(desk, f"took in {reading.file}") as pen:
+        earlier = files.id_of(pen.connection, reading.sha256)
+        if earlier is not None:
+            return Stored(earlier, 0, 0, 0, already=True)
+        received = taken.answers.received or desk.today
+        file_id = files.add(pen, reading, taken.content, received, taken.answers.settled)
+        keep_answers(pen, reading, remember or {})
+    return Stored(file_id, accepted, len(reading.lines) - accepted, len(reading.questions))
+
+
+def keep_answers(
+    pen: Pen, reading: Reading, remember: Mapping[str, str], words: Mapping[str, str] | None = None
+) -> None:
+    """Remembers answers for the vendor of a reading. Who the vendor is can't be remembered for the vendor."""
+    from tracker.store import answers as kept
+
+    if reading.vendor is None:
+        return
+    for key, value in remember.items():
+        if key != "vendor":
+            kept.remember(pen, reading.vendor, key, value, (words or {}).get(key, ""))
+
+
+def workbook(content: bytes, name: str) -> Workbook:
+    """The sheets of a file as cells, as the vendor sent them. Trouble if it can't be read."""
+    import tempfile
+
+    from tracker.intake.files import open_workbook
+    from tracker.intake.grid import Unreadable
+
+    with tempfile.TemporaryDirectory() as folder:
+        path = Path(folder) / Path(name).name
+        path.write_bytes(content)
+        try:
+            return open_workbook(path)
+        except Unreadable as problem:
+            raise Trouble(str(problem)) from problem
 
 
 def _understand(desk: Desk | None, path: Path, content: bytes, given: Answers) -> TakenIn:

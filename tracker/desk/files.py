@@ -1,0 +1,54 @@
+"""Vendors' files as they were sent: listed, shown again, withdrawn when they should not have been taken in."""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime
+from typing import TYPE_CHECKING
+
+from tracker.desk.edits import Edit, writing
+from tracker.desk.trouble import Trouble
+
+if TYPE_CHECKING:
+    from tracker.desk.opening import Desk
+    from tracker.store.files import StoredFile
+    from tracker.store.held import HeldLine
+
+
+def files(desk: Desk) -> tuple[StoredFile, ...]:
+    """Every kept file, the latest first, with how many offers and held lines it left."""
+    from tracker.store import files as kept
+
+    with desk.store.reading() as connection:
+        return kept.listing(connection)
+
+
+def content(desk: Desk, file_id: int) -> bytes:
+    """The file as the vendor sent it. Trouble where there is none of that id."""
+    from tracker.store import files as kept
+
+    with desk.store.reading() as connection:
+        try:
+            return kept.content(connection, file_id)
+        except KeyError:
+            raise Trouble(f"No file of number {file_id} is kept here.") from None
+
+
+def held_lines(desk: Desk, file_id: int) -> tuple[HeldLine, ...]:
+    """The lines of a file that wait for an answer or were refused, with their notes."""
+    from tracker.store import held
+
+    with desk.store.reading() as connection:
+        return held.lines(connection, file_id)
+
+
+def withdraw(desk: Desk, file_id: int) -> Edit:
+    """A file's offers and questions no longer count anywhere; the file stays, and undoing brings them back."""
+    from tracker.store.tables import price_file
+
+    name = next((each.name for each in files(desk) if each.id == file_id), None)
+    if name is None:
+        raise Trouble(f"No file of number {file_id} is kept here.")
+    text = f"withdrew {name}"
+    with writing(desk, text) as pen:
+        change = pen.update(price_file, file_id, {"withdrawn_at": datetime.now(UTC)})
+    return Edit(text, (change,))

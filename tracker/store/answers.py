@@ -1,0 +1,54 @@
+"""What a person settled about a vendor's sheets, remembered with the words it answered."""
+
+from dataclasses import dataclass
+from datetime import UTC, datetime
+
+from sqlalchemy import Connection, select
+
+from tracker.store import vendors
+from tracker.store.changes import Pen
+from tracker.store.tables import answer, vendor
+
+
+@dataclass(frozen=True, slots=True)
+class Remembered:
+    """One remembered answer: `key` and `value` as trade.offer.Answers has them, `words` what stood in the sheet."""
+
+    id: int
+    vendor: str
+    key: str
+    value: str
+    words: str
+    said_at: datetime
+    said_by: str
+
+
+def of_vendor(connection: Connection, name: str) -> dict[str, str]:
+    """A vendor's remembered answers, key to value."""
+    vendor_id = vendors.find(connection, name)
+    if vendor_id is None:
+        return {}
+    query = select(answer.c.key, answer.c.value).where(answer.c.vendor_id == vendor_id)
+    return dict(connection.execute(query).tuples().all())
+
+
+def listing(connection: Connection, name: str | None = None) -> tuple[Remembered, ...]:
+    """Remembered answers of one vendor, or of all, by vendor and key."""
+    query = select(answer, vendor.c.name).join(vendor).order_by(vendor.c.folded, answer.c.key)
+    if name is not None:
+        query = query.where(answer.c.vendor_id == (vendors.find(connection, name) or -1))
+    return tuple(
+        Remembered(row["id"], row["name"], row["key"], row["value"], row["words"], row["said_at"], row["said_by"])
+        for row in connection.execute(query).mappings()
+    )
+
+
+def remember(pen: Pen, vendor_name: str, key: str, value: str, words: str) -> int:
+    """Keeps an answer for a vendor in place of an earlier one under the same key; gives the log's entry."""
+    vendor_id = vendors.id_of(pen.connection, vendor_name)
+    values = {"value": value, "words": words, "said_at": datetime.now(UTC), "said_by": pen.who}
+    there = select(answer.c.id).where(answer.c.vendor_id == vendor_id, answer.c.key == key)
+    earlier = pen.connection.execute(there).scalar()
+    if earlier is not None:
+        return pen.update(answer, earlier, values)
+    return pen.insert(answer, {"vendor_id": vendor_id, "key": key, **values})[1]

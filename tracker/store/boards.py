@@ -1,0 +1,33 @@
+"""When two offers are the same one at another date: same vendor, board, bracket, currency and delivery."""
+
+from decimal import Decimal
+from hashlib import blake2b
+
+from tracker.trade.offer import GrammageFrom, Offer
+
+
+def board_key(offer: Offer, vendor_id: int | None, file_id: int) -> int:
+    """A signed 64-bit number that is the same for the same offer in a vendor's next sheet.
+
+    Basis and price may change from sheet to sheet and take no part; an estimated weight is not the vendor's word and
+    takes none either. Offers of an unnamed vendor are only ever the same within their own file.
+    """
+    owner = f"v{vendor_id}" if vendor_id is not None else f"f{file_id}"
+    quoted = offer.grammage_gsm if offer.grammage_from is GrammageFrom.QUOTED else None
+    sides = offer.sheet_mm or (None, None)
+    parts = (
+        owner,
+        " ".join(offer.product.split()).casefold(),
+        offer.grade,
+        offer.coated_sides,
+        offer.currency,
+        offer.delivered,
+        *map(_plain, (offer.caliper_um, quoted, offer.from_kg, offer.below_kg, *sides)),
+    )
+    digest = blake2b(repr(parts).encode(), digest_size=8).digest()
+    return int.from_bytes(digest, "big", signed=True)
+
+
+def _plain(value: Decimal | None) -> str:
+    # The same measure however many zeros it is written with, and after the twelfth digit of a conversion.
+    return "" if value is None else format(value, ".9g")

@@ -1,0 +1,125 @@
+"""An open database, SQLite or PostgreSQL: connections to read with, transactions to write in."""
+
+import sqlite3
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+
+from sqlalchemy import Connection, Engine, create_engine, event, make_url
+from sqlalchemy.exc import ArgumentError, DBAPIError
+from sqlalchemy.pool import ConnectionPoolEntry
+
+_BUSY_MS = 5000
+
+
+class CannotOpen(Exception):
+    """A database that can't be used; the message is one plain sentence for the user."""
+
+
+class Database:
+    """One open database. Reading and writing each take a connection, held for one piece of work."""
+
+    def __init__(self, engine: Engine, path: Path | None) -> None:
+        self.engine = engine
+        self.path = path
+        self._writing = engine.execution_options(write=True)
+
+    @contextmanager
+    def reading(self) -> Iterator[Connection]:
+        """A connection in one transaction, so that everything read through it is of one moment."""
+        with self.engine.connect() as connection:
+            yield connection
+
+    @contextmanager
+    def writing(self) -> Iterator[Connection]:
+        """A transaction: all that is done in it is kept when the block ends, none of it if the block raises."""
+        with self._writing.begin() as connection:
+            yield connection
+
+    def close(self) -> None:
+        """Lets go of every connection."""
+        self.engine.dispose()
+
+
+def open_database(where: str | Path) -> Database:
+    """Opens a SQLite file or a server's URL, makes the tables in an empty one and brings an older one up to date.
+
+    CannotOpen, in a sentence, where there is none to reach, it holds something else, or a newer version made it.
+    """
+    from tracker.store import schema
+
+    database = connect(where)
+    try:
+        schema.bring_up_to_date(database)
+    except DBAPIError as problem:
+        database.close()
+        raise CannotOpen(_why_not(where, problem)) from problem
+    except CannotOpen:
+        database.close()
+        raise
+    return database
+
+
+def connect(where: str | Path) -> Database:
+    """An engine on the database as it stands: no table is made or looked at."""
+    text = str(where)
+    if "://" in text:
+        return Database(_server(text), None)
+    path = Path(where).expanduser()
+    if text.startswith(("\\\\", "//")):
+        raise CannotOpen(
+            f"{text} lies on a network share, where SQLite loses data: put it on this computer's own disk, "
+            "or let the team share a PostgreSQL server."
+        )
+    try:
+        path.parent.mkdir(parents=True, exist_ok=True)
+    except OSError as problem:
+        raise CannotOpen(
+            f"The folder {path.parent} can't be made ({problem.strerror}): name another place."
+        ) from problem
+    return Database(_file(path), path)
+
+
+def _server(url: str) -> Engine:
+    try:
+        parsed = make_url(url)
+    except ArgumentError as problem:
+        raise CannotOpen(
+            f"{url} is not an address of a database: write postgresql+psycopg://user@host/name."
+        ) from problem
+    if parsed.get_backend_name() != "postgresql":
+        raise CannotOpen(f"A {parsed.get_backend_name()} server can't be used: name a PostgreSQL server or a file.")
+    return create_engine(parsed.set(drivername="postgresql+psycopg"), pool_pre_ping=True)
+
+
+def _file(path: Path) -> Engine:
+    engine = create_engine(f"sqlite+pysqlite:///{path}")
+
+    @event.listens_for(engine, "connect")
+    def _set_up(connection: sqlite3.Connection, _: ConnectionPoolEntry) -> None:
+        # The driver's own transactions begin late and let DDL escape; SQLAlchemy's BEGIN below replaces them.
+        connection.isolation_level = None
+        cursor = connection.cursor()
+        for pragma in ("journal_mode=WAL", "synchronous=NORMAL", "foreign_keys=ON", f"busy_timeout={_BUSY_MS}"):
+            cursor.execute(f"PRAGMA {pragma}")
+        cursor.close()
+
+    @event.listens_for(engine, "begin")
+    def _begin(connection: Connection) -> None:
+        # A writer takes its lock at once: one that began by reading would fail as soon as another had written.
+        writes = connection.get_execution_options().get("write", False)
+        connection.exec_driver_sql("BEGIN IMMEDIATE" if writes else "BEGIN")
+
+    return engine
+
+
+def _why_not(where: str | Path, problem: DBAPIError) -> str:
+    reason = str(problem.orig).strip().splitlines()[0] if problem.orig and str(problem.orig) else "no reason given"
+    if "not a database" in reason:
+        return f"{where} is not a database of the tracker: name another file, or restore a backup."
+    if "locked" in reason:
+        return f"{where} is in use by another program that does not let go: close it and try again."
+    if "://" in str(where):
+        shown = make_url(str(where)).render_as_string(hide_password=True)
+        return f"The server {shown} can't be reached ({reason}): check its address, your name and the network."
+    return f"{where} can't be opened ({reason}): check that you may read and write it, and that the disk is not full."

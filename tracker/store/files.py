@@ -1,0 +1,172 @@
+"""Vendors' files: kept whole, so that every price can be shown in its sheet for ever."""
+
+import json
+import zlib
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from datetime import UTC, date, datetime
+from typing import Any
+
+from sqlalchemy import Connection, Row, Select, func, insert, select, update
+
+from tracker.store import held, offers, vendors
+from tracker.store.changes import Pen
+from tracker.store.tables import held_line, offer, price_file, vendor
+from tracker.trade.offer import Evidence, Line, Reading
+
+# Workbooks are zipped already; more effort than the least buys nothing.
+_ZIP_LEVEL = 1
+
+
+@dataclass(frozen=True, slots=True)
+class StoredFile:
+    """A kept file without its bytes: how many offers and held lines it left, and whether it was withdrawn."""
+
+    id: int
+    name: str
+    sha256: str
+    vendor: str | None
+    received: date
+    imported_at: datetime
+    imported_by: str
+    withdrawn: bool
+    offers: int
+    held: int
+
+
+def add(pen: Pen, reading: Reading, content: bytes, received: date, answers: Mapping[str, str]) -> int:
+    """Stores a file with all its accepted offers, open questions and held lines; gives its id.
+
+    To be called in one transaction with whatever belongs to it. IntegrityError where the same bytes are stored already.
+    """
+    connection = pen.connection
+    file_id = _add_file(pen, reading, content, received, answers)
+    stored = offers.add(connection, file_id, offers.accepted(reading.lines), reading.vendor, received)
+    held.add(connection, file_id, reading)
+    pen.note(price_file, file_id, {"name": reading.file, "sha256": reading.sha256, "offers": stored})
+    return file_id
+
+
+def add_settled(pen: Pen, file_id: int, reading: Reading, answers: Mapping[str, str]) -> int:
+    """Adds what a new reading of a kept file accepts beyond what is stored of it; gives how many offers.
+
+    Offers that are stored already keep their rows: an answer settles what was open and never changes what was read.
+    """
+    connection = pen.connection
+    there = offers.cells(connection, file_id)
+    fresh = [
+        (position, line)
+        for position, line in offers.accepted(reading.lines)
+        if (line.offer.source.sheet, line.offer.source.cell) not in there
+    ]
+    _, received, _ = answers_of(connection, file_id)
+    added = offers.add(connection, file_id, fresh, reading.vendor, received)
+    held.replace(connection, file_id, reading)
+    connection.execute(
+        update(price_file)
+        .where(price_file.c.id == file_id)
+        .values(answers=dict(answers), evidence=pack_evidence(reading.lines))
+    )
+    pen.note(price_file, file_id, {"name": reading.file, "answers": dict(answers), "offers": added})
+    return added
+
+
+def _add_file(pen: Pen, reading: Reading, content: bytes, received: date, answers: Mapping[str, str]) -> int:
+    connection = pen.connection
+    values = {
+        "name": reading.file,
+        "sha256": reading.sha256,
+        "size": len(content),
+        "vendor_id": vendors.id_of(connection, reading.vendor) if reading.vendor else None,
+        "received": received,
+        "imported_at": datetime.now(UTC),
+        "imported_by": pen.who,
+        "answers": dict(answers),
+        "passed_over": [[part.sheet, part.rows, part.why] for part in reading.passed_over],
+        "evidence": pack_evidence(reading.lines),
+        "content": zlib.compress(content, _ZIP_LEVEL),
+    }
+    key = connection.execute(insert(price_file).values(**values)).inserted_primary_key
+    assert key is not None
+    return int(key[0])
+
+
+def imported_on(connection: Connection, sha256: str) -> date | None:
+    """The day these very bytes were stored, or None."""
+    found = connection.execute(select(price_file.c.imported_at).where(price_file.c.sha256 == sha256)).scalar()
+    return None if found is None else found.astimezone().date()
+
+
+def id_of(connection: Connection, sha256: str) -> int | None:
+    """The stored file of these bytes, or None."""
+    return connection.execute(select(price_file.c.id).where(price_file.c.sha256 == sha256)).scalar()
+
+
+def content(connection: Connection, file_id: int) -> bytes:
+    """The file as the vendor sent it. KeyError where there is none of that id."""
+    packed = connection.execute(select(price_file.c.content).where(price_file.c.id == file_id)).scalar()
+    if packed is None:
+        raise KeyError(file_id)
+    return zlib.decompress(packed)
+
+
+def answers_of(connection: Connection, file_id: int) -> tuple[str, date, dict[str, str]]:
+    """Name, day received and the answers with which a file was read."""
+    query = select(price_file.c.name, price_file.c.received, price_file.c.answers).where(price_file.c.id == file_id)
+    row = connection.execute(query).one()
+    return row.name, row.received, dict(row.answers)
+
+
+def listing(connection: Connection) -> tuple[StoredFile, ...]:
+    """Every kept file, the latest first."""
+    return tuple(_stored(row) for row in connection.execute(_listing().order_by(price_file.c.id.desc())))
+
+
+def _listing() -> Select[Any]:
+    count_offers = select(func.count()).where(offer.c.price_file_id == price_file.c.id).scalar_subquery()
+    count_held = select(func.count()).where(held_line.c.price_file_id == price_file.c.id).scalar_subquery()
+    columns = (
+        price_file.c.id,
+        price_file.c.name,
+        price_file.c.sha256,
+        vendor.c.name.label("vendor"),
+        price_file.c.received,
+        price_file.c.imported_at,
+        price_file.c.imported_by,
+        price_file.c.withdrawn_at,
+        count_offers.label("offers"),
+        count_held.label("held"),
+    )
+    return select(*columns).outerjoin(vendor, vendor.c.id == price_file.c.vendor_id)
+
+
+def _stored(row: Row[Any]) -> StoredFile:
+    return StoredFile(
+        row.id,
+        row.name,
+        row.sha256,
+        row.vendor,
+        row.received,
+        row.imported_at,
+        row.imported_by,
+        row.withdrawn_at is not None,
+        row.offers,
+        row.held,
+    )
+
+
+def pack_evidence(lines: Sequence[Line]) -> bytes:
+    """What said each field of each line, small: every distinct piece once, the lines as numbers into them."""
+    pieces: dict[Evidence, int] = {}
+    uses = [[pieces.setdefault(piece, len(pieces)) for piece in line.evidence] for line in lines]
+    plain = [[piece.field, piece.said_by, piece.words, piece.against] for piece in pieces]
+    return zlib.compress(json.dumps([plain, uses], separators=(",", ":")).encode(), _ZIP_LEVEL)
+
+
+def evidence(connection: Connection, file_id: int, position: int) -> tuple[Evidence, ...]:
+    """What said each field of one line, given by its position in the file."""
+    packed = connection.execute(select(price_file.c.evidence).where(price_file.c.id == file_id)).scalar()
+    if packed is None:
+        return ()
+    pieces, uses = json.loads(zlib.decompress(packed))
+    return tuple(Evidence(*pieces[number]) for number in uses[position]) if position < len(uses) else ()

@@ -1,0 +1,208 @@
+"""Offers in bulk: thousands of rows in one statement, with their charges."""
+
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from datetime import date
+from decimal import Decimal
+from typing import Any
+
+from sqlalchemy import Connection, RowMapping, insert, select
+
+from tracker.store import vendors
+from tracker.store.boards import board_key
+from tracker.store.tables import charge, offer, vendor
+from tracker.store.types import NotKept, exact_values, join, split
+from tracker.trade.basis import Basis
+from tracker.trade.offer import Charge, GrammageFrom, Line, Note, NoteCode, Offer, Source
+
+Row = dict[str, Any]
+
+
+@dataclass(frozen=True, slots=True)
+class StoredOffer:
+    """An offer as it was read, with where it is kept."""
+
+    id: int
+    file_id: int
+    position: int
+    offer: Offer
+    notes: tuple[Note, ...]
+
+
+def add(
+    connection: Connection, file_id: int, lines: Sequence[tuple[int, Line]], vendor_name: str | None, received: date
+) -> int:
+    """Stores accepted lines, given with their position in the file; gives how many.
+
+    `vendor_name` and `received` stand in where a line names none itself. NotKept, naming the cell, where a number has
+    more digits than can be kept exactly; ValueError for a line that is not fully known.
+    """
+    ids = _VendorIds(connection, vendor_name)
+    rows = [_row(file_id, position, line, ids.of(line.offer.vendor), received) for position, line in lines]
+    if not rows:
+        return 0
+    connection.execute(insert(offer), rows)
+    _add_charges(connection, file_id, [(position, line.offer) for position, line in lines if line.offer.charges])
+    return len(rows)
+
+
+class _VendorIds:
+    """Vendors of one file by name, each looked up once."""
+
+    def __init__(self, connection: Connection, usual: str | None) -> None:
+        self._connection = connection
+        self._usual = usual
+        self._found: dict[str | None, int | None] = {}
+
+    def of(self, name: str | None) -> int | None:
+        if name not in self._found:
+            meant = name or self._usual
+            self._found[name] = vendors.id_of(self._connection, meant) if meant else None
+        return self._found[name]
+
+
+def _row(file_id: int, position: int, line: Line, vendor_id: int | None, received: date) -> Row:
+    read = line.offer
+    if read.price is None or read.currency is None or read.basis is None:
+        raise ValueError(
+            f"The line of {read.source.cell} has no price, currency or basis and can't be stored as an offer."
+        )
+    try:
+        units, scale = split(read.price)
+    except NotKept as problem:
+        raise NotKept(f"Sheet “{read.source.sheet}”, cell {read.source.cell}: the price {problem}") from None
+    width, length = read.sheet_mm or (None, None)
+    low, high = read.lead_days or (None, None)
+    return {
+        "price_file_id": file_id,
+        "position": position,
+        "vendor_id": vendor_id,
+        "sheet": read.source.sheet,
+        "cell": read.source.cell,
+        "as_written": read.source.as_written,
+        "also": " ".join(read.source.also),
+        "product": read.product,
+        "grade": read.grade,
+        "coated_sides": read.coated_sides,
+        "caliper_um": read.caliper_um,
+        "grammage_gsm": read.grammage_gsm,
+        "grammage_from": read.grammage_from.value if read.grammage_from else None,
+        "price_units": units,
+        "price_scale": scale,
+        "currency": read.currency,
+        "basis": read.basis.value,
+        "sheet_width_mm": width,
+        "sheet_length_mm": length,
+        "from_kg": read.from_kg,
+        "below_kg": read.below_kg,
+        "minimum_kg": read.minimum_kg,
+        "lead_low": low,
+        "lead_high": high,
+        "valid_until": read.valid_until,
+        "delivered": read.delivered,
+        "received": read.received or received,
+        "board_key": board_key(read, vendor_id, file_id),
+        "notes": [note_to_plain(note) for note in line.notes] or None,
+    }
+
+
+def _add_charges(connection: Connection, file_id: int, charged: Sequence[tuple[int, Offer]]) -> None:
+    if not charged:
+        return
+    query = select(offer.c.position, offer.c.id).where(offer.c.price_file_id == file_id)
+    ids = dict(connection.execute(query).tuples().all())
+    connection.execute(insert(charge), [row for position, read in charged for row in _charge_rows(ids[position], read)])
+
+
+def _charge_rows(offer_id: int, read: Offer) -> Iterator[Row]:
+    for extra in read.charges:
+        yield {
+            "offer_id": offer_id,
+            "label": extra.label,
+            **exact_values("price", extra.price),
+            "currency": extra.currency,
+            "basis": extra.basis.value if extra.basis else None,
+            "freight": extra.freight,
+        }
+
+
+def get(connection: Connection, offer_id: int) -> StoredOffer:
+    """One offer as it was read, exact. KeyError where there is none of that id."""
+    query = select(offer, vendor.c.name.label("vendor_name")).outerjoin(vendor).where(offer.c.id == offer_id)
+    row = connection.execute(query).mappings().one_or_none()
+    if row is None:
+        raise KeyError(offer_id)
+    notes = tuple(note_from_plain(note) for note in row["notes"] or ())
+    return StoredOffer(
+        offer_id, row["price_file_id"], row["position"], _offer(row, charges_of(connection, offer_id)), notes
+    )
+
+
+def charges_of(connection: Connection, offer_id: int) -> tuple[Charge, ...]:
+    """What stands beside that offer's price, in the order of the sheet."""
+    rows = connection.execute(select(charge).where(charge.c.offer_id == offer_id).order_by(charge.c.id)).mappings()
+    return tuple(
+        Charge(
+            row["label"],
+            _known(join(row["price_units"], row["price_scale"])),
+            row["currency"],
+            Basis(row["basis"]) if row["basis"] else None,
+            row["freight"],
+        )
+        for row in rows
+    )
+
+
+def cells(connection: Connection, file_id: int) -> set[tuple[str, str]]:
+    """Sheet and cell of every offer that is stored of a file."""
+    query = select(offer.c.sheet, offer.c.cell).where(offer.c.price_file_id == file_id)
+    return {(sheet, cell) for sheet, cell in connection.execute(query)}
+
+
+def _offer(row: RowMapping, charges: tuple[Charge, ...]) -> Offer:
+    width, length = row["sheet_width_mm"], row["sheet_length_mm"]
+    low, high = row["lead_low"], row["lead_high"]
+    return Offer(
+        source=Source(row["sheet"], row["cell"], row["as_written"], tuple(row["also"].split())),
+        vendor=row["vendor_name"],
+        product=row["product"],
+        grade=row["grade"],
+        coated_sides=row["coated_sides"],
+        caliper_um=row["caliper_um"],
+        grammage_gsm=row["grammage_gsm"],
+        grammage_from=GrammageFrom(row["grammage_from"]) if row["grammage_from"] else None,
+        price=join(row["price_units"], row["price_scale"]),
+        currency=row["currency"],
+        basis=Basis(row["basis"]),
+        sheet_mm=None if width is None or length is None else (width, length),
+        from_kg=row["from_kg"],
+        below_kg=row["below_kg"],
+        minimum_kg=row["minimum_kg"],
+        lead_days=None if low is None or high is None else (low, high),
+        valid_until=row["valid_until"],
+        delivered=row["delivered"],
+        charges=charges,
+        received=row["received"],
+    )
+
+
+def note_to_plain(note: Note) -> Row:
+    """A note as JSON keeps it."""
+    return {"code": note.code.value, "cell": note.cell, "text": note.text}
+
+
+def note_from_plain(plain: Row) -> Note:
+    """The note that note_to_plain() wrote."""
+    return Note(NoteCode(plain["code"]), plain["cell"], plain["text"])
+
+
+def accepted(lines: Iterable[Line]) -> list[tuple[int, Line]]:
+    """The accepted lines of a reading with their position in it."""
+    from tracker.trade.offer import State
+
+    return [(position, line) for position, line in enumerate(lines) if line.state is State.ACCEPTED]
+
+
+def _known(value: Decimal | None) -> Decimal:
+    assert value is not None
+    return value
