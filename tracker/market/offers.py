@@ -1,0 +1,65 @@
+"""What the judge is given: offers on one footing as columns, and how sensitive the user wants it."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+
+import numpy as np
+from numpy.typing import NDArray
+
+from tracker.market.robust import CUT_OFF, Floats
+
+Codes = NDArray[np.int32]
+Flags = NDArray[np.bool_]
+
+
+@dataclass(frozen=True, slots=True)
+class Offers:
+    """Offers in one currency at one date, all arrays of the same length n, an index an offer.
+
+    per_tonne: price of 1,000 kg in the comparison currency; NaN, zero or less: can't be judged.
+    shown: the offer is on offer now (current, its bracket applies): only these are judged and serve as peers; the
+    others only tell history. grade, vendor, basis, currency, board: codes into the lists of names (-1 unknown);
+    a board is one vendor's product at one order size, so that its offers of different days follow each other.
+    caliper_um (µm), grammage_gsm (g/m²), from_kg and below_kg (kg): NaN where not known.
+    received: days (`date.toordinal`), -1 unknown. delivered: freight is in the price.
+    estimated: the per-tonne price rests on an estimated grammage.
+    """
+
+    per_tonne: Floats
+    shown: Flags
+    grade: Codes
+    vendor: Codes
+    basis: Codes
+    currency: Codes
+    board: Codes
+    received: Codes
+    caliper_um: Floats
+    grammage_gsm: Floats
+    from_kg: Floats
+    below_kg: Floats
+    delivered: Flags
+    estimated: Flags
+    grades: Sequence[str]
+    vendors: Sequence[str]
+    bases: Sequence[str]
+    currencies: Sequence[str]
+
+    def __len__(self) -> int:
+        return len(self.per_tonne)
+
+    @property
+    def usable(self) -> Flags:
+        """Has a price above 0 and a grade: can be compared at all."""
+        priced: Flags = np.isfinite(self.per_tonne) & (np.nan_to_num(self.per_tonne) > 0) & (self.grade >= 0)
+        return priced
+
+
+@dataclass(frozen=True, slots=True)
+class Settings:
+    """How to judge. cut_off: the modified z-score beyond which a price is out of line; a lower one finds more and cries
+    wolf more. rates: by currency code, what one unit is worth in the currency of `Offers.per_tonne` (itself 1), for
+    every currency that a price may have been meant in.
+    """
+
+    cut_off: float = CUT_OFF
+    rates: Mapping[str, float] = field(default_factory=dict)

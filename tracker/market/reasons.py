@@ -1,0 +1,164 @@
+"""Why an offer is judged as it is, in sentences a buyer can repeat to the vendor.
+
+Built for one offer when somebody asks, never for all. In order of weight: the slip that would explain everything,
+the peers, the band, the vendor's own last price, and what makes the comparison less certain.
+"""
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from datetime import date
+
+import numpy as np
+
+from tracker.market.bands import ABOVE, BELOW, WITHIN, Bands
+from tracker.market.history import History, history_of
+from tracker.market.offers import Offers, Settings
+from tracker.market.outliers import FEWEST_FOR_ESD
+from tracker.market.peers import FEWEST_PEERS
+from tracker.market.slips import Slip, SlipKind
+from tracker.market.verdicts import Verdicts
+
+_PER = {
+    "short_ton": "short ton",
+    "tonne": "tonne",
+    "cwt": "hundredweight (100 lb)",
+    "lb": "pound",
+    "kg": "kilogram",
+    "msf": "1,000 ft²",
+    "m2": "m²",
+    "1000m2": "1,000 m²",
+    "1000sheets": "1,000 sheets",
+    "sheet": "sheet",
+    "3000ft2": "3,000 ft²",
+}
+_AS_GOOD_AS_EVEN = 0.005
+
+
+@dataclass(frozen=True, slots=True)
+class Wording:
+    """How the reader wants figures said. amount: a price per tonne in words with its unit, for example
+    'USD 1,240 per tonne' (a caller who shows per 1,000 ft² converts in it). day: a date from its ordinal."""
+
+    amount: Callable[[float], str]
+    day: Callable[[int], str] = lambda day: date.fromordinal(day).isoformat()
+
+
+def plain_wording(currency: str) -> Wording:
+    """Amounts per tonne in a currency, to the unit: 'USD 1,240 per tonne'."""
+    return Wording(lambda per_tonne: f"{currency} {per_tonne:,.0f} per tonne")
+
+
+def reasons(
+    offer: int, offers: Offers, bands: Bands, verdicts: Verdicts, settings: Settings, wording: Wording
+) -> list[str]:
+    """The sentences for one offer, weightiest first. Empty where the offer is not judged."""
+    if not (offers.shown[offer] and offers.usable[offer]):
+        return []
+    said: list[str] = []
+    slip = verdicts.slips.get(offer)
+    if slip is not None:
+        said.append(_of_slip(slip, float(offers.per_tonne[offer]), wording))
+    said.extend(_of_peers(offer, offers, verdicts, settings, wording))
+    said.extend(_of_band(offer, offers, bands, verdicts, wording))
+    history = history_of(offers, offer)
+    if history is not None:
+        said.append(_of_history(history, offer, offers, wording))
+    said.extend(_cautions(offer, offers))
+    return said
+
+
+def _of_slip(slip: Slip, per_tonne: float, wording: Wording) -> str:
+    way = "low" if slip.per_tonne_if_so > per_tonne else "high"
+    fact = f"Read as written this is {wording.amount(per_tonne)}, {slip.factor:,.3g} times too {way}"
+    so = f"it would be {wording.amount(slip.per_tonne_if_so)}, as the market is"
+    if slip.kind is SlipKind.CURRENCY:
+        return f"{fact}; if the figure was meant in {slip.likely_currency}, {so}. Which currency is it?"
+    if slip.kind is SlipKind.DECIMAL:
+        return f"{fact}; with the decimal sign {_places(slip.factor)} over, {so}. Is the figure as meant?"
+    if slip.kind is SlipKind.BASIS_WEIGHT:
+        return f"{fact}; if the price or the basis weight belongs to 3,000 ft² instead of 1,000 ft², {so}. Which is it?"
+    quoted, likely = _PER[slip.quoted_basis], _PER[slip.likely_basis]
+    return f"{fact}; if the figure was meant per {likely} and not per {quoted}, {so}. Which is it?"
+
+
+def _places(factor: float) -> str:
+    places = round(np.log10(factor))
+    return "one place" if places == 1 else f"{places} places"
+
+
+def _of_peers(offer: int, offers: Offers, verdicts: Verdicts, settings: Settings, wording: Wording) -> Iterator[str]:
+    grade, price = offers.grades[offers.grade[offer]], float(offers.per_tonne[offer])
+    count, expected = int(verdicts.peers[offer]), float(verdicts.expected[offer])
+    compared = f"{wording.amount(price)} is {_beside(price / expected - 1)}"
+    score = float(verdicts.score[offer])
+    if np.isnan(score):
+        narrowed = f"{wording.amount(float(verdicts.low[offer]))} to {wording.amount(float(verdicts.high[offer]))}"
+        inside = verdicts.low[offer] <= price <= verdicts.high[offer]
+        yield (
+            f"Only {_count(count, 'offer')} of other vendors for {grade}, fewer than {FEWEST_PEERS}: too few to score. The band, "
+            f"narrowed by what these show, runs from {narrowed}; {wording.amount(price)} lies {'inside' if inside else 'outside'}."
+        )
+        return
+    judged = "beyond" if abs(score) > settings.cut_off else "within"
+    yield (
+        f"{compared} the {wording.amount(expected)} that {count} offers of other vendors for {grade} lead one to expect "
+        f"at this caliper and order size; score {score:+.1f}, {judged} the limit of {settings.cut_off:g}."
+    )
+    if verdicts.out_of_line[offer] and verdicts.evidence.extreme[offer]:
+        yield (
+            f"A second test, Rosner's for several outliers at once, also parts it from the grade's offers "
+            f"({FEWEST_FOR_ESD} or more, 5 % level)."
+        )
+
+
+def _of_band(offer: int, offers: Offers, bands: Bands, verdicts: Verdicts, wording: Wording) -> Iterator[str]:
+    price, where = float(offers.per_tonne[offer]), int(verdicts.place[offer])
+    low, high = float(verdicts.band_low[offer]), float(verdicts.band_high[offer])
+    grade = offers.grade[offer]
+    if where not in (BELOW, WITHIN, ABOVE):
+        yield f"No band is known for {offers.grades[grade]}: no market level is set."
+        return
+    band = f"the band expected of {offers.grades[grade]}, {wording.amount(low)} to {wording.amount(high)}"
+    if where == WITHIN:
+        yield f"It lies within {band} ({bands.sources[grade]})."
+    else:
+        edge = high if where == ABOVE else low
+        yield f"It lies {abs(price / edge - 1):.0%} {'above' if where == ABOVE else 'below'} {band} ({bands.sources[grade]})."
+
+
+def _of_history(history: History, offer: int, offers: Offers, wording: Wording) -> str:
+    before = float(offers.per_tonne[history.before])
+    own = (
+        f"{_moved(history.change)} since this vendor's last price for the board, {wording.amount(before)} "
+        f"on {wording.day(int(offers.received[history.before]))}"
+    )
+    grade = offers.grades[offers.grade[offer]]
+    if history.grade_change is None:
+        return f"{own}; too few other boards of {grade} have prices from both days to say how the grade moved."
+    return f"{own}; over the same time {grade} of other vendors is {_moved(history.grade_change).lower()} ({history.boards} boards)."
+
+
+def _cautions(offer: int, offers: Offers) -> Iterator[str]:
+    if offers.estimated[offer]:
+        yield "The price per tonne rests on an estimated basis weight: ask for the basis weight before arguing the price."
+    same = offers.shown & offers.usable & (offers.grade == offers.grade[offer])
+    unlike = int((same & (offers.delivered != offers.delivered[offer])).sum())
+    if unlike * 2 > int(same.sum()):
+        here, there = ("delivered", "without freight") if offers.delivered[offer] else ("without freight", "delivered")
+        yield f"This price is {here}, while {unlike} of the grade's {int(same.sum())} offers are {there}."
+
+
+def _beside(share: float) -> str:
+    if abs(share) < _AS_GOOD_AS_EVEN:
+        return "level with"
+    return f"{abs(share):.0%} {'above' if share > 0 else 'below'}"
+
+
+def _moved(share: float) -> str:
+    if abs(share) < _AS_GOOD_AS_EVEN:
+        return "Unchanged"
+    return f"{'Up' if share > 0 else 'Down'} {abs(share):.0%}"
+
+
+def _count(number: int, noun: str) -> str:
+    return f"{number} {noun}" if number == 1 else f"{number or 'no'} {noun}s"
