@@ -92,7 +92,7 @@ def fit_line(columns: Floats, log_price: Floats, weights: Floats, prior: Prior, 
         clean = _chance_clean(residual, spread)
         pull = weights * clean
         normal = (columns * pull[:, None]).T @ columns / spread**2 + np.diag(prior.precision)
-        line = np.linalg.solve(normal, columns.T @ (pull * log_price) / spread**2 + prior.precision * prior.mean)
+        line[:] = np.linalg.solve(normal, columns.T @ (pull * log_price) / spread**2 + prior.precision * prior.mean)
         squares = float(pull @ (log_price - columns @ line) ** 2)
         count = float(pull.sum())
         used = float(np.trace(np.linalg.solve(normal, (columns * pull[:, None]).T @ columns)) / spread**2)

@@ -95,14 +95,15 @@ def _of_peers(offer: int, offers: Offers, verdicts: Verdicts, settings: Settings
         narrowed = f"{wording.amount(float(verdicts.low[offer]))} to {wording.amount(float(verdicts.high[offer]))}"
         inside = verdicts.low[offer] <= price <= verdicts.high[offer]
         yield (
-            f"Only {_count(count, 'offer')} of other vendors for {grade}, fewer than {FEWEST_PEERS}: too few to score. The band, "
-            f"narrowed by what these show, runs from {narrowed}; {wording.amount(price)} lies {'inside' if inside else 'outside'}."
+            f"{_count(count, 'offer').capitalize()} of other vendors for {grade}, fewer than {FEWEST_PEERS}: too few "
+            f"to score. What band and offers together allow runs from {narrowed}; {wording.amount(price)} lies "
+            f"{'inside' if inside else 'outside'}."
         )
         return
     judged = "beyond" if abs(score) > settings.cut_off else "within"
     yield (
-        f"{compared} the {wording.amount(expected)} that {count} offers of other vendors for {grade} lead one to expect "
-        f"at this caliper and order size; score {score:+.1f}, {judged} the limit of {settings.cut_off:g}."
+        f"{compared} the {wording.amount(expected)} that {count} offers of other vendors for {grade} lead one to "
+        f"expect at this caliper and order size; score {score:+.1f}, {judged} the limit of {settings.cut_off:g}."
     )
     if verdicts.out_of_line[offer] and verdicts.evidence.extreme[offer]:
         yield (
@@ -123,7 +124,8 @@ def _of_band(offer: int, offers: Offers, bands: Bands, verdicts: Verdicts, wordi
         yield f"It lies within {band} ({bands.sources[grade]})."
     else:
         edge = high if where == ABOVE else low
-        yield f"It lies {abs(price / edge - 1):.0%} {'above' if where == ABOVE else 'below'} {band} ({bands.sources[grade]})."
+        side = "above" if where == ABOVE else "below"
+        yield f"It lies {abs(price / edge - 1):.0%} {side} {band} ({bands.sources[grade]})."
 
 
 def _of_history(history: History, offer: int, offers: Offers, wording: Wording) -> str:
@@ -135,12 +137,13 @@ def _of_history(history: History, offer: int, offers: Offers, wording: Wording) 
     grade = offers.grades[offers.grade[offer]]
     if history.grade_change is None:
         return f"{own}; too few other boards of {grade} have prices from both days to say how the grade moved."
-    return f"{own}; over the same time {grade} of other vendors is {_moved(history.grade_change).lower()} ({history.boards} boards)."
+    move = f"{_moved(history.grade_change).lower()} ({history.boards} boards)"
+    return f"{own}; over the same time {grade} of other vendors is {move}."
 
 
 def _cautions(offer: int, offers: Offers) -> Iterator[str]:
     if offers.estimated[offer]:
-        yield "The price per tonne rests on an estimated basis weight: ask for the basis weight before arguing the price."
+        yield "The price per tonne rests on an estimated basis weight: ask for the weight before arguing the price."
     same = offers.shown & offers.usable & (offers.grade == offers.grade[offer])
     unlike = int((same & (offers.delivered != offers.delivered[offer])).sum())
     if unlike * 2 > int(same.sum()):

@@ -90,7 +90,8 @@ def median_time(survival: Survival) -> Median:
 def chance_within(survival: Survival, waited: float, further: float) -> float | None:
     """The chance that something awaited for `waited` arrives within `further` more.
 
-    That is 1 − S(waited + further) / S(waited). None where the record does not tell: nothing that lasted past `waited` is left to judge by.
+    That is 1 − S(waited + further) / S(waited). None where the record does not tell: nothing on it lasted past
+    `waited`.
     """
     still = survival.share_waiting(waited)
     if still <= 0 or waited >= survival.last_seen:
