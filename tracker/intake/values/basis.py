@@ -1,0 +1,145 @@
+"""What a price is per, by the words alone. 'ton' stays two things until the file says which."""
+
+from dataclasses import dataclass
+from functools import cache, lru_cache
+
+from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import Found, Phrases, Token
+from tracker.trade.basis import Basis
+from tracker.trade.quantities import MassUnit
+
+_TONS = frozenset({Basis.SHORT_TON, Basis.TONNE})
+# Words that mean a tonne to those who write them, though alone they don't settle it.
+_METRIC_WORDS = ("t", "to", "tonelada", "toneladas")
+
+
+@dataclass(frozen=True, slots=True)
+class BasisReading:
+    """What a unit word may mean.
+
+    `bases`: the possible bases; one is certain, two is the ambiguous ton. `foreign`: a unit that is known but not
+    converted (ream, roll, 100 sheets, 100 kg, long ton …); then `bases` is empty, or the word may be either.
+    `needs_sheet`: a thousand or a piece of something, which is sheets only beside a sheet size.
+    `metric_hint`: a lone 't', 'to' or 'tonelada', which means a tonne in a metric file.
+    """
+
+    bases: frozenset[Basis]
+    words: str
+    foreign: str | None = None
+    needs_sheet: bool = False
+    metric_hint: bool = False
+
+    @property
+    def basis(self) -> Basis | None:
+        """The one basis it can be, or None. What needs a sheet size is certain only for the caller who has one."""
+        return next(iter(self.bases)) if len(self.bases) == 1 and self.foreign is None else None
+
+    @property
+    def ambiguous_ton(self) -> bool:
+        return self.bases == _TONS
+
+
+@cache
+def basis_phrases() -> Phrases[str]:
+    """Every unit's words -> the word list's key."""
+    return phrases("basis")
+
+
+@cache
+def per_words() -> Phrases[str]:
+    """Words that stand between a price and its unit: 'per', 'je', 'la' …"""
+    return phrases("per")
+
+
+def reading_of(key: str, text: str) -> BasisReading:
+    """A word list's key as a reading. `text` is the unit as written, because its capitals matter ('t', 'St')."""
+    if key == "ton":
+        metric = fold(text).strip(". ") in _METRIC_WORDS and text.strip(". ") != "T"
+        return BasisReading(_TONS, text, metric_hint=metric)
+    if key == "thousand":
+        return BasisReading(frozenset({Basis.THOUSAND_SHEETS}), text, needs_sheet=True)
+    if key == "each":
+        return BasisReading(frozenset({Basis.SHEET}), text, needs_sheet=True)
+    if key in set(Basis):
+        # 'St.' is a piece in German, 'ST' a short ton.
+        foreign = "piece" if text.strip(" .") == "St" else None
+        return BasisReading(frozenset({Basis(key)}), text, foreign)
+    return BasisReading(frozenset(), text, foreign=key)
+
+
+def unit_at(found: list[Token], place: int, text: str) -> tuple[BasisReading, int] | None:
+    """The unit that begins at this token, and the number of the token after it."""
+    match = basis_phrases().at(found, place)
+    if match is None:
+        return None
+    match = _with_explanation(found, match)
+    return reading_of(match.value, text[match.start : match.end]), match.after
+
+
+def _with_explanation(found: list[Token], match: Found[str]) -> Found[str]:
+    """'ton (2,000 lb)' and 'cwt (100 lb)': what stands in brackets says which ton, or only repeats the unit."""
+    after = match.after
+    if after >= len(found) or found[after][0] not in "(=":
+        return match
+    inner = basis_phrases().at(found, after + 1) if after + 1 < len(found) else None
+    if inner is None:
+        return match
+    end = inner.after + 1 if inner.after < len(found) and found[inner.after][0] == ")" else inner.after
+    agreed = {match.value, inner.value}
+    if match.value == "ton" and inner.value in ("short_ton", "tonne", "long_ton"):
+        return Found(inner.value, match.start, found[end - 1][2], match.first, end)
+    if len(agreed) == 1:
+        return Found(match.value, match.start, found[end - 1][2], match.first, end)
+    return match
+
+
+@lru_cache(maxsize=16384)
+def basis_text(text: str) -> BasisReading | None:
+    """A text that says what a price is per and nothing else: 'ST', '/cwt', 'per ton of 2,000 lb', 'M SHEETS'."""
+    found = [token for token in tokens(fold(text)) if token[0] not in "[]:;*"]
+    if len(found) > 2 and found[0][0] == "(" and found[-1][0] == ")":
+        found = found[1:-1]
+    place = after_per(found, 0, weak=True)
+    if place >= len(found):
+        return None
+    unit = unit_at(found, place, text)
+    return unit[0] if unit is not None and unit[1] == len(found) else None
+
+
+@lru_cache(maxsize=16384)
+def find_basis(text: str) -> BasisReading | None:
+    """The first unit in a header or sentence that follows '/', 'per', 'je', 'par' …: 'Price per ton' -> ton."""
+    found = tokens(fold(text))
+    for place in range(len(found)):
+        after = after_per(found, place, weak=False)
+        if place < after < len(found):
+            unit = unit_at(found, after, text)
+            if unit is not None:
+                return unit[0]
+    return None
+
+
+def after_per(found: list[Token], place: int, *, weak: bool) -> int:
+    """The token after '/', 'per' … at this place; the place itself where there is none. `weak`: 'a', 'la', 'the' count."""
+    if place >= len(found):
+        return place
+    if found[place][0] == "/":
+        return place + 1
+    per = per_words().at(found, place)
+    return per.after if per is not None and (weak or per.value == "strong") else place
+
+
+@lru_cache(maxsize=4096)
+def ton_definition(text: str) -> MassUnit | None:
+    """Which ton a text says that its tons are: 'ton = 2,000 lb', 'metric tons', 'short tons'. None where it doesn't, or says two."""
+    said = {match.value for match in basis_phrases().find(text) if match.value in ("short_ton", "tonne", "long_ton")}
+    return MassUnit(said.pop()) if len(said) == 1 else None
+
+
+def all_units(text: str) -> tuple[BasisReading, ...]:
+    """Every unit in a text, after 'per' or not: evidence of how the vendor measures."""
+    folded = fold(text)
+    return tuple(reading_of(m.value, text[m.start : m.end]) for m in basis_phrases().among(tokens(folded)))
+
+

@@ -1,0 +1,85 @@
+"""Currencies by sign, code and name. A sign that several countries share comes back with all of them."""
+
+from dataclasses import dataclass
+from functools import cache, lru_cache
+
+from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.lists import phrases, words
+from tracker.intake.words.phrases import Phrases
+
+DOLLARS = ("USD", "CAD", "AUD", "NZD", "HKD", "SGD", "TWD", "MXN")
+SHARED: dict[str, tuple[str, ...]] = {
+    "dollar": DOLLARS,
+    "krona": ("SEK", "NOK", "DKK", "ISK"),
+    "yen": ("JPY", "CNY"),
+    "franc": ("CHF",),
+    "peso": ("MXN", "CLP", "COP", "ARS"),
+    "cent": (*DOLLARS, "EUR"),
+}
+_DOLLAR_OF = {"US": "USD", "CA": "CAD", "AU": "AUD", "NZ": "NZD", "HK": "HKD", "SG": "SGD", "TW": "TWD", "MX": "MXN"}
+
+
+@dataclass(frozen=True, slots=True)
+class CurrencyReading:
+    """The ISO 4217 codes that a sign or name may mean. `cents`: it names the hundredth part (¢, p).
+
+    `bare_dollar`: a '$' (or '¢') without a country, which is USD unless the file names another dollar or an address
+    outside the United States.
+    """
+
+    codes: tuple[str, ...]
+    words: str
+    cents: bool = False
+    bare_dollar: bool = False
+
+    @property
+    def code(self) -> str | None:
+        """The one currency it can be, or None."""
+        return self.codes[0] if len(self.codes) == 1 else None
+
+
+@cache
+def currency_phrases() -> Phrases[tuple[str, bool]]:
+    """Every currency's words -> (code or shared sign, whether it is the hundredth part)."""
+    meanings: dict[tuple[str, bool], tuple[str, ...]] = {(key, False): found for key, found in words("currency").items()}
+    meanings.update({(key, True): found for key, found in words("cents").items()})
+    return Phrases(meanings)
+
+
+def reading_of(key: str, cents: bool, text: str) -> CurrencyReading:
+    """A word list's key as a reading: 'EUR' is certain, 'dollar' and 'krona' are several."""
+    return CurrencyReading(SHARED.get(key, (key,)), text, cents, bare_dollar=key == "dollar")
+
+
+@lru_cache(maxsize=8192)
+def currency_text(text: str) -> CurrencyReading | None:
+    """A text that is a currency and nothing else: 'USD', '(€)', 'US dollars', 'pence'."""
+    meaning = currency_phrases().whole(text)
+    return None if meaning is None else reading_of(meaning[0], meaning[1], text.strip())
+
+
+# One letter is a currency only beside a number or a unit, and 'ft', 'fr' and 'lei' are other words in a sentence.
+_NOT_IN_SENTENCES = frozenset({"c", "p", "ft", "fr", "ct", "fs", "lei", "x", "m n"})
+
+
+@lru_cache(maxsize=8192)
+def find_currencies(text: str) -> tuple[CurrencyReading, ...]:
+    """Every currency that a sentence, title or header names, in order; single letters and 'Ft' are left alone."""
+    folded = fold(text)
+    found = []
+    for match in currency_phrases().among(tokens(folded)):
+        piece = folded[match.start : match.end]
+        if piece.strip(".") not in _NOT_IN_SENTENCES:
+            found.append(reading_of(match.value[0], match.value[1], text[match.start : match.end]))
+    return tuple(found)
+
+
+@lru_cache(maxsize=4096)
+def countries(text: str) -> frozenset[str]:
+    """The countries (ISO 3166 alpha-2) that an address or sentence names; states and provinces count for theirs."""
+    return frozenset(match.value for match in phrases("countries").find(text))
+
+
+def dollar_countries(text: str) -> frozenset[str]:
+    """The dollars of the countries that a text names: 'Mississauga, Ontario' -> {'CAD'}."""
+    return frozenset(_DOLLAR_OF[country] for country in countries(text) if country in _DOLLAR_OF)

@@ -1,0 +1,119 @@
+"""Weights of board: order sizes and minimums. The number and the unit may each have two readings."""
+
+import re
+from collections.abc import Iterable
+from dataclasses import dataclass
+from decimal import Decimal
+from fractions import Fraction
+from functools import lru_cache
+
+from tracker.intake.values.numbers import SPACED_NUMBER, NumberReading, number_readings, settled
+from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.lists import phrases
+from tracker.trade.quantities import MassUnit, kilograms
+
+_UNIT_OF = {
+    "short_ton": (MassUnit.SHORT_TON,),
+    "tonne": (MassUnit.TONNE,),
+    "ton": (MassUnit.SHORT_TON, MassUnit.TONNE),
+    "long_ton": (MassUnit.LONG_TON,),
+    "cwt": (MassUnit.CWT,),
+    "lb": (MassUnit.LB,),
+    "kg": (MassUnit.KG,),
+}
+# No order for board is as small as a pallet's corner or as large as a ship: '20.000 kg' is never twenty kilograms.
+# Common practice, no source; used only to choose between two readings of one written number.
+_SMALLEST_KG, _LARGEST_KG = 50, 2_000_000
+
+
+@dataclass(frozen=True, slots=True)
+class Mass:
+    """A weight as written: every reading of its number, every unit it may be in."""
+
+    amounts: tuple[NumberReading, ...]
+    units: tuple[MassUnit, ...]
+    words: str = ""
+    metric_hint: bool = False
+
+    def kg(self, ton: MassUnit | None = None, sign: str | None = None) -> Decimal | None:
+        """The weight in kg once the file's ton and decimal sign are known; None while more than one reading is left."""
+        left = {kilograms(amount.value, unit) for amount in settled(self.amounts, sign) for unit in self._units(ton)}
+        if len(left) > 1:
+            left = {mass for mass in left if _SMALLEST_KG <= mass <= _LARGEST_KG}
+        return _decimal(left.pop()) if len(left) == 1 else None
+
+    def _units(self, ton: MassUnit | None) -> tuple[MassUnit, ...]:
+        return (ton,) if ton is not None and ton in self.units and len(self.units) > 1 else self.units
+
+    @property
+    def ambiguous_ton(self) -> bool:
+        return len(self.units) > 1
+
+
+def _decimal(mass: Fraction) -> Decimal:
+    """Exact, because every unit of mass is a finite decimal number of kg."""
+    return Decimal(mass.numerator) / Decimal(mass.denominator)
+
+
+def mass_units(text: str) -> tuple[MassUnit, ...]:
+    """The units of weight that a text which is only a unit may name: 'lb', '(kg)', 'tons' -> two."""
+    key = phrases("basis").whole(text)
+    return _UNIT_OF.get(key, ()) if key is not None else ()
+
+
+def find_mass_units(text: str) -> tuple[MassUnit, ...]:
+    """The units of weight that a header names, where it names just one kind: 'Min. order (lb)'."""
+    keys = {match.value for match in phrases("basis").find(text) if match.value in _UNIT_OF}
+    return _UNIT_OF[keys.pop()] if len(keys) == 1 else ()
+
+
+_NUMBER = re.compile(SPACED_NUMBER)
+
+
+@lru_cache(maxsize=16384)
+def mass_text(text: str, units: tuple[MassUnit, ...] = ()) -> Mass | None:
+    """A weight and nothing else: '5 t', '20,000 lb'. A bare number takes the units that its header names."""
+    folded = fold(text).strip()
+    match = _NUMBER.match(folded)
+    if match is None:
+        return None
+    rest = folded[match.end() :].strip()
+    # '40M lb': M is a thousand.
+    thousand = rest[:2] in ("m ", "k ") or rest in ("m", "k") or rest.startswith(("mlb", "klb"))
+    if thousand:
+        rest = rest[1:].strip()
+    own = mass_units(rest) if rest else units
+    if not own:
+        return None
+    amounts = number_readings(match.group())
+    if thousand:
+        amounts = tuple(NumberReading(amount.value * 1000, amount.decimal_sign) for amount in amounts)
+    hint = rest in ("t", "to", "tonelada", "toneladas")
+    return Mass(amounts, own, text.strip(), hint) if amounts else None
+
+
+@lru_cache(maxsize=4096)
+def find_masses(text: str) -> tuple[Mass, ...]:
+    """Every weight in a sentence that has its unit beside it."""
+    folded = fold(text)
+    found: list[Mass] = []
+    for match in _NUMBER.finditer(folded):
+        unit = phrases("basis").at(tokens(folded[match.end() : match.end() + 24]), 0) if match.end() < len(folded) else None
+        if unit is None or unit.value not in _UNIT_OF or folded[match.end() : match.end() + unit.start].strip():
+            continue
+        end = match.end() + unit.end
+        mass = mass_text(text[match.start() : end])
+        if mass is not None and not _part_of_more(folded, match.start(), end):
+            found.append(mass)
+    return tuple(found)
+
+
+def _part_of_more(folded: str, start: int, end: int) -> bool:
+    """'75 lb/MSF' and 'USD 5/t' are no weights of an order."""
+    return folded[end : end + 1] in ("/", "²") or folded[:start].rstrip()[-1:] in ("/",)
+
+
+def only(masses: Iterable[Mass]) -> Mass | None:
+    """The one mass, or None where there is none or more than one."""
+    several = tuple(masses)
+    return several[0] if len(several) == 1 else None
