@@ -1,0 +1,105 @@
+"""A claim of a quote or data sheet held against what was measured.
+
+The mean of a few readings is known only within an interval. Against the claim's tolerance that interval lies wholly
+inside (agrees), wholly outside (off), or across an edge: then nothing can be said yet, and the spread seen so far
+tells how many readings would settle it.
+"""
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+from decimal import Decimal
+from enum import StrEnum
+from fractions import Fraction
+
+from tracker.trade.methods import Property
+from tracker.trade.readings import Spread, spread_of, student_t
+
+FEWEST = 5  # common practice, no source: below this no verdict is given
+_MOST_WORTH_ASKING = 500
+
+
+class Verdict(StrEnum):
+    AGREES = "agrees"
+    OFF = "off"
+    OPEN = "cannot be said yet"
+
+
+@dataclass(frozen=True, slots=True)
+class ClaimCheck:
+    """`more` readings would settle an open claim, None where too many would; `weak`: fewer than the method asks."""
+
+    verdict: Verdict
+    claim: Decimal
+    spread: Spread | None
+    difference_percent: float | None
+    more: int | None
+    weak: bool
+    sentence: str
+
+
+def check_claim(property_: Property, claim: Decimal, values: Sequence[float]) -> ClaimCheck:
+    """Hold readings against a claim, both in the property's own unit. ValueError for a claim not above 0."""
+    if claim <= 0:
+        raise ValueError(f"A claim of {property_.name.lower()} is above 0; found {claim}.")
+    if len(values) < 2:
+        return _too_few(property_, claim, values)
+    spread = spread_of(values)
+    low, high = (float(edge) for edge in property_.tolerance.around(Fraction(claim)))
+    verdict = _verdict(spread, low, high) if spread.n >= FEWEST else Verdict.OPEN
+    more = _more_needed(spread, low, high) if verdict is Verdict.OPEN else None
+    difference = 100 * (spread.mean / float(claim) - 1)
+    return ClaimCheck(
+        verdict,
+        claim,
+        spread,
+        difference,
+        more,
+        spread.n < property_.least,
+        _sentence(property_, claim, spread, verdict, difference, more),
+    )
+
+
+def _verdict(spread: Spread, low: float, high: float) -> Verdict:
+    if spread.low is None or spread.high is None:
+        return Verdict.OPEN
+    if low <= spread.low and spread.high <= high:
+        return Verdict.AGREES
+    if spread.high < low or spread.low > high:
+        return Verdict.OFF
+    return Verdict.OPEN
+
+
+def _more_needed(spread: Spread, low: float, high: float) -> int | None:
+    """How many further readings would bring the interval to one side of the nearer edge, scattering as these do."""
+    room = min(abs(spread.mean - low), abs(high - spread.mean))
+    deviation = spread.deviation or 0.0
+    for n in range(max(spread.n + 1, FEWEST), _MOST_WORTH_ASKING):
+        if student_t(n - 1) * deviation / math.sqrt(n) < room:
+            return n - spread.n
+    return None
+
+
+def _too_few(property_: Property, claim: Decimal, values: Sequence[float]) -> ClaimCheck:
+    more = FEWEST - len(values)
+    sentence = f"{property_.name}: {len(values) or 'no'} reading{'s' if not values else ''} so far; take {more} more."
+    spread = spread_of(values) if values else None
+    return ClaimCheck(Verdict.OPEN, claim, spread, None, more, True, sentence)
+
+
+def _sentence(
+    property_: Property, claim: Decimal, spread: Spread, verdict: Verdict, difference: float, more: int | None
+) -> str:
+    unit = property_.unit
+    measured = f"{property_.name}: {spread.n} readings, mean {spread.mean:.4g} {unit}"
+    if spread.low is not None and spread.high is not None:
+        measured += f" (95 % sure between {spread.low:.4g} and {spread.high:.4g})"
+    claimed = f"claimed {claim.normalize():f} {unit} {property_.tolerance}"
+    if verdict is Verdict.AGREES:
+        return f"{measured} agrees with the {claimed}."
+    if verdict is Verdict.OFF:
+        side = "above" if difference > 0 else "below"
+        return f"{measured} is {abs(difference):.1f} % {side} the {claimed}."
+    if more is None:
+        return f"{measured} lies at the edge of the {claimed}; more readings are unlikely to settle it."
+    return f"{measured}, {claimed}: cannot be said yet, about {more} more would settle it."

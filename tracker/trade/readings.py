@@ -1,0 +1,104 @@
+"""Readings as a person types or pastes them, and what they amount to."""
+
+import math
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+from decimal import Decimal
+from fractions import Fraction
+
+from tracker.trade.exact import as_decimal
+from tracker.trade.methods import Property
+
+_READING = re.compile(r"^([+\-−]?\d+(?:[.,]\d+)?|[.,]\d+)\s*(\S.*)?$")
+# One reading so far from the rest is most likely in another unit: an inch among points is a thousand times off.
+_OTHER_UNIT = 5
+
+
+@dataclass(frozen=True, slots=True)
+class Pasted:
+    """What a pasted column holds: values in the property's own unit, and a sentence for each line that was not one."""
+
+    values: tuple[Decimal, ...]
+    problems: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Spread:
+    """n readings: their mean, standard deviation and 95 % confidence interval of the mean (None with fewer than 2)."""
+
+    n: int
+    mean: float
+    deviation: float | None
+    low: float | None
+    high: float | None
+
+
+def pasted(text: str, property_: Property, unit: str = "") -> Pasted:
+    """Readings from text, one a line or separated by tabs or semicolons, in `unit` where a line names none itself."""
+    values: list[Decimal] = []
+    problems: list[str] = []
+    for number, words in enumerate(_pieces(text), start=1):
+        found = reading(words, property_, unit)
+        if isinstance(found, str):
+            problems.append(f"Reading {number}, '{words}': {found}")
+        else:
+            values.append(found)
+    return Pasted(tuple(values), (*problems, *_in_another_unit(values, property_)))
+
+
+def reading(words: str, property_: Property, unit: str = "") -> Decimal | str:
+    """One reading in the property's own unit, or a sentence that says why it is none and what to do."""
+    match = _READING.match(words.strip())
+    if match is None:
+        return "this is not a number; type a figure, with a unit behind it if need be."
+    figures, own_unit = match.group(1).replace("−", "-"), match.group(2) or unit
+    if re.fullmatch(r"[+-]?[1-9]\d{0,2},\d{3}", figures):
+        return "the comma may be a decimal sign or a thousands sign; write it with a point or without."
+    factor = property_.factor(own_unit)
+    if factor is None:
+        known = ", ".join((property_.unit, *property_.units))
+        return f"{property_.name} is not measured in {own_unit}; the units are {known}."
+    value = Fraction(figures.replace(",", ".")) * factor
+    if value <= 0:
+        return f"a reading of {property_.name.lower()} is above 0."
+    return as_decimal(value)
+
+
+def spread_of(values: Sequence[float]) -> Spread:
+    """Mean, sample deviation and the Student-t 95 % interval of the mean (NIST/SEMATECH e-Handbook, 1.3.5.2)."""
+    n = len(values)
+    if not n:
+        raise ValueError("no readings")
+    mean = math.fsum(values) / n
+    if n < 2:
+        return Spread(n, mean, None, None, None)
+    deviation = math.sqrt(math.fsum((value - mean) ** 2 for value in values) / (n - 1))
+    half = student_t(n - 1) * deviation / math.sqrt(n)
+    return Spread(n, mean, deviation, mean - half, mean + half)
+
+
+def student_t(degrees: int) -> float:
+    """The two-sided 95 % point of Student's t."""
+    from scipy.special import stdtrit
+
+    return float(stdtrit(degrees, 0.975))
+
+
+def _pieces(text: str) -> list[str]:
+    return [piece.strip() for piece in re.split(r"[\n\r\t;]+", text) if piece.strip()]
+
+
+def _in_another_unit(values: list[Decimal], property_: Property) -> list[str]:
+    if len(values) < 3:
+        return []
+    middle = sorted(values)[len(values) // 2]
+    return [
+        f"{_shown(value)} {property_.unit} is far from the other readings ({_shown(middle)}): is it in another unit?"
+        for value in values
+        if value * _OTHER_UNIT < middle or value > middle * _OTHER_UNIT
+    ]
+
+
+def _shown(value: Decimal) -> str:
+    return f"{value.normalize():f}"
