@@ -5,10 +5,12 @@ stores it, the text a person would see, and what only formatting says (currency 
 a formula that was never calculated).
 """
 
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import date, datetime, time, timedelta
 from decimal import Decimal
 from enum import StrEnum
+from typing import Protocol, runtime_checkable
 
 CellValue = str | Decimal | bool | date | datetime | time | timedelta | None
 
@@ -51,24 +53,27 @@ class MergedRange:
 
 @dataclass(frozen=True, slots=True)
 class Grid:
-    """One sheet. `cells` holds only cells with content, keyed (row, column)."""
+    """One sheet. `cells` holds only cells with content, keyed (row, column).
+
+    A dict serves; the file readers give a compact mapping that makes each Cell when asked, because 200,000 rows of
+    ready-made cells would take over a gigabyte. It iterates row by row, so keep the Cell while working on it.
+    """
 
     sheet: str
-    cells: dict[tuple[int, int], Cell]
+    cells: Mapping[tuple[int, int], Cell]
     merged: tuple[MergedRange, ...] = ()
     hidden_rows: frozenset[int] = frozenset()
     hidden_columns: frozenset[int] = frozenset()
     hidden: bool = False
+    height: int = field(init=False, compare=False)
+    """Rows from the top to the last one with content."""
+    width: int = field(init=False, compare=False)
+    """Columns from the left to the last one with content."""
 
-    @property
-    def height(self) -> int:
-        """Rows from the top to the last one with content."""
-        return 1 + max((row for row, _ in self.cells), default=-1)
-
-    @property
-    def width(self) -> int:
-        """Columns from the left to the last one with content."""
-        return 1 + max((column for _, column in self.cells), default=-1)
+    def __post_init__(self) -> None:
+        height, width = extent(self.cells)
+        object.__setattr__(self, "height", height)
+        object.__setattr__(self, "width", width)
 
     def cell(self, row: int, column: int) -> Cell | None:
         return self.cells.get((row, column))
@@ -86,6 +91,20 @@ class Workbook:
 
 class Unreadable(Exception):
     """A file that can't be read at all; the message is one plain sentence for the user."""
+
+
+@runtime_checkable
+class Measured(Protocol):
+    """Cells that know how far they reach without being walked."""
+
+    def extent(self) -> tuple[int, int]: ...
+
+
+def extent(cells: Mapping[tuple[int, int], Cell]) -> tuple[int, int]:
+    """Height and width: one more than the last row and column with content, (0, 0) for none."""
+    if isinstance(cells, Measured):
+        return cells.extent()
+    return 1 + max((row for row, _ in cells), default=-1), 1 + max((column for _, column in cells), default=-1)
 
 
 def address(row: int, column: int) -> str:
