@@ -2,7 +2,7 @@
 
 import random
 from dataclasses import dataclass, field, replace
-from datetime import date, timedelta
+from datetime import date
 from decimal import Decimal
 from fractions import Fraction
 from typing import Any
@@ -18,7 +18,7 @@ from tests.corpus.words.language import Language
 UNIT_WORDS = {
     "pt": ("pt", "points", "pts"), "in": ("in", "inches"), "um": ("µm", "micron", "mic"), "mm": ("mm",),
     "lb_msf": ("lb/MSF", "lbs/MSF", "lb/1000 ft²", "#/MSF", "lb per 1,000 sq ft"),
-    "lb_3000": ("lb/3000 ft²", "lb/3,000 sq ft", "lbs/3000 sf"), "gsm": ("g/m²", "gsm", "g/m2", "g/qm"),
+    "lb_3000": ("lb/3000 ft²", "lb/3,000 sq ft", "lbs/3000 sf"), "gsm": ("g/m²", "g/m²", "gsm", "g/m2"),
 }
 CURRENCY_WORDS = {
     "USD": ("USD", "US$", "$"), "EUR": ("EUR", "€", "Euro"), "GBP": ("GBP", "£"), "SEK": ("SEK",), "CHF": ("CHF",), "CAD": ("CAD", "CAD"), "AUD": ("AUD",),
@@ -163,9 +163,9 @@ class Kit:
             said = self.pick(self.lang.about).format(lead=said)
         return said, (days[0], days[1])
 
-    def day(self) -> date:
+    def day(self, months: tuple[int, int] = (6, 12)) -> date:
         """A date that reads only one way: its day is above 12."""
-        return date(2026, self.rng.randint(1, 12), self.rng.randint(13, 28))
+        return date(2026, self.rng.randint(*months), self.rng.randint(13, 28))
 
     def date_words(self, day: date) -> str:
         """The day as this vendor writes it."""
@@ -186,6 +186,10 @@ class Kit:
         tonnes = self.pick((1, 2, 3, 5, 10, 20))
         return self.pick((f"{tonnes} t", f"{tonnes * 1000} kg")), Fraction(tonnes * 1000)
 
+    def mass_unit(self, unit: str) -> Fraction:
+        """Kilograms in one 'lb', 't', 'kg' or 'cwt'."""
+        return Fraction(1000) if unit == "t" else KG_PER[unit]
+
     # --- title block
 
     def title_block(self, sheet: SheetPlan, row: int, column: int, basis: str | None = None, say: str = "vdlm", money: bool = True) -> int:
@@ -197,7 +201,7 @@ class Kit:
         if self.chance(0.6):
             lines.append(self.address)
         lines.append(self.pick(self.lang.title).format(n=f"{self.rng.randint(1, 30)}-{self.rng.randint(1, 9)}"))
-        issued = self.day()
+        issued = self.day((1, 5))
         if self.chance(0.5):
             lines.append(self.pick(self.lang.dated).format(date=self.date_words(issued)))
         if basis and money:
@@ -241,7 +245,3 @@ class Kit:
 
 def _calendar(value: int, kind: str) -> int:
     return {"weeks": value * 7, "days": value, "work": -(-value * 7 // 5)}[kind]
-
-
-def days_after(day: date, n: int) -> date:
-    return day + timedelta(days=n)

@@ -112,6 +112,17 @@ class FilePlan:
         state = {"any_of": ["accepted", "question"]}
         return self._add(sheet, row, column, {"state": state, **_notes(notes), **fields(intent)})
 
+    def either_cell(self, sheet: SheetPlan, row: int, column: int, intent: Intent, other_column: int, other: Intent) -> dict[str, Any]:
+        """One offer priced in two cells of a row on two bases: either may stand as its price cell."""
+        first, second = fields(intent), fields(other)
+        for name in ("per_tonne", "per_msf", "delivered_per_tonne", "delivered_per_msf"):
+            values = [said[name] for said in (first, second) if said.get(name) is not None]
+            if len(set(values)) == 2:
+                first[name] = {"any_of": values}
+        rival = {"cell": a1(row, other_column), "price": second["price"], "basis": second["basis"], "also": [a1(row, column)]}
+        line = {"state": "accepted", **first, "also": [a1(row, other_column)], "or": [rival]}
+        return self._add(sheet, row, column, line)
+
     def no_price(self, sheet: SheetPlan, row: int, column: int) -> dict[str, Any]:
         """A cell where a price would stand but none is offered (call, n/q, a dash): no line is needed."""
         return self._add(sheet, row, column, {"state": {"any_of": ["question", "refused"]}, "optional": True})

@@ -40,13 +40,13 @@ def _board_columns(kit: Kit, items: list[Board]):
     return [product_column(kit, items), caliper_column(kit, items), weight_column(kit, items)]
 
 
-def _bracket_prices(kit: Kit, sheet, row: int, left: int, item: Board, brackets: list[Bracket], basis: str, fmt: str) -> None:
+def _bracket_prices(kit: Kit, sheet, row: int, left: int, item: Board, brackets: list[Bracket], basis: str, fmt: str | None = None) -> None:
     top = kit.price(item, basis, factor=1.06)
     step = Decimal("0.97")
     for offset, (_, low, below) in enumerate(brackets):
         digits = -top.as_tuple().exponent if top.as_tuple().exponent < 0 else 0
         amount = (top * step**offset).quantize(Decimal(1).scaleb(-digits))
-        sheet.put(row, left + offset, amount, fmt=fmt, places=digits or None)
+        sheet.put(row, left + offset, amount, fmt=kit.pick(FORMATS[digits]) if fmt is None else fmt, places=digits or None)
         kit.plan.accept(sheet, row, left + offset, kit.intent(item, amount, basis, from_kg=low, below_kg=below))
 
 
@@ -65,9 +65,8 @@ def bracket_columns(kit: Kit) -> None:
     sheet.put(top, 3, kit.price_head(basis), bold=True)
     sheet.merge(top, 3, top, 2 + len(brackets))
     sheet.row(top + 1, 3, [words for words, _, _ in brackets], bold=True)
-    fmt = kit.pick(FORMATS[0 if basis in ("short_ton", "tonne") else 2])
     for row, item in zip(placed.rows, items, strict=True):
-        _bracket_prices(kit, sheet, row, 3, item, brackets, basis, fmt)
+        _bracket_prices(kit, sheet, row, 3, item, brackets, basis)
 
 
 @family("bracket_columns_flat", ALL)

@@ -24,7 +24,7 @@ def _grid_price(kit: Kit, sheet: SheetPlan, row: int, column: int, item: Board, 
         sheet.put(row, column, kit.pick(("-", "–", "n/a" if kit.lang.code == "en" else "-")))
         kit.plan.no_price(sheet, row, column)
         return
-    amount = kit.price(item, basis)
+    amount = kit.price(item, basis, factor=1.05 - 0.015 * (column % 7))
     sheet.put(row, column, amount, fmt=fmt, places=max(0, -amount.as_tuple().exponent) or None)
     kit.plan.accept(sheet, row, column, kit.intent(item, amount, basis, **over))
 
