@@ -15,14 +15,16 @@ numbers      number_readings(text) -> tuple[NumberReading, ...]        all value
 money        price_text(text) -> PriceText | None                      a cell that holds a price, or says there is none
              price_unit(text) -> PriceUnit | None                      'USD/ST', '¢/LB', '€ per 1000 sheets': no number
              find_price_unit(text) -> PriceUnit | None                 the same inside a header, title or sentence
-             number_format_currency(code) -> CurrencyReading | None    '[$€-407] #,##0.00', '"USD" 0.00' (first section)
+formats      number_format_currency(code) -> CurrencyReading | None    '[$€-407] #,##0.00', '"USD" 0.00' (first section)
+             format_words(code) -> str                                 the format's literal words: 'USD/t', 'pt', 'wks'
 currency     currency_text(text) -> CurrencyReading | None             a text that is just a currency
              find_currencies(text) -> tuple[CurrencyReading, ...]      every currency named in a sentence
-             dollar_countries(text) -> frozenset[str]                  dollar codes of the countries a text names
+             countries(text) -> frozenset[str]                         ISO countries that an address names ('Ontario' -> CA)
+             dollar_countries(text) -> frozenset[str]                  the dollars of those countries
 basis        basis_text(text) -> BasisReading | None                   a text that is just what a price is per ('ST', 'M SHEETS')
              find_basis(text) -> BasisReading | None                   the same inside a header or sentence ('per ton', '/cwt')
              ton_definition(text) -> MassUnit | None                   'ton = 2,000 lb', 'tons are metric' …
-masses       mass_text(text, unit=None) -> Mass | None                 '5 t', '20,000 lb', bare number with the header's unit
+masses       mass_text(text, units=())  -> Mass | None                 '5 t', '20,000 lb', bare number with the header's unit
 caliper      caliper_text(text, unit=None) -> CaliperText | None       a cell; unit from the header settles a bare number
              find_calipers(text) -> tuple[CaliperReading, ...]         in a description, only with their unit
              bare_caliper(value) -> CaliperReading | None              a unitless number by what board can be
@@ -40,8 +42,9 @@ lead         lead_text(text, unit=None) -> LeadTime | None             days as (
 dates        date_readings(text) -> tuple[date, ...]                   a text that is just one date, all readings
              find_dates(text) -> tuple[DateReading, ...]               every date in a text, each with its readings
              date_order(texts) -> DateOrder | None                     'dmy' or 'mdy' when some text of the file proves it
-             settled_date(readings, order) -> tuple[date, ...]
-             validity(text) -> Validity | None                         'valid until …', '30 days from …', also relative
+             ordered(DateReading, order) -> tuple[date, ...]
+validity     validity(text) -> Validity | None                         in a sentence: 'valid until …', '30 days from …'; .last_day(order, list_date)
+             validity_text(text) -> Validity | None                    a cell under 'Valid until'
 brackets     bracket_text(text, unit=None) -> Bracket | None           one order-size bracket, perhaps not in weight
              joined(brackets) -> tuple[Bracket, ...]                   overlaps and open ends settled by the neighbours
 minimum      find_minimum(text) -> Mass | None                         'Minimum order 10,000 lb per item'

@@ -1,0 +1,159 @@
+"""Dates as written, in every order of day and month that they allow."""
+
+import re
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import date, timedelta
+from enum import StrEnum
+from functools import lru_cache
+
+from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.lists import phrases
+
+
+class DateOrder(StrEnum):
+    DAY_FIRST = "dmy"
+    MONTH_FIRST = "mdy"
+
+
+@dataclass(frozen=True, slots=True)
+class DateReading:
+    """One date in a text with all its readings; `numeric`: day and month are both figures, so the order matters."""
+
+    readings: tuple[date, ...]
+    start: int
+    end: int
+    words: str
+    numeric: bool = False
+
+
+_NUMERIC = re.compile(r"(?<![\d./,-])(?:(\d{4})([-/.])(\d{1,2})\2(\d{1,2})|(\d{1,2})([-/.])\s?(\d{1,2})\6\s?(\d{4}|\d{2}))(?![\d/-]|\.\d|,\d)")
+_DAY_MONTH_YEAR = re.compile(r"(?<![\d./])(\d{1,2})(?:st|nd|rd|th|er|:e|\.|)\s*[-/ ]?\s*(?:(?:of|de|del|den)\s+)?([^\W\d_]{3,10})\.?\s*[-/,' ]?\s*(?:(?:of|de|del)\s+)?'?(\d{4}|\d{2})(?![\d.,]*\d)")
+_MONTH_DAY_YEAR = re.compile(r"([^\W\d_]{3,10})\.?\s+(\d{1,2})(?:st|nd|rd|th|)\s*,?\s+'?(\d{4})(?!\d)")
+_YEAR_MONTH_DAY = re.compile(r"(\d{4})[- /]([^\W\d_]{3,10})[- /](\d{1,2})(?!\d)")
+_MONTH_YEAR = re.compile(r"([^\W\d_]{3,10})\.?\s*[-/, ]?\s*(?:(?:of|de|del)\s+)?'?(\d{4})(?!\d)")
+_QUARTER = re.compile(r"(?:q([1-4])|([1-4])\.?\s*(?:quartal|quarter|trimestre|kvartal(?:et)?|kv|q))\s*[-/, ]?\s*(?:de\s+)?(\d{4})")
+
+
+def _month(word: str) -> int | None:
+    match = phrases("months").whole(word)
+    return int(match) if match is not None else None
+
+
+def _year(text: str) -> int:
+    return int(text) if len(text) == 4 else 2000 + int(text)
+
+
+def _made(year: int, month: int, day: int) -> date | None:
+    try:
+        made = date(year, month, day)
+    except ValueError:
+        return None
+    # Anything else is no date of a price list; spreadsheets' day 0 lies in 1899 or 1904.
+    return made if 1990 <= year <= 2100 else None
+
+
+@lru_cache(maxsize=16384)
+def find_dates(text: str) -> tuple[DateReading, ...]:
+    """Every date in a text from left to right, each with all its readings; also 'end of June 2026', a month's last day."""
+    folded = fold(text)
+    if not any(sign.isdigit() for sign in folded):
+        return ()
+    found: list[DateReading] = []
+    for reading in (*_numeric(text, folded), *_worded(text, folded), *_ends(text, folded)):
+        if all(reading.end <= other.start or other.end <= reading.start for other in found):
+            found.append(reading)
+    return tuple(sorted(found, key=lambda reading: reading.start))
+
+
+def _numeric(text: str, folded: str) -> Iterable[DateReading]:
+    for match in _NUMERIC.finditer(folded):
+        year, _, month, day, first, separator, second, last = match.groups()
+        if year is not None:
+            dates = {_made(int(year), int(month), int(day))}
+        elif len(last) == 2 and separator == "-" and int(first) > 12 and int(second) <= 12:
+            # '26-05-04' is the year first as often as last.
+            dates = {_made(_year(last), int(second), int(first)), _made(_year(first), int(second), int(last))}
+        else:
+            dates = {_made(_year(last), int(second), int(first))}
+            # A dot is the sign of those who write the day first.
+            if separator != ".":
+                dates.add(_made(_year(last), int(first), int(second)))
+        readings = tuple(sorted(one for one in dates if one is not None))
+        if readings:
+            yield DateReading(readings, match.start(), match.end(), text[match.start() : match.end()], numeric=True)
+
+
+def _worded(text: str, folded: str) -> Iterable[DateReading]:
+    for pattern, day, month, year in (
+        (_DAY_MONTH_YEAR, 1, 2, 3),
+        (_MONTH_DAY_YEAR, 2, 1, 3),
+        (_YEAR_MONTH_DAY, 3, 2, 1),
+    ):
+        for match in pattern.finditer(folded):
+            number = _month(match[month])
+            made = _made(_year(match[year]), number, int(match[day])) if number is not None else None
+            if made is not None:
+                yield DateReading((made,), match.start(), match.end(), text[match.start() : match.end()])
+
+
+def _ends(text: str, folded: str) -> Iterable[DateReading]:
+    """'end of June 2026', 'Ende Juni 2026', 'end of Q4 2026': the last day. A bare month or quarter is no day."""
+    for match in phrases("end_of").find(text):
+        rest = folded[match.end :].lstrip(" .")
+        start = len(folded) - len(rest)
+        month = _MONTH_YEAR.match(rest)
+        quarter = _QUARTER.match(rest)
+        number = _month(month[1]) if month is not None else None
+        if month is not None and number is not None:
+            made, end = _last_of(int(month[2]), number), start + month.end()
+        elif quarter is not None:
+            made, end = _last_of(int(quarter[3]), 3 * int(quarter[1] or quarter[2])), start + quarter.end()
+        else:
+            continue
+        yield DateReading((made,), match.start, end, text[match.start : end])
+
+
+def _last_of(year: int, month: int) -> date:
+    following = date(year + month // 12, month % 12 + 1, 1)
+    return following - timedelta(days=1)
+
+
+@lru_cache(maxsize=16384)
+def date_readings(text: str) -> tuple[date, ...]:
+    """All readings of a text that is one date and nothing else; a time of day behind it does not count."""
+    stripped = re.sub(r"[T ]\d{1,2}:\d{2}(?::\d{2})?(?:\.\d+)?$", "", text.strip())
+    found = find_dates(stripped)
+    if len(found) != 1 or (stripped[: found[0].start] + stripped[found[0].end :]).strip(" .,()"):
+        return ()
+    return found[0].readings
+
+
+def date_order(texts: Iterable[str]) -> DateOrder | None:
+    """What the dates of a file prove about the order of day and month: None where nothing does, or both."""
+    orders = set()
+    for text in texts:
+        for found in find_dates(text):
+            if found.numeric and len(found.readings) == 1 and (order := _order_shown(found.words)) is not None:
+                orders.add(order)
+    return orders.pop() if len(orders) == 1 else None
+
+
+def _order_shown(words: str) -> DateOrder | None:
+    numbers = [int(number) for number in re.findall(r"\d+", words)]
+    if len(numbers) != 3 or numbers[0] > 31:
+        return None
+    if numbers[0] > 12:
+        return DateOrder.DAY_FIRST
+    if numbers[1] > 12:
+        return DateOrder.MONTH_FIRST
+    return DateOrder.DAY_FIRST if "." in words else None
+
+
+def ordered(found: DateReading, order: DateOrder | None) -> tuple[date, ...]:
+    """A found date's readings once the order of day and month is known."""
+    if order is None or len(found.readings) < 2:
+        return found.readings
+    numbers = [int(number) for number in re.findall(r"\d+", found.words)]
+    day = numbers[0] if order is DateOrder.DAY_FIRST else numbers[1]
+    return tuple(one for one in found.readings if one.day == day) or found.readings

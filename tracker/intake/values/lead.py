@@ -1,0 +1,184 @@
+"""Lead times in calendar days: a week is 7, n business days are ceil(n*7/5), from stock is 0. What is not plain stays unread."""
+
+import re
+from collections.abc import Iterable
+from dataclasses import dataclass
+from decimal import Decimal
+from enum import StrEnum
+from functools import cache, lru_cache
+from math import ceil
+
+from tracker.intake.values.numbers import number_readings
+from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.lists import phrases, words
+from tracker.intake.words.phrases import Phrases, Token
+
+
+class LeadUnit(StrEnum):
+    DAY = "day"
+    WORKING_DAY = "working_day"
+    WEEK = "week"
+
+
+@dataclass(frozen=True, slots=True)
+class LeadTime:
+    """Shortest and longest in calendar days."""
+
+    low: int
+    high: int
+    words: str
+
+    @property
+    def days(self) -> tuple[int, int]:
+        return self.low, self.high
+
+
+def calendar_days(count: Decimal, unit: LeadUnit) -> int:
+    """So many units in whole calendar days, rounded up."""
+    if unit is LeadUnit.WEEK:
+        return ceil(count * 7)
+    return ceil(count * 7 / 5) if unit is LeadUnit.WORKING_DAY else ceil(count)
+
+
+def lead_unit(text: str) -> LeadUnit | None:
+    """The unit of time that a header names: 'Lead time (weeks)', 'LT, wks'. None for none, two, or months."""
+    found = {match.value for match in phrases("lead").find(text) if match.value in ("day", "working_day", "week", "month")}
+    return LeadUnit(found.pop()) if len(found) == 1 and "month" not in found else None
+
+
+@cache
+def _lead_phrases() -> Phrases[str]:
+    return Phrases({key: found for key, found in words("lead").items() if key != "topic"})
+
+
+_COUNT = re.compile(r"\d+(?:[.,]\d+)?")
+_DASHES = re.compile(r"-{1,2}|\.{2,3}|…|/")
+
+
+@lru_cache(maxsize=16384)
+def lead_text(text: str, unit: LeadUnit | None = None) -> LeadTime | None:
+    """A lead-time cell: '4-6 wks', '10 business days', 'ab Lager', or a bare number in its header's unit.
+
+    None where anything in it is not understood, where a range runs backwards, and for months, which have no fixed length.
+    """
+    stripped = text.strip()
+    parts = _parts(stripped)
+    if parts is None or not stripped:
+        return None
+    counts, units, stock, upper = parts
+    if "month" in units or len(units) > 1:
+        return None
+    if not counts:
+        return LeadTime(0, 0, stripped) if stock and not units else None
+    known = LeadUnit(units[0]) if units else unit
+    # 'Within 4 weeks' says the longest and leaves the shortest open.
+    if stock or known is None or len(counts) > 2 or upper:
+        return None
+    days = [calendar_days(count, known) for count in counts]
+    return LeadTime(days[0], days[-1], stripped) if days[0] <= days[-1] else None
+
+
+def _parts(text: str) -> tuple[list[Decimal], list[str], bool, bool] | None:
+    """The numbers, the units, whether stock and whether a bare limit is spoken of; None where something else is."""
+    folded = fold(text)
+    found: list[Token] = tokens(folded)
+    counts: list[Decimal] = []
+    units: list[str] = []
+    stock = upper = False
+    place, reached = 0, 0
+    while place < len(found):
+        if found[place][1] < reached:
+            place += 1
+            continue
+        number = _COUNT.match(folded, found[place][1])
+        if number is not None:
+            readings = number_readings(number.group())
+            if len(readings) != 1 or readings[0].value > 400:
+                return None
+            counts.append(readings[0].value)
+            reached, place = number.end(), place + 1
+            continue
+        match = _lead_phrases().at(found, place)
+        if match is None:
+            if found[place][0] not in "()/+,;:~≈±*…!":
+                return None
+            place += 1
+            continue
+        if match.value == "stock":
+            stock = True
+        elif match.value == "upper":
+            upper = True
+        elif match.value != "filler" and match.value not in units:
+            units.append(match.value)
+        place = match.after
+    return counts, units, stock, upper
+
+
+_CLAUSE = re.compile(r"[.;!\n](?:\s|$)|\s[–—|]\s")
+
+
+def clauses(text: str) -> list[str]:
+    """The sentences and part sentences of a note, parted at full stops, semicolons, line breaks and spaced dashes."""
+    pieces, start = [], 0
+    for match in _CLAUSE.finditer(text):
+        if match.group()[0] == "." and _abbreviation(text, match.start()):
+            continue
+        pieces.append(text[start : match.start()])
+        start = match.end()
+    pieces.append(text[start:])
+    return [piece.strip() for piece in pieces if piece.strip()]
+
+
+def _abbreviation(text: str, stop: int) -> bool:
+    """A full stop behind one or a few letters known to be cut short, or behind a day's number ('31. Dezember')."""
+    last = re.search(r"[^\s.]*$", text[:stop])
+    word = fold(last.group()) if last is not None else ""
+    if word.isdigit():
+        # '31. Dezember': a day's number before its month.
+        following = tokens(fold(text[stop : stop + 24]))
+        return len(word) <= 2 and bool(following) and phrases("months").at(following, 0) is not None
+    return word in _short_forms()
+
+
+@cache
+def _short_forms() -> frozenset[str]:
+    return frozenset(fold(word).rstrip(".") for group in words("short_forms").values() for word in group)
+
+
+@lru_cache(maxsize=8192)
+def find_lead(text: str) -> LeadTime | None:
+    """The lead time that a sentence states: 'Lead time 5 weeks after receipt of order', 'Dispatch 5-7 working days.'
+
+    Only where a clause speaks of lead time, dispatch or delivery; None where two clauses disagree.
+    """
+    found = {lead.days: lead for lead in (_clause_lead(clause) for clause in clauses(text)) if lead is not None}
+    return next(iter(found.values())) if len(found) == 1 else None
+
+
+_SPAN = re.compile(r"\d+(?:[.,]\d+)?(?:\s*(?:-|to|bis|a|till)\s*\d+(?:[.,]\d+)?)?\s*[^\W\d_]+\.?(?:\s+[^\W\d_]+)?")
+_COMMA = re.compile(r",(?!\d)")
+
+
+def _clause_lead(clause: str) -> LeadTime | None:
+    """A clause's one lead time. Parts between commas that speak of payment or validity are left out."""
+    topics = phrases("lead_topic").find(clause)
+    if not topics:
+        return None
+    rest = clause[topics[-1].end :].strip(" :,-–=")
+    whole = lead_text(rest) if rest else None
+    if whole is not None:
+        return whole
+    parts = [part for part in _COMMA.split(clause) if not phrases("not_lead").find(part)]
+    found = {lead.days: lead for part in parts for lead in _spans(part)}
+    return next(iter(found.values())) if len(found) == 1 else None
+
+
+def _spans(part: str) -> Iterable[LeadTime]:
+    for match in _SPAN.finditer(fold(part)):
+        piece = part[match.start() : match.end()]
+        # The word behind the unit may or may not belong to it ('5 working days' / '4 weeks for').
+        lead = lead_text(piece) or lead_text(piece.rsplit(" ", 1)[0])
+        if lead is not None:
+            yield lead
+    if "stock" in {match.value for match in _lead_phrases().find(part)}:
+        yield LeadTime(0, 0, part.strip())

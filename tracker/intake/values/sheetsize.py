@@ -1,0 +1,106 @@
+"""Sheet sizes: '28 x 40 in', '700 x 1000', '70x100 cm'. Without a unit, by what a sheet of board can measure."""
+
+import re
+from dataclasses import dataclass
+from decimal import Decimal
+from enum import StrEnum
+from functools import lru_cache
+
+from tracker.intake.values.numbers import NUMBER, number_readings
+from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.lists import phrases
+
+
+class LengthUnit(StrEnum):
+    INCH = "in"
+    CENTIMETRE = "cm"
+    MILLIMETRE = "mm"
+
+
+_MM_PER = {LengthUnit.INCH: Decimal("25.4"), LengthUnit.CENTIMETRE: Decimal(10), LengthUnit.MILLIMETRE: Decimal(1)}
+# Sides of a sheet of folding-carton board in mm, common practice, no source. A bare '28 x 40' could be 280 x 400 mm
+# as a shape, but presses for board begin above that, so the span leaves only inches.
+_SHORTEST_MM, _LONGEST_MM = Decimal(300), Decimal(2200)
+
+
+@dataclass(frozen=True, slots=True)
+class SheetSize:
+    """Width and length in mm, exactly, in the order written. `said`: the text or its header names the unit."""
+
+    width_mm: Decimal
+    length_mm: Decimal
+    unit: LengthUnit
+    words: str
+    said: bool = True
+
+    @property
+    def mm(self) -> tuple[Decimal, Decimal]:
+        return self.width_mm, self.length_mm
+
+
+_UNIT = r"(?:\s*(mm|cm|inches|inch|in\b\.?|\"|''|tum|zoll|po\b|pouces|pulg\w*))?"
+_SIZE = re.compile(rf"(?<![\d.,])({NUMBER}){_UNIT}\s*[x*×/]\s*({NUMBER}){_UNIT}")
+_LONG_UNIT = {"mm": LengthUnit.MILLIMETRE, "cm": LengthUnit.CENTIMETRE}
+
+
+def length_unit(text: str) -> LengthUnit | None:
+    """The unit of length that a header names: 'Size (cm)', 'Format mm'. None for none or two."""
+    found = {match.value for match in phrases("length_units").find(text)}
+    if "in" in found and len(found) > 1:
+        # 'Format in mm' says mm; 'in' is the preposition.
+        found.discard("in")
+    if found == {"in"} and not _is_inch(text):
+        return None
+    return LengthUnit(found.pop()) if len(found) == 1 else None
+
+
+def _is_inch(text: str) -> bool:
+    words = [token for token, _, _ in tokens(fold(text))]
+    return "in" not in words or words[-1] in ("in", ")", "]") or any(word in words for word in ('"', "inch", "inches"))
+
+
+@lru_cache(maxsize=8192)
+def sheet_text(text: str, unit: LengthUnit | None = None) -> tuple[SheetSize, ...]:
+    """A sheet-size cell and nothing else; `unit` is the header's. One size is certain, several are not."""
+    stripped = text.strip().strip("()")
+    match = _SIZE.fullmatch(fold(stripped).replace("sheets", "").strip())
+    if match is None or ("/" in match.group() and not _sizes_with_slash(match)):
+        return ()
+    return _sizes(match, unit, stripped)
+
+
+@lru_cache(maxsize=8192)
+def find_sheet_sizes(text: str) -> tuple[SheetSize, ...]:
+    """Every sheet size in a description: '28 x 40 in' or, without its unit, one that can only be in one unit."""
+    found: list[SheetSize] = []
+    folded = fold(text)
+    for match in _SIZE.finditer(folded):
+        behind = folded[match.end() : match.end() + 6]
+        # 24x36-500 is a ream's definition, 12/1000" a caliper.
+        if "/" in match.group() or re.match(r"\s*[-/,]\s*(?:480|500|1000)\b", behind):
+            continue
+        found += _sizes(match, None, text[match.start() : match.end()])
+    return tuple(found)
+
+
+def _sizes_with_slash(match: re.Match[str]) -> bool:
+    """'72/102' is a size in cm where both sides can be; '1/2' and '12/1000' are not."""
+    return len(match[1]) in (2, 3, 4) and len(match[3]) in (2, 3, 4)
+
+
+def _sizes(match: re.Match[str], header: LengthUnit | None, words: str) -> tuple[SheetSize, ...]:
+    said = match[4] or match[2]
+    unit = _named(said) if said else header
+    units = (unit,) if unit is not None else tuple(LengthUnit)
+    found = {}
+    for one in units:
+        for width in number_readings(match[1]):
+            for length in number_readings(match[3]):
+                size = SheetSize(width.value * _MM_PER[one], length.value * _MM_PER[one], one, words, unit is not None)
+                if all(_SHORTEST_MM <= side <= _LONGEST_MM for side in size.mm):
+                    found[size.mm] = size
+    return tuple(found.values())
+
+
+def _named(word: str) -> LengthUnit:
+    return _LONG_UNIT.get(word.strip(), LengthUnit.INCH)

@@ -1,0 +1,126 @@
+"""Until when a price holds: 'valid until 31.12.2026', '30 days from 2026-05-04', '30 days from date of list'."""
+
+import re
+from dataclasses import dataclass
+from datetime import date, timedelta
+from functools import lru_cache
+
+from tracker.intake.values.dates import DateOrder, DateReading, find_dates, ordered
+from tracker.intake.values.lead import clauses
+from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.lists import phrases
+
+
+@dataclass(frozen=True, slots=True)
+class Validity:
+    """Until when a price holds, the day included: either `until`, or so many `days` after `base`.
+
+    `base` None with `days`: counted from the date of the list itself. `unread`: the text speaks of validity, but not in a
+    way that gives a day.
+    """
+
+    words: str
+    until: DateReading | None = None
+    days: int | None = None
+    base: DateReading | None = None
+    unread: bool = False
+
+    def last_day(self, order: DateOrder | None = None, list_date: date | None = None) -> date | None:
+        """The last day, once the file's order of day and month and the list's own date are known; None while open."""
+        counted_from = self.until if self.days is None else self.base
+        if counted_from is not None:
+            found = ordered(counted_from, order)
+        else:
+            found = (list_date,) if self.days is not None and list_date is not None else ()
+        return found[0] + timedelta(days=self.days or 0) if len(found) == 1 else None
+
+    @property
+    def ambiguous(self) -> bool:
+        """A date that may be read two ways."""
+        return any(found is not None and len(found.readings) > 1 for found in (self.until, self.base))
+
+
+_COUNT = re.compile(r"(?<![\d.,/-])(\d{1,3})\s*-?\s*([^\W\d_]+)")
+
+
+@lru_cache(maxsize=16384)
+def validity(text: str) -> Validity | None:
+    """What a title, note or label says of validity; None where it doesn't speak of it. Clauses that disagree are unread."""
+    found = {}
+    for clause in clauses(text):
+        said = _clause(clause)
+        if said is not None:
+            found[(said.until and said.until.readings, said.days, said.base and said.base.readings)] = said
+    if not found:
+        return None
+    known = [said for said in found.values() if not said.unread]
+    return known[0] if len(known) == 1 else Validity(text.strip(), unread=True)
+
+
+@lru_cache(maxsize=8192)
+def validity_text(text: str) -> Validity | None:
+    """A cell under or beside a header that speaks of validity: a date, or so many days. Anything else is unread."""
+    stripped = text.strip()
+    if not stripped:
+        return None
+    dates = find_dates(stripped)
+    said = validity(stripped)
+    if said is not None and not said.unread:
+        return said
+    if len(dates) == 1:
+        return Validity(stripped, until=dates[0])
+    if len(dates) == 2 and dates[0].readings[-1] <= dates[1].readings[-1]:
+        return Validity(stripped, until=dates[1])
+    days = _days(stripped)
+    if days is not None and not dates:
+        return Validity(stripped, days=days)
+    return Validity(stripped, unread=True)
+
+
+def _clause(clause: str) -> Validity | None:
+    speaks = phrases("valid").find(clause)
+    ends = phrases("until").find(clause)
+    if not speaks and not any(match.value == "strong" for match in ends):
+        return None
+    dates = find_dates(clause)
+    for match in ends:
+        date_after = next((found for found in dates if found.start >= match.end), None)
+        if date_after is not None and not _far(clause, match.end, date_after.start):
+            return Validity(clause, until=date_after)
+    days = _days(clause)
+    if days is not None and speaks:
+        return _relative(clause, days, dates)
+    if len(dates) == 2 and speaks and dates[0].start >= speaks[0].end and not _far(clause, dates[0].end, dates[1].start):
+        return Validity(clause, until=dates[1])
+    if any(match.value == "strong" for match in ends) or (speaks and dates and not _only_begins(clause, dates)):
+        return Validity(clause, unread=True)
+    return None
+
+
+def _far(clause: str, start: int, end: int) -> bool:
+    """More than four words between the word and its date belong to something else."""
+    return len(tokens(fold(clause[start:end]))) > 4
+
+
+def _only_begins(clause: str, dates: tuple[DateReading, ...]) -> bool:
+    """'Valid from 1 May 2026' says when prices begin, not when they end."""
+    return len(dates) == 1 and any(match.end <= dates[0].start for match in phrases("since").find(clause))
+
+
+def _days(text: str) -> int | None:
+    """A count of days or weeks; None for none, two, or months, which have no fixed length."""
+    counts = set()
+    for match in _COUNT.finditer(fold(text)):
+        unit = phrases("lead").whole(match[2])
+        if unit in ("day", "week"):
+            counts.add(int(match[1]) * (7 if unit == "week" else 1))
+        elif unit == "month":
+            return None
+    return counts.pop() if len(counts) == 1 else None
+
+
+def _relative(clause: str, days: int, dates: tuple[DateReading, ...]) -> Validity:
+    if len(dates) == 1:
+        return Validity(clause, days=days, base=dates[0])
+    counted_from_receipt = bool(phrases("not_list_date").find(clause))
+    return Validity(clause, unread=True) if dates or counted_from_receipt else Validity(clause, days=days)
