@@ -9,6 +9,7 @@ from python_calamine import CalamineWorkbook
 
 from tests.demo_sheets.__main__ import write_all
 from tracker.trade.grades import grades
+from tracker.trade.methods import measured
 from tracker.trade.resources import resource, sample_quotes
 
 SCENARIO = tomllib.loads(resource("demo", "scenario.toml").read_text(encoding="utf-8"))
@@ -70,3 +71,12 @@ def test_a_sample_lives_in_order_and_ends_in_its_state(sample):
     for event in sample.get("events", []):
         assert ("until" in event) is (event["kind"] == "promised")
         assert event.get("until", event["on"]) >= event["on"]
+
+
+@pytest.mark.parametrize(
+    "sample", [sample for sample in SCENARIO["samples"] if "readings" in sample], ids=lambda sample: sample["for"]
+)
+def test_a_reading_is_of_a_property_that_is_measured_so(sample):
+    for reading in sample["readings"]:
+        assert measured(reading["property"]).factor(reading["unit"]) is not None
+        assert reading["values"]
