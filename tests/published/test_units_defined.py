@@ -109,11 +109,22 @@ def test_a_ream_of_24_by_36_inches_is_3000_square_feet(pounds):
     assert ream_grammage(pounds, 24, 36) == grammage(pounds, WeightUnit.LB_3000FT2)
 
 
-@pytest.mark.parametrize(("inches", "printed_mm"), [("0.0180", 0.45), ("0.0300", 0.76), ("0.0480", 1.22)])
-def test_printed_calipers(inches, printed_mm):
-    """JCP Q20 prints thicknesses in inches and, shortened to a hundredth, in millimetres."""
+@pytest.mark.parametrize(
+    ("specification", "inches", "printed_mm"),
+    [
+        ("JCP Q20", "0.0180", 0.45),
+        ("JCP Q20", "0.0300", 0.76),
+        ("JCP Q20", "0.0480", 1.22),
+        ("JCP P20", "0.008", 0.20),
+        ("JCP P20", "0.011", 0.28),
+        ("JCP P20", "0.014", 0.35),
+        ("JCP P20", "0.018", 0.45),
+    ],
+)
+def test_printed_calipers(specification, inches, printed_mm):
+    """Thicknesses in inches and, shortened to a hundredth, in millimetres."""
     ours = caliper_in(micrometres(Decimal(inches), CaliperUnit.INCH), CaliperUnit.MILLIMETRE)
-    assert abs(float(ours) - printed_mm) < 0.01
+    assert abs(float(ours) - printed_mm) < 0.01, specification
 
 
 def test_205_gsm_is_close_to_42_pounds():
