@@ -1,0 +1,34 @@
+"""The confidence interval of a mean, against NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.2.
+
+ZARR13.DAT, 195 heat-flow values (public US government data): mean 9.261460, standard deviation 0.022789,
+95 % interval 9.258242 to 9.264679.
+"""
+
+from pathlib import Path
+
+import pytest
+
+from tracker.trade.readings import spread_of, student_t
+
+VALUES = [
+    float(line)
+    for line in Path(__file__).with_name("zarr13.txt").read_text(encoding="utf-8").splitlines()
+    if line and not line.startswith("#")
+]
+
+
+def test_heat_flow_values() -> None:
+    spread = spread_of(VALUES)
+    assert spread.n == 195
+    assert spread.mean == pytest.approx(9.261460, abs=1e-6)
+    assert spread.deviation == pytest.approx(0.022789, abs=1e-6)
+    assert spread.low == pytest.approx(9.258242, abs=1e-6)
+    assert spread.high == pytest.approx(9.264679, abs=1e-6)
+
+
+@pytest.mark.parametrize(
+    ("degrees", "point"), [(1, 12.7062), (4, 2.7764), (9, 2.2622), (19, 2.0930), (29, 2.0452), (100, 1.9840)]
+)
+def test_students_t_as_tables_print_it(degrees: int, point: float) -> None:
+    """Two-sided 95 % points as any table of Student's t prints them (from memory, recomputed with scipy)."""
+    assert student_t(degrees) == pytest.approx(point, abs=5e-5)
