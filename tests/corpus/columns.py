@@ -9,7 +9,7 @@ from tests.corpus.boards import Board
 from tests.corpus.kit import Kit
 from tests.corpus.model import CellPlan, FilePlan, SheetPlan
 
-FORMATS = {0: ("#,##0", "0", "General", "#,##0.00"), 2: ("#,##0.00", "0.00"), 3: ("0.000",), 4: ("0.0000",)}
+FORMATS = {0: ("#,##0", "0", "General", "#,##0.00"), 1: ("0.0",), 2: ("#,##0.00", "0.00"), 3: ("0.000",), 4: ("0.0000",)}
 
 
 @dataclass
@@ -110,7 +110,7 @@ def weight_column(kit: Kit, items: list[Board], textual: bool = False) -> Column
 
 
 def price_column(kit: Kit, prices: list[Decimal], head: str, key: str = "price") -> Column:
-    fmt = kit.pick(FORMATS[max(0, -prices[0].as_tuple().exponent)])
+    fmt = kit.pick(FORMATS[max(max(0, -price.as_tuple().exponent) for price in prices)])
     return Column(key, head, [money_cell(kit, price, fmt) for price in prices])
 
 
