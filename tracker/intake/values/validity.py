@@ -92,9 +92,18 @@ def _clause(clause: str) -> Validity | None:
         return _relative(clause, days, dates)
     if len(dates) == 2 and speaks and dates[0].start >= speaks[0].end and not _far(clause, dates[0].end, dates[1].start):
         return Validity(clause, until=dates[1])
-    if any(match.value == "strong" for match in ends) or (speaks and dates and not _only_begins(clause, dates)):
+    if _names_an_end(clause) or (speaks and (_speaks_of_months(clause) or (dates and not _only_begins(clause, dates)))):
         return Validity(clause, unread=True)
     return None
+
+
+def _names_an_end(clause: str) -> bool:
+    """'Valid until further notice' does; 'Valid through:' is only the label of the cell beside it."""
+    return any(match.value == "strong" and clause[match.end :].strip(" :.") for match in phrases("until").find(clause))
+
+
+def _speaks_of_months(clause: str) -> bool:
+    return any(phrases("lead").whole(match[2]) == "month" for match in _COUNT.finditer(fold(clause)))
 
 
 def _far(clause: str, start: int, end: int) -> bool:

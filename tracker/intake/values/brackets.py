@@ -1,0 +1,197 @@
+"""Order-size brackets: '< 5 t', '20,000–40,000 lb', 'ab 10 t', 'TL (40,000 lb)'; and a row of them joined without gaps."""
+
+import re
+from dataclasses import dataclass, replace
+from decimal import Decimal
+from functools import lru_cache
+
+from tracker.intake.values.masses import Mass, mass_text
+from tracker.intake.values.numbers import SPACED_NUMBER
+from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.lists import phrases
+from tracker.trade.quantities import MassUnit
+
+
+@dataclass(frozen=True, slots=True)
+class Bracket:
+    """One bracket as written. None is open. `not_weight`: 'truckload', 'pallet' … where no weight is given beside it.
+
+    `end_included`: 'up to 20 t', '5–20 t'. `start_excluded`: 'over 20 t'. `alone`: a bare '5 t', which a row of price
+    breaks means as 'from 5 t'. `part_load`: less than a truckload.
+    """
+
+    words: str
+    start: Mass | None = None
+    end: Mass | None = None
+    end_included: bool = False
+    start_excluded: bool = False
+    alone: bool = False
+    not_weight: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class KgBracket:
+    """A bracket in kg, start inclusive, end exclusive, None open. `unread`: it can't be put in weight (yet)."""
+
+    from_kg: Decimal | None = None
+    below_kg: Decimal | None = None
+    unread: bool = False
+
+
+_NUMBER = re.compile(rf"(?<![^\W\d])(?:{SPACED_NUMBER})")
+_LOADS = ("truckload", "part_load", "pallet", "roll", "sheets", "other_unit")
+
+
+@lru_cache(maxsize=8192)
+def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
+    """A text that is one order-size bracket and nothing else; None otherwise. Bare numbers take the header's `units`."""
+    stripped = text.strip()
+    pieces = _pieces(stripped, units)
+    if pieces is None:
+        return None
+    masses, gaps = pieces
+    loads = [word for gap in gaps for word in gap if word in _LOADS]
+    if not masses:
+        return Bracket(stripped, not_weight=loads[0]) if loads else None
+    if any(mass is None for mass in masses) or (loads and loads[0] not in ("truckload", "part_load")):
+        return Bracket(stripped, not_weight=loads[0]) if loads else None
+    known = [mass for mass in masses if mass is not None]
+    return _from_signs(stripped, known, gaps, loads)
+
+
+def _from_signs(words: str, masses: list[Mass], gaps: list[list[str]], loads: list[str]) -> Bracket | None:
+    before, behind = set(gaps[0]), set(gaps[-1])
+    if len(masses) == 2:
+        if masses[0].units != masses[1].units and not masses[0].units:
+            return None
+        between = set(gaps[1])
+        return Bracket(words, masses[0], masses[1], "below" not in between, "above" in before or "above" in between)
+    if len(masses) > 2:
+        return None
+    (mass,) = masses
+    if "below" in before:
+        return Bracket(words, end=mass)
+    if "up_to" in before or "up_to" in behind or "below" in behind:
+        return Bracket(words, end=mass, end_included=True)
+    if "from" in before or "from" in behind:
+        return Bracket(words, start=mass)
+    if "above" in before or "above" in behind:
+        return Bracket(words, start=mass, start_excluded="from" not in behind)
+    if "part_load" in loads:
+        # 'LTL (10,000 lb)': from there or up to there?
+        return Bracket(words, not_weight="part_load")
+    return Bracket(words, start=mass, alone=not loads)
+
+
+def _pieces(text: str, units: tuple[MassUnit, ...]) -> tuple[list[Mass | None], list[list[str]]] | None:
+    """The weights, and before, between and behind them the kinds of words; None where any word is not a bracket's."""
+    folded = fold(text)
+    spans = []
+    reached = 0
+    for match in _NUMBER.finditer(folded):
+        if match.start() >= reached:
+            reached = _with_unit(folded, match.end())
+            spans.append((match.start(), reached, reached > match.end()))
+    if len(spans) > 2:
+        return None
+    edges = [0, *(edge for start, end, _ in spans for edge in (start, end)), len(folded)]
+    gaps = []
+    for place in range(0, len(edges), 2):
+        kinds = _kinds(folded[edges[place] : edges[place + 1]])
+        if kinds is None:
+            return None
+        gaps.append(kinds)
+    own_units = [text[start:end] for start, end, _ in spans]
+    if len(spans) == 2 and not spans[0][2] and spans[1][2]:
+        # '5–20 t': the unit stands once.
+        second = folded[spans[1][0] : spans[1][1]]
+        own_units[0] = own_units[0] + " " + second[len(_number_of(second)) :].strip()
+    return [mass_text(piece, units) for piece in own_units], gaps
+
+
+def _number_of(piece: str) -> str:
+    match = _NUMBER.match(piece)
+    return match.group() if match else ""
+
+
+def _with_unit(folded: str, end: int) -> int:
+    ahead = folded[end : end + 30]
+    # '40M lb': a thousand.
+    shift = len(ahead) - len(re.sub(r"^\s?[mk]\s?(?=lb)", "", ahead))
+    ahead = ahead[shift:]
+    unit = phrases("basis").at(tokens(ahead), 0) if ahead.strip() and tokens(ahead) else None
+    if unit is None or ahead[: unit.start].strip() or unit.value not in ("short_ton", "tonne", "ton", "long_ton", "cwt", "lb", "kg"):
+        return end
+    return end + shift + unit.end
+
+
+def _kinds(gap: str) -> list[str] | None:
+    found = tokens(gap)
+    kinds: list[str] = []
+    place = 0
+    while place < len(found):
+        match = phrases("bracket").at(found, place)
+        if match is None:
+            if found[place][0] not in "()[],;:/":
+                return None
+            place += 1
+            continue
+        kinds.append(match.value)
+        place = match.after
+    return kinds
+
+
+def in_kg(bracket: Bracket, ton: MassUnit | None = None, sign: str | None = None) -> KgBracket:
+    """One bracket in kg by itself; unread where it is no weight, or its ton or number is not settled."""
+    start = None if bracket.start is None else bracket.start.kg(ton, sign)
+    end = None if bracket.end is None else bracket.end.kg(ton, sign)
+    open_start, open_end = bracket.start is None, bracket.end is None
+    if bracket.not_weight or (not open_start and start is None) or (not open_end and end is None):
+        return KgBracket(unread=True)
+    if start is not None and end is not None and start >= end:
+        return KgBracket(unread=True)
+    return KgBracket(start, end)
+
+
+def joined(
+    brackets: tuple[Bracket, ...], ton: MassUnit | None = None, sign: str | None = None
+) -> tuple[KgBracket, ...]:
+    """The brackets of one table in kg, in the order given, each ending where the next begins.
+
+    'ab 5 t' ends at the next start; '5,000–9,999 lb' before '10,000+' ends at 10,000; a row of 'up to' begins each where
+    the last one ended. Repeated brackets are one. What can't be put in weight stays unread.
+    """
+    alone = {bracket: in_kg(bracket, ton, sign) for bracket in brackets}
+    readable = sorted((one for one in alone if not alone[one].unread), key=lambda one: _order(alone[one]))
+    for one, following in zip(readable, readable[1:], strict=False):
+        alone[one], alone[following] = _meeting(one, alone[one], following, alone[following])
+    return tuple(alone[bracket] for bracket in brackets)
+
+
+def _order(bracket: KgBracket) -> tuple[Decimal, Decimal]:
+    start = bracket.from_kg or Decimal(0)
+    return start, bracket.below_kg if bracket.below_kg is not None else Decimal("Infinity")
+
+
+def _meeting(one: Bracket, a: KgBracket, following: Bracket, b: KgBracket) -> tuple[KgBracket, KgBracket]:
+    if b.from_kg is None:
+        # 'up to 5 t', 'up to 10 t': the second begins where the first ends.
+        if a.below_kg is not None and b.below_kg is not None and a.below_kg < b.below_kg:
+            return a, replace(b, from_kg=a.below_kg)
+        return a, b
+    if a.below_kg is None:
+        return (replace(a, below_kg=b.from_kg), b) if (a.from_kg or 0) < b.from_kg else (a, b)
+    if one.end_included and a.below_kg < b.from_kg <= a.below_kg + _step(one):
+        return replace(a, below_kg=b.from_kg), b
+    return a, b
+
+
+def _step(bracket: Bracket) -> Decimal:
+    """One unit of the last figure written for the end: '9,999 lb' 1 lb, '4.9 t' 100 kg. In kg, with room for rounding."""
+    end = bracket.end
+    if end is None:
+        return Decimal(0)
+    exponent = max(int(amount.value.as_tuple().exponent) for amount in end.amounts)
+    smallest = Mass((replace(end.amounts[0], value=Decimal(1).scaleb(min(exponent, 0))),), end.units[:1])
+    step = smallest.kg() or Decimal(0)
+    return step * (Decimal("1.2") if end.ambiguous_ton else Decimal("1.01"))

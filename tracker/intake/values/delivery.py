@@ -1,0 +1,65 @@
+"""Whether a price includes the freight to the buyer, by Incoterms and words in five languages."""
+
+from dataclasses import dataclass
+from functools import cache, lru_cache
+
+from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.lists import phrases, words
+from tracker.intake.words.phrases import Found, Phrases
+
+
+@dataclass(frozen=True, slots=True)
+class Delivery:
+    """`delivered`: True with freight to the buyer, False without; None where a term pays to a port only, or two terms differ."""
+
+    delivered: bool | None
+    words: str
+
+
+@cache
+def _terms() -> Phrases[str]:
+    meanings: dict[str, tuple[str, ...]] = {}
+    for section in ("delivery", "incoterms"):
+        for key, found in words(section).items():
+            meanings[key] = meanings.get(key, ()) + found
+    return Phrases(meanings)
+
+
+# 'for' and 'dap' … are terms in capitals only where they are words otherwise.
+_CAPITALS_ONLY = frozenset({"for", "fas", "fot", "dat", "cip"})
+
+
+def _terms_in(text: str) -> list[Found[str]]:
+    folded = fold(text)
+    found = _terms().among(tokens(folded))
+    return [one for one in found if folded[one.start : one.end] not in _CAPITALS_ONLY or text[one.start : one.end].isupper()]
+
+
+@lru_cache(maxsize=16384)
+def find_delivery(text: str) -> Delivery | None:
+    """What a header, title or sentence says of freight; None where it says nothing.
+
+    'Delivered' or 'DAP': True. 'FOB mill', 'ex works': False. 'Freight to your dock quoted apart' says nothing alone.
+    """
+    found = _terms_in(text)
+    if not found:
+        return None
+    said = {one.value for one in found} - {"port"}
+    pieces = " … ".join(text[one.start : one.end] for one in found)
+    if len(said) != 1:
+        return Delivery(None, pieces)
+    return Delivery(said == {"delivered"}, pieces)
+
+
+@lru_cache(maxsize=4096)
+def delivery_text(text: str) -> Delivery | None:
+    """A cell that is a delivery term, perhaps with a place behind it: 'DAP Falun', 'FOB mill', 'ex works'."""
+    found = _terms_in(text)
+    if not found or found[0].start > 0:
+        return None
+    return find_delivery(text)
+
+
+def is_only_delivery(text: str) -> bool:
+    """The text is a term and nothing else."""
+    return phrases("delivery").whole(text) is not None or phrases("incoterms").whole(text) is not None

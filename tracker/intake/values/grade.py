@@ -1,0 +1,166 @@
+"""Grades by the trade's names, codes and coatings; a name the trade does not share stays unknown until a legend explains it."""
+
+import re
+from dataclasses import dataclass
+from functools import cache, lru_cache
+
+from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.lists import phrases, words
+from tracker.intake.words.phrases import Phrases, Token
+
+
+@dataclass(frozen=True, slots=True)
+class GradeReading:
+    """The grades a text may mean: one is certain, several contradict each other, none is a word that settles nothing.
+
+    `coated_sides`: 0, 1 or 2 only where the text says so. `coated`: it says coated (or uncoated) at all. `words`: the
+    names found.
+    """
+
+    grades: tuple[str, ...]
+    coated_sides: int | None
+    words: str
+    coated: bool | None = None
+
+    @property
+    def grade(self) -> str | None:
+        """The one grade, or None."""
+        return self.grades[0] if len(self.grades) == 1 else None
+
+
+@dataclass(frozen=True, slots=True)
+class LegendEntry:
+    """A vendor's own name and what the file says it is."""
+
+    name: str
+    grade: GradeReading
+
+
+@cache
+def _names() -> Phrases[str]:
+    return Phrases({key: found for key, found in words("grades").items()})
+
+
+@cache
+def _codes() -> Phrases[str]:
+    return phrases("grade_codes")
+
+
+_COATED_GRADE = {"unbleached": "CUK", "recycled": "CRB"}
+_UNCOATED_GRADE = {"unbleached": "UUK", "recycled": "URB"}
+
+
+@lru_cache(maxsize=16384)
+def find_grade(text: str) -> GradeReading | None:
+    """What a product name, heading, sheet name or header says of grade and coating; None where it says neither.
+
+    'Unbleached kraft' without coated or uncoated gives a reading with no grade: the words are known, the grade is not.
+    """
+    found = tokens(fold(text))
+    sides, coated = _coating(found)
+    named, unsettled, pieces = _named(text, found)
+    if unsettled and not named:
+        named = _by_coating(unsettled, sides, coated)
+    named = _contradicted(named, sides, coated)
+    if not named and not unsettled and sides is None and coated is None:
+        return None
+    return GradeReading(tuple(named), sides, " ".join(pieces), coated)
+
+
+def _named(text: str, found: list[Token]) -> tuple[list[str], list[str], list[str]]:
+    """Grades named outright, words that settle nothing alone, and all of them as written."""
+    grades: list[str] = []
+    unsettled: list[str] = []
+    pieces: list[str] = []
+    place = 0
+    while place < len(found):
+        match = _names().at(found, place)
+        code = _codes().at(found, place)
+        if code is not None and (match is None or code.after > match.after):
+            match = code if _stands_as_code(text, found, place) else match
+        if match is None:
+            place += 1
+            continue
+        if match.value in ("SBS", "CUK", "UUK", "CRB", "URB", "FBB"):
+            if match.value not in grades:
+                grades.append(match.value)
+        elif match.value not in unsettled:
+            unsettled.append(match.value)
+        pieces.append(text[match.start : match.end])
+        place = match.after
+    return grades, unsettled, pieces
+
+
+def _stands_as_code(text: str, found: list[Token], place: int) -> bool:
+    """Two capital letters by themselves, or before a digit or two: 'GT', 'GT 2', not 'gt' and not 'GT' in 'GT 280'."""
+    _, start, end = found[place]
+    return text[start:end].isupper()
+
+
+def _by_coating(unsettled: list[str], sides: int | None, coated: bool | None) -> list[str]:
+    """'Unbleached kraft, C1S' is coated unbleached kraft; without any word of coating it is asked."""
+    kinds = [kind for kind in unsettled if kind in _COATED_GRADE]
+    if len(kinds) != 1:
+        return []
+    if coated is False or sides == 0:
+        return [_UNCOATED_GRADE[kinds[0]]]
+    if coated is True or sides:
+        return [_COATED_GRADE[kinds[0]]]
+    return []
+
+
+def _contradicted(named: list[str], sides: int | None, coated: bool | None) -> list[str]:
+    """'Chipboard, coated' may be either of the recycled boards, so both come back; likewise 'CUK uncoated'."""
+    for kind, coated_grade in _COATED_GRADE.items():
+        uncoated_grade = _UNCOATED_GRADE[kind]
+        if uncoated_grade in named and (sides or coated) and coated_grade not in named:
+            return [*named, coated_grade]
+        if coated_grade in named and coated is False and uncoated_grade not in named:
+            return [*named, uncoated_grade]
+    return named
+
+
+def _coating(found: list[Token]) -> tuple[int | None, bool | None]:
+    said = {match.value for match in phrases("coating").among(found)}
+    sides = {int(value) for value in said if value.isdigit()}
+    coated = True if said & {"coated", "1", "2"} else None
+    if sides == {0}:
+        return (0, False) if coated is None else (None, None)
+    if len(sides) == 1:
+        return sides.pop(), True
+    return None, (coated if not sides else None)
+
+
+_LEGEND = re.compile(r"^\s*(?P<name>[^=:()]{2,60}?)\s*(?:=|:|\s[-–—]\s)\s*(?P<grade>[^=]{2,80})$")
+_IN_BRACKETS = re.compile(r"(?P<name>[^,;.=:()]{2,60}?)\s*\((?P<grade>[^()]{2,80})\)")
+_PARTS = re.compile(r"[;\n|]|,(?=[^()]*(?:=|\()[^()]*)|\.\s")
+
+
+@lru_cache(maxsize=4096)
+def legend(text: str) -> tuple[LegendEntry, ...]:
+    """The explanations of a vendor's names in a note: 'Fenlight White = SBS C1S; Fenlight Brown: coated unbleached kraft'.
+
+    Only where the explained side names exactly one grade and the name's own side names none.
+    """
+    entries = []
+    for part in _PARTS.split(text):
+        for match in (_LEGEND.match(part), _IN_BRACKETS.search(part)):
+            entry = None if match is None else _entry(match["name"], match["grade"])
+            if entry is not None:
+                entries.append(entry)
+                break
+    return tuple(entries)
+
+
+_IDLE_NAMES = re.compile(r"^(?:note|legend|key|grades?|products?|boards?|remarks?|price|prices|sorte|where)$")
+
+
+def _entry(name: str, explanation: str) -> LegendEntry | None:
+    name = name.strip(" \"'“”*•-")
+    grade = find_grade(explanation)
+    own = find_grade(name)
+    if grade is None or grade.grade is None or not name or _IDLE_NAMES.match(fold(name)) or not any(c.isalpha() for c in name):
+        return None
+    if own is not None and own.grades:
+        return None
+    return LegendEntry(name, grade)
