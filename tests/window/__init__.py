@@ -1,0 +1,1 @@
+"""Tests of the window: what a user does, and what the models promise."""

@@ -1,0 +1,38 @@
+"""What can be done, as data: id, words, keys. The window makes its QActions and the 'Do…' list from here."""
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Action:
+    """One thing a user can do. `does` names the method of the window that does it; `keys` may be empty."""
+
+    key: str
+    title: str
+    keys: str
+    does: str
+    about: str = ""
+
+
+ACTIONS: tuple[Action, ...] = (
+    Action("today", "Go to Today", "Ctrl+1", "go_today", "what needs you"),
+    Action("quotes", "Go to Quotes", "Ctrl+2", "go_quotes", "every offer on one footing"),
+    Action("samples", "Go to Samples", "Ctrl+3", "go_samples", "who owes what"),
+    Action("reference", "Go to Reference", "Ctrl+4", "go_reference", "the grades and where the facts come from"),
+    Action("take-in", "Take in a price sheet…", "Ctrl+O", "choose_sheets", "or drop files on the window"),
+    Action("log-sample", "Log a sample request", "Ctrl+N", "log_sample"),
+    Action("find", "Find a vendor or board", "Ctrl+F", "find"),
+    Action("show-sheet", "Show the selected price in its sheet", "Ctrl+E", "show_in_sheet"),
+    Action("per", "Switch between per MSF and per tonne", "Ctrl+M", "switch_per"),
+    Action("units", "Switch between US and metric units", "Ctrl+U", "switch_units"),
+    Action("delivered", "Switch between delivered and as quoted", "Ctrl+D", "switch_delivered"),
+    Action("current", "Switch between current offers and all", "Ctrl+L", "switch_current"),
+    Action("theme", "Switch between light and dark", "Ctrl+Shift+L", "switch_theme"),
+    Action("undo", "Undo", "Ctrl+Z", "undo"),
+    Action("redo", "Do again", "Ctrl+Shift+Z", "redo"),
+    Action("do", "Do…", "Ctrl+K", "open_do", "find any of these by its words"),
+    Action("demo", "Open the demo", "", "open_demo", "invented vendors, nothing of yours is touched"),
+    Action("picture", "Save the picture…", "", "save_picture", "as PNG or SVG"),
+    Action("log", "Show where the log is", "", "show_log"),
+    Action("close", "Close the window", "Ctrl+Q", "close"),
+)

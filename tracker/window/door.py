@@ -1,0 +1,177 @@
+"""The window's one door to the desk. Every method is called on the desk's thread (see work.py), never while painting.
+
+Importing the desk's tasks here, when first asked, keeps the database and statistics out of the time to first paint.
+"""
+
+from __future__ import annotations
+
+from datetime import date
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from tracker.desk.comparison import ChosenFooting, Comparison
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping
+    from decimal import Decimal
+
+    from tracker.desk.edits import Edit
+    from tracker.desk.explanation import Explanation
+    from tracker.desk.opening import Desk
+    from tracker.desk.questions import OpenQuestion
+    from tracker.desk.samples import EventKind, Logged, Sample, SampleEvent
+    from tracker.desk.snapshot import Snapshot
+    from tracker.desk.take_in import Stored, TakenIn
+    from tracker.desk.today import Today
+    from tracker.trade.offer import Answers
+
+
+class Door:
+    """What the window asks the desk. Tests put a door of invented answers in its place."""
+
+    def __init__(self, database: str | None = None) -> None:
+        self._database = database
+        self._desk: Desk | None = None
+        self._snapshot: Snapshot | None = None
+
+    @property
+    def desk(self) -> Desk:
+        """The open desk; opened when first asked for."""
+        if self._desk is None:
+            from tracker.desk.opening import open_desk
+
+            self._desk = open_desk(self._database)
+        return self._desk
+
+    def today(self) -> date:
+        return self.desk.today
+
+    def close(self) -> None:
+        if self._desk is not None:
+            self._desk.close()
+            self._desk = None
+
+    def open_demo(self, folder: Path) -> None:
+        """Puts a fresh demo database in the place of what was open."""
+        from tracker.desk.demo import fresh_demo
+
+        desk = fresh_demo(folder)
+        self.close()
+        self._desk = desk
+
+    def load(self) -> None:
+        """Reads the offers anew: after anything was taken in, withdrawn or answered."""
+        from tracker.desk.quotes import load_snapshot
+
+        self._snapshot = load_snapshot(self.desk)
+
+    def compare(self, footing: ChosenFooting) -> Comparison:
+        """The offers on a footing."""
+        from tracker.desk.quotes import compare
+
+        if self._snapshot is None:
+            self.load()
+        assert self._snapshot is not None
+        return compare(self.desk, self._snapshot, footing)
+
+    def explain(self, comparison: Comparison, offer: int) -> Explanation:
+        from tracker.desk.explanation import explain
+
+        return explain(self.desk, comparison, offer)
+
+    def currencies(self) -> tuple[str, ...]:
+        from tracker.desk.rates import currencies
+
+        return currencies(self.desk)
+
+    def todays(self, comparison: Comparison | None) -> Today:
+        from tracker.desk.today import today
+
+        return today(self.desk, comparison)
+
+    def vendors(self) -> tuple[str, ...]:
+        from tracker.desk.vendors import vendors
+
+        return vendors(self.desk)
+
+    def read(self, path: Path) -> TakenIn:
+        from tracker.desk.take_in import read
+
+        return read(self.desk, path)
+
+    def read_again(self, taken: TakenIn, answers: Answers) -> TakenIn:
+        from tracker.desk.take_in import read_again
+
+        return read_again(self.desk, taken, answers)
+
+    def store(self, taken: TakenIn, remember: Mapping[str, str]) -> Stored:
+        from tracker.desk.take_in import store
+
+        return store(self.desk, taken, remember)
+
+    def workbook(self, content: bytes, name: str) -> Any:
+        """The sheets as the vendor sent them; what they look like is take_in/sheet_model.py's business."""
+        from tracker.desk.take_in import workbook
+
+        return workbook(content, name)
+
+    def kept_workbook(self, file: str) -> Any:
+        """The stored file of that name, as the vendor sent it."""
+        from tracker.desk.files import content, files
+        from tracker.desk.trouble import Trouble
+
+        for kept in files(self.desk):
+            if kept.name == file:
+                return self.workbook(content(self.desk, kept.id), kept.name)
+        raise Trouble(f"The file {file} is not kept in this database, so its sheet can't be shown.")
+
+    def withdraw_file(self, file_id: int) -> Edit:
+        from tracker.desk.files import withdraw
+
+        return withdraw(self.desk, file_id)
+
+    def open_questions(self) -> tuple[OpenQuestion, ...]:
+        from tracker.desk.questions import open_questions
+
+        return open_questions(self.desk)
+
+    def answer(self, question_id: int, value: str, *, remember: bool) -> Stored:
+        from tracker.desk.questions import answer
+
+        return answer(self.desk, question_id, value, remember)
+
+    def samples(self) -> tuple[Sample, ...]:
+        from tracker.desk.samples import samples
+
+        return samples(self.desk)
+
+    def events(self, number: int) -> tuple[SampleEvent, ...]:
+        from tracker.desk.samples import events
+
+        return events(self.desk, number)
+
+    def log_sample(
+        self,
+        vendor: str,
+        grade: str,
+        caliper_um: Decimal | None,
+        quantity: str,
+        needed: date | None,
+        for_what: str,
+    ) -> Logged:
+        from tracker.desk.samples import log
+
+        return log(self.desk, vendor, grade, caliper_um, quantity, needed, None, for_what)
+
+    def record(
+        self, number: int, kind: EventKind, on: date | None, until: date | None, note: str
+    ) -> Edit:
+        from tracker.desk.samples import record
+
+        return record(self.desk, number, kind, on, until, note)
+
+    def undo(self, edit: Edit) -> Edit:
+        """Reverses an edit; what comes back does it again."""
+        from tracker.desk.edits import undo
+
+        return undo(self.desk, edit)

@@ -1,0 +1,1 @@
+"""The window's own look: colours, marks, glyphs, fonts, figures. Everything drawn is drawn from here."""

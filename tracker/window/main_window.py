@@ -1,0 +1,272 @@
+"""The window: places at the top, the footing under them, one place at a time below, a message at the foot."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from pathlib import Path
+
+from PySide6.QtCore import Qt, QTimer, Slot
+from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QKeySequence, QShowEvent
+from PySide6.QtWidgets import QFileDialog, QStackedWidget, QVBoxLayout, QWidget
+
+from tracker.desk.comparison import Per
+from tracker.window.actions import ACTIONS
+from tracker.window.errors import log_file
+from tracker.window.footing_line import FootingLine
+from tracker.window.look.figures import Units
+from tracker.window.message_bar import MessageBar
+from tracker.window.places_bar import PlacesBar
+from tracker.window.session import Session
+
+TITLES = ("Today", "Quotes", "Samples", "Reference")
+TODAY, QUOTES, SAMPLES, REFERENCE, TAKE_IN, SHEET = range(6)
+_WITH_FOOTING = (TODAY, QUOTES)
+_SHEETS = "Price sheets (*.xlsx *.xlsm *.xls *.xlsb *.ods *.csv *.tsv *.txt);;All files (*)"
+
+
+class MainWindow(QWidget):
+    """Holds the places and carries out the actions of actions.py."""
+
+    def __init__(self, session: Session) -> None:
+        super().__init__()
+        self.setObjectName("window")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self.setWindowTitle("Paperboard tracker")
+        self.setAcceptDrops(True)
+        self.resize(1280, 800)
+        self.session = session
+        self.bar = PlacesBar(TITLES)
+        self.footing = FootingLine(session)
+        self.stack = QStackedWidget()
+        self.message = MessageBar()
+        self._started = False
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(0)
+        for part in (self.bar, self.footing, self.stack, self.message):
+            layout.addWidget(part)
+        layout.setStretch(2, 1)
+        self._make_places()
+        self.actions_by_key = self._make_actions()
+        self.bar.chosen.connect(self.go)
+        self.bar.take_in.clicked.connect(self.choose_sheets)
+        self.bar.log_sample.clicked.connect(self.log_sample)
+        self.bar.do.clicked.connect(self.open_do)
+        session.troubled.connect(self.message.warn)
+        session.said.connect(self._say_done)
+        self.go(TODAY)
+
+    def _make_places(self) -> None:
+        # The pictures' library is a quarter of a second to import: the places come after the bar has been painted.
+        from tracker.window.quotes.place import QuotesPlace
+        from tracker.window.reference.place import ReferencePlace
+        from tracker.window.samples.place import SamplesPlace
+        from tracker.window.take_in.kept_sheet import KeptSheet
+        from tracker.window.take_in.place import TakeInPlace
+        from tracker.window.today.place import TodayPlace
+
+        self.today = TodayPlace(self.session)
+        self.quotes = QuotesPlace(self.session)
+        self.samples = SamplesPlace(self.session)
+        self.reference = ReferencePlace(self.session)
+        self.take_in = TakeInPlace(self.session)
+        self.sheet = KeptSheet(self.session)
+        for place in (self.today, self.quotes, self.samples, self.reference, self.take_in, self.sheet):
+            self.stack.addWidget(place)
+        self.quotes.counted.connect(self.footing.show_count)
+        self.quotes.sheet_wanted.connect(self._show_sheet_of)
+        self.today.offer_wanted.connect(self._show_offer)
+        self.today.sample_wanted.connect(self._show_sample)
+        self.today.sheets_wanted.connect(self.choose_sheets)
+        self.today.demo_wanted.connect(self.open_demo)
+        self.today.files_dropped.connect(self.take_in_files)
+        self.take_in.left.connect(self._left_take_in)
+        self.sheet.left.connect(self._back_from_sheet)
+
+    def _make_actions(self) -> dict[str, QAction]:
+        made = {}
+        for action in ACTIONS:
+            item = QAction(action.title, self)
+            if action.keys:
+                item.setShortcut(QKeySequence(action.keys))
+            item.setToolTip(action.about)
+            item.triggered.connect(getattr(self, action.does))
+            self.addAction(item)
+            made[action.key] = item
+        return made
+
+    @Slot(int)
+    def go(self, place: int) -> None:
+        """Shows a place."""
+        self.stack.setCurrentIndex(place)
+        self.bar.stand_at(place if place < len(TITLES) else -1)
+        self.footing.setVisible(place in _WITH_FOOTING)
+
+    @Slot()
+    def go_today(self) -> None:
+        self.go(TODAY)
+        self.today.setFocus()
+
+    @Slot()
+    def go_quotes(self) -> None:
+        self.go(QUOTES)
+        self.quotes.table.setFocus()
+
+    @Slot()
+    def go_samples(self) -> None:
+        self.go(SAMPLES)
+        self.samples.table.setFocus()
+
+    @Slot()
+    def go_reference(self) -> None:
+        self.go(REFERENCE)
+
+    @Slot()
+    def choose_sheets(self) -> None:
+        names, _ = QFileDialog.getOpenFileNames(self, "Choose price sheets", "", _SHEETS)
+        self.take_in_files([Path(name) for name in names])
+
+    def take_in_files(self, paths: Sequence[Path]) -> None:
+        """Reads files and shows what was understood; nothing is stored yet."""
+        if paths:
+            self.go(TAKE_IN)
+            self.take_in.read(paths)
+
+    @Slot()
+    def log_sample(self) -> None:
+        self.go(SAMPLES)
+        self.samples.start_logging()
+
+    @Slot()
+    def find(self) -> None:
+        self.go(QUOTES)
+        self.quotes.filters.find.setFocus()
+        self.quotes.filters.find.selectAll()
+
+    @Slot()
+    def show_in_sheet(self) -> None:
+        self._show_sheet_of(self.session.selected)
+
+    @Slot()
+    def switch_per(self) -> None:
+        per = Per.TONNE if self.session.footing.per is Per.MSF else Per.MSF
+        self.session.choose_footing(per=per)
+
+    @Slot()
+    def switch_units(self) -> None:
+        self.session.choose_units(Units.METRIC if self.session.units is Units.US else Units.US)
+
+    @Slot()
+    def switch_delivered(self) -> None:
+        self.session.choose_footing(delivered=not self.session.footing.delivered)
+
+    @Slot()
+    def switch_current(self) -> None:
+        self.session.choose_footing(current_only=not self.session.footing.current_only)
+
+    @Slot()
+    def switch_theme(self) -> None:
+        name = "light" if self.session.theme.name == "dark" else "dark"
+        self.session.theme.choose(name)
+        self.session.settings.keep(theme=name)
+
+    @Slot()
+    def undo(self) -> None:
+        stack = self.session.undo_stack
+        if not stack.canUndo():
+            self.message.say("There is nothing to undo.")
+            return
+        text = stack.undoText()
+        stack.undo()
+        self.message.say(f"Undone: {text}", "Do again", stack.redo)
+
+    @Slot()
+    def redo(self) -> None:
+        stack = self.session.undo_stack
+        if not stack.canRedo():
+            self.message.say("There is nothing to do again.")
+            return
+        stack.redo()
+
+    @Slot()
+    def open_do(self) -> None:
+        from tracker.window.do_list import DoList
+
+        DoList(self, self.actions_by_key).open_over(self)
+
+    @Slot()
+    def open_demo(self) -> None:
+        from tempfile import mkdtemp
+
+        folder = Path(mkdtemp(prefix="paperboard-demo-"))
+        self.message.say("Making the demo: invented vendors, offers and samples…")
+        self.session.work.ask(lambda: self.session.door.open_demo(folder), self._demo_open)
+
+    @Slot()
+    def save_picture(self) -> None:
+        from tracker.window.quotes.save_picture import save
+
+        name, _ = QFileDialog.getSaveFileName(self, "Save the picture", "prices.png", "PNG (*.png);;SVG (*.svg)")
+        if name:
+            self.message.say(save(self.quotes.picture, Path(name)))
+
+    @Slot()
+    def show_log(self) -> None:
+        self.message.say(f"The log is {log_file()}.")
+
+    def _demo_open(self, _result: object) -> None:
+        self.session.undo_stack.clear()
+        self.session.start()
+        self.message.say("This is the demo. Nothing here is real, and nothing of yours was touched.")
+
+    def _say_done(self, text: str) -> None:
+        stack = self.session.undo_stack
+        can_undo = stack.canUndo() and stack.undoText() == text
+        self.message.say(f"{text}.".replace("..", "."), "Undo" if can_undo else "", self.undo if can_undo else None)
+
+    def _show_offer(self, offer: int) -> None:
+        self.go(QUOTES)
+        self.quotes.go_to(offer)
+
+    def _show_sample(self, number: object) -> None:
+        self.go(SAMPLES)
+        self.samples.go_to(number)
+
+    def _show_sheet_of(self, offer: int) -> None:
+        if offer < 0:
+            self.message.say("Choose an offer first: in the table, or in the picture.")
+            return
+        self.sheet.show_offer(offer)
+        self.go(SHEET)
+
+    def _back_from_sheet(self) -> None:
+        self.go_quotes()
+
+    def _left_take_in(self, stored: int) -> None:
+        if stored:
+            self.session.reload()
+            self.go_quotes()
+        else:
+            self.go_today()
+
+    # Qt's own names from here on
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        if not self._started:
+            self._started = True
+            QTimer.singleShot(0, self.session.start)
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        if any(url.isLocalFile() for url in event.mimeData().urls()):
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        paths = [Path(url.toLocalFile()) for url in event.mimeData().urls() if url.isLocalFile()]
+        event.acceptProposedAction()
+        self.take_in_files([path for path in paths if path.is_file()])
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        self.session.work.finish()
+        self.session.door.close()
+        super().closeEvent(event)

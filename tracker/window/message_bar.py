@@ -1,0 +1,62 @@
+"""One line at the foot of the window that says what was done or what went wrong, in a sentence; never in the way."""
+
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt, QTimer, Slot
+from PySide6.QtWidgets import QFrame, QWidget
+
+from tracker.window.pieces import button, restyle, row, words
+
+_SECONDS_FOR_GOOD_NEWS = 6
+
+
+class MessageBar(QFrame):
+    """Shows one message. What went wrong stays until it is closed; what was done leaves by itself."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("message")
+        self.setAccessibleName("Message")
+        self._text = words("", wrap=True, selectable=True)
+        self._action = button("", "word")
+        self._close = button("Close", "word")
+        self._close.setToolTip("Close this message")
+        self._close.clicked.connect(self.hide)
+        self._action.clicked.connect(self._act)
+        self._do: Callable[[], None] | None = None
+        self.setLayout(row(self._text, self._action, self._close, margins=(16, 4, 12, 4), gap=8))
+        self.layout().setStretch(0, 1)
+        self._leave = QTimer(self)
+        self._leave.setSingleShot(True)
+        self._leave.timeout.connect(self.hide)
+        self.hide()
+
+    @property
+    def text(self) -> str:
+        return self._text.text() if self.isVisibleTo(self.parentWidget()) else ""
+
+    def say(self, text: str, action: str = "", do: Callable[[], None] | None = None) -> None:
+        """Good news, with at most one thing to do about it ('Undo')."""
+        self._show(text, grave=False, action=action, do=do)
+        self._leave.start(_SECONDS_FOR_GOOD_NEWS * 1000)
+
+    def warn(self, text: str) -> None:
+        """What did not happen and what to do."""
+        self._leave.stop()
+        self._show(text, grave=True, action="", do=None)
+
+    def _show(self, text: str, *, grave: bool, action: str, do: Callable[[], None] | None) -> None:
+        self._text.setText(text)
+        self._action.setText(action)
+        self._action.setVisible(bool(action))
+        self._do = do
+        self.setProperty("grave", "true" if grave else "false")
+        restyle(self)
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self.show()
+
+    @Slot()
+    def _act(self) -> None:
+        self.hide()
+        if self._do is not None:
+            self._do()

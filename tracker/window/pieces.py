@@ -1,0 +1,126 @@
+"""Small parts that every place is made of: words, lines, panels, pills."""
+
+from collections.abc import Sequence
+from typing import Any
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import (
+
+    QButtonGroup,
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QLayout,
+    QPushButton,
+    QToolButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+
+def words(text: str, kind: str = "", *, wrap: bool = False, selectable: bool = False) -> QLabel:
+    """A label. `kind` is one of the style sheet's: quiet, small, title, heading, rail."""
+    label = QLabel(text)
+    label.setTextFormat(Qt.TextFormat.PlainText)
+    label.setWordWrap(wrap)
+    if kind:
+        label.setProperty("kind", kind)
+    if selectable:
+        label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+    return label
+
+
+def hairline() -> QFrame:
+    line = QFrame()
+    line.setProperty("kind", "line")
+    return line
+
+
+def column(*parts: QWidget | QLayout | int | None, margins: int | tuple[int, int, int, int] = 0, gap: int = 0) -> QVBoxLayout:
+    """Parts below each other; a number is a gap, None takes what room is left."""
+    layout = QVBoxLayout()
+    return _fill(layout, parts, margins, gap)
+
+
+def row(*parts: QWidget | QLayout | int | None, margins: int | tuple[int, int, int, int] = 0, gap: int = 0) -> QHBoxLayout:
+    """Parts side by side; a number is a gap, None takes what room is left."""
+    layout = QHBoxLayout()
+    return _fill(layout, parts, margins, gap)
+
+
+def _fill(
+    layout: Any, parts: Sequence[QWidget | QLayout | int | None], margins: int | tuple[int, int, int, int], gap: int
+) -> Any:
+    around = (margins,) * 4 if isinstance(margins, int) else margins
+    layout.setContentsMargins(*around)
+    layout.setSpacing(gap)
+    for part in parts:
+        if part is None:
+            layout.addStretch(1)
+        elif isinstance(part, int):
+            layout.addSpacing(part)
+        elif isinstance(part, QLayout):
+            layout.addLayout(part)
+        else:
+            layout.addWidget(part)
+    return layout
+
+
+def holder(layout: QLayout, kind: str = "") -> QWidget:
+    """A plain widget around a layout."""
+    widget = QWidget()
+    if kind:
+        widget.setProperty("kind", kind)
+        widget.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+    widget.setLayout(layout)
+    return widget
+
+
+def panel(layout: QLayout) -> QFrame:
+    """A raised sheet with a hairline round it."""
+    frame = QFrame()
+    frame.setProperty("kind", "panel")
+    frame.setLayout(layout)
+    return frame
+
+
+def button(text: str, kind: str = "") -> QPushButton:
+    """A button that says what happens. kind: '' plain, 'main' the one to press, 'word' without an outline."""
+    made = QPushButton(text)
+    made.setAutoDefault(False)
+    if kind:
+        made.setProperty("kind", kind)
+    made.setCursor(Qt.CursorShape.PointingHandCursor)
+    return made
+
+
+def one_of(titles: Sequence[str], parent: QWidget) -> tuple[QButtonGroup, QHBoxLayout]:
+    """Words side by side of which one holds; the group's ids are their places."""
+    group = QButtonGroup(parent)
+    layout = row()
+    for place, title in enumerate(titles):
+        choice = QToolButton()
+        choice.setText(title)
+        choice.setCheckable(True)
+        choice.setProperty("kind", "one-of")
+        choice.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        group.addButton(choice, place)
+        layout.addWidget(choice)
+    group.button(0).setChecked(True)
+    return group, layout
+
+
+def restyle(widget: QWidget) -> None:
+    """Makes the style sheet look again at a widget whose properties changed."""
+    widget.style().unpolish(widget)
+    widget.style().polish(widget)
+
+
+def clear(layout: QLayout) -> None:
+    """Takes everything out of a layout."""
+    while (item := layout.takeAt(0)) is not None:
+        if (inner := item.layout()) is not None:
+            clear(inner)
+        if (widget := item.widget()) is not None:
+            widget.hide()
+            widget.deleteLater()

@@ -1,0 +1,50 @@
+"""The bar at the top: the places as words, and the two things done most."""
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QButtonGroup, QToolButton, QWidget
+
+from tracker.window.pieces import button, row
+
+
+class PlacesBar(QWidget):
+    """Says where one is and goes elsewhere. `chosen` carries the place's number."""
+
+    chosen = Signal(int)
+
+    def __init__(self, titles: Sequence[str], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("places")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self._group = QButtonGroup(self)
+        layout = row(margins=(8, 0, 16, 0), gap=0)
+        for place, title in enumerate(titles):
+            tab = QToolButton()
+            tab.setText(title)
+            tab.setCheckable(True)
+            tab.setProperty("kind", "tab")
+            tab.setCursor(Qt.CursorShape.PointingHandCursor)
+            tab.setAccessibleName(f"Go to {title}")
+            tab.setToolTip(f"Ctrl+{place + 1}")
+            tab.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+            self._group.addButton(tab, place)
+            layout.addWidget(tab)
+        self.take_in = button("Take in a sheet…", "word")
+        self.take_in.setToolTip("Ctrl+O, or drop files on the window")
+        self.log_sample = button("Log a sample…", "word")
+        self.log_sample.setToolTip("Ctrl+N")
+        self.do = button("Do…", "word")
+        self.do.setToolTip("Ctrl+K: everything that can be done, found by its words")
+        layout.addStretch(1)
+        for part in (self.take_in, self.log_sample, self.do):
+            layout.addWidget(part)
+        self.setLayout(layout)
+        self.setFixedHeight(48)
+        self._group.idClicked.connect(self.chosen)
+
+    def stand_at(self, place: int) -> None:
+        """Marks where the user is; -1 for a page that is none of the places."""
+        self._group.setExclusive(place >= 0)
+        for tab in self._group.buttons():
+            tab.setChecked(self._group.id(tab) == place)

@@ -1,0 +1,115 @@
+"""Where things go in a picture: ribbons, strips, spread points, labels that never overlap. Arrays in, arrays out."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+Floats = NDArray[np.float64]
+
+
+@dataclass(frozen=True, slots=True)
+class Ribbon:
+    """A band along x: three arrays of one length, x rising."""
+
+    x: Floats
+    low: Floats
+    high: Floats
+
+
+def ribbon(x: Floats, low: Floats, high: Floats, *, bucket: float) -> Ribbon | None:
+    """The band through the offers' own bands: at each bucket of x the median of the lows and of the highs."""
+    known = np.isfinite(x) & np.isfinite(low) & np.isfinite(high)
+    if not known.any():
+        return None
+    place = np.round(x[known] / bucket).astype(np.int64)
+    places = np.unique(place)
+    lows = np.array([np.median(low[known][place == each]) for each in places])
+    highs = np.array([np.median(high[known][place == each]) for each in places])
+    along = places * bucket
+    if len(along) == 1:
+        along = np.array([along[0] - bucket, along[0] + bucket])
+        lows, highs = np.repeat(lows, 2), np.repeat(highs, 2)
+    return Ribbon(along.astype(np.float64), lows, highs)
+
+
+def spread(ids: NDArray[np.int64], width: float) -> Floats:
+    """A sideways step for each point, the same every time, so that equal ones can be told apart: within ± width."""
+    scattered = (ids.astype(np.uint64) * np.uint64(2654435761)) % np.uint64(1000)
+    return (scattered.astype(np.float64) / 499.5 - 1.0) * width
+
+
+def thinned(rows: NDArray[np.intp], keep: NDArray[np.bool_], limit: int) -> NDArray[np.intp]:
+    """At most about `limit` rows: all that are to be kept, and every k-th of the rest."""
+    if len(rows) <= limit:
+        return rows
+    kept, rest = rows[keep], rows[~keep]
+    step = int(np.ceil(len(rest) / max(1, limit - len(kept))))
+    return np.sort(np.concatenate([kept, rest[::step]]))
+
+
+def pareto(cost: Floats, wait: Floats) -> NDArray[np.bool_]:
+    """Which choices nothing beats on both: no other is at most as dear and at most as slow, and better in one."""
+    front = np.zeros(len(cost), dtype=bool)
+    known = np.flatnonzero(np.isfinite(cost) & np.isfinite(wait))
+    if not known.size:
+        return front
+    order = known[np.lexsort((cost[known], wait[known]))]
+    costs, waits = cost[order], wait[order]
+    cheapest_before = np.concatenate([[np.inf], np.minimum.accumulate(costs)[:-1]])
+    betters = costs < cheapest_before
+    last_better = np.maximum.accumulate(np.where(betters, np.arange(len(order)), 0))
+    ties = (costs == costs[last_better]) & (waits == waits[last_better])
+    front[order[betters | ties]] = True
+    return front
+
+
+@dataclass(frozen=True, slots=True)
+class Box:
+    """A label's place in pixels."""
+
+    x: float
+    y: float
+    width: float
+    height: float
+
+    def meets(self, other: "Box") -> bool:
+        return not (
+            self.x + self.width <= other.x
+            or other.x + other.width <= self.x
+            or self.y + self.height <= other.y
+            or other.y + other.height <= self.y
+        )
+
+    def inside(self, other: "Box") -> bool:
+        return (
+            self.x >= other.x
+            and self.y >= other.y
+            and self.x + self.width <= other.x + other.width
+            and self.y + self.height <= other.y + other.height
+        )
+
+
+def place_labels(
+    points: Sequence[tuple[float, float]], sizes: Sequence[tuple[float, float]], area: Box, gap: float = 13.0
+) -> list[Box | None]:
+    """A place beside each point, first come first placed: right, left, above, below; None where none is free."""
+    half = gap - 4
+    taken = [Box(x - half, y - half, 2 * half, 2 * half) for x, y in points]
+    placed: list[Box | None] = []
+    for number, ((x, y), (width, height)) in enumerate(zip(points, sizes, strict=True)):
+        candidates = (
+            Box(x + gap, y - height / 2, width, height),
+            Box(x - gap - width, y - height / 2, width, height),
+            Box(x - width / 2, y - gap - height, width, height),
+            Box(x - width / 2, y + gap, width, height),
+        )
+        others = taken[:number] + taken[number + 1 :]
+        free = next(
+            (box for box in candidates if box.inside(area) and not any(box.meets(other) for other in others)), None
+        )
+        placed.append(free)
+        if free is not None:
+            taken.append(free)
+    return placed

@@ -1,0 +1,47 @@
+"""Lead time against price as per cent of expected, with the choices that nothing beats on both."""
+
+import numpy as np
+from numpy.typing import NDArray
+
+from tracker.window.look.figures import counted
+from tracker.window.look.marks import Mark
+from tracker.window.quotes.geometry import pareto, spread
+from tracker.window.quotes.offer_columns import Offers
+from tracker.window.quotes.plot import Drawing
+from tracker.window.quotes.spread_picture import Picture, drawable, labels_of
+
+_DAYS_A_WEEK = 7.0
+_MOST_SPANS = 400
+
+
+def lead_against_price(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
+    """x: weeks until delivery (the longer end of a range, the range as a bar); y: per cent of the expected price."""
+    snapshot = offers.comparison.snapshot
+    longest = np.fmax(snapshot.lead_low, snapshot.lead_high)
+    ratio = 100 * offers.of_expected
+    chosen = drawable(offers, rows, longest)
+    chosen = chosen[np.isfinite(ratio[chosen])]
+    weeks = longest[chosen] / _DAYS_A_WEEK
+    shortest = np.fmin(snapshot.lead_low, snapshot.lead_high)[chosen] / _DAYS_A_WEEK
+    y = ratio[chosen]
+    # A price that looks mistaken is no bargain: it can't be on the front.
+    sound = offers.marks[chosen] >= Mark.FEW
+    front = np.flatnonzero(pareto(np.where(sound, y, np.nan), weeks))
+    ranged = np.flatnonzero(weeks > shortest)[:_MOST_SPANS]
+    drawing = Drawing(
+        rows=chosen,
+        x=weeks + spread(snapshot.id[chosen], 0.05),
+        y=y,
+        marks=offers.marks[chosen],
+        labels=labels_of(offers, chosen),
+        spans=[(float(y[place]), float(shortest[place]), float(weeks[place])) for place in ranged],
+        level=100.0,
+        front=front,
+        x_unit=" wk",
+        y_unit=" %",
+    )
+    without = len(rows) - len(chosen)
+    words = "Ringed: nothing else is both sooner and cheaper. Bars are the range of a lead time."
+    if without:
+        words += f" {counted(without, 'offer')} without a lead time or an expected price {'is' if without == 1 else 'are'} not drawn."
+    return Picture(drawing, f"{grade or 'All grades'}: lead time against price", words)

@@ -1,0 +1,208 @@
+"""The columns of the table over all offers."""
+
+from dataclasses import dataclass
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from tracker.desk.comparison import Comparison, Per
+from tracker.window.look import figures
+from tracker.window.look.figures import NONE, Units
+from tracker.window.look.marks import WORDS, Mark
+from tracker.window.tables.columns import Column, Stand, coded_keys, fixed, text_keys
+
+
+@dataclass(frozen=True, slots=True)
+class Offers:
+    """What the offer columns read: the comparison, its marks, the units to show."""
+
+    comparison: Comparison
+    marks: NDArray[np.int8]
+    units: Units
+    of_expected: NDArray[np.float64]
+
+    def name(self, kind: str, row: int) -> str:
+        """The word behind a code column ('vendor', 'grade', 'file'), or a dash."""
+        code = int(getattr(self.comparison.snapshot, kind)[row])
+        return NONE if code < 0 else getattr(self.comparison.snapshot, f"{kind}s")[code]
+
+
+def offers(comparison: Comparison, marks: NDArray[np.int8], units: Units) -> Offers:
+    """A comparison made ready for the columns; what a cell only looks up is worked out here, once."""
+    return Offers(comparison, marks, units, of_expected(comparison))
+
+
+def of_expected(comparison: Comparison) -> NDArray[np.float64]:
+    """Price over the expected price, one an offer; NaN where either is not known."""
+    with np.errstate(invalid="ignore", divide="ignore"):
+        return comparison.price / comparison.expected
+
+
+def per_words(comparison: Comparison) -> str:
+    """'USD per MSF'."""
+    per = "MSF" if comparison.footing.per is Per.MSF else "tonne"
+    return f"{comparison.footing.currency} per {per}"
+
+
+def _mark(offers: Offers, row: int) -> Mark:
+    return Mark(int(offers.marks[row]))
+
+
+def _order_keys(offers: Offers) -> NDArray[np.float64]:
+    return np.nan_to_num(offers.comparison.snapshot.from_kg, nan=0.0)
+
+
+def _order_text(offers: Offers, row: int) -> str:
+    snapshot = offers.comparison.snapshot
+    low, high = float(snapshot.from_kg[row]), float(snapshot.below_kg[row])
+    if np.isnan(low) and np.isnan(high):
+        return "any"
+    if np.isnan(high):
+        return f"from {figures.mass(low, offers.units)}"
+    if np.isnan(low) or low == 0:
+        return f"below {figures.mass(high, offers.units)}"
+    return f"{figures.mass(low, offers.units).rpartition(' ')[0]}–{figures.mass(high, offers.units)}"
+
+
+def _price_text(offers: Offers, row: int) -> str:
+    return figures.money(float(offers.comparison.price[row]))
+
+
+def _price_tip(offers: Offers, row: int) -> str:
+    comparison = offers.comparison
+    if np.isnan(comparison.price[row]):
+        return "not known on this footing"
+    freight = "freight included" if comparison.is_delivered[row] else "freight not included, or not said"
+    return f"{_price_text(offers, row)} {per_words(comparison)}, {freight}"
+
+
+def _quoted_keys(offers: Offers) -> NDArray[np.float64]:
+    return offers.comparison.snapshot.price
+
+
+def _days(values: NDArray[Any]) -> NDArray[np.float64]:
+    return np.where(values < 1, np.nan, values.astype(np.float64))
+
+
+def _weight_text(offers: Offers, row: int) -> str:
+    snapshot = offers.comparison.snapshot
+    return figures.weight(float(snapshot.grammage_gsm[row]), offers.units, estimated=bool(snapshot.estimated[row]))
+
+
+def _lead_keys(offers: Offers) -> NDArray[np.float64]:
+    snapshot = offers.comparison.snapshot
+    return np.fmax(snapshot.lead_low, snapshot.lead_high)
+
+
+OFFER_COLUMNS: tuple[Column, ...] = (
+    Column(
+        "mark",
+        fixed(""),
+        text=lambda o, row: WORDS[_mark(o, row)],
+        keys=lambda o: o.marks,
+        stand=Stand.MIDDLE,
+        width=30,
+        paint="mark",
+        paints=lambda o, row: None if _mark(o, row) is Mark.IN_LINE else _mark(o, row),
+        tip=lambda o, row: WORDS[_mark(o, row)],
+        about="What stands out, by shape",
+    ),
+    Column(
+        "grade",
+        fixed("Grade"),
+        text=lambda o, row: o.name("grade", row),
+        keys=lambda o: coded_keys(o.comparison.snapshot.grade, o.comparison.snapshot.grades),
+        width=78,
+        paint="grade",
+        paints=lambda o, row: o.name("grade", row),
+    ),
+    Column(
+        "vendor",
+        fixed("Vendor"),
+        text=lambda o, row: o.name("vendor", row),
+        keys=lambda o: coded_keys(o.comparison.snapshot.vendor, o.comparison.snapshot.vendors),
+        width=112,
+        share=2,
+    ),
+    Column(
+        "board",
+        fixed("Board"),
+        text=lambda o, row: o.comparison.snapshot.product[row] or NONE,
+        keys=lambda o: text_keys(o.comparison.snapshot.product),
+        width=128,
+        share=4,
+        tip=lambda o, row: o.comparison.snapshot.product[row],
+    ),
+    Column(
+        "caliper",
+        lambda o: "Caliper",
+        text=lambda o, row: figures.caliper(float(o.comparison.snapshot.caliper_um[row]), o.units),
+        keys=lambda o: o.comparison.snapshot.caliper_um,
+        stand=Stand.RIGHT,
+        width=64,
+    ),
+    Column(
+        "weight",
+        lambda o: figures.weight_unit(o.units) if o else "Weight",
+        text=_weight_text,
+        keys=lambda o: o.comparison.snapshot.grammage_gsm,
+        stand=Stand.RIGHT,
+        width=64,
+        about="Basis weight; * is an estimate from grade and caliper",
+    ),
+    Column(
+        "quoted",
+        fixed("As quoted"),
+        text=lambda o, row: o.comparison.snapshot.as_quoted[row],
+        keys=_quoted_keys,
+        stand=Stand.RIGHT,
+        width=106,
+        share=1,
+    ),
+    Column(
+        "price",
+        lambda o: per_words(o.comparison) if o else "Price",
+        text=_price_text,
+        keys=lambda o: o.comparison.price,
+        stand=Stand.RIGHT,
+        width=104,
+        strong=True,
+        tip=_price_tip,
+    ),
+    Column(
+        "expected",
+        fixed("Of expected"),
+        text=lambda o, row: figures.percent(float(o.of_expected[row])),
+        keys=lambda o: o.of_expected,
+        stand=Stand.RIGHT,
+        width=86,
+    ),
+    Column(
+        "order",
+        fixed("Order"),
+        text=_order_text,
+        keys=_order_keys,
+        stand=Stand.RIGHT,
+        width=76,
+        share=1,
+    ),
+    Column(
+        "lead",
+        fixed("Lead time"),
+        text=lambda o, row: figures.lead_time(
+            float(o.comparison.snapshot.lead_low[row]), float(o.comparison.snapshot.lead_high[row])
+        ),
+        keys=_lead_keys,
+        stand=Stand.RIGHT,
+        width=72,
+    ),
+    Column(
+        "valid",
+        fixed("Valid until"),
+        text=lambda o, row: figures.day(int(o.comparison.snapshot.valid_until[row])),
+        keys=lambda o: _days(o.comparison.snapshot.valid_until),
+        stand=Stand.RIGHT,
+        width=96,
+    ),
+)

@@ -1,0 +1,165 @@
+"""The Quotes place: rail and filters, picture, table and panel, all showing the same offers."""
+
+from __future__ import annotations
+
+import numpy as np
+from numpy.typing import NDArray
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QSplitter, QWidget
+
+from tracker.trade.grades import grades
+from tracker.window.look.marks import Mark
+from tracker.window.pieces import column, holder, panel, row, words
+from tracker.window.quotes.filters import Filters
+from tracker.window.quotes.grade_rail import GradeCount, GradeRail
+from tracker.window.quotes.narrowing import Narrowing, rows_of
+from tracker.window.quotes.offer_columns import OFFER_COLUMNS, Offers, offers
+from tracker.window.quotes.picture_pane import PicturePane
+from tracker.window.quotes.reasons import ReasonsPanel
+from tracker.window.session import Session
+from tracker.window.tables.model import ColumnTable
+from tracker.window.tables.view import RowsView
+
+_RAIL_WIDTH = 216
+_PANEL_WIDTH = 348
+
+
+class QuotesPlace(QWidget):
+    """Every offer on one footing. `counted` carries how many of all offers are shown; `sheet_wanted` an offer."""
+
+    counted = Signal(int, int)
+    sheet_wanted = Signal(int)
+
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._session = session
+        self._grade = ""
+        self._offers: Offers | None = None
+        self.rail = GradeRail(session.theme)
+        self.filters = Filters()
+        self.picture = PicturePane(session)
+        self.reasons = ReasonsPanel(session)
+        self.model = ColumnTable(OFFER_COLUMNS, self)
+        self.table = RowsView(self.model, session.theme)
+        self.table.setAccessibleName("Offers")
+        self._note = words("", "small")
+        self._lay_out()
+        self.rail.grade_chosen.connect(self._choose_grade)
+        self.filters.changed.connect(self._narrow)
+        self.picture.picked.connect(session.select_offer)
+        self.table.picked.connect(session.select_offer)
+        self.table.entered_row.connect(self.sheet_wanted)
+        self.reasons.sheet_wanted.connect(self.sheet_wanted)
+        session.compared.connect(self.show_comparison)
+        session.units_changed.connect(self._change_units)
+        session.offer_selected.connect(self._select)
+        if session.comparison is not None:
+            self.show_comparison()
+
+    def show_comparison(self) -> None:
+        """Draws the session's comparison."""
+        comparison = self._session.comparison
+        if comparison is None:
+            return
+        self._offers = offers(comparison, self._session.marks, self._session.units)
+        self.filters.offer_vendors(sorted(comparison.snapshot.vendors, key=str.casefold))
+        self._show_rows(fresh=True)
+
+    def go_to(self, offer: int) -> None:
+        """Brings one offer into view, letting go of filters that hide it."""
+        comparison = self._session.comparison
+        if comparison is None or not 0 <= offer < len(comparison.snapshot):
+            return
+        code = int(comparison.snapshot.grade[offer])
+        if self.model.row_of(offer) is None:
+            self.filters.find.clear()
+            self.filters.standing_out.setChecked(False)
+            self.filters.choose_vendors(frozenset())
+        if code >= 0:
+            self.rail.choose(comparison.snapshot.grades[code])
+        self._session.select_offer(offer)
+        self._select(offer)
+        self.table.setFocus()
+
+    def _lay_out(self) -> None:
+        left = holder(column(words("Grade", "rail"), self.rail, 12, self.filters, None, gap=6))
+        left.setFixedWidth(_RAIL_WIDTH)
+        above = QSplitter(Qt.Orientation.Horizontal)
+        above.addWidget(self.picture)
+        above.addWidget(self.reasons)
+        above.setSizes([10_000, _PANEL_WIDTH])
+        above.setStretchFactor(0, 1)
+        above.setStretchFactor(1, 0)
+        self.reasons.setMinimumWidth(300)
+        below = holder(column(panel(column(self.table, margins=(1, 1, 1, 1))), self._note, gap=4))
+        both = QSplitter(Qt.Orientation.Vertical)
+        both.addWidget(above)
+        both.addWidget(below)
+        both.setStretchFactor(0, 1)
+        both.setStretchFactor(1, 1)
+        both.setSizes([390, 300])
+        for splitter in (above, both):
+            splitter.setHandleWidth(12)
+            splitter.setChildrenCollapsible(False)
+        self.setLayout(row(left, both, margins=(20, 12, 20, 8), gap=20))
+        self.layout().setStretch(1, 1)
+
+    def _narrowing(self) -> Narrowing:
+        low, high = self.filters.calipers_um()
+        return Narrowing(
+            self._grade,
+            self.filters.vendors,
+            low,
+            high,
+            self.filters.find.text(),
+            self.filters.standing_out.isChecked(),
+        )
+
+    def _choose_grade(self, grade: str) -> None:
+        if grade != self._grade:
+            self._grade = grade
+            self._narrow()
+
+    def _narrow(self) -> None:
+        self._show_rows(fresh=False)
+
+    def _show_rows(self, *, fresh: bool) -> None:
+        if self._offers is None:
+            return
+        narrowing = self._narrowing()
+        rows = rows_of(self._offers.comparison, narrowing)
+        if fresh:
+            self.model.show(self._offers, rows)
+        else:
+            self.model.choose_rows(rows)
+        everywhere = rows_of(self._offers.comparison, narrowing, any_grade=True)
+        self.rail.show_counts(self._counts(everywhere), self._grade)
+        self.picture.show_offers(self._offers, rows, self._grade)
+        self.table.go_to(self._session.selected)
+        self.counted.emit(len(rows), len(self._offers.comparison.snapshot))
+        estimated = bool(self._offers.comparison.snapshot.estimated[rows].any())
+        self._note.setText("* basis weight estimated from grade and caliper, and all that rests on it" if estimated else "")
+
+    def _counts(self, rows: NDArray[np.intp]) -> list[GradeCount]:
+        assert self._offers is not None
+        snapshot = self._offers.comparison.snapshot
+        codes, marks = snapshot.grade[rows], self._offers.marks[rows]
+        known = [grade for grade in grades() if grade in snapshot.grades]
+        others = sorted(set(snapshot.grades) - set(known))
+        counts = [_count("", marks)]
+        for grade in (*known, *others):
+            counts.append(_count(grade, marks[codes == snapshot.grades.index(grade)]))
+        return counts
+
+    def _change_units(self) -> None:
+        self.filters.show_units(self._session.units)
+        self.show_comparison()
+
+    def _select(self, offer: int) -> None:
+        self.table.go_to(offer)
+        self.picture.select(offer)
+
+
+def _count(grade: str, marks: NDArray[np.int8]) -> GradeCount:
+    of_mark = np.bincount(marks, minlength=len(Mark))
+    return GradeCount(grade, len(marks), int(of_mark[Mark.ABOVE]), int(of_mark[Mark.BELOW]), int(of_mark[Mark.SLIP]))

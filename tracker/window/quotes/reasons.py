@@ -1,0 +1,139 @@
+"""The panel beside the picture: how the selected price came about, and why it is judged as it is."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QPainter, QPaintEvent
+from PySide6.QtWidgets import QFrame, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
+
+from tracker.desk.comparison import Comparison
+from tracker.window.look import figures
+from tracker.window.look.marks import Mark, draw_mark
+from tracker.window.look.theme import Theme
+from tracker.window.pieces import button, clear, column, hairline, row, words
+from tracker.window.quotes.ladder import Ladder
+from tracker.window.session import Session
+
+if TYPE_CHECKING:
+    from tracker.desk.explanation import Explanation
+
+_TITLES = {
+    Mark.ABOVE: "Why this price stands out",
+    Mark.BELOW: "Why this price stands out",
+    Mark.SLIP: "Why this looks like another basis",
+    Mark.FEW: "Too few to judge this price",
+    Mark.ESTIMATED: "How this price came about",
+    Mark.IN_LINE: "How this price came about",
+}
+
+
+class MarkSign(QWidget):
+    """A verdict mark on its own, beside a heading."""
+
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._theme = theme
+        self.mark = Mark.IN_LINE
+        self.setFixedSize(QSize(16, 20))
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        draw_mark(QPainter(self), self.mark, QRectF(1, 4, 13, 13), self._theme.palette)
+
+
+class ReasonsPanel(QFrame):
+    """Explains the session's selected offer. `sheet_wanted` asks to see it in the vendor's sheet."""
+
+    sheet_wanted = Signal(int)
+
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setProperty("kind", "panel")
+        self.setAccessibleName("Why this price is judged as it is")
+        self._session = session
+        self._ticket = 0
+        self._sign = MarkSign(session.theme)
+        self._title = words("", "heading")
+        self._whose = words("", "quiet", wrap=True)
+        self._ladder = Ladder(session.theme)
+        self._reasons = QVBoxLayout()
+        self._reasons.setSpacing(6)
+        self._show = button("Show in the sheet", "word")
+        self._show.setToolTip("Ctrl+E: the vendor's file with this cell marked")
+        self._show.clicked.connect(lambda: self.sheet_wanted.emit(self._session.selected))
+        inside = QWidget()
+        inside.setLayout(column(self._ladder, hairline(), self._reasons, None, margins=(0, 6, 8, 0), gap=12))
+        scroll = QScrollArea()
+        scroll.setWidgetResizable(True)
+        scroll.setFrameShape(QFrame.Shape.NoFrame)
+        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        scroll.setWidget(inside)
+        scroll.viewport().setAutoFillBackground(False)
+        inside.setAutoFillBackground(False)
+        self._body = scroll
+        heading = row(self._sign, self._title, None, gap=6)
+        self.setLayout(
+            column(heading, self._whose, scroll, row(self._show, None), margins=(16, 12, 8, 8), gap=6)
+        )
+        self.layout().setStretch(2, 1)
+        self._nothing = words("", "quiet", wrap=True)
+        self._nothing.setAlignment(Qt.AlignmentFlag.AlignTop)
+        self.layout().addWidget(self._nothing)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        session.offer_selected.connect(self._show_offer)
+        session.units_changed.connect(lambda: self._show_offer(session.selected))
+        session.theme.changed.connect(self.update)
+        self._show_offer(-1)
+
+    def _show_offer(self, offer: int) -> None:
+        comparison = self._session.comparison
+        self._session.work.drop(self._ticket)
+        chosen = comparison is not None and offer >= 0
+        for part in (self._sign, self._show, self._whose, self._body):
+            part.setVisible(chosen)
+        self._nothing.setVisible(not chosen)
+        if comparison is None or offer < 0:
+            self._title.setText("How a price came about")
+            self._nothing.setText(
+                "Choose an offer in the table or the picture: its way from the vendor's cell to the figure stands "
+                "here, and why it is judged as it is."
+            )
+            return
+        mark = Mark(int(self._session.marks[offer]))
+        self._sign.mark = mark
+        self._sign.update()
+        self._title.setText(_TITLES[mark])
+        self._whose.setText(self._whose_offer(comparison, offer))
+        self._ladder.show_steps(())
+        clear(self._reasons)
+        door = self._session.door
+        self._ticket = self._session.work.ask(lambda: door.explain(comparison, offer), self._show_explanation)
+
+    def _whose_offer(self, comparison: Comparison, offer: int) -> str:
+        snapshot = comparison.snapshot
+        vendor, grade, file = int(snapshot.vendor[offer]), int(snapshot.grade[offer]), int(snapshot.file[offer])
+        parts = [
+            snapshot.vendors[vendor] if vendor >= 0 else "",
+            snapshot.product[offer],
+            snapshot.grades[grade] if grade >= 0 else "",
+            figures.caliper(float(snapshot.caliper_um[offer]), self._session.units),
+        ]
+        where = snapshot.files[file] if file >= 0 else ""
+        cell = f"cell {snapshot.cell[offer]}"
+        if snapshot.sheet[offer]:
+            cell = f"{snapshot.sheet[offer]}, {cell}"
+        return " · ".join(part for part in parts if part) + (f"\n{where}, {cell}" if where else f"\n{cell}")
+
+    def _show_explanation(self, explanation: Explanation) -> None:
+        self._ladder.show_steps(explanation.steps)
+        clear(self._reasons)
+        for reason in explanation.reasons:
+            self._reasons.addWidget(words(reason, wrap=True, selectable=True))
+        for note in explanation.notes:
+            self._reasons.addWidget(words(f"{note.cell}: {note.text}" if note.cell else note.text, "small", wrap=True))
+        if explanation.rate is not None:
+            rate = explanation.rate
+            self._reasons.addWidget(
+                words(f"Exchange rate of {figures.date_text(rate.date)}, {rate.source}.", "small", wrap=True)
+            )

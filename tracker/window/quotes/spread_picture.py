@@ -1,0 +1,170 @@
+"""The price spread as a Drawing: price against caliper with the grade's band, or a strip by grade or by vendor."""
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from tracker.desk.comparison import Comparison
+from tracker.window.look import figures
+
+from tracker.window.look.marks import Mark
+from tracker.window.quotes.geometry import ribbon, spread, thinned
+from tracker.window.quotes.offer_columns import Offers, of_expected
+from tracker.window.quotes.plot import Drawing
+
+MOST_POINTS = 60_000
+_MOST_LABELS = 14
+_MOST_STRIPS = 12
+_CALIPER_SPREAD_UM = 4.0
+
+
+@dataclass(frozen=True, slots=True)
+class Picture:
+    """A drawing with its title and, in words, what it shows."""
+
+    drawing: Drawing
+    title: str
+    caption: str
+
+
+def drawable(offers: Offers, rows: NDArray[np.intp], other: NDArray[np.float64]) -> NDArray[np.intp]:
+    """Rows whose price and other coordinate are known, thinned where there are more than the eye can use."""
+    known = rows[np.isfinite(offers.comparison.price[rows]) & np.isfinite(other[rows])]
+    standing_out = offers.marks[known] <= Mark.BELOW
+    return thinned(known, standing_out, MOST_POINTS)
+
+
+def against_caliper(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
+    """Price against caliper; the band of the one grade as a ribbon."""
+    comparison, units = offers.comparison, offers.units
+    snapshot = comparison.snapshot
+    chosen = drawable(offers, rows, snapshot.caliper_um)
+    step = figures.caliper_value(1.0, units)
+    exact_x = snapshot.caliper_um[chosen] * step
+    band = None
+    if grade:
+        band = ribbon(exact_x, comparison.band_low[chosen], comparison.band_high[chosen], bucket=25.4 * step / 2)
+    drawing = Drawing(
+        rows=chosen,
+        x=exact_x + spread(snapshot.id[chosen], _CALIPER_SPREAD_UM * step),
+        y=comparison.price[chosen],
+        marks=offers.marks[chosen],
+        labels=labels_of(offers, chosen),
+        ribbons=[] if band is None else [band],
+        notes=[] if band is None else [(float(band.x[-1]), float(band.low[-1]), "expected band")],
+        x_ticks=_caliper_ticks(exact_x, figures.caliper_unit(units)),
+        x_unit=f" {figures.caliper_unit(units)}",
+    )
+    if not grade:
+        words = "Choose a grade to see its expected band."
+    elif band is None:
+        words = "No band: set the market level of SBS, or take in three current SBS offers."
+    else:
+        words = "The ribbon is the grade's expected band."
+    title = f"{grade or 'All grades'}: price against caliper"
+    return Picture(drawing, title, f"{words} Offers of one caliper stand a little apart sideways{_thin(rows, chosen)}.")
+
+
+def by_strip(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
+    """Prices by grade or, within one grade, by vendor."""
+    comparison = offers.comparison
+    snapshot = comparison.snapshot
+    codes, names = (snapshot.vendor, snapshot.vendors) if grade else (snapshot.grade, snapshot.grades)
+    chosen = drawable(offers, rows, np.where(codes < 0, np.nan, codes.astype(np.float64)))
+    strips = _most_common(codes[chosen], names)
+    place_of = np.full(len(names), -1)
+    place_of[strips] = np.arange(len(strips))
+    chosen = chosen[place_of[codes[chosen]] >= 0]
+    place = place_of[codes[chosen]].astype(np.float64)
+    boxes = [
+        (strip - 0.36, strip + 0.36, *_band_of(comparison, chosen[place == strip])) for strip in range(len(strips))
+    ]
+    drawing = Drawing(
+        rows=chosen,
+        x=place + spread(snapshot.id[chosen], 0.26),
+        y=comparison.price[chosen],
+        marks=offers.marks[chosen],
+        labels=labels_of(offers, chosen),
+        boxes=[box for box in boxes if np.isfinite(box[2])],
+        x_ticks=[(float(strip), _short(names[code])) for strip, code in enumerate(strips)],
+    )
+    left_out = "" if len(strips) == len(np.unique(codes[rows])) else f" The {len(strips)} with most offers are shown."
+    kind = "vendor" if grade else "grade"
+    words = f"Each strip is a {kind}; behind it the expected bands of its calipers, from lowest to highest."
+    return Picture(drawing, f"{grade or 'All grades'}: prices by {kind}", f"{words}{left_out}")
+
+
+def _caliper_ticks(x: NDArray[np.float64], unit: str) -> list[tuple[float, str]]:
+    """The calipers that are really there, while they are few enough to be read side by side."""
+    there = np.unique(np.round(x, 1))
+    return [(float(each), f"{each:g} {unit}") for each in there] if len(there) <= _MOST_STRIPS else []
+
+
+def labels_of(offers: Offers, rows: NDArray[np.intp]) -> list[tuple[int, str]]:
+    """Words for the offers that stand out, the furthest from what is expected first."""
+    marks = offers.marks[rows]
+    standing_out = np.flatnonzero(marks <= Mark.BELOW)
+    with np.errstate(invalid="ignore", divide="ignore"):
+        distance = np.abs(np.log(of_expected(offers.comparison)[rows[standing_out]]))
+    furthest = standing_out[np.argsort(-np.nan_to_num(distance, nan=0.0), kind="stable")][:_MOST_LABELS]
+    return [(int(place), _label(offers, int(rows[place]))) for place in furthest]
+
+
+def _label(offers: Offers, row: int) -> str:
+    snapshot = offers.comparison.snapshot
+    vendor = _short(offers.name("vendor", row))
+    where = f"{vendor} {figures.caliper(float(snapshot.caliper_um[row]), offers.units)}"
+    if offers.marks[row] == Mark.SLIP:
+        return f"{where}: another basis?"
+    off = float(offers.of_expected[row]) - 1
+    if np.isnan(off):
+        return where
+    return f"{where} {'+' if off > 0 else '−'}{abs(100 * off):.0f} %"
+
+
+def _short(name: str) -> str:
+    """A name's first word: enough to know it by, short enough to stand in a picture."""
+    return name.split()[0] if name else name
+
+
+def _band_of(comparison: Comparison, rows: NDArray[np.intp]) -> tuple[float, float]:
+    low, high = comparison.band_low[rows], comparison.band_high[rows]
+    known = np.isfinite(low) & np.isfinite(high)
+    return (float(low[known].min()), float(high[known].max())) if known.any() else (np.nan, np.nan)
+
+
+def _most_common(codes: NDArray[np.int32], names: list[str]) -> NDArray[np.intp]:
+    """Codes of the fullest strips, in the order of their names' list for grades, of count for vendors."""
+    counts = np.bincount(codes, minlength=len(names)) if len(codes) else np.zeros(len(names), dtype=np.intp)
+    fullest = np.argsort(-counts, kind="stable")[:_MOST_STRIPS]
+    return fullest[counts[fullest] > 0]
+
+
+def _thin(rows: NDArray[np.intp], chosen: NDArray[np.intp]) -> str:
+    return f"; of {len(rows):,} offers {len(chosen):,} are drawn, all that stand out among them" if (
+        len(rows) > MOST_POINTS
+    ) else ""
+
+
+def card(offers: Offers, row: int) -> str:
+    """What a point says when the pointer rests on it."""
+    from tracker.window.look.marks import WORDS
+    from tracker.window.quotes.offer_columns import per_words
+
+    comparison = offers.comparison
+    snapshot = comparison.snapshot
+    lines = [
+        f"{offers.name('vendor', row)} · {snapshot.product[row]}",
+        f"{offers.name('grade', row)}, {figures.caliper(float(snapshot.caliper_um[row]), offers.units)}, "
+        f"quoted {snapshot.as_quoted[row]}",
+        f"{figures.money(float(comparison.price[row]))} {per_words(comparison)}"
+        + ("*" if snapshot.estimated[row] else ""),
+        WORDS[Mark(int(offers.marks[row]))],
+    ]
+    ratio = float(offers.of_expected[row])
+    if not np.isnan(ratio):
+        lines[3] += f": {figures.percent(ratio)} of expected"
+    return "\n".join(lines)
+
+

@@ -1,0 +1,141 @@
+"""What every place of the window shares: the offers on their footing, what is selected, the units, the undo stack."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from datetime import date
+from typing import TYPE_CHECKING, Any
+
+import numpy as np
+from numpy.typing import NDArray
+from PySide6.QtCore import QObject, Signal
+from PySide6.QtGui import QUndoStack
+
+from tracker.desk.comparison import ChosenFooting, Comparison, Per
+from tracker.window.door import Door
+from tracker.window.errors import sentence_for
+from tracker.window.look.figures import Units
+from tracker.window.look.marks import marks_of
+from tracker.window.look.theme import Theme
+from tracker.window.settings import Settings
+from tracker.window.work import Work
+
+if TYPE_CHECKING:
+    from tracker.desk.samples import Sample
+    from tracker.desk.today import Today
+
+
+class Session(QObject):
+    """State and the asking for more of it. Places listen to its signals and draw what they find here."""
+
+    compared = Signal()
+    units_changed = Signal()
+    offer_selected = Signal(int)
+    samples_changed = Signal()
+    today_changed = Signal()
+    said = Signal(str)
+    troubled = Signal(str)
+
+    def __init__(self, door: Door, theme: Theme, settings: Settings, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.door = door
+        self.theme = theme
+        self.settings = settings
+        self.work = Work(self)
+        self.work.failed.connect(self.tell_trouble)
+        self.undo_stack = QUndoStack(self)
+        self.units = Units(settings.units)
+        self.footing = ChosenFooting(date.today(), settings.currency, Per(settings.per), settings.delivered)
+        self.comparison: Comparison | None = None
+        self.marks: NDArray[np.int8] = np.empty(0, dtype=np.int8)
+        self.selected = -1
+        self.samples: tuple[Sample, ...] = ()
+        self.todays: Today | None = None
+        self.currencies: tuple[str, ...] = ("USD", "EUR")
+        self.vendors: tuple[str, ...] = ()
+
+    def start(self) -> None:
+        """Opens the database and loads what the places show; called once the window has been painted."""
+        self.work.ask(self.door.today, self._set_day)
+        self.reload()
+        self.work.ask(self.door.currencies, self._set_currencies)
+
+    def reload(self) -> None:
+        """Reads everything again: something was stored."""
+        self.work.ask(self.door.load, lambda _: None)
+        self._compare()
+        self.reload_samples()
+
+    def reload_samples(self) -> None:
+        self.work.ask(self.door.samples, self._set_samples)
+        self.work.ask(self.door.vendors, self._set_vendors)
+        self._ask_todays()
+
+    def choose_footing(self, **changes: Any) -> None:
+        """Changes pieces of the footing and compares anew."""
+        footing = replace(self.footing, **changes)
+        if footing == self.footing:
+            return
+        self.footing = footing
+        self.settings.keep(currency=footing.currency, per=footing.per.value, delivered=footing.delivered)
+        self._compare()
+        self._ask_todays()
+
+    def choose_units(self, units: Units) -> None:
+        """Shows measures in other units; nothing stored changes."""
+        if units is not self.units:
+            self.units = units
+            self.settings.keep(units=units.value)
+            self.units_changed.emit()
+
+    def select_offer(self, offer: int) -> None:
+        """Makes one offer (an index of the snapshot, -1 none) the one that table, picture and panel show."""
+        if offer != self.selected:
+            self.selected = offer
+            self.offer_selected.emit(offer)
+
+    def do(self, edit: Callable[[], Any], then: Callable[[Any], None]) -> None:
+        """Carries out a first-time edit at the desk; `then` gets its result."""
+        self.work.ask(edit, then)
+
+    def tell_trouble(self, error: Exception) -> None:
+        """Says what went wrong in the message bar."""
+        self.troubled.emit(sentence_for(error))
+
+    def show_comparison(self, comparison: Comparison) -> None:
+        """Takes a new comparison; the selected offer is kept by its database id."""
+        kept = -1
+        if self.comparison is not None and 0 <= self.selected < len(self.comparison.snapshot):
+            known = self.comparison.snapshot.id[self.selected]
+            found = np.flatnonzero(comparison.snapshot.id == known)
+            kept = int(found[0]) if found.size else -1
+        self.comparison = comparison
+        self.marks = marks_of(comparison)
+        self.selected = kept
+        self.compared.emit()
+        self.offer_selected.emit(kept)
+
+    def _compare(self) -> None:
+        self.work.ask(lambda: self.door.compare(self.footing), self.show_comparison)
+
+    def _ask_todays(self) -> None:
+        self.work.ask(lambda: self.door.todays(self.comparison), self._set_todays)
+
+    def _set_day(self, today: date) -> None:
+        if today != self.footing.as_of:
+            self.footing = replace(self.footing, as_of=today)
+
+    def _set_currencies(self, currencies: tuple[str, ...]) -> None:
+        self.currencies = currencies
+
+    def _set_vendors(self, vendors: tuple[str, ...]) -> None:
+        self.vendors = vendors
+
+    def _set_samples(self, samples: tuple[Sample, ...]) -> None:
+        self.samples = samples
+        self.samples_changed.emit()
+
+    def _set_todays(self, todays: Today) -> None:
+        self.todays = todays
+        self.today_changed.emit()

@@ -1,0 +1,73 @@
+"""How a row is drawn: text as it stands, marks and ply glyphs painted, nothing looked up."""
+
+from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRectF, Qt
+from PySide6.QtGui import QColor, QFont, QPainter, QPen
+from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
+
+from tracker.window.look.marks import Mark, draw_mark
+from tracker.window.look.plies import draw_plies
+from tracker.window.look.theme import Theme
+from tracker.window.tables.model import PAINTED, STRONG
+
+GLYPH_WIDTH, GLYPH_HEIGHT = 26, 15
+_MARK_SIZE = 12
+
+
+class RowDelegate(QStyledItemDelegate):
+    """Draws one cell over the row's ground; a hairline under each row, none between columns."""
+
+    def __init__(self, theme: Theme, parent: QWidget) -> None:
+        super().__init__(parent)
+        self._theme = theme
+
+    def paint(
+        self, painter: QPainter, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
+    ) -> None:
+        palette = self._theme.palette
+        box = QRectF(option.rect)  # type: ignore[attr-defined]
+        selected = bool(option.state & QStyle.StateFlag.State_Selected)  # type: ignore[attr-defined]
+        painter.save()
+        painter.fillRect(box, QColor(palette.selected if selected else palette.raised))
+        painter.setPen(QPen(QColor(palette.line), 1))
+        painter.drawLine(box.bottomLeft(), box.bottomRight())
+        painted = index.data(PAINTED)
+        if painted is not None:
+            self._paint_sign(painter, box, *painted)
+        else:
+            self._paint_text(painter, option, box, index)
+        painter.restore()
+
+    def _paint_sign(self, painter: QPainter, box: QRectF, kind: str, value: object) -> None:
+        if kind == "mark" and value is not None:
+            sign = QRectF(0, 0, _MARK_SIZE, _MARK_SIZE)
+            sign.moveCenter(box.center())
+            draw_mark(painter, Mark(value), sign, self._theme.palette)  # type: ignore[arg-type]
+        elif kind == "grade":
+            code = str(value)
+            glyph = QRectF(box.left() + 6, 0, GLYPH_WIDTH, GLYPH_HEIGHT)
+            glyph.moveCenter(glyph.center())
+            glyph.moveTop(box.center().y() - GLYPH_HEIGHT / 2)
+            draw_plies(painter, code, glyph)
+            painter.setPen(QColor(self._theme.palette.ink))
+            painter.drawText(
+                box.adjusted(GLYPH_WIDTH + 14, 0, 0, 0), Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, code
+            )
+
+    def _paint_text(
+        self,
+        painter: QPainter,
+        option: QStyleOptionViewItem,
+        box: QRectF,
+        index: QModelIndex | QPersistentModelIndex,
+    ) -> None:
+        text = index.data(Qt.ItemDataRole.DisplayRole)
+        if not text:
+            return
+        font = QFont(option.font)  # type: ignore[attr-defined]
+        if index.data(STRONG):
+            font.setWeight(QFont.Weight.DemiBold)
+        painter.setFont(font)
+        painter.setPen(QColor(self._theme.palette.quiet if text == "–" else self._theme.palette.ink))
+        room = box.adjusted(8, 0, -8, 0)
+        shown = painter.fontMetrics().elidedText(text, Qt.TextElideMode.ElideRight, int(room.width()))
+        painter.drawText(room, int(index.data(Qt.ItemDataRole.TextAlignmentRole)), shown)

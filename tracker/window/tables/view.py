@@ -1,0 +1,97 @@
+"""The table on screen: rows of one height, whole rows selected, columns as wide as they ask."""
+
+from PySide6.QtCore import QEvent, QItemSelectionModel, QModelIndex, Qt, Signal
+from PySide6.QtGui import QKeyEvent, QResizeEvent
+from PySide6.QtWidgets import QAbstractItemView, QFrame, QHeaderView, QTableView, QWidget
+
+from tracker.window.look.theme import Theme
+from tracker.window.tables.delegate import RowDelegate
+from tracker.window.tables.model import ColumnTable
+
+ROW_HEIGHT = 28
+_HEADING_HEIGHT = 32
+
+
+class RowsView(QTableView):
+    """A ColumnTable on screen. `picked` says which row of the data the user went to, `entered` that they want it."""
+
+    picked = Signal(int)
+    entered_row = Signal(int)
+
+    def __init__(self, model: ColumnTable, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._table = model
+        self.setModel(model)
+        self.setItemDelegate(RowDelegate(theme, self))
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setShowGrid(False)
+        self.setWordWrap(False)
+        self.setTabKeyNavigation(False)
+        self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self._fix_headers()
+        self.setSortingEnabled(True)
+        self.selectionModel().currentRowChanged.connect(self._current_changed)
+        self.activated.connect(self._activated)
+        theme.changed.connect(self.viewport().update)
+
+    def go_to(self, number: int) -> bool:
+        """Selects a row of the data without saying so back; False where it is filtered out."""
+        place = self._table.row_of(number)
+        if place is None:
+            self.clearSelection()
+            return False
+        index = self._table.index(place, 0)
+        flags = QItemSelectionModel.SelectionFlag
+        self.selectionModel().blockSignals(True)
+        self.selectionModel().setCurrentIndex(index, flags.ClearAndSelect | flags.Rows)
+        self.selectionModel().blockSignals(False)
+        self.scrollTo(index, QAbstractItemView.ScrollHint.EnsureVisible)
+        self.viewport().update()
+        return True
+
+    def _fix_headers(self) -> None:
+        across = self.horizontalHeader()
+        across.setHighlightSections(False)
+        across.setFixedHeight(_HEADING_HEIGHT)
+        across.setMinimumSectionSize(24)
+        across.setSortIndicator(-1, Qt.SortOrder.AscendingOrder)
+        across.setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
+        down = self.verticalHeader()
+        down.setVisible(False)
+        down.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+        down.setDefaultSectionSize(ROW_HEIGHT)
+
+    def _share_width(self) -> None:
+        """Gives each column what it asks for and the spare width to those that take a share."""
+        columns = self._table.columns
+        spare = max(0, self.viewport().width() - sum(column.width for column in columns))
+        shares = sum(column.share for column in columns) or 1
+        for place, column in enumerate(columns):
+            self.setColumnWidth(place, column.width + spare * column.share // shares)
+
+    def _current_changed(self, index: QModelIndex, _before: QModelIndex) -> None:
+        if index.isValid():
+            self.picked.emit(int(self._table.order[index.row()]))
+
+    def _activated(self, index: QModelIndex) -> None:
+        self.entered_row.emit(int(self._table.order[index.row()]))
+
+    # Qt's own names from here on
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._share_width()
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange:
+            self.verticalHeader().setDefaultSectionSize(max(ROW_HEIGHT, self.fontMetrics().height() + 12))
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.currentIndex().isValid():
+            self._activated(self.currentIndex())
+            return
+        super().keyPressEvent(event)

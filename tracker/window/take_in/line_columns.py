@@ -1,0 +1,127 @@
+"""The columns of what was understood: one line an offer, its state first."""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from tracker.trade.offer import GrammageFrom, Line, State
+from tracker.window.look import figures
+from tracker.window.look.figures import NONE, Units
+from tracker.window.look.marks import Mark
+from tracker.window.tables.columns import Column, Stand, fixed, text_keys
+
+STATE_WORDS = {State.ACCEPTED: "understood", State.QUESTION: "held by a question", State.REFUSED: "can't be used"}
+_STATE_MARKS = {State.ACCEPTED: Mark.IN_LINE, State.QUESTION: Mark.SLIP, State.REFUSED: Mark.ABOVE}
+_BASIS_WORDS = {
+    "short_ton": "ST", "tonne": "t", "cwt": "cwt", "lb": "lb", "kg": "kg", "msf": "MSF", "m2": "m²",
+    "1000m2": "1,000 m²", "1000sheets": "1,000 sheets", "sheet": "sheet",
+}  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class Lines:
+    """Lines of one reading and the units to show."""
+
+    lines: tuple[Line, ...]
+    units: Units
+
+
+def price_words(line: Line) -> str:
+    """'USD 1,240 /ST', with a dash for what is not known."""
+    offer = line.offer
+    if offer.price is None:
+        return offer.source.as_written or NONE
+    basis = _BASIS_WORDS[offer.basis.value] if offer.basis else "?"
+    return f"{offer.currency or '?'} {offer.price:,f} /{basis}"
+
+
+def notes_text(line: Line) -> str:
+    """All notes of a line, as sentences."""
+    return "  ".join(note.text for note in line.notes)
+
+
+def _numbers(lines: Lines, field: str) -> np.ndarray:
+    values = [getattr(line.offer, field) for line in lines.lines]
+    return np.array([np.nan if value is None else float(value) for value in values])
+
+
+def _weight(lines: Lines, row: int) -> str:
+    offer = lines.lines[row].offer
+    if offer.grammage_gsm is None:
+        return NONE
+    estimated = offer.grammage_from is GrammageFrom.ESTIMATED
+    return figures.weight(float(offer.grammage_gsm), lines.units, estimated=estimated)
+
+
+LINE_COLUMNS: tuple[Column, ...] = (
+    Column(
+        "state",
+        fixed(""),
+        text=lambda d, row: STATE_WORDS[d.lines[row].state],
+        keys=lambda d: np.array([list(State).index(line.state) for line in d.lines]),
+        stand=Stand.MIDDLE,
+        width=28,
+        paint="mark",
+        paints=lambda d, row: _STATE_MARKS[d.lines[row].state],
+        tip=lambda d, row: STATE_WORDS[d.lines[row].state],
+    ),
+    Column(
+        "cell",
+        fixed("Cell"),
+        text=lambda d, row: d.lines[row].offer.source.cell,
+        keys=lambda d: np.arange(len(d.lines)),
+        width=52,
+    ),
+    Column(
+        "grade",
+        fixed("Grade"),
+        text=lambda d, row: d.lines[row].offer.grade or NONE,
+        keys=lambda d: text_keys([line.offer.grade or "" for line in d.lines]),
+        width=78,
+        paint="grade",
+        paints=lambda d, row: d.lines[row].offer.grade or NONE,
+    ),
+    Column(
+        "board",
+        fixed("Board"),
+        text=lambda d, row: d.lines[row].offer.product or NONE,
+        keys=lambda d: text_keys([line.offer.product for line in d.lines]),
+        width=96,
+        share=3,
+        tip=lambda d, row: d.lines[row].offer.product,
+    ),
+    Column(
+        "caliper",
+        fixed("Caliper"),
+        text=lambda d, row: figures.caliper(d.lines[row].offer.caliper_um, d.units),
+        keys=lambda d: _numbers(d, "caliper_um"),
+        stand=Stand.RIGHT,
+        width=64,
+    ),
+    Column(
+        "weight",
+        lambda d: figures.weight_unit(d.units) if d else "Weight",
+        text=_weight,
+        keys=lambda d: _numbers(d, "grammage_gsm"),
+        stand=Stand.RIGHT,
+        width=60,
+    ),
+    Column(
+        "price",
+        fixed("Price"),
+        text=lambda d, row: price_words(d.lines[row]),
+        keys=lambda d: _numbers(d, "price"),
+        stand=Stand.RIGHT,
+        width=122,
+        strong=True,
+    ),
+    Column(
+        "notes",
+        fixed("To know"),
+        text=lambda d, row: notes_text(d.lines[row]),
+        keys=lambda d: text_keys([notes_text(line) for line in d.lines]),
+        width=70,
+        share=4,
+        tip=lambda d, row: "\n".join(note.text for note in d.lines[row].notes),
+    ),
+)

@@ -1,0 +1,54 @@
+"""Every edit can be taken back: one command on the stack for each edit of the desk."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+from PySide6.QtGui import QUndoCommand
+
+from tracker.window.session import Session
+
+if TYPE_CHECKING:
+    from tracker.desk.edits import Edit
+
+
+class DeskEdit(QUndoCommand):
+    """An edit the desk has already carried out; undo and redo ask the desk for its reverse.
+
+    The desk's jobs run one after another on one thread, so the edit at hand is always the latest reverse.
+    """
+
+    def __init__(self, session: Session, edit: Edit, refresh: Callable[[], None]) -> None:
+        super().__init__(edit.text)
+        self._session = session
+        self._edit = edit
+        self._refresh = refresh
+        self._carried_out = True
+
+    def redo(self) -> None:
+        if self._carried_out:
+            self._carried_out = False
+            return
+        self._turn_round()
+
+    def undo(self) -> None:
+        self._turn_round()
+
+    def _turn_round(self) -> None:
+        self._session.work.ask(self._reverse, lambda _: self._refresh(), self._could_not)
+
+    def _reverse(self) -> None:
+        self._edit = self._session.door.undo(self._edit)
+
+    def _could_not(self, error: Exception) -> None:
+        self.setObsolete(True)
+        self._session.tell_trouble(error)
+        self._refresh()
+
+
+def push(session: Session, edit: Edit, refresh: Callable[[], None]) -> None:
+    """Puts a carried-out edit on the stack and says what was done."""
+    session.undo_stack.push(DeskEdit(session, edit, refresh))
+    session.said.emit(edit.text)
+    refresh()
