@@ -10,7 +10,7 @@ from dataclasses import dataclass, field
 from datetime import date, datetime, time, timedelta
 from decimal import Decimal
 from enum import StrEnum
-from typing import Protocol, runtime_checkable
+from typing import NamedTuple, Protocol, runtime_checkable
 
 CellValue = str | Decimal | bool | date | datetime | time | timedelta | None
 
@@ -22,13 +22,14 @@ class CellFault(StrEnum):
     FORMULA_WITHOUT_VALUE = "formula-without-value"
 
 
-@dataclass(frozen=True, slots=True)
-class Cell:
+class Cell(NamedTuple):
     """One cell. `value` is typed (numbers are Decimal, text is stripped of nothing); `text` is what a person sees.
 
     `number_format` is the spreadsheet's format code ('General' where none, '' in CSV); `fault` marks an error cell or
     a formula without a stored value (then `value` is None and `text` the error or the formula). `struck`: the text is
     struck through.
+
+    A named tuple and not a frozen dataclass, because a long sheet makes hundreds of thousands: three times as quick.
     """
 
     row: int

@@ -4,6 +4,7 @@ import math
 import re
 from datetime import datetime, time, timedelta
 from decimal import Decimal
+from functools import lru_cache
 
 from tracker.intake.files.number_formats import Shows
 from tracker.intake.grid import CellValue
@@ -15,13 +16,23 @@ _ESCAPED = re.compile("_x([0-9A-Fa-f]{4})_")
 _RAISED = str.maketrans("0123456789+-()", "⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻⁽⁾")
 
 
+@lru_cache(maxsize=65536, typed=True)
+def shown(stored: float | bool, shown_as: Shows, epoch_1904: bool) -> tuple[CellValue, str]:
+    """What a stored number or truth value means under its format, and the text of that.
+
+    Remembered, because a price sheet repeats its calipers, weights and prices thousands of times.
+    """
+    value = stored if isinstance(stored, bool) else number_value(stored, shown_as, epoch_1904)
+    return value, visible(value)
+
+
 def decimal_of(number: float) -> Decimal:
     """The number as a spreadsheet shows it at its widest: 15 significant digits, so 0.1 + 0.2 is 0.3.
 
     A spreadsheet never shows more (ECMA-376 leaves it open; Excel and LibreOffice both stop at 15), so what follows
     is binary noise and not something a vendor wrote.
     """
-    digits = f"{number:.15g}"
+    digits = f"{number + 0.0:.15g}"  # adding nothing turns a negative zero into a plain one
     return Decimal(format(Decimal(digits), "f")) if "e" in digits else Decimal(digits)
 
 

@@ -10,7 +10,7 @@ from dataclasses import dataclass, field
 from datetime import date, datetime
 from typing import NamedTuple
 
-from tracker.intake.files.cell_values import number_value, visible
+from tracker.intake.files.cell_values import shown, visible
 from tracker.intake.files.number_formats import Shows, shows
 from tracker.intake.grid import Cell, CellFault, CellValue
 
@@ -148,9 +148,8 @@ class SheetCells(Mapping[tuple[int, int], Cell]):
             both = "\n".join(part for part in (comment, stored.comment) if part)
             struck = style.struck or stored.struck
             return Cell(row, column, stored.value, stored.text, style.number_format, stored.fault, both, struck)
-        is_number = not isinstance(stored, bool)
-        value: CellValue = number_value(stored, style.shows, self._epoch_1904) if is_number else bool(stored)
-        return Cell(row, column, value, visible(value), style.number_format, None, comment, style.struck)
+        value, text = shown(stored, style.shows, self._epoch_1904)
+        return Cell(row, column, value, text, style.number_format, None, comment, style.struck)
 
 
 class _Cells(ValuesView[Cell]):

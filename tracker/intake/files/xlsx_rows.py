@@ -20,7 +20,7 @@ from tracker.intake.files.xlsx_strings import RichText
 
 _SHEET_DATA = re.compile(rb"<sheetData\s*(/?)>")
 _END = b"</sheetData>"
-_ROW = re.compile(r'\s*<row((?:\s+[\w:]+="[^"<]*")*)\s*(?:/>|>(.*?)</row>)\s*', re.DOTALL)
+_ROW = re.compile(r'\s*<row((?:\s+[\w:]+="[^"<]*")*)\s*(/?)>')
 _CELL = re.compile(
     r'<c r="([A-Z]{1,3})([0-9]{1,7})"((?: \w+="[^"<&]*")*) ?(?:/>|>\s*'
     r"(?:<f((?: [^<>]*?)?)(?:/>|>([^<]*)</f>)\s*)?"
@@ -52,6 +52,7 @@ class UsualSheet:
         self.rows: dict[int, Row] = {}
         self.hidden_rows: set[int] = set()
         self._context = context
+        self._strings = [None if is_blank(text) else text for text in context.strings]
         self._last_row = -1
         self._layouts: dict[tuple[tuple[str, ...], tuple[str, ...]], _Layout] = {}
         self._alike: dict[tuple[object, ...], tuple[object, ...]] = {}
@@ -84,17 +85,26 @@ class UsualSheet:
             text = rows.decode("utf-8")
         except UnicodeDecodeError as error:
             raise Irregular("not UTF-8") from error
-        position = 0
+        position = found_cells = 0
         while position < len(text):
-            found = _ROW.match(text, position)
-            if found is None:
+            row = _ROW.match(text, position)
+            if row is None:
                 if text[position:].strip():
                     raise Irregular("not a row")
-                return
-            position = found.end()
-            self._row(found[1], found[2])
+                break
+            start, end = row.end(), text.find("</row>", row.end())
+            if row[2]:
+                end = position = start
+            elif end < 0:
+                raise Irregular("a row without an end")
+            else:
+                position = end + len("</row>")
+            found_cells += self._row(row[1], text[start:end])
+        if found_cells != text.count("<c ") + text.count("<c>") + text.count("<c/") + text.count("<c\n"):
+            raise Irregular("a cell of another shape")
 
-    def _row(self, attributes: str, inner: str | None) -> None:
+    def _row(self, attributes: str, inner: str) -> int:
+        """Read one row; the answer is how many cells it has."""
         number = _ROW_NUMBER.search(attributes)
         if number is None:
             raise Irregular("a row without its number")
@@ -104,22 +114,20 @@ class UsualSheet:
         self._last_row = row
         if _ROW_HIDDEN.search(attributes):
             self.hidden_rows.add(row)
-        if not inner:
-            return
-        cells = _CELL.findall(inner)
-        if len(cells) != inner.count("<c ") + inner.count("<c>") + inner.count("<c/"):
-            raise Irregular("a cell of another shape")
+        cells = _CELL.findall(inner) if inner else []
         if cells:
-            self._cells(row, number[1], cells)
+            self._cells(row, number[1], cells, "<f" in inner)
+        return len(cells)
 
-    def _cells(self, row: int, number: str, cells: list[tuple[str, ...]]) -> None:
+    def _cells(self, row: int, number: str, cells: list[tuple[str, ...]], has_formulas: bool) -> None:
         letters, numbers, attributes, of_formulas, formulas, raws, inlines = zip(*cells, strict=True)
         if numbers.count(number) != len(numbers):
             raise Irregular("a cell of another row")
         layout = self._layouts.get((letters, attributes)) or self._new_layout(letters, attributes)
         columns, styles, kinds, types = layout
         values: list[Stored | None]
-        if any(formulas) or any(of_formulas) or _NOT_A_NUMBER.search("".join(raws)):
+        digits = "".join(raws)
+        if has_formulas or _NOT_A_NUMBER.search(digits) or ("-" in digits and _SHARED in kinds):
             values = [
                 self._value(name, raw, inline, _formula(of_formula, formula))
                 for name, raw, inline, of_formula, formula in zip(
@@ -128,8 +136,8 @@ class UsualSheet:
             ]
         else:
             values = self._plain_values(kinds, raws, types, inlines)
-        if any(map(is_blank, values)):
-            kept = [place for place, value in enumerate(values) if not is_blank(value)]
+        if None in values:
+            kept = [place for place, value in enumerate(values) if value is not None]
             if not kept:
                 return
             columns = self._shared(tuple(columns[place] for place in kept))
@@ -141,7 +149,7 @@ class UsualSheet:
         self, kinds: tuple[int, ...], raws: tuple[str, ...], types: tuple[str, ...], inlines: tuple[str, ...]
     ) -> list[Stored | None]:
         """Values of a row without formulas; written for speed, since a long sheet spends its time here."""
-        strings = self._context.strings
+        strings = self._strings
         try:
             return [
                 float(raw)
@@ -155,7 +163,9 @@ class UsualSheet:
             raise Irregular("a value of another kind") from error
 
     def _value(self, name: str, raw: str, inline: str, formula: str | None) -> Stored | None:
-        return stored_value(name, _unreferenced(raw), formula, self._inline(inline) if inline else None, self._context)
+        rich = self._inline(inline) if inline else None
+        value = stored_value(name, _unreferenced(raw), formula, rich, self._context)
+        return None if is_blank(value) else value
 
     def _inline(self, markup: str) -> Stored:
         plain = _PLAIN_INLINE.fullmatch(markup)

@@ -1,0 +1,149 @@
+"""Read a file in a process of its own, within bounds: whatever the file does, the program lives on.
+
+A plain child interpreter serves, not multiprocessing: it never imports the program's own main module, starts in a
+fraction of a second, and is safe to start from a process that has windows and threads (a fork is not).
+"""
+
+import json
+import pickle
+import queue
+import struct
+import subprocess
+import sys
+import threading
+import time
+from collections.abc import Callable
+from pathlib import Path
+from typing import IO, Protocol, TypeVar
+
+from tracker.intake.grid import Unreadable
+
+Result = TypeVar("Result")
+
+_START = "import json, sys; sys.path[:] = json.loads(sys.argv[1]); from tracker.intake.child_side import serve; serve()"
+_POLL_S = 0.05
+_FRAME = struct.Struct("<cQ")
+
+
+class Flag(Protocol):
+    """What says that the user has cancelled: a threading.Event will do."""
+
+    def is_set(self) -> bool: ...
+
+
+class Cancelled(Exception):
+    """The user stopped the reading."""
+
+
+class ChildFailure(Exception):
+    """What went wrong inside the child, as its own traceback: chained to the Unreadable that the user is shown."""
+
+
+def read_in_child(
+    path: Path,
+    work: Callable[[Path], Result],
+    timeout_s: float = 60.0,
+    memory_mb: int = 600,
+    cancelled: Flag | None = None,
+    progress: Callable[[str], None] | None = None,
+) -> Result:
+    """Run `work(path)` in a child process and return its result.
+
+    `work` is a module-level function (or functools.partial of one) and it and its result can be pickled. It may call
+    child_side.report(text) for `progress`, which is called in this thread. Raises Unreadable with one sentence when
+    the file is unreadable, takes longer than `timeout_s` seconds or more than `memory_mb` megabytes beyond the
+    interpreter's own (enforced where the system can), or ends the child; Cancelled when `cancelled` is set.
+    """
+    child = subprocess.Popen(
+        [sys.executable, "-I", "-c", _START, json.dumps(sys.path)],
+        stdin=subprocess.PIPE,
+        stdout=subprocess.PIPE,
+        stderr=subprocess.DEVNULL,
+    )
+    frames: queue.SimpleQueue[tuple[bytes, bytes]] = queue.SimpleQueue()
+    task = pickle.dumps((work, path, memory_mb, timeout_s))
+    exchange = threading.Thread(target=_exchange, args=(child, task, frames), daemon=True)
+    exchange.start()
+    try:
+        kind, body = _outcome(frames, time.monotonic() + timeout_s, cancelled, progress)
+    finally:
+        child.kill()
+        child.wait()
+        exchange.join()
+        _close(child.stdin)
+        _close(child.stdout)
+    if kind == b"R":
+        result: Result = pickle.loads(body)
+        return result
+    raise _unreadable(kind, body, path.name, timeout_s, memory_mb)
+
+
+def _close(stream: IO[bytes] | None) -> None:
+    """Close a pipe whose other end may be gone with something left to write."""
+    if stream is not None:
+        try:
+            stream.close()
+        except OSError:
+            return
+
+
+def _outcome(
+    frames: "queue.SimpleQueue[tuple[bytes, bytes]]",
+    deadline: float,
+    cancelled: Flag | None,
+    progress: Callable[[str], None] | None,
+) -> tuple[bytes, bytes]:
+    """The child's last frame, or one in its stead: T for too late, X for none."""
+    while True:
+        try:
+            kind, body = frames.get(timeout=_POLL_S)
+        except queue.Empty:
+            if cancelled is not None and cancelled.is_set():
+                raise Cancelled from None
+            if time.monotonic() > deadline:
+                return b"T", b""
+            continue
+        if kind != b"P":
+            return kind, body
+        if progress is not None:
+            progress(body.decode("utf-8", "replace"))
+
+
+def _exchange(child: "subprocess.Popen[bytes]", task: bytes, frames: "queue.SimpleQueue[tuple[bytes, bytes]]") -> None:
+    """Hand the child its task and pass on its frames; X when it goes without a last one."""
+    assert child.stdin is not None
+    assert child.stdout is not None
+    try:
+        child.stdin.write(task)
+        child.stdin.close()
+        while len(head := child.stdout.read(_FRAME.size)) == _FRAME.size:
+            kind, size = _FRAME.unpack(head)
+            body = child.stdout.read(size)
+            if len(body) < size:
+                break
+            frames.put((kind, body))
+    except (OSError, ValueError):
+        pass  # the child is gone; what follows says so
+    frames.put((b"X", b""))
+
+
+def _unreadable(kind: bytes, body: bytes, name: str, timeout_s: float, memory_mb: int) -> Exception:
+    """The one sentence for a reading without a result."""
+    if kind == b"U":
+        sentence, cause = pickle.loads(body)
+        return _because(Unreadable(sentence), cause)
+    alone = "save the price list alone in a file of its own and import that"
+    if kind == b"T":
+        return Unreadable(f"{name} was not read within {timeout_s:g} seconds and was stopped; {alone}.")
+    if kind == b"M":
+        return Unreadable(f"{name} needs more than {memory_mb} MB of memory to read and was stopped; {alone}.")
+    again = "open it in a spreadsheet program, save it as a new .xlsx and import that"
+    return _because(
+        Unreadable(f"{name} could not be read, reading it broke off; {again}."), body.decode("utf-8", "replace")
+    )
+
+
+def _because(error: Unreadable, cause: str) -> Unreadable:
+    if cause:
+        error.__cause__ = ChildFailure(cause)
+    return error

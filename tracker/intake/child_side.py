@@ -1,0 +1,86 @@
+"""The inside of the child process that child.read_in_child starts: limits first, then the work, then one last frame.
+
+A frame is one letter, a length and a body: P progress, R the pickled result, U an Unreadable (sentence and cause),
+M out of memory, E any other failure with its traceback.
+"""
+
+import os
+import pickle
+import struct
+import sys
+import traceback
+from pathlib import Path
+from typing import BinaryIO, NoReturn
+
+from tracker.intake.grid import Unreadable
+
+_FRAME = struct.Struct("<cQ")
+_out: BinaryIO | None = None
+
+
+def report(text: str) -> None:
+    """Tell the parent how far the work is; does nothing outside a child."""
+    if _out is not None:
+        _send(_out, b"P", text.encode("utf-8"))
+
+
+def serve() -> NoReturn:
+    """Take one task from standard input, do it within its limits, answer on what was standard output, and end."""
+    global _out
+    _out = _private_output()
+    work, path, memory_mb, timeout_s = pickle.load(sys.stdin.buffer)
+    _limit(memory_mb, timeout_s)
+    try:
+        kind, body = b"R", pickle.dumps(work(path), protocol=pickle.HIGHEST_PROTOCOL)
+    except Unreadable as error:
+        cause = "" if error.__cause__ is None else "".join(traceback.format_exception(error.__cause__))
+        kind, body = b"U", pickle.dumps((str(error), cause))
+    except MemoryError:
+        kind, body = b"M", b""
+    except Exception:  # our own mistake: it must not pass for the file's, so the traceback goes along
+        kind, body = b"E", traceback.format_exc().encode("utf-8", "replace")
+    _send(_out, kind, body)
+    os._exit(0)  # the result is out; taking down what a big file built would only cost time
+
+
+def _private_output() -> BinaryIO:
+    """The pipe to the parent under a number of its own, so that a stray print can't break a frame."""
+    pipe = os.dup(1)
+    os.dup2(2, 1)
+    return os.fdopen(pipe, "wb")
+
+
+def _send(out: BinaryIO, kind: bytes, body: bytes) -> None:
+    out.write(_FRAME.pack(kind, len(body)))
+    out.write(body)
+    out.flush()
+
+
+def _limit(memory_mb: int, timeout_s: float) -> None:
+    """Bound memory and processor time where the system can; elsewhere the parent's deadline alone holds."""
+    try:
+        import resource
+    except ImportError:  # Windows
+        return
+    room = _address_space() + memory_mb * 1_000_000
+    seconds = int(timeout_s) + 5
+    for what, bound in (
+        (resource.RLIMIT_AS, room),
+        (resource.RLIMIT_CPU, seconds),
+        (resource.RLIMIT_CORE, 0),
+    ):
+        try:
+            _, hard = resource.getrlimit(what)
+            soft = bound if hard == resource.RLIM_INFINITY else min(bound, hard)
+            resource.setrlimit(what, (soft, hard))
+        except (ValueError, OSError):  # some systems refuse one of them
+            continue
+
+
+def _address_space() -> int:
+    """Bytes of address space already in use, mostly shared libraries; 0 where the system does not say."""
+    try:
+        pages = int(Path("/proc/self/statm").read_text("ascii").split()[0])
+        return pages * os.sysconf("SC_PAGE_SIZE")
+    except (OSError, ValueError):
+        return 0
