@@ -55,7 +55,9 @@ class Phrases(Generic[T]):
             self._add_words((*words[:at], "1", "000", *words[at + 1 :]), meaning)
 
     def at(self, found: Sequence[Token], place: int) -> Found[T] | None:
-        """The longest phrase that begins at this token."""
+        """The longest phrase that begins at this token; None beyond the last one."""
+        if place >= len(found):
+            return None
         word = found[place][0]
         for words, meaning in self._by_first.get(word, ()):
             after = place + len(words)

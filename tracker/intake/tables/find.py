@@ -1,0 +1,193 @@
+"""Finding the tables of a sheet: those that stand, those that lie on their side, and rows that need no header."""
+
+from collections.abc import Sequence
+
+from tracker.intake.grid import Cell
+from tracker.intake.tables.bands import bands_of
+from tracker.intake.tables.body import body_of
+from tracker.intake.tables.headless import described_columns, price_columns, priced_rows
+from tracker.intake.tables.heads import head_of_words
+from tracker.intake.tables.segments import segments_of
+from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
+from tracker.intake.tables.turned import Labels, label_runs
+from tracker.intake.tables.view import View, part_of, turned
+from tracker.intake.tables.words import words_of
+from tracker.intake.tables.zones import Zone, zone_at
+
+
+def find_tables(view: View) -> SheetTables:
+    """Every table of a sheet with its own titles and notes, and the texts that hold for the whole sheet."""
+    lying, rest = _lying_tables(view)
+    tables = list(lying)
+    texts: list[Words] = []
+    for band in bands_of(rest):
+        found = _upright_tables(band)
+        tables.extend(found.tables)
+        texts.extend(found.texts)
+    return SheetTables(view, tuple(tables), tuple(sorted(texts, key=lambda said: (said.row, said.cell.column))))
+
+
+def _lying_tables(view: View) -> tuple[list[Table], View]:
+    """Tables on their side, and the view without them."""
+    tables: list[Table] = []
+    taken: set[tuple[int, int]] = set()
+    above = -1
+    for run in label_runs(view):
+        table = _lying_table(view, run)
+        if table is None:
+            continue
+        table.titles = tuple(words_of(view, _rows_right_above(view, run.rows[0], above)))
+        tables.append(table)
+        taken.update((row, column) for row in run.rows for column in range(run.column, run.right + 1))
+        above = run.rows[-1]
+    return tables, _without(view, taken)
+
+
+def _lying_table(view: View, run: Labels) -> Table | None:
+    side = turned(part_of(view, run.rows, range(run.column, run.right + 1)))
+    zone = zone_at(side, run.column, -1)
+    if zone is None:
+        return None
+    body = body_of(side, [row for row in side.order if row > zone.bottom], _valued(zone.columns))
+    if not body.rows:
+        return None
+    return Table(side, tuple(zone.columns), body.rows, run.rows[0], run.rows[-1])
+
+
+def _without(view: View, taken: set[tuple[int, int]]) -> View:
+    if not taken:
+        return view
+    rest = part_of(view, view.order)
+    rest.rows = {
+        row: left
+        for row, cells in view.rows.items()
+        if (left := {column: cell for column, cell in cells.items() if (row, column) not in taken})
+    }
+    return rest
+
+
+def _rows_right_above(view: View, row: int, limit: int) -> list[int]:
+    """The unbroken rows just above a row, down from `limit`."""
+    rows: list[int] = []
+    while row - 1 > limit and row - 1 in view.rows:
+        row -= 1
+        rows.insert(0, row)
+    return rows
+
+
+def _upright_tables(band: View) -> SheetTables:
+    zones = _zones(band)
+    if not zones:
+        return _headless_tables(band)
+    first = [row for row in band.order if row < zones[0].top]
+    tables: list[Table] = []
+    texts = words_of(band, first)
+    for place, zone in enumerate(zones):
+        end = zones[place + 1].top if place + 1 < len(zones) else None
+        rows = [row for row in band.order if row > zone.bottom and (end is None or row < end)]
+        found, after = _zone_tables(band, zone, rows)
+        tables.extend(found)
+        titles, between = _parted(after, end)
+        texts.extend(words_of(band, between))
+        zones_titles = tuple(words_of(band, titles))
+        if place + 1 < len(zones):
+            zones[place + 1].titles = zones_titles
+    zones_first = _rows_right_above(band, zones[0].top, -1)
+    for table in tables:
+        if table.first_row == zones[0].top and len(zones) > 1:
+            table.titles = tuple(words_of(band, zones_first[-1:]))
+    return SheetTables(band, tuple(tables), tuple(texts))
+
+
+def _parted(rows: Sequence[int], end: int | None) -> tuple[list[int], list[int]]:
+    """Rows of words between two tables: those that touch the next table are its titles, the rest hold for the sheet."""
+    if end is None:
+        return [], list(rows)
+    titles: list[int] = []
+    for row in reversed(rows):
+        if row + len(titles) + 1 != end:
+            break
+        titles.insert(0, row)
+    return titles, [row for row in rows if row not in titles]
+
+
+def _zone_tables(band: View, zone: Zone, rows: list[int]) -> tuple[list[Table], list[int]]:
+    """The tables under one header, and the rows of words that follow the last of their figures."""
+    tables: list[Table] = []
+    after: set[int] = set(rows)
+    segments = segments_of(_with_unheaded(band, zone, rows))
+    several = len(segments) > 1
+    for columns in segments:
+        part = part_of(band, rows, range(columns[0].index, columns[-1].index + 1)) if several else band
+        body = body_of(part, [row for row in rows if row in part.rows], _valued(columns))
+        after -= {row.index for row in body.rows}
+        if body.rows:
+            after -= {row for row in rows if row < body.rows[-1].index}
+            tables.append(Table(part, tuple(columns), body.rows, zone.top, body.rows[-1].index, zone.titles))
+    return tables, sorted(after)
+
+
+def _with_unheaded(band: View, zone: Zone, rows: list[int]) -> list[HeadedColumn]:
+    """The header's columns, and those that have cells below but no head, such as grades with nothing written over them."""
+    headed = {column.index for column in zone.columns}
+    counts: dict[int, int] = {}
+    for row in rows:
+        for column in band.rows[row]:
+            if column not in headed:
+                counts[column] = counts.get(column, 0) + 1
+    unheaded = [HeadedColumn(column) for column, count in counts.items() if count >= max(1, len(rows) // 10)]
+    return sorted([*zone.columns, *unheaded], key=lambda column: column.index)
+
+
+def _valued(columns: Sequence[HeadedColumn]) -> frozenset[int]:
+    """Columns whose heads say price, or spread a property of board across; all without a head when none does."""
+    heads = {column.index: head_of_words(column.text) for column in columns if column.heads}
+    priced = frozenset(index for index, head in heads.items() if head is not None and (head.price or head.across))
+    named = frozenset(index for index, head in heads.items() if head is not None and (head.named or head.unit))
+    return priced or frozenset(heads) - named or frozenset(column.index for column in columns)
+
+
+def _zones(band: View) -> list[Zone]:
+    zones: list[Zone] = []
+    below = -1
+    pattern: tuple[tuple[int, bool], ...] | None = None
+    for row in band.order:
+        if row <= below:
+            continue
+        shape = _shape(band, row)
+        # A row shaped like the data row before it is another data row: long lists are not read for headers.
+        if shape == pattern:
+            continue
+        zone = zone_at(band, row, below)
+        if zone is None:
+            pattern = shape if zones and any(number for _, number in shape) else None
+            continue
+        zones.append(zone)
+        below, pattern = zone.bottom, None
+    return [zone for zone in zones if _leads_somewhere(band, zone)]
+
+
+def _shape(band: View, row: int) -> tuple[tuple[int, bool], ...]:
+    """Which columns a row uses, and in which of them figures stand."""
+    return tuple((column, _is_figure(cell)) for column, cell in sorted(band.rows[row].items()))
+
+
+def _is_figure(cell: Cell) -> bool:
+    return not isinstance(cell.value, str) or cell.text.lstrip(" $€£-+(")[:1].isdigit()
+
+
+def _leads_somewhere(band: View, zone: Zone) -> bool:
+    """Whether any row below has something in a column of the header."""
+    columns = {column.index for column in zone.columns}
+    return any(columns & band.rows[row].keys() for row in band.order if zone.bottom < row <= zone.bottom + 12)
+
+
+def _headless_tables(band: View) -> SheetTables:
+    rows = priced_rows(band)
+    if not rows:
+        return SheetTables(band, (), tuple(words_of(band, band.order)))
+    columns = described_columns(band, rows)
+    others = [row for row in band.order if row < rows[0]]
+    body = body_of(band, [row for row in band.order if row >= rows[0]], price_columns(band, rows))
+    table = Table(band, tuple(columns), body.rows, rows[0], rows[-1])
+    return SheetTables(band, (table,), tuple(words_of(band, [*others, *body.after])))

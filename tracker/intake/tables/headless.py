@@ -1,0 +1,50 @@
+"""Rows that need no header because every cell says what it is: 'SBS C1S 18pt 75#/MSF' | '$1,145/ST'."""
+
+from collections.abc import Iterable
+
+from tracker.intake.grid import Cell
+from tracker.intake.tables.table import HeadedColumn
+from tracker.intake.tables.view import View
+from tracker.intake.values.caliper import find_calipers
+from tracker.intake.values.formats import number_format_currency
+from tracker.intake.values.grade import find_grade
+from tracker.intake.values.money import price_text
+from tracker.intake.values.weight import find_weights
+
+
+def priced_rows(view: View) -> list[int]:
+    """Rows with a self-explaining price and, in another cell, words for a board."""
+    return [row for row in view.order if _priced(view.rows[row].values()) and _board(view.rows[row].values())]
+
+
+def described_columns(view: View, rows: list[int]) -> list[HeadedColumn]:
+    """Every column that such rows use, without heads."""
+    return [HeadedColumn(column) for column in sorted({column for row in rows for column in view.rows[row]})]
+
+
+def price_columns(view: View, rows: list[int]) -> frozenset[int]:
+    """The columns where such rows have their prices."""
+    return frozenset(column for row in rows for column, cell in view.rows[row].items() if says_price(cell))
+
+
+def says_price(cell: Cell) -> bool:
+    """A price that carries its currency or its unit, in words or in the number format."""
+    if cell.fault is not None or cell.value is None:
+        return False
+    if not isinstance(cell.value, str):
+        return number_format_currency(cell.number_format) is not None
+    price = price_text(cell.text)
+    return price is not None and bool(price.amounts) and (price.currency is not None or price.basis is not None)
+
+
+def _priced(cells: Iterable[Cell]) -> bool:
+    return any(says_price(cell) for cell in cells)
+
+
+def _board(cells: Iterable[Cell]) -> bool:
+    return any(isinstance(cell.value, str) and not says_price(cell) and _describes(cell.text) for cell in cells)
+
+
+def _describes(text: str) -> bool:
+    grade = find_grade(text)
+    return (grade is not None and bool(grade.grades)) or bool(find_calipers(text)) or bool(find_weights(text))

@@ -1,0 +1,124 @@
+"""What a cell would be as the head of a column: a word that names it, a value spread across, a unit, a bare number."""
+
+from dataclasses import dataclass
+from decimal import Decimal
+from functools import lru_cache
+
+from tracker.intake.grid import Cell
+from tracker.intake.values.header import Header, Role, header
+from tracker.intake.values.lead import lead_unit
+from tracker.intake.values.money import price_text, price_unit
+from tracker.intake.values.numbers import number_readings
+
+PRICE_ROLES = frozenset({Role.PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.PREVIOUS_PRICE, Role.ALL_IN})
+BOARD_ROLES = frozenset({Role.ITEM, Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE})
+_AXIS_ROLES = frozenset({Role.CALIPER, Role.WEIGHT, Role.BRACKET, Role.GRADE, Role.PRODUCT, Role.SHEET_SIZE})
+_LONGEST = 120
+
+
+@dataclass(frozen=True, slots=True)
+class Head:
+    """A cell judged as a head. `named`: its words name what stands below. `across`: which property of board it is a
+    value of ('caliper', 'weight', 'bracket', 'grade', 'size'), as in a cross-tab."""
+
+    role: Role | None = None
+    named: bool = False
+    across: str = ""
+    unit: bool = False
+    number: Decimal | None = None
+    answers_itself: bool = False
+
+    @property
+    def price(self) -> bool:
+        return self.named and self.role in PRICE_ROLES
+
+    @property
+    def board(self) -> bool:
+        return self.named and self.role in BOARD_ROLES
+
+    @property
+    def axis_word(self) -> bool:
+        return self.named and self.role in _AXIS_ROLES
+
+
+def head_of(cell: Cell) -> Head | None:
+    """The cell as a head, or None where it can't be one: a price, a date, a fault, a sentence."""
+    if isinstance(cell.value, Decimal):
+        return Head(number=cell.value)
+    if cell.fault is not None or not isinstance(cell.value, str) or len(cell.text) > _LONGEST:
+        return None
+    return head_of_words(cell.text)
+
+
+@lru_cache(maxsize=16384)
+def head_of_words(text: str) -> Head | None:
+    """A text as a head; None for one that holds a price or says nothing."""
+    readings = number_readings(text)
+    if len(readings) == 1:
+        return Head(number=readings[0].value)
+    said = header(text)
+    across = _across(said)
+    if not across and _is_price(text):
+        return None
+    named = bool(said.roles) and said.roles[0].strength >= 0.55 and not _value_only(said, across)
+    return Head(
+        said.role if named else None,
+        named,
+        across,
+        _is_unit(said),
+        answers_itself=_answers_itself(text),
+    )
+
+
+def _across(said: Header) -> str:
+    """A value of board in a header: what is left of the text beside it does not matter here."""
+    if len(said.calipers) == 1:
+        return "caliper"
+    if len(said.weights) >= 1:
+        return "weight"
+    if said.bracket is not None:
+        return "bracket"
+    if said.sheet_sizes:
+        return "size"
+    if said.grade is not None and said.grade.grades and len(said.text) <= 60:
+        return "grade"
+    return ""
+
+
+def _value_only(said: Header, across: str) -> bool:
+    """'18 pt' carries the word 'pt', but it is a caliper and names none; 'Price 18 pt' names a price."""
+    if across in ("caliper", "weight", "size"):
+        return said.role in (Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.WIDTH, Role.LENGTH, Role.ROLL_WIDTH)
+    if across == "bracket":
+        return not any(reading.role in PRICE_ROLES and reading.strength >= 0.8 for reading in said.roles)
+    return False
+
+
+def _is_price(text: str) -> bool:
+    price = price_text(text)
+    return price is not None and bool(price.amounts) and not price.rest
+
+
+def _is_unit(said: Header) -> bool:
+    text = said.text.strip().strip("()[]")
+    if price_unit(text) is not None:
+        return True
+    few = len(text) <= 20
+    return few and bool(
+        said.weight_units or said.caliper_unit or said.mass_units or said.length_unit or said.percent or lead_unit(text)
+    )
+
+
+def _answers_itself(text: str) -> bool:
+    before, colon, after = text.partition(":")
+    return bool(colon) and bool(after.strip()) and bool(before.strip())
+
+
+def looks_priced(cell: Cell) -> bool:
+    """A cell that holds a price or something that stands in its place: a number, a price text, a fault."""
+    if cell.fault is not None or isinstance(cell.value, Decimal):
+        return True
+    if not isinstance(cell.value, str):
+        return False
+    price = price_text(cell.text)
+    return price is not None and bool(price.amounts)

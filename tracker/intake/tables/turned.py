@@ -1,0 +1,114 @@
+"""Tables that lie on their side: attributes down a column of labels, one board in each column beside it.
+
+A block of labels with one column of values (a board written as a form) is the same thing with one board.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from tracker.intake.grid import Cell
+from tracker.intake.tables.heads import head_of, looks_priced
+from tracker.intake.tables.view import View
+
+_FEWEST_LABELS = 3
+_WIDEST_GAP = 1
+
+
+@dataclass(frozen=True, slots=True)
+class Labels:
+    """A run of label cells in one column: its rows, from `top` to `bottom`, and the last column of values beside it."""
+
+    column: int
+    rows: tuple[int, ...]
+    right: int
+
+
+def label_runs(view: View) -> list[Labels]:
+    """Every run of labels with a price and a board among them and values beside them, from the top."""
+    runs: list[Labels] = []
+    for column in _label_columns(view):
+        for rows in _runs(view, column):
+            run = _checked(view, column, rows)
+            if run is not None:
+                runs.append(run)
+    return sorted(_without_overlap(runs), key=lambda run: (run.rows[0], run.column))
+
+
+def _label_columns(view: View) -> list[int]:
+    """Columns with at least the fewest labels; a long table's columns are ruled out by a look at their first cells."""
+    counts: dict[int, int] = {}
+    for row in view.order[:400]:
+        for column, cell in view.rows[row].items():
+            if _is_label(cell):
+                counts[column] = counts.get(column, 0) + 1
+    return sorted(column for column, count in counts.items() if count >= _FEWEST_LABELS)
+
+
+def _is_label(cell: Cell | None) -> bool:
+    head = head_of(cell) if cell is not None and isinstance(cell.value, str) and len(cell.text) < 60 else None
+    return head is not None and head.named and not head.answers_itself
+
+
+def _runs(view: View, column: int) -> Iterator[list[int]]:
+    """Stretches of rows whose cells in the column are labels; a label seen before begins the next stretch."""
+    rows: list[int] = []
+    seen: set[str] = set()
+    for row in view.order:
+        cell = view.rows[row].get(column)
+        if cell is None:
+            continue
+        word = cell.text.strip().casefold()
+        if _is_label(cell) and word not in seen and (not rows or row - rows[-1] <= _WIDEST_GAP + 1):
+            rows.append(row)
+            seen.add(word)
+            continue
+        if rows:
+            yield rows
+        rows, seen = ([row], {word}) if _is_label(cell) else ([], set())
+    if rows:
+        yield rows
+
+
+def _checked(view: View, column: int, rows: list[int]) -> Labels | None:
+    heads = [head for row in rows if (head := head_of(view.rows[row][column])) is not None]
+    roles = {head.role for head in heads}
+    if len(roles) < _FEWEST_LABELS or not any(head.price for head in heads) or not any(head.board for head in heads):
+        return None
+    right = _last_value_column(view, column, rows)
+    beside = [cell for row in rows for at, cell in view.rows[row].items() if column < at <= right]
+    labels_beside = sum(_is_label(cell) for cell in beside)
+    if right == column or len(beside) < len(rows) - 1 or 3 * labels_beside > len(beside):
+        return None
+    if not any(_has_price_beside(view, row, column, right) for row in rows):
+        return None
+    return Labels(column, tuple(rows), right)
+
+
+def _has_price_beside(view: View, row: int, column: int, right: int) -> bool:
+    head = head_of(view.rows[row][column])
+    beside = [cell for at, cell in view.rows[row].items() if column < at <= right]
+    return head is not None and head.price and any(looks_priced(cell) for cell in beside)
+
+
+def _last_value_column(view: View, column: int, rows: list[int]) -> int:
+    """The last column before the next column of labels, or before an empty one."""
+    right = column
+    while any(right + 1 in view.rows[row] for row in rows):
+        labels = sum(_is_label(view.rows[row].get(right + 1)) for row in rows)
+        if labels >= max(2, len(rows) // 2):
+            break
+        right += 1
+    return right
+
+
+def _without_overlap(runs: list[Labels]) -> list[Labels]:
+    kept: list[Labels] = []
+    for run in sorted(runs, key=lambda run: -len(run.rows)):
+        if not any(_share(run, other) for other in kept):
+            kept.append(run)
+    return kept
+
+
+def _share(one: Labels, other: Labels) -> bool:
+    beside = one.column <= other.right and other.column <= one.right
+    return beside and bool(set(one.rows) & set(other.rows))

@@ -1,0 +1,54 @@
+"""Texts around tables, row by row: a label and the value beside it are read as one statement."""
+
+from collections.abc import Iterable
+from datetime import date, datetime
+
+from tracker.intake.grid import Cell
+from tracker.intake.tables.heads import head_of
+from tracker.intake.tables.table import Words
+from tracker.intake.tables.view import View
+
+
+def words_of(view: View, rows: Iterable[int]) -> list[Words]:
+    """Everything that some rows say, in order."""
+    found: list[Words] = []
+    for row in rows:
+        found.extend(row_words(view, row))
+    return found
+
+
+def row_words(view: View, row: int) -> list[Words]:
+    """What one row says: each cell by itself, or joined to the label before it."""
+    found: list[Words] = []
+    label: Cell | None = None
+    for _, cell in sorted(view.rows.get(row, {}).items()):
+        said = shown(cell)
+        if not said:
+            continue
+        if label is not None:
+            text = f"{label.text.strip()} {said}"
+            found[-1] = Words(view.sheet, row, label, text)
+        else:
+            found.append(Words(view.sheet, row, cell, said))
+        # 'Minimum order' | '5' | 't': a label goes on collecting while the cells stay short.
+        label = label or (cell if _is_label(cell) else None)
+        if label is not None and label is not cell and len(said) > 40:
+            label = None
+    return found
+
+
+def shown(cell: Cell) -> str:
+    """The cell's text; a true date is written so that it can be read one way only."""
+    if isinstance(cell.value, datetime):
+        return cell.value.date().isoformat()
+    if isinstance(cell.value, date):
+        return cell.value.isoformat()
+    return cell.text.strip()
+
+
+def _is_label(cell: Cell) -> bool:
+    text = cell.text.strip()
+    if text.endswith(":"):
+        return True
+    head = head_of(cell) if len(text) < 40 and isinstance(cell.value, str) else None
+    return head is not None and head.named and not head.answers_itself

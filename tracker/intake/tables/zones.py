@@ -1,0 +1,217 @@
+"""Header zones: the one to four rows that head a table, with merged groups above and unit or bracket rows below.
+
+A zone is only a candidate until data stand below it; that is checked where the tables are put together.
+"""
+
+from dataclasses import dataclass, field
+from itertools import pairwise
+
+from tracker.intake.grid import Cell
+from tracker.intake.tables.heads import Head, head_of
+from tracker.intake.tables.table import HeadedColumn, Words
+from tracker.intake.tables.view import View
+
+_MOST_ROWS_ABOVE = 2
+_MOST_ROWS_BELOW = 2
+_LONGEST_HEAD = 90
+_LONGEST_GROUP = 60
+
+
+@dataclass(slots=True)
+class Zone:
+    """Rows `top` to `bottom` of a header; `main` is the row whose words were recognised."""
+
+    top: int
+    main: int
+    bottom: int
+    columns: list[HeadedColumn] = field(default_factory=list)
+    titles: tuple[Words, ...] = ()
+
+
+def zone_at(view: View, row: int, below: int) -> Zone | None:
+    """The header zone whose main row this is, or None. Rows up to `below` belong to what stands above."""
+    if not is_header_row(view, row):
+        return None
+    bottom = _last_row(view, row)
+    top = _first_row(view, row, below)
+    zone = Zone(top, row, bottom)
+    zone.columns = _headed_columns(view, zone)
+    return zone if zone.columns else None
+
+
+def is_header_row(view: View, row: int) -> bool:
+    """Whether most of a row's cells name what stands below them, or spread one property of board across."""
+    heads = _heads(view, row)
+    if heads is None:
+        return False
+    named = sum(head.named for head in heads)
+    across = _most_across(heads)
+    # A bare number is a head only among others like it, under or beside words.
+    bare = sum(head.number is not None for head in heads)
+    if bare and not _bare_numbers_head(view, row, heads):
+        return False
+    if any(head.answers_itself for head in heads) and named < 3:
+        return False
+    if named + across >= 2 or (bare >= 2 and named >= 1):
+        known = sum(head.named or bool(head.across) or head.number is not None for head in heads)
+        return 2 * known >= len(heads) and (named > 0 or across >= 2)
+    return named == 1 and len(heads) == 1 and heads[0].price and _prices_under(view, row)
+
+
+def _most_across(heads: list[Head]) -> int:
+    """How many cells are values of one and the same property, the commonest in the row."""
+    kinds = [head.across for head in heads if head.across and not head.named]
+    return max((kinds.count(kind) for kind in set(kinds)), default=0)
+
+
+def _heads(view: View, row: int) -> list[Head] | None:
+    heads = []
+    for cell in view.rows[row].values():
+        head = head_of(cell)
+        if head is None or len(cell.text) > _LONGEST_HEAD:
+            return None
+        heads.append(head)
+    return heads
+
+
+def _bare_numbers_head(view: View, row: int, heads: list[Head]) -> bool:
+    """Numbers across (12 | 14 | 16) head columns when they rise and something above or before them says of what."""
+    numbers = [head.number for head in heads if head.number is not None]
+    rising = all(a < b for a, b in pairwise(numbers))
+    if len(numbers) < 2 or not rising:
+        return False
+    if any(head.axis_word for head in heads):
+        return True
+    above = view.rows.get(row - 1, {})
+    return any((found := head_of(cell)) is not None and found.axis_word for cell in above.values())
+
+
+def _prices_under(view: View, row: int) -> bool:
+    column = next(iter(view.rows[row]))
+    under = view.rows.get(row + 1, {})
+    return column in under and any(left < column for left in under)
+
+
+def _last_row(view: View, main: int) -> int:
+    bottom = main
+    for row in range(main + 1, main + 1 + _MOST_ROWS_BELOW):
+        if row not in view.rows or not _continues_header(view, main, row):
+            break
+        bottom = row
+    return bottom
+
+
+def _continues_header(view: View, main: int, row: int) -> bool:
+    """A row of units, brackets, calipers or places right below a header row."""
+    heads = _heads(view, row)
+    if heads is None:
+        return False
+    columns = list(view.rows[row])
+    if _under_group(view, main, columns):
+        return True
+    if any(head.number is not None for head in heads):
+        return False
+    # A row of units stands under heads of its own; a lone grade in the first column is a sub-heading.
+    known = sum(head.named or head.unit for head in heads)
+    return known == len(heads) and all(head.across != "grade" for head in heads) and len(heads) >= 2
+
+
+def _under_group(view: View, main: int, columns: list[int]) -> bool:
+    """Whether all these columns stand under header cells that are merged or run to the right over blanks."""
+    for column in columns:
+        cell = view.cell(main, column)
+        if cell is not None:
+            left, right = view.span(cell)
+            runs_on = view.spread_cell(main, column + 1) is None
+            if right == left and not runs_on:
+                return False
+        elif not _runs_over(view, main, column):
+            return False
+    return len(columns) >= 2 or view.cell(main, columns[0]) is None
+
+
+def _runs_over(view: View, row: int, column: int) -> bool:
+    """Whether a header cell further left covers this column: merged over it, or with only blanks between."""
+    covering = view.spread.get((row, column))
+    if covering is not None:
+        return True
+    return any(left < column for left in view.rows.get(row, {}))
+
+
+def _first_row(view: View, main: int, below: int) -> int:
+    top = main
+    for row in range(main - 1, main - 1 - _MOST_ROWS_ABOVE, -1):
+        if row <= below or row not in view.rows or not _groups_above(view, top, row):
+            break
+        top = row
+    return top
+
+
+def _groups_above(view: View, lower: int, row: int) -> bool:
+    """A row right above a header row whose cells group the columns below: merged over several, or set over some."""
+    cells = view.rows[row]
+    heads = _heads(view, row)
+    if heads is None or any(head.number is not None or head.answers_itself for head in heads):
+        return False
+    first, last = min(view.rows[lower]), max(view.rows[lower])
+    spans = [_reach(view, row, column) for column in cells]
+    if len(cells) == 1:
+        (left, right), column = spans[0], next(iter(cells))
+        whole = left <= first and right >= last
+        merged = view.span(cells[column])[1] > column
+        return not whole and (merged or column > first) and (heads[0].named or bool(heads[0].across) or merged)
+    return all(len(cell.text) <= _LONGEST_GROUP for cell in cells.values())
+
+
+def _reach(view: View, row: int, column: int) -> tuple[int, int]:
+    """First and last column that a header cell covers: its merged block, else until the next cell of its row."""
+    left, right = view.span(view.rows[row][column])
+    if right > left:
+        return left, right
+    following = [other for other in view.rows[row] if other > column]
+    return column, (min(following) - 1 if following else column)
+
+
+def _headed_columns(view: View, zone: Zone) -> list[HeadedColumn]:
+    """Every column of the zone with the texts above it; upper cells run right over blanks as far as lower heads go."""
+    rows = [row for row in range(zone.top, zone.bottom + 1) if row in view.rows]
+    indices = sorted({column for row in rows for column in view.rows[row]})
+    columns = []
+    for index in _with_merged(view, rows, indices):
+        heads: list[Cell] = []
+        for level in range(len(rows)):
+            cell = _head_over(view, rows, level, index)
+            if cell is not None and cell not in heads:
+                heads.append(cell)
+        columns.append(HeadedColumn(index, tuple(heads)))
+    return columns
+
+
+def _with_merged(view: View, rows: list[int], indices: list[int]) -> list[int]:
+    """Columns covered by a header's merged block count, so that a blank column inside a group keeps its place."""
+    lowest = rows[-1]
+    covered = {column for column in range(indices[0], indices[-1] + 1) if (lowest, column) in view.spread}
+    return sorted(covered.union(indices))
+
+
+def _head_over(view: View, rows: list[int], level: int, index: int) -> Cell | None:
+    row = rows[level]
+    cell = view.spread_cell(row, index)
+    if cell is not None or level == len(rows) - 1:
+        return cell
+    # A group's word set over its first column only: it runs right while lower rows have words of their own.
+    if not any(view.cell(lower, index) is not None for lower in rows[level + 1 :]):
+        return None
+    before = [column for column in view.rows[row] if column < index]
+    if not before:
+        return None
+    nearest = view.rows[row][max(before)]
+    if view.span(nearest)[1] > view.span(nearest)[0]:
+        return None
+    return nearest if _is_group(view, rows, level, max(before), index) else None
+
+
+def _is_group(view: View, rows: list[int], level: int, start: int, index: int) -> bool:
+    """Whether the cell at `start` heads a group that reaches `index`: lower rows have words in every column between."""
+    below = rows[level + 1 :]
+    return all(any(view.spread_cell(row, column) is not None for row in below) for column in range(start, index + 1))
