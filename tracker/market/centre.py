@@ -25,7 +25,7 @@ DISCOUNT_SD = 0.03
 SCATTER, SCATTER_COUNT = 0.05, 8.0
 """Scatter of clean offers of one grade, and how many offers' worth of belief it has (3 to 8 % is usual; assumed)."""
 
-ANYWHERE = 0.02
+ANYWHERE = 0.15
 """Density, per unit of log price, of faulty offers relative to clean ones: about one in twenty, over a factor of 16."""
 
 UNKNOWN_LEVEL_SD = 3.0

@@ -12,9 +12,8 @@ import numpy as np
 
 from tracker.market.bands import ABOVE, BELOW, WITHIN, Bands
 from tracker.market.history import History, history_of
-from tracker.market.offers import Offers, Settings
-from tracker.market.outliers import FEWEST_FOR_ESD
-from tracker.market.peers import FEWEST_PEERS
+from tracker.market.offers import Offers
+from tracker.market.peers import ESD_LEVEL, FEWEST_PEERS
 from tracker.market.slips import Slip, SlipKind
 from tracker.market.verdicts import Verdicts
 
@@ -48,9 +47,7 @@ def plain_wording(currency: str) -> Wording:
     return Wording(lambda per_tonne: f"{currency} {per_tonne:,.0f} per tonne")
 
 
-def reasons(
-    offer: int, offers: Offers, bands: Bands, verdicts: Verdicts, settings: Settings, wording: Wording
-) -> list[str]:
+def reasons(offer: int, offers: Offers, bands: Bands, verdicts: Verdicts, wording: Wording) -> list[str]:
     """The sentences for one offer, weightiest first. Empty where the offer is not judged."""
     if not (offers.shown[offer] and offers.usable[offer]):
         return []
@@ -58,7 +55,7 @@ def reasons(
     slip = verdicts.slips.get(offer)
     if slip is not None:
         said.append(_of_slip(slip, float(offers.per_tonne[offer]), wording))
-    said.extend(_of_peers(offer, offers, verdicts, settings, wording))
+    said.extend(_of_peers(offer, offers, verdicts, wording))
     said.extend(_of_band(offer, offers, bands, verdicts, wording))
     history = history_of(offers, offer)
     if history is not None:
@@ -86,30 +83,58 @@ def _places(factor: float) -> str:
     return "one place" if places == 1 else f"{places} places"
 
 
-def _of_peers(offer: int, offers: Offers, verdicts: Verdicts, settings: Settings, wording: Wording) -> Iterator[str]:
-    grade, price = offers.grades[offers.grade[offer]], float(offers.per_tonne[offer])
-    count, expected = int(verdicts.peers[offer]), float(verdicts.expected[offer])
-    compared = f"{wording.amount(price)} is {_beside(price / expected - 1)}"
-    score = float(verdicts.score[offer])
-    if np.isnan(score):
-        narrowed = f"{wording.amount(float(verdicts.low[offer]))} to {wording.amount(float(verdicts.high[offer]))}"
-        inside = verdicts.low[offer] <= price <= verdicts.high[offer]
-        yield (
-            f"{_count(count, 'offer').capitalize()} of other vendors for {grade}, fewer than {FEWEST_PEERS}: too few "
-            f"to score. What band and offers together allow runs from {narrowed}; {wording.amount(price)} lies "
-            f"{'inside' if inside else 'outside'}."
-        )
+def _of_peers(offer: int, offers: Offers, verdicts: Verdicts, wording: Wording) -> Iterator[str]:
+    if np.isnan(verdicts.score[offer]):
+        yield _too_few(offer, offers, verdicts, wording)
+    else:
+        yield _scored(offer, offers, verdicts, wording)
+    if not verdicts.out_of_line[offer] or _beyond_others(offer, verdicts):
         return
-    judged = "beyond" if abs(score) > settings.cut_off else "within"
-    yield (
-        f"{compared} the {wording.amount(expected)} that {count} offers of other vendors for {grade} lead one to "
-        f"expect at this caliper and order size; score {score:+.1f}, {judged} the limit of {settings.cut_off:g}."
-    )
-    if verdicts.out_of_line[offer] and verdicts.evidence.extreme[offer]:
+    peers = verdicts.evidence
+    if abs(peers.own_gap[offer]) > verdicts.limit[offer] * peers.own_spread[offer]:
+        own = float(np.exp(peers.own_expected[offer]))
         yield (
-            f"A second test, Rosner's for several outliers at once, also parts it from the grade's offers "
-            f"({FEWEST_FOR_ESD} or more, 5 % level)."
+            f"With this vendor's other offers counted too it is {_beside(float(offers.per_tonne[offer]) / own - 1)} "
+            f"the {wording.amount(own)} to expect, and beyond the limit."
         )
+    if peers.extreme[offer]:
+        yield (
+            f"It is near the limit, and a second test, Rosner's for several outliers at once, parts it from the other "
+            f"offers for {offers.grades[offers.grade[offer]]} ({ESD_LEVEL:.0%} level)."
+        )
+    if verdicts.jumped[offer]:
+        yield "It is near the limit, and it moved there from this vendor's own last price while the grade did not."
+
+
+def _beyond_others(offer: int, verdicts: Verdicts) -> bool:
+    return (
+        not verdicts.low[offer]
+        <= np.exp(verdicts.evidence.gap[offer]) * verdicts.expected[offer]
+        <= verdicts.high[offer]
+    )
+
+
+def _too_few(offer: int, offers: Offers, verdicts: Verdicts, wording: Wording) -> str:
+    grade, count = offers.grades[offers.grade[offer]], int(verdicts.peers[offer])
+    few = f"{_count(count, 'offer').capitalize()} of other vendors for {grade}, below {FEWEST_PEERS}: too few to score"
+    if np.isnan(verdicts.expected[offer]):
+        return f"{few}, and no band is known: there is nothing to compare with."
+    low, high = wording.amount(float(verdicts.low[offer])), wording.amount(float(verdicts.high[offer]))
+    where = "outside" if _beyond_others(offer, verdicts) else "inside"
+    shown = "The band, narrowed by what they show," if count else "The band with the usual scatter round it"
+    price = wording.amount(float(offers.per_tonne[offer]))
+    return f"{few}. {shown} allows {low} to {high}; {price} lies {where}."
+
+
+def _scored(offer: int, offers: Offers, verdicts: Verdicts, wording: Wording) -> str:
+    grade, price = offers.grades[offers.grade[offer]], float(offers.per_tonne[offer])
+    count, expected, score = int(verdicts.peers[offer]), float(verdicts.expected[offer]), float(verdicts.score[offer])
+    limit = float(verdicts.limit[offer])
+    return (
+        f"{wording.amount(price)} is {_beside(price / expected - 1)} the {wording.amount(expected)} that {count} "
+        f"offers of other vendors for {grade} lead one to expect at this caliper and order size; score {score:+.1f}, "
+        f"{'beyond' if abs(score) > limit else 'within'} the limit of {limit:.2g}."
+    )
 
 
 def _of_band(offer: int, offers: Offers, bands: Bands, verdicts: Verdicts, wording: Wording) -> Iterator[str]:

@@ -58,7 +58,7 @@ _COMMON = frozenset(
         (Basis.SHEET, Basis.THOUSAND_SHEETS), (Basis.KG, Basis.TONNE), (Basis.LB, Basis.SHORT_TON),
     )
 )  # fmt: skip
-_RARE, _UNRELATED, _REAM, _PLACE, _MONEY = 2.0, 6.0, 1.0, 3.0, 3.0
+_RARE, _UNRELATED, _REAM, _PLACE, _MONEY = 4.0, 6.0, 1.0, 3.0, 6.0
 _DECIMALS = (10.0, 100.0, 1000.0)
 _SMALL_FACTOR = 1.5
 _WELL_INSIDE, _WELL_INSIDE_IF_SMALL = 3.0, 1.0
@@ -107,7 +107,7 @@ def _other_readings(offers: Offers, settings: Settings, asked: NDArray[np.intp],
     yield from _other_bases(offers, asked, quoted)
     yield from _decimal_places(asked.size, quoted)
     if quoted not in BY_WEIGHT:
-        yield from _ream_weights(offers, asked)
+        yield from _ream_weights(offers, asked, quoted)
     yield from _other_currencies(offers, settings, asked)
 
 
@@ -151,13 +151,19 @@ def _decimal_places(count: int, quoted: Basis) -> Iterator[_Other]:
             yield _Other(SlipKind.DECIMAL, quoted, np.full(count, times), np.full(count, _PLACE))
 
 
-def _ream_weights(offers: Offers, asked: NDArray[np.intp]) -> Iterator[_Other]:
-    """Price per area with a weight, or an area, of 3,000 ft² taken for 1,000: a factor of three either way."""
+def _ream_weights(offers: Offers, asked: NDArray[np.intp], quoted: Basis) -> Iterator[_Other]:
+    """Price per area with a weight, or an area, of 3,000 ft² taken for 1,000: a factor of three either way.
+
+    Beside a price per square metre or per sheet only the weight can be meant, and then the density must look odd.
+    """
     with np.errstate(invalid="ignore", divide="ignore"):
         density = offers.grammage_gsm[asked] / offers.caliper_um[asked]
         odd = (density < _POSSIBLE_DENSITY[0]) | (density > _POSSIBLE_DENSITY[1])
+    possible = odd | (quoted is Basis.MSF)
     for times in (3.0, 1 / 3.0):
-        yield _Other(SlipKind.BASIS_WEIGHT, THREE_THOUSAND, np.full(asked.size, times), np.where(odd, 0.0, _REAM))
+        yield _Other(
+            SlipKind.BASIS_WEIGHT, THREE_THOUSAND, np.where(possible, times, np.nan), np.where(odd, 0.0, _REAM)
+        )
 
 
 def _other_currencies(offers: Offers, settings: Settings, asked: NDArray[np.intp]) -> Iterator[_Other]:

@@ -1,4 +1,4 @@
-"""One conclusion for every offer, out of band, peers and slip."""
+"""One conclusion for every offer, out of peers, band, its vendor's own last price and slips."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass
@@ -7,12 +7,28 @@ import numpy as np
 from numpy.typing import NDArray
 
 from tracker.market.bands import Bands, Places, of_grade, place
+from tracker.market.history import history_of
 from tracker.market.offers import Flags, Offers, Settings
+from tracker.market.outliers import FEWEST_FOR_ESD
 from tracker.market.peers import FEWEST_PEERS, Peers, compare
 from tracker.market.robust import Floats
 from tracker.market.slips import Slip, find_slips
 
-METHOD = "modified z-score (Iglewicz and Hoaglin) on log price"
+METHOD = (
+    "modified z-score (Iglewicz and Hoaglin) of log price beside other vendors' offers at that caliper and order size, "
+    f"spread steadied by all grades; from {FEWEST_FOR_ESD} offers also the generalized ESD test"
+)
+
+_SECOND_OPINION = 0.5
+"""How far below the cut-off a price may stay and still be out of line when a second witness says so: Rosner's test,
+or a jump from the vendor's own last price that the grade did not make."""
+
+_FEW = 9
+_FEW_RELIEF = 0.4
+"""In a grade of few offers the doubt about what to expect widens the limits already, and fewer offers are compared
+that could be called by chance: the cut-off may be this much lower (by simulation, tests/benchmarks/)."""
+
+_JUMP = 3.0  # spreads of a change between two prices; a change has the scatter of both
 
 
 @dataclass(frozen=True, slots=True)
@@ -20,11 +36,11 @@ class Verdicts:
     """Arrays of length n aligned with the offers; prices per tonne in the comparison currency.
 
     place: -1 below, 0 within, 1 above its band, -9 no band. band_low, band_high: NaN where there is none.
-    expected: what the grade's other offers and its band lead one to expect, NaN where neither is there.
-    low, high: where a clean price may lie by that expectation.
+    expected: what other vendors' offers and the band lead one to expect, NaN where there is nothing to go by.
+    low, high: where a clean price may lie by that expectation. limit: the cut-off that was applied.
     peers: other vendors' offers in the grade. score: modified z-score among them, NaN where they are too few.
-    out_of_line: the one conclusion. slip: a slip is likely; slips: which, by the offer's index.
-    evidence: what the peers say in full, for sentences.
+    out_of_line: the one conclusion. jumped: the vendor's own last price tipped the balance.
+    slip: a slip is likely; slips: which, by the offer's index. evidence: what the peers say in full, for sentences.
     """
 
     place: Places
@@ -33,9 +49,11 @@ class Verdicts:
     expected: Floats
     low: Floats
     high: Floats
+    limit: Floats
     peers: NDArray[np.int32]
     score: Floats
     out_of_line: Flags
+    jumped: Flags
     slip: Flags
     slips: Mapping[int, Slip]
     evidence: Peers
@@ -44,26 +62,54 @@ class Verdicts:
 def judge(offers: Offers, bands: Bands, settings: Settings) -> Verdicts:
     """Judge every shown offer. Offers that are not shown or have no usable price get a place and nothing else."""
     peers = compare(offers, bands)
-    judged = offers.shown & offers.usable
-    away = np.nan_to_num(peers.gap / peers.spread)
-    away_alone = np.nan_to_num(peers.own_gap / peers.own_spread)
-    out = judged & (np.maximum(np.abs(away), np.abs(away_alone)) > settings.cut_off)
+    scored = peers.n >= FEWEST_PEERS
+    score = np.where(scored, peers.gap / peers.noise, np.nan)
+    limit = settings.cut_off - np.where(peers.n < _FEW, _FEW_RELIEF, 0.0)
+    away = farthest(peers, score)
+    jumped = _jumped(offers, np.flatnonzero((away <= limit) & (away > limit - _SECOND_OPINION)), peers)
+    out = (away > limit) | jumped | (peers.extreme & (away > limit - _SECOND_OPINION))
     suspects = np.flatnonzero(out)
     slips = find_slips(offers, settings, suspects, peers.gap[suspects], peers.spread[suspects])
     slipped = np.zeros(len(offers), np.bool_)
     slipped[list(slips)] = True
-    width = settings.cut_off * peers.spread
+    width = limit * np.where(scored, peers.noise, peers.spread)
     return Verdicts(
-        np.where(offers.usable, place(offers.per_tonne, offers.grade, bands), -9).astype(np.int8),
-        of_grade(bands.low, offers.grade),
-        of_grade(bands.high, offers.grade),
-        np.exp(peers.expected),
-        np.exp(peers.expected - width),
-        np.exp(peers.expected + width),
-        peers.n,
-        np.where(peers.n >= FEWEST_PEERS, peers.gap / peers.scatter, np.nan),
-        out,
-        slipped,
-        slips,
-        peers,
+        place=place(np.where(offers.usable, offers.per_tonne, np.nan), offers.grade, bands),
+        band_low=of_grade(bands.low, offers.grade),
+        band_high=of_grade(bands.high, offers.grade),
+        expected=np.exp(peers.expected),
+        low=np.exp(peers.expected - width),
+        high=np.exp(peers.expected + width),
+        limit=limit,
+        peers=peers.n,
+        score=score,
+        out_of_line=out,
+        jumped=jumped,
+        slip=slipped,
+        slips=slips,
+        evidence=peers,
     )
+
+
+def farthest(peers: Peers, score: Floats) -> Floats:
+    """How many spreads an offer lies from what either expectation says, 0 where neither is there.
+
+    Among enough peers by their score; among few the doubt about the expectation counts as well.
+    """
+    among_others = np.where(np.isnan(score), peers.gap / peers.spread, score)
+    with_own = peers.own_gap / peers.own_spread
+    away: Floats = np.maximum(np.abs(np.nan_to_num(among_others)), np.abs(np.nan_to_num(with_own)))
+    return away
+
+
+def _jumped(offers: Offers, doubtful: NDArray[np.intp], peers: Peers) -> Flags:
+    """Which of the doubtful offers moved away from their own last price, as far as they now stand out, when their
+    grade did not."""
+    flags = np.zeros(len(offers), np.bool_)
+    for at in doubtful:
+        history = history_of(offers, int(at))
+        if history is None or history.grade_change is None:
+            continue
+        moved = np.log1p(history.change) - np.log1p(history.grade_change)
+        flags[at] = moved * np.sign(peers.gap[at]) > _JUMP * np.sqrt(2) * peers.noise[at]
+    return flags
