@@ -6,29 +6,32 @@ import argparse
 import importlib
 import sys
 from collections.abc import Callable, Sequence
-from enum import IntEnum
 
+from tracker.commands.outcome import Outcome, Status, WindowWanted
 from tracker.desk.trouble import Trouble
 
-
-class Status(IntEnum):
-    """Exit statuses: 2 also stands for input that can't be read."""
-
-    DONE = 0
-    FAILED = 1
-    WRONG_USE = 2
-    ASKED = 3
-
-
-# Each module offers `describe(parser)` and `run(options) -> Status`; it is imported only when its command is asked for,
-# so that no command waits for what another one needs.
+# Each module offers `describe(parser)` and `run(options) -> Outcome`; it is imported only when its command is asked
+# for, so that no command waits for what another one needs.
 _COMMANDS: dict[str, tuple[str, str]] = {
     "import": ("take_in", "read vendors' price sheets and store their offers"),
+    "quotes": ("quotes", "list the offers current on a day, on one footing and judged"),
+    "level": ("level", "set a grade's market level from a day on, or list them"),
+    "rate": ("rate", "set your own exchange rate for a day"),
+    "sample": ("sample", "log a sample request, what happened to it, or readings taken on it"),
+    "samples": ("samples", "list sample requests with their state and age"),
+    "waits": ("waits", "tell how long vendors take"),
+    "demo": ("demo", "make a fresh demo database and open it"),
+    "backup": ("keeping", "write a consistent copy of the database, also while it is in use"),
+    "restore": ("keeping", "put a backup in the database's place, verified first"),
+    "check": ("keeping", "check the database and its references"),
 }
 
 
-def run(arguments: Sequence[str]) -> int:
-    """Runs one command and returns its exit status. A user's trouble becomes one sentence on standard error."""
+def run(arguments: Sequence[str]) -> Outcome:
+    """Runs one command and returns its exit status, or what is left to be done; without a command that is the window.
+
+    A user's trouble becomes one sentence on standard error.
+    """
     _speak_utf8()
     parser = _parser(arguments)
     try:
@@ -36,15 +39,14 @@ def run(arguments: Sequence[str]) -> int:
     except SystemExit as stop:
         return stop.code if isinstance(stop.code, int) else Status.WRONG_USE
     if options.command is None:
-        parser.print_help(sys.stderr)
-        return Status.WRONG_USE
+        return WindowWanted(options.database)
     return _carry_out(options)
 
 
-def _carry_out(options: argparse.Namespace) -> int:
-    action: Callable[[argparse.Namespace], Status] = options.run
+def _carry_out(options: argparse.Namespace) -> Outcome:
+    action: Callable[[argparse.Namespace], Outcome] = options.run
     try:
-        return int(action(options))
+        return action(options)
     except BrokenPipeError:
         return Status.FAILED
     except KeyboardInterrupt:
@@ -71,7 +73,8 @@ def _parser(arguments: Sequence[str]) -> argparse.ArgumentParser:
         prog="python -m tracker",
         description="Vendors' paperboard price sheets on one footing, and every sample accounted for. "
         "Without a command the window opens.",
-        epilog="Exit status: 0 done; 1 failed; 2 wrong use or unreadable input; 3 done, but a person is asked something.",
+        epilog="Exit status: 0 done; 1 failed; 2 wrong use or unreadable input; "
+        "3 done, but a person is asked something.",
     )
     add_common(parser, top=True)
     commands = parser.add_subparsers(dest="command", metavar="COMMAND", title="commands")
@@ -91,7 +94,7 @@ def add_common(parser: argparse.ArgumentParser, *, top: bool) -> None:
     parser.add_argument(
         "--database",
         metavar="PATH-OR-URL",
-        help="a SQLite file or postgresql+psycopg://…; else the database you chose in the window, else your data folder",
+        help="a SQLite file or postgresql+psycopg://…; else the one you chose in the window, else your data folder",
         **default,  # type: ignore[arg-type]
     )
     parser.add_argument("--debug", action="store_true", help="show where in the program a fault arose", **default)  # type: ignore[arg-type]

@@ -1,11 +1,21 @@
-"""What a command line leaves to be done once it has been carried out.
+"""How a command line ends: with an exit status, or with something left to be done above both faces.
 
-Commands never import the window: `run(argv)` returns one of these in place of an exit status, and
-tracker/__main__.py, above both faces, sees to it.
+Commands never import the window: `run(argv)` returns WindowWanted or PicturesWanted in place of an exit status, and
+tracker/__main__.py sees to it.
 """
 
 from dataclasses import dataclass
+from enum import IntEnum
 from pathlib import Path
+
+
+class Status(IntEnum):
+    """Exit statuses. WRONG_USE also stands for input that can't be read, ASKED for work done that leaves a question."""
+
+    DONE = 0
+    FAILED = 1
+    WRONG_USE = 2
+    ASKED = 3
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,3 +35,6 @@ class WindowWanted:
 
     database: str | None = None
     otherwise: PicturesWanted | None = None
+
+
+Outcome = int | WindowWanted | PicturesWanted

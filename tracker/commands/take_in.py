@@ -8,7 +8,7 @@ import sys
 from pathlib import Path
 
 from tracker.commands import values
-from tracker.commands.line import Status
+from tracker.commands.outcome import Status
 from tracker.desk.contract import file_object
 from tracker.desk.opening import Desk, desk_if_there, desk_on
 from tracker.desk.take_in import TakenIn, read
@@ -96,7 +96,10 @@ def _tell(taken: TakenIn, *, plain: bool) -> None:
 
 def _summary(taken: TakenIn) -> str:
     counts = {state: sum(line.state is state for line in taken.reading.lines) for state in State}
-    said = f"{taken.reading.file}: {counts[State.ACCEPTED]} accepted, {counts[State.QUESTION]} held by a question, {counts[State.REFUSED]} refused"
+    said = (
+        f"{taken.reading.file}: {counts[State.ACCEPTED]} accepted, {counts[State.QUESTION]} held by a question, "
+        f"{counts[State.REFUSED]} refused"
+    )
     if taken.imported_on is not None:
         said += f"; already taken in on {taken.imported_on.isoformat()}, so nothing was added"
     return said

@@ -1,4 +1,4 @@
-"""What a user does, one module a task. Both faces, the window and the commands, call these and nothing below but trade/.
+"""What a user does, one module a task. Both faces, window and commands, call these and nothing below but trade/.
 
 Every function takes the open Desk first unless it says otherwise. An edit returns an Edit: `edit.text` says what was
 done, `undo(desk, edit)` reverses it and returns the Edit that does it again. What a user caused (a bad date, a
@@ -13,46 +13,57 @@ edits        Edit(text, changes)    undo(desk, edit) -> Edit
              history(desk, limit=200) -> tuple[Change, ...]      Change(id, at, who, text, table, row, was, now)
 
 take_in      read(desk | None, path, answers=Answers()) -> TakenIn
-                 TakenIn(reading, content, answers, imported_on)   imported_on: the day this very file was taken in, or None
-             read_again(desk | None, taken, answers) -> TakenIn    the same bytes with more answers
-             store(desk, taken, remember: Mapping[str, str] = {}) -> Stored(file_id, offers, held, questions, already)
+                 TakenIn(reading, content, answers, imported_on: day this very file was taken in before, or None)
+             read_again(desk | None, taken, answers) -> TakenIn  the same bytes with more answers
+             store(desk, taken, remember={}) -> Stored(file_id, offers, held, questions, already)
                  `remember`: question keys and the values to keep for the vendor
-             workbook(content, name) -> Workbook of Grids          the sheet as the vendor sent it (may raise Trouble)
-contract     file_object(taken) -> dict                            one entry of the import JSON
-files        files(desk) -> tuple[PriceFile, ...]       PriceFile(id, name, sha256, vendor, received, imported_at, offers, held, withdrawn)
+             workbook(content, name) -> Workbook of Grids        the sheet as the vendor sent it (may raise Trouble)
+contract     file_object(taken) -> dict                one entry of the import JSON
+files        files(desk) -> tuple[StoredFile, ...]
+                 StoredFile(id, name, sha256, vendor, received, imported_at, imported_by, withdrawn, offers, held)
              content(desk, file_id) -> bytes
-             withdraw(desk, file_id) -> Edit            its offers no longer count; kept, and can be brought back
-questions    open_questions(desk) -> tuple[OpenQuestion, ...]   OpenQuestion(id, file_id, file, vendor, question: trade.offer.Question, lines)
-             answer(desk, question_id, value, remember=True) -> Stored   re-reads the kept file with the answer
+             held_lines(desk, file_id) -> tuple[HeldLine, ...]
+             withdraw(desk, file_id) -> Edit           its offers no longer count; kept, and can be brought back
+questions    open_questions(desk) -> tuple[OpenQuestion, ...]
+                 OpenQuestion(id, file_id, file, vendor, question: trade.offer.Question, lines)
+             answer(desk, question_id, value, remember=True) -> Stored     re-reads the kept file with the answer
              set_aside(desk, question_id) -> Edit
-             remembered(desk, vendor=None) -> tuple[Remembered, ...]     Remembered(id, vendor, key, value, words, said_at)
+             remembered(desk, vendor=None) -> tuple[Remembered, ...]
+                 Remembered(id, vendor, key, value, words, said_at, said_by)
              forget(desk, answer_id) -> Edit
 
-quotes       load_snapshot(desk) -> Snapshot            all offers as columns (desk.snapshot)
+quotes       load_snapshot(desk) -> Snapshot           all offers as columns (desk.snapshot)
              compare(desk, snapshot, footing: ChosenFooting) -> Comparison      (desk.comparison)
-explanation  explain(desk, comparison, index) -> Explanation(steps: tuple[Step, ...], reasons: tuple[str, ...],
+explanation  explain(desk, comparison, index) -> Explanation(offer, steps: tuple[Step, ...], reasons: tuple[str, ...],
                  notes: tuple[Note, ...], evidence: tuple[Evidence, ...], rate: Rate | None, verdict: dict)
-offers_json  offer_objects(desk, comparison, indices) -> list[dict]     the OFFER objects of `quotes --json`
-levels       set_level(desk, grade, per_tonne: Decimal, currency, on: date, source, spread: Decimal | None = None) -> Edit
-             levels(desk) -> tuple[Level, ...]          Level(id, grade, on, per_tonne, currency, source, spread)
+offers_json  offer_objects(comparison, indices) -> list[dict]     the OFFER objects of `quotes --json`
+export       flat(object) -> dict   write_csv(rows, path)   write_xlsx(rows, path, title)      no desk needed
+levels       set_level(desk, grade, per_tonne: Decimal, currency, on: date, source, spread: Decimal | None) -> Edit
+             levels(desk) -> tuple[Level, ...]         Level(id, grade, on, per_tonne, currency, source, spread)
              remove_level(desk, level_id) -> Edit
 rates        set_rate(desk, code, euros: Decimal, on: date) -> Edit
-             rate(desk, code, into, on: date) -> Rate | None      Rate(factor, date, source): 1 code = factor into
+             rate(desk, code, into, on: date) -> Rate | None
+                 Rate(factor, on, source): 1 code = factor into; .said(day) in words
              currencies(desk) -> tuple[str, ...]
 
-samples      log(desk, vendor, grade, caliper_um=None, quantity='', needed=None, on=None, for_what='') -> Logged(number, edit)
+samples      log(desk, vendor, grade, caliper_um=None, quantity='', needed=None, on=None, for_what='') -> Logged
+                 Logged(number, edit)
              record(desk, number, kind: EventKind, on=None, until=None, note='') -> Edit
              samples(desk, as_of=None) -> tuple[Sample, ...]      outstanding first, most overdue on top
-             add_readings(desk, number, property, values: Sequence[Decimal], unit='') -> Edit
-             readings(desk, number) -> tuple[SampleReading, ...]
-             events(desk, number) -> tuple[SampleEvent, ...]
+             events(desk, number) -> tuple[Event, ...]            Event(id, kind, on, until, note, recorded_by)
              Sample: number vendor grade caliper_um quantity for_what requested needed promised sent arrived state
                  waiting_days due due_from overdue_days chased verdict
-             EventKind: promised sent arrived refused cancelled chased   SampleState: requested promised sent arrived tested …
-waits        lead_times(desk) / turn_round(desk, as_of=None) -> Waits       per vendor and in all
-today        today(desk, comparison=None) -> Today(overdue, questions, out_of_line, lapsing)
-verdicts     approve(desk, vendor, product, for_what, by) / reject(desk, vendor, product, because, by) -> Edit
-vendors      vendors(desk) -> tuple[str, ...]           as stored, in the order of their names
-demo         fresh_demo(folder: Path, today=None) -> Desk
+             EventKind: promised sent arrived refused cancelled chased
+             SampleState: requested promised sent arrived tested refused cancelled; .outstanding
+readings     add(desk, number, property, values: Sequence[Decimal], unit='', on=None) -> Edit
+             readings(desk, number) -> tuple[Measured, ...]       Measured(id, property, value, unit, on, by)
+waits        turn_round(desk, as_of=None) / lead_times(desk, as_of=None) -> list[WaitRow]     all first, then by vendor
+                 WaitRow(vendor | None, n, arrived, outstanding, median_days, low_days, high_days, method)
+today        today(desk, comparison) -> Today(overdue: tuple[Sample], questions: tuple[OpenQuestion],
+                 out_of_line: tuple[int], lapsing: tuple[int])    offers as indices into the comparison's snapshot
+verdicts     approve(desk, vendor, product, for_what) / reject(desk, vendor, product, because) -> Edit
+             verdicts(desk) -> tuple[BoardVerdict, ...]
+vendors      vendors(desk) -> tuple[str, ...]          by name
+demo         fresh_demo(folder: Path) -> str           the database's path; the desk then opens it
 keeping      backup(desk, path), restore(database, path), check(desk) -> tuple[str, ...]   sentences; empty: all well
 """

@@ -1,10 +1,16 @@
 """What every price on a screen means: the footing a user chose, and the offers brought to it with their verdicts."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
+from typing import TYPE_CHECKING
 
 from tracker.desk.snapshot import Codes, Flags, Floats, Snapshot
+
+if TYPE_CHECKING:
+    from tracker.desk.judging import Judged
 
 
 class Per(StrEnum):
@@ -36,6 +42,7 @@ class Comparison:
     place: -1 below, 0 within, 1 above its band, -9 no band. score: modified z-score among peers, NaN too few; peers:
     how many.
     out_of_line: the one conclusion. slip: the price fits clearly better on another basis.
+    judged: what the verdicts rest on, for whoever asks why.
     """
 
     snapshot: Snapshot
@@ -54,6 +61,7 @@ class Comparison:
     peers: Codes
     out_of_line: Flags
     slip: Flags
+    judged: Judged | None = None
 
 
 @dataclass(frozen=True, slots=True)

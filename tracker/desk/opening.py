@@ -23,9 +23,20 @@ class Desk:
     """A database in use, the day that counts as today, and who works here (for the change log)."""
 
     database: str
-    today: date
     who: str
+    said_today: date | None = None
     _opened: list[Database] = field(default_factory=list, repr=False)
+
+    @cached_property
+    def today(self) -> date:
+        """The day given, else the day that the database itself is set to (the demo's), else the calendar's."""
+        if self.said_today is not None:
+            return self.said_today
+        from tracker.store import settings
+
+        with self.store.reading() as connection:
+            fixed = settings.get(connection, settings.TODAY)
+        return date.fromisoformat(fixed) if isinstance(fixed, str) else date.today()
 
     @cached_property
     def store(self) -> Database:
@@ -58,7 +69,7 @@ def open_desk(database: str | None = None, today: date | None = None, who: str |
 
 def desk_on(database: str | None = None, today: date | None = None, who: str | None = None) -> Desk:
     """The same, but the database is opened (and made, if there is none) only once something needs it."""
-    return Desk(database or default_database(), today or date.today(), who or _user())
+    return Desk(database or default_database(), who or _user(), today)
 
 
 def desk_if_there(database: str | None = None) -> Desk | None:
@@ -107,7 +118,8 @@ def _settings() -> dict[str, object]:
         return {}
     except (OSError, ValueError) as problem:
         raise Trouble(
-            f"The settings in {file} can't be read ({problem}): mend or delete that file, or name a database with --database."
+            f"The settings in {file} can't be read ({problem}): mend or delete that file, "
+            "or name a database with --database."
         ) from problem
 
 

@@ -4,7 +4,7 @@ One array a column, one index an offer. Text that repeats (vendor, grade, curren
 list of names. Missing numbers are NaN, missing codes and days -1; days are proleptic ordinals (`date.toordinal`).
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 from numpy.typing import NDArray
@@ -25,6 +25,8 @@ class Snapshot:
     NaN open. lead_low, lead_high: calendar days, NaN unknown. delivered: 1 yes, 0 no, -1 not said. estimated: the
     grammage is an estimate.
     superseded_by_day: the day a newer offer of the same vendor, board and bracket arrived (-1: none).
+    board: code of what stays the same from sheet to sheet (vendor, board, bracket). sha256s: of the files, aligned with
+    `files`.
     """
 
     id: NDArray[np.int64]
@@ -60,6 +62,8 @@ class Snapshot:
     currencies: list[str]
     bases: list[str]
     files: list[str]
+    board: Codes = field(default_factory=lambda: np.zeros(0, np.int32))
+    sha256s: list[str] = field(default_factory=list)
 
     def __len__(self) -> int:
         return len(self.id)

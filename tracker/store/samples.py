@@ -6,7 +6,7 @@ from datetime import UTC, date, datetime
 from decimal import Decimal
 from typing import Any
 
-from sqlalchemy import Connection, func, select
+from sqlalchemy import Connection, select
 
 from tracker.store import vendors
 from tracker.store.changes import Pen
@@ -28,7 +28,7 @@ class Event:
 
 @dataclass(frozen=True, slots=True)
 class Request:
-    """A sample asked for, its events in the order of their days, and how many readings were taken on it."""
+    """A sample asked for, its events in the order of their days, and the days readings were taken on it."""
 
     number: int
     vendor: str
@@ -40,7 +40,7 @@ class Request:
     needed: date | None
     logged_by: str
     events: tuple[Event, ...]
-    readings: int
+    measured_on: tuple[date, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,7 +122,7 @@ def _requests(connection: Connection, number: int | None) -> tuple[Request, ...]
     if number is not None:
         query = query.where(sample_request.c.id == number)
     events = _events(connection, number)
-    counts = _reading_counts(connection, number)
+    measured = _days_measured(connection, number)
     return tuple(
         Request(
             row["id"],
@@ -135,7 +135,7 @@ def _requests(connection: Connection, number: int | None) -> tuple[Request, ...]
             row["needed_by"],
             row["logged_by"],
             tuple(events[row["id"]]),
-            counts.get(row["id"], 0),
+            tuple(measured[row["id"]]),
         )
         for row in connection.execute(query).mappings()
     )
@@ -152,9 +152,12 @@ def _events(connection: Connection, number: int | None) -> dict[int, list[Event]
     return events
 
 
-def _reading_counts(connection: Connection, number: int | None) -> dict[int, int]:
+def _days_measured(connection: Connection, number: int | None) -> dict[int, list[date]]:
     request = reading.c.sample_request_id
-    query = select(request, func.count()).group_by(request)
+    query = select(request, reading.c.taken_on).distinct().order_by(reading.c.taken_on)
     if number is not None:
         query = query.where(request == number)
-    return dict(connection.execute(query).tuples().all())
+    days: dict[int, list[date]] = defaultdict(list)
+    for request_id, day in connection.execute(query):
+        days[request_id].append(day)
+    return days

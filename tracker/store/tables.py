@@ -221,6 +221,8 @@ attachment = _table(
 board_verdict = _table(
     "board_verdict",
     _to("vendor"),
+    # The sample that was tried, where the decision rests on one.
+    _to("sample_request", nullable=True),
     Column("product", Text, nullable=False),
     Column("approved", Boolean, nullable=False),
     Column("for_what", Text, nullable=False),

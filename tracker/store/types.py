@@ -83,8 +83,8 @@ def as_measure(units: int) -> Decimal:
     return plain.quantize(Decimal(1)) if plain == plain.to_integral_value() else plain
 
 
-MEASURE_UNIT = 10.0**-_PLACES
-"""What one stored unit of a Measure is, for reading whole columns as floats."""
+STORED_UNITS = 10.0**_PLACES
+"""Stored units in one unit of a Measure. Dividing by it gives the nearest float; whole columns are read so."""
 
 
 class Moment(TypeDecorator[datetime]):

@@ -12,7 +12,7 @@ from tracker.store.tables import board_verdict, vendor
 
 @dataclass(frozen=True, slots=True)
 class BoardVerdict:
-    """One decision on one board of one vendor."""
+    """One decision on one board of one vendor; `sample` is the number of the sample it rests on, or None."""
 
     id: int
     vendor: str
@@ -22,13 +22,24 @@ class BoardVerdict:
     because: str
     on: date
     by: str
+    sample: int | None
 
 
-def add(pen: Pen, vendor_name: str, product: str, approved: bool, for_what: str, because: str, on: date) -> int:
+def add(
+    pen: Pen,
+    vendor_name: str,
+    product: str,
+    approved: bool,
+    for_what: str,
+    because: str,
+    on: date,
+    sample: int | None,
+) -> int:
     """Adds a decision; gives the log's entry."""
     values = {
         "vendor_id": vendors.id_of(pen.connection, vendor_name),
         "product": product,
+        "sample_request_id": sample,
         "approved": approved,
         "for_what": for_what,
         "because": because,
@@ -52,6 +63,7 @@ def listing(connection: Connection) -> tuple[BoardVerdict, ...]:
             row["because"],
             row["said_on"],
             row["said_by"],
+            row["sample_request_id"],
         )
         for row in rows
     )

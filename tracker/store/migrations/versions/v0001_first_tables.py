@@ -85,21 +85,6 @@ def upgrade() -> None:
     )
     op.create_index(op.f("ix_answer_vendor_id"), "answer", ["vendor_id"], unique=False)
     op.create_table(
-        "board_verdict",
-        sa.Column("id", sa.Integer(), nullable=False),
-        sa.Column("vendor_id", sa.Integer(), nullable=False),
-        sa.Column("product", sa.Text(), nullable=False),
-        sa.Column("approved", sa.Boolean(), nullable=False),
-        sa.Column("for_what", sa.Text(), nullable=False),
-        sa.Column("because", sa.Text(), nullable=False),
-        sa.Column("said_on", sa.Date(), nullable=False),
-        sa.Column("said_by", sa.Text(), nullable=False),
-        sa.ForeignKeyConstraint(["vendor_id"], ["vendor.id"], name=op.f("fk_board_verdict_vendor_id_vendor")),
-        sa.PrimaryKeyConstraint("id", name=op.f("pk_board_verdict")),
-        sqlite_autoincrement=True,
-    )
-    op.create_index(op.f("ix_board_verdict_vendor_id"), "board_verdict", ["vendor_id"], unique=False)
-    op.create_table(
         "layout",
         sa.Column("id", sa.Integer(), nullable=False),
         sa.Column("vendor_id", sa.Integer(), nullable=False),
@@ -166,6 +151,26 @@ def upgrade() -> None:
         sqlite_autoincrement=True,
     )
     op.create_index(op.f("ix_attachment_sample_request_id"), "attachment", ["sample_request_id"], unique=False)
+    op.create_table(
+        "board_verdict",
+        sa.Column("id", sa.Integer(), nullable=False),
+        sa.Column("vendor_id", sa.Integer(), nullable=False),
+        sa.Column("sample_request_id", sa.Integer(), nullable=True),
+        sa.Column("product", sa.Text(), nullable=False),
+        sa.Column("approved", sa.Boolean(), nullable=False),
+        sa.Column("for_what", sa.Text(), nullable=False),
+        sa.Column("because", sa.Text(), nullable=False),
+        sa.Column("said_on", sa.Date(), nullable=False),
+        sa.Column("said_by", sa.Text(), nullable=False),
+        sa.ForeignKeyConstraint(
+            ["sample_request_id"], ["sample_request.id"], name=op.f("fk_board_verdict_sample_request_id_sample_request")
+        ),
+        sa.ForeignKeyConstraint(["vendor_id"], ["vendor.id"], name=op.f("fk_board_verdict_vendor_id_vendor")),
+        sa.PrimaryKeyConstraint("id", name=op.f("pk_board_verdict")),
+        sqlite_autoincrement=True,
+    )
+    op.create_index(op.f("ix_board_verdict_sample_request_id"), "board_verdict", ["sample_request_id"], unique=False)
+    op.create_index(op.f("ix_board_verdict_vendor_id"), "board_verdict", ["vendor_id"], unique=False)
     op.create_table(
         "held_line",
         sa.Column("id", sa.Integer(), nullable=False),

@@ -1,0 +1,116 @@
+"""quotes: the offers current on a day, on one footing and judged."""
+
+from __future__ import annotations
+
+import argparse
+import json
+import sys
+from collections.abc import Iterable, Sequence
+from decimal import Decimal
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+
+from tracker.commands import values
+from tracker.commands.outcome import Status
+from tracker.desk.comparison import ChosenFooting, Comparison
+from tracker.desk.export import flat, write_csv, write_xlsx
+from tracker.desk.offers_json import offer_objects
+from tracker.desk.opening import desk_on
+from tracker.desk.quotes import compare, load_snapshot
+from tracker.trade.grades import grades
+from tracker.trade.quantities import CaliperUnit, micrometres
+
+
+def describe(parser: argparse.ArgumentParser) -> None:
+    """Which offers, on which footing, in which form."""
+    parser.add_argument(
+        "--grade", metavar="CODE", type=str.upper, choices=tuple(grades()), help=f"one of {', '.join(grades())}"
+    )
+    parser.add_argument(
+        "--caliper-pt", metavar="MIN:MAX", type=_range, help="calipers in points, ends included: 16:20, :20 or 18:"
+    )
+    parser.add_argument("--vendor", metavar="NAME", help="one vendor's offers")
+    parser.add_argument("--as-of", metavar="DATE", type=values.day, help="the day to judge by; else today")
+    parser.add_argument(
+        "--order-kg", metavar="N", type=values.positive, help="the order size: only its bracket of each board"
+    )
+    parser.add_argument(
+        "--currency", metavar="CODE", type=values.currency, default="USD", help="bring all prices to it (USD)"
+    )
+    parser.add_argument("--all", action="store_true", help="superseded and lapsed offers too")
+    forms = parser.add_mutually_exclusive_group()
+    forms.add_argument("--json", action="store_true", help="print one JSON document")
+    forms.add_argument("--csv", metavar="FILE", type=Path, help="write a CSV file")
+    forms.add_argument("--xlsx", metavar="FILE", type=Path, help="write a spreadsheet")
+
+
+def run(options: argparse.Namespace) -> Status:
+    """Prints or writes the offers asked for."""
+    order_kg = None if options.order_kg is None else float(options.order_kg)
+    desk = desk_on(options.database)
+    try:
+        as_of = options.as_of or desk.today
+        footing = ChosenFooting(as_of, options.currency, order_kg=order_kg, current_only=not options.all)
+        comparison = compare(desk, load_snapshot(desk), footing)
+    finally:
+        desk.close()
+    offers = offer_objects(comparison, _wanted(comparison, options))
+    if options.json:
+        document = {"as_of": as_of.isoformat(), "currency": footing.currency, "offers": offers}
+        json.dump(document, sys.stdout, ensure_ascii=False, indent=1, allow_nan=False)
+        sys.stdout.write("\n")
+    elif options.csv:
+        write_csv([flat(offer) for offer in offers], options.csv)
+    elif options.xlsx:
+        write_xlsx([flat(offer) for offer in offers], options.xlsx, "Quotes")
+    else:
+        _print(offers, footing.currency)
+    return Status.DONE
+
+
+def _wanted(comparison: Comparison, options: argparse.Namespace) -> Sequence[int]:
+    snapshot, wanted = comparison.snapshot, comparison.shown.copy()
+    if options.grade:
+        wanted &= snapshot.grade == _code(snapshot.grades, options.grade)
+    if options.vendor:
+        wanted &= snapshot.vendor == _code([name.casefold() for name in snapshot.vendors], options.vendor.casefold())
+    if options.caliper_pt:
+        low, high = options.caliper_pt
+        # Half a micrometre either side: 18 points are 457.2 µm, and a sheet may say 457.
+        wanted &= (snapshot.caliper_um >= low - 0.5) & (snapshot.caliper_um <= high + 0.5)
+    return [int(index) for index in np.flatnonzero(wanted)]
+
+
+def _code(names: Sequence[str], name: str) -> int:
+    return names.index(name) if name in names else -2
+
+
+def _range(text: str) -> tuple[float, float]:
+    low, colon, high = text.partition(":")
+    low_pt = values.number(low) if low else Decimal(0)
+    high_pt = values.number(high) if high else (Decimal(10_000) if colon else low_pt)
+    if high_pt < low_pt:
+        raise argparse.ArgumentTypeError(f"'{text}' ends before it begins: write the smaller caliper first")
+    return float(micrometres(low_pt, CaliperUnit.POINT)), float(micrometres(high_pt, CaliperUnit.POINT))
+
+
+def _print(offers: Iterable[dict[str, Any]], currency: str) -> None:
+    print(f"{'vendor':24} {'board':28} {'grade':5} {'pt':>5} {currency + '/t':>10} {currency + '/MSF':>10}  verdict")
+    for offer in offers:
+        caliper = "" if offer["caliper_um"] is None else f"{offer['caliper_um'] / 25.4:.1f}"
+        prices = ["" if offer[key] is None else f"{offer[key]:,.2f}" for key in ("per_tonne", "per_msf")]
+        print(
+            f"{(offer['vendor'] or '–')[:24]:24} {offer['product'][:28]:28} {offer['grade'] or '–':5} {caliper:>5} "
+            f"{prices[0]:>10} {prices[1]:>10}  {_verdict(offer['verdict'])}"
+        )
+
+
+def _verdict(verdict: dict[str, Any]) -> str:
+    said = [verdict["place"] or "no band"]
+    if verdict["out_of_line"]:
+        said.append("OUT OF LINE")
+    if verdict["slip"]:
+        said.append(f"perhaps per {verdict['slip']['likely_basis']}")
+    return ", ".join(said)

@@ -1,0 +1,26 @@
+"""rate: the user's own exchange rate for a day, which comes before the published history."""
+
+import argparse
+
+from tracker.commands import values
+from tracker.commands.outcome import Status
+from tracker.desk.opening import desk_on
+from tracker.desk.rates import set_rate
+
+
+def describe(parser: argparse.ArgumentParser) -> None:
+    """A currency, its worth in euro and the day."""
+    parser.add_argument("code", metavar="CODE", type=values.currency, help="the currency, for example USD")
+    parser.add_argument("euros", metavar="N", type=values.positive, help="what one unit of it is in euro")
+    parser.add_argument("--on", metavar="DATE", type=values.day, required=True, help="the day the rate is of")
+
+
+def run(options: argparse.Namespace) -> Status:
+    """Sets the rate."""
+    desk = desk_on(options.database)
+    try:
+        edit = set_rate(desk, options.code, options.euros, options.on)
+    finally:
+        desk.close()
+    print(edit.text[0].upper() + edit.text[1:] + ".")
+    return Status.DONE

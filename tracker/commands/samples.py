@@ -1,0 +1,59 @@
+"""samples: every request with its state and age, what is owed first."""
+
+import argparse
+import json
+import sys
+from pathlib import Path
+
+from tracker.commands import values
+from tracker.commands.outcome import Status
+from tracker.desk.export import write_csv
+from tracker.desk.opening import desk_on
+from tracker.desk.samples import Sample, sample_object, samples
+
+
+def describe(parser: argparse.ArgumentParser) -> None:
+    """Which requests, by which day, in which form."""
+    parser.add_argument("--outstanding", action="store_true", help="only those still to come")
+    parser.add_argument("--overdue", action="store_true", help="only those past their promise or usual time")
+    parser.add_argument("--as-of", metavar="DATE", type=values.day, help="the day to look from; else today")
+    forms = parser.add_mutually_exclusive_group()
+    forms.add_argument("--json", action="store_true", help="print one JSON document")
+    forms.add_argument("--csv", metavar="FILE", type=Path, help="write a CSV file")
+
+
+def run(options: argparse.Namespace) -> Status:
+    """Lists the requests asked for."""
+    desk = desk_on(options.database)
+    try:
+        as_of = options.as_of or desk.today
+        found = [sample for sample in samples(desk, as_of) if _wanted(sample, options)]
+    finally:
+        desk.close()
+    objects = [sample_object(sample) for sample in found]
+    if options.json:
+        json.dump({"as_of": as_of.isoformat(), "samples": objects}, sys.stdout, ensure_ascii=False, indent=1)
+        sys.stdout.write("\n")
+    elif options.csv:
+        write_csv(objects, options.csv)
+    else:
+        _print(found)
+    return Status.DONE
+
+
+def _wanted(sample: Sample, options: argparse.Namespace) -> bool:
+    if options.outstanding and not sample.state.outstanding:
+        return False
+    return sample.overdue or not options.overdue
+
+
+def _print(found: list[Sample]) -> None:
+    print(f"{'no.':>4} {'vendor':28} {'grade':5} {'pt':>5} {'state':10} {'asked for':10} {'due':10}  days")
+    for sample in found:
+        caliper = "" if sample.caliper_um is None else f"{float(sample.caliper_um) / 25.4:.1f}"
+        due = sample.due.isoformat() if sample.due and sample.state.outstanding else ""
+        late = f", {sample.overdue_days} overdue" if sample.overdue else ""
+        print(
+            f"{sample.number:>4} {sample.vendor[:28]:28} {sample.grade:5} {caliper:>5} {sample.state.value:10} "
+            f"{sample.requested.isoformat()} {due:10}  {sample.waiting_days}{late}"
+        )

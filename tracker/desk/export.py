@@ -1,0 +1,80 @@
+"""Rows of plain values written as CSV or as a spreadsheet, so that no program runs what a vendor wrote in a cell."""
+
+import csv
+from collections.abc import Mapping, Sequence
+from pathlib import Path
+from typing import Any
+
+from tracker.desk.trouble import Trouble
+from tracker.reports.safe_text import spreadsheet_text
+
+Rows = Sequence[Mapping[str, Any]]
+
+_LONGEST_CELL = 32_767
+_NOT_IN_XML = dict.fromkeys((*range(9), 11, 12, *range(14, 32)))
+
+
+def flat(nested: Mapping[str, Any], before: str = "") -> dict[str, Any]:
+    """A JSON object as one row: nested keys joined by '_', lists as one text."""
+    row: dict[str, Any] = {}
+    for key, value in nested.items():
+        if isinstance(value, Mapping):
+            row.update(flat(value, f"{before}{key}_"))
+        else:
+            row[f"{before}{key}"] = " ".join(map(str, value)) if isinstance(value, list) else value
+    return row
+
+
+def write_csv(rows: Rows, path: Path) -> None:
+    """UTF-8 with a byte-order mark, so that a spreadsheet program reads its letters rightly. Trouble if it can't."""
+    headings = _headings(rows)
+    try:
+        with path.open("w", encoding="utf-8-sig", newline="") as file:
+            writer = csv.writer(file)
+            writer.writerow(headings)
+            writer.writerows([_csv_value(row.get(heading)) for heading in headings] for row in rows)
+    except OSError as problem:
+        raise _not_written(path, problem) from problem
+
+
+def write_xlsx(rows: Rows, path: Path, title: str) -> None:
+    """One sheet with a heading row that stays in sight. Trouble if it can't be written."""
+    from openpyxl import Workbook
+
+    book = Workbook()
+    sheet = book.active
+    sheet.title = title
+    sheet.freeze_panes = "A2"
+    headings = _headings(rows)
+    lines: list[list[Any]] = [list(headings), *([row.get(heading) for heading in headings] for row in rows)]
+    for number, values in enumerate(lines, start=1):
+        for column, value in enumerate(values, start=1):
+            if value is not None:
+                _fill(sheet.cell(number, column), value)
+    try:
+        book.save(path)
+    except OSError as problem:
+        raise _not_written(path, problem) from problem
+
+
+def _fill(cell: Any, value: Any) -> None:
+    if not isinstance(value, str):
+        cell.value = value
+        return
+    cell.value = value.translate(_NOT_IN_XML)[:_LONGEST_CELL]
+    # Text that begins with = would else be taken for a formula.
+    cell.data_type = "s"
+
+
+def _headings(rows: Rows) -> list[str]:
+    return list(dict.fromkeys(heading for row in rows for heading in row))
+
+
+def _csv_value(value: Any) -> Any:
+    return spreadsheet_text(value) if isinstance(value, str) else value
+
+
+def _not_written(path: Path, problem: OSError) -> Trouble:
+    return Trouble(
+        f"{path} can't be written ({problem.strerror}): close it if it is open elsewhere, or choose another place."
+    )

@@ -1,0 +1,100 @@
+"""The market's verdict on every offer: bands from the user's levels, peers, slips, in the currency that was chosen."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+import numpy as np
+
+from tracker.desk.comparison import ChosenFooting
+from tracker.desk.rates import Rate, RatesOn
+from tracker.desk.snapshot import Flags, Floats, Snapshot
+from tracker.market import bands as market_bands
+from tracker.market.bands import Bands
+from tracker.market.offers import Offers, Settings
+from tracker.market.verdicts import Verdicts, judge
+from tracker.trade.bands import REFERENCE_GRADE, ratios
+from tracker.trade.basis import BY_WEIGHT, Basis
+
+if TYPE_CHECKING:
+    from tracker.store.levels import Level
+
+
+@dataclass(frozen=True, slots=True)
+class Judged:
+    """What the verdicts were made from and what they are, aligned with the snapshot; prices per tonne in the chosen
+    currency. `rates` has the exchange rate of every currency in the snapshot that is known on the day."""
+
+    offers: Offers
+    bands: Bands
+    settings: Settings
+    verdicts: Verdicts
+    rates: Mapping[str, Rate]
+
+
+def judge_offers(
+    snapshot: Snapshot,
+    footing: ChosenFooting,
+    per_tonne: Floats,
+    taking_part: Flags,
+    is_delivered: Flags,
+    levels: Iterable[Level],
+    rates: RatesOn,
+) -> Judged:
+    """Judges every offer that takes part. `per_tonne` is in the chosen currency, NaN where unknown."""
+    known = {code: rates.rate(code, footing.currency) for code in snapshot.currencies}
+    worth = {code: rate for code, rate in known.items() if rate is not None}
+    offers = Offers(
+        per_tonne=per_tonne,
+        shown=taking_part,
+        grade=snapshot.grade,
+        vendor=snapshot.vendor,
+        basis=snapshot.basis,
+        currency=snapshot.currency,
+        board=snapshot.board if len(snapshot.board) else np.full(len(snapshot), -1, np.int32),
+        received=snapshot.received,
+        caliper_um=snapshot.caliper_um,
+        grammage_gsm=snapshot.grammage_gsm,
+        from_kg=snapshot.from_kg,
+        below_kg=snapshot.below_kg,
+        delivered=is_delivered,
+        estimated=rests_on_estimate(snapshot),
+        grades=snapshot.grades,
+        vendors=snapshot.vendors,
+        bases=snapshot.bases,
+        currencies=snapshot.currencies,
+    )
+    settings = Settings(rates={code: float(rate.factor) for code, rate in worth.items()})
+    bands = market_bands.expected_bands(
+        offers, _levels(levels, footing, rates), _ratios(), REFERENCE_GRADE, footing.as_of.toordinal()
+    )
+    return Judged(offers, bands, settings, judge(offers, bands, settings), worth)
+
+
+def rests_on_estimate(snapshot: Snapshot) -> Flags:
+    """The price per tonne would change with the grammage, and that is an estimate."""
+    by_weight = np.array([Basis(name) in BY_WEIGHT for name in snapshot.bases] + [True])[snapshot.basis]
+    estimated: Flags = snapshot.estimated & ~by_weight
+    return estimated
+
+
+def _levels(levels: Iterable[Level], footing: ChosenFooting, rates: RatesOn) -> list[market_bands.Level]:
+    converted = []
+    for level in levels:
+        rate = rates.rate(level.currency, footing.currency)
+        if rate is not None:
+            said = f"{level.source} ({level.on.isoformat()})"
+            if level.currency != footing.currency:
+                said += f", {level.currency} at {rate.said(footing.as_of)}"
+            spread = None if level.spread is None else float(level.spread) / 100
+            per_tonne = float(level.per_tonne * rate.factor)
+            converted.append(market_bands.Level(level.grade, per_tonne, level.on.toordinal(), said, spread))
+    return converted
+
+
+def _ratios() -> dict[str, market_bands.Ratio]:
+    return {
+        code: market_bands.Ratio(float(ratio.low), float(ratio.high), ratio.source) for code, ratio in ratios().items()
+    }

@@ -1,0 +1,62 @@
+"""Backing up, putting back, checking."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from tracker.desk.opening import is_server
+from tracker.desk.trouble import Trouble
+
+if TYPE_CHECKING:
+    from tracker.desk.opening import Desk
+
+
+def backup(desk: Desk, path: Path) -> None:
+    """Writes a consistent copy, also while others work. Trouble if it can't be written there."""
+    from tracker.store import keeping
+    from tracker.store.database import CannotOpen
+
+    if path.resolve() == Path(desk.database).resolve():
+        raise Trouble("That is the database itself: name another file for the backup.")
+    try:
+        keeping.copy(desk.store, path)
+    except CannotOpen as problem:
+        raise Trouble(str(problem)) from problem
+
+
+def restore(database: str, path: Path) -> Path | None:
+    """Puts a backup in a database's place after verifying it; gives where what stood there is kept, if there was any.
+
+    Trouble, and nothing is changed, if the backup is not whole. Close every window on the database first.
+    """
+    from tracker.store import keeping
+    from tracker.store.database import CannotOpen
+
+    if is_server(database):
+        raise Trouble("A team's server is restored by its own means (pg_restore), not from here.")
+    try:
+        return keeping.put_back(path, Path(database).expanduser())
+    except CannotOpen as problem:
+        raise Trouble(str(problem)) from problem
+    except OSError as problem:
+        raise Trouble(
+            f"{database} can't be replaced ({problem.strerror}): close what uses it and try again."
+        ) from problem
+
+
+def check(desk: Desk) -> tuple[str, ...]:
+    """What is wrong with the database, in sentences; nothing where all is well. Trouble where there is none."""
+    from sqlalchemy.exc import DBAPIError
+
+    from tracker.store import keeping
+    from tracker.store.database import CannotOpen
+
+    if not is_server(desk.database) and not Path(desk.database).is_file():
+        raise Trouble(f"There is no database {desk.database}.")
+    try:
+        return keeping.faults(desk.database)
+    except CannotOpen as problem:
+        raise Trouble(str(problem)) from problem
+    except DBAPIError as problem:
+        return (f"The database can't be read ({problem.orig}). Restore a backup.",)

@@ -1,0 +1,101 @@
+"""Offers as `quotes --json` prints them, and the same as flat rows for CSV and spreadsheets."""
+
+from collections.abc import Iterable, Sequence
+from datetime import date
+from typing import Any
+
+from tracker.desk.comparison import Comparison
+from tracker.desk.explanation import offer_reasons, rate_used
+from tracker.desk.verdict_json import number, verdict_object
+from tracker.trade.offer import GrammageFrom
+
+
+def offer_objects(comparison: Comparison, indices: Iterable[int]) -> list[dict[str, Any]]:
+    """The OFFER objects of these indices, in their order; per_* in the chosen currency."""
+    return [_offer(comparison, int(index)) for index in indices]
+
+
+def _offer(comparison: Comparison, index: int) -> dict[str, Any]:
+    snapshot = comparison.snapshot
+    return {
+        "id": int(snapshot.id[index]),
+        "vendor": _name(snapshot.vendors, snapshot.vendor[index]),
+        "product": snapshot.product[index],
+        "grade": _name(snapshot.grades, snapshot.grade[index]),
+        "coated_sides": _known(snapshot.coated_sides[index]),
+        "caliper_um": number(snapshot.caliper_um[index]),
+        "grammage_gsm": number(snapshot.grammage_gsm[index]),
+        "grammage_from": _grammage_from(comparison, index),
+        "price": number(snapshot.price[index]),
+        "currency": _name(snapshot.currencies, snapshot.currency[index]),
+        "basis": _name(snapshot.bases, snapshot.basis[index]),
+        "from_kg": number(snapshot.from_kg[index]),
+        "below_kg": number(snapshot.below_kg[index]),
+        "minimum_kg": number(snapshot.minimum_kg[index]),
+        **_prices(comparison, index),
+        "rate": _rate(comparison, index),
+        "lead_days": _lead(comparison, index),
+        "valid_until": _day(snapshot.valid_until[index]),
+        "received": _day(snapshot.received[index]),
+        "current": bool(comparison.current[index]),
+        "source": _source(comparison, index),
+        "verdict": {**verdict_object(comparison, index), "reasons": list(offer_reasons(comparison, index))},
+    }
+
+
+def _prices(comparison: Comparison, index: int) -> dict[str, float | None]:
+    snapshot, rate = comparison.snapshot, rate_used(comparison, index)
+    same = _name(snapshot.currencies, snapshot.currency[index]) == comparison.footing.currency
+    factor = 1.0 if same else float("nan") if rate is None else float(rate.factor)
+    return {
+        "per_tonne": number(snapshot.per_tonne[index] * factor),
+        "per_msf": number(snapshot.per_msf[index] * factor),
+        "delivered_per_tonne": number(snapshot.delivered_per_tonne[index] * factor),
+        "delivered_per_msf": number(snapshot.delivered_per_msf[index] * factor),
+    }
+
+
+def _rate(comparison: Comparison, index: int) -> dict[str, Any] | None:
+    rate = rate_used(comparison, index)
+    if rate is None:
+        return None
+    return {
+        "factor": float(rate.factor),
+        "date": rate.on.isoformat(),
+        "source": rate.source,
+        "said": rate.said(comparison.footing.as_of),
+    }
+
+
+def _source(comparison: Comparison, index: int) -> dict[str, str | None]:
+    snapshot = comparison.snapshot
+    return {
+        "file": _name(snapshot.files, snapshot.file[index]),
+        "sha256": _name(snapshot.sha256s, snapshot.file[index]),
+        "sheet": snapshot.sheet[index],
+        "cell": snapshot.cell[index],
+    }
+
+
+def _grammage_from(comparison: Comparison, index: int) -> str | None:
+    if number(comparison.snapshot.grammage_gsm[index]) is None:
+        return None
+    estimated = bool(comparison.snapshot.estimated[index])
+    return (GrammageFrom.ESTIMATED if estimated else GrammageFrom.QUOTED).value
+
+
+def _lead(comparison: Comparison, index: int) -> list[int] | None:
+    low, high = comparison.snapshot.lead_low[index], comparison.snapshot.lead_high[index]
+    return None if low != low or high != high else [int(low), int(high)]
+
+
+def _day(ordinal: int) -> str | None:
+    return None if ordinal < 0 else date.fromordinal(int(ordinal)).isoformat()
+
+
+def _known(code: int) -> int | None:
+    return None if code < 0 else int(code)
+
+
+def _name(names: Sequence[str], code: int) -> str | None:
+    return None if code < 0 else names[code]

@@ -1,0 +1,130 @@
+"""Every offer on the footing the user chose, judged: what the table, the pictures and `quotes` show."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+import numpy as np
+
+from tracker.desk.comparison import ChosenFooting, Comparison, Per
+from tracker.desk.judging import Judged, judge_offers
+from tracker.desk.levels import levels
+from tracker.desk.rates import RatesOn, rates_on
+from tracker.desk.snapshot import Flags, Floats, Snapshot
+
+if TYPE_CHECKING:
+    from tracker.desk.opening import Desk
+
+
+def load_snapshot(desk: Desk) -> Snapshot:
+    """Every offer of every file that was not withdrawn, as columns."""
+    from tracker.desk.loading import snapshot_of
+    from tracker.store import columns
+
+    with desk.store.reading() as connection:
+        return snapshot_of(columns.load(connection))
+
+
+def compare(desk: Desk, snapshot: Snapshot, footing: ChosenFooting) -> Comparison:
+    """The snapshot on one footing with its verdicts.
+
+    Offers that are on offer on the day and whose bracket fits the order size are judged and serve as each other's
+    peers; with `current_only` off the others are shown too, with their place in the band and nothing more.
+    """
+    rates = rates_on(desk, footing.as_of)
+    current = is_current(snapshot, footing)
+    fits = bracket_fits(snapshot, footing.order_kg)
+    factor = _factors(snapshot, rates, footing.currency)
+    charged = is_delivered_figure(snapshot) & footing.delivered
+    per_tonne = np.where(charged, snapshot.delivered_per_tonne, snapshot.per_tonne) * factor
+    per_msf = np.where(charged, snapshot.delivered_per_msf, snapshot.per_msf) * factor
+    is_delivered = charged | (snapshot.delivered == 1)
+    judged = judge_offers(snapshot, footing, per_tonne, current & fits, is_delivered, levels(desk), rates)
+    shown = fits & current if footing.current_only else fits
+    return _comparison(snapshot, footing, shown, current, per_tonne, per_msf, is_delivered, judged)
+
+
+def is_current(snapshot: Snapshot, footing: ChosenFooting) -> Flags:
+    """Received by the day, not lapsed, and no newer offer of the same board had come."""
+    day = footing.as_of.toordinal()
+    lapsed = (snapshot.valid_until >= 0) & (snapshot.valid_until < day)
+    superseded = (snapshot.superseded_by_day >= 0) & (snapshot.superseded_by_day <= day)
+    current: Flags = (snapshot.received <= day) & ~lapsed & ~superseded
+    return current
+
+
+def bracket_fits(snapshot: Snapshot, order_kg: float | None) -> Flags:
+    """The order size lies in the offer's bracket; every bracket fits where no order size is asked for."""
+    if order_kg is None:
+        return np.ones(len(snapshot), np.bool_)
+    above = np.isnan(snapshot.from_kg) | (snapshot.from_kg <= order_kg)
+    below = np.isnan(snapshot.below_kg) | (order_kg < snapshot.below_kg)
+    fits: Flags = above & below
+    return fits
+
+
+def is_delivered_figure(snapshot: Snapshot) -> Flags:
+    """A figure with all charges to the buyer's dock is known."""
+    known: Flags = np.isfinite(snapshot.delivered_per_tonne) | np.isfinite(snapshot.delivered_per_msf)
+    return known
+
+
+def _factors(snapshot: Snapshot, rates: RatesOn, currency: str) -> Floats:
+    """What one unit of each offer's currency is in the chosen one, NaN where no rate is known."""
+    known = [rates.rate(code, currency) for code in snapshot.currencies]
+    factors = [np.nan if rate is None else float(rate.factor) for rate in known]
+    return np.array([*factors, np.nan])[snapshot.currency]
+
+
+def _comparison(
+    snapshot: Snapshot,
+    footing: ChosenFooting,
+    shown: Flags,
+    current: Flags,
+    per_tonne: Floats,
+    per_msf: Floats,
+    is_delivered: Flags,
+    judged: Judged,
+) -> Comparison:
+    verdicts = judged.verdicts
+    made = Comparison(
+        snapshot=snapshot,
+        footing=footing,
+        shown=shown,
+        current=current,
+        per_tonne=per_tonne,
+        per_msf=per_msf,
+        price=per_tonne,
+        is_delivered=is_delivered,
+        expected=verdicts.expected,
+        band_low=verdicts.band_low,
+        band_high=verdicts.band_high,
+        place=verdicts.place.astype(np.int32),
+        score=verdicts.score,
+        peers=verdicts.peers,
+        out_of_line=verdicts.out_of_line,
+        slip=verdicts.slip,
+        judged=judged,
+    )
+    return made if footing.per is Per.TONNE else _per_msf(made)
+
+
+def _per_msf(made: Comparison) -> Comparison:
+    """The same with price, expectation and band per MSF, each through its own offer's weight."""
+    kg_per_msf = kilograms_per_msf(made.snapshot)
+    ratio = kg_per_msf / 1000
+    return replace(
+        made,
+        price=made.per_msf,
+        expected=made.expected * ratio,
+        band_low=made.band_low * ratio,
+        band_high=made.band_high * ratio,
+    )
+
+
+def kilograms_per_msf(snapshot: Snapshot) -> Floats:
+    """What 1,000 ft² of each board weigh, NaN where no grammage is known."""
+    from tracker.trade.exact import M2_PER_MSF
+
+    return snapshot.grammage_gsm * float(M2_PER_MSF) / 1000

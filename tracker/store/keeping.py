@@ -1,0 +1,117 @@
+"""Keeping a database safe: a consistent copy while in use, the copy put back, everything checked."""
+
+import sqlite3
+from collections.abc import Iterator
+from contextlib import closing
+from pathlib import Path
+
+from sqlalchemy import Connection, func, select
+
+from tracker.store import schema
+from tracker.store.database import CannotOpen, Database, connect
+from tracker.store.tables import metadata, offer, price_file
+
+_SIDE_FILES = ("-wal", "-shm")
+
+
+def copy(database: Database, target: Path) -> None:
+    """A consistent copy of a SQLite database, which others may go on using. CannotOpen for a server's."""
+    if database.path is None:
+        raise CannotOpen("A team's server is backed up by its own means (pg_dump), not from here.")
+    beside = target.with_name(f"{target.name}.part")
+    try:
+        schema.copy_file(database.path, beside)
+        beside.replace(target)
+    except (OSError, sqlite3.Error) as problem:
+        beside.unlink(missing_ok=True)
+        raise CannotOpen(f"{target} can't be written ({problem}): choose another place.") from problem
+
+
+def put_back(backup: Path, target: Path) -> Path | None:
+    """Puts a verified copy in a database's place; what stood there is kept beside it, and its path is given.
+
+    CannotOpen, and nothing is changed, where the copy does not hold what a database of the tracker must.
+    """
+    _verify(backup)
+    target.parent.mkdir(parents=True, exist_ok=True)
+    fresh = target.with_name(f"{target.name}.part")
+    fresh.unlink(missing_ok=True)
+    schema.copy_file(backup, fresh)
+    kept = target.with_name(f"{target.name}.before-restore") if target.exists() else None
+    if kept is not None:
+        # Copied and not moved, so that what is still in the write-ahead log is in it too.
+        kept.unlink(missing_ok=True)
+        schema.copy_file(target, kept)
+    for ending in _SIDE_FILES:
+        target.with_name(target.name + ending).unlink(missing_ok=True)
+    fresh.replace(target)
+    return kept
+
+
+def _verify(backup: Path) -> None:
+    if not backup.is_file():
+        raise CannotOpen(f"There is no file {backup}: check the name of the backup.")
+    try:
+        with closing(sqlite3.connect(f"file:{backup}?mode=ro", uri=True)) as copy:
+            said = [str(row[0]) for row in copy.execute("PRAGMA integrity_check(3)")]
+            broken = copy.execute("PRAGMA foreign_key_check").fetchone()
+            found = copy.execute("SELECT version_num FROM alembic_version").fetchone()
+    except sqlite3.Error as problem:
+        raise CannotOpen(f"{backup} is not a backup of the tracker ({problem}): nothing was changed.") from problem
+    if said != ["ok"] or broken is not None:
+        raise CannotOpen(f"{backup} is damaged ({said[0]}): nothing was changed. Take an older backup.")
+    if found is None or found[0] not in schema.REVISIONS:
+        raise CannotOpen(
+            f"{backup} was made by a newer version of the tracker: nothing was changed. Install that version."
+        )
+
+
+def faults(where: str) -> tuple[str, ...]:
+    """What is wrong with a database, in sentences; nothing where all is well. CannotOpen if it can't be looked at."""
+    database = connect(where)
+    try:
+        with database.reading() as connection:
+            found = schema.revision(connection)
+            if found is None:
+                raise CannotOpen(f"{where} is not a database of the tracker: name another file.")
+            return (*_damage(connection), *_broken_references(connection), *_odd_files(connection))
+    finally:
+        database.close()
+
+
+def _damage(connection: Connection) -> Iterator[str]:
+    if connection.dialect.name != "sqlite":
+        return
+    for row in connection.exec_driver_sql("PRAGMA integrity_check(20)"):
+        if row[0] != "ok":
+            yield f"The file is damaged: {row[0]}. Restore a backup."
+
+
+def _broken_references(connection: Connection) -> Iterator[str]:
+    for table in metadata.sorted_tables:
+        for column in table.c:
+            for key in column.foreign_keys:
+                other = key.column
+                missing = select(func.count()).where(
+                    column.is_not(None), ~select(other).where(other == column).exists()
+                )
+                count = connection.execute(missing.select_from(table)).scalar_one()
+                if count:
+                    yield f"{count} rows of {table.name} name a {other.table.name} that is not there. Restore a backup."
+
+
+def _odd_files(connection: Connection) -> Iterator[str]:
+    import hashlib
+    import zlib
+
+    for row in connection.execute(select(price_file.c.id, price_file.c.name, price_file.c.sha256)):
+        packed = connection.execute(select(price_file.c.content).where(price_file.c.id == row.id)).scalar_one()
+        try:
+            same = hashlib.sha256(zlib.decompress(packed)).hexdigest() == row.sha256
+        except zlib.error:
+            same = False
+        if not same:
+            yield f"The kept file {row.name} is no longer what the vendor sent. Restore a backup."
+    unpriced = connection.execute(select(func.count()).where(offer.c.price_units <= 0)).scalar_one()
+    if unpriced:
+        yield f"{unpriced} offers have a price that is not above 0. Restore a backup."
