@@ -19,27 +19,29 @@ EVERYWHERE = ("en-us", "en", "de", "fr", "es", "sv")
 
 @dataclass(frozen=True)
 class Family:
-    """`resave`: whether truth still holds when a spreadsheet program opens and saves the file."""
+    """`resave`: whether truth still holds when a spreadsheet program saves the file again. `heavy`: one file is enough."""
 
     name: str
     build: Build
     formats: tuple[str, ...]
     places: tuple[str, ...]
     resave: bool = True
+    heavy: bool = False
 
 
 FAMILIES: dict[str, Family] = {}
 
 
 def family(
-    name: str, formats: tuple[str, ...] = SHEETS, places: tuple[str, ...] = EVERYWHERE, resave: bool = True
+    name: str, formats: tuple[str, ...] = SHEETS, places: tuple[str, ...] = EVERYWHERE, resave: bool = True,
+    heavy: bool = False,
 ) -> Callable[[Build], Build]:
     """Register a builder. `places` are languages; 'en-us' means points, pounds and US dollars."""
 
     def register(build: Build) -> Build:
         if name in FAMILIES:
             raise ValueError(f"two families are called {name}")
-        FAMILIES[name] = Family(name, build, formats, places, resave)
+        FAMILIES[name] = Family(name, build, formats, places, resave, heavy)
         return build
 
     return register
@@ -85,5 +87,5 @@ def corpus(seed: int, pattern: str = "*", count: int = 1) -> Iterator[Made]:
     """`count` files of each family whose name matches, from seed on."""
     for kind in load().values():
         if fnmatch(kind.name, pattern):
-            for step in range(count):
+            for step in range(1 if kind.heavy else count):
                 yield make(kind, seed + step)

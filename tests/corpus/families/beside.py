@@ -206,7 +206,7 @@ def two_vendors_column(kit: Kit) -> None:
     """A merchant's round-up: the vendor stands in each row."""
     sheet = kit.plan.sheet("Quotes")
     basis = "short_ton" if kit.us else "tonne"
-    names = kit.rng.sample([name for name, _ in VENDORS["US" if kit.us else "GB"] + VENDORS["DE"]], 2)
+    names = kit.rng.sample([name for name, _ in (VENDORS["US"] if kit.us else VENDORS["GB"] + VENDORS["DE"])], 2)
     items = kit.range(3)
     who = [kit.pick(names) for _ in items]
     prices = [kit.price(item, basis) for item in items]

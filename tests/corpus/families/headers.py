@@ -80,9 +80,9 @@ def header_repeated(kit: Kit) -> None:
     head = kit.price_head(basis)
     page = {"en": "Page {}", "de": "Seite {}", "fr": "Page {}", "es": "Página {}", "sv": "Sida {}"}[kit.lang.code]
     names = [kit.head("product"), kit.caliper_head(), kit.weight_head(), head]
-    for number in (1, 2, 3):
+    for number, grade in enumerate(kit.grades(3), start=1):
         sheet.row(row, 0, names, bold=True)
-        for item in kit.series(kit.grades(1)[0], 4):
+        for item in kit.series(grade, 4):
             row += 1
             amount = kit.price(item, basis)
             sheet.row(row, 0, [item.words, item.caliper, item.weight])

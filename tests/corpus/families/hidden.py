@@ -45,15 +45,15 @@ def hidden_sheet(kit: Kit) -> None:
     shown = kit.plan.sheet("Prices")
     basis = kit.natural_basis()
     top = kit.title_block(shown, 0, 0) + 1
-    simple_table(kit, shown, top, 0, kit.range(2), basis, extras=False)
+    first, second, third = (kit.series(grade, 3) for grade in kit.grades(3))
+    simple_table(kit, shown, top, 0, [*first, *second], basis, extras=False)
     hidden = kit.plan.sheet("Specials")
     hidden.hidden = True
-    vendor = kit.facts.vendor
-    simple_table(kit, hidden, 0, 0, kit.range(2), basis, extras=False, notes=("hidden",))
-    _unsaid_terms(kit, hidden.name, vendor)
+    simple_table(kit, hidden, 0, 0, third, basis, extras=False, notes=("hidden",))
+    _unsaid_terms(kit, hidden.name)
 
 
-def _unsaid_terms(kit: Kit, sheet: str, vendor: str) -> None:
+def _unsaid_terms(kit: Kit, sheet: str) -> None:
     """Whether the first sheet's terms reach another sheet is open: both are right."""
     for line in kit.plan.lines:
         if line["sheet"] != sheet:
