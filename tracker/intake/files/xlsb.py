@@ -98,7 +98,8 @@ def _take_styles(found: Iterator[Record], book: _Book) -> None:
     for record in found:
         take = Take(record.body)
         if record.kind == _FORMAT:
-            codes[take.whole(2)] = take.text()
+            number = take.whole(2)
+            codes[number] = take.text()
         elif record.kind == _FONT:
             take.skip(2)
             bits = take.whole(2)
