@@ -84,7 +84,7 @@ class Door:
 
         return currencies(self.desk)
 
-    def todays(self, comparison: Comparison | None) -> Today:
+    def todays(self, comparison: Comparison) -> Today:
         from tracker.desk.today import today
 
         return today(self.desk, comparison)

@@ -80,7 +80,6 @@ class Session(QObject):
         self.footing = footing
         self.settings.keep(currency=footing.currency, per=footing.per.value, delivered=footing.delivered)
         self._compare()
-        self._ask_todays()
 
     def choose_units(self, units: Units) -> None:
         """Shows measures in other units; nothing stored changes."""
@@ -117,10 +116,16 @@ class Session(QObject):
         self.offer_selected.emit(kept)
 
     def _compare(self) -> None:
-        self.work.ask(lambda: self.door.compare(self.footing), self.show_comparison)
+        self.work.ask(lambda: self.door.compare(self.footing), self._set_comparison)
+
+    def _set_comparison(self, comparison: Comparison) -> None:
+        self.show_comparison(comparison)
+        self._ask_todays()
 
     def _ask_todays(self) -> None:
-        self.work.ask(lambda: self.door.todays(self.comparison), self._set_todays)
+        comparison = self.comparison
+        if comparison is not None:
+            self.work.ask(lambda: self.door.todays(comparison), self._set_todays)
 
     def _set_day(self, today: date) -> None:
         if today != self.footing.as_of:

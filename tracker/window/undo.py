@@ -47,6 +47,28 @@ class DeskEdit(QUndoCommand):
         self._refresh()
 
 
+class TakenIn(DeskEdit):
+    """A file that was stored: undoing withdraws it (kept, but its offers no longer count), redoing brings it back."""
+
+    def __init__(self, session: Session, file_id: int, text: str) -> None:
+        QUndoCommand.__init__(self, text)
+        self._session = session
+        self._file_id = file_id
+        self._withdrawn: Edit | None = None
+        self._refresh = session.reload
+        self._carried_out = True
+
+    def _reverse(self) -> None:
+        door = self._session.door
+        self._withdrawn = door.withdraw_file(self._file_id) if self._withdrawn is None else door.undo(self._withdrawn)
+
+
+def push_taken_in(session: Session, file_id: int, text: str) -> None:
+    """Puts a stored file on the stack and says so."""
+    session.undo_stack.push(TakenIn(session, file_id, text))
+    session.said.emit(text)
+
+
 def push(session: Session, edit: Edit, refresh: Callable[[], None]) -> None:
     """Puts a carried-out edit on the stack and says what was done."""
     session.undo_stack.push(DeskEdit(session, edit, refresh))

@@ -1,0 +1,57 @@
+"""Starting the window, and drawing every screen without one."""
+
+from __future__ import annotations
+
+import os
+import sys
+from collections.abc import Sequence
+from pathlib import Path
+
+from PySide6.QtGui import QFontDatabase, QIcon
+from PySide6.QtWidgets import QApplication
+
+from tracker.trade.resources import resource
+from tracker.window.door import Door
+from tracker.window.errors import Mishaps, keep_log, log_file
+from tracker.window.look.theme import Theme, has_fonts
+from tracker.window.main_window import MainWindow
+from tracker.window.session import Session
+from tracker.window.settings import Settings
+
+
+def open_window(database: str | None, demo: bool = False) -> int:
+    """Opens the window on a database (None: the user's own) and runs until it is closed; the exit status."""
+    application = make_application(sys.argv)
+    mishaps = Mishaps(application)
+    mishaps.install()
+    keep_log(log_file())
+    settings = Settings.of_user()
+    theme = Theme(application, settings.theme)
+    window = MainWindow(Session(Door(database), theme, settings))
+    mishaps.happened.connect(window.message.warn)
+    window.show()
+    if demo:
+        window.open_demo()
+    return application.exec()
+
+
+def render_screens(database: str | None, folder: Path) -> list[Path]:
+    """Draws the window's places on a database, light and dark, as PNG files in a folder; needs no display."""
+    from tracker.window.render import render_places
+
+    os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+    return render_places(database, folder)
+
+
+def make_application(arguments: Sequence[str] = ()) -> QApplication:
+    """The Qt application (the one there is, or a new one) with letters to write with and its icon."""
+    existing = QApplication.instance()
+    application = existing if isinstance(existing, QApplication) else QApplication(list(arguments)[:1])
+    application.setApplicationName("paperboard-tracker")
+    application.setApplicationDisplayName("Paperboard tracker")
+    application.setWindowIcon(QIcon(str(resource("icons", "application.svg"))))
+    if not has_fonts():
+        # A bare machine has none, and Qt brings none: without this every word would be blank.
+        for font in sorted(resource("fonts").glob("*.ttf")):
+            QFontDatabase.addApplicationFont(str(font))
+    return application

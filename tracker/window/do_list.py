@@ -1,0 +1,79 @@
+"""'Do…': everything that can be done, found by its words, with its keys beside it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from PySide6.QtCore import QEvent, QObject, Qt
+from PySide6.QtGui import QAction, QKeyEvent
+from PySide6.QtWidgets import QFrame, QLineEdit, QListWidget, QListWidgetItem, QWidget
+
+from tracker.window.actions import ACTIONS, Action
+from tracker.window.pieces import column
+
+_KEY = int(Qt.ItemDataRole.UserRole)
+
+
+def matching(typed: str) -> list[Action]:
+    """Actions whose words hold every word typed, in their usual order."""
+    wanted = typed.casefold().split()
+    return [
+        action
+        for action in ACTIONS
+        if action.key != "do" and all(word in f"{action.title} {action.about}".casefold() for word in wanted)
+    ]
+
+
+class DoList(QFrame):
+    """A field and the actions that fit it; Enter does the first or the chosen one, Escape leaves."""
+
+    def __init__(self, parent: QWidget, actions: Mapping[str, QAction]) -> None:
+        super().__init__(parent, Qt.WindowType.Popup)
+        self.setProperty("kind", "popup")
+        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self._actions = actions
+        self.field = QLineEdit()
+        self.field.setPlaceholderText("what do you want to do?")
+        self.field.setAccessibleName("What do you want to do?")
+        self.list = QListWidget()
+        self.list.setAccessibleName("Things that can be done")
+        self.list.setFrameShape(QFrame.Shape.NoFrame)
+        self.list.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.setLayout(column(self.field, self.list, margins=10, gap=6))
+        self.field.textChanged.connect(self._narrow)
+        self.field.returnPressed.connect(self._do)
+        self.list.itemClicked.connect(lambda _: self._do())
+        self.field.installEventFilter(self)
+        self._narrow("")
+
+    def open_over(self, window: QWidget) -> None:
+        """Shows the list near the top middle of a window."""
+        self.resize(520, 420)
+        corner = window.mapToGlobal(window.rect().topLeft())
+        self.move(corner.x() + (window.width() - self.width()) // 2, corner.y() + 64)
+        self.show()
+        self.field.setFocus()
+
+    def _narrow(self, typed: str) -> None:
+        self.list.clear()
+        for action in matching(typed):
+            keys = f"    {action.keys}" if action.keys else ""
+            item = QListWidgetItem(f"{action.title}{keys}", self.list)
+            item.setData(_KEY, action.key)
+            item.setToolTip(action.about)
+        self.list.setCurrentRow(0)
+
+    def _do(self) -> None:
+        item = self.list.currentItem()
+        if item is not None:
+            action = self._actions[item.data(_KEY)]
+            self.close()
+            action.trigger()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        if isinstance(event, QKeyEvent) and event.type() is QEvent.Type.KeyPress:
+            step = {Qt.Key.Key_Down: 1, Qt.Key.Key_Up: -1}.get(Qt.Key(event.key()))
+            if step is not None and self.list.count():
+                self.list.setCurrentRow((self.list.currentRow() + step) % self.list.count())
+                return True
+        return super().eventFilter(watched, event)

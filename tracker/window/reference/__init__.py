@@ -1,0 +1,1 @@
+"""Reference: the grades, with where every fact comes from."""

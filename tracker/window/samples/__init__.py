@@ -1,0 +1,1 @@
+"""Samples: who owes what, since when, and logging a request without leaving the keyboard."""

@@ -1,0 +1,121 @@
+"""The columns of the table of sample requests."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+from typing import TYPE_CHECKING, Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from tracker.window.look import figures
+from tracker.window.look.figures import NONE, Units, counted
+from tracker.window.tables.columns import Column, Stand, fixed, text_keys
+
+if TYPE_CHECKING:
+    from tracker.desk.samples import Sample
+
+
+@dataclass(frozen=True, slots=True)
+class Samples:
+    """Requests, outstanding first, and the units to show."""
+
+    samples: tuple[Sample, ...]
+    units: Units
+
+
+def is_outstanding(sample: Sample) -> bool:
+    """Still to come."""
+    return sample.state.outstanding
+
+
+def overdue_words(sample: Sample) -> str:
+    """'6 days overdue', 'due in 3 days', 'due today'; a dash where nothing is owed or no day is known."""
+    if not is_outstanding(sample):
+        return NONE
+    if sample.overdue:
+        return f"{counted(sample.overdue_days or 0, 'day')} overdue"
+    if sample.due is None:
+        return NONE
+    return f"due {figures.date_text(sample.due)}"
+
+
+def _days(samples: Samples, field: str) -> NDArray[np.float64]:
+    values: list[date | None] = [getattr(sample, field) for sample in samples.samples]
+    return np.array([np.nan if value is None else float(value.toordinal()) for value in values])
+
+
+def _numbers(samples: Samples, field: str) -> NDArray[np.float64]:
+    values: list[Any] = [getattr(sample, field) for sample in samples.samples]
+    return np.array([np.nan if value is None else float(value) for value in values])
+
+
+def _words(samples: Samples, field: str) -> NDArray[np.int64]:
+    return text_keys([str(getattr(sample, field) or "") for sample in samples.samples])
+
+
+def _overdue_keys(samples: Samples) -> NDArray[np.float64]:
+    """Most overdue first, then those due soonest, then the rest."""
+    keys = []
+    for sample in samples.samples:
+        if not is_outstanding(sample):
+            keys.append(np.nan)
+        elif sample.overdue:
+            keys.append(-float(sample.overdue_days or 0))
+        else:
+            keys.append(1e9 if sample.due is None else float(sample.due.toordinal()))
+    return np.array(keys)
+
+
+def _text(field: str) -> Any:
+    return lambda data, row: str(getattr(data.samples[row], field) or "") or NONE
+
+
+SAMPLE_COLUMNS: tuple[Column, ...] = (
+    Column("number", fixed("No."), _text("number"), lambda d: _numbers(d, "number"), Stand.RIGHT, width=48),
+    Column(
+        "overdue",
+        fixed("Owed"),
+        text=lambda d, row: overdue_words(d.samples[row]),
+        keys=_overdue_keys,
+        width=136,
+        strong=True,
+    ),
+    Column("vendor", fixed("Vendor"), _text("vendor"), lambda d: _words(d, "vendor"), width=120, share=3),
+    Column(
+        "grade",
+        fixed("Grade"),
+        text=_text("grade"),
+        keys=lambda d: _words(d, "grade"),
+        width=80,
+        paint="grade",
+        paints=lambda d, row: d.samples[row].grade,
+    ),
+    Column(
+        "caliper",
+        fixed("Caliper"),
+        text=lambda d, row: figures.caliper(d.samples[row].caliper_um, d.units),
+        keys=lambda d: _numbers(d, "caliper_um"),
+        stand=Stand.RIGHT,
+        width=70,
+    ),
+    Column("for", fixed("For"), _text("for_what"), lambda d: _words(d, "for_what"), width=110, share=4),
+    Column("state", fixed("State"), _text("state"), lambda d: _words(d, "state"), width=80),
+    Column(
+        "requested",
+        fixed("Asked for"),
+        text=lambda d, row: figures.date_text(d.samples[row].requested),
+        keys=lambda d: _days(d, "requested"),
+        stand=Stand.RIGHT,
+        width=96,
+    ),
+    Column(
+        "waiting",
+        fixed("Waiting"),
+        text=lambda d, row: NONE if d.samples[row].waiting_days is None else counted(d.samples[row].waiting_days, "day"),
+        keys=lambda d: _numbers(d, "waiting_days"),
+        stand=Stand.RIGHT,
+        width=74,
+    ),
+)

@@ -1,0 +1,90 @@
+"""What a user types into the sample fields: days, calipers, grades. None is 'left open'; Unclear says what to mend."""
+
+import re
+from collections.abc import Sequence
+from datetime import date, timedelta
+from decimal import Decimal, InvalidOperation
+from fractions import Fraction
+
+from tracker.trade.exact import as_decimal
+from tracker.trade.grades import grades
+from tracker.trade.quantities import CaliperUnit, micrometres
+from tracker.window.look.figures import Units
+
+_MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
+_DAY_MONTH = re.compile(r"^(\d{1,2})\.?\s*([a-z]{3})[a-z]*\.?(?:\s+(\d{4}))?$")
+_AHEAD = re.compile(r"^\+?(\d{1,3})\s*(d|days?|w|wk|weeks?)$")
+_CALIPER = re.compile(r"^(\d+(?:[.,]\d+)?)\s*(pt|points?|µm|um|mm|mil)?$")
+_UNITS = {"pt": CaliperUnit.POINT, "mil": CaliperUnit.POINT, "µm": CaliperUnit.MICROMETRE, "um": CaliperUnit.MICROMETRE,
+          "mm": CaliperUnit.MILLIMETRE}  # fmt: skip
+_LEAST_UM, _MOST_UM = 100, 3000
+
+
+class Unclear(ValueError):
+    """What was typed can't be understood; the message says how to write it."""
+
+
+def day_typed(text: str, today: date) -> date | None:
+    """'12 Dec', '12 December 2026', '2026-12-12', '+14 days', '2 weeks'. 3/4 is refused: it is read two ways."""
+    words = text.strip().casefold()
+    if not words:
+        return None
+    if words in ("today", "tomorrow"):
+        return today + timedelta(days=words == "tomorrow")
+    if ahead := _AHEAD.match(words):
+        return today + timedelta(days=int(ahead[1]) * (7 if ahead[2].startswith("w") else 1))
+    try:
+        if found := _DAY_MONTH.match(words):
+            return _of_month(int(found[1]), _MONTHS.index(found[2]) + 1, found[3], today)
+        return date.fromisoformat(words)
+    except ValueError as error:
+        raise Unclear(f"“{text.strip()}” is not a day: write 12 Dec, 2026-12-12 or 2 weeks.") from error
+
+
+def _of_month(day: int, month: int, year: str | None, today: date) -> date:
+    """Without a year the nearest one: a day more than half a year gone is next year's."""
+    if year is not None:
+        return date(int(year), month, day)
+    this_year = date(today.year, month, day)
+    return this_year if (today - this_year).days < 183 else date(today.year + 1, month, day)
+
+
+def caliper_typed(text: str, units: Units) -> Decimal | None:
+    """µm from '18', '18 pt', '457 µm', '0.46 mm'; a bare number is in the user's units."""
+    words = text.strip().casefold()
+    if not words:
+        return None
+    found = _CALIPER.match(words)
+    if found is None:
+        raise Unclear(f"“{text.strip()}” is not a caliper: write 18 pt or 457 µm.")
+    unit = _UNITS.get((found[2] or "").rstrip("s").replace("point", "pt"))
+    if unit is None:
+        unit = CaliperUnit.POINT if units is Units.US else CaliperUnit.MICROMETRE
+    try:
+        caliper = micrometres(Decimal(found[1].replace(",", ".")), unit)
+    except InvalidOperation as error:
+        raise Unclear(f"“{text.strip()}” is not a number.") from error
+    if not _LEAST_UM <= caliper <= _MOST_UM:
+        raise Unclear(f"“{text.strip()}” is no board's caliper: boards are 4 to 118 pt (100 to 3,000 µm).")
+    return as_decimal(Fraction(caliper))
+
+
+def grade_typed(text: str) -> str:
+    """A grade's code from its letters or the beginning of its name."""
+    words = text.strip().casefold()
+    if not words:
+        raise Unclear("Which grade? Write its letters, such as SBS.")
+    if words.upper() in grades():
+        return words.upper()
+    found = [code for code, grade in grades().items() if grade.name.says.casefold().startswith(words)]
+    if len(found) != 1:
+        raise Unclear(f"“{text.strip()}” is not one of {', '.join(grades())}.")
+    return found[0]
+
+
+def vendor_typed(text: str, known: Sequence[str]) -> str:
+    """The vendor as known where only letters' case differs, else a new one as typed."""
+    words = " ".join(text.split())
+    if not words:
+        raise Unclear("Whom was it asked of? Write the vendor's name.")
+    return next((name for name in known if name.casefold() == words.casefold()), words)

@@ -1,0 +1,34 @@
+"""Answers to a sheet's questions, each of which can be taken back."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtGui import QUndoCommand
+
+
+class AnswerGiven(QUndoCommand):
+    """Sets or drops one answer of a file that is being taken in, and has it read again."""
+
+    def __init__(
+        self, answers: dict[str, str], key: str, value: str | None, read_again: Callable[[], None], text: str
+    ) -> None:
+        super().__init__(text)
+        self._answers = answers
+        self._key = key
+        self._new = value
+        self._old = answers.get(key)
+        self._read_again = read_again
+
+    def redo(self) -> None:
+        self._put(self._new)
+
+    def undo(self) -> None:
+        self._put(self._old)
+
+    def _put(self, value: str | None) -> None:
+        if value is None:
+            self._answers.pop(self._key, None)
+        else:
+            self._answers[self._key] = value
+        self._read_again()

@@ -1,0 +1,77 @@
+"""A stored file shown again, with the cell that an offer came from in view."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QWidget
+
+from tracker.window.errors import sentence_for
+from tracker.window.pieces import button, column, row, words
+from tracker.window.session import Session
+from tracker.window.take_in.cells import Use, place_of
+from tracker.window.take_in.sheet_panel import SheetPanel
+
+
+class KeptSheet(QWidget):
+    """The vendor's file behind an offer. `left` goes back to where one came from."""
+
+    left = Signal()
+
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._session = session
+        self._title = words("", "heading")
+        self._told = words("Cells with a bar are prices read from this file; the outlined one is the offer's.", "quiet")
+        back = button("Back to the quotes")
+        back.clicked.connect(self.left)
+        self.sheet = SheetPanel(session.theme)
+        self.setLayout(
+            column(row(self._title, None, back), self._told, self.sheet, margins=(20, 12, 20, 14), gap=8)
+        )
+        self.layout().setStretch(2, 1)
+
+    def show_offer(self, offer: int) -> None:
+        """Fetches the file an offer came from and goes to its cell."""
+        comparison = self._session.comparison
+        if comparison is None:
+            return
+        snapshot = comparison.snapshot
+        vendor = int(snapshot.vendor[offer])
+        file = snapshot.files[int(snapshot.file[offer])]
+        self._title.setText(
+            f"{snapshot.as_quoted[offer]} · {snapshot.vendors[vendor] if vendor >= 0 else 'vendor not known'} · "
+            f"{snapshot.product[offer]}"
+        )
+        self.sheet.show_nothing(file, "Fetching the file…")
+        sheet, cell = snapshot.sheet[offer], snapshot.cell[offer]
+        uses = self._uses_of_file(int(snapshot.file[offer]))
+        door = self._session.door
+
+        def show(workbook: Any) -> None:
+            self.sheet.show_workbook(workbook, uses)
+            self.sheet.go_to(sheet, cell)
+            self.sheet.view.setFocus()
+
+        def say_why(error: Exception) -> None:
+            self.sheet.show_nothing(file, sentence_for(error))
+
+        self._session.work.ask(lambda: door.kept_workbook(file), show, say_why)
+
+    def _uses_of_file(self, file: int) -> dict[str, dict[tuple[int, int], Use]]:
+        assert self._session.comparison is not None
+        snapshot = self._session.comparison.snapshot
+        uses: dict[str, dict[tuple[int, int], Use]] = {}
+        for row_number in (snapshot.file == file).nonzero()[0]:
+            place = place_of(snapshot.cell[row_number])
+            if place is not None:
+                uses.setdefault(snapshot.sheet[row_number], {})[place] = Use.PRICE
+        return uses
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() == Qt.Key.Key_Escape:
+            self.left.emit()
+        else:
+            super().keyPressEvent(event)

@@ -1,0 +1,97 @@
+"""Questions answered in place: a card each, its choices as buttons, one answer for the whole file."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from functools import partial
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QFrame, QLineEdit, QScrollArea, QVBoxLayout, QWidget
+
+from tracker.trade.offer import Question
+from tracker.window.pieces import button, clear, column, row, words
+
+
+class QuestionCard(QFrame):
+    """One question. `answered` carries its key and the value chosen; `asked_where` a cell it is about."""
+
+    answered = Signal(str, str)
+    asked_where = Signal(str, str)
+
+    def __init__(self, question: Question, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.question = question
+        self.setProperty("kind", "panel")
+        parts: list[QWidget] = [words(question.text, wrap=True)]
+        for choice in question.choices:
+            pick = button(choice.label, "choice")
+            pick.clicked.connect(partial(self._answer, choice.value))
+            parts.append(pick)
+        layout = column(*parts, margins=(14, 10, 14, 10), gap=6)
+        if not question.choices:
+            self._field = QLineEdit()
+            self._field.setAccessibleName(question.text)
+            self._field.setPlaceholderText("type the answer")
+            take = button("Answer")
+            take.clicked.connect(self._answer_typed)
+            self._field.returnPressed.connect(self._answer_typed)
+            layout.addLayout(row(self._field, take, gap=6))
+        if question.cells:
+            sheet, cell = question.cells[0]
+            more = f" and {len(question.cells) - 1:,} more" if len(question.cells) > 1 else ""
+            show = button(f"Show cell {cell}{more}", "word")
+            show.clicked.connect(partial(self.asked_where.emit, sheet, cell))
+            layout.addLayout(row(show, None))
+        self.setLayout(layout)
+
+    def _answer(self, value: str, _checked: bool = False) -> None:
+        self.answered.emit(self.question.key, value)
+
+    def _answer_typed(self) -> None:
+        if self._field.text().strip():
+            self._answer(self._field.text().strip())
+
+
+class QuestionsPane(QScrollArea):
+    """All open questions of a file, then what was answered and can be changed."""
+
+    answered = Signal(str, str)
+    taken_back = Signal(str)
+    asked_where = Signal(str, str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setAccessibleName("Questions")
+        self.setWidgetResizable(True)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        inside = QWidget()
+        self._cards = QVBoxLayout(inside)
+        self._cards.setContentsMargins(0, 0, 8, 0)
+        self._cards.setSpacing(8)
+        self.setWidget(inside)
+        self.viewport().setAutoFillBackground(False)
+        inside.setAutoFillBackground(False)
+
+    def show_questions(self, questions: Sequence[Question], given: Mapping[str, str], *, vendor: str) -> None:
+        """Puts these questions in place of the old ones; `given` are answers of this session by key."""
+        clear(self._cards)
+        if questions:
+            told = f"One answer serves the whole file and is remembered for {vendor or 'the vendor'}."
+            self._cards.addWidget(words(told, "small", wrap=True))
+        for question in questions:
+            card = QuestionCard(question)
+            card.answered.connect(self.answered)
+            card.asked_where.connect(self.asked_where)
+            self._cards.addWidget(card)
+        for key, value in given.items():
+            change = button("Ask again", "word")
+            change.clicked.connect(partial(self._take_back, key))
+            said = words(f"{key.replace(':', ': ')} is {value}", "quiet", wrap=True)
+            line = row(said, change, gap=8)
+            line.setStretch(0, 1)
+            self._cards.addLayout(line)
+        self._cards.addStretch(1)
+
+    def _take_back(self, key: str, _checked: bool = False) -> None:
+        self.taken_back.emit(key)

@@ -1,0 +1,146 @@
+"""The Today place: four lists of what waits, or a welcome where there is nothing yet."""
+
+from __future__ import annotations
+
+from functools import partial
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QFocusEvent
+from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QSizePolicy, QStackedLayout, QWidget
+
+from tracker.window.look.figures import counted, date_text
+from tracker.window.pieces import column, panel, row, words
+from tracker.window.quotes.offer_columns import offers
+from tracker.window.session import Session
+from tracker.window.today import tasks_of
+from tracker.window.today.answer_dialog import AnswerDialog
+from tracker.window.today.task_list import ROW_HEIGHT, Task, TaskList
+from tracker.window.today.welcome import Welcome
+
+if TYPE_CHECKING:
+    from tracker.desk.questions import OpenQuestion
+
+
+class _Section(QFrame):
+    """A heading, how many, and the list; where nothing waits, one quiet sentence."""
+
+    def __init__(self, title: str, nothing: str, session: Session) -> None:
+        super().__init__()
+        self._title = words(title, "heading")
+        self._count = words("", "quiet")
+        self._nothing = words(nothing, "quiet", wrap=True)
+        self._nothing.setContentsMargins(15, 6, 15, 14)
+        self.list = TaskList(title, session.theme)
+        inside = panel(column(self.list, self._nothing, margins=(1, 1, 1, 1)))
+        inside.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Maximum)
+        self._inside = inside
+        self.setLayout(column(row(self._title, 8, self._count, None), inside, None, gap=8))
+        self.layout().setStretch(1, 1)
+
+    def show_tasks(self, tasks: list[Task]) -> None:
+        self.list.show_tasks(tasks)
+        self._count.setText(f"{len(tasks):,}" if tasks else "")
+        self.list.setVisible(bool(tasks))
+        self._nothing.setVisible(not tasks)
+        self.list.setMinimumHeight(min(len(tasks), 3) * ROW_HEIGHT)
+        self._inside.setMaximumHeight(len(tasks) * ROW_HEIGHT + 4 if tasks else 48)
+
+
+class TodayPlace(QWidget):
+    """What needs the user. The signals carry where to go to settle it."""
+
+    offer_wanted = Signal(object)
+    sample_wanted = Signal(object)
+    sheets_wanted = Signal()
+    demo_wanted = Signal()
+    files_dropped = Signal(list)
+
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._session = session
+        self._heading: QLabel = words("", "title")
+        self._told: QLabel = words("", "quiet")
+        self.overdue = _Section("Overdue samples", "No sample is overdue.", session)
+        self.questions = _Section("Questions left by price sheets", "Every sheet was understood.", session)
+        self.out_of_line = _Section("Prices out of line", "No current price stands out.", session)
+        self.lapsing = _Section("About to lapse", "No offer lapses within two weeks.", session)
+        self.welcome = Welcome(session.theme)
+        self._stack = QStackedLayout(self)
+        self._stack.addWidget(self._lists())
+        self._stack.addWidget(self.welcome)
+        self._connect()
+        self._show()
+
+    def _lists(self) -> QWidget:
+        page = QWidget()
+        grid = QGridLayout()
+        grid.setHorizontalSpacing(28)
+        grid.setVerticalSpacing(22)
+        for place, section in enumerate((self.out_of_line, self.overdue, self.questions, self.lapsing)):
+            grid.addWidget(section, place // 2, place % 2)
+        for line in (0, 1):
+            grid.setRowStretch(line, 1)
+            grid.setColumnStretch(line, 1)
+        page.setLayout(column(row(self._heading, 14, self._told, None), grid, margins=(24, 18, 24, 18), gap=16))
+        page.layout().setStretch(1, 1)
+        return page
+
+    def _connect(self) -> None:
+        self.overdue.list.wanted.connect(self.sample_wanted)
+        self.out_of_line.list.wanted.connect(self.offer_wanted)
+        self.lapsing.list.wanted.connect(self.offer_wanted)
+        self.questions.list.wanted.connect(self._answer)
+        self.welcome.sheets_wanted.connect(self.sheets_wanted)
+        self.welcome.demo_wanted.connect(self.demo_wanted)
+        self.welcome.dropped.connect(lambda paths: self.files_dropped.emit([Path(path) for path in paths]))
+        self._session.today_changed.connect(self._show)
+        self._session.units_changed.connect(self._show)
+        self._session.samples_changed.connect(self._show)
+
+    def _show(self) -> None:
+        session = self._session
+        todays, comparison = session.todays, session.comparison
+        self._heading.setText(date_text(session.footing.as_of))
+        if todays is None or comparison is None:
+            self._told.setText("Opening…")
+            return
+        if not len(comparison.snapshot) and not session.samples and not todays.questions:
+            self._stack.setCurrentWidget(self.welcome)
+            return
+        self._stack.setCurrentIndex(0)
+        table = offers(comparison, session.marks, session.units)
+        lists = {
+            self.overdue: tasks_of.overdue_samples(todays, session.units),
+            self.questions: tasks_of.questions(todays),
+            self.out_of_line: tasks_of.out_of_line(todays, table),
+            self.lapsing: tasks_of.lapsing(todays, table),
+        }
+        for section, tasks in lists.items():
+            section.show_tasks(tasks)
+        waiting = sum(map(len, lists.values()))
+        self._told.setText(f"{counted(waiting, 'thing')} to settle" if waiting else "Nothing needs you today")
+
+    def _answer(self, asked: OpenQuestion) -> None:
+        dialog = AnswerDialog(asked, self)
+        dialog.answered.connect(partial(self._store_answer, asked))
+        dialog.open()
+
+    def _store_answer(self, asked: OpenQuestion, value: str) -> None:
+        door = self._session.door
+
+        def was_stored(stored: object) -> None:
+            self._session.said.emit(f"answered; {counted(getattr(stored, 'offers', 0), 'offer')} taken in")
+            self._session.reload()
+
+        self._session.work.ask(lambda: door.answer(asked.id, value, remember=True), was_stored)
+
+    # Qt's own names from here on
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        super().focusInEvent(event)
+        for section in (self.out_of_line, self.overdue, self.questions, self.lapsing):
+            if section.list.tasks:
+                section.list.setFocus(Qt.FocusReason.OtherFocusReason)
+                return

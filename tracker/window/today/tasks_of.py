@@ -1,0 +1,95 @@
+"""What waits today, as lines of words."""
+
+from __future__ import annotations
+
+from datetime import date
+from typing import TYPE_CHECKING
+
+from tracker.window.look import figures
+from tracker.window.look.figures import NONE, Units, counted
+from tracker.window.look.marks import Mark
+from tracker.window.quotes.offer_columns import Offers, per_words
+from tracker.window.today.task_list import Task
+
+if TYPE_CHECKING:
+    from tracker.desk.samples import Sample
+    from tracker.desk.today import Today
+
+
+def overdue_samples(todays: Today, units: Units) -> list[Task]:
+    """Most overdue first; the target is the request's number."""
+    return [_sample(sample, units) for sample in todays.overdue]
+
+
+def _sample(sample: Sample, units: Units) -> Task:
+    what = " ".join(part for part in (sample.grade, _known(figures.caliper(sample.caliper_um, units))) if part)
+    asked = f"asked for on {figures.date_text(sample.requested)}"
+    if sample.promised is not None:
+        asked = f"promised for {figures.date_text(sample.promised)}"
+    chased = f", chased {'once' if sample.chased == 1 else f'{sample.chased} times'}" if sample.chased else ""
+    purpose = f" for {sample.for_what}" if sample.for_what else ""
+    return Task(
+        f"{sample.vendor}: {what}{purpose}",
+        f"{asked}{chased}",
+        f"{counted(sample.overdue_days or 0, 'day')} late",
+        sample.number,
+        sample.grade,
+    )
+
+
+def questions(todays: Today) -> list[Task]:
+    """One line a question; the target is the question's id."""
+    return [
+        Task(
+            asked.question.text,
+            f"{asked.file}{f', from {asked.vendor}' if asked.vendor else ''}",
+            f"holds {counted(asked.lines, 'line')}",
+            asked,
+        )
+        for asked in todays.questions
+    ]
+
+
+def out_of_line(todays: Today, offers: Offers) -> list[Task]:
+    """Furthest from what is expected first; the target is the offer."""
+    return [_offer(offers, row) for row in todays.out_of_line]
+
+
+def _offer(offers: Offers, row: int) -> Task:
+    comparison = offers.comparison
+    mark = Mark(int(offers.marks[row]))
+    ratio = float(offers.of_expected[row])
+    price = f"{figures.money(float(comparison.price[row]))} {per_words(comparison)}"
+    text = f"{figures.percent(ratio)} of expected" if mark is not Mark.SLIP else "another basis?"
+    return Task(_board(offers, row), f"{price}, quoted {comparison.snapshot.as_quoted[row]}", text, row, offers.name("grade", row), mark)
+
+
+def lapsing(todays: Today, offers: Offers) -> list[Task]:
+    """One line a vendor's file and day, since a list lapses as a whole; the target is its first offer."""
+    snapshot, today = offers.comparison.snapshot, offers.comparison.footing.as_of
+    of_list: dict[tuple[int, int], list[int]] = {}
+    for row in todays.lapsing:
+        of_list.setdefault((int(snapshot.file[row]), int(snapshot.valid_until[row])), []).append(row)
+    tasks = []
+    for (_, until), rows in of_list.items():
+        days = until - today.toordinal()
+        grades = sorted({offers.name("grade", row) for row in rows} - {NONE})
+        tasks.append(
+            Task(
+                f"{offers.name('vendor', rows[0])}: {counted(len(rows), 'offer')}",
+                f"{', '.join(grades)}, valid until {figures.date_text(date.fromordinal(until))}",
+                "today" if days == 0 else f"{counted(days, 'day')} left",
+                rows[0],
+            )
+        )
+    return tasks
+
+
+def _board(offers: Offers, row: int) -> str:
+    snapshot = offers.comparison.snapshot
+    caliper = _known(figures.caliper(float(snapshot.caliper_um[row]), offers.units))
+    return f"{offers.name('vendor', row)}: {' '.join(part for part in (snapshot.product[row], caliper) if part)}"
+
+
+def _known(text: str) -> str:
+    return "" if text == NONE else text
