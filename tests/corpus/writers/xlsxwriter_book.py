@@ -56,8 +56,8 @@ def _format(book: Any, cell: CellPlan, formats: dict[tuple[Any, ...], Any]) -> A
 
 def _write(target: Any, row: int, column: int, cell: CellPlan, look: Any) -> None:
     value = cell.value
-    if cell.formula:
-        target.write_formula(row, column, cell.formula, look, float(value) if isinstance(value, Decimal | int) else value)
+    if cell.formula:  # a program that can't calculate stores 0, as if that were the result
+        target.write_formula(row, column, cell.formula, look, float(value or 0))
     elif cell.error:
         target.write_formula(row, column, f"={cell.error}", look, cell.error)
     elif isinstance(value, bool):
