@@ -62,7 +62,15 @@ def resaved(made: list[Made], folder: Path) -> dict[str, Score]:
         source.mkdir()
         for one in files:
             (source / one.name).write_bytes(one.data)
-        command = [program, "--headless", f"-env:UserInstallation=file://{folder}/profile", "--convert-to", target, "--outdir", str(out)]
+        command = [
+            program,
+            "--headless",
+            f"-env:UserInstallation=file://{folder}/profile",
+            "--convert-to",
+            target,
+            "--outdir",
+            str(out),
+        ]
         subprocess.run([*command, *(str(source / one.name) for one in files)], check=True, capture_output=True)
         for one in files:
             path = out / f"{one.name.rpartition('.')[0]}.{target}"

@@ -11,18 +11,51 @@ from typing import Any
 
 from tests.corpus.truth import GSM_PER, KG_PER, M2_PER, MM_PER, SHEETS_PER, UM_PER, AnyOf
 
-DENSITY = {"SBS": (0.76, 0.86), "CUK": (0.70, 0.78), "UUK": (0.67, 0.75), "CRB": (0.71, 0.79), "URB": (0.62, 0.69), "FBB": (0.57, 0.65)}
+DENSITY = {
+    "SBS": (0.76, 0.86),
+    "CUK": (0.70, 0.78),
+    "UUK": (0.67, 0.75),
+    "CRB": (0.71, 0.79),
+    "URB": (0.62, 0.69),
+    "FBB": (0.57, 0.65),
+}
 POINTS = {
-    "SBS": (10, 12, 14, 16, 18, 20, 24), "CUK": (14, 16, 18, 20, 21, 24), "UUK": (16, 18, 20, 22, 24), "CRB": (14, 16, 18, 20, 22, 24, 26, 28),
-    "URB": (18, 20, 22, 24, 28, 30), "FBB": (12, 14, 16, 18, 20, 22),
+    "SBS": (10, 12, 14, 16, 18, 20, 24),
+    "CUK": (14, 16, 18, 20, 21, 24),
+    "UUK": (16, 18, 20, 22, 24),
+    "CRB": (14, 16, 18, 20, 22, 24, 26, 28),
+    "URB": (18, 20, 22, 24, 28, 30),
+    "FBB": (12, 14, 16, 18, 20, 22),
 }
 GRAMMAGES = {
-    "SBS": (200, 220, 240, 260, 280, 300, 330, 350), "CUK": (250, 275, 300, 330, 360, 400), "UUK": (250, 280, 310, 350), "CRB": (230, 250, 280, 300, 350, 400, 450),
-    "URB": (300, 350, 400, 450, 500), "FBB": (215, 235, 250, 270, 300, 325, 350),
+    "SBS": (200, 220, 240, 260, 280, 300, 330, 350),
+    "CUK": (250, 275, 300, 330, 360, 400),
+    "UUK": (250, 280, 310, 350),
+    "CRB": (230, 250, 280, 300, 350, 400, 450),
+    "URB": (300, 350, 400, 450, 500),
+    "FBB": (215, 235, 250, 270, 300, 325, 350),
 }
-PER_TONNE_USD = {"SBS": (1250, 1480), "CUK": (1080, 1240), "UUK": (850, 980), "CRB": (880, 1040), "URB": (690, 800), "FBB": (1060, 1280)}
+PER_TONNE_USD = {
+    "SBS": (1250, 1480),
+    "CUK": (1080, 1240),
+    "UUK": (850, 980),
+    "CRB": (880, 1040),
+    "URB": (690, 800),
+    "FBB": (1060, 1280),
+}
 RATE = {"USD": 1.0, "EUR": 0.92, "GBP": 0.8, "SEK": 10.6, "CHF": 0.95, "CAD": 1.37, "AUD": 1.52}
-PLACES = {"short_ton": 0, "tonne": 0, "cwt": 2, "lb": 4, "kg": 4, "msf": 2, "m2": 4, "1000m2": 2, "1000sheets": 2, "sheet": 4}
+PLACES = {
+    "short_ton": 0,
+    "tonne": 0,
+    "cwt": 2,
+    "lb": 4,
+    "kg": 4,
+    "msf": 2,
+    "m2": 4,
+    "1000m2": 2,
+    "1000sheets": 2,
+    "sheet": 4,
+}
 SIDES: dict[Any, Any] = {"coat": AnyOf((1, None)), "bare": AnyOf((0, None))}
 
 
@@ -55,7 +88,9 @@ class Board:
         return Fraction(self.sheet[0]) * MM_PER[self.sheet[2]], Fraction(self.sheet[1]) * MM_PER[self.sheet[2]]
 
 
-def board(rng: random.Random, grade: str, words: tuple[str, Any], size: int, units: tuple[str, str], level: float) -> Board:
+def board(
+    rng: random.Random, grade: str, words: tuple[str, Any], size: int, units: tuple[str, str], level: float
+) -> Board:
     """One board. `size` is points where units are US, g/m² where metric; `level` 0…1 places its price."""
     density = rng.uniform(*DENSITY[grade])
     caliper_unit, weight_unit = units
@@ -66,7 +101,11 @@ def board(rng: random.Random, grade: str, words: tuple[str, Any], size: int, uni
         gsm = size
         um = Decimal(5 * round(size / density / 5))
         caliper = um if caliper_unit == "um" else um / 1000
-    weight = Decimal(size) if weight_unit == "gsm" and caliper_unit in ("um", "mm") else Decimal(round(gsm / float(GSM_PER[weight_unit])))
+    weight = (
+        Decimal(size)
+        if weight_unit == "gsm" and caliper_unit in ("um", "mm")
+        else Decimal(round(gsm / float(GSM_PER[weight_unit])))
+    )
     low, high = PER_TONNE_USD[grade]
     sides = SIDES.get(words[1], words[1])
     return Board(grade, words[0], sides, caliper, caliper_unit, weight, weight_unit, low + (high - low) * (1 - level))

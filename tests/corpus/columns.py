@@ -9,7 +9,13 @@ from tests.corpus.boards import Board
 from tests.corpus.kit import Kit
 from tests.corpus.model import CellPlan, FilePlan, SheetPlan
 
-FORMATS = {0: ("#,##0", "0", "General", "#,##0.00"), 1: ("0.0",), 2: ("#,##0.00", "0.00"), 3: ("0.000",), 4: ("0.0000",)}
+FORMATS = {
+    0: ("#,##0", "0", "General", "#,##0.00"),
+    1: ("0.0",),
+    2: ("#,##0.00", "0.00"),
+    3: ("0.000",),
+    4: ("0.0000",),
+}
 
 
 @dataclass
@@ -77,7 +83,9 @@ def caliper_text(kit: Kit, item: Board) -> str:
     value, unit = item.caliper, item.caliper_unit
     if unit == "pt":
         inches = format(value / 1000, "f")
-        return kit.pick((f"{value} pt", f"{value}pt", f'{inches}"', f'{inches.lstrip("0")}"', f"{inches} in", f"{value} points"))
+        return kit.pick(
+            (f"{value} pt", f"{value}pt", f'{inches}"', f'{inches.lstrip("0")}"', f"{inches} in", f"{value} points")
+        )
     shown = format(value, "f")
     if kit.lang.code != "en":
         shown = shown.replace(".", ",")
@@ -85,7 +93,11 @@ def caliper_text(kit: Kit, item: Board) -> str:
 
 
 def weight_text(kit: Kit, item: Board) -> str:
-    words = {"lb_msf": ("{} lb/MSF", "{}#/MSF", "{} lbs/MSF", "{} lb/1000 sq ft"), "lb_3000": ("{} lb/3000 ft²", "{} lb/3,000 sq ft"), "gsm": ("{} g/m²", "{} gsm", "{} g")}
+    words = {
+        "lb_msf": ("{} lb/MSF", "{}#/MSF", "{} lbs/MSF", "{} lb/1000 sq ft"),
+        "lb_3000": ("{} lb/3000 ft²", "{} lb/3,000 sq ft"),
+        "gsm": ("{} g/m²", "{} gsm", "{} g"),
+    }
     forms = words[item.weight_unit] if item.weight_unit != "gsm" else words["gsm"][:2]
     return kit.pick(forms).format(item.weight)
 
@@ -105,7 +117,9 @@ def caliper_column(kit: Kit, items: list[Board], textual: bool = False) -> Colum
 
 def weight_column(kit: Kit, items: list[Board], textual: bool = False) -> Column:
     if textual:
-        return Column("weight", kit.head("weight" if kit.us else "grammage"), [weight_text(kit, item) for item in items])
+        return Column(
+            "weight", kit.head("weight" if kit.us else "grammage"), [weight_text(kit, item) for item in items]
+        )
     return Column("weight", kit.weight_head(), [item.weight for item in items])
 
 
@@ -120,7 +134,9 @@ def extra_columns(kit: Kit, items: list[Board], facts: list[RowFacts]) -> tuple[
     number = kit.rng.randint(1000, 8000)
     if kit.chance(0.35):
         shape = kit.pick(("{}", "K-{}", "{}-A"))
-        before.append(Column("item", kit.head("item"), [shape.format(number + 7 * index) for index in range(len(items))]))
+        before.append(
+            Column("item", kit.head("item"), [shape.format(number + 7 * index) for index in range(len(items))])
+        )
     elif kit.chance(0.2):
         before.append(Column("item", kit.head("item"), [number + 7 * index for index in range(len(items))]))
     if kit.facts.lead is None and kit.chance(0.5):
@@ -129,9 +145,19 @@ def extra_columns(kit: Kit, items: list[Board], facts: list[RowFacts]) -> tuple[
         after.append(minimum_column(kit, items, facts))
     if kit.chance(0.2):
         unit = '"' if kit.us else " mm"
-        after.append(Column("width", kit.head("width"), [f"{kit.pick((40, 36, 52)) if kit.us else kit.pick((700, 920, 1020))}{unit}" for _ in items]))
+        after.append(
+            Column(
+                "width",
+                kit.head("width"),
+                [f"{kit.pick((40, 36, 52)) if kit.us else kit.pick((700, 920, 1020))}{unit}" for _ in items],
+            )
+        )
     if kit.chance(0.15):
-        after.append(Column("stock", kit.head("stock"), [f"{kit.rng.randint(2, 40)} {'rolls' if kit.us else 'pal'}" for _ in items]))
+        after.append(
+            Column(
+                "stock", kit.head("stock"), [f"{kit.rng.randint(2, 40)} {'rolls' if kit.us else 'pal'}" for _ in items]
+            )
+        )
     return before, after
 
 
@@ -172,9 +198,23 @@ def groups(items: list[Board]) -> list[list[Board]]:
 
 
 def simple_table(
-    kit: Kit, sheet: SheetPlan, top: int, left: int, items: list[Board], basis: str, *, head: str | None = None, once: bool = False,
-    merged: bool = False, textual: bool | None = None, gaps: set[int] = frozenset(), extras: bool = True, product: bool = True,
-    currency: str | None = None, prices: list[Decimal] | None = None, notes: tuple[Any, ...] = (),
+    kit: Kit,
+    sheet: SheetPlan,
+    top: int,
+    left: int,
+    items: list[Board],
+    basis: str,
+    *,
+    head: str | None = None,
+    once: bool = False,
+    merged: bool = False,
+    textual: bool | None = None,
+    gaps: set[int] = frozenset(),
+    extras: bool = True,
+    product: bool = True,
+    currency: str | None = None,
+    prices: list[Decimal] | None = None,
+    notes: tuple[Any, ...] = (),
 ) -> Placed:
     """One offer a row, all accepted: board, caliper, weight, price and perhaps more columns."""
     plan: FilePlan = kit.plan
@@ -194,5 +234,3 @@ def simple_table(
         intent = kit.intent(item, amount, basis, **({"currency": currency} if currency else {}), **fact.over)
         plan.accept(sheet, row, placed.columns["price"], intent, (*notes, *fact.notes))
     return placed
-
-

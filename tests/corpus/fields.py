@@ -7,20 +7,49 @@ from decimal import Decimal, InvalidOperation
 from typing import Any
 
 PRICE_FIELDS = (
-    "grade", "price", "currency", "basis", "sheet_mm", "caliper_um", "grammage_gsm", "grammage_from", "from_kg", "below_kg", "per_tonne", "per_msf",
+    "grade",
+    "price",
+    "currency",
+    "basis",
+    "sheet_mm",
+    "caliper_um",
+    "grammage_gsm",
+    "grammage_from",
+    "from_kg",
+    "below_kg",
+    "per_tonne",
+    "per_msf",
 )
 SECOND_FIELDS = (
-    "vendor", "coated_sides", "minimum_kg", "lead_days", "valid_until", "delivered", "charges", "delivered_per_tonne", "delivered_per_msf",
+    "vendor",
+    "coated_sides",
+    "minimum_kg",
+    "lead_days",
+    "valid_until",
+    "delivered",
+    "charges",
+    "delivered_per_tonne",
+    "delivered_per_msf",
 )
 MAY_BE_BLANK = frozenset(("caliper_um", "grammage_gsm", "per_tonne", "per_msf"))
 _HALF_PERCENT = Decimal("0.005")
 _CLOSE = Decimal("0.0005")
 TOLERANCE = {
-    "price": Decimal("0.000000001"), "caliper_um": _HALF_PERCENT, "grammage_gsm": _HALF_PERCENT, "from_kg": _HALF_PERCENT, "below_kg": _HALF_PERCENT,
-    "minimum_kg": _HALF_PERCENT, "per_tonne": _CLOSE, "per_msf": _CLOSE, "delivered_per_tonne": _CLOSE, "delivered_per_msf": _CLOSE,
+    "price": Decimal("0.000000001"),
+    "caliper_um": _HALF_PERCENT,
+    "grammage_gsm": _HALF_PERCENT,
+    "from_kg": _HALF_PERCENT,
+    "below_kg": _HALF_PERCENT,
+    "minimum_kg": _HALF_PERCENT,
+    "per_tonne": _CLOSE,
+    "per_msf": _CLOSE,
+    "delivered_per_tonne": _CLOSE,
+    "delivered_per_msf": _CLOSE,
 }
 COMPANY_FORMS = frozenset(
-    "inc llc ltd limited co company corp corporation gmbh ag kg ab sa sas sarl sl slu bv nv oy as spa srl plc lp incorporated publ ltee ltée the".split()
+    {"inc", "llc", "ltd", "limited", "co", "company", "corp", "corporation", "incorporated", "plc", "lp", "the"}
+    | {"gmbh", "ag", "kg", "ab", "publ", "sa", "sas", "sarl", "sl", "slu", "bv", "nv", "oy", "as", "spa", "srl"}
+    | {"ltee", "ltée"}
 )
 
 

@@ -16,12 +16,22 @@ from tests.corpus.words import LANGUAGES
 from tests.corpus.words.language import Language
 
 UNIT_WORDS = {
-    "pt": ("pt", "points", "pts"), "in": ("in", "inches"), "um": ("µm", "micron", "mic"), "mm": ("mm",),
+    "pt": ("pt", "points", "pts"),
+    "in": ("in", "inches"),
+    "um": ("µm", "micron", "mic"),
+    "mm": ("mm",),
     "lb_msf": ("lb/MSF", "lbs/MSF", "lb/1000 ft²", "#/MSF", "lb per 1,000 sq ft"),
-    "lb_3000": ("lb/3000 ft²", "lb/3,000 sq ft", "lbs/3000 sf"), "gsm": ("g/m²", "g/m²", "gsm", "g/m2"),
+    "lb_3000": ("lb/3000 ft²", "lb/3,000 sq ft", "lbs/3000 sf"),
+    "gsm": ("g/m²", "g/m²", "gsm", "g/m2"),
 }
 CURRENCY_WORDS = {
-    "USD": ("USD", "US$", "$"), "EUR": ("EUR", "€", "Euro"), "GBP": ("GBP", "£"), "SEK": ("SEK",), "CHF": ("CHF",), "CAD": ("CAD", "CAD"), "AUD": ("AUD",),
+    "USD": ("USD", "US$", "$"),
+    "EUR": ("EUR", "€", "Euro"),
+    "GBP": ("GBP", "£"),
+    "SEK": ("SEK",),
+    "CHF": ("CHF",),
+    "CAD": ("CAD", "CAD"),
+    "AUD": ("AUD",),
 }
 
 
@@ -73,7 +83,14 @@ class Kit:
             decimal, thousands = ".", "'"
         delimiter = self.pick(",,\t|") if self.lang.code == "en" else self.pick(";;;\t")
         encoding = self.pick(("utf-8", "utf-8-sig", "cp1252", "cp1252", "utf-16"))
-        return Csv(delimiter, encoding, decimal, thousands if self.chance(0.6) else "", self.pick(("\r\n", "\n")), self.chance(0.15))
+        return Csv(
+            delimiter,
+            encoding,
+            decimal,
+            thousands if self.chance(0.6) else "",
+            self.pick(("\r\n", "\n")),
+            self.chance(0.15),
+        )
 
     def head(self, key: str) -> str:
         """A header word, sometimes in capitals or misspaced as people type it."""
@@ -84,7 +101,9 @@ class Kit:
         """'Caliper (pt)', 'Flächengewicht g/m²', 'g/m²'…"""
         word = self.pick(UNIT_WORDS[unit])
         name = self.head(key)
-        return self.pick((f"{name} ({word})", f"{name} {word}", f"{name}\n({word})", f"{name} [{word}]", f"{name}, {word}", word))
+        return self.pick(
+            (f"{name} ({word})", f"{name} {word}", f"{name}\n({word})", f"{name} [{word}]", f"{name}, {word}", word)
+        )
 
     def caliper_head(self) -> str:
         return self.unit_head("caliper", self.units[0])
@@ -108,7 +127,15 @@ class Kit:
         """A header that says currency and basis."""
         money, per, name = self.money(currency), self.per(basis), self.head("price")
         join = self.pick(("/", "/", " per " if self.lang.code == "en" else "/"))
-        return self.pick((f"{name} ({money}{join}{per})", f"{name} {money}{join}{per}", f"{name}\n{money}{join}{per}", f"{money}{join}{per}", f"{name} [{money}{join}{per}]"))
+        return self.pick(
+            (
+                f"{name} ({money}{join}{per})",
+                f"{name} {money}{join}{per}",
+                f"{name}\n{money}{join}{per}",
+                f"{money}{join}{per}",
+                f"{name} [{money}{join}{per}]",
+            )
+        )
 
     # --- boards
 
@@ -132,15 +159,29 @@ class Kit:
         """Boards of several grades, grouped by grade."""
         return [item for grade in self.grades(n_grades) for item in self.series(grade, self.rng.randint(low, high))]
 
-    def price(self, item: Board, basis: str, currency: str | None = None, factor: float = 1.0, places: int | None = None) -> Decimal:
+    def price(
+        self, item: Board, basis: str, currency: str | None = None, factor: float = 1.0, places: int | None = None
+    ) -> Decimal:
         return boards.price(item, basis, currency or self.currency, factor, places)
 
     def intent(self, item: Board, price: Decimal, basis: str, **over: Any) -> Intent:
         """The truth of one offer: the board, the price, the file's facts, and what this row says itself."""
         facts = self.facts
         base = Intent(
-            item.grade, price, self.currency, basis, item.sides, item.caliper_um, item.gsm, item.sheet_mm, minimum_kg=facts.minimum_kg,
-            lead=facts.lead, valid=facts.valid, delivered=facts.delivered, charges=facts.charges, vendor=facts.vendor,
+            item.grade,
+            price,
+            self.currency,
+            basis,
+            item.sides,
+            item.caliper_um,
+            item.gsm,
+            item.sheet_mm,
+            minimum_kg=facts.minimum_kg,
+            lead=facts.lead,
+            valid=facts.valid,
+            delivered=facts.delivered,
+            charges=facts.charges,
+            vendor=facts.vendor,
         )
         return replace(base, **over)
 
@@ -156,7 +197,9 @@ class Kit:
         low = self.rng.randint(2, 6) * (1 if kind == "weeks" else 5 if kind == "work" else 7)
         high = low + (self.pick((0, 1, 2)) if kind == "weeks" else 0)
         shown = str(low) if high == low else f"{low}{self.pick('-–')}{high}"
-        form = self.pick({"weeks": self.lang.lead_weeks, "days": self.lang.lead_days, "work": self.lang.lead_work_days}[kind])
+        form = self.pick(
+            {"weeks": self.lang.lead_weeks, "days": self.lang.lead_days, "work": self.lang.lead_work_days}[kind]
+        )
         days = tuple(_calendar(value, kind) for value in (low, high))
         said = form.format(n=shown)
         if low == high and self.chance(0.15):
@@ -192,7 +235,9 @@ class Kit:
 
     # --- title block
 
-    def title_block(self, sheet: SheetPlan, row: int, column: int, basis: str | None = None, say: str = "vdlm", money: bool = True) -> int:
+    def title_block(
+        self, sheet: SheetPlan, row: int, column: int, basis: str | None = None, say: str = "vdlm", money: bool = True
+    ) -> int:
         """Letterhead and terms; returns the next free row. `say`: v(alid) d(elivery) l(ead) m(inimum), each perhaps.
 
         With `basis`, a line says currency and basis of all prices.
@@ -240,7 +285,11 @@ class Kit:
 
     def natural_basis(self) -> str:
         """A basis usual for the vendor's country."""
-        return self.pick(("short_ton", "short_ton", "cwt", "msf", "lb")) if self.us else self.pick(("tonne", "tonne", "tonne", "kg", "1000m2"))
+        return (
+            self.pick(("short_ton", "short_ton", "cwt", "msf", "lb"))
+            if self.us
+            else self.pick(("tonne", "tonne", "tonne", "kg", "1000m2"))
+        )
 
 
 def _calendar(value: int, kind: str) -> int:

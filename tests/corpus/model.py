@@ -96,7 +96,9 @@ class FilePlan:
         self.sheets.append(SheetPlan(name))
         return self.sheets[-1]
 
-    def accept(self, sheet: SheetPlan, row: int, column: int, intent: Intent, notes: tuple[Any, ...] = ()) -> dict[str, Any]:
+    def accept(
+        self, sheet: SheetPlan, row: int, column: int, intent: Intent, notes: tuple[Any, ...] = ()
+    ) -> dict[str, Any]:
         """A line that must be accepted with these fields."""
         return self._add(sheet, row, column, {"state": "accepted", **_notes(notes), **fields(intent)})
 
@@ -112,14 +114,21 @@ class FilePlan:
         state = {"any_of": ["accepted", "question"]}
         return self._add(sheet, row, column, {"state": state, **_notes(notes), **fields(intent)})
 
-    def either_cell(self, sheet: SheetPlan, row: int, column: int, intent: Intent, other_column: int, other: Intent) -> dict[str, Any]:
+    def either_cell(
+        self, sheet: SheetPlan, row: int, column: int, intent: Intent, other_column: int, other: Intent
+    ) -> dict[str, Any]:
         """One offer priced in two cells of a row on two bases: either may stand as its price cell."""
         first, second = fields(intent), fields(other)
         for name in ("per_tonne", "per_msf", "delivered_per_tonne", "delivered_per_msf"):
             values = [said[name] for said in (first, second) if said.get(name) is not None]
             if len(set(values)) == 2:
                 first[name] = {"any_of": values}
-        rival = {"cell": a1(row, other_column), "price": second["price"], "basis": second["basis"], "also": [a1(row, column)]}
+        rival = {
+            "cell": a1(row, other_column),
+            "price": second["price"],
+            "basis": second["basis"],
+            "also": [a1(row, column)],
+        }
         line = {"state": "accepted", **first, "also": [a1(row, other_column)], "or": [rival]}
         return self._add(sheet, row, column, line)
 

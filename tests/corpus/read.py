@@ -4,9 +4,10 @@ import traceback
 from pathlib import Path
 from typing import Any
 
+from tracker.intake.read import read_sheet
+
 from tests.corpus.registry import Made
 from tests.corpus.scoring import Fault, Score, judge, judge_crash
-from tracker.intake.read import read_sheet
 from tracker.trade.exact import as_decimal, plain_text
 from tracker.trade.footing import footing
 from tracker.trade.offer import Answers, Charge, Line

@@ -19,7 +19,7 @@ EVERYWHERE = ("en-us", "en", "de", "fr", "es", "sv")
 
 @dataclass(frozen=True)
 class Family:
-    """`resave`: whether truth still holds when a spreadsheet program saves the file again. `heavy`: one file is enough."""
+    """`resave`: truth still holds when a spreadsheet program saves the file again. `heavy`: one file is enough."""
 
     name: str
     build: Build
@@ -33,7 +33,10 @@ FAMILIES: dict[str, Family] = {}
 
 
 def family(
-    name: str, formats: tuple[str, ...] = SHEETS, places: tuple[str, ...] = EVERYWHERE, resave: bool = True,
+    name: str,
+    formats: tuple[str, ...] = SHEETS,
+    places: tuple[str, ...] = EVERYWHERE,
+    resave: bool = True,
     heavy: bool = False,
 ) -> Callable[[Build], Build]:
     """Register a builder. `places` are languages; 'en-us' means points, pounds and US dollars."""

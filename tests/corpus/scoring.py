@@ -1,6 +1,6 @@
 """Judges what was read of a sheet against its truth, by the rules of the practice pack's scorer.
 
-A line is right, asked (truth accepts it), wrong (silently), or missed; a line accepted where truth has none is a phantom.
+A line is right, asked (truth accepts it), silently wrong, or missed; one accepted where truth has none is a phantom.
 """
 
 from collections import Counter

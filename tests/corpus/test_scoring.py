@@ -20,8 +20,19 @@ def truth():
     sheet = plan.sheet("Prices")
     freight = Charge("Freight", Decimal("1.85"), "USD", "cwt", freight=True)
     full = Intent(
-        "SBS", Decimal(1200), "USD", "short_ton", 1, Fraction(4572, 10), Fraction(380), vendor="Brackenfold Paperboard Co.", lead=(28, 42),
-        delivered=False, charges=[freight], from_kg=Fraction(1000), minimum_kg=Fraction(500),
+        "SBS",
+        Decimal(1200),
+        "USD",
+        "short_ton",
+        1,
+        Fraction(4572, 10),
+        Fraction(380),
+        vendor="Brackenfold Paperboard Co.",
+        lead=(28, 42),
+        delivered=False,
+        charges=[freight],
+        from_kg=Fraction(1000),
+        minimum_kg=Fraction(500),
     )
     plan.accept(sheet, 1, 3, full)
     by_area = Intent("CRB", Decimal("32.50"), "USD", "msf", 1, Fraction(4572, 10), Fraction(340))
@@ -35,7 +46,9 @@ def truth():
 
 def first(value):
     if isinstance(value, dict):
-        return first(value["any_of"][0]) if value.keys() == {"any_of"} else {key: first(one) for key, one in value.items()}
+        return (
+            first(value["any_of"][0]) if value.keys() == {"any_of"} else {key: first(one) for key, one in value.items()}
+        )
     return [first(one) for one in value] if isinstance(value, list) else value
 
 
@@ -61,9 +74,24 @@ def test_truth_read_back_is_all_right(truth):
 @pytest.mark.parametrize(
     ("name", "value"),
     [
-        ("price", "1200.01"), ("grade", "CRB"), ("grade", None), ("currency", "CAD"), ("basis", "tonne"), ("caliper_um", "462"), ("grammage_gsm", "383"),
-        ("from_kg", None), ("below_kg", "2000"), ("per_tonne", "1324"), ("per_msf", "46"), ("vendor", "Somebody"), ("coated_sides", 2), ("minimum_kg", "510"),
-        ("lead_days", [28, 28]), ("valid_until", "2026-12-31"), ("delivered", True), ("delivered_per_tonne", "1365"),
+        ("price", "1200.01"),
+        ("grade", "CRB"),
+        ("grade", None),
+        ("currency", "CAD"),
+        ("basis", "tonne"),
+        ("caliper_um", "462"),
+        ("grammage_gsm", "383"),
+        ("from_kg", None),
+        ("below_kg", "2000"),
+        ("per_tonne", "1324"),
+        ("per_msf", "46"),
+        ("vendor", "Somebody"),
+        ("coated_sides", 2),
+        ("minimum_kg", "510"),
+        ("lead_days", [28, 28]),
+        ("valid_until", "2026-12-31"),
+        ("delivered", True),
+        ("delivered_per_tonne", "1365"),
         ("charges", [{"label": "x", "price": "2", "currency": "USD", "basis": "cwt"}]),
     ],
 )
@@ -82,7 +110,13 @@ def test_a_known_figure_left_out_is_wrong_and_blank(truth, name):
 
 @pytest.mark.parametrize(
     ("name", "value"),
-    [("caliper_um", "458"), ("grammage_gsm", "380.9"), ("from_kg", "1001"), ("vendor", "BRACKENFOLD PAPERBOARD"), ("per_tonne", "1322.8")],
+    [
+        ("caliper_um", "458"),
+        ("grammage_gsm", "380.9"),
+        ("from_kg", "1001"),
+        ("vendor", "BRACKENFOLD PAPERBOARD"),
+        ("per_tonne", "1322.8"),
+    ],
 )
 def test_what_is_within_tolerance_is_right(truth, name, value):
     lines = perfect(truth)
@@ -138,7 +172,9 @@ def test_the_other_price_cell_of_an_offer_will_do_but_not_both(truth):
     assert counts(truth, [*lines, other]) == {"right": 4, "phantom": 1}
 
 
-@pytest.mark.parametrize(("state", "kind"), [("accepted", "phantom"), ("question", "extra_asked"), ("refused", "extra_asked")])
+@pytest.mark.parametrize(
+    ("state", "kind"), [("accepted", "phantom"), ("question", "extra_asked"), ("refused", "extra_asked")]
+)
 def test_a_line_where_truth_has_none(truth, state, kind):
     stray = {**perfect(truth)[0], "cell": "Z99", "state": state}
     assert counts(truth, [*perfect(truth), stray]) == {"right": 4, kind: 1}
@@ -165,7 +201,10 @@ def test_a_crash_misses_all_lines_and_is_counted(truth):
     assert (score.counts["crashed"], score.counts["missed"]) == (1, 4)
 
 
-@pytest.mark.parametrize(("reason", "lines", "told"), [("is a picture", [], 1), (None, [], 0), ("is a picture", [{"sheet": "", "cell": "A1"}], 0)])
+@pytest.mark.parametrize(
+    ("reason", "lines", "told"),
+    [("is a picture", [], 1), (None, [], 0), ("is a picture", [{"sheet": "", "cell": "A1"}], 0)],
+)
 def test_an_unreadable_file_must_be_told(reason, lines, told):
     score = judge({"file": "x.xlsx", "unreadable": True, "lines": []}, reason, lines)
     assert (score.counts["unreadable"], score.counts["unreadable_ok"], score.counts["not_told"]) == (1, told, 1 - told)

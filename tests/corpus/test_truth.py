@@ -16,13 +16,18 @@ def test_worked_prices():
     assert by_ton.per_msf() == Fraction("44.85")
     by_cwt = Intent("SBS", Decimal("62.50"), "USD", "cwt", gsm=190 * GSM_PER["lb_3000"])
     assert by_cwt.per_msf() == Fraction(475, 12)
-    sheets = Intent("SBS", Decimal(210), "EUR", "1000sheets", gsm=Fraction(350), sheet_mm=(Fraction(720), Fraction(1020)))
+    sheets = Intent(
+        "SBS", Decimal(210), "EUR", "1000sheets", gsm=Fraction(350), sheet_mm=(Fraction(720), Fraction(1020))
+    )
     assert sheets.per_tonne() == Fraction(125000, 153)
 
 
 def test_delivered_cost_adds_every_charge_by_its_own_basis():
     """1,200 a short ton with 2.50 a cwt, 60 a short ton and 3.5 % of the price is 1,352 a short ton."""
-    charges = [Charge("sheeting", Decimal("2.50"), "USD", "cwt"), Charge("freight", Decimal(60), "USD", "short_ton", freight=True)]
+    charges = [
+        Charge("sheeting", Decimal("2.50"), "USD", "cwt"),
+        Charge("freight", Decimal(60), "USD", "short_ton", freight=True),
+    ]
     charges.append(Charge("surcharge", Decimal("3.5"), "USD", "percent"))
     offer = Intent("SBS", Decimal(1200), "USD", "short_ton", gsm=85 * GSM_PER["lb_msf"], charges=charges)
     assert text(offer.delivered_cost("msf")) == "57.46"

@@ -111,7 +111,9 @@ class Intent:
             if charge.basis == "percent":
                 total += own * Fraction(charge.price) / 100
                 continue
-            beside = Intent(self.grade, charge.price, charge.currency, charge.basis, gsm=self.gsm, sheet_mm=self.sheet_mm)
+            beside = Intent(
+                self.grade, charge.price, charge.currency, charge.basis, gsm=self.gsm, sheet_mm=self.sheet_mm
+            )
             added = beside.per_tonne() if per == "tonne" else beside.per_msf()
             if added is None:
                 return None

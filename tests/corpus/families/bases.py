@@ -5,7 +5,16 @@ from decimal import Decimal
 from fractions import Fraction
 
 from tests.corpus.boards import Board
-from tests.corpus.columns import caliper_column, caliper_text, money_cell, place, price_column, product_column, weight_column, weight_text
+from tests.corpus.columns import (
+    caliper_column,
+    caliper_text,
+    money_cell,
+    place,
+    price_column,
+    product_column,
+    weight_column,
+    weight_text,
+)
 from tests.corpus.kit import CURRENCY_WORDS, Kit
 from tests.corpus.registry import ALL, SHEETS, family
 
@@ -27,7 +36,10 @@ def two_bases(kit: Kit) -> None:
             exact *= Fraction(kit.pick((94, 107)), 100)
         seconds.append(Decimal(str(round(float(exact), 2))).quantize(Decimal("0.01")))
     columns = [product_column(kit, items), caliper_column(kit, items), weight_column(kit, items)]
-    columns += [price_column(kit, firsts, kit.price_head(by_weight)), price_column(kit, seconds, kit.price_head(by_area), "area")]
+    columns += [
+        price_column(kit, firsts, kit.price_head(by_weight)),
+        price_column(kit, seconds, kit.price_head(by_area), "area"),
+    ]
     placed = place(sheet, top, 0, columns)
     for index, (row, item) in enumerate(zip(placed.rows, items, strict=True)):
         if index in wrong:
@@ -37,13 +49,28 @@ def two_bases(kit: Kit) -> None:
         kit.plan.either_cell(sheet, row, 3, first, 4, second)
 
 
-US_UNITS = {"short_ton": ("ST", "SHORT TON", "per short ton"), "cwt": ("CWT", "/cwt"), "msf": ("MSF", "/MSF"), "lb": ("LB", "per lb"), "tonne": ("MT", "METRIC TON")}
+US_UNITS = {
+    "short_ton": ("ST", "SHORT TON", "per short ton"),
+    "cwt": ("CWT", "/cwt"),
+    "msf": ("MSF", "/MSF"),
+    "lb": ("LB", "per lb"),
+    "tonne": ("MT", "METRIC TON"),
+}
 METRIC_UNITS = {
-    "en": {"tonne": ("tonne", "MT"), "kg": ("kg",), "1000m2": ("1000 m²",), "m2": ("m²",)}, "de": {"tonne": ("t", "Tonne"), "kg": ("kg",), "1000m2": ("1000 m²",), "m2": ("m²", "qm")},
-    "fr": {"tonne": ("t", "tonne"), "kg": ("kg",), "1000m2": ("1000 m²",), "m2": ("m²",)}, "es": {"tonne": ("t",), "kg": ("kg",), "1000m2": ("1000 m²",), "m2": ("m²",)},
+    "en": {"tonne": ("tonne", "MT"), "kg": ("kg",), "1000m2": ("1000 m²",), "m2": ("m²",)},
+    "de": {"tonne": ("t", "Tonne"), "kg": ("kg",), "1000m2": ("1000 m²",), "m2": ("m²", "qm")},
+    "fr": {"tonne": ("t", "tonne"), "kg": ("kg",), "1000m2": ("1000 m²",), "m2": ("m²",)},
+    "es": {"tonne": ("t",), "kg": ("kg",), "1000m2": ("1000 m²",), "m2": ("m²",)},
     "sv": {"tonne": ("t", "1000 kg"), "kg": ("kg",), "1000m2": ("1000 m²",), "m2": ("m²", "kvm")},
 }
-NOT_A_BASIS = {"en-us": ("REAM", "ROLL", "100 SHTS", "SKID"), "en": ("ream", "roll", "100 sheets", "100 kg", "long ton"), "de": ("Rolle", "Ries", "100 kg", "100 Bogen"), "fr": ("rame", "bobine", "100 kg", "100 feuilles"), "es": ("resma", "bobina", "100 kg", "100 hojas"), "sv": ("rulle", "ris", "100 kg", "100 ark")}
+NOT_A_BASIS = {
+    "en-us": ("REAM", "ROLL", "100 SHTS", "SKID"),
+    "en": ("ream", "roll", "100 sheets", "100 kg", "long ton"),
+    "de": ("Rolle", "Ries", "100 kg", "100 Bogen"),
+    "fr": ("rame", "bobine", "100 kg", "100 feuilles"),
+    "es": ("resma", "bobina", "100 kg", "100 hojas"),
+    "sv": ("rulle", "ris", "100 kg", "100 ark"),
+}
 
 
 @family("unit_column", ALL)
@@ -55,7 +82,18 @@ def unit_column(kit: Kit) -> None:
     units = US_UNITS if kit.us else METRIC_UNITS[kit.lang.code]
     odd = NOT_A_BASIS["en-us" if kit.us else kit.lang.code]
     money = kit.money()
-    sheet.row(top, 0, [kit.head("product"), kit.caliper_head(), kit.weight_head(), kit.head("unit"), f"{kit.head('price')} ({money})"], bold=True)
+    sheet.row(
+        top,
+        0,
+        [
+            kit.head("product"),
+            kit.caliper_head(),
+            kit.weight_head(),
+            kit.head("unit"),
+            f"{kit.head('price')} ({money})",
+        ],
+        bold=True,
+    )
     for row, item in enumerate(items, start=top + 1):
         basis = kit.pick(units)
         sheet.row(row, 0, [item.words, item.caliper, item.weight])
@@ -91,7 +129,11 @@ def text_prices(kit: Kit) -> None:
     """Prices as text with currency and basis; calipers and weights as text too."""
     sheet = kit.plan.sheet("Sheet1")
     row = kit.title_block(sheet, 0, 0) + 1
-    sheet.row(row, 0, [kit.head("product"), kit.head("caliper"), kit.head("weight" if kit.us else "grammage"), kit.head("price")])
+    sheet.row(
+        row,
+        0,
+        [kit.head("product"), kit.head("caliper"), kit.head("weight" if kit.us else "grammage"), kit.head("price")],
+    )
     for item in kit.range(3):
         row += 1
         sheet.row(row, 0, [item.words, caliper_text(kit, item), weight_text(kit, item)])
@@ -114,7 +156,11 @@ def description_only(kit: Kit) -> None:
     sheet.row(row, 0, [kit.head("product"), kit.price_head(basis)])
     for item in kit.range(4):
         row += 1
-        size = f"{caliper_text(kit, item)} {weight_text(kit, item)}" if kit.chance(0.7) else f"{weight_text(kit, item)} {caliper_text(kit, item)}"
+        size = (
+            f"{caliper_text(kit, item)} {weight_text(kit, item)}"
+            if kit.chance(0.7)
+            else f"{weight_text(kit, item)} {caliper_text(kit, item)}"
+        )
         tail = kit.pick(("", ' 40" rolls', " rolls", ' 3" core')) if kit.us else ""
         sheet.put(row, 0, f"{item.words} {size}{tail}")
         amount = kit.price(item, basis)
@@ -145,13 +191,23 @@ def pence_per_kilo(kit: Kit) -> None:
     items = kit.range(3)
     prices = [kit.price(item, "kg", places=4) for item in items]
     columns = [product_column(kit, items), caliper_column(kit, items), weight_column(kit, items)]
-    columns.append(price_column(kit, [(price * 100).quantize(Decimal("0.01")) for price in prices], kit.pick(("Price (pence/kg)", "p/kg", "Pence per kg"))))
+    columns.append(
+        price_column(
+            kit,
+            [(price * 100).quantize(Decimal("0.01")) for price in prices],
+            kit.pick(("Price (pence/kg)", "p/kg", "Pence per kg")),
+        )
+    )
     placed = place(sheet, row, 0, columns)
     for at, item, price in zip(placed.rows, items, prices, strict=True):
         kit.plan.accept(sheet, at, 3, kit.intent(item, price, "kg"))
 
 
-SIZES = {"in": ((28, 40), (25, 38), (30, 42), (23, 35)), "mm": ((700, 1000), (720, 1020), (640, 900)), "cm": ((70, 100), (72, 102), (64, 90))}
+SIZES = {
+    "in": ((28, 40), (25, 38), (30, 42), (23, 35)),
+    "mm": ((700, 1000), (720, 1020), (640, 900)),
+    "cm": ((70, 100), (72, 102), (64, 90)),
+}
 
 
 def sheeted(kit: Kit, item: Board, unit: str) -> tuple[str, Board]:
@@ -192,7 +248,18 @@ def slash_m(kit: Kit) -> None:
     """'/M' beside a sheet size is a thousand sheets."""
     sheet = kit.plan.sheet("Sheeted stock")
     top = kit.title_block(sheet, 0, 0) + 1
-    sheet.row(top, 0, [kit.head("product"), kit.caliper_head(), kit.weight_head(), kit.head("size"), kit.pick(("Price $/M", "USD/M", "$ per M"))], bold=True)
+    sheet.row(
+        top,
+        0,
+        [
+            kit.head("product"),
+            kit.caliper_head(),
+            kit.weight_head(),
+            kit.head("size"),
+            kit.pick(("Price $/M", "USD/M", "$ per M")),
+        ],
+        bold=True,
+    )
     for row, plain in enumerate(kit.range(3), start=top + 1):
         words, item = sheeted(kit, plain, "in")
         amount = kit.price(item, "1000sheets", factor=1.1)
@@ -210,6 +277,10 @@ def odd_basis(kit: Kit) -> None:
     items = kit.range(2)
     prices = [kit.price(item, "tonne") / 10 for item in items]
     columns = [product_column(kit, items), caliper_column(kit, items), weight_column(kit, items)]
-    columns.append(price_column(kit, [price.quantize(Decimal("0.01")) for price in prices], f"{kit.head('price')} {kit.currency}/{per}"))
+    columns.append(
+        price_column(
+            kit, [price.quantize(Decimal("0.01")) for price in prices], f"{kit.head('price')} {kit.currency}/{per}"
+        )
+    )
     for row in place(sheet, top, 0, columns).rows:
         kit.plan.ask(sheet, row, 3, "basis-unknown")

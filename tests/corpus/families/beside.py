@@ -1,12 +1,20 @@
-"""What stands beside offers and is none: old lists, histories, indices, freight tables, totals, decoy numbers, duplicates."""
+"""What stands beside offers and is none: old lists, histories, indices, freight tables, totals, decoys."""
 
 from decimal import Decimal
 
-from tests.corpus.columns import Column, caliper_column, money_cell, place, price_column, product_column, simple_table, weight_column
+from tests.corpus.columns import (
+    Column,
+    caliper_column,
+    money_cell,
+    place,
+    price_column,
+    product_column,
+    simple_table,
+    weight_column,
+)
 from tests.corpus.kit import Kit
 from tests.corpus.model import SheetPlan
 from tests.corpus.registry import ALL, SHEETS, family
-from tests.corpus.vendors import VENDORS
 
 
 def _current(kit: Kit, sheet: SheetPlan, grades: int = 2, **look) -> tuple[str, int]:
@@ -17,11 +25,18 @@ def _current(kit: Kit, sheet: SheetPlan, grades: int = 2, **look) -> tuple[str, 
     return basis, placed.below
 
 
-def _silent_table(kit: Kit, sheet: SheetPlan, top: int, left: int, basis: str, factor: float, head: str | None = None) -> int:
+def _silent_table(
+    kit: Kit, sheet: SheetPlan, top: int, left: int, basis: str, factor: float, head: str | None = None
+) -> int:
     """A table that looks like offers and is none."""
     items = kit.range(2)
     prices = [kit.price(item, basis, factor=factor) for item in items]
-    columns = [product_column(kit, items), caliper_column(kit, items), weight_column(kit, items), price_column(kit, prices, head or kit.price_head(basis))]
+    columns = [
+        product_column(kit, items),
+        caliper_column(kit, items),
+        weight_column(kit, items),
+        price_column(kit, prices, head or kit.price_head(basis)),
+    ]
     return place(sheet, top, left, columns).below
 
 
@@ -65,7 +80,13 @@ def previous_price_column(kit: Kit) -> None:
         kit.plan.accept(sheet, row, placed.columns["price"], kit.intent(item, price, basis))
 
 
-_NEW = {"en": ("New price", "Price"), "de": ("Neuer Preis", "Preis neu"), "fr": ("Nouveau prix", "Prix"), "es": ("Precio nuevo", "Precio"), "sv": ("Nytt pris", "Pris")}
+_NEW = {
+    "en": ("New price", "Price"),
+    "de": ("Neuer Preis", "Preis neu"),
+    "fr": ("Nouveau prix", "Prix"),
+    "es": ("Precio nuevo", "Precio"),
+    "sv": ("Nytt pris", "Pris"),
+}
 
 
 @family("list_and_net", ALL)
@@ -85,8 +106,20 @@ def list_and_net(kit: Kit) -> None:
         kit.plan.accept(sheet, row, 5, kit.intent(item, price, basis))
 
 
-INDEX = {"en": ("Board market index", "Month", "Index"), "de": ("Kartonindex", "Monat", "Index"), "fr": ("Indice du carton", "Mois", "Indice"), "es": ("Índice del cartón", "Mes", "Índice"), "sv": ("Kartongindex", "Månad", "Index")}
-FREIGHT = {"en": ("Freight rates", "Zone"), "de": ("Frachttabelle", "Zone"), "fr": ("Barème de transport", "Zone"), "es": ("Tarifas de transporte", "Zona"), "sv": ("Fraktpriser", "Zon")}
+INDEX = {
+    "en": ("Board market index", "Month", "Index"),
+    "de": ("Kartonindex", "Monat", "Index"),
+    "fr": ("Indice du carton", "Mois", "Indice"),
+    "es": ("Índice del cartón", "Mes", "Índice"),
+    "sv": ("Kartongindex", "Månad", "Index"),
+}
+FREIGHT = {
+    "en": ("Freight rates", "Zone"),
+    "de": ("Frachttabelle", "Zone"),
+    "fr": ("Barème de transport", "Zone"),
+    "es": ("Tarifas de transporte", "Zona"),
+    "sv": ("Fraktpriser", "Zon"),
+}
 
 
 @family("index_and_freight_sheets", SHEETS)
@@ -113,12 +146,20 @@ def history_beside(kit: Kit) -> None:
     """A price history by month under the list."""
     sheet = kit.plan.sheet("Prices")
     _, row = _current(kit, sheet)
-    words = {"en": "Price history (for information)", "de": "Preisentwicklung (zur Information)", "fr": "Historique des prix (pour information)", "es": "Histórico de precios (informativo)", "sv": "Prishistorik (för kännedom)"}
+    words = {
+        "en": "Price history (for information)",
+        "de": "Preisentwicklung (zur Information)",
+        "fr": "Historique des prix (pour information)",
+        "es": "Histórico de precios (informativo)",
+        "sv": "Prishistorik (för kännedom)",
+    }
     sheet.put(row + 1, 0, words[kit.lang.code])
     sheet.row(row + 2, 0, [kit.head("product"), *kit.lang.months[:5]])
     for line, grade in enumerate(kit.grades(2)):
         item = kit.series(grade, 1)[0]
-        sheet.row(row + 3 + line, 0, [item.words, *(kit.price(item, "tonne", factor=0.9 + 0.01 * step) for step in range(5))])
+        sheet.row(
+            row + 3 + line, 0, [item.words, *(kit.price(item, "tonne", factor=0.9 + 0.01 * step) for step in range(5))]
+        )
 
 
 @family("totals_and_averages", ALL)
@@ -149,85 +190,28 @@ def decoy_numbers(kit: Kit) -> None:
     top = kit.title_block(sheet, 0, 0) + 1
     items = kit.range(3)
     prices = [kit.price(item, basis) for item in items]
-    stock = {"en": "Stock (rolls)", "de": "Lagerbestand (Rollen)", "fr": "Stock (bobines)", "es": "Existencias (bobinas)", "sv": "Lagersaldo (rullar)"}[kit.lang.code]
+    stock = {
+        "en": "Stock (rolls)",
+        "de": "Lagerbestand (Rollen)",
+        "fr": "Stock (bobines)",
+        "es": "Existencias (bobinas)",
+        "sv": "Lagersaldo (rullar)",
+    }[kit.lang.code]
     year = {"en": "Model year", "de": "Listenjahr", "fr": "Année", "es": "Año", "sv": "År"}[kit.lang.code]
-    columns = [Column("item", kit.head("item"), [1100 + 15 * index for index in range(len(items))]), product_column(kit, items)]
+    columns = [
+        Column("item", kit.head("item"), [1100 + 15 * index for index in range(len(items))]),
+        product_column(kit, items),
+    ]
     columns += [Column("year", year, [2026] * len(items)), caliper_column(kit, items), weight_column(kit, items)]
-    columns += [Column("stock", stock, [kit.rng.randint(600, 1400) for _ in items]), price_column(kit, prices, kit.price_head(basis))]
+    columns += [
+        Column("stock", stock, [kit.rng.randint(600, 1400) for _ in items]),
+        price_column(kit, prices, kit.price_head(basis)),
+    ]
     placed = place(sheet, top, 0, columns)
     for row, item, price in zip(placed.rows, items, prices, strict=True):
         kit.plan.accept(sheet, row, 6, kit.intent(item, price, basis))
     kit.footer(sheet, placed.below + 1, 0, 3)
     sheet.row(placed.below + 5, 0, ["Ref.", 1180, None, 2026])
-
-
-@family("duplicate_rows", ALL)
-def duplicate_rows(kit: Kit) -> None:
-    """A row stands twice, the same in every field: given once."""
-    sheet = kit.plan.sheet("Prices")
-    basis = kit.natural_basis()
-    top = kit.title_block(sheet, 0, 0) + 1
-    items = kit.range(2, 3, 3)
-    items.insert(4, items[1])
-    prices = [kit.price(item, basis) for item in items]
-    columns = [product_column(kit, items), caliper_column(kit, items), weight_column(kit, items), price_column(kit, prices, kit.price_head(basis))]
-    placed = place(sheet, top, 0, columns)
-    for index, (row, item, price) in enumerate(zip(placed.rows, items, prices, strict=True)):
-        if index == 4:
-            continue
-        line = kit.plan.accept(sheet, row, 3, kit.intent(item, price, basis))
-        if index == 1:
-            line["or"] = [{"cell": f"D{placed.rows[4] + 1}"}]
-
-
-@family("contradicting_rows", ALL)
-def contradicting_rows(kit: Kit) -> None:
-    """The same board twice at prices 4 % apart: both asked."""
-    sheet = kit.plan.sheet("Prices")
-    basis = "short_ton" if kit.us else "tonne"
-    top = kit.title_block(sheet, 0, 0) + 1
-    items = kit.range(2, 3, 3)
-    items.append(items[0])
-    prices = [kit.price(item, basis) for item in items]
-    prices[-1] += 50
-    columns = [product_column(kit, items), caliper_column(kit, items), weight_column(kit, items), price_column(kit, prices, kit.price_head(basis))]
-    placed = place(sheet, top, 0, columns)
-    for index, (row, item, price) in enumerate(zip(placed.rows, items, prices, strict=True)):
-        if index not in (0, len(items) - 1):
-            kit.plan.accept(sheet, row, 3, kit.intent(item, price, basis))
-            continue
-        line = kit.plan.ask(sheet, row, 3, "prices-disagree")
-        if index:
-            line["optional"] = True
-
-
-@family("two_vendors_column", ALL)
-def two_vendors_column(kit: Kit) -> None:
-    """A merchant's round-up: the vendor stands in each row."""
-    sheet = kit.plan.sheet("Quotes")
-    basis = "short_ton" if kit.us else "tonne"
-    names = kit.rng.sample([name for name, _ in (VENDORS["US"] if kit.us else VENDORS["GB"] + VENDORS["DE"])], 2)
-    items = kit.range(3)
-    who = [kit.pick(names) for _ in items]
-    prices = [kit.price(item, basis) for item in items]
-    columns = [Column("vendor", kit.head("vendor"), list(who)), product_column(kit, items), caliper_column(kit, items), weight_column(kit, items)]
-    columns.append(price_column(kit, prices, kit.price_head(basis)))
-    kit.plan.vendor = {"any_of": [None, *names]}
-    for row, item, price, name in zip(place(sheet, 0, 0, columns).rows, items, prices, who, strict=True):
-        kit.plan.accept(sheet, row, 4, kit.intent(item, price, basis, vendor=name))
-
-
-@family("two_vendors_sheets", SHEETS)
-def two_vendors_sheets(kit: Kit) -> None:
-    """Two letterheads in one file, a sheet each."""
-    names = kit.rng.sample(VENDORS["US" if kit.us else "DE" if kit.lang.code == "de" else "GB"], 2)
-    for index, (name, address) in enumerate(names):
-        kit.vendor, kit.address = name, address
-        kit.facts.valid = kit.facts.lead = kit.facts.delivered = kit.facts.minimum_kg = None
-        sheet = kit.plan.sheet(f"Offer {index + 1}")
-        top = kit.title_block(sheet, 0, 0) + 1
-        simple_table(kit, sheet, top, 0, kit.range(2), kit.natural_basis(), extras=False)
-    kit.plan.vendor = {"any_of": [None, *(name for name, _ in names)]}
 
 
 @family("buyer_named", ALL)
@@ -237,7 +221,9 @@ def buyer_named(kit: Kit) -> None:
     basis = kit.natural_basis()
     sheet.put(0, 0, kit.vendor, bold=True)
     sheet.put(1, 0, kit.address)
-    to = {"en": "To: {}", "de": "An: {}", "fr": "À l'attention de : {}", "es": "Para: {}", "sv": "Till: {}"}[kit.lang.code]
+    to = {"en": "To: {}", "de": "An: {}", "fr": "À l'attention de : {}", "es": "Para: {}", "sv": "Till: {}"}[
+        kit.lang.code
+    ]
     sheet.put(2, 0, to.format("Larkmoor Foods Inc., 900 Cannery Row"))
     kit.facts.vendor = kit.plan.vendor = kit.vendor
     simple_table(kit, sheet, 5, 0, kit.range(2), basis)
@@ -257,8 +243,14 @@ def indicative_prices(kit: Kit) -> None:
 def rebate_notes(kit: Kit) -> None:
     """Rebates, cash discounts and pallet charges in notes change no price."""
     sheet = kit.plan.sheet("Prices")
-    basis, row = _current(kit, sheet)
+    _, row = _current(kit, sheet)
     for offset, line in enumerate(kit.lang.noise):
         sheet.put(row + 1 + offset, 0, line)
     sheet.cells[row + 12, 1] = money_cell(kit, Decimal("1234.00"))
-    sheet.put(row + 12, 0, {"en": "Licence no.", "de": "Vertragsnr.", "fr": "N° contrat", "es": "N.º de contrato", "sv": "Avtalsnr"}[kit.lang.code])
+    sheet.put(
+        row + 12,
+        0,
+        {"en": "Licence no.", "de": "Vertragsnr.", "fr": "N° contrat", "es": "N.º de contrato", "sv": "Avtalsnr"}[
+            kit.lang.code
+        ],
+    )

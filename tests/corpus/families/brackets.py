@@ -4,7 +4,7 @@ from decimal import Decimal
 from fractions import Fraction
 
 from tests.corpus.boards import Board
-from tests.corpus.columns import caliper_column, product_column, weight_column, place, FORMATS
+from tests.corpus.columns import FORMATS, caliper_column, place, product_column, weight_column
 from tests.corpus.kit import Kit
 from tests.corpus.registry import ALL, SHEETS, family
 from tests.corpus.truth import KG_PER
@@ -17,8 +17,10 @@ def weight_brackets(kit: Kit) -> tuple[str, list[Bracket]]:
     unit = kit.pick(("lb", "lb", "cwt")) if kit.us else kit.pick(("t", "t", "kg"))
     per = {"lb": KG_PER["lb"], "cwt": KG_PER["cwt"], "t": Fraction(1000), "kg": Fraction(1)}[unit]
     edges = {"lb": (5000, 20000, 40000), "cwt": (50, 200, 400), "t": (3, 10, 20), "kg": (1000, 5000, 10000)}[unit]
+
     def n(value: int) -> str:
         return f"{value:,}" if kit.us and unit == "lb" else str(value)
+
     style = kit.pick(("signs", "open", "from"))
     low, mid, high = (Fraction(edge) * per for edge in edges)
     a, b, c = (n(edge) for edge in edges)
@@ -26,8 +28,11 @@ def weight_brackets(kit: Kit) -> tuple[str, list[Bracket]]:
         words = [f"< {a} {unit}", f"{a}–{b} {unit}", f"{b}-{c} {unit}", f"> {c} {unit}"]
         return unit, list(zip(words, (None, low, mid, high), (low, mid, high, None), strict=True))
     upto, start, over = {
-        "en": ("up to {} ", "from {} ", "{} {}+"), "de": ("bis {} ", "ab {} ", "ab {} {}"), "fr": ("jusqu'à {} ", "à partir de {} ", "> {} {}"),
-        "es": ("hasta {} ", "desde {} ", "más de {} {}"), "sv": ("upp till {} ", "från {} ", "över {} {}"),
+        "en": ("up to {} ", "from {} ", "{} {}+"),
+        "de": ("bis {} ", "ab {} ", "ab {} {}"),
+        "fr": ("jusqu'à {} ", "à partir de {} ", "> {} {}"),
+        "es": ("hasta {} ", "desde {} ", "más de {} {}"),
+        "sv": ("upp till {} ", "från {} ", "över {} {}"),
     }[kit.lang.code]
     if style == "open":
         words = [upto.format(a) + unit, f"{a}-{b} {unit}", f"{b}-{c} {unit}", over.format(c, unit)]
@@ -40,13 +45,17 @@ def _board_columns(kit: Kit, items: list[Board]):
     return [product_column(kit, items), caliper_column(kit, items), weight_column(kit, items)]
 
 
-def _bracket_prices(kit: Kit, sheet, row: int, left: int, item: Board, brackets: list[Bracket], basis: str, fmt: str | None = None) -> None:
+def _bracket_prices(
+    kit: Kit, sheet, row: int, left: int, item: Board, brackets: list[Bracket], basis: str, fmt: str | None = None
+) -> None:
     top = kit.price(item, basis, factor=1.06)
     step = Decimal("0.97")
     for offset, (_, low, below) in enumerate(brackets):
         digits = -top.as_tuple().exponent if top.as_tuple().exponent < 0 else 0
         amount = (top * step**offset).quantize(Decimal(1).scaleb(-digits))
-        sheet.put(row, left + offset, amount, fmt=kit.pick(FORMATS[digits]) if fmt is None else fmt, places=digits or None)
+        sheet.put(
+            row, left + offset, amount, fmt=kit.pick(FORMATS[digits]) if fmt is None else fmt, places=digits or None
+        )
         kit.plan.accept(sheet, row, left + offset, kit.intent(item, amount, basis, from_kg=low, below_kg=below))
 
 
@@ -91,7 +100,12 @@ def bracket_rows(kit: Kit) -> None:
     top = kit.title_block(sheet, 0, 0, say="vdl") + 1
     _, brackets = weight_brackets(kit)
     once = kit.chance(0.5)
-    sheet.row(top, 0, [kit.head("product"), kit.caliper_head(), kit.weight_head(), kit.head("quantity"), kit.price_head(basis)], bold=True)
+    sheet.row(
+        top,
+        0,
+        [kit.head("product"), kit.caliper_head(), kit.weight_head(), kit.head("quantity"), kit.price_head(basis)],
+        bold=True,
+    )
     row = top + 1
     for item in kit.range(2, 2, 3):
         for offset, (words, low, below) in enumerate(brackets):

@@ -10,9 +10,12 @@ from tests.corpus.registry import ALL, SHEETS, family
 from tests.corpus.truth import LB, AnyOf
 
 LOOSE = {
-    "en-us": (("Less than truckload", "Full truckload"), ("1-4 rolls", "5+ rolls"), ("1-2 skids", "3+ skids")), "en": (("part load", "full load"), ("1-3 pallets", "4+ pallets"), ("1-4 reels", "5+ reels")),
-    "de": (("1-3 Paletten", "ab 4 Paletten"), ("Teilladung", "Komplettladung"), ("1-4 Rollen", "ab 5 Rollen")), "fr": (("1-3 palettes", "4 palettes et plus"), ("camion partiel", "camion complet")),
-    "es": (("1-3 palés", "desde 4 palés"), ("camión parcial", "camión completo")), "sv": (("1-3 pallar", "från 4 pallar"), ("dellast", "hel bil")),
+    "en-us": (("Less than truckload", "Full truckload"), ("1-4 rolls", "5+ rolls"), ("1-2 skids", "3+ skids")),
+    "en": (("part load", "full load"), ("1-3 pallets", "4+ pallets"), ("1-4 reels", "5+ reels")),
+    "de": (("1-3 Paletten", "ab 4 Paletten"), ("Teilladung", "Komplettladung"), ("1-4 Rollen", "ab 5 Rollen")),
+    "fr": (("1-3 palettes", "4 palettes et plus"), ("camion partiel", "camion complet")),
+    "es": (("1-3 palés", "desde 4 palés"), ("camión parcial", "camión completo")),
+    "sv": (("1-3 pallar", "från 4 pallar"), ("dellast", "hel bil")),
 }
 
 
@@ -47,7 +50,11 @@ def truckload_defined(kit: Kit) -> None:
     full = [kit.price(item, "short_ton") for item in items]
     columns += [price_column(kit, less, "Less than truckload (LTL)"), price_column(kit, full, "Truckload (TL)", "full")]
     placed = place(sheet, top, 0, columns)
-    sheet.put(placed.below + 1, 0, kit.pick(("Truckload = 40,000 lb minimum.", "TL: 40,000 lb or more; LTL: under 40,000 lb.")))
+    sheet.put(
+        placed.below + 1,
+        0,
+        kit.pick(("Truckload = 40,000 lb minimum.", "TL: 40,000 lb or more; LTL: under 40,000 lb.")),
+    )
     for row, item, first, second in zip(placed.rows, items, less, full, strict=True):
         kit.plan.accept(sheet, row, 3, kit.intent(item, first, "short_ton", below_kg=40000 * LB))
         kit.plan.accept(sheet, row, 4, kit.intent(item, second, "short_ton", from_kg=40000 * LB))
@@ -63,7 +70,18 @@ def single_quantity(kit: Kit) -> None:
     amounts = [kit.pick((20000, 40000)) if kit.us else kit.pick((5, 10, 20)) for _ in items]
     shown = [f"{amount:,} lb" if kit.us else f"{amount} t" for amount in amounts]
     prices = [kit.price(item, basis) for item in items]
-    columns = [*_boards(kit, items), Column("quantity", kit.pick({"en": ("Quantity",), "de": ("Menge",), "fr": ("Quantité",), "es": ("Cantidad",), "sv": ("Kvantitet",)}[kit.lang.code]), shown)]
+    columns = [
+        *_boards(kit, items),
+        Column(
+            "quantity",
+            kit.pick(
+                {"en": ("Quantity",), "de": ("Menge",), "fr": ("Quantité",), "es": ("Cantidad",), "sv": ("Kvantitet",)}[
+                    kit.lang.code
+                ]
+            ),
+            shown,
+        ),
+    ]
     columns.append(price_column(kit, prices, kit.price_head(basis)))
     for row, item, price, amount in zip(place(sheet, top, 0, columns).rows, items, prices, amounts, strict=True):
         kg = Fraction(amount) * (LB if kit.us else 1000)
@@ -104,8 +122,26 @@ def from_to_columns(kit: Kit) -> None:
     basis = "short_ton" if kit.us else "tonne"
     top = kit.title_block(sheet, 0, 0, say="vdl") + 1
     unit, edges = ("lb", (0, 10000, 40000)) if kit.us else ("t", (0, 5, 20))
-    low_word, high_word = {"en": ("From", "To below"), "de": ("von", "bis unter"), "fr": ("de", "à moins de"), "es": ("desde", "hasta menos de"), "sv": ("från", "till under")}[kit.lang.code]
-    sheet.row(top, 0, [kit.head("product"), kit.caliper_head(), kit.weight_head(), f"{low_word} ({unit})", f"{high_word} ({unit})", kit.price_head(basis)], bold=True)
+    low_word, high_word = {
+        "en": ("From", "To below"),
+        "de": ("von", "bis unter"),
+        "fr": ("de", "à moins de"),
+        "es": ("desde", "hasta menos de"),
+        "sv": ("från", "till under"),
+    }[kit.lang.code]
+    sheet.row(
+        top,
+        0,
+        [
+            kit.head("product"),
+            kit.caliper_head(),
+            kit.weight_head(),
+            f"{low_word} ({unit})",
+            f"{high_word} ({unit})",
+            kit.price_head(basis),
+        ],
+        bold=True,
+    )
     row = top + 1
     for item in kit.range(2, 2, 2):
         for step, edge in enumerate(edges):
@@ -114,5 +150,10 @@ def from_to_columns(kit: Kit) -> None:
             sheet.row(row, 0, [item.words, item.caliper, item.weight, edge, below, amount])
             weigh = kit.mass_unit(unit)
             low = Fraction(edge) * weigh if edge else AnyOf((None, Fraction(0)))
-            kit.plan.accept(sheet, row, 5, kit.intent(item, amount, basis, from_kg=low, below_kg=None if below is None else below * weigh))
+            kit.plan.accept(
+                sheet,
+                row,
+                5,
+                kit.intent(item, amount, basis, from_kg=low, below_kg=None if below is None else below * weigh),
+            )
             row += 1

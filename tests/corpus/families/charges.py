@@ -7,8 +7,22 @@ from tests.corpus.kit import Kit
 from tests.corpus.registry import ALL, SHEETS, family
 from tests.corpus.truth import Charge
 
-EX_WORKS_PRICE = {"en-us": "Price FOB mill", "en": "Price ex works", "de": "Preis ab Werk", "fr": "Prix départ usine", "es": "Precio EXW", "sv": "Pris EXW"}
-DELIVERED_PRICE = {"en-us": "Delivered price", "en": "Delivered price", "de": "Preis frei Haus", "fr": "Prix franco", "es": "Precio entregado (DAP)", "sv": "Pris fritt kund"}
+EX_WORKS_PRICE = {
+    "en-us": "Price FOB mill",
+    "en": "Price ex works",
+    "de": "Preis ab Werk",
+    "fr": "Prix départ usine",
+    "es": "Precio EXW",
+    "sv": "Pris EXW",
+}
+DELIVERED_PRICE = {
+    "en-us": "Delivered price",
+    "en": "Delivered price",
+    "de": "Preis frei Haus",
+    "fr": "Prix franco",
+    "es": "Precio entregado (DAP)",
+    "sv": "Pris fritt kund",
+}
 
 
 def _place(kit: Kit) -> str:
@@ -29,7 +43,12 @@ def freight_column(kit: Kit) -> None:
     per = kit.per(basis)
     money = kit.money()
     freight_basis = kit.pick(("short_ton", "cwt")) if kit.us else "tonne"
-    freights = [kit.pick((Decimal("1.85"), Decimal("2.10"), Decimal("2.40"))) if freight_basis == "cwt" else Decimal(kit.rng.randint(25, 60)) for _ in items]
+    freights = [
+        kit.pick((Decimal("1.85"), Decimal("2.10"), Decimal("2.40")))
+        if freight_basis == "cwt"
+        else Decimal(kit.rng.randint(25, 60))
+        for _ in items
+    ]
     percents = [Decimal(kit.pick(("2", "2.5", "3"))) if kit.chance(0.8) else None for _ in items]
     with_energy = kit.chance(0.6)
     columns = [product_column(kit, items), caliper_column(kit, items), weight_column(kit, items)]
@@ -56,16 +75,25 @@ def sheeting_column(kit: Kit) -> None:
     prices = [kit.price(item, basis) for item in items]
     charge_basis = "cwt" if kit.us else "tonne"
     amounts = [Decimal("2.50") if kit.us else Decimal(45 + 5 * (index % 3)) for index in range(len(items))]
-    columns = [product_column(kit, items), caliper_column(kit, items), weight_column(kit, items), price_column(kit, prices, kit.price_head(basis))]
-    columns.append(price_column(kit, amounts, f"{kit.head('sheeting')} {kit.money()}/{kit.per(charge_basis)}", "sheeting"))
+    columns = [
+        product_column(kit, items),
+        caliper_column(kit, items),
+        weight_column(kit, items),
+        price_column(kit, prices, kit.price_head(basis)),
+    ]
+    columns.append(
+        price_column(kit, amounts, f"{kit.head('sheeting')} {kit.money()}/{kit.per(charge_basis)}", "sheeting")
+    )
     for row, item, price, amount in zip(place(sheet, top, 0, columns).rows, items, prices, amounts, strict=True):
         charges = [Charge("Sheeting", amount, kit.currency, charge_basis)]
         kit.plan.accept(sheet, row, 3, kit.intent(item, price, basis, charges=charges))
 
 
 CHARGE_NOTES = {
-    "en": ("Energy surcharge {p} % on all prices.", "Freight to your dock {f} {each}, to be added."), "de": ("Energiezuschlag {p} % auf alle Preise.", "Fracht {f} {each}, wird zusätzlich berechnet."),
-    "fr": ("Surcharge énergie {p} % sur tous les prix.", "Transport {f} {each} en sus."), "es": ("Recargo energético {p} % sobre todos los precios.", "Transporte {f} {each}, no incluido, a añadir."),
+    "en": ("Energy surcharge {p} % on all prices.", "Freight to your dock {f} {each}, to be added."),
+    "de": ("Energiezuschlag {p} % auf alle Preise.", "Fracht {f} {each}, wird zusätzlich berechnet."),
+    "fr": ("Surcharge énergie {p} % sur tous les prix.", "Transport {f} {each} en sus."),
+    "es": ("Recargo energético {p} % sobre todos los precios.", "Transporte {f} {each}, no incluido, a añadir."),
     "sv": ("Energitillägg {p} % på alla priser.", "Frakt {f} {each} tillkommer."),
 }
 
@@ -85,13 +113,20 @@ def charges_in_notes(kit: Kit) -> None:
         notes.append(freight.format(f=f"{kit.currency} {amount}", each=kit.each(charge_basis)))
         charges.append(Charge("Freight", amount, kit.currency, charge_basis, freight=True))
     prices = [kit.price(item, basis) for item in items]
-    columns = [product_column(kit, items), caliper_column(kit, items), weight_column(kit, items), price_column(kit, prices, kit.price_head(basis))]
+    columns = [
+        product_column(kit, items),
+        caliper_column(kit, items),
+        weight_column(kit, items),
+        price_column(kit, prices, kit.price_head(basis)),
+    ]
     placed = place(sheet, top, 0, columns)
     for offset, note in enumerate(notes):
         sheet.put(placed.below + 1 + offset, 0, note)
     for row, item, price in zip(placed.rows, items, prices, strict=True):
         line = kit.plan.accept(sheet, row, 3, kit.intent(item, price, basis, charges=charges))
-        if len(charges) == 2:  # freight added to the price: 'not delivered' follows for some readers, is unsaid for others
+        if (
+            len(charges) == 2
+        ):  # freight added to the price: 'not delivered' follows for some readers, is unsaid for others
             line["delivered"] = {"any_of": [None, False]}
 
 
@@ -120,7 +155,12 @@ def terms_column(kit: Kit) -> None:
     basis, items = _basis(kit), kit.range(3)
     said = [kit.chance(0.5) for _ in items]
     prices = [kit.price(item, basis, factor=1.04 if here else 1.0) for item, here in zip(items, said, strict=True)]
-    columns = [product_column(kit, items), caliper_column(kit, items), weight_column(kit, items), price_column(kit, prices, kit.price_head(basis))]
+    columns = [
+        product_column(kit, items),
+        caliper_column(kit, items),
+        weight_column(kit, items),
+        price_column(kit, prices, kit.price_head(basis)),
+    ]
     placed = place(sheet, top, 0, columns)
     sheet.put(top, 4, kit.head("terms"))
     for row, item, price, here in zip(placed.rows, items, prices, said, strict=True):
@@ -139,7 +179,9 @@ def destinations_across(kit: Kit) -> None:
     top = kit.title_block(sheet, 0, 0, basis, say="vl") + 1
     items = kit.range(3)
     towns = kit.rng.sample(TOWNS, 3)
-    word = {"en": "Delivered", "de": "frei Haus", "fr": "Franco", "es": "Entregado", "sv": "Fritt levererat"}[kit.lang.code]
+    word = {"en": "Delivered", "de": "frei Haus", "fr": "Franco", "es": "Entregado", "sv": "Fritt levererat"}[
+        kit.lang.code
+    ]
     columns = [product_column(kit, items), caliper_column(kit, items), weight_column(kit, items)]
     placed = place(sheet, top + 1, 0, columns)
     sheet.put(top, 3, word)
@@ -162,6 +204,11 @@ def delivered_sheet(kit: Kit) -> None:
         sheet.put(top, 0, kit.pick(kit.lang.delivered if delivered else kit.lang.ex_works))
         basis, items = _basis(kit), kit.range(2)
         prices = [kit.price(item, basis, factor=1.05 if delivered else 1.0) for item in items]
-        columns = [product_column(kit, items), caliper_column(kit, items), weight_column(kit, items), price_column(kit, prices, kit.price_head(basis))]
+        columns = [
+            product_column(kit, items),
+            caliper_column(kit, items),
+            weight_column(kit, items),
+            price_column(kit, prices, kit.price_head(basis)),
+        ]
         for row, item, price in zip(place(sheet, top + 2, 0, columns).rows, items, prices, strict=True):
             kit.plan.accept(sheet, row, 3, kit.intent(item, price, basis, delivered=delivered))

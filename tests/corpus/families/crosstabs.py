@@ -5,8 +5,8 @@ from decimal import Decimal
 from tests.corpus.boards import Board
 from tests.corpus.columns import FORMATS
 from tests.corpus.kit import UNIT_WORDS, Kit
-from tests.corpus.registry import ALL, SHEETS, family
 from tests.corpus.model import SheetPlan
+from tests.corpus.registry import ALL, SHEETS, family
 
 
 def _without_weight(item: Board) -> Board:
@@ -37,7 +37,7 @@ def caliper_across(kit: Kit) -> None:
     basis = kit.pick(("short_ton", "cwt")) if kit.us else "tonne"
     top = kit.title_block(sheet, 0, 0, basis) + 1
     sizes = (12, 14, 16, 18, 20, 24) if kit.us else (250, 300, 350, 400)
-    units = [kit.pick(("{} pt", "{}pt", ".0{}\"")) if kit.us else "{} µm"][0]
+    units = [kit.pick(("{} pt", "{}pt", '.0{}"')) if kit.us else "{} µm"][0]
     calipers = [Decimal(size) if kit.us else Decimal(round(size * 1.4 / 10) * 10) for size in sizes]
     sheet.put(top, 0, kit.head("product"))
     fmt = kit.pick(FORMATS[2 if basis == "cwt" else 0])

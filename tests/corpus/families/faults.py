@@ -1,4 +1,4 @@
-"""Cells that can't be used: formulas never calculated, error cells, zero and negative prices; numbers and dates two ways."""
+"""Formulas never calculated, error cells, zero and negative prices; numbers and dates that read two ways."""
 
 from datetime import date
 from decimal import Decimal
@@ -45,7 +45,9 @@ def calculated_formulas(kit: Kit) -> None:
     top = kit.title_block(sheet, 0, 0, basis) + 1
     items = kit.range(3)
     lists = [kit.price(item, basis) for item in items]
-    placed = place(sheet, top, 0, [*_sized(kit, items), price_column(kit, lists, kit.pick(kit.lang.headers["list"]), "list")])
+    placed = place(
+        sheet, top, 0, [*_sized(kit, items), price_column(kit, lists, kit.pick(kit.lang.headers["list"]), "list")]
+    )
     sheet.put(top, 4, kit.pick(kit.lang.headers["net"]))
     for row, item, price in zip(placed.rows, items, lists, strict=True):
         net = price - 20
@@ -54,7 +56,9 @@ def calculated_formulas(kit: Kit) -> None:
     total = placed.below
     sheet.put(total, 0, kit.lang.totals[0])
     average = sum(lists) / len(lists)
-    sheet.cells[total, 4] = CellPlan(average - 20, fmt="#,##0.00", formula=f"=AVERAGE(E{placed.rows[0] + 1}:E{placed.rows[-1] + 1})")
+    sheet.cells[total, 4] = CellPlan(
+        average - 20, fmt="#,##0.00", formula=f"=AVERAGE(E{placed.rows[0] + 1}:E{placed.rows[-1] + 1})"
+    )
 
 
 @family("broken_prices", ("xlsx", "xlsxw"))
@@ -128,7 +132,11 @@ def grouped_text(kit: Kit) -> None:
     prices = [kit.price(item, basis) for item in items]
     prices[-1] += Decimal("0.50")
     cells = [grouped(price.quantize(Decimal(1)), sign) for price in prices[:-1]]
-    cells.append(grouped(prices[-1].quantize(Decimal("0.01"), rounding="ROUND_DOWN"), sign) if decimal == "." else _continental(prices[-1], sign))
+    cells.append(
+        grouped(prices[-1].quantize(Decimal("0.01"), rounding="ROUND_DOWN"), sign)
+        if decimal == "."
+        else _continental(prices[-1], sign)
+    )
     placed = place(sheet, top, 0, [*_sized(kit, items), Column("price", kit.price_head(basis), cells)])
     for row, item, price in zip(placed.rows, items, prices, strict=True):
         kit.plan.accept(sheet, row, 3, kit.intent(item, price, basis))
@@ -148,7 +156,9 @@ def grouped_text_open(kit: Kit) -> None:
     sign = "," if kit.lang.code == "en" else "."
     prices = [kit.price(item, basis) for item in items]
     head = f"{kit.pick(kit.lang.headers['price'])} {kit.currency}/{kit.per(basis)}"
-    placed = place(sheet, 0, 0, [*_sized(kit, items), Column("price", head, [grouped(price, sign) for price in prices])])
+    placed = place(
+        sheet, 0, 0, [*_sized(kit, items), Column("price", head, [grouped(price, sign) for price in prices])]
+    )
     for row, item, price in zip(placed.rows, items, prices, strict=True):
         line = kit.plan.either(sheet, row, 3, kit.intent(item, price, basis))
         line["remarks"] = "1,234 alone reads two ways"
@@ -170,7 +180,9 @@ def open_date(kit: Kit) -> None:
         if kit.lang.code == "en":
             kit.plan.accept(sheet, row, 3, kit.intent(item, price, basis), ("date-ambiguous",))
         else:  # a French 03/04 is the third of April to its reader; leaving it open is right too
-            kit.plan.accept(sheet, row, 3, kit.intent(item, price, basis))["valid_until"] = {"any_of": [day.isoformat(), None]}
+            kit.plan.accept(sheet, row, 3, kit.intent(item, price, basis))["valid_until"] = {
+                "any_of": [day.isoformat(), None]
+            }
 
 
 @family("dates_settle_each_other", ALL)

@@ -44,7 +44,10 @@ def csv_comma_in_numbers(kit: Kit) -> None:
     simple_table(kit, sheet, 0, 0, items, "tonne", prices=prices)
 
 
-PLAINEST = "vendor,product,grade,coated_sides,caliper_pt,basis_weight_lb_msf,price,currency,basis,from_kg,below_kg,lead_days,valid_until,received"
+PLAINEST = (
+    "vendor,product,grade,coated_sides,caliper_pt,basis_weight_lb_msf,price,currency,basis,"
+    "from_kg,below_kg,lead_days,valid_until,received"
+)
 
 
 @family("plainest_csv", ("csv",), ("en-us",))
@@ -62,9 +65,25 @@ def plainest_csv(kit: Kit) -> None:
         low, below = kit.pick(((None, None), (None, 5000), (5000, 20000), (20000, None)))
         day = kit.day()
         lead = kit.pick((None, 0, 14, 35))
-        values = [kit.vendor, item.words, item.grade, sides, item.caliper, item.weight, format(amount, "f"), "USD", basis]
+        values = [
+            kit.vendor,
+            item.words,
+            item.grade,
+            sides,
+            item.caliper,
+            item.weight,
+            format(amount, "f"),
+            "USD",
+            basis,
+        ]
         sheet.row(row, 0, [*values, low, below, lead, day.isoformat(), "2026-05-04"])
-        over = {"sides": sides, "from_kg": low, "below_kg": below, "lead": None if lead is None else (lead, lead), "valid": day}
+        over = {
+            "sides": sides,
+            "from_kg": low,
+            "below_kg": below,
+            "lead": None if lead is None else (lead, lead),
+            "valid": day,
+        }
         kit.plan.accept(sheet, row, 6, kit.intent(item, amount, basis, **over))
 
 
@@ -159,7 +178,15 @@ def unreadable(kit: Kit) -> FilePlan:
     picture = b"\x89PNG\r\n\x1a\n" + bytes(range(256)) * 4
     ole = bytes.fromhex("d0cf11e0a1b11ae1") + b"\0" * 24 + "EncryptedPackage".encode("utf-16-le") + b"\0" * 2000
     cases = (
-        (good[: len(good) // 2], "xlsx"), (html, "xls"), (picture, "xlsx"), (b"", "xlsx"), (b"", "csv"), (ole, "xlsx"), (_small_zip(), "xlsx"),
-        (b"\r\n\r\n", "csv"), (b"%PDF-1.4\n%\xe2\xe3\xcf\xd3\n1 0 obj\n<<>>\nendobj\n", "xlsx"), (good[200:], "ods"),
+        (good[: len(good) // 2], "xlsx"),
+        (html, "xls"),
+        (picture, "xlsx"),
+        (b"", "xlsx"),
+        (b"", "csv"),
+        (ole, "xlsx"),
+        (_small_zip(), "xlsx"),
+        (b"\r\n\r\n", "csv"),
+        (b"%PDF-1.4\n%\xe2\xe3\xcf\xd3\n1 0 obj\n<<>>\nendobj\n", "xlsx"),
+        (good[200:], "ods"),
     )
     return _unreadable(kit, *kit.pick(cases))

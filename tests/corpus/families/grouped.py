@@ -84,4 +84,15 @@ def sheet_per_grade(kit: Kit) -> None:
         name = "".join(letter for letter in items[0].words if letter not in "[]:*?/\\")[:31].strip()
         if name in {sheet.name for sheet in kit.plan.sheets}:
             continue
-        simple_table(kit, kit.plan.sheet(name), 0, 0, items, basis, head=kit.head("price"), product=False, extras=False, textual=False)
+        simple_table(
+            kit,
+            kit.plan.sheet(name),
+            0,
+            0,
+            items,
+            basis,
+            head=kit.head("price"),
+            product=False,
+            extras=False,
+            textual=False,
+        )

@@ -1,6 +1,14 @@
 """Headers as people write them: two and three rows, unit rows, repeated, bilingual, misspelt, abbreviated."""
 
-from tests.corpus.columns import FORMATS, caliper_column, place, price_column, product_column, simple_table, weight_column
+from tests.corpus.columns import (
+    FORMATS,
+    caliper_column,
+    place,
+    price_column,
+    product_column,
+    simple_table,
+    weight_column,
+)
 from tests.corpus.kit import UNIT_WORDS, Kit
 from tests.corpus.registry import ALL, SHEETS, family
 from tests.corpus.words import LANGUAGES
@@ -20,7 +28,12 @@ def unit_row(kit: Kit) -> None:
         units = [unit and f"({unit})" for unit in units]
     sheet.row(top, 0, names, bold=True)
     sheet.row(top + 1, 0, units)
-    columns = [product_column(kit, items), caliper_column(kit, items), weight_column(kit, items), price_column(kit, prices, "")]
+    columns = [
+        product_column(kit, items),
+        caliper_column(kit, items),
+        weight_column(kit, items),
+        price_column(kit, prices, ""),
+    ]
     for column in columns:
         column.head = ""
     placed = place(sheet, top + 1, 0, columns)
@@ -58,10 +71,17 @@ def three_row_header(kit: Kit) -> None:
     basis = "short_ton" if kit.us else "tonne"
     edge, unit = (20000, "lb") if kit.us else (10, "t")
     split = edge * kit.mass_unit(unit)
-    sheet.row(top, 0, [kit.head("product"), kit.head("caliper"), kit.head("weight" if kit.us else "grammage"), kit.head("price")], bold=True)
+    sheet.row(
+        top,
+        0,
+        [kit.head("product"), kit.head("caliper"), kit.head("weight" if kit.us else "grammage"), kit.head("price")],
+        bold=True,
+    )
     sheet.merge(top, 3, top, 4)
     sheet.row(top + 1, 3, [f"< {edge} {unit}", f"≥ {edge} {unit}"])
-    sheet.row(top + 2, 1, [*(kit.pick(UNIT_WORDS[name]) for name in kit.units), *[f"{kit.money()}/{kit.per(basis)}"] * 2])
+    sheet.row(
+        top + 2, 1, [*(kit.pick(UNIT_WORDS[name]) for name in kit.units), *[f"{kit.money()}/{kit.per(basis)}"] * 2]
+    )
     for line, item in enumerate(items):
         row = top + 3 + line
         sheet.row(row, 0, [item.words, item.caliper, item.weight])
@@ -102,8 +122,18 @@ def bilingual_header(kit: Kit) -> None:
     english = LANGUAGES["en"].headers
     join = kit.pick((" / ", "\n", " - "))
     prices = [kit.price(item, basis) for item in items]
-    columns = [product_column(kit, items), caliper_column(kit, items), weight_column(kit, items), price_column(kit, prices, kit.head("price"))]
-    for column, key, unit in zip(columns, ("product", "caliper", "grammage", "price"), ("", " [µm]", " [g/m²]", f" [{kit.currency}/t]"), strict=True):
+    columns = [
+        product_column(kit, items),
+        caliper_column(kit, items),
+        weight_column(kit, items),
+        price_column(kit, prices, kit.head("price")),
+    ]
+    for column, key, unit in zip(
+        columns,
+        ("product", "caliper", "grammage", "price"),
+        ("", " [µm]", " [g/m²]", f" [{kit.currency}/t]"),
+        strict=True,
+    ):
         own = kit.pick(kit.lang.headers[key])
         column.head = f"{own}{join}{kit.pick(english[key])}{unit}"
     placed = place(sheet, top, 0, columns)
@@ -112,12 +142,31 @@ def bilingual_header(kit: Kit) -> None:
 
 
 MISSPELT = {
-    "en-us": (("Grde", "Calipr (pt)", "Basis Weigth lb/MSF", "Prise $/short ton"), ("Desc.", "Cal. (pts)", "Bs. Wt. (lb/MSF)", "Prc. US$/ST"), ("Discription", "Caliber pt", "Basis wieght (lb/MSF)", "Price USD/shrt ton")),
-    "en": (("Grde", "Thicknes µm", "Gramage g/m²", "Prise £/tonne"), ("Descr.", "Thk. (µm)", "Subst. gsm", "Pr. GBP/t")),
-    "de": (("Bezeichng.", "Dikce µm", "Flächengewcht g/m²", "Pries EUR/t"), ("Bez.", "Stärk. (µm)", "Fl.-Gew. (g/m²)", "Pr. EUR/t")),
-    "fr": (("Désignaton", "Epaiseur µm", "Gramage g/m²", "Prx net EUR/t"), ("Désign.", "Ep. (µm)", "Gr. (g/m²)", "PU EUR/t")),
-    "es": (("Descripcion", "Espeser µm", "Grammage g/m²", "Presio EUR/t"), ("Descr.", "Esp. (µm)", "Gr. (g/m²)", "P. neto EUR/t")),
-    "sv": (("Benämnig", "Tjoklek µm", "Ytvkit g/m²", "Priss SEK/t"), ("Benämn.", "Tjl. (µm)", "Ytv. (g/m²)", "Nettopr. SEK/t")),
+    "en-us": (
+        ("Grde", "Calipr (pt)", "Basis Weigth lb/MSF", "Prise $/short ton"),
+        ("Desc.", "Cal. (pts)", "Bs. Wt. (lb/MSF)", "Prc. US$/ST"),
+        ("Discription", "Caliber pt", "Basis wieght (lb/MSF)", "Price USD/shrt ton"),
+    ),
+    "en": (
+        ("Grde", "Thicknes µm", "Gramage g/m²", "Prise £/tonne"),
+        ("Descr.", "Thk. (µm)", "Subst. gsm", "Pr. GBP/t"),
+    ),
+    "de": (
+        ("Bezeichng.", "Dikce µm", "Flächengewcht g/m²", "Pries EUR/t"),
+        ("Bez.", "Stärk. (µm)", "Fl.-Gew. (g/m²)", "Pr. EUR/t"),
+    ),
+    "fr": (
+        ("Désignaton", "Epaiseur µm", "Gramage g/m²", "Prx net EUR/t"),
+        ("Désign.", "Ep. (µm)", "Gr. (g/m²)", "PU EUR/t"),
+    ),
+    "es": (
+        ("Descripcion", "Espeser µm", "Grammage g/m²", "Presio EUR/t"),
+        ("Descr.", "Esp. (µm)", "Gr. (g/m²)", "P. neto EUR/t"),
+    ),
+    "sv": (
+        ("Benämnig", "Tjoklek µm", "Ytvkit g/m²", "Priss SEK/t"),
+        ("Benämn.", "Tjl. (µm)", "Ytv. (g/m²)", "Nettopr. SEK/t"),
+    ),
 }
 
 
@@ -142,7 +191,9 @@ def no_header_words(kit: Kit) -> None:
     sheet = kit.plan.sheet("Sheet1")
     basis = kit.natural_basis()
     row = kit.title_block(sheet, 0, 0) + 1
-    placed = simple_table(kit, sheet, row, 0, kit.range(3), basis, head=f"{kit.money()}/{kit.per(basis)}", textual=False, extras=False)
+    placed = simple_table(
+        kit, sheet, row, 0, kit.range(3), basis, head=f"{kit.money()}/{kit.per(basis)}", textual=False, extras=False
+    )
     for column, unit in (("caliper", kit.units[0]), ("weight", kit.units[1])):
         sheet.put(row, placed.columns[column], kit.pick(UNIT_WORDS[unit]))
     del sheet.cells[row, placed.columns["product"]]

@@ -12,7 +12,12 @@ def hidden_rows(kit: Kit) -> None:
     top = kit.title_block(sheet, 0, 0) + 1
     items = kit.range(3)
     prices = [kit.price(item, basis) for item in items]
-    columns = [product_column(kit, items), caliper_column(kit, items), weight_column(kit, items), price_column(kit, prices, kit.price_head(basis))]
+    columns = [
+        product_column(kit, items),
+        caliper_column(kit, items),
+        weight_column(kit, items),
+        price_column(kit, prices, kit.price_head(basis)),
+    ]
     placed = place(sheet, top, 0, columns)
     hidden = set(kit.rng.sample(placed.rows, 2))
     sheet.hidden_rows |= hidden

@@ -11,7 +11,12 @@ from tests.corpus.vendors import VENDORS
 
 
 def _table(kit: Kit, sheet, top: int, items, prices, head: str):
-    columns = [product_column(kit, items), caliper_column(kit, items), weight_column(kit, items), price_column(kit, prices, head)]
+    columns = [
+        product_column(kit, items),
+        caliper_column(kit, items),
+        weight_column(kit, items),
+        price_column(kit, prices, head),
+    ]
     return place(sheet, top, 0, columns)
 
 
@@ -38,7 +43,9 @@ def ton_open(kit: Kit) -> None:
         item.caliper, item.caliper_unit = Decimal(round(float(item.caliper_um) / 25.4)), "pt"
     kit.units = ("pt", "gsm")
     prices = [kit.price(item, "tonne", "USD") for item in items]
-    placed = _table(kit, sheet, top, items, prices, kit.pick(("Price USD/ton", "USD per ton", "Price (USD/T)", "US$/ton")))
+    placed = _table(
+        kit, sheet, top, items, prices, kit.pick(("Price USD/ton", "USD per ton", "Price (USD/T)", "US$/ton"))
+    )
     for row in placed.rows:
         kit.plan.ask(sheet, row, 3, "basis-unknown")
 
@@ -50,7 +57,10 @@ def ton_defined(kit: Kit) -> None:
     top = _letterhead(kit, sheet)
     items = kit.range(3)
     basis = kit.pick(("short_ton", "tonne"))
-    note = {"short_ton": ("Ton = 2,000 lb.", "All tons are short tons of 2,000 lb.", "1 ton = 2000 lbs"), "tonne": ("Ton = 1,000 kg.", "All tons are metric tonnes.", "ton means metric ton of 1000 kg")}
+    note = {
+        "short_ton": ("Ton = 2,000 lb.", "All tons are short tons of 2,000 lb.", "1 ton = 2000 lbs"),
+        "tonne": ("Ton = 1,000 kg.", "All tons are metric tonnes.", "ton means metric ton of 1000 kg"),
+    }
     prices = [kit.price(item, basis) for item in items]
     placed = _table(kit, sheet, top, items, prices, f"{kit.head('price')} {kit.currency}/ton")
     sheet.put(placed.below + 1, 0, kit.pick(note[basis]))
@@ -101,7 +111,12 @@ def pounds_without_area(kit: Kit) -> None:
     kit.units = ("pt", "lb_3000" if per_3000 else "lb_msf")
     items = kit.range(3)
     prices = [kit.price(item, "short_ton") for item in items]
-    columns = [product_column(kit, items), caliper_column(kit, items), weight_column(kit, items), price_column(kit, prices, kit.price_head("short_ton"))]
+    columns = [
+        product_column(kit, items),
+        caliper_column(kit, items),
+        weight_column(kit, items),
+        price_column(kit, prices, kit.price_head("short_ton")),
+    ]
     columns[2].head = kit.pick(("Basis Wt (lb)", "Wt, lb", "BW lbs", "Basis weight #"))
     for index, item in enumerate(items):
         if kit.chance(0.2):
@@ -125,11 +140,17 @@ def dollar_abroad(kit: Kit) -> None:
     sheet.put(1, 0, address)
     named = kit.pick((None, code, "USD"))
     if named:
-        say = {"CAD": ("All prices in Canadian dollars.", "Prices in CAD"), "AUD": ("All prices in AUD.", "Australian dollars"), "USD": ("All prices in US dollars.", "Prices are in USD.")}
+        say = {
+            "CAD": ("All prices in Canadian dollars.", "Prices in CAD"),
+            "AUD": ("All prices in AUD.", "Australian dollars"),
+            "USD": ("All prices in US dollars.", "Prices are in USD."),
+        }
         sheet.put(2, 0, kit.pick(say[named]))
     items = kit.range(3)
     prices = [kit.price(item, "short_ton", named or code) for item in items]
-    placed = _table(kit, sheet, top + 2, items, prices, kit.pick(("Price $/short ton", "$/ST", "Price ($ per short ton)")))
+    placed = _table(
+        kit, sheet, top + 2, items, prices, kit.pick(("Price $/short ton", "$/ST", "Price ($ per short ton)"))
+    )
     for row, item, price in zip(placed.rows, items, prices, strict=True):
         if named:
             kit.plan.accept(sheet, row, 3, kit.intent(item, price, "short_ton", currency=named))
@@ -144,7 +165,12 @@ def no_currency(kit: Kit) -> None:
     items = kit.range(2)
     basis = "short_ton" if kit.us else "tonne"
     prices = [kit.price(item, basis) for item in items]
-    columns = [product_column(kit, items), caliper_column(kit, items), weight_column(kit, items), price_column(kit, prices, f"{kit.head('price')} {kit.each(basis)}")]
+    columns = [
+        product_column(kit, items),
+        caliper_column(kit, items),
+        weight_column(kit, items),
+        price_column(kit, prices, f"{kit.head('price')} {kit.each(basis)}"),
+    ]
     for row in place(sheet, 0, 0, columns).rows:
         kit.plan.ask(sheet, row, 3, "currency-unknown")
 
@@ -155,13 +181,24 @@ def no_basis(kit: Kit) -> None:
     sheet = kit.plan.sheet("Sheet1")
     items = kit.range(2)
     prices = [kit.price(item, "short_ton" if kit.us else "tonne") for item in items]
-    columns = [product_column(kit, items), caliper_column(kit, items), weight_column(kit, items), price_column(kit, prices, f"{kit.head('price')} ({kit.currency})")]
+    columns = [
+        product_column(kit, items),
+        caliper_column(kit, items),
+        weight_column(kit, items),
+        price_column(kit, prices, f"{kit.head('price')} ({kit.currency})"),
+    ]
     for row in place(sheet, 0, 0, columns).rows:
         kit.plan.ask(sheet, row, 3, "basis-unknown")
 
 
 TRADE_NAMES = ("Corraline White", "Hushfold", "Tavistone Carrier", "Ivernal 2", "Brindlecote", "Marlowe Natural")
-KRAFT = {"en": "Unbleached kraft board", "de": "Kraftkarton ungebleicht", "fr": "Carton kraft écru", "es": "Cartón kraft crudo", "sv": "Oblekt kraftkartong"}
+KRAFT = {
+    "en": "Unbleached kraft board",
+    "de": "Kraftkarton ungebleicht",
+    "fr": "Carton kraft écru",
+    "es": "Cartón kraft crudo",
+    "sv": "Oblekt kraftkartong",
+}
 
 
 @family("trade_names", ALL)

@@ -2,14 +2,26 @@
 
 from decimal import Decimal
 
-from tests.corpus.columns import Column, caliper_column, money_cell, place, price_column, product_column, simple_table, weight_column
+from tests.corpus.columns import (
+    Column,
+    caliper_column,
+    money_cell,
+    place,
+    price_column,
+    product_column,
+    simple_table,
+    weight_column,
+)
 from tests.corpus.families.questions import in_inches
 from tests.corpus.kit import UNIT_WORDS, Kit
 from tests.corpus.registry import ALL, SHEETS, family
 
 MONEY_FORMATS = {
-    "USD": ('[$USD] #,##0.00', '"US$" #,##0.00', '[$$-409]#,##0.00'), "EUR": ('#,##0.00 [$€-407]', '#,##0.00\\ "€"', '[$€-2] #,##0.00', '"EUR" #,##0.00'),
-    "GBP": ('[$£-809]#,##0.00', '"£"#,##0.00'), "SEK": ('#,##0.00 [$SEK]', '#,##0.00 "SEK"', '#,##0.00\\ [$kr-41D]'), "CHF": ('[$CHF] #,##0.00', '"CHF" #,##0.00'),
+    "USD": ("[$USD] #,##0.00", '"US$" #,##0.00', "[$$-409]#,##0.00"),
+    "EUR": ("#,##0.00 [$€-407]", '#,##0.00\\ "€"', "[$€-2] #,##0.00", '"EUR" #,##0.00'),
+    "GBP": ("[$£-809]#,##0.00", '"£"#,##0.00'),
+    "SEK": ("#,##0.00 [$SEK]", '#,##0.00 "SEK"', "#,##0.00\\ [$kr-41D]"),
+    "CHF": ("[$CHF] #,##0.00", '"CHF" #,##0.00'),
 }
 
 
@@ -42,7 +54,13 @@ def mixed_currency_formats(kit: Kit) -> None:
     codes = [kit.pick(("EUR", "GBP", "USD")) for _ in items]
     prices = [kit.price(item, basis, code) for item, code in zip(items, codes, strict=True)]
     columns = [product_column(kit, items), caliper_column(kit, items), weight_column(kit, items)]
-    columns.append(Column("price", _unit_only(kit, basis), [money_cell(kit, price, kit.pick(MONEY_FORMATS[code])) for price, code in zip(prices, codes, strict=True)]))
+    columns.append(
+        Column(
+            "price",
+            _unit_only(kit, basis),
+            [money_cell(kit, price, kit.pick(MONEY_FORMATS[code])) for price, code in zip(prices, codes, strict=True)],
+        )
+    )
     for row, item, price, code in zip(place(sheet, 0, 0, columns).rows, items, prices, codes, strict=True):
         kit.plan.accept(sheet, row, 3, kit.intent(item, price, basis, currency=code))
 
@@ -51,7 +69,11 @@ def mixed_currency_formats(kit: Kit) -> None:
 def basis_in_format(kit: Kit) -> None:
     """The number format carries currency and basis: '"$"#,##0"/ST"'."""
     sheet = kit.plan.sheet("Prices")
-    basis, fmt = kit.pick((("short_ton", '"US$"#,##0"/ST"'), ("msf", '"US$"0.00"/MSF"'), ("cwt", '"US$"0.00"/cwt"'))) if kit.us else ("tonne", f'#,##0 "{kit.currency}/t"')
+    basis, fmt = (
+        kit.pick((("short_ton", '"US$"#,##0"/ST"'), ("msf", '"US$"0.00"/MSF"'), ("cwt", '"US$"0.00"/cwt"')))
+        if kit.us
+        else ("tonne", f'#,##0 "{kit.currency}/t"')
+    )
     items = kit.range(3)
     prices = [kit.price(item, basis) for item in items]
     columns = [product_column(kit, items), caliper_column(kit, items), weight_column(kit, items)]
@@ -74,7 +96,11 @@ def said_in_footnote(kit: Kit) -> None:
 @family("said_in_sheet_name", SHEETS)
 def said_in_sheet_name(kit: Kit) -> None:
     """The sheet's name says currency and basis."""
-    basis, name = kit.pick((("short_ton", "USD per short ton"), ("msf", "USD per MSF"), ("cwt", "Prices USD-cwt"))) if kit.us else ("tonne", f"{kit.currency} per tonne" if kit.lang.code == "en" else f"{kit.currency} per 1000 kg")
+    basis, name = (
+        kit.pick((("short_ton", "USD per short ton"), ("msf", "USD per MSF"), ("cwt", "Prices USD-cwt")))
+        if kit.us
+        else ("tonne", f"{kit.currency} per tonne" if kit.lang.code == "en" else f"{kit.currency} per 1000 kg")
+    )
     sheet = kit.plan.sheet(name)
     simple_table(kit, sheet, 0, 0, kit.range(3), basis, head=kit.head("price"))
 
@@ -86,7 +112,10 @@ def said_in_legend(kit: Kit) -> None:
     basis = kit.natural_basis()
     items = kit.range(3)
     placed = simple_table(kit, sheet, 0, 0, items, basis, head=kit.head("price"), textual=False, extras=False)
-    for column, key, unit in (("caliper", "caliper", kit.units[0]), ("weight", "weight" if kit.us else "grammage", kit.units[1])):
+    for column, key, unit in (
+        ("caliper", "caliper", kit.units[0]),
+        ("weight", "weight" if kit.us else "grammage", kit.units[1]),
+    ):
         sheet.put(0, placed.columns[column], kit.pick(kit.lang.headers[key]))
         name = sheet.cells[0, placed.columns[column]].value
         sheet.put(1 if column == "caliper" else 2, 7, f"{name}: {kit.pick(UNIT_WORDS[unit])}")
@@ -102,7 +131,11 @@ def coating_column(kit: Kit) -> None:
     items = kit.series("SBS", 3, ("SBS", None)) + kit.series("CRB", 2, ("GD2" if not kit.us else "CRB", "coat"))
     finish = [kit.pick((("C1S", 1), ("C2S", 2))) for _ in items[:3]] + [("C1S", 1)] * 2
     prices = [kit.price(item, basis) for item in items]
-    columns = [product_column(kit, items), Column("coating", kit.head("coating"), [words for words, _ in finish]), caliper_column(kit, items)]
+    columns = [
+        product_column(kit, items),
+        Column("coating", kit.head("coating"), [words for words, _ in finish]),
+        caliper_column(kit, items),
+    ]
     columns += [weight_column(kit, items), price_column(kit, prices, kit.price_head(basis))]
     for row, item, price, (_, sides) in zip(place(sheet, top, 0, columns).rows, items, prices, finish, strict=True):
         kit.plan.accept(sheet, row, 4, kit.intent(item, price, basis, sides=sides))
@@ -145,7 +178,12 @@ def inches_and_3000(kit: Kit) -> None:
     items = kit.range(3)
     in_inches(kit, items)
     prices = [kit.price(item, basis) for item in items]
-    columns = [product_column(kit, items), caliper_column(kit, items), weight_column(kit, items), price_column(kit, prices, kit.price_head(basis))]
+    columns = [
+        product_column(kit, items),
+        caliper_column(kit, items),
+        weight_column(kit, items),
+        price_column(kit, prices, kit.price_head(basis)),
+    ]
     for row, item, price in zip(place(sheet, top, 0, columns).rows, items, prices, strict=True):
         kit.plan.accept(sheet, row, 3, kit.intent(item, price, basis))
 
@@ -164,7 +202,11 @@ def caliper_without_unit(kit: Kit) -> None:
         for item in items:
             item.caliper, item.caliper_unit = (item.caliper / 1000).quantize(Decimal("0.01")), "mm"
     prices = [kit.price(item, basis) for item in items]
-    columns = [product_column(kit, items), Column("caliper", kit.head("caliper"), [item.caliper for item in items]), weight_column(kit, items)]
+    columns = [
+        product_column(kit, items),
+        Column("caliper", kit.head("caliper"), [item.caliper for item in items]),
+        weight_column(kit, items),
+    ]
     columns.append(price_column(kit, prices, kit.price_head(basis)))
     for row, item, price in zip(place(sheet, top, 0, columns).rows, items, prices, strict=True):
         kit.plan.accept(sheet, row, 3, kit.intent(item, price, basis))

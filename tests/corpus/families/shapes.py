@@ -41,7 +41,11 @@ def _card(kit: Kit, sheet, row: int, left: int, item: Board) -> int:
     lead, days = kit.lead()
     colon = kit.pick((":", ""))
     pairs = [(kit.head("product"), item.words), (kit.head("caliper"), caliper_text(kit, item))]
-    pairs += [(kit.head("weight" if kit.us else "grammage"), weight_text(kit, item)), (kit.head("price"), price_words(kit, amount, basis, kit.currency)), (kit.head("lead"), lead)]
+    pairs += [
+        (kit.head("weight" if kit.us else "grammage"), weight_text(kit, item)),
+        (kit.head("price"), price_words(kit, amount, basis, kit.currency)),
+        (kit.head("lead"), lead),
+    ]
     for offset, (name, value) in enumerate(pairs):
         sheet.put(row + offset, left, f"{name}{colon}")
         sheet.put(row + offset, left + 1, value)
@@ -73,13 +77,22 @@ def letter(kit: Kit) -> None:
     sheet = kit.plan.sheet("Letter")
     row = kit.title_block(sheet, 0, 0, say="") + 1
     sheet.put(row, 0, "Dear purchasing team, thank you for your enquiry. We are pleased to offer:")
-    forms = ("{board}, {caliper}, {weight}: {price}", "{board} {caliper} {weight} at {price}", "- {board}, {caliper} / {weight}, {price}")
+    forms = (
+        "{board}, {caliper}, {weight}: {price}",
+        "{board} {caliper} {weight} at {price}",
+        "- {board}, {caliper} / {weight}, {price}",
+    )
     form = kit.pick(forms)
     for item in kit.range(2):
         row += 1
         basis = kit.pick(("short_ton", "cwt")) if kit.us else "tonne"
         amount = kit.price(item, basis)
-        words = form.format(board=item.words, caliper=caliper_text(kit, item), weight=weight_text(kit, item), price=price_words(kit, amount, basis, kit.currency))
+        words = form.format(
+            board=item.words,
+            caliper=caliper_text(kit, item),
+            weight=weight_text(kit, item),
+            price=price_words(kit, amount, basis, kit.currency),
+        )
         sheet.put(row, 0, words)
         kit.plan.accept(sheet, row, 0, kit.intent(item, amount, basis))
     sheet.put(row + 2, 0, "We look forward to your order. Yours sincerely, the sales desk")
