@@ -74,7 +74,7 @@ def parts(**changed: bytes) -> dict[str, bytes | str]:
             biff12(153, struct.pack("<II", changed.pop("epoch", 0), 0) + wide("")),
             biff12(143),
             biff12(156, struct.pack("<II", 0, 1) + wide("rId1") + wide("Preise")),
-            biff12(156, struct.pack("<II", 2, 2) + wide("rId9") + wide("Macro")),
+            biff12(156, struct.pack("<II", 2, 2) + wide("rId9") + wide("Chart")),
             biff12(144),
             biff12(132),
         )
@@ -87,7 +87,7 @@ def parts(**changed: bytes) -> dict[str, bytes | str]:
             ("rId1", "worksheet", "worksheets/sheet1.bin"),
             ("rId2", "styles", "styles.bin"),
             ("rId3", "sharedStrings", "sharedStrings.bin"),
-            ("rId9", "xlMacrosheet", "macrosheets/sheet1.bin"),
+            ("rId9", "chartsheet", "chartsheets/sheet1.bin"),
         ),
         "xl/styles.bin": STYLES,
         "xl/sharedStrings.bin": STRINGS,
