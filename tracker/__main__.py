@@ -31,9 +31,10 @@ def open_the_window(wanted: WindowWanted) -> int:
 
 
 def leave_pictures(wanted: PicturesWanted) -> int:
-    """Every screen as a picture, drawn without a display."""
+    """The report, a summary, and every screen as a picture drawn without a display."""
     from tracker.window.display import why_no_drawing
 
+    leave_report(wanted)
     reason = why_no_drawing()
     if reason is not None:
         print(f"The pictures could not be drawn. {reason}", file=sys.stderr)
@@ -43,6 +44,18 @@ def leave_pictures(wanted: PicturesWanted) -> int:
     pictures = render_screens(wanted.database, wanted.folder)
     print(f"{len(pictures)} pictures of the screens are in {wanted.folder}")
     return 0
+
+
+def leave_report(wanted: PicturesWanted) -> None:
+    from tracker.desk.opening import desk_on
+    from tracker.desk.reporting import leave_papers
+
+    desk = desk_on(wanted.database)
+    try:
+        papers = leave_papers(desk, wanted.folder)
+    finally:
+        desk.close()
+    print(f"{', '.join(paper.name for paper in papers)} are in {wanted.folder}")
 
 
 if __name__ == "__main__":

@@ -20,6 +20,7 @@ _COMMANDS: dict[str, tuple[str, str]] = {
     "sample": ("sample", "log a sample request, what happened to it, or readings taken on it"),
     "samples": ("samples", "list sample requests with their state and age"),
     "waits": ("waits", "tell how long vendors take"),
+    "report": ("report", "write the buyer's report as a PDF or a workbook"),
     "demo": ("demo", "make a fresh demo database and open it"),
     "backup": ("keeping", "write a consistent copy of the database, also while it is in use"),
     "restore": ("keeping", "put a backup in the database's place, verified first"),

@@ -1,0 +1,27 @@
+"""report: the buyer's report as a PDF or a workbook."""
+
+import argparse
+from pathlib import Path
+
+from tracker.commands.outcome import Status
+from tracker.desk.opening import desk_on
+from tracker.desk.reporting import write_report
+from tracker.trade.grades import grades
+
+
+def describe(parser: argparse.ArgumentParser) -> None:
+    """Where it goes and what it covers."""
+    parser.add_argument("file", metavar="FILE.pdf|FILE.xlsx", type=Path, help="where the report is written")
+    parser.add_argument(
+        "--grade", metavar="CODE", type=str.upper, choices=tuple(grades()), help=f"one of {', '.join(grades())}"
+    )
+
+
+def run(options: argparse.Namespace) -> Status:
+    """Writes the report."""
+    desk = desk_on(options.database)
+    try:
+        write_report(desk, options.file, grade=options.grade)
+    finally:
+        desk.close()
+    return Status.DONE
