@@ -128,7 +128,7 @@ def _zone_tables(band: View, zone: Zone, rows: list[int]) -> tuple[list[Table], 
 
 
 def _with_unheaded(band: View, zone: Zone, rows: list[int]) -> list[HeadedColumn]:
-    """The header's columns, and those that have cells below but no head, such as grades with nothing written over them."""
+    """The header's columns, and those that have cells below but no head, such as grades under nothing."""
     headed = {column.index for column in zone.columns}
     counts: dict[int, int] = {}
     for row in rows:

@@ -5,6 +5,7 @@ from collections.abc import Iterable
 from tracker.intake.grid import Cell
 from tracker.intake.tables.table import HeadedColumn
 from tracker.intake.tables.view import View
+from tracker.intake.values.basis import find_basis
 from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.formats import number_format_currency
 from tracker.intake.values.grade import find_grade
@@ -34,7 +35,10 @@ def says_price(cell: Cell) -> bool:
     if not isinstance(cell.value, str):
         return number_format_currency(cell.number_format) is not None
     price = price_text(cell.text)
-    return price is not None and bool(price.amounts) and (price.currency is not None or price.basis is not None)
+    if price is None or not price.amounts:
+        return False
+    # '5 t' is an order, '5/t' a price.
+    return price.currency is not None or find_basis(cell.text) is not None
 
 
 def _priced(cells: Iterable[Cell]) -> bool:

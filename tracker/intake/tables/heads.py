@@ -76,7 +76,7 @@ def _across(said: Header) -> str:
         return "caliper"
     if len(said.weights) >= 1:
         return "weight"
-    if said.bracket is not None:
+    if said.bracket is not None and not (said.bracket.not_weight and said.roles):
         return "bracket"
     if said.sheet_sizes:
         return "size"

@@ -1,0 +1,100 @@
+"""From a table's headed columns to columns with roles: words first, then cells, then formats, each weighed."""
+
+from collections.abc import Sequence
+
+from tracker.intake.columns.column import Column, Columns
+from tracker.intake.columns.fits import fit
+from tracker.intake.columns.guess import role_by_cells
+from tracker.intake.columns.prices import price_columns
+from tracker.intake.grid import Cell
+from tracker.intake.tables.heads import PRICE_ROLES, head_of, looks_priced
+from tracker.intake.tables.table import HeadedColumn, Table
+from tracker.intake.values.header import Header, Role, header
+
+_SAMPLE = 60
+_AXIS_ROLES = frozenset({Role.CALIPER, Role.WEIGHT, Role.BRACKET, Role.GRADE, Role.PRODUCT, Role.SHEET_SIZE})
+_LEAST_FIT = 0.3
+
+
+def columns_of(table: Table) -> Columns:
+    """The columns of a table with their roles, the prices among them picked out."""
+    samples = {headed.index: _sample(table, headed.index) for headed in table.columns}
+    columns = [_column(headed, samples[headed.index]) for headed in table.columns]
+    return price_columns(columns, samples)
+
+
+def _sample(table: Table, index: int) -> list[Cell]:
+    """Filled cells of a column, spread over its whole length, one for each distinct text."""
+    step = max(1, len(table.rows) // (4 * _SAMPLE))
+    seen: dict[str, Cell] = {}
+    for row in table.rows[::step]:
+        cell = table.view.rows[row.index].get(index)
+        if cell is not None:
+            seen.setdefault(cell.text, cell)
+            if len(seen) >= _SAMPLE:
+                break
+    return list(seen.values())
+
+
+def _column(headed: HeadedColumn, cells: Sequence[Cell]) -> Column:
+    said = tuple(header(_one_line(cell)) for cell in headed.heads)
+    bare = Column(headed.index, None, headed.heads, said)
+    role, sure = _role(bare, cells)
+    return Column(headed.index, role, headed.heads, said, sure)
+
+
+def _one_line(cell: Cell) -> str:
+    return cell.text.strip()
+
+
+def _role(column: Column, cells: Sequence[Cell]) -> tuple[Role | None, bool]:
+    if _spreads_values(column) and _mostly_priced(cells):
+        return Role.PRICE, True
+    candidates = _candidates(column.said)
+    if not candidates:
+        return role_by_cells(column, cells), False
+    return _best(column, candidates, cells), True
+
+
+def _spreads_values(column: Column) -> bool:
+    """The head is a value ('18 pt', '< 5 t', 'SBS'), or a bare number under words that name a property."""
+    heads = [head_of(cell) for cell in column.heads]
+    if not heads or heads[-1] is None:
+        return False
+    lowest = heads[-1]
+    named_role = any(head is not None and head.named and head.role not in PRICE_ROLES | _AXIS_ROLES for head in heads)
+    if named_role:
+        return False
+    return bool(lowest.across) or lowest.number is not None
+
+
+def _mostly_priced(cells: Sequence[Cell]) -> bool:
+    return bool(cells) and 2 * sum(looks_priced(cell) for cell in cells) >= len(cells)
+
+
+def _candidates(said: Sequence[Header]) -> dict[Role, float]:
+    """Roles by strength. The lowest head counts most, but a bare unit only helps the words above it."""
+    found: dict[Role, float] = {}
+    worded = any(_by_words(head) for head in said)
+    for level, head in enumerate(reversed(said)):
+        for reading in head.roles:
+            if worded and not _by_words(head):
+                continue
+            found[reading.role] = max(found.get(reading.role, 0.0), reading.strength - 0.15 * level)
+    return found
+
+
+def _by_words(head: Header) -> bool:
+    """Some role of the head rests on a word of its own and not on its unit alone."""
+    return any(reading.words.strip() != head.text.strip() or reading.strength >= 0.9 for reading in head.roles)
+
+
+def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) -> Role | None:
+    fits = {role: fit(role, column, cells) for role in candidates}
+    best = max(candidates, key=lambda role: candidates[role] + fits[role])
+    if cells and fits[best] < _LEAST_FIT:
+        # The words say one thing and the cells another: what the cells are beats a word that fits nothing.
+        other = role_by_cells(column, cells)
+        if other is not None and best not in PRICE_ROLES:
+            return other
+    return best

@@ -1,0 +1,71 @@
+"""Reading a cell as one kind of value. A true number has one reading; a text may have several."""
+
+from decimal import Decimal
+
+from tracker.intake.grid import Cell
+from tracker.intake.values.caliper import (
+    CaliperText,
+    bare_caliper,
+    caliper_text,
+    caliper_unit,
+    in_unit,
+    possible_for_board,
+)
+from tracker.intake.values.formats import format_words
+from tracker.intake.values.lead import LeadTime, LeadUnit, calendar_days, lead_text, lead_unit
+from tracker.intake.values.masses import Mass, mass_text
+from tracker.intake.values.numbers import NumberReading
+from tracker.intake.values.weight import WeightText, weight_in, weight_text, weight_units
+from tracker.trade.quantities import CaliperUnit, MassUnit, WeightUnit
+
+
+def caliper_of(cell: Cell, unit: CaliperUnit | None) -> CaliperText | None:
+    """A caliper cell; the number format's words ('0 "pt"') count as the cell's own."""
+    if isinstance(cell.value, Decimal):
+        own = caliper_unit(format_words(cell.number_format)) if cell.number_format not in ("", "General") else None
+        return _caliper_number(cell.value, own or unit)
+    return caliper_text(cell.text, unit) if isinstance(cell.value, str) else None
+
+
+def _caliper_number(value: Decimal, unit: CaliperUnit | None) -> CaliperText | None:
+    bare = bare_caliper(value)
+    if unit is None:
+        return CaliperText((bare,), words=str(value)) if bare is not None else None
+    under = in_unit(value, unit, str(value))
+    if possible_for_board(under.um) or bare is None:
+        return CaliperText((under,), words=str(value))
+    return CaliperText((under, bare), words=str(value))
+
+
+def weight_of(cell: Cell, units: tuple[WeightUnit, ...]) -> WeightText | None:
+    """A basis-weight cell."""
+    if isinstance(cell.value, Decimal):
+        own = weight_units(format_words(cell.number_format)) if cell.number_format not in ("", "General") else ()
+        return _weight_number(cell.value, own or units)
+    return weight_text(cell.text, units) if isinstance(cell.value, str) else None
+
+
+def _weight_number(value: Decimal, units: tuple[WeightUnit, ...]) -> WeightText | None:
+    if not units or value <= 0:
+        return None
+    readings = tuple(weight_in(value, unit, str(value)) for unit in units)
+    pounds = WeightUnit.LB_MSF in units and WeightUnit.LB_3000FT2 in units
+    return WeightText(readings, str(value), lb_without_area=pounds)
+
+
+def mass_of(cell: Cell, units: tuple[MassUnit, ...]) -> Mass | None:
+    """A weight of an order."""
+    if isinstance(cell.value, Decimal):
+        return Mass((NumberReading(cell.value),), units, str(cell.value)) if units and cell.value > 0 else None
+    return mass_text(cell.text, units) if isinstance(cell.value, str) else None
+
+
+def lead_of(cell: Cell, unit: LeadUnit | None) -> LeadTime | None:
+    """A lead-time cell; a bare number needs its header's unit."""
+    if isinstance(cell.value, Decimal):
+        own = lead_unit(format_words(cell.number_format)) or unit
+        if own is None or cell.value < 0 or cell.value > 400:
+            return None
+        days = calendar_days(cell.value, own)
+        return LeadTime(days, days, str(cell.value))
+    return lead_text(cell.text, unit) if isinstance(cell.value, str) else None

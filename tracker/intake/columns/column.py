@@ -1,0 +1,125 @@
+"""What each column of a table holds, once header words, cells and formats have been heard."""
+
+from dataclasses import dataclass, field
+from enum import StrEnum
+from functools import cached_property
+
+from tracker.intake.grid import Cell
+from tracker.intake.values.basis import BasisReading
+from tracker.intake.values.brackets import Bracket
+from tracker.intake.values.caliper import CaliperReading
+from tracker.intake.values.currency import CurrencyReading
+from tracker.intake.values.delivery import Delivery
+from tracker.intake.values.grade import GradeReading
+from tracker.intake.values.header import Header, Role
+from tracker.intake.values.lead import LeadUnit
+from tracker.intake.values.sheetsize import LengthUnit, SheetSize
+from tracker.intake.values.weight import WeightReading
+from tracker.trade.quantities import CaliperUnit, MassUnit, WeightUnit
+
+
+@dataclass(frozen=True, slots=True)
+class Column:
+    """One column: its role, and everything that its header cells say of units, money and board.
+
+    `heads` are the header cells from the top down, `said` what each of them says in the same order.
+    """
+
+    index: int
+    role: Role | None
+    heads: tuple[Cell, ...] = ()
+    said: tuple[Header, ...] = ()
+    sure: bool = True
+
+    @property
+    def text(self) -> str:
+        return " ".join(" ".join(cell.text.split()) for cell in self.heads)
+
+    @property
+    def currencies(self) -> tuple[CurrencyReading, ...]:
+        return tuple(head.currency for head in self.said if head.currency is not None)
+
+    @property
+    def bases(self) -> tuple[BasisReading, ...]:
+        return tuple(head.basis for head in self.said if head.basis is not None)
+
+    @property
+    def caliper_unit(self) -> CaliperUnit | None:
+        return next((head.caliper_unit for head in reversed(self.said) if head.caliper_unit is not None), None)
+
+    @property
+    def weight_units(self) -> tuple[WeightUnit, ...]:
+        """The narrowest that any header cell says: 'Weight (lb)' over 'lb/MSF' is lb/MSF."""
+        named = [head.weight_units for head in self.said if head.weight_units]
+        return min(named, key=len) if named else ()
+
+    @property
+    def mass_units(self) -> tuple[MassUnit, ...]:
+        return next((head.mass_units for head in reversed(self.said) if head.mass_units), ())
+
+    @property
+    def lead_unit(self) -> LeadUnit | None:
+        return next((head.lead_unit for head in reversed(self.said) if head.lead_unit is not None), None)
+
+    @property
+    def length_unit(self) -> LengthUnit | None:
+        return next((head.length_unit for head in reversed(self.said) if head.length_unit is not None), None)
+
+    @property
+    def percent(self) -> bool:
+        return any(head.percent for head in self.said)
+
+
+class Kind(StrEnum):
+    """Which of several prices beside each other a price column holds."""
+
+    OFFER = "offer"
+    LIST = "list"
+    PREVIOUS = "previous"
+    ALL_IN = "all-in"
+
+
+@dataclass(frozen=True, slots=True)
+class PriceColumn:
+    """A column of prices with what its own header says of the board, the order size and the delivery."""
+
+    column: Column
+    kind: Kind = Kind.OFFER
+    delivery: Delivery | None = None
+    bracket: Bracket | None = None
+    bracket_head: Cell | None = None
+    caliper: CaliperReading | None = None
+    weights: tuple[WeightReading, ...] = ()
+    sheet: SheetSize | None = None
+    grade: GradeReading | None = None
+    grade_words: str = ""
+    vendor: str | None = None
+    indicative: bool = False
+
+    @property
+    def index(self) -> int:
+        return self.column.index
+
+
+@dataclass
+class Columns:
+    """All columns of a table: its prices, and the columns by role."""
+
+    prices: tuple[PriceColumn, ...]
+    by_role: dict[Role, tuple[Column, ...]] = field(default_factory=dict)
+    passed: tuple[tuple[Column, str], ...] = ()
+    doubt: str = ""
+    """Why it is not certain which column holds the price; '' where it is."""
+
+    def of(self, *roles: Role) -> tuple[Column, ...]:
+        """The columns with one of these roles, role by role."""
+        return tuple(column for role in roles for column in self.by_role.get(role, ()))
+
+    def first(self, *roles: Role) -> Column | None:
+        found = self.of(*roles)
+        return found[0] if found else None
+
+    @cached_property
+    def board(self) -> tuple[Column, ...]:
+        """The columns that describe the board."""
+        return self.of(Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.FORM)

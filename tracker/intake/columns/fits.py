@@ -1,0 +1,133 @@
+"""How well a column's cells fit a role: what settles 'Weight', 'Delivery' and other words of two meanings."""
+
+from collections.abc import Callable, Sequence
+from datetime import date
+from decimal import Decimal
+
+from tracker.intake.columns.cells import caliper_of, lead_of, mass_of, weight_of
+from tracker.intake.columns.column import Column
+from tracker.intake.grid import Cell
+from tracker.intake.tables.heads import looks_priced
+from tracker.intake.values.basis import basis_text
+from tracker.intake.values.brackets import bracket_text
+from tracker.intake.values.currency import currency_text
+from tracker.intake.values.delivery import delivery_text
+from tracker.intake.values.grade import find_grade
+from tracker.intake.values.header import Role
+from tracker.intake.values.money import price_unit
+from tracker.intake.values.sheetsize import sheet_text
+from tracker.intake.values.validity import validity_text
+
+_Fit = Callable[[Cell, Column], bool]
+
+
+def fit(role: Role, column: Column, cells: Sequence[Cell]) -> float:
+    """The share of a column's filled cells that can be read as the role says, 0 to 1; 1 for roles with any content."""
+    test = _FITS.get(role)
+    if test is None or not cells:
+        return 0.5
+    return sum(test(cell, column) for cell in cells) / len(cells)
+
+
+def _caliper(cell: Cell, column: Column) -> bool:
+    read = caliper_of(cell, column.caliper_unit)
+    return read is not None and bool(read.readings)
+
+
+def _weight(cell: Cell, column: Column) -> bool:
+    if isinstance(cell.value, Decimal) and not column.weight_units:
+        return 20 <= cell.value <= 2000
+    return weight_of(cell, column.weight_units) is not None
+
+
+def _price(cell: Cell, _: Column) -> bool:
+    return looks_priced(cell)
+
+
+def _percent_or_price(cell: Cell, _: Column) -> bool:
+    return looks_priced(cell) or "%" in cell.text
+
+
+def _lead(cell: Cell, column: Column) -> bool:
+    return lead_of(cell, column.lead_unit) is not None
+
+
+def _terms(cell: Cell, _: Column) -> bool:
+    return isinstance(cell.value, str) and delivery_text(cell.text) is not None
+
+
+def _basis(cell: Cell, _: Column) -> bool:
+    if not isinstance(cell.value, str):
+        return False
+    unit = price_unit(cell.text)
+    return basis_text(cell.text) is not None or (unit is not None and unit.basis is not None)
+
+
+def _currency(cell: Cell, _: Column) -> bool:
+    return isinstance(cell.value, str) and currency_text(cell.text) is not None
+
+
+def _size(cell: Cell, column: Column) -> bool:
+    return isinstance(cell.value, str) and bool(sheet_text(cell.text, column.length_unit))
+
+
+def _bracket(cell: Cell, column: Column) -> bool:
+    if isinstance(cell.value, Decimal):
+        return bool(column.mass_units)
+    return isinstance(cell.value, str) and bracket_text(cell.text, column.mass_units) is not None
+
+
+def _mass(cell: Cell, column: Column) -> bool:
+    return mass_of(cell, column.mass_units) is not None
+
+
+def _valid(cell: Cell, _: Column) -> bool:
+    if isinstance(cell.value, date):
+        return True
+    said = validity_text(cell.text) if isinstance(cell.value, str) else None
+    return said is not None and not said.unread
+
+
+def _words(cell: Cell, _: Column) -> bool:
+    return isinstance(cell.value, str) and any(sign.isalpha() for sign in cell.text)
+
+
+def _grade(cell: Cell, _: Column) -> bool:
+    if not isinstance(cell.value, str):
+        return False
+    read = find_grade(cell.text)
+    return read is not None and bool(read.grades or read.words)
+
+
+def _coating(cell: Cell, _: Column) -> bool:
+    read = find_grade(cell.text) if isinstance(cell.value, str) else None
+    return read is not None and (read.coated_sides is not None or read.coated is not None)
+
+
+_FITS: dict[Role, _Fit] = {
+    Role.CALIPER: _caliper,
+    Role.WEIGHT: _weight,
+    Role.PRICE: _price,
+    Role.LIST_PRICE: _price,
+    Role.NET_PRICE: _price,
+    Role.PREVIOUS_PRICE: _price,
+    Role.ALL_IN: _price,
+    Role.FREIGHT: _percent_or_price,
+    Role.ENERGY: _percent_or_price,
+    Role.SHEETING: _percent_or_price,
+    Role.CHARGE: _percent_or_price,
+    Role.DISCOUNT: _percent_or_price,
+    Role.LEAD_TIME: _lead,
+    Role.DELIVERY_TERMS: _terms,
+    Role.BASIS: _basis,
+    Role.CURRENCY: _currency,
+    Role.SHEET_SIZE: _size,
+    Role.BRACKET: _bracket,
+    Role.FROM_QUANTITY: _mass,
+    Role.BELOW_QUANTITY: _mass,
+    Role.MINIMUM: _mass,
+    Role.VALIDITY: _valid,
+    Role.PRODUCT: _words,
+    Role.GRADE: _grade,
+    Role.COATING: _coating,
+}

@@ -1,0 +1,56 @@
+"""The role of a column whose header says nothing known, by its cells alone: only what explains itself counts."""
+
+from collections.abc import Callable, Sequence
+
+from tracker.intake.columns.column import Column
+from tracker.intake.columns.fits import fit
+from tracker.intake.grid import Cell
+from tracker.intake.tables.headless import says_price
+from tracker.intake.values.caliper import find_calipers
+from tracker.intake.values.header import Role
+from tracker.intake.values.weight import find_weights
+
+_ENOUGH = 0.6
+# In this order: a text that is a currency is never a board, a bracket is never a lead time.
+_BY_CELLS = (
+    Role.CURRENCY,
+    Role.BASIS,
+    Role.SHEET_SIZE,
+    Role.LEAD_TIME,
+    Role.BRACKET,
+    Role.DELIVERY_TERMS,
+    Role.COATING,
+)
+
+
+def role_by_cells(column: Column, cells: Sequence[Cell]) -> Role | None:
+    """The one role that most cells explain by themselves, or None: bare figures explain nothing."""
+    if not cells:
+        return None
+    texts = [cell for cell in cells if isinstance(cell.value, str)]
+    if _share(cells, says_price) >= _ENOUGH:
+        return Role.PRICE
+    if not texts or len(texts) < _ENOUGH * len(cells):
+        return None
+    if _share(texts, _only_caliper) >= _ENOUGH:
+        return Role.CALIPER
+    if _share(texts, _only_weight) >= _ENOUGH:
+        return Role.WEIGHT
+    if fit(Role.GRADE, column, texts) >= _ENOUGH / 2:
+        return Role.PRODUCT
+    for role in _BY_CELLS:
+        if fit(role, column, texts) >= _ENOUGH:
+            return role
+    return Role.PRODUCT if fit(Role.PRODUCT, column, texts) >= _ENOUGH and not column.heads else None
+
+
+def _share(cells: Sequence[Cell], test: Callable[[Cell], bool]) -> float:
+    return sum(test(cell) for cell in cells) / len(cells)
+
+
+def _only_caliper(cell: Cell) -> bool:
+    return len(cell.text) <= 16 and bool(find_calipers(cell.text))
+
+
+def _only_weight(cell: Cell) -> bool:
+    return len(cell.text) <= 24 and bool(find_weights(cell.text))

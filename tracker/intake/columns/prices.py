@@ -1,0 +1,142 @@
+"""Which columns hold prices, which of them are offers, and what each one's header says of board, order and delivery."""
+
+from collections.abc import Mapping, Sequence
+from decimal import Decimal
+
+from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn
+from tracker.intake.grid import Cell
+from tracker.intake.tables.heads import looks_priced
+from tracker.intake.values.caliper import CaliperReading, bare_caliper, in_unit
+from tracker.intake.values.company import company_name
+from tracker.intake.values.delivery import Delivery
+from tracker.intake.values.header import Header, Role
+from tracker.intake.values.numbers import number_readings
+from tracker.intake.values.statements import Remark, says
+from tracker.intake.values.weight import WeightReading, weight_in
+
+_CHARGES = (Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE)
+
+
+def price_columns(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> Columns:
+    """The table's columns with its prices sorted into offers and what only leads to them."""
+    by_role: dict[Role, tuple[Column, ...]] = {}
+    for column in columns:
+        if column.role is not None:
+            by_role[column.role] = (*by_role.get(column.role, ()), column)
+    found = Columns((), by_role)
+    kinds = _kinds(found)
+    unsure = False
+    if not kinds:
+        kinds, unsure = dict.fromkeys(_unnamed_figures(columns, samples), Kind.OFFER), True
+    corner = [head for column in columns if column not in kinds for head in column.said]
+    found.prices = tuple(_price_column(column, kind, corner) for column, kind in kinds.items())
+    found.doubt = _doubt(found, unsure)
+    return found
+
+
+def _kinds(columns: Columns) -> dict[Column, Kind]:
+    """Every column whose header says price, in the order of the sheet, with the kind of price that it is."""
+    net, plain = columns.of(Role.NET_PRICE), columns.of(Role.PRICE)
+    kinds: dict[Column, Kind] = {}
+    for column in columns.of(Role.PRICE, Role.NET_PRICE, Role.LIST_PRICE, Role.PREVIOUS_PRICE, Role.ALL_IN):
+        kinds[column] = _kind(column, columns, bool(net), bool(plain))
+    return dict(sorted(kinds.items(), key=lambda item: item[0].index))
+
+
+def _kind(column: Column, columns: Columns, net: bool, plain: bool) -> Kind:
+    if column.role is Role.PREVIOUS_PRICE or _superseded(column):
+        return Kind.PREVIOUS
+    if column.role is Role.LIST_PRICE:
+        return Kind.LIST if net or plain else Kind.OFFER
+    if column.role is Role.PRICE and net and columns.of(Role.DISCOUNT, Role.LIST_PRICE):
+        return Kind.LIST
+    if column.role is Role.ALL_IN and (net or plain) and columns.of(*_CHARGES):
+        return Kind.ALL_IN
+    return Kind.OFFER
+
+
+def _superseded(column: Column) -> bool:
+    return any(Remark.SUPERSEDED in says(head.text) for head in column.said)
+
+
+def _unnamed_figures(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
+    """Columns of figures under words that are no known role (places, say), where no column is called a price."""
+    return [
+        column
+        for column in columns
+        if column.role is None and column.heads and samples[column.index]
+        and 2 * sum(looks_priced(cell) for cell in samples[column.index]) >= len(samples[column.index])
+    ]  # fmt: skip
+
+
+def _doubt(columns: Columns, unsure: bool) -> str:
+    offers = [price for price in columns.prices if price.kind is Kind.OFFER]
+    if unsure and offers:
+        return "no column is called a price"
+    if columns.of(Role.DISCOUNT) and not columns.of(Role.NET_PRICE):
+        return "a discount stands beside the price, and it is not said whether it is taken off already"
+    return ""
+
+
+def _price_column(column: Column, kind: Kind, corner: Sequence[Header]) -> PriceColumn:
+    lowest = column.said[-1] if column.said else None
+    spread = [head for head in column.said if head.grade is not None and head.grade.grades]
+    bracket_level = next((level for level, head in enumerate(column.said) if head.bracket is not None), None)
+    return PriceColumn(
+        column,
+        kind,
+        delivery=_delivery(column),
+        bracket=None if bracket_level is None else column.said[bracket_level].bracket,
+        bracket_head=None if bracket_level is None else column.heads[bracket_level],
+        caliper=_caliper(column, corner),
+        weights=_weights(column, corner),
+        sheet=next((head.sheet_sizes[0] for head in column.said if len(head.sheet_sizes) == 1), None),
+        grade=spread[-1].grade if spread else None,
+        grade_words=spread[-1].text if spread else "",
+        vendor=None if lowest is None else company_name(lowest.text),
+        indicative=any(Remark.INDICATIVE in says(head.text) for head in column.said),
+    )
+
+
+def _delivery(column: Column) -> Delivery | None:
+    return next((head.delivery for head in reversed(column.said) if head.delivery is not None), None)
+
+
+def _caliper(column: Column, corner: Sequence[Header]) -> CaliperReading | None:
+    for head in column.said:
+        if len(head.calipers) == 1:
+            return head.calipers[0]
+    number = _bare_head(column)
+    if number is None or _axis(column, corner) is not Role.CALIPER:
+        return None
+    unit = column.caliper_unit or next((head.caliper_unit for head in corner if head.caliper_unit is not None), None)
+    return in_unit(number, unit, column.text) if unit is not None else bare_caliper(number)
+
+
+def _weights(column: Column, corner: Sequence[Header]) -> tuple[WeightReading, ...]:
+    for head in column.said:
+        if head.weights:
+            return head.weights
+    number = _bare_head(column)
+    if number is None or _axis(column, corner) is not Role.WEIGHT:
+        return ()
+    units = column.weight_units or next((head.weight_units for head in corner if head.weight_units), ())
+    return tuple(weight_in(number, unit, column.text) for unit in units)
+
+
+def _bare_head(column: Column) -> Decimal | None:
+    """The number that heads a column of a cross-tab, or None."""
+    if not column.said:
+        return None
+    readings = number_readings(column.said[-1].text)
+    return readings[0].value if len(readings) == 1 else None
+
+
+def _axis(column: Column, corner: Sequence[Header]) -> Role | None:
+    """What the bare numbers across are: said by the words above them, else by the words in the corner."""
+    axis = (Role.CALIPER, Role.WEIGHT)
+    for head in (*reversed(column.said[:-1]), *corner):
+        for reading in head.roles:
+            if reading.role in axis:
+                return reading.role
+    return None
