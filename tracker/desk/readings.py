@@ -4,17 +4,23 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date
+from decimal import Decimal
+from statistics import median
 from typing import TYPE_CHECKING
 
 from tracker.desk.edits import Edit, writing
 from tracker.desk.sample_life import EventKind, day_of
 from tracker.desk.trouble import Trouble
-from tracker.trade.methods import measured, properties
+from tracker.trade.exact import plain_text
+from tracker.trade.methods import Property, measured, properties
 from tracker.trade.readings import pasted
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
     from tracker.store.samples import Measured, Request
+
+_OTHER_UNIT = 5
+"""A board's readings never lie five times apart; another unit does (µm and points are 25 apart)."""
 
 
 def add(
@@ -27,20 +33,18 @@ def add(
     found = measured(property_name)
     if found is None:
         raise Trouble(f"{property_name} is not a property that is measured: use one of {', '.join(properties())}.")
-    # Earlier readings stand beside the new ones, so that one in another unit is seen even when it comes alone.
-    earlier = [f"{each.value:f} {each.unit}" for each in readings(desk, number) if each.property == found.key]
-    read = pasted("\n".join((*values, *earlier)), found, unit)
+    read = pasted("\n".join(values), found, unit)
     if read.problems:
         raise Trouble(f"No reading was stored. {' '.join(read.problems)}")
-    taken = read.values[: len(read.values) - len(earlier)]
+    _refuse_far(read.values, [each.value for each in readings(desk, number) if each.property == found.key], found)
     day = on or desk.today
-    text = f"{len(taken)} readings of {found.name.lower()} on sample {number}"
+    text = f"{len(read.values)} readings of {found.name.lower()} on sample {number}"
     with writing(desk, text) as pen:
         try:
             _refuse_early(kept.get(pen.connection, number), day)
         except KeyError:
             raise Trouble(f"There is no sample {number}: look at the list of samples for its number.") from None
-        changes = [kept.add_reading(pen, number, found.key, value, found.unit, day) for value in taken]
+        changes = [kept.add_reading(pen, number, found.key, value, found.unit, day) for value in read.values]
     return Edit(text, tuple(changes))
 
 
@@ -50,6 +54,19 @@ def readings(desk: Desk, number: int) -> tuple[Measured, ...]:
 
     with desk.store.reading() as connection:
         return kept.readings_of(connection, number)
+
+
+def _refuse_far(values: Sequence[Decimal], earlier: Sequence[Decimal], found: Property) -> None:
+    """A single reading has no others beside it in what was typed, but it has those that were taken before."""
+    if not earlier:
+        return
+    middle = median(earlier)
+    for value in values:
+        if not middle / _OTHER_UNIT <= value <= middle * _OTHER_UNIT:
+            raise Trouble(
+                f"No reading was stored. {plain_text(value)} {found.unit} is far from the earlier readings of this "
+                f"sample ({plain_text(middle)}): is it in another unit?"
+            )
 
 
 def _refuse_early(request: Request, day: date) -> None:

@@ -29,7 +29,7 @@ def of_vendor(connection: Connection, name: str) -> dict[str, str]:
     if vendor_id is None:
         return {}
     query = select(answer.c.key, answer.c.value).where(answer.c.vendor_id == vendor_id)
-    return dict(connection.execute(query).tuples().all())
+    return {row.key: row.value for row in connection.execute(query)}
 
 
 def listing(connection: Connection, name: str | None = None) -> tuple[Remembered, ...]:

@@ -75,7 +75,7 @@ def load(connection: Connection) -> OfferColumns:
     return OfferColumns(
         _columns(names, connection.execute(offers).all()),
         _columns(_CHARGES, connection.execute(charges).all()),
-        dict(connection.execute(select(vendor.c.id, vendor.c.name)).tuples().all()),
+        {row.id: row.name for row in connection.execute(select(vendor.c.id, vendor.c.name))},
         {row.id: (row.name, row.sha256) for row in files},
     )
 

@@ -110,7 +110,7 @@ def _add_charges(connection: Connection, file_id: int, charged: Sequence[tuple[i
     if not charged:
         return
     query = select(offer.c.position, offer.c.id).where(offer.c.price_file_id == file_id)
-    ids = dict(connection.execute(query).tuples().all())
+    ids = {row.position: row.id for row in connection.execute(query)}
     connection.execute(insert(charge), [row for position, read in charged for row in _charge_rows(ids[position], read)])
 
 
