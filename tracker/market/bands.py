@@ -1,5 +1,6 @@
 """The band a grade's price is expected in: from a dated market level and the grade's ratio to the reference grade."""
 
+from bisect import bisect_right
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
@@ -97,6 +98,21 @@ def levels_on(levels: Iterable[Level], day: int) -> dict[str, Level]:
         if level.from_day <= day and (held is None or level.from_day >= held.from_day):
             standing[level.grade] = level
     return standing
+
+
+def carry_forward(level: Level, index: Sequence[tuple[int, float]], name: str, day: int) -> Level:
+    """A level brought to a later day by a published price index: level × index then / index at the level's day.
+
+    index: (day, value) in order of day; the last value on or before a day counts for it. The source says by what the
+    level was carried. ValueError where the index does not reach back to the level's day.
+    """
+    days = [on for on, _ in index]
+    start, stop = bisect_right(days, level.from_day), bisect_right(days, day)
+    if start == 0 or stop < start:
+        raise ValueError(f"The index {name} has no value for the day of the level: give one that starts earlier.")
+    moved = index[stop - 1][1] / index[start - 1][1]
+    source = f"{level.source}, carried forward by {name} ({moved - 1:+.1%})"
+    return Level(level.grade, level.per_tonne * moved, day, source, level.spread)
 
 
 def place(per_tonne: Floats, grade: NDArray[np.int32], bands: Bands) -> Places:

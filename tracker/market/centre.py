@@ -11,7 +11,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from tracker.market.robust import Floats, weighted_median
+from tracker.market.robust import Floats, spread, theil_sen, weighted_median
 
 MIDDLE_CALIPER_UM = 457.2
 """18 points, the middle of the usual calipers: where a grade's level is read."""
@@ -25,6 +25,10 @@ DISCOUNT_SD = 0.03
 SCATTER, SCATTER_COUNT = 0.05, 8.0
 """Scatter of clean offers of one grade, and how many offers' worth of belief it has (3 to 8 % is usual; assumed)."""
 
+MAD_EFFICIENCY = 0.37
+"""How much one offer tells a median absolute deviation of a normal sample, beside what it tells a standard deviation
+(Rousseeuw and Croux 1993, J. Am. Stat. Assoc. 88, 1273-1283)."""
+
 ANYWHERE = 0.15
 """Density, per unit of log price, of faulty offers relative to clean ones: about one in twenty, over a factor of 16."""
 
@@ -33,6 +37,7 @@ BAND_EDGE_SD = 0.03
 _START_OFFERS = 80
 _START_ROUNDS = 6
 _ROUNDS = 15
+_ENOUGH_OFFERS, _ENOUGH_CALIPERS, _MOST_CALIPERS = 15, 4, 200
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,20 +89,20 @@ def design(caliper_um: Floats, from_kg: Floats, below_kg: Floats) -> Floats:
 
 def fit_line(columns: Floats, log_price: Floats, weights: Floats, prior: Prior, scatter: float, belief: float) -> Fit:
     """The grade's line from its offers; `scatter` is believed as if `belief` offers had shown it."""
-    line = prior.mean.copy()
-    line[0] = _best_start(columns, log_price, weights, prior, scatter)
-    spread = scatter
+    line = _start(columns, log_price, weights, prior, scatter)
+    deviation = scatter
     for _ in range(_ROUNDS):
-        residual = log_price - columns @ line
-        clean = _chance_clean(residual, spread)
+        clean = _chance_clean(log_price - columns @ line, deviation)
         pull = weights * clean
-        normal = (columns * pull[:, None]).T @ columns / spread**2 + np.diag(prior.precision)
-        line[:] = np.linalg.solve(normal, columns.T @ (pull * log_price) / spread**2 + prior.precision * prior.mean)
+        told = (columns * pull[:, None]).T @ columns / deviation**2
+        known = told + np.diag(prior.precision)
+        line[:] = np.linalg.solve(known, columns.T @ (pull * log_price) / deviation**2 + prior.precision * prior.mean)
         squares = float(pull @ (log_price - columns @ line) ** 2)
-        count = float(pull.sum())
-        used = float(np.trace(np.linalg.solve(normal, (columns * pull[:, None]).T @ columns)) / spread**2)
-        spread = float(np.sqrt((belief * scatter**2 + squares) / max(belief + count - used, 1.0)))
-    return Fit(line, spread, clean, count - used, squares)
+        count = float(pull.sum() - np.trace(np.linalg.solve(known, told)))
+        deviation = float(np.sqrt((belief * scatter**2 + squares) / max(belief + count, 1.0)))
+    shown = spread(log_price - columns @ line, pull) ** 2 * pull.sum() / max(count, 1.0)
+    worth = MAD_EFFICIENCY * max(count, 0.0)
+    return Fit(line, float(np.sqrt((belief * scatter**2 + worth * shown) / (belief + worth))), clean, count, squares)
 
 
 def _chance_clean(residual: Floats, spread: float) -> Floats:
@@ -106,20 +111,33 @@ def _chance_clean(residual: Floats, spread: float) -> Floats:
     return chance
 
 
-def _best_start(columns: Floats, log_price: Floats, weights: Floats, prior: Prior, scatter: float) -> float:
+def _start(columns: Floats, log_price: Floats, weights: Floats, prior: Prior, scatter: float) -> Floats:
+    line = prior.mean.copy()
+    line[1] = _first_slope(columns[:, 1], log_price, line[1])
+    line[0] = _first_level(log_price - columns[:, 1:] @ line[1:], weights, prior, scatter)
+    return line
+
+
+def _first_slope(thick: Floats, log_price: Floats, usual: float) -> float:
+    """Theil's and Sen's slope through the median of each caliper; the usual slope where calipers or offers are few."""
+    calipers, which = np.unique(thick, return_inverse=True)
+    if thick.size < _ENOUGH_OFFERS or not _ENOUGH_CALIPERS <= calipers.size <= _MOST_CALIPERS:
+        return usual
+    return theil_sen(calipers, np.array([np.median(log_price[which == code]) for code in range(calipers.size)]))
+
+
+def _first_level(level: Floats, weights: Floats, prior: Prior, scatter: float) -> float:
     """The level to start from: of the levels that single offers suggest, the one most offers agree with.
 
     A median would do were it not that two fifths of a small grade may be one vendor's faulty offers.
     """
-    step = -(-log_price.size // _START_OFFERS)
-    level = (log_price - columns[:, 1:] @ prior.mean[1:])[::step]
-    weight = weights[::step]
+    step = -(-level.size // _START_OFFERS)
+    level, weight = level[::step], weights[::step]
     starts = np.append(level, weighted_median(level, weight))
+    known = prior.precision[0]
     for _ in range(_START_ROUNDS):
-        clean = weight * _chance_clean(level[None, :] - starts[:, None], scatter)
-        pull = clean.sum(axis=1) / scatter**2
-        known = prior.precision[0]
-        starts = ((clean @ level) / scatter**2 + known * prior.mean[0]) / (pull + known)
+        pull = weight * _chance_clean(level[None, :] - starts[:, None], scatter) / scatter**2
+        starts = (pull @ level + known * prior.mean[0]) / (pull.sum(axis=1) + known)
     density = np.exp(-0.5 * ((level[None, :] - starts[:, None]) / scatter) ** 2) / (scatter * np.sqrt(2 * np.pi))
-    agreement = np.log(density + ANYWHERE) @ weight - prior.precision[0] * (starts - prior.mean[0]) ** 2 / 2
+    agreement = np.log(density + ANYWHERE) @ weight - known * (starts - prior.mean[0]) ** 2 / 2
     return float(starts[np.argmax(agreement)])

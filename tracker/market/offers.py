@@ -54,6 +54,14 @@ class Offers:
         return priced
 
 
+SENSITIVITIES: Mapping[str, float] = {
+    "only what nobody would defend": 4.5,
+    "as a careful buyer would": CUT_OFF,
+    "anything worth asking about": 3.0,
+}
+"""What a user may choose, in plain words, and the cut-off it stands for. The outer two are our choice (assumed)."""
+
+
 @dataclass(frozen=True, slots=True)
 class Settings:
     """How to judge. cut_off: the modified z-score beyond which a price is out of line; a lower one finds more and cries

@@ -1,4 +1,4 @@
-"""Outliers in a normal sample: Grubbs' test for one, Rosner's generalized extreme Studentized deviate for several."""
+"""Several outliers at once in a normal sample: Rosner's generalized extreme Studentized deviate."""
 
 from dataclasses import dataclass
 
@@ -8,19 +8,6 @@ from tracker.market.robust import Floats
 
 FEWEST_FOR_ESD = 15
 """Below 15 values the critical values of the generalized ESD test are not accurate (Rosner 1983, Technometrics 25)."""
-
-
-@dataclass(frozen=True, slots=True)
-class Grubbs:
-    """statistic: the largest |x − mean| / s. critical: what it must exceed. where: index of that value."""
-
-    statistic: float
-    critical: float
-    where: int
-
-    @property
-    def outlier(self) -> bool:
-        return self.statistic > self.critical
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,27 +24,12 @@ class ExtremeDeviates:
     outliers: int
 
 
-def grubbs(values: Floats, alpha: float = 0.05, *, two_sided: bool = True) -> Grubbs:
-    """Grubbs' test for one outlier among at least three values. ValueError for fewer.
-
-    Source: Grubbs 1969, Technometrics 11; NIST/SEMATECH e-Handbook 1.3.5.17.1.
-    """
-    if values.size < 3:
-        raise ValueError(f"Grubbs' test needs at least three values, not {values.size}.")
-    away = np.abs(values - values.mean())
-    where = int(np.argmax(away))
-    spread = float(values.std(ddof=1))
-    statistic = float(away[where]) / spread if spread > 0 else 0.0
-    tail = alpha / 2 if two_sided else alpha
-    return Grubbs(statistic, float(_critical(np.array([float(values.size)]), tail)[0]), where)
-
-
 def generalized_esd(values: Floats, most: int, alpha: float = 0.05) -> ExtremeDeviates:
     """Rosner's test for up to `most` outliers, two-sided at `alpha`. ValueError if fewer than two are left.
 
     The value farthest from the mean is always the lowest or the highest one left, so sorted sums give every step
-    without going over the sample again. Source: Rosner 1983, Technometrics 25, 165-172; NIST/SEMATECH e-Handbook
-    1.3.5.17.3.
+    without going over the sample again. With `most` = 1 this is Grubbs' test.
+    Source: Rosner 1983, Technometrics 25, 165-172; NIST/SEMATECH e-Handbook 1.3.5.17.3.
     """
     if values.size - most < 2:
         raise ValueError(f"Looking for {most} outliers needs more than {values.size} values.")

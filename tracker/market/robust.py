@@ -1,4 +1,4 @@
-"""Statistics that a few wild prices can't bend: median, spread, modified z-score and a robust line.
+"""Statistics that a few wild prices can't bend: a median, a spread and a line.
 
 All take and give float64 arrays; NaN is not expected. Each names its source.
 """
@@ -8,39 +8,29 @@ from numpy.typing import NDArray
 
 Floats = NDArray[np.float64]
 
-MAD_TO_SD = 0.6745
-"""The MAD of a normal sample in standard deviations (Iglewicz and Hoaglin 1993, ASQC Basic References, vol. 16)."""
+MAD_OF_NORMAL = 0.6745
+"""The median absolute deviation of a normal sample, in standard deviations (Iglewicz and Hoaglin 1993)."""
 
-MEAN_AD_TO_SD = 1.253314
-"""The standard deviation of a normal sample is 1.253314 (the root of π/2) mean absolute deviations."""
+SD_OVER_MEAN_DEVIATION = 1.253314
+"""The standard deviation of a normal sample over its mean absolute deviation: the root of π/2."""
 
 CUT_OFF = 3.5
-"""Iglewicz and Hoaglin's advice: call a value an outlier when its modified z-score is beyond 3.5 either way."""
+"""Iglewicz and Hoaglin's advice: a value whose modified z-score is beyond 3.5 either way is to be called an outlier."""
 
 
-def mad(values: Floats) -> float:
-    """Median absolute deviation from the median, unscaled. NaN for no values."""
-    if values.size == 0:
-        return float("nan")
-    return float(np.median(np.abs(values - np.median(values))))
+def spread(away: Floats, weights: Floats) -> float:
+    """What one standard deviation would be, from the values' distances to their middle: MAD / 0.6745.
 
-
-def modified_z(values: Floats) -> Floats:
-    """The modified z-score of every value: 0.6745 (x − median) / MAD, same shape.
-
-    Where over half the values are equal the MAD is 0; then the mean absolute deviation from the median takes its
-    place: (x − median) / (1.253314 × it). Where that is 0 as well all values are equal and score 0.
-    Source: Iglewicz and Hoaglin 1993; NIST/SEMATECH e-Handbook 1.3.5.17; the fallback is common practice
-    (it is printed so in the documentation of several statistics packages; from memory).
+    Where over half of the weight is at distance 0 the mean absolute deviation stands in, × 1.253314; 0 if all are.
+    A value's distance over this is its modified z-score, 0.6745 (x − median) / MAD. NaN for no values.
+    Sources: Iglewicz and Hoaglin 1993, How to Detect and Handle Outliers, ASQC Basic References 16; NIST/SEMATECH
+    e-Handbook 1.3.5.17; the stand-in is common practice (from memory).
     """
-    if values.size == 0:
-        return np.zeros(0)
-    away = values - np.median(values)
-    middle = float(np.median(np.abs(away)))
-    if middle > 0:
-        return MAD_TO_SD * away / middle
-    mean = float(np.mean(np.abs(away)))
-    return away / (MEAN_AD_TO_SD * mean) if mean > 0 else np.zeros_like(away)
+    distance = np.abs(away)
+    middle = weighted_median(distance, weights)
+    if middle > 0 or distance.size == 0:
+        return middle / MAD_OF_NORMAL
+    return float(SD_OVER_MEAN_DEVIATION * (weights @ distance) / weights.sum())
 
 
 def weighted_median(values: Floats, weights: Floats) -> float:
@@ -56,17 +46,14 @@ def weighted_median(values: Floats, weights: Floats) -> float:
     return float((lower + values[order[first + 1]]) / 2 if between else lower)
 
 
-def theil_sen(x: Floats, y: Floats) -> tuple[float, float]:
-    """Slope and intercept of Theil's and Sen's line: the median of all pairwise slopes, through the medians.
+def theil_sen(x: Floats, y: Floats) -> float:
+    """Slope of Theil's and Sen's line: the median of all pairwise slopes.
 
-    Pairs of equal x say nothing and are left out; with no pair left the slope is 0 and the line the median of y.
-    Memory grows with the square of the length: give medians per caliper, not 100,000 offers.
+    Pairs of equal x say nothing and are left out; with no pair left the slope is 0. Memory grows with the square of
+    the length: give one y per caliper, not 100,000 offers.
     Source: Theil 1950; Sen 1968, J. Am. Stat. Assoc. 63 (324), 1379-1389.
     """
     first, second = np.triu_indices(x.size, 1)
     run = x[second] - x[first]
     parted = run != 0
-    if not parted.any():
-        return 0.0, float(np.median(y)) if y.size else float("nan")
-    slope = float(np.median((y[second] - y[first])[parted] / run[parted]))
-    return slope, float(np.median(y) - slope * np.median(x))
+    return float(np.median((y[second] - y[first])[parted] / run[parted])) if parted.any() else 0.0
