@@ -132,8 +132,13 @@ def after_per(found: list[Token], place: int, *, weak: bool) -> int:
 
 @lru_cache(maxsize=4096)
 def ton_definition(text: str) -> MassUnit | None:
-    """Which ton a text says that its tons are: 'ton = 2,000 lb', 'metric tons', 'short tons'. None where it doesn't, or says two."""
-    said = {match.value for match in basis_phrases().find(text) if match.value in ("short_ton", "tonne", "long_ton")}
+    """Which ton a sentence defines its tons to be: 'ton = 2,000 lb', 'All tons are metric'. None where it doesn't, or says two.
+
+    'USD per short ton' is a basis, no definition.
+    """
+    if not phrases("ton_words").find(text):
+        return None
+    said = {match.value for match in phrases("ton_definitions").find(text)}
     return MassUnit(said.pop()) if len(said) == 1 else None
 
 

@@ -217,6 +217,9 @@ class _Walk:
         unit = units.unit_at(self.tokens, after, self.text)
         if unit is None or (not preceded and self._rather_a_currency(place)):
             return None
+        # 'Unit' and 'M' are units only behind a currency or a number.
+        if not preceded and unit[0].needs_sheet and not (self.numbers or self.currency):
+            return None
         self.basis = unit[0]
         return self.tokens[unit[1] - 1][2]
 

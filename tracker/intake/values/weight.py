@@ -19,6 +19,7 @@ _UNITS = {
     "gsm": (WeightUnit.GSM,),
     "gram": (WeightUnit.GSM,),
     "pound": (WeightUnit.LB_MSF, WeightUnit.LB_3000FT2),
+    "area_msf": (),
 }
 
 
@@ -60,6 +61,8 @@ def weight_units(text: str) -> tuple[WeightUnit, ...]:
     """
     keys = {match.value for match in phrases("weight_units").find(text)}
     exact = keys & {"msf", "3000ft2", "gsm"}
+    if not exact and "area_msf" in keys:
+        exact = {"msf"}
     keys = exact or keys
     return tuple(dict.fromkeys(unit for key in sorted(keys) for unit in _UNITS[key]))
 

@@ -1,0 +1,112 @@
+"""What is quoted beside the price: freight, energy, sheeting; as a column's header or inside a note."""
+
+import re
+from dataclasses import dataclass, replace
+from enum import StrEnum
+from functools import lru_cache
+
+from tracker.intake.values.basis import BasisReading
+from tracker.intake.values.currency import CurrencyReading
+from tracker.intake.values.lead import clauses
+from tracker.intake.values.money import find_price_unit, price_text
+from tracker.intake.values.numbers import NumberReading, number_readings
+from tracker.intake.words.fold import fold
+from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import Found
+
+
+class ChargeKind(StrEnum):
+    FREIGHT = "freight"
+    ENERGY = "energy"
+    SHEETING = "sheeting"
+    OTHER = "other"
+
+
+@dataclass(frozen=True, slots=True)
+class ChargeWords:
+    """A charge as written. `amounts`: its readings in the main unit, () in a header. `percent`: of the price.
+
+    `basis` None without `percent`: the text does not say per what.
+    """
+
+    kind: ChargeKind
+    label: str
+    amounts: tuple[NumberReading, ...] = ()
+    currency: CurrencyReading | None = None
+    basis: BasisReading | None = None
+    percent: bool = False
+
+
+@lru_cache(maxsize=4096)
+def charge_header(text: str) -> ChargeWords | None:
+    """The charge that a header names: 'Freight US$/cwt', 'Energy\\nsurcharge %'. None where it names none.
+
+    'Price, freight included' names a delivery term, no charge.
+    """
+    found = _charges_in(text)
+    if not found or phrases("delivery").find(text):
+        return None
+    unit = find_price_unit(text)
+    percent = "%" in text or bool(phrases("percent").find(text))
+    currency = unit.currency if unit is not None and not percent else None
+    basis = unit.basis if unit is not None and not percent else None
+    return ChargeWords(ChargeKind(found[0].value), _label(text, found), (), currency, basis, percent)
+
+
+def _charges_in(text: str) -> list[Found[str]]:
+    """Charges named, a particular one ('energy') before a general one ('surcharge')."""
+    found = phrases("charges").find(text)
+    named = [match for match in found if match.value in set(ChargeKind)]
+    return sorted(named, key=lambda match: (match.value == "other", match.start))
+
+
+def _label(text: str, found: list[Found[str]]) -> str:
+    """The charge's name with the words for 'surcharge' that stand directly beside it."""
+    start, end = found[0].start, found[0].end
+    for match in sorted(found[1:], key=lambda match: match.start):
+        if not text[end : match.start].strip() and match.start >= end:
+            end = match.end
+    return " ".join(text[start:end].split())
+
+
+_PERCENT = re.compile(r"([-+]?\d+(?:[.,]\d+)?)\s*(?:%|percent|per cent|prozent|procent|pour cent|por ciento)")
+
+
+@lru_cache(maxsize=4096)
+def find_charges(text: str) -> tuple[ChargeWords, ...]:
+    """The charges with an amount that a note states: 'plus 3 % energy surcharge', 'freight $1.85/cwt extra'.
+
+    A clause must name one kind of charge and hold one amount; a discount or a payment term is none.
+    """
+    found = []
+    for clause in clauses(text):
+        for part in re.split(r",(?!\d)|\band\b|\bund\b|\bet\b|\by\b|\boch\b", clause):
+            charge = _in_part(part.strip())
+            if charge is not None:
+                found.append(charge)
+    return tuple(found)
+
+
+def _in_part(part: str) -> ChargeWords | None:
+    named = _charges_in(part)
+    if not named or phrases("delivery").find(part) or phrases("not_charge").find(part):
+        return None
+    kind, label = ChargeKind(named[0].value), _label(part, named)
+    percents = _PERCENT.findall(fold(part))
+    if len(percents) == 1:
+        readings = number_readings(percents[0])
+        return ChargeWords(kind, label, readings, percent=True) if readings else None
+    if percents:
+        return None
+    return _money(part, named, ChargeWords(kind, label))
+
+
+def _money(part: str, named: list[Found[str]], charge: ChargeWords) -> ChargeWords | None:
+    """The one amount left when the words for the charge and for 'extra' are taken out."""
+    rest = list(part)
+    for match in (*named, *phrases("charge_filler").find(part)):
+        rest[match.start : match.end] = " " * (match.end - match.start)
+    price = price_text("".join(rest).strip(" :=–-()."))
+    if price is None or not price.amounts or price.is_range or price.rest or price.currency is None:
+        return None
+    return replace(charge, amounts=price.amounts, currency=price.currency, basis=price.basis)

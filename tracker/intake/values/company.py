@@ -1,0 +1,71 @@
+"""The vendor's name in a title, letterhead or label: by legal forms and the trade's own words for firms."""
+
+import re
+from functools import lru_cache
+
+from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import Found
+
+# What parts a name from what follows it on the same line.
+_BREAK = re.compile(r"\s[-–—|•·]\s|[|•;\n]|,(?!\s*(?:Inc|LLC|Ltd|L\.?L\.?C|S\.?A|S\.?L|GmbH|AB|Co|Corp)\b)|:\s|\s{3,}")
+_LONGEST = 60
+
+
+@lru_cache(maxsize=4096)
+def company_name(text: str) -> str | None:
+    """A firm's name at the head of a text: 'Mirrowgate Board Ltd – cartonboard tariff' -> 'Mirrowgate Board Ltd'.
+
+    A legal form ends the name wherever it stands; without one, a word of the trade must end the first part of the text and
+    the part must be written as a name, each word with a capital. None otherwise.
+    """
+    labelled = labelled_company(text)
+    if labelled is not None:
+        return labelled
+    head = _BREAK.split(text.strip(), maxsplit=1)[0].strip()
+    if not head or len(head) > _LONGEST or not head[0].isupper():
+        return None
+    ends = [match for match in phrases("company").find(head) if match.value == "legal" and match.first > 0]
+    ends = [match for match in ends if _written_as_form(head, match)]
+    if ends:
+        name = head[: _end_of_form(head, ends)].strip(" ,")
+        return name if _is_name(name) else None
+    return head if _ends_in_trade_word(head) and _is_name(head) else None
+
+
+def _written_as_form(head: str, match: Found[str]) -> bool:
+    """'Co', 'AB' and 'SA' are forms in capitals only ('as', 'co' are words)."""
+    return head[match.start].isupper() or head[match.start : match.end].lower() in ("gmbh", "plc", "mbh")
+
+
+def _end_of_form(head: str, ends: list[Found[str]]) -> int:
+    """The end of the first legal form, or of forms that follow each other ('GmbH & Co. KG'), with its full stop."""
+    end = ends[0].end
+    for match in ends[1:]:
+        if not re.fullmatch(r"[\s&+.,]*(?:und|and|et)?[\s&.]*", head[end : match.start]):
+            break
+        end = match.end
+    return end + 1 if head[end : end + 1] == "." else end
+
+
+def _ends_in_trade_word(head: str) -> bool:
+    found = tokens(fold(head))
+    return any(match.value == "trade" and match.after == len(found) and match.first > 0 for match in phrases("company").find(head))
+
+
+def _is_name(name: str) -> bool:
+    words = [word for word in re.findall(r"[^\W\d_][\w'’.&-]*", name)]
+    small = {"of", "and", "the", "für", "und", "de", "du", "la", "le", "et", "y", "och", "i", "del", "des", "mbH", "der", "el", "von", "en", "à"}
+    named = [word for word in words if word not in small]
+    if len(named) < 2 or not all(word[0].isupper() for word in named):
+        return False
+    return not phrases("not_company").find(name)
+
+
+def labelled_company(text: str) -> str | None:
+    """The name behind a label in the same text: 'Supplier: Saltmarrow Paperboard Inc.'."""
+    label, colon, rest = text.partition(":")
+    if colon and rest.strip() and phrases("company").whole(label) == "label" and any(sign.isalpha() for sign in rest):
+        name = _BREAK.split(rest.strip(), maxsplit=1)[0].strip()
+        return name if len(name) <= _LONGEST and not any(sign.isdigit() for sign in name[:2]) else None
+    return None

@@ -1,0 +1,266 @@
+"""What a header says its column holds, and the units, currency and basis it carries: 'Price\\n(US$/ST)', 'BW lb/MSF'."""
+
+from dataclasses import dataclass
+from enum import StrEnum
+from functools import cache, lru_cache
+
+from rapidfuzz import process
+from rapidfuzz.distance import OSA
+
+from tracker.intake.values.basis import BasisReading, basis_text
+from tracker.intake.values.brackets import Bracket, bracket_text
+from tracker.intake.values.caliper import CaliperReading, caliper_unit, find_calipers
+from tracker.intake.values.currency import CurrencyReading, currency_phrases
+from tracker.intake.values.delivery import Delivery, find_delivery
+from tracker.intake.values.grade import GradeReading, find_grade
+from tracker.intake.values.lead import LeadUnit, lead_unit
+from tracker.intake.values.masses import find_mass_units
+from tracker.intake.values.money import PriceUnit, find_price_unit
+from tracker.intake.values.sheetsize import LengthUnit, SheetSize, find_sheet_sizes, length_unit
+from tracker.intake.values.weight import WeightReading, find_weights, weight_units
+from tracker.intake.words.fold import fold, spellings, tokens
+from tracker.intake.words.lists import phrases, words
+from tracker.trade.quantities import CaliperUnit, MassUnit, WeightUnit
+
+
+class Role(StrEnum):
+    """What a column can hold. The values are the keys of [headers] in the word lists."""
+
+    ITEM = "item"
+    PRODUCT = "product"
+    GRADE = "grade"
+    COATING = "coating"
+    CALIPER = "caliper"
+    WEIGHT = "weight"
+    PRICE = "price"
+    LIST_PRICE = "list_price"
+    NET_PRICE = "net_price"
+    PREVIOUS_PRICE = "previous_price"
+    ALL_IN = "all_in"
+    CURRENCY = "currency"
+    BASIS = "basis"
+    SHEET_SIZE = "sheet_size"
+    WIDTH = "width"
+    LENGTH = "length"
+    BRACKET = "bracket"
+    FROM_QUANTITY = "from_quantity"
+    BELOW_QUANTITY = "below_quantity"
+    MINIMUM = "minimum"
+    LEAD_TIME = "lead_time"
+    VALIDITY = "validity"
+    VALID_FROM = "valid_from"
+    RECEIVED = "received"
+    DELIVERY_TERMS = "delivery_terms"
+    FREIGHT = "freight"
+    ENERGY = "energy"
+    SHEETING = "sheeting"
+    CHARGE = "charge"
+    DISCOUNT = "discount"
+    INDEX = "index"
+    REMARKS = "remarks"
+    ROLL_WIDTH = "roll_width"
+    PACKING = "packing"
+    STOCK = "stock"
+    VENDOR = "vendor"
+    YIELD = "yield"
+    PROPERTY = "property"
+    CHANGE = "change"
+    TOTAL = "total"
+    DESTINATION = "destination"
+    FORM = "form"
+    PAYMENT = "payment"
+
+
+@dataclass(frozen=True, slots=True)
+class RoleReading:
+    """One role that a header may name. `strength`: 1 the words say exactly that, 0.8 among other words, 0.6 misspelt or by a unit alone."""
+
+    role: Role
+    strength: float
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class Header:
+    """All that one header text says. `values`: the header is itself a value of a cross-tab ('18 pt', '300 g/m²', '< 5 t')."""
+
+    text: str
+    roles: tuple[RoleReading, ...]
+    currency: CurrencyReading | None = None
+    basis: BasisReading | None = None
+    caliper_unit: CaliperUnit | None = None
+    weight_units: tuple[WeightUnit, ...] = ()
+    mass_units: tuple[MassUnit, ...] = ()
+    lead_unit: LeadUnit | None = None
+    length_unit: LengthUnit | None = None
+    percent: bool = False
+    delivery: Delivery | None = None
+    bracket: Bracket | None = None
+    grade: GradeReading | None = None
+    calipers: tuple[CaliperReading, ...] = ()
+    weights: tuple[WeightReading, ...] = ()
+    sheet_sizes: tuple[SheetSize, ...] = ()
+
+    @property
+    def role(self) -> Role | None:
+        """The strongest role, or None."""
+        return self.roles[0].role if self.roles else None
+
+    def strength(self, role: Role) -> float:
+        return next((reading.strength for reading in self.roles if reading.role is role), 0.0)
+
+
+_MONEY = frozenset(
+    {Role.PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.PREVIOUS_PRICE, Role.ALL_IN, Role.FREIGHT, Role.ENERGY, Role.SHEETING,
+     Role.CHARGE, Role.DISCOUNT, Role.CHANGE, Role.INDEX, Role.TOTAL}
+)  # fmt: skip
+
+
+@lru_cache(maxsize=8192)
+def header(text: str) -> Header:
+    """All roles of a header text, the strongest first, with every unit it carries. An unknown text has no roles."""
+    unit = find_price_unit(text)
+    currency = unit.currency if unit is not None else None
+    basis = unit.basis if unit is not None else None
+    weights = weight_units(text) if currency is None else ()
+    return Header(
+        text=text,
+        roles=header_roles(text),
+        currency=currency,
+        # The area in 'lb/MSF' is not what a price is per; 'MSF' by itself may be.
+        basis=None if weights and basis_text(text) is None else basis,
+        caliper_unit=caliper_unit(text),
+        weight_units=weights,
+        mass_units=find_mass_units(text),
+        lead_unit=lead_unit(text),
+        length_unit=length_unit(text),
+        percent="%" in text or bool(phrases("percent").find(text)),
+        delivery=find_delivery(text),
+        bracket=bracket_text(text),
+        grade=find_grade(text),
+        calipers=find_calipers(text),
+        weights=find_weights(text),
+        sheet_sizes=find_sheet_sizes(text),
+    )
+
+
+@lru_cache(maxsize=8192)
+def header_roles(text: str) -> tuple[RoleReading, ...]:
+    """The roles a header may name, the strongest first: by its words, else by its unit, else by a near miss of a word."""
+    strengths: dict[Role, RoleReading] = {}
+    by_words = _by_words(text)
+    by_unit = _by_unit(text)
+    if by_words:
+        # 'Delivery EUR/t' is money, whatever else delivery may mean.
+        priced = not any(reading.role in _MONEY for reading in by_words)
+        by_unit = [reading for reading in by_unit if priced and reading.role is Role.PRICE and reading.strength > 0.8]
+    for reading in (*by_words, *by_unit):
+        known = strengths.get(reading.role)
+        if known is None or reading.strength > known.strength:
+            strengths[reading.role] = reading
+    if not strengths:
+        strengths = {reading.role: reading for reading in _by_likeness(text)}
+    return tuple(sorted(strengths.values(), key=lambda reading: -reading.strength))
+
+
+def _by_words(text: str) -> list[RoleReading]:
+    matches = _header_phrases_among(text)
+    if not matches:
+        return []
+    unexplained = _unexplained(text, [span for _, _, _, span in matches])
+    several = len({role for role, _, _, _ in matches}) > 1
+    base = (0.95 if several else 1.0) if unexplained == 0 else max(0.3, 0.95 - 0.15 * unexplained)
+    readings = []
+    for role, first, after, span in matches:
+        # Of several roles the one with more words, then the first, is what the header is about.
+        strength = base + (0.02 * min(after - first, 2) - 0.01 * min(first, 4) if several else 0)
+        readings.append(RoleReading(role, round(strength, 3), text[span[0] : span[1]]))
+    return readings
+
+
+def _header_phrases_among(text: str) -> list[tuple[Role, int, int, tuple[int, int]]]:
+    alone = phrases("headers_alone").whole(text)
+    if alone is not None:
+        return [(Role(alone), 0, 1, (0, len(text)))]
+    found = tokens(fold(text))
+    result = []
+    for match in phrases("headers").among(found):
+        # A phrase may stand in two lists ('delivery' is a lead time or terms): each counts.
+        for role in _roles_of(tuple(token for token, _, _ in found[match.first : match.after])) or (match.value,):
+            result.append((Role(role), match.first, match.after, (match.start, match.end)))
+    return result
+
+
+@cache
+def _shared_phrases() -> dict[tuple[str, ...], tuple[str, ...]]:
+    roles: dict[tuple[str, ...], list[str]] = {}
+    for role, found in words("headers").items():
+        for word in found:
+            for spelling in spellings(word):
+                roles.setdefault(tuple(token for token, _, _ in tokens(spelling)), []).append(role)
+    return {phrase: tuple(dict.fromkeys(found)) for phrase, found in roles.items()}
+
+
+def _roles_of(phrase: tuple[str, ...]) -> tuple[str, ...]:
+    return _shared_phrases().get(phrase, ())
+
+
+def _unexplained(text: str, spans: list[tuple[int, int]]) -> int:
+    """How many words are neither a role's nor a unit, currency, number or little word."""
+    known: set[int] = set()
+    for match in currency_phrases().find(text):
+        known.update(range(match.first, match.after))
+    for section in ("header_filler", "basis", "weight_units", "caliper_units", "length_units", "lead", "delivery", "incoterms"):
+        for named in phrases(section).find(text):
+            known.update(range(named.first, named.after))
+    return sum(
+        token.isalpha() and place not in known and not any(begin <= start < end for begin, end in spans)
+        for place, (token, start, _) in enumerate(tokens(fold(text)))
+    )
+
+
+def _by_unit(text: str) -> list[RoleReading]:
+    """'EUR/t' is a price, 'lb/MSF' a basis weight, 'pt' a caliper, though no word says so."""
+    readings = []
+    unit: PriceUnit | None = find_price_unit(text)
+    weights = weight_units(text)
+    has_currency = unit is not None and unit.currency is not None
+    if unit is not None and has_currency:
+        readings.append(RoleReading(Role.PRICE, 0.85 if unit.basis is not None else 0.6, text))
+    elif unit is not None and unit.basis is not None and unit.basis.bases and (not weights or basis_text(text) is not None):
+        readings.append(RoleReading(Role.PRICE, 0.55, text))
+    if weights and not has_currency:
+        certain = len(weights) == 1 and basis_text(text) is None
+        readings.append(RoleReading(Role.WEIGHT, 0.85 if certain else 0.55, text))
+    if caliper_unit(text) is not None and not has_currency:
+        readings.append(RoleReading(Role.CALIPER, 0.6, text))
+    return readings
+
+
+# One wrong, missing, extra or swapped letter in a word of five to seven letters, two in a longer one.
+_SHORTEST_FUZZY, _LONG_WORD = 5, 8
+
+
+@lru_cache(maxsize=8192)
+def _by_likeness(text: str) -> tuple[RoleReading, ...]:
+    folded = " ".join(token for token, _, _ in tokens(fold(text)) if token.isalpha())
+    readings = []
+    for candidate in dict.fromkeys((folded, *folded.split())):
+        if not _SHORTEST_FUZZY <= len(candidate) <= 40:
+            continue
+        slips = 2 if len(candidate) >= _LONG_WORD else 1
+        best = process.extractOne(candidate, _long_words().keys(), scorer=OSA.distance, score_cutoff=slips)
+        # A word that begins with another letter is another word: 'weight' and 'height'.
+        if best is not None and best[0][0] == candidate[0]:
+            strength = 0.6 if candidate == folded else 0.5
+            readings += [RoleReading(Role(role), strength, text) for role in _long_words()[best[0]]]
+    return tuple(readings)
+
+
+@cache
+def _long_words() -> dict[str, tuple[str, ...]]:
+    return {
+        " ".join(phrase): roles
+        for phrase, roles in _shared_phrases().items()
+        if len(" ".join(phrase)) >= _SHORTEST_FUZZY and all(token.isalpha() for token in phrase)
+    }

@@ -1,0 +1,150 @@
+"""All that a title, a note or a footnote says, in one call: what the reader of title blocks and footnotes works on."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from enum import StrEnum
+from functools import lru_cache
+
+from tracker.intake.values.basis import BasisReading, ton_definition
+from tracker.intake.values.charges import ChargeWords, find_charges
+from tracker.intake.values.currency import CurrencyReading
+from tracker.intake.values.dates import DateReading, find_dates
+from tracker.intake.values.delivery import Delivery, find_delivery
+from tracker.intake.values.grade import LegendEntry, legend
+from tracker.intake.values.lead import LeadTime, clauses, find_lead
+from tracker.intake.values.masses import Mass
+from tracker.intake.values.minimum import find_minimum
+from tracker.intake.values.money import find_price_unit
+from tracker.intake.values.validity import Validity, validity
+from tracker.intake.values.weight import weight_units
+from tracker.intake.words.lists import phrases
+from tracker.trade.quantities import MassUnit, WeightUnit
+
+
+class Remark(StrEnum):
+    """What kind of text this is, beside what it states. Values are sections of the word lists."""
+
+    INDICATIVE = "indicative"
+    SUPERSEDED = "superseded"
+    TOTAL = "total"
+    INDEX = "index"
+    CONTACT = "contact"
+
+
+@dataclass(frozen=True, slots=True)
+class SaysCurrency:
+    """Prices are in this currency."""
+
+    currency: CurrencyReading
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class SaysBasis:
+    """Prices are per this."""
+
+    basis: BasisReading
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class SaysTon:
+    """Which ton 'ton' is in this file."""
+
+    ton: MassUnit
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class SaysWeightBasis:
+    """On what area basis weights are, or in what unit."""
+
+    unit: WeightUnit
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class SaysMinimum:
+    """The smallest order."""
+
+    mass: Mass
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class SaysDate:
+    """When the list or quotation was made."""
+
+    date: DateReading
+    words: str
+
+
+Statement = (
+    SaysCurrency | SaysBasis | SaysTon | SaysWeightBasis | SaysMinimum | SaysDate | Delivery | Validity | LeadTime | ChargeWords | LegendEntry
+)
+
+
+@lru_cache(maxsize=8192)
+def statements(text: str) -> tuple[Statement, ...]:
+    """Everything that a title, note or footnote states, in no particular order; () where it states nothing."""
+    if not any(sign.isalpha() or sign in "$€£¥" for sign in text):
+        return ()
+    return tuple(_all(text))
+
+
+def _all(text: str) -> Iterator[Statement]:
+    # A charge's own currency and basis are not the price's.
+    charges = find_charges(text)
+    yield from charges
+    for clause in clauses(text):
+        if not (phrases("charges").find(clause) and not phrases("delivery").find(clause) and not phrases("price_words").find(clause)):
+            yield from _price_says(clause)
+        yield from _board_says(clause)
+    for said in (find_delivery(text), validity(text), find_lead(text)):
+        if said is not None:
+            yield said
+    minimum = find_minimum(text)
+    if minimum is not None:
+        yield SaysMinimum(minimum, text)
+    yield from legend(text)
+    yield from _dates(text)
+
+
+def _price_says(clause: str) -> Iterator[Statement]:
+    """Currency and basis of a clause. A basis counts only beside a currency or a word for price."""
+    unit = find_price_unit(clause)
+    if unit is None:
+        return
+    if unit.currency is not None:
+        yield SaysCurrency(unit.currency, clause)
+    if unit.basis is not None and (unit.currency is not None or phrases("price_words").find(clause)):
+        yield SaysBasis(unit.basis, clause)
+
+
+def _board_says(clause: str) -> Iterator[Statement]:
+    ton = ton_definition(clause)
+    if ton is not None:
+        yield SaysTon(ton, clause)
+    if phrases("weight_words").find(clause):
+        units = weight_units(clause)
+        if len(units) == 1:
+            yield SaysWeightBasis(units[0], clause)
+
+
+def _dates(text: str) -> Iterator[Statement]:
+    """A date behind 'Date:', 'Stand' … that no word of validity stands before."""
+    for clause in clauses(text):
+        found = find_dates(clause)
+        if len(found) != 1 or validity(clause) is not None:
+            continue
+        dated = [match for match in phrases("dated").find(clause) if match.end <= found[0].start]
+        if dated or not clause[: found[0].start].strip():
+            yield SaysDate(found[0], clause)
+
+
+@lru_cache(maxsize=8192)
+def says(text: str) -> frozenset[Remark]:
+    """What kind of text this is: indicative, superseded, a total, an index, a contact line. Empty for most."""
+    return frozenset(remark for remark in Remark if phrases(remark.value).find(text))
+
+
