@@ -64,7 +64,7 @@ METRIC_UNITS = {
     "sv": {"tonne": ("t", "1000 kg"), "kg": ("kg",), "1000m2": ("1000 m²",), "m2": ("m²", "kvm")},
 }
 NOT_A_BASIS = {
-    "en-us": ("REAM", "ROLL", "100 SHTS", "SKID"),
+    "en-us": ("REAM", "ROLL", "100 SHTS", "SKID", "MSI"),
     "en": ("ream", "roll", "100 sheets", "100 kg", "long ton"),
     "de": ("Rolle", "Ries", "100 kg", "100 Bogen"),
     "fr": ("rame", "bobine", "100 kg", "100 feuilles"),
