@@ -1,4 +1,4 @@
-"""More ways of writing order sizes: unit in the heading, inclusive bounds, loads with their weight, counts of sheets."""
+"""More ways of writing order sizes: unit in the heading, inclusive bounds, loads with weights, sheets."""
 
 from dataclasses import replace
 from decimal import Decimal

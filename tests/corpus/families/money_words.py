@@ -131,7 +131,7 @@ LEADS = {
     "en": (
         ("4 to 6 weeks", (28, 42)),
         ("four weeks", None),
-        ("6-8 wks ex mill", (42, 56)),
+        ("6-8 wks ARO", (42, 56)),
         ("2 weeks", (14, 14)),
         ("ex-stock", (0, 0)),
         ("10 - 12 days", (10, 12)),
@@ -140,7 +140,7 @@ LEADS = {
     ),
     "de": (
         ("4 bis 6 Wochen", (28, 42)),
-        ("3-4 Wo. ab Werk", (21, 28)),
+        ("3-4 Wo. ab Auftrag", (21, 28)),
         ("Lager", (0, 0)),
         ("10-12 Tage", (10, 12)),
         ("5 Arbeitstage", (7, 7)),
@@ -148,7 +148,7 @@ LEADS = {
     ),
     "fr": (
         ("4 à 6 semaines", (28, 42)),
-        ("3-4 sem. départ usine", (21, 28)),
+        ("3-4 sem. après commande", (21, 28)),
         ("10 à 12 jours", (10, 12)),
         ("5 jours ouvrés", (7, 7)),
         ("prochaine fabrication", None),

@@ -1,12 +1,13 @@
 """Columns that vendors add: test values, pallets, line numbers, a size said twice or in one cell with another."""
 
 from decimal import Decimal
+from fractions import Fraction
 
 from tests.corpus.columns import Column, caliper_column, place, price_column, product_column, weight_column
 from tests.corpus.families.questions import TRADE_NAMES
 from tests.corpus.kit import UNIT_WORDS, Kit
 from tests.corpus.registry import ALL, SHEETS, family
-from tests.corpus.truth import GSM_PER, UM_PER, AnyOf, text
+from tests.corpus.truth import GSM_PER, UM_PER, text
 
 SPECS = {
     "en": ("Brightness %", "Taber MD", "Taber CD", "Moisture %", "PPS µm", "Sheets per pallet", "Max roll OD in"),
@@ -38,8 +39,8 @@ def _sized(kit: Kit, items) -> list[Column]:
     return [product_column(kit, items), caliper_column(kit, items), weight_column(kit, items)]
 
 
-@family("test_values", ALL)
-def test_values(kit: Kit) -> None:
+@family("spec_columns", ALL)
+def spec_columns(kit: Kit) -> None:
     """Four to seven columns of test values around the price."""
     sheet = kit.plan.sheet("Range")
     basis = kit.natural_basis()
@@ -98,14 +99,7 @@ def weight_said_twice(kit: Kit) -> None:
     placed = place(sheet, top, 0, columns)
     for row, item, price, again in zip(placed.rows, items, prices, rounded, strict=True):
         line = kit.plan.accept(sheet, row, 4, kit.intent(item, price, basis))
-        second = kit.intent(
-            item,
-            price,
-            basis,
-            gsm=again * GSM_PER[other]
-            if other == "gsm"
-            else GSM_PER[other] * again.as_integer_ratio()[0] / again.as_integer_ratio()[1],
-        )
+        second = kit.intent(item, price, basis, gsm=GSM_PER[other] * Fraction(again))
         line["grammage_gsm"] = {"any_of": [line["grammage_gsm"], text(second.gsm)]}
         line["per_msf"] = {"any_of": [line["per_msf"], text(second.per_msf())]}
 
@@ -125,9 +119,7 @@ def caliper_said_twice(kit: Kit) -> None:
     sized.append(price_column(kit, prices, kit.price_head(basis)))
     for row, item, price, value in zip(place(sheet, top, 0, sized).rows, items, prices, again, strict=True):
         line = kit.plan.accept(sheet, row, 4, kit.intent(item, price, basis))
-        line["caliper_um"] = {
-            "any_of": [line["caliper_um"], text(value * UM_PER[other].numerator / UM_PER[other].denominator)]
-        }
+        line["caliper_um"] = {"any_of": [line["caliper_um"], text(UM_PER[other] * Fraction(value))]}
 
 
 @family("size_in_one_cell", ALL)
@@ -199,7 +191,7 @@ def calipers_in_mixed_units(kit: Kit) -> None:
         )
         mark = {"pt": " pt", "in": '"', "mm": " mm", "um": " µm"}[unit]
         cells.append(f"{format(value, 'f')}{mark}")
-        microns.append(UM_PER[unit] * value.as_integer_ratio()[0] / value.as_integer_ratio()[1])
+        microns.append(UM_PER[unit] * Fraction(value))
     columns = [product_column(kit, items), Column("caliper", kit.head("caliper"), cells), weight_column(kit, items)]
     columns.append(price_column(kit, prices, kit.price_head(basis)))
     for row, item, price, um in zip(place(sheet, top, 0, columns).rows, items, prices, microns, strict=True):
