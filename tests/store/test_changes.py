@@ -90,9 +90,13 @@ def test_an_edit_that_fails_leaves_neither_row_nor_entry(database: Database) -> 
     class Interrupted(Exception):
         pass
 
-    with pytest.raises(Interrupted), database.writing() as connection:
-        rates.put(Pen(connection, "Ada", "x"), "USD", DAY, Decimal("0.9"))
-        raise Interrupted
+    def interrupted() -> None:
+        with database.writing() as connection:
+            rates.put(Pen(connection, "Ada", "x"), "USD", DAY, Decimal("0.9"))
+            raise Interrupted
+
+    with pytest.raises(Interrupted):
+        interrupted()
     with database.reading() as connection:
         assert rates.listing(connection) == ()
         assert history(connection, 5) == ()

@@ -5,7 +5,7 @@ from datetime import UTC, date, datetime
 from decimal import Decimal
 
 import pytest
-from sqlalchemy import func, select, text
+from sqlalchemy import func, insert, select
 from sqlalchemy.exc import IntegrityError
 
 from tests.store.making import DAY, FULL, TON, VENDOR, held, line, reading
@@ -13,7 +13,7 @@ from tracker.store import files, offers, vendors
 from tracker.store import held as open_matters
 from tracker.store.changes import Pen, history
 from tracker.store.database import Database
-from tracker.store.tables import metadata, offer
+from tracker.store.tables import held_line, metadata, offer
 from tracker.store.types import NotKept
 from tracker.trade.offer import Evidence, Line, State
 
@@ -127,9 +127,7 @@ def test_an_import_is_in_the_change_log(database: Database) -> None:
 def test_a_reference_to_nothing_is_refused(database: Database) -> None:
     with pytest.raises(IntegrityError), database.writing() as connection:
         connection.execute(
-            text(
-                "INSERT INTO question (price_file_id, key, code, text, words, choices, cells) VALUES (99, '', '', '', '', '[]', '[]')"
-            )
+            insert(held_line).values(price_file_id=99, sheet="", cell="", state="", product="", as_written="", notes=[])
         )
 
 

@@ -11,7 +11,8 @@ from tracker.desk.trouble import Trouble
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
-    from tracker.store.changes import Change, Pen
+    from tracker.store.changes import Change as Change
+    from tracker.store.changes import Pen
 
 
 @dataclass(frozen=True, slots=True)

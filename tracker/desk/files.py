@@ -10,8 +10,8 @@ from tracker.desk.trouble import Trouble
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
-    from tracker.store.files import StoredFile
-    from tracker.store.held import HeldLine
+    from tracker.store.files import StoredFile as StoredFile
+    from tracker.store.held import HeldLine as HeldLine
 
 
 def files(desk: Desk) -> tuple[StoredFile, ...]:

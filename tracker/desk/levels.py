@@ -13,7 +13,7 @@ from tracker.trade.grades import grades
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
-    from tracker.store.levels import Level
+    from tracker.store.levels import Level as Level
 
 
 def set_level(

@@ -13,8 +13,8 @@ from tracker.trade.offer import Answers, Reading, State
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
-    from tracker.store.answers import Remembered
-    from tracker.store.held import OpenQuestion
+    from tracker.store.answers import Remembered as Remembered
+    from tracker.store.held import OpenQuestion as OpenQuestion
 
 
 def open_questions(desk: Desk) -> tuple[OpenQuestion, ...]:

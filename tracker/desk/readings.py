@@ -17,7 +17,8 @@ from tracker.trade.readings import pasted
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
-    from tracker.store.samples import Measured, Request
+    from tracker.store.samples import Measured as Measured
+    from tracker.store.samples import Request
 
 _OTHER_UNIT = 5
 """A board's readings never lie five times apart; another unit does (µm and points are 25 apart)."""

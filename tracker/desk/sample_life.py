@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 from tracker.desk.trouble import Trouble
 
 if TYPE_CHECKING:
-    from tracker.store.samples import Event, Request
+    from tracker.store.samples import Request, SampleEvent
 
 
 class EventKind(StrEnum):
@@ -41,17 +41,17 @@ _ENDS = (EventKind.ARRIVED, EventKind.REFUSED, EventKind.CANCELLED)
 _HAPPENS_ONCE = (EventKind.SENT, *_ENDS)
 
 
-def day_of(events: Sequence[Event], kind: EventKind) -> date | None:
+def day_of(events: Sequence[SampleEvent], kind: EventKind) -> date | None:
     """The last day on which something of this kind happened."""
     return max((event.on for event in events if event.kind == kind), default=None)
 
 
-def ended(events: Sequence[Event]) -> Event | None:
+def ended(events: Sequence[SampleEvent]) -> SampleEvent | None:
     """The event that ended the waiting: arrival, refusal or cancellation."""
     return next((event for event in events if event.kind in _ENDS), None)
 
 
-def state_of(events: Sequence[Event], measured: bool) -> SampleState:
+def state_of(events: Sequence[SampleEvent], measured: bool) -> SampleState:
     """What the events come to; `measured`: readings were taken."""
     kinds = {event.kind for event in events}
     if EventKind.ARRIVED in kinds:
@@ -85,7 +85,7 @@ def _refuse_promise(name: str, on: date, until: date | None) -> None:
         raise Trouble(f"{name} can't be promised on {on.isoformat()} for {until.isoformat()}, a day before.")
 
 
-def _refuse_second(name: str, events: Sequence[Event], kind: EventKind) -> None:
+def _refuse_second(name: str, events: Sequence[SampleEvent], kind: EventKind) -> None:
     if kind not in _HAPPENS_ONCE:
         return
     for event in events:
@@ -93,7 +93,7 @@ def _refuse_second(name: str, events: Sequence[Event], kind: EventKind) -> None:
             raise Trouble(f"{name} is recorded as {kind.value} on {event.on.isoformat()} already.")
 
 
-def _refuse_disorder(name: str, events: Sequence[Event], kind: EventKind, on: date) -> None:
+def _refuse_disorder(name: str, events: Sequence[SampleEvent], kind: EventKind, on: date) -> None:
     end = ended(events)
     # What happened before the end may still be entered after it; nothing happens after it.
     if end is not None and (kind in _ENDS or on > end.on):

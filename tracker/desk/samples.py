@@ -16,8 +16,9 @@ from tracker.trade.grades import grades
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
-    from tracker.store.samples import Event, Request
-    from tracker.store.verdicts import BoardVerdict
+    from tracker.store.samples import Request
+    from tracker.store.samples import SampleEvent as SampleEvent
+    from tracker.store.verdicts import BoardVerdict as BoardVerdict
 
 __all__ = ["EventKind", "Logged", "Sample", "SampleState", "events", "log", "record", "sample_object", "samples"]
 
@@ -136,7 +137,7 @@ def samples(desk: Desk, as_of: date | None = None) -> tuple[Sample, ...]:
     return tuple(sorted(found, key=_urgency))
 
 
-def events(desk: Desk, number: int) -> tuple[Event, ...]:
+def events(desk: Desk, number: int) -> tuple[SampleEvent, ...]:
     """What happened to one sample, in the order of days. Trouble where there is none of that number."""
     from tracker.store import samples as kept
 

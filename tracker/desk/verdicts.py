@@ -9,7 +9,7 @@ from tracker.desk.trouble import Trouble
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
-    from tracker.store.verdicts import BoardVerdict
+    from tracker.store.verdicts import BoardVerdict as BoardVerdict
 
 
 def approve(desk: Desk, vendor: str, product: str, for_what: str, sample: int | None = None) -> Edit:

@@ -15,7 +15,7 @@ from tracker.store.types import exact_values, join
 
 
 @dataclass(frozen=True, slots=True)
-class Event:
+class SampleEvent:
     """Something that happened to a sample on a day; `until` is the day a promise is for."""
 
     id: int
@@ -39,7 +39,7 @@ class Request:
     requested: date
     needed: date | None
     logged_by: str
-    events: tuple[Event, ...]
+    events: tuple[SampleEvent, ...]
     measured_on: tuple[date, ...]
 
 
@@ -141,13 +141,13 @@ def _requests(connection: Connection, number: int | None) -> tuple[Request, ...]
     )
 
 
-def _events(connection: Connection, number: int | None) -> dict[int, list[Event]]:
+def _events(connection: Connection, number: int | None) -> dict[int, list[SampleEvent]]:
     query = select(sample_event).order_by(sample_event.c.on_day, sample_event.c.id)
     if number is not None:
         query = query.where(sample_event.c.sample_request_id == number)
-    events: dict[int, list[Event]] = defaultdict(list)
+    events: dict[int, list[SampleEvent]] = defaultdict(list)
     for row in connection.execute(query).mappings():
-        event = Event(row["id"], row["kind"], row["on_day"], row["until_day"], row["note"], row["recorded_by"])
+        event = SampleEvent(row["id"], row["kind"], row["on_day"], row["until_day"], row["note"], row["recorded_by"])
         events[row["sample_request_id"]].append(event)
     return events
 

@@ -6,6 +6,7 @@ is left to the database.
 
 from datetime import UTC, datetime
 from decimal import ROUND_HALF_EVEN, Context, Decimal
+from functools import lru_cache
 from typing import Any
 
 from sqlalchemy import BigInteger, Column, DateTime, Dialect, SmallInteger
@@ -66,15 +67,19 @@ class Measure(TypeDecorator[Decimal]):
     cache_ok = True
 
     def process_bind_param(self, value: Decimal | None, dialect: Dialect) -> int | None:  # noqa: ARG002
-        if value is None:
-            return None
-        units = int(value.quantize(_MEASURE_STEP, ROUND_HALF_EVEN, _WIDE).scaleb(_PLACES, _WIDE))
-        if abs(units) > _LARGEST:
-            raise NotKept(f"{value} is larger than any measure of board that can be kept.")
-        return units
+        return None if value is None else stored_units(value)
 
     def process_result_value(self, value: Any | None, dialect: Dialect) -> Decimal | None:  # noqa: ARG002
         return None if value is None else as_measure(value)
+
+
+@lru_cache(4096)
+def stored_units(value: Decimal) -> int:
+    """A measure in billionths. Sheets repeat their calipers and weights from row to row, so the last ones are kept."""
+    units = int(value.quantize(_MEASURE_STEP, ROUND_HALF_EVEN, _WIDE).scaleb(_PLACES, _WIDE))
+    if abs(units) > _LARGEST:
+        raise NotKept(f"{value} is larger than any measure of board that can be kept.")
+    return units
 
 
 def as_measure(units: int) -> Decimal:
