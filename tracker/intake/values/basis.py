@@ -62,8 +62,8 @@ def reading_of(key: str, text: str) -> BasisReading:
     if key == "each":
         return BasisReading(frozenset({Basis.SHEET}), text, needs_sheet=True)
     if key in set(Basis):
-        # 'St.' is a piece in German, 'ST' a short ton.
-        foreign = "piece" if text.strip(" .") == "St" else None
+        # 'St.' is a piece in German and 'st' in Swedish, 'ST' a short ton.
+        foreign = "piece" if text.strip(" .") in ("St", "st") else None
         return BasisReading(frozenset({Basis(key)}), text, foreign)
     return BasisReading(frozenset(), text, foreign=key)
 
@@ -113,21 +113,35 @@ def find_basis(text: str) -> BasisReading | None:
     found = tokens(fold(text))
     for place in range(len(found)):
         after = after_per(found, place, weak=False)
-        if place < after < len(found):
+        if place < after < len(found) and not _counts_something(found, place):
             unit = unit_at(found, after, text)
             if unit is not None:
                 return unit[0]
     return None
 
 
+_GRAMS = frozenset({"g", "gr", "grs", "gm", "gms", "gram", "grams", "gramm", "grammes", "gramos"})
+
+
+def _counts_something(found: list[Token], per: int) -> bool:
+    """'lb/MSF', '1,500 sheets per pallet' and '2 t per grade' are weights and packings, not what a price is per."""
+    before = per - 1
+    while before >= 0 and found[before][0] in "()":
+        before -= 1
+    return before >= 0 and (found[before][0] in _GRAMS or basis_phrases().at(found, before) is not None)
+
+
 def after_per(found: list[Token], place: int, *, weak: bool) -> int:
-    """The token after '/', 'per' … at this place; the place itself where there is none. `weak`: 'a', 'la', 'the' count."""
-    if place >= len(found):
-        return place
-    if found[place][0] == "/":
-        return place + 1
-    per = per_words().at(found, place)
-    return per.after if per is not None and (weak or per.value == "strong") else place
+    """The token after '/', 'per', 'por la' … at this place; the place itself where there is none. `weak`: 'a', 'the' count."""
+    while place < len(found):
+        per = per_words().at(found, place)
+        if found[place][0] == "/":
+            place += 1
+        elif per is not None and (weak or per.value == "strong"):
+            place = per.after
+        else:
+            break
+    return place
 
 
 @lru_cache(maxsize=4096)

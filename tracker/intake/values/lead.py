@@ -180,5 +180,5 @@ def _spans(part: str) -> Iterable[LeadTime]:
         lead = lead_text(piece) or lead_text(piece.rsplit(" ", 1)[0])
         if lead is not None:
             yield lead
-    if "stock" in {match.value for match in _lead_phrases().find(part)}:
+    if phrases("lead_topic").find(part) and "stock" in {match.value for match in _lead_phrases().find(part)}:
         yield LeadTime(0, 0, part.strip())

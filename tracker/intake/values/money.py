@@ -83,7 +83,7 @@ def price_unit(text: str) -> PriceUnit | None:
     if walk.rest or walk.numbers or walk.marks or (walk.currency is None and walk.basis is None):
         return None
     currency = None if walk.currency is None else _cents_by_unit(walk.currency, walk.basis)
-    return PriceUnit(currency, walk.basis, text.strip())
+    return PriceUnit(currency, _no_piece(currency, walk.basis), text.strip())
 
 
 @lru_cache(maxsize=16384)
@@ -116,7 +116,7 @@ def _beside_currency(text: str) -> PriceUnit | None:
         if unit is not None and (place > match.after or not found[place][0].isdigit()):
             words_ = text[match.start : found[unit[1] - 1][2]]
             reading = currencies.reading_of(*match.value, text[match.start : match.end])
-            return PriceUnit(_cents_by_unit(reading, unit[0]), unit[0], words_)
+            return PriceUnit(_cents_by_unit(reading, unit[0]), _no_piece(reading, unit[0]), words_)
     return None
 
 
@@ -126,6 +126,13 @@ def combined(one: CurrencyReading, other: CurrencyReading) -> CurrencyReading:
     joined = both or (*one.codes, *(code for code in other.codes if code not in one.codes))
     bare = one.bare_dollar and other.bare_dollar
     return CurrencyReading(joined, f"{one.words} {other.words}".strip(), one.cents or other.cents, bare)
+
+
+def _no_piece(currency: CurrencyReading | None, unit: BasisReading | None) -> BasisReading | None:
+    """'$/st' is a short ton: pieces are priced in 'kr/st' and 'EUR/St'."""
+    if unit is not None and unit.foreign == "piece" and currency is not None and "USD" in currency.codes:
+        return replace(unit, foreign=None)
+    return unit
 
 
 def _cents_by_unit(currency: CurrencyReading, unit: BasisReading | None) -> CurrencyReading:
@@ -333,7 +340,7 @@ class _Walk:
         if self.no_price:
             rest = f"{rest} {self.no_price}".strip()
         return PriceText(
-            self.text, amounts, upper, currency, self.basis, "", self.open_ended, self.indicative, self.delivered,
+            self.text, amounts, upper, currency, _no_piece(currency, self.basis), "", self.open_ended, self.indicative, self.delivered,
             tuple(self.marks), rest,
         )  # fmt: skip
 
