@@ -7,6 +7,7 @@ import sys
 from collections.abc import Sequence
 from pathlib import Path
 
+from PySide6.QtCore import QLocale
 from PySide6.QtGui import QFontDatabase, QIcon
 from PySide6.QtWidgets import QApplication
 
@@ -47,6 +48,9 @@ def make_application(arguments: Sequence[str] = ()) -> QApplication:
     """The Qt application (the one there is, or a new one) with letters to write with and its icon."""
     existing = QApplication.instance()
     application = existing if isinstance(existing, QApplication) else QApplication(list(arguments)[:1])
+    if QLocale.system().language() is QLocale.Language.C:
+        # The plain C locale groups no thousands; a desktop that names no language is shown English.
+        QLocale.setDefault(QLocale(QLocale.Language.English, QLocale.Country.UnitedStates))
     application.setApplicationName("paperboard-tracker")
     application.setApplicationDisplayName("Paperboard tracker")
     application.setWindowIcon(QIcon(str(resource("icons", "application.svg"))))

@@ -50,14 +50,15 @@ class Door:
         if self._desk is not None:
             self._desk.close()
             self._desk = None
+        self._snapshot = None
 
     def open_demo(self, folder: Path) -> None:
         """Puts a fresh demo database in the place of what was open."""
         from tracker.desk.demo import fresh_demo
 
-        desk = fresh_demo(folder)
+        database = fresh_demo(folder)
         self.close()
-        self._desk = desk
+        self._database = database
 
     def load(self) -> None:
         """Reads the offers anew: after anything was taken in, withdrawn or answered."""

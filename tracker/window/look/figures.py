@@ -28,11 +28,6 @@ def figure(value: float, places: int) -> str:
     return NONE if isnan(value) else QLocale().toString(value, "f", places)
 
 
-def money(value: float) -> str:
-    """A price in three or four telling digits: 52.08, 1,240."""
-    return figure(value, 2 if abs(value) < 1000 else 0)
-
-
 def percent(ratio: float) -> str:
     """1.31 as '131 %'."""
     return NONE if isnan(ratio) else f"{figure(100 * ratio, 0)} %"

@@ -19,12 +19,15 @@ _LEAST_SHARE = 0.18
 
 @cache
 def plies_of(grade: str) -> tuple[tuple[Stuff, float], ...]:
-    """Material and share of the glyph's height, print side first; nothing for a grade that is not known."""
+    """Material and share of the glyph's height, print side first, like plies as one; nothing for an unknown grade."""
     if grade not in grades():
         return ()
-    layers = grades()[grade].layers
-    shares = [max(_LEAST_SHARE, float(layer.part)) for layer in layers]
-    return tuple((layer.stuff, share / sum(shares)) for layer, share in zip(layers, shares, strict=True))
+    parts: list[tuple[Stuff, float]] = []
+    for layer in grades()[grade].layers:
+        same = parts.pop()[1] if parts and parts[-1][0] is layer.stuff else 0.0
+        parts.append((layer.stuff, same + float(layer.part)))
+    shares = [max(_LEAST_SHARE, part) for _, part in parts]
+    return tuple((stuff, share / sum(shares)) for (stuff, _), share in zip(parts, shares, strict=True))
 
 
 def draw_plies(painter: QPainter, grade: str, box: QRectF) -> None:

@@ -65,6 +65,9 @@ def pareto(cost: Floats, wait: Floats) -> NDArray[np.bool_]:
     return front
 
 
+_TOO_MANY_COVERED = 3
+
+
 @dataclass(frozen=True, slots=True)
 class Box:
     """A label's place in pixels."""
@@ -82,6 +85,12 @@ class Box:
             or other.y + other.height <= self.y
         )
 
+    def covered(self, points: Sequence[tuple[float, float]]) -> int:
+        """How many points lie under the box."""
+        return sum(
+            self.x - 3 <= x <= self.x + self.width + 3 and self.y - 3 <= y <= self.y + self.height + 3 for x, y in points
+        )
+
     def inside(self, other: "Box") -> bool:
         return (
             self.x >= other.x
@@ -92,11 +101,20 @@ class Box:
 
 
 def place_labels(
-    points: Sequence[tuple[float, float]], sizes: Sequence[tuple[float, float]], area: Box, gap: float = 13.0
+    points: Sequence[tuple[float, float]],
+    sizes: Sequence[tuple[float, float]],
+    area: Box,
+    crowd: Sequence[tuple[float, float]] = (),
+    kept_free: Sequence[Box] = (),
+    gap: float = 13.0,
 ) -> list[Box | None]:
-    """A place beside each point, first come first placed: right, left, above, below; None where none is free."""
+    """A place beside each point, first come first placed: right, left, above, below; None where none is free.
+
+    Of the free places the one that covers fewest points of the crowd is taken, none that covers many.
+    """
     half = gap - 4
     taken = [Box(x - half, y - half, 2 * half, 2 * half) for x, y in points]
+    taken.extend(kept_free)
     placed: list[Box | None] = []
     for number, ((x, y), (width, height)) in enumerate(zip(points, sizes, strict=True)):
         candidates = (
@@ -106,10 +124,13 @@ def place_labels(
             Box(x - width / 2, y + gap, width, height),
         )
         others = taken[:number] + taken[number + 1 :]
-        free = next(
-            (box for box in candidates if box.inside(area) and not any(box.meets(other) for other in others)), None
-        )
-        placed.append(free)
-        if free is not None:
-            taken.append(free)
+        free = [
+            (box.covered(crowd), place, box)
+            for place, box in enumerate(candidates)
+            if box.inside(area) and not any(box.meets(other) for other in others)
+        ]
+        covers, _, best = min(free, default=(_TOO_MANY_COVERED, 0, None), key=lambda each: each[:2])
+        placed.append(best if covers < _TOO_MANY_COVERED else None)
+        if placed[-1] is not None:
+            taken.append(placed[-1])
     return placed

@@ -15,6 +15,7 @@ from tracker.window.look.plies import draw_plies
 from tracker.window.look.theme import Theme
 
 _HEIGHT = 38
+_COUNT_RIGHT, _MARKS_LEFT = 136, 146
 _NOWHERE = QModelIndex()
 ENTRY = int(Qt.ItemDataRole.UserRole) + 1
 
@@ -105,25 +106,31 @@ class _GradeDelegate(QStyledItemDelegate):
         font.setWeight(QFont.Weight.Normal)
         painter.setFont(font)
         painter.setPen(QColor(palette.quiet))
-        painter.drawText(QRectF(box.left() + 84, box.top(), 40, box.height()), middle | Qt.AlignmentFlag.AlignRight, f"{entry.offers:,}")
+        painter.drawText(QRectF(box.left() + 88, box.top(), _COUNT_RIGHT - 88, box.height()), middle | Qt.AlignmentFlag.AlignRight, f"{entry.offers:,}")
         self._paint_marks(painter, box, entry)
         painter.restore()
 
     def _paint_marks(self, painter: QPainter, box: QRectF, entry: GradeCount) -> None:
-        palette = self._theme.palette
-        left = box.left() + 132
-        for mark, number in (
-            (Mark.ABOVE, entry.above),
-            (Mark.BELOW, entry.below),
-            (Mark.SLIP, entry.looking_slipped),
-        ):
-            if not number:
-                continue
-            draw_mark(painter, mark, QRectF(left, box.center().y() - 5, 10, 10), palette)
-            painter.setPen(QColor(colour_of(mark, palette)))
-            text = f"{number:,}"
-            painter.drawText(QRectF(left + 12, box.top(), 40, box.height()), Qt.AlignmentFlag.AlignVCenter, text)
-            left += 16 + painter.fontMetrics().horizontalAdvance(text)
+        """Each mark with its number or, where these would not fit, all marks with their sum."""
+        counts = [(Mark.ABOVE, entry.above), (Mark.BELOW, entry.below), (Mark.SLIP, entry.looking_slipped)]
+        there = [(mark, number) for mark, number in counts if number]
+        metrics = painter.fontMetrics()
+        left = box.left() + _MARKS_LEFT
+        needed = sum(16 + metrics.horizontalAdvance(f"{number:,}") for _, number in there)
+        together = left + needed > box.right()
+        for mark, number in there:
+            draw_mark(painter, mark, QRectF(left, box.center().y() - 5, 10, 10), self._theme.palette)
+            left += 12
+            if not together:
+                left += self._paint_number(painter, box, left, number, colour_of(mark, self._theme.palette)) + 4
+        if together:
+            self._paint_number(painter, box, left + 1, sum(number for _, number in there), self._theme.palette.ink)
+
+    def _paint_number(self, painter: QPainter, box: QRectF, left: float, number: int, colour: str) -> int:
+        painter.setPen(QColor(colour))
+        text = f"{number:,}"
+        painter.drawText(QRectF(left, box.top(), 60, box.height()), Qt.AlignmentFlag.AlignVCenter, text)
+        return painter.fontMetrics().horizontalAdvance(text)
 
 
 class GradeRail(QListView):

@@ -38,6 +38,8 @@ def lead_against_price(offers: Offers, rows: NDArray[np.intp], grade: str) -> Pi
         level=100.0,
         front=front,
         x_unit=" wk",
+        x_zero="stock",
+        notes=[(float(weeks.max()), 100.0, "expected price")] if len(chosen) else [],
         y_unit=" %",
     )
     without = len(rows) - len(chosen)

@@ -39,6 +39,11 @@ def of_expected(comparison: Comparison) -> NDArray[np.float64]:
         return comparison.price / comparison.expected
 
 
+def price_figure(comparison: Comparison, price: float) -> str:
+    """A price on the footing, always with the same places so that a column lines up: 52.08 per MSF, 1,195 per tonne."""
+    return figures.figure(price, 2 if comparison.footing.per is Per.MSF else 0)
+
+
 def per_words(comparison: Comparison) -> str:
     """'USD per MSF'."""
     per = "MSF" if comparison.footing.per is Per.MSF else "tonne"
@@ -66,7 +71,7 @@ def _order_text(offers: Offers, row: int) -> str:
 
 
 def _price_text(offers: Offers, row: int) -> str:
-    return figures.money(float(offers.comparison.price[row]))
+    return price_figure(offers.comparison, float(offers.comparison.price[row]))
 
 
 def _price_tip(offers: Offers, row: int) -> str:
@@ -102,7 +107,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         text=lambda o, row: WORDS[_mark(o, row)],
         keys=lambda o: o.marks,
         stand=Stand.MIDDLE,
-        width=30,
+        width=26,
         paint="mark",
         paints=lambda o, row: None if _mark(o, row) is Mark.IN_LINE else _mark(o, row),
         tip=lambda o, row: WORDS[_mark(o, row)],
@@ -113,7 +118,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         fixed("Grade"),
         text=lambda o, row: o.name("grade", row),
         keys=lambda o: coded_keys(o.comparison.snapshot.grade, o.comparison.snapshot.grades),
-        width=78,
+        width=72,
         paint="grade",
         paints=lambda o, row: o.name("grade", row),
     ),
@@ -122,7 +127,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         fixed("Vendor"),
         text=lambda o, row: o.name("vendor", row),
         keys=lambda o: coded_keys(o.comparison.snapshot.vendor, o.comparison.snapshot.vendors),
-        width=112,
+        width=94,
         share=2,
     ),
     Column(
@@ -130,7 +135,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         fixed("Board"),
         text=lambda o, row: o.comparison.snapshot.product[row] or NONE,
         keys=lambda o: text_keys(o.comparison.snapshot.product),
-        width=128,
+        width=88,
         share=4,
         tip=lambda o, row: o.comparison.snapshot.product[row],
     ),
@@ -140,7 +145,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         text=lambda o, row: figures.caliper(float(o.comparison.snapshot.caliper_um[row]), o.units),
         keys=lambda o: o.comparison.snapshot.caliper_um,
         stand=Stand.RIGHT,
-        width=64,
+        width=66,
     ),
     Column(
         "weight",
@@ -148,7 +153,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         text=_weight_text,
         keys=lambda o: o.comparison.snapshot.grammage_gsm,
         stand=Stand.RIGHT,
-        width=64,
+        width=58,
         about="Basis weight; * is an estimate from grade and caliper",
     ),
     Column(
@@ -157,7 +162,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         text=lambda o, row: o.comparison.snapshot.as_quoted[row],
         keys=_quoted_keys,
         stand=Stand.RIGHT,
-        width=106,
+        width=112,
         share=1,
     ),
     Column(
@@ -166,7 +171,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         text=_price_text,
         keys=lambda o: o.comparison.price,
         stand=Stand.RIGHT,
-        width=104,
+        width=102,
         strong=True,
         tip=_price_tip,
     ),
@@ -176,7 +181,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         text=lambda o, row: figures.percent(float(o.of_expected[row])),
         keys=lambda o: o.of_expected,
         stand=Stand.RIGHT,
-        width=86,
+        width=88,
     ),
     Column(
         "order",
@@ -184,7 +189,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         text=_order_text,
         keys=_order_keys,
         stand=Stand.RIGHT,
-        width=76,
+        width=84,
         share=1,
     ),
     Column(
@@ -195,7 +200,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         ),
         keys=_lead_keys,
         stand=Stand.RIGHT,
-        width=72,
+        width=78,
     ),
     Column(
         "valid",

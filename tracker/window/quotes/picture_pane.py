@@ -7,8 +7,10 @@ from numpy.typing import NDArray
 from PySide6.QtCore import QSize, Signal
 from PySide6.QtWidgets import QWidget
 
+from tracker.window.look.marks import Mark
 from tracker.window.pieces import column, one_of, row, words
 from tracker.window.quotes.lead_picture import lead_against_price
+from tracker.window.quotes.legend import Legend
 from tracker.window.quotes.offer_columns import Offers, per_words
 from tracker.window.quotes.plot import Plot
 from tracker.window.quotes.spread_picture import Picture, against_caliper, by_strip, card
@@ -34,9 +36,10 @@ class PicturePane(QWidget):
         self.kinds.idClicked.connect(lambda _: self._draw())
         self._title = words("", "heading")
         self._unit = words("", "quiet")
+        self._legend = Legend(session.theme)
         self._caption = words("", "small", wrap=True)
         self.setLayout(
-            column(row(self._title, None, switch), self._unit, self.plot, self._caption, gap=4)
+            column(row(self._title, None, switch), row(self._unit, None, self._legend), self.plot, self._caption, gap=4)
         )
         self.layout().setStretch(2, 1)
         self.setMinimumSize(QSize(380, 220))
@@ -65,8 +68,14 @@ class PicturePane(QWidget):
         self._title.setText(picture.title)
         is_lead = self.kinds.checkedId() == _LEAD
         self._unit.setText("per cent of the expected price" if is_lead else per_words(offers.comparison))
-        nothing = "No offer here has what this picture needs: loosen the filters."
-        self._caption.setText(picture.caption if len(picture.drawing.rows) else nothing)
+        self._legend.show_marks(Mark(int(mark)) for mark in np.unique(picture.drawing.marks))
+        self.plot.nothing = self._nothing(offers)
+        self._caption.setText(picture.caption if len(picture.drawing.rows) else "")
+
+    def _nothing(self, offers: Offers) -> str:
+        if not len(offers.comparison.snapshot):
+            return "No offers yet: drop a vendor's price sheet on the window, or press Ctrl+O."
+        return "No offer here has what this picture needs: loosen the filters."
 
     def _picture(self, offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
         kind = self.kinds.checkedId()

@@ -20,7 +20,7 @@ from tracker.window.session import Session
 from tracker.window.tables.model import ColumnTable
 from tracker.window.tables.view import RowsView
 
-_RAIL_WIDTH = 216
+_RAIL_WIDTH = 226
 _PANEL_WIDTH = 348
 
 
@@ -128,6 +128,7 @@ class QuotesPlace(QWidget):
             return
         narrowing = self._narrowing()
         rows = rows_of(self._offers.comparison, narrowing)
+        self.table.show_column("grade", not self._grade)
         if fresh:
             self.model.show(self._offers, rows)
         else:

@@ -14,7 +14,7 @@ import numpy as np
 import pyqtgraph as pg
 from numpy.typing import NDArray
 from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, Qt, Signal
-from PySide6.QtGui import QColor, QFont, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen
+from PySide6.QtGui import QColor, QFont, QKeyEvent, QMouseEvent, QPainter, QPainterPath, QPaintEvent, QPen
 from PySide6.QtWidgets import QWidget
 
 from tracker.window.look.marks import Mark, colour_of, pen_and_fill, shape_of
@@ -23,7 +23,9 @@ from tracker.window.quotes.geometry import Box, Ribbon, place_labels
 
 Floats = NDArray[np.float64]
 _REACH_PX = 12.0
+_MOST_KEPT_OFF = 600
 _SIZES = {Mark.SLIP: 14, Mark.ABOVE: 14, Mark.BELOW: 14, Mark.FEW: 11, Mark.ESTIMATED: 10, Mark.IN_LINE: 9}
+_MANY, _VERY_MANY = 1_200, 12_000
 
 
 @dataclass(frozen=True)
@@ -46,7 +48,9 @@ class Drawing:
     level: float | None = None
     front: NDArray[np.intp] = field(default_factory=lambda: np.empty(0, dtype=np.intp))
     x_ticks: Sequence[tuple[float, str]] = ()
+    least_width: float = 0.0
     x_unit: str = ""
+    x_zero: str = ""
     y_unit: str = ""
 
 
@@ -54,10 +58,11 @@ class _Axis(pg.AxisItem):  # type: ignore[misc]
     """Figures with their unit, no line of its own."""
 
     unit = ""
+    zero = ""
 
     def tickStrings(self, values: list[float], scale: float, spacing: float) -> list[str]:
         places = max(0, int(np.ceil(-np.log10(spacing)))) if spacing < 1 else 0
-        return [f"{value:,.{places}f}{self.unit}" for value in values]
+        return [self.zero if self.zero and not value else f"{value:,.{places}f}{self.unit}" for value in values]
 
 
 class Plot(pg.PlotWidget):  # type: ignore[misc]
@@ -70,6 +75,7 @@ class Plot(pg.PlotWidget):  # type: ignore[misc]
         super().__init__(parent, axisItems=self._axes)
         self._theme = theme
         self.say = say
+        self.nothing = ""
         self.drawing: Drawing | None = None
         self.selected = -1
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -108,9 +114,10 @@ class Plot(pg.PlotWidget):  # type: ignore[misc]
         if not len(y) or not len(x):
             return
         air_y = (y.max() - y.min()) * 0.09 or abs(y.max()) * 0.2 or 1.0
-        air_x = (x.max() - x.min()) * 0.05 or 1.0
+        middle = (x.max() + x.min()) / 2
+        half = max((x.max() - x.min()) * 0.55, drawing.least_width / 2) or 1.0
         self.setRange(
-            xRange=(float(x.min() - air_x), float(x.max() + air_x)),
+            xRange=(float(middle - half), float(middle + half)),
             yRange=(float(y.min() - air_y), float(y.max() + air_y)),
             padding=0,
         )
@@ -148,7 +155,10 @@ class Plot(pg.PlotWidget):  # type: ignore[misc]
         if drawing is None:
             return
         self._axes["bottom"].unit = drawing.x_unit
+        self._axes["bottom"].zero = drawing.x_zero
         self._axes["left"].unit = drawing.y_unit
+        for axis in self._axes.values():
+            axis.setVisible(bool(len(drawing.rows)))
         self._axes["bottom"].setTicks([list(drawing.x_ticks)] if drawing.x_ticks else None)
         self._draw_bands(drawing)
         self._draw_spans(drawing)
@@ -167,8 +177,10 @@ class Plot(pg.PlotWidget):  # type: ignore[misc]
             axis.setStyle(tickLength=0, tickTextOffset=8, maxTickLevel=0)
         self._axes["left"].setTickPen(QPen(QColor(palette.line), 1))
         self._axes["left"].setGrid(255)
+        self._axes["left"].setZValue(-1)
         self._axes["left"].setWidth(64)
-        self._axes["bottom"].setTickPen(QPen(QColor(0, 0, 0, 0)))
+        # pyqtgraph gives the ticks an alpha of its own, so that only the ground's colour hides them.
+        self._axes["bottom"].setTickPen(QPen(QColor(palette.ground)))
         self._axes["bottom"].setHeight(28)
         self._overlay.update()
 
@@ -203,7 +215,7 @@ class Plot(pg.PlotWidget):  # type: ignore[misc]
         if mark is Mark.IN_LINE:
             fill.setAlpha(190)
         scatter = pg.ScatterPlotItem(
-            drawing.x[chosen], drawing.y[chosen], symbol=shape_of(mark), size=_SIZES[mark], pen=pen, brush=fill
+            drawing.x[chosen], drawing.y[chosen], symbol=shape_of(mark), size=_SIZES[mark] * _smaller(len(drawing.rows)), pen=pen, brush=fill
         )
         self._add(scatter)
 
@@ -257,6 +269,11 @@ class Plot(pg.PlotWidget):  # type: ignore[misc]
             super().keyPressEvent(event)
 
 
+def _smaller(points: int) -> float:
+    """Many points are drawn smaller, so that they don't hide each other."""
+    return 1.0 if points < _MANY else 0.75 if points < _VERY_MANY else 0.55
+
+
 class _Overlay(QWidget):
     """Paints over the plot: gridlines' words aside, all that must keep its size in pixels."""
 
@@ -288,10 +305,38 @@ class _Overlay(QWidget):
             inside = self._plot.plot_area()
             area = Box(inside.left(), inside.top(), inside.width(), inside.height())
             points = list(zip(across.tolist(), down.tolist(), strict=True))
-            for box, (place, text) in zip(place_labels(points, sizes, area), drawing.labels, strict=True):
+            crowd = self._crowd(drawing, area)
+            for box, (place, text) in zip(
+                place_labels(points, sizes, area, crowd, self._note_boxes(drawing)), drawing.labels, strict=True
+            ):
                 if box is not None:
                     self._boxes.append((box, text, QColor(colour_of(Mark(int(drawing.marks[place])), palette))))
         self.update()
+
+    def _crowd(self, drawing: Drawing, area: Box) -> list[tuple[float, float]]:
+        """The points that labels should keep off, in pixels: all, or where they are many those that stand out."""
+        kept = slice(None) if len(drawing.rows) <= _MOST_KEPT_OFF else np.flatnonzero(drawing.marks <= Mark.BELOW)
+        across, down = self._plot.pixels(drawing.x[kept], drawing.y[kept])
+        return list(zip(across.tolist(), down.tolist(), strict=True))
+
+    def _note_boxes(self, drawing: Drawing) -> list[Box]:
+        boxes = []
+        for x, y, text in drawing.notes:
+            across, down = self._plot.pixels(np.array([x]), np.array([y]))
+            width = self._metrics().horizontalAdvance(text)
+            boxes.append(Box(across[0] - 6 - width, down[0] - 20, width, 18))
+        return boxes
+
+    def _paint_words(self, painter: QPainter, box: QRectF, text: str, colour: QColor, rim: str = "ground") -> None:
+        """Words with a rim of the ground's colour, so that they read over points and lines."""
+        path = QPainterPath()
+        font = painter.font()
+        baseline = box.center().y() + painter.fontMetrics().ascent() / 2 - 1.5
+        path.addText(QPointF(box.left() + 2, baseline), font, text)
+        around = QColor(getattr(self._plot._theme.palette, rim))
+        around.setAlpha(225)
+        painter.strokePath(path, QPen(around, 3.2, Qt.PenStyle.SolidLine, Qt.PenCapStyle.RoundCap, Qt.PenJoinStyle.RoundJoin))
+        painter.fillPath(path, colour)
 
     def _label_font(self) -> QFont:
         font = QFont(self.font())
@@ -307,13 +352,15 @@ class _Overlay(QWidget):
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.setFont(self._label_font())
         if self._plot.drawing is not None:
             self._paint_notes(painter, self._plot.drawing)
+            if not len(self._plot.drawing.rows):
+                painter.setFont(self.font())
+                painter.setPen(QColor(self._plot._theme.palette.quiet))
+                painter.drawText(self.rect(), Qt.AlignmentFlag.AlignCenter, self._plot.nothing)
         painter.setFont(self._label_font())
         for box, text, colour in self._boxes:
-            painter.setPen(colour)
-            painter.drawText(QRectF(box.x, box.y, box.width, box.height), Qt.AlignmentFlag.AlignVCenter, text)
+            self._paint_words(painter, QRectF(box.x, box.y, box.width, box.height), text, colour)
         drawing = self._plot.drawing
         if drawing is None:
             return
@@ -325,11 +372,9 @@ class _Overlay(QWidget):
         font = QFont(self._label_font())
         font.setWeight(QFont.Weight.Normal)
         painter.setFont(font)
-        painter.setPen(QColor(self._plot._theme.palette.band_ink))
-        for x, y, text in drawing.notes:
-            across, down = self._plot.pixels(np.array([x]), np.array([y]))
-            box = QRectF(across[0] - 206, down[0] - 20, 200, 18)
-            painter.drawText(box, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, text)
+        for box, (_, _, text) in zip(self._note_boxes(drawing), drawing.notes, strict=True):
+            where = QRectF(box.x, box.y, box.width, box.height)
+            self._paint_words(painter, where, text, QColor(self._plot._theme.palette.band_ink), rim="band")
 
     def _paint_rings(self, painter: QPainter, drawing: Drawing) -> None:
         palette = self._plot._theme.palette

@@ -79,7 +79,7 @@ class ReasonsPanel(QFrame):
         self.layout().setStretch(2, 1)
         self._nothing = words("", "quiet", wrap=True)
         self._nothing.setAlignment(Qt.AlignmentFlag.AlignTop)
-        self.layout().addWidget(self._nothing)
+        self.layout().addWidget(self._nothing, 1)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         session.offer_selected.connect(self._show_offer)
         session.units_changed.connect(lambda: self._show_offer(session.selected))

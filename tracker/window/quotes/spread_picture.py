@@ -8,15 +8,17 @@ from numpy.typing import NDArray
 from tracker.desk.comparison import Comparison
 from tracker.window.look import figures
 
-from tracker.window.look.marks import Mark
+from tracker.window.look.figures import Units
+from tracker.window.look.marks import WORDS, Mark
 from tracker.window.quotes.geometry import ribbon, spread, thinned
-from tracker.window.quotes.offer_columns import Offers, of_expected
+from tracker.window.quotes.offer_columns import Offers, of_expected, per_words, price_figure
 from tracker.window.quotes.plot import Drawing
 
 MOST_POINTS = 60_000
 _MOST_LABELS = 14
 _MOST_STRIPS = 12
 _CALIPER_SPREAD_UM = 4.0
+_LEAST_WIDTH_UM = 250.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,7 +55,8 @@ def against_caliper(offers: Offers, rows: NDArray[np.intp], grade: str) -> Pictu
         labels=labels_of(offers, chosen),
         ribbons=[] if band is None else [band],
         notes=[] if band is None else [(float(band.x[-1]), float(band.low[-1]), "expected band")],
-        x_ticks=_caliper_ticks(exact_x, figures.caliper_unit(units)),
+        x_ticks=_caliper_ticks(exact_x, units),
+        least_width=_LEAST_WIDTH_UM * step,
         x_unit=f" {figures.caliper_unit(units)}",
     )
     if not grade:
@@ -73,6 +76,8 @@ def by_strip(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
     codes, names = (snapshot.vendor, snapshot.vendors) if grade else (snapshot.grade, snapshot.grades)
     chosen = drawable(offers, rows, np.where(codes < 0, np.nan, codes.astype(np.float64)))
     strips = _most_common(codes[chosen], names)
+    if not grade:
+        strips = np.sort(strips)
     place_of = np.full(len(names), -1)
     place_of[strips] = np.arange(len(strips))
     chosen = chosen[place_of[codes[chosen]] >= 0]
@@ -95,10 +100,11 @@ def by_strip(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
     return Picture(drawing, f"{grade or 'All grades'}: prices by {kind}", f"{words}{left_out}")
 
 
-def _caliper_ticks(x: NDArray[np.float64], unit: str) -> list[tuple[float, str]]:
+def _caliper_ticks(x: NDArray[np.float64], units: Units) -> list[tuple[float, str]]:
     """The calipers that are really there, while they are few enough to be read side by side."""
-    there = np.unique(np.round(x, 1))
-    return [(float(each), f"{each:g} {unit}") for each in there] if len(there) <= _MOST_STRIPS else []
+    there = np.unique(np.round(x, 1 if units is Units.US else 0))
+    few = len(there) <= (_MOST_STRIPS if units is Units.US else 8)
+    return [(float(each), f"{each:g} {figures.caliper_unit(units)}") for each in there] if few else []
 
 
 def labels_of(offers: Offers, rows: NDArray[np.intp]) -> list[tuple[int, str]]:
@@ -107,7 +113,7 @@ def labels_of(offers: Offers, rows: NDArray[np.intp]) -> list[tuple[int, str]]:
     standing_out = np.flatnonzero(marks <= Mark.BELOW)
     with np.errstate(invalid="ignore", divide="ignore"):
         distance = np.abs(np.log(of_expected(offers.comparison)[rows[standing_out]]))
-    furthest = standing_out[np.argsort(-np.nan_to_num(distance, nan=0.0), kind="stable")][:_MOST_LABELS]
+    furthest = standing_out[np.argsort(-np.nan_to_num(distance, nan=0.0), kind="stable")][: _MOST_LABELS if len(rows) < 1000 else _MOST_LABELS // 2]
     return [(int(place), _label(offers, int(rows[place]))) for place in furthest]
 
 
@@ -135,7 +141,7 @@ def _band_of(comparison: Comparison, rows: NDArray[np.intp]) -> tuple[float, flo
 
 
 def _most_common(codes: NDArray[np.int32], names: list[str]) -> NDArray[np.intp]:
-    """Codes of the fullest strips, in the order of their names' list for grades, of count for vendors."""
+    """Codes of the fullest strips, the fullest first."""
     counts = np.bincount(codes, minlength=len(names)) if len(codes) else np.zeros(len(names), dtype=np.intp)
     fullest = np.argsort(-counts, kind="stable")[:_MOST_STRIPS]
     return fullest[counts[fullest] > 0]
@@ -149,16 +155,13 @@ def _thin(rows: NDArray[np.intp], chosen: NDArray[np.intp]) -> str:
 
 def card(offers: Offers, row: int) -> str:
     """What a point says when the pointer rests on it."""
-    from tracker.window.look.marks import WORDS
-    from tracker.window.quotes.offer_columns import per_words
-
     comparison = offers.comparison
     snapshot = comparison.snapshot
     lines = [
         f"{offers.name('vendor', row)} · {snapshot.product[row]}",
         f"{offers.name('grade', row)}, {figures.caliper(float(snapshot.caliper_um[row]), offers.units)}, "
         f"quoted {snapshot.as_quoted[row]}",
-        f"{figures.money(float(comparison.price[row]))} {per_words(comparison)}"
+        f"{price_figure(comparison, float(comparison.price[row]))} {per_words(comparison)}"
         + ("*" if snapshot.estimated[row] else ""),
         WORDS[Mark(int(offers.marks[row]))],
     ]

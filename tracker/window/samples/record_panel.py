@@ -74,7 +74,7 @@ class RecordPanel(QFrame):
         self._until_part = holder(until)
         self._form = holder(
             column(
-                hairline(), words("Record that it was", "quiet"), column(switch, self._second, gap=2),
+                hairline(), words("Record that it was", "quiet"), column(row(switch, None), self._second, gap=2),
                 row(holder(on), self._until_part, gap=10), column(words("Note", "rail"), self.note, gap=3),
                 self._wrong, row(self._record, None),
                 gap=8,

@@ -79,7 +79,7 @@ SAMPLE_COLUMNS: tuple[Column, ...] = (
         fixed("Owed"),
         text=lambda d, row: overdue_words(d.samples[row]),
         keys=_overdue_keys,
-        width=136,
+        width=142,
         strong=True,
     ),
     Column("vendor", fixed("Vendor"), _text("vendor"), lambda d: _words(d, "vendor"), width=120, share=3),
@@ -101,7 +101,7 @@ SAMPLE_COLUMNS: tuple[Column, ...] = (
         width=70,
     ),
     Column("for", fixed("For"), _text("for_what"), lambda d: _words(d, "for_what"), width=110, share=4),
-    Column("state", fixed("State"), _text("state"), lambda d: _words(d, "state"), width=80),
+    Column("state", fixed("State"), _text("state"), lambda d: _words(d, "state"), width=84),
     Column(
         "requested",
         fixed("Asked for"),

@@ -1,11 +1,13 @@
 """How a row is drawn: text as it stands, marks and ply glyphs painted, nothing looked up."""
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRectF, Qt
-from PySide6.QtGui import QColor, QFont, QPainter, QPen
+from PySide6.QtGui import QColor, QFont, QPainter
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
+from tracker.trade.offer import State
 from tracker.window.look.marks import Mark, draw_mark
 from tracker.window.look.plies import draw_plies
+from tracker.window.look.states import draw_state
 from tracker.window.look.theme import Theme
 from tracker.window.tables.model import PAINTED, STRONG
 
@@ -14,7 +16,7 @@ _MARK_SIZE = 12
 
 
 class RowDelegate(QStyledItemDelegate):
-    """Draws one cell over the row's ground; a hairline under each row, none between columns."""
+    """Draws one cell over the row's ground."""
 
     def __init__(self, theme: Theme, parent: QWidget) -> None:
         super().__init__(parent)
@@ -28,8 +30,6 @@ class RowDelegate(QStyledItemDelegate):
         selected = bool(option.state & QStyle.StateFlag.State_Selected)  # type: ignore[attr-defined]
         painter.save()
         painter.fillRect(box, QColor(palette.selected if selected else palette.raised))
-        painter.setPen(QPen(QColor(palette.line), 1))
-        painter.drawLine(box.bottomLeft(), box.bottomRight())
         painted = index.data(PAINTED)
         if painted is not None:
             self._paint_sign(painter, box, *painted)
@@ -42,6 +42,8 @@ class RowDelegate(QStyledItemDelegate):
             sign = QRectF(0, 0, _MARK_SIZE, _MARK_SIZE)
             sign.moveCenter(box.center())
             draw_mark(painter, Mark(value), sign, self._theme.palette)  # type: ignore[arg-type]
+        elif kind == "state":
+            draw_state(painter, State(str(value)), box, self._theme.palette)
         elif kind == "grade":
             code = str(value)
             glyph = QRectF(box.left() + 6, 0, GLYPH_WIDTH, GLYPH_HEIGHT)
@@ -68,6 +70,6 @@ class RowDelegate(QStyledItemDelegate):
             font.setWeight(QFont.Weight.DemiBold)
         painter.setFont(font)
         painter.setPen(QColor(self._theme.palette.quiet if text == "–" else self._theme.palette.ink))
-        room = box.adjusted(8, 0, -8, 0)
+        room = box.adjusted(7, 0, -7, 0)
         shown = painter.fontMetrics().elidedText(text, Qt.TextElideMode.ElideRight, int(room.width()))
         painter.drawText(room, int(index.data(Qt.ItemDataRole.TextAlignmentRole)), shown)

@@ -52,6 +52,13 @@ class RowsView(QTableView):
         self.viewport().update()
         return True
 
+    def show_column(self, key: str, shown: bool) -> None:
+        """Hides a column that would say the same in every row, or shows it again."""
+        place = [column.key for column in self._table.columns].index(key)
+        if self.isColumnHidden(place) is shown:
+            self.setColumnHidden(place, not shown)
+            self._share_width()
+
     def _fix_headers(self) -> None:
         across = self.horizontalHeader()
         across.setHighlightSections(False)
@@ -67,9 +74,10 @@ class RowsView(QTableView):
     def _share_width(self) -> None:
         """Gives each column what it asks for and the spare width to those that take a share."""
         columns = self._table.columns
-        spare = max(0, self.viewport().width() - sum(column.width for column in columns))
-        shares = sum(column.share for column in columns) or 1
-        for place, column in enumerate(columns):
+        shown = [(place, column) for place, column in enumerate(columns) if not self.isColumnHidden(place)]
+        spare = max(0, self.viewport().width() - sum(column.width for _, column in shown))
+        shares = sum(column.share for _, column in shown) or 1
+        for place, column in shown:
             self.setColumnWidth(place, column.width + spare * column.share // shares)
 
     def _current_changed(self, index: QModelIndex, _before: QModelIndex) -> None:

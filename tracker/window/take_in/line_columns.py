@@ -7,11 +7,9 @@ import numpy as np
 from tracker.trade.offer import GrammageFrom, Line, State
 from tracker.window.look import figures
 from tracker.window.look.figures import NONE, Units
-from tracker.window.look.marks import Mark
 from tracker.window.tables.columns import Column, Stand, fixed, text_keys
 
 STATE_WORDS = {State.ACCEPTED: "understood", State.QUESTION: "held by a question", State.REFUSED: "can't be used"}
-_STATE_MARKS = {State.ACCEPTED: Mark.IN_LINE, State.QUESTION: Mark.SLIP, State.REFUSED: Mark.ABOVE}
 _BASIS_WORDS = {
     "short_ton": "ST", "tonne": "t", "cwt": "cwt", "lb": "lb", "kg": "kg", "msf": "MSF", "m2": "m²",
     "1000m2": "1,000 m²", "1000sheets": "1,000 sheets", "sheet": "sheet",
@@ -61,8 +59,8 @@ LINE_COLUMNS: tuple[Column, ...] = (
         keys=lambda d: np.array([list(State).index(line.state) for line in d.lines]),
         stand=Stand.MIDDLE,
         width=28,
-        paint="mark",
-        paints=lambda d, row: _STATE_MARKS[d.lines[row].state],
+        paint="state",
+        paints=lambda d, row: d.lines[row].state,
         tip=lambda d, row: STATE_WORDS[d.lines[row].state],
     ),
     Column(

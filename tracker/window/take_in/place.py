@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 import numpy as np
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import QComboBox, QProgressBar, QSplitter, QWidget
 
 from tracker.window.look.figures import counted
@@ -49,6 +49,9 @@ class TakeInPlace(QWidget):
         self._choose.currentIndexChanged.connect(lambda _: self._show_file())
         self._summary = words("", "heading", wrap=True)
         self._vendor = words("", "quiet")
+        self._notes = words("", "quiet", wrap=True, selectable=True)
+        self._notes.setContentsMargins(14, 6, 14, 8)
+        self._notes.hide()
         self._progress = QProgressBar()
         self._progress.setTextVisible(False)
         self._progress.setAccessibleName("Files read")
@@ -83,7 +86,7 @@ class TakeInPlace(QWidget):
         return self._files[place] if 0 <= place < len(self._files) else None
 
     def _lay_out(self) -> None:
-        lines = panel(column(self.table, margins=(1, 1, 1, 1)))
+        lines = panel(column(self.table, self._notes, margins=(1, 1, 1, 1)))
         right = QSplitter(Qt.Orientation.Vertical)
         right.addWidget(self.questions)
         right.addWidget(lines)
@@ -155,6 +158,8 @@ class TakeInPlace(QWidget):
         self._vendor.setText(f"From {reading.vendor}" if reading.vendor else "The vendor is not known yet.")
         self.questions.show_questions(reading.questions, file.given, vendor=reading.vendor or "")
         self.questions.setVisible(bool(reading.questions or file.given))
+        # Only once the new cards have been laid out do they know how tall they are.
+        QTimer.singleShot(0, self._share_height)
         self._show_lines()
         uses = uses_of(reading.lines, reading.questions)
         if file.workbook is None:
@@ -165,10 +170,17 @@ class TakeInPlace(QWidget):
             self.sheet.show_workbook(file.workbook, uses)
         self._shown_workbook = file.workbook
 
+    def _share_height(self) -> None:
+        """Questions take what they need, up to a good half; the lines have the rest."""
+        whole = sum(self._right.sizes())
+        wanted = min(self.questions.wanted_height, int(0.55 * whole))
+        self._right.setSizes([wanted, whole - wanted])
+
     def _show_lines(self) -> None:
         file = self.at_hand
         if file is not None and file.taken is not None:
             lines = file.taken.reading.lines
+            self._notes.hide()
             self.model.show(Lines(lines, self._session.units), np.arange(len(lines)))
 
     def _say_what_agreeing_does(self) -> None:
@@ -193,8 +205,10 @@ class TakeInPlace(QWidget):
     def _show_cell_of(self, line: int) -> None:
         file = self.at_hand
         if file is not None and file.taken is not None:
-            source = file.taken.reading.lines[line].offer.source
-            self.sheet.go_to(source.sheet, source.cell)
+            chosen = file.taken.reading.lines[line]
+            self.sheet.go_to(chosen.offer.source.sheet, chosen.offer.source.cell)
+            self._notes.setText("\n".join(f"{note.cell}: {note.text}" for note in chosen.notes))
+            self._notes.setVisible(bool(chosen.notes))
 
     def _show_line_at(self, sheet: str, at_row: int, at_column: int) -> None:
         file = self.at_hand

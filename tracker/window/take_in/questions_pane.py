@@ -12,6 +12,9 @@ from tracker.trade.offer import Question
 from tracker.window.pieces import button, clear, column, row, words
 
 
+_FIT_SIDE_BY_SIDE = 76
+
+
 class QuestionCard(QFrame):
     """One question. `answered` carries its key and the value chosen; `asked_where` a cell it is about."""
 
@@ -22,12 +25,18 @@ class QuestionCard(QFrame):
         super().__init__(parent)
         self.question = question
         self.setProperty("kind", "panel")
-        parts: list[QWidget] = [words(question.text, wrap=True)]
+        picks = []
         for choice in question.choices:
-            pick = button(choice.label, "choice")
+            pick = button(choice.label)
             pick.clicked.connect(partial(self._answer, choice.value))
-            parts.append(pick)
-        layout = column(*parts, margins=(14, 10, 14, 10), gap=6)
+            picks.append(pick)
+        layout = column(words(question.text, wrap=True), margins=(14, 10, 14, 8), gap=8)
+        beside = sum(len(choice.label) + 8 for choice in question.choices) <= _FIT_SIDE_BY_SIDE
+        if beside:
+            layout.addLayout(row(*picks, None, gap=8))
+        else:
+            for pick in picks:
+                layout.addLayout(row(pick, None))
         if not question.choices:
             self._field = QLineEdit()
             self._field.setAccessibleName(question.text)
@@ -92,6 +101,11 @@ class QuestionsPane(QScrollArea):
             line.setStretch(0, 1)
             self._cards.addLayout(line)
         self._cards.addStretch(1)
+
+    @property
+    def wanted_height(self) -> int:
+        """What it takes to show every card."""
+        return self.widget().sizeHint().height() + 4
 
     def _take_back(self, key: str, _checked: bool = False) -> None:
         self.taken_back.emit(key)

@@ -26,7 +26,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from tracker.window.look.marks import Mark, draw_mark
+from tracker.trade.offer import State
+from tracker.window.look.states import draw_state
 from tracker.window.look.theme import Theme
 from tracker.window.take_in.cells import Use, column_letters
 
@@ -35,6 +36,7 @@ _NOWHERE = QModelIndex()
 _LEAST_ROWS, _LEAST_COLUMNS = 20, 8
 _WIDEST, _NARROWEST = 260, 56
 _ROW_HEIGHT = 24
+_MEASURED_ROWS = 400
 _USE_WORDS = {
     Use.SAID: "read as part of an offer",
     Use.PRICE: "a price that was understood",
@@ -99,7 +101,7 @@ class SheetModel(QAbstractTableModel):
 
 
 class _SheetDelegate(QStyledItemDelegate):
-    """Marks by ground and by sign: a bar for a price read, a diamond for one asked about, a stroke for one refused."""
+    """Marks by ground and by sign: a bar for a price read, a question mark for one asked about, a stroke for one refused."""
 
     def __init__(self, theme: Theme, parent: QWidget) -> None:
         super().__init__(parent)
@@ -119,7 +121,7 @@ class _SheetDelegate(QStyledItemDelegate):
         text = index.data(Qt.ItemDataRole.DisplayRole)
         room = box.adjusted(6, 0, -6, 0)
         if use is Use.ASKED:
-            draw_mark(painter, Mark.SLIP, QRectF(box.right() - 13, box.center().y() - 5, 10, 10), palette)
+            draw_state(painter, State.QUESTION, QRectF(box.right() - 15, box.top(), 13, box.height()), palette)
             room.adjust(0, 0, -10, 0)
         if text:
             painter.setPen(QColor(palette.ink))
@@ -168,8 +170,10 @@ class SheetView(QTableView):
             rows, columns = merged.bottom - merged.top + 1, merged.right - merged.left + 1
             if rows * columns > 1:
                 self.setSpan(merged.top, merged.left, rows, columns)
-        for column, width in enumerate(self._widths(grid)):
+        widths = self._widths(grid)
+        for column, width in enumerate(widths):
             self.setColumnWidth(column, width)
+        self._let_texts_run_on(grid, widths)
         self.scrollToTop()
 
     def mark(self, uses: Mapping[tuple[int, int], Use]) -> None:
@@ -186,12 +190,32 @@ class SheetView(QTableView):
         self.scrollTo(index, QAbstractItemView.ScrollHint.PositionAtCenter)
         self.viewport().update()
 
+    def _let_texts_run_on(self, grid: Any, widths: list[int]) -> None:
+        """Long texts run over the empty cells at their right, as the vendor saw them."""
+        merged = {
+            (row, column)
+            for block in grid.merged
+            for row in range(block.top, block.bottom + 1)
+            for column in range(block.left, block.right + 1)
+        }
+        for (row, column), cell in grid.cells.items():
+            if row >= _MEASURED_ROWS or not isinstance(cell.value, str) or (row, column) in merged:
+                continue
+            needed = self.fontMetrics().horizontalAdvance(cell.text) + 14
+            last = column
+            while needed > sum(widths[column : last + 1]) and last + 1 < len(widths):
+                if (row, last + 1) in grid.cells or (row, last + 1) in merged:
+                    break
+                last += 1
+            if last > column:
+                self.setSpan(row, column, 1, last - column + 1)
+
     def _widths(self, grid: Any) -> list[int]:
         """Wide enough for the ordinary text of each column; a long title in one cell does not widen it."""
         metrics = self.fontMetrics()
         longest: dict[int, list[int]] = {}
         for (row, column), cell in grid.cells.items():
-            if row < 400:
+            if row < _MEASURED_ROWS:
                 longest.setdefault(column, []).append(len(cell.text))
         one = metrics.averageCharWidth()
         widths = []

@@ -16,7 +16,7 @@ from tracker.window.quotes.offer_columns import offers
 from tracker.window.session import Session
 from tracker.window.today import tasks_of
 from tracker.window.today.answer_dialog import AnswerDialog
-from tracker.window.today.task_list import ROW_HEIGHT, Task, TaskList
+from tracker.window.today.task_list import Task, TaskList
 from tracker.window.today.welcome import Welcome
 
 if TYPE_CHECKING:
@@ -35,17 +35,16 @@ class _Section(QFrame):
         self.list = TaskList(title, session.theme)
         inside = panel(column(self.list, self._nothing, margins=(1, 1, 1, 1)))
         inside.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Maximum)
-        self._inside = inside
-        self.setLayout(column(row(self._title, 8, self._count, None), inside, None, gap=8))
-        self.layout().setStretch(1, 1)
+        layout = column(row(self._title, 8, self._count, None), inside, gap=8)
+        layout.setStretch(1, 1)
+        layout.addStretch(0)
+        self.setLayout(layout)
 
     def show_tasks(self, tasks: list[Task]) -> None:
         self.list.show_tasks(tasks)
         self._count.setText(f"{len(tasks):,}" if tasks else "")
         self.list.setVisible(bool(tasks))
         self._nothing.setVisible(not tasks)
-        self.list.setMinimumHeight(min(len(tasks), 3) * ROW_HEIGHT)
-        self._inside.setMaximumHeight(len(tasks) * ROW_HEIGHT + 4 if tasks else 48)
 
 
 class TodayPlace(QWidget):

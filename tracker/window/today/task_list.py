@@ -143,6 +143,7 @@ class TaskList(QListView):
 
     def show_tasks(self, tasks: Sequence[Task]) -> None:
         self._tasks.show(tasks)
+        self.updateGeometry()
 
     @property
     def tasks(self) -> tuple[Task, ...]:
@@ -153,6 +154,13 @@ class TaskList(QListView):
             self.wanted.emit(self._tasks.tasks[index.row()].target)
 
     # Qt's own names from here on
+
+    def sizeHint(self) -> QSize:
+        """As tall as all tasks, so that a short list leaves the room to others."""
+        return QSize(400, ROW_HEIGHT * len(self._tasks.tasks) + 2)
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(200, ROW_HEIGHT)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from tracker.window.look import figures
 from tracker.window.look.figures import NONE, Units, counted
 from tracker.window.look.marks import Mark
-from tracker.window.quotes.offer_columns import Offers, per_words
+from tracker.window.quotes.offer_columns import Offers, per_words, price_figure
 from tracker.window.today.task_list import Task
 
 if TYPE_CHECKING:
@@ -59,7 +59,7 @@ def _offer(offers: Offers, row: int) -> Task:
     comparison = offers.comparison
     mark = Mark(int(offers.marks[row]))
     ratio = float(offers.of_expected[row])
-    price = f"{figures.money(float(comparison.price[row]))} {per_words(comparison)}"
+    price = f"{price_figure(comparison, float(comparison.price[row]))} {per_words(comparison)}"
     text = f"{figures.percent(ratio)} of expected" if mark is not Mark.SLIP else "another basis?"
     return Task(_board(offers, row), f"{price}, quoted {comparison.snapshot.as_quoted[row]}", text, row, offers.name("grade", row), mark)
 
@@ -88,7 +88,9 @@ def lapsing(todays: Today, offers: Offers) -> list[Task]:
 def _board(offers: Offers, row: int) -> str:
     snapshot = offers.comparison.snapshot
     caliper = _known(figures.caliper(float(snapshot.caliper_um[row]), offers.units))
-    return f"{offers.name('vendor', row)}: {' '.join(part for part in (snapshot.product[row], caliper) if part)}"
+    # A vendor's own words often hold the caliper already: saying it twice reads like two boards.
+    said = caliper.partition(" ")[0] in snapshot.product[row].split()
+    return f"{offers.name('vendor', row)}: {snapshot.product[row]}{'' if said or not caliper else f', {caliper}'}"
 
 
 def _known(text: str) -> str:

@@ -1,0 +1,105 @@
+"""The states in which every screen is drawn: nothing yet, the demo, ten offers, ten thousand; light, dark; two sizes."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+from tests.window.fixtures.invented_door import InventedDoor
+from tests.window.fixtures.invented_sheet import FILE
+from tracker.trade.resources import sample_quotes
+from tracker.window.application import make_application
+from tracker.window.door import Door
+from tracker.window.look.theme import Theme
+from tracker.window.main_window import MainWindow
+from tracker.window.render import PLACES, OpenWindow
+
+SMALL, LARGE = (1280, 800), (1600, 1000)
+Show = Callable[[MainWindow], None]
+
+
+def pictures(folder: Path, work: Path, only: str) -> Iterator[Path]:
+    """Draws every state whose name holds `only`; yields the files written."""
+    theme = Theme(make_application(), "light")
+    demo = _demo_database(work)
+    states: list[tuple[str, Callable[[], Door], str, tuple[int, int], dict[str, Show]]] = [
+        ("empty", lambda: InventedDoor(0), "light", SMALL, _some("1-today", "2-quotes", "5-samples")),
+        ("empty", lambda: InventedDoor(0), "dark", SMALL, _some("1-today", "2-quotes")),
+        ("ten", lambda: InventedDoor(10), "light", SMALL, _some("1-today", "2-quotes", "3-price-explained")),
+        ("invented", InventedDoor, "light", SMALL, _taking_in(None)),
+        ("invented", InventedDoor, "dark", SMALL, _taking_in(None)),
+        ("invented-metric", InventedDoor, "light", SMALL, _metric()),
+        ("ten-thousand", lambda: InventedDoor(10_000), "light", LARGE, _some("1-today", "2-quotes", "3-price-explained", "4-lead-time")),
+        ("ten-thousand", lambda: InventedDoor(10_000), "dark", SMALL, _some("2-quotes", "3-price-explained")),
+    ]  # fmt: skip
+    if demo is not None:
+        for name in ("light", "dark"):
+            states.append(("demo", lambda: Door(demo), name, SMALL, {**PLACES, **_taking_in(demo), **_popups()}))
+        states.append(("demo", lambda: Door(demo), "light", LARGE, {**PLACES, **_taking_in(demo)}))
+    for state, door, look, size, shows in states:
+        wanted = {title: show for title, show in shows.items() if only in f"{state}-{title}-{look}-{size[0]}"}
+        if wanted:
+            yield from _draw(folder, state, theme, look, door(), size, wanted)
+
+
+def _draw(
+    folder: Path, state: str, theme: Theme, look: str, door: Door, size: tuple[int, int], shows: dict[str, Show]
+) -> Iterator[Path]:
+    theme.choose(look)
+    opened = OpenWindow(door, theme, size)
+    for title, show in shows.items():
+        show(opened.window)
+        opened.settle()
+        popup = opened.window.property("popup")
+        yield opened.grab(folder / f"{state}-{title}-{look}-{size[0]}.png", popup)
+        if popup is not None:
+            popup.close()
+            opened.window.setProperty("popup", None)
+    opened.close()
+
+
+def _demo_database(work: Path) -> str | None:
+    from tracker.desk.demo import fresh_demo
+
+    return fresh_demo(work)
+
+
+def _some(*titles: str) -> dict[str, Show]:
+    return {title: PLACES[title] for title in titles}
+
+
+def _metric() -> dict[str, Show]:
+    def metric(window: MainWindow) -> None:
+        PLACES["3-price-explained"](window)
+        window.switch_units()
+        window.switch_per()
+
+    return {"3-price-explained": metric}
+
+
+def _taking_in(demo: str | None) -> dict[str, Show]:
+    """A sheet just read, with its question; then the sheet shown again behind an offer."""
+    files = sorted(path for path in sample_quotes().iterdir() if path.is_file()) if demo else [Path(FILE)]
+
+    def reading(window: MainWindow) -> None:
+        window.take_in_files(files)
+
+    def behind(window: MainWindow) -> None:
+        window.go_quotes()
+        if window.session.selected < 0:
+            window.session.select_offer(0)
+        window.show_in_sheet()
+
+    return {"7-taking-in": reading, "8-behind-a-price": behind}
+
+
+def _popups() -> dict[str, Show]:
+    def do_list(window: MainWindow) -> None:
+        from tracker.window.do_list import DoList
+
+        window.go_quotes()
+        popup = DoList(window, window.actions_by_key)
+        popup.open_over(window)
+        window.setProperty("popup", popup)
+
+    return {"9-do": do_list}
