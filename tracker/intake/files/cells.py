@@ -29,6 +29,13 @@ class Style:
 
 GENERAL = Style("General")
 
+MOST_CELLS = 6_000_000
+"""Cells with content in one sheet that are still read: twice 200,000 rows of 15 columns."""
+
+
+class TooManyCells(Exception):
+    """A sheet holds more than MOST_CELLS."""
+
 
 class Special(NamedTuple):
     """A cell that is more than a plain number or text: a fault, a date written out, a partly struck text."""
@@ -172,9 +179,13 @@ class _KeyedCells(ItemsView[tuple[int, int], Cell]):
 
 
 class RowBuilder:
-    """Collects one sheet's rows so that like rows share their column and style tuples."""
+    """Collects one sheet's rows so that like rows share their column and style tuples.
+
+    Raises TooManyCells beyond MOST_CELLS.
+    """
 
     def __init__(self) -> None:
+        self._count = 0
         self.rows: dict[int, Row] = {}
         self._columns: dict[tuple[int, ...], tuple[int, ...]] = {}
         self._styles: dict[tuple[Style, ...], tuple[Style, ...]] = {}
@@ -187,10 +198,17 @@ class RowBuilder:
             kept = dict(zip(old.columns, zip(old.styles, old.values, strict=True), strict=True)) | kept
         if not kept:
             return
+        self.expect(len(kept))
         columns = tuple(sorted(kept))
         styles = tuple(kept[column][0] for column in columns)
         values = tuple(kept[column][1] for column in columns)
         self.rows[row] = Row(self._shared_columns(columns), self._shared_styles(styles), values)  # type: ignore[arg-type]
+
+    def expect(self, count: int) -> None:
+        """Say that so many cells will follow or have come, so that too many are refused before they are made."""
+        self._count += count
+        if self._count > MOST_CELLS:
+            raise TooManyCells
 
     def _shared_columns(self, columns: tuple[int, ...]) -> tuple[int, ...]:
         return self._columns.setdefault(columns, columns)

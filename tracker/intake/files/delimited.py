@@ -2,6 +2,7 @@
 
 import csv
 import io
+from collections import Counter
 
 from tracker.intake.files.cell_values import clean
 from tracker.intake.files.cells import RowBuilder, SheetCells, Style
@@ -43,13 +44,36 @@ def read_delimited(content: bytes) -> Grid:
 
 
 def _records(text: str, delimiter: str) -> list[list[str]]:
-    """The records as quoted fields have them; where one quote swallows dozens of lines (a lone inch mark), as lines."""
+    """The records as quotes make them, except where a lone inch mark makes several lines one: those stay lines."""
     csv.field_size_limit(max(csv.field_size_limit(), _LONGEST_FIELD))
+    lines = list(io.StringIO(text, newline=""))
+    usual = Counter(line.count(delimiter) for line in lines if line.strip()).most_common(1)[0][0]
+    reader = csv.reader(lines, delimiter=delimiter)
+    records: list[list[str]] = []
+    first = 0
     try:
-        records = list(csv.reader(io.StringIO(text, newline=""), delimiter=delimiter))
+        for record in reader:
+            span = lines[first : reader.line_num]
+            first = reader.line_num
+            if len(span) > 1 and _swallowed(span, delimiter, usual):
+                records.extend(_line_record(line, delimiter) for line in span)
+            else:
+                records.append(record)
     except csv.Error:
-        records = []
-    swallowed = any(field.count("\n") > _MOST_LINES_IN_A_FIELD for record in records for field in record)
-    if swallowed or not records:
-        return [line.split(delimiter) for line in text.splitlines()]
+        records.extend(_line_record(line, delimiter) for line in lines[first:])
     return records
+
+
+def _swallowed(span: list[str], delimiter: str, usual: int) -> bool:
+    """Whether a quote has made one record of lines that are whole records by themselves."""
+    if len(span) > _MOST_LINES_IN_A_FIELD:
+        return True
+    return usual > 0 and all(line.count(delimiter) == usual for line in span)
+
+
+def _line_record(line: str, delimiter: str) -> list[str]:
+    """One line as a record of its own; an odd number of quotes are inch marks, not quotes."""
+    bare = line.rstrip("\r\n")
+    if bare.count('"') % 2 or not bare:
+        return bare.split(delimiter) if bare else []
+    return next(csv.reader([bare], delimiter=delimiter), [])

@@ -5,11 +5,13 @@ from datetime import datetime, timedelta
 
 from tracker.intake.files.cell_values import clean, raised, visible
 from tracker.intake.files.cells import (
+    MOST_CELLS,
     RowBuilder,
     SheetCells,
     Special,
     Stored,
     Style,
+    TooManyCells,
     error_cell,
     formula_without_value,
     is_blank,
@@ -166,6 +168,8 @@ class _Table:
         if self._cells:
             if self._row + self._row_repeat - 1 > LAST_ROW:
                 raise ValueError("cells lie outside the sheet")
+            if self._row_repeat * len(self._cells) > MOST_CELLS:
+                raise TooManyCells
             for row in range(self._row, self._row + self._row_repeat):
                 self._builder.add(row, self._cells)
         self._row += self._row_repeat

@@ -5,6 +5,7 @@ import zipfile
 from collections.abc import Callable
 from pathlib import Path
 
+from tracker.intake.files.cells import MOST_CELLS, TooManyCells
 from tracker.intake.files.markup import Forbidden
 from tracker.intake.files.package import Locked, Package, TooLarge
 from tracker.intake.files.sniff import Kind, Wrong, kind_of, kind_of_package
@@ -33,6 +34,10 @@ def open_workbook(path: Path) -> Workbook:
         raise Unreadable(
             f"{name} unpacks to {error}, far more than a price sheet holds, and was not opened; "
             "ask the vendor for a plain copy."
+        ) from error
+    except TooManyCells as error:
+        raise Unreadable(
+            f"{name} holds more than {MOST_CELLS:,} cells in one sheet; save the price list alone in a file of its own."
         ) from error
     except Forbidden as error:
         raise Unreadable(

@@ -12,7 +12,7 @@ from itertools import pairwise
 from typing import TypeVar
 
 from tracker.intake.files.cell_values import clean, unescaped
-from tracker.intake.files.cells import Row, Stored, Style, is_blank
+from tracker.intake.files.cells import MOST_CELLS, Row, Stored, Style, TooManyCells, is_blank
 from tracker.intake.files.markup import parse
 from tracker.intake.files.places import LAST_COLUMN, LAST_ROW, column_number
 from tracker.intake.files.xlsx_cell import SheetContext, stored_value
@@ -54,6 +54,7 @@ class UsualSheet:
         self._context = context
         self._strings = [None if is_blank(text) else text for text in context.strings]
         self._last_row = -1
+        self._count = 0
         self._layouts: dict[tuple[tuple[str, ...], tuple[str, ...]], _Layout] = {}
         self._alike: dict[tuple[object, ...], tuple[object, ...]] = {}
 
@@ -92,13 +93,14 @@ class UsualSheet:
                 if text[position:].strip():
                     raise Irregular("not a row")
                 break
-            start, end = row.end(), text.find("</row>", row.end())
+            start = position = row.end()
             if row[2]:
-                end = position = start
-            elif end < 0:
+                self._row(row[1], "")
+                continue
+            end = text.find("</row>", start)
+            if end < 0:
                 raise Irregular("a row without an end")
-            else:
-                position = end + len("</row>")
+            position = end + len("</row>")
             found_cells += self._row(row[1], text[start:end])
         if found_cells != text.count("<c ") + text.count("<c>") + text.count("<c/") + text.count("<c\n"):
             raise Irregular("a cell of another shape")
@@ -143,6 +145,9 @@ class UsualSheet:
             columns = self._shared(tuple(columns[place] for place in kept))
             styles = self._shared(tuple(styles[place] for place in kept))
             values = [values[place] for place in kept]
+        self._count += len(columns)
+        if self._count > MOST_CELLS:
+            raise TooManyCells
         self.rows[row] = Row(columns, styles, tuple(values))  # type: ignore[arg-type]
 
     def _plain_values(

@@ -1,0 +1,137 @@
+import functools
+import os
+import signal
+import subprocess
+import sys
+import threading
+import time
+from pathlib import Path
+
+import pytest
+
+from tests.intake.files.books import write, xlsx_parts
+from tracker.intake.child import Cancelled, ChildFailure, read_in_child
+from tracker.intake.child_side import report
+from tracker.intake.files import open_workbook
+from tracker.intake.grid import Unreadable
+
+HERE = Path("offer.xlsx")
+
+
+def length(path: Path) -> int:
+    return len(path.name)
+
+
+def refuses(path: Path) -> None:
+    raise Unreadable(f"{path.name} is empty; ask the vendor to send it again.") from ValueError("inner")
+
+
+def fails(path: Path) -> None:
+    raise ZeroDivisionError("our own mistake")
+
+
+def dies(path: Path) -> None:
+    os.kill(os.getpid(), signal.SIGABRT)
+
+
+def leaves(path: Path) -> None:
+    os._exit(0)
+
+
+def sleeps(path: Path) -> None:
+    time.sleep(60)
+
+
+def eats(path: Path) -> int:
+    return len(bytearray(2_000_000_000))
+
+
+def prints(path: Path) -> str:
+    print("noise on standard output")
+    os.write(1, b"more noise")
+    return "done"
+
+
+def reports(path: Path) -> int:
+    for row in range(3):
+        report(f"row {row}")
+    return 3
+
+
+def adds(more: int, path: Path) -> int:
+    return len(path.name) + more
+
+
+def test_the_result_comes_back():
+    assert read_in_child(HERE, length) == 10
+    assert read_in_child(HERE, functools.partial(adds, 5)) == 15
+
+
+def test_a_workbook_comes_back(tmp_path):
+    path = write(tmp_path, "offer.xlsx", xlsx_parts('<row r="1"><c r="A1"><v>905</v></c></row>'))
+    assert read_in_child(path, open_workbook).grids[0].cells[0, 0].text == "905"
+
+
+def test_an_unreadable_file_keeps_its_sentence_and_its_cause():
+    with pytest.raises(Unreadable, match=r"^offer\.xlsx is empty; ask the vendor to send it again\.$") as caught:
+        read_in_child(HERE, refuses)
+    assert isinstance(caught.value.__cause__, ChildFailure)
+    assert "ValueError: inner" in str(caught.value.__cause__)
+
+
+def test_a_mistake_of_our_own_is_told_apart_by_its_cause():
+    with pytest.raises(Unreadable, match=r"^offer\.xlsx could not be read, reading it broke off; open it") as caught:
+        read_in_child(HERE, fails)
+    assert "our own mistake" in str(caught.value.__cause__)
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="signals of other systems")
+@pytest.mark.parametrize("work", [dies, leaves])
+def test_a_child_that_ends_takes_nothing_with_it(work):
+    with pytest.raises(Unreadable, match=r"^offer\.xlsx could not be read, reading it broke off"):
+        read_in_child(HERE, work)
+
+
+def test_the_deadline_ends_a_reading():
+    with pytest.raises(Unreadable, match=r"^offer\.xlsx was not read within 0\.5 seconds and was stopped"):
+        read_in_child(HERE, sleeps, timeout_s=0.5)
+
+
+@pytest.mark.skipif(not sys.platform.startswith("linux"), reason="the address space is bounded on Linux")
+def test_memory_is_bounded():
+    with pytest.raises(Unreadable, match=r"^offer\.xlsx needs more than 300 MB of memory to read and was stopped"):
+        read_in_child(HERE, eats, memory_mb=300)
+
+
+def test_the_user_can_cancel():
+    cancelled = threading.Event()
+    threading.Timer(0.2, cancelled.set).start()
+    with pytest.raises(Cancelled):
+        read_in_child(HERE, sleeps, cancelled=cancelled)
+
+
+def test_stray_output_does_not_break_the_answer():
+    assert read_in_child(HERE, prints) == "done"
+
+
+def test_progress_arrives_in_order():
+    seen: list[str] = []
+    assert read_in_child(HERE, reports, progress=seen.append) == 3
+    assert seen == ["row 0", "row 1", "row 2"]
+
+
+def test_reporting_outside_a_child_does_nothing():
+    report("nobody listens")
+
+
+def test_the_child_starts_without_the_heavy_libraries(tmp_path):
+    """Starting takes a fraction of a second only while the readers import little."""
+    path = write(tmp_path, "offer.xlsx", xlsx_parts('<row r="1"><c r="A1"><v>905</v></c></row>'))
+    code = (
+        "import sys; from pathlib import Path; from tracker.intake import child_side; "
+        "from tracker.intake.files import open_workbook; open_workbook(Path(sys.argv[1])); "
+        "print(*sorted({name.partition('.')[0] for name in sys.modules}))"
+    )
+    done = subprocess.run([sys.executable, "-c", code, str(path)], capture_output=True, text=True, check=True)
+    heavy = {"numpy", "pandas", "scipy", "PySide6", "sqlalchemy", "openpyxl", "xlrd", "multiprocessing"}
+    assert not heavy & set(done.stdout.split())
