@@ -107,6 +107,7 @@ def board(
         else Decimal(round(gsm / float(GSM_PER[weight_unit])))
     )
     low, high = PER_TONNE_USD[grade]
+    level += rng.uniform(0, 0.09)
     sides = SIDES.get(words[1], words[1])
     return Board(grade, words[0], sides, caliper, caliper_unit, weight, weight_unit, low + (high - low) * (1 - level))
 

@@ -46,7 +46,7 @@ def freight_column(kit: Kit) -> None:
     freights = [
         kit.pick((Decimal("1.85"), Decimal("2.10"), Decimal("2.40")))
         if freight_basis == "cwt"
-        else Decimal(kit.rng.randint(25, 60))
+        else Decimal(kit.rng.randint(25, 60)) * (10 if kit.currency == "SEK" else 1)
         for _ in items
     ]
     percents = [Decimal(kit.pick(("2", "2.5", "3"))) if kit.chance(0.8) else None for _ in items]
@@ -108,7 +108,7 @@ def charges_in_notes(kit: Kit) -> None:
     percent = kit.pick((Decimal(2), Decimal(3), Decimal(4)))
     notes, charges = [energy.format(p=percent)], [Charge("Energy", percent, kit.currency, "percent")]
     if kit.chance(0.6):
-        amount = Decimal(kit.rng.randint(25, 60))
+        amount = Decimal(kit.rng.randint(25, 60)) * (10 if kit.currency == "SEK" else 1)
         charge_basis = "short_ton" if kit.us else "tonne"
         notes.append(freight.format(f=f"{kit.currency} {amount}", each=kit.each(charge_basis)))
         charges.append(Charge("Freight", amount, kit.currency, charge_basis, freight=True))

@@ -61,7 +61,7 @@ def plainest_csv(kit: Kit) -> None:
     for row, item in enumerate(kit.range(4), start=1):
         basis = kit.pick(("short_ton", "tonne", "cwt", "lb", "msf", "1000m2", "kg", "m2"))
         amount = kit.price(item, basis)
-        sides = item.sides if isinstance(item.sides, int) else kit.pick((0, 1)) if item.grade in ("URB", "UUK") else 1
+        sides = item.sides if isinstance(item.sides, int) else 0 if item.grade in ("URB", "UUK") else 1
         low, below = kit.pick(((None, None), (None, 5000), (5000, 20000), (20000, None)))
         day = kit.day()
         lead = kit.pick((None, 0, 14, 35))
