@@ -10,7 +10,7 @@ from datetime import date
 
 import numpy as np
 
-from tracker.market.bands import ABOVE, BELOW, WITHIN, Bands
+from tracker.market.bands import ABOVE, BELOW, NO_BAND, WITHIN, Bands
 from tracker.market.history import History, history_of
 from tracker.market.offers import Offers
 from tracker.market.peers import ESD_LEVEL, FEWEST_PEERS
@@ -79,8 +79,7 @@ def _of_slip(slip: Slip, per_tonne: float, wording: Wording) -> str:
 
 
 def _places(factor: float) -> str:
-    places = round(np.log10(factor))
-    return "one place" if places == 1 else f"{places} places"
+    return {1: "one place", 2: "two places", 3: "three places"}[round(np.log10(factor))]
 
 
 def _of_peers(offer: int, offers: Offers, verdicts: Verdicts, wording: Wording) -> Iterator[str]:
@@ -88,14 +87,15 @@ def _of_peers(offer: int, offers: Offers, verdicts: Verdicts, wording: Wording) 
         yield _too_few(offer, offers, verdicts, wording)
     else:
         yield _scored(offer, offers, verdicts, wording)
-    if not verdicts.out_of_line[offer] or _beyond_others(offer, verdicts):
+    price = float(offers.per_tonne[offer])
+    if not verdicts.out_of_line[offer] or _beyond(price, offer, verdicts):
         return
     peers = verdicts.evidence
     if abs(peers.own_gap[offer]) > verdicts.limit[offer] * peers.own_spread[offer]:
         own = float(np.exp(peers.own_expected[offer]))
         yield (
-            f"With this vendor's other offers counted too it is {_beside(float(offers.per_tonne[offer]) / own - 1)} "
-            f"the {wording.amount(own)} to expect, and beyond the limit."
+            f"With this vendor's other offers counted too it is {_beside(price / own - 1)} the {wording.amount(own)} "
+            f"to expect, and beyond the limit."
         )
     if peers.extreme[offer]:
         yield (
@@ -106,24 +106,25 @@ def _of_peers(offer: int, offers: Offers, verdicts: Verdicts, wording: Wording) 
         yield "It is near the limit, and it moved there from this vendor's own last price while the grade did not."
 
 
-def _beyond_others(offer: int, verdicts: Verdicts) -> bool:
-    return (
-        not verdicts.low[offer]
-        <= np.exp(verdicts.evidence.gap[offer]) * verdicts.expected[offer]
-        <= verdicts.high[offer]
-    )
+def _beyond(price: float, offer: int, verdicts: Verdicts) -> bool:
+    return not float(verdicts.low[offer]) <= price <= float(verdicts.high[offer])
 
 
 def _too_few(offer: int, offers: Offers, verdicts: Verdicts, wording: Wording) -> str:
-    grade, count = offers.grades[offers.grade[offer]], int(verdicts.peers[offer])
+    grade, count, price = offers.grades[offers.grade[offer]], int(verdicts.peers[offer]), offers.per_tonne[offer]
     few = f"{_count(count, 'offer').capitalize()} of other vendors for {grade}, below {FEWEST_PEERS}: too few to score"
     if np.isnan(verdicts.expected[offer]):
         return f"{few}, and no band is known: there is nothing to compare with."
     low, high = wording.amount(float(verdicts.low[offer])), wording.amount(float(verdicts.high[offer]))
-    where = "outside" if _beyond_others(offer, verdicts) else "inside"
-    shown = "The band, narrowed by what they show," if count else "The band with the usual scatter round it"
-    price = wording.amount(float(offers.per_tonne[offer]))
-    return f"{few}. {shown} allows {low} to {high}; {price} lies {where}."
+    where = "outside" if _beyond(float(price), offer, verdicts) else "inside"
+    guide = _guide(count > 0, verdicts.place[offer] != NO_BAND)
+    return f"{few}. {guide} allows {low} to {high}; {wording.amount(float(price))} lies {where}."
+
+
+def _guide(others: bool, band: bool) -> str:
+    if band:
+        return "The band, narrowed by what they show," if others else "The band with the usual scatter round it"
+    return "What they show, with room for doubt," if others else "What this vendor itself asks for the grade"
 
 
 def _scored(offer: int, offers: Offers, verdicts: Verdicts, wording: Wording) -> str:

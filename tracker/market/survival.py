@@ -90,11 +90,13 @@ def median_time(survival: Survival) -> Median:
 def chance_within(survival: Survival, waited: float, further: float) -> float | None:
     """The chance that something awaited for `waited` arrives within `further` more.
 
-    That is 1 − S(waited + further) / S(waited). None where the record does not tell: nothing on it lasted past
-    `waited`.
+    That is 1 − S(waited + further) / S(waited). None where the record does not tell: it ends before
+    that time with some still waiting, or nothing on it lasted past `waited`.
     """
     still = survival.share_waiting(waited)
-    if still <= 0 or waited >= survival.last_seen:
+    until = waited + further
+    ends_open = until > survival.last_seen and survival.share_waiting(until) > 0
+    if still <= 0 or ends_open:
         return None
     return 1 - survival.share_waiting(waited + further) / still
 

@@ -1,0 +1,103 @@
+import numpy as np
+
+from tests.market.making import LIKE, NO_BANDS, bands_of, offers_of
+from tracker.market.offers import Settings
+from tracker.market.reasons import Wording, plain_wording, reasons
+from tracker.market.verdicts import judge
+from tracker.trade.basis import Basis
+
+BAND = bands_of(850.0, 1150.0)
+WORDING = plain_wording("USD")
+
+
+def _said(offers, offer, bands=BAND, settings=None):
+    return reasons(offer, offers, bands, judge(offers, bands, settings or Settings()), WORDING)
+
+
+def test_a_dear_offer_in_a_buyers_words():
+    assert _said(offers_of([*LIKE, 1350.0, 1005.0]), 8) == [
+        (
+            "USD 1,350 per tonne is 34% above the USD 1,004 per tonne that 9 offers of other vendors for SBS lead one "
+            "to expect at this caliper and order size; score +7.2, beyond the limit of 3.5."
+        ),
+        "It lies 17% above the band expected of SBS, USD 850 per tonne to USD 1,150 per tonne (level given).",
+    ]
+
+
+def test_a_slip_comes_first_and_asks():
+    cwt = list(Basis).index(Basis.CWT)
+    offers = offers_of([*LIKE, 1005.0 * 20], basis=[1] * 8 + [cwt])
+    assert _said(offers, 8)[0] == (
+        "Read as written this is USD 20,100 per tonne, 20 times too high; if the figure was meant per short ton and "
+        "not per hundredweight (100 lb), it would be USD 1,005 per tonne, as the market is. Which is it?"
+    )
+
+
+def test_a_slipped_decimal_says_how_far():
+    said = _said(offers_of([*LIKE, 10.05]), 8)[0]
+    assert "100 times too low; with the decimal sign two places over, it would be USD 1,005 per tonne" in said
+
+
+def test_an_offer_in_line_is_explained_too():
+    peers, band = _said(offers_of(LIKE), 0)
+    assert "within the limit" in peers
+    assert band == "It lies within the band expected of SBS, USD 850 per tonne to USD 1,150 per tonne (level given)."
+
+
+def test_too_few_is_said_with_what_was_judged_by():
+    said = _said(offers_of([1000.0, 1010.0, 1500.0]), 2)
+    assert said[0].startswith(
+        "2 offers of other vendors for SBS, below 5: too few to score. The band, narrowed by what"
+    )
+    assert said[0].endswith("USD 1,500 per tonne lies outside.")
+
+
+def test_nobody_to_compare_with():
+    assert _said(offers_of([1000.0]), 0, NO_BANDS) == [
+        (
+            "No offers of other vendors for SBS, below 5: too few to score, and no band is known: there is nothing to "
+            "compare with."
+        ),
+        "No band is known for SBS: no market level is set.",
+    ]
+
+
+def test_a_vendors_own_list_as_accuser():
+    alone = offers_of([*LIKE, 1450.0], vendor=[3] * 9)
+    assert "What this vendor itself asks for the grade allows USD 8" in _said(alone, 8, NO_BANDS)[0]
+    beside_a_dear_one = offers_of([*LIKE, 1190.0, 1010.0], vendor=[3] * 9 + [4])
+    said = _said(beside_a_dear_one, 8, bands_of(850.0, 1400.0))
+    assert any("With this vendor's other offers counted too it is" in sentence for sentence in said)
+
+
+def test_history_with_its_numbers():
+    prices = [1000.0, 1010.0, 990.0, 1200.0, 980.0, 990.0, 970.0, 1000.0]
+    offers = offers_of(
+        prices,
+        vendor=[0, 1, 2, 3] * 2,
+        board=[0, 1, 2, 3] * 2,
+        received=[737000] * 4 + [736900] * 4,
+        shown=[True] * 4 + [False] * 4,
+    )
+    assert _said(offers, 3)[-1] == (
+        "Up 20% since this vendor's last price for the board, USD 1,000 per tonne on 2018-07-25; over the same time "
+        "SBS of other vendors is up 2% (3 boards)."
+    )
+
+
+def test_what_makes_it_less_certain_comes_last():
+    offers = offers_of([*LIKE, 1000.0], estimated=[False] * 8 + [True], delivered=[True] * 8 + [False])
+    assert _said(offers, 8)[-2:] == [
+        "The price per tonne rests on an estimated basis weight: ask for the weight before arguing the price.",
+        "This price is without freight, while 8 of the grade's 9 offers are delivered.",
+    ]
+
+
+def test_the_reader_chooses_how_amounts_are_said():
+    offers = offers_of([*LIKE, 1350.0])
+    per_msf = Wording(lambda per_tonne: f"{per_tonne * 0.0325:.2f} a thousand")
+    assert reasons(8, offers, BAND, judge(offers, BAND, Settings()), per_msf)[0].startswith("43.88 a thousand is 3")
+
+
+def test_what_is_not_on_offer_has_nothing_said_of_it():
+    assert _said(offers_of([*LIKE, np.nan]), 8) == []
