@@ -110,13 +110,24 @@ def basis_text(text: str) -> BasisReading | None:
 @lru_cache(maxsize=16384)
 def find_basis(text: str) -> BasisReading | None:
     """The first unit in a header or sentence that follows '/', 'per', 'je', 'par' …: 'Price per ton' -> ton."""
+    found = _found_basis(text)
+    return None if found is None else found[0]
+
+
+def basis_span(text: str) -> tuple[int, int] | None:
+    """The numbers of the first token of 'per' and of the token after the unit that find_basis reads."""
+    found = _found_basis(text)
+    return None if found is None else (found[1], found[2])
+
+
+def _found_basis(text: str) -> tuple[BasisReading, int, int] | None:
     found = tokens(fold(text))
     for place in range(len(found)):
         after = after_per(found, place, weak=False)
         if place < after < len(found) and not _counts_something(found, place):
             unit = unit_at(found, after, text)
             if unit is not None:
-                return unit[0]
+                return unit[0], place, unit[1]
     return None
 
 
@@ -160,5 +171,3 @@ def all_units(text: str) -> tuple[BasisReading, ...]:
     """Every unit in a text, after 'per' or not: evidence of how the vendor measures."""
     folded = fold(text)
     return tuple(reading_of(m.value, text[m.start : m.end]) for m in basis_phrases().among(tokens(folded)))
-
-

@@ -120,7 +120,11 @@ def _with_unit(folded: str, end: int) -> int:
     shift = len(ahead) - len(re.sub(r"^\s?[mk]\s?(?=lb)", "", ahead))
     ahead = ahead[shift:]
     unit = phrases("basis").at(tokens(ahead), 0) if ahead.strip() and tokens(ahead) else None
-    if unit is None or ahead[: unit.start].strip() or unit.value not in ("short_ton", "tonne", "ton", "long_ton", "cwt", "lb", "kg"):
+    if (
+        unit is None
+        or ahead[: unit.start].strip()
+        or unit.value not in ("short_ton", "tonne", "ton", "long_ton", "cwt", "lb", "kg")
+    ):
         return end
     return end + shift + unit.end
 

@@ -70,7 +70,9 @@ def bare_caliper(value: Decimal) -> CaliperReading | None:
 
 def caliper_unit(text: str) -> CaliperUnit | None:
     """The unit that a header or unit row names: 'Caliper (pt)', 'µm', 'Dicke in mm'. None for none or two."""
-    units = {match.value for match in phrases("caliper_units").find(text) if not _ordinary_word(text, match.start, match.end)}
+    units = {
+        match.value for match in phrases("caliper_units").find(text) if not _ordinary_word(text, match.start, match.end)
+    }
     return CaliperUnit(units.pop()) if len(units) == 1 else None
 
 
@@ -106,7 +108,9 @@ def caliper_text(text: str, unit: CaliperUnit | None = None) -> CaliperText | No
     return CaliperText(_agreed(first, second), words=stripped)
 
 
-_IDLE = re.compile(r"[\s()\[\]/=,;:*\-.~+±]*(?:ca|cal|caliper|approx|about|nominal|nom|thk|to|bis)?[\s()\[\]/=,;:*\-.~]*")
+_IDLE = re.compile(
+    r"[\s()\[\]/=,;:*\-.~+±]*(?:ca|cal|caliper|approx|about|nominal|nom|thk|to|bis)?[\s()\[\]/=,;:*\-.~]*"
+)
 
 
 def _left_over(text: str, found: tuple[Measured, ...]) -> bool:
@@ -124,7 +128,9 @@ def _readings(one: Measured, said: str, header: CaliperUnit | None, words: str) 
         return likely or tuple(readings)
     if header is not None:
         return _under(one.amounts, header, words)
-    bare = {reading.um: reading for reading in (bare_caliper(amount.value) for amount in one.amounts) if reading is not None}
+    bare = {
+        reading.um: reading for reading in (bare_caliper(amount.value) for amount in one.amounts) if reading is not None
+    }
     return tuple(bare.values())
 
 
@@ -162,4 +168,6 @@ def find_calipers(text: str) -> tuple[CaliperReading, ...]:
 
 
 def _is_measure_of_a_sheet(folded: str, one: Measured) -> bool:
-    return bool(re.match(r"\s*x\s*\d", folded[one.end :])) or bool(re.search(r"\d\s*[a-z\"']*\s*x\s*$", folded[: one.start]))
+    return bool(re.match(r"\s*x\s*\d", folded[one.end :])) or bool(
+        re.search(r"\d\s*[a-z\"']*\s*x\s*$", folded[: one.start])
+    )

@@ -89,7 +89,8 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
 
 def _in_part(part: str) -> ChargeWords | None:
     named = _charges_in(part)
-    if not named or phrases("delivery").find(part) or phrases("not_charge").find(part):
+    included = any(match.value == "delivered" for match in phrases("delivery").find(part))
+    if not named or included or phrases("not_charge").find(part):
         return None
     kind, label = ChargeKind(named[0].value), _label(part, named)
     percents = _PERCENT.findall(fold(part))

@@ -50,12 +50,37 @@ def _end_of_form(head: str, ends: list[Found[str]]) -> int:
 
 def _ends_in_trade_word(head: str) -> bool:
     found = tokens(fold(head))
-    return any(match.value == "trade" and match.after == len(found) and match.first > 0 for match in phrases("company").find(head))
+    return any(
+        match.value == "trade" and match.after == len(found) and match.first > 0
+        for match in phrases("company").find(head)
+    )
 
 
 def _is_name(name: str) -> bool:
     words = [word for word in re.findall(r"[^\W\d_][\w'’.&-]*", name)]
-    small = {"of", "and", "the", "für", "und", "de", "du", "la", "le", "et", "y", "och", "i", "del", "des", "mbH", "der", "el", "von", "en", "à"}
+    small = {
+        "of",
+        "and",
+        "the",
+        "für",
+        "und",
+        "de",
+        "du",
+        "la",
+        "le",
+        "et",
+        "y",
+        "och",
+        "i",
+        "del",
+        "des",
+        "mbH",
+        "der",
+        "el",
+        "von",
+        "en",
+        "à",
+    }
     named = [word for word in words if word not in small]
     if len(named) < 2 or not all(word[0].isupper() for word in named):
         return False

@@ -41,7 +41,9 @@ class CurrencyReading:
 @cache
 def currency_phrases() -> Phrases[tuple[str, bool]]:
     """Every currency's words -> (code or shared sign, whether it is the hundredth part)."""
-    meanings: dict[tuple[str, bool], tuple[str, ...]] = {(key, False): found for key, found in words("currency").items()}
+    meanings: dict[tuple[str, bool], tuple[str, ...]] = {
+        (key, False): found for key, found in words("currency").items()
+    }
     meanings.update({(key, True): found for key, found in words("cents").items()})
     return Phrases(meanings)
 

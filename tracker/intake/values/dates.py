@@ -27,12 +27,18 @@ class DateReading:
     numeric: bool = False
 
 
-_NUMERIC = re.compile(r"(?<![\d./,-])(?:(\d{4})([-/.])(\d{1,2})\2(\d{1,2})|(\d{1,2})([-/.])\s?(\d{1,2})\6\s?(\d{4}|\d{2}))(?![\d/-]|\.\d|,\d)")
-_DAY_MONTH_YEAR = re.compile(r"(?<![\d./])(\d{1,2})(?:st|nd|rd|th|er|:e|\.|)\s*[-/ ]?\s*(?:(?:of|de|del|den)\s+)?([^\W\d_]{3,10})\.?\s*[-/,' ]?\s*(?:(?:of|de|del)\s+)?'?(\d{4}|\d{2})(?![\d.,]*\d)")
+_NUMERIC = re.compile(
+    r"(?<![\d./,-])(?:(\d{4})([-/.])(\d{1,2})\2(\d{1,2})|(\d{1,2})([-/.])\s?(\d{1,2})\6\s?(\d{4}|\d{2}))(?![\d/-]|\.\d|,\d)"
+)
+_DAY_MONTH_YEAR = re.compile(
+    r"(?<![\d./])(\d{1,2})(?:st|nd|rd|th|er|:e|\.|)\s*[-/ ]?\s*(?:(?:of|de|del|den)\s+)?([^\W\d_]{3,10})\.?\s*[-/,' ]?\s*(?:(?:of|de|del)\s+)?'?(\d{4}|\d{2})(?![\d.,]*\d)"
+)
 _MONTH_DAY_YEAR = re.compile(r"([^\W\d_]{3,10})\.?\s+(\d{1,2})(?:st|nd|rd|th|)\s*,?\s+'?(\d{4})(?!\d)")
 _YEAR_MONTH_DAY = re.compile(r"(\d{4})[- /]([^\W\d_]{3,10})[- /](\d{1,2})(?!\d)")
 _MONTH_YEAR = re.compile(r"([^\W\d_]{3,10})\.?\s*[-/, ]?\s*(?:(?:of|de|del)\s+)?'?(\d{4})(?!\d)")
-_QUARTER = re.compile(r"(?:q([1-4])|([1-4])\.?\s*(?:quartal|quarter|trimestre|kvartal(?:et)?|kv|q))\s*[-/, ]?\s*(?:de\s+)?(\d{4})")
+_QUARTER = re.compile(
+    r"(?:q([1-4])|([1-4])\.?\s*(?:quartal|quarter|trimestre|kvartal(?:et)?|kv|q))\s*[-/, ]?\s*(?:de\s+)?(\d{4})"
+)
 
 
 def _month(word: str) -> int | None:

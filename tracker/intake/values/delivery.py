@@ -32,7 +32,9 @@ _CAPITALS_ONLY = frozenset({"for", "fas", "fot", "dat", "cip"})
 def _terms_in(text: str) -> list[Found[str]]:
     folded = fold(text)
     found = _terms().among(tokens(folded))
-    return [one for one in found if folded[one.start : one.end] not in _CAPITALS_ONLY or text[one.start : one.end].isupper()]
+    return [
+        one for one in found if folded[one.start : one.end] not in _CAPITALS_ONLY or text[one.start : one.end].isupper()
+    ]
 
 
 @lru_cache(maxsize=16384)

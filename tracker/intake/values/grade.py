@@ -159,7 +159,13 @@ def _entry(name: str, explanation: str) -> LegendEntry | None:
     name = name.strip(" \"'“”*•-")
     grade = find_grade(explanation)
     own = find_grade(name)
-    if grade is None or grade.grade is None or not name or _IDLE_NAMES.match(fold(name)) or not any(c.isalpha() for c in name):
+    if (
+        grade is None
+        or grade.grade is None
+        or not name
+        or _IDLE_NAMES.match(fold(name))
+        or not any(c.isalpha() for c in name)
+    ):
         return None
     if own is not None and own.grades:
         return None

@@ -7,7 +7,7 @@ from functools import cache, lru_cache
 from rapidfuzz import process
 from rapidfuzz.distance import OSA
 
-from tracker.intake.values.basis import BasisReading, basis_text
+from tracker.intake.values.basis import BasisReading, basis_span, basis_text
 from tracker.intake.values.brackets import Bracket, bracket_text
 from tracker.intake.values.caliper import CaliperReading, caliper_unit, find_calipers
 from tracker.intake.values.currency import CurrencyReading, currency_phrases
@@ -180,14 +180,23 @@ def _by_words(text: str) -> list[RoleReading]:
 
 def _header_phrases_among(text: str) -> list[tuple[Role, int, int, tuple[int, int]]]:
     alone = phrases("headers_alone").whole(text)
-    if alone is not None:
+    # The sign for a millionth of a metre folds to the letters of 'unit of measure'.
+    if alone is not None and not set("µμ") & set(text):
         return [(Role(alone), 0, 1, (0, len(text)))]
     found = tokens(fold(text))
+    unit = basis_span(text) or (0, 0)
     result = []
     for match in phrases("headers").among(found):
+        if unit[0] < match.first < unit[1] or (unit[0] == match.first and match.after <= unit[1] > unit[0]):
+            # 'sheets' in 'Price per 1,000 sheets' is the unit.
+            continue
         # A phrase may stand in two lists ('delivery' is a lead time or terms): each counts.
-        for role in _roles_of(tuple(token for token, _, _ in found[match.first : match.after])) or (match.value,):
-            result.append((Role(role), match.first, match.after, (match.start, match.end)))
+        roles = _roles_of(tuple(token for token, _, _ in found[match.first : match.after])) or (match.value,)
+        priced = unit[1] > unit[0] and match.after > unit[0]
+        for role in roles:
+            # 'Price per' asks for a unit; with the unit behind it, it is the price.
+            meant = Role.PRICE if role == Role.BASIS and priced else Role(role)
+            result.append((meant, match.first, match.after, (match.start, match.end)))
     return result
 
 
@@ -210,7 +219,16 @@ def _unexplained(text: str, spans: list[tuple[int, int]]) -> int:
     known: set[int] = set()
     for match in currency_phrases().find(text):
         known.update(range(match.first, match.after))
-    for section in ("header_filler", "basis", "weight_units", "caliper_units", "length_units", "lead", "delivery", "incoterms"):
+    for section in (
+        "header_filler",
+        "basis",
+        "weight_units",
+        "caliper_units",
+        "length_units",
+        "lead",
+        "delivery",
+        "incoterms",
+    ):
         for named in phrases(section).find(text):
             known.update(range(named.first, named.after))
     return sum(
@@ -227,7 +245,12 @@ def _by_unit(text: str) -> list[RoleReading]:
     has_currency = unit is not None and unit.currency is not None
     if unit is not None and has_currency:
         readings.append(RoleReading(Role.PRICE, 0.85 if unit.basis is not None else 0.6, text))
-    elif unit is not None and unit.basis is not None and unit.basis.bases and (not weights or basis_text(text) is not None):
+    elif (
+        unit is not None
+        and unit.basis is not None
+        and unit.basis.bases
+        and (not weights or basis_text(text) is not None)
+    ):
         readings.append(RoleReading(Role.PRICE, 0.55, text))
     if weights and not has_currency:
         certain = len(weights) == 1 and basis_text(text) is None

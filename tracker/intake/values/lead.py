@@ -42,7 +42,9 @@ def calendar_days(count: Decimal, unit: LeadUnit) -> int:
 
 def lead_unit(text: str) -> LeadUnit | None:
     """The unit of time that a header names: 'Lead time (weeks)', 'LT, wks'. None for none, two, or months."""
-    found = {match.value for match in phrases("lead").find(text) if match.value in ("day", "working_day", "week", "month")}
+    found = {
+        match.value for match in phrases("lead").find(text) if match.value in ("day", "working_day", "week", "month")
+    }
     return LeadUnit(found.pop()) if len(found) == 1 and "month" not in found else None
 
 

@@ -98,7 +98,11 @@ def find_masses(text: str) -> tuple[Mass, ...]:
     folded = fold(text)
     found: list[Mass] = []
     for match in _NUMBER.finditer(folded):
-        unit = phrases("basis").at(tokens(folded[match.end() : match.end() + 24]), 0) if match.end() < len(folded) else None
+        unit = (
+            phrases("basis").at(tokens(folded[match.end() : match.end() + 24]), 0)
+            if match.end() < len(folded)
+            else None
+        )
         if unit is None or unit.value not in _UNIT_OF or folded[match.end() : match.end() + unit.start].strip():
             continue
         end = match.end() + unit.end

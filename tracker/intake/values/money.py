@@ -149,7 +149,9 @@ _POUND_WORDS = frozenset({"lb", "lbs", "pound", "pounds", "#", "cwt"})
 @cache
 def _no_price_texts() -> frozenset[str]:
     found = {fold(word) for group in words("no_price").values() for word in group}
-    return frozenset(found | {word.replace(" ", "") for word in found} | {"-", "--", "---", ".", "..", "...", "/", "_", "*"})
+    return frozenset(
+        found | {word.replace(" ", "") for word in found} | {"-", "--", "---", ".", "..", "...", "/", "_", "*"}
+    )
 
 
 def _says_no_price(text: str) -> bool:
@@ -347,4 +349,6 @@ class _Walk:
     def _amounts(self, cents: bool, which: int) -> tuple[NumberReading, ...]:
         sign = -1 if self.negative and not self.is_range else 1
         share = Decimal("0.01") if cents else Decimal(1)
-        return tuple(NumberReading(sign * reading.value * share, reading.decimal_sign) for reading in self.numbers[which])
+        return tuple(
+            NumberReading(sign * reading.value * share, reading.decimal_sign) for reading in self.numbers[which]
+        )

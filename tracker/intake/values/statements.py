@@ -80,7 +80,17 @@ class SaysDate:
 
 
 Statement = (
-    SaysCurrency | SaysBasis | SaysTon | SaysWeightBasis | SaysMinimum | SaysDate | Delivery | Validity | LeadTime | ChargeWords | LegendEntry
+    SaysCurrency
+    | SaysBasis
+    | SaysTon
+    | SaysWeightBasis
+    | SaysMinimum
+    | SaysDate
+    | Delivery
+    | Validity
+    | LeadTime
+    | ChargeWords
+    | LegendEntry
 )
 
 
@@ -97,7 +107,7 @@ def _all(text: str) -> Iterator[Statement]:
     charges = find_charges(text)
     yield from charges
     for clause in clauses(text):
-        if not (phrases("charges").find(clause) and not phrases("delivery").find(clause) and not phrases("price_words").find(clause)):
+        if not any(charge.amounts for charge in find_charges(clause)):
             yield from _price_says(clause)
         yield from _board_says(clause)
     for said in (find_delivery(text), validity(text), find_lead(text)):
@@ -135,7 +145,7 @@ def _dates(text: str) -> Iterator[Statement]:
     """A date behind 'Date:', 'Stand' … that no word of validity stands before."""
     for clause in clauses(text):
         found = find_dates(clause)
-        if len(found) != 1 or validity(clause) is not None:
+        if len(found) != 1 or validity(clause) is not None or phrases("replaces").find(clause):
             continue
         dated = [match for match in phrases("dated").find(clause) if match.end <= found[0].start]
         if dated or not clause[: found[0].start].strip():
@@ -144,7 +154,18 @@ def _dates(text: str) -> Iterator[Statement]:
 
 @lru_cache(maxsize=8192)
 def says(text: str) -> frozenset[Remark]:
-    """What kind of text this is: indicative, superseded, a total, an index, a contact line. Empty for most."""
-    return frozenset(remark for remark in Remark if phrases(remark.value).find(text))
+    """What kind of text this is: indicative, superseded, a total, an index, a contact line. Empty for most.
 
-
+    A total or an index is one by its first words; a list that replaces an earlier one is not itself superseded.
+    """
+    found = set()
+    for remark in Remark:
+        matches = phrases(remark.value).find(text)
+        if remark in (Remark.TOTAL, Remark.INDEX):
+            matches = [match for match in matches if match.first <= (1 if remark is Remark.INDEX else 0)]
+        elif remark is Remark.SUPERSEDED:
+            replaced = [match.start for match in phrases("replaces").find(text)]
+            matches = [match for match in matches if not any(start <= match.start for start in replaced)]
+        if matches:
+            found.add(remark)
+    return frozenset(found)

@@ -90,7 +90,12 @@ def _clause(clause: str) -> Validity | None:
     days = _days(clause)
     if days is not None and speaks:
         return _relative(clause, days, dates)
-    if len(dates) == 2 and speaks and dates[0].start >= speaks[0].end and not _far(clause, dates[0].end, dates[1].start):
+    if (
+        len(dates) == 2
+        and speaks
+        and dates[0].start >= speaks[0].end
+        and not _far(clause, dates[0].end, dates[1].start)
+    ):
         return Validity(clause, until=dates[1])
     if _names_an_end(clause) or (speaks and (_speaks_of_months(clause) or (dates and not _only_begins(clause, dates)))):
         return Validity(clause, unread=True)

@@ -109,7 +109,8 @@ def _on_ream(one: Measured, ream: re.Match[str], words: str) -> WeightText | Non
     thousand_ft2 = width * length * int(ream[3]) / 144 / 1000
     unit = WeightUnit.LB_3000FT2 if thousand_ft2 == 3 else None
     readings = tuple(
-        WeightReading(amount.value, unit, Fraction(amount.value) * GSM_PER_LB_MSF / thousand_ft2, words) for amount in one.amounts
+        WeightReading(amount.value, unit, Fraction(amount.value) * GSM_PER_LB_MSF / thousand_ft2, words)
+        for amount in one.amounts
     )
     return WeightText(_board_only(readings), words) if one.unit in ("pound", "") else None
 
@@ -161,7 +162,10 @@ def find_weights(text: str) -> tuple[WeightReading, ...]:
 
 
 def possible(
-    readings: Iterable[WeightReading], caliper_um: Exact, low: Exact = Fraction(45, 100), high: Exact = Fraction(125, 100)
+    readings: Iterable[WeightReading],
+    caliper_um: Exact,
+    low: Exact = Fraction(45, 100),
+    high: Exact = Fraction(125, 100),
 ) -> tuple[WeightReading, ...]:
     """The readings whose density with this caliper lies between low and high g/cm³: what physics leaves."""
     return tuple(reading for reading in readings if Fraction(low) <= density(reading.gsm, caliper_um) <= Fraction(high))
