@@ -12,7 +12,7 @@ from tests.corpus.model import FilePlan
 from tests.corpus.writers import WRITERS
 
 Build = Callable[[Kit], FilePlan | None]
-SHEETS = ("xlsx", "xlsxw", "xls", "ods")
+SHEETS = ("xlsx", "xlsxw", "xls", "ods", "xlsx", "xlsxw", "xlsb")
 ALL = (*SHEETS, "csv")
 EVERYWHERE = ("en-us", "en", "de", "fr", "es", "sv")
 

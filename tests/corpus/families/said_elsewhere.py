@@ -65,7 +65,7 @@ def mixed_currency_formats(kit: Kit) -> None:
         kit.plan.accept(sheet, row, 3, kit.intent(item, price, basis, currency=code))
 
 
-@family("basis_in_format", ("xlsx", "xlsxw", "xls"), ("en-us", "en", "de"))
+@family("basis_in_format", ("xlsx", "xlsxw", "xls", "xlsb"), ("en-us", "en", "de"))
 def basis_in_format(kit: Kit) -> None:
     """The number format carries currency and basis: '"$"#,##0"/ST"'."""
     sheet = kit.plan.sheet("Prices")
