@@ -218,7 +218,7 @@ def _offers(columns: dict, scene: Scene) -> Offers:
 
 
 def rightly_named(slip: Slip | None, meant: str) -> bool:
-    """Short ton and tonne count as one, and so do readings that differ by no factor (per cwt for per lb: two places)."""
+    """Short ton and tonne count as one, and readings that differ by no factor too (cwt for lb: two places)."""
     if slip is None:
         return False
     if meant == "decimal":
