@@ -86,9 +86,9 @@ def make(kind: Family, seed: int) -> Made:
     return Made(name, data, plan, plan.as_truth(name, is_csv), kind.resave and plan.raw is None and not is_csv)
 
 
-def corpus(seed: int, pattern: str = "*", count: int = 1) -> Iterator[Made]:
-    """`count` files of each family whose name matches, from seed on."""
+def corpus(seed: int, pattern: str = "*", count: int = 1, heavy: bool = True) -> Iterator[Made]:
+    """`count` files of each family whose name matches, from seed on; without the heavy ones if told so."""
     for kind in load().values():
-        if fnmatch(kind.name, pattern):
+        if fnmatch(kind.name, pattern) and (heavy or not kind.heavy):
             for step in range(1 if kind.heavy else count):
                 yield make(kind, seed + step)

@@ -161,6 +161,7 @@ def _one_size(kit: Kit, missing: str) -> None:
     items = kit.range(3)
     for item in items:
         setattr(item, missing, None)
+    items = list({(item.words, item.caliper, item.weight): item for item in items}.values())
     prices = [kit.price(item, basis) for item in items]
     size = caliper_column(kit, items) if missing == "weight" else weight_column(kit, items)
     columns = [product_column(kit, items), size, price_column(kit, prices, kit.price_head(basis))]
