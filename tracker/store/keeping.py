@@ -97,7 +97,7 @@ def _broken_references(connection: Connection) -> Iterator[str]:
                 )
                 count = connection.execute(missing.select_from(table)).scalar_one()
                 if count:
-                    yield f"{count} rows of {table.name} name a {other.table.name} that is not there. Restore a backup."
+                    yield f"{table.name}: rows that name a {other.table.name} that is not there: {count}. Restore a backup."
 
 
 def _odd_files(connection: Connection) -> Iterator[str]:
@@ -114,4 +114,4 @@ def _odd_files(connection: Connection) -> Iterator[str]:
             yield f"The kept file {row.name} is no longer what the vendor sent. Restore a backup."
     unpriced = connection.execute(select(func.count()).where(offer.c.price_units <= 0)).scalar_one()
     if unpriced:
-        yield f"{unpriced} offers have a price that is not above 0. Restore a backup."
+        yield f"Offers with a price that is not above 0: {unpriced}. Restore a backup."
