@@ -82,7 +82,7 @@ def caliper_text(kit: Kit, item: Board) -> str:
     """A caliper with its unit in the cell."""
     value, unit = item.caliper, item.caliper_unit
     if unit == "pt":
-        inches = format(value / 1000, "f")
+        inches = f"{value / 1000:.3f}"
         return kit.pick(
             (f"{value} pt", f"{value}pt", f'{inches}"', f'{inches.lstrip("0")}"', f"{inches} in", f"{value} points")
         )
