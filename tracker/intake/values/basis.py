@@ -143,7 +143,10 @@ def _counts_something(found: list[Token], per: int) -> bool:
 
 
 def after_per(found: list[Token], place: int, *, weak: bool) -> int:
-    """The token after '/', 'per', 'por la' … at this place; the place itself where there is none. `weak`: 'a', 'the' count."""
+    """The token after '/', 'per', 'por la' … at this place; the place itself where there is none.
+
+    `weak`: 'a', 'the' count too.
+    """
     while place < len(found):
         per = per_words().at(found, place)
         if found[place][0] == "/":
@@ -157,7 +160,9 @@ def after_per(found: list[Token], place: int, *, weak: bool) -> int:
 
 @lru_cache(maxsize=4096)
 def ton_definition(text: str) -> MassUnit | None:
-    """Which ton a sentence defines its tons to be: 'ton = 2,000 lb', 'All tons are metric'. None where it doesn't, or says two.
+    """Which ton a sentence defines its tons to be: 'ton = 2,000 lb', 'All tons are metric'.
+
+    None where it doesn't, or says two.
 
     'USD per short ton' is a basis, no definition.
     """

@@ -1,9 +1,13 @@
-"""Order-size brackets: '< 5 t', '20,000–40,000 lb', 'ab 10 t', 'TL (40,000 lb)'; and a row of them joined without gaps."""
+"""Order-size brackets: '< 5 t', '20,000–40,000 lb', 'ab 10 t', 'TL (40,000 lb)'.
+
+And a row of them joined without gaps.
+"""
 
 import re
 from dataclasses import dataclass, replace
 from decimal import Decimal
 from functools import lru_cache
+from itertools import pairwise
 
 from tracker.intake.values.masses import Mass, mass_text
 from tracker.intake.values.numbers import SPACED_NUMBER
@@ -44,7 +48,10 @@ _LOADS = ("truckload", "part_load", "pallet", "roll", "sheets", "other_unit")
 
 @lru_cache(maxsize=8192)
 def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
-    """A text that is one order-size bracket and nothing else; None otherwise. Bare numbers take the header's `units`."""
+    """A text that is one order-size bracket and nothing else; None otherwise.
+
+    Bare numbers take the header's `units`.
+    """
     stripped = text.strip()
     pieces = _pieces(stripped, units)
     if pieces is None:
@@ -162,13 +169,13 @@ def joined(
 ) -> tuple[KgBracket, ...]:
     """The brackets of one table in kg, in the order given, each ending where the next begins.
 
-    'ab 5 t' ends at the next start; '5,000–9,999 lb' before '10,000+' ends at 10,000; a row of 'up to' begins each where
-    the last one ended. Repeated brackets are one. What can't be put in weight stays unread.
+    'ab 5 t' ends at the next start; '5,000–9,999 lb' before '10,000+' ends at 10,000; a row of 'up to' begins each
+    where the last one ended. Repeated brackets are one. What can't be put in weight stays unread.
     """
     alone = {bracket: in_kg(bracket, ton, sign) for bracket in brackets}
     readable = sorted((one for one in alone if not alone[one].unread), key=lambda one: _order(alone[one]))
-    for one, following in zip(readable, readable[1:], strict=False):
-        alone[one], alone[following] = _meeting(one, alone[one], following, alone[following])
+    for one, following in pairwise(readable):
+        alone[one], alone[following] = _meeting(one, alone[one], alone[following])
     return tuple(alone[bracket] for bracket in brackets)
 
 
@@ -177,7 +184,7 @@ def _order(bracket: KgBracket) -> tuple[Decimal, Decimal]:
     return start, bracket.below_kg if bracket.below_kg is not None else Decimal("Infinity")
 
 
-def _meeting(one: Bracket, a: KgBracket, following: Bracket, b: KgBracket) -> tuple[KgBracket, KgBracket]:
+def _meeting(one: Bracket, a: KgBracket, b: KgBracket) -> tuple[KgBracket, KgBracket]:
     if b.from_kg is None:
         # 'up to 5 t', 'up to 10 t': the second begins where the first ends.
         if a.below_kg is not None and b.below_kg is not None and a.below_kg < b.below_kg:
@@ -191,7 +198,10 @@ def _meeting(one: Bracket, a: KgBracket, following: Bracket, b: KgBracket) -> tu
 
 
 def _step(bracket: Bracket) -> Decimal:
-    """One unit of the last figure written for the end: '9,999 lb' 1 lb, '4.9 t' 100 kg. In kg, with room for rounding."""
+    """One unit of the last figure written for the end: '9,999 lb' 1 lb, '4.9 t' 100 kg.
+
+    In kg, with room for rounding.
+    """
     end = bracket.end
     if end is None:
         return Decimal(0)

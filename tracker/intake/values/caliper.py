@@ -1,4 +1,7 @@
-"""Thickness of board: '18 pt', '.018"', '0,46 mm', '457 µm'. A mil is a point; a bare number goes by what board can be."""
+"""Thickness of board: '18 pt', '.018"', '0,46 mm', '457 µm'. A mil is a point.
+
+A bare number goes by what board can be.
+"""
 
 import re
 from dataclasses import dataclass

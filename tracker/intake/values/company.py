@@ -16,8 +16,8 @@ _LONGEST = 60
 def company_name(text: str) -> str | None:
     """A firm's name at the head of a text: 'Mirrowgate Board Ltd – cartonboard tariff' -> 'Mirrowgate Board Ltd'.
 
-    A legal form ends the name wherever it stands; without one, a word of the trade must end the first part of the text and
-    the part must be written as a name, each word with a capital. None otherwise.
+    A legal form ends the name wherever it stands; without one, a word of the trade must end the first part of the
+    text and the part must be written as a name, each word with a capital. None otherwise.
     """
     labelled = labelled_company(text)
     if labelled is not None:
@@ -57,31 +57,8 @@ def _ends_in_trade_word(head: str) -> bool:
 
 
 def _is_name(name: str) -> bool:
-    words = [word for word in re.findall(r"[^\W\d_][\w'’.&-]*", name)]
-    small = {
-        "of",
-        "and",
-        "the",
-        "für",
-        "und",
-        "de",
-        "du",
-        "la",
-        "le",
-        "et",
-        "y",
-        "och",
-        "i",
-        "del",
-        "des",
-        "mbH",
-        "der",
-        "el",
-        "von",
-        "en",
-        "à",
-    }
-    named = [word for word in words if word not in small]
+    found = re.findall(r"[^\W\d_][\w'’.&-]*", name)
+    named = [word for word in found if phrases("name_particles").whole(word) is None or word[0].isupper()]
     if len(named) < 2 or not all(word[0].isupper() for word in named):
         return False
     return not phrases("not_company").find(name)

@@ -85,3 +85,11 @@ def countries(text: str) -> frozenset[str]:
 def dollar_countries(text: str) -> frozenset[str]:
     """The dollars of the countries that a text names: 'Mississauga, Ontario' -> {'CAD'}."""
     return frozenset(_DOLLAR_OF[country] for country in countries(text) if country in _DOLLAR_OF)
+
+
+def combined(one: CurrencyReading, other: CurrencyReading) -> CurrencyReading:
+    """Two namings of one currency: '$' and 'USD' are USD; two that exclude each other leave both open."""
+    both = tuple(code for code in one.codes if code in other.codes)
+    joined = both or (*one.codes, *(code for code in other.codes if code not in one.codes))
+    bare = one.bare_dollar and other.bare_dollar
+    return CurrencyReading(joined, f"{one.words} {other.words}".strip(), one.cents or other.cents, bare)

@@ -7,7 +7,7 @@ from datetime import date, timedelta
 from enum import StrEnum
 from functools import lru_cache
 
-from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 
 
@@ -28,10 +28,13 @@ class DateReading:
 
 
 _NUMERIC = re.compile(
-    r"(?<![\d./,-])(?:(\d{4})([-/.])(\d{1,2})\2(\d{1,2})|(\d{1,2})([-/.])\s?(\d{1,2})\6\s?(\d{4}|\d{2}))(?![\d/-]|\.\d|,\d)"
+    r"(?<![\d./,-])"
+    r"(?:(\d{4})([-/.])(\d{1,2})\2(\d{1,2})|(\d{1,2})([-/.])\s?(\d{1,2})\6\s?(\d{4}|\d{2}))"
+    r"(?![\d/-]|\.\d|,\d)"
 )
 _DAY_MONTH_YEAR = re.compile(
-    r"(?<![\d./])(\d{1,2})(?:st|nd|rd|th|er|:e|\.|)\s*[-/ ]?\s*(?:(?:of|de|del|den)\s+)?([^\W\d_]{3,10})\.?\s*[-/,' ]?\s*(?:(?:of|de|del)\s+)?'?(\d{4}|\d{2})(?![\d.,]*\d)"
+    r"(?<![\d./])(\d{1,2})(?:st|nd|rd|th|er|:e|\.|)\s*[-/ ]?\s*(?:(?:of|de|del|den)\s+)?"
+    r"([^\W\d_]{3,10})\.?\s*[-/,' ]?\s*(?:(?:of|de|del)\s+)?'?(\d{4}|\d{2})(?![\d.,]*\d)"
 )
 _MONTH_DAY_YEAR = re.compile(r"([^\W\d_]{3,10})\.?\s+(\d{1,2})(?:st|nd|rd|th|)\s*,?\s+'?(\d{4})(?!\d)")
 _YEAR_MONTH_DAY = re.compile(r"(\d{4})[- /]([^\W\d_]{3,10})[- /](\d{1,2})(?!\d)")
@@ -61,7 +64,10 @@ def _made(year: int, month: int, day: int) -> date | None:
 
 @lru_cache(maxsize=16384)
 def find_dates(text: str) -> tuple[DateReading, ...]:
-    """Every date in a text from left to right, each with all its readings; also 'end of June 2026', a month's last day."""
+    """Every date in a text from left to right, each with all its readings.
+
+    Also 'end of June 2026', a month's last day.
+    """
     folded = fold(text)
     if not any(sign.isdigit() for sign in folded):
         return ()

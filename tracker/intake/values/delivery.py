@@ -10,7 +10,10 @@ from tracker.intake.words.phrases import Found, Phrases
 
 @dataclass(frozen=True, slots=True)
 class Delivery:
-    """`delivered`: True with freight to the buyer, False without; None where a term pays to a port only, or two terms differ."""
+    """`delivered`: True with freight to the buyer, False without.
+
+    None where a term pays to a port only, or two terms differ.
+    """
 
     delivered: bool | None
     words: str

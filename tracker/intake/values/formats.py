@@ -3,16 +3,25 @@
 import re
 from functools import lru_cache
 
-from tracker.intake.values.currency import CurrencyReading, find_currencies
-from tracker.intake.values.money import combined, price_unit
+from tracker.intake.values.currency import CurrencyReading, combined, find_currencies
+from tracker.intake.values.money import price_unit
 
-# Windows language codes that tell apart the countries of a shared sign ([MS-LCID], from memory).
-_BY_LOCALE = {
-    "$": {0x409: "USD", 0x1009: "CAD", 0xC0C: "CAD", 0xC09: "AUD", 0x1409: "NZD", 0xC04: "HKD", 0x3C09: "HKD", 0x1004: "SGD", 0x4809: "SGD", 0x80A: "MXN", 0x404: "TWD"},
-    "kr": {0x41D: "SEK", 0x81D: "SEK", 0x414: "NOK", 0x814: "NOK", 0x406: "DKK", 0x40F: "ISK"},
-    "¥": {0x411: "JPY", 0x804: "CNY"},
+# Language codes that tell apart the countries of a shared sign: Windows numbers ([MS-LCID], from memory) and tags.
+_DOLLARS: dict[int | str, str] = {
+    0x409: "USD", 0x1009: "CAD", 0xC0C: "CAD", 0xC09: "AUD", 0x1409: "NZD", 0xC04: "HKD", 0x3C09: "HKD",
+    0x1004: "SGD", 0x4809: "SGD", 0x80A: "MXN", 0x404: "TWD",
+    "us": "USD", "ca": "CAD", "au": "AUD", "nz": "NZD", "hk": "HKD", "sg": "SGD", "mx": "MXN", "tw": "TWD",
 }  # fmt: skip
-_BRACKETED = re.compile(r"\[\$([^\]-]*)(?:-([0-9A-Fa-f]+))?(?:,[^\]]*)?\]")
+_CROWNS: dict[int | str, str] = {
+    0x41D: "SEK", 0x81D: "SEK", 0x414: "NOK", 0x814: "NOK", 0x406: "DKK", 0x40F: "ISK",
+    "se": "SEK", "fi": "SEK", "no": "NOK", "dk": "DKK", "is": "ISK",
+}  # fmt: skip
+_BY_LOCALE: dict[str, dict[int | str, str]] = {
+    "$": _DOLLARS,
+    "kr": _CROWNS,
+    "¥": {0x411: "JPY", 0x804: "CNY", "jp": "JPY", "cn": "CNY"},
+}
+_BRACKETED = re.compile(r"\[\$([^\]-]*)(?:-([0-9A-Za-z-]+))?(?:,[^\]]*)?\]")
 _COLOUR_OR_CONDITION = re.compile(r"\[[^\]$]*\]")
 _LITERAL = re.compile(r'"([^"]*)"|\\(.)|_.|\*.|([€£¥$¢])|([#0?][#0?.,]*)')
 
@@ -44,15 +53,23 @@ def _first_section(code: str) -> str:
 
 
 def _signed(sign: str, locale: str | None) -> str:
-    known = _BY_LOCALE.get(sign.strip().rstrip(".").lower(), {})
-    return known.get(int(locale, 16) & 0xFFFF, sign) if locale else sign
+    """'$' with a language code as its ISO code; the sign itself where the code names no country it knows."""
+    known = _BY_LOCALE.get(sign.strip().rstrip(".").lower())
+    if known is None or not locale:
+        return sign
+    _, hyphen, country = locale.rpartition("-")
+    if hyphen:
+        return known.get(country.lower(), sign)
+    is_number = all(letter in "0123456789ABCDEFabcdef" for letter in locale)
+    return known.get(int(locale, 16) & 0xFFFF, sign) if is_number else sign
 
 
 @lru_cache(maxsize=4096)
 def number_format_currency(code: str) -> CurrencyReading | None:
     """The currency of a number format: '[$€-407] #,##0.00' -> EUR, '"kr" 0' -> several. None where it names none.
 
-    A '$' of a format without a language code is a bare dollar, which spreadsheets also show in the reader's own currency.
+    A '$' of a format without a language code is a bare dollar, which spreadsheets also show in the reader's own
+    currency.
     """
     said = format_words(code)
     if not said:

@@ -1,4 +1,7 @@
-"""Grades by the trade's names, codes and coatings; a name the trade does not share stays unknown until a legend explains it."""
+"""Grades by the trade's names, codes and coatings.
+
+A name the trade does not share stays unknown until a legend explains it.
+"""
 
 import re
 from dataclasses import dataclass
@@ -38,7 +41,7 @@ class LegendEntry:
 
 @cache
 def _names() -> Phrases[str]:
-    return Phrases({key: found for key, found in words("grades").items()})
+    return Phrases(words("grades"))
 
 
 @cache
@@ -138,7 +141,7 @@ _PARTS = re.compile(r"[;\n|]|,(?=[^()]*(?:=|\()[^()]*)|\.\s")
 
 @lru_cache(maxsize=4096)
 def legend(text: str) -> tuple[LegendEntry, ...]:
-    """The explanations of a vendor's names in a note: 'Fenlight White = SBS C1S; Fenlight Brown: coated unbleached kraft'.
+    """The explanations of a vendor's names in a note: 'Fenlight White = SBS C1S, Fenlight Brown = CUK'.
 
     Only where the explained side names exactly one grade and the name's own side names none.
     """
@@ -152,9 +155,6 @@ def legend(text: str) -> tuple[LegendEntry, ...]:
     return tuple(entries)
 
 
-_IDLE_NAMES = re.compile(r"^(?:note|legend|key|grades?|products?|boards?|remarks?|price|prices|sorte|where)$")
-
-
 def _entry(name: str, explanation: str) -> LegendEntry | None:
     name = name.strip(" \"'“”*•-")
     grade = find_grade(explanation)
@@ -163,7 +163,7 @@ def _entry(name: str, explanation: str) -> LegendEntry | None:
         grade is None
         or grade.grade is None
         or not name
-        or _IDLE_NAMES.match(fold(name))
+        or phrases("legend_labels").whole(name) is not None
         or not any(c.isalpha() for c in name)
     ):
         return None

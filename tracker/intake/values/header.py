@@ -1,4 +1,7 @@
-"""What a header says its column holds, and the units, currency and basis it carries: 'Price\\n(US$/ST)', 'BW lb/MSF'."""
+"""What a header says its column holds, and the units, currency and basis it carries.
+
+'Price\\n(US$/ST)', 'BW lb/MSF'.
+"""
 
 from dataclasses import dataclass
 from enum import StrEnum
@@ -73,7 +76,10 @@ class Role(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class RoleReading:
-    """One role that a header may name. `strength`: 1 the words say exactly that, 0.8 among other words, 0.6 misspelt or by a unit alone."""
+    """One role that a header may name.
+
+    `strength`: 1 the words say exactly that, about 0.8 among other words, 0.85 or less by a unit, 0.6 or less misspelt.
+    """
 
     role: Role
     strength: float
@@ -82,7 +88,11 @@ class RoleReading:
 
 @dataclass(frozen=True, slots=True)
 class Header:
-    """All that one header text says. `values`: the header is itself a value of a cross-tab ('18 pt', '300 g/m²', '< 5 t')."""
+    """All that one header text says.
+
+    `calipers`, `weights`, `sheet_sizes`, `bracket`, `grade`: the header is itself a value of a
+    cross-tab ('18 pt', '< 5 t').
+    """
 
     text: str
     roles: tuple[RoleReading, ...]
@@ -110,10 +120,9 @@ class Header:
         return next((reading.strength for reading in self.roles if reading.role is role), 0.0)
 
 
-_MONEY = frozenset(
-    {Role.PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.PREVIOUS_PRICE, Role.ALL_IN, Role.FREIGHT, Role.ENERGY, Role.SHEETING,
-     Role.CHARGE, Role.DISCOUNT, Role.CHANGE, Role.INDEX, Role.TOTAL}
-)  # fmt: skip
+_PRICES = {Role.PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.PREVIOUS_PRICE, Role.ALL_IN, Role.TOTAL}
+_CHARGES = {Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE, Role.DISCOUNT, Role.CHANGE, Role.INDEX}
+_MONEY = frozenset(_PRICES | _CHARGES)
 
 
 @lru_cache(maxsize=8192)
@@ -146,7 +155,10 @@ def header(text: str) -> Header:
 
 @lru_cache(maxsize=8192)
 def header_roles(text: str) -> tuple[RoleReading, ...]:
-    """The roles a header may name, the strongest first: by its words, else by its unit, else by a near miss of a word."""
+    """The roles a header may name, the strongest first.
+
+    By its words, else by its unit, else by a near miss of a word.
+    """
     strengths: dict[Role, RoleReading] = {}
     by_words = _by_words(text)
     by_unit = _by_unit(text)

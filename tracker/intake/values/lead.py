@@ -1,4 +1,7 @@
-"""Lead times in calendar days: a week is 7, n business days are ceil(n*7/5), from stock is 0. What is not plain stays unread."""
+"""Lead times in calendar days: a week is 7, n business days are ceil(n*7/5), from stock is 0.
+
+What is not plain stays unread.
+"""
 
 import re
 from collections.abc import Iterable
@@ -61,7 +64,8 @@ _DASHES = re.compile(r"-{1,2}|\.{2,3}|…|/")
 def lead_text(text: str, unit: LeadUnit | None = None) -> LeadTime | None:
     """A lead-time cell: '4-6 wks', '10 business days', 'ab Lager', or a bare number in its header's unit.
 
-    None where anything in it is not understood, where a range runs backwards, and for months, which have no fixed length.
+    None where anything in it is not understood, where a range runs backwards, and for months, which have no fixed
+    length.
     """
     stripped = text.strip()
     parts = _parts(stripped)

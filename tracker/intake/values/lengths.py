@@ -47,7 +47,10 @@ def _inside_a_word(folded: str, start: int) -> bool:
 
 
 def _unit_behind(folded: str, end: int, section: str) -> tuple[str, int]:
-    """The unit that begins at this place, past a space or a hyphen ('18-pt'); '' and the place itself where none does."""
+    """The unit that begins at this place, past a space or a hyphen ('18-pt').
+
+    '' and the place itself where none does.
+    """
     gap = end
     while folded[gap : gap + 1] == " " or (folded[gap : gap + 1] == "-" and folded[gap + 1 : gap + 2].isalpha()):
         gap += 1

@@ -9,7 +9,10 @@ from tracker.intake.words.lists import phrases
 
 @lru_cache(maxsize=8192)
 def find_minimum(text: str) -> Mass | None:
-    """The one weight behind words for a minimum order, in the same clause; None where there is none, or two that differ."""
+    """The one weight behind words for a minimum order, in the same clause.
+
+    None where there is none, or two that differ.
+    """
     found = {}
     for clause in clauses(text):
         words = phrases("minimum").find(clause)

@@ -16,7 +16,10 @@ from tracker.intake.words.fold import fold
 
 @dataclass(frozen=True, slots=True)
 class NumberReading:
-    """One value of a text. `decimal_sign` is '.' or ',' where the text shows or implies one in this reading, else ''."""
+    """One value of a text.
+
+    `decimal_sign` is '.' or ',' where the text shows or implies one in this reading, else ''.
+    """
 
     value: Decimal
     decimal_sign: str = ""

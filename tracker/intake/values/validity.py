@@ -15,7 +15,8 @@ from tracker.intake.words.lists import phrases
 class Validity:
     """Until when a price holds, the day included: either `until`, or so many `days` after `base`.
 
-    `base` None with `days`: counted from the date of the list itself. `unread`: the text speaks of validity, but not in a
+    `base` None with `days`: counted from the date of the list itself. `unread`: the text speaks of validity, but not
+    in a
     way that gives a day.
     """
 
@@ -45,7 +46,10 @@ _COUNT = re.compile(r"(?<![\d.,/-])(\d{1,3})\s*-?\s*([^\W\d_]+)")
 
 @lru_cache(maxsize=16384)
 def validity(text: str) -> Validity | None:
-    """What a title, note or label says of validity; None where it doesn't speak of it. Clauses that disagree are unread."""
+    """What a title, note or label says of validity; None where it doesn't speak of it.
+
+    Clauses that disagree are unread.
+    """
     found = {}
     for clause in clauses(text):
         said = _clause(clause)

@@ -74,7 +74,9 @@ _RANGE_GAP = re.compile(r"\s*(?:-|to|bis)\s*")
 
 @lru_cache(maxsize=16384)
 def weight_text(text: str, units: tuple[WeightUnit, ...] = ()) -> WeightText | None:
-    """A basis-weight cell: '75#/MSF', '300 gsm', '190 lb/3000 ft²', '62 lb (24x36-500)', a bare number under its header's units.
+    """A basis-weight cell.
+
+    '75#/MSF', '300 gsm', '190 lb/3000 ft²', '62 lb (24x36-500)', a bare number under its header's units.
 
     None where the cell holds anything else or no unit is known at all.
     """
@@ -127,7 +129,10 @@ def _readings(
 
 
 def _board_only(readings: tuple[WeightReading, ...]) -> tuple[WeightReading, ...]:
-    """Where a number has two readings ('1,016'), those that can be board: 80 to 3,000 g/m² (common practice, no source)."""
+    """Where a number has two readings ('1,016'), those that can be board.
+
+    80 to 3,000 g/m² (common practice, no source).
+    """
     if len({reading.value for reading in readings}) == 1:
         return readings
     likely = tuple(reading for reading in readings if 80 <= reading.gsm <= 3000)

@@ -37,7 +37,8 @@ def read_words(path: Path) -> dict[str, dict[str, list[str]]]:
         for meaning, words in meanings.items():
             if not isinstance(words, list) or not all(isinstance(word, str) for word in words):
                 raise ValueError(
-                    f'In the word list {path.name}, [{section}] {meaning} should be a list of words in quotes: ["…", "…"].'
+                    f"In the word list {path.name}, [{section}] {meaning} should be a list of words in quotes, "
+                    'like ["first", "second"].'
                 )
     return content
 

@@ -22,7 +22,10 @@ class Found(Generic[T]):
 
 
 class Phrases(Generic[T]):
-    """Phrases with their meanings. A phrase may end or begin with '*': then its last or first word is a part of a word."""
+    """Phrases with their meanings. A phrase may end or begin with '*'.
+
+    Then its last or first word is a part of a word.
+    """
 
     def __init__(self, meanings: Mapping[T, Iterable[str]]) -> None:
         self._by_first: dict[str, list[tuple[tuple[str, ...], T]]] = {}
@@ -95,7 +98,9 @@ class Phrases(Generic[T]):
         return self.among(tokens(fold(text)))
 
     def whole(self, text: str) -> T | None:
-        """The meaning of a text that is this phrase and nothing else (brackets, dots and colons around it do not count)."""
+        """The meaning of a text that is this phrase and nothing else (brackets, dots and colons around it do not
+        count).
+        """
         found = [token for token in tokens(fold(text)) if token[0] not in "()[]:;,!*"]
         match = self.at(found, 0) if found else None
         return match.value if match is not None and match.after == len(found) else None

@@ -1,0 +1,255 @@
+"""One pass over a price cell, from left to right: numbers, currency, unit, marks, and what none of them explains."""
+
+import re
+from dataclasses import dataclass, field, replace
+from decimal import Decimal
+from functools import cache
+
+from tracker.intake.values import basis as units
+from tracker.intake.values import currency as currencies
+from tracker.intake.values.basis import BasisReading, after_per
+from tracker.intake.values.currency import CurrencyReading, currency_phrases
+from tracker.intake.values.numbers import SPACED_NUMBER, NumberReading, number_readings
+from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.lists import phrases, words
+from tracker.intake.words.phrases import Phrases, Token
+
+
+@dataclass(frozen=True, slots=True)
+class PriceText:
+    """What a price cell says.
+
+    `amounts`: every reading, in the main unit (cents are divided by 100); () when the cell says there is no price.
+    `upper`: readings of the second number where the cell holds a range. `open_ended`: 'from 1,145', 'up to 1,200'.
+    `no_price`: the words that say so ('call', 'n/q', '-'), else ''. `marks`: '*', '¹', 'ca.' … `rest`: not understood.
+    """
+
+    words: str
+    amounts: tuple[NumberReading, ...] = ()
+    upper: tuple[NumberReading, ...] = ()
+    currency: CurrencyReading | None = None
+    basis: BasisReading | None = None
+    no_price: str = ""
+    open_ended: bool = False
+    indicative: bool = False
+    delivered: bool | None = None
+    marks: tuple[str, ...] = ()
+    rest: str = ""
+
+    @property
+    def is_range(self) -> bool:
+        return bool(self.upper) or self.open_ended
+
+
+def no_piece(currency: CurrencyReading | None, unit: BasisReading | None) -> BasisReading | None:
+    """'$/st' is a short ton: pieces are priced in 'kr/st' and 'EUR/St'."""
+    if unit is not None and unit.foreign == "piece" and currency is not None and "USD" in currency.codes:
+        return replace(unit, foreign=None)
+    return unit
+
+
+def cents_by_unit(currency: CurrencyReading, unit: BasisReading | None) -> CurrencyReading:
+    """Cents per pound or hundredweight are cents of a dollar: nobody prices euro board by the pound."""
+    pounds = unit is not None and unit.words.strip().lower().rstrip(".") in _POUND_WORDS
+    if currency.cents and len(currency.codes) > 1 and pounds:
+        return replace(currency, codes=currencies.DOLLARS, bare_dollar=True)
+    return currency
+
+
+_POUND_WORDS = frozenset({"lb", "lbs", "pound", "pounds", "#", "cwt"})
+
+
+@cache
+def _words() -> Phrases[tuple[str, str]]:
+    """Everything but numbers and units that may stand in a price cell -> (kind, which)."""
+    meanings: dict[tuple[str, str], tuple[str, ...]] = {}
+    for section in ("indicative", "about", "marks", "delivery", "incoterms", "no_price"):
+        for key, found in words(section).items():
+            meanings[(section, key)] = found
+    return Phrases(meanings)
+
+
+_NUMBER = re.compile(rf"(?:{SPACED_NUMBER})(?:[.,:]-{{1,2}}(?![\d-]))?")
+_FOOTNOTE = re.compile(r"\*+|[†‡§¹²³⁴⁵⁶⁷⁸⁹]+\)?|\(\d\)|\[\d\]|(?<=[\d\s])\d\)")
+_DASH = re.compile(r"-{1,2}|\.{2,3}|…")
+
+
+@dataclass
+class PriceWalk:
+    """One pass over a price cell. Positions are characters; tokens are looked up by where they begin."""
+
+    text: str
+    bare: bool = False
+    numbers: list[tuple[NumberReading, ...]] = field(default_factory=list)
+    currency: CurrencyReading | None = None
+    basis: BasisReading | None = None
+    marks: list[str] = field(default_factory=list)
+    rest: list[str] = field(default_factory=list)
+    range_open: bool = False
+    is_range: bool = False
+    open_ended: bool = False
+    indicative: bool = False
+    no_price: str = ""
+    negative: bool = False
+    brackets: int = 0
+    delivered: bool | None = None
+
+    def run(self) -> None:
+        self.folded = fold(self.text)
+        self.tokens: list[Token] = tokens(self.folded)
+        self.place_at = {start: place for place, (_, start, _) in enumerate(self.tokens)}
+        position = 0
+        while position < len(self.folded):
+            position = self.step(position)
+
+    def step(self, position: int) -> int:
+        """Reads what begins here and gives the position after it."""
+        if self.folded[position] == " ":
+            return position + 1
+        for read in (self._unit, self._number, self._currency, self._mark, self._range_sign, self._word):
+            after = read(position)
+            if after is not None:
+                return after
+        return self._unknown(position)
+
+    def _unit(self, position: int) -> int | None:
+        """A unit after '/', 'per' …, or straight after the amount or the currency."""
+        place = self.place_at.get(position)
+        if place is None or self.basis is not None:
+            return None
+        after = after_per(self.tokens, place, weak=True)
+        if after >= len(self.tokens):
+            return None
+        preceded = after > place
+        if not preceded and (self.tokens[place][0].isdigit() or not (self.numbers or self.bare or self.currency)):
+            return None
+        unit = units.unit_at(self.tokens, after, self.text)
+        if unit is None or (not preceded and self._rather_a_currency(place)):
+            return None
+        # 'Unit' and 'M' are units only behind a currency or a number.
+        if not preceded and unit[0].needs_sheet and not (self.numbers or self.currency):
+            return None
+        self.basis = unit[0]
+        return self.tokens[unit[1] - 1][2]
+
+    def _rather_a_currency(self, place: int) -> bool:
+        return currency_phrases().at(self.tokens, place) is not None
+
+    def _number(self, position: int) -> int | None:
+        if position and self.folded[position - 1].isalpha() and self.folded[position - 1] not in "€$£":
+            joined = self.place_at.get(position)
+            # 'SBS18' is a name; 'EUR1145' a price: the letters before were a currency when they left no rest.
+            if joined is None or self.rest:
+                return None
+        footnote = _FOOTNOTE.match(self.folded, position)
+        if footnote and self.numbers and not self.range_open:
+            self.marks.append(self.text[position : footnote.end()])
+            return footnote.end()
+        match = _NUMBER.match(self.folded, position)
+        if match is None:
+            return None
+        readings = number_readings(match.group())
+        if not readings:
+            return None
+        after = match.end()
+        if self.folded[after : after + 1] == "-" and not self.folded[after + 1 : after + 2].strip():
+            self.negative, after = True, after + 1
+        return self._take_number(readings, position, after)
+
+    def _take_number(self, readings: tuple[NumberReading, ...], position: int, after: int) -> int:
+        if not self.numbers:
+            self.numbers.append(readings)
+        elif self.range_open and len(self.numbers) == 1:
+            self.numbers.append(readings)
+            self.is_range, self.range_open = True, False
+        else:
+            self.rest.append(self.text[position:after])
+        return after
+
+    def _currency(self, position: int) -> int | None:
+        place = self.place_at.get(position)
+        match = currency_phrases().at(self.tokens, place) if place is not None else None
+        if match is None:
+            return None
+        reading = currencies.reading_of(*match.value, self.text[match.start : match.end])
+        self.currency = reading if self.currency is None else currencies.combined(self.currency, reading)
+        return match.end
+
+    def _mark(self, position: int) -> int | None:
+        footnote = _FOOTNOTE.match(self.folded, position)
+        if footnote is None:
+            return None
+        self.marks.append(self.text[position : footnote.end()])
+        return footnote.end()
+
+    def _range_sign(self, position: int) -> int | None:
+        dash = _DASH.match(self.folded, position)
+        if dash is not None:
+            if not self.numbers:
+                self.negative = True
+            elif _NUMBER.search(self.folded, dash.end()):
+                self.range_open = True
+            elif self.folded[dash.end() :].strip():
+                # A dash before words only parts them.
+                return dash.end()
+            return dash.end()
+        place = self.place_at.get(position)
+        between = phrases("range").at(self.tokens, place) if place is not None and len(self.numbers) == 1 else None
+        if between is None or not _NUMBER.search(self.folded, between.end):
+            return None
+        self.range_open = True
+        return between.end
+
+    def _word(self, position: int) -> int | None:
+        place = self.place_at.get(position)
+        match = _words().at(self.tokens, place) if place is not None else None
+        if match is None:
+            return None
+        self._take_word(*match.value, self.text[match.start : match.end])
+        return match.end
+
+    def _take_word(self, kind: str, which: str, written: str) -> None:
+        if kind == "indicative":
+            self.indicative = True
+        elif kind == "about":
+            self.marks.append(written)
+        elif kind == "marks":
+            self.open_ended = self.open_ended or which in ("upper", "lower")
+        elif kind in ("delivery", "incoterms"):
+            self.delivered = {"delivered": True, "collected": False}.get(which, self.delivered)
+        else:
+            self.no_price = written
+
+    def _unknown(self, position: int) -> int:
+        sign = self.folded[position]
+        place = self.place_at.get(position)
+        end = self.tokens[place][2] if place is not None else position + 1
+        if sign == "(" and not self.numbers:
+            self.brackets += 1
+        elif sign == ")" and self.brackets and self.numbers and self.basis is None and not self.rest:
+            self.negative = True
+        elif sign not in ".,;:()=+'\"[]/":
+            self.rest.append(self.text[position:end])
+        return end
+
+    def result(self) -> PriceText | None:
+        rest = " ".join(self.rest)
+        if not self.numbers:
+            return PriceText(self.text, no_price=self.no_price) if self.no_price and not rest else None
+        currency = None if self.currency is None else cents_by_unit(self.currency, self.basis)
+        cents = currency is not None and currency.cents
+        amounts, upper = self._amounts(cents, 0), self._amounts(cents, 1) if self.is_range else ()
+        if self.no_price:
+            rest = f"{rest} {self.no_price}".strip()
+        return PriceText(
+            self.text, amounts, upper, currency, no_piece(currency, self.basis), "", self.open_ended,
+            self.indicative, self.delivered,
+            tuple(self.marks), rest,
+        )  # fmt: skip
+
+    def _amounts(self, cents: bool, which: int) -> tuple[NumberReading, ...]:
+        sign = -1 if self.negative and not self.is_range else 1
+        share = Decimal("0.01") if cents else Decimal(1)
+        return tuple(
+            NumberReading(sign * reading.value * share, reading.decimal_sign) for reading in self.numbers[which]
+        )
