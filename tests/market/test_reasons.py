@@ -70,6 +70,13 @@ def test_a_vendors_own_list_as_accuser():
     assert any("With this vendor's other offers counted too it is" in sentence for sentence in said)
 
 
+def test_a_vendor_whose_whole_list_is_dear():
+    offers = offers_of([*LIKE, 1005.0, 1380.0, 1390.0, 1410.0], vendor=[*range(9), 9, 9, 9])
+    assert _said(offers, 9)[1] == (
+        "3 of the 3 offers of Vendor 9 for SBS are out of line, all dearer: this vendor's level, not this one price."
+    )
+
+
 def test_history_with_its_numbers():
     prices = [1000.0, 1010.0, 990.0, 1200.0, 980.0, 990.0, 970.0, 1000.0]
     offers = offers_of(

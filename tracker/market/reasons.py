@@ -31,6 +31,7 @@ _PER = {
     "3000ft2": "3,000 ft²",
 }
 _AS_GOOD_AS_EVEN = 0.005
+_A_LEVEL = 3  # offers off the same way from which one may speak of a vendor's level
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,6 +57,7 @@ def reasons(offer: int, offers: Offers, bands: Bands, verdicts: Verdicts, wordin
     if slip is not None:
         said.append(_of_slip(slip, float(offers.per_tonne[offer]), wording))
     said.extend(_of_peers(offer, offers, verdicts, wording))
+    said.extend(_of_the_vendors_level(offer, offers, verdicts))
     said.extend(_of_band(offer, offers, bands, verdicts, wording))
     history = history_of(offers, offer)
     if history is not None:
@@ -136,6 +138,21 @@ def _scored(offer: int, offers: Offers, verdicts: Verdicts, wording: Wording) ->
         f"offers of other vendors for {grade} lead one to expect at this caliper and order size; score {score:+.1f}, "
         f"{'beyond' if abs(score) > limit else 'within'} the limit of {limit:.2g}."
     )
+
+
+def _of_the_vendors_level(offer: int, offers: Offers, verdicts: Verdicts) -> Iterator[str]:
+    """One odd price is a mistake to ask about; a whole list that is off the same way is a price to negotiate."""
+    vendor, grade, gap = offers.vendor[offer], offers.grade[offer], verdicts.evidence.gap
+    if vendor < 0 or not verdicts.out_of_line[offer]:
+        return
+    own = offers.shown & offers.usable & (offers.vendor == vendor) & (offers.grade == grade)
+    alike = own & verdicts.out_of_line & ~verdicts.slip & (np.sign(gap) == np.sign(gap[offer]))
+    if alike.sum() >= _A_LEVEL and 2 * alike.sum() > own.sum():
+        way = "dearer" if gap[offer] > 0 else "cheaper"
+        yield (
+            f"{alike.sum()} of the {own.sum()} offers of {offers.vendors[vendor]} for {offers.grades[grade]} are out "
+            f"of line, all {way}: this vendor's level, not this one price."
+        )
 
 
 def _of_band(offer: int, offers: Offers, bands: Bands, verdicts: Verdicts, wording: Wording) -> Iterator[str]:
