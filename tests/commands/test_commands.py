@@ -1,0 +1,208 @@
+"""Each command does what its help says, and prints what the contract names."""
+
+import csv
+import json
+import sqlite3
+from contextlib import closing
+from pathlib import Path
+
+import pytest
+
+from tests.commands.conftest import Tracker
+from tests.desk.filing import file
+from tests.store.making import VENDOR, line
+from tracker.commands.outcome import Status
+from tracker.desk.opening import Desk
+
+
+@pytest.fixture
+def filed(database: Path) -> Path:
+    """Two boards on offer, one of which a vendor wrote like a formula."""
+    desk = Desk(str(database), "Ada")
+    file(desk, line("D5"), line("D6", product="=HYPERLINK(1)", grade="CRB"))
+    desk.close()
+    return database
+
+
+def test_a_level_is_set_and_listed(tracker: Tracker) -> None:
+    wanted = ("--per-tonne", "1300", "--currency", "usd", "--from", "2026-10-01", "--source", "our estimate")
+    assert tracker("level", "sbs", *wanted, "--spread", "12.5").status == Status.DONE
+    assert tracker("level", "--json").document == {
+        "levels": [
+            {
+                "grade": "SBS",
+                "from": "2026-10-01",
+                "per_tonne": "1300",
+                "currency": "USD",
+                "source": "our estimate",
+                "spread": "12.5",
+            }
+        ]
+    }
+    assert "SBS  2026-10-01  1300 USD/t ± 12.5 %" in tracker("level").out
+
+
+def test_a_level_that_lacks_something_says_what(tracker: Tracker) -> None:
+    ended = tracker("level", "SBS", "--per-tonne", "1300")
+    assert (ended.status, ended.err) == (Status.WRONG_USE, "A level needs --currency, --from, --source too.\n")
+
+
+def test_quotes_as_json(tracker: Tracker, filed: Path) -> None:
+    document = tracker("quotes", "--as-of", "2026-11-25", "--currency", "EUR", "--json").document
+    assert (document["as_of"], document["currency"]) == ("2026-11-25", "EUR")
+    assert [offer["grade"] for offer in document["offers"]] == ["SBS", "CRB"]
+    assert document["offers"][0]["rate"]["source"]
+
+
+def test_a_rate_of_the_user_s_own_is_used(tracker: Tracker, filed: Path) -> None:
+    assert tracker("rate", "USD", "0.5", "--on", "2026-11-25").status == Status.DONE
+    (offer, _) = tracker("quotes", "--as-of", "2026-11-25", "--currency", "EUR", "--json").document["offers"]
+    assert offer["per_tonne"] == pytest.approx(1240.5 / 0.90718474 / 2)
+    assert offer["rate"]["factor"] == 0.5
+
+
+@pytest.mark.parametrize(
+    ("options", "count"),
+    [
+        (["--grade", "crb"], 1),
+        (["--grade", "FBB"], 0),
+        (["--vendor", VENDOR.upper()], 2),
+        (["--vendor", "Nobody"], 0),
+        (["--caliper-pt", "18:18"], 2),
+        (["--caliper-pt", "18"], 2),
+        (["--caliper-pt", "18.5:"], 0),
+        (["--caliper-pt", ":17.9"], 0),
+        (["--order-kg", "5000"], 2),
+        (["--order-kg", "50000"], 0),
+        (["--as-of", "2027-02-01"], 0),
+        (["--as-of", "2027-02-01", "--all"], 2),
+    ],
+)
+def test_quotes_are_picked_by_what_is_asked(tracker: Tracker, filed: Path, options: list[str], count: int) -> None:
+    asked = options if "--as-of" in options else [*options, "--as-of", "2026-11-25"]
+    assert len(tracker("quotes", "--json", *asked).document["offers"]) == count
+
+
+def test_calipers_that_end_before_they_begin_are_wrong_use(tracker: Tracker) -> None:
+    ended = tracker("quotes", "--caliper-pt", "20:16")
+    assert ended.status == Status.WRONG_USE
+    assert "ends before it begins" in ended.err
+
+
+def test_quotes_for_a_person(tracker: Tracker, filed: Path) -> None:
+    said = tracker("quotes", "--as-of", "2026-11-25").out
+    assert "Quillmere Board Works" in said
+    assert "1,367.42" in said
+
+
+def test_quotes_written_out_run_in_no_spreadsheet(tracker: Tracker, filed: Path, tmp_path: Path) -> None:
+    from openpyxl import load_workbook
+
+    assert tracker("quotes", "--as-of", "2026-11-25", "--csv", str(tmp_path / "q.csv")).status == Status.DONE
+    with (tmp_path / "q.csv").open(encoding="utf-8-sig", newline="") as opened:
+        rows = list(csv.DictReader(opened))
+    assert [row["product"] for row in rows] == ["Fenlight White", "'=HYPERLINK(1)"]
+    assert float(rows[0]["per_tonne"]) == pytest.approx(1367.4171812)
+    assert rows[0]["source_cell"] == "D5"
+    assert tracker("quotes", "--as-of", "2026-11-25", "--xlsx", str(tmp_path / "q.xlsx")).status == Status.DONE
+    sheet = load_workbook(tmp_path / "q.xlsx")["Quotes"]
+    headings = [cell.value for cell in sheet[1]]
+    cell = sheet.cell(3, headings.index("product") + 1)
+    assert (cell.value, cell.data_type) == ("=HYPERLINK(1)", "s")
+
+
+def test_a_place_that_can_not_be_written_to_is_said(tracker: Tracker, filed: Path, tmp_path: Path) -> None:
+    for option in ("--csv", "--xlsx"):
+        ended = tracker("quotes", option, str(tmp_path / "no" / "q"))
+        assert ended.status == Status.FAILED
+        assert "can't be written" in ended.err
+
+
+def test_a_sample_from_request_to_readings(tracker: Tracker) -> None:
+    logged = tracker(
+        "sample", "log", "--vendor", VENDOR, "--grade", "SBS", "--caliper-pt", "18", "--quantity", "20 sheets",
+        "--on", "2026-11-02", "--needed", "2026-11-20", "--for", "Tea",
+    )  # fmt: skip
+    assert (logged.status, logged.out) == (Status.DONE, "1\n")
+    assert tracker("sample", "event", "1", "promised", "--on", "2026-11-03", "--until", "2026-11-10").status == 0
+    assert tracker("sample", "event", "1", "chased", "--on", "2026-11-12", "--note", "by telephone").status == 0
+    (owed,) = tracker("samples", "--outstanding", "--overdue", "--as-of", "2026-11-15", "--json").document["samples"]
+    assert owed == {
+        "number": 1,
+        "vendor": VENDOR,
+        "grade": "SBS",
+        "caliper_um": 457.2,
+        "quantity": "20 sheets",
+        "requested": "2026-11-02",
+        "needed": "2026-11-20",
+        "promised": "2026-11-10",
+        "sent": None,
+        "arrived": None,
+        "state": "promised",
+        "waiting_days": 13,
+        "due": "2026-11-10",
+        "due_from": "promise",
+        "overdue_days": 5,
+        "chased": 1,
+        "for": "Tea",
+        "verdict": None,
+    }
+    assert tracker("sample", "event", "1", "arrived", "--on", "2026-11-16").status == 0
+    reading = tracker("sample", "reading", "1", "caliper", "18.1", "18.0", "17.9", "--unit", "pt", "--on", "2026-11-17")
+    assert (reading.status, reading.out) == (Status.DONE, "3 readings of caliper on sample 1.\n")
+    document = tracker("samples", "--as-of", "2026-11-18", "--json").document
+    assert (document["as_of"], document["samples"][0]["state"]) == ("2026-11-18", "tested")
+    assert tracker("samples", "--outstanding", "--as-of", "2026-11-18", "--json").document["samples"] == []
+
+
+def test_samples_for_a_person_and_as_csv(tracker: Tracker, tmp_path: Path) -> None:
+    tracker("sample", "log", "--vendor", VENDOR, "--grade", "SBS", "--on", "2026-11-02")
+    assert VENDOR in tracker("samples").out
+    assert tracker("samples", "--csv", str(tmp_path / "s.csv")).status == Status.DONE
+    assert VENDOR in (tmp_path / "s.csv").read_text(encoding="utf-8-sig")
+
+
+def test_waits_count_what_is_still_awaited(tracker: Tracker) -> None:
+    for number, arrived in enumerate(("2026-10-11", "2026-10-21", None), start=1):
+        tracker("sample", "log", "--vendor", VENDOR, "--grade", "SBS", "--on", "2026-10-01")
+        if arrived:
+            tracker("sample", "event", str(number), "arrived", "--on", arrived)
+    document = tracker("waits", "--json", "--as-of", "2026-11-25").document
+    whole = document["all"]
+    assert (whole["n"], whole["arrived"], whole["outstanding"], whole["median_days"]) == (3, 2, 1, 20.0)
+    assert [row["vendor"] for row in document["vendors"]] == [VENDOR]
+    assert document["lead_times"]["all"]["n"] == 0
+    assert VENDOR in tracker("waits").out
+
+
+def test_a_median_that_is_not_reached_is_null(tracker: Tracker) -> None:
+    tracker("sample", "log", "--vendor", VENDOR, "--grade", "SBS", "--on", "2026-10-01")
+    assert tracker("waits", "--json").document["all"]["median_days"] is None
+
+
+def test_lead_times_are_those_of_current_offers(tracker: Tracker, filed: Path) -> None:
+    document = tracker("waits", "--json", "--as-of", "2026-11-25").document
+    row = document["lead_times"]["all"]
+    assert (row["n"], row["median_days"], row["low_days"], row["high_days"]) == (2, 35.0, 28.0, 42.0)
+    assert tracker("waits", "--json", "--as-of", "2027-11-25").document["lead_times"]["all"]["n"] == 0
+
+
+def test_backup_check_and_restore(tracker: Tracker, filed: Path, tmp_path: Path) -> None:
+    assert tracker("backup", str(tmp_path / "copy.sqlite")).status == Status.DONE
+    assert tracker("check").status == Status.DONE
+    with closing(sqlite3.connect(filed)) as connection:
+        connection.execute("UPDATE offer SET vendor_id = 99")
+        connection.commit()
+    broken = tracker("check")
+    assert broken.status == Status.FAILED
+    assert "vendor that is not there" in broken.err
+    assert tracker("restore", str(tmp_path / "copy.sqlite")).status == Status.DONE
+    assert tracker("check").status == Status.DONE
+
+
+def test_json_is_json_for_an_empty_database(tracker: Tracker) -> None:
+    for command in ("quotes", "samples", "waits", "level"):
+        ended = tracker(command, "--json")
+        assert ended.status == Status.DONE
+        json.loads(ended.out)
+        assert ended.err == ""

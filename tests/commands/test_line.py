@@ -1,0 +1,97 @@
+"""The command line itself: its statuses, its help, and no traceback ever."""
+
+import os
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from tests.commands.conftest import Tracker
+from tracker.commands import run
+from tracker.commands.line import _COMMANDS
+from tracker.commands.outcome import Status, WindowWanted
+from tracker.desk.trouble import Trouble
+
+ROOT = Path(__file__).resolve().parents[2]
+
+
+def test_without_a_command_the_window_is_wanted() -> None:
+    assert run([]) == WindowWanted(None)
+    assert run(["--database", "x.sqlite"]) == WindowWanted("x.sqlite")
+
+
+@pytest.mark.parametrize("command", list(_COMMANDS))
+def test_every_command_explains_itself(command: str, capsys: pytest.CaptureFixture[str]) -> None:
+    assert run([command, "--help"]) == Status.DONE
+    said = capsys.readouterr().out
+    assert "--database" in said
+    assert command in said
+
+
+def test_help_names_every_command(capsys: pytest.CaptureFixture[str]) -> None:
+    assert run(["--help"]) == Status.DONE
+    said = capsys.readouterr().out
+    assert all(command in said for command in _COMMANDS)
+
+
+@pytest.mark.parametrize(
+    "arguments", [["sell"], ["quotes", "--grade", "XYZ"], ["import"], ["samples", "--as-of", "soon"]]
+)
+def test_wrong_use_is_status_two(arguments: list[str], capsys: pytest.CaptureFixture[str]) -> None:
+    assert run(arguments) == Status.WRONG_USE
+    assert "usage:" in capsys.readouterr().err
+
+
+def test_a_user_s_trouble_is_one_sentence_and_status_one(tracker: Tracker) -> None:
+    ended = tracker("sample", "event", "7", "sent")
+    assert (ended.status, ended.out) == (Status.FAILED, "")
+    assert ended.err == "There is no sample 7: look at the list of samples for its number.\n"
+
+
+def test_a_fault_of_ours_is_said_without_a_traceback(tracker: Tracker, monkeypatch: pytest.MonkeyPatch) -> None:
+    def broken(*_: object) -> None:
+        raise ZeroDivisionError("division by zero")
+
+    monkeypatch.setattr("tracker.commands.samples.samples", broken)
+    ended = tracker("samples")
+    assert ended.status == Status.FAILED
+    assert "Traceback" not in ended.err
+    assert "--debug" in ended.err
+    with pytest.raises(ZeroDivisionError):
+        tracker("--debug", "samples")
+
+
+def test_debug_shows_where_a_trouble_arose(tracker: Tracker) -> None:
+    with pytest.raises(Trouble):
+        tracker("--debug", "sample", "event", "7", "sent")
+
+
+def test_options_for_all_commands_stand_before_or_after_the_command(
+    database: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert run(["level", "--database", str(database), "--json"]) == Status.DONE
+    assert capsys.readouterr().out == '{\n "levels": []\n}\n'
+
+
+def test_results_are_utf8_whatever_the_terminal_says(database: Path) -> None:
+    """A process whose output is set to ASCII still prints letters beyond it, as a Windows console's code page may."""
+    environment = {**os.environ, "PYTHONIOENCODING": "ascii", "PYTHONPATH": str(ROOT)}
+
+    def in_a_process(*arguments: str) -> str:
+        command = [sys.executable, "-m", "tracker", "--database", str(database), *arguments]
+        ended = subprocess.run(command, cwd=ROOT, env=environment, check=True, capture_output=True)
+        return ended.stdout.decode("utf-8")
+
+    in_a_process("sample", "log", "--vendor", "Ärlunda", "--grade", "SBS")
+    assert "Ärlunda" in in_a_process("samples")
+
+
+@pytest.mark.parametrize("heavy", ["sqlalchemy", "pandas", "scipy", "PySide6", "openpyxl", "alembic", "numpy"])
+def test_starting_loads_nothing_heavy(heavy: str) -> None:
+    code = (
+        "import sys; from tracker.commands import run; run(['import', '--help']); "
+        f"sys.exit(any(name.split('.')[0] == {heavy!r} for name in sys.modules))"
+    )
+    ended = subprocess.run([sys.executable, "-c", code], cwd=ROOT, capture_output=True, check=False)
+    assert ended.returncode == 0, f"{heavy} is loaded before any file is read"
