@@ -81,7 +81,10 @@ class Kind(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class PriceColumn:
-    """A column of prices with what its own header says of the board, the order size and the delivery."""
+    """A column of prices with what its own header says of the board, the order size and the delivery.
+
+    `label`: words of the header that are none of these, such as a place; they tell this price from those beside it.
+    """
 
     column: Column
     kind: Kind = Kind.OFFER
@@ -94,6 +97,7 @@ class PriceColumn:
     grade: GradeReading | None = None
     grade_words: str = ""
     vendor: str | None = None
+    label: str = ""
     indicative: bool = False
 
     @property

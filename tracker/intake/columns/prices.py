@@ -10,6 +10,7 @@ from tracker.intake.values.caliper import CaliperReading, bare_caliper, in_unit
 from tracker.intake.values.company import company_name
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.header import Header, Role
+from tracker.intake.values.money import price_unit
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.statements import Remark, says
 from tracker.intake.values.weight import WeightReading, weight_in
@@ -94,8 +95,18 @@ def _price_column(column: Column, kind: Kind, corner: Sequence[Header]) -> Price
         grade=spread[-1].grade if spread else None,
         grade_words=spread[-1].text if spread else "",
         vendor=None if lowest is None else company_name(lowest.text),
+        label=_label(column),
         indicative=any(Remark.INDICATIVE in says(head.text) for head in column.said),
     )
+
+
+def _label(column: Column) -> str:
+    """The lowest head, where it has words beside those for price, money and unit."""
+    if not column.said:
+        return ""
+    lowest = column.said[-1]
+    plain = price_unit(lowest.text) is not None or any(reading.strength >= 0.9 for reading in lowest.roles)
+    return "" if plain else lowest.text.strip()
 
 
 def _delivery(column: Column) -> Delivery | None:

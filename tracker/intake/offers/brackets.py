@@ -1,0 +1,129 @@
+"""Order-size brackets of a table: across in the price columns' headers, or down in columns of their own."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from decimal import Decimal
+
+from tracker.intake.columns.cells import mass_of
+from tracker.intake.columns.column import Columns, PriceColumn
+from tracker.intake.grid import Cell
+from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.rows import WholeRow
+from tracker.intake.offers.said import Said, at
+from tracker.intake.offers.terms import ton_of
+from tracker.intake.values.brackets import Bracket, KgBracket, bracket_text, joined
+from tracker.intake.values.header import Role
+from tracker.intake.values.masses import Mass
+from tracker.intake.values.numbers import NumberReading
+from tracker.intake.words.fold import fold
+from tracker.trade.quantities import MassUnit
+
+_BOARD = (Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.FORM)
+
+
+@dataclass
+class Brackets:
+    """Brackets in kg by price column and by row; None where nothing is said of order size."""
+
+    by_column: dict[int, Said[KgBracket]] = field(default_factory=dict)
+    by_row: dict[int, Said[KgBracket]] = field(default_factory=dict)
+
+    def of(self, column: PriceColumn, row: int) -> Said[KgBracket] | None:
+        """The bracket of one price."""
+        return self.by_column.get(column.index) or self.by_row.get(row)
+
+
+def brackets_of(columns: Columns, rows: Sequence[WholeRow], facts: FileFacts) -> Brackets:
+    """All brackets of a table, each ending where the next one of the same board begins."""
+    return Brackets(_across(columns, facts), _down(columns, rows, facts))
+
+
+def _across(columns: Columns, facts: FileFacts) -> dict[int, Said[KgBracket]]:
+    headed = [price for price in columns.prices if price.bracket is not None and price.bracket_head is not None]
+    brackets = tuple(price.bracket for price in headed if price.bracket is not None)
+    in_kg = _joined(brackets, facts)
+    found = {}
+    for price, kg in zip(headed, in_kg, strict=True):
+        assert price.bracket_head is not None
+        found[price.index] = Said(kg, at(price.bracket_head), price.bracket_head.text.strip())
+    return found
+
+
+def _joined(brackets: tuple[Bracket, ...], facts: FileFacts) -> tuple[KgBracket, ...]:
+    ton = facts.ton
+    masses = [mass for bracket in brackets for mass in (bracket.start, bracket.end) if mass is not None]
+    if masses and all(not mass.ambiguous_ton or ton_of(mass, facts) is MassUnit.TONNE for mass in masses):
+        ton = MassUnit.TONNE
+    found = joined(brackets, ton, facts.decimal_sign)
+    return tuple(_answered(bracket, kg, facts) for bracket, kg in zip(brackets, found, strict=True))
+
+
+def _answered(bracket: Bracket, kg: KgBracket, facts: FileFacts) -> KgBracket:
+    """An earlier answer for a bracket that is no weight: 'truckload' -> '18000:'."""
+    answer = facts.answered.settled.get(f"bracket:{fold(bracket.words).strip()}") if kg.unread else None
+    if answer is None:
+        return kg
+    start, _, end = answer.partition(":")
+    return KgBracket(Decimal(start) if start else None, Decimal(end) if end else None)
+
+
+def _down(columns: Columns, rows: Sequence[WholeRow], facts: FileFacts) -> dict[int, Said[KgBracket]]:
+    if columns.first(Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY) is None:
+        return {}
+    groups: dict[tuple[str, ...], list[tuple[int, Said[Bracket]]]] = {}
+    board = columns.of(*_BOARD)
+    for whole in rows:
+        said = _of_row(whole, columns)
+        if said is not None:
+            headings = str(id(whole.row.headings))
+            key = (headings, *(whole.cells[column.index].text if column.index in whole.cells else "" for column in board))
+            groups.setdefault(key, []).append((whole.row.index, said))
+    found: dict[int, Said[KgBracket]] = {}
+    for group in groups.values():
+        in_kg = _joined(tuple(said.value for _, said in group), facts)
+        for (index, said), kg in zip(group, in_kg, strict=True):
+            found[index] = Said(kg, said.where, said.words)
+    return found
+
+
+def _of_row(whole: WholeRow, columns: Columns) -> Said[Bracket] | None:
+    limits = columns.first(Role.FROM_QUANTITY), columns.first(Role.BELOW_QUANTITY)
+    if limits[0] is not None or limits[1] is not None:
+        return _from_limits(whole, columns)
+    column = columns.first(Role.BRACKET)
+    cell = whole.cells.get(column.index) if column is not None else None
+    if column is None or cell is None:
+        return None
+    return Said(_bracket(cell, column.mass_units), at(cell), cell.text.strip())
+
+
+def _bracket(cell: Cell, units: tuple[MassUnit, ...]) -> Bracket:
+    words = cell.text.strip()
+    if isinstance(cell.value, Decimal):
+        if not units:
+            return Bracket(words, not_weight="figure without a unit")
+        return Bracket(words, start=Mass((NumberReading(cell.value),), units, words), alone=True)
+    return bracket_text(cell.text, units) or Bracket(words, not_weight="not understood")
+
+
+def _from_limits(whole: WholeRow, columns: Columns) -> Said[Bracket] | None:
+    """'From' and 'below' in two columns, either of which may be empty."""
+    low = _limit(whole, columns, Role.FROM_QUANTITY)
+    high = _limit(whole, columns, Role.BELOW_QUANTITY)
+    if low is None and high is None:
+        return None
+    cell = (low or high or (None, None))[0]
+    assert cell is not None
+    words = " – ".join(found[0].text.strip() for found in (low, high) if found is not None)
+    if any(found is not None and found[1] is None for found in (low, high)):
+        return Said(Bracket(words, not_weight="not understood"), at(cell), words)
+    start, end = (found[1] if found is not None else None for found in (low, high))
+    return Said(Bracket(words, start, end), at(cell), words)
+
+
+def _limit(whole: WholeRow, columns: Columns, role: Role) -> tuple[Cell, Mass | None] | None:
+    column = columns.first(role)
+    cell = whole.cells.get(column.index) if column is not None else None
+    if column is None or cell is None or (isinstance(cell.value, Decimal) and cell.value == 0):
+        return None
+    return cell, mass_of(cell, column.mass_units)

@@ -1,0 +1,121 @@
+"""Charges beside a price: columns of freight, energy or sheeting, and notes that hold for every row."""
+
+from decimal import Decimal
+
+from tracker.intake.columns.column import Column, Columns
+from tracker.intake.grid import Cell
+from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.money import unit_of_format
+from tracker.intake.offers.scope import Scope
+from tracker.intake.values.basis import BasisReading
+from tracker.intake.values.charges import ChargeKind, ChargeWords, charge_header
+from tracker.intake.values.currency import CurrencyReading
+from tracker.intake.values.header import Role
+from tracker.intake.values.money import price_text
+from tracker.intake.values.numbers import percent, settled
+from tracker.trade.basis import Basis
+from tracker.trade.offer import Charge
+from tracker.trade.quantities import MassUnit
+
+_ROLES = (Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE)
+_KIND_OF = {Role.FREIGHT: ChargeKind.FREIGHT, Role.ENERGY: ChargeKind.ENERGY, Role.SHEETING: ChargeKind.SHEETING}
+
+
+def charges_of(
+    cells: dict[int, Cell], columns: Columns, scope: Scope, facts: FileFacts, currency: str | None, basis: Basis | None
+) -> tuple[Charge, ...]:
+    """The row's charges in the order of the sheet; a charge with no currency or unit of its own has the price's."""
+    found: list[Charge] = []
+    in_columns: set[ChargeKind] = set()
+    for column in columns.of(*_ROLES):
+        in_columns.add(_KIND_OF.get(column.role or Role.CHARGE, ChargeKind.OTHER))
+        cell = cells.get(column.index)
+        charge = _in_cell(cell, column, facts, currency, basis) if cell is not None else None
+        if charge is not None:
+            found.append(charge)
+    for said in scope.charges:
+        if said.value.kind not in in_columns:
+            charge = _stated(said.value, facts, currency)
+            if charge is not None:
+                found.append(charge)
+    return tuple(found)
+
+
+def _in_cell(
+    cell: Cell, column: Column, facts: FileFacts, currency: str | None, basis: Basis | None
+) -> Charge | None:
+    head = charge_header(column.text)
+    freight = column.role is Role.FREIGHT
+    label = head.label if head is not None else column.text
+    amount = _percentage(cell, column, facts)
+    if amount is not None:
+        return Charge(label, amount, None, None, freight) if amount > 0 else None
+    return _money(cell, column, facts, Charge(label, Decimal(0), currency, basis, freight))
+
+
+def _percentage(cell: Cell, column: Column, facts: FileFacts) -> Decimal | None:
+    """A percentage, where the cell, its format or its header says so."""
+    if isinstance(cell.value, Decimal):
+        if "%" in cell.number_format:
+            return cell.value * 100
+        return cell.value if column.percent else None
+    readings = settled(percent(cell.text), facts.decimal_sign)
+    if not readings and column.percent:
+        said = price_text(cell.text)
+        readings = settled(said.amounts, facts.decimal_sign) if said is not None and not said.rest else ()
+    return readings[0].value if len(readings) == 1 else None
+
+
+def _money(cell: Cell, column: Column, facts: FileFacts, charge: Charge) -> Charge | None:
+    amount, own_currency, own_basis = _amount(cell, facts)
+    if amount is None or amount <= 0:
+        return None
+    head_currency = column.currencies[-1] if column.currencies else None
+    head_basis = column.bases[-1] if column.bases else None
+    currency = _currency(own_currency or head_currency, charge.currency)
+    basis = _basis(own_basis or head_basis, charge.basis, facts)
+    if own_currency is None and head_currency is not None and head_currency.cents:
+        amount /= 100
+    return Charge(charge.label, amount, currency, basis, charge.freight) if currency and basis else None
+
+
+def _amount(cell: Cell, facts: FileFacts) -> tuple[Decimal | None, CurrencyReading | None, BasisReading | None]:
+    if isinstance(cell.value, Decimal):
+        unit = unit_of_format(cell.number_format)
+        return cell.value, unit.currency if unit is not None else None, unit.basis if unit is not None else None
+    said = price_text(cell.text) if isinstance(cell.value, str) else None
+    if said is None or said.rest or said.is_range:
+        return None, None, None
+    readings = settled(said.amounts, facts.decimal_sign)
+    return readings[0].value if len(readings) == 1 else None, said.currency, said.basis
+
+
+def _currency(reading: CurrencyReading | None, of_price: str | None) -> str | None:
+    if reading is None:
+        return of_price
+    return of_price if of_price in reading.codes else reading.code
+
+
+def _basis(reading: BasisReading | None, of_price: Basis | None, facts: FileFacts) -> Basis | None:
+    """A charge without a unit is per the price's; an open ton is the price's ton, or what the file settles."""
+    if reading is None:
+        return of_price
+    if reading.basis is not None:
+        return reading.basis
+    if of_price in reading.bases:
+        return of_price
+    if reading.ambiguous_ton and facts.ton is not None:
+        return Basis.SHORT_TON if facts.ton is MassUnit.SHORT_TON else Basis.TONNE
+    return None
+
+
+def _stated(words: ChargeWords, facts: FileFacts, currency: str | None) -> Charge | None:
+    readings = settled(words.amounts, facts.decimal_sign)
+    if len(readings) != 1 or readings[0].value <= 0:
+        return None
+    freight = words.kind is ChargeKind.FREIGHT
+    if words.percent:
+        return Charge(words.label, readings[0].value, None, None, freight)
+    own = _currency(words.currency, currency)
+    basis = _basis(words.basis, None, facts)
+    return Charge(words.label, readings[0].value, own, basis, freight) if own and basis else None

@@ -1,0 +1,113 @@
+"""An offer in the making: fields as they become known, what holds it back, what a person should read."""
+
+from dataclasses import dataclass, field
+from datetime import date
+from decimal import Decimal
+
+from tracker.intake.grid import Cell
+from tracker.intake.offers.said import at
+from tracker.trade.basis import Basis
+from tracker.trade.offer import (
+    Charge,
+    Evidence,
+    GrammageFrom,
+    Line,
+    Note,
+    NoteCode,
+    Offer,
+    Source,
+    State,
+)
+
+
+@dataclass(slots=True)
+class Draft:
+    """One price cell's offer before it is final. `asked` holds the keys of the questions that hold it back."""
+
+    sheet: str
+    cell: Cell
+    label: str = ""
+    row_key: int = 0
+    vendor: str | None = None
+    product: str = ""
+    grade: str | None = None
+    coated_sides: int | None = None
+    caliper_um: Decimal | None = None
+    grammage_gsm: Decimal | None = None
+    grammage_from: GrammageFrom | None = None
+    price: Decimal | None = None
+    currency: str | None = None
+    basis: Basis | None = None
+    sheet_mm: tuple[Decimal, Decimal] | None = None
+    from_kg: Decimal | None = None
+    below_kg: Decimal | None = None
+    minimum_kg: Decimal | None = None
+    lead_days: tuple[int, int] | None = None
+    valid_until: date | None = None
+    delivered: bool | None = None
+    charges: tuple[Charge, ...] = ()
+    received: date | None = None
+    also: tuple[str, ...] = ()
+    notes: list[Note] = field(default_factory=list)
+    evidence: list[Evidence] = field(default_factory=list)
+    asked: list["Asked"] = field(default_factory=list)
+    refused: bool = False
+
+    @property
+    def where(self) -> str:
+        return at(self.cell)
+
+    def note(self, code: NoteCode, cell: str, text: str) -> None:
+        """Tell something that does not hold the offer back."""
+        self.notes.append(Note(code, cell, text))
+
+    def ask(self, code: NoteCode, key: str, cell: str, text: str, words: str = "") -> None:
+        """Hold the offer back until a person has decided."""
+        self.notes.append(Note(code, cell, text))
+        self.asked.append(Asked(key, code, text, words))
+
+    def refuse(self, code: NoteCode, text: str) -> None:
+        self.notes.append(Note(code, self.where, text))
+        self.refused = True
+
+    @property
+    def state(self) -> State:
+        if self.refused:
+            return State.REFUSED
+        return State.QUESTION if self.asked else State.ACCEPTED
+
+    def line(self) -> Line:
+        """The finished line."""
+        offer = Offer(
+            Source(self.sheet, self.where, self.cell.text, self.also),
+            self.vendor,
+            self.product,
+            self.grade,
+            self.coated_sides,
+            self.caliper_um,
+            self.grammage_gsm,
+            self.grammage_from,
+            self.price,
+            self.currency,
+            self.basis,
+            self.sheet_mm,
+            self.from_kg,
+            self.below_kg,
+            self.minimum_kg,
+            self.lead_days,
+            self.valid_until,
+            self.delivered,
+            self.charges,
+            self.received,
+        )
+        return Line(offer, self.state, tuple(self.notes), tuple(self.evidence))
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """Why a line is held back: the key its answer is remembered under, and the vendor's words in doubt."""
+
+    key: str
+    code: NoteCode
+    text: str
+    words: str = ""

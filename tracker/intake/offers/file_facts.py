@@ -1,0 +1,123 @@
+"""What the whole file settles: decimal sign, order of day and month, ton, dollar, trade names, the list's date."""
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, field
+from datetime import date
+
+from tracker.intake.offers.sheet import ReadSheet
+from tracker.intake.offers.units import Units, units_seen
+from tracker.intake.values.currency import countries, find_currencies
+from tracker.intake.values.dates import DateOrder, date_order, ordered
+from tracker.intake.values.grade import GradeReading, LegendEntry
+from tracker.intake.values.numbers import SignEvidence, sign_evidence
+from tracker.intake.values.statements import SaysDate, SaysTon, SaysWeightBasis, Statement, statements
+from tracker.intake.words.fold import fold
+from tracker.trade.offer import Answers
+from tracker.trade.quantities import MassUnit, WeightUnit
+
+
+@dataclass
+class FileFacts:
+    """Facts that hold for every sheet of a file; None or empty where the file does not settle them."""
+
+    decimal_sign: str | None = None
+    date_order: DateOrder | None = None
+    ton: MassUnit | None = None
+    ton_because: str = ""
+    units: Units = field(default_factory=Units)
+    weight_unit: WeightUnit | None = None
+    named_dollars: frozenset[str] = frozenset()
+    abroad: bool = False
+    names: dict[str, GradeReading] = field(default_factory=dict)
+    list_date: date | None = None
+    answered: Answers = field(default_factory=Answers)
+
+
+def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
+    """All that a file settles by itself, then what earlier answers settle of the rest."""
+    sheets = tuple(sheets)
+    texts = [text for sheet in sheets for text in sheet.all_texts()]
+    said = [statement for text in texts for statement in statements(text)]
+    facts = FileFacts(answered=answers)
+    facts.decimal_sign = _sign(sheets) or answers.settled.get("decimal")
+    facts.date_order = date_order(_dated(sheets, texts)) or _answered_order(answers)
+    facts.units = units_seen(sheets)
+    _settle_ton(facts, said, answers)
+    facts.weight_unit = _weight_unit(said, answers)
+    facts.named_dollars = frozenset(code for text in texts for code in _dollars(text))
+    facts.abroad = any(countries(text) - {"US"} for text in texts)
+    facts.names = _names(said)
+    facts.list_date = _list_date(said, facts.date_order) or answers.received
+    return facts
+
+
+def _sign(sheets: Iterable[ReadSheet]) -> str | None:
+    evidence = SignEvidence()
+    for sheet in sheets:
+        found = sign_evidence(sheet.figures())
+        evidence = SignEvidence(evidence.point + found.point, evidence.comma + found.comma)
+    return evidence.sign
+
+
+def _dated(sheets: Iterable[ReadSheet], texts: Iterable[str]) -> Iterator[str]:
+    yield from texts
+    for sheet in sheets:
+        yield from sheet.dates()
+
+
+def _answered_order(answers: Answers) -> DateOrder | None:
+    order = answers.settled.get("date-order")
+    return DateOrder(order) if order in set(DateOrder) else None
+
+
+def _settle_ton(facts: FileFacts, said: Iterable[Statement], answers: Answers) -> None:
+    """A stated definition, else the units throughout, else an earlier answer."""
+    defined = {statement.ton: statement.words for statement in said if isinstance(statement, SaysTon)}
+    if len(defined) == 1:
+        facts.ton, facts.ton_because = next(iter(defined.items()))
+    elif not defined and facts.units.pounds_and_inches_throughout:
+        facts.ton, facts.ton_because = MassUnit.SHORT_TON, "pounds and inches throughout the file"
+    elif not defined and facts.units.metric_throughout:
+        facts.ton, facts.ton_because = MassUnit.TONNE, "g/m² and µm throughout the file"
+    elif not defined and "ton" in answers.settled:
+        short = answers.settled["ton"] == "short"
+        facts.ton, facts.ton_because = (MassUnit.SHORT_TON if short else MassUnit.TONNE), "your answer"
+
+
+def _weight_unit(said: Iterable[Statement], answers: Answers) -> WeightUnit | None:
+    found = {statement.unit for statement in said if isinstance(statement, SaysWeightBasis)}
+    pounds = found & {WeightUnit.LB_MSF, WeightUnit.LB_3000FT2}
+    if len(pounds) == 1:
+        return pounds.pop()
+    answered = {"msf": WeightUnit.LB_MSF, "3000ft2": WeightUnit.LB_3000FT2}
+    return answered.get(answers.settled.get("weight-basis", "")) if not pounds else None
+
+
+def _dollars(text: str) -> Iterator[str]:
+    for reading in find_currencies(text):
+        if reading.code is not None and reading.code in _DOLLARS:
+            yield reading.code
+
+
+_DOLLARS = frozenset({"USD", "CAD", "AUD", "NZD", "HKD", "SGD", "TWD", "MXN"})
+
+
+def _names(said: Iterable[Statement]) -> dict[str, GradeReading]:
+    """Trade names that the file explains; one explained two ways explains nothing."""
+    names: dict[str, GradeReading] = {}
+    clashing: set[str] = set()
+    for statement in said:
+        if isinstance(statement, LegendEntry):
+            name = fold(statement.name).strip()
+            if name in names and names[name].grades != statement.grade.grades:
+                clashing.add(name)
+            names[name] = statement.grade
+    return {name: grade for name, grade in names.items() if name not in clashing}
+
+
+def _list_date(said: Iterable[Statement], order: DateOrder | None) -> date | None:
+    found = {day for statement in said if isinstance(statement, SaysDate) for day in [ordered(statement.date, order)]}
+    certain = {days[0] for days in found if len(days) == 1}
+    return certain.pop() if len(certain) == 1 and len(found) == 1 else None
+
+

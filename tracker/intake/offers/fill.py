@@ -1,0 +1,164 @@
+"""Putting board, terms, order size and hiddenness into a draft, with the questions and notes that each brings."""
+
+from collections.abc import Sequence
+from decimal import Decimal
+
+from tracker.intake.columns.column import PriceColumn
+from tracker.intake.offers.board import Board
+from tracker.intake.offers.draft import Draft
+from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.physics import is_plausible, possible_weights, usual_weight
+from tracker.intake.offers.said import Said, at
+from tracker.intake.offers.terms import Terms, delivered_by_column
+from tracker.intake.tables.view import View
+from tracker.intake.values.brackets import KgBracket
+from tracker.intake.values.weight import WeightReading
+from tracker.intake.words.fold import fold
+from tracker.trade.exact import as_decimal
+from tracker.trade.offer import Evidence, GrammageFrom, NoteCode
+
+
+def fill_board(draft: Draft, board: Board, facts: FileFacts) -> None:
+    """Grade, coating, caliper, basis weight and sheet size."""
+    draft.product = board.product
+    _fill_grade(draft, board, facts)
+    draft.coated_sides = board.coated_sides
+    _fill_caliper(draft, board)
+    _fill_weight(draft, board, facts)
+    if len(board.sheets) == 1:
+        draft.sheet_mm = board.sheets[0].mm
+        _tell(draft, "sheet_mm", board.sheet_said)
+    if draft.caliper_um is None and draft.grammage_gsm is None and not draft.asked:
+        text = "Neither caliper nor basis weight is given for certain, and one of them is needed."
+        draft.ask(NoteCode.CALIPER_UNKNOWN, "caliper", draft.where, text, board.product)
+
+
+def _tell(draft: Draft, field: str, said: Said[object] | None) -> None:
+    if said is not None:
+        draft.evidence.append(Evidence(field, said.where, said.words))
+
+
+def _fill_grade(draft: Draft, board: Board, facts: FileFacts) -> None:
+    if len(board.grades) == 1:
+        draft.grade = board.grades[0]
+        _tell(draft, "grade", board.grade_said)
+        return
+    words = board.grade_words or board.product
+    answer = facts.answered.settled.get(f"grade:{fold(words).strip()}") if not board.grades else None
+    if answer is not None:
+        draft.grade = answer
+        draft.evidence.append(Evidence("grade", "your answer", words))
+    elif board.grades:
+        text = f"“{words}” could be {' or '.join(board.grades)}. Which grade is it?"
+        draft.ask(NoteCode.GRADE_UNKNOWN, f"grade:{fold(words).strip()}", draft.where, text, words)
+    else:
+        text = f"Which grade is “{words}”?" if words else "Nothing says which grade of board this is."
+        draft.ask(NoteCode.GRADE_UNKNOWN, f"grade:{fold(words).strip()}", draft.where, text, words)
+
+
+def _fill_caliper(draft: Draft, board: Board) -> None:
+    if len(board.calipers) == 1:
+        draft.caliper_um = board.calipers[0]
+        _tell(draft, "caliper_um", board.caliper_said)
+    elif board.calipers and board.caliper_said is not None:
+        figures = " and ".join(f"{um.normalize():f} µm" for um in board.calipers)
+        text = f"The caliper can be read as {figures}. Which is it?"
+        draft.ask(NoteCode.CALIPER_UNKNOWN, "caliper", board.caliper_said.where, text, board.caliper_said.words)
+
+
+def _fill_weight(draft: Draft, board: Board, facts: FileFacts) -> None:
+    readings = _left_by_facts(board.weights, facts)
+    where = board.weight_said.where if board.weight_said is not None else draft.where
+    words = board.weight_said.words if board.weight_said is not None else ""
+    if board.weights_differ:
+        text = "The sheet gives this board two basis weights that do not agree."
+        draft.ask(NoteCode.WEIGHT_IMPLAUSIBLE, "weight", where, text, words)
+    elif len({one.gsm for one in readings}) == 1:
+        _take_weight(draft, readings[0], where, words)
+    elif readings:
+        _by_physics(draft, readings, where, words)
+    elif board.weight_unread is None:
+        _estimate(draft)
+
+
+def _left_by_facts(readings: Sequence[WeightReading], facts: FileFacts) -> tuple[WeightReading, ...]:
+    """A note that says on which area pounds are, else an earlier answer, settles them."""
+    stated = tuple(one for one in readings if one.unit is facts.weight_unit)
+    return stated if stated and facts.weight_unit is not None else tuple(readings)
+
+
+def _take_weight(draft: Draft, weight: WeightReading, where: str, words: str) -> None:
+    draft.grammage_gsm = as_decimal(weight.gsm)
+    draft.grammage_from = GrammageFrom.QUOTED
+    draft.evidence.append(Evidence("grammage_gsm", where, words))
+    if draft.caliper_um is not None and not is_plausible(draft.grammage_gsm, draft.caliper_um):
+        text = f"No board of this caliper weighs {_round(draft.grammage_gsm)} g/m². One of the two must be wrong."
+        draft.ask(NoteCode.WEIGHT_IMPLAUSIBLE, "weight", where, text, words)
+
+
+def _by_physics(draft: Draft, readings: tuple[WeightReading, ...], where: str, words: str) -> None:
+    """Pounds without an area: settled where caliper and grade make just one of them possible, else asked."""
+    left = possible_weights(readings, draft.caliper_um, draft.grade) if draft.caliper_um is not None else readings
+    if len({one.gsm for one in left}) == 1:
+        _take_weight(draft, left[0], where, words)
+        unit = left[0].unit.value if left[0].unit is not None else "g/m²"
+        text = f"“{words}” does not say on which area; at this caliper only {unit} is possible."
+        draft.note(NoteCode.WEIGHT_BASIS_UNKNOWN, where, text)
+    elif left:
+        text = f"Is “{words}” on 1,000 ft² or on 3,000 ft²?"
+        draft.ask(NoteCode.WEIGHT_BASIS_UNKNOWN, "weight-basis", where, text, words)
+    else:
+        text = f"“{words}” makes no possible board at this caliper, on 1,000 ft² or on 3,000 ft²."
+        draft.ask(NoteCode.WEIGHT_IMPLAUSIBLE, "weight", where, text, words)
+
+
+def _estimate(draft: Draft) -> None:
+    if draft.grade is None or draft.caliper_um is None:
+        return
+    draft.grammage_gsm = usual_weight(draft.grade, draft.caliper_um)
+    draft.grammage_from = GrammageFrom.ESTIMATED
+    text = (
+        f"The sheet gives no basis weight. {_round(draft.grammage_gsm)} g/m² is what {draft.grade} of this caliper "
+        "usually weighs: an estimate."
+    )
+    draft.note(NoteCode.WEIGHT_ESTIMATED, draft.where, text)
+
+
+def _round(value: Decimal) -> str:
+    return f"{value.quantize(Decimal(1)):f}"
+
+
+def fill_terms(draft: Draft, terms: Terms, price: PriceColumn, vendor: Said[str] | None) -> None:
+    """Lead time, validity, smallest order, delivery and vendor."""
+    draft.lead_days, draft.valid_until = terms.lead_days, terms.valid_until
+    draft.minimum_kg, draft.received = terms.minimum_kg, terms.received
+    draft.delivered = delivered_by_column(price, terms)
+    draft.notes.extend(terms.notes)
+    draft.evidence.extend(terms.evidence)
+    if terms.vendor is not None or price.vendor is not None:
+        draft.vendor = terms.vendor or price.vendor
+    elif vendor is not None:
+        draft.vendor = vendor.value
+        draft.evidence.append(vendor.evidence("vendor"))
+
+
+def fill_bracket(draft: Draft, bracket: Said[KgBracket] | None) -> None:
+    """The order size that the price holds for."""
+    if bracket is None:
+        return
+    if bracket.value.unread:
+        text = f"For what weight of order does “{bracket.words}” stand?"
+        key = f"bracket:{fold(bracket.words).strip()}"
+        draft.ask(NoteCode.BRACKET_UNREAD, key, bracket.where, text, bracket.words)
+        return
+    draft.from_kg, draft.below_kg = bracket.value.from_kg, bracket.value.below_kg
+    draft.evidence.append(bracket.evidence("from_kg"))
+
+
+def fill_hidden(draft: Draft, view: View, row: int, column: int) -> None:
+    """A note where the price stands in a hidden row, column or sheet."""
+    if view.is_hidden(row, column):
+        text = "This price stands in a hidden row, column or sheet."
+        draft.note(NoteCode.HIDDEN, draft.where, text)
+    if draft.cell.comment:
+        draft.evidence.append(Evidence("comment", at(draft.cell), draft.cell.comment))

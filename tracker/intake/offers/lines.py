@@ -1,0 +1,146 @@
+"""The offers of one table: one draft for every cell of its price columns that offers or withholds a price."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+
+from tracker.intake.columns.column import Kind, PriceColumn
+from tracker.intake.grid import Cell
+from tracker.intake.offers.board import Board, board_of, with_column
+from tracker.intake.offers.brackets import Brackets, brackets_of
+from tracker.intake.offers.charges import charges_of
+from tracker.intake.offers.draft import Draft
+from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.fill import fill_board, fill_bracket, fill_hidden, fill_terms
+from tracker.intake.offers.money import Around, Claimed, around
+from tracker.intake.offers.price import fill_price
+from tracker.intake.offers.price_cell import PriceCell, Standing, read_price
+from tracker.intake.offers.rows import Rows, WholeRow
+from tracker.intake.offers.said import Said
+from tracker.intake.offers.scope import Level, Scope, headings_in_force
+from tracker.intake.offers.sheet import ReadTable
+from tracker.intake.offers.terms import Terms, terms_of
+from tracker.intake.tables.table import Words
+from tracker.intake.values.numbers import decimal_sign
+from tracker.intake.values.statements import Remark, says
+from tracker.trade.offer import NoteCode, PassedOver
+
+
+@dataclass
+class TableOffers:
+    """What a table yields: drafts in the order of the sheet, row by row, and the rows that were passed over."""
+
+    drafts: list[Draft] = field(default_factory=list)
+    passed: list[PassedOver] = field(default_factory=list)
+
+
+class TableReader:
+    """Reads one table. What rows share (scope, claims about money, decimal sign) is worked out once."""
+
+    def __init__(
+        self, read: ReadTable, levels: tuple[Level, ...], claimed: Claimed, facts: FileFacts, vendor: Said[str] | None
+    ) -> None:
+        self._read, self._levels, self._claimed, self._facts = read, levels, claimed, facts
+        self._vendor = vendor
+        self._scopes: dict[int, Scope] = {}
+        self._around: dict[tuple[int, int], Around] = {}
+        self._signs = {price.index: self._sign(price) for price in read.columns.prices}
+        self._offers = tuple(price for price in read.columns.prices if price.kind is Kind.OFFER)
+        self._kept: list[object] = []
+
+    def read(self) -> TableOffers:
+        rows = Rows(self._read.table, self._read.columns)
+        whole = list(rows)
+        if rows.stated:
+            self._levels = (Level("table rows", tuple(rows.stated)), *self._levels)
+        brackets = brackets_of(self._read.columns, whole, self._facts)
+        found = TableOffers()
+        for row in whole:
+            found.drafts.extend(self._row(row, brackets))
+        found.passed = self._passed(rows.passed)
+        return found
+
+    def _sign(self, price: PriceColumn) -> str | None:
+        texts = (cell.text for cell in self._read.cells(price.column) if isinstance(cell.value, str))
+        return decimal_sign(texts)
+
+    def _row(self, whole: WholeRow, brackets: Brackets) -> Iterator[Draft]:
+        offered = self._offered(whole)
+        if not offered:
+            return
+        scope = self._scope(whole)
+        if scope is None:
+            return
+        board = board_of(whole.cells, self._read.columns, scope, self._facts)
+        terms = terms_of(whole.cells, self._read.columns, scope, self._facts)
+        for price, cell, read in offered:
+            yield self._draft(whole, price, cell, read, board, terms, scope, brackets)
+
+    def _offered(self, whole: WholeRow) -> list[tuple[PriceColumn, Cell, PriceCell]]:
+        """The row's own price cells that offer a price, or fail to."""
+        found = []
+        for price in self._offers:
+            if price.index not in whole.own:
+                continue
+            cell = whole.cells[price.index]
+            read = read_price(cell, self._signs[price.index], self._facts)
+            if read.standing is not Standing.NOTHING:
+                found.append((price, cell, read))
+        return found
+
+    def _scope(self, whole: WholeRow) -> Scope | None:
+        """All that is said around the row; None under a heading that marks what follows as old."""
+        key = id(whole.row.headings)
+        if key not in self._scopes:
+            headings = headings_in_force(whole.row.headings)
+            levels = (Level("heading", headings), *self._levels) if headings else self._levels
+            self._scopes[key] = Scope(levels)
+            # The tuple is kept so that its id stays its own.
+            self._kept.append(whole.row.headings)
+        scope = self._scopes[key]
+        return None if scope.levels and scope.levels[0].name == "heading" and _old(scope.levels[0].texts) else scope
+
+    def _draft(
+        self, whole: WholeRow, price: PriceColumn, cell: Cell, read: PriceCell, board: Board, terms: Terms, scope: Scope,
+        brackets: Brackets,
+    ) -> Draft:  # fmt: skip
+        draft = Draft(self._read.table.view.sheet, cell, price.label, whole.row.index)
+        here = with_column(board, price)
+        fill_board(draft, here, self._facts)
+        fill_terms(draft, terms, price, self._vendor)
+        fill_price(draft, read, whole, self._read.columns, self._money(price, scope), here, self._facts)
+        bracket = brackets.of(price, whole.row.index)
+        fill_bracket(draft, bracket)
+        draft.charges = charges_of(
+            whole.cells, self._read.columns, scope, self._facts, draft.currency, draft.basis
+        )  # fmt: skip
+        fill_hidden(draft, self._read.table.view, whole.row.index, price.index)
+        if self._read.columns.doubt:
+            _doubt(draft, self._read.columns.doubt)
+        if price.indicative or read.indicative:
+            draft.evidence.append(Said("indicative", draft.where, cell.text).evidence("indicative"))
+        return draft
+
+    def _money(self, price: PriceColumn, scope: Scope) -> Around:
+        key = (price.index, id(scope))
+        if key not in self._around:
+            self._around[key] = around(price, scope, self._claimed, self._facts)
+        return self._around[key]
+
+    def _passed(self, rows: dict[int, str]) -> list[PassedOver]:
+        sheet = self._read.table.view.sheet
+        kept = [PassedOver(sheet, str(row + 1), why) for row, why in rows.items()]
+        for price in self._read.columns.prices:
+            if price.kind is not Kind.OFFER:
+                why = f"the column “{price.column.text}” is a {price.kind.value} price beside the one offered"
+                kept.append(PassedOver(sheet, f"{self._read.table.first_row + 1}-{self._read.table.last_row + 1}", why))
+        return kept
+
+
+def _old(texts: tuple[Words, ...]) -> bool:
+    return any(Remark.SUPERSEDED in says(words.text) for words in texts)
+
+
+def _doubt(draft: Draft, why: str) -> None:
+    draft.ask(NoteCode.NUMBER_AMBIGUOUS, "price-column", draft.where, f"Is this the price to pay? In this table {why}.")
+
+

@@ -1,0 +1,124 @@
+"""The currency and the basis of one price column's cells, from all that is said at and around them."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import lru_cache
+
+from tracker.intake.columns.column import PriceColumn
+from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.said import at
+from tracker.intake.offers.scope import Level, Scope
+from tracker.intake.offers.settle import Claim
+from tracker.intake.values.basis import BasisReading, basis_text
+from tracker.intake.values.currency import CurrencyReading, currency_text
+from tracker.intake.values.formats import format_words, number_format_currency
+from tracker.intake.values.money import PriceUnit, price_unit
+from tracker.intake.values.statements import SaysBasis, SaysCurrency
+from tracker.trade.basis import Basis
+
+Money = frozenset[str]
+Bases = frozenset[str]
+"""Bases as text, so that 'foreign:ream' stands beside the ones that are converted."""
+
+_FOREIGN = "foreign:"
+
+
+@dataclass(frozen=True, slots=True)
+class Around:
+    """What is said about money around a price column for some rows: claims that its cells share, level by level."""
+
+    currency: tuple[tuple[Claim[str], ...], ...]
+    basis: tuple[tuple[Claim[str], ...], ...]
+    cents: bool
+    thousand_needs_sheet: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Claimed:
+    """Currencies and bases that the headers, unit columns and formats of a sheet's tables speak of."""
+
+    currencies: frozenset[str] = frozenset()
+    bases: frozenset[str] = frozenset()
+
+
+def currency_claim(reading: CurrencyReading, where: str, words: str, excused: bool = False) -> Claim[str]:
+    return Claim(frozenset(reading.codes), where, words, excused)
+
+
+def basis_claim(reading: BasisReading, where: str, words: str, facts: FileFacts, excused: bool = False) -> Claim[str]:
+    return Claim(_bases(reading, facts), where, words, excused)
+
+
+def _bases(reading: BasisReading, facts: FileFacts) -> frozenset[str]:
+    if reading.metric_hint and facts.units.metric_file:
+        return frozenset({Basis.TONNE.value})
+    bases = frozenset(basis.value for basis in reading.bases)
+    return bases if reading.foreign is None else bases | {_FOREIGN + reading.foreign}
+
+
+def foreign_unit(value: str) -> str | None:
+    """The unit that can't be converted ('ream'), or None for a basis."""
+    return value.removeprefix(_FOREIGN) if value.startswith(_FOREIGN) else None
+
+
+def around(column: PriceColumn, scope: Scope, claimed: Claimed, facts: FileFacts) -> Around:
+    """Claims of the column's own header, then of the levels around it."""
+    heads = column.column
+    currency = [tuple(_head_currencies(column))]
+    basis = [tuple(_head_bases(column, facts))]
+    for level in scope.levels:
+        currency.append(tuple(_stated_currency(level, claimed)))
+        basis.append(tuple(_stated_basis(level, claimed, facts)))
+    cents = any(reading.cents for reading in heads.currencies)
+    if not heads.currencies:
+        cents = any(said.value.currency.cents for said in scope.nearest(SaysCurrency))
+    return Around(tuple(currency), tuple(basis), cents)
+
+
+def _head_currencies(column: PriceColumn) -> Iterator[Claim[str]]:
+    for cell, head in reversed(list(zip(column.column.heads, column.column.said, strict=True))):
+        if head.currency is not None:
+            yield currency_claim(head.currency, at(cell), cell.text)
+
+
+def _head_bases(column: PriceColumn, facts: FileFacts) -> Iterator[Claim[str]]:
+    for cell, head in reversed(list(zip(column.column.heads, column.column.said, strict=True))):
+        if head.basis is not None:
+            yield basis_claim(head.basis, at(cell), cell.text, facts)
+
+
+def _stated_currency(level: Level, claimed: Claimed) -> Iterator[Claim[str]]:
+    for said in level.all_of(SaysCurrency):
+        codes = frozenset(said.value.currency.codes)
+        yield Claim(codes, said.where, said.words, excused=bool(codes & claimed.currencies))
+
+
+def _stated_basis(level: Level, claimed: Claimed, facts: FileFacts) -> Iterator[Claim[str]]:
+    for said in level.all_of(SaysBasis):
+        bases = _bases(said.value.basis, facts)
+        yield Claim(bases, said.where, said.words, excused=bool(bases & claimed.bases))
+
+
+@lru_cache(maxsize=4096)
+def unit_of_text(text: str) -> PriceUnit | None:
+    """A unit cell: 'ST', 'USD/cwt', '¢/LB', 'M SHEETS'; None where it is none."""
+    unit = price_unit(text)
+    if unit is not None:
+        return unit
+    basis = basis_text(text)
+    if basis is not None:
+        return PriceUnit(None, basis, text)
+    currency = currency_text(text)
+    return PriceUnit(currency, None, text) if currency is not None else None
+
+
+@lru_cache(maxsize=1024)
+def unit_of_format(code: str) -> PriceUnit | None:
+    """Currency and unit that a number format's words carry: '#,##0.00 "USD/t"'."""
+    if code in ("", "General"):
+        return None
+    unit = price_unit(format_words(code))
+    currency = number_format_currency(code)
+    if unit is None:
+        return PriceUnit(currency, None, code) if currency is not None else None
+    return PriceUnit(currency or unit.currency, unit.basis, code)

@@ -1,0 +1,49 @@
+"""Tables and sheets that offer nothing: old lists, indices, freight rates, anything that describes no board."""
+
+from tracker.intake.columns.column import Kind
+from tracker.intake.offers.sheet import ReadSheet, ReadTable
+from tracker.intake.tables.table import SheetTables, Words
+from tracker.intake.values.caliper import find_calipers
+from tracker.intake.values.charges import charge_header
+from tracker.intake.values.grade import find_grade
+from tracker.intake.values.header import Role
+from tracker.intake.values.statements import Remark, says
+from tracker.intake.values.weight import find_weights
+
+
+def passed_table(read: ReadTable, found: SheetTables) -> str:
+    """Why a table holds no offers, '' where it may."""
+    offers = [price for price in read.columns.prices if price.kind is Kind.OFFER]
+    if not offers:
+        return "no prices offered"
+    titles = read.table.titles
+    if any(_old(words) for words in titles):
+        return "marked as old"
+    described = bool(read.columns.board) or any(price.caliper or price.weights or price.grade for price in offers)
+    if not described:
+        if any(charge_header(words.text) is not None for words in titles) or read.columns.of(Role.DESTINATION):
+            return "charges, no board"
+        around = [*titles, *found.texts]
+        if not any(_board(words.text) for words in around):
+            return "no board is described"
+    if any(Remark.INDEX in says(words.text) for words in titles) and not read.columns.of(Role.CALIPER, Role.WEIGHT):
+        return "an index"
+    return ""
+
+
+def passed_whole(sheet: ReadSheet) -> str:
+    """Why a whole sheet holds no offers, '' where it may: its name or its first words mark it as old."""
+    if Remark.SUPERSEDED in says(sheet.name):
+        return "the sheet's name marks it as old"
+    first = min((read.table.first_row for read in sheet.tables), default=None)
+    above = [words for words in sheet.found.texts if first is not None and words.row < first]
+    return "marked as old" if any(_old(words) for words in above) else ""
+
+
+def _old(words: Words) -> bool:
+    return Remark.SUPERSEDED in says(words.text)
+
+
+def _board(text: str) -> bool:
+    grade = find_grade(text)
+    return (grade is not None and bool(grade.grades)) or bool(find_calipers(text)) or bool(find_weights(text))

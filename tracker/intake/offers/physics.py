@@ -1,0 +1,48 @@
+"""Physics as a judge: which basis weight a caliper allows, what an unweighed board usually weighs, which price is far off.
+
+It settles what the contract lets it settle, raises questions, and never overrules what is written.
+"""
+
+from collections.abc import Sequence
+from decimal import Decimal
+from fractions import Fraction
+from functools import lru_cache
+
+from tracker.intake.values.weight import WeightReading, possible
+from tracker.trade.basis import Basis, BoardMeasure, per_tonne
+from tracker.trade.grades import estimate_grammage, plausible_density, usual_density
+from tracker.trade.quantities import density
+
+# What any board has cost per tonne in the larger currencies; common practice, no source. Only a note hangs on it.
+_USUAL = {"SEK": (2_500, 40_000), "NOK": (2_500, 40_000), "DKK": (1_800, 30_000), "PLN": (1_000, 16_000)}
+_USUAL_ELSEWHERE = (200, 4_000)
+_MAIN = frozenset({"USD", "EUR", "GBP", "CHF", "CAD", "AUD"})
+
+
+def possible_weights(readings: Sequence[WeightReading], caliper_um: Decimal, grade: str | None) -> tuple[WeightReading, ...]:
+    """The readings that make board at this caliper; of several, those that the grade's usual density allows."""
+    left = possible(readings, caliper_um)
+    if len({one.gsm for one in left}) > 1 and grade is not None:
+        low, high = usual_density(grade, caliper_um)
+        left = possible(left, caliper_um, low * Fraction(8, 10), high * Fraction(12, 10))
+    return left
+
+
+@lru_cache(maxsize=4096)
+def is_plausible(grammage_gsm: Decimal | Fraction, caliper_um: Decimal) -> bool:
+    return caliper_um > 0 and plausible_density(density(grammage_gsm, caliper_um))
+
+
+@lru_cache(maxsize=4096)
+def usual_weight(grade: str, caliper_um: Decimal) -> Decimal:
+    """The basis weight that boards of this grade usually have at this caliper, in g/m²."""
+    return estimate_grammage(grade, caliper_um).grammage_gsm
+
+
+def far_off(price: Decimal, currency: str, basis: Basis, board: BoardMeasure) -> Fraction | None:
+    """The price per tonne where it lies far outside what board costs, else None."""
+    if currency not in _MAIN and currency not in _USUAL:
+        return None
+    tonne = per_tonne(price, basis, board)
+    low, high = _USUAL.get(currency, _USUAL_ELSEWHERE)
+    return tonne if tonne is not None and not low <= tonne <= high else None

@@ -1,0 +1,192 @@
+"""The price of a draft: its amount, its currency and what it is per, with every doubt asked."""
+
+from decimal import Decimal
+
+from tracker.intake.columns.column import Columns
+from tracker.intake.grid import Cell
+from tracker.intake.offers.board import Board
+from tracker.intake.offers.draft import Draft
+from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.money import Around, basis_claim, currency_claim, foreign_unit, unit_of_text
+from tracker.intake.offers.physics import far_off
+from tracker.intake.offers.price_cell import PriceCell, Standing
+from tracker.intake.offers.rows import WholeRow
+from tracker.intake.offers.said import at
+from tracker.intake.offers.settle import Claim, Settled, settle
+from tracker.intake.values.header import Role
+from tracker.trade.basis import BY_SHEET, Basis, BoardMeasure
+from tracker.trade.offer import NoteCode
+from tracker.trade.quantities import MassUnit
+
+_TONS = frozenset({Basis.SHORT_TON.value, Basis.TONNE.value})
+
+
+def fill_price(
+    draft: Draft, read: PriceCell, whole: WholeRow, columns: Columns, money: Around, board: Board, facts: FileFacts
+) -> None:
+    """Amount, currency and basis from the cell, its format, the row's unit cells and what is said around."""
+    if read.standing is Standing.REFUSED:
+        assert read.code is not None
+        draft.refuse(read.code, read.text)
+        return
+    if read.standing is Standing.UNREAD:
+        assert read.code is not None
+        draft.ask(read.code, f"price:{draft.where}", draft.where, read.text, draft.cell.text.strip())
+        return
+    units = _unit_cells(whole, columns)
+    _fill_amount(draft, read, units, money)
+    _fill_currency(draft, settle(_currency_claims(draft, read, units, money)), facts)
+    _fill_basis(draft, settle(_basis_claims(draft, read, units, money, facts)), board, facts)
+    if read.delivered is not None:
+        draft.delivered = read.delivered
+    _look(draft)
+
+
+def _unit_cells(whole: WholeRow, columns: Columns) -> list[Cell]:
+    wanted = columns.of(Role.BASIS, Role.CURRENCY)
+    return [whole.cells[column.index] for column in wanted if column.index in whole.cells]
+
+
+def _fill_amount(draft: Draft, read: PriceCell, units: list[Cell], money: Around) -> None:
+    if len(read.amounts) != 1:
+        figures = " or ".join(f"{amount:f}" for amount in read.amounts)
+        text = f"“{draft.cell.text.strip()}” is {figures}: nothing in the file says which sign is the decimal sign."
+        draft.ask(NoteCode.NUMBER_AMBIGUOUS, "decimal", draft.where, text, draft.cell.text.strip())
+        return
+    draft.price = read.amounts[0]
+    if not read.own_cents and _in_cents(read, units, money):
+        draft.price = read.amounts[0] * Decimal("0.01")
+
+
+def _in_cents(read: PriceCell, units: list[Cell], money: Around) -> bool:
+    """The nearest that names the money decides: the cell, its unit cell, its format, its header."""
+    if read.currency is not None:
+        return False
+    for cell in units:
+        unit = unit_of_text(cell.text)
+        if unit is not None and unit.currency is not None:
+            return unit.currency.cents
+    if read.format_currency is not None:
+        return read.format_currency.cents or money.cents
+    return money.cents
+
+
+def _currency_claims(draft: Draft, read: PriceCell, units: list[Cell], money: Around) -> list[tuple[Claim[str], ...]]:
+    own = []
+    if read.currency is not None:
+        own.append(currency_claim(read.currency, draft.where, draft.cell.text.strip()))
+    for cell in units:
+        unit = unit_of_text(cell.text)
+        if unit is not None and unit.currency is not None:
+            own.append(currency_claim(unit.currency, at(cell), cell.text.strip()))
+    if read.format_currency is not None:
+        own.append(currency_claim(read.format_currency, draft.where, f"number format {draft.cell.number_format}"))
+    return [tuple(own), *money.currency]
+
+
+def _basis_claims(
+    draft: Draft, read: PriceCell, units: list[Cell], money: Around, facts: FileFacts
+) -> list[tuple[Claim[str], ...]]:
+    own = []
+    for reading in (read.basis, read.format_basis):
+        if reading is not None:
+            own.append(basis_claim(reading, draft.where, draft.cell.text.strip(), facts))
+    for cell in units:
+        unit = unit_of_text(cell.text)
+        if unit is not None and unit.basis is not None:
+            own.append(basis_claim(unit.basis, at(cell), cell.text.strip(), facts))
+        elif unit is None and any(sign.isalpha() for sign in cell.text):
+            own.append(Claim(frozenset({f"foreign:{cell.text.strip()}"}), at(cell), cell.text.strip()))
+    return [tuple(own), *money.basis]
+
+
+def _fill_currency(draft: Draft, settled: Settled[str], facts: FileFacts) -> None:
+    code = settled.value or _dollar(settled, facts)
+    if code is not None and settled.by is not None:
+        draft.currency = code
+        draft.evidence.append(settled.by.said.evidence("currency"))
+        return
+    if settled.against is not None and settled.by is not None:
+        text = (
+            f"“{settled.by.words}” in {settled.by.where} and “{settled.against.words}” in {settled.against.where} "
+            "name different currencies."
+        )
+        draft.ask(NoteCode.CURRENCY_UNKNOWN, f"currency:{draft.where}", draft.where, text, settled.by.words)
+        return
+    answer = facts.answered.settled.get("currency")
+    if answer is not None and (not settled.values or answer in settled.values):
+        draft.currency = answer
+        draft.evidence.append(Claim(frozenset({answer}), "your answer", answer).said.evidence("currency"))
+        return
+    words = settled.by.words if settled.by is not None else ""
+    text = f"Which currency is “{words}”?" if words else "Nothing says in which currency the prices are."
+    draft.ask(NoteCode.CURRENCY_UNKNOWN, "currency", settled.by.where if settled.by else draft.where, text, words)
+
+
+def _dollar(settled: Settled[str], facts: FileFacts) -> str | None:
+    """A bare $ is USD unless the file names another dollar or an address abroad; it may name just one dollar."""
+    if settled.against is not None or "USD" not in settled.values or len(settled.values) < 2:
+        return None
+    if facts.named_dollars == {"USD"}:
+        return "USD"
+    return "USD" if not facts.named_dollars and not facts.abroad else None
+
+
+def _fill_basis(draft: Draft, settled: Settled[str], board: Board, facts: FileFacts) -> None:
+    values = settled.values
+    if settled.against is not None and settled.by is not None:
+        text = (
+            f"“{settled.by.words}” in {settled.by.where} and “{settled.against.words}” in {settled.against.where} "
+            "say different units for this price."
+        )
+        draft.ask(NoteCode.BASIS_UNKNOWN, f"basis:{draft.where}", draft.where, text, settled.by.words)
+        return
+    if values == _TONS and facts.ton is not None:
+        values = frozenset({"short_ton" if facts.ton is MassUnit.SHORT_TON else "tonne"})
+    if len(values) == 1 and settled.by is not None:
+        _take_basis(draft, next(iter(values)), settled.by, board, facts)
+        return
+    _ask_basis(draft, settled, facts)
+
+
+def _take_basis(draft: Draft, value: str, by: Claim[str], board: Board, facts: FileFacts) -> None:
+    unit = foreign_unit(value)
+    answer = facts.answered.settled.get(f"basis:{by.words.casefold()}")
+    if unit is not None and answer is None:
+        text = f"The price is per {unit} (“{by.words}”), which has no fixed weight or area."
+        draft.ask(NoteCode.BASIS_UNKNOWN, f"basis:{by.words.casefold()}", by.where, text, by.words)
+        return
+    basis = Basis(answer) if unit is not None and answer is not None else Basis(value)
+    if basis in BY_SHEET and draft.sheet_mm is None:
+        words = board.sheet_said.words if board.sheet_said is not None else by.words
+        text = "The price is for sheets, and their size is not certain."
+        draft.ask(NoteCode.BASIS_UNKNOWN, "sheet-size", by.where, text, words)
+    draft.basis = basis
+    draft.evidence.append(by.said.evidence("basis"))
+
+
+def _ask_basis(draft: Draft, settled: Settled[str], facts: FileFacts) -> None:
+    words = settled.by.words if settled.by is not None else ""
+    where = settled.by.where if settled.by is not None else draft.where
+    if settled.values == _TONS:
+        text = f"Is the ton of “{words}” a short ton (2,000 lb) or a tonne (1,000 kg)?"
+        draft.ask(NoteCode.BASIS_UNKNOWN, "ton", where, text, words)
+        return
+    answer = facts.answered.settled.get("basis")
+    if answer is not None and not settled.values:
+        draft.basis = Basis(answer)
+        draft.evidence.append(Claim(frozenset({answer}), "your answer", answer).said.evidence("basis"))
+        return
+    text = f"What is the price of “{words}” per?" if words else "Nothing says what the prices are per."
+    draft.ask(NoteCode.BASIS_UNKNOWN, "basis", where, text, words)
+
+
+def _look(draft: Draft) -> None:
+    """A price far outside what board costs is told, not changed."""
+    if draft.price is None or draft.currency is None or draft.basis is None:
+        return
+    measure = BoardMeasure(draft.grammage_gsm, draft.sheet_mm)
+    tonne = far_off(draft.price, draft.currency, draft.basis, measure)
+    if tonne is not None:
+        text = f"This makes {float(tonne):,.0f} {draft.currency} a tonne, far outside what board usually costs."
+        draft.note(NoteCode.OUTSIDE_USUAL_RANGE, draft.where, text)

@@ -1,0 +1,112 @@
+"""What a price cell itself says: an amount, no price, a range, a fault; and the currency and unit written in it."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from decimal import Decimal
+from enum import StrEnum
+
+from tracker.intake.grid import Cell, CellFault
+from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.money import unit_of_format
+from tracker.intake.values.basis import BasisReading
+from tracker.intake.values.currency import CurrencyReading
+from tracker.intake.values.money import PriceText, price_text
+from tracker.intake.values.numbers import settled
+from tracker.trade.offer import NoteCode
+
+
+class Standing(StrEnum):
+    """Whether a price cell offers a price."""
+
+    AMOUNT = "amount"
+    NOTHING = "nothing"
+    UNREAD = "unread"
+    REFUSED = "refused"
+
+
+@dataclass(frozen=True, slots=True)
+class PriceCell:
+    """A price cell as read. `amounts`: what is left of its readings; `code` and `text`: why it is unread or refused."""
+
+    standing: Standing
+    amounts: tuple[Decimal, ...] = ()
+    currency: CurrencyReading | None = None
+    basis: BasisReading | None = None
+    format_currency: CurrencyReading | None = None
+    format_basis: BasisReading | None = None
+    delivered: bool | None = None
+    indicative: bool = False
+    own_cents: bool = False
+    code: NoteCode | None = None
+    text: str = ""
+
+
+_NOTHING = PriceCell(Standing.NOTHING)
+
+
+def read_price(cell: Cell, sign: str | None, facts: FileFacts) -> PriceCell:
+    """Reads a cell of a price column; `sign` is the decimal sign that its column settles, else the file's counts."""
+    if cell.fault is not None:
+        return _faulty(cell)
+    if cell.struck:
+        return _NOTHING
+    if isinstance(cell.value, Decimal):
+        return _number(cell)
+    if not isinstance(cell.value, str):
+        return _NOTHING if cell.value is None else _unread(f"“{cell.text}” is not a price.")
+    return _text(cell, sign or facts.decimal_sign)
+
+
+def _faulty(cell: Cell) -> PriceCell:
+    if cell.fault is CellFault.ERROR:
+        text = f"The cell shows the error {cell.text}. Ask the vendor for the price."
+        return PriceCell(Standing.REFUSED, code=NoteCode.ERROR_CELL, text=text)
+    text = (
+        f"The formula {cell.text} was never calculated, so the file holds no price. "
+        "Open it in a spreadsheet program, save it and import it again."
+    )
+    return PriceCell(Standing.REFUSED, code=NoteCode.FORMULA_WITHOUT_VALUE, text=text)
+
+
+def _number(cell: Cell) -> PriceCell:
+    assert isinstance(cell.value, Decimal)
+    unit = unit_of_format(cell.number_format)
+    currency = unit.currency if unit is not None else None
+    basis = unit.basis if unit is not None else None
+    if cell.value <= 0:
+        return _not_positive(cell.text)
+    return PriceCell(Standing.AMOUNT, (cell.value,), format_currency=currency, format_basis=basis)
+
+
+def _not_positive(text: str) -> PriceCell:
+    words = f"The price is {text}, and a price must be above nothing. Ask the vendor for it."
+    return PriceCell(Standing.REFUSED, code=NoteCode.PRICE_NOT_POSITIVE, text=words)
+
+
+def _text(cell: Cell, sign: str | None) -> PriceCell:
+    said = price_text(cell.text)
+    if said is None:
+        return _NOTHING
+    if not said.amounts:
+        return _NOTHING
+    if said.is_range:
+        return _unread(f"“{cell.text.strip()}” is not one price.")
+    if said.rest:
+        return _unread(f"“{said.rest}” in “{cell.text.strip()}” is not understood.")
+    return _amount(said, sign)
+
+
+def _unread(text: str) -> PriceCell:
+    return PriceCell(Standing.UNREAD, code=NoteCode.NUMBER_AMBIGUOUS, text=text)
+
+
+def _amount(said: PriceText, sign: str | None) -> PriceCell:
+    left = settled(said.amounts, sign) or said.amounts
+    amounts: Sequence[Decimal] = tuple(dict.fromkeys(reading.value for reading in left))
+    if all(amount <= 0 for amount in amounts):
+        return _not_positive(said.words)
+    cents = said.currency is not None and said.currency.cents
+    return PriceCell(
+        Standing.AMOUNT, tuple(amounts), said.currency, said.basis,
+        delivered=said.delivered, indicative=said.indicative, own_cents=cents,
+    )  # fmt: skip

@@ -1,0 +1,144 @@
+"""The rows of a table made whole: once-written and merged values filled in, rows that offer nothing taken out."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from tracker.intake.columns.column import Column, Columns
+from tracker.intake.grid import Cell
+from tracker.intake.tables.heads import head_of_words
+from tracker.intake.tables.table import BodyRow, Table, Words
+from tracker.intake.values.charges import charge_header
+from tracker.intake.values.header import Role
+from tracker.intake.values.statements import Remark, says
+
+_FILLED = (
+    Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.FORM, Role.WIDTH, Role.LENGTH,
+    Role.BASIS, Role.CURRENCY, Role.VENDOR, Role.LEAD_TIME, Role.VALIDITY, Role.MINIMUM, Role.DELIVERY_TERMS, Role.FREIGHT,
+    Role.ENERGY, Role.SHEETING, Role.CHARGE,
+)  # fmt: skip
+_BOARD = (Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.FORM)
+_NO_OFFER_LABELS = frozenset({
+    Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE, Role.LEAD_TIME, Role.MINIMUM, Role.VALIDITY, Role.TOTAL,
+    Role.DISCOUNT, Role.PAYMENT, Role.INDEX, Role.CHANGE, Role.DELIVERY_TERMS, Role.STOCK, Role.YIELD,
+})  # fmt: skip
+
+
+@dataclass(slots=True)
+class WholeRow:
+    """A row with its values filled in. `own` are the columns that the row itself has cells in."""
+
+    row: BodyRow
+    cells: dict[int, Cell]
+    own: frozenset[int]
+
+
+class Rows:
+    """Goes over a table's rows in order. `passed` collects the rows that are no offers, with the reason."""
+
+    def __init__(self, table: Table, columns: Columns) -> None:
+        self._table, self._columns = table, columns
+        self._filled = [column for column in columns.of(*_FILLED)]
+        self._once = frozenset(column.index for column in self._filled if _written_once(table, columns, column))
+        self._leaders = tuple(column.index for column in columns.of(Role.PRODUCT, Role.GRADE))
+        self._priced = frozenset(price.index for price in columns.prices)
+        self.passed: dict[int, str] = {}
+        self.stated: list[Words] = []
+
+    def __iter__(self) -> Iterator[WholeRow]:
+        held: dict[int, Cell] = {}
+        headings: tuple[tuple[Words, ...], ...] = ()
+        for row in self._table.rows:
+            if row.headings != headings:
+                held, headings = {}, row.headings
+            cells = self._table.view.rows[row.index]
+            reason = self._no_offer(row, cells)
+            if reason:
+                self.passed[row.index] = reason
+                continue
+            whole = self._filled_in(row, cells, held)
+            held = {index: whole[index] for index in self._once if index in whole}
+            yield WholeRow(row, whole, frozenset(cells))
+
+    def _filled_in(self, row: BodyRow, cells: dict[int, Cell], held: dict[int, Cell]) -> dict[int, Cell]:
+        whole = dict(cells)
+        spread = self._table.view.spread
+        new_board = any(index in cells for index in self._leaders)
+        for column in self._filled:
+            if column.index in whole:
+                continue
+            merged = spread.get((row.index, column.index)) if spread else None
+            if merged is not None:
+                whole[column.index] = merged
+            elif column.index in held and (column.role in (Role.BASIS, Role.CURRENCY) or not new_board):
+                whole[column.index] = held[column.index]
+        return whole
+
+    def _no_offer(self, row: BodyRow, cells: dict[int, Cell]) -> str:
+        """Why a row of figures offers nothing: a total, a charge, a term under the price column; '' for an offer."""
+        label = self._label(cells)
+        if label is None:
+            return self._unlabelled(row, cells)
+        if Remark.TOTAL in says(label.text) and not self._has_board(cells, label):
+            return "a total or an average"
+        if charge_header(label.text) is not None and not self._has_board(cells, label):
+            self.stated.append(Words(self._table.view.sheet, row.index, label, _said(cells, label)))
+            return "a charge, no board"
+        head = head_of_words(label.text)
+        if head is not None and head.named and head.role in _NO_OFFER_LABELS and not self._has_board(cells, label):
+            self.stated.append(Words(self._table.view.sheet, row.index, label, _said(cells, label)))
+            return "a term of the offer, no board"
+        return ""
+
+    def _label(self, cells: dict[int, Cell]) -> Cell | None:
+        """The row's first cell of words."""
+        worded = [index for index, cell in cells.items() if isinstance(cell.value, str) and index not in self._priced]
+        texts = [index for index in worded if any(sign.isalpha() for sign in cells[index].text)]
+        return cells[min(texts)] if texts else None
+
+    def _has_board(self, cells: dict[int, Cell], label: Cell) -> bool:
+        """A caliper, a weight or a grade of its own beside the label."""
+        wanted = self._columns.of(Role.CALIPER, Role.WEIGHT, Role.GRADE)
+        return any(column.index in cells and cells[column.index] is not label for column in wanted)
+
+    def _unlabelled(self, row: BodyRow, cells: dict[int, Cell]) -> str:
+        """Bare figures under a gap, with no word and no measure of board: sums and the like."""
+        if not row.after_gap or self._columns.of(*_BOARD) == ():
+            return ""
+        board = any(column.index in cells for column in self._columns.of(*_BOARD))
+        return "" if board else "figures without a board"
+
+
+def _said(cells: dict[int, Cell], label: Cell) -> str:
+    return " ".join(cell.text.strip() for _, cell in sorted(cells.items()) if cell is not label or cell.text.strip())
+
+
+def _written_once(table: Table, columns: Columns, column: Column) -> bool:
+    """Whether a column's values are written on the first row of their group only.
+
+    Such a column never repeats itself from one row to the next, and is empty only where every column of the board to
+    its left is empty too; a column that repeats its values means nothing by an empty cell.
+    """
+    left = [other.index for other in columns.of(*_BOARD) if other.index < column.index]
+    before: str | None = None
+    blanks = 0
+    for row in table.rows:
+        cells = table.view.rows[row.index]
+        cell = cells.get(column.index)
+        if cell is None:
+            blanks += 1
+            if any(index in cells for index in left) and column.role in _BOARD:
+                return False
+            before = None if before is None else before
+            continue
+        if cell.text == before and not _after_blank(table, row, column):
+            return False
+        before = cell.text
+    return blanks > 0
+
+
+def _after_blank(table: Table, row: BodyRow, column: Column) -> bool:
+    """The row above this one leaves the column empty: then the same value again begins a new group."""
+    above = table.view.rows.get(row.index - 1)
+    return above is None or column.index not in above
+
+

@@ -1,0 +1,113 @@
+"""What is said around a row, nearest first: sub-headings, the table's titles, the sheet, its name, the other sheets."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from functools import cached_property
+from typing import TypeVar
+
+from tracker.intake.offers.said import Said, at
+from tracker.intake.tables.table import Words
+from tracker.intake.values.charges import ChargeKind, ChargeWords
+from tracker.intake.values.grade import GradeReading, find_grade
+from tracker.intake.values.statements import Statement, statements
+
+S = TypeVar("S")
+
+
+@dataclass(frozen=True)
+class Level:
+    """Texts that hold equally near to a row. `foreign`: they stand on another sheet, whose name is told with the cell.
+    `board`: the texts may also say which board the row is."""
+
+    name: str
+    texts: tuple[Words, ...]
+    foreign: bool = False
+    board: bool = True
+
+    @cached_property
+    def stated(self) -> tuple[Said[Statement], ...]:
+        """Every statement of every text of the level."""
+        return tuple(
+            Said(statement, self.place(words), words.text)
+            for words in self.texts
+            for statement in statements(words.text)
+        )
+
+    def all_of(self, kind: type[S]) -> tuple[Said[S], ...]:
+        """The statements of one kind."""
+        return tuple(said for said in self.stated if isinstance(said.value, kind))  # type: ignore[misc]
+
+    @cached_property
+    def grades(self) -> tuple[Said[GradeReading], ...]:
+        """What short texts of the level say of grade and coating."""
+        found = []
+        for words in self.texts:
+            reading = find_grade(words.text) if len(words.text) <= _LONGEST_TITLE else None
+            if reading is not None:
+                found.append(Said(reading, self.place(words), words.text))
+        return tuple(found)
+
+    def place(self, words: Words) -> str:
+        if self.name == "sheet name":
+            return "the sheet's name"
+        return f"{words.sheet}!{at(words.cell)}" if self.foreign else at(words.cell)
+
+
+_LONGEST_TITLE = 80
+
+
+@dataclass(frozen=True)
+class Scope:
+    """The levels around some rows, nearest first."""
+
+    levels: tuple[Level, ...]
+
+    @property
+    def of_boards(self) -> tuple[Level, ...]:
+        """The levels that may say which board a row is."""
+        return tuple(level for level in self.levels if level.board)
+
+    def nearest(self, kind: type[S]) -> tuple[Said[S], ...]:
+        """The statements of one kind at the nearest level that makes any."""
+        for level in self.levels:
+            found = level.all_of(kind)
+            if found:
+                return found
+        return ()
+
+    def by_level(self, kind: type[S]) -> list[tuple[Level, tuple[Said[S], ...]]]:
+        """The statements of one kind level by level, nearest first, silent levels left out."""
+        return [(level, found) for level in self.levels if (found := level.all_of(kind))]
+
+    @cached_property
+    def charges(self) -> tuple[Said[ChargeWords], ...]:
+        """One charge of each kind from the nearest level that names it; a kind with several rates holds for none."""
+        kept: dict[ChargeKind, Said[ChargeWords] | None] = {}
+        for level in self.levels:
+            here: dict[ChargeKind, list[Said[ChargeWords]]] = {}
+            for said in level.all_of(ChargeWords):
+                here.setdefault(said.value.kind, []).append(said)
+            for kind, found in here.items():
+                if kind not in kept:
+                    kept[kind] = found[0] if len(found) == 1 else None
+        return tuple(said for said in kept.values() if said is not None)
+
+
+def headings_in_force(groups: Iterable[tuple[Words, ...]]) -> tuple[Words, ...]:
+    """The sub-headings that hold below several groups: a later one ends the earlier ones that speak of the same."""
+    held: list[tuple[Words, frozenset[str]]] = []
+    for group in groups:
+        new = [(words, _subjects(words)) for words in group]
+        subjects = frozenset().union(*(said for _, said in new))
+        first = next((place for place, (_, said) in enumerate(held) if said & subjects), len(held))
+        held = held[:first] + new
+    return tuple(words for words, _ in held)
+
+
+def _subjects(words: Words) -> frozenset[str]:
+    """What a heading speaks of; one that says nothing known is about the board, as most headings are."""
+    said = {type(statement).__name__ for statement in statements(words.text)}
+    reading = find_grade(words.text)
+    if reading is not None or not said:
+        said.add("board")
+    return frozenset(said)

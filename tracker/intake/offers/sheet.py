@@ -1,0 +1,74 @@
+"""A sheet whose tables and columns are known: what the reading of offers goes over."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import date
+from functools import cached_property
+
+from tracker.intake.columns.column import Column, Columns
+from tracker.intake.grid import Cell
+from tracker.intake.tables.table import SheetTables, Table, Words
+from tracker.intake.values.header import Role
+
+_READ_AT_MOST = 3000
+"""Rows of a table that are looked at for what they tell about the file as a whole."""
+
+
+@dataclass
+class ReadTable:
+    """A table with its columns, and why it holds no offers ('' where it may)."""
+
+    table: Table
+    columns: Columns
+    passed_over: str = ""
+
+    def cells(self, column: Column) -> Iterator[Cell]:
+        """A column's filled cells; of a very long table every so many rows."""
+        rows = self.table.rows
+        for row in rows[:: 1 + len(rows) // _READ_AT_MOST]:
+            cell = self.table.view.rows[row.index].get(column.index)
+            if cell is not None:
+                yield cell
+
+
+@dataclass
+class ReadSheet:
+    """One sheet: its tables with columns, and its texts."""
+
+    found: SheetTables
+    tables: tuple[ReadTable, ...]
+
+    @property
+    def name(self) -> str:
+        return self.found.view.sheet
+
+    @cached_property
+    def _texts(self) -> tuple[str, ...]:
+        words: list[Words] = list(self.found.texts)
+        heads: list[str] = []
+        for read in self.tables:
+            words += [*read.table.titles, *read.table.notes]
+            words += [said for row in read.table.rows for group in row.headings[-1:] for said in group]
+            heads += [head.text for column in read.table.columns for head in column.heads]
+        return tuple(dict.fromkeys([*(said.text for said in words), *heads, self.name]))
+
+    def all_texts(self) -> tuple[str, ...]:
+        """Every title, note, heading and header text, and the sheet's name, once each."""
+        return self._texts
+
+    def figures(self) -> Iterator[str]:
+        """Texts of cells in columns of figures: what may show the file's decimal sign."""
+        figured = (Role.PRICE, Role.NET_PRICE, Role.LIST_PRICE, Role.WEIGHT, Role.CALIPER, Role.FREIGHT, Role.CHARGE, Role.ENERGY)
+        for read in self.tables:
+            for column in read.columns.of(*figured, Role.SHEETING, Role.DISCOUNT, Role.PREVIOUS_PRICE, Role.TOTAL):
+                for cell in read.cells(column):
+                    if isinstance(cell.value, str):
+                        yield cell.text
+
+    def dates(self) -> Iterator[str]:
+        """Texts of cells that may show the order of day and month."""
+        for read in self.tables:
+            for column in read.columns.of(Role.VALIDITY, Role.VALID_FROM, Role.RECEIVED, Role.REMARKS):
+                for cell in read.cells(column):
+                    if isinstance(cell.value, str) and not isinstance(cell.value, date):
+                        yield cell.text

@@ -1,0 +1,170 @@
+"""Lead time, validity, smallest order, delivery and vendor of a row: its own cells first, then what stands around it.
+
+None of these holds an offer back: what is unclear stays open, with a note where something was written.
+"""
+
+from dataclasses import dataclass, field
+from datetime import date, datetime
+from decimal import Decimal
+
+from tracker.intake.columns.cells import lead_of, mass_of
+from tracker.intake.columns.column import Columns, PriceColumn
+from tracker.intake.grid import Cell
+from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.said import Said, at
+from tracker.intake.offers.scope import Scope
+from tracker.intake.values.delivery import Delivery, delivery_text, find_delivery
+from tracker.intake.values.header import Role
+from tracker.intake.values.lead import LeadTime
+from tracker.intake.values.masses import Mass
+from tracker.intake.values.statements import SaysMinimum
+from tracker.intake.values.validity import Validity, validity_text
+from tracker.trade.offer import Evidence, Note, NoteCode
+from tracker.trade.quantities import MassUnit
+
+Cells = dict[int, Cell]
+
+
+@dataclass(slots=True)
+class Terms:
+    """What a row's prices come with; `notes` say what was written but could not be read."""
+
+    lead_days: tuple[int, int] | None = None
+    valid_until: date | None = None
+    minimum_kg: Decimal | None = None
+    delivered: bool | None = None
+    received: date | None = None
+    vendor: str | None = None
+    notes: list[Note] = field(default_factory=list)
+    evidence: list[Evidence] = field(default_factory=list)
+
+
+def terms_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> Terms:
+    """The terms that hold for every price of a row."""
+    terms = Terms()
+    _lead(terms, cells, columns, scope)
+    _validity(terms, cells, columns, scope, facts)
+    _minimum(terms, cells, columns, scope, facts)
+    _delivery(terms, cells, columns, scope)
+    _received(terms, cells, columns)
+    vendor = _cell(cells, columns, Role.VENDOR)
+    terms.vendor = vendor.text.strip() if vendor is not None else None
+    return terms
+
+
+def _cell(cells: Cells, columns: Columns, role: Role) -> Cell | None:
+    return next((cells[column.index] for column in columns.of(role) if column.index in cells), None)
+
+
+def _lead(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> None:
+    for column in columns.of(Role.LEAD_TIME):
+        cell = cells.get(column.index)
+        if cell is None:
+            continue
+        read = lead_of(cell, column.lead_unit)
+        if read is None:
+            _not_read(terms, NoteCode.LEAD_TIME_UNREAD, cell, "lead time")
+        else:
+            terms.lead_days = read.days
+            terms.evidence.append(Evidence("lead_days", at(cell), cell.text))
+        return
+    _take_lead(terms, scope.nearest(LeadTime))
+
+
+def _take_lead(terms: Terms, said: tuple[Said[LeadTime], ...]) -> None:
+    if len({one.value.days for one in said}) == 1:
+        terms.lead_days = said[0].value.days
+        terms.evidence.append(said[0].evidence("lead_days"))
+    elif said:
+        terms.notes.append(Note(NoteCode.LEAD_TIME_UNREAD, said[0].where, "The sheet gives more than one lead time."))
+
+
+def _not_read(terms: Terms, code: NoteCode, cell: Cell, what: str) -> None:
+    terms.notes.append(Note(code, at(cell), f"“{cell.text.strip()}” gives no {what} that can be counted."))
+
+
+def _validity(terms: Terms, cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> None:
+    cell = _cell(cells, columns, Role.VALIDITY)
+    if cell is None:
+        said = scope.nearest(Validity)
+        found = {one.value.last_day(facts.date_order, facts.list_date): one for one in said}
+        if len(found) == 1:
+            ((day, one),) = found.items()
+            _take_validity(terms, one.value, day, one.where, one.words)
+        elif said:
+            text = "The sheet gives more than one date for how long its prices hold."
+            terms.notes.append(Note(NoteCode.VALIDITY_UNREAD, said[0].where, text))
+        return
+    if isinstance(cell.value, date):
+        terms.valid_until = cell.value.date() if isinstance(cell.value, datetime) else cell.value
+        terms.evidence.append(Evidence("valid_until", at(cell), cell.text))
+        return
+    read = validity_text(cell.text)
+    if read is not None:
+        _take_validity(terms, read, read.last_day(facts.date_order, facts.list_date), at(cell), cell.text.strip())
+
+
+def _take_validity(terms: Terms, read: Validity, day: date | None, where: str, words: str) -> None:
+    if day is not None:
+        terms.valid_until = day
+        terms.evidence.append(Evidence("valid_until", where, words))
+    elif read.ambiguous:
+        text = f"The date in “{words}” can be read as day and month or month and day."
+        terms.notes.append(Note(NoteCode.DATE_AMBIGUOUS, where, text))
+    else:
+        terms.notes.append(Note(NoteCode.VALIDITY_UNREAD, where, f"“{words}” gives no day until which the price holds."))
+
+
+def _minimum(terms: Terms, cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> None:
+    for column in columns.of(Role.MINIMUM):
+        cell = cells.get(column.index)
+        mass = mass_of(cell, column.mass_units) if cell is not None else None
+        if cell is not None:
+            _take_minimum(terms, mass, at(cell), cell.text.strip(), facts)
+            return
+    said = scope.nearest(SaysMinimum)
+    if len({one.value.mass for one in said}) == 1:
+        _take_minimum(terms, said[0].value.mass, said[0].where, said[0].words, facts)
+
+
+def _take_minimum(terms: Terms, mass: Mass | None, where: str, words: str, facts: FileFacts) -> None:
+    kg = mass.kg(ton_of(mass, facts), facts.decimal_sign) if mass is not None else None
+    if kg is not None:
+        terms.minimum_kg = kg
+        terms.evidence.append(Evidence("minimum_kg", where, words))
+
+
+def ton_of(mass: Mass, facts: FileFacts) -> MassUnit | None:
+    """Which ton a weight of an order is in: what the file settles, or a lone 't' in a metric file."""
+    return MassUnit.TONNE if mass.metric_hint and facts.units.metric_file else facts.ton
+
+
+def _delivery(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> None:
+    cell = _cell(cells, columns, Role.DELIVERY_TERMS)
+    if cell is not None:
+        read = delivery_text(cell.text) or find_delivery(cell.text)
+        if read is not None:
+            _take_delivery(terms, read, at(cell), cell.text.strip())
+            return
+    said = scope.nearest(Delivery)
+    if len({one.value.delivered for one in said}) == 1:
+        _take_delivery(terms, said[0].value, said[0].where, said[0].words)
+
+
+def _take_delivery(terms: Terms, read: Delivery, where: str, words: str) -> None:
+    if read.delivered is not None:
+        terms.delivered = read.delivered
+        terms.evidence.append(Evidence("delivered", where, words))
+
+
+def _received(terms: Terms, cells: Cells, columns: Columns) -> None:
+    cell = _cell(cells, columns, Role.RECEIVED)
+    if cell is not None and isinstance(cell.value, date):
+        terms.received = cell.value.date() if isinstance(cell.value, datetime) else cell.value
+
+
+def delivered_by_column(price: PriceColumn, terms: Terms) -> bool | None:
+    """What the price column's own header says of delivery comes before what the sheet says."""
+    if price.delivery is not None and price.delivery.delivered is not None:
+        return price.delivery.delivered
+    return terms.delivered

@@ -1,0 +1,84 @@
+"""One offer written twice: on another basis beside it (one line, `also`), or in a row that repeats another."""
+
+from collections.abc import Iterable
+from fractions import Fraction
+
+from tracker.intake.offers.draft import Draft
+from tracker.trade.basis import BoardMeasure, per_tonne
+from tracker.trade.offer import NoteCode, State
+
+_MOST = Fraction(1, 100)
+
+
+def joined_bases(drafts: Iterable[Draft]) -> list[Draft]:
+    """Prices of one row for the same board, order and delivery in one currency become one offer.
+
+    The first stands for it and names the others in `also`; where they differ by more than 1 % on one basis it is asked.
+    """
+    kept: list[Draft] = []
+    for draft in drafts:
+        twin = next((other for other in kept if _same_offer(other, draft)), None)
+        if twin is None:
+            kept.append(draft)
+        else:
+            _join(twin, draft)
+    return kept
+
+
+def _same_offer(one: Draft, other: Draft) -> bool:
+    if one.refused or other.refused or one.price is None or other.price is None:
+        return False
+    if one.currency != other.currency or one.delivered != other.delivered:
+        return False
+    return _about(one) == _about(other)
+
+
+def _about(draft: Draft) -> tuple[object, ...]:
+    """What an offer is for, apart from its price."""
+    return (draft.label, draft.vendor, draft.grade, draft.caliper_um, draft.grammage_gsm, draft.sheet_mm, draft.from_kg, draft.below_kg)
+
+
+def _join(draft: Draft, twin: Draft) -> None:
+    draft.also = (*draft.also, twin.where)
+    one, other = _tonne(draft), _tonne(twin)
+    if one is None or other is None:
+        if one is other is None and draft.basis is twin.basis and draft.price != twin.price:
+            _disagree(draft, twin)
+        return
+    if abs(one - other) > _MOST * max(one, other):
+        _disagree(draft, twin)
+
+
+def _tonne(draft: Draft) -> Fraction | None:
+    if draft.price is None or draft.basis is None:
+        return None
+    return per_tonne(draft.price, draft.basis, BoardMeasure(draft.grammage_gsm, draft.sheet_mm))
+
+
+def _disagree(draft: Draft, twin: Draft) -> None:
+    text = (
+        f"The price here and the one in {twin.where} are for the same board and differ by more than 1 % "
+        "once they are on one basis. Which one holds?"
+    )
+    draft.ask(NoteCode.PRICES_DISAGREE, f"price:{draft.where}", draft.where, text, draft.cell.text)
+
+
+def without_repeats(drafts: Iterable[Draft]) -> list[Draft]:
+    """Drops an accepted offer that repeats an earlier one in every field, so that it is never accepted twice."""
+    kept: list[Draft] = []
+    seen: set[tuple[object, ...]] = set()
+    for draft in drafts:
+        if draft.state is State.ACCEPTED:
+            key = _all_of(draft)
+            if key in seen:
+                continue
+            seen.add(key)
+        kept.append(draft)
+    return kept
+
+
+def _all_of(draft: Draft) -> tuple[object, ...]:
+    return (
+        *_about(draft), draft.product, draft.coated_sides, draft.price, draft.currency, draft.basis, draft.minimum_kg,
+        draft.lead_days, draft.valid_until, draft.delivered, draft.charges,
+    )  # fmt: skip

@@ -1,0 +1,119 @@
+"""Which units of measure a file uses, for the one question they settle: what its 'ton' is."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from tracker.intake.columns.cells import caliper_of, weight_of
+from tracker.intake.offers.sheet import ReadSheet, ReadTable
+from tracker.intake.values.basis import all_units
+from tracker.intake.values.caliper import find_calipers
+from tracker.intake.values.header import Role
+from tracker.intake.values.sheetsize import find_sheet_sizes
+from tracker.intake.values.weight import find_weights, weight_units
+from tracker.trade.basis import Basis
+from tracker.trade.quantities import CaliperUnit, WeightUnit
+
+_POUNDS = frozenset({Basis.LB, Basis.CWT, Basis.MSF})
+_METRIC_BASES = frozenset({Basis.KG, Basis.M2, Basis.THOUSAND_M2})
+
+
+@dataclass
+class Units:
+    """Kinds of units seen in a file's boards, order sizes and prices. Each is a count of where they were seen."""
+
+    pounds: int = 0
+    inches: int = 0
+    grams: int = 0
+    millimetres: int = 0
+    kilos: int = 0
+    feet: int = 0
+
+    @property
+    def pounds_and_inches_throughout(self) -> bool:
+        return bool(self.pounds and self.inches) and not self._metric
+
+    @property
+    def metric_throughout(self) -> bool:
+        return bool(self.grams and self.millimetres) and not self._us
+
+    @property
+    def metric_file(self) -> bool:
+        """Metric units and none of the other kind: enough for a lone 't' to be a tonne."""
+        return self._metric and not self._us
+
+    @property
+    def _metric(self) -> bool:
+        return bool(self.grams or self.millimetres or self.kilos)
+
+    @property
+    def _us(self) -> bool:
+        return bool(self.pounds or self.inches or self.feet)
+
+
+def units_seen(sheets: Iterable[ReadSheet]) -> Units:
+    """Counts the units of every header, board cell and text of a file."""
+    units = Units()
+    for sheet in sheets:
+        for text in sheet.all_texts():
+            _count_text(units, text)
+        for read in sheet.tables:
+            _count_table(units, read)
+    return units
+
+
+def _count_text(units: Units, text: str) -> None:
+    for unit in all_units(text):
+        # 'Quotation # 12' is not in pounds.
+        if unit.words.strip() != "#":
+            _count_basis(units, unit.bases)
+    for weight in weight_units(text):
+        _count_weight(units, weight)
+    for caliper in find_calipers(text):
+        _count_caliper(units, caliper.unit)
+    for size in find_sheet_sizes(text):
+        _count_length(units, size.unit.value)
+
+
+def _count_basis(units: Units, bases: frozenset[Basis]) -> None:
+    units.pounds += bool(bases & {Basis.LB, Basis.CWT}) and len(bases) == 1
+    units.feet += Basis.MSF in bases
+    units.kilos += bool(bases & _METRIC_BASES)
+
+
+def _count_weight(units: Units, unit: WeightUnit | None) -> None:
+    units.grams += unit is WeightUnit.GSM
+    units.pounds += unit in (WeightUnit.LB_MSF, WeightUnit.LB_3000FT2)
+
+
+def _count_caliper(units: Units, unit: CaliperUnit) -> None:
+    _count_length(units, unit.value)
+
+
+def _count_length(units: Units, unit: str) -> None:
+    units.inches += unit in ("pt", "in")
+    units.millimetres += unit in ("mm", "um", "cm")
+
+
+def _count_table(units: Units, read: ReadTable) -> None:
+    for column in read.columns.of(Role.CALIPER):
+        if column.caliper_unit is not None:
+            _count_caliper(units, column.caliper_unit)
+        for cell in read.cells(column):
+            found = caliper_of(cell, column.caliper_unit)
+            for reading in found.readings if found is not None else ():
+                _count_caliper(units, reading.unit)
+    for column in read.columns.of(Role.WEIGHT):
+        for cell in read.cells(column):
+            weight = weight_of(cell, column.weight_units)
+            for one in weight.readings if weight is not None else ():
+                _count_weight(units, one.unit)
+    for column in read.columns.of(Role.PRODUCT, Role.GRADE, Role.BASIS, Role.MINIMUM, Role.BRACKET, Role.SHEET_SIZE, Role.ROLL_WIDTH):
+        for cell in read.cells(column):
+            if isinstance(cell.value, str):
+                _count_words(units, cell.text)
+
+
+def _count_words(units: Units, text: str) -> None:
+    _count_text(units, text)
+    for weight in find_weights(text):
+        _count_weight(units, weight.unit)

@@ -1,0 +1,139 @@
+"""All offers of a workbook: its sheets' tables with everything around them, and what holds for the whole file."""
+
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, field
+
+from tracker.intake.columns.assign import columns_of
+from tracker.intake.columns.column import Kind
+from tracker.intake.grid import Cell, Grid, Workbook
+from tracker.intake.offers.draft import Draft
+from tracker.intake.offers.file_facts import FileFacts, facts_of
+from tracker.intake.offers.lines import TableReader
+from tracker.intake.offers.money import Claimed, unit_of_format, unit_of_text
+from tracker.intake.offers.pass_over import passed_table, passed_whole
+from tracker.intake.offers.said import Said
+from tracker.intake.offers.scope import Level
+from tracker.intake.offers.sheet import ReadSheet, ReadTable
+from tracker.intake.offers.twins import joined_bases, without_repeats
+from tracker.intake.offers.vendor import vendor_among
+from tracker.intake.tables.find import find_tables
+from tracker.intake.tables.table import Words
+from tracker.intake.tables.view import view_of
+from tracker.intake.values.header import Role
+from tracker.trade.offer import Answers, PassedOver
+
+
+@dataclass
+class WorkbookOffers:
+    """Drafts in the order of the sheets, what was passed over, and the vendor where the file names just one."""
+
+    drafts: list[Draft] = field(default_factory=list)
+    passed: list[PassedOver] = field(default_factory=list)
+    vendor: str | None = None
+
+
+def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
+    """Every offer of every sheet."""
+    sheets = [_read_sheet(grid) for grid in workbook.grids]
+    facts = facts_of(sheets, answers)
+    found = WorkbookOffers()
+    file_vendor = _file_vendor(sheets, answers)
+    found.vendor = file_vendor.value if file_vendor is not None else None
+    for sheet in sheets:
+        _read_tables(found, sheet, sheets, facts, file_vendor)
+    found.drafts = without_repeats(found.drafts)
+    return found
+
+
+def _read_sheet(grid: Grid) -> ReadSheet:
+    found = find_tables(view_of(grid))
+    tables = []
+    for table in found.tables:
+        read = ReadTable(table, columns_of(table))
+        read.passed_over = passed_table(read, found)
+        tables.append(read)
+    return ReadSheet(found, tuple(tables))
+
+
+def _read_tables(
+    found: WorkbookOffers, sheet: ReadSheet, sheets: Sequence[ReadSheet], facts: FileFacts, file_vendor: Said[str] | None
+) -> None:
+    why = passed_whole(sheet)
+    offering = [read for read in sheet.tables if not read.passed_over and not why]
+    claimed = _claimed(sheet)
+    before = len(found.drafts)
+    for read in sheet.tables:
+        if read not in offering:
+            rows = f"{read.table.first_row + 1}-{read.table.last_row + 1}"
+            found.passed.append(PassedOver(sheet.name, rows, why or read.passed_over))
+            continue
+        levels = tuple(_levels(read, sheet, sheets, len(offering)))
+        vendor = vendor_among(read.table.titles) or vendor_among(sheet.found.texts) or file_vendor
+        offers = TableReader(read, levels, claimed, facts, vendor).read()
+        found.passed.extend(offers.passed)
+        found.drafts.extend(_by_row(offers.drafts))
+    if len(found.drafts) == before and not sheet.tables:
+        found.passed.append(PassedOver(sheet.name, f"1-{sheet.found.view.order[-1] + 1}" if sheet.found.view.order else "", "no prices"))
+
+
+def _by_row(drafts: Iterable[Draft]) -> Iterator[Draft]:
+    """Drafts with the prices of one row on several bases joined. A lying table's row is a column of the sheet."""
+    row: list[Draft] = []
+    for draft in drafts:
+        if row and draft.row_key != row[0].row_key:
+            yield from joined_bases(row)
+            row = []
+        row.append(draft)
+    yield from joined_bases(row)
+
+
+def _levels(read: ReadTable, sheet: ReadSheet, sheets: Sequence[ReadSheet], tables: int) -> Iterator[Level]:
+    """From the table's own titles outwards to the other sheets' terms."""
+    if read.table.titles or read.table.notes:
+        yield Level("title", (*read.table.titles, *read.table.notes))
+    yield Level("sheet", sheet.found.texts, board=tables == 1)
+    if sheet.name:
+        yield Level("sheet name", (_sheet_name(sheet),))
+    terms = [words for other in sheets if other is not sheet and not _offers(other) for words in other.found.texts]
+    if terms:
+        yield Level("other sheets", tuple(terms), foreign=True, board=False)
+
+
+def _sheet_name(sheet: ReadSheet) -> Words:
+    cell = Cell(0, 0, sheet.name, sheet.name)
+    return Words(sheet.name, 0, cell, sheet.name)
+
+
+def _offers(sheet: ReadSheet) -> bool:
+    return any(price.kind is Kind.OFFER for read in sheet.tables if not read.passed_over for price in read.columns.prices)
+
+
+def _file_vendor(sheets: Sequence[ReadSheet], answers: Answers) -> Said[str] | None:
+    texts = [words for sheet in sheets for words in sheet.found.texts]
+    named = vendor_among(texts)
+    if named is not None:
+        return named
+    answered = answers.settled.get("vendor")
+    return Said(answered, "your answer", answered) if answered else None
+
+
+def _claimed(sheet: ReadSheet) -> Claimed:
+    """Currencies and bases that stand at the prices of a sheet: in headers, unit columns, formats."""
+    currencies: set[str] = set()
+    bases: set[str] = set()
+    for read in sheet.tables:
+        for price in read.columns.prices:
+            currencies.update(code for reading in price.column.currencies for code in reading.codes)
+            bases.update(basis.value for reading in price.column.bases for basis in reading.bases)
+            for cell in read.cells(price.column):
+                unit = unit_of_format(cell.number_format)
+                if unit is not None and unit.currency is not None:
+                    currencies.update(unit.currency.codes)
+        for column in read.columns.of(Role.BASIS, Role.CURRENCY):
+            for text in {cell.text for cell in read.cells(column)}:
+                unit = unit_of_text(text)
+                if unit is not None and unit.basis is not None:
+                    bases.update(basis.value for basis in unit.basis.bases)
+                if unit is not None and unit.currency is not None:
+                    currencies.update(unit.currency.codes)
+    return Claimed(frozenset(currencies), frozenset(bases))

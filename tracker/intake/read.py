@@ -1,0 +1,79 @@
+"""From a vendor's file to a Reading: opened in a bounded child process, understood there, handed back whole."""
+
+from dataclasses import replace
+from datetime import date
+from functools import partial
+from hashlib import sha256
+from pathlib import Path
+
+from tracker.intake.child import read_in_child
+from tracker.intake.grid import Unreadable, Workbook
+from tracker.trade.offer import Answers, PassedOver, Reading
+
+
+def read_sheet(path: Path, answers: Answers, *, today: date | None = None) -> Reading:
+    """Reads one file. Never raises for a bad file: `unreadable` then holds the sentence that says why.
+
+    `today` stands for the day the file was received where neither the file nor the answers tell.
+    """
+    known = answers if answers.received is not None else replace(answers, received=today)
+    try:
+        return read_in_child(path, partial(_read, answers=known))
+    except Unreadable as problem:
+        return _unreadable(path, str(problem))
+
+
+def read_with_grids(path: Path, answers: Answers) -> tuple[Reading, Workbook | None]:
+    """The reading and the sheets it was made from, for showing the one beside the other."""
+    try:
+        return read_in_child(path, partial(_read_both, answers=answers))
+    except Unreadable as problem:
+        return _unreadable(path, str(problem)), None
+
+
+def read_workbook(workbook: Workbook, answers: Answers) -> Reading:
+    """Understands a workbook that is already open. Pure: the same workbook and answers give the same reading."""
+    from tracker.intake.offers.workbook import read_offers
+    from tracker.intake.questions import questions_of
+
+    found = read_offers(workbook, answers)
+    passed = tuple(found.passed) or _nothing(workbook, bool(found.drafts))
+    return Reading(
+        workbook.file,
+        workbook.sha256,
+        None,
+        found.vendor,
+        tuple(draft.line() for draft in found.drafts),
+        passed,
+        questions_of(found.drafts),
+    )
+
+
+def _nothing(workbook: Workbook, offers: bool) -> tuple[PassedOver, ...]:
+    if offers:
+        return ()
+    return tuple(PassedOver(grid.sheet, f"1-{grid.height}", "no prices") for grid in workbook.grids)
+
+
+def _read(path: Path, answers: Answers) -> Reading:
+    from tracker.intake.files import open_workbook
+
+    return read_workbook(open_workbook(path), answers)
+
+
+def _read_both(path: Path, answers: Answers) -> tuple[Reading, Workbook]:
+    from tracker.intake.files import open_workbook
+
+    workbook = open_workbook(path)
+    return read_workbook(workbook, answers), workbook
+
+
+def _unreadable(path: Path, why: str) -> Reading:
+    return replace(Reading(path.name, _digest(path)), unreadable=why)
+
+
+def _digest(path: Path) -> str:
+    try:
+        return sha256(path.read_bytes()).hexdigest()
+    except OSError:
+        return ""
