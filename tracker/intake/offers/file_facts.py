@@ -5,11 +5,12 @@ from dataclasses import dataclass, field
 from datetime import date
 
 from tracker.intake.offers.sheet import ReadSheet
+from tracker.intake.offers.signs import evidence_of
 from tracker.intake.offers.units import Units, units_seen
 from tracker.intake.values.currency import countries, find_currencies
 from tracker.intake.values.dates import DateOrder, date_order, ordered
 from tracker.intake.values.grade import GradeReading, LegendEntry
-from tracker.intake.values.numbers import SignEvidence, sign_evidence
+from tracker.intake.values.numbers import SignEvidence
 from tracker.intake.values.statements import SaysDate, SaysTon, SaysWeightBasis, Statement, statements
 from tracker.intake.words.fold import fold
 from tracker.trade.offer import Answers
@@ -54,7 +55,7 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
 def _sign(sheets: Iterable[ReadSheet]) -> str | None:
     evidence = SignEvidence()
     for sheet in sheets:
-        found = sign_evidence(sheet.figures())
+        found = evidence_of(sheet.figures())
         evidence = SignEvidence(evidence.point + found.point, evidence.comma + found.comma)
     return evidence.sign
 

@@ -18,9 +18,9 @@ from tracker.intake.offers.rows import Rows, WholeRow
 from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level, Scope, headings_in_force
 from tracker.intake.offers.sheet import ReadTable
+from tracker.intake.offers.signs import evidence_of
 from tracker.intake.offers.terms import Terms, terms_of
 from tracker.intake.tables.table import Words
-from tracker.intake.values.numbers import decimal_sign
 from tracker.intake.values.statements import Remark, says
 from tracker.trade.offer import NoteCode, PassedOver
 
@@ -61,7 +61,7 @@ class TableReader:
 
     def _sign(self, price: PriceColumn) -> str | None:
         texts = (cell.text for cell in self._read.cells(price.column) if isinstance(cell.value, str))
-        return decimal_sign(texts)
+        return evidence_of(texts).sign
 
     def _row(self, whole: WholeRow, brackets: Brackets) -> Iterator[Draft]:
         offered = self._offered(whole)

@@ -14,6 +14,8 @@ from tracker.intake.tables.view import View, part_of, turned
 from tracker.intake.tables.words import words_of
 from tracker.intake.tables.zones import Zone, zone_at
 
+_LOOKED_AT = 60
+
 
 def find_tables(view: View) -> SheetTables:
     """Every table of a sheet with its own titles and notes, and the texts that hold for the whole sheet."""
@@ -76,7 +78,7 @@ def _rows_right_above(view: View, row: int, limit: int) -> list[int]:
 
 
 def _upright_tables(band: View) -> SheetTables:
-    zones = _zones(band)
+    zones = _zones_with_figures(band)
     if not zones:
         return _headless_tables(band)
     first = [row for row in band.order if row < zones[0].top]
@@ -165,6 +167,23 @@ def _zones(band: View) -> list[Zone]:
         zones.append(zone)
         below, pattern = zone.bottom, None
     return [zone for zone in zones if _leads_somewhere(band, zone)]
+
+
+def _zones_with_figures(band: View) -> list[Zone]:
+    """The header zones that figures stand under; words that only looked like a header go back to being words."""
+    zones = _zones(band)
+    while True:
+        barren = [zone for place, zone in enumerate(zones) if not _figures_under(band, zones, place)]
+        if not barren:
+            return zones
+        zones = [zone for zone in zones if zone not in barren]
+
+
+def _figures_under(band: View, zones: list[Zone], place: int) -> bool:
+    zone = zones[place]
+    end = zones[place + 1].top if place + 1 < len(zones) else None
+    rows = [row for row in band.order if row > zone.bottom and (end is None or row < end)]
+    return bool(body_of(band, rows[:_LOOKED_AT], _valued(_with_unheaded(band, zone, rows[:_LOOKED_AT]))).rows)
 
 
 def _shape(band: View, row: int) -> tuple[tuple[int, bool], ...]:

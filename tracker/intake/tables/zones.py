@@ -52,6 +52,8 @@ def is_header_row(view: View, row: int) -> bool:
         return False
     if any(head.answers_itself for head in heads) and named < 3:
         return False
+    if named < 3 and next(iter(view.rows[row].values())).text.rstrip().endswith(":"):
+        return False
     if named + across >= 2 or (bare >= 2 and named >= 1):
         known = sum(head.named or bool(head.across) or head.number is not None for head in heads)
         return 2 * known >= len(heads) and (named > 0 or across >= 2)
