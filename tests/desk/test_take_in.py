@@ -43,7 +43,7 @@ def reads(monkeypatch: pytest.MonkeyPatch) -> list[dict[str, str]]:
     """The answers with which each reading was made."""
     made: list[dict[str, str]] = []
 
-    def read(path: Path, answers: Answers) -> Reading:
+    def read(path: Path, answers: Answers, today: date) -> Reading:
         made.append(dict(answers.settled))
         return understand(path, answers)
 

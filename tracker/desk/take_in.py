@@ -108,6 +108,7 @@ def workbook(content: bytes, name: str) -> Workbook:
     """The sheets of a file as cells, as the vendor sent them. Trouble if it can't be read."""
     import tempfile
 
+    from tracker.intake.child import read_in_child
     from tracker.intake.files import open_workbook
     from tracker.intake.grid import Unreadable
 
@@ -115,13 +116,14 @@ def workbook(content: bytes, name: str) -> Workbook:
         path = Path(folder) / Path(name).name
         path.write_bytes(content)
         try:
-            return open_workbook(path)
+            return read_in_child(path, open_workbook)
         except Unreadable as problem:
             raise Trouble(str(problem)) from problem
 
 
 def _understand(desk: Desk | None, path: Path, content: bytes, given: Answers) -> TakenIn:
-    reading = _read_sheet(path, given)
+    today = date.today() if desk is None else desk.today
+    reading = _read_sheet(path, given, today)
     if desk is None or reading.unreadable:
         return TakenIn(reading, content, given)
     answers = given
@@ -129,14 +131,14 @@ def _understand(desk: Desk | None, path: Path, content: bytes, given: Answers) -
     if reading.questions and reading.vendor:
         answers = _with_remembered(desk, reading.vendor, given)
         if answers.settled != given.settled:
-            reading = _read_sheet(path, answers)
+            reading = _read_sheet(path, answers, today)
     return TakenIn(reading, content, answers, _imported_on(desk, reading.sha256))
 
 
-def _read_sheet(path: Path, answers: Answers) -> Reading:
+def _read_sheet(path: Path, answers: Answers, today: date) -> Reading:
     from tracker.intake.read import read_sheet
 
-    return read_sheet(path, answers)
+    return read_sheet(path, answers, today=today)
 
 
 def _with_remembered(desk: Desk, vendor: str, given: Answers) -> Answers:
