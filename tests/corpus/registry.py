@@ -9,6 +9,7 @@ from fnmatch import fnmatch
 
 from tests.corpus.kit import Kit
 from tests.corpus.model import FilePlan
+from tests.corpus.weather import weather
 from tests.corpus.writers import WRITERS
 
 Build = Callable[[Kit], FilePlan | None]
@@ -77,6 +78,7 @@ def make(kind: Family, seed: int) -> Made:
     kit = Kit(f"{kind.name}/{seed}", place[:2], us=place == "en-us")
     plan = kind.build(kit) or kit.plan
     plan.family = kind.name
+    weather(plan, kit.rng, is_csv=style == "csv")
     extension, write = WRITERS[style]
     if plan.extension:
         extension = plan.extension

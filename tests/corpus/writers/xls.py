@@ -42,7 +42,7 @@ def _fill(target: Any, sheet: SheetPlan, styles: dict[tuple[Any, ...], Any]) -> 
 def _value(cell: CellPlan) -> Any:
     if cell.error or cell.formula:
         raise ValueError("a family with formulas or error cells can't be saved as .xls by this writer")
-    return float(cell.value) if isinstance(cell.value, Decimal) else cell.value
+    return float(cell.value) if isinstance(cell.value, Decimal) else cell.value  # None writes a blank with its format
 
 
 def _style(cell: CellPlan, styles: dict[tuple[Any, ...], Any]) -> Any:

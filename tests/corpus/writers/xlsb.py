@@ -11,7 +11,7 @@ from decimal import Decimal
 
 from tests.corpus.model import CellPlan, FilePlan, SheetPlan
 
-ROW, REAL, TEXT, ERROR = 0, 5, 6, 3
+ROW, BLANK, ERROR, REAL, TEXT = 0, 1, 3, 5, 6
 FMT, XF, COLUMN, BUNDLE_SHEET, BOOK_PROPERTIES, MERGE = 44, 47, 60, 156, 153, 176
 SHEET, BOOK, SHEETS, DATA, MERGES, STYLES = (129, 130), (131, 132), (143, 144), (145, 146), (177, 178), (278, 279)
 COLUMNS, FORMATS, CELL_FORMATS, STYLE_FORMATS = (390, 391), (615, 616), (617, 618), (626, 627)
@@ -117,6 +117,8 @@ def _cell(plan: CellPlan, column: int, style: int, date1904: bool) -> bytes:
     if plan.error:
         return _record(ERROR, head + bytes([ERRORS[plan.error]]))
     value = plan.value
+    if value is None:
+        return _record(BLANK, head)
     if isinstance(value, date):
         start = date(1904, 1, 1) if date1904 else date(1899, 12, 30)
         day = value.date() if isinstance(value, datetime) else value

@@ -66,7 +66,9 @@ def _write(target: Any, row: int, column: int, cell: CellPlan, look: Any) -> Non
         target.write_number(row, column, float(value), look)
     elif isinstance(value, date):
         target.write_datetime(row, column, value, look)
-    elif value is not None:
+    elif value is None:
+        target.write_blank(row, column, None, look)
+    else:
         target.write_string(row, column, value, look)
     if cell.comment:
         target.write_comment(row, column, cell.comment)
