@@ -1,4 +1,4 @@
-"""The states in which every screen is drawn: nothing yet, the demo, ten offers, ten thousand; light, dark; two sizes."""
+"""The states in which every screen is drawn: nothing, the demo, ten offers, ten thousand; light, dark; two sizes."""
 
 from __future__ import annotations
 
@@ -29,7 +29,7 @@ def pictures(folder: Path, work: Path, only: str) -> Iterator[Path]:
         ("invented", InventedDoor, "light", SMALL, _taking_in(None)),
         ("invented", InventedDoor, "dark", SMALL, _taking_in(None)),
         ("invented-metric", InventedDoor, "light", SMALL, _metric()),
-        ("ten-thousand", lambda: InventedDoor(10_000), "light", LARGE, _some("1-today", "2-quotes", "3-price-explained", "4-lead-time")),
+        ("ten-thousand", lambda: InventedDoor(10_000), "light", LARGE, _some(*list(PLACES)[:4])),
         ("ten-thousand", lambda: InventedDoor(10_000), "dark", SMALL, _some("2-quotes", "3-price-explained")),
     ]  # fmt: skip
     if demo is not None:

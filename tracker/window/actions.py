@@ -21,7 +21,7 @@ ACTIONS: tuple[Action, ...] = (
     Action("reference", "Go to Reference", "Ctrl+4", "go_reference", "the grades and where the facts come from"),
     Action("take-in", "Take in a price sheet…", "Ctrl+O", "choose_sheets", "or drop files on the window"),
     Action("log-sample", "Log a sample request", "Ctrl+N", "log_sample"),
-    Action("find", "Find a vendor or board", "Ctrl+F", "find"),
+    Action("find", "Find a vendor or board", "Ctrl+F", "find_offer"),
     Action("show-sheet", "Show the selected price in its sheet", "Ctrl+E", "show_in_sheet"),
     Action("per", "Switch between per MSF and per tonne", "Ctrl+M", "switch_per"),
     Action("units", "Switch between US and metric units", "Ctrl+U", "switch_units"),

@@ -164,9 +164,7 @@ class Door:
 
         return log(self.desk, vendor, grade, caliper_um, quantity, needed, None, for_what)
 
-    def record(
-        self, number: int, kind: EventKind, on: date | None, until: date | None, note: str
-    ) -> Edit:
+    def record(self, number: int, kind: EventKind, on: date | None, until: date | None, note: str) -> Edit:
         from tracker.desk.samples import record
 
         return record(self.desk, number, kind, on, until, note)

@@ -35,7 +35,17 @@ class FootingLine(QWidget):
         self._count.setProperty("kind", "quiet")
         pills = (self._per, self._currency, self._day, self._delivered, self._order, self._current)
         self.setLayout(
-            row(words("Every price below:", "quiet"), 4, *pills, None, self._count, 8, self._units, margins=(24, 0, 24, 0), gap=8)
+            row(
+                words("Every price below:", "quiet"),
+                4,
+                *pills,
+                None,
+                self._count,
+                8,
+                self._units,
+                margins=(24, 0, 24, 0),
+                gap=8,
+            )
         )
         self.setFixedHeight(38)
         session.compared.connect(self._repeat)
@@ -51,7 +61,12 @@ class FootingLine(QWidget):
         pill.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         pill.setCursor(Qt.CursorShape.PointingHandCursor)
         menu = QMenu(pill)
-        menu.aboutToShow.connect(lambda: (menu.clear(), fill(menu)))
+
+        def fill_anew() -> None:
+            menu.clear()
+            fill(menu)
+
+        menu.aboutToShow.connect(fill_anew)
         pill.setMenu(menu)
         return pill
 
@@ -83,7 +98,9 @@ class FootingLine(QWidget):
         titles = {"per MSF (1,000 ft²)": Per.MSF, "per tonne (1,000 kg)": Per.TONNE}
         now = self._session.footing.per
         self._choices(
-            menu, {title: per is now for title, per in titles.items()}, lambda t: self._session.choose_footing(per=titles[t])
+            menu,
+            {title: per is now for title, per in titles.items()},
+            lambda t: self._session.choose_footing(per=titles[t]),
         )
 
     def _fill_currency(self, menu: QMenu) -> None:
@@ -156,5 +173,7 @@ class FootingLine(QWidget):
         titles = {"US: points, lb/MSF": Units.US, "metric: µm, g/m²": Units.METRIC}
         now = self._session.units
         self._choices(
-            menu, {title: units is now for title, units in titles.items()}, lambda t: self._session.choose_units(titles[t])
+            menu,
+            {title: units is now for title, units in titles.items()},
+            lambda t: self._session.choose_units(titles[t]),
         )

@@ -138,10 +138,10 @@ class MainWindow(QWidget):
         self.samples.start_logging()
 
     @Slot()
-    def find(self) -> None:
+    def find_offer(self) -> None:
         self.go(QUOTES)
-        self.quotes.filters.find.setFocus()
-        self.quotes.filters.find.selectAll()
+        self.quotes.filters.field.setFocus()
+        self.quotes.filters.field.selectAll()
 
     @Slot()
     def show_in_sheet(self) -> None:

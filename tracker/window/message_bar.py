@@ -19,13 +19,13 @@ class MessageBar(QFrame):
         self.setAccessibleName("Message")
         self._text = words("", wrap=True, selectable=True)
         self._action = button("", "word")
+        self._action.setAccessibleName("What can be done about it")
         self._close = button("Close", "word")
         self._close.setToolTip("Close this message")
         self._close.clicked.connect(self.hide)
         self._action.clicked.connect(self._act)
         self._do: Callable[[], None] | None = None
-        self.setLayout(row(self._text, self._action, self._close, margins=(16, 4, 12, 4), gap=8))
-        self.layout().setStretch(0, 1)
+        self.setLayout(row(self._text, self._action, self._close, margins=(16, 4, 12, 4), gap=8, grow=0))
         self._leave = QTimer(self)
         self._leave.setSingleShot(True)
         self._leave.timeout.connect(self.hide)
@@ -33,7 +33,7 @@ class MessageBar(QFrame):
 
     @property
     def text(self) -> str:
-        return self._text.text() if self.isVisibleTo(self.parentWidget()) else ""
+        return "" if self.isHidden() else self._text.text()
 
     def say(self, text: str, action: str = "", do: Callable[[], None] | None = None) -> None:
         """Good news, with at most one thing to do about it ('Undo')."""

@@ -1,11 +1,11 @@
 """Small parts that every place is made of: words, lines, panels, pills."""
 
 from collections.abc import Sequence
-from typing import Any
+from typing import TypeVar
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
-
+    QBoxLayout,
     QButtonGroup,
     QFrame,
     QHBoxLayout,
@@ -16,6 +16,10 @@ from PySide6.QtWidgets import (
     QVBoxLayout,
     QWidget,
 )
+
+_Part = QWidget | QLayout | int | None
+_Margins = int | tuple[int, int, int, int]
+_Box = TypeVar("_Box", bound=QBoxLayout)
 
 
 def words(text: str, kind: str = "", *, wrap: bool = False, selectable: bool = False) -> QLabel:
@@ -36,21 +40,19 @@ def hairline() -> QFrame:
     return line
 
 
-def column(*parts: QWidget | QLayout | int | None, margins: int | tuple[int, int, int, int] = 0, gap: int = 0) -> QVBoxLayout:
-    """Parts below each other; a number is a gap, None takes what room is left."""
+def column(*parts: _Part, margins: _Margins = 0, gap: int = 0, grow: int = -1) -> QVBoxLayout:
+    """Parts below each other; a number is a gap, None takes what room is left, `grow` is the part that does."""
     layout = QVBoxLayout()
-    return _fill(layout, parts, margins, gap)
+    return _fill(layout, parts, margins, gap, grow)
 
 
-def row(*parts: QWidget | QLayout | int | None, margins: int | tuple[int, int, int, int] = 0, gap: int = 0) -> QHBoxLayout:
-    """Parts side by side; a number is a gap, None takes what room is left."""
+def row(*parts: _Part, margins: _Margins = 0, gap: int = 0, grow: int = -1) -> QHBoxLayout:
+    """Parts side by side; a number is a gap, None takes what room is left, `grow` is the part that does."""
     layout = QHBoxLayout()
-    return _fill(layout, parts, margins, gap)
+    return _fill(layout, parts, margins, gap, grow)
 
 
-def _fill(
-    layout: Any, parts: Sequence[QWidget | QLayout | int | None], margins: int | tuple[int, int, int, int], gap: int
-) -> Any:
+def _fill(layout: _Box, parts: Sequence[_Part], margins: _Margins, gap: int, grow: int) -> _Box:
     around = (margins,) * 4 if isinstance(margins, int) else margins
     layout.setContentsMargins(*around)
     layout.setSpacing(gap)
@@ -63,6 +65,8 @@ def _fill(
             layout.addLayout(part)
         else:
             layout.addWidget(part)
+    if grow >= 0:
+        layout.setStretch(grow, 1)
     return layout
 
 

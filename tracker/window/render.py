@@ -1,4 +1,4 @@
-"""Pictures of the window's places, drawn offscreen: for a machine without a display, and for looking at every screen."""
+"""Pictures of the window's places, drawn offscreen: for a machine without a display, and to look at every screen."""
 
 from __future__ import annotations
 

@@ -44,4 +44,7 @@ class Settings:
 
 
 def _read(store: QSettings) -> Kept:
-    return Kept(**{field.name: store.value(field.name, field.default, type(field.default)) for field in fields(Kept)})
+    values: dict[str, Any] = {
+        field.name: store.value(field.name, field.default, type(field.default)) for field in fields(Kept)
+    }
+    return Kept(**values)

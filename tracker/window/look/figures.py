@@ -1,4 +1,4 @@
-"""Numbers as a person reads them: in the user's units and locale, the unit never missing. Stored numbers never change."""
+"""Numbers as a person reads them: in the user's units and locale, the unit never missing."""
 
 from datetime import date
 from decimal import Decimal
@@ -25,7 +25,7 @@ class Units(StrEnum):
 
 def figure(value: float, places: int) -> str:
     """A number with the locale's separators; a dash where it is not known."""
-    return NONE if isnan(value) else QLocale().toString(value, "f", places)
+    return NONE if isnan(value) else QLocale().toString(float(value), "f", places)
 
 
 def percent(ratio: float) -> str:

@@ -80,11 +80,11 @@ class Filters(QWidget):
         super().__init__(parent)
         self._units = Units.US
         self._of_vendors = 0
-        self.find = QLineEdit()
-        self.find.setPlaceholderText("vendor or board")
-        self.find.setAccessibleName("Find a vendor or board")
-        self.find.setClearButtonEnabled(True)
-        self.find.setToolTip("Ctrl+F")
+        self.field = QLineEdit()
+        self.field.setPlaceholderText("vendor or board")
+        self.field.setAccessibleName("Find a vendor or board")
+        self.field.setClearButtonEnabled(True)
+        self.field.setToolTip("Ctrl+F")
         self._vendors = button("all", "field")
         self._vendors.setAccessibleName("Vendors")
         self._popup = VendorPopup(self)
@@ -98,14 +98,14 @@ class Filters(QWidget):
         calipers = row(self._low, words("–", "quiet"), self._high, self._unit, gap=6)
         self.setLayout(
             column(
-                words("Find", "rail"), self.find, 10,
+                words("Find", "rail"), self.field, 10,
                 words("Vendor", "rail"), self._vendors, 10,
                 words("Caliper", "rail"), calipers, 10,
                 self.standing_out,
                 gap=4,
             )
         )  # fmt: skip
-        for field in (self.find, self._low, self._high):
+        for field in (self.field, self._low, self._high):
             field.textChanged.connect(lambda _: self._pause.start())
         self._vendors.clicked.connect(self._open_vendors)
         self._popup.changed.connect(self._vendors_changed)
@@ -170,5 +170,5 @@ class Filters(QWidget):
         elif chosen:
             text = f"{len(chosen)} of {self._of_vendors}"
         else:
-            text = "all" if not self._of_vendors else f"all {counted(self._of_vendors, 'vendor')}".replace("all 1 vendor", "the one vendor")
+            text = f"all {counted(self._of_vendors, 'vendor')}" if self._of_vendors > 1 else "all"
         self._vendors.setText(text)

@@ -88,7 +88,8 @@ class Box:
     def covered(self, points: Sequence[tuple[float, float]]) -> int:
         """How many points lie under the box."""
         return sum(
-            self.x - 3 <= x <= self.x + self.width + 3 and self.y - 3 <= y <= self.y + self.height + 3 for x, y in points
+            self.x - 3 <= x <= self.x + self.width + 3 and self.y - 3 <= y <= self.y + self.height + 3
+            for x, y in points
         )
 
     def inside(self, other: "Box") -> bool:

@@ -6,7 +6,15 @@ from typing import Any
 
 from PySide6.QtCore import QAbstractListModel, QModelIndex, QPersistentModelIndex, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QFont, QPainter, QPen
-from PySide6.QtWidgets import QAbstractItemView, QFrame, QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QFrame,
+    QListView,
+    QStyle,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QWidget,
+)
 
 from tracker.trade.grades import grades
 from tracker.window.look.figures import counted
@@ -35,8 +43,8 @@ class GradeCount:
         """The line in words, for who does not see it."""
         name = grades()[self.grade].name.says if self.grade in grades() else self.grade or "all grades"
         return (
-            f"{self.grade or ''} {name}: {counted(self.offers, 'offer')}, {self.above} above and {self.below} below what is expected, "
-            f"{self.looking_slipped} that look like another basis"
+            f"{self.grade or ''} {name}: {counted(self.offers, 'offer')}, {self.above} above and {self.below} below "
+            f"what is expected, {self.looking_slipped} that look like another basis"
         ).strip()
 
 
@@ -81,8 +89,8 @@ class _GradeDelegate(QStyledItemDelegate):
     ) -> None:
         palette = self._theme.palette
         entry: GradeCount = index.data(ENTRY)
-        box = QRectF(option.rect).adjusted(1, 2, -1, -2)  # type: ignore[attr-defined]
-        state = option.state  # type: ignore[attr-defined]
+        box = QRectF(option.rect).adjusted(1, 2, -1, -2)
+        state = option.state
         painter.save()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         if state & QStyle.StateFlag.State_Selected:
@@ -98,7 +106,7 @@ class _GradeDelegate(QStyledItemDelegate):
         if entry.grade:
             draw_plies(painter, entry.grade, QRectF(box.left() + 10, box.center().y() - 9, 32, 18))
             letters = box.adjusted(52, 0, 0, 0)
-        font = QFont(option.font)  # type: ignore[attr-defined]
+        font = QFont(option.font)
         font.setWeight(QFont.Weight.DemiBold)
         painter.setFont(font)
         painter.setPen(QColor(palette.ink))
@@ -106,7 +114,11 @@ class _GradeDelegate(QStyledItemDelegate):
         font.setWeight(QFont.Weight.Normal)
         painter.setFont(font)
         painter.setPen(QColor(palette.quiet))
-        painter.drawText(QRectF(box.left() + 88, box.top(), _COUNT_RIGHT - 88, box.height()), middle | Qt.AlignmentFlag.AlignRight, f"{entry.offers:,}")
+        painter.drawText(
+            QRectF(box.left() + 88, box.top(), _COUNT_RIGHT - 88, box.height()),
+            middle | Qt.AlignmentFlag.AlignRight,
+            f"{entry.offers:,}",
+        )
         self._paint_marks(painter, box, entry)
         painter.restore()
 

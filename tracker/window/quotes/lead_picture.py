@@ -5,9 +5,9 @@ from numpy.typing import NDArray
 
 from tracker.window.look.figures import counted
 from tracker.window.look.marks import Mark
+from tracker.window.quotes.drawing import Drawing
 from tracker.window.quotes.geometry import pareto, spread
 from tracker.window.quotes.offer_columns import Offers
-from tracker.window.quotes.plot import Drawing
 from tracker.window.quotes.spread_picture import Picture, drawable, labels_of
 
 _DAYS_A_WEEK = 7.0
@@ -45,5 +45,5 @@ def lead_against_price(offers: Offers, rows: NDArray[np.intp], grade: str) -> Pi
     without = len(rows) - len(chosen)
     words = "Ringed: nothing else is both sooner and cheaper. Bars are the range of a lead time."
     if without:
-        words += f" {counted(without, 'offer')} without a lead time or an expected price {'is' if without == 1 else 'are'} not drawn."
+        words += f" {counted(without, 'offer')} not drawn: no lead time or no expected price."
     return Picture(drawing, f"{grade or 'All grades'}: lead time against price", words)

@@ -141,7 +141,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
     ),
     Column(
         "caliper",
-        lambda o: "Caliper",
+        fixed("Caliper"),
         text=lambda o, row: figures.caliper(float(o.comparison.snapshot.caliper_um[row]), o.units),
         keys=lambda o: o.comparison.snapshot.caliper_um,
         stand=Stand.RIGHT,

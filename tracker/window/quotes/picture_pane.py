@@ -39,9 +39,15 @@ class PicturePane(QWidget):
         self._legend = Legend(session.theme)
         self._caption = words("", "small", wrap=True)
         self.setLayout(
-            column(row(self._title, None, switch), row(self._unit, None, self._legend), self.plot, self._caption, gap=4)
+            column(
+                row(self._title, None, switch),
+                row(self._unit, None, self._legend),
+                self.plot,
+                self._caption,
+                gap=4,
+                grow=2,
+            )
         )
-        self.layout().setStretch(2, 1)
         self.setMinimumSize(QSize(380, 220))
 
     def show_offers(self, offers: Offers, rows: NDArray[np.intp], grade: str) -> None:

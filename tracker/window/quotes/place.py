@@ -72,7 +72,7 @@ class QuotesPlace(QWidget):
             return
         code = int(comparison.snapshot.grade[offer])
         if self.model.row_of(offer) is None:
-            self.filters.find.clear()
+            self.filters.field.clear()
             self.filters.standing_out.setChecked(False)
             self.filters.choose_vendors(frozenset())
         if code >= 0:
@@ -101,8 +101,7 @@ class QuotesPlace(QWidget):
         for splitter in (above, both):
             splitter.setHandleWidth(12)
             splitter.setChildrenCollapsible(False)
-        self.setLayout(row(left, both, margins=(20, 12, 20, 8), gap=20))
-        self.layout().setStretch(1, 1)
+        self.setLayout(row(left, both, margins=(20, 12, 20, 8), gap=20, grow=1))
 
     def _narrowing(self) -> Narrowing:
         low, high = self.filters.calipers_um()
@@ -111,7 +110,7 @@ class QuotesPlace(QWidget):
             self.filters.vendors,
             low,
             high,
-            self.filters.find.text(),
+            self.filters.field.text(),
             self.filters.standing_out.isChecked(),
         )
 
@@ -139,7 +138,9 @@ class QuotesPlace(QWidget):
         self.table.go_to(self._session.selected)
         self.counted.emit(len(rows), len(self._offers.comparison.snapshot))
         estimated = bool(self._offers.comparison.snapshot.estimated[rows].any())
-        self._note.setText("* basis weight estimated from grade and caliper, and all that rests on it" if estimated else "")
+        self._note.setText(
+            "* basis weight estimated from grade and caliper, and all that rests on it" if estimated else ""
+        )
 
     def _counts(self, rows: NDArray[np.intp]) -> list[GradeCount]:
         assert self._offers is not None

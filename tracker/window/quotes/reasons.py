@@ -73,13 +73,11 @@ class ReasonsPanel(QFrame):
         inside.setAutoFillBackground(False)
         self._body = scroll
         heading = row(self._sign, self._title, None, gap=6)
-        self.setLayout(
-            column(heading, self._whose, scroll, row(self._show, None), margins=(16, 12, 8, 8), gap=6)
-        )
-        self.layout().setStretch(2, 1)
         self._nothing = words("", "quiet", wrap=True)
         self._nothing.setAlignment(Qt.AlignmentFlag.AlignTop)
-        self.layout().addWidget(self._nothing, 1)
+        parts = column(heading, self._whose, scroll, row(self._show, None), margins=(16, 12, 8, 8), gap=6, grow=2)
+        parts.addWidget(self._nothing, 1)
+        self.setLayout(parts)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         session.offer_selected.connect(self._show_offer)
         session.units_changed.connect(lambda: self._show_offer(session.selected))
@@ -133,7 +131,5 @@ class ReasonsPanel(QFrame):
         for note in explanation.notes:
             self._reasons.addWidget(words(f"{note.cell}: {note.text}" if note.cell else note.text, "small", wrap=True))
         if explanation.rate is not None:
-            rate = explanation.rate
-            self._reasons.addWidget(
-                words(f"Exchange rate of {figures.date_text(rate.date)}, {rate.source}.", "small", wrap=True)
-            )
+            asked = self._session.footing.as_of
+            self._reasons.addWidget(words(f"Exchange rate: {explanation.rate.said(asked)}.", "small", wrap=True))

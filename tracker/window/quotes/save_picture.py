@@ -19,7 +19,11 @@ def save(picture: QWidget, path: Path) -> str:
         drawn.setDevicePixelRatio(_FINER)
         picture.render(drawn)
         written = drawn.save(str(path))
-    return f"The picture is in {path}." if written else f"The picture could not be written to {path}: choose another folder."
+    return (
+        f"The picture is in {path}."
+        if written
+        else f"The picture could not be written to {path}: choose another folder."
+    )
 
 
 def _save_svg(picture: QWidget, path: Path) -> bool:

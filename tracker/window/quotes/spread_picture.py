@@ -7,12 +7,11 @@ from numpy.typing import NDArray
 
 from tracker.desk.comparison import Comparison
 from tracker.window.look import figures
-
 from tracker.window.look.figures import Units
 from tracker.window.look.marks import WORDS, Mark
+from tracker.window.quotes.drawing import Drawing
 from tracker.window.quotes.geometry import ribbon, spread, thinned
 from tracker.window.quotes.offer_columns import Offers, of_expected, per_words, price_figure
-from tracker.window.quotes.plot import Drawing
 
 MOST_POINTS = 60_000
 _MOST_LABELS = 14
@@ -113,7 +112,9 @@ def labels_of(offers: Offers, rows: NDArray[np.intp]) -> list[tuple[int, str]]:
     standing_out = np.flatnonzero(marks <= Mark.BELOW)
     with np.errstate(invalid="ignore", divide="ignore"):
         distance = np.abs(np.log(of_expected(offers.comparison)[rows[standing_out]]))
-    furthest = standing_out[np.argsort(-np.nan_to_num(distance, nan=0.0), kind="stable")][: _MOST_LABELS if len(rows) < 1000 else _MOST_LABELS // 2]
+    furthest = standing_out[np.argsort(-np.nan_to_num(distance, nan=0.0), kind="stable")][
+        : _MOST_LABELS if len(rows) < 1000 else _MOST_LABELS // 2
+    ]
     return [(int(place), _label(offers, int(rows[place]))) for place in furthest]
 
 
@@ -148,19 +149,21 @@ def _most_common(codes: NDArray[np.int32], names: list[str]) -> NDArray[np.intp]
 
 
 def _thin(rows: NDArray[np.intp], chosen: NDArray[np.intp]) -> str:
-    return f"; of {len(rows):,} offers {len(chosen):,} are drawn, all that stand out among them" if (
-        len(rows) > MOST_POINTS
-    ) else ""
+    return (
+        f"; of {len(rows):,} offers {len(chosen):,} are drawn, all that stand out among them"
+        if (len(rows) > MOST_POINTS)
+        else ""
+    )
 
 
 def card(offers: Offers, row: int) -> str:
     """What a point says when the pointer rests on it."""
     comparison = offers.comparison
     snapshot = comparison.snapshot
+    caliper = figures.caliper(float(snapshot.caliper_um[row]), offers.units)
     lines = [
         f"{offers.name('vendor', row)} · {snapshot.product[row]}",
-        f"{offers.name('grade', row)}, {figures.caliper(float(snapshot.caliper_um[row]), offers.units)}, "
-        f"quoted {snapshot.as_quoted[row]}",
+        ", ".join((offers.name("grade", row), caliper, f"quoted {snapshot.as_quoted[row]}")),
         f"{price_figure(comparison, float(comparison.price[row]))} {per_words(comparison)}"
         + ("*" if snapshot.estimated[row] else ""),
         WORDS[Mark(int(offers.marks[row]))],
@@ -169,5 +172,3 @@ def card(offers: Offers, row: int) -> str:
     if not np.isnan(ratio):
         lines[3] += f": {figures.percent(ratio)} of expected"
     return "\n".join(lines)
-
-

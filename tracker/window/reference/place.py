@@ -1,4 +1,4 @@
-"""The Reference place: a grade's make-up, strengths, cautions, usual calipers and expected ratio, each with its source."""
+"""The Reference place: a grade's make-up, strengths, cautions, calipers and expected ratio, each with its source."""
 
 from __future__ import annotations
 
@@ -63,7 +63,9 @@ class _Section(QWidget):
             height = board.height() * share
             name = _STUFF_WORDS[stuff.value]
             if name != said:
-                painter.drawText(QRectF(board.right() + 14, top, 300, max(height, 16)), Qt.AlignmentFlag.AlignVCenter, name)
+                painter.drawText(
+                    QRectF(board.right() + 14, top, 300, max(height, 16)), Qt.AlignmentFlag.AlignVCenter, name
+                )
             said = name
             top += height
 
@@ -165,7 +167,6 @@ def _ratio_words(code: str) -> tuple[str, str]:
     return f"{low} to {high} of the level of {REFERENCE_GRADE}, per weight", band.source
 
 
-
 class _GradeNames(QListWidget):
     """Glyph, letters and full name of every grade."""
 
@@ -191,15 +192,15 @@ class _NameDelegate(QStyledItemDelegate):
     ) -> None:
         palette = self._theme.palette
         code, name = index.data(Qt.ItemDataRole.UserRole)
-        box = QRectF(option.rect).adjusted(1, 2, -1, -2)  # type: ignore[attr-defined]
+        box = QRectF(option.rect).adjusted(1, 2, -1, -2)
         painter.save()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        if option.state & QStyle.StateFlag.State_Selected:  # type: ignore[attr-defined]
+        if option.state & QStyle.StateFlag.State_Selected:
             painter.setBrush(QColor(palette.selected))
             painter.setPen(QPen(QColor(palette.accent), 1.2))
             painter.drawRoundedRect(box.adjusted(0.5, 0.5, -0.5, -0.5), 5, 5)
         draw_plies(painter, code, QRectF(box.left() + 10, box.center().y() - 9, 32, 18))
-        font = QFont(option.font)  # type: ignore[attr-defined]
+        font = QFont(option.font)
         font.setWeight(QFont.Weight.DemiBold)
         painter.setFont(font)
         painter.setPen(QColor(palette.ink))

@@ -54,7 +54,8 @@ class LogForm(QFrame):
         self._wrong.hide()
         fields = row(gap=10)
         for field, share in (
-            (self.vendor, 5), (self.grade, 2), (self.caliper, 2), (self.for_what, 5), (self.quantity, 3), (self.needed, 3)
+            (self.vendor, 5), (self.grade, 2), (self.caliper, 2), (self.for_what, 5), (self.quantity, 3),
+            (self.needed, 3),
         ):  # fmt: skip
             fields.addLayout(self._labelled(field), share)
         fields.addWidget(self._log, 0, Qt.AlignmentFlag.AlignBottom)

@@ -60,8 +60,7 @@ class SamplesPlace(QWidget):
         self._nothing = words("", "quiet", wrap=True)
         self._nothing.setContentsMargins(16, 4, 16, 16)
         listing = panel(column(self.table, self._nothing, margins=(1, 1, 1, 1)))
-        left = holder(column(row(switch, None), listing, gap=8))
-        left.layout().setStretch(1, 1)
+        left = holder(column(row(switch, None), listing, gap=8, grow=1))
         both = QSplitter(Qt.Orientation.Horizontal)
         both.addWidget(left)
         both.addWidget(self.record)
@@ -71,8 +70,7 @@ class SamplesPlace(QWidget):
         both.setStretchFactor(1, 0)
         both.setSizes([10_000, 336])
         self.record.setMinimumWidth(300)
-        self.setLayout(column(self.form, both, margins=(20, 14, 20, 14), gap=14))
-        self.layout().setStretch(1, 1)
+        self.setLayout(column(self.form, both, margins=(20, 14, 20, 14), gap=14, grow=1))
         self.form.wanted.connect(self._log)
         self.record.wanted.connect(self._record)
         self.which.idClicked.connect(lambda _: self._show())
@@ -153,5 +151,3 @@ class SamplesPlace(QWidget):
     def _was_recorded(self, edit: Edit) -> None:
         push(self._session, edit, self._session.reload_samples)
         self.table.setFocus()
-
-

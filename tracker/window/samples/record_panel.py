@@ -58,7 +58,7 @@ class RecordPanel(QFrame):
         self.note = self._field("Note", "")
         self._wrong = words("", wrap=True)
         self._wrong.hide()
-        self._record = button("", "main")
+        self._record = button("Record", "main")
         self._record.clicked.connect(self.record)
         self.kinds.idClicked.connect(lambda _: self._follow_kind())
         scroll = QScrollArea()
@@ -80,8 +80,7 @@ class RecordPanel(QFrame):
                 gap=8,
             )
         )  # fmt: skip
-        self.setLayout(column(self._title, self._about, scroll, self._form, margins=(16, 12, 16, 14), gap=6))
-        self.layout().setStretch(2, 1)
+        self.setLayout(column(self._title, self._about, scroll, self._form, margins=(16, 12, 16, 14), gap=6, grow=2))
         self.show_sample(None)
 
     def show_sample(self, sample: Sample | None) -> None:

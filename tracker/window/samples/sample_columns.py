@@ -113,7 +113,9 @@ SAMPLE_COLUMNS: tuple[Column, ...] = (
     Column(
         "waiting",
         fixed("Waiting"),
-        text=lambda d, row: NONE if d.samples[row].waiting_days is None else counted(d.samples[row].waiting_days, "day"),
+        text=lambda d, row: (
+            NONE if d.samples[row].waiting_days is None else counted(d.samples[row].waiting_days, "day")
+        ),
         keys=lambda d: _numbers(d, "waiting_days"),
         stand=Stand.RIGHT,
         width=74,

@@ -51,7 +51,8 @@ def _of_month(day: int, month: int, year: str | None, today: date) -> date:
 
 def caliper_typed(text: str, units: Units) -> Decimal | None:
     """µm from '18', '18 pt', '457 µm', '0.46 mm'; a bare number is in the user's units."""
-    words = text.strip().casefold()
+    # Folding case turns the micro sign into a Greek mu, which looks the same.
+    words = text.strip().casefold().replace("\u03bc", "µ")
     if not words:
         return None
     found = _CALIPER.match(words)

@@ -26,8 +26,8 @@ class RowDelegate(QStyledItemDelegate):
         self, painter: QPainter, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
     ) -> None:
         palette = self._theme.palette
-        box = QRectF(option.rect)  # type: ignore[attr-defined]
-        selected = bool(option.state & QStyle.StateFlag.State_Selected)  # type: ignore[attr-defined]
+        box = QRectF(option.rect)
+        selected = bool(option.state & QStyle.StateFlag.State_Selected)
         painter.save()
         painter.fillRect(box, QColor(palette.selected if selected else palette.raised))
         painted = index.data(PAINTED)
@@ -52,7 +52,9 @@ class RowDelegate(QStyledItemDelegate):
             draw_plies(painter, code, glyph)
             painter.setPen(QColor(self._theme.palette.ink))
             painter.drawText(
-                box.adjusted(GLYPH_WIDTH + 14, 0, 0, 0), Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, code
+                box.adjusted(GLYPH_WIDTH + 14, 0, 0, 0),
+                Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter,
+                code,
             )
 
     def _paint_text(
@@ -65,7 +67,7 @@ class RowDelegate(QStyledItemDelegate):
         text = index.data(Qt.ItemDataRole.DisplayRole)
         if not text:
             return
-        font = QFont(option.font)  # type: ignore[attr-defined]
+        font = QFont(option.font)
         if index.data(STRONG):
             font.setWeight(QFont.Weight.DemiBold)
         painter.setFont(font)

@@ -95,9 +95,7 @@ class ColumnTable(QAbstractTableModel):
             return f"{column.title(self.contents)}: {column.text(self.contents, row)}"
         return None
 
-    def headerData(
-        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
-    ) -> Any:
+    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         if orientation is not Qt.Orientation.Horizontal or not 0 <= section < len(self.columns):
             return None
         column = self.columns[section]

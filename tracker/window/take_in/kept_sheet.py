@@ -29,9 +29,8 @@ class KeptSheet(QWidget):
         back.clicked.connect(self.left)
         self.sheet = SheetPanel(session.theme)
         self.setLayout(
-            column(row(self._title, None, back), self._told, self.sheet, margins=(20, 12, 20, 14), gap=8)
+            column(row(self._title, None, back), self._told, self.sheet, margins=(20, 12, 20, 14), gap=8, grow=2)
         )
-        self.layout().setStretch(2, 1)
 
     def show_offer(self, offer: int) -> None:
         """Fetches the file an offer came from and goes to its cell."""

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -56,7 +57,7 @@ class TakeInPlace(QWidget):
         self._progress.setTextVisible(False)
         self._progress.setAccessibleName("Files read")
         self.agree = button("Take in", "main")
-        self.agree_all = button("")
+        self.agree_all = button("Take in all files")
         self.leave = button("Leave it")
         self._told = words("Nothing is stored until you agree.", "quiet")
         self._lay_out()
@@ -95,8 +96,7 @@ class TakeInPlace(QWidget):
         right.setSizes([220, 400])
         self._right = right
         heading = column(self._summary, self._vendor, gap=2)
-        understood = holder(column(heading, right, gap=8))
-        understood.layout().setStretch(1, 1)
+        understood = holder(column(heading, right, gap=8, grow=1))
         both = QSplitter(Qt.Orientation.Horizontal)
         both.addWidget(self.sheet)
         both.addWidget(understood)
@@ -105,9 +105,8 @@ class TakeInPlace(QWidget):
         both.setSizes([540, 660])
         foot = row(self._told, None, self.leave, self.agree_all, self.agree, gap=10)
         self.setLayout(
-            column(row(self._choose, None), self._progress, both, foot, margins=(20, 12, 20, 14), gap=10)
+            column(row(self._choose, None), self._progress, both, foot, margins=(20, 12, 20, 14), gap=10, grow=2)
         )
-        self.layout().setStretch(2, 1)
 
     def _connect(self) -> None:
         self.questions.answered.connect(self._answer)
@@ -233,10 +232,7 @@ class TakeInPlace(QWidget):
         for file in files:
             taken, given = file.taken, dict(file.given)
             if taken is not None:
-                self._session.work.ask(
-                    lambda taken=taken, given=given: door.store(taken, given),
-                    lambda stored, file=file: self._was_stored(file, stored),
-                )
+                self._session.work.ask(partial(door.store, taken, given), partial(self._was_stored, file))
 
     def _was_stored(self, file: FileAtHand, stored: Stored) -> None:
         file.stored = True
@@ -259,4 +255,3 @@ class TakeInPlace(QWidget):
         for ticket in self._tickets:
             self._session.work.drop(ticket)
         self._tickets.clear()
-

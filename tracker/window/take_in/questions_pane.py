@@ -11,7 +11,6 @@ from PySide6.QtWidgets import QFrame, QLineEdit, QScrollArea, QVBoxLayout, QWidg
 from tracker.trade.offer import Question
 from tracker.window.pieces import button, clear, column, row, words
 
-
 _FIT_SIDE_BY_SIDE = 76
 
 
@@ -75,6 +74,7 @@ class QuestionsPane(QScrollArea):
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         inside = QWidget()
+        self._inside = inside
         self._cards = QVBoxLayout(inside)
         self._cards.setContentsMargins(0, 0, 8, 0)
         self._cards.setSpacing(8)
@@ -105,7 +105,7 @@ class QuestionsPane(QScrollArea):
     @property
     def wanted_height(self) -> int:
         """What it takes to show every card."""
-        return self.widget().sizeHint().height() + 4
+        return self._inside.sizeHint().height() + 4
 
     def _take_back(self, key: str, _checked: bool = False) -> None:
         self.taken_back.emit(key)

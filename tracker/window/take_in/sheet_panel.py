@@ -36,8 +36,7 @@ class SheetPanel(QFrame):
         self._why.setContentsMargins(16, 8, 16, 8)
         self._why.hide()
         heading = row(self._title, None, self._sheets, margins=(16, 8, 10, 8))
-        self.setLayout(column(heading, self._why, self.view, margins=(1, 1, 1, 1)))
-        self.layout().setStretch(2, 1)
+        self.setLayout(column(heading, self._why, self.view, margins=(1, 1, 1, 1), grow=2))
 
     def show_workbook(self, workbook: Any, uses: Mapping[str, Mapping[tuple[int, int], Use]]) -> None:
         """Shows a workbook, at its first sheet that was used."""

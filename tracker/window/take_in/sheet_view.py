@@ -10,6 +10,7 @@ from PySide6.QtCore import (
     QItemSelectionModel,
     QModelIndex,
     QPersistentModelIndex,
+    QPointF,
     QRectF,
     Qt,
     Signal,
@@ -101,7 +102,7 @@ class SheetModel(QAbstractTableModel):
 
 
 class _SheetDelegate(QStyledItemDelegate):
-    """Marks by ground and by sign: a bar for a price read, a question mark for one asked about, a stroke for one refused."""
+    """Marks by ground and by sign: a bar for a price read, a question mark for one asked, a stroke for one refused."""
 
     def __init__(self, theme: Theme, parent: QWidget) -> None:
         super().__init__(parent)
@@ -111,7 +112,7 @@ class _SheetDelegate(QStyledItemDelegate):
         self, painter: QPainter, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
     ) -> None:
         palette = self._theme.palette
-        box = QRectF(option.rect)  # type: ignore[attr-defined]
+        box = QRectF(option.rect)
         use = index.data(USE)
         ground = {None: palette.raised, Use.ASKED: palette.asked, Use.REFUSED: palette.strip}.get(use, palette.used)
         painter.save()
@@ -129,8 +130,8 @@ class _SheetDelegate(QStyledItemDelegate):
             painter.drawText(room, int(index.data(Qt.ItemDataRole.TextAlignmentRole)), shown)
         if use is Use.REFUSED:
             painter.setPen(QPen(QColor(palette.above), 1.4))
-            painter.drawLine(room.left(), box.center().y(), room.right(), box.center().y())
-        if option.state & QStyle.StateFlag.State_Selected:  # type: ignore[attr-defined]
+            painter.drawLine(QPointF(room.left(), box.center().y()), QPointF(room.right(), box.center().y()))
+        if option.state & QStyle.StateFlag.State_Selected:
             painter.setPen(QPen(QColor(palette.accent), 2))
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.drawRect(box.adjusted(1, 1, -2, -2))

@@ -30,7 +30,11 @@ class AnswerDialog(QDialog):
         whose = f"{asked.file}{f', from {asked.vendor}' if asked.vendor else ''}"
         leave = button("Leave it open")
         leave.clicked.connect(self.reject)
-        told = words(f"The answer is remembered for {asked.vendor or 'the vendor'} and serves the whole file.", "small", wrap=True)
+        told = words(
+            f"The answer is remembered for {asked.vendor or 'the vendor'} and serves the whole file.",
+            "small",
+            wrap=True,
+        )
         self.setLayout(column(words(whose, "quiet"), self.card, told, row(None, leave), margins=18, gap=10))
 
     def _answer(self, _key: str, value: str) -> None:

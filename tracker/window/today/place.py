@@ -82,8 +82,7 @@ class TodayPlace(QWidget):
         for line in (0, 1):
             grid.setRowStretch(line, 1)
             grid.setColumnStretch(line, 1)
-        page.setLayout(column(row(self._heading, 14, self._told, None), grid, margins=(24, 18, 24, 18), gap=16))
-        page.layout().setStretch(1, 1)
+        page.setLayout(column(row(self._heading, 14, self._told, None), grid, margins=(24, 18, 24, 18), gap=16, grow=1))
         return page
 
     def _connect(self) -> None:

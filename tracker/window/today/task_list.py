@@ -82,8 +82,8 @@ class _TaskDelegate(QStyledItemDelegate):
     ) -> None:
         palette = self._theme.palette
         task: Task = index.data(TASK)
-        box = QRectF(option.rect)  # type: ignore[attr-defined]
-        state = option.state  # type: ignore[attr-defined]
+        box = QRectF(option.rect)
+        state = option.state
         painter.save()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         if state & QStyle.StateFlag.State_Selected:
@@ -97,7 +97,7 @@ class _TaskDelegate(QStyledItemDelegate):
         if task.grade:
             draw_plies(painter, task.grade, QRectF(left, box.center().y() - 9, 32, 18))
             left += 44
-        font = QFont(option.font)  # type: ignore[attr-defined]
+        font = QFont(option.font)
         strong = QFont(font)
         strong.setWeight(QFont.Weight.DemiBold)
         painter.setFont(strong)

@@ -61,7 +61,14 @@ def _offer(offers: Offers, row: int) -> Task:
     ratio = float(offers.of_expected[row])
     price = f"{price_figure(comparison, float(comparison.price[row]))} {per_words(comparison)}"
     text = f"{figures.percent(ratio)} of expected" if mark is not Mark.SLIP else "another basis?"
-    return Task(_board(offers, row), f"{price}, quoted {comparison.snapshot.as_quoted[row]}", text, row, offers.name("grade", row), mark)
+    return Task(
+        _board(offers, row),
+        f"{price}, quoted {comparison.snapshot.as_quoted[row]}",
+        text,
+        row,
+        offers.name("grade", row),
+        mark,
+    )
 
 
 def lapsing(todays: Today, offers: Offers) -> list[Task]:

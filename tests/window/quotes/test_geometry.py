@@ -1,0 +1,74 @@
+import numpy as np
+from hypothesis import given
+from hypothesis import strategies as st
+
+from tracker.window.quotes.geometry import Box, pareto, place_labels, ribbon, spread, thinned
+
+few = st.integers(0, 6).map(float)
+
+
+@given(st.lists(st.tuples(few, few), min_size=1, max_size=25))
+def test_the_front_is_what_nothing_beats_on_both(choices: list[tuple[float, float]]) -> None:
+    cost, wait = (np.array(side) for side in zip(*choices, strict=True))
+    beaten = [
+        any(c2 <= c and w2 <= w and (c2 < c or w2 < w) for c2, w2 in choices) for c, w in zip(cost, wait, strict=True)
+    ]
+    assert (pareto(cost, wait) == ~np.array(beaten)).all()
+
+
+def test_what_is_not_known_is_on_no_front() -> None:
+    assert pareto(np.array([np.nan, 1.0]), np.array([0.0, 2.0])).tolist() == [False, True]
+    assert not pareto(np.array([np.nan]), np.array([1.0])).any()
+
+
+pixels = st.tuples(st.integers(0, 400), st.integers(0, 300))
+
+
+@given(st.lists(pixels, min_size=1, max_size=20))
+def test_labels_never_overlap_nor_leave_the_picture(points: list[tuple[float, float]]) -> None:
+    area = Box(0, 0, 400, 300)
+    placed = [box for box in place_labels(points, [(90.0, 16.0)] * len(points), area) if box is not None]
+    for number, box in enumerate(placed):
+        assert box.inside(area)
+        assert not any(box.meets(other) for other in placed[number + 1 :])
+
+
+def test_a_lone_label_stands_at_the_right_and_keeps_off_the_crowd() -> None:
+    area = Box(0, 0, 400, 300)
+    assert place_labels([(100, 100)], [(80, 16)], area)[0] == Box(113, 92, 80, 16)
+    crowd = [(120.0 + step, 100.0) for step in range(0, 60, 10)]
+    moved = place_labels([(100, 100)], [(80, 16)], area, crowd)[0]
+    assert moved is not None
+    assert moved.covered(crowd) == 0
+
+
+def test_a_ribbon_runs_through_the_medians_of_each_caliper() -> None:
+    x = np.array([10.0, 10.0, 10.1, 20.0, np.nan])
+    low = np.array([1.0, 2.0, 3.0, 5.0, 9.0])
+    band = ribbon(x, low, low + 10, bucket=0.5)
+    assert band is not None
+    assert band.x.tolist() == [10.0, 20.0]
+    assert band.low.tolist() == [2.0, 5.0]
+    assert band.high.tolist() == [12.0, 15.0]
+
+
+def test_no_band_no_ribbon() -> None:
+    nothing = np.full(3, np.nan)
+    assert ribbon(np.arange(3.0), nothing, nothing, bucket=1.0) is None
+
+
+def test_spreading_is_the_same_every_time_and_stays_within_its_width() -> None:
+    ids = np.arange(1, 5_000)
+    first = spread(ids, 0.2)
+    assert (first == spread(ids, 0.2)).all()
+    assert np.abs(first).max() <= 0.2 + 1e-9
+    assert first.std() > 0.08
+
+
+def test_thinning_keeps_all_that_stands_out() -> None:
+    rows = np.arange(10_000)
+    keep = rows % 100 == 0
+    kept = thinned(rows, keep, 1_000)
+    assert len(kept) <= 1_001
+    assert np.isin(rows[keep], kept).all()
+    assert thinned(rows[:10], keep[:10], 1_000).tolist() == list(range(10))

@@ -1,0 +1,144 @@
+"""What a buyer does with the quotes: narrow, point, go by keys, follow a price to its cell."""
+
+import numpy as np
+import pytest
+from PySide6.QtCore import QPointF, Qt
+
+from tests.window.conftest import settle
+from tracker.desk.comparison import Per
+from tracker.window.look.figures import Units
+from tracker.window.look.marks import Mark
+from tracker.window.main_window import SHEET, MainWindow
+
+pytestmark = pytest.mark.gui
+
+
+@pytest.fixture
+def quotes(window: MainWindow):
+    window.go_quotes()
+    return window.quotes
+
+
+def a_point(quotes) -> tuple[int, QPointF]:
+    """An offer that stands out, and where it is drawn."""
+    drawing = quotes.picture.plot.drawing
+    place = int(np.flatnonzero(drawing.marks == Mark.ABOVE)[0])
+    across, down = quotes.picture.plot.pixels(drawing.x[[place]], drawing.y[[place]])
+    return int(drawing.rows[place]), QPointF(across[0], down[0])
+
+
+def test_a_click_in_the_picture_selects_the_row_and_explains_it(quotes, qtbot, window) -> None:
+    quotes.rail.choose("URB")
+    offer, at = a_point(quotes)
+    qtbot.mouseClick(quotes.picture.plot.viewport(), Qt.MouseButton.LeftButton, pos=at.toPoint())
+    settle(qtbot, window)
+    assert window.session.selected == offer
+    assert quotes.model.order[quotes.table.currentIndex().row()] == offer
+    assert quotes.reasons._title.text() == "Why this price stands out"
+    assert quotes.reasons._ladder._steps[-1].last
+
+
+def test_going_down_the_table_moves_the_ring_in_the_picture(quotes, qtbot) -> None:
+    quotes.table.setFocus()
+    qtbot.keyClick(quotes.table, Qt.Key.Key_Down)
+    qtbot.keyClick(quotes.table, Qt.Key.Key_Down)
+    assert quotes.picture.plot.selected == quotes.model.order[quotes.table.currentIndex().row()]
+
+
+def test_arrow_keys_walk_the_picture(quotes, qtbot) -> None:
+    quotes.rail.choose("SBS")
+    plot = quotes.picture.plot
+    plot.setFocus()
+    qtbot.keyClick(plot, Qt.Key.Key_Right)
+    first = plot.selected
+    qtbot.keyClick(plot, Qt.Key.Key_Right)
+    assert plot.selected != first
+    qtbot.keyClick(plot, Qt.Key.Key_Left)
+    assert plot.selected == first
+    assert quotes.model.row_of(first) == quotes.table.currentIndex().row()
+
+
+def test_table_picture_and_count_show_the_same_offers(quotes, qtbot, window) -> None:
+    quotes.rail.choose("CRB")
+    quotes.filters.field.setText("tolmere")
+    qtbot.waitUntil(lambda: 0 < quotes.model.rowCount() < 20, timeout=2_000)
+    assert sorted(quotes.picture.plot.drawing.rows) == sorted(quotes.model.order)
+    assert window.footing._count.text() == f"{quotes.model.rowCount()} of 300 offers"
+
+
+def test_a_caliper_that_is_no_number_is_marked_and_filters_nothing(quotes, qtbot) -> None:
+    quotes.filters._low.setText("thick")
+    qtbot.wait(200)
+    assert quotes.filters._low.property("wrong") == "true"
+    assert quotes.model.rowCount() == 300
+
+
+def test_calipers_are_typed_in_the_users_units(quotes, qtbot, window) -> None:
+    window.session.choose_units(Units.METRIC)
+    quotes.filters._low.setText("700")
+    qtbot.waitUntil(lambda: quotes.model.rowCount() < 300, timeout=2_000)
+    assert window.session.comparison.snapshot.caliper_um[quotes.model.order].min() > 699
+
+
+def test_the_footing_is_said_in_heading_and_picture(quotes, qtbot, window) -> None:
+    heading = [column.key for column in quotes.model.columns].index("price")
+    assert quotes.model.headerData(heading, Qt.Orientation.Horizontal) == "USD per MSF"
+    qtbot.keyClick(window, Qt.Key.Key_M, Qt.KeyboardModifier.ControlModifier)
+    settle(qtbot, window)
+    assert window.session.footing.per is Per.TONNE
+    assert quotes.model.headerData(heading, Qt.Orientation.Horizontal) == "USD per tonne"
+    assert quotes.picture._unit.text() == "USD per tonne"
+    assert window.footing._per.text() == "per tonne"
+
+
+def test_a_selected_offer_stays_selected_on_another_footing(quotes, qtbot, window) -> None:
+    window.session.select_offer(17)
+    window.switch_per()
+    settle(qtbot, window)
+    assert window.session.selected == 17
+    assert quotes.model.order[quotes.table.currentIndex().row()] == 17
+
+
+def test_enter_shows_the_vendors_sheet_and_escape_comes_back(quotes, qtbot, window) -> None:
+    quotes.table.setFocus()
+    qtbot.keyClick(quotes.table, Qt.Key.Key_Down)
+    qtbot.keyClick(quotes.table, Qt.Key.Key_Return)
+    settle(qtbot, window)
+    assert window.stack.currentIndex() == SHEET
+    offer = window.session.selected
+    at = window.sheet.sheet.view.currentIndex()
+    assert f"F{at.row() + 1}" == window.session.comparison.snapshot.cell[offer] or not at.isValid()
+    qtbot.keyClick(window.sheet, Qt.Key.Key_Escape)
+    assert window.stack.currentWidget() is quotes
+
+
+def test_every_picture_draws_light_and_dark(quotes, window) -> None:
+    for name in ("dark", "light"):
+        window.session.theme.choose(name)
+        for kind in range(3):
+            quotes.picture.choose(kind)
+            assert len(quotes.picture.plot.drawing.rows)
+
+
+def test_choosing_vendors_says_how_many(quotes) -> None:
+    assert quotes.filters._vendors.text() == "all 9 vendors"
+    quotes.filters.choose_vendors(frozenset({"Ulverby", "Marrowdene"}))
+    assert quotes.filters._vendors.text() == "2 of 9"
+    assert {"Ulverby", "Marrowdene"} == {quotes._offers.name("vendor", int(row)) for row in quotes.model.order}
+
+
+def test_sorting_by_price(quotes, window) -> None:
+    column = [each.key for each in quotes.model.columns].index("price")
+    quotes.table.sortByColumn(column, Qt.SortOrder.DescendingOrder)
+    prices = window.session.comparison.price[quotes.model.order]
+    assert (np.diff(prices) <= 0).all()
+
+
+def test_the_picture_is_saved_as_png_and_svg(quotes, tmp_path) -> None:
+    from tracker.window.quotes.save_picture import save
+
+    assert "is in" in save(quotes.picture, tmp_path / "prices.png")
+    assert "is in" in save(quotes.picture, tmp_path / "prices.svg")
+    assert (tmp_path / "prices.png").read_bytes().startswith(b"\x89PNG")
+    assert b"<svg" in (tmp_path / "prices.svg").read_bytes()
+    assert "could not be written" in save(quotes.picture, tmp_path / "nowhere" / "prices.png")

@@ -1,0 +1,113 @@
+"""Logging and recording by keyboard alone, and taking it back."""
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication
+
+from tests.window.conftest import settle
+from tracker.desk.samples import SampleState
+from tracker.window.main_window import MainWindow
+
+pytestmark = pytest.mark.gui
+CONTROL = Qt.KeyboardModifier.ControlModifier
+
+
+def focused():
+    return QApplication.focusWidget()
+
+
+def log_by_keys(qtbot, window: MainWindow) -> int:
+    """Logs Tolmere Board, SBS, 18 pt as a user would; gives the number of keys pressed."""
+    qtbot.keyClick(window, Qt.Key.Key_N, CONTROL)
+    pressed = 1
+    for text, key in (("Tol", Qt.Key.Key_Tab), ("S", Qt.Key.Key_Tab), ("18", Qt.Key.Key_Return)):
+        qtbot.keyClicks(focused(), text)
+        qtbot.keyClick(focused(), key)
+        pressed += len(text) + 1
+    settle(qtbot, window)
+    return pressed
+
+
+def test_a_request_takes_ten_keys_and_no_pointer(window: MainWindow, qtbot) -> None:
+    door = window.session.door
+    before = set(door.kept)
+    assert log_by_keys(qtbot, window) == 10
+    (number,) = set(door.kept) - before
+    logged = door.kept[number]
+    assert (logged.vendor, logged.grade, float(logged.caliper_um)) == ("Tolmere Board", "SBS", 457.2)
+    assert focused() is window.samples.form.vendor
+    assert window.samples.form.vendor.text() == ""
+    assert f"og sample {number}" in window.message.text
+
+
+def test_undo_and_redo_of_a_request(window: MainWindow, qtbot) -> None:
+    door = window.session.door
+    before = set(door.kept)
+    log_by_keys(qtbot, window)
+    qtbot.keyClick(window, Qt.Key.Key_Z, CONTROL)
+    settle(qtbot, window)
+    assert set(door.kept) == before
+    qtbot.keyClick(window, Qt.Key.Key_Z, CONTROL | Qt.KeyboardModifier.ShiftModifier)
+    settle(qtbot, window)
+    assert len(door.kept) == len(before) + 1
+
+
+def test_what_is_missing_is_said_in_a_sentence_and_nothing_is_lost(window: MainWindow, qtbot) -> None:
+    window.log_sample()
+    form = window.samples.form
+    qtbot.keyClicks(form.vendor, "Ulverby")
+    form.needed.setText("3/4")
+    qtbot.keyClick(form.needed, Qt.Key.Key_Return)
+    assert "Which grade?" in form._wrong.text()
+    assert focused() is form.grade
+    form.grade.setText("crb")
+    qtbot.keyClick(form.grade, Qt.Key.Key_Return)
+    assert "3/4" in form._wrong.text()
+    assert form.vendor.text() == "Ulverby"
+
+
+def test_outstanding_ones_first_the_most_overdue_on_top(window: MainWindow) -> None:
+    window.go_samples()
+    place = window.samples
+    shown = [window.session.samples[row] for row in place.model.order]
+    assert all(sample.state.outstanding for sample in shown)
+    late = [sample.overdue_days for sample in shown if sample.overdue]
+    assert late == sorted(late, reverse=True)
+    assert place.which.button(0).text() == f"Outstanding  {len(shown)}"
+
+
+def test_arrival_is_two_keys(window: MainWindow, qtbot) -> None:
+    window.go_samples()
+    settle(qtbot, window)
+    number = window.samples._chosen
+    qtbot.keyClick(window.samples.table, Qt.Key.Key_A)
+    assert window.samples.record._record.text() == "Record as arrived"
+    qtbot.keyClick(focused(), Qt.Key.Key_Return)
+    settle(qtbot, window)
+    assert window.session.door.kept[number].state is SampleState.ARRIVED
+    qtbot.keyClick(window, Qt.Key.Key_Z, CONTROL)
+    settle(qtbot, window)
+    assert window.session.door.kept[number].state is not SampleState.ARRIVED
+
+
+def test_a_promise_needs_its_day(window: MainWindow, qtbot) -> None:
+    window.go_samples()
+    settle(qtbot, window)
+    number = window.samples._chosen
+    qtbot.keyClick(window.samples.table, Qt.Key.Key_P)
+    record = window.samples.record
+    assert focused() is record.until
+    qtbot.keyClick(record.until, Qt.Key.Key_Return)
+    assert record._wrong.text().startswith("Promised for when?")
+    qtbot.keyClicks(record.until, "2 weeks")
+    qtbot.keyClick(record.until, Qt.Key.Key_Return)
+    settle(qtbot, window)
+    assert window.session.door.kept[number].state is SampleState.PROMISED
+
+
+def test_a_request_is_found_by_its_number_even_when_filtered_out(window: MainWindow, qtbot) -> None:
+    done = next(sample for sample in window.session.samples if not sample.state.outstanding)
+    window._show_sample(done.number)
+    settle(qtbot, window)
+    assert window.samples._chosen == done.number
+    assert window.samples.record._title.text().startswith(f"No. {done.number}")

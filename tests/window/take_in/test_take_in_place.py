@@ -1,0 +1,116 @@
+"""Taking in a sheet: see it, answer its question, agree; nothing is stored before."""
+
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QPushButton
+
+from tests.window.conftest import settle
+from tests.window.fixtures.invented_sheet import FILE
+from tracker.window.main_window import QUOTES, TAKE_IN, TODAY, MainWindow
+
+pytestmark = pytest.mark.gui
+
+
+@pytest.fixture
+def take_in(window: MainWindow, qtbot):
+    window.take_in_files([Path(FILE)])
+    settle(qtbot, window)
+    assert window.stack.currentIndex() == TAKE_IN
+    return window.take_in
+
+
+def choose(qtbot, take_in, words: str) -> None:
+    button = next(each for each in take_in.questions.findChildren(QPushButton) if each.text().startswith(words))
+    qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
+
+
+def test_an_answer_lets_the_held_offers_through_and_is_remembered(take_in, window, qtbot) -> None:
+    assert not take_in.agree.isEnabled()
+    assert "7 held by 1 question" in take_in._summary.text()
+    choose(qtbot, take_in, "Short ton")
+    settle(qtbot, window)
+    assert take_in.agree.text() == "Take in 7 offers"
+    assert window.session.door.stored == []
+    qtbot.mouseClick(take_in.agree, Qt.MouseButton.LeftButton)
+    settle(qtbot, window)
+    assert window.session.door.stored == [(FILE, 7, {"ton": "short"})]
+    assert window.stack.currentIndex() == QUOTES
+    assert "ook in 7 offers" in window.message.text
+
+
+def test_an_answer_can_be_taken_back(take_in, window, qtbot) -> None:
+    choose(qtbot, take_in, "Tonne")
+    settle(qtbot, window)
+    assert take_in.agree.isEnabled()
+    window.undo()
+    settle(qtbot, window)
+    assert not take_in.agree.isEnabled()
+    window.redo()
+    settle(qtbot, window)
+    choose(qtbot, take_in, "Ask again")
+    settle(qtbot, window)
+    assert not take_in.agree.isEnabled()
+
+
+def test_leaving_stores_nothing(take_in, window, qtbot) -> None:
+    qtbot.mouseClick(take_in.leave, Qt.MouseButton.LeftButton)
+    assert window.session.door.stored == []
+    assert window.stack.currentIndex() == TODAY
+
+
+def test_what_was_taken_in_can_be_undone_and_done_again(take_in, window, qtbot) -> None:
+    choose(qtbot, take_in, "Short ton")
+    settle(qtbot, window)
+    take_in.agree.click()
+    settle(qtbot, window)
+    window.undo()
+    settle(qtbot, window)
+    window.redo()
+    settle(qtbot, window)
+    asked = [each for each in window.session.door.asked if each.startswith(("withdraw", "bring"))]
+    assert asked == ["withdraw 1", "bring back 1"]
+
+
+def test_line_and_cell_find_each_other(take_in, qtbot) -> None:
+    take_in.table.setFocus()
+    qtbot.keyClick(take_in.table, Qt.Key.Key_Down)
+    qtbot.keyClick(take_in.table, Qt.Key.Key_Down)
+    line = take_in.table.currentIndex().row()
+    cell = take_in.sheet.view.currentIndex()
+    assert (cell.row(), cell.column()) == (5 + line, 3)
+    take_in.sheet.view.pointed.emit(9, 3)
+    assert take_in.table.currentIndex().row() == 4
+
+
+def test_the_sheet_is_shown_as_it_was_sent(take_in) -> None:
+    model = take_in.sheet.view.model()
+    assert model.index(0, 0).data() == "Tolmere Board — price list"
+    assert model.index(12, 3).data() == "#REF!"
+    assert model.headerData(3, Qt.Orientation.Horizontal) == "D"
+
+
+def test_the_sheets_model_keeps_qts_promises(take_in, qtmodeltester) -> None:
+    qtmodeltester.check(take_in.sheet.view.model())
+
+
+def test_a_line_that_cant_be_used_says_what_to_do(take_in) -> None:
+    take_in.table.picked.emit(7)
+    assert "ask the vendor" in take_in._notes.text()
+
+
+def test_several_files_are_taken_in_at_once(window, qtbot) -> None:
+    window.take_in_files([Path("one.xlsx"), Path("two.xlsx")])
+    settle(qtbot, window)
+    take_in = window.take_in
+    choose(qtbot, take_in, "Short ton")
+    settle(qtbot, window)
+    assert take_in.agree_all.isHidden()
+    take_in._choose.setCurrentIndex(1)
+    choose(qtbot, take_in, "Tonne")
+    settle(qtbot, window)
+    assert take_in.agree_all.text() == "Take in all 2 files (14 offers)"
+    take_in.agree_all.click()
+    settle(qtbot, window)
+    assert [given for _, _, given in window.session.door.stored] == [{"ton": "short"}, {"ton": "metric"}]

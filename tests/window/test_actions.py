@@ -1,0 +1,46 @@
+from collections import Counter
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeySequence
+
+from tests.window.conftest import settle
+from tracker.window.actions import ACTIONS
+from tracker.window.do_list import DoList, matching
+from tracker.window.main_window import REFERENCE, MainWindow
+
+
+def test_ids_and_keys_are_unique(qapp) -> None:
+    """Two actions with one key in one window: Qt then does neither."""
+    assert max(Counter(action.key for action in ACTIONS).values()) == 1
+    keys = Counter(QKeySequence(action.keys).toString() for action in ACTIONS if action.keys)
+    assert max(keys.values()) == 1
+    assert "" not in keys
+
+
+def test_the_window_can_do_each_of_them() -> None:
+    for action in ACTIONS:
+        assert callable(getattr(MainWindow, action.does)), action.key
+
+
+def test_words_find_an_action() -> None:
+    assert [action.key for action in matching("log sample")] == ["log-sample"]
+    assert {action.key for action in matching("switch")} == {"per", "units", "delivered", "current", "theme"}
+    assert matching("no such thing") == []
+
+
+@pytest.mark.gui
+def test_an_action_is_done_by_its_words(window: MainWindow, qtbot) -> None:
+    done = DoList(window, window.actions_by_key)
+    done.open_over(window)
+    qtbot.keyClicks(done.field, "reference")
+    qtbot.keyClick(done.field, Qt.Key.Key_Return)
+    settle(qtbot, window)
+    assert window.stack.currentIndex() == REFERENCE
+
+
+@pytest.mark.gui
+def test_places_are_a_key_away(window: MainWindow, qtbot) -> None:
+    for place in range(4):
+        qtbot.keyClick(window, Qt.Key(Qt.Key.Key_1 + place), Qt.KeyboardModifier.ControlModifier)
+        assert window.stack.currentIndex() == place

@@ -1,0 +1,71 @@
+import threading
+
+import pytest
+
+from tracker.window.work import Work
+
+
+@pytest.fixture
+def work(qapp):
+    made = Work()
+    yield made
+    made.finish()
+
+
+def test_every_result_arrives_in_order_on_this_thread(work: Work, qtbot) -> None:
+    """A signal object owned by the job would lose results without a word."""
+    here, got, where = threading.get_ident(), [], set()
+
+    def keep(value: int) -> None:
+        got.append(value)
+        where.add(threading.get_ident())
+
+    for number in range(300):
+        work.ask(lambda n=number: n, keep)
+    qtbot.waitUntil(work.is_idle, timeout=5_000)
+    assert got == list(range(300))
+    assert where == {here}
+
+
+def test_jobs_run_on_one_other_thread(work: Work, qtbot) -> None:
+    seen = []
+    for _ in range(5):
+        work.ask(threading.get_ident, seen.append)
+    qtbot.waitUntil(work.is_idle, timeout=5_000)
+    assert len(set(seen)) == 1
+    assert seen[0] != threading.get_ident()
+
+
+def test_an_error_comes_back_as_a_value(work: Work, qtbot) -> None:
+    errors = []
+
+    def fail() -> None:
+        raise ValueError("no such board")
+
+    work.ask(fail, lambda _: pytest.fail("it failed"), errors.append)
+    with qtbot.waitSignal(work.failed, timeout=5_000) as heard:
+        work.ask(fail, lambda _: None)
+    assert str(errors[0]) == "no such board"
+    assert isinstance(heard.args[0], ValueError)
+
+
+def test_what_is_dropped_goes_nowhere(work: Work, qtbot) -> None:
+    begin, got, ran = threading.Event(), [], []
+    first = work.ask(begin.wait, got.append)
+    second = work.ask(lambda: ran.append("second"), got.append)
+    work.drop(first)
+    work.drop(second)
+    begin.set()
+    work.ask(lambda: "third", got.append)
+    qtbot.waitUntil(work.is_idle, timeout=5_000)
+    assert got == ["third"]
+    assert ran == []
+
+
+def test_it_says_when_it_is_busy(work: Work, qtbot) -> None:
+    said = []
+    work.busy.connect(said.append)
+    work.ask(lambda: None, lambda _: None)
+    work.ask(lambda: None, lambda _: None)
+    qtbot.waitUntil(work.is_idle, timeout=5_000)
+    assert said == [True, False]

@@ -1,0 +1,83 @@
+"""Today: each thing one Enter from where it is settled; a first start that says what to do."""
+
+import pytest
+from PySide6.QtCore import QMimeData, QPointF, Qt, QUrl
+from PySide6.QtGui import QDropEvent
+
+from tests.window.conftest import settle
+from tests.window.fixtures.invented_door import InventedDoor
+from tests.window.fixtures.invented_sheet import TON
+from tracker.desk.questions import open_questions  # noqa: F401  (the module must exist for the window)
+from tracker.window.main_window import QUOTES, SAMPLES, TAKE_IN, TODAY, MainWindow
+from tracker.window.today.answer_dialog import AnswerDialog
+
+pytestmark = pytest.mark.gui
+
+
+def test_the_window_opens_on_what_needs_the_user(window: MainWindow) -> None:
+    assert window.stack.currentIndex() == TODAY
+    today = window.today
+    assert len(today.out_of_line.list.tasks) == len(window.session.todays.out_of_line)
+    assert "things to settle" in today._told.text()
+
+
+def test_enter_on_a_price_explains_it(window: MainWindow, qtbot) -> None:
+    listing = window.today.out_of_line.list
+    listing.setFocus()
+    qtbot.keyClick(listing, Qt.Key.Key_Down)
+    wanted = listing.tasks[1].target
+    qtbot.keyClick(listing, Qt.Key.Key_Return)
+    settle(qtbot, window)
+    assert window.stack.currentIndex() == QUOTES
+    assert window.session.selected == wanted
+    assert window.quotes.model.row_of(wanted) == window.quotes.table.currentIndex().row()
+
+
+def test_a_click_on_an_overdue_sample_opens_it(window: MainWindow, qtbot) -> None:
+    listing = window.today.overdue.list
+    where = listing.visualRect(listing.model().index(2, 0)).center()
+    qtbot.mouseClick(listing.viewport(), Qt.MouseButton.LeftButton, pos=where)
+    settle(qtbot, window)
+    assert window.stack.currentIndex() == SAMPLES
+    assert window.samples._chosen == listing.tasks[2].target
+
+
+def test_the_task_lists_keep_qts_promises(window: MainWindow, qtmodeltester) -> None:
+    qtmodeltester.check(window.today.out_of_line.list.model())
+
+
+def test_a_first_start_says_what_to_do(open_window, qtbot) -> None:
+    window = open_window(InventedDoor(0))
+    assert window.today._stack.currentWidget() is window.today.welcome
+    assert window.today.welcome.isVisible()
+
+
+def test_a_sheet_dropped_on_the_window_is_taken_in(open_window, qtbot, tmp_path) -> None:
+    window = open_window(InventedDoor(0))
+    sheet = tmp_path / "prices.csv"
+    sheet.write_text("board,price\n", encoding="utf-8")
+    mime = QMimeData()
+    mime.setUrls([QUrl.fromLocalFile(str(sheet))])
+    window.dropEvent(
+        QDropEvent(
+            QPointF(5, 5), Qt.DropAction.CopyAction, mime, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier
+        )
+    )
+    settle(qtbot, window)
+    assert window.stack.currentIndex() == TAKE_IN
+    assert window.take_in.at_hand.path == sheet
+
+
+def test_a_question_is_answered_where_it_is_listed(window: MainWindow, qtbot) -> None:
+    from tracker.desk.today import Today
+    from tracker.store.held import OpenQuestion
+
+    asked = OpenQuestion(7, 1, "tolmere.xlsx", "Tolmere Board", TON, 7)
+    answered = []
+    window.session.door.answer = lambda number, value, remember: answered.append((number, value, remember))
+    window.session._set_todays(Today((), (asked,), (), ()))
+    window.today.questions.list.wanted.emit(asked)
+    dialog = window.today.findChild(AnswerDialog)
+    dialog.card.answered.emit("ton", "metric")
+    settle(qtbot, window)
+    assert answered == [(7, "metric", True)]

@@ -1,0 +1,39 @@
+"""What a plot shows, as plain arrays: made without Qt, drawn by plot.py."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+
+import numpy as np
+from numpy.typing import NDArray
+
+from tracker.window.quotes.geometry import Ribbon
+
+Floats = NDArray[np.float64]
+
+
+@dataclass(frozen=True)
+class Drawing:
+    """What a plot shows. `rows` are the offers drawn, with their x, y and marks; all four arrays are of one length.
+
+    labels: (place in rows, words), in order of importance. notes: (x, y, words) about the ground behind the points.
+    x_ticks: (value, words), or empty for numbers with `x_unit`. spans: (y, left, right) drawn as ranges behind the
+    points. boxes: (left, right, low, high). level: y of a dashed line. front: places in rows of ringed points.
+    least_width: how much of x is shown at least.
+    """
+
+    rows: NDArray[np.intp]
+    x: Floats
+    y: Floats
+    marks: NDArray[np.int8]
+    labels: Sequence[tuple[int, str]] = ()
+    ribbons: Sequence[Ribbon] = ()
+    boxes: Sequence[tuple[float, float, float, float]] = ()
+    spans: Sequence[tuple[float, float, float]] = ()
+    notes: Sequence[tuple[float, float, str]] = ()
+    level: float | None = None
+    front: NDArray[np.intp] = field(default_factory=lambda: np.empty(0, dtype=np.intp))
+    x_ticks: Sequence[tuple[float, str]] = ()
+    least_width: float = 0.0
+    x_unit: str = ""
+    x_zero: str = ""
+    y_unit: str = ""

@@ -1,0 +1,156 @@
+"""What lies over a plot and keeps its size in pixels: labels that never overlap, rings, the card at the pointer."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+import numpy as np
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPaintEvent, QPen
+from PySide6.QtWidgets import QWidget
+
+from tracker.window.look.marks import Mark, colour_of
+from tracker.window.quotes.drawing import Drawing
+from tracker.window.quotes.geometry import Box, place_labels
+
+if TYPE_CHECKING:
+    from tracker.window.quotes.plot import Plot
+
+_MOST_KEPT_OFF = 600
+
+
+class Overlay(QWidget):
+    """Paints over the plot: gridlines' words aside, all that must keep its size in pixels."""
+
+    def __init__(self, plot: Plot) -> None:
+        super().__init__(plot)
+        self._plot = plot
+        self._hovered = -1
+        self._boxes: list[tuple[Box, str, QColor]] = []
+        self.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
+        self.setAttribute(Qt.WidgetAttribute.WA_NoSystemBackground)
+
+    def hover(self, place: int) -> None:
+        if place != self._hovered:
+            self._hovered = place
+            self._plot.setCursor(Qt.CursorShape.PointingHandCursor if place >= 0 else Qt.CursorShape.ArrowCursor)
+            self.update()
+
+    def lay_out(self, *_: object) -> None:
+        """Finds places for the labels at the present zoom."""
+        self._boxes.clear()
+        self._hovered = -1
+        drawing = self._plot.drawing
+        if drawing is not None and drawing.labels:
+            palette = self._plot.theme.palette
+            places = np.array([place for place, _ in drawing.labels])
+            across, down = self._plot.pixels(drawing.x[places], drawing.y[places])
+            metrics = self._metrics()
+            sizes = [(metrics.horizontalAdvance(text) + 4.0, metrics.height() + 0.0) for _, text in drawing.labels]
+            inside = self._plot.plot_area()
+            area = Box(inside.left(), inside.top(), inside.width(), inside.height())
+            points = list(zip(across.tolist(), down.tolist(), strict=True))
+            crowd = self._crowd(drawing, area)
+            for box, (place, text) in zip(
+                place_labels(points, sizes, area, crowd, self._note_boxes(drawing)), drawing.labels, strict=True
+            ):
+                if box is not None:
+                    self._boxes.append((box, text, QColor(colour_of(Mark(int(drawing.marks[place])), palette))))
+        self.update()
+
+    def _crowd(self, drawing: Drawing, area: Box) -> list[tuple[float, float]]:
+        """The points that labels should keep off, in pixels: all, or where they are many those that stand out."""
+        kept = slice(None) if len(drawing.rows) <= _MOST_KEPT_OFF else np.flatnonzero(drawing.marks <= Mark.BELOW)
+        across, down = self._plot.pixels(drawing.x[kept], drawing.y[kept])
+        return list(zip(across.tolist(), down.tolist(), strict=True))
+
+    def _note_boxes(self, drawing: Drawing) -> list[Box]:
+        boxes = []
+        for x, y, text in drawing.notes:
+            across, down = self._plot.pixels(np.array([x]), np.array([y]))
+            width = self._metrics().horizontalAdvance(text)
+            boxes.append(Box(across[0] - 6 - width, down[0] - 20, width, 18))
+        return boxes
+
+    def _paint_words(self, painter: QPainter, box: QRectF, text: str, colour: QColor, rim: str = "ground") -> None:
+        """Words with a rim of the ground's colour, so that they read over points and lines."""
+        path = QPainterPath()
+        font = painter.font()
+        baseline = box.center().y() + painter.fontMetrics().ascent() / 2 - 1.5
+        path.addText(QPointF(box.left() + 2, baseline), font, text)
+        around = QColor(getattr(self._plot.theme.palette, rim))
+        around.setAlpha(225)
+        painter.strokePath(
+            path, QPen(around, 3.2, Qt.PenStyle.SolidLine, Qt.PenCapStyle.RoundCap, Qt.PenJoinStyle.RoundJoin)
+        )
+        painter.fillPath(path, colour)
+
+    def _label_font(self) -> QFont:
+        font = QFont(self.font())
+        font.setPixelSize(max(11, font.pixelSize() - 1))
+        font.setWeight(QFont.Weight.DemiBold)
+        return font
+
+    def _metrics(self) -> QFontMetricsF:
+        return QFontMetricsF(self._label_font())
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        if self._plot.drawing is not None:
+            self._paint_notes(painter, self._plot.drawing)
+            if not len(self._plot.drawing.rows):
+                painter.setFont(self.font())
+                painter.setPen(QColor(self._plot.theme.palette.quiet))
+                painter.drawText(self.rect(), Qt.AlignmentFlag.AlignCenter, self._plot.nothing)
+        painter.setFont(self._label_font())
+        for box, text, colour in self._boxes:
+            self._paint_words(painter, QRectF(box.x, box.y, box.width, box.height), text, colour)
+        drawing = self._plot.drawing
+        if drawing is None:
+            return
+        self._paint_rings(painter, drawing)
+        if 0 <= self._hovered < len(drawing.rows):
+            self._paint_card(painter, drawing)
+
+    def _paint_notes(self, painter: QPainter, drawing: Drawing) -> None:
+        font = QFont(self._label_font())
+        font.setWeight(QFont.Weight.Normal)
+        painter.setFont(font)
+        for box, (_, _, text) in zip(self._note_boxes(drawing), drawing.notes, strict=True):
+            where = QRectF(box.x, box.y, box.width, box.height)
+            self._paint_words(painter, where, text, QColor(self._plot.theme.palette.band_ink), rim="band")
+
+    def _paint_rings(self, painter: QPainter, drawing: Drawing) -> None:
+        palette = self._plot.theme.palette
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        if len(drawing.front):
+            across, down = self._plot.pixels(drawing.x[drawing.front], drawing.y[drawing.front])
+            painter.setPen(QPen(QColor(palette.ink), 1.2))
+            for x, y in zip(across, down, strict=True):
+                painter.drawEllipse(QPointF(x, y), 7.5, 7.5)
+        here = np.flatnonzero(drawing.rows == self._plot.selected)
+        if here.size:
+            across, down = self._plot.pixels(drawing.x[here[:1]], drawing.y[here[:1]])
+            if np.isfinite(across[0]) and np.isfinite(down[0]):
+                painter.setPen(QPen(QColor(palette.accent), 2.2))
+                painter.drawEllipse(QPointF(across[0], down[0]), 11, 11)
+
+    def _paint_card(self, painter: QPainter, drawing: Drawing) -> None:
+        palette = self._plot.theme.palette
+        text = self._plot.say(int(drawing.rows[self._hovered]))
+        painter.setFont(self.font())
+        room = QRectF(0, 0, 320, 200)
+        needed = painter.boundingRect(room, Qt.TextFlag.TextWordWrap, text)
+        card = needed.adjusted(0, 0, 20, 14)
+        across, down = self._plot.pixels(drawing.x[[self._hovered]], drawing.y[[self._hovered]])
+        card.moveTopLeft(QPointF(across[0] + 14, down[0] - card.height() - 8))
+        if card.right() > self.width() - 4:
+            card.moveRight(across[0] - 14)
+        if card.top() < 4:
+            card.moveTop(down[0] + 12)
+        painter.setPen(QPen(QColor(palette.line), 1))
+        painter.setBrush(QColor(palette.raised))
+        painter.drawRoundedRect(card, 5, 5)
+        painter.setPen(QColor(palette.ink))
+        painter.drawText(card.adjusted(10, 7, -10, -7), Qt.TextFlag.TextWordWrap, text)
