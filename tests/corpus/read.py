@@ -4,7 +4,9 @@ import traceback
 from pathlib import Path
 from typing import Any
 
-from tracker.intake.read import read_sheet
+from tracker.intake.files.opening import open_workbook
+from tracker.intake.grid import Unreadable
+from tracker.intake.read import read_workbook
 
 from tests.corpus.registry import Made
 from tests.corpus.scoring import Fault, Score, judge, judge_crash
@@ -23,11 +25,13 @@ def score(made: Made, folder: Path) -> Score:
 def score_file(path: Path, truth: dict[str, Any]) -> Score:
     """Judge the reading of a file that is already there."""
     try:
-        reading = read_sheet(path, Answers())
+        reading = read_workbook(open_workbook(path), Answers())
+    except Unreadable as reason:
+        result = judge(truth, str(reason), [])
     except Exception:  # a crash is what is being counted here
         result = judge_crash(truth, traceback.format_exc(limit=-3))
     else:
-        result = judge(truth, reading.unreadable, [as_entry(line) for line in reading.lines])
+        result = judge(truth, None, [as_entry(line) for line in reading.lines])
     result.faults = [Fault(fault.kind, f"{path.name} {fault.cell}", fault.why) for fault in result.faults]
     return result
 
