@@ -105,6 +105,10 @@ def _parts(text: str) -> tuple[list[Decimal], list[str], bool, bool] | None:
             reached, place = number.end(), place + 1
             continue
         match = _lead_phrases().at(found, place)
+        between = phrases("range").at(found, place) if len(counts) == 1 and not units else None
+        if between is not None and between.after < len(found) and found[between.after][0].isdigit():
+            place = between.after
+            continue
         if match is None:
             if found[place][0] not in "()/+,;:~≈±*…!":
                 return None

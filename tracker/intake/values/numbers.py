@@ -80,7 +80,11 @@ def number_readings(text: str) -> tuple[NumberReading, ...]:
         sign = unsigned[no_fraction.start()].replace(":", "")
         whole = unsigned[: no_fraction.start()]
         readings = [r for r in _unsigned_readings(whole) if r.value == r.value.to_integral_value()]
-        readings = [NumberReading(r.value, sign) for r in readings if sign == "" or r.decimal_sign in ("", sign)]
+        readings = [
+            NumberReading(r.value, sign or r.decimal_sign)
+            for r in readings
+            if sign == "" or r.decimal_sign in ("", sign)
+        ]
     else:
         readings = _unsigned_readings(unsigned)
     if negative:

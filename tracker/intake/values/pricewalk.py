@@ -124,7 +124,7 @@ class PriceWalk:
         if not preceded and (self.tokens[place][0].isdigit() or not (self.numbers or self.bare or self.currency)):
             return None
         unit = units.unit_at(self.tokens, after, self.text)
-        if unit is None or (not preceded and self._rather_a_currency(place)):
+        if unit is None or (not preceded and (self._rather_a_currency(place) or self._rather_a_range(place))):
             return None
         # 'Unit' and 'M' are units only behind a currency or a number.
         if not preceded and unit[0].needs_sheet and not (self.numbers or self.currency):
@@ -134,6 +134,11 @@ class PriceWalk:
 
     def _rather_a_currency(self, place: int) -> bool:
         return currency_phrases().at(self.tokens, place) is not None
+
+    def _rather_a_range(self, place: int) -> bool:
+        """'to' is a tonne in German, but '1200 to 1240' is a range."""
+        between = phrases("range").at(self.tokens, place)
+        return between is not None and _NUMBER.match(self.folded[between.end :].lstrip()) is not None
 
     def _number(self, position: int) -> int | None:
         if position and self.folded[position - 1].isalpha() and self.folded[position - 1] not in "€$£":

@@ -1,0 +1,152 @@
+"""Charges, delivery terms and the names of firms."""
+
+import pytest
+
+from tracker.intake.values.charges import ChargeKind, charge_header, find_charges
+from tracker.intake.values.company import company_name
+from tracker.intake.values.delivery import find_delivery
+from tracker.trade.basis import Basis
+
+
+@pytest.mark.parametrize(
+    ("text", "kind", "currency", "basis", "percent"),
+    [
+        ("Freight\nUS$/cwt", "freight", "USD", Basis.CWT, False),
+        ("Energy\nsurcharge %", "energy", None, None, True),
+        ("Fracht EUR/Tonne", "freight", "EUR", Basis.TONNE, False),
+        ("Energiezuschlag %", "energy", None, None, True),
+        ("Supplément énergie (%)", "energy", None, None, True),
+        ("Flete USD/cwt", "freight", "USD", Basis.CWT, False),
+        ("Frakt SEK/kg", "freight", "SEK", Basis.KG, False),
+        ("Sheeting $/cwt", "sheeting", None, Basis.CWT, False),
+        ("Small order surcharge", "other", None, None, False),
+    ],
+)
+def test_charge_headers(text, kind, currency, basis, percent):
+    found = charge_header(text)
+    assert found is not None
+    assert found.kind is ChargeKind(kind)
+    assert (found.currency and found.currency.code, found.basis and found.basis.basis, found.percent) == (
+        currency,
+        basis,
+        percent,
+    )
+
+
+@pytest.mark.parametrize(
+    "text", ["Price, freight included", "Price FOB mill US$/ST", "Preis frei Haus", "Grade", "Franco EUR/t"]
+)
+def test_headers_without_a_charge(text):
+    assert charge_header(text) is None
+
+
+@pytest.mark.parametrize(
+    ("text", "expected"),
+    [
+        ("plus 3 % energy surcharge", [("energy", "3", True, None)]),
+        ("freight $1.85/cwt extra", [("freight", "1.85", False, Basis.CWT)]),
+        (
+            "zzgl. Fracht 45 EUR/Tonne und Energiezuschlag 3,5 %",
+            [("freight", "45", False, Basis.TONNE), ("energy", "3.5", True, None)],
+        ),
+        ("Supplément énergie 4 % en sus", [("energy", "4", True, None)]),
+        ("Recargo energético del 3 %", [("energy", "3", True, None)]),
+        ("Frakt tillkommer med 350 SEK/kg", [("freight", "350", False, Basis.KG)]),
+        ("Freight: USD 45 per short ton", [("freight", "45", False, Basis.SHORT_TON)]),
+        (
+            "Freight $1.85/cwt, energy surcharge 3%",
+            [("freight", "1.85", False, Basis.CWT), ("energy", "3", True, None)],
+        ),
+        ("Freight to your dock quoted apart", []),
+        ("Freight included", []),
+        ("Energy surcharge in % of the board price.", []),
+        ("2% discount for payment in 10 days", []),
+        ("Freight $1.50-$2.00/cwt", []),
+        ("Overruns of 10% are normal", []),
+    ],
+)
+def test_charges_in_notes(text, expected):
+    found = [(str(c.kind), str(c.amounts[0].value), c.percent, c.basis and c.basis.basis) for c in find_charges(text)]
+    assert found == expected
+
+
+@pytest.mark.parametrize(
+    ("text", "delivered"),
+    [
+        ("FOB mill, US dollars", False),
+        ("EXW", False),
+        ("FCA", False),
+        ("ex works", False),
+        ("ab Werk", False),
+        ("départ usine", False),
+        ("puesto en fábrica", False),
+        ("fritt fabrik", False),
+        ("Freight collect", False),
+        ("zzgl. Fracht", False),
+        ("excluding freight", False),
+        ("FOB Ferrowick Forks", False),
+        ("DAP", True),
+        ("DDP", True),
+        ("CPT", True),
+        ("Delivered prices, freight included", True),
+        ("Preise frei Haus", True),
+        ("franco", True),
+        ("rendu", True),
+        ("fritt levererat", True),
+        ("portes pagados", True),
+        ("FOB destination", True),
+        ("freight prepaid and allowed", True),
+        ("Freight allowed", True),
+        ("CIF Nordhaven", None),
+        ("DAP or FOB mill", None),
+    ],
+)
+def test_delivery(text, delivered):
+    found = find_delivery(text)
+    assert found is not None
+    assert found.delivered is delivered
+
+
+@pytest.mark.parametrize(
+    "text", ["Price for board", "freight to your dock quoted apart", "SBS C1S", "Lead time", "for information"]
+)
+def test_texts_that_say_nothing_of_delivery(text):
+    assert find_delivery(text) is None
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("Quillmere Board Company", "Quillmere Board Company"),
+        ("Mirrowgate Board Ltd – cartonboard tariff", "Mirrowgate Board Ltd"),
+        ("Ferrowick Mills LLC quotation 7731", "Ferrowick Mills LLC"),
+        ("Tarnwick Karton GmbH", "Tarnwick Karton GmbH"),
+        ("Ostervald Board Trading", "Ostervald Board Trading"),
+        ("Saltmarrow Paperboard Inc.", "Saltmarrow Paperboard Inc."),
+        ("Vendor: Saltmarrow Paperboard Inc.", "Saltmarrow Paperboard Inc."),
+        ("Norrtuna Kartong AB", "Norrtuna Kartong AB"),
+        ("Papeteries Vermelle S.A.", "Papeteries Vermelle S.A."),
+        ("Cartulinas Oruña, S.L. - Tarifa 2026", "Cartulinas Oruña, S.L."),
+    ],
+)
+def test_firms(text, name):
+    assert company_name(text) == name
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Price List",
+        "Folding carton board price list no. 26-05",
+        "1180 Millrace Road, Quillmere Landing, Wisconsin",
+        "SBS C1S",
+        "Sheeted stock, prices in GBP",
+        "Valid until 31.12.2026",
+        "Faltschachtelkarton",
+        "Carton Board",
+        "US$ per short ton",
+        "Carton board price matrix 2026-2",
+    ],
+)
+def test_titles_that_are_no_firm(text):
+    assert company_name(text) is None

@@ -1,0 +1,101 @@
+"""What whole notes and title blocks say."""
+
+from decimal import Decimal
+
+import pytest
+
+from tracker.intake.values.basis import ton_definition
+from tracker.intake.values.statements import (
+    Remark,
+    SaysBasis,
+    SaysCurrency,
+    SaysDate,
+    SaysMinimum,
+    SaysTon,
+    SaysWeightBasis,
+    says,
+    statements,
+)
+from tracker.trade.basis import Basis
+from tracker.trade.quantities import MassUnit, WeightUnit
+
+
+@pytest.mark.parametrize(
+    ("text", "ton"),
+    [
+        ("1 ton = 2,000 lb", "short_ton"),
+        ("All prices per ton of 2,000 lb", "short_ton"),
+        ("Tons are metric", "tonne"),
+        ("USD per short ton", None),
+        ("Deliveries: 12,480 st", None),
+        ("ton of 2000 lb or ton of 1000 kg", None),
+        ("2,000 lb minimum", None),
+    ],
+)
+def test_ton_definitions(text, ton):
+    found = ton_definition(text)
+    assert found == (MassUnit(ton) if ton else None)
+
+
+def test_a_title_block_states_everything_once():
+    found = statements(
+        "All prices in US dollars per ton of 2,000 lb, FOB mill. Minimum order 10,000 lb per item. Lead time 3-4 weeks."
+    )
+    kinds = [type(said).__name__ for said in found]
+    assert sorted(kinds) == ["Delivery", "LeadTime", "SaysBasis", "SaysCurrency", "SaysMinimum", "SaysTon"]
+    by_kind = {type(said): said for said in found}
+    assert by_kind[SaysCurrency].currency.code == "USD"
+    assert by_kind[SaysBasis].basis.basis is Basis.SHORT_TON
+    assert by_kind[SaysTon].ton is MassUnit.SHORT_TON
+    assert by_kind[SaysMinimum].mass.kg() == Decimal("4535.9237")
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "",
+        "SBS C1S",
+        "1180 Millrace Road, Quillmere Landing, Wisconsin",
+        "Deliveries of 2025: 12,480 st",
+        "Index May: 1,214",
+        "Payment 1% 10 days, net 30. Overruns of 10% are normal.",
+        "Contact: I. Oduya-Lark, ext. 4417",
+        "Ersetzt die Preisliste vom 01.01.2026",
+        "1500 sheets per pallet",
+    ],
+)
+def test_texts_that_state_nothing(text):
+    assert statements(text) == ()
+
+
+def test_weight_bases_and_dates_of_lists():
+    assert [said.unit for said in statements("Basis weights per 3,000 ft²") if isinstance(said, SaysWeightBasis)] == [
+        WeightUnit.LB_3000FT2
+    ]
+    assert [said.date.words for said in statements("Stand: 04.05.2026") if isinstance(said, SaysDate)] == ["04.05.2026"]
+
+
+def test_a_charges_currency_is_not_the_prices():
+    found = statements("zzgl. Fracht 45 EUR/t")
+    assert not any(isinstance(said, SaysCurrency | SaysBasis) for said in found)
+
+
+@pytest.mark.parametrize(
+    ("text", "remarks"),
+    [
+        ("Budgetary pricing for carton project", {Remark.INDICATIVE}),
+        ("Price list 2025 (superseded)", {Remark.SUPERSEDED}),
+        ("OLD PRICES", {Remark.SUPERSEDED}),
+        ("Supersedes previous price list of 1 Jan 2026", set()),
+        ("Annule et remplace l'ancien tarif", set()),
+        ("Total", {Remark.TOTAL}),
+        ("Average", {Remark.TOTAL}),
+        ("Index May: 1,214", {Remark.INDEX}),
+        ("Bei Fragen: Vertrieb, Durchwahl 218", {Remark.CONTACT}),
+        ("SBS C1S", set()),
+        ("Alla priser t.o.m. mars", set()),
+        ("Preise freibleibend", {Remark.INDICATIVE}),
+    ],
+)
+def test_what_kind_of_text_it_is(text, remarks):
+    assert says(text) == remarks

@@ -1,0 +1,334 @@
+"""Lead times, dates and validity."""
+
+from datetime import date, timedelta
+from math import ceil
+
+import pytest
+from babel.dates import get_month_names
+from hypothesis import given
+from hypothesis import strategies as st
+
+from tracker.intake.values.dates import DateOrder, date_order, date_readings, find_dates, ordered
+from tracker.intake.values.lead import LeadUnit, clauses, find_lead, lead_text, lead_unit
+from tracker.intake.values.validity import validity, validity_text
+
+WEEKS = [" weeks", " wks", " Wochen", " semaines", " sem.", " semanas", " veckor", " wk"]
+DAYS = [" days", " Tage", " jours", " días", " dagar", " calendar days"]
+WORKING = [
+    " business days",
+    " working days",
+    " Arbeitstage",
+    " Werktage",
+    " jours ouvrés",
+    " días hábiles",
+    " arbetsdagar",
+]
+counts = st.integers(1, 60)
+
+
+@given(counts, counts, st.sampled_from(["-", "–", " - ", " to "]), st.sampled_from(WEEKS + DAYS + WORKING))
+def test_every_lead_time_reads_back(one, other, between, unit):
+    low, high = sorted((one, other))
+
+    def days(count):
+        return count * 7 if unit in WEEKS else ceil(count * 7 / 5) if unit in WORKING else count
+
+    found = lead_text(f"{low}{between}{high}{unit}")
+    assert found is not None
+    assert found.days == (days(low), days(high))
+    alone = lead_text(f"{low}{unit}")
+    assert alone is not None
+    assert alone.days == (days(low), days(low))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "stock",
+        "ex stock",
+        "from stock",
+        "ab Lager",
+        "sur stock",
+        "en stock",
+        "i lager",
+        "från lager",
+        "Ex-Stock",
+        "lagernd",
+        "sofort",
+        "omgående",
+        "entrega inmediata",
+        "immediate",
+    ],
+)
+def test_from_stock_is_no_wait(text):
+    found = lead_text(text)
+    assert found is not None
+    assert found.days == (0, 0)
+
+
+@pytest.mark.parametrize(
+    ("text", "days"),
+    [
+        ("6 weeks ARO", (42, 42)),
+        ("approx. 5 weeks", (35, 35)),
+        ("ca. 5 Wochen", (35, 35)),
+        ("4 weeks after receipt of order", (28, 28)),
+        ("10 business days", (14, 14)),
+        ("5-7 working days", (7, 10)),
+        ("1.5 weeks", (11, 11)),
+        ("4 Wochen nach Auftragseingang", (28, 28)),
+    ],
+)
+def test_words_around_a_lead_time(text, days):
+    found = lead_text(text)
+    assert found is not None
+    assert found.days == days
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "",
+        "TBA",
+        "1 month",
+        "2 Monate",
+        "6-4 wks",
+        "2-3",
+        "within 4 weeks",
+        "innerhalb 3 Wochen",
+        "stock / 4 weeks",
+        "call",
+        "18 pt",
+        "2026-05-04",
+        "soon",
+        "4 weeks or 10 days",
+    ],
+)
+def test_what_stays_unread(text):
+    assert lead_text(text) is None
+
+
+def test_a_bare_number_takes_its_headers_unit():
+    assert lead_text("3", LeadUnit.WEEK).days == (21, 21)
+    assert lead_text("3-4", LeadUnit.WEEK).days == (21, 28)
+    assert lead_text("10 days", LeadUnit.WEEK).days == (10, 10)
+    assert [
+        lead_unit(text) for text in ("Lead time (weeks)", "LT, wks", "Lieferzeit (Tage)", "Delivery", "Lead, months")
+    ] == [
+        LeadUnit.WEEK,
+        LeadUnit.WEEK,
+        LeadUnit.DAY,
+        None,
+        None,
+    ]
+
+
+@pytest.mark.parametrize(
+    ("text", "days"),
+    [
+        ("Minimum order 10,000 lb per item. Lead time 3-4 weeks.", (21, 28)),
+        ("Lead time 5 weeks after receipt of order", (35, 35)),
+        ("Sheeted stock, prices in GBP. Dispatch 5-7 working days.", (7, 10)),
+        ("Lieferzeit: 4 Wochen, Zahlung 30 Tage netto", (28, 28)),
+        ("Délai de livraison : 3 semaines", (21, 21)),
+        ("Plazo de entrega 10 días hábiles.", (14, 14)),
+        ("Leveranstid 5 veckor.", (35, 35)),
+        ("Delivery ex stock", (0, 0)),
+        ("Lead time 4 weeks; lead time 4 weeks", (28, 28)),
+    ],
+)
+def test_lead_times_in_sentences(text, days):
+    found = find_lead(text)
+    assert found is not None
+    assert found.days == days
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Payment 30 days net",
+        "Prices valid 30 days from 2026-05-04",
+        "24 pt on request, allow 45 days.",
+        "Lead time: SBS 4 weeks, CUK 6 weeks",
+        "Sheeted stock",
+        "Lead time on request",
+    ],
+)
+def test_sentences_that_state_no_one_lead_time(text):
+    assert find_lead(text) is None
+
+
+def test_clauses_part_sentences_but_not_dates_and_short_forms():
+    assert clauses("Valid until 31. Dezember 2026. Payment net 30. Min. order 5 t, ca. 4 wks – FOB mill") == [
+        "Valid until 31. Dezember 2026",
+        "Payment net 30",
+        "Min. order 5 t, ca. 4 wks",
+        "FOB mill",
+    ]
+
+
+days_of_a_list = st.dates(date(2000, 1, 1), date(2099, 12, 31))
+# Month names from the Unicode locale data that Babel carries: an outside source for the word lists.
+ENGLISH, GERMAN, FRENCH, SPANISH, SWEDISH = (
+    get_month_names("wide", locale=tag) for tag in ("en", "de", "fr", "es", "sv")
+)
+WORDED = [
+    lambda d: f"{d.day} {ENGLISH[d.month]} {d.year}",
+    lambda d: f"{ENGLISH[d.month]} {d.day}, {d.year}",
+    lambda d: f"{d.day}-{ENGLISH[d.month][:3]}-{d.year}",
+    lambda d: f"{d.day} {ENGLISH[d.month][:3]} {d.year % 100:02d}",
+    lambda d: f"{d.day}. {GERMAN[d.month]} {d.year}",
+    lambda d: f"{d.day} {FRENCH[d.month]} {d.year}",
+    lambda d: f"{d.day} de {SPANISH[d.month]} de {d.year}",
+    lambda d: f"{d.day} {SWEDISH[d.month]} {d.year}",
+    lambda d: d.isoformat(),
+    lambda d: d.strftime("%Y/%m/%d"),
+    lambda d: d.strftime("%d.%m.%Y"),
+    lambda d: f"{d.day}.{d.month}.{d.year}",
+]
+
+
+@given(days_of_a_list, st.sampled_from(WORDED))
+def test_every_unambiguous_date_reads_back(day, write):
+    assert date_readings(write(day)) == (day,)
+    assert [found.readings for found in find_dates(f"Valid until {write(day)} for all grades")] == [(day,)]
+
+
+@given(days_of_a_list, st.sampled_from(["%d/%m/%Y", "%m/%d/%Y", "%d-%m-%Y", "%m-%d-%Y"]))
+def test_a_date_in_figures_has_each_order_that_is_a_day(day, shape):
+    text = day.strftime(shape)
+    readings = date_readings(text)
+    assert day in readings
+    assert len(readings) == (1 if day.day > 12 or day.day == day.month else 2)
+    found = find_dates(text)[0]
+    order = DateOrder.DAY_FIRST if shape[1] == "d" else DateOrder.MONTH_FIRST
+    assert ordered(found, order) == (day,)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "",
+        "31.02.2026",
+        "13/13/2026",
+        "1,234",
+        "1.234.567",
+        "12.5",
+        "Price list no. 26-05",
+        "GC1 2026",
+        "Q4 2026",
+        "June 2026",
+        "18 pt",
+        "4-6 wks",
+        "1/2",
+        "1899-12-30",
+    ],
+)
+def test_what_is_no_date(text):
+    assert date_readings(text) == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "day"),
+    [
+        ("end of June 2026", date(2026, 6, 30)),
+        ("Ende Juni 2026", date(2026, 6, 30)),
+        ("fin février 2028", date(2028, 2, 29)),
+        ("end of Q4 2026", date(2026, 12, 31)),
+        ("2026-05-04 00:00:00", date(2026, 5, 4)),
+    ],
+)
+def test_the_last_day_of_a_month_or_quarter(text, day):
+    assert date_readings(text) == (day,)
+
+
+def test_the_order_that_a_file_proves():
+    assert date_order(["03/04/2026", "Valid until 12/31/2026."]) is DateOrder.MONTH_FIRST
+    assert date_order(["03/04/2026", "31/12/2026"]) is DateOrder.DAY_FIRST
+    assert date_order(["03/04/2026", "2026-05-04"]) is None
+    assert date_order(["31/12/2026", "12/31/2026"]) is None
+
+
+UNTIL = [
+    "valid until {}",
+    "Prices valid through {}.",
+    "Offer expires {}",
+    "gültig bis {}",
+    "Gültig bis zum {}",
+    "valable jusqu'au {}",
+    "Válido hasta el {}",
+    "gäller t.o.m. {}",
+    "giltig till {}",
+    "EUR, DAP, valid until {}. Minimum order 2 t.",
+]
+
+
+@given(days_of_a_list, st.sampled_from(UNTIL))
+def test_valid_until_includes_its_day(day, sentence):
+    found = validity(sentence.format(day.strftime("%d.%m.%Y")))
+    assert found is not None
+    assert found.last_day() == day
+
+
+@given(days_of_a_list, st.integers(1, 120))
+def test_days_count_from_their_date_or_the_lists(day, days):
+    stated = validity(f"Prices valid {days} days from {day.isoformat()}")
+    assert stated is not None
+    assert stated.last_day() == day + timedelta(days=days)
+    relative = validity(f"valid {days} days from date of list")
+    assert relative is not None
+    assert relative.last_day() is None
+    assert relative.last_day(list_date=day) == day + timedelta(days=days)
+
+
+def test_a_date_in_figures_waits_for_the_files_order():
+    found = validity("Offer valid until 03/04/2026")
+    assert found is not None
+    assert found.ambiguous
+    assert found.last_day() is None
+    assert found.last_day(DateOrder.DAY_FIRST) == date(2026, 4, 3)
+    assert found.last_day(DateOrder.MONTH_FIRST) == date(2026, 3, 4)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Prices valid until further notice",
+        "valid 2 months",
+        "gültig bis auf Widerruf",
+        "valid 30 days from receipt of order",
+    ],
+)
+def test_validity_that_gives_no_day_is_unread(text):
+    found = validity(text)
+    assert found is not None
+    assert found.unread
+    assert found.last_day(list_date=date(2026, 5, 4)) is None
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Valid until:",
+        "Prices effective 1 May 2026",
+        "Payment 30 days net",
+        "SBS C1S",
+        "Lead time 4 weeks",
+        "Date: 2026-05-04",
+    ],
+)
+def test_texts_that_say_nothing_of_validity(text):
+    assert validity(text) is None
+
+
+def test_from_one_day_to_another():
+    found = validity("Prices valid from 1 May 2026 to 30 June 2026")
+    assert found is not None
+    assert found.last_day() == date(2026, 6, 30)
+
+
+def test_validity_cells():
+    assert validity_text("31.12.2026").last_day() == date(2026, 12, 31)
+    assert validity_text("30 days").last_day(list_date=date(2026, 5, 4)) == date(2026, 6, 3)
+    assert validity_text("TBA").unread
+    assert validity_text("") is None
