@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 
 from tests.intake.files.books import write, xlsx_parts
-from tracker.intake.child import Cancelled, ChildFailure, read_in_child
+from tracker.intake.child import Cancelled, ChildFailure, deadline_s, read_in_child
 from tracker.intake.child_side import report
 from tracker.intake.files import open_workbook
 from tracker.intake.grid import Unreadable
@@ -101,6 +101,13 @@ def test_the_deadline_ends_a_reading():
 def test_memory_is_bounded():
     with pytest.raises(Unreadable, match=r"^offer\.xlsx needs more than 300 MB of memory to read and was stopped"):
         read_in_child(HERE, eats, memory_mb=300)
+
+
+def test_a_long_sheet_is_given_longer(tmp_path):
+    small, large = write(tmp_path, "a.csv", b"a"), write(tmp_path, "b.csv", bytes(3_000_000))
+    assert deadline_s(small) == 5
+    assert deadline_s(large) == 11
+    assert deadline_s(tmp_path / "gone.csv") == 5
 
 
 def test_the_user_can_cancel():

@@ -39,10 +39,22 @@ class ChildFailure(Exception):
     """What went wrong inside the child, as its own traceback: chained to the Unreadable that the user is shown."""
 
 
+def deadline_s(path: Path) -> float:
+    """How long reading a file may take, in seconds: 5 for a small one, 3 more for each megabyte beyond the first.
+
+    Several times what sound files need (measured on our own), so that only a file built to be slow meets it.
+    """
+    try:
+        megabytes = path.stat().st_size / 1_000_000
+    except OSError:  # opening it will say what is wrong
+        megabytes = 0.0
+    return 5.0 + 3.0 * max(0.0, megabytes - 1.0)
+
+
 def read_in_child(
     path: Path,
     work: Callable[[Path], Result],
-    timeout_s: float = 60.0,
+    timeout_s: float | None = None,
     memory_mb: int = 600,
     cancelled: Flag | None = None,
     progress: Callable[[str], None] | None = None,
@@ -51,9 +63,11 @@ def read_in_child(
 
     `work` is a module-level function (or functools.partial of one) and it and its result can be pickled. It may call
     child_side.report(text) for `progress`, which is called in this thread. Raises Unreadable with one sentence when
-    the file is unreadable, takes longer than `timeout_s` seconds or more than `memory_mb` megabytes beyond the
-    interpreter's own (enforced where the system can), or ends the child; Cancelled when `cancelled` is set.
+    the file is unreadable, takes longer than `timeout_s` seconds (deadline_s by default), takes more than `memory_mb`
+    megabytes beyond the interpreter's own (enforced where the system can), or ends the child; Cancelled when
+    `cancelled` is set.
     """
+    timeout_s = deadline_s(path) if timeout_s is None else timeout_s
     child = subprocess.Popen(
         [sys.executable, "-I", "-c", _START, json.dumps(sys.path)],
         stdin=subprocess.PIPE,

@@ -9,7 +9,7 @@ from tracker.intake.files import cells as cells_module
 from tracker.intake.files.cell_values import clean, decimal_of, shown, visible
 from tracker.intake.files.cells import GENERAL, RowBuilder, SheetCells, Style, TooManyCells
 from tracker.intake.files.number_formats import Shows, built_in, shows
-from tracker.intake.files.places import column_number, merged_range, place
+from tracker.intake.files.places import column_number, merged_range, place, spread
 from tracker.intake.grid import Grid, address
 
 places = st.tuples(st.integers(0, 40), st.integers(0, 30))
@@ -116,6 +116,11 @@ def test_places_off_the_sheet_are_none():
         assert place(wrong) is None
     assert merged_range("B2") is None
     assert merged_range("B2:") is None
+
+
+@given(st.lists(st.tuples(st.integers(0, 30), st.integers(0, 30))), st.integers(0, 25))
+def test_runs_are_spread_as_one_by_one(runs, count):
+    assert spread(runs, count) == {n for first, last in runs for n in range(first, last + 1) if n < count}
 
 
 @given(st.text())

@@ -174,6 +174,22 @@ def test_all_sixteen_thousand_columns(tmp_path):
     assert len(grid.hidden_columns) == 16384
 
 
+def test_overlapping_hidden_columns_by_the_thousand(tmp_path):
+    before = "<cols>" + "".join(f'<col min="{n}" max="16384" hidden="1"/>' for n in range(1, 16_000)) + "</cols>"
+    rows = '<row r="1"><c r="XFD1"><v>905</v></c></row>'
+    (grid,) = open_workbook(write(tmp_path, "offer.xlsx", xlsx_parts(rows, before=before))).grids
+    assert len(grid.hidden_columns) == 16_384
+
+
+@pytest.mark.parametrize(
+    "inner", ['<row r="2"><c r="A2"><v>2</v></c></row>', "<v><row/></v>", '<c r="B1"><v>3</v></c>']
+)
+def test_rows_and_cells_inside_a_cell_do_not_move_it(tmp_path, inner):
+    rows = f'<row r="1"><c r="C1">{inner}<v>905</v></c></row><c r="A9"><v>1</v></c>'
+    (grid,) = open_workbook(write(tmp_path, "offer.xlsx", xlsx_parts(rows))).grids
+    assert all(row == 0 and column >= 0 for row, column in grid.cells)
+
+
 def test_the_longest_cell(tmp_path):
     words = "µ" * 32767
     rows = f'<row r="1"><c r="A1" t="inlineStr"><is><t>{words}</t></is></c></row>'

@@ -22,6 +22,9 @@ def shown(stored: float | bool, shown_as: Shows, epoch_1904: bool) -> tuple[Cell
 
     Remembered, because a price sheet repeats its calipers, weights and prices thousands of times.
     """
+    if shown_as is Shows.NUMBER and not isinstance(stored, bool):
+        digits = _digits(stored)
+        return Decimal(digits), digits
     value = stored if isinstance(stored, bool) else number_value(stored, shown_as, epoch_1904)
     return value, visible(value)
 
@@ -32,8 +35,13 @@ def decimal_of(number: float) -> Decimal:
     A spreadsheet never shows more (ECMA-376 leaves it open; Excel and LibreOffice both stop at 15), so what follows
     is binary noise and not something a vendor wrote.
     """
-    digits = f"{number + 0.0:.15g}"  # adding nothing turns a negative zero into a plain one
-    return Decimal(format(Decimal(digits), "f")) if "e" in digits else Decimal(digits)
+    return Decimal(_digits(number))
+
+
+def _digits(number: float) -> str:
+    """A number in 15 significant digits without an exponent; adding nothing turns a negative zero into a plain one."""
+    digits = f"{number + 0.0:.15g}"
+    return format(Decimal(digits), "f") if "e" in digits else digits
 
 
 def number_value(number: float, shown_as: Shows, epoch_1904: bool) -> CellValue:

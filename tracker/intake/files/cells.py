@@ -4,10 +4,13 @@
 shared text in a row's tuple, with tuples of columns and styles that like rows share, they take about a tenth of that.
 """
 
+from array import array
 from bisect import bisect_left
-from collections.abc import ItemsView, Iterator, KeysView, Mapping, ValuesView
+from collections.abc import Callable, ItemsView, Iterator, KeysView, Mapping, Sequence, ValuesView
 from dataclasses import dataclass, field
 from datetime import date, datetime
+from itertools import pairwise
+from operator import itemgetter
 from typing import NamedTuple
 
 from tracker.intake.files.cell_values import shown, visible
@@ -98,7 +101,7 @@ class SheetCells(Mapping[tuple[int, int], Cell]):
     def __init__(
         self, rows: dict[int, Row], *, epoch_1904: bool = False, comments: Mapping[tuple[int, int], str] | None = None
     ) -> None:
-        in_order = all(above < below for above, below in zip(list(rows)[:-1], list(rows)[1:], strict=True))
+        in_order = all(above < below for above, below in pairwise(rows))
         self._rows = rows if in_order else dict(sorted(rows.items()))
         self._epoch_1904 = epoch_1904
         self._comments = dict(comments or {})
@@ -135,6 +138,19 @@ class SheetCells(Mapping[tuple[int, int], Cell]):
     def items(self) -> ItemsView[tuple[int, int], Cell]:
         return _KeyedCells(self)
 
+    def __reduce__(self) -> tuple[Callable[..., "SheetCells"], tuple[object, ...]]:
+        """Pickled flat: a tuple per row would cost the pickler several times the memory of the cells themselves."""
+        layouts: dict[tuple[int, int], int] = {}
+        shared: list[tuple[tuple[int, ...], tuple[Style, ...]]] = []
+        used = array("L")
+        for row in self._rows.values():
+            number = layouts.setdefault((id(row.columns), id(row.styles)), len(shared))
+            if number == len(shared):
+                shared.append((row.columns, row.styles))
+            used.append(number)
+        values = [value for row in self._rows.values() for value in row.values]
+        return _unpacked, (array("L", self._rows), used, shared, values, self._epoch_1904, self._comments)
+
     def extent(self) -> tuple[int, int]:
         """Height and width without making a cell."""
         if not self._rows:
@@ -157,6 +173,24 @@ class SheetCells(Mapping[tuple[int, int], Cell]):
             return Cell(row, column, stored.value, stored.text, style.number_format, stored.fault, both, struck)
         value, text = shown(stored, style.shows, self._epoch_1904)
         return Cell(row, column, value, text, style.number_format, None, comment, style.struck)
+
+
+def _unpacked(
+    numbers: Sequence[int],
+    used: Sequence[int],
+    shared: list[tuple[tuple[int, ...], tuple[Style, ...]]],
+    values: list[Stored],
+    epoch_1904: bool,
+    comments: Mapping[tuple[int, int], str],
+) -> SheetCells:
+    """What SheetCells.__reduce__ packed."""
+    rows: dict[int, Row] = {}
+    at = 0
+    for number, layout in zip(numbers, used, strict=True):
+        columns, styles = shared[layout]
+        rows[number] = Row(columns, styles, tuple(values[at : at + len(columns)]))
+        at += len(columns)
+    return SheetCells(rows, epoch_1904=epoch_1904, comments=comments)
 
 
 class _Cells(ValuesView[Cell]):
@@ -192,17 +226,16 @@ class RowBuilder:
 
     def add(self, row: int, cells: list[tuple[int, Style, Stored | None]]) -> None:
         """Add cells to a row; blank ones (see is_blank) are left out, of two in one place the later stays."""
-        kept = {column: (style, value) for column, style, value in cells if not is_blank(value)}
-        if row in self.rows:
-            old = self.rows[row]
-            kept = dict(zip(old.columns, zip(old.styles, old.values, strict=True), strict=True)) | kept
+        kept = [cell for cell in cells if not is_blank(cell[2])]
         if not kept:
             return
         self.expect(len(kept))
-        columns = tuple(sorted(kept))
-        styles = tuple(kept[column][0] for column in columns)
-        values = tuple(kept[column][1] for column in columns)
-        self.rows[row] = Row(self._shared_columns(columns), self._shared_styles(styles), values)  # type: ignore[arg-type]
+        old = self.rows.get(row)
+        if old is not None or any(left[0] >= right[0] for left, right in pairwise(kept)):
+            before = [] if old is None else zip(*old, strict=True)
+            kept = sorted({cell[0]: cell for cell in (*before, *kept)}.values(), key=itemgetter(0))
+        columns, styles, values = zip(*kept, strict=True)
+        self.rows[row] = Row(self._shared_columns(columns), self._shared_styles(styles), values)
 
     def expect(self, count: int) -> None:
         """Say that so many cells will follow or have come, so that too many are refused before they are made."""

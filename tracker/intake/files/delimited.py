@@ -3,6 +3,8 @@
 import csv
 import io
 from collections import Counter
+from collections.abc import Iterator
+from itertools import islice
 
 from tracker.intake.files.cell_values import clean
 from tracker.intake.files.cells import RowBuilder, SheetCells, Style
@@ -18,6 +20,7 @@ from tracker.intake.grid import Grid
 _UNFORMATTED = Style("")
 _LONGEST_FIELD = 1_000_000
 _MOST_LINES_IN_A_FIELD = 40
+_RECORDS_TRIED = 2_000
 
 
 def read_delimited(content: bytes) -> Grid:
@@ -26,42 +29,60 @@ def read_delimited(content: bytes) -> Grid:
     Raises Wrong where commas both part the fields and mark decimals, since no reading of that is certain.
     """
     text = decoded(content)
-    first_line = text.split("\n", 1)[0].rstrip("\r")
-    named = named_delimiter(first_line)
+    named = named_delimiter(text.split("\n", 1)[0].rstrip("\r"))
     delimiter = named or delimiter_of(text)
-    records = _records(text, delimiter)
-    if named:
-        records[0] = []
-    if delimiter == "," and decimal_commas_split_fields(records):
+    first = list(islice(_records(text, delimiter), _RECORDS_TRIED))
+    if delimiter == "," and decimal_commas_split_fields(first):
         raise Wrong(
             "uses commas both between its columns and as decimal signs, so its prices can't be told apart",
             "save it again with semicolons, or as .xlsx",
         )
     builder = RowBuilder()
-    for row, record in enumerate(records):
-        builder.add(row, [(column, _UNFORMATTED, clean(field)) for column, field in enumerate(record)])
+    for row, record in enumerate(_records(text, delimiter)):
+        if row or not named:
+            builder.add(row, [(column, _UNFORMATTED, clean(field)) for column, field in enumerate(record)])
     return Grid("", SheetCells(builder.rows))
 
 
-def _records(text: str, delimiter: str) -> list[list[str]]:
+class _Lines:
+    """Lines of a text one by one, keeping those that the record being read has taken."""
+
+    def __init__(self, text: str) -> None:
+        self._lines = io.StringIO(text, newline="")
+        self.taken: list[str] = []
+
+    def __iter__(self) -> Iterator[str]:
+        for line in self._lines:
+            self.taken.append(line)
+            yield line
+
+
+def _records(text: str, delimiter: str) -> Iterator[list[str]]:
     """The records as quotes make them, except where a lone inch mark makes several lines one: those stay lines."""
-    csv.field_size_limit(max(csv.field_size_limit(), _LONGEST_FIELD))
-    lines = list(io.StringIO(text, newline=""))
-    usual = Counter(line.count(delimiter) for line in lines if line.strip()).most_common(1)[0][0]
+    csv.field_size_limit(_LONGEST_FIELD)
+    usual = _usual_count(text, delimiter)
+    lines = _Lines(text)
     reader = csv.reader(lines, delimiter=delimiter)
-    records: list[list[str]] = []
-    first = 0
-    try:
-        for record in reader:
-            span = lines[first : reader.line_num]
-            first = reader.line_num
-            if len(span) > 1 and _swallowed(span, delimiter, usual):
-                records.extend(_line_record(line, delimiter) for line in span)
-            else:
-                records.append(record)
-    except csv.Error:
-        records.extend(_line_record(line, delimiter) for line in lines[first:])
-    return records
+    while True:
+        lines.taken.clear()
+        try:
+            record = next(reader, None)
+        except csv.Error:  # a quote that runs on for ever
+            yield from (_line_record(line, delimiter) for line in lines.taken)
+            reader = csv.reader(lines, delimiter=delimiter)
+            continue
+        if record is None:
+            return
+        if len(lines.taken) > 1 and _swallowed(lines.taken, delimiter, usual):
+            yield from (_line_record(line, delimiter) for line in list(lines.taken))
+        else:
+            yield record
+
+
+def _usual_count(text: str, delimiter: str) -> int:
+    """How many delimiters most lines hold."""
+    lines = islice(io.StringIO(text, newline=""), _RECORDS_TRIED)
+    return Counter(line.count(delimiter) for line in lines if line.strip()).most_common(1)[0][0]
 
 
 def _swallowed(span: list[str], delimiter: str, usual: int) -> bool:

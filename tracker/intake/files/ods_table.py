@@ -20,7 +20,7 @@ from tracker.intake.files.cells import (
 )
 from tracker.intake.files.markup import Attributes
 from tracker.intake.files.ods_styles import OdsStyles
-from tracker.intake.files.places import LAST_COLUMN, LAST_ROW
+from tracker.intake.files.places import LAST_COLUMN, LAST_ROW, spread
 from tracker.intake.files.xlsx_cell import number_or_text
 from tracker.intake.grid import Grid, MergedRange
 
@@ -201,13 +201,8 @@ class _Table:
             self._name,
             cells,
             tuple(self._merged),
-            frozenset(row for first, last in self._hidden_rows for row in range(first, min(last + 1, height))),
-            frozenset(
-                column
-                for first, last, _, unseen in self._columns
-                if unseen
-                for column in range(first, min(last + 1, width))
-            ),
+            spread(self._hidden_rows, height),
+            spread(((first, last) for first, last, _, unseen in self._columns if unseen), width),
             self._hidden,
         )
 

@@ -9,10 +9,11 @@ from typing import Self
 
 from tracker.intake.files.markup import Attributes, parse
 
-LARGEST_PART = 400_000_000
+LARGEST_PART = 300_000_000
 LARGEST_WHOLE = 600_000_000
-_BOMB_RATIO = 250
-_BOMB_SIZE = 50_000_000
+_BOMB_SIZE = 60_000_000
+_BOMB_RATIO = 100
+"""Sheet markup unpacks to 6 to 36 times its size: 6 with prices all different, 17 with one price, 36 with one text."""
 _MOST_PARTS = 20_000
 _CHUNK = 1 << 20
 

@@ -1,6 +1,7 @@
 """A1 addresses as a file writes them, turned into rows and columns counted from 0."""
 
 import re
+from collections.abc import Iterable
 from functools import cache
 
 from tracker.intake.grid import MergedRange
@@ -27,6 +28,19 @@ def place(reference: str) -> tuple[int, int] | None:
         return None
     row, column = int(found[2]) - 1, column_number(found[1])
     return (row, column) if 0 <= row <= LAST_ROW and column <= LAST_COLUMN else None
+
+
+def spread(runs: Iterable[tuple[int, int]], count: int) -> frozenset[int]:
+    """Every number below `count` that lies in one of the runs (first, last).
+
+    Runs may overlap a million times over in a hostile file, so each number is visited once.
+    """
+    found: set[int] = set()
+    reached = 0
+    for first, last in sorted(set(runs)):
+        found.update(range(max(first, reached), min(last + 1, count)))
+        reached = max(reached, last + 1)
+    return frozenset(found)
 
 
 def merged_range(reference: str) -> MergedRange | None:

@@ -84,7 +84,7 @@ def _kind_of_ole(content: bytes) -> Kind:
 
 def _named(content: bytes, stream: str) -> bool:
     """Whether the directory of a compound file names a stream (names are UTF-16 there, [MS-CFB] 2.6.1)."""
-    return stream.encode("utf-16-le") + b"\x00\x00" in content
+    return stream.lower().encode("utf-16-le") + b"\x00\x00" in content.lower()
 
 
 def _kind_of_text(content: bytes) -> Kind:

@@ -20,7 +20,7 @@ from tracker.intake.files.cells import (
 )
 from tracker.intake.files.number_formats import built_in
 from tracker.intake.files.package import Package
-from tracker.intake.files.places import LAST_COLUMN, LAST_ROW
+from tracker.intake.files.places import LAST_COLUMN, LAST_ROW, spread
 from tracker.intake.files.xlsx_cell import SheetContext
 from tracker.intake.grid import Grid, MergedRange
 
@@ -124,10 +124,7 @@ def _grid(package: Package, part: str, name: str, hidden: bool, book: _Book) -> 
         if kind == "comments" and target in package:
             comments |= _comments(_records(package, target))
     cells = SheetCells(sheet.builder.rows, epoch_1904=book.context.epoch_1904, comments=comments)
-    width = cells.extent()[1]
-    hidden_columns = frozenset(
-        column for first, last in sheet.hidden_columns for column in range(first, min(last + 1, width))
-    )
+    hidden_columns = spread(sheet.hidden_columns, cells.extent()[1])
     return Grid(name, cells, tuple(sheet.merged), frozenset(sheet.hidden_rows), hidden_columns, hidden)
 
 

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from tracker.intake.files.cells import SheetCells
 from tracker.intake.files.markup import Attributes, local_attribute, parse, truth
 from tracker.intake.files.package import Package
+from tracker.intake.files.places import spread
 from tracker.intake.files.xlsx_comments import read_comments
 from tracker.intake.files.xlsx_sheet import SheetContext, read_sheet
 from tracker.intake.files.xlsx_strings import read_strings
@@ -80,8 +81,5 @@ def _grid(package: Package, part: str, entry: _Listed, context: SheetContext) ->
         for place, text in read_comments(package, target).items()
     }
     cells = SheetCells(sheet.rows, epoch_1904=context.epoch_1904, comments=comments)
-    width = cells.extent()[1]
-    hidden_columns = frozenset(
-        column for first, last in sheet.hidden_columns for column in range(first, min(last + 1, width))
-    )
+    hidden_columns = spread(sheet.hidden_columns, cells.extent()[1])
     return Grid(entry.name, cells, tuple(sheet.merged), frozenset(sheet.hidden_rows), hidden_columns, entry.hidden)

@@ -35,6 +35,7 @@ _NOT_A_NUMBER = re.compile("[^0-9.eE+-]")
 _ENTITY = re.compile(r"&(?:#([0-9]{1,7});|#x([0-9A-Fa-f]{1,6});|(\w+);|)")
 _NAMED = {"amp": "&", "lt": "<", "gt": ">", "quot": '"', "apos": "'"}
 _MOST_LAYOUTS = 5000
+_LONGEST_ROW = 16_000_000  # bytes; 16,384 cells of markup are about a tenth of that
 _NUMBER, _SHARED, _OTHER = 0, 1, 2
 
 _Items = TypeVar("_Items", bound=tuple[object, ...])
@@ -68,12 +69,16 @@ class UsualSheet:
 
     def _read_rows(self, held: bytes, pieces: Iterator[bytes]) -> bytes:
         """Take whole rows off the stream as they come; the answer is what follows the end tag."""
-        while (end := held.find(_END)) < 0:
-            cut = max(held.rfind(b"<row"), 0)
+        searched = 0
+        while (end := held.find(_END, searched)) < 0:
+            cut = max(held.rfind(b"<row", searched), 0)
             self._take(held[:cut])
             piece = next(pieces, None)
             if piece is None:
                 raise Irregular("no end of the rows")
+            if len(held) - cut > _LONGEST_ROW:
+                raise ValueError("a row longer than any sheet has")
+            searched = max(0, len(held) - cut - len(_END))
             held = held[cut:] + piece
         self._take(held[:end])
         return held[end + len(_END) :]

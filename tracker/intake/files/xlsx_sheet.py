@@ -59,6 +59,7 @@ class _Walk:
         self.builder = RowBuilder()
         self._context = context
         self._row = self._column = -1
+        self._in_row = False
         self._cells: list[tuple[int, Style, Stored | None]] = []
         self._cell: Attributes | None = None
         self._value: list[str] | None = None
@@ -67,7 +68,7 @@ class _Walk:
         self._target: list[str] | None = None
 
     def start(self, element: str, attributes: Attributes) -> None:
-        if element == "c":
+        if element == "c" and self._in_row:
             self._begin_cell(attributes)
         elif self._inline is not None:
             self._inline.start(element, attributes)
@@ -78,7 +79,7 @@ class _Walk:
             self._formula_shared = bool(attributes)
         elif element == "is" and self._cell is not None:
             self._inline = RichText()
-        elif element == "row":
+        elif element == "row" and not self._in_row:
             self._begin_row(attributes)
         elif element == "col":
             self._column_width(attributes)
@@ -93,6 +94,7 @@ class _Walk:
         elif element == "row":
             self.builder.add(self._row, self._cells)
             self._cells = []
+            self._in_row = False
         elif element in ("v", "f"):
             self._target = None
         elif self._inline is not None and element != "is":
@@ -108,6 +110,7 @@ class _Walk:
         number = attributes.get("r", "")
         self._row = int(number) - 1 if number.isascii() and number.isdigit() else self._row + 1
         self._column = -1
+        self._in_row = True
         if self._row > LAST_ROW or self._row < 0:
             raise ValueError(f"row {number} lies outside a sheet")
         if is_hidden_row(attributes):
