@@ -1,11 +1,11 @@
 """level: what a grade costs per tonne from a day on, and where that figure comes from."""
 
 import argparse
-import json
 import sys
 
 from tracker.commands import values
 from tracker.commands.outcome import Status
+from tracker.commands.printing import print_json
 from tracker.desk.levels import level_object, levels, set_level
 from tracker.desk.opening import Desk, desk_on
 from tracker.trade.grades import grades
@@ -55,8 +55,7 @@ def _set(desk: Desk, options: argparse.Namespace) -> Status:
 def _list(desk: Desk, options: argparse.Namespace) -> Status:
     found = [level_object(level) for level in levels(desk)]
     if options.json:
-        json.dump({"levels": found}, sys.stdout, ensure_ascii=False, indent=1)
-        sys.stdout.write("\n")
+        print_json({"levels": found}, 2)
         return Status.DONE
     for level in found:
         spread = f" ± {level['spread']} %" if level["spread"] else ""

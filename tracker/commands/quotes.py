@@ -3,8 +3,6 @@
 from __future__ import annotations
 
 import argparse
-import json
-import sys
 from collections.abc import Iterable, Sequence
 from decimal import Decimal
 from pathlib import Path
@@ -14,6 +12,7 @@ import numpy as np
 
 from tracker.commands import values
 from tracker.commands.outcome import Status
+from tracker.commands.printing import print_json
 from tracker.desk.comparison import ChosenFooting, Comparison
 from tracker.desk.export import flat, write_csv, write_xlsx
 from tracker.desk.offers_json import offer_objects
@@ -59,8 +58,7 @@ def run(options: argparse.Namespace) -> Status:
     offers = offer_objects(comparison, _wanted(comparison, options))
     if options.json:
         document = {"as_of": as_of.isoformat(), "currency": footing.currency, "offers": offers}
-        json.dump(document, sys.stdout, ensure_ascii=False, indent=1, allow_nan=False)
-        sys.stdout.write("\n")
+        print_json(document, 2)
     elif options.csv:
         write_csv([flat(offer) for offer in offers], options.csv)
     elif options.xlsx:

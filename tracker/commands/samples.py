@@ -1,12 +1,11 @@
 """samples: every request with its state and age, what is owed first."""
 
 import argparse
-import json
-import sys
 from pathlib import Path
 
 from tracker.commands import values
 from tracker.commands.outcome import Status
+from tracker.commands.printing import print_json
 from tracker.desk.export import write_csv
 from tracker.desk.opening import desk_on
 from tracker.desk.samples import Sample, sample_object, samples
@@ -32,8 +31,7 @@ def run(options: argparse.Namespace) -> Status:
         desk.close()
     objects = [sample_object(sample) for sample in found]
     if options.json:
-        json.dump({"as_of": as_of.isoformat(), "samples": objects}, sys.stdout, ensure_ascii=False, indent=1)
-        sys.stdout.write("\n")
+        print_json({"as_of": as_of.isoformat(), "samples": objects}, 2)
     elif options.csv:
         write_csv(objects, options.csv)
     else:

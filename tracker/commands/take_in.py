@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import argparse
-import json
 import sys
 from pathlib import Path
 
 from tracker.commands import values
 from tracker.commands.outcome import Status
+from tracker.commands.printing import print_json
+from tracker.desk.collecting import no_collecting
 from tracker.desk.contract import file_object
 from tracker.desk.opening import Desk, desk_if_there, desk_on
 from tracker.desk.take_in import TakenIn, read
@@ -41,19 +42,25 @@ def run(options: argparse.Namespace) -> Status:
     """Reads each file, prints the result, stores what was accepted unless it is a dry run."""
     answers = _answers(options)
     desk = desk_if_there(options.database) if options.dry_run else desk_on(options.database)
-    results: list[TakenIn] = []
+    with no_collecting():
+        results = _take_in_all(desk, answers, options)
+        _show(results, options)
+    return _status(results)
+
+
+def _take_in_all(desk: Desk | None, answers: Answers, options: argparse.Namespace) -> list[TakenIn]:
     try:
-        for path in options.files:
-            results.append(_take_in(desk, path, answers, store=not options.dry_run))
+        return [_take_in(desk, path, answers, store=not options.dry_run) for path in options.files]
     finally:
         if desk is not None:
             desk.close()
+
+
+def _show(results: list[TakenIn], options: argparse.Namespace) -> None:
     if options.json:
-        json.dump({"files": [file_object(taken) for taken in results]}, sys.stdout, ensure_ascii=False, indent=1)
-        sys.stdout.write("\n")
+        print_json({"files": [file_object(taken) for taken in results]}, 4)
     for taken in results:
         _tell(taken, plain=not options.json)
-    return _status(results)
 
 
 def _take_in(desk: Desk | None, path: Path, answers: Answers, *, store: bool) -> TakenIn:

@@ -1,12 +1,11 @@
 """waits: sample turn-round and quoted lead times, by vendor and in all."""
 
 import argparse
-import json
-import sys
 from collections.abc import Sequence
 
 from tracker.commands import values
 from tracker.commands.outcome import Status
+from tracker.commands.printing import print_json
 from tracker.desk.opening import desk_on
 from tracker.desk.waits import WaitRow, lead_times, turn_round, wait_objects
 
@@ -27,8 +26,7 @@ def run(options: argparse.Namespace) -> Status:
         desk.close()
     if options.json:
         document = {"as_of": as_of.isoformat(), **wait_objects(arrivals), "lead_times": wait_objects(quoted)}
-        json.dump(document, sys.stdout, ensure_ascii=False, indent=1)
-        sys.stdout.write("\n")
+        print_json(document, 3)
         return Status.DONE
     _print("Samples, days from request to arrival (median, 95 % interval)", arrivals)
     _print("Lead times as quoted, days (median, shortest to longest)", quoted)

@@ -9,6 +9,7 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from tracker.desk.collecting import no_collecting
 from tracker.desk.edits import writing
 from tracker.desk.trouble import Trouble
 from tracker.trade.offer import Answers, Reading, State
@@ -81,7 +82,7 @@ def store(desk: Desk, taken: TakenIn, remember: Mapping[str, str] | None = None)
     if reading.unreadable:
         raise Trouble(reading.unreadable)
     accepted = sum(line.state is State.ACCEPTED for line in reading.lines)
-    with writing(desk, f"took in {reading.file}") as pen:
+    with no_collecting(), writing(desk, f"took in {reading.file}") as pen:
         earlier = files.id_of(pen.connection, reading.sha256)
         if earlier is not None:
             return Stored(earlier, 0, 0, 0, already=True)
@@ -138,7 +139,8 @@ def _understand(desk: Desk | None, path: Path, content: bytes, given: Answers) -
 def _read_sheet(path: Path, answers: Answers, today: date) -> Reading:
     from tracker.intake.read import read_sheet
 
-    return read_sheet(path, answers, today=today)
+    with no_collecting():
+        return read_sheet(path, answers, today=today)
 
 
 def _with_remembered(desk: Desk, vendor: str, given: Answers) -> Answers:

@@ -7,6 +7,7 @@ sheets the sheet's size gives the area.
 from dataclasses import dataclass
 from enum import StrEnum
 from fractions import Fraction
+from functools import lru_cache
 
 from tracker.trade.exact import KG_PER_CWT, KG_PER_LB, KG_PER_SHORT_TON, KG_PER_TONNE, M2_PER_MSF
 from tracker.trade.quantities import Exact
@@ -66,6 +67,8 @@ def price_on(per_tonne_price: Exact, basis: Basis, board: BoardMeasure) -> Fract
     return None if mass is None else Fraction(per_tonne_price) * mass / KG_PER_TONNE
 
 
+# A sheet of 20,000 rows has a few hundred boards: their sizes are remembered, exact as they are.
+@lru_cache(4096)
 def mass_of(basis: Basis, board: BoardMeasure) -> Fraction | None:
     """Kilograms of board in one unit of the basis."""
     if basis in _KG:
@@ -76,6 +79,7 @@ def mass_of(basis: Basis, board: BoardMeasure) -> Fraction | None:
     return area * Fraction(board.grammage_gsm) / 1000
 
 
+@lru_cache(4096)
 def area_of(basis: Basis, board: BoardMeasure) -> Fraction | None:
     """Square metres of board in one unit of the basis."""
     if basis in _M2:
