@@ -1,6 +1,7 @@
 """From a table's headed columns to columns with roles: words first, then cells, then formats, each weighed."""
 
 from collections.abc import Sequence
+from decimal import Decimal
 
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.columns.fits import fit
@@ -9,6 +10,7 @@ from tracker.intake.columns.prices import price_columns
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, head_of, looks_priced
 from tracker.intake.tables.table import HeadedColumn, Table
+from tracker.intake.values.formats import format_words
 from tracker.intake.values.header import Header, Role, header
 
 _SAMPLE = 60
@@ -44,7 +46,9 @@ def _column(headed: HeadedColumn, cells: Sequence[Cell]) -> Column:
 
 
 def _one_line(cell: Cell) -> str:
-    return cell.text.strip()
+    """A header cell's text; a number shown with words ('380 µm' by its format) has them in its text."""
+    words = format_words(cell.number_format) if isinstance(cell.value, Decimal) else ""
+    return f"{cell.value:f} {words}" if words and words not in cell.text else cell.text.strip()
 
 
 def _role(column: Column, cells: Sequence[Cell]) -> tuple[Role | None, bool]:

@@ -15,6 +15,9 @@ from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.statements import Remark, says
 from tracker.intake.values.weight import WeightReading, weight_in
 
+UNNAMED = "no column is called a price"
+"""The doubt that a stated currency and unit and usual prices lay to rest."""
+
 _CHARGES = (Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE)
 
 
@@ -73,7 +76,7 @@ def _unnamed_figures(columns: Sequence[Column], samples: Mapping[int, Sequence[C
 def _doubt(columns: Columns, unsure: bool) -> str:
     offers = [price for price in columns.prices if price.kind is Kind.OFFER]
     if unsure and offers:
-        return "no column is called a price"
+        return UNNAMED
     if columns.of(Role.DISCOUNT) and not columns.of(Role.NET_PRICE):
         return "a discount stands beside the price, and it is not said whether it is taken off already"
     return ""
@@ -82,7 +85,7 @@ def _doubt(columns: Columns, unsure: bool) -> str:
 def _price_column(column: Column, kind: Kind, corner: Sequence[Header]) -> PriceColumn:
     lowest = column.said[-1] if column.said else None
     spread = [head for head in column.said if head.grade is not None and head.grade.grades]
-    bracket_level = next((level for level, head in enumerate(column.said) if head.bracket is not None), None)
+    bracket_level = next((level for level, head in enumerate(column.said) if _is_bracket(head)), None)
     return PriceColumn(
         column,
         kind,
@@ -98,6 +101,13 @@ def _price_column(column: Column, kind: Kind, corner: Sequence[Header]) -> Price
         label=_label(column),
         indicative=any(Remark.INDICATIVE in says(head.text) for head in column.said),
     )
+
+
+def _is_bracket(head: Header) -> bool:
+    """'60 #/MSF' is a basis weight, though '#' and a figure could be an order of 60 lb; '< 5 t' is an order."""
+    if head.bracket is None:
+        return False
+    return not head.bracket.not_weight or not (head.weights or head.calipers or head.roles)
 
 
 def _label(column: Column) -> str:
@@ -126,7 +136,7 @@ def _caliper(column: Column, corner: Sequence[Header]) -> CaliperReading | None:
 
 def _weights(column: Column, corner: Sequence[Header]) -> tuple[WeightReading, ...]:
     for head in column.said:
-        if head.weights:
+        if head.weights and not _is_bracket(head):
             return head.weights
     number = _bare_head(column)
     if number is None or _axis(column, corner) is not Role.WEIGHT:

@@ -49,7 +49,7 @@ def board_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> 
     board.own_words = bool(words)
     _grade(board, words, scope, facts)
     _caliper(board, cells, columns, words, scope)
-    _weight(board, cells, columns, words, scope)
+    _weight(board, cells, columns, words, scope, facts)
     _sheet(board, cells, columns, words, scope)
     return board
 
@@ -172,12 +172,15 @@ def _merged(values: tuple[Decimal, ...], tolerance: Decimal) -> tuple[Decimal, .
     return tuple(kept)
 
 
-def _weight(board: Board, cells: Cells, columns: Columns, words: list[Cell], scope: Scope) -> None:
+def _weight(
+    board: Board, cells: Cells, columns: Columns, words: list[Cell], scope: Scope, facts: FileFacts
+) -> None:
     """The weight columns first, then the descriptions; two columns (lb and g/m²) are one weight where they agree."""
     groups: list[tuple[Cell, tuple[WeightReading, ...]]] = []
     for column in columns.of(Role.WEIGHT):
         cell = cells.get(column.index)
-        read = weight_of(cell, column.weight_units) if cell is not None else None
+        units = column.weight_units or ((facts.weight_unit,) if facts.weight_unit is not None else ())
+        read = weight_of(cell, units) if cell is not None else None
         if cell is not None and read is not None and not read.is_range:
             groups.append((cell, read.readings))
         elif cell is not None and any(sign.isdigit() for sign in cell.text):

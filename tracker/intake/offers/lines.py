@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 
 from tracker.intake.columns.column import Kind, PriceColumn
+from tracker.intake.columns.prices import UNNAMED
 from tracker.intake.grid import Cell
 from tracker.intake.offers.board import Board, board_of, with_column
 from tracker.intake.offers.brackets import Brackets, brackets_of
@@ -114,7 +115,8 @@ class TableReader:
             whole.cells, self._read.columns, scope, self._facts, draft.currency, draft.basis
         )  # fmt: skip
         fill_hidden(draft, self._read.table.view, whole.row.index, price.index)
-        if self._read.columns.doubt:
+        unnamed = self._read.columns.doubt == UNNAMED and draft.currency is not None and draft.basis is not None
+        if self._read.columns.doubt and not (unnamed and not _far_off(draft)):
             _doubt(draft, self._read.columns.doubt)
         if price.indicative or read.indicative:
             draft.evidence.append(Said("indicative", draft.where, cell.text).evidence("indicative"))
@@ -134,6 +136,10 @@ class TableReader:
                 why = f"the column “{price.column.text}” is a {price.kind.value} price beside the one offered"
                 kept.append(PassedOver(sheet, f"{self._read.table.first_row + 1}-{self._read.table.last_row + 1}", why))
         return kept
+
+
+def _far_off(draft: Draft) -> bool:
+    return any(note.code is NoteCode.OUTSIDE_USUAL_RANGE for note in draft.notes)
 
 
 def _old(texts: tuple[Words, ...]) -> bool:

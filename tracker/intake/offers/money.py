@@ -66,9 +66,14 @@ def around(column: PriceColumn, scope: Scope, claimed: Claimed, facts: FileFacts
     heads = column.column
     currency = [tuple(_head_currencies(column))]
     basis = [tuple(_head_bases(column, facts))]
+    # A nearer text (a table's title) overrides a farther one (the sheet's) without contradicting it.
+    nearer_currency = nearer_basis = False
     for level in scope.levels:
-        currency.append(tuple(_stated_currency(level, claimed)))
-        basis.append(tuple(_stated_basis(level, claimed, facts)))
+        currencies = tuple(_stated_currency(level, claimed, nearer_currency))
+        bases = tuple(_stated_basis(level, claimed, facts, nearer_basis))
+        currency.append(currencies)
+        basis.append(bases)
+        nearer_currency, nearer_basis = nearer_currency or bool(currencies), nearer_basis or bool(bases)
     cents = any(reading.cents for reading in heads.currencies)
     if not heads.currencies:
         cents = any(said.value.currency.cents for said in scope.nearest(SaysCurrency))
@@ -87,16 +92,16 @@ def _head_bases(column: PriceColumn, facts: FileFacts) -> Iterator[Claim[str]]:
             yield basis_claim(head.basis, at(cell), cell.text, facts)
 
 
-def _stated_currency(level: Level, claimed: Claimed) -> Iterator[Claim[str]]:
+def _stated_currency(level: Level, claimed: Claimed, overridden: bool) -> Iterator[Claim[str]]:
     for said in level.all_of(SaysCurrency):
         codes = frozenset(said.value.currency.codes)
-        yield Claim(codes, said.where, said.words, excused=bool(codes & claimed.currencies))
+        yield Claim(codes, said.where, said.words, excused=overridden or bool(codes & claimed.currencies))
 
 
-def _stated_basis(level: Level, claimed: Claimed, facts: FileFacts) -> Iterator[Claim[str]]:
+def _stated_basis(level: Level, claimed: Claimed, facts: FileFacts, overridden: bool) -> Iterator[Claim[str]]:
     for said in level.all_of(SaysBasis):
         bases = _bases(said.value.basis, facts)
-        yield Claim(bases, said.where, said.words, excused=bool(bases & claimed.bases))
+        yield Claim(bases, said.where, said.words, excused=overridden or bool(bases & claimed.bases))
 
 
 @lru_cache(maxsize=4096)

@@ -1,19 +1,42 @@
 """Bands of a sheet: stretches of columns with an empty column between them, where each holds tables of its own."""
 
-from tracker.intake.tables.heads import head_of
+from dataclasses import dataclass
+
+from tracker.intake.tables.heads import head_of, looks_priced
 from tracker.intake.tables.view import View, part_of
 from tracker.intake.tables.zones import is_header_row
 
-_MOST_COLUMNS = 200
+_MOST_STRETCHES = 60
 
 
-def bands_of(view: View) -> list[View]:
-    """The view cut at empty columns where every part that holds figures has its own header, else the view whole."""
+@dataclass(frozen=True, slots=True)
+class Bands:
+    """Parts that are read for tables by themselves, and stretches of words that only stand beside them."""
+
+    parts: tuple[View, ...]
+    beside: tuple[View, ...] = ()
+
+
+def bands_of(view: View) -> Bands:
+    """The view cut at empty columns where every part that holds figures has its own header, else whole.
+
+    A stretch of words beside a table (a letterhead, a legend) is no part of the table, unless the table's header row
+    names it too.
+    """
     stretches = _stretches(view)
-    if len(stretches) < 2 or len(stretches) > _MOST_COLUMNS:
-        return [view]
+    if len(stretches) < 2 or len(stretches) > _MOST_STRETCHES:
+        return Bands((view,))
     parts = [part_of(view, view.order, stretch) for stretch in stretches]
-    return parts if all(_has_own_table(part) for part in parts) else [view]
+    beside = [part for part in parts if _only_words(part, view)]
+    figured = [part for part in parts if part not in beside]
+    if figured and all(_has_own_table(part) for part in figured):
+        return Bands(tuple(figured), tuple(beside))
+    if not beside or not figured:
+        return Bands((view,))
+    left, right = min(_left(part) for part in figured), max(_right(part) for part in figured)
+    outside = [part for part in beside if _right(part) < left or _left(part) > right]
+    kept = part_of(view, view.order, range(left, right + 1))
+    return Bands((kept,), tuple(outside))
 
 
 def _stretches(view: View) -> list[range]:
@@ -28,6 +51,29 @@ def _stretches(view: View) -> list[range]:
     return stretches
 
 
+def _only_words(part: View, view: View) -> bool:
+    """No figure in the stretch, and no head in line with the heads of a table beside it."""
+    if len(part.rows) > _LONGEST_WORDS or any(_figure(part, row) for row in part.order):
+        return False
+    return not any(_heads_in_line(part, view, row) for row in part.order)
+
+
+_LONGEST_WORDS = 200
+
+
+def _figure(part: View, row: int) -> bool:
+    return any(looks_priced(cell) for cell in part.rows[row].values())
+
+
+def _heads_in_line(part: View, view: View, row: int) -> bool:
+    """A row of the stretch that is all heads, in line with a header row of the rest of the sheet."""
+    own = [head_of(cell) for cell in part.rows[row].values()]
+    if not all(head is not None and head.named for head in own):
+        return False
+    rest = {column: cell for column, cell in view.rows[row].items() if column not in part.rows[row]}
+    return bool(rest) and is_header_row(View(view.sheet, {**view.rows, row: rest}, view.merged), row)
+
+
 def _has_own_table(part: View) -> bool:
     for row in part.order:
         if is_header_row(part, row):
@@ -35,3 +81,11 @@ def _has_own_table(part: View) -> bool:
             if any(head.board for head in heads) and any(head.price or head.across for head in heads):
                 return True
     return False
+
+
+def _left(part: View) -> int:
+    return min(column for cells in part.rows.values() for column in cells)
+
+
+def _right(part: View) -> int:
+    return max(column for cells in part.rows.values() for column in cells)

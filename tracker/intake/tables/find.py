@@ -22,8 +22,11 @@ def find_tables(view: View) -> SheetTables:
     lying, rest = _lying_tables(view)
     tables = list(lying)
     texts: list[Words] = []
-    for band in bands_of(rest):
-        found = _upright_tables(band)
+    bands = bands_of(rest)
+    for band in bands.beside:
+        texts.extend(words_of(band, band.order))
+    for band in bands.parts:
+        found = _upright_tables(band, len(bands.parts) > 1)
         tables.extend(found.tables)
         texts.extend(found.texts)
     return SheetTables(view, tuple(tables), tuple(sorted(texts, key=lambda said: (said.row, said.cell.column))))
@@ -77,7 +80,7 @@ def _rows_right_above(view: View, row: int, limit: int) -> list[int]:
     return rows
 
 
-def _upright_tables(band: View) -> SheetTables:
+def _upright_tables(band: View, several_bands: bool) -> SheetTables:
     zones = _zones_with_figures(band)
     if not zones:
         return _headless_tables(band)
@@ -96,7 +99,7 @@ def _upright_tables(band: View) -> SheetTables:
             zones[place + 1].titles = zones_titles
     zones_first = _rows_right_above(band, zones[0].top, -1)
     for table in tables:
-        if table.first_row == zones[0].top and len(zones) > 1:
+        if table.first_row == zones[0].top and (len(zones) > 1 or several_bands):
             table.titles = tuple(words_of(band, zones_first[-1:]))
     return SheetTables(band, tuple(tables), tuple(texts))
 

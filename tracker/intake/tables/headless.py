@@ -35,7 +35,7 @@ def says_price(cell: Cell) -> bool:
     if not isinstance(cell.value, str):
         return number_format_currency(cell.number_format) is not None
     price = price_text(cell.text)
-    if price is None or not price.amounts:
+    if price is None or not price.amounts or price.rest:
         return False
     # '5 t' is an order, '5/t' a price.
     return price.currency is not None or find_basis(cell.text) is not None

@@ -50,23 +50,34 @@ def _is_label(cell: Cell | None) -> bool:
 
 
 def _runs(view: View, column: int) -> Iterator[list[int]]:
-    """Stretches of rows whose cells in the column are labels; a label seen before begins the next stretch."""
+    """Stretches of rows whose cells in the column are labels; what a label has said already begins the next stretch."""
     rows: list[int] = []
-    seen: set[str] = set()
     for row in view.order:
         cell = view.rows[row].get(column)
         if cell is None:
             continue
-        word = cell.text.strip().casefold()
-        if _is_label(cell) and word not in seen and (not rows or row - rows[-1] <= _WIDEST_GAP + 1):
-            rows.append(row)
-            seen.add(word)
-            continue
-        if rows:
+        if rows and not _continues(view, column, rows, row):
             yield rows
-        rows, seen = ([row], {word}) if _is_label(cell) else ([], set())
+            rows = []
+        if _is_label(cell):
+            rows.append(row)
     if rows:
         yield rows
+
+
+def _continues(view: View, column: int, rows: list[int], row: int) -> bool:
+    """A label goes on a run unless it comes after too wide a gap or says what the run's first label, or, after a gap,
+    any of its labels, has said already."""
+    cell = view.rows[row][column]
+    if not _is_label(cell) or row - rows[-1] > _WIDEST_GAP + 1:
+        return False
+    earlier = rows if row - rows[-1] > 1 else rows[:1]
+    heads = [head_of(view.rows[before][column]) for before in earlier]
+    head = head_of(cell)
+    assert head is not None
+    words = {view.rows[before][column].text.strip().casefold() for before in rows}
+    again = any(other is not None and other.role is head.role for other in heads)
+    return not again and cell.text.strip().casefold() not in words
 
 
 def _checked(view: View, column: int, rows: list[int]) -> Labels | None:

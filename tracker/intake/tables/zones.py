@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from itertools import pairwise
 
 from tracker.intake.grid import Cell
-from tracker.intake.tables.heads import Head, head_of
+from tracker.intake.tables.heads import Head, head_of, looks_priced
 from tracker.intake.tables.table import HeadedColumn, Words
 from tracker.intake.tables.view import View
 
@@ -82,16 +82,24 @@ def _bare_numbers_head(view: View, row: int, heads: list[Head]) -> bool:
     rising = all(a < b for a, b in pairwise(numbers))
     if len(numbers) < 2 or not rising:
         return False
+    if any(head.across for head in heads):
+        return False
     if any(head.axis_word for head in heads):
         return True
-    above = view.rows.get(row - 1, {})
-    return any((found := head_of(cell)) is not None and found.axis_word for cell in above.values())
+    columns = [column for column, cell in view.rows[row].items() if head_of(cell) in heads and _is_number(cell)]
+    above = [view.rows[row - 1][column] for column in columns if column in view.rows.get(row - 1, {})]
+    return len(above) == 1 and (found := head_of(above[0])) is not None and found.axis_word
+
+
+def _is_number(cell: Cell) -> bool:
+    head = head_of(cell)
+    return head is not None and head.number is not None
 
 
 def _prices_under(view: View, row: int) -> bool:
     column = next(iter(view.rows[row]))
     under = view.rows.get(row + 1, {})
-    return column in under and any(left < column for left in under)
+    return column in under and looks_priced(under[column]) and any(left < column for left in under)
 
 
 def _last_row(view: View, main: int) -> int:
