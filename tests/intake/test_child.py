@@ -11,7 +11,7 @@ import pytest
 
 from tests.intake.files.books import write, xlsx_parts
 from tracker.intake.child import Cancelled, ChildFailure, deadline_s, read_in_child
-from tracker.intake.child_side import report
+from tracker.intake.child_side import allow, report
 from tracker.intake.files import open_workbook
 from tracker.intake.grid import Unreadable
 
@@ -58,6 +58,12 @@ def reports(path: Path) -> int:
     return 3
 
 
+def takes_longer(path: Path) -> str:
+    allow(30)
+    time.sleep(0.8)
+    return "done"
+
+
 def adds(more: int, path: Path) -> int:
     return len(path.name) + more
 
@@ -101,6 +107,10 @@ def test_the_deadline_ends_a_reading():
 def test_memory_is_bounded():
     with pytest.raises(Unreadable, match=r"^offer\.xlsx needs more than 300 MB of memory to read and was stopped"):
         read_in_child(HERE, eats, memory_mb=300)
+
+
+def test_work_that_says_how_much_there_is_gets_its_time():
+    assert read_in_child(HERE, takes_longer, timeout_s=0.5) == "done"
 
 
 def test_a_long_sheet_is_given_longer(tmp_path):

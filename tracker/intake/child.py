@@ -17,6 +17,7 @@ from pathlib import Path
 from typing import IO, Protocol, TypeVar
 
 from tracker.intake.grid import Unreadable
+from tracker.intake.quick_pickle import unpacked
 
 Result = TypeVar("Result")
 
@@ -61,11 +62,11 @@ def read_in_child(
 ) -> Result:
     """Run `work(path)` in a child process and return its result.
 
-    `work` is a module-level function (or functools.partial of one) and it and its result can be pickled. It may call
-    child_side.report(text) for `progress`, which is called in this thread. Raises Unreadable with one sentence when
-    the file is unreadable, takes longer than `timeout_s` seconds (deadline_s by default), takes more than `memory_mb`
-    megabytes beyond the interpreter's own (enforced where the system can), or ends the child; Cancelled when
-    `cancelled` is set.
+    `work` is a module-level function (or functools.partial of one) and it and its result can be pickled. Inside it
+    child_side.report(text) reaches `progress`, which is called in this thread, and child_side.allow(seconds) moves the
+    deadline. Raises Unreadable with one sentence when the file is unreadable, takes longer than `timeout_s` seconds
+    (deadline_s by default), takes more than `memory_mb` megabytes beyond the interpreter's own (enforced where the
+    system can), or ends the child; Cancelled when `cancelled` is set.
     """
     timeout_s = deadline_s(path) if timeout_s is None else timeout_s
     child = subprocess.Popen(
@@ -87,7 +88,7 @@ def read_in_child(
         _close(child.stdin)
         _close(child.stdout)
     if kind == b"R":
-        result: Result = pickle.loads(body)
+        result: Result = unpacked(body)
         return result
     raise _unreadable(kind, body, path.name, timeout_s, memory_mb)
 
@@ -117,9 +118,11 @@ def _outcome(
             if time.monotonic() > deadline:
                 return b"T", b""
             continue
-        if kind != b"P":
+        if kind == b"A":
+            deadline = time.monotonic() + float(struct.unpack("<d", body)[0])
+        elif kind != b"P":
             return kind, body
-        if progress is not None:
+        elif progress is not None:
             progress(body.decode("utf-8", "replace"))
 
 

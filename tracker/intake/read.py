@@ -7,6 +7,7 @@ from hashlib import sha256
 from pathlib import Path
 
 from tracker.intake.child import read_in_child
+from tracker.intake.child_side import allow
 from tracker.intake.grid import Unreadable, Workbook
 from tracker.trade.offer import Answers, PassedOver, Reading
 
@@ -56,16 +57,21 @@ def _nothing(workbook: Workbook, offers: bool) -> tuple[PassedOver, ...]:
 
 
 def _read(path: Path, answers: Answers) -> Reading:
-    from tracker.intake.files import open_workbook
-
-    return read_workbook(open_workbook(path), answers)
+    return read_workbook(_opened(path), answers)
 
 
 def _read_both(path: Path, answers: Answers) -> tuple[Reading, Workbook]:
+    workbook = _opened(path)
+    return read_workbook(workbook, answers), workbook
+
+
+def _opened(path: Path) -> Workbook:
+    """Opens the file and asks for the time that understanding its cells may take: many times what it should."""
     from tracker.intake.files import open_workbook
 
     workbook = open_workbook(path)
-    return read_workbook(workbook, answers), workbook
+    allow(4.0 + 0.0005 * sum(len(grid.cells) for grid in workbook.grids))
+    return workbook
 
 
 def _unreadable(path: Path, why: str) -> Reading:
