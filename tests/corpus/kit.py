@@ -9,6 +9,7 @@ from typing import Any
 
 from tests.corpus import boards
 from tests.corpus.boards import Board
+from tests.corpus.letterhead import lay_out
 from tests.corpus.model import Csv, FilePlan, SheetPlan
 from tests.corpus.truth import KG_PER, Charge, Intent
 from tests.corpus.vendors import VENDORS
@@ -235,30 +236,27 @@ class Kit:
 
     # --- title block
 
-    def title_block(
-        self, sheet: SheetPlan, row: int, column: int, basis: str | None = None, say: str = "vdlm", money: bool = True
-    ) -> int:
+    def title_block(self, sheet: SheetPlan, row: int, column: int, basis: str | None = None, say: str = "vdlm") -> int:
         """Letterhead and terms; returns the next free row. `say`: v(alid) d(elivery) l(ead) m(inimum), each perhaps.
 
         With `basis`, a line says currency and basis of all prices.
         """
-        lines = [self.vendor]
+        label = f"{self.lang.headers['vendor'][0]}: " if self.chance(0.12) else ""
+        lines = [label + self.vendor]
         if self.chance(0.6):
             lines.append(self.address)
         lines.append(self.pick(self.lang.title).format(n=f"{self.rng.randint(1, 30)}-{self.rng.randint(1, 9)}"))
         issued = self.day((1, 5))
         if self.chance(0.5):
             lines.append(self.pick(self.lang.dated).format(date=self.date_words(issued)))
-        if basis and money:
-            lines.append(self.pick(self.lang.prices_in).format(currency=self.money(), each=self.each(basis)) + ".")
-        self.facts.vendor = self.vendor
-        lines += self.terms(say)
+        terms = []
+        if basis:
+            terms.append(self.pick(self.lang.prices_in).format(currency=self.money(), each=self.each(basis)) + ".")
+        terms += self.terms(say)
         if self.chance(0.3):
-            lines.append(self.pick(self.lang.noise))
-        for offset, line in enumerate(lines):
-            sheet.put(row + offset, column, line, bold=offset == 0)
-        self.plan.vendor = self.vendor
-        return row + len(lines)
+            terms.append(self.pick(self.lang.noise))
+        self.facts.vendor = self.plan.vendor = self.vendor
+        return lay_out(self.rng, sheet, row, column, lines, terms)
 
     def terms(self, say: str, share: float = 0.6) -> list[str]:
         """Sentences on validity, delivery, lead time and minimum; the facts keep what was said."""

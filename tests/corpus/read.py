@@ -4,12 +4,11 @@ import traceback
 from pathlib import Path
 from typing import Any
 
+from tests.corpus.registry import Made
+from tests.corpus.scoring import Fault, Score, judge, judge_crash
 from tracker.intake.files.opening import open_workbook
 from tracker.intake.grid import Unreadable
 from tracker.intake.read import read_workbook
-
-from tests.corpus.registry import Made
-from tests.corpus.scoring import Fault, Score, judge, judge_crash
 from tracker.trade.exact import as_decimal, plain_text
 from tracker.trade.footing import footing
 from tracker.trade.offer import Answers, Charge, Line

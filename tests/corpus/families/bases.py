@@ -34,6 +34,8 @@ def two_bases(kit: Kit) -> None:
         exact = probe.per_msf() if by_area == "msf" else probe.per_tonne() * item.gsm / 1000
         if index in wrong:
             exact *= Fraction(kit.pick((94, 107)), 100)
+        elif kit.chance(0.15):
+            exact *= Fraction(1005, 1000)  # within the 1 % that rule 7 lets pass
         seconds.append(Decimal(str(round(float(exact), 2))).quantize(Decimal("0.01")))
     columns = [product_column(kit, items), caliper_column(kit, items), weight_column(kit, items)]
     columns += [

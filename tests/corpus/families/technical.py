@@ -211,3 +211,38 @@ def comments_on_cells(kit: Kit) -> None:
         if index % 3 == 0:
             sheet.cells[row, 3].comment = f"was {price - 35} until last quarter"
         kit.plan.accept(sheet, row, 3, kit.intent(item, price, basis))
+
+
+@family("calipers_in_mils", ALL, ("en-us",))
+def calipers_in_mils(kit: Kit) -> None:
+    """A mil is a point."""
+    sheet = kit.plan.sheet("Range")
+    basis = kit.natural_basis()
+    top = kit.title_block(sheet, 0, 0) + 1
+    items = kit.range(3)
+    prices = [kit.price(item, basis) for item in items]
+    columns = [*_sized(kit, items), price_column(kit, prices, kit.price_head(basis))]
+    if kit.chance(0.5):
+        columns[1] = Column(
+            "caliper", kit.pick(("Caliper (mils)", "Thickness, mil", "Cal. mils")), [item.caliper for item in items]
+        )
+    else:
+        columns[1] = Column("caliper", kit.head("caliper"), [f"{item.caliper} mil" for item in items])
+    for row, item, price in zip(place(sheet, top, 0, columns).rows, items, prices, strict=True):
+        kit.plan.accept(sheet, row, 3, kit.intent(item, price, basis))
+
+
+@family("price_on_another_basis", SHEETS, ("en-us", "en", "de"))
+def price_on_another_basis(kit: Kit) -> None:
+    """One price is typed per cwt or per kg in a column per ton: taken as written, or asked; never mended in silence."""
+    sheet = kit.plan.sheet("Range")
+    basis, slip = ("short_ton", "cwt") if kit.us else ("tonne", "kg")
+    top = kit.title_block(sheet, 0, 0) + 1
+    items = kit.range(3)
+    prices = [kit.price(item, basis).quantize(Decimal("0.01")) for item in items]
+    odd = kit.rng.randrange(len(items))
+    prices[odd] = kit.price(items[odd], slip, places=2)
+    placed = place(sheet, top, 0, [*_sized(kit, items), price_column(kit, prices, kit.price_head(basis))])
+    for index, (row, item, price) in enumerate(zip(placed.rows, items, prices, strict=True)):
+        add = kit.plan.either if index == odd else kit.plan.accept
+        add(sheet, row, 3, kit.intent(item, price, basis))
