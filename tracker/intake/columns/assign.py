@@ -1,20 +1,17 @@
 """From a table's headed columns to columns with roles: words first, then cells, then formats, each weighed."""
 
 from collections.abc import Sequence
-from decimal import Decimal
 
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.columns.fits import fit
 from tracker.intake.columns.guess import role_by_cells
 from tracker.intake.columns.prices import price_columns
 from tracker.intake.grid import Cell
-from tracker.intake.tables.heads import PRICE_ROLES, head_of, looks_priced
+from tracker.intake.tables.heads import AXIS_ROLES, PRICE_ROLES, head_of, head_text, looks_priced
 from tracker.intake.tables.table import HeadedColumn, Table
-from tracker.intake.values.formats import format_words
 from tracker.intake.values.header import Header, Role, header
 
 _SAMPLE = 60
-_AXIS_ROLES = frozenset({Role.CALIPER, Role.WEIGHT, Role.BRACKET, Role.GRADE, Role.PRODUCT, Role.SHEET_SIZE})
 _LEAST_FIT = 0.3
 
 
@@ -39,22 +36,16 @@ def _sample(table: Table, index: int) -> list[Cell]:
 
 
 def _column(headed: HeadedColumn, cells: Sequence[Cell]) -> Column:
-    said = tuple(header(_one_line(cell)) for cell in headed.heads)
+    said = tuple(header(head_text(cell)) for cell in headed.heads)
     bare = Column(headed.index, None, headed.heads, said)
     role, sure = _role(bare, cells)
     return Column(headed.index, role, headed.heads, said, sure)
 
 
-def _one_line(cell: Cell) -> str:
-    """A header cell's text; a number shown with words ('380 µm' by its format) has them in its text."""
-    words = format_words(cell.number_format) if isinstance(cell.value, Decimal) else ""
-    return f"{cell.value:f} {words}" if words and words not in cell.text else cell.text.strip()
-
-
 def _role(column: Column, cells: Sequence[Cell]) -> tuple[Role | None, bool]:
     if _spreads_values(column) and _mostly_priced(cells):
         return Role.PRICE, True
-    candidates = _candidates(column.said)
+    candidates = _without_lookalikes(_candidates(column.said))
     if not candidates:
         return role_by_cells(column, cells), False
     return _best(column, candidates, cells), True
@@ -66,7 +57,7 @@ def _spreads_values(column: Column) -> bool:
     if not heads or heads[-1] is None:
         return False
     lowest = heads[-1]
-    named_role = any(head is not None and head.named and head.role not in PRICE_ROLES | _AXIS_ROLES for head in heads)
+    named_role = any(head is not None and head.named and head.role not in PRICE_ROLES | AXIS_ROLES for head in heads)
     if named_role:
         return False
     return bool(lowest.across) or lowest.number is not None
@@ -91,6 +82,13 @@ def _candidates(said: Sequence[Header]) -> dict[Role, float]:
 def _by_words(head: Header) -> bool:
     """Some role of the head rests on a word of its own and not on its unit alone."""
     return any(reading.words.strip() != head.text.strip() or reading.strength >= 0.9 for reading in head.roles)
+
+
+def _without_lookalikes(candidates: dict[Role, float]) -> dict[Role, float]:
+    """'Qty on hand' is stock, though 'qty' alone is an order size."""
+    if Role.STOCK in candidates and Role.BRACKET in candidates:
+        return {role: strength for role, strength in candidates.items() if role is not Role.BRACKET}
+    return candidates
 
 
 def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) -> Role | None:

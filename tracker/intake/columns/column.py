@@ -77,6 +77,7 @@ class Kind(StrEnum):
     LIST = "list"
     PREVIOUS = "previous"
     ALL_IN = "all-in"
+    TAXED = "tax-included"
 
 
 @dataclass(frozen=True, slots=True)

@@ -14,6 +14,7 @@ from tracker.intake.values.money import price_unit
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.statements import Remark, says
 from tracker.intake.values.weight import WeightReading, weight_in
+from tracker.intake.words.lists import phrases
 
 UNNAMED = "no column is called a price"
 """The doubt that a stated currency and unit and usual prices lay to rest."""
@@ -50,6 +51,8 @@ def _kinds(columns: Columns) -> dict[Column, Kind]:
 def _kind(column: Column, columns: Columns, net: bool, plain: bool) -> Kind:
     if column.role is Role.PREVIOUS_PRICE or _superseded(column):
         return Kind.PREVIOUS
+    if _with_tax(column):
+        return Kind.TAXED
     if column.role is Role.LIST_PRICE:
         return Kind.LIST if net or plain else Kind.OFFER
     if column.role is Role.PRICE and net and columns.of(Role.DISCOUNT, Role.LIST_PRICE):
@@ -57,6 +60,10 @@ def _kind(column: Column, columns: Columns, net: bool, plain: bool) -> Kind:
     if column.role is Role.ALL_IN and (net or plain) and columns.of(*_CHARGES):
         return Kind.ALL_IN
     return Kind.OFFER
+
+
+def _with_tax(column: Column) -> bool:
+    return any(phrases("vat_included").find(head.text) for head in column.said)
 
 
 def _superseded(column: Column) -> bool:
@@ -107,7 +114,7 @@ def _is_bracket(head: Header) -> bool:
     """'60 #/MSF' is a basis weight, though '#' and a figure could be an order of 60 lb; '< 5 t' is an order."""
     if head.bracket is None:
         return False
-    return not head.bracket.not_weight or not (head.weights or head.calipers or head.roles)
+    return not head.bracket.not_weight or not (head.weights or head.calipers)
 
 
 def _label(column: Column) -> str:
@@ -136,7 +143,8 @@ def _caliper(column: Column, corner: Sequence[Header]) -> CaliperReading | None:
 
 def _weights(column: Column, corner: Sequence[Header]) -> tuple[WeightReading, ...]:
     for head in column.said:
-        if head.weights and not _is_bracket(head):
+        # '$ per hundredweight (100 lb)' has a weight in it, but not one of board.
+        if head.weights and len(head.weight_units) == 1 and not _is_bracket(head):
             return head.weights
     number = _bare_head(column)
     if number is None or _axis(column, corner) is not Role.WEIGHT:

@@ -142,7 +142,7 @@ def _caliper(board: Board, cells: Cells, columns: Columns, words: list[Cell], sc
         if cell is not None and read is not None and not read.upper:
             for reading in read.readings:
                 found.setdefault(reading.um, Said(reading.um, at(cell), cell.text.strip()))
-    for cell in words:
+    for cell in [*words, *_mixed(cells, columns)]:
         for reading in find_calipers(cell.text):
             found.setdefault(reading.um, Said(reading.um, at(cell), cell.text.strip()))
     if not found:
@@ -150,6 +150,12 @@ def _caliper(board: Board, cells: Cells, columns: Columns, words: list[Cell], sc
     board.calipers = _merged(tuple(found), Decimal("0.03"))
     if board.calipers:
         board.caliper_said = found[board.calipers[0]]
+
+
+def _mixed(cells: Cells, columns: Columns) -> list[Cell]:
+    """Cells of a caliper or weight column that hold more than one figure: '18 pt / 75 lb/MSF'."""
+    found = [cells[column.index] for column in columns.of(Role.CALIPER, Role.WEIGHT) if column.index in cells]
+    return [cell for cell in found if isinstance(cell.value, str) and ("/" in cell.text or len(cell.text) > 12)]
 
 
 def _caliper_around(scope: Scope) -> dict[Decimal, Said[Decimal]]:
@@ -185,10 +191,12 @@ def _weight(
             groups.append((cell, read.readings))
         elif cell is not None and any(sign.isdigit() for sign in cell.text):
             board.weight_unread = cell
-    for cell in words:
+    read_already = {at(cell) for cell, _ in groups}
+    for cell in [*words, *(cell for cell in _mixed(cells, columns) if at(cell) not in read_already)]:
         readings = find_weights(cell.text)
         if readings:
             groups.append((cell, readings))
+            board.weight_unread = None
     if groups:
         _take_weights(board, groups)
         return

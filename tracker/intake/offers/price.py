@@ -43,8 +43,15 @@ def fill_price(
 
 
 def _unit_cells(whole: WholeRow, columns: Columns) -> list[Cell]:
+    """The row's unit and currency cells; how many units and which ('100' | 'kg') are one unit."""
     wanted = columns.of(Role.BASIS, Role.CURRENCY)
-    return [whole.cells[column.index] for column in wanted if column.index in whole.cells]
+    cells = [whole.cells[column.index] for column in wanted if column.index in whole.cells]
+    counts = [cell for cell in cells if isinstance(cell.value, Decimal) or cell.text.strip().isdigit()]
+    named = [cell for cell in cells if cell not in counts]
+    if len(counts) != 1 or len(named) != 1 or counts[0].text.strip() == "1":
+        return named
+    together = f"{counts[0].text.strip()} {named[0].text.strip()}"
+    return [named[0]._replace(value=together, text=together)]
 
 
 def _fill_amount(draft: Draft, read: PriceCell, units: list[Cell], money: Around) -> None:

@@ -7,6 +7,7 @@ from functools import cached_property
 
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.grid import Cell
+from tracker.intake.tables.heads import head_text
 from tracker.intake.tables.table import SheetTables, Table, Words
 from tracker.intake.values.header import Role
 
@@ -49,7 +50,7 @@ class ReadSheet:
         for read in self.tables:
             words += [*read.table.titles, *read.table.notes]
             words += [said for row in read.table.rows for group in row.headings[-1:] for said in group]
-            heads += [head.text for column in read.table.columns for head in column.heads]
+            heads += [head_text(head) for column in read.table.columns for head in column.heads]
         return tuple(dict.fromkeys([*(said.text for said in words), *heads, self.name]))
 
     def all_texts(self) -> tuple[str, ...]:

@@ -1,10 +1,12 @@
 """What a cell would be as the head of a column: a word that names it, a value spread across, a unit, a bare number."""
 
+import re
 from dataclasses import dataclass
 from decimal import Decimal
 from functools import lru_cache
 
 from tracker.intake.grid import Cell
+from tracker.intake.values.formats import format_words
 from tracker.intake.values.header import Header, Role, header
 from tracker.intake.values.lead import lead_unit
 from tracker.intake.values.money import price_text, price_unit
@@ -12,8 +14,9 @@ from tracker.intake.values.numbers import number_readings
 
 PRICE_ROLES = frozenset({Role.PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.PREVIOUS_PRICE, Role.ALL_IN})
 BOARD_ROLES = frozenset({Role.ITEM, Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE})
-_AXIS_ROLES = frozenset({Role.CALIPER, Role.WEIGHT, Role.BRACKET, Role.GRADE, Role.PRODUCT, Role.SHEET_SIZE})
+AXIS_ROLES = frozenset({Role.CALIPER, Role.WEIGHT, Role.BRACKET, Role.GRADE, Role.PRODUCT, Role.SHEET_SIZE})
 _LONGEST = 120
+_BEGINS_AS_PRICE = re.compile(r"\s*[^\w\s]{0,3}\s*(?:[A-Za-z]{1,4}\s?)?[$€£¥]?\s*[\d.,]")
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,13 +41,23 @@ class Head:
 
     @property
     def axis_word(self) -> bool:
-        return self.named and self.role in _AXIS_ROLES
+        return self.named and self.role in AXIS_ROLES
+
+
+def head_text(cell: Cell) -> str:
+    """A header cell's text; a number that its format shows with words ('380 µm') has them in its text."""
+    if isinstance(cell.value, Decimal) and cell.number_format not in ("", "General"):
+        words = format_words(cell.number_format)
+        if words and words not in cell.text:
+            return f"{cell.value:f} {words}"
+    return cell.text.strip()
 
 
 def head_of(cell: Cell) -> Head | None:
     """The cell as a head, or None where it can't be one: a price, a date, a fault, a sentence."""
     if isinstance(cell.value, Decimal):
-        return Head(number=cell.value)
+        shown = head_text(cell)
+        return head_of_words(shown) if shown != cell.text.strip() else Head(number=cell.value)
     if cell.fault is not None or not isinstance(cell.value, str) or len(cell.text) > _LONGEST:
         return None
     return head_of_words(cell.text)
@@ -121,4 +134,5 @@ def looks_priced(cell: Cell) -> bool:
     if not isinstance(cell.value, str):
         return False
     price = price_text(cell.text)
-    return price is not None and bool(price.amounts)
+    # 'All prices per 1000 kg' has a number in it, but does not begin with one.
+    return price is not None and bool(price.amounts) and (not price.rest or bool(_BEGINS_AS_PRICE.match(cell.text)))

@@ -1,12 +1,12 @@
 """Tables beside each other under one header row with no empty column between: the same heads come round again."""
 
-from tracker.intake.tables.heads import Head, head_of_words
+from tracker.intake.tables.heads import Head, head_of
 from tracker.intake.tables.table import HeadedColumn
 
 
 def segments_of(columns: list[HeadedColumn]) -> list[list[HeadedColumn]]:
     """The header's columns cut where its first board column comes round again after a price, else whole."""
-    heads = [head_of_words(column.heads[-1].text) if column.heads else None for column in columns]
+    heads = [head_of(column.heads[-1]) if column.heads else None for column in columns]
     first = next((head for head in heads if head is not None and head.board), None)
     if first is None:
         return [columns]

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from tracker.intake.grid import Cell
+from tracker.intake.tables.heads import head_text
 from tracker.intake.tables.view import View
 
 
@@ -26,7 +27,7 @@ class HeadedColumn:
 
     @property
     def text(self) -> str:
-        return "\n".join(cell.text.strip() for cell in self.heads)
+        return "\n".join(head_text(cell) for cell in self.heads)
 
 
 @dataclass(slots=True)

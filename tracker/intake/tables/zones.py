@@ -7,9 +7,10 @@ from dataclasses import dataclass, field
 from itertools import pairwise
 
 from tracker.intake.grid import Cell
-from tracker.intake.tables.heads import Head, head_of, looks_priced
+from tracker.intake.tables.heads import AXIS_ROLES, Head, head_of, looks_priced
 from tracker.intake.tables.table import HeadedColumn, Words
 from tracker.intake.tables.view import View
+from tracker.intake.values.header import header_roles
 
 _MOST_ROWS_ABOVE = 2
 _MOST_ROWS_BELOW = 2
@@ -117,13 +118,34 @@ def _continues_header(view: View, main: int, row: int) -> bool:
     if heads is None:
         return False
     columns = list(view.rows[row])
+    if any(head.number is not None for head in heads):
+        return all(head.number is not None for head in heads) and _under_axis(view, main, row)
     if _under_group(view, main, columns):
         return True
-    if any(head.number is not None for head in heads):
-        return False
     # A row of units stands under heads of its own; a lone grade in the first column is a sub-heading.
     known = sum(head.named or head.unit for head in heads)
     return known == len(heads) and all(head.across != "grade" for head in heads) and len(heads) >= 2
+
+
+def _under_axis(view: View, main: int, row: int) -> bool:
+    """Bare numbers spread what one header cell above all of them names: 'Caliper (pt)' over 12 | 14 | 16."""
+    cells = view.rows[row]
+    over = {_covering(view, main, column) for column in cells}
+    if len(over) != 1 or len(cells) < 2:
+        return False
+    (word,) = over
+    numbers = [head.number for cell in cells.values() if (head := head_of(cell)) is not None and head.number is not None]
+    said = {reading.role for reading in header_roles(word.text)} if word is not None else set()
+    return bool(said & AXIS_ROLES) and all(a < b for a, b in pairwise(numbers))
+
+
+def _covering(view: View, row: int, column: int) -> Cell | None:
+    """The header cell over a column: its own, the merged one, or the nearest to the left over blanks."""
+    own = view.spread_cell(row, column)
+    if own is not None:
+        return own
+    before = [left for left in view.rows.get(row, {}) if left < column]
+    return view.rows[row][max(before)] if before else None
 
 
 def _under_group(view: View, main: int, columns: list[int]) -> bool:
