@@ -365,3 +365,16 @@ def test_contradictions_keep_both_grades(text, grades):
 )
 def test_legends(text, expected):
     assert [(entry.name, entry.grade.grade) for entry in legend(text)] == expected
+
+
+@pytest.mark.parametrize("text", ["280 ± 12 g/m²", "280 g/m² ± 5 %", "280 g/m² +/- 12"])
+def test_a_tolerance_does_not_hide_the_weight(text):
+    found = weight_text(text)
+    assert found is not None
+    assert found.gsm == 280
+
+
+def test_caliper_and_weight_in_one_cell():
+    for text in ("345 µm / 250 g/m²", "345µm/250g/m²", "250 g/m² / 345 µm"):
+        assert [reading.um for reading in find_calipers(text)] == [345]
+        assert [reading.gsm for reading in find_weights(text)] == [250]

@@ -125,6 +125,7 @@ def test_texts_that_say_nothing_of_delivery(text):
         ("Saltmarrow Paperboard Inc.", "Saltmarrow Paperboard Inc."),
         ("Vendor: Saltmarrow Paperboard Inc.", "Saltmarrow Paperboard Inc."),
         ("Norrtuna Kartong AB", "Norrtuna Kartong AB"),
+        ("Harrowdene Paperboard plc", "Harrowdene Paperboard plc"),
         ("Papeteries Vermelle S.A.", "Papeteries Vermelle S.A."),
         ("Cartulinas Oruña, S.L. - Tarifa 2026", "Cartulinas Oruña, S.L."),
     ],

@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 
 from tests.intake.values.written import written
 from tracker.intake.values.brackets import KgBracket, bracket_text, joined
+from tracker.intake.values.loads import load_definitions
 from tracker.intake.values.masses import mass_text
 from tracker.intake.values.minimum import find_minimum
 from tracker.trade.quantities import MassUnit, kilograms
@@ -173,3 +174,27 @@ def test_minimums(text, value):
 )
 def test_texts_without_a_minimum(text):
     assert find_minimum(text) is None
+
+
+@pytest.mark.parametrize(
+    ("text", "expected"),
+    [
+        (
+            "TL: 40,000 lb or more; LTL: under 40,000 lb.",
+            [("truckload", kg("18143.6948", None)), ("part_load", kg(None, "18143.6948"))],
+        ),
+        ("Truckload = 40,000 lb", [("truckload", kg("18143.6948", None))]),
+        ("Komplettladung: ab 20 t", [("truckload", kg(20000, None))]),
+        ("Truckload prices on request", []),
+        ("Minimum order 10,000 lb", []),
+        ("TL and LTL: 40,000 lb", []),
+    ],
+)
+def test_loads_that_a_note_defines(text, expected):
+    found = [(said.kind, joined((said.bracket,), TONNE)[0]) for said in load_definitions(text)]
+    assert found == expected
+
+
+def test_what_a_pallet_weighs():
+    (said,) = load_definitions("1 pallet = 800 kg")
+    assert said.each.kg() == Decimal(800)

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 from functools import lru_cache
 
-from tracker.intake.values.lengths import Measured, measured
+from tracker.intake.values.lengths import Measured, measured, without_tolerance
 from tracker.intake.values.numbers import NumberReading
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
@@ -95,7 +95,7 @@ def caliper_text(text: str, unit: CaliperUnit | None = None) -> CaliperText | No
     None where the cell holds anything else. Where the header's unit makes an impossible board ('0.018' under 'pt') and
     exactly one other unit a possible one, both readings come back.
     """
-    stripped = text.strip()
+    stripped = without_tolerance(text.strip())
     thousandths = _THOUSANDTHS.fullmatch(fold(stripped))
     if thousandths:
         return CaliperText((in_unit(Decimal(thousandths[1]), CaliperUnit.POINT, stripped),), words=stripped)
@@ -161,7 +161,9 @@ def find_calipers(text: str) -> tuple[CaliperReading, ...]:
     folded = fold(text)
     found = []
     for one in measured(text, "caliper_units"):
-        if not one.unit or folded[one.end : one.end + 1] in ("/", "²") or folded[: one.start].rstrip()[-1:] == "/":
+        # '1/8"' is a fraction and 'µm/' the beginning of another unit; '250 g/m² / 345 µm' is a caliper.
+        fraction = folded[one.start - 1 : one.start] == "/" and folded[one.start - 2 : one.start - 1].isdigit()
+        if not one.unit or fraction or folded[one.end : one.end + 1] == "²":
             continue
         if _is_measure_of_a_sheet(folded, one):
             continue

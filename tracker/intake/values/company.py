@@ -29,7 +29,7 @@ def company_name(text: str) -> str | None:
     ends = [match for match in ends if _written_as_form(head, match)]
     if ends:
         name = head[: _end_of_form(head, ends)].strip(" ,")
-        return name if _is_name(name) else None
+        return name if _is_name(head[: ends[0].start].strip(" ,") + " Ltd") else None
     return head if _ends_in_trade_word(head) and _is_name(head) else None
 
 

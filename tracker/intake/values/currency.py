@@ -61,7 +61,7 @@ def currency_text(text: str) -> CurrencyReading | None:
 
 
 # One letter is a currency only beside a number or a unit, and 'ft', 'fr' and 'lei' are other words in a sentence.
-_NOT_IN_SENTENCES = frozenset({"c", "p", "ft", "fr", "ct", "fs", "lei", "x", "m n"})
+NOT_IN_SENTENCES = frozenset({"c", "p", "ft", "fr", "ct", "fs", "lei", "x", "m n"})
 
 
 @lru_cache(maxsize=8192)
@@ -71,7 +71,7 @@ def find_currencies(text: str) -> tuple[CurrencyReading, ...]:
     found = []
     for match in currency_phrases().among(tokens(folded)):
         piece = folded[match.start : match.end]
-        if piece.strip(".") not in _NOT_IN_SENTENCES:
+        if piece.strip(".") not in NOT_IN_SENTENCES:
             found.append(reading_of(match.value[0], match.value[1], text[match.start : match.end]))
     return tuple(found)
 

@@ -3,6 +3,7 @@
 'Price\\n(US$/ST)', 'BW lb/MSF'.
 """
 
+import re
 from dataclasses import dataclass
 from enum import StrEnum
 from functools import cache, lru_cache
@@ -42,6 +43,7 @@ class Role(StrEnum):
     ALL_IN = "all_in"
     CURRENCY = "currency"
     BASIS = "basis"
+    PER_QUANTITY = "per_quantity"
     SHEET_SIZE = "sheet_size"
     WIDTH = "width"
     LENGTH = "length"
@@ -104,6 +106,7 @@ class Header:
     lead_unit: LeadUnit | None = None
     length_unit: LengthUnit | None = None
     percent: bool = False
+    vat_included: bool = False
     delivery: Delivery | None = None
     bracket: Bracket | None = None
     grade: GradeReading | None = None
@@ -144,6 +147,7 @@ def header(text: str) -> Header:
         lead_unit=lead_unit(text),
         length_unit=length_unit(text),
         percent="%" in text or bool(phrases("percent").find(text)),
+        vat_included=_with_vat(text),
         delivery=find_delivery(text),
         bracket=bracket_text(text),
         grade=find_grade(text),
@@ -159,6 +163,8 @@ def header_roles(text: str) -> tuple[RoleReading, ...]:
 
     By its words, else by its unit, else by a near miss of a word.
     """
+    if _with_vat(text):
+        return (RoleReading(Role.LIST_PRICE, 1.0, text),)
     strengths: dict[Role, RoleReading] = {}
     by_words = _by_words(text)
     by_unit = _by_unit(text)
@@ -173,6 +179,14 @@ def header_roles(text: str) -> tuple[RoleReading, ...]:
     if not strengths:
         strengths = {reading.role: reading for reading in _by_likeness(text)}
     return tuple(sorted(strengths.values(), key=lambda reading: -reading.strength))
+
+
+_RATE = re.compile(r"\d+(?:[.,]\d+)?\s*%")
+
+
+def _with_vat(text: str) -> bool:
+    """'Net incl. 19 % VAT': a calculation step beside the net price."""
+    return bool(phrases("vat_included").find(_RATE.sub("", text)))
 
 
 def _by_words(text: str) -> list[RoleReading]:
@@ -191,7 +205,7 @@ def _by_words(text: str) -> list[RoleReading]:
 
 
 def _header_phrases_among(text: str) -> list[tuple[Role, int, int, tuple[int, int]]]:
-    alone = phrases("headers_alone").whole(text)
+    alone = _standing_alone(text)
     # The sign for a millionth of a metre folds to the letters of 'unit of measure'.
     if alone is not None and not set("µμ") & set(text):
         return [(Role(alone), 0, 1, (0, len(text)))]
@@ -207,9 +221,21 @@ def _header_phrases_among(text: str) -> list[tuple[Role, int, int, tuple[int, in
         priced = unit[1] > unit[0] and match.after > unit[0]
         for role in roles:
             # 'Price per' asks for a unit; with the unit behind it, it is the price.
-            meant = Role.PRICE if role == Role.BASIS and priced else Role(role)
+            meant = Role.PRICE if role in (Role.BASIS, Role.PER_QUANTITY) and priced else Role(role)
             result.append((meant, match.first, match.after, (match.start, match.end)))
     return result
+
+
+def _standing_alone(text: str) -> str | None:
+    """A short word that is a header only by itself or with a unit: 'from (kg)', 'net EUR/t'; no word within a sentence."""
+    if any(sign.isdigit() for sign in text):
+        return None
+    found = tokens(fold(text))
+    match = phrases("headers_alone").at(found, 0) if found else None
+    if match is None or (match.after < len(found) and phrases("headers").at(found, 0) is not None):
+        return None
+    rest = [token for token, _, _ in found[match.after :] if token.isalpha()]
+    return match.value if not rest or _unexplained(text, [(match.start, match.end)], _UNITS) == 0 else None
 
 
 @cache
@@ -226,21 +252,17 @@ def _roles_of(phrase: tuple[str, ...]) -> tuple[str, ...]:
     return _shared_phrases().get(phrase, ())
 
 
-def _unexplained(text: str, spans: list[tuple[int, int]]) -> int:
+_UNITS = ("basis", "weight_units", "caliper_units", "length_units", "lead", "delivery", "incoterms")
+
+
+def _unexplained(
+    text: str, spans: list[tuple[int, int]], sections: tuple[str, ...] = ("header_filler", *_UNITS)
+) -> int:
     """How many words are neither a role's nor a unit, currency, number or little word."""
     known: set[int] = set()
     for match in currency_phrases().find(text):
         known.update(range(match.first, match.after))
-    for section in (
-        "header_filler",
-        "basis",
-        "weight_units",
-        "caliper_units",
-        "length_units",
-        "lead",
-        "delivery",
-        "incoterms",
-    ):
+    for section in sections:
         for named in phrases(section).find(text):
             known.update(range(named.first, named.after))
     return sum(
@@ -250,8 +272,10 @@ def _unexplained(text: str, spans: list[tuple[int, int]]) -> int:
 
 
 def _by_unit(text: str) -> list[RoleReading]:
-    """'EUR/t' is a price, 'lb/MSF' a basis weight, 'pt' a caliper, though no word says so."""
-    readings = []
+    """'EUR/t' is a price, 'lb/MSF' a basis weight, 'pt' a caliper, where no other word stands beside them."""
+    readings: list[RoleReading] = []
+    if _unexplained(text, []) > 0:
+        return readings
     unit: PriceUnit | None = find_price_unit(text)
     weights = weight_units(text)
     has_currency = unit is not None and unit.currency is not None

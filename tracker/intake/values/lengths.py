@@ -21,6 +21,14 @@ class Measured:
     end: int
 
 
+_TOLERANCE = re.compile(r"\s*(?:±|\+\s*/\s*-|\+-)\s*\d+(?:[.,]\d+)?\s*%?")
+
+
+def without_tolerance(text: str) -> str:
+    """'280 ± 12 g/m²' -> '280 g/m²': the nominal figure is what is offered."""
+    return _TOLERANCE.sub("", text.replace("−", "-").replace("–", "-")) if "±" in text or "+" in text else text
+
+
 @lru_cache(maxsize=32768)
 def measured(text: str, section: str) -> tuple[Measured, ...]:
     """Every number of a text that stands by itself, with its unit from one section of the word lists.

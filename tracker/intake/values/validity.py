@@ -91,6 +91,8 @@ def _clause(clause: str) -> Validity | None:
         date_after = next((found for found in dates if found.start >= match.end), None)
         if date_after is not None and not _far(clause, match.end, date_after.start):
             return Validity(clause, until=date_after)
+    if len(dates) == 1 and any(_only_a_colon(clause[match.end : dates[0].start]) for match in speaks):
+        return Validity(clause, until=dates[0])
     days = _days(clause)
     if days is not None and speaks:
         return _relative(clause, days, dates)
@@ -113,6 +115,11 @@ def _names_an_end(clause: str) -> bool:
 
 def _speaks_of_months(clause: str) -> bool:
     return any(phrases("lead").whole(match[2]) == "month" for match in _COUNT.finditer(fold(clause)))
+
+
+def _only_a_colon(between: str) -> bool:
+    """'Validité : 17 octobre 2026': the label of a last day."""
+    return ":" in between and not between.strip(" :\u00a0")
 
 
 def _far(clause: str, start: int, end: int) -> bool:

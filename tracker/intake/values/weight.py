@@ -7,7 +7,7 @@ from decimal import Decimal
 from fractions import Fraction
 from functools import lru_cache
 
-from tracker.intake.values.lengths import Measured, measured
+from tracker.intake.values.lengths import Measured, measured, without_tolerance
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 from tracker.trade.exact import GSM_PER_LB_MSF
@@ -80,7 +80,7 @@ def weight_text(text: str, units: tuple[WeightUnit, ...] = ()) -> WeightText | N
 
     None where the cell holds anything else or no unit is known at all.
     """
-    stripped = text.strip()
+    stripped = without_tolerance(text.strip())
     folded = fold(stripped)
     ream = _REAM.search(folded)
     head = stripped[: ream.start()] if ream else stripped
@@ -154,7 +154,7 @@ def find_weights(text: str) -> tuple[WeightReading, ...]:
     found = []
     folded = fold(text)
     for one in measured(text, "weight_units"):
-        if not one.unit or folded[: one.start].rstrip()[-1:] == "/":
+        if not one.unit:
             continue
         ream = _REAM.match(folded[one.end :].lstrip(" ,"))
         if ream is not None and one.unit == "pound":

@@ -52,10 +52,11 @@ class Phrases(Generic[T]):
         group = self._by_first.setdefault(words[0], [])
         if all(known != words for known, _ in group):
             group.append((words, meaning))
-        # 'M' and '1000' are written '1 000' too.
-        if "1000" in words:
-            at = words.index("1000")
-            self._add_words((*words[:at], "1", "000", *words[at + 1 :]), meaning)
+        # '1000' is written '1 000' too.
+        for at, word in enumerate(words):
+            if word.isdigit() and len(word) == 4:
+                self._add_words((*words[:at], word[0], word[1:], *words[at + 1 :]), meaning)
+                break
 
     def at(self, found: Sequence[Token], place: int) -> Found[T] | None:
         """The longest phrase that begins at this token; None beyond the last one."""

@@ -1,0 +1,57 @@
+"""What a file says its truckloads and pallets weigh: 'TL: 40,000 lb or more', '1 pallet = 800 kg'."""
+
+import re
+from dataclasses import dataclass
+from functools import lru_cache
+
+from tracker.intake.values.brackets import Bracket, bracket_text
+from tracker.intake.values.lead import clauses
+from tracker.intake.values.masses import Mass, find_masses
+from tracker.intake.words.lists import phrases
+
+_LOADS = ("truckload", "part_load", "pallet", "roll")
+
+
+@dataclass(frozen=True, slots=True)
+class LoadDefinition:
+    """A kind of load ('truckload', 'part_load', 'pallet', 'roll').
+
+    Either its `bracket` of weights, or what `each` of them weighs.
+    """
+
+    kind: str
+    words: str
+    bracket: Bracket | None = None
+    each: Mass | None = None
+
+
+_SIGN = re.compile(r"^\s*(?:[:=]|-\s|–\s|is\b|means\b|of\b|entspricht\b)\s*(?P<rest>.+)$", re.IGNORECASE)
+
+
+@lru_cache(maxsize=4096)
+def load_definitions(text: str) -> tuple[LoadDefinition, ...]:
+    """The loads that a note defines by weight. () where it defines none."""
+    found = []
+    for clause in clauses(text):
+        for part in re.split(r",(?!\d)", clause):
+            definition = _definition(part.strip())
+            if definition is not None:
+                found.append(definition)
+    return tuple(found)
+
+
+def _definition(part: str) -> LoadDefinition | None:
+    named = [match for match in phrases("bracket").find(part) if match.value in _LOADS]
+    if not named or len({match.value for match in named}) != 1:
+        return None
+    kind = named[0].value
+    sign = _SIGN.match(part[named[-1].end :].lstrip(" )."))
+    if sign is None:
+        return None
+    masses = find_masses(sign["rest"])
+    if kind in ("pallet", "roll"):
+        return LoadDefinition(kind, part, each=masses[0]) if len(masses) == 1 else None
+    bracket = bracket_text(sign["rest"].strip())
+    if bracket is None or bracket.not_weight:
+        return None
+    return LoadDefinition(kind, part, bracket=bracket)
