@@ -13,6 +13,7 @@ from tracker.window.door import Door
 from tracker.window.look.theme import Theme
 from tracker.window.main_window import MainWindow
 from tracker.window.render import PLACES, OpenWindow
+from tracker.window.today.answer_dialog import AnswerDialog
 
 SMALL, LARGE = (1280, 800), (1600, 1000)
 Show = Callable[[MainWindow], None]
@@ -36,6 +37,9 @@ def pictures(folder: Path, work: Path, only: str) -> Iterator[Path]:
         for name in ("light", "dark"):
             states.append(("demo", lambda: Door(demo), name, SMALL, {**PLACES, **_taking_in(demo), **_popups()}))
         states.append(("demo", lambda: Door(demo), "light", LARGE, {**PLACES, **_taking_in(demo)}))
+        fresh = str(work / "fresh.sqlite")
+        for name in ("light", "dark"):
+            states.append(("fresh", lambda: Door(fresh), name, SMALL, _real_sheets()))
     for state, door, look, size, shows in states:
         wanted = {title: show for title, show in shows.items() if only in f"{state}-{title}-{look}-{size[0]}"}
         if wanted:
@@ -93,13 +97,36 @@ def _taking_in(demo: str | None) -> dict[str, Show]:
     return {"7-taking-in": reading, "8-behind-a-price": behind}
 
 
+def _real_sheets() -> dict[str, Show]:
+    """Each of the demo's files as it looks before it is taken in."""
+
+    def reading(path: Path) -> Show:
+        return lambda window: window.take_in_files([path])
+
+    files = sorted(path for path in sample_quotes().iterdir() if path.is_file())
+    return {f"7-{path.stem.split()[0].casefold()}-{number}": reading(path) for number, path in enumerate(files)}
+
+
 def _popups() -> dict[str, Show]:
     def do_list(window: MainWindow) -> None:
         from tracker.window.do_list import DoList
 
         window.go_quotes()
-        popup = DoList(window, window.actions_by_key)
+        popup = DoList(window, window.actions_by_key, window.session.theme.palette)
         popup.open_over(window)
         window.setProperty("popup", popup)
 
-    return {"9-do": do_list}
+    def questions(window: MainWindow) -> None:
+        window.go_today()
+        tasks = window.today.questions.list.tasks
+        if tasks:
+            window.today.questions.list.wanted.emit(tasks[-1].target)
+            window.setProperty("popup", window.today.findChild(AnswerDialog))
+
+    def message(window: MainWindow) -> None:
+        window.go_samples()
+        window.message.warn(
+            "Sample 11 was asked for on 30 Sep 2026, so nothing can have happened before: check the day."
+        )
+
+    return {"9-do": do_list, "9-questions": questions, "9-message": message}

@@ -31,7 +31,7 @@ def test_words_find_an_action() -> None:
 
 @pytest.mark.gui
 def test_an_action_is_done_by_its_words(window: MainWindow, qtbot) -> None:
-    done = DoList(window, window.actions_by_key)
+    done = DoList(window, window.actions_by_key, window.session.theme.palette)
     done.open_over(window)
     qtbot.keyClicks(done.field, "reference")
     qtbot.keyClick(done.field, Qt.Key.Key_Return)

@@ -30,6 +30,7 @@ def open_window(database: str | None, demo: bool = False) -> int:
     theme = Theme(application, settings.theme)
     window = MainWindow(Session(Door(database), theme, settings))
     mishaps.happened.connect(window.message.warn)
+    application.aboutToQuit.connect(window.session.work.finish)
     window.show()
     if demo:
         window.open_demo()

@@ -17,6 +17,7 @@ if TYPE_CHECKING:
 
     from tracker.desk.edits import Edit
     from tracker.desk.explanation import Explanation
+    from tracker.desk.levels import Level
     from tracker.desk.opening import Desk
     from tracker.desk.questions import OpenQuestion
     from tracker.desk.samples import EventKind, Logged, Sample, SampleEvent
@@ -84,6 +85,18 @@ class Door:
         from tracker.desk.rates import currencies
 
         return currencies(self.desk)
+
+    def levels(self) -> tuple[Level, ...]:
+        from tracker.desk.levels import levels
+
+        return levels(self.desk)
+
+    def set_level(
+        self, grade: str, per_tonne: Decimal, currency: str, on: date, source: str, spread: Decimal | None
+    ) -> Edit:
+        from tracker.desk.levels import set_level
+
+        return set_level(self.desk, grade, per_tonne, currency, on, source, spread)
 
     def todays(self, comparison: Comparison) -> Today:
         from tracker.desk.today import today

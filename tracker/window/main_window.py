@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import cached_property
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer, Slot
 from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QKeySequence, QShowEvent
@@ -16,7 +18,15 @@ from tracker.window.footing_line import FootingLine
 from tracker.window.look.figures import Units
 from tracker.window.message_bar import MessageBar
 from tracker.window.places_bar import PlacesBar
+from tracker.window.reference.place import ReferencePlace
+from tracker.window.samples.place import SamplesPlace
 from tracker.window.session import Session
+from tracker.window.take_in.kept_sheet import KeptSheet
+from tracker.window.take_in.place import TakeInPlace
+from tracker.window.today.place import TodayPlace
+
+if TYPE_CHECKING:
+    from tracker.window.quotes.place import QuotesPlace
 
 TITLES = ("Today", "Quotes", "Samples", "Reference")
 TODAY, QUOTES, SAMPLES, REFERENCE, TAKE_IN, SHEET = range(6)
@@ -40,6 +50,7 @@ class MainWindow(QWidget):
         self.stack = QStackedWidget()
         self.message = MessageBar()
         self._started = False
+        self._came_from = QUOTES
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(0)
@@ -57,31 +68,35 @@ class MainWindow(QWidget):
         self.go(TODAY)
 
     def _make_places(self) -> None:
-        # The pictures' library is a quarter of a second to import: the places come after the bar has been painted.
-        from tracker.window.quotes.place import QuotesPlace
-        from tracker.window.reference.place import ReferencePlace
-        from tracker.window.samples.place import SamplesPlace
-        from tracker.window.take_in.kept_sheet import KeptSheet
-        from tracker.window.take_in.place import TakeInPlace
-        from tracker.window.today.place import TodayPlace
-
         self.today = TodayPlace(self.session)
-        self.quotes = QuotesPlace(self.session)
         self.samples = SamplesPlace(self.session)
         self.reference = ReferencePlace(self.session)
         self.take_in = TakeInPlace(self.session)
         self.sheet = KeptSheet(self.session)
-        for place in (self.today, self.quotes, self.samples, self.reference, self.take_in, self.sheet):
+        self._until_quotes = QWidget()
+        for place in (self.today, self._until_quotes, self.samples, self.reference, self.take_in, self.sheet):
             self.stack.addWidget(place)
-        self.quotes.counted.connect(self.footing.show_count)
-        self.quotes.sheet_wanted.connect(self._show_sheet_of)
         self.today.offer_wanted.connect(self._show_offer)
         self.today.sample_wanted.connect(self._show_sample)
+        self.today.cell_wanted.connect(self._show_cell)
         self.today.sheets_wanted.connect(self.choose_sheets)
         self.today.demo_wanted.connect(self.open_demo)
         self.today.files_dropped.connect(self.take_in_files)
         self.take_in.left.connect(self._left_take_in)
         self.sheet.left.connect(self._back_from_sheet)
+
+    @cached_property
+    def quotes(self) -> QuotesPlace:
+        """The Quotes place, made when first wanted: the pictures' library takes a quarter of a second to import."""
+        from tracker.window.quotes.place import QuotesPlace
+
+        place = QuotesPlace(self.session)
+        place.counted.connect(self.footing.show_count)
+        place.sheet_wanted.connect(self._show_sheet_of)
+        self.stack.insertWidget(QUOTES, place)
+        self.stack.removeWidget(self._until_quotes)
+        self._until_quotes.deleteLater()
+        return place
 
     def _make_actions(self) -> dict[str, QAction]:
         made = {}
@@ -98,6 +113,10 @@ class MainWindow(QWidget):
     @Slot(int)
     def go(self, place: int) -> None:
         """Shows a place."""
+        if place == QUOTES:
+            _ = self.quotes
+        if place == REFERENCE:
+            self.reference.ask_for_levels()
         self.stack.setCurrentIndex(place)
         self.bar.stand_at(place if place < len(TITLES) else -1)
         self.footing.setVisible(place in _WITH_FOOTING)
@@ -192,7 +211,7 @@ class MainWindow(QWidget):
     def open_do(self) -> None:
         from tracker.window.do_list import DoList
 
-        DoList(self, self.actions_by_key).open_over(self)
+        DoList(self, self.actions_by_key, self.session.theme.palette).open_over(self)
 
     @Slot()
     def open_demo(self) -> None:
@@ -213,6 +232,11 @@ class MainWindow(QWidget):
     @Slot()
     def show_log(self) -> None:
         self.message.say(f"The log is {log_file()}.")
+
+    def _begin(self) -> None:
+        """After the first paint: the data, then what takes long to make."""
+        self.session.start()
+        QTimer.singleShot(30, lambda: self.quotes)
 
     def _demo_open(self, _result: object) -> None:
         self.session.undo_stack.clear()
@@ -236,11 +260,17 @@ class MainWindow(QWidget):
         if offer < 0:
             self.message.say("Choose an offer first: in the table, or in the picture.")
             return
+        self._came_from = QUOTES
         self.sheet.show_offer(offer)
         self.go(SHEET)
 
+    def _show_cell(self, file: str, sheet: str, cell: str) -> None:
+        self._came_from = TODAY
+        self.sheet.show_cell(file, sheet, cell, file)
+        self.go(SHEET)
+
     def _back_from_sheet(self) -> None:
-        self.go_quotes()
+        self.go_today() if self._came_from == TODAY else self.go_quotes()
 
     def _left_take_in(self, stored: int) -> None:
         if stored:
@@ -255,7 +285,7 @@ class MainWindow(QWidget):
         super().showEvent(event)
         if not self._started:
             self._started = True
-            QTimer.singleShot(0, self.session.start)
+            QTimer.singleShot(0, self._begin)
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         if any(url.isLocalFile() for url in event.mimeData().urls()):

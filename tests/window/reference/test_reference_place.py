@@ -1,6 +1,8 @@
 import pytest
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel
 
+from tests.window.conftest import settle
 from tracker.trade.bands import ratio
 from tracker.trade.grades import grades
 from tracker.window.main_window import MainWindow
@@ -23,3 +25,20 @@ def test_every_fact_of_every_grade_stands_beside_its_source(window: MainWindow, 
             assert fact.says in shown
             assert str(fact.source) in shown
         assert ratio(code).source in shown
+
+
+def test_a_level_needs_a_source_and_a_plain_figure(window: MainWindow, qtbot) -> None:
+    window.go_reference()
+    form = window.reference.level
+    form.per_tonne.setText("1,450")
+    qtbot.keyClick(form.per_tonne, Qt.Key.Key_Return)
+    assert "without a comma" in form._wrong.text()
+    form.per_tonne.setText("1450.50")
+    qtbot.keyClick(form.per_tonne, Qt.Key.Key_Return)
+    assert "source" in form._wrong.text()
+    form.source.setText("trade press, November")
+    qtbot.keyClick(form.source, Qt.Key.Key_Return)
+    settle(qtbot, window)
+    assert any("Decimal('1450.50')" in asked and "trade press" in asked for asked in window.session.door.asked)
+    assert form.per_tonne.text() == ""
+    assert window.session.undo_stack.undoText() == "set a level"

@@ -76,8 +76,9 @@ def test_a_question_is_answered_where_it_is_listed(window: MainWindow, qtbot) ->
     answered = []
     window.session.door.answer = lambda number, value, remember: answered.append((number, value, remember))
     window.session._set_todays(Today((), (asked,), (), ()))
-    window.today.questions.list.wanted.emit(asked)
+    (task,) = window.today.questions.list.tasks
+    window.today.questions.list.wanted.emit(task.target)
     dialog = window.today.findChild(AnswerDialog)
-    dialog.card.answered.emit("ton", "metric")
+    dialog.cards[7].answered.emit("ton", "metric")
     settle(qtbot, window)
     assert answered == [(7, "metric", True)]

@@ -1,4 +1,4 @@
-"""The fields under the grade rail: vendors, calipers, words, only what stands out."""
+"""The fields over the table: words, vendors, calipers, only what stands out."""
 
 from collections.abc import Sequence
 
@@ -95,14 +95,16 @@ class Filters(QWidget):
         self._pause.setSingleShot(True)
         self._pause.setInterval(_TYPING_PAUSE_MS)
         self._pause.timeout.connect(self.changed)
-        calipers = row(self._low, words("–", "quiet"), self._high, self._unit, gap=6)
+        self.field.setFixedWidth(230)
+        self._vendors.setFixedWidth(190)
+        for end in (self._low, self._high):
+            end.setFixedWidth(64)
         self.setLayout(
-            column(
-                words("Find", "rail"), self.field, 10,
-                words("Vendor", "rail"), self._vendors, 10,
-                words("Caliper", "rail"), calipers, 10,
-                self.standing_out,
-                gap=4,
+            row(
+                words("Find", "rail"), self.field, 10, words("Vendor", "rail"), self._vendors, 10,
+                words("Caliper", "rail"), self._low, words("–", "quiet"), self._high, self._unit, 14,
+                self.standing_out, None,
+                gap=8,
             )
         )  # fmt: skip
         for field in (self.field, self._low, self._high):

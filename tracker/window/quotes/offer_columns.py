@@ -118,7 +118,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         fixed("Grade"),
         text=lambda o, row: o.name("grade", row),
         keys=lambda o: coded_keys(o.comparison.snapshot.grade, o.comparison.snapshot.grades),
-        width=72,
+        width=80,
         paint="grade",
         paints=lambda o, row: o.name("grade", row),
     ),
@@ -127,7 +127,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         fixed("Vendor"),
         text=lambda o, row: o.name("vendor", row),
         keys=lambda o: coded_keys(o.comparison.snapshot.vendor, o.comparison.snapshot.vendors),
-        width=94,
+        width=150,
         share=2,
     ),
     Column(
@@ -135,7 +135,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         fixed("Board"),
         text=lambda o, row: o.comparison.snapshot.product[row] or NONE,
         keys=lambda o: text_keys(o.comparison.snapshot.product),
-        width=88,
+        width=170,
         share=4,
         tip=lambda o, row: o.comparison.snapshot.product[row],
     ),
@@ -145,7 +145,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         text=lambda o, row: figures.caliper(float(o.comparison.snapshot.caliper_um[row]), o.units),
         keys=lambda o: o.comparison.snapshot.caliper_um,
         stand=Stand.RIGHT,
-        width=66,
+        width=70,
     ),
     Column(
         "weight",
@@ -153,7 +153,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         text=_weight_text,
         keys=lambda o: o.comparison.snapshot.grammage_gsm,
         stand=Stand.RIGHT,
-        width=58,
+        width=66,
         about="Basis weight; * is an estimate from grade and caliper",
     ),
     Column(
@@ -162,7 +162,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         text=lambda o, row: o.comparison.snapshot.as_quoted[row],
         keys=_quoted_keys,
         stand=Stand.RIGHT,
-        width=112,
+        width=122,
         share=1,
     ),
     Column(
@@ -171,7 +171,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         text=_price_text,
         keys=lambda o: o.comparison.price,
         stand=Stand.RIGHT,
-        width=102,
+        width=112,
         strong=True,
         tip=_price_tip,
     ),
@@ -181,7 +181,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         text=lambda o, row: figures.percent(float(o.of_expected[row])),
         keys=lambda o: o.of_expected,
         stand=Stand.RIGHT,
-        width=88,
+        width=96,
     ),
     Column(
         "order",
@@ -189,7 +189,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         text=_order_text,
         keys=_order_keys,
         stand=Stand.RIGHT,
-        width=84,
+        width=98,
         share=1,
     ),
     Column(
@@ -200,7 +200,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         ),
         keys=_lead_keys,
         stand=Stand.RIGHT,
-        width=78,
+        width=84,
     ),
     Column(
         "valid",
@@ -208,6 +208,6 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         text=lambda o, row: figures.day(int(o.comparison.snapshot.valid_until[row])),
         keys=lambda o: _days(o.comparison.snapshot.valid_until),
         stand=Stand.RIGHT,
-        width=96,
+        width=104,
     ),
 )

@@ -1,4 +1,4 @@
-"""The Quotes place: rail and filters, picture, table and panel, all showing the same offers."""
+"""The Quotes place: rail, picture and panel over filters and table, all showing the same offers."""
 
 from __future__ import annotations
 
@@ -21,7 +21,7 @@ from tracker.window.tables.model import ColumnTable
 from tracker.window.tables.view import RowsView
 
 _RAIL_WIDTH = 226
-_PANEL_WIDTH = 348
+_PANEL_WIDTH = 380
 
 
 class QuotesPlace(QWidget):
@@ -82,7 +82,7 @@ class QuotesPlace(QWidget):
         self.table.setFocus()
 
     def _lay_out(self) -> None:
-        left = holder(column(words("Grade", "rail"), self.rail, 12, self.filters, None, gap=6))
+        left = holder(column(words("Grade", "rail"), self.rail, None, gap=6))
         left.setFixedWidth(_RAIL_WIDTH)
         above = QSplitter(Qt.Orientation.Horizontal)
         above.addWidget(self.picture)
@@ -91,17 +91,19 @@ class QuotesPlace(QWidget):
         above.setStretchFactor(0, 1)
         above.setStretchFactor(1, 0)
         self.reasons.setMinimumWidth(300)
-        below = holder(column(panel(column(self.table, margins=(1, 1, 1, 1))), self._note, gap=4))
+        upper = holder(row(left, above, gap=20, grow=1))
+        table = panel(column(self.table, margins=(1, 1, 1, 1)))
+        lower = holder(column(self.filters, table, self._note, gap=6, grow=1))
         both = QSplitter(Qt.Orientation.Vertical)
-        both.addWidget(above)
-        both.addWidget(below)
+        both.addWidget(upper)
+        both.addWidget(lower)
         both.setStretchFactor(0, 1)
         both.setStretchFactor(1, 1)
-        both.setSizes([390, 300])
+        both.setSizes([390, 320])
         for splitter in (above, both):
             splitter.setHandleWidth(12)
             splitter.setChildrenCollapsible(False)
-        self.setLayout(row(left, both, margins=(20, 12, 20, 8), gap=20, grow=1))
+        self.setLayout(column(both, margins=(20, 12, 20, 8)))
 
     def _narrowing(self) -> Narrowing:
         low, high = self.filters.calipers_um()

@@ -6,6 +6,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from tracker.desk.comparison import Comparison
+from tracker.trade.grades import grades
 from tracker.window.look import figures
 from tracker.window.look.figures import Units
 from tracker.window.look.marks import WORDS, Mark
@@ -13,7 +14,7 @@ from tracker.window.quotes.drawing import Drawing
 from tracker.window.quotes.geometry import ribbon, spread, thinned
 from tracker.window.quotes.offer_columns import Offers, of_expected, per_words, price_figure
 
-MOST_POINTS = 60_000
+MOST_POINTS = 40_000
 _MOST_LABELS = 14
 _MOST_STRIPS = 12
 _CALIPER_SPREAD_UM = 4.0
@@ -76,7 +77,8 @@ def by_strip(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
     chosen = drawable(offers, rows, np.where(codes < 0, np.nan, codes.astype(np.float64)))
     strips = _most_common(codes[chosen], names)
     if not grade:
-        strips = np.sort(strips)
+        in_trade = list(grades())
+        strips = np.array(sorted(strips, key=lambda code: _place(names[code], in_trade)), dtype=np.intp)
     place_of = np.full(len(names), -1)
     place_of[strips] = np.arange(len(strips))
     chosen = chosen[place_of[codes[chosen]] >= 0]
@@ -133,6 +135,10 @@ def _label(offers: Offers, row: int) -> str:
 def _short(name: str) -> str:
     """A name's first word: enough to know it by, short enough to stand in a picture."""
     return name.split()[0] if name else name
+
+
+def _place(name: str, known: list[str]) -> tuple[int, str]:
+    return (known.index(name) if name in known else len(known), name)
 
 
 def _band_of(comparison: Comparison, rows: NDArray[np.intp]) -> tuple[float, float]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QPainter, QPaintEvent, QPen
@@ -27,7 +28,13 @@ from tracker.window.look.figures import Units
 from tracker.window.look.plies import draw_plies, plies_of
 from tracker.window.look.theme import Theme
 from tracker.window.pieces import clear, column, hairline, holder, panel, row, words
+from tracker.window.reference.level_form import LevelForm, LevelTyped
 from tracker.window.session import Session
+from tracker.window.undo import push
+
+if TYPE_CHECKING:
+    from tracker.desk.edits import Edit
+    from tracker.desk.levels import Level
 
 _STUFF_WORDS = {
     "coat": "pigment coat", "bleached": "bleached chemical pulp", "kraft": "unbleached kraft",
@@ -77,6 +84,7 @@ class ReferencePlace(QWidget):
         super().__init__(parent)
         self._session = session
         self._grade = next(iter(grades()))
+        self._levels: tuple[Level, ...] = ()
         self.list = _GradeNames(session.theme)
         self.list.currentRowChanged.connect(self._choose)
         self._code = words("", "title")
@@ -85,9 +93,14 @@ class ReferencePlace(QWidget):
         self._facts.setHorizontalSpacing(20)
         self._facts.setVerticalSpacing(9)
         self._facts.setColumnStretch(1, 1)
+        self.level = LevelForm()
+        self.level.wanted.connect(self._set_level)
         inside = holder(
-            column(self._code, self._section, hairline(), 4, self._facts, None, margins=(24, 18, 24, 24), gap=8)
-        )
+            column(
+                self._code, self._section, hairline(), 4, self._facts, 8, hairline(), 4,
+                words("Market level", "heading"), self.level, None, margins=(24, 18, 24, 24), gap=8,
+            )
+        )  # fmt: skip
         scroll = QScrollArea()
         scroll.setWidgetResizable(True)
         scroll.setFrameShape(QFrame.Shape.NoFrame)
@@ -101,6 +114,29 @@ class ReferencePlace(QWidget):
         session.theme.changed.connect(self._section.update)
         self.list.setCurrentRow(0)
 
+    def ask_for_levels(self) -> None:
+        """Fetches the levels set so far; they are shown once they are here."""
+        self._session.work.ask(self._session.door.levels, self._show_levels)
+
+    def _show_levels(self, levels: tuple[Level, ...]) -> None:
+        self._levels = levels
+        self.level.show_levels(self._grade, levels, self._session.footing.as_of)
+
+    def _set_level(self, typed: LevelTyped) -> None:
+        door = self._session.door
+        self._session.do(
+            lambda: door.set_level(typed.grade, typed.per_tonne, typed.currency, typed.on, typed.source, typed.spread),
+            self._was_set,
+        )
+
+    def _was_set(self, edit: Edit) -> None:
+        self.level.begin_next()
+        push(self._session, edit, self._refresh)
+
+    def _refresh(self) -> None:
+        self.ask_for_levels()
+        self._session.reload()
+
     def _choose(self, place: int) -> None:
         self._grade = list(grades())[place]
         self._show()
@@ -109,6 +145,7 @@ class ReferencePlace(QWidget):
         grade = grades()[self._grade]
         self._code.setText(f"{grade.code} · {grade.name.says}")
         self._section.show_grade(grade.code)
+        self.level.show_levels(self._grade, self._levels, self._session.footing.as_of)
         clear(self._facts)
         for label, facts in (
             ("Also called", grade.other_names), ("Pulp", (grade.pulp,)), ("Plies", (grade.plies,)),

@@ -43,7 +43,7 @@ class FileAtHand:
         reading = self.taken.reading
         if reading.unreadable:
             return f"{self.path.name}: can't be read"
-        if self.stored:
+        if self.stored or self.taken.imported_on is not None:
             return f"{self.path.name}: taken in"
         asked = f", {counted(len(reading.questions), 'question')}" if reading.questions else ""
         return f"{self.path.name}: {counted(self.accepted, 'offer')}{asked}"

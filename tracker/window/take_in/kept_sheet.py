@@ -24,8 +24,10 @@ class KeptSheet(QWidget):
         super().__init__(parent)
         self._session = session
         self._title = words("", "heading")
-        self._told = words("Cells with a bar are prices read from this file; the outlined one is the offer's.", "quiet")
-        back = button("Back to the quotes")
+        self._told = words(
+            "Cells with a bar are prices read from this file; the outlined one is what you asked for.", "quiet"
+        )
+        back = button("Back")
         back.clicked.connect(self.left)
         self.sheet = SheetPanel(session.theme)
         self.setLayout(
@@ -39,14 +41,18 @@ class KeptSheet(QWidget):
             return
         snapshot = comparison.snapshot
         vendor = int(snapshot.vendor[offer])
-        file = snapshot.files[int(snapshot.file[offer])]
-        self._title.setText(
+        title = (
             f"{snapshot.as_quoted[offer]} · {snapshot.vendors[vendor] if vendor >= 0 else 'vendor not known'} · "
             f"{snapshot.product[offer]}"
         )
+        file = snapshot.files[int(snapshot.file[offer])]
+        self.show_cell(file, snapshot.sheet[offer], snapshot.cell[offer], title)
+
+    def show_cell(self, file: str, sheet: str, cell: str, title: str) -> None:
+        """Fetches a kept file by its name and goes to one of its cells."""
+        self._title.setText(title)
         self.sheet.show_nothing(file, "Fetching the file…")
-        sheet, cell = snapshot.sheet[offer], snapshot.cell[offer]
-        uses = self._uses_of_file(int(snapshot.file[offer]))
+        uses = self._uses_of_file(file)
         door = self._session.door
 
         def show(workbook: Any) -> None:
@@ -59,11 +65,13 @@ class KeptSheet(QWidget):
 
         self._session.work.ask(lambda: door.kept_workbook(file), show, say_why)
 
-    def _uses_of_file(self, file: int) -> dict[str, dict[tuple[int, int], Use]]:
-        assert self._session.comparison is not None
-        snapshot = self._session.comparison.snapshot
+    def _uses_of_file(self, file: str) -> dict[str, dict[tuple[int, int], Use]]:
         uses: dict[str, dict[tuple[int, int], Use]] = {}
-        for row_number in (snapshot.file == file).nonzero()[0]:
+        comparison = self._session.comparison
+        if comparison is None or file not in comparison.snapshot.files:
+            return uses
+        snapshot = comparison.snapshot
+        for row_number in (snapshot.file == snapshot.files.index(file)).nonzero()[0]:
             place = place_of(snapshot.cell[row_number])
             if place is not None:
                 uses.setdefault(snapshot.sheet[row_number], {})[place] = Use.PRICE

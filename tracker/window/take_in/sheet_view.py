@@ -38,6 +38,7 @@ _LEAST_ROWS, _LEAST_COLUMNS = 20, 8
 _WIDEST, _NARROWEST = 260, 56
 _ROW_HEIGHT = 24
 _MEASURED_ROWS = 400
+_LONGEST_HEADING = 20
 _USE_WORDS = {
     Use.SAID: "read as part of an offer",
     Use.PRICE: "a price that was understood",
@@ -223,6 +224,8 @@ class SheetView(QTableView):
         for column in range(max(_LEAST_COLUMNS, grid.width)):
             lengths = sorted(longest.get(column, [0]))
             ordinary = lengths[int(0.85 * (len(lengths) - 1))]
+            heading = max((length for length in lengths if length <= _LONGEST_HEADING), default=0)
+            ordinary = max(ordinary, heading)
             widths.append(max(_NARROWEST, min(_WIDEST, int(ordinary * one * 1.15) + 22)))
         return widths
 

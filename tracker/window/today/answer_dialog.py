@@ -1,42 +1,65 @@
-"""A question left by an import, answered where it is listed."""
+"""Questions left by a price sheet, answered where they are listed."""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QDialog, QWidget
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QDialog, QFrame, QScrollArea, QWidget
 
-from tracker.window.pieces import button, column, row, words
+from tracker.window.pieces import button, column, holder, row, words
 from tracker.window.take_in.questions_pane import QuestionCard
 
 if TYPE_CHECKING:
     from tracker.desk.questions import OpenQuestion
 
+_WIDTH, _TALLEST = 560, 560
+
 
 class AnswerDialog(QDialog):
-    """Shows the question with its choices. `answered` carries the value; Escape leaves it open."""
+    """Shows a file's questions with their choices; Escape leaves open what is not answered.
 
-    answered = Signal(str)
+    `answered` carries a question's id and the value; `cell_wanted` file, sheet and cell to be shown.
+    """
 
-    def __init__(self, asked: OpenQuestion, parent: QWidget) -> None:
+    answered = Signal(int, str)
+    cell_wanted = Signal(str, str, str)
+
+    def __init__(self, questions: Sequence[OpenQuestion], parent: QWidget) -> None:
         super().__init__(parent)
         self.setObjectName("window")
-        self.setWindowTitle("A question left by a price sheet")
-        self.setMinimumWidth(480)
-        self.card = QuestionCard(asked.question)
-        self.card.answered.connect(self._answer)
-        self.card.asked_where.connect(lambda *_: None)
-        whose = f"{asked.file}{f', from {asked.vendor}' if asked.vendor else ''}"
-        leave = button("Leave it open")
+        self.setWindowTitle("Questions left by a price sheet")
+        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        first = questions[0]
+        whose = f"{first.file}{f', from {first.vendor}' if first.vendor else ''}"
+        told = f"An answer serves the whole file and is remembered for {first.vendor or 'the vendor'}."
+        self.cards = {asked.id: self._card(asked) for asked in questions}
+        scroll = QScrollArea()
+        scroll.setWidgetResizable(True)
+        scroll.setFrameShape(QFrame.Shape.NoFrame)
+        inside = holder(column(*self.cards.values(), None, margins=(0, 0, 8, 0), gap=8))
+        scroll.setWidget(inside)
+        scroll.viewport().setAutoFillBackground(False)
+        inside.setAutoFillBackground(False)
+        leave = button("Leave the rest open")
         leave.clicked.connect(self.reject)
-        told = words(
-            f"The answer is remembered for {asked.vendor or 'the vendor'} and serves the whole file.",
-            "small",
-            wrap=True,
-        )
-        self.setLayout(column(words(whose, "quiet"), self.card, told, row(None, leave), margins=18, gap=10))
+        foot = row(words(told, "small", wrap=True), leave, gap=12, grow=0)
+        self.setLayout(column(words(whose, "heading", wrap=True), scroll, foot, margins=18, gap=10, grow=1))
+        self.resize(_WIDTH, min(_TALLEST, inside.sizeHint().height() + 130))
 
-    def _answer(self, _key: str, value: str) -> None:
-        self.answered.emit(value)
-        self.accept()
+    def _card(self, asked: OpenQuestion) -> QuestionCard:
+        card = QuestionCard(asked.question)
+        card.answered.connect(lambda _key, value: self._answer(asked.id, value))
+        card.asked_where.connect(lambda sheet, cell: self._show(asked.file, sheet, cell))
+        return card
+
+    def _answer(self, question: int, value: str) -> None:
+        self.answered.emit(question, value)
+        self.cards[question].hide()
+        if all(card.isHidden() for card in self.cards.values()):
+            self.accept()
+
+    def _show(self, file: str, sheet: str, cell: str) -> None:
+        self.reject()
+        self.cell_wanted.emit(file, sheet, cell)

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QFocusEvent
-from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QSizePolicy, QStackedLayout, QWidget
+from PySide6.QtWidgets import QFrame, QLabel, QSizePolicy, QStackedLayout, QWidget
 
 from tracker.window.look.figures import counted, date_text
 from tracker.window.pieces import column, panel, row, words
@@ -23,6 +22,9 @@ if TYPE_CHECKING:
     from tracker.desk.questions import OpenQuestion
 
 
+_MOST_COUNTED = 8
+
+
 class _Section(QFrame):
     """A heading, how many, and the list; where nothing waits, one quiet sentence."""
 
@@ -35,10 +37,8 @@ class _Section(QFrame):
         self.list = TaskList(title, session.theme)
         inside = panel(column(self.list, self._nothing, margins=(1, 1, 1, 1)))
         inside.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Maximum)
-        layout = column(row(self._title, 8, self._count, None), inside, gap=8)
-        layout.setStretch(1, 1)
-        layout.addStretch(0)
-        self.setLayout(layout)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Maximum)
+        self.setLayout(column(row(self._title, 8, self._count, None), inside, gap=8, grow=1))
 
     def show_tasks(self, tasks: list[Task]) -> None:
         self.list.show_tasks(tasks)
@@ -52,6 +52,7 @@ class TodayPlace(QWidget):
 
     offer_wanted = Signal(object)
     sample_wanted = Signal(object)
+    cell_wanted = Signal(str, str, str)
     sheets_wanted = Signal()
     demo_wanted = Signal()
     files_dropped = Signal(list)
@@ -74,14 +75,15 @@ class TodayPlace(QWidget):
 
     def _lists(self) -> QWidget:
         page = QWidget()
-        grid = QGridLayout()
-        grid.setHorizontalSpacing(28)
-        grid.setVerticalSpacing(22)
-        for place, section in enumerate((self.out_of_line, self.overdue, self.questions, self.lapsing)):
-            grid.addWidget(section, place // 2, place % 2)
-        for line in (0, 1):
-            grid.setRowStretch(line, 1)
-            grid.setColumnStretch(line, 1)
+        # Each column shares its height by need, so that a short list leaves its room to the one below.
+        left = column(self.out_of_line, self.questions, gap=20)
+        right = column(self.overdue, self.lapsing, gap=20)
+        self._columns = {self.out_of_line: left, self.questions: left, self.overdue: right, self.lapsing: right}
+        for side in (left, right):
+            side.addStretch(0)
+        grid = row(left, right, gap=28)
+        grid.setStretch(0, 1)
+        grid.setStretch(1, 1)
         page.setLayout(column(row(self._heading, 14, self._told, None), grid, margins=(24, 18, 24, 18), gap=16, grow=1))
         return page
 
@@ -117,22 +119,24 @@ class TodayPlace(QWidget):
         }
         for section, tasks in lists.items():
             section.show_tasks(tasks)
+            self._columns[section].setStretchFactor(section, 1 + min(len(tasks), _MOST_COUNTED))
         waiting = sum(map(len, lists.values()))
         self._told.setText(f"{counted(waiting, 'thing')} to settle" if waiting else "Nothing needs you today")
 
-    def _answer(self, asked: OpenQuestion) -> None:
-        dialog = AnswerDialog(asked, self)
-        dialog.answered.connect(partial(self._store_answer, asked))
+    def _answer(self, questions: tuple[OpenQuestion, ...]) -> None:
+        dialog = AnswerDialog(questions, self)
+        dialog.answered.connect(self._store_answer)
+        dialog.cell_wanted.connect(self.cell_wanted)
         dialog.open()
 
-    def _store_answer(self, asked: OpenQuestion, value: str) -> None:
+    def _store_answer(self, question: int, value: str) -> None:
         door = self._session.door
 
         def was_stored(stored: object) -> None:
             self._session.said.emit(f"answered; {counted(getattr(stored, 'offers', 0), 'offer')} taken in")
             self._session.reload()
 
-        self._session.work.ask(lambda: door.answer(asked.id, value, remember=True), was_stored)
+        self._session.work.ask(lambda: door.answer(question, value, remember=True), was_stored)
 
     # Qt's own names from here on
 

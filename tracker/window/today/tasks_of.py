@@ -12,8 +12,12 @@ from tracker.window.quotes.offer_columns import Offers, per_words, price_figure
 from tracker.window.today.task_list import Task
 
 if TYPE_CHECKING:
+    from tracker.desk.questions import OpenQuestion
     from tracker.desk.samples import Sample
     from tracker.desk.today import Today
+
+
+_TIMES = {1: "once", 2: "twice"}
 
 
 def overdue_samples(todays: Today, units: Units) -> list[Task]:
@@ -26,7 +30,7 @@ def _sample(sample: Sample, units: Units) -> Task:
     asked = f"asked for on {figures.date_text(sample.requested)}"
     if sample.promised is not None:
         asked = f"promised for {figures.date_text(sample.promised)}"
-    chased = f", chased {'once' if sample.chased == 1 else f'{sample.chased} times'}" if sample.chased else ""
+    chased = f", chased {_TIMES.get(sample.chased, f'{sample.chased} times')}" if sample.chased else ""
     purpose = f" for {sample.for_what}" if sample.for_what else ""
     return Task(
         f"{sample.vendor}: {what}{purpose}",
@@ -38,15 +42,18 @@ def _sample(sample: Sample, units: Units) -> Task:
 
 
 def questions(todays: Today) -> list[Task]:
-    """One line a question; the target is the question's id."""
+    """One line a file, since its questions are answered together; the target is the tuple of them."""
+    of_file: dict[int, list[OpenQuestion]] = {}
+    for asked in todays.questions:
+        of_file.setdefault(asked.file_id, []).append(asked)
     return [
         Task(
-            asked.question.text,
-            f"{asked.file}{f', from {asked.vendor}' if asked.vendor else ''}",
-            f"holds {counted(asked.lines, 'line')}",
-            asked,
+            f"{group[0].vendor or 'Vendor not known'}: {counted(len(group), 'question')}",
+            f"{group[0].file}: {group[0].question.text}",
+            f"{counted(group[0].lines, 'line')} held",
+            tuple(group),
         )
-        for asked in todays.questions
+        for group in of_file.values()
     ]
 
 
