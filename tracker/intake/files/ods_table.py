@@ -124,11 +124,16 @@ class _CellText:
         if self._in_annotation:
             self.comment.append(text)
             return
+        if not self._spans:
+            self._runs.append((text, False))
+            return
         if any(self._styles.is_raised(span) for span in self._spans):
             text = raised(text)
         self._runs.append((text, any(self._styles.is_struck(span) for span in self._spans)))
 
     def stored(self) -> Stored:
+        if len(self._runs) == 1 and not self._runs[0][1]:
+            return clean(self._runs[0][0])
         return joined_runs([(clean(text), struck) for text, struck in self._runs])
 
 
@@ -220,7 +225,9 @@ def _is_unseen(attributes: Attributes) -> bool:
 
 def _count(attributes: Attributes, name: str) -> int:
     """A repeat or span: at least 1."""
-    text = attributes.get(name, "1")
+    text = attributes.get(name)
+    if text is None:
+        return 1
     return max(1, int(text)) if text.isascii() and text.isdigit() and len(text) < 9 else 1
 
 
