@@ -23,11 +23,13 @@ class Database:
         self.engine = engine
         self.path = path
         self._writing = engine.execution_options(write=True)
+        # SQLite's readers see one moment of themselves; a server must be told.
+        self._reading = engine if path else engine.execution_options(isolation_level="REPEATABLE READ")
 
     @contextmanager
     def reading(self) -> Iterator[Connection]:
         """A connection in one transaction, so that everything read through it is of one moment."""
-        with self.engine.connect() as connection:
+        with self._reading.connect() as connection:
             yield connection
 
     @contextmanager
