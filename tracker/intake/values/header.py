@@ -6,10 +6,7 @@
 import re
 from dataclasses import dataclass
 from enum import StrEnum
-from functools import cache, lru_cache
-
-from rapidfuzz import process
-from rapidfuzz.distance import OSA
+from functools import lru_cache
 
 from tracker.intake.values.basis import BasisReading, basis_span, basis_text
 from tracker.intake.values.brackets import Bracket, bracket_text
@@ -22,8 +19,9 @@ from tracker.intake.values.masses import find_mass_units
 from tracker.intake.values.money import PriceUnit, find_price_unit
 from tracker.intake.values.sheetsize import LengthUnit, SheetSize, find_sheet_sizes, length_unit
 from tracker.intake.values.weight import WeightReading, find_weights, weight_units
-from tracker.intake.words.fold import fold, spellings, tokens
-from tracker.intake.words.lists import phrases, words
+from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.likeness import meanings_of_phrases, near_miss
+from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import CaliperUnit, MassUnit, WeightUnit
 
 
@@ -176,8 +174,10 @@ def header_roles(text: str) -> tuple[RoleReading, ...]:
         known = strengths.get(reading.role)
         if known is None or reading.strength > known.strength:
             strengths[reading.role] = reading
-    if not strengths:
-        strengths = {reading.role: reading for reading in _by_likeness(text)}
+    for reading in _by_likeness(text) if not by_words else []:
+        known = strengths.get(reading.role)
+        together = reading.strength if known is None else max(0.85, known.strength)
+        strengths[reading.role] = RoleReading(reading.role, together, text)
     return tuple(sorted(strengths.values(), key=lambda reading: -reading.strength))
 
 
@@ -217,7 +217,8 @@ def _header_phrases_among(text: str) -> list[tuple[Role, int, int, tuple[int, in
             # 'sheets' in 'Price per 1,000 sheets' is the unit.
             continue
         # A phrase may stand in two lists ('delivery' is a lead time or terms): each counts.
-        roles = _roles_of(tuple(token for token, _, _ in found[match.first : match.after])) or (match.value,)
+        phrase = tuple(token for token, _, _ in found[match.first : match.after])
+        roles = meanings_of_phrases("headers").get(phrase, (match.value,))
         priced = unit[1] > unit[0] and match.after > unit[0]
         for role in roles:
             # 'Price per' asks for a unit; with the unit behind it, it is the price.
@@ -227,7 +228,7 @@ def _header_phrases_among(text: str) -> list[tuple[Role, int, int, tuple[int, in
 
 
 def _standing_alone(text: str) -> str | None:
-    """A short word that is a header only by itself or with a unit: 'from (kg)', 'net EUR/t'; no word within a sentence."""
+    """A short word that is a header only by itself or with a unit: 'from (kg)', 'net EUR/t'."""
     if any(sign.isdigit() for sign in text):
         return None
     found = tokens(fold(text))
@@ -238,20 +239,6 @@ def _standing_alone(text: str) -> str | None:
     return match.value if not rest or _unexplained(text, [(match.start, match.end)], _UNITS) == 0 else None
 
 
-@cache
-def _shared_phrases() -> dict[tuple[str, ...], tuple[str, ...]]:
-    roles: dict[tuple[str, ...], list[str]] = {}
-    for role, found in words("headers").items():
-        for word in found:
-            for spelling in spellings(word):
-                roles.setdefault(tuple(token for token, _, _ in tokens(spelling)), []).append(role)
-    return {phrase: tuple(dict.fromkeys(found)) for phrase, found in roles.items()}
-
-
-def _roles_of(phrase: tuple[str, ...]) -> tuple[str, ...]:
-    return _shared_phrases().get(phrase, ())
-
-
 _UNITS = ("basis", "weight_units", "caliper_units", "length_units", "lead", "delivery", "incoterms")
 
 
@@ -259,24 +246,32 @@ def _unexplained(
     text: str, spans: list[tuple[int, int]], sections: tuple[str, ...] = ("header_filler", *_UNITS)
 ) -> int:
     """How many words are neither a role's nor a unit, currency, number or little word."""
-    known: set[int] = set()
-    for match in currency_phrases().find(text):
-        known.update(range(match.first, match.after))
-    for section in sections:
-        for named in phrases(section).find(text):
-            known.update(range(named.first, named.after))
+    known = _known_tokens(text, sections)
     return sum(
         token.isalpha() and place not in known and not any(begin <= start < end for begin, end in spans)
         for place, (token, start, _) in enumerate(tokens(fold(text)))
     )
 
 
+def _known_tokens(text: str, sections: tuple[str, ...]) -> set[int]:
+    """The numbers of the tokens that are a currency's or of one of these sections' words."""
+    known: set[int] = set()
+    for match in currency_phrases().find(text):
+        known.update(range(match.first, match.after))
+    for section in sections:
+        for named in phrases(section).find(text):
+            known.update(range(named.first, named.after))
+    return known
+
+
 def _by_unit(text: str) -> list[RoleReading]:
     """'EUR/t' is a price, 'lb/MSF' a basis weight, 'pt' a caliper, where no other word stands beside them."""
     readings: list[RoleReading] = []
-    if _unexplained(text, []) > 0:
-        return readings
     unit: PriceUnit | None = find_price_unit(text)
+    if _unexplained(text, []) > 0:
+        # 'Saltwick EUR/t' is a price at a place; other units beside a strange word may measure anything ('PPS µm').
+        priced = unit is not None and unit.currency is not None and unit.basis is not None
+        return [RoleReading(Role.PRICE, 0.7, text)] if priced else []
     weights = weight_units(text)
     has_currency = unit is not None and unit.currency is not None
     if unit is not None and has_currency:
@@ -296,30 +291,19 @@ def _by_unit(text: str) -> list[RoleReading]:
     return readings
 
 
-# One wrong, missing, extra or swapped letter in a word of five to seven letters, two in a longer one.
-_SHORTEST_FUZZY, _LONG_WORD = 5, 8
+def _by_likeness(text: str) -> list[RoleReading]:
+    """A misspelt header: the words that are no units, together or one by one.
 
-
-@lru_cache(maxsize=8192)
-def _by_likeness(text: str) -> tuple[RoleReading, ...]:
-    folded = " ".join(token for token, _, _ in tokens(fold(text)) if token.isalpha())
+    A unit of the same kind strengthens it.
+    """
+    strange = _strange_words(text)
     readings = []
-    for candidate in dict.fromkeys((folded, *folded.split())):
-        if not _SHORTEST_FUZZY <= len(candidate) <= 40:
-            continue
-        slips = 2 if len(candidate) >= _LONG_WORD else 1
-        best = process.extractOne(candidate, _long_words().keys(), scorer=OSA.distance, score_cutoff=slips)
-        # A word that begins with another letter is another word: 'weight' and 'height'.
-        if best is not None and best[0][0] == candidate[0]:
-            strength = 0.6 if candidate == folded else 0.5
-            readings += [RoleReading(Role(role), strength, text) for role in _long_words()[best[0]]]
-    return tuple(readings)
+    for candidate in dict.fromkeys((" ".join(strange), *strange)):
+        strength = 0.65 if len(strange) == 1 or " " in candidate else 0.5
+        readings += [RoleReading(Role(role), strength, text) for role in near_miss(candidate, "headers")]
+    return readings
 
 
-@cache
-def _long_words() -> dict[str, tuple[str, ...]]:
-    return {
-        " ".join(phrase): roles
-        for phrase, roles in _shared_phrases().items()
-        if len(" ".join(phrase)) >= _SHORTEST_FUZZY and all(token.isalpha() for token in phrase)
-    }
+def _strange_words(text: str) -> list[str]:
+    known = _known_tokens(text, _UNITS)
+    return [token for place, (token, _, _) in enumerate(tokens(fold(text))) if token.isalpha() and place not in known]

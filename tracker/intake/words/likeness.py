@@ -1,0 +1,48 @@
+"""Misspelt words: near misses of a word list, letter by letter and under strict limits."""
+
+from functools import cache, lru_cache
+
+from rapidfuzz import process
+from rapidfuzz.distance import OSA
+
+from tracker.intake.words.fold import fold, spellings, tokens
+from tracker.intake.words.lists import words
+
+# One wrong, missing, extra or swapped letter in a short word, two in a long one; shorter words have too many
+# neighbours.
+_SHORTEST, _SHORTEST_MEANT, _LONG = 4, 5, 8
+_LONGEST = 40
+
+
+@cache
+def meanings_of_phrases(section: str) -> dict[tuple[str, ...], tuple[str, ...]]:
+    """Every phrase of a section, as tokens, with all the meanings whose lists hold it."""
+    found: dict[tuple[str, ...], list[str]] = {}
+    for meaning, phrases in words(section).items():
+        for phrase in phrases:
+            for spelling in spellings(phrase):
+                found.setdefault(tuple(token for token, _, _ in tokens(spelling)), []).append(meaning)
+    return {phrase: tuple(dict.fromkeys(meanings)) for phrase, meanings in found.items()}
+
+
+@lru_cache(maxsize=8192)
+def near_miss(word: str, section: str) -> tuple[str, ...]:
+    """The meanings of the phrase that a word or phrase misspells; () where none is near enough.
+
+    A word that begins with another letter is another word: 'height' is not 'weight'.
+    """
+    folded = " ".join(token for token, _, _ in tokens(fold(word)) if token.isalpha())
+    if not _SHORTEST <= len(folded) <= _LONGEST:
+        return ()
+    slips = 2 if len(folded) >= _LONG else 1
+    best = process.extractOne(folded, _long_phrases(section).keys(), scorer=OSA.distance, score_cutoff=slips)
+    return _long_phrases(section)[best[0]] if best is not None and best[0][0] == folded[0] else ()
+
+
+@cache
+def _long_phrases(section: str) -> dict[str, tuple[str, ...]]:
+    return {
+        " ".join(phrase): meanings
+        for phrase, meanings in meanings_of_phrases(section).items()
+        if len(" ".join(phrase)) >= _SHORTEST_MEANT and all(token.isalpha() for token in phrase)
+    }
