@@ -127,7 +127,7 @@ def test_a_sample_from_request_to_readings(tracker: Tracker) -> None:
     assert tracker("sample", "event", "1", "promised", "--on", "2026-11-03", "--until", "2026-11-10").status == 0
     assert tracker("sample", "event", "1", "chased", "--on", "2026-11-12", "--note", "by telephone").status == 0
     (owed,) = tracker("samples", "--outstanding", "--overdue", "--as-of", "2026-11-15", "--json").document["samples"]
-    assert owed == {
+    contract = {
         "number": 1,
         "vendor": VENDOR,
         "grade": "SBS",
@@ -147,6 +147,7 @@ def test_a_sample_from_request_to_readings(tracker: Tracker) -> None:
         "for": "Tea",
         "verdict": None,
     }
+    assert {key: owed[key] for key in contract} == contract
     assert tracker("sample", "event", "1", "arrived", "--on", "2026-11-16").status == 0
     reading = tracker("sample", "reading", "1", "caliper", "18.1", "18.0", "17.9", "--unit", "pt", "--on", "2026-11-17")
     assert (reading.status, reading.out) == (Status.DONE, "3 readings of caliper on sample 1.\n")

@@ -8,7 +8,8 @@ from tracker.commands.outcome import Status
 from tracker.commands.printing import print_json
 from tracker.desk.export import write_csv
 from tracker.desk.opening import desk_on
-from tracker.desk.samples import Sample, sample_object, samples
+from tracker.desk.sample_json import sample_object
+from tracker.desk.samples import Sample, samples
 
 
 def describe(parser: argparse.ArgumentParser) -> None:

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 
 from tracker.desk.edits import Edit, writing
 from tracker.desk.sample_life import EventKind, day_of
+from tracker.desk.sample_numbers import no_such_sample
 from tracker.desk.trouble import Trouble
 from tracker.trade.exact import plain_text
 from tracker.trade.methods import Property, measured, properties
@@ -17,7 +18,7 @@ from tracker.trade.readings import pasted
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
-    from tracker.store.samples import Measured as Measured
+    from tracker.store.measurements import Measured as Measured
     from tracker.store.samples import Request
 
 _OTHER_UNIT = 5
@@ -25,36 +26,72 @@ _OTHER_UNIT = 5
 
 
 def add(
-    desk: Desk, number: int, property_name: str, values: Sequence[str], unit: str = "", on: date | None = None
+    desk: Desk,
+    number: int,
+    property_name: str,
+    values: Sequence[str],
+    unit: str = "",
+    on: date | None = None,
+    conditioned: bool | None = None,
+    method: str = "",
 ) -> Edit:
     """Stores readings as typed, converted to the property's own unit. Trouble, and none is stored, for a property that
-    is not measured, a unit it is not measured in, something that is no number, or a sample that has not arrived."""
+    is not measured, a unit it is not measured in, something that is no number, or a sample that has not arrived.
+
+    conditioned: taken in the standard air (23 °C, 50 % relative humidity), not so, or nobody said.
+    """
+    from tracker.store import measurements
     from tracker.store import samples as kept
 
-    found = measured(property_name)
-    if found is None:
-        raise Trouble(f"{property_name} is not a property that is measured: use one of {', '.join(properties())}.")
+    found = property_said(property_name)
     read = pasted("\n".join(values), found, unit)
     if read.problems:
         raise Trouble(f"No reading was stored. {' '.join(read.problems)}")
+    if not read.values:
+        raise Trouble("No reading was stored: type one figure or paste a column of them.")
     _refuse_far(read.values, [each.value for each in readings(desk, number) if each.property == found.key], found)
-    day = on or desk.today
-    text = f"{len(read.values)} readings of {found.name.lower()} on sample {number}"
+    taken = measurements.Taken(found.key, found.unit, on or desk.today, conditioned, method.strip())
+    text = f"{_counted(len(read.values))} of {found.name.lower()} on sample {number}"
     with writing(desk, text) as pen:
         try:
-            _refuse_early(kept.get(pen.connection, number), day)
+            _refuse_early(kept.get(pen.connection, number), taken.on)
         except KeyError:
-            raise Trouble(f"There is no sample {number}: look at the list of samples for its number.") from None
-        changes = [kept.add_reading(pen, number, found.key, value, found.unit, day) for value in read.values]
+            raise no_such_sample(number) from None
+        changes = [measurements.add_reading(pen, number, value, taken) for value in read.values]
     return Edit(text, tuple(changes))
+
+
+def remove(desk: Desk, reading_id: int, number: int) -> Edit:
+    """Takes one reading off a sample: it was mistyped. Trouble where that sample has no such reading."""
+    from tracker.store import measurements
+
+    found = next((each for each in readings(desk, number) if each.id == reading_id), None)
+    if found is None:
+        raise Trouble(f"Sample {number} has no such reading any more: look at it again.")
+    text = f"took off the reading {plain_text(found.value)} {found.unit} of sample {number}"
+    with writing(desk, text) as pen:
+        change = measurements.remove_reading(pen, reading_id)
+    return Edit(text, (change,))
 
 
 def readings(desk: Desk, number: int) -> tuple[Measured, ...]:
     """The readings taken on one sample, as entered."""
-    from tracker.store import samples as kept
+    from tracker.store import measurements
 
     with desk.store.reading() as connection:
-        return kept.readings_of(connection, number)
+        return measurements.readings_of(connection, number)
+
+
+def property_said(name: str) -> Property:
+    """The property of a key or name. Trouble for one that is not measured."""
+    found = measured(name)
+    if found is None:
+        raise Trouble(f"{name} is not a property that is measured: use one of {', '.join(properties())}.")
+    return found
+
+
+def _counted(count: int) -> str:
+    return "1 reading" if count == 1 else f"{count} readings"
 
 
 def _refuse_far(values: Sequence[Decimal], earlier: Sequence[Decimal], found: Property) -> None:

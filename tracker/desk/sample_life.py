@@ -19,6 +19,7 @@ class EventKind(StrEnum):
     ARRIVED = "arrived"
     REFUSED = "refused"
     CANCELLED = "cancelled"
+    LOST = "lost"
     CHASED = "chased"
 
 
@@ -30,6 +31,7 @@ class SampleState(StrEnum):
     TESTED = "tested"
     REFUSED = "refused"
     CANCELLED = "cancelled"
+    LOST = "lost"
 
     @property
     def outstanding(self) -> bool:
@@ -37,7 +39,7 @@ class SampleState(StrEnum):
         return self in (SampleState.REQUESTED, SampleState.PROMISED, SampleState.SENT)
 
 
-_ENDS = (EventKind.ARRIVED, EventKind.REFUSED, EventKind.CANCELLED)
+_ENDS = (EventKind.ARRIVED, EventKind.REFUSED, EventKind.CANCELLED, EventKind.LOST)
 _HAPPENS_ONCE = (EventKind.SENT, *_ENDS)
 
 
@@ -47,7 +49,7 @@ def day_of(events: Sequence[SampleEvent], kind: EventKind) -> date | None:
 
 
 def ended(events: Sequence[SampleEvent]) -> SampleEvent | None:
-    """The event that ended the waiting: arrival, refusal or cancellation."""
+    """The event that ended the waiting: arrival, refusal, cancellation or loss."""
     return next((event for event in events if event.kind in _ENDS), None)
 
 
@@ -56,7 +58,7 @@ def state_of(events: Sequence[SampleEvent], measured: bool) -> SampleState:
     kinds = {event.kind for event in events}
     if EventKind.ARRIVED in kinds:
         return SampleState.TESTED if measured else SampleState.ARRIVED
-    for kind in (EventKind.REFUSED, EventKind.CANCELLED, EventKind.SENT, EventKind.PROMISED):
+    for kind in (EventKind.REFUSED, EventKind.CANCELLED, EventKind.LOST, EventKind.SENT, EventKind.PROMISED):
         if kind in kinds:
             return SampleState(kind.value)
     return SampleState.REQUESTED
@@ -76,6 +78,7 @@ def refuse_impossible(request: Request, kind: EventKind, on: date, until: date |
         _refuse_promise(name, on, until)
     _refuse_second(name, request.events, kind)
     _refuse_disorder(name, request.events, kind, on)
+    _refuse_contradiction(name, request.events, kind)
 
 
 def _refuse_promise(name: str, on: date, until: date | None) -> None:
@@ -106,3 +109,11 @@ def _refuse_disorder(name: str, events: Sequence[SampleEvent], kind: EventKind, 
             f"{name} was {latest.kind} on {latest.on.isoformat()}, so it can't have been {kind.value} before that, "
             f"on {on.isoformat()}."
         )
+
+
+def _refuse_contradiction(name: str, events: Sequence[SampleEvent], kind: EventKind) -> None:
+    """A vendor that sent a sample did not refuse it."""
+    both = {EventKind.SENT: EventKind.REFUSED, EventKind.REFUSED: EventKind.SENT}
+    other = next((event for event in events if event.kind == both.get(kind)), None)
+    if other is not None:
+        raise Trouble(f"{name} was {other.kind} on {other.on.isoformat()}, so it can't have been {kind.value} too.")

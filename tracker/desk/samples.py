@@ -2,46 +2,39 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, field
+from collections.abc import Sequence
+from dataclasses import dataclass
 from datetime import date, timedelta
 from decimal import Decimal
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 from tracker.desk.edits import Edit, writing
 from tracker.desk.sample_life import EventKind, SampleState, day_of, ended, refuse_impossible, state_of
+from tracker.desk.sample_numbers import no_such_sample, number_text
+from tracker.desk.sample_requests import Logged, log
 from tracker.desk.trouble import Trouble
-from tracker.desk.waits import turn_round_of
-from tracker.trade.grades import grades
+from tracker.desk.waiting import UsualTime, WaitingRecord, record_of
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
+    from tracker.store.contacts import Contact
     from tracker.store.samples import Request
     from tracker.store.samples import SampleEvent as SampleEvent
     from tracker.store.verdicts import BoardVerdict as BoardVerdict
 
-__all__ = ["EventKind", "Logged", "Sample", "SampleState", "events", "log", "record", "sample_object", "samples"]
-
-FEWEST_FOR_USUAL = 3
-"""Arrivals from which a vendor's own usual time counts; with fewer all vendors' together does."""
-
-
-@dataclass(frozen=True, slots=True)
-class Logged:
-    """A request that was logged: the number for its label, and the edit."""
-
-    number: int
-    edit: Edit
+__all__ = ["EventKind", "Logged", "Sample", "SampleState", "events", "log", "record", "sample", "samples"]
 
 
 @dataclass(frozen=True, slots=True)
 class Sample:
     """One request as it stands on a day.
 
-    waiting_days: from request to arrival, refusal or cancellation, or to the day. due: when it should be here, by
+    waiting_days: from request to arrival, refusal, cancellation or loss, or to the day. due: when it should be here, by
     `due_from` ('promise', 'needed by', 'usual for this vendor', 'usual for all vendors'); None where nothing tells.
     overdue_days: days past due, 0 or less while it is not; None once it is no longer outstanding, or with no due day.
-    chased: how often. verdict: the last decision on it, in words.
+    chased: how often. verdict: the last decision on it, in words. board: the vendor's name of it, '' if not said.
+    usual, chance_of_a_week: what is usual, and the chance that an outstanding one comes within seven days, by the
+    record of chance_by ('this vendor', 'all vendors'); None where the record does not tell. events: in order of days.
     """
 
     number: int
@@ -62,79 +55,81 @@ class Sample:
     overdue_days: int | None
     chased: int
     verdict: str | None
+    board: str = ""
+    form: str = ""
+    pieces: int | None = None
+    size_mm: tuple[Decimal, Decimal] | None = None
+    contact: str = ""
+    carrier: str = ""
+    tracking: str = ""
+    last_chased: date | None = None
+    usual: UsualTime | None = None
+    chance_of_a_week: float | None = None
+    chance_by: str | None = None
+    events: tuple[SampleEvent, ...] = ()
 
     @property
     def overdue(self) -> bool:
         return self.overdue_days is not None and self.overdue_days > 0
 
-
-@dataclass(frozen=True, slots=True)
-class _Usual:
-    """Usual days from request to arrival: of all vendors, and of each that has a record of its own."""
-
-    pooled: float | None = None
-    own: Mapping[str, float] = field(default_factory=dict)
-
-
-def log(
-    desk: Desk,
-    vendor: str,
-    grade: str,
-    caliper_um: Decimal | None = None,
-    quantity: str = "",
-    needed: date | None = None,
-    on: date | None = None,
-    for_what: str = "",
-) -> Logged:
-    """Logs a request made on a day (today if not said). Trouble for no vendor, no such grade, a day still to come."""
-    from tracker.store import samples as kept
-
-    day, code = on or desk.today, grade.strip().upper()
-    _refuse_request(vendor, code, caliper_um, needed, day, desk.today)
-    values = {
-        "grade": code,
-        "caliper_um": caliper_um,
-        "quantity": quantity.strip(),
-        "for_what": for_what.strip(),
-        "requested_on": day,
-        "needed_by": needed,
-    }
-    with writing(desk, f"asked {vendor.strip()} for a sample of {code}") as pen:
-        number, change = kept.log(pen, vendor, values)
-    return Logged(number, Edit(f"log sample {number}", (change,)))
+    @property
+    def label(self) -> str:
+        """The number as it stands on the label."""
+        return number_text(self.number)
 
 
 def record(
-    desk: Desk, number: int, kind: EventKind, on: date | None = None, until: date | None = None, note: str = ""
+    desk: Desk,
+    number: int,
+    kind: EventKind,
+    on: date | None = None,
+    until: date | None = None,
+    note: str = "",
+    carrier: str = "",
+    tracking: str = "",
 ) -> Edit:
     """Records what happened to a sample on a day (today if not said). Trouble for an impossible order of events."""
     from tracker.store import samples as kept
 
+    if (carrier or tracking) and kind is not EventKind.SENT:
+        raise Trouble("A carrier and a tracking number go with 'sent': record when it was sent.")
     text = f"sample {number} {kind.value}"
     with writing(desk, text) as pen:
         try:
             request = kept.get(pen.connection, number)
         except KeyError:
-            raise Trouble(f"There is no sample {number}: look at the list of samples for its number.") from None
+            raise no_such_sample(number) from None
         day = on or desk.today
         refuse_impossible(request, kind, day, until, desk.today)
-        change = kept.add_event(pen, number, kind.value, day, until if kind is EventKind.PROMISED else None, note)
+        said_until = until if kind is EventKind.PROMISED else None
+        change = kept.add_event(
+            pen, number, kind.value, day, said_until, note.strip(), carrier.strip(), tracking.strip()
+        )
     return Edit(text, (change,))
 
 
 def samples(desk: Desk, as_of: date | None = None) -> tuple[Sample, ...]:
     """Every request as it stood on a day: outstanding first, the most overdue on top, then the latest."""
+    from tracker.store import contacts, verdicts
     from tracker.store import samples as kept
-    from tracker.store import verdicts
 
     day = as_of or desk.today
     with desk.store.reading() as connection:
         requests = [request for request in kept.listing(connection) if request.requested <= day]
         decided = [verdict for verdict in verdicts.listing(connection) if verdict.on <= day]
-    usual = _usual(requests, day)
-    said = {verdict.sample: _verdict(verdict) for verdict in reversed(decided) if verdict.sample is not None}
-    found = [_sample(request, day, usual, said.get(request.number)) for request in requests]
+        known = contacts.listing(connection)
+    waits = record_of(requests, day)
+    said = {verdict.sample: verdict_words(verdict) for verdict in reversed(decided) if verdict.sample is not None}
+    found = [_sample(request, day, waits, known.get(request.vendor), said.get(request.number)) for request in requests]
     return tuple(sorted(found, key=_urgency))
+
+
+def sample(desk: Desk, number: int, as_of: date | None = None) -> Sample:
+    """One request as it stood on a day. Trouble where there is none of that number."""
+    found = next((each for each in samples(desk, as_of) if each.number == number), None)
+    if found is None:
+        raise no_such_sample(number)
+    return found
 
 
 def events(desk: Desk, number: int) -> tuple[SampleEvent, ...]:
@@ -145,66 +140,26 @@ def events(desk: Desk, number: int) -> tuple[SampleEvent, ...]:
         try:
             return kept.get(connection, number).events
         except KeyError:
-            raise Trouble(f"There is no sample {number}: look at the list of samples for its number.") from None
+            raise no_such_sample(number) from None
 
 
-def sample_object(sample: Sample) -> dict[str, Any]:
-    """A sample as `samples --json` prints it."""
-    return {
-        "number": sample.number,
-        "vendor": sample.vendor,
-        "grade": sample.grade,
-        "caliper_um": None if sample.caliper_um is None else float(sample.caliper_um),
-        "quantity": sample.quantity,
-        "requested": sample.requested.isoformat(),
-        "needed": _iso(sample.needed),
-        "promised": _iso(sample.promised),
-        "sent": _iso(sample.sent),
-        "arrived": _iso(sample.arrived),
-        "state": sample.state.value,
-        "waiting_days": sample.waiting_days,
-        "due": _iso(sample.due),
-        "due_from": sample.due_from,
-        "overdue_days": None if sample.overdue_days is None else max(0, sample.overdue_days),
-        "chased": sample.chased,
-        "for": sample.for_what,
-        "verdict": sample.verdict,
-    }
+def verdict_words(verdict: BoardVerdict) -> str:
+    """A decision in words: 'approved for tea cartons', 'rejected: cracks on folding'."""
+    if verdict.approved:
+        return f"approved for {verdict.for_what}" if verdict.for_what else "approved"
+    return f"rejected: {verdict.because}" if verdict.because else "rejected"
 
 
-def _refuse_request(
-    vendor: str, grade: str, caliper_um: Decimal | None, needed: date | None, on: date, today: date
-) -> None:
-    if not vendor.strip():
-        raise Trouble("Say which vendor is asked for the sample.")
-    if grade not in grades():
-        raise Trouble(f"{grade or 'Nothing'} is not a grade: use one of {', '.join(grades())}.")
-    if caliper_um is not None and not 50 <= caliper_um <= 5000:
-        raise Trouble(
-            f"A caliper of {caliper_um.normalize():f} µm is no board's: check its unit (18 points are 457 µm)."
-        )
-    if on > today:
-        raise Trouble(f"A request can't have been made on {on.isoformat()}, which is still to come.")
-    if needed is not None and needed < on:
-        raise Trouble(f"A sample asked for on {on.isoformat()} can't be needed by {needed.isoformat()}, before that.")
-
-
-def _usual(requests: Iterable[Request], day: date) -> _Usual:
-    rows = turn_round_of(requests, day)
-    own = {
-        row.vendor: row.median_days
-        for row in rows
-        if row.vendor is not None and row.median_days is not None and row.arrived >= FEWEST_FOR_USUAL
-    }
-    return _Usual(rows[0].median_days, own)
-
-
-def _sample(request: Request, day: date, usual: _Usual, verdict: str | None) -> Sample:
-    happened = [event for event in request.events if event.on <= day]
+def _sample(request: Request, day: date, waits: WaitingRecord, contact: Contact | None, verdict: str | None) -> Sample:
+    happened = tuple(event for event in request.events if event.on <= day)
     state = state_of(happened, any(measured <= day for measured in request.measured_on))
     end = ended(happened)
-    promises = [event.until for event in happened if event.kind == EventKind.PROMISED]
-    due, due_from = _due(request, promises[-1] if promises else None, usual)
+    promised = _latest_promise(happened)
+    usual = waits.usual(request.vendor)
+    due, due_from = _due(request, promised, usual)
+    waiting = ((day if end is None else end.on) - request.requested).days
+    chance = waits.chance_within_a_week(request.vendor, waiting) if state.outstanding else None
+    sent = next((event for event in happened if event.kind == EventKind.SENT), None)
     return Sample(
         number=request.number,
         vendor=request.vendor,
@@ -214,38 +169,49 @@ def _sample(request: Request, day: date, usual: _Usual, verdict: str | None) -> 
         for_what=request.for_what,
         requested=request.requested,
         needed=request.needed,
-        promised=promises[-1] if promises else None,
-        sent=day_of(happened, EventKind.SENT),
+        promised=promised,
+        sent=None if sent is None else sent.on,
         arrived=day_of(happened, EventKind.ARRIVED),
         state=state,
-        waiting_days=((day if end is None else end.on) - request.requested).days,
+        waiting_days=waiting,
         due=due,
         due_from=due_from,
         overdue_days=(day - due).days if due is not None and state.outstanding else None,
         chased=sum(event.kind == EventKind.CHASED for event in happened),
         verdict=verdict,
+        board=request.product,
+        form=request.form,
+        pieces=request.pieces,
+        size_mm=None
+        if request.width_mm is None or request.length_mm is None
+        else (request.width_mm, request.length_mm),
+        contact=request.contact or (contact.name if contact else ""),
+        carrier=sent.carrier if sent else "",
+        tracking=sent.tracking if sent else "",
+        last_chased=day_of(happened, EventKind.CHASED),
+        usual=usual,
+        chance_of_a_week=None if chance is None else chance[0],
+        chance_by=None if chance is None else "all vendors" if chance[1] is None else "this vendor",
+        events=happened,
     )
 
 
-def _due(request: Request, promised: date | None, usual: _Usual) -> tuple[date | None, str | None]:
+def _latest_promise(happened: Sequence[SampleEvent]) -> date | None:
+    """The last one given counts; the earlier ones stay in the record."""
+    return next((event.until for event in reversed(happened) if event.kind == EventKind.PROMISED), None)
+
+
+def _due(request: Request, promised: date | None, usual: UsualTime | None) -> tuple[date | None, str | None]:
     """When it should be here: by its promise, else by what the vendor, or all vendors, usually take.
 
     The day it is needed by is the buyer's wish and binds nobody, so it counts only where no experience tells more.
     """
     if promised is not None:
         return promised, "promise"
-    days, whose = usual.own.get(request.vendor), "usual for this vendor"
-    if days is None:
-        days, whose = usual.pooled, "usual for all vendors"
-    if days is not None:
-        return request.requested + timedelta(days=round(days)), whose
+    if usual is not None:
+        whose = "usual for all vendors" if usual.vendor is None else "usual for this vendor"
+        return request.requested + timedelta(days=round(usual.days)), whose
     return (request.needed, "needed by") if request.needed is not None else (None, None)
-
-
-def _verdict(verdict: BoardVerdict) -> str:
-    if verdict.approved:
-        return f"approved for {verdict.for_what}" if verdict.for_what else "approved"
-    return f"rejected: {verdict.because}" if verdict.because else "rejected"
 
 
 def _urgency(sample: Sample) -> tuple[bool, float, int]:
@@ -253,7 +219,3 @@ def _urgency(sample: Sample) -> tuple[bool, float, int]:
         return True, -sample.requested.toordinal(), -sample.number
     overdue = -10_000 if sample.overdue_days is None else sample.overdue_days
     return False, -overdue, sample.number
-
-
-def _iso(day: date | None) -> str | None:
-    return None if day is None else day.isoformat()

@@ -11,8 +11,7 @@ import numpy as np
 
 from tracker.desk.comparison import ChosenFooting
 from tracker.desk.quotes import is_current, load_snapshot
-from tracker.desk.sample_life import EventKind, day_of, ended
-from tracker.market import waits as market_waits
+from tracker.desk.waiting import WaitingRecord, record_of
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
@@ -48,37 +47,25 @@ def turn_round(desk: Desk, as_of: date | None = None) -> list[WaitRow]:
 
 def turn_round_of(requests: Iterable[Request], as_of: date) -> list[WaitRow]:
     """The same from requests that are at hand."""
-    known = [request for request in requests if request.requested <= as_of]
-    vendors = sorted({request.vendor for request in known}, key=str.casefold)
-    waited = [_waited(request, as_of) for request in known]
-    records = market_waits.waits(
-        np.array([days for days, _, _ in waited], np.float64),
-        np.array([came for _, came, _ in waited], np.bool_),
-        np.array([vendors.index(request.vendor) for request in known], np.int32),
-        vendors,
-    )
-    owed = [request.vendor for request, (_, _, outstanding) in zip(known, waited, strict=True) if outstanding]
+    record = record_of(requests, as_of)
     return [
         WaitRow(
-            record.vendor,
-            record.n,
-            record.arrived,
-            len(owed) if record.vendor is None else owed.count(record.vendor),
-            record.median.time,
-            record.median.low,
-            record.median.high,
-            record.method,
+            wait.vendor,
+            wait.n,
+            wait.arrived,
+            _owed(record, wait.vendor),
+            wait.median.time,
+            wait.median.low,
+            wait.median.high,
+            wait.method,
         )
-        for record in records
+        for wait in record.waits
     ]
 
 
-def _waited(request: Request, as_of: date) -> tuple[int, bool, bool]:
-    """Days waited, whether it arrived, whether it is still owed. A refusal or cancellation ends the wait unarrived."""
-    events = [event for event in request.events if event.on <= as_of]
-    end = ended(events)
-    days = ((as_of if end is None else end.on) - request.requested).days
-    return days, day_of(events, EventKind.ARRIVED) is not None, end is None
+def _owed(record: WaitingRecord, vendor: str | None) -> int:
+    of = record.outstanding if vendor is None else record.outstanding[record.vendor == record.vendors.index(vendor)]
+    return int(of.sum())
 
 
 def lead_times(desk: Desk, as_of: date | None = None) -> list[WaitRow]:

@@ -1,22 +1,23 @@
-"""Sample requests, what happened to each, and the readings taken on them."""
+"""Sample requests and what happened to each."""
 
 from collections import defaultdict
+from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import UTC, date, datetime
 from decimal import Decimal
 from typing import Any
 
-from sqlalchemy import Connection, select
+from sqlalchemy import Connection, RowMapping, select
 
 from tracker.store import vendors
 from tracker.store.changes import Pen
 from tracker.store.tables import reading, sample_event, sample_request, vendor
-from tracker.store.types import exact_values, join
 
 
 @dataclass(frozen=True, slots=True)
 class SampleEvent:
-    """Something that happened to a sample on a day; `until` is the day a promise is for."""
+    """Something that happened to a sample on a day; `until` is the day a promise is for, `carrier` and `tracking` how
+    it was sent."""
 
     id: int
     kind: str
@@ -24,11 +25,17 @@ class SampleEvent:
     until: date | None
     note: str
     recorded_by: str
+    carrier: str = ""
+    tracking: str = ""
 
 
 @dataclass(frozen=True, slots=True)
 class Request:
-    """A sample asked for, its events in the order of their days, and the days readings were taken on it."""
+    """A sample asked for, its events in the order of their days, and the days readings were taken on it.
+
+    product: the vendor's name of the board, '' where none was said. form, pieces, width_mm, length_mm: what `quantity`
+    says as far as it is understood. contact: who was asked.
+    """
 
     number: int
     vendor: str
@@ -41,27 +48,35 @@ class Request:
     logged_by: str
     events: tuple[SampleEvent, ...]
     measured_on: tuple[date, ...]
+    product: str = ""
+    form: str = ""
+    pieces: int | None = None
+    width_mm: Decimal | None = None
+    length_mm: Decimal | None = None
+    contact: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Measured:
-    """One measurement on a sample, in the unit it was taken in."""
-
-    id: int
-    property: str
-    value: Decimal
-    unit: str
-    on: date
-    by: str
-
-
-def log(pen: Pen, vendor_name: str, values: dict[str, Any]) -> tuple[int, int]:
+def log(pen: Pen, vendor_name: str, values: Mapping[str, Any]) -> tuple[int, int]:
     """Adds a request; gives its number and the log's entry."""
     vendor_id = vendors.id_of(pen.connection, vendor_name)
     return pen.insert(sample_request, {"vendor_id": vendor_id, "logged_by": pen.who, **values})
 
 
-def add_event(pen: Pen, number: int, kind: str, on: date, until: date | None, note: str) -> int:
+def change(pen: Pen, number: int, values: Mapping[str, Any]) -> int:
+    """Changes what a request says; gives the log's entry."""
+    return pen.update(sample_request, number, values)
+
+
+def add_event(
+    pen: Pen,
+    number: int,
+    kind: str,
+    on: date,
+    until: date | None,
+    note: str,
+    carrier: str = "",
+    tracking: str = "",
+) -> int:
     """Adds an event to a request; gives the log's entry."""
     values = {
         "sample_request_id": number,
@@ -71,21 +86,10 @@ def add_event(pen: Pen, number: int, kind: str, on: date, until: date | None, no
         "note": note,
         "recorded_at": datetime.now(UTC),
         "recorded_by": pen.who,
+        "carrier": carrier,
+        "tracking": tracking,
     }
     return pen.insert(sample_event, values)[1]
-
-
-def add_reading(pen: Pen, number: int, name: str, value: Decimal, unit: str, on: date) -> int:
-    """Adds one measurement; gives the log's entry. NotKept where it has too many digits."""
-    values = {
-        "sample_request_id": number,
-        "property": name,
-        **exact_values("value", value),
-        "unit": unit,
-        "taken_on": on,
-        "taken_by": pen.who,
-    }
-    return pen.insert(reading, values)[1]
 
 
 def listing(connection: Connection) -> tuple[Request, ...]:
@@ -101,22 +105,6 @@ def get(connection: Connection, number: int) -> Request:
     return found[0]
 
 
-def readings_of(connection: Connection, number: int) -> tuple[Measured, ...]:
-    """The measurements taken on one sample, in the order they were entered."""
-    query = select(reading).where(reading.c.sample_request_id == number).order_by(reading.c.id)
-    return tuple(
-        Measured(
-            row["id"],
-            row["property"],
-            join(row["value_units"], row["value_scale"]) or Decimal(0),
-            row["unit"],
-            row["taken_on"],
-            row["taken_by"],
-        )
-        for row in connection.execute(query).mappings()
-    )
-
-
 def _requests(connection: Connection, number: int | None) -> tuple[Request, ...]:
     query = select(sample_request, vendor.c.name.label("vendor_name")).join(vendor).order_by(sample_request.c.id)
     if number is not None:
@@ -124,20 +112,30 @@ def _requests(connection: Connection, number: int | None) -> tuple[Request, ...]
     events = _events(connection, number)
     measured = _days_measured(connection, number)
     return tuple(
-        Request(
-            row["id"],
-            row["vendor_name"],
-            row["grade"],
-            row["caliper_um"],
-            row["quantity"],
-            row["for_what"],
-            row["requested_on"],
-            row["needed_by"],
-            row["logged_by"],
-            tuple(events[row["id"]]),
-            tuple(measured[row["id"]]),
-        )
+        _request(row, tuple(events[row["id"]]), tuple(measured[row["id"]]))
         for row in connection.execute(query).mappings()
+    )
+
+
+def _request(row: RowMapping, events: tuple[SampleEvent, ...], measured: tuple[date, ...]) -> Request:
+    return Request(
+        number=row["id"],
+        vendor=row["vendor_name"],
+        grade=row["grade"],
+        caliper_um=row["caliper_um"],
+        quantity=row["quantity"],
+        for_what=row["for_what"],
+        requested=row["requested_on"],
+        needed=row["needed_by"],
+        logged_by=row["logged_by"],
+        events=events,
+        measured_on=measured,
+        product=row["product"],
+        form=row["form"],
+        pieces=row["pieces"],
+        width_mm=row["width_mm"],
+        length_mm=row["length_mm"],
+        contact=row["contact"],
     )
 
 
@@ -147,7 +145,16 @@ def _events(connection: Connection, number: int | None) -> dict[int, list[Sample
         query = query.where(sample_event.c.sample_request_id == number)
     events: dict[int, list[SampleEvent]] = defaultdict(list)
     for row in connection.execute(query).mappings():
-        event = SampleEvent(row["id"], row["kind"], row["on_day"], row["until_day"], row["note"], row["recorded_by"])
+        event = SampleEvent(
+            row["id"],
+            row["kind"],
+            row["on_day"],
+            row["until_day"],
+            row["note"],
+            row["recorded_by"],
+            row["carrier"],
+            row["tracking"],
+        )
         events[row["sample_request_id"]].append(event)
     return events
 

@@ -41,6 +41,11 @@ def _to(table: str, *, nullable: bool = False) -> Column[int]:
     return Column(f"{table}_id", Integer, ForeignKey(f"{table}.id"), nullable=nullable, index=True)
 
 
+def _words(name: str) -> Column[str]:
+    """Text that rows made before the column was there have none of."""
+    return Column(name, Text, nullable=False, server_default="")
+
+
 vendor = _table(
     "vendor",
     Column("name", Text, nullable=False),
@@ -184,6 +189,13 @@ sample_request = _table(
     Column("requested_on", Date, nullable=False),
     Column("needed_by", Date),
     Column("logged_by", Text, nullable=False),
+    # The vendor's own name of the board, where one was asked for or came.
+    _words("product"),
+    _words("form"),
+    Column("pieces", Integer),
+    Column("width_mm", Measure),
+    Column("length_mm", Measure),
+    _words("contact"),
 )
 
 sample_event = _table(
@@ -195,6 +207,8 @@ sample_event = _table(
     Column("note", Text, nullable=False),
     Column("recorded_at", Moment, nullable=False),
     Column("recorded_by", Text, nullable=False),
+    _words("carrier"),
+    _words("tracking"),
 )
 
 reading = _table(
@@ -205,6 +219,22 @@ reading = _table(
     Column("unit", Text, nullable=False),
     Column("taken_on", Date, nullable=False),
     Column("taken_by", Text, nullable=False),
+    # True: in the standard air; False: not; null: nobody said.
+    Column("conditioned", Boolean),
+    _words("method"),
+)
+
+claim = _table(
+    "claim",
+    _to("sample_request"),
+    Column("property", Text, nullable=False),
+    *exact_columns("value"),
+    Column("unit", Text, nullable=False),
+    Column("source", Text, nullable=False),
+    Column("said_on", Date, nullable=False),
+    Column("said_by", Text, nullable=False),
+    UniqueConstraint("sample_request_id", "property"),
+    CheckConstraint("value_units > 0", name="value_positive"),
 )
 
 attachment = _table(
@@ -216,6 +246,26 @@ attachment = _table(
     Column("added_at", Moment, nullable=False),
     Column("added_by", Text, nullable=False),
     Column("content", LargeBinary, nullable=False),
+    # A file that was taken off again stays, because the change log keeps no bytes to bring it back from.
+    Column("withdrawn_at", Moment),
+)
+
+sample_template = _table(
+    "sample_template",
+    Column("name", Text, nullable=False),
+    Column("folded", Text, nullable=False, unique=True),
+    Column("contents", JSON, nullable=False),
+    Column("made_at", Moment, nullable=False),
+    Column("made_by", Text, nullable=False),
+)
+
+vendor_contact = _table(
+    "vendor_contact",
+    Column("vendor_id", Integer, ForeignKey("vendor.id"), nullable=False, unique=True),
+    Column("name", Text, nullable=False),
+    Column("mail", Text, nullable=False),
+    # The language a message to the vendor is written in.
+    Column("language", Text, nullable=False),
 )
 
 board_verdict = _table(
