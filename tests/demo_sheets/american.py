@@ -117,7 +117,7 @@ def fennimoor(folder: Path) -> None:
         sheet = pen.sheet("MSF prices", [30, *[9] * len(points)])
         pen.row(sheet, 0, ["Fennimoor Board Inc."], "title")
         pen.row(
-            sheet, 1, ["US$ per MSF (1,000 square feet), f.o.b. mill, valid until February 28, 2027, lead time 4 weeks"]
+            sheet, 1, ["US$ per MSF (1,000 square feet), f.o.b. mill, valid until December 4, 2026, lead time 4 weeks"]
         )
         pen.row(sheet, 3, ["Grade", *(f"{pt} pt" for pt in points)], "head")
         for row, (grade, name) in enumerate(names.items(), 4):
