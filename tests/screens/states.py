@@ -27,7 +27,7 @@ def pictures(folder: Path, work: Path, only: str) -> Iterator[Path]:
         ("empty", lambda: InventedDoor(0), "light", SMALL, _some("1-today", "2-quotes", "5-samples")),
         ("empty", lambda: InventedDoor(0), "dark", SMALL, _some("1-today", "2-quotes")),
         ("ten", lambda: InventedDoor(10), "light", SMALL, _some("1-today", "2-quotes", "3-price-explained")),
-        ("invented", InventedDoor, "light", SMALL, _taking_in(None)),
+        ("invented", InventedDoor, "light", SMALL, {**_taking_in(None), **_popups()}),
         ("invented", InventedDoor, "dark", SMALL, _taking_in(None)),
         ("invented-metric", InventedDoor, "light", SMALL, _metric()),
         ("ten-thousand", lambda: InventedDoor(10_000), "light", LARGE, _some(*list(PLACES)[:4])),
@@ -129,4 +129,27 @@ def _popups() -> dict[str, Show]:
             "Sample 11 was asked for on 30 Sep 2026, so nothing can have happened before: check the day."
         )
 
-    return {"9-do": do_list, "9-questions": questions, "9-message": message}
+    def hovered(window: MainWindow) -> None:
+        PLACES["3-price-explained"](window)
+        plot = window.quotes.picture.plot
+        plot._overlay.hover(len(plot.drawing.rows) // 2)
+
+    def currency(window: MainWindow) -> None:
+        window.go_quotes()
+        menu = window.footing._currency.menu()
+        menu.popup(window.footing._currency.mapToGlobal(window.footing._currency.rect().bottomLeft()))
+        window.setProperty("popup", menu)
+
+    def order(window: MainWindow) -> None:
+        window.go_quotes()
+        menu = window.footing._order.menu()
+        menu.popup(window.footing._order.mapToGlobal(window.footing._order.rect().bottomLeft()))
+        window.setProperty("popup", menu)
+
+    def vendors(window: MainWindow) -> None:
+        window.go_quotes()
+        window.quotes.filters._open_vendors()
+        window.setProperty("popup", window.quotes.filters._popup)
+
+    more = {"9-hovered": hovered, "9-currency": currency, "9-order": order, "9-vendors": vendors}
+    return {**more, "9-do": do_list, "9-questions": questions, "9-message": message}

@@ -8,6 +8,8 @@ from types import TracebackType
 
 from PySide6.QtCore import QObject, Signal
 
+from tracker.desk.trouble import Trouble
+
 log = logging.getLogger(__name__)
 _SECONDS_BETWEEN_REPEATS = 2.0
 
@@ -28,9 +30,9 @@ def keep_log(path: Path) -> None:
 
 def sentence_for(error: BaseException) -> str:
     """A desk's own sentence as it stands; for anything else, that it is our fault and where the details are."""
-    if type(error).__name__ in ("Trouble", "Unreadable"):
+    if isinstance(error, Trouble):
         return str(error)
-    return "Something in the tracker itself went wrong. Nothing was lost; the details are in the log (Help, Do…)."
+    return "Something in the tracker itself went wrong. Nothing was lost; the details are in the log."
 
 
 class Mishaps(QObject):

@@ -147,6 +147,7 @@ class FootingLine(QWidget):
         )
         ton = "short tons" if units is Units.US else "tonnes"
         field = QLineEdit(menu)
+        field.setMinimumWidth(190)
         field.setPlaceholderText(f"another, in {ton}")
         field.setAccessibleName(f"Another order size, in {ton}")
 

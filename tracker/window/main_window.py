@@ -64,6 +64,7 @@ class MainWindow(QWidget):
         self.bar.log_sample.clicked.connect(self.log_sample)
         self.bar.do.clicked.connect(self.open_do)
         session.troubled.connect(self.message.warn)
+        session.work.busy.connect(self.bar.show_busy)
         session.said.connect(self._say_done)
         self.go(TODAY)
 
@@ -246,7 +247,8 @@ class MainWindow(QWidget):
     def _say_done(self, text: str) -> None:
         stack = self.session.undo_stack
         can_undo = stack.canUndo() and stack.undoText() == text
-        self.message.say(f"{text}.".replace("..", "."), "Undo" if can_undo else "", self.undo if can_undo else None)
+        sentence = f"{text[:1].upper()}{text[1:].rstrip('.')}."
+        self.message.say(sentence, "Undo" if can_undo else "", self.undo if can_undo else None)
 
     def _show_offer(self, offer: int) -> None:
         self.go(QUOTES)

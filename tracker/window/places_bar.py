@@ -2,10 +2,12 @@
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import QButtonGroup, QToolButton, QWidget
 
-from tracker.window.pieces import button, row
+from tracker.window.pieces import button, row, words
+
+_PATIENCE_MS = 400
 
 
 class PlacesBar(QWidget):
@@ -36,12 +38,28 @@ class PlacesBar(QWidget):
         self.log_sample.setToolTip("Ctrl+N")
         self.do = button("Do…", "word")
         self.do.setToolTip("Ctrl+K: everything that can be done, found by its words")
+        self._busy = words("working…", "quiet")
+        self._busy.hide()
+        self._patience = QTimer(self)
+        self._patience.setSingleShot(True)
+        self._patience.setInterval(_PATIENCE_MS)
+        self._patience.timeout.connect(self._busy.show)
         layout.addStretch(1)
+        layout.addWidget(self._busy)
+        layout.addSpacing(12)
         for part in (self.take_in, self.log_sample, self.do):
             layout.addWidget(part)
         self.setLayout(layout)
         self.setFixedHeight(48)
         self._group.idClicked.connect(self.chosen)
+
+    def show_busy(self, busy: bool) -> None:
+        """Says that something is under way, once it takes long enough to be noticed."""
+        if busy:
+            self._patience.start()
+        else:
+            self._patience.stop()
+            self._busy.hide()
 
     def stand_at(self, place: int) -> None:
         """Marks where the user is; -1 for a page that is none of the places."""

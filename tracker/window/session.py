@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import replace
 from datetime import date
 from typing import TYPE_CHECKING, Any
@@ -50,6 +49,7 @@ class Session(QObject):
         self.comparison: Comparison | None = None
         self.marks: NDArray[np.int8] = np.empty(0, dtype=np.int8)
         self.selected = -1
+        self._comparing = 0
         self.samples: tuple[Sample, ...] = ()
         self.todays: Today | None = None
         self.currencies: tuple[str, ...] = ("USD", "EUR")
@@ -57,9 +57,8 @@ class Session(QObject):
 
     def start(self) -> None:
         """Opens the database and loads what the places show; called once the window has been painted."""
-        self.work.ask(self.door.today, self._set_day)
-        self.reload()
-        self.work.ask(self.door.currencies, self._set_currencies)
+        # The day comes first: everything else is as of it.
+        self.work.ask(self.door.today, self._begin_day)
 
     def reload(self) -> None:
         """Reads everything again: something was stored."""
@@ -94,10 +93,6 @@ class Session(QObject):
             self.selected = offer
             self.offer_selected.emit(offer)
 
-    def do(self, edit: Callable[[], Any], then: Callable[[Any], None]) -> None:
-        """Carries out a first-time edit at the desk; `then` gets its result."""
-        self.work.ask(edit, then)
-
     def tell_trouble(self, error: Exception) -> None:
         """Says what went wrong in the message bar."""
         self.troubled.emit(sentence_for(error))
@@ -116,7 +111,9 @@ class Session(QObject):
         self.offer_selected.emit(kept)
 
     def _compare(self) -> None:
-        self.work.ask(lambda: self.door.compare(self.footing), self._set_comparison)
+        footing = self.footing
+        self.work.drop(self._comparing)
+        self._comparing = self.work.ask(lambda: self.door.compare(footing), self._set_comparison)
 
     def _set_comparison(self, comparison: Comparison) -> None:
         self.show_comparison(comparison)
@@ -127,9 +124,10 @@ class Session(QObject):
         if comparison is not None:
             self.work.ask(lambda: self.door.todays(comparison), self._set_todays)
 
-    def _set_day(self, today: date) -> None:
-        if today != self.footing.as_of:
-            self.footing = replace(self.footing, as_of=today)
+    def _begin_day(self, today: date) -> None:
+        self.footing = replace(self.footing, as_of=today)
+        self.reload()
+        self.work.ask(self.door.currencies, self._set_currencies)
 
     def _set_currencies(self, currencies: tuple[str, ...]) -> None:
         self.currencies = currencies

@@ -25,9 +25,10 @@ class VendorPopup(QFrame):
         self._list = QListWidget()
         self._list.setAccessibleName("Vendors to show")
         self._list.setFrameShape(QFrame.Shape.NoFrame)
+        self._list.setProperty("kind", "ticks")
         everyone = button("Show all vendors", "word")
         everyone.clicked.connect(self._untick)
-        self.setLayout(column(self._find, self._list, everyone, margins=10, gap=6))
+        self.setLayout(column(self._find, self._list, row(everyone, None), margins=10, gap=6))
         self.resize(250, 320)
         self._find.textChanged.connect(self._narrow)
         self._list.itemChanged.connect(lambda _: self.changed.emit())
@@ -173,4 +174,4 @@ class Filters(QWidget):
             text = f"{len(chosen)} of {self._of_vendors}"
         else:
             text = f"all {counted(self._of_vendors, 'vendor')}" if self._of_vendors > 1 else "all"
-        self._vendors.setText(text)
+        self._vendors.setText(text.replace("&", "&&"))

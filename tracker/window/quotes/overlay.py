@@ -69,16 +69,16 @@ class Overlay(QWidget):
         for x, y, text in drawing.notes:
             across, down = self._plot.pixels(np.array([x]), np.array([y]))
             width = self._metrics().horizontalAdvance(text)
-            boxes.append(Box(across[0] - 6 - width, down[0] - 20, width, 18))
+            boxes.append(Box(across[0] - width, down[0] + 4, width + 4, 18))
         return boxes
 
-    def _paint_words(self, painter: QPainter, box: QRectF, text: str, colour: QColor, rim: str = "ground") -> None:
+    def _paint_words(self, painter: QPainter, box: QRectF, text: str, colour: QColor) -> None:
         """Words with a rim of the ground's colour, so that they read over points and lines."""
         path = QPainterPath()
         font = painter.font()
         baseline = box.center().y() + painter.fontMetrics().ascent() / 2 - 1.5
         path.addText(QPointF(box.left() + 2, baseline), font, text)
-        around = QColor(getattr(self._plot.theme.palette, rim))
+        around = QColor(self._plot.theme.palette.ground)
         around.setAlpha(225)
         painter.strokePath(
             path, QPen(around, 3.2, Qt.PenStyle.SolidLine, Qt.PenCapStyle.RoundCap, Qt.PenJoinStyle.RoundJoin)
@@ -119,7 +119,7 @@ class Overlay(QWidget):
         painter.setFont(font)
         for box, (_, _, text) in zip(self._note_boxes(drawing), drawing.notes, strict=True):
             where = QRectF(box.x, box.y, box.width, box.height)
-            self._paint_words(painter, where, text, QColor(self._plot.theme.palette.band_ink), rim="band")
+            self._paint_words(painter, where, text, QColor(self._plot.theme.palette.band_ink))
 
     def _paint_rings(self, painter: QPainter, drawing: Drawing) -> None:
         palette = self._plot.theme.palette

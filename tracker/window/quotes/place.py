@@ -36,9 +36,9 @@ class QuotesPlace(QWidget):
         self._grade = ""
         self._offers: Offers | None = None
         self.rail = GradeRail(session.theme)
-        self.filters = Filters()
         self.picture = PicturePane(session)
         self.reasons = ReasonsPanel(session)
+        self.filters = Filters()
         self.model = ColumnTable(OFFER_COLUMNS, self)
         self.table = RowsView(self.model, session.theme)
         self.table.setAccessibleName("Offers")

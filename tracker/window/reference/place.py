@@ -124,7 +124,7 @@ class ReferencePlace(QWidget):
 
     def _set_level(self, typed: LevelTyped) -> None:
         door = self._session.door
-        self._session.do(
+        self._session.work.ask(
             lambda: door.set_level(typed.grade, typed.per_tonne, typed.currency, typed.on, typed.source, typed.spread),
             self._was_set,
         )

@@ -126,7 +126,7 @@ class SamplesPlace(QWidget):
 
     def _log(self, request: Request) -> None:
         door = self._session.door
-        self._session.do(
+        self._session.work.ask(
             lambda: door.log_sample(
                 request.vendor, request.grade, request.caliper_um, request.quantity, request.needed, request.for_what
             ),
@@ -143,7 +143,7 @@ class SamplesPlace(QWidget):
 
         door = self._session.door
         kind = EventKind(happening.kind)
-        self._session.do(
+        self._session.work.ask(
             lambda: door.record(happening.number, kind, happening.on, happening.until, happening.note),
             self._was_recorded,
         )
