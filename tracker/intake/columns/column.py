@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass, field
 from enum import StrEnum
-from functools import cached_property
+from functools import cached_property, lru_cache
 
 from tracker.intake.grid import Cell
 from tracker.intake.values.basis import BasisReading
@@ -13,6 +13,7 @@ from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading
 from tracker.intake.values.header import Header, Role
 from tracker.intake.values.lead import LeadUnit
+from tracker.intake.values.money import price_unit
 from tracker.intake.values.sheetsize import LengthUnit, SheetSize
 from tracker.intake.values.weight import WeightReading
 from tracker.trade.quantities import CaliperUnit, MassUnit, WeightUnit
@@ -41,7 +42,7 @@ class Column:
 
     @property
     def bases(self) -> tuple[BasisReading, ...]:
-        return tuple(head.basis for head in self.said if head.basis is not None)
+        return tuple(basis for head in self.said if (basis := basis_in_head(head)) is not None)
 
     @property
     def caliper_unit(self) -> CaliperUnit | None:
@@ -68,6 +69,16 @@ class Column:
     @property
     def percent(self) -> bool:
         return any(head.percent for head in self.said)
+
+
+@lru_cache(maxsize=4096)
+def basis_in_head(head: Header) -> BasisReading | None:
+    """What a header says its price is per; 'Your price a ST' says so too, once the words for price are taken off."""
+    if head.basis is not None or head.role is not Role.PRICE:
+        return head.basis
+    rest = head.text.replace(head.roles[0].words, " ", 1)
+    unit = price_unit(rest) if rest != head.text else None
+    return unit.basis if unit is not None else None
 
 
 class Kind(StrEnum):

@@ -16,6 +16,7 @@ from tracker.intake.values.header import Role
 from tracker.intake.values.sheetsize import SheetSize, find_sheet_sizes, sheet_text
 from tracker.intake.values.weight import WeightReading, find_weights
 from tracker.intake.words.fold import fold
+from tracker.trade.quantities import WeightUnit
 
 
 @dataclass(slots=True)
@@ -185,7 +186,7 @@ def _weight(
     groups: list[tuple[Cell, tuple[WeightReading, ...]]] = []
     for column in columns.of(Role.WEIGHT):
         cell = cells.get(column.index)
-        units = column.weight_units or ((facts.weight_unit,) if facts.weight_unit is not None else ())
+        units = column.weight_units or ((facts.weight_unit,) if facts.weight_unit is not None else _ANY_UNIT)
         read = weight_of(cell, units) if cell is not None else None
         if cell is not None and read is not None and not read.is_range:
             groups.append((cell, read.readings))
@@ -207,6 +208,10 @@ def _weight(
                 board.weights = readings
                 board.weight_said = Said(readings[0], level.place(said), said.text)
                 return
+
+
+_ANY_UNIT = (WeightUnit.LB_MSF, WeightUnit.LB_3000FT2, WeightUnit.GSM)
+"""What a basis weight without a unit may be in: left to physics, else asked."""
 
 
 def _take_weights(board: Board, groups: list[tuple[Cell, tuple[WeightReading, ...]]]) -> None:

@@ -79,6 +79,9 @@ def _fill_weight(draft: Draft, board: Board, facts: FileFacts) -> None:
         _by_physics(draft, readings, where, words)
     elif board.weight_unread is None:
         _estimate(draft)
+    else:
+        text = f"“{board.weight_unread.text.strip()}” gives no basis weight that can be read."
+        draft.note(NoteCode.WEIGHT_BASIS_UNKNOWN, at(board.weight_unread), text)
 
 
 def _left_by_facts(readings: Sequence[WeightReading], facts: FileFacts) -> tuple[WeightReading, ...]:
@@ -102,7 +105,7 @@ def _by_physics(draft: Draft, readings: tuple[WeightReading, ...], where: str, w
     if len({one.gsm for one in left}) == 1:
         _take_weight(draft, left[0], where, words)
         unit = left[0].unit.value if left[0].unit is not None else "g/m²"
-        text = f"“{words}” does not say on which area; at this caliper only {unit} is possible."
+        text = f"“{words}” does not say in which unit or on which area; at this caliper only {unit} is possible."
         draft.note(NoteCode.WEIGHT_BASIS_UNKNOWN, where, text)
     elif left:
         text = f"Is “{words}” on 1,000 ft² or on 3,000 ft²?"

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import lru_cache
 
-from tracker.intake.columns.column import PriceColumn
+from tracker.intake.columns.column import PriceColumn, basis_in_head
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.said import at
 from tracker.intake.offers.scope import Level, Scope
@@ -88,8 +88,9 @@ def _head_currencies(column: PriceColumn) -> Iterator[Claim[str]]:
 
 def _head_bases(column: PriceColumn, facts: FileFacts) -> Iterator[Claim[str]]:
     for cell, head in reversed(list(zip(column.column.heads, column.column.said, strict=True))):
-        if head.basis is not None:
-            yield basis_claim(head.basis, at(cell), cell.text, facts)
+        basis = basis_in_head(head)
+        if basis is not None:
+            yield basis_claim(basis, at(cell), cell.text, facts)
 
 
 def _stated_currency(level: Level, claimed: Claimed, overridden: bool) -> Iterator[Claim[str]]:

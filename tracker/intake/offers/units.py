@@ -5,13 +5,14 @@ from dataclasses import dataclass
 
 from tracker.intake.columns.cells import caliper_of, weight_of
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
-from tracker.intake.values.basis import all_units
+from tracker.intake.values.basis import find_basis
 from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.header import Role
+from tracker.intake.values.masses import find_masses
 from tracker.intake.values.sheetsize import find_sheet_sizes
 from tracker.intake.values.weight import find_weights, weight_units
 from tracker.trade.basis import Basis
-from tracker.trade.quantities import CaliperUnit, WeightUnit
+from tracker.trade.quantities import CaliperUnit, MassUnit, WeightUnit
 
 _POUNDS = frozenset({Basis.LB, Basis.CWT, Basis.MSF})
 _METRIC_BASES = frozenset({Basis.KG, Basis.M2, Basis.THOUSAND_M2})
@@ -62,12 +63,16 @@ def units_seen(sheets: Iterable[ReadSheet]) -> Units:
 
 
 def _count_text(units: Units, text: str) -> None:
-    for unit in all_units(text):
-        # 'Quotation # 12' is not in pounds.
-        if unit.words.strip() != "#":
-            _count_basis(units, unit.bases)
-    for weight in weight_units(text):
-        _count_weight(units, weight)
+    # Only units beside a number or behind 'per': 'livré' is no pound, and 'Quotation # 12' is not in pounds.
+    basis = find_basis(text)
+    if basis is not None:
+        _count_basis(units, basis.bases)
+    for mass in find_masses(text):
+        units.pounds += mass.units in ((MassUnit.LB,), (MassUnit.CWT,)) and "#" not in mass.words
+        units.kilos += mass.units == (MassUnit.KG,)
+    named = weight_units(text)
+    if len(named) == 1:
+        _count_weight(units, named[0])
     for caliper in find_calipers(text):
         _count_caliper(units, caliper.unit)
     for size in find_sheet_sizes(text):
@@ -107,6 +112,9 @@ def _count_table(units: Units, read: ReadTable) -> None:
             weight = weight_of(cell, column.weight_units)
             for one in weight.readings if weight is not None else ():
                 _count_weight(units, one.unit)
+    for column in read.columns.of(Role.MINIMUM, Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY):
+        units.pounds += column.mass_units in ((MassUnit.LB,), (MassUnit.CWT,))
+        units.kilos += column.mass_units == (MassUnit.KG,)
     for column in read.columns.of(Role.PRODUCT, Role.GRADE, Role.BASIS, Role.MINIMUM, Role.BRACKET, Role.SHEET_SIZE, Role.ROLL_WIDTH):
         for cell in read.cells(column):
             if isinstance(cell.value, str):

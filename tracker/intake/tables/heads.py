@@ -1,6 +1,5 @@
 """What a cell would be as the head of a column: a word that names it, a value spread across, a unit, a bare number."""
 
-import re
 from dataclasses import dataclass
 from decimal import Decimal
 from functools import lru_cache
@@ -16,7 +15,6 @@ PRICE_ROLES = frozenset({Role.PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.PREVI
 BOARD_ROLES = frozenset({Role.ITEM, Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE})
 AXIS_ROLES = frozenset({Role.CALIPER, Role.WEIGHT, Role.BRACKET, Role.GRADE, Role.PRODUCT, Role.SHEET_SIZE})
 _LONGEST = 120
-_BEGINS_AS_PRICE = re.compile(r"\s*[^\w\s]{0,3}\s*(?:[A-Za-z]{1,4}\s?)?[$€£¥]?\s*[\d.,]")
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,6 +100,9 @@ def _value_only(said: Header, across: str) -> bool:
     """'18 pt' carries the word 'pt', but it is a caliper and names none; 'Price 18 pt' names a price."""
     if across in ("caliper", "weight", "size"):
         return said.role in (Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.WIDTH, Role.LENGTH, Role.ROLL_WIDTH)
+    if across == "grade":
+        # 'Carton gris (URB)' has the word for board in it, and is one.
+        return said.role not in PRICE_ROLES and said.roles[0].strength < 0.9
     if across == "bracket":
         return not any(reading.role in PRICE_ROLES and reading.strength >= 0.8 for reading in said.roles)
     return False
@@ -134,5 +135,5 @@ def looks_priced(cell: Cell) -> bool:
     if not isinstance(cell.value, str):
         return False
     price = price_text(cell.text)
-    # 'All prices per 1000 kg' has a number in it, but does not begin with one.
-    return price is not None and bool(price.amounts) and (not price.rest or bool(_BEGINS_AS_PRICE.match(cell.text)))
+    # 'All prices per 1000 kg' has a number in it, and words around it.
+    return price is not None and bool(price.amounts) and (not price.rest or price.currency is not None)

@@ -56,27 +56,26 @@ def _runs(view: View, column: int) -> Iterator[list[int]]:
         cell = view.rows[row].get(column)
         if cell is None:
             continue
-        if rows and not _continues(view, column, rows, row):
+        labels = _is_label(cell) and any(right > column for right in view.rows[row])
+        if rows and not (labels and _continues(view, column, rows, row)):
             yield rows
             rows = []
-        if _is_label(cell):
+        if labels:
             rows.append(row)
     if rows:
         yield rows
 
 
 def _continues(view: View, column: int, rows: list[int], row: int) -> bool:
-    """A label goes on a run unless it comes after too wide a gap or says what the run's first label, or, after a gap,
-    any of its labels, has said already."""
+    """A label goes on a run unless it says again what the first label said, or a gap parts it from a price."""
     cell = view.rows[row][column]
-    if not _is_label(cell) or row - rows[-1] > _WIDEST_GAP + 1:
+    heads = [head_of(view.rows[before][column]) for before in rows]
+    gap = row - rows[-1]
+    if gap > _WIDEST_GAP + 1 or (gap > 1 and any(head is not None and head.price for head in heads)):
         return False
-    earlier = rows if row - rows[-1] > 1 else rows[:1]
-    heads = [head_of(view.rows[before][column]) for before in earlier]
     head = head_of(cell)
-    assert head is not None
     words = {view.rows[before][column].text.strip().casefold() for before in rows}
-    again = any(other is not None and other.role is head.role for other in heads)
+    again = head is not None and heads[0] is not None and heads[0].role is head.role
     return not again and cell.text.strip().casefold() not in words
 
 
