@@ -9,7 +9,7 @@ the text that it was read from. The words themselves live in resources/words/*.t
 a header or a sentence.
 
 numbers      number_readings, number_range, percent; sign_evidence, decimal_sign, settled: the decimal sign of a column
-money        price_text: a price cell; price_unit: 'USD/ST'; find_price_unit: the same in a header or sentence
+money        price_text: a price cell; price_unit: 'USD/ST'; find_price_unit, find_prices: the same in a sentence
 formats      number_format_currency, format_words: what a spreadsheet's number format says
 currency     currency_text, find_currencies; countries, dollar_countries: whose dollar '$' is
 basis        basis_text, find_basis, all_units; ton_definition: 'ton = 2,000 lb'
@@ -21,6 +21,7 @@ lead         lead_text, find_lead, lead_unit: calendar days; clauses: the senten
 dates        date_readings, find_dates; date_order, ordered: the order of day and month in a file
 validity     validity: in a sentence; validity_text: a cell
 brackets     bracket_text, in_kg; joined: a row of brackets without gaps
+loads        load_definitions: 'TL: 40,000 lb or more', '1 pallet = 800 kg'
 minimum      find_minimum
 charges      charge_header, find_charges
 delivery     find_delivery, delivery_text

@@ -133,12 +133,12 @@ def header(text: str) -> Header:
     currency = unit.currency if unit is not None else None
     basis = unit.basis if unit is not None else None
     weights = weight_units(text) if currency is None else ()
+    roles = header_roles(text)
     return Header(
         text=text,
-        roles=header_roles(text),
+        roles=roles,
         currency=currency,
-        # The area in 'lb/MSF' is not what a price is per; 'MSF' by itself may be.
-        basis=None if weights and basis_text(text) is None else basis,
+        basis=None if _names_no_basis(text, roles, weights) else basis,
         caliper_unit=caliper_unit(text),
         weight_units=weights,
         mass_units=find_mass_units(text),
@@ -153,6 +153,12 @@ def header(text: str) -> Header:
         weights=find_weights(text),
         sheet_sizes=find_sheet_sizes(text),
     )
+
+
+def _names_no_basis(text: str, roles: tuple[RoleReading, ...], weights: tuple[WeightUnit, ...]) -> bool:
+    """The area in 'lb/MSF' is not what a price is per, though 'MSF' by itself may be; nor is the M of 'U/M'."""
+    asks_for_unit = bool(roles) and roles[0].role is Role.BASIS
+    return asks_for_unit or (bool(weights) and basis_text(text) is None)
 
 
 @lru_cache(maxsize=8192)
@@ -219,7 +225,7 @@ def _header_phrases_among(text: str) -> list[tuple[Role, int, int, tuple[int, in
         # A phrase may stand in two lists ('delivery' is a lead time or terms): each counts.
         phrase = tuple(token for token, _, _ in found[match.first : match.after])
         roles = meanings_of_phrases("headers").get(phrase, (match.value,))
-        priced = unit[1] > unit[0] and match.after > unit[0]
+        priced = unit[0] < match.after < unit[1]
         for role in roles:
             # 'Price per' asks for a unit; with the unit behind it, it is the price.
             meant = Role.PRICE if role in (Role.BASIS, Role.PER_QUANTITY) and priced else Role(role)
@@ -233,6 +239,9 @@ def _standing_alone(text: str) -> str | None:
         return None
     found = tokens(fold(text))
     match = phrases("headers_alone").at(found, 0) if found else None
+    if match is not None and not found[0][0].isalpha() and match.after < len(found):
+        # '#' is an item's number by itself, a pound in '#/MSF'.
+        return None
     if match is None or (match.after < len(found) and phrases("headers").at(found, 0) is not None):
         return None
     rest = [token for token, _, _ in found[match.after :] if token.isalpha()]

@@ -32,7 +32,7 @@ class PriceUnit:
 @lru_cache(maxsize=65536)
 def price_text(text: str) -> PriceText | None:
     """A price cell read in full, or None where it holds neither a number nor words for 'no price'."""
-    stripped = text.strip()
+    stripped = " ".join(text.split())
     if not stripped:
         return None
     # A plain number, by far the commonest text.

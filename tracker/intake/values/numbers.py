@@ -72,7 +72,7 @@ def number_readings(text: str) -> tuple[NumberReading, ...]:
     Understands a sign, brackets for negative, the Swiss apostrophe, spaces of every width, and the ',-' that stands
     for no cents.
     """
-    folded = fold(text).strip()
+    folded = " ".join(fold(text).split())
     unsigned, negative = _sign_taken(folded)
     no_fraction = _NO_FRACTION.search(unsigned)
     if no_fraction:
