@@ -6,9 +6,10 @@ from decimal import Decimal
 import pytest
 
 from tests.store.making import VENDOR
-from tracker.store import answers, levels, rates, samples, settings, verdicts
+from tracker.store import answers, levels, measurements, rates, samples, settings, verdicts
 from tracker.store.changes import ChangedMeanwhile, Pen, history
 from tracker.store.database import Database
+from tracker.store.measurements import Taken
 
 DAY = date(2026, 11, 1)
 
@@ -147,10 +148,10 @@ def test_a_sample_comes_back_with_its_events_in_the_order_of_days(database: Data
         number, _ = samples.log(pen, VENDOR, {**values, "requested_on": DAY, "needed_by": date(2026, 12, 1)})
         samples.add_event(pen, number, "arrived", date(2026, 11, 12), None, "")
         samples.add_event(pen, number, "promised", date(2026, 11, 3), date(2026, 11, 10), "by telephone")
-        samples.add_reading(pen, number, "caliper", Decimal("18.10"), "pt", date(2026, 11, 13))
+        measurements.add_reading(pen, number, Decimal("18.10"), Taken("caliper", "pt", date(2026, 11, 13)))
     with database.reading() as connection:
         request = samples.get(connection, number)
-        assert [str(each.value) for each in samples.readings_of(connection, number)] == ["18.10"]
+        assert [str(each.value) for each in measurements.readings_of(connection, number)] == ["18.10"]
         with pytest.raises(KeyError):
             samples.get(connection, number + 1)
     assert [event.kind for event in request.events] == ["promised", "arrived"]
