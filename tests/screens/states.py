@@ -22,7 +22,7 @@ Show = Callable[[MainWindow], None]
 def pictures(folder: Path, work: Path, only: str) -> Iterator[Path]:
     """Draws every state whose name holds `only`; yields the files written."""
     theme = Theme(make_application(), "light")
-    demo = _demo_database(work)
+    demo = _demo_database(work) if "demo".startswith(only.partition("-")[0]) or not only else None
     states: list[tuple[str, Callable[[], Door], str, tuple[int, int], dict[str, Show]]] = [
         ("empty", lambda: InventedDoor(0), "light", SMALL, _some("1-today", "2-quotes", "5-samples")),
         ("empty", lambda: InventedDoor(0), "dark", SMALL, _some("1-today", "2-quotes")),

@@ -11,7 +11,7 @@ from tracker.window.look.theme import Theme
 from tracker.window.pieces import clear, words
 
 _RAIL_X = 6.0
-_LABEL_WIDTH = 104
+_LABEL_WIDTH = 110
 
 
 class Ladder(QWidget):
@@ -25,7 +25,7 @@ class Ladder(QWidget):
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(22, 0, 0, 0)
         self._grid.setHorizontalSpacing(10)
-        self._grid.setVerticalSpacing(7)
+        self._grid.setVerticalSpacing(5)
         self._grid.setColumnStretch(1, 1)
 
     def show_steps(self, steps: Sequence[Step]) -> None:
@@ -38,13 +38,13 @@ class Ladder(QWidget):
             label.setFixedWidth(_LABEL_WIDTH)
             label.setAlignment(Qt.AlignmentFlag.AlignTop)
             cell = f"  ({step.cell})" if step.cell else ""
-            value = words(f"{step.text}{cell}", wrap=True, selectable=True)
-            if step.last:
-                font = value.font()
-                font.setBold(True)
-                value.setFont(font)
-            self._grid.addWidget(label, place, 0, Qt.AlignmentFlag.AlignTop)
-            self._grid.addWidget(value, place, 1, Qt.AlignmentFlag.AlignTop)
+            sum_, equals, result = step.text.rpartition(" = ") if step.last else ("", "", step.text)
+            if equals:
+                self._grid.addWidget(words(sum_, wrap=True, selectable=True), 2 * place, 1)
+            value = words(f"{equals.lstrip()}{result}{cell}", wrap=True, selectable=True)
+            value.setProperty("kind", "strong" if step.last else "")
+            self._grid.addWidget(label, 2 * place, 0, Qt.AlignmentFlag.AlignTop)
+            self._grid.addWidget(value, 2 * place + bool(equals), 1, Qt.AlignmentFlag.AlignTop)
             self._labels.append(label)
         self.updateGeometry()
         self.update()

@@ -22,6 +22,7 @@ class Lines:
 
     lines: tuple[Line, ...]
     units: Units
+    several_sheets: bool = False
 
 
 def price_words(line: Line) -> str:
@@ -41,6 +42,12 @@ def notes_text(line: Line) -> str:
 def _numbers(lines: Lines, field: str) -> np.ndarray:
     values = [getattr(line.offer, field) for line in lines.lines]
     return np.array([np.nan if value is None else float(value) for value in values])
+
+
+def _cell(lines: Lines, row: int) -> str:
+    """'D5', with its sheet's name where the offers stand on several."""
+    source = lines.lines[row].offer.source
+    return f"{source.sheet}!{source.cell}" if lines.several_sheets else source.cell
 
 
 def _weight(lines: Lines, row: int) -> str:
@@ -66,9 +73,10 @@ LINE_COLUMNS: tuple[Column, ...] = (
     Column(
         "cell",
         fixed("Cell"),
-        text=lambda d, row: d.lines[row].offer.source.cell,
+        text=_cell,
         keys=lambda d: np.arange(len(d.lines)),
-        width=52,
+        width=56,
+        share=1,
     ),
     Column(
         "grade",

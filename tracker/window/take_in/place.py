@@ -180,7 +180,8 @@ class TakeInPlace(QWidget):
         if file is not None and file.taken is not None:
             lines = file.taken.reading.lines
             self._notes.hide()
-            self.model.show(Lines(lines, self._session.units), np.arange(len(lines)))
+            several = len({line.offer.source.sheet for line in lines}) > 1
+            self.model.show(Lines(lines, self._session.units, several), np.arange(len(lines)))
 
     def _say_what_agreeing_does(self) -> None:
         file = self.at_hand

@@ -6,12 +6,33 @@ from collections.abc import Mapping, Sequence
 from functools import partial
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QLineEdit, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLineEdit, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
-from tracker.trade.offer import Question
+from tracker.trade.offer import Choice, Question
 from tracker.window.pieces import button, clear, column, row, words
 
 _FIT_SIDE_BY_SIDE = 76
+_TYPED = ("vendor", "currency", "bracket")
+_EXAMPLES = {"vendor": "the vendor's name", "currency": "three letters, such as USD"}
+_ONLY_THE_VENDOR = "No answer here can settle it. Ask the vendor, or mend the cell in the file and take it in again."
+
+
+def can_be_typed(key: str) -> bool:
+    """Whether any text can answer a question of this key; other questions without choices have no answer here."""
+    return key.partition(":")[0] in _TYPED
+
+
+def _side_by_side(question: Question) -> list[list[Choice]]:
+    """Choices in lines that fit the card."""
+    lines: list[list[Choice]] = [[]]
+    room = _FIT_SIDE_BY_SIDE
+    for choice in question.choices:
+        if lines[-1] and room < len(choice.label) + 8:
+            lines.append([])
+            room = _FIT_SIDE_BY_SIDE
+        lines[-1].append(choice)
+        room -= len(choice.label) + 8
+    return lines
 
 
 class QuestionCard(QFrame):
@@ -24,26 +45,14 @@ class QuestionCard(QFrame):
         super().__init__(parent)
         self.question = question
         self.setProperty("kind", "panel")
-        picks = []
-        for choice in question.choices:
-            pick = button(choice.label)
-            pick.clicked.connect(partial(self._answer, choice.value))
-            picks.append(pick)
         layout = column(words(question.text, wrap=True), margins=(14, 10, 14, 8), gap=8)
-        beside = sum(len(choice.label) + 8 for choice in question.choices) <= _FIT_SIDE_BY_SIDE
-        if beside:
-            layout.addLayout(row(*picks, None, gap=8))
+        if question.choices:
+            for line in _side_by_side(question):
+                layout.addLayout(row(*(self._choice(choice) for choice in line), None, gap=8))
+        elif can_be_typed(question.key):
+            layout.addLayout(self._typing())
         else:
-            for pick in picks:
-                layout.addLayout(row(pick, None))
-        if not question.choices:
-            self._field = QLineEdit()
-            self._field.setAccessibleName(question.text)
-            self._field.setPlaceholderText("type the answer")
-            take = button("Answer")
-            take.clicked.connect(self._answer_typed)
-            self._field.returnPressed.connect(self._answer_typed)
-            layout.addLayout(row(self._field, take, gap=6))
+            layout.addWidget(words(_ONLY_THE_VENDOR, "quiet", wrap=True))
         if question.cells:
             sheet, cell = question.cells[0]
             more = f" and {len(question.cells) - 1:,} more" if len(question.cells) > 1 else ""
@@ -52,12 +61,27 @@ class QuestionCard(QFrame):
             layout.addLayout(row(show, None))
         self.setLayout(layout)
 
+    def _choice(self, choice: Choice) -> QPushButton:
+        pick = button(choice.label)
+        pick.clicked.connect(partial(self._answer, choice.value))
+        return pick
+
+    def _typing(self) -> QHBoxLayout:
+        self._field = QLineEdit()
+        self._field.setAccessibleName(self.question.text)
+        self._field.setPlaceholderText(_EXAMPLES.get(self.question.key, "type the answer"))
+        take = button("Answer")
+        take.clicked.connect(self._answer_typed)
+        self._field.returnPressed.connect(self._answer_typed)
+        return row(self._field, take, gap=6)
+
     def _answer(self, value: str, _checked: bool = False) -> None:
         self.answered.emit(self.question.key, value)
 
     def _answer_typed(self) -> None:
-        if self._field.text().strip():
-            self._answer(self._field.text().strip())
+        typed = self._field.text().strip()
+        if typed:
+            self._answer(typed.upper() if self.question.key == "currency" else typed)
 
 
 class QuestionsPane(QScrollArea):
@@ -86,7 +110,7 @@ class QuestionsPane(QScrollArea):
         """Puts these questions in place of the old ones; `given` are answers of this session by key."""
         clear(self._cards)
         if questions:
-            told = f"One answer serves the whole file and is remembered for {vendor or 'the vendor'}."
+            told = f"One answer serves the whole file and is remembered for {(vendor or 'the vendor').rstrip('.')}."
             self._cards.addWidget(words(told, "small", wrap=True))
         for question in questions:
             card = QuestionCard(question)

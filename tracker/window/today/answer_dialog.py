@@ -33,7 +33,7 @@ class AnswerDialog(QDialog):
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         first = questions[0]
         whose = f"{first.file}{f', from {first.vendor}' if first.vendor else ''}"
-        told = f"An answer serves the whole file and is remembered for {first.vendor or 'the vendor'}."
+        told = f"An answer serves the whole file and is remembered for {(first.vendor or 'the vendor').rstrip('.')}."
         self.cards = {asked.id: self._card(asked) for asked in questions}
         scroll = QScrollArea()
         scroll.setWidgetResizable(True)
@@ -46,7 +46,7 @@ class AnswerDialog(QDialog):
         leave.clicked.connect(self.reject)
         foot = row(words(told, "small", wrap=True), leave, gap=12, grow=0)
         self.setLayout(column(words(whose, "heading", wrap=True), scroll, foot, margins=18, gap=10, grow=1))
-        self.resize(_WIDTH, min(_TALLEST, inside.sizeHint().height() + 130))
+        self.resize(_WIDTH, min(_TALLEST, inside.sizeHint().height() + 112))
 
     def _card(self, asked: OpenQuestion) -> QuestionCard:
         card = QuestionCard(asked.question)

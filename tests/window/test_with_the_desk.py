@@ -1,0 +1,138 @@
+"""The window on a real, empty database: a sheet taken in, judged, looked up; a sample asked for and taken back."""
+
+import threading
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication
+
+from tests.window.conftest import settle
+from tracker.desk.opening import Desk
+from tracker.window.door import Door
+from tracker.window.main_window import QUOTES, SHEET, MainWindow
+
+pytestmark = pytest.mark.gui
+HEADER = "vendor,product,grade,coated_sides,caliper_pt,basis_weight_lb_msf,price,currency,basis,from_kg,below_kg,lead_days,valid_until,received"  # noqa: E501
+
+
+@pytest.fixture
+def window(open_window, tmp_path) -> MainWindow:
+    return open_window(Door(str(tmp_path / "board.sqlite")))
+
+
+@pytest.fixture
+def sheet(tmp_path):
+    rows = [
+        f"Tolmere Board,Bleached C1S,SBS,1,{points},{weight},{price},USD,short_ton,,,21,2099-12-31,2026-11-02"
+        for points, weight, price in ((14, 58, 1310), (16, 65, 1295), (18, 72, 1280), (20, 79, 2400))
+    ]
+    path = tmp_path / "tolmere.csv"
+    path.write_text("\n".join([HEADER, *rows]) + "\n", encoding="utf-8")
+    return path
+
+
+def test_a_sheet_from_dropping_it_to_its_cell(window: MainWindow, qtbot, sheet) -> None:
+    assert window.today._stack.currentWidget() is window.today.welcome
+    window.take_in_files([sheet])
+    settle(qtbot, window)
+    assert window.take_in.agree.text() == "Take in 4 offers"
+    window.take_in.agree.click()
+    settle(qtbot, window)
+    assert window.stack.currentIndex() == QUOTES
+    comparison = window.session.comparison
+    assert len(comparison.snapshot) == 4
+    assert window.quotes.model.rowCount() == 4
+
+    window.quotes.table.setFocus()
+    window.session.select_offer(3)
+    settle(qtbot, window)
+    steps = window.quotes.reasons._ladder._steps
+    assert steps[0].cell
+    assert steps[-1].last
+    window.show_in_sheet()
+    settle(qtbot, window)
+    assert window.stack.currentIndex() == SHEET
+    assert window.sheet.sheet.view.currentIndex().data() == "2400"
+
+    window.undo()
+    settle(qtbot, window)
+    assert not window.session.comparison.shown.any() or not len(window.session.comparison.snapshot)
+    window.redo()
+    settle(qtbot, window)
+    assert window.session.comparison.shown.sum() == 4
+
+
+def test_a_sample_is_asked_for_promised_and_taken_back(window: MainWindow, qtbot) -> None:
+    control = Qt.KeyboardModifier.ControlModifier
+    qtbot.keyClick(window, Qt.Key.Key_N, control)
+    for text, key in (("Tolmere", Qt.Key.Key_Tab), ("SBS", Qt.Key.Key_Tab), ("18", Qt.Key.Key_Return)):
+        qtbot.keyClicks(QApplication.focusWidget(), text)
+        qtbot.keyClick(QApplication.focusWidget(), key)
+    settle(qtbot, window)
+    assert [sample.vendor for sample in window.session.samples] == ["Tolmere"]
+    window.samples.table.setFocus()
+    qtbot.keyClick(window.samples.table, Qt.Key.Key_P)
+    qtbot.keyClicks(window.samples.record.until, "2 weeks")
+    qtbot.keyClick(window.samples.record.until, Qt.Key.Key_Return)
+    settle(qtbot, window)
+    assert str(window.session.samples[0].state) == "promised"
+    window.undo()
+    settle(qtbot, window)
+    assert str(window.session.samples[0].state) == "requested"
+    window.undo()
+    settle(qtbot, window)
+    assert window.session.samples == ()
+    assert window.message.text.startswith("Undone")
+
+
+def test_what_cannot_be_is_said_in_a_sentence(window: MainWindow, qtbot) -> None:
+    window.go_samples()
+    form = window.samples.form
+    form.vendor.setText("Tolmere")
+    form.grade.setText("SBS")
+    form.needed.setText("2020-01-01")
+    form.log()
+    settle(qtbot, window)
+    assert window.session.samples == ()
+    assert window.message.text.endswith(".")
+    assert "Traceback" not in window.message.text
+    assert form.vendor.text() == "Tolmere"
+
+
+def test_a_level_moves_the_expected_prices(window: MainWindow, qtbot, sheet) -> None:
+    window.take_in_files([sheet])
+    settle(qtbot, window)
+    window.take_in.agree.click()
+    settle(qtbot, window)
+    before = window.session.comparison.band_high.copy()
+    window.go_reference()
+    form = window.reference.level
+    form.per_tonne.setText("2600")
+    form.source.setText("trade press")
+    form.set_level()
+    settle(qtbot, window)
+    assert "2,600 USD per tonne" in form._so_far.text()
+    assert (window.session.comparison.band_high != before).all()
+
+
+def test_the_window_never_asks_the_desk_on_its_own_thread(open_window, qtbot, tmp_path, sheet) -> None:
+    seen = []
+
+    class Watched(Door):
+        @property
+        def desk(self) -> Desk:
+            seen.append(threading.get_ident())
+            return super().desk
+
+    window = open_window(Watched(str(tmp_path / "watched.sqlite")))
+    window.take_in_files([sheet])
+    settle(qtbot, window)
+    window.take_in.agree.click()
+    settle(qtbot, window)
+    window.session.select_offer(1)
+    for place in range(4):
+        window.go(place)
+    settle(qtbot, window)
+    assert len(seen) > 10
+    assert len(set(seen)) == 1
+    assert seen[0] != threading.get_ident()
