@@ -76,6 +76,9 @@ def _candidates(said: Sequence[Header]) -> dict[Role, float]:
             if worded and not _by_words(head):
                 continue
             found[reading.role] = max(found.get(reading.role, 0.0), reading.strength - 0.15 * level)
+        # '#/MSF' is read as a number sign; that it is a unit of basis weight too is left to the cells.
+        if len(head.weight_units) == 1 and head.currency is None:
+            found.setdefault(Role.WEIGHT, 0.85 - 0.15 * level)
     return found
 
 

@@ -6,15 +6,18 @@ from decimal import Decimal
 from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import looks_priced
+from tracker.intake.values.brackets import Bracket, bracket_text
 from tracker.intake.values.caliper import CaliperReading, bare_caliper, in_unit
 from tracker.intake.values.company import company_name
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.header import Header, Role
+from tracker.intake.values.masses import find_mass_units
 from tracker.intake.values.money import price_unit
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.statements import Remark, says
 from tracker.intake.values.weight import WeightReading, weight_in
 from tracker.intake.words.lists import phrases
+from tracker.trade.quantities import MassUnit
 
 UNNAMED = "no column is called a price"
 """The doubt that a stated currency and unit and usual prices lay to rest."""
@@ -92,12 +95,12 @@ def _doubt(columns: Columns, unsure: bool) -> str:
 def _price_column(column: Column, kind: Kind, corner: Sequence[Header]) -> PriceColumn:
     lowest = column.said[-1] if column.said else None
     spread = [head for head in column.said if head.grade is not None and head.grade.grades]
-    bracket_level = next((level for level, head in enumerate(column.said) if _is_bracket(head)), None)
+    bracket_level, bracket = _bracket(column)
     return PriceColumn(
         column,
         kind,
         delivery=_delivery(column),
-        bracket=None if bracket_level is None else column.said[bracket_level].bracket,
+        bracket=bracket,
         bracket_head=None if bracket_level is None else column.heads[bracket_level],
         caliper=_caliper(column, corner),
         weights=_weights(column, corner),
@@ -108,6 +111,27 @@ def _price_column(column: Column, kind: Kind, corner: Sequence[Header]) -> Price
         label=_label(column),
         indicative=any(Remark.INDICATIVE in says(head.text) for head in column.said),
     )
+
+
+def _bracket(column: Column) -> tuple[int | None, Bracket | None]:
+    """The header level that is an order size, and the order size; bare figures take the unit of the heading above."""
+    for level, head in enumerate(column.said):
+        if _is_bracket(head):
+            return level, head.bracket
+    if len(column.said) < 2:
+        return None, None
+    bracket = bracket_text(column.said[-1].text, _order_units(column.said[:-1]))
+    return (len(column.said) - 1, bracket) if bracket is not None and not bracket.alone else (None, None)
+
+
+def _order_units(heads: Sequence[Header]) -> tuple[MassUnit, ...]:
+    """The unit of order sizes in a heading: 'EUR/Tonne bei Abnahme in t' prices by the tonne and counts orders in t."""
+    for head in reversed(heads):
+        rest = head.text if head.basis is None else head.text.replace(head.basis.words, " ", 1)
+        units = find_mass_units(rest)
+        if units:
+            return units
+    return ()
 
 
 def _is_bracket(head: Header) -> bool:

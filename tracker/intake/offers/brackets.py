@@ -49,13 +49,23 @@ def _across(columns: Columns, facts: FileFacts) -> dict[int, Said[KgBracket]]:
     return found
 
 
-def _joined(brackets: tuple[Bracket, ...], facts: FileFacts) -> tuple[KgBracket, ...]:
+def _joined(written: tuple[Bracket, ...], facts: FileFacts) -> tuple[KgBracket, ...]:
+    brackets = tuple(_weighed(bracket, facts) for bracket in written)
     ton = facts.ton
     masses = [mass for bracket in brackets for mass in (bracket.start, bracket.end) if mass is not None]
     if masses and all(not mass.ambiguous_ton or ton_of(mass, facts) is MassUnit.TONNE for mass in masses):
         ton = MassUnit.TONNE
     found = joined(brackets, ton, facts.decimal_sign)
     return tuple(_answered(bracket, kg, facts) for bracket, kg in zip(brackets, found, strict=True))
+
+
+def _weighed(bracket: Bracket, facts: FileFacts) -> Bracket:
+    """A truckload or less than one, in the weight that the file gives a truckload."""
+    if bracket.not_weight == "truckload" and "truckload" in facts.loads:
+        return Bracket(bracket.words, start=facts.loads["truckload"])
+    if bracket.not_weight == "part_load" and "truckload" in facts.loads:
+        return Bracket(bracket.words, end=facts.loads["truckload"])
+    return bracket
 
 
 def _answered(bracket: Bracket, kg: KgBracket, facts: FileFacts) -> KgBracket:

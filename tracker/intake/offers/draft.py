@@ -22,12 +22,18 @@ from tracker.trade.offer import (
 
 @dataclass(slots=True)
 class Draft:
-    """One price cell's offer before it is final. `asked` holds the keys of the questions that hold it back."""
+    """One price cell's offer before it is final. `asked` holds the keys of the questions that hold it back.
+
+    `label`, `row_key`, `block` and `row_words` say where it stands: its column's extra words, its row, its column and
+    sub-heading, and the row's other cells.
+    """
 
     sheet: str
     cell: Cell
     label: str = ""
     row_key: int = 0
+    block: tuple[int, int] = (0, 0)
+    row_words: tuple[str, ...] = ()
     vendor: str | None = None
     product: str = ""
     grade: str | None = None

@@ -10,9 +10,12 @@ from tracker.intake.offers.units import Units, units_seen
 from tracker.intake.values.currency import countries, find_currencies
 from tracker.intake.values.dates import DateOrder, date_order, ordered
 from tracker.intake.values.grade import GradeReading, LegendEntry
+from tracker.intake.values.lead import clauses
+from tracker.intake.values.masses import Mass, find_masses
 from tracker.intake.values.numbers import SignEvidence
 from tracker.intake.values.statements import SaysDate, SaysTon, SaysWeightBasis, Statement, statements
 from tracker.intake.words.fold import fold
+from tracker.intake.words.lists import phrases
 from tracker.trade.offer import Answers
 from tracker.trade.quantities import MassUnit, WeightUnit
 
@@ -29,6 +32,7 @@ class FileFacts:
     weight_unit: WeightUnit | None = None
     named_dollars: frozenset[str] = frozenset()
     abroad: bool = False
+    loads: dict[str, Mass] = field(default_factory=dict)
     names: dict[str, GradeReading] = field(default_factory=dict)
     list_date: date | None = None
     answered: Answers = field(default_factory=Answers)
@@ -47,6 +51,7 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     facts.weight_unit = _weight_unit(said, answers)
     facts.named_dollars = frozenset(code for text in texts for code in _dollars(text))
     facts.abroad = any(countries(text) - {"US"} for text in texts)
+    facts.loads = _loads(texts)
     facts.names = _names(said)
     facts.list_date = _list_date(said, facts.date_order) or answers.received
     return facts
@@ -101,6 +106,18 @@ def _dollars(text: str) -> Iterator[str]:
 
 
 _DOLLARS = frozenset({"USD", "CAD", "AUD", "NZD", "HKD", "SGD", "TWD", "MXN"})
+
+
+def _loads(texts: Iterable[str]) -> dict[str, Mass]:
+    """What the file says a truckload weighs: 'Truckload = 40,000 lb minimum'; said two ways, it says nothing."""
+    found: dict[str, set[Mass]] = {}
+    for text in texts:
+        for clause in clauses(text):
+            loads = {match.value for match in phrases("bracket").find(clause)} & {"truckload", "pallet", "roll"}
+            masses = find_masses(clause)
+            if len(loads) == 1 and len(masses) == 1:
+                found.setdefault(loads.pop(), set()).add(masses[0])
+    return {load: masses.pop() for load, masses in found.items() if len(masses) == 1}
 
 
 def _names(said: Iterable[Statement]) -> dict[str, GradeReading]:

@@ -47,6 +47,7 @@ class TableReader:
         self._signs = {price.index: self._sign(price) for price in read.columns.prices}
         self._offers = tuple(price for price in read.columns.prices if price.kind is Kind.OFFER)
         self._kept: list[object] = []
+        self._priced = frozenset(price.index for price in read.columns.prices)
 
     def read(self) -> TableOffers:
         rows = Rows(self._read.table, self._read.columns)
@@ -104,7 +105,9 @@ class TableReader:
         self, whole: WholeRow, price: PriceColumn, cell: Cell, read: PriceCell, board: Board, terms: Terms, scope: Scope,
         brackets: Brackets,
     ) -> Draft:  # fmt: skip
-        draft = Draft(self._read.table.view.sheet, cell, price.label, whole.row.index)
+        block = (price.index, id(whole.row.headings))
+        words = tuple(self._other_cells(whole))
+        draft = Draft(self._read.table.view.sheet, cell, price.label, whole.row.index, block, words)
         here = with_column(board, price)
         fill_board(draft, here, self._facts)
         fill_terms(draft, terms, price, self._vendor)
@@ -121,6 +124,10 @@ class TableReader:
         if price.indicative or read.indicative:
             draft.evidence.append(Said("indicative", draft.where, cell.text).evidence("indicative"))
         return draft
+
+    def _other_cells(self, whole: WholeRow) -> Iterator[str]:
+        """All that the row says besides its prices."""
+        return (cell.text.strip() for index, cell in sorted(whole.cells.items()) if index not in self._priced)
 
     def _money(self, price: PriceColumn, scope: Scope) -> Around:
         key = (price.index, id(scope))

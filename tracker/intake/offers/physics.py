@@ -16,6 +16,8 @@ from tracker.trade.quantities import density
 # What any board has cost per tonne in the larger currencies; common practice, no source. Only a note hangs on it.
 _USUAL = {"SEK": (2_500, 40_000), "NOK": (2_500, 40_000), "DKK": (1_800, 30_000), "PLN": (1_000, 16_000)}
 _USUAL_ELSEWHERE = (200, 4_000)
+_ABSURD = 20
+"""So many times below or above the usual, a price is on another basis than it says, or misread."""
 _MAIN = frozenset({"USD", "EUR", "GBP", "CHF", "CAD", "AUD"})
 
 
@@ -46,3 +48,9 @@ def far_off(price: Decimal, currency: str, basis: Basis, board: BoardMeasure) ->
     tonne = per_tonne(price, basis, board)
     low, high = _USUAL.get(currency, _USUAL_ELSEWHERE)
     return tonne if tonne is not None and not low <= tonne <= high else None
+
+
+def absurd(tonne: Fraction, currency: str) -> bool:
+    """A price per tonne that no board ever cost."""
+    low, high = _USUAL.get(currency, _USUAL_ELSEWHERE)
+    return not Fraction(low, _ABSURD) <= tonne <= high * _ABSURD

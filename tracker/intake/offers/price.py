@@ -8,7 +8,7 @@ from tracker.intake.offers.board import Board
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.money import Around, basis_claim, currency_claim, foreign_unit, unit_of_text
-from tracker.intake.offers.physics import far_off
+from tracker.intake.offers.physics import absurd, far_off
 from tracker.intake.offers.price_cell import PriceCell, Standing
 from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import at
@@ -44,7 +44,7 @@ def fill_price(
 
 def _unit_cells(whole: WholeRow, columns: Columns) -> list[Cell]:
     """The row's unit and currency cells; how many units and which ('100' | 'kg') are one unit."""
-    wanted = columns.of(Role.BASIS, Role.CURRENCY)
+    wanted = columns.of(Role.BASIS, Role.PER_QUANTITY, Role.CURRENCY)
     cells = [whole.cells[column.index] for column in wanted if column.index in whole.cells]
     counts = [cell for cell in cells if isinstance(cell.value, Decimal) or cell.text.strip().isdigit()]
     named = [cell for cell in cells if cell not in counts]
@@ -189,11 +189,15 @@ def _ask_basis(draft: Draft, settled: Settled[str], facts: FileFacts) -> None:
 
 
 def _look(draft: Draft) -> None:
-    """A price far outside what board costs is told, not changed."""
+    """A price far outside what board costs is told; one that no board ever cost is asked."""
     if draft.price is None or draft.currency is None or draft.basis is None:
         return
     measure = BoardMeasure(draft.grammage_gsm, draft.sheet_mm)
     tonne = far_off(draft.price, draft.currency, draft.basis, measure)
     if tonne is not None:
         text = f"This makes {float(tonne):,.0f} {draft.currency} a tonne, far outside what board usually costs."
-        draft.note(NoteCode.OUTSIDE_USUAL_RANGE, draft.where, text)
+        if absurd(tonne, draft.currency):
+            key = f"price:{draft.where}"
+            draft.ask(NoteCode.OUTSIDE_USUAL_RANGE, key, draft.where, text, draft.cell.text.strip())
+        else:
+            draft.note(NoteCode.OUTSIDE_USUAL_RANGE, draft.where, text)

@@ -64,7 +64,7 @@ def _disagree(draft: Draft, twin: Draft) -> None:
 
 
 def without_repeats(drafts: Iterable[Draft]) -> list[Draft]:
-    """Drops an accepted offer that repeats an earlier one in every field, so that it is never accepted twice."""
+    """Drops an accepted offer whose row repeats an earlier one in every cell, so that it is never accepted twice."""
     kept: list[Draft] = []
     seen: set[tuple[object, ...]] = set()
     for draft in drafts:
@@ -77,8 +77,24 @@ def without_repeats(drafts: Iterable[Draft]) -> list[Draft]:
     return kept
 
 
+def disagreeing_rows(drafts: Iterable[Draft]) -> None:
+    """Asks about rows of one table that are the same in everything but the price."""
+    first: dict[tuple[object, ...], Draft] = {}
+    for draft in drafts:
+        if draft.refused or draft.price is None:
+            continue
+        key = (draft.block, draft.row_words, *_about(draft), draft.currency, draft.basis)
+        earlier = first.setdefault(key, draft)
+        if earlier is draft or earlier.price is None:
+            continue
+        if abs(earlier.price - draft.price) * 100 > max(earlier.price, draft.price):
+            if not any(asked.code is NoteCode.PRICES_DISAGREE for asked in earlier.asked):
+                _disagree(earlier, draft)
+            _disagree(draft, earlier)
+
+
 def _all_of(draft: Draft) -> tuple[object, ...]:
     return (
-        *_about(draft), draft.product, draft.coated_sides, draft.price, draft.currency, draft.basis, draft.minimum_kg,
+        draft.row_words, *_about(draft), draft.product, draft.coated_sides, draft.price, draft.currency, draft.basis, draft.minimum_kg,
         draft.lead_days, draft.valid_until, draft.delivered, draft.charges,
     )  # fmt: skip

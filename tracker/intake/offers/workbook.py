@@ -14,7 +14,7 @@ from tracker.intake.offers.pass_over import passed_table, passed_whole
 from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
-from tracker.intake.offers.twins import joined_bases, without_repeats
+from tracker.intake.offers.twins import disagreeing_rows, joined_bases, without_repeats
 from tracker.intake.offers.vendor import vendor_among
 from tracker.intake.tables.find import find_tables
 from tracker.intake.tables.table import Words
@@ -71,7 +71,9 @@ def _read_tables(
         vendor = vendor_among(read.table.titles) or vendor_among(sheet.found.texts) or file_vendor
         offers = TableReader(read, levels, claimed, facts, vendor).read()
         found.passed.extend(offers.passed)
-        found.drafts.extend(_by_row(offers.drafts))
+        drafts = list(_by_row(offers.drafts))
+        disagreeing_rows(drafts)
+        found.drafts.extend(drafts)
     if len(found.drafts) == before and not sheet.tables:
         found.passed.append(PassedOver(sheet.name, f"1-{sheet.found.view.order[-1] + 1}" if sheet.found.view.order else "", "no prices"))
 

@@ -8,6 +8,7 @@ from tracker.intake.tables.body import body_of
 from tracker.intake.tables.headless import described_columns, price_columns, priced_rows
 from tracker.intake.tables.heads import head_of_words
 from tracker.intake.tables.segments import segments_of
+from tracker.intake.tables.sentences import spoken_offers
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
 from tracker.intake.tables.turned import Labels, label_runs
 from tracker.intake.tables.view import View, part_of, turned
@@ -204,10 +205,21 @@ def _leads_somewhere(band: View, zone: Zone) -> bool:
     return any(columns & band.rows[row].keys() for row in band.order if zone.bottom < row <= zone.bottom + 12)
 
 
+def _spoken_table(band: View) -> SheetTables:
+    """A letter's lines that are offers, as a table; everything else it says stands around them."""
+    spoken = spoken_offers(band)
+    if spoken is None:
+        return SheetTables(band, (), tuple(words_of(band, band.order)))
+    body = body_of(spoken, spoken.order, frozenset({1}))
+    table = Table(spoken, (HeadedColumn(0), HeadedColumn(1)), body.rows, spoken.order[0], spoken.order[-1])
+    others = [row for row in band.order if row not in spoken.rows]
+    return SheetTables(band, (table,), tuple(words_of(band, others)))
+
+
 def _headless_tables(band: View) -> SheetTables:
     rows = priced_rows(band)
     if not rows:
-        return SheetTables(band, (), tuple(words_of(band, band.order)))
+        return _spoken_table(band)
     columns = described_columns(band, rows)
     others = [row for row in band.order if row < rows[0]]
     body = body_of(band, [row for row in band.order if row >= rows[0]], price_columns(band, rows))

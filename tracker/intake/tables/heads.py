@@ -69,6 +69,8 @@ def head_of_words(text: str) -> Head | None:
         return Head(number=readings[0].value)
     said = header(text)
     across = _across(said)
+    if not across and _is_bare_range(text):
+        across = "bracket"
     if not across and _is_price(text):
         return None
     named = bool(said.roles) and said.roles[0].strength >= 0.55 and not _value_only(said, across)
@@ -106,6 +108,12 @@ def _value_only(said: Header, across: str) -> bool:
     if across == "bracket":
         return not any(reading.role in PRICE_ROLES and reading.strength >= 0.8 for reading in said.roles)
     return False
+
+
+def _is_bare_range(text: str) -> bool:
+    """'< 5' or '5 - 20': an order size whose unit stands in the heading above."""
+    price = price_text(text)
+    return price is not None and price.is_range and price.currency is None and price.basis is None and not price.rest
 
 
 def _is_price(text: str) -> bool:
