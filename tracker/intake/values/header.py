@@ -22,6 +22,7 @@ from tracker.intake.values.weight import WeightReading, find_weights, weight_uni
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.likeness import meanings_of_phrases, near_miss
 from tracker.intake.words.lists import phrases
+from tracker.trade.basis import Basis
 from tracker.trade.quantities import CaliperUnit, MassUnit, WeightUnit
 
 
@@ -288,7 +289,7 @@ def _by_unit(text: str) -> list[RoleReading]:
     elif (
         unit is not None
         and unit.basis is not None
-        and unit.basis.bases
+        and unit.basis.bases - {Basis.SHEET}
         and (not weights or basis_text(text) is not None)
     ):
         readings.append(RoleReading(Role.PRICE, 0.55, text))

@@ -53,7 +53,8 @@ def lead_unit(text: str) -> LeadUnit | None:
 
 @cache
 def _lead_phrases() -> Phrases[str]:
-    return Phrases({key: found for key, found in words("lead").items() if key != "topic"})
+    about = {"filler": tuple(word for group in words("about").values() for word in group)}
+    return Phrases({key: found + about.get(key, ()) for key, found in words("lead").items()})
 
 
 _COUNT = re.compile(r"\d+(?:[.,]\d+)?")
@@ -152,7 +153,8 @@ def _abbreviation(text: str, stop: int) -> bool:
 
 @cache
 def _short_forms() -> frozenset[str]:
-    return frozenset(fold(word).rstrip(".") for group in words("short_forms").values() for word in group)
+    short = (word for section in ("short_forms", "about") for group in words(section).values() for word in group)
+    return frozenset(fold(word).rstrip(".") for word in short)
 
 
 @lru_cache(maxsize=8192)

@@ -12,7 +12,7 @@ from tracker.intake.values.currency import CurrencyReading, currency_phrases
 from tracker.intake.values.numbers import SPACED_NUMBER, NumberReading, number_readings
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, words
-from tracker.intake.words.phrases import Phrases, Token
+from tracker.intake.words.phrases import Found, Phrases, Token
 
 
 @dataclass(frozen=True, slots=True)
@@ -174,11 +174,18 @@ class PriceWalk:
     def _currency(self, position: int) -> int | None:
         place = self.place_at.get(position)
         match = currency_phrases().at(self.tokens, place) if place is not None else None
-        if match is None:
+        if match is None or self._only_a_letter(match):
             return None
         reading = currencies.reading_of(*match.value, self.text[match.start : match.end])
         self.currency = reading if self.currency is None else currencies.combined(self.currency, reading)
         return match.end
+
+    def _only_a_letter(self, match: Found[tuple[str, bool]]) -> bool:
+        """'c' and 'p' are hundredths right behind a number or before a unit ('84p', 'c/lb'), not in 'P. net EUR/t'."""
+        if match.end - match.start > 1 or not self.folded[match.start].isalpha():
+            return False
+        behind_a_number = bool(self.numbers) and self.basis is None and self.currency is None
+        return not behind_a_number and after_per(self.tokens, match.after, weak=False) == match.after
 
     def _mark(self, position: int) -> int | None:
         footnote = _FOOTNOTE.match(self.folded, position)
