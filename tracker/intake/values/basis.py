@@ -170,9 +170,3 @@ def ton_definition(text: str) -> MassUnit | None:
         return None
     said = {match.value for match in phrases("ton_definitions").find(text)}
     return MassUnit(said.pop()) if len(said) == 1 else None
-
-
-def all_units(text: str) -> tuple[BasisReading, ...]:
-    """Every unit in a text, after 'per' or not: evidence of how the vendor measures."""
-    folded = fold(text)
-    return tuple(reading_of(m.value, text[m.start : m.end]) for m in basis_phrases().among(tokens(folded)))

@@ -16,7 +16,6 @@ SHARED: dict[str, tuple[str, ...]] = {
     "peso": ("MXN", "CLP", "COP", "ARS"),
     "cent": (*DOLLARS, "EUR"),
 }
-_DOLLAR_OF = {"US": "USD", "CA": "CAD", "AU": "AUD", "NZ": "NZD", "HK": "HKD", "SG": "SGD", "TW": "TWD", "MX": "MXN"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,11 +79,6 @@ def find_currencies(text: str) -> tuple[CurrencyReading, ...]:
 def countries(text: str) -> frozenset[str]:
     """The countries (ISO 3166 alpha-2) that an address or sentence names; states and provinces count for theirs."""
     return frozenset(match.value for match in phrases("countries").find(text))
-
-
-def dollar_countries(text: str) -> frozenset[str]:
-    """The dollars of the countries that a text names: 'Mississauga, Ontario' -> {'CAD'}."""
-    return frozenset(_DOLLAR_OF[country] for country in countries(text) if country in _DOLLAR_OF)
 
 
 def combined(one: CurrencyReading, other: CurrencyReading) -> CurrencyReading:

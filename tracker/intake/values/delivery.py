@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from functools import cache, lru_cache
 
 from tracker.intake.words.fold import fold, tokens
-from tracker.intake.words.lists import phrases, words
+from tracker.intake.words.lists import words
 from tracker.intake.words.phrases import Found, Phrases
 
 
@@ -63,8 +63,3 @@ def delivery_text(text: str) -> Delivery | None:
     if not found or found[0].start > 0:
         return None
     return find_delivery(text)
-
-
-def is_only_delivery(text: str) -> bool:
-    """The text is a term and nothing else."""
-    return phrases("delivery").whole(text) is not None or phrases("incoterms").whole(text) is not None

@@ -26,14 +26,6 @@ class NumberReading:
 
 
 @dataclass(frozen=True, slots=True)
-class NumberRange:
-    """Two numbers with a dash or a word for 'to' between them."""
-
-    low: tuple[NumberReading, ...]
-    high: tuple[NumberReading, ...]
-
-
-@dataclass(frozen=True, slots=True)
 class SignEvidence:
     """How many texts can only be read with a decimal point, and how many only with a decimal comma."""
 
@@ -52,7 +44,6 @@ class SignEvidence:
 # nothing but full groups of three follow, so that '18 350' in a description stays two numbers elsewhere.
 NUMBER = r"(?:\d+(?:[.,']\d+)*|[.,]\d+)"
 SPACED_NUMBER = r"(?:\d{1,3}(?: \d{3})+(?:[.,]\d+)?(?!\d)|\d+(?:[.,']\d+)*|[.,]\d+)"
-RANGE_SIGN = r"(?:\s*(?:-{1,2}|\.\.\.?|…)\s*|\s+(?:to|bis|a|hasta|till|til)\s+)"
 
 _GROUPED = {
     "": re.compile(r"(?P<whole>0|[1-9]\d*)"),
@@ -133,21 +124,6 @@ def _read_as(text: str, group: str, sign: str) -> NumberReading | None:
     # A group sign that is '.' or ',' implies the other as decimal sign.
     implied = {".": ",", ",": "."}.get(group, "")
     return NumberReading(Decimal(digits), implied)
-
-
-_RANGE = re.compile(rf"({SPACED_NUMBER}){RANGE_SIGN}({SPACED_NUMBER})")
-
-
-@lru_cache(maxsize=8192)
-def number_range(text: str) -> NumberRange | None:
-    """A range of two positive numbers, the first no larger than the second in some reading: '12.50-13.75'."""
-    match = _RANGE.fullmatch(fold(text).strip())
-    if match is None:
-        return None
-    low, high = number_readings(match[1]), number_readings(match[2])
-    if not low or not high or low[0].value > high[-1].value:
-        return None
-    return NumberRange(low, high)
 
 
 @lru_cache(maxsize=8192)
