@@ -1,6 +1,7 @@
 """When two offers are the same one at another date: same vendor, board, bracket, currency and delivery."""
 
 from decimal import Decimal
+from functools import lru_cache
 from hashlib import blake2b
 
 from tracker.trade.offer import GrammageFrom, Offer
@@ -17,7 +18,7 @@ def board_key(offer: Offer, vendor_id: int | None, file_id: int) -> int:
     sides = offer.sheet_mm or (None, None)
     parts = (
         owner,
-        " ".join(offer.product.split()).casefold(),
+        _folded(offer.product),
         offer.grade,
         offer.coated_sides,
         offer.currency,
@@ -28,6 +29,11 @@ def board_key(offer: Offer, vendor_id: int | None, file_id: int) -> int:
     return int.from_bytes(digest, "big", signed=True)
 
 
+def _folded(words: str) -> str:
+    return " ".join(words.split()).casefold()
+
+
+@lru_cache(4096)
 def _plain(value: Decimal | None) -> str:
-    # The same measure however many zeros it is written with, and after the twelfth digit of a conversion.
+    # The same measure however many zeros it is written with, and after the ninth digit of a conversion.
     return "" if value is None else format(value, ".9g")

@@ -157,9 +157,15 @@ def _stored(row: Row[Any]) -> StoredFile:
 
 def pack_evidence(lines: Sequence[Line]) -> bytes:
     """What said each field of each line, small: every distinct piece once, the lines as numbers into them."""
-    pieces: dict[Evidence, int] = {}
-    uses = [[pieces.setdefault(piece, len(pieces)) for piece in line.evidence] for line in lines]
-    plain = [[piece.field, piece.said_by, piece.words, piece.against] for piece in pieces]
+    # By identity: what a header said is one object for all its lines, and hashing the words of each would take longer.
+    numbers: dict[int, int] = {}
+    plain: list[list[str]] = []
+    uses: list[list[int]] = []
+    for line in lines:
+        for piece in line.evidence:
+            if numbers.setdefault(id(piece), len(plain)) == len(plain):
+                plain.append([piece.field, piece.said_by, piece.words, piece.against])
+        uses.append([numbers[id(piece)] for piece in line.evidence])
     return zlib.compress(json.dumps([plain, uses], separators=(",", ":")).encode(), _ZIP_LEVEL)
 
 

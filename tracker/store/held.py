@@ -3,8 +3,9 @@
 from dataclasses import dataclass
 from typing import Any
 
-from sqlalchemy import Connection, delete, func, insert, select
+from sqlalchemy import Connection, delete, func, select
 
+from tracker.store.bulk import insert_rows
 from tracker.store.offers import note_from_plain, note_to_plain
 from tracker.store.tables import held_line, price_file, question, vendor
 from tracker.trade.offer import Choice, Line, Note, NoteCode, Question, Reading, State
@@ -40,10 +41,8 @@ def add(connection: Connection, file_id: int, reading: Reading) -> None:
     """Stores a reading's questions and its lines that were not accepted."""
     asked = [_question_row(file_id, each) for each in reading.questions]
     waiting = [_line_row(file_id, line) for line in reading.lines if line.state is not State.ACCEPTED]
-    if asked:
-        connection.execute(insert(question), asked)
-    if waiting:
-        connection.execute(insert(held_line), waiting)
+    insert_rows(connection, question, asked)
+    insert_rows(connection, held_line, waiting)
 
 
 def replace(connection: Connection, file_id: int, reading: Reading) -> None:

@@ -97,7 +97,8 @@ def _broken_references(connection: Connection) -> Iterator[str]:
                 )
                 count = connection.execute(missing.select_from(table)).scalar_one()
                 if count:
-                    yield f"{table.name}: rows that name a {other.table.name} that is not there: {count}. Restore a backup."
+                    there = other.table.name
+                    yield f"{table.name}: rows that name a {there} that is not there: {count}. Restore a backup."
 
 
 def _odd_files(connection: Connection) -> Iterator[str]:

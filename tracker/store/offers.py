@@ -6,10 +6,11 @@ from datetime import date
 from decimal import Decimal
 from typing import Any
 
-from sqlalchemy import Connection, RowMapping, insert, select
+from sqlalchemy import Connection, RowMapping, select
 
 from tracker.store import vendors
 from tracker.store.boards import board_key
+from tracker.store.bulk import insert_rows
 from tracker.store.tables import charge, offer, vendor
 from tracker.store.types import NotKept, exact_values, join, split
 from tracker.trade.basis import Basis
@@ -39,9 +40,7 @@ def add(
     """
     ids = _VendorIds(connection, vendor_name)
     rows = [_row(file_id, position, line, ids.of(line.offer.vendor), received) for position, line in lines]
-    if not rows:
-        return 0
-    connection.execute(insert(offer), rows)
+    insert_rows(connection, offer, rows)
     _add_charges(connection, file_id, [(position, line.offer) for position, line in lines if line.offer.charges])
     return len(rows)
 
@@ -111,7 +110,7 @@ def _add_charges(connection: Connection, file_id: int, charged: Sequence[tuple[i
         return
     query = select(offer.c.position, offer.c.id).where(offer.c.price_file_id == file_id)
     ids = {row.position: row.id for row in connection.execute(query)}
-    connection.execute(insert(charge), [row for position, read in charged for row in _charge_rows(ids[position], read)])
+    insert_rows(connection, charge, [row for position, read in charged for row in _charge_rows(ids[position], read)])
 
 
 def _charge_rows(offer_id: int, read: Offer) -> Iterator[Row]:

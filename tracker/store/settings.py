@@ -10,6 +10,9 @@ from tracker.store.tables import setting
 TODAY = "today"
 """The day on which the database stands still: only the demo's does."""
 
+IDENTITY = "identity"
+"""What tells this database from every other one, so that the same number in two calendars is not taken for one."""
+
 
 def get(connection: Connection, key: str) -> Any:
     """A setting's value, None where it is not set."""

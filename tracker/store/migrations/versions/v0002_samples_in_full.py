@@ -1,5 +1,7 @@
 """Samples from request to verdict: form and contact, carrier, conditioned readings, claims, templates, contacts."""
 
+from typing import Any
+
 import sqlalchemy as sa
 from alembic import op
 
@@ -22,12 +24,12 @@ def upgrade() -> None:
     _make_contacts()
 
 
-def _add(table: str, *columns: sa.Column) -> None:
+def _add(table: str, *columns: "sa.Column[Any]") -> None:
     for column in columns:
         op.add_column(table, column)
 
 
-def _words(name: str) -> sa.Column:
+def _words(name: str) -> "sa.Column[str]":
     return sa.Column(name, sa.Text(), nullable=False, server_default="")
 
 
