@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 from datetime import date
 from enum import StrEnum
 from typing import TYPE_CHECKING
@@ -11,6 +12,7 @@ from tracker.desk.snapshot import Codes, Flags, Floats, Snapshot
 
 if TYPE_CHECKING:
     from tracker.desk.judging import Judged
+    from tracker.store.verdicts import BoardVerdict
 
 
 class Per(StrEnum):
@@ -20,7 +22,9 @@ class Per(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class ChosenFooting:
-    """The user's choice: `delivered` compares delivered cost where known; `order_kg` picks each board's bracket."""
+    """The user's choice: `delivered` compares delivered cost where known; `order_kg` picks each board's bracket;
+    `measured_weight` brings prices to the basis weight that samples measured, where that is known, not the claimed one.
+    """
 
     as_of: date
     currency: str = "USD"
@@ -28,6 +32,7 @@ class ChosenFooting:
     delivered: bool = False
     order_kg: float | None = None
     current_only: bool = True
+    measured_weight: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,7 +47,8 @@ class Comparison:
     place: -1 below, 0 within, 1 above its band, -9 no band. score: modified z-score among peers, NaN too few; peers:
     how many.
     out_of_line: the one conclusion. slip: the price fits clearly better on another basis.
-    judged: what the verdicts rest on, for whoever asks why.
+    judged: what the verdicts rest on, for whoever asks why. board_verdicts: what people decided about an offer's board,
+    the latest first, by its index; most have none.
     """
 
     snapshot: Snapshot
@@ -62,6 +68,7 @@ class Comparison:
     out_of_line: Flags
     slip: Flags
     judged: Judged | None = None
+    board_verdicts: Mapping[int, tuple[BoardVerdict, ...]] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from decimal import Decimal
 from fractions import Fraction
 from typing import TYPE_CHECKING, Any
 
@@ -10,6 +11,7 @@ from tracker.desk.comparison import Comparison, Per, Step
 from tracker.desk.quotes import kilograms_per_msf
 from tracker.desk.rates import Rate
 from tracker.desk.verdict_json import verdict_object
+from tracker.desk.verdicts import said
 from tracker.market.reasons import Wording, reasons
 from tracker.trade.basis import BY_WEIGHT, Basis, BoardMeasure, area_of, mass_of, per_msf, per_tonne
 from tracker.trade.exact import KG_PER_TONNE, M2_PER_MSF, plain_text
@@ -18,14 +20,15 @@ from tracker.trade.offer import Charge, Evidence, GrammageFrom, Note, Offer
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
-    from tracker.store.offers import StoredOffer
+    from tracker.store.verdicts import BoardVerdict
 
 _PER_WORDS = {Per.TONNE: "per tonne", Per.MSF: "per 1,000 ft²"}
 
 
 @dataclass(frozen=True, slots=True)
 class Explanation:
-    """One offer explained: the ladder to its figure, the sentences of its verdict, and what the sheet itself said."""
+    """One offer explained: the ladder to its figure, the sentences of its verdict, what the sheet itself said, and what
+    people decided about the board, the latest first."""
 
     offer: Offer
     steps: tuple[Step, ...]
@@ -34,6 +37,7 @@ class Explanation:
     evidence: tuple[Evidence, ...]
     rate: Rate | None
     verdict: dict[str, Any]
+    board_verdicts: tuple[BoardVerdict, ...] = ()
 
 
 def explain(desk: Desk, comparison: Comparison, index: int) -> Explanation:
@@ -44,15 +48,30 @@ def explain(desk: Desk, comparison: Comparison, index: int) -> Explanation:
         stored = offers.get(connection, int(comparison.snapshot.id[index]))
         evidence = files.evidence(connection, stored.file_id, stored.position)
     rate = rate_used(comparison, index)
+    offer = stored.offer
+    if is_measured(comparison, index):
+        offer = replace(offer, grammage_gsm=Decimal(repr(float(comparison.snapshot.grammage_gsm[index]))))
     return Explanation(
         stored.offer,
-        _ladder(stored, comparison, rate),
+        _ladder(offer, comparison, rate, is_measured(comparison, index)),
         offer_reasons(comparison, index),
         stored.notes,
         evidence,
         rate,
         verdict_object(comparison, index),
+        comparison.board_verdicts.get(index, ()),
     )
+
+
+def is_measured(comparison: Comparison, index: int) -> bool:
+    """The figures go by a weight that was measured on a sample, not by the claimed one."""
+    return comparison.footing.measured_weight and bool(comparison.snapshot.measured[index])
+
+
+def board_verdict(comparison: Comparison, index: int) -> str | None:
+    """The latest decision on an offer's board, with who and when, in words; None where nobody decided."""
+    decided = comparison.board_verdicts.get(index)
+    return said(decided[0]) if decided else None
 
 
 def rate_used(comparison: Comparison, index: int) -> Rate | None:
@@ -69,24 +88,27 @@ def offer_reasons(comparison: Comparison, index: int) -> tuple[str, ...]:
     if judged is None:
         return ()
     wording = _wording(comparison, index)
-    said = reasons(index, judged.offers, judged.bands, judged.verdicts, wording)
-    return (*_standing(comparison, index), *said)
+    judgements = reasons(index, judged.offers, judged.bands, judged.verdicts, wording)
+    return (*_standing(comparison, index), *judgements)
 
 
 def _standing(comparison: Comparison, index: int) -> list[str]:
     """What keeps an offer out of the comparison, or the order out of the offer."""
     snapshot, footing = comparison.snapshot, comparison.footing
-    said = []
+    told = []
     day, until, newer = footing.as_of, int(snapshot.valid_until[index]), int(snapshot.superseded_by_day[index])
     if 0 <= until < day.toordinal():
-        said.append(f"This offer lapsed on {type(day).fromordinal(until).isoformat()}, so it is not judged.")
+        told.append(f"This offer lapsed on {type(day).fromordinal(until).isoformat()}, so it is not judged.")
     if 0 <= newer <= day.toordinal():
         newer_on = type(day).fromordinal(newer).isoformat()
-        said.append(f"A newer offer of the same board came on {newer_on}, so this one is not judged.")
+        told.append(f"A newer offer of the same board came on {newer_on}, so this one is not judged.")
+    if is_measured(comparison, index):
+        weight = float(snapshot.grammage_gsm[index])
+        told.append(f"Figured at the {weight:.1f} g/m² that samples of this board measured, not at the claimed weight.")
     minimum = float(snapshot.minimum_kg[index])
     if footing.order_kg is not None and footing.order_kg < minimum:
-        said.append(f"The order of {footing.order_kg:,.0f} kg is below this vendor's minimum of {minimum:,.0f} kg.")
-    return said
+        told.append(f"The order of {footing.order_kg:,.0f} kg is below this vendor's minimum of {minimum:,.0f} kg.")
+    return told
 
 
 def _wording(comparison: Comparison, index: int) -> Wording:
@@ -99,8 +121,8 @@ def _wording(comparison: Comparison, index: int) -> Wording:
     return Wording(lambda figure: f"{currency} {figure * ratio:,.2f} {_PER_WORDS[per]}")
 
 
-def _ladder(stored: StoredOffer, comparison: Comparison, rate: Rate | None) -> tuple[Step, ...]:
-    offer, footing = stored.offer, comparison.footing
+def _ladder(offer: Offer, comparison: Comparison, rate: Rate | None, measured: bool) -> tuple[Step, ...]:
+    footing = comparison.footing
     source = offer.source
     where = f"sheet “{source.sheet}”, cell {source.cell}" if source.sheet else f"cell {source.cell}"
     assert offer.price is not None
@@ -110,7 +132,7 @@ def _ladder(stored: StoredOffer, comparison: Comparison, rate: Rate | None) -> t
         Step("as written", source.as_written or plain_text(offer.price), source.cell),
         Step(f"read in {where}", quoted),
     ]
-    figure, step = _on_footing(offer, footing.per)
+    figure, step = _on_footing(offer, footing.per, measured)
     steps.append(step)
     if footing.delivered and delivered_cost_known(offer) and figure is not None:
         price = figure
@@ -141,13 +163,14 @@ _BASIS_WORDS = {
 }
 
 
-def _on_footing(offer: Offer, per: Per) -> tuple[Fraction | None, Step]:
+def _on_footing(offer: Offer, per: Per, measured: bool) -> tuple[Fraction | None, Step]:
     """The price alone on the chosen basis, with its sum written out."""
     assert offer.price is not None
     assert offer.basis is not None
     board, price = offer.measure, plain_text(offer.price)
     figure = (per_tonne if per is Per.TONNE else per_msf)(offer.price, offer.basis, board)
-    estimate = offer.grammage_from is GrammageFrom.ESTIMATED and (offer.basis in BY_WEIGHT) != (per is Per.TONNE)
+    estimated = offer.grammage_from is GrammageFrom.ESTIMATED and not measured
+    estimate = estimated and (offer.basis in BY_WEIGHT) != (per is Per.TONNE)
     if figure is None:
         return None, Step(_PER_WORDS[per], f"not known: {_lacking(board)} is not quoted")
     size, whole, unit = (
@@ -156,14 +179,16 @@ def _on_footing(offer: Offer, per: Per) -> tuple[Fraction | None, Step]:
         else (area_of(offer.basis, board), M2_PER_MSF, "m²")
     )
     assert size is not None
-    text = f"{price} × {_figure(whole)} ÷ {_figure(size)} {unit}{_through(offer, per)} = {float(figure):,.2f}"
+    text = f"{price} × {_figure(whole)} ÷ {_figure(size)} {unit}{_through(offer, per, measured)} = {float(figure):,.2f}"
     return figure, Step(f"{_PER_WORDS[per]} in {offer.currency}", text, estimate=estimate)
 
 
-def _through(offer: Offer, per: Per) -> str:
+def _through(offer: Offer, per: Per, measured: bool) -> str:
     """The basis weight that turns a weight into an area or back, where the sum goes through one."""
     if (offer.basis in BY_WEIGHT) == (per is Per.TONNE) or offer.grammage_gsm is None:
         return ""
+    if measured:
+        return f" (at {float(offer.grammage_gsm):.1f} g/m² measured)"
     marked = " estimated" if offer.grammage_from is GrammageFrom.ESTIMATED else ""
     return f" (at {_figure(Fraction(offer.grammage_gsm))} g/m²{marked})"
 

@@ -81,6 +81,9 @@ def snapshot_of(stored: OfferColumns) -> Snapshot:
         files=files,
         board=np.unique(keys, return_inverse=True)[1].astype(np.int32).reshape(-1),
         sha256s=[sha256 for _, sha256 in stored.files.values()],
+        sheet_m2=board.sheet_m2,
+        charges=charges,
+        measured=np.zeros(len(ids), np.bool_),
     )
 
 

@@ -5,7 +5,7 @@ from datetime import date
 from typing import Any
 
 from tracker.desk.comparison import Comparison
-from tracker.desk.explanation import offer_reasons, rate_used
+from tracker.desk.explanation import board_verdict, is_measured, offer_reasons, rate_used
 from tracker.desk.verdict_json import number, verdict_object
 from tracker.trade.offer import GrammageFrom
 
@@ -39,6 +39,7 @@ def _offer(comparison: Comparison, index: int) -> dict[str, Any]:
         "received": _day(snapshot.received[index]),
         "current": bool(comparison.current[index]),
         "source": _source(comparison, index),
+        "board_verdict": board_verdict(comparison, index),
         "verdict": {**verdict_object(comparison, index), "reasons": list(offer_reasons(comparison, index))},
     }
 
@@ -80,6 +81,8 @@ def _source(comparison: Comparison, index: int) -> dict[str, str | None]:
 def _grammage_from(comparison: Comparison, index: int) -> str | None:
     if number(comparison.snapshot.grammage_gsm[index]) is None:
         return None
+    if is_measured(comparison, index):
+        return "measured"
     estimated = bool(comparison.snapshot.estimated[index])
     return (GrammageFrom.ESTIMATED if estimated else GrammageFrom.QUOTED).value
 

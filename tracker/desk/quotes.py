@@ -7,9 +7,11 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
+from tracker.desk.board_verdicts import verdicts_by_offer
 from tracker.desk.comparison import ChosenFooting, Comparison, Per
 from tracker.desk.judging import Judged, judge_offers
 from tracker.desk.levels import levels
+from tracker.desk.measured_weights import at_measured_weight, measured_weights
 from tracker.desk.rates import RatesOn, rates_on
 from tracker.desk.snapshot import Flags, Floats, Snapshot
 
@@ -32,17 +34,26 @@ def compare(desk: Desk, snapshot: Snapshot, footing: ChosenFooting) -> Compariso
     Offers that are on offer on the day and whose bracket fits the order size are judged and serve as each other's
     peers; with `current_only` off the others are shown too, with their place in the band and nothing more.
     """
+    if footing.measured_weight:
+        snapshot = at_measured_weight(snapshot, measured_weights(desk))
     rates = rates_on(desk, footing.as_of)
     current = is_current(snapshot, footing)
     fits = bracket_fits(snapshot, footing.order_kg)
+    per_tonne, per_msf = prices_on(snapshot, footing, rates)
+    is_delivered = (is_delivered_figure(snapshot) & footing.delivered) | (snapshot.delivered == 1)
+    judged = judge_offers(snapshot, footing, per_tonne, current & fits, is_delivered, levels(desk), rates)
+    shown = fits & current if footing.current_only else fits
+    made = _comparison(snapshot, footing, shown, current, per_tonne, per_msf, is_delivered, judged)
+    return replace(made, board_verdicts=verdicts_by_offer(desk, snapshot, footing.as_of))
+
+
+def prices_on(snapshot: Snapshot, footing: ChosenFooting, rates: RatesOn) -> tuple[Floats, Floats]:
+    """Every price per tonne and per MSF in the chosen currency, with charges where the footing says delivered."""
     factor = _factors(snapshot, rates, footing.currency)
     charged = is_delivered_figure(snapshot) & footing.delivered
     per_tonne = np.where(charged, snapshot.delivered_per_tonne, snapshot.per_tonne) * factor
     per_msf = np.where(charged, snapshot.delivered_per_msf, snapshot.per_msf) * factor
-    is_delivered = charged | (snapshot.delivered == 1)
-    judged = judge_offers(snapshot, footing, per_tonne, current & fits, is_delivered, levels(desk), rates)
-    shown = fits & current if footing.current_only else fits
-    return _comparison(snapshot, footing, shown, current, per_tonne, per_msf, is_delivered, judged)
+    return per_tonne, per_msf
 
 
 def is_current(snapshot: Snapshot, footing: ChosenFooting) -> Flags:

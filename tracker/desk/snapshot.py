@@ -4,10 +4,16 @@ One array a column, one index an offer. Text that repeats (vendor, grade, curren
 list of names. Missing numbers are NaN, missing codes and days -1; days are proleptic ordinals (`date.toordinal`).
 """
 
+from __future__ import annotations
+
 from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
 
 import numpy as np
 from numpy.typing import NDArray
+
+if TYPE_CHECKING:
+    from tracker.desk.footing_columns import Charges
 
 Floats = NDArray[np.float64]
 Codes = NDArray[np.int32]
@@ -26,7 +32,8 @@ class Snapshot:
     grammage is an estimate.
     superseded_by_day: the day a newer offer of the same vendor, board and bracket arrived (-1: none).
     board: code of what stays the same from sheet to sheet (vendor, board, bracket). sha256s: of the files, aligned with
-    `files`.
+    `files`. sheet_m2: the area of a sheet, NaN where none is quoted; charges: as quoted, by the offers' indices; both
+    serve to bring prices to another weight. measured: the grammage was measured on a sample and is not the vendor's claim.
     """
 
     id: NDArray[np.int64]
@@ -64,6 +71,9 @@ class Snapshot:
     files: list[str]
     board: Codes = field(default_factory=lambda: np.zeros(0, np.int32))
     sha256s: list[str] = field(default_factory=list)
+    sheet_m2: Floats = field(default_factory=lambda: np.zeros(0))
+    charges: Charges | None = None
+    measured: Flags = field(default_factory=lambda: np.zeros(0, np.bool_))
 
     def __len__(self) -> int:
         return len(self.id)

@@ -1,4 +1,4 @@
-"""What needs the user today: overdue samples, open questions, prices out of line, offers about to lapse."""
+"""What needs the user today: samples overdue and due for a chase, open questions, prices out of line or lapsing."""
 
 from __future__ import annotations
 
@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
+from tracker.desk.chasing import Chase, chases
 from tracker.desk.comparison import Comparison
 from tracker.desk.questions import open_questions
 from tracker.desk.samples import Sample, samples
@@ -27,6 +28,7 @@ class Today:
     questions: tuple[OpenQuestion, ...]
     out_of_line: tuple[int, ...]
     lapsing: tuple[int, ...]
+    chases: tuple[Chase, ...] = ()
 
 
 def today(desk: Desk, comparison: Comparison) -> Today:
@@ -37,6 +39,7 @@ def today(desk: Desk, comparison: Comparison) -> Today:
         open_questions(desk),
         _out_of_line(comparison),
         _lapsing(comparison),
+        chases(desk, day),
     )
 
 

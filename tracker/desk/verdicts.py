@@ -4,7 +4,10 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from tracker.desk.claims import claims
 from tracker.desk.edits import Edit, writing
+from tracker.desk.sample_life import SampleState
+from tracker.desk.samples import sample, verdict_words
 from tracker.desk.trouble import Trouble
 
 if TYPE_CHECKING:
@@ -16,9 +19,9 @@ def approve(desk: Desk, vendor: str, product: str, for_what: str, sample: int | 
     """Approves a vendor's board for a use; `sample` is the number of the sample it rests on."""
     from tracker.store import verdicts as kept
 
-    text = f"approved {product} of {vendor} for {for_what}"
+    text = f"approved {product} of {vendor} for {for_what}" if for_what.strip() else f"approved {product} of {vendor}"
     with writing(desk, text) as pen:
-        change = kept.add(pen, vendor, product, True, for_what, "", desk.today, sample)
+        change = kept.add(pen, vendor, product, True, for_what.strip(), "", desk.today, sample)
     return Edit(text, (change,))
 
 
@@ -30,8 +33,25 @@ def reject(desk: Desk, vendor: str, product: str, because: str, sample: int | No
         raise Trouble("Say why the board is rejected: the vendor will ask.")
     text = f"rejected {product} of {vendor}: {because}"
     with writing(desk, text) as pen:
-        change = kept.add(pen, vendor, product, False, "", because, desk.today, sample)
+        change = kept.add(pen, vendor, product, False, "", because.strip(), desk.today, sample)
     return Edit(text, (change,))
+
+
+def decide(desk: Desk, number: int, approved: bool, words: str) -> Edit:
+    """The verdict on the board that a sample is of: approved for `words`, or rejected because of them.
+
+    Trouble for a sample that has not arrived, a rejection without a reason, or where it isn't known which of the
+    vendor's boards the sample is of: a verdict on a nameless board could be shown beside no price.
+    """
+    tried = sample(desk, number)
+    if tried.state not in (SampleState.ARRIVED, SampleState.TESTED):
+        raise Trouble(f"Sample {number} has not arrived, so nobody can have tried it.")
+    known = claims(desk, number)
+    if not known.board:
+        raise Trouble(f"Say first which board sample {number} is of, by the vendor's name for it. {known.why_not}")
+    if approved:
+        return approve(desk, tried.vendor, known.board, words or tried.for_what, number)
+    return reject(desk, tried.vendor, known.board, words, number)
 
 
 def verdicts(desk: Desk) -> tuple[BoardVerdict, ...]:
@@ -40,3 +60,8 @@ def verdicts(desk: Desk) -> tuple[BoardVerdict, ...]:
 
     with desk.store.reading() as connection:
         return kept.listing(connection)
+
+
+def said(verdict: BoardVerdict) -> str:
+    """A decision with who and when: 'approved for tea cartons (Ada, 2026-11-20)'."""
+    return f"{verdict_words(verdict)} ({verdict.by}, {verdict.on.isoformat()})"

@@ -1,0 +1,78 @@
+"""Which of a vendor's offered boards a sample is of, and whether an offer is of the same board."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from decimal import Decimal
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from sqlalchemy import Connection
+
+    from tracker.store.board_claims import OfferedBoard
+    from tracker.store.samples import Request
+
+_SAME_CALIPER = Decimal("0.01")
+"""Calipers this near are the same one in two units: 18 points are 457.2 µm and are quoted as 457 or 460.
+Common practice, no source."""
+
+
+@dataclass(frozen=True, slots=True)
+class BoardFound:
+    """The offers of the one board a sample is of, the latest first; none, and why, where it can't be told."""
+
+    offers: tuple[OfferedBoard, ...]
+    why_not: str = ""
+
+
+def same_caliper(one: Decimal | float | None, other: Decimal | float | None) -> bool:
+    """Within one per cent; a caliper that is not known is the same as none."""
+    if one is None or other is None:
+        return False
+    return abs(Decimal(str(one)) - Decimal(str(other))) <= _SAME_CALIPER * Decimal(str(other))
+
+
+def same_name(one: str, other: str) -> bool:
+    """Whatever the capitals and spaces."""
+    return folded(one) == folded(other)
+
+
+def folded(name: str) -> str:
+    return " ".join(name.split()).casefold()
+
+
+def board_of(connection: Connection, request: Request) -> BoardFound:
+    """The vendor's offers of the board asked for: by its name where one was said, else the only one that fits."""
+    from tracker.store.board_claims import offered
+
+    offers = offered(connection, request.vendor, request.grade)
+    return among(offers, request)
+
+
+def among(offers: Sequence[OfferedBoard], request: Request) -> BoardFound:
+    """The same among a vendor's offers that are at hand."""
+    if not offers:
+        return BoardFound((), f"{request.vendor} has no {request.grade} in its price sheets, so nothing is claimed.")
+    if request.product:
+        fitting = [each for each in offers if same_name(each.product, request.product)]
+        if not fitting:
+            return BoardFound((), f"{request.vendor} offers no board called {request.product}.")
+    else:
+        fitting = list(offers)
+    if request.caliper_um is not None:
+        fitting = [each for each in fitting if same_caliper(each.caliper_um, request.caliper_um)]
+    names = {folded(each.product): each.product for each in fitting}
+    calipers = {each.caliper_um for each in fitting}
+    if not fitting:
+        return BoardFound((), f"{request.vendor} offers no {request.grade} of this caliper, so nothing is claimed.")
+    if len(names) > 1:
+        return BoardFound((), f"Several boards of {request.vendor} fit: {_listed(names.values())}. Name the board.")
+    if request.caliper_um is None and len(calipers) > 1:
+        return BoardFound((), "No caliper was asked for, and the board is offered in several.")
+    return BoardFound(tuple(fitting))
+
+
+def _listed(names: Iterable[str]) -> str:
+    shown = sorted(names)
+    return ", ".join(shown[:4]) + (f" and {len(shown) - 4} more" if len(shown) > 4 else "")
