@@ -5,7 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from tests.intake.values.written import forms, prices, written
-from tracker.intake.values.currency import currency_text, dollar_countries, find_currencies
+from tracker.intake.values.currency import countries, currency_text, find_currencies
 from tracker.intake.values.formats import format_words, number_format_currency
 from tracker.intake.values.money import find_price_unit, find_prices, price_text, price_unit
 from tracker.trade.basis import Basis
@@ -335,10 +335,10 @@ def test_words_that_only_look_like_money_are_left_alone_in_sentences():
     assert find_currencies("Sheets 28 x 40, 1000 sq ft, c/o the mill") == ()
 
 
-def test_the_countries_of_an_address_name_their_dollars():
-    assert dollar_countries("12 Harbour Street, Toronto, Ontario") == {"CAD"}
-    assert dollar_countries("1180 Millrace Road, Quillmere Landing, Wisconsin") == {"USD"}
-    assert dollar_countries("Hauptstraße 4, Deutschland") == frozenset()
+def test_the_countries_that_an_address_names():
+    assert countries("12 Harbour Street, Toronto, Ontario") == {"CA"}
+    assert countries("1180 Millrace Road, Quillmere Landing, Wisconsin") == {"US"}
+    assert countries("Hauptstraße 4, Deutschland") == {"DE"}
 
 
 @pytest.mark.parametrize(

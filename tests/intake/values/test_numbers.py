@@ -9,7 +9,6 @@ from tracker.intake.values.numbers import (
     NumberReading,
     SignEvidence,
     decimal_sign,
-    number_range,
     number_readings,
     percent,
     settled,
@@ -138,24 +137,6 @@ def test_settled_keeps_what_agrees():
     assert settled(number_readings("1,234"), ".") == (NumberReading(Decimal(1234), "."),)
     assert len(settled(number_readings("1,234"), None)) == 2
     assert settled(number_readings("1234"), ",") == (NumberReading(Decimal(1234)),)
-
-
-@given(
-    decimals("1", "500", 2),
-    decimals("501", "999", 2),
-    forms,
-    st.sampled_from(["-", "–", " - ", " — ", " to ", " bis "]),
-)
-def test_ranges_read_back(low, high, form, between):
-    found = number_range(f"{written(low, form)}{between}{written(high, form)}")
-    assert found is not None
-    assert [reading.value for reading in found.low] == [low]
-    assert [reading.value for reading in found.high] == [high]
-
-
-@pytest.mark.parametrize("text", ["13-12", "12", "12-", "-12", "2026-05-04", "12-13-14"])
-def test_what_is_no_range(text):
-    assert number_range(text) is None
 
 
 @given(decimals("0.1", "99", 1), st.sampled_from(["%", " %", "\u00a0%", " percent", " Prozent", " procent"]))

@@ -8,11 +8,11 @@ the text that it was read from. The words themselves live in resources/words/*.t
 `…_text(text)` reads a cell that holds that kind of value and nothing else; `find_…(text)` looks inside a description,
 a header or a sentence.
 
-numbers      number_readings, number_range, percent; sign_evidence, decimal_sign, settled: the decimal sign of a column
+numbers      number_readings, percent; sign_evidence, decimal_sign, settled: the decimal sign of a column
 money        price_text: a price cell; price_unit: 'USD/ST'; find_price_unit, find_prices: the same in a sentence
 formats      number_format_currency, format_words: what a spreadsheet's number format says
-currency     currency_text, find_currencies; countries, dollar_countries: whose dollar '$' is
-basis        basis_text, find_basis, all_units; ton_definition: 'ton = 2,000 lb'
+currency     currency_text, find_currencies; countries: whose dollar '$' is
+basis        basis_text, find_basis; ton_definition: 'ton = 2,000 lb'
 masses       mass_text, find_masses, mass_units: order sizes in kg once ton and decimal sign are known
 caliper      caliper_text, find_calipers, caliper_unit; bare_caliper: by what board can be
 weight       weight_text, find_weights, weight_units; possible: what physics leaves
