@@ -46,7 +46,7 @@ def terms_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> 
     _validity(terms, cells, columns, scope, facts)
     _minimum(terms, cells, columns, scope, facts)
     _delivery(terms, cells, columns, scope)
-    _received(terms, cells, columns)
+    _received(terms, cells, columns, facts)
     vendor = _cell(cells, columns, Role.VENDOR)
     terms.vendor = vendor.text.strip() if vendor is not None else None
     return terms
@@ -157,10 +157,16 @@ def _take_delivery(terms: Terms, read: Delivery, where: str, words: str) -> None
         terms.evidence.append(Evidence("delivered", where, words))
 
 
-def _received(terms: Terms, cells: Cells, columns: Columns) -> None:
+def _received(terms: Terms, cells: Cells, columns: Columns, facts: FileFacts) -> None:
     cell = _cell(cells, columns, Role.RECEIVED)
-    if cell is not None and isinstance(cell.value, date):
+    if cell is None:
+        return
+    if isinstance(cell.value, date):
         terms.received = cell.value.date() if isinstance(cell.value, datetime) else cell.value
+        return
+    read = validity_text(cell.text)
+    if read is not None:
+        terms.received = read.last_day(facts.date_order, None)
 
 
 def delivered_by_column(price: PriceColumn, terms: Terms) -> bool | None:

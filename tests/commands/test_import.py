@@ -1,0 +1,135 @@
+"""import, from a vendor's file to stored offers: the plainest price list and a workbook, read for real."""
+
+from datetime import date
+from pathlib import Path
+
+import pytest
+from openpyxl import Workbook
+
+from tests.commands.conftest import Tracker
+from tracker.commands.outcome import Status
+
+HEADER = (
+    "vendor,product,grade,coated_sides,caliper_pt,basis_weight_lb_msf,price,currency,basis,from_kg,below_kg,"
+    "lead_days,valid_until,received"
+)
+PLAIN = f"""{HEADER}
+Quillmere Board Works,Fenlight White,SBS,1,18,78,1240.50,USD,short_ton,,10000,28,2026-12-31,2026-11-03
+Quillmere Board Works,Fenlight White,SBS,1,18,78,1215,USD,short_ton,10000,,28,2026-12-31,2026-11-03
+Marrowby Paper,Greyfold,CRB,1,20,80,44.20,USD,msf,,,21,2026-12-31,2026-11-10
+"""
+
+
+@pytest.fixture
+def plain(tmp_path: Path) -> Path:
+    path = tmp_path / "plain.csv"
+    path.write_text(PLAIN, encoding="utf-8")
+    return path
+
+
+@pytest.fixture
+def tons(tmp_path: Path) -> Path:
+    """A vendor's list whose 'ton' may be either."""
+    path = tmp_path / "tons.xlsx"
+    book = Workbook()
+    sheet = book.active
+    sheet.append(["Ostrel Karton"])
+    sheet.append([])
+    sheet.append(["Board", "Grade", "Caliper (pt)", "Basis weight (g/m²)", "Price USD/ton"])
+    for caliper, weight in ((16, 300), (18, 335), (20, 365)):
+        sheet.append([f"Fenlight {caliper}", "SBS", caliper, weight, 1200 + caliper])
+    book.save(path)
+    return path
+
+
+def test_the_plainest_list_is_read_without_a_question_and_stored(tracker: Tracker, plain: Path) -> None:
+    ended = tracker("import", str(plain), "--json")
+    assert (ended.status, ended.err) == (Status.DONE, "")
+    (told,) = ended.document["files"]
+    assert [line["state"] for line in told["lines"]] == ["accepted"] * 3
+    assert [line["cell"] for line in told["lines"]] == ["G2", "G3", "G4"]
+    first, second, third = told["lines"]
+    assert (first["price"], first["basis"], first["below_kg"], first["lead_days"]) == (
+        "1240.5",
+        "short_ton",
+        "10000",
+        [28, 28],
+    )
+    assert (second["from_kg"], second["below_kg"]) == ("10000", None)
+    assert third["vendor"] == "Marrowby Paper"
+    offers = tracker("quotes", "--as-of", "2026-11-25", "--json").document["offers"]
+    assert sorted((offer["vendor"], offer["received"]) for offer in offers) == [
+        ("Marrowby Paper", "2026-11-10"),
+        ("Quillmere Board Works", "2026-11-03"),
+        ("Quillmere Board Works", "2026-11-03"),
+    ]
+
+
+def test_a_dry_run_stores_nothing_and_makes_no_database(
+    tmp_path: Path, plain: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    from tracker.commands import run
+
+    nowhere = tmp_path / "folder" / "none.sqlite"
+    assert run(["--database", str(nowhere), "import", str(plain), "--dry-run"]) == Status.DONE
+    assert capsys.readouterr().out == "plain.csv: 3 accepted, 0 held by a question, 0 refused\n"
+    assert not nowhere.parent.exists()
+
+
+def test_the_same_file_again_adds_nothing_and_says_so(tracker: Tracker, plain: Path) -> None:
+    assert tracker("import", str(plain)).status == Status.DONE
+    again = tracker("import", str(plain))
+    assert again.status == Status.DONE
+    assert f"already taken in on {date.today().isoformat()}" in again.out
+    assert len(tracker("quotes", "--json", "--as-of", "2026-11-25").document["offers"]) == 3
+    noted = tracker("import", str(plain), "--dry-run", "--json").document["files"][0]["lines"]
+    assert all(line["notes"][-1]["code"] == "already-imported" for line in noted)
+
+
+def test_what_is_left_open_is_asked_with_status_three(tracker: Tracker, tons: Path) -> None:
+    ended = tracker("import", str(tons), "--json")
+    assert ended.status == Status.ASKED
+    assert "tonne" in ended.err
+    (told,) = ended.document["files"]
+    assert {line["state"] for line in told["lines"]} == {"question"}
+    assert all("basis-unknown" in [note["code"] for note in line["notes"]] for line in told["lines"])
+    assert tracker("quotes", "--json").document["offers"] == []
+
+
+def test_an_option_answers_for_the_whole_file_and_is_remembered_for_the_vendor(
+    tracker: Tracker, tons: Path, tmp_path: Path
+) -> None:
+    answered = tracker("import", str(tons), "--ton", "short", "--vendor", "Ostrel Karton", "--received", "2026-11-03")
+    assert (answered.status, answered.err) == (Status.DONE, "")
+    offers = tracker("quotes", "--json", "--as-of", "2026-11-25").document["offers"]
+    assert {offer["basis"] for offer in offers} == {"short_ton"}
+    assert {offer["received"] for offer in offers} == {"2026-11-03"}
+    later = tmp_path / "later.xlsx"
+    from openpyxl import load_workbook
+
+    book = load_workbook(tons)
+    book.active["E4"] = 1300
+    book.save(later)
+    assert tracker("import", str(later), "--dry-run").status == Status.DONE
+
+
+def test_an_unreadable_file_is_told_and_the_others_are_still_read(
+    tracker: Tracker, plain: Path, tmp_path: Path
+) -> None:
+    broken = tmp_path / "broken.xlsx"
+    broken.write_bytes(b"PK\x03\x04 not really a workbook")
+    ended = tracker("import", str(broken), str(plain), str(tmp_path / "gone.csv"), "--json")
+    assert ended.status == Status.WRONG_USE
+    told = ended.document["files"]
+    assert [file["file"] for file in told] == ["broken.xlsx", "plain.csv", "gone.csv"]
+    assert told[0]["unreadable"]
+    assert told[1]["unreadable"] is None
+    assert told[2]["unreadable"].startswith("gone.csv can't be read: there is no such file")
+    assert len(tracker("quotes", "--json", "--as-of", "2026-11-25").document["offers"]) == 3
+
+
+@pytest.mark.parametrize("words", ["Fenlight", "=SBS", "Fenlight="])
+def test_an_answer_about_a_grade_needs_words_and_a_code(tracker: Tracker, plain: Path, words: str) -> None:
+    ended = tracker("import", str(plain), "--grade", words)
+    assert ended.status == Status.WRONG_USE
+    assert "WORDS=CODE" in ended.err
