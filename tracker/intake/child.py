@@ -74,6 +74,7 @@ def read_in_child(
         stdin=subprocess.PIPE,
         stdout=subprocess.PIPE,
         stderr=subprocess.DEVNULL,
+        creationflags=getattr(subprocess, "CREATE_NO_WINDOW", 0),  # Windows would flash a console over the window
     )
     frames: queue.SimpleQueue[tuple[bytes, bytes]] = queue.SimpleQueue()
     task = pickle.dumps((work, path, memory_mb, timeout_s))
