@@ -242,21 +242,18 @@ class Kit:
         With `basis`, a line says currency and basis of all prices.
         """
         label = f"{self.lang.headers['vendor'][0]}: " if self.chance(0.12) else ""
-        lines = [label + self.vendor]
-        if self.chance(0.6):
-            lines.append(self.address)
-        lines.append(self.pick(self.lang.title).format(n=f"{self.rng.randint(1, 30)}-{self.rng.randint(1, 9)}"))
+        vendor = [label + self.vendor, *([self.address] if self.chance(0.6) else [])]
+        title = self.pick(self.lang.title).format(n=f"{self.rng.randint(1, 30)}-{self.rng.randint(1, 9)}")
         issued = self.day((1, 5))
-        if self.chance(0.5):
-            lines.append(self.pick(self.lang.dated).format(date=self.date_words(issued)))
-        terms = []
+        dated = self.pick(self.lang.dated).format(date=self.date_words(issued))
+        terms = [dated] if self.chance(0.5) else []
         if basis:
             terms.append(self.pick(self.lang.prices_in).format(currency=self.money(), each=self.each(basis)) + ".")
         terms += self.terms(say)
         if self.chance(0.3):
             terms.append(self.pick(self.lang.noise))
         self.facts.vendor = self.plan.vendor = self.vendor
-        return lay_out(self.rng, sheet, row, column, lines, terms)
+        return lay_out(self.rng, sheet, row, column, title, vendor, terms)
 
     def terms(self, say: str, share: float = 0.6) -> list[str]:
         """Sentences on validity, delivery, lead time and minimum; the facts keep what was said."""

@@ -5,8 +5,11 @@ import random
 from tests.corpus.model import SheetPlan
 
 
-def lay_out(rng: random.Random, sheet: SheetPlan, row: int, column: int, head: list[str], terms: list[str]) -> int:
-    """Write the vendor's lines and the terms; returns the next free row."""
+def lay_out(
+    rng: random.Random, sheet: SheetPlan, row: int, column: int, title: str, vendor: list[str], terms: list[str]
+) -> int:
+    """Write the title, the vendor's lines and the terms; returns the next free row."""
+    head = [title, *vendor] if rng.random() < 0.12 else [*vendor, title]
     form = rng.choices(("rows", "joined", "pairs", "beside"), (6, 2, 2, 1))[0]
     if form == "joined" and len(terms) > 1:
         terms = [rng.choice((". ", "; ", " – ", ", ")).join(line.rstrip(".") for line in terms) + "."]

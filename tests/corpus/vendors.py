@@ -8,6 +8,7 @@ VENDORS: dict[str, tuple[tuple[str, str], ...]] = {
         ("Northquay Board & Paper Corp.", "Pier 14, Northquay, Maine"),
         ("Copperhill Converting Company", "1415 Foundry Ave, Copperhill, Wisconsin"),
         ("Larkspur Bend Board, Inc.", "PO Box 1180, Larkspur Bend, Virginia"),
+        ("Ferncliff Board Trading", "61 Millpond Lane, Ferncliff, New York"),
     ),
     "CA": (
         ("Pineholt Board Ltd.", "310 Chemin du Rapide, Pineholt, Québec, Canada"),
@@ -18,11 +19,13 @@ VENDORS: dict[str, tuple[tuple[str, str], ...]] = {
         ("Wexholme Board Merchants Ltd", "Unit 7, Tannery Yard, Wexholme, Lancashire"),
         ("Harrowdene Paperboard plc", "Mill Lane, Harrowdene, Kent"),
         ("Thistlecombe Cartonboard Limited", "Dock Road, Thistlecombe, Fife"),
+        ("Quarrybeck Paper Merchants", "Quarrybeck, Yorkshire"),
     ),
     "DE": (
         ("Hollerbach Kartonwerk GmbH", "Mühlweg 12, 99999 Hollerbach"),
         ("Grünwieser Karton GmbH & Co. KG", "Am Wehr 3, 98765 Grünwies"),
         ("Sternau Kartonhandel AG", "Hafenstraße 21, Sternau"),
+        ("Kartonhaus Lindmoor", "Torfstraße 9, Lindmoor"),
     ),
     "CH": (
         ("Rotbach Karton AG", "Industriestrasse 40, 9999 Rotbach"),
@@ -31,10 +34,12 @@ VENDORS: dict[str, tuple[tuple[str, str], ...]] = {
     "FR": (
         ("Cartonnerie de Valserre SAS", "Zone industrielle du Moulin, Valserre"),
         ("Papeteries Montréval SA", "12 quai de l'Écluse, 99100 Montréval"),
+        ("Cartons de Montferrin", "ZI Nord, Montferrin"),
     ),
     "ES": (
         ("Cartonajes Peñalbar S.L.", "Polígono El Molino 14, Peñalbar"),
         ("Papelera Riosoto S.A.", "Ctra. de la Presa km 4, Riosoto"),
+        ("Cartones Altorío", "Camino del Río 3, Altorío"),
     ),
     "SE": (
         ("Älvrike Kartong AB", "Bruksgatan 2, 999 99 Älvrike"),

@@ -2,8 +2,9 @@
 
 from decimal import Decimal
 
-from tests.corpus.columns import caliper_column, money_cell, place, price_column, product_column, weight_column
+from tests.corpus.columns import Column, caliper_column, money_cell, place, price_column, product_column, weight_column
 from tests.corpus.kit import Kit
+from tests.corpus.model import CellPlan
 from tests.corpus.registry import ALL, SHEETS, family
 from tests.corpus.truth import Charge
 
@@ -212,3 +213,50 @@ def delivered_sheet(kit: Kit) -> None:
         ]
         for row, item, price in zip(place(sheet, top + 2, 0, columns).rows, items, prices, strict=True):
             kit.plan.accept(sheet, row, 3, kit.intent(item, price, basis, delivered=delivered))
+
+
+@family("percent_cells", SHEETS)
+def percent_cells(kit: Kit) -> None:
+    """An energy surcharge as 0.03 shown as 3 %, or as the words '3 %'."""
+    sheet = kit.plan.sheet("Offer")
+    top = kit.title_block(sheet, 0, 0, say="vl") + 1
+    basis, items = _basis(kit), kit.range(3)
+    prices = [kit.price(item, basis) for item in items]
+    percents = [kit.pick((Decimal(2), Decimal("2.5"), Decimal(3))) for _ in items]
+    shown = kit.chance(0.6)
+    cells = [CellPlan(percent / 100, fmt="0.0%") if shown else f"{percent} %" for percent in percents]
+    columns = [product_column(kit, items), caliper_column(kit, items), weight_column(kit, items)]
+    columns += [price_column(kit, prices, kit.price_head(basis)), Column("energy", kit.head("energy"), cells)]
+    for row, item, price, percent in zip(place(sheet, top, 0, columns).rows, items, prices, percents, strict=True):
+        charges = [Charge("Energy", percent, kit.currency, "percent")]
+        kit.plan.accept(sheet, row, 3, kit.intent(item, price, basis, charges=charges))
+
+
+@family("energy_by_weight", ALL)
+def energy_by_weight(kit: Kit) -> None:
+    """An energy surcharge in money by weight, and freight, each in its own column."""
+    sheet = kit.plan.sheet("Offer")
+    top = kit.title_block(sheet, 0, 0, say="vl") + 1
+    basis, items = _basis(kit), kit.range(3)
+    prices = [kit.price(item, basis) for item in items]
+    scale = 10 if kit.currency == "SEK" else 1
+    unit = f"{kit.currency}/{kit.per('tonne' if not kit.us else 'short_ton')}"
+    charge_basis = "short_ton" if kit.us else "tonne"
+    energy, freight = ([Decimal(kit.rng.randint(12, 48)) * scale for _ in items] for _ in range(2))
+    columns = [
+        product_column(kit, items),
+        caliper_column(kit, items),
+        weight_column(kit, items),
+        price_column(kit, prices, kit.price_head(basis)),
+    ]
+    columns.append(price_column(kit, energy, f"{kit.head('energy')} {unit}", "energy"))
+    columns.append(price_column(kit, freight, f"{kit.head('freight')} {unit}", "freight"))
+    for row, item, price, more, carry in zip(
+        place(sheet, top, 0, columns).rows, items, prices, energy, freight, strict=True
+    ):
+        charges = [
+            Charge("Energy", more, kit.currency, charge_basis),
+            Charge("Freight", carry, kit.currency, charge_basis, freight=True),
+        ]
+        line = kit.plan.accept(sheet, row, 3, kit.intent(item, price, basis, charges=charges))
+        line["delivered"] = {"any_of": [None, False]}

@@ -211,3 +211,20 @@ def caliper_without_unit(kit: Kit) -> None:
     columns.append(price_column(kit, prices, kit.price_head(basis)))
     for row, item, price in zip(place(sheet, top, 0, columns).rows, items, prices, strict=True):
         kit.plan.accept(sheet, row, 3, kit.intent(item, price, basis))
+
+
+@family("trade_name_explained_in_cell", ALL)
+def trade_name_explained_in_cell(kit: Kit) -> None:
+    """The mill's name with the grade in brackets beside it."""
+    sheet = kit.plan.sheet("Prices")
+    basis = kit.natural_basis()
+    top = kit.title_block(sheet, 0, 0) + 1
+    items = []
+    for grade, name in zip(
+        kit.grades(3), kit.rng.sample(("Corraline White", "Hushfold", "Ivernal 2", "Brindlecote"), 3), strict=True
+    ):
+        words, sides = kit.pick(kit.lang.boards[grade])
+        items += kit.series(
+            grade, 3, (kit.pick((f"{name} ({words})", f"{name} – {words}", f'{words} "{name}"')), sides)
+        )
+    simple_table(kit, sheet, top, 0, items, basis)
