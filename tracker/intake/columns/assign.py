@@ -7,12 +7,18 @@ from tracker.intake.columns.fits import fit
 from tracker.intake.columns.guess import role_by_cells
 from tracker.intake.columns.prices import price_columns
 from tracker.intake.grid import Cell
-from tracker.intake.tables.heads import AXIS_ROLES, PRICE_ROLES, head_of, head_text, looks_priced
+from tracker.intake.tables.heads import PRICE_ROLES, head_of, head_text, looks_priced
 from tracker.intake.tables.table import HeadedColumn, Table
 from tracker.intake.values.header import Header, Role, header
+from tracker.intake.values.money import price_text
 
 _SAMPLE = 60
 _LEAST_FIT = 0.3
+_NEVER_PRICES = frozenset({
+    Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE, Role.DISCOUNT, Role.STOCK, Role.PACKING, Role.YIELD, Role.TOTAL,
+    Role.CHANGE, Role.INDEX, Role.LEAD_TIME, Role.MINIMUM,
+})  # fmt: skip
+_PARTICULAR = (Role.PREVIOUS_PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.ALL_IN)
 
 
 def columns_of(table: Table) -> Columns:
@@ -57,14 +63,20 @@ def _spreads_values(column: Column) -> bool:
     if not heads or heads[-1] is None:
         return False
     lowest = heads[-1]
-    named_role = any(head is not None and head.named and head.role not in PRICE_ROLES | AXIS_ROLES for head in heads)
-    if named_role:
+    if any(head is not None and head.named and head.role in _NEVER_PRICES for head in heads):
         return False
     return bool(lowest.across) or lowest.number is not None
 
 
 def _mostly_priced(cells: Sequence[Cell]) -> bool:
-    return bool(cells) and 2 * sum(looks_priced(cell) for cell in cells) >= len(cells)
+    """At least half of the cells are figures; dashes and 'n/a' do not count against them."""
+    offering = [cell for cell in cells if not _says_none(cell)]
+    return bool(offering) and 2 * sum(looks_priced(cell) for cell in offering) >= len(offering)
+
+
+def _says_none(cell: Cell) -> bool:
+    price = price_text(cell.text) if isinstance(cell.value, str) else None
+    return price is not None and not price.amounts
 
 
 def _candidates(said: Sequence[Header]) -> dict[Role, float]:
@@ -88,10 +100,13 @@ def _by_words(head: Header) -> bool:
 
 
 def _without_lookalikes(candidates: dict[Role, float]) -> dict[Role, float]:
-    """'Qty on hand' is stock, though 'qty' alone is an order size."""
-    if Role.STOCK in candidates and Role.BRACKET in candidates:
-        return {role: strength for role, strength in candidates.items() if role is not Role.BRACKET}
-    return candidates
+    """'Qty on hand' is stock, though 'qty' alone is an order size; 'prior price' is no price to pay."""
+    dropped = set()
+    if Role.STOCK in candidates:
+        dropped.add(Role.BRACKET)
+    if any(role in candidates for role in _PARTICULAR):
+        dropped.add(Role.PRICE)
+    return {role: strength for role, strength in candidates.items() if role not in dropped}
 
 
 def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) -> Role | None:

@@ -10,6 +10,7 @@ from tracker.intake.values.brackets import Bracket, bracket_text
 from tracker.intake.values.caliper import CaliperReading, bare_caliper, in_unit
 from tracker.intake.values.company import company_name
 from tracker.intake.values.delivery import Delivery
+from tracker.intake.values.grade import GradeReading
 from tracker.intake.values.header import Header, Role
 from tracker.intake.values.masses import find_mass_units
 from tracker.intake.values.money import price_unit
@@ -36,7 +37,7 @@ def price_columns(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell
     unsure = False
     if not kinds:
         kinds, unsure = dict.fromkeys(_unnamed_figures(columns, samples), Kind.OFFER), True
-    corner = [head for column in columns if column not in kinds for head in column.said]
+    corner = [column for column in columns if column not in kinds and column.said]
     found.prices = tuple(_price_column(column, kind, corner) for column, kind in kinds.items())
     found.doubt = _doubt(found, unsure)
     return found
@@ -63,6 +64,10 @@ def _kind(column: Column, columns: Columns, net: bool, plain: bool) -> Kind:
     if column.role is Role.ALL_IN and (net or plain) and columns.of(*_CHARGES):
         return Kind.ALL_IN
     return Kind.OFFER
+
+
+def _tells_board(grade: GradeReading) -> bool:
+    return bool(grade.grades) or grade.coated_sides is not None
 
 
 def _with_tax(column: Column) -> bool:
@@ -92,9 +97,9 @@ def _doubt(columns: Columns, unsure: bool) -> str:
     return ""
 
 
-def _price_column(column: Column, kind: Kind, corner: Sequence[Header]) -> PriceColumn:
+def _price_column(column: Column, kind: Kind, corner: Sequence[Column]) -> PriceColumn:
     lowest = column.said[-1] if column.said else None
-    spread = [head for head in column.said if head.grade is not None and head.grade.grades]
+    spread = [head for head in column.said if head.grade is not None and _tells_board(head.grade)]
     bracket_level, bracket = _bracket(column)
     return PriceColumn(
         column,
@@ -138,6 +143,8 @@ def _is_bracket(head: Header) -> bool:
     """'60 #/MSF' is a basis weight, though '#' and a figure could be an order of 60 lb; '< 5 t' is an order."""
     if head.bracket is None:
         return False
+    if head.bracket.not_weight and phrases("basis").whole(head.text) in ("roll", "sheet"):
+        return False
     return not head.bracket.not_weight or not (head.weights or head.calipers)
 
 
@@ -154,42 +161,45 @@ def _delivery(column: Column) -> Delivery | None:
     return next((head.delivery for head in reversed(column.said) if head.delivery is not None), None)
 
 
-def _caliper(column: Column, corner: Sequence[Header]) -> CaliperReading | None:
+def _caliper(column: Column, corner: Sequence[Column]) -> CaliperReading | None:
     for head in column.said:
         if len(head.calipers) == 1:
             return head.calipers[0]
-    number = _bare_head(column)
-    if number is None or _axis(column, corner) is not Role.CALIPER:
+    number, head_of_axis = _bare_head(column, corner, Role.CALIPER)
+    if number is None:
         return None
-    unit = column.caliper_unit or next((head.caliper_unit for head in corner if head.caliper_unit is not None), None)
+    unit = head_of_axis.caliper_unit if head_of_axis is not None else None
     return in_unit(number, unit, column.text) if unit is not None else bare_caliper(number)
 
 
-def _weights(column: Column, corner: Sequence[Header]) -> tuple[WeightReading, ...]:
+def _weights(column: Column, corner: Sequence[Column]) -> tuple[WeightReading, ...]:
     for head in column.said:
         # '$ per hundredweight (100 lb)' has a weight in it, but not one of board.
         if head.weights and len(head.weight_units) == 1 and not _is_bracket(head):
             return head.weights
-    number = _bare_head(column)
-    if number is None or _axis(column, corner) is not Role.WEIGHT:
+    number, head_of_axis = _bare_head(column, corner, Role.WEIGHT)
+    if number is None or head_of_axis is None:
         return ()
-    units = column.weight_units or next((head.weight_units for head in corner if head.weight_units), ())
-    return tuple(weight_in(number, unit, column.text) for unit in units)
+    return tuple(weight_in(number, unit, column.text) for unit in head_of_axis.weight_units)
 
 
-def _bare_head(column: Column) -> Decimal | None:
-    """The number that heads a column of a cross-tab, or None."""
-    if not column.said:
-        return None
-    readings = number_readings(column.said[-1].text)
-    return readings[0].value if len(readings) == 1 else None
+def _bare_head(column: Column, corner: Sequence[Column], axis: Role) -> tuple[Decimal | None, Header | None]:
+    """The bare number that heads a column on an axis, and the header cell that names the axis.
+
+    The words stand above the number in the same column, or in line with it in the corner.
+    """
+    for level in reversed(range(len(column.said))):
+        readings = number_readings(column.said[level].text)
+        if len(readings) != 1:
+            continue
+        for head in (*reversed(column.said[:level]), *_in_line(column, level, corner)):
+            if head.strength(axis) > 0:
+                return readings[0].value, head
+    return None, None
 
 
-def _axis(column: Column, corner: Sequence[Header]) -> Role | None:
-    """What the bare numbers across are: said by the words above them, else by the words in the corner."""
-    axis = (Role.CALIPER, Role.WEIGHT)
-    for head in (*reversed(column.said[:-1]), *corner):
-        for reading in head.roles:
-            if reading.role in axis:
-                return reading.role
-    return None
+def _in_line(column: Column, level: int, corner: Sequence[Column]) -> list[Header]:
+    """The corner's header cells in the number's own row; where it has none there, all of them."""
+    row = column.heads[level].row
+    in_line = [head for other in corner for cell, head in zip(other.heads, other.said, strict=True) if cell.row == row]
+    return in_line or [head for other in corner for head in other.said]

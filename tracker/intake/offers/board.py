@@ -290,7 +290,10 @@ def with_column(board: Board, price: PriceColumn) -> Board:
 
 
 def _add_grade(board: Board, price: PriceColumn) -> None:
-    if price.grade is None or not price.grade.grades:
+    if price.grade is None:
+        return
+    if not price.grade.grades:
+        board.coated_sides = price.grade.coated_sides
         return
     head = price.column.heads[-1]
     said = Said(price.grade, at(head), price.grade_words)

@@ -87,7 +87,7 @@ def disagreeing_rows(drafts: Iterable[Draft]) -> None:
         earlier = first.setdefault(key, draft)
         if earlier is draft or earlier.price is None:
             continue
-        if abs(earlier.price - draft.price) * 100 > max(earlier.price, draft.price):
+        if earlier.price != draft.price:
             if not any(asked.code is NoteCode.PRICES_DISAGREE for asked in earlier.asked):
                 _disagree(earlier, draft)
             _disagree(draft, earlier)

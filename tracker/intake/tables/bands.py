@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from tracker.intake.tables.heads import head_of, looks_priced
 from tracker.intake.tables.view import View, part_of
 from tracker.intake.tables.zones import is_header_row
+from tracker.intake.values.company import company_name
 
 _MOST_STRETCHES = 60
 
@@ -69,6 +70,8 @@ def _heads_in_line(part: View, view: View, row: int) -> bool:
     """A row of the stretch that is all heads, in line with a header row of the rest of the sheet."""
     own = [head_of(cell) for cell in part.rows[row].values()]
     if not all(head is not None and head.named for head in own):
+        return False
+    if any(company_name(cell.text) is not None for cell in part.rows[row].values()):
         return False
     rest = {column: cell for column, cell in view.rows[row].items() if column not in part.rows[row]}
     return bool(rest) and is_header_row(View(view.sheet, {**view.rows, row: rest}, view.merged), row)

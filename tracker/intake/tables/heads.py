@@ -10,6 +10,7 @@ from tracker.intake.values.header import Header, Role, header
 from tracker.intake.values.lead import lead_unit
 from tracker.intake.values.money import price_text, price_unit
 from tracker.intake.values.numbers import number_readings
+from tracker.intake.words.lists import phrases
 
 PRICE_ROLES = frozenset({Role.PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.PREVIOUS_PRICE, Role.ALL_IN})
 BOARD_ROLES = frozenset({Role.ITEM, Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE})
@@ -67,6 +68,8 @@ def head_of_words(text: str) -> Head | None:
     readings = number_readings(text)
     if len(readings) == 1:
         return Head(number=readings[0].value)
+    if _is_money(text):
+        return None
     said = header(text)
     across = _across(said)
     if not across and _is_bare_range(text):
@@ -87,15 +90,23 @@ def _across(said: Header) -> str:
     """A value of board in a header: what is left of the text beside it does not matter here."""
     if len(said.calipers) == 1:
         return "caliper"
-    if len(said.weights) >= 1:
+    if said.weights and len(said.weight_units) == 1:
         return "weight"
-    if said.bracket is not None and not (said.bracket.not_weight and said.roles):
+    if phrases("basis").whole(said.text) in ("roll", "sheet"):
+        return "form"
+    if said.bracket is not None and not (said.bracket.not_weight and said.role not in (None, Role.BRACKET)):
         return "bracket"
     if said.sheet_sizes:
         return "size"
-    if said.grade is not None and said.grade.grades and len(said.text) <= 60:
+    return _board_across(said) if len(said.text) <= 60 else ""
+
+
+def _board_across(said: Header) -> str:
+    if said.grade is None:
+        return ""
+    if said.grade.grades:
         return "grade"
-    return ""
+    return "coating" if said.grade.coated_sides is not None else ""
 
 
 def _value_only(said: Header, across: str) -> bool:
@@ -104,10 +115,19 @@ def _value_only(said: Header, across: str) -> bool:
         return said.role in (Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.WIDTH, Role.LENGTH, Role.ROLL_WIDTH)
     if across == "grade":
         # 'Carton gris (URB)' has the word for board in it, and is one.
-        return said.role not in PRICE_ROLES and said.roles[0].strength < 0.9
+        return said.role not in PRICE_ROLES and not (said.role is Role.GRADE and said.roles[0].strength >= 0.9)
+    if across == "form":
+        return True
+    if across == "coating":
+        return said.role is Role.COATING and said.roles[0].strength < 0.9
     if across == "bracket":
         return not any(reading.role in PRICE_ROLES and reading.strength >= 0.8 for reading in said.roles)
     return False
+
+
+def _is_money(text: str) -> bool:
+    price = price_text(text)
+    return price is not None and bool(price.amounts) and price.currency is not None and not price.rest
 
 
 def _is_bare_range(text: str) -> bool:

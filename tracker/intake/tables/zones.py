@@ -4,6 +4,7 @@ A zone is only a candidate until data stand below it; that is checked where the 
 """
 
 from dataclasses import dataclass, field
+from decimal import Decimal
 from itertools import pairwise
 
 from tracker.intake.grid import Cell
@@ -57,7 +58,10 @@ def is_header_row(view: View, row: int) -> bool:
         return False
     if named + across >= 2 or (bare >= 2 and named >= 1):
         known = sum(head.named or bool(head.across) or head.number is not None for head in heads)
-        return 2 * known >= len(heads) and (named > 0 or across >= 2)
+        if 2 * known >= len(heads) and (named > 0 or across >= 2):
+            return True
+    if named >= 1 and bare == 0 and _figures_under_words(view, row):
+        return True
     return named == 1 and len(heads) == 1 and heads[0].price and _prices_under(view, row)
 
 
@@ -90,6 +94,16 @@ def _bare_numbers_head(view: View, row: int, heads: list[Head]) -> bool:
     columns = [column for column, cell in view.rows[row].items() if head_of(cell) in heads and _is_number(cell)]
     above = [view.rows[row - 1][column] for column in columns if column in view.rows.get(row - 1, {})]
     return len(above) == 1 and (found := head_of(above[0])) is not None and found.axis_word
+
+
+def _figures_under_words(view: View, row: int) -> bool:
+    """A row of words only, with figures right below most of them: heads, though not all are known words (places, months)."""
+    cells, under = view.rows[row], view.rows.get(row + 1, {})
+    if len(cells) < 3 or any(looks_priced(cell) for cell in cells.values()):
+        return False
+    figures = sum(column in under and isinstance(under[column].value, Decimal) for column in cells)
+    above = view.rows.get(row - 1, {})
+    return figures >= 2 and 2 * figures >= len(cells) and not any(isinstance(cell.value, Decimal) for cell in above.values())
 
 
 def _is_number(cell: Cell) -> bool:
@@ -183,8 +197,10 @@ def _groups_above(view: View, lower: int, row: int) -> bool:
     """A row right above a header row whose cells group the columns below: merged over several, or set over some."""
     cells = view.rows[row]
     heads = _heads(view, row)
-    if heads is None or any(head.number is not None or head.answers_itself for head in heads):
+    if heads is None or any(head.answers_itself for head in heads):
         return False
+    if any(head.number is not None for head in heads):
+        return _second_axis(view, lower, row, heads)
     first, last = min(view.rows[lower]), max(view.rows[lower])
     spans = [_reach(view, row, column) for column in cells]
     if len(cells) == 1:
@@ -193,6 +209,14 @@ def _groups_above(view: View, lower: int, row: int) -> bool:
         merged = view.span(cells[column])[1] > column
         return not whole and (merged or column > first) and (heads[0].named or bool(heads[0].across) or merged)
     return all(len(cell.text) <= _LONGEST_GROUP for cell in cells.values())
+
+
+def _second_axis(view: View, lower: int, row: int, heads: list[Head]) -> bool:
+    """Two rows of bare numbers across, each behind the words for what it is: calipers over basis weights."""
+    same_columns = list(view.rows[row]) == list(view.rows[lower])
+    below = _heads(view, lower) or []
+    numbers = [head.number is not None for head in heads]
+    return same_columns and numbers == [head.number is not None for head in below] and any(head.axis_word for head in heads)
 
 
 def _reach(view: View, row: int, column: int) -> tuple[int, int]:
