@@ -178,7 +178,7 @@ def totals_and_averages(kit: Kit) -> None:
             sheet.row(row, 0, [item.words, item.caliper, item.weight, amount])
             kit.plan.accept(sheet, row, 3, kit.intent(item, amount, basis))
         row += 1
-        sheet.put(row, 0, f"{kit.lang.totals[0]} {item.words}" if kit.chance(0.5) else kit.lang.totals[0])
+        sheet.put(row, 0, f"{kit.pick(kit.lang.totals)} {item.words}" if kit.chance(0.5) else kit.pick(kit.lang.totals))
         sheet.put(row, 3, (sum(amounts) / len(amounts)).quantize(Decimal("0.01")), places=2)
 
 

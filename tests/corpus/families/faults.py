@@ -54,7 +54,7 @@ def calculated_formulas(kit: Kit) -> None:
         sheet.cells[row, 4] = CellPlan(net, fmt="#,##0.00", formula=f"=D{row + 1}-20")
         kit.plan.accept(sheet, row, 4, kit.intent(item, net, basis))
     total = placed.below
-    sheet.put(total, 0, kit.lang.totals[0])
+    sheet.put(total, 0, kit.pick(kit.lang.totals))
     average = sum(lists) / len(lists)
     sheet.cells[total, 4] = CellPlan(
         average - 20, fmt="#,##0.00", formula=f"=AVERAGE(E{placed.rows[0] + 1}:E{placed.rows[-1] + 1})"
