@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from functools import cache, partial
 from pathlib import Path
 
 from tests.window.fixtures.invented_door import InventedDoor
@@ -22,24 +23,22 @@ Show = Callable[[MainWindow], None]
 def pictures(folder: Path, work: Path, only: str) -> Iterator[Path]:
     """Draws every state whose name holds `only`; yields the files written."""
     theme = Theme(make_application(), "light")
-    demo = _demo_database(work) if "demo".startswith(only.partition("-")[0]) or not only else None
+    demo = partial(_demo_database, work)
     states: list[tuple[str, Callable[[], Door], str, tuple[int, int], dict[str, Show]]] = [
         ("empty", lambda: InventedDoor(0), "light", SMALL, _some("1-today", "2-quotes", "5-samples")),
         ("empty", lambda: InventedDoor(0), "dark", SMALL, _some("1-today", "2-quotes")),
         ("ten", lambda: InventedDoor(10), "light", SMALL, _some("1-today", "2-quotes", "3-price-explained")),
-        ("invented", InventedDoor, "light", SMALL, {**_taking_in(None), **_popups()}),
-        ("invented", InventedDoor, "dark", SMALL, _taking_in(None)),
+        ("invented", InventedDoor, "light", SMALL, {**_taking_in(), **_behind(), **_popups()}),
+        ("invented", InventedDoor, "dark", SMALL, _taking_in()),
         ("invented-metric", InventedDoor, "light", SMALL, _metric()),
         ("ten-thousand", lambda: InventedDoor(10_000), "light", LARGE, _some(*list(PLACES)[:4])),
         ("ten-thousand", lambda: InventedDoor(10_000), "dark", SMALL, _some("2-quotes", "3-price-explained")),
     ]  # fmt: skip
-    if demo is not None:
-        for name in ("light", "dark"):
-            states.append(("demo", lambda: Door(demo), name, SMALL, {**PLACES, **_taking_in(demo), **_popups()}))
-        states.append(("demo", lambda: Door(demo), "light", LARGE, {**PLACES, **_taking_in(demo)}))
-        fresh = str(work / "fresh.sqlite")
-        for name in ("light", "dark"):
-            states.append(("fresh", lambda: Door(fresh), name, SMALL, _real_sheets()))
+    fresh = str(work / "fresh.sqlite")
+    for name in ("light", "dark"):
+        states.append(("demo", lambda: Door(demo()), name, SMALL, {**PLACES, **_behind(), **_popups()}))
+        states.append(("fresh", lambda: Door(fresh), name, SMALL, _real_sheets()))
+    states.append(("demo", lambda: Door(demo()), "light", LARGE, {**PLACES, **_behind()}))
     for state, door, look, size, shows in states:
         wanted = {title: show for title, show in shows.items() if only in f"{state}-{title}-{look}-{size[0]}"}
         if wanted:
@@ -62,7 +61,8 @@ def _draw(
     opened.close()
 
 
-def _demo_database(work: Path) -> str | None:
+@cache
+def _demo_database(work: Path) -> str:
     from tracker.desk.demo import fresh_demo
 
     return fresh_demo(work)
@@ -81,12 +81,17 @@ def _metric() -> dict[str, Show]:
     return {"3-price-explained": metric}
 
 
-def _taking_in(demo: str | None) -> dict[str, Show]:
-    """A sheet just read, with its question; then the sheet shown again behind an offer."""
-    files = sorted(path for path in sample_quotes().iterdir() if path.is_file()) if demo else [Path(FILE)]
+def _taking_in() -> dict[str, Show]:
+    """A sheet just read, with its question, and with one of its lines looked at."""
 
-    def reading(window: MainWindow) -> None:
-        window.take_in_files(files)
+    def looked_at(window: MainWindow) -> None:
+        window.take_in.table.selectRow(6)
+
+    return {"7-taking-in": lambda window: window.take_in_files([Path(FILE)]), "7-taking-in-line": looked_at}
+
+
+def _behind() -> dict[str, Show]:
+    """The vendor's sheet shown again behind an offer."""
 
     def behind(window: MainWindow) -> None:
         window.go_quotes()
@@ -94,7 +99,7 @@ def _taking_in(demo: str | None) -> dict[str, Show]:
             window.session.select_offer(0)
         window.show_in_sheet()
 
-    return {"7-taking-in": reading, "8-behind-a-price": behind}
+    return {"8-behind-a-price": behind}
 
 
 def _real_sheets() -> dict[str, Show]:

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True, slots=True)
 class Action:
-    """One thing a user can do. `does` names the method of the window that does it; `keys` may be empty."""
+    """One thing a user can do. `does` names a method of the window or of its file tasks; `keys` may be empty."""
 
     key: str
     title: str
@@ -32,7 +32,11 @@ ACTIONS: tuple[Action, ...] = (
     Action("redo", "Do again", "Ctrl+Shift+Z", "redo"),
     Action("do", "Do…", "Ctrl+K", "open_do", "find any of these by its words"),
     Action("demo", "Open the demo", "", "open_demo", "invented vendors, nothing of yours is touched"),
-    Action("picture", "Save the picture…", "", "save_picture", "as PNG or SVG"),
+    Action("chases", "Draft chases for overdue samples…", "Ctrl+Shift+C", "draft_chases", "nothing is sent"),
+    Action("offers", "Save the offers shown…", "Ctrl+S", "save_offers", "as a spreadsheet or CSV"),
+    Action("picture", "Save the picture…", "Ctrl+Shift+S", "save_picture", "as PNG or SVG"),
+    Action("report", "Write the buyer's report…", "Ctrl+P", "write_report", "as PDF or spreadsheet"),
+    Action("back-up", "Back up everything…", "", "back_up", "a consistent copy, also while in use"),
     Action("log", "Show where the log is", "", "show_log"),
     Action("close", "Close the window", "Ctrl+Q", "close"),
 )

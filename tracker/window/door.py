@@ -12,9 +12,10 @@ from typing import TYPE_CHECKING, Any
 from tracker.desk.comparison import ChosenFooting, Comparison
 
 if TYPE_CHECKING:
-    from collections.abc import Mapping
+    from collections.abc import Mapping, Sequence
     from decimal import Decimal
 
+    from tracker.desk.chasing import Drafted
     from tracker.desk.edits import Edit
     from tracker.desk.explanation import Explanation
     from tracker.desk.levels import Level
@@ -181,6 +182,38 @@ class Door:
         from tracker.desk.samples import record
 
         return record(self.desk, number, kind, on, until, note)
+
+    def save_offers(self, comparison: Comparison, rows: Sequence[int], path: Path) -> None:
+        """The offers at these indices as a spreadsheet or, by the file's ending, as CSV."""
+        from tracker.desk.export import flat, write_csv, write_xlsx
+        from tracker.desk.offers_json import offer_objects
+
+        flattened = [flat(offer) for offer in offer_objects(comparison, rows)]
+        if path.suffix.casefold() == ".csv":
+            write_csv(flattened, path)
+        else:
+            write_xlsx(flattened, path, "Offers")
+
+    def write_report(self, path: Path, footing: ChosenFooting) -> None:
+        from tracker.desk.reporting import write_report
+
+        write_report(self.desk, path, footing)
+
+    def back_up(self, path: Path) -> None:
+        from tracker.desk.keeping import backup
+
+        backup(self.desk, path)
+
+    def draft_chases(self, folder: Path) -> tuple[Drafted, ...]:
+        """A draft for every vendor that is due for a chase."""
+        from tracker.desk.chasing import chases, draft
+
+        return tuple(draft(self.desk, chase.vendor, folder) for chase in chases(self.desk))
+
+    def set_aside(self, question_id: int) -> Edit:
+        from tracker.desk.questions import set_aside
+
+        return set_aside(self.desk, question_id)
 
     def undo(self, edit: Edit) -> Edit:
         """Reverses an edit; what comes back does it again."""

@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QFileDialog, QStackedWidget, QVBoxLayout, QWidget
 from tracker.desk.comparison import Per
 from tracker.window.actions import ACTIONS
 from tracker.window.errors import log_file
+from tracker.window.file_tasks import FileTasks
 from tracker.window.footing_line import FootingLine
 from tracker.window.look.figures import Units
 from tracker.window.message_bar import MessageBar
@@ -44,6 +45,7 @@ class MainWindow(QWidget):
         self.setWindowTitle("Paperboard tracker")
         self.setAcceptDrops(True)
         self.resize(1280, 800)
+        self.setMinimumSize(960, 640)
         self.session = session
         self.bar = PlacesBar(TITLES)
         self.footing = FootingLine(session)
@@ -57,6 +59,8 @@ class MainWindow(QWidget):
         for part in (self.bar, self.footing, self.stack, self.message):
             layout.addWidget(part)
         layout.setStretch(2, 1)
+        self.files = FileTasks(session, self)
+        self.files.written.connect(self.message.say)
         self._make_places()
         self.actions_by_key = self._make_actions()
         self.bar.chosen.connect(self.go)
@@ -71,6 +75,7 @@ class MainWindow(QWidget):
     def _make_places(self) -> None:
         self.today = TodayPlace(self.session)
         self.samples = SamplesPlace(self.session)
+        self.samples.chases_wanted.connect(self.files.draft_chases)
         self.reference = ReferencePlace(self.session)
         self.take_in = TakeInPlace(self.session)
         self.sheet = KeptSheet(self.session)
@@ -106,7 +111,7 @@ class MainWindow(QWidget):
             if action.keys:
                 item.setShortcut(QKeySequence(action.keys))
             item.setToolTip(action.about)
-            item.triggered.connect(getattr(self, action.does))
+            item.triggered.connect(getattr(self if hasattr(self, action.does) else self.files, action.does))
             self.addAction(item)
             made[action.key] = item
         return made
@@ -169,12 +174,11 @@ class MainWindow(QWidget):
 
     @Slot()
     def switch_per(self) -> None:
-        per = Per.TONNE if self.session.footing.per is Per.MSF else Per.MSF
-        self.session.choose_footing(per=per)
+        self.session.choose_footing(per=next(per for per in Per if per is not self.session.footing.per))
 
     @Slot()
     def switch_units(self) -> None:
-        self.session.choose_units(Units.METRIC if self.session.units is Units.US else Units.US)
+        self.session.choose_units(next(units for units in Units if units is not self.session.units))
 
     @Slot()
     def switch_delivered(self) -> None:
@@ -203,10 +207,10 @@ class MainWindow(QWidget):
     @Slot()
     def redo(self) -> None:
         stack = self.session.undo_stack
-        if not stack.canRedo():
+        if stack.canRedo():
+            stack.redo()
+        else:
             self.message.say("There is nothing to do again.")
-            return
-        stack.redo()
 
     @Slot()
     def open_do(self) -> None:
@@ -221,14 +225,6 @@ class MainWindow(QWidget):
         folder = Path(mkdtemp(prefix="paperboard-demo-"))
         self.message.say("Making the demo: invented vendors, offers and samples…")
         self.session.work.ask(lambda: self.session.door.open_demo(folder), self._demo_open)
-
-    @Slot()
-    def save_picture(self) -> None:
-        from tracker.window.quotes.save_picture import save
-
-        name, _ = QFileDialog.getSaveFileName(self, "Save the picture", "prices.png", "PNG (*.png);;SVG (*.svg)")
-        if name:
-            self.message.say(save(self.quotes.picture, Path(name)))
 
     @Slot()
     def show_log(self) -> None:
@@ -272,7 +268,7 @@ class MainWindow(QWidget):
         self.go(SHEET)
 
     def _back_from_sheet(self) -> None:
-        self.go_today() if self._came_from == TODAY else self.go_quotes()
+        self.go(self._came_from)
 
     def _left_take_in(self, stored: int) -> None:
         if stored:
@@ -292,6 +288,7 @@ class MainWindow(QWidget):
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         if any(url.isLocalFile() for url in event.mimeData().urls()):
             event.acceptProposedAction()
+            self.message.say("Drop it to read it. Nothing is stored until you agree.")
 
     def dropEvent(self, event: QDropEvent) -> None:
         paths = [Path(url.toLocalFile()) for url in event.mimeData().urls() if url.isLocalFile()]

@@ -100,6 +100,9 @@ class Session(QObject):
     def show_comparison(self, comparison: Comparison) -> None:
         """Takes a new comparison; the selected offer is kept by its database id."""
         kept = -1
+        if self.comparison is None or comparison.snapshot is not self.comparison.snapshot:
+            # What waits today names offers by their place in a snapshot: another snapshot, other places.
+            self.todays = None
         if self.comparison is not None and 0 <= self.selected < len(self.comparison.snapshot):
             known = self.comparison.snapshot.id[self.selected]
             found = np.flatnonzero(comparison.snapshot.id == known)
@@ -122,7 +125,12 @@ class Session(QObject):
     def _ask_todays(self) -> None:
         comparison = self.comparison
         if comparison is not None:
-            self.work.ask(lambda: self.door.todays(comparison), self._set_todays)
+            self.work.ask(lambda: self.door.todays(comparison), lambda todays: self._take_todays(comparison, todays))
+
+    def _take_todays(self, comparison: Comparison, todays: Today) -> None:
+        """An answer about a snapshot that was replaced meanwhile names offers that are no longer there."""
+        if self.comparison is not None and comparison.snapshot is self.comparison.snapshot:
+            self._set_todays(todays)
 
     def _begin_day(self, today: date) -> None:
         self.footing = replace(self.footing, as_of=today)

@@ -42,6 +42,8 @@ class QuotesPlace(QWidget):
         self.model = ColumnTable(OFFER_COLUMNS, self)
         self.table = RowsView(self.model, session.theme)
         self.table.setAccessibleName("Offers")
+        # What stands out comes first, until the user sorts otherwise.
+        self.table.sortByColumn(0, Qt.SortOrder.AscendingOrder)
         self._note = words("", "small")
         self._lay_out()
         self.rail.grade_chosen.connect(self._choose_grade)

@@ -14,7 +14,10 @@ from tracker.window.look.marks import Mark, draw_mark
 from tracker.window.look.theme import Theme
 from tracker.window.pieces import button, clear, column, hairline, row, words
 from tracker.window.quotes.ladder import Ladder
+from tracker.window.quotes.offer_columns import offers
 from tracker.window.session import Session
+from tracker.window.tables.task_list import TaskList
+from tracker.window.today.tasks_of import out_of_line
 
 if TYPE_CHECKING:
     from tracker.desk.explanation import Explanation
@@ -76,10 +79,14 @@ class ReasonsPanel(QFrame):
         self._nothing = words("", "quiet", wrap=True)
         self._nothing.setAlignment(Qt.AlignmentFlag.AlignTop)
         parts = column(heading, self._whose, scroll, row(self._show, None), margins=(16, 12, 8, 8), gap=6, grow=2)
-        parts.addWidget(self._nothing, 1)
+        self._standing_out = TaskList("Prices that stand out", session.theme)
+        self._standing_out.wanted.connect(session.select_offer)
+        parts.addWidget(self._nothing)
+        parts.addWidget(self._standing_out, 1)
         self.setLayout(parts)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         session.offer_selected.connect(self._show_offer)
+        session.today_changed.connect(self._show_standing_out)
         session.units_changed.connect(lambda: self._show_offer(session.selected))
         session.theme.changed.connect(self.update)
         self._show_offer(-1)
@@ -91,6 +98,7 @@ class ReasonsPanel(QFrame):
         for part in (self._sign, self._show, self._whose, self._body):
             part.setVisible(chosen)
         self._nothing.setVisible(not chosen)
+        self._standing_out.setVisible(not chosen)
         if comparison is None or offer < 0:
             self._title.setText("How a price came about")
             self._nothing.setText(
@@ -107,6 +115,12 @@ class ReasonsPanel(QFrame):
         clear(self._reasons)
         door = self._session.door
         self._ticket = self._session.work.ask(lambda: door.explain(comparison, offer), self._show_explanation)
+
+    def _show_standing_out(self) -> None:
+        session = self._session
+        if session.todays is not None and session.comparison is not None:
+            table = offers(session.comparison, session.marks, session.units)
+            self._standing_out.show_tasks(out_of_line(session.todays, table))
 
     def _whose_offer(self, comparison: Comparison, offer: int) -> str:
         snapshot = comparison.snapshot

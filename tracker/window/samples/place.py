@@ -5,11 +5,11 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 import numpy as np
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QSplitter, QWidget
 
-from tracker.window.pieces import column, holder, one_of, panel, row, words
+from tracker.window.pieces import button, column, holder, one_of, panel, row, words
 from tracker.window.samples.log_form import LogForm, Request
 from tracker.window.samples.record_panel import KEYS, Happening, RecordPanel
 from tracker.window.samples.sample_columns import SAMPLE_COLUMNS, Samples, is_outstanding
@@ -44,7 +44,9 @@ class _SampleTable(RowsView):
 
 
 class SamplesPlace(QWidget):
-    """Every request, the most overdue on top."""
+    """Every request, the most overdue on top. `chases_wanted`: messages are to be drafted to who owes."""
+
+    chases_wanted = Signal()
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -60,7 +62,10 @@ class SamplesPlace(QWidget):
         self._nothing = words("", "quiet", wrap=True)
         self._nothing.setContentsMargins(16, 4, 16, 16)
         listing = panel(column(self.table, self._nothing, margins=(1, 1, 1, 1)))
-        left = holder(column(row(switch, None), listing, gap=8, grow=1))
+        self.chase = button("Draft chases…", "word")
+        self.chase.setToolTip("Ctrl+Shift+C: one message a vendor that owes you, for your own mail program")
+        self.chase.clicked.connect(self.chases_wanted)
+        left = holder(column(row(switch, None, self.chase), listing, gap=8, grow=1))
         both = QSplitter(Qt.Orientation.Horizontal)
         both.addWidget(left)
         both.addWidget(self.record)
@@ -104,6 +109,7 @@ class SamplesPlace(QWidget):
             (("Outstanding", int(outstanding.sum())), ("Overdue", int(overdue.sum())), ("All", len(samples)))
         ):
             self.which.button(place).setText(f"{title}  {number:,}")
+        self.chase.setEnabled(bool(overdue.any()))
         which = self.which.checkedId()
         masks = {_OUTSTANDING: outstanding, _OVERDUE: overdue, _ALL: np.ones(len(samples), dtype=bool)}
         rows = np.flatnonzero(masks[which])

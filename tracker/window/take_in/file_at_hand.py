@@ -48,6 +48,16 @@ class FileAtHand:
         asked = f", {counted(len(reading.questions), 'question')}" if reading.questions else ""
         return f"{self.path.name}: {counted(self.accepted, 'offer')}{asked}"
 
+    def whose(self) -> str:
+        """'From Tolmere Board'; where the lines name several vendors, how many."""
+        if self.taken is None:
+            return ""
+        reading = self.taken.reading
+        vendors = {reading.vendor} if reading.vendor else {line.offer.vendor for line in reading.lines} - {None}
+        if not vendors:
+            return "The vendor is not known yet." if reading.lines else ""
+        return f"From {vendors.pop()}" if len(vendors) == 1 else f"From {len(vendors)} vendors"
+
     def summary(self) -> str:
         """What the reading came to, in one or two sentences."""
         if self.taken is None:

@@ -118,7 +118,7 @@ LINE_COLUMNS: tuple[Column, ...] = (
         text=lambda d, row: price_words(d.lines[row]),
         keys=lambda d: _numbers(d, "price"),
         stand=Stand.RIGHT,
-        width=122,
+        width=138,
         strong=True,
     ),
     Column(

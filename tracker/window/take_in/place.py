@@ -154,7 +154,7 @@ class TakeInPlace(QWidget):
             self.model.show(Lines((), self._session.units), np.arange(0))
             return
         reading = file.taken.reading
-        self._vendor.setText(f"From {reading.vendor}" if reading.vendor else "The vendor is not known yet.")
+        self._vendor.setText(file.whose())
         self.questions.show_questions(reading.questions, file.given, vendor=reading.vendor or "")
         self.questions.setVisible(bool(reading.questions or file.given))
         # Only once the new cards have been laid out do they know how tall they are.
@@ -181,6 +181,7 @@ class TakeInPlace(QWidget):
             lines = file.taken.reading.lines
             self._notes.hide()
             several = len({line.offer.source.sheet for line in lines}) > 1
+            self.table.show_column("notes", any(line.notes for line in lines))
             self.model.show(Lines(lines, self._session.units, several), np.arange(len(lines)))
 
     def _say_what_agreeing_does(self) -> None:

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QDialog, QFrame, QScrollArea, QWidget
+from PySide6.QtWidgets import QDialog, QFrame, QScrollArea, QVBoxLayout, QWidget
 
 from tracker.window.pieces import button, column, holder, row, words
 from tracker.window.take_in.questions_pane import QuestionCard
@@ -20,10 +20,11 @@ _WIDTH, _TALLEST = 560, 560
 class AnswerDialog(QDialog):
     """Shows a file's questions with their choices; Escape leaves open what is not answered.
 
-    `answered` carries a question's id and the value; `cell_wanted` file, sheet and cell to be shown.
+    `answered` carries a question's id and the value, `set_aside` its id, `cell_wanted` file, sheet and cell.
     """
 
     answered = Signal(int, str)
+    set_aside = Signal(int)
     cell_wanted = Signal(str, str, str)
 
     def __init__(self, questions: Sequence[OpenQuestion], parent: QWidget) -> None:
@@ -52,10 +53,23 @@ class AnswerDialog(QDialog):
         card = QuestionCard(asked.question)
         card.answered.connect(lambda _key, value: self._answer(asked.id, value))
         card.asked_where.connect(lambda sheet, cell: self._show(asked.file, sheet, cell))
+        aside = button("Set aside", "word")
+        aside.setToolTip("Ask no more; its lines stay unused")
+        aside.clicked.connect(lambda: self._set_aside(asked.id))
+        layout = card.layout()
+        if isinstance(layout, QVBoxLayout):
+            layout.addLayout(row(aside, None))
         return card
+
+    def _set_aside(self, question: int) -> None:
+        self.set_aside.emit(question)
+        self._done_with(question)
 
     def _answer(self, question: int, value: str) -> None:
         self.answered.emit(question, value)
+        self._done_with(question)
+
+    def _done_with(self, question: int) -> None:
         self.cards[question].hide()
         if all(card.isHidden() for card in self.cards.values()):
             self.accept()

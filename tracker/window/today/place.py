@@ -13,10 +13,11 @@ from tracker.window.look.figures import counted, date_text
 from tracker.window.pieces import column, panel, row, words
 from tracker.window.quotes.offer_columns import offers
 from tracker.window.session import Session
+from tracker.window.tables.task_list import Task, TaskList
 from tracker.window.today import tasks_of
 from tracker.window.today.answer_dialog import AnswerDialog
-from tracker.window.today.task_list import Task, TaskList
 from tracker.window.today.welcome import Welcome
+from tracker.window.undo import push
 
 if TYPE_CHECKING:
     from tracker.desk.questions import OpenQuestion
@@ -126,8 +127,15 @@ class TodayPlace(QWidget):
     def _answer(self, questions: tuple[OpenQuestion, ...]) -> None:
         dialog = AnswerDialog(questions, self)
         dialog.answered.connect(self._store_answer)
+        dialog.set_aside.connect(self._set_aside)
         dialog.cell_wanted.connect(self.cell_wanted)
         dialog.open()
+
+    def _set_aside(self, question: int) -> None:
+        session = self._session
+        session.work.ask(
+            lambda: session.door.set_aside(question), lambda edit: push(session, edit, session.reload_samples)
+        )
 
     def _store_answer(self, question: int, value: str) -> None:
         door = self._session.door

@@ -9,7 +9,7 @@ from tracker.window.look import figures
 from tracker.window.look.figures import NONE, Units, counted
 from tracker.window.look.marks import Mark
 from tracker.window.quotes.offer_columns import Offers, per_words, price_figure
-from tracker.window.today.task_list import Task
+from tracker.window.tables.task_list import Task
 
 if TYPE_CHECKING:
     from tracker.desk.questions import OpenQuestion

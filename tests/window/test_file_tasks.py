@@ -1,0 +1,86 @@
+"""What is taken out as a file, from a real database: offers, report, backup, drafts; each says where it is."""
+
+import pytest
+from PySide6.QtWidgets import QFileDialog
+
+from tests.window.conftest import settle
+from tracker.window.door import Door
+from tracker.window.main_window import MainWindow
+
+pytestmark = pytest.mark.gui
+SHEET = """vendor,product,grade,coated_sides,caliper_pt,basis_weight_lb_msf,price,currency,basis
+Tolmere Board,Bleached C1S,SBS,1,14,58,1310,USD,short_ton
+Tolmere Board,"=HYPERLINK(""x"")",SBS,1,16,65,1295,USD,short_ton
+"""
+
+
+@pytest.fixture
+def window(open_window, qtbot, tmp_path) -> MainWindow:
+    window = open_window(Door(str(tmp_path / "board.sqlite")))
+    sheet = tmp_path / "tolmere.csv"
+    sheet.write_text(SHEET, encoding="utf-8")
+    window.take_in_files([sheet])
+    settle(qtbot, window)
+    window.take_in.agree.click()
+    settle(qtbot, window)
+    return window
+
+
+@pytest.fixture
+def save_as(monkeypatch, tmp_path):
+    def choose(name: str):
+        monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(tmp_path / name) if name else "", ""))
+        monkeypatch.setattr(QFileDialog, "getExistingDirectory", lambda *_: str(tmp_path / name))
+        return tmp_path / name
+
+    return choose
+
+
+@pytest.mark.parametrize("name", ["offers.csv", "offers.xlsx"])
+def test_the_offers_shown(window: MainWindow, qtbot, save_as, name: str) -> None:
+    path = save_as(name)
+    window.files.save_offers()
+    settle(qtbot, window)
+    assert window.message.text == f"2 offers saved in {path}."
+    assert path.stat().st_size > 100
+    if name.endswith("csv"):
+        text = path.read_text(encoding="utf-8-sig")
+        assert text.count("Tolmere Board") == 2
+        assert ",=HYPERLINK" not in text
+
+
+def test_the_report_and_a_backup(window: MainWindow, qtbot, save_as) -> None:
+    report = save_as("report.pdf")
+    window.files.write_report()
+    settle(qtbot, window)
+    assert report.read_bytes().startswith(b"%PDF")
+    backup = save_as("copy.sqlite")
+    window.files.back_up()
+    settle(qtbot, window)
+    assert backup.read_bytes().startswith(b"SQLite format 3")
+    assert str(backup) in window.message.text
+
+
+def test_a_report_of_another_kind_is_refused_in_a_sentence(window: MainWindow, qtbot, save_as) -> None:
+    path = save_as("report.docx")
+    window.files.write_report()
+    settle(qtbot, window)
+    assert not path.exists()
+    assert ".pdf" in window.message.text
+
+
+def test_leaving_the_file_dialog_does_nothing(window: MainWindow, qtbot, save_as) -> None:
+    save_as("")
+    window.message.hide()
+    for task in (window.files.save_offers, window.files.write_report, window.files.back_up, window.files.save_picture):
+        task()
+    settle(qtbot, window)
+    assert window.message.text == ""
+
+
+def test_nobody_is_chased_who_owes_nothing(window: MainWindow, qtbot, save_as) -> None:
+    folder = save_as("drafts")
+    window.files.draft_chases()
+    settle(qtbot, window)
+    assert window.message.text == "Nobody is due for a chase today."
+    assert not folder.exists()

@@ -1,0 +1,87 @@
+"""What a user takes out of the tracker as a file: pictures, offers, the report, drafts of chases, a copy of all."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject, Signal, Slot
+from PySide6.QtWidgets import QFileDialog
+
+from tracker.window.look.figures import counted
+from tracker.window.session import Session
+from tracker.window.undo import push
+
+if TYPE_CHECKING:
+    from tracker.desk.chasing import Drafted
+    from tracker.window.main_window import MainWindow
+
+
+class FileTasks(QObject):
+    """Asks where to, writes on the desk's thread, and says where it is. `written` carries that sentence."""
+
+    written = Signal(str)
+
+    def __init__(self, session: Session, window: MainWindow) -> None:
+        super().__init__(window)
+        self._session = session
+        self._window = window
+
+    @Slot()
+    def save_picture(self) -> None:
+        from tracker.window.quotes.save_picture import save
+
+        path = self._ask_where("Save the picture", "prices.png", "PNG (*.png);;SVG (*.svg)")
+        if path is not None:
+            self.written.emit(save(self._window.quotes.picture, path))
+
+    @Slot()
+    def save_offers(self) -> None:
+        path = self._ask_where("Save the offers shown", "offers.xlsx", "Spreadsheet (*.xlsx);;CSV (*.csv)")
+        comparison = self._session.comparison
+        if path is not None and comparison is not None:
+            rows = [int(row) for row in self._window.quotes.model.order]
+            door = self._session.door
+            self._write(
+                lambda: door.save_offers(comparison, rows, path), f"{counted(len(rows), 'offer')} saved in {path}."
+            )
+
+    @Slot()
+    def write_report(self) -> None:
+        path = self._ask_where("Write the buyer's report", "report.pdf", "PDF (*.pdf);;Spreadsheet (*.xlsx)")
+        if path is not None:
+            door, footing = self._session.door, self._session.footing
+            self._write(lambda: door.write_report(path, footing), f"The report is in {path}.")
+
+    @Slot()
+    def back_up(self) -> None:
+        path = self._ask_where("Back up everything", "paperboard-backup.sqlite", "Backup (*.sqlite)")
+        if path is not None:
+            self._write(lambda: self._session.door.back_up(path), f"A copy of everything is in {path}.")
+
+    @Slot()
+    def draft_chases(self) -> None:
+        """One message a vendor that is overdue, for the user's own mail program; nothing is sent."""
+        folder = QFileDialog.getExistingDirectory(self._window, "Folder for the drafts")
+        if folder:
+            self._session.work.ask(lambda: self._session.door.draft_chases(Path(folder)), self._were_drafted)
+
+    def _were_drafted(self, drafts: tuple[Drafted, ...]) -> None:
+        for drafted in drafts:
+            push(self._session, drafted.edit, lambda: None)
+        if not drafts:
+            self.written.emit("Nobody is due for a chase today.")
+            return
+        self._session.reload_samples()
+        folder = drafts[0].path.parent
+        self.written.emit(
+            f"{counted(len(drafts), 'draft')} in {folder}: open them with your mail program. Nothing was sent."
+        )
+
+    def _ask_where(self, title: str, name: str, kinds: str) -> Path | None:
+        chosen, _ = QFileDialog.getSaveFileName(self._window, title, name, kinds)
+        return Path(chosen) if chosen else None
+
+    def _write(self, writing: Callable[[], None], done: str) -> None:
+        self._session.work.ask(writing, lambda _: self.written.emit(done))
