@@ -43,9 +43,9 @@ def reads(monkeypatch: pytest.MonkeyPatch) -> list[dict[str, str]]:
     """The answers with which each reading was made."""
     made: list[dict[str, str]] = []
 
-    def read(path: Path, answers: Answers, today: date) -> Reading:
+    def read(path: Path, answers: Answers, today: date, manner: take_in.Manner) -> tuple[Reading, None]:
         made.append(dict(answers.settled))
-        return understand(path, answers)
+        return understand(path, answers), None
 
     monkeypatch.setattr(take_in, "_read_sheet", read)
     return made
@@ -266,3 +266,17 @@ def test_an_offer_that_names_its_own_vendor_keeps_it(desk: Desk) -> None:
 
     own = replace(line(), offer=replace(FULL, vendor="Marrowby Paper"))
     assert line_object(own, VENDOR)["vendor"] == "Marrowby Paper"
+
+
+def test_a_file_that_changes_while_it_is_read_is_not_taken(
+    desk: Desk, sheet: Sheet, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def changed(path: Path, answers: Answers, *_: object) -> tuple[Reading, None]:
+        path.write_bytes(b"half of a newer list")
+        return understand(path, answers), None
+
+    monkeypatch.setattr(take_in, "_read_sheet", changed)
+    taken = take_in.read(desk, sheet())
+    assert taken.reading.unreadable == (
+        "list.xlsx changed while it was read: let the other program finish, then try again."
+    )

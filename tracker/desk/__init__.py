@@ -12,9 +12,10 @@ trouble      Trouble(Exception)
 edits        Edit(text, changes)    undo(desk, edit) -> Edit
              history(desk, limit=200) -> tuple[Change, ...]      Change(id, at, who, text, table, row, was, now)
 
-take_in      read(desk | None, path, answers=Answers()) -> TakenIn
-                 TakenIn(reading, content, answers, imported_on: day this very file was taken in before, or None)
-             read_again(desk | None, taken, answers) -> TakenIn  the same bytes with more answers
+take_in      read(desk | None, path, answers=Answers(), manner=Manner(show=False, cancelled=None)) -> TakenIn
+                 TakenIn(reading, content, answers, imported_on: day this very file was taken in before, or None,
+                 sheets: the Workbook of Grids if `show`); `cancelled`: a threading.Event that stops it with Trouble
+             read_again(desk | None, taken, answers) -> TakenIn  the same with other answers: at once if sheets are held
              store(desk, taken, remember={}) -> Stored(file_id, offers, held, questions, already)
                  `remember`: question keys and the values to keep for the vendor
              workbook(content, name) -> Workbook of Grids        the sheet as the vendor sent it (may raise Trouble)

@@ -16,6 +16,7 @@ from tracker.trade.offer import Answers, Reading, State
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
+    from tracker.intake.child import Flag
     from tracker.intake.grid import Workbook
     from tracker.store.changes import Pen
 
@@ -25,13 +26,22 @@ class TakenIn:
     """A file that was read and not stored yet.
 
     `answers` are all that took part in the reading, remembered ones included; `imported_on` is the day this very
-    file (by its sha256) was stored before, or None.
+    file (by its sha256) was stored before, or None. `sheets`: the file as the vendor sent it, where it was asked for.
     """
 
     reading: Reading
     content: bytes
     answers: Answers
     imported_on: date | None = None
+    sheets: Workbook | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Manner:
+    """How to read: `show` keeps the sheets to be shown beside what was understood; `cancelled` stops it when set."""
+
+    show: bool = False
+    cancelled: Flag | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,30 +55,34 @@ class Stored:
     already: bool = False
 
 
-def read(desk: Desk | None, path: Path, answers: Answers | None = None) -> TakenIn:
+def read(desk: Desk | None, path: Path, answers: Answers | None = None, manner: Manner | None = None) -> TakenIn:
     """Reads one file and stores nothing. Without a desk no database is looked at. Never raises for a bad file:
-    `reading.unreadable` then says why."""
+    `reading.unreadable` then says why. Trouble only when it was cancelled."""
     given = answers or Answers()
     try:
         content = path.read_bytes()
     except OSError as problem:
         return TakenIn(_unreadable(path, problem), b"", given)
-    return _understand(desk, path, content, given)
+    return _understand(desk, path, content, given, manner or Manner())
 
 
-def read_again(desk: Desk | None, taken: TakenIn, answers: Answers) -> TakenIn:
+def read_again(desk: Desk | None, taken: TakenIn, answers: Answers, manner: Manner | None = None) -> TakenIn:
     """The same bytes read with other answers."""
-    return read_bytes(desk, taken.reading.file, taken.content, answers)
+    if taken.sheets is not None and _is_small(taken.sheets):
+        reading = _read_open(taken.sheets, answers, _today(desk))
+        return replace(taken, reading=reading, answers=answers)
+    wanted = manner or Manner(show=taken.sheets is not None)
+    return read_bytes(desk, taken.reading.file, taken.content, answers, wanted)
 
 
-def read_bytes(desk: Desk | None, name: str, content: bytes, answers: Answers) -> TakenIn:
+def read_bytes(desk: Desk | None, name: str, content: bytes, answers: Answers, manner: Manner | None = None) -> TakenIn:
     """Reads a file that is held in memory, as if it lay on disk under `name`."""
     import tempfile
 
     with tempfile.TemporaryDirectory() as folder:
         path = Path(folder) / Path(name).name
         path.write_bytes(content)
-        return _understand(desk, path, content, answers)
+        return _understand(desk, path, content, answers, manner or Manner())
 
 
 def store(desk: Desk, taken: TakenIn, remember: Mapping[str, str] | None = None) -> Stored:
@@ -122,25 +136,51 @@ def workbook(content: bytes, name: str) -> Workbook:
             raise Trouble(str(problem)) from problem
 
 
-def _understand(desk: Desk | None, path: Path, content: bytes, given: Answers) -> TakenIn:
-    today = date.today() if desk is None else desk.today
-    reading = _read_sheet(path, given, today)
+def _understand(desk: Desk | None, path: Path, content: bytes, given: Answers, manner: Manner) -> TakenIn:
+    reading, sheets = _read_sheet(path, given, _today(desk), manner)
+    if reading.unreadable is None and reading.sha256 != hashlib.sha256(content).hexdigest():
+        changed = f"{path.name} changed while it was read: let the other program finish, then try again."
+        reading = Reading(path.name, reading.sha256, changed)
     if desk is None or reading.unreadable:
-        return TakenIn(reading, content, given)
+        return TakenIn(reading, content, given, sheets=sheets)
     answers = given
     # Remembered answers settle what a sheet leaves open, so a sheet without questions needs no second look.
     if reading.questions and reading.vendor:
         answers = _with_remembered(desk, reading.vendor, given)
         if answers.settled != given.settled:
-            reading = _read_sheet(path, answers, today)
-    return TakenIn(reading, content, answers, _imported_on(desk, reading.sha256))
+            reading, sheets = _read_sheet(path, answers, _today(desk), manner)
+    return TakenIn(reading, content, answers, _imported_on(desk, reading.sha256), sheets)
 
 
-def _read_sheet(path: Path, answers: Answers, today: date) -> Reading:
-    from tracker.intake.read import read_sheet
+def _today(desk: Desk | None) -> date:
+    return date.today() if desk is None else desk.today
 
-    with no_collecting():
-        return read_sheet(path, answers, today=today)
+
+def _read_sheet(path: Path, answers: Answers, today: date, manner: Manner) -> tuple[Reading, Workbook | None]:
+    from tracker.intake.child import Cancelled
+    from tracker.intake.read import read_sheet, read_with_grids
+
+    try:
+        with no_collecting():
+            if manner.show:
+                return read_with_grids(path, answers, today=today, cancelled=manner.cancelled)
+            return read_sheet(path, answers, today=today, cancelled=manner.cancelled), None
+    except Cancelled as stop:
+        raise Trouble(f"Reading {path.name} was stopped; nothing of it was stored.") from stop
+
+
+def _read_open(sheets: Workbook, answers: Answers, today: date) -> Reading:
+    from tracker.intake.read import read_workbook
+
+    return read_workbook(sheets, answers if answers.received is not None else replace(answers, received=today))
+
+
+_SMALL_CELLS = 5_000
+"""A sheet of this many cells is understood again in an instant, so that no process need be started for it."""
+
+
+def _is_small(sheets: Workbook) -> bool:
+    return sum(len(grid.cells) for grid in sheets.grids) <= _SMALL_CELLS
 
 
 def _with_remembered(desk: Desk, vendor: str, given: Answers) -> Answers:

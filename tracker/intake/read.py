@@ -6,28 +6,32 @@ from functools import partial
 from hashlib import sha256
 from pathlib import Path
 
-from tracker.intake.child import read_in_child
+from tracker.intake.child import Flag, read_in_child
 from tracker.intake.child_side import allow
 from tracker.intake.grid import Unreadable, Workbook
 from tracker.trade.offer import Answers, PassedOver, Reading
 
 
-def read_sheet(path: Path, answers: Answers, *, today: date | None = None) -> Reading:
+def read_sheet(path: Path, answers: Answers, *, today: date | None = None, cancelled: Flag | None = None) -> Reading:
     """Reads one file. Never raises for a bad file: `unreadable` then holds the sentence that says why.
 
-    `today` stands for the day the file was received where neither the file nor the answers tell.
+    `today` stands for the day the file was received where neither the file nor the answers tell. Cancelled when
+    `cancelled` is set meanwhile.
     """
     known = answers if answers.received is not None else replace(answers, received=today)
     try:
-        return read_in_child(path, partial(_read, answers=known))
+        return read_in_child(path, partial(_read, answers=known), cancelled=cancelled)
     except Unreadable as problem:
         return _unreadable(path, str(problem))
 
 
-def read_with_grids(path: Path, answers: Answers) -> tuple[Reading, Workbook | None]:
-    """The reading and the sheets it was made from, for showing the one beside the other."""
+def read_with_grids(
+    path: Path, answers: Answers, *, today: date | None = None, cancelled: Flag | None = None
+) -> tuple[Reading, Workbook | None]:
+    """The reading and the sheets it was made from, for showing the one beside the other; else as read_sheet."""
+    known = answers if answers.received is not None else replace(answers, received=today)
     try:
-        return read_in_child(path, partial(_read_both, answers=answers))
+        return read_in_child(path, partial(_read_both, answers=known), cancelled=cancelled)
     except Unreadable as problem:
         return _unreadable(path, str(problem)), None
 
