@@ -1,6 +1,7 @@
 """From a table's headed columns to columns with roles: words first, then cells, then formats, each weighed."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
 
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.columns.fits import fit
@@ -14,6 +15,7 @@ from tracker.intake.values.money import price_text
 
 _SAMPLE = 60
 _LEAST_FIT = 0.3
+_MOSTLY = 0.8
 _NEVER_PRICES = frozenset({
     Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE, Role.DISCOUNT, Role.STOCK, Role.PACKING, Role.YIELD, Role.TOTAL,
     Role.CHANGE, Role.INDEX, Role.LEAD_TIME, Role.MINIMUM,
@@ -25,7 +27,18 @@ def columns_of(table: Table) -> Columns:
     """The columns of a table with their roles, the prices among them picked out."""
     samples = {headed.index: _sample(table, headed.index) for headed in table.columns}
     columns = [_column(headed, samples[headed.index]) for headed in table.columns]
-    return price_columns(columns, samples)
+    return price_columns(_with_a_product(columns, samples), samples)
+
+
+def _with_a_product(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
+    """Where no column is known to name the board, the first one of words without a role does."""
+    if any(column.role in (Role.PRODUCT, Role.GRADE) for column in columns):
+        return columns
+    for place, column in enumerate(columns):
+        cells = samples[column.index]
+        if column.role is None and cells and fit(Role.PRODUCT, column, cells) >= _MOSTLY:
+            return [*columns[:place], replace(column, role=Role.PRODUCT, sure=False), *columns[place + 1 :]]
+    return columns
 
 
 def _sample(table: Table, index: int) -> list[Cell]:

@@ -1,5 +1,6 @@
 """Which columns hold prices, which of them are offers, and what each one's header says of board, order and delivery."""
 
+import re
 from collections.abc import Mapping, Sequence
 from decimal import Decimal
 
@@ -9,6 +10,7 @@ from tracker.intake.tables.heads import looks_priced
 from tracker.intake.values.brackets import Bracket, bracket_text
 from tracker.intake.values.caliper import CaliperReading, bare_caliper, in_unit
 from tracker.intake.values.company import company_name
+from tracker.intake.values.dates import date_readings
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading
 from tracker.intake.values.header import Header, Role
@@ -84,8 +86,22 @@ def _unnamed_figures(columns: Sequence[Column], samples: Mapping[int, Sequence[C
         column
         for column in columns
         if column.role is None and column.heads and samples[column.index]
+        and not is_period(column.text)
         and 2 * sum(looks_priced(cell) for cell in samples[column.index]) >= len(samples[column.index])
     ]  # fmt: skip
+
+
+_PERIOD = re.compile(r"(?:[QqHhTtSs]\.?\s?[1-4]|(?:19|20)\d\d|KW\s?\d+|[/'’.\s-]|\d{1,2}|\d{4})+")
+
+
+def is_period(text: str) -> bool:
+    """A month, quarter, year or date as a head: prices under several of them are a history."""
+    if date_readings(text):
+        return True
+    rest = text
+    for match in reversed(phrases("months").find(text)):
+        rest = rest[: match.start] + " " + rest[match.end :]
+    return rest != text and not rest.strip(" .,'/0123456789-") or bool(_PERIOD.fullmatch(text.strip()))
 
 
 def _doubt(columns: Columns, unsure: bool) -> str:
@@ -153,6 +169,8 @@ def _label(column: Column) -> str:
     if not column.said:
         return ""
     lowest = column.said[-1]
+    if phrases("basis").whole(lowest.text) in ("roll", "sheet"):
+        return lowest.text.strip()
     plain = price_unit(lowest.text) is not None or any(reading.strength >= 0.9 for reading in lowest.roles)
     return "" if plain else lowest.text.strip()
 

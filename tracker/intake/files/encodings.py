@@ -3,7 +3,7 @@
 from tracker.intake.files.sniff import looks_utf16
 
 _OLD_PAGES = ("cp1252", "mac_roman", "cp850")
-_EXPECTED = frozenset("äöüßÄÖÜéèêàâîôûçñáíóúåÅøØæÆ²³µ°€£§±½–’“”„")
+_EXPECTED = frozenset("äöüßÄÖÜéèêàâîôûçñáíóúåÅøØæÆ²³µ°€£§±½–’“”„×¢•…¼¾®™\u00a0")
 """What vendors' sheets in western European languages hold beyond ASCII."""
 
 

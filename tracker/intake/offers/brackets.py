@@ -7,10 +7,13 @@ from decimal import Decimal
 from tracker.intake.columns.cells import mass_of
 from tracker.intake.columns.column import Columns, PriceColumn
 from tracker.intake.grid import Cell
+from tracker.intake.offers.bracket_words import bracket_around, brackets_in
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import Said, at
+from tracker.intake.offers.scope import Scope
 from tracker.intake.offers.terms import ton_of
+from tracker.intake.tables.table import Words
 from tracker.intake.values.brackets import Bracket, KgBracket, bracket_text, joined
 from tracker.intake.values.header import Role
 from tracker.intake.values.masses import Mass
@@ -27,15 +30,28 @@ class Brackets:
 
     by_column: dict[int, Said[KgBracket]] = field(default_factory=dict)
     by_row: dict[int, Said[KgBracket]] = field(default_factory=dict)
+    titled: dict[Bracket, KgBracket] = field(default_factory=dict)
 
-    def of(self, column: PriceColumn, row: int) -> Said[KgBracket] | None:
-        """The bracket of one price."""
-        return self.by_column.get(column.index) or self.by_row.get(row)
+    def of(self, column: PriceColumn, row: int, scope: Scope) -> Said[KgBracket] | None:
+        """The bracket of one price: of its column, its row, or the nearest title."""
+        own = self.by_column.get(column.index) or self.by_row.get(row)
+        around = bracket_around(scope) if own is None and self.titled else None
+        if around is None:
+            return own
+        words, bracket = around
+        return Said(self.titled[bracket], at(words.cell), words.text)
 
 
-def brackets_of(columns: Columns, rows: Sequence[WholeRow], facts: FileFacts) -> Brackets:
-    """All brackets of a table, each ending where the next one of the same board begins."""
-    return Brackets(_across(columns, facts), _down(columns, rows, facts))
+def brackets_of(
+    columns: Columns, rows: Sequence[WholeRow], titles: Sequence[Words], facts: FileFacts
+) -> Brackets:
+    """All brackets of a table, each ending where the next one of the same board begins.
+
+    `titles`: those of all tables and headings of the sheet, because a title's order size ends where another's begins.
+    """
+    titled = tuple(dict.fromkeys(brackets_in(titles)))
+    ends = dict(zip(titled, _joined(titled, facts), strict=True))
+    return Brackets(_across(columns, facts), _down(columns, rows, facts), ends)
 
 
 def _across(columns: Columns, facts: FileFacts) -> dict[int, Said[KgBracket]]:

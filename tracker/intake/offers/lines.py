@@ -1,6 +1,6 @@
 """The offers of one table: one draft for every cell of its price columns that offers or withholds a price."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 
 from tracker.intake.columns.column import Kind, PriceColumn
@@ -38,10 +38,11 @@ class TableReader:
     """Reads one table. What rows share (scope, claims about money, decimal sign) is worked out once."""
 
     def __init__(
-        self, read: ReadTable, levels: tuple[Level, ...], claimed: Claimed, facts: FileFacts, vendor: Said[str] | None
-    ) -> None:
+        self, read: ReadTable, levels: tuple[Level, ...], claimed: Claimed, facts: FileFacts, vendor: Said[str] | None,
+        titles: Sequence[Words] = (),
+    ) -> None:  # fmt: skip
         self._read, self._levels, self._claimed, self._facts = read, levels, claimed, facts
-        self._vendor = vendor
+        self._vendor, self._titles = vendor, titles
         self._scopes: dict[int, Scope] = {}
         self._around: dict[tuple[int, int], Around] = {}
         self._signs = {price.index: self._sign(price) for price in read.columns.prices}
@@ -54,7 +55,7 @@ class TableReader:
         whole = list(rows)
         if rows.stated:
             self._levels = (Level("table rows", tuple(rows.stated)), *self._levels)
-        brackets = brackets_of(self._read.columns, whole, self._facts)
+        brackets = brackets_of(self._read.columns, whole, self._titles, self._facts)
         found = TableOffers()
         for row in whole:
             found.drafts.extend(self._row(row, brackets))
@@ -112,7 +113,7 @@ class TableReader:
         fill_board(draft, here, self._facts)
         fill_terms(draft, terms, price, self._vendor)
         fill_price(draft, read, whole, self._read.columns, self._money(price, scope), here, self._facts)
-        bracket = brackets.of(price, whole.row.index)
+        bracket = brackets.of(price, whole.row.index, scope)
         fill_bracket(draft, bracket)
         draft.charges = charges_of(
             whole.cells, self._read.columns, scope, self._facts, draft.currency, draft.basis

@@ -5,8 +5,9 @@ from dataclasses import dataclass
 
 from tracker.intake.columns.cells import caliper_of, weight_of
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
+from tracker.intake.tables.heads import head_text
 from tracker.intake.values.basis import find_basis
-from tracker.intake.values.caliper import find_calipers
+from tracker.intake.values.caliper import caliper_unit, find_calipers
 from tracker.intake.values.header import Role
 from tracker.intake.values.masses import find_masses
 from tracker.intake.values.sheetsize import find_sheet_sizes
@@ -100,6 +101,11 @@ def _count_length(units: Units, unit: str) -> None:
 
 
 def _count_table(units: Units, read: ReadTable) -> None:
+    for headed in read.table.columns:
+        for cell in headed.heads:
+            unit = caliper_unit(head_text(cell))
+            if unit is not None:
+                _count_caliper(units, unit)
     for column in read.columns.of(Role.CALIPER):
         if column.caliper_unit is not None:
             _count_caliper(units, column.caliper_unit)

@@ -61,6 +61,7 @@ def _read_tables(
     why = passed_whole(sheet)
     offering = [read for read in sheet.tables if not read.passed_over and not why]
     claimed = _claimed(sheet)
+    titles = tuple(_titles(sheets))
     before = len(found.drafts)
     for read in sheet.tables:
         if read not in offering:
@@ -69,7 +70,7 @@ def _read_tables(
             continue
         levels = tuple(_levels(read, sheet, sheets, len(offering)))
         vendor = vendor_among(read.table.titles) or vendor_among(sheet.found.texts) or file_vendor
-        offers = TableReader(read, levels, claimed, facts, vendor).read()
+        offers = TableReader(read, levels, claimed, facts, vendor, titles).read()
         found.passed.extend(offers.passed)
         drafts = list(_by_row(offers.drafts))
         disagreeing_rows(drafts)
@@ -99,6 +100,17 @@ def _levels(read: ReadTable, sheet: ReadSheet, sheets: Sequence[ReadSheet], tabl
     terms = [words for other in sheets if other is not sheet and not _offers(other) for words in other.found.texts]
     if terms:
         yield Level("other sheets", tuple(terms), foreign=True, board=False)
+
+
+def _titles(sheets: Sequence[ReadSheet]) -> Iterator[Words]:
+    """Every title and sub-heading of the file, and the sheets' names."""
+    for sheet in sheets:
+        yield _sheet_name(sheet)
+        for read in sheet.tables:
+            yield from read.table.titles
+            headings = {id(row.headings): row.headings for row in read.table.rows if row.headings}
+            for groups in headings.values():
+                yield from groups[-1]
 
 
 def _sheet_name(sheet: ReadSheet) -> Words:

@@ -1,11 +1,15 @@
 """Bands of a sheet: stretches of columns with an empty column between them, where each holds tables of its own."""
 
 from dataclasses import dataclass
+from decimal import Decimal
 
-from tracker.intake.tables.heads import head_of, looks_priced
+from tracker.intake.grid import Cell
+from tracker.intake.tables.headless import says_price
+from tracker.intake.tables.heads import head_of
 from tracker.intake.tables.view import View, part_of
 from tracker.intake.tables.zones import is_header_row
 from tracker.intake.values.company import company_name
+from tracker.intake.values.numbers import number_readings
 
 _MOST_STRETCHES = 60
 
@@ -63,7 +67,14 @@ _LONGEST_WORDS = 200
 
 
 def _figure(part: View, row: int) -> bool:
-    return any(looks_priced(cell) for cell in part.rows[row].values())
+    return any(_is_figure(cell) for cell in part.rows[row].values())
+
+
+def _is_figure(cell: Cell) -> bool:
+    """A number, or a text that is a number or a price; '20000 kg' behind 'minimum order' is neither."""
+    if cell.fault is not None or isinstance(cell.value, Decimal):
+        return True
+    return isinstance(cell.value, str) and (bool(number_readings(cell.text)) or says_price(cell))
 
 
 def _heads_in_line(part: View, view: View, row: int) -> bool:

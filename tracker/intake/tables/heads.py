@@ -1,5 +1,6 @@
 """What a cell would be as the head of a column: a word that names it, a value spread across, a unit, a bare number."""
 
+import re
 from dataclasses import dataclass
 from decimal import Decimal
 from functools import lru_cache
@@ -16,6 +17,7 @@ PRICE_ROLES = frozenset({Role.PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.PREVI
 BOARD_ROLES = frozenset({Role.ITEM, Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE})
 AXIS_ROLES = frozenset({Role.CALIPER, Role.WEIGHT, Role.BRACKET, Role.GRADE, Role.PRODUCT, Role.SHEET_SIZE})
 _LONGEST = 120
+_FOOTNOTE = re.compile(r"(?:\s+\d\)|\s*\*+|\s+[¹²³])\s*$")
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,7 +51,7 @@ def head_text(cell: Cell) -> str:
         words = format_words(cell.number_format)
         if words and words not in cell.text:
             return f"{cell.value:f} {words}"
-    return cell.text.strip()
+    return _FOOTNOTE.sub("", cell.text).strip()
 
 
 def head_of(cell: Cell) -> Head | None:
@@ -59,7 +61,7 @@ def head_of(cell: Cell) -> Head | None:
         return head_of_words(shown) if shown != cell.text.strip() else Head(number=cell.value)
     if cell.fault is not None or not isinstance(cell.value, str) or len(cell.text) > _LONGEST:
         return None
-    return head_of_words(cell.text)
+    return head_of_words(head_text(cell))
 
 
 @lru_cache(maxsize=16384)

@@ -12,6 +12,7 @@ from tracker.intake.tables.view import View
 
 _FEWEST_LABELS = 3
 _WIDEST_GAP = 1
+_LONGEST_LABEL = 40
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,7 +29,7 @@ def label_runs(view: View) -> list[Labels]:
     runs: list[Labels] = []
     for column in _label_columns(view):
         for rows in _runs(view, column):
-            run = _checked(view, column, rows)
+            run = _checked(view, column, _with_unknown(view, column, rows))
             if run is not None:
                 runs.append(run)
     return sorted(_without_overlap(runs), key=lambda run: (run.rows[0], run.column))
@@ -64,6 +65,17 @@ def _runs(view: View, column: int) -> Iterator[list[int]]:
             rows.append(row)
     if rows:
         yield rows
+
+
+def _with_unknown(view: View, column: int, rows: list[int]) -> list[int]:
+    """The run with a label right above it that is no known word, where a value stands beside it too."""
+    above = view.rows.get(rows[0] - 1, {})
+    cell = above.get(column)
+    if cell is None or not isinstance(cell.value, str) or len(cell.text) > _LONGEST_LABEL:
+        return rows
+    values = [right for right in above if right > column]
+    known = head_of(cell)
+    return [rows[0] - 1, *rows] if values and (known is None or not known.number) and not looks_priced(cell) else rows
 
 
 def _continues(view: View, column: int, rows: list[int], row: int) -> bool:

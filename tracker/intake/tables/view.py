@@ -3,6 +3,7 @@
 Cells keep the address they have in the vendor's file, so what is found in a turned view still points at the right cell.
 """
 
+import re
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import cached_property
@@ -15,6 +16,8 @@ _LARGEST_SPREAD = 20_000
 
 _KEPT_CELLS = 450_000
 """Up to so many cells are made once and kept; of larger sheets a row is made each time it is asked for."""
+
+_UNTIDY = re.compile(r"^\s|\s$|  |[^\S \n]|\s\n|\n\s")
 
 
 @runtime_checkable
@@ -35,7 +38,7 @@ class PassingRows(Mapping[int, dict[int, Cell]]):
     def __getitem__(self, number: int) -> dict[int, Cell]:
         if number not in self._numbers:
             raise KeyError(number)
-        return self._cells.row(number)
+        return {column: tidied(cell) for column, cell in self._cells.row(number).items()}
 
     def __contains__(self, number: object) -> bool:
         return number in self._numbers
@@ -112,8 +115,17 @@ def _rows_of(grid: Grid) -> Mapping[int, dict[int, Cell]]:
     rows: dict[int, dict[int, Cell]] = {}
     for (row, column), cell in grid.cells.items():
         if cell.fault is not None or cell.text.strip():
-            rows.setdefault(row, {})[column] = cell
+            rows.setdefault(row, {})[column] = tidied(cell)
     return rows
+
+
+def tidied(cell: Cell) -> Cell:
+    """The cell with its text's spaces made plain: no-break and double spaces, and spaces at the ends, say nothing."""
+    text = cell.text
+    if not isinstance(cell.value, str) or not _UNTIDY.search(text):
+        return cell
+    plain = "\n".join(" ".join(line.split()) for line in text.splitlines()).strip()
+    return cell._replace(value=plain, text=plain)
 
 
 def part_of(view: View, rows: Iterable[int], columns: range | None = None) -> View:

@@ -133,7 +133,8 @@ def _continues_header(view: View, main: int, row: int) -> bool:
         return False
     columns = list(view.rows[row])
     if any(head.number is not None for head in heads):
-        return all(head.number is not None for head in heads) and _under_axis(view, main, row)
+        bare = all(head.number is not None for head in heads)
+        return (bare and _under_axis(view, main, row)) or _second_axis(view, main, row, heads)
     if _under_group(view, main, columns):
         return True
     # A row of units stands under heads of its own; a lone grade in the first column is a sub-heading.
