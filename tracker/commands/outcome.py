@@ -38,3 +38,7 @@ class WindowWanted:
 
 
 Outcome = int | WindowWanted | PicturesWanted
+
+
+class WrongUse(Exception):
+    """Options that don't go together, or one that is missing; the message says which."""

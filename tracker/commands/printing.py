@@ -12,6 +12,11 @@ def print_json(document: Any, depth: int) -> None:
     sys.stdout.write("\n")
 
 
+def json_text(document: Any, depth: int) -> str:
+    """The same as text."""
+    return "".join(_laid_out(document, depth, ""))
+
+
 def _laid_out(value: Any, depth: int, margin: str) -> Iterator[str]:
     """Prints a document whose outer `depth` levels have a line for each thing in them, what is deeper none."""
     if depth == 0 or not value or not isinstance(value, dict | list):

@@ -38,6 +38,9 @@ def describe(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--currency", metavar="CODE", type=values.currency, default="USD", help="bring all prices to it (USD)"
     )
+    parser.add_argument(
+        "--measured-weight", action="store_true", help="at the basis weight samples measured, where that is known"
+    )
     parser.add_argument("--all", action="store_true", help="superseded and lapsed offers too")
     forms = parser.add_mutually_exclusive_group()
     forms.add_argument("--json", action="store_true", help="print one JSON document")
@@ -51,7 +54,13 @@ def run(options: argparse.Namespace) -> Status:
     desk = desk_on(options.database)
     try:
         as_of = options.as_of or desk.today
-        footing = ChosenFooting(as_of, options.currency, order_kg=order_kg, current_only=not options.all)
+        footing = ChosenFooting(
+            as_of,
+            options.currency,
+            order_kg=order_kg,
+            current_only=not options.all,
+            measured_weight=options.measured_weight,
+        )
         comparison = compare(desk, load_snapshot(desk), footing)
     finally:
         desk.close()

@@ -16,6 +16,9 @@ if TYPE_CHECKING:
 _SAME_CALIPER = Decimal("0.01")
 """Calipers this near are the same one in two units: 18 points are 457.2 µm and are quoted as 457 or 460.
 Common practice, no source."""
+_NEAR_CALIPER = Decimal("0.025")
+"""What is asked for in points may be made in round micrometres: 16 points (406 µm) are a vendor's 400. Boards stand
+further apart than this. Common practice, no source."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,7 +64,7 @@ def among(offers: Sequence[OfferedBoard], request: Request) -> BoardFound:
     else:
         fitting = list(offers)
     if request.caliper_um is not None:
-        fitting = [each for each in fitting if same_caliper(each.caliper_um, request.caliper_um)]
+        fitting = _nearest(fitting, request.caliper_um)
     names = {folded(each.product): each.product for each in fitting}
     calipers = {each.caliper_um for each in fitting}
     if not fitting:
@@ -71,6 +74,14 @@ def among(offers: Sequence[OfferedBoard], request: Request) -> BoardFound:
     if request.caliper_um is None and len(calipers) > 1:
         return BoardFound((), "No caliper was asked for, and the board is offered in several.")
     return BoardFound(tuple(fitting))
+
+
+def _nearest(offers: Sequence[OfferedBoard], caliper_um: Decimal) -> list[OfferedBoard]:
+    """The offers whose caliper is the same, or else lies nearest and near enough."""
+    away = {each.offer: abs(each.caliper_um / caliper_um - 1) for each in offers if each.caliper_um is not None}
+    least = min(away.values(), default=Decimal(1))
+    limit = _SAME_CALIPER if least <= _SAME_CALIPER else min(least, _NEAR_CALIPER)
+    return [each for each in offers if away.get(each.offer, Decimal(1)) <= limit]
 
 
 def _listed(names: Iterable[str]) -> str:

@@ -116,8 +116,12 @@ def _pointed_at(property_: Property, taken: Sequence[Measured], apart: tuple[int
 
 def _air(count: int, unconditioned: int, unsaid: int) -> tuple[str, ...]:
     if unconditioned:
-        return (f"{unconditioned} of {count} taken outside the standard air (23 °C, 50 % relative humidity).",)
-    return (f"Of {unsaid} of {count} nobody said whether they were conditioned.",) if unsaid else ()
+        return (f"{unconditioned} of {count} readings taken outside the standard air (23 °C, 50 % relative humidity).",)
+    return (f"Nobody said whether {_which(unsaid, count)} conditioned.",) if unsaid else ()
+
+
+def _which(unsaid: int, count: int) -> str:
+    return "these readings were" if unsaid == count else f"{unsaid} of these {count} readings were"
 
 
 def _few(property_: Property, count: int, check: ClaimCheck | None) -> tuple[str, ...]:

@@ -143,6 +143,15 @@ def events(desk: Desk, number: int) -> tuple[SampleEvent, ...]:
             raise no_such_sample(number) from None
 
 
+def chance_words(sample: Sample) -> str:
+    """'35 % chance to come within a week, by the record of this vendor'; '' where the record does not tell."""
+    if sample.chance_of_a_week is None:
+        return ""
+    if sample.chance_of_a_week == 0:
+        return f"none by the record of {sample.chance_by} came in the week after so long a wait"
+    return f"{sample.chance_of_a_week:.0%} chance to come within a week, by the record of {sample.chance_by}"
+
+
 def verdict_words(verdict: BoardVerdict) -> str:
     """A decision in words: 'approved for tea cartons', 'rejected: cracks on folding'."""
     if verdict.approved:

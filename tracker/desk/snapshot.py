@@ -33,7 +33,7 @@ class Snapshot:
     superseded_by_day: the day a newer offer of the same vendor, board and bracket arrived (-1: none).
     board: code of what stays the same from sheet to sheet (vendor, board, bracket). sha256s: of the files, aligned with
     `files`. sheet_m2: the area of a sheet, NaN where none is quoted; charges: as quoted, by the offers' indices; both
-    serve to bring prices to another weight. measured: the grammage was measured on a sample and is not the vendor's claim.
+    serve to bring prices to another weight. measured: the grammage was measured on a sample, not claimed.
     """
 
     id: NDArray[np.int64]

@@ -94,7 +94,7 @@ def _sentence(
     measured = f"{property_.name}: {spread.n} readings, mean {spread.mean:.4g} {unit}"
     if spread.low is not None and spread.high is not None:
         measured += f" (95 % sure between {spread.low:.4g} and {spread.high:.4g})"
-    claimed = f"claimed {claim.normalize():f} {unit} {property_.tolerance}"
+    claimed = f"claimed {float(claim):.5g} {unit} {property_.tolerance}"
     if verdict is Verdict.AGREES:
         return f"{measured} agrees with the {claimed}."
     if verdict is Verdict.OFF:
