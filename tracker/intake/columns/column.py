@@ -1,5 +1,6 @@
 """What each column of a table holds, once header words, cells and formats have been heard."""
 
+import re
 from dataclasses import dataclass, field
 from enum import StrEnum
 from functools import cached_property, lru_cache
@@ -13,10 +14,14 @@ from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading
 from tracker.intake.values.header import Header, Role
 from tracker.intake.values.lead import LeadUnit
+from tracker.intake.values.masses import find_mass_units
 from tracker.intake.values.money import price_unit
 from tracker.intake.values.sheetsize import LengthUnit, SheetSize
 from tracker.intake.values.weight import WeightReading
 from tracker.trade.quantities import CaliperUnit, MassUnit, WeightUnit
+
+
+_BRACKETED = re.compile(r"[(\[]([^)\]]*)[)\]]")
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,7 +61,12 @@ class Column:
 
     @property
     def mass_units(self) -> tuple[MassUnit, ...]:
-        return next((head.mass_units for head in reversed(self.said) if head.mass_units), ())
+        named = next((head.mass_units for head in reversed(self.said) if head.mass_units), ())
+        if named:
+            return named
+        # 'To below (lb)': 'to' is a ton in German, so the unit in brackets is asked alone.
+        bracketed = [find_mass_units(inside) for head in self.said for inside in _BRACKETED.findall(head.text)]
+        return next((units for units in reversed(bracketed) if units), ())
 
     @property
     def lead_unit(self) -> LeadUnit | None:

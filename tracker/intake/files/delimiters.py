@@ -86,10 +86,11 @@ def decimal_commas_split_fields(records: list[list[str]]) -> bool:
 
 
 def _header(records: list[list[str]]) -> tuple[int, int] | None:
-    """Place and width of the first record with three or more fields, all of them words."""
+    """Place and width of the first record with three or more filled fields, all of them words."""
     for place, record in enumerate(records[:60]):
         fields = _trimmed(record)
-        if len(fields) >= 3 and not any(_WHOLE_NUMBER.fullmatch(field) for field in fields):
+        filled = sum(bool(field.strip()) for field in fields)
+        if filled >= 3 and not any(_WHOLE_NUMBER.fullmatch(field) for field in fields):
             return place, len(fields)
     return None
 

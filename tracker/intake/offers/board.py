@@ -162,8 +162,8 @@ def _mixed(cells: Cells, columns: Columns) -> list[Cell]:
 def _caliper_around(scope: Scope) -> dict[Decimal, Said[Decimal]]:
     for level in scope.of_boards:
         found: dict[Decimal, Said[Decimal]] = {}
-        for words in level.texts:
-            for reading in find_calipers(words.text) if len(words.text) <= 60 else ():
+        for words in level.titles:
+            for reading in find_calipers(words.text):
                 found.setdefault(reading.um, Said(reading.um, level.place(words), words.text))
         if found:
             return found
@@ -202,8 +202,8 @@ def _weight(
         _take_weights(board, groups)
         return
     for level in scope.of_boards:
-        for said in level.texts:
-            readings = find_weights(said.text) if len(said.text) <= 60 else ()
+        for said in level.titles:
+            readings = find_weights(said.text)
             if readings:
                 board.weights = readings
                 board.weight_said = Said(readings[0], level.place(said), said.text)
@@ -249,8 +249,8 @@ def _sheet(board: Board, cells: Cells, columns: Columns, words: list[Cell], scop
             board.sheets, board.sheet_said = sizes, Said(sizes[0], at(cell), cell.text.strip())
             return
     for level in scope.of_boards:
-        for said in level.texts:
-            sizes = find_sheet_sizes(said.text) if len(said.text) <= 60 else ()
+        for said in level.titles:
+            sizes = find_sheet_sizes(said.text)
             if sizes:
                 board.sheets, board.sheet_said = sizes, Said(sizes[0], level.place(said), said.text)
                 return

@@ -78,13 +78,16 @@ class Rows:
         label = self._label(cells)
         if label is None:
             return self._unlabelled(row, cells)
-        if Remark.TOTAL in says(label.text) and not self._has_board(cells, label):
+        # First, because it settles nearly every row of a long list and costs next to nothing.
+        if self._has_board(cells, label):
+            return ""
+        if Remark.TOTAL in says(label.text):
             return "a total or an average"
-        if charge_header(label.text) is not None and not self._has_board(cells, label):
+        if charge_header(label.text) is not None:
             self.stated.append(Words(self._table.view.sheet, row.index, label, _said(cells, label)))
             return "a charge, no board"
         head = head_of_words(label.text)
-        if head is not None and head.named and head.role in _NO_OFFER_LABELS and not self._has_board(cells, label):
+        if head is not None and head.named and head.role in _NO_OFFER_LABELS:
             self.stated.append(Words(self._table.view.sheet, row.index, label, _said(cells, label)))
             return "a term of the offer, no board"
         return ""

@@ -8,7 +8,7 @@ from typing import TypeVar
 from tracker.intake.offers.said import Said, at
 from tracker.intake.tables.table import Words
 from tracker.intake.values.charges import ChargeKind, ChargeWords
-from tracker.intake.values.grade import GradeReading, find_grade
+from tracker.intake.values.grade import GradeReading, LegendEntry, find_grade
 from tracker.intake.values.statements import Statement, statements
 
 S = TypeVar("S")
@@ -47,6 +47,13 @@ class Level:
                 found.append(Said(reading, self.place(words), words.text))
         return tuple(found)
 
+    @cached_property
+    def titles(self) -> tuple[Words, ...]:
+        """The short texts that may name a board's measures: those that state nothing else."""
+        return tuple(
+            words for words in self.texts if len(words.text) <= _LONGEST_TITLE and not _states_terms(words.text)
+        )
+
     def place(self, words: Words) -> str:
         if self.name == "sheet name":
             return "the sheet's name"
@@ -54,6 +61,11 @@ class Level:
 
 
 _LONGEST_TITLE = 80
+
+
+def _states_terms(text: str) -> bool:
+    """'Prices per hundredweight (100 lb)' and '24 pt on request, lead time 45 days' are about other things."""
+    return any(not isinstance(said, LegendEntry) for said in statements(text))
 
 
 @dataclass(frozen=True)

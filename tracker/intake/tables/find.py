@@ -156,20 +156,21 @@ def _valued(columns: Sequence[HeadedColumn]) -> frozenset[int]:
 def _zones(band: View) -> list[Zone]:
     zones: list[Zone] = []
     below = -1
-    pattern: tuple[tuple[int, bool], ...] | None = None
+    data_shapes: set[tuple[tuple[int, bool], ...]] = set()
     for row in band.order:
         if row <= below:
             continue
         shape = _shape(band, row)
-        # A row shaped like the data row before it is another data row: long lists are not read for headers.
-        if shape == pattern:
+        # A row shaped like a data row above it is another data row: long lists are not read for headers.
+        if shape in data_shapes:
             continue
         zone = zone_at(band, row, below)
         if zone is None:
-            pattern = shape if zones and any(number for _, number in shape) else None
+            if zones and any(number for _, number in shape):
+                data_shapes.add(shape)
             continue
         zones.append(zone)
-        below, pattern = zone.bottom, None
+        below, data_shapes = zone.bottom, set()
     return [zone for zone in zones if _leads_somewhere(band, zone)]
 
 

@@ -72,7 +72,10 @@ def find_price_unit(text: str) -> PriceUnit | None:
         return whole
     named = find_currencies(text)
     beside = _beside_currency(text)
-    currency = beside.currency if beside is not None else (_combined_all(named) if named else None)
+    currency = _combined_all(named) if named else None
+    if beside is not None and beside.currency is not None:
+        # 'Cent je Bogen (EUR)': the rest of the text may say which cent.
+        currency = beside.currency if currency is None else combined(beside.currency, currency)
     basis = (beside.basis if beside is not None else None) or find_basis(text)
     return None if currency is None and basis is None else PriceUnit(currency, basis, text.strip())
 
