@@ -10,7 +10,7 @@ from tracker.intake.tables.heads import looks_priced
 from tracker.intake.values.brackets import Bracket, bracket_text
 from tracker.intake.values.caliper import CaliperReading, bare_caliper, in_unit
 from tracker.intake.values.company import company_name
-from tracker.intake.values.dates import date_readings
+from tracker.intake.values.dates import date_readings, find_dates
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading
 from tracker.intake.values.header import Header, Role
@@ -51,7 +51,19 @@ def _kinds(columns: Columns) -> dict[Column, Kind]:
     kinds: dict[Column, Kind] = {}
     for column in columns.of(Role.PRICE, Role.NET_PRICE, Role.LIST_PRICE, Role.PREVIOUS_PRICE, Role.ALL_IN):
         kinds[column] = _kind(column, columns, bool(net), bool(plain))
+    for column in _of_earlier_years(kinds):
+        kinds[column] = Kind.PREVIOUS
     return dict(sorted(kinds.items(), key=lambda item: item[0].index))
+
+
+def _of_earlier_years(kinds: Mapping[Column, Kind]) -> list[Column]:
+    """'Price 2025' beside 'Price 2026': columns whose heads differ in the year alone, but for the latest."""
+    years: dict[str, dict[str, Column]] = {}
+    for column, kind in kinds.items():
+        found = _YEAR.findall(column.text)
+        if kind is Kind.OFFER and len(found) == 1 and not find_dates(column.text):
+            years.setdefault(" ".join(_YEAR.sub(" ", column.text).split()), {})[found[0]] = column
+    return [column for group in years.values() for year, column in group.items() if year < max(group)]
 
 
 def _kind(column: Column, columns: Columns, net: bool, plain: bool) -> Kind:
@@ -91,6 +103,7 @@ def _unnamed_figures(columns: Sequence[Column], samples: Mapping[int, Sequence[C
     ]  # fmt: skip
 
 
+_YEAR = re.compile(r"(?<!\d)(?:19|20)\d\d(?!\d)")
 _PERIOD = re.compile(r"(?:[QqHhTtSs]\.?\s?[1-4]|(?:19|20)\d\d|KW\s?\d+|[/'’.\s-]|\d{1,2}|\d{4})+")
 
 

@@ -1,5 +1,8 @@
 """Tables and sheets that offer nothing: old lists, indices, freight rates, anything that describes no board."""
 
+import re
+from collections.abc import Sequence
+
 from tracker.intake.columns.column import Kind
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.tables.table import SheetTables, Words
@@ -9,6 +12,11 @@ from tracker.intake.values.grade import find_grade
 from tracker.intake.values.header import Role
 from tracker.intake.values.statements import Remark, says
 from tracker.intake.values.weight import find_weights
+from tracker.intake.words.lists import phrases
+
+_LONGEST_MARK = 80
+_FEW_WORDS = 4
+_YEAR = re.compile(r"(?<!\d)(?:19|20)\d\d(?!\d)")
 
 
 def passed_table(read: ReadTable, found: SheetTables) -> str:
@@ -37,7 +45,24 @@ def passed_whole(sheet: ReadSheet) -> str:
         return "the sheet's name marks it as old"
     first = min((read.table.first_row for read in sheet.tables), default=None)
     above = [words for words in sheet.found.texts if first is not None and words.row < first]
-    return "marked as old" if any(_old(words) for words in above) else ""
+    return "marked as old" if any(_old(words) and _about_the_list(words.text) for words in above) else ""
+
+
+def _about_the_list(text: str) -> bool:
+    """'Price list 2025 (superseded)', not 'Cancelled orders are charged at cost'."""
+    if len(text) > _LONGEST_MARK:
+        return False
+    return len(text.split()) <= _FEW_WORDS or bool(phrases("price_words").find(text))
+
+
+def outdated_sheets(names: Sequence[str]) -> frozenset[str]:
+    """Sheets called the same but for an earlier year: '2025' beside '2026', 'List 2025' beside 'List 2026'."""
+    years: dict[str, dict[str, str]] = {}
+    for name in names:
+        found = _YEAR.findall(name)
+        if len(found) == 1:
+            years.setdefault(_YEAR.sub("", name).strip(), {})[found[0]] = name
+    return frozenset(name for group in years.values() for year, name in group.items() if year < max(group))
 
 
 def _old(words: Words) -> bool:

@@ -10,7 +10,7 @@ from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts, facts_of
 from tracker.intake.offers.lines import TableReader
 from tracker.intake.offers.money import Claimed, unit_of_format, unit_of_text
-from tracker.intake.offers.pass_over import passed_table, passed_whole
+from tracker.intake.offers.pass_over import outdated_sheets, passed_table, passed_whole
 from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
@@ -58,7 +58,8 @@ def _read_sheet(grid: Grid) -> ReadSheet:
 def _read_tables(
     found: WorkbookOffers, sheet: ReadSheet, sheets: Sequence[ReadSheet], facts: FileFacts, file_vendor: Said[str] | None
 ) -> None:
-    why = passed_whole(sheet)
+    outdated = sheet.name in outdated_sheets([other.name for other in sheets])
+    why = "a later year has a sheet of its own" if outdated else passed_whole(sheet)
     offering = [read for read in sheet.tables if not read.passed_over and not why]
     claimed = _claimed(sheet)
     titles = tuple(_titles(sheets))
