@@ -8,7 +8,7 @@ from tests.window.conftest import settle
 from tracker.desk.comparison import Per
 from tracker.window.look.figures import Units
 from tracker.window.look.marks import Mark
-from tracker.window.main_window import SHEET, MainWindow
+from tracker.window.main_window import QUOTES, SHEET, MainWindow
 
 pytestmark = pytest.mark.gui
 
@@ -100,14 +100,14 @@ def test_a_selected_offer_stays_selected_on_another_footing(quotes, qtbot, windo
 
 
 def test_enter_shows_the_vendors_sheet_and_escape_comes_back(quotes, qtbot, window) -> None:
+    window.session.select_offer(3)
+    assert window.session.comparison.snapshot.cell[3] == "F8"
     quotes.table.setFocus()
-    qtbot.keyClick(quotes.table, Qt.Key.Key_Down)
     qtbot.keyClick(quotes.table, Qt.Key.Key_Return)
     settle(qtbot, window)
     assert window.stack.currentIndex() == SHEET
-    offer = window.session.selected
     at = window.sheet.sheet.view.currentIndex()
-    assert f"F{at.row() + 1}" == window.session.comparison.snapshot.cell[offer] or not at.isValid()
+    assert (at.row(), at.column()) == (7, 5)
     qtbot.keyClick(window.sheet, Qt.Key.Key_Escape)
     assert window.stack.currentWidget() is quotes
 
@@ -142,3 +142,25 @@ def test_the_picture_is_saved_as_png_and_svg(quotes, tmp_path) -> None:
     assert (tmp_path / "prices.png").read_bytes().startswith(b"\x89PNG")
     assert b"<svg" in (tmp_path / "prices.svg").read_bytes()
     assert "could not be written" in save(quotes.picture, tmp_path / "nowhere" / "prices.png")
+
+
+def test_what_stands_out_comes_first(quotes, window) -> None:
+    marks = window.session.marks[quotes.model.order]
+    assert marks[0] == Mark.SLIP
+    assert (np.diff(marks) >= 0).all()
+
+
+def test_going_to_the_table_explains_its_first_offer(quotes, window) -> None:
+    assert window.session.selected == quotes.model.order[0]
+
+
+def test_without_a_choice_the_panel_offers_what_stands_out(qtbot, window) -> None:
+    window.go(QUOTES)
+    listing = window.quotes.reasons._standing_out
+    assert listing.isVisible()
+    assert [task.target for task in listing.tasks] == list(window.session.todays.out_of_line)
+    listing.setFocus()
+    qtbot.keyClick(listing, Qt.Key.Key_Return)
+    settle(qtbot, window)
+    assert window.session.selected == listing.tasks[0].target
+    assert not listing.isVisible()

@@ -60,7 +60,8 @@ class SamplesPlace(QWidget):
         self.table.panel = self.record
         self.which, switch = one_of(("Outstanding", "Overdue", "All"), self)
         self._nothing = words("", "quiet", wrap=True)
-        self._nothing.setContentsMargins(16, 4, 16, 16)
+        self._nothing.setContentsMargins(16, 12, 16, 16)
+        self._nothing.setAlignment(Qt.AlignmentFlag.AlignTop)
         listing = panel(column(self.table, self._nothing, margins=(1, 1, 1, 1)))
         self.chase = button("Draft chases…", "word")
         self.chase.setToolTip("Ctrl+Shift+C: one message a vendor that owes you, for your own mail program")
@@ -116,6 +117,7 @@ class SamplesPlace(QWidget):
         self.model.show(Samples(samples, self._session.units), rows)
         self._nothing.setText(_EMPTY[_ALL if not samples else which])
         self._nothing.setVisible(len(rows) == 0)
+        self.table.setVisible(len(rows) > 0)
         kept = next((place for place, sample in enumerate(samples) if sample.number == self._chosen), None)
         if kept is not None and self.table.go_to(kept):
             self.record.show_sample(samples[kept])

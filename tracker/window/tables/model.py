@@ -108,13 +108,12 @@ class ColumnTable(QAbstractTableModel):
         return None
 
     def sort(self, column: int, order: Qt.SortOrder = Qt.SortOrder.AscendingOrder) -> None:
+        self._sorted_by = None if column < 0 else (column, order is Qt.SortOrder.DescendingOrder)
         if self.contents is None or column < 0:
-            self._sorted_by = None
             return
         self.layoutAboutToBeChanged.emit()
         before = self.persistentIndexList()
         numbers = [int(self.order[index.row()]) for index in before]
-        self._sorted_by = (column, order is Qt.SortOrder.DescendingOrder)
         self._set_order(np.sort(self.order))
         after = [
             self.index(self.row_of(number) or 0, index.column()) for number, index in zip(numbers, before, strict=True)

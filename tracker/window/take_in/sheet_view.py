@@ -189,7 +189,7 @@ class SheetView(QTableView):
         self.selectionModel().blockSignals(True)
         self.selectionModel().setCurrentIndex(index, QItemSelectionModel.SelectionFlag.ClearAndSelect)
         self.selectionModel().blockSignals(False)
-        self.scrollTo(index, QAbstractItemView.ScrollHint.PositionAtCenter)
+        self.scrollTo(index, QAbstractItemView.ScrollHint.EnsureVisible)
         self.viewport().update()
 
     def _let_texts_run_on(self, grid: Any, widths: list[int]) -> None:
