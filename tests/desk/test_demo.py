@@ -9,7 +9,7 @@ from typing import Any
 import numpy as np
 import pytest
 
-from tracker.desk import files, questions, samples
+from tracker.desk import files, keeping, questions, samples
 from tracker.desk.comparison import ChosenFooting, Comparison
 from tracker.desk.demo import fresh_demo
 from tracker.desk.opening import Desk, open_desk
@@ -111,8 +111,9 @@ def test_the_demo_stands_on_its_own_day_whenever_it_is_opened(demo: Desk) -> Non
     assert demo.today == SCENARIO["today"]
 
 
-def test_the_ambiguous_ton_answered_adds_its_vendor_s_offers(tmp_path: Path) -> None:
-    desk = open_desk(fresh_demo(tmp_path))
+def test_the_ambiguous_ton_answered_adds_its_vendor_s_offers(demo: Desk, tmp_path: Path) -> None:
+    keeping.backup(demo, tmp_path / "copy.sqlite")
+    desk = open_desk(str(tmp_path / "copy.sqlite"))
     before = len(load_snapshot(desk))
     (asked,) = [each for each in questions.open_questions(desk) if each.question.key.startswith("ton")]
     stored = questions.answer(desk, asked.id, "short")
