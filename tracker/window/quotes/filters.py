@@ -26,10 +26,11 @@ class VendorPopup(QFrame):
         self._list.setAccessibleName("Vendors to show")
         self._list.setFrameShape(QFrame.Shape.NoFrame)
         self._list.setProperty("kind", "ticks")
+        self._list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         everyone = button("Show all vendors", "word")
         everyone.clicked.connect(self._untick)
         self.setLayout(column(self._find, self._list, row(everyone, None), margins=10, gap=6))
-        self.resize(250, 320)
+        self.resize(280, 340)
         self._find.textChanged.connect(self._narrow)
         self._list.itemChanged.connect(lambda _: self.changed.emit())
         # A click on the words ticks as well as one on the box.

@@ -39,11 +39,10 @@ def lead_against_price(offers: Offers, rows: NDArray[np.intp], grade: str) -> Pi
         front=front,
         x_unit=" wk",
         x_zero="stock",
-        notes=[(float(weeks.max()), 100.0, "expected price")] if len(chosen) else [],
         y_unit=" %",
     )
     without = len(rows) - len(chosen)
-    words = "Ringed: nothing else is both sooner and cheaper. Bars are the range of a lead time."
+    words = "Ringed: nothing else is both sooner and cheaper. The dashed line is the expected price."
     if without:
         words += f" {counted(without, 'offer')} not drawn: no lead time or no expected price."
     return Picture(drawing, f"{grade or 'All grades'}: lead time against price", words)

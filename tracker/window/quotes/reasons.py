@@ -89,7 +89,8 @@ class ReasonsPanel(QFrame):
         session.today_changed.connect(self._show_standing_out)
         session.units_changed.connect(lambda: self._show_offer(session.selected))
         session.theme.changed.connect(self.update)
-        self._show_offer(-1)
+        self._show_offer(session.selected)
+        self._show_standing_out()
 
     def _show_offer(self, offer: int) -> None:
         comparison = self._session.comparison

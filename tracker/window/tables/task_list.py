@@ -23,6 +23,7 @@ from tracker.window.look.plies import draw_plies
 from tracker.window.look.theme import Theme
 
 ROW_HEIGHT = 46
+_NARROW = 420
 TASK = int(Qt.ItemDataRole.UserRole) + 1
 _NOWHERE = QModelIndex()
 
@@ -103,14 +104,19 @@ class _TaskDelegate(QStyledItemDelegate):
         painter.setFont(strong)
         figure_width = painter.fontMetrics().horizontalAdvance(task.figure) + 8
         figure = QRectF(box.right() - 14 - figure_width, box.top(), figure_width, box.height())
+        narrow = box.width() < _NARROW
+        if narrow:
+            figure.setTop(box.top() + 23)
+            figure.setHeight(18)
         painter.setPen(QColor(palette.ink))
         painter.drawText(figure, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, task.figure)
         if task.mark is not None:
-            draw_mark(painter, task.mark, QRectF(figure.left() - 12, box.center().y() - 6, 12, 12), palette)
+            draw_mark(painter, task.mark, QRectF(figure.left() - 12, figure.center().y() - 6, 12, 12), palette)
             figure.setLeft(figure.left() - 18)
         room = figure.left() - left - 12
         painter.setFont(font)
-        self._line(painter, QRectF(left, box.top() + 5, room, 18), task.text, palette.ink)
+        whole = box.right() - 14 - left if narrow else room
+        self._line(painter, QRectF(left, box.top() + 5, whole, 18), task.text, palette.ink)
         self._line(painter, QRectF(left, box.top() + 23, room, 18), task.detail, palette.quiet)
         painter.restore()
 
