@@ -146,10 +146,13 @@ NAMELESS = {
 
 @family("grade_unsaid", ALL)
 def grade_unsaid(kit: Kit) -> None:
-    """Words that name no grade."""
+    """Words that name no grade, under a letterhead that names none either."""
     sheet = kit.plan.sheet("Prices")
     basis = _basis(kit)
-    top = kit.title_block(sheet, 0, 0) + 1
+    sheet.put(0, 0, kit.vendor)
+    sheet.put(1, 0, kit.address)
+    kit.facts.vendor = kit.plan.vendor = kit.vendor
+    top = 3
     items = [
         item for grade in kit.grades(3) for item in kit.series(grade, 2, (kit.pick(NAMELESS[kit.lang.code]), None))
     ]

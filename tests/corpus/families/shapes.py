@@ -75,6 +75,7 @@ def cards_beside(kit: Kit) -> None:
 def letter(kit: Kit) -> None:
     """Sentences, an offer in each."""
     sheet = kit.plan.sheet("Letter")
+    kit.plan.csv.delimiter = ","  # a file of one column shows no other delimiter
     row = kit.title_block(sheet, 0, 0, say="") + 1
     sheet.put(row, 0, "Dear purchasing team, thank you for your enquiry. We are pleased to offer:")
     forms = (
