@@ -119,7 +119,7 @@ def price_words(kit: Kit, amount: Decimal, basis: str, currency: str) -> str:
     elif kit.country == "CH":
         shown = shown.replace(",", "'")
     elif kit.lang.code in ("fr", "sv"):
-        shown = shown.replace(",", "\u00a0").replace(".", ",")
+        shown = shown.replace(",", kit.pick(("\u00a0", "\u202f", " "))).replace(".", ",")
     money = kit.pick(CURRENCY_WORDS[currency])
     per = kit.each(basis)
     before = kit.lang.code == "en" and money != "SEK"

@@ -146,6 +146,30 @@ def _distinct(kit: Kit) -> Iterator[Board]:
                     yield item
 
 
+ODD_LINES = (
+    '=HYPERLINK("http://example.invalid","click")',
+    "+1 555 0199",
+    "@prices on request",
+    "-- draft --",
+    "\u05de\u05d7\u05d9\u05e8\u05d5\u05df 2026",
+    "\u0627\u0644\u0623\u0633\u0639\u0627\u0631 1180",
+    "board " * 3000,
+    "\u202e0811 DSU\u202c",
+    "price\u200b list",
+)
+
+
+@family("odd_text", ("xlsx", "xlsxw", "xls", "ods", "csv"))
+def odd_text(kit: Kit) -> None:
+    """Lines that look like formulas, run right to left, or never end, around a plain list."""
+    sheet = kit.plan.sheet("Prices")
+    basis = kit.natural_basis()
+    top = kit.title_block(sheet, 0, 0) + 1
+    placed = simple_table(kit, sheet, top, 0, kit.range(3), basis, extras=False)
+    for offset, line in enumerate(kit.rng.sample(ODD_LINES, 4)):
+        sheet.put(placed.below + 1 + offset, 0, line)
+
+
 @family("no_prices", ("xlsx", "xlsxw", "xls", "ods", "csv"))
 def no_prices(kit: Kit) -> None:
     """Readable, but holds no prices: no lines."""

@@ -19,7 +19,15 @@ def write_csv(plan: FilePlan) -> bytes:
         cells = [sheet.cells.get((row, column)) for column in range(sheet.width)]
         values = [as_text(cell, dialect) for cell in cells]
         writer.writerow(values if any(values) else [])
-    return stream.getvalue().encode(dialect.encoding)
+    return _encoded(stream.getvalue(), dialect.encoding)
+
+
+def _encoded(text: str, encoding: str) -> bytes:
+    """A program that can't save a letter in the old code page falls back to UTF-8."""
+    try:
+        return text.encode(encoding)
+    except UnicodeEncodeError:
+        return text.encode("utf-8-sig")
 
 
 def as_text(cell: CellPlan | None, dialect: Csv) -> str:
