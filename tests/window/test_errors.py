@@ -1,6 +1,7 @@
 import logging
 import subprocess
 import sys
+from datetime import date
 
 import pytest
 from PySide6.QtWidgets import QAbstractButton, QAbstractItemView, QComboBox, QLineEdit, QWidget
@@ -50,16 +51,18 @@ def test_a_trouble_is_a_line_in_the_window_that_can_be_closed(window: MainWindow
 @pytest.mark.gui
 def test_a_database_that_cant_be_opened_is_said_in_the_window(open_window, qtbot) -> None:
     class Locked(InventedDoor):
-        def load(self) -> None:
+        def today(self) -> date:
             raise Trouble("The database is in use elsewhere: close it there.")
 
     window = open_window(Locked(20))
     assert "in use elsewhere" in window.message.text
+    assert "in use elsewhere" in window.today._told.text()
 
 
 def test_settings_come_back_with_their_types_in_another_process(tmp_path) -> None:
     script = """
 import sys
+from datetime import date
 from PySide6.QtCore import QSettings
 from tracker.window.settings import Settings
 store = QSettings(sys.argv[1], QSettings.Format.IniFormat)

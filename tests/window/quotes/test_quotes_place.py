@@ -1,5 +1,7 @@
 """What a buyer does with the quotes: narrow, point, go by keys, follow a price to its cell."""
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 from PySide6.QtCore import QPointF, Qt
@@ -9,6 +11,7 @@ from tracker.desk.comparison import Per
 from tracker.window.look.figures import Units
 from tracker.window.look.marks import Mark
 from tracker.window.main_window import QUOTES, SHEET, MainWindow
+from tracker.window.tables.model import FAINT
 
 pytestmark = pytest.mark.gui
 
@@ -164,3 +167,11 @@ def test_without_a_choice_the_panel_offers_what_stands_out(qtbot, window) -> Non
     settle(qtbot, window)
     assert window.session.selected == listing.tasks[0].target
     assert not listing.isVisible()
+
+
+def test_offers_that_no_longer_count_step_back(quotes, window) -> None:
+    market = window.session.comparison
+    window.session.show_comparison(replace(market, current=np.arange(300) >= 150))
+    faint = [bool(quotes.model.index(row, 2).data(FAINT)) for row in range(300)]
+    assert faint == [bool(row < 150) for row in quotes.model.order]
+    assert (quotes.picture.plot.drawing.faint == (quotes.picture.plot.drawing.rows < 150)).all()

@@ -15,7 +15,8 @@ Floats = NDArray[np.float64]
 class Drawing:
     """What a plot shows. `rows` are the offers drawn, with their x, y and marks; all four arrays are of one length.
 
-    labels: (place in rows, words), in order of importance. notes: (x, y, words) about the ground behind the points.
+    labels: (place in rows, words), in order of importance. faint: points of offers that are no
+    longer current. notes: (x, y, words) about the ground behind the points.
     x_ticks: (value, words), or empty for numbers with `x_unit`. spans: (y, left, right) drawn as ranges behind the
     points. boxes: (left, right, low, high). level: y of a dashed line. front: places in rows of ringed points.
     least_width: how much of x is shown at least.
@@ -26,6 +27,7 @@ class Drawing:
     y: Floats
     marks: NDArray[np.int8]
     labels: Sequence[tuple[int, str]] = ()
+    faint: NDArray[np.bool_] | None = None
     ribbons: Sequence[Ribbon] = ()
     boxes: Sequence[tuple[float, float, float, float]] = ()
     spans: Sequence[tuple[float, float, float]] = ()

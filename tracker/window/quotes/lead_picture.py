@@ -34,6 +34,7 @@ def lead_against_price(offers: Offers, rows: NDArray[np.intp], grade: str) -> Pi
         y=y,
         marks=offers.marks[chosen],
         labels=labels_of(offers, chosen),
+        faint=~offers.comparison.current[chosen],
         spans=[(float(y[place]), float(shortest[place]), float(weeks[place])) for place in ranged],
         level=100.0,
         front=front,

@@ -39,7 +39,7 @@ class QuotesPlace(QWidget):
         self.picture = PicturePane(session)
         self.reasons = ReasonsPanel(session)
         self.filters = Filters()
-        self.model = ColumnTable(OFFER_COLUMNS, self)
+        self.model = ColumnTable(OFFER_COLUMNS, self, faint=lambda table, row: not table.comparison.current[row])
         self.table = RowsView(self.model, session.theme)
         self.table.setAccessibleName("Offers")
         # What stands out comes first, until the user sorts otherwise.

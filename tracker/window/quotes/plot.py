@@ -10,6 +10,7 @@ from typing import Any
 
 import numpy as np
 import pyqtgraph as pg
+from numpy.typing import NDArray
 from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import QColor, QFont, QKeyEvent, QMouseEvent, QPen
 from PySide6.QtWidgets import QWidget
@@ -22,6 +23,7 @@ from tracker.window.quotes.overlay import Overlay
 _REACH_PX = 12.0
 
 _SIZES = {Mark.SLIP: 14, Mark.ABOVE: 14, Mark.BELOW: 14, Mark.FEW: 11, Mark.ESTIMATED: 10, Mark.IN_LINE: 9}
+_FAINT, _CLEAR = 80, 255
 _MANY, _VERY_MANY = 1_200, 12_000
 
 
@@ -133,8 +135,10 @@ class Plot(pg.PlotWidget):
         self._axes["bottom"].setTicks([list(drawing.x_ticks)] if drawing.x_ticks else None)
         self._draw_bands(drawing)
         self._draw_spans(drawing)
+        faint = np.zeros(len(drawing.rows), dtype=bool) if drawing.faint is None else drawing.faint
         for mark in (Mark.IN_LINE, Mark.ESTIMATED, Mark.FEW, Mark.BELOW, Mark.ABOVE, Mark.SLIP):
-            self._draw_points(drawing, mark)
+            self._draw_points(drawing, mark, (drawing.marks == mark) & faint, _FAINT)
+            self._draw_points(drawing, mark, (drawing.marks == mark) & ~faint, _CLEAR)
         self._overlay.lay_out()
 
     def _dress(self) -> None:
@@ -178,13 +182,15 @@ class Plot(pg.PlotWidget):
         ends = np.column_stack([low, high]).ravel()
         self._add(pg.PlotCurveItem(ends, np.repeat(y, 2), connect="pairs", pen=pen))
 
-    def _draw_points(self, drawing: Drawing, mark: Mark) -> None:
-        chosen = drawing.marks == mark
+    def _draw_points(self, drawing: Drawing, mark: Mark, chosen: NDArray[np.bool_], alpha: int) -> None:
         if not chosen.any():
             return
         pen, fill = pen_and_fill(mark, self.theme.palette)
-        if mark is Mark.IN_LINE:
-            fill.setAlpha(190)
+        if alpha != _CLEAR:
+            line = pen.color()
+            line.setAlpha(alpha)
+            pen.setColor(line)
+        fill.setAlpha(min(alpha, 190 if mark is Mark.IN_LINE else 255))
         scatter = pg.ScatterPlotItem(
             drawing.x[chosen],
             drawing.y[chosen],

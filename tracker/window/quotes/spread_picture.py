@@ -14,7 +14,7 @@ from tracker.window.quotes.drawing import Drawing
 from tracker.window.quotes.geometry import ribbon, spread, thinned
 from tracker.window.quotes.offer_columns import Offers, of_expected, per_words, price_figure
 
-MOST_POINTS = 40_000
+MOST_POINTS = 25_000
 _MOST_LABELS = 14
 _MOST_STRIPS = 12
 _CALIPER_SPREAD_UM = 4.0
@@ -55,6 +55,7 @@ def against_caliper(offers: Offers, rows: NDArray[np.intp], grade: str) -> Pictu
         labels=labels_of(offers, chosen),
         ribbons=[] if band is None else [band],
         notes=[] if band is None else [(float(band.x[-1]), float(band.low[-1]), "expected band")],
+        faint=~comparison.current[chosen],
         x_ticks=_caliper_ticks(exact_x, units),
         least_width=_LEAST_WIDTH_UM * step,
         x_unit=f" {figures.caliper_unit(units)}",
@@ -92,6 +93,7 @@ def by_strip(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
         y=comparison.price[chosen],
         marks=offers.marks[chosen],
         labels=labels_of(offers, chosen),
+        faint=~comparison.current[chosen],
         boxes=[box for box in boxes if np.isfinite(box[2])],
         x_ticks=[(float(strip), _short(names[code])) for strip, code in enumerate(strips)],
     )
@@ -174,6 +176,8 @@ def card(offers: Offers, row: int) -> str:
         + ("*" if snapshot.estimated[row] else ""),
         WORDS[Mark(int(offers.marks[row]))],
     ]
+    if not comparison.current[row]:
+        lines.append("no longer current")
     ratio = float(offers.of_expected[row])
     if not np.isnan(ratio):
         lines[3] += f": {figures.percent(ratio)} of expected"

@@ -108,7 +108,9 @@ class RecordPanel(QFrame):
         ]
         owed = overdue_words(sample)
         if owed != figures.NONE:
-            about.append(owed)
+            about.append(f"{owed}, by the {sample.due_from}" if sample.due_from == "promise" else owed)
+        if sample.verdict:
+            about.append(sample.verdict)
         self._about.setText(" · ".join(part for part in about if part))
         self.choose(self._likely_next(sample))
         door, number = self._session.door, sample.number

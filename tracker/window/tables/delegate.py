@@ -9,7 +9,7 @@ from tracker.window.look.marks import Mark, draw_mark
 from tracker.window.look.plies import draw_plies
 from tracker.window.look.states import draw_state
 from tracker.window.look.theme import Theme
-from tracker.window.tables.model import PAINTED, STRONG
+from tracker.window.tables.model import FAINT, PAINTED, STRONG
 
 GLYPH_WIDTH, GLYPH_HEIGHT = 26, 15
 _MARK_SIZE = 12
@@ -71,7 +71,9 @@ class RowDelegate(QStyledItemDelegate):
         if index.data(STRONG):
             font.setWeight(QFont.Weight.DemiBold)
         painter.setFont(font)
-        painter.setPen(QColor(self._theme.palette.quiet if text == "–" else self._theme.palette.ink))
+        painter.setPen(
+            QColor(self._theme.palette.quiet if text == "–" or index.data(FAINT) else self._theme.palette.ink)
+        )
         room = box.adjusted(7, 0, -7, 0)
         shown = painter.fontMetrics().elidedText(text, Qt.TextElideMode.ElideRight, int(room.width()))
         painter.drawText(room, int(index.data(Qt.ItemDataRole.TextAlignmentRole)), shown)

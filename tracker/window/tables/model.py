@@ -3,7 +3,7 @@
 No proxy model: sorting 100,000 rows through one takes seconds, rebuilding the order takes milliseconds.
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import Any
 
 import numpy as np
@@ -14,6 +14,7 @@ from tracker.window.tables.columns import Column, Stand, order_by
 
 PAINTED = int(Qt.ItemDataRole.UserRole) + 1
 STRONG = PAINTED + 1
+FAINT = STRONG + 1
 
 _ALIGN = {
     Stand.LEFT: Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter,
@@ -24,10 +25,19 @@ _NOWHERE = QModelIndex()
 
 
 class ColumnTable(QAbstractTableModel):
-    """Shows `data` (anything its columns understand) in the order of `order`, an array of row numbers of the data."""
+    """Shows `data` (anything its columns understand) in the order of `order`, an array of row numbers of the data.
 
-    def __init__(self, columns: Sequence[Column], parent: QObject | None = None) -> None:
+    `faint` tells which rows step back: they are still there, but no longer count.
+    """
+
+    def __init__(
+        self,
+        columns: Sequence[Column],
+        parent: QObject | None = None,
+        faint: Callable[[Any, int], bool] | None = None,
+    ) -> None:
         super().__init__(parent)
+        self._faint = faint
         self.columns = tuple(columns)
         self.contents: Any = None
         self.order: NDArray[np.intp] = np.empty(0, dtype=np.intp)
@@ -89,6 +99,8 @@ class ColumnTable(QAbstractTableModel):
             return (column.paint, column.paints(self.contents, row)) if column.paints else None
         if role == STRONG:
             return column.strong
+        if role == FAINT:
+            return self._faint is not None and self._faint(self.contents, row)
         if role == Qt.ItemDataRole.ToolTipRole and column.tip is not None:
             return column.tip(self.contents, row) or None
         if role == Qt.ItemDataRole.AccessibleTextRole:

@@ -96,6 +96,7 @@ class TodayPlace(QWidget):
         self.welcome.sheets_wanted.connect(self.sheets_wanted)
         self.welcome.demo_wanted.connect(self.demo_wanted)
         self.welcome.dropped.connect(lambda paths: self.files_dropped.emit([Path(path) for path in paths]))
+        self._session.troubled.connect(self._say_trouble)
         self._session.today_changed.connect(self._show)
         self._session.units_changed.connect(self._show)
         self._session.samples_changed.connect(self._show)
@@ -123,6 +124,11 @@ class TodayPlace(QWidget):
             self._columns[section].setStretchFactor(section, 1 + min(len(tasks), _MOST_COUNTED))
         waiting = sum(map(len, lists.values()))
         self._told.setText(f"{counted(waiting, 'thing')} to settle" if waiting else "Nothing needs you today")
+
+    def _say_trouble(self, sentence: str) -> None:
+        """Before anything was loaded, a trouble is why nothing will be: it stands where the lists would."""
+        if self._session.comparison is None:
+            self._told.setText(sentence)
 
     def _answer(self, questions: tuple[OpenQuestion, ...]) -> None:
         dialog = AnswerDialog(questions, self)
