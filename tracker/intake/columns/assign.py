@@ -10,7 +10,7 @@ from tracker.intake.columns.prices import price_columns
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, head_of, head_text, looks_priced
 from tracker.intake.tables.table import HeadedColumn, Table
-from tracker.intake.values.header import Header, Role, header
+from tracker.intake.values.header import Header, Role, RoleReading, header
 from tracker.intake.values.money import price_text
 
 _SAMPLE = 60
@@ -27,7 +27,21 @@ def columns_of(table: Table) -> Columns:
     """The columns of a table with their roles, the prices among them picked out."""
     samples = {headed.index: _sample(table, headed.index) for headed in table.columns}
     columns = [_column(headed, samples[headed.index]) for headed in table.columns]
+    columns = [_without_axis_words(column, columns, samples[column.index]) for column in columns]
     return price_columns(_with_a_product(columns, samples), samples)
+
+
+def _without_axis_words(column: Column, columns: list[Column], cells: Sequence[Cell]) -> Column:
+    """The corner's words name the bare numbers across and not the cells below: those speak for themselves."""
+    rows = {cell.row for other in columns for cell in other.heads if other.index > column.index and _is_bare(cell)}
+    if column.role is None or not {cell.row for cell in column.heads} <= rows or not rows:
+        return column
+    return replace(column, role=role_by_cells(column, cells) or column.role, sure=False)
+
+
+def _is_bare(cell: Cell) -> bool:
+    head = head_of(cell)
+    return head is not None and head.number is not None
 
 
 def _with_a_product(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
@@ -76,9 +90,15 @@ def _spreads_values(column: Column) -> bool:
     if not heads or heads[-1] is None:
         return False
     lowest = heads[-1]
-    if any(head is not None and head.named and head.role in _NEVER_PRICES for head in heads):
-        return False
+    for head, said in zip(heads, column.said, strict=True):
+        if head is not None and head.named and head.role in _NEVER_PRICES and not _says_delivery(said):
+            return False
     return bool(lowest.across) or lowest.number is not None
+
+
+def _says_delivery(said: Header) -> bool:
+    """'Freight included' over order sizes heads prices, though 'freight' alone heads a charge."""
+    return said.delivery is not None and said.delivery.delivered is not None
 
 
 def _mostly_priced(cells: Sequence[Cell]) -> bool:
@@ -100,11 +120,23 @@ def _candidates(said: Sequence[Header]) -> dict[Role, float]:
         for reading in head.roles:
             if worded and not _by_words(head):
                 continue
+            if reading.role is Role.FREIGHT and _says_delivery(head):
+                continue
+            found[reading.role] = max(found.get(reading.role, 0.0), reading.strength - 0.15 * level)
+        for reading in _beside_unit(head):
             found[reading.role] = max(found.get(reading.role, 0.0), reading.strength - 0.15 * level)
         # '#/MSF' is read as a number sign; that it is a unit of basis weight too is left to the cells.
         if len(head.weight_units) == 1 and head.currency is None:
             found.setdefault(Role.WEIGHT, 0.85 - 0.15 * level)
     return found
+
+
+def _beside_unit(head: Header) -> tuple[RoleReading, ...]:
+    """The roles of what is left of a head without its currency and unit: 'WAS USD/ton' is what the price was."""
+    if head.currency is None or head.basis is None:
+        return ()
+    rest = head.text.replace(head.currency.words, " ", 1).replace(head.basis.words, " ", 1).strip(" /()[]")
+    return tuple(reading for reading in header(rest).roles if reading.strength >= 0.9) if rest else ()
 
 
 def _by_words(head: Header) -> bool:

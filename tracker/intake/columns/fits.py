@@ -1,5 +1,6 @@
 """How well a column's cells fit a role: what settles 'Weight', 'Delivery' and other words of two meanings."""
 
+import re
 from collections.abc import Callable, Sequence
 from datetime import date
 from decimal import Decimal
@@ -15,9 +16,11 @@ from tracker.intake.values.delivery import delivery_text
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.header import Role
 from tracker.intake.values.money import price_unit
+from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.sheetsize import sheet_text
 from tracker.intake.values.validity import validity_text
 
+_MEASURE = re.compile(r"[\d.,\s'-]+[^\W\d]{0,6}\.?")
 _Fit = Callable[[Cell, Column], bool]
 
 
@@ -35,8 +38,10 @@ def _caliper(cell: Cell, column: Column) -> bool:
 
 
 def _weight(cell: Cell, column: Column) -> bool:
-    if isinstance(cell.value, Decimal) and not column.weight_units:
-        return 20 <= cell.value <= 2000
+    if not column.weight_units:
+        numbers = [cell.value] if isinstance(cell.value, Decimal) else [one.value for one in number_readings(cell.text)]
+        if any(20 <= number <= 2000 for number in numbers):
+            return True
     return weight_of(cell, column.weight_units) is not None
 
 
@@ -89,7 +94,8 @@ def _valid(cell: Cell, _: Column) -> bool:
 
 
 def _words(cell: Cell, _: Column) -> bool:
-    return isinstance(cell.value, str) and any(sign.isalpha() for sign in cell.text)
+    """Words, not a figure with a unit behind it such as '29 pal'."""
+    return isinstance(cell.value, str) and any(sign.isalpha() for sign in cell.text) and not _MEASURE.fullmatch(cell.text)
 
 
 def _grade(cell: Cell, _: Column) -> bool:
@@ -100,6 +106,8 @@ def _grade(cell: Cell, _: Column) -> bool:
 
 
 def _coating(cell: Cell, _: Column) -> bool:
+    if cell.text.strip() in ("0", "1", "2"):
+        return True
     read = find_grade(cell.text) if isinstance(cell.value, str) else None
     return read is not None and (read.coated_sides is not None or read.coated is not None)
 

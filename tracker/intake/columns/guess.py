@@ -6,7 +6,9 @@ from tracker.intake.columns.column import Column
 from tracker.intake.columns.fits import fit
 from tracker.intake.grid import Cell
 from tracker.intake.tables.headless import says_price
+from tracker.intake.values.brackets import bracket_text
 from tracker.intake.values.caliper import find_calipers
+from tracker.intake.values.grade import find_grade
 from tracker.intake.values.header import Role
 from tracker.intake.values.weight import find_weights
 
@@ -27,11 +29,15 @@ def role_by_cells(column: Column, cells: Sequence[Cell]) -> Role | None:
     """The one role that most cells explain by themselves, or None: bare figures explain nothing."""
     if not cells:
         return None
+    # The header's units stay out of it: a bare 63 is no lead time because some letter above it could mean days.
+    column = Column(column.index, None, column.heads)
     texts = [cell for cell in cells if isinstance(cell.value, str)]
     if _share(cells, says_price) >= _ENOUGH:
         return Role.PRICE
     if not texts or len(texts) < _ENOUGH * len(cells):
         return None
+    if _share(texts, _only_bracket) >= _ENOUGH:
+        return Role.BRACKET
     if _share(texts, _only_caliper) >= _ENOUGH:
         return Role.CALIPER
     if _share(texts, _only_weight) >= _ENOUGH:
@@ -48,9 +54,20 @@ def _share(cells: Sequence[Cell], test: Callable[[Cell], bool]) -> float:
     return sum(test(cell) for cell in cells) / len(cells)
 
 
+def _only_bracket(cell: Cell) -> bool:
+    """'from 5 t' or '5,000-20,000 lb'; a bare '71 lb' could be a basis weight."""
+    bracket = bracket_text(cell.text)
+    return bracket is not None and not bracket.alone and not bracket.not_weight
+
+
 def _only_caliper(cell: Cell) -> bool:
-    return len(cell.text) <= 16 and bool(find_calipers(cell.text))
+    return len(cell.text) <= 16 and bool(find_calipers(cell.text)) and not _names_grade(cell)
 
 
 def _only_weight(cell: Cell) -> bool:
-    return len(cell.text) <= 24 and bool(find_weights(cell.text))
+    return len(cell.text) <= 24 and bool(find_weights(cell.text)) and not _names_grade(cell)
+
+
+def _names_grade(cell: Cell) -> bool:
+    grade = find_grade(cell.text)
+    return grade is not None and bool(grade.grades)

@@ -170,7 +170,7 @@ def _order_units(heads: Sequence[Header]) -> tuple[MassUnit, ...]:
 
 def _is_bracket(head: Header) -> bool:
     """'60 #/MSF' is a basis weight, though '#' and a figure could be an order of 60 lb; '< 5 t' is an order."""
-    if head.bracket is None:
+    if head.bracket is None or head.basis is not None or head.currency is not None:
         return False
     if head.bracket.not_weight and phrases("basis").whole(head.text) in ("roll", "sheet"):
         return False

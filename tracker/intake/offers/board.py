@@ -49,10 +49,19 @@ def board_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> 
     board.product = _product(cells, columns)
     board.own_words = bool(words)
     _grade(board, words, scope, facts)
+    _coated_count(board, cells, columns)
     _caliper(board, cells, columns, words, scope)
     _weight(board, cells, columns, words, scope, facts)
     _sheet(board, cells, columns, words, scope)
     return board
+
+
+def _coated_count(board: Board, cells: Cells, columns: Columns) -> None:
+    """A coating column may simply count the coated sides."""
+    for column in columns.of(Role.COATING):
+        count = cells[column.index].text.strip() if column.index in cells else ""
+        if count in ("0", "1", "2"):
+            board.coated_sides = int(count)
 
 
 def _descriptions(cells: Cells, columns: Columns) -> list[Cell]:

@@ -68,7 +68,7 @@ def _percentage(cell: Cell, column: Column, facts: FileFacts) -> Decimal | None:
 
 def _money(cell: Cell, column: Column, facts: FileFacts, charge: Charge) -> Charge | None:
     amount, own_currency, own_basis = _amount(cell, facts)
-    if amount is None or amount <= 0:
+    if amount is None or amount <= 0 or _perhaps_percent(column, own_currency, own_basis):
         return None
     head_currency = column.currencies[-1] if column.currencies else None
     head_basis = column.bases[-1] if column.bases else None
@@ -77,6 +77,11 @@ def _money(cell: Cell, column: Column, facts: FileFacts, charge: Charge) -> Char
     if own_currency is None and head_currency is not None and head_currency.cents:
         amount /= 100
     return Charge(charge.label, amount, currency, basis, charge.freight) if currency and basis else None
+
+
+def _perhaps_percent(column: Column, currency: CurrencyReading | None, basis: BasisReading | None) -> bool:
+    """A surcharge that nothing gives a currency, a unit or a percent sign may be either, and is left open."""
+    return column.role in (Role.ENERGY, Role.CHARGE) and not (currency or basis or column.currencies or column.bases)
 
 
 def _amount(cell: Cell, facts: FileFacts) -> tuple[Decimal | None, CurrencyReading | None, BasisReading | None]:

@@ -108,7 +108,8 @@ class TableReader:
     ) -> Draft:  # fmt: skip
         block = (price.index, id(whole.row.headings))
         words = tuple(self._other_cells(whole))
-        draft = Draft(self._read.table.view.sheet, cell, price.label, whole.row.index, block, words)
+        label = price.label or (price.bracket.words if price.bracket is not None else "")
+        draft = Draft(self._read.table.view.sheet, cell, label, whole.row.index, block, words)
         here = with_column(board, price)
         fill_board(draft, here, self._facts)
         fill_terms(draft, terms, price, self._vendor)

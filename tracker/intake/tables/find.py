@@ -6,7 +6,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.bands import bands_of
 from tracker.intake.tables.body import body_of
 from tracker.intake.tables.headless import described_columns, price_columns, priced_rows
-from tracker.intake.tables.heads import head_of_words
+from tracker.intake.tables.heads import head_of, head_of_words
 from tracker.intake.tables.segments import segments_of
 from tracker.intake.tables.sentences import spoken_offers
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
@@ -149,11 +149,13 @@ def _valued(columns: Sequence[HeadedColumn]) -> frozenset[int]:
     """Columns whose heads say price, or spread a property of board across; all without a head when none does."""
     heads = {column.index: head_of_words(column.text) for column in columns if column.heads}
     priced = frozenset(index for index, head in heads.items() if head is not None and (head.price or head.across))
+    priced |= frozenset(column.index for column in columns if column.heads and _is_bare(column.heads[-1]))
     named = frozenset(index for index, head in heads.items() if head is not None and (head.named or head.unit))
     return priced or frozenset(heads) - named or frozenset(column.index for column in columns)
 
 
-def _zones(band: View) -> list[Zone]:
+def _zones(band: View, skipped: set[int]) -> list[Zone]:
+    """Every header zone from the top; `skipped` rows have proved to head nothing."""
     zones: list[Zone] = []
     below = -1
     data_shapes: set[tuple[tuple[int, bool], ...]] = set()
@@ -164,7 +166,7 @@ def _zones(band: View) -> list[Zone]:
         # A row shaped like a data row above it is another data row: long lists are not read for headers.
         if shape in data_shapes:
             continue
-        zone = zone_at(band, row, below)
+        zone = zone_at(band, row, below) if row not in skipped else None
         if zone is None:
             if zones and any(number for _, number in shape):
                 data_shapes.add(shape)
@@ -174,14 +176,20 @@ def _zones(band: View) -> list[Zone]:
     return [zone for zone in zones if _leads_somewhere(band, zone)]
 
 
+def _is_bare(cell: Cell) -> bool:
+    head = head_of(cell)
+    return head is not None and head.number is not None
+
+
 def _zones_with_figures(band: View) -> list[Zone]:
     """The header zones that figures stand under; words that only looked like a header go back to being words."""
-    zones = _zones(band)
+    skipped: set[int] = set()
     while True:
-        barren = [zone for place, zone in enumerate(zones) if not _figures_under(band, zones, place)]
+        zones = _zones(band, skipped)
+        barren = {zone.main for place, zone in enumerate(zones) if not _figures_under(band, zones, place)}
         if not barren:
             return zones
-        zones = [zone for zone in zones if zone not in barren]
+        skipped |= barren
 
 
 def _figures_under(band: View, zones: list[Zone], place: int) -> bool:

@@ -6,6 +6,8 @@ from decimal import Decimal
 from functools import lru_cache
 
 from tracker.intake.grid import Cell
+from tracker.intake.values.brackets import Bracket
+from tracker.intake.values.dates import find_dates
 from tracker.intake.values.formats import format_words
 from tracker.intake.values.header import Header, Role, header
 from tracker.intake.values.lead import lead_unit
@@ -84,7 +86,7 @@ def head_of_words(text: str) -> Head | None:
         named,
         across,
         _is_unit(said),
-        answers_itself=_answers_itself(text),
+        answers_itself=_answers_itself(said),
     )
 
 
@@ -96,11 +98,19 @@ def _across(said: Header) -> str:
         return "weight"
     if phrases("basis").whole(said.text) in ("roll", "sheet"):
         return "form"
-    if said.bracket is not None and not (said.bracket.not_weight and said.role not in (None, Role.BRACKET)):
+    if said.bracket is not None and _is_order_size(said, said.bracket):
         return "bracket"
     if said.sheet_sizes:
         return "size"
     return _board_across(said) if len(said.text) <= 60 else ""
+
+
+def _is_order_size(said: Header, bracket: Bracket) -> bool:
+    """'< 5 t', '1-3 pallets' and 'full load' are; 'sheets per pallet' is not, nor is what a price is per."""
+    if said.basis is not None or said.currency is not None:
+        return False
+    counted = any(sign.isdigit() for sign in said.text)
+    return not bracket.not_weight or counted or said.role in (None, Role.BRACKET)
 
 
 def _board_across(said: Header) -> str:
@@ -153,9 +163,12 @@ def _is_unit(said: Header) -> bool:
     )
 
 
-def _answers_itself(text: str) -> bool:
-    before, colon, after = text.partition(":")
-    return bool(colon) and bool(after.strip()) and bool(before.strip())
+def _answers_itself(said: Header) -> bool:
+    """'Date: 4 May 2026' and 'prices valid until 31 December' say all there is to say."""
+    before, colon, after = said.text.partition(":")
+    if colon and after.strip() and before.strip():
+        return True
+    return any(reading.role is Role.VALIDITY for reading in said.roles) and bool(find_dates(said.text))
 
 
 def looks_priced(cell: Cell) -> bool:

@@ -89,7 +89,9 @@ def _bare_numbers_head(view: View, row: int, heads: list[Head]) -> bool:
         return False
     if any(head.across for head in heads):
         return False
-    if any(head.axis_word for head in heads):
+    corner = view.rows[row][min(view.rows[row])]
+    word = head_of(corner)
+    if word is not None and word.axis_word and not any(sign.isdigit() for sign in corner.text):
         return True
     columns = [column for column, cell in view.rows[row].items() if head_of(cell) in heads and _is_number(cell)]
     above = [view.rows[row - 1][column] for column in columns if column in view.rows.get(row - 1, {})]
