@@ -20,7 +20,6 @@ if TYPE_CHECKING:
     from tracker.desk.explanation import Explanation
     from tracker.desk.levels import Level
     from tracker.desk.opening import Desk
-    from tracker.desk.questions import OpenQuestion
     from tracker.desk.samples import EventKind, Logged, Sample, SampleEvent
     from tracker.desk.snapshot import Snapshot
     from tracker.desk.take_in import Stored, TakenIn
@@ -144,11 +143,6 @@ class Door:
         from tracker.desk.files import withdraw
 
         return withdraw(self.desk, file_id)
-
-    def open_questions(self) -> tuple[OpenQuestion, ...]:
-        from tracker.desk.questions import open_questions
-
-        return open_questions(self.desk)
 
     def answer(self, question_id: int, value: str, *, remember: bool) -> Stored:
         from tracker.desk.questions import answer

@@ -78,7 +78,7 @@ class FootingLine(QWidget):
         self._delivered.setText("delivered where known" if footing.delivered else "as quoted, freight apart")
         order = footing.order_kg
         self._order.setText("any order size" if order is None else f"order of {mass(order, self._session.units)}")
-        self._current.setText("current offers only" if footing.current_only else "lapsed and replaced ones too")
+        self._current.setText("current offers only" if footing.current_only else "lapsed ones too")
         self._units.setText("US units" if self._session.units is Units.US else "metric units")
 
     def show_count(self, shown: int, of: int) -> None:

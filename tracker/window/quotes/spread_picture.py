@@ -17,6 +17,7 @@ from tracker.window.quotes.offer_columns import Offers, of_expected, per_words, 
 MOST_POINTS = 25_000
 _MOST_LABELS = 14
 _MOST_STRIPS = 12
+_LETTERS_ACROSS = 62
 _CALIPER_SPREAD_UM = 4.0
 _LEAST_WIDTH_UM = 250.0
 
@@ -95,7 +96,7 @@ def by_strip(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
         labels=labels_of(offers, chosen),
         faint=~comparison.current[chosen],
         boxes=[box for box in boxes if np.isfinite(box[2])],
-        x_ticks=[(float(strip), _short(names[code])) for strip, code in enumerate(strips)],
+        x_ticks=[(float(strip), _fitting(names[code], len(strips))) for strip, code in enumerate(strips)],
     )
     left_out = "" if len(strips) == len(np.unique(codes[rows])) else f" The {len(strips)} with most offers are shown."
     kind = "vendor" if grade else "grade"
@@ -141,6 +142,13 @@ def _short(name: str) -> str:
 
 def _place(name: str, known: list[str]) -> tuple[int, str]:
     return (known.index(name) if name in known else len(known), name)
+
+
+def _fitting(name: str, strips: int) -> str:
+    """A strip's name, cut so that neighbours don't run into each other."""
+    most = max(4, _LETTERS_ACROSS // max(1, strips))
+    short = _short(name)
+    return short if len(short) <= most else f"{short[: most - 1]}…"
 
 
 def _band_of(comparison: Comparison, rows: NDArray[np.intp]) -> tuple[float, float]:
