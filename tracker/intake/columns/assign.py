@@ -10,12 +10,14 @@ from tracker.intake.columns.prices import price_columns
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, head_of, head_text, looks_priced
 from tracker.intake.tables.table import HeadedColumn, Table
+from tracker.intake.values.grade import find_grade
 from tracker.intake.values.header import Header, Role, RoleReading, header
 from tracker.intake.values.money import price_text
 
 _SAMPLE = 60
 _LEAST_FIT = 0.3
 _MOSTLY = 0.8
+_LONGEST_CODE = 16
 _NEVER_PRICES = frozenset({
     Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE, Role.DISCOUNT, Role.STOCK, Role.PACKING, Role.YIELD, Role.TOTAL,
     Role.CHANGE, Role.INDEX, Role.LEAD_TIME, Role.MINIMUM,
@@ -28,7 +30,34 @@ def columns_of(table: Table) -> Columns:
     samples = {headed.index: _sample(table, headed.index) for headed in table.columns}
     columns = [_column(headed, samples[headed.index]) for headed in table.columns]
     columns = [_without_axis_words(column, columns, samples[column.index]) for column in columns]
-    return price_columns(_with_a_product(columns, samples), samples)
+    return price_columns(_with_a_product(_item_numbers(columns, samples), samples), samples)
+
+
+def _item_numbers(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
+    """An 'article' column of codes beside one that names the board holds item numbers."""
+    products = [column for column in columns if column.role in (Role.PRODUCT, Role.GRADE)]
+    if len(products) < 2:
+        return columns
+    codes = {column.index for column in products if _are_codes(samples[column.index])}
+    if len(codes) == len(products):
+        return columns
+    return [replace(column, role=Role.ITEM) if column.index in codes else column for column in columns]
+
+
+def _are_codes(cells: Sequence[Cell]) -> bool:
+    """Short words with a digit and no space in them, none of which is a grade."""
+    return bool(cells) and all(
+        len(cell.text) <= _LONGEST_CODE
+        and " " not in cell.text
+        and any(sign.isdigit() for sign in cell.text)
+        and not _names_grade(cell.text)
+        for cell in cells
+    )
+
+
+def _names_grade(text: str) -> bool:
+    grade = find_grade(text)
+    return grade is not None and bool(grade.grades)
 
 
 def _without_axis_words(column: Column, columns: list[Column], cells: Sequence[Cell]) -> Column:

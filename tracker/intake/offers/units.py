@@ -10,6 +10,7 @@ from tracker.intake.values.basis import find_basis
 from tracker.intake.values.caliper import caliper_unit, find_calipers
 from tracker.intake.values.header import Role
 from tracker.intake.values.masses import find_masses
+from tracker.intake.values.money import find_price_unit
 from tracker.intake.values.sheetsize import find_sheet_sizes
 from tracker.intake.values.weight import find_weights, weight_units
 from tracker.trade.basis import Basis
@@ -103,7 +104,8 @@ def _count_length(units: Units, unit: str) -> None:
 def _count_table(units: Units, read: ReadTable) -> None:
     for headed in read.table.columns:
         for cell in headed.heads:
-            unit = caliper_unit(head_text(cell))
+            text = head_text(cell)
+            unit = caliper_unit(text) if find_price_unit(text) is None else None
             if unit is not None:
                 _count_caliper(units, unit)
     for column in read.columns.of(Role.CALIPER):

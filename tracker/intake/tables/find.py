@@ -205,7 +205,9 @@ def _shape(band: View, row: int) -> tuple[tuple[int, bool], ...]:
 
 
 def _is_figure(cell: Cell) -> bool:
-    return not isinstance(cell.value, str) or cell.text.lstrip(" $€£-+(")[:1].isdigit()
+    if not isinstance(cell.value, str):
+        return True
+    return cell.text.lstrip("$€£-+(")[:1].isdigit() and not any(sign.isalpha() for sign in cell.text)
 
 
 def _leads_somewhere(band: View, zone: Zone) -> bool:

@@ -18,6 +18,7 @@ from tracker.intake.words.lists import phrases
 PRICE_ROLES = frozenset({Role.PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.PREVIOUS_PRICE, Role.ALL_IN})
 BOARD_ROLES = frozenset({Role.ITEM, Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE})
 AXIS_ROLES = frozenset({Role.CALIPER, Role.WEIGHT, Role.BRACKET, Role.GRADE, Role.PRODUCT, Role.SHEET_SIZE})
+_ORDER_SIZES = (Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY)
 _LONGEST = 120
 _FOOTNOTE = re.compile(r"(?:\s+\d\)|\s*\*+|\s+[¹²³])\s*$")
 
@@ -110,7 +111,7 @@ def _is_order_size(said: Header, bracket: Bracket) -> bool:
     if said.basis is not None or said.currency is not None:
         return False
     counted = any(sign.isdigit() for sign in said.text)
-    return not bracket.not_weight or counted or said.role in (None, Role.BRACKET)
+    return not bracket.not_weight or counted or said.role in (None, *_ORDER_SIZES)
 
 
 def _board_across(said: Header) -> str:

@@ -82,17 +82,16 @@ def _heads(view: View, row: int) -> list[Head] | None:
 
 
 def _bare_numbers_head(view: View, row: int, heads: list[Head]) -> bool:
-    """Numbers across (12 | 14 | 16) head columns when they rise and something above or before them says of what."""
+    """Numbers across (12 | 14 | 16) head columns when the corner says of what, or they rise and a word above does."""
     numbers = [head.number for head in heads if head.number is not None]
-    rising = all(a < b for a, b in pairwise(numbers))
-    if len(numbers) < 2 or not rising:
-        return False
-    if any(head.across for head in heads):
+    if len(numbers) < 2 or any(head.across for head in heads):
         return False
     corner = view.rows[row][min(view.rows[row])]
     word = head_of(corner)
     if word is not None and word.axis_word and not any(sign.isdigit() for sign in corner.text):
         return True
+    if not all(a < b for a, b in pairwise(numbers)):
+        return False
     columns = [column for column, cell in view.rows[row].items() if head_of(cell) in heads and _is_number(cell)]
     above = [view.rows[row - 1][column] for column in columns if column in view.rows.get(row - 1, {})]
     return len(above) == 1 and (found := head_of(above[0])) is not None and found.axis_word
