@@ -15,25 +15,7 @@ from tests.corpus.truth import KG_PER, Charge, Intent
 from tests.corpus.vendors import VENDORS
 from tests.corpus.words import LANGUAGES
 from tests.corpus.words.language import Language
-
-UNIT_WORDS = {
-    "pt": ("pt", "points", "pts"),
-    "in": ("in", "inches"),
-    "um": ("µm", "micron", "mic"),
-    "mm": ("mm",),
-    "lb_msf": ("lb/MSF", "lbs/MSF", "lb/1000 ft²", "#/MSF", "lb per 1,000 sq ft"),
-    "lb_3000": ("lb/3000 ft²", "lb/3,000 sq ft", "lbs/3000 sf"),
-    "gsm": ("g/m²", "g/m²", "gsm", "g/m2"),
-}
-CURRENCY_WORDS = {
-    "USD": ("USD", "US$", "$"),
-    "EUR": ("EUR", "€", "Euro"),
-    "GBP": ("GBP", "£"),
-    "SEK": ("SEK",),
-    "CHF": ("CHF",),
-    "CAD": ("CAD", "CAD"),
-    "AUD": ("AUD",),
-}
+from tests.corpus.words.units import CURRENCY_WORDS, UNIT_WORDS
 
 
 @dataclass
@@ -220,6 +202,11 @@ class Kit:
             return self.lang.long_date.format(d=day.day, month=month, y=day.year)
         if self.chance(0.2):
             return day.isoformat()
+        if self.lang.code == "en" and self.chance(0.2):
+            short = self.lang.months[day.month - 1][:3]
+            return self.pick(
+                (f"{day.day}-{short}-{day.year}", f"{short} {day.day}, {day.year}", f"{day.day} {short} {day.year}")
+            )
         return f"{day:%m/%d/%Y}" if self.us else day.strftime(self.lang.short_date)
 
     def mass(self) -> tuple[str, Fraction]:

@@ -15,8 +15,9 @@ from tests.corpus.columns import (
     weight_column,
     weight_text,
 )
-from tests.corpus.kit import CURRENCY_WORDS, Kit
+from tests.corpus.kit import Kit
 from tests.corpus.registry import ALL, SHEETS, family
+from tests.corpus.words.units import CURRENCY_WORDS
 
 
 @family("two_bases", ALL)

@@ -12,6 +12,19 @@ from tests.corpus.truth import KG_PER
 Bracket = tuple[str, Fraction | None, Fraction | None]
 
 
+IN_WORDS = {
+    "en": (
+        ("under {} {}", "{} to {} {}", "{} {} and over"),
+        ("less than {} {}", "{} to under {} {}", "{} {} or more"),
+        ("below {} {}", "{} - {} {}", "min. {} {}"),
+    ),
+    "de": (("unter {} {}", "{} bis {} {}", "über {} {}"), ("unter {} {}", "{} bis unter {} {}", "mind. {} {}")),
+    "fr": (("moins de {} {}", "de {} à {} {}", "{} {} et plus"), ("moins de {} {}", "{} à {} {}", "plus de {} {}")),
+    "es": (("menos de {} {}", "de {} a {} {}", "{} {} o más"), ("menos de {} {}", "{} a {} {}", "más de {} {}")),
+    "sv": (("under {} {}", "{} till {} {}", "{} {} och mer"), ("under {} {}", "{} till {} {}", "minst {} {}")),
+}
+
+
 def weight_brackets(kit: Kit) -> tuple[str, list[Bracket]]:
     """Three or four order sizes in words with their bounds in kg; the unit is said in each."""
     unit = kit.pick(("lb", "lb", "cwt")) if kit.us else kit.pick(("t", "t", "kg"))
@@ -21,11 +34,15 @@ def weight_brackets(kit: Kit) -> tuple[str, list[Bracket]]:
     def n(value: int) -> str:
         return f"{value:,}" if kit.us and unit == "lb" else str(value)
 
-    style = kit.pick(("signs", "open", "from"))
+    style = kit.pick(("signs", "open", "from", "words"))
     low, mid, high = (Fraction(edge) * per for edge in edges)
     a, b, c = (n(edge) for edge in edges)
     if style == "signs":
         words = [f"< {a} {unit}", f"{a}–{b} {unit}", f"{b}-{c} {unit}", f"> {c} {unit}"]
+        return unit, list(zip(words, (None, low, mid, high), (low, mid, high, None), strict=True))
+    if style == "words":
+        under, between, above = kit.pick(IN_WORDS[kit.lang.code])
+        words = [under.format(a, unit), between.format(a, b, unit), between.format(b, c, unit), above.format(c, unit)]
         return unit, list(zip(words, (None, low, mid, high), (low, mid, high, None), strict=True))
     upto, start, over = {
         "en": ("up to {} ", "from {} ", "{} {}+"),

@@ -4,9 +4,10 @@ from decimal import Decimal
 
 from tests.corpus.boards import Board
 from tests.corpus.columns import FORMATS
-from tests.corpus.kit import UNIT_WORDS, Kit
+from tests.corpus.kit import Kit
 from tests.corpus.model import SheetPlan
 from tests.corpus.registry import ALL, SHEETS, family
+from tests.corpus.words.units import UNIT_WORDS
 
 
 def _without_weight(item: Board) -> Board:

@@ -9,9 +9,10 @@ from tests.corpus.columns import (
     simple_table,
     weight_column,
 )
-from tests.corpus.kit import UNIT_WORDS, Kit
+from tests.corpus.kit import Kit
 from tests.corpus.registry import ALL, SHEETS, family
 from tests.corpus.words import LANGUAGES
+from tests.corpus.words.units import UNIT_WORDS
 
 
 @family("unit_row", ALL)

@@ -5,9 +5,10 @@ from decimal import Decimal
 from tests.corpus.boards import Board
 from tests.corpus.columns import caliper_column, money_cell, place, price_column, product_column, weight_column
 from tests.corpus.families.brackets import weight_brackets
-from tests.corpus.kit import UNIT_WORDS, Kit
+from tests.corpus.kit import Kit
 from tests.corpus.model import SheetPlan
 from tests.corpus.registry import ALL, SHEETS, family
+from tests.corpus.words.units import UNIT_WORDS
 
 
 def _basis(kit: Kit) -> str:

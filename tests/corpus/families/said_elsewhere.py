@@ -13,8 +13,9 @@ from tests.corpus.columns import (
     weight_column,
 )
 from tests.corpus.families.questions import in_inches
-from tests.corpus.kit import UNIT_WORDS, Kit
+from tests.corpus.kit import Kit
 from tests.corpus.registry import ALL, SHEETS, family
+from tests.corpus.words.units import UNIT_WORDS
 
 MONEY_FORMATS = {
     "USD": ("[$USD] #,##0.00", '"US$" #,##0.00', "[$$-409]#,##0.00"),

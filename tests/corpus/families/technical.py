@@ -5,9 +5,10 @@ from fractions import Fraction
 
 from tests.corpus.columns import Column, caliper_column, place, price_column, product_column, weight_column
 from tests.corpus.families.questions import TRADE_NAMES
-from tests.corpus.kit import UNIT_WORDS, Kit
+from tests.corpus.kit import Kit
 from tests.corpus.registry import ALL, SHEETS, family
 from tests.corpus.truth import GSM_PER, UM_PER, text
+from tests.corpus.words.units import UNIT_WORDS
 
 SPECS = {
     "en": ("Brightness %", "Taber MD", "Taber CD", "Moisture %", "PPS µm", "Sheets per pallet", "Max roll OD in"),

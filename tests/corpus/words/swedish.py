@@ -88,7 +88,12 @@ SV = Language(
         "sheet": ("ark",),
     },
     each=("per {per}", "/ {per}"),
-    lead_weeks=("{n} veckor", "{n} v.", "{n} veckor från order"),
+    lead_weeks=(
+        "{n} veckor",
+        "{n} v.",
+        "{n} veckor från order",
+        "{n} veckor efter order",
+    ),
     lead_days=("{n} dagar", "{n} kalenderdagar"),
     lead_work_days=("{n} arbetsdagar",),
     lead_stock=("från lager", "i lager", "lagervara"),
