@@ -26,7 +26,7 @@ def test_the_window_can_do_each_of_them() -> None:
 
 def test_words_find_an_action() -> None:
     assert [action.key for action in matching("log sample")] == ["log-sample"]
-    assert {action.key for action in matching("switch")} == {"per", "units", "delivered", "current", "theme"}
+    assert {action.key for action in matching("switch")} == {"per", "units", "delivered", "weight", "current", "theme"}
     assert matching("no such thing") == []
 
 

@@ -72,8 +72,8 @@ def test_a_sample_is_asked_for_promised_and_taken_back(window: MainWindow, qtbot
     assert [sample.vendor for sample in window.session.samples] == ["Tolmere"]
     window.samples.table.setFocus()
     qtbot.keyClick(window.samples.table, Qt.Key.Key_P)
-    qtbot.keyClicks(window.samples.record.until, "2 weeks")
-    qtbot.keyClick(window.samples.record.until, Qt.Key.Key_Return)
+    qtbot.keyClicks(window.samples.record.life.until, "2 weeks")
+    qtbot.keyClick(window.samples.record.life.until, Qt.Key.Key_Return)
     settle(qtbot, window)
     assert str(window.session.samples[0].state) == "promised"
     window.undo()
@@ -94,7 +94,8 @@ def test_what_cannot_be_is_said_in_a_sentence(window: MainWindow, qtbot) -> None
     form.log()
     settle(qtbot, window)
     assert window.session.samples == ()
-    assert window.message.text.endswith(".")
+    assert form._wrong.label.text().endswith(".")
+    assert form.vendor.text() == "Tolmere"
     assert "Traceback" not in window.message.text
     assert form.vendor.text() == "Tolmere"
 

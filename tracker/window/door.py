@@ -10,24 +10,23 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from tracker.desk.comparison import ChosenFooting, Comparison
+from tracker.window.samples.sample_door import SampleDoor
 
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
     from decimal import Decimal
 
-    from tracker.desk.chasing import Drafted
     from tracker.desk.edits import Edit
     from tracker.desk.explanation import Explanation
     from tracker.desk.levels import Level
     from tracker.desk.opening import Desk
-    from tracker.desk.samples import EventKind, Logged, Sample, SampleEvent
     from tracker.desk.snapshot import Snapshot
     from tracker.desk.take_in import Stored, TakenIn
     from tracker.desk.today import Today
     from tracker.trade.offer import Answers
 
 
-class Door:
+class Door(SampleDoor):
     """What the window asks the desk. Tests put a door of invented answers in its place."""
 
     def __init__(self, database: str | None = None) -> None:
@@ -149,34 +148,6 @@ class Door:
 
         return answer(self.desk, question_id, value, remember)
 
-    def samples(self) -> tuple[Sample, ...]:
-        from tracker.desk.samples import samples
-
-        return samples(self.desk)
-
-    def events(self, number: int) -> tuple[SampleEvent, ...]:
-        from tracker.desk.samples import events
-
-        return events(self.desk, number)
-
-    def log_sample(
-        self,
-        vendor: str,
-        grade: str,
-        caliper_um: Decimal | None,
-        quantity: str,
-        needed: date | None,
-        for_what: str,
-    ) -> Logged:
-        from tracker.desk.samples import log
-
-        return log(self.desk, vendor, grade, caliper_um, quantity, needed, None, for_what)
-
-    def record(self, number: int, kind: EventKind, on: date | None, until: date | None, note: str) -> Edit:
-        from tracker.desk.samples import record
-
-        return record(self.desk, number, kind, on, until, note)
-
     def save_offers(self, comparison: Comparison, rows: Sequence[int], path: Path) -> None:
         """The offers at these indices as a spreadsheet or, by the file's ending, as CSV."""
         from tracker.desk.export import flat, write_csv, write_xlsx
@@ -197,12 +168,6 @@ class Door:
         from tracker.desk.keeping import backup
 
         backup(self.desk, path)
-
-    def draft_chases(self, folder: Path) -> tuple[Drafted, ...]:
-        """A draft for every vendor that is due for a chase."""
-        from tracker.desk.chasing import chases, draft
-
-        return tuple(draft(self.desk, chase.vendor, folder) for chase in chases(self.desk))
 
     def set_aside(self, question_id: int) -> Edit:
         from tracker.desk.questions import set_aside

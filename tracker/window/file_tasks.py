@@ -6,7 +6,8 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, Signal, Slot
+from PySide6.QtCore import QObject, QUrl, Signal, Slot
+from PySide6.QtGui import QDesktopServices
 from PySide6.QtWidgets import QFileDialog
 
 from tracker.window.look.figures import counted
@@ -66,6 +67,20 @@ class FileTasks(QObject):
         folder = QFileDialog.getExistingDirectory(self._window, "Folder for the drafts")
         if folder:
             self._session.work.ask(lambda: self._session.door.draft_chases(Path(folder)), self._were_drafted)
+
+    @Slot()
+    def write_calendar(self) -> None:
+        path = self._ask_where("Write what is owed as a calendar file", "samples.ics", "Calendar (*.ics)")
+        if path is not None:
+            self._session.work.ask(
+                lambda: self._session.door.write_calendar(path),
+                lambda count: self.written.emit(f"{counted(count, 'to-do')} in {path}: open it with your calendar."),
+            )
+
+    @Slot(object)
+    def open_elsewhere(self, path: Path) -> None:
+        """Hands a file to the desktop's own program for it; where there is none, its place was said already."""
+        QDesktopServices.openUrl(QUrl.fromLocalFile(str(path)))
 
     def _were_drafted(self, drafts: tuple[Drafted, ...]) -> None:
         for drafted in drafts:

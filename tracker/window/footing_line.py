@@ -29,11 +29,12 @@ class FootingLine(QWidget):
         self._day = self._pill("As of", self._fill_day)
         self._delivered = self._pill("Delivered or as quoted", self._fill_delivered)
         self._order = self._pill("Order size", self._fill_order)
+        self._weight = self._pill("Basis weight", self._fill_weight)
         self._current = self._pill("Which offers", self._fill_current)
         self._units = self._pill("Units", self._fill_units)
         self._count = QLabel()
         self._count.setProperty("kind", "quiet")
-        pills = (self._per, self._currency, self._day, self._delivered, self._order, self._current)
+        pills = (self._per, self._currency, self._day, self._delivered, self._order, self._weight, self._current)
         self.setLayout(
             row(
                 words("Every price below:", "quiet"),
@@ -78,6 +79,7 @@ class FootingLine(QWidget):
         self._delivered.setText("delivered where known" if footing.delivered else "as quoted, freight apart")
         order = footing.order_kg
         self._order.setText("any order size" if order is None else f"order of {mass(order, self._session.units)}")
+        self._weight.setText("at measured weight" if footing.measured_weight else "at claimed weight")
         self._current.setText("current offers only" if footing.current_only else "lapsed ones too")
         self._units.setText("US units" if self._session.units is Units.US else "metric units")
 
@@ -164,6 +166,11 @@ class FootingLine(QWidget):
         own = QWidgetAction(menu)
         own.setDefaultWidget(holder(column(field, margins=(8, 4, 8, 4))))
         menu.addAction(own)
+
+    def _fill_weight(self, menu: QMenu) -> None:
+        now = self._session.footing.measured_weight
+        choices = {"at the weight vendors claim": not now, "at the weight samples measured": now}
+        self._choices(menu, choices, lambda t: self._session.choose_footing(measured_weight=t.endswith("measured")))
 
     def _fill_current(self, menu: QMenu) -> None:
         now = self._session.footing.current_only

@@ -76,6 +76,8 @@ class MainWindow(QWidget):
         self.today = TodayPlace(self.session)
         self.samples = SamplesPlace(self.session)
         self.samples.chases_wanted.connect(self.files.draft_chases)
+        self.samples.written.connect(self.message.say)
+        self.samples.open_wanted.connect(self.files.open_elsewhere)
         self.reference = ReferencePlace(self.session)
         self.take_in = TakeInPlace(self.session)
         self.sheet = KeptSheet(self.session)
@@ -163,6 +165,21 @@ class MainWindow(QWidget):
         self.samples.start_logging()
 
     @Slot()
+    def log_from_template(self) -> None:
+        self.go(SAMPLES)
+        self.samples.start_from_template()
+
+    @Slot()
+    def find_sample(self) -> None:
+        self.go(SAMPLES)
+        self.samples.find_number()
+
+    @Slot()
+    def print_labels(self) -> None:
+        self.go(SAMPLES)
+        self.samples.print_labels()
+
+    @Slot()
     def find_offer(self) -> None:
         self.go(QUOTES)
         self.quotes.filters.field.setFocus()
@@ -183,6 +200,10 @@ class MainWindow(QWidget):
     @Slot()
     def switch_delivered(self) -> None:
         self.session.choose_footing(delivered=not self.session.footing.delivered)
+
+    @Slot()
+    def switch_weight(self) -> None:
+        self.session.choose_footing(measured_weight=not self.session.footing.measured_weight)
 
     @Slot()
     def switch_current(self) -> None:

@@ -58,11 +58,11 @@ def test_what_is_missing_is_said_in_a_sentence_and_nothing_is_lost(window: MainW
     qtbot.keyClicks(form.vendor, "Ulverby")
     form.needed.setText("3/4")
     qtbot.keyClick(form.needed, Qt.Key.Key_Return)
-    assert "Which grade?" in form._wrong.text()
+    assert "Which grade?" in form._wrong.label.text()
     assert focused() is form.grade
     form.grade.setText("crb")
     qtbot.keyClick(form.grade, Qt.Key.Key_Return)
-    assert "3/4" in form._wrong.text()
+    assert "3/4" in form._wrong.label.text()
     assert form.vendor.text() == "Ulverby"
 
 
@@ -73,7 +73,7 @@ def test_outstanding_ones_first_the_most_overdue_on_top(window: MainWindow) -> N
     assert all(sample.state.outstanding for sample in shown)
     late = [sample.overdue_days for sample in shown if sample.overdue]
     assert late == sorted(late, reverse=True)
-    assert place.which.button(0).text() == f"Outstanding  {len(shown)}"
+    assert place.listing.which.button(0).text() == f"Outstanding  {len(shown)}"
 
 
 def test_arrival_is_two_keys(window: MainWindow, qtbot) -> None:
@@ -81,7 +81,7 @@ def test_arrival_is_two_keys(window: MainWindow, qtbot) -> None:
     settle(qtbot, window)
     number = window.samples._chosen
     qtbot.keyClick(window.samples.table, Qt.Key.Key_A)
-    assert window.samples.record._record.text() == "Record as arrived"
+    assert window.samples.record.life._record.text() == "Record as arrived"
     qtbot.keyClick(focused(), Qt.Key.Key_Return)
     settle(qtbot, window)
     assert window.session.door.kept[number].state is SampleState.ARRIVED
@@ -95,10 +95,10 @@ def test_a_promise_needs_its_day(window: MainWindow, qtbot) -> None:
     settle(qtbot, window)
     number = window.samples._chosen
     qtbot.keyClick(window.samples.table, Qt.Key.Key_P)
-    record = window.samples.record
+    record = window.samples.record.life
     assert focused() is record.until
     qtbot.keyClick(record.until, Qt.Key.Key_Return)
-    assert record._wrong.text().startswith("Promised for when?")
+    assert record._wrong.label.text().startswith("Promised for when?")
     qtbot.keyClicks(record.until, "2 weeks")
     qtbot.keyClick(record.until, Qt.Key.Key_Return)
     settle(qtbot, window)

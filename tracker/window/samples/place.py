@@ -1,161 +1,277 @@
-"""The Samples place: the line to log a request, the table of who owes what, one request's life beside it."""
+"""The Samples place: the line to ask for samples, who owes what, one request beside it, and the edits they lead to."""
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from pathlib import Path
 from typing import TYPE_CHECKING
 
-import numpy as np
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QSplitter, QWidget
+from PySide6.QtWidgets import QFileDialog, QSplitter, QWidget
 
-from tracker.window.pieces import button, column, holder, one_of, panel, row, words
-from tracker.window.samples.log_form import LogForm, Request
-from tracker.window.samples.record_panel import KEYS, Happening, RecordPanel
-from tracker.window.samples.sample_columns import SAMPLE_COLUMNS, Samples, is_outstanding
+from tracker.window.errors import sentence_for
+from tracker.window.look.figures import counted
+from tracker.window.pieces import column
+from tracker.window.samples.kept_page import Decision
+from tracker.window.samples.life_page import KEYS, Happening
+from tracker.window.samples.listing import SampleListing
+from tracker.window.samples.log_form import LogForm
+from tracker.window.samples.measured_page import ClaimTyped, ReadingsTyped
+from tracker.window.samples.record_panel import RecordPanel
 from tracker.window.session import Session
-from tracker.window.tables.model import ColumnTable
-from tracker.window.tables.view import RowsView
 from tracker.window.undo import push
 
 if TYPE_CHECKING:
+    from tracker.desk.chasing import Drafted
     from tracker.desk.edits import Edit
-    from tracker.desk.samples import Logged
+    from tracker.desk.sample_requests import Enquiry, LoggedAll
+    from tracker.desk.samples import Sample
 
-_OUTSTANDING, _OVERDUE, _ALL = range(3)
-_EMPTY = (
-    "Nothing is outstanding: no vendor owes you a sample.",
-    "Nothing is overdue.",
-    "No sample was asked for yet. Write the vendor above, Tab to the grade, Enter logs the request.",
-)
-
-
-class _SampleTable(RowsView):
-    """The table, with a letter for each thing that can be recorded."""
-
-    panel: RecordPanel
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        kind = KEYS.get(event.text().casefold())
-        if kind is not None and not event.modifiers() and self.currentIndex().isValid():
-            self.panel.start(kind)
-            return
-        super().keyPressEvent(event)
+Refuse = Callable[[str], None]
 
 
 class SamplesPlace(QWidget):
-    """Every request, the most overdue on top. `chases_wanted`: messages are to be drafted to who owes."""
+    """Every request, the most overdue on top. `chases_wanted`: messages are to be drafted to all who are due;
+    `written` says what was written and where; `open_wanted` carries a file for the desktop's own program."""
 
     chases_wanted = Signal()
+    written = Signal(str)
+    open_wanted = Signal(object)
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._session = session
         self._chosen = -1
         self.form = LogForm()
-        self.model = ColumnTable(SAMPLE_COLUMNS, self)
-        self.table = _SampleTable(self.model, session.theme)
-        self.table.setAccessibleName("Sample requests")
+        self.listing = SampleListing(session)
+        self.model, self.table = self.listing.model, self.listing.table
         self.record = RecordPanel(session)
-        self.table.panel = self.record
-        self.which, switch = one_of(("Outstanding", "Overdue", "All"), self)
-        self._nothing = words("", "quiet", wrap=True)
-        self._nothing.setContentsMargins(16, 12, 16, 16)
-        self._nothing.setAlignment(Qt.AlignmentFlag.AlignTop)
-        listing = panel(column(self.table, self._nothing, margins=(1, 1, 1, 1)))
-        self.chase = button("Draft chases…", "word")
-        self.chase.setToolTip("Ctrl+Shift+C: one message a vendor that owes you, for your own mail program")
-        self.chase.clicked.connect(self.chases_wanted)
-        left = holder(column(row(switch, None, self.chase), listing, gap=8, grow=1))
         both = QSplitter(Qt.Orientation.Horizontal)
-        both.addWidget(left)
+        both.addWidget(self.listing)
         both.addWidget(self.record)
         both.setHandleWidth(16)
         both.setChildrenCollapsible(False)
         both.setStretchFactor(0, 1)
         both.setStretchFactor(1, 0)
-        both.setSizes([10_000, 336])
-        self.record.setMinimumWidth(300)
-        self.setLayout(column(self.form, both, margins=(20, 14, 20, 14), gap=14, grow=1))
-        self.form.wanted.connect(self._log)
-        self.record.wanted.connect(self._record)
-        self.which.idClicked.connect(lambda _: self._show())
-        self.table.picked.connect(self._pick)
-        self.table.entered_row.connect(lambda _: self.record.start(self.record.kinds.checkedId()))
-        session.samples_changed.connect(self._show)
-        session.units_changed.connect(self._show)
+        both.setSizes([10_000, 372])
+        self.record.setMinimumWidth(340)
+        self.setLayout(column(self.form, both, margins=(20, 14, 20, 14), gap=12, grow=1))
+        self._connect()
         self._show()
 
     def start_logging(self) -> None:
-        self.form.know(self._session.vendors, self._session.units, self._session.footing.as_of)
+        self._tell_form()
         self.form.start()
+
+    def start_from_template(self) -> None:
+        self._tell_form()
+        self.form.open_templates()
+
+    def find_number(self) -> None:
+        self.listing.start_finding()
 
     def go_to(self, number: object) -> None:
         """Shows one request by its number."""
-        for place, sample in enumerate(self._session.samples):
-            if sample.number == number:
-                if self.model.row_of(place) is None:
-                    self.which.button(_ALL).setChecked(True)
-                    self._show()
-                self.table.go_to(place)
-                self._pick(place)
+        sample = next((each for each in self._session.samples if each.number == number), None)
+        if sample is None:
+            self._session.troubled.emit(f"There is no sample {number}: look at the number on the label again.")
+            return
+        if not self.listing.choose(sample):
+            self.listing.show_all()
+            self._show()
+            self.listing.choose(sample)
+        self._pick(sample)
         self.table.setFocus()
+
+    def _connect(self) -> None:
+        session, life, measured, kept = self._session, self.record.life, self.record.measured, self.record.kept
+        self.form.wanted.connect(self._log)
+        self.form.template_wanted.connect(self._keep_template)
+        life.wanted.connect(self._record)
+        measured.readings_wanted.connect(self._add_readings)
+        measured.claim_wanted.connect(self._claim)
+        kept.decided.connect(self._decide)
+        kept.board_named.connect(self._name_board)
+        kept.files_wanted.connect(self._attach)
+        kept.file_off.connect(self._take_off)
+        kept.file_saved.connect(self._save_file)
+        kept.contact_set.connect(self._set_contact)
+        self.listing.picked.connect(self._pick)
+        self.listing.entered.connect(lambda: self.record.start(life.kinds.checkedId()))
+        self.listing.key_pressed.connect(self._key)
+        self.listing.number_wanted.connect(self.go_to)
+        self.listing.misread.connect(session.troubled)
+        self.listing.chases_wanted.connect(self.chases_wanted)
+        self.listing.labels_wanted.connect(self.print_labels)
+        session.samples_changed.connect(self._show)
+        session.units_changed.connect(self._show)
+
+    def _tell_form(self) -> None:
+        self.form.know(self._session.vendors, self._session.units, self._session.footing.as_of)
+        self._session.work.ask(self._session.door.templates, self.form.know_templates)
 
     def _show(self) -> None:
         samples = self._session.samples
         self.form.know(self._session.vendors, self._session.units, self._session.footing.as_of)
-        outstanding = np.array([is_outstanding(sample) for sample in samples], dtype=bool)
-        overdue = np.array([sample.overdue for sample in samples], dtype=bool)
-        for place, (title, number) in enumerate(
-            (("Outstanding", int(outstanding.sum())), ("Overdue", int(overdue.sum())), ("All", len(samples)))
-        ):
-            self.which.button(place).setText(f"{title}  {number:,}")
-        self.chase.setEnabled(bool(overdue.any()))
-        which = self.which.checkedId()
-        masks = {_OUTSTANDING: outstanding, _OVERDUE: overdue, _ALL: np.ones(len(samples), dtype=bool)}
-        rows = np.flatnonzero(masks[which])
-        self.model.show(Samples(samples, self._session.units), rows)
-        self._nothing.setText(_EMPTY[_ALL if not samples else which])
-        self._nothing.setVisible(len(rows) == 0)
-        self.table.setVisible(len(rows) > 0)
-        kept = next((place for place, sample in enumerate(samples) if sample.number == self._chosen), None)
-        if kept is not None and self.table.go_to(kept):
-            self.record.show_sample(samples[kept])
-        elif len(rows) and kept is None:
-            self.table.go_to(int(rows[0]))
-            self._pick(int(rows[0]))
+        self.listing.show_samples(samples)
+        kept = next((sample for sample in samples if sample.number == self._chosen), None)
+        if kept is not None and self.listing.choose(kept):
+            self.record.show_sample(kept)
+            return
+        shown = self.listing.shown()
+        if shown and kept is None:
+            self.listing.choose(shown[0])
+            self._pick(shown[0])
         else:
-            self.record.show_sample(None)
+            self.record.show_sample(kept)
 
-    def _pick(self, place: int) -> None:
-        sample = self._session.samples[place]
+    def _pick(self, sample: Sample) -> None:
         self._chosen = sample.number
+        self.listing.choose(sample)
         self.record.show_sample(sample)
 
-    def _log(self, request: Request) -> None:
+    def _key(self, letter: str) -> None:
+        if letter in KEYS:
+            self.record.start(KEYS[letter])
+        elif letter == "m":
+            self.record.start_measuring()
+        elif letter == "v":
+            self.record.start_deciding()
+        else:
+            self.draft_chase()
+
+    # What is asked of the desk, and what follows
+
+    def _ask(
+        self,
+        edit: Callable[[], Edit],
+        refuse: Refuse,
+        then: Callable[[], None] | None = None,
+        *,
+        prices: bool = False,
+    ) -> None:
+        """Carries an edit out; a refusal is said where the user typed, and what was typed stays."""
+        refresh = self._session.reload if prices else self._session.reload_samples
+
+        def done(made: Edit) -> None:
+            push(self._session, made, refresh)
+            if then is not None:
+                then()
+
+        self._session.work.ask(edit, done, lambda error: refuse(sentence_for(error)))
+
+    def _log(self, enquiry: Enquiry) -> None:
         door = self._session.door
         self._session.work.ask(
-            lambda: door.log_sample(
-                request.vendor, request.grade, request.caliper_um, request.quantity, request.needed, request.for_what
-            ),
-            self._was_logged,
+            lambda: door.log_samples(enquiry), self._was_logged, lambda error: self.form.refuse(sentence_for(error))
         )
 
-    def _was_logged(self, logged: Logged) -> None:
-        self._chosen = logged.number
+    def _was_logged(self, logged: LoggedAll) -> None:
+        self._chosen = logged.numbers[0]
         self.form.begin_next()
         push(self._session, logged.edit, self._session.reload_samples)
+
+    def _keep_template(self, name: str, enquiry: Enquiry) -> None:
+        door = self._session.door
+        self._ask(lambda: door.save_template(name, enquiry), self.form.refuse, self._tell_form)
 
     def _record(self, happening: Happening) -> None:
         from tracker.desk.samples import EventKind
 
-        door = self._session.door
-        kind = EventKind(happening.kind)
-        self._session.work.ask(
-            lambda: door.record(happening.number, kind, happening.on, happening.until, happening.note),
-            self._was_recorded,
+        door, kind = self._session.door, EventKind(happening.kind)
+        self._ask(
+            lambda: door.record(
+                happening.number, kind, happening.on, happening.until, happening.note, happening.carrier,
+                happening.tracking,
+            ),
+            self.record.life.refuse,
+            self.table.setFocus,
+        )  # fmt: skip
+
+    def _add_readings(self, typed: ReadingsTyped) -> None:
+        door, page = self._session.door, self.record.measured
+        self._ask(
+            lambda: door.add_readings(typed.number, typed.property, typed.text, typed.unit, typed.conditioned),
+            page.refuse,
+            page.recorded,
+            prices=self._session.footing.measured_weight,
         )
 
-    def _was_recorded(self, edit: Edit) -> None:
-        push(self._session, edit, self._session.reload_samples)
-        self.table.setFocus()
+    def _claim(self, typed: ClaimTyped) -> None:
+        door, page = self._session.door, self.record.measured
+        self._ask(
+            lambda: door.claim(typed.number, typed.property, typed.value, typed.unit, ""), page.refuse, page.claim.clear
+        )
+
+    def _decide(self, decision: Decision) -> None:
+        door, kept = self._session.door, self.record.kept
+        self._ask(
+            lambda: door.decide(decision.number, decision.approved, decision.words), kept.refuse, kept.words.clear,
+            prices=True,
+        )  # fmt: skip
+
+    def _name_board(self, number: int, name: str) -> None:
+        door = self._session.door
+        self._ask(lambda: door.name_board(number, name), self.record.kept.refuse)
+
+    def _attach(self, number: int, paths: list[Path]) -> None:
+        door = self._session.door
+        for path in paths:
+            self._ask(lambda path=path: door.attach(number, path), self._session.troubled.emit)  # type: ignore[misc]
+
+    def _take_off(self, number: int, name: str) -> None:
+        door = self._session.door
+        self._ask(lambda: door.take_off(number, name), self._session.troubled.emit)
+
+    def _save_file(self, attachment: int, name: str) -> None:
+        chosen, _ = QFileDialog.getSaveFileName(self, "Save a copy", name)
+        if chosen:
+            door = self._session.door
+            self._session.work.ask(
+                lambda: door.save_attachment(attachment, Path(chosen)),
+                lambda _: self.written.emit(f"It is in {chosen}."),
+            )
+
+    def _set_contact(self, vendor: str, name: str, mail: str, language: str) -> None:
+        door = self._session.door
+        self._ask(lambda: door.set_contact(vendor, name, mail, language), self._session.troubled.emit)
+
+    # What is written out
+
+    def draft_chase(self) -> None:
+        """Drafts a message to the vendor of the chosen sample and hands it to the user's mail program."""
+        sample = next((each for each in self._session.samples if each.number == self._chosen), None)
+        if sample is not None:
+            door, vendor = self._session.door, sample.vendor
+            self._session.work.ask(lambda: door.draft_chase(vendor, drafts_folder()), self._was_drafted)
+
+    def _was_drafted(self, drafted: Drafted) -> None:
+        push(self._session, drafted.edit, self._session.reload_samples)
+        listed = counted(len(drafted.numbers), "sample")
+        self.written.emit(f"A draft that lists {listed} is in {drafted.path}. Nothing was sent.")
+        self.open_wanted.emit(drafted.path)
+
+    def print_labels(self) -> None:
+        """Asks which labels on which sheet, and writes them."""
+        from tracker.window.samples.label_dialog import LabelDialog
+
+        dialog = LabelDialog(self._chosen, [each.number for each in self.listing.shown()], self)
+        dialog.wanted.connect(self._write_labels)
+        dialog.open()
+
+    def _write_labels(self, numbers: list[int], sheet: str, path: Path) -> None:
+        door = self._session.door
+        self._session.work.ask(
+            lambda: door.write_labels(numbers, sheet, path), lambda _: self._labels_written(len(numbers), path)
+        )
+
+    def _labels_written(self, count: int, path: Path) -> None:
+        self.written.emit(f"{counted(count, 'label')} in {path}: print at true size.")
+        self.open_wanted.emit(path)
+
+
+def drafts_folder() -> Path:
+    """Where drafts go when one key makes them: a folder of its own among the user's documents."""
+    from platformdirs import user_documents_path
+
+    return user_documents_path() / "Paperboard chases"

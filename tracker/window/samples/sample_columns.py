@@ -41,6 +41,21 @@ def overdue_words(sample: Sample) -> str:
     return f"due {figures.date_text(sample.due)}"
 
 
+def chance_said(sample: Sample) -> str:
+    """'35 % likely within a week (all vendors' record)'; '' where nothing is owed or the record does not tell."""
+    if not is_outstanding(sample) or sample.chance_of_a_week is None:
+        return ""
+    whose = "this vendor's" if sample.chance_by == "this vendor" else "all vendors'"
+    if sample.chance_of_a_week == 0:
+        return f"by {whose} record none came in the week after so long a wait"
+    return f"{figures.percent(sample.chance_of_a_week)} likely within a week ({whose} record)"
+
+
+def _chance(sample: Sample) -> float:
+    known = is_outstanding(sample) and sample.chance_of_a_week is not None
+    return float(sample.chance_of_a_week or 0.0) if known else float("nan")
+
+
 def _days(samples: Samples, field: str) -> NDArray[np.float64]:
     values: list[date | None] = [getattr(sample, field) for sample in samples.samples]
     return np.array([np.nan if value is None else float(value.toordinal()) for value in values])
@@ -79,8 +94,16 @@ SAMPLE_COLUMNS: tuple[Column, ...] = (
         fixed("Owed"),
         text=lambda d, row: overdue_words(d.samples[row]),
         keys=_overdue_keys,
-        width=142,
+        width=126,
         strong=True,
+    ),
+    Column(
+        "chance",
+        fixed("In a week"),
+        text=lambda d, row: figures.percent(_chance(d.samples[row])),
+        keys=lambda d: -np.array([_chance(sample) for sample in d.samples]),
+        stand=Stand.RIGHT,
+        width=72,
     ),
     Column("vendor", fixed("Vendor"), _text("vendor"), lambda d: _words(d, "vendor"), width=120, share=3),
     Column(
@@ -108,7 +131,7 @@ SAMPLE_COLUMNS: tuple[Column, ...] = (
         text=lambda d, row: figures.date_text(d.samples[row].requested),
         keys=lambda d: _days(d, "requested"),
         stand=Stand.RIGHT,
-        width=96,
+        width=90,
     ),
     Column(
         "waiting",

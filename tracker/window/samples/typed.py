@@ -1,4 +1,5 @@
-"""What a user types into the sample fields: days, calipers, grades. None is 'left open'; Unclear says what to mend."""
+"""What a user types into the sample fields: days, calipers, grades, vendors. None or () is 'left open'; Unclear says
+what to mend."""
 
 import re
 from collections.abc import Sequence
@@ -6,9 +7,9 @@ from datetime import date, timedelta
 from decimal import Decimal, InvalidOperation
 from fractions import Fraction
 
-from tracker.trade.exact import as_decimal
+from tracker.trade.exact import as_decimal, plain_text
 from tracker.trade.grades import grades
-from tracker.trade.quantities import CaliperUnit, micrometres
+from tracker.trade.quantities import CaliperUnit, caliper_in, micrometres
 from tracker.window.look.figures import Units
 
 _MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
@@ -18,6 +19,8 @@ _CALIPER = re.compile(r"^(\d+(?:[.,]\d+)?)\s*(pt|points?|µm|um|mm|mil)?$")
 _UNITS = {"pt": CaliperUnit.POINT, "mil": CaliperUnit.POINT, "µm": CaliperUnit.MICROMETRE, "um": CaliperUnit.MICROMETRE,
           "mm": CaliperUnit.MILLIMETRE}  # fmt: skip
 _LEAST_UM, _MOST_UM = 100, 3000
+_TWO_OR_ONE = re.compile(r"^(\d{1,2}),(\d{1,2})\s*(?:pt|points?|mil)?$")
+_LEAST_POINTS = 4
 
 
 class Unclear(ValueError):
@@ -68,6 +71,43 @@ def caliper_typed(text: str, units: Units) -> Decimal | None:
     if not _LEAST_UM <= caliper <= _MOST_UM:
         raise Unclear(f"“{text.strip()}” is no board's caliper: boards are 4 to 118 pt (100 to 3,000 µm).")
     return as_decimal(Fraction(caliper))
+
+
+def calipers_typed(text: str, units: Units) -> tuple[Decimal, ...]:
+    """Several calipers: '16 18 20', '16; 18 pt', '16, 18'. '16,18' is refused: a comma between two is read two ways."""
+    pieces = [piece for piece in re.split(r"\s*;\s*|,\s+|\s+(?=\d)", text.strip()) if piece]
+    for piece in pieces:
+        both = _TWO_OR_ONE.match(piece)
+        if both is not None and int(both[1]) >= _LEAST_POINTS and int(both[2]) >= _LEAST_POINTS:
+            raise Unclear(f"“{piece}” may be one caliper or two: write {both[1]} {both[2]} or {both[1]}.{both[2]}.")
+    found = [caliper_typed(piece, units) for piece in pieces]
+    return tuple(dict.fromkeys(caliper for caliper in found if caliper is not None))
+
+
+def caliper_exact(caliper_um: Decimal) -> str:
+    """A caliper so that typing it gives the very same one: '18 pt', or in µm where points would be rounded."""
+    points = caliper_in(caliper_um, CaliperUnit.POINT)
+    if (points * 1000).denominator == 1:
+        return f"{float(points):g} pt"
+    return f"{plain_text(caliper_um)} µm"
+
+
+def vendors_typed(text: str, known: Sequence[str]) -> tuple[str, ...]:
+    """Several vendors apart by semicolons, each as known where only letters' case differs."""
+    names = [vendor_typed(piece, known) for piece in text.split(";") if piece.strip()]
+    if not names:
+        raise Unclear("Whom was it asked of? Write the vendor's name.")
+    return tuple(dict.fromkeys(names))
+
+
+def msf_typed(text: str) -> float:
+    """A year's volume in thousands of square feet: '30000', '30,000', '30 000'. 30,5 is refused."""
+    words = text.strip().casefold().removesuffix("msf").strip()
+    if re.fullmatch(r"\d{1,3}([ ,]\d{3})+|\d+(\.\d+)?", words):
+        figure = float(words.replace(",", "").replace(" ", ""))
+        if figure > 0:
+            return figure
+    raise Unclear(f"“{text.strip()}” is not a volume: write thousands of square feet a year, such as 30000.")
 
 
 def grade_typed(text: str) -> str:

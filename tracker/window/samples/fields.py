@@ -1,0 +1,55 @@
+"""The fields that samples are typed into: named, with an example, and what is wrong said in one place."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtWidgets import QLabel, QLineEdit, QVBoxLayout
+
+from tracker.window.pieces import column, restyle, words
+
+
+def field(name: str, example: str, entered: Callable[[], None]) -> QLineEdit:
+    """A line to type in; Enter does what the form does."""
+    made = QLineEdit()
+    made.setAccessibleName(name)
+    made.setPlaceholderText(example)
+    made.returnPressed.connect(entered)
+    return made
+
+
+def labelled(made: QLineEdit) -> QVBoxLayout:
+    """A field below its name."""
+    label = words(made.accessibleName(), "rail")
+    label.setBuddy(made)
+    return column(label, made, gap=3)
+
+
+class Wrong:
+    """One sentence about one field of a form, and the mark on that field."""
+
+    def __init__(self) -> None:
+        self.label: QLabel = words("", wrap=True)
+        self.label.hide()
+        self._marked: QLineEdit | None = None
+
+    def say(self, why: str, marked: QLineEdit | None = None) -> None:
+        """Shows the sentence and puts the cursor where it is to be mended; what was typed stays."""
+        self.clear()
+        self.label.setText(why)
+        self.label.show()
+        if marked is not None:
+            self._mark(marked, "true")
+            marked.setFocus()
+            marked.selectAll()
+        self._marked = marked
+
+    def clear(self) -> None:
+        self.label.hide()
+        if self._marked is not None:
+            self._mark(self._marked, "false")
+            self._marked = None
+
+    def _mark(self, marked: QLineEdit, wrong: str) -> None:
+        marked.setProperty("wrong", wrong)
+        restyle(marked)

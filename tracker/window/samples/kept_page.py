@@ -1,0 +1,156 @@
+"""What is kept with a sample: which board it is, the verdict, photographs and data sheets, whom to write to."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QComboBox, QFileDialog, QFrame, QScrollArea, QVBoxLayout, QWidget
+
+from tracker.window.pieces import button, clear, column, hairline, holder, row, words
+from tracker.window.samples.fields import Wrong, field, labelled
+from tracker.window.session import Session
+
+if TYPE_CHECKING:
+    from tracker.desk.attachments import Attachment
+    from tracker.desk.contacts import Contact
+    from tracker.desk.samples import Sample
+
+_LANGUAGES = (("English", "en"), ("German", "de"), ("French", "fr"), ("Spanish", "es"))
+_FILES = "Photographs and data sheets (*.jpg *.jpeg *.png *.heic *.pdf *.xlsx *.txt);;All files (*)"
+
+
+@dataclass(frozen=True, slots=True)
+class Decision:
+    """A verdict as typed: approved for, or rejected because of, these words."""
+
+    number: int
+    approved: bool
+    words: str
+
+
+class KeptPage(QWidget):
+    """`decided` carries a Decision, `board_named` number and name, `files_wanted` number and paths, `file_off` number
+    and name, `contact_set` vendor, name, mail and language."""
+
+    decided = Signal(object)
+    board_named = Signal(object, str)
+    files_wanted = Signal(object, object)
+    file_off = Signal(object, str)
+    file_saved = Signal(object, str)
+    contact_set = Signal(str, str, str, str)
+
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._session = session
+        self._sample: Sample | None = None
+        self._tickets: list[int] = []
+        self.setAcceptDrops(True)
+        self.board = field("Vendor's name for the board", "as its price sheet writes it", self._name_board)
+        self.words = field("Approved for, or rejected because", "", self.approve)
+        self._verdict = words("", wrap=True)
+        self._wrong = Wrong()
+        approve, reject = button("Approve"), button("Reject")
+        approve.clicked.connect(self.approve)
+        reject.clicked.connect(self.reject)
+        self._files = QVBoxLayout()
+        self._files.setSpacing(2)
+        add = button("Add photographs or data sheets…", "word")
+        add.clicked.connect(self._choose_files)
+        self.contact = field("Contact", "name", self._set_contact)
+        self.mail = field("Mail", "name@vendor.example", self._set_contact)
+        self.language = QComboBox()
+        self.language.setAccessibleName("Language of messages")
+        for title, code in _LANGUAGES:
+            self.language.addItem(title, code)
+        keep = button("Keep the contact")
+        keep.clicked.connect(self._set_contact)
+        inside = holder(
+            column(
+                words("Verdict", "strong"), self._verdict, labelled(self.board), labelled(self.words),
+                self._wrong.label, row(approve, reject, None, gap=8),
+                6, hairline(), words("Files", "strong"), self._files, row(add, None),
+                6, hairline(), words("Whom to write to at this vendor", "strong"), labelled(self.contact),
+                labelled(self.mail), row(self.language, keep, None, gap=8), None,
+                margins=(0, 4, 8, 4), gap=7,
+            )
+        )  # fmt: skip
+        scroll = QScrollArea()
+        scroll.setWidgetResizable(True)
+        scroll.setFrameShape(QFrame.Shape.NoFrame)
+        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        scroll.setWidget(inside)
+        scroll.viewport().setAutoFillBackground(False)
+        inside.setAutoFillBackground(False)
+        self.setLayout(column(scroll, grow=0))
+
+    def show_sample(self, sample: Sample) -> None:
+        """Shows what is kept with one sample."""
+        if self._sample is None or sample.number != self._sample.number:
+            self.words.clear()
+            self._wrong.clear()
+        self._sample = sample
+        self.board.setText(sample.board)
+        self.words.setPlaceholderText(sample.for_what or "a carton, or a reason")
+        verdict = sample.verdict
+        self._verdict.setText(f"{verdict[:1].upper()}{verdict[1:]}." if verdict else "None yet.")
+        for ticket in self._tickets:
+            self._session.work.drop(ticket)
+        door, number, vendor = self._session.door, sample.number, sample.vendor
+        ask = self._session.work.ask
+        self._tickets = [
+            ask(lambda: door.attachments(number), self._show_files),
+            ask(lambda: door.contact(vendor), self._show_contact),
+        ]
+
+    def start(self) -> None:
+        """Puts the cursor where the verdict's words go."""
+        self.words.setFocus()
+
+    def approve(self) -> None:
+        self._decide(True)
+
+    def reject(self) -> None:
+        self._decide(False)
+
+    def refuse(self, why: str) -> None:
+        """Says why nothing was decided or kept."""
+        self._wrong.say(why)
+
+    def _decide(self, approved: bool) -> None:
+        if self._sample is not None:
+            self._wrong.clear()
+            self.decided.emit(Decision(self._sample.number, approved, self.words.text().strip()))
+
+    def _name_board(self) -> None:
+        if self._sample is not None:
+            self.board_named.emit(self._sample.number, self.board.text().strip())
+
+    def _choose_files(self) -> None:
+        names, _ = QFileDialog.getOpenFileNames(self, "Keep with the sample", "", _FILES)
+        if names and self._sample is not None:
+            self.files_wanted.emit(self._sample.number, [Path(name) for name in names])
+
+    def _set_contact(self) -> None:
+        if self._sample is not None:
+            language = str(self.language.currentData())
+            self.contact_set.emit(self._sample.vendor, self.contact.text(), self.mail.text(), language)
+
+    def _show_files(self, files: tuple[Attachment, ...]) -> None:
+        clear(self._files)
+        if not files:
+            self._files.addWidget(words("None yet.", "quiet"))
+        for each in files:
+            save = button(each.name, "word")
+            save.setToolTip(f"{each.size / 1024:,.0f} kB, kept by {each.added_by}: save a copy")
+            save.clicked.connect(lambda _=False, kept=each: self.file_saved.emit(kept.id, kept.name))
+            off = button("Take off", "word")
+            off.clicked.connect(lambda _=False, kept=each: self.file_off.emit(kept.sample, kept.name))
+            self._files.addLayout(row(save, None, off))
+
+    def _show_contact(self, contact: Contact) -> None:
+        self.contact.setText(contact.name)
+        self.mail.setText(contact.mail)
+        self.language.setCurrentIndex(max(0, self.language.findData(contact.language)))

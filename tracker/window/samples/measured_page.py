@@ -1,0 +1,206 @@
+"""What a sample measured: a column of readings is pasted, and each claim of the board is held against them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QComboBox, QFrame, QPlainTextEdit, QScrollArea, QVBoxLayout, QWidget
+
+from tracker.trade.claims import Verdict
+from tracker.trade.methods import Property, properties
+from tracker.window.look.figures import Units
+from tracker.window.pieces import button, clear, column, hairline, holder, row, words
+from tracker.window.samples.fields import Wrong, field, labelled
+from tracker.window.samples.reading_strip import ReadingStrip
+from tracker.window.samples.year_line import YearLine
+from tracker.window.session import Session
+
+if TYPE_CHECKING:
+    from tracker.desk.sample_checks import PropertyChecked, SampleChecked
+    from tracker.desk.samples import Sample
+
+_US_UNITS = {"caliper": "pt", "grammage": "lb/MSF", "bending_moment_md": "gf·cm", "bending_moment_cd": "gf·cm"}
+_AIR = (("conditioned?", None), ("conditioned (23 °C, 50 %)", True), ("not conditioned", False))
+_VERDICTS = {Verdict.AGREES: "agrees", Verdict.OFF: "is off", Verdict.OPEN: "cannot be said yet"}
+
+
+@dataclass(frozen=True, slots=True)
+class ReadingsTyped:
+    """Readings as pasted, with how they were taken."""
+
+    number: int
+    property: str
+    text: str
+    unit: str
+    conditioned: bool | None
+
+
+@dataclass(frozen=True, slots=True)
+class ClaimTyped:
+    """What a data sheet claims, as typed."""
+
+    number: int
+    property: str
+    value: str
+    unit: str
+
+
+class _PasteBox(QPlainTextEdit):
+    """A column of figures: Enter on an empty last line, or Ctrl+Enter, records it."""
+
+    done = Signal()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        enter = event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter)
+        text = self.toPlainText()
+        finished = bool(event.modifiers() & Qt.KeyboardModifier.ControlModifier) or text.endswith("\n")
+        if enter and finished and text.strip():
+            self.done.emit()
+            return
+        super().keyPressEvent(event)
+
+
+class MeasuredPage(QWidget):
+    """`readings_wanted` carries ReadingsTyped, `claim_wanted` ClaimTyped."""
+
+    readings_wanted = Signal(object)
+    claim_wanted = Signal(object)
+
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._session = session
+        self._sample: Sample | None = None
+        self._ticket = 0
+        self.which = QComboBox()
+        self.which.setAccessibleName("Property")
+        for found in properties().values():
+            self.which.addItem(found.name, found.key)
+        self.unit = QComboBox()
+        self.unit.setAccessibleName("Unit")
+        self.air = QComboBox()
+        self.air.setAccessibleName("Conditioned")
+        for title, _ in _AIR:
+            self.air.addItem(title)
+        self.figures = _PasteBox()
+        self.figures.setAccessibleName("Readings")
+        self.figures.setPlaceholderText("18.1\n18.0\n17.9\nor paste a column")
+        self.figures.setFixedHeight(84)
+        self.figures.setTabChangesFocus(True)
+        self.figures.done.connect(self.record)
+        self.claim = field("The data sheet claims", "a figure; Enter keeps it", self._claim)
+        self._wrong = Wrong()
+        self._how = words("", "small", wrap=True)
+        record = button("Record the readings", "main")
+        record.setToolTip("Ctrl+Enter, or Enter on an empty line")
+        record.clicked.connect(self.record)
+        self.year = YearLine(session)
+        self._found = QVBoxLayout()
+        self._found.setSpacing(4)
+        self.which.currentIndexChanged.connect(lambda _: self._follow_property())
+        form = column(
+            hairline(), row(self.which, self.unit, gap=8, grow=0), row(self.figures, self._side(), gap=10, grow=0),
+            self._wrong.label, row(record, None), self._how, gap=7,
+        )  # fmt: skip
+        self.setLayout(column(self._scrolled(), form, gap=6, grow=0))
+        self._follow_property()
+
+    def show_sample(self, sample: Sample) -> None:
+        """Shows what one sample measured. What was pasted stays while it is the same sample."""
+        if self._sample is None or sample.number != self._sample.number:
+            self.figures.clear()
+            self.claim.clear()
+            self._wrong.clear()
+        self._sample = sample
+        self._session.work.drop(self._ticket)
+        door, number = self._session.door, sample.number
+        self._ticket = self._session.work.ask(lambda: door.check_sample(number), self._show_checked)
+
+    def start(self) -> None:
+        """Puts the cursor where readings go."""
+        self.figures.setFocus()
+
+    def record(self) -> None:
+        """Hands the readings on as they stand; the desk says what is wrong with them."""
+        if self._sample is None:
+            return
+        self._wrong.clear()
+        if not self.figures.toPlainText().strip():
+            self._wrong.say("Type the readings, one a line, or paste a column of them.")
+            self.figures.setFocus()
+            return
+        self.readings_wanted.emit(
+            ReadingsTyped(
+                self._sample.number, self._property().key, self.figures.toPlainText(), self.unit.currentText(),
+                _AIR[self.air.currentIndex()][1],
+            )
+        )  # fmt: skip
+
+    def recorded(self) -> None:
+        """The readings were stored, so the box is empty for the next."""
+        self.figures.clear()
+        self.figures.setFocus()
+
+    def refuse(self, why: str) -> None:
+        """Says why nothing was stored; what was pasted stays to be mended."""
+        self._wrong.say(why)
+        self.figures.setFocus()
+
+    def _side(self) -> QWidget:
+        return holder(column(self.air, labelled(self.claim), None, gap=8))
+
+    def _scrolled(self) -> QScrollArea:
+        scroll = QScrollArea()
+        scroll.setWidgetResizable(True)
+        scroll.setFrameShape(QFrame.Shape.NoFrame)
+        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        inside = holder(column(self._found, self.year, None, margins=(0, 4, 8, 4), gap=10))
+        scroll.setWidget(inside)
+        scroll.viewport().setAutoFillBackground(False)
+        inside.setAutoFillBackground(False)
+        return scroll
+
+    def _property(self) -> Property:
+        return properties()[self.which.currentData()]
+
+    def _follow_property(self) -> None:
+        found = self._property()
+        self.unit.clear()
+        self.unit.addItems(list(dict.fromkeys((found.unit, *found.units))))
+        wanted = _US_UNITS.get(found.key) if self._session.units is Units.US else None
+        if wanted is not None:
+            self.unit.setCurrentText(wanted)
+        least = f"{' or '.join(found.methods)}: at least {found.least} readings."
+        self._how.setText(f"{least} {found.note}".strip())
+
+    def _claim(self) -> None:
+        if self._sample is not None and self.claim.text().strip():
+            self.claim_wanted.emit(
+                ClaimTyped(self._sample.number, self._property().key, self.claim.text(), self.unit.currentText())
+            )
+
+    def _show_checked(self, checked: SampleChecked) -> None:
+        clear(self._found)
+        for each in checked.properties:
+            self._add(each)
+        if checked.why_not:
+            self._found.addWidget(words(checked.why_not, "quiet", wrap=True))
+        if not checked.properties and not checked.why_not:
+            self._found.addWidget(words("Nothing was measured or claimed yet.", "quiet", wrap=True))
+        weighed = next((each for each in checked.properties if each.property.key == "grammage"), None)
+        self.year.show_for(self._sample, weighed)
+
+    def _add(self, checked: PropertyChecked) -> None:
+        title = checked.property.name
+        if checked.check is not None:
+            title = f"{title} {_VERDICTS[checked.check.verdict]}"
+        self._found.addWidget(words(title, "strong"))
+        if checked.readings:
+            self._found.addWidget(ReadingStrip(self._session.theme, checked))
+        for place, sentence in enumerate(checked.sentences):
+            self._found.addWidget(words(sentence, "" if place == 0 else "small", wrap=True, selectable=True))
+        if checked.claim is not None:
+            self._found.addWidget(words(f"Claimed by {checked.claim.source}.", "small", wrap=True))
+        self._found.addSpacing(8)
