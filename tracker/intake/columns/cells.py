@@ -1,6 +1,7 @@
 """Reading a cell as one kind of value. A true number has one reading; a text may have several."""
 
 from decimal import Decimal
+from functools import lru_cache
 
 from tracker.intake.grid import Cell
 from tracker.intake.values.caliper import (
@@ -27,6 +28,7 @@ def caliper_of(cell: Cell, unit: CaliperUnit | None) -> CaliperText | None:
     return caliper_text(cell.text, unit) if isinstance(cell.value, str) else None
 
 
+@lru_cache(maxsize=16384)
 def _caliper_number(value: Decimal, unit: CaliperUnit | None) -> CaliperText | None:
     bare = bare_caliper(value)
     if unit is None:
@@ -45,6 +47,7 @@ def weight_of(cell: Cell, units: tuple[WeightUnit, ...]) -> WeightText | None:
     return weight_text(cell.text, units) if isinstance(cell.value, str) else None
 
 
+@lru_cache(maxsize=16384)
 def _weight_number(value: Decimal, units: tuple[WeightUnit, ...]) -> WeightText | None:
     if not units or value <= 0:
         return None

@@ -136,10 +136,15 @@ class Columns:
     passed: tuple[tuple[Column, str], ...] = ()
     doubt: str = ""
     """Why it is not certain which column holds the price; '' where it is."""
+    _found: dict[tuple[Role, ...], tuple[Column, ...]] = field(default_factory=dict, repr=False)
 
     def of(self, *roles: Role) -> tuple[Column, ...]:
         """The columns with one of these roles, role by role."""
-        return tuple(column for role in roles for column in self.by_role.get(role, ()))
+        found = self._found.get(roles)
+        if found is None:
+            found = tuple(column for role in roles for column in self.by_role.get(role, ()))
+            self._found[roles] = found
+        return found
 
     def first(self, *roles: Role) -> Column | None:
         found = self.of(*roles)

@@ -1,7 +1,7 @@
 """Order-size brackets of a table: across in the price columns' headers, or down in columns of their own."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from decimal import Decimal
 
 from tracker.intake.columns.cells import mass_of
@@ -77,6 +77,11 @@ def _joined(written: tuple[Bracket, ...], facts: FileFacts) -> tuple[KgBracket, 
 
 def _weighed(bracket: Bracket, facts: FileFacts) -> Bracket:
     """A truckload or less than one, in the weight that the file gives a truckload."""
+    each = facts.loads.get(bracket.not_weight)
+    if each is not None and (bracket.start is not None or bracket.end is not None):
+        start = each.times(bracket.start) if bracket.start is not None else None
+        end = each.times(bracket.end) if bracket.end is not None else None
+        return replace(bracket, start=start, end=end, not_weight="", step=each)
     if bracket.not_weight == "truckload" and "truckload" in facts.loads:
         return Bracket(bracket.words, start=facts.loads["truckload"])
     if bracket.not_weight == "part_load" and "truckload" in facts.loads:

@@ -11,6 +11,7 @@ from tracker.intake.values.currency import countries, find_currencies
 from tracker.intake.values.dates import DateOrder, date_order, ordered
 from tracker.intake.values.grade import GradeReading, LegendEntry
 from tracker.intake.values.lead import clauses
+from tracker.intake.values.loads import load_definitions
 from tracker.intake.values.masses import Mass, find_masses
 from tracker.intake.values.numbers import SignEvidence
 from tracker.intake.values.statements import SaysDate, SaysTon, SaysWeightBasis, Statement, statements
@@ -109,14 +110,17 @@ _DOLLARS = frozenset({"USD", "CAD", "AUD", "NZD", "HKD", "SGD", "TWD", "MXN"})
 
 
 def _loads(texts: Iterable[str]) -> dict[str, Mass]:
-    """What the file says a truckload weighs: 'Truckload = 40,000 lb minimum'; said two ways, it says nothing."""
+    """What the file says a truckload, pallet or roll weighs: 'Truckload = 40,000 lb'; said two ways, it says nothing."""
     found: dict[str, set[Mass]] = {}
     for text in texts:
         for clause in clauses(text):
             loads = {match.value for match in phrases("bracket").find(clause)} & {"truckload", "pallet", "roll"}
             masses = find_masses(clause)
-            if len(loads) == 1 and len(masses) == 1:
-                found.setdefault(loads.pop(), set()).add(masses[0])
+            if loads == {"truckload"} and len(masses) == 1:
+                found.setdefault("truckload", set()).add(masses[0])
+        for definition in load_definitions(text):
+            if definition.each is not None:
+                found.setdefault(definition.kind, set()).add(definition.each)
     return {load: masses.pop() for load, masses in found.items() if len(masses) == 1}
 
 

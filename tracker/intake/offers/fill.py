@@ -2,6 +2,8 @@
 
 from collections.abc import Sequence
 from decimal import Decimal
+from fractions import Fraction
+from functools import lru_cache
 
 from tracker.intake.columns.column import PriceColumn
 from tracker.intake.offers.board import Board
@@ -90,8 +92,13 @@ def _left_by_facts(readings: Sequence[WeightReading], facts: FileFacts) -> tuple
     return stated if stated and facts.weight_unit is not None else tuple(readings)
 
 
+@lru_cache(maxsize=16384)
+def _decimal(gsm: Fraction) -> Decimal:
+    return as_decimal(gsm)
+
+
 def _take_weight(draft: Draft, weight: WeightReading, where: str, words: str) -> None:
-    draft.grammage_gsm = as_decimal(weight.gsm)
+    draft.grammage_gsm = _decimal(weight.gsm)
     draft.grammage_from = GrammageFrom.QUOTED
     draft.evidence.append(Evidence("grammage_gsm", where, words))
     if draft.caliper_um is not None and not is_plausible(draft.grammage_gsm, draft.caliper_um):

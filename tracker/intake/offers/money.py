@@ -2,13 +2,13 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cached_property, lru_cache
 
 from tracker.intake.columns.column import PriceColumn, basis_in_head
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.said import at
 from tracker.intake.offers.scope import Level, Scope
-from tracker.intake.offers.settle import Claim
+from tracker.intake.offers.settle import Claim, Settled, settle
 from tracker.intake.values.basis import BasisReading, basis_text
 from tracker.intake.values.currency import CurrencyReading, currency_text
 from tracker.intake.values.formats import format_words, number_format_currency
@@ -23,14 +23,18 @@ Bases = frozenset[str]
 _FOREIGN = "foreign:"
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Around:
     """What is said about money around a price column for some rows: claims that its cells share, level by level."""
 
     currency: tuple[tuple[Claim[str], ...], ...]
     basis: tuple[tuple[Claim[str], ...], ...]
     cents: bool
-    thousand_needs_sheet: bool = False
+
+    @cached_property
+    def settled(self) -> tuple[Settled[str], Settled[str]]:
+        """Currency and basis of a cell that says nothing of either itself."""
+        return settle(self.currency), settle(self.basis)
 
 
 @dataclass(frozen=True, slots=True)

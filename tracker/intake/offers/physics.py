@@ -9,7 +9,8 @@ from fractions import Fraction
 from functools import lru_cache
 
 from tracker.intake.values.weight import WeightReading, possible
-from tracker.trade.basis import Basis, BoardMeasure, per_tonne
+from tracker.trade.basis import Basis, BoardMeasure, mass_of
+from tracker.trade.exact import KG_PER_TONNE
 from tracker.trade.grades import estimate_grammage, plausible_density, usual_density
 from tracker.trade.quantities import density
 
@@ -32,6 +33,7 @@ def possible_weights(readings: Sequence[WeightReading], caliper_um: Decimal, gra
 
 @lru_cache(maxsize=4096)
 def is_plausible(grammage_gsm: Decimal | Fraction, caliper_um: Decimal) -> bool:
+    """Whether any board could weigh this at this caliper."""
     return caliper_um > 0 and plausible_density(density(grammage_gsm, caliper_um))
 
 
@@ -41,13 +43,26 @@ def usual_weight(grade: str, caliper_um: Decimal) -> Decimal:
     return estimate_grammage(grade, caliper_um).grammage_gsm
 
 
+@lru_cache(maxsize=4096)
+def _tonnes_in(basis: Basis, board: BoardMeasure) -> Fraction | None:
+    """Tonnes of board in one unit of the basis."""
+    mass = mass_of(basis, board)
+    return None if mass is None else mass / KG_PER_TONNE
+
+
 def far_off(price: Decimal, currency: str, basis: Basis, board: BoardMeasure) -> Fraction | None:
     """The price per tonne where it lies far outside what board costs, else None."""
     if currency not in _MAIN and currency not in _USUAL:
         return None
-    tonne = per_tonne(price, basis, board)
+    mass = _tonnes_in(basis, board)
+    if not mass:
+        return None
     low, high = _USUAL.get(currency, _USUAL_ELSEWHERE)
-    return tonne if tonne is not None and not low <= tonne <= high else None
+    # Floats are near enough to see what is far off; the figure told is exact.
+    if low * 1.01 <= float(price) / float(mass) <= high * 0.99:
+        return None
+    tonne = Fraction(price) / mass
+    return tonne if not low <= tonne <= high else None
 
 
 def absurd(tonne: Fraction, currency: str) -> bool:

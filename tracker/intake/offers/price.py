@@ -35,8 +35,13 @@ def fill_price(
         return
     units = _unit_cells(whole, columns)
     _fill_amount(draft, read, units, money)
-    _fill_currency(draft, settle(_currency_claims(draft, read, units, money)), facts)
-    _fill_basis(draft, settle(_basis_claims(draft, read, units, money, facts)), board, facts)
+    if not units and read.says_no_unit:
+        currency, basis = money.settled
+    else:
+        currency = settle(_currency_claims(draft, read, units, money))
+        basis = settle(_basis_claims(draft, read, units, money, facts))
+    _fill_currency(draft, currency, facts)
+    _fill_basis(draft, basis, board, facts)
     if read.delivered is not None:
         draft.delivered = read.delivered
     _look(draft)

@@ -40,6 +40,11 @@ class PriceCell:
     code: NoteCode | None = None
     text: str = ""
 
+    @property
+    def says_no_unit(self) -> bool:
+        """A bare number: currency and basis are for others to say."""
+        return not (self.currency or self.basis or self.format_currency or self.format_basis)
+
 
 _NOTHING = PriceCell(Standing.NOTHING)
 

@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cached_property
-from typing import TypeVar
+from typing import TypeVar, cast
 
 from tracker.intake.offers.said import Said, at
 from tracker.intake.tables.table import Words
@@ -33,9 +33,16 @@ class Level:
             for statement in statements(words.text)
         )
 
+    @cached_property
+    def _kinds(self) -> dict[type[object], tuple[Said[object], ...]]:
+        kinds: dict[type[object], tuple[Said[object], ...]] = {}
+        for said in self.stated:
+            kinds[type(said.value)] = (*kinds.get(type(said.value), ()), said)
+        return kinds
+
     def all_of(self, kind: type[S]) -> tuple[Said[S], ...]:
         """The statements of one kind."""
-        return tuple(said for said in self.stated if isinstance(said.value, kind))  # type: ignore[misc]
+        return cast("tuple[Said[S], ...]", self._kinds.get(kind, ()))
 
     @cached_property
     def grades(self) -> tuple[Said[GradeReading], ...]:
@@ -74,22 +81,29 @@ class Scope:
 
     levels: tuple[Level, ...]
 
-    @property
+    @cached_property
     def of_boards(self) -> tuple[Level, ...]:
         """The levels that may say which board a row is."""
         return tuple(level for level in self.levels if level.board)
 
     def nearest(self, kind: type[S]) -> tuple[Said[S], ...]:
         """The statements of one kind at the nearest level that makes any."""
-        for level in self.levels:
-            found = level.all_of(kind)
-            if found:
-                return found
-        return ()
+        if kind not in self._nearest:
+            self._nearest[kind] = next((found for level in self.levels if (found := level.all_of(kind))), ())
+        return cast("tuple[Said[S], ...]", self._nearest[kind])
+
+    @cached_property
+    def _nearest(self) -> dict[type[object], tuple[Said[object], ...]]:
+        return {}
 
     def by_level(self, kind: type[S]) -> list[tuple[Level, tuple[Said[S], ...]]]:
         """The statements of one kind level by level, nearest first, silent levels left out."""
         return [(level, found) for level in self.levels if (found := level.all_of(kind))]
+
+    @cached_property
+    def terms(self) -> dict[str, object]:
+        """What readers of terms have worked out for these levels and keep for the next row."""
+        return {}
 
     @cached_property
     def charges(self) -> tuple[Said[ChargeWords], ...]:

@@ -41,6 +41,8 @@ class Terms:
 
 def terms_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> Terms:
     """The terms that hold for every price of a row."""
+    if not columns.of(*_TERM_ROLES):
+        return _around(scope, facts)
     terms = Terms()
     _lead(terms, cells, columns, scope)
     _validity(terms, cells, columns, scope, facts)
@@ -50,6 +52,25 @@ def terms_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> 
     vendor = _cell(cells, columns, Role.VENDOR)
     terms.vendor = vendor.text.strip() if vendor is not None else None
     return terms
+
+
+_TERM_ROLES = (
+    Role.LEAD_TIME, Role.VALIDITY, Role.MINIMUM, Role.DELIVERY_TERMS, Role.RECEIVED, Role.VENDOR
+)  # fmt: skip
+
+
+def _around(scope: Scope, facts: FileFacts) -> Terms:
+    """Terms that no column of the table speaks of: the same for every row with the same texts around it."""
+    known = scope.terms.get("terms")
+    if not isinstance(known, Terms):
+        known = Terms()
+        nothing = Columns(())
+        _lead(known, {}, nothing, scope)
+        _validity(known, {}, nothing, scope, facts)
+        _minimum(known, {}, nothing, scope, facts)
+        _delivery(known, {}, nothing, scope)
+        scope.terms["terms"] = known
+    return known
 
 
 def _cell(cells: Cells, columns: Columns, role: Role) -> Cell | None:

@@ -60,7 +60,7 @@ def is_header_row(view: View, row: int) -> bool:
         known = sum(head.named or bool(head.across) or head.number is not None for head in heads)
         if 2 * known >= len(heads) and (named > 0 or across >= 2):
             return True
-    if named >= 1 and bare == 0 and _figures_under_words(view, row):
+    if named >= 1 and bare == 0 and (_figures_under_words(view, row) or _axis_below(view, row)):
         return True
     return named == 1 and len(heads) == 1 and heads[0].price and _prices_under(view, row)
 
@@ -141,6 +141,12 @@ def _continues_header(view: View, main: int, row: int) -> bool:
     # A row of units stands under heads of its own; a lone grade in the first column is a sub-heading.
     known = sum(head.named or head.unit for head in heads)
     return known == len(heads) and all(head.across != "grade" for head in heads) and len(heads) >= 2
+
+
+def _axis_below(view: View, row: int) -> bool:
+    """The row below is bare numbers that one of this row's words names."""
+    below = _heads(view, row + 1) if row + 1 in view.rows else None
+    return bool(below) and all(head.number is not None for head in below or ()) and _under_axis(view, row, row + 1)
 
 
 def _under_axis(view: View, main: int, row: int) -> bool:
