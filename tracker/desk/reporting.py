@@ -12,7 +12,7 @@ from tracker.desk.comparison import ChosenFooting, Comparison, Per
 from tracker.desk.explanation import offer_reasons
 from tracker.desk.questions import open_questions
 from tracker.desk.quotes import compare, load_snapshot
-from tracker.desk.samples import Sample, SampleState, samples
+from tracker.desk.samples import Sample, SampleState, samples, verdict_words
 from tracker.desk.trouble import Trouble
 from tracker.reports.content import BandPoint, GradeSection, Mark, OfferRow, ReportContent, SampleRow, Unusual
 from tracker.trade.exact import GSM_PER_LB_MSF, UM_PER_POINT
@@ -149,7 +149,7 @@ def _row(comparison: Comparison, index: int) -> OfferRow:
     return OfferRow(
         mark=mark_of(comparison, index),
         vendor=_vendor(comparison, index),
-        board=snapshot.product[index],
+        board=_board(comparison, index),
         caliper_pt=float(caliper) / float(UM_PER_POINT) if np.isfinite(caliper) else None,
         weight=_weight(snapshot.grammage_gsm[index]),
         weight_estimated=bool(snapshot.estimated[index]),
@@ -162,6 +162,13 @@ def _row(comparison: Comparison, index: int) -> OfferRow:
             part for part in (snapshot.files[snapshot.file[index]], snapshot.sheet[index], snapshot.cell[index]) if part
         ),
     )
+
+
+def _board(comparison: Comparison, index: int) -> str:
+    """The board's name, with what was decided about it last."""
+    decided = comparison.board_verdicts.get(index)
+    name = comparison.snapshot.product[index]
+    return f"{name} ({verdict_words(decided[0])})" if decided else name
 
 
 def _vendor(comparison: Comparison, index: int) -> str:

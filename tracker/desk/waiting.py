@@ -33,10 +33,10 @@ class UsualTime:
     vendor: str | None
 
     def __str__(self) -> str:
-        whose = "this vendor's" if self.vendor else "all vendors' (this one has too few)"
+        whose = "usual for this vendor" if self.vendor else "usual for all vendors, as too few of this one's came"
         low = "?" if self.low is None else f"{self.low:g}"
         high = "?" if self.high is None else f"{self.high:g}"
-        return f"{whose} usual time is {self.days:g} days (95 %: {low} to {high}; {self.arrived} arrivals)"
+        return f"{whose}: {self.days:g} days (95 %: {low} to {high}; {self.arrived} arrivals)"
 
 
 @dataclass(frozen=True)

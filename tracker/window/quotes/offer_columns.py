@@ -7,6 +7,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from tracker.desk.comparison import Comparison, Per
+from tracker.desk.verdicts import said
 from tracker.window.look import figures
 from tracker.window.look.figures import NONE, Units
 from tracker.window.look.marks import WORDS, Mark
@@ -92,7 +93,25 @@ def _days(values: NDArray[Any]) -> NDArray[np.float64]:
 
 def _weight_text(offers: Offers, row: int) -> str:
     snapshot = offers.comparison.snapshot
-    return figures.weight(float(snapshot.grammage_gsm[row]), offers.units, estimated=bool(snapshot.estimated[row]))
+    text = figures.weight(float(snapshot.grammage_gsm[row]), offers.units, estimated=bool(snapshot.estimated[row]))
+    return f"{text}°" if row < len(snapshot.measured) and snapshot.measured[row] else text
+
+
+def verdict_of(offers: Offers, row: int) -> str:
+    """What people decided about an offer's board, each decision on a line, the latest first; '' where nobody did."""
+    decided = offers.comparison.board_verdicts.get(row, ())
+    return "\n".join(f"{said(verdict)[:1].upper()}{said(verdict)[1:]}." for verdict in decided)
+
+
+def _board_text(offers: Offers, row: int) -> str:
+    """The board's name, behind the word for what was decided about it: a cut text keeps its beginning."""
+    name = offers.comparison.snapshot.product[row] or NONE
+    decided = offers.comparison.board_verdicts.get(row, ())
+    return f"{'approved' if decided[0].approved else 'rejected'} · {name}" if decided else name
+
+
+def _board_tip(offers: Offers, row: int) -> str:
+    return "\n".join(part for part in (offers.comparison.snapshot.product[row], verdict_of(offers, row)) if part)
 
 
 def _lead_keys(offers: Offers) -> NDArray[np.float64]:
@@ -133,11 +152,11 @@ OFFER_COLUMNS: tuple[Column, ...] = (
     Column(
         "board",
         fixed("Board"),
-        text=lambda o, row: o.comparison.snapshot.product[row] or NONE,
+        text=_board_text,
         keys=lambda o: text_keys(o.comparison.snapshot.product),
         width=170,
         share=4,
-        tip=lambda o, row: o.comparison.snapshot.product[row],
+        tip=_board_tip,
     ),
     Column(
         "caliper",
@@ -154,7 +173,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         keys=lambda o: o.comparison.snapshot.grammage_gsm,
         stand=Stand.RIGHT,
         width=66,
-        about="Basis weight; * is an estimate from grade and caliper",
+        about="Basis weight; * is an estimate from grade and caliper, ° was measured on samples",
     ),
     Column(
         "quoted",

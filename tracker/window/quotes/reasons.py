@@ -141,6 +141,8 @@ class ReasonsPanel(QFrame):
     def _show_explanation(self, explanation: Explanation) -> None:
         self._ladder.show_steps(explanation.steps)
         clear(self._reasons)
+        for decided in verdict_lines(explanation):
+            self._reasons.addWidget(words(decided, "strong", wrap=True, selectable=True))
         for reason in explanation.reasons:
             self._reasons.addWidget(words(reason, wrap=True, selectable=True))
         for note in explanation.notes:
@@ -148,3 +150,10 @@ class ReasonsPanel(QFrame):
         if explanation.rate is not None:
             asked = self._session.footing.as_of
             self._reasons.addWidget(words(f"Exchange rate: {explanation.rate.said(asked)}.", "small", wrap=True))
+
+
+def verdict_lines(explanation: Explanation) -> list[str]:
+    """What people decided about the board, the latest first."""
+    from tracker.desk.verdicts import said
+
+    return [f"This board was {said(verdict)}." for verdict in explanation.board_verdicts]

@@ -12,7 +12,7 @@ from tracker.window.look.figures import Units
 from tracker.window.look.marks import WORDS, Mark
 from tracker.window.quotes.drawing import Drawing
 from tracker.window.quotes.geometry import ribbon, spread, thinned
-from tracker.window.quotes.offer_columns import Offers, of_expected, per_words, price_figure
+from tracker.window.quotes.offer_columns import Offers, of_expected, per_words, price_figure, verdict_of
 
 MOST_POINTS = 25_000
 _MOST_LABELS = 14
@@ -189,4 +189,5 @@ def card(offers: Offers, row: int) -> str:
     ratio = float(offers.of_expected[row])
     if not np.isnan(ratio):
         lines[3] += f": {figures.percent(ratio)} of expected"
-    return "\n".join(lines)
+    decided = verdict_of(offers, row)
+    return "\n".join([*lines, decided] if decided else lines)

@@ -16,6 +16,7 @@ from tracker.window.session import Session
 if TYPE_CHECKING:
     from tracker.desk.attachments import Attachment
     from tracker.desk.contacts import Contact
+    from tracker.desk.sample_checks import SampleChecked
     from tracker.desk.samples import Sample
 
 _LANGUAGES = (("English", "en"), ("German", "de"), ("French", "fr"), ("Spanish", "es"))
@@ -103,6 +104,7 @@ class KeptPage(QWidget):
         self._tickets = [
             ask(lambda: door.attachments(number), self._show_files),
             ask(lambda: door.contact(vendor), self._show_contact),
+            ask(lambda: door.check_sample(number), self._show_board),
         ]
 
     def start(self) -> None:
@@ -149,6 +151,11 @@ class KeptPage(QWidget):
             off = button("Take off", "word")
             off.clicked.connect(lambda _=False, kept=each: self.file_off.emit(kept.sample, kept.name))
             self._files.addLayout(row(save, None, off))
+
+    def _show_board(self, checked: SampleChecked) -> None:
+        """The board that the price sheets leave no doubt about, as an example of what may be written."""
+        self.board.setPlaceholderText(checked.board or "as its price sheet writes it")
+        self.board.setToolTip(checked.why_not or "Enter keeps it")
 
     def _show_contact(self, contact: Contact) -> None:
         self.contact.setText(contact.name)

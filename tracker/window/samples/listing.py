@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QFrame, QLineEdit, QScrollArea, QStackedWidget, QW
 
 from tracker.desk.sample_numbers import number_said
 from tracker.desk.trouble import Trouble
+from tracker.window.look.figures import counted
 from tracker.window.pieces import button, column, one_of, panel, row, words
 from tracker.window.samples.life_lines import LifeLines
 from tracker.window.samples.life_page import KEYS
@@ -122,6 +123,10 @@ class SampleListing(QWidget):
         self._nothing.setVisible(len(rows) == 0)
         if self.form.checkedId() == TURN_ROUND:
             self._ask_turn_round()
+
+    def show_due(self, vendors: int) -> None:
+        """Says on the button how many vendors are due for a chase today."""
+        self.chase.setText(f"Chase {counted(vendors, 'vendor')}…" if vendors else "Draft chases…")
 
     def choose(self, sample: Sample) -> bool:
         """Marks one of the samples; False where the choice above leaves it out."""

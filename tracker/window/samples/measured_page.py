@@ -172,8 +172,9 @@ class MeasuredPage(QWidget):
         wanted = _US_UNITS.get(found.key) if self._session.units is Units.US else None
         if wanted is not None:
             self.unit.setCurrentText(wanted)
-        least = f"{' or '.join(found.methods)}: at least {found.least} readings."
-        self._how.setText(f"{least} {found.note}".strip())
+        self._how.setText(f"{' or '.join(found.methods)}: at least {found.least} readings.")
+        self._how.setToolTip(found.note)
+        self.which.setToolTip(found.note)
 
     def _claim(self) -> None:
         if self._sample is not None and self.claim.text().strip():
@@ -201,6 +202,20 @@ class MeasuredPage(QWidget):
             self._found.addWidget(ReadingStrip(self._session.theme, checked))
         for place, sentence in enumerate(checked.sentences):
             self._found.addWidget(words(sentence, "" if place == 0 else "small", wrap=True, selectable=True))
+            if place == 0 and (said := in_us_units(checked) if self._session.units is Units.US else ""):
+                self._found.addWidget(words(said, "small", wrap=True))
         if checked.claim is not None:
             self._found.addWidget(words(f"Claimed by {checked.claim.source}.", "small", wrap=True))
         self._found.addSpacing(8)
+
+
+def in_us_units(checked: PropertyChecked) -> str:
+    """The mean and the claim in the units a US buyer thinks in; '' where the property has none or nothing was taken."""
+    unit, spread = _US_UNITS.get(checked.property.key), checked.spread
+    factor = checked.property.factor(unit) if unit is not None else None
+    if factor is None or spread is None:
+        return ""
+    said = f"In {unit}: mean {spread.mean / float(factor):.4g}"
+    if spread.low is not None and spread.high is not None:
+        said += f" ({spread.low / float(factor):.4g} to {spread.high / float(factor):.4g})"
+    return said + (f", claimed {float(checked.claim.value) / float(factor):.4g}." if checked.claim else ".")

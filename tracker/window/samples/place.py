@@ -104,6 +104,7 @@ class SamplesPlace(QWidget):
         self.listing.chases_wanted.connect(self.chases_wanted)
         self.listing.labels_wanted.connect(self.print_labels)
         session.samples_changed.connect(self._show)
+        session.today_changed.connect(self._show_due)
         session.units_changed.connect(self._show)
 
     def _tell_form(self) -> None:
@@ -124,6 +125,10 @@ class SamplesPlace(QWidget):
             self._pick(shown[0])
         else:
             self.record.show_sample(kept)
+
+    def _show_due(self) -> None:
+        todays = self._session.todays
+        self.listing.show_due(len(todays.chases) if todays is not None else 0)
 
     def _pick(self, sample: Sample) -> None:
         self._chosen = sample.number

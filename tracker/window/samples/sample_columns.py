@@ -94,7 +94,7 @@ SAMPLE_COLUMNS: tuple[Column, ...] = (
         fixed("Owed"),
         text=lambda d, row: overdue_words(d.samples[row]),
         keys=_overdue_keys,
-        width=126,
+        width=138,
         strong=True,
     ),
     Column(
@@ -131,16 +131,6 @@ SAMPLE_COLUMNS: tuple[Column, ...] = (
         text=lambda d, row: figures.date_text(d.samples[row].requested),
         keys=lambda d: _days(d, "requested"),
         stand=Stand.RIGHT,
-        width=90,
-    ),
-    Column(
-        "waiting",
-        fixed("Waiting"),
-        text=lambda d, row: (
-            NONE if d.samples[row].waiting_days is None else counted(d.samples[row].waiting_days, "day")
-        ),
-        keys=lambda d: _numbers(d, "waiting_days"),
-        stand=Stand.RIGHT,
-        width=74,
+        width=96,
     ),
 )

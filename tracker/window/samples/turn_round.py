@@ -16,10 +16,10 @@ if TYPE_CHECKING:
     from tracker.desk.samples import Sample
     from tracker.desk.waits import WaitRow
 
-_ROW, _HEAD, _NAMES, _WORDS = 34, 44, 208, 200
+_ROW, _HEAD, _NAMES, _WORDS = 34, 44, 196, 256
 _METHOD = (
     "Half of the samples came within the time of the dot; the bar is its 95 % interval (Kaplan-Meier, those still "
-    "waiting counted as waiting). Small rings: arrivals; arrows: still waiting."
+    "waiting counted as waiting), dashed where its end is not known yet. Small rings: arrivals; arrows: still waiting."
 )
 
 
@@ -81,9 +81,13 @@ class TurnRound(QWidget):
         self._draw_waits(painter, row.vendor, y)
         if row.median_days is not None:
             low = row.low_days if row.low_days is not None else 0.0
-            high = row.high_days if row.high_days is not None else self.longest()
+            high = row.high_days if row.high_days is not None else row.median_days
             painter.setPen(QPen(QColor(palette.accent), 4, Qt.PenStyle.SolidLine, Qt.PenCapStyle.FlatCap))
             painter.drawLine(QPointF(self.x_of(low), y), QPointF(self.x_of(high), y))
+            if row.high_days is None:
+                painter.setPen(QPen(QColor(palette.accent), 1.4, Qt.PenStyle.DashLine))
+                painter.drawLine(QPointF(self.x_of(high), y), QPointF(self.x_of(self.longest()), y))
+                painter.setPen(QPen(QColor(palette.accent), 1))
             painter.setBrush(QColor(palette.accent))
             painter.drawEllipse(QPointF(self.x_of(row.median_days), y), 5.5, 5.5)
         painter.setPen(QColor(palette.quiet))
