@@ -49,5 +49,8 @@ _BASIS_WORDS = {
 _FIXED = {
     "ton": (Choice("short", "short ton (2,000 lb)"), Choice("metric", "tonne (1,000 kg)")),
     "weight-basis": (Choice("msf", "on 1,000 ft²"), Choice("3000ft2", "on 3,000 ft²")),
-    "decimal": (Choice(".", "1.5 is one and a half (decimal point)"), Choice(",", "1,5 is one and a half (decimal comma)")),
+    "decimal": (
+        Choice(".", "1.5 is one and a half (decimal point)"),
+        Choice(",", "1,5 is one and a half (decimal comma)"),
+    ),
 }

@@ -1,5 +1,6 @@
 """From a vendor's file to a Reading: opened in a bounded child process, understood there, handed back whole."""
 
+import gc
 from dataclasses import replace
 from datetime import date
 from functools import partial
@@ -61,6 +62,8 @@ def _nothing(workbook: Workbook, offers: bool) -> tuple[PassedOver, ...]:
 
 
 def _read(path: Path, answers: Answers) -> Reading:
+    """The work of the child: it ends with its result, so garbage is left to lie."""
+    gc.disable()
     return read_workbook(_opened(path), answers)
 
 

@@ -18,10 +18,23 @@ _SAMPLE = 60
 _LEAST_FIT = 0.3
 _MOSTLY = 0.8
 _LONGEST_CODE = 16
-_NEVER_PRICES = frozenset({
-    Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE, Role.DISCOUNT, Role.STOCK, Role.PACKING, Role.YIELD, Role.TOTAL,
-    Role.CHANGE, Role.INDEX, Role.LEAD_TIME, Role.MINIMUM,
-})  # fmt: skip
+_NEVER_PRICES = frozenset(
+    {
+        Role.FREIGHT,
+        Role.ENERGY,
+        Role.SHEETING,
+        Role.CHARGE,
+        Role.DISCOUNT,
+        Role.STOCK,
+        Role.PACKING,
+        Role.YIELD,
+        Role.TOTAL,
+        Role.CHANGE,
+        Role.INDEX,
+        Role.LEAD_TIME,
+        Role.MINIMUM,
+    }
+)
 _PARTICULAR = (Role.PREVIOUS_PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.ALL_IN)
 
 

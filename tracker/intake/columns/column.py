@@ -20,7 +20,6 @@ from tracker.intake.values.sheetsize import LengthUnit, SheetSize
 from tracker.intake.values.weight import WeightReading
 from tracker.trade.quantities import CaliperUnit, MassUnit, WeightUnit
 
-
 _BRACKETED = re.compile(r"[(\[]([^)\]]*)[)\]]")
 
 

@@ -95,7 +95,9 @@ def _valid(cell: Cell, _: Column) -> bool:
 
 def _words(cell: Cell, _: Column) -> bool:
     """Words, not a figure with a unit behind it such as '29 pal'."""
-    return isinstance(cell.value, str) and any(sign.isalpha() for sign in cell.text) and not _MEASURE.fullmatch(cell.text)
+    return (
+        isinstance(cell.value, str) and any(sign.isalpha() for sign in cell.text) and not _MEASURE.fullmatch(cell.text)
+    )
 
 
 def _grade(cell: Cell, _: Column) -> bool:

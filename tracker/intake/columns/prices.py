@@ -114,7 +114,7 @@ def is_period(text: str) -> bool:
     rest = text
     for match in reversed(phrases("months").find(text)):
         rest = rest[: match.start] + " " + rest[match.end :]
-    return rest != text and not rest.strip(" .,'/0123456789-") or bool(_PERIOD.fullmatch(text.strip()))
+    return (rest != text and not rest.strip(" .,'/0123456789-")) or bool(_PERIOD.fullmatch(text.strip()))
 
 
 def _doubt(columns: Columns, unsure: bool) -> str:

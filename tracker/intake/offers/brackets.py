@@ -42,9 +42,7 @@ class Brackets:
         return Said(self.titled[bracket], at(words.cell), words.text)
 
 
-def brackets_of(
-    columns: Columns, rows: Sequence[WholeRow], titles: Sequence[Words], facts: FileFacts
-) -> Brackets:
+def brackets_of(columns: Columns, rows: Sequence[WholeRow], titles: Sequence[Words], facts: FileFacts) -> Brackets:
     """All brackets of a table, each ending where the next one of the same board begins.
 
     `titles`: those of all tables and headings of the sheet, because a title's order size ends where another's begins.
@@ -107,7 +105,10 @@ def _down(columns: Columns, rows: Sequence[WholeRow], facts: FileFacts) -> dict[
         said = _of_row(whole, columns)
         if said is not None:
             headings = str(id(whole.row.headings))
-            key = (headings, *(whole.cells[column.index].text if column.index in whole.cells else "" for column in board))
+            key = (
+                headings,
+                *(whole.cells[column.index].text if column.index in whole.cells else "" for column in board),
+            )
             groups.setdefault(key, []).append((whole.row.index, said))
     found: dict[int, Said[KgBracket]] = {}
     for group in groups.values():

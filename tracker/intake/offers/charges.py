@@ -41,9 +41,7 @@ def charges_of(
     return tuple(found)
 
 
-def _in_cell(
-    cell: Cell, column: Column, facts: FileFacts, currency: str | None, basis: Basis | None
-) -> Charge | None:
+def _in_cell(cell: Cell, column: Column, facts: FileFacts, currency: str | None, basis: Basis | None) -> Charge | None:
     head = charge_header(column.text)
     freight = column.role is Role.FREIGHT
     label = head.label if head is not None else column.text

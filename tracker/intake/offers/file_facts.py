@@ -110,7 +110,7 @@ _DOLLARS = frozenset({"USD", "CAD", "AUD", "NZD", "HKD", "SGD", "TWD", "MXN"})
 
 
 def _loads(texts: Iterable[str]) -> dict[str, Mass]:
-    """What the file says a truckload, pallet or roll weighs: 'Truckload = 40,000 lb'; said two ways, it says nothing."""
+    """What a truckload, pallet or roll weighs: 'Truckload = 40,000 lb'. Said two ways, it says nothing."""
     found: dict[str, set[Mass]] = {}
     for text in texts:
         for clause in clauses(text):
@@ -141,5 +141,3 @@ def _list_date(said: Iterable[Statement], order: DateOrder | None) -> date | Non
     found = {day for statement in said if isinstance(statement, SaysDate) for day in [ordered(statement.date, order)]}
     certain = {days[0] for days in found if len(days) == 1}
     return certain.pop() if len(certain) == 1 and len(found) == 1 else None
-
-

@@ -6,9 +6,9 @@ from fractions import Fraction
 from functools import lru_cache
 
 from tracker.intake.columns.column import PriceColumn
-from tracker.intake.offers.board import Board
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.measures import Board
 from tracker.intake.offers.physics import is_plausible, possible_weights, usual_weight
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.terms import Terms, delivered_by_column

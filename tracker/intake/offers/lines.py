@@ -6,12 +6,13 @@ from dataclasses import dataclass, field
 from tracker.intake.columns.column import Kind, PriceColumn
 from tracker.intake.columns.prices import UNNAMED
 from tracker.intake.grid import Cell
-from tracker.intake.offers.board import Board, board_of, with_column
+from tracker.intake.offers.board import board_of, with_column
 from tracker.intake.offers.brackets import Brackets, brackets_of
 from tracker.intake.offers.charges import charges_of
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.fill import fill_board, fill_bracket, fill_hidden, fill_terms
+from tracker.intake.offers.measures import Board
 from tracker.intake.offers.money import Around, Claimed, around
 from tracker.intake.offers.price import fill_price
 from tracker.intake.offers.price_cell import PriceCell, Standing, read_price
@@ -75,8 +76,8 @@ class TableReader:
             return
         board = board_of(whole.cells, self._read.columns, scope, self._facts)
         terms = terms_of(whole.cells, self._read.columns, scope, self._facts)
-        for price, cell, read in offered:
-            yield self._draft(whole, price, cell, read, board, terms, scope, brackets)
+        for priced in offered:
+            yield self._draft(whole, priced, board, terms, scope, brackets)
 
     def _offered(self, whole: WholeRow) -> list[tuple[PriceColumn, Cell, PriceCell]]:
         """The row's own price cells that offer a price, or fail to."""
@@ -103,9 +104,15 @@ class TableReader:
         return None if scope.levels and scope.levels[0].name == "heading" and _old(scope.levels[0].texts) else scope
 
     def _draft(
-        self, whole: WholeRow, price: PriceColumn, cell: Cell, read: PriceCell, board: Board, terms: Terms, scope: Scope,
+        self,
+        whole: WholeRow,
+        priced: tuple[PriceColumn, Cell, PriceCell],
+        board: Board,
+        terms: Terms,
+        scope: Scope,
         brackets: Brackets,
-    ) -> Draft:  # fmt: skip
+    ) -> Draft:
+        price, cell, read = priced
         block = (price.index, id(whole.row.headings))
         words = tuple(self._other_cells(whole))
         label = price.label or (price.bracket.words if price.bracket is not None else "")
@@ -157,5 +164,3 @@ def _old(texts: tuple[Words, ...]) -> bool:
 
 def _doubt(draft: Draft, why: str) -> None:
     draft.ask(NoteCode.NUMBER_AMBIGUOUS, "price-column", draft.where, f"Is this the price to pay? In this table {why}.")
-
-

@@ -1,4 +1,4 @@
-"""Physics as a judge: which basis weight a caliper allows, what an unweighed board usually weighs, which price is far off.
+"""Physics as a judge: which basis weight a caliper allows, what board usually weighs, which price is far off.
 
 It settles what the contract lets it settle, raises questions, and never overrules what is written.
 """
@@ -22,7 +22,9 @@ _ABSURD = 20
 _MAIN = frozenset({"USD", "EUR", "GBP", "CHF", "CAD", "AUD"})
 
 
-def possible_weights(readings: Sequence[WeightReading], caliper_um: Decimal, grade: str | None) -> tuple[WeightReading, ...]:
+def possible_weights(
+    readings: Sequence[WeightReading], caliper_um: Decimal, grade: str | None
+) -> tuple[WeightReading, ...]:
     """The readings that make board at this caliper; of several, those that the grade's usual density allows."""
     left = possible(readings, caliper_um)
     if len({one.gsm for one in left}) > 1 and grade is not None:

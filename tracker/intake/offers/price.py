@@ -4,9 +4,9 @@ from decimal import Decimal
 
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
-from tracker.intake.offers.board import Board
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.measures import Board
 from tracker.intake.offers.money import Around, basis_claim, currency_claim, foreign_unit, unit_of_text
 from tracker.intake.offers.physics import absurd, far_off
 from tracker.intake.offers.price_cell import PriceCell, Standing

@@ -11,16 +11,14 @@ from tracker.intake.values.charges import charge_header
 from tracker.intake.values.header import Role
 from tracker.intake.values.statements import Remark, says
 
-_FILLED = (
-    Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.FORM, Role.WIDTH, Role.LENGTH,
-    Role.BASIS, Role.CURRENCY, Role.VENDOR, Role.LEAD_TIME, Role.VALIDITY, Role.MINIMUM, Role.DELIVERY_TERMS, Role.FREIGHT,
-    Role.ENERGY, Role.SHEETING, Role.CHARGE,
-)  # fmt: skip
 _BOARD = (Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.FORM)
+_UNITS = (Role.BASIS, Role.CURRENCY, Role.PER_QUANTITY)
+_CHARGES = (Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE)
+_TERMS = (Role.VENDOR, Role.LEAD_TIME, Role.VALIDITY, Role.MINIMUM, Role.DELIVERY_TERMS)
+_FILLED = (*_BOARD, Role.WIDTH, Role.LENGTH, *_UNITS, *_TERMS, *_CHARGES)
 _NO_OFFER_LABELS = frozenset({
-    Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE, Role.LEAD_TIME, Role.MINIMUM, Role.VALIDITY, Role.TOTAL,
-    Role.DISCOUNT, Role.PAYMENT, Role.INDEX, Role.CHANGE, Role.DELIVERY_TERMS, Role.STOCK, Role.YIELD,
-})  # fmt: skip
+    *_CHARGES, *_TERMS, Role.TOTAL, Role.DISCOUNT, Role.PAYMENT, Role.INDEX, Role.CHANGE, Role.STOCK, Role.YIELD,
+}) - {Role.VENDOR}  # fmt: skip
 
 
 @dataclass(slots=True)
@@ -37,7 +35,7 @@ class Rows:
 
     def __init__(self, table: Table, columns: Columns) -> None:
         self._table, self._columns = table, columns
-        self._filled = [column for column in columns.of(*_FILLED)]
+        self._filled = columns.of(*_FILLED)
         self._once = frozenset(column.index for column in self._filled if _written_once(table, columns, column))
         self._leaders = tuple(column.index for column in columns.of(Role.PRODUCT, Role.GRADE))
         self._priced = frozenset(price.index for price in columns.prices)
@@ -69,7 +67,7 @@ class Rows:
             merged = spread.get((row.index, column.index)) if spread else None
             if merged is not None:
                 whole[column.index] = merged
-            elif column.index in held and (column.role in (Role.BASIS, Role.CURRENCY) or not new_board):
+            elif column.index in held and (column.role in _UNITS or not new_board):
                 whole[column.index] = held[column.index]
         return whole
 
@@ -143,5 +141,3 @@ def _after_blank(table: Table, row: BodyRow, column: Column) -> bool:
     """The row above this one leaves the column empty: then the same value again begins a new group."""
     above = table.view.rows.get(row.index - 1)
     return above is None or column.index not in above
-
-

@@ -11,8 +11,10 @@ T = TypeVar("T")
 
 @dataclass(frozen=True, slots=True)
 class Claim(Generic[T]):
-    """The values that one place allows. `excused`: other prices of the sheet are what it is about, so that it contradicts
-    nothing where it says otherwise."""
+    """The values that one place allows.
+
+    `excused`: it is about other prices of the sheet, so that it contradicts nothing where it says otherwise.
+    """
 
     values: frozenset[T]
     where: str

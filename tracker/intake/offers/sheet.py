@@ -59,7 +59,16 @@ class ReadSheet:
 
     def figures(self) -> Iterator[str]:
         """Texts of cells in columns of figures: what may show the file's decimal sign."""
-        figured = (Role.PRICE, Role.NET_PRICE, Role.LIST_PRICE, Role.WEIGHT, Role.CALIPER, Role.FREIGHT, Role.CHARGE, Role.ENERGY)
+        figured = (
+            Role.PRICE,
+            Role.NET_PRICE,
+            Role.LIST_PRICE,
+            Role.WEIGHT,
+            Role.CALIPER,
+            Role.FREIGHT,
+            Role.CHARGE,
+            Role.ENERGY,
+        )
         for read in self.tables:
             for column in read.columns.of(*figured, Role.SHEETING, Role.DISCOUNT, Role.PREVIOUS_PRICE, Role.TOTAL):
                 for cell in read.cells(column):

@@ -6,6 +6,7 @@ None of these holds an offer back: what is unclear stays open, with a note where
 from dataclasses import dataclass, field
 from datetime import date, datetime
 from decimal import Decimal
+from functools import lru_cache
 
 from tracker.intake.columns.cells import lead_of, mass_of
 from tracker.intake.columns.column import Columns, PriceColumn
@@ -133,7 +134,9 @@ def _take_validity(terms: Terms, read: Validity, day: date | None, where: str, w
         text = f"The date in “{words}” can be read as day and month or month and day."
         terms.notes.append(Note(NoteCode.DATE_AMBIGUOUS, where, text))
     else:
-        terms.notes.append(Note(NoteCode.VALIDITY_UNREAD, where, f"“{words}” gives no day until which the price holds."))
+        terms.notes.append(
+            Note(NoteCode.VALIDITY_UNREAD, where, f"“{words}” gives no day until which the price holds.")
+        )
 
 
 def _minimum(terms: Terms, cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> None:
@@ -149,10 +152,15 @@ def _minimum(terms: Terms, cells: Cells, columns: Columns, scope: Scope, facts: 
 
 
 def _take_minimum(terms: Terms, mass: Mass | None, where: str, words: str, facts: FileFacts) -> None:
-    kg = mass.kg(ton_of(mass, facts), facts.decimal_sign) if mass is not None else None
+    kg = _kg(mass, ton_of(mass, facts), facts.decimal_sign) if mass is not None else None
     if kg is not None:
         terms.minimum_kg = kg
         terms.evidence.append(Evidence("minimum_kg", where, words))
+
+
+@lru_cache(maxsize=4096)
+def _kg(mass: Mass, ton: MassUnit | None, sign: str | None) -> Decimal | None:
+    return mass.kg(ton, sign)
 
 
 def ton_of(mass: Mass, facts: FileFacts) -> MassUnit | None:

@@ -35,7 +35,16 @@ def _same_offer(one: Draft, other: Draft) -> bool:
 
 def _about(draft: Draft) -> tuple[object, ...]:
     """What an offer is for, apart from its price."""
-    return (draft.label, draft.vendor, draft.grade, draft.caliper_um, draft.grammage_gsm, draft.sheet_mm, draft.from_kg, draft.below_kg)
+    return (
+        draft.label,
+        draft.vendor,
+        draft.grade,
+        draft.caliper_um,
+        draft.grammage_gsm,
+        draft.sheet_mm,
+        draft.from_kg,
+        draft.below_kg,
+    )
 
 
 def _join(draft: Draft, twin: Draft) -> None:
@@ -94,7 +103,6 @@ def disagreeing_rows(drafts: Iterable[Draft]) -> None:
 
 
 def _all_of(draft: Draft) -> tuple[object, ...]:
-    return (
-        draft.row_words, *_about(draft), draft.product, draft.coated_sides, draft.price, draft.currency, draft.basis, draft.minimum_kg,
-        draft.lead_days, draft.valid_until, draft.delivered, draft.charges,
-    )  # fmt: skip
+    price = (draft.price, draft.currency, draft.basis, draft.charges, draft.delivered)
+    terms = (draft.minimum_kg, draft.lead_days, draft.valid_until)
+    return (draft.row_words, *_about(draft), draft.product, draft.coated_sides, *price, *terms)

@@ -123,7 +123,17 @@ def _count_table(units: Units, read: ReadTable) -> None:
     for column in read.columns.of(Role.MINIMUM, Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY):
         units.pounds += column.mass_units in ((MassUnit.LB,), (MassUnit.CWT,))
         units.kilos += column.mass_units == (MassUnit.KG,)
-    for column in read.columns.of(Role.CALIPER, Role.WEIGHT, Role.PRODUCT, Role.GRADE, Role.BASIS, Role.MINIMUM, Role.BRACKET, Role.SHEET_SIZE, Role.ROLL_WIDTH):
+    for column in read.columns.of(
+        Role.CALIPER,
+        Role.WEIGHT,
+        Role.PRODUCT,
+        Role.GRADE,
+        Role.BASIS,
+        Role.MINIMUM,
+        Role.BRACKET,
+        Role.SHEET_SIZE,
+        Role.ROLL_WIDTH,
+    ):
         for cell in read.cells(column):
             if isinstance(cell.value, str):
                 _count_words(units, cell.text)

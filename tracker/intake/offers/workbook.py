@@ -56,7 +56,11 @@ def _read_sheet(grid: Grid) -> ReadSheet:
 
 
 def _read_tables(
-    found: WorkbookOffers, sheet: ReadSheet, sheets: Sequence[ReadSheet], facts: FileFacts, file_vendor: Said[str] | None
+    found: WorkbookOffers,
+    sheet: ReadSheet,
+    sheets: Sequence[ReadSheet],
+    facts: FileFacts,
+    file_vendor: Said[str] | None,
 ) -> None:
     outdated = sheet.name in outdated_sheets([other.name for other in sheets])
     why = "a later year has a sheet of its own" if outdated else passed_whole(sheet)
@@ -77,7 +81,9 @@ def _read_tables(
         disagreeing_rows(drafts)
         found.drafts.extend(drafts)
     if len(found.drafts) == before and not sheet.tables:
-        found.passed.append(PassedOver(sheet.name, f"1-{sheet.found.view.order[-1] + 1}" if sheet.found.view.order else "", "no prices"))
+        found.passed.append(
+            PassedOver(sheet.name, f"1-{sheet.found.view.order[-1] + 1}" if sheet.found.view.order else "", "no prices")
+        )
 
 
 def _by_row(drafts: Iterable[Draft]) -> Iterator[Draft]:
@@ -120,7 +126,9 @@ def _sheet_name(sheet: ReadSheet) -> Words:
 
 
 def _offers(sheet: ReadSheet) -> bool:
-    return any(price.kind is Kind.OFFER for read in sheet.tables if not read.passed_over for price in read.columns.prices)
+    return any(
+        price.kind is Kind.OFFER for read in sheet.tables if not read.passed_over for price in read.columns.prices
+    )
 
 
 def _file_vendor(sheets: Sequence[ReadSheet], answers: Answers) -> Said[str] | None:

@@ -108,7 +108,7 @@ def _across(said: Header) -> str:
 
 def _is_order_size(said: Header, bracket: Bracket) -> bool:
     """'< 5 t', '1-3 pallets' and 'full load' are; 'sheets per pallet' is not, nor is what a price is per."""
-    if said.basis is not None or said.currency is not None:
+    if (said.basis is not None and said.basis.bases) or said.currency is not None:
         return False
     counted = any(sign.isdigit() for sign in said.text)
     return not bracket.not_weight or counted or said.role in (None, *_ORDER_SIZES)

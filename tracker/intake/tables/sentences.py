@@ -13,7 +13,9 @@ from tracker.intake.values.grade import find_grade
 from tracker.intake.values.money import price_text
 from tracker.intake.values.weight import find_weights
 
-_BREAK = re.compile(r"[,;:]\s+|\s+[-–—@=]\s+|\s+(?=[^\w\s])|\s+(?=[A-Z]{3}\b)|\s+(?=[A-Z]{2}\$)|\s+(?:at|à|zu|a|till)\s+|\s+")
+_BREAK = re.compile(
+    r"[,;:]\s+|\s+[-–—@=]\s+|\s+(?=[^\w\s])|\s+(?=[A-Z]{3}\b)|\s+(?=[A-Z]{2}\$)|\s+(?:at|à|zu|a|till)\s+|\s+"
+)
 
 
 def spoken_offers(view: View) -> View | None:

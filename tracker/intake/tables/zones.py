@@ -98,13 +98,17 @@ def _bare_numbers_head(view: View, row: int, heads: list[Head]) -> bool:
 
 
 def _figures_under_words(view: View, row: int) -> bool:
-    """A row of words only, with figures right below most of them: heads, though not all are known words (places, months)."""
+    """Words only, with figures right below most of them: heads, though not all are known words (places, months)."""
     cells, under = view.rows[row], view.rows.get(row + 1, {})
     if len(cells) < 3 or any(looks_priced(cell) for cell in cells.values()):
         return False
     figures = sum(column in under and isinstance(under[column].value, Decimal) for column in cells)
     above = view.rows.get(row - 1, {})
-    return figures >= 2 and 2 * figures >= len(cells) and not any(isinstance(cell.value, Decimal) for cell in above.values())
+    return (
+        figures >= 2
+        and 2 * figures >= len(cells)
+        and not any(isinstance(cell.value, Decimal) for cell in above.values())
+    )
 
 
 def _is_number(cell: Cell) -> bool:
@@ -156,7 +160,9 @@ def _under_axis(view: View, main: int, row: int) -> bool:
     if len(over) != 1 or len(cells) < 2:
         return False
     (word,) = over
-    numbers = [head.number for cell in cells.values() if (head := head_of(cell)) is not None and head.number is not None]
+    numbers = [
+        head.number for cell in cells.values() if (head := head_of(cell)) is not None and head.number is not None
+    ]
     said = {reading.role for reading in header_roles(word.text)} if word is not None else set()
     return bool(said & AXIS_ROLES) and all(a < b for a, b in pairwise(numbers))
 
@@ -224,7 +230,11 @@ def _second_axis(view: View, lower: int, row: int, heads: list[Head]) -> bool:
     same_columns = list(view.rows[row]) == list(view.rows[lower])
     below = _heads(view, lower) or []
     numbers = [head.number is not None for head in heads]
-    return same_columns and numbers == [head.number is not None for head in below] and any(head.axis_word for head in heads)
+    return (
+        same_columns
+        and numbers == [head.number is not None for head in below]
+        and any(head.axis_word for head in heads)
+    )
 
 
 def _reach(view: View, row: int, column: int) -> tuple[int, int]:
