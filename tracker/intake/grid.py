@@ -10,6 +10,7 @@ from dataclasses import dataclass, field
 from datetime import date, datetime, time, timedelta
 from decimal import Decimal
 from enum import StrEnum
+from functools import lru_cache
 from typing import NamedTuple, Protocol, runtime_checkable
 
 CellValue = str | Decimal | bool | date | datetime | time | timedelta | None
@@ -110,9 +111,14 @@ def extent(cells: Mapping[tuple[int, int], Cell]) -> tuple[int, int]:
 
 def address(row: int, column: int) -> str:
     """The A1 address of a cell counted from 0: address(4, 3) is 'D5'."""
+    return f"{_letters(column)}{row + 1}"
+
+
+@lru_cache(maxsize=16384)
+def _letters(column: int) -> str:
     letters = ""
     column += 1
     while column:
         column, remainder = divmod(column - 1, 26)
         letters = chr(ord("A") + remainder) + letters
-    return f"{letters}{row + 1}"
+    return letters

@@ -23,11 +23,12 @@ from tracker.trade.quantities import CaliperUnit, MassUnit, WeightUnit
 _BRACKETED = re.compile(r"[(\[]([^)\]]*)[)\]]")
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Column:
     """One column: its role, and everything that its header cells say of units, money and board.
 
-    `heads` are the header cells from the top down, `said` what each of them says in the same order.
+    `heads` are the header cells from the top down, `said` what each of them says in the same order. What follows from
+    them is worked out once, since every row asks for it.
     """
 
     index: int
@@ -36,29 +37,29 @@ class Column:
     said: tuple[Header, ...] = ()
     sure: bool = True
 
-    @property
+    @cached_property
     def text(self) -> str:
         return " ".join(" ".join(cell.text.split()) for cell in self.heads)
 
-    @property
+    @cached_property
     def currencies(self) -> tuple[CurrencyReading, ...]:
         return tuple(head.currency for head in self.said if head.currency is not None)
 
-    @property
+    @cached_property
     def bases(self) -> tuple[BasisReading, ...]:
         return tuple(basis for head in self.said if (basis := basis_in_head(head)) is not None)
 
-    @property
+    @cached_property
     def caliper_unit(self) -> CaliperUnit | None:
         return next((head.caliper_unit for head in reversed(self.said) if head.caliper_unit is not None), None)
 
-    @property
+    @cached_property
     def weight_units(self) -> tuple[WeightUnit, ...]:
         """The narrowest that any header cell says: 'Weight (lb)' over 'lb/MSF' is lb/MSF."""
         named = [head.weight_units for head in self.said if head.weight_units]
         return min(named, key=len) if named else ()
 
-    @property
+    @cached_property
     def mass_units(self) -> tuple[MassUnit, ...]:
         named = next((head.mass_units for head in reversed(self.said) if head.mass_units), ())
         if named:
@@ -67,15 +68,15 @@ class Column:
         bracketed = [find_mass_units(inside) for head in self.said for inside in _BRACKETED.findall(head.text)]
         return next((units for units in reversed(bracketed) if units), ())
 
-    @property
+    @cached_property
     def lead_unit(self) -> LeadUnit | None:
         return next((head.lead_unit for head in reversed(self.said) if head.lead_unit is not None), None)
 
-    @property
+    @cached_property
     def length_unit(self) -> LengthUnit | None:
         return next((head.length_unit for head in reversed(self.said) if head.length_unit is not None), None)
 
-    @property
+    @cached_property
     def percent(self) -> bool:
         return any(head.percent for head in self.said)
 

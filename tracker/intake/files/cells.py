@@ -158,10 +158,20 @@ class SheetCells(Mapping[tuple[int, int], Cell]):
         return 1 + next(reversed(self._rows)), 1 + max(row.columns[-1] for row in self._rows.values())
 
     def each(self) -> Iterator[Cell]:
-        """Every cell, row by row."""
+        """Every cell, row by row.
+
+        The two usual kinds are made on the spot, without a call for each: a long sheet has hundreds of thousands.
+        """
+        epoch_1904, commented, made = self._epoch_1904, bool(self._comments), tuple.__new__
         for row_number, row in self._rows.items():
             for column, style, stored in zip(row.columns, row.styles, row.values, strict=True):
-                yield self._cell(row_number, column, style, stored)
+                if commented or isinstance(stored, Special):
+                    yield self._cell(row_number, column, style, stored)
+                elif isinstance(stored, str):
+                    yield made(Cell, (row_number, column, stored, stored, style.number_format, None, "", style.struck))
+                else:
+                    value, text = shown(stored, style.shows, epoch_1904)
+                    yield made(Cell, (row_number, column, value, text, style.number_format, None, "", style.struck))
 
     def _cell(self, row: int, column: int, style: Style, stored: Stored) -> Cell:
         comment = self._comments.get((row, column), "") if self._comments else ""

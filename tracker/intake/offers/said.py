@@ -1,7 +1,6 @@
 """One thing said about an offer, by which cell and in which words."""
 
 from dataclasses import dataclass
-from functools import cache
 from typing import Generic, TypeVar
 
 from tracker.intake.grid import Cell, address
@@ -25,9 +24,4 @@ class Said(Generic[T_co]):
 
 def at(cell: Cell) -> str:
     """The cell's address as a person sees it."""
-    return f"{_letters(cell.column)}{cell.row + 1}"
-
-
-@cache
-def _letters(column: int) -> str:
-    return address(0, column)[:-1]
+    return address(cell.row, cell.column)

@@ -54,7 +54,12 @@ def head_text(cell: Cell) -> str:
         words = format_words(cell.number_format)
         if words and words not in cell.text:
             return f"{cell.value:f} {words}"
-    return _FOOTNOTE.sub("", cell.text).strip()
+    return _without_footnote(cell.text)
+
+
+@lru_cache(maxsize=16384)
+def _without_footnote(text: str) -> str:
+    return _FOOTNOTE.sub("", text).strip()
 
 
 def head_of(cell: Cell) -> Head | None:

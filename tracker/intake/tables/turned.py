@@ -29,6 +29,9 @@ def label_runs(view: View) -> list[Labels]:
     runs: list[Labels] = []
     for column in _label_columns(view):
         for rows in _runs(view, column):
+            # A label above may yet join them. Most runs of a long list are single words that name something.
+            if len(rows) + 1 < _FEWEST_LABELS:
+                continue
             run = _checked(view, column, _with_unknown(view, column, rows))
             if run is not None:
                 runs.append(run)

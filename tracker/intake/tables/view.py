@@ -6,7 +6,7 @@ Cells keep the address they have in the vendor's file, so what is found in a tur
 import re
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, lru_cache
 from typing import Protocol, runtime_checkable
 
 from tracker.intake.grid import Cell, Grid, MergedRange
@@ -113,19 +113,30 @@ def _rows_of(grid: Grid) -> Mapping[int, dict[int, Cell]]:
     if len(grid.cells) > _KEPT_CELLS and isinstance(grid.cells, ByRow):
         return PassingRows(grid.cells)
     rows: dict[int, dict[int, Cell]] = {}
-    for (row, column), cell in grid.cells.items():
+    number = -1
+    for cell in grid.cells.values():
         if cell.fault is not None or cell.text.strip():
-            rows.setdefault(row, {})[column] = tidied(cell)
+            if cell.row != number:
+                number = cell.row
+                here = rows.setdefault(number, {})
+            here[cell.column] = tidied(cell)
     return rows
 
 
 def tidied(cell: Cell) -> Cell:
     """The cell with its text's spaces made plain: no-break and double spaces, and spaces at the ends, say nothing."""
-    text = cell.text
-    if not isinstance(cell.value, str) or not _UNTIDY.search(text):
+    if not isinstance(cell.value, str):
         return cell
-    plain = "\n".join(" ".join(line.split()) for line in text.splitlines()).strip()
-    return cell._replace(value=plain, text=plain)
+    plain = _plain(cell.text)
+    return cell if plain is None else cell._replace(value=plain, text=plain)
+
+
+@lru_cache(maxsize=16384)
+def _plain(text: str) -> str | None:
+    """The text tidied, None where it is tidy."""
+    if not _UNTIDY.search(text):
+        return None
+    return "\n".join(" ".join(line.split()) for line in text.splitlines()).strip()
 
 
 def part_of(view: View, rows: Iterable[int], columns: range | None = None) -> View:
