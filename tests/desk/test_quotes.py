@@ -180,9 +180,9 @@ def explained(desk: Desk, offer: Line | None = None, **chosen: object) -> Explan
 def test_the_ladder_leads_from_the_cell_to_the_figure(desk: Desk) -> None:
     told = explained(desk)
     assert (told.steps[0].text, told.steps[0].cell) == ("1,240.50", "D5")
-    assert "USD 1240.5 per short ton" in told.steps[1].text
+    assert "USD 1,240.50 per short ton" in told.steps[1].text
     assert told.steps[-1].last
-    assert told.steps[-1].text == "1240.5 × 1,000 ÷ 907.18474 kg = 1,367.42"
+    assert told.steps[-1].text == "$1,240.50 × 2,204.62 lb ÷ 2,000 lb = 1,367.42"
     assert sum(step.last for step in told.steps) == 1
     assert told.notes == line().notes
     assert told.evidence == line().evidence

@@ -8,6 +8,8 @@ from datetime import date
 from enum import StrEnum
 from typing import TYPE_CHECKING
 
+import numpy as np
+
 from tracker.desk.snapshot import Codes, Flags, Floats, Snapshot
 
 if TYPE_CHECKING:
@@ -47,6 +49,8 @@ class Comparison:
     place: -1 below, 0 within, 1 above its band, -9 no band. score: modified z-score among peers, NaN too few; peers:
     how many.
     out_of_line: the one conclusion. slip: the price fits clearly better on another basis.
+    price_low, price_high: what `price` may be where it rests on an estimated basis weight, NaN where it rests on none.
+    ends: the snapshot with every estimated weight at its lightest and at its heaviest.
     judged: what the verdicts rest on, for whoever asks why. board_verdicts: what people decided about an offer's board,
     the latest first, by its index; most have none.
     """
@@ -67,8 +71,23 @@ class Comparison:
     peers: Codes
     out_of_line: Flags
     slip: Flags
+    price_low: Floats = field(default_factory=lambda: np.zeros(0))
+    price_high: Floats = field(default_factory=lambda: np.zeros(0))
+    ends: tuple[Snapshot, Snapshot] | None = None
     judged: Judged | None = None
     board_verdicts: Mapping[int, tuple[BoardVerdict, ...]] = field(default_factory=dict)
+
+    def range_of(self, index: int) -> tuple[float, float] | None:
+        """What an offer's price may be, where it rests on an estimated basis weight."""
+        if not len(self.price_low) or np.isnan(self.price_low[index]):
+            return None
+        return float(self.price_low[index]), float(self.price_high[index])
+
+    @property
+    def rests_on_estimate(self) -> Flags:
+        """Which prices would be others if an estimated basis weight were."""
+        flags: Flags = np.isfinite(self.price_low) if len(self.price_low) else self.snapshot.estimated
+        return flags
 
 
 @dataclass(frozen=True, slots=True)

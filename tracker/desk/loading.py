@@ -23,7 +23,7 @@ _UNIT_SIGNS = {
     Basis.THOUSAND_M2: "1,000 m²",
     Basis.THOUSAND_SHEETS: "1,000 sheets",
 }
-_MONEY_SIGNS = {"USD": "$", "EUR": "€", "GBP": "£"}
+MONEY_SIGNS = {"USD": "$", "EUR": "€", "GBP": "£"}
 
 
 def snapshot_of(stored: OfferColumns) -> Snapshot:
@@ -168,7 +168,7 @@ def _as_quoted(columns: Mapping[str, Column]) -> list[str]:
     parts = zip(columns["price_units"], columns["price_scale"], columns["currency"], columns["basis"], strict=True)
     ends = {basis.value: f" /{_UNIT_SIGNS.get(basis, basis.value)}" for basis in Basis}
     return [
-        f"{_MONEY_SIGNS.get(money) or money + ' '}{_grouped(units, scale)}{ends[basis]}"
+        f"{MONEY_SIGNS.get(money) or money + ' '}{_grouped(units, scale)}{ends[basis]}"
         for units, scale, money, basis in parts
     ]
 

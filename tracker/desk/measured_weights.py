@@ -14,7 +14,7 @@ import numpy as np
 
 from tracker.desk.footing_columns import Measures, footing_columns
 from tracker.desk.sample_boards import board_of, folded
-from tracker.desk.snapshot import Snapshot
+from tracker.desk.snapshot import Floats, Snapshot
 from tracker.trade.claims import FEWEST
 from tracker.trade.readings import Spread, spread_of
 
@@ -66,7 +66,6 @@ def measured_weights(desk: Desk) -> tuple[MeasuredWeight, ...]:
 
 def at_measured_weight(snapshot: Snapshot, weights: Iterable[MeasuredWeight]) -> Snapshot:
     """The snapshot with every price brought to the measured weight where there is one; the rest stays as claimed."""
-    assert snapshot.charges is not None
     grammage, measured = snapshot.grammage_gsm.copy(), np.zeros(len(snapshot), np.bool_)
     for weight in weights:
         of = np.isin(snapshot.id, weight.offers)
@@ -74,19 +73,24 @@ def at_measured_weight(snapshot: Snapshot, weights: Iterable[MeasuredWeight]) ->
         measured |= of
     if not measured.any():
         return snapshot
+    at_weight = reweighed(snapshot, grammage)
+    return replace(at_weight, estimated=snapshot.estimated & ~measured, measured=measured)
+
+
+def reweighed(snapshot: Snapshot, grammage_gsm: Floats) -> Snapshot:
+    """The snapshot as if its boards weighed this: every price on both bases anew, charges by their own."""
+    assert snapshot.charges is not None
     prices = footing_columns(
         snapshot.price,
         snapshot.basis,
         snapshot.delivered,
-        Measures(grammage, snapshot.sheet_m2),
+        Measures(grammage_gsm, snapshot.sheet_m2),
         snapshot.charges,
         snapshot.bases,
     )
     return replace(
         snapshot,
-        grammage_gsm=grammage,
-        estimated=snapshot.estimated & ~measured,
-        measured=measured,
+        grammage_gsm=grammage_gsm,
         per_tonne=prices.per_tonne,
         per_msf=prices.per_msf,
         delivered_per_tonne=prices.delivered_per_tonne,

@@ -9,6 +9,8 @@ from tracker.desk.explanation import board_verdict, is_measured, offer_reasons, 
 from tracker.desk.verdict_json import number, verdict_object
 from tracker.trade.offer import GrammageFrom
 
+_FIGURES = ("per_tonne", "per_msf", "delivered_per_tonne", "delivered_per_msf")
+
 
 def offer_objects(comparison: Comparison, indices: Iterable[int]) -> list[dict[str, Any]]:
     """The OFFER objects of these indices, in their order; per_* in the chosen currency."""
@@ -33,6 +35,7 @@ def _offer(comparison: Comparison, index: int) -> dict[str, Any]:
         "below_kg": number(snapshot.below_kg[index]),
         "minimum_kg": number(snapshot.minimum_kg[index]),
         **_prices(comparison, index),
+        **_ranges(comparison, index),
         "rate": _rate(comparison, index),
         "lead_days": _lead(comparison, index),
         "valid_until": _day(snapshot.valid_until[index]),
@@ -45,15 +48,30 @@ def _offer(comparison: Comparison, index: int) -> dict[str, Any]:
 
 
 def _prices(comparison: Comparison, index: int) -> dict[str, float | None]:
-    snapshot, rate = comparison.snapshot, rate_used(comparison, index)
-    same = _name(snapshot.currencies, snapshot.currency[index]) == comparison.footing.currency
-    factor = 1.0 if same else float("nan") if rate is None else float(rate.factor)
-    return {
-        "per_tonne": number(snapshot.per_tonne[index] * factor),
-        "per_msf": number(snapshot.per_msf[index] * factor),
-        "delivered_per_tonne": number(snapshot.delivered_per_tonne[index] * factor),
-        "delivered_per_msf": number(snapshot.delivered_per_msf[index] * factor),
-    }
+    factor = _factor(comparison, index)
+    return {name: number(getattr(comparison.snapshot, name)[index] * factor) for name in _FIGURES}
+
+
+def _ranges(comparison: Comparison, index: int) -> dict[str, list[float] | None]:
+    """Between which figures each of the four lies where it rests on an estimated basis weight, else null."""
+    found: dict[str, list[float] | None] = {f"{name}_range": None for name in _FIGURES}
+    if comparison.ends is None or not comparison.snapshot.estimated[index]:
+        return found
+    factor = _factor(comparison, index)
+    for name in _FIGURES:
+        low, high = sorted(float(getattr(end, name)[index] * factor) for end in comparison.ends)
+        if high - low > 1e-9 * high:
+            found[f"{name}_range"] = [low, high]
+    return found
+
+
+def _factor(comparison: Comparison, index: int) -> float:
+    """What one unit of the offer's currency is in the chosen one, NaN where that is not known."""
+    snapshot = comparison.snapshot
+    if _name(snapshot.currencies, snapshot.currency[index]) == comparison.footing.currency:
+        return 1.0
+    rate = rate_used(comparison, index)
+    return float("nan") if rate is None else float(rate.factor)
 
 
 def _rate(comparison: Comparison, index: int) -> dict[str, Any] | None:

@@ -9,6 +9,7 @@ import numpy as np
 
 from tracker.desk.board_verdicts import verdicts_by_offer
 from tracker.desk.comparison import ChosenFooting, Comparison, Per
+from tracker.desk.estimates import at_either_end, between
 from tracker.desk.judging import Judged, judge_offers
 from tracker.desk.levels import levels
 from tracker.desk.measured_weights import at_measured_weight, measured_weights
@@ -43,8 +44,18 @@ def compare(desk: Desk, snapshot: Snapshot, footing: ChosenFooting) -> Compariso
     is_delivered = (is_delivered_figure(snapshot) & footing.delivered) | (snapshot.delivered == 1)
     judged = judge_offers(snapshot, footing, per_tonne, current & fits, is_delivered, levels(desk), rates)
     shown = fits & current if footing.current_only else fits
-    made = _comparison(snapshot, footing, shown, current, per_tonne, per_msf, is_delivered, judged)
+    made = _with_ranges(_comparison(snapshot, footing, shown, current, per_tonne, per_msf, is_delivered, judged), rates)
     return replace(made, board_verdicts=verdicts_by_offer(desk, snapshot, footing.as_of))
+
+
+def _with_ranges(made: Comparison, rates: RatesOn) -> Comparison:
+    ends = at_either_end(made.snapshot)
+    if ends is None:
+        none = np.full(len(made.snapshot), np.nan)
+        return replace(made, price_low=none, price_high=none)
+    which = 0 if made.footing.per is Per.TONNE else 1
+    low, high = between(*(prices_on(end, made.footing, rates)[which] for end in ends))
+    return replace(made, price_low=low, price_high=high, ends=ends)
 
 
 def prices_on(snapshot: Snapshot, footing: ChosenFooting, rates: RatesOn) -> tuple[Floats, Floats]:
