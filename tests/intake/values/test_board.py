@@ -378,3 +378,9 @@ def test_caliper_and_weight_in_one_cell():
     for text in ("345 µm / 250 g/m²", "345µm/250g/m²", "250 g/m² / 345 µm"):
         assert [reading.um for reading in find_calipers(text)] == [345]
         assert [reading.gsm for reading in find_weights(text)] == [250]
+
+
+def test_thousandths_of_an_inch_without_a_sign():
+    assert [reading.um for reading in find_calipers("CCNB .024 94 lb/MSF sheets 28x40")] == [Decimal("609.6")]
+    for text in ("USD 0.585 /lb", "$.024/lb", "price .035 per lb", ".018 x 40", "0.012 in plus"):
+        assert all(reading.said for reading in find_calipers(text))

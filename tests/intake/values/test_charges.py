@@ -2,7 +2,7 @@
 
 import pytest
 
-from tracker.intake.values.charges import ChargeKind, charge_header, find_charges
+from tracker.intake.values.charges import ChargeKind, beside_charges, charge_header, find_charges
 from tracker.intake.values.company import company_name
 from tracker.intake.values.delivery import find_delivery
 from tracker.trade.basis import Basis
@@ -151,3 +151,23 @@ def test_firms(text, name):
 )
 def test_titles_that_are_no_firm(text):
     assert company_name(text) is None
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "An energy surcharge of £35 per tonne is added to all prices.",
+        "Auf alle Preise wird ein Energiezuschlag von 35 €/t berechnet",
+        "Une surcharge énergie de 35 €/t s'ajoute à tous les prix",
+        "Energitillägg 35 SEK/ton tillkommer på alla priser",
+    ],
+)
+def test_a_charge_added_to_all_prices(text):
+    (charge,) = find_charges(text)
+    assert charge.kind is ChargeKind.ENERGY
+    assert [amount.value for amount in charge.amounts] == [35]
+
+
+def test_a_clause_keeps_its_unit_beside_a_charge():
+    assert beside_charges("Preise in EUR/t, zuzüglich 3,5 % Energiezuschlag") == "Preise in EUR/t"
+    assert beside_charges("Prices in EUR/t, delivered") == "Prices in EUR/t, delivered"

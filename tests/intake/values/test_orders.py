@@ -198,3 +198,21 @@ def test_loads_that_a_note_defines(text, expected):
 def test_what_a_pallet_weighs():
     (said,) = load_definitions("1 pallet = 800 kg")
     assert said.each.kg() == Decimal(800)
+
+
+def test_to_between_two_figures_is_no_ton():
+    assert read("5,000 to 20,000 lb") == kg("2267.96185", "9071.8474")
+    assert read("20+ MT", None) == kg(20000, None)
+
+
+def test_counted_truckloads_wait_for_what_one_weighs():
+    several = bracket_text("2-4 T/L")
+    assert several is not None
+    assert several.start is not None
+    assert several.end is not None
+    assert several.not_weight == "truckload"
+    assert [limit.amounts[0].value for limit in (several.start, several.end)] == [2, 4]
+    assert joined((several,))[0].unread
+    one = mass_text("40,000 lb")
+    assert one is not None
+    assert one.times(several.start).kg() == kilograms(80000, MassUnit.LB)

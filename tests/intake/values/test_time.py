@@ -332,3 +332,9 @@ def test_validity_cells():
     assert validity_text("30 days").last_day(list_date=date(2026, 5, 4)) == date(2026, 6, 3)
     assert validity_text("TBA").unread
     assert validity_text("") is None
+
+
+@pytest.mark.parametrize("text", ["week 24", "wk. 24", "KW 24", "w/c 24", "vecka 33", "semana 33", "sem. 33"])
+def test_a_week_of_the_calendar_is_no_wait(text):
+    assert lead_text(text) is None
+    assert lead_text("weeks: 4") is not None

@@ -9,8 +9,8 @@ from decimal import Decimal
 from functools import lru_cache
 from itertools import pairwise
 
-from tracker.intake.values.masses import Mass, mass_text
-from tracker.intake.values.numbers import SPACED_NUMBER
+from tracker.intake.values.masses import RANGE_TO, Mass, mass_text
+from tracker.intake.values.numbers import SPACED_NUMBER, number_readings
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import MassUnit
@@ -21,7 +21,8 @@ class Bracket:
     """One bracket as written. None is open. `not_weight`: 'truckload', 'pallet' … where no weight is given beside it.
 
     `end_included`: 'up to 20 t', '5–20 t'. `start_excluded`: 'over 20 t'. `alone`: a bare '5 t', which a row of price
-    breaks means as 'from 5 t'. `part_load`: less than a truckload.
+    breaks means as 'from 5 t'. `part_load`: less than a truckload. With `not_weight` the limits, if any, count loads
+    ('2-4 truckloads') and have no unit. `step`: what the last figure counts, where that is not its own last place.
     """
 
     words: str
@@ -31,6 +32,7 @@ class Bracket:
     start_excluded: bool = False
     alone: bool = False
     not_weight: str = ""
+    step: Mass | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,6 +46,9 @@ class KgBracket:
 
 _NUMBER = re.compile(rf"(?<![^\W\d])(?:{SPACED_NUMBER})")
 _LOADS = ("truckload", "part_load", "pallet", "roll", "sheets", "other_unit")
+_COUNTED = ("truckload", "pallet", "roll")
+# '20+ MT': the sign that means 'and more' stands before the unit.
+_PLUS_FIRST = re.compile(r"(\d)\s*\+\s*([^\W\d][\w/. ]*)$")
 
 
 @lru_cache(maxsize=8192)
@@ -53,17 +58,23 @@ def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
     Bare numbers take the header's `units`.
     """
     stripped = text.strip()
-    pieces = _pieces(stripped, units)
+    pieces = _pieces(_PLUS_FIRST.sub(r"\1 \2 +", stripped), units)
     if pieces is None:
         return None
     masses, gaps = pieces
     loads = [word for gap in gaps for word in gap if word in _LOADS]
     if not masses:
         return Bracket(stripped, not_weight=loads[0]) if loads else None
-    if any(mass is None for mass in masses) or (loads and loads[0] not in ("truckload", "part_load")):
-        return Bracket(stripped, not_weight=loads[0]) if loads else None
-    known = [mass for mass in masses if mass is not None]
-    return _from_signs(stripped, known, gaps, loads)
+    if any(not mass.units for mass in masses) or (loads and loads[0] not in ("truckload", "part_load")):
+        return _of_loads(stripped, masses, gaps, loads) if loads else None
+    return _from_signs(stripped, masses, gaps, loads)
+
+
+def _of_loads(words: str, masses: list[Mass], gaps: list[list[str]], loads: list[str]) -> Bracket:
+    """'2-4 truckloads': how many, to be weighed where the file says what one weighs."""
+    counted = loads[0] in _COUNTED and not any(mass.units for mass in masses)
+    bracket = _from_signs(words, masses, gaps, loads) if counted else None
+    return replace(bracket or Bracket(words), not_weight=loads[0])
 
 
 def _from_signs(words: str, masses: list[Mass], gaps: list[list[str]], loads: list[str]) -> Bracket | None:
@@ -90,8 +101,11 @@ def _from_signs(words: str, masses: list[Mass], gaps: list[list[str]], loads: li
     return Bracket(words, start=mass, alone=not loads)
 
 
-def _pieces(text: str, units: tuple[MassUnit, ...]) -> tuple[list[Mass | None], list[list[str]]] | None:
-    """The weights, and before, between and behind them the kinds of words; None where any word is not a bracket's."""
+def _pieces(text: str, units: tuple[MassUnit, ...]) -> tuple[list[Mass], list[list[str]]] | None:
+    """The weights, and before, between and behind them the kinds of words; None where any word is not a bracket's.
+
+    A number without any unit comes back as a weight without units.
+    """
     folded = fold(text)
     spans = []
     reached = 0
@@ -113,7 +127,7 @@ def _pieces(text: str, units: tuple[MassUnit, ...]) -> tuple[list[Mass | None], 
         # '5–20 t': the unit stands once.
         second = folded[spans[1][0] : spans[1][1]]
         own_units[0] = own_units[0] + " " + second[len(_number_of(second)) :].strip()
-    return [mass_text(piece, units) for piece in own_units], gaps
+    return [mass_text(piece, units) or Mass(number_readings(piece), ()) for piece in own_units], gaps
 
 
 def _number_of(piece: str) -> str:
@@ -123,6 +137,8 @@ def _number_of(piece: str) -> str:
 
 def _with_unit(folded: str, end: int) -> int:
     ahead = folded[end : end + 30]
+    if RANGE_TO.match(ahead) or _names_load(ahead):
+        return end
     # '40M lb': a thousand.
     shift = len(ahead) - len(re.sub(r"^\s?[mk]\s?(?=lb)", "", ahead))
     ahead = ahead[shift:]
@@ -134,6 +150,13 @@ def _with_unit(folded: str, end: int) -> int:
     ):
         return end
     return end + shift + unit.end
+
+
+def _names_load(ahead: str) -> bool:
+    """'T/L' is a truckload, though it begins like a ton."""
+    found = tokens(ahead)
+    match = phrases("bracket").at(found, 0) if found else None
+    return match is not None and match.value in _LOADS
 
 
 def _kinds(gap: str) -> list[str] | None:
@@ -202,6 +225,8 @@ def _step(bracket: Bracket) -> Decimal:
 
     In kg, with room for rounding.
     """
+    if bracket.step is not None:
+        return (bracket.step.kg() or Decimal(0)) * Decimal("1.01")
     end = bracket.end
     if end is None:
         return Decimal(0)

@@ -169,7 +169,19 @@ def find_calipers(text: str) -> tuple[CaliperReading, ...]:
             continue
         readings = _readings(one, one.unit, None, text[one.start : one.end])
         found += [reading for reading in readings if possible_for_board(reading.um)]
+    found = found or [_inches(text[match.start() : match.end()]) for match in _BARE_INCHES.finditer(folded)]
     return tuple({reading.um: reading for reading in found}.values())
+
+
+# 'CCNB .024 94 lb/MSF': three places behind a point that begin with a nought are inches, as printers write them.
+_BARE_INCHES = re.compile(
+    r"(?<![\d.,$€£¢±+/x-])(?<![$€£±+/x-] )0?\.0\d\d"
+    r"(?![\d.,])(?!\s*(?:[x%/$€£¢\"]|(?:[cm]?m|lbs?|kg|g|per|usd|eur|each|ea)\b))"
+)
+
+
+def _inches(words: str) -> CaliperReading:
+    return in_unit(Decimal("0" + words if words.startswith(".") else words), CaliperUnit.INCH, words, said=False)
 
 
 def _is_measure_of_a_sheet(folded: str, one: Measured) -> bool:

@@ -78,13 +78,18 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
 
     A clause must name one kind of charge and hold one amount; a discount or a payment term is none.
     """
-    found = []
-    for clause in clauses(text):
-        for part in re.split(r",(?!\d)|\band\b|\bund\b|\bet\b|\by\b|\boch\b", clause):
-            charge = _in_part(part.strip())
-            if charge is not None:
-                found.append(charge)
-    return tuple(found)
+    parts = (_in_part(part.strip()) for clause in clauses(text) for part in _PARTS.split(clause))
+    return tuple(charge for charge in parts if charge is not None)
+
+
+_PARTS = re.compile(r",(?!\d)|\b(?:and|und|et|y|och)\b")
+
+
+def beside_charges(clause: str) -> str:
+    """A clause without its parts that state a charge: 'EUR/t, plus 3 % energy surcharge' -> 'EUR/t'."""
+    parts = _PARTS.split(clause)
+    left = [part for part in parts if _in_part(part.strip()) is None]
+    return clause if len(left) == len(parts) else ", ".join(part.strip() for part in left)
 
 
 def _in_part(part: str) -> ChargeWords | None:

@@ -135,11 +135,14 @@ def header(text: str) -> Header:
     basis = unit.basis if unit is not None else None
     weights = weight_units(text) if currency is None else ()
     roles = header_roles(text)
+    bracket = bracket_text(text)
+    loads = bracket is not None and bracket.not_weight in ("truckload", "part_load")
     return Header(
         text=text,
         roles=roles,
         currency=currency,
-        basis=None if _names_no_basis(text, roles, weights) else basis,
+        # A truckload over a column is an order size, not what its price is per.
+        basis=None if loads or _names_no_basis(text, roles, weights) else basis,
         caliper_unit=caliper_unit(text),
         weight_units=weights,
         mass_units=find_mass_units(text),
@@ -148,7 +151,7 @@ def header(text: str) -> Header:
         percent="%" in text or bool(phrases("percent").find(text)),
         vat_included=_with_vat(text),
         delivery=find_delivery(text),
-        bracket=bracket_text(text),
+        bracket=bracket,
         grade=find_grade(text),
         calipers=find_calipers(text),
         weights=find_weights(text),

@@ -119,8 +119,13 @@ def _parts(text: str) -> tuple[list[Decimal], list[str], bool, bool] | None:
             stock = True
         elif match.value == "upper":
             upper = True
-        elif match.value != "filler" and match.value not in units:
-            units.append(match.value)
+        elif match.value != "filler":
+            after = found[match.after][0] if match.after < len(found) else ":"
+            if match.value == LeadUnit.WEEK and not counts and after not in ":)]":
+                # 'Week 33' is a week of the calendar; 'weeks: 4' counts them.
+                return None
+            if match.value not in units:
+                units.append(match.value)
         place = match.after
     return counts, units, stock, upper
 

@@ -6,7 +6,7 @@ from functools import lru_cache
 
 from tracker.intake.values.brackets import Bracket, bracket_text
 from tracker.intake.values.lead import clauses
-from tracker.intake.values.masses import Mass, find_masses
+from tracker.intake.values.masses import Mass, mass_text
 from tracker.intake.words.lists import phrases
 
 _LOADS = ("truckload", "part_load", "pallet", "roll")
@@ -48,9 +48,10 @@ def _definition(part: str) -> LoadDefinition | None:
     sign = _SIGN.match(part[named[-1].end :].lstrip(" )."))
     if sign is None:
         return None
-    masses = find_masses(sign["rest"])
     if kind in ("pallet", "roll"):
-        return LoadDefinition(kind, part, each=masses[0]) if len(masses) == 1 else None
+        # 'max. 1,000 kg' or 'about 800 kg' define nothing.
+        each = mass_text(sign["rest"].strip(" .)"))
+        return LoadDefinition(kind, part, each=each) if each is not None else None
     bracket = bracket_text(sign["rest"].strip())
     if bracket is None or bracket.not_weight:
         return None

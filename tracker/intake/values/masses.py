@@ -45,6 +45,17 @@ class Mass:
     def _units(self, ton: MassUnit | None) -> tuple[MassUnit, ...]:
         return (ton,) if ton is not None and ton in self.units and len(self.units) > 1 else self.units
 
+    def times(self, count: "Mass") -> "Mass":
+        """So many of this weight: '2' truckloads of 40,000 lb."""
+        one = tuple(amount for amount in self.amounts if self._orders(amount)) or self.amounts
+        amounts = tuple(
+            NumberReading(amount.value * many.value, amount.decimal_sign) for amount in one for many in count.amounts
+        )
+        return Mass(amounts, self.units, self.words, self.metric_hint)
+
+    def _orders(self, amount: NumberReading) -> bool:
+        return any(_SMALLEST_KG <= kilograms(amount.value, unit) <= _LARGEST_KG for unit in self.units)
+
     @property
     def ambiguous_ton(self) -> bool:
         return len(self.units) > 1
@@ -68,6 +79,8 @@ def find_mass_units(text: str) -> tuple[MassUnit, ...]:
 
 
 _NUMBER = re.compile(SPACED_NUMBER)
+# '5,000 to 20,000 lb': the English word, not the German ton.
+RANGE_TO = re.compile(r"\s*to\b\W*\d")
 
 
 @lru_cache(maxsize=16384)
@@ -98,6 +111,8 @@ def find_masses(text: str) -> tuple[Mass, ...]:
     folded = fold(text)
     found: list[Mass] = []
     for match in _NUMBER.finditer(folded):
+        if RANGE_TO.match(folded[match.end() :]):
+            continue
         unit = (
             phrases("basis").at(tokens(folded[match.end() : match.end() + 24]), 0)
             if match.end() < len(folded)

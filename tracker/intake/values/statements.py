@@ -6,7 +6,7 @@ from enum import StrEnum
 from functools import lru_cache
 
 from tracker.intake.values.basis import BasisReading, ton_definition
-from tracker.intake.values.charges import ChargeWords, find_charges
+from tracker.intake.values.charges import ChargeWords, beside_charges, find_charges
 from tracker.intake.values.currency import CurrencyReading
 from tracker.intake.values.dates import DateReading, find_dates
 from tracker.intake.values.delivery import Delivery, find_delivery
@@ -104,11 +104,9 @@ def statements(text: str) -> tuple[Statement, ...]:
 
 def _all(text: str) -> Iterator[Statement]:
     # A charge's own currency and basis are not the price's.
-    charges = find_charges(text)
-    yield from charges
+    yield from find_charges(text)
     for clause in clauses(text):
-        if not any(charge.amounts for charge in find_charges(clause)):
-            yield from _price_says(clause)
+        yield from _price_says(beside_charges(clause))
         yield from _board_says(clause)
     for said in (find_delivery(text), validity(text), find_lead(text)):
         if said is not None:
@@ -164,7 +162,8 @@ def says(text: str) -> frozenset[Remark]:
         if remark in (Remark.TOTAL, Remark.INDEX):
             matches = [match for match in matches if match.first <= (1 if remark is Remark.INDEX else 0)]
         elif remark is Remark.SUPERSEDED:
-            replaced = [match.start for match in phrases("replaces").find(text)]
+            # 'Ersetzt Liste 4' replaces another; 'Liste 4, ersetzt' is replaced.
+            replaced = [match.start for match in phrases("replaces").find(text) if text[match.end :].strip(" .)")]
             matches = [match for match in matches if not any(start <= match.start for start in replaced)]
         if matches:
             found.add(remark)
