@@ -1,5 +1,6 @@
 """Market levels as the user sets them: dated, per grade, each with its source."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
@@ -13,7 +14,10 @@ from tracker.store.types import exact_values, join
 
 @dataclass(frozen=True, slots=True)
 class Level:
-    """A grade's price per tonne on a day. `spread`: per cent up and down that still is its band (None: not said)."""
+    """A grade's price per tonne on a day. `spread`: per cent up and down that still is its band (None: not said).
+
+    index: the published price index that carries it forward, as (day, value) in order of day; index_name: what it is.
+    """
 
     id: int
     grade: str
@@ -22,6 +26,8 @@ class Level:
     currency: str
     source: str
     spread: Decimal | None
+    index_name: str = ""
+    index: tuple[tuple[date, Decimal], ...] = ()
 
 
 def listing(connection: Connection) -> tuple[Level, ...]:
@@ -36,6 +42,8 @@ def listing(connection: Connection) -> tuple[Level, ...]:
             row["currency"],
             row["source"],
             row["spread_percent"],
+            row["index_name"],
+            tuple((date.fromisoformat(day), Decimal(value)) for day, value in row["index_points"] or ()),
         )
         for row in rows
     )
@@ -48,9 +56,17 @@ def put(pen: Pen, grade: str, on: date, per_tonne: Decimal, currency: str, sourc
         "currency": currency,
         "source": source,
         "spread_percent": spread,
+        "index_name": "",
+        "index_points": None,
     }
     there = select(level.c.id).where(level.c.grade == grade, level.c.on_day == on)
     earlier = pen.connection.execute(there).scalar()
     if earlier is not None:
         return pen.update(level, earlier, values)
     return pen.insert(level, {"grade": grade, "on_day": on, **values})[1]
+
+
+def carry_by(pen: Pen, level_id: int, name: str, index: Sequence[tuple[date, Decimal]]) -> int:
+    """Lets a price index carry a level forward; gives the log's entry."""
+    points = [[day.isoformat(), format(value, "f")] for day, value in index]
+    return pen.update(level, level_id, {"index_name": name, "index_points": points})

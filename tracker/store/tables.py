@@ -165,8 +165,23 @@ level = _table(
     Column("currency", Text, nullable=False),
     Column("source", Text, nullable=False),
     Column("spread_percent", Measure),
+    # The published price index that carries the level forward: its name and [day, value] as text, in order of day.
+    _words("index_name"),
+    Column("index_points", JSON(none_as_null=True)),
     UniqueConstraint("grade", "on_day"),
     CheckConstraint("per_tonne_units > 0", name="per_tonne_positive"),
+)
+
+grade_ratio = _table(
+    # What the user says of a grade's price beside the reference grade's, in place of resources/bands.toml.
+    "grade_ratio",
+    Column("grade", Text, nullable=False),
+    Column("on_day", Date, nullable=False),
+    *exact_columns("low"),
+    *exact_columns("high"),
+    Column("source", Text, nullable=False),
+    UniqueConstraint("grade", "on_day"),
+    CheckConstraint("low_units > 0", name="low_positive"),
 )
 
 rate = _table(
