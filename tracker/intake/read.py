@@ -39,6 +39,7 @@ def read_with_grids(
 
 def read_workbook(workbook: Workbook, answers: Answers) -> Reading:
     """Understands a workbook that is already open. Pure: the same workbook and answers give the same reading."""
+    from tracker.intake.offers.marked import lines_of
     from tracker.intake.offers.workbook import read_offers
     from tracker.intake.questions import questions_of
 
@@ -49,7 +50,7 @@ def read_workbook(workbook: Workbook, answers: Answers) -> Reading:
         workbook.sha256,
         None,
         found.vendor,
-        tuple(draft.line() for draft in found.drafts),
+        tuple(lines_of(found.drafts, found.layouts)),
         passed,
         questions_of(found.drafts),
     )

@@ -7,6 +7,7 @@ from decimal import Decimal
 from enum import StrEnum
 
 from tracker.trade.basis import Basis, BoardMeasure
+from tracker.trade.layout import Layout
 
 
 class State(StrEnum):
@@ -185,8 +186,9 @@ class Answers:
     Keys of `settled`: 'vendor', 'currency' (ISO code), 'ton' ('short'|'metric'), 'weight-basis' ('msf'|'3000ft2'),
     'decimal' ('.'|','), 'date-order' ('dmy'|'mdy'), 'basis' or 'basis:<words>' (a Basis value),
     'grade:<words casefolded>' (a grade code), 'bracket:<words>' ('from_kg:below_kg'). An answer never overrules what
-    the sheet says; it settles what the sheet leaves open.
+    the sheet says; it settles what the sheet leaves open. `layouts`: tables marked by hand, used where they fit.
     """
 
     settled: Mapping[str, str] = field(default_factory=dict)
     received: date | None = None
+    layouts: tuple[Layout, ...] = ()

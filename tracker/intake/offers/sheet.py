@@ -10,6 +10,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import head_text
 from tracker.intake.tables.table import SheetTables, Table, Words
 from tracker.intake.values.header import Role
+from tracker.trade.layout import Layout
 
 _READ_AT_MOST = 3000
 """Rows of a table that are looked at for what they tell about the file as a whole."""
@@ -34,10 +35,11 @@ class ReadTable:
 
 @dataclass
 class ReadSheet:
-    """One sheet: its tables with columns, and its texts."""
+    """One sheet: its tables with columns, and its texts. `layout`: what it was read by, where a person marked it."""
 
     found: SheetTables
     tables: tuple[ReadTable, ...]
+    layout: Layout | None = None
 
     @property
     def name(self) -> str:

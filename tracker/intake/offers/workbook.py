@@ -9,6 +9,7 @@ from tracker.intake.grid import Cell, Grid, Workbook
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts, facts_of
 from tracker.intake.offers.lines import TableReader
+from tracker.intake.offers.marked import marked_sheet
 from tracker.intake.offers.money import Claimed, unit_of_format, unit_of_text
 from tracker.intake.offers.pass_over import outdated_sheets, passed_table, passed_whole
 from tracker.intake.offers.said import Said
@@ -20,23 +21,28 @@ from tracker.intake.tables.find import find_tables
 from tracker.intake.tables.table import Words
 from tracker.intake.tables.view import view_of
 from tracker.intake.values.header import Role
+from tracker.trade.layout import Layout
 from tracker.trade.offer import Answers, PassedOver
 
 
 @dataclass
 class WorkbookOffers:
-    """Drafts in the order of the sheets, what was passed over, and the vendor where the file names just one."""
+    """Drafts in the order of the sheets, what was passed over, and the vendor where the file names just one.
+
+    `layouts`: the sheets that were read by a layout marked by hand.
+    """
 
     drafts: list[Draft] = field(default_factory=list)
     passed: list[PassedOver] = field(default_factory=list)
     vendor: str | None = None
+    layouts: dict[str, Layout] = field(default_factory=dict)
 
 
 def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
     """Every offer of every sheet."""
-    sheets = [_read_sheet(grid) for grid in workbook.grids]
+    sheets = [marked_sheet(grid, workbook.sha256, answers.layouts) or _read_sheet(grid) for grid in workbook.grids]
     facts = facts_of(sheets, answers)
-    found = WorkbookOffers()
+    found = WorkbookOffers(layouts={sheet.name: sheet.layout for sheet in sheets if sheet.layout is not None})
     file_vendor = _file_vendor(sheets, answers)
     found.vendor = file_vendor.value if file_vendor is not None else None
     for sheet in sheets:

@@ -1,0 +1,137 @@
+"""Layouts marked by hand: the sheet they were marked in, the vendor's next one, and those they must not be used for."""
+
+from dataclasses import replace
+from datetime import date
+from decimal import Decimal
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from tracker.intake.grid import Cell, Grid, Workbook
+from tracker.intake.read import read_workbook
+from tracker.intake.values.header import Role
+from tracker.trade.basis import Basis
+from tracker.trade.layout import (
+    LAYOUT_SAID,
+    MARKED_ROLES,
+    NOT_USED,
+    Layout,
+    MarkedColumn,
+    layout_from_plain,
+    layout_to_plain,
+)
+from tracker.trade.offer import Answers, Reading, State
+
+HEADS = ("Qxz", "Zuv", "Pli", "Kof", "Bem")
+ROWS = (
+    ("Vexholm Papir", "", "", "", ""),
+    HEADS,
+    ("Fenlight", "SBS", 18, 330, 1240),
+    ("Fenlight", "SBS", 20, 360, 1230),
+    ("Dusk", "URB", 20, 400, 630),
+    ("Zzz notes", "", "", "", ""),
+)
+LAYOUT = Layout(
+    "P",
+    "first",
+    (
+        MarkedColumn(0, "product"),
+        MarkedColumn(1, "grade"),
+        MarkedColumn(2, "caliper", "pt"),
+        MarkedColumn(3, "weight", "g/m2"),
+        MarkedColumn(4, "price", "tonne"),
+    ),
+    first_row=2,
+    header_row=1,
+    last_row=4,
+    heads=tuple(enumerate(HEADS)),
+    end_words="Zzz notes",
+    currency="EUR",
+    marked_on=date(2026, 11, 25),
+)
+
+
+def read(rows, *layouts: Layout, sha256: str = "first") -> Reading:
+    cells = {
+        (row, column): Cell(row, column, value if isinstance(value, str) else Decimal(value), str(value), "General")
+        for row, values in enumerate(rows)
+        for column, value in enumerate(values)
+        if value != ""
+    }
+    return read_workbook(Workbook("f.xlsx", sha256, "xlsx", (Grid("P", cells),)), Answers(layouts=layouts))
+
+
+def test_what_nothing_understands_is_read_as_it_was_marked() -> None:
+    assert not any(line.state is State.ACCEPTED for line in read(ROWS).lines)
+    lines = read(ROWS, LAYOUT).lines
+    assert [(line.offer.grade, line.offer.price, line.offer.currency, line.offer.basis) for line in lines] == [
+        ("SBS", Decimal(1240), "EUR", Basis.TONNE),
+        ("SBS", Decimal(1230), "EUR", Basis.TONNE),
+        ("URB", Decimal(630), "EUR", Basis.TONNE),
+    ]
+    assert {line.state for line in lines} == {State.ACCEPTED}
+    assert lines[0].offer.caliper_um == Decimal("457.2")
+    said = {piece.field: piece for piece in lines[0].evidence}
+    assert (said["currency"].said_by, said["currency"].words) == (LAYOUT_SAID, "EUR per tonne")
+    assert said["layout"].words == "marked on 2026-11-25"
+
+
+def test_the_next_sheet_fits_though_it_begins_lower_and_is_longer() -> None:
+    rows = (("", ""), *ROWS[:4], ("New", "FBB", 16, 250, 1100), *ROWS[4:])
+    lines = read(rows, LAYOUT, sha256="second").lines
+    assert [line.offer.source.cell for line in lines] == ["E4", "E5", "E6", "E7"]
+
+
+@pytest.mark.parametrize(
+    "rows",
+    [
+        pytest.param((ROWS[0], ("Qxz", "Zuv", "Pli", "Bem", "Kof"), *ROWS[2:]), id="two columns changed places"),
+        pytest.param((ROWS[0], (*HEADS, "Tak"), *ROWS[2:]), id="a column more"),
+        pytest.param((ROWS[0], HEADS[:4], *ROWS[2:]), id="a head less"),
+        pytest.param(ROWS[:5], id="no end to be found"),
+        pytest.param(ROWS[2:], id="no header row"),
+    ],
+)
+def test_a_sheet_that_does_not_fit_for_certain_speaks_for_itself(rows) -> None:
+    assert read(rows, LAYOUT, sha256="second") == read(rows, sha256="second")
+
+
+def test_a_layout_without_a_header_row_serves_its_own_file_only() -> None:
+    alone = replace(LAYOUT, header_row=None, heads=())
+    assert not alone.serves_others
+    assert len(read(ROWS, alone).lines) == 3
+    assert read(ROWS, alone, sha256="second") == read(ROWS, sha256="second")
+
+
+def test_the_sheets_own_words_come_before_what_was_marked() -> None:
+    dollars = (("Vexholm Papir. All prices in USD per short ton.", "", "", "", ""), *ROWS[1:])
+    reading = read(dollars, LAYOUT)
+    assert {line.state for line in reading.lines} == {State.QUESTION}
+    assert any("different currencies" in question.text for question in reading.questions)
+
+
+def test_a_grade_marked_for_the_whole_table_is_said_to_be_marked() -> None:
+    columns = tuple(column for column in LAYOUT.columns if column.role not in ("grade", "product"))
+    lines = read(ROWS, replace(LAYOUT, columns=columns, grade="CRB")).lines
+    assert {line.offer.grade for line in lines} == {"CRB"}
+    assert next(piece for piece in lines[0].evidence if piece.field == "grade").said_by == LAYOUT_SAID
+
+
+def test_the_reader_knows_every_role_and_unit_that_can_be_marked() -> None:
+    for marked in MARKED_ROLES:
+        assert marked.role == NOT_USED or Role(marked.role)
+        for unit, words in marked.units:
+            column = MarkedColumn(4, marked.role, unit)
+            assert column.words.endswith(words)
+            assert read(ROWS, replace(LAYOUT, columns=(column,))) is not None
+
+
+@given(
+    st.lists(st.tuples(st.integers(0, 16_383), st.text(max_size=20)), max_size=6),
+    st.one_of(st.none(), st.integers(0, 10**6)),
+    st.one_of(st.none(), st.dates()),
+)
+def test_a_layout_comes_back_as_it_was_kept(heads, row, day) -> None:
+    made = replace(LAYOUT, heads=tuple(heads), header_row=row, last_row=row, marked_on=day)
+    assert layout_from_plain(layout_to_plain(made)) == made

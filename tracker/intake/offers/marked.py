@@ -1,0 +1,44 @@
+"""Sheets read by a layout that was marked by hand, and lines that say so."""
+
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import replace
+
+from tracker.intake.columns.marked import BY_HAND, named_columns
+from tracker.intake.grid import Grid
+from tracker.intake.offers.draft import Draft
+from tracker.intake.offers.sheet import ReadSheet, ReadTable
+from tracker.intake.tables.marked import fitting, marked_table
+from tracker.intake.tables.view import view_of
+from tracker.trade.layout import LAYOUT_SAID, Layout
+from tracker.trade.offer import Evidence, Line
+
+
+def marked_sheet(grid: Grid, sha256: str, layouts: Sequence[Layout]) -> ReadSheet | None:
+    """The sheet as a layout has it; None where none fits, and the sheet speaks for itself."""
+    view = view_of(grid)
+    layout = fitting(view, sha256, layouts)
+    if layout is None:
+        return None
+    found = marked_table(view, sha256, layout)
+    table = found.tables[0]
+    return ReadSheet(found, (ReadTable(table, named_columns(table, layout)),), layout)
+
+
+def lines_of(drafts: Iterable[Draft], layouts: Mapping[str, Layout]) -> Iterator[Line]:
+    """The finished lines; those of a sheet in `layouts` say by which layout they were read."""
+    for draft in drafts:
+        layout = layouts.get(draft.sheet)
+        yield draft.line() if layout is None else _by_hand(draft.line(), layout)
+
+
+def _by_hand(line: Line, layout: Layout) -> Line:
+    """The line with what only the layout says put down to the layout, and the layout named."""
+    day = f"marked on {layout.marked_on.isoformat()}" if layout.marked_on else "marked by hand"
+    evidence = [_owned(piece) for piece in line.evidence]
+    return replace(line, evidence=(*evidence, Evidence("layout", LAYOUT_SAID, day)))
+
+
+def _owned(piece: Evidence) -> Evidence:
+    if not piece.words.endswith(BY_HAND):
+        return piece
+    return replace(piece, said_by=LAYOUT_SAID, words=piece.words.removesuffix(BY_HAND))

@@ -1,0 +1,91 @@
+"""Tables that a person marked by hand: found again in a sheet by the words of its header row, and cut out as marked."""
+
+from collections.abc import Sequence
+
+from tracker.intake.grid import Cell
+from tracker.intake.tables.body import body_of
+from tracker.intake.tables.heads import PRICE_ROLES
+from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
+from tracker.intake.tables.view import View
+from tracker.intake.tables.words import words_of
+from tracker.intake.words.fold import fold
+from tracker.trade.layout import Layout
+
+_PRICED = frozenset(role.value for role in PRICE_ROLES)
+
+
+def fitting(view: View, sha256: str, layouts: Sequence[Layout]) -> Layout | None:
+    """The first layout that this sheet can be read by: the one marked in it, else one whose header row it repeats."""
+    for layout in layouts:
+        if _marked_here(view, sha256, layout) or _span(view, layout) is not None:
+            return layout
+    return None
+
+
+def marked_table(view: View, sha256: str, layout: Layout) -> SheetTables:
+    """The sheet's one table as the layout has it, and everything else that the sheet says."""
+    if _marked_here(view, sha256, layout):
+        header, first, last = layout.header_row, layout.first_row, layout.last_row
+    else:
+        span = _span(view, layout)
+        assert span is not None
+        header, first, last = span
+    inside = [row for row in view.order if row >= first and (last is None or row <= last)]
+    body = body_of(view, inside, frozenset(one.index for one in layout.columns if one.role in _PRICED))
+    columns = tuple(HeadedColumn(one.index, _heads(view, one.index, header, first)) for one in layout.columns)
+    top = first if header is None else header
+    end = body.rows[-1].index if body.rows else first
+    around = [row for row in view.order if row < top or (last is not None and row > last)]
+    table = Table(view, columns, body.rows, top, end, tuple(_stated(view, layout, top)))
+    return SheetTables(view, (table,), tuple(words_of(view, [*around, *body.after])))
+
+
+def marked_words(layout: Layout) -> str:
+    """The grade that the user says the whole table is, as a text that says it was marked."""
+    return f"{layout.grade}, as you marked it" if layout.grade else ""
+
+
+def _stated(view: View, layout: Layout, row: int) -> list[Words]:
+    text = marked_words(layout)
+    return [Words(view.sheet, row, Cell(row, 0, text, text), text)] if text else []
+
+
+def _marked_here(view: View, sha256: str, layout: Layout) -> bool:
+    return layout.of_file == sha256 and layout.sheet == view.sheet
+
+
+def _heads(view: View, column: int, header: int | None, first: int) -> tuple[Cell, ...]:
+    """The header cell of a column and what stands between it and the first offer, such as a unit row."""
+    if header is None:
+        return ()
+    cells = (view.spread_cell(row, column) for row in range(header, first))
+    return tuple(cell for cell in cells if cell is not None)
+
+
+def _span(view: View, layout: Layout) -> tuple[int, int, int | None] | None:
+    """Header row, first and last row of the layout's table in another file; None where it does not fit for certain."""
+    if not layout.serves_others or layout.header_row is None:
+        return None
+    wanted = {column: _plain(text) for column, text in layout.heads}
+    header = next((row for row in view.order if _says(view, row) == wanted), None)
+    if header is None:
+        return None
+    first = header + layout.first_row - layout.header_row
+    if layout.last_row is None or not layout.end_words:
+        return header, first, None
+    ended = next((row for row in view.order if row >= first and _begins(view, row) == _plain(layout.end_words)), None)
+    return None if ended is None else (header, first, ended - 1)
+
+
+def _says(view: View, row: int) -> dict[int, str]:
+    return {column: _plain(cell.text) for column, cell in view.rows[row].items()}
+
+
+def _begins(view: View, row: int) -> str:
+    """The first text of a row."""
+    cells = view.rows[row]
+    return _plain(cells[min(cells)].text)
+
+
+def _plain(text: str) -> str:
+    return " ".join(fold(text).split())
