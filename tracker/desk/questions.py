@@ -7,9 +7,9 @@ from datetime import UTC, datetime
 from typing import TYPE_CHECKING
 
 from tracker.desk.edits import Edit, writing
-from tracker.desk.take_in import Stored, TakenIn, keep_answers, read_bytes
+from tracker.desk.take_in import Stored, TakenIn, answers_kept, keep_answers, read_bytes, settled_to_keep
 from tracker.desk.trouble import Trouble
-from tracker.trade.offer import Answers, Reading, State
+from tracker.trade.offer import Reading, State
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
@@ -83,7 +83,8 @@ def _read_with(desk: Desk, asked: OpenQuestion, value: str) -> TakenIn:
     with desk.store.reading() as connection:
         name, received, earlier = files.answers_of(connection, asked.file_id)
         content = files.content(connection, asked.file_id)
-    answers = Answers({**earlier, asked.question.key: value}, received)
+    kept = answers_kept(earlier, received)
+    answers = replace(kept, settled={**kept.settled, asked.question.key: value})
     return read_bytes(desk, name, content, answers)
 
 
@@ -92,7 +93,7 @@ def _add_settled(desk: Desk, asked: OpenQuestion, taken: TakenIn, remember: dict
 
     reading = taken.reading
     with writing(desk, f"answered: {asked.question.text}") as pen:
-        added = files.add_settled(pen, asked.file_id, reading, taken.answers.settled)
+        added = files.add_settled(pen, asked.file_id, reading, settled_to_keep(taken.answers))
         keep_answers(pen, _named(reading, asked.vendor), remember, {asked.question.key: asked.question.words})
     waiting = sum(line.state is not State.ACCEPTED for line in reading.lines)
     return Stored(asked.file_id, added, waiting, len(reading.questions))

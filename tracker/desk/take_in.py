@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import hashlib
+import json
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from datetime import date
@@ -12,6 +13,7 @@ from typing import TYPE_CHECKING
 from tracker.desk.collecting import no_collecting
 from tracker.desk.edits import writing
 from tracker.desk.trouble import Trouble
+from tracker.trade.layout import layout_from_plain, layout_to_plain
 from tracker.trade.offer import Answers, Reading, State
 
 if TYPE_CHECKING:
@@ -67,10 +69,14 @@ def read(desk: Desk | None, path: Path, answers: Answers | None = None, manner: 
 
 
 def read_again(desk: Desk | None, taken: TakenIn, answers: Answers, manner: Manner | None = None) -> TakenIn:
-    """The same bytes read with other answers."""
+    """The same bytes read with other answers; what is remembered for the vendor serves where `answers` are silent."""
     if taken.sheets is not None and _is_small(taken.sheets):
-        reading = _read_open(taken.sheets, answers, _today(desk))
-        return replace(taken, reading=reading, answers=answers)
+        sheets = taken.sheets
+        reading = _read_open(sheets, answers, _today(desk))
+        known = answers if desk is None else _known(desk, reading, answers)
+        if known != answers:
+            reading = _read_open(sheets, known, _today(desk))
+        return replace(taken, reading=reading, answers=known)
     wanted = manner or Manner(show=taken.sheets is not None)
     return read_bytes(desk, taken.reading.file, taken.content, answers, wanted)
 
@@ -85,10 +91,14 @@ def read_bytes(desk: Desk | None, name: str, content: bytes, answers: Answers, m
         return _understand(desk, path, content, answers, manner or Manner())
 
 
-def store(desk: Desk, taken: TakenIn, remember: Mapping[str, str] | None = None) -> Stored:
-    """Stores a file with all its accepted offers, or none of it; keeps the answers in `remember` for the vendor.
+def store(
+    desk: Desk, taken: TakenIn, remember: Mapping[str, str] | None = None, words: Mapping[str, str] | None = None
+) -> Stored:
+    """Stores a file with all its accepted offers, or none of it.
 
-    The same bytes again add nothing. Trouble if the file could not be read or the database refuses.
+    The answers in `remember` are kept for the vendor with the sheet's own `words` that they answered, and so is a
+    layout that was marked in this file. The same bytes again add nothing. Trouble if the file could not be read or
+    the database refuses.
     """
     from tracker.store import files
 
@@ -101,8 +111,9 @@ def store(desk: Desk, taken: TakenIn, remember: Mapping[str, str] | None = None)
         if earlier is not None:
             return Stored(earlier, 0, 0, 0, already=True)
         received = taken.answers.received or desk.today
-        file_id = files.add(pen, reading, taken.content, received, taken.answers.settled)
-        keep_answers(pen, reading, remember or {})
+        file_id = files.add(pen, reading, taken.content, received, settled_to_keep(taken.answers))
+        keep_answers(pen, reading, remember or {}, words)
+        _keep_layouts(pen, taken)
     return Stored(file_id, accepted, len(reading.lines) - accepted, len(reading.questions))
 
 
@@ -117,6 +128,34 @@ def keep_answers(
     for key, value in remember.items():
         if key != "vendor":
             kept.remember(pen, reading.vendor, key, value, (words or {}).get(key, ""))
+
+
+def _keep_layouts(pen: Pen, taken: TakenIn) -> None:
+    """Remembers a layout that was marked in this file, where the vendor is known and another file can fit it."""
+    from tracker.store import layouts
+
+    for layout in taken.answers.layouts or ():
+        if taken.reading.vendor and layout.of_file == taken.reading.sha256 and layout.serves_others:
+            layouts.remember(pen, taken.reading.vendor, layout)
+
+
+_LAYOUTS = "layouts"
+"""Beside the answers a file was read with stand the layouts, as JSON text, so that it can be read the same again."""
+
+
+def settled_to_keep(answers: Answers) -> dict[str, str]:
+    """All that took part in a reading, as it is kept with the file."""
+    settled = dict(answers.settled)
+    if answers.layouts:
+        settled[_LAYOUTS] = json.dumps([layout_to_plain(layout) for layout in answers.layouts])
+    return settled
+
+
+def answers_kept(settled: Mapping[str, str], received: date | None) -> Answers:
+    """What settled_to_keep made, as answers again."""
+    plain = json.loads(settled.get(_LAYOUTS, "[]"))
+    layouts = tuple(layout_from_plain(layout) for layout in plain)
+    return Answers({key: value for key, value in settled.items() if key != _LAYOUTS}, received, layouts)
 
 
 def workbook(content: bytes, name: str) -> Workbook:
@@ -143,11 +182,11 @@ def _understand(desk: Desk | None, path: Path, content: bytes, given: Answers, m
         reading = Reading(path.name, reading.sha256, changed)
     if desk is None or reading.unreadable:
         return TakenIn(reading, content, given, sheets=sheets)
-    answers = given
-    # Remembered answers settle what a sheet leaves open, so a sheet without questions needs no second look.
-    if reading.questions and reading.vendor:
-        answers = _with_remembered(desk, reading.vendor, given)
-        if answers.settled != given.settled:
+    answers = _known(desk, reading, given)
+    if answers != given:
+        if sheets is not None and _is_small(sheets):
+            reading = _read_open(sheets, answers, _today(desk))
+        else:
             reading, sheets = _read_sheet(path, answers, _today(desk), manner)
     return TakenIn(reading, content, answers, _imported_on(desk, reading.sha256), sheets)
 
@@ -183,13 +222,18 @@ def _is_small(sheets: Workbook) -> bool:
     return sum(len(grid.cells) for grid in sheets.grids) <= _SMALL_CELLS
 
 
-def _with_remembered(desk: Desk, vendor: str, given: Answers) -> Answers:
+def _known(desk: Desk, reading: Reading, given: Answers) -> Answers:
+    """What was given, with the vendor's layouts, and its remembered answers where the sheet leaves something open."""
     from tracker.store import answers as kept
+    from tracker.store import layouts
 
+    if reading.vendor is None or reading.unreadable:
+        return given
     with desk.store.reading() as connection:
-        remembered = kept.of_vendor(connection, vendor)
-    settled: dict[str, str] = {**remembered, **given.settled}
-    return replace(given, settled=settled)
+        # Remembered answers settle what a sheet leaves open, so a sheet without questions needs none.
+        remembered = kept.of_vendor(connection, reading.vendor) if reading.questions else {}
+        marked = layouts.of_vendor(connection, reading.vendor) if given.layouts is None else ()
+    return replace(given, settled={**remembered, **given.settled}, layouts=marked or given.layouts)
 
 
 def _imported_on(desk: Desk, sha256: str) -> date | None:

@@ -40,7 +40,9 @@ class WorkbookOffers:
 
 def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
     """Every offer of every sheet."""
-    sheets = [marked_sheet(grid, workbook.sha256, answers.layouts) or _read_sheet(grid) for grid in workbook.grids]
+    sheets = [
+        marked_sheet(grid, workbook.sha256, answers.layouts or ()) or _read_sheet(grid) for grid in workbook.grids
+    ]
     facts = facts_of(sheets, answers)
     found = WorkbookOffers(layouts={sheet.name: sheet.layout for sheet in sheets if sheet.layout is not None})
     file_vendor = _file_vendor(sheets, answers)
