@@ -171,3 +171,8 @@ def test_a_charge_added_to_all_prices(text):
 def test_a_clause_keeps_its_unit_beside_a_charge():
     assert beside_charges("Preise in EUR/t, zuzüglich 3,5 % Energiezuschlag") == "Preise in EUR/t"
     assert beside_charges("Prices in EUR/t, delivered") == "Prices in EUR/t, delivered"
+
+
+def test_a_board_is_no_firm_and_a_desk_is_no_name():
+    assert company_name("Unbleached Kraft Paperboard") is None
+    assert company_name("From: sales desk, Hobbin & Crake Paperboard LLC") == "Hobbin & Crake Paperboard LLC"

@@ -26,7 +26,7 @@ def row_words(view: View, row: int) -> list[Words]:
         if not said:
             continue
         if label is not None:
-            text = f"{label.text.strip()} {said}"
+            text = f"{_labelled(found[-1].text, label)} {said}"
             found[-1] = Words(view.sheet, row, label, text)
         else:
             found.append(Words(view.sheet, row, cell, said))
@@ -35,6 +35,12 @@ def row_words(view: View, row: int) -> list[Words]:
         if label is not None and label is not cell and len(said) > 40:
             label = None
     return found
+
+
+def _labelled(said: str, label: Cell) -> str:
+    """What is collected so far; a bare label takes the colon that it would have in one cell ('Vendor' | 'X Inc.')."""
+    bare = said == label.text.strip() and said[-1:].isalpha()
+    return f"{said}:" if bare else said
 
 
 def shown(cell: Cell) -> str:

@@ -3,6 +3,7 @@
 import re
 from functools import lru_cache
 
+from tracker.intake.values.grade import find_grade
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found
@@ -19,9 +20,10 @@ def company_name(text: str) -> str | None:
     A legal form ends the name wherever it stands; without one, a word of the trade must end the first part of the
     text and the part must be written as a name, each word with a capital. None otherwise.
     """
-    labelled = labelled_company(text)
-    if labelled is not None:
-        return labelled
+    return labelled_company(text) or _headed_company(text)
+
+
+def _headed_company(text: str) -> str | None:
     head = _BREAK.split(text.strip(), maxsplit=1)[0].strip()
     if not head or len(head) > _LONGEST or not head[0].isupper():
         return None
@@ -30,7 +32,8 @@ def company_name(text: str) -> str | None:
     if ends:
         name = head[: _end_of_form(head, ends)].strip(" ,")
         return name if _is_name(head[: ends[0].start].strip(" ,") + " Ltd") else None
-    return head if _ends_in_trade_word(head) and _is_name(head) else None
+    # 'Unbleached Kraft Paperboard' ends in a word of the trade too, and is a board.
+    return head if _ends_in_trade_word(head) and _is_name(head) and find_grade(head) is None else None
 
 
 def _written_as_form(head: str, match: Found[str]) -> bool:
@@ -68,6 +71,10 @@ def labelled_company(text: str) -> str | None:
     """The name behind a label in the same text: 'Supplier: Saltmarrow Paperboard Inc.'."""
     label, colon, rest = text.partition(":")
     if colon and rest.strip() and phrases("company").whole(label) == "label" and any(sign.isalpha() for sign in rest):
+        named = [name for name in map(_headed_company, rest.split(",")) if name is not None]
         name = _BREAK.split(rest.strip(), maxsplit=1)[0].strip()
+        if name[:1].islower():
+            # A desk or a person stands before the firm: 'sales desk, Hobbin Paperboard LLC'.
+            return named[0] if len(named) == 1 else None
         return name if len(name) <= _LONGEST and not any(sign.isdigit() for sign in name[:2]) else None
     return None
