@@ -132,6 +132,8 @@ def _spreads_values(column: Column) -> bool:
     if not heads or heads[-1] is None:
         return False
     lowest = heads[-1]
+    if lowest.across == "period":
+        return False
     for head, said in zip(heads, column.said, strict=True):
         if head is not None and head.named and head.role in _NEVER_PRICES and not _says_delivery(said):
             return False
@@ -160,7 +162,7 @@ def _candidates(said: Sequence[Header]) -> dict[Role, float]:
     worded = any(_by_words(head) for head in said)
     for level, head in enumerate(reversed(said)):
         for reading in head.roles:
-            if worded and not _by_words(head):
+            if worded and reading.role is Role.PRICE and not _by_words(head):
                 continue
             if reading.role is Role.FREIGHT and _says_delivery(head):
                 continue
@@ -170,6 +172,10 @@ def _candidates(said: Sequence[Header]) -> dict[Role, float]:
         # '#/MSF' is read as a number sign; that it is a unit of basis weight too is left to the cells.
         if len(head.weight_units) == 1 and head.currency is None:
             found.setdefault(Role.WEIGHT, 0.85 - 0.15 * level)
+        # 'um' is a unit of measure to some and a micron to others.
+        only_units = all(reading.role in (Role.BASIS, Role.ITEM) for reading in head.roles)
+        if head.caliper_unit is not None and head.currency is None and only_units:
+            found.setdefault(Role.CALIPER, 0.6 - 0.15 * level)
     return found
 
 

@@ -1,16 +1,16 @@
 """Which columns hold prices, which of them are offers, and what each one's header says of board, order and delivery."""
 
-import re
 from collections.abc import Mapping, Sequence
 from decimal import Decimal
 
 from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import looks_priced
+from tracker.intake.tables.periods import YEAR, is_period
 from tracker.intake.values.brackets import Bracket, bracket_text
 from tracker.intake.values.caliper import CaliperReading, bare_caliper, in_unit
 from tracker.intake.values.company import company_name
-from tracker.intake.values.dates import date_readings, find_dates
+from tracker.intake.values.dates import find_dates
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading
 from tracker.intake.values.header import Header, Role
@@ -51,7 +51,7 @@ def _kinds(columns: Columns) -> dict[Column, Kind]:
     kinds: dict[Column, Kind] = {}
     for column in columns.of(Role.PRICE, Role.NET_PRICE, Role.LIST_PRICE, Role.PREVIOUS_PRICE, Role.ALL_IN):
         kinds[column] = _kind(column, columns, bool(net), bool(plain))
-    for column in _of_earlier_years(kinds):
+    for column in (*_of_earlier_years(kinds), *_before_the_new(kinds, columns)):
         kinds[column] = Kind.PREVIOUS
     return dict(sorted(kinds.items(), key=lambda item: item[0].index))
 
@@ -60,10 +60,24 @@ def _of_earlier_years(kinds: Mapping[Column, Kind]) -> list[Column]:
     """'Price 2025' beside 'Price 2026': columns whose heads differ in the year alone, but for the latest."""
     years: dict[str, dict[str, Column]] = {}
     for column, kind in kinds.items():
-        found = _YEAR.findall(column.text)
+        found = YEAR.findall(column.text)
         if kind is Kind.OFFER and len(found) == 1 and not find_dates(column.text):
-            years.setdefault(" ".join(_YEAR.sub(" ", column.text).split()), {})[found[0]] = column
+            years.setdefault(" ".join(YEAR.sub(" ", column.text).split()), {})[found[0]] = column
     return [column for group in years.values() for year, column in group.items() if year < max(group)]
+
+
+def _before_the_new(kinds: Mapping[Column, Kind], columns: Columns) -> list[Column]:
+    """'Current price | increase | new price': with the change beside them, the last price is the one offered."""
+    offers = sorted((column for column, kind in kinds.items() if kind is Kind.OFFER), key=lambda column: column.index)
+    changes = [column.index for column in columns.of(Role.CHANGE)]
+    if len(offers) != 2 or not changes or any(_says_more(column) for column in offers):
+        return []
+    return offers[:1]
+
+
+def _says_more(column: Column) -> bool:
+    """The head tells more than that it is a price: an order size, a delivery, a day, another currency."""
+    return any(head.bracket or head.delivery or find_dates(head.text) for head in column.said)
 
 
 def _kind(column: Column, columns: Columns, net: bool, plain: bool) -> Kind:
@@ -101,20 +115,6 @@ def _unnamed_figures(columns: Sequence[Column], samples: Mapping[int, Sequence[C
         and not is_period(column.text)
         and 2 * sum(looks_priced(cell) for cell in samples[column.index]) >= len(samples[column.index])
     ]  # fmt: skip
-
-
-_YEAR = re.compile(r"(?<!\d)(?:19|20)\d\d(?!\d)")
-_PERIOD = re.compile(r"(?:[QqHhTtSs]\.?\s?[1-4]|(?:19|20)\d\d|KW\s?\d+|[/'’.\s-]|\d{1,2}|\d{4})+")
-
-
-def is_period(text: str) -> bool:
-    """A month, quarter, year or date as a head: prices under several of them are a history."""
-    if date_readings(text):
-        return True
-    rest = text
-    for match in reversed(phrases("months").find(text)):
-        rest = rest[: match.start] + " " + rest[match.end :]
-    return (rest != text and not rest.strip(" .,'/0123456789-")) or bool(_PERIOD.fullmatch(text.strip()))
 
 
 def _doubt(columns: Columns, unsure: bool) -> str:

@@ -66,6 +66,9 @@ def _fill_caliper(draft: Draft, board: Board) -> None:
         figures = " and ".join(f"{um.normalize():f} µm" for um in board.calipers)
         text = f"The caliper can be read as {figures}. Which is it?"
         draft.ask(NoteCode.CALIPER_UNKNOWN, "caliper", board.caliper_said.where, text, board.caliper_said.words)
+    elif board.caliper_unread is not None:
+        words = board.caliper_unread.text.strip()
+        draft.ask(NoteCode.CALIPER_UNKNOWN, "caliper", at(board.caliper_unread), f"Which caliper is “{words}”?", words)
 
 
 def _fill_weight(draft: Draft, board: Board, facts: FileFacts) -> None:
@@ -83,7 +86,8 @@ def _fill_weight(draft: Draft, board: Board, facts: FileFacts) -> None:
         _estimate(draft)
     else:
         text = f"“{board.weight_unread.text.strip()}” gives no basis weight that can be read."
-        draft.note(NoteCode.WEIGHT_BASIS_UNKNOWN, at(board.weight_unread), text)
+        words = board.weight_unread.text.strip()
+        draft.ask(NoteCode.WEIGHT_BASIS_UNKNOWN, "weight", at(board.weight_unread), text, words)
 
 
 def _left_by_facts(readings: Sequence[WeightReading], facts: FileFacts) -> tuple[WeightReading, ...]:

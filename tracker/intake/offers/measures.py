@@ -32,6 +32,7 @@ class Board:
     weights: tuple[WeightReading, ...] = ()
     weight_said: Said[WeightReading] | None = None
     weights_differ: bool = False
+    caliper_unread: Cell | None = None
     weight_unread: Cell | None = None
     sheets: tuple[SheetSize, ...] = ()
     sheet_said: Said[SheetSize] | None = None
@@ -50,6 +51,8 @@ def take_caliper(board: Board, cells: Cells, columns: Columns, words: list[Cell]
         if cell is not None and read is not None and not read.upper:
             for reading in read.readings:
                 found.setdefault(reading.um, Said(reading.um, at(cell), cell.text.strip()))
+        elif cell is not None and any(sign.isdigit() for sign in cell.text):
+            board.caliper_unread = cell
     for cell in [*words, *_mixed(cells, columns)]:
         for reading in find_calipers(cell.text):
             found.setdefault(reading.um, Said(reading.um, at(cell), cell.text.strip()))

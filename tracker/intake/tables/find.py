@@ -27,7 +27,7 @@ def find_tables(view: View) -> SheetTables:
     for band in bands.beside:
         texts.extend(words_of(band, band.order))
     for band in bands.parts:
-        found = _upright_tables(band, len(bands.parts) > 1)
+        found = _upright_tables(band)
         tables.extend(found.tables)
         texts.extend(found.texts)
     return SheetTables(view, tuple(tables), tuple(sorted(texts, key=lambda said: (said.row, said.cell.column))))
@@ -81,7 +81,7 @@ def _rows_right_above(view: View, row: int, limit: int) -> list[int]:
     return rows
 
 
-def _upright_tables(band: View, several_bands: bool) -> SheetTables:
+def _upright_tables(band: View) -> SheetTables:
     zones = _zones_with_figures(band)
     if not zones:
         return _headless_tables(band)
@@ -95,13 +95,13 @@ def _upright_tables(band: View, several_bands: bool) -> SheetTables:
         tables.extend(found)
         titles, between = _parted(after, end)
         texts.extend(words_of(band, between))
-        zones_titles = tuple(words_of(band, titles))
         if place + 1 < len(zones):
-            zones[place + 1].titles = zones_titles
-    zones_first = _rows_right_above(band, zones[0].top, -1)
+            zones[place + 1].titles = tuple(words_of(band, titles))
+    # What stands right above the first table is its title, and with all above it holds for the sheet too.
+    nearest = _rows_right_above(band, zones[0].top, -1)[-1:]
     for table in tables:
-        if table.first_row == zones[0].top and (len(zones) > 1 or several_bands):
-            table.titles = tuple(words_of(band, zones_first[-1:]))
+        if table.first_row == zones[0].top:
+            table.titles = tuple(words_of(band, nearest))
     return SheetTables(band, tuple(tables), tuple(texts))
 
 

@@ -6,6 +6,7 @@ from decimal import Decimal
 from functools import lru_cache
 
 from tracker.intake.grid import Cell
+from tracker.intake.tables.periods import YEAR, is_period
 from tracker.intake.values.brackets import Bracket
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.formats import format_words
@@ -76,15 +77,17 @@ def head_of(cell: Cell) -> Head | None:
 def head_of_words(text: str) -> Head | None:
     """A text as a head; None for one that holds a price or says nothing."""
     readings = number_readings(text)
-    if len(readings) == 1:
+    if len(readings) == 1 and not YEAR.fullmatch(text.strip()):
         return Head(number=readings[0].value)
     if _is_money(text):
         return None
+    if is_period(text):
+        return Head(across="period")
     said = header(text)
     across = _across(said)
     if not across and _is_bare_range(text):
         across = "bracket"
-    if not across and _is_price(text):
+    if not across and _is_price(text) and not (said.role in PRICE_ROLES and YEAR.search(text)):
         return None
     named = bool(said.roles) and said.roles[0].strength >= 0.55 and not _value_only(said, across)
     return Head(
@@ -137,7 +140,7 @@ def _value_only(said: Header, across: str) -> bool:
     if across == "form":
         return True
     if across == "coating":
-        return said.role is Role.COATING and said.roles[0].strength < 0.9
+        return said.role not in PRICE_ROLES and not (said.role is Role.COATING and said.roles[0].strength >= 0.9)
     if across == "bracket":
         return not any(reading.role in PRICE_ROLES and reading.strength >= 0.8 for reading in said.roles)
     return False

@@ -11,12 +11,14 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import AXIS_ROLES, Head, head_of, looks_priced
 from tracker.intake.tables.table import HeadedColumn, Words
 from tracker.intake.tables.view import View
-from tracker.intake.values.header import header_roles
+from tracker.intake.values.caliper import bare_caliper
+from tracker.intake.values.header import Role, header_roles
 
 _MOST_ROWS_ABOVE = 2
 _MOST_ROWS_BELOW = 2
 _LONGEST_HEAD = 90
 _LONGEST_GROUP = 60
+_OUTRIGHT = 0.9
 
 
 @dataclass(slots=True)
@@ -87,11 +89,13 @@ def _bare_numbers_head(view: View, row: int, heads: list[Head]) -> bool:
     if len(numbers) < 2 or any(head.across for head in heads):
         return False
     corner = view.rows[row][min(view.rows[row])]
-    word = head_of(corner)
-    if word is not None and word.axis_word and not any(sign.isdigit() for sign in corner.text):
+    axes = _axes_named(corner)
+    if axes & _MEASURES:
         return True
     if not all(a < b for a, b in pairwise(numbers)):
         return False
+    if axes and len({reading.unit for number in numbers if (reading := bare_caliper(number)) is not None}) == 1:
+        return True
     columns = [column for column, cell in view.rows[row].items() if head_of(cell) in heads and _is_number(cell)]
     above = [view.rows[row - 1][column] for column in columns if column in view.rows.get(row - 1, {})]
     return len(above) == 1 and (found := head_of(above[0])) is not None and found.axis_word
@@ -109,6 +113,16 @@ def _figures_under_words(view: View, row: int) -> bool:
         and 2 * figures >= len(cells)
         and not any(isinstance(cell.value, Decimal) for cell in above.values())
     )
+
+
+_MEASURES = frozenset({Role.CALIPER, Role.WEIGHT})
+
+
+def _axes_named(corner: Cell) -> frozenset[Role]:
+    """The properties of board that a corner names outright; 'carton premium' is a board, though it says carton."""
+    if any(sign.isdigit() for sign in corner.text):
+        return frozenset()
+    return frozenset(r.role for r in header_roles(corner.text) if r.role in AXIS_ROLES and r.strength >= _OUTRIGHT)
 
 
 def _is_number(cell: Cell) -> bool:
