@@ -139,6 +139,26 @@ def test_a_question_answered_later_adds_its_offers_and_is_remembered_with_its_wo
     assert (kept.key, kept.value, kept.words, kept.said_by) == ("ton", "short", "ton", "Ada")
 
 
+def test_an_answer_to_a_kept_file_is_taken_back_and_given_again(desk: Desk, sheet: Sheet) -> None:
+    take_in.store(desk, take_in.read(desk, sheet()))
+    before, asked = load_snapshot(desk), questions.open_questions(desk)
+    answered = questions.answer(desk, asked[0].id, "short").answered
+    assert answered is not None
+    questions.take_back(desk, answered)
+    after = load_snapshot(desk)
+    assert (after.id.tolist(), after.cell) == (before.id.tolist(), before.cell)
+    assert [each.question for each in questions.open_questions(desk)] == [asked[0].question]
+    assert questions.remembered(desk) == ()
+    again = questions.answer_again(desk, answered).answered
+    assert again is not None
+    assert load_snapshot(desk).cell == ["D5", "D9"]
+    with pytest.raises(Trouble, match="no longer open"):
+        questions.answer_again(desk, answered)
+    questions.take_back(desk, again)
+    with pytest.raises(Trouble, match="other answers since then"):
+        questions.take_back(desk, again)
+
+
 def test_an_answer_for_this_file_only_is_not_remembered(desk: Desk, sheet: Sheet) -> None:
     take_in.store(desk, take_in.read(desk, sheet()))
     (asked,) = questions.open_questions(desk)

@@ -7,7 +7,7 @@ from datetime import UTC, datetime
 from typing import TYPE_CHECKING
 
 from tracker.desk.edits import Edit, writing
-from tracker.desk.take_in import Stored, TakenIn, answers_kept, keep_answers, read_bytes, settled_to_keep
+from tracker.desk.take_in import Answered, Stored, TakenIn, answers_kept, keep_answers, read_bytes, settled_to_keep
 from tracker.desk.trouble import Trouble
 from tracker.trade.offer import Reading, State
 
@@ -29,13 +29,40 @@ def answer(desk: Desk, question_id: int, value: str, remember: bool = True) -> S
     """Reads the kept file again with the answer and adds the offers that it settles; other questions stay open.
 
     Offers that were stored before keep their place. Trouble if the question is no longer open, or if this answer does
-    not settle it.
+    not settle it. `Stored.answered` is what take_back() needs.
     """
     asked = _find(desk, question_id)
-    taken = _read_with(desk, asked, value)
+    before, taken = _read_with(desk, asked, value)
     if any(question.key == asked.question.key for question in taken.reading.questions):
         raise Trouble(f"“{value}” does not answer the question “{asked.question.text}”: choose another answer.")
-    return _add_settled(desk, asked, taken, {asked.question.key: value} if remember else {})
+    return _add_settled(desk, asked, taken, {asked.question.key: value} if remember else {}, before)
+
+
+def take_back(desk: Desk, answered: Answered) -> None:
+    """Undoes an answer: the offers it let through go, its question is open again, and it is no longer remembered.
+
+    Trouble, and nothing is changed, where another answer of the file came after it.
+    """
+    from tracker.store import files
+
+    with desk.store.reading() as connection:
+        name, received, now = files.answers_of(connection, answered.file_id)
+        content = files.content(connection, answered.file_id)
+    if now != answered.after:
+        raise Trouble(f"“{answered.text}” can't be undone: the file was read with other answers since then.")
+    # Without the desk, so that what is remembered now does not answer the question at once.
+    taken = read_bytes(None, name, content, answers_kept(answered.before, received))
+    with writing(desk, f"undone: {answered.text}") as pen:
+        files.take_back(pen, answered.file_id, taken.reading, answered.before)
+        pen.reverse(answered.remembered)
+
+
+def answer_again(desk: Desk, answered: Answered) -> Stored:
+    """Gives an answer anew that was taken back."""
+    for asked in open_questions(desk):
+        if (asked.file_id, asked.question.key) == (answered.file_id, answered.key):
+            return answer(desk, asked.id, answered.value, bool(answered.remembered))
+    raise Trouble("That question is no longer open: look at the list again.")
 
 
 def set_aside(desk: Desk, question_id: int) -> Edit:
@@ -77,26 +104,31 @@ def _find(desk: Desk, question_id: int) -> OpenQuestion:
     raise Trouble("That question is no longer open: look at the list again.")
 
 
-def _read_with(desk: Desk, asked: OpenQuestion, value: str) -> TakenIn:
+def _read_with(desk: Desk, asked: OpenQuestion, value: str) -> tuple[dict[str, str], TakenIn]:
+    """The answers that a kept file was read with, and a new reading with one more."""
     from tracker.store import files
 
     with desk.store.reading() as connection:
-        name, received, earlier = files.answers_of(connection, asked.file_id)
+        name, received, before = files.answers_of(connection, asked.file_id)
         content = files.content(connection, asked.file_id)
-    kept = answers_kept(earlier, received)
+    kept = answers_kept(before, received)
     answers = replace(kept, settled={**kept.settled, asked.question.key: value})
-    return read_bytes(desk, name, content, answers)
+    return before, read_bytes(desk, name, content, answers)
 
 
-def _add_settled(desk: Desk, asked: OpenQuestion, taken: TakenIn, remember: dict[str, str]) -> Stored:
+def _add_settled(
+    desk: Desk, asked: OpenQuestion, taken: TakenIn, remember: dict[str, str], before: dict[str, str]
+) -> Stored:
     from tracker.store import files
 
-    reading = taken.reading
-    with writing(desk, f"answered: {asked.question.text}") as pen:
-        added = files.add_settled(pen, asked.file_id, reading, settled_to_keep(taken.answers))
-        keep_answers(pen, _named(reading, asked.vendor), remember, {asked.question.key: asked.question.words})
+    reading, key, after = taken.reading, asked.question.key, settled_to_keep(taken.answers)
+    text = f"answered: {asked.question.text}"
+    with writing(desk, text) as pen:
+        added = files.add_settled(pen, asked.file_id, reading, after)
+        entries = keep_answers(pen, _named(reading, asked.vendor), remember, {key: asked.question.words})
     waiting = sum(line.state is not State.ACCEPTED for line in reading.lines)
-    return Stored(asked.file_id, added, waiting, len(reading.questions))
+    answered = Answered(text, asked.file_id, key, taken.answers.settled[key], before, after, entries)
+    return Stored(asked.file_id, added, waiting, len(reading.questions), answered=answered)
 
 
 def _named(reading: Reading, vendor: str | None) -> Reading:

@@ -48,13 +48,29 @@ class Manner:
 
 @dataclass(frozen=True, slots=True)
 class Stored:
-    """What storing a file came to. `already`: these very bytes were stored before, so nothing was added."""
+    """What storing a file came to. `already`: these very bytes were stored before, so nothing was added.
+    `answered`: the answer that was stored, where it was one to a kept file's question."""
 
     file_id: int
     offers: int
     held: int
     questions: int
     already: bool = False
+    answered: Answered | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Answered:
+    """An answer to a kept file's question, with what taking it back needs: all answers that the file was read with
+    before and after, and the log's entries of what was remembered."""
+
+    text: str
+    file_id: int
+    key: str
+    value: str
+    before: Mapping[str, str]
+    after: Mapping[str, str]
+    remembered: tuple[int, ...]
 
 
 def read(desk: Desk | None, path: Path, answers: Answers | None = None, manner: Manner | None = None) -> TakenIn:
@@ -119,15 +135,18 @@ def store(
 
 def keep_answers(
     pen: Pen, reading: Reading, remember: Mapping[str, str], words: Mapping[str, str] | None = None
-) -> None:
-    """Remembers answers for the vendor of a reading. Who the vendor is can't be remembered for the vendor."""
+) -> tuple[int, ...]:
+    """Remembers answers for the vendor of a reading; gives the log's entries.
+
+    Who the vendor is can't be remembered for the vendor.
+    """
     from tracker.store import answers as kept
 
-    if reading.vendor is None:
-        return
-    for key, value in remember.items():
-        if key != "vendor":
-            kept.remember(pen, reading.vendor, key, value, (words or {}).get(key, ""))
+    vendor = reading.vendor
+    if vendor is None:
+        return ()
+    said = ((key, value) for key, value in remember.items() if key != "vendor")
+    return tuple(kept.remember(pen, vendor, key, value, (words or {}).get(key, "")) for key, value in said)
 
 
 def _keep_layouts(pen: Pen, taken: TakenIn) -> None:

@@ -61,14 +61,24 @@ def add_settled(pen: Pen, file_id: int, reading: Reading, answers: Mapping[str, 
     ]
     _, received, _ = answers_of(connection, file_id)
     added = offers.add(connection, file_id, fresh, reading.vendor, received)
-    held.replace(connection, file_id, reading)
-    connection.execute(
-        update(price_file)
-        .where(price_file.c.id == file_id)
-        .values(answers=dict(answers), evidence=pack_evidence(reading.lines))
-    )
-    pen.note(price_file, file_id, {"name": reading.file, "answers": dict(answers), "offers": added})
+    _read_anew(pen, file_id, reading, answers, added)
     return added
+
+
+def take_back(pen: Pen, file_id: int, reading: Reading, answers: Mapping[str, str]) -> int:
+    """Undoes add_settled: what `reading`, made with the earlier answers, does not accept is removed; gives how many."""
+    cells = {(line.offer.source.sheet, line.offer.source.cell) for _, line in offers.accepted(reading.lines)}
+    removed = offers.remove_all_but(pen.connection, file_id, cells)
+    _read_anew(pen, file_id, reading, answers, -removed)
+    return removed
+
+
+def _read_anew(pen: Pen, file_id: int, reading: Reading, answers: Mapping[str, str], added: int) -> None:
+    """What another reading of a kept file leaves open, the answers it was made with, and what said its fields."""
+    held.replace(pen.connection, file_id, reading)
+    values = {"answers": dict(answers), "evidence": pack_evidence(reading.lines)}
+    pen.connection.execute(update(price_file).where(price_file.c.id == file_id).values(**values))
+    pen.note(price_file, file_id, {"name": reading.file, "answers": dict(answers), "offers": added})
 
 
 def _add_file(pen: Pen, reading: Reading, content: bytes, received: date, answers: Mapping[str, str]) -> int:

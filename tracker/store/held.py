@@ -1,9 +1,10 @@
 """What an import left open: the questions a person must decide, and the lines that wait for them or were refused."""
 
+import dataclasses
 from dataclasses import dataclass
 from typing import Any
 
-from sqlalchemy import Connection, delete, func, select
+from sqlalchemy import Connection, delete, func, select, update
 
 from tracker.store.bulk import insert_rows
 from tracker.store.offers import note_from_plain, note_to_plain
@@ -46,10 +47,22 @@ def add(connection: Connection, file_id: int, reading: Reading) -> None:
 
 
 def replace(connection: Connection, file_id: int, reading: Reading) -> None:
-    """Puts what a new reading leaves open in place of what the last one did."""
-    connection.execute(delete(question).where(question.c.price_file_id == file_id))
+    """Puts what a new reading leaves open in place of what the last one did.
+
+    A question that is still asked keeps its row: whoever looks at it can answer it, and one set aside stays so.
+    """
+    there = select(question.c.key, question.c.id).where(question.c.price_file_id == file_id)
+    ids = {row.key: row.id for row in connection.execute(there)}
+    still = {asked.key: asked for asked in reading.questions if asked.key in ids}
+    for key, row_id in ids.items():
+        if key in still:
+            values = _question_row(file_id, still[key])
+            connection.execute(update(question).where(question.c.id == row_id).values(**values))
+        else:
+            connection.execute(delete(question).where(question.c.id == row_id))
     connection.execute(delete(held_line).where(held_line.c.price_file_id == file_id))
-    add(connection, file_id, reading)
+    fresh = tuple(asked for asked in reading.questions if asked.key not in ids)
+    add(connection, file_id, dataclasses.replace(reading, questions=fresh))
 
 
 def open_questions(connection: Connection) -> tuple[OpenQuestion, ...]:

@@ -1,12 +1,12 @@
 """Offers in bulk: thousands of rows in one statement, with their charges."""
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence, Set
 from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
 from typing import Any
 
-from sqlalchemy import Connection, RowMapping, select
+from sqlalchemy import Connection, RowMapping, delete, select
 
 from tracker.store import vendors
 from tracker.store.boards import board_key
@@ -156,6 +156,21 @@ def cells(connection: Connection, file_id: int) -> set[tuple[str, str]]:
     """Sheet and cell of every offer that is stored of a file."""
     query = select(offer.c.sheet, offer.c.cell).where(offer.c.price_file_id == file_id)
     return {(sheet, cell) for sheet, cell in connection.execute(query)}
+
+
+def remove_all_but(connection: Connection, file_id: int, kept: Set[tuple[str, str]]) -> int:
+    """Removes the offers of a file whose sheet and cell are not among `kept`; gives how many."""
+    query = select(offer.c.id, offer.c.sheet, offer.c.cell).where(offer.c.price_file_id == file_id)
+    gone = [row.id for row in connection.execute(query) if (row.sheet, row.cell) not in kept]
+    for start in range(0, len(gone), _AT_ONCE):
+        some = gone[start : start + _AT_ONCE]
+        connection.execute(delete(charge).where(charge.c.offer_id.in_(some)))
+        connection.execute(delete(offer).where(offer.c.id.in_(some)))
+    return len(gone)
+
+
+_AT_ONCE = 500
+"""Rows named in one statement: databases bound how many."""
 
 
 def _offer(row: RowMapping, charges: tuple[Charge, ...]) -> Offer:
