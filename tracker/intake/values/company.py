@@ -32,8 +32,13 @@ def _headed_company(text: str) -> str | None:
     if ends:
         name = head[: _end_of_form(head, ends)].strip(" ,")
         return name if _is_name(head[: ends[0].start].strip(" ,") + " Ltd") else None
-    # 'Unbleached Kraft Paperboard' ends in a word of the trade too, and is a board.
-    return head if _ends_in_trade_word(head) and _is_name(head) and find_grade(head) is None else None
+    return head if _ends_in_trade_word(head) and _is_name(head) and not _is_board(head) else None
+
+
+def _is_board(head: str) -> bool:
+    """'Unbleached Kraft Paperboard' ends in a word of the trade too; 'Silverbark Kraft Mills' begins with a name."""
+    board = find_grade(head)
+    return board is not None and (bool(board.grades) or head.startswith(board.words))
 
 
 def _written_as_form(head: str, match: Found[str]) -> bool:
