@@ -36,8 +36,11 @@ def test_a_level_is_set_and_listed(tracker: Tracker) -> None:
                 "currency": "USD",
                 "source": "our estimate",
                 "spread": "12.5",
+                "carried_by": None,
             }
-        ]
+        ],
+        "ratios": [],
+        "sensitivity": "careful",
     }
     assert "SBS  2026-10-01  1300 USD/t ± 12.5 %" in tracker("level").out
 
@@ -208,3 +211,32 @@ def test_json_is_json_for_an_empty_database(tracker: Tracker) -> None:
         assert ended.status == Status.DONE
         json.loads(ended.out)
         assert ended.err == ""
+
+
+def test_an_index_carries_a_level_forward(tracker: Tracker, filed: Path, tmp_path: Path) -> None:
+    wanted = ("--per-tonne", "1300", "--currency", "USD", "--from", "2026-10-01", "--source", "our estimate")
+    index = tmp_path / "board index.csv"
+    index.write_text("date,value\n2026-09,100\n2026-11,110\n", encoding="utf-8")
+    ended = tracker("level", "SBS", *wanted, "--index", str(index))
+    assert (ended.status, ended.err) == (Status.DONE, "")
+    assert tracker("level", "--json").document["levels"][0]["carried_by"] == "board index"
+    (offer, _) = tracker("quotes", "--as-of", "2026-11-25", "--json").document["offers"]
+    assert offer["verdict"]["band"]["low"] == pytest.approx(1300 * 1.1 * 0.85)
+    assert "carried forward to 2026-11-01 by board index (+10.0 %)" in offer["verdict"]["band"]["source"]
+
+
+def test_a_ratio_of_one_s_own_is_set_and_listed(tracker: Tracker) -> None:
+    said = ("--from", "2026-10-01", "--source", "our tender")
+    assert tracker("level", "FBB", "--ratio", "0.70:0.80", *said).status == Status.DONE
+    (ratio,) = tracker("level", "--json").document["ratios"]
+    assert ratio == {"grade": "FBB", "from": "2026-10-01", "low": "0.7", "high": "0.8", "source": "our tender"}
+    assert "FBB  2026-10-01  0.7 to 0.8 of SBS  our tender" in tracker("level").out
+    assert tracker("level", "FBB", "--ratio", "0.70:0.80").err == "A ratio needs --from, --source too.\n"
+    assert tracker("level", "FBB", "--ratio", "0.7", *said).status == Status.WRONG_USE
+
+
+def test_the_sensitivity_is_set_and_chosen_for_once(tracker: Tracker, filed: Path) -> None:
+    assert tracker("level", "--sensitivity", "sure").status == Status.DONE
+    assert tracker("level", "--json").document["sensitivity"] == "sure"
+    assert tracker("quotes", "--sensitivity", "curious", "--json").status == Status.DONE
+    assert tracker("quotes", "--sensitivity", "brave").status == Status.WRONG_USE

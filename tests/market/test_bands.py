@@ -15,14 +15,14 @@ def test_the_reference_level_and_the_ratio_make_a_band():
     bands = _bands(offers_of([]), Level("SBS", 1000.0, 50, "talks of spring"))
     assert bands.low.tolist() == [850.0, 650.0]
     assert bands.high.tolist() == pytest.approx([1150.0, 1000.0])
-    assert bands.sources[1] == "level of SBS: talks of spring; FBB at 65% to 100% of it: common practice"
+    assert bands.sources[1] == "level of SBS talks of spring, ratio 0.65–1.00 (common practice)"
 
 
 def test_a_grades_own_level_replaces_its_ratio():
     own = Level("FBB", 800.0, 60, "an index")
     bands = _bands(offers_of([]), Level("SBS", 1000.0, 50, "x"), own)
     assert (bands.low[1], bands.high[1]) == (pytest.approx(680.0), pytest.approx(920.0))
-    assert bands.sources[1] == "level of FBB: an index, ± 15%"
+    assert bands.sources[1] == "level of FBB an index, ± 15 %"
 
 
 def test_a_spread_that_is_said_is_used():
@@ -39,7 +39,7 @@ def test_the_latest_level_of_the_day_or_before_stands():
 def test_three_offers_of_the_reference_grade_make_a_level_and_say_so():
     bands = _bands(offers_of([1000.0, 1100.0, 1200.0]))
     assert bands.low[0] == pytest.approx(0.85 * 1100)
-    assert bands.sources[0].startswith("no level is set, so the median of 3 current offers of SBS serves")
+    assert bands.sources[0].startswith("no level is set, so the median of 3 current offers of SBS, ratio 0.85")
 
 
 @pytest.mark.parametrize("shown", [[True, True, False]])
@@ -75,7 +75,7 @@ def test_a_level_is_carried_forward_by_an_index():
     carried = carry_forward(Level("SBS", 44.85, 5, "contract"), index, "a price index", 100)
     assert carried.per_tonne == pytest.approx(44.789, abs=5e-4)
     assert carried.from_day == 100
-    assert carried.source == "contract, carried forward by a price index (-0.1%)"
+    assert carried.source == "contract, carried forward to 0001-04-02 by a price index (-0.1 %)"
 
 
 def test_an_index_that_starts_too_late_is_refused():

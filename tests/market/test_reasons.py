@@ -20,7 +20,7 @@ def test_a_dear_offer_in_a_buyers_words():
             "USD 1,350 per tonne is 34% above the USD 1,004 per tonne that 9 offers of other vendors for SBS lead one "
             "to expect at this caliper and order size; score +7.2, beyond the limit of 3.5."
         ),
-        "It lies 17% above the band expected of SBS, USD 850 per tonne to USD 1,150 per tonne (level given).",
+        "It lies 17% above the band expected of SBS, USD 850 to 1,150 per tonne (level given).",
     ]
 
 
@@ -41,7 +41,7 @@ def test_a_slipped_decimal_says_how_far():
 def test_an_offer_in_line_is_explained_too():
     peers, band = _said(offers_of(LIKE), 0)
     assert "within the limit" in peers
-    assert band == "It lies within the band expected of SBS, USD 850 per tonne to USD 1,150 per tonne (level given)."
+    assert band == "It lies within the band expected of SBS, USD 850 to 1,150 per tonne (level given)."
 
 
 def test_too_few_is_said_with_what_was_judged_by():
@@ -93,16 +93,16 @@ def test_history_with_its_numbers():
 
 
 def test_what_makes_it_less_certain_comes_last():
-    offers = offers_of([*LIKE, 1000.0], estimated=[False] * 8 + [True], delivered=[True] * 8 + [False])
-    assert _said(offers, 8)[-2:] == [
-        "The price per tonne rests on an estimated basis weight: ask for the weight before arguing the price.",
-        "This price is without freight, while 8 of the grade's 9 offers are delivered.",
-    ]
+    offers = offers_of([*LIKE, 1000.0], delivered=[True] * 8 + [False])
+    assert _said(offers, 8)[-1] == "This price is without freight, while 8 of the grade's 9 offers are delivered."
 
 
 def test_the_reader_chooses_how_amounts_are_said():
     offers = offers_of([*LIKE, 1350.0])
-    per_msf = Wording(lambda per_tonne: f"{per_tonne * 0.0325:.2f} a thousand")
+    per_msf = Wording(
+        lambda per_tonne: f"{per_tonne * 0.0325:.2f} a thousand",
+        lambda low, high: f"{low * 0.0325:.2f} to {high * 0.0325:.2f} a thousand",
+    )
     assert reasons(8, offers, BAND, judge(offers, BAND, Settings()), per_msf)[0].startswith("43.88 a thousand is 3")
 
 

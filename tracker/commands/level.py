@@ -1,18 +1,27 @@
-"""level: what a grade costs per tonne from a day on, and where that figure comes from."""
+"""level: what a grade costs per tonne from a day on, its ratio to SBS, and where those figures come from."""
 
 import argparse
 import sys
+from collections.abc import Sequence
+from decimal import Decimal
+from pathlib import Path
 
 from tracker.commands import values
 from tracker.commands.outcome import Status
 from tracker.commands.printing import print_json
+from tracker.desk.edits import Edit
 from tracker.desk.levels import level_object, levels, set_level
 from tracker.desk.opening import Desk, desk_on
+from tracker.desk.price_index import carry_forward, read_index
+from tracker.desk.ratios import ratio_object, ratios, set_ratio
+from tracker.desk.sensitivity import Sensitivity, sensitivity, set_sensitivity
 from tracker.trade.grades import grades
+
+_OPTIONS = {"since": "--from"}
 
 
 def describe(parser: argparse.ArgumentParser) -> None:
-    """A grade and its level, or nothing but --json to list them."""
+    """A grade and its level or ratio, or nothing but --json to list them."""
     parser.add_argument("grade", nargs="?", metavar="GRADE", type=str.upper, help=f"one of {', '.join(grades())}")
     parser.add_argument("--per-tonne", metavar="N", type=values.positive, help="the price of 1,000 kg")
     parser.add_argument("--currency", metavar="CODE", type=values.currency, help="its currency")
@@ -24,42 +33,100 @@ def describe(parser: argparse.ArgumentParser) -> None:
         type=values.positive,
         help="how far either side of it still is the band; for grades other than SBS 15 if not said",
     )
-    parser.add_argument("--json", action="store_true", help="list the levels as JSON")
+    parser.add_argument(
+        "--index",
+        metavar="FILE",
+        type=Path,
+        help="a published price index (CSV: date, value) that carries the level forward to later days",
+    )
+    parser.add_argument("--index-name", metavar="TEXT", help="what the index is called; else the file's name")
+    parser.add_argument(
+        "--ratio",
+        metavar="LOW:HIGH",
+        type=_ratio,
+        help="instead of a level: what the grade costs over SBS, 0.65:0.80; needs --from and --source too",
+    )
+    parser.add_argument(
+        "--sensitivity",
+        metavar="WORD",
+        type=str.casefold,
+        choices=tuple(Sensitivity),
+        help="; ".join(f"{each}: prices are called out of line {each.words}" for each in Sensitivity),
+    )
+    parser.add_argument("--json", action="store_true", help="list levels, ratios and sensitivity as JSON")
 
 
 def run(options: argparse.Namespace) -> Status:
-    """Sets a level, or lists them all when no grade is named."""
+    """Sets a level, a ratio or the sensitivity, or lists them all when no grade is named."""
     desk = desk_on(options.database)
     try:
-        return _list(desk, options) if options.grade is None else _set(desk, options)
+        if options.sensitivity is not None:
+            _tell(set_sensitivity(desk, Sensitivity(options.sensitivity)))
+        if options.grade is not None:
+            return _set(desk, options)
+        return Status.DONE if options.sensitivity is not None and not options.json else _list(desk, options)
     finally:
         desk.close()
 
 
 def _set(desk: Desk, options: argparse.Namespace) -> Status:
-    missing = [name for name in ("per_tonne", "currency", "since", "source") if getattr(options, name) is None]
-    if missing:
-        named = {"since": "--from"}
-        print(
-            "A level needs " + ", ".join(named.get(name, "--" + name.replace("_", "-")) for name in missing) + " too.",
-            file=sys.stderr,
+    if options.ratio is not None:
+        if _lacks(options, "A ratio", ("since", "source")):
+            return Status.WRONG_USE
+        low, high = options.ratio
+        _tell(set_ratio(desk, options.grade, low, high, options.since, options.source))
+        return Status.DONE
+    index = None if options.index is None else read_index(options.index)
+    only_index = index is not None and options.per_tonne is None
+    if not only_index:
+        if _lacks(options, "A level", ("per_tonne", "currency", "since", "source")):
+            return Status.WRONG_USE
+        _tell(
+            set_level(
+                desk, options.grade, options.per_tonne, options.currency, options.since, options.source, options.spread
+            )
         )
-        return Status.WRONG_USE
-    edit = set_level(
-        desk, options.grade, options.per_tonne, options.currency, options.since, options.source, options.spread
-    )
-    print(edit.text[0].upper() + edit.text[1:] + ".")
+    if index is not None:
+        _tell(carry_forward(desk, options.grade, index, options.index_name or options.index.stem))
     return Status.DONE
+
+
+def _lacks(options: argparse.Namespace, what: str, needed: Sequence[str]) -> bool:
+    missing = [name for name in needed if getattr(options, name) is None]
+    if missing:
+        named = ", ".join(_OPTIONS.get(name, "--" + name.replace("_", "-")) for name in missing)
+        print(f"{what} needs {named} too.", file=sys.stderr)
+    return bool(missing)
+
+
+def _ratio(text: str) -> tuple[Decimal, Decimal]:
+    low, colon, high = text.partition(":")
+    if not colon:
+        raise argparse.ArgumentTypeError(
+            f"'{text}' is not a ratio: write the lower and the higher end, as in 0.65:0.80"
+        )
+    return values.positive(low), values.positive(high)
+
+
+def _tell(edit: Edit) -> None:
+    print(edit.text[0].upper() + edit.text[1:] + ".")
 
 
 def _list(desk: Desk, options: argparse.Namespace) -> Status:
     found = [level_object(level) for level in levels(desk)]
+    own = [ratio_object(ratio) for ratio in ratios(desk)]
+    chosen = sensitivity(desk)
     if options.json:
-        print_json({"levels": found}, 2)
+        print_json({"levels": found, "ratios": own, "sensitivity": chosen.value}, 2)
         return Status.DONE
     for level in found:
         spread = f" ± {level['spread']} %" if level["spread"] else ""
+        carried = f", carried forward by {level['carried_by']}" if level["carried_by"] else ""
         print(
-            f"{level['grade']}  {level['from']}  {level['per_tonne']} {level['currency']}/t{spread}  {level['source']}"
+            f"{level['grade']}  {level['from']}  {level['per_tonne']} {level['currency']}/t{spread}  "
+            f"{level['source']}{carried}"
         )
+    for ratio in own:
+        print(f"{ratio['grade']}  {ratio['from']}  {ratio['low']} to {ratio['high']} of SBS  {ratio['source']}")
+    print(f"Prices are called out of line {chosen.words} ({chosen.value}).")
     return Status.DONE

@@ -18,6 +18,7 @@ from tracker.desk.export import flat, write_csv, write_xlsx
 from tracker.desk.offers_json import offer_objects
 from tracker.desk.opening import desk_on
 from tracker.desk.quotes import compare, load_snapshot
+from tracker.desk.sensitivity import Sensitivity
 from tracker.trade.grades import grades
 from tracker.trade.quantities import CaliperUnit, micrometres
 
@@ -41,6 +42,15 @@ def describe(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--measured-weight", action="store_true", help="at the basis weight samples measured, where that is known"
     )
+    parser.add_argument(
+        "--sensitivity",
+        metavar="WORD",
+        type=str.casefold,
+        choices=tuple(Sensitivity),
+        help="what to call out of line, this once: "
+        + "; ".join(f"{each} ({each.words})" for each in Sensitivity)
+        + "; else as the database is set",
+    )
     parser.add_argument("--all", action="store_true", help="superseded and lapsed offers too")
     forms = parser.add_mutually_exclusive_group()
     forms.add_argument("--json", action="store_true", help="print one JSON document")
@@ -60,6 +70,7 @@ def run(options: argparse.Namespace) -> Status:
             order_kg=order_kg,
             current_only=not options.all,
             measured_weight=options.measured_weight,
+            sensitivity=None if options.sensitivity is None else Sensitivity(options.sensitivity),
         )
         comparison = compare(desk, load_snapshot(desk), footing)
     finally:

@@ -14,6 +14,7 @@ from tracker.desk.snapshot import Codes, Flags, Floats, Snapshot
 
 if TYPE_CHECKING:
     from tracker.desk.judging import Judged
+    from tracker.desk.sensitivity import Sensitivity
     from tracker.store.verdicts import BoardVerdict
 
 
@@ -26,6 +27,7 @@ class Per(StrEnum):
 class ChosenFooting:
     """The user's choice: `delivered` compares delivered cost where known; `order_kg` picks each board's bracket;
     `measured_weight` brings prices to the basis weight that samples measured, where that is known, not the claimed one.
+    `sensitivity`: how far a price must stand out, None as this database is set.
     """
 
     as_of: date
@@ -35,6 +37,7 @@ class ChosenFooting:
     order_kg: float | None = None
     current_only: bool = True
     measured_weight: bool = False
+    sensitivity: Sensitivity | None = None
 
 
 @dataclass(frozen=True, slots=True)

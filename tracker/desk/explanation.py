@@ -87,7 +87,7 @@ def offer_reasons(comparison: Comparison, index: int) -> tuple[str, ...]:
         return ()
     wording = _wording(comparison, index)
     judgements = reasons(index, judged.offers, judged.bands, judged.verdicts, wording)
-    return (*_standing(comparison, index), *judgements)
+    return (*_standing(comparison, index), *judgements, *_doubt(comparison, index))
 
 
 def _standing(comparison: Comparison, index: int) -> list[str]:
@@ -111,9 +111,25 @@ def _standing(comparison: Comparison, index: int) -> list[str]:
 
 def _wording(comparison: Comparison, index: int) -> Wording:
     currency, per = comparison.footing.currency, comparison.footing.per
-    if per is Per.TONNE:
-        return Wording(lambda figure: f"{currency} {figure:,.0f} {PER_WORDS[per]}")
-    ratio = float(kilograms_per_msf(comparison.snapshot)[index]) / 1000
-    if ratio != ratio:  # no weight is known, so a tonne can't be said as an area
-        return Wording(lambda figure: f"{currency} {figure:,.0f} {PER_WORDS[Per.TONNE]}")
-    return Wording(lambda figure: f"{currency} {figure * ratio:,.2f} {PER_WORDS[per]}")
+    ratio, places = 1.0, 0
+    if per is Per.MSF:
+        ratio, places = float(kilograms_per_msf(comparison.snapshot)[index]) / 1000, 2
+        if ratio != ratio:  # no weight is known, so a tonne can't be said as an area
+            ratio, places, per = 1.0, 0, Per.TONNE
+    return Wording(
+        lambda figure: f"{currency} {figure * ratio:,.{places}f} {PER_WORDS[per]}",
+        lambda low, high: f"{currency} {low * ratio:,.{places}f} to {high * ratio:,.{places}f} {PER_WORDS[per]}",
+    )
+
+
+def _doubt(comparison: Comparison, index: int) -> list[str]:
+    """Between which figures the price lies, where its weight is an estimate."""
+    between = comparison.range_of(index)
+    if between is None:
+        return []
+    places = 0 if comparison.footing.per is Per.TONNE else 2
+    low, high = (f"{end:,.{places}f}" for end in between)
+    figure = f"{comparison.footing.currency} {low} to {high} {PER_WORDS[comparison.footing.per]}"
+    return [
+        f"The basis weight is estimated, so the price is {figure}, not one figure: ask for the weight before arguing."
+    ]

@@ -2,24 +2,23 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
 
 import numpy as np
 
 from tracker.desk.comparison import ChosenFooting
 from tracker.desk.rates import Rate, RatesOn
 from tracker.desk.snapshot import Flags, Floats, Snapshot
-from tracker.market import bands as market_bands
-from tracker.market.bands import Bands
+from tracker.desk.yardsticks import Yardsticks, levels_standing, ratios_standing
+from tracker.market.bands import Bands, expected_bands
 from tracker.market.offers import Offers, Settings
 from tracker.market.verdicts import Verdicts, judge
-from tracker.trade.bands import REFERENCE_GRADE, ratios
+from tracker.trade.bands import REFERENCE_GRADE
 from tracker.trade.basis import BY_WEIGHT, Basis
 
-if TYPE_CHECKING:
-    from tracker.store.levels import Level
+_MAYBE_MEANT = ("USD", "EUR", "GBP", "CAD", "SEK", "PLN")
+"""Currencies that board is quoted in, so that a price may have been meant in one though no offer here is."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,11 +39,11 @@ def judge_offers(
     per_tonne: Floats,
     taking_part: Flags,
     is_delivered: Flags,
-    levels: Iterable[Level],
+    held: Yardsticks,
     rates: RatesOn,
 ) -> Judged:
     """Judges every offer that takes part. `per_tonne` is in the chosen currency, NaN where unknown."""
-    known = {code: rates.rate(code, footing.currency) for code in snapshot.currencies}
+    known = {code: rates.rate(code, footing.currency) for code in (*snapshot.currencies, *_MAYBE_MEANT)}
     worth = {code: rate for code, rate in known.items() if rate is not None}
     offers = Offers(
         per_tonne=per_tonne,
@@ -66,9 +65,14 @@ def judge_offers(
         bases=snapshot.bases,
         currencies=snapshot.currencies,
     )
-    settings = Settings(rates={code: float(rate.factor) for code, rate in worth.items()})
-    bands = market_bands.expected_bands(
-        offers, _levels(levels, footing, rates), _ratios(), REFERENCE_GRADE, footing.as_of.toordinal()
+    sensitivity = footing.sensitivity or held.sensitivity
+    settings = Settings(sensitivity.cut_off, {code: float(rate.factor) for code, rate in worth.items()})
+    bands = expected_bands(
+        offers,
+        levels_standing(held.levels, footing.as_of, footing.currency, rates),
+        ratios_standing(held.ratios, footing.as_of),
+        REFERENCE_GRADE,
+        footing.as_of.toordinal(),
     )
     return Judged(offers, bands, settings, judge(offers, bands, settings), worth)
 
@@ -78,23 +82,3 @@ def rests_on_estimate(snapshot: Snapshot) -> Flags:
     by_weight = np.array([Basis(name) in BY_WEIGHT for name in snapshot.bases] + [True])[snapshot.basis]
     estimated: Flags = snapshot.estimated & ~by_weight
     return estimated
-
-
-def _levels(levels: Iterable[Level], footing: ChosenFooting, rates: RatesOn) -> list[market_bands.Level]:
-    converted = []
-    for level in levels:
-        rate = rates.rate(level.currency, footing.currency)
-        if rate is not None:
-            said = f"{level.source} ({level.on.isoformat()})"
-            if level.currency != footing.currency:
-                said += f", {level.currency} at {rate.said(footing.as_of)}"
-            spread = None if level.spread is None else float(level.spread) / 100
-            per_tonne = float(level.per_tonne * rate.factor)
-            converted.append(market_bands.Level(level.grade, per_tonne, level.on.toordinal(), said, spread))
-    return converted
-
-
-def _ratios() -> dict[str, market_bands.Ratio]:
-    return {
-        code: market_bands.Ratio(float(ratio.low), float(ratio.high), ratio.source) for code, ratio in ratios().items()
-    }

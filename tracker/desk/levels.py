@@ -73,4 +73,5 @@ def level_object(level: Level) -> dict[str, Any]:
         "currency": level.currency,
         "source": level.source,
         "spread": None if level.spread is None else plain_text(level.spread),
+        "carried_by": level.index_name or None,
     }

@@ -11,10 +11,10 @@ from tracker.desk.board_verdicts import verdicts_by_offer
 from tracker.desk.comparison import ChosenFooting, Comparison, Per
 from tracker.desk.estimates import at_either_end, between
 from tracker.desk.judging import Judged, judge_offers
-from tracker.desk.levels import levels
 from tracker.desk.measured_weights import at_measured_weight, measured_weights
 from tracker.desk.rates import RatesOn, rates_on
 from tracker.desk.snapshot import Flags, Floats, Snapshot
+from tracker.desk.yardsticks import yardsticks
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
@@ -42,7 +42,7 @@ def compare(desk: Desk, snapshot: Snapshot, footing: ChosenFooting) -> Compariso
     fits = bracket_fits(snapshot, footing.order_kg)
     per_tonne, per_msf = prices_on(snapshot, footing, rates)
     is_delivered = (is_delivered_figure(snapshot) & footing.delivered) | (snapshot.delivered == 1)
-    judged = judge_offers(snapshot, footing, per_tonne, current & fits, is_delivered, levels(desk), rates)
+    judged = judge_offers(snapshot, footing, per_tonne, current & fits, is_delivered, yardsticks(desk), rates)
     shown = fits & current if footing.current_only else fits
     made = _with_ranges(_comparison(snapshot, footing, shown, current, per_tonne, per_msf, is_delivered, judged), rates)
     return replace(made, board_verdicts=verdicts_by_offer(desk, snapshot, footing.as_of))

@@ -3,6 +3,7 @@
 from bisect import bisect_right
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from datetime import date
 
 import numpy as np
 from numpy.typing import NDArray
@@ -42,6 +43,9 @@ class Ratio:
     high: float
     source: str
 
+    def __str__(self) -> str:
+        return f"ratio {self.low:.2f}–{self.high:.2f} ({self.source})"
+
 
 @dataclass(frozen=True, slots=True)
 class Bands:
@@ -75,14 +79,11 @@ def expected_bands(
             spread = USUAL_SPREAD if own.spread is None else own.spread
             low.append(own.per_tonne * (1 - spread))
             high.append(own.per_tonne * (1 + spread))
-            sources.append(f"level of {grade}: {own.source}, ± {spread:.0%}")
+            sources.append(f"level of {grade} {own.source}, ± {100 * spread:.3g} %")
         elif level is not None and grade in ratios:
             low.append(level * ratios[grade].low)
             high.append(level * ratios[grade].high)
-            sources.append(
-                f"{said_by}; {grade} at {ratios[grade].low:.0%} to {ratios[grade].high:.0%} of it: "
-                f"{ratios[grade].source}"
-            )
+            sources.append(f"{said_by}, {ratios[grade]}")
         else:
             low.append(np.nan)
             high.append(np.nan)
@@ -111,7 +112,8 @@ def carry_forward(level: Level, index: Sequence[tuple[int, float]], name: str, d
     if start == 0 or stop < start:
         raise ValueError(f"The index {name} has no value for the day of the level: give one that starts earlier.")
     moved = index[stop - 1][1] / index[start - 1][1]
-    source = f"{level.source}, carried forward by {name} ({moved - 1:+.1%})"
+    until = date.fromordinal(index[stop - 1][0]).isoformat()
+    source = f"{level.source}, carried forward to {until} by {name} ({100 * (moved - 1):+.1f} %)"
     return Level(level.grade, level.per_tonne * moved, day, source, level.spread)
 
 
@@ -130,7 +132,7 @@ def of_grade(values: Floats, grade: NDArray[np.int32]) -> Floats:
 
 def _reference_level(offers: Offers, own: Level | None, reference: str) -> tuple[float | None, str]:
     if own is not None:
-        return own.per_tonne, f"level of {reference}: {own.source}"
+        return own.per_tonne, f"level of {reference} {own.source}"
     if reference not in offers.grades:
         return None, ""
     mine = offers.shown & offers.usable & (offers.grade == list(offers.grades).index(reference))
@@ -138,7 +140,7 @@ def _reference_level(offers: Offers, own: Level | None, reference: str) -> tuple
     if count < FEWEST_FOR_A_LEVEL:
         return None, ""
     middle = weighted_median(offers.per_tonne[mine], vendor_weights(offers.vendor[mine]))
-    return middle, f"no level is set, so the median of {count} current offers of {reference} serves"
+    return middle, f"no level is set, so the median of {count} current offers of {reference}"
 
 
 def vendor_weights(vendor: NDArray[np.int32]) -> Floats:

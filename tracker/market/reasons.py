@@ -37,15 +37,20 @@ _A_LEVEL = 3  # offers off the same way from which one may speak of a vendor's l
 @dataclass(frozen=True, slots=True)
 class Wording:
     """How the reader wants figures said. amount: a price per tonne in words with its unit, for example
-    'USD 1,240 per tonne' (a caller who shows per 1,000 ft² converts in it). day: a date from its ordinal."""
+    'USD 1,240 per tonne' (a caller who shows per 1,000 ft² converts in it). between: two such prices, 'USD 850 to
+    1,150 per tonne'. day: a date from its ordinal."""
 
     amount: Callable[[float], str]
+    between: Callable[[float, float], str]
     day: Callable[[int], str] = lambda day: date.fromordinal(day).isoformat()
 
 
 def plain_wording(currency: str) -> Wording:
     """Amounts per tonne in a currency, to the unit: 'USD 1,240 per tonne'."""
-    return Wording(lambda per_tonne: f"{currency} {per_tonne:,.0f} per tonne")
+    return Wording(
+        lambda per_tonne: f"{currency} {per_tonne:,.0f} per tonne",
+        lambda low, high: f"{currency} {low:,.0f} to {high:,.0f} per tonne",
+    )
 
 
 def reasons(offer: int, offers: Offers, bands: Bands, verdicts: Verdicts, wording: Wording) -> list[str]:
@@ -117,10 +122,10 @@ def _too_few(offer: int, offers: Offers, verdicts: Verdicts, wording: Wording) -
     few = f"{_count(count, 'offer').capitalize()} of other vendors for {grade}, below {FEWEST_PEERS}: too few to score"
     if np.isnan(verdicts.expected[offer]):
         return f"{few}, and no band is known: there is nothing to compare with."
-    low, high = wording.amount(float(verdicts.low[offer])), wording.amount(float(verdicts.high[offer]))
+    between = wording.between(float(verdicts.low[offer]), float(verdicts.high[offer]))
     where = "outside" if _beyond(float(price), offer, verdicts) else "inside"
     guide = _guide(count > 0, verdicts.place[offer] != NO_BAND)
-    return f"{few}. {guide} allows {low} to {high}; {wording.amount(float(price))} lies {where}."
+    return f"{few}. {guide} allows {between}; {wording.amount(float(price))} lies {where}."
 
 
 def _guide(others: bool, band: bool) -> str:
@@ -162,7 +167,7 @@ def _of_band(offer: int, offers: Offers, bands: Bands, verdicts: Verdicts, wordi
     if where not in (BELOW, WITHIN, ABOVE):
         yield f"No band is known for {offers.grades[grade]}: no market level is set."
         return
-    band = f"the band expected of {offers.grades[grade]}, {wording.amount(low)} to {wording.amount(high)}"
+    band = f"the band expected of {offers.grades[grade]}, {wording.between(low, high)}"
     if where == WITHIN:
         yield f"It lies within {band} ({bands.sources[grade]})."
     else:
@@ -185,8 +190,6 @@ def _of_history(history: History, offer: int, offers: Offers, wording: Wording) 
 
 
 def _cautions(offer: int, offers: Offers) -> Iterator[str]:
-    if offers.estimated[offer]:
-        yield "The price per tonne rests on an estimated basis weight: ask for the weight before arguing the price."
     same = offers.shown & offers.usable & (offers.grade == offers.grade[offer])
     unlike = int((same & (offers.delivered != offers.delivered[offer])).sum())
     if unlike * 2 > int(same.sum()):
