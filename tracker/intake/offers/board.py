@@ -13,6 +13,12 @@ from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.header import Role
 from tracker.intake.words.fold import fold
 
+BOARD_ROLES = (
+    Role.PRODUCT, Role.GRADE, Role.COATING, Role.FORM, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.WIDTH,
+    Role.LENGTH,
+)  # fmt: skip
+"""The columns that a board may be read from: the row's other cells are not handed over."""
+
 
 def board_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> Board:
     """The board that a row describes; `cells` holds the row's cells, once-written values filled in."""

@@ -45,6 +45,7 @@ class Draft:
     currency: str | None = None
     basis: Basis | None = None
     sheet_mm: tuple[Decimal, Decimal] | None = None
+    sheet_words: str | None = None
     from_kg: Decimal | None = None
     below_kg: Decimal | None = None
     minimum_kg: Decimal | None = None

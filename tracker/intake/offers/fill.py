@@ -27,6 +27,7 @@ def fill_board(draft: Draft, board: Board, facts: FileFacts) -> None:
     draft.coated_sides = board.coated_sides
     _fill_caliper(draft, board)
     _fill_weight(draft, board, facts)
+    draft.sheet_words = board.sheet_said.words if board.sheet_said is not None else None
     if len(board.sheets) == 1:
         draft.sheet_mm = board.sheets[0].mm
         _tell(draft, "sheet_mm", board.sheet_said)
@@ -154,6 +155,20 @@ def fill_terms(draft: Draft, terms: Terms, price: PriceColumn, vendor: Said[str]
     elif vendor is not None:
         draft.vendor = vendor.value
         draft.evidence.append(vendor.evidence("vendor"))
+
+
+def take_board(draft: Draft, other: Draft) -> None:
+    """What fill_board filled into another draft, but for evidence, notes and questions."""
+    draft.product, draft.grade, draft.coated_sides = other.product, other.grade, other.coated_sides
+    draft.caliper_um, draft.sheet_mm, draft.sheet_words = other.caliper_um, other.sheet_mm, other.sheet_words
+    draft.grammage_gsm, draft.grammage_from = other.grammage_gsm, other.grammage_from
+
+
+def take_terms(draft: Draft, other: Draft) -> None:
+    """What fill_terms filled into another draft, but for evidence and notes."""
+    draft.lead_days, draft.valid_until = other.lead_days, other.valid_until
+    draft.minimum_kg, draft.received = other.minimum_kg, other.received
+    draft.delivered, draft.vendor = other.delivered, other.vendor
 
 
 def fill_bracket(draft: Draft, bracket: Said[KgBracket] | None) -> None:

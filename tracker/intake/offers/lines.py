@@ -6,12 +6,13 @@ from dataclasses import dataclass, field
 from tracker.intake.columns.column import Kind, PriceColumn
 from tracker.intake.columns.prices import UNNAMED
 from tracker.intake.grid import Cell
-from tracker.intake.offers.board import board_of, with_column
+from tracker.intake.offers.alike import AlikeRows, Cells, Part, Told
+from tracker.intake.offers.board import BOARD_ROLES, board_of, with_column
 from tracker.intake.offers.brackets import Brackets, brackets_of
 from tracker.intake.offers.charges import charges_of
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
-from tracker.intake.offers.fill import fill_board, fill_bracket, fill_hidden, fill_terms
+from tracker.intake.offers.fill import fill_board, fill_bracket, fill_hidden, fill_terms, take_board, take_terms
 from tracker.intake.offers.measures import Board
 from tracker.intake.offers.money import Around, Claimed, around
 from tracker.intake.offers.price import fill_price
@@ -21,7 +22,7 @@ from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level, Scope, headings_in_force
 from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.offers.signs import evidence_of
-from tracker.intake.offers.terms import Terms, terms_of
+from tracker.intake.offers.terms import TERM_ROLES, Terms, terms_of
 from tracker.intake.tables.table import Words
 from tracker.intake.values.statements import Remark, says
 from tracker.trade.offer import NoteCode, PassedOver
@@ -50,6 +51,11 @@ class TableReader:
         self._offers = tuple(price for price in read.columns.prices if price.kind is Kind.OFFER)
         self._kept: list[object] = []
         self._priced = frozenset(price.index for price in read.columns.prices)
+        merged = bool(read.table.view.spread)
+        self._boards = AlikeRows(read.columns, merged, Part(BOARD_ROLES, self._describe_board, take_board))
+        self._terms = AlikeRows(read.columns, merged, Part(TERM_ROLES, self._describe_terms, take_terms))
+        self._last_board: tuple[Cells, Board] | None = None
+        self._last_terms: tuple[Cells, Terms] | None = None
 
     def read(self) -> TableOffers:
         rows = Rows(self._read.table, self._read.columns)
@@ -74,10 +80,10 @@ class TableReader:
         scope = self._scope(whole)
         if scope is None:
             return
-        board = board_of(whole.cells, self._read.columns, scope, self._facts)
-        terms = terms_of(whole.cells, self._read.columns, scope, self._facts)
+        told = self._boards.told(whole), self._terms.told(whole)
+        words = tuple(self._other_cells(whole))
         for priced in offered:
-            yield self._draft(whole, priced, board, terms, scope, brackets)
+            yield self._draft(whole, priced, told, words, scope, brackets)
 
     def _offered(self, whole: WholeRow) -> list[tuple[PriceColumn, Cell, PriceCell]]:
         """The row's own price cells that offer a price, or fail to."""
@@ -107,20 +113,18 @@ class TableReader:
         self,
         whole: WholeRow,
         priced: tuple[PriceColumn, Cell, PriceCell],
-        board: Board,
-        terms: Terms,
+        told: tuple[Told, Told],
+        words: tuple[str, ...],
         scope: Scope,
         brackets: Brackets,
     ) -> Draft:
         price, cell, read = priced
         block = (price.index, id(whole.row.headings))
-        words = tuple(self._other_cells(whole))
         label = price.label or (price.bracket.words if price.bracket is not None else "")
         draft = Draft(self._read.table.view.sheet, cell, label, whole.row.index, block, words)
-        here = with_column(board, price)
-        fill_board(draft, here, self._facts)
-        fill_terms(draft, terms, price, self._vendor)
-        fill_price(draft, read, whole, self._read.columns, self._money(price, scope), here, self._facts)
+        self._boards.fill(draft, told[0], price, scope)
+        self._terms.fill(draft, told[1], price, scope)
+        fill_price(draft, read, whole, self._read.columns, self._money(price, scope), self._facts)
         bracket = brackets.of(price, whole.row.index, scope)
         fill_bracket(draft, bracket)
         draft.charges = charges_of(
@@ -133,6 +137,16 @@ class TableReader:
         if price.indicative or read.indicative:
             draft.evidence.append(Said("indicative", draft.where, cell.text).evidence("indicative"))
         return draft
+
+    def _describe_board(self, draft: Draft, cells: Cells, price: PriceColumn, scope: Scope) -> None:
+        if self._last_board is None or self._last_board[0] is not cells:
+            self._last_board = cells, board_of(cells, self._read.columns, scope, self._facts)
+        fill_board(draft, with_column(self._last_board[1], price), self._facts)
+
+    def _describe_terms(self, draft: Draft, cells: Cells, price: PriceColumn, scope: Scope) -> None:
+        if self._last_terms is None or self._last_terms[0] is not cells:
+            self._last_terms = cells, terms_of(cells, self._read.columns, scope, self._facts)
+        fill_terms(draft, self._last_terms[1], price, self._vendor)
 
     def _other_cells(self, whole: WholeRow) -> Iterator[str]:
         """All that the row says besides its prices."""

@@ -6,7 +6,6 @@ from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
-from tracker.intake.offers.measures import Board
 from tracker.intake.offers.money import Around, basis_claim, currency_claim, foreign_unit, unit_of_text
 from tracker.intake.offers.physics import absurd, far_off
 from tracker.intake.offers.price_cell import PriceCell, Standing
@@ -22,7 +21,7 @@ _TONS = frozenset({Basis.SHORT_TON.value, Basis.TONNE.value})
 
 
 def fill_price(
-    draft: Draft, read: PriceCell, whole: WholeRow, columns: Columns, money: Around, board: Board, facts: FileFacts
+    draft: Draft, read: PriceCell, whole: WholeRow, columns: Columns, money: Around, facts: FileFacts
 ) -> None:
     """Amount, currency and basis from the cell, its format, the row's unit cells and what is said around."""
     if read.standing is Standing.REFUSED:
@@ -41,7 +40,7 @@ def fill_price(
         currency = settle(_currency_claims(draft, read, units, money))
         basis = settle(_basis_claims(draft, read, units, money, facts))
     _fill_currency(draft, currency, facts)
-    _fill_basis(draft, basis, board, facts)
+    _fill_basis(draft, basis, facts)
     if read.delivered is not None:
         draft.delivered = read.delivered
     _look(draft)
@@ -144,7 +143,7 @@ def _dollar(settled: Settled[str], facts: FileFacts) -> str | None:
     return "USD" if not facts.named_dollars and not facts.abroad else None
 
 
-def _fill_basis(draft: Draft, settled: Settled[str], board: Board, facts: FileFacts) -> None:
+def _fill_basis(draft: Draft, settled: Settled[str], facts: FileFacts) -> None:
     values = settled.values
     if settled.against is not None and settled.by is not None:
         text = (
@@ -156,12 +155,12 @@ def _fill_basis(draft: Draft, settled: Settled[str], board: Board, facts: FileFa
     if values == _TONS and facts.ton is not None:
         values = frozenset({"short_ton" if facts.ton is MassUnit.SHORT_TON else "tonne"})
     if len(values) == 1 and settled.by is not None:
-        _take_basis(draft, next(iter(values)), settled.by, board, facts)
+        _take_basis(draft, next(iter(values)), settled.by, facts)
         return
     _ask_basis(draft, settled, facts)
 
 
-def _take_basis(draft: Draft, value: str, by: Claim[str], board: Board, facts: FileFacts) -> None:
+def _take_basis(draft: Draft, value: str, by: Claim[str], facts: FileFacts) -> None:
     unit = foreign_unit(value)
     answer = facts.answered.settled.get(f"basis:{by.words.casefold()}")
     if unit is not None and answer is None:
@@ -170,7 +169,7 @@ def _take_basis(draft: Draft, value: str, by: Claim[str], board: Board, facts: F
         return
     basis = Basis(answer) if unit is not None and answer is not None else Basis(value)
     if basis in BY_SHEET and draft.sheet_mm is None:
-        words = board.sheet_said.words if board.sheet_said is not None else by.words
+        words = draft.sheet_words if draft.sheet_words is not None else by.words
         text = "The price is for sheets, and their size is not certain."
         draft.ask(NoteCode.BASIS_UNKNOWN, "sheet-size", by.where, text, words)
     draft.basis = basis

@@ -92,9 +92,11 @@ class Rows:
 
     def _label(self, cells: dict[int, Cell]) -> Cell | None:
         """The row's first cell of words."""
-        worded = [index for index, cell in cells.items() if isinstance(cell.value, str) and index not in self._priced]
-        texts = [index for index in worded if any(sign.isalpha() for sign in cells[index].text)]
-        return cells[min(texts)] if texts else None
+        for index in sorted(cells):
+            cell = cells[index]
+            if isinstance(cell.value, str) and index not in self._priced and any(map(str.isalpha, cell.text)):
+                return cell
+        return None
 
     def _has_board(self, cells: dict[int, Cell], label: Cell) -> bool:
         """A caliper, a weight or a grade of its own beside the label."""

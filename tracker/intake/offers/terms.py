@@ -42,7 +42,7 @@ class Terms:
 
 def terms_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> Terms:
     """The terms that hold for every price of a row."""
-    if not columns.of(*_TERM_ROLES):
+    if not columns.of(*TERM_ROLES):
         return _around(scope, facts)
     terms = Terms()
     _lead(terms, cells, columns, scope)
@@ -55,9 +55,10 @@ def terms_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> 
     return terms
 
 
-_TERM_ROLES = (
+TERM_ROLES = (
     Role.LEAD_TIME, Role.VALIDITY, Role.MINIMUM, Role.DELIVERY_TERMS, Role.RECEIVED, Role.VENDOR
 )  # fmt: skip
+"""The columns that may be read here: the row's other cells are not handed over."""
 
 
 def _around(scope: Scope, facts: FileFacts) -> Terms:

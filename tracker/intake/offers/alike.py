@@ -1,0 +1,125 @@
+"""Rows of a long list that say the same of board and terms: only the first of them is worked out.
+
+A list of 20,000 rows has some hundred boards and a handful of terms. What their cells come to depends on the cells'
+contents alone, so it is kept by contents, and each further row gets it with its own cells' places in the evidence.
+"""
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+
+from tracker.intake.columns.column import Columns, PriceColumn
+from tracker.intake.grid import Cell
+from tracker.intake.offers.draft import Draft
+from tracker.intake.offers.rows import WholeRow
+from tracker.intake.offers.said import at
+from tracker.intake.offers.scope import Scope
+from tracker.intake.values.header import Role
+from tracker.trade.offer import Evidence, Note
+
+Cells = dict[int, Cell]
+
+_TRIED = 4000
+"""After so many rows with few alike among them, the rest are not looked up."""
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """One part of a row's description.
+
+    `roles`: the columns whose cells tell it; `describe` is handed these cells and no others, so that nothing kept can
+    depend on a cell it is not kept by. `describe` fills a fresh draft, `take` copies what it filled into another, but
+    for evidence, notes and questions.
+    """
+
+    roles: tuple[Role, ...]
+    describe: Callable[[Draft, Cells, PriceColumn, Scope], None]
+    take: Callable[[Draft, Draft], None]
+
+
+@dataclass(frozen=True, slots=True)
+class Told:
+    """The cells of one row that tell of board and terms; `contents` is None where the row must be read by itself."""
+
+    cells: Cells
+    contents: tuple[object, ...] | None
+
+
+@dataclass(frozen=True, slots=True)
+class _Known:
+    """A description, its evidence and notes each with the column whose cell said it (None: no cell of the row)."""
+
+    draft: Draft
+    evidence: tuple[tuple[Evidence, int | None], ...]
+    notes: tuple[tuple[Note, int | None], ...]
+
+
+class AlikeRows:
+    """Describes one part of a table's rows, once for all that are alike. `merged`: the table has merged blocks."""
+
+    def __init__(self, columns: Columns, merged: bool, part: Part) -> None:
+        self._told = tuple(column.index for column in columns.of(*part.roles))
+        self._merged, self._part = merged, part
+        self._known: dict[tuple[object, ...], _Known | None] = {}
+        self._tried = 0
+
+    def told(self, whole: WholeRow) -> Told:
+        """What of a row tells of this part: asked once a row, however many prices it has."""
+        cells = {index: whole.cells[index] for index in self._told if index in whole.cells}
+        all_different = self._tried >= _TRIED and 2 * len(self._known) > self._tried
+        # A merged block is one cell in two columns, and which of the two spoke can't be told from its place.
+        doubled = self._merged and len(whole.cells) > len(whole.own)
+        if all_different or doubled:
+            return Told(cells, None)
+        self._tried += 1
+        return Told(cells, tuple([(index, cell[2:]) for index, cell in cells.items()]))
+
+    def fill(self, draft: Draft, told: Told, price: PriceColumn, scope: Scope) -> None:
+        """Fills this part of a draft."""
+        known = self._alike(draft, told, price, scope) if told.contents is not None else None
+        if known is None:
+            self._part.describe(draft, told.cells, price, scope)
+            return
+        self._part.take(draft, known.draft)
+        draft.asked.extend(known.draft.asked)
+        if known.evidence or known.notes:
+            _say(draft, known, told.cells)
+
+    def _alike(self, draft: Draft, told: Told, price: PriceColumn, scope: Scope) -> _Known | None:
+        key = (price.index, id(scope), told.contents)
+        if key in self._known:
+            return self._known[key]
+        blank = Draft(draft.sheet, draft.cell._replace(value=None, text="", comment=""))
+        self._part.describe(blank, told.cells, price, scope)
+        places: dict[str, int | None] = {at(cell): index for index, cell in told.cells.items()}
+        self._known[key] = _kept(blank, {**places, draft.where: _PRICE})
+        return self._known[key]
+
+
+_PRICE = -1
+"""Stands for the column of the price itself."""
+
+
+def _kept(draft: Draft, columns: dict[str, int | None]) -> _Known | None:
+    """None where a text names a place of the row itself: it would be wrong for every other row."""
+    texts = [note.text for note in draft.notes]
+    texts += [text for asked in draft.asked for text in (asked.key, asked.text)]
+    if any(place in text for place in columns for text in texts):
+        return None
+    return _Known(
+        draft,
+        tuple((evidence, columns.get(evidence.said_by)) for evidence in draft.evidence),
+        tuple((note, columns.get(note.cell)) for note in draft.notes),
+    )
+
+
+def _say(draft: Draft, known: _Known, cells: Cells) -> None:
+    """The evidence and notes of a description, said by this row's own cells."""
+    places = {index: at(cell) for index, cell in cells.items()}
+    places[_PRICE] = draft.where
+    draft.evidence.extend(
+        [
+            told if column is None else Evidence(told.field, places[column], told.words, told.against)
+            for told, column in known.evidence
+        ]
+    )
+    draft.notes.extend([note if column is None else replace(note, cell=places[column]) for note, column in known.notes])
