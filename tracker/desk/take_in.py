@@ -14,7 +14,7 @@ from tracker.desk.collecting import no_collecting
 from tracker.desk.edits import writing
 from tracker.desk.trouble import Trouble
 from tracker.trade.layout import layout_from_plain, layout_to_plain
-from tracker.trade.offer import Answers, Reading, State
+from tracker.trade.offer import LEAVE_OUT, Answers, Reading, State
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
@@ -138,14 +138,14 @@ def keep_answers(
 ) -> tuple[int, ...]:
     """Remembers answers for the vendor of a reading; gives the log's entries.
 
-    Who the vendor is can't be remembered for the vendor.
+    Who the vendor is can't be remembered for the vendor, and what was left out of one file is no rule for the next.
     """
     from tracker.store import answers as kept
 
     vendor = reading.vendor
     if vendor is None:
         return ()
-    said = ((key, value) for key, value in remember.items() if key != "vendor")
+    said = ((key, value) for key, value in remember.items() if key != "vendor" and value != LEAVE_OUT)
     return tuple(kept.remember(pen, vendor, key, value, (words or {}).get(key, "")) for key, value in said)
 
 

@@ -39,11 +39,13 @@ def read_with_grids(
 
 def read_workbook(workbook: Workbook, answers: Answers) -> Reading:
     """Understands a workbook that is already open. Pure: the same workbook and answers give the same reading."""
+    from tracker.intake.offers.left_out import leave_out, to_read_with
     from tracker.intake.offers.marked import lines_of
     from tracker.intake.offers.workbook import read_offers
     from tracker.intake.questions import questions_of
 
-    found = read_offers(workbook, answers)
+    found = read_offers(workbook, to_read_with(answers))
+    leave_out(found.drafts, answers)
     passed = tuple(found.passed) or _nothing(workbook, bool(found.drafts))
     return Reading(
         workbook.file,

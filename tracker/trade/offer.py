@@ -179,14 +179,18 @@ class Reading:
     questions: tuple[Question, ...] = ()
 
 
+LEAVE_OUT = "leave-out"
+"""The answer that settles nothing: the lines that a question holds back are not used."""
+
+
 @dataclass(frozen=True, slots=True)
 class Answers:
     """What a person has settled for a file or remembered for its vendor.
 
     Keys of `settled`: 'vendor', 'currency' (ISO code), 'ton' ('short'|'metric'), 'weight-basis' ('msf'|'3000ft2'),
     'decimal' ('.'|','), 'date-order' ('dmy'|'mdy'), 'basis' or 'basis:<words>' (a Basis value),
-    'grade:<words casefolded>' (a grade code), 'bracket:<words>' ('from_kg:below_kg'). An answer never overrules what
-    the sheet says; it settles what the sheet leaves open. `layouts`: tables marked by hand, used where
+    'grade:<words casefolded>' (a grade code), 'bracket:<words>' ('from_kg:below_kg'); and under the key of any question
+    LEAVE_OUT, for this file alone. An answer never overrules what the sheet says; it settles what the sheet leaves open. `layouts`: tables marked by hand, used where
     they fit; None: nobody said, so that those remembered for the vendor serve.
     """
 
