@@ -8,11 +8,11 @@ from typing import TYPE_CHECKING, Any
 
 from tracker.desk.comparison import Comparison, Per, Step
 from tracker.desk.ladder import PER_WORDS, Rested, ladder
-from tracker.desk.quotes import kilograms_per_msf
 from tracker.desk.rates import Rate
 from tracker.desk.verdict_json import verdict_object
 from tracker.desk.verdicts import said
 from tracker.market.reasons import Wording, reasons
+from tracker.trade.exact import M2_PER_MSF
 from tracker.trade.offer import Evidence, Note, Offer
 
 if TYPE_CHECKING:
@@ -113,7 +113,7 @@ def _wording(comparison: Comparison, index: int) -> Wording:
     currency, per = comparison.footing.currency, comparison.footing.per
     ratio, places = 1.0, 0
     if per is Per.MSF:
-        ratio, places = float(kilograms_per_msf(comparison.snapshot)[index]) / 1000, 2
+        ratio, places = float(comparison.snapshot.grammage_gsm[index] * float(M2_PER_MSF)) / 1e6, 2
         if ratio != ratio:  # no weight is known, so a tonne can't be said as an area
             ratio, places, per = 1.0, 0, Per.TONNE
     return Wording(

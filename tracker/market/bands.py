@@ -135,7 +135,7 @@ def _reference_level(offers: Offers, own: Level | None, reference: str) -> tuple
         return own.per_tonne, f"level of {reference} {own.source}"
     if reference not in offers.grades:
         return None, ""
-    mine = offers.shown & offers.usable & (offers.grade == list(offers.grades).index(reference))
+    mine = offers.judged & (offers.grade == list(offers.grades).index(reference))
     count = int(mine.sum())
     if count < FEWEST_FOR_A_LEVEL:
         return None, ""

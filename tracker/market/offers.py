@@ -12,7 +12,7 @@ Codes = NDArray[np.int32]
 Flags = NDArray[np.bool_]
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False, weakref_slot=True)
 class Offers:
     """Offers in one currency at one date, all arrays of the same length n, an index an offer.
 
@@ -23,6 +23,7 @@ class Offers:
     caliper_um (µm), grammage_gsm (g/m²), from_kg and below_kg (kg): NaN where not known.
     received: days (`date.toordinal`), -1 unknown. delivered: freight is in the price.
     estimated: the per-tonne price rests on an estimated grammage.
+    usable: has a price above 0 and a grade, so can be compared at all; judged: usable and shown.
     """
 
     per_tonne: Floats
@@ -43,15 +44,16 @@ class Offers:
     vendors: Sequence[str]
     bases: Sequence[str]
     currencies: Sequence[str]
+    usable: Flags = field(init=False)
+    judged: Flags = field(init=False)
 
     def __len__(self) -> int:
         return len(self.per_tonne)
 
-    @property
-    def usable(self) -> Flags:
-        """Has a price above 0 and a grade: can be compared at all."""
-        priced: Flags = np.isfinite(self.per_tonne) & (np.nan_to_num(self.per_tonne) > 0) & (self.grade >= 0)
-        return priced
+    def __post_init__(self) -> None:
+        # Asked for once an offer where reasons are told, so worked out but once for all.
+        object.__setattr__(self, "usable", (self.per_tonne > 0) & np.isfinite(self.per_tonne) & (self.grade >= 0))
+        object.__setattr__(self, "judged", self.shown & self.usable)
 
 
 SENSITIVITIES: Mapping[str, float] = {

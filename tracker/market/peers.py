@@ -80,7 +80,7 @@ def _grades(offers: Offers, bands: Bands) -> list[_Grade]:
     columns = design(offers.caliper_um, offers.from_kg, offers.below_kg)
     grades = []
     for code in range(len(offers.grades)):
-        where = np.flatnonzero(offers.shown & offers.usable & (offers.grade == code))
+        where = np.flatnonzero(offers.judged & (offers.grade == code))
         if where.size == 0:
             continue
         low, high = float(bands.low[code]), float(bands.high[code])

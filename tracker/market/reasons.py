@@ -55,7 +55,7 @@ def plain_wording(currency: str) -> Wording:
 
 def reasons(offer: int, offers: Offers, bands: Bands, verdicts: Verdicts, wording: Wording) -> list[str]:
     """The sentences for one offer, weightiest first. Empty where the offer is not judged."""
-    if not (offers.shown[offer] and offers.usable[offer]):
+    if not offers.judged[offer]:
         return []
     said: list[str] = []
     slip = verdicts.slips.get(offer)
@@ -150,7 +150,7 @@ def _of_the_vendors_level(offer: int, offers: Offers, verdicts: Verdicts) -> Ite
     vendor, grade, gap = offers.vendor[offer], offers.grade[offer], verdicts.evidence.gap
     if vendor < 0 or not verdicts.out_of_line[offer]:
         return
-    own = offers.shown & offers.usable & (offers.vendor == vendor) & (offers.grade == grade)
+    own = offers.judged & (offers.vendor == vendor) & (offers.grade == grade)
     alike = own & verdicts.out_of_line & ~verdicts.slip & (np.sign(gap) == np.sign(gap[offer]))
     if alike.sum() >= _A_LEVEL and 2 * alike.sum() > own.sum():
         way = "dearer" if gap[offer] > 0 else "cheaper"
@@ -190,7 +190,7 @@ def _of_history(history: History, offer: int, offers: Offers, wording: Wording) 
 
 
 def _cautions(offer: int, offers: Offers) -> Iterator[str]:
-    same = offers.shown & offers.usable & (offers.grade == offers.grade[offer])
+    same = offers.judged & (offers.grade == offers.grade[offer])
     unlike = int((same & (offers.delivered != offers.delivered[offer])).sum())
     if unlike * 2 > int(same.sum()):
         here, there = ("delivered", "without freight") if offers.delivered[offer] else ("without freight", "delivered")
