@@ -190,8 +190,9 @@ class Answers:
     Keys of `settled`: 'vendor', 'currency' (ISO code), 'ton' ('short'|'metric'), 'weight-basis' ('msf'|'3000ft2'),
     'decimal' ('.'|','), 'date-order' ('dmy'|'mdy'), 'basis' or 'basis:<words>' (a Basis value),
     'grade:<words casefolded>' (a grade code), 'bracket:<words>' ('from_kg:below_kg'); and under the key of any question
-    LEAVE_OUT, for this file alone. An answer never overrules what the sheet says; it settles what the sheet leaves open. `layouts`: tables marked by hand, used where
-    they fit; None: nobody said, so that those remembered for the vendor serve.
+    LEAVE_OUT, for this file alone. An answer never overrules what the sheet says; it settles what that leaves open.
+    `layouts`: tables marked by hand, used where they fit; None: nobody said, so that those remembered for the vendor
+    serve.
     """
 
     settled: Mapping[str, str] = field(default_factory=dict)
