@@ -119,7 +119,8 @@ def caliper_said_twice(kit: Kit) -> None:
     sized.insert(2, Column("other", f"{kit.head('caliper')} ({other})", again))
     sized.append(price_column(kit, prices, kit.price_head(basis)))
     for row, item, price, value in zip(place(sheet, top, 0, sized).rows, items, prices, again, strict=True):
-        line = kit.plan.accept(sheet, row, 4, kit.intent(item, price, basis))
+        add = kit.plan.accept if kit.us else kit.plan.either  # beside points, 't' may be asked
+        line = add(sheet, row, 4, kit.intent(item, price, basis))
         line["caliper_um"] = {"any_of": [line["caliper_um"], text(UM_PER[other] * Fraction(value))]}
 
 
