@@ -193,15 +193,27 @@ def _ask_basis(draft: Draft, settled: Settled[str], facts: FileFacts) -> None:
 
 
 def _look(draft: Draft) -> None:
-    """A price far outside what board costs is told; one that no board ever cost is asked."""
+    """A price far outside what board costs is told; one that no board ever cost is asked, unless the row itself says
+    currency and basis: then it is certain what was written, and the verdict says that it looks like another basis."""
     if draft.price is None or draft.currency is None or draft.basis is None:
         return
     measure = BoardMeasure(draft.grammage_gsm, draft.sheet_mm)
     tonne = far_off(draft.price, draft.currency, draft.basis, measure)
     if tonne is not None:
         text = f"This makes {float(tonne):,.0f} {draft.currency} a tonne, far outside what board usually costs."
-        if absurd(tonne, draft.currency):
+        if absurd(tonne, draft.currency) and not _row_says(draft, "currency", "basis"):
             key = f"price:{draft.where}"
             draft.ask(NoteCode.OUTSIDE_USUAL_RANGE, key, draft.where, text, draft.cell.text.strip())
         else:
             draft.note(NoteCode.OUTSIDE_USUAL_RANGE, draft.where, text)
+
+
+def _row_says(draft: Draft, *fields: str) -> bool:
+    """Cells of the price's own row say all of these."""
+    row = _row_of(draft.where)
+    said = {each.field for each in draft.evidence if _row_of(each.said_by) == row}
+    return said.issuperset(fields)
+
+
+def _row_of(address: str) -> str:
+    return address.lstrip("ABCDEFGHIJKLMNOPQRSTUVWXYZ")
