@@ -121,9 +121,21 @@ def _doubt(columns: Columns, unsure: bool) -> str:
     offers = [price for price in columns.prices if price.kind is Kind.OFFER]
     if unsure and offers:
         return UNNAMED
+    if _told_apart_by_letters(offers):
+        return "several prices stand beside each other, and their heads do not say how they differ"
     if columns.of(Role.DISCOUNT) and not columns.of(Role.NET_PRICE):
         return "a discount stands beside the price, and it is not said whether it is taken off already"
     return ""
+
+
+def _told_apart_by_letters(offers: Sequence[PriceColumn]) -> bool:
+    """'Price A' and 'Price B', 'Price 1' and 'Price 2': told apart by a sign that explains nothing."""
+    labels = [price.column.said[-1].text.split() for price in offers if price.column.said]
+    if len(labels) < 2 or len(labels) != len(offers) or len({len(label) for label in labels}) != 1:
+        return False
+    differing = [words for words in zip(*labels, strict=True) if len(set(words)) > 1]
+    told = any(price.bracket or price.delivery or price.caliper or price.grade for price in offers)
+    return not told and len(differing) == 1 and all(len(word) == 1 and word.isalnum() for word in differing[0])
 
 
 def _price_column(column: Column, kind: Kind, corner: Sequence[Column]) -> PriceColumn:

@@ -1,13 +1,14 @@
 """All that a title, a note or a footnote says, in one call: what the reader of title blocks and footnotes works on."""
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import StrEnum
 from functools import lru_cache
 
-from tracker.intake.values.basis import BasisReading, ton_definition
+from tracker.intake.values.basis import BasisReading, basis_text, find_basis, ton_definition
 from tracker.intake.values.charges import ChargeWords, beside_charges, find_charges
-from tracker.intake.values.currency import CurrencyReading
+from tracker.intake.values.currency import CurrencyReading, find_currencies
 from tracker.intake.values.dates import DateReading, find_dates
 from tracker.intake.values.delivery import Delivery, find_delivery
 from tracker.intake.values.grade import LegendEntry, legend
@@ -121,12 +122,36 @@ def _all(text: str) -> Iterator[Statement]:
 def _price_says(clause: str) -> Iterator[Statement]:
     """Currency and basis of a clause. A basis counts only beside a currency or a word for price."""
     unit = find_price_unit(clause)
-    if unit is None:
+    if unit is None or _names_amount(clause):
         return
     if unit.currency is not None:
         yield SaysCurrency(unit.currency, clause)
-    if unit.basis is not None and (unit.currency is not None or phrases("price_words").find(clause)):
+    if unit.basis is not None and (
+        unit.currency is not None or phrases("price_words").find(clause) or _is_only_a_basis(clause)
+    ):
         yield SaysBasis(unit.basis, clause)
+
+
+def _is_only_a_basis(clause: str) -> bool:
+    """'DAP buyer's works, per 1000 kg': a part between commas that says what prices are per, and nothing else."""
+    parts = [part.strip() for part in re.split(r",(?!\d)", clause)]
+    said = [basis_text(part) for part in parts if find_basis(part) is not None]
+    return any(reading is not None and reading.bases for reading in said)
+
+
+_THOUSANDS = ("1000", "1 000", "1,000", "1.000", "1'000", "100 ")
+"""Numbers that belong to a unit: '$ 1,000 ft²'."""
+
+
+def _names_amount(clause: str) -> bool:
+    """'Sheeting $4.50/cwt' and 'pallet deposit 15 EUR' are amounts of something else, and say nothing of the prices."""
+    for currency in find_currencies(clause):
+        before, _, after = clause.partition(currency.words)
+        if before.rstrip()[-1:].isdigit():
+            return True
+        if after.lstrip()[:1].isdigit() and not after.lstrip().startswith(_THOUSANDS):
+            return True
+    return False
 
 
 def _board_says(clause: str) -> Iterator[Statement]:
