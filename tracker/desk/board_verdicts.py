@@ -3,16 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 from datetime import date
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 import numpy as np
 
-from tracker.desk.sample_boards import folded, same_caliper
+from tracker.desk.sample_boards import board_of, folded
 from tracker.desk.snapshot import Snapshot
 
 if TYPE_CHECKING:
-    from decimal import Decimal
+    from sqlalchemy import Connection
 
     from tracker.desk.opening import Desk
     from tracker.store.verdicts import BoardVerdict
@@ -21,42 +22,33 @@ if TYPE_CHECKING:
 def verdicts_by_offer(desk: Desk, snapshot: Snapshot, as_of: date) -> Mapping[int, tuple[BoardVerdict, ...]]:
     """The decisions up to a day on each offer's board, the latest first, by the offer's index; most have none.
 
-    A decision that rests on a sample holds for the caliper that was tried and no other.
+    A decision that rests on a sample holds for the very board and caliper that was tried and no other.
     """
-    from tracker.store import samples, verdicts
+    from tracker.store import verdicts
 
-    with desk.store.reading() as connection:
-        decided = [verdict for verdict in verdicts.listing(connection) if verdict.on <= as_of]
-        tried = {request.number: request.caliper_um for request in samples.listing(connection)} if decided else {}
     found: dict[int, tuple[BoardVerdict, ...]] = {}
-    for verdict in decided:
-        caliper = None if verdict.sample is None else tried.get(verdict.sample)
-        for index in offers_of(snapshot, verdict.vendor, verdict.product, caliper):
-            found[index] = (*found.get(index, ()), verdict)
+    with desk.store.reading() as connection:
+        for verdict in verdicts.listing(connection):
+            if verdict.on > as_of:
+                continue
+            for index in _offers_of(connection, snapshot, verdict):
+                found[index] = (*found.get(index, ()), verdict)
     return found
 
 
-def offers_of(snapshot: Snapshot, vendor: str, product: str, caliper_um: Decimal | None) -> list[int]:
-    """Indices of a vendor's offers of a board, of one caliper or, with none given, of all."""
+def _offers_of(connection: Connection, snapshot: Snapshot, verdict: BoardVerdict) -> list[int]:
+    if verdict.sample is None:
+        return _named(snapshot, verdict.vendor, verdict.product)
+    from tracker.store import samples
+
+    tried = replace(samples.get(connection, verdict.sample), product=verdict.product)
+    ids = [offer.offer for offer in board_of(connection, tried).offers]
+    return [int(index) for index in np.flatnonzero(np.isin(snapshot.id, ids))]
+
+
+def _named(snapshot: Snapshot, vendor: str, product: str) -> list[int]:
+    """A vendor's offers of a board by its name, in all calipers."""
     if vendor not in snapshot.vendors:
         return []
     of_vendor = np.flatnonzero(snapshot.vendor == snapshot.vendors.index(vendor))
-    name = folded(product)
-    return [
-        int(index)
-        for index in of_vendor
-        if folded(snapshot.product[index]) == name
-        and (caliper_um is None or same_caliper(float(snapshot.caliper_um[index]), caliper_um))
-    ]
-
-
-def verdict_object(verdict: BoardVerdict) -> dict[str, Any]:
-    """A decision as JSON."""
-    return {
-        "approved": verdict.approved,
-        "for": verdict.for_what,
-        "because": verdict.because,
-        "by": verdict.by,
-        "on": verdict.on.isoformat(),
-        "sample": verdict.sample,
-    }
+    return [int(index) for index in of_vendor if folded(snapshot.product[int(index)]) == folded(product)]

@@ -33,10 +33,12 @@ class Claim:
 
 @dataclass(frozen=True, slots=True)
 class Claims:
-    """The claims by property; one typed in stands before the price sheet's. why_not: why the sheets claim nothing."""
+    """The claims by property; one typed in stands before the price sheet's. board: the vendor's name of it, '' where
+    its sheet names none. found: it is known which offers are of it. why_not: why not, or why they claim nothing."""
 
     by_property: dict[str, Claim]
     board: str
+    found: bool
     why_not: str
 
 
@@ -98,7 +100,7 @@ def claims(desk: Desk, number: int) -> Claims:
     for each in typed:
         found[each.property] = Claim(each.property, each.value, each.source, each.id)
     name = request.product or (board.offers[0].product if board.offers else "")
-    return Claims(found, name, board.why_not)
+    return Claims(found, name, bool(board.offers or request.product), board.why_not)
 
 
 def _of_quote(board: BoardFound) -> dict[str, Claim]:

@@ -29,13 +29,6 @@ class BoardFound:
     why_not: str = ""
 
 
-def same_caliper(one: Decimal | float | None, other: Decimal | float | None) -> bool:
-    """Within one per cent; a caliper that is not known is the same as none."""
-    if one is None or other is None:
-        return False
-    return abs(Decimal(str(one)) - Decimal(str(other))) <= _SAME_CALIPER * Decimal(str(other))
-
-
 def same_name(one: str, other: str) -> bool:
     """Whatever the capitals and spaces."""
     return folded(one) == folded(other)

@@ -19,7 +19,8 @@ def approve(desk: Desk, vendor: str, product: str, for_what: str, sample: int | 
     """Approves a vendor's board for a use; `sample` is the number of the sample it rests on."""
     from tracker.store import verdicts as kept
 
-    text = f"approved {product} of {vendor} for {for_what}" if for_what.strip() else f"approved {product} of {vendor}"
+    use = f" for {for_what.strip()}" if for_what.strip() else ""
+    text = f"approved {_called(product)} of {vendor}{use}"
     with writing(desk, text) as pen:
         change = kept.add(pen, vendor, product, True, for_what.strip(), "", desk.today, sample)
     return Edit(text, (change,))
@@ -31,7 +32,7 @@ def reject(desk: Desk, vendor: str, product: str, because: str, sample: int | No
 
     if not because.strip():
         raise Trouble("Say why the board is rejected: the vendor will ask.")
-    text = f"rejected {product} of {vendor}: {because}"
+    text = f"rejected {_called(product)} of {vendor}: {because.strip()}"
     with writing(desk, text) as pen:
         change = kept.add(pen, vendor, product, False, "", because.strip(), desk.today, sample)
     return Edit(text, (change,))
@@ -47,11 +48,15 @@ def decide(desk: Desk, number: int, approved: bool, words: str) -> Edit:
     if tried.state not in (SampleState.ARRIVED, SampleState.TESTED):
         raise Trouble(f"Sample {number} has not arrived, so nobody can have tried it.")
     known = claims(desk, number)
-    if not known.board:
+    if not known.found:
         raise Trouble(f"Say first which board sample {number} is of, by the vendor's name for it. {known.why_not}")
     if approved:
         return approve(desk, tried.vendor, known.board, words or tried.for_what, number)
     return reject(desk, tried.vendor, known.board, words, number)
+
+
+def _called(product: str) -> str:
+    return product or "a board without a name"
 
 
 def verdicts(desk: Desk) -> tuple[BoardVerdict, ...]:

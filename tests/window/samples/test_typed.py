@@ -4,7 +4,17 @@ from decimal import Decimal
 import pytest
 
 from tracker.window.look.figures import Units
-from tracker.window.samples.typed import Unclear, caliper_typed, day_typed, grade_typed, vendor_typed
+from tracker.window.samples.typed import (
+    Unclear,
+    caliper_exact,
+    caliper_typed,
+    calipers_typed,
+    day_typed,
+    grade_typed,
+    msf_typed,
+    vendor_typed,
+    vendors_typed,
+)
 
 TODAY = date(2026, 11, 24)
 
@@ -70,3 +80,48 @@ def test_a_vendor_known_in_other_capitals_is_the_same_vendor() -> None:
     assert vendor_typed("New Mill", ["Tolmere Board"]) == "New Mill"
     with pytest.raises(Unclear):
         vendor_typed("  ", [])
+
+
+@pytest.mark.parametrize(
+    ("text", "um"),
+    [
+        ("16 18 20", ["406.4", "457.2", "508"]),
+        ("16; 18 pt", ["406.4", "457.2"]),
+        ("16, 18", ["406.4", "457.2"]),
+        ("16 pt 450 µm", ["406.4", "450"]),
+        ("16,5", ["419.1"]),
+        ("0,46 mm", ["460"]),
+        ("18 18", ["457.2"]),
+        ("", []),
+    ],
+)
+def test_several_calipers(text: str, um: list[str]) -> None:
+    assert calipers_typed(text, Units.US) == tuple(Decimal(each) for each in um)
+
+
+def test_a_comma_between_two_calipers_is_asked_about() -> None:
+    with pytest.raises(Unclear, match=r"16 18 or 16\.18"):
+        calipers_typed("16,18", Units.US)
+
+
+@pytest.mark.parametrize("um", ["457.2", "460", "406.4", "419.1", "457.123"])
+def test_a_caliper_written_out_reads_back_the_same(um: str) -> None:
+    assert calipers_typed(caliper_exact(Decimal(um)), Units.US) == (Decimal(um),)
+
+
+def test_several_vendors_apart_by_semicolons() -> None:
+    known = ["Tolmere Board", "Ulverby, Sons & Co."]
+    assert vendors_typed("tolmere board; Ulverby, Sons & Co.;", known) == tuple(known)
+    with pytest.raises(Unclear):
+        vendors_typed(" ; ", known)
+
+
+@pytest.mark.parametrize(("text", "msf"), [("30000", 30000), ("30,000", 30000), ("30 000 MSF", 30000), ("12.5", 12.5)])
+def test_a_year_s_volume(text: str, msf: float) -> None:
+    assert msf_typed(text) == msf
+
+
+@pytest.mark.parametrize("text", ["30,5", "-3", "0", "much", ""])
+def test_what_is_no_volume_is_said(text: str) -> None:
+    with pytest.raises(Unclear, match="volume"):
+        msf_typed(text)

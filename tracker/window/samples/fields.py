@@ -11,7 +11,11 @@ from tracker.window.pieces import column, restyle, words
 
 def field(name: str, example: str, entered: Callable[[], None]) -> QLineEdit:
     """A line to type in; Enter does what the form does."""
-    made = QLineEdit()
+    return named(QLineEdit(), name, example, entered)
+
+
+def named(made: QLineEdit, name: str, example: str, entered: Callable[[], None]) -> QLineEdit:
+    """The same for a line that can do more."""
     made.setAccessibleName(name)
     made.setPlaceholderText(example)
     made.returnPressed.connect(entered)

@@ -16,8 +16,8 @@ from tracker.desk.sample_requests import Enquiry
 from tracker.trade.grades import grades
 from tracker.window.look.figures import Units, caliper_unit, counted
 from tracker.window.pieces import button, column, holder, row, words
-from tracker.window.samples.fields import Wrong, field, labelled
-from tracker.window.samples.several_names import SeveralNames
+from tracker.window.samples.fields import Wrong, field, labelled, named
+from tracker.window.samples.several_names import NamesField, SeveralNames
 from tracker.window.samples.typed import Unclear, caliper_exact, calipers_typed, day_typed, grade_typed, vendors_typed
 
 if TYPE_CHECKING:
@@ -43,7 +43,7 @@ class LogForm(QFrame):
         self._templates: Sequence[SampleTemplate] = ()
         self._today = date.today()
         self._names = QStringListModel(self)
-        self.vendor = field("Vendor", "who was asked", self.log)
+        self.vendor = named(NamesField(), "Vendor", "who was asked", self.log)
         self.grade = field("Grade", "SBS", self.log)
         self.caliper = field("Caliper", "18 pt", self.log)
         self.for_what = field("For", "carton or project", self.log)
@@ -97,9 +97,9 @@ class LogForm(QFrame):
     def open_templates(self) -> None:
         """Shows the templates, the first one chosen, so that Enter fills it in."""
         menu = self.templates.menu()
+        menu.popup(self.templates.mapToGlobal(self.templates.rect().bottomLeft()))
         if self._templates:
             menu.setActiveAction(menu.actions()[0])
-        self.templates.showMenu()
 
     def use(self, template: SampleTemplate) -> None:
         """Fills the fields from a template."""

@@ -1,7 +1,18 @@
 """Completing names of which several stand in one field, apart by semicolons."""
 
 from PySide6.QtCore import QAbstractItemModel, QModelIndex, QPersistentModelIndex, Qt
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QCompleter, QLineEdit
+
+
+class NamesField(QLineEdit):
+    """A line of names: a semicolon takes what was completed and goes on to the next name."""
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        completed = self.selectionStart() >= 0 and self.selectionEnd() == len(self.text())
+        if event.text() == ";" and completed and self.selectionStart() > 0:
+            self.setCursorPosition(len(self.text()))
+        super().keyPressEvent(event)
 
 
 class SeveralNames(QCompleter):

@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from tracker.desk.samples import Sample
     from tracker.desk.waits import WaitRow
 
-_ROW, _HEAD, _NAMES, _WORDS = 34, 44, 196, 256
+_ROW, _HEAD, _NAMES, _WORDS = 34, 44, 196, 276
 _METHOD = (
     "Half of the samples came within the time of the dot; the bar is its 95 % interval (Kaplan-Meier, those still "
     "waiting counted as waiting), dashed where its end is not known yet. Small rings: arrivals; arrows: still waiting."
