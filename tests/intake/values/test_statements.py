@@ -99,3 +99,17 @@ def test_a_charges_currency_is_not_the_prices():
 )
 def test_what_kind_of_text_it_is(text, remarks):
     assert says(text) == remarks
+
+
+@pytest.mark.parametrize(
+    ("text", "expected"),
+    [
+        ("CIF/DAP buyer's works, per 1000 kg", {Basis.TONNE}),
+        ("prix en € h.t. la tonne, franco", {Basis.TONNE}),
+        ("per pallet, 600 sheets", set()),
+        ("Minimum 2 t per grade, net weights", set()),
+    ],
+)
+def test_a_basis_without_a_word_for_price(text, expected):
+    said = [one.basis.basis for one in statements(text) if isinstance(one, SaysBasis)]
+    assert set(said) == expected

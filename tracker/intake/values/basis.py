@@ -139,7 +139,17 @@ def _counts_something(found: list[Token], per: int) -> bool:
     before = per - 1
     while before >= 0 and found[before][0] in "()":
         before -= 1
-    return before >= 0 and (found[before][0] in _GRAMS or basis_phrases().at(found, before) is not None)
+    if before < 0 or _dotted(found, before):
+        return False
+    return found[before][0] in _GRAMS or basis_phrases().at(found, before) is not None
+
+
+def _dotted(found: list[Token], place: int) -> bool:
+    """The t of '€ h.t. la tonne' ends a short form and is no ton."""
+    if place == 0:
+        return False
+    (one, _, end), (other, start, _) = found[place - 1], found[place]
+    return len(one) == len(other) == 1 and one.isalpha() and start == end + 1 and one + other == "ht"
 
 
 def after_per(found: list[Token], place: int, *, weak: bool) -> int:
