@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from tracker.desk.comparison import ChosenFooting, Comparison, Per
+from tracker.desk.comparison import ChosenFooting, Comparison
 from tracker.desk.explanation import offer_reasons
 from tracker.desk.questions import open_questions
 from tracker.desk.quotes import compare, load_snapshot
@@ -22,7 +22,6 @@ if TYPE_CHECKING:
     from tracker.desk.opening import Desk
 
 _OWED = (SampleState.REQUESTED, SampleState.PROMISED, SampleState.SENT)
-_PER = {Per.TONNE: "per tonne", Per.MSF: "per 1,000 ft²"}
 
 
 def write_report(desk: Desk, path: Path, footing: ChosenFooting | None = None, grade: str | None = None) -> None:
@@ -66,7 +65,7 @@ def report_content(desk: Desk, footing: ChosenFooting | None = None, grade: str 
     wanted = [code for code in comparison.snapshot.grades if grade in (None, code)]
     return ReportContent(
         as_of=footing.as_of,
-        unit=f"{footing.currency} {_PER[footing.per]}",
+        unit=f"{footing.currency} {footing.per_words}",
         footing=_footing_sentence(footing),
         grades=tuple(section for code in _in_order(wanted) if (section := _section(comparison, code)).rows),
         samples=tuple(_sample(sample) for sample in samples(desk, footing.as_of) if sample.state in _OWED),
@@ -82,7 +81,7 @@ def mark_of(comparison: Comparison, index: int) -> Mark:
         return Mark.ABOVE if comparison.price[index] > comparison.expected[index] else Mark.BELOW
     if np.isnan(comparison.score[index]) and comparison.place[index] == -9:
         return Mark.TOO_FEW
-    return Mark.ESTIMATED if comparison.snapshot.estimated[index] else Mark.IN_LINE
+    return Mark.ESTIMATED if comparison.rests_on_estimate[index] else Mark.IN_LINE
 
 
 def _in_order(codes: list[str]) -> list[str]:
@@ -92,7 +91,7 @@ def _in_order(codes: list[str]) -> list[str]:
 
 def _footing_sentence(footing: ChosenFooting) -> str:
     parts = [
-        _PER[footing.per],
+        footing.per_words,
         f"in {footing.currency} at {footing.as_of.isoformat()}",
         "delivered where known" if footing.delivered else "as quoted, freight not added",
         "all order sizes" if footing.order_kg is None else f"an order of {footing.order_kg:,.0f} kg",

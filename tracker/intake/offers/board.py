@@ -13,6 +13,8 @@ from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.header import Role
 from tracker.intake.words.fold import fold
 
+_COATED_COUNTS = ("0", "1", "2")
+
 BOARD_ROLES = (
     Role.PRODUCT, Role.GRADE, Role.COATING, Role.FORM, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.WIDTH,
     Role.LENGTH,
@@ -38,7 +40,7 @@ def _coated_count(board: Board, cells: Cells, columns: Columns) -> None:
     """A coating column may simply count the coated sides."""
     for column in columns.of(Role.COATING):
         count = cells[column.index].text.strip() if column.index in cells else ""
-        if count in ("0", "1", "2"):
+        if count in _COATED_COUNTS:
             board.coated_sides = int(count)
 
 
@@ -54,7 +56,8 @@ def _product(cells: Cells, columns: Columns) -> str:
         pieces = [cells[column.index].text.strip() for column in columns.of(role) if column.index in cells]
         if pieces:
             coat = [cells[column.index].text.strip() for column in columns.of(Role.COATING) if column.index in cells]
-            return " ".join([*pieces, *coat])
+            # A bare count of coated sides is no part of a board's name.
+            return " ".join([*pieces, *(words for words in coat if words not in _COATED_COUNTS)])
     return ""
 
 
