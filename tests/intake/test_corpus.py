@@ -1,6 +1,6 @@
-"""The reader on a few hundred generated sheets, some of every family: hardly anything silently wrong, most of it right.
+"""The reader on a few hundred generated sheets, some of every family: nothing silently wrong, nearly all of it right.
 
-The limits are what held when they were last set: tighten them as reading gets better. The aim is 0 wrong, 0 phantom.
+The limits are what held when they were last set (coverage 100 %, completeness 96 %, notes 100 %): only tighten them.
 """
 
 import pytest
@@ -10,8 +10,8 @@ from tests.corpus.registry import corpus
 from tests.corpus.scoring import Score
 
 SEED, EACH = 2026, 2
-COVERAGE, COMPLETENESS, NOTES = 95.0, 94.0, 93.0
-AT_MOST = {"wrong": 80, "phantom": 5, "crashed": 0, "not_told": 0}
+COVERAGE, COMPLETENESS, NOTES = 98.0, 95.0, 97.0
+AT_MOST = {"wrong": 0, "phantom": 0, "crashed": 0, "not_told": 0}
 
 
 @pytest.fixture(scope="module")
@@ -28,7 +28,7 @@ def shown(result: Score, kind: str) -> list[str]:
 
 
 @pytest.mark.parametrize("kind", AT_MOST)
-def test_hardly_any_generated_sheet_is_read_silently_wrong(result, kind):
+def test_no_generated_sheet_is_read_silently_wrong(result, kind):
     assert len(shown(result, kind)) <= AT_MOST[kind], shown(result, kind)[:20]
 
 

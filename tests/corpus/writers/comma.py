@@ -15,8 +15,9 @@ def write_csv(plan: FilePlan) -> bytes:
     stream = io.StringIO()
     quoting = csv.QUOTE_ALL if dialect.quote_all else csv.QUOTE_MINIMAL
     writer = csv.writer(stream, delimiter=dialect.delimiter, lineterminator=dialect.newline, quoting=quoting)
+    width = sheet.width
     for row in range(sheet.height):
-        cells = [sheet.cells.get((row, column)) for column in range(sheet.width)]
+        cells = [sheet.cells.get((row, column)) for column in range(width)]
         values = [as_text(cell, dialect) for cell in cells]
         writer.writerow(values if any(values) else [])
     return _encoded(stream.getvalue(), dialect.encoding)

@@ -6,6 +6,7 @@ Record numbers and layouts after [MS-XLSB] (from memory, checked by opening the 
 import io
 import struct
 import zipfile
+from collections import defaultdict
 from datetime import date, datetime
 from decimal import Decimal
 
@@ -95,9 +96,12 @@ def _styles(codes: list[str]) -> bytes:
 def _sheet(sheet: SheetPlan, style_of: dict[str, int], date1904: bool) -> bytes:
     size = _record(148, struct.pack("<IIII", 0, max(sheet.height - 1, 0), 0, max(sheet.width - 1, 0)))
     columns = b"".join(_record(COLUMN, struct.pack("<IIIIH", c, c, 2560, 0, 1)) for c in sorted(sheet.hidden_columns))
+    by_row = defaultdict(list)
+    for row, column in sheet.cells:
+        by_row[row].append(column)
     rows = b""
     for row in range(sheet.height):
-        filled = sorted(column for r, column in sheet.cells if r == row)
+        filled = sorted(by_row[row])
         if not filled and row not in sheet.hidden_rows:
             continue
         hidden = 0x10 if row in sheet.hidden_rows else 0
