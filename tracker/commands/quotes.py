@@ -43,6 +43,12 @@ def describe(parser: argparse.ArgumentParser) -> None:
         "--measured-weight", action="store_true", help="at the basis weight samples measured, where that is known"
     )
     parser.add_argument(
+        "--equal-caliper-pt",
+        metavar="N",
+        type=values.positive,
+        help="add the price per MSF as if every board were of this caliper, so that a thick board does not look dear",
+    )
+    parser.add_argument(
         "--sensitivity",
         metavar="WORD",
         type=str.casefold,
@@ -70,6 +76,9 @@ def run(options: argparse.Namespace) -> Status:
             order_kg=order_kg,
             current_only=not options.all,
             measured_weight=options.measured_weight,
+            equal_caliper_um=None
+            if options.equal_caliper_pt is None
+            else float(micrometres(options.equal_caliper_pt, CaliperUnit.POINT)),
             sensitivity=None if options.sensitivity is None else Sensitivity(options.sensitivity),
         )
         comparison = compare(desk, load_snapshot(desk), footing)

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 from tracker.desk.snapshot import Codes, Flags, Floats, Snapshot
+from tracker.trade.exact import UM_PER_POINT
 
 if TYPE_CHECKING:
     from tracker.desk.judging import Judged
@@ -27,7 +28,8 @@ class Per(StrEnum):
 class ChosenFooting:
     """The user's choice: `delivered` compares delivered cost where known; `order_kg` picks each board's bracket;
     `measured_weight` brings prices to the basis weight that samples measured, where that is known, not the claimed one.
-    `sensitivity`: how far a price must stand out, None as this database is set.
+    `sensitivity`: how far a price must stand out, None as this database is set. `equal_caliper_um`: prices per MSF
+    as if every board were of this caliper at its own density, so that a thick board does not look dear.
     """
 
     as_of: date
@@ -38,6 +40,20 @@ class ChosenFooting:
     current_only: bool = True
     measured_weight: bool = False
     sensitivity: Sensitivity | None = None
+    equal_caliper_um: float | None = None
+
+    @property
+    def at_caliper_um(self) -> float | None:
+        """The caliper that prices are brought to; None where they are not."""
+        return self.equal_caliper_um if self.per is Per.MSF else None
+
+    @property
+    def per_words(self) -> str:
+        """'per tonne', 'per 1,000 ft²', 'per 1,000 ft² at 18 pt'."""
+        if self.per is Per.TONNE:
+            return "per tonne"
+        caliper = self.at_caliper_um
+        return "per 1,000 ft²" if caliper is None else f"per 1,000 ft² at {caliper / float(UM_PER_POINT):.4g} pt"
 
 
 @dataclass(frozen=True, slots=True)

@@ -116,9 +116,12 @@ def _wording(comparison: Comparison, index: int) -> Wording:
         ratio, places = float(comparison.snapshot.grammage_gsm[index] * float(M2_PER_MSF)) / 1e6, 2
         if ratio != ratio:  # no weight is known, so a tonne can't be said as an area
             ratio, places, per = 1.0, 0, Per.TONNE
+        elif comparison.footing.at_caliper_um is not None:
+            ratio *= comparison.footing.at_caliper_um / float(comparison.snapshot.caliper_um[index])
+    unit = PER_WORDS[per] if per is not comparison.footing.per else comparison.footing.per_words
     return Wording(
-        lambda figure: f"{currency} {figure * ratio:,.{places}f} {PER_WORDS[per]}",
-        lambda low, high: f"{currency} {low * ratio:,.{places}f} to {high * ratio:,.{places}f} {PER_WORDS[per]}",
+        lambda figure: f"{currency} {figure * ratio:,.{places}f} {unit}",
+        lambda low, high: f"{currency} {low * ratio:,.{places}f} to {high * ratio:,.{places}f} {unit}",
     )
 
 
@@ -129,7 +132,7 @@ def _doubt(comparison: Comparison, index: int) -> list[str]:
         return []
     places = 0 if comparison.footing.per is Per.TONNE else 2
     low, high = (f"{end:,.{places}f}" for end in between)
-    figure = f"{comparison.footing.currency} {low} to {high} {PER_WORDS[comparison.footing.per]}"
+    figure = f"{comparison.footing.currency} {low} to {high} {comparison.footing.per_words}"
     return [
         f"The basis weight is estimated, so the price is {figure}, not one figure: ask for the weight before arguing."
     ]

@@ -24,13 +24,16 @@ _MAYBE_MEANT = ("USD", "EUR", "GBP", "CAD", "SEK", "PLN")
 @dataclass(frozen=True, slots=True)
 class Judged:
     """What the verdicts were made from and what they are, aligned with the snapshot; prices per tonne in the chosen
-    currency. `rates` has the exchange rate of every currency in the snapshot that is known on the day."""
+    currency. `rates` has the exchange rate of every currency in the snapshot that is known on the day; `held` is what
+    the user set to judge by, `on` the rates of the day."""
 
     offers: Offers
     bands: Bands
     settings: Settings
     verdicts: Verdicts
     rates: Mapping[str, Rate]
+    held: Yardsticks | None = None
+    on: RatesOn | None = None
 
 
 def judge_offers(
@@ -74,7 +77,7 @@ def judge_offers(
         REFERENCE_GRADE,
         footing.as_of.toordinal(),
     )
-    return Judged(offers, bands, settings, judge(offers, bands, settings), worth)
+    return Judged(offers, bands, settings, judge(offers, bands, settings), worth, held, rates)
 
 
 def rests_on_estimate(snapshot: Snapshot) -> Flags:

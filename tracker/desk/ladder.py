@@ -14,7 +14,7 @@ from tracker.trade.basis import BY_AREA, BY_SHEET, BY_WEIGHT, Basis, BoardMeasur
 from tracker.trade.exact import KG_PER_LB, KG_PER_TONNE, M2_PER_MSF, M2_PER_SQUARE_FOOT, MM_PER_INCH, plain_text
 from tracker.trade.footing import delivered_cost_known
 from tracker.trade.offer import Charge, GrammageFrom, Offer
-from tracker.trade.quantities import WeightUnit, weight_in
+from tracker.trade.quantities import CaliperUnit, WeightUnit, caliper_in, weight_in
 
 PER_WORDS = {Per.TONNE: "per tonne", Per.MSF: "per 1,000 ft²"}
 _BASIS_WORDS = {
@@ -70,6 +70,9 @@ def ladder(offer: Offer, footing: ChosenFooting, rests: Rested) -> tuple[Step, .
         steps.extend(more)
     if figure is not None and offer.currency != footing.currency:
         steps.append(_exchange(figure, offer, footing, rests.rate))
+        figure = None if rests.rate is None else figure * Fraction(rests.rate.factor)
+    if figure is not None and footing.at_caliper_um is not None:
+        steps.append(_at_caliper(figure, offer, footing, rests))
     final = steps.pop()
     text = final.text
     if rests.low is not None and rests.high is not None:
@@ -241,6 +244,15 @@ def _exchange(figure: Fraction, offer: Offer, footing: ChosenFooting, rate: Rate
         return Step(f"in {into}", f"not known: there is no rate of {offer.currency} on {footing.as_of}")
     text = product_text([Part(figure), _rate_part(Fraction(rate.factor))])
     return Step(f"{PER_WORDS[footing.per]} in {into}", f"{text} ({rate.said(footing.as_of)})")
+
+
+def _at_caliper(figure: Fraction, offer: Offer, footing: ChosenFooting, rests: Rested) -> Step:
+    """As if the board were of another caliper at its own density: the price of an area goes with the thickness."""
+    if offer.caliper_um is None or footing.at_caliper_um is None or offer.basis is None:
+        return Step(footing.per_words, "not known: the caliper is not quoted")
+    unit, sign = (CaliperUnit.MICROMETRE, "µm") if _is_metric(offer.basis, rests) else (CaliperUnit.POINT, "pt")
+    equal, own = (caliper_in(um, unit) for um in (Fraction(repr(footing.at_caliper_um)), Fraction(offer.caliper_um)))
+    return Step(footing.per_words, product_text([Part(figure), Part(equal, sign), Part(own, sign, over=True)]))
 
 
 def _rate_part(factor: Fraction) -> Part:

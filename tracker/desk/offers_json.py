@@ -36,6 +36,7 @@ def _offer(comparison: Comparison, index: int) -> dict[str, Any]:
         "minimum_kg": number(snapshot.minimum_kg[index]),
         **_prices(comparison, index),
         **_ranges(comparison, index),
+        **_at_caliper(comparison, index),
         "rate": _rate(comparison, index),
         "lead_days": _lead(comparison, index),
         "valid_until": _day(snapshot.valid_until[index]),
@@ -50,6 +51,15 @@ def _offer(comparison: Comparison, index: int) -> dict[str, Any]:
 def _prices(comparison: Comparison, index: int) -> dict[str, float | None]:
     factor = _factor(comparison, index)
     return {name: number(getattr(comparison.snapshot, name)[index] * factor) for name in _FIGURES}
+
+
+def _at_caliper(comparison: Comparison, index: int) -> dict[str, float | None]:
+    """The price per MSF at the equal caliper asked for; nothing where none was."""
+    caliper, snapshot = comparison.footing.equal_caliper_um, comparison.snapshot
+    if caliper is None:
+        return {}
+    figure = snapshot.per_msf[index] * _factor(comparison, index) * caliper / snapshot.caliper_um[index]
+    return {"per_msf_at_equal_caliper": number(figure)}
 
 
 def _ranges(comparison: Comparison, index: int) -> dict[str, list[float] | None]:

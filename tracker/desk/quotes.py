@@ -54,7 +54,8 @@ def _with_ranges(made: Comparison, rates: RatesOn) -> Comparison:
         none = np.full(len(made.snapshot), np.nan)
         return replace(made, price_low=none, price_high=none)
     which = 0 if made.footing.per is Per.TONNE else 1
-    low, high = between(*(prices_on(end, made.footing, rates)[which] for end in ends))
+    to_caliper = at_equal_caliper(made.snapshot, made.footing)
+    low, high = between(*(prices_on(end, made.footing, rates)[which] * to_caliper for end in ends))
     return replace(made, price_low=low, price_high=high, ends=ends)
 
 
@@ -134,15 +135,21 @@ def _comparison(
 
 def _per_msf(made: Comparison) -> Comparison:
     """The same with price, expectation and band per MSF, each through its own offer's weight."""
-    kg_per_msf = kilograms_per_msf(made.snapshot)
-    ratio = kg_per_msf / 1000
+    to_caliper = at_equal_caliper(made.snapshot, made.footing)
+    ratio = kilograms_per_msf(made.snapshot) / 1000 * to_caliper
     return replace(
         made,
-        price=made.per_msf,
+        price=made.per_msf * to_caliper,
         expected=made.expected * ratio,
         band_low=made.band_low * ratio,
         band_high=made.band_high * ratio,
     )
+
+
+def at_equal_caliper(snapshot: Snapshot, footing: ChosenFooting) -> Floats:
+    """What each price per MSF is times as high at the footing's equal caliper; 1 where none is chosen."""
+    caliper = footing.at_caliper_um
+    return np.ones(len(snapshot)) if caliper is None else caliper / snapshot.caliper_um
 
 
 def kilograms_per_msf(snapshot: Snapshot) -> Floats:
