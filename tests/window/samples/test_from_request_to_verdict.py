@@ -145,7 +145,7 @@ def test_a_completed_name_stays_when_the_next_begins(window: MainWindow, keys: K
     window.log_sample()
     keys.settle()
     keys.type("br;cor")
-    assert window.samples.form.vendor.text() == "Brackly Mills;Corvane Karton"
+    assert window.samples.form.vendor.text().casefold() == "brackly mills;corvane karton"
 
 
 def test_a_number_typed_or_scanned_opens_the_record(owing: MainWindow, qtbot) -> None:
@@ -282,6 +282,7 @@ def test_what_the_weight_comes_to_in_a_year(window: MainWindow, keys: Keys) -> N
 def test_a_verdict_stands_in_the_quotes(window: MainWindow, keys: Keys, qtbot) -> None:
     arrived(window, keys)
     keys.press(Qt.Key.Key_V)
+    assert QApplication.focusWidget() is window.samples.record.kept.words
     keys.type("cracks")
     window.samples.record.kept.reject()
     keys.settle()
@@ -290,7 +291,7 @@ def test_a_verdict_stands_in_the_quotes(window: MainWindow, keys: Keys, qtbot) -
     texts = [
         str(window.quotes.model.index(0, place).data() or "") for place in range(window.quotes.model.columnCount())
     ]
-    assert "rejected · Fenlight" in texts
+    assert any(text.startswith("rejected · Fenlight") for text in texts)
     window.session.select_offer(0)
     keys.settle()
     layout = window.quotes.reasons._reasons

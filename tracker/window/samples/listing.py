@@ -49,7 +49,8 @@ class _SampleTable(RowsView):
         if plain and letter.isdigit():
             self.key_pressed.emit(letter)
             return
-        if plain and (letter in KEYS or letter in ("m", "v", "d")) and self.currentIndex().isValid():
+        # A sample that was just recorded as arrived has left the table, and is still the one that is shown.
+        if plain and (letter in KEYS or letter in ("m", "v", "d")):
             self.key_pressed.emit(letter)
             return
         super().keyPressEvent(event)

@@ -20,7 +20,7 @@ _UNITS = {"pt": CaliperUnit.POINT, "mil": CaliperUnit.POINT, "µm": CaliperUnit.
           "mm": CaliperUnit.MILLIMETRE}  # fmt: skip
 _LEAST_UM, _MOST_UM = 100, 3000
 _TWO_OR_ONE = re.compile(r"^(\d{1,2}),(\d{1,2})\s*(?:pt|points?|mil)?$")
-_LEAST_POINTS = 4
+_LEAST_POINTS, _LEAST_SECOND = 4, 8  # 16,5 is sixteen and a half; 16,18 may be two
 
 
 class Unclear(ValueError):
@@ -78,7 +78,7 @@ def calipers_typed(text: str, units: Units) -> tuple[Decimal, ...]:
     pieces = [piece for piece in re.split(r"\s*;\s*|,\s+|\s+(?=\d)", text.strip()) if piece]
     for piece in pieces:
         both = _TWO_OR_ONE.match(piece)
-        if both is not None and int(both[1]) >= _LEAST_POINTS and int(both[2]) >= _LEAST_POINTS:
+        if both is not None and int(both[1]) >= _LEAST_POINTS and int(both[2]) >= _LEAST_SECOND:
             raise Unclear(f"“{piece}” may be one caliper or two: write {both[1]} {both[2]} or {both[1]}.{both[2]}.")
     found = [caliper_typed(piece, units) for piece in pieces]
     return tuple(dict.fromkeys(caliper for caliper in found if caliper is not None))
