@@ -9,7 +9,7 @@ from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
-from tracker.desk import levels, readings, samples, take_in
+from tracker.desk import contacts, levels, readings, samples, take_in, verdicts
 from tracker.desk.edits import writing
 from tracker.desk.opening import Desk, desk_on
 from tracker.desk.sample_life import EventKind
@@ -40,6 +40,9 @@ def fresh_demo(folder: Path) -> str:
         _stand_still(desk)
         _take_in_files(desk, scenario)
         _set_level(desk, scenario["level"])
+        for vendor in scenario["vendors"]:
+            if "contact" in vendor:
+                contacts.set_contact(desk, vendor["name"], **vendor["contact"])
         for number, sample in enumerate(scenario["samples"], start=1):
             _ask_for(desk, sample, number)
     finally:
@@ -100,7 +103,10 @@ def _ask_for(desk: Desk, sample: dict[str, Any], number: int) -> None:
     arrived = next((event["on"] for event in sample.get("events", ()) if event["kind"] == "arrived"), None)
     for taken in sample.get("readings", ()):
         values = [str(value) for value in taken["values"]]
-        readings.add(desk, number, taken["property"], values, taken.get("unit", ""), _day(taken.get("on"), arrived))
+        day = _day(taken.get("on"), arrived)
+        readings.add(desk, number, taken["property"], values, taken.get("unit", ""), day, taken.get("conditioned"))
+    if "verdict" in sample:
+        verdicts.decide(desk, number, **sample["verdict"])
 
 
 def _day(said: date | None, arrived: date | None) -> date | None:
