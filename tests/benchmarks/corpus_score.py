@@ -17,7 +17,13 @@ from tests.corpus.registry import Made, corpus
 from tests.corpus.scoring import Score
 
 SHOWN = ("lines", "right", "asked", "wrong", "blank", "missed", "phantom", "extra_asked", "crashed", "not_told")
-AGAIN_AS = {"xlsx": ("xlsx", "ods", "xls"), "xls": ("xls", "xlsx"), "ods": ("ods", "xlsx"), "xlsm": ("xlsx",), "xlsb": ("xlsx", "ods")}
+AGAIN_AS = {
+    "xlsx": ("xlsx", "ods", "xls"),
+    "xls": ("xls", "xlsx"),
+    "ods": ("ods", "xlsx"),
+    "xlsm": ("xlsx",),
+    "xlsb": ("xlsx", "ods"),
+}
 
 
 def main() -> None:
