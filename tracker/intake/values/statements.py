@@ -147,9 +147,9 @@ def _names_amount(clause: str) -> bool:
     """'Sheeting $4.50/cwt' and 'pallet deposit 15 EUR' are amounts of something else, and say nothing of the prices."""
     for currency in find_currencies(clause):
         before, _, after = clause.partition(currency.words)
-        if before.rstrip()[-1:].isdigit():
+        if before.rstrip()[-1:].isdecimal():
             return True
-        if after.lstrip()[:1].isdigit() and not after.lstrip().startswith(_THOUSANDS):
+        if after.lstrip()[:1].isdecimal() and not after.lstrip().startswith(_THOUSANDS):
             return True
     return False
 
