@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterator
 from functools import cache, partial
 from pathlib import Path
 
+from tests.screens.sample_states import SAMPLE_STATES
 from tests.window.fixtures.invented_door import InventedDoor
 from tests.window.fixtures.invented_sheet import FILE
 from tracker.trade.resources import sample_quotes
@@ -36,7 +37,7 @@ def pictures(folder: Path, work: Path, only: str) -> Iterator[Path]:
     ]  # fmt: skip
     fresh = str(work / "fresh.sqlite")
     for name in ("light", "dark"):
-        states.append(("demo", lambda: Door(demo()), name, SMALL, {**PLACES, **_behind(), **_popups()}))
+        states.append(("demo", lambda: Door(demo()), name, SMALL, {**PLACES, **_behind(), **_popups(), **SAMPLE_STATES}))
         states.append(("fresh", lambda: Door(fresh), name, SMALL, _real_sheets()))
     states.append(("demo", lambda: Door(demo()), "light", LARGE, {**PLACES, **_behind()}))
     for state, door, look, size, shows in states:
@@ -85,7 +86,7 @@ def _taking_in() -> dict[str, Show]:
     """A sheet just read, with its question, and with one of its lines looked at."""
 
     def looked_at(window: MainWindow) -> None:
-        window.take_in.table.selectRow(6)
+        window.take_in.understood.table.selectRow(6)
 
     return {"7-taking-in": lambda window: window.take_in_files([Path(FILE)]), "7-taking-in-line": looked_at}
 

@@ -22,6 +22,14 @@ def files(desk: Desk) -> tuple[StoredFile, ...]:
         return kept.listing(connection)
 
 
+def find(desk: Desk, file: int | str) -> StoredFile:
+    """The kept file of a number or a sha256. Trouble where there is none."""
+    for kept in files(desk):
+        if file in (kept.id, kept.sha256):
+            return kept
+    raise Trouble("That file is not kept in this database, so its sheet can't be shown.")
+
+
 def content(desk: Desk, file_id: int) -> bytes:
     """The file as the vendor sent it. Trouble where there is none of that id."""
     from tracker.store import files as kept
@@ -51,4 +59,17 @@ def withdraw(desk: Desk, file_id: int) -> Edit:
     text = f"withdrew {name}"
     with writing(desk, text) as pen:
         change = pen.update(price_file, file_id, {"withdrawn_at": datetime.now(UTC)})
+    return Edit(text, (change,))
+
+
+def bring_back(desk: Desk, file_id: int) -> Edit:
+    """A withdrawn file's offers and questions count again."""
+    from tracker.store.tables import price_file
+
+    kept = find(desk, file_id)
+    if not kept.withdrawn:
+        raise Trouble(f"{kept.name} counts already.")
+    text = f"brought back {kept.name}"
+    with writing(desk, text) as pen:
+        change = pen.update(price_file, file_id, {"withdrawn_at": None})
     return Edit(text, (change,))

@@ -15,13 +15,17 @@ from tracker.window.samples.sample_door import SampleDoor
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
     from decimal import Decimal
+    from threading import Event
 
     from tracker.desk.edits import Edit
     from tracker.desk.explanation import Explanation
+    from tracker.desk.files import StoredFile
+    from tracker.desk.layouts import KeptLayout
     from tracker.desk.levels import Level
     from tracker.desk.opening import Desk
+    from tracker.desk.questions import Remembered
     from tracker.desk.snapshot import Snapshot
-    from tracker.desk.take_in import Stored, TakenIn
+    from tracker.desk.take_in import Answered, Stored, TakenIn
     from tracker.desk.today import Today
     from tracker.trade.offer import Answers
 
@@ -107,36 +111,59 @@ class Door(SampleDoor):
 
         return vendors(self.desk)
 
-    def read(self, path: Path) -> TakenIn:
-        from tracker.desk.take_in import read
+    def read(self, path: Path, stop: Event | None = None) -> TakenIn:
+        """Reads a file with the sheets to show; `stop`, once set, ends it with Trouble."""
+        from tracker.desk.take_in import Manner, read
 
-        return read(self.desk, path)
+        return read(self.desk, path, manner=Manner(show=True, cancelled=stop))
 
-    def read_again(self, taken: TakenIn, answers: Answers) -> TakenIn:
-        from tracker.desk.take_in import read_again
+    def read_again(self, taken: TakenIn, answers: Answers, stop: Event | None = None) -> TakenIn:
+        from tracker.desk.take_in import Manner, read_again
 
-        return read_again(self.desk, taken, answers)
+        return read_again(self.desk, taken, answers, Manner(show=True, cancelled=stop))
 
-    def store(self, taken: TakenIn, remember: Mapping[str, str]) -> Stored:
+    def store(self, taken: TakenIn, remember: Mapping[str, str], words: Mapping[str, str] | None = None) -> Stored:
         from tracker.desk.take_in import store
 
-        return store(self.desk, taken, remember)
+        return store(self.desk, taken, remember, words)
 
-    def workbook(self, content: bytes, name: str) -> Any:
-        """The sheets as the vendor sent them; what they look like is take_in/sheet_model.py's business."""
+    def kept_workbook(self, file: int | str) -> Any:
+        """A stored file's sheets as the vendor sent them, the file given by its number or its sha256."""
+        from tracker.desk.files import content, find
         from tracker.desk.take_in import workbook
 
-        return workbook(content, name)
+        kept = find(self.desk, file)
+        return workbook(content(self.desk, kept.id), kept.name)
 
-    def kept_workbook(self, file: str) -> Any:
-        """The stored file of that name, as the vendor sent it."""
-        from tracker.desk.files import content, files
-        from tracker.desk.trouble import Trouble
+    def files(self) -> tuple[StoredFile, ...]:
+        from tracker.desk.files import files
 
-        for kept in files(self.desk):
-            if kept.name == file:
-                return self.workbook(content(self.desk, kept.id), kept.name)
-        raise Trouble(f"The file {file} is not kept in this database, so its sheet can't be shown.")
+        return files(self.desk)
+
+    def remembered(self) -> tuple[Remembered, ...]:
+        from tracker.desk.questions import remembered
+
+        return remembered(self.desk)
+
+    def layouts(self) -> tuple[KeptLayout, ...]:
+        from tracker.desk.layouts import layouts
+
+        return layouts(self.desk)
+
+    def forget_answer(self, answer_id: int) -> Edit:
+        from tracker.desk.questions import forget
+
+        return forget(self.desk, answer_id)
+
+    def forget_layout(self, layout_id: int) -> Edit:
+        from tracker.desk.layouts import forget_layout
+
+        return forget_layout(self.desk, layout_id)
+
+    def bring_back_file(self, file_id: int) -> Edit:
+        from tracker.desk.files import bring_back
+
+        return bring_back(self.desk, file_id)
 
     def withdraw_file(self, file_id: int) -> Edit:
         from tracker.desk.files import withdraw
@@ -147,6 +174,17 @@ class Door(SampleDoor):
         from tracker.desk.questions import answer
 
         return answer(self.desk, question_id, value, remember)
+
+    def take_back(self, answered: Answered) -> None:
+        """Undoes an answer that was given to a kept file's question."""
+        from tracker.desk.questions import take_back
+
+        take_back(self.desk, answered)
+
+    def answer_again(self, answered: Answered) -> Stored:
+        from tracker.desk.questions import answer_again
+
+        return answer_again(self.desk, answered)
 
     def save_offers(self, comparison: Comparison, rows: Sequence[int], path: Path) -> None:
         """The offers at these indices as a spreadsheet or, by the file's ending, as CSV."""

@@ -283,9 +283,9 @@ class MainWindow(QWidget):
         self.sheet.show_offer(offer)
         self.go(SHEET)
 
-    def _show_cell(self, file: str, sheet: str, cell: str) -> None:
+    def _show_cell(self, file: int, sheet: str, cell: str) -> None:
         self._came_from = TODAY
-        self.sheet.show_cell(file, sheet, cell, file)
+        self.sheet.show_cell(file, sheet, cell)
         self.go(SHEET)
 
     def _back_from_sheet(self) -> None:
@@ -317,6 +317,8 @@ class MainWindow(QWidget):
         self.take_in_files([path for path in paths if path.is_file()])
 
     def closeEvent(self, event: QCloseEvent) -> None:
+        # A file that is being read ends first, so that closing never waits for it.
+        self.take_in.stop()
         self.session.work.finish()
         self.session.door.close()
         super().closeEvent(event)

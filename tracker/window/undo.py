@@ -7,10 +7,12 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtGui import QUndoCommand
 
+from tracker.window.look.figures import counted
 from tracker.window.session import Session
 
 if TYPE_CHECKING:
     from tracker.desk.edits import Edit
+    from tracker.desk.take_in import Answered, Stored
 
 
 class DeskEdit(QUndoCommand):
@@ -61,6 +63,35 @@ class TakenIn(DeskEdit):
     def _reverse(self) -> None:
         door = self._session.door
         self._withdrawn = door.withdraw_file(self._file_id) if self._withdrawn is None else door.undo(self._withdrawn)
+
+
+class AnsweredLater(DeskEdit):
+    """An answer to a kept file's question: undoing takes its offers out again and leaves the question open."""
+
+    def __init__(self, session: Session, answered: Answered, text: str) -> None:
+        QUndoCommand.__init__(self, text)
+        self._session = session
+        self._answered = answered
+        self._holds = True
+        self._refresh = session.reload
+        self._carried_out = True
+
+    def _reverse(self) -> None:
+        door = self._session.door
+        if self._holds:
+            door.take_back(self._answered)
+        else:
+            self._answered = door.answer_again(self._answered).answered or self._answered
+        self._holds = not self._holds
+
+
+def push_answered(session: Session, stored: Stored) -> None:
+    """Puts an answer given to a kept file on the stack, says what it let through, and reads everything anew."""
+    text = f"answered; {counted(stored.offers, 'offer')} taken in"
+    if stored.answered is not None:
+        session.undo_stack.push(AnsweredLater(session, stored.answered, text))
+    session.said.emit(text)
+    session.reload()
 
 
 def push_taken_in(session: Session, file_id: int, text: str) -> None:

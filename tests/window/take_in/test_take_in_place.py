@@ -22,13 +22,14 @@ def take_in(window: MainWindow, qtbot):
 
 
 def choose(qtbot, take_in, words: str) -> None:
-    button = next(each for each in take_in.questions.findChildren(QPushButton) if each.text().startswith(words))
+    buttons = take_in.understood.questions.findChildren(QPushButton)
+    button = next(each for each in buttons if each.text().startswith(words))
     qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
 
 
 def test_an_answer_lets_the_held_offers_through_and_is_remembered(take_in, window, qtbot) -> None:
     assert not take_in.agree.isEnabled()
-    assert "7 held by 1 question" in take_in._summary.text()
+    assert "7 held by 1 question" in take_in.understood.summary.text()
     choose(qtbot, take_in, "Short ton")
     settle(qtbot, window)
     assert take_in.agree.text() == "Take in 7 offers"
@@ -74,14 +75,14 @@ def test_what_was_taken_in_can_be_undone_and_done_again(take_in, window, qtbot) 
 
 
 def test_line_and_cell_find_each_other(take_in, qtbot) -> None:
-    take_in.table.setFocus()
-    qtbot.keyClick(take_in.table, Qt.Key.Key_Down)
-    qtbot.keyClick(take_in.table, Qt.Key.Key_Down)
-    line = take_in.table.currentIndex().row()
+    take_in.understood.table.setFocus()
+    qtbot.keyClick(take_in.understood.table, Qt.Key.Key_Down)
+    qtbot.keyClick(take_in.understood.table, Qt.Key.Key_Down)
+    line = take_in.understood.table.currentIndex().row()
     cell = take_in.sheet.view.currentIndex()
     assert (cell.row(), cell.column()) == (5 + line, 3)
     take_in.sheet.view.pointed.emit(9, 3)
-    assert take_in.table.currentIndex().row() == 4
+    assert take_in.understood.table.currentIndex().row() == 4
 
 
 def test_the_sheet_is_shown_as_it_was_sent(take_in) -> None:
@@ -96,8 +97,8 @@ def test_the_sheets_model_keeps_qts_promises(take_in, qtmodeltester) -> None:
 
 
 def test_a_line_that_cant_be_used_says_what_to_do(take_in) -> None:
-    take_in.table.picked.emit(7)
-    assert "ask the vendor" in take_in._notes.text()
+    take_in.understood.table.picked.emit(7)
+    assert "ask the vendor" in take_in.understood.line.notes_text()
 
 
 def test_several_files_are_taken_in_at_once(window, qtbot) -> None:

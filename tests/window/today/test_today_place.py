@@ -69,12 +69,18 @@ def test_a_sheet_dropped_on_the_window_is_taken_in(open_window, qtbot, tmp_path)
 
 
 def test_a_question_is_answered_where_it_is_listed(window: MainWindow, qtbot) -> None:
+    from tracker.desk.take_in import Stored
     from tracker.desk.today import Today
     from tracker.store.held import OpenQuestion
 
     asked = OpenQuestion(7, 1, "tolmere.xlsx", "Tolmere Board", TON, 7)
     answered = []
-    window.session.door.answer = lambda number, value, remember: answered.append((number, value, remember))
+
+    def answer(number, value, remember):
+        answered.append((number, value, remember))
+        return Stored(1, 7, 0, 0)
+
+    window.session.door.answer = answer
     window.session._set_todays(Today((), (asked,), (), ()))
     (task,) = window.today.questions.list.tasks
     window.today.questions.list.wanted.emit(task.target)

@@ -1,10 +1,13 @@
-"""Answers to a sheet's questions, each of which can be taken back."""
+"""Answers to a sheet's questions and marks made in it by hand, each of which can be taken back."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
 
 from PySide6.QtGui import QUndoCommand
+
+from tracker.window.take_in.file_at_hand import FileAtHand
+from tracker.window.take_in.marking import Marking
 
 
 class AnswerGiven(QUndoCommand):
@@ -31,4 +34,25 @@ class AnswerGiven(QUndoCommand):
             self._answers.pop(self._key, None)
         else:
             self._answers[self._key] = value
+        self._read_again()
+
+
+class MarksChanged(QUndoCommand):
+    """Sets the marks made by hand in a file that is being taken in, and has it read again."""
+
+    def __init__(self, file: FileAtHand, marking: Marking | None, read_again: Callable[[], None], text: str) -> None:
+        super().__init__(text)
+        self._file = file
+        self._new = marking
+        self._old = file.marking
+        self._read_again = read_again
+
+    def redo(self) -> None:
+        self._put(self._new)
+
+    def undo(self) -> None:
+        self._put(self._old)
+
+    def _put(self, marking: Marking | None) -> None:
+        self._file.marking = marking
         self._read_again()

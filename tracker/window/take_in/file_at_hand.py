@@ -3,30 +3,68 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from datetime import date
 from pathlib import Path
+from threading import Event
 from typing import TYPE_CHECKING, Any
 
+from tracker.trade.layout import Layout
 from tracker.trade.offer import Answers, State
 from tracker.window.door import Door
-from tracker.window.errors import sentence_for
 from tracker.window.look.figures import counted, date_text
+from tracker.window.take_in.marking import Marking
 
 if TYPE_CHECKING:
     from tracker.desk.take_in import TakenIn
 
 
-@dataclass
+@dataclass(eq=False)
 class FileAtHand:
-    """`given` are the answers of this session by question key; `before` those that the vendor's
-    earlier answers gave; `taken` and `workbook` are None until read."""
+    """`given` are the answers of this session by question key, `words` what of the sheet each of them answered;
+    `marking` is the table as it was marked by hand, if it was. `unlaid`: read without any remembered layout.
+    `taken` is None until read; `stop`, once set, ends the reading."""
 
     path: Path
     given: dict[str, str] = field(default_factory=dict)
+    words: dict[str, str] = field(default_factory=dict)
+    marking: Marking | None = None
+    unlaid: bool = False
     taken: TakenIn | None = None
-    workbook: Any = None
-    before: Answers = field(default_factory=Answers)
-    why_no_sheet: str = ""
     stored: bool = False
+    stop: Event = field(default_factory=Event)
+
+    @property
+    def workbook(self) -> Any:
+        """The file's sheets as the vendor sent them, None while there are none to show."""
+        return None if self.taken is None else self.taken.sheets
+
+    @property
+    def layout_words(self) -> str:
+        """'Read by the layout you marked on 25 Nov 2026.'; '' where the sheet was understood by itself."""
+        if self.taken is None or not self.taken.answers.layouts:
+            return ""
+        evidence = (piece for line in self.taken.reading.lines for piece in line.evidence if piece.field == "layout")
+        used = next(evidence, None)
+        if used is None:
+            return ""
+        day = used.words.rpartition(" ")[2]
+        return f"Read by the layout you marked on {date_text(date.fromisoformat(day))}."
+
+    def answers(self, today: date) -> Answers:
+        """All that was settled here; what is remembered for the vendor the desk adds."""
+        received = None if self.taken is None else self.taken.answers.received
+        return Answers(dict(self.given), received, self._layouts(today))
+
+    def _layouts(self, today: date) -> tuple[Layout, ...] | None:
+        grid = next((grid for grid in self._grids() if self.marking and grid.sheet == self.marking.sheet), None)
+        if grid is not None and self.marking is not None and self.taken is not None:
+            layout = self.marking.layout(grid, self.taken.reading.sha256, today)
+            if layout is not None:
+                return (layout,)
+        return () if self.unlaid else None
+
+    def _grids(self) -> tuple[Any, ...]:
+        return () if self.workbook is None else self.workbook.grids
 
     @property
     def accepted(self) -> int:
@@ -48,14 +86,19 @@ class FileAtHand:
         asked = f", {counted(len(reading.questions), 'question')}" if reading.questions else ""
         return f"{self.path.name}: {counted(self.accepted, 'offer')}{asked}"
 
+    def vendors(self) -> set[str]:
+        """Who quotes, as far as the file or the user says."""
+        if self.taken is None:
+            return set()
+        reading = self.taken.reading
+        named = {reading.vendor} if reading.vendor else {line.offer.vendor for line in reading.lines}
+        return {name for name in named if name}
+
     def whose(self) -> str:
         """'From Tolmere Board'; where the lines name several vendors, how many."""
-        if self.taken is None:
-            return ""
-        reading = self.taken.reading
-        vendors = {reading.vendor} if reading.vendor else {line.offer.vendor for line in reading.lines} - {None}
+        vendors = self.vendors()
         if not vendors:
-            return "The vendor is not known yet." if reading.lines else ""
+            return "" if self.taken is None or self.taken.reading.unreadable else "The vendor is not known yet."
         return f"From {vendors.pop()}" if len(vendors) == 1 else f"From {len(vendors)} vendors"
 
     def summary(self) -> str:
@@ -69,9 +112,8 @@ class FileAtHand:
             return f"This very file was taken in on {date_text(self.taken.imported_on)}: nothing would be added."
         states = [line.state for line in reading.lines]
         if not states:
-            return "No prices were found. " + " ".join(
-                f"{passed.sheet or 'The file'}: {passed.why}." for passed in reading.passed_over[:3]
-            )
+            why = " ".join(f"{passed.sheet or 'The file'}: {passed.why}." for passed in reading.passed_over[:3])
+            return f"No prices were found. {why} If it has some, mark its table by hand."
         parts = [f"{counted(states.count(State.ACCEPTED), 'offer')} understood"]
         if held := states.count(State.QUESTION):
             parts.append(f"{held:,} held by {counted(len(reading.questions), 'question')}")
@@ -80,19 +122,11 @@ class FileAtHand:
         return ", ".join(parts) + "."
 
 
-def read_with_sheet(door: Door, path: Path) -> tuple[TakenIn, Any, str]:
-    """A first reading, with the sheet it was read from or why that can't be shown. Runs on the desk's thread."""
-    taken = door.read(path)
-    if taken.reading.unreadable:
-        return taken, None, taken.reading.unreadable
-    try:
-        return taken, door.workbook(taken.content, taken.reading.file), ""
-    except Exception as error:
-        # The reading stands without its picture: better half a page than none.
-        return taken, None, sentence_for(error)
+def read_file(door: Door, file: FileAtHand) -> TakenIn:
+    """A first reading, with the sheets it was read from. Runs on the desk's thread."""
+    return door.read(file.path, file.stop)
 
 
-def read_again(door: Door, file: FileAtHand, taken: TakenIn) -> tuple[TakenIn, Any, str]:
-    """The same bytes with the answers given by now, on top of those that were remembered."""
-    answers = Answers({**file.before.settled, **file.given}, file.before.received)
-    return door.read_again(taken, answers), file.workbook, file.why_no_sheet
+def read_again(door: Door, file: FileAtHand, taken: TakenIn, today: date) -> TakenIn:
+    """The same bytes with what was answered and marked by now."""
+    return door.read_again(taken, file.answers(today), file.stop)

@@ -45,33 +45,37 @@ class KeptSheet(QWidget):
             f"{snapshot.as_quoted[offer]} · {snapshot.vendors[vendor] if vendor >= 0 else 'vendor not known'} · "
             f"{snapshot.product[offer]}"
         )
-        file = snapshot.files[int(snapshot.file[offer])]
-        self.show_cell(file, snapshot.sheet[offer], snapshot.cell[offer], title)
+        place = int(snapshot.file[offer])
+        self._fetch(snapshot.sha256s[place], snapshot.sheet[offer], snapshot.cell[offer], title, snapshot.files[place])
 
-    def show_cell(self, file: str, sheet: str, cell: str, title: str) -> None:
-        """Fetches a kept file by its name and goes to one of its cells."""
+    def show_cell(self, file: int, sheet: str, cell: str) -> None:
+        """Fetches a kept file by its number and goes to one of its cells."""
+        self._fetch(file, sheet, cell, "", "")
+
+    def _fetch(self, file: int | str, sheet: str, cell: str, title: str, name: str) -> None:
+        """Two files may have one name: what tells them apart is the number, or the sha256 of what is in them."""
         self._title.setText(title)
-        self.sheet.show_nothing(file, "Fetching the file…")
-        uses = self._uses_of_file(file)
+        self.sheet.show_nothing(name, "Fetching the file…")
         door = self._session.door
 
         def show(workbook: Any) -> None:
-            self.sheet.show_workbook(workbook, uses)
+            self._title.setText(title or workbook.file)
+            self.sheet.show_workbook(workbook, self._uses_of_file(workbook.sha256))
             self.sheet.go_to(sheet, cell)
             self.sheet.view.setFocus()
 
         def say_why(error: Exception) -> None:
-            self.sheet.show_nothing(file, sentence_for(error))
+            self.sheet.show_nothing(name, sentence_for(error))
 
         self._session.work.ask(lambda: door.kept_workbook(file), show, say_why)
 
-    def _uses_of_file(self, file: str) -> dict[str, dict[tuple[int, int], Use]]:
+    def _uses_of_file(self, sha256: str) -> dict[str, dict[tuple[int, int], Use]]:
         uses: dict[str, dict[tuple[int, int], Use]] = {}
         comparison = self._session.comparison
-        if comparison is None or file not in comparison.snapshot.files:
+        if comparison is None or sha256 not in comparison.snapshot.sha256s:
             return uses
         snapshot = comparison.snapshot
-        for row_number in (snapshot.file == snapshot.files.index(file)).nonzero()[0]:
+        for row_number in (snapshot.file == snapshot.sha256s.index(sha256)).nonzero()[0]:
             place = place_of(snapshot.cell[row_number])
             if place is not None:
                 uses.setdefault(snapshot.sheet[row_number], {})[place] = Use.PRICE

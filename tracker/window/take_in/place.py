@@ -1,4 +1,4 @@
-"""Taking in a sheet: the file on the left, what was understood on the right, the decision at the foot."""
+"""Taking in sheets: the file on the left, what was understood on the right, the decision at the foot."""
 
 from __future__ import annotations
 
@@ -7,21 +7,22 @@ from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-import numpy as np
-from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QProgressBar, QSplitter, QWidget
 
+from tracker.trade.offer import Line
 from tracker.window.look.figures import counted
-from tracker.window.pieces import button, column, holder, panel, row, words
+from tracker.window.pieces import button, column, row, words
 from tracker.window.session import Session
-from tracker.window.tables.model import ColumnTable
-from tracker.window.tables.view import RowsView
-from tracker.window.take_in.answers import AnswerGiven
+from tracker.window.take_in.answer_words import answer_words
+from tracker.window.take_in.answers import AnswerGiven, MarksChanged
 from tracker.window.take_in.cells import place_of, uses_of
-from tracker.window.take_in.file_at_hand import FileAtHand, read_again, read_with_sheet
-from tracker.window.take_in.line_columns import LINE_COLUMNS, Lines
-from tracker.window.take_in.questions_pane import QuestionsPane
+from tracker.window.take_in.evidence import cells_of
+from tracker.window.take_in.file_at_hand import FileAtHand, read_again, read_file
+from tracker.window.take_in.marking import Marking
 from tracker.window.take_in.sheet_panel import SheetPanel
+from tracker.window.take_in.understood import Understood
+from tracker.window.take_in.vendor_words_dialog import VendorWordsDialog
 from tracker.window.undo import push_taken_in
 
 if TYPE_CHECKING:
@@ -40,19 +41,11 @@ class TakeInPlace(QWidget):
         self._tickets: list[int] = []
         self._stored = 0
         self._shown_workbook: Any = None
-        self.sheet = SheetPanel(session.theme)
-        self.model = ColumnTable(LINE_COLUMNS, self)
-        self.table = RowsView(self.model, session.theme)
-        self.table.setAccessibleName("Offers understood")
-        self.questions = QuestionsPane()
+        self.sheet = SheetPanel(session.theme, marking=True)
+        self.understood = Understood(session.theme)
         self._choose = QComboBox()
         self._choose.setAccessibleName("File being taken in")
         self._choose.currentIndexChanged.connect(lambda _: self._show_file())
-        self._summary = words("", "heading", wrap=True)
-        self._vendor = words("", "quiet")
-        self._notes = words("", "quiet", wrap=True, selectable=True)
-        self._notes.setContentsMargins(14, 6, 14, 8)
-        self._notes.hide()
         self._progress = QProgressBar()
         self._progress.setTextVisible(False)
         self._progress.setAccessibleName("Files read")
@@ -65,7 +58,7 @@ class TakeInPlace(QWidget):
 
     def read(self, paths: Sequence[Path]) -> None:
         """Reads these files one after another; each can be looked at once it is read."""
-        self._drop_tickets()
+        self.stop()
         self._stored = 0
         self._files = [FileAtHand(path) for path in paths]
         self._choose.blockSignals(True)
@@ -80,6 +73,14 @@ class TakeInPlace(QWidget):
             self._ask_to_read(file)
         self._show_file()
 
+    def stop(self) -> None:
+        """Ends whatever is being read, at once; its result goes nowhere."""
+        for file in self._files:
+            file.stop.set()
+        for ticket in self._tickets:
+            self._session.work.drop(ticket)
+        self._tickets.clear()
+
     @property
     def at_hand(self) -> FileAtHand | None:
         """The file that is shown."""
@@ -87,19 +88,9 @@ class TakeInPlace(QWidget):
         return self._files[place] if 0 <= place < len(self._files) else None
 
     def _lay_out(self) -> None:
-        lines = panel(column(self.table, self._notes, margins=(1, 1, 1, 1)))
-        right = QSplitter(Qt.Orientation.Vertical)
-        right.addWidget(self.questions)
-        right.addWidget(lines)
-        right.setHandleWidth(12)
-        right.setChildrenCollapsible(False)
-        right.setSizes([220, 400])
-        self._right = right
-        heading = column(self._summary, self._vendor, gap=2)
-        understood = holder(column(heading, right, gap=8, grow=1))
         both = QSplitter(Qt.Orientation.Horizontal)
         both.addWidget(self.sheet)
-        both.addWidget(understood)
+        both.addWidget(self.understood)
         both.setHandleWidth(20)
         both.setChildrenCollapsible(False)
         both.setSizes([540, 660])
@@ -109,28 +100,31 @@ class TakeInPlace(QWidget):
         )
 
     def _connect(self) -> None:
-        self.questions.answered.connect(self._answer)
-        self.questions.taken_back.connect(lambda key: self._answer(key, None))
-        self.questions.asked_where.connect(self.sheet.go_to)
-        self.table.picked.connect(self._show_cell_of)
-        self.sheet.pointed.connect(self._show_line_at)
+        understood, sheet = self.understood, self.sheet
+        understood.questions.answered.connect(self._answer)
+        understood.questions.taken_back.connect(lambda key: self._answer(key, None))
+        understood.questions.asked_where.connect(sheet.go_to)
+        understood.questions.vendor_asked.connect(self._ask_vendor)
+        understood.vendor.named.connect(lambda name: self._answer("vendor", name))
+        understood.layout_refused.connect(self._refuse_layout)
+        understood.line_chosen.connect(self._show_line)
+        understood.line.cell_wanted.connect(sheet.go_to)
+        sheet.pointed.connect(self._show_line_at)
+        sheet.sheet_shown.connect(self._show_marks)
+        sheet.marking_wanted.connect(self._begin_marking)
+        sheet.strip.marked.connect(self._mark)
         self.agree.clicked.connect(self._store_shown)
         self.agree_all.clicked.connect(self._store_all)
         self.leave.clicked.connect(self._leave)
-        self._session.units_changed.connect(self._show_lines)
+        self._session.units_changed.connect(lambda: understood.show_lines(self._session.units))
 
     def _ask_to_read(self, file: FileAtHand) -> None:
-        work, taken = self._session.work, file.taken
-        if taken is None:
-            ticket = work.ask(lambda: read_with_sheet(self._session.door, file.path), lambda r: self._was_read(file, r))
-        else:
-            ticket = work.ask(lambda: read_again(self._session.door, file, taken), lambda r: self._was_read(file, r))
-        self._tickets.append(ticket)
+        door, taken, today = self._session.door, file.taken, self._session.footing.as_of
+        reading = partial(read_file, door, file) if taken is None else partial(read_again, door, file, taken, today)
+        self._tickets.append(self._session.work.ask(reading, partial(self._was_read, file)))
 
-    def _was_read(self, file: FileAtHand, result: tuple[TakenIn, Any, str]) -> None:
-        if file.taken is None:
-            file.before = result[0].answers
-        file.taken, file.workbook, file.why_no_sheet = result
+    def _was_read(self, file: FileAtHand, taken: TakenIn) -> None:
+        file.taken = taken
         if file not in self._files:
             return
         self._choose.setItemText(self._files.index(file), file.short)
@@ -145,44 +139,20 @@ class TakeInPlace(QWidget):
         file = self.at_hand
         if file is None:
             return
-        self._summary.setText(file.summary())
+        self.understood.show_file(file, self._session.units, self._session.vendors)
         self._say_what_agreeing_does()
         if file.taken is None:
             self.sheet.show_nothing(file.path.name, "The sheet is being read. You can leave it at any time.")
-            self._vendor.setText("")
-            self.questions.show_questions((), {}, vendor="")
-            self.model.show(Lines((), self._session.units), np.arange(0))
-            return
-        reading = file.taken.reading
-        self._vendor.setText(file.whose())
-        self.questions.show_questions(reading.questions, file.given, vendor=reading.vendor or "")
-        self.questions.setVisible(bool(reading.questions or file.given))
-        # Only once the new cards have been laid out do they know how tall they are.
-        QTimer.singleShot(0, self._share_height)
-        self._show_lines()
-        uses = uses_of(reading.lines, reading.questions)
-        if file.workbook is None:
-            self.sheet.show_nothing(file.path.name, file.why_no_sheet or reading.unreadable or "")
-        elif file.workbook is self._shown_workbook:
-            self.sheet.mark(uses)
+        elif file.workbook is None:
+            self.sheet.show_nothing(file.path.name, file.taken.reading.unreadable or "")
         else:
-            self.sheet.show_workbook(file.workbook, uses)
+            uses = uses_of(file.taken.reading.lines, file.taken.reading.questions)
+            if file.workbook is self._shown_workbook:
+                self.sheet.mark(uses)
+            else:
+                self.sheet.show_workbook(file.workbook, uses)
         self._shown_workbook = file.workbook
-
-    def _share_height(self) -> None:
-        """Questions take what they need, up to a good half; the lines have the rest."""
-        whole = sum(self._right.sizes())
-        wanted = min(self.questions.wanted_height, int(0.55 * whole))
-        self._right.setSizes([wanted, whole - wanted])
-
-    def _show_lines(self) -> None:
-        file = self.at_hand
-        if file is not None and file.taken is not None:
-            lines = file.taken.reading.lines
-            self._notes.hide()
-            several = len({line.offer.source.sheet for line in lines}) > 1
-            self.table.show_column("notes", any(line.notes for line in lines))
-            self.model.show(Lines(lines, self._session.units, several), np.arange(len(lines)))
+        self._show_marks()
 
     def _say_what_agreeing_does(self) -> None:
         file = self.at_hand
@@ -192,24 +162,81 @@ class TakeInPlace(QWidget):
         ready = [each for each in self._files if each.accepted]
         self.agree_all.setVisible(len(ready) > 1)
         self.agree_all.setText(f"Take in all {len(ready)} files ({counted(sum(f.accepted for f in ready), 'offer')})")
-        held = 0 if file is None or file.taken is None else len(file.taken.reading.questions)
-        later = " Questions left open wait on the Today page." if held and number else ""
-        self._told.setText(f"Nothing is stored until you agree.{later}")
+        self.leave.setText("Stop reading" if file is not None and file.taken is None else "Leave it")
+        self._told.setText(" ".join(("Nothing is stored until you agree.", *self._agreeing(file))))
+
+    def _agreeing(self, file: FileAtHand | None) -> list[str]:
+        """What storing the file at hand brings besides its offers."""
+        if file is None or file.taken is None or not file.accepted:
+            return []
+        later = ["Questions left open wait on the Today page."] if file.taken.reading.questions else []
+        if file.marking is None or not file.taken.answers.layouts:
+            return later
+        if not file.taken.answers.layouts[0].serves_others:
+            return [*later, "The marks serve this file only: without a header row no other sheet is known by them."]
+        if file.taken.reading.vendor is None:
+            return [*later, "Name the vendor, and the marks are remembered for the next sheet."]
+        return [*later, f"The marks are remembered for {file.taken.reading.vendor.rstrip('.')}."]
 
     def _answer(self, key: str, value: str | None) -> None:
         file = self.at_hand
-        if file is None:
+        if file is None or file.taken is None:
             return
-        said = f"answered {key.replace(':', ': ')} with {value}" if value is not None else f"asked again: {key}"
+        asked = next((each for each in file.taken.reading.questions if each.key == key), None)
+        if asked is not None:
+            file.words[key] = asked.words
+        said = f"answered: {answer_words(key, value)}" if value is not None else f"asked again: {key}"
         self._session.undo_stack.push(AnswerGiven(file.given, key, value, lambda: self._ask_to_read(file), said))
 
-    def _show_cell_of(self, line: int) -> None:
+    def _ask_vendor(self, key: str) -> None:
         file = self.at_hand
         if file is not None and file.taken is not None:
-            chosen = file.taken.reading.lines[line]
-            self.sheet.go_to(chosen.offer.source.sheet, chosen.offer.source.cell)
-            self._notes.setText("\n".join(f"{note.cell}: {note.text}" for note in chosen.notes))
-            self._notes.setVisible(bool(chosen.notes))
+            asked = [each for each in file.taken.reading.questions if each.key == key]
+            VendorWordsDialog(file.taken.reading.file, asked, self).open()
+
+    # Marking by hand
+
+    def _begin_marking(self, wanted: bool) -> None:
+        file = self.at_hand
+        if file is None or self.sheet.grid is None:
+            return
+        self.sheet.show_marking(file.marking or Marking(self.sheet.grid.sheet) if wanted else None)
+        self.sheet.view.setFocus()
+
+    def _show_marks(self) -> None:
+        """Marks of the file at hand on the sheet that is looked at, while marking goes on."""
+        file = self.at_hand
+        if file is None or file.workbook is None:
+            return
+        going_on = not self.sheet.strip.isHidden()
+        self.sheet.show_marking(file.marking or Marking() if going_on or file.marking else None)
+
+    def _mark(self, marking: Marking, said: str) -> None:
+        file = self.at_hand
+        if file is not None:
+            new = None if marking == Marking() else marking
+            self._session.undo_stack.push(MarksChanged(file, new, lambda: self._marks_changed(file), said))
+
+    def _marks_changed(self, file: FileAtHand) -> None:
+        if file is self.at_hand:
+            self._show_marks()
+        self._ask_to_read(file)
+
+    def _refuse_layout(self) -> None:
+        file = self.at_hand
+        if file is not None:
+            file.unlaid = True
+            self._ask_to_read(file)
+
+    # From a line to its cells and back
+
+    def _show_line(self, line: Line | None) -> None:
+        if line is None:
+            self.sheet.point_out({})
+            return
+        source = line.offer.source
+        self.sheet.go_to(source.sheet, source.cell)
+        self.sheet.point_out(cells_of(source, line.evidence))
 
     def _show_line_at(self, sheet: str, at_row: int, at_column: int) -> None:
         file = self.at_hand
@@ -218,7 +245,10 @@ class TakeInPlace(QWidget):
         for number, line in enumerate(file.taken.reading.lines):
             source = line.offer.source
             if source.sheet == sheet and (at_row, at_column) in map(place_of, (source.cell, *source.also)):
-                self.table.go_to(number)
+                self.understood.go_to(number)
+                self.sheet.point_out(cells_of(source, line.evidence))
+
+    # Agreeing and leaving
 
     def _store_shown(self) -> None:
         file = self.at_hand
@@ -232,9 +262,9 @@ class TakeInPlace(QWidget):
         self.agree.setEnabled(False)
         door = self._session.door
         for file in files:
-            taken, given = file.taken, dict(file.given)
+            taken, given, asked = file.taken, dict(file.given), dict(file.words)
             if taken is not None:
-                self._session.work.ask(partial(door.store, taken, given), partial(self._was_stored, file))
+                self._session.work.ask(partial(door.store, taken, given, asked), partial(self._was_stored, file))
 
     def _was_stored(self, file: FileAtHand, stored: Stored) -> None:
         file.stored = True
@@ -249,11 +279,6 @@ class TakeInPlace(QWidget):
         self._show_file()
 
     def _leave(self) -> None:
-        self._drop_tickets()
+        self.stop()
         self._files = []
         self.left.emit(self._stored)
-
-    def _drop_tickets(self) -> None:
-        for ticket in self._tickets:
-            self._session.work.drop(ticket)
-        self._tickets.clear()

@@ -8,13 +8,14 @@ from functools import partial
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLineEdit, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
-from tracker.trade.offer import Choice, Question
+from tracker.trade.offer import LEAVE_OUT, Choice, Question
 from tracker.window.pieces import button, clear, column, row, words
+from tracker.window.take_in.answer_words import answer_words, sentence
 
 _FIT_SIDE_BY_SIDE = 76
 _TYPED = ("vendor", "currency", "bracket")
 _EXAMPLES = {"vendor": "the vendor's name", "currency": "three letters, such as USD"}
-_ONLY_THE_VENDOR = "No answer here can settle it. Ask the vendor, or mend the cell in the file and take it in again."
+_ONLY_THE_VENDOR = "The sheet itself can't settle this: leave its lines out, or ask the vendor."
 
 
 def can_be_typed(key: str) -> bool:
@@ -36,12 +37,14 @@ def _side_by_side(question: Question) -> list[list[Choice]]:
 
 
 class QuestionCard(QFrame):
-    """One question. `answered` carries its key and the value chosen; `asked_where` a cell it is about."""
+    """One question. `answered` carries its key and the value chosen; `asked_where` a cell it is about; `vendor_asked`
+    the key of one that the vendor shall be asked. `leaving`: its lines can be left out here."""
 
     answered = Signal(str, str)
     asked_where = Signal(str, str)
+    vendor_asked = Signal(str)
 
-    def __init__(self, question: Question, parent: QWidget | None = None) -> None:
+    def __init__(self, question: Question, parent: QWidget | None = None, *, leaving: bool = True) -> None:
         super().__init__(parent)
         self.question = question
         self.setProperty("kind", "panel")
@@ -53,13 +56,26 @@ class QuestionCard(QFrame):
             layout.addLayout(self._typing())
         else:
             layout.addWidget(words(_ONLY_THE_VENDOR, "quiet", wrap=True))
-        if question.cells:
-            sheet, cell = question.cells[0]
-            more = f" and {len(question.cells) - 1:,} more" if len(question.cells) > 1 else ""
+        layout.addLayout(row(*self._ways(leaving), None, gap=4))
+        self.setLayout(layout)
+
+    def _ways(self, leaving: bool) -> list[QPushButton]:
+        """Where it stands, and what to do where no answer serves."""
+        ways = []
+        if self.question.cells:
+            sheet, cell = self.question.cells[0]
+            more = f" and {len(self.question.cells) - 1:,} more" if len(self.question.cells) > 1 else ""
             show = button(f"Show cell {cell}{more}", "word")
             show.clicked.connect(partial(self.asked_where.emit, sheet, cell))
-            layout.addLayout(row(show, None))
-        self.setLayout(layout)
+            ways.append(show)
+        if leaving:
+            out = button("Leave these lines out", "word")
+            out.clicked.connect(partial(self._answer, LEAVE_OUT))
+            ways.append(out)
+        ask = button("Ask the vendor…", "word")
+        ask.setToolTip("A draft for your own mail")
+        ask.clicked.connect(lambda: self.vendor_asked.emit(self.question.key))
+        return [*ways, ask]
 
     def _choice(self, choice: Choice) -> QPushButton:
         pick = button(choice.label)
@@ -90,6 +106,7 @@ class QuestionsPane(QScrollArea):
     answered = Signal(str, str)
     taken_back = Signal(str)
     asked_where = Signal(str, str)
+    vendor_asked = Signal(str)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -116,11 +133,12 @@ class QuestionsPane(QScrollArea):
             card = QuestionCard(question)
             card.answered.connect(self.answered)
             card.asked_where.connect(self.asked_where)
+            card.vendor_asked.connect(self.vendor_asked)
             self._cards.addWidget(card)
         for key, value in given.items():
             change = button("Ask again", "word")
             change.clicked.connect(partial(self._take_back, key))
-            said = words(f"{key.replace(':', ': ')} is {value}", "quiet", wrap=True)
+            said = words(sentence(answer_words(key, value)), "quiet", wrap=True)
             line = row(said, change, gap=8)
             line.setStretch(0, 1)
             self._cards.addLayout(line)

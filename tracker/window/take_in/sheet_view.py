@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Set
 from typing import Any
 
 from PySide6.QtCore import (
@@ -10,35 +10,26 @@ from PySide6.QtCore import (
     QItemSelectionModel,
     QModelIndex,
     QPersistentModelIndex,
-    QPointF,
-    QRectF,
+    QPoint,
     Qt,
     Signal,
 )
-from PySide6.QtGui import QColor, QPainter, QPen
-from PySide6.QtWidgets import (
-    QAbstractItemView,
-    QFrame,
-    QHeaderView,
-    QStyle,
-    QStyledItemDelegate,
-    QStyleOptionViewItem,
-    QTableView,
-    QWidget,
-)
+from PySide6.QtGui import QContextMenuEvent, QKeyEvent
+from PySide6.QtWidgets import QAbstractItemView, QFrame, QHeaderView, QTableView, QWidget
 
-from tracker.trade.offer import State
-from tracker.window.look.states import draw_state
 from tracker.window.look.theme import Theme
 from tracker.window.take_in.cells import Use, column_letters
+from tracker.window.take_in.marking import Marking
+from tracker.window.take_in.sheet_delegate import EDGE, POINTED, USE, Edge, SheetDelegate
 
-USE = int(Qt.ItemDataRole.UserRole) + 1
+MARKING_KEYS = ("N", "H", "F", "L")
 _NOWHERE = QModelIndex()
 _LEAST_ROWS, _LEAST_COLUMNS = 20, 8
 _WIDEST, _NARROWEST = 260, 56
 _ROW_HEIGHT = 24
 _MEASURED_ROWS = 400
 _LONGEST_HEADING = 20
+_MARKED_HEADER = 40
 _USE_WORDS = {
     Use.SAID: "read as part of an offer",
     Use.PRICE: "a price that was understood",
@@ -54,6 +45,8 @@ class SheetModel(QAbstractTableModel):
         super().__init__(parent)
         self._grid: Any = None
         self._uses: Mapping[tuple[int, int], Use] = {}
+        self._pointed: Set[tuple[int, int]] = frozenset()
+        self._marking: Marking | None = None
 
     def show(self, grid: Any, uses: Mapping[tuple[int, int], Use]) -> None:
         """Shows a grid with the uses of its cells."""
@@ -68,6 +61,31 @@ class SheetModel(QAbstractTableModel):
         if self._grid is not None:
             last = self.index(self.rowCount() - 1, self.columnCount() - 1)
             self.dataChanged.emit(self.index(0, 0), last)
+
+    def point_out(self, places: Set[tuple[int, int]]) -> None:
+        """Rings the cells that one offer was read from."""
+        self._pointed = places
+        self.mark(self._uses)
+
+    def show_marking(self, marking: Marking | None) -> None:
+        """Shows which columns were named by hand and where the offers were said to stand."""
+        self._marking = marking
+        self.mark(self._uses)
+        self.headerDataChanged.emit(Qt.Orientation.Horizontal, 0, max(0, self.columnCount() - 1))
+
+    def _edge(self, row: int) -> Edge | None:
+        """What a row was marked as."""
+        marking = self._marking
+        if marking is None:
+            return None
+        for marked, edge in (
+            (marking.header_row, Edge.HEADER),
+            (marking.first_row, Edge.FIRST),
+            (marking.last_row, Edge.LAST),
+        ):
+            if row == marked:
+                return edge
+        return None
 
     def rowCount(self, parent: QModelIndex | QPersistentModelIndex = _NOWHERE) -> int:
         if parent.isValid() or self._grid is None:
@@ -85,6 +103,10 @@ class SheetModel(QAbstractTableModel):
         place = (index.row(), index.column())
         if role == USE:
             return self._uses.get(place)
+        if role == POINTED:
+            return place in self._pointed
+        if role == EDGE:
+            return self._edge(place[0])
         cell = self._grid.cells.get(place)
         if role == Qt.ItemDataRole.DisplayRole:
             return None if cell is None else " ".join(cell.text.split())
@@ -99,56 +121,26 @@ class SheetModel(QAbstractTableModel):
     def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         if role != Qt.ItemDataRole.DisplayRole:
             return None
-        return column_letters(section) if orientation is Qt.Orientation.Horizontal else str(section + 1)
-
-
-class _SheetDelegate(QStyledItemDelegate):
-    """Marks by ground and by sign: a bar for a price read, a question mark for one asked, a stroke for one refused."""
-
-    def __init__(self, theme: Theme, parent: QWidget) -> None:
-        super().__init__(parent)
-        self._theme = theme
-
-    def paint(
-        self, painter: QPainter, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
-    ) -> None:
-        palette = self._theme.palette
-        box = QRectF(option.rect)
-        use = index.data(USE)
-        ground = {None: palette.raised, Use.ASKED: palette.asked, Use.REFUSED: palette.strip}.get(use, palette.used)
-        painter.save()
-        painter.fillRect(box, QColor(ground))
-        if use is Use.PRICE:
-            painter.fillRect(QRectF(box.left(), box.top(), 3, box.height()), QColor(palette.accent))
-        text = index.data(Qt.ItemDataRole.DisplayRole)
-        room = box.adjusted(6, 0, -6, 0)
-        if use is Use.ASKED:
-            draw_state(painter, State.QUESTION, QRectF(box.right() - 15, box.top(), 13, box.height()), palette)
-            room.adjust(0, 0, -10, 0)
-        if text:
-            painter.setPen(QColor(palette.ink))
-            shown = painter.fontMetrics().elidedText(text, Qt.TextElideMode.ElideRight, int(room.width()))
-            painter.drawText(room, int(index.data(Qt.ItemDataRole.TextAlignmentRole)), shown)
-        if use is Use.REFUSED:
-            painter.setPen(QPen(QColor(palette.above), 1.4))
-            painter.drawLine(QPointF(room.left(), box.center().y()), QPointF(room.right(), box.center().y()))
-        if option.state & QStyle.StateFlag.State_Selected:
-            painter.setPen(QPen(QColor(palette.accent), 2))
-            painter.setBrush(Qt.BrushStyle.NoBrush)
-            painter.drawRect(box.adjusted(1, 1, -2, -2))
-        painter.restore()
+        if orientation is not Qt.Orientation.Horizontal:
+            return str(section + 1)
+        named = None if self._marking is None else self._marking.columns.get(section)
+        return column_letters(section) + (f"\n{named.words}" if named is not None else "")
 
 
 class SheetView(QTableView):
-    """A vendor's sheet on screen. `pointed` carries the cell the user goes to."""
+    """A vendor's sheet on screen. `pointed` carries the cell the user goes to, `key_pressed` one of the keys that mark
+    a table by hand, `menu_wanted` where on the screen a menu is asked for."""
 
     pointed = Signal(int, int)
+    key_pressed = Signal(str)
+    menu_wanted = Signal(QPoint)
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._marking = False
         self._sheet = SheetModel(self)
         self.setModel(self._sheet)
-        self.setItemDelegate(_SheetDelegate(theme, self))
+        self.setItemDelegate(SheetDelegate(theme, self))
         self.setProperty("kind", "sheet")
         self.setAccessibleName("The sheet as the vendor sent it")
         self.setFrameShape(QFrame.Shape.NoFrame)
@@ -180,6 +172,18 @@ class SheetView(QTableView):
 
     def mark(self, uses: Mapping[tuple[int, int], Use]) -> None:
         self._sheet.mark(uses)
+
+    def point_out(self, places: Set[tuple[int, int]]) -> None:
+        self._sheet.point_out(places)
+
+    def show_marking(self, marking: Marking | None) -> None:
+        """Shows marks made by hand; None where nothing is being marked."""
+        self._marking = marking is not None
+        self.horizontalHeader().setFixedHeight(_MARKED_HEADER if self._marking else _ROW_HEIGHT)
+        self._sheet.show_marking(marking)
+        for column, named in ({} if marking is None else marking.columns).items():
+            needed = self.horizontalHeader().fontMetrics().horizontalAdvance(named.words) + 14
+            self.setColumnWidth(column, max(needed, self.columnWidth(column)))
 
     def go_to(self, place: tuple[int, int]) -> None:
         """Brings a cell into view and selects it, without saying so back."""
@@ -232,3 +236,19 @@ class SheetView(QTableView):
     def _moved(self, index: QModelIndex, _before: QModelIndex) -> None:
         if index.isValid():
             self.pointed.emit(index.row(), index.column())
+
+    # Qt's own names from here on
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if self._marking and event.text().upper() in MARKING_KEYS and not event.modifiers():
+            self.key_pressed.emit(event.text().upper())
+        else:
+            super().keyPressEvent(event)
+
+    def contextMenuEvent(self, event: QContextMenuEvent) -> None:
+        if event.reason() is QContextMenuEvent.Reason.Keyboard:
+            inside = self.visualRect(self.currentIndex()).bottomLeft()
+        else:
+            inside = event.pos()
+            self.setCurrentIndex(self.indexAt(inside))
+        self.menu_wanted.emit(self.viewport().mapToGlobal(inside))

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QDialog, QFrame, QScrollArea, QVBoxLayout, QWidget
 
 from tracker.window.pieces import button, column, holder, row, words
 from tracker.window.take_in.questions_pane import QuestionCard
+from tracker.window.take_in.vendor_words_dialog import VendorWordsDialog
 
 if TYPE_CHECKING:
     from tracker.desk.questions import OpenQuestion
@@ -20,12 +21,13 @@ _WIDTH, _TALLEST = 560, 560
 class AnswerDialog(QDialog):
     """Shows a file's questions with their choices; Escape leaves open what is not answered.
 
-    `answered` carries a question's id and the value, `set_aside` its id, `cell_wanted` file, sheet and cell.
+    `answered` carries a question's id and the value, `set_aside` its id, `cell_wanted` the file's id, sheet
+    and cell.
     """
 
     answered = Signal(int, str)
     set_aside = Signal(int)
-    cell_wanted = Signal(str, str, str)
+    cell_wanted = Signal(object, str, str)
 
     def __init__(self, questions: Sequence[OpenQuestion], parent: QWidget) -> None:
         super().__init__(parent)
@@ -50,9 +52,10 @@ class AnswerDialog(QDialog):
         self.resize(_WIDTH, min(_TALLEST, inside.sizeHint().height() + 112))
 
     def _card(self, asked: OpenQuestion) -> QuestionCard:
-        card = QuestionCard(asked.question)
+        card = QuestionCard(asked.question, leaving=False)
         card.answered.connect(lambda _key, value: self._answer(asked.id, value))
-        card.asked_where.connect(lambda sheet, cell: self._show(asked.file, sheet, cell))
+        card.asked_where.connect(lambda sheet, cell: self._show(asked.file_id, sheet, cell))
+        card.vendor_asked.connect(lambda _key: VendorWordsDialog(asked.file, [asked.question], self).open())
         aside = button("Set aside", "word")
         aside.setToolTip("Ask no more; its lines stay unused")
         aside.clicked.connect(lambda: self._set_aside(asked.id))
@@ -74,6 +77,6 @@ class AnswerDialog(QDialog):
         if all(card.isHidden() for card in self.cards.values()):
             self.accept()
 
-    def _show(self, file: str, sheet: str, cell: str) -> None:
+    def _show(self, file: int, sheet: str, cell: str) -> None:
         self.reject()
         self.cell_wanted.emit(file, sheet, cell)

@@ -17,7 +17,7 @@ from tracker.window.tables.task_list import Task, TaskList
 from tracker.window.today import tasks_of
 from tracker.window.today.answer_dialog import AnswerDialog
 from tracker.window.today.welcome import Welcome
-from tracker.window.undo import push
+from tracker.window.undo import push, push_answered
 
 if TYPE_CHECKING:
     from tracker.desk.questions import OpenQuestion
@@ -53,7 +53,7 @@ class TodayPlace(QWidget):
 
     offer_wanted = Signal(object)
     sample_wanted = Signal(object)
-    cell_wanted = Signal(str, str, str)
+    cell_wanted = Signal(object, str, str)
     sheets_wanted = Signal()
     demo_wanted = Signal()
     files_dropped = Signal(list)
@@ -144,13 +144,10 @@ class TodayPlace(QWidget):
         )
 
     def _store_answer(self, question: int, value: str) -> None:
-        door = self._session.door
-
-        def was_stored(stored: object) -> None:
-            self._session.said.emit(f"answered; {counted(getattr(stored, 'offers', 0), 'offer')} taken in")
-            self._session.reload()
-
-        self._session.work.ask(lambda: door.answer(question, value, remember=True), was_stored)
+        session = self._session
+        session.work.ask(
+            lambda: session.door.answer(question, value, remember=True), lambda stored: push_answered(session, stored)
+        )
 
     # Qt's own names from here on
 

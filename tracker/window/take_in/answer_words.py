@@ -1,0 +1,52 @@
+"""What an answer says, in words: answers are kept as short keys and values that no person should have to read."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+
+from tracker.trade.layout import MARKED_ROLES
+from tracker.trade.offer import LEAVE_OUT
+
+_TONS = {"short": "a short ton (2,000 lb)", "metric": "a tonne (1,000 kg)"}
+_AREAS = {"msf": "1,000 ft²", "3000ft2": "3,000 ft²"}
+_SIGNS = {".": "point", ",": "comma"}
+_ORDERS = {"dmy": "day first, then month", "mdy": "month first, then day"}
+_BASES = dict(next(known.units for known in MARKED_ROLES if known.role == "price"))
+
+
+def answer_words(key: str, value: str) -> str:
+    """'“fenlight” is SBS', 'the ton is a short ton (2,000 lb)'; what is not known is told as it is kept."""
+    kind, _, words = key.partition(":")
+    if value == LEAVE_OUT:
+        return "the lines of this question are left out"
+    say = _SAY.get(kind)
+    return say(words, value) if say is not None else f"{key} is {value}"
+
+
+def sentence(words: str) -> str:
+    """'Prices are in USD.'"""
+    return f"{words[:1].upper()}{words[1:]}."
+
+
+def _basis(words: str, value: str) -> str:
+    per = _BASES.get(value, value)
+    return f"“{words}” is {per}" if words else f"prices are {per}"
+
+
+def _bracket(words: str, value: str) -> str:
+    low, _, high = value.partition(":")
+    span = " ".join(part for part in (f"from {low} kg" if low else "", f"below {high} kg" if high else "") if part)
+    return f"“{words}” is an order {span or 'of any size'}"
+
+
+_SAY: Mapping[str, Callable[[str, str], str]] = {
+    "vendor": lambda _, value: f"the vendor is {value}",
+    "currency": lambda _, value: f"prices are in {value}",
+    "ton": lambda _, value: f"the ton is {_TONS.get(value, value)}",
+    "weight-basis": lambda _, value: f"pounds of basis weight are on {_AREAS.get(value, value)}",
+    "decimal": lambda _, value: f"the decimal sign is the {_SIGNS.get(value, value)}",
+    "date-order": lambda _, value: f"dates are {_ORDERS.get(value, value)}",
+    "grade": lambda words, value: f"“{words}” is {value}" if words else f"boards without a name are {value}",
+    "basis": _basis,
+    "bracket": _bracket,
+}

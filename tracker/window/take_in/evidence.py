@@ -1,0 +1,67 @@
+"""What said each field of a line, in words, and the cells it stands in."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from tracker.trade.offer import Evidence, Line, Source
+from tracker.window.take_in.cells import place_of
+
+_FIELD_WORDS = {
+    "price": "Price", "vendor": "Vendor", "product": "Board", "grade": "Grade", "coated_sides": "Coating",
+    "caliper_um": "Caliper", "grammage_gsm": "Basis weight", "currency": "Currency", "basis": "Price is per",
+    "sheet_mm": "Sheet size", "from_kg": "Order size", "below_kg": "Order size", "minimum_kg": "Smallest order",
+    "lead_days": "Lead time", "valid_until": "Valid until", "delivered": "Delivery", "charges": "Charge",
+    "received": "Dated", "comment": "Comment", "layout": "Read by", "indicative": "Indicative",
+}  # fmt: skip
+_LONGEST = 90
+
+
+@dataclass(frozen=True, slots=True)
+class Said:
+    """One row of what said so: the field, where (a cell, or words such as 'your answer'), and what stands there."""
+
+    field: str
+    where: str
+    words: str
+    against: str = ""
+
+
+def what_said(line: Line) -> tuple[Said, ...]:
+    """The price's own cell first, then each field in the order it was read."""
+    source = line.offer.source
+    price = Said(_FIELD_WORDS["price"], source.cell, source.as_written)
+    return (price, *said_by(line.evidence))
+
+
+def said_by(evidence: Sequence[Evidence]) -> tuple[Said, ...]:
+    """Evidence in words; a thing said twice by the same cell is told once."""
+    found = dict.fromkeys(
+        Said(_FIELD_WORDS.get(piece.field, piece.field.replace("_", " ")), piece.said_by, _short(piece.words),
+             _short(piece.against))
+        for piece in evidence
+    )  # fmt: skip
+    return tuple(found)
+
+
+def cells_of(source: Source, evidence: Sequence[Evidence]) -> dict[str, set[tuple[int, int]]]:
+    """Sheet name to the cells that one offer was read from, its price included."""
+    cells: dict[str, set[tuple[int, int]]] = {}
+    for where in (source.cell, *source.also, *(piece.said_by for piece in evidence)):
+        sheet, address = located(where, source.sheet)
+        place = place_of(address)
+        if place is not None:
+            cells.setdefault(sheet, set()).add(place)
+    return cells
+
+
+def located(where: str, sheet: str) -> tuple[str, str]:
+    """'Terms!A3' as (sheet, address); a bare address stands on `sheet`."""
+    other, mark, address = where.rpartition("!")
+    return (other, address) if mark else (sheet, where)
+
+
+def _short(text: str) -> str:
+    plain = " ".join(text.split())
+    return plain if len(plain) <= _LONGEST else plain[: _LONGEST - 1] + "…"

@@ -1,0 +1,83 @@
+"""Below the lines understood: what one of them needs a person to know, and what said each of its fields."""
+
+from __future__ import annotations
+
+from functools import partial
+
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtWidgets import QFrame, QGridLayout, QScrollArea, QVBoxLayout, QWidget
+
+from tracker.trade.offer import Line
+from tracker.window.pieces import button, clear, column, words
+from tracker.window.take_in.cells import place_of
+from tracker.window.take_in.evidence import Said, located, what_said
+
+_TALLEST = 190
+
+
+class LinePanel(QScrollArea):
+    """Shows one line. `cell_wanted` carries sheet and address of a cell that said something."""
+
+    cell_wanted = Signal(str, str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWidgetResizable(True)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setAccessibleName("What said each field of the line")
+        self._told: list[str] = []
+        self._notes = QVBoxLayout()
+        self._notes.setSpacing(4)
+        self._said = QGridLayout()
+        self._said.setHorizontalSpacing(12)
+        self._said.setVerticalSpacing(1)
+        self._said.setColumnStretch(2, 1)
+        self._inside = QWidget()
+        self._inside.setLayout(column(self._notes, self._said, None, margins=(14, 6, 14, 8), gap=6))
+        self.setWidget(self._inside)
+        self.viewport().setAutoFillBackground(False)
+        self._inside.setAutoFillBackground(False)
+        self.hide()
+
+    def show_line(self, line: Line | None) -> None:
+        """Shows a line; nothing for None."""
+        clear(self._notes)
+        clear(self._said)
+        self.setVisible(line is not None)
+        if line is None:
+            return
+        self._told = [f"{note.cell}: {note.text}" if note.cell else note.text for note in line.notes]
+        for text in self._told:
+            self._notes.addWidget(words(text, "quiet", wrap=True, selectable=True))
+        for place, said in enumerate(what_said(line)):
+            self._add(place, said, line.offer.source.sheet)
+        # Only once the new rows have been laid out do they know how tall they are.
+        QTimer.singleShot(0, self._take_height)
+
+    def notes_text(self) -> str:
+        """All notes that are shown, one a line."""
+        return "\n".join(self._told)
+
+    def _take_height(self) -> None:
+        self.setFixedHeight(min(_TALLEST, self._inside.sizeHint().height() + 2))
+        self.verticalScrollBar().setValue(0)
+
+    def _add(self, place: int, said: Said, sheet: str) -> None:
+        self._said.addWidget(words(said.field, "small"), place, 0, Qt.AlignmentFlag.AlignTop)
+        at_sheet, address = located(said.where, sheet)
+        if place_of(address) is not None:
+            show = button(said.where, "word")
+            show.setProperty("small", "true")
+            show.setToolTip("Show this cell")
+            show.setAccessibleName(f"{said.field} is said by {said.where}: show it")
+            show.clicked.connect(partial(self._want, at_sheet, address))
+            self._said.addWidget(show, place, 1, Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
+        else:
+            self._said.addWidget(words(said.where, "small"), place, 1, Qt.AlignmentFlag.AlignTop)
+        against = f"   against it: {said.against}" if said.against else ""
+        told = words(f"“{said.words}”{against}" if said.words else against, "small", wrap=True, selectable=True)
+        self._said.addWidget(told, place, 2)
+
+    def _want(self, sheet: str, address: str, _checked: bool = False) -> None:
+        self.cell_wanted.emit(sheet, address)

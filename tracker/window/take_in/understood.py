@@ -1,0 +1,105 @@
+"""The right side of taking in: what was understood of a file, what is asked about it, and what said each line."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+import numpy as np
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtWidgets import QSplitter, QWidget
+
+from tracker.trade.offer import Line
+from tracker.window.look.figures import Units
+from tracker.window.look.theme import Theme
+from tracker.window.pieces import button, column, panel, row, words
+from tracker.window.tables.model import ColumnTable
+from tracker.window.tables.view import RowsView
+from tracker.window.take_in.file_at_hand import FileAtHand
+from tracker.window.take_in.line_columns import LINE_COLUMNS, Lines
+from tracker.window.take_in.line_panel import LinePanel
+from tracker.window.take_in.questions_pane import QuestionsPane
+from tracker.window.take_in.vendor_line import VendorLine
+
+_MOST_FOR_QUESTIONS = 0.55
+
+
+class Understood(QWidget):
+    """Shows one file. `line_chosen` carries the line (None: none) that the user looks at, `layout_refused` that the
+    remembered layout shall not be used for this file."""
+
+    line_chosen = Signal(object)
+    layout_refused = Signal()
+
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._lines: tuple[Line, ...] = ()
+        self.model = ColumnTable(LINE_COLUMNS, self)
+        self.table = RowsView(self.model, theme)
+        self.table.setAccessibleName("Offers understood")
+        self.questions = QuestionsPane()
+        self.line = LinePanel()
+        self.vendor = VendorLine()
+        self.summary = words("", "heading", wrap=True)
+        self.layout_said = words("", "quiet")
+        self._refuse = button("Read without it", "word")
+        self._refuse.clicked.connect(self.layout_refused)
+        self._by_layout = QWidget()
+        self._by_layout.setLayout(row(self.layout_said, self._refuse, None, gap=8))
+        self._split = QSplitter(Qt.Orientation.Vertical)
+        self._split.addWidget(self.questions)
+        self._split.addWidget(panel(column(self.table, self.line, margins=(1, 1, 1, 1), grow=0)))
+        self._split.setHandleWidth(12)
+        self._split.setChildrenCollapsible(False)
+        heading = column(self.summary, self.vendor, self._by_layout, gap=2)
+        self.setLayout(column(heading, self._split, gap=8, grow=1))
+        self.table.picked.connect(self._choose)
+
+    def show_file(self, file: FileAtHand, units: Units, vendors: Sequence[str]) -> None:
+        """Shows what was read of a file, or that it is being read."""
+        self.summary.setText(file.summary())
+        reading = None if file.taken is None else file.taken.reading
+        questions = () if reading is None else reading.questions
+        vendor = "" if reading is None else reading.vendor or ""
+        given = {key: value for key, value in file.given.items() if key != "vendor"}
+        self.vendor.show_vendor(file.whose(), may_name=_naming(file), known=vendors)
+        self.layout_said.setText(file.layout_words)
+        self._by_layout.setVisible(bool(file.layout_words) and file.marking is None)
+        self.questions.show_questions(questions, given, vendor=vendor)
+        self.questions.setVisible(bool(questions or given))
+        # Only once the new cards have been laid out do they know how tall they are.
+        QTimer.singleShot(0, self._share_height)
+        self._lines = () if reading is None else reading.lines
+        self.show_lines(units)
+
+    def show_lines(self, units: Units) -> None:
+        """Shows the lines in other units."""
+        lines = self._lines
+        several = len({line.offer.source.sheet for line in lines}) > 1
+        self.table.show_column("notes", any(line.notes for line in lines))
+        self.model.show(Lines(lines, units, several), np.arange(len(lines)))
+        self.line.show_line(None)
+        self.line_chosen.emit(None)
+
+    def go_to(self, number: int) -> None:
+        """Chooses a line without saying so back."""
+        self.table.go_to(number)
+        self.line.show_line(self._lines[number])
+
+    def _choose(self, number: int) -> None:
+        self.line.show_line(self._lines[number])
+        self.line_chosen.emit(self._lines[number])
+
+    def _share_height(self) -> None:
+        """Questions take what they need, up to a good half; the lines have the rest."""
+        whole = sum(self._split.sizes())
+        wanted = min(self.questions.wanted_height, int(_MOST_FOR_QUESTIONS * whole))
+        self._split.setSizes([wanted, whole - wanted])
+
+
+def _naming(file: FileAtHand) -> str:
+    """What offers to name the vendor: where the sheet says nothing, or the user said it before."""
+    if file.taken is None or file.taken.reading.unreadable:
+        return ""
+    if "vendor" in file.given:
+        return "Change…"
+    return "" if file.vendors() else "Name the vendor…"
