@@ -42,6 +42,7 @@ def columns_of(table: Table) -> Columns:
     """The columns of a table with their roles, the prices among them picked out."""
     samples = {headed.index: _sample(table, headed.index) for headed in table.columns}
     columns = [_column(headed, samples[headed.index]) for headed in table.columns]
+    columns = [_weighed(column, columns) for column in columns]
     columns = [_without_axis_words(column, columns, samples[column.index]) for column in columns]
     return price_columns(_with_a_product(_item_numbers(columns, samples), samples), samples)
 
@@ -71,6 +72,21 @@ def _are_codes(cells: Sequence[Cell]) -> bool:
 def _names_grade(text: str) -> bool:
     grade = find_grade(text)
     return grade is not None and bool(grade.grades)
+
+
+def _weighed(column: Column, columns: list[Column]) -> Column:
+    """A column under 'lb' and no more is what the board weighs, where another column is plainly the price."""
+    if (
+        column.role is not Role.PRICE
+        or column.currencies
+        or not any(head.strength(Role.WEIGHT) for head in column.said)
+    ):
+        return column
+    if _spreads_values(column):
+        return column
+    others = [other for other in columns if other is not column and other.role in PRICE_ROLES]
+    plain = any(other.currencies or any(_by_words(head) for head in other.said) for other in others)
+    return replace(column, role=Role.WEIGHT) if plain else column
 
 
 def _without_axis_words(column: Column, columns: list[Column], cells: Sequence[Cell]) -> Column:

@@ -79,7 +79,7 @@ def head_of_words(text: str) -> Head | None:
     readings = number_readings(text)
     if len(readings) == 1 and not YEAR.fullmatch(text.strip()):
         return Head(number=readings[0].value)
-    if _is_money(text):
+    if _is_money(text) and not _is_price_of_a_year(text):
         return None
     if is_period(text):
         return Head(across="period")
@@ -87,7 +87,7 @@ def head_of_words(text: str) -> Head | None:
     across = _across(said)
     if not across and _is_bare_range(text):
         across = "bracket"
-    if not across and _is_price(text) and not (said.role in PRICE_ROLES and YEAR.search(text)):
+    if not across and _is_price(text) and not _is_price_of_a_year(text):
         return None
     named = bool(said.roles) and said.roles[0].strength >= 0.55 and not _value_only(said, across)
     return Head(
@@ -149,6 +149,13 @@ def _value_only(said: Header, across: str) -> bool:
 def _is_money(text: str) -> bool:
     price = price_text(text)
     return price is not None and bool(price.amounts) and price.currency is not None and not price.rest
+
+
+def _is_price_of_a_year(text: str) -> bool:
+    """'Price 2026 USD/ST' is a head; '2026 USD/ST' may be a price."""
+    if not YEAR.search(text):
+        return False
+    return any(r.role in PRICE_ROLES and r.words.strip() != text.strip() for r in header(text).roles)
 
 
 def _is_bare_range(text: str) -> bool:
