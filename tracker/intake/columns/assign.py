@@ -3,7 +3,7 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
-from tracker.intake.columns.column import Column, Columns
+from tracker.intake.columns.column import Column, Columns, vendor_in_head
 from tracker.intake.columns.fits import fit
 from tracker.intake.columns.guess import role_by_cells
 from tracker.intake.columns.prices import price_columns
@@ -134,7 +134,7 @@ def _column(headed: HeadedColumn, cells: Sequence[Cell]) -> Column:
 
 
 def _role(column: Column, cells: Sequence[Cell]) -> tuple[Role | None, bool]:
-    if _spreads_values(column) and _mostly_priced(cells):
+    if (_spreads_values(column) or _heads_a_vendor(column)) and _mostly_priced(cells):
         return Role.PRICE, True
     candidates = _without_lookalikes(_candidates(column.said))
     if not candidates:
@@ -154,6 +154,11 @@ def _spreads_values(column: Column) -> bool:
         if head is not None and head.named and head.role in _NEVER_PRICES and not _says_delivery(said):
             return False
     return bool(lowest.across) or lowest.number is not None
+
+
+def _heads_a_vendor(column: Column) -> bool:
+    """A firm's name over figures: two vendors' prices side by side."""
+    return bool(column.said) and vendor_in_head(column.said[-1]) is not None
 
 
 def _says_delivery(said: Header) -> bool:

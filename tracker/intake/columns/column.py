@@ -9,6 +9,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.values.basis import BasisReading
 from tracker.intake.values.brackets import Bracket
 from tracker.intake.values.caliper import CaliperReading
+from tracker.intake.values.company import company_name
 from tracker.intake.values.currency import CurrencyReading
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading
@@ -89,6 +90,15 @@ def basis_in_head(head: Header) -> BasisReading | None:
     rest = head.text.replace(head.roles[0].words, " ", 1)
     unit = price_unit(rest) if rest != head.text else None
     return unit.basis if unit is not None else None
+
+
+@lru_cache(maxsize=1024)
+def vendor_in_head(head: Header) -> str | None:
+    """The firm that a header names, with its price's currency and unit taken off; None for none."""
+    rest = head.text
+    for said in (head.currency, head.basis):
+        rest = rest.replace(said.words, " ", 1) if said is not None else rest
+    return company_name(rest.strip(" /()[]\n"))
 
 
 class Kind(StrEnum):

@@ -3,13 +3,12 @@
 from collections.abc import Mapping, Sequence
 from decimal import Decimal
 
-from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn
+from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn, vendor_in_head
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import looks_priced
 from tracker.intake.tables.periods import YEAR, is_period
 from tracker.intake.values.brackets import Bracket, bracket_text
 from tracker.intake.values.caliper import CaliperReading, bare_caliper, in_unit
-from tracker.intake.values.company import company_name
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading
@@ -153,7 +152,7 @@ def _price_column(column: Column, kind: Kind, corner: Sequence[Column]) -> Price
         sheet=next((head.sheet_sizes[0] for head in column.said if len(head.sheet_sizes) == 1), None),
         grade=spread[-1].grade if spread else None,
         grade_words=spread[-1].text if spread else "",
-        vendor=None if lowest is None else company_name(lowest.text),
+        vendor=None if lowest is None else vendor_in_head(lowest),
         label=_label(column),
         indicative=any(Remark.INDICATIVE in says(head.text) for head in column.said),
     )
