@@ -39,7 +39,7 @@ ACTIONS: tuple[Action, ...] = (
     Action("labels", "Print labels for samples…", "Ctrl+Shift+P", "print_labels", "number as text and as a code"),
     Action("calendar", "Write what is owed as a calendar file…", "", "write_calendar", "for your own calendar"),
     Action("offers", "Save the offers shown…", "Ctrl+S", "save_offers", "as a spreadsheet or CSV"),
-    Action("picture", "Save the picture…", "Ctrl+Shift+S", "save_picture", "as PNG or SVG"),
+    Action("picture", "Save the picture…", "Ctrl+Shift+S", "save_picture", "as PNG, SVG or the data behind it"),
     Action("report", "Write the buyer's report…", "Ctrl+P", "write_report", "as PDF or spreadsheet"),
     Action("back-up", "Back up everything…", "", "back_up", "a consistent copy, also while in use"),
     Action("log", "Show where the log is", "", "show_log"),

@@ -79,10 +79,11 @@ class Door(SampleDoor):
         assert self._snapshot is not None
         return compare(self.desk, self._snapshot, footing)
 
-    def explain(self, comparison: Comparison, offer: int) -> Explanation:
+    def explain(self, comparison: Comparison, offer: int, metric: bool) -> Explanation:
+        """Why an offer's figure is what it is; `metric` says in which units its sums are written."""
         from tracker.desk.explanation import explain
 
-        return explain(self.desk, comparison, offer)
+        return explain(self.desk, comparison, offer, metric)
 
     def currencies(self) -> tuple[str, ...]:
         from tracker.desk.rates import currencies

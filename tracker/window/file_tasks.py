@@ -33,7 +33,7 @@ class FileTasks(QObject):
     def save_picture(self) -> None:
         from tracker.window.quotes.save_picture import save
 
-        path = self._ask_where("Save the picture", "prices.png", "PNG (*.png);;SVG (*.svg)")
+        path = self._ask_where("Save the picture", "prices.png", "PNG (*.png);;SVG (*.svg);;The data behind it (*.csv)")
         if path is not None:
             self.written.emit(save(self._window.quotes.picture, path))
 

@@ -101,6 +101,7 @@ class MainWindow(QWidget):
         place = QuotesPlace(self.session)
         place.counted.connect(self.footing.show_count)
         place.sheet_wanted.connect(self._show_sheet_of)
+        place.picture.level_wanted.connect(self._show_level)
         self.stack.insertWidget(QUOTES, place)
         self.stack.removeWidget(self._until_quotes)
         self._until_quotes.deleteLater()
@@ -147,6 +148,11 @@ class MainWindow(QWidget):
     @Slot()
     def go_reference(self) -> None:
         self.go(REFERENCE)
+
+    @Slot(str)
+    def _show_level(self, grade: str) -> None:
+        self.go(REFERENCE)
+        self.reference.show_level(grade)
 
     @Slot()
     def choose_sheets(self) -> None:

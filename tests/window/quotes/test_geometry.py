@@ -2,24 +2,7 @@ import numpy as np
 from hypothesis import given
 from hypothesis import strategies as st
 
-from tracker.window.quotes.geometry import Box, pareto, place_labels, ribbon, spread, thinned
-
-few = st.integers(0, 6).map(float)
-
-
-@given(st.lists(st.tuples(few, few), min_size=1, max_size=25))
-def test_the_front_is_what_nothing_beats_on_both(choices: list[tuple[float, float]]) -> None:
-    cost, wait = (np.array(side) for side in zip(*choices, strict=True))
-    beaten = [
-        any(c2 <= c and w2 <= w and (c2 < c or w2 < w) for c2, w2 in choices) for c, w in zip(cost, wait, strict=True)
-    ]
-    assert (pareto(cost, wait) == ~np.array(beaten)).all()
-
-
-def test_what_is_not_known_is_on_no_front() -> None:
-    assert pareto(np.array([np.nan, 1.0]), np.array([0.0, 2.0])).tolist() == [False, True]
-    assert not pareto(np.array([np.nan]), np.array([1.0])).any()
-
+from tracker.window.quotes.geometry import Box, place_labels, ribbon, spread, thinned
 
 pixels = st.tuples(st.integers(0, 400), st.integers(0, 300))
 

@@ -23,6 +23,10 @@ class Units(StrEnum):
     METRIC = "metric"
 
 
+def other_units(units: Units) -> Units:
+    return Units.METRIC if units is Units.US else Units.US
+
+
 def figure(value: float, places: int) -> str:
     """A number with the locale's separators; a dash where it is not known."""
     return NONE if isnan(value) else QLocale().toString(float(value), "f", places)

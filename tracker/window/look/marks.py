@@ -40,7 +40,7 @@ _DOTS_IN_RING = 8
 def marks_of(comparison: Comparison) -> NDArray[np.int8]:
     """One Mark an offer, from the conclusions already drawn; nothing is judged here."""
     marks = np.full(len(comparison.snapshot), Mark.IN_LINE, dtype=np.int8)
-    marks[comparison.snapshot.estimated] = Mark.ESTIMATED
+    marks[comparison.rests_on_estimate] = Mark.ESTIMATED
     unjudged = np.isnan(comparison.score) & (comparison.place == -9)
     marks[unjudged] = Mark.FEW
     dearer = comparison.price > comparison.expected

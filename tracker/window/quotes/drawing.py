@@ -19,7 +19,7 @@ class Drawing:
     longer current. notes: (x, y, words) about the ground behind the points.
     x_ticks: (value, words), or empty for numbers with `x_unit`. spans: (y, left, right) drawn as ranges behind the
     points. boxes: (left, right, low, high). level: y of a dashed line. front: places in rows of ringed points.
-    least_width: how much of x is shown at least.
+    least_width: how much of x is shown at least. joins: places in rows, two by two, of points with a line between.
     """
 
     rows: NDArray[np.intp]
@@ -34,6 +34,7 @@ class Drawing:
     notes: Sequence[tuple[float, float, str]] = ()
     level: float | None = None
     front: NDArray[np.intp] = field(default_factory=lambda: np.empty(0, dtype=np.intp))
+    joins: NDArray[np.intp] = field(default_factory=lambda: np.empty(0, dtype=np.intp))
     x_ticks: Sequence[tuple[float, str]] = ()
     least_width: float = 0.0
     x_unit: str = ""

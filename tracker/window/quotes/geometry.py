@@ -49,22 +49,6 @@ def thinned(rows: NDArray[np.intp], keep: NDArray[np.bool_], limit: int) -> NDAr
     return np.sort(np.concatenate([kept, rest[::step]]))
 
 
-def pareto(cost: Floats, wait: Floats) -> NDArray[np.bool_]:
-    """Which choices nothing beats on both: no other is at most as dear and at most as slow, and better in one."""
-    front = np.zeros(len(cost), dtype=bool)
-    known = np.flatnonzero(np.isfinite(cost) & np.isfinite(wait))
-    if not known.size:
-        return front
-    order = known[np.lexsort((cost[known], wait[known]))]
-    costs, waits = cost[order], wait[order]
-    cheapest_before = np.concatenate([[np.inf], np.minimum.accumulate(costs)[:-1]])
-    betters = costs < cheapest_before
-    last_better = np.maximum.accumulate(np.where(betters, np.arange(len(order)), 0))
-    ties = (costs == costs[last_better]) & (waits == waits[last_better])
-    front[order[betters | ties]] = True
-    return front
-
-
 _TOO_MANY_COVERED = 3
 
 

@@ -3,15 +3,15 @@
 import numpy as np
 from numpy.typing import NDArray
 
+from tracker.desk.choices import best_choices
 from tracker.window.look.figures import counted
-from tracker.window.look.marks import Mark
 from tracker.window.quotes.drawing import Drawing
-from tracker.window.quotes.geometry import pareto, spread
+from tracker.window.quotes.geometry import spread
 from tracker.window.quotes.offer_columns import Offers
 from tracker.window.quotes.spread_picture import Picture, drawable, labels_of
 
 _DAYS_A_WEEK = 7.0
-_MOST_SPANS = 400
+_MOST_SPANS = 4_000
 
 
 def lead_against_price(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
@@ -24,9 +24,7 @@ def lead_against_price(offers: Offers, rows: NDArray[np.intp], grade: str) -> Pi
     weeks = longest[chosen] / _DAYS_A_WEEK
     shortest = np.fmin(snapshot.lead_low, snapshot.lead_high)[chosen] / _DAYS_A_WEEK
     y = ratio[chosen]
-    # A price that looks mistaken is no bargain: it can't be on the front.
-    sound = offers.marks[chosen] >= Mark.FEW
-    front = np.flatnonzero(pareto(np.where(sound, y, np.nan), weeks))
+    front = np.flatnonzero(best_choices(offers.comparison, chosen.astype(np.int32)))
     ranged = np.flatnonzero(weeks > shortest)[:_MOST_SPANS]
     drawing = Drawing(
         rows=chosen,
@@ -43,7 +41,7 @@ def lead_against_price(offers: Offers, rows: NDArray[np.intp], grade: str) -> Pi
         y_unit=" %",
     )
     without = len(rows) - len(chosen)
-    words = "Ringed: nothing else is both sooner and cheaper. The dashed line is the expected price."
+    words = "Ringed: nothing else is both sooner and cheaper; bars are ranges. The dashed line is the expected price."
     if without:
         words += f" {counted(without, 'offer')} not drawn: no lead time or no expected price."
     return Picture(drawing, f"{grade or 'All grades'}: lead time against price", words)

@@ -6,6 +6,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from tracker.desk.comparison import Comparison
+from tracker.desk.quotes import bracket_fits
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,10 +25,15 @@ class Narrowing:
 _CALIPER_SLACK_UM = 0.6
 
 
-def rows_of(comparison: Comparison, narrowing: Narrowing, *, any_grade: bool = False) -> NDArray[np.intp]:
-    """Offers (indices of the snapshot) that take part and are let through. `any_grade` leaves the grade aside."""
-    snapshot = comparison.snapshot
+def rows_of(
+    comparison: Comparison, narrowing: Narrowing, *, any_grade: bool = False, ever: bool = False
+) -> NDArray[np.intp]:
+    """Offers (indices of the snapshot) that take part and are let through. `any_grade` leaves the grade aside; `ever`
+    takes those in that have lapsed or were replaced by the comparison's day."""
+    snapshot, footing = comparison.snapshot, comparison.footing
     mask = comparison.shown.copy()
+    if ever:
+        mask = bracket_fits(snapshot, footing.order_kg) & (snapshot.received <= footing.as_of.toordinal())
     if narrowing.grade and not any_grade:
         mask &= _named(snapshot.grade, snapshot.grades, {narrowing.grade})
     if narrowing.vendors:

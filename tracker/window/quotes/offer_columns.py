@@ -47,8 +47,7 @@ def price_figure(comparison: Comparison, price: float) -> str:
 
 def per_words(comparison: Comparison) -> str:
     """'USD per MSF'."""
-    per = "MSF" if comparison.footing.per is Per.MSF else "tonne"
-    return f"{comparison.footing.currency} per {per}"
+    return f"{comparison.footing.currency} {comparison.footing.per_words.replace('1,000 ft²', 'MSF')}"
 
 
 def _mark(offers: Offers, row: int) -> Mark:
@@ -72,6 +71,10 @@ def _order_text(offers: Offers, row: int) -> str:
 
 
 def _price_text(offers: Offers, row: int) -> str:
+    """The figure, or from where to where it lies when it rests on an estimated weight."""
+    between = offers.comparison.range_of(row)
+    if between is not None:
+        return "–".join(price_figure(offers.comparison, end) for end in between) + "*"
     return price_figure(offers.comparison, float(offers.comparison.price[row]))
 
 
@@ -80,7 +83,11 @@ def _price_tip(offers: Offers, row: int) -> str:
     if np.isnan(comparison.price[row]):
         return "not known on this footing"
     freight = "freight included" if comparison.is_delivered[row] else "freight not included, or not said"
-    return f"{_price_text(offers, row)} {per_words(comparison)}, {freight}"
+    shown = price_figure(comparison, float(comparison.price[row]))
+    doubt = ""
+    if comparison.range_of(row) is not None:
+        doubt = f"; the weight is estimated, so it may be {_price_text(offers, row).rstrip('*')}"
+    return f"{shown} {per_words(comparison)}, {freight}{doubt}"
 
 
 def _quoted_keys(offers: Offers) -> NDArray[np.float64]:

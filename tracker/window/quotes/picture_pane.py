@@ -2,33 +2,39 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 import numpy as np
 from numpy.typing import NDArray
 from PySide6.QtCore import QSize, Signal
 from PySide6.QtWidgets import QWidget
 
 from tracker.window.look.marks import Mark
-from tracker.window.pieces import column, one_of, row, words
+from tracker.window.pieces import button, column, one_of, row, words
 from tracker.window.quotes.lead_picture import lead_against_price
 from tracker.window.quotes.legend import Legend
 from tracker.window.quotes.offer_columns import Offers, per_words
+from tracker.window.quotes.picture_data import rows_behind
 from tracker.window.quotes.plot import Plot
 from tracker.window.quotes.spread_picture import Picture, against_caliper, by_strip, card
+from tracker.window.quotes.time_picture import over_time
 from tracker.window.session import Session
 
-_CALIPER, _STRIP, _LEAD = range(3)
-_TITLES = ("Price by caliper", "Price by grade", "Lead time")
+_CALIPER, _STRIP, _LEAD, _TIME = range(4)
+_TITLES = ("By caliper", "By grade", "Lead time", "Over time")
 
 
 class PicturePane(QWidget):
-    """Draws the rows the table shows. `picked` carries the offer pointed at."""
+    """Draws the rows the table shows. `picked` carries the offer pointed at, `level_wanted` the grade whose level the
+    user wants to see or set."""
 
     picked = Signal(int)
+    level_wanted = Signal(str)
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._session = session
-        self._shown: tuple[Offers, NDArray[np.intp], str] | None = None
+        self._shown: tuple[Offers, NDArray[np.intp], NDArray[np.intp], str] | None = None
         self.plot = Plot(session.theme, self._say)
         self.plot.setAccessibleName("Picture of the offers: arrow keys go from one to the next, Home shows all")
         self.plot.picked.connect(self.picked)
@@ -38,37 +44,47 @@ class PicturePane(QWidget):
         self._unit = words("", "quiet")
         self._legend = Legend(session.theme)
         self._caption = words("", "small", wrap=True)
+        self._set_level = button("Set the level", "word")
+        self._set_level.setToolTip("Where the expected band comes from: the market level and the grade's ratio to SBS")
+        self._set_level.clicked.connect(lambda: self.level_wanted.emit("" if self._shown is None else self._shown[3]))
         self.setLayout(
             column(
                 row(self._title, None, switch),
                 row(self._unit, None, self._legend),
                 self.plot,
-                self._caption,
+                row(self._caption, self._set_level, gap=8, grow=0),
                 gap=4,
                 grow=2,
             )
         )
         self.setMinimumSize(QSize(380, 220))
 
-    def show_offers(self, offers: Offers, rows: NDArray[np.intp], grade: str) -> None:
-        """Draws these offers."""
-        self._shown = (offers, rows, grade)
+    def show_offers(self, offers: Offers, rows: NDArray[np.intp], ever: NDArray[np.intp], grade: str) -> None:
+        """Draws these offers; `ever` are the same with those that no longer count, for what is drawn over time."""
+        self._shown = (offers, rows, ever, grade)
         self._draw()
+
+    def data(self) -> list[dict[str, Any]]:
+        """What is drawn, one row a point: for whoever wants to draw it elsewhere or to check it."""
+        drawing = self.plot.drawing
+        if self._shown is None or drawing is None:
+            return []
+        return rows_behind(self._shown[0], drawing)
 
     def select(self, offer: int) -> None:
         self.plot.select(offer)
 
     def choose(self, kind: int) -> None:
-        """Changes to another picture: 0 by caliper, 1 by grade or vendor, 2 lead time."""
+        """Changes to another picture: 0 by caliper, 1 by grade or vendor, 2 lead time, 3 over time."""
         self.kinds.button(kind).setChecked(True)
         self._draw()
 
     def _draw(self) -> None:
         if self._shown is None:
             return
-        offers, rows, grade = self._shown
-        self.kinds.button(_STRIP).setText("Price by vendor" if grade else "Price by grade")
-        picture = self._picture(offers, rows, grade)
+        offers, rows, ever, grade = self._shown
+        self.kinds.button(_STRIP).setText("By vendor" if grade else "By grade")
+        picture = self._picture(offers, ever if self.kinds.checkedId() == _TIME else rows, grade)
         self.plot.show_drawing(picture.drawing)
         self.plot.select(self._session.selected)
         self._title.setText(picture.title)
@@ -77,6 +93,7 @@ class PicturePane(QWidget):
         self._legend.show_marks(Mark(int(mark)) for mark in np.unique(picture.drawing.marks))
         self.plot.nothing = self._nothing(offers)
         self._caption.setText(picture.caption if len(picture.drawing.rows) else "")
+        self._set_level.setVisible(len(offers.comparison.snapshot) > 0)
 
     def _nothing(self, offers: Offers) -> str:
         if not len(offers.comparison.snapshot):
@@ -87,6 +104,8 @@ class PicturePane(QWidget):
         kind = self.kinds.checkedId()
         if kind == _LEAD:
             return lead_against_price(offers, rows, grade)
+        if kind == _TIME:
+            return over_time(offers, rows, grade)
         if kind == _STRIP:
             return by_strip(offers, rows, grade)
         return against_caliper(offers, rows, grade)

@@ -138,7 +138,9 @@ class QuotesPlace(QWidget):
             self.model.choose_rows(rows)
         everywhere = rows_of(self._offers.comparison, narrowing, any_grade=True)
         self.rail.show_counts(self._counts(everywhere), self._grade)
-        self.picture.show_offers(self._offers, rows, self._grade)
+        self.picture.show_offers(
+            self._offers, rows, rows_of(self._offers.comparison, narrowing, ever=True), self._grade
+        )
         self.table.go_to(self._session.selected)
         self.counted.emit(len(rows), len(self._offers.comparison.snapshot))
         estimated = bool(self._offers.comparison.snapshot.estimated[rows].any())

@@ -135,6 +135,7 @@ class Plot(pg.PlotWidget):
         self._axes["bottom"].setTicks([list(drawing.x_ticks)] if drawing.x_ticks else None)
         self._draw_bands(drawing)
         self._draw_spans(drawing)
+        self._draw_joins(drawing)
         faint = np.zeros(len(drawing.rows), dtype=bool) if drawing.faint is None else drawing.faint
         for mark in (Mark.IN_LINE, Mark.ESTIMATED, Mark.FEW, Mark.BELOW, Mark.ABOVE, Mark.SLIP):
             self._draw_points(drawing, mark, (drawing.marks == mark) & faint, _FAINT)
@@ -181,6 +182,13 @@ class Plot(pg.PlotWidget):
         pen.setCosmetic(True)
         ends = np.column_stack([low, high]).ravel()
         self._add(pg.PlotCurveItem(ends, np.repeat(y, 2), connect="pairs", pen=pen))
+
+    def _draw_joins(self, drawing: Drawing) -> None:
+        if not len(drawing.joins):
+            return
+        pen = QPen(QColor(self.theme.palette.line), 1.2)
+        pen.setCosmetic(True)
+        self._add(pg.PlotCurveItem(drawing.x[drawing.joins], drawing.y[drawing.joins], connect="pairs", pen=pen))
 
     def _draw_points(self, drawing: Drawing, mark: Mark, chosen: NDArray[np.bool_], alpha: int) -> None:
         if not chosen.any():

@@ -114,8 +114,8 @@ class ReasonsPanel(QFrame):
         self._whose.setText(self._whose_offer(comparison, offer))
         self._ladder.show_steps(())
         clear(self._reasons)
-        door = self._session.door
-        self._ticket = self._session.work.ask(lambda: door.explain(comparison, offer), self._show_explanation)
+        door, metric = self._session.door, self._session.units is figures.Units.METRIC
+        self._ticket = self._session.work.ask(lambda: door.explain(comparison, offer, metric), self._show_explanation)
 
     def _show_standing_out(self) -> None:
         session = self._session

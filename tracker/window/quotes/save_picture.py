@@ -1,4 +1,4 @@
-"""The picture as a file: PNG as shown at twice the resolution, SVG with its letters as letters."""
+"""The picture as a file: PNG as shown at twice the resolution, SVG with its letters as letters, its data as CSV."""
 
 from pathlib import Path
 
@@ -6,11 +6,21 @@ from PySide6.QtCore import QSize
 from PySide6.QtGui import QPainter, QPixmap
 from PySide6.QtWidgets import QWidget
 
+from tracker.desk.export import write_csv
+from tracker.desk.trouble import Trouble
+from tracker.window.quotes.picture_pane import PicturePane
+
 _FINER = 2
 
 
-def save(picture: QWidget, path: Path) -> str:
-    """Writes the picture and says where; the format follows the file's ending (.svg, else PNG)."""
+def save(picture: PicturePane, path: Path) -> str:
+    """Writes the picture and says where; the format follows the file's ending (.svg, .csv for its data, else PNG)."""
+    if path.suffix.casefold() == ".csv":
+        try:
+            write_csv(picture.data(), path)
+        except Trouble as problem:
+            return str(problem)
+        return f"What the picture shows is in {path}."
     if path.suffix.casefold() == ".svg":
         written = _save_svg(picture, path)
     else:

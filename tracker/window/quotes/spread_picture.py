@@ -5,13 +5,14 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from tracker.desk.comparison import Comparison
+from tracker.desk.comparison import Comparison, Per
 from tracker.trade.grades import grades
 from tracker.window.look import figures
 from tracker.window.look.figures import Units
 from tracker.window.look.marks import WORDS, Mark
 from tracker.window.quotes.drawing import Drawing
 from tracker.window.quotes.geometry import ribbon, spread, thinned
+from tracker.window.quotes.joins import boards_of, first_ids, joined
 from tracker.window.quotes.offer_columns import Offers, of_expected, per_words, price_figure, verdict_of
 
 MOST_POINTS = 25_000
@@ -48,15 +49,17 @@ def against_caliper(offers: Offers, rows: NDArray[np.intp], grade: str) -> Pictu
     band = None
     if grade:
         band = ribbon(exact_x, comparison.band_low[chosen], comparison.band_high[chosen], bucket=25.4 * step / 2)
+    boards = boards_of(snapshot, chosen)
     drawing = Drawing(
         rows=chosen,
-        x=exact_x + spread(snapshot.id[chosen], _CALIPER_SPREAD_UM * step),
+        x=exact_x + spread(first_ids(boards, snapshot.id[chosen]), _CALIPER_SPREAD_UM * step),
         y=comparison.price[chosen],
         marks=offers.marks[chosen],
         labels=labels_of(offers, chosen),
         ribbons=[] if band is None else [band],
         notes=[] if band is None else [(float(band.x[-1]), float(band.low[-1]), "expected band")],
         faint=~comparison.current[chosen],
+        joins=joined(boards, snapshot.from_kg[chosen]),
         x_ticks=_caliper_ticks(exact_x, units),
         least_width=_LEAST_WIDTH_UM * step,
         x_unit=f" {figures.caliper_unit(units)}",
@@ -66,9 +69,10 @@ def against_caliper(offers: Offers, rows: NDArray[np.intp], grade: str) -> Pictu
     elif band is None:
         words = "No band: set the market level of SBS, or take in three current SBS offers."
     else:
-        words = "The ribbon is the grade's expected band."
+        words = band_words(comparison, grade)
     title = f"{grade or 'All grades'}: price against caliper"
-    return Picture(drawing, title, f"{words} Offers of one caliper stand a little apart sideways{_thin(rows, chosen)}.")
+    more = " A line joins one board's order sizes." if len(drawing.joins) else ""
+    return Picture(drawing, title, f"{words}{more}{_thin(rows, chosen)}")
 
 
 def by_strip(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
@@ -88,14 +92,16 @@ def by_strip(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
     boxes = [
         (strip - 0.36, strip + 0.36, *_band_of(comparison, chosen[place == strip])) for strip in range(len(strips))
     ]
+    boards = boards_of(snapshot, chosen)
     drawing = Drawing(
         rows=chosen,
-        x=place + spread(snapshot.id[chosen], 0.26),
+        x=place + spread(first_ids(boards, snapshot.id[chosen]), 0.26),
         y=comparison.price[chosen],
         marks=offers.marks[chosen],
         labels=labels_of(offers, chosen),
         faint=~comparison.current[chosen],
         boxes=[box for box in boxes if np.isfinite(box[2])],
+        joins=joined(boards, snapshot.from_kg[chosen]),
         x_ticks=[(float(strip), _fitting(names[code], len(strips))) for strip, code in enumerate(strips)],
     )
     left_out = "" if len(strips) == len(np.unique(codes[rows])) else f" The {len(strips)} with most offers are shown."
@@ -164,12 +170,18 @@ def _most_common(codes: NDArray[np.int32], names: list[str]) -> NDArray[np.intp]
     return fullest[counts[fullest] > 0]
 
 
+def band_words(comparison: Comparison, grade: str) -> str:
+    """Where the ribbon comes from: 'Expected band: level of SBS 1,455 USD/t of 1 Oct 2026 (…), ratio …'."""
+    judged = comparison.judged
+    known = judged is not None and grade in comparison.snapshot.grades
+    source = judged.bands.sources[comparison.snapshot.grades.index(grade)] if judged is not None and known else ""
+    return f"Expected band: {source}." if source else "The ribbon is the grade's expected band."
+
+
 def _thin(rows: NDArray[np.intp], chosen: NDArray[np.intp]) -> str:
-    return (
-        f"; of {len(rows):,} offers {len(chosen):,} are drawn, all that stand out among them"
-        if (len(rows) > MOST_POINTS)
-        else ""
-    )
+    if len(rows) <= MOST_POINTS:
+        return ""
+    return f" Of {len(rows):,} offers {len(chosen):,} are drawn, all that stand out among them."
 
 
 def card(offers: Offers, row: int) -> str:
@@ -177,11 +189,11 @@ def card(offers: Offers, row: int) -> str:
     comparison = offers.comparison
     snapshot = comparison.snapshot
     caliper = figures.caliper(float(snapshot.caliper_um[row]), offers.units)
+    other = figures.caliper(float(snapshot.caliper_um[row]), figures.other_units(offers.units))
     lines = [
         f"{offers.name('vendor', row)} · {snapshot.product[row]}",
-        ", ".join((offers.name("grade", row), caliper, f"quoted {snapshot.as_quoted[row]}")),
-        f"{price_figure(comparison, float(comparison.price[row]))} {per_words(comparison)}"
-        + ("*" if snapshot.estimated[row] else ""),
+        f"{offers.name('grade', row)}, {caliper} ({other}), quoted {snapshot.as_quoted[row]}",
+        _normalised(offers, row),
         WORDS[Mark(int(offers.marks[row]))],
     ]
     if not comparison.current[row]:
@@ -191,3 +203,21 @@ def card(offers: Offers, row: int) -> str:
         lines[3] += f": {figures.percent(ratio)} of expected"
     decided = verdict_of(offers, row)
     return "\n".join([*lines, decided] if decided else lines)
+
+
+def _normalised(offers: Offers, row: int) -> str:
+    """The compared figure, as a range where it rests on an estimated weight, and what the other basis makes of it."""
+    comparison = offers.comparison
+    between = comparison.range_of(row)
+    shown = price_figure(comparison, float(comparison.price[row]))
+    if between is not None:
+        shown += f"*, perhaps {'–'.join(price_figure(comparison, end) for end in between)}"
+    elif not len(comparison.price_low) and comparison.snapshot.estimated[row]:
+        shown += "*"
+    tonne, msf = float(comparison.per_tonne[row]), float(comparison.per_msf[row])
+    other = (
+        f"{figures.figure(tonne, 0)} per tonne"
+        if comparison.footing.per is Per.MSF
+        else (f"{figures.figure(msf, 2)} per MSF")
+    )
+    return f"{shown} {per_words(comparison)} ({other})"

@@ -107,6 +107,7 @@ class ReferencePlace(QWidget):
         scroll.setWidget(inside)
         scroll.viewport().setAutoFillBackground(False)
         inside.setAutoFillBackground(False)
+        self._scroll = scroll
         left = holder(column(words("Grade", "rail"), self.list, gap=6))
         left.setFixedWidth(250)
         self.setLayout(row(left, panel(column(scroll, margins=(1, 1, 1, 1))), margins=(20, 14, 20, 14), gap=20))
@@ -117,6 +118,12 @@ class ReferencePlace(QWidget):
     def ask_for_levels(self) -> None:
         """Fetches the levels set so far; they are shown once they are here."""
         self._session.work.ask(self._session.door.levels, self._show_levels)
+
+    def show_level(self, grade: str) -> None:
+        """Brings a grade's market level into view; for no grade that of the one all others hang on."""
+        self.list.setCurrentRow(list(grades()).index(grade if grade in grades() else REFERENCE_GRADE))
+        self._scroll.ensureWidgetVisible(self.level)
+        self.level.per_tonne.setFocus()
 
     def _show_levels(self, levels: tuple[Level, ...]) -> None:
         self._levels = levels
