@@ -47,6 +47,7 @@ def sample_object(sample: Sample) -> dict[str, Any]:
         "last_chased": _iso(sample.last_chased),
         "for": sample.for_what,
         "verdict": sample.verdict,
+        "verdict_by": sample.verdict_by or None,
     }
 
 

@@ -32,7 +32,8 @@ class Sample:
     waiting_days: from request to arrival, refusal, cancellation or loss, or to the day. due: when it should be here, by
     `due_from` ('promise', 'needed by', 'usual for this vendor', 'usual for all vendors'); None where nothing tells.
     overdue_days: days past due, 0 or less while it is not; None once it is no longer outstanding, or with no due day.
-    chased: how often. verdict: the last decision on it, in words. board: the vendor's name of it, '' if not said.
+    chased: how often. verdict: the last decision on it, in words; verdict_by: whose, and when. board: the vendor's name
+    of it, '' if not said.
     usual, chance_of_a_week: what is usual, and the chance that an outstanding one comes within seven days, by the
     record of chance_by ('this vendor', 'all vendors'); None where the record does not tell. events: in order of days.
     """
@@ -55,6 +56,7 @@ class Sample:
     overdue_days: int | None
     chased: int
     verdict: str | None
+    verdict_by: str = ""
     board: str = ""
     form: str = ""
     pieces: int | None = None
@@ -119,7 +121,7 @@ def samples(desk: Desk, as_of: date | None = None) -> tuple[Sample, ...]:
         decided = [verdict for verdict in verdicts.listing(connection) if verdict.on <= day]
         known = contacts.listing(connection)
     waits = record_of(requests, day)
-    said = {verdict.sample: verdict_words(verdict) for verdict in reversed(decided) if verdict.sample is not None}
+    said = {verdict.sample: verdict for verdict in reversed(decided) if verdict.sample is not None}
     found = [_sample(request, day, waits, known.get(request.vendor), said.get(request.number)) for request in requests]
     return tuple(sorted(found, key=_urgency))
 
@@ -159,7 +161,9 @@ def verdict_words(verdict: BoardVerdict) -> str:
     return f"rejected: {verdict.because}" if verdict.because else "rejected"
 
 
-def _sample(request: Request, day: date, waits: WaitingRecord, contact: Contact | None, verdict: str | None) -> Sample:
+def _sample(
+    request: Request, day: date, waits: WaitingRecord, contact: Contact | None, verdict: BoardVerdict | None
+) -> Sample:
     happened = tuple(event for event in request.events if event.on <= day)
     state = state_of(happened, any(measured <= day for measured in request.measured_on))
     end = ended(happened)
@@ -187,7 +191,8 @@ def _sample(request: Request, day: date, waits: WaitingRecord, contact: Contact 
         due_from=due_from,
         overdue_days=(day - due).days if due is not None and state.outstanding else None,
         chased=sum(event.kind == EventKind.CHASED for event in happened),
-        verdict=verdict,
+        verdict=None if verdict is None else verdict_words(verdict),
+        verdict_by="" if verdict is None else f"{verdict.by}, {verdict.on.isoformat()}",
         board=request.product,
         form=request.form,
         pieces=request.pieces,

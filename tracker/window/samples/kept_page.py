@@ -96,7 +96,7 @@ class KeptPage(QWidget):
         self.board.setText(sample.board)
         self.words.setPlaceholderText(sample.for_what or "a carton, or a reason")
         verdict = sample.verdict
-        self._verdict.setText(f"{verdict[:1].upper()}{verdict[1:]}." if verdict else "None yet.")
+        self._verdict.setText(f"{verdict[:1].upper()}{verdict[1:]} ({sample.verdict_by})." if verdict else "None yet.")
         for ticket in self._tickets:
             self._session.work.drop(ticket)
         door, number, vendor = self._session.door, sample.number, sample.vendor

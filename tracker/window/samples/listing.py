@@ -32,6 +32,9 @@ _EMPTY = (
     "Nothing is overdue.",
     "No sample was asked for yet. Write the vendor above, Tab to the grade, Enter logs the request.",
 )
+_KEYS = (
+    "P promised, S sent, A arrived, C chased, R refused, X cancelled, L lost; M readings, V verdict, D draft a chase."
+)
 _LEGEND = (
     "Ring: asked, or promised. Triangle: sent. Dot: arrived. Purple tick: chased. Cross: refused, cancelled or lost. "
     "Bar: the day it is due; orange since then where it is overdue."
@@ -95,7 +98,7 @@ class SampleListing(QWidget):
         self._stack = QStackedWidget()
         lines = column(_scrolled(self.lines), self._small(_LEGEND), grow=0)
         for page in (
-            panel(column(self.table, self._nothing, margins=(1, 1, 1, 1))), panel(lines),
+            panel(column(self.table, self._nothing, self._small(_KEYS), margins=(1, 1, 1, 1), grow=0)), panel(lines),
             panel(column(_scrolled(self.turn_round), margins=1)),
         ):  # fmt: skip
             self._stack.addWidget(page)
