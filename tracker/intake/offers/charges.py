@@ -21,6 +21,10 @@ _ROLES = (Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE)
 _KIND_OF = {Role.FREIGHT: ChargeKind.FREIGHT, Role.ENERGY: ChargeKind.ENERGY, Role.SHEETING: ChargeKind.SHEETING}
 
 
+# Surcharges in per cent stay well below this, so 25 beside EUR/t is money; common practice, no source.
+_LARGEST_PERCENTAGE = 15
+
+
 def charges_of(
     cells: dict[int, Cell], columns: Columns, scope: Scope, facts: FileFacts, currency: str | None, basis: Basis | None
 ) -> tuple[Charge, ...]:
@@ -66,7 +70,9 @@ def _percentage(cell: Cell, column: Column, facts: FileFacts) -> Decimal | None:
 
 def _money(cell: Cell, column: Column, facts: FileFacts, charge: Charge) -> Charge | None:
     amount, own_currency, own_basis = _amount(cell, facts)
-    if amount is None or amount <= 0 or _perhaps_percent(column, own_currency, own_basis):
+    if amount is None or amount <= 0:
+        return None
+    if amount <= _LARGEST_PERCENTAGE and _perhaps_percent(column, own_currency, own_basis):
         return None
     head_currency = column.currencies[-1] if column.currencies else None
     head_basis = column.bases[-1] if column.bases else None
