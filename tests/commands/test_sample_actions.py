@@ -8,21 +8,20 @@ from pathlib import Path
 import pytest
 
 from tests.commands.conftest import Tracker
+from tests.desk.filing import file
+from tests.store.making import line
 from tracker.commands.outcome import Status
+from tracker.desk.opening import open_desk
 
 VENDOR = "Quillmere Board Works"
-SHEET = (
-    "vendor,product,grade,coated_sides,caliper_pt,basis_weight_lb_msf,price,currency,basis,from_kg,below_kg,lead_days,"
-    f"valid_until,received\n{VENDOR},Fenlight,SBS,,18,72,1280,USD,short_ton,,,21,2099-12-31,2026-11-02\n"
-)
 
 
 @pytest.fixture
-def quoted(tracker: Tracker, tmp_path: Path) -> Tracker:
-    """A vendor has quoted SBS of 18 pt, and sample 1 of it has come."""
-    sheet = tmp_path / "list.csv"
-    sheet.write_text(SHEET, encoding="utf-8")
-    assert tracker("import", str(sheet)).status == Status.DONE
+def quoted(tracker: Tracker, database: Path) -> Tracker:
+    """A vendor has quoted SBS of 18 pt and 78 lb/MSF, and sample 1 of it has come."""
+    desk = open_desk(str(database))
+    file(desk, line())
+    desk.close()
     tracker("sample", "log", "--vendor", VENDOR, "--grade", "SBS", "--caliper-pt", "18", "--on", "2026-11-04")
     tracker("sample", "event", "S-0001", "arrived", "--on", "2026-11-09")
     return tracker
@@ -100,7 +99,7 @@ def test_readings_against_the_price_sheet_and_a_data_sheet(quoted: Tracker) -> N
     document = shown(quoted)
     caliper, _, gloss = document["measured"]
     assert (caliper["property"], caliper["check"], caliper["claimed"]) == ("caliper", "agrees", 457.2)
-    assert caliper["claimed_by"].startswith("price sheet list.csv (G2)")
+    assert caliper["claimed_by"].startswith("price sheet list.xlsx (Prices, D5)")
     assert (gloss["check"], gloss["more_readings"], gloss["claimed_by"]) == ("cannot be said yet", 5, "data sheet")
     assert "agrees with the claimed" in quoted("sample", "show", "S-0001").out
 
@@ -113,10 +112,10 @@ def test_a_verdict_is_in_the_quotes(quoted: Tracker) -> None:
 
 
 def test_quotes_at_the_measured_weight(quoted: Tracker) -> None:
-    quoted("sample", "reading", "1", "grammage", "76", "76", "75.9", "76.1", "76", "--unit", "lb/MSF")
+    quoted("sample", "reading", "1", "grammage", "82", "82", "81.9", "82.1", "82", "--unit", "lb/MSF")
     (claimed,) = quoted("quotes", "--json").document["offers"]
     (measured,) = quoted("quotes", "--json", "--measured-weight").document["offers"]
-    assert measured["per_msf"] / claimed["per_msf"] == pytest.approx(76 / 72)
+    assert measured["per_msf"] / claimed["per_msf"] == pytest.approx(82 / 78)
     assert (claimed["grammage_from"], measured["grammage_from"]) == ("quoted", "measured")
 
 
