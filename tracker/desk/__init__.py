@@ -47,23 +47,38 @@ rates        set_rate(desk, code, euros: Decimal, on: date) -> Edit
                  Rate(factor, on, source): 1 code = factor into; .said(day) in words
              currencies(desk) -> tuple[str, ...]
 
-samples      log(desk, vendor, grade, caliper_um=None, quantity='', needed=None, on=None, for_what='') -> Logged
-                 Logged(number, edit)
-             record(desk, number, kind: EventKind, on=None, until=None, note='') -> Edit
-             samples(desk, as_of=None) -> tuple[Sample, ...]      outstanding first, most overdue on top
-             events(desk, number) -> tuple[Event, ...]            Event(id, kind, on, until, note, recorded_by)
-             Sample: number vendor grade caliper_um quantity for_what requested needed promised sent arrived state
-                 waiting_days due due_from overdue_days chased verdict
-             EventKind: promised sent arrived refused cancelled chased
-             SampleState: requested promised sent arrived tested refused cancelled; .outstanding
-readings     add(desk, number, property, values: Sequence[Decimal], unit='', on=None) -> Edit
-             readings(desk, number) -> tuple[Measured, ...]       Measured(id, property, value, unit, on, by)
+sample_requests   log_all(desk, Enquiry(vendors, grade, calipers_um, board, quantity, for_what, needed, on, contact))
+                 -> LoggedAll(numbers, edit)            every vendor for every caliper, in one edit
+             log(desk, vendor, grade, …) -> Logged(number, edit)      name_board(desk, number, board) -> Edit
+sample_templates  save / forget -> Edit     templates(desk), template(desk, name): SampleTemplate.used_on(day) -> Enquiry
+sample_numbers    number_text(7) is 'S-0007', as on the label; number_said('S-0007') is 7
+samples      samples(desk, as_of=None) -> tuple[Sample, ...]      outstanding first, most overdue on top
+             sample(desk, number) -> Sample         events(desk, number) -> tuple[SampleEvent, ...]
+             record(desk, number, kind: EventKind, on=None, until=None, note='', carrier='', tracking='') -> Edit
+             EventKind: promised sent arrived refused cancelled lost chased
+             SampleState: requested promised sent arrived tested refused cancelled lost; .outstanding
+sample_json  sample_object(sample)      record_object(sample, checked, attachments)
+readings     add(desk, number, property, values: Sequence[str], unit='', on=None, conditioned=None, method='') -> Edit
+             remove(desk, reading_id, number) -> Edit       readings(desk, number) -> tuple[Measured, ...]
+claims       claim(desk, number, property, value, unit='', source='') / take_back -> Edit
+             claims(desk, number) -> Claims(by_property, board, found, why_not)      typed ones before the price sheet's
+sample_checks     check_sample(desk, number) -> SampleChecked(properties: tuple[PropertyChecked], board, why_not)
+attachments  attach(desk, number, path) / take_off(desk, number, name) -> Edit      attachments, content, save_copy
+contacts     set_contact(desk, vendor, name, mail, language) -> Edit      contact(desk, vendor) -> Contact
+chasing      chases(desk, as_of=None) -> tuple[Chase(vendor, due, owed, contact)]
+             draft(desk, vendor, folder, buyer='') -> Drafted(path, numbers, edit)      an .eml; nothing is sent
+chase_templates   make_own(language) -> Path       a copy of the shipped words for the user to change
+sample_papers     write_labels(desk, numbers, sheet, path)      write_calendar(desk, path) -> how many
+waiting      WaitingRecord: usual(vendor) -> UsualTime | None, chance_within_a_week(vendor, waited)
 waits        turn_round(desk, as_of=None) / lead_times(desk, as_of=None) -> list[WaitRow]     all first, then by vendor
                  WaitRow(vendor | None, n, arrived, outstanding, median_days, low_days, high_days, method)
+measured_weights  measured_weights(desk) -> tuple[MeasuredWeight, ...]; ChosenFooting.measured_weight compares at them
+weight_differences    weight_differences(desk, snapshot, footing, year_msf) -> tuple[WeightDifference, ...]
 today        today(desk, comparison) -> Today(overdue: tuple[Sample], questions: tuple[OpenQuestion],
-                 out_of_line: tuple[int], lapsing: tuple[int])    offers as indices into the comparison's snapshot
-verdicts     approve(desk, vendor, product, for_what) / reject(desk, vendor, product, because) -> Edit
-             verdicts(desk) -> tuple[BoardVerdict, ...]
+                 out_of_line: tuple[int], lapsing: tuple[int], chases: tuple[Chase])     offers: indices into the snapshot
+verdicts     decide(desk, number, approved, words) -> Edit      on the board a sample is of
+             approve(desk, vendor, product, for_what) / reject(desk, vendor, product, because) -> Edit
+             verdicts(desk) -> tuple[BoardVerdict, ...]      Comparison.board_verdicts has them by offer
 vendors      vendors(desk) -> tuple[str, ...]          by name
 demo         fresh_demo(folder: Path) -> str           the database's path; the desk then opens it
 keeping      backup(desk, path), restore(database, path), check(desk) -> tuple[str, ...]   sentences; empty: all well

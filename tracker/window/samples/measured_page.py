@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QComboBox, QFrame, QPlainTextEdit, QScrollArea, QV
 
 from tracker.trade.claims import Verdict
 from tracker.trade.methods import Property, properties
+from tracker.trade.sampling import CAUTION, SOURCE, units_to_take
 from tracker.window.look.figures import Units
 from tracker.window.pieces import button, clear, column, hairline, holder, row, words
 from tracker.window.samples.fields import Wrong, field, labelled
@@ -24,6 +25,7 @@ if TYPE_CHECKING:
 
 _US_UNITS = {"caliper": "pt", "grammage": "lb/MSF", "bending_moment_md": "gf·cm", "bending_moment_cd": "gf·cm"}
 _AIR = (("conditioned?", None), ("conditioned (23 °C, 50 %)", True), ("not conditioned", False))
+_A_LOT = 100
 _VERDICTS = {Verdict.AGREES: "agrees", Verdict.OFF: "is off", Verdict.OPEN: "cannot be said yet"}
 
 
@@ -172,8 +174,10 @@ class MeasuredPage(QWidget):
         wanted = _US_UNITS.get(found.key) if self._session.units is Units.US else None
         if wanted is not None:
             self.unit.setCurrentText(wanted)
-        self._how.setText(f"{' or '.join(found.methods)}: at least {found.least} readings.")
-        self._how.setToolTip(found.note)
+        least = f"{' or '.join(found.methods)}: at least {found.least} readings."
+        lot = f"To judge a lot of {_A_LOT} units, sample {units_to_take(_A_LOT)} ({SOURCE})."
+        self._how.setText(f"{least} {lot}")
+        self._how.setToolTip(f"{found.note} {CAUTION}".strip())
         self.which.setToolTip(found.note)
 
     def _claim(self) -> None:
