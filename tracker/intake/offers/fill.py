@@ -140,7 +140,7 @@ def _estimate(draft: Draft) -> None:
 
 
 def _round(value: Decimal) -> str:
-    return f"{value.quantize(Decimal(1)):f}"
+    return f"{value:.0f}"
 
 
 def fill_terms(draft: Draft, terms: Terms, price: PriceColumn, vendor: Said[str] | None) -> None:

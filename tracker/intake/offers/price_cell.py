@@ -47,6 +47,9 @@ class PriceCell:
 
 
 _NOTHING = PriceCell(Standing.NOTHING)
+_LEAST, _MOST = Decimal("0.000001"), Decimal(10) ** 12
+"""No board costs less or more per anything in any currency; what lies beyond is a slip or a spoilt file."""
+_SHOWN = 24
 
 
 def read_price(cell: Cell, sign: str | None, facts: FileFacts) -> PriceCell:
@@ -80,12 +83,19 @@ def _number(cell: Cell) -> PriceCell:
     basis = unit.basis if unit is not None else None
     if cell.value <= 0:
         return _not_positive(cell.text)
+    if not _LEAST <= cell.value <= _MOST:
+        return _no_price(cell.text)
     return PriceCell(Standing.AMOUNT, (cell.value,), format_currency=currency, format_basis=basis)
 
 
 def _not_positive(text: str) -> PriceCell:
     words = f"The price is {text}, and a price must be above nothing. Ask the vendor for it."
     return PriceCell(Standing.REFUSED, code=NoteCode.PRICE_NOT_POSITIVE, text=words)
+
+
+def _no_price(text: str) -> PriceCell:
+    figure = text.strip() if len(text.strip()) <= _SHOWN else f"{text.strip()[:_SHOWN]}…"
+    return _unread(f"“{figure}” is beyond any price that board has. Ask the vendor for it.")
 
 
 def _text(cell: Cell, sign: str | None) -> PriceCell:
@@ -110,6 +120,8 @@ def _amount(said: PriceText, sign: str | None) -> PriceCell:
     amounts: Sequence[Decimal] = tuple(dict.fromkeys(reading.value for reading in left))
     if all(amount <= 0 for amount in amounts):
         return _not_positive(said.words)
+    if not all(_LEAST <= amount <= _MOST for amount in amounts if amount > 0):
+        return _no_price(said.words)
     cents = said.currency is not None and said.currency.cents
     return PriceCell(
         Standing.AMOUNT, tuple(amounts), said.currency, said.basis,
