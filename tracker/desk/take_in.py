@@ -84,6 +84,20 @@ def read(desk: Desk | None, path: Path, answers: Answers | None = None, manner: 
     return _understand(desk, path, content, given, manner or Manner())
 
 
+def keep_ready() -> None:
+    """Makes ready to read a file at once, without the quarter of a second that starting to read takes."""
+    from tracker.intake.child import keep_ready
+
+    keep_ready("tracker.intake.ahead")
+
+
+def stand_down() -> None:
+    """Lets go of what keep_ready() made ready."""
+    from tracker.intake.child import dismiss
+
+    dismiss()
+
+
 def read_again(desk: Desk | None, taken: TakenIn, answers: Answers, manner: Manner | None = None) -> TakenIn:
     """The same bytes read with other answers; what is remembered for the vendor serves where `answers` are silent."""
     if taken.sheets is not None and _is_small(taken.sheets):

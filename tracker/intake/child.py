@@ -69,13 +69,7 @@ def read_in_child(
     system can), or ends the child; Cancelled when `cancelled` is set.
     """
     timeout_s = deadline_s(path) if timeout_s is None else timeout_s
-    child = subprocess.Popen(
-        [sys.executable, "-I", "-c", _START, json.dumps(sys.path)],
-        stdin=subprocess.PIPE,
-        stdout=subprocess.PIPE,
-        stderr=subprocess.DEVNULL,
-        creationflags=getattr(subprocess, "CREATE_NO_WINDOW", 0),  # Windows would flash a console over the window
-    )
+    child = _spare.take() or _started()
     frames: queue.SimpleQueue[tuple[bytes, bytes]] = queue.SimpleQueue()
     task = pickle.dumps((work, path, memory_mb, timeout_s))
     exchange = threading.Thread(target=_exchange, args=(child, task, frames), daemon=True)
@@ -84,14 +78,73 @@ def read_in_child(
         kind, body = _outcome(frames, time.monotonic() + timeout_s, cancelled, progress)
     finally:
         child.kill()
-        child.wait()
         exchange.join()
-        _close(child.stdin)
-        _close(child.stdout)
+        _end(child)
     if kind == b"R":
         result: Result = unpacked(body)
         return result
     raise _unreadable(kind, body, path.name, timeout_s, memory_mb)
+
+
+def keep_ready(warm: str) -> None:
+    """Start a child ahead of need, unless one waits already: the next file then is read without waiting for its start.
+
+    `warm` names a module of which the child calls warm() meanwhile, so that what every file needs is there. It ends
+    with this process, or when dismissed.
+    """
+    _spare.fill(warm)
+
+
+def dismiss() -> None:
+    """End the child that waits, if one does."""
+    child = _spare.take()
+    if child is not None:
+        _end(child)
+
+
+class _Spare:
+    """At most one child that waits for its task."""
+
+    def __init__(self) -> None:
+        self._lock = threading.Lock()
+        self._child: subprocess.Popen[bytes] | None = None
+
+    def fill(self, warm: str) -> None:
+        with self._lock:
+            waiting = self._living()
+            self._child = waiting or _started(warm)
+
+    def take(self) -> "subprocess.Popen[bytes] | None":
+        with self._lock:
+            return self._living()
+
+    def _living(self) -> "subprocess.Popen[bytes] | None":
+        """The child that waits, taken out; one that ended meanwhile is cleared away."""
+        child, self._child = self._child, None
+        if child is None or child.poll() is None:
+            return child
+        _end(child)
+        return None
+
+
+_spare = _Spare()
+
+
+def _started(*warm: str) -> "subprocess.Popen[bytes]":
+    return subprocess.Popen(
+        [sys.executable, "-I", "-c", _START, json.dumps(sys.path), *warm],
+        stdin=subprocess.PIPE,
+        stdout=subprocess.PIPE,
+        stderr=subprocess.DEVNULL,
+        creationflags=getattr(subprocess, "CREATE_NO_WINDOW", 0),  # Windows would flash a console over the window
+    )
+
+
+def _end(child: "subprocess.Popen[bytes]") -> None:
+    child.kill()
+    child.wait()
+    _close(child.stdin)
+    _close(child.stdout)
 
 
 def _close(stream: IO[bytes] | None) -> None:

@@ -4,7 +4,9 @@ A frame is one letter, a length and a body: P progress, A allowed seconds more, 
 (sentence and cause), M out of memory, E any other failure with its traceback.
 """
 
+import contextlib
 import gc
+import importlib
 import os
 import pickle
 import struct
@@ -41,7 +43,12 @@ def serve() -> NoReturn:
     """Take one task from standard input, do it within its limits, answer on what was standard output, and end."""
     global _out
     _out = _private_output()
-    work, path, memory_mb, timeout_s = pickle.load(sys.stdin.buffer)
+    for module in sys.argv[2:]:
+        _make_ready(module)
+    try:
+        work, path, memory_mb, timeout_s = pickle.load(sys.stdin.buffer)
+    except EOFError:  # nobody wanted this child
+        os._exit(0)
     _limit_memory(memory_mb)
     _limit_time(timeout_s)
     gc.disable()  # one file, then the end: looking for cycles in a million cells takes a fifth of the time
@@ -56,6 +63,12 @@ def serve() -> NoReturn:
         kind, body = b"E", traceback.format_exc().encode("utf-8", "replace")
     _send(_out, kind, body)
     os._exit(0)  # the result is out; taking down what a big file built would only cost time
+
+
+def _make_ready(module: str) -> None:
+    """Started ahead of need: load what every file needs. What fails here will fail, and be told, where it matters."""
+    with contextlib.suppress(Exception):
+        importlib.import_module(module).warm()
 
 
 def _private_output() -> BinaryIO:
