@@ -51,6 +51,9 @@ class Door(SampleDoor):
         return self.desk.today
 
     def close(self) -> None:
+        from tracker.desk.take_in import stand_down
+
+        stand_down()
         if self._desk is not None:
             self._desk.close()
             self._desk = None
@@ -116,7 +119,16 @@ class Door(SampleDoor):
         """Reads a file with the sheets to show; `stop`, once set, ends it with Trouble."""
         from tracker.desk.take_in import Manner, read
 
-        return read(self.desk, path, manner=Manner(show=True, cancelled=stop))
+        try:
+            return read(self.desk, path, manner=Manner(show=True, cancelled=stop))
+        finally:
+            self.keep_ready()
+
+    def keep_ready(self) -> None:
+        """Makes ready for the next file, so that it is on screen sooner."""
+        from tracker.desk.take_in import keep_ready
+
+        keep_ready()
 
     def read_again(self, taken: TakenIn, answers: Answers, stop: Event | None = None) -> TakenIn:
         from tracker.desk.take_in import Manner, read_again

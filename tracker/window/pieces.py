@@ -89,7 +89,8 @@ def panel(layout: QLayout) -> QFrame:
 
 
 def button(text: str, kind: str = "") -> QPushButton:
-    """A button that says what happens. kind: '' plain, 'main' the one to press, 'word' without an outline."""
+    """A button that says what happens. kind: '' plain, 'main' the one to press, 'word' without an outline,
+    'cell' a cell's address in small letters."""
     # Qt reads & as the mark of a key: a vendor's name must keep its own.
     made = QPushButton(text.replace("&", "&&"))
     made.setAutoDefault(False)

@@ -136,6 +136,7 @@ class Session(QObject):
         self.footing = replace(self.footing, as_of=today)
         self.reload()
         self.work.ask(self.door.currencies, self._set_currencies)
+        self.work.ask(self.door.keep_ready, lambda _: None)
 
     def _set_currencies(self, currencies: tuple[str, ...]) -> None:
         self.currencies = currencies

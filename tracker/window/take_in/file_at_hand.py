@@ -12,6 +12,7 @@ from tracker.trade.layout import Layout
 from tracker.trade.offer import Answers, State
 from tracker.window.door import Door
 from tracker.window.look.figures import counted, date_text
+from tracker.window.take_in.findings import Findings, findings_of
 from tracker.window.take_in.marking import Marking
 
 if TYPE_CHECKING:
@@ -30,6 +31,7 @@ class FileAtHand:
     marking: Marking | None = None
     unlaid: bool = False
     taken: TakenIn | None = None
+    found: Findings = field(default_factory=Findings)
     stored: bool = False
     stop: Event = field(default_factory=Event)
 
@@ -37,18 +39,6 @@ class FileAtHand:
     def workbook(self) -> Any:
         """The file's sheets as the vendor sent them, None while there are none to show."""
         return None if self.taken is None else self.taken.sheets
-
-    @property
-    def layout_words(self) -> str:
-        """'Read by the layout you marked on 25 Nov 2026.'; '' where the sheet was understood by itself."""
-        if self.taken is None or not self.taken.answers.layouts:
-            return ""
-        evidence = (piece for line in self.taken.reading.lines for piece in line.evidence if piece.field == "layout")
-        used = next(evidence, None)
-        if used is None:
-            return ""
-        day = used.words.rpartition(" ")[2]
-        return f"Read by the layout you marked on {date_text(date.fromisoformat(day))}."
 
     def answers(self, today: date) -> Answers:
         """All that was settled here; what is remembered for the vendor the desk adds."""
@@ -71,7 +61,7 @@ class FileAtHand:
         """How many offers would be taken in now."""
         if self.taken is None or self.taken.imported_on is not None or self.stored:
             return 0
-        return sum(line.state is State.ACCEPTED for line in self.taken.reading.lines)
+        return self.found.states[State.ACCEPTED]
 
     @property
     def short(self) -> str:
@@ -86,20 +76,12 @@ class FileAtHand:
         asked = f", {counted(len(reading.questions), 'question')}" if reading.questions else ""
         return f"{self.path.name}: {counted(self.accepted, 'offer')}{asked}"
 
-    def vendors(self) -> set[str]:
-        """Who quotes, as far as the file or the user says."""
-        if self.taken is None:
-            return set()
-        reading = self.taken.reading
-        named = {reading.vendor} if reading.vendor else {line.offer.vendor for line in reading.lines}
-        return {name for name in named if name}
-
     def whose(self) -> str:
         """'From Tolmere Board'; where the lines name several vendors, how many."""
-        vendors = self.vendors()
+        vendors = self.found.vendors
         if not vendors:
             return "" if self.taken is None or self.taken.reading.unreadable else "The vendor is not known yet."
-        return f"From {vendors.pop()}" if len(vendors) == 1 else f"From {len(vendors)} vendors"
+        return f"From {next(iter(vendors))}" if len(vendors) == 1 else f"From {len(vendors)} vendors"
 
     def summary(self) -> str:
         """What the reading came to, in one or two sentences."""
@@ -110,23 +92,25 @@ class FileAtHand:
             return reading.unreadable
         if self.taken.imported_on is not None:
             return f"This very file was taken in on {date_text(self.taken.imported_on)}: nothing would be added."
-        states = [line.state for line in reading.lines]
-        if not states:
+        states = self.found.states
+        if not reading.lines:
             why = " ".join(f"{passed.sheet or 'The file'}: {passed.why}." for passed in reading.passed_over[:3])
             return f"No prices were found. {why} If it has some, mark its table by hand."
-        parts = [f"{counted(states.count(State.ACCEPTED), 'offer')} understood"]
-        if held := states.count(State.QUESTION):
+        parts = [f"{counted(states[State.ACCEPTED], 'offer')} understood"]
+        if held := states[State.QUESTION]:
             parts.append(f"{held:,} held by {counted(len(reading.questions), 'question')}")
-        if refused := states.count(State.REFUSED):
+        if refused := states[State.REFUSED]:
             parts.append(f"{refused:,} that can't be used")
         return ", ".join(parts) + "."
 
 
-def read_file(door: Door, file: FileAtHand) -> TakenIn:
+def read_file(door: Door, file: FileAtHand) -> tuple[TakenIn, Findings]:
     """A first reading, with the sheets it was read from. Runs on the desk's thread."""
-    return door.read(file.path, file.stop)
+    taken = door.read(file.path, file.stop)
+    return taken, findings_of(taken)
 
 
-def read_again(door: Door, file: FileAtHand, taken: TakenIn, today: date) -> TakenIn:
+def read_again(door: Door, file: FileAtHand, taken: TakenIn, today: date) -> tuple[TakenIn, Findings]:
     """The same bytes with what was answered and marked by now."""
-    return door.read_again(taken, file.answers(today), file.stop)
+    again = door.read_again(taken, file.answers(today), file.stop)
+    return again, findings_of(again)

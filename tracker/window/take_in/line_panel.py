@@ -67,8 +67,7 @@ class LinePanel(QScrollArea):
         self._said.addWidget(words(said.field, "small"), place, 0, Qt.AlignmentFlag.AlignTop)
         at_sheet, address = located(said.where, sheet)
         if place_of(address) is not None:
-            show = button(said.where, "word")
-            show.setProperty("small", "true")
+            show = button(said.where, "cell")
             show.setToolTip("Show this cell")
             show.setAccessibleName(f"{said.field} is said by {said.where}: show it")
             show.clicked.connect(partial(self._want, at_sheet, address))

@@ -16,9 +16,9 @@ from tracker.window.pieces import button, column, row, words
 from tracker.window.session import Session
 from tracker.window.take_in.answer_words import answer_words
 from tracker.window.take_in.answers import AnswerGiven, MarksChanged
-from tracker.window.take_in.cells import place_of, uses_of
 from tracker.window.take_in.evidence import cells_of
 from tracker.window.take_in.file_at_hand import FileAtHand, read_again, read_file
+from tracker.window.take_in.findings import Findings
 from tracker.window.take_in.marking import Marking
 from tracker.window.take_in.sheet_panel import SheetPanel
 from tracker.window.take_in.understood import Understood
@@ -123,8 +123,8 @@ class TakeInPlace(QWidget):
         reading = partial(read_file, door, file) if taken is None else partial(read_again, door, file, taken, today)
         self._tickets.append(self._session.work.ask(reading, partial(self._was_read, file)))
 
-    def _was_read(self, file: FileAtHand, taken: TakenIn) -> None:
-        file.taken = taken
+    def _was_read(self, file: FileAtHand, result: tuple[TakenIn, Findings]) -> None:
+        file.taken, file.found = result
         if file not in self._files:
             return
         self._choose.setItemText(self._files.index(file), file.short)
@@ -146,11 +146,10 @@ class TakeInPlace(QWidget):
         elif file.workbook is None:
             self.sheet.show_nothing(file.path.name, file.taken.reading.unreadable or "")
         else:
-            uses = uses_of(file.taken.reading.lines, file.taken.reading.questions)
             if file.workbook is self._shown_workbook:
-                self.sheet.mark(uses)
+                self.sheet.mark(file.found.uses)
             else:
-                self.sheet.show_workbook(file.workbook, uses)
+                self.sheet.show_workbook(file.workbook, file.found.uses)
         self._shown_workbook = file.workbook
         self._show_marks()
 
@@ -242,11 +241,11 @@ class TakeInPlace(QWidget):
         file = self.at_hand
         if file is None or file.taken is None:
             return
-        for number, line in enumerate(file.taken.reading.lines):
-            source = line.offer.source
-            if source.sheet == sheet and (at_row, at_column) in map(place_of, (source.cell, *source.also)):
-                self.understood.go_to(number)
-                self.sheet.point_out(cells_of(source, line.evidence))
+        number = file.found.line_at.get((sheet, (at_row, at_column)))
+        if number is not None:
+            line = file.taken.reading.lines[number]
+            self.understood.go_to(number)
+            self.sheet.point_out(cells_of(line.offer.source, line.evidence))
 
     # Agreeing and leaving
 

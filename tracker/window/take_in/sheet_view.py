@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Set
+from collections.abc import Iterator, Mapping, Set
+from itertools import takewhile
 from typing import Any
 
 from PySide6.QtCore import (
@@ -127,6 +128,11 @@ class SheetModel(QAbstractTableModel):
         return column_letters(section) + (f"\n{named.words}" if named is not None else "")
 
 
+def _first_cells(grid: Any) -> Iterator[tuple[tuple[int, int], Any]]:
+    """The cells of the first rows; grids iterate row by row, so that a long sheet need not be walked to its end."""
+    return takewhile(lambda item: item[0][0] < _MEASURED_ROWS, grid.cells.items())
+
+
 class SheetView(QTableView):
     """A vendor's sheet on screen. `pointed` carries the cell the user goes to, `key_pressed` one of the keys that mark
     a table by hand, `menu_wanted` where on the screen a menu is asked for."""
@@ -204,8 +210,8 @@ class SheetView(QTableView):
             for row in range(block.top, block.bottom + 1)
             for column in range(block.left, block.right + 1)
         }
-        for (row, column), cell in grid.cells.items():
-            if row >= _MEASURED_ROWS or not isinstance(cell.value, str) or (row, column) in merged:
+        for (row, column), cell in _first_cells(grid):
+            if not isinstance(cell.value, str) or (row, column) in merged:
                 continue
             needed = self.fontMetrics().horizontalAdvance(cell.text) + 14
             last = column
@@ -220,9 +226,8 @@ class SheetView(QTableView):
         """Wide enough for the ordinary text of each column; a long title in one cell does not widen it."""
         metrics = self.fontMetrics()
         longest: dict[int, list[int]] = {}
-        for (row, column), cell in grid.cells.items():
-            if row < _MEASURED_ROWS:
-                longest.setdefault(column, []).append(len(cell.text))
+        for (_, column), cell in _first_cells(grid):
+            longest.setdefault(column, []).append(len(cell.text))
         one = metrics.averageCharWidth()
         widths = []
         for column in range(max(_LEAST_COLUMNS, grid.width)):

@@ -33,6 +33,7 @@ class Understood(QWidget):
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._lines: tuple[Line, ...] = ()
+        self._several = False
         self.model = ColumnTable(LINE_COLUMNS, self)
         self.table = RowsView(self.model, theme)
         self.table.setAccessibleName("Offers understood")
@@ -62,21 +63,20 @@ class Understood(QWidget):
         vendor = "" if reading is None else reading.vendor or ""
         given = {key: value for key, value in file.given.items() if key != "vendor"}
         self.vendor.show_vendor(file.whose(), may_name=_naming(file), known=vendors)
-        self.layout_said.setText(file.layout_words)
-        self._by_layout.setVisible(bool(file.layout_words) and file.marking is None)
+        self.layout_said.setText(file.found.layout_words)
+        self._by_layout.setVisible(bool(file.found.layout_words) and file.marking is None)
         self.questions.show_questions(questions, given, vendor=vendor)
         self.questions.setVisible(bool(questions or given))
         # Only once the new cards have been laid out do they know how tall they are.
         QTimer.singleShot(0, self._share_height)
         self._lines = () if reading is None else reading.lines
+        self._several = len(file.found.sheets) > 1
+        self.table.show_column("notes", file.found.noted)
         self.show_lines(units)
 
     def show_lines(self, units: Units) -> None:
         """Shows the lines in other units."""
-        lines = self._lines
-        several = len({line.offer.source.sheet for line in lines}) > 1
-        self.table.show_column("notes", any(line.notes for line in lines))
-        self.model.show(Lines(lines, units, several), np.arange(len(lines)))
+        self.model.show(Lines(self._lines, units, self._several), np.arange(len(self._lines)))
         self.line.show_line(None)
         self.line_chosen.emit(None)
 
@@ -102,4 +102,4 @@ def _naming(file: FileAtHand) -> str:
         return ""
     if "vendor" in file.given:
         return "Change…"
-    return "" if file.vendors() else "Name the vendor…"
+    return "" if file.found.vendors else "Name the vendor…"

@@ -1,0 +1,72 @@
+"""What the screen needs to know about a reading, gathered off the interface: a sheet may have many thousand lines."""
+
+from __future__ import annotations
+
+from collections import Counter
+from dataclasses import dataclass, field
+from datetime import date
+from typing import TYPE_CHECKING
+
+from tracker.trade.offer import Reading, State
+from tracker.window.look.figures import date_text
+from tracker.window.take_in.cells import Use, place_of, uses_of
+
+if TYPE_CHECKING:
+    from tracker.desk.take_in import TakenIn
+
+Place = tuple[int, int]
+
+
+@dataclass(frozen=True, slots=True)
+class Findings:
+    """Of one reading: lines by state, who quotes, what each cell was used for, and which line stands in which cell."""
+
+    states: Counter[State] = field(default_factory=Counter)
+    vendors: frozenset[str] = frozenset()
+    sheets: frozenset[str] = frozenset()
+    noted: bool = False
+    uses: dict[str, dict[Place, Use]] = field(default_factory=dict)
+    line_at: dict[tuple[str, Place], int] = field(default_factory=dict)
+    layout_words: str = ""
+
+
+def findings_of(taken: TakenIn) -> Findings:
+    """Goes over all lines once. Runs on the desk's thread."""
+    reading = taken.reading
+    lines = reading.lines
+    return Findings(
+        Counter(line.state for line in lines),
+        _vendors(reading),
+        frozenset(line.offer.source.sheet for line in lines),
+        any(line.notes for line in lines),
+        uses_of(lines, reading.questions),
+        _line_at(reading),
+        _layout_words(taken),
+    )
+
+
+def _vendors(reading: Reading) -> frozenset[str]:
+    named = {reading.vendor} if reading.vendor else {line.offer.vendor for line in reading.lines}
+    return frozenset(name for name in named if name)
+
+
+def _line_at(reading: Reading) -> dict[tuple[str, Place], int]:
+    found: dict[tuple[str, Place], int] = {}
+    for number, line in enumerate(reading.lines):
+        source = line.offer.source
+        for address in (source.cell, *source.also):
+            place = place_of(address)
+            if place is not None:
+                found[source.sheet, place] = number
+    return found
+
+
+def _layout_words(taken: TakenIn) -> str:
+    """'Read by the layout you marked on 25 Nov 2026.'; '' where the sheet was understood by itself."""
+    if not taken.answers.layouts:
+        return ""
+    said = (piece for line in taken.reading.lines for piece in line.evidence if piece.field == "layout")
+    used = next(said, None)
+    if used is None:
+        return ""
+    return f"Read by the layout you marked on {date_text(date.fromisoformat(used.words.rpartition(' ')[2]))}."
