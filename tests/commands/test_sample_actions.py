@@ -102,6 +102,9 @@ def test_readings_against_the_price_sheet_and_a_data_sheet(quoted: Tracker) -> N
     assert caliper["claimed_by"].startswith("price sheet list.xlsx (Prices, D5)")
     assert (gloss["check"], gloss["more_readings"], gloss["claimed_by"]) == ("cannot be said yet", 5, "data sheet")
     assert "agrees with the claimed" in quoted("sample", "show", "S-0001").out
+    assert quoted("sample", "claim", "1", "gloss75").status == Status.WRONG_USE
+    assert quoted("sample", "claim", "1", "gloss75", "--take-back").status == Status.DONE
+    assert len(shown(quoted)["measured"]) == 2
 
 
 def test_a_verdict_is_in_the_quotes(quoted: Tracker) -> None:

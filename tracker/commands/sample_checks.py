@@ -6,6 +6,7 @@ import argparse
 from typing import TYPE_CHECKING
 
 from tracker.commands import values
+from tracker.commands.outcome import WrongUse
 from tracker.commands.printing import json_text
 from tracker.desk import attachments, claims, readings, samples, verdicts
 from tracker.desk.opening import Desk
@@ -43,7 +44,8 @@ def describe_claim(parser: argparse.ArgumentParser) -> None:
     """Caliper and basis weight come from the vendor's price sheet; what else is claimed is typed."""
     parser.add_argument("number", metavar="NUMBER", help="the sample's number")
     parser.add_argument("property", metavar="PROPERTY", help="what is claimed, for example brightness")
-    parser.add_argument("value", metavar="VALUE", help="the figure claimed")
+    parser.add_argument("value", metavar="VALUE", nargs="?", help="the figure claimed")
+    parser.add_argument("--take-back", action="store_true", help="forget what was typed; the price sheet's word counts")
     parser.add_argument("--unit", metavar="UNIT", default="", help="its unit; else the property's own")
     parser.add_argument("--source", metavar="TEXT", default="", help="who says so; else 'data sheet'")
 
@@ -87,8 +89,13 @@ def reading(desk: Desk, options: argparse.Namespace) -> str:
 
 def claim(desk: Desk, options: argparse.Namespace) -> str:
     """Keeps it."""
-    edit = claims.claim(
-        desk, number_said(options.number), options.property, options.value, options.unit, options.source
+    number = number_said(options.number)
+    if options.take_back == (options.value is not None):
+        raise WrongUse("Give either the figure that is claimed, or --take-back.")
+    edit = (
+        claims.take_back(desk, number, options.property)
+        if options.take_back
+        else claims.claim(desk, number, options.property, options.value, options.unit, options.source)
     )
     return f"{edit.text[0].upper()}{edit.text[1:]}."
 

@@ -50,7 +50,7 @@ rates        set_rate(desk, code, euros: Decimal, on: date) -> Edit
 sample_requests   log_all(desk, Enquiry(vendors, grade, calipers_um, board, quantity, for_what, needed, on, contact))
                  -> LoggedAll(numbers, edit)            every vendor for every caliper, in one edit
              log(desk, vendor, grade, …) -> Logged(number, edit)      name_board(desk, number, board) -> Edit
-sample_templates  save / forget -> Edit     templates(desk), template(desk, name): SampleTemplate.used_on(day) -> Enquiry
+sample_templates  save / forget -> Edit     templates(desk), template(desk, name): .used_on(day) -> Enquiry
 sample_numbers    number_text(7) is 'S-0007', as on the label; number_said('S-0007') is 7
 samples      samples(desk, as_of=None) -> tuple[Sample, ...]      outstanding first, most overdue on top
              sample(desk, number) -> Sample         events(desk, number) -> tuple[SampleEvent, ...]
@@ -75,7 +75,7 @@ waits        turn_round(desk, as_of=None) / lead_times(desk, as_of=None) -> list
 measured_weights  measured_weights(desk) -> tuple[MeasuredWeight, ...]; ChosenFooting.measured_weight compares at them
 weight_differences    weight_differences(desk, snapshot, footing, year_msf) -> tuple[WeightDifference, ...]
 today        today(desk, comparison) -> Today(overdue: tuple[Sample], questions: tuple[OpenQuestion],
-                 out_of_line: tuple[int], lapsing: tuple[int], chases: tuple[Chase])     offers: indices into the snapshot
+                 out_of_line: tuple[int], lapsing: tuple[int], chases: tuple[Chase])  offers: indices in the snapshot
 verdicts     decide(desk, number, approved, words) -> Edit      on the board a sample is of
              approve(desk, vendor, product, for_what) / reject(desk, vendor, product, because) -> Edit
              verdicts(desk) -> tuple[BoardVerdict, ...]      Comparison.board_verdicts has them by offer

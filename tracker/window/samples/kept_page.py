@@ -7,6 +7,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import QComboBox, QFileDialog, QFrame, QScrollArea, QVBoxLayout, QWidget
 
 from tracker.window.pieces import button, clear, column, hairline, holder, row, words
@@ -59,6 +60,7 @@ class KeptPage(QWidget):
         self._files = QVBoxLayout()
         self._files.setSpacing(2)
         add = button("Add photographs or data sheets…", "word")
+        add.setToolTip("or drop them here")
         add.clicked.connect(self._choose_files)
         self.contact = field("Contact", "name", self._set_contact)
         self.mail = field("Mail", "name@vendor.example", self._set_contact)
@@ -130,6 +132,9 @@ class KeptPage(QWidget):
         if self._sample is not None:
             self.board_named.emit(self._sample.number, self.board.text().strip())
 
+    def _files_on(self, event: QDragEnterEvent | QDropEvent) -> list[Path]:
+        return [Path(url.toLocalFile()) for url in event.mimeData().urls() if url.isLocalFile()]
+
     def _choose_files(self) -> None:
         names, _ = QFileDialog.getOpenFileNames(self, "Keep with the sample", "", _FILES)
         if names and self._sample is not None:
@@ -161,3 +166,15 @@ class KeptPage(QWidget):
         self.contact.setText(contact.name)
         self.mail.setText(contact.mail)
         self.language.setCurrentIndex(max(0, self.language.findData(contact.language)))
+
+    # Qt's own names from here on
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        if self._files_on(event):
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        """What is dropped here is kept with the sample; dropped elsewhere it is read as a price sheet."""
+        event.acceptProposedAction()
+        if self._sample is not None:
+            self.files_wanted.emit(self._sample.number, self._files_on(event))

@@ -7,9 +7,10 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QComboBox, QFrame, QPlainTextEdit, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QFrame, QMenu, QPlainTextEdit, QScrollArea, QToolButton, QVBoxLayout, QWidget
 
 from tracker.trade.claims import Verdict
+from tracker.trade.exact import plain_text
 from tracker.trade.methods import Property, properties
 from tracker.trade.sampling import CAUTION, SOURCE, units_to_take
 from tracker.window.look.figures import Units
@@ -66,10 +67,12 @@ class _PasteBox(QPlainTextEdit):
 
 
 class MeasuredPage(QWidget):
-    """`readings_wanted` carries ReadingsTyped, `claim_wanted` ClaimTyped."""
+    """`readings_wanted` carries ReadingsTyped, `claim_wanted` ClaimTyped, `reading_off` a sample's number and the id of
+    one of its readings."""
 
     readings_wanted = Signal(object)
     claim_wanted = Signal(object)
+    reading_off = Signal(object, object)
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -208,9 +211,24 @@ class MeasuredPage(QWidget):
             self._found.addWidget(words(sentence, "" if place == 0 else "small", wrap=True, selectable=True))
             if place == 0 and (said := in_us_units(checked) if self._session.units is Units.US else ""):
                 self._found.addWidget(words(said, "small", wrap=True))
+        if checked.readings:
+            self._found.addLayout(row(self._take_off(checked), None))
         if checked.claim is not None:
             self._found.addWidget(words(f"Claimed by {checked.claim.source}.", "small", wrap=True))
         self._found.addSpacing(8)
+
+    def _take_off(self, checked: PropertyChecked) -> QToolButton:
+        """A choice among the readings, for one that was mistyped; undo brings it back."""
+        offered = QToolButton()
+        offered.setText("Take off a mistyped reading")
+        offered.setProperty("kind", "word")
+        offered.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
+        menu = QMenu(offered)
+        for place, reading in enumerate(checked.readings, start=1):
+            action = menu.addAction(f"no. {place}: {plain_text(reading.value)} {checked.property.unit}")
+            action.triggered.connect(lambda _=False, gone=reading: self.reading_off.emit(gone.sample, gone.id))
+        offered.setMenu(menu)
+        return offered
 
 
 def in_us_units(checked: PropertyChecked) -> str:

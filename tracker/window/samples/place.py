@@ -90,6 +90,7 @@ class SamplesPlace(QWidget):
         life.wanted.connect(self._record)
         measured.readings_wanted.connect(self._add_readings)
         measured.claim_wanted.connect(self._claim)
+        measured.reading_off.connect(self._remove_reading)
         kept.decided.connect(self._decide)
         kept.board_named.connect(self._name_board)
         kept.files_wanted.connect(self._attach)
@@ -201,6 +202,10 @@ class SamplesPlace(QWidget):
             page.recorded,
             prices=self._session.footing.measured_weight,
         )
+
+    def _remove_reading(self, number: int, reading: int) -> None:
+        door = self._session.door
+        self._ask(lambda: door.remove_reading(number, reading), self.record.measured.refuse)
 
     def _claim(self, typed: ClaimTyped) -> None:
         door, page = self._session.door, self.record.measured
