@@ -150,7 +150,7 @@ class TableReader:
 
     def _other_cells(self, whole: WholeRow) -> Iterator[str]:
         """All that the row says besides its prices."""
-        return (" ".join(cell.text.split()) for at, cell in sorted(whole.cells.items()) if at not in self._priced)
+        return (cell.text for at, cell in sorted(whole.cells.items()) if at not in self._priced)
 
     def _money(self, price: PriceColumn, scope: Scope) -> Around:
         key = (price.index, id(scope))

@@ -81,9 +81,14 @@ def countries(text: str) -> frozenset[str]:
     return frozenset(match.value for match in phrases("countries").find(text))
 
 
+def _said_once(one: str, other: str) -> str:
+    """The words of two namings, without saying 'USD USD'."""
+    return one if other in one.split() or not other else f"{one} {other}".strip()
+
+
 def combined(one: CurrencyReading, other: CurrencyReading) -> CurrencyReading:
     """Two namings of one currency: '$' and 'USD' are USD; two that exclude each other leave both open."""
     both = tuple(code for code in one.codes if code in other.codes)
     joined = both or (*one.codes, *(code for code in other.codes if code not in one.codes))
     bare = one.bare_dollar and other.bare_dollar
-    return CurrencyReading(joined, f"{one.words} {other.words}".strip(), one.cents or other.cents, bare)
+    return CurrencyReading(joined, _said_once(one.words, other.words), one.cents or other.cents, bare)
