@@ -11,6 +11,7 @@ from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.header import Role
 from tracker.intake.values.weight import find_weights
+from tracker.trade.quantities import MassUnit
 
 _ENOUGH = 0.6
 # In this order: a text that is a currency is never a board, a bracket is never a lead time.
@@ -29,6 +30,7 @@ def role_by_cells(column: Column, cells: Sequence[Cell]) -> Role | None:
     """The one role that most cells explain by themselves, or None: bare figures explain nothing."""
     if not cells:
         return None
+    masses = column.mass_units
     # The header's units stay out of it: a bare 63 is no lead time because some letter above it could mean days.
     column = Column(column.index, None, column.heads)
     texts = [cell for cell in cells if isinstance(cell.value, str)]
@@ -36,7 +38,7 @@ def role_by_cells(column: Column, cells: Sequence[Cell]) -> Role | None:
         return Role.PRICE
     if not texts or len(texts) < _ENOUGH * len(cells):
         return None
-    if _share(texts, _only_bracket) >= _ENOUGH:
+    if _share(texts, lambda cell: _only_bracket(cell, masses)) >= _ENOUGH:
         return Role.BRACKET
     if _share(texts, _only_caliper) >= _ENOUGH:
         return Role.CALIPER
@@ -54,9 +56,9 @@ def _share(cells: Sequence[Cell], test: Callable[[Cell], bool]) -> float:
     return sum(test(cell) for cell in cells) / len(cells)
 
 
-def _only_bracket(cell: Cell) -> bool:
-    """'from 5 t' or '5,000-20,000 lb'; a bare '71 lb' could be a basis weight."""
-    bracket = bracket_text(cell.text)
+def _only_bracket(cell: Cell, masses: tuple[MassUnit, ...]) -> bool:
+    """'from 5 t' or '5,000-20,000 lb', or 'under 5,000' below pounds; a bare '71 lb' could be a basis weight."""
+    bracket = bracket_text(cell.text, masses)
     return bracket is not None and not bracket.alone and not bracket.not_weight
 
 

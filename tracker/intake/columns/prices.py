@@ -228,8 +228,10 @@ def _weights(column: Column, corner: Sequence[Column]) -> tuple[WeightReading, .
 def _bare_head(column: Column, corner: Sequence[Column], axis: Role) -> tuple[Decimal | None, Header | None]:
     """The bare number that heads a column on an axis, and the header cell that names the axis.
 
-    The words stand above the number in the same column, or in line with it in the corner.
+    The words stand above the number in the same column, or in line with it in the corner; a column that holds such
+    values itself names no axis ('µm' beside prices under '2025' and '2026').
     """
+    corner = [other for other in corner if other.role is not axis]
     for level in reversed(range(len(column.said))):
         readings = number_readings(column.said[level].text)
         if len(readings) != 1:

@@ -135,6 +135,7 @@ def header(text: str) -> Header:
     basis = unit.basis if unit is not None else None
     weights = weight_units(text) if currency is None else ()
     roles = header_roles(text)
+    measured = not roles or roles[0].role not in (Role.PROPERTY, Role.YIELD)
     bracket = bracket_text(text)
     loads = bracket is not None and bracket.not_weight in ("truckload", "part_load")
     return Header(
@@ -143,8 +144,9 @@ def header(text: str) -> Header:
         currency=currency,
         # A truckload over a column is an order size, not what its price is per.
         basis=None if loads or _names_no_basis(text, roles, weights) else basis,
-        caliper_unit=caliper_unit(text),
-        weight_units=weights,
+        # 'Bulk cm³/g' and 'Roughness µm' measure something else.
+        caliper_unit=caliper_unit(text) if measured else None,
+        weight_units=weights if measured else (),
         mass_units=find_mass_units(text),
         lead_unit=lead_unit(text),
         length_unit=length_unit(text),
