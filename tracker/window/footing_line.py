@@ -8,10 +8,12 @@ from PySide6.QtGui import QAction, QActionGroup
 from PySide6.QtWidgets import QCalendarWidget, QLabel, QLineEdit, QMenu, QToolButton, QWidget, QWidgetAction
 
 from tracker.desk.comparison import Per
-from tracker.window.look.figures import Units, counted, date_text, kg_per_ton, mass
+from tracker.trade.quantities import CaliperUnit, micrometres
+from tracker.window.look.figures import Units, caliper, counted, date_text, kg_per_ton, mass
 from tracker.window.pieces import column, holder, row, words
 from tracker.window.session import Session
 
+_CALIPERS_PT = (12, 14, 16, 18, 20, 22, 24, 28)
 _USUAL_ORDERS = (1, 2, 5, 10, 20, 40)
 _COMMON_CURRENCIES = ("USD", "EUR", "GBP", "CAD", "SEK", "PLN")
 
@@ -73,14 +75,14 @@ class FootingLine(QWidget):
 
     def _repeat(self) -> None:
         footing = self._session.footing
-        self._per.setText("per MSF" if footing.per is Per.MSF else "per tonne")
+        self._per.setText(footing.per_words.replace("1,000 ft²", "MSF"))
         self._currency.setText(f"in {footing.currency}")
         self._day.setText(f"at {date_text(footing.as_of)}")
-        self._delivered.setText("delivered where known" if footing.delivered else "as quoted, freight apart")
+        self._delivered.setText("delivered" if footing.delivered else "as quoted")
         order = footing.order_kg
         self._order.setText("any order size" if order is None else f"order of {mass(order, self._session.units)}")
-        self._weight.setText("at measured weight" if footing.measured_weight else "at claimed weight")
-        self._current.setText("current offers only" if footing.current_only else "lapsed ones too")
+        self._weight.setText("measured weight" if footing.measured_weight else "claimed weight")
+        self._current.setText("current only" if footing.current_only else "lapsed ones too")
         self._units.setText("US units" if self._session.units is Units.US else "metric units")
 
     def show_count(self, shown: int, of: int) -> None:
@@ -97,13 +99,28 @@ class FootingLine(QWidget):
             menu.addAction(action)
 
     def _fill_per(self, menu: QMenu) -> None:
-        titles = {"per MSF (1,000 ft²)": Per.MSF, "per tonne (1,000 kg)": Per.TONNE}
-        now = self._session.footing.per
-        self._choices(
-            menu,
-            {title: per is now for title, per in titles.items()},
-            lambda t: self._session.choose_footing(per=titles[t]),
-        )
+        footing, units = self._session.footing, self._session.units
+        choices: dict[str, tuple[Per, float | None]] = {
+            "per MSF (1,000 ft²)": (Per.MSF, None),
+            "per tonne (1,000 kg)": (Per.TONNE, None),
+        }
+        self._choose_per(menu, choices)
+        # As if all boards were of one caliper: else per area the thick ones look dear.
+        equal = menu.addMenu("per MSF at equal caliper")
+        calipers = {caliper(um, units): um for um in (float(micrometres(pt, CaliperUnit.POINT)) for pt in _CALIPERS_PT)}
+        self._choose_per(equal, {title: (Per.MSF, um) for title, um in calipers.items()})
+        if footing.at_caliper_um is not None:
+            equal.setTitle(f"per MSF at equal caliper (now {caliper(footing.at_caliper_um, units)})")
+
+    def _choose_per(self, menu: QMenu, choices: dict[str, tuple[Per, float | None]]) -> None:
+        footing = self._session.footing
+        now = (footing.per, footing.at_caliper_um)
+
+        def choose(title: str) -> None:
+            per, equal = choices[title]
+            self._session.choose_footing(per=per, equal_caliper_um=equal)
+
+        self._choices(menu, {title: choice == now for title, choice in choices.items()}, choose)
 
     def _fill_currency(self, menu: QMenu) -> None:
         now = self._session.footing.currency

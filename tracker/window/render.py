@@ -91,6 +91,11 @@ def show_lead(window: MainWindow) -> None:
     window.quotes.picture.choose(2)
 
 
+def show_over_time(window: MainWindow) -> None:
+    show_explained(window)
+    window.quotes.picture.choose(3)
+
+
 def show_samples(window: MainWindow) -> None:
     window.go_samples()
 
@@ -105,6 +110,7 @@ PLACES: dict[str, Callable[[MainWindow], None]] = {
     "2-quotes": show_quotes,
     "3-price-explained": show_explained,
     "4-lead-time": show_lead,
+    "4-over-time": show_over_time,
     "5-samples": show_samples,
     "6-reference": show_reference,
 }

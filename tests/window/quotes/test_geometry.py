@@ -19,10 +19,10 @@ def test_labels_never_overlap_nor_leave_the_picture(points: list[tuple[float, fl
 def test_a_lone_label_stands_at_the_right_and_keeps_off_the_crowd() -> None:
     area = Box(0, 0, 400, 300)
     assert place_labels([(100, 100)], [(80, 16)], area)[0] == Box(113, 92, 80, 16)
-    crowd = [(120.0 + step, 100.0) for step in range(0, 60, 10)]
+    crowd = (120.0 + np.arange(0.0, 60.0, 10.0), np.full(6, 100.0))
     moved = place_labels([(100, 100)], [(80, 16)], area, crowd)[0]
     assert moved is not None
-    assert moved.covered(crowd) == 0
+    assert moved.covered(*crowd) == 0
 
 
 def test_a_ribbon_runs_through_the_medians_of_each_caliper() -> None:

@@ -147,6 +147,40 @@ def test_the_picture_is_saved_as_png_and_svg(quotes, tmp_path) -> None:
     assert "could not be written" in save(quotes.picture, tmp_path / "nowhere" / "prices.png")
 
 
+def test_the_data_behind_the_picture_is_saved_with_the_cell_of_every_price(quotes, tmp_path, window) -> None:
+    import csv
+
+    from tracker.window.quotes.save_picture import save
+
+    quotes.rail.choose("SBS")
+    path = tmp_path / "prices.csv"
+    assert "is in" in save(quotes.picture, path)
+    rows = list(csv.DictReader(path.read_text(encoding="utf-8-sig").splitlines()))
+    drawing = quotes.picture.plot.drawing
+    assert len(rows) == len(drawing.rows) > 0
+    first = int(drawing.rows[0])
+    snapshot = window.session.comparison.snapshot
+    assert (rows[0]["cell"], float(rows[0]["price"])) == (snapshot.cell[first], window.session.comparison.price[first])
+    assert {row["unit"] for row in rows} == {"USD per MSF"}
+    assert "can't be written" in save(quotes.picture, tmp_path / "nowhere" / "prices.csv")
+
+
+def test_over_time_is_per_tonne_where_thick_and_thin_would_stand_side_by_side(quotes, window) -> None:
+    quotes.rail.choose("SBS")
+    quotes.picture.choose(3)
+    drawing, comparison = quotes.picture.plot.drawing, window.session.comparison
+    assert quotes.picture._unit.text() == "USD per tonne"
+    assert (drawing.y == comparison.per_tonne[drawing.rows]).all()
+    assert [words for _, words in drawing.x_ticks] == ["Nov 2026", "Dec 2026"]
+
+
+def test_the_way_from_the_band_to_its_level(quotes, qtbot, window) -> None:
+    quotes.rail.choose("FBB")
+    qtbot.mouseClick(quotes.picture._set_level, Qt.MouseButton.LeftButton)
+    assert window.stack.currentWidget() is window.reference
+    assert window.reference._grade == "FBB"
+
+
 def test_what_stands_out_comes_first(quotes, window) -> None:
     marks = window.session.marks[quotes.model.order]
     assert marks[0] == Mark.SLIP

@@ -1,17 +1,22 @@
 """A new user's whole task on a real database: ask five vendors, record what comes, chase, measure, decide."""
 
+import shutil
 from datetime import date, timedelta
+from decimal import Decimal
 from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtWidgets import QApplication, QFileDialog, QToolButton
 
+from tests.desk.filing import file
+from tests.store.making import line
 from tests.window.conftest import settle
 from tracker.desk import contacts, samples
 from tracker.desk.opening import open_desk
 from tracker.desk.sample_life import EventKind
-from tracker.desk.take_in import read, store
+from tracker.trade.exact import as_decimal
+from tracker.trade.quantities import WeightUnit, grammage
 from tracker.window.door import Door
 from tracker.window.main_window import MainWindow
 from tracker.window.samples import place as samples_place
@@ -20,23 +25,27 @@ from tracker.window.samples.label_dialog import LabelDialog
 pytestmark = pytest.mark.gui
 CONTROL, SHIFT = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.ShiftModifier
 VENDORS = ("Aldermoor Board", "Brackly Mills", "Corvane Karton", "Dunholt Paper", "Estwick Board")
-SHEET = (
-    "vendor,product,grade,coated_sides,caliper_pt,basis_weight_lb_msf,price,currency,basis,from_kg,below_kg,lead_days,"
-    "valid_until,received\nAldermoor Board,Fenlight,SBS,1,18,72,1280,USD,short_ton,,,21,2099-12-31,2026-11-02\n"
-)
 
 
-@pytest.fixture
-def database(tmp_path: Path) -> str:
-    """Five vendors are known; one of them has quoted SBS of 18 pt."""
-    sheet = tmp_path / "aldermoor.csv"
-    sheet.write_text(SHEET, encoding="utf-8")
-    desk = open_desk(str(tmp_path / "board.sqlite"), who="Ada")
-    store(desk, read(desk, sheet))
+@pytest.fixture(scope="module")
+def made(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """Five vendors are known; one of them has quoted SBS of 18 pt and 72 lb/MSF. Made once: copying it is quicker."""
+    path = tmp_path_factory.mktemp("made") / "board.sqlite"
+    desk = open_desk(str(path), who="Ada")
+    offer = line(
+        vendor=VENDORS[0], product="Fenlight", grammage_gsm=as_decimal(grammage(72, WeightUnit.LB_MSF)), charges=(),
+        price=Decimal(1280), from_kg=None, below_kg=None, minimum_kg=None, valid_until=None,
+    )  # fmt: skip
+    file(desk, offer, vendor=VENDORS[0])
     for vendor in VENDORS:
         contacts.set_contact(desk, vendor)
     desk.close()
-    return desk.database
+    return path
+
+
+@pytest.fixture
+def database(made: Path, tmp_path: Path) -> str:
+    return str(shutil.copy(made, tmp_path / "board.sqlite"))
 
 
 @pytest.fixture

@@ -69,12 +69,10 @@ class Box:
             or other.y + other.height <= self.y
         )
 
-    def covered(self, points: Sequence[tuple[float, float]]) -> int:
+    def covered(self, x: Floats, y: Floats) -> int:
         """How many points lie under the box."""
-        return sum(
-            self.x - 3 <= x <= self.x + self.width + 3 and self.y - 3 <= y <= self.y + self.height + 3
-            for x, y in points
-        )
+        across = (x >= self.x - 3) & (x <= self.x + self.width + 3)
+        return int(np.count_nonzero(across & (y >= self.y - 3) & (y <= self.y + self.height + 3)))
 
     def inside(self, other: "Box") -> bool:
         return (
@@ -85,11 +83,14 @@ class Box:
         )
 
 
+NOBODY: tuple[Floats, Floats] = (np.empty(0), np.empty(0))
+
+
 def place_labels(
     points: Sequence[tuple[float, float]],
     sizes: Sequence[tuple[float, float]],
     area: Box,
-    crowd: Sequence[tuple[float, float]] = (),
+    crowd: tuple[Floats, Floats] = NOBODY,
     kept_free: Sequence[Box] = (),
     gap: float = 13.0,
 ) -> list[Box | None]:
@@ -110,7 +111,7 @@ def place_labels(
         )
         others = taken[:number] + taken[number + 1 :]
         free = [
-            (box.covered(crowd), place, box)
+            (box.covered(*crowd), place, box)
             for place, box in enumerate(candidates)
             if box.inside(area) and not any(box.meets(other) for other in others)
         ]

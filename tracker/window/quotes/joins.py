@@ -33,8 +33,17 @@ def first_ids(groups: Places, ids: NDArray[np.int64]) -> NDArray[np.int64]:
     return smallest[groups]
 
 
+MOST_JOINED = 1_500
+"""Lines beyond this many make a thicket that shows nothing and takes too long to move."""
+
+
 def joined(groups: Places, order: Floats) -> Places:
-    """Places (in the rows) of neighbours within a group, two by two: shape (2 n,), for lines drawn in pairs."""
+    """Places (in the rows) of neighbours within a group, two by two: shape (2 n,), for lines drawn in pairs.
+
+    None at all where they would be too many.
+    """
     along = np.lexsort((np.nan_to_num(order, nan=-1.0), groups))
     same = np.flatnonzero(groups[along][1:] == groups[along][:-1])
+    if len(same) > MOST_JOINED:
+        return np.empty(0, np.intp)
     return np.column_stack([along[same], along[same + 1]]).ravel()

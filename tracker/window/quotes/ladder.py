@@ -40,10 +40,10 @@ class Ladder(QWidget):
             cell = f"  ({step.cell})" if step.cell else ""
             sum_, equals, result = step.text.rpartition(" = ") if step.last else ("", "", step.text)
             if equals:
-                self._grid.addWidget(words(sum_, wrap=True, selectable=True), 2 * place, 1)
+                self._grid.addWidget(words(sum_, wrap=True, selectable=True), 2 * place, 1, Qt.AlignmentFlag.AlignTop)
             value = words(f"{equals.lstrip()}{result}{cell}", wrap=True, selectable=True)
             value.setProperty("kind", "strong" if step.last else "")
-            self._grid.addWidget(label, 2 * place, 0, Qt.AlignmentFlag.AlignTop)
+            self._grid.addWidget(label, 2 * place, 0, 1 + bool(equals), 1, Qt.AlignmentFlag.AlignTop)
             self._grid.addWidget(value, 2 * place + bool(equals), 1, Qt.AlignmentFlag.AlignTop)
             self._labels.append(label)
         self.updateGeometry()

@@ -11,7 +11,7 @@ from tracker.window.quotes.offer_columns import Offers
 from tracker.window.quotes.spread_picture import Picture, drawable, labels_of
 
 _DAYS_A_WEEK = 7.0
-_MOST_SPANS = 4_000
+_MOST_SPANS = 1_500
 
 
 def lead_against_price(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
@@ -44,4 +44,6 @@ def lead_against_price(offers: Offers, rows: NDArray[np.intp], grade: str) -> Pi
     words = "Ringed: nothing else is both sooner and cheaper; bars are ranges. The dashed line is the expected price."
     if without:
         words += f" {counted(without, 'offer')} not drawn: no lead time or no expected price."
-    return Picture(drawing, f"{grade or 'All grades'}: lead time against price", words)
+    return Picture(
+        drawing, f"{grade or 'All grades'}: lead time against price", words, "per cent of the expected price"
+    )

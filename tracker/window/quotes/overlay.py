@@ -2,21 +2,23 @@
 
 from __future__ import annotations
 
+from math import ceil
 from typing import TYPE_CHECKING
 
 import numpy as np
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPaintEvent, QPen
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPaintEngine, QPainter, QPainterPath, QPaintEvent, QPen, QPixmap
 from PySide6.QtWidgets import QWidget
 
 from tracker.window.look.marks import Mark, colour_of
-from tracker.window.quotes.drawing import Drawing
+from tracker.window.quotes.drawing import Drawing, Floats
 from tracker.window.quotes.geometry import Box, place_labels
 
 if TYPE_CHECKING:
     from tracker.window.quotes.plot import Plot
 
 _MOST_KEPT_OFF = 600
+_RIM, _MOST_DRAWN = 3.0, 200
 
 
 class Overlay(QWidget):
@@ -27,6 +29,7 @@ class Overlay(QWidget):
         self._plot = plot
         self._hovered = -1
         self._boxes: list[tuple[Box, str, QColor]] = []
+        self._drawn: dict[tuple[object, ...], QPixmap] = {}
         self.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
         self.setAttribute(Qt.WidgetAttribute.WA_NoSystemBackground)
 
@@ -50,7 +53,7 @@ class Overlay(QWidget):
             inside = self._plot.plot_area()
             area = Box(inside.left(), inside.top(), inside.width(), inside.height())
             points = list(zip(across.tolist(), down.tolist(), strict=True))
-            crowd = self._crowd(drawing, area)
+            crowd = self._crowd(drawing)
             for box, (place, text) in zip(
                 place_labels(points, sizes, area, crowd, self._note_boxes(drawing)), drawing.labels, strict=True
             ):
@@ -58,11 +61,10 @@ class Overlay(QWidget):
                     self._boxes.append((box, text, QColor(colour_of(Mark(int(drawing.marks[place])), palette))))
         self.update()
 
-    def _crowd(self, drawing: Drawing, area: Box) -> list[tuple[float, float]]:
+    def _crowd(self, drawing: Drawing) -> tuple[Floats, Floats]:
         """The points that labels should keep off, in pixels: all, or where they are many those that stand out."""
         kept = slice(None) if len(drawing.rows) <= _MOST_KEPT_OFF else np.flatnonzero(drawing.marks <= Mark.BELOW)
-        across, down = self._plot.pixels(drawing.x[kept], drawing.y[kept])
-        return list(zip(across.tolist(), down.tolist(), strict=True))
+        return self._plot.pixels(drawing.x[kept], drawing.y[kept])
 
     def _note_boxes(self, drawing: Drawing) -> list[Box]:
         boxes = []
@@ -73,11 +75,35 @@ class Overlay(QWidget):
         return boxes
 
     def _paint_words(self, painter: QPainter, box: QRectF, text: str, colour: QColor) -> None:
-        """Words with a rim of the ground's colour, so that they read over points and lines."""
+        """Words with a rim of the ground's colour, so that they read over points and lines.
+
+        The rim takes milliseconds to draw, too long for each frame while the picture is moved: on a screen the words
+        are drawn once and kept as a picture. In a file of shapes they stay shapes.
+        """
+        if painter.paintEngine().type() is not QPaintEngine.Type.Raster:
+            self._draw_words(painter, box, text, colour)
+            return
+        ratio = painter.device().devicePixelRatioF()
+        key = (text, colour.name(), painter.font().key(), ratio, self._plot.theme.name)
+        if key not in self._drawn:
+            room = box.adjusted(-_RIM, -_RIM, _RIM, _RIM).size() * ratio
+            kept = QPixmap(ceil(room.width()), ceil(room.height()))
+            kept.setDevicePixelRatio(ratio)
+            kept.fill(Qt.GlobalColor.transparent)
+            own = QPainter(kept)
+            own.setRenderHint(QPainter.RenderHint.Antialiasing)
+            own.setFont(painter.font())
+            self._draw_words(own, QRectF(_RIM, _RIM, box.width(), box.height()), text, colour)
+            own.end()
+            if len(self._drawn) >= _MOST_DRAWN:
+                self._drawn.clear()
+            self._drawn[key] = kept
+        painter.drawPixmap(QPointF(box.left() - _RIM, box.top() - _RIM), self._drawn[key])
+
+    def _draw_words(self, painter: QPainter, box: QRectF, text: str, colour: QColor) -> None:
         path = QPainterPath()
-        font = painter.font()
         baseline = box.center().y() + painter.fontMetrics().ascent() / 2 - 1.5
-        path.addText(QPointF(box.left() + 2, baseline), font, text)
+        path.addText(QPointF(box.left() + 2, baseline), painter.font(), text)
         around = QColor(self._plot.theme.palette.ground)
         around.setAlpha(225)
         painter.strokePath(

@@ -87,9 +87,9 @@ class PicturePane(QWidget):
         picture = self._picture(offers, ever if self.kinds.checkedId() == _TIME else rows, grade)
         self.plot.show_drawing(picture.drawing)
         self.plot.select(self._session.selected)
-        self._title.setText(picture.title)
-        is_lead = self.kinds.checkedId() == _LEAD
-        self._unit.setText("per cent of the expected price" if is_lead else per_words(offers.comparison))
+        self._title.setText(grade or "All grades")
+        self.plot.setAccessibleDescription(picture.title)
+        self._unit.setText(picture.unit or per_words(offers.comparison))
         self._legend.show_marks(Mark(int(mark)) for mark in np.unique(picture.drawing.marks))
         self.plot.nothing = self._nothing(offers)
         self._caption.setText(picture.caption if len(picture.drawing.rows) else "")

@@ -23,7 +23,8 @@ from tracker.window.quotes.overlay import Overlay
 _REACH_PX = 12.0
 
 _SIZES = {Mark.SLIP: 14, Mark.ABOVE: 14, Mark.BELOW: 14, Mark.FEW: 11, Mark.ESTIMATED: 10, Mark.IN_LINE: 9}
-_FAINT, _CLEAR = 80, 255
+_FAINT, _JOIN, _CLEAR = 80, 130, 255
+_MANY_SPANS = 200
 _MANY, _VERY_MANY = 1_200, 12_000
 
 
@@ -178,7 +179,8 @@ class Plot(pg.PlotWidget):
         if not drawing.spans:
             return
         y, low, high = (np.array(part) for part in zip(*drawing.spans, strict=True))
-        pen = QPen(QColor(self.theme.palette.line), 2)
+        # Hundreds of bars would else make one block.
+        pen = QPen(QColor(self.theme.palette.line), 2 if len(drawing.spans) < _MANY_SPANS else 1)
         pen.setCosmetic(True)
         ends = np.column_stack([low, high]).ravel()
         self._add(pg.PlotCurveItem(ends, np.repeat(y, 2), connect="pairs", pen=pen))
@@ -186,7 +188,9 @@ class Plot(pg.PlotWidget):
     def _draw_joins(self, drawing: Drawing) -> None:
         if not len(drawing.joins):
             return
-        pen = QPen(QColor(self.theme.palette.line), 1.2)
+        colour = QColor(self.theme.palette.point)
+        colour.setAlpha(_JOIN)
+        pen = QPen(colour, 1.2)
         pen.setCosmetic(True)
         self._add(pg.PlotCurveItem(drawing.x[drawing.joins], drawing.y[drawing.joins], connect="pairs", pen=pen))
 

@@ -25,11 +25,12 @@ _LEAST_WIDTH_UM = 250.0
 
 @dataclass(frozen=True, slots=True)
 class Picture:
-    """A drawing with its title and, in words, what it shows."""
+    """A drawing with its title and, in words, what it shows. unit: of its y, where it is not the footing's."""
 
     drawing: Drawing
     title: str
     caption: str
+    unit: str = ""
 
 
 def drawable(offers: Offers, rows: NDArray[np.intp], other: NDArray[np.float64]) -> NDArray[np.intp]:
