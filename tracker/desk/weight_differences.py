@@ -73,11 +73,12 @@ def _difference(
 def _sentence(
     weight: MeasuredWeight, estimated: bool, by_weight: bool, currency: str, difference: float, year_msf: float
 ) -> str:
-    said = f"{weight.board} of {weight.vendor} weighs {weight.gsm:.1f} g/m² ({weight.spread.n} readings)"
+    called = weight.board or "The board"
+    said = f"{called} of {weight.vendor} weighs {weight.gsm:.1f} g/m² ({weight.spread.n} readings)"
     if weight.claimed is not None:
         percent = 100 * (weight.gsm / float(weight.claimed) - 1)
         side = "more" if percent >= 0 else "less"
-        said += f" where {weight.claimed.normalize():f} is claimed, {abs(percent):.1f} % {side}"
+        said += f" where {float(weight.claimed):.5g} is claimed, {abs(percent):.1f} % {side}"
     elif estimated:
         said += " where no weight is claimed and one was estimated"
     if not by_weight:
