@@ -8,7 +8,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.measures import Board, Cells, merged, take_caliper, take_sheet, take_weight
 from tracker.intake.offers.said import Said, at
-from tracker.intake.offers.scope import Scope
+from tracker.intake.offers.scope import Level, Scope
 from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.header import Role
 from tracker.intake.words.fold import fold
@@ -94,21 +94,33 @@ def _take_grades(board: Board, named: dict[str, Said[GradeReading]]) -> None:
 
 
 def _grade_around(board: Board, scope: Scope, facts: FileFacts) -> None:
-    """The nearest level that names a grade, and the nearest that says how many sides are coated."""
-    for level in scope.of_boards:
-        named: dict[str, Said[GradeReading]] = {}
+    """The nearest level that names a grade, and the nearest that says how many sides are coated.
+
+    A title and the sheet's name are equally near: where they name different grades, both stand, and it is asked.
+    """
+    levels = scope.of_boards
+    for place, level in enumerate(levels):
+        named = _grades_at(level, facts)
         for said in level.grades:
-            for grade in said.value.grades:
-                named.setdefault(grade, said)
             if board.coated_sides is None and not board.grades:
                 board.coated_sides = said.value.coated_sides
-        for words in level.texts:
-            explained = facts.names.get(fold(words.text).strip())
-            if explained is not None and explained.grade is not None:
-                named.setdefault(explained.grade, Said(explained, level.place(words), words.text))
         if not board.grades and named:
-            _take_grades(board, named)
+            by_name = next((other for other in levels[place + 1 :] if other.name == "sheet name"), None)
+            also = _grades_at(by_name, facts) if by_name is not None and level.name in ("title", "sheet") else {}
+            _take_grades(board, named if named.keys() & also.keys() else named | also)
             return
+
+
+def _grades_at(level: Level, facts: FileFacts) -> dict[str, Said[GradeReading]]:
+    named: dict[str, Said[GradeReading]] = {}
+    for said in level.grades:
+        for grade in said.value.grades:
+            named.setdefault(grade, said)
+    for words in level.texts:
+        explained = facts.names.get(fold(words.text).strip())
+        if explained is not None and explained.grade is not None:
+            named.setdefault(explained.grade, Said(explained, level.place(words), words.text))
+    return named
 
 
 def _explained(text: str, facts: FileFacts) -> GradeReading | None:

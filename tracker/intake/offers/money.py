@@ -50,10 +50,11 @@ def currency_claim(reading: CurrencyReading, where: str, words: str, excused: bo
 
 
 def basis_claim(reading: BasisReading, where: str, words: str, facts: FileFacts, excused: bool = False) -> Claim[str]:
-    return Claim(_bases(reading, facts), where, words, excused)
+    return Claim(bases_of(reading, facts), where, words, excused)
 
 
-def _bases(reading: BasisReading, facts: FileFacts) -> frozenset[str]:
+def bases_of(reading: BasisReading, facts: FileFacts) -> frozenset[str]:
+    """The bases that a reading leaves open in this file, "foreign:ream" among them."""
     if reading.metric_hint and facts.units.metric_file:
         return frozenset({Basis.TONNE.value})
     bases = frozenset(basis.value for basis in reading.bases)
@@ -105,7 +106,7 @@ def _stated_currency(level: Level, claimed: Claimed, overridden: bool) -> Iterat
 
 def _stated_basis(level: Level, claimed: Claimed, facts: FileFacts, overridden: bool) -> Iterator[Claim[str]]:
     for said in level.all_of(SaysBasis):
-        bases = _bases(said.value.basis, facts)
+        bases = bases_of(said.value.basis, facts)
         yield Claim(bases, said.where, said.words, excused=overridden or bool(bases & claimed.bases))
 
 

@@ -10,7 +10,7 @@ from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts, facts_of
 from tracker.intake.offers.lines import TableReader
 from tracker.intake.offers.marked import marked_sheet
-from tracker.intake.offers.money import Claimed, unit_of_format, unit_of_text
+from tracker.intake.offers.money import Claimed, bases_of, unit_of_format, unit_of_text
 from tracker.intake.offers.pass_over import outdated_sheets, passed_table, passed_whole
 from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level
@@ -73,7 +73,7 @@ def _read_tables(
     outdated = sheet.name in outdated_sheets([other.name for other in sheets])
     why = "a later year has a sheet of its own" if outdated else passed_whole(sheet)
     offering = [read for read in sheet.tables if not read.passed_over and not why]
-    claimed = _claimed(sheet)
+    claimed = _claimed(sheet, facts)
     titles = tuple(_titles(sheets))
     before = len(found.drafts)
     for read in sheet.tables:
@@ -148,14 +148,17 @@ def _file_vendor(sheets: Sequence[ReadSheet], answers: Answers) -> Said[str] | N
     return Said(answered, "your answer", answered) if answered else None
 
 
-def _claimed(sheet: ReadSheet) -> Claimed:
-    """Currencies and bases that stand at the prices of a sheet: in headers, unit columns, formats."""
+def _claimed(sheet: ReadSheet, facts: FileFacts) -> Claimed:
+    """Currencies and bases that stand at the prices of a sheet: in headers, unit columns, formats.
+
+    A ton that the file settles counts as what it is: '€/t' does not speak of short tons.
+    """
     currencies: set[str] = set()
     bases: set[str] = set()
     for read in sheet.tables:
         for price in read.columns.prices:
             currencies.update(code for reading in price.column.currencies for code in reading.codes)
-            bases.update(basis.value for reading in price.column.bases for basis in reading.bases)
+            bases.update(basis for reading in price.column.bases for basis in bases_of(reading, facts))
             for cell in read.cells(price.column):
                 unit = unit_of_format(cell.number_format)
                 if unit is not None and unit.currency is not None:
@@ -164,7 +167,7 @@ def _claimed(sheet: ReadSheet) -> Claimed:
             for text in {cell.text for cell in read.cells(column)}:
                 unit = unit_of_text(text)
                 if unit is not None and unit.basis is not None:
-                    bases.update(basis.value for basis in unit.basis.bases)
+                    bases.update(bases_of(unit.basis, facts))
                 if unit is not None and unit.currency is not None:
                     currencies.update(unit.currency.codes)
     return Claimed(frozenset(currencies), frozenset(bases))

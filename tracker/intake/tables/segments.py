@@ -2,21 +2,31 @@
 
 from tracker.intake.tables.heads import Head, head_of
 from tracker.intake.tables.table import HeadedColumn
+from tracker.intake.values.header import Role
+from tracker.intake.words.fold import fold
 
 
 def segments_of(columns: list[HeadedColumn]) -> list[list[HeadedColumn]]:
     """The header's columns cut where its first board column comes round again after a price, else whole."""
     heads = [head_of(column.heads[-1]) if column.heads else None for column in columns]
-    first = next((head for head in heads if head is not None and head.board), None)
+    first = next((at for at, head in enumerate(heads) if head is not None and head.board), None)
     if first is None:
         return [columns]
-    starts = [0] + [at for at in range(1, len(columns)) if _begins_again(heads, at, first)]
+    starts = [0] + [at for at in range(first + 1, len(columns)) if _begins_again(columns, heads, at, first)]
     pieces = [columns[a:b] for a, b in zip(starts, [*starts[1:], len(columns)], strict=True)]
     return pieces if len(pieces) > 1 else [columns]
 
 
-def _begins_again(heads: list[Head | None], at: int, first: Head) -> bool:
-    head = heads[at]
-    if head is None or head.role is not first.role or head.across:
+def _begins_again(columns: list[HeadedColumn], heads: list[Head | None], at: int, first: int) -> bool:
+    head, before = heads[at], heads[first]
+    if head is None or before is None or head.role is not before.role or head.across:
         return False
-    return any(other is not None and other.price for other in heads[:at])
+    if not any(other is not None and other.price for other in heads[:at]):
+        return False
+    # One word of the same kind ('Stock' beside 'Board') is no second table; the same word, or several, are.
+    same_word = fold(columns[at].text) == fold(columns[first].text)
+    return same_word or len(_board_roles(heads[first:at]) & _board_roles(heads[at:])) > 1
+
+
+def _board_roles(heads: list[Head | None]) -> set[Role]:
+    return {head.role for head in heads if head is not None and head.board and head.role is not None}

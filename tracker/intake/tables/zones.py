@@ -12,6 +12,7 @@ from tracker.intake.tables.heads import AXIS_ROLES, Head, head_of, looks_priced
 from tracker.intake.tables.table import HeadedColumn, Words
 from tracker.intake.tables.view import View
 from tracker.intake.values.caliper import bare_caliper
+from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.header import Role, header_roles
 
 _MOST_ROWS_ABOVE = 2
@@ -157,6 +158,9 @@ def _continues_header(view: View, main: int, row: int) -> bool:
     if _under_group(view, main, columns):
         return True
     # A row of units stands under heads of its own; a lone grade in the first column is a sub-heading.
+    if len(heads) == 1 and heads[0].unit and not heads[0].across:
+        over = view.cell(main, columns[0])
+        return over is not None and (head := head_of(over)) is not None and head.price
     known = sum(head.named or head.unit for head in heads)
     return known == len(heads) and all(head.across != "grade" for head in heads) and len(heads) >= 2
 
@@ -225,7 +229,7 @@ def _groups_above(view: View, lower: int, row: int) -> bool:
     """A row right above a header row whose cells group the columns below: merged over several, or set over some."""
     cells = view.rows[row]
     heads = _heads(view, row)
-    if heads is None or any(head.answers_itself for head in heads):
+    if heads is None or any(head.answers_itself for head in heads) or _is_labelled(list(cells.values()), heads):
         return False
     if any(head.number is not None for head in heads):
         return _second_axis(view, lower, row, heads)
@@ -237,6 +241,18 @@ def _groups_above(view: View, lower: int, row: int) -> bool:
         merged = view.span(cells[column])[1] > column
         return not whole and (merged or column > first) and (heads[0].named or bool(heads[0].across) or merged)
     return all(len(cell.text) <= _LONGEST_GROUP for cell in cells.values())
+
+
+def _is_labelled(cells: list[Cell], heads: list[Head]) -> bool:
+    """'Minimum order: | 5000 kg per item' is a line of the letterhead, though it stands right above a header row."""
+    if any(cell.text.rstrip().endswith(":") for cell in cells):
+        return True
+    # 'FCA mill | DAP' groups prices by delivery, though 'mill' also labels a vendor.
+    by_delivery = find_delivery(cells[0].text) is not None
+    return len(cells) == 2 and heads[0].role in _TERMS and not heads[1].named and not by_delivery
+
+
+_TERMS = frozenset({Role.MINIMUM, Role.LEAD_TIME, Role.VALIDITY, Role.VALID_FROM, Role.RECEIVED, Role.VENDOR})
 
 
 def _second_axis(view: View, lower: int, row: int, heads: list[Head]) -> bool:

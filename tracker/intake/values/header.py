@@ -220,7 +220,9 @@ def _header_phrases_among(text: str) -> list[tuple[Role, int, int, tuple[int, in
     alone = _standing_alone(text)
     # The sign for a millionth of a metre folds to the letters of 'unit of measure'.
     if alone is not None and not set("µμ") & set(text):
-        return [(Role(alone), 0, 1, (0, len(text)))]
+        # 'Per' asks for a unit; 'per tonne' is the unit of a price.
+        meant = Role.PRICE if alone == Role.BASIS and (basis_span(text) or (1, 1))[0] == 0 else Role(alone)
+        return [(meant, 0, 1, (0, len(text)))]
     found = tokens(fold(text))
     unit = basis_span(text) or (0, 0)
     result = []
