@@ -31,4 +31,5 @@ def test_a_price_left_of_the_board_is_its_price():
     head = ["Lead Time", "Price (USD/short ton)", "Basis Wt (lb/MSF)", "Caliper (pt)", "Grade", "Item"]
     found = lines([head, ["4-6 wks", 1195, 51, 12, "SBS C1S", "QB-100"], ["3 wks", 1185, 59, 14, "SBS C1S", "QB-101"]])
     assert [line.state for line in found.values()] == ["accepted", "accepted"]
-    assert found["B2"].offer.grade == "SBS" and found["B2"].offer.lead_days == (28, 42)
+    assert found["B2"].offer.grade == "SBS"
+    assert found["B2"].offer.lead_days == (28, 42)
