@@ -175,4 +175,5 @@ def test_a_clause_keeps_its_unit_beside_a_charge():
 
 def test_a_board_is_no_firm_and_a_desk_is_no_name():
     assert company_name("Unbleached Kraft Paperboard") is None
+    assert company_name("FOB Mill") is None
     assert company_name("From: sales desk, Hobbin & Crake Paperboard LLC") == "Hobbin & Crake Paperboard LLC"

@@ -3,6 +3,7 @@
 import re
 from functools import lru_cache
 
+from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.grade import find_grade
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
@@ -32,11 +33,14 @@ def _headed_company(text: str) -> str | None:
     if ends:
         name = head[: _end_of_form(head, ends)].strip(" ,")
         return name if _is_name(head[: ends[0].start].strip(" ,") + " Ltd") else None
-    return head if _ends_in_trade_word(head) and _is_name(head) and not _is_board(head) else None
+    if not _ends_in_trade_word(head) or not _is_name(head):
+        return None
+    # 'FOB Mill' and 'Unbleached Kraft Paperboard' end in a word of the trade too.
+    return None if find_delivery(head) is not None or _is_board(head) else head
 
 
 def _is_board(head: str) -> bool:
-    """'Unbleached Kraft Paperboard' ends in a word of the trade too; 'Silverbark Kraft Mills' begins with a name."""
+    """'Unbleached Kraft Paperboard' is one; 'Silverbark Kraft Mills' begins with a name."""
     board = find_grade(head)
     return board is not None and (bool(board.grades) or head.startswith(board.words))
 
