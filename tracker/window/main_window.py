@@ -25,6 +25,7 @@ from tracker.window.session import Session
 from tracker.window.take_in.kept_sheet import KeptSheet
 from tracker.window.take_in.place import TakeInPlace
 from tracker.window.today.place import TodayPlace
+from tracker.window.work import Work
 
 if TYPE_CHECKING:
     from tracker.window.quotes.place import QuotesPlace
@@ -52,6 +53,7 @@ class MainWindow(QWidget):
         self.stack = QStackedWidget()
         self.message = MessageBar()
         self._started = False
+        self._aside = Work(self)
         self._came_from = QUOTES
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
@@ -258,9 +260,12 @@ class MainWindow(QWidget):
         self.message.say(f"The log is {log_file()}.")
 
     def _begin(self) -> None:
-        """After the first paint: the data, then what takes long to make."""
+        """After the first paint: the data and, beside it, what takes long to import."""
         self.session.start()
-        QTimer.singleShot(30, lambda: self.quotes)
+        self._aside.ask(_import_pictures, lambda _: self._make_quotes())
+
+    def _make_quotes(self) -> None:
+        _ = self.quotes
 
     def _demo_open(self, _result: object) -> None:
         self.session.undo_stack.clear()
@@ -325,6 +330,12 @@ class MainWindow(QWidget):
     def closeEvent(self, event: QCloseEvent) -> None:
         # A file that is being read ends first, so that closing never waits for it.
         self.take_in.stop()
+        self._aside.finish()
         self.session.work.finish()
         self.session.door.close()
         super().closeEvent(event)
+
+
+def _import_pictures() -> None:
+    """Importing needs no interface to stand still for it: a quarter of a second that nobody waits through."""
+    import tracker.window.quotes.place  # noqa: F401

@@ -48,9 +48,11 @@ def fixed(title: str) -> Callable[[Any], str]:
 
 def text_keys(words: Sequence[str]) -> NDArray[np.int64]:
     """Each text's place in alphabetical order, capitals aside; empty ones last."""
-    texts = [word.casefold() or "\U0010ffff" for word in words]
-    rank = {text: place for place, text in enumerate(sorted(set(texts)))}
-    return np.fromiter((rank[text] for text in texts), dtype=np.int64, count=len(texts))
+    # The same texts come again and again: each is folded once.
+    folded = {word: word.casefold() or "\U0010ffff" for word in set(words)}
+    order = {text: place for place, text in enumerate(sorted(set(folded.values())))}
+    rank = {word: order[text] for word, text in folded.items()}
+    return np.fromiter(map(rank.__getitem__, words), dtype=np.int64, count=len(words))
 
 
 def coded_keys(codes: NDArray[Any], names: Sequence[str]) -> NDArray[np.int64]:

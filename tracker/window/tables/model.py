@@ -41,7 +41,7 @@ class ColumnTable(QAbstractTableModel):
         self.columns = tuple(columns)
         self.contents: Any = None
         self.order: NDArray[np.intp] = np.empty(0, dtype=np.intp)
-        self._place: dict[int, int] | None = None
+        self._place: NDArray[np.intp] | None = None
         self._sorted_by: tuple[int, bool] | None = None
         self._keys: dict[int, NDArray[Any]] = {}
 
@@ -62,8 +62,10 @@ class ColumnTable(QAbstractTableModel):
     def row_of(self, number: int) -> int | None:
         """Where a row of the data stands in the table, or None where it is filtered out."""
         if self._place is None:
-            self._place = {int(row): place for place, row in enumerate(self.order)}
-        return self._place.get(number)
+            self._place = np.full(int(self.order.max(initial=-1)) + 1, -1, dtype=np.intp)
+            self._place[self.order] = np.arange(len(self.order))
+        place = int(self._place[number]) if 0 <= number < len(self._place) else -1
+        return None if place < 0 else place
 
     def _set_order(self, rows: NDArray[np.intp]) -> None:
         self._place = None

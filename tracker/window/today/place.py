@@ -41,9 +41,11 @@ class _Section(QFrame):
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Maximum)
         self.setLayout(column(row(self._title, 8, self._count, None), inside, gap=8, grow=1))
 
-    def show_tasks(self, tasks: list[Task]) -> None:
+    def show_tasks(self, tasks: list[Task], waiting: int) -> None:
+        """Shows tasks; where not all that wait are listed, the count says so."""
         self.list.show_tasks(tasks)
-        self._count.setText(f"{len(tasks):,}" if tasks else "")
+        listed = f"{waiting:,}, the first {len(tasks):,} listed" if waiting > len(tasks) else f"{len(tasks):,}"
+        self._count.setText(listed if tasks else "")
         self.list.setVisible(bool(tasks))
         self._nothing.setVisible(not tasks)
 
@@ -119,10 +121,11 @@ class TodayPlace(QWidget):
             self.out_of_line: tasks_of.out_of_line(todays, table),
             self.lapsing: tasks_of.lapsing(todays, table),
         }
+        more = max(0, len(todays.out_of_line) - len(lists[self.out_of_line]))
         for section, tasks in lists.items():
-            section.show_tasks(tasks)
+            section.show_tasks(tasks, len(tasks) + (more if section is self.out_of_line else 0))
             self._columns[section].setStretchFactor(section, 1 + min(len(tasks), _MOST_COUNTED))
-        waiting = sum(map(len, lists.values()))
+        waiting = sum(map(len, lists.values())) + more
         self._told.setText(f"{counted(waiting, 'thing')} to settle" if waiting else "Nothing needs you today")
 
     def _say_trouble(self, sentence: str) -> None:

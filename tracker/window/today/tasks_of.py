@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
-from datetime import date
+from datetime import timedelta
 from typing import TYPE_CHECKING
+
+import numpy as np
+from numpy.typing import NDArray
 
 from tracker.window.look import figures
 from tracker.window.look.figures import NONE, Units, counted
@@ -16,6 +19,9 @@ if TYPE_CHECKING:
     from tracker.desk.samples import Sample
     from tracker.desk.today import Today
 
+
+MOST_OFFERS = 200
+"""So many prices out of line are listed, the furthest first: nobody settles more in a day, and each costs time."""
 
 _TIMES = {1: "once", 2: "twice"}
 
@@ -58,8 +64,8 @@ def questions(todays: Today) -> list[Task]:
 
 
 def out_of_line(todays: Today, offers: Offers) -> list[Task]:
-    """Furthest from what is expected first; the target is the offer."""
-    return [_offer(offers, row) for row in todays.out_of_line]
+    """Furthest from what is expected first, as many as are listed; the target is the offer."""
+    return [_offer(offers, row) for row in todays.out_of_line[:MOST_OFFERS]]
 
 
 def _offer(offers: Offers, row: int) -> Task:
@@ -81,22 +87,25 @@ def _offer(offers: Offers, row: int) -> Task:
 def lapsing(todays: Today, offers: Offers) -> list[Task]:
     """One line a vendor's file and day, since a list lapses as a whole; the target is its first offer."""
     snapshot, today = offers.comparison.snapshot, offers.comparison.footing.as_of
-    of_list: dict[tuple[int, int], list[int]] = {}
-    for row in todays.lapsing:
-        of_list.setdefault((int(snapshot.file[row]), int(snapshot.valid_until[row])), []).append(row)
-    tasks = []
-    for (_, until), rows in of_list.items():
-        days = until - today.toordinal()
-        grades = sorted({offers.name("grade", row) for row in rows} - {NONE})
-        tasks.append(
-            Task(
-                f"{offers.name('vendor', rows[0])}: {counted(len(rows), 'offer')}",
-                f"{', '.join(grades)}, valid until {figures.date_text(date.fromordinal(until))}",
-                "today" if days == 0 else f"{counted(days, 'day')} left",
-                rows[0],
-            )
-        )
-    return tasks
+    rows = np.array(todays.lapsing, dtype=np.int64)
+    pairs = np.stack([snapshot.file[rows], snapshot.valid_until[rows]], axis=1)
+    lists, first, whose = np.unique(pairs, axis=0, return_index=True, return_inverse=True)
+    return [
+        _lapsing_list(offers, rows[whose.ravel() == place], int(lists[place][1]) - today.toordinal())
+        for place in np.argsort(first, kind="stable")
+    ]
+
+
+def _lapsing_list(offers: Offers, rows: NDArray[np.int64], days: int) -> Task:
+    codes = np.unique(offers.comparison.snapshot.grade[rows])
+    grades = ", ".join(sorted(offers.comparison.snapshot.grades[code] for code in codes if code >= 0))
+    until = offers.comparison.footing.as_of + timedelta(days)
+    return Task(
+        f"{offers.name('vendor', int(rows[0]))}: {counted(len(rows), 'offer')}",
+        f"{grades}, valid until {figures.date_text(until)}",
+        "today" if days == 0 else f"{counted(days, 'day')} left",
+        int(rows[0]),
+    )
 
 
 def _board(offers: Offers, row: int) -> str:
