@@ -380,6 +380,11 @@ def test_caliper_and_weight_in_one_cell():
         assert [reading.gsm for reading in find_weights(text)] == [250]
 
 
+def test_an_order_is_no_inch():
+    assert caliper_unit("OPEN_PO") is None
+    assert caliper_unit("Épaisseur (po)") is CaliperUnit.INCH
+
+
 def test_thousandths_of_an_inch_without_a_sign():
     assert [reading.um for reading in find_calipers("CCNB .024 94 lb/MSF sheets 28x40")] == [Decimal("609.6")]
     for text in ("USD 0.585 /lb", "$.024/lb", "price .035 per lb", ".018 x 40", "0.012 in plus"):

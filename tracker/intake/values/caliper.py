@@ -80,7 +80,9 @@ def caliper_unit(text: str) -> CaliperUnit | None:
 
 
 def _ordinary_word(text: str, start: int, end: int) -> bool:
-    """'in' is an inch only where nothing but a sign or the end follows: not in 'Dicke in mm'."""
+    """'in' is an inch only where nothing but a sign or the end follows: not in 'Dicke in mm'; 'PO' is an order."""
+    if text[start:end] == "PO":
+        return True
     return text[start:end].lower() == "in" and text[end:].strip(" \n").startswith(tuple("abcdefghijklmnopqrstuvwxyzµ"))
 
 
