@@ -10,18 +10,17 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from tracker.desk.comparison import ChosenFooting, Comparison
+from tracker.window.reference.yardstick_door import YardstickDoor
 from tracker.window.samples.sample_door import SampleDoor
 
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
-    from decimal import Decimal
     from threading import Event
 
     from tracker.desk.edits import Edit
     from tracker.desk.explanation import Explanation
     from tracker.desk.files import StoredFile
     from tracker.desk.layouts import KeptLayout
-    from tracker.desk.levels import Level
     from tracker.desk.opening import Desk
     from tracker.desk.questions import Remembered
     from tracker.desk.snapshot import Snapshot
@@ -30,7 +29,7 @@ if TYPE_CHECKING:
     from tracker.trade.offer import Answers
 
 
-class Door(SampleDoor):
+class Door(SampleDoor, YardstickDoor):
     """What the window asks the desk. Tests put a door of invented answers in its place."""
 
     def __init__(self, database: str | None = None) -> None:
@@ -92,18 +91,6 @@ class Door(SampleDoor):
         from tracker.desk.rates import currencies
 
         return currencies(self.desk)
-
-    def levels(self) -> tuple[Level, ...]:
-        from tracker.desk.levels import levels
-
-        return levels(self.desk)
-
-    def set_level(
-        self, grade: str, per_tonne: Decimal, currency: str, on: date, source: str, spread: Decimal | None
-    ) -> Edit:
-        from tracker.desk.levels import set_level
-
-        return set_level(self.desk, grade, per_tonne, currency, on, source, spread)
 
     def todays(self, comparison: Comparison) -> Today:
         from tracker.desk.today import today

@@ -105,6 +105,11 @@ def show_reference(window: MainWindow) -> None:
     window.reference.list.setCurrentRow(5)
 
 
+def show_yardsticks(window: MainWindow) -> None:
+    window.go_reference()
+    window.reference.show_yardsticks()
+
+
 PLACES: dict[str, Callable[[MainWindow], None]] = {
     "1-today": show_today,
     "2-quotes": show_quotes,
@@ -113,6 +118,7 @@ PLACES: dict[str, Callable[[MainWindow], None]] = {
     "4-over-time": show_over_time,
     "5-samples": show_samples,
     "6-reference": show_reference,
+    "6-yardsticks": show_yardsticks,
 }
 
 

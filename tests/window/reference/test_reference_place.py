@@ -1,10 +1,12 @@
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLabel
+from PySide6.QtWidgets import QFileDialog, QLabel
 
 from tests.window.conftest import settle
+from tracker.desk.sensitivity import Sensitivity
 from tracker.trade.bands import ratio
 from tracker.trade.grades import grades
+from tracker.window.door import Door
 from tracker.window.main_window import MainWindow
 
 pytestmark = pytest.mark.gui
@@ -42,3 +44,76 @@ def test_a_level_needs_a_source_and_a_plain_figure(window: MainWindow, qtbot) ->
     assert any("Decimal('1450.50')" in asked and "trade press" in asked for asked in window.session.door.asked)
     assert form.per_tonne.text() == ""
     assert window.session.undo_stack.undoText() == "set a level"
+
+
+def test_a_ratio_is_typed_in_per_cent_with_its_source(window: MainWindow, qtbot) -> None:
+    window.reference.show_level("FBB")
+    form = window.reference.ratio
+    form.low.setText("70")
+    form.high.setText("0,8")
+    qtbot.keyClick(form.high, Qt.Key.Key_Return)
+    assert "without a comma" in form.wrong.text()
+    form.high.setText("80")
+    form.source.setText("our tender")
+    qtbot.keyClick(form.source, Qt.Key.Key_Return)
+    settle(qtbot, window)
+    (asked,) = [asked for asked in window.session.door.asked if asked.startswith("ratio")]
+    assert "'FBB', Decimal('0.7'), Decimal('0.8')" in asked
+
+
+def test_sbs_has_no_ratio_to_itself(window: MainWindow) -> None:
+    window.reference.show_level("SBS")
+    assert window.reference.ratio.isHidden()
+
+
+def test_a_rate_of_one_s_own_and_the_sensitivity_are_set_on_one_page(window: MainWindow, qtbot) -> None:
+    window.go_reference()
+    window.reference.show_yardsticks()
+    page = window.reference.yardsticks
+    page.code.setText("sek")
+    page.euros.setText("0,09")
+    qtbot.keyClick(page.euros, Qt.Key.Key_Return)
+    assert "without a comma" in page.wrong.text()
+    page.euros.setText("0.0921")
+    qtbot.keyClick(page.euros, Qt.Key.Key_Return)
+    page.choices[Sensitivity.SURE].click()
+    settle(qtbot, window)
+    assert any("rate ('SEK', Decimal('0.0921')" in asked for asked in window.session.door.asked)
+    assert "sensitivity sure" in window.session.door.asked
+
+
+@pytest.fixture
+def on_a_desk(open_window, tmp_path) -> MainWindow:
+    return open_window(Door(str(tmp_path / "tracker.sqlite")))
+
+
+def test_a_level_is_carried_by_an_index_taken_back_and_all_undone(on_a_desk, qtbot, tmp_path, monkeypatch) -> None:
+    window, place = on_a_desk, on_a_desk.reference
+    index = tmp_path / "board index.csv"
+    index.write_text("date,value\n2026-01,100\n2026-02,104\n", encoding="utf-8")
+    monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *_: (str(index), ""))
+    window.go_reference()
+    place.show_level("SBS")
+    assert place.level.index.isHidden()
+    for field, text in ((place.level.per_tonne, "1450"), (place.level.on, "2026-02-01"), (place.level.source, "talks")):
+        field.setText(text)
+    place.level.set_level()
+    settle(qtbot, window)
+    qtbot.mouseClick(place.level.index, Qt.MouseButton.LeftButton)
+    settle(qtbot, window)
+    assert "1,450 USD per tonne from 1 Feb 2026, talks; carried forward by board index" in words_on(place)
+    qtbot.mouseClick(place.level.remove, Qt.MouseButton.LeftButton)
+    settle(qtbot, window)
+    assert "Not set: the median of current offers" in words_on(place)
+    window.undo()
+    settle(qtbot, window)
+    assert "carried forward by board index" in words_on(place)
+
+
+def test_a_broken_index_is_told_by_its_row(on_a_desk, qtbot, tmp_path, monkeypatch) -> None:
+    index = tmp_path / "index.csv"
+    index.write_text("2026-01,100\n02/2026,104\n", encoding="utf-8")
+    monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *_: (str(index), ""))
+    on_a_desk.reference.level.index_wanted.emit("SBS")
+    settle(qtbot, on_a_desk)
+    assert "row 2" in words_on(on_a_desk.message)

@@ -2,20 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QFont, QPainter, QPaintEvent, QPen
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QFont
 from PySide6.QtWidgets import (
+    QFileDialog,
     QFrame,
     QGridLayout,
-    QListWidget,
-    QListWidgetItem,
     QScrollArea,
-    QStyle,
-    QStyledItemDelegate,
-    QStyleOptionViewItem,
+    QStackedWidget,
     QWidget,
 )
 
@@ -25,56 +23,19 @@ from tracker.trade.quantities import CaliperUnit, micrometres
 from tracker.trade.sourced import Fact, Provenance
 from tracker.window.look import figures
 from tracker.window.look.figures import Units
-from tracker.window.look.plies import draw_plies, plies_of
-from tracker.window.look.theme import Theme
-from tracker.window.pieces import clear, column, hairline, holder, panel, row, words
+from tracker.window.pieces import button, clear, column, hairline, holder, panel, row, words
+from tracker.window.reference.grade_names import GradeNames, Section
 from tracker.window.reference.level_form import LevelForm, LevelTyped
+from tracker.window.reference.ratio_form import RatioForm, RatioTyped
+from tracker.window.reference.yardsticks_page import RateTyped, YardsticksPage
 from tracker.window.session import Session
 from tracker.window.undo import push
 
 if TYPE_CHECKING:
     from tracker.desk.edits import Edit
-    from tracker.desk.levels import Level
+    from tracker.desk.yardsticks import Yardsticks
 
-_STUFF_WORDS = {
-    "coat": "pigment coat", "bleached": "bleached chemical pulp", "kraft": "unbleached kraft",
-    "grey": "recovered fibre", "mechanical": "mechanical pulp",
-}  # fmt: skip
-_LABEL_WIDTH, _SOURCE_WIDTH = 130, 250
-
-
-class _Section(QWidget):
-    """A grade's cross-section, large, its plies named."""
-
-    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self._theme = theme
-        self._grade = ""
-        self.setFixedHeight(150)
-        self.setMinimumWidth(420)
-
-    def show_grade(self, grade: str) -> None:
-        self._grade = grade
-        plies = ", ".join(_STUFF_WORDS[stuff.value] for stuff, _ in plies_of(grade))
-        self.setAccessibleName(f"Cross-section of {grade}, print side first: {plies}")
-        self.update()
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        painter = QPainter(self)
-        board = QRectF(2, 8, 200, 132)
-        draw_plies(painter, self._grade, board)
-        painter.setPen(QColor(self._theme.palette.quiet))
-        top = board.top()
-        said = ""
-        for stuff, share in plies_of(self._grade):
-            height = board.height() * share
-            name = _STUFF_WORDS[stuff.value]
-            if name != said:
-                painter.drawText(
-                    QRectF(board.right() + 14, top, 300, max(height, 16)), Qt.AlignmentFlag.AlignVCenter, name
-                )
-            said = name
-            top += height
+_LABEL_WIDTH, _SOURCE_WIDTH, _NAME_HEIGHT = 130, 250, 50
 
 
 class ReferencePlace(QWidget):
@@ -84,61 +45,109 @@ class ReferencePlace(QWidget):
         super().__init__(parent)
         self._session = session
         self._grade = next(iter(grades()))
-        self._levels: tuple[Level, ...] = ()
-        self.list = _GradeNames(session.theme)
+        self._held: Yardsticks | None = None
+        self.list = GradeNames(session.theme)
         self.list.currentRowChanged.connect(self._choose)
         self._code = words("", "title")
-        self._section = _Section(session.theme)
+        self._section = Section(session.theme)
         self._facts = QGridLayout()
         self._facts.setHorizontalSpacing(20)
         self._facts.setVerticalSpacing(9)
         self._facts.setColumnStretch(1, 1)
         self.level = LevelForm()
         self.level.wanted.connect(self._set_level)
+        self.level.index_wanted.connect(self._choose_index)
+        self.level.removal_wanted.connect(lambda level: self._edit(lambda: self._session.door.remove_level(level)))
+        self.ratio = RatioForm()
+        self.ratio.wanted.connect(self._set_ratio)
+        self.yardsticks = YardsticksPage()
+        self.yardsticks.sensitivity_wanted.connect(
+            lambda word: self._edit(lambda: self._session.door.set_sensitivity(word))
+        )
+        self.yardsticks.rate_wanted.connect(self._set_rate)
         inside = holder(
             column(
                 self._code, self._section, hairline(), 4, self._facts, 8, hairline(), 4,
-                words("Market level", "heading"), self.level, None, margins=(24, 18, 24, 24), gap=8,
+                words("Market level", "heading"), self.level, 4, hairline(), 4, self.ratio, None,
+                margins=(24, 18, 24, 24), gap=8,
             )
         )  # fmt: skip
-        scroll = QScrollArea()
-        scroll.setWidgetResizable(True)
-        scroll.setFrameShape(QFrame.Shape.NoFrame)
-        scroll.setWidget(inside)
-        scroll.viewport().setAutoFillBackground(False)
-        inside.setAutoFillBackground(False)
-        self._scroll = scroll
-        left = holder(column(words("Grade", "rail"), self.list, gap=6))
+        self._scroll = _scrolled(inside)
+        self._pages = QStackedWidget()
+        self._pages.addWidget(self._scroll)
+        self._pages.addWidget(_scrolled(self.yardsticks))
+        self.list.clicked.connect(lambda _: self._pages.setCurrentIndex(0))
+        against = button("Bands, verdicts and rates", "word")
+        against.setToolTip("What prices are held against: every grade's band, the sensitivity, the exchange rates")
+        against.clicked.connect(self.show_yardsticks)
+        self.list.setFixedHeight(_NAME_HEIGHT * self.list.count() + 8)
+        left = holder(column(words("Grade", "rail"), self.list, 6, row(against, None), None, gap=6))
         left.setFixedWidth(250)
-        self.setLayout(row(left, panel(column(scroll, margins=(1, 1, 1, 1))), margins=(20, 14, 20, 14), gap=20))
+        self.setLayout(row(left, panel(column(self._pages, margins=(1, 1, 1, 1))), margins=(20, 14, 20, 14), gap=20))
+        session.compared.connect(self._show_compared)
         session.units_changed.connect(self._show)
         session.theme.changed.connect(self._section.update)
         self.list.setCurrentRow(0)
 
+    def show_yardsticks(self) -> None:
+        """The page that says what prices are held against."""
+        self._pages.setCurrentIndex(1)
+
     def ask_for_levels(self) -> None:
-        """Fetches the levels set so far; they are shown once they are here."""
-        self._session.work.ask(self._session.door.levels, self._show_levels)
+        """Fetches what was set so far; it is shown once it is here."""
+        self._session.work.ask(self._session.door.yardsticks, self._show_held)
 
     def show_level(self, grade: str) -> None:
         """Brings a grade's market level into view; for no grade that of the one all others hang on."""
+        self._pages.setCurrentIndex(0)
         self.list.setCurrentRow(list(grades()).index(grade if grade in grades() else REFERENCE_GRADE))
         self._scroll.ensureWidgetVisible(self.level)
         self.level.per_tonne.setFocus()
 
-    def _show_levels(self, levels: tuple[Level, ...]) -> None:
-        self._levels = levels
-        self.level.show_levels(self._grade, levels, self._session.footing.as_of)
+    def _show_held(self, held: Yardsticks) -> None:
+        self._held = held
+        self._show_set()
+        self.yardsticks.show_sensitivity(held.sensitivity)
+
+    def _show_set(self) -> None:
+        today = self._session.footing.as_of
+        self.level.show_levels(self._grade, () if self._held is None else self._held.levels, today)
+        self.ratio.show_ratios(self._grade, () if self._held is None else self._held.ratios, today)
+
+    def _show_compared(self) -> None:
+        if self._session.comparison is not None:
+            self.yardsticks.show_comparison(self._session.comparison)
 
     def _set_level(self, typed: LevelTyped) -> None:
         door = self._session.door
-        self._session.work.ask(
+        self._edit(
             lambda: door.set_level(typed.grade, typed.per_tonne, typed.currency, typed.on, typed.source, typed.spread),
-            self._was_set,
+            self.level.begin_next,
         )
 
-    def _was_set(self, edit: Edit) -> None:
-        self.level.begin_next()
-        push(self._session, edit, self._refresh)
+    def _set_ratio(self, typed: RatioTyped) -> None:
+        door = self._session.door
+        self._edit(
+            lambda: door.set_ratio(typed.grade, typed.low, typed.high, typed.on, typed.source), self.ratio.begin_next
+        )
+
+    def _set_rate(self, typed: RateTyped) -> None:
+        door = self._session.door
+        self._edit(lambda: door.set_rate(typed.code, typed.euros, typed.on), self.yardsticks.begin_next)
+
+    def _choose_index(self, grade: str) -> None:
+        name, _ = QFileDialog.getOpenFileName(self, "Choose a price index", "", "Date and value (*.csv);;All files (*)")
+        if name:
+            self._edit(lambda: self._session.door.carry_forward(grade, Path(name)))
+
+    def _edit(self, job: Callable[[], Edit], done: Callable[[], None] = lambda: None) -> None:
+        """Lets the desk do it; it can be undone, and everything that rests on it is compared anew."""
+
+        def was_done(edit: Edit) -> None:
+            done()
+            push(self._session, edit, self._refresh)
+
+        self._session.work.ask(job, was_done)
 
     def _refresh(self) -> None:
         self.ask_for_levels()
@@ -152,7 +161,7 @@ class ReferencePlace(QWidget):
         grade = grades()[self._grade]
         self._code.setText(f"{grade.code} · {grade.name.says}")
         self._section.show_grade(grade.code)
-        self.level.show_levels(self._grade, self._levels, self._session.footing.as_of)
+        self._show_set()
         clear(self._facts)
         for label, facts in (
             ("Also called", grade.other_names), ("Pulp", (grade.pulp,)), ("Plies", (grade.plies,)),
@@ -189,6 +198,16 @@ class ReferencePlace(QWidget):
             self._facts.addWidget(widget, place, at, Qt.AlignmentFlag.AlignTop)
 
 
+def _scrolled(inside: QWidget) -> QScrollArea:
+    scroll = QScrollArea()
+    scroll.setWidgetResizable(True)
+    scroll.setFrameShape(QFrame.Shape.NoFrame)
+    scroll.setWidget(inside)
+    scroll.viewport().setAutoFillBackground(False)
+    inside.setAutoFillBackground(False)
+    return scroll
+
+
 def _calipers(grade: Grade, units: Units) -> str:
     each = [float(micrometres(points, CaliperUnit.POINT)) for points in grade.calipers_pt]
     shown = [figures.caliper(um, units).rpartition(" ")[0] for um in each]
@@ -209,50 +228,3 @@ def _ratio_words(code: str) -> tuple[str, str]:
         return "the level that the other grades are measured by, per weight", band.source
     low, high = (f"{float(end):.0%}".replace("%", " %") for end in (band.low, band.high))
     return f"{low} to {high} of the level of {REFERENCE_GRADE}, per weight", band.source
-
-
-class _GradeNames(QListWidget):
-    """Glyph, letters and full name of every grade."""
-
-    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.setProperty("kind", "rail")
-        self.setAccessibleName("Grade")
-        self.setFrameShape(QFrame.Shape.NoFrame)
-        self.setItemDelegate(_NameDelegate(theme, self))
-        for code, grade in grades().items():
-            item = QListWidgetItem(f"{code} {grade.name.says}", self)
-            item.setData(Qt.ItemDataRole.UserRole, (code, grade.name.says))
-            item.setSizeHint(QSize(200, 50))
-
-
-class _NameDelegate(QStyledItemDelegate):
-    def __init__(self, theme: Theme, parent: QWidget) -> None:
-        super().__init__(parent)
-        self._theme = theme
-
-    def paint(
-        self, painter: QPainter, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
-    ) -> None:
-        palette = self._theme.palette
-        code, name = index.data(Qt.ItemDataRole.UserRole)
-        box = QRectF(option.rect).adjusted(1, 2, -1, -2)
-        painter.save()
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        if option.state & QStyle.StateFlag.State_Selected:
-            painter.setBrush(QColor(palette.selected))
-            painter.setPen(QPen(QColor(palette.accent), 1.2))
-            painter.drawRoundedRect(box.adjusted(0.5, 0.5, -0.5, -0.5), 5, 5)
-        draw_plies(painter, code, QRectF(box.left() + 10, box.center().y() - 9, 32, 18))
-        font = QFont(option.font)
-        font.setWeight(QFont.Weight.DemiBold)
-        painter.setFont(font)
-        painter.setPen(QColor(palette.ink))
-        painter.drawText(QRectF(box.left() + 54, box.top() + 5, 180, 18), Qt.AlignmentFlag.AlignVCenter, code)
-        font.setWeight(QFont.Weight.Normal)
-        painter.setFont(font)
-        painter.setPen(QColor(palette.quiet))
-        room = QRectF(box.left() + 54, box.top() + 23, box.width() - 60, 18)
-        shown = painter.fontMetrics().elidedText(name, Qt.TextElideMode.ElideRight, int(room.width()))
-        painter.drawText(room, Qt.AlignmentFlag.AlignVCenter, shown)
-        painter.restore()
