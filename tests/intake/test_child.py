@@ -44,6 +44,19 @@ def sleeps(path: Path) -> None:
     time.sleep(60)
 
 
+def waits_its_turn(path: Path) -> str:
+    time.sleep(0.8)
+    return "done"
+
+
+def burns(path: Path) -> None:
+    while True:
+        try:
+            int("7")
+        except Exception:  # what a reader makes of a damaged file must not swallow the end of its time
+            continue
+
+
 def eats(path: Path) -> int:
     return len(bytearray(2_000_000_000))
 
@@ -103,6 +116,17 @@ def test_a_child_that_ends_takes_nothing_with_it(work):
 def test_the_deadline_ends_a_reading():
     with pytest.raises(Unreadable, match=r"^offer\.xlsx was not read within 0\.5 seconds and was stopped"):
         read_in_child(HERE, sleeps, timeout_s=0.5)
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="processor time is counted on other systems")
+def test_processor_time_ends_a_reading_long_before_the_clock_does(monkeypatch):
+    monkeypatch.setattr(child, "_PATIENCE", 1000)
+    with pytest.raises(Unreadable, match=r"^offer\.xlsx was not read within 1 seconds and was stopped"):
+        read_in_child(HERE, burns, timeout_s=1)
+
+
+def test_a_process_that_had_to_wait_for_its_turn_is_given_longer_by_the_clock():
+    assert read_in_child(HERE, waits_its_turn, timeout_s=0.5) == "done"
 
 
 @pytest.mark.skipif(not sys.platform.startswith("linux"), reason="the address space is bounded on Linux")

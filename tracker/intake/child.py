@@ -23,6 +23,9 @@ Result = TypeVar("Result")
 
 _START = "import json, sys; sys.path[:] = json.loads(sys.argv[1]); from tracker.intake.child_side import serve; serve()"
 _POLL_S = 0.05
+_PATIENCE = 4
+"""On a busy machine a process gets a fraction of the clock's time, and that is not the file's fault: where the system
+can count the processor's time, it alone ends a reading early; the clock gives it this many times as long."""
 _FRAME = struct.Struct("<cQ")
 
 
@@ -41,7 +44,7 @@ class ChildFailure(Exception):
 
 
 def deadline_s(path: Path) -> float:
-    """How long reading a file may take, in seconds: 5 for a small one, 3 more for each megabyte beyond the first.
+    """Processor time that reading a file may take, in seconds: 5 for a small one, 3 more a megabyte beyond the first.
 
     Several times what sound files need (measured on our own), so that only a file built to be slow meets it.
     """
@@ -64,9 +67,10 @@ def read_in_child(
 
     `work` is a module-level function (or functools.partial of one) and it and its result can be pickled. Inside it
     child_side.report(text) reaches `progress`, which is called in this thread, and child_side.allow(seconds) moves the
-    deadline. Raises Unreadable with one sentence when the file is unreadable, takes longer than `timeout_s` seconds
-    (deadline_s by default), takes more than `memory_mb` megabytes beyond the interpreter's own (enforced where the
-    system can), or ends the child; Cancelled when `cancelled` is set.
+    deadline. Raises Unreadable with one sentence when the file is unreadable, takes more than `timeout_s` seconds of
+    processor time (deadline_s by default) or a few times as many by the clock, takes more than `memory_mb` megabytes
+    beyond the interpreter's own (both enforced where the system can), or ends the child; Cancelled when `cancelled` is
+    set.
     """
     timeout_s = deadline_s(path) if timeout_s is None else timeout_s
     child = _spare.take() or _started()
@@ -75,7 +79,7 @@ def read_in_child(
     exchange = threading.Thread(target=_exchange, args=(child, task, frames), daemon=True)
     exchange.start()
     try:
-        kind, body = _outcome(frames, time.monotonic() + timeout_s, cancelled, progress)
+        kind, body = _outcome(frames, time.monotonic() + _PATIENCE * timeout_s, cancelled, progress)
     finally:
         child.kill()
         exchange.join()
@@ -173,7 +177,7 @@ def _outcome(
                 return b"T", b""
             continue
         if kind == b"A":
-            deadline = time.monotonic() + float(struct.unpack("<d", body)[0])
+            deadline = time.monotonic() + _PATIENCE * float(struct.unpack("<d", body)[0])
         elif kind != b"P":
             return kind, body
         elif progress is not None:

@@ -1,14 +1,16 @@
 """The inside of the child process that child.read_in_child starts: limits first, then the work, then one last frame.
 
 A frame is one letter, a length and a body: P progress, A allowed seconds more, R the pickled result, U an Unreadable
-(sentence and cause), M out of memory, E any other failure with its traceback.
+(sentence and cause), M out of memory, T out of processor time, E any other failure with its traceback.
 """
 
 import contextlib
 import gc
 import importlib
+import math
 import os
 import pickle
+import signal
 import struct
 import sys
 import time
@@ -23,6 +25,10 @@ _FRAME = struct.Struct("<cQ")
 _out: BinaryIO | None = None
 
 
+class _OutOfTime(BaseException):
+    """The processor time allowed is used up. Not an Exception, so that no reader takes it for a damaged file."""
+
+
 def report(text: str) -> None:
     """Tell the parent how far the work is; does nothing outside a child."""
     if _out is not None:
@@ -35,7 +41,7 @@ def allow(seconds: float) -> None:
     Does nothing outside a child.
     """
     if _out is not None:
-        _limit_time(seconds + time.process_time())
+        _limit_time(seconds)
         _send(_out, b"A", struct.pack("<d", seconds))
 
 
@@ -59,8 +65,11 @@ def serve() -> NoReturn:
         kind, body = b"U", pickle.dumps((str(error), cause))
     except MemoryError:
         kind, body = b"M", b""
+    except _OutOfTime:
+        kind, body = b"T", b""
     except Exception:  # our own mistake: it must not pass for the file's, so the traceback goes along
         kind, body = b"E", traceback.format_exc().encode("utf-8", "replace")
+    _stop_counting()
     _send(_out, kind, body)
     os._exit(0)  # the result is out; taking down what a big file built would only cost time
 
@@ -91,8 +100,20 @@ def _limit_memory(memory_mb: int) -> None:
 
 
 def _limit_time(seconds: float) -> None:
-    """Bound processor time where the system can, a little above the parent's deadline, should the parent be gone."""
-    _limit("RLIMIT_CPU", int(seconds) + 5)
+    """Bound processor time from now on where the system can count it; elsewhere the parent's clock alone holds."""
+    if hasattr(signal, "SIGXCPU"):
+        signal.signal(signal.SIGXCPU, _out_of_time)
+        _limit("RLIMIT_CPU", math.ceil(time.process_time() + seconds))
+
+
+def _stop_counting() -> None:
+    if hasattr(signal, "SIGXCPU"):
+        signal.signal(signal.SIGXCPU, signal.SIG_IGN)
+
+
+def _out_of_time(*_: object) -> NoReturn:
+    _stop_counting()  # it would come again every second
+    raise _OutOfTime
 
 
 def _limit(what: str, bound: int) -> None:
