@@ -124,7 +124,7 @@ def test_an_unreadable_file_is_told_and_the_others_are_still_read(
     assert [file["file"] for file in told] == ["broken.xlsx", "plain.csv", "gone.csv"]
     assert told[0]["unreadable"]
     assert told[1]["unreadable"] is None
-    assert told[2]["unreadable"].startswith("gone.csv can't be read: there is no such file")
+    assert told[2]["unreadable"].startswith("gone.csv is not there; check the name")
     assert len(tracker("quotes", "--json", "--as-of", "2026-11-25").document["offers"]) == 3
 
 

@@ -221,7 +221,7 @@ def test_an_unreadable_file_says_why_and_is_not_stored(desk: Desk, sheet: Sheet)
 def test_a_file_that_is_not_there_is_said(desk: Desk, tmp_path: Path) -> None:
     told = take_in.read(desk, tmp_path / "gone.xlsx").reading.unreadable
     assert told is not None
-    assert told.startswith("gone.xlsx can't be read: there is no such file")
+    assert told.startswith("gone.xlsx is not there; check the name")
 
 
 def test_a_file_not_known_by_its_number_is_said(desk: Desk) -> None:

@@ -76,11 +76,14 @@ class Answered:
 def read(desk: Desk | None, path: Path, answers: Answers | None = None, manner: Manner | None = None) -> TakenIn:
     """Reads one file and stores nothing. Without a desk no database is looked at. Never raises for a bad file:
     `reading.unreadable` then says why. Trouble only when it was cancelled."""
+    from tracker.intake.content import content_of
+    from tracker.intake.grid import Unreadable
+
     given = answers or Answers()
     try:
-        content = path.read_bytes()
-    except OSError as problem:
-        return TakenIn(_unreadable(path, problem), b"", given)
+        content = content_of(path)
+    except Unreadable as problem:
+        return TakenIn(Reading(path.name, "", str(problem)), b"", given)
     return _understand(desk, path, content, given, manner or Manner())
 
 
@@ -274,9 +277,3 @@ def _imported_on(desk: Desk, sha256: str) -> date | None:
 
     with desk.store.reading() as connection:
         return files.imported_on(connection, sha256)
-
-
-def _unreadable(path: Path, problem: OSError) -> Reading:
-    reason = "there is no such file" if isinstance(problem, FileNotFoundError) else (problem.strerror or str(problem))
-    sentence = f"{path.name} can't be read: {reason.lower() if reason.isupper() else reason}. Check its name and place."
-    return Reading(file=path.name, sha256=hashlib.sha256(b"").hexdigest(), unreadable=sentence)

@@ -9,6 +9,7 @@ from pathlib import Path
 
 from tracker.intake.child import Flag, read_in_child
 from tracker.intake.child_side import allow
+from tracker.intake.content import content_of
 from tracker.intake.grid import Unreadable, Workbook
 from tracker.trade.offer import Answers, PassedOver, Reading
 
@@ -89,7 +90,8 @@ def _unreadable(path: Path, why: str) -> Reading:
 
 
 def _digest(path: Path) -> str:
+    """'' for what is no file, or too large to be a price sheet: nobody waits for the hash of that."""
     try:
-        return sha256(path.read_bytes()).hexdigest()
-    except OSError:
+        return sha256(content_of(path)).hexdigest()
+    except Unreadable:
         return ""

@@ -5,13 +5,12 @@ import zipfile
 from collections.abc import Callable
 from pathlib import Path
 
+from tracker.intake.content import content_of
 from tracker.intake.files.cells import MOST_CELLS, TooManyCells
 from tracker.intake.files.markup import Forbidden
 from tracker.intake.files.package import Locked, Package, TooLarge
 from tracker.intake.files.sniff import Kind, Wrong, kind_of, kind_of_package
 from tracker.intake.grid import Grid, Unreadable, Workbook
-
-LARGEST_FILE = 150_000_000
 
 
 def open_workbook(path: Path) -> Workbook:
@@ -22,7 +21,7 @@ def open_workbook(path: Path) -> Workbook:
     """
     name = path.name
     try:
-        content = _checked(path)
+        content = content_of(path)
         kind, grids = _read(path, content)
     except Unreadable:
         raise
@@ -60,26 +59,6 @@ def damaged(name: str) -> str:
 
 def locked(name: str) -> str:
     return f"{name} is protected by a password; save a copy without the password and import that."
-
-
-def _checked(path: Path) -> bytes:
-    name = path.name
-    try:
-        size = path.stat().st_size
-        if path.is_dir():
-            raise Unreadable(f"{name} is a folder; choose the price sheets inside it.")
-        if size > LARGEST_FILE:
-            raise Unreadable(
-                f"{name} is {size / 1_000_000:,.0f} MB, more than the {LARGEST_FILE // 1_000_000} MB that are read; "
-                "save the price list alone in a file of its own."
-            )
-        return path.read_bytes()
-    except FileNotFoundError as error:
-        raise Unreadable(f"{name} is not there; check the name and the folder.") from error
-    except OSError as error:
-        raise Unreadable(
-            f"{name} could not be opened ({error.strerror}); close it elsewhere or check that you may read it."
-        ) from error
 
 
 def _read(path: Path, content: bytes) -> tuple[str, tuple[Grid, ...]]:
