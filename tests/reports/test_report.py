@@ -104,3 +104,9 @@ def test_text_that_starts_a_formula_gets_an_apostrophe(text: str) -> None:
 
 def test_plain_text_is_left_alone() -> None:
     assert spreadsheet_text("SBS C1S 18pt") == "SBS C1S 18pt"
+
+
+def test_a_price_that_rests_on_an_estimate_is_a_range():
+    assert replace(ROW, price=45.9, between=(43.1, 48.2)).price_words == "43.10–48.20*"
+    assert replace(ROW, price=45.876).price_words == "45.88"
+    assert replace(ROW, price=None).price_words == "–"

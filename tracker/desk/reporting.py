@@ -160,6 +160,7 @@ def _row(comparison: Comparison, index: int) -> OfferRow:
         source=", ".join(
             part for part in (snapshot.files[snapshot.file[index]], snapshot.sheet[index], snapshot.cell[index]) if part
         ),
+        between=comparison.range_of(index),
     )
 
 

@@ -18,12 +18,15 @@ class Mark(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class OfferRow:
-    """One offer. `price` is in the report's unit, None unknown; `of_expected` is price over expected."""
+    """One offer. `order` is the order size it holds for, `decided` what was decided about the board. `price` is in the report's unit, None unknown; `of_expected` is price over expected. `between`: from
+    where to where the price may lie when it rests on an estimated weight."""
 
     mark: Mark
     vendor: str
     board: str
+    decided: str
     caliper_pt: float | None
+    order: str
     weight: str
     weight_estimated: bool
     as_quoted: str
@@ -32,6 +35,15 @@ class OfferRow:
     lead_time: str
     valid_until: date | None
     source: str
+    between: tuple[float, float] | None = None
+
+    @property
+    def price_words(self) -> str:
+        """'45.88', '43.10–48.20*' where it rests on an estimate, a dash where it is not known."""
+        if self.between is not None:
+            low, high = self.between
+            return f"{low:,.2f}–{high:,.2f}*"
+        return "–" if self.price is None else f"{self.price:,.2f}"
 
 
 @dataclass(frozen=True, slots=True)

@@ -140,7 +140,7 @@ def _offer_table(rows: tuple[OfferRow, ...], unit: str) -> Any:
                 _text("–" if row.caliper_pt is None else f"{row.caliper_pt:.1f}".removesuffix(".0") + " pt", right),
                 _text(row.weight + ("*" if row.weight_estimated else ""), right),
                 _text(row.as_quoted, right),
-                _text("–" if row.price is None else f"{row.price:,.2f}", right),
+                _text(row.price_words, right),
                 _text("–" if row.of_expected is None else f"{100 * row.of_expected:.0f} %", right),
                 _text(row.lead_time, left),
                 _text("–" if row.valid_until is None else _day(row.valid_until), left),

@@ -7,7 +7,8 @@ from typing import Any
 from tracker.reports.content import CARE, CONFIDENCE, ESTIMATE, ReportContent
 
 _OFFER_HEADINGS = (
-    "Grade", "Verdict", "Vendor", "Board", "Caliper, pt", "Basis weight", "As quoted", "{unit}", "Of expected, %",
+    "Grade", "Verdict", "Vendor", "Board", "Decided", "Caliper, pt", "Order", "Basis weight", "As quoted", "{unit}",
+    "from, if the weight is estimated", "to", "Of expected, %",
     "Lead time", "Valid until", "Source",
 )  # fmt: skip
 _UNUSUAL_HEADINGS = ("Grade", "Verdict", "Offer", "Reasons")
@@ -36,10 +37,13 @@ def _offers(content: ReportContent) -> list[list[object]]:
             row.mark.value,
             row.vendor,
             row.board,
+            row.decided,
             row.caliper_pt,
+            row.order,
             row.weight + (" *" if row.weight_estimated else ""),
             row.as_quoted,
             None if row.price is None else round(row.price, 2),
+            *((None, None) if row.between is None else (round(end, 2) for end in row.between)),
             None if row.of_expected is None else round(100 * row.of_expected, 1),
             row.lead_time,
             row.valid_until,
