@@ -240,3 +240,10 @@ def test_the_sensitivity_is_set_and_chosen_for_once(tracker: Tracker, filed: Pat
     assert tracker("level", "--json").document["sensitivity"] == "sure"
     assert tracker("quotes", "--sensitivity", "curious", "--json").status == Status.DONE
     assert tracker("quotes", "--sensitivity", "brave").status == Status.WRONG_USE
+
+
+def test_an_order_that_no_bracket_holds_is_said(tracker: Tracker, filed: Path) -> None:
+    ended = tracker("quotes", "--as-of", "2026-11-25", "--order-kg", "1000", "--json")
+    assert (ended.status, ended.document["offers"]) == (Status.DONE, [])
+    assert ended.err.startswith("2 of the current boards are not offered for an order of 1,000 kg")
+    assert tracker("quotes", "--as-of", "2026-11-25", "--order-kg", "10000", "--delivered", "--json").err == ""

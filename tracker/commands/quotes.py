@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import sys
 from collections.abc import Iterable, Sequence
 from decimal import Decimal
 from pathlib import Path
@@ -17,7 +18,7 @@ from tracker.desk.comparison import ChosenFooting, Comparison
 from tracker.desk.export import flat, write_csv, write_xlsx
 from tracker.desk.offers_json import offer_objects
 from tracker.desk.opening import desk_on
-from tracker.desk.quotes import compare, load_snapshot
+from tracker.desk.quotes import boards_without_a_bracket, compare, load_snapshot
 from tracker.desk.sensitivity import Sensitivity
 from tracker.trade.grades import grades
 from tracker.trade.quantities import CaliperUnit, micrometres
@@ -38,6 +39,9 @@ def describe(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument(
         "--currency", metavar="CODE", type=values.currency, default="USD", help="bring all prices to it (USD)"
+    )
+    parser.add_argument(
+        "--delivered", action="store_true", help="compare with charges to your dock, where they are known"
     )
     parser.add_argument(
         "--measured-weight", action="store_true", help="at the basis weight samples measured, where that is known"
@@ -73,6 +77,7 @@ def run(options: argparse.Namespace) -> Status:
         footing = ChosenFooting(
             as_of,
             options.currency,
+            delivered=options.delivered,
             order_kg=order_kg,
             current_only=not options.all,
             measured_weight=options.measured_weight,
@@ -84,6 +89,13 @@ def run(options: argparse.Namespace) -> Status:
         comparison = compare(desk, load_snapshot(desk), footing)
     finally:
         desk.close()
+    left_out = 0 if order_kg is None else boards_without_a_bracket(comparison)
+    if left_out:
+        print(
+            f"{left_out} of the current boards are not offered for an order of {order_kg:,.0f} kg: no order size quoted"
+            " for them holds it.",
+            file=sys.stderr,
+        )
     offers = offer_objects(comparison, _wanted(comparison, options))
     if options.json:
         document = {"as_of": as_of.isoformat(), "currency": footing.currency, "offers": offers}

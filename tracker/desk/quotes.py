@@ -87,6 +87,25 @@ def bracket_fits(snapshot: Snapshot, order_kg: float | None) -> Flags:
     return fits
 
 
+def boards_without_a_bracket(comparison: Comparison) -> int:
+    """How many boards are on offer on the day, but in no order size that holds the order asked for."""
+    snapshot = comparison.snapshot
+
+    def boards(where: Flags) -> set[tuple[int, str, float, int]]:
+        return {
+            (
+                int(snapshot.vendor[row]),
+                snapshot.product[row],
+                float(np.nan_to_num(snapshot.caliper_um[row])),
+                int(snapshot.grade[row]),
+            )
+            for row in np.flatnonzero(where)
+        }
+
+    fits = bracket_fits(snapshot, comparison.footing.order_kg)
+    return len(boards(comparison.current & ~fits) - boards(comparison.current & fits))
+
+
 def is_delivered_figure(snapshot: Snapshot) -> Flags:
     """A figure with all charges to the buyer's dock is known."""
     known: Flags = np.isfinite(snapshot.delivered_per_tonne) | np.isfinite(snapshot.delivered_per_msf)

@@ -67,7 +67,7 @@ def reasons(offer: int, offers: Offers, bands: Bands, verdicts: Verdicts, wordin
     history = history_of(offers, offer)
     if history is not None:
         said.append(_of_history(history, offer, offers, wording))
-    said.extend(_cautions(offer, offers))
+    said.extend(_of_delivery(offer, offers, verdicts))
     return said
 
 
@@ -189,12 +189,13 @@ def _of_history(history: History, offer: int, offers: Offers, wording: Wording) 
     return f"{own}; over the same time {grade} of other vendors is {move}."
 
 
-def _cautions(offer: int, offers: Offers) -> Iterator[str]:
+def _of_delivery(offer: int, offers: Offers, verdicts: Verdicts) -> Iterator[str]:
+    """Delivered and undelivered prices were compared: told where one is called out of line, or most are unlike it."""
     same = offers.judged & (offers.grade == offers.grade[offer])
-    unlike = int((same & (offers.delivered != offers.delivered[offer])).sum())
-    if unlike * 2 > int(same.sum()):
+    unlike, count = int((same & (offers.delivered != offers.delivered[offer])).sum()), int(same.sum())
+    if unlike and (verdicts.out_of_line[offer] or unlike * 2 > count):
         here, there = ("delivered", "without freight") if offers.delivered[offer] else ("without freight", "delivered")
-        yield f"This price is {here}, while {unlike} of the grade's {int(same.sum())} offers are {there}."
+        yield f"This price is {here}, while {unlike} of the grade's {count} offers are {there}."
 
 
 def _beside(share: float) -> str:

@@ -49,6 +49,7 @@ class QuotesPlace(QWidget):
         self.rail.grade_chosen.connect(self._choose_grade)
         self.filters.changed.connect(self._narrow)
         self.picture.picked.connect(session.select_offer)
+        self.picture.plot.entered.connect(self.sheet_wanted)
         self.table.picked.connect(session.select_offer)
         self.table.entered_row.connect(self.sheet_wanted)
         self.reasons.sheet_wanted.connect(self.sheet_wanted)

@@ -40,9 +40,11 @@ class _Axis(pg.AxisItem):
 
 
 class Plot(pg.PlotWidget):
-    """Draws a Drawing. `picked` carries the offer clicked or gone to by key; `say` gives the words of its card."""
+    """Draws a Drawing. `picked` carries the offer clicked or gone to by key, `entered` the one clicked twice; `say`
+    gives the words of its card."""
 
     picked = Signal(int)
+    entered = Signal(int)
 
     def __init__(self, theme: Theme, say: Callable[[int], str], parent: QWidget | None = None) -> None:
         self._axes = {"left": _Axis("left"), "bottom": _Axis("bottom")}
@@ -239,8 +241,11 @@ class Plot(pg.PlotWidget):
                 self.picked.emit(int(self.drawing.rows[place]))
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
-        if self.nearest(event.position()) < 0:
+        place = self.nearest(event.position())
+        if place < 0 or self.drawing is None:
             self.fit()
+        else:
+            self.entered.emit(int(self.drawing.rows[place]))
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         super().mouseMoveEvent(event)
