@@ -1,5 +1,6 @@
 """The report as its reader meets it: read back out of the files it is written to."""
 
+import re
 from dataclasses import replace
 from datetime import date
 from pathlib import Path
@@ -18,7 +19,9 @@ ROW = OfferRow(
     mark=Mark.ABOVE,
     vendor="Tolmere Board",
     board="=HYPERLINK(1)",
+    decided="approved for rice",
     caliper_pt=18.0,
+    order="from 20 t",
     weight="74 lb/MSF",
     weight_estimated=True,
     as_quoted="$1,240 /ST",
@@ -57,9 +60,9 @@ def test_workbook_keeps_text_that_looks_like_a_formula_as_text(tmp_path: Path) -
     sheet = openpyxl.load_workbook(tmp_path / "report.xlsx")["Offers"]
     assert sheet["D2"].value == "=HYPERLINK(1)"
     assert sheet["D2"].data_type == "s"
-    assert sheet["H1"].value == "USD per tonne"
-    assert sheet["H2"].value == 1366.87
-    assert sheet["F2"].value == "74 lb/MSF *"
+    assert sheet["J1"].value == "USD per tonne"
+    assert sheet["J2"].value == 1366.87
+    assert sheet["H2"].value == "74 lb/MSF *"
 
 
 def test_workbook_takes_a_board_name_with_control_characters(tmp_path: Path) -> None:
@@ -68,11 +71,17 @@ def test_workbook_takes_a_board_name_with_control_characters(tmp_path: Path) -> 
     assert openpyxl.load_workbook(tmp_path / "report.xlsx")["Offers"]["D2"].value == "CRB  C1S"
 
 
-def test_pdf_is_written_with_a_page_for_each_part(tmp_path: Path) -> None:
-    write_pdf(CONTENT, tmp_path / "report.pdf")
-    written = (tmp_path / "report.pdf").read_bytes()
-    assert written.startswith(b"%PDF-")
-    assert b"/Count 3" in written  # what stands out, the grade, the samples
+def test_pdf_runs_on_instead_of_beginning_a_page_for_each_part(tmp_path: Path) -> None:
+    write_pdf(CONTENT, tmp_path / "short.pdf")
+    many = replace(CONTENT.grades[0], rows=(ROW,) * 200)
+    write_pdf(replace(CONTENT, grades=(many,)), tmp_path / "long.pdf")
+    assert pages(tmp_path / "short.pdf") < 3  # what stands out, a grade and the samples
+    assert pages(tmp_path / "long.pdf") > 5
+
+
+def pages(path: Path) -> int:
+    (count,) = re.findall(rb"/Count (\d+)", path.read_bytes())
+    return int(count)
 
 
 def test_pdf_without_anything_to_say_still_opens(tmp_path: Path) -> None:
@@ -93,6 +102,7 @@ def test_picture_draws_only_offers_that_have_a_place() -> None:
 
     drawing = spread_picture(replace(CONTENT.grades[0], band_points=()), "USD per tonne", 400, 200)
     assert sum(isinstance(shape, Polygon) for shape in drawing.contents) == 1
+    assert "Tolmere Board" in {getattr(shape, "text", None) for shape in drawing.contents}
     assert spread_picture(replace(CONTENT.grades[0], rows=(CONTENT.grades[0].rows[1],)), "USD", 400, 200) is None
 
 

@@ -177,4 +177,5 @@ def _grouped(units: int, scale: int) -> str:
     if not scale:
         return f"{units:,}"
     whole, rest = divmod(units, 10**scale)
-    return f"{whole:,}.{rest:0{scale}d}"
+    # Money has no single decimal: 57.5 is written 57.50.
+    return f"{whole:,}.{f'{rest:0{scale}d}':0<2}"

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from tracker.desk.comparison import ChosenFooting, Comparison
+from tracker.desk.comparison import ChosenFooting, Comparison, Per
 from tracker.desk.explanation import offer_reasons
 from tracker.desk.questions import open_questions
 from tracker.desk.quotes import compare, load_snapshot
@@ -59,8 +59,8 @@ def leave_papers(desk: Desk, folder: Path) -> tuple[Path, ...]:
 
 
 def report_content(desk: Desk, footing: ChosenFooting | None = None, grade: str | None = None) -> ReportContent:
-    """Everything the report says, for all grades or one; the footing is USD per tonne today if none is given."""
-    footing = footing or ChosenFooting(desk.today)
+    """Everything the report says, for all grades or one; without a footing, the one that the window opens on."""
+    footing = footing or ChosenFooting(desk.today, per=Per.MSF, delivered=True)
     comparison = compare(desk, load_snapshot(desk), footing)
     wanted = [code for code in comparison.snapshot.grades if grade in (None, code)]
     return ReportContent(
@@ -148,7 +148,9 @@ def _row(comparison: Comparison, index: int) -> OfferRow:
     return OfferRow(
         mark=mark_of(comparison, index),
         vendor=_vendor(comparison, index),
-        board=_board(comparison, index),
+        board=snapshot.product[index] or snapshot.grades[snapshot.grade[index]],
+        decided=_decided(comparison, index),
+        order=_order(snapshot.from_kg[index], snapshot.below_kg[index]),
         caliper_pt=float(caliper) / float(UM_PER_POINT) if np.isfinite(caliper) else None,
         weight=_weight(snapshot.grammage_gsm[index]),
         weight_estimated=bool(snapshot.estimated[index]),
@@ -164,11 +166,18 @@ def _row(comparison: Comparison, index: int) -> OfferRow:
     )
 
 
-def _board(comparison: Comparison, index: int) -> str:
-    """The board's name, with what was decided about it last."""
+def _decided(comparison: Comparison, index: int) -> str:
+    """What was decided about the board last."""
     decided = comparison.board_verdicts.get(index)
-    name = comparison.snapshot.product[index]
-    return f"{name} ({verdict_words(decided[0])})" if decided else name
+    return verdict_words(decided[0]) if decided else ""
+
+
+def _order(from_kg: float, below_kg: float) -> str:
+    """The order size an offer holds for, in tonnes."""
+    low, high = f"{from_kg / 1000:.3g}", f"{below_kg / 1000:.3g}"
+    if np.isnan(from_kg):
+        return "any" if np.isnan(below_kg) else f"below {high} t"
+    return f"from {low} t" if np.isnan(below_kg) else f"{low}–{high} t"
 
 
 def _vendor(comparison: Comparison, index: int) -> str:
@@ -187,7 +196,8 @@ def _lead_time(low: float, high: float) -> str:
         return "–"
     if high == 0:
         return "stock"
-    return f"{low:.0f} days" if low == high else f"{low:.0f}–{high:.0f} days"
+    unit, size = ("wk", 7) if low % 7 == high % 7 == 0 else ("days", 1)
+    return f"{low / size:.0f} {unit}" if low == high else f"{low / size:.0f}–{high / size:.0f} {unit}"
 
 
 def _unusual(comparison: Comparison, index: int) -> Unusual:

@@ -18,8 +18,11 @@ class Mark(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class OfferRow:
-    """One offer. `order` is the order size it holds for, `decided` what was decided about the board. `price` is in the report's unit, None unknown; `of_expected` is price over expected. `between`: from
-    where to where the price may lie when it rests on an estimated weight."""
+    """One offer. `decided` is what was decided about the board, `order` the order size the price holds for.
+
+    `price` is in the report's unit, None unknown; `of_expected` is price over expected. `between`: from where to where
+    the price may lie when it rests on an estimated weight.
+    """
 
     mark: Mark
     vendor: str

@@ -19,8 +19,8 @@ from tracker.reports.ink import BOLD, COLOUR_OF, INK, QUIET, REGULAR, RIBBON, re
 from tracker.reports.spread_picture import mark_shapes, spread_picture
 
 _MARGIN = 40.0
-_PICTURE_HEIGHT = 190.0
-_OFFER_WIDTHS = (14, 120, 170, 46, 78, 90, 62, 52, 66, 62)  # points; 760 between the margins of A4 lying
+_PICTURE_HEIGHT = 150.0
+_OFFER_WIDTHS = (14, 108, 140, 44, 66, 66, 84, 78, 50, 52, 58)  # points; 760 between the margins of A4 lying
 
 
 def write_pdf(content: ReportContent, path: Path) -> None:
@@ -99,21 +99,33 @@ def _standing_out(content: ReportContent) -> list[Any]:
 
 
 def _grade(section: GradeSection, unit: str, width: float) -> list[Any]:
-    from reportlab.platypus import PageBreak
+    from reportlab.platypus import KeepTogether
 
-    story: list[Any] = [
-        PageBreak(),
-        _text(f"{section.code}  {section.name}", _style(12, bold=True)),
+    opening = [
+        _text(f"{section.code}  {section.name}", _style(12, bold=True, before=16)),
         _text(section.band, _style(8.5, QUIET)),
+        *(_text(caution, _style(7.5, QUIET)) for caution in section.cautions),
     ]
     picture = spread_picture(section, unit, width, _PICTURE_HEIGHT)
     if picture is not None:
-        story.append(picture)
-    story += [_text(caution, _style(7.5, QUIET)) for caution in section.cautions]
-    story.append(_offer_table(section.rows, unit))
+        opening += [picture, _legend()]
+    story: list[Any] = [KeepTogether(opening), _offer_table(section.rows, unit)]
     if any(row.weight_estimated for row in section.rows):
         story.append(_text(ESTIMATE, _style(7, QUIET, before=3)))
     return story
+
+
+def _legend() -> Any:
+    """What each mark means, in a line under the picture."""
+    from reportlab.graphics.shapes import Drawing, String
+
+    drawing, x = Drawing(760, 12), 46.0
+    for mark in Mark:
+        for shape in mark_shapes(mark, x, 6, 3.0):
+            drawing.add(shape)
+        drawing.add(String(x + 7, 3.5, mark.value, fontName=REGULAR, fontSize=6.5, fillColor=QUIET))
+        x += 22 + 3.7 * len(mark.value)
+    return drawing
 
 
 def _offer_table(rows: tuple[OfferRow, ...], unit: str) -> Any:
@@ -122,6 +134,7 @@ def _offer_table(rows: tuple[OfferRow, ...], unit: str) -> Any:
         "Vendor",
         "Board",
         "Caliper",
+        "Order",
         "Weight",
         "As quoted",
         unit,
@@ -130,14 +143,15 @@ def _offer_table(rows: tuple[OfferRow, ...], unit: str) -> Any:
         "Valid until",
     )
     left, right = _style(7), _style(7, align=2)
-    body = [[_text(heading, _style(7, QUIET, align=2 if 3 <= n <= 7 else 0)) for n, heading in enumerate(headings)]]
+    body = [[_text(heading, _style(7, QUIET, align=2 if 3 <= n <= 8 else 0)) for n, heading in enumerate(headings)]]
     for row in rows:
         body.append(
             [
                 _mark(row.mark),
                 _text(row.vendor, left),
-                _text(row.board, left),
+                _text(f"{row.board} ({row.decided})" if row.decided else row.board, left),
                 _text("–" if row.caliper_pt is None else f"{row.caliper_pt:.1f}".removesuffix(".0") + " pt", right),
+                _text(row.order, right),
                 _text(row.weight + ("*" if row.weight_estimated else ""), right),
                 _text(row.as_quoted, right),
                 _text(row.price_words, right),
@@ -159,9 +173,7 @@ def _mark(mark: Mark) -> Any:
 
 
 def _owed(samples: tuple[SampleRow, ...]) -> list[Any]:
-    from reportlab.platypus import PageBreak
-
-    story: list[Any] = [PageBreak(), _text("Samples owed", _style(12, bold=True))]
+    story: list[Any] = [_text("Samples owed", _style(12, bold=True, before=16))]
     if not samples:
         return [*story, _text("No sample is outstanding.", _style(9))]
     headings = ("Number", "Vendor", "Board", "Requested", "Promised", "Waiting", "Overdue", "State")

@@ -4,10 +4,11 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any
 
-from tracker.reports.content import GradeSection, Mark
-from tracker.reports.ink import COLOUR_OF, INK, QUIET, REGULAR, RIBBON
+from tracker.reports.content import GradeSection, Mark, OfferRow
+from tracker.reports.ink import BOLD, COLOUR_OF, INK, QUIET, REGULAR, RIBBON
 
 _LEFT, _BOTTOM, _TOP, _RIGHT = 46.0, 30.0, 12.0, 10.0
+_NAMED = (Mark.ABOVE, Mark.BELOW, Mark.SLIP)
 Scale = Callable[[float], float]
 
 
@@ -36,6 +37,8 @@ def spread_picture(section: GradeSection, unit: str, width: float, height: float
     for row in section.rows:
         if row.price is not None and row.caliper_pt is not None:
             _draw_mark(drawing, row.mark, x(row.caliper_pt), y(row.price))
+            if row.mark in _NAMED:
+                drawing.add(_name(row, x(row.caliper_pt), y(row.price), width))
     return drawing
 
 
@@ -63,6 +66,15 @@ def _draw_axes(drawing: Any, window: _Window, x: Scale, y: Scale, unit: str) -> 
     for caliper in _round_steps(window.left, window.right, 7):
         drawing.add(_label(f"{caliper:g} pt", x(caliper), _BOTTOM - 13, "middle"))
     drawing.add(String(0, drawing.height - 7, unit, fontName=REGULAR, fontSize=6.5, fillColor=QUIET))
+
+
+def _name(row: OfferRow, x: float, y: float, width: float) -> Any:
+    """Who stands out, on the side of the mark where there is room."""
+    from reportlab.graphics.shapes import String
+
+    place, anchor = (x + 7, "start") if x < width * 0.7 else (x - 7, "end")
+    colour = COLOUR_OF[row.mark]
+    return String(place, y - 2.3, row.vendor, fontName=BOLD, fontSize=6.5, fillColor=colour, textAnchor=anchor)
 
 
 def _label(text: str, x: float, y: float, anchor: str) -> Any:

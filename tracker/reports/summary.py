@@ -33,9 +33,13 @@ def _sample_lines(samples: tuple[SampleRow, ...]) -> list[str]:
         return ["No sample is outstanding.", ""]
     lines = [f"{len(samples)} samples are outstanding:"]
     for sample in samples:
-        late = f", {sample.overdue_days} days overdue" if sample.overdue_days and sample.overdue_days > 0 else ""
-        lines.append(f"  {sample.number}  {sample.vendor}, {sample.board}: {sample.waiting_days} days waiting{late}")
+        late = f", {_days(sample.overdue_days)} overdue" if sample.overdue_days and sample.overdue_days > 0 else ""
+        lines.append(f"  {sample.number}  {sample.vendor}, {sample.board}: {_days(sample.waiting_days)} waiting{late}")
     return [*lines, ""]
+
+
+def _days(count: int) -> str:
+    return f"{count} day" if count == 1 else f"{count} days"
 
 
 def _question_lines(questions: tuple[str, ...]) -> list[str]:
