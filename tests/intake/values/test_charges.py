@@ -147,6 +147,8 @@ def test_firms(text, name):
         "Carton Board",
         "US$ per short ton",
         "Carton board price matrix 2026-2",
+        "EINZELPREIS (€/1000 KG)",
+        "EUR/100 KG",
     ],
 )
 def test_titles_that_are_no_firm(text):

@@ -1,10 +1,12 @@
 """What whole notes and title blocks say."""
 
+from datetime import date
 from decimal import Decimal
 
 import pytest
 
 from tracker.intake.values.basis import ton_definition
+from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.statements import (
     Remark,
     SaysBasis,
@@ -16,6 +18,7 @@ from tracker.intake.values.statements import (
     says,
     statements,
 )
+from tracker.intake.values.validity import Validity
 from tracker.trade.basis import Basis
 from tracker.trade.quantities import MassUnit, WeightUnit
 
@@ -113,3 +116,30 @@ def test_what_kind_of_text_it_is(text, remarks):
 def test_a_basis_without_a_word_for_price(text, expected):
     said = [one.basis.basis for one in statements(text) if isinstance(one, SaysBasis)]
     assert set(said) == expected
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "In 2025 we delivered 48,000 tons of board worldwide.",
+        "Free delivery from 10 t.",
+        "Ab 5 t frei Haus",
+        "Delivered free for orders over 20,000 lb",
+    ],
+)
+def test_delivery_of_some_orders_leaves_it_open_for_the_prices(text):
+    assert [said.delivered for said in statements(text) if isinstance(said, Delivery)] == [None]
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["Prices delivered, minimum order 10,000 lb", "USD per ton of 2,000 lb, delivered", "€/1000 kg frei Haus"],
+)
+def test_a_unit_or_a_minimum_beside_delivery_is_no_condition(text):
+    assert [said.delivered for said in statements(text) if isinstance(said, Delivery)] == [True]
+
+
+def test_until_when_an_earlier_list_held_is_no_validity_of_this_one():
+    assert not any(isinstance(said, Validity) for said in statements("Previous list was valid until 31 March 2026."))
+    (said,) = [s for s in statements("Replaces previous list. Valid until 30 June 2026.") if isinstance(s, Validity)]
+    assert said.last_day() == date(2026, 6, 30)

@@ -12,6 +12,7 @@ from tracker.intake.words.phrases import Found
 # What parts a name from what follows it on the same line.
 _BREAK = re.compile(r"\s[-–—|•·]\s|[|•;\n]|,(?!\s*(?:Inc|LLC|Ltd|L\.?L\.?C|S\.?A|S\.?L|GmbH|AB|Co|Corp)\b)|:\s|\s{3,}")
 _LONGEST = 60
+_BEFORE_KILOGRAM = frozenset("0123456789/")
 
 
 @lru_cache(maxsize=4096)
@@ -46,7 +47,9 @@ def _is_board(head: str) -> bool:
 
 
 def _written_as_form(head: str, match: Found[str]) -> bool:
-    """'Co', 'AB' and 'SA' are forms in capitals only ('as', 'co' are words)."""
+    """'Co', 'AB' and 'SA' are forms in capitals only ('as', 'co' are words); the KG of '€/1000 KG' is a kilogram."""
+    if head[match.start : match.end] == "KG" and head[: match.start].rstrip()[-1:] in _BEFORE_KILOGRAM:
+        return False
     return head[match.start].isupper() or head[match.start : match.end].lower() in ("gmbh", "plc", "mbh")
 
 

@@ -3,6 +3,7 @@
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
+from decimal import Decimal
 from enum import StrEnum
 from functools import lru_cache
 
@@ -13,11 +14,12 @@ from tracker.intake.values.dates import DateReading, find_dates
 from tracker.intake.values.delivery import Delivery, find_delivery
 from tracker.intake.values.grade import LegendEntry, legend
 from tracker.intake.values.lead import LeadTime, clauses, find_lead
-from tracker.intake.values.masses import Mass
+from tracker.intake.values.masses import Mass, find_masses
 from tracker.intake.values.minimum import find_minimum
 from tracker.intake.values.money import find_price_unit
 from tracker.intake.values.validity import Validity, validity
 from tracker.intake.values.weight import weight_units
+from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import MassUnit, WeightUnit
 
@@ -109,7 +111,7 @@ def _all(text: str) -> Iterator[Statement]:
     for clause in clauses(text):
         yield from _price_says(beside_charges(clause))
         yield from _board_says(clause)
-    for said in (find_delivery(text), validity(text), find_lead(text)):
+    for said in (_freight(text), _held_until(text), find_lead(text)):
         if said is not None:
             yield said
     minimum = find_minimum(text)
@@ -117,6 +119,61 @@ def _all(text: str) -> Iterator[Statement]:
         yield SaysMinimum(minimum, text)
     yield from legend(text)
     yield from _dates(text)
+
+
+def _freight(text: str) -> Delivery | None:
+    """'Free delivery from 10 t' holds for some orders, and 'we delivered 48,000 tons' for none: whether these prices
+    include freight is left open."""
+    said = find_delivery(text)
+    if said is None or not said.delivered:
+        return said
+    return Delivery(None, said.words) if any(_of_an_order(clause) for clause in clauses(text)) else said
+
+
+def _of_an_order(clause: str) -> bool:
+    """A weight of order stands close to the word for delivery; 'per 1000 kg delivered' and a minimum are none."""
+    for part in re.split(r",(?!\d)", clause):
+        said = find_delivery(part)
+        if said is None or phrases("minimum").find(part):
+            continue
+        weights = [mass for mass in find_masses(part) if not _is_a_unit(mass)]
+        if any(len(tokens(fold(_between(part, said.words, mass.words)))) <= _CLOSE for mass in weights):
+            return True
+    return False
+
+
+_CLOSE = 5
+
+
+def _is_a_unit(mass: Mass) -> bool:
+    """'1000 kg' and '2,000 lb' are what prices are per."""
+    return mass.kg() in (Decimal(1000), Decimal("907.18474"), Decimal("45.359237"))
+
+
+def _between(text: str, one: str, other: str) -> str:
+    first, second = sorted((text.find(one), text.find(other)))
+    ends = first + len(one if text.find(one) == first else other)
+    return text[ends:second]
+
+
+def _held_until(text: str) -> Validity | None:
+    """Until when these prices hold; what is said of an earlier list says nothing of them."""
+    said = validity(text)
+    if said is None or Remark.SUPERSEDED not in says(text):
+        return said
+    own = [clause for clause in clauses(text) if not _of_an_earlier_list(clause)]
+    return validity("; ".join(own)) if own else None
+
+
+def _of_an_earlier_list(clause: str) -> bool:
+    """'The previous list was valid until 31 March': the words that say so are none of validity."""
+    if Remark.SUPERSEDED not in says(clause):
+        return False
+    of_validity = [*phrases("valid").find(clause), *phrases("until").find(clause)]
+    return any(
+        not any(match.start < other.end and other.start < match.end for other in of_validity)
+        for match in phrases(Remark.SUPERSEDED.value).find(clause)
+    )
 
 
 def _price_says(clause: str) -> Iterator[Statement]:
