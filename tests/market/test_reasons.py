@@ -20,7 +20,7 @@ def test_a_dear_offer_in_a_buyers_words():
             "USD 1,350 per tonne is 34% above the USD 1,004 per tonne that 9 offers of other vendors for SBS lead one "
             "to expect at this caliper and order size; score +7.2, beyond the limit of 3.5."
         ),
-        "It lies 17% above the band expected of SBS, USD 850 to 1,150 per tonne (level given).",
+        "It lies 17% above the band expected of SBS, USD 850 to 1,150 per tonne: level given.",
     ]
 
 
@@ -41,7 +41,7 @@ def test_a_slipped_decimal_says_how_far():
 def test_an_offer_in_line_is_explained_too():
     peers, band = _said(offers_of(LIKE), 0)
     assert "within the limit" in peers
-    assert band == "It lies within the band expected of SBS, USD 850 to 1,150 per tonne (level given)."
+    assert band == "It lies within the band expected of SBS, USD 850 to 1,150 per tonne: level given."
 
 
 def test_too_few_is_said_with_what_was_judged_by():

@@ -169,11 +169,11 @@ def _of_band(offer: int, offers: Offers, bands: Bands, verdicts: Verdicts, wordi
         return
     band = f"the band expected of {offers.grades[grade]}, {wording.between(low, high)}"
     if where == WITHIN:
-        yield f"It lies within {band} ({bands.sources[grade]})."
+        yield f"It lies within {band}: {bands.sources[grade]}."
     else:
         edge = high if where == ABOVE else low
         side = "above" if where == ABOVE else "below"
-        yield f"It lies {abs(price / edge - 1):.0%} {side} {band} ({bands.sources[grade]})."
+        yield f"It lies {abs(price / edge - 1):.0%} {side} {band}: {bands.sources[grade]}."
 
 
 def _of_history(history: History, offer: int, offers: Offers, wording: Wording) -> str:
