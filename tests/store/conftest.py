@@ -64,6 +64,19 @@ def where(request: pytest.FixtureRequest, tmp_path: Path) -> Iterator[str]:
     _administer(server, f"DROP DATABASE {name} WITH (FORCE)")
 
 
+@pytest.fixture(params=["sqlite", "postgresql"])
+def where_empty(request: pytest.FixtureRequest, tmp_path: Path) -> Iterator[str]:
+    """Where a database may be made: a path with nothing there, or the address of a database without tables."""
+    if request.param == "sqlite":
+        yield str(tmp_path / "new.sqlite")
+        return
+    server = request.getfixturevalue("server")
+    name = f"t{uuid.uuid4().hex}"
+    _administer(server, f"CREATE DATABASE {name}")
+    yield make_url(server).set(database=name).render_as_string(hide_password=False)
+    _administer(server, f"DROP DATABASE {name} WITH (FORCE)")
+
+
 @pytest.fixture
 def database(where: str) -> Iterator[Database]:
     opened = open_database(where)

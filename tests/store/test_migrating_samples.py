@@ -23,10 +23,14 @@ def test_samples_of_the_first_version_are_kept(first_version: Database) -> None:
     with first_version.writing() as connection:
         for statement in (
             "INSERT INTO vendor (id, name, folded) VALUES (1, 'Quillmere Board Works', 'quillmere board works')",
-            "INSERT INTO sample_request (id, vendor_id, grade, quantity, for_what, requested_on, logged_by) "
-            "VALUES (1, 1, 'SBS', '20 sheets', 'Tea', '2026-11-02', 'Ada')",
-            "INSERT INTO reading (id, sample_request_id, property, value_units, value_scale, unit, taken_on, taken_by) "
-            "VALUES (1, 1, 'caliper', 457, 0, 'µm', '2026-11-09', 'Ada')",
+            (
+                "INSERT INTO sample_request (id, vendor_id, grade, quantity, for_what, requested_on, logged_by) "
+                "VALUES (1, 1, 'SBS', '20 sheets', 'Tea', '2026-11-02', 'Ada')"
+            ),
+            (
+                "INSERT INTO reading (id, sample_request_id, property, value_units, value_scale, unit, taken_on, taken_by) "
+                "VALUES (1, 1, 'caliper', 457, 0, 'µm', '2026-11-09', 'Ada')"
+            ),
         ):
             connection.exec_driver_sql(statement)
     schema.migrate(first_version)

@@ -5,11 +5,12 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
-from sqlalchemy import Connection, Engine, create_engine, event, make_url
+from sqlalchemy import URL, Connection, Engine, create_engine, event, make_url
 from sqlalchemy.exc import ArgumentError, DBAPIError
 from sqlalchemy.pool import ConnectionPoolEntry
 
 _BUSY_MS = 5000
+_REACHED_WITHIN_S = 10
 
 
 class CannotOpen(Exception):
@@ -55,7 +56,7 @@ def open_database(where: str | Path) -> Database:
         schema.bring_up_to_date(database)
     except DBAPIError as problem:
         database.close()
-        raise CannotOpen(_why_not(where, problem)) from problem
+        raise CannotOpen(why_not(where, problem)) from problem
     except CannotOpen:
         database.close()
         raise
@@ -85,17 +86,23 @@ def connect(where: str | Path) -> Database:
 def _server(url: str) -> Engine:
     try:
         parsed = make_url(url)
-    except ArgumentError as problem:
+    except (ArgumentError, ValueError) as problem:
+        # What was written is not repeated: it may hold a password.
         raise CannotOpen(
-            f"{url} is not an address of a database: write postgresql+psycopg://user@host/name."
+            "That is not an address of a database server: write postgresql+psycopg://user@host/name."
         ) from problem
     if parsed.get_backend_name() != "postgresql":
         raise CannotOpen(f"A {parsed.get_backend_name()} server can't be used: name a PostgreSQL server or a file.")
-    return create_engine(parsed.set(drivername="postgresql+psycopg"), pool_pre_ping=True)
+    # Without a bound a host that swallows every packet would hold the window for minutes.
+    address = parsed.set(
+        drivername="postgresql+psycopg", query={"connect_timeout": str(_REACHED_WITHIN_S), **parsed.query}
+    )
+    return create_engine(address, pool_pre_ping=True)
 
 
 def _file(path: Path) -> Engine:
-    engine = create_engine(f"sqlite+pysqlite:///{path}")
+    # Made of parts, because in the text of a URL a name with a question mark would end there.
+    engine = create_engine(URL.create("sqlite+pysqlite", database=str(path.absolute())))
 
     @event.listens_for(engine, "connect")
     def _set_up(connection: sqlite3.Connection, _: ConnectionPoolEntry) -> None:
@@ -115,7 +122,8 @@ def _file(path: Path) -> Engine:
     return engine
 
 
-def _why_not(where: str | Path, problem: DBAPIError) -> str:
+def why_not(where: str | Path, problem: DBAPIError) -> str:
+    """Why a database can't be used, in one sentence that says what to do and shows no password."""
     reason = str(problem.orig).strip().splitlines()[0] if problem.orig and str(problem.orig) else "no reason given"
     if "not a database" in reason:
         return f"{where} is not a database of the tracker: name another file, or restore a backup."

@@ -16,6 +16,8 @@ REVISIONS = ("0001", "0002", "0003")
 """Every migration from the first on. Kept here too so that an up-to-date database opens without importing Alembic."""
 
 _VERSION_TABLE = "alembic_version"
+_MIGRATING = 7_225_417
+"""What a PostgreSQL server knows the lock by that one who migrates holds; any number that nobody else uses will do."""
 
 
 def bring_up_to_date(database: Database) -> None:
@@ -35,8 +37,6 @@ def bring_up_to_date(database: Database) -> None:
             f"{_name(database)} was made by a newer version of the tracker: install that version, "
             "or open another database."
         )
-    if found is not None and database.path is not None:
-        copy_file(database.path, database.path.with_name(f"{database.path.name}.before-{REVISIONS[-1]}"))
     migrate(database)
 
 
@@ -49,7 +49,10 @@ def revision(connection: Connection) -> str | None:
 
 
 def migrate(database: Database, to: str = "head") -> None:
-    """Runs the migrations up to a revision, all in one transaction, and checks every reference afterwards."""
+    """Runs the migrations up to a revision, all in one transaction, and checks every reference afterwards.
+
+    An older SQLite database is copied first. Others who open it meanwhile wait, and then find it done.
+    """
     from alembic import command
 
     with database.engine.execution_options(write=True).connect() as connection:
@@ -59,6 +62,10 @@ def migrate(database: Database, to: str = "head") -> None:
             _raw(connection).execute("PRAGMA foreign_keys=OFF")
         try:
             with connection.begin():
+                if database.path is None:
+                    connection.exec_driver_sql(f"SELECT pg_advisory_xact_lock({_MIGRATING})")
+                else:
+                    _copy_older(connection, database.path)
                 settings = alembic_settings()
                 settings.attributes["connection"] = connection
                 command.upgrade(settings, to)
@@ -69,6 +76,19 @@ def migrate(database: Database, to: str = "head") -> None:
         finally:
             if database.path is not None:
                 _raw(connection).execute("PRAGMA foreign_keys=ON")
+
+
+def _copy_older(connection: Connection, path: Path) -> None:
+    if revision(connection) in (None, REVISIONS[-1]):
+        return
+    copy = path.with_name(f"{path.name}.before-{REVISIONS[-1]}")
+    try:
+        copy_file(path, copy)
+    except (OSError, sqlite3.Error) as problem:
+        raise CannotOpen(
+            f"{path} must be brought up to date and can't be copied to {copy} before that ({problem}): "
+            "make room in that folder."
+        ) from problem
 
 
 def alembic_settings() -> "Config":
