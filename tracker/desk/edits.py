@@ -49,7 +49,7 @@ def history(desk: Desk, limit: int = 200) -> tuple[Change, ...]:
 @contextmanager
 def writing(desk: Desk, text: str) -> Iterator[Pen]:
     """One transaction whose edits are logged under `text`. What the database refuses becomes a sentence."""
-    from sqlalchemy.exc import IntegrityError, OperationalError
+    from sqlalchemy.exc import DBAPIError, IntegrityError
 
     from tracker.store.changes import Pen
     from tracker.store.types import NotKept
@@ -59,12 +59,12 @@ def writing(desk: Desk, text: str) -> Iterator[Pen]:
             yield Pen(connection, desk.who, text)
     except NotKept as problem:
         raise Trouble(f"Nothing was stored. {problem}") from problem
-    except OperationalError as problem:
-        raise Trouble(
-            f"Nothing was stored: the database did not take it ({str(problem.orig).strip()}). "
-            "Check that the disk is not full and that no other program holds the database, then try again."
-        ) from problem
     except IntegrityError as problem:
         raise Trouble(
             "Nothing was stored: somebody else stored the same at this moment. Look again, then retry."
+        ) from problem
+    except DBAPIError as problem:
+        raise Trouble(
+            f"Nothing was stored: the database did not take it ({str(problem.orig).strip()}). "
+            "Check that the disk is not full and that no other program holds the database, then try again."
         ) from problem

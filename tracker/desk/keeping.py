@@ -13,10 +13,11 @@ if TYPE_CHECKING:
 
 
 def backup(desk: Desk, path: Path) -> None:
-    """Writes a consistent copy, also while others work. Trouble if it can't be written there."""
+    """Writes a consistent copy, also while others work. Trouble if there is no database or no way to write there."""
     from tracker.store import keeping
     from tracker.store.database import CannotOpen
 
+    _refuse_missing(desk)
     if path.resolve() == Path(desk.database).resolve():
         raise Trouble("That is the database itself: name another file for the backup.")
     try:
@@ -50,13 +51,19 @@ def check(desk: Desk) -> tuple[str, ...]:
     from sqlalchemy.exc import DBAPIError
 
     from tracker.store import keeping
-    from tracker.store.database import CannotOpen
+    from tracker.store.database import CannotOpen, why_not
 
-    if not is_server(desk.database) and not Path(desk.database).is_file():
-        raise Trouble(f"There is no database {desk.database}.")
+    _refuse_missing(desk)
     try:
         return keeping.faults(desk.database)
     except CannotOpen as problem:
         raise Trouble(str(problem)) from problem
     except DBAPIError as problem:
+        if is_server(desk.database):
+            raise Trouble(why_not(desk.database, problem)) from problem
         return (f"The database can't be read ({problem.orig}). Restore a backup.",)
+
+
+def _refuse_missing(desk: Desk) -> None:
+    if not is_server(desk.database) and not Path(desk.database).is_file():
+        raise Trouble(f"There is no database {desk.database}: check its name.")

@@ -69,13 +69,18 @@ def open_desk(database: str | None = None, today: date | None = None, who: str |
 
 def desk_on(database: str | None = None, today: date | None = None, who: str | None = None) -> Desk:
     """The same, but the database is opened (and made, if there is none) only once something needs it."""
-    return Desk(database or default_database(), who or _user(), today)
+    return Desk(_expanded(database or default_database()), who or _user(), today)
 
 
 def desk_if_there(database: str | None = None) -> Desk | None:
     """A desk only if its database exists already: looking must not make one. A server counts as there."""
-    where = database or default_database()
-    return desk_on(where) if is_server(where) or Path(where).is_file() else None
+    desk = desk_on(database)
+    return desk if is_server(desk.database) or Path(desk.database).is_file() else None
+
+
+def _expanded(where: str) -> str:
+    """With the home folder written out where a shell has left its ~."""
+    return where if is_server(where) else str(Path(where).expanduser())
 
 
 def is_server(database: str) -> bool:
@@ -99,8 +104,8 @@ def remember_database(database: str) -> None:
 
     file = settings_file()
     file.parent.mkdir(parents=True, exist_ok=True)
-    # A JSON string is a TOML basic string too, so that tomllib reads back what was written.
-    file.write_text(f"database = {json.dumps(database)}\n", encoding="utf-8")
+    # A JSON string is a TOML basic string too, but for escapes in two halves: so letters are written as they are.
+    file.write_text(f"database = {json.dumps(database, ensure_ascii=False)}\n", encoding="utf-8")
 
 
 def settings_file() -> Path:

@@ -1,5 +1,6 @@
 """Keeping a database safe: a consistent copy while in use, the copy put back, everything checked."""
 
+import shutil
 import sqlite3
 from collections.abc import Iterator
 from contextlib import closing
@@ -9,7 +10,7 @@ from sqlalchemy import Connection, func, select
 
 from tracker.store import schema
 from tracker.store.database import CannotOpen, Database, connect
-from tracker.store.tables import metadata, offer, price_file
+from tracker.store.tables import attachment, metadata, offer, price_file
 
 _SIDE_FILES = ("-wal", "-shm")
 
@@ -30,29 +31,55 @@ def copy(database: Database, target: Path) -> None:
 def put_back(backup: Path, target: Path) -> Path | None:
     """Puts a verified copy in a database's place; what stood there is kept beside it, and its path is given.
 
-    CannotOpen, and nothing is changed, where the copy does not hold what a database of the tracker must.
+    CannotOpen, and nothing is changed, where the copy does not hold what a database of the tracker must, or while
+    another program has the database open: that would go on writing to what is no longer there.
     """
     _verify(backup)
     target.parent.mkdir(parents=True, exist_ok=True)
     fresh = target.with_name(f"{target.name}.part")
     fresh.unlink(missing_ok=True)
     schema.copy_file(backup, fresh)
-    kept = target.with_name(f"{target.name}.before-restore") if target.exists() else None
-    if kept is not None:
-        # Copied and not moved, so that what is still in the write-ahead log is in it too.
-        kept.unlink(missing_ok=True)
-        schema.copy_file(target, kept)
+    kept = _set_aside(target) if target.exists() else None
     for ending in _SIDE_FILES:
         target.with_name(target.name + ending).unlink(missing_ok=True)
     fresh.replace(target)
     return kept
 
 
+def _set_aside(target: Path) -> Path:
+    """A copy of what stands there, beside it, in the place of no earlier one."""
+    _refuse_in_use(target)
+    kept, number = target.with_name(f"{target.name}.before-restore"), 2
+    while kept.exists():
+        kept, number = target.with_name(f"{target.name}.before-restore-{number}"), number + 1
+    try:
+        # Copied by the database, so that what is still in the write-ahead log is in it too.
+        schema.copy_file(target, kept)
+    except sqlite3.DatabaseError:
+        # Damaged, which may be why a backup is put back: then its bytes as they are.
+        shutil.copyfile(target, kept)
+    return kept
+
+
+def _refuse_in_use(target: Path) -> None:
+    with closing(sqlite3.connect(target, timeout=1)) as database:
+        try:
+            # Leaving the write-ahead log takes being the only one who has the database open.
+            database.execute("PRAGMA journal_mode=DELETE")
+        except sqlite3.OperationalError as problem:
+            if problem.sqlite_errorcode == sqlite3.SQLITE_BUSY:
+                raise CannotOpen(
+                    f"{target} is open in a window or another program: close it there, then restore again."
+                ) from problem
+        except sqlite3.DatabaseError:
+            return  # damaged: nobody can be working with it
+
+
 def _verify(backup: Path) -> None:
     if not backup.is_file():
         raise CannotOpen(f"There is no file {backup}: check the name of the backup.")
     try:
-        with closing(sqlite3.connect(f"file:{backup}?mode=ro", uri=True)) as copy:
+        with closing(sqlite3.connect(f"{backup.absolute().as_uri()}?mode=ro", uri=True)) as copy:
             said = [str(row[0]) for row in copy.execute("PRAGMA integrity_check(3)")]
             broken = copy.execute("PRAGMA foreign_key_check").fetchone()
             found = copy.execute("SELECT version_num FROM alembic_version").fetchone()
@@ -71,12 +98,22 @@ def faults(where: str) -> tuple[str, ...]:
     database = connect(where)
     try:
         with database.reading() as connection:
-            found = schema.revision(connection)
-            if found is None:
-                raise CannotOpen(f"{where} is not a database of the tracker: name another file.")
+            _refuse_other_version(where, schema.revision(connection))
             return (*_damage(connection), *_broken_references(connection), *_odd_files(connection))
     finally:
         database.close()
+
+
+def _refuse_other_version(where: str, found: str | None) -> None:
+    if found is None:
+        raise CannotOpen(f"{where} is not a database of the tracker: name another file.")
+    if found not in schema.REVISIONS:
+        raise CannotOpen(f"{where} was made by a newer version of the tracker: check it with that version.")
+    if found != schema.REVISIONS[-1]:
+        raise CannotOpen(
+            f"{where} was made by an older version and not opened since: open it once, which brings it up to date, "
+            "then check it."
+        )
 
 
 def _damage(connection: Connection) -> Iterator[str]:
@@ -105,14 +142,15 @@ def _odd_files(connection: Connection) -> Iterator[str]:
     import hashlib
     import zlib
 
-    for row in connection.execute(select(price_file.c.id, price_file.c.name, price_file.c.sha256)):
-        packed = connection.execute(select(price_file.c.content).where(price_file.c.id == row.id)).scalar_one()
-        try:
-            same = hashlib.sha256(zlib.decompress(packed)).hexdigest() == row.sha256
-        except zlib.error:
-            same = False
-        if not same:
-            yield f"The kept file {row.name} is no longer what the vendor sent. Restore a backup."
+    for table in (price_file, attachment):
+        for row in connection.execute(select(table.c.id, table.c.name, table.c.sha256)):
+            packed = connection.execute(select(table.c.content).where(table.c.id == row.id)).scalar_one()
+            try:
+                same = hashlib.sha256(zlib.decompress(packed)).hexdigest() == row.sha256
+            except zlib.error:
+                same = False
+            if not same:
+                yield f"The kept file {row.name} is no longer as it was kept. Restore a backup."
     unpriced = connection.execute(select(func.count()).where(offer.c.price_units <= 0)).scalar_one()
     if unpriced:
         yield f"Offers with a price that is not above 0: {unpriced}. Restore a backup."
