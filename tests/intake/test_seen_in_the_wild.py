@@ -374,3 +374,16 @@ def test_what_must_be_asked(rows, cell, code):
     assert line.state is State.QUESTION
     assert code in codes(line)
     assert not accepted(reading)
+
+
+def test_kilograms_in_a_head_are_no_partnership():
+    reading = read(
+        [
+            ["ITEM_DESC", "GRADE", "GSM", "CALIPER_UM", "NET_PRICE", "CURRENCY", "UOM", "MOQ_KG", "STOCK_KG", "SCORE"],
+            ["GC1 250G RL", "GC1", 250, 405, 1265, "EUR", "TO", 2000, 18450, "0"],
+            ["GD2 300G RL", "GD2", 300, 400, 842.5, "EUR", "TO", 2000, 19450, "0"],
+        ]
+    )
+    assert accepted(reading) == {"E2": ("FBB", "1265", "EUR", "tonne"), "E3": ("CRB", "842.5", "EUR", "tonne")}
+    assert by_cell(reading)["E2"].offer.minimum_kg == 2000
+    assert by_cell(reading)["E2"].offer.coated_sides != 0

@@ -94,11 +94,20 @@ def basis_in_head(head: Header) -> BasisReading | None:
 
 @lru_cache(maxsize=1024)
 def vendor_in_head(head: Header) -> str | None:
-    """The firm that a header names, with its price's currency and unit taken off; None for none."""
+    """The firm that a header names, with its price's currency and unit taken off; None for none.
+
+    'MOQ KG' and 'Stock KG' are no limited partnerships: a head that names what its column holds names no firm, and
+    nor does one that ends in a unit.
+    """
+    named = [one for one in head.roles if one.strength >= 0.8 and one.role not in (Role.PRODUCT, Role.GRADE)]
+    if any(one.role is not Role.PRICE for one in named):
+        return None
     rest = head.text
     for said in (head.currency, head.basis):
-        rest = rest.replace(said.words, " ", 1) if said is not None else rest
-    return company_name(rest.strip(" /()[]\n"))
+        # From the end: the t of '£/t' is not the t of 'Mirrowgate'.
+        before, _, after = rest.rpartition(said.words) if said is not None else ("", "", rest)
+        rest = f"{before} {after}".strip()
+    return company_name(rest.strip(" /()[]\n")) if "&" in rest or not find_mass_units(rest) else None
 
 
 class Kind(StrEnum):

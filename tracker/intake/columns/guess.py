@@ -10,6 +10,7 @@ from tracker.intake.values.brackets import bracket_text
 from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.header import Role
+from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.weight import find_weights
 from tracker.trade.quantities import MassUnit
 
@@ -33,7 +34,7 @@ def role_by_cells(column: Column, cells: Sequence[Cell]) -> Role | None:
     masses = column.mass_units
     # The header's units stay out of it: a bare 63 is no lead time because some letter above it could mean days.
     column = Column(column.index, None, column.heads)
-    texts = [cell for cell in cells if isinstance(cell.value, str)]
+    texts = [cell for cell in cells if isinstance(cell.value, str) and not number_readings(cell.text)]
     if _share(cells, says_price) >= _ENOUGH:
         return Role.PRICE
     if not texts or len(texts) < _ENOUGH * len(cells):
