@@ -9,6 +9,7 @@ from pathlib import Path
 from tests.screens.sample_states import SAMPLE_STATES
 from tests.window.fixtures.invented_door import InventedDoor
 from tests.window.fixtures.invented_sheet import FILE
+from tests.window.fixtures.strange_sheet import HEADS, NAMES, mark, strange_sheet
 from tracker.trade.resources import sample_quotes
 from tracker.window.application import make_application
 from tracker.window.door import Door
@@ -35,10 +36,14 @@ def pictures(folder: Path, work: Path, only: str) -> Iterator[Path]:
         ("ten-thousand", lambda: InventedDoor(10_000), "light", LARGE, _some(*list(PLACES)[:4])),
         ("ten-thousand", lambda: InventedDoor(10_000), "dark", SMALL, _some("2-quotes", "3-price-explained")),
     ]  # fmt: skip
+    marked = partial(_marked_database, work)
     fresh = str(work / "fresh.sqlite")
     for name in ("light", "dark"):
-        states.append(("demo", lambda: Door(demo()), name, SMALL, {**PLACES, **_behind(), **_popups(), **SAMPLE_STATES}))
+        states.append(
+            ("demo", lambda: Door(demo()), name, SMALL, {**PLACES, **_behind(), **_popups(), **SAMPLE_STATES})
+        )
         states.append(("fresh", lambda: Door(fresh), name, SMALL, _real_sheets()))
+        states.append(("marked", lambda: Door(marked()), name, SMALL, _by_hand(work)))
     states.append(("demo", lambda: Door(demo()), "light", LARGE, {**PLACES, **_behind()}))
     for state, door, look, size, shows in states:
         wanted = {title: show for title, show in shows.items() if only in f"{state}-{title}-{look}-{size[0]}"}
@@ -111,6 +116,69 @@ def _real_sheets() -> dict[str, Show]:
 
     files = sorted(path for path in sample_quotes().iterdir() if path.is_file())
     return {f"7-{path.stem.split()[0].casefold()}-{number}": reading(path) for number, path in enumerate(files)}
+
+
+def _by_hand(work: Path) -> dict[str, Show]:
+    """A sheet that nothing understands: found so, marked by hand, a line of it looked at; then all files."""
+
+    def nothing(window: MainWindow) -> None:
+        window.take_in_files([strange_sheet(work)])
+
+    def marked(window: MainWindow) -> None:
+        mark(window)
+        window.take_in.understood.vendor.named.emit("Vexholm Papir")
+
+    def looked_at(window: MainWindow) -> None:
+        window.take_in.understood.table.selectRow(1)
+
+    return {
+        "7-nothing-found": nothing,
+        "7-marked": marked,
+        "7-marked-line": looked_at,
+        "9-sheets": lambda window: window.go_sheets(),
+    }
+
+
+@cache
+def _marked_database(work: Path) -> str:
+    """The demo with an answer and a layout remembered, and a file withdrawn."""
+    from dataclasses import replace
+    from datetime import date
+
+    from tracker.desk import files, take_in
+    from tracker.desk.opening import open_desk
+    from tracker.trade.layout import Layout, MarkedColumn
+    from tracker.trade.offer import Answers
+
+    folder = work / "marked"
+    folder.mkdir(exist_ok=True)
+    from tracker.desk.demo import fresh_demo
+
+    database = fresh_demo(folder)
+    desk = open_desk(database)
+    columns = tuple(MarkedColumn(place, role, unit) for place, (role, unit) in enumerate(NAMES))
+    read = take_in.read(desk, strange_sheet(folder))
+    layout = Layout(
+        "Sheet",
+        read.reading.sha256,
+        columns,
+        3,
+        2,
+        5,
+        tuple(enumerate(HEADS)),
+        "Zzz 5",
+        "EUR",
+        None,
+        date(2026, 11, 24),
+    )
+    answers = Answers({"vendor": "Ostrel Karton", "ton": "short"}, None, (layout,))
+    taken = take_in.read_again(desk, read, answers)
+    take_in.store(
+        desk, replace(taken), {"ton": "short", "grade:fenlight": "SBS"}, {"ton": "$/ton", "grade:fenlight": "Fenlight"}
+    )
+    files.withdraw(desk, files.files(desk)[2].id)
+    desk.close()
+    return database
 
 
 def _popups() -> dict[str, Show]:

@@ -1,19 +1,43 @@
 """A window on invented answers, waited for and closed in order."""
 
+import shutil
 from collections.abc import Callable, Iterator
+from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 
 from tests.window.fixtures.invented_door import InventedDoor
+from tracker.store.database import open_database
 from tracker.window.application import make_application
+from tracker.window.door import Door
 from tracker.window.look.theme import Theme
 from tracker.window.main_window import MainWindow
 from tracker.window.session import Session
 from tracker.window.settings import Settings
 
 OpenWindow = Callable[[InventedDoor], MainWindow]
+
+
+@pytest.fixture(scope="session")
+def empty_database(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A database without rows, made once: copying it is quicker than migrating anew."""
+    path = tmp_path_factory.mktemp("template") / "empty.sqlite"
+    open_database(path).close()
+    return path
+
+
+@pytest.fixture
+def database(empty_database: Path, tmp_path: Path) -> str:
+    """A fresh database of one's own."""
+    return str(shutil.copy(empty_database, tmp_path / "board.sqlite"))
+
+
+@pytest.fixture(autouse=True)
+def no_reader_ahead_of_need(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A reading process that waits for a file nobody drops would only take time from the tests."""
+    monkeypatch.setattr(Door, "keep_ready", lambda _: None)
 
 
 @pytest.fixture

@@ -42,6 +42,6 @@ def test_an_action_is_done_by_its_words(window: MainWindow, qtbot) -> None:
 
 @pytest.mark.gui
 def test_places_are_a_key_away(window: MainWindow, qtbot) -> None:
-    for place in range(4):
+    for place in range(5):
         qtbot.keyClick(window, Qt.Key(Qt.Key.Key_1 + place), Qt.KeyboardModifier.ControlModifier)
         assert window.stack.currentIndex() == place

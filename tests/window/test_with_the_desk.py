@@ -16,8 +16,8 @@ HEADER = "vendor,product,grade,coated_sides,caliper_pt,basis_weight_lb_msf,price
 
 
 @pytest.fixture
-def window(open_window, tmp_path) -> MainWindow:
-    return open_window(Door(str(tmp_path / "board.sqlite")))
+def window(open_window, database) -> MainWindow:
+    return open_window(Door(database))
 
 
 @pytest.fixture

@@ -266,9 +266,9 @@ def _known(desk: Desk, reading: Reading, given: Answers) -> Answers:
     if reading.vendor is None or reading.unreadable:
         return given
     with desk.store.reading() as connection:
-        # Remembered answers settle what a sheet leaves open, so a sheet without questions needs none.
-        remembered = kept.of_vendor(connection, reading.vendor) if reading.questions else {}
         marked = layouts.of_vendor(connection, reading.vendor) if given.layouts is None else ()
+        # Remembered answers settle what a sheet leaves open, so a sheet without questions needs none.
+        remembered = kept.of_vendor(connection, reading.vendor) if reading.questions or marked else {}
     return replace(given, settled={**remembered, **given.settled}, layouts=marked or given.layouts)
 
 

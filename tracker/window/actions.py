@@ -19,6 +19,7 @@ ACTIONS: tuple[Action, ...] = (
     Action("quotes", "Go to Quotes", "Ctrl+2", "go_quotes", "every offer on one footing"),
     Action("samples", "Go to Samples", "Ctrl+3", "go_samples", "who owes what"),
     Action("reference", "Go to Reference", "Ctrl+4", "go_reference", "the grades and where the facts come from"),
+    Action("sheets", "Go to Sheets", "Ctrl+5", "go_sheets", "files taken in, and what you answered about them"),
     Action("take-in", "Take in a price sheet…", "Ctrl+O", "choose_sheets", "or drop files on the window"),
     Action("log-sample", "Log a sample request", "Ctrl+N", "log_sample"),
     Action("template", "Log a request from a template", "Ctrl+Shift+N", "log_from_template"),

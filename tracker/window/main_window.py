@@ -22,6 +22,7 @@ from tracker.window.places_bar import PlacesBar
 from tracker.window.reference.place import ReferencePlace
 from tracker.window.samples.place import SamplesPlace
 from tracker.window.session import Session
+from tracker.window.sheets.place import SheetsPlace
 from tracker.window.take_in.kept_sheet import KeptSheet
 from tracker.window.take_in.place import TakeInPlace
 from tracker.window.today.place import TodayPlace
@@ -30,8 +31,8 @@ from tracker.window.work import Work
 if TYPE_CHECKING:
     from tracker.window.quotes.place import QuotesPlace
 
-TITLES = ("Today", "Quotes", "Samples", "Reference")
-TODAY, QUOTES, SAMPLES, REFERENCE, TAKE_IN, SHEET = range(6)
+TITLES = ("Today", "Quotes", "Samples", "Reference", "Sheets")
+TODAY, QUOTES, SAMPLES, REFERENCE, SHEETS, TAKE_IN, SHEET = range(7)
 _WITH_FOOTING = (TODAY, QUOTES)
 _SHEETS = "Price sheets (*.xlsx *.xlsm *.xls *.xlsb *.ods *.csv *.tsv *.txt);;All files (*)"
 
@@ -81,10 +82,12 @@ class MainWindow(QWidget):
         self.samples.written.connect(self.message.say)
         self.samples.open_wanted.connect(self.files.open_elsewhere)
         self.reference = ReferencePlace(self.session)
+        self.sheets = SheetsPlace(self.session)
         self.take_in = TakeInPlace(self.session)
         self.sheet = KeptSheet(self.session)
         self._until_quotes = QWidget()
-        for place in (self.today, self._until_quotes, self.samples, self.reference, self.take_in, self.sheet):
+        places = (self.today, self._until_quotes, self.samples, self.reference, self.sheets, self.take_in, self.sheet)
+        for place in places:
             self.stack.addWidget(place)
         self.today.offer_wanted.connect(self._show_offer)
         self.today.sample_wanted.connect(self._show_sample)
@@ -92,6 +95,7 @@ class MainWindow(QWidget):
         self.today.sheets_wanted.connect(self.choose_sheets)
         self.today.demo_wanted.connect(self.open_demo)
         self.today.files_dropped.connect(self.take_in_files)
+        self.sheets.sheet_wanted.connect(self._show_cell)
         self.take_in.left.connect(self._left_take_in)
         self.sheet.left.connect(self._back_from_sheet)
 
@@ -128,6 +132,8 @@ class MainWindow(QWidget):
             _ = self.quotes
         if place == REFERENCE:
             self.reference.ask_for_levels()
+        if place == SHEETS:
+            self.sheets.ask()
         self.stack.setCurrentIndex(place)
         self.bar.stand_at(place if place < len(TITLES) else -1)
         self.footing.setVisible(place in _WITH_FOOTING)
@@ -155,6 +161,11 @@ class MainWindow(QWidget):
     def _show_level(self, grade: str) -> None:
         self.go(REFERENCE)
         self.reference.show_level(grade)
+
+    @Slot()
+    def go_sheets(self) -> None:
+        self.go(SHEETS)
+        self.sheets.table.setFocus()
 
     @Slot()
     def choose_sheets(self) -> None:
@@ -295,7 +306,7 @@ class MainWindow(QWidget):
         self.go(SHEET)
 
     def _show_cell(self, file: int, sheet: str, cell: str) -> None:
-        self._came_from = TODAY
+        self._came_from = self.stack.currentIndex()
         self.sheet.show_cell(file, sheet, cell)
         self.go(SHEET)
 

@@ -1,0 +1,192 @@
+"""A sheet that nothing understands, marked by hand and remembered; on a real database with the real reader."""
+
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import QPushButton
+
+from tests.window.conftest import settle
+from tests.window.fixtures.strange_sheet import HEADS, mark, strange_sheet
+from tracker.trade.layout import MarkedColumn
+from tracker.window.door import Door
+from tracker.window.main_window import MainWindow
+from tracker.window.take_in.marking import Marking
+from tracker.window.take_in.vendor_words_dialog import VendorWordsDialog
+
+pytestmark = pytest.mark.gui
+VENDOR = "Vexholm Papir"
+
+
+@pytest.fixture
+def window(open_window, database) -> MainWindow:
+    return open_window(Door(database))
+
+
+@pytest.fixture
+def marked(window: MainWindow, qtbot, tmp_path) -> MainWindow:
+    """The strange sheet, marked, priced in euro, its vendor named."""
+    read(window, qtbot, strange_sheet(tmp_path))
+    mark(window)
+    settle(qtbot, window)
+    window.take_in.understood.questions.answered.emit("currency", "EUR")
+    window.take_in.understood.vendor.named.emit(VENDOR)
+    settle(qtbot, window)
+    return window
+
+
+def read(window: MainWindow, qtbot, path: Path) -> None:
+    window.take_in_files([path])
+    settle(qtbot, window)
+
+
+def test_what_is_marked_is_read_at_once(window: MainWindow, qtbot, tmp_path) -> None:
+    read(window, qtbot, strange_sheet(tmp_path))
+    assert "mark its table by hand" in window.take_in.understood.summary.text()
+    mark(window)
+    settle(qtbot, window)
+    lines = window.take_in.at_hand.taken.reading.lines
+    assert [str(line.offer.price) for line in lines] == ["1240", "1230", "630"]
+    view = window.take_in.sheet.view
+    assert view.model().headerData(4, Qt.Orientation.Horizontal) == "E\nPrice, per tonne"
+    window.undo()
+    settle(qtbot, window)
+    assert window.take_in.at_hand.taken.reading.lines == ()
+    window.redo()
+    settle(qtbot, window)
+    assert len(window.take_in.at_hand.taken.reading.lines) == 3
+
+
+def test_keys_mark_where_one_stands(window: MainWindow, qtbot, tmp_path) -> None:
+    read(window, qtbot, strange_sheet(tmp_path))
+    view = window.take_in.sheet.view
+    window.take_in.sheet.mark_by_hand.click()
+    view.setCurrentIndex(view.model().index(2, 0))
+    qtbot.keyClick(view, Qt.Key.Key_H)
+    view.setCurrentIndex(view.model().index(5, 0))
+    qtbot.keyClick(view, Qt.Key.Key_L)
+    settle(qtbot, window)
+    marking = window.take_in.at_hand.marking
+    assert (marking.header_row, marking.first_row, marking.last_row) == (2, 3, 5)
+
+
+def test_the_next_sheet_of_the_vendor_is_read_by_the_marks(marked: MainWindow, qtbot, tmp_path) -> None:
+    assert "remembered for Vexholm Papir" in marked.take_in._told.text()
+    marked.take_in.agree.click()
+    settle(qtbot, marked)
+    later = strange_sheet(tmp_path, "vexholm 2.xlsx", (("Mist", "FBB", 16, 250, 1000),))
+    read(marked, qtbot, later)
+    take_in = marked.take_in
+    assert take_in.at_hand.taken.reading.lines == ()
+    take_in.understood.vendor.named.emit(VENDOR)
+    settle(qtbot, marked)
+    assert take_in.understood.layout_said.text().startswith("Read by the layout you marked on ")
+    assert take_in.agree.text() == "Take in 4 offers"
+    take_in.understood._refuse.click()
+    settle(qtbot, marked)
+    assert take_in.at_hand.taken.reading.lines == ()
+
+
+def test_a_line_shows_what_said_each_of_its_fields(marked: MainWindow, qtbot) -> None:
+    understood, sheet = marked.take_in.understood, marked.take_in.sheet
+    understood.table.selectRow(1)
+    buttons = {each.text(): each for each in understood.line.findChildren(QPushButton)}
+    assert set(buttons) == {"B5", "C5", "D5", "E5"}
+    assert sheet._points == {"Sheet": {(4, 1), (4, 2), (4, 3), (4, 4)}}
+    buttons["C5"].click()
+    assert (sheet.view.currentIndex().row(), sheet.view.currentIndex().column()) == (4, 2)
+
+
+def test_what_was_taken_in_and_answered_is_listed_and_forgotten(marked: MainWindow, qtbot) -> None:
+    marked.take_in.agree.click()
+    settle(qtbot, marked)
+    marked.go_sheets()
+    settle(qtbot, marked)
+    sheets = marked.sheets
+    texts = [label.text() for label in sheets.remembered.findChildren(type(marked.take_in._told))]
+    assert "Prices are in EUR." in texts
+    assert any(" · ".join(HEADS) in text for text in texts)
+    forget = [each for each in sheets.remembered.findChildren(QPushButton) if each.text() == "Forget"]
+    for each in forget:
+        each.click()
+    settle(qtbot, marked)
+    door = marked.session.door
+    assert sheets.remembered._answers == ()
+    assert sheets.remembered._layouts == ()
+    marked.undo()
+    marked.undo()
+    settle(qtbot, marked)
+    assert len(sheets.remembered._answers) == len(sheets.remembered._layouts) == 1
+    assert isinstance(door, Door)
+
+
+def test_a_file_is_withdrawn_brought_back_and_shown(marked: MainWindow, qtbot) -> None:
+    marked.take_in.agree.click()
+    settle(qtbot, marked)
+    marked.go_sheets()
+    settle(qtbot, marked)
+    sheets = marked.sheets
+    qtbot.keyClick(sheets.table, Qt.Key.Key_Down)
+    sheets.withdraw.click()
+    settle(qtbot, marked)
+    assert sheets.withdraw.text() == "Bring back"
+    assert not marked.session.comparison.shown.any()
+    sheets.withdraw.click()
+    settle(qtbot, marked)
+    assert marked.session.comparison.shown.sum() == 3
+    sheets.show_sheet.click()
+    settle(qtbot, marked)
+    assert marked.sheet.sheet.view.model().index(2, 0).data() == "Qxz"
+
+
+def test_a_question_can_be_put_to_the_vendor_or_its_lines_left_out(window: MainWindow, qtbot, tmp_path) -> None:
+    read(window, qtbot, strange_sheet(tmp_path))
+    mark(window)
+    settle(qtbot, window)
+    take_in = window.take_in
+    take_in.understood.questions.vendor_asked.emit("currency")
+    draft = take_in.findChild(VendorWordsDialog)
+    assert "Cells Sheet!E4, Sheet!E5, Sheet!E6" in draft.text.toPlainText()
+    draft.copy_words.click()
+    assert "vexholm.xlsx" in QGuiApplication.clipboard().text()
+    press(take_in, "Leave these lines out")
+    settle(qtbot, window)
+    assert "3 that can't be used" in take_in.understood.summary.text()
+    assert not take_in.agree.isEnabled()
+    press(take_in, "Ask again")
+    settle(qtbot, window)
+    assert "3 held by 1 question" in take_in.understood.summary.text()
+
+
+def press(take_in, words: str) -> None:
+    next(each for each in take_in.understood.questions.findChildren(QPushButton) if each.text() == words).click()
+
+
+def test_two_files_of_one_name_are_told_apart(marked: MainWindow, qtbot, tmp_path) -> None:
+    marked.take_in.agree.click()
+    settle(qtbot, marked)
+    again = tmp_path / "again"
+    again.mkdir()
+    read(marked, qtbot, strange_sheet(again, more=(("Mist", "FBB", 16, 250, 1000),)))
+    marked.take_in.understood.vendor.named.emit(VENDOR)
+    settle(qtbot, marked)
+    marked.take_in.agree.click()
+    settle(qtbot, marked)
+    cells = marked.session.comparison.snapshot.cell
+    marked._show_sheet_of(cells.index("E7"))
+    settle(qtbot, marked)
+    assert marked.sheet.sheet.view.currentIndex().data() == "1000"
+    marked._show_sheet_of(cells.index("E6"))
+    settle(qtbot, marked)
+    assert marked.sheet.sheet.view.model().index(6, 4).data() is None
+
+
+def test_marks_that_contradict_each_other_give_way_to_the_later() -> None:
+    marking = Marking("P").headed_by(2)
+    assert marking.first_row == 3
+    assert marking.beginning_at(1).header_row is None
+    assert marking.beginning_at(6).header_row == 2
+    assert marking.ending_at(1).first_row is None
+    assert marking.beginning_at(6).headed_by(4).first_row == 6
+    assert marking.named(MarkedColumn(1, "price")).unnamed(1) == marking

@@ -1,0 +1,1 @@
+"""Price sheets that were taken in, and what is remembered of their vendors."""

@@ -1,0 +1,111 @@
+"""What was settled about vendors' sheets and is used again: each answer and layout, by whom and when; forgettable."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from functools import partial
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QFrame, QLayout, QScrollArea, QVBoxLayout, QWidget
+
+from tracker.window.look.figures import counted, date_text
+from tracker.window.pieces import button, clear, column, row, words
+from tracker.window.take_in.answer_words import answer_words, sentence
+
+if TYPE_CHECKING:
+    from tracker.desk.layouts import KeptLayout
+    from tracker.desk.questions import Remembered
+
+_NOTHING = (
+    "Nothing is remembered yet. What you answer about a vendor's sheet, and a table you mark by hand, is used for "
+    "that vendor's next sheets and stands here."
+)
+
+
+class RememberedPanel(QFrame):
+    """Answers and layouts by vendor. `forget_answer` and `forget_layout` carry the id of what is no longer wanted."""
+
+    forget_answer = Signal(int)
+    forget_layout = Signal(int)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setProperty("kind", "panel")
+        self.setAccessibleName("What is remembered of vendors' sheets")
+        self._answers: tuple[Remembered, ...] = ()
+        self._layouts: tuple[KeptLayout, ...] = ()
+        self._vendor = ""
+        self._title = words("Remembered", "heading")
+        self.everyone = button("All vendors", "word")
+        self.everyone.clicked.connect(lambda: self.show_vendor(""))
+        self._list = QVBoxLayout()
+        self._list.setSpacing(4)
+        inside = QWidget()
+        inside.setLayout(column(self._list, None, margins=(16, 0, 10, 10)))
+        scroll = QScrollArea()
+        scroll.setWidgetResizable(True)
+        scroll.setFrameShape(QFrame.Shape.NoFrame)
+        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        scroll.setWidget(inside)
+        scroll.viewport().setAutoFillBackground(False)
+        inside.setAutoFillBackground(False)
+        heading = row(self._title, None, self.everyone, margins=(16, 8, 10, 4))
+        self.setLayout(column(heading, scroll, margins=(1, 1, 1, 1), grow=1))
+        self._show()
+
+    def show_remembered(self, answers: Sequence[Remembered], layouts: Sequence[KeptLayout]) -> None:
+        """Shows all that is remembered now."""
+        self._answers, self._layouts = tuple(answers), tuple(layouts)
+        self._show()
+
+    def show_vendor(self, vendor: str) -> None:
+        """Shows what is remembered of one vendor; '' of all."""
+        self._vendor = vendor
+        self._show()
+
+    def _show(self) -> None:
+        clear(self._list)
+        self._title.setText(f"Remembered for {self._vendor.rstrip('.')}" if self._vendor else "Remembered")
+        self.everyone.setVisible(bool(self._vendor))
+        vendors = {answer.vendor for answer in self._answers} | {kept.vendor for kept in self._layouts}
+        shown = [name for name in sorted(vendors, key=str.casefold) if self._vendor in ("", name)]
+        if not shown:
+            nothing = "Nothing is remembered for this vendor." if self._vendor and vendors else _NOTHING
+            self._list.addWidget(words(nothing, "quiet", wrap=True))
+        for name in shown:
+            if not self._vendor:
+                self._list.addWidget(words(name, "strong"))
+            for answer in self._answers:
+                if answer.vendor == name:
+                    self._list.addLayout(self._answer(answer))
+            for kept in self._layouts:
+                if kept.vendor == name:
+                    self._list.addLayout(self._layout(kept))
+
+    def _answer(self, answer: Remembered) -> QLayout:
+        stood = f"“{answer.words}” stood in the sheet. " if answer.words else ""
+        when = date_text(answer.said_at.astimezone().date())
+        told = f"{stood}Answered by {answer.said_by} on {when}."
+        return self._entry(sentence(answer_words(answer.key, answer.value)), told, partial(self._forget, answer.id))
+
+    def _layout(self, kept: KeptLayout) -> QLayout:
+        layout = kept.layout
+        said = (
+            f"The table under “{kept.name}” is read as it was marked by hand: {counted(len(layout.columns), 'column')}."
+        )
+        told = f"Marked by {kept.made_by} on {date_text(layout.marked_on or kept.made_at.astimezone().date())}."
+        return self._entry(said, told, partial(self._forget_layout, kept.id))
+
+    def _entry(self, said: str, told: str, forget: object) -> QLayout:
+        gone = button("Forget", "word")
+        gone.setAccessibleName(f"Forget: {said}")
+        gone.clicked.connect(forget)
+        both = column(words(said, wrap=True, selectable=True), words(told, "small", wrap=True))
+        return row(both, gone, gap=8, grow=0)
+
+    def _forget(self, answer: int, _checked: bool = False) -> None:
+        self.forget_answer.emit(answer)
+
+    def _forget_layout(self, layout: int, _checked: bool = False) -> None:
+        self.forget_layout.emit(layout)
