@@ -392,3 +392,11 @@ def test_prices_inside_sentences(text, expected):
         for price in find_prices(text)
     ]
     assert found == expected
+
+
+@pytest.mark.parametrize(("text", "cents"), [("GBP p. tonne", False), ("£ p.t.", False), ("GBP p/kg", True)])
+def test_p_with_a_full_stop_is_per(text, cents):
+    unit = find_price_unit(text)
+    assert unit is not None
+    assert unit.currency is not None
+    assert unit.currency.cents is cents

@@ -20,6 +20,10 @@ from tracker.intake.words.lists import words
 __all__ = ["PriceText", "PriceUnit", "find_price_unit", "find_prices", "price_text", "price_unit"]
 
 
+# 'GBP p. tonne' is per tonne; 'GBP p/kg' and '12p per kg' are pence.
+_P_DOT = re.compile(r"(?<![\w.])p\.\s?(?=[^\W\d])(?!per\b)")
+
+
 @dataclass(frozen=True, slots=True)
 class PriceUnit:
     """A currency, a basis, or both, without a number."""
@@ -32,7 +36,7 @@ class PriceUnit:
 @lru_cache(maxsize=65536)
 def price_text(text: str) -> PriceText | None:
     """A price cell read in full, or None where it holds neither a number nor words for 'no price'."""
-    stripped = " ".join(text.split())
+    stripped = _P_DOT.sub("per ", " ".join(text.split()))
     if not stripped:
         return None
     # A plain number, by far the commonest text.
@@ -49,7 +53,7 @@ def price_text(text: str) -> PriceText | None:
 @lru_cache(maxsize=16384)
 def price_unit(text: str) -> PriceUnit | None:
     """A text that is a currency and/or what a price is per, and nothing else: 'USD/ST', '¢/LB', '€ je 1.000 Bogen'."""
-    stripped = text.strip().strip("()[]:;")
+    stripped = _P_DOT.sub("per ", text.strip().strip("()[]:;"))
     if not stripped:
         return None
     walk = PriceWalk(stripped)
@@ -67,6 +71,7 @@ def find_price_unit(text: str) -> PriceUnit | None:
 
     'Price\\n(US$/ST)', 'Preise in Euro je Tonne'.
     """
+    text = _P_DOT.sub("per ", text)
     whole = price_unit(text)
     if whole is not None:
         return whole
