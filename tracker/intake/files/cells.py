@@ -157,21 +157,36 @@ class SheetCells(Mapping[tuple[int, int], Cell]):
             return 0, 0
         return 1 + next(reversed(self._rows)), 1 + max(row.columns[-1] for row in self._rows.values())
 
-    def each(self) -> Iterator[Cell]:
-        """Every cell, row by row.
+    def row_numbers(self) -> KeysView[int]:
+        """The rows with content, from the top."""
+        return self._rows.keys()
+
+    def row_columns(self, number: int) -> tuple[int, ...]:
+        """The columns that a row has content in, from the left."""
+        return self._rows[number].columns
+
+    def row(self, number: int) -> dict[int, Cell]:
+        """A row's cells by column, made anew each time.
 
         The two usual kinds are made on the spot, without a call for each: a long sheet has hundreds of thousands.
         """
-        epoch_1904, commented, made = self._epoch_1904, bool(self._comments), tuple.__new__
-        for row_number, row in self._rows.items():
-            for column, style, stored in zip(row.columns, row.styles, row.values, strict=True):
-                if commented or isinstance(stored, Special):
-                    yield self._cell(row_number, column, style, stored)
-                elif isinstance(stored, str):
-                    yield made(Cell, (row_number, column, stored, stored, style.number_format, None, "", style.struck))
-                else:
-                    value, text = shown(stored, style.shows, epoch_1904)
-                    yield made(Cell, (row_number, column, value, text, style.number_format, None, "", style.struck))
+        row, commented, epoch_1904, made = self._rows[number], bool(self._comments), self._epoch_1904, tuple.__new__
+        cells: dict[int, Cell] = {}
+        for column, style, stored in zip(row.columns, row.styles, row.values, strict=True):
+            if commented or isinstance(stored, Special):
+                cells[column] = self._cell(number, column, style, stored)
+            elif isinstance(stored, str):
+                usual = (number, column, stored, stored, style.number_format, None, "", style.struck)
+                cells[column] = made(Cell, usual)
+            else:
+                value, text = shown(stored, style.shows, epoch_1904)
+                cells[column] = made(Cell, (number, column, value, text, style.number_format, None, "", style.struck))
+        return cells
+
+    def each(self) -> Iterator[Cell]:
+        """Every cell, row by row."""
+        for number in self._rows:
+            yield from self.row(number).values()
 
     def _cell(self, row: int, column: int, style: Style, stored: Stored) -> Cell:
         comment = self._comments.get((row, column), "") if self._comments else ""

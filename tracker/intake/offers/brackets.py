@@ -1,6 +1,6 @@
 """Order-size brackets of a table: across in the price columns' headers, or down in columns of their own."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, replace
 from decimal import Decimal
 
@@ -42,7 +42,7 @@ class Brackets:
         return Said(self.titled[bracket], at(words.cell), words.text)
 
 
-def brackets_of(columns: Columns, rows: Sequence[WholeRow], titles: Sequence[Words], facts: FileFacts) -> Brackets:
+def brackets_of(columns: Columns, rows: Iterable[WholeRow], titles: Sequence[Words], facts: FileFacts) -> Brackets:
     """All brackets of a table, each ending where the next one of the same board begins.
 
     `titles`: those of all tables and headings of the sheet, because a title's order size ends where another's begins.
@@ -96,7 +96,7 @@ def _answered(bracket: Bracket, kg: KgBracket, facts: FileFacts) -> KgBracket:
     return KgBracket(Decimal(start) if start else None, Decimal(end) if end else None)
 
 
-def _down(columns: Columns, rows: Sequence[WholeRow], facts: FileFacts) -> dict[int, Said[KgBracket]]:
+def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[int, Said[KgBracket]]:
     if columns.first(Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY) is None:
         return {}
     groups: dict[tuple[str, ...], list[tuple[int, Said[Bracket]]]] = {}

@@ -59,7 +59,8 @@ class TableReader:
 
     def read(self) -> TableOffers:
         rows = Rows(self._read.table, self._read.columns)
-        whole = list(rows)
+        # Of a very long table the rows are gone over twice, because to keep them all would take a gigabyte.
+        whole = _all_told(rows) if self._read.table.view.passing else list(rows)
         if rows.stated:
             self._levels = (Level("table rows", tuple(rows.stated)), *self._levels)
         brackets = brackets_of(self._read.columns, whole, self._titles, self._facts)
@@ -166,6 +167,13 @@ class TableReader:
                 why = f"the column “{price.column.text}” is a {price.kind.value} price beside the one offered"
                 kept.append(PassedOver(sheet, f"{self._read.table.first_row + 1}-{self._read.table.last_row + 1}", why))
         return kept
+
+
+def _all_told(rows: Rows) -> Rows:
+    """The rows, gone over once so that they have told what they state beside offers."""
+    for _ in rows:
+        pass
+    return rows
 
 
 def _far_off(draft: Draft) -> bool:

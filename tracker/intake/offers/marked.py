@@ -4,18 +4,16 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 
 from tracker.intake.columns.marked import BY_HAND, named_columns
-from tracker.intake.grid import Grid
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.tables.marked import fitting, marked_table
-from tracker.intake.tables.view import view_of
+from tracker.intake.tables.view import View
 from tracker.trade.layout import LAYOUT_SAID, Layout
 from tracker.trade.offer import Evidence, Line
 
 
-def marked_sheet(grid: Grid, sha256: str, layouts: Sequence[Layout]) -> ReadSheet | None:
+def marked_sheet(view: View, sha256: str, layouts: Sequence[Layout]) -> ReadSheet | None:
     """The sheet as a layout has it; None where none fits, and the sheet speaks for itself."""
-    view = view_of(grid)
     layout = fitting(view, sha256, layouts)
     if layout is None:
         return None

@@ -1,6 +1,6 @@
 """The rows of a table made whole: once-written and merged values filled in, rows that offer nothing taken out."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from tracker.intake.columns.column import Column, Columns
@@ -36,13 +36,14 @@ class Rows:
     def __init__(self, table: Table, columns: Columns) -> None:
         self._table, self._columns = table, columns
         self._filled = columns.of(*_FILLED)
-        self._once = frozenset(column.index for column in self._filled if _written_once(table, columns, column))
+        self._once = _written_once(table, columns, self._filled)
         self._leaders = tuple(column.index for column in columns.of(Role.PRODUCT, Role.GRADE))
         self._priced = frozenset(price.index for price in columns.prices)
         self.passed: dict[int, str] = {}
         self.stated: list[Words] = []
 
     def __iter__(self) -> Iterator[WholeRow]:
+        self.passed, self.stated = {}, []
         held: dict[int, Cell] = {}
         headings: tuple[tuple[Words, ...], ...] = ()
         for row in self._table.rows:
@@ -115,31 +116,43 @@ def _said(cells: dict[int, Cell], label: Cell) -> str:
     return " ".join(cell.text.strip() for _, cell in sorted(cells.items()) if cell is not label or cell.text.strip())
 
 
-def _written_once(table: Table, columns: Columns, column: Column) -> bool:
-    """Whether a column's values are written on the first row of their group only.
+class _Once:
+    """Follows one column down a table: whether its values are written on the first row of their group only.
 
     Such a column never repeats itself from one row to the next, and is empty only where every column of the board to
     its left is empty too; a column that repeats its values means nothing by an empty cell.
     """
-    left = [other.index for other in columns.of(*_BOARD) if other.index < column.index]
-    before: str | None = None
-    blanks = 0
-    for row in table.rows:
-        cells = table.view.rows[row.index]
-        cell = cells.get(column.index)
+
+    def __init__(self, columns: Columns, column: Column) -> None:
+        self.index, self.blanks = column.index, 0
+        self._left = [other.index for other in columns.of(*_BOARD) if other.index < column.index]
+        self._of_board = column.role in _BOARD
+        self._before: str | None = None
+
+    def still(self, cells: dict[int, Cell], rows: Mapping[int, dict[int, Cell]], row: int) -> bool:
+        """Whether it may still be such a column after this row."""
+        cell = cells.get(self.index)
         if cell is None:
-            blanks += 1
-            if any(index in cells for index in left) and column.role in _BOARD:
-                return False
-            before = None if before is None else before
-            continue
-        if cell.text == before and not _after_blank(table, row, column):
+            self.blanks += 1
+            return not (self._of_board and any(index in cells for index in self._left))
+        if cell.text == self._before and not self._after_blank(rows, row):
             return False
-        before = cell.text
-    return blanks > 0
+        self._before = cell.text
+        return True
+
+    def _after_blank(self, rows: Mapping[int, dict[int, Cell]], row: int) -> bool:
+        """The row above this one leaves the column empty: then the same value again begins a new group."""
+        above = rows.get(row - 1)
+        return above is None or self.index not in above
 
 
-def _after_blank(table: Table, row: BodyRow, column: Column) -> bool:
-    """The row above this one leaves the column empty: then the same value again begins a new group."""
-    above = table.view.rows.get(row.index - 1)
-    return above is None or column.index not in above
+def _written_once(table: Table, columns: Columns, filled: Sequence[Column]) -> frozenset[int]:
+    """The columns whose values are written on the first row of their group only."""
+    left = [_Once(columns, column) for column in filled]
+    rows = table.view.rows
+    for row in table.rows:
+        cells = rows[row.index]
+        left = [once for once in left if once.still(cells, rows, row.index)]
+        if not left:
+            break
+    return frozenset(once.index for once in left if once.blanks)

@@ -28,7 +28,7 @@ class ReadTable:
         """A column's filled cells; of a very long table every so many rows."""
         rows = self.table.rows
         for row in rows[:: 1 + len(rows) // _READ_AT_MOST]:
-            cell = self.table.view.rows[row.index].get(column.index)
+            cell = self.table.view.cell(row.index, column.index)
             if cell is not None:
                 yield cell
 

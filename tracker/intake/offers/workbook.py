@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 
 from tracker.intake.columns.assign import columns_of
 from tracker.intake.columns.column import Kind
-from tracker.intake.grid import Cell, Grid, Workbook
+from tracker.intake.grid import Cell, Workbook
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts, facts_of
 from tracker.intake.offers.lines import TableReader
@@ -19,7 +19,7 @@ from tracker.intake.offers.twins import disagreeing_rows, joined_bases, without_
 from tracker.intake.offers.vendor import vendor_among
 from tracker.intake.tables.find import find_tables
 from tracker.intake.tables.table import Words
-from tracker.intake.tables.view import view_of
+from tracker.intake.tables.view import View, view_of
 from tracker.intake.values.header import Role
 from tracker.trade.layout import Layout
 from tracker.trade.offer import Answers, PassedOver
@@ -40,9 +40,8 @@ class WorkbookOffers:
 
 def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
     """Every offer of every sheet."""
-    sheets = [
-        marked_sheet(grid, workbook.sha256, answers.layouts or ()) or _read_sheet(grid) for grid in workbook.grids
-    ]
+    views = [view_of(grid) for grid in workbook.grids]
+    sheets = [marked_sheet(view, workbook.sha256, answers.layouts or ()) or _read_sheet(view) for view in views]
     facts = facts_of(sheets, answers)
     found = WorkbookOffers(layouts={sheet.name: sheet.layout for sheet in sheets if sheet.layout is not None})
     file_vendor = _file_vendor(sheets, answers)
@@ -53,8 +52,8 @@ def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
     return found
 
 
-def _read_sheet(grid: Grid) -> ReadSheet:
-    found = find_tables(view_of(grid))
+def _read_sheet(view: View) -> ReadSheet:
+    found = find_tables(view)
     tables = []
     for table in found.tables:
         read = ReadTable(table, columns_of(table))

@@ -46,7 +46,7 @@ def bands_of(view: View) -> Bands:
 
 def _stretches(view: View) -> list[range]:
     """Runs of used columns; merged titles bridge nothing, because only the cell that holds the text counts."""
-    used = sorted({column for cells in view.rows.values() for column in cells})
+    used = sorted({column for row in view.order for column in view.columns_of(row)})
     stretches: list[range] = []
     for column in used:
         if stretches and column == stretches[-1].stop:

@@ -138,7 +138,7 @@ def _with_unheaded(band: View, zone: Zone, rows: list[int]) -> list[HeadedColumn
     headed = {column.index for column in zone.columns}
     counts: dict[int, int] = {}
     for row in rows:
-        for column in band.rows[row]:
+        for column in band.columns_of(row):
             if column not in headed:
                 counts[column] = counts.get(column, 0) + 1
     unheaded = [HeadedColumn(column) for column, count in counts.items() if count >= max(1, len(rows) // 10)]
@@ -201,7 +201,7 @@ def _figures_under(band: View, zones: list[Zone], place: int) -> bool:
 
 def _shape(band: View, row: int) -> tuple[tuple[int, bool], ...]:
     """Which columns a row uses, and in which of them figures stand."""
-    return tuple((column, _is_figure(cell)) for column, cell in sorted(band.rows[row].items()))
+    return tuple([(column, _is_figure(cell)) for column, cell in sorted(band.rows[row].items())])
 
 
 def _is_figure(cell: Cell) -> bool:

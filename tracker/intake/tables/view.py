@@ -4,7 +4,7 @@ Cells keep the address they have in the vendor's file, so what is found in a tur
 """
 
 import re
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import cached_property, lru_cache
 from typing import Protocol, runtime_checkable
@@ -25,20 +25,29 @@ class ByRow(Protocol):
     """Cells that can be asked for row by row."""
 
     def row_numbers(self) -> Iterable[int]: ...
+    def row_columns(self, number: int) -> tuple[int, ...]: ...
     def row(self, number: int) -> dict[int, Cell]: ...
+    def get(self, place: tuple[int, int], /) -> Cell | None: ...
 
 
 class PassingRows(Mapping[int, dict[int, Cell]]):
     """The rows of a long sheet, made when asked for and not kept, so that memory stays flat."""
 
-    def __init__(self, cells: ByRow) -> None:
-        self._cells = cells
-        self._numbers = dict.fromkeys(cells.row_numbers())
+    def __init__(self, cells: ByRow, numbers: Iterable[int], columns: range | None = None) -> None:
+        self._cells, self._columns = cells, columns
+        self._numbers = dict.fromkeys(number for number in numbers if self._has_content(number))
+        # Whoever goes over the rows asks for each several times in turn, and now and then for the one above it.
+        self._last: tuple[tuple[int, dict[int, Cell]], ...] = ()
 
     def __getitem__(self, number: int) -> dict[int, Cell]:
+        for held, cells in self._last:
+            if held == number:
+                return cells
         if number not in self._numbers:
             raise KeyError(number)
-        return {column: tidied(cell) for column, cell in self._cells.row(number).items()}
+        made = _within(_tidied_row(self._cells, number), self._columns)
+        self._last = ((number, made), *self._last[:1])
+        return made
 
     def __contains__(self, number: object) -> bool:
         return number in self._numbers
@@ -48,6 +57,30 @@ class PassingRows(Mapping[int, dict[int, Cell]]):
 
     def __len__(self) -> int:
         return len(self._numbers)
+
+    def cell(self, number: int, column: int) -> Cell | None:
+        """One cell, without the rest of its row."""
+        if number not in self._numbers or (self._columns is not None and column not in self._columns):
+            return None
+        cell = self._cells.get((number, column))
+        return tidied(cell) if cell is not None and _says_something(cell) else None
+
+    def columns_of(self, number: int) -> tuple[int, ...]:
+        """The columns of a row that have content, without making its cells."""
+        used = self._cells.row_columns(number)
+        return used if self._columns is None else tuple(column for column in used if column in self._columns)
+
+    def part(self, numbers: Iterable[int], columns: range | None) -> "PassingRows":
+        """Some of the rows, and a band of columns of them."""
+        here = self._columns
+        if columns is not None and here is not None:
+            columns = range(max(columns.start, here.start), min(columns.stop, here.stop))
+        kept = (number for number in numbers if number in self._numbers)
+        return PassingRows(self._cells, kept, here if columns is None else columns)
+
+    def _has_content(self, number: int) -> bool:
+        used = self._cells.row_columns(number)
+        return bool(used) if self._columns is None else any(column in self._columns for column in used)
 
 
 @dataclass
@@ -61,6 +94,11 @@ class View:
     hidden_columns: frozenset[int] = frozenset()
     hidden: bool = False
     turned: bool = False
+
+    @property
+    def passing(self) -> bool:
+        """The rows are made when asked for: do not keep them."""
+        return isinstance(self.rows, PassingRows)
 
     @cached_property
     def order(self) -> list[int]:
@@ -82,8 +120,14 @@ class View:
 
     def cell(self, row: int, column: int) -> Cell | None:
         """The cell at a position, without looking at merged blocks."""
+        if isinstance(self.rows, PassingRows):
+            return self.rows.cell(row, column)
         found = self.rows.get(row)
         return None if found is None else found.get(column)
+
+    def columns_of(self, row: int) -> Collection[int]:
+        """The columns of a row with content that have cells."""
+        return self.rows.columns_of(row) if isinstance(self.rows, PassingRows) else self.rows[row].keys()
 
     def spread_cell(self, row: int, column: int) -> Cell | None:
         """The cell at a position, or the one whose merged block covers it."""
@@ -111,16 +155,31 @@ def view_of(grid: Grid) -> View:
 
 def _rows_of(grid: Grid) -> Mapping[int, dict[int, Cell]]:
     if len(grid.cells) > _KEPT_CELLS and isinstance(grid.cells, ByRow):
-        return PassingRows(grid.cells)
+        return PassingRows(grid.cells, grid.cells.row_numbers())
+    if isinstance(grid.cells, ByRow):
+        made = {number: _tidied_row(grid.cells, number) for number in grid.cells.row_numbers()}
+        return {number: cells for number, cells in made.items() if cells}
     rows: dict[int, dict[int, Cell]] = {}
-    number = -1
-    for cell in grid.cells.values():
-        if cell.fault is not None or cell.text.strip():
-            if cell.row != number:
-                number = cell.row
-                here = rows.setdefault(number, {})
-            here[cell.column] = tidied(cell)
+    for (row, column), cell in grid.cells.items():
+        if _says_something(cell):
+            rows.setdefault(row, {})[column] = tidied(cell)
     return rows
+
+
+def _tidied_row(cells: ByRow, number: int) -> dict[int, Cell]:
+    row = cells.row(number)
+    # Only texts can be untidy or blank, and hardly any is.
+    untidy = [cell for cell in row.values() if isinstance(cell.value, str) and _plain(cell.text) is not None]
+    for cell in untidy:
+        if _says_something(cell):
+            row[cell.column] = tidied(cell)
+        else:
+            del row[cell.column]
+    return row
+
+
+def _says_something(cell: Cell) -> bool:
+    return cell.fault is not None or bool(cell.text.strip())
 
 
 def tidied(cell: Cell) -> Cell:
@@ -134,23 +193,31 @@ def tidied(cell: Cell) -> Cell:
 @lru_cache(maxsize=16384)
 def _plain(text: str) -> str | None:
     """The text tidied, None where it is tidy."""
-    if not _UNTIDY.search(text):
+    if text and not _UNTIDY.search(text):
         return None
     return "\n".join(" ".join(line.split()) for line in text.splitlines()).strip()
 
 
 def part_of(view: View, rows: Iterable[int], columns: range | None = None) -> View:
     """A view of some rows, and of a band of columns of them, with its positions unchanged."""
-    kept = {row: _within(view.rows[row], columns) for row in rows if row in view.rows}
     return View(
         view.sheet,
-        {row: cells for row, cells in kept.items() if cells},
+        _part_of_rows(view.rows, rows, columns),
         view.merged,
         view.hidden_rows,
         view.hidden_columns,
         view.hidden,
         view.turned,
     )
+
+
+def _part_of_rows(
+    rows: Mapping[int, dict[int, Cell]], numbers: Iterable[int], columns: range | None
+) -> Mapping[int, dict[int, Cell]]:
+    if isinstance(rows, PassingRows):
+        return rows.part(numbers, columns)
+    kept = {number: _within(rows[number], columns) for number in numbers if number in rows}
+    return {number: cells for number, cells in kept.items() if cells}
 
 
 def turned(view: View) -> View:
