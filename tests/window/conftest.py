@@ -9,13 +9,16 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 
 from tests.window.fixtures.invented_door import InventedDoor
+from tests.window.fixtures.strange_sheet import NAMES, VENDOR, strange_sheet
 from tracker.store.database import open_database
+from tracker.trade.layout import MarkedColumn
 from tracker.window.application import make_application
 from tracker.window.door import Door
 from tracker.window.look.theme import Theme
 from tracker.window.main_window import MainWindow
 from tracker.window.session import Session
 from tracker.window.settings import Settings
+from tracker.window.take_in.marking import Marking
 
 OpenWindow = Callable[[InventedDoor], MainWindow]
 
@@ -70,6 +73,25 @@ def open_window(theme: Theme, qtbot) -> Iterator[OpenWindow]:
 @pytest.fixture
 def window(open_window: OpenWindow) -> MainWindow:
     return open_window(InventedDoor(300))
+
+
+@pytest.fixture
+def real_window(open_window: OpenWindow, database: str) -> MainWindow:
+    """A window on an empty database of its own."""
+    return open_window(Door(database))
+
+
+@pytest.fixture
+def marked(real_window: MainWindow, qtbot, tmp_path: Path) -> MainWindow:
+    """A window with a strange sheet read, its table marked, its vendor named, its currency answered."""
+    real_window.take_in_files([strange_sheet(tmp_path)])
+    settle(qtbot, real_window)
+    take_in = real_window.take_in
+    columns = {place: MarkedColumn(place, role, unit) for place, (role, unit) in enumerate(NAMES)}
+    take_in.at_hand.given.update(vendor=VENDOR, currency="EUR")
+    take_in._mark(Marking("Sheet", columns, header_row=2, first_row=3), "marked")
+    settle(qtbot, real_window)
+    return real_window
 
 
 def settle(qtbot, window: MainWindow) -> None:

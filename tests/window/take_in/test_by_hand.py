@@ -8,32 +8,13 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QPushButton
 
 from tests.window.conftest import settle
-from tests.window.fixtures.strange_sheet import HEADS, mark, strange_sheet
+from tests.window.fixtures.strange_sheet import VENDOR, mark, strange_sheet
 from tracker.trade.layout import MarkedColumn
-from tracker.window.door import Door
 from tracker.window.main_window import MainWindow
 from tracker.window.take_in.marking import Marking
 from tracker.window.take_in.vendor_words_dialog import VendorWordsDialog
 
 pytestmark = pytest.mark.gui
-VENDOR = "Vexholm Papir"
-
-
-@pytest.fixture
-def window(open_window, database) -> MainWindow:
-    return open_window(Door(database))
-
-
-@pytest.fixture
-def marked(window: MainWindow, qtbot, tmp_path) -> MainWindow:
-    """The strange sheet, marked, priced in euro, its vendor named."""
-    read(window, qtbot, strange_sheet(tmp_path))
-    mark(window)
-    settle(qtbot, window)
-    window.take_in.understood.questions.answered.emit("currency", "EUR")
-    window.take_in.understood.vendor.named.emit(VENDOR)
-    settle(qtbot, window)
-    return window
 
 
 def read(window: MainWindow, qtbot, path: Path) -> None:
@@ -41,7 +22,8 @@ def read(window: MainWindow, qtbot, path: Path) -> None:
     settle(qtbot, window)
 
 
-def test_what_is_marked_is_read_at_once(window: MainWindow, qtbot, tmp_path) -> None:
+def test_what_is_marked_is_read_at_once(real_window: MainWindow, qtbot, tmp_path) -> None:
+    window = real_window
     read(window, qtbot, strange_sheet(tmp_path))
     assert "mark its table by hand" in window.take_in.understood.summary.text()
     mark(window)
@@ -58,7 +40,8 @@ def test_what_is_marked_is_read_at_once(window: MainWindow, qtbot, tmp_path) -> 
     assert len(window.take_in.at_hand.taken.reading.lines) == 3
 
 
-def test_keys_mark_where_one_stands(window: MainWindow, qtbot, tmp_path) -> None:
+def test_keys_mark_where_one_stands(real_window: MainWindow, qtbot, tmp_path) -> None:
+    window = real_window
     read(window, qtbot, strange_sheet(tmp_path))
     view = window.take_in.sheet.view
     window.take_in.sheet.mark_by_hand.click()
@@ -98,49 +81,8 @@ def test_a_line_shows_what_said_each_of_its_fields(marked: MainWindow, qtbot) ->
     assert (sheet.view.currentIndex().row(), sheet.view.currentIndex().column()) == (4, 2)
 
 
-def test_what_was_taken_in_and_answered_is_listed_and_forgotten(marked: MainWindow, qtbot) -> None:
-    marked.take_in.agree.click()
-    settle(qtbot, marked)
-    marked.go_sheets()
-    settle(qtbot, marked)
-    sheets = marked.sheets
-    texts = [label.text() for label in sheets.remembered.findChildren(type(marked.take_in._told))]
-    assert "Prices are in EUR." in texts
-    assert any(" · ".join(HEADS) in text for text in texts)
-    forget = [each for each in sheets.remembered.findChildren(QPushButton) if each.text() == "Forget"]
-    for each in forget:
-        each.click()
-    settle(qtbot, marked)
-    door = marked.session.door
-    assert sheets.remembered._answers == ()
-    assert sheets.remembered._layouts == ()
-    marked.undo()
-    marked.undo()
-    settle(qtbot, marked)
-    assert len(sheets.remembered._answers) == len(sheets.remembered._layouts) == 1
-    assert isinstance(door, Door)
-
-
-def test_a_file_is_withdrawn_brought_back_and_shown(marked: MainWindow, qtbot) -> None:
-    marked.take_in.agree.click()
-    settle(qtbot, marked)
-    marked.go_sheets()
-    settle(qtbot, marked)
-    sheets = marked.sheets
-    qtbot.keyClick(sheets.table, Qt.Key.Key_Down)
-    sheets.withdraw.click()
-    settle(qtbot, marked)
-    assert sheets.withdraw.text() == "Bring back"
-    assert not marked.session.comparison.shown.any()
-    sheets.withdraw.click()
-    settle(qtbot, marked)
-    assert marked.session.comparison.shown.sum() == 3
-    sheets.show_sheet.click()
-    settle(qtbot, marked)
-    assert marked.sheet.sheet.view.model().index(2, 0).data() == "Qxz"
-
-
-def test_a_question_can_be_put_to_the_vendor_or_its_lines_left_out(window: MainWindow, qtbot, tmp_path) -> None:
+def test_a_question_can_be_put_to_the_vendor_or_its_lines_left_out(real_window: MainWindow, qtbot, tmp_path) -> None:
+    window = real_window
     read(window, qtbot, strange_sheet(tmp_path))
     mark(window)
     settle(qtbot, window)

@@ -1,0 +1,51 @@
+"""Sheets: what was taken in and answered is listed, withdrawn and forgotten, and each of it undone."""
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QLabel, QPushButton
+
+from tests.window.conftest import settle
+from tests.window.fixtures.strange_sheet import HEADS
+from tracker.window.main_window import MainWindow
+
+pytestmark = pytest.mark.gui
+
+
+def test_what_was_taken_in_and_answered_is_listed_and_forgotten(marked: MainWindow, qtbot) -> None:
+    marked.take_in.agree.click()
+    settle(qtbot, marked)
+    marked.go_sheets()
+    settle(qtbot, marked)
+    sheets = marked.sheets
+    texts = [label.text() for label in sheets.remembered.findChildren(QLabel)]
+    assert "Prices are in EUR." in texts
+    assert any(" · ".join(HEADS) in text for text in texts)
+    forget = [each for each in sheets.remembered.findChildren(QPushButton) if each.text() == "Forget"]
+    for each in forget:
+        each.click()
+    settle(qtbot, marked)
+    assert sheets.remembered._answers == ()
+    assert sheets.remembered._layouts == ()
+    marked.undo()
+    marked.undo()
+    settle(qtbot, marked)
+    assert len(sheets.remembered._answers) == len(sheets.remembered._layouts) == 1
+
+
+def test_a_file_is_withdrawn_brought_back_and_shown(marked: MainWindow, qtbot) -> None:
+    marked.take_in.agree.click()
+    settle(qtbot, marked)
+    marked.go_sheets()
+    settle(qtbot, marked)
+    sheets = marked.sheets
+    qtbot.keyClick(sheets.table, Qt.Key.Key_Down)
+    sheets.withdraw.click()
+    settle(qtbot, marked)
+    assert sheets.withdraw.text() == "Bring back"
+    assert not marked.session.comparison.shown.any()
+    sheets.withdraw.click()
+    settle(qtbot, marked)
+    assert marked.session.comparison.shown.sum() == 3
+    sheets.show_sheet.click()
+    settle(qtbot, marked)
+    assert marked.sheet.sheet.view.model().index(2, 0).data() == "Qxz"
