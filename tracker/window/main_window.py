@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer, Slot
 from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QKeySequence, QShowEvent
-from PySide6.QtWidgets import QFileDialog, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QFileDialog, QStackedWidget, QVBoxLayout, QWidget
 
 from tracker.desk.comparison import Per
 from tracker.window.actions import ACTIONS
@@ -73,6 +73,7 @@ class MainWindow(QWidget):
         session.troubled.connect(self.message.warn)
         session.work.busy.connect(self.bar.show_busy)
         session.said.connect(self._say_done)
+        session.today_changed.connect(self._settle_focus)
         self.go(TODAY)
 
     def _make_places(self) -> None:
@@ -157,6 +158,11 @@ class MainWindow(QWidget):
     def go_reference(self) -> None:
         self.go(REFERENCE)
 
+    @Slot()
+    def go_yardsticks(self) -> None:
+        self.go(REFERENCE)
+        self.reference.show_yardsticks()
+
     @Slot(str)
     def _show_level(self, grade: str) -> None:
         self.go(REFERENCE)
@@ -176,7 +182,15 @@ class MainWindow(QWidget):
         """Reads files and shows what was understood; nothing is stored yet."""
         if paths:
             self.go(TAKE_IN)
+            self.take_in.setFocus()
             self.take_in.read(paths)
+
+    @Slot()
+    def mark_by_hand(self) -> None:
+        if self.stack.currentIndex() != TAKE_IN:
+            self.message.say("Take in a price sheet first: its table can then be marked by hand.")
+        else:
+            self.take_in.mark_by_hand()
 
     @Slot()
     def log_sample(self) -> None:
@@ -274,6 +288,12 @@ class MainWindow(QWidget):
         """After the first paint: the data and, beside it, what takes long to import."""
         self.session.start()
         self._aside.ask(_import_pictures, lambda _: self._make_quotes())
+
+    def _settle_focus(self) -> None:
+        """Once there is something to settle, the keys are about it, unless the user is elsewhere by then."""
+        self.session.today_changed.disconnect(self._settle_focus)
+        if self.stack.currentIndex() == TODAY and not self.stack.isAncestorOf(QApplication.focusWidget() or self):
+            self.today.setFocus()
 
     def _make_quotes(self) -> None:
         _ = self.quotes

@@ -76,9 +76,13 @@ class MarkingStrip(QFrame):
 
     def press(self, key: str) -> None:
         """One of N, H, F, L pressed in the sheet."""
-        do = {"N": self.name.showMenu, "H": self.mark_header, "F": self.mark_first, "L": self.mark_last}.get(key)
+        do = {"N": self.open_names, "H": self.mark_header, "F": self.mark_first, "L": self.mark_last}.get(key)
         if do is not None:
             do()
+
+    def open_names(self) -> None:
+        """The names a column may have, below their button; unlike Qt's own way this waits for nobody."""
+        self._name_menu.popup(self.name.mapToGlobal(self.name.rect().bottomLeft()))
 
     def open_menu(self, where: QPoint) -> None:
         """Everything that can be marked at the cell, as a menu at a point of the screen."""

@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QFocusEvent
 from PySide6.QtWidgets import QComboBox, QProgressBar, QSplitter, QWidget
 
 from tracker.trade.offer import Line
@@ -134,6 +135,19 @@ class TakeInPlace(QWidget):
         if file is self.at_hand:
             self._show_file()
         self._say_what_agreeing_does()
+        if self.hasFocus():
+            self._pass_focus_on()
+
+    def _pass_focus_on(self) -> None:
+        """To the lines that were understood; where there are none, to the sheet, which may be marked by hand."""
+        if self.understood.model.rowCount():
+            self.understood.table.setFocus()
+        elif self.sheet.grid is not None:
+            self.sheet.view.setFocus()
+
+    def mark_by_hand(self) -> None:
+        """Begins marking the sheet that is shown."""
+        self._begin_marking(True)
 
     def _show_file(self) -> None:
         file = self.at_hand
@@ -281,3 +295,9 @@ class TakeInPlace(QWidget):
         self.stop()
         self._files = []
         self.left.emit(self._stored)
+
+    # Qt's own names from here on
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        super().focusInEvent(event)
+        self._pass_focus_on()
