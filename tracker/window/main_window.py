@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer, Slot
-from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QKeySequence, QShowEvent
+from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDragLeaveEvent, QDropEvent, QKeySequence, QShowEvent
 from PySide6.QtWidgets import QApplication, QFileDialog, QStackedWidget, QVBoxLayout, QWidget
 
 from tracker.desk.comparison import Per
@@ -353,9 +353,16 @@ class MainWindow(QWidget):
             event.acceptProposedAction()
             self.message.say("Drop it to read it. Nothing is stored until you agree.")
 
+    def dragLeaveEvent(self, event: QDragLeaveEvent) -> None:
+        super().dragLeaveEvent(event)
+        self.message.hide()
+
     def dropEvent(self, event: QDropEvent) -> None:
         paths = [Path(url.toLocalFile()) for url in event.mimeData().urls() if url.isLocalFile()]
         event.acceptProposedAction()
+        self.message.hide()
+        # The program it was dragged from has the keys until then.
+        self.activateWindow()
         self.take_in_files([path for path in paths if path.is_file()])
 
     def closeEvent(self, event: QCloseEvent) -> None:
