@@ -53,3 +53,42 @@ def test_a_line_of_the_letterhead_right_above_the_header_heads_nothing():
     ]
     offer = lines(rows)["D3"].offer
     assert (offer.from_kg, offer.minimum_kg) == (None, 5000)
+
+
+HEAD = ["Board", "pt", "lb/MSF", "USD/ST"]
+LOWER = [["CRB C1S", 16, 62, 865], ["CRB C1S", 18, 70, 845]]
+
+
+def test_the_same_boards_again_at_other_prices_under_no_title_of_their_own():
+    found = lines([HEAD, *ROWS, [], [], HEAD, *LOWER])
+    assert len(found) == 4
+    assert all("prices-disagree" in codes(line) for line in found.values())
+
+
+def test_two_tables_that_their_titles_tell_apart():
+    found = lines([["Delivered Leeds"], HEAD, *ROWS, [], ["Delivered York"], HEAD, *LOWER])
+    assert [line.state for line in found.values()] == ["accepted"] * 4
+
+
+@pytest.mark.parametrize("old", ["Old", "Old prices", "Superseded price list", "Anciens prix", "Alte Preise"])
+def test_an_old_table_above_the_new_one_marks_itself_alone(old):
+    found = lines([["Harlow Board Inc."], [], [old], HEAD, *LOWER, [], ["New prices"], HEAD, *ROWS])
+    assert {cell: line.offer.price for cell, line in found.items()} == {"D10": 905, "D11": 885}
+    found = lines([["Harlow Board Inc."], [], ["New prices"], HEAD, *ROWS, [], [old], HEAD, *LOWER])
+    assert {cell: line.offer.price for cell, line in found.items()} == {"D5": 905, "D6": 885}
+
+
+def test_two_bases_beside_a_change_are_no_old_and_new_price():
+    head = ["Description", "Cal. pt", "BW lb/MSF", "$/ST", "$/MSF", "Change %"]
+    found = lines([head, ["CRB C1S", 18, 70, 855, 34.02, 2.1], ["CRB C1S", 20, 79, 850, 33.58, 2.1]])
+    assert "prices-disagree" in codes(found["D2"])
+    assert found["D3"].offer.source.also == ("E3",)
+
+
+@pytest.mark.parametrize("other", ["Your target price", "Market price", "Last year's price", "Our cost", "Zielpreis"])
+def test_prices_that_are_not_the_vendors_offer_stand_beside_it(other):
+    found = lines([[*HEAD, other], *[[*row, 700] for row in ROWS]])
+    assert {cell: line.state for cell, line in found.items()} == {"D2": "accepted", "D3": "accepted"}
+    sized = ["Board", "pt", "lb/MSF", "< 5 t", "5-20 t", other]
+    rows = [["USD/ST"], [], sized, *[[*row, row[3] - 20, 700] for row in ROWS]]
+    assert {cell[0] for cell in lines(rows)} == {"D", "E"}

@@ -71,12 +71,23 @@ def _before_the_new(kinds: Mapping[Column, Kind], columns: Columns) -> list[Colu
     changes = [column.index for column in columns.of(Role.CHANGE)]
     if len(offers) != 2 or not changes or any(_says_more(column) for column in offers):
         return []
-    return offers[:1]
+    # '$/ST | $/MSF' is one price on two bases, whatever changed.
+    first, second = ({basis.bases for basis in column.bases} for column in offers)
+    return offers[:1] if first == second or not first or not second else []
 
 
 def _says_more(column: Column) -> bool:
-    """The head tells more than that it is a price: an order size, a delivery, a day, another currency."""
-    return any(head.bracket or head.delivery or find_dates(head.text) for head in column.said)
+    """The head tells more than that it is a price: an order size, a delivery, a day, a board."""
+    return any(
+        head.bracket
+        or head.delivery
+        or find_dates(head.text)
+        or head.calipers
+        or head.weights
+        or head.sheet_sizes
+        or (head.grade is not None and _tells_board(head.grade))
+        for head in column.said
+    )
 
 
 def _kind(column: Column, columns: Columns, net: bool, plain: bool) -> Kind:

@@ -9,7 +9,7 @@ from tracker.intake.tables.table import SheetTables, Words
 from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.charges import charge_header
 from tracker.intake.values.grade import find_grade
-from tracker.intake.values.header import Role
+from tracker.intake.values.header import Role, header_roles
 from tracker.intake.values.statements import Remark, says
 from tracker.intake.values.weight import find_weights
 from tracker.intake.words.lists import phrases
@@ -45,7 +45,17 @@ def passed_whole(sheet: ReadSheet) -> str:
         return "the sheet's name marks it as old"
     first = min((read.table.first_row for read in sheet.tables), default=None)
     above = [words for words in sheet.found.texts if first is not None and words.row < first]
-    return "marked as old" if any(_old(words) and _about_the_list(words.text) for words in above) else ""
+    marks = [words for words in above if _old(words) and _about_the_list(words.text)]
+    return "marked as old" if any(not _of_one_table(words, sheet) for words in marks) else ""
+
+
+def _of_one_table(mark: Words, sheet: ReadSheet) -> bool:
+    """'Old prices' right above the first table, where 'New prices' stands above another."""
+    titles = [read.table.titles for read in sheet.tables]
+    others = [words for each in titles if mark not in each for words in each]
+    return any(mark in each for each in titles) and any(
+        phrases("price_words").find(words.text) and not _old(words) for words in others
+    )
 
 
 def _about_the_list(text: str) -> bool:
@@ -66,7 +76,11 @@ def outdated_sheets(names: Sequence[str]) -> frozenset[str]:
 
 
 def _old(words: Words) -> bool:
-    return Remark.SUPERSEDED in says(words.text)
+    """Words that mark what stands below as an earlier list; 'Old' alone is what a column of old prices is called."""
+    if Remark.SUPERSEDED in says(words.text):
+        return True
+    named = header_roles(words.text)
+    return bool(named) and named[0].role is Role.PREVIOUS_PRICE and named[0].strength >= 1
 
 
 def _board(text: str) -> bool:

@@ -75,6 +75,7 @@ def _read_tables(
     claimed = _claimed(sheet, facts)
     titles = tuple(_titles(sheets))
     before = len(found.drafts)
+    alike: list[Draft] = []
     for read in sheet.tables:
         if read not in offering:
             rows = f"{read.table.first_row + 1}-{read.table.last_row + 1}"
@@ -85,7 +86,9 @@ def _read_tables(
         offers = TableReader(read, levels, claimed, facts, vendor, titles).read()
         found.passed.extend(offers.passed)
         drafts = list(_by_row(offers.drafts))
-        disagreeing_rows(drafts)
+        # Without words of its own above it, a table tells nothing that sets its prices apart from the one before.
+        alike = drafts if read.table.titles else [*alike, *drafts]
+        disagreeing_rows(alike)
         found.drafts.extend(drafts)
     if len(found.drafts) == before and not sheet.tables:
         found.passed.append(
