@@ -78,6 +78,13 @@ def _price_text(offers: Offers, row: int) -> str:
     return price_figure(offers.comparison, float(offers.comparison.price[row]))
 
 
+def _price_title(comparison: Comparison) -> str:
+    """The unit as a heading; at equal caliper shortened, so that it fits its column."""
+    if comparison.footing.at_caliper_um is None:
+        return per_words(comparison)
+    return per_words(comparison).replace(" per MSF", "/MSF")
+
+
 def _price_tip(offers: Offers, row: int) -> str:
     comparison = offers.comparison
     if np.isnan(comparison.price[row]):
@@ -193,7 +200,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
     ),
     Column(
         "price",
-        lambda o: per_words(o.comparison) if o else "Price",
+        lambda o: _price_title(o.comparison) if o else "Price",
         text=_price_text,
         keys=lambda o: o.comparison.price,
         stand=Stand.RIGHT,
