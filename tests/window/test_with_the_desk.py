@@ -137,3 +137,29 @@ def test_the_window_never_asks_the_desk_on_its_own_thread(open_window, qtbot, tm
     assert len(seen) > 10
     assert len(set(seen)) == 1
     assert seen[0] != threading.get_ident()
+
+
+def test_an_answer_given_on_today_is_undone_and_done_again(window: MainWindow, qtbot, tmp_path) -> None:
+    path = tmp_path / "ostrel.csv"
+    path.write_text(
+        "Ostrel Karton Ltd,,,,\n\nBoard,Grade,Caliper (pt),Basis weight (g/m²),Price USD,Unit\n"
+        "Fenlight 16,SBS,16,300,1216,ton\nFenlight 18,SBS,18,335,1218,tonne\n",
+        encoding="utf-8",
+    )
+    window.take_in_files([path])
+    settle(qtbot, window)
+    assert window.take_in.agree.text() == "Take in 1 offer"
+    window.take_in.agree.click()
+    settle(qtbot, window)
+    (task,) = window.today.questions.list.tasks
+    window.today._store_answer(task.target[0].id, "short")
+    settle(qtbot, window)
+    assert len(window.session.comparison.snapshot) == 2
+    assert window.today.questions.list.tasks == ()
+    window.undo()
+    settle(qtbot, window)
+    assert len(window.session.comparison.snapshot) == 1
+    assert len(window.today.questions.list.tasks) == 1
+    window.redo()
+    settle(qtbot, window)
+    assert len(window.session.comparison.snapshot) == 2

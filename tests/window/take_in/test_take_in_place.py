@@ -7,7 +7,9 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QPushButton
 
 from tests.window.conftest import settle
+from tests.window.fixtures.invented_door import InventedDoor
 from tests.window.fixtures.invented_sheet import FILE
+from tracker.desk.trouble import Trouble
 from tracker.window.main_window import QUOTES, TAKE_IN, TODAY, MainWindow
 
 pytestmark = pytest.mark.gui
@@ -115,3 +117,35 @@ def test_several_files_are_taken_in_at_once(window, qtbot) -> None:
     take_in.agree_all.click()
     settle(qtbot, window)
     assert [given for _, _, given in window.session.door.stored] == [{"ton": "short"}, {"ton": "metric"}]
+
+
+class SlowDoor(InventedDoor):
+    """Reads for as long as it is let."""
+
+    def __init__(self) -> None:
+        super().__init__(0)
+        self.ended = []
+
+    def read(self, path, stop=None):
+        self.ended.append(stop.wait(20))
+        raise Trouble("stopped")
+
+
+@pytest.mark.parametrize("how", ["leave", "close", "read another"])
+def test_a_reading_ends_at_once(open_window, qtbot, how: str) -> None:
+    door = SlowDoor()
+    window = open_window(door)
+    window.take_in_files([Path("long.xlsx"), Path("longer.xlsx")])
+    qtbot.wait(30)
+    assert window.take_in.leave.text() == "Stop reading"
+    if how == "leave":
+        window.take_in.leave.click()
+    elif how == "close":
+        window.close()
+    else:
+        window.take_in_files([Path("short.xlsx")])
+        qtbot.waitUntil(lambda: len(door.ended) == 1, timeout=5_000)
+        window.take_in.leave.click()
+    qtbot.waitUntil(window.session.work.is_idle, timeout=5_000)
+    assert all(door.ended)
+    assert window.message.text == ""
