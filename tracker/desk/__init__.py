@@ -16,18 +16,24 @@ take_in      read(desk | None, path, answers=Answers(), manner=Manner(show=False
                  TakenIn(reading, content, answers, imported_on: day this very file was taken in before, or None,
                  sheets: the Workbook of Grids if `show`); `cancelled`: a threading.Event that stops it with Trouble
              read_again(desk | None, taken, answers) -> TakenIn  the same with other answers: at once if sheets are held
-             store(desk, taken, remember={}) -> Stored(file_id, offers, held, questions, already)
-                 `remember`: question keys and the values to keep for the vendor
+             store(desk, taken, remember={}, words={}) -> Stored(file_id, offers, held, questions, already, answered)
+                 `remember`: question keys and the values to keep for the vendor, `words`: what of the sheet each
+                 answered; a layout marked in the file (Answers.layouts) is kept for the vendor too
+             keep_ready() / stand_down()               a reading process started ahead of need
              workbook(content, name) -> Workbook of Grids        the sheet as the vendor sent it (may raise Trouble)
 contract     file_object(taken) -> dict                one entry of the import JSON
 files        files(desk) -> tuple[StoredFile, ...]
                  StoredFile(id, name, sha256, vendor, received, imported_at, imported_by, withdrawn, offers, held)
-             content(desk, file_id) -> bytes
+             find(desk, id or sha256) -> StoredFile    content(desk, file_id) -> bytes
              held_lines(desk, file_id) -> tuple[HeldLine, ...]
-             withdraw(desk, file_id) -> Edit           its offers no longer count; kept, and can be brought back
+             withdraw(desk, file_id) / bring_back(desk, file_id) -> Edit     whether its offers count
+layouts      layouts(desk, vendor=None) -> tuple[KeptLayout, ...]     forget_layout(desk, layout_id) -> Edit
+                 KeptLayout(id, vendor, name, layout: trade.layout.Layout, made_at, made_by)
+vendor_words words_to_vendor(file, questions) -> str   what to ask a vendor, as a draft
 questions    open_questions(desk) -> tuple[OpenQuestion, ...]
                  OpenQuestion(id, file_id, file, vendor, question: trade.offer.Question, lines)
              answer(desk, question_id, value, remember=True) -> Stored     re-reads the kept file with the answer
+             take_back(desk, stored.answered)          undoes it;  answer_again(desk, answered) -> Stored  redoes it
              set_aside(desk, question_id) -> Edit
              remembered(desk, vendor=None) -> tuple[Remembered, ...]
                  Remembered(id, vendor, key, value, words, said_at, said_by)
