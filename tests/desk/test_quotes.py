@@ -194,7 +194,7 @@ def test_the_ladder_of_a_delivered_price_per_msf_in_another_currency(desk: Desk)
     labels = [step.label for step in told.steps]
     assert labels == [
         "as written",
-        "read in sheet “Prices”, cell D5",
+        "read as",
         "per 1,000 ft² in USD",
         "Freight",
         "Energy",

@@ -17,10 +17,10 @@ def _said(offers, offer, bands=BAND, settings=None):
 def test_a_dear_offer_in_a_buyers_words():
     assert _said(offers_of([*LIKE, 1350.0, 1005.0]), 8) == [
         (
-            "USD 1,350 per tonne is 34% above the USD 1,004 per tonne that 9 offers of other vendors for SBS lead one "
-            "to expect at this caliper and order size; score +7.2, beyond the limit of 3.5."
+            "USD 1,350 per tonne is 34 % above the USD 1,004 per tonne that 9 offers of other vendors for SBS lead one "
+            "to expect at this caliper and order size (score 7.2; above 3.5 counts as out of line)."
         ),
-        "It lies 17% above the band expected of SBS, USD 850 to 1,150 per tonne: level given.",
+        "It lies 17 % above the band expected of SBS, USD 850 to 1,150 per tonne: level given.",
     ]
 
 
@@ -40,7 +40,7 @@ def test_a_slipped_decimal_says_how_far():
 
 def test_an_offer_in_line_is_explained_too():
     peers, band = _said(offers_of(LIKE), 0)
-    assert "within the limit" in peers
+    assert "counts as out of line" in peers
     assert band == "It lies within the band expected of SBS, USD 850 to 1,150 per tonne: level given."
 
 
@@ -87,8 +87,8 @@ def test_history_with_its_numbers():
         shown=[True] * 4 + [False] * 4,
     )
     assert _said(offers, 3)[-1] == (
-        "Up 20% since this vendor's last price for the board, USD 1,000 per tonne on 2018-07-25; over the same time "
-        "SBS of other vendors is up 2% (3 boards)."
+        "Up 20 % since this vendor's last price for the board, USD 1,000 per tonne on 2018-07-25; over the same time "
+        "SBS of other vendors is up 2 % (3 boards)."
     )
 
 

@@ -55,11 +55,10 @@ def ladder(offer: Offer, footing: ChosenFooting, rests: Rested) -> tuple[Step, .
     assert offer.basis is not None
     assert offer.currency is not None
     source = offer.source
-    where = f"sheet “{source.sheet}”, cell {source.cell}" if source.sheet else f"cell {source.cell}"
     quoted = f"{offer.currency} {offer.price:,f} per {_BASIS_WORDS[offer.basis]}"
     steps = [
         Step("as written", source.as_written or plain_text(offer.price), source.cell),
-        Step(f"read in {where}", quoted),
+        Step("read as", quoted),
         *_sheet_step(offer, _is_metric(offer.basis, rests)),
     ]
     figure, step = _on_footing(offer, footing.per, rests)

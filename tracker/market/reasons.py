@@ -107,7 +107,7 @@ def _of_peers(offer: int, offers: Offers, verdicts: Verdicts, wording: Wording) 
     if peers.extreme[offer]:
         yield (
             f"It is near the limit, and a second test, Rosner's for several outliers at once, parts it from the other "
-            f"offers for {offers.grades[offers.grade[offer]]} ({ESD_LEVEL:.0%} level)."
+            f"offers for {offers.grades[offers.grade[offer]]} ({_percent(ESD_LEVEL)} level)."
         )
     if verdicts.jumped[offer]:
         yield "It is near the limit, and it moved there from this vendor's own last price while the grade did not."
@@ -140,8 +140,8 @@ def _scored(offer: int, offers: Offers, verdicts: Verdicts, wording: Wording) ->
     limit = float(verdicts.limit[offer])
     return (
         f"{wording.amount(price)} is {_beside(price / expected - 1)} the {wording.amount(expected)} that {count} "
-        f"offers of other vendors for {grade} lead one to expect at this caliper and order size; score {score:+.1f}, "
-        f"{'beyond' if abs(score) > limit else 'within'} the limit of {limit:.2g}."
+        f"offers of other vendors for {grade} lead one to expect at this caliper and order size (score "
+        f"{abs(score):.1f}; above {limit:.2g} counts as out of line)."
     )
 
 
@@ -173,7 +173,7 @@ def _of_band(offer: int, offers: Offers, bands: Bands, verdicts: Verdicts, wordi
     else:
         edge = high if where == ABOVE else low
         side = "above" if where == ABOVE else "below"
-        yield f"It lies {abs(price / edge - 1):.0%} {side} {band}: {bands.sources[grade]}."
+        yield f"It lies {_percent(price / edge - 1)} {side} {band}: {bands.sources[grade]}."
 
 
 def _of_history(history: History, offer: int, offers: Offers, wording: Wording) -> str:
@@ -201,13 +201,17 @@ def _of_delivery(offer: int, offers: Offers, verdicts: Verdicts) -> Iterator[str
 def _beside(share: float) -> str:
     if abs(share) < _AS_GOOD_AS_EVEN:
         return "level with"
-    return f"{abs(share):.0%} {'above' if share > 0 else 'below'}"
+    return f"{_percent(share)} {'above' if share > 0 else 'below'}"
 
 
 def _moved(share: float) -> str:
     if abs(share) < _AS_GOOD_AS_EVEN:
         return "Unchanged"
-    return f"{'Up' if share > 0 else 'Down'} {abs(share):.0%}"
+    return f"{'Up' if share > 0 else 'Down'} {_percent(share)}"
+
+
+def _percent(share: float) -> str:
+    return f"{100 * abs(share):.0f} %"
 
 
 def _count(number: int, noun: str) -> str:
