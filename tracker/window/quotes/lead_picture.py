@@ -8,7 +8,7 @@ from tracker.window.look.figures import counted
 from tracker.window.quotes.drawing import Drawing
 from tracker.window.quotes.geometry import spread
 from tracker.window.quotes.offer_columns import Offers
-from tracker.window.quotes.spread_picture import Picture, drawable, labels_of
+from tracker.window.quotes.spread_picture import Picture, drawable, known_rows, labels_of, thin_words
 
 _DAYS_A_WEEK = 7.0
 _MOST_SPANS = 1_500
@@ -17,10 +17,9 @@ _MOST_SPANS = 1_500
 def lead_against_price(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
     """x: weeks until delivery (the longer end of a range, the range as a bar); y: per cent of the expected price."""
     snapshot = offers.comparison.snapshot
-    longest = np.fmax(snapshot.lead_low, snapshot.lead_high)
     ratio = 100 * offers.of_expected
-    chosen = drawable(offers, rows, longest)
-    chosen = chosen[np.isfinite(ratio[chosen])]
+    longest = np.where(np.isfinite(ratio), np.fmax(snapshot.lead_low, snapshot.lead_high), np.nan)
+    known, chosen = known_rows(offers, rows, longest), drawable(offers, rows, longest)
     weeks = longest[chosen] / _DAYS_A_WEEK
     shortest = np.fmin(snapshot.lead_low, snapshot.lead_high)[chosen] / _DAYS_A_WEEK
     y = ratio[chosen]
@@ -40,10 +39,11 @@ def lead_against_price(offers: Offers, rows: NDArray[np.intp], grade: str) -> Pi
         x_zero="stock",
         y_unit=" %",
     )
-    without = len(rows) - len(chosen)
+    without = len(rows) - len(known)
     words = "Ringed: nothing else is both sooner and cheaper; bars are ranges. The dashed line is the expected price."
     if without:
         words += f" {counted(without, 'offer')} not drawn: no lead time or no expected price."
+    words += thin_words(known, chosen)
     return Picture(
         drawing, f"{grade or 'All grades'}: lead time against price", words, "per cent of the expected price"
     )

@@ -17,6 +17,7 @@ from PySide6.QtWidgets import QWidget
 
 from tracker.window.look.marks import Mark, pen_and_fill, shape_of
 from tracker.window.look.theme import Theme
+from tracker.window.quotes.alike import AlikePoints
 from tracker.window.quotes.drawing import Drawing, Floats
 from tracker.window.quotes.overlay import Overlay
 
@@ -205,7 +206,7 @@ class Plot(pg.PlotWidget):
             line.setAlpha(alpha)
             pen.setColor(line)
         fill.setAlpha(min(alpha, 190 if mark is Mark.IN_LINE else 255))
-        scatter = pg.ScatterPlotItem(
+        scatter = AlikePoints(
             drawing.x[chosen],
             drawing.y[chosen],
             symbol=shape_of(mark),

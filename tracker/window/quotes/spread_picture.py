@@ -35,9 +35,21 @@ class Picture:
 
 def drawable(offers: Offers, rows: NDArray[np.intp], other: NDArray[np.float64]) -> NDArray[np.intp]:
     """Rows whose price and other coordinate are known, thinned where there are more than the eye can use."""
-    known = rows[np.isfinite(offers.comparison.price[rows]) & np.isfinite(other[rows])]
+    known = known_rows(offers, rows, other)
     standing_out = offers.marks[known] <= Mark.BELOW
     return thinned(known, standing_out, MOST_POINTS)
+
+
+def known_rows(offers: Offers, rows: NDArray[np.intp], other: NDArray[np.float64]) -> NDArray[np.intp]:
+    """Rows whose price and other coordinate are known: those that could be drawn."""
+    return rows[np.isfinite(offers.comparison.price[rows]) & np.isfinite(other[rows])]
+
+
+def thin_words(known: NDArray[np.intp], drawn: NDArray[np.intp]) -> str:
+    """Says where not all that could be drawn is drawn; '' where it is."""
+    if len(drawn) >= len(known):
+        return ""
+    return f" Of {len(known):,} offers {len(drawn):,} are drawn, all that stand out among them."
 
 
 def against_caliper(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
@@ -73,7 +85,8 @@ def against_caliper(offers: Offers, rows: NDArray[np.intp], grade: str) -> Pictu
         words = band_words(comparison, grade)
     title = f"{grade or 'All grades'}: price against caliper"
     more = " A line joins one board's order sizes." if len(drawing.joins) else ""
-    return Picture(drawing, title, f"{words}{more}{_thin(rows, chosen)}")
+    thin = thin_words(known_rows(offers, rows, snapshot.caliper_um), chosen)
+    return Picture(drawing, title, f"{words}{more}{thin}")
 
 
 def by_strip(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
@@ -81,7 +94,9 @@ def by_strip(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
     comparison = offers.comparison
     snapshot = comparison.snapshot
     codes, names = (snapshot.vendor, snapshot.vendors) if grade else (snapshot.grade, snapshot.grades)
-    chosen = drawable(offers, rows, np.where(codes < 0, np.nan, codes.astype(np.float64)))
+    across = np.where(codes < 0, np.nan, codes.astype(np.float64))
+    chosen = drawable(offers, rows, across)
+    thin = thin_words(known_rows(offers, rows, across), chosen)
     strips = _most_common(codes[chosen], names)
     if not grade:
         in_trade = list(grades())
@@ -108,7 +123,7 @@ def by_strip(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
     left_out = "" if len(strips) == len(np.unique(codes[rows])) else f" The {len(strips)} with most offers are shown."
     kind = "vendor" if grade else "grade"
     words = f"Each strip is a {kind}; behind it the expected bands of its calipers, from lowest to highest."
-    return Picture(drawing, f"{grade or 'All grades'}: prices by {kind}", f"{words}{left_out}")
+    return Picture(drawing, f"{grade or 'All grades'}: prices by {kind}", f"{words}{left_out}{thin}")
 
 
 def _caliper_ticks(x: NDArray[np.float64], units: Units) -> list[tuple[float, str]]:
@@ -177,12 +192,6 @@ def band_words(comparison: Comparison, grade: str) -> str:
     known = judged is not None and grade in comparison.snapshot.grades
     source = judged.bands.sources[comparison.snapshot.grades.index(grade)] if judged is not None and known else ""
     return f"Expected band: {source}." if source else "The ribbon is the grade's expected band."
-
-
-def _thin(rows: NDArray[np.intp], chosen: NDArray[np.intp]) -> str:
-    if len(rows) <= MOST_POINTS:
-        return ""
-    return f" Of {len(rows):,} offers {len(chosen):,} are drawn, all that stand out among them."
 
 
 def card(offers: Offers, row: int) -> str:

@@ -13,7 +13,7 @@ from tracker.window.quotes.drawing import Drawing
 from tracker.window.quotes.geometry import Ribbon, spread
 from tracker.window.quotes.joins import joined
 from tracker.window.quotes.offer_columns import Offers, per_words
-from tracker.window.quotes.spread_picture import Picture, drawable, labels_of
+from tracker.window.quotes.spread_picture import Picture, drawable, known_rows, labels_of, thin_words
 
 _DAY_SPREAD = 0.8
 _MOST_TICKS = 7
@@ -44,7 +44,8 @@ def over_time(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
         least_width=_LEAST_DAYS,
     )
     caption = _caption(grade, ribbon, band.set_on, len(drawing.joins) > 0)
-    return Picture(drawing, f"{grade or 'All grades'}: prices over time", caption, per_words(comparison))
+    thin = thin_words(known_rows(offers, rows, received), chosen)
+    return Picture(drawing, f"{grade or 'All grades'}: prices over time", f"{caption}{thin}", per_words(comparison))
 
 
 def _like_with_like(comparison: Comparison) -> Comparison:
