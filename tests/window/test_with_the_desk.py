@@ -151,6 +151,7 @@ def test_an_answer_given_on_today_is_undone_and_done_again(window: MainWindow, q
     assert window.take_in.agree.text() == "Take in 1 offer"
     window.take_in.agree.click()
     settle(qtbot, window)
+    window.go_today()
     (task,) = window.today.questions.list.tasks
     window.today._store_answer(task.target[0].id, "short")
     settle(qtbot, window)

@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QFocusEvent
+from PySide6.QtGui import QFocusEvent, QShowEvent
 from PySide6.QtWidgets import QFrame, QLabel, QSizePolicy, QStackedLayout, QWidget
 
 from tracker.window.look.figures import counted, date_text
@@ -63,6 +63,7 @@ class TodayPlace(QWidget):
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._session = session
+        self._stale = self._ever_shown = False
         self._heading: QLabel = words("", "title")
         self._told: QLabel = words("", "quiet")
         self.overdue = _Section("Overdue samples", "No sample is overdue.", session)
@@ -104,6 +105,12 @@ class TodayPlace(QWidget):
         self._session.samples_changed.connect(self._show)
 
     def _show(self) -> None:
+        """Writes everything anew; while another place is looked at that waits until this one is again."""
+        self._stale = not self.isVisible() and self._ever_shown
+        if not self._stale:
+            self._write()
+
+    def _write(self) -> None:
         session = self._session
         todays, comparison = session.todays, session.comparison
         self._heading.setText(date_text(session.footing.as_of))
@@ -153,6 +160,13 @@ class TodayPlace(QWidget):
         )
 
     # Qt's own names from here on
+
+    def showEvent(self, event: QShowEvent) -> None:
+        self._ever_shown = True
+        if self._stale:
+            self._stale = False
+            self._write()
+        super().showEvent(event)
 
     def focusInEvent(self, event: QFocusEvent) -> None:
         super().focusInEvent(event)
