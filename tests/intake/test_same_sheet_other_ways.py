@@ -122,7 +122,7 @@ def moved(sheet, n):
 
 def blank_column(sheet, n):
     at = 1 + n % (len(sheet.rows[sheet.header]) - 1)
-    return sheet.with_rows([row[:at] + [None] + row[at:] for row in sheet.rows])
+    return sheet.with_rows([[*row[:at], None, *row[at:]] for row in sheet.rows])
 
 
 def blank_row_in_table(sheet, n):
@@ -163,9 +163,16 @@ def grades_written_once(sheet, _):
 
 
 DECOYS = (
-    ("Item no.", 40211, 7), ("Stock (pallets)", 12, 3), ("Index", 1104, 5), ("Phone ext.", 218, 1), ("Change %", 2.5, 1),
-    ("Last year's price", 777, 11), ("Your target price", 700, 9), ("List price", 1999, 13), ("Brightness %", 84, 1),
-)  # fmt: skip
+    ("Item no.", 40211, 7),
+    ("Stock (pallets)", 12, 3),
+    ("Index", 1104, 5),
+    ("Phone ext.", 218, 1),
+    ("Change %", 2.5, 1),
+    ("Last year's price", 777, 11),
+    ("Your target price", 700, 9),
+    ("List price", 1999, 13),
+    ("Brightness %", 84, 1),
+)
 
 
 def decoy_column(sheet, n):
@@ -225,7 +232,9 @@ def test_another_layout_reads_the_same(make, change, n):
 
 
 @settings(max_examples=40, deadline=None)
-@given(st.sampled_from(SHEETS), st.sampled_from(SAME), st.sampled_from((moved, blank_column, footer)), st.integers(0, 9))
+@given(
+    st.sampled_from(SHEETS), st.sampled_from(SAME), st.sampled_from((moved, blank_column, footer)), st.integers(0, 9)
+)
 def test_so_do_two_changes_together(make, change, after, n):
     changed = change(make(), n)
     # The second change knows the header's row only where the first one left it.
@@ -330,3 +339,8 @@ def test_one_garbled_price_is_asked_and_the_others_stand(make, text):
     before = {price: told for price, told in facts(sheet).items() if price != grid([[lost]]).cell(0, 0).value}
     accepted = {price: told for price, told in facts(sheet.with_rows(rows)).items() if told[0] == "accepted"}
     assert accepted == before
+
+
+def test_the_order_sizes_in_the_heads_are_read():
+    bounds = {told[9:11] for told in facts(european()).values()}
+    assert bounds == {(None, 5000), (5000, None)}

@@ -92,3 +92,17 @@ def test_prices_that_are_not_the_vendors_offer_stand_beside_it(other):
     sized = ["Board", "pt", "lb/MSF", "< 5 t", "5-20 t", other]
     rows = [["USD/ST"], [], sized, *[[*row, row[3] - 20, 700] for row in ROWS]]
     assert {cell[0] for cell in lines(rows)} == {"D", "E"}
+
+
+@pytest.mark.parametrize("strange", ["Amount", "Price 2025", "Price (see mail)"])
+def test_a_column_that_names_no_order_size_beside_prices_that_do_is_asked(strange):
+    head = ["Board", "pt", "lb/MSF", "< 5 t", "5-20 t", strange]
+    found = lines([["USD/ST"], [], head, *[[*row, row[3] - 20, 700] for row in ROWS]])
+    assert {cell for cell, line in found.items() if line.state == "accepted"} == {"D4", "E4", "D5", "E5"}
+
+
+def test_the_net_price_once_more_on_another_basis_is_no_list_price():
+    head = ["Board", "pt", "lb/MSF", "Net $/ST", "List price", "Unit price ($/MSF)"]
+    found = lines([head, ["CRB C1S", 18, 70, 855, 900, 34.02], ["CRB C1S", 20, 79, 850, 900, 33.58]])
+    assert "prices-disagree" in codes(found["D2"])
+    assert found["D3"].offer.source.also == ("F3",)

@@ -4,22 +4,20 @@ from collections.abc import Mapping, Sequence
 from decimal import Decimal
 
 from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn, vendor_in_head
+from tracker.intake.columns.order_sizes import beside_unit, is_order_size, order_size
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import looks_priced
 from tracker.intake.tables.periods import YEAR, is_period
-from tracker.intake.values.brackets import Bracket, bracket_text
 from tracker.intake.values.caliper import CaliperReading, bare_caliper, in_unit
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading
 from tracker.intake.values.header import Header, Role
-from tracker.intake.values.masses import find_mass_units
 from tracker.intake.values.money import price_unit
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.statements import Remark, says
 from tracker.intake.values.weight import WeightReading, weight_in
 from tracker.intake.words.lists import phrases
-from tracker.trade.quantities import MassUnit
 
 UNNAMED = "no column is called a price"
 """The doubt that a stated currency and unit and usual prices lay to rest."""
@@ -80,6 +78,7 @@ def _says_more(column: Column) -> bool:
     """The head tells more than that it is a price: an order size, a delivery, a day, a board."""
     return any(
         head.bracket
+        or beside_unit(head)
         or head.delivery
         or find_dates(head.text)
         or head.calipers
@@ -98,10 +97,38 @@ def _kind(column: Column, columns: Columns, net: bool, plain: bool) -> Kind:
     if column.role is Role.LIST_PRICE:
         return Kind.LIST if net or plain else Kind.OFFER
     if column.role is Role.PRICE and net and columns.of(Role.DISCOUNT, Role.LIST_PRICE):
-        return Kind.LIST
+        return Kind.OFFER if _on_another_basis(column, columns.of(Role.NET_PRICE)) else Kind.LIST
     if column.role is Role.ALL_IN and (net or plain) and columns.of(*_CHARGES):
         return Kind.ALL_IN
     return Kind.OFFER
+
+
+def _on_another_basis(column: Column, others: Sequence[Column]) -> bool:
+    """'Net EUR/t' beside 'EUR/1000 m²': the same price once more, no step on the way to it."""
+    own = {basis.bases for basis in column.bases}
+    return bool(own) and all(own.isdisjoint(basis.bases for basis in other.bases) and other.bases for other in others)
+
+
+def standing_apart(offers: Sequence[PriceColumn]) -> frozenset[int]:
+    """Columns beside prices by order size, caliper, weight, grade or coating whose own heads say none of these.
+
+    What they hold may be a price for every size, an amount, a wish or an old price: their heads do not tell.
+    """
+    told = {price.index: _spread(price) for price in offers}
+    every = [kinds for kinds in told.values() if kinds]
+    shared = frozenset.intersection(*every) if len(every) > 1 else frozenset()
+    return frozenset(index for index, kinds in told.items() if shared and not kinds)
+
+
+def _spread(price: PriceColumn) -> frozenset[str]:
+    said = {
+        "order size": price.bracket,
+        "caliper": price.caliper,
+        "weight": price.weights,
+        "board": price.grade if price.grade is not None and _tells_board(price.grade) else None,
+        "sheet": price.sheet,
+    }
+    return frozenset(kind for kind, value in said.items() if value)
 
 
 def _tells_board(grade: GradeReading) -> bool:
@@ -151,7 +178,7 @@ def _told_apart_by_letters(offers: Sequence[PriceColumn]) -> bool:
 def _price_column(column: Column, kind: Kind, corner: Sequence[Column]) -> PriceColumn:
     lowest = column.said[-1] if column.said else None
     spread = [head for head in column.said if head.grade is not None and _tells_board(head.grade)]
-    bracket_level, bracket = _bracket(column)
+    bracket_level, bracket = order_size(column)
     return PriceColumn(
         column,
         kind,
@@ -167,36 +194,6 @@ def _price_column(column: Column, kind: Kind, corner: Sequence[Column]) -> Price
         label=_label(column),
         indicative=any(Remark.INDICATIVE in says(head.text) for head in column.said),
     )
-
-
-def _bracket(column: Column) -> tuple[int | None, Bracket | None]:
-    """The header level that is an order size, and the order size; bare figures take the unit of the heading above."""
-    for level, head in enumerate(column.said):
-        if _is_bracket(head):
-            return level, head.bracket
-    if len(column.said) < 2:
-        return None, None
-    bracket = bracket_text(column.said[-1].text, _order_units(column.said[:-1]))
-    return (len(column.said) - 1, bracket) if bracket is not None and not bracket.alone else (None, None)
-
-
-def _order_units(heads: Sequence[Header]) -> tuple[MassUnit, ...]:
-    """The unit of order sizes in a heading: 'EUR/Tonne bei Abnahme in t' prices by the tonne and counts orders in t."""
-    for head in reversed(heads):
-        rest = head.text if head.basis is None else head.text.replace(head.basis.words, " ", 1)
-        units = find_mass_units(rest)
-        if units:
-            return units
-    return ()
-
-
-def _is_bracket(head: Header) -> bool:
-    """'60 #/MSF' is a basis weight, though '#' and a figure could be an order of 60 lb; '< 5 t' is an order."""
-    if head.bracket is None or head.basis is not None or head.currency is not None:
-        return False
-    if head.bracket.not_weight and phrases("basis").whole(head.text) in ("roll", "sheet"):
-        return False
-    return not head.bracket.not_weight or not (head.weights or head.calipers)
 
 
 def _label(column: Column) -> str:
@@ -228,7 +225,7 @@ def _caliper(column: Column, corner: Sequence[Column]) -> CaliperReading | None:
 def _weights(column: Column, corner: Sequence[Column]) -> tuple[WeightReading, ...]:
     for head in column.said:
         # '$ per hundredweight (100 lb)' has a weight in it, but not one of board.
-        if head.weights and len(head.weight_units) == 1 and not _is_bracket(head):
+        if head.weights and len(head.weight_units) == 1 and not is_order_size(head):
             return head.weights
     number, head_of_axis = _bare_head(column, corner, Role.WEIGHT)
     if number is None or head_of_axis is None:

@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 
 from tracker.intake.columns.column import Kind, PriceColumn
-from tracker.intake.columns.prices import UNNAMED
+from tracker.intake.columns.prices import UNNAMED, standing_apart
 from tracker.intake.grid import Cell
 from tracker.intake.offers.alike import AlikeRows, Cells, Part, Told
 from tracker.intake.offers.board import BOARD_ROLES, board_of, with_column
@@ -49,6 +49,7 @@ class TableReader:
         self._around: dict[tuple[int, int], Around] = {}
         self._signs = {price.index: self._sign(price) for price in read.columns.prices}
         self._offers = tuple(price for price in read.columns.prices if price.kind is Kind.OFFER)
+        self._apart = standing_apart(self._offers)
         self._kept: list[object] = []
         self._priced = frozenset(price.index for price in read.columns.prices)
         merged = bool(read.table.view.spread)
@@ -135,6 +136,8 @@ class TableReader:
         unnamed = self._read.columns.doubt == UNNAMED and draft.currency is not None and draft.basis is not None
         if self._read.columns.doubt and not (unnamed and not _far_off(draft)):
             _doubt(draft, self._read.columns.doubt)
+        if price.index in self._apart:
+            _doubt(draft, f"“{price.column.text}” does not say what the prices beside it do")
         if price.indicative or read.indicative:
             draft.evidence.append(Said("indicative", draft.where, cell.text).evidence("indicative"))
         return draft

@@ -1,0 +1,89 @@
+"""The order size that a price column's head says, by itself or beside the price's unit."""
+
+import re
+from collections.abc import Sequence
+from decimal import Decimal
+from functools import lru_cache
+
+from tracker.intake.columns.column import Column, basis_in_head
+from tracker.intake.values.basis import BasisReading
+from tracker.intake.values.brackets import Bracket, bracket_text
+from tracker.intake.values.header import Header, Role
+from tracker.intake.values.masses import find_mass_units, find_masses
+from tracker.intake.words.lists import phrases
+from tracker.trade.quantities import MassUnit
+
+
+def order_size(column: Column) -> tuple[int | None, Bracket | None]:
+    """The header level that is an order size, and the order size; bare figures take the unit of the heading above."""
+    for level, head in enumerate(column.said):
+        if is_order_size(head):
+            return level, head.bracket
+        beside = beside_unit(head)
+        if beside is not None:
+            return level, beside
+    if len(column.said) < 2:
+        return None, None
+    bracket = bracket_text(column.said[-1].text, _order_units(column.said[:-1]))
+    return (len(column.said) - 1, bracket) if bracket is not None and not bracket.alone else (None, None)
+
+
+@lru_cache(maxsize=2048)
+def beside_unit(head: Header) -> Bracket | None:
+    """The order size that a head says beside its price's unit: 'EUR/t < 5 t', 'Price 5-20 t (EUR/t)'.
+
+    A weight of order that is no size as written ('EUR/t 5 t net') is kept as one that can't be read, so that it is
+    asked.
+    """
+    basis = basis_in_head(head)
+    if head.currency is None and basis is None and head.role is not Role.PRICE:
+        return None
+    rest = _without_unit(head, basis)
+    weights = [mass for mass in find_masses(rest) if mass.kg() not in _UNITS_OF_PRICE]
+    bracket = bracket_text(rest)
+    if bracket is not None and not bracket.not_weight and not bracket.alone:
+        return bracket
+    if head.weights or head.calipers:
+        return None
+    if bracket is not None:
+        return bracket if weights and not bracket.not_weight else None
+    bare = bracket_text(rest, (MassUnit.KG,))
+    unread = bool(weights) or (bare is not None and not bare.alone)
+    return Bracket(rest, not_weight="other_unit") if unread else None
+
+
+_UNITS_OF_PRICE = frozenset(map(Decimal, ("1000", "907.18474", "45.359237", "100")))
+"""A tonne, a short ton, a hundredweight and 100 kg in kg: '$/hundredweight (100 lb)' names no order."""
+
+
+def _without_unit(head: Header, basis: BasisReading | None) -> str:
+    """A head's text without its currency and the unit behind or before it."""
+    currency = re.escape(head.currency.words) if head.currency is not None else ""
+    unit = re.escape(basis.words) if basis is not None else ""
+    # 'EUR/t', 'EUR per tonne', 'EUR la tonne', '/t'.
+    joined = rf"{currency}\s*(?:[/.]|[^\W\d]+)?\s*\b{unit}(?!\w)" if currency and unit else ""
+    alone = rf"(?:/|\b[^\W\d]+\s)\s*{unit}(?!\w)" if unit else currency
+    for pattern in filter(None, (joined, alone)):
+        rest, found = re.subn(pattern, " ", head.text, count=1)
+        if found:
+            return (rest.replace(head.currency.words, " ") if head.currency is not None else rest).strip(" ,;:()[]–-\n")
+    return head.text
+
+
+def _order_units(heads: Sequence[Header]) -> tuple[MassUnit, ...]:
+    """The unit of order sizes in a heading: 'EUR/Tonne bei Abnahme in t' prices by the tonne and counts orders in t."""
+    for head in reversed(heads):
+        rest = head.text if head.basis is None else head.text.replace(head.basis.words, " ", 1)
+        units = find_mass_units(rest)
+        if units:
+            return units
+    return ()
+
+
+def is_order_size(head: Header) -> bool:
+    """'60 #/MSF' is a basis weight, though '#' and a figure could be an order of 60 lb; '< 5 t' is an order."""
+    if head.bracket is None or head.basis is not None or head.currency is not None:
+        return False
+    if head.bracket.not_weight and phrases("basis").whole(head.text) in ("roll", "sheet"):
+        return False
+    return not head.bracket.not_weight or not (head.weights or head.calipers)
