@@ -111,14 +111,15 @@ def extent(cells: Mapping[tuple[int, int], Cell]) -> tuple[int, int]:
 
 def address(row: int, column: int) -> str:
     """The A1 address of a cell counted from 0: address(4, 3) is 'D5'."""
-    return f"{_letters(column)}{row + 1}"
+    return f"{letters(column)}{row + 1}"
 
 
 @lru_cache(maxsize=16384)
-def _letters(column: int) -> str:
-    letters = ""
+def letters(column: int) -> str:
+    """The letters of a column counted from 0: letters(3) is 'D'."""
+    name = ""
     column += 1
     while column:
         column, remainder = divmod(column - 1, 26)
-        letters = chr(ord("A") + remainder) + letters
-    return letters
+        name = chr(ord("A") + remainder) + name
+    return name

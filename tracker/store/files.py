@@ -1,8 +1,7 @@
 """Vendors' files: kept whole, so that every price can be shown in its sheet for ever."""
 
-import json
 import zlib
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import UTC, date, datetime
 from typing import Any
@@ -11,8 +10,9 @@ from sqlalchemy import Connection, Row, Select, func, insert, select, update
 
 from tracker.store import held, offers, vendors
 from tracker.store.changes import Pen
+from tracker.store.evidence import evidence_at, pack_evidence
 from tracker.store.tables import held_line, offer, price_file, vendor
-from tracker.trade.offer import Evidence, Line, Reading
+from tracker.trade.offer import Evidence, Reading
 
 # Workbooks are zipped already; more effort than the least buys nothing.
 _ZIP_LEVEL = 1
@@ -165,24 +165,7 @@ def _stored(row: Row[Any]) -> StoredFile:
     )
 
 
-def pack_evidence(lines: Sequence[Line]) -> bytes:
-    """What said each field of each line, small: every distinct piece once, the lines as numbers into them."""
-    # By identity: what a header said is one object for all its lines, and hashing the words of each would take longer.
-    numbers: dict[int, int] = {}
-    plain: list[list[str]] = []
-    uses: list[list[int]] = []
-    for line in lines:
-        for piece in line.evidence:
-            if numbers.setdefault(id(piece), len(plain)) == len(plain):
-                plain.append([piece.field, piece.said_by, piece.words, piece.against])
-        uses.append([numbers[id(piece)] for piece in line.evidence])
-    return zlib.compress(json.dumps([plain, uses], separators=(",", ":")).encode(), _ZIP_LEVEL)
-
-
 def evidence(connection: Connection, file_id: int, position: int) -> tuple[Evidence, ...]:
     """What said each field of one line, given by its position in the file."""
     packed = connection.execute(select(price_file.c.evidence).where(price_file.c.id == file_id)).scalar()
-    if packed is None:
-        return ()
-    pieces, uses = json.loads(zlib.decompress(packed))
-    return tuple(Evidence(*pieces[number]) for number in uses[position]) if position < len(uses) else ()
+    return () if packed is None else evidence_at(packed, position)

@@ -1,10 +1,11 @@
 """An offer: one price for one board at one order size, as a vendor wrote it."""
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date
 from decimal import Decimal
 from enum import StrEnum
+from typing import overload
 
 from tracker.trade.basis import Basis, BoardMeasure
 from tracker.trade.layout import Layout
@@ -124,13 +125,64 @@ class Evidence:
 
 
 @dataclass(frozen=True, slots=True)
+class RowEvidence:
+    """What the cells of one row said, with `said` shared by all rows that say the same.
+
+    A piece that is marked True names only the column ('F'); the row, as a person counts, makes it a cell.
+    """
+
+    said: tuple[tuple[Evidence, bool], ...]
+    row: int
+
+    def pieces(self) -> Iterator[Evidence]:
+        for piece, own in self.said:
+            if own:
+                yield Evidence(piece.field, f"{piece.said_by}{self.row}", piece.words, piece.against)
+            else:
+                yield piece
+
+
+@dataclass(frozen=True, slots=True, eq=False, repr=False)
+class LineEvidence(Sequence[Evidence]):
+    """What said a line's fields, made when asked for: a list of 200,000 lines has millions of pieces."""
+
+    parts: tuple[Evidence | RowEvidence, ...]
+
+    def __iter__(self) -> Iterator[Evidence]:
+        for part in self.parts:
+            if isinstance(part, RowEvidence):
+                yield from part.pieces()
+            else:
+                yield part
+
+    def __len__(self) -> int:
+        return sum(len(part.said) if isinstance(part, RowEvidence) else 1 for part in self.parts)
+
+    @overload
+    def __getitem__(self, place: int) -> Evidence: ...
+    @overload
+    def __getitem__(self, place: slice) -> tuple[Evidence, ...]: ...
+    def __getitem__(self, place: int | slice) -> Evidence | tuple[Evidence, ...]:
+        return tuple(self)[place]
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, LineEvidence | tuple) and tuple(self) == tuple(other)
+
+    def __hash__(self) -> int:
+        return hash(tuple(self))
+
+    def __repr__(self) -> str:
+        return repr(tuple(self))
+
+
+@dataclass(frozen=True, slots=True)
 class Line:
     """One offer of a vendor's sheet with its state, the notes a person should read, and what said each field."""
 
     offer: Offer
     state: State
     notes: tuple[Note, ...] = ()
-    evidence: tuple[Evidence, ...] = ()
+    evidence: Sequence[Evidence] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,13 +8,13 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 
 from tracker.intake.columns.column import Columns, PriceColumn
-from tracker.intake.grid import Cell
+from tracker.intake.grid import Cell, letters
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.values.header import Role
-from tracker.trade.offer import Evidence, Note
+from tracker.trade.offer import Evidence, LineEvidence, Note, RowEvidence
 
 Cells = dict[int, Cell]
 
@@ -46,10 +46,14 @@ class Told:
 
 @dataclass(frozen=True, slots=True)
 class _Known:
-    """A description, its evidence and notes each with the column whose cell said it (None: no cell of the row)."""
+    """A description, its evidence and notes each with the column whose cell said it (None: no cell of the row).
+
+    `in_row`: the same evidence for rows whose cells all stand in one row of the sheet, as nearly all do.
+    """
 
     draft: Draft
     evidence: tuple[tuple[Evidence, int | None], ...]
+    in_row: tuple[tuple[Evidence, bool], ...]
     notes: tuple[tuple[Note, int | None], ...]
 
 
@@ -82,7 +86,7 @@ class AlikeRows:
         self._part.take(draft, known.draft)
         draft.asked.extend(known.draft.asked)
         if known.evidence or known.notes:
-            _say(draft, known, told.cells)
+            _say(draft, known, {**told.cells, price.index: draft.cell})
 
     def _alike(self, draft: Draft, told: Told, price: PriceColumn, scope: Scope) -> _Known | None:
         key = (price.index, id(scope), told.contents)
@@ -90,36 +94,35 @@ class AlikeRows:
             return self._known[key]
         blank = Draft(draft.sheet, draft.cell._replace(value=None, text="", comment=""))
         self._part.describe(blank, told.cells, price, scope)
-        places: dict[str, int | None] = {at(cell): index for index, cell in told.cells.items()}
-        self._known[key] = _kept(blank, {**places, draft.where: _PRICE})
+        places = {at(cell): index for index, cell in told.cells.items()}
+        self._known[key] = _kept(blank, {**places, draft.where: price.index})
         return self._known[key]
 
 
-_PRICE = -1
-"""Stands for the column of the price itself."""
-
-
-def _kept(draft: Draft, columns: dict[str, int | None]) -> _Known | None:
+def _kept(draft: Draft, columns: dict[str, int]) -> _Known | None:
     """None where a text names a place of the row itself: it would be wrong for every other row."""
     texts = [note.text for note in draft.notes]
     texts += [text for asked in draft.asked for text in (asked.key, asked.text)]
     if any(place in text for place in columns for text in texts):
         return None
-    return _Known(
-        draft,
-        tuple((evidence, columns.get(evidence.said_by)) for evidence in draft.evidence),
-        tuple((note, columns.get(note.cell)) for note in draft.notes),
-    )
+    evidence = tuple((told, columns.get(told.said_by)) for told in LineEvidence(tuple(draft.evidence)))
+    in_row = tuple((told, False) if column is None else (_in_column(told, column), True) for told, column in evidence)
+    return _Known(draft, evidence, in_row, tuple((note, columns.get(note.cell)) for note in draft.notes))
+
+
+def _in_column(told: Evidence, column: int) -> Evidence:
+    return replace(told, said_by=letters(column))
 
 
 def _say(draft: Draft, known: _Known, cells: Cells) -> None:
     """The evidence and notes of a description, said by this row's own cells."""
-    places = {index: at(cell) for index, cell in cells.items()}
-    places[_PRICE] = draft.where
-    draft.evidence.extend(
-        [
-            told if column is None else Evidence(told.field, places[column], told.words, told.against)
-            for told, column in known.evidence
-        ]
+    row = draft.cell.row
+    if all(cell.row == row and cell.column == index for index, cell in cells.items()):
+        draft.evidence.append(RowEvidence(known.in_row, row + 1))
+    else:
+        draft.evidence.extend(
+            told if column is None else replace(told, said_by=at(cells[column])) for told, column in known.evidence
+        )
+    draft.notes.extend(
+        [note if column is None else replace(note, cell=at(cells[column])) for note, column in known.notes]
     )
-    draft.notes.extend([note if column is None else replace(note, cell=places[column]) for note, column in known.notes])

@@ -12,9 +12,11 @@ from tracker.trade.offer import (
     Evidence,
     GrammageFrom,
     Line,
+    LineEvidence,
     Note,
     NoteCode,
     Offer,
+    RowEvidence,
     Source,
     State,
 )
@@ -56,7 +58,7 @@ class Draft:
     received: date | None = None
     also: tuple[str, ...] = ()
     notes: list[Note] = field(default_factory=list)
-    evidence: list[Evidence] = field(default_factory=list)
+    evidence: list[Evidence | RowEvidence] = field(default_factory=list)
     asked: list["Asked"] = field(default_factory=list)
     refused: bool = False
 
@@ -107,7 +109,7 @@ class Draft:
             self.charges,
             self.received,
         )
-        return Line(offer, self.state, tuple(self.notes), tuple(self.evidence))
+        return Line(offer, self.state, tuple(self.notes), LineEvidence(tuple(self.evidence)))
 
 
 @dataclass(frozen=True, slots=True)

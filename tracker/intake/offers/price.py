@@ -14,7 +14,7 @@ from tracker.intake.offers.said import at
 from tracker.intake.offers.settle import Claim, Settled, settle
 from tracker.intake.values.header import Role
 from tracker.trade.basis import BY_SHEET, Basis, BoardMeasure
-from tracker.trade.offer import NoteCode
+from tracker.trade.offer import LineEvidence, NoteCode
 from tracker.trade.quantities import MassUnit
 
 _TONS = frozenset({Basis.SHORT_TON.value, Basis.TONNE.value})
@@ -211,7 +211,7 @@ def _look(draft: Draft) -> None:
 def _row_says(draft: Draft, *fields: str) -> bool:
     """Cells of the price's own row say all of these."""
     row = _row_of(draft.where)
-    said = {each.field for each in draft.evidence if _row_of(each.said_by) == row}
+    said = {each.field for each in LineEvidence(tuple(draft.evidence)) if _row_of(each.said_by) == row}
     return said.issuperset(fields)
 
 

@@ -1,6 +1,7 @@
 """One thing said about an offer, by which cell and in which words."""
 
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Generic, TypeVar
 
 from tracker.intake.grid import Cell, address
@@ -19,9 +20,15 @@ class Said(Generic[T_co]):
 
     def evidence(self, field: str, against: str = "") -> Evidence:
         """What the window shows beside the field."""
-        return Evidence(field, self.where, self.words, against)
+        return _evidence(field, self.where, self.words, against)
 
 
 def at(cell: Cell) -> str:
     """The cell's address as a person sees it."""
     return address(cell.row, cell.column)
+
+
+@lru_cache(maxsize=4096)
+def _evidence(field: str, where: str, words: str, against: str) -> Evidence:
+    """One object for what a header says of thousands of rows."""
+    return Evidence(field, where, words, against)
