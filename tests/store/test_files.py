@@ -70,6 +70,8 @@ def test_the_same_bytes_can_not_be_stored_twice(database: Database) -> None:
 def test_one_price_that_can_not_be_kept_leaves_the_whole_file_out(database: Database) -> None:
     with pytest.raises(NotKept, match=r"Prices.*D7.*digits"):
         store(database, line("D5"), line("D6"), line("D7", price=Decimal("1.23456789012345678901")))
+    with pytest.raises(NotKept, match=r"Prices.*D6.*larger than any measure"):
+        store(database, line("D5"), line("D6", from_kg=Decimal(10) ** 20))
     with database.reading() as connection:
         rows = {
             table.name: connection.execute(select(func.count()).select_from(table)).scalar()

@@ -28,8 +28,8 @@ def test_samples_of_the_first_version_are_kept(first_version: Database) -> None:
                 "VALUES (1, 1, 'SBS', '20 sheets', 'Tea', '2026-11-02', 'Ada')"
             ),
             (
-                "INSERT INTO reading (id, sample_request_id, property, value_units, value_scale, unit, taken_on, taken_by) "
-                "VALUES (1, 1, 'caliper', 457, 0, 'µm', '2026-11-09', 'Ada')"
+                "INSERT INTO reading (id, sample_request_id, property, value_units, value_scale, unit, taken_on, "
+                "taken_by) VALUES (1, 1, 'caliper', 457, 0, 'µm', '2026-11-09', 'Ada')"
             ),
         ):
             connection.exec_driver_sql(statement)

@@ -12,7 +12,7 @@ from tracker.store import vendors
 from tracker.store.boards import board_key
 from tracker.store.bulk import insert_rows
 from tracker.store.tables import charge, offer, vendor
-from tracker.store.types import NotKept, exact_values, join, split
+from tracker.store.types import Measure, NotKept, exact_values, join, split, stored_units
 from tracker.trade.basis import Basis
 from tracker.trade.offer import Charge, GrammageFrom, Line, Note, NoteCode, Offer, Source
 
@@ -40,9 +40,26 @@ def add(
     """
     ids = _VendorIds(connection, vendor_name)
     rows = [_row(file_id, position, line, ids.of(line.offer.vendor), received) for position, line in lines]
-    insert_rows(connection, offer, rows)
+    try:
+        insert_rows(connection, offer, rows)
+    except NotKept as problem:
+        raise NotKept(_with_cell(rows, problem)) from None
     _add_charges(connection, file_id, [(position, line.offer) for position, line in lines if line.offer.charges])
     return len(rows)
+
+
+_MEASURES = tuple(column.name for column in offer.c if isinstance(column.type, Measure))
+
+
+def _with_cell(rows: Iterable[Row], problem: NotKept) -> str:
+    """The same with the cell, looked for only now: a whole column goes to the database in one go."""
+    for row in rows:
+        for name in _MEASURES:
+            try:
+                stored_units(row[name] or Decimal(0))
+            except NotKept as too_large:
+                return f"Sheet “{row['sheet']}”, line of cell {row['cell']}: {too_large}"
+    return str(problem)
 
 
 class _VendorIds:
