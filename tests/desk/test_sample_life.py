@@ -115,6 +115,12 @@ def test_nothing_happens_after_the_end_and_nothing_ends_twice(desk: Desk) -> Non
     assert [event.kind for event in samples.events(desk, number)] == ["sent", "arrived"]
 
 
+def test_a_day_until_which_belongs_to_a_promise_and_is_not_dropped(desk: Desk) -> None:
+    number = samples.log(desk, "Quillmere Board Works", "SBS", on=date(2026, 11, 2)).number
+    with pytest.raises(Trouble, match="goes with 'promised'"):
+        samples.record(desk, number, EventKind.SENT, date(2026, 11, 6), until=date(2026, 11, 20))
+
+
 def test_it_can_not_arrive_before_it_was_sent(desk: Desk) -> None:
     number = log(desk)
     samples.record(desk, number, EventKind.SENT, nov(9))

@@ -101,13 +101,14 @@ def _refuse_disorder(name: str, events: Sequence[SampleEvent], kind: EventKind, 
     # What happened before the end may still be entered after it; nothing happens after it.
     if end is not None and (kind in _ENDS or on > end.on):
         raise Trouble(
-            f"{name} was {end.kind} on {end.on.isoformat()}, so it can't be {kind.value} on {on.isoformat()}."
+            f"{name} {_happened(end.kind)} on {end.on.isoformat()}, so '{kind.value}' on {on.isoformat()} can't be "
+            "recorded: check the dates."
         )
     latest = max(events, key=lambda event: event.on, default=None)
     if kind in _ENDS and latest is not None and latest.on > on:
         raise Trouble(
-            f"{name} was {latest.kind} on {latest.on.isoformat()}, so it can't have been {kind.value} before that, "
-            f"on {on.isoformat()}."
+            f"{name} {_happened(latest.kind)} on {latest.on.isoformat()}, so '{kind.value}' can't have been before "
+            f"that, on {on.isoformat()}: check the dates."
         )
 
 
@@ -117,3 +118,8 @@ def _refuse_contradiction(name: str, events: Sequence[SampleEvent], kind: EventK
     other = next((event for event in events if event.kind == both.get(kind)), None)
     if other is not None:
         raise Trouble(f"{name} was {other.kind} on {other.on.isoformat()}, so it can't have been {kind.value} too.")
+
+
+def _happened(kind: str) -> str:
+    """'arrived', 'was sent'."""
+    return kind if kind == EventKind.ARRIVED else f"was {kind}"

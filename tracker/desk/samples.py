@@ -95,6 +95,8 @@ def record(
 
     if (carrier or tracking) and kind is not EventKind.SENT:
         raise Trouble("A carrier and a tracking number go with 'sent': record when it was sent.")
+    if until is not None and kind is not EventKind.PROMISED:
+        raise Trouble("A day until which goes with 'promised': record the promise.")
     text = f"sample {number} {kind.value}"
     with writing(desk, text) as pen:
         try:
@@ -103,10 +105,7 @@ def record(
             raise no_such_sample(number) from None
         day = on or desk.today
         refuse_impossible(request, kind, day, until, desk.today)
-        said_until = until if kind is EventKind.PROMISED else None
-        change = kept.add_event(
-            pen, number, kind.value, day, said_until, note.strip(), carrier.strip(), tracking.strip()
-        )
+        change = kept.add_event(pen, number, kind.value, day, until, note.strip(), carrier.strip(), tracking.strip())
     return Edit(text, (change,))
 
 
