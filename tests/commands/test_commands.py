@@ -57,6 +57,20 @@ def test_quotes_as_json(tracker: Tracker, filed: Path) -> None:
     assert document["offers"][0]["rate"]["source"]
 
 
+def test_prices_that_no_rate_can_bring_over_are_not_left_empty_in_silence(tracker: Tracker, filed: Path) -> None:
+    ended = tracker("quotes", "--as-of", "2026-11-25", "--currency", "XAU", "--json")
+    assert {offer["per_tonne"] for offer in ended.document["offers"]} == {None}
+    assert "No rate from USD to XAU is known on 2026-11-25" in ended.err
+    assert tracker("quotes", "--as-of", "2026-11-25", "--json").err == ""
+
+
+def test_a_vendor_nobody_knows_is_said_to_be_unknown(tracker: Tracker, filed: Path) -> None:
+    ended = tracker("quotes", "--as-of", "2026-11-25", "--vendor", "Quillmere", "--json")
+    assert ended.document["offers"] == []
+    assert f"No vendor is called Quillmere here; those known are: {VENDOR}." in ended.err
+    assert tracker("quotes", "--as-of", "2026-11-25", "--vendor", VENDOR.upper(), "--json").err == ""
+
+
 def test_a_rate_of_the_user_s_own_is_used(tracker: Tracker, filed: Path) -> None:
     assert tracker("rate", "USD", "0.5", "--on", "2026-11-25").status == Status.DONE
     (offer, _) = tracker("quotes", "--as-of", "2026-11-25", "--currency", "EUR", "--json").document["offers"]

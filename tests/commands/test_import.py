@@ -128,6 +128,19 @@ def test_an_unreadable_file_is_told_and_the_others_are_still_read(
     assert len(tracker("quotes", "--json", "--as-of", "2026-11-25").document["offers"]) == 3
 
 
+def test_a_file_that_can_not_be_stored_does_not_keep_the_others_out(
+    tracker: Tracker, plain: Path, tmp_path: Path
+) -> None:
+    long = tmp_path / "long.csv"
+    long.write_text(f"{HEADER}\nMarrowby Paper,Greyfold,CRB,1,20,80,44.2012345678901234567,USD,msf,,,21,,2026-11-10\n")
+    ended = tracker("import", str(long), str(plain), "--json")
+    assert ended.status == Status.FAILED
+    assert [file["file"] for file in ended.document["files"]] == ["long.csv", "plain.csv"]
+    assert ended.err.startswith("long.csv: Nothing was stored. ")
+    assert "G2" in ended.err
+    assert len(tracker("quotes", "--json", "--as-of", "2026-11-25").document["offers"]) == 3
+
+
 @pytest.mark.parametrize("words", ["Fenlight", "=SBS", "Fenlight="])
 def test_an_answer_about_a_grade_needs_words_and_a_code(tracker: Tracker, plain: Path, words: str) -> None:
     ended = tracker("import", str(plain), "--grade", words)

@@ -36,7 +36,22 @@ def test_help_names_every_command(capsys: pytest.CaptureFixture[str]) -> None:
 
 
 @pytest.mark.parametrize(
-    "arguments", [["sell"], ["quotes", "--grade", "XYZ"], ["import"], ["samples", "--as-of", "soon"]]
+    "arguments",
+    [
+        ["sell"],
+        ["import"],
+        ["import", "x.csv", "--grade", "Fenlight=XYZ"],
+        ["import", "x.csv", "--currency", "UDS"],
+        ["quotes", "--grade", "XYZ"],
+        ["quotes", "--caliper-pt", "1e400"],
+        ["quotes", "--order-kg", "1e999999999"],
+        ["level", "XYZ"],
+        ["level", "SBS", "--per-tonne", "nan"],
+        ["rate", "US$", "0.9", "--on", "2026-11-25"],
+        ["sample", "log", "--grade", "XYZ"],
+        ["samples", "--as-of", "soon"],
+        ["samples", "--database", " "],
+    ],
 )
 def test_wrong_use_is_status_two(arguments: list[str], capsys: pytest.CaptureFixture[str]) -> None:
     assert run(arguments) == Status.WRONG_USE
@@ -62,6 +77,49 @@ def test_a_fault_of_ours_is_said_without_a_traceback(tracker: Tracker, monkeypat
         tracker("--debug", "samples")
 
 
+def test_being_stopped_is_said_without_a_traceback(
+    tracker: Tracker, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    def stopped(*_: object) -> None:
+        raise KeyboardInterrupt
+
+    monkeypatch.setattr("tracker.commands.samples.samples", stopped)
+    assert tracker("samples").status == Status.FAILED
+    monkeypatch.setattr("tracker.commands.line._parser", stopped)
+    assert run(["samples"]) == Status.FAILED
+    assert capsys.readouterr().err.startswith("Stopped")
+
+
+def test_a_full_disk_is_not_called_a_fault_of_this_program(tracker: Tracker, monkeypatch: pytest.MonkeyPatch) -> None:
+    def full(*_: object) -> None:
+        raise OSError(28, "No space left on device")
+
+    monkeypatch.setattr("tracker.commands.samples.samples", full)
+    ended = tracker("samples")
+    assert ended.status == Status.FAILED
+    assert "No space left" in ended.err
+    assert "fault in this program" not in ended.err
+
+
+def test_a_damaged_database_is_not_called_a_fault_of_this_program(tracker: Tracker, database: Path) -> None:
+    with database.open("r+b") as file:
+        file.seek(4096)
+        file.write(b"\xff" * (database.stat().st_size - 4096))
+    ended = tracker("samples")
+    assert ended.status == Status.FAILED
+    assert "run the command “check”" in ended.err or "can't be opened" in ended.err
+    assert "fault in this program" not in ended.err
+
+
+def test_results_that_nobody_reads_to_the_end_are_no_failure_to_talk_about(database: Path) -> None:
+    command = [sys.executable, "-m", "tracker", "--database", str(database), "level", "--json"]
+    reader, writer = os.pipe()
+    os.close(reader)
+    ended = subprocess.run(command, cwd=ROOT, stdout=writer, stderr=subprocess.PIPE, check=False)
+    os.close(writer)
+    assert (ended.returncode, ended.stderr) == (Status.FAILED, b"")
+
+
 def test_debug_shows_where_a_trouble_arose(tracker: Tracker) -> None:
     with pytest.raises(Trouble):
         tracker("--debug", "sample", "event", "7", "sent")
@@ -71,7 +129,9 @@ def test_options_for_all_commands_stand_before_or_after_the_command(
     database: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
     assert run(["level", "--database", str(database), "--json"]) == Status.DONE
-    assert capsys.readouterr().out == '{\n "levels": []\n}\n'
+    assert '"levels": []' in capsys.readouterr().out
+    assert run(["sample", "template", "--database", str(database)]) == Status.DONE
+    assert capsys.readouterr().out == "No template is kept.\n"
 
 
 def test_results_are_utf8_whatever_the_terminal_says(database: Path) -> None:

@@ -22,7 +22,7 @@ _OPTIONS = {"since": "--from"}
 
 def describe(parser: argparse.ArgumentParser) -> None:
     """A grade and its level or ratio, or nothing but --json to list them."""
-    parser.add_argument("grade", nargs="?", metavar="GRADE", type=str.upper, help=f"one of {', '.join(grades())}")
+    parser.add_argument("grade", nargs="?", metavar="GRADE", type=values.grade, help=f"one of {', '.join(grades())}")
     parser.add_argument("--per-tonne", metavar="N", type=values.positive, help="the price of 1,000 kg")
     parser.add_argument("--currency", metavar="CODE", type=values.currency, help="its currency")
     parser.add_argument("--from", dest="since", metavar="DATE", type=values.day, help="the day from which it holds")
@@ -50,7 +50,7 @@ def describe(parser: argparse.ArgumentParser) -> None:
         "--sensitivity",
         metavar="WORD",
         type=str.casefold,
-        choices=tuple(Sensitivity),
+        choices=[each.value for each in Sensitivity],
         help="; ".join(f"{each}: prices are called out of line {each.words}" for each in Sensitivity),
     )
     parser.add_argument("--json", action="store_true", help="list levels, ratios and sensitivity as JSON")

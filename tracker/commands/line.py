@@ -4,11 +4,13 @@ from __future__ import annotations
 
 import argparse
 import importlib
+import os
 import sys
 from collections.abc import Callable, Sequence
 
+from tracker.commands import values
 from tracker.commands.outcome import Outcome, Status, WindowWanted
-from tracker.desk.trouble import Trouble
+from tracker.desk.trouble import sentence_for
 
 # Each module offers `describe(parser)` and `run(options) -> Outcome`; it is imported only when its command is asked
 # for, so that no command waits for what another one needs.
@@ -34,39 +36,38 @@ def run(arguments: Sequence[str]) -> Outcome:
     A user's trouble becomes one sentence on standard error.
     """
     _speak_utf8()
-    parser = _parser(arguments)
     try:
-        options = parser.parse_args(arguments)
+        options = _parser(arguments).parse_args(arguments)
+        return WindowWanted(options.database) if options.command is None else _carry_out(options)
     except SystemExit as stop:
         return stop.code if isinstance(stop.code, int) else Status.WRONG_USE
-    if options.command is None:
-        return WindowWanted(options.database)
-    return _carry_out(options)
+    except KeyboardInterrupt:
+        print("Stopped; nothing that was not finished is kept.", file=sys.stderr)
+        return Status.FAILED
 
 
 def _carry_out(options: argparse.Namespace) -> Outcome:
     action: Callable[[argparse.Namespace], Outcome] = options.run
     try:
-        return action(options)
+        outcome = action(options)
+        sys.stdout.flush()
+        return outcome
     except BrokenPipeError:
-        return Status.FAILED
-    except KeyboardInterrupt:
-        print("Stopped; nothing that was not finished is kept.", file=sys.stderr)
-        return Status.FAILED
-    except Trouble as problem:
-        if options.debug:
-            raise
-        print(problem, file=sys.stderr)
+        # Who read the results has enough; at its end Python would complain that it can't write the rest.
+        sys.stdout = open(os.devnull, "w", encoding="utf-8")  # noqa: PTH123, SIM115
         return Status.FAILED
     except Exception as problem:
         if options.debug:
             raise
-        print(
-            f"That failed because of a fault in this program ({type(problem).__name__}: {problem}). "
-            "Nothing half done was kept. Run it again with --debug and report what it prints.",
-            file=sys.stderr,
-        )
+        print(sentence_for(problem) or _our_fault(problem), file=sys.stderr)
         return Status.FAILED
+
+
+def _our_fault(problem: Exception) -> str:
+    return (
+        f"That failed because of a fault in this program ({type(problem).__name__}: {problem}). "
+        "Nothing half done was kept. Run it again with --debug and report what it prints."
+    )
 
 
 def _parser(arguments: Sequence[str]) -> argparse.ArgumentParser:
@@ -95,6 +96,7 @@ def add_common(parser: argparse.ArgumentParser, *, top: bool) -> None:
     parser.add_argument(
         "--database",
         metavar="PATH-OR-URL",
+        type=values.database,
         help="a SQLite file or postgresql+psycopg://…; else the one you chose in the window, else your data folder",
         **default,  # type: ignore[arg-type]
     )
@@ -102,8 +104,8 @@ def add_common(parser: argparse.ArgumentParser, *, top: bool) -> None:
 
 
 def _speak_utf8() -> None:
-    """Standard output carries µ and ² on every system, whatever its code page, and no line ends are rewritten."""
+    """Standard output carries µ and ² on every system, whatever its code page, and every byte of a file's name."""
     for stream in (sys.stdout, sys.stderr):
         reconfigure = getattr(stream, "reconfigure", None)
         if reconfigure is not None:
-            reconfigure(encoding="utf-8")
+            reconfigure(encoding="utf-8", errors="backslashreplace")

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import argparse
 import sys
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from decimal import Decimal
 from pathlib import Path
 from typing import Any
@@ -18,7 +18,7 @@ from tracker.desk.comparison import ChosenFooting, Comparison
 from tracker.desk.export import flat, write_csv, write_xlsx
 from tracker.desk.offers_json import offer_objects
 from tracker.desk.opening import desk_on
-from tracker.desk.quotes import boards_without_a_bracket, compare, load_snapshot
+from tracker.desk.quotes import boards_without_a_bracket, compare, currencies_without_a_rate, load_snapshot
 from tracker.desk.sensitivity import Sensitivity
 from tracker.trade.grades import grades
 from tracker.trade.quantities import CaliperUnit, micrometres
@@ -26,9 +26,7 @@ from tracker.trade.quantities import CaliperUnit, micrometres
 
 def describe(parser: argparse.ArgumentParser) -> None:
     """Which offers, on which footing, in which form."""
-    parser.add_argument(
-        "--grade", metavar="CODE", type=str.upper, choices=tuple(grades()), help=f"one of {', '.join(grades())}"
-    )
+    parser.add_argument("--grade", metavar="CODE", type=values.grade, help=f"one of {', '.join(grades())}")
     parser.add_argument(
         "--caliper-pt", metavar="MIN:MAX", type=_range, help="calipers in points, ends included: 16:20, :20 or 18:"
     )
@@ -56,7 +54,7 @@ def describe(parser: argparse.ArgumentParser) -> None:
         "--sensitivity",
         metavar="WORD",
         type=str.casefold,
-        choices=tuple(Sensitivity),
+        choices=[each.value for each in Sensitivity],
         help="what to call out of line, this once: "
         + "; ".join(f"{each} ({each.words})" for each in Sensitivity)
         + "; else as the database is set",
@@ -89,14 +87,10 @@ def run(options: argparse.Namespace) -> Status:
         comparison = compare(desk, load_snapshot(desk), footing)
     finally:
         desk.close()
-    left_out = 0 if order_kg is None else boards_without_a_bracket(comparison)
-    if left_out:
-        print(
-            f"{left_out} of the current boards are not offered for an order of {order_kg:,.0f} kg: no order size quoted"
-            " for them holds it.",
-            file=sys.stderr,
-        )
-    offers = offer_objects(comparison, _wanted(comparison, options))
+    wanted = _wanted(comparison, options)
+    for remark in _remarks(comparison, wanted, options):
+        print(remark, file=sys.stderr)
+    offers = offer_objects(comparison, wanted)
     if options.json:
         document = {"as_of": as_of.isoformat(), "currency": footing.currency, "offers": offers}
         print_json(document, 2)
@@ -107,6 +101,25 @@ def run(options: argparse.Namespace) -> Status:
     else:
         _print(offers, footing.currency)
     return Status.DONE
+
+
+def _remarks(comparison: Comparison, wanted: Sequence[int], options: argparse.Namespace) -> Iterator[str]:
+    """What a reader of the list might else take for the market: what is missing from it and why."""
+    footing, vendors = comparison.footing, comparison.snapshot.vendors
+    left_out = 0 if footing.order_kg is None else boards_without_a_bracket(comparison)
+    if left_out:
+        yield (
+            f"{left_out} of the current boards are not offered for an order of {footing.order_kg:,.0f} kg: no order "
+            "size quoted for them holds it."
+        )
+    if options.vendor and options.vendor.casefold() not in map(str.casefold, vendors):
+        yield f"No vendor is called {options.vendor} here; those known are: {', '.join(vendors) or 'none'}."
+    unknown = currencies_without_a_rate(comparison, wanted)
+    if unknown:
+        yield (
+            f"No rate from {' and '.join(unknown)} to {footing.currency} is known on {footing.as_of.isoformat()}, so "
+            "those prices are left empty: set one with the command “rate”."
+        )
 
 
 def _wanted(comparison: Comparison, options: argparse.Namespace) -> Sequence[int]:

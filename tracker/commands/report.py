@@ -3,6 +3,7 @@
 import argparse
 from pathlib import Path
 
+from tracker.commands import values
 from tracker.commands.outcome import Status
 from tracker.desk.opening import desk_on
 from tracker.desk.reporting import write_report
@@ -12,9 +13,7 @@ from tracker.trade.grades import grades
 def describe(parser: argparse.ArgumentParser) -> None:
     """Where it goes and what it covers."""
     parser.add_argument("file", metavar="FILE.pdf|FILE.xlsx", type=Path, help="where the report is written")
-    parser.add_argument(
-        "--grade", metavar="CODE", type=str.upper, choices=tuple(grades()), help=f"one of {', '.join(grades())}"
-    )
+    parser.add_argument("--grade", metavar="CODE", type=values.grade, help=f"one of {', '.join(grades())}")
 
 
 def run(options: argparse.Namespace) -> Status:

@@ -5,6 +5,7 @@ import sys
 from collections.abc import Callable
 
 from tracker.commands import sample_checks, sample_events, sample_log, sample_papers
+from tracker.commands.line import add_common
 from tracker.commands.outcome import Status, WrongUse
 from tracker.desk.opening import Desk, desk_on
 
@@ -32,7 +33,9 @@ def describe(parser: argparse.ArgumentParser) -> None:
     """What can be done with a sample."""
     actions = parser.add_subparsers(dest="action", metavar="ACTION", required=True, title="actions")
     for name, (summary, describe_action, _) in _ACTIONS.items():
-        describe_action(actions.add_parser(name, help=summary, description=f"{summary[0].upper()}{summary[1:]}."))
+        action = actions.add_parser(name, help=summary, description=f"{summary[0].upper()}{summary[1:]}.")
+        add_common(action, top=False)
+        describe_action(action)
 
 
 def run(options: argparse.Namespace) -> Status:

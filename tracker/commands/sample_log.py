@@ -10,6 +10,7 @@ from tracker.desk.opening import Desk
 from tracker.desk.sample_numbers import number_said
 from tracker.desk.sample_requests import Enquiry
 from tracker.trade.exact import as_decimal
+from tracker.trade.grades import grades
 from tracker.trade.quantities import CaliperUnit, micrometres
 
 
@@ -59,7 +60,9 @@ def board(desk: Desk, options: argparse.Namespace) -> str:
 
 def _describe_enquiry(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--vendor", metavar="NAME", action="append", help="who is asked; may be given several times")
-    parser.add_argument("--grade", metavar="CODE", help="the grade asked for, for example SBS")
+    parser.add_argument(
+        "--grade", metavar="CODE", type=values.grade, help=f"the grade asked for: one of {', '.join(grades())}"
+    )
     parser.add_argument(
         "--caliper-pt", metavar="N", type=values.positive, nargs="+", action="extend", help="calipers in points"
     )

@@ -12,8 +12,12 @@ from tracker.commands.printing import print_json
 from tracker.desk.collecting import no_collecting
 from tracker.desk.contract import file_object
 from tracker.desk.opening import Desk, desk_if_there, desk_on
-from tracker.desk.take_in import TakenIn, read
+from tracker.desk.take_in import TakenIn, read, store
+from tracker.desk.trouble import Trouble
 from tracker.trade.offer import Answers, State
+
+Told = tuple[TakenIn, Trouble | None]
+"""What a file yielded, and why it could not be stored."""
 
 
 def describe(parser: argparse.ArgumentParser) -> None:
@@ -48,28 +52,36 @@ def run(options: argparse.Namespace) -> Status:
     return _status(results)
 
 
-def _take_in_all(desk: Desk | None, answers: Answers, options: argparse.Namespace) -> list[TakenIn]:
+def _take_in_all(desk: Desk | None, answers: Answers, options: argparse.Namespace) -> list[Told]:
     try:
-        return [_take_in(desk, path, answers, store=not options.dry_run) for path in options.files]
+        return [_take_in(desk, path, answers, options) for path in options.files]
     finally:
         if desk is not None:
             desk.close()
 
 
-def _show(results: list[TakenIn], options: argparse.Namespace) -> None:
+def _show(results: list[Told], options: argparse.Namespace) -> None:
     if options.json:
-        print_json({"files": [file_object(taken) for taken in results]}, 4)
-    for taken in results:
-        _tell(taken, plain=not options.json)
+        print_json({"files": [file_object(taken) for taken, _ in results]}, 4)
+    for taken, trouble in results:
+        if trouble is None:
+            _tell(taken, plain=not options.json)
+        else:
+            print(f"{taken.reading.file}: {trouble}", file=sys.stderr)
 
 
-def _take_in(desk: Desk | None, path: Path, answers: Answers, *, store: bool) -> TakenIn:
+def _take_in(desk: Desk | None, path: Path, answers: Answers, options: argparse.Namespace) -> Told:
+    """One file that can't be stored does not keep the others out."""
     taken = read(desk, path, answers)
-    if store and desk is not None and not taken.reading.unreadable and taken.imported_on is None:
-        from tracker.desk.take_in import store as keep
-
-        keep(desk, taken, remember=answers.settled)
-    return taken
+    if options.dry_run or desk is None or taken.reading.unreadable or taken.imported_on is not None:
+        return taken, None
+    try:
+        store(desk, taken, remember=answers.settled)
+    except Trouble as trouble:
+        if options.debug:
+            raise
+        return taken, trouble
+    return taken, None
 
 
 def _answers(options: argparse.Namespace) -> Answers:
@@ -85,7 +97,7 @@ def _grade_answer(text: str) -> tuple[str, str]:
     words, equals, code = text.rpartition("=")
     if not equals or not words.strip() or not code.strip():
         raise argparse.ArgumentTypeError(f"'{text}' is not WORDS=CODE: write it as 'Fenlight White=SBS'")
-    return f"grade:{' '.join(words.split()).casefold()}", code.strip().upper()
+    return f"grade:{' '.join(words.split()).casefold()}", values.grade(code)
 
 
 def _tell(taken: TakenIn, *, plain: bool) -> None:
@@ -112,9 +124,11 @@ def _summary(taken: TakenIn) -> str:
     return said
 
 
-def _status(results: list[TakenIn]) -> Status:
-    if any(taken.reading.unreadable for taken in results):
+def _status(results: list[Told]) -> Status:
+    if any(trouble is not None for _, trouble in results):
+        return Status.FAILED
+    if any(taken.reading.unreadable for taken, _ in results):
         return Status.WRONG_USE
-    if any(line.state is not State.ACCEPTED for taken in results for line in taken.reading.lines):
+    if any(line.state is not State.ACCEPTED for taken, _ in results for line in taken.reading.lines):
         return Status.ASKED
     return Status.DONE

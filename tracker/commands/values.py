@@ -4,6 +4,11 @@ import argparse
 from datetime import date
 from decimal import Decimal, InvalidOperation
 
+from tracker.trade.currencies import is_currency
+from tracker.trade.grades import grades
+
+_MOST_DIGITS_BEFORE_THE_POINT = 15
+
 
 def day(text: str) -> date:
     """An ISO 8601 date: 2026-11-25."""
@@ -14,12 +19,13 @@ def day(text: str) -> date:
 
 
 def number(text: str) -> Decimal:
-    """A finite decimal number with a point: 1240.50."""
+    """A finite decimal number with a point, of a size that means something: 1240.50."""
     try:
         value = Decimal(text)
     except InvalidOperation:
         value = Decimal("NaN")
-    if not value.is_finite():
+    # Converted exactly, 1e999999999 would fill the memory with its zeros.
+    if not value.is_finite() or abs(value.adjusted()) > _MOST_DIGITS_BEFORE_THE_POINT:
         raise argparse.ArgumentTypeError(f"'{text}' is not a number: write it as 1240.50")
     return value
 
@@ -33,8 +39,23 @@ def positive(text: str) -> Decimal:
 
 
 def currency(text: str) -> str:
-    """A three-letter ISO 4217 code, in capitals."""
+    """An ISO 4217 code, in capitals."""
     code = text.strip().upper()
-    if len(code) != 3 or not code.isascii() or not code.isalpha():
+    if not is_currency(code):
         raise argparse.ArgumentTypeError(f"'{text}' is not a currency code: write three letters such as USD or EUR")
     return code
+
+
+def grade(text: str) -> str:
+    """A grade's code, in capitals."""
+    code = text.strip().upper()
+    if code not in grades():
+        raise argparse.ArgumentTypeError(f"'{text}' is not a grade: use one of {', '.join(grades())}")
+    return code
+
+
+def database(text: str) -> str:
+    """A path or an address; an empty one is most often a variable that a script forgot to set."""
+    if not text.strip():
+        raise argparse.ArgumentTypeError("no database is named: leave --database out to use your own")
+    return text

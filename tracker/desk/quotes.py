@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
@@ -104,6 +105,15 @@ def boards_without_a_bracket(comparison: Comparison) -> int:
 
     fits = bracket_fits(snapshot, comparison.footing.order_kg)
     return len(boards(comparison.current & ~fits) - boards(comparison.current & fits))
+
+
+def currencies_without_a_rate(comparison: Comparison, indices: Sequence[int]) -> tuple[str, ...]:
+    """In which currencies those offers are quoted whose price is known but can't be brought to the chosen currency."""
+    snapshot, at = comparison.snapshot, np.array(indices, np.int64)
+    quoted = np.isfinite(snapshot.per_tonne[at]) | np.isfinite(snapshot.per_msf[at])
+    brought = np.isfinite(comparison.per_tonne[at]) | np.isfinite(comparison.per_msf[at])
+    codes = np.unique(snapshot.currency[at][quoted & ~brought])
+    return tuple(snapshot.currencies[code] for code in codes if code >= 0)
 
 
 def is_delivered_figure(snapshot: Snapshot) -> Flags:

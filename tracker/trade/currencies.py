@@ -1,0 +1,8 @@
+"""Which three letters name a currency."""
+
+
+def is_currency(code: str) -> bool:
+    """True for a code of ISO 4217, of today or withdrawn, in capitals: 'USD', 'DEM'. Source: Unicode CLDR, by Babel."""
+    from babel.core import get_global
+
+    return code in get_global("all_currencies")
