@@ -9,6 +9,7 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from tracker.desk.collecting import no_collecting
 from tracker.desk.comparison import ChosenFooting, Comparison
 from tracker.window.reference.yardstick_door import YardstickDoor
 from tracker.window.samples.sample_door import SampleDoor
@@ -70,7 +71,9 @@ class Door(SampleDoor, YardstickDoor):
         """Reads the offers anew: after anything was taken in, withdrawn or answered."""
         from tracker.desk.quotes import load_snapshot
 
-        self._snapshot = load_snapshot(self.desk)
+        # The collector would walk every offer while the interface waits for it.
+        with no_collecting():
+            self._snapshot = load_snapshot(self.desk)
 
     def compare(self, footing: ChosenFooting) -> Comparison:
         """The offers on a footing."""

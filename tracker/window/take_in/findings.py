@@ -7,7 +7,8 @@ from dataclasses import dataclass, field
 from datetime import date
 from typing import TYPE_CHECKING
 
-from tracker.trade.offer import Reading, State
+from tracker.desk.collecting import no_collecting
+from tracker.trade.offer import Line, Reading, State
 from tracker.window.look.figures import date_text
 from tracker.window.take_in.cells import Use, place_of, uses_of
 
@@ -34,6 +35,12 @@ def findings_of(taken: TakenIn) -> Findings:
     """Goes over all lines once. Runs on the desk's thread."""
     reading = taken.reading
     lines = reading.lines
+    # The collector would walk a million cells while the interface waits for it.
+    with no_collecting():
+        return _gathered(taken, reading, lines)
+
+
+def _gathered(taken: TakenIn, reading: Reading, lines: tuple[Line, ...]) -> Findings:
     return Findings(
         Counter(line.state for line in lines),
         _vendors(reading),
