@@ -4,7 +4,7 @@ import threading
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QLabel
 
 from tests.window.conftest import settle
 from tracker.desk.opening import Desk
@@ -164,3 +164,15 @@ def test_an_answer_given_on_today_is_undone_and_done_again(window: MainWindow, q
     window.redo()
     settle(qtbot, window)
     assert len(window.session.comparison.snapshot) == 2
+
+
+def test_the_panel_of_a_price_says_what_the_sheet_said(window: MainWindow, qtbot, sheet) -> None:
+    window.take_in_files([sheet])
+    settle(qtbot, window)
+    window.take_in.agree.click()
+    settle(qtbot, window)
+    window.session.select_offer(1)
+    settle(qtbot, window)
+    told = [label.text() for label in window.quotes.reasons.findChildren(QLabel)]
+    (said,) = [text for text in told if text.startswith("What the sheet says")]
+    assert "\nGrade: C3 “SBS”" in said

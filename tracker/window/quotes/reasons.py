@@ -17,6 +17,7 @@ from tracker.window.quotes.ladder import Ladder
 from tracker.window.quotes.offer_columns import offers
 from tracker.window.session import Session
 from tracker.window.tables.task_list import TaskList
+from tracker.window.take_in.evidence import Said, said_by
 from tracker.window.today.tasks_of import out_of_line
 
 if TYPE_CHECKING:
@@ -150,6 +151,16 @@ class ReasonsPanel(QFrame):
         if explanation.rate is not None:
             asked = self._session.footing.as_of
             self._reasons.addWidget(words(f"Exchange rate: {explanation.rate.said(asked)}.", "small", wrap=True))
+        told = [_evidence_line(said) for said in said_by(explanation.evidence)]
+        if told:
+            text = "\n".join(["What the sheet says:", *told])
+            self._reasons.addWidget(words(text, "small", wrap=True, selectable=True))
+
+
+def _evidence_line(said: Said) -> str:
+    """'Currency: E1 “USD/t”'."""
+    against = f" (against it: {said.against})" if said.against else ""
+    return f"{said.field}: {said.where}{f' “{said.words}”' if said.words else ''}{against}"
 
 
 def verdict_lines(explanation: Explanation) -> list[str]:
