@@ -70,7 +70,9 @@ def test_two_tables_that_their_titles_tell_apart():
     assert [line.state for line in found.values()] == ["accepted"] * 4
 
 
-@pytest.mark.parametrize("old", ["Old", "Old prices", "Superseded price list", "Anciens prix", "Alte Preise"])
+@pytest.mark.parametrize(
+    "old", ["Old", "Ancien", "Antiguo", "Gammal", "Old prices", "Superseded price list", "Anciens prix", "Alte Preise"]
+)
 def test_an_old_table_above_the_new_one_marks_itself_alone(old):
     found = lines([["Harlow Board Inc."], [], [old], HEAD, *LOWER, [], ["New prices"], HEAD, *ROWS])
     assert {cell: line.offer.price for cell, line in found.items()} == {"D10": 905, "D11": 885}

@@ -216,3 +216,13 @@ def test_counted_truckloads_wait_for_what_one_weighs():
     one = mass_text("40,000 lb")
     assert one is not None
     assert one.times(several.start).kg() == kilograms(80000, MassUnit.LB)
+
+
+def test_a_decimal_sign_that_makes_an_order_absurd_leaves_it_open():
+    mass = mass_text("20,000 lb")
+    assert mass is not None
+    assert mass.kg(sign=".") == Decimal("9071.8474")
+    assert mass.kg(sign=",") is None
+    small = mass_text("25 kg")
+    assert small is not None
+    assert small.kg(sign=",") == 25

@@ -36,11 +36,19 @@ class Mass:
     metric_hint: bool = False
 
     def kg(self, ton: MassUnit | None = None, sign: str | None = None) -> Decimal | None:
-        """The weight in kg once the file's ton and decimal sign are known; None while more than one reading is left."""
-        left = {kilograms(amount.value, unit) for amount in settled(self.amounts, sign) for unit in self._units(ton)}
+        """The weight in kg once the file's ton and decimal sign are known; None while more than one reading is left.
+
+        None too where the file's decimal sign would make '20,000 lb' nine kilograms: then this figure is written in
+        another way than the file's others.
+        """
+        left = self._in_kg(settled(self.amounts, sign), ton)
         if len(left) > 1:
-            left = {mass for mass in left if _SMALLEST_KG <= mass <= _LARGEST_KG}
-        return _decimal(left.pop()) if len(left) == 1 else None
+            return _only(_usual(left))
+        otherwise = self._in_kg(self.amounts, ton) - left
+        return None if max(left, default=_SMALLEST_KG) < _SMALLEST_KG and _usual(otherwise) else _only(left)
+
+    def _in_kg(self, amounts: Iterable[NumberReading], ton: MassUnit | None) -> set[Fraction]:
+        return {kilograms(amount.value, unit) for amount in amounts for unit in self._units(ton)}
 
     def _units(self, ton: MassUnit | None) -> tuple[MassUnit, ...]:
         return (ton,) if ton is not None and ton in self.units and len(self.units) > 1 else self.units
@@ -59,6 +67,14 @@ class Mass:
     @property
     def ambiguous_ton(self) -> bool:
         return len(self.units) > 1
+
+
+def _usual(masses: set[Fraction]) -> set[Fraction]:
+    return {mass for mass in masses if _SMALLEST_KG <= mass <= _LARGEST_KG}
+
+
+def _only(masses: set[Fraction]) -> Decimal | None:
+    return _decimal(next(iter(masses))) if len(masses) == 1 else None
 
 
 def _decimal(mass: Fraction) -> Decimal:
