@@ -1,6 +1,6 @@
 """Which events may follow which, and what a sample's events come to."""
 
-from datetime import date
+from datetime import date, timedelta
 from decimal import Decimal
 
 import pytest
@@ -252,6 +252,8 @@ def test_a_sample_that_has_not_arrived_can_not_be_measured(desk: Desk) -> None:
     samples.record(desk, number, EventKind.ARRIVED, nov(9))
     with pytest.raises(Trouble, match="arrived on 2026-11-09"):
         readings.add(desk, number, "caliper", ["457"], on=nov(8))
+    with pytest.raises(Trouble, match="still to come"):
+        readings.add(desk, number, "caliper", ["457"], on=desk.today + timedelta(days=1))
 
 
 def test_the_last_decision_on_a_sample_is_shown_with_it(desk: Desk) -> None:

@@ -37,6 +37,15 @@ def test_one_grade_three_calipers_five_vendors_in_one_go(desk: Desk) -> None:
     assert samples.samples(desk) == ()
 
 
+def test_what_stands_on_a_label_is_one_line(desk: Desk) -> None:
+    asked = Enquiry(VENDORS[:1], "FBB", board="Fen\n White", quantity="20\nsheets", for_what="Tea\r\n", contact="Ms\nB")
+    sample_requests.log_all(desk, asked)
+    (sample,) = samples.samples(desk)
+    assert (sample.board, sample.quantity, sample.for_what, sample.contact) == (
+        "Fen White", "20 sheets", "Tea", "Ms B"
+    )  # fmt: skip
+
+
 @pytest.mark.parametrize(
     ("enquiry", "words"),
     [

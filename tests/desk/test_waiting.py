@@ -31,7 +31,7 @@ def test_those_still_waiting_count_as_waiting() -> None:
     usual = record_of(requests(VENDOR, [8, 10, 30], [40, 50]), TODAY).usual(VENDOR)
     assert usual is not None
     assert (usual.days, usual.arrived, usual.vendor) == (30, 3, VENDOR)
-    assert "usual for this vendor: 30 days (95 %: 8 to ?; 3 arrivals)" == str(usual)
+    assert str(usual) == "usual for this vendor: 30 days (95 %: 8 to ?; 3 arrivals)"
 
 
 @pytest.mark.parametrize("end", [EventKind.REFUSED, EventKind.CANCELLED, EventKind.LOST])

@@ -14,15 +14,12 @@ from tracker.desk.sample_numbers import no_such_sample
 from tracker.desk.trouble import Trouble
 from tracker.trade.exact import plain_text
 from tracker.trade.methods import Property, measured, properties
-from tracker.trade.readings import pasted
+from tracker.trade.readings import OTHER_UNIT, pasted
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
     from tracker.store.measurements import Measured as Measured
     from tracker.store.samples import Request
-
-_OTHER_UNIT = 5
-"""A board's readings never lie five times apart; another unit does (µm and points are 25 apart)."""
 
 
 def add(
@@ -54,7 +51,7 @@ def add(
     text = f"{_counted(len(read.values))} of {found.name.lower()} on sample {number}"
     with writing(desk, text) as pen:
         try:
-            _refuse_early(kept.get(pen.connection, number), taken.on)
+            _refuse_day(kept.get(pen.connection, number), taken.on, desk.today)
         except KeyError:
             raise no_such_sample(number) from None
         changes = [measurements.add_reading(pen, number, value, taken) for value in read.values]
@@ -100,14 +97,17 @@ def _refuse_far(values: Sequence[Decimal], earlier: Sequence[Decimal], found: Pr
         return
     middle = median(earlier)
     for value in values:
-        if not middle / _OTHER_UNIT <= value <= middle * _OTHER_UNIT:
+        if not middle / OTHER_UNIT <= value <= middle * OTHER_UNIT:
             raise Trouble(
                 f"No reading was stored. {plain_text(value)} {found.unit} is far from the earlier readings of this "
                 f"sample ({plain_text(middle)}): is it in another unit?"
             )
 
 
-def _refuse_early(request: Request, day: date) -> None:
+def _refuse_day(request: Request, day: date, today: date) -> None:
+    """Nothing is measured before it arrived, nor on a day that is still to come."""
+    if day > today:
+        raise Trouble(f"Sample {request.number}: {day.isoformat()} is still to come; give the day it was measured on.")
     arrived = day_of(request.events, EventKind.ARRIVED)
     if arrived is None:
         raise Trouble(f"Sample {request.number} has not arrived: record its arrival before its readings.")

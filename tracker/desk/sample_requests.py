@@ -111,17 +111,22 @@ def _values(enquiry: Enquiry, grade: str, caliper: Decimal | None, day: date) ->
     return {
         "grade": grade,
         "caliper_um": caliper,
-        "product": " ".join(enquiry.board.split()),
-        "quantity": enquiry.quantity.strip(),
+        "product": _on_one_line(enquiry.board),
+        "quantity": _on_one_line(enquiry.quantity),
         "form": form.form.value if form.form else "",
         "pieces": form.pieces,
         "width_mm": width,
         "length_mm": length,
-        "for_what": enquiry.for_what.strip(),
+        "for_what": _on_one_line(enquiry.for_what),
         "requested_on": day,
         "needed_by": enquiry.needed,
-        "contact": enquiry.contact.strip(),
+        "contact": _on_one_line(enquiry.contact),
     }
+
+
+def _on_one_line(words: str) -> str:
+    """A label, a greeting and a table's row have one line for it."""
+    return " ".join(words.split())
 
 
 def _refuse(enquiry: Enquiry, vendors: tuple[str, ...], grade: str, day: date, today: date) -> None:

@@ -11,8 +11,8 @@ from tracker.trade.exact import as_decimal
 from tracker.trade.methods import Property
 
 _READING = re.compile(r"^([+\-−]?\d+(?:[.,]\d+)?|[.,]\d+)\s*(\S.*)?$")
-# One reading so far from the rest is most likely in another unit: an inch among points is a thousand times off.
-_OTHER_UNIT = 5
+OTHER_UNIT = 5
+"""A board's readings never lie five times apart; those in another unit do (µm and points are 25 apart)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,7 +96,7 @@ def _in_another_unit(values: list[Decimal], property_: Property) -> list[str]:
     return [
         f"{_shown(value)} {property_.unit} is far from the other readings ({_shown(middle)}): is it in another unit?"
         for value in values
-        if value * _OTHER_UNIT < middle or value > middle * _OTHER_UNIT
+        if value * OTHER_UNIT < middle or value > middle * OTHER_UNIT
     ]
 
 
