@@ -10,7 +10,7 @@ from typing import Any
 import pytest
 
 from tracker.commands import run
-from tracker.store.database import open_database
+from tracker.store.opening import open_database
 
 
 @dataclass(frozen=True)

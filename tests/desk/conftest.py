@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from tracker.desk.opening import Desk, open_desk
-from tracker.store.database import open_database
+from tracker.store.opening import open_database
 
 TODAY = date(2026, 11, 25)
 

@@ -10,7 +10,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from tests.store.making import FULL
-from tracker.desk.footing_columns import Charges, Measures, footing_columns
+from tracker.desk.footing_columns import Measures, footing_columns
+from tracker.desk.snapshot import Charges
 from tracker.trade.basis import Basis
 from tracker.trade.footing import footing
 from tracker.trade.offer import Charge, Offer

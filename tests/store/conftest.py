@@ -10,7 +10,8 @@ from pathlib import Path
 import pytest
 from sqlalchemy import create_engine, make_url
 
-from tracker.store.database import Database, open_database
+from tracker.store.database import Database
+from tracker.store.opening import open_database
 
 
 @pytest.fixture(scope="session")

@@ -5,7 +5,7 @@ import sys
 from tests.store.making import DAY, line, reading
 from tracker.store import files
 from tracker.store.changes import Pen
-from tracker.store.database import open_database
+from tracker.store.opening import open_database
 
 
 def main(where: str, round_number: int, count: int) -> None:

@@ -9,7 +9,7 @@ from pathlib import Path
 from sqlalchemy import func, select
 
 from tracker.store import keeping
-from tracker.store.database import open_database
+from tracker.store.opening import open_database
 from tracker.store.tables import change_log, charge, offer, price_file
 
 LINES = 1500

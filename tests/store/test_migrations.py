@@ -12,7 +12,8 @@ from sqlalchemy import create_engine, inspect, make_url
 from tests.store.making import line, reading
 from tracker.store import files, schema
 from tracker.store.changes import Pen
-from tracker.store.database import CannotOpen, Database, connect, open_database
+from tracker.store.database import CannotOpen, Database, connect
+from tracker.store.opening import open_database
 from tracker.store.tables import metadata
 
 

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QApplication
 
 from tests.window.fixtures.invented_door import InventedDoor
 from tests.window.fixtures.strange_sheet import NAMES, VENDOR, strange_sheet
-from tracker.store.database import open_database
+from tracker.store.opening import open_database
 from tracker.trade.layout import MarkedColumn
 from tracker.window.application import make_application
 from tracker.window.door import Door

@@ -8,7 +8,7 @@ from datetime import date
 import numpy as np
 
 from tracker.desk.comparison import Comparison, Per
-from tracker.desk.judging import Judged
+from tracker.desk.judged import Judged
 from tracker.desk.quotes import at_equal_caliper, kilograms_per_msf
 from tracker.desk.snapshot import Floats
 from tracker.desk.yardsticks import levels_standing, ratios_standing

@@ -14,7 +14,7 @@ from tracker.desk.snapshot import Codes, Flags, Floats, Snapshot
 from tracker.trade.exact import UM_PER_POINT
 
 if TYPE_CHECKING:
-    from tracker.desk.judging import Judged
+    from tracker.desk.judged import Judged
     from tracker.desk.sensitivity import Sensitivity
     from tracker.store.verdicts import BoardVerdict
 

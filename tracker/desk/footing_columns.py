@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from tracker.desk.snapshot import Codes, Flags, Floats
+from tracker.desk.snapshot import Charges, Codes, Floats
 from tracker.trade.basis import BY_AREA, BY_SHEET, BY_WEIGHT, Basis, BoardMeasure, area_of, mass_of
 from tracker.trade.exact import KG_PER_TONNE, M2_PER_MSF
 
@@ -25,18 +25,6 @@ class Measures:
     def at(self, where: Codes) -> "Measures":
         """The same for the offers of these indices."""
         return Measures(self.grammage_gsm[where], self.sheet_m2[where])
-
-
-@dataclass(frozen=True, slots=True)
-class Charges:
-    """Charges of many offers, aligned: the offer's index, price, basis code (-1: per cent of the price), freight, and
-    whether the charge is in the price's currency."""
-
-    offer: Codes
-    price: Floats
-    basis: Codes
-    freight: Flags
-    same_currency: Flags
 
 
 @dataclass(frozen=True, slots=True)

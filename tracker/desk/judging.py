@@ -2,38 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass
-
 import numpy as np
 
 from tracker.desk.comparison import ChosenFooting
-from tracker.desk.rates import Rate, RatesOn
+from tracker.desk.judged import Judged
+from tracker.desk.rates import RatesOn
 from tracker.desk.snapshot import Flags, Floats, Snapshot
 from tracker.desk.yardsticks import Yardsticks, levels_standing, ratios_standing
-from tracker.market.bands import Bands, expected_bands
+from tracker.market.bands import expected_bands
 from tracker.market.offers import Offers, Settings
-from tracker.market.verdicts import Verdicts, judge
+from tracker.market.verdicts import judge
 from tracker.trade.bands import REFERENCE_GRADE
 from tracker.trade.basis import BY_WEIGHT, Basis
 
 _MAYBE_MEANT = ("USD", "EUR", "GBP", "CAD", "SEK", "PLN")
 """Currencies that board is quoted in, so that a price may have been meant in one though no offer here is."""
-
-
-@dataclass(frozen=True, slots=True)
-class Judged:
-    """What the verdicts were made from and what they are, aligned with the snapshot; prices per tonne in the chosen
-    currency. `rates` has the exchange rate of every currency in the snapshot that is known on the day; `held` is what
-    the user set to judge by, `on` the rates of the day."""
-
-    offers: Offers
-    bands: Bands
-    settings: Settings
-    verdicts: Verdicts
-    rates: Mapping[str, Rate]
-    held: Yardsticks | None = None
-    on: RatesOn | None = None
 
 
 def judge_offers(

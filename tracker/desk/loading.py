@@ -7,8 +7,8 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from tracker.desk.footing_columns import Charges, Measures, footing_columns
-from tracker.desk.snapshot import Codes, Days, Flags, Floats, Snapshot
+from tracker.desk.footing_columns import Measures, footing_columns
+from tracker.desk.snapshot import Charges, Codes, Days, Flags, Floats, Snapshot
 from tracker.store.columns import Column, OfferColumns
 from tracker.store.types import STORED_UNITS
 from tracker.trade.basis import Basis

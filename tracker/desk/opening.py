@@ -41,7 +41,8 @@ class Desk:
     @cached_property
     def store(self) -> Database:
         """The open database; opened (made, brought up to date) when first asked for."""
-        from tracker.store.database import CannotOpen, open_database
+        from tracker.store.database import CannotOpen
+        from tracker.store.opening import open_database
 
         try:
             opened = open_database(self.database)

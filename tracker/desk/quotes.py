@@ -11,7 +11,8 @@ import numpy as np
 from tracker.desk.board_verdicts import verdicts_by_offer
 from tracker.desk.comparison import ChosenFooting, Comparison, Per
 from tracker.desk.estimates import at_either_end, between
-from tracker.desk.judging import Judged, judge_offers
+from tracker.desk.judged import Judged
+from tracker.desk.judging import judge_offers
 from tracker.desk.measured_weights import at_measured_weight, measured_weights
 from tracker.desk.rates import RatesOn, rates_on
 from tracker.desk.snapshot import Flags, Floats, Snapshot

@@ -7,18 +7,26 @@ list of names. Missing numbers are NaN, missing codes and days -1; days are prol
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from typing import TYPE_CHECKING
 
 import numpy as np
 from numpy.typing import NDArray
-
-if TYPE_CHECKING:
-    from tracker.desk.footing_columns import Charges
 
 Floats = NDArray[np.float64]
 Codes = NDArray[np.int32]
 Days = NDArray[np.int32]
 Flags = NDArray[np.bool_]
+
+
+@dataclass(frozen=True, slots=True)
+class Charges:
+    """Charges of many offers, aligned: the offer's index, price, basis code (-1: per cent of the price), freight, and
+    whether the charge is in the price's currency."""
+
+    offer: Codes
+    price: Floats
+    basis: Codes
+    freight: Flags
+    same_currency: Flags
 
 
 @dataclass(frozen=True, slots=True)

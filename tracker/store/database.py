@@ -44,25 +44,6 @@ class Database:
         self.engine.dispose()
 
 
-def open_database(where: str | Path) -> Database:
-    """Opens a SQLite file or a server's URL, makes the tables in an empty one and brings an older one up to date.
-
-    CannotOpen, in a sentence, where there is none to reach, it holds something else, or a newer version made it.
-    """
-    from tracker.store import schema
-
-    database = connect(where)
-    try:
-        schema.bring_up_to_date(database)
-    except DBAPIError as problem:
-        database.close()
-        raise CannotOpen(why_not(where, problem)) from problem
-    except CannotOpen:
-        database.close()
-        raise
-    return database
-
-
 def connect(where: str | Path) -> Database:
     """An engine on the database as it stands: no table is made or looked at."""
     text = str(where)
