@@ -20,6 +20,7 @@ class VendorLine(QWidget):
         super().__init__(parent)
         self.label = words("", "quiet")
         self.ask = button("", "word")
+        self.ask.setAccessibleName("Name the vendor")
         self.field = QLineEdit()
         self.field.setAccessibleName("The vendor's name")
         self.field.setPlaceholderText("the vendor's name, then Enter")
