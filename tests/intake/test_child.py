@@ -13,7 +13,7 @@ import pytest
 from tests.intake.files.books import write, xlsx_parts
 from tracker.intake import child
 from tracker.intake.child import Cancelled, ChildFailure, deadline_s, dismiss, keep_ready, read_in_child
-from tracker.intake.child_side import allow, report
+from tracker.intake.child_side import allow, hand_over, report
 from tracker.intake.files import open_workbook
 from tracker.intake.grid import Unreadable
 
@@ -38,6 +38,17 @@ def dies(path: Path) -> None:
 
 def leaves(path: Path) -> None:
     os._exit(0)
+
+
+def hands_over(path: Path) -> str:
+    for number in range(3):
+        hand_over([number] * 100_000)
+    return "the rest"
+
+
+def hands_over_and_fails(path: Path) -> None:
+    hand_over("a piece")
+    raise Unreadable(f"{path.name} ends in the middle; ask the vendor to send it again.")
 
 
 def sleeps(path: Path) -> None:
@@ -91,6 +102,18 @@ def test_the_result_comes_back():
 def test_a_workbook_comes_back(tmp_path):
     path = write(tmp_path, "offer.xlsx", xlsx_parts('<row r="1"><c r="A1"><v>905</v></c></row>'))
     assert read_in_child(path, open_workbook).grids[0].cells[0, 0].text == "905"
+
+
+def test_pieces_come_in_order_before_the_rest():
+    pieces: list[list[int]] = []
+    assert read_in_child(HERE, hands_over, part=pieces.append) == "the rest"
+    assert [(len(piece), set(piece)) for piece in pieces] == [(100_000, {number}) for number in range(3)]
+    assert read_in_child(HERE, hands_over) == "the rest"
+
+
+def test_pieces_do_not_hide_that_a_file_is_unreadable():
+    with pytest.raises(Unreadable, match="ends in the middle"):
+        read_in_child(HERE, hands_over_and_fails, part=lambda piece: None)
 
 
 def test_an_unreadable_file_keeps_its_sentence_and_its_cause():

@@ -1,7 +1,8 @@
 """The inside of the child process that child.read_in_child starts: limits first, then the work, then one last frame.
 
-A frame is one letter, a length and a body: P progress, A allowed seconds more, R the pickled result, U an Unreadable
-(sentence and cause), M out of memory, T out of processor time, E any other failure with its traceback.
+A frame is one letter, a length and a body: P progress, A allowed seconds more, H a pickled piece handed over ahead of
+the result, R the pickled result, U an Unreadable (sentence and cause), M out of memory, T out of processor time,
+E any other failure with its traceback.
 """
 
 import contextlib
@@ -16,7 +17,7 @@ import sys
 import time
 import traceback
 from pathlib import Path
-from typing import BinaryIO, NoReturn
+from typing import Any, BinaryIO, NoReturn
 
 from tracker.intake.grid import Unreadable
 from tracker.intake.quick_pickle import packed
@@ -33,6 +34,15 @@ def report(text: str) -> None:
     """Tell the parent how far the work is; does nothing outside a child."""
     if _out is not None:
         _send(_out, b"P", text.encode("utf-8"))
+
+
+def hand_over(piece: object) -> None:
+    """Give the parent a piece of a long result, which need not be held here any longer; nothing outside a child."""
+    if _out is not None:
+        body = packed(piece)
+        counting = _stop_counting()  # the end of time must not break a frame; it is signalled again a second later
+        _send(_out, b"H", body)
+        _count_again(counting)
 
 
 def allow(seconds: float) -> None:
@@ -106,9 +116,14 @@ def _limit_time(seconds: float) -> None:
         _limit("RLIMIT_CPU", math.ceil(time.process_time() + seconds))
 
 
-def _stop_counting() -> None:
-    if hasattr(signal, "SIGXCPU"):
-        signal.signal(signal.SIGXCPU, signal.SIG_IGN)
+def _stop_counting() -> Any:
+    """Let the end of processor time pass; gives what was to happen then."""
+    return signal.signal(signal.SIGXCPU, signal.SIG_IGN) if hasattr(signal, "SIGXCPU") else None
+
+
+def _count_again(counting: Any) -> None:
+    if counting is not None:
+        signal.signal(signal.SIGXCPU, counting)
 
 
 def _out_of_time(*_: object) -> NoReturn:

@@ -1,17 +1,23 @@
 """From a vendor's file to a Reading: opened in a bounded child process, understood there, handed back whole."""
 
 import gc
+from collections.abc import Iterator
 from dataclasses import replace
 from datetime import date
 from functools import partial
 from hashlib import sha256
+from itertools import islice
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from tracker.intake.child import Flag, read_in_child
-from tracker.intake.child_side import allow
+from tracker.intake.child_side import allow, hand_over
 from tracker.intake.content import content_of
 from tracker.intake.grid import Unreadable, Workbook
-from tracker.trade.offer import Answers, PassedOver, Reading
+from tracker.trade.offer import Answers, Line, PassedOver, Reading
+
+if TYPE_CHECKING:
+    from tracker.intake.offers.draft import Draft
 
 
 def read_sheet(path: Path, answers: Answers, *, today: date | None = None, cancelled: Flag | None = None) -> Reading:
@@ -21,8 +27,10 @@ def read_sheet(path: Path, answers: Answers, *, today: date | None = None, cance
     `cancelled` is set meanwhile.
     """
     known = answers if answers.received is not None else replace(answers, received=today)
+    lines: list[Line] = []
     try:
-        return read_in_child(path, partial(_read, answers=known), cancelled=cancelled)
+        rest = read_in_child(path, partial(_read, answers=known), cancelled=cancelled, part=lines.extend)
+        return replace(rest, lines=tuple(lines))
     except Unreadable as problem:
         return _unreadable(path, str(problem))
 
@@ -32,14 +40,23 @@ def read_with_grids(
 ) -> tuple[Reading, Workbook | None]:
     """The reading and the sheets it was made from, for showing the one beside the other; else as read_sheet."""
     known = answers if answers.received is not None else replace(answers, received=today)
+    lines: list[Line] = []
     try:
-        return read_in_child(path, partial(_read_both, answers=known), cancelled=cancelled)
+        work = partial(_read_both, answers=known)
+        rest, workbook = read_in_child(path, work, cancelled=cancelled, part=lines.extend)
+        return replace(rest, lines=tuple(lines)), workbook
     except Unreadable as problem:
         return _unreadable(path, str(problem)), None
 
 
 def read_workbook(workbook: Workbook, answers: Answers) -> Reading:
     """Understands a workbook that is already open. Pure: the same workbook and answers give the same reading."""
+    rest, lines = _understood(workbook, answers)
+    return replace(rest, lines=tuple(lines))
+
+
+def _understood(workbook: Workbook, answers: Answers) -> tuple[Reading, Iterator[Line]]:
+    """The reading without its lines, and the lines, each made when asked for and its draft let go."""
     from tracker.intake.offers.left_out import leave_out, to_read_with
     from tracker.intake.offers.marked import lines_of
     from tracker.intake.offers.workbook import read_offers
@@ -48,15 +65,15 @@ def read_workbook(workbook: Workbook, answers: Answers) -> Reading:
     found = read_offers(workbook, to_read_with(answers))
     leave_out(found.drafts, answers)
     passed = tuple(found.passed) or _nothing(workbook, bool(found.drafts))
-    return Reading(
-        workbook.file,
-        workbook.sha256,
-        None,
-        found.vendor,
-        tuple(lines_of(found.drafts, found.layouts)),
-        passed,
-        questions_of(found.drafts),
-    )
+    questions = questions_of(found.drafts)
+    rest = Reading(workbook.file, workbook.sha256, None, found.vendor, (), passed, questions)
+    return rest, lines_of(_let_go(found.drafts), found.layouts)
+
+
+def _let_go(drafts: "list[Draft]") -> "Iterator[Draft]":
+    drafts.reverse()
+    while drafts:
+        yield drafts.pop()
 
 
 def _nothing(workbook: Workbook, offers: bool) -> tuple[PassedOver, ...]:
@@ -66,14 +83,27 @@ def _nothing(workbook: Workbook, offers: bool) -> tuple[PassedOver, ...]:
 
 
 def _read(path: Path, answers: Answers) -> Reading:
-    """The work of the child: it ends with its result, so garbage is left to lie."""
+    """The work of the child: the lines are handed over piece by piece, the rest is the result.
+
+    The child ends with its result, so garbage is left to lie.
+    """
     gc.disable()
-    return read_workbook(_opened(path), answers)
+    return _handed_over(*_understood(_opened(path), answers))
 
 
 def _read_both(path: Path, answers: Answers) -> tuple[Reading, Workbook]:
     workbook = _opened(path)
-    return read_workbook(workbook, answers), workbook
+    return _handed_over(*_understood(workbook, answers)), workbook
+
+
+_AT_ONCE = 2000
+"""Lines to a piece: the parent unpacks one while the next is made, and neither holds much twice."""
+
+
+def _handed_over(rest: Reading, lines: Iterator[Line]) -> Reading:
+    while piece := list(islice(lines, _AT_ONCE)):
+        hand_over(piece)
+    return rest
 
 
 def _opened(path: Path) -> Workbook:

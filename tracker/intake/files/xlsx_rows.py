@@ -35,6 +35,7 @@ _NOT_A_NUMBER = re.compile("[^0-9.eE+-]")
 _ENTITY = re.compile(r"&(?:#([0-9]{1,7});|#x([0-9A-Fa-f]{1,6});|(\w+);|)")
 _NAMED = {"amp": "&", "lt": "<", "gt": ">", "quot": '"', "apos": "'"}
 _MOST_LAYOUTS = 5000
+_MOST_TEXTS = 10_000
 _LONGEST_ROW = 16_000_000  # bytes; 16,384 cells of markup are about a tenth of that
 _NUMBER, _SHARED, _OTHER = 0, 1, 2
 
@@ -58,6 +59,7 @@ class UsualSheet:
         self._count = 0
         self._layouts: dict[tuple[tuple[str, ...], tuple[str, ...]], _Layout] = {}
         self._alike: dict[tuple[object, ...], tuple[object, ...]] = {}
+        self._texts: dict[str, Stored | None] = {}
 
     def read(self, chunks: Iterable[bytes]) -> bytes:
         """Read the whole part; the answer is the part without its rows, for the rest of the sheet's facts."""
@@ -166,6 +168,8 @@ class UsualSheet:
                 if kind == _NUMBER and raw
                 else strings[int(raw)]
                 if kind == _SHARED and raw
+                else self._text(inline)
+                if name == "inlineStr"
                 else self._value(name, raw, inline, None)
                 for kind, raw, name, inline in zip(kinds, raws, types, inlines, strict=True)
             ]
@@ -176,6 +180,16 @@ class UsualSheet:
         rich = self._inline(inline) if inline else None
         value = stored_value(name, _unreferenced(raw), formula, rich, self._context)
         return None if is_blank(value) else value
+
+    def _text(self, markup: str) -> Stored | None:
+        """A text in the cell itself, one object for all that are the same: a list repeats its grades and terms."""
+        if markup in self._texts:
+            return self._texts[markup]
+        if len(self._texts) >= _MOST_TEXTS:
+            self._texts.clear()
+        text = self._inline(markup) if markup else None
+        kept = self._texts[markup] = None if is_blank(text) else text
+        return kept
 
     def _inline(self, markup: str) -> Stored:
         plain = _PLAIN_INLINE.fullmatch(markup)

@@ -35,7 +35,7 @@ class Draft:
     label: str = ""
     row_key: int = 0
     block: tuple[int, int] = (0, 0)
-    row_words: tuple[str, ...] = ()
+    row_words: str = ""
     vendor: str | None = None
     product: str = ""
     grade: str | None = None

@@ -50,6 +50,7 @@ class TableReader:
         self._signs = {price.index: self._sign(price) for price in read.columns.prices}
         self._offers = tuple(price for price in read.columns.prices if price.kind is Kind.OFFER)
         self._apart = standing_apart(self._offers)
+        self._blocks: dict[tuple[int, int], tuple[int, int]] = {}
         self._kept: list[object] = []
         self._priced = frozenset(price.index for price in read.columns.prices)
         merged = bool(read.table.view.spread)
@@ -83,7 +84,7 @@ class TableReader:
         if scope is None:
             return
         told = self._boards.told(whole), self._terms.told(whole)
-        words = tuple(self._other_cells(whole))
+        words = self._other_cells(whole)
         for priced in offered:
             yield self._draft(whole, priced, told, words, scope, brackets)
 
@@ -116,12 +117,13 @@ class TableReader:
         whole: WholeRow,
         priced: tuple[PriceColumn, Cell, PriceCell],
         told: tuple[Told, Told],
-        words: tuple[str, ...],
+        words: str,
         scope: Scope,
         brackets: Brackets,
     ) -> Draft:
         price, cell, read = priced
-        block = (price.index, id(whole.row.headings))
+        at = (price.index, id(whole.row.headings))
+        block = self._blocks.setdefault(at, at)
         label = price.label or (price.bracket.words if price.bracket is not None else "")
         draft = Draft(self._read.table.view.sheet, cell, label, whole.row.index, block, words)
         self._boards.fill(draft, told[0], price, scope)
@@ -152,9 +154,11 @@ class TableReader:
             self._last_terms = cells, terms_of(cells, self._read.columns, scope, self._facts)
         fill_terms(draft, self._last_terms[1], price, self._vendor)
 
-    def _other_cells(self, whole: WholeRow) -> Iterator[str]:
-        """All that the row says besides its prices."""
-        return (cell.text for at, cell in sorted(whole.cells.items()) if at not in self._priced)
+    def _other_cells(self, whole: WholeRow) -> str:
+        """All that the row says besides its prices, told apart by a sign that no cell holds."""
+        cells = whole.cells
+        texts = [cells[index].text for index in sorted(cells) if index not in self._priced]
+        return "\x1f".join([" ".join(text.split()) if "\n" in text else text for text in texts])
 
     def _money(self, price: PriceColumn, scope: Scope) -> Around:
         key = (price.index, id(scope))
