@@ -7,7 +7,7 @@ from fractions import Fraction
 
 import pytest
 
-from tracker.trade.bands import expected_band, ratio, ratios
+from tracker.trade.bands import ratio, ratios
 from tracker.trade.grades import estimate_grammage, grade, grades, usual_density
 from tracker.trade.quantities import CaliperUnit, MassUnit, WeightUnit, grammage, kilograms, micrometres
 
@@ -50,7 +50,7 @@ def test_folding_boxboard_runs_from_level_down_to_35_percent_less():
 
 def test_prices_differ_by_up_to_half_across_grades():
     assert min(ratio(code).low for code in ratios()) == Fraction("0.5")
-    assert expected_band(1400, "URB")[0] == 700
+    assert 1400 * ratio("URB").low == 700
 
 
 def test_which_grades_are_coated_and_on_how_many_sides():

@@ -1,11 +1,6 @@
-from fractions import Fraction
-
 import pytest
-from hypothesis import given
-from hypothesis import strategies as st
 
-from tests.trade.quantities_for_tests import prices
-from tracker.trade.bands import REFERENCE_GRADE, expected_band, ratio, ratios, read_ratios
+from tracker.trade.bands import REFERENCE_GRADE, ratio, ratios, read_ratios
 from tracker.trade.datafile import WrongDataFile
 from tracker.trade.grades import grades
 from tracker.trade.sourced import SourceKind
@@ -28,12 +23,6 @@ def test_an_end_that_no_saying_gives_is_marked_assumed(code):
     assert ratio(code).assumed is any(end.kind is SourceKind.ASSUMED for end in ends)
     assert all(end.reference for end in ends)
     assert ("assumed" in ratio(code).source) is ratio(code).assumed
-
-
-@given(prices, st.sampled_from(sorted(ratios())))
-def test_a_band_is_the_level_times_the_ratio(level, code):
-    low, high = expected_band(level, code)
-    assert (low / Fraction(level), high / Fraction(level)) == (ratio(code).low, ratio(code).high)
 
 
 @pytest.mark.parametrize(

@@ -12,7 +12,6 @@ from pathlib import Path
 from types import MappingProxyType
 
 from tracker.trade.datafile import Entry, read_data_file
-from tracker.trade.quantities import Exact
 from tracker.trade.resources import resource
 from tracker.trade.sourced import Provenance, SourceKind, provenance
 
@@ -49,12 +48,6 @@ def ratios() -> Mapping[str, Ratio]:
 def ratio(grade: str) -> Ratio:
     """One grade's expected ratio to the reference grade. KeyError for a code that is not a grade's."""
     return ratios()[grade]
-
-
-def expected_band(level_per_tonne: Exact, grade: str) -> tuple[Fraction, Fraction]:
-    """The grade's expected band from the reference grade's level, both per tonne in one currency."""
-    expected = ratio(grade)
-    return Fraction(level_per_tonne) * expected.low, Fraction(level_per_tonne) * expected.high
 
 
 def read_ratios(path: Path) -> Mapping[str, Ratio]:

@@ -93,11 +93,6 @@ def kilograms(value: Exact, unit: MassUnit) -> Fraction:
     return Fraction(value) * _KG_PER[unit]
 
 
-def mass_in(mass_kg: Exact, unit: MassUnit) -> Fraction:
-    """A mass given in kg, in another unit."""
-    return Fraction(mass_kg) / _KG_PER[unit]
-
-
 def density(grammage_gsm: Exact, caliper_um: Exact) -> Fraction:
     """Apparent density in g/cm³ from g/m² and µm. ZeroDivisionError for a caliper of nothing."""
     return Fraction(grammage_gsm) / Fraction(caliper_um)
