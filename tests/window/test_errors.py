@@ -20,6 +20,10 @@ def test_the_desks_own_sentence_is_said_as_it_is() -> None:
     )
 
 
+def test_a_full_disk_is_not_called_a_fault_of_ours() -> None:
+    assert "No space left" in sentence_for(OSError(28, "No space left on device"))
+
+
 def test_our_own_faults_show_no_code() -> None:
     said = sentence_for(KeyError("vendor_id"))
     assert "KeyError" not in said

@@ -97,7 +97,7 @@ def add_common(parser: argparse.ArgumentParser, *, top: bool) -> None:
         "--database",
         metavar="PATH-OR-URL",
         type=values.database,
-        help="a SQLite file or postgresql+psycopg://…; else the one you chose in the window, else your data folder",
+        help="a SQLite file or postgresql+psycopg://…; else the one your settings name, else your data folder",
         **default,  # type: ignore[arg-type]
     )
     parser.add_argument("--debug", action="store_true", help="show where in the program a fault arose", **default)  # type: ignore[arg-type]

@@ -8,7 +8,7 @@ opening      open_desk(database: str | None = None, today: date | None = None, w
              default_database() -> str                 the setting, else the user's data folder
              remember_database(database: str) -> None
              Desk: .today .who .database .close()      safe to use from any one thread at a time
-trouble      Trouble(Exception)
+trouble      Trouble(Exception)    sentence_for(problem) -> str | None     what to say of any failure; None: our fault
 edits        Edit(text, changes)    undo(desk, edit) -> Edit
              history(desk, limit=200) -> tuple[Change, ...]      Change(id, at, who, text, table, row, was, now)
 

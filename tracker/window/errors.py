@@ -8,7 +8,7 @@ from types import TracebackType
 
 from PySide6.QtCore import QObject, Signal
 
-from tracker.desk.trouble import Trouble
+from tracker.desk import trouble
 
 log = logging.getLogger(__name__)
 _SECONDS_BETWEEN_REPEATS = 2.0
@@ -29,10 +29,9 @@ def keep_log(path: Path) -> None:
 
 
 def sentence_for(error: BaseException) -> str:
-    """A desk's own sentence as it stands; for anything else, that it is our fault and where the details are."""
-    if isinstance(error, Trouble):
-        return str(error)
-    return "Something in the tracker itself went wrong. Nothing was lost; the details are in the log."
+    """The desk's sentence as it stands; for a fault of ours, that it is one and where the details are."""
+    ours = "Something in the tracker itself went wrong. Nothing was lost; the details are in the log."
+    return trouble.sentence_for(error) or ours
 
 
 class Mishaps(QObject):
