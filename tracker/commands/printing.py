@@ -18,16 +18,23 @@ def json_text(document: Any, depth: int) -> str:
 
 
 def _laid_out(value: Any, depth: int, margin: str) -> Iterator[str]:
-    """Prints a document whose outer `depth` levels have a line for each thing in them, what is deeper none."""
-    if depth == 0 or not value or not isinstance(value, dict | list):
-        yield json.dumps(value, ensure_ascii=False, allow_nan=False)
+    """A document whose outer `depth` levels have a line for each thing in them, what is deeper none.
+
+    An iterator is printed as a list, each item as it comes, so that the lines of a long sheet are never all held.
+    """
+    if depth == 0 or not isinstance(value, dict | list | Iterator):
+        yield _on_one_line(value)
         return
     opening, closing = "{}" if isinstance(value, dict) else "[]"
     inner = margin + " "
     parts = value.items() if isinstance(value, dict) else ((None, item) for item in value)
-    yield opening
-    for number, (key, item) in enumerate(parts):
-        yield ",\n" if number else "\n"
-        yield inner if key is None else f"{inner}{json.dumps(key, ensure_ascii=False)}: "
+    empty = True
+    for key, item in parts:
+        yield f"{opening}\n" if empty else ",\n"
+        yield inner if key is None else f"{inner}{_on_one_line(key)}: "
         yield from _laid_out(item, depth - 1, inner)
-    yield f"\n{margin}{closing}"
+        empty = False
+    yield f"{opening}{closing}" if empty else f"\n{margin}{closing}"
+
+
+_on_one_line = json.JSONEncoder(ensure_ascii=False, allow_nan=False).encode

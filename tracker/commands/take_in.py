@@ -10,7 +10,7 @@ from tracker.commands import values
 from tracker.commands.outcome import Status
 from tracker.commands.printing import print_json
 from tracker.desk.collecting import no_collecting
-from tracker.desk.contract import file_object
+from tracker.desk.contract import passing_object
 from tracker.desk.opening import Desk, desk_if_there, desk_on
 from tracker.desk.take_in import TakenIn, read, store
 from tracker.desk.trouble import Trouble
@@ -62,7 +62,7 @@ def _take_in_all(desk: Desk | None, answers: Answers, options: argparse.Namespac
 
 def _show(results: list[Told], options: argparse.Namespace) -> None:
     if options.json:
-        print_json({"files": [file_object(taken) for taken, _ in results]}, 4)
+        print_json({"files": [passing_object(taken) for taken, _ in results]}, 4)
     for taken, trouble in results:
         if trouble is None:
             _tell(taken, plain=not options.json)

@@ -21,7 +21,7 @@ take_in      read(desk | None, path, answers=Answers(), manner=Manner(show=False
                  answered; a layout marked in the file (Answers.layouts) is kept for the vendor too
              keep_ready() / stand_down()               a reading process started ahead of need
              workbook(content, name) -> Workbook of Grids        the sheet as the vendor sent it (may raise Trouble)
-contract     file_object(taken) -> dict                one entry of the import JSON
+contract     file_object(taken) -> dict                one entry of the import JSON; passing_object: for printing
 files        files(desk) -> tuple[StoredFile, ...]
                  StoredFile(id, name, sha256, vendor, received, imported_at, imported_by, withdrawn, offers, held)
              find(desk, id or sha256) -> StoredFile    content(desk, file_id) -> bytes

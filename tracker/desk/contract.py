@@ -5,13 +5,19 @@ from fractions import Fraction
 from typing import Any
 
 from tracker.desk.take_in import TakenIn
-from tracker.trade.exact import as_decimal, plain_text
+from tracker.trade.exact import figure_text, plain_text
 from tracker.trade.footing import Footing, footing
 from tracker.trade.offer import Charge, Line, Note, NoteCode, Offer, PassedOver
 
 
 def file_object(taken: TakenIn) -> dict[str, Any]:
     """One entry of `files`: everything that reading this file yielded."""
+    passing = passing_object(taken)
+    return {**passing, "lines": list(passing["lines"])}
+
+
+def passing_object(taken: TakenIn) -> dict[str, Any]:
+    """The same with `lines` as an iterator, for printing once: a long list's dicts take more memory than its lines."""
     reading = taken.reading
     repeated = _already_imported(taken)
     return {
@@ -19,7 +25,7 @@ def file_object(taken: TakenIn) -> dict[str, Any]:
         "sha256": reading.sha256,
         "unreadable": reading.unreadable,
         "vendor": reading.vendor,
-        "lines": [line_object(line, reading.vendor, repeated) for line in reading.lines],
+        "lines": (line_object(line, reading.vendor, repeated) for line in reading.lines),
         "passed_over": [_passed_over_object(part) for part in reading.passed_over],
     }
 
@@ -93,4 +99,4 @@ def _number(value: Decimal | None) -> str | None:
 
 
 def _figure(value: Fraction | None) -> str | None:
-    return None if value is None else plain_text(as_decimal(value))
+    return None if value is None else figure_text(value)

@@ -39,15 +39,19 @@ def add(
     more digits than can be kept exactly; ValueError for a line that is not fully known.
     """
     ids = _VendorIds(connection, vendor_name)
-    rows = [_row(file_id, position, line, ids.of(line.offer.vendor), received) for position, line in lines]
-    try:
-        insert_rows(connection, offer, rows)
-    except NotKept as problem:
-        raise NotKept(_with_cell(rows, problem)) from None
+    # By the thousand, because a row is several times as large as the line it is made from.
+    for start in range(0, len(lines), _AT_ONCE):
+        some = lines[start : start + _AT_ONCE]
+        rows = [_row(file_id, position, line, ids.of(line.offer.vendor), received) for position, line in some]
+        try:
+            insert_rows(connection, offer, rows)
+        except NotKept as problem:
+            raise NotKept(_with_cell(rows, problem)) from None
     _add_charges(connection, file_id, [(position, line.offer) for position, line in lines if line.offer.charges])
-    return len(rows)
+    return len(lines)
 
 
+_AT_ONCE = 5000
 _MEASURES = tuple(column.name for column in offer.c if isinstance(column.type, Measure))
 
 

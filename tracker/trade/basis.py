@@ -51,14 +51,14 @@ class BoardMeasure:
 
 def per_tonne(price: Exact, basis: Basis, board: BoardMeasure) -> Fraction | None:
     """The price of 1,000 kg, or None where grammage or sheet size that it needs is not known."""
-    mass = mass_of(basis, board)
-    return None if mass is None else Fraction(price) * KG_PER_TONNE / mass
+    units = _units_in_a_tonne(basis, board)
+    return None if units is None else Fraction(price) * units
 
 
 def per_msf(price: Exact, basis: Basis, board: BoardMeasure) -> Fraction | None:
     """The price of 1,000 ft², or None where grammage or sheet size that it needs is not known."""
-    area = area_of(basis, board)
-    return None if area is None else Fraction(price) * M2_PER_MSF / area
+    units = _units_in_an_msf(basis, board)
+    return None if units is None else Fraction(price) * units
 
 
 def price_on(per_tonne_price: Exact, basis: Basis, board: BoardMeasure) -> Fraction | None:
@@ -68,6 +68,18 @@ def price_on(per_tonne_price: Exact, basis: Basis, board: BoardMeasure) -> Fract
 
 
 # A sheet of 20,000 rows has a few hundred boards: their sizes are remembered, exact as they are.
+@lru_cache(4096)
+def _units_in_a_tonne(basis: Basis, board: BoardMeasure) -> Fraction | None:
+    mass = mass_of(basis, board)
+    return None if mass is None else KG_PER_TONNE / mass
+
+
+@lru_cache(4096)
+def _units_in_an_msf(basis: Basis, board: BoardMeasure) -> Fraction | None:
+    area = area_of(basis, board)
+    return None if area is None else M2_PER_MSF / area
+
+
 @lru_cache(4096)
 def mass_of(basis: Basis, board: BoardMeasure) -> Fraction | None:
     """Kilograms of board in one unit of the basis."""

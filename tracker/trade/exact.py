@@ -32,8 +32,13 @@ _TWELVE_DIGITS = Context(prec=12)
 
 def as_decimal(value: Fraction) -> Decimal:
     """The fraction to 12 significant digits, without trailing zeros: for output, never for further arithmetic."""
+    return Decimal(figure_text(value))
+
+
+def figure_text(value: Fraction) -> str:
+    """The same as text, as plain_text would write it."""
     divided = _TWELVE_DIGITS.divide(Decimal(value.numerator), Decimal(value.denominator))
-    return Decimal(format(divided.normalize(_TWELVE_DIGITS), "f"))
+    return format(divided.normalize(_TWELVE_DIGITS), "f")
 
 
 def plain_text(value: Decimal) -> str:

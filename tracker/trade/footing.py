@@ -21,15 +21,16 @@ def footing(offer: Offer) -> Footing:
     """Both common bases of the price alone, and with its charges where delivered cost is really known."""
     if offer.price is None or offer.basis is None:
         return Footing(None, None, None, None)
-    tonne = per_tonne(offer.price, offer.basis, offer.measure)
-    msf = per_msf(offer.price, offer.basis, offer.measure)
+    measure = offer.measure
+    tonne = per_tonne(offer.price, offer.basis, measure)
+    msf = per_msf(offer.price, offer.basis, measure)
     if not delivered_cost_known(offer):
         return Footing(tonne, msf, None, None)
     return Footing(
         tonne,
         msf,
-        with_charges(tonne, offer.charges, Basis.TONNE, offer.measure),
-        with_charges(msf, offer.charges, Basis.MSF, offer.measure),
+        with_charges(tonne, offer.charges, Basis.TONNE, measure),
+        with_charges(msf, offer.charges, Basis.MSF, measure),
     )
 
 
