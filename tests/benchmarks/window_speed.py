@@ -205,9 +205,9 @@ _ACTIONS: dict[str, Callable[[MainWindow], None]] = {
     "sort": lambda window: window.quotes.table.sortByColumn(
         3, window.quotes.table.horizontalHeader().sortIndicatorOrder()
     ),
-    "per tonne": lambda window: window.switch_per(),
-    "metric": lambda window: window.switch_units(),
-    "dark": lambda window: window.switch_theme(),
+    "per tonne": lambda window: window.switches.switch_per(),
+    "metric": lambda window: window.switches.switch_units(),
+    "dark": lambda window: window.switches.switch_theme(),
     "today": lambda window: window.go_today(),
     "samples": lambda window: window.go_samples(),
     "reference": lambda window: window.go_reference(),

@@ -81,8 +81,8 @@ def _some(*titles: str) -> dict[str, Show]:
 def _metric() -> dict[str, Show]:
     def metric(window: MainWindow) -> None:
         PLACES["3-price-explained"](window)
-        window.switch_units()
-        window.switch_per()
+        window.switches.switch_units()
+        window.switches.switch_per()
 
     return {"3-price-explained": metric}
 

@@ -54,10 +54,10 @@ def test_a_sheet_from_dropping_it_to_its_cell(window: MainWindow, qtbot, sheet) 
     assert window.stack.currentIndex() == SHEET
     assert window.sheet.sheet.view.currentIndex().data() == "2400"
 
-    window.undo()
+    window.steps.undo()
     settle(qtbot, window)
     assert not window.session.comparison.shown.any() or not len(window.session.comparison.snapshot)
-    window.redo()
+    window.steps.redo()
     settle(qtbot, window)
     assert window.session.comparison.shown.sum() == 4
 
@@ -76,10 +76,10 @@ def test_a_sample_is_asked_for_promised_and_taken_back(window: MainWindow, qtbot
     qtbot.keyClick(window.samples.record.life.until, Qt.Key.Key_Return)
     settle(qtbot, window)
     assert str(window.session.samples[0].state) == "promised"
-    window.undo()
+    window.steps.undo()
     settle(qtbot, window)
     assert str(window.session.samples[0].state) == "requested"
-    window.undo()
+    window.steps.undo()
     settle(qtbot, window)
     assert window.session.samples == ()
     assert window.message.text.startswith("Undone")
@@ -157,11 +157,11 @@ def test_an_answer_given_on_today_is_undone_and_done_again(window: MainWindow, q
     settle(qtbot, window)
     assert len(window.session.comparison.snapshot) == 2
     assert window.today.questions.list.tasks == ()
-    window.undo()
+    window.steps.undo()
     settle(qtbot, window)
     assert len(window.session.comparison.snapshot) == 1
     assert len(window.today.questions.list.tasks) == 1
-    window.redo()
+    window.steps.redo()
     settle(qtbot, window)
     assert len(window.session.comparison.snapshot) == 2
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from functools import cached_property
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -11,18 +11,18 @@ from PySide6.QtCore import Qt, QTimer, Slot
 from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDragLeaveEvent, QDropEvent, QKeySequence, QShowEvent
 from PySide6.QtWidgets import QApplication, QFileDialog, QStackedWidget, QVBoxLayout, QWidget
 
-from tracker.desk.comparison import Per
 from tracker.window.actions import ACTIONS
 from tracker.window.errors import log_file
 from tracker.window.file_tasks import FileTasks
 from tracker.window.footing_line import FootingLine
-from tracker.window.look.figures import Units
 from tracker.window.message_bar import MessageBar
 from tracker.window.places_bar import PlacesBar
 from tracker.window.reference.place import ReferencePlace
 from tracker.window.samples.place import SamplesPlace
 from tracker.window.session import Session
 from tracker.window.sheets.place import SheetsPlace
+from tracker.window.steps import Steps
+from tracker.window.switches import Switches
 from tracker.window.take_in.kept_sheet import KeptSheet
 from tracker.window.take_in.place import TakeInPlace
 from tracker.window.today.place import TodayPlace
@@ -64,6 +64,8 @@ class MainWindow(QWidget):
         layout.setStretch(2, 1)
         self.files = FileTasks(session, self)
         self.files.written.connect(self.message.say)
+        self.switches = Switches(session, self)
+        self.steps = Steps(session.undo_stack, self.message, self)
         self._make_places()
         self.actions_by_key = self._make_actions()
         self.bar.chosen.connect(self.go)
@@ -121,10 +123,16 @@ class MainWindow(QWidget):
             if action.keys:
                 item.setShortcut(QKeySequence(action.keys))
             item.setToolTip(action.about)
-            item.triggered.connect(getattr(self if hasattr(self, action.does) else self.files, action.does))
+            item.triggered.connect(self._doing(action.does))
             self.addAction(item)
             made[action.key] = item
         return made
+
+    def _doing(self, name: str) -> Callable[[], None]:
+        """The method an action names: the window's own, or one of those it leaves its tasks to."""
+        doers = (self, self.files, self.switches, self.steps)
+        found: Callable[[], None] = next(getattr(doer, name) for doer in doers if hasattr(doer, name))
+        return found
 
     @Slot(int)
     def go(self, place: int) -> None:
@@ -223,50 +231,6 @@ class MainWindow(QWidget):
         self._show_sheet_of(self.session.selected)
 
     @Slot()
-    def switch_per(self) -> None:
-        self.session.choose_footing(per=next(per for per in Per if per is not self.session.footing.per))
-
-    @Slot()
-    def switch_units(self) -> None:
-        self.session.choose_units(next(units for units in Units if units is not self.session.units))
-
-    @Slot()
-    def switch_delivered(self) -> None:
-        self.session.choose_footing(delivered=not self.session.footing.delivered)
-
-    @Slot()
-    def switch_weight(self) -> None:
-        self.session.choose_footing(measured_weight=not self.session.footing.measured_weight)
-
-    @Slot()
-    def switch_current(self) -> None:
-        self.session.choose_footing(current_only=not self.session.footing.current_only)
-
-    @Slot()
-    def switch_theme(self) -> None:
-        name = "light" if self.session.theme.name == "dark" else "dark"
-        self.session.theme.choose(name)
-        self.session.settings.keep(theme=name)
-
-    @Slot()
-    def undo(self) -> None:
-        stack = self.session.undo_stack
-        if not stack.canUndo():
-            self.message.say("There is nothing to undo.")
-            return
-        text = stack.undoText()
-        stack.undo()
-        self.message.say(f"Undone: {text}", "Do again", stack.redo)
-
-    @Slot()
-    def redo(self) -> None:
-        stack = self.session.undo_stack
-        if stack.canRedo():
-            stack.redo()
-        else:
-            self.message.say("There is nothing to do again.")
-
-    @Slot()
     def open_do(self) -> None:
         from tracker.window.do_list import DoList
 
@@ -307,7 +271,7 @@ class MainWindow(QWidget):
         stack = self.session.undo_stack
         can_undo = stack.canUndo() and stack.undoText() == text
         sentence = f"{text[:1].upper()}{text[1:].rstrip('.')}."
-        self.message.say(sentence, "Undo" if can_undo else "", self.undo if can_undo else None)
+        self.message.say(sentence, "Undo" if can_undo else "", self.steps.undo if can_undo else None)
 
     def _show_offer(self, offer: int) -> None:
         self.go(QUOTES)

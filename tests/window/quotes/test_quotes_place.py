@@ -96,7 +96,7 @@ def test_the_footing_is_said_in_heading_and_picture(quotes, qtbot, window) -> No
 
 def test_a_selected_offer_stays_selected_on_another_footing(quotes, qtbot, window) -> None:
     window.session.select_offer(17)
-    window.switch_per()
+    window.switches.switch_per()
     settle(qtbot, window)
     assert window.session.selected == 17
     assert quotes.model.order[quotes.table.currentIndex().row()] == 17

@@ -105,7 +105,7 @@ def test_a_level_is_carried_by_an_index_taken_back_and_all_undone(on_a_desk, qtb
     qtbot.mouseClick(place.level.remove, Qt.MouseButton.LeftButton)
     settle(qtbot, window)
     assert "Not set: the median of current offers" in words_on(place)
-    window.undo()
+    window.steps.undo()
     settle(qtbot, window)
     assert "carried forward by board index" in words_on(place)
 

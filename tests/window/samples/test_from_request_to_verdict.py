@@ -123,7 +123,7 @@ def test_five_vendors_are_asked_in_one_go(window: MainWindow, keys: Keys) -> Non
     assert [sample.vendor for sample in asked(window)] == list(VENDORS)
     assert {sample.grade for sample in asked(window)} == {"SBS"}
     assert keys.pressed == 21
-    window.undo()
+    window.steps.undo()
     keys.settle()
     assert window.session.samples == ()
 
@@ -282,7 +282,7 @@ def test_what_the_weight_comes_to_in_a_year(window: MainWindow, keys: Keys) -> N
     # 4 lb more on each 1,000 ft² at 1,280 a short ton is 2.56.
     assert "USD 2.56 more: USD 76,800 more over a year's 30,000 MSF" in page.year._said.text()
     claimed = float(window.session.comparison.per_msf[0])
-    window.switch_weight()
+    window.switches.switch_weight()
     keys.settle()
     assert float(window.session.comparison.per_msf[0]) / claimed == pytest.approx(76 / 72)
     assert "measured" in window.footing._weight.text()
@@ -418,6 +418,6 @@ def test_a_mistyped_reading_is_taken_off_and_brought_back(window: MainWindow, ke
     keys.settle()
     door = window.session.door
     assert [len(each.readings) for each in door.check_sample(1).properties if each.readings] == [1]
-    window.undo()
+    window.steps.undo()
     keys.settle()
     assert [len(each.readings) for each in door.check_sample(1).properties if each.readings] == [2]

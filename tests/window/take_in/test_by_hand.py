@@ -32,10 +32,10 @@ def test_what_is_marked_is_read_at_once(real_window: MainWindow, qtbot, tmp_path
     assert [str(line.offer.price) for line in lines] == ["1240", "1230", "630"]
     view = window.take_in.sheet.view
     assert view.model().headerData(4, Qt.Orientation.Horizontal) == "E\nPrice, per tonne"
-    window.undo()
+    window.steps.undo()
     settle(qtbot, window)
     assert window.take_in.at_hand.taken.reading.lines == ()
-    window.redo()
+    window.steps.redo()
     settle(qtbot, window)
     assert len(window.take_in.at_hand.taken.reading.lines) == 3
 
