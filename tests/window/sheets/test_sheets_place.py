@@ -26,8 +26,8 @@ def test_what_was_taken_in_and_answered_is_listed_and_forgotten(marked: MainWind
     settle(qtbot, marked)
     assert sheets.remembered._answers == ()
     assert sheets.remembered._layouts == ()
-    marked.undo()
-    marked.undo()
+    marked.steps.undo()
+    marked.steps.undo()
     settle(qtbot, marked)
     assert len(sheets.remembered._answers) == len(sheets.remembered._layouts) == 1
 
