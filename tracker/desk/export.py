@@ -1,6 +1,5 @@
 """Rows of plain values written as CSV or as a spreadsheet, so that no program runs what a vendor wrote in a cell."""
 
-import csv
 from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import Any
@@ -27,12 +26,14 @@ def flat(nested: Mapping[str, Any], before: str = "") -> dict[str, Any]:
 
 def write_csv(rows: Rows, path: Path) -> None:
     """UTF-8 with a byte-order mark, so that a spreadsheet program reads its letters rightly. Trouble if it can't."""
+    from pandas import DataFrame
+
     headings = _headings(rows)
+    values = [[_csv_value(row.get(heading)) for heading in headings] for row in rows]
+    # As objects: a column of whole numbers with a gap would else become one of decimals.
+    frame = DataFrame(values, columns=headings, dtype=object)
     try:
-        with path.open("w", encoding="utf-8-sig", newline="") as file:
-            writer = csv.writer(file)
-            writer.writerow(headings)
-            writer.writerows([_csv_value(row.get(heading)) for heading in headings] for row in rows)
+        frame.to_csv(path, index=False, encoding="utf-8-sig", lineterminator="\r\n")
     except OSError as problem:
         raise _not_written(path, problem) from problem
 
