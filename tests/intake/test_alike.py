@@ -79,6 +79,15 @@ def test_evidence_and_notes_name_the_rows_own_cells(one_by_one):
     assert read_workbook(sheet(), Answers()) == together
 
 
+def test_a_letters_lines_name_their_own_cell():
+    lines = ("North Board Inc.", "SBS C1S 18 pt: $1,100/ST", "SBS C1S 18 pt: $1,140/ST", "SBS C1S 20 pt: $1,090/ST")
+    cells = {(row, 0): Cell(row, 0, text, text) for row, text in enumerate(lines)}
+    reading = read_workbook(Workbook("letter.csv", "", "csv", (Grid("", cells),)), Answers())
+    assert len(reading.lines) == 3
+    for number, line in enumerate(reading.lines, start=2):
+        assert {one.said_by for one in line.evidence if one.field in ("grade", "caliper_um")} == {f"A{number}"}
+
+
 def test_a_list_without_repeats_is_soon_no_longer_looked_up(monkeypatch):
     monkeypatch.setattr(alike, "_TRIED", 3)
     kept = []

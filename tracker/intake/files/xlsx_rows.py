@@ -59,6 +59,7 @@ class UsualSheet:
         self._count = 0
         self._layouts: dict[tuple[tuple[str, ...], tuple[str, ...]], _Layout] = {}
         self._alike: dict[tuple[object, ...], tuple[object, ...]] = {}
+        self._narrow: dict[tuple[int, int, tuple[int, ...]], tuple[tuple[int, ...], tuple[Style, ...]]] = {}
         self._texts: dict[str, Stored | None] = {}
 
     def read(self, chunks: Iterable[bytes]) -> bytes:
@@ -146,16 +147,25 @@ class UsualSheet:
         else:
             values = self._plain_values(kinds, raws, types, inlines)
         if None in values:
-            kept = [place for place, value in enumerate(values) if value is not None]
+            kept = tuple([place for place, value in enumerate(values) if value is not None])
             if not kept:
                 return
-            columns = self._shared(tuple(columns[place] for place in kept))
-            styles = self._shared(tuple(styles[place] for place in kept))
+            columns, styles = self._narrowed(columns, styles, kept)
             values = [values[place] for place in kept]
         self._count += len(columns)
         if self._count > MOST_CELLS:
             raise TooManyCells
         self.rows[row] = Row(columns, styles, tuple(values))  # type: ignore[arg-type]
+
+    def _narrowed(
+        self, columns: tuple[int, ...], styles: tuple[Style, ...], kept: tuple[int, ...]
+    ) -> tuple[tuple[int, ...], tuple[Style, ...]]:
+        """The columns and styles at some places. Both are of a layout, which is kept, so that their ids stay theirs."""
+        key = (id(columns), id(styles), kept)
+        if key not in self._narrow:
+            some_columns = self._shared(tuple(columns[place] for place in kept))
+            self._narrow[key] = some_columns, self._shared(tuple(styles[place] for place in kept))
+        return self._narrow[key]
 
     def _plain_values(
         self, kinds: tuple[int, ...], raws: tuple[str, ...], types: tuple[str, ...], inlines: tuple[str, ...]
@@ -213,6 +223,7 @@ class UsualSheet:
         layout = (self._shared(columns), self._shared(styles), kinds, types)
         if len(self._layouts) > _MOST_LAYOUTS:
             self._layouts.clear()
+            self._narrow.clear()
         self._layouts[letters, attributes] = layout
         return layout
 

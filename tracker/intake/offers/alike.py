@@ -13,6 +13,7 @@ from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import at
 from tracker.intake.offers.scope import Scope
+from tracker.intake.tables.view import View
 from tracker.intake.values.header import Role
 from tracker.trade.offer import Evidence, LineEvidence, Note, RowEvidence
 
@@ -38,10 +39,14 @@ class Part:
 
 @dataclass(frozen=True, slots=True)
 class Told:
-    """The cells of one row that tell of board and terms; `contents` is None where the row must be read by itself."""
+    """The cells of one row that tell of a part; `contents` is None where the row must be read by itself.
+
+    `in_row`: all stand in the row itself, under their own columns' letters.
+    """
 
     cells: Cells
     contents: tuple[object, ...] | None
+    in_row: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,11 +63,11 @@ class _Known:
 
 
 class AlikeRows:
-    """Describes one part of a table's rows, once for all that are alike. `merged`: the table has merged blocks."""
+    """Describes one part of a table's rows, once for all that are alike."""
 
-    def __init__(self, columns: Columns, merged: bool, part: Part) -> None:
+    def __init__(self, columns: Columns, view: View, part: Part) -> None:
         self._told = tuple(column.index for column in columns.of(*part.roles))
-        self._merged, self._part = merged, part
+        self._view, self._part = view, part
         self._known: dict[tuple[object, ...], _Known | None] = {}
         self._tried = 0
 
@@ -70,12 +75,16 @@ class AlikeRows:
         """What of a row tells of this part: asked once a row, however many prices it has."""
         cells = {index: whole.cells[index] for index in self._told if index in whole.cells}
         all_different = self._tried >= _TRIED and 2 * len(self._known) > self._tried
+        filled = len(whole.cells) > len(whole.own)
         # A merged block is one cell in two columns, and which of the two spoke can't be told from its place.
-        doubled = self._merged and len(whole.cells) > len(whole.own)
-        if all_different or doubled:
+        if all_different or (filled and self._view.spread):
             return Told(cells, None)
         self._tried += 1
-        return Told(cells, tuple([(index, cell[2:]) for index, cell in cells.items()]))
+        contents = tuple([(index, cell[2:]) for index, cell in cells.items()])
+        row = whole.row.index
+        # Not so in a table on its side, nor in a letter, whose lines are one cell that says board and price.
+        in_row = all(cell.column == index and cell.row == row for index, cell in cells.items())
+        return Told(cells, contents, in_row)
 
     def fill(self, draft: Draft, told: Told, price: PriceColumn, scope: Scope) -> None:
         """Fills this part of a draft."""
@@ -86,17 +95,25 @@ class AlikeRows:
         self._part.take(draft, known.draft)
         draft.asked.extend(known.draft.asked)
         if known.evidence or known.notes:
-            _say(draft, known, {**told.cells, price.index: draft.cell})
+            _say(draft, known, told, price)
 
     def _alike(self, draft: Draft, told: Told, price: PriceColumn, scope: Scope) -> _Known | None:
         key = (price.index, id(scope), told.contents)
-        if key in self._known:
-            return self._known[key]
+        known = self._known.get(key, _UNSEEN)
+        if not isinstance(known, _Unseen):
+            return known
         blank = Draft(draft.sheet, draft.cell._replace(value=None, text="", comment=""))
         self._part.describe(blank, told.cells, price, scope)
         places = {at(cell): index for index, cell in told.cells.items()}
         self._known[key] = _kept(blank, {**places, draft.where: price.index})
         return self._known[key]
+
+
+class _Unseen:
+    """Stands for a row like none before."""
+
+
+_UNSEEN = _Unseen()
 
 
 def _kept(draft: Draft, columns: dict[str, int]) -> _Known | None:
@@ -114,15 +131,15 @@ def _in_column(told: Evidence, column: int) -> Evidence:
     return replace(told, said_by=letters(column))
 
 
-def _say(draft: Draft, known: _Known, cells: Cells) -> None:
+def _say(draft: Draft, known: _Known, told: Told, price: PriceColumn) -> None:
     """The evidence and notes of a description, said by this row's own cells."""
-    row = draft.cell.row
-    if all(cell.row == row and cell.column == index for index, cell in cells.items()):
-        draft.evidence.append(RowEvidence(known.in_row, row + 1))
+    if told.in_row and draft.cell.column == price.index:
+        draft.evidence.append(RowEvidence(known.in_row, draft.cell.row + 1))
     else:
+        cells = {**told.cells, price.index: draft.cell}
         draft.evidence.extend(
-            told if column is None else replace(told, said_by=at(cells[column])) for told, column in known.evidence
+            said if column is None else replace(said, said_by=at(cells[column])) for said, column in known.evidence
         )
-    draft.notes.extend(
-        [note if column is None else replace(note, cell=at(cells[column])) for note, column in known.notes]
-    )
+    for note, column in known.notes:
+        cell = draft.cell if column == price.index else told.cells[column] if column is not None else None
+        draft.notes.append(note if cell is None else replace(note, cell=at(cell)))

@@ -53,9 +53,9 @@ class TableReader:
         self._blocks: dict[tuple[int, int], tuple[int, int]] = {}
         self._kept: list[object] = []
         self._priced = frozenset(price.index for price in read.columns.prices)
-        merged = bool(read.table.view.spread)
-        self._boards = AlikeRows(read.columns, merged, Part(BOARD_ROLES, self._describe_board, take_board))
-        self._terms = AlikeRows(read.columns, merged, Part(TERM_ROLES, self._describe_terms, take_terms))
+        view = read.table.view
+        self._boards = AlikeRows(read.columns, view, Part(BOARD_ROLES, self._describe_board, take_board))
+        self._terms = AlikeRows(read.columns, view, Part(TERM_ROLES, self._describe_terms, take_terms))
         self._last_board: tuple[Cells, Board] | None = None
         self._last_terms: tuple[Cells, Terms] | None = None
 

@@ -1,6 +1,7 @@
 """Finding the tables of a sheet: those that stand, those that lie on their side, and rows that need no header."""
 
 from collections.abc import Sequence
+from functools import lru_cache
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.bands import bands_of
@@ -201,13 +202,13 @@ def _figures_under(band: View, zones: list[Zone], place: int) -> bool:
 
 def _shape(band: View, row: int) -> tuple[tuple[int, bool], ...]:
     """Which columns a row uses, and in which of them figures stand."""
-    return tuple([(column, _is_figure(cell)) for column, cell in sorted(band.rows[row].items())])
+    cells = sorted(band.rows[row].items())
+    return tuple([(column, not isinstance(cell.value, str) or _reads_as_figure(cell.text)) for column, cell in cells])
 
 
-def _is_figure(cell: Cell) -> bool:
-    if not isinstance(cell.value, str):
-        return True
-    return cell.text.lstrip("$€£-+(")[:1].isdigit() and not any(sign.isalpha() for sign in cell.text)
+@lru_cache(maxsize=16384)
+def _reads_as_figure(text: str) -> bool:
+    return text.lstrip("$€£-+(")[:1].isdigit() and not any(sign.isalpha() for sign in text)
 
 
 def _leads_somewhere(band: View, zone: Zone) -> bool:

@@ -10,7 +10,7 @@ from tracker.intake.tables.periods import YEAR, is_period
 from tracker.intake.values.brackets import Bracket
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.formats import format_words
-from tracker.intake.values.header import Header, Role, header
+from tracker.intake.values.header import Header, Role, header, header_roles
 from tracker.intake.values.lead import lead_unit
 from tracker.intake.values.money import price_text, price_unit
 from tracker.intake.values.numbers import number_readings
@@ -21,6 +21,7 @@ BOARD_ROLES = frozenset({Role.ITEM, Role.PRODUCT, Role.GRADE, Role.COATING, Role
 AXIS_ROLES = frozenset({Role.CALIPER, Role.WEIGHT, Role.BRACKET, Role.GRADE, Role.PRODUCT, Role.SHEET_SIZE})
 _ORDER_SIZES = (Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY)
 _LONGEST = 120
+_NAMES = 0.55
 _FOOTNOTE = re.compile(r"(?:\s+\d\)|\s*\*+|\s+[¹²³])\s*$")
 
 
@@ -55,11 +56,12 @@ def head_text(cell: Cell) -> str:
         words = format_words(cell.number_format)
         if words and words not in cell.text:
             return f"{cell.value:f} {words}"
-    return _without_footnote(cell.text)
+    return without_footnote(cell.text)
 
 
 @lru_cache(maxsize=16384)
-def _without_footnote(text: str) -> str:
+def without_footnote(text: str) -> str:
+    """The text without the mark of a footnote at its end."""
     return _FOOTNOTE.sub("", text).strip()
 
 
@@ -71,6 +73,12 @@ def head_of(cell: Cell) -> Head | None:
     if cell.fault is not None or not isinstance(cell.value, str) or len(cell.text) > _LONGEST:
         return None
     return head_of_words(head_text(cell))
+
+
+def may_name(text: str) -> bool:
+    """Whether a text has words that could name what stands beside or below it: sooner told than the whole head."""
+    roles = header_roles(text)
+    return bool(roles) and roles[0].strength >= _NAMES
 
 
 @lru_cache(maxsize=16384)
@@ -89,7 +97,7 @@ def head_of_words(text: str) -> Head | None:
         across = "bracket"
     if not across and _is_price(text) and not _is_price_of_a_year(text):
         return None
-    named = bool(said.roles) and said.roles[0].strength >= 0.55 and not _value_only(said, across)
+    named = may_name(text) and not _value_only(said, across)
     return Head(
         said.role if named else None,
         named,

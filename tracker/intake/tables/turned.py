@@ -5,9 +5,10 @@ A block of labels with one column of values (a board written as a form) is the s
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import lru_cache
 
 from tracker.intake.grid import Cell
-from tracker.intake.tables.heads import head_of, looks_priced
+from tracker.intake.tables.heads import head_of, head_of_words, looks_priced, may_name, without_footnote
 from tracker.intake.tables.view import View
 
 _FEWEST_LABELS = 3
@@ -49,7 +50,15 @@ def _label_columns(view: View) -> list[int]:
 
 
 def _is_label(cell: Cell | None) -> bool:
-    head = head_of(cell) if cell is not None and isinstance(cell.value, str) and len(cell.text) < 60 else None
+    return cell is not None and isinstance(cell.value, str) and cell.fault is None and _labels(cell.text)
+
+
+@lru_cache(maxsize=16384)
+def _labels(text: str) -> bool:
+    words = without_footnote(text)
+    if len(text) >= 60 or not may_name(words):
+        return False
+    head = head_of_words(words)
     return head is not None and head.named and not head.answers_itself
 
 

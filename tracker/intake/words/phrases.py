@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Generic, TypeVar
 
 from tracker.intake.words.fold import fold, spellings, tokens
@@ -96,12 +97,18 @@ class Phrases(Generic[T]):
 
     def find(self, text: str) -> list[Found[T]]:
         """Every phrase in a text as written."""
-        return self.among(tokens(fold(text)))
+        return self.among(_tokens_of(text))
 
     def whole(self, text: str) -> T | None:
         """The meaning of a text that is this phrase and nothing else (brackets, dots and colons around it do not
         count).
         """
-        found = [token for token in tokens(fold(text)) if token[0] not in "()[]:;,!*"]
+        found = [token for token in _tokens_of(text) if token[0] not in "()[]:;,!*"]
         match = self.at(found, 0) if found else None
         return match.value if match is not None and match.after == len(found) else None
+
+
+@lru_cache(maxsize=256)
+def _tokens_of(text: str) -> Sequence[Token]:
+    """Remembered for a moment, because one text is looked through for a dozen kinds of phrases in turn."""
+    return tuple(tokens(fold(text)))
