@@ -238,11 +238,20 @@ def test_bad_readings_are_refused_and_none_is_kept(
 def test_a_single_reading_is_held_against_the_earlier_ones(desk: Desk) -> None:
     number = log(desk)
     samples.record(desk, number, EventKind.ARRIVED, nov(9))
-    readings.add(desk, number, "caliper", ["457", "458"])
+    readings.add(desk, number, "moisture", ["6.1", "6.3"])
     with pytest.raises(Trouble, match="far from the earlier readings"):
-        readings.add(desk, number, "caliper", ["18.1"])
-    readings.add(desk, number, "caliper", ["18.1"], "pt")
-    assert len(readings.readings(desk, number)) == 3
+        readings.add(desk, number, "moisture", ["61"])
+    assert len(readings.readings(desk, number)) == 2
+
+
+def test_a_bare_caliper_is_taken_in_the_unit_a_board_can_have_or_asked_for(desk: Desk) -> None:
+    number = log(desk)
+    samples.record(desk, number, EventKind.ARRIVED, nov(9))
+    readings.add(desk, number, "caliper", ["457", "458"])
+    readings.add(desk, number, "caliper", ["18.1"])
+    assert [float(each.value) for each in readings.readings(desk, number)] == [457, 458, 459.74]
+    with pytest.raises(Trouble, match="is no board's caliper: say the unit"):
+        readings.add(desk, number, "caliper", ["5"])
 
 
 def test_a_sample_that_has_not_arrived_can_not_be_measured(desk: Desk) -> None:

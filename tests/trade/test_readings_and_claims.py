@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from tracker.trade.claims import Verdict, check_claim
 from tracker.trade.methods import measured, properties
-from tracker.trade.readings import pasted, reading, spread_of
+from tracker.trade.readings import pasted, reading, spread_of, unit_meant
 
 CALIPER = properties()["caliper"]
 GRAMMAGE = properties()["grammage"]
@@ -118,3 +118,15 @@ def test_the_number_asked_for_really_settles_it() -> None:
     deviation, mean = found.spread.deviation or 0.0, found.spread.mean
     same_scatter = [mean + deviation * (1 - 1 / n) ** 0.5 * (1 if k % 2 else -1) for k in range(n + n % 2)]
     assert check_claim(CALIPER, Decimal("478"), same_scatter).verdict is not Verdict.OPEN
+
+
+@pytest.mark.parametrize(
+    ("figure", "unit"), [("15.5", "pt"), ("0.018", "in"), ("0.46", "mm"), ("457", ""), ("3000", None), ("5", None)]
+)
+def test_a_bare_caliper_is_in_the_only_unit_a_board_can_have(figure: str, unit: str | None) -> None:
+    assert unit_meant([Decimal(figure)], CALIPER) == unit
+
+
+def test_a_bare_weight_that_fits_two_units_is_left_open() -> None:
+    assert unit_meant([Decimal(350)], GRAMMAGE) == ""
+    assert unit_meant([Decimal(78)], GRAMMAGE) is None

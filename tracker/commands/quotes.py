@@ -4,16 +4,16 @@ from __future__ import annotations
 
 import argparse
 import sys
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from decimal import Decimal
 from pathlib import Path
-from typing import Any
 
 import numpy as np
 
 from tracker.commands import values
 from tracker.commands.outcome import Status
 from tracker.commands.printing import print_json
+from tracker.commands.quote_list import print_list
 from tracker.desk.comparison import ChosenFooting, Comparison
 from tracker.desk.export import flat, write_csv, write_xlsx
 from tracker.desk.offers_json import offer_objects
@@ -99,7 +99,7 @@ def run(options: argparse.Namespace) -> Status:
     elif options.xlsx:
         write_xlsx([flat(offer) for offer in offers], options.xlsx, "Quotes")
     else:
-        _print(offers, footing.currency)
+        print_list(comparison, wanted, offers)
     return Status.DONE
 
 
@@ -146,23 +146,3 @@ def _range(text: str) -> tuple[float, float]:
     if high_pt < low_pt:
         raise argparse.ArgumentTypeError(f"'{text}' ends before it begins: write the smaller caliper first")
     return float(micrometres(low_pt, CaliperUnit.POINT)), float(micrometres(high_pt, CaliperUnit.POINT))
-
-
-def _print(offers: Iterable[dict[str, Any]], currency: str) -> None:
-    print(f"{'vendor':24} {'board':28} {'grade':5} {'pt':>5} {currency + '/t':>10} {currency + '/MSF':>10}  verdict")
-    for offer in offers:
-        caliper = "" if offer["caliper_um"] is None else f"{offer['caliper_um'] / 25.4:.1f}"
-        prices = ["" if offer[key] is None else f"{offer[key]:,.2f}" for key in ("per_tonne", "per_msf")]
-        print(
-            f"{(offer['vendor'] or '–')[:24]:24} {offer['product'][:28]:28} {offer['grade'] or '–':5} {caliper:>5} "
-            f"{prices[0]:>10} {prices[1]:>10}  {_verdict(offer['verdict'])}"
-        )
-
-
-def _verdict(verdict: dict[str, Any]) -> str:
-    said = [verdict["place"] or "no band"]
-    if verdict["out_of_line"]:
-        said.append("OUT OF LINE")
-    if verdict["slip"]:
-        said.append(f"perhaps per {verdict['slip']['likely_basis']}")
-    return ", ".join(said)

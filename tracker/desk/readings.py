@@ -14,7 +14,7 @@ from tracker.desk.sample_numbers import no_such_sample
 from tracker.desk.trouble import Trouble
 from tracker.trade.exact import plain_text
 from tracker.trade.methods import Property, measured, properties
-from tracker.trade.readings import OTHER_UNIT, pasted
+from tracker.trade.readings import OTHER_UNIT, pasted, unit_meant
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
@@ -41,7 +41,7 @@ def add(
     from tracker.store import samples as kept
 
     found = property_said(property_name)
-    read = pasted("\n".join(values), found, unit)
+    read = pasted("\n".join(values), found, unit or _unit_meant(values, found))
     if read.problems:
         raise Trouble(f"No reading was stored. {' '.join(read.problems)}")
     if not read.values:
@@ -85,6 +85,20 @@ def property_said(name: str) -> Property:
     if found is None:
         raise Trouble(f"{name} is not a property that is measured: use one of {', '.join(properties())}.")
     return found
+
+
+def _unit_meant(values: Sequence[str], found: Property) -> str:
+    """The unit of bare figures: 15.5 as a caliper can only be points. Trouble where nothing tells."""
+    bare = pasted("\n".join(values), found)
+    if bare.problems:
+        return ""  # figures with a unit of their own, or none at all: told by the reading itself
+    meant = unit_meant(bare.values, found)
+    if meant is None:
+        raise Trouble(
+            f"No reading was stored. {', '.join(map(plain_text, bare.values))} {found.unit} is no board's "
+            f"{found.name.lower()}: say the unit; it is measured in {', '.join((found.unit, *found.units))}."
+        )
+    return meant
 
 
 def _counted(count: int) -> str:

@@ -10,6 +10,7 @@ import numpy as np
 
 from tracker.desk.comparison import ChosenFooting, Comparison, Per
 from tracker.desk.explanation import offer_reasons
+from tracker.desk.footing_words import footing_sentence, order_words
 from tracker.desk.questions import open_questions
 from tracker.desk.quotes import compare, load_snapshot
 from tracker.desk.samples import Sample, SampleState, samples, verdict_words
@@ -66,7 +67,7 @@ def report_content(desk: Desk, footing: ChosenFooting | None = None, grade: str 
     return ReportContent(
         as_of=footing.as_of,
         unit=f"{footing.currency} {footing.per_words}",
-        footing=_footing_sentence(footing),
+        footing=footing_sentence(footing),
         grades=tuple(section for code in _in_order(wanted) if (section := _section(comparison, code)).rows),
         samples=tuple(_sample(sample) for sample in samples(desk, footing.as_of) if sample.state in _OWED),
         questions=tuple(f"{asked.file}: {asked.question.text}" for asked in open_questions(desk)),
@@ -87,17 +88,6 @@ def mark_of(comparison: Comparison, index: int) -> Mark:
 def _in_order(codes: list[str]) -> list[str]:
     """In the order in which the trade lists the grades."""
     return sorted(codes, key=list(grades()).index)
-
-
-def _footing_sentence(footing: ChosenFooting) -> str:
-    parts = [
-        footing.per_words,
-        f"in {footing.currency} at {footing.as_of.isoformat()}",
-        "delivered where known" if footing.delivered else "as quoted, freight not added",
-        "all order sizes" if footing.order_kg is None else f"an order of {footing.order_kg:,.0f} kg",
-        "current offers only" if footing.current_only else "lapsed and superseded offers too",
-    ]
-    return f"Every price below: {', '.join(parts)}."
 
 
 def _section(comparison: Comparison, code: str) -> GradeSection:
@@ -150,7 +140,7 @@ def _row(comparison: Comparison, index: int) -> OfferRow:
         vendor=_vendor(comparison, index),
         board=snapshot.product[index] or snapshot.grades[snapshot.grade[index]],
         decided=_decided(comparison, index),
-        order=_order(snapshot.from_kg[index], snapshot.below_kg[index]),
+        order=order_words(snapshot.from_kg[index], snapshot.below_kg[index]),
         caliper_pt=float(caliper) / float(UM_PER_POINT) if np.isfinite(caliper) else None,
         weight=_weight(snapshot.grammage_gsm[index]),
         weight_estimated=bool(snapshot.estimated[index]),
@@ -170,14 +160,6 @@ def _decided(comparison: Comparison, index: int) -> str:
     """What was decided about the board last."""
     decided = comparison.board_verdicts.get(index)
     return verdict_words(decided[0]) if decided else ""
-
-
-def _order(from_kg: float, below_kg: float) -> str:
-    """The order size an offer holds for, in tonnes."""
-    low, high = f"{from_kg / 1000:.3g}", f"{below_kg / 1000:.3g}"
-    if np.isnan(from_kg):
-        return "any" if np.isnan(below_kg) else f"below {high} t"
-    return f"from {low} t" if np.isnan(below_kg) else f"{low}–{high} t"
 
 
 def _vendor(comparison: Comparison, index: int) -> str:

@@ -31,7 +31,8 @@ class Tolerance:
 
 @dataclass(frozen=True, slots=True)
 class Property:
-    """One measured property. `units` holds the factor from each accepted unit to the kept one."""
+    """One measured property. `units` holds the factor from each accepted unit to the kept one; `possible` is the range,
+    in the kept unit, that any board lies in, where that tells units apart."""
 
     key: str
     name: str
@@ -42,6 +43,7 @@ class Property:
     least_source: Provenance
     tolerance: Tolerance
     note: str
+    possible: tuple[Decimal, Decimal] | None = None
 
     def factor(self, unit: str) -> Fraction | None:
         """What a reading in this unit is multiplied by, None for a unit the property is not measured in."""
@@ -75,7 +77,7 @@ def _folded(words: str) -> str:
 
 def _property(key: str, entry: Entry) -> Property:
     entry.refuse_unknown(
-        "name", "unit", "units", "methods", "least", "least_source", "least_reference", "tolerance", "note"
+        "name", "unit", "units", "methods", "least", "least_source", "least_reference", "tolerance", "note", "possible"
     )
     units = entry.table("units")
     methods = entry.values.get("methods")
@@ -91,7 +93,13 @@ def _property(key: str, entry: Entry) -> Property:
         least_source=Provenance(entry.member("least_source", SourceKind), entry.text("least_reference", "")),
         tolerance=_tolerance(entry.table("tolerance")),
         note=entry.text("note", ""),
+        possible=_possible(entry.table("possible")) if "possible" in entry else None,
     )
+
+
+def _possible(entry: Entry) -> tuple[Decimal, Decimal]:
+    entry.refuse_unknown("low", "high", "source")
+    return entry.number("low"), entry.number("high")
 
 
 def _factor(units: Entry, name: str) -> Fraction:

@@ -47,6 +47,25 @@ def pasted(text: str, property_: Property, unit: str = "") -> Pasted:
     return Pasted(tuple(values), (*problems, *_in_another_unit(values, property_)))
 
 
+def unit_meant(figures: Sequence[Decimal], property_: Property) -> str | None:
+    """The unit that figures without one are in: the property's own where they can be, else the only other they can be.
+
+    None where no unit, or more than one, makes boards of them all; '' means the property's own.
+    """
+    if property_.possible is None or _all_possible(figures, Fraction(1), property_.possible):
+        return ""
+    fitting: dict[Fraction, str] = {}
+    for unit, factor in property_.units.items():
+        if factor != 1 and _all_possible(figures, factor, property_.possible):
+            fitting.setdefault(factor, unit)  # a mil is a point
+    return next(iter(fitting.values())) if len(fitting) == 1 else None
+
+
+def _all_possible(figures: Sequence[Decimal], factor: Fraction, possible: tuple[Decimal, Decimal]) -> bool:
+    low, high = possible
+    return all(low <= Fraction(figure) * factor <= high for figure in figures)
+
+
 def reading(words: str, property_: Property, unit: str = "") -> Decimal | str:
     """One reading in the property's own unit, or a sentence that says why it is none and what to do."""
     match = _READING.match(words.strip())

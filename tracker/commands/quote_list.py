@@ -1,0 +1,58 @@
+"""The offers as a list to be read in a shell: the footing in words, then a line an offer, nothing cut."""
+
+from collections.abc import Sequence
+from typing import Any
+
+from tracker.desk.comparison import Comparison
+from tracker.desk.footing_words import footing_sentence, order_words
+
+_RIGHT = frozenset({3, 5, 6, 7})
+"""Columns of figures, set to the right."""
+
+
+def print_list(comparison: Comparison, wanted: Sequence[int], offers: Sequence[dict[str, Any]]) -> None:
+    """Prints the offers at these indices; each column is as wide as its widest entry."""
+    currency = comparison.footing.currency
+    headings = (
+        "vendor", "board", "grade", "pt", "order", "as quoted", f"{currency}/t", f"{currency}/MSF", "valid until",
+        "verdict",
+    )  # fmt: skip
+    rows = [headings, *(_row(comparison, index, offer) for index, offer in zip(wanted, offers, strict=True))]
+    widths = [max(len(row[column]) for row in rows) for column in range(len(headings))]
+    print(f"{len(offers)} offers. {footing_sentence(comparison.footing)}")
+    for row in rows:
+        cells = (_set(text, width, column) for column, (text, width) in enumerate(zip(row, widths, strict=True)))
+        print("  ".join(cells).rstrip())
+
+
+def _row(comparison: Comparison, index: int, offer: dict[str, Any]) -> tuple[str, ...]:
+    snapshot = comparison.snapshot
+    return (
+        offer["vendor"] or "–",
+        offer["product"] or "–",
+        offer["grade"] or "–",
+        "–" if offer["caliper_um"] is None else f"{offer['caliper_um'] / 25.4:.1f}",
+        order_words(snapshot.from_kg[index], snapshot.below_kg[index]),
+        snapshot.as_quoted[index],
+        _figure(comparison.per_tonne[index]),
+        _figure(comparison.per_msf[index]),
+        offer["valid_until"] or "–",
+        _verdict(offer["verdict"]),
+    )
+
+
+def _figure(value: float) -> str:
+    return "–" if value != value else f"{value:,.2f}"
+
+
+def _set(text: str, width: int, column: int) -> str:
+    return f"{text:>{width}}" if column in _RIGHT else f"{text:{width}}"
+
+
+def _verdict(verdict: dict[str, Any]) -> str:
+    said = [verdict["place"] or "no band"]
+    if verdict["out_of_line"]:
+        said.append("OUT OF LINE")
+    if verdict["slip"]:
+        said.append(f"perhaps per {verdict['slip']['likely_basis']}")
+    return ", ".join(said)
