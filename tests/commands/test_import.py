@@ -146,3 +146,16 @@ def test_an_answer_about_a_grade_needs_words_and_a_code(tracker: Tracker, plain:
     ended = tracker("import", str(plain), "--grade", words)
     assert ended.status == Status.WRONG_USE
     assert "WORDS=CODE" in ended.err
+
+
+def test_an_answer_to_a_sheet_taken_in_before_lets_its_held_lines_through(tracker: Tracker, tons: Path) -> None:
+    assert tracker("import", str(tons)).status == Status.ASKED
+    again = tracker("import", str(tons))
+    assert "nothing was added. What is held waits for its answers" in again.out
+    answered = tracker("import", str(tons), "--ton", "metric")
+    assert answered.status == Status.DONE
+    assert "already taken in" not in answered.out
+    offers = tracker("quotes", "--json").document["offers"]
+    assert [offer["basis"] for offer in offers] == ["tonne"] * 3
+    assert "nothing was added" in tracker("import", str(tons), "--ton", "metric").out
+    assert len(tracker("quotes", "--json").document["offers"]) == 3

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import sys
+from dataclasses import replace
 from pathlib import Path
 
 from tracker.commands import values
@@ -12,6 +13,7 @@ from tracker.commands.printing import print_json
 from tracker.desk.collecting import no_collecting
 from tracker.desk.contract import passing_object
 from tracker.desk.opening import Desk, desk_if_there, desk_on
+from tracker.desk.questions import answer_kept
 from tracker.desk.take_in import TakenIn, read, store
 from tracker.desk.trouble import Trouble
 from tracker.trade.offer import Answers, State
@@ -73,10 +75,13 @@ def _show(results: list[Told], options: argparse.Namespace) -> None:
 def _take_in(desk: Desk | None, path: Path, answers: Answers, options: argparse.Namespace) -> Told:
     """One file that can't be stored does not keep the others out."""
     taken = read(desk, path, answers)
-    if options.dry_run or desk is None or taken.reading.unreadable or taken.imported_on is not None:
+    if options.dry_run or desk is None or taken.reading.unreadable:
         return taken, None
     try:
-        store(desk, taken, remember=answers.settled)
+        if taken.imported_on is None:
+            store(desk, taken, remember=answers.settled)
+        elif answer_kept(desk, taken.reading.sha256, answers.settled):
+            taken = replace(taken, imported_on=None)
     except Trouble as trouble:
         if options.debug:
             raise
@@ -121,6 +126,10 @@ def _summary(taken: TakenIn) -> str:
     )
     if taken.imported_on is not None:
         said += f"; already taken in on {taken.imported_on.isoformat()}, so nothing was added"
+        if counts[State.QUESTION]:
+            said += ". What is held waits for its answers, here as options or in the window"
+    elif counts[State.ACCEPTED] and not all(line.offer.vendor for line in taken.reading.lines):
+        said += ". Nothing in it says who quotes, so its offers stand without a vendor: name one with --vendor at the first import"
     return said
 
 

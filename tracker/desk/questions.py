@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import replace
 from datetime import UTC, datetime
 from typing import TYPE_CHECKING
@@ -36,6 +37,23 @@ def answer(desk: Desk, question_id: int, value: str, remember: bool = True) -> S
     if any(question.key == asked.question.key for question in taken.reading.questions):
         raise Trouble(f"“{value}” does not answer the question “{asked.question.text}”: choose another answer.")
     return _add_settled(desk, asked, taken, {asked.question.key: value} if remember else {}, before)
+
+
+def answer_kept(desk: Desk, sha256: str, settled: Mapping[str, str]) -> int:
+    """Gives answers to the open questions of a file that was taken in before; how many offers that let through.
+
+    Answers that no open question asks for are passed over. Trouble as answer().
+    """
+    from tracker.store import files
+
+    with desk.store.reading() as connection:
+        file_id = files.id_of(connection, sha256)
+    offers = 0
+    for key, value in settled.items():
+        # Looked up anew for each: an answer may close other questions of its file.
+        asked = [each for each in open_questions(desk) if (each.file_id, each.question.key) == (file_id, key)]
+        offers += sum(answer(desk, each.id, value).offers for each in asked)
+    return offers
 
 
 def take_back(desk: Desk, answered: Answered) -> None:
