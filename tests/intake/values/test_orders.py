@@ -202,6 +202,8 @@ def test_what_a_pallet_weighs():
 
 def test_to_between_two_figures_is_no_ton():
     assert read("5,000 to 20,000 lb") == kg("2267.96185", "9071.8474")
+    assert read("5,000 to under 20,000 lb") == kg("2267.96185", "9071.8474")
+    assert read("50 to below 200 cwt") == kg("2267.96185", "9071.8474")
     assert read("20+ MT", None) == kg(20000, None)
 
 

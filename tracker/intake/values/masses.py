@@ -95,8 +95,8 @@ def find_mass_units(text: str) -> tuple[MassUnit, ...]:
 
 
 _NUMBER = re.compile(SPACED_NUMBER)
-# '5,000 to 20,000 lb': the English word, not the German ton.
-RANGE_TO = re.compile(r"\s*to\b\W*\d")
+# '5,000 to 20,000 lb' and '5,000 to under 20,000 lb': the English word, not the German ton.
+RANGE_TO = re.compile(r"\s*to\b\W*(?:(?:under|below|less than|not over)\b\W*)?\d", re.IGNORECASE)
 
 
 @lru_cache(maxsize=16384)
