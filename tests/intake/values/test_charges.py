@@ -3,7 +3,7 @@
 import pytest
 
 from tracker.intake.values.charges import ChargeKind, beside_charges, charge_header, find_charges
-from tracker.intake.values.company import company_name
+from tracker.intake.values.company import company_name, may_be_a_name
 from tracker.intake.values.delivery import find_delivery
 from tracker.trade.basis import Basis
 
@@ -179,3 +179,17 @@ def test_a_board_is_no_firm_and_a_desk_is_no_name():
     assert company_name("Unbleached Kraft Paperboard") is None
     assert company_name("FOB Mill") is None
     assert company_name("From: sales desk, Hobbin & Crake Paperboard LLC") == "Hobbin & Crake Paperboard LLC"
+
+
+@pytest.mark.parametrize(
+    ("text", "may_be"),
+    [
+        ("Kartonhaus Lindmoor", True),
+        ("Solid Bleached Board", False),
+        ("Preisliste Herbst", False),
+        ("SBS C1S 18 pt", False),
+        ("prices per tonne", False),
+    ],
+)
+def test_a_text_written_as_a_name_may_be_a_firm_that_no_list_knows(text: str, may_be: bool) -> None:
+    assert may_be_a_name(text) is may_be

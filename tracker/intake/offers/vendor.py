@@ -4,7 +4,7 @@ from collections.abc import Iterable, Sequence
 
 from tracker.intake.offers.said import Said, at
 from tracker.intake.tables.table import Words
-from tracker.intake.values.company import company_name, labelled_company
+from tracker.intake.values.company import company_name, labelled_company, may_be_a_name
 from tracker.intake.words.fold import fold
 
 
@@ -12,6 +12,12 @@ def vendor_among(texts: Sequence[Words]) -> Said[str] | None:
     """The one vendor that some texts name; a labelled name comes before others; None for none or two."""
     labelled = _names(texts, labelled=True)
     return _only(labelled) or _only(_names(texts, labelled=False))
+
+
+def may_name_another(texts: Sequence[Words], vendor: Said[str]) -> bool:
+    """Whether a sheet begins with what may be another firm's name: then the file's vendor is not taken for its own."""
+    first = min(texts, key=lambda words: (words.row, words.cell.column), default=None)
+    return first is not None and fold(vendor.value) not in fold(first.text) and may_be_a_name(first.text)
 
 
 def _names(texts: Iterable[Words], *, labelled: bool) -> dict[str, Said[str]]:

@@ -16,7 +16,7 @@ from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.offers.twins import disagreeing_rows, joined_bases, without_repeats
-from tracker.intake.offers.vendor import vendor_among
+from tracker.intake.offers.vendor import may_name_another, vendor_among
 from tracker.intake.tables.find import find_tables
 from tracker.intake.tables.table import Words
 from tracker.intake.tables.view import View, view_of
@@ -82,7 +82,9 @@ def _read_tables(
             found.passed.append(PassedOver(sheet.name, rows, why or read.passed_over))
             continue
         levels = tuple(_levels(read, sheet, sheets, len(offering)))
-        vendor = vendor_among(read.table.titles) or vendor_among(sheet.found.texts) or file_vendor
+        vendor = vendor_among(read.table.titles) or vendor_among(sheet.found.texts)
+        if vendor is None and file_vendor is not None and not may_name_another(sheet.found.texts, file_vendor):
+            vendor = file_vendor
         offers = TableReader(read, levels, claimed, facts, vendor, titles).read()
         found.passed.extend(offers.passed)
         drafts = list(_by_row(offers.drafts))

@@ -63,6 +63,14 @@ def _end_of_form(head: str, ends: list[Found[str]]) -> int:
     return end + 1 if head[end : end + 1] == "." else end
 
 
+def may_be_a_name(text: str) -> bool:
+    """Whether a text is written as a firm's name is, though nothing in it says so: 'Kartonhaus Lindmoor'."""
+    head = _BREAK.split(text.strip(), maxsplit=1)[0].strip()
+    if not head or len(head) > _LONGEST or any(sign.isdigit() for sign in head):
+        return False
+    return _is_name(head) and find_delivery(head) is None and not _is_board(head)
+
+
 def _ends_in_trade_word(head: str) -> bool:
     found = tokens(fold(head))
     return any(
