@@ -113,7 +113,7 @@ def test_pieces_come_in_order_before_the_rest():
 
 def test_pieces_do_not_hide_that_a_file_is_unreadable():
     with pytest.raises(Unreadable, match="ends in the middle"):
-        read_in_child(HERE, hands_over_and_fails, part=lambda piece: None)
+        read_in_child(HERE, hands_over_and_fails, part=lambda _: None)
 
 
 def test_an_unreadable_file_keeps_its_sentence_and_its_cause():
