@@ -1,7 +1,7 @@
 """Units against their definitions and against printed tables.
 
 Definitions: the international pound and yard of 1959 (0.45359237 kg, 0.9144 m; 907.18474 kg and 45.359237 kg follow),
-as encyclopaedias print them; NIST Special Publication 811 and Handbook 44, appendix C, were not seen. Printed pairs: the
+as encyclopaedias print them; NIST SP 811 and Handbook 44, appendix C, were not seen. Printed pairs: the
 paper specification standards of the US Government Printing Office and Joint Committee on Printing. Their grammages are
 nominal (rounded, often to 5), hence the tolerance.
 """
