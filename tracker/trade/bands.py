@@ -13,23 +13,19 @@ from types import MappingProxyType
 
 from tracker.trade.datafile import Entry, read_data_file
 from tracker.trade.resources import resource
-from tracker.trade.sourced import Provenance, SourceKind, provenance
+from tracker.trade.sourced import Provenance, provenance
 
 REFERENCE_GRADE = "SBS"
 
 
 @dataclass(frozen=True, slots=True)
 class Ratio:
-    """A grade's price per weight over the reference grade's. `assumed`: at least one end is our choice."""
+    """A grade's price per weight over the reference grade's."""
 
     low: Fraction
     high: Fraction
     low_source: Provenance
     high_source: Provenance
-
-    @property
-    def assumed(self) -> bool:
-        return SourceKind.ASSUMED in (self.low_source.kind, self.high_source.kind)
 
     @property
     def source(self) -> str:

@@ -96,10 +96,6 @@ class Scope:
     def _nearest(self) -> dict[type[object], tuple[Said[object], ...]]:
         return {}
 
-    def by_level(self, kind: type[S]) -> list[tuple[Level, tuple[Said[S], ...]]]:
-        """The statements of one kind level by level, nearest first, silent levels left out."""
-        return [(level, found) for level in self.levels if (found := level.all_of(kind))]
-
     @cached_property
     def terms(self) -> dict[str, object]:
         """What readers of terms have worked out for these levels and keep for the next row."""

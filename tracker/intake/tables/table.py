@@ -1,7 +1,6 @@
 """What finding tables yields: each table with the texts that head its columns, its rows and what stands around it."""
 
 from dataclasses import dataclass
-from functools import cached_property
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import head_text
@@ -53,10 +52,6 @@ class Table:
     last_row: int
     titles: tuple[Words, ...] = ()
     notes: tuple[Words, ...] = ()
-
-    @cached_property
-    def by_index(self) -> dict[int, HeadedColumn]:
-        return {column.index: column for column in self.columns}
 
 
 @dataclass(frozen=True, slots=True)

@@ -146,9 +146,3 @@ def find_masses(text: str) -> tuple[Mass, ...]:
 def _part_of_more(folded: str, start: int, end: int) -> bool:
     """'75 lb/MSF' and 'USD 5/t' are no weights of an order."""
     return folded[end : end + 1] in ("/", "²") or folded[:start].rstrip()[-1:] in ("/",)
-
-
-def only(masses: Iterable[Mass]) -> Mass | None:
-    """The one mass, or None where there is none or more than one."""
-    several = tuple(masses)
-    return several[0] if len(several) == 1 else None
