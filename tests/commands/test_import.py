@@ -159,3 +159,61 @@ def test_an_answer_to_a_sheet_taken_in_before_lets_its_held_lines_through(tracke
     assert [offer["basis"] for offer in offers] == ["tonne"] * 3
     assert "nothing was added" in tracker("import", str(tons), "--ton", "metric").out
     assert len(tracker("quotes", "--json").document["offers"]) == 3
+
+
+@pytest.fixture
+def open_points(tmp_path: Path) -> Path:
+    """A list that leaves its ton, a grade and a currency open, and holds prices that can't be used."""
+    path = tmp_path / "open.xlsx"
+    book = Workbook()
+    sheet = book.active
+    sheet.title = "Offer"
+    sheet.append(["Ostrel Karton"])
+    sheet.append(["Board", "Caliper (pt)", "Basis weight (g/m²)", "Price", "Unit"])
+    sheet.append(["SBS board", 18, 380, 1240, "USD/ton"])
+    sheet.append(["Fenlight White", 18, 380, 47.50, "USD/MSF"])
+    sheet.append(["SBS board", 20, 410, "=D3-D4", "USD/MSF"])
+    sheet.append(["SBS board", 22, 449, 0, "USD/MSF"])
+    sheet.append(["SBS board", 24, 478, 44.50, "USD/MSF"])
+    book.save(path)
+    return path
+
+
+def test_a_question_names_its_cells_and_the_option_that_answers_it(tracker: Tracker, open_points: Path) -> None:
+    said = tracker("import", str(open_points)).err.splitlines()
+    (ton,) = (line for line in said if "ton of" in line)
+    assert ton.startswith("open.xlsx, sheet “Offer”, cell D3: ")
+    assert ton.endswith("--ton short or --ton metric.")
+    (grade,) = (line for line in said if "Which grade" in line)
+    assert "cell D4" in grade
+    assert '--grade "Fenlight White=CODE"' in grade
+    answered = tracker("import", str(open_points), "--ton", "short", "--grade", "Fenlight White=SBS")
+    assert "Offer”, cell D5" in answered.err
+    assert "Answer it" not in answered.err
+
+
+def test_a_question_that_no_option_answers_is_sent_to_the_window(tracker: Tracker, tmp_path: Path) -> None:
+    path = tmp_path / "per_what.csv"
+    path.write_text("Board,Grade,Caliper (pt),Price USD\nFenlight,SBS,18,1240\nFenlight,SBS,20,1250\n", "utf-8")
+    ended = tracker("import", str(path))
+    assert ended.status == Status.ASKED
+    assert "per_what.csv, cells D2, D3: " in ended.err
+    assert "short ton (2,000 lb); tonne (1,000 kg)" in ended.err
+    assert "Answer it in the window, under Today." in ended.err
+
+
+def test_a_refused_line_says_why(tracker: Tracker, open_points: Path) -> None:
+    ended = tracker("import", str(open_points))
+    assert "2 refused" in ended.out
+    said = [line for line in ended.err.splitlines() if "D5" in line or "D6" in line]
+    assert "was never calculated" in said[0]
+    assert "The price is 0" in said[1]
+
+
+def test_of_many_refused_lines_the_first_are_told(tracker: Tracker, tmp_path: Path) -> None:
+    path = tmp_path / "noughts.csv"
+    rows = "".join(f"Marrowby,Greyfold {number},CRB,1,20,80,0,USD,msf,,,21,,\n" for number in range(20))
+    path.write_text(f"{HEADER}\n{rows}", encoding="utf-8")
+    said = tracker("import", str(path)).err.splitlines()
+    assert len(said) == 11
+    assert said[-1] == "noughts.csv: 10 more lines were refused; --json tells of each."

@@ -8,6 +8,7 @@ from dataclasses import replace
 from pathlib import Path
 
 from tracker.commands import values
+from tracker.commands.import_words import outcome, questions, refusals
 from tracker.commands.outcome import Status
 from tracker.commands.printing import print_json
 from tracker.desk.collecting import no_collecting
@@ -112,25 +113,10 @@ def _tell(taken: TakenIn, *, plain: bool) -> None:
         print(reading.unreadable, file=sys.stderr)
         return
     if plain:
-        print(_summary(taken))
-    for question in reading.questions:
-        choices = f" ({' or '.join(choice.label for choice in question.choices)})" if question.choices else ""
-        print(f"{reading.file}: {question.text}{choices}", file=sys.stderr)
-
-
-def _summary(taken: TakenIn) -> str:
-    counts = {state: sum(line.state is state for line in taken.reading.lines) for state in State}
-    said = (
-        f"{taken.reading.file}: {counts[State.ACCEPTED]} accepted, {counts[State.QUESTION]} held by a question, "
-        f"{counts[State.REFUSED]} refused"
-    )
-    if taken.imported_on is not None:
-        said += f"; already taken in on {taken.imported_on.isoformat()}, so nothing was added"
-        if counts[State.QUESTION]:
-            said += ". What is held waits for its answers, here as options or in the window"
-    elif counts[State.ACCEPTED] and not all(line.offer.vendor for line in taken.reading.lines):
-        said += ". Nothing in it says who quotes, so its offers have no vendor: name one with --vendor the first time"
-    return said
+        print(outcome(taken))
+    asides = [*questions(taken), *(refusals(taken) if plain else ())]
+    for sentence in asides:
+        print(sentence, file=sys.stderr)
 
 
 def _status(results: list[Told]) -> Status:
