@@ -11,7 +11,7 @@ import pytest
 from tests.desk.filing import file
 from tests.store.making import line
 from tracker.desk import attachments, keeping, samples
-from tracker.desk.opening import Desk, default_database, desk_if_there, open_desk, remember_database
+from tracker.desk.opening import Desk, default_database, desk_if_there, open_desk
 from tracker.desk.quotes import load_snapshot
 from tracker.desk.trouble import Trouble
 
@@ -137,6 +137,18 @@ def test_a_backup_never_overwrites_the_database_itself(desk: Desk) -> None:
         keeping.backup(desk, Path(desk.database))
 
 
+def test_an_older_backup_is_written_over_only_when_that_is_meant(desk: Desk, tmp_path: Path) -> None:
+    copy = tmp_path / "copy.sqlite"
+    keeping.backup(desk, copy)
+    older = copy.read_bytes()
+    samples.log(desk, "Quillmere Board Works", "SBS")
+    with pytest.raises(Trouble, match=r"is there already.*name another file"):
+        keeping.backup(desk, copy)
+    assert copy.read_bytes() == older
+    keeping.backup(desk, copy, replace=True)
+    assert copy.read_bytes() != older
+
+
 def test_a_backup_that_can_not_be_written_is_said(desk: Desk, tmp_path: Path) -> None:
     with pytest.raises(Trouble, match="can't be written"):
         keeping.backup(desk, tmp_path / "no" / "such" / "folder.sqlite")
@@ -206,8 +218,8 @@ def test_the_database_that_was_chosen_is_opened_next_time(tmp_path: Path, monkey
     monkeypatch.setattr("tracker.desk.opening.settings_file", lambda: tmp_path / "settings.toml")
     usual = default_database()
     assert usual.endswith("tracker.sqlite")
-    chosen = 'C:\\Users\\Ada "A"\\päper 📦.sqlite'
-    remember_database(chosen)
+    chosen = "C:\\Users\\Ada\\päper 📦.sqlite"
+    (tmp_path / "settings.toml").write_text(f"database = '{chosen}'\n", encoding="utf-8")
     assert default_database() == chosen
 
 

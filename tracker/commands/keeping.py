@@ -4,9 +4,10 @@ import argparse
 import sys
 from pathlib import Path
 
+from tracker.commands.opened import desk_for_reading
 from tracker.commands.outcome import Status
 from tracker.desk.keeping import backup, check, restore
-from tracker.desk.opening import default_database, desk_on
+from tracker.desk.opening import default_database
 
 
 def describe(parser: argparse.ArgumentParser) -> None:
@@ -14,6 +15,7 @@ def describe(parser: argparse.ArgumentParser) -> None:
     command = parser.prog.rsplit(" ", 1)[-1]
     if command == "backup":
         parser.add_argument("file", metavar="FILE", type=Path, help="where the copy goes")
+        parser.add_argument("--replace", action="store_true", help="write over what stands there, an older copy say")
     elif command == "restore":
         parser.add_argument(
             "file", metavar="FILE", type=Path, help="the copy to put back; what is there is kept beside it"
@@ -26,11 +28,8 @@ def run(options: argparse.Namespace) -> Status:
 
 
 def _backup(options: argparse.Namespace) -> Status:
-    desk = desk_on(options.database)
-    try:
-        backup(desk, options.file)
-    finally:
-        desk.close()
+    with desk_for_reading(options) as desk:
+        backup(desk, options.file, replace=options.replace)
     print(f"The database is copied to {options.file}.")
     return Status.DONE
 
@@ -43,7 +42,8 @@ def _restore(options: argparse.Namespace) -> Status:
 
 
 def _check(options: argparse.Namespace) -> Status:
-    found = check(desk_on(options.database))
+    with desk_for_reading(options) as desk:
+        found = check(desk)
     for fault in found:
         print(fault, file=sys.stderr)
     if not found:

@@ -7,11 +7,12 @@ from decimal import Decimal
 from pathlib import Path
 
 from tracker.commands import values
+from tracker.commands.opened import desk_for_reading, desk_for_writing
 from tracker.commands.outcome import Status
 from tracker.commands.printing import print_json
 from tracker.desk.edits import Edit
 from tracker.desk.levels import level_object, levels, set_level
-from tracker.desk.opening import Desk, desk_on
+from tracker.desk.opening import Desk
 from tracker.desk.price_index import carry_forward, read_index
 from tracker.desk.ratios import ratio_object, ratios, set_ratio
 from tracker.desk.sensitivity import Sensitivity, sensitivity, set_sensitivity
@@ -58,15 +59,13 @@ def describe(parser: argparse.ArgumentParser) -> None:
 
 def run(options: argparse.Namespace) -> Status:
     """Sets a level, a ratio or the sensitivity, or lists them all when no grade is named."""
-    desk = desk_on(options.database)
-    try:
+    sets = options.grade is not None or options.sensitivity is not None
+    with (desk_for_writing if sets else desk_for_reading)(options) as desk:
         if options.sensitivity is not None:
             _tell(set_sensitivity(desk, Sensitivity(options.sensitivity)))
         if options.grade is not None:
             return _set(desk, options)
-        return Status.DONE if options.sensitivity is not None and not options.json else _list(desk, options)
-    finally:
-        desk.close()
+        return _list(desk, options) if options.json or not sets else Status.DONE
 
 
 def _set(desk: Desk, options: argparse.Namespace) -> Status:

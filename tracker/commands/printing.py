@@ -1,4 +1,4 @@
-"""JSON as commands print it: one line a line, an offer or a sample, so that both people and programs can read it."""
+"""JSON as commands print it, one line a line, an offer or a sample, so that people and programs can read it; counts."""
 
 import json
 import sys
@@ -10,6 +10,11 @@ def print_json(document: Any, depth: int) -> None:
     """Prints a document whose outer `depth` levels have a line for each thing in them; the rest stays on its line."""
     sys.stdout.writelines(_laid_out(document, depth, ""))
     sys.stdout.write("\n")
+
+
+def counted(number: int, what: str) -> str:
+    """'1 offer', '315 offers'."""
+    return f"{number:,} {what}{'' if number == 1 else 's'}"
 
 
 def json_text(document: Any, depth: int) -> str:

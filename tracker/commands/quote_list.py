@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from typing import Any
 
+from tracker.commands.printing import counted
 from tracker.desk.comparison import Comparison
 from tracker.desk.footing_words import footing_sentence, order_words
 
@@ -19,7 +20,7 @@ def print_list(comparison: Comparison, wanted: Sequence[int], offers: Sequence[d
     )  # fmt: skip
     rows = [headings, *(_row(comparison, index, offer) for index, offer in zip(wanted, offers, strict=True))]
     widths = [max(len(row[column]) for row in rows) for column in range(len(headings))]
-    print(f"{len(offers)} offers. {footing_sentence(comparison.footing)}")
+    print(f"{counted(len(offers), 'offer')}. {footing_sentence(comparison.footing)}")
     for row in rows:
         cells = (_set(text, width, column) for column, (text, width) in enumerate(zip(row, widths, strict=True)))
         print("  ".join(cells).rstrip())

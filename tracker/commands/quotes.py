@@ -5,19 +5,20 @@ from __future__ import annotations
 import argparse
 import sys
 from collections.abc import Iterator, Sequence
+from datetime import date
 from decimal import Decimal
 from pathlib import Path
 
 import numpy as np
 
 from tracker.commands import values
+from tracker.commands.opened import desk_for_reading
 from tracker.commands.outcome import Status
-from tracker.commands.printing import print_json
+from tracker.commands.printing import counted, print_json
 from tracker.commands.quote_list import print_list
 from tracker.desk.comparison import ChosenFooting, Comparison
 from tracker.desk.export import flat, write_csv, write_xlsx
 from tracker.desk.offers_json import offer_objects
-from tracker.desk.opening import desk_on
 from tracker.desk.quotes import boards_without_a_bracket, compare, currencies_without_a_rate, load_snapshot
 from tracker.desk.sensitivity import Sensitivity
 from tracker.trade.grades import grades
@@ -68,39 +69,44 @@ def describe(parser: argparse.ArgumentParser) -> None:
 
 def run(options: argparse.Namespace) -> Status:
     """Prints or writes the offers asked for."""
-    order_kg = None if options.order_kg is None else float(options.order_kg)
-    desk = desk_on(options.database)
-    try:
-        as_of = options.as_of or desk.today
-        footing = ChosenFooting(
-            as_of,
-            options.currency,
-            delivered=options.delivered,
-            order_kg=order_kg,
-            current_only=not options.all,
-            measured_weight=options.measured_weight,
-            equal_caliper_um=None
-            if options.equal_caliper_pt is None
-            else float(micrometres(options.equal_caliper_pt, CaliperUnit.POINT)),
-            sensitivity=None if options.sensitivity is None else Sensitivity(options.sensitivity),
-        )
+    with desk_for_reading(options) as desk:
+        footing = _footing(options, options.as_of or desk.today)
         comparison = compare(desk, load_snapshot(desk), footing)
-    finally:
-        desk.close()
     wanted = _wanted(comparison, options)
     for remark in _remarks(comparison, wanted, options):
         print(remark, file=sys.stderr)
-    offers = offer_objects(comparison, wanted)
+    _hand_over(comparison, wanted, options)
+    return Status.DONE
+
+
+def _footing(options: argparse.Namespace, as_of: date) -> ChosenFooting:
+    return ChosenFooting(
+        as_of,
+        options.currency,
+        delivered=options.delivered,
+        order_kg=None if options.order_kg is None else float(options.order_kg),
+        current_only=not options.all,
+        measured_weight=options.measured_weight,
+        equal_caliper_um=None
+        if options.equal_caliper_pt is None
+        else float(micrometres(options.equal_caliper_pt, CaliperUnit.POINT)),
+        sensitivity=None if options.sensitivity is None else Sensitivity(options.sensitivity),
+    )
+
+
+def _hand_over(comparison: Comparison, wanted: Sequence[int], options: argparse.Namespace) -> None:
+    """The offers in the form asked for; a file that was written is named."""
+    footing, offers = comparison.footing, offer_objects(comparison, wanted)
     if options.json:
-        document = {"as_of": as_of.isoformat(), "currency": footing.currency, "offers": offers}
-        print_json(document, 2)
+        print_json({"as_of": footing.as_of.isoformat(), "currency": footing.currency, "offers": offers}, 2)
     elif options.csv:
         write_csv([flat(offer) for offer in offers], options.csv)
+        print(f"{counted(len(offers), 'offer')} in {options.csv}.")
     elif options.xlsx:
         write_xlsx([flat(offer) for offer in offers], options.xlsx, "Quotes")
+        print(f"{counted(len(offers), 'offer')} in {options.xlsx}.")
     else:
         print_list(comparison, wanted, offers)
-    return Status.DONE
 
 
 def _remarks(comparison: Comparison, wanted: Sequence[int], options: argparse.Namespace) -> Iterator[str]:

@@ -3,8 +3,8 @@
 import argparse
 
 from tracker.commands import values
+from tracker.commands.opened import desk_for_writing
 from tracker.commands.outcome import Status
-from tracker.desk.opening import desk_on
 from tracker.desk.rates import set_rate
 
 
@@ -17,10 +17,7 @@ def describe(parser: argparse.ArgumentParser) -> None:
 
 def run(options: argparse.Namespace) -> Status:
     """Sets the rate."""
-    desk = desk_on(options.database)
-    try:
+    with desk_for_writing(options) as desk:
         edit = set_rate(desk, options.code, options.euros, options.on)
-    finally:
-        desk.close()
     print(edit.text[0].upper() + edit.text[1:] + ".")
     return Status.DONE

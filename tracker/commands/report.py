@@ -4,8 +4,8 @@ import argparse
 from pathlib import Path
 
 from tracker.commands import values
+from tracker.commands.opened import desk_for_reading
 from tracker.commands.outcome import Status
-from tracker.desk.opening import desk_on
 from tracker.desk.reporting import write_report
 from tracker.trade.grades import grades
 
@@ -18,9 +18,7 @@ def describe(parser: argparse.ArgumentParser) -> None:
 
 def run(options: argparse.Namespace) -> Status:
     """Writes the report."""
-    desk = desk_on(options.database)
-    try:
+    with desk_for_reading(options) as desk:
         write_report(desk, options.file, grade=options.grade)
-    finally:
-        desk.close()
+    print(f"The report is written to {options.file}.")
     return Status.DONE

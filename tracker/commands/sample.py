@@ -6,8 +6,9 @@ from collections.abc import Callable
 
 from tracker.commands import sample_checks, sample_events, sample_log, sample_papers
 from tracker.commands.line import add_common
+from tracker.commands.opened import desk_for_reading, desk_for_writing
 from tracker.commands.outcome import Status, WrongUse
-from tracker.desk.opening import Desk, desk_on
+from tracker.desk.opening import Desk
 
 Action = Callable[[Desk, argparse.Namespace], str]
 
@@ -40,12 +41,15 @@ def describe(parser: argparse.ArgumentParser) -> None:
 
 def run(options: argparse.Namespace) -> Status:
     """Does the one that was asked for."""
-    desk = desk_on(options.database)
     try:
-        print(_ACTIONS[options.action][2](desk, options))
+        with (desk_for_writing if _begins(options) else desk_for_reading)(options) as desk:
+            print(_ACTIONS[options.action][2](desk, options))
     except WrongUse as problem:
         print(problem, file=sys.stderr)
         return Status.WRONG_USE
-    finally:
-        desk.close()
     return Status.DONE
+
+
+def _begins(options: argparse.Namespace) -> bool:
+    """It can be the first thing that is kept; all else is done with a sample or template that is there already."""
+    return options.action in ("log", "contact") or (options.action == "template" and options.name is not None)

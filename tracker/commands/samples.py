@@ -4,10 +4,10 @@ import argparse
 from pathlib import Path
 
 from tracker.commands import values
+from tracker.commands.opened import desk_for_reading
 from tracker.commands.outcome import Status
-from tracker.commands.printing import print_json
+from tracker.commands.printing import counted, print_json
 from tracker.desk.export import write_csv
-from tracker.desk.opening import desk_on
 from tracker.desk.sample_json import sample_object
 from tracker.desk.samples import Sample, samples
 
@@ -24,17 +24,15 @@ def describe(parser: argparse.ArgumentParser) -> None:
 
 def run(options: argparse.Namespace) -> Status:
     """Lists the requests asked for."""
-    desk = desk_on(options.database)
-    try:
+    with desk_for_reading(options) as desk:
         as_of = options.as_of or desk.today
         found = [sample for sample in samples(desk, as_of) if _wanted(sample, options)]
-    finally:
-        desk.close()
     objects = [sample_object(sample) for sample in found]
     if options.json:
         print_json({"as_of": as_of.isoformat(), "samples": objects}, 2)
     elif options.csv:
         write_csv(objects, options.csv)
+        print(f"{counted(len(objects), 'sample')} in {options.csv}.")
     else:
         _print(found)
     return Status.DONE

@@ -4,16 +4,19 @@ from __future__ import annotations
 
 import argparse
 import sys
+from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import replace
 from pathlib import Path
 
 from tracker.commands import values
 from tracker.commands.import_words import outcome, questions, refusals
+from tracker.commands.opened import desk_for_writing
 from tracker.commands.outcome import Status
 from tracker.commands.printing import print_json
 from tracker.desk.collecting import no_collecting
 from tracker.desk.contract import passing_object
-from tracker.desk.opening import Desk, desk_if_there, desk_on
+from tracker.desk.opening import Desk, desk_if_there
 from tracker.desk.questions import answer_kept
 from tracker.desk.take_in import TakenIn, read, store
 from tracker.desk.trouble import Trouble
@@ -48,19 +51,21 @@ def describe(parser: argparse.ArgumentParser) -> None:
 def run(options: argparse.Namespace) -> Status:
     """Reads each file, prints the result, stores what was accepted unless it is a dry run."""
     answers = _answers(options)
-    desk = desk_if_there(options.database) if options.dry_run else desk_on(options.database)
     with no_collecting():
-        results = _take_in_all(desk, answers, options)
+        with _desk(options) as desk:
+            results = [_take_in(desk, path, answers, options) for path in options.files]
         _show(results, options)
     return _status(results)
 
 
-def _take_in_all(desk: Desk | None, answers: Answers, options: argparse.Namespace) -> list[Told]:
-    try:
-        return [_take_in(desk, path, answers, options) for path in options.files]
-    finally:
-        if desk is not None:
-            desk.close()
+@contextmanager
+def _desk(options: argparse.Namespace) -> Iterator[Desk | None]:
+    """A dry run uses what an earlier database remembers, and makes none."""
+    if options.dry_run and desk_if_there(options.database) is None:
+        yield None
+        return
+    with desk_for_writing(options) as desk:
+        yield desk
 
 
 def _show(results: list[Told], options: argparse.Namespace) -> None:

@@ -4,9 +4,9 @@ import argparse
 from collections.abc import Sequence
 
 from tracker.commands import values
+from tracker.commands.opened import desk_for_reading
 from tracker.commands.outcome import Status
 from tracker.commands.printing import print_json
-from tracker.desk.opening import desk_on
 from tracker.desk.waits import WaitRow, lead_times, turn_round, wait_objects
 
 
@@ -18,12 +18,9 @@ def describe(parser: argparse.ArgumentParser) -> None:
 
 def run(options: argparse.Namespace) -> Status:
     """Tells both kinds of waiting."""
-    desk = desk_on(options.database)
-    try:
+    with desk_for_reading(options) as desk:
         as_of = options.as_of or desk.today
         arrivals, quoted = turn_round(desk, as_of), lead_times(desk, as_of)
-    finally:
-        desk.close()
     if options.json:
         document = {"as_of": as_of.isoformat(), **wait_objects(arrivals), "lead_times": wait_objects(quoted)}
         print_json(document, 3)

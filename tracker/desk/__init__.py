@@ -6,7 +6,6 @@ database that can't be opened) raises `Trouble` with one plain sentence.
 
 opening      open_desk(database: str | None = None, today: date | None = None, who: str | None = None) -> Desk
              default_database() -> str                 the setting, else the user's data folder
-             remember_database(database: str) -> None
              Desk: .today .who .database .close()      safe to use from any one thread at a time
 trouble      Trouble(Exception)    sentence_for(problem) -> str | None     what to say of any failure; None: our fault
 edits        Edit(text, changes)    undo(desk, edit) -> Edit
@@ -87,5 +86,6 @@ verdicts     decide(desk, number, approved, words) -> Edit      on the board a s
              verdicts(desk) -> tuple[BoardVerdict, ...]      Comparison.board_verdicts has them by offer
 vendors      vendors(desk) -> tuple[str, ...]          by name
 demo         fresh_demo(folder: Path) -> str           the database's path; the desk then opens it
-keeping      backup(desk, path), restore(database, path), check(desk) -> tuple[str, ...]   sentences; empty: all well
+keeping      backup(desk, path, replace=False)         restore(database, path) -> where what stood there is kept
+             check(desk) -> tuple[str, ...]            sentences; empty: all well
 """

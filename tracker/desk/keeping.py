@@ -5,21 +5,26 @@ from __future__ import annotations
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from tracker.desk.opening import is_server
+from tracker.desk.opening import is_server, refuse_missing
 from tracker.desk.trouble import Trouble
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
 
 
-def backup(desk: Desk, path: Path) -> None:
-    """Writes a consistent copy, also while others work. Trouble if there is no database or no way to write there."""
+def backup(desk: Desk, path: Path, *, replace: bool = False) -> None:
+    """Writes a consistent copy, also while others work. Trouble if there is no database or no way to write there.
+
+    What stands there already, an older backup perhaps, is written over only where `replace` says so.
+    """
     from tracker.store import keeping
     from tracker.store.database import CannotOpen
 
-    _refuse_missing(desk)
+    refuse_missing(desk)
     if path.resolve() == Path(desk.database).resolve():
         raise Trouble("That is the database itself: name another file for the backup.")
+    if path.exists() and not replace:
+        raise Trouble(f"{path} is there already and was left as it is: name another file, or add --replace.")
     try:
         keeping.copy(desk.store, path)
     except CannotOpen as problem:
@@ -53,7 +58,7 @@ def check(desk: Desk) -> tuple[str, ...]:
     from tracker.store import keeping
     from tracker.store.database import CannotOpen, why_not
 
-    _refuse_missing(desk)
+    refuse_missing(desk)
     try:
         return keeping.faults(desk.database)
     except CannotOpen as problem:
@@ -62,8 +67,3 @@ def check(desk: Desk) -> tuple[str, ...]:
         if is_server(desk.database):
             raise Trouble(why_not(desk.database, problem)) from problem
         return (f"The database can't be read ({problem.orig}). Restore a backup.",)
-
-
-def _refuse_missing(desk: Desk) -> None:
-    if not is_server(desk.database) and not Path(desk.database).is_file():
-        raise Trouble(f"There is no database {desk.database}: check its name.")

@@ -73,10 +73,24 @@ def desk_on(database: str | None = None, today: date | None = None, who: str | N
     return Desk(_expanded(database or default_database()), who or _user(), today)
 
 
+def is_there(desk: Desk) -> bool:
+    """Its database exists already. A server counts as there: whether it answers shows when it is asked."""
+    return is_server(desk.database) or Path(desk.database).is_file()
+
+
 def desk_if_there(database: str | None = None) -> Desk | None:
-    """A desk only if its database exists already: looking must not make one. A server counts as there."""
+    """A desk only where its database exists already."""
     desk = desk_on(database)
-    return desk if is_server(desk.database) or Path(desk.database).is_file() else None
+    return desk if is_there(desk) else None
+
+
+def refuse_missing(desk: Desk) -> None:
+    """Trouble where there is no database yet: looking must not make one."""
+    if not is_there(desk):
+        raise Trouble(
+            f"There is no database at {desk.database}: check its name. Taking in a sheet, logging a sample or opening "
+            "the window makes one."
+        )
 
 
 def _expanded(where: str) -> str:
@@ -97,16 +111,6 @@ def default_database() -> str:
     from platformdirs import user_data_path
 
     return str(user_data_path(_APPLICATION, appauthor=False) / "tracker.sqlite")
-
-
-def remember_database(database: str) -> None:
-    """Makes this the database that is opened when none is named."""
-    import json
-
-    file = settings_file()
-    file.parent.mkdir(parents=True, exist_ok=True)
-    # A JSON string is a TOML basic string too, but for escapes in two halves: so letters are written as they are.
-    file.write_text(f"database = {json.dumps(database, ensure_ascii=False)}\n", encoding="utf-8")
 
 
 def settings_file() -> Path:

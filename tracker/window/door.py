@@ -208,7 +208,7 @@ class Door(SampleDoor, YardstickDoor):
     def back_up(self, path: Path) -> None:
         from tracker.desk.keeping import backup
 
-        backup(self.desk, path)
+        backup(self.desk, path, replace=True)
 
     def set_aside(self, question_id: int) -> Edit:
         from tracker.desk.questions import set_aside
