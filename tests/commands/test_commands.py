@@ -119,7 +119,7 @@ def test_quotes_written_out_run_in_no_spreadsheet(tracker: Tracker, filed: Path,
     with (tmp_path / "q.csv").open(encoding="utf-8-sig", newline="") as opened:
         rows = list(csv.DictReader(opened))
     assert [row["product"] for row in rows] == ["Fenlight White", "'=HYPERLINK(1)"]
-    assert float(rows[0]["per_tonne"]) == pytest.approx(1367.4171812)
+    assert float(rows[0]["per_tonne"]) == 1367.42
     assert rows[0]["source_cell"] == "D5"
     assert tracker("quotes", "--as-of", "2026-11-25", "--xlsx", str(tmp_path / "q.xlsx")).status == Status.DONE
     sheet = load_workbook(tmp_path / "q.xlsx")["Quotes"]
@@ -174,6 +174,39 @@ def test_a_sample_from_request_to_readings(tracker: Tracker) -> None:
     assert tracker("samples", "--outstanding", "--as-of", "2026-11-18", "--json").document["samples"] == []
 
 
+def test_what_was_logged_is_said_beside_its_bare_number(tracker: Tracker) -> None:
+    ended = tracker(
+        "sample", "log", "--vendor", VENDOR, "--grade", "gc1", "--caliper-pt", "18", "20", "--needed", "2027-01-20",
+        "--on", "2026-11-02", "--for", "Tea",
+    )  # fmt: skip
+    assert ended.out == "1\n2\n"
+    first, second = ended.err.splitlines()
+    assert first == f"Logged no. 1: {VENDOR}, FBB, 18 pt, needed by 2027-01-20, for Tea."
+    assert "no. 2" in second
+    assert "20 pt" in second
+
+
+def test_a_caliper_ten_times_too_thick_is_not_logged(tracker: Tracker) -> None:
+    ended = tracker("sample", "log", "--vendor", VENDOR, "--grade", "SBS", "--caliper-pt", "180")
+    assert (ended.status, ended.out) == (Status.FAILED, "")
+    assert ended.err.startswith("A caliper of 180 pt (4572 µm) is no carton board's")
+
+
+def test_a_list_with_nothing_in_it_says_why(tracker: Tracker, filed: Path) -> None:
+    day = ("--as-of", "2026-11-25")
+    for asked, said in (
+        (("quotes", "--grade", "FBB", "--vendor", VENDOR, *day), "None of the 2 offers that hold on 2026-11-25 is of"),
+        (("quotes", "--as-of", "2027-02-01"), "No offer holds on 2027-02-01: --all shows"),
+        (("quotes", "--order-kg", "50000", *day), "for an order of 50,000 kg"),
+        (("samples", *day), "No sample was asked for by 2026-11-25"),
+    ):
+        ended = tracker(*asked)
+        assert (ended.status, ended.out) == (Status.DONE, "")
+        assert said in ended.err
+    tracker("sample", "log", "--vendor", VENDOR, "--grade", "SBS", "--on", "2026-11-02")
+    assert "Of 1 sample none is overdue on 2026-11-03." in tracker("samples", "--overdue", "--as-of", "2026-11-03").err
+
+
 def test_samples_for_a_person_and_as_csv(tracker: Tracker, tmp_path: Path) -> None:
     tracker("sample", "log", "--vendor", VENDOR, "--grade", "SBS", "--on", "2026-11-02")
     assert VENDOR in tracker("samples").out
@@ -224,7 +257,7 @@ def test_json_is_json_for_an_empty_database(tracker: Tracker) -> None:
         ended = tracker(command, "--json")
         assert ended.status == Status.DONE
         json.loads(ended.out)
-        assert ended.err == ""
+        assert ended.err.count("\n") <= 1
 
 
 def test_an_index_carries_a_level_forward(tracker: Tracker, filed: Path, tmp_path: Path) -> None:

@@ -55,7 +55,9 @@ def test_help_names_every_command(capsys: pytest.CaptureFixture[str]) -> None:
 )
 def test_wrong_use_is_status_two(arguments: list[str], capsys: pytest.CaptureFixture[str]) -> None:
     assert run(arguments) == Status.WRONG_USE
-    assert "usage:" in capsys.readouterr().err
+    said = capsys.readouterr().err
+    assert said.count("\n") == 1
+    assert said.endswith("--help.\n")
 
 
 def test_a_user_s_trouble_is_one_sentence_and_status_one(tracker: Tracker) -> None:

@@ -218,7 +218,9 @@ def test_events_and_requests_are_undone(desk: Desk) -> None:
 @pytest.mark.parametrize(
     ("name", "values", "unit", "words"),
     [
-        ("thickness", ["457"], "", "not a property"),
+        ("thickness", ["457"], "", "not a property that is measured: use one of caliper; basis weight; moisture"),
+        ("weight", ["457"], "", "did you mean “basis weight”"),
+        ("brightnes", ["84"], "", "did you mean “brightness, diffuse”"),
         ("caliper", ["457"], "furlong", "not measured in"),
         ("caliper", ["thick"], "", "not a number"),
         ("caliper", ["18.1", "18.0", "0.018"], "pt", "another unit"),

@@ -13,6 +13,7 @@ from tracker.trade.grades import (
     Stuff,
     estimate_grammage,
     grade,
+    grade_named,
     grades,
     plausible_density,
     read_grades,
@@ -134,3 +135,29 @@ def test_a_slip_in_the_file_is_told_in_a_sentence_with_its_key(tmp_path, written
 def test_a_missing_file_is_told_in_a_sentence(tmp_path):
     with pytest.raises(WrongDataFile, match=r"The data file grades\.toml can't be read"):
         read_grades(tmp_path / "grades.toml")
+
+
+@pytest.mark.parametrize(
+    ("words", "code"),
+    [
+        ("sbs", "SBS"),
+        ("GC1", "FBB"),
+        ("gc 2", "FBB"),
+        ("GD2", "CRB"),
+        ("Folding boxboard", "FBB"),
+        ("SBX", None),
+        ("", None),
+        ("board", None),
+    ],
+)
+def test_a_grade_is_known_by_the_names_of_the_trade(words, code):
+    assert grade_named(words) == code
+
+
+def test_a_name_that_two_grades_share_names_neither():
+    shared = {}
+    for code, each in grades().items():
+        for name in each.other_names:
+            shared.setdefault(name.says.casefold(), set()).add(code)
+    for name, codes in shared.items():
+        assert grade_named(name) == (codes.pop() if len(codes) == 1 else None)

@@ -52,7 +52,7 @@ def describe(parser: argparse.ArgumentParser) -> None:
         metavar="WORD",
         type=str.casefold,
         choices=[each.value for each in Sensitivity],
-        help="; ".join(f"{each}: prices are called out of line {each.words}" for each in Sensitivity),
+        help="what is called out of line: " + "; ".join(f"{each} ({each.words})" for each in Sensitivity),
     )
     parser.add_argument("--json", action="store_true", help="list levels, ratios and sensitivity as JSON")
 
@@ -127,5 +127,5 @@ def _list(desk: Desk, options: argparse.Namespace) -> Status:
         )
     for ratio in own:
         print(f"{ratio['grade']}  {ratio['from']}  {ratio['low']} to {ratio['high']} of SBS  {ratio['source']}")
-    print(f"Prices are called out of line {chosen.words} ({chosen.value}).")
+    print(f"Called out of line: {chosen.words} ({chosen.value}).")
     return Status.DONE

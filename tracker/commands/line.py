@@ -7,6 +7,7 @@ import importlib
 import os
 import sys
 from collections.abc import Callable, Sequence
+from typing import NoReturn
 
 from tracker.commands import values
 from tracker.commands.outcome import Outcome, Status, WindowWanted
@@ -70,8 +71,20 @@ def _our_fault(problem: Exception) -> str:
     )
 
 
+class _Parser(argparse.ArgumentParser):
+    """Wrong use is told in a sentence; the lines of usage that would bury it are a --help away."""
+
+    def error(self, message: str) -> NoReturn:
+        said = message.removeprefix("argument ")
+        missing = said.removeprefix("the following arguments are required: ")
+        if missing != said:
+            said = f"{missing} is missing"
+        print(f"{said[0].upper()}{said[1:]}. See {self.prog} --help.", file=sys.stderr)
+        self.exit(Status.WRONG_USE)
+
+
 def _parser(arguments: Sequence[str]) -> argparse.ArgumentParser:
-    parser = argparse.ArgumentParser(
+    parser = _Parser(
         prog="python -m tracker",
         description="Vendors' paperboard price sheets on one footing, and every sample accounted for. "
         "Without a command the window opens.",

@@ -17,7 +17,8 @@ from tracker.commands.outcome import Status
 from tracker.commands.printing import counted, print_json
 from tracker.commands.quote_list import print_list
 from tracker.desk.comparison import ChosenFooting, Comparison
-from tracker.desk.export import flat, write_csv, write_xlsx
+from tracker.desk.export import write_csv, write_xlsx
+from tracker.desk.offer_rows import offer_rows
 from tracker.desk.offers_json import offer_objects
 from tracker.desk.quotes import boards_without_a_bracket, compare, currencies_without_a_rate, load_snapshot
 from tracker.desk.sensitivity import Sensitivity
@@ -96,17 +97,19 @@ def _footing(options: argparse.Namespace, as_of: date) -> ChosenFooting:
 
 def _hand_over(comparison: Comparison, wanted: Sequence[int], options: argparse.Namespace) -> None:
     """The offers in the form asked for; a file that was written is named."""
-    footing, offers = comparison.footing, offer_objects(comparison, wanted)
+    footing = comparison.footing
     if options.json:
+        offers = offer_objects(comparison, wanted)
         print_json({"as_of": footing.as_of.isoformat(), "currency": footing.currency, "offers": offers}, 2)
-    elif options.csv:
-        write_csv([flat(offer) for offer in offers], options.csv)
-        print(f"{counted(len(offers), 'offer')} in {options.csv}.")
-    elif options.xlsx:
-        write_xlsx([flat(offer) for offer in offers], options.xlsx, "Quotes")
-        print(f"{counted(len(offers), 'offer')} in {options.xlsx}.")
-    else:
-        print_list(comparison, wanted, offers)
+    elif options.csv or options.xlsx:
+        rows = offer_rows(comparison, wanted)
+        if options.csv:
+            write_csv(rows, options.csv)
+        else:
+            write_xlsx(rows, options.xlsx, "Quotes")
+        print(f"{counted(len(rows), 'offer')} in {options.csv or options.xlsx}.")
+    elif wanted:
+        print_list(comparison, wanted, offer_objects(comparison, wanted))
 
 
 def _remarks(comparison: Comparison, wanted: Sequence[int], options: argparse.Namespace) -> Iterator[str]:
@@ -119,13 +122,34 @@ def _remarks(comparison: Comparison, wanted: Sequence[int], options: argparse.Na
             "size quoted for them holds it."
         )
     if options.vendor and options.vendor.casefold() not in map(str.casefold, vendors):
-        yield f"No vendor is called {options.vendor} here; those known are: {', '.join(vendors) or 'none'}."
+        known = ", ".join(sorted(vendors, key=str.casefold))
+        yield f"No vendor is called {options.vendor} here; those known are: {known or 'none'}."
+    elif not wanted:
+        yield _why_none(comparison, options)
     unknown = currencies_without_a_rate(comparison, wanted)
     if unknown:
         yield (
             f"No rate from {' and '.join(unknown)} to {footing.currency} is known on {footing.as_of.isoformat()}, so "
             "those prices are left empty: set one with the command “rate”."
         )
+
+
+def _why_none(comparison: Comparison, options: argparse.Namespace) -> str:
+    """Why the list is empty: nothing is kept, nothing holds on the day, or nothing is of the kind asked for."""
+    day = f"{comparison.footing.as_of:%Y-%m-%d}"
+    if not len(comparison.snapshot):
+        return "No offer is kept here yet: take in a vendor's sheet with the command “import”."
+    if not comparison.shown.any():
+        order = "" if options.order_kg is None else f" for an order of {options.order_kg:,.0f} kg"
+        return f"No offer holds on {day}{order}: --all shows those that lapsed or were superseded too."
+    kinds = (
+        ("grade", options.grade),
+        ("caliper", options.caliper_pt),
+        ("vendor", options.vendor),
+    )
+    asked = " and ".join(name for name, value in kinds if value)
+    number = counted(int(comparison.shown.sum()), "offer")
+    return f"None of the {number} that hold on {day} is of the {asked} asked for."
 
 
 def _wanted(comparison: Comparison, options: argparse.Namespace) -> Sequence[int]:

@@ -1,11 +1,12 @@
 """sample log, template, board: asking for samples, one or many in one go."""
 
 import argparse
+import sys
 from decimal import Decimal
 
 from tracker.commands import values
 from tracker.commands.outcome import WrongUse
-from tracker.desk import sample_requests, sample_templates
+from tracker.desk import sample_requests, sample_templates, samples
 from tracker.desk.opening import Desk
 from tracker.desk.sample_numbers import number_said
 from tracker.desk.sample_requests import Enquiry
@@ -37,8 +38,22 @@ def log(desk: Desk, options: argparse.Namespace) -> str:
     """Logs the requests; the numbers, one a line."""
     if not options.template and not (options.vendor and options.grade):
         raise WrongUse("Say --vendor and --grade, or a --template that names them.")
-    logged = sample_requests.log_all(desk, _enquiry(desk, options))
+    enquiry = _enquiry(desk, options)
+    logged = sample_requests.log_all(desk, enquiry)
+    for number in logged.numbers:
+        print(_logged(samples.sample(desk, number)), file=sys.stderr)
     return "\n".join(str(number) for number in logged.numbers)
+
+
+def _logged(sample: samples.Sample) -> str:
+    """What was understood, so that a slip is seen at once; the bare number is for whoever called."""
+    parts = [f"Logged no. {sample.number}: {sample.vendor}", sample.board, sample.grade]
+    parts += ["" if sample.caliper_um is None else f"{float(sample.caliper_um) / 25.4:.4g} pt", sample.quantity]
+    parts += [
+        f"needed by {sample.needed.isoformat()}" if sample.needed else "",
+        sample.for_what and f"for {sample.for_what}",
+    ]
+    return ", ".join(part for part in parts if part) + "."
 
 
 def template(desk: Desk, options: argparse.Namespace) -> str:

@@ -1,6 +1,8 @@
 """samples: every request with its state and age, what is owed first."""
 
 import argparse
+import sys
+from datetime import date
 from pathlib import Path
 
 from tracker.commands import values
@@ -26,16 +28,26 @@ def run(options: argparse.Namespace) -> Status:
     """Lists the requests asked for."""
     with desk_for_reading(options) as desk:
         as_of = options.as_of or desk.today
-        found = [sample for sample in samples(desk, as_of) if _wanted(sample, options)]
+        every = samples(desk, as_of)
+    found = [sample for sample in every if _wanted(sample, options)]
+    if not found:
+        print(_why_none(len(every), as_of, options), file=sys.stderr)
     objects = [sample_object(sample) for sample in found]
     if options.json:
         print_json({"as_of": as_of.isoformat(), "samples": objects}, 2)
     elif options.csv:
         write_csv(objects, options.csv)
         print(f"{counted(len(objects), 'sample')} in {options.csv}.")
-    else:
+    elif found:
         _print(found)
     return Status.DONE
+
+
+def _why_none(count: int, as_of: date, options: argparse.Namespace) -> str:
+    if not count:
+        return f"No sample was asked for by {as_of.isoformat()}: log one with the command “sample log”."
+    asked = "overdue" if options.overdue else "outstanding"
+    return f"Of {counted(count, 'sample')} none is {asked} on {as_of.isoformat()}."
 
 
 def _wanted(sample: Sample, options: argparse.Namespace) -> bool:

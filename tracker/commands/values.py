@@ -5,7 +5,7 @@ from datetime import date
 from decimal import Decimal, InvalidOperation
 
 from tracker.trade.currencies import is_currency
-from tracker.trade.grades import grades
+from tracker.trade.grades import grade_named, grades
 
 _MOST_DIGITS_BEFORE_THE_POINT = 15
 
@@ -47,9 +47,9 @@ def currency(text: str) -> str:
 
 
 def grade(text: str) -> str:
-    """A grade's code, in capitals."""
-    code = text.strip().upper()
-    if code not in grades():
+    """A grade's code, in capitals; a name that the trade has for one grade alone, such as GC1, will do."""
+    code = grade_named(text)
+    if code is None:
         raise argparse.ArgumentTypeError(f"'{text}' is not a grade: use one of {', '.join(grades())}")
     return code
 

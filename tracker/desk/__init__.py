@@ -43,6 +43,7 @@ quotes       load_snapshot(desk) -> Snapshot           all offers as columns (de
 explanation  explain(desk, comparison, index) -> Explanation(offer, steps: tuple[Step, ...], reasons: tuple[str, ...],
                  notes: tuple[Note, ...], evidence: tuple[Evidence, ...], rate: Rate | None, verdict: dict)
 offers_json  offer_objects(comparison, indices) -> list[dict]     the OFFER objects of `quotes --json`
+offer_rows   offer_rows(comparison, indices) -> list[dict]       the same as rows with fixed columns, for export
 export       flat(object) -> dict   write_csv(rows, path)   write_xlsx(rows, path, title)      no desk needed
 levels       set_level(desk, grade, per_tonne: Decimal, currency, on: date, source, spread: Decimal | None) -> Edit
              levels(desk) -> tuple[Level, ...]         Level(id, grade, on, per_tonne, currency, source, spread)

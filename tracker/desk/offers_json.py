@@ -1,4 +1,4 @@
-"""Offers as `quotes --json` prints them, and the same as flat rows for CSV and spreadsheets."""
+"""Offers as `quotes --json` prints them."""
 
 from collections.abc import Iterable, Sequence
 from datetime import date

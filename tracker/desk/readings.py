@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date
 from decimal import Decimal
+from difflib import get_close_matches
 from statistics import median
 from typing import TYPE_CHECKING
 
@@ -83,8 +84,20 @@ def property_said(name: str) -> Property:
     """The property of a key or name. Trouble for one that is not measured."""
     found = measured(name)
     if found is None:
-        raise Trouble(f"{name} is not a property that is measured: use one of {', '.join(properties())}.")
+        raise Trouble(f"{name} is not a property that is measured{_perhaps(name)}")
     return found
+
+
+def _perhaps(name: str) -> str:
+    """The properties that were most likely meant by a name that is none; else all there are."""
+    spellings = {
+        spelt.casefold(): each.name.lower() for each in properties().values() for spelt in (each.key, each.name)
+    }
+    wanted = name.strip().casefold()
+    near = [spelt for spelt in spellings if wanted and wanted in spelt] or get_close_matches(wanted, spellings)
+    if near:
+        return f": did you mean {' or '.join(f'“{meant}”' for meant in dict.fromkeys(map(spellings.get, near)))}?"
+    return f": use one of {'; '.join(dict.fromkeys(spellings.values()))}."
 
 
 def _unit_meant(values: Sequence[str], found: Property) -> str:

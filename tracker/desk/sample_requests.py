@@ -12,11 +12,15 @@ from typing import TYPE_CHECKING, Any
 from tracker.desk.edits import Edit, writing
 from tracker.desk.sample_numbers import no_such_sample
 from tracker.desk.trouble import Trouble
+from tracker.trade.exact import UM_PER_POINT
 from tracker.trade.grades import grades
 from tracker.trade.sample_form import understood
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
+
+THINNEST_UM, THICKEST_UM = Decimal(100), Decimal(2540)
+"""4 to 100 pt: wider than any list of carton board (common practice, no source), so that only slips fall out."""
 
 MOST_AT_ONCE = 200
 """More requests than this in one go is a slip of the hand."""
@@ -149,8 +153,12 @@ def _refuse(enquiry: Enquiry, vendors: tuple[str, ...], grade: str, day: date, t
 
 def _impossible_calipers(calipers: tuple[Decimal, ...]) -> Iterator[str]:
     for caliper in calipers:
-        if not 50 <= caliper <= 5000:
-            yield f"A caliper of {caliper.normalize():f} µm is no board's: check its unit (18 points are 457 µm)."
+        if not THINNEST_UM <= caliper <= THICKEST_UM:
+            points = f"{float(caliper) / float(UM_PER_POINT):.4g}"
+            yield (
+                f"A caliper of {points} pt ({float(caliper):.5g} µm) is no carton board's: check its unit and decimal "
+                "point (18 pt are 457 µm)."
+            )
     if len(set(calipers)) < len(calipers):
         yield "A caliper is named twice: name each once."
 

@@ -46,7 +46,7 @@ def set_sensitivity(desk: Desk, chosen: Sensitivity) -> Edit:
     """Sets it for everybody who opens this database."""
     from tracker.store import settings
 
-    text = f"prices are called out of line {chosen.words}"
+    text = f"set what is called out of line: {chosen.words}"
     with writing(desk, text) as pen:
         change = settings.put(pen, settings.SENSITIVITY, chosen.value)
     return Edit(text, (change,))

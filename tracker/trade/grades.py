@@ -103,6 +103,29 @@ def grade(code: str) -> Grade:
     return grades()[code]
 
 
+def grade_named(words: str) -> str | None:
+    """The code of the one grade that a person names by its code or by a name of the trade: 'sbs', 'GC1', 'GD2'.
+
+    None for words that name none, or several.
+    """
+    named = _folded(words)
+    return _codes_by_name().get(named) or _codes_by_name().get(named.rstrip("0123456789"))
+
+
+@cache
+def _codes_by_name() -> Mapping[str, str | None]:
+    """Every name, folded, with its grade's code; None where two grades share it."""
+    found: dict[str, str | None] = {}
+    for code, each in grades().items():
+        for name in {_folded(text) for text in (code, each.name.says, *(other.says for other in each.other_names))}:
+            found[name] = None if name in found else code
+    return found
+
+
+def _folded(words: str) -> str:
+    return "".join(letter for letter in words.casefold() if letter.isalnum())
+
+
 def estimate_grammage(grade_code: str, caliper_um: Exact) -> Estimate:
     """The basis weight that boards of this grade usually have at this caliper, to 0.1 g/m², with the usual range."""
     at = _density_at(grade(grade_code).densities, Fraction(caliper_um))

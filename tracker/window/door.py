@@ -191,14 +191,14 @@ class Door(SampleDoor, YardstickDoor):
 
     def save_offers(self, comparison: Comparison, rows: Sequence[int], path: Path) -> None:
         """The offers at these indices as a spreadsheet or, by the file's ending, as CSV."""
-        from tracker.desk.export import flat, write_csv, write_xlsx
-        from tracker.desk.offers_json import offer_objects
+        from tracker.desk.export import write_csv, write_xlsx
+        from tracker.desk.offer_rows import offer_rows
 
-        flattened = [flat(offer) for offer in offer_objects(comparison, rows)]
+        written = offer_rows(comparison, rows)
         if path.suffix.casefold() == ".csv":
-            write_csv(flattened, path)
+            write_csv(written, path)
         else:
-            write_xlsx(flattened, path, "Offers")
+            write_xlsx(written, path, "Offers")
 
     def write_report(self, path: Path, footing: ChosenFooting) -> None:
         from tracker.desk.reporting import write_report
