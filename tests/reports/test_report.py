@@ -9,6 +9,7 @@ import openpyxl
 import pytest
 
 from tracker.reports.content import BandPoint, GradeSection, Mark, OfferRow, ReportContent, SampleRow, Unusual
+from tracker.reports.overview_picture import overview_picture
 from tracker.reports.pdf import write_pdf
 from tracker.reports.safe_text import spreadsheet_text
 from tracker.reports.spread_picture import spread_picture
@@ -104,6 +105,34 @@ def test_picture_draws_only_offers_that_have_a_place() -> None:
     assert sum(isinstance(shape, Polygon) for shape in drawing.contents) == 1
     assert "Tolmere Board" in {getattr(shape, "text", None) for shape in drawing.contents}
     assert spread_picture(replace(CONTENT.grades[0], rows=(CONTENT.grades[0].rows[1],)), "USD", 400, 200) is None
+
+
+def test_overview_has_every_offer_in_its_grade_s_line_and_names_what_stands_out() -> None:
+    from reportlab.graphics.shapes import Circle, Polygon, String
+
+    usual = replace(ROW, mark=Mark.IN_LINE, of_expected=1.0)
+    slip = replace(ROW, vendor="Hesk", mark=Mark.BELOW, of_expected=0.05)
+    grades = (
+        replace(CONTENT.grades[0], rows=(ROW, usual, replace(usual, of_expected=None))),
+        replace(CONTENT.grades[0], code="SBS", rows=(usual, slip)),
+    )
+    drawing = overview_picture(grades, 700)
+    said = {shape.text for shape in drawing.contents if isinstance(shape, String)}
+    assert {"CRB", "3 offers", "SBS", "2 offers", "Tolmere Board, 131 %", "Hesk, 5 %", "100 %"} <= said
+    dots = [shape for shape in drawing.contents if isinstance(shape, Circle)]
+    assert len({dot.cx for dot in dots}) == 1
+    assert len({dot.cy for dot in dots}) == 2
+    for triangle in (shape for shape in drawing.contents if isinstance(shape, Polygon)):
+        assert 0 < min(triangle.points[::2]) < max(triangle.points[::2]) < 700
+    assert overview_picture((replace(CONTENT.grades[0], rows=(replace(ROW, of_expected=None),)),), 700) is None
+
+
+def test_an_axis_has_a_few_round_figures_whatever_its_length() -> None:
+    for top in range(20, 4000, 7):
+        unit = replace(CONTENT.grades[0], band_points=(), rows=(ROW, replace(ROW, price=1366.87 + top)))
+        drawing = spread_picture(unit, "USD per tonne", 400, 200)
+        figures = [shape for shape in drawing.contents if getattr(shape, "textAnchor", "") == "end" and shape.x < 46]
+        assert 2 <= len(figures) <= 7, top
 
 
 @pytest.mark.parametrize("text", ["=1+2", "+1", "-1", "@x", "\tx", "\rx", "\nx"])

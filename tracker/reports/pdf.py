@@ -1,6 +1,5 @@
 """The buyer's report as a PDF: what stands out first, then each grade's picture and offers, then samples owed."""
 
-from datetime import date
 from pathlib import Path
 from typing import Any
 from xml.sax.saxutils import escape
@@ -14,8 +13,10 @@ from tracker.reports.content import (
     OfferRow,
     ReportContent,
     SampleRow,
+    written_day,
 )
 from tracker.reports.ink import BOLD, COLOUR_OF, INK, QUIET, REGULAR, RIBBON, register_letters
+from tracker.reports.overview_picture import overview_picture
 from tracker.reports.spread_picture import mark_shapes, spread_picture
 
 _MARGIN = 40.0
@@ -36,10 +37,10 @@ def write_pdf(content: ReportContent, path: Path) -> None:
         rightMargin=_MARGIN,
         topMargin=_MARGIN,
         bottomMargin=_MARGIN,
-        title=f"Paperboard prices on {content.as_of.isoformat()}",
+        title=f"Paperboard prices on {written_day(content.as_of)}",
         author="",
     )
-    story = [*_opening(content), *_standing_out(content)]
+    story = [*_opening(content), *_overview(content, document.width), *_standing_out(content)]
     for section in content.grades:
         story += _grade(section, content.unit, document.width)
     story += _owed(content.samples)
@@ -78,12 +79,20 @@ def _text(words: str, style: Any) -> Any:
 def _opening(content: ReportContent) -> list[Any]:
     count = f"{content.offers} offers compared, {content.out_of_line} out of line, {len(content.samples)} samples owed."
     return [
-        _text(f"Paperboard prices and samples on {_day(content.as_of)}", _style(16, bold=True)),
+        _text(f"Paperboard prices and samples on {written_day(content.as_of)}", _style(16, bold=True)),
         _text(content.footing, _style(9, QUIET)),
         _text(count, _style(10, before=6)),
         _text(CONFIDENCE, _style(7.5, QUIET, before=4)),
         _text(CARE, _style(7.5, QUIET)),
     ]
+
+
+def _overview(content: ReportContent, width: float) -> list[Any]:
+    picture = overview_picture(content.grades, width)
+    if picture is None:
+        return []
+    title = "Every offer's price, in per cent of what other vendors' offers of its grade lead one to expect"
+    return [_text(title, _style(8.5, QUIET, before=10)), picture, _legend()]
 
 
 def _standing_out(content: ReportContent) -> list[Any]:
@@ -157,7 +166,7 @@ def _offer_table(rows: tuple[OfferRow, ...], unit: str) -> Any:
                 _text(row.price_words, right),
                 _text("–" if row.of_expected is None else f"{100 * row.of_expected:.0f} %", right),
                 _text(row.lead_time, left),
-                _text("–" if row.valid_until is None else _day(row.valid_until), left),
+                _text("–" if row.valid_until is None else written_day(row.valid_until), left),
             ]
         )
     return _table(body, _OFFER_WIDTHS)
@@ -181,8 +190,16 @@ def _owed(samples: tuple[SampleRow, ...]) -> list[Any]:
     body = [[_text(heading, _style(7.5, QUIET)) for heading in headings]]
     for row in samples:
         overdue = f"{row.overdue_days} days" if row.overdue_days and row.overdue_days > 0 else "–"
-        promised = "–" if row.promised is None else _day(row.promised)
-        words = (row.number, row.vendor, row.board, _day(row.requested), promised, f"{row.waiting_days} days", overdue)
+        promised = "–" if row.promised is None else written_day(row.promised)
+        words = (
+            row.number,
+            row.vendor,
+            row.board,
+            written_day(row.requested),
+            promised,
+            f"{row.waiting_days} days",
+            overdue,
+        )
         body.append([_text(word, plain) for word in (*words, row.state)])
     return [*story, _table(body, (60, 130, 130, 80, 80, 70, 70, 90))]
 
@@ -212,7 +229,3 @@ def _table(body: list[list[Any]], widths: tuple[int, ...]) -> Any:
         )
     )
     return table
-
-
-def _day(day: date) -> str:
-    return f"{day.day} {day:%b %Y}"

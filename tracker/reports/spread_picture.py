@@ -60,9 +60,9 @@ def _scale(low: float, high: float, start: float, end: float) -> Scale:
 def _draw_axes(drawing: Any, window: _Window, x: Scale, y: Scale, unit: str) -> None:
     from reportlab.graphics.shapes import Line, String
 
-    for price in _round_steps(window.bottom, window.top, 4):
+    for price in _round_steps(window.bottom, window.top, 5):
         drawing.add(Line(_LEFT, y(price), drawing.width - _RIGHT, y(price), strokeColor=RIBBON, strokeWidth=0.4))
-        drawing.add(_label(f"{price:,.0f}", _LEFT - 5, y(price) - 2.5, "end"))
+        drawing.add(_label(f"{price:,g}", _LEFT - 5, y(price) - 2.5, "end"))
     for caliper in _round_steps(window.left, window.right, 7):
         drawing.add(_label(f"{caliper:g} pt", x(caliper), _BOTTOM - 13, "middle"))
     drawing.add(String(0, drawing.height - 7, unit, fontName=REGULAR, fontSize=6.5, fillColor=QUIET))
@@ -84,10 +84,10 @@ def _label(text: str, x: float, y: float, anchor: str) -> Any:
 
 
 def _round_steps(low: float, high: float, about: int) -> list[float]:
-    """Round values within the range, roughly as many as asked for: 1, 2 or 5 times a power of ten apart."""
+    """Round values within the range, roughly as many as asked for: 1, 2, 2.5 or 5 times a power of ten apart."""
     rough = (high - low) / about
     power = 10.0 ** (len(f"{int(rough)}") - 1) if rough >= 1 else 1.0
-    step = next(power * factor for factor in (1, 2, 5, 10) if power * factor >= rough)
+    step = next(power * factor for factor in (1, 2, 2.5, 5, 10) if power * factor >= rough)
     first = int(low // step + 1)
     return [step * number for number in range(first, int(high // step) + 1)]
 

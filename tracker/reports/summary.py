@@ -1,12 +1,12 @@
 """The report in plain text: what needs the buyer, a line each."""
 
-from tracker.reports.content import CARE, CONFIDENCE, GradeSection, ReportContent, SampleRow
+from tracker.reports.content import CARE, CONFIDENCE, GradeSection, ReportContent, SampleRow, written_day
 
 
 def summary_text(content: ReportContent) -> str:
     """The whole report as text, UTF-8 friendly, lines ending in a newline."""
     lines = [
-        f"Paperboard prices and samples on {content.as_of.isoformat()}",
+        f"Paperboard prices and samples on {written_day(content.as_of)}",
         content.footing,
         "",
         f"{content.offers} offers compared, {content.out_of_line} out of line.",
