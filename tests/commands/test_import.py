@@ -217,3 +217,17 @@ def test_of_many_refused_lines_the_first_are_told(tracker: Tracker, tmp_path: Pa
     said = tracker("import", str(path)).err.splitlines()
     assert len(said) == 11
     assert said[-1] == "noughts.csv: 10 more lines were refused; --json tells of each."
+
+
+def test_a_sheet_that_names_nobody_gets_its_vendor_afterwards(tracker: Tracker, tmp_path: Path) -> None:
+    path = tmp_path / "nobody.csv"
+    rows = "Fenlight,SBS,18,1240\nFenlight,SBS,20,1250\n"
+    path.write_text(f"Board,Grade,Caliper (pt),Price USD/short ton\n{rows}", "utf-8")
+    first = tracker("import", str(path))
+    assert "import it again with --vendor NAME" in first.out
+    named = tracker("import", str(path), "--vendor", "Ostrel Karton")
+    assert "named Ostrel Karton as the vendor of nobody.csv" in named.err
+    assert {offer["vendor"] for offer in tracker("quotes", "--json").document["offers"]} == {"Ostrel Karton"}
+    again = tracker("import", str(path), "--vendor", "Another Mill")
+    assert again.err == ""
+    assert {offer["vendor"] for offer in tracker("quotes", "--json").document["offers"]} == {"Ostrel Karton"}

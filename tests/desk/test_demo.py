@@ -15,6 +15,7 @@ from tracker.desk.demo import fresh_demo
 from tracker.desk.opening import Desk, open_desk
 from tracker.desk.quotes import compare, load_snapshot
 from tracker.desk.today import Today, today
+from tracker.store.held import lines as held_lines
 from tracker.trade.offer import NoteCode
 from tracker.trade.resources import resource
 
@@ -55,7 +56,8 @@ def notes_at(demo: Desk, comparison: Comparison, planted: dict[str, Any]) -> set
     if index is not None:
         return {note.code for note in explain(demo, comparison, index).notes}
     kept = next(file for file in files.files(demo) if file.name == planted["file"])
-    held = files.held_lines(demo, kept.id)
+    with demo.store.reading() as connection:
+        held = held_lines(connection, kept.id)
     return {
         note.code
         for each in held

@@ -19,6 +19,7 @@ from tracker.desk.edits import history, undo
 from tracker.desk.opening import Desk
 from tracker.desk.quotes import load_snapshot
 from tracker.desk.trouble import Trouble
+from tracker.store.held import lines as held_lines
 from tracker.trade.basis import Basis
 from tracker.trade.offer import Answers, NoteCode, PassedOver, Reading
 
@@ -82,7 +83,8 @@ def test_what_was_accepted_is_stored_and_what_was_asked_waits(desk: Desk, sheet:
     assert len(load_snapshot(desk)) == 1
     (asked,) = questions.open_questions(desk)
     assert (asked.question, asked.lines) == (TON, 1)
-    assert [each.cell for each in files.held_lines(desk, stored.file_id)] == ["D9"]
+    with desk.store.reading() as connection:
+        assert [each.cell for each in held_lines(connection, stored.file_id)] == ["D9"]
     assert files.content(desk, stored.file_id) == b"autumn list"
 
 

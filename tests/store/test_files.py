@@ -111,16 +111,22 @@ def test_an_answer_adds_what_it_settles_and_keeps_what_is_there(database: Databa
 
 def test_a_vendor_is_the_same_in_other_capitals(database: Database) -> None:
     with database.writing() as connection:
-        first = vendors.id_of(connection, "Quillmere  Board Works")
-        assert vendors.id_of(connection, "QUILLMERE BOARD WORKS") == first
-        assert vendors.id_of(connection, "Ärlunda Kartong") == vendors.id_of(connection, "ÄRLUNDA kartong")
+        pen = Pen(connection, "Ada", "asked")
+        first = vendors.id_of(pen, "Quillmere  Board Works")
+        assert vendors.id_of(pen, "QUILLMERE BOARD WORKS") == first
+        assert vendors.id_of(pen, "Ärlunda Kartong") == vendors.id_of(pen, "ÄRLUNDA kartong")
+        assert [entry.now and entry.now["name"] for entry in history(connection, 9)] == [
+            "Ärlunda Kartong",
+            "Quillmere Board Works",
+        ]
         assert vendors.names(connection)[first] == "Quillmere Board Works"
 
 
 def test_an_import_is_in_the_change_log(database: Database) -> None:
     store(database, line())
     with database.reading() as connection:
-        (entry,) = history(connection, 10)
+        entry, made = history(connection, 10)
+    assert (made.table, made.text) == ("vendor", "took in list.xlsx")
     assert (entry.who, entry.text, entry.was) == ("Ada", "took in list.xlsx", None)
     assert entry.now is not None
     assert entry.now["offers"] == 1

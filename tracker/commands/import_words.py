@@ -24,7 +24,7 @@ def outcome(taken: TakenIn) -> str:
         if counts[State.QUESTION]:
             said += ". What is held waits for its answers, here as options or in the window"
     elif counts[State.ACCEPTED] and not all(line.offer.vendor for line in taken.reading.lines):
-        said += ". Nothing in it says who quotes, so its offers have no vendor: name one with --vendor the first time"
+        said += ". Nothing in it says who quotes, so its offers have no vendor: import it again with --vendor NAME"
     return said
 
 

@@ -16,6 +16,7 @@ from tracker.commands.outcome import Status
 from tracker.commands.printing import print_json
 from tracker.desk.collecting import no_collecting
 from tracker.desk.contract import passing_object
+from tracker.desk.files import find, name_vendor
 from tracker.desk.opening import Desk, desk_if_there
 from tracker.desk.questions import answer_kept
 from tracker.desk.take_in import TakenIn, read, store
@@ -86,8 +87,8 @@ def _take_in(desk: Desk | None, path: Path, answers: Answers, options: argparse.
     try:
         if taken.imported_on is None:
             store(desk, taken, remember=answers.settled)
-        elif answer_kept(desk, taken.reading.sha256, answers.settled):
-            taken = replace(taken, imported_on=None)
+        else:
+            taken = _answer_kept(desk, taken, answers)
     except Trouble as trouble:
         if options.debug:
             raise
@@ -95,12 +96,22 @@ def _take_in(desk: Desk | None, path: Path, answers: Answers, options: argparse.
     return taken, None
 
 
+def _answer_kept(desk: Desk, taken: TakenIn, answers: Answers) -> TakenIn:
+    """What was left open when the file was taken in: who sent it, and its questions."""
+    named, kept = answers.settled.get("vendor"), find(desk, taken.reading.sha256)
+    # A sheet whose rows each name their vendor has none of its own, and needs none.
+    if named and kept.vendor is None and any(line.offer.vendor in (None, named) for line in taken.reading.lines):
+        print(f"{name_vendor(desk, kept.id, named).text}.", file=sys.stderr)
+    let_through = answer_kept(desk, taken.reading.sha256, answers.settled)
+    return replace(taken, imported_on=None) if let_through else taken
+
+
 def _answers(options: argparse.Namespace) -> Answers:
     settled: dict[str, str] = dict(options.grade)
     for key in ("vendor", "currency", "ton"):
         value = getattr(options, key)
         if value:
-            settled[key] = value
+            settled[key] = " ".join(value.split())
     return Answers(settled, options.received)
 
 

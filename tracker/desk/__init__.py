@@ -24,7 +24,7 @@ contract     file_object(taken) -> dict                one entry of the import J
 files        files(desk) -> tuple[StoredFile, ...]
                  StoredFile(id, name, sha256, vendor, received, imported_at, imported_by, withdrawn, offers, held)
              find(desk, id or sha256) -> StoredFile    content(desk, file_id) -> bytes
-             held_lines(desk, file_id) -> tuple[HeldLine, ...]
+             name_vendor(desk, file_id, vendor) -> Edit          where the sheet named nobody
              withdraw(desk, file_id) / bring_back(desk, file_id) -> Edit     whether its offers count
 layouts      layouts(desk, vendor=None) -> tuple[KeptLayout, ...]     forget_layout(desk, layout_id) -> Edit
                  KeptLayout(id, vendor, name, layout: trade.layout.Layout, made_at, made_by)

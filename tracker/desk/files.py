@@ -11,7 +11,6 @@ from tracker.desk.trouble import Trouble
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
     from tracker.store.files import StoredFile as StoredFile
-    from tracker.store.held import HeldLine as HeldLine
 
 
 def files(desk: Desk) -> tuple[StoredFile, ...]:
@@ -41,12 +40,22 @@ def content(desk: Desk, file_id: int) -> bytes:
             raise Trouble(f"No file of number {file_id} is kept here.") from None
 
 
-def held_lines(desk: Desk, file_id: int) -> tuple[HeldLine, ...]:
-    """The lines of a file that wait for an answer or were refused, with their notes."""
-    from tracker.store import held
+def name_vendor(desk: Desk, file_id: int, vendor: str) -> Edit:
+    """Says who sent a file that was taken in without a vendor; its offers then supersede and are superseded as usual.
 
-    with desk.store.reading() as connection:
-        return held.lines(connection, file_id)
+    Trouble for an empty name, or a file whose vendor is known.
+    """
+    from tracker.store import files as kept
+
+    name, found = " ".join(vendor.split()), find(desk, file_id)
+    if not name:
+        raise Trouble("Say the vendor's name.")
+    if found.vendor is not None:
+        raise Trouble(f"{found.name} is {found.vendor}'s already.")
+    text = f"named {name} as the vendor of {found.name}"
+    with writing(desk, text) as pen:
+        changes = kept.name_vendor(pen, file_id, name)
+    return Edit(text, changes)
 
 
 def withdraw(desk: Desk, file_id: int) -> Edit:

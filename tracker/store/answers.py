@@ -45,7 +45,7 @@ def listing(connection: Connection, name: str | None = None) -> tuple[Remembered
 
 def remember(pen: Pen, vendor_name: str, key: str, value: str, words: str) -> int:
     """Keeps an answer for a vendor in place of an earlier one under the same key; gives the log's entry."""
-    vendor_id = vendors.id_of(pen.connection, vendor_name)
+    vendor_id = vendors.id_of(pen, vendor_name)
     values = {"value": value, "words": words, "said_at": datetime.now(UTC), "said_by": pen.who}
     there = select(answer.c.id).where(answer.c.vendor_id == vendor_id, answer.c.key == key)
     earlier = pen.connection.execute(there).scalar()

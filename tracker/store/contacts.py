@@ -21,7 +21,7 @@ class Contact:
 
 def put(pen: Pen, contact: Contact) -> int:
     """Keeps a vendor's contact in the place of the earlier one; gives the log's entry."""
-    vendor_id = vendors.id_of(pen.connection, contact.vendor)
+    vendor_id = vendors.id_of(pen, contact.vendor)
     values = {"name": contact.name, "mail": contact.mail, "language": contact.language}
     there = pen.connection.execute(select(vendor_contact.c.id).where(vendor_contact.c.vendor_id == vendor_id)).scalar()
     if there is not None:

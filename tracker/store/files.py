@@ -41,7 +41,7 @@ def add(pen: Pen, reading: Reading, content: bytes, received: date, answers: Map
     """
     connection = pen.connection
     file_id = _add_file(pen, reading, content, received, answers)
-    stored = offers.add(connection, file_id, offers.accepted(reading.lines), reading.vendor, received)
+    stored = offers.add(pen, file_id, offers.accepted(reading.lines), reading.vendor, received)
     held.add(connection, file_id, reading)
     pen.note(price_file, file_id, {"name": reading.file, "sha256": reading.sha256, "offers": stored})
     return file_id
@@ -60,9 +60,17 @@ def add_settled(pen: Pen, file_id: int, reading: Reading, answers: Mapping[str, 
         if (line.offer.source.sheet, line.offer.source.cell) not in there
     ]
     _, received, _ = answers_of(connection, file_id)
-    added = offers.add(connection, file_id, fresh, reading.vendor, received)
+    added = offers.add(pen, file_id, fresh, reading.vendor, received)
     _read_anew(pen, file_id, reading, answers, added)
     return added
+
+
+def name_vendor(pen: Pen, file_id: int, name: str) -> tuple[int, ...]:
+    """Names who sent a file that named nobody, for it and its offers that named none; gives the log's entries."""
+    vendor_id = vendors.id_of(pen, name)
+    answers = {**answers_of(pen.connection, file_id)[2], "vendor": name}
+    entry = pen.update(price_file, file_id, {"vendor_id": vendor_id, "answers": answers})
+    return (entry, *offers.name_vendor(pen, file_id, vendor_id))
 
 
 def take_back(pen: Pen, file_id: int, reading: Reading, answers: Mapping[str, str]) -> int:
@@ -87,7 +95,7 @@ def _add_file(pen: Pen, reading: Reading, content: bytes, received: date, answer
         "name": reading.file,
         "sha256": reading.sha256,
         "size": len(content),
-        "vendor_id": vendors.id_of(connection, reading.vendor) if reading.vendor else None,
+        "vendor_id": vendors.id_of(pen, reading.vendor) if reading.vendor else None,
         "received": received,
         "imported_at": datetime.now(UTC),
         "imported_by": pen.who,

@@ -39,7 +39,7 @@ def listing(connection: Connection, name: str | None = None) -> tuple[KeptLayout
 
 def remember(pen: Pen, vendor_name: str, marked: Layout) -> int:
     """Keeps a layout for a vendor in the place of one for the same header row; gives the log's entry."""
-    vendor_id = vendors.id_of(pen.connection, vendor_name)
+    vendor_id = vendors.id_of(pen, vendor_name)
     values = {"marked": layout_to_plain(marked), "made_at": datetime.now(UTC), "made_by": pen.who}
     name = _name(marked)
     there = select(layout.c.id).where(layout.c.vendor_id == vendor_id, layout.c.name == name)

@@ -11,6 +11,7 @@ from sqlalchemy import Connection, RowMapping, delete, select
 from tracker.store import vendors
 from tracker.store.boards import board_key
 from tracker.store.bulk import insert_rows
+from tracker.store.changes import Pen
 from tracker.store.tables import charge, offer, vendor
 from tracker.store.types import Measure, NotKept, exact_values, join, split, stored_units
 from tracker.trade.basis import Basis
@@ -30,15 +31,14 @@ class StoredOffer:
     notes: tuple[Note, ...]
 
 
-def add(
-    connection: Connection, file_id: int, lines: Sequence[tuple[int, Line]], vendor_name: str | None, received: date
-) -> int:
+def add(pen: Pen, file_id: int, lines: Sequence[tuple[int, Line]], vendor_name: str | None, received: date) -> int:
     """Stores accepted lines, given with their position in the file; gives how many.
 
     `vendor_name` and `received` stand in where a line names none itself. NotKept, naming the cell, where a number has
     more digits than can be kept exactly; ValueError for a line that is not fully known.
     """
-    ids = _VendorIds(connection, vendor_name)
+    connection = pen.connection
+    ids = _VendorIds(pen, vendor_name)
     # By the thousand, because a row is several times as large as the line it is made from.
     for start in range(0, len(lines), _AT_ONCE):
         some = lines[start : start + _AT_ONCE]
@@ -69,15 +69,15 @@ def _with_cell(rows: Iterable[Row], problem: NotKept) -> str:
 class _VendorIds:
     """Vendors of one file by name, each looked up once."""
 
-    def __init__(self, connection: Connection, usual: str | None) -> None:
-        self._connection = connection
+    def __init__(self, pen: Pen, usual: str | None) -> None:
+        self._pen = pen
         self._usual = usual
         self._found: dict[str | None, int | None] = {}
 
     def of(self, name: str | None) -> int | None:
         if name not in self._found:
             meant = name or self._usual
-            self._found[name] = vendors.id_of(self._connection, meant) if meant else None
+            self._found[name] = vendors.id_of(self._pen, meant) if meant else None
         return self._found[name]
 
 
@@ -183,15 +183,30 @@ def remove_all_but(connection: Connection, file_id: int, kept: Set[tuple[str, st
     """Removes the offers of a file whose sheet and cell are not among `kept`; gives how many."""
     query = select(offer.c.id, offer.c.sheet, offer.c.cell).where(offer.c.price_file_id == file_id)
     gone = [row.id for row in connection.execute(query) if (row.sheet, row.cell) not in kept]
-    for start in range(0, len(gone), _AT_ONCE):
-        some = gone[start : start + _AT_ONCE]
+    for start in range(0, len(gone), _NAMED_AT_ONCE):
+        some = gone[start : start + _NAMED_AT_ONCE]
         connection.execute(delete(charge).where(charge.c.offer_id.in_(some)))
         connection.execute(delete(offer).where(offer.c.id.in_(some)))
     return len(gone)
 
 
-_AT_ONCE = 500
+_NAMED_AT_ONCE = 500
 """Rows named in one statement: databases bound how many."""
+
+
+def name_vendor(pen: Pen, file_id: int, vendor_id: int) -> tuple[int, ...]:
+    """Gives a file's offers of an unnamed vendor to this one; gives the log's entries.
+
+    From now on they are the same boards as in the vendor's other sheets, so their keys are made anew.
+    """
+    query = select(offer, vendor.c.name.label("vendor_name")).outerjoin(vendor)
+    nameless = query.where(offer.c.price_file_id == file_id, offer.c.vendor_id.is_(None)).order_by(offer.c.id)
+    return tuple(
+        pen.update(
+            offer, row["id"], {"vendor_id": vendor_id, "board_key": board_key(_offer(row, ()), vendor_id, file_id)}
+        )
+        for row in pen.connection.execute(nameless).mappings().all()
+    )
 
 
 def _offer(row: RowMapping, charges: tuple[Charge, ...]) -> Offer:

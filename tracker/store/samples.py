@@ -58,7 +58,7 @@ class Request:
 
 def log(pen: Pen, vendor_name: str, values: Mapping[str, Any]) -> tuple[int, int]:
     """Adds a request; gives its number and the log's entry."""
-    vendor_id = vendors.id_of(pen.connection, vendor_name)
+    vendor_id = vendors.id_of(pen, vendor_name)
     return pen.insert(sample_request, {"vendor_id": vendor_id, "logged_by": pen.who, **values})
 
 

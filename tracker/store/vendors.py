@@ -1,18 +1,15 @@
 """Vendors by name, the same one however its name is spelt in capitals and spaces."""
 
-from sqlalchemy import Connection, insert, select
+from sqlalchemy import Connection, select
 
+from tracker.store.changes import Pen
 from tracker.store.tables import vendor
 
 
-def id_of(connection: Connection, name: str) -> int:
-    """The vendor's id; added if the name is new."""
-    found = find(connection, name)
-    if found is not None:
-        return found
-    result = connection.execute(insert(vendor).values(name=" ".join(name.split()), folded=_folded(name)))
-    assert result.inserted_primary_key is not None
-    return int(result.inserted_primary_key[0])
+def id_of(pen: Pen, name: str) -> int:
+    """The vendor's id; added, and logged, if the name is new."""
+    found = find(pen.connection, name)
+    return pen.insert(vendor, {"name": " ".join(name.split()), "folded": _folded(name)})[0] if found is None else found
 
 
 def find(connection: Connection, name: str) -> int | None:

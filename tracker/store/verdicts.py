@@ -37,7 +37,7 @@ def add(
 ) -> int:
     """Adds a decision; gives the log's entry."""
     values = {
-        "vendor_id": vendors.id_of(pen.connection, vendor_name),
+        "vendor_id": vendors.id_of(pen, vendor_name),
         "product": product,
         "sample_request_id": sample,
         "approved": approved,
