@@ -168,7 +168,7 @@ def test_a_sample_from_request_to_readings(tracker: Tracker) -> None:
     assert tracker("sample", "event", "1", "arrived", "--on", "2026-11-16").status == 0
     reading = tracker("sample", "reading", "1", "caliper", "18.1", "18.0", "17.9", "--unit", "pt", "--on", "2026-11-17")
     assert reading.status == Status.DONE
-    assert reading.out.startswith("3 readings of caliper on sample 1.\nCaliper: 3 readings, mean 457.2 µm;")
+    assert reading.out.startswith("3 readings of caliper on sample 1.\nCaliper: 3 readings, mean 18 pt;")
     document = tracker("samples", "--as-of", "2026-11-18", "--json").document
     assert (document["as_of"], document["samples"][0]["state"]) == ("2026-11-18", "tested")
     assert tracker("samples", "--outstanding", "--as-of", "2026-11-18", "--json").document["samples"] == []

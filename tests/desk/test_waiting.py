@@ -31,7 +31,7 @@ def test_those_still_waiting_count_as_waiting() -> None:
     usual = record_of(requests(VENDOR, [8, 10, 30], [40, 50]), TODAY).usual(VENDOR)
     assert usual is not None
     assert (usual.days, usual.arrived, usual.vendor) == (30, 3, VENDOR)
-    assert str(usual) == "usual for this vendor: 30 days (95 %: 8 to ?; 3 arrivals)"
+    assert str(usual) == "usually 30 days; at least 8, upper end not known yet (3 arrivals, this vendor's)"
 
 
 @pytest.mark.parametrize("end", [EventKind.REFUSED, EventKind.CANCELLED, EventKind.LOST])
@@ -48,7 +48,7 @@ def test_too_few_of_a_vendor_s_own_are_pooled_and_that_is_said() -> None:
     usual = record.usual(VENDOR)
     assert usual is not None
     assert usual.vendor is None
-    assert "for all vendors" in str(usual)
+    assert "all vendors'" in str(usual)
     days, came = np.array([10, 3, 20, 21, 22], float), np.array([True, False, True, True, True])
     assert usual.days == median_time(kaplan_meier(days, came)).time
 

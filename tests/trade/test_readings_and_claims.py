@@ -106,7 +106,7 @@ def test_no_verdict_below_five_readings() -> None:
     assert found.verdict is Verdict.OPEN
     assert found.more == 1
     assert check_claim(CALIPER, Decimal("457.2"), []).more == 5
-    assert "take 4 more" in check_claim(CALIPER, Decimal("457.2"), [457.0]).sentence
+    assert "Take 4 more" in check_claim(CALIPER, Decimal("457.2"), [457.0]).sentence
 
 
 def test_the_number_asked_for_really_settles_it() -> None:
@@ -130,3 +130,22 @@ def test_a_bare_caliper_is_in_the_only_unit_a_board_can_have(figure: str, unit: 
 def test_a_bare_weight_that_fits_two_units_is_left_open() -> None:
     assert unit_meant([Decimal(350)], GRAMMAGE) == ""
     assert unit_meant([Decimal(78)], GRAMMAGE) is None
+
+
+@pytest.mark.parametrize(
+    ("text", "points"),
+    [
+        ("19.1 19.0 19.2", ["19.1", "19", "19.2"]),
+        ("19,1 19,0", ["19.1", "19"]),
+        ("19,1", ["19.1"]),
+        ("19.1, 19.0", ["19.1", "19"]),
+        ("19.1 pt 19.0 pt", ["19.1", "19"]),
+        (".018 in .019in", ["18", "19"]),
+        ("19.1;19.0\n19.2\t19", ["19.1", "19", "19.2", "19"]),
+    ],
+)
+def test_readings_apart_by_spaces_commas_semicolons_or_lines(text: str, points: list[str]) -> None:
+    caliper = properties()["caliper"]
+    found = pasted(text, caliper, "pt")
+    assert found.problems == ()
+    assert [value / Decimal("25.4") for value in found.values] == [Decimal(each) for each in points]

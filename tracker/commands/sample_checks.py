@@ -16,6 +16,7 @@ from tracker.desk.sample_numbers import number_said
 from tracker.desk.samples import Sample, chance_words
 
 if TYPE_CHECKING:
+    from tracker.desk.sample_checks import PropertyChecked
     from tracker.desk.samples import SampleEvent
 
 
@@ -62,13 +63,13 @@ def show(desk: Desk, options: argparse.Namespace) -> str:
     number = number_said(options.number)
     found, checked, kept = (
         samples.sample(desk, number),
-        check_sample(desk, number),
+        check_sample(desk, number, us_units=not options.json),
         attachments.attachments(desk, number),
     )
     if options.json:
         return json_text(record_object(found, checked.properties, kept), 3)
     lines = [_headline(found), *(f"  {each.on.isoformat()}  {_event(each)}" for each in found.events)]
-    lines += [f"  {sentence}" for each in checked.properties for sentence in each.sentences]
+    lines += [f"  {sentence}" for each in checked.properties for sentence in _told(each)]
     lines += [f"  {checked.why_not}"] if checked.why_not else []
     lines += [f"  {each.name}, {each.size:,} bytes" for each in kept]
     lines += [f"  {found.verdict[0].upper()}{found.verdict[1:]}."] if found.verdict else []
@@ -83,7 +84,7 @@ def reading(desk: Desk, options: argparse.Namespace) -> str:
         desk, number, options.property, options.values, options.unit, options.on, conditioned, options.method
     )
     key = readings.property_said(options.property).key
-    told = [each.sentences for each in check_sample(desk, number).properties if each.property.key == key]
+    told = [_told(each) for each in check_sample(desk, number, us_units=True).properties if each.property.key == key]
     return "\n".join([f"{edit.text}.", *told[0]])
 
 
@@ -120,3 +121,10 @@ def _event(event: SampleEvent) -> str:
     until = f" for {event.until.isoformat()}" if event.until else ""
     how = " ".join(part for part in (event.carrier, event.tracking) if part)
     return f"{event.kind}{until}" + (f" by {how}" if how else "") + (f": {event.note}" if event.note else "")
+
+
+def _told(checked: PropertyChecked) -> tuple[str, ...]:
+    """What to know of one property, who claims what last; points and lb/MSF first, the property's own unit behind."""
+    claimed = (f"Claimed by {checked.claim.source}.",) if checked.claim is not None else ()
+    also = (checked.also,) if checked.also else ()
+    return (*checked.sentences[:1], *also, *checked.sentences[1:], *claimed)

@@ -1,12 +1,12 @@
 """waits: sample turn-round and quoted lead times, by vendor and in all."""
 
 import argparse
-from collections.abc import Sequence
 
 from tracker.commands import values
 from tracker.commands.opened import desk_for_reading
 from tracker.commands.outcome import Status
 from tracker.commands.printing import print_json
+from tracker.desk.waiting import usual_words
 from tracker.desk.waits import WaitRow, lead_times, turn_round, wait_objects
 
 
@@ -25,18 +25,33 @@ def run(options: argparse.Namespace) -> Status:
         document = {"as_of": as_of.isoformat(), **wait_objects(arrivals), "lead_times": wait_objects(quoted)}
         print_json(document, 3)
         return Status.DONE
-    _print("Samples, days from request to arrival (median, 95 % interval)", arrivals)
-    _print("Lead times as quoted, days (median, shortest to longest)", quoted)
+    print("Samples: days from request to arrival, half come within the usual time")
+    for row in arrivals:
+        print(f"  {_vendor(row)}  {_arrivals(row)}")
+    print("Lead times as quoted: days, the middle one and from the shortest to the longest")
+    for row in quoted:
+        print(f"  {_vendor(row)}  {_quoted(row)}")
     return Status.DONE
 
 
-def _print(title: str, rows: Sequence[WaitRow]) -> None:
-    print(title)
-    for row in rows:
-        owed = f", {row.outstanding} outstanding" if row.outstanding else ""
-        between = f"{_days(row.low_days)} to {_days(row.high_days)}"
-        print(f"  {row.vendor or 'all vendors':32} n {row.n:>4}{owed:18}  {_days(row.median_days):>6}  ({between})")
+def _vendor(row: WaitRow) -> str:
+    return f"{row.vendor or 'all vendors':32}"
+
+
+def _arrivals(row: WaitRow) -> str:
+    asked = f"asked {row.n}" + (f", {row.outstanding} still out" if row.outstanding else "")
+    usual = "too few came to tell"
+    if row.median_days is not None:
+        usual = usual_words(row.median_days, row.low_days, row.high_days)
+    return f"{asked:26}  {usual}"
+
+
+def _quoted(row: WaitRow) -> str:
+    quoted = f"quoted {row.n}"
+    if row.median_days is None:
+        return quoted
+    return f"{quoted:26}  {row.median_days:.0f} ({_days(row.low_days)} to {_days(row.high_days)})"
 
 
 def _days(value: float | None) -> str:
-    return "–" if value is None else f"{value:g}"
+    return "?" if value is None else f"{value:.0f}"

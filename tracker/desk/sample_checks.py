@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from fractions import Fraction
 from typing import TYPE_CHECKING
 
 import numpy as np
@@ -12,7 +13,7 @@ from tracker.desk.claims import Claim, Claims, claims
 from tracker.desk.readings import readings
 from tracker.market.robust import CUT_OFF, spread, weighted_median
 from tracker.trade.claims import ClaimCheck, check_claim
-from tracker.trade.exact import plain_text
+from tracker.trade.exact import as_decimal, plain_text
 from tracker.trade.methods import Property, properties
 from tracker.trade.readings import Spread, spread_of
 
@@ -31,7 +32,8 @@ class PropertyChecked:
     """One property of one sample. outlying: positions among the readings that stand apart; they count all the same.
 
     spread: None without readings. check: None without a claim. unconditioned: readings said to be outside the standard
-    air; unsaid: readings of which nobody said. sentences: what to know, in words.
+    air; unsaid: readings of which nobody said. sentences: what to know, in words, figures in `unit`; also: the same
+    figures in the property's own unit, '' where that is `unit`.
     """
 
     property: Property
@@ -43,6 +45,8 @@ class PropertyChecked:
     claim: Claim | None
     check: ClaimCheck | None
     sentences: tuple[str, ...]
+    unit: str
+    also: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,12 +58,15 @@ class SampleChecked:
     why_not: str
 
 
-def check_sample(desk: Desk, number: int) -> SampleChecked:
-    """Holds the readings of a sample against the claims of its board. Trouble where there is no such sample."""
+def check_sample(desk: Desk, number: int, us_units: bool = False) -> SampleChecked:
+    """Holds the readings of a sample against the claims of its board. Trouble where there is no such sample.
+
+    us_units: sentences speak in points and lb/MSF; every figure beside them stays in the property's own unit.
+    """
     claimed = claims(desk, number)
     taken = readings(desk, number)
     found = [
-        _checked(each, tuple(reading for reading in taken if reading.property == key), claimed)
+        _checked(each, tuple(reading for reading in taken if reading.property == key), claimed, us_units)
         for key, each in properties().items()
         if key in claimed.by_property or any(reading.property == key for reading in taken)
     ]
@@ -82,36 +89,62 @@ def outlying(values: Sequence[float]) -> tuple[int, ...]:
     return tuple(int(position) for position in np.flatnonzero(apart))
 
 
-def _checked(property_: Property, taken: tuple[Measured, ...], claimed: Claims) -> PropertyChecked:
+def _checked(property_: Property, taken: tuple[Measured, ...], claimed: Claims, us_units: bool) -> PropertyChecked:
     values = [float(reading.value) for reading in taken]
+    unit = property_.us_unit if us_units else ""
     claim = claimed.by_property.get(property_.key)
-    check = None if claim is None else check_claim(property_, claim.value, values)
+    check = None if claim is None else check_claim(property_, claim.value, values, unit)
     apart = outlying(values)
     unconditioned = sum(reading.conditioned is False for reading in taken)
     unsaid = sum(reading.conditioned is None for reading in taken)
     made = spread_of(values) if values else None
     sentences = (
-        *((check.sentence,) if check is not None else _unclaimed(property_, made)),
-        *_pointed_at(property_, taken, apart),
+        *((check.sentence,) if check is not None else _unclaimed(property_, made, unit)),
+        *_pointed_at(property_, taken, apart, unit),
         *_air(len(taken), unconditioned, unsaid),
         *_few(property_, len(taken), check),
     )
-    return PropertyChecked(property_, taken, made, apart, unconditioned, unsaid, claim, check, sentences)
+    return PropertyChecked(
+        property_,
+        taken,
+        made,
+        apart,
+        unconditioned,
+        unsaid,
+        claim,
+        check,
+        sentences,
+        unit or property_.unit,
+        _in_its_own_unit(property_, made, claim) if unit else "",
+    )
 
 
-def _unclaimed(property_: Property, made: Spread | None) -> tuple[str, ...]:
+def _in_its_own_unit(property_: Property, made: Spread | None, claim: Claim | None) -> str:
+    parts = []
+    if made is not None:
+        between = "" if made.low is None or made.high is None else f" ({made.low:.4g} to {made.high:.4g})"
+        parts.append(f"mean {made.mean:.4g}{between}")
+    if claim is not None:
+        parts.append(f"claimed {float(claim.value):.4g}")
+    return f"In {property_.unit}: {', '.join(parts)}." if parts else ""
+
+
+def _unclaimed(property_: Property, made: Spread | None, unit: str) -> tuple[str, ...]:
     if made is None:
         return ()
-    mean = f"mean {made.mean:.4g} {property_.unit}"
+    mean = f"mean {made.mean / float(property_.factor(unit) or 1):.4g} {unit or property_.unit}"
     return (f"{property_.name}: {made.n} reading{'s' * (made.n > 1)}, {mean}; nothing is claimed to hold it against.",)
 
 
-def _pointed_at(property_: Property, taken: Sequence[Measured], apart: tuple[int, ...]) -> tuple[str, ...]:
+def _pointed_at(property_: Property, taken: Sequence[Measured], apart: tuple[int, ...], unit: str) -> tuple[str, ...]:
     if not apart:
         return ()
-    shown = ", ".join(f"{plain_text(taken[position].value)} (no. {position + 1})" for position in apart)
+    factor = property_.factor(unit) or Fraction(1)
+    shown = ", ".join(
+        f"{plain_text(as_decimal(Fraction(taken[position].value) / factor))} (no. {position + 1})" for position in apart
+    )
     word = "stands" if len(apart) == 1 else "stand"
-    return (f"{shown} {property_.unit} {word} apart from the rest: look again; counted all the same.",)
+    return (f"{shown} {unit or property_.unit} {word} apart from the rest: look again; counted all the same.",)
 
 
 def _air(count: int, unconditioned: int, unsaid: int) -> tuple[str, ...]:
@@ -127,4 +160,4 @@ def _which(unsaid: int, count: int) -> str:
 def _few(property_: Property, count: int, check: ClaimCheck | None) -> tuple[str, ...]:
     if not count or count >= property_.least or (check is not None and check.more is not None):
         return ()
-    return (f"{property_.methods[0]} asks for {property_.least} readings; these are {count}, so it is a weak check.",)
+    return (f"A weak check: {property_.methods[0]} asks for {property_.least} readings, these are {count}.",)

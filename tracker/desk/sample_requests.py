@@ -74,7 +74,7 @@ def log_all(desk: Desk, enquiry: Enquiry) -> LoggedAll:
     with writing(desk, text) as pen:
         logged = [kept.log(pen, vendor, _values(enquiry, grade, caliper, day)) for vendor, caliper in asked]
     numbers = tuple(number for number, _ in logged)
-    return LoggedAll(numbers, Edit(f"log {_named(numbers)}", tuple(change for _, change in logged)))
+    return LoggedAll(numbers, Edit(f"{_named(numbers)} logged", tuple(change for _, change in logged)))
 
 
 def log(

@@ -75,6 +75,11 @@ class Sample:
         return self.overdue_days is not None and self.overdue_days > 0
 
     @property
+    def chance_tells(self) -> bool:
+        """Whether the chance says anything: none or all of the few who waited as long is no chance."""
+        return self.chance_of_a_week is not None and 0 < self.chance_of_a_week < 1
+
+    @property
     def label(self) -> str:
         """The number as it stands on the label."""
         return number_text(self.number)
@@ -148,8 +153,8 @@ def chance_words(sample: Sample) -> str:
     """'35 % chance to come within a week, by the record of this vendor'; '' where the record does not tell."""
     if sample.chance_of_a_week is None:
         return ""
-    if sample.chance_of_a_week == 0:
-        return f"none by the record of {sample.chance_by} came in the week after so long a wait"
+    if not sample.chance_tells:
+        return "too few arrivals to say whether it comes within a week"
     return f"{sample.chance_of_a_week:.0%} chance to come within a week, by the record of {sample.chance_by}"
 
 

@@ -33,10 +33,24 @@ class UsualTime:
     vendor: str | None
 
     def __str__(self) -> str:
-        whose = "usual for this vendor" if self.vendor else "usual for all vendors, as too few of this one's came"
-        low = "?" if self.low is None else f"{self.low:g}"
-        high = "?" if self.high is None else f"{self.high:g}"
-        return f"{whose}: {self.days:g} days (95 %: {low} to {high}; {self.arrived} arrivals)"
+        whose = "this vendor's" if self.vendor else "all vendors', as too few of this one's came"
+        came = "1 arrival" if self.arrived == 1 else f"{self.arrived} arrivals"
+        return f"{usual_words(self.days, self.low, self.high)} ({came}, {whose})"
+
+
+def usual_words(days: float, low: float | None, high: float | None) -> str:
+    """'usually 29 days; at least 15, upper end not known yet': a median with its interval, in whole days."""
+    said = f"usually {_whole_days(days)}"
+    if low is None and high is None:
+        return f"{said}; too few to say how surely"
+    if high is None:
+        return f"{said}; at least {low:.0f}, upper end not known yet"
+    return f"{said}; at most {high:.0f}" if low is None else f"{said}; {low:.0f} to {high:.0f}"
+
+
+def _whole_days(days: float) -> str:
+    whole = round(days)
+    return "1 day" if whole == 1 else f"{whole} days"
 
 
 @dataclass(frozen=True)

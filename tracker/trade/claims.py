@@ -38,12 +38,15 @@ class ClaimCheck:
     sentence: str
 
 
-def check_claim(property_: Property, claim: Decimal, values: Sequence[float]) -> ClaimCheck:
-    """Hold readings against a claim, both in the property's own unit. ValueError for a claim not above 0."""
+def check_claim(property_: Property, claim: Decimal, values: Sequence[float], unit: str = "") -> ClaimCheck:
+    """Hold readings against a claim, both in the property's own unit; the sentence speaks in `unit`, '' for its own.
+
+    ValueError for a claim not above 0.
+    """
     if claim <= 0:
         raise ValueError(f"A claim of {property_.name.lower()} is above 0; found {claim}.")
     if len(values) < 2:
-        return _too_few(property_, claim, values)
+        return _too_few(property_, claim, values, unit)
     spread = spread_of(values)
     low, high = (float(edge) for edge in property_.tolerance.around(Fraction(claim)))
     verdict = _verdict(spread, low, high) if spread.n >= FEWEST else Verdict.OPEN
@@ -56,7 +59,7 @@ def check_claim(property_: Property, claim: Decimal, values: Sequence[float]) ->
         difference,
         more,
         spread.n < property_.least,
-        _sentence(property_, claim, spread, verdict, difference, more),
+        _sentence(property_, claim, spread, verdict, difference, more, unit),
     )
 
 
@@ -80,21 +83,46 @@ def _more_needed(spread: Spread, low: float, high: float) -> int | None:
     return None
 
 
-def _too_few(property_: Property, claim: Decimal, values: Sequence[float]) -> ClaimCheck:
+def claimed_words(property_: Property, claim: Decimal, unit: str = "") -> str:
+    """'20 pt ± 5 %': a claim kept in the property's own unit, told in `unit` with the tolerance it is held to."""
+    factor = float(property_.factor(unit) or 1)
+    percent, absolute = property_.tolerance.percent, property_.tolerance.absolute
+    tolerance = f"{percent} %" if percent is not None else f"{float(absolute or 0) / factor:.4g}"
+    return f"{float(claim) / factor:.4g} {unit or property_.unit} ± {tolerance}"
+
+
+def _too_few(property_: Property, claim: Decimal, values: Sequence[float], unit: str) -> ClaimCheck:
     more = FEWEST - len(values)
-    sentence = f"{property_.name}: {len(values) or 'no'} reading{'s' if not values else ''} so far; take {more} more."
+    so_far = "1 reading" if values else "no readings"
+    sentence = (
+        f"{property_.name}: claimed {claimed_words(property_, claim, unit)}; {so_far} so far. "
+        f"{_wanted(property_, len(values))}"
+    )
     spread = spread_of(values) if values else None
     return ClaimCheck(Verdict.OPEN, claim, spread, None, more, True, sentence)
 
 
+def _wanted(property_: Property, taken: int) -> str:
+    first, firm = FEWEST - taken, property_.least - taken
+    if firm <= first:
+        return f"Take {first} more."
+    return f"Take {first} more for a first answer, {firm} for a firm one."
+
+
 def _sentence(
-    property_: Property, claim: Decimal, spread: Spread, verdict: Verdict, difference: float, more: int | None
+    property_: Property,
+    claim: Decimal,
+    spread: Spread,
+    verdict: Verdict,
+    difference: float,
+    more: int | None,
+    unit: str,
 ) -> str:
-    unit = property_.unit
-    measured = f"{property_.name}: {spread.n} readings, mean {spread.mean:.4g} {unit}"
+    factor = float(property_.factor(unit) or 1)
+    measured = f"{property_.name}: {spread.n} readings, mean {spread.mean / factor:.4g} {unit or property_.unit}"
     if spread.low is not None and spread.high is not None:
-        measured += f" (95 % sure between {spread.low:.4g} and {spread.high:.4g})"
-    claimed = f"claimed {float(claim):.5g} {unit} {property_.tolerance}"
+        measured += f" (95 % sure between {spread.low / factor:.4g} and {spread.high / factor:.4g})"
+    claimed = f"claimed {claimed_words(property_, claim, unit)}"
     if verdict is Verdict.AGREES:
         return f"{measured} agrees with the {claimed}."
     if verdict is Verdict.OFF:
@@ -102,4 +130,4 @@ def _sentence(
         return f"{measured} is {abs(difference):.1f} % {side} the {claimed}."
     if more is None:
         return f"{measured} lies at the edge of the {claimed}; more readings are unlikely to settle it."
-    return f"{measured}, {claimed}: cannot be said yet, about {more} more would settle it."
+    return f"{measured}, {claimed}. Too few readings to tell; about {more} more would settle it."

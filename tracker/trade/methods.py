@@ -32,7 +32,7 @@ class Tolerance:
 @dataclass(frozen=True, slots=True)
 class Property:
     """One measured property. `units` holds the factor from each accepted unit to the kept one; `possible` is the range,
-    in the kept unit, that any board lies in, where that tells units apart."""
+    in the kept unit, that any board lies in, where that tells units apart; `us_unit`, '' where it is the kept one."""
 
     key: str
     name: str
@@ -44,6 +44,7 @@ class Property:
     tolerance: Tolerance
     note: str
     possible: tuple[Decimal, Decimal] | None = None
+    us_unit: str = ""
 
     def factor(self, unit: str) -> Fraction | None:
         """What a reading in this unit is multiplied by, None for a unit the property is not measured in."""
@@ -77,7 +78,17 @@ def _folded(words: str) -> str:
 
 def _property(key: str, entry: Entry) -> Property:
     entry.refuse_unknown(
-        "name", "unit", "units", "methods", "least", "least_source", "least_reference", "tolerance", "note", "possible"
+        "name",
+        "unit",
+        "units",
+        "methods",
+        "least",
+        "least_source",
+        "least_reference",
+        "tolerance",
+        "note",
+        "possible",
+        "us",
     )
     units = entry.table("units")
     methods = entry.values.get("methods")
@@ -94,7 +105,15 @@ def _property(key: str, entry: Entry) -> Property:
         tolerance=_tolerance(entry.table("tolerance")),
         note=entry.text("note", ""),
         possible=_possible(entry.table("possible")) if "possible" in entry else None,
+        us_unit=_us_unit(entry, units),
     )
+
+
+def _us_unit(entry: Entry, units: Entry) -> str:
+    said = entry.text("us", "")
+    if said and said not in units.values:
+        raise entry.complaint("us", "this should be one of the units above")
+    return said
 
 
 def _possible(entry: Entry) -> tuple[Decimal, Decimal]:

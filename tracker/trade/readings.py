@@ -10,7 +10,8 @@ from fractions import Fraction
 from tracker.trade.exact import as_decimal
 from tracker.trade.methods import Property
 
-_READING = re.compile(r"^([+\-−]?\d+(?:[.,]\d+)?|[.,]\d+)\s*(\S.*)?$")
+_READING = re.compile(r"^([+\-−]?(?:\d+(?:[.,]\d+)?|[.,]\d+))\s*(\S.*)?$")
+_BETWEEN = re.compile(r"[\n\r\t;]+|,\s+|(?<=[^\s+\-−])[ \u00a0\u202f]+(?=[+\-−]?[.,]?\d)")
 OTHER_UNIT = 5
 """A board's readings never lie five times apart; those in another unit do (µm and points are 25 apart)."""
 
@@ -35,7 +36,8 @@ class Spread:
 
 
 def pasted(text: str, property_: Property, unit: str = "") -> Pasted:
-    """Readings from text, one a line or separated by tabs or semicolons, in `unit` where a line names none itself."""
+    """Readings from text, apart by lines, tabs, semicolons, spaces or a comma and a space, in `unit` where one names
+    none itself. '19,1' is one reading: its comma is the decimal sign."""
     values: list[Decimal] = []
     problems: list[str] = []
     for number, words in enumerate(_pieces(text), start=1):
@@ -105,7 +107,7 @@ def student_t(degrees: int) -> float:
 
 
 def _pieces(text: str) -> list[str]:
-    return [piece.strip() for piece in re.split(r"[\n\r\t;]+", text) if piece.strip()]
+    return [piece.strip() for piece in _BETWEEN.split(text) if piece.strip()]
 
 
 def _in_another_unit(values: list[Decimal], property_: Property) -> list[str]:

@@ -2,7 +2,7 @@
 
 import math
 
-SOURCE = "ISO 186 and TAPPI T 400, from memory"
+SOURCE = "ISO 186 and TAPPI T 400, not checked against their text"
 CAUTION = (
     "A few sheets that a vendor chose stand for themselves and not for a lot (TAPPI T 400): agree lot, method and "
     "tolerance with the vendor before a purchase."

@@ -37,7 +37,7 @@ def test_a_request_takes_ten_keys_and_no_pointer(window: MainWindow, qtbot) -> N
     assert (logged.vendor, logged.grade, float(logged.caliper_um)) == ("Tolmere Board", "SBS", 457.2)
     assert focused() is window.samples.form.vendor
     assert window.samples.form.vendor.text() == ""
-    assert f"og sample {number}" in window.message.text
+    assert f"ample {number} logged" in window.message.text
 
 
 def test_undo_and_redo_of_a_request(window: MainWindow, qtbot) -> None:

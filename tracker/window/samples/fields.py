@@ -46,11 +46,14 @@ class Wrong:
             self._mark(marked, "true")
             marked.setFocus()
             marked.selectAll()
+            # Mended or undone, the sentence is no longer true of what stands there.
+            marked.textChanged.connect(self.clear)
         self._marked = marked
 
     def clear(self) -> None:
         self.label.hide()
         if self._marked is not None:
+            self._marked.textChanged.disconnect(self.clear)
             self._mark(self._marked, "false")
             self._marked = None
 

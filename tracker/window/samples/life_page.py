@@ -40,9 +40,10 @@ class Happening:
 
 
 class LifePage(QWidget):
-    """`wanted` carries a Happening."""
+    """`wanted` carries a Happening; `readings_wanted`: the sample is here, and is to be measured."""
 
     wanted = Signal(object)
+    readings_wanted = Signal()
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -65,7 +66,9 @@ class LifePage(QWidget):
         self.kinds.idClicked.connect(lambda _: self._follow_kind())
         self._until_part = holder(labelled(self.until))
         self._sent_part = holder(row(labelled(self.carrier), labelled(self.tracking), gap=10))
-        form = holder(
+        self._measure = button("Type its readings  M", "main")
+        self._measure.clicked.connect(self.readings_wanted)
+        self._form = holder(
             column(
                 hairline(), words("Record that it was", "quiet"), column(row(first, None), row(second, None), gap=2),
                 row(holder(labelled(self.on)), self._until_part, gap=10), self._sent_part, labelled(self.note),
@@ -73,7 +76,7 @@ class LifePage(QWidget):
                 gap=8,
             )
         )  # fmt: skip
-        self.setLayout(column(_scrolled(self._ladder), form, gap=6, grow=0))
+        self.setLayout(column(_scrolled(self._ladder), holder(row(self._measure, None)), self._form, gap=6, grow=0))
 
     def show_sample(self, sample: Sample) -> None:
         """Shows one request; what was typed about another is gone."""
@@ -82,6 +85,9 @@ class LifePage(QWidget):
         self._wrong.clear()
         for each in (self.on, self.until, self.carrier, self.tracking, self.note):
             each.clear()
+        here = str(sample.state) in ("arrived", "tested")
+        self._measure.setVisible(here)
+        self._form.setVisible(not here)
         self.choose({"requested": 0, "promised": 1, "sent": 2}.get(str(sample.state), 2))
         door, number = self._session.door, sample.number
         self._ticket = self._session.work.ask(lambda: door.events(number), self._show_events)
@@ -93,6 +99,7 @@ class LifePage(QWidget):
 
     def start(self, kind: int) -> None:
         """Goes to the fields for recording one kind."""
+        self._form.show()
         self.choose(kind)
         first = self.until if KINDS[kind] == "promised" else self.on
         first.setFocus()

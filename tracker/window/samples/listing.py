@@ -6,13 +6,13 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QFrame, QLineEdit, QScrollArea, QStackedWidget, QWidget
+from PySide6.QtGui import QKeyEvent, QResizeEvent
+from PySide6.QtWidgets import QBoxLayout, QFrame, QLineEdit, QScrollArea, QStackedWidget, QWidget
 
 from tracker.desk.sample_numbers import number_said
 from tracker.desk.trouble import Trouble
 from tracker.window.look.figures import counted
-from tracker.window.pieces import button, column, one_of, panel, row, words
+from tracker.window.pieces import button, column, holder, one_of, panel, row, words
 from tracker.window.samples.life_lines import LifeLines
 from tracker.window.samples.life_page import KEYS
 from tracker.window.samples.sample_columns import SAMPLE_COLUMNS, Samples, is_outstanding
@@ -27,6 +27,7 @@ if TYPE_CHECKING:
 
 OUTSTANDING, OVERDUE, ALL = range(3)
 TABLE, LINES, TURN_ROUND = range(3)
+_WIDE_ENOUGH_FOR_PURPOSE, _WIDE_ENOUGH_FOR_CHANCE = 730, 880
 _EMPTY = (
     "Nothing is outstanding: no vendor owes you a sample.",
     "Nothing is overdue.",
@@ -57,6 +58,14 @@ class _SampleTable(RowsView):
             self.key_pressed.emit(letter)
             return
         super().keyPressEvent(event)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """The chosen row stays in view when the message bar takes some of the height."""
+        at = self.visualRect(self.currentIndex())
+        in_view = at.isValid() and 0 <= at.top() < event.oldSize().height()
+        super().resizeEvent(event)
+        if in_view:
+            self.scrollTo(self.currentIndex())
 
 
 class SampleListing(QWidget):
@@ -102,9 +111,12 @@ class SampleListing(QWidget):
             panel(column(_scrolled(self.turn_round), margins=1)),
         ):  # fmt: skip
             self._stack.addWidget(page)
-        self.setLayout(
-            column(row(which, 18, form, None, self.number, self.labels, self.chase, gap=4), self._stack, gap=8, grow=1)
-        )
+        self._left = holder(row(which, 18, form, gap=4))
+        self._right = holder(row(None, self.number, self.labels, self.chase, gap=4))
+        self._head = row(self._left, self._right, gap=4)
+        self.setLayout(column(self._head, self._stack, gap=8, grow=1))
+        # Without it the head in one line would set how narrow the window can be, and be cut there.
+        self.setMinimumWidth(400)
         self._connect()
 
     def show_samples(self, samples: tuple[Sample, ...]) -> None:
@@ -115,6 +127,7 @@ class SampleListing(QWidget):
             (("Outstanding", int(outstanding.sum())), ("Overdue", int(overdue.sum())), ("All", len(samples)))
         ):
             self.which.button(place).setText(f"{title}  {count:,}")
+        self._fit_head()
         self.chase.setEnabled(bool(overdue.any()))
         self.labels.setEnabled(bool(samples))
         which = self.which.checkedId()
@@ -131,6 +144,7 @@ class SampleListing(QWidget):
     def show_due(self, vendors: int) -> None:
         """Says on the button how many vendors are due for a chase today."""
         self.chase.setText(f"Chase {counted(vendors, 'vendor')}…" if vendors else "Draft chases…")
+        self._fit_head()
 
     def choose(self, sample: Sample) -> bool:
         """Marks one of the samples; False where the choice above leaves it out."""
@@ -158,6 +172,23 @@ class SampleListing(QWidget):
         """Goes to the field for a number, with what was typed of it already."""
         self.number.setText(begun)
         self.number.setFocus()
+
+    def _fit_head(self) -> None:
+        """The head takes two lines where one would cut its words."""
+        one_line = self._left.sizeHint().width() + self._right.sizeHint().width() + 8 <= self.width()
+        direction = QBoxLayout.Direction.LeftToRight if one_line else QBoxLayout.Direction.TopToBottom
+        self._head.setDirection(direction)
+
+    def _fit_columns(self) -> None:
+        """What stands beside the table anyway gives way first, so that state and day stay in view."""
+        wide = self.width()
+        self.table.show_column("chance", wide >= _WIDE_ENOUGH_FOR_CHANCE)
+        self.table.show_column("for", wide >= _WIDE_ENOUGH_FOR_PURPOSE)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit_head()
+        self._fit_columns()
 
     def _connect(self) -> None:
         self.table.picked.connect(lambda place: self.picked.emit(self._session.samples[place]))

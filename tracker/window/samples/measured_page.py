@@ -3,14 +3,15 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QComboBox, QFrame, QMenu, QPlainTextEdit, QScrollArea, QToolButton, QVBoxLayout, QWidget
 
-from tracker.trade.claims import Verdict
-from tracker.trade.exact import plain_text
+from tracker.trade.claims import FEWEST, Verdict
+from tracker.trade.exact import as_decimal, plain_text
 from tracker.trade.methods import Property, properties
 from tracker.trade.sampling import CAUTION, SOURCE, units_to_take
 from tracker.window.look.figures import Units
@@ -24,10 +25,9 @@ if TYPE_CHECKING:
     from tracker.desk.sample_checks import PropertyChecked, SampleChecked
     from tracker.desk.samples import Sample
 
-_US_UNITS = {"caliper": "pt", "grammage": "lb/MSF", "bending_moment_md": "gf·cm", "bending_moment_cd": "gf·cm"}
 _AIR = (("conditioned?", None), ("conditioned (23 °C, 50 %)", True), ("not conditioned", False))
 _A_LOT = 100
-_VERDICTS = {Verdict.AGREES: "agrees", Verdict.OFF: "is off", Verdict.OPEN: "cannot be said yet"}
+_VERDICTS = {Verdict.AGREES: "agrees", Verdict.OFF: "is off", Verdict.OPEN: "too few readings to tell"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,17 +89,18 @@ class MeasuredPage(QWidget):
         self.air.setAccessibleName("Conditioned")
         for title, _ in _AIR:
             self.air.addItem(title)
+        self._wrong = Wrong()
         self.figures = _PasteBox()
         self.figures.setAccessibleName("Readings")
-        self.figures.setPlaceholderText("18.1\n18.0\n17.9\nor paste a column")
+        self.figures.setPlaceholderText("18.1 18.0 17.9\nor paste a column")
         self.figures.setFixedHeight(84)
         self.figures.setTabChangesFocus(True)
         self.figures.done.connect(self.record)
+        self.figures.textChanged.connect(self._wrong.clear)
         self.claim = field("The data sheet claims", "a figure; Enter keeps it", self._claim)
-        self._wrong = Wrong()
         self._how = words("", "small", wrap=True)
-        record = button("Record the readings", "main")
-        record.setToolTip("Ctrl+Enter, or Enter on an empty line")
+        record = button("Record the readings  Ctrl+Enter", "main")
+        record.setToolTip("Ctrl+Enter, or Enter on an empty line, records them")
         record.clicked.connect(self.record)
         self.year = YearLine(session)
         self._found = QVBoxLayout()
@@ -120,8 +121,8 @@ class MeasuredPage(QWidget):
             self._wrong.clear()
         self._sample = sample
         self._session.work.drop(self._ticket)
-        door, number = self._session.door, sample.number
-        self._ticket = self._session.work.ask(lambda: door.check_sample(number), self._show_checked)
+        door, number, us = self._session.door, sample.number, self._session.units is Units.US
+        self._ticket = self._session.work.ask(lambda: door.check_sample(number, us), self._show_checked)
 
     def start(self) -> None:
         """Puts the cursor where readings go."""
@@ -133,7 +134,7 @@ class MeasuredPage(QWidget):
             return
         self._wrong.clear()
         if not self.figures.toPlainText().strip():
-            self._wrong.say("Type the readings, one a line, or paste a column of them.")
+            self._wrong.say("Type the readings, with spaces between, or paste a column of them.")
             self.figures.setFocus()
             return
         self.readings_wanted.emit(
@@ -174,13 +175,11 @@ class MeasuredPage(QWidget):
         found = self._property()
         self.unit.clear()
         self.unit.addItems(list(dict.fromkeys((found.unit, *found.units))))
-        wanted = _US_UNITS.get(found.key) if self._session.units is Units.US else None
-        if wanted is not None:
-            self.unit.setCurrentText(wanted)
-        least = f"{' or '.join(found.methods)}: at least {found.least} readings."
-        lot = f"To judge a lot of {_A_LOT} units, sample {units_to_take(_A_LOT)} ({SOURCE})."
-        self._how.setText(f"{least} {lot}")
-        self._how.setToolTip(f"{found.note} {CAUTION}".strip())
+        if found.us_unit and self._session.units is Units.US:
+            self.unit.setCurrentText(found.us_unit)
+        self._how.setText(_readings_wanted(found))
+        lot = f"For a lot of {_A_LOT} pallets or reels, take samples from {units_to_take(_A_LOT)} of them ({SOURCE})."
+        self._how.setToolTip(f"{found.note} {lot} {CAUTION}".strip())
         self.which.setToolTip(found.note)
 
     def _claim(self) -> None:
@@ -203,14 +202,14 @@ class MeasuredPage(QWidget):
     def _add(self, checked: PropertyChecked) -> None:
         title = checked.property.name
         if checked.check is not None:
-            title = f"{title} {_VERDICTS[checked.check.verdict]}"
+            title = _headline(checked, checked.check.verdict)
         self._found.addWidget(words(title, "strong"))
         if checked.readings:
             self._found.addWidget(ReadingStrip(self._session.theme, checked))
         for place, sentence in enumerate(checked.sentences):
             self._found.addWidget(words(sentence, "" if place == 0 else "small", wrap=True, selectable=True))
-            if place == 0 and (said := in_us_units(checked) if self._session.units is Units.US else ""):
-                self._found.addWidget(words(said, "small", wrap=True))
+            if place == 0 and checked.also:
+                self._found.addWidget(words(checked.also, "small", wrap=True))
         if checked.readings:
             self._found.addLayout(row(self._take_off(checked), None))
         if checked.claim is not None:
@@ -224,20 +223,23 @@ class MeasuredPage(QWidget):
         offered.setProperty("kind", "word")
         offered.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
         menu = QMenu(offered)
+        factor = checked.property.factor(checked.unit) or Fraction(1)
         for place, reading in enumerate(checked.readings, start=1):
-            action = menu.addAction(f"no. {place}: {plain_text(reading.value)} {checked.property.unit}")
+            shown = plain_text(as_decimal(Fraction(reading.value) / factor))
+            action = menu.addAction(f"no. {place}: {shown} {checked.unit}")
             action.triggered.connect(lambda _=False, gone=reading: self.reading_off.emit(gone.sample, gone.id))
         offered.setMenu(menu)
         return offered
 
 
-def in_us_units(checked: PropertyChecked) -> str:
-    """The mean and the claim in the units a US buyer thinks in; '' where the property has none or nothing was taken."""
-    unit, spread = _US_UNITS.get(checked.property.key), checked.spread
-    factor = checked.property.factor(unit) if unit is not None else None
-    if factor is None or spread is None:
-        return ""
-    said = f"In {unit}: mean {spread.mean / float(factor):.4g}"
-    if spread.low is not None and spread.high is not None:
-        said += f" ({spread.low / float(factor):.4g} to {spread.high / float(factor):.4g})"
-    return said + (f", claimed {float(checked.claim.value) / float(factor):.4g}." if checked.claim else ".")
+def _headline(checked: PropertyChecked, verdict: Verdict) -> str:
+    joint = ": " if verdict is Verdict.OPEN else " "
+    return f"{checked.property.name}{joint}{_VERDICTS[verdict]}"
+
+
+def _readings_wanted(property_: Property) -> str:
+    """How many readings to take, in one sentence."""
+    methods = " or ".join(property_.methods)
+    if property_.least <= FEWEST:
+        return f"Take at least {FEWEST} readings ({methods})."
+    return f"{FEWEST} readings give a first answer; for a firm one take {property_.least} ({methods})."

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QPointF, QRectF, QSize
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QWidget
 
@@ -14,7 +14,7 @@ from tracker.window.look.theme import Theme
 if TYPE_CHECKING:
     from tracker.desk.sample_checks import PropertyChecked
 
-_HEIGHT, _MARGIN = 46, 12
+_HEIGHT, _AXIS, _MARGIN = 46, 34, 26
 _ROWS = 3
 
 
@@ -25,10 +25,10 @@ class ReadingStrip(QWidget):
         super().__init__(parent)
         self._theme = theme
         self._checked = checked
-        self.setFixedHeight(_HEIGHT)
+        self.setFixedHeight(_HEIGHT + _AXIS)
         self.setAccessibleName(f"{checked.property.name}: readings against the claim")
         self.setToolTip(
-            "Band: what is claimed, with its tolerance. Points: readings, hollow where not known to be conditioned, "
+            "Band: what is claimed, with its tolerance. Rings: readings, hollow where not known to be conditioned, "
             "crossed where they stand apart. Bar: where the mean lies, 95 % sure."
         )
 
@@ -91,10 +91,53 @@ class ReadingStrip(QWidget):
         painter.setBrush(colour)
         painter.drawEllipse(QPointF(self._x(spread.mean), y), 4.2, 4.2)
 
+    def _draw_axis(self, painter: QPainter) -> None:
+        """Figures with their unit below; the claim and the edges of its tolerance where one is made."""
+        palette, claim = self._theme.palette, self._checked.claim
+        painter.setPen(QPen(QColor(palette.line), 1))
+        painter.drawLine(QPointF(_MARGIN, _HEIGHT), QPointF(self.width() - _MARGIN, _HEIGHT))
+        font = painter.font()
+        font.setPointSizeF(font.pointSizeF() * 0.85)
+        painter.setFont(font)
+        painter.setPen(QColor(palette.quiet))
+        for value, said in self.marks():
+            at = self._x(value)
+            painter.drawLine(QPointF(at, _HEIGHT), QPointF(at, _HEIGHT + 4))
+            self._write(painter, at, _HEIGHT + 4, said)
+        tolerance = self._checked.property.tolerance
+        below = f"claimed {tolerance}" if claim is not None and tolerance.percent is not None else "claimed"
+        if claim is not None:
+            self._write(painter, self._x(float(claim.value)), _HEIGHT + 18, below)
+
+    def marks(self) -> list[tuple[float, str]]:
+        """What the axis is marked at, in the property's own unit, and the figure written there in the unit shown."""
+        tolerated, claim = self._tolerated(), self._checked.claim
+        if tolerated is None or claim is None:
+            low, high = self.bounds()
+            middle = (low + high) / 2
+            return [(low, self._figure(low)), (middle, self._with_unit(middle)), (high, self._figure(high))]
+        middle = float(claim.value)
+        return [
+            (tolerated[0], self._figure(tolerated[0])),
+            (middle, self._with_unit(middle)),
+            (tolerated[1], self._figure(tolerated[1])),
+        ]
+
+    def _figure(self, value: float) -> str:
+        return f"{value / float(self._checked.property.factor(self._checked.unit) or 1):.4g}"
+
+    def _with_unit(self, value: float) -> str:
+        return f"{self._figure(value)} {self._checked.unit}"
+
+    def _write(self, painter: QPainter, at: float, top: float, said: str) -> None:
+        wide = painter.fontMetrics().horizontalAdvance(said) + 4
+        left = min(max(at - wide / 2, 0.0), self.width() - wide)
+        painter.drawText(QRectF(left, top, wide, 15), Qt.AlignmentFlag.AlignCenter, said)
+
     # Qt's own names from here on
 
     def sizeHint(self) -> QSize:
-        return QSize(260, _HEIGHT)
+        return QSize(260, _HEIGHT + _AXIS)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         if not self._checked.readings:
@@ -104,3 +147,4 @@ class ReadingStrip(QWidget):
         self._draw_claim(painter)
         self._draw_readings(painter)
         self._draw_mean(painter)
+        self._draw_axis(painter)

@@ -44,6 +44,7 @@ class RecordPanel(QFrame):
         for page in (self.life, self.measured, self.kept):
             self._stack.addWidget(page)
         self.pages.idClicked.connect(self.turn_to)
+        self.life.readings_wanted.connect(self.start_measuring)
         self._switch = holder(row(switch, None))
         self._empty = QWidget()
         self._stack.addWidget(self._empty)

@@ -46,14 +46,20 @@ def chance_said(sample: Sample) -> str:
     if not is_outstanding(sample) or sample.chance_of_a_week is None:
         return ""
     whose = "this vendor's" if sample.chance_by == "this vendor" else "all vendors'"
-    if sample.chance_of_a_week == 0:
-        return f"by {whose} record none came in the week after so long a wait"
+    if not sample.chance_tells:
+        return "too few arrivals to say when it comes"
     return f"{figures.percent(sample.chance_of_a_week)} likely within a week ({whose} record)"
 
 
 def _chance(sample: Sample) -> float:
-    known = is_outstanding(sample) and sample.chance_of_a_week is not None
+    known = is_outstanding(sample) and sample.chance_tells
     return float(sample.chance_of_a_week or 0.0) if known else float("nan")
+
+
+def _chance_text(sample: Sample) -> str:
+    if is_outstanding(sample) and not sample.chance_tells:
+        return "too few to say"
+    return figures.percent(_chance(sample))
 
 
 def _days(samples: Samples, field: str) -> NDArray[np.float64]:
@@ -94,18 +100,18 @@ SAMPLE_COLUMNS: tuple[Column, ...] = (
         fixed("Owed"),
         text=lambda d, row: overdue_words(d.samples[row]),
         keys=_overdue_keys,
-        width=138,
+        width=124,
         strong=True,
     ),
     Column(
         "chance",
-        fixed("In a week"),
-        text=lambda d, row: figures.percent(_chance(d.samples[row])),
+        fixed("Comes within a week"),
+        text=lambda d, row: _chance_text(d.samples[row]),
         keys=lambda d: -np.array([_chance(sample) for sample in d.samples]),
         stand=Stand.RIGHT,
-        width=72,
+        width=144,
     ),
-    Column("vendor", fixed("Vendor"), _text("vendor"), lambda d: _words(d, "vendor"), width=120, share=3),
+    Column("vendor", fixed("Vendor"), _text("vendor"), lambda d: _words(d, "vendor"), width=118, share=3),
     Column(
         "grade",
         fixed("Grade"),

@@ -72,10 +72,10 @@ class SampleDoor:
 
         return record(self.desk, number, kind, on, until, note, carrier, tracking)
 
-    def check_sample(self, number: int) -> SampleChecked:
+    def check_sample(self, number: int, us_units: bool = False) -> SampleChecked:
         from tracker.desk.sample_checks import check_sample
 
-        return check_sample(self.desk, number)
+        return check_sample(self.desk, number, us_units)
 
     def add_readings(self, number: int, property_key: str, text: str, unit: str, conditioned: bool | None) -> Edit:
         from tracker.desk.readings import add

@@ -9,6 +9,7 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QWidget
 
+from tracker.desk.waiting import usual_words
 from tracker.window.look.figures import counted
 from tracker.window.look.theme import Theme
 
@@ -16,11 +17,12 @@ if TYPE_CHECKING:
     from tracker.desk.samples import Sample
     from tracker.desk.waits import WaitRow
 
-_ROW, _HEAD, _NAMES, _WORDS = 34, 44, 196, 276
+_ROW, _HEAD, _NAMES, _WORDS = 38, 44, 196, 276
 _METHOD = (
-    "Half of the samples came within the time of the dot; the bar is its 95 % interval (Kaplan-Meier, those still "
-    "waiting counted as waiting), dashed where its end is not known yet. Small rings: arrivals; arrows: still waiting."
+    "Half of the samples came within the time of the dot; the bar says how surely, dashed where its end is not known "
+    "yet. Those still waiting count as waiting. Small rings: arrivals; arrows: still waiting."
 )
+_HOW_ESTIMATED = "The usual time is the Kaplan–Meier median, the bar its 95 % interval."
 
 
 class TurnRound(QWidget):
@@ -32,6 +34,7 @@ class TurnRound(QWidget):
         self._rows: tuple[WaitRow, ...] = ()
         self._samples: tuple[Sample, ...] = ()
         self.setAccessibleName("How long vendors take to send samples")
+        self.setToolTip(_HOW_ESTIMATED)
         theme.changed.connect(self.update)
 
     def show_waits(self, rows: Sequence[WaitRow], samples: Sequence[Sample]) -> None:
@@ -50,13 +53,11 @@ class TurnRound(QWidget):
         return _NAMES + days / self.longest() * max(40, self.width() - _NAMES - _WORDS)
 
     def words_of(self, row: WaitRow) -> str:
-        """'11 days (9 to 14), 5 asked, 2 owed'."""
+        """'usually 11 days; 9 to 14, 5 asked, 2 owed'."""
         if row.median_days is None:
             usual = "too few came to tell"
         else:
-            high = "?" if row.high_days is None else f"{row.high_days:g}"
-            low = "?" if row.low_days is None else f"{row.low_days:g}"
-            usual = f"{row.median_days:g} days ({low} to {high})"
+            usual = usual_words(row.median_days, row.low_days, row.high_days)
         owed = f", {row.outstanding} owed" if row.outstanding else ""
         return f"{usual}, {row.n} asked{owed}"
 
@@ -91,8 +92,9 @@ class TurnRound(QWidget):
             painter.setBrush(QColor(palette.accent))
             painter.drawEllipse(QPointF(self.x_of(row.median_days), y), 5.5, 5.5)
         painter.setPen(QColor(palette.quiet))
-        rest = QRectF(self.width() - _WORDS + 14, y - 10, _WORDS - 18, 20)
-        painter.drawText(rest, Qt.AlignmentFlag.AlignVCenter, self.words_of(row))
+        rest = QRectF(self.width() - _WORDS + 14, y - _ROW / 2, _WORDS - 18, _ROW)
+        flags = Qt.AlignmentFlag.AlignVCenter.value | Qt.TextFlag.TextWordWrap.value
+        painter.drawText(rest, flags, self.words_of(row))
 
     def _draw_waits(self, painter: QPainter, vendor: str | None, y: float) -> None:
         if vendor is None:

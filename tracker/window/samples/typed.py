@@ -15,10 +15,13 @@ from tracker.window.look.figures import Units
 _MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
 _DAY_MONTH = re.compile(r"^(\d{1,2})\.?\s*([a-z]{3})[a-z]*\.?(?:\s+(\d{4}))?$")
 _AHEAD = re.compile(r"^\+?(\d{1,3})\s*(d|days?|w|wk|weeks?)$")
-_CALIPER = re.compile(r"^(\d+(?:[.,]\d+)?)\s*(pt|points?|µm|um|mm|mil)?$")
+_CALIPER = re.compile(r"^(\d+(?:[.,]\d+)?|[.,]\d+)\s*(pt|points?|µm|um|mm|mil|in|inch|inches|\"|″)?$")
 _UNITS = {"pt": CaliperUnit.POINT, "mil": CaliperUnit.POINT, "µm": CaliperUnit.MICROMETRE, "um": CaliperUnit.MICROMETRE,
-          "mm": CaliperUnit.MILLIMETRE}  # fmt: skip
+          "mm": CaliperUnit.MILLIMETRE, "in": CaliperUnit.INCH, "inch": CaliperUnit.INCH, "inche": CaliperUnit.INCH,
+          '"': CaliperUnit.INCH, "″": CaliperUnit.INCH}  # fmt: skip
 _LEAST_UM, _MOST_UM = 100, 3000
+_BARE_INCHES_BELOW = Decimal("0.12")
+"""A bare .018 is inches: below this no board could be in points, micrometres or millimetres that anyone sells."""
 _TWO_OR_ONE = re.compile(r"^(\d{1,2}),(\d{1,2})\s*(?:pt|points?|mil)?$")
 _LEAST_POINTS, _LEAST_SECOND = 4, 8  # 16,5 is sixteen and a half; 16,18 may be two
 
@@ -53,15 +56,17 @@ def _of_month(day: int, month: int, year: str | None, today: date) -> date:
 
 
 def caliper_typed(text: str, units: Units) -> Decimal | None:
-    """µm from '18', '18 pt', '457 µm', '0.46 mm'; a bare number is in the user's units."""
+    """µm from '18', '18 pt', '457 µm', '0.46 mm', '.018 in'; a bare number is in the user's units, or inches."""
     # Folding case turns the micro sign into a Greek mu, which looks the same.
     words = text.strip().casefold().replace("\u03bc", "µ")
     if not words:
         return None
     found = _CALIPER.match(words)
     if found is None:
-        raise Unclear(f"“{text.strip()}” is not a caliper: write 18 pt or 457 µm.")
+        raise Unclear(f"“{text.strip()}” is not a caliper: write 18 pt, 0.018 in or 457 µm.")
     unit = _UNITS.get((found[2] or "").rstrip("s").replace("point", "pt"))
+    if unit is None and Decimal(found[1].replace(",", ".")) < _BARE_INCHES_BELOW:
+        unit = CaliperUnit.INCH
     if unit is None:
         unit = CaliperUnit.POINT if units is Units.US else CaliperUnit.MICROMETRE
     try:
@@ -75,7 +80,7 @@ def caliper_typed(text: str, units: Units) -> Decimal | None:
 
 def calipers_typed(text: str, units: Units) -> tuple[Decimal, ...]:
     """Several calipers: '16 18 20', '16; 18 pt', '16, 18'. '16,18' is refused: a comma between two is read two ways."""
-    pieces = [piece for piece in re.split(r"\s*;\s*|,\s+|\s+(?=\d)", text.strip()) if piece]
+    pieces = [piece for piece in re.split(r"\s*;\s*|,\s+|\s+(?=[.,]?\d)", text.strip()) if piece]
     for piece in pieces:
         both = _TWO_OR_ONE.match(piece)
         if both is not None and int(both[1]) >= _LEAST_POINTS and int(both[2]) >= _LEAST_SECOND:

@@ -1,0 +1,125 @@
+"""Readings against what was claimed."""
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication, QPushButton, QToolButton
+
+from tests.window.samples.from_request_to_verdict.keyboard import CONTROL, Keys, arrived, asked
+from tracker.window.main_window import MainWindow
+from tracker.window.samples.reading_strip import ReadingStrip
+
+pytestmark = pytest.mark.gui
+
+
+def test_readings_with_spaces_are_told_in_points_first(window: MainWindow, keys: Keys) -> None:
+    arrived(window, keys)
+    keys.press(Qt.Key.Key_M)
+    page = window.samples.record.measured
+    keys.settle()
+    before = [label.text() for label in page.findChildren(type(page._how)) if label.text()]
+    assert any("claimed 18 pt ± 5 %; no readings so far" in text for text in before)
+    keys.type("18.1 17.9 .018in 18,0 18.2")
+    keys.press(Qt.Key.Key_Return, CONTROL)
+    keys.settle()
+    shown = [label.text() for label in page.findChildren(type(page._how)) if label.text()]
+    assert any(text.startswith("Caliper: 5 readings, mean 18.04 pt") for text in shown)
+    assert any(text.startswith("In µm: mean 458.2") for text in shown)
+    (strip,) = page.findChildren(ReadingStrip)
+    assert [said for _, said in strip.marks()] == ["17.1", "18 pt", "18.9"]
+    assert "Ctrl+Enter" in " ".join(each.text() for each in page.findChildren(QPushButton))
+
+
+def test_one_bad_reading_is_named_and_its_sentence_goes_when_it_is_mended(window: MainWindow, keys: Keys) -> None:
+    arrived(window, keys)
+    keys.press(Qt.Key.Key_M)
+    page = window.samples.record.measured
+    keys.type("18.1 thick")
+    keys.press(Qt.Key.Key_Return, CONTROL)
+    keys.settle()
+    assert "thick" in page._wrong.label.text()
+    assert page.figures.toPlainText() == "18.1 thick"
+    assert not page._wrong.label.isHidden()
+    keys.press(Qt.Key.Key_Backspace)
+    assert page._wrong.label.isHidden()
+
+
+def test_what_has_arrived_offers_its_readings(window: MainWindow, keys: Keys) -> None:
+    arrived(window, keys)
+    life = window.samples.record.life
+    assert life._measure.isVisibleTo(life)
+    assert not life._form.isVisibleTo(life)
+    life._measure.click()
+    assert QApplication.focusWidget() is window.samples.record.measured.figures
+
+
+def test_a_pasted_column_and_what_it_says_of_the_claim(window: MainWindow, keys: Keys) -> None:
+    arrived(window, keys)
+    keys.press(Qt.Key.Key_M)
+    page = window.samples.record.measured
+    assert QApplication.focusWidget() is page.figures
+    assert page.unit.currentText() == "pt"
+    page.figures.setPlainText("18.1\n17.9\n18.0\n0.018\n18.2")
+    keys.press(Qt.Key.Key_Return, CONTROL)
+    keys.settle()
+    assert "another unit" in page._wrong.label.text()
+    assert "0.018" in page.figures.toPlainText()
+    page.figures.setPlainText("18.1\n17.9\n18.0\n18.0\n18.2")
+    keys.press(Qt.Key.Key_Return, CONTROL)
+    keys.settle()
+    assert page.figures.toPlainText() == ""
+    shown = [label.text() for label in page.findChildren(type(page._how)) if label.text()]
+    assert "Caliper agrees" in shown
+    assert any("mean 18.04 pt" in text and "claimed 18 pt ± 5 %" in text for text in shown)
+    (sample,) = asked(window)
+    assert str(sample.state) == "tested"
+
+
+def test_a_data_sheet_s_claim_is_typed_beside_the_readings(window: MainWindow, keys: Keys) -> None:
+    arrived(window, keys)
+    page = window.samples.record.measured
+    keys.press(Qt.Key.Key_M)
+    page.which.setCurrentIndex(page.which.findData("gloss75"))
+    page.claim.setText("50")
+    page.claim.returnPressed.emit()
+    keys.settle()
+    assert page.claim.text() == ""
+    shown = [label.text() for label in page.findChildren(type(page._how)) if label.text()]
+    assert "Gloss at 75°: too few readings to tell" in shown
+
+
+def test_what_the_weight_comes_to_in_a_year(window: MainWindow, keys: Keys) -> None:
+    arrived(window, keys)
+    page = window.samples.record.measured
+    keys.press(Qt.Key.Key_M)
+    page.which.setCurrentIndex(page.which.findData("grammage"))
+    page.figures.setPlainText("76\n76\n75.9\n76.1\n76")
+    keys.press(Qt.Key.Key_Return, CONTROL)
+    keys.settle()
+    assert page.year.isVisibleTo(page)
+    page.year.volume.setText("30,000")
+    page.year.volume.returnPressed.emit()
+    keys.settle()
+    # 4 lb more on each 1,000 ft² at 1,280 a short ton is 2.56.
+    assert "USD 2.56 more: USD 76,800 more over a year's 30,000 MSF" in page.year._said.text()
+    claimed = float(window.session.comparison.per_msf[0])
+    window.switches.switch_weight()
+    keys.settle()
+    assert float(window.session.comparison.per_msf[0]) / claimed == pytest.approx(76 / 72)
+    assert "measured" in window.footing._weight.text()
+
+
+def test_a_mistyped_reading_is_taken_off_and_brought_back(window: MainWindow, keys: Keys) -> None:
+    arrived(window, keys)
+    keys.press(Qt.Key.Key_M)
+    page = window.samples.record.measured
+    page.figures.setPlainText("18.1\n19.9")
+    keys.press(Qt.Key.Key_Return, CONTROL)
+    keys.settle()
+    offered = next(each for each in page.findChildren(QToolButton) if each.text().startswith("Take off"))
+    offered.menu().actions()[1].trigger()
+    keys.settle()
+    door = window.session.door
+    assert [len(each.readings) for each in door.check_sample(1).properties if each.readings] == [1]
+    window.steps.undo()
+    keys.settle()
+    assert [len(each.readings) for each in door.check_sample(1).properties if each.readings] == [2]
