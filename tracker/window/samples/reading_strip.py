@@ -15,7 +15,7 @@ if TYPE_CHECKING:
     from tracker.desk.sample_checks import PropertyChecked
 
 _HEIGHT, _AXIS, _MARGIN = 46, 34, 26
-_ROWS = 3
+_ROWS, _SMALL = 3, 11
 
 
 class ReadingStrip(QWidget):
@@ -97,7 +97,7 @@ class ReadingStrip(QWidget):
         painter.setPen(QPen(QColor(palette.line), 1))
         painter.drawLine(QPointF(_MARGIN, _HEIGHT), QPointF(self.width() - _MARGIN, _HEIGHT))
         font = painter.font()
-        font.setPointSizeF(font.pointSizeF() * 0.85)
+        font.setPixelSize(_SMALL)
         painter.setFont(font)
         painter.setPen(QColor(palette.quiet))
         for value, said in self.marks():
