@@ -1,5 +1,11 @@
 """python -m tracker: a command, or without one the window."""
 
+import signal
+
+if __name__ == "__main__":
+    # While the program is loaded nothing is begun that could be told of: Ctrl-C ends it at once, without a traceback.
+    signal.signal(signal.SIGINT, signal.SIG_DFL)
+
 import sys
 from collections.abc import Sequence
 
@@ -9,6 +15,7 @@ from tracker.commands.outcome import PicturesWanted, WindowWanted
 
 def main(argv: Sequence[str] | None = None) -> int:
     """Carry out the command line; exit statuses are those of the commands (0 done, 1 failed, 2 wrong use, 3 asked)."""
+    signal.signal(signal.SIGINT, signal.default_int_handler)
     outcome = run(sys.argv[1:] if argv is None else list(argv))
     if isinstance(outcome, WindowWanted):
         return open_the_window(outcome)

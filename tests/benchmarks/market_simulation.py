@@ -19,7 +19,8 @@ import numpy as np
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[2]))
 
-from tracker.market.bands import Bands, no_bands
+from tests.market.making import no_bands
+from tracker.market.bands import Bands
 from tracker.market.offers import Offers, Settings
 from tracker.market.slips import Slip, SlipKind
 from tracker.market.verdicts import judge

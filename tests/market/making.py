@@ -1,8 +1,10 @@
 """Offers for tests: name what matters, the rest is as plain as can be."""
 
+from collections.abc import Sequence
+
 import numpy as np
 
-from tracker.market.bands import Bands, no_bands
+from tracker.market.bands import Bands
 from tracker.market.offers import Offers
 from tracker.trade.basis import Basis
 
@@ -42,6 +44,11 @@ def offers_of(per_tonne, **columns) -> Offers:
 def bands_of(low: float, high: float) -> Bands:
     """The band of SBS; FBB has none."""
     return Bands(np.array([low, np.nan]), np.array([high, np.nan]), ("level given", ""))
+
+
+def no_bands(grades: Sequence[str]) -> Bands:
+    """Where neither a level is set nor one can be taken from offers."""
+    return Bands(np.full(len(grades), np.nan), np.full(len(grades), np.nan), ("",) * len(grades))
 
 
 NO_BANDS = no_bands(GRADES)

@@ -2,12 +2,15 @@ import numpy as np
 
 from tests.market.making import LIKE, NO_BANDS, bands_of, offers_of
 from tracker.market.offers import Settings
-from tracker.market.reasons import Wording, plain_wording, reasons
+from tracker.market.reasons import Wording, reasons
 from tracker.market.verdicts import judge
 from tracker.trade.basis import Basis
 
 BAND = bands_of(850.0, 1150.0)
-WORDING = plain_wording("USD")
+WORDING = Wording(
+    lambda per_tonne: f"USD {per_tonne:,.0f} per tonne",
+    lambda low, high: f"USD {low:,.0f} to {high:,.0f} per tonne",
+)
 
 
 def _said(offers, offer, bands=BAND, settings=None):

@@ -56,11 +56,6 @@ class Bands:
     sources: tuple[str, ...]
 
 
-def no_bands(grades: Sequence[str]) -> Bands:
-    """Where neither a level is set nor one can be taken from offers."""
-    return Bands(np.full(len(grades), np.nan), np.full(len(grades), np.nan), ("",) * len(grades))
-
-
 def expected_bands(
     offers: Offers, levels: Iterable[Level], ratios: Mapping[str, Ratio], reference: str, day: int
 ) -> Bands:

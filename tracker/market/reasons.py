@@ -45,14 +45,6 @@ class Wording:
     day: Callable[[int], str] = lambda day: date.fromordinal(day).isoformat()
 
 
-def plain_wording(currency: str) -> Wording:
-    """Amounts per tonne in a currency, to the unit: 'USD 1,240 per tonne'."""
-    return Wording(
-        lambda per_tonne: f"{currency} {per_tonne:,.0f} per tonne",
-        lambda low, high: f"{currency} {low:,.0f} to {high:,.0f} per tonne",
-    )
-
-
 def reasons(offer: int, offers: Offers, bands: Bands, verdicts: Verdicts, wording: Wording) -> list[str]:
     """The sentences for one offer, weightiest first. Empty where the offer is not judged."""
     if not offers.judged[offer]:
