@@ -1,6 +1,5 @@
-"""Every table. A change here needs a migration in store/migrations/versions; a test fails where the two disagree."""
-
-from typing import Any
+"""Every table, those of samples from their own module. A change needs a migration in store/migrations/versions; a test
+fails where the two disagree."""
 
 from sqlalchemy import (
     JSON,
@@ -12,53 +11,35 @@ from sqlalchemy import (
     ForeignKey,
     Integer,
     LargeBinary,
-    MetaData,
     SmallInteger,
-    Table,
     Text,
     UniqueConstraint,
 )
 
+from tracker.store.sample_tables import attachment as attachment
+from tracker.store.sample_tables import board_verdict as board_verdict
+from tracker.store.sample_tables import claim as claim
+from tracker.store.sample_tables import reading as reading
+from tracker.store.sample_tables import sample_event as sample_event
+from tracker.store.sample_tables import sample_request as sample_request
+from tracker.store.sample_tables import sample_template as sample_template
+from tracker.store.table import metadata as metadata
+from tracker.store.table import table, to, words
 from tracker.store.types import Measure, Moment, exact_columns
 
-metadata = MetaData(
-    naming_convention={
-        "ix": "ix_%(table_name)s_%(column_0_N_name)s",
-        "uq": "uq_%(table_name)s_%(column_0_N_name)s",
-        "ck": "ck_%(table_name)s_%(constraint_name)s",
-        "fk": "fk_%(table_name)s_%(column_0_N_name)s_%(referred_table_name)s",
-        "pk": "pk_%(table_name)s",
-    }
-)
-
-
-def _table(name: str, *contents: Column[Any] | CheckConstraint | UniqueConstraint) -> Table:
-    # AUTOINCREMENT: the number of a deleted row is never given to another one, because the change log still names it.
-    return Table(name, metadata, Column("id", Integer, primary_key=True), *contents, sqlite_autoincrement=True)
-
-
-def _to(table: str, *, nullable: bool = False) -> Column[int]:
-    return Column(f"{table}_id", Integer, ForeignKey(f"{table}.id"), nullable=nullable, index=True)
-
-
-def _words(name: str) -> Column[str]:
-    """Text that rows made before the column was there have none of."""
-    return Column(name, Text, nullable=False, server_default="")
-
-
-vendor = _table(
+vendor = table(
     "vendor",
     Column("name", Text, nullable=False),
     # The same vendor however it is written in capitals; unique so that two imports can't make it twice.
     Column("folded", Text, nullable=False, unique=True),
 )
 
-price_file = _table(
+price_file = table(
     "price_file",
     Column("name", Text, nullable=False),
     Column("sha256", Text, nullable=False, unique=True),
     Column("size", Integer, nullable=False),
-    _to("vendor", nullable=True),
+    to("vendor", nullable=True),
     Column("received", Date, nullable=False),
     Column("imported_at", Moment, nullable=False),
     Column("imported_by", Text, nullable=False),
@@ -69,11 +50,11 @@ price_file = _table(
     Column("content", LargeBinary, nullable=False),
 )
 
-offer = _table(
+offer = table(
     "offer",
-    _to("price_file"),
+    to("price_file"),
     Column("position", Integer, nullable=False),
-    _to("vendor", nullable=True),
+    to("vendor", nullable=True),
     Column("sheet", Text, nullable=False),
     Column("cell", Text, nullable=False),
     Column("as_written", Text, nullable=False),
@@ -104,9 +85,9 @@ offer = _table(
     CheckConstraint("price_units > 0", name="price_positive"),
 )
 
-charge = _table(
+charge = table(
     "charge",
-    _to("offer"),
+    to("offer"),
     Column("label", Text, nullable=False),
     *exact_columns("price"),
     Column("currency", Text),
@@ -114,9 +95,9 @@ charge = _table(
     Column("freight", Boolean, nullable=False),
 )
 
-question = _table(
+question = table(
     "question",
-    _to("price_file"),
+    to("price_file"),
     Column("key", Text, nullable=False),
     Column("code", Text, nullable=False),
     Column("text", Text, nullable=False),
@@ -126,9 +107,9 @@ question = _table(
     Column("set_aside_at", Moment),
 )
 
-held_line = _table(
+held_line = table(
     "held_line",
-    _to("price_file"),
+    to("price_file"),
     Column("sheet", Text, nullable=False),
     Column("cell", Text, nullable=False),
     Column("state", Text, nullable=False),
@@ -137,9 +118,9 @@ held_line = _table(
     Column("notes", JSON, nullable=False),
 )
 
-answer = _table(
+answer = table(
     "answer",
-    _to("vendor"),
+    to("vendor"),
     Column("key", Text, nullable=False),
     Column("value", Text, nullable=False),
     Column("words", Text, nullable=False),
@@ -148,16 +129,16 @@ answer = _table(
     UniqueConstraint("vendor_id", "key"),
 )
 
-layout = _table(
+layout = table(
     "layout",
-    _to("vendor"),
+    to("vendor"),
     Column("name", Text, nullable=False),
     Column("marked", JSON, nullable=False),
     Column("made_at", Moment, nullable=False),
     Column("made_by", Text, nullable=False),
 )
 
-level = _table(
+level = table(
     "level",
     Column("grade", Text, nullable=False),
     Column("on_day", Date, nullable=False),
@@ -166,13 +147,13 @@ level = _table(
     Column("source", Text, nullable=False),
     Column("spread_percent", Measure),
     # The published price index that carries the level forward: its name and [day, value] as text, in order of day.
-    _words("index_name"),
+    words("index_name"),
     Column("index_points", JSON(none_as_null=True)),
     UniqueConstraint("grade", "on_day"),
     CheckConstraint("per_tonne_units > 0", name="per_tonne_positive"),
 )
 
-grade_ratio = _table(
+grade_ratio = table(
     # What the user says of a grade's price beside the reference grade's, in place of resources/bands.toml.
     "grade_ratio",
     Column("grade", Text, nullable=False),
@@ -184,7 +165,7 @@ grade_ratio = _table(
     CheckConstraint("low_units > 0", name="low_positive"),
 )
 
-rate = _table(
+rate = table(
     "rate",
     Column("currency", Text, nullable=False),
     Column("on_day", Date, nullable=False),
@@ -193,88 +174,7 @@ rate = _table(
     CheckConstraint("euros_units > 0", name="euros_positive"),
 )
 
-sample_request = _table(
-    # The row's id is the number a person reads on the label.
-    "sample_request",
-    _to("vendor"),
-    Column("grade", Text, nullable=False),
-    Column("caliper_um", Measure),
-    Column("quantity", Text, nullable=False),
-    Column("for_what", Text, nullable=False),
-    Column("requested_on", Date, nullable=False),
-    Column("needed_by", Date),
-    Column("logged_by", Text, nullable=False),
-    # The vendor's own name of the board, where one was asked for or came.
-    _words("product"),
-    _words("form"),
-    Column("pieces", Integer),
-    Column("width_mm", Measure),
-    Column("length_mm", Measure),
-    _words("contact"),
-)
-
-sample_event = _table(
-    "sample_event",
-    _to("sample_request"),
-    Column("kind", Text, nullable=False),
-    Column("on_day", Date, nullable=False),
-    Column("until_day", Date),
-    Column("note", Text, nullable=False),
-    Column("recorded_at", Moment, nullable=False),
-    Column("recorded_by", Text, nullable=False),
-    _words("carrier"),
-    _words("tracking"),
-)
-
-reading = _table(
-    "reading",
-    _to("sample_request"),
-    Column("property", Text, nullable=False),
-    *exact_columns("value"),
-    Column("unit", Text, nullable=False),
-    Column("taken_on", Date, nullable=False),
-    Column("taken_by", Text, nullable=False),
-    # True: in the standard air; False: not; null: nobody said.
-    Column("conditioned", Boolean),
-    _words("method"),
-)
-
-claim = _table(
-    "claim",
-    _to("sample_request"),
-    Column("property", Text, nullable=False),
-    *exact_columns("value"),
-    Column("unit", Text, nullable=False),
-    Column("source", Text, nullable=False),
-    Column("said_on", Date, nullable=False),
-    Column("said_by", Text, nullable=False),
-    UniqueConstraint("sample_request_id", "property"),
-    CheckConstraint("value_units > 0", name="value_positive"),
-)
-
-attachment = _table(
-    "attachment",
-    _to("sample_request"),
-    Column("name", Text, nullable=False),
-    Column("sha256", Text, nullable=False),
-    Column("size", Integer, nullable=False),
-    Column("added_at", Moment, nullable=False),
-    Column("added_by", Text, nullable=False),
-    Column("content", LargeBinary, nullable=False),
-    # A file that was taken off again stays, because the change log keeps no bytes to bring it back from.
-    Column("withdrawn_at", Moment),
-)
-
-sample_template = _table(
-    "sample_template",
-    Column("name", Text, nullable=False),
-    Column("folded", Text, nullable=False, unique=True),
-    Column("contents", JSON, nullable=False),
-    Column("made_at", Moment, nullable=False),
-    Column("made_by", Text, nullable=False),
-)
-
-vendor_contact = _table(
+vendor_contact = table(
     "vendor_contact",
     Column("vendor_id", Integer, ForeignKey("vendor.id"), nullable=False, unique=True),
     Column("name", Text, nullable=False),
@@ -283,26 +183,13 @@ vendor_contact = _table(
     Column("language", Text, nullable=False),
 )
 
-board_verdict = _table(
-    "board_verdict",
-    _to("vendor"),
-    # The sample that was tried, where the decision rests on one.
-    _to("sample_request", nullable=True),
-    Column("product", Text, nullable=False),
-    Column("approved", Boolean, nullable=False),
-    Column("for_what", Text, nullable=False),
-    Column("because", Text, nullable=False),
-    Column("said_on", Date, nullable=False),
-    Column("said_by", Text, nullable=False),
-)
-
-setting = _table(
+setting = table(
     "setting",
     Column("key", Text, nullable=False, unique=True),
     Column("value", JSON, nullable=False),
 )
 
-change_log = _table(
+change_log = table(
     "change_log",
     Column("at", Moment, nullable=False),
     Column("who", Text, nullable=False),
