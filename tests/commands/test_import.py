@@ -231,3 +231,18 @@ def test_a_sheet_that_names_nobody_gets_its_vendor_afterwards(tracker: Tracker, 
     again = tracker("import", str(path), "--vendor", "Another Mill")
     assert again.err == ""
     assert {offer["vendor"] for offer in tracker("quotes", "--json").document["offers"]} == {"Ostrel Karton"}
+
+
+def test_a_vendor_is_the_known_one_whatever_its_legal_form(tracker: Tracker, tons: Path, tmp_path: Path) -> None:
+    asked = tracker("sample", "log", "--vendor", "Ostrel Karton AB", "--grade", "SBS")
+    assert asked.err.count("\n") == 1
+    path = tmp_path / "nobody.csv"
+    path.write_text("Board,Grade,Caliper (pt),Price USD/short ton\nFenlight,SBS,18,1240\n", "utf-8")
+    taken = tracker("import", str(path), "--vendor", "ostrel karton")
+    assert "“ostrel karton” is taken as Ostrel Karton AB." in taken.err
+    assert (
+        tracker("quotes", "--vendor", "Ostrel Karton", "--json").document["offers"][0]["vendor"] == "Ostrel Karton AB"
+    )
+    slip = tracker("sample", "log", "--vendor", "Ostrell Karton", "--grade", "SBS")
+    assert "Ostrell Karton is a new vendor; did you mean Ostrel Karton AB?" in slip.err
+    assert slip.out == "2\n"

@@ -22,6 +22,7 @@ from tracker.desk.offer_rows import offer_rows
 from tracker.desk.offers_json import offer_objects
 from tracker.desk.quotes import boards_without_a_bracket, compare, currencies_without_a_rate, load_snapshot
 from tracker.desk.sensitivity import Sensitivity
+from tracker.desk.vendors import vendor_meant
 from tracker.trade.grades import grades
 from tracker.trade.quantities import CaliperUnit, micrometres
 
@@ -73,6 +74,8 @@ def run(options: argparse.Namespace) -> Status:
     with desk_for_reading(options) as desk:
         footing = _footing(options, options.as_of or desk.today)
         comparison = compare(desk, load_snapshot(desk), footing)
+    if options.vendor:
+        options.vendor = vendor_meant(options.vendor, comparison.snapshot.vendors).name
     wanted = _wanted(comparison, options)
     for remark in _remarks(comparison, wanted, options):
         print(remark, file=sys.stderr)

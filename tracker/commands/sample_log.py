@@ -6,6 +6,7 @@ from decimal import Decimal
 
 from tracker.commands import values
 from tracker.commands.outcome import WrongUse
+from tracker.commands.vendor_said import vendor_said
 from tracker.desk import sample_requests, sample_templates, samples
 from tracker.desk.opening import Desk
 from tracker.desk.sample_numbers import number_said
@@ -95,7 +96,7 @@ def _enquiry(desk: Desk, options: argparse.Namespace) -> Enquiry:
     day = options.on or desk.today
     base = sample_templates.template(desk, options.template).used_on(day) if options.template else Enquiry((), "")
     return Enquiry(
-        vendors=tuple(options.vendor or base.vendors),
+        vendors=tuple(vendor_said(desk, name) for name in options.vendor) if options.vendor else base.vendors,
         grade=options.grade or base.grade,
         calipers_um=_calipers(options.caliper_pt) or base.calipers_um,
         board=options.board or base.board,

@@ -14,10 +14,11 @@ from tracker.commands.import_words import outcome, questions, refusals
 from tracker.commands.opened import desk_for_writing
 from tracker.commands.outcome import Status
 from tracker.commands.printing import print_json
+from tracker.commands.vendor_said import vendor_said
 from tracker.desk.collecting import no_collecting
 from tracker.desk.contract import passing_object
 from tracker.desk.files import find, name_vendor
-from tracker.desk.opening import Desk, desk_if_there
+from tracker.desk.opening import Desk, desk_if_there, is_there
 from tracker.desk.questions import answer_kept
 from tracker.desk.take_in import TakenIn, read, store
 from tracker.desk.trouble import Trouble
@@ -51,9 +52,11 @@ def describe(parser: argparse.ArgumentParser) -> None:
 
 def run(options: argparse.Namespace) -> Status:
     """Reads each file, prints the result, stores what was accepted unless it is a dry run."""
-    answers = _answers(options)
     with no_collecting():
         with _desk(options) as desk:
+            if desk is not None and is_there(desk) and options.vendor:
+                options.vendor = vendor_said(desk, options.vendor)
+            answers = _answers(options)
             results = [_take_in(desk, path, answers, options) for path in options.files]
         _show(results, options)
     return _status(results)

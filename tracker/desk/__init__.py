@@ -86,6 +86,7 @@ verdicts     decide(desk, number, approved, words) -> Edit      on the board a s
              approve(desk, vendor, product, for_what) / reject(desk, vendor, product, because) -> Edit
              verdicts(desk) -> tuple[BoardVerdict, ...]      Comparison.board_verdicts has them by offer
 vendors      vendors(desk) -> tuple[str, ...]          by name
+             vendor_meant(typed, known) -> VendorMeant(name, known, close)     whom a typed name means
 demo         fresh_demo(folder: Path) -> str           the database's path; the desk then opens it
 keeping      backup(desk, path, replace=False)         restore(database, path) -> where what stood there is kept
              check(desk) -> tuple[str, ...]            sentences; empty: all well
