@@ -78,6 +78,16 @@ def test_a_rate_of_the_user_s_own_is_used(tracker: Tracker, filed: Path) -> None
     assert offer["rate"]["factor"] == 0.5
 
 
+@pytest.mark.parametrize("euros", ["86", "0.0086"])
+def test_a_rate_far_from_the_published_one_is_asked_about(tracker: Tracker, euros: str) -> None:
+    wanted = ("rate", "USD", euros, "--on", "2026-10-30")
+    asked = tracker(*wanted)
+    assert (asked.status, asked.out) == (Status.ASKED, "")
+    assert "European Central Bank" in asked.err
+    assert "add --yes if it is meant" in asked.err
+    assert tracker(*wanted, "--yes").status == Status.DONE
+
+
 @pytest.mark.parametrize(
     ("options", "count"),
     [

@@ -1,5 +1,7 @@
 """import, from a vendor's file to stored offers: the plainest price list and a workbook, read for real."""
 
+import os
+import sys
 from datetime import date
 from pathlib import Path
 
@@ -139,6 +141,17 @@ def test_a_file_that_can_not_be_stored_does_not_keep_the_others_out(
     assert ended.err.startswith("long.csv: Nothing was stored. ")
     assert "G2" in ended.err
     assert len(tracker("quotes", "--json", "--as-of", "2026-11-25").document["offers"]) == 3
+
+
+@pytest.mark.skipif(sys.platform in ("win32", "darwin"), reason="names of files are letters there")
+def test_a_file_whose_name_is_no_letters_is_taken_in(tracker: Tracker, plain: Path, tmp_path: Path) -> None:
+    odd = tmp_path / os.fsdecode(b"pr\xfcis.csv")
+    odd.write_bytes(plain.read_bytes())
+    ended = tracker("import", str(odd), "--json")
+    assert ended.status == Status.DONE
+    assert ended.document["files"][0]["file"] == r"pr\xfcis.csv"
+    offers = tracker("quotes", "--json", "--as-of", "2026-11-25").document["offers"]
+    assert {offer["source"]["file"] for offer in offers} == {r"pr\xfcis.csv"}
 
 
 @pytest.mark.parametrize("words", ["Fenlight", "=SBS", "Fenlight="])

@@ -50,3 +50,4 @@ def test_two_vendors_that_differ_in_nothing_else_are_never_mixed_up() -> None:
 def test_a_name_of_nothing_but_a_legal_form_is_a_name() -> None:
     assert vendor_meant("AB", KNOWN) == VendorMeant("AB", False)
     assert vendor_meant("Co", ("AB",)) == VendorMeant("Co", False)
+    assert vendor_meant("???", KNOWN) == VendorMeant("???", False)

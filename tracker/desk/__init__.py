@@ -49,6 +49,7 @@ levels       set_level(desk, grade, per_tonne: Decimal, currency, on: date, sour
              levels(desk) -> tuple[Level, ...]         Level(id, grade, on, per_tonne, currency, source, spread)
              remove_level(desk, level_id) -> Edit
 rates        set_rate(desk, code, euros: Decimal, on: date) -> Edit
+             doubt_rate(desk, code, euros, on) -> str | None     what is odd about it, as a sentence
              rate(desk, code, into, on: date) -> Rate | None
                  Rate(factor, on, source): 1 code = factor into; .said(day) in words
              currencies(desk) -> tuple[str, ...]

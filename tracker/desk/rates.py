@@ -100,6 +100,20 @@ def set_rate(desk: Desk, code: str, euros: Decimal, on: date) -> Edit:
     return Edit(text, (change,))
 
 
+_TIMES_ODD = 3
+"""Further than this from the last known rate is most often a slip of the decimal point (assumed)."""
+
+
+def doubt_rate(desk: Desk, code: str, euros: Decimal, on: date) -> str | None:
+    """What is odd about a rate that a person typed, as a sentence; None where nothing is, or no other rate is known."""
+    known = rate(desk, code, EURO, on)
+    if known is None or known.factor / _TIMES_ODD <= euros <= known.factor * _TIMES_ODD:
+        return None
+    times = euros / known.factor
+    said = f"{times:,.3g} times" if times > 1 else f"a {1 / times:,.3g}th of"
+    return f"1 {code} at {plain_text(euros)} EUR is {said} the {known.factor:.4g} EUR of {known.said(on)}."
+
+
 def currencies(desk: Desk) -> tuple[str, ...]:
     """Every currency for which a rate may be known, by code."""
     from tracker.store import rates as kept

@@ -213,6 +213,7 @@ def workbook(content: bytes, name: str) -> Workbook:
 
 def _understand(desk: Desk | None, path: Path, content: bytes, given: Answers, manner: Manner) -> TakenIn:
     reading, sheets = _read_sheet(path, given, _today(desk), manner)
+    reading = replace(reading, file=_in_letters(reading.file))
     if reading.unreadable is None and reading.sha256 != hashlib.sha256(content).hexdigest():
         changed = f"{path.name} changed while it was read: let the other program finish, then try again."
         reading = Reading(path.name, reading.sha256, changed)
@@ -224,7 +225,13 @@ def _understand(desk: Desk | None, path: Path, content: bytes, given: Answers, m
             reading = _read_open(sheets, answers, _today(desk))
         else:
             reading, sheets = _read_sheet(path, answers, _today(desk), manner)
+        reading = replace(reading, file=_in_letters(path.name))
     return TakenIn(reading, content, answers, _imported_on(desk, reading.sha256), sheets)
+
+
+def _in_letters(name: str) -> str:
+    """A file's name, its bytes that are no letters written as \\xfc: neither JSON nor a database keeps them."""
+    return name.encode("utf-8", "surrogateescape").decode("utf-8", "backslashreplace")
 
 
 def _today(desk: Desk | None) -> date:

@@ -50,7 +50,7 @@ _ALIKE = 0.85
 
 def _is_close(one: tuple[str, ...], other: tuple[str, ...]) -> bool:
     shorter, longer = sorted((one, other), key=len)
-    if shorter == longer[: len(shorter)]:
+    if shorter and shorter == longer[: len(shorter)]:
         return True
     return SequenceMatcher(None, " ".join(one), " ".join(other)).ratio() >= _ALIKE
 
