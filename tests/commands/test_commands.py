@@ -78,6 +78,25 @@ def test_a_rate_of_the_user_s_own_is_used(tracker: Tracker, filed: Path) -> None
     assert offer["rate"]["factor"] == 0.5
 
 
+def test_a_level_per_short_ton_is_kept_per_tonne_with_what_was_said(tracker: Tracker) -> None:
+    wanted = ("--per-short-ton", "1320", "--currency", "USD", "--from", "2026-10-01", "--source", "our estimate")
+    assert tracker("level", "SBS", *wanted).status == Status.DONE
+    (level,) = tracker("level", "--json").document["levels"]
+    assert (level["per_tonne"], level["source"]) == ("1455.05", "our estimate (1320 per short ton)")
+    assert tracker("level", "SBS", *wanted, "--per-tonne", "1455").status == Status.WRONG_USE
+
+
+def test_a_level_a_decimal_point_off_is_asked_about(tracker: Tracker) -> None:
+    said = ("--currency", "USD", "--from", "2026-10-01", "--source", "our estimate")
+    asked = tracker("level", "SBS", "--per-tonne", "145", *said)
+    assert (asked.status, asked.out) == (Status.ASKED, "")
+    assert "which no carton board costs. Nothing was set; add --yes" in asked.err
+    assert tracker("level", "SBS", "--per-tonne", "1450", *said).status == Status.DONE
+    far = tracker("level", "SBS", "--per-tonne", "700", *said)
+    assert "far from its level of 2026-10-01, 1450 USD" in far.err
+    assert tracker("level", "SBS", "--per-tonne", "700", *said, "--yes").status == Status.DONE
+
+
 @pytest.mark.parametrize("euros", ["86", "0.0086"])
 def test_a_rate_far_from_the_published_one_is_asked_about(tracker: Tracker, euros: str) -> None:
     wanted = ("rate", "USD", euros, "--on", "2026-10-30")

@@ -11,11 +11,14 @@ from tracker.commands.opened import desk_for_reading, desk_for_writing
 from tracker.commands.outcome import Status
 from tracker.commands.printing import print_json
 from tracker.desk.edits import Edit
+from tracker.desk.level_doubt import doubt_level
 from tracker.desk.levels import level_object, levels, set_level
 from tracker.desk.opening import Desk
 from tracker.desk.price_index import carry_forward, read_index
 from tracker.desk.ratios import ratio_object, ratios, set_ratio
 from tracker.desk.sensitivity import Sensitivity, sensitivity, set_sensitivity
+from tracker.trade.basis import Basis, BoardMeasure, per_tonne
+from tracker.trade.exact import plain_text
 from tracker.trade.grades import grades
 
 _OPTIONS = {"since": "--from"}
@@ -24,7 +27,11 @@ _OPTIONS = {"since": "--from"}
 def describe(parser: argparse.ArgumentParser) -> None:
     """A grade and its level or ratio, or nothing but --json to list them."""
     parser.add_argument("grade", nargs="?", metavar="GRADE", type=values.grade, help=f"one of {', '.join(grades())}")
-    parser.add_argument("--per-tonne", metavar="N", type=values.positive, help="the price of 1,000 kg")
+    per = parser.add_mutually_exclusive_group()
+    per.add_argument("--per-tonne", metavar="N", type=values.positive, help="the price of 1,000 kg")
+    per.add_argument(
+        "--per-short-ton", metavar="N", type=values.positive, help="instead: the price of 2,000 lb, as US levels are"
+    )
     parser.add_argument("--currency", metavar="CODE", type=values.currency, help="its currency")
     parser.add_argument("--from", dest="since", metavar="DATE", type=values.day, help="the day from which it holds")
     parser.add_argument("--source", metavar="TEXT", help="where the figure comes from")
@@ -54,6 +61,7 @@ def describe(parser: argparse.ArgumentParser) -> None:
         choices=[each.value for each in Sensitivity],
         help="what is called out of line: " + "; ".join(f"{each} ({each.words})" for each in Sensitivity),
     )
+    parser.add_argument("--yes", action="store_true", help="set a level even where it is far from what is known")
     parser.add_argument("--json", action="store_true", help="list levels, ratios and sensitivity as JSON")
 
 
@@ -75,11 +83,17 @@ def _set(desk: Desk, options: argparse.Namespace) -> Status:
         low, high = options.ratio
         _tell(set_ratio(desk, options.grade, low, high, options.since, options.source))
         return Status.DONE
+    if options.per_short_ton is not None:
+        _per_tonne(options)
     index = None if options.index is None else read_index(options.index)
     only_index = index is not None and options.per_tonne is None
     if not only_index:
         if _lacks(options, "A level", ("per_tonne", "currency", "since", "source")):
             return Status.WRONG_USE
+        doubt = doubt_level(desk, options.grade, options.per_tonne, options.currency, options.since)
+        if doubt is not None and not options.yes:
+            print(f"{doubt} Nothing was set; add --yes if it is meant.", file=sys.stderr)
+            return Status.ASKED
         _tell(
             set_level(
                 desk, options.grade, options.per_tonne, options.currency, options.since, options.source, options.spread
@@ -88,6 +102,15 @@ def _set(desk: Desk, options: argparse.Namespace) -> Status:
     if index is not None:
         _tell(carry_forward(desk, options.grade, index, options.index_name or options.index.stem))
     return Status.DONE
+
+
+def _per_tonne(options: argparse.Namespace) -> None:
+    """A level per short ton, brought to a tonne to the cent; what was said of it is kept with its source."""
+    exact = per_tonne(options.per_short_ton, Basis.SHORT_TON, BoardMeasure(None, None))
+    assert exact is not None
+    options.per_tonne = Decimal(round(exact * 100)) / 100
+    if options.source:
+        options.source += f" ({plain_text(options.per_short_ton)} per short ton)"
 
 
 def _lacks(options: argparse.Namespace, what: str, needed: Sequence[str]) -> bool:

@@ -47,6 +47,7 @@ offer_rows   offer_rows(comparison, indices) -> list[dict]       the same as row
 export       flat(object) -> dict   write_csv(rows, path)   write_xlsx(rows, path, title)      no desk needed
 levels       set_level(desk, grade, per_tonne: Decimal, currency, on: date, source, spread: Decimal | None) -> Edit
              levels(desk) -> tuple[Level, ...]         Level(id, grade, on, per_tonne, currency, source, spread)
+             doubt_level(desk, grade, per_tonne, currency, on) -> str | None     (level_doubt) what is odd about it
              remove_level(desk, level_id) -> Edit
 rates        set_rate(desk, code, euros: Decimal, on: date) -> Edit
              doubt_rate(desk, code, euros, on) -> str | None     what is odd about it, as a sentence

@@ -1,0 +1,38 @@
+"""What is odd about a market level that a person typed: most often a decimal point, or another ton or currency."""
+
+from __future__ import annotations
+
+from datetime import date
+from decimal import Decimal
+from typing import TYPE_CHECKING
+
+from tracker.desk.levels import levels
+from tracker.desk.rates import EURO, rate
+from tracker.trade.exact import plain_text
+
+if TYPE_CHECKING:
+    from tracker.desk.opening import Desk
+
+_LEAST_EUROS, _MOST_EUROS = 250, 4000
+"""Per tonne; no carton board sold in bulk was ever near either end (assumed)."""
+_TIMES_ODD = 2
+"""No grade's level doubled or halved from one setting to the next (assumed)."""
+
+
+def doubt_level(desk: Desk, grade: str, per_tonne: Decimal, currency: str, on: date) -> str | None:
+    """A sentence on a level that is far from the grade's last one or from what board costs; None for a plausible one,
+    and where no rate tells what it is in euro."""
+    known = rate(desk, currency, EURO, on)
+    if known is None:
+        return None
+    euros, said = per_tonne * known.factor, f"{grade} at {plain_text(per_tonne)} {currency} per tonne"
+    if not _LEAST_EUROS <= euros <= _MOST_EUROS:
+        return f"{said} is {euros:,.0f} EUR, which no carton board costs."
+    last = next((each for each in levels(desk) if each.grade == grade and each.on <= on), None)
+    before = None if last is None else rate(desk, last.currency, EURO, on)
+    if last is None or before is None:
+        return None
+    earlier = last.per_tonne * before.factor
+    if earlier / _TIMES_ODD <= euros <= earlier * _TIMES_ODD:
+        return None
+    return f"{said} is far from its level of {last.on.isoformat()}, {plain_text(last.per_tonne)} {last.currency}."
