@@ -97,6 +97,15 @@ def test_a_level_a_decimal_point_off_is_asked_about(tracker: Tracker) -> None:
     assert tracker("level", "SBS", "--per-tonne", "700", *said, "--yes").status == Status.DONE
 
 
+def test_the_ratios_that_bands_rest_on_are_listed_with_who_says_so(tracker: Tracker) -> None:
+    assert "CRB  built in    0.60 to 0.85 of SBS" in tracker("level").out
+    own = ("--ratio", "0.65:0.80", "--from", "2026-10-01", "--source", "our estimate")
+    assert tracker("level", "CRB", *own).status == Status.DONE
+    said = tracker("level").out
+    assert "CRB  2026-10-01  0.65 to 0.8 of SBS  our estimate" in said
+    assert "CRB  built in" not in said
+
+
 @pytest.mark.parametrize("euros", ["86", "0.0086"])
 def test_a_rate_far_from_the_published_one_is_asked_about(tracker: Tracker, euros: str) -> None:
     wanted = ("rate", "USD", euros, "--on", "2026-10-30")

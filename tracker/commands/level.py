@@ -17,6 +17,8 @@ from tracker.desk.opening import Desk
 from tracker.desk.price_index import carry_forward, read_index
 from tracker.desk.ratios import ratio_object, ratios, set_ratio
 from tracker.desk.sensitivity import Sensitivity, sensitivity, set_sensitivity
+from tracker.desk.yardsticks import ratios_standing
+from tracker.trade.bands import REFERENCE_GRADE
 from tracker.trade.basis import Basis, BoardMeasure, per_tonne
 from tracker.trade.exact import plain_text
 from tracker.trade.grades import grades
@@ -136,9 +138,9 @@ def _tell(edit: Edit) -> None:
 
 def _list(desk: Desk, options: argparse.Namespace) -> Status:
     found = [level_object(level) for level in levels(desk)]
-    own = [ratio_object(ratio) for ratio in ratios(desk)]
     chosen = sensitivity(desk)
     if options.json:
+        own = [ratio_object(ratio) for ratio in ratios(desk)]
         print_json({"levels": found, "ratios": own, "sensitivity": chosen.value}, 2)
         return Status.DONE
     for level in found:
@@ -148,7 +150,19 @@ def _list(desk: Desk, options: argparse.Namespace) -> Status:
             f"{level['grade']}  {level['from']}  {level['per_tonne']} {level['currency']}/t{spread}  "
             f"{level['source']}{carried}"
         )
-    for ratio in own:
-        print(f"{ratio['grade']}  {ratio['from']}  {ratio['low']} to {ratio['high']} of SBS  {ratio['source']}")
+    _print_ratios(desk)
     print(f"Called out of line: {chosen.words} ({chosen.value}).")
     return Status.DONE
+
+
+def _print_ratios(desk: Desk) -> None:
+    """The user's own of every day, then those built in that stand where there is no own one."""
+    own = ratios(desk)
+    for ratio in map(ratio_object, own):
+        between = f"{ratio['low']} to {ratio['high']} of {REFERENCE_GRADE}"
+        print(f"{ratio['grade']}  {ratio['from']}  {between}  {ratio['source']}")
+    replaced = {ratio.grade for ratio in own if ratio.on <= desk.today}
+    for code, standing in ratios_standing((), desk.today).items():
+        if code not in replaced:
+            between = f"{standing.low:.2f} to {standing.high:.2f} of {REFERENCE_GRADE}"
+            print(f"{code}  built in    {between}  {standing.source}")
