@@ -129,12 +129,24 @@ def test_chases_labels_calendar_and_files(tracker: Tracker, tmp_path: Path) -> N
         "sample", "contact", "Ostrane Karton", "--name", "Frau Weiß", "--mail", "w@ostrane.example", "--language", "de"
     )
     assert tracker("sample", "chase", "--list").out.count("1 due, 1 owed") == 2
-    drafted = tracker("sample", "chase", "--folder", str(tmp_path / "drafts"), "--buyer", "A. Buyer")
-    assert drafted.out.count("chased ") == 2
+    folder = ("--folder", str(tmp_path / "drafts"))
+    unsigned = tracker("sample", "chase", *folder)
+    assert (unsigned.status, "--buyer" in unsigned.err) == (Status.FAILED, True)
+    drafted = tracker("sample", "chase", *folder, "--buyer", "A. Buyer")
+    first, second = drafted.out.splitlines()
+    assert "nothing was sent" in first
+    assert f'No address is known: sample contact "{VENDOR}" --mail ADDRESS.' in second + first
+    assert (first + second).count("No address") == 1
+    assert [each["chased"] for each in tracker("samples", "--json").document["samples"]] == [0, 0]
     german = next(path for path in (tmp_path / "drafts").iterdir() if "Ostrane" in path.name)
     message = message_from_bytes(german.read_bytes(), policy=default)
     assert "Muster" in message["Subject"]
     assert VENDOR not in german.read_text(encoding="utf-8")
+    again = tracker("sample", "chase", "--folder", str(tmp_path / "again"))
+    assert again.status == Status.DONE
+    assert all("A. Buyer" in path.read_text(encoding="utf-8") for path in (tmp_path / "again").iterdir())
+    for number in ("1", "2"):
+        assert tracker("sample", "event", number, "chased").status == Status.DONE
     assert tracker("sample", "chase").out == "No vendor is due for a chase today.\n"
     assert (
         tracker("sample", "labels", str(tmp_path / "l.pdf"), "1", "S-0002", "--sheet", "letter-10").status

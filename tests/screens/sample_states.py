@@ -5,6 +5,9 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from tracker.window.main_window import MainWindow
+from tracker.window.samples.chase_dialogs import ChaseText
+from tracker.window.samples.chase_words import ChaseWords
+from tracker.window.samples.contact_fields import ContactDialog
 from tracker.window.samples.label_dialog import LabelDialog
 from tracker.window.samples.listing import LINES, TURN_ROUND
 from tracker.window.samples.record_panel import KEPT, MEASURED
@@ -52,6 +55,26 @@ def _labels(window: MainWindow) -> None:
     window.setProperty("popup", window.samples.findChild(LabelDialog))
 
 
+def _chases(window: MainWindow) -> None:
+    _asked_none(window)
+    door = window.session.door
+    door.sign_as("Tamsin Ort")
+    window.samples.chasing._show_before(door.preview_chases())
+    window.setProperty("popup", window.samples.findChildren(ChaseText)[-1])
+
+
+def _contact(window: MainWindow) -> None:
+    _asked_none(window)
+    window.setProperty("popup", ContactDialog(window.session, window.session.vendors[:3], window.samples))
+    window.property("popup").open()
+
+
+def _words(window: MainWindow) -> None:
+    _asked_none(window)
+    window.setProperty("popup", ChaseWords(window.session, window.samples))
+    window.property("popup").open()
+
+
 def _asked_none(window: MainWindow) -> None:
     """The form as it is before anything is typed."""
     window.go_samples()
@@ -68,4 +91,7 @@ SAMPLE_STATES: dict[str, Callable[[MainWindow], None]] = {
     "13-lines": _lines,
     "14-turn-round": _turn_round,
     "15-labels": _labels,
+    "16-chases": _chases,
+    "17-contact": _contact,
+    "18-words": _words,
 }

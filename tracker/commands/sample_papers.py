@@ -5,7 +5,7 @@ from pathlib import Path
 
 from tracker.desk import contacts, sample_papers
 from tracker.desk.chase_templates import make_own
-from tracker.desk.chasing import chases, draft
+from tracker.desk.chasing import Drafted, chases, draft, sign_as
 from tracker.desk.opening import Desk
 from tracker.desk.sample_numbers import number_said
 from tracker.desk.sample_papers import label_sheets
@@ -26,7 +26,7 @@ def describe_chase(parser: argparse.ArgumentParser) -> None:
     """All vendors that are due, or one that is named."""
     parser.add_argument("--vendor", metavar="NAME", help="this vendor, due or not; else every one that is due today")
     parser.add_argument("--folder", metavar="DIR", type=Path, default=Path(), help="where the drafts go; else here")
-    parser.add_argument("--buyer", metavar="NAME", default="", help="who signs; else you")
+    parser.add_argument("--buyer", metavar="NAME", default="", help="who signs; kept for the next time")
     parser.add_argument("--list", action="store_true", help="only tell who is due")
     parser.add_argument("--own-template", metavar="LANG", choices=LANGUAGES, help="make a template to change by hand")
 
@@ -51,6 +51,14 @@ def labels(desk: Desk, options: argparse.Namespace) -> str:
     return f"Wrote {len(numbers)} label{'s' * (len(numbers) > 1)} to {options.file}."
 
 
+def _told(drafted: Drafted) -> str:
+    """Where the draft is, what it lacks, and which commands tell that it was sent."""
+    message = drafted.message
+    lacks = "" if message.to else f' No address is known: sample contact "{message.vendor}" --mail ADDRESS.'
+    numbers = ", ".join(map(str, message.numbers))
+    return f"{drafted.path}: nothing was sent.{lacks} Once it is sent: sample event NUMBER chased, for {numbers}."
+
+
 def chase(desk: Desk, options: argparse.Namespace) -> str:
     """Drafts the messages, or tells who is due."""
     if options.own_template:
@@ -60,8 +68,10 @@ def chase(desk: Desk, options: argparse.Namespace) -> str:
         told = [f"{each.vendor}: {len(each.due)} due, {len(each.owed)} owed" for each in due]
         return "\n".join(told) or "No vendor is due for a chase today."
     named = [options.vendor] if options.vendor else [each.vendor for each in due]
+    if options.buyer:
+        sign_as(desk, options.buyer)
     drafted = [draft(desk, vendor, options.folder, options.buyer) for vendor in named]
-    return "\n".join(f"{each.edit.text}: {each.path}" for each in drafted) or "No vendor is due for a chase today."
+    return "\n".join(map(_told, drafted)) or "No vendor is due for a chase today."
 
 
 def calendar(desk: Desk, options: argparse.Namespace) -> str:

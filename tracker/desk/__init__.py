@@ -74,8 +74,12 @@ sample_checks     check_sample(desk, number) -> SampleChecked(properties: tuple[
 attachments  attach(desk, number, path) / take_off(desk, number, name) -> Edit      attachments, content, save_copy
 contacts     set_contact(desk, vendor, name, mail, language) -> Edit      contact(desk, vendor) -> Contact
 chasing      chases(desk, as_of=None) -> tuple[Chase(vendor, due, owed, contact)]
-             draft(desk, vendor, folder, buyer='') -> Drafted(path, numbers, edit)      an .eml; nothing is sent
+             draft(desk, vendor, folder, buyer='') -> Drafted(path, message)      an .eml; nothing is sent or recorded
+             preview(desk, vendor) -> ChaseMessage(vendor, to, numbers, text)      signature(desk) -> str
+             mark_chased(desk, numbers) / sign_as(desk, name) -> Edit
 chase_templates   make_own(language) -> Path       a copy of the shipped words for the user to change
+             template_in / original(language) -> ChaseTemplate      example(template) -> str
+             keep_own(language, template) -> Path | None      None: as shipped, so no copy is kept
 sample_papers     write_labels(desk, numbers, sheet, path)      write_calendar(desk, path) -> how many
 waiting      WaitingRecord: usual(vendor) -> UsualTime | None, chance_within_a_week(vendor, waited)
 waits        turn_round(desk, as_of=None) / lead_times(desk, as_of=None) -> list[WaitRow]     all first, then by vendor

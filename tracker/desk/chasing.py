@@ -6,13 +6,15 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, datetime
+from email.message import EmailMessage
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from tracker.desk.chase_templates import template_in
 from tracker.desk.contacts import contact
 from tracker.desk.edits import Edit, writing
-from tracker.desk.sample_life import EventKind
+from tracker.desk.sample_life import EventKind, refuse_impossible
+from tracker.desk.sample_numbers import no_such_sample
 from tracker.desk.samples import Sample, samples
 from tracker.desk.trouble import Trouble
 from tracker.reports.message import Owed, chase_message
@@ -37,12 +39,21 @@ class Chase:
 
 
 @dataclass(frozen=True, slots=True)
+class ChaseMessage:
+    """What one vendor is written: to whom ('' where no address is known), for which samples, and the words as shown."""
+
+    vendor: str
+    to: str
+    numbers: tuple[int, ...]
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
 class Drafted:
-    """A draft that was written for the user's mail program, and the edit that recorded the samples as chased."""
+    """A message that was written to a file for the user's mail program."""
 
     path: Path
-    numbers: tuple[int, ...]
-    edit: Edit
+    message: ChaseMessage
 
 
 def due_for_chase(sample: Sample, day: date) -> bool:
@@ -65,48 +76,99 @@ def chases(desk: Desk, as_of: date | None = None) -> tuple[Chase, ...]:
 
 
 def draft(desk: Desk, vendor: str, folder: Path, buyer: str = "", templates: Path | None = None) -> Drafted:
-    """Writes one message to one vendor that lists all it owes, and records each as chased today; sends nothing.
+    """Writes one message to one vendor that lists all it owes; sends nothing and records nothing.
 
-    The file and the record come together or not at all. buyer: who signs, the user if not said. Trouble where the
-    vendor owes nothing, a template can't be used, or the file can't be written.
+    buyer: who signs, the name kept for it if not said. Trouble where nobody is named, the vendor owes nothing, a
+    template can't be used, or the file can't be written.
     """
+    message, mail = _written(desk, vendor, buyer, templates)
+    path = _free(folder / f"chase {_plain(message.vendor)} {desk.today.isoformat()}.eml")
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+        path.write_bytes(bytes(mail))
+    except OSError as problem:
+        raise Trouble(f"{path} can't be written ({problem.strerror}): choose another folder.") from problem
+    return Drafted(path, message)
+
+
+def preview(desk: Desk, vendor: str, buyer: str = "", templates: Path | None = None) -> ChaseMessage:
+    """What a draft to this vendor would say; nothing is written. Trouble as draft()."""
+    return _written(desk, vendor, buyer, templates)[0]
+
+
+def mark_chased(desk: Desk, numbers: Sequence[int]) -> Edit:
+    """Records that the vendor was asked today for each of these samples, in one step that can be undone."""
     from tracker.store import samples as kept
 
+    text = f"{len(numbers)} sample{'s' * (len(numbers) != 1)} marked as chased"
+    changes = []
+    with writing(desk, text) as pen:
+        for number in numbers:
+            try:
+                request = kept.get(pen.connection, number)
+            except KeyError:
+                raise no_such_sample(number) from None
+            refuse_impossible(request, EventKind.CHASED, desk.today, None, desk.today)
+            changes.append(kept.add_event(pen, number, EventKind.CHASED.value, desk.today, None, "by message"))
+    return Edit(text, tuple(changes))
+
+
+def signature(desk: Desk) -> str:
+    """The name that chases are signed with, '' where none was given yet."""
+    from tracker.store import settings
+
+    with desk.store.reading() as connection:
+        return str(settings.get(connection, settings.SIGNATURE) or "")
+
+
+def sign_as(desk: Desk, name: str) -> Edit:
+    """Keeps the name that chases are signed with. Trouble for an empty one."""
+    from tracker.store import settings
+
+    kept = " ".join(name.split())
+    if not kept:
+        raise Trouble("Write the name that chases are signed with.")
+    with writing(desk, f"chases are signed {kept}") as pen:
+        change = settings.put(pen, settings.SIGNATURE, kept)
+    return Edit(f"chases are signed {kept}", (change,))
+
+
+def _written(desk: Desk, vendor: str, buyer: str, templates: Path | None) -> tuple[ChaseMessage, EmailMessage]:
     wanted = " ".join(vendor.split()).casefold()
     owed = [each for each in samples(desk) if each.vendor.casefold() == wanted and each.state.outstanding]
     if not owed:
         raise Trouble(f"{vendor} owes no sample, so there is nothing to chase.")
-    message = _message(desk, owed, buyer, templates)
-    path = _free(folder / f"chase {_plain(owed[0].vendor)} {desk.today.isoformat()}.eml")
-    text = f"chased {owed[0].vendor} for {len(owed)} sample{'s' * (len(owed) > 1)}"
-    with writing(desk, text) as pen:
-        changes = [
-            kept.add_event(pen, each.number, EventKind.CHASED.value, desk.today, None, f"draft {path.name}")
-            for each in owed
-        ]
-        try:
-            folder.mkdir(parents=True, exist_ok=True)
-            path.write_bytes(message)
-        except OSError as problem:
-            raise Trouble(f"{path} can't be written ({problem.strerror}): choose another folder.") from problem
-    return Drafted(path, tuple(each.number for each in owed), Edit(text, tuple(changes)))
+    signed = " ".join(buyer.split()) or signature(desk)
+    if not signed:
+        raise Trouble("Nobody is named to sign the message: say who with --buyer, or give a name in the window.")
+    mail = _message(desk, owed, signed, templates)
+    numbers = tuple(each.number for each in owed)
+    return ChaseMessage(owed[0].vendor, str(mail["To"] or ""), numbers, _shown(mail)), mail
 
 
-def _message(desk: Desk, owed: Sequence[Sample], buyer: str, templates: Path | None) -> bytes:
+def _shown(mail: EmailMessage) -> str:
+    to = mail["To"] or "(no address is known)"
+    body = mail.get_body()
+    return f"To: {to}\nSubject: {mail['Subject']}\n\n{body.get_content().strip() if body is not None else ''}"
+
+
+def _message(desk: Desk, owed: Sequence[Sample], buyer: str, templates: Path | None) -> EmailMessage:
     whom = contact(desk, owed[0].vendor)
     template = template_in(whom.language, templates)
-    listed = [Owed(each.label, board_words(each), each.requested, each.promised) for each in owed]
+    listed = [
+        Owed(each.label, board_words(each), each.requested, each.promised, each.needed, max(0, each.overdue_days or 0))
+        for each in owed
+    ]
     made = datetime.combine(desk.today, datetime.now().time()).astimezone()
     names = {each.contact for each in owed if each.contact}
     # One person is greeted by name; where several were asked, nobody is.
     name = whom.name or (names.pop() if len(names) == 1 else "")
     try:
-        message = chase_message(
-            listed, template, buyer=buyer or desk.who, contact=name, to=whom.mail, made=made.replace(microsecond=0)
+        return chase_message(
+            listed, template, buyer=buyer, contact=name, to=whom.mail, made=made.replace(microsecond=0)
         )
     except ValueError as problem:
         raise Trouble(str(problem)) from problem
-    return bytes(message)
 
 
 def board_words(sample: Sample) -> str:

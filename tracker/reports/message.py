@@ -18,17 +18,25 @@ LANGUAGES = ("en", "de", "fr", "es")
 
 @dataclass(frozen=True, slots=True)
 class Owed:
-    """One sample this vendor owes. Dates are None where nothing was promised."""
+    """One sample this vendor owes. Dates are None where nothing was promised or needed; late: days overdue, 0 if not.
+
+    What the sample is for stays out: it may name a customer or another vendor.
+    """
 
     number: str
     board: str
     requested: date
     promised: date | None
+    needed: date | None = None
+    late: int = 0
 
 
 @dataclass(frozen=True, slots=True)
 class ChaseTemplate:
-    """Words of a chase with $-fields: subject $count; body $greeting $list $buyer; line $number $board $requested."""
+    """Words of a chase with $-fields: subject $count; body $greeting $list $buyer; line $number $board $requested.
+
+    needed and late are empty in templates that users copied before there were such words.
+    """
 
     subject: str
     body: str
@@ -37,6 +45,8 @@ class ChaseTemplate:
     greeting: str
     greeting_named: str
     day: str
+    needed: str = ""
+    late: str = ""
 
 
 def chase_template(language: str, own: Path | None = None) -> ChaseTemplate:
@@ -79,9 +89,11 @@ def _line(sample: Owed, template: ChaseTemplate) -> str:
     line = _filled(
         template.line, number=sample.number, board=sample.board, requested=sample.requested.strftime(template.day)
     )
-    if sample.promised is None:
-        return line
-    return line + _filled(template.promised, promised=sample.promised.strftime(template.day))
+    if sample.promised is not None:
+        line += _filled(template.promised, promised=sample.promised.strftime(template.day))
+    if sample.needed is not None:
+        line += _filled(template.needed, needed=sample.needed.strftime(template.day))
+    return line + (_filled(template.late, days=sample.late) if sample.late > 0 else "")
 
 
 def _filled(text: str, **fields: object) -> str:

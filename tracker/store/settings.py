@@ -13,6 +13,9 @@ TODAY = "today"
 IDENTITY = "identity"
 """What tells this database from every other one, so that the same number in two calendars is not taken for one."""
 
+SIGNATURE = "signature"
+"""The name that chases are signed with."""
+
 SENSITIVITY = "sensitivity"
 """How far a price must stand out to be called out of line, as a word of desk.sensitivity."""
 

@@ -12,10 +12,8 @@ from PySide6.QtWidgets import QFileDialog
 
 from tracker.window.look.figures import counted
 from tracker.window.session import Session
-from tracker.window.undo import push
 
 if TYPE_CHECKING:
-    from tracker.desk.chasing import Drafted
     from tracker.window.main_window import MainWindow
 
 
@@ -63,10 +61,8 @@ class FileTasks(QObject):
 
     @Slot()
     def draft_chases(self) -> None:
-        """One message a vendor that is overdue, for the user's own mail program; nothing is sent."""
-        folder = QFileDialog.getExistingDirectory(self._window, "Folder for the drafts")
-        if folder:
-            self._session.work.ask(lambda: self._session.door.draft_chases(Path(folder)), self._were_drafted)
+        """One message a vendor that is due, for the user's own mail program; nothing is sent."""
+        self._window.samples.chasing.draft_due()
 
     @Slot()
     def write_calendar(self) -> None:
@@ -81,18 +77,6 @@ class FileTasks(QObject):
     def open_elsewhere(self, path: Path) -> None:
         """Hands a file to the desktop's own program for it; where there is none, its place was said already."""
         QDesktopServices.openUrl(QUrl.fromLocalFile(str(path)))
-
-    def _were_drafted(self, drafts: tuple[Drafted, ...]) -> None:
-        for drafted in drafts:
-            push(self._session, drafted.edit, lambda: None)
-        if not drafts:
-            self.written.emit("Nobody is due for a chase today.")
-            return
-        self._session.reload_samples()
-        folder = drafts[0].path.parent
-        self.written.emit(
-            f"{counted(len(drafts), 'draft')} in {folder}: open them with your mail program. Nothing was sent."
-        )
 
     def _ask_where(self, title: str, name: str, kinds: str) -> Path | None:
         chosen, _ = QFileDialog.getSaveFileName(self._window, title, name, kinds)

@@ -81,7 +81,6 @@ class MainWindow(QWidget):
     def _make_places(self) -> None:
         self.today = TodayPlace(self.session)
         self.samples = SamplesPlace(self.session)
-        self.samples.chases_wanted.connect(self.files.draft_chases)
         self.samples.written.connect(self.message.say)
         self.samples.open_wanted.connect(self.files.open_elsewhere)
         self.reference = ReferencePlace(self.session)

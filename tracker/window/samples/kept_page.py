@@ -8,19 +8,18 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QDragEnterEvent, QDropEvent
-from PySide6.QtWidgets import QComboBox, QFileDialog, QFrame, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFileDialog, QFrame, QScrollArea, QVBoxLayout, QWidget
 
 from tracker.window.pieces import button, clear, column, hairline, holder, row, words
+from tracker.window.samples.contact_fields import ContactFields
 from tracker.window.samples.fields import Wrong, field, labelled
 from tracker.window.session import Session
 
 if TYPE_CHECKING:
     from tracker.desk.attachments import Attachment
-    from tracker.desk.contacts import Contact
     from tracker.desk.sample_checks import SampleChecked
     from tracker.desk.samples import Sample
 
-_LANGUAGES = (("English", "en"), ("German", "de"), ("French", "fr"), ("Spanish", "es"))
 _FILES = "Photographs and data sheets (*.jpg *.jpeg *.png *.heic *.pdf *.xlsx *.txt);;All files (*)"
 
 
@@ -62,12 +61,7 @@ class KeptPage(QWidget):
         add = button("Add photographs or data sheets…", "word")
         add.setToolTip("or drop them here")
         add.clicked.connect(self._choose_files)
-        self.contact = field("Contact", "name", self._set_contact)
-        self.mail = field("Mail", "name@vendor.example", self._set_contact)
-        self.language = QComboBox()
-        self.language.setAccessibleName("Language of messages")
-        for title, code in _LANGUAGES:
-            self.language.addItem(title, code)
+        self.contact = ContactFields(self._set_contact)
         keep = button("Keep the contact")
         keep.clicked.connect(self._set_contact)
         inside = holder(
@@ -75,8 +69,8 @@ class KeptPage(QWidget):
                 words("Verdict", "strong"), self._verdict, labelled(self.board), labelled(self.words),
                 self._wrong.label, row(approve, reject, None, gap=8),
                 6, hairline(), words("Files", "strong"), self._files, row(add, None),
-                6, hairline(), words("Whom to write to at this vendor", "strong"), labelled(self.contact),
-                labelled(self.mail), row(self.language, keep, None, gap=8), None,
+                6, hairline(), words("Whom to write to at this vendor", "strong"), labelled(self.contact.name),
+                labelled(self.contact.mail), row(self.contact.language, keep, None, gap=8), None,
                 margins=(0, 4, 8, 4), gap=7,
             )
         )  # fmt: skip
@@ -105,7 +99,7 @@ class KeptPage(QWidget):
         ask = self._session.work.ask
         self._tickets = [
             ask(lambda: door.attachments(number), self._show_files),
-            ask(lambda: door.contact(vendor), self._show_contact),
+            ask(lambda: door.contact(vendor), self.contact.show_contact),
             ask(lambda: door.check_sample(number), self._show_board),
         ]
 
@@ -142,8 +136,7 @@ class KeptPage(QWidget):
 
     def _set_contact(self) -> None:
         if self._sample is not None:
-            language = str(self.language.currentData())
-            self.contact_set.emit(self._sample.vendor, self.contact.text(), self.mail.text(), language)
+            self.contact_set.emit(self._sample.vendor, *self.contact.typed())
 
     def _show_files(self, files: tuple[Attachment, ...]) -> None:
         clear(self._files)
@@ -161,11 +154,6 @@ class KeptPage(QWidget):
         """The board that the price sheets leave no doubt about, as an example of what may be written."""
         self.board.setPlaceholderText(checked.board or "as its price sheet writes it")
         self.board.setToolTip(checked.why_not or "Enter keeps it")
-
-    def _show_contact(self, contact: Contact) -> None:
-        self.contact.setText(contact.name)
-        self.mail.setText(contact.mail)
-        self.language.setCurrentIndex(max(0, self.language.findData(contact.language)))
 
     # Qt's own names from here on
 

@@ -111,7 +111,7 @@ class SampleListing(QWidget):
             panel(column(_scrolled(self.turn_round), margins=1)),
         ):  # fmt: skip
             self._stack.addWidget(page)
-        self._left = holder(row(which, 18, form, gap=4))
+        self._left = holder(row(which, 18, form, None, gap=4))
         self._right = holder(row(None, self.number, self.labels, self.chase, gap=4))
         self._head = row(self._left, self._right, gap=4)
         self.setLayout(column(self._head, self._stack, gap=8, grow=1))

@@ -81,6 +81,9 @@ class MeasuredPage(QWidget):
         self._ticket = 0
         self.which = QComboBox()
         self.which.setAccessibleName("Property")
+        # The longest name of all would make the whole panel wide.
+        self.which.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.which.setMinimumContentsLength(12)
         for found in properties().values():
             self.which.addItem(found.name, found.key)
         self.unit = QComboBox()

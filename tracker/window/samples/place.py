@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QFileDialog, QSplitter, QWidget
 from tracker.window.errors import sentence_for
 from tracker.window.look.figures import counted
 from tracker.window.pieces import column
+from tracker.window.samples.chasing import Chasing
 from tracker.window.samples.kept_page import Decision
 from tracker.window.samples.life_page import KEYS, Happening
 from tracker.window.samples.listing import SampleListing
@@ -22,7 +23,6 @@ from tracker.window.session import Session
 from tracker.window.undo import push
 
 if TYPE_CHECKING:
-    from tracker.desk.chasing import Drafted
     from tracker.desk.edits import Edit
     from tracker.desk.sample_requests import Enquiry, LoggedAll
     from tracker.desk.samples import Sample
@@ -31,10 +31,11 @@ Refuse = Callable[[str], None]
 
 
 class SamplesPlace(QWidget):
-    """Every request, the most overdue on top. `chases_wanted`: messages are to be drafted to all who are due;
-    `written` says what was written and where; `open_wanted` carries a file for the desktop's own program."""
+    """Every request, the most overdue on top.
 
-    chases_wanted = Signal()
+    `written` says what was written and where; `open_wanted` carries a file for the desktop's own program.
+    """
+
     written = Signal(str)
     open_wanted = Signal(object)
 
@@ -46,6 +47,7 @@ class SamplesPlace(QWidget):
         self.listing = SampleListing(session)
         self.model, self.table = self.listing.model, self.listing.table
         self.record = RecordPanel(session)
+        self.chasing = Chasing(session, self)
         both = QSplitter(Qt.Orientation.Horizontal)
         both.addWidget(self.listing)
         both.addWidget(self.record)
@@ -85,6 +87,8 @@ class SamplesPlace(QWidget):
 
     def _connect(self) -> None:
         session, life, measured, kept = self._session, self.record.life, self.record.measured, self.record.kept
+        self.chasing.written.connect(self.written)
+        self.chasing.open_wanted.connect(self.open_wanted)
         self.form.wanted.connect(self._log)
         self.form.template_wanted.connect(self._keep_template)
         life.wanted.connect(self._record)
@@ -102,7 +106,7 @@ class SamplesPlace(QWidget):
         self.listing.key_pressed.connect(self._key)
         self.listing.number_wanted.connect(self.go_to)
         self.listing.misread.connect(session.troubled)
-        self.listing.chases_wanted.connect(self.chases_wanted)
+        self.listing.chases_wanted.connect(self.chasing.draft_due)
         self.listing.labels_wanted.connect(self.print_labels)
         session.samples_changed.connect(self._show)
         session.today_changed.connect(self._show_due)
@@ -252,14 +256,7 @@ class SamplesPlace(QWidget):
         """Drafts a message to the vendor of the chosen sample and hands it to the user's mail program."""
         sample = next((each for each in self._session.samples if each.number == self._chosen), None)
         if sample is not None:
-            door, vendor = self._session.door, sample.vendor
-            self._session.work.ask(lambda: door.draft_chase(vendor, drafts_folder()), self._was_drafted)
-
-    def _was_drafted(self, drafted: Drafted) -> None:
-        push(self._session, drafted.edit, self._session.reload_samples)
-        listed = counted(len(drafted.numbers), "sample")
-        self.written.emit(f"A draft that lists {listed} is in {drafted.path}. Nothing was sent.")
-        self.open_wanted.emit(drafted.path)
+            self.chasing.draft_to(sample.vendor)
 
     def print_labels(self) -> None:
         """Asks which labels on which sheet, and writes them."""
@@ -278,10 +275,3 @@ class SamplesPlace(QWidget):
     def _labels_written(self, count: int, path: Path) -> None:
         self.written.emit(f"{counted(count, 'label')} in {path}: print at true size.")
         self.open_wanted.emit(path)
-
-
-def drafts_folder() -> Path:
-    """Where drafts go when one key makes them: a folder of its own among the user's documents."""
-    from platformdirs import user_documents_path
-
-    return user_documents_path() / "Paperboard chases"

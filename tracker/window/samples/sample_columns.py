@@ -94,13 +94,13 @@ def _text(field: str) -> Any:
 
 
 SAMPLE_COLUMNS: tuple[Column, ...] = (
-    Column("number", fixed("No."), _text("number"), lambda d: _numbers(d, "number"), Stand.RIGHT, width=48),
+    Column("number", fixed("No."), _text("number"), lambda d: _numbers(d, "number"), Stand.RIGHT, width=42),
     Column(
         "overdue",
         fixed("Owed"),
         text=lambda d, row: overdue_words(d.samples[row]),
         keys=_overdue_keys,
-        width=124,
+        width=138,
         strong=True,
     ),
     Column(
@@ -111,13 +111,13 @@ SAMPLE_COLUMNS: tuple[Column, ...] = (
         stand=Stand.RIGHT,
         width=144,
     ),
-    Column("vendor", fixed("Vendor"), _text("vendor"), lambda d: _words(d, "vendor"), width=118, share=3),
+    Column("vendor", fixed("Vendor"), _text("vendor"), lambda d: _words(d, "vendor"), width=92, share=3),
     Column(
         "grade",
         fixed("Grade"),
         text=_text("grade"),
         keys=lambda d: _words(d, "grade"),
-        width=80,
+        width=68,
         paint="grade",
         paints=lambda d, row: d.samples[row].grade,
     ),
@@ -127,16 +127,16 @@ SAMPLE_COLUMNS: tuple[Column, ...] = (
         text=lambda d, row: figures.caliper(d.samples[row].caliper_um, d.units),
         keys=lambda d: _numbers(d, "caliper_um"),
         stand=Stand.RIGHT,
-        width=70,
+        width=60,
     ),
     Column("for", fixed("For"), _text("for_what"), lambda d: _words(d, "for_what"), width=110, share=4),
-    Column("state", fixed("State"), _text("state"), lambda d: _words(d, "state"), width=84),
+    Column("state", fixed("State"), _text("state"), lambda d: _words(d, "state"), width=78),
     Column(
         "requested",
         fixed("Asked for"),
         text=lambda d, row: figures.date_text(d.samples[row].requested),
         keys=lambda d: _days(d, "requested"),
         stand=Stand.RIGHT,
-        width=96,
+        width=92,
     ),
 )

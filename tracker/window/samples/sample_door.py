@@ -13,7 +13,8 @@ if TYPE_CHECKING:
     from pathlib import Path
 
     from tracker.desk.attachments import Attachment
-    from tracker.desk.chasing import Drafted
+    from tracker.desk.chase_templates import ChaseTemplate
+    from tracker.desk.chasing import ChaseMessage, Drafted
     from tracker.desk.comparison import ChosenFooting
     from tracker.desk.contacts import Contact
     from tracker.desk.edits import Edit
@@ -143,6 +144,48 @@ class SampleDoor:
         from tracker.desk.chasing import chases, draft
 
         return tuple(draft(self.desk, chase.vendor, folder) for chase in chases(self.desk))
+
+    def due_for_chase(self) -> tuple[str, ...]:
+        """The vendors that are due for a chase today."""
+        from tracker.desk.chasing import chases
+
+        return tuple(chase.vendor for chase in chases(self.desk))
+
+    def preview_chases(self) -> tuple[ChaseMessage, ...]:
+        """What the drafts to every vendor that is due would say."""
+        from tracker.desk.chasing import chases, preview
+
+        return tuple(preview(self.desk, chase.vendor) for chase in chases(self.desk))
+
+    def mark_chased(self, numbers: Sequence[int]) -> Edit:
+        from tracker.desk.chasing import mark_chased
+
+        return mark_chased(self.desk, numbers)
+
+    def signature(self) -> str:
+        from tracker.desk.chasing import signature
+
+        return signature(self.desk)
+
+    def sign_as(self, name: str) -> Edit:
+        from tracker.desk.chasing import sign_as
+
+        return sign_as(self.desk, name)
+
+    def chase_words(self, language: str) -> ChaseTemplate:
+        from tracker.desk.chase_templates import template_in
+
+        return template_in(language)
+
+    def original_chase_words(self, language: str) -> ChaseTemplate:
+        from tracker.desk.chase_templates import original
+
+        return original(language)
+
+    def keep_chase_words(self, language: str, template: ChaseTemplate) -> None:
+        from tracker.desk.chase_templates import keep_own
+
+        keep_own(language, template)
 
     def draft_chase(self, vendor: str, folder: Path) -> Drafted:
         from tracker.desk.chasing import draft

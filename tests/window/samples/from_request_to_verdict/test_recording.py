@@ -1,4 +1,4 @@
-"""What happens to a request, and asking the vendor about it."""
+"""What happens to a request, and what is written out about it."""
 
 from datetime import date
 from pathlib import Path
@@ -10,7 +10,6 @@ from PySide6.QtWidgets import QFileDialog
 from tests.window.conftest import settle
 from tests.window.samples.from_request_to_verdict.keyboard import VENDORS, Keys, asked
 from tracker.window.main_window import MainWindow
-from tracker.window.samples import place as samples_place
 from tracker.window.samples.label_dialog import LabelDialog
 
 pytestmark = pytest.mark.gui
@@ -47,41 +46,18 @@ def test_an_impossible_day_is_said_where_it_was_typed(owing: MainWindow, qtbot) 
     assert life.note.text() == "with a dent"
 
 
-def test_one_key_drafts_a_chase_and_records_it(
-    owing: MainWindow, qtbot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    opened: list[Path] = []
-    monkeypatch.setattr(samples_place, "drafts_folder", lambda: tmp_path / "chases")
-    monkeypatch.setattr(
-        "tracker.window.file_tasks.QDesktopServices.openUrl", lambda url: opened.append(url.toLocalFile())
-    )
-    keys = Keys(qtbot, owing)
-    assert owing.samples.listing.chase.text() == "Chase 1 vendor…"
-    owing.samples.go_to(1)
-    keys.press(Qt.Key.Key_D)
-    keys.settle()
-    (written,) = (tmp_path / "chases").iterdir()
-    assert opened == [str(written)]
-    body = written.read_text(encoding="utf-8")
-    assert "S-0001" in body
-    assert "S-0002" in body
-    assert [sample.chased for sample in asked(owing)] == [1, 1]
-    assert owing.samples.listing.chase.text() == "Draft chases…"
-    assert keys.pressed == 1
-
-
 def test_a_contact_is_kept_with_its_language(owing: MainWindow, qtbot) -> None:
     owing.samples.go_to(1)
     owing.samples.record.start_deciding()
     settle(qtbot, owing)
     kept = owing.samples.record.kept
-    kept.contact.setText("Frau Weiß")
-    kept.mail.setText("no address")
-    kept.language.setCurrentIndex(1)
+    kept.contact.name.setText("Frau Weiß")
+    kept.contact.mail.setText("no address")
+    kept.contact.language.setCurrentIndex(1)
     kept._set_contact()
     settle(qtbot, owing)
     assert "not a mail address" in owing.message.text
-    kept.mail.setText("weiss@aldermoor.example")
+    kept.contact.mail.setText("weiss@aldermoor.example")
     kept._set_contact()
     settle(qtbot, owing)
     found = owing.session.door.contact(VENDORS[0])
