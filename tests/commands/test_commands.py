@@ -307,7 +307,7 @@ def test_an_index_carries_a_level_forward(tracker: Tracker, filed: Path, tmp_pat
     assert tracker("level", "--json").document["levels"][0]["carried_by"] == "board index"
     (offer, _) = tracker("quotes", "--as-of", "2026-11-25", "--json").document["offers"]
     assert offer["verdict"]["band"]["low"] == pytest.approx(1300 * 1.1 * 0.85)
-    assert "carried forward to 2026-11-01 by board index (+10.0 %)" in offer["verdict"]["band"]["source"]
+    assert "carried forward to 1 Nov 2026 by board index (+10.0 %)" in offer["verdict"]["band"]["source"]
 
 
 def test_a_ratio_of_one_s_own_is_set_and_listed(tracker: Tracker) -> None:

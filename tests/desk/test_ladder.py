@@ -105,7 +105,8 @@ def test_delivered_in_another_currency_each_rung_adds_up() -> None:
         "$60 × 78 lb/MSF ÷ 2,000 lb = 2.34",
         "48.38 × 3.5 % = 1.69",
         "48.38 + 2.34 + 1.69 = 52.41",
-        "52.41 ÷ 1.0834 = 48.38 (the bank, 2026-11-25)",
+        "EUR 1 = USD 1.0834, the bank, 25 Nov 2026",
+        "52.41 ÷ 1.0834 = 48.38",
     ]
     wanted = footing(made).delivered_per_msf
     assert wanted is not None

@@ -199,10 +199,12 @@ def test_the_ladder_of_a_delivered_price_per_msf_in_another_currency(desk: Desk)
         "Freight",
         "Energy",
         "delivered, per 1,000 ft²",
+        "exchange rate",
         "per 1,000 ft² in EUR",
     ]
     wanted = float(footing(FULL).delivered_per_msf) * 0.8
-    assert f"= {wanted:,.2f} (your own rate, 2026-11-25)" in told.steps[-1].text
+    assert told.steps[-2].text == "USD 1 = EUR 0.8, your own rate, 25 Nov 2026"
+    assert told.steps[-1].text.endswith(f"= {wanted:,.2f}")
 
 
 def test_a_figure_that_rests_on_an_estimate_says_so(desk: Desk) -> None:
@@ -223,7 +225,7 @@ def test_an_order_below_the_minimum_is_said(desk: Desk) -> None:
 
 def test_a_lapsed_offer_says_that_it_is_not_judged(desk: Desk) -> None:
     told = explained(desk, as_of=date(2027, 2, 1), current_only=False)
-    assert told.reasons == ("This offer lapsed on 2026-12-31, so it is not judged.",)
+    assert told.reasons == ("This offer lapsed on 31 Dec 2026, so it is not judged.",)
 
 
 def test_what_lapses_within_two_weeks_is_named_soonest_first(desk: Desk) -> None:

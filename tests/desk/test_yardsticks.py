@@ -45,7 +45,7 @@ def test_an_index_carries_the_level_to_the_day_and_says_so(desk: Desk) -> None:
     low, high, source = band_of(desk, "SBS")
     assert (low, high) == (pytest.approx(1300 * 1.04 * 0.85), pytest.approx(1300 * 1.04 * 1.15))
     assert source == (
-        "level of SBS 1,300 USD/t of 15 Sep 2026 (spring talks), carried forward to 2026-10-01 by a price index "
+        "level of SBS 1,300 USD/t of 15 Sep 2026 (spring talks), carried forward to 1 Oct 2026 by a price index "
         "(+4.0 %), ratio 0.85–1.15 (assumed)"
     )
 

@@ -75,7 +75,7 @@ def test_a_level_is_carried_forward_by_an_index():
     carried = carry_forward(Level("SBS", 44.85, 5, "contract"), index, "a price index", 100)
     assert carried.per_tonne == pytest.approx(44.789, abs=5e-4)
     assert carried.from_day == 100
-    assert carried.source == "contract, carried forward to 0001-04-02 by a price index (-0.1 %)"
+    assert carried.source == "contract, carried forward to 2 Apr 1 by a price index (-0.1 %)"
 
 
 def test_an_index_that_starts_too_late_is_refused():

@@ -10,6 +10,7 @@ BAND = bands_of(850.0, 1150.0)
 WORDING = Wording(
     lambda per_tonne: f"USD {per_tonne:,.0f} per tonne",
     lambda low, high: f"USD {low:,.0f} to {high:,.0f} per tonne",
+    lambda per_tonne: f"USD {per_tonne:,.0f}",
 )
 
 
@@ -20,8 +21,9 @@ def _said(offers, offer, bands=BAND, settings=None):
 def test_a_dear_offer_in_a_buyers_words():
     assert _said(offers_of([*LIKE, 1350.0, 1005.0]), 8) == [
         (
-            "USD 1,350 per tonne is 34 % above the USD 1,004 per tonne that 9 offers of other vendors for SBS lead one "
-            "to expect at this caliper and order size (score 7.2; above 3.5 counts as out of line)."
+            "USD 1,350 per tonne is 34 % above the USD 1,004 that 9 offers of other vendors for SBS lead one to expect "
+            "at this caliper and order size: 7.2 times the usual scatter, and more than 3.5 times counts as out of "
+            "line."
         ),
         "It lies 17 % above the band expected of SBS, USD 850 to 1,150 per tonne: level given.",
     ]
@@ -90,7 +92,7 @@ def test_history_with_its_numbers():
         shown=[True] * 4 + [False] * 4,
     )
     assert _said(offers, 3)[-1] == (
-        "Up 20 % since this vendor's last price for the board, USD 1,000 per tonne on 2018-07-25; over the same time "
+        "Up 20 % since this vendor's last price for the board, USD 1,000 per tonne on 25 Jul 2018; over the same time "
         "SBS of other vendors is up 2 % (3 boards)."
     )
 
@@ -105,6 +107,7 @@ def test_the_reader_chooses_how_amounts_are_said():
     per_msf = Wording(
         lambda per_tonne: f"{per_tonne * 0.0325:.2f} a thousand",
         lambda low, high: f"{low * 0.0325:.2f} to {high * 0.0325:.2f} a thousand",
+        lambda per_tonne: f"{per_tonne * 0.0325:.2f}",
     )
     assert reasons(8, offers, BAND, judge(offers, BAND, Settings()), per_msf)[0].startswith("43.88 a thousand is 3")
 

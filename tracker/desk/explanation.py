@@ -3,15 +3,18 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from datetime import date
 from decimal import Decimal
 from typing import TYPE_CHECKING, Any
 
 from tracker.desk.comparison import Comparison, Per, Step
 from tracker.desk.ladder import PER_WORDS, Rested, ladder
+from tracker.desk.neighbours import own_neighbours
 from tracker.desk.rates import Rate
 from tracker.desk.verdict_json import verdict_object
 from tracker.desk.verdicts import said
 from tracker.market.reasons import Wording, reasons
+from tracker.trade.days import day_text
 from tracker.trade.exact import M2_PER_MSF
 from tracker.trade.offer import Evidence, Note, Offer
 
@@ -52,7 +55,7 @@ def explain(desk: Desk, comparison: Comparison, index: int, metric: bool | None 
     return Explanation(
         stored.offer,
         ladder(offer, comparison.footing, rests),
-        offer_reasons(comparison, index),
+        offer_reasons(comparison, index, metric),
         stored.notes,
         evidence,
         rate,
@@ -80,14 +83,24 @@ def rate_used(comparison: Comparison, index: int) -> Rate | None:
     return comparison.judged.rates.get(currency)
 
 
-def offer_reasons(comparison: Comparison, index: int) -> tuple[str, ...]:
-    """Why an offer is judged as it is, weightiest first, in sentences a buyer can repeat to the vendor."""
+def offer_reasons(comparison: Comparison, index: int, metric: bool | None = None) -> tuple[str, ...]:
+    """Why an offer is judged as it is, weightiest first, in sentences a buyer can repeat to the vendor; calipers in µm
+    where `metric`."""
     judged = comparison.judged
     if judged is None:
         return ()
     wording = _wording(comparison, index)
     judgements = reasons(index, judged.offers, judged.bands, judged.verdicts, wording)
-    return (*_standing(comparison, index), *judgements, *_doubt(comparison, index))
+    beside = own_neighbours(comparison, index, metric)
+    plainest = [] if beside is None else [beside]
+    # The conclusion stands before all, then what needs no market to be believed.
+    return (
+        *_standing(comparison, index),
+        *judgements[:1],
+        *plainest,
+        *judgements[1:],
+        *_doubt(comparison, index),
+    )
 
 
 def _standing(comparison: Comparison, index: int) -> list[str]:
@@ -96,9 +109,9 @@ def _standing(comparison: Comparison, index: int) -> list[str]:
     told = []
     day, until, newer = footing.as_of, int(snapshot.valid_until[index]), int(snapshot.superseded_by_day[index])
     if 0 <= until < day.toordinal():
-        told.append(f"This offer lapsed on {type(day).fromordinal(until).isoformat()}, so it is not judged.")
+        told.append(f"This offer lapsed on {day_text(date.fromordinal(until))}, so it is not judged.")
     if 0 <= newer <= day.toordinal():
-        newer_on = type(day).fromordinal(newer).isoformat()
+        newer_on = day_text(date.fromordinal(newer))
         told.append(f"A newer offer of the same board came on {newer_on}, so this one is not judged.")
     if is_measured(comparison, index):
         weight = float(snapshot.grammage_gsm[index])
@@ -122,6 +135,7 @@ def _wording(comparison: Comparison, index: int) -> Wording:
     return Wording(
         lambda figure: f"{currency} {figure * ratio:,.{places}f} {unit}",
         lambda low, high: f"{currency} {low * ratio:,.{places}f} to {high * ratio:,.{places}f} {unit}",
+        lambda figure: f"{currency} {figure * ratio:,.{places}f}",
     )
 
 

@@ -3,14 +3,14 @@
 import numpy as np
 
 from tracker.desk.comparison import ChosenFooting
-from tracker.reports.content import written_day
+from tracker.trade.days import day_text
 
 
 def footing_sentence(footing: ChosenFooting) -> str:
     """The whole footing as one sentence."""
     parts = [
         footing.per_words,
-        f"in {footing.currency} at {written_day(footing.as_of)}",
+        f"in {footing.currency} at {day_text(footing.as_of)}",
         "delivered where known" if footing.delivered else "as quoted, freight not added",
         "all order sizes" if footing.order_kg is None else f"an order of {footing.order_kg:,.0f} kg",
         "current offers only" if footing.current_only else "lapsed and superseded offers too",

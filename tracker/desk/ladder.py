@@ -11,6 +11,7 @@ from tracker.desk.loading import MONEY_SIGNS
 from tracker.desk.rates import Rate
 from tracker.desk.sums import Part, addition_text, amount_text, figure_text, product_text, rounded
 from tracker.trade.basis import BY_AREA, BY_SHEET, BY_WEIGHT, Basis, BoardMeasure, area_of, mass_of, per_msf, per_tonne
+from tracker.trade.days import day_text
 from tracker.trade.exact import KG_PER_LB, KG_PER_TONNE, M2_PER_MSF, M2_PER_SQUARE_FOOT, MM_PER_INCH, plain_text
 from tracker.trade.footing import delivered_cost_known
 from tracker.trade.offer import Charge, GrammageFrom, Offer
@@ -68,7 +69,7 @@ def ladder(offer: Offer, footing: ChosenFooting, rests: Rested) -> tuple[Step, .
         figure = charged
         steps.extend(more)
     if figure is not None and offer.currency != footing.currency:
-        steps.append(_exchange(figure, offer, footing, rests.rate))
+        steps.extend(_exchange(figure, offer, footing, rests.rate))
         figure = None if rests.rate is None else figure * Fraction(rests.rate.factor)
     if figure is not None and footing.at_caliper_um is not None:
         steps.append(_at_caliper(figure, offer, footing, rests))
@@ -237,12 +238,16 @@ def _charge(charge: Charge, offer: Offer, price: Fraction, per: Per, rests: Rest
     return figure, quoted if len(parts) == 1 else product_text(parts)
 
 
-def _exchange(figure: Fraction, offer: Offer, footing: ChosenFooting, rate: Rate | None) -> Step:
+def _exchange(figure: Fraction, offer: Offer, footing: ChosenFooting, rate: Rate | None) -> list[Step]:
+    """The rate, who says it and of which day, then the sum with it."""
     into = footing.currency
     if rate is None:
-        return Step(f"in {into}", f"not known: there is no rate of {offer.currency} on {footing.as_of}")
-    text = product_text([Part(figure), _rate_part(Fraction(rate.factor))])
-    return Step(f"{PER_WORDS[footing.per]} in {into}", f"{text} ({rate.said(footing.as_of)})")
+        return [Step(f"in {into}", f"not known: there is no rate of {offer.currency} on {day_text(footing.as_of)}")]
+    part = _rate_part(Fraction(rate.factor))
+    one, other = (into, offer.currency) if part.over else (offer.currency, into)
+    said = f"{one} 1 = {other} {part.given or plain_text(rate.factor)}, {rate.said(footing.as_of)}"
+    text = product_text([Part(figure), part])
+    return [Step("exchange rate", said), Step(f"{PER_WORDS[footing.per]} in {into}", text)]
 
 
 def _at_caliper(figure: Fraction, offer: Offer, footing: ChosenFooting, rests: Rested) -> Step:

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 from tracker.desk import published_rates
 from tracker.desk.edits import Edit, writing
 from tracker.desk.trouble import Trouble
+from tracker.trade.days import day_text, short_day
 from tracker.trade.exact import plain_text
 
 if TYPE_CHECKING:
@@ -31,9 +32,9 @@ class Rate:
     source: str
 
     def said(self, asked: date) -> str:
-        """The day and source in words, and that an earlier day had to serve where it did."""
-        words = f"{self.source}, {self.on.isoformat()}"
-        return words if self.on == asked else f"{words} (the last one before {asked.isoformat()})"
+        """The source and day in words, and that an earlier day had to serve where it did."""
+        words = f"{self.source}, {day_text(self.on)}"
+        return words if self.on == asked else f"{words}, the last before {short_day(asked)}"
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,7 +95,7 @@ def set_rate(desk: Desk, code: str, euros: Decimal, on: date) -> Edit:
         raise Trouble("One euro is one euro: give the rate of another currency.")
     if not euros > 0:
         raise Trouble(f"A rate must be above 0; {plain_text(euros)} {code} was given.")
-    text = f"set 1 {code} to {plain_text(euros)} EUR on {on.isoformat()}"
+    text = f"set 1 {code} to {plain_text(euros)} EUR on {day_text(on)}"
     with writing(desk, text) as pen:
         change = kept.put(pen, code, on, euros)
     return Edit(text, (change,))

@@ -12,6 +12,7 @@ from tracker.desk.ratios import ratios as own_ratios
 from tracker.desk.sensitivity import Sensitivity, sensitivity
 from tracker.market import bands
 from tracker.trade.bands import Ratio, ratios
+from tracker.trade.days import day_text
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
@@ -55,11 +56,6 @@ def ratios_standing(kept: Iterable[OwnRatio], day: date) -> dict[str, bands.Rati
         if own.on <= day:
             standing[own.grade] = bands.Ratio(float(own.low), float(own.high), f"{own.source}, {day_text(own.on)}")
     return standing
-
-
-def day_text(day: date) -> str:
-    """'1 Oct 2026': the month as a word, because 01/10 is read two ways."""
-    return f"{day.day} {day:%b %Y}"
 
 
 def _level(level: Level, day: date, currency: str, rates: RatesOn) -> bands.Level | None:

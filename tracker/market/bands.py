@@ -10,6 +10,7 @@ from numpy.typing import NDArray
 
 from tracker.market.offers import Offers
 from tracker.market.robust import Floats, weighted_median
+from tracker.trade.days import day_text
 
 USUAL_SPREAD = 0.15
 """Half-width of the band round a grade's own level where its setter did not say (common practice, no source)."""
@@ -107,7 +108,7 @@ def carry_forward(level: Level, index: Sequence[tuple[int, float]], name: str, d
     if start == 0 or stop < start:
         raise ValueError(f"The index {name} has no value for the day of the level: give one that starts earlier.")
     moved = index[stop - 1][1] / index[start - 1][1]
-    until = date.fromordinal(index[stop - 1][0]).isoformat()
+    until = day_text(date.fromordinal(index[stop - 1][0]))
     source = f"{level.source}, carried forward to {until} by {name} ({100 * (moved - 1):+.1f} %)"
     return Level(level.grade, level.per_tonne * moved, day, source, level.spread)
 

@@ -16,6 +16,7 @@ from tracker.market.offers import Offers
 from tracker.market.peers import ESD_LEVEL, FEWEST_PEERS
 from tracker.market.slips import Slip, SlipKind
 from tracker.market.verdicts import Verdicts
+from tracker.trade.days import day_text
 
 _PER = {
     "short_ton": "short ton",
@@ -38,11 +39,11 @@ _A_LEVEL = 3  # offers off the same way from which one may speak of a vendor's l
 class Wording:
     """How the reader wants figures said. amount: a price per tonne in words with its unit, for example
     'USD 1,240 per tonne' (a caller who shows per 1,000 ft² converts in it). between: two such prices, 'USD 850 to
-    1,150 per tonne'. day: a date from its ordinal."""
+    1,150 per tonne'. bare: a price beside one that told the unit, 'USD 1,240'."""
 
     amount: Callable[[float], str]
     between: Callable[[float, float], str]
-    day: Callable[[int], str] = lambda day: date.fromordinal(day).isoformat()
+    bare: Callable[[float], str]
 
 
 def reasons(offer: int, offers: Offers, bands: Bands, verdicts: Verdicts, wording: Wording) -> list[str]:
@@ -93,7 +94,7 @@ def _of_peers(offer: int, offers: Offers, verdicts: Verdicts, wording: Wording) 
     if abs(peers.own_gap[offer]) > verdicts.limit[offer] * peers.own_spread[offer]:
         own = float(np.exp(peers.own_expected[offer]))
         yield (
-            f"With this vendor's other offers counted too it is {_beside(price / own - 1)} the {wording.amount(own)} "
+            f"With this vendor's other offers counted too it is {_beside(price / own - 1)} the {wording.bare(own)} "
             f"to expect, and beyond the limit."
         )
     if peers.extreme[offer]:
@@ -131,9 +132,9 @@ def _scored(offer: int, offers: Offers, verdicts: Verdicts, wording: Wording) ->
     count, expected, score = int(verdicts.peers[offer]), float(verdicts.expected[offer]), float(verdicts.score[offer])
     limit = float(verdicts.limit[offer])
     return (
-        f"{wording.amount(price)} is {_beside(price / expected - 1)} the {wording.amount(expected)} that {count} "
-        f"offers of other vendors for {grade} lead one to expect at this caliper and order size (score "
-        f"{abs(score):.1f}; above {limit:.2g} counts as out of line)."
+        f"{wording.amount(price)} is {_beside(price / expected - 1)} the {wording.bare(expected)} that {count} "
+        f"offers of other vendors for {grade} lead one to expect at this caliper and order size: {abs(score):.1f} "
+        f"times the usual scatter, and more than {limit:.2g} times counts as out of line."
     )
 
 
@@ -163,16 +164,14 @@ def _of_band(offer: int, offers: Offers, bands: Bands, verdicts: Verdicts, wordi
     if where == WITHIN:
         yield f"It lies within {band}: {bands.sources[grade]}."
     else:
-        edge = high if where == ABOVE else low
-        side = "above" if where == ABOVE else "below"
-        yield f"It lies {_percent(price / edge - 1)} {side} {band}: {bands.sources[grade]}."
+        yield f"It lies {_outside(price, low, high)} {band}: {bands.sources[grade]}."
 
 
 def _of_history(history: History, offer: int, offers: Offers, wording: Wording) -> str:
     before = float(offers.per_tonne[history.before])
     own = (
         f"{_moved(history.change)} since this vendor's last price for the board, {wording.amount(before)} "
-        f"on {wording.day(int(offers.received[history.before]))}"
+        f"on {day_text(date.fromordinal(int(offers.received[history.before])))}"
     )
     grade = offers.grades[offers.grade[offer]]
     if history.grade_change is None:
@@ -188,6 +187,14 @@ def _of_delivery(offer: int, offers: Offers, verdicts: Verdicts) -> Iterator[str
     if unlike and (verdicts.out_of_line[offer] or unlike * 2 > count):
         here, there = ("delivered", "without freight") if offers.delivered[offer] else ("without freight", "delivered")
         yield f"This price is {here}, while {unlike} of the grade's {count} offers are {there}."
+
+
+def _outside(price: float, low: float, high: float) -> str:
+    """How far beyond its nearer edge a price lies; a hair's breadth is no per cent."""
+    beyond = price / (high if price > high else low) - 1
+    if abs(beyond) < _AS_GOOD_AS_EVEN:
+        return f"at the {'top' if price > high else 'bottom'} of"
+    return _beside(beyond)
 
 
 def _beside(share: float) -> str:

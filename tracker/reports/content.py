@@ -5,11 +5,6 @@ from datetime import date
 from enum import StrEnum
 
 
-def written_day(day: date) -> str:
-    """'25 Nov 2026', which no reader takes for another day."""
-    return f"{day.day} {day:%b %Y}"
-
-
 class Mark(StrEnum):
     """The verdict on one price, told by shape first: the same marks stand in the window."""
 

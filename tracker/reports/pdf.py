@@ -13,11 +13,11 @@ from tracker.reports.content import (
     OfferRow,
     ReportContent,
     SampleRow,
-    written_day,
 )
 from tracker.reports.ink import BOLD, COLOUR_OF, INK, QUIET, REGULAR, RIBBON, register_letters
 from tracker.reports.overview_picture import overview_picture
 from tracker.reports.spread_picture import mark_shapes, spread_picture
+from tracker.trade.days import day_text
 
 _MARGIN = 40.0
 _PICTURE_HEIGHT = 150.0
@@ -37,7 +37,7 @@ def write_pdf(content: ReportContent, path: Path) -> None:
         rightMargin=_MARGIN,
         topMargin=_MARGIN,
         bottomMargin=_MARGIN,
-        title=f"Paperboard prices on {written_day(content.as_of)}",
+        title=f"Paperboard prices on {day_text(content.as_of)}",
         author="",
     )
     story = [*_opening(content), *_overview(content, document.width), *_standing_out(content)]
@@ -79,7 +79,7 @@ def _text(words: str, style: Any) -> Any:
 def _opening(content: ReportContent) -> list[Any]:
     count = f"{content.offers} offers compared, {content.out_of_line} out of line, {len(content.samples)} samples owed."
     return [
-        _text(f"Paperboard prices and samples on {written_day(content.as_of)}", _style(16, bold=True)),
+        _text(f"Paperboard prices and samples on {day_text(content.as_of)}", _style(16, bold=True)),
         _text(content.footing, _style(9, QUIET)),
         _text(count, _style(10, before=6)),
         _text(CONFIDENCE, _style(7.5, QUIET, before=4)),
@@ -166,7 +166,7 @@ def _offer_table(rows: tuple[OfferRow, ...], unit: str) -> Any:
                 _text(row.price_words, right),
                 _text("–" if row.of_expected is None else f"{100 * row.of_expected:.0f} %", right),
                 _text(row.lead_time, left),
-                _text("–" if row.valid_until is None else written_day(row.valid_until), left),
+                _text("–" if row.valid_until is None else day_text(row.valid_until), left),
             ]
         )
     return _table(body, _OFFER_WIDTHS)
@@ -190,12 +190,12 @@ def _owed(samples: tuple[SampleRow, ...]) -> list[Any]:
     body = [[_text(heading, _style(7.5, QUIET)) for heading in headings]]
     for row in samples:
         overdue = f"{row.overdue_days} days" if row.overdue_days and row.overdue_days > 0 else "–"
-        promised = "–" if row.promised is None else written_day(row.promised)
+        promised = "–" if row.promised is None else day_text(row.promised)
         words = (
             row.number,
             row.vendor,
             row.board,
-            written_day(row.requested),
+            day_text(row.requested),
             promised,
             f"{row.waiting_days} days",
             overdue,

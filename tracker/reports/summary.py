@@ -1,12 +1,13 @@
 """The report in plain text: what needs the buyer, a line each."""
 
-from tracker.reports.content import CARE, CONFIDENCE, GradeSection, ReportContent, SampleRow, written_day
+from tracker.reports.content import CARE, CONFIDENCE, GradeSection, ReportContent, SampleRow
+from tracker.trade.days import day_text
 
 
 def summary_text(content: ReportContent) -> str:
     """The whole report as text, UTF-8 friendly, lines ending in a newline."""
     lines = [
-        f"Paperboard prices and samples on {written_day(content.as_of)}",
+        f"Paperboard prices and samples on {day_text(content.as_of)}",
         content.footing,
         "",
         f"{content.offers} offers compared, {content.out_of_line} out of line.",

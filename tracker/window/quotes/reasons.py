@@ -1,12 +1,13 @@
-"""The panel beside the picture: how the selected price came about, and why it is judged as it is."""
+"""The panel beside the picture: why the selected price is judged as it is, then how it came about."""
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QPainter, QPaintEvent
-from PySide6.QtWidgets import QFrame, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QSizePolicy, QVBoxLayout, QWidget
 
 from tracker.desk.comparison import Comparison
 from tracker.window.look import figures
@@ -15,6 +16,7 @@ from tracker.window.look.theme import Theme
 from tracker.window.pieces import button, clear, column, hairline, row, words
 from tracker.window.quotes.ladder import Ladder
 from tracker.window.quotes.offer_columns import offers
+from tracker.window.quotes.whole_lines import WholeLines
 from tracker.window.session import Session
 from tracker.window.tables.task_list import TaskList
 from tracker.window.take_in.evidence import Said, said_by
@@ -22,6 +24,7 @@ from tracker.window.today.tasks_of import out_of_line
 
 if TYPE_CHECKING:
     from tracker.desk.explanation import Explanation
+    from tracker.desk.snapshot import Snapshot
 
 _TITLES = {
     Mark.ABOVE: "Why this price stands out",
@@ -62,24 +65,20 @@ class ReasonsPanel(QFrame):
         self._whose = words("", "quiet", wrap=True)
         self._ladder = Ladder(session.theme)
         self._reasons = QVBoxLayout()
-        self._reasons.setSpacing(6)
+        self._reasons.setSpacing(5)
+        self._small_print = QVBoxLayout()
+        self._small_print.setSpacing(5)
         self._show = button("Show in the sheet", "word")
         self._show.setToolTip("Ctrl+E: the vendor's file with this cell marked")
         self._show.clicked.connect(lambda: self.sheet_wanted.emit(self._session.selected))
         inside = QWidget()
-        inside.setLayout(column(self._ladder, hairline(), self._reasons, None, margins=(0, 6, 8, 0), gap=12))
-        scroll = QScrollArea()
-        scroll.setWidgetResizable(True)
-        scroll.setFrameShape(QFrame.Shape.NoFrame)
-        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        scroll.setWidget(inside)
-        scroll.viewport().setAutoFillBackground(False)
-        inside.setAutoFillBackground(False)
-        self._body = scroll
+        parts_inside = (self._reasons, hairline(), self._ladder, self._small_print, None)
+        inside.setLayout(column(*parts_inside, margins=(0, 2, 8, 0), gap=10))
+        self._body = WholeLines(inside)
         heading = row(self._sign, self._title, None, gap=6)
         self._nothing = words("", "quiet", wrap=True)
         self._nothing.setAlignment(Qt.AlignmentFlag.AlignTop)
-        parts = column(heading, self._whose, scroll, row(self._show, None), margins=(16, 12, 8, 8), gap=6, grow=2)
+        parts = column(heading, self._whose, self._body, row(self._show, None), margins=(16, 10, 8, 6), gap=4, grow=2)
         self._standing_out = TaskList("Prices that stand out", session.theme)
         self._standing_out.wanted.connect(session.select_offer)
         parts.addWidget(self._nothing)
@@ -113,10 +112,12 @@ class ReasonsPanel(QFrame):
         self._sign.update()
         self._title.setText(_TITLES[mark])
         self._whose.setText(self._whose_offer(comparison, offer))
-        self._ladder.show_steps(())
-        clear(self._reasons)
+        self._clear()
         door, metric = self._session.door, self._session.units is figures.Units.METRIC
-        self._ticket = self._session.work.ask(lambda: door.explain(comparison, offer, metric), self._show_explanation)
+        self._ticket = self._session.work.ask(
+            lambda: door.explain(comparison, offer, metric),
+            lambda explanation: self._show_explanation(comparison, offer, explanation),
+        )
 
     def _show_standing_out(self) -> None:
         session = self._session
@@ -126,35 +127,44 @@ class ReasonsPanel(QFrame):
 
     def _whose_offer(self, comparison: Comparison, offer: int) -> str:
         snapshot = comparison.snapshot
-        vendor, grade, file = int(snapshot.vendor[offer]), int(snapshot.grade[offer]), int(snapshot.file[offer])
+        vendor, grade = int(snapshot.vendor[offer]), int(snapshot.grade[offer])
         parts = [
             snapshot.vendors[vendor] if vendor >= 0 else "",
             snapshot.product[offer],
             snapshot.grades[grade] if grade >= 0 else "",
             figures.caliper(float(snapshot.caliper_um[offer]), self._session.units),
         ]
-        where = snapshot.files[file] if file >= 0 else ""
-        cell = f"cell {snapshot.cell[offer]}"
-        if snapshot.sheet[offer]:
-            cell = f"{snapshot.sheet[offer]}, {cell}"
-        return " · ".join(part for part in parts if part) + (f"\n{where}, {cell}" if where else f"\n{cell}")
+        return " · ".join(part for part in parts if part)
 
-    def _show_explanation(self, explanation: Explanation) -> None:
-        self._ladder.show_steps(explanation.steps)
+    def _clear(self) -> None:
+        self._ladder.show_steps(())
         clear(self._reasons)
+        clear(self._small_print)
+
+    def _show_explanation(self, comparison: Comparison, offer: int, explanation: Explanation) -> None:
+        self._clear()
+        first, *others = explanation.steps
+        # Where the price stands is told here and nowhere else in the panel.
+        self._ladder.show_steps((replace(first, cell=_where(comparison.snapshot, offer)), *others))
         for decided in verdict_lines(explanation):
             self._reasons.addWidget(words(decided, "strong", wrap=True, selectable=True))
         for reason in explanation.reasons:
             self._reasons.addWidget(words(reason, wrap=True, selectable=True))
         for note in explanation.notes:
-            self._reasons.addWidget(words(f"{note.cell}: {note.text}" if note.cell else note.text, "small", wrap=True))
-        if explanation.rate is not None:
-            asked = self._session.footing.as_of
-            self._reasons.addWidget(words(f"Exchange rate: {explanation.rate.said(asked)}.", "small", wrap=True))
+            text = f"{note.cell}: {note.text}" if note.cell else note.text
+            self._small_print.addWidget(words(text, "small", wrap=True))
         told = [_evidence_line(said) for said in said_by(explanation.evidence)]
         if told:
             text = "\n".join(["What the sheet says:", *told])
-            self._reasons.addWidget(words(text, "small", wrap=True, selectable=True))
+            self._small_print.addWidget(words(text, "small", wrap=True, selectable=True))
+        self._body.show_from_the_top()
+
+
+def _where(snapshot: Snapshot, offer: int) -> str:
+    """'Kestrelby stock offer.xlsx, Stock, D15'."""
+    file = int(snapshot.file[offer])
+    parts = (snapshot.files[file] if file >= 0 else "", snapshot.sheet[offer], snapshot.cell[offer])
+    return ", ".join(part for part in parts if part)
 
 
 def _evidence_line(said: Said) -> str:

@@ -1,0 +1,53 @@
+"""The panel that explains a price: its conclusion is in view, whatever the window's size and currency."""
+
+import pytest
+from PySide6.QtCore import QPoint
+from PySide6.QtWidgets import QLabel
+
+from tests.window.conftest import settle
+from tracker.window.look.marks import Mark
+from tracker.window.main_window import MainWindow
+
+pytestmark = pytest.mark.gui
+
+
+@pytest.fixture(params=[(1024, 700), (1280, 800)], ids=str)
+def panel(request, qtbot, window: MainWindow):
+    window.resize(*request.param)
+    window.go_quotes()
+    offer = int((window.session.marks == Mark.ABOVE).nonzero()[0][0])
+    window.quotes.go_to(offer)
+    settle(qtbot, window)
+    panel = window.quotes.reasons
+    qtbot.waitUntil(lambda: not panel._body._settled.isActive())
+    return panel
+
+
+def test_reasons_stand_first_and_in_view(panel) -> None:
+    reasons = [panel._reasons.itemAt(place).widget() for place in range(panel._reasons.count())]
+    assert reasons
+    viewport = panel._body.viewport()
+    for reason in reasons:
+        below = reason.mapTo(viewport, QPoint(0, reason.height())).y()
+        assert below <= viewport.height(), reason.text()
+        assert below < panel._ladder.mapTo(viewport, QPoint(0, 0)).y()
+
+
+def test_no_line_is_cut_in_two(panel) -> None:
+    body = panel._body
+    height, cut = body.viewport().height(), []
+    for label in body.widget().findChildren(QLabel):
+        top = label.mapTo(body.viewport(), QPoint(0, 0)).y()
+        one_line = QLabel("x", font=label.font()).sizeHint().height()
+        if top < height < top + label.height() and (height - top) % one_line > 2:
+            cut.append(label.text())
+    assert not cut
+
+
+def test_the_cell_is_told_once(panel) -> None:
+    snapshot = panel._session.comparison.snapshot
+    cell = snapshot.cell[panel._session.selected]
+    told = [
+        label.text() for label in panel.findChildren(QLabel) if cell in label.text().replace("(", " ").split(", ")[-1]
+    ]
+    assert len(told) == 1, told
