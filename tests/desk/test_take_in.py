@@ -44,7 +44,7 @@ def reads(monkeypatch: pytest.MonkeyPatch) -> list[dict[str, str]]:
     """The answers with which each reading was made."""
     made: list[dict[str, str]] = []
 
-    def read(path: Path, answers: Answers, today: date, manner: take_in.Manner) -> tuple[Reading, None]:
+    def read(path: Path, answers: Answers, manner: take_in.Manner) -> tuple[Reading, None]:
         made.append(dict(answers.settled))
         return understand(path, answers), None
 

@@ -105,10 +105,10 @@ def read_again(desk: Desk | None, taken: TakenIn, answers: Answers, manner: Mann
     """The same bytes read with other answers; what is remembered for the vendor serves where `answers` are silent."""
     if taken.sheets is not None and _is_small(taken.sheets):
         sheets = taken.sheets
-        reading = _read_open(sheets, answers, _today(desk))
+        reading = _read_open(sheets, answers)
         known = answers if desk is None else _known(desk, reading, answers)
         if known != answers:
-            reading = _read_open(sheets, known, _today(desk))
+            reading = _read_open(sheets, known)
         return replace(taken, reading=reading, answers=known)
     wanted = manner or Manner(show=taken.sheets is not None)
     return read_bytes(desk, taken.reading.file, taken.content, answers, wanted)
@@ -212,7 +212,7 @@ def workbook(content: bytes, name: str) -> Workbook:
 
 
 def _understand(desk: Desk | None, path: Path, content: bytes, given: Answers, manner: Manner) -> TakenIn:
-    reading, sheets = _read_sheet(path, given, _today(desk), manner)
+    reading, sheets = _read_sheet(path, given, manner)
     reading = replace(reading, file=_in_letters(reading.file))
     if reading.unreadable is None and reading.sha256 != hashlib.sha256(content).hexdigest():
         changed = f"{path.name} changed while it was read: let the other program finish, then try again."
@@ -222,9 +222,9 @@ def _understand(desk: Desk | None, path: Path, content: bytes, given: Answers, m
     answers = _known(desk, reading, given)
     if answers != given:
         if sheets is not None and _is_small(sheets):
-            reading = _read_open(sheets, answers, _today(desk))
+            reading = _read_open(sheets, answers)
         else:
-            reading, sheets = _read_sheet(path, answers, _today(desk), manner)
+            reading, sheets = _read_sheet(path, answers, manner)
         reading = replace(reading, file=_in_letters(path.name))
     return TakenIn(reading, content, answers, _imported_on(desk, reading.sha256), sheets)
 
@@ -234,27 +234,23 @@ def _in_letters(name: str) -> str:
     return name.encode("utf-8", "surrogateescape").decode("utf-8", "backslashreplace")
 
 
-def _today(desk: Desk | None) -> date:
-    return date.today() if desk is None else desk.today
-
-
-def _read_sheet(path: Path, answers: Answers, today: date, manner: Manner) -> tuple[Reading, Workbook | None]:
+def _read_sheet(path: Path, answers: Answers, manner: Manner) -> tuple[Reading, Workbook | None]:
     from tracker.intake.child import Cancelled
     from tracker.intake.read import read_sheet, read_with_grids
 
     try:
         with no_collecting():
             if manner.show:
-                return read_with_grids(path, answers, today=today, cancelled=manner.cancelled)
-            return read_sheet(path, answers, today=today, cancelled=manner.cancelled), None
+                return read_with_grids(path, answers, cancelled=manner.cancelled)
+            return read_sheet(path, answers, cancelled=manner.cancelled), None
     except Cancelled as stop:
         raise Trouble(f"Reading {path.name} was stopped; nothing of it was stored.") from stop
 
 
-def _read_open(sheets: Workbook, answers: Answers, today: date) -> Reading:
+def _read_open(sheets: Workbook, answers: Answers) -> Reading:
     from tracker.intake.read import read_workbook
 
-    return read_workbook(sheets, answers if answers.received is not None else replace(answers, received=today))
+    return read_workbook(sheets, answers)
 
 
 _SMALL_CELLS = 5_000

@@ -3,7 +3,6 @@
 import gc
 from collections.abc import Iterator
 from dataclasses import replace
-from datetime import date
 from functools import partial
 from hashlib import sha256
 from itertools import islice
@@ -20,29 +19,24 @@ if TYPE_CHECKING:
     from tracker.intake.offers.draft import Draft
 
 
-def read_sheet(path: Path, answers: Answers, *, today: date | None = None, cancelled: Flag | None = None) -> Reading:
+def read_sheet(path: Path, answers: Answers, *, cancelled: Flag | None = None) -> Reading:
     """Reads one file. Never raises for a bad file: `unreadable` then holds the sentence that says why.
 
-    `today` stands for the day the file was received where neither the file nor the answers tell. Cancelled when
-    `cancelled` is set meanwhile.
+    Cancelled when `cancelled` is set meanwhile.
     """
-    known = answers if answers.received is not None else replace(answers, received=today)
     lines: list[Line] = []
     try:
-        rest = read_in_child(path, partial(_read, answers=known), cancelled=cancelled, part=lines.extend)
+        rest = read_in_child(path, partial(_read, answers=answers), cancelled=cancelled, part=lines.extend)
         return replace(rest, lines=tuple(lines))
     except Unreadable as problem:
         return _unreadable(path, str(problem))
 
 
-def read_with_grids(
-    path: Path, answers: Answers, *, today: date | None = None, cancelled: Flag | None = None
-) -> tuple[Reading, Workbook | None]:
+def read_with_grids(path: Path, answers: Answers, *, cancelled: Flag | None = None) -> tuple[Reading, Workbook | None]:
     """The reading and the sheets it was made from, for showing the one beside the other; else as read_sheet."""
-    known = answers if answers.received is not None else replace(answers, received=today)
     lines: list[Line] = []
     try:
-        work = partial(_read_both, answers=known)
+        work = partial(_read_both, answers=answers)
         rest, workbook = read_in_child(path, work, cancelled=cancelled, part=lines.extend)
         return replace(rest, lines=tuple(lines)), workbook
     except Unreadable as problem:

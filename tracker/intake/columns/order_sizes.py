@@ -43,6 +43,9 @@ def beside_unit(head: Header) -> Bracket | None:
     bracket = bracket_text(rest)
     if bracket is not None and not bracket.not_weight and not bracket.alone:
         return bracket
+    load = _load(rest)
+    if load is not None:
+        return bracket if bracket is not None and bracket.not_weight else Bracket(rest, not_weight=load)
     if head.weights or head.calipers:
         return None
     if bracket is not None:
@@ -54,6 +57,12 @@ def beside_unit(head: Header) -> Bracket | None:
 
 _UNITS_OF_PRICE = frozenset(map(Decimal, ("1000", "907.18474", "45.359237", "100")))
 """A tonne, a short ton, a hundredweight and 100 kg in kg: '$/hundredweight (100 lb)' names no order."""
+
+
+def _load(text: str) -> str | None:
+    """A truckload or less than one: with nothing that weighs it, what the order must reach is not said."""
+    named = {match.value for match in phrases("bracket").find(text)} & {"truckload", "part_load"}
+    return min(named) if named and not find_masses(text) else None
 
 
 def _without_unit(head: Header, basis: BasisReading | None) -> str:

@@ -54,7 +54,8 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     facts.abroad = any(countries(text) - {"US"} for text in texts)
     facts.loads = _loads(texts)
     facts.names = _names(said)
-    facts.list_date = _list_date(said, facts.date_order) or answers.received
+    # The day a list came is not the day it was made: '30 days' without a date of the list's own ends on no known day.
+    facts.list_date = _list_date(said, facts.date_order)
     return facts
 
 

@@ -100,7 +100,7 @@ Statement = (
 @lru_cache(maxsize=8192)
 def statements(text: str) -> tuple[Statement, ...]:
     """Everything that a title, note or footnote states, in no particular order; () where it states nothing."""
-    if not any(sign.isalpha() or sign in "$€£¥" for sign in text):
+    if not any(sign.isalpha() or sign in "$€£¥" for sign in text) and not find_dates(text):
         return ()
     return tuple(_all(text))
 
