@@ -1,5 +1,5 @@
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtWidgets import QFileDialog, QLabel
 
 from tests.window.conftest import settle
@@ -44,6 +44,22 @@ def test_a_level_needs_a_source_and_a_plain_figure(window: MainWindow, qtbot) ->
     assert any("Decimal('1450.50')" in asked and "trade press" in asked for asked in window.session.door.asked)
     assert form.per_tonne.text() == ""
     assert window.session.undo_stack.undoText() == "set a level"
+
+
+@pytest.mark.parametrize("grade", ["SBS", "CRB", ""])
+@pytest.mark.parametrize("size", [(1024, 700), (1280, 800)], ids=str)
+def test_set_the_level_opens_at_the_form_with_the_cursor_in_view(window: MainWindow, qtbot, grade, size) -> None:
+    window.resize(*size)
+    window.go_quotes()
+    window.quotes.picture.level_wanted.emit(grade)
+    settle(qtbot, window)
+    place = window.reference
+    qtbot.waitUntil(lambda: not place._level_to_the_top.isActive())
+    viewport = place._scroll.viewport()
+    for part in (place._level_heading, place.level.per_tonne, place.level._line.button):
+        top = part.mapTo(viewport, QPoint(0, 0)).y()
+        assert 0 <= top <= viewport.height() - part.height(), part
+    assert window.focusWidget() is place.level.per_tonne
 
 
 def test_a_ratio_is_typed_in_per_cent_with_its_source(window: MainWindow, qtbot) -> None:

@@ -19,6 +19,7 @@ _DAY_SPREAD = 0.8
 _MOST_TICKS = 7
 _MONTH_STEPS = (1, 2, 3, 6, 12, 24, 60)
 _LEAST_DAYS = 75.0
+_PER_TONNE_HERE = "Per tonne here, as per MSF every caliper has a band of its own."
 
 
 def over_time(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
@@ -44,6 +45,8 @@ def over_time(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
         least_width=_LEAST_DAYS,
     )
     caption = _caption(grade, ribbon, band.set_on, len(drawing.joins) > 0)
+    if comparison is not offers.comparison:
+        caption = f"{_PER_TONNE_HERE} {caption}"
     thin = thin_words(known_rows(offers, rows, received), chosen)
     return Picture(drawing, f"{grade or 'All grades'}: prices over time", f"{caption}{thin}", per_words(comparison))
 

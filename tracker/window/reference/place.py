@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QFont
 from PySide6.QtWidgets import (
     QFileDialog,
@@ -36,6 +36,7 @@ if TYPE_CHECKING:
     from tracker.desk.yardsticks import Yardsticks
 
 _LABEL_WIDTH, _SOURCE_WIDTH, _NAME_HEIGHT = 130, 250, 50
+_ABOVE_THE_LEVEL = 12
 
 
 class ReferencePlace(QWidget):
@@ -65,14 +66,23 @@ class ReferencePlace(QWidget):
             lambda word: self._edit(lambda: self._session.door.set_sensitivity(word))
         )
         self.yardsticks.rate_wanted.connect(self._set_rate)
+        self._level_heading = words("Market level", "heading")
         inside = holder(
             column(
                 self._code, self._section, hairline(), 4, self._facts, 8, hairline(), 4,
-                words("Market level", "heading"), self.level, 4, hairline(), 4, self.ratio, None,
+                self._level_heading, self.level, 4, hairline(), 4, self.ratio, None,
                 margins=(24, 18, 24, 24), gap=8,
             )
         )  # fmt: skip
         self._scroll = _scrolled(inside)
+        # The page grows as it is laid out and as what was set so far arrives: the level stays wanted until the user
+        # scrolls or reads another grade.
+        self._wants_level = False
+        self._level_to_the_top = QTimer(self)
+        self._level_to_the_top.setSingleShot(True)
+        self._level_to_the_top.timeout.connect(self._bring_level_into_view)
+        self._scroll.verticalScrollBar().rangeChanged.connect(lambda *_: self._level_to_the_top.start(0))
+        self._scroll.verticalScrollBar().actionTriggered.connect(lambda _: self._want_no_level())
         self._pages = QStackedWidget()
         self._pages.addWidget(self._scroll)
         self._pages.addWidget(_scrolled(self.yardsticks))
@@ -101,8 +111,16 @@ class ReferencePlace(QWidget):
         """Brings a grade's market level into view; for no grade that of the one all others hang on."""
         self._pages.setCurrentIndex(0)
         self.list.setCurrentRow(list(grades()).index(grade if grade in grades() else REFERENCE_GRADE))
-        self._scroll.ensureWidgetVisible(self.level)
         self.level.per_tonne.setFocus()
+        self._wants_level = True
+        self._level_to_the_top.start(0)
+
+    def _bring_level_into_view(self) -> None:
+        if self._wants_level:
+            self._scroll.verticalScrollBar().setValue(self._level_heading.y() - _ABOVE_THE_LEVEL)
+
+    def _want_no_level(self) -> None:
+        self._wants_level = False
 
     def _show_held(self, held: Yardsticks) -> None:
         self._held = held
@@ -154,6 +172,7 @@ class ReferencePlace(QWidget):
         self._session.reload()
 
     def _choose(self, place: int) -> None:
+        self._want_no_level()
         self._grade = list(grades())[place]
         self._show()
 
