@@ -172,7 +172,7 @@ def test_an_answer_for_this_file_only_is_not_remembered(desk: Desk, sheet: Sheet
 def test_an_answer_that_settles_nothing_changes_nothing(desk: Desk, sheet: Sheet) -> None:
     take_in.store(desk, take_in.read(desk, sheet()))
     (asked,) = questions.open_questions(desk)
-    with pytest.raises(Trouble, match="does not answer"):
+    with pytest.raises(Trouble, match="“long” is no ton"):
         questions.answer(desk, asked.id, "long")
     assert len(questions.open_questions(desk)) == 1
     assert len(load_snapshot(desk)) == 1
@@ -302,3 +302,21 @@ def test_a_file_that_changes_while_it_is_read_is_not_taken(
     assert taken.reading.unreadable == (
         "list.xlsx changed while it was read: let the other program finish, then try again."
     )
+
+
+def test_an_answer_that_is_none_is_refused_before_anything_is_stored(desk: Desk, sheet: Sheet) -> None:
+    taken = take_in.read(desk, sheet())
+    with pytest.raises(Trouble, match="“CROWNS” is no currency"):
+        take_in.read_again(desk, taken, Answers({"currency:kr/mt": "CROWNS"}))
+    with pytest.raises(Trouble, match="“BAR” is no grade"):
+        take_in.store(desk, taken, remember={"grade:fenlight": "BAR"})
+    assert files.files(desk) == ()
+
+
+def test_an_answer_kept_by_an_older_version_serves_the_words_it_was_asked_about(
+    desk: Desk, sheet: Sheet, reads: list
+) -> None:
+    older, words = {"currency": "SEK", "ton": "short"}, {"currency": "kr/MT", "ton": "USD/ton"}
+    take_in.store(desk, take_in.read(desk, sheet()), remember=older, words=words)
+    take_in.read(desk, sheet(b"winter list"))
+    assert reads[-1] == {"currency:kr/mt": "SEK", "ton": "short"}

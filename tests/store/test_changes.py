@@ -72,7 +72,7 @@ def test_a_removal_undone_brings_back_answers_with_their_moment(database: Databa
     with database.writing() as connection:
         removed = Pen(connection, "Ada", "forgot").delete(answer, before.id)
     with database.reading() as connection:
-        assert answers.of_vendor(connection, VENDOR) == {}
+        assert answers.listing(connection, VENDOR) == ()
     reverse(database, removed)
     with database.reading() as connection:
         assert answers.listing(connection) == (before,)
@@ -121,8 +121,8 @@ def test_an_answer_said_again_replaces_the_earlier_one(database: Database) -> No
         answers.remember(pen, VENDOR, "ton", "short", "")
         answers.remember(pen, VENDOR.upper(), "ton", "metric", "")
     with database.reading() as connection:
-        assert answers.of_vendor(connection, VENDOR) == {"ton": "metric"}
-        assert answers.of_vendor(connection, "Nobody Ltd") == {}
+        assert [(each.key, each.value) for each in answers.listing(connection, VENDOR)] == [("ton", "metric")]
+        assert answers.listing(connection, "Nobody Ltd") == ()
 
 
 def test_rates_settings_and_verdicts_come_back(database: Database) -> None:

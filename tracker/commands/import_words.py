@@ -64,8 +64,9 @@ def _answered_by(question: Question) -> str:
     if kind == "grade":
         codes = ", ".join(choice.value for choice in question.choices)
         return f'Answer it with --grade "{question.words}=CODE", where CODE is one of {codes}.'
-    if question.key == "currency":
-        return "Answer it with --currency CODE, for example --currency USD."
+    if kind == "currency":
+        options = " or ".join(f"--currency {choice.value}" for choice in question.choices) or "--currency USD"
+        return f"Answer it with --currency CODE, for example {options}."
     if question.key == "vendor":
         return "Answer it with --vendor NAME."
     choices = f"It is one of: {'; '.join(choice.label for choice in question.choices)}. " if question.choices else ""

@@ -10,6 +10,8 @@ from typing import TYPE_CHECKING
 from tracker.desk.edits import Edit, writing
 from tracker.desk.take_in import Answered, Stored, TakenIn, answers_kept, keep_answers, read_bytes, settled_to_keep
 from tracker.desk.trouble import Trouble
+from tracker.intake.words.fold import fold
+from tracker.trade.answers import objection
 from tracker.trade.offer import Reading, State
 
 if TYPE_CHECKING:
@@ -29,10 +31,13 @@ def open_questions(desk: Desk) -> tuple[OpenQuestion, ...]:
 def answer(desk: Desk, question_id: int, value: str, remember: bool = True) -> Stored:
     """Reads the kept file again with the answer and adds the offers that it settles; other questions stay open.
 
-    Offers that were stored before keep their place. Trouble if the question is no longer open, or if this answer does
-    not settle it. `Stored.answered` is what take_back() needs.
+    Offers that were stored before keep their place. Trouble if the question is no longer open, or if this answer is
+    not of its kind or does not settle it. `Stored.answered` is what take_back() needs.
     """
     asked = _find(desk, question_id)
+    wrong = objection(asked.question.key, value, asked.question.choices)
+    if wrong is not None:
+        raise Trouble(wrong)
     before, taken = _read_with(desk, asked, value)
     if any(question.key == asked.question.key for question in taken.reading.questions):
         raise Trouble(f"“{value}” does not answer the question “{asked.question.text}”: choose another answer.")
@@ -42,7 +47,8 @@ def answer(desk: Desk, question_id: int, value: str, remember: bool = True) -> S
 def answer_kept(desk: Desk, sha256: str, settled: Mapping[str, str]) -> int:
     """Gives answers to the open questions of a file that was taken in before; how many offers that let through.
 
-    Answers that no open question asks for are passed over. Trouble as answer().
+    One for the whole file ('currency') answers every question of its kind that leaves it open; answers that no open
+    question asks for are passed over. Trouble as answer().
     """
     from tracker.store import files
 
@@ -51,9 +57,16 @@ def answer_kept(desk: Desk, sha256: str, settled: Mapping[str, str]) -> int:
     offers = 0
     for key, value in settled.items():
         # Looked up anew for each: an answer may close other questions of its file.
-        asked = [each for each in open_questions(desk) if (each.file_id, each.question.key) == (file_id, key)]
+        asked = [each for each in open_questions(desk) if each.file_id == file_id and _asks_for(each, key, value)]
         offers += sum(answer(desk, each.id, value).offers for each in asked)
     return offers
+
+
+def _asks_for(asked: OpenQuestion, key: str, value: str) -> bool:
+    question = asked.question
+    if ":" in key or key == question.key:
+        return fold(key) == fold(question.key)
+    return question.key.partition(":")[0] == key and objection(key, value, question.choices) is None
 
 
 def take_back(desk: Desk, answered: Answered) -> None:

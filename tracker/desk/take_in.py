@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 
 from tracker.desk.collecting import no_collecting
 from tracker.desk.edits import writing
+from tracker.desk.known_answers import refuse_other_kinds, with_known
 from tracker.desk.trouble import Trouble
 from tracker.trade.layout import layout_from_plain, layout_to_plain
 from tracker.trade.offer import LEAVE_OUT, Answers, Reading, State
@@ -102,11 +103,15 @@ def stand_down() -> None:
 
 
 def read_again(desk: Desk | None, taken: TakenIn, answers: Answers, manner: Manner | None = None) -> TakenIn:
-    """The same bytes read with other answers; what is remembered for the vendor serves where `answers` are silent."""
+    """The same bytes read with other answers; what is remembered for the vendor serves where `answers` are silent.
+
+    Trouble where an answer is not of its question's kind.
+    """
+    refuse_other_kinds(answers.settled)
     if taken.sheets is not None and _is_small(taken.sheets):
         sheets = taken.sheets
         reading = _read_open(sheets, answers)
-        known = answers if desk is None else _known(desk, reading, answers)
+        known = answers if desk is None else with_known(desk, reading, answers)
         if known != answers:
             reading = _read_open(sheets, known)
         return replace(taken, reading=reading, answers=known)
@@ -130,14 +135,15 @@ def store(
     """Stores a file with all its accepted offers, or none of it.
 
     The answers in `remember` are kept for the vendor with the sheet's own `words` that they answered, and so is a
-    layout that was marked in this file. The same bytes again add nothing. Trouble if the file could not be read or
-    the database refuses.
+    layout that was marked in this file. The same bytes again add nothing. Trouble if the file could not be read, an
+    answer is not of its kind, or the database refuses.
     """
     from tracker.store import files
 
     reading = taken.reading
     if reading.unreadable:
         raise Trouble(reading.unreadable)
+    refuse_other_kinds(remember or {})
     accepted = sum(line.state is State.ACCEPTED for line in reading.lines)
     with no_collecting(), writing(desk, f"took in {reading.file}") as pen:
         earlier = files.id_of(pen.connection, reading.sha256)
@@ -219,7 +225,7 @@ def _understand(desk: Desk | None, path: Path, content: bytes, given: Answers, m
         reading = Reading(path.name, reading.sha256, changed)
     if desk is None or reading.unreadable:
         return TakenIn(reading, content, given, sheets=sheets)
-    answers = _known(desk, reading, given)
+    answers = with_known(desk, reading, given)
     if answers != given:
         if sheets is not None and _is_small(sheets):
             reading = _read_open(sheets, answers)
@@ -259,20 +265,6 @@ _SMALL_CELLS = 5_000
 
 def _is_small(sheets: Workbook) -> bool:
     return sum(len(grid.cells) for grid in sheets.grids) <= _SMALL_CELLS
-
-
-def _known(desk: Desk, reading: Reading, given: Answers) -> Answers:
-    """What was given, with the vendor's layouts, and its remembered answers where the sheet leaves something open."""
-    from tracker.store import answers as kept
-    from tracker.store import layouts
-
-    if reading.vendor is None or reading.unreadable:
-        return given
-    with desk.store.reading() as connection:
-        marked = layouts.of_vendor(connection, reading.vendor) if given.layouts is None else ()
-        # Remembered answers settle what a sheet leaves open, so a sheet without questions needs none.
-        remembered = kept.of_vendor(connection, reading.vendor) if reading.questions or marked else {}
-    return replace(given, settled={**remembered, **given.settled}, layouts=marked or given.layouts)
 
 
 def _imported_on(desk: Desk, sha256: str) -> date | None:

@@ -5,7 +5,7 @@ from collections.abc import Iterable
 from tracker.intake.offers.draft import Asked, Draft
 from tracker.trade.basis import Basis
 from tracker.trade.grades import grades
-from tracker.trade.offer import Choice, NoteCode, Question
+from tracker.trade.offer import Choice, Question
 
 
 def questions_of(drafts: Iterable[Draft]) -> tuple[Question, ...]:
@@ -25,13 +25,14 @@ def questions_of(drafts: Iterable[Draft]) -> tuple[Question, ...]:
 
 
 def _choices(asked: Asked) -> tuple[Choice, ...]:
-    if asked.key in _FIXED:
-        return _FIXED[asked.key]
-    if asked.code is NoteCode.GRADE_UNKNOWN:
-        return tuple(Choice(code, f"{code} · {grade.name}") for code, grade in grades().items())
-    if asked.code is NoteCode.BASIS_UNKNOWN:
-        return tuple(Choice(basis.value, _BASIS_WORDS[basis]) for basis in Basis)
-    return ()
+    """All answers of the question's kind, or those of them that the sheet leaves open."""
+    kind = asked.key.partition(":")[0]
+    choices = _FIXED.get(kind, ())
+    if kind == "grade":
+        choices = tuple(Choice(code, f"{code} · {grade.name}") for code, grade in grades().items())
+    elif kind == "currency":
+        return tuple(Choice(code, code) for code in asked.options)
+    return tuple(choice for choice in choices if not asked.options or choice.value in asked.options)
 
 
 _BASIS_WORDS = {
@@ -47,8 +48,9 @@ _BASIS_WORDS = {
     Basis.SHEET: "sheet",
 }
 _FIXED = {
+    "basis": tuple(Choice(basis.value, words) for basis, words in _BASIS_WORDS.items()),
     "ton": (Choice("short", "short ton (2,000 lb)"), Choice("metric", "tonne (1,000 kg)")),
-    "weight-basis": (Choice("msf", "on 1,000 ft²"), Choice("3000ft2", "on 3,000 ft²")),
+    "weight-basis": (Choice("msf", "lb on 1,000 ft²"), Choice("3000ft2", "lb on 3,000 ft²"), Choice("gsm", "g/m²")),
     "decimal": (
         Choice(".", "1.5 is one and a half (decimal point)"),
         Choice(",", "1,5 is one and a half (decimal comma)"),

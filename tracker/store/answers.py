@@ -23,15 +23,6 @@ class Remembered:
     said_by: str
 
 
-def of_vendor(connection: Connection, name: str) -> dict[str, str]:
-    """A vendor's remembered answers, key to value."""
-    vendor_id = vendors.find(connection, name)
-    if vendor_id is None:
-        return {}
-    query = select(answer.c.key, answer.c.value).where(answer.c.vendor_id == vendor_id)
-    return {row.key: row.value for row in connection.execute(query)}
-
-
 def listing(connection: Connection, name: str | None = None) -> tuple[Remembered, ...]:
     """Remembered answers of one vendor, or of all, by vendor and key."""
     query = select(answer, vendor.c.name).join(vendor).order_by(vendor.c.folded, answer.c.key)

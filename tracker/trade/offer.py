@@ -206,8 +206,8 @@ class Choice:
 class Question:
     """One cause that holds lines back.
 
-    `key` is what an answer is remembered under: 'ton', 'currency', 'grade:fenlight white'. `choices` may be empty: then
-    any text of the named kind answers it (a vendor's name, an ISO currency).
+    `key` is what an answer is remembered under: 'ton', 'currency:kr/mt', 'grade:fenlight white'. `choices` may be
+    empty: then any text of the named kind answers it (a vendor's name, an ISO currency; trade/answers.py tells).
     """
 
     key: str
@@ -239,10 +239,11 @@ LEAVE_OUT = "leave-out"
 class Answers:
     """What a person has settled for a file or remembered for its vendor.
 
-    Keys of `settled`: 'vendor', 'currency' (ISO code), 'ton' ('short'|'metric'), 'weight-basis' ('msf'|'3000ft2'),
-    'decimal' ('.'|','), 'date-order' ('dmy'|'mdy'), 'basis' or 'basis:<words>' (a Basis value),
-    'grade:<words casefolded>' (a grade code), 'bracket:<words>' ('from_kg:below_kg'); and under the key of any question
-    LEAVE_OUT, for this file alone. An answer never overrules what the sheet says; it settles what that leaves open.
+    Keys of `settled`: 'vendor', 'currency:<words folded>' (ISO code; 'currency:' where the sheet has no words, and
+    'currency' for the whole file), 'ton' ('short'|'metric'), 'weight-basis' ('msf'|'3000ft2'|'gsm'), 'decimal'
+    ('.'|','), 'date-order' ('dmy'|'mdy'), 'basis:<words>' (a Basis value; likewise), 'grade:<words>' (a grade code),
+    'bracket:<words>' ('from_kg:below_kg'); and under the key of any question LEAVE_OUT, for this file alone.
+    An answer never overrules what the sheet says; it settles what that leaves open.
     `layouts`: tables marked by hand, used where they fit; None: nobody said, so that those remembered for the vendor
     serve.
     """

@@ -87,7 +87,7 @@ def test_a_question_can_be_put_to_the_vendor_or_its_lines_left_out(real_window: 
     mark(window)
     settle(qtbot, window)
     take_in = window.take_in
-    take_in.understood.questions.vendor_asked.emit("currency")
+    take_in.understood.questions.vendor_asked.emit("currency:")
     draft = take_in.findChild(VendorWordsDialog)
     assert "Cells Sheet!E4, Sheet!E5, Sheet!E6" in draft.text.toPlainText()
     draft.copy_words.click()

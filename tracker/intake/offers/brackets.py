@@ -7,6 +7,7 @@ from decimal import Decimal
 from tracker.intake.columns.cells import mass_of
 from tracker.intake.columns.column import Columns, PriceColumn
 from tracker.intake.grid import Cell
+from tracker.intake.offers.answered import key_about
 from tracker.intake.offers.bracket_words import bracket_around, brackets_in
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.rows import WholeRow
@@ -18,7 +19,6 @@ from tracker.intake.values.brackets import Bracket, KgBracket, bracket_text, joi
 from tracker.intake.values.header import Role
 from tracker.intake.values.masses import Mass
 from tracker.intake.values.numbers import NumberReading
-from tracker.intake.words.fold import fold
 from tracker.trade.quantities import MassUnit
 
 _BOARD = (Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.FORM)
@@ -89,7 +89,7 @@ def _weighed(bracket: Bracket, facts: FileFacts) -> Bracket:
 
 def _answered(bracket: Bracket, kg: KgBracket, facts: FileFacts) -> KgBracket:
     """An earlier answer for a bracket that is no weight: 'truckload' -> '18000:'."""
-    answer = facts.answered.settled.get(f"bracket:{fold(bracket.words).strip()}") if kg.unread else None
+    answer = facts.answered.settled.get(key_about("bracket", bracket.words)) if kg.unread else None
     if answer is None:
         return kg
     start, _, end = answer.partition(":")

@@ -1,5 +1,6 @@
 """An offer in the making: fields as they become known, what holds it back, what a person should read."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass, field
 from datetime import date
 from decimal import Decimal
@@ -70,10 +71,10 @@ class Draft:
         """Tell something that does not hold the offer back."""
         self.notes.append(Note(code, cell, text))
 
-    def ask(self, code: NoteCode, key: str, cell: str, text: str, words: str = "") -> None:
-        """Hold the offer back until a person has decided."""
+    def ask(self, code: NoteCode, key: str, cell: str, text: str, words: str = "", options: Iterable[str] = ()) -> None:
+        """Hold the offer back until a person has decided; `options`: the only values that the sheet leaves open."""
         self.notes.append(Note(code, cell, text))
-        self.asked.append(Asked(key, code, text, words))
+        self.asked.append(Asked(key, code, text, words, tuple(options)))
 
     def refuse(self, code: NoteCode, text: str) -> None:
         self.notes.append(Note(code, self.where, text))
@@ -114,9 +115,13 @@ class Draft:
 
 @dataclass(frozen=True, slots=True)
 class Asked:
-    """Why a line is held back: the key its answer is remembered under, and the vendor's words in doubt."""
+    """Why a line is held back: the key its answer is remembered under, and the vendor's words in doubt.
+
+    `options`: the values that can answer it, where the sheet leaves only some open.
+    """
 
     key: str
     code: NoteCode
     text: str
     words: str = ""
+    options: tuple[str, ...] = ()

@@ -49,7 +49,7 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     facts.date_order = date_order(_dated(sheets, texts)) or _answered_order(answers)
     facts.units = units_seen(sheets)
     _settle_ton(facts, said, answers)
-    facts.weight_unit = _weight_unit(said, answers)
+    facts.weight_unit = _weight_unit(said)
     facts.named_dollars = frozenset(code for text in texts for code in _dollars(text))
     facts.abroad = any(countries(text) - {"US"} for text in texts)
     facts.loads = _loads(texts)
@@ -92,13 +92,10 @@ def _settle_ton(facts: FileFacts, said: Iterable[Statement], answers: Answers) -
         facts.ton, facts.ton_because = (MassUnit.SHORT_TON if short else MassUnit.TONNE), "your answer"
 
 
-def _weight_unit(said: Iterable[Statement], answers: Answers) -> WeightUnit | None:
+def _weight_unit(said: Iterable[Statement]) -> WeightUnit | None:
     found = {statement.unit for statement in said if isinstance(statement, SaysWeightBasis)}
     pounds = found & {WeightUnit.LB_MSF, WeightUnit.LB_3000FT2}
-    if len(pounds) == 1:
-        return pounds.pop()
-    answered = {"msf": WeightUnit.LB_MSF, "3000ft2": WeightUnit.LB_3000FT2}
-    return answered.get(answers.settled.get("weight-basis", "")) if not pounds else None
+    return pounds.pop() if len(pounds) == 1 else None
 
 
 def _dollars(text: str) -> Iterator[str]:

@@ -6,6 +6,7 @@ from fractions import Fraction
 from functools import lru_cache
 
 from tracker.intake.columns.column import PriceColumn
+from tracker.intake.offers.answered import answer_about, key_about
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.measures import Board
@@ -15,9 +16,9 @@ from tracker.intake.offers.terms import Terms, delivered_by_column
 from tracker.intake.tables.view import View
 from tracker.intake.values.brackets import KgBracket
 from tracker.intake.values.weight import WeightReading
-from tracker.intake.words.fold import fold
 from tracker.trade.exact import as_decimal
 from tracker.trade.offer import Evidence, GrammageFrom, NoteCode
+from tracker.trade.quantities import WeightUnit
 
 
 def fill_board(draft: Draft, board: Board, facts: FileFacts) -> None:
@@ -47,16 +48,16 @@ def _fill_grade(draft: Draft, board: Board, facts: FileFacts) -> None:
         _tell(draft, "grade", board.grade_said)
         return
     words = board.grade_words or board.product
-    answer = facts.answered.settled.get(f"grade:{fold(words).strip()}") if not board.grades else None
+    answer = answer_about(facts.answered.settled, "grade", words, board.grades)
     if answer is not None:
         draft.grade = answer
         draft.evidence.append(Evidence("grade", "your answer", words))
-    elif board.grades:
+        return
+    if board.grades:
         text = f"“{words}” could be {' or '.join(board.grades)}. Which grade is it?"
-        draft.ask(NoteCode.GRADE_UNKNOWN, f"grade:{fold(words).strip()}", draft.where, text, words)
     else:
         text = f"Which grade is “{words}”?" if words else "Nothing says which grade of board this is."
-        draft.ask(NoteCode.GRADE_UNKNOWN, f"grade:{fold(words).strip()}", draft.where, text, words)
+    draft.ask(NoteCode.GRADE_UNKNOWN, key_about("grade", words), draft.where, text, words, board.grades)
 
 
 def _fill_caliper(draft: Draft, board: Board) -> None:
@@ -82,7 +83,7 @@ def _fill_weight(draft: Draft, board: Board, facts: FileFacts) -> None:
     elif len({one.gsm for one in readings}) == 1:
         _take_weight(draft, readings[0], where, words)
     elif readings:
-        _by_physics(draft, readings, where, words)
+        _by_physics(draft, readings, where, words, facts)
     elif board.weight_unread is None:
         _estimate(draft)
     else:
@@ -92,7 +93,7 @@ def _fill_weight(draft: Draft, board: Board, facts: FileFacts) -> None:
 
 
 def _left_by_facts(readings: Sequence[WeightReading], facts: FileFacts) -> tuple[WeightReading, ...]:
-    """A note that says on which area pounds are, else an earlier answer, settles them."""
+    """A note that says on which area pounds are settles them."""
     stated = tuple(one for one in readings if one.unit is facts.weight_unit)
     return stated if stated and facts.weight_unit is not None else tuple(readings)
 
@@ -111,8 +112,11 @@ def _take_weight(draft: Draft, weight: WeightReading, where: str, words: str) ->
         draft.ask(NoteCode.WEIGHT_IMPLAUSIBLE, "weight", where, text, words)
 
 
-def _by_physics(draft: Draft, readings: tuple[WeightReading, ...], where: str, words: str) -> None:
-    """Pounds without an area: settled where caliper and grade make just one of them possible, else asked."""
+def _by_physics(draft: Draft, readings: tuple[WeightReading, ...], where: str, words: str, facts: FileFacts) -> None:
+    """Pounds without an area: settled where caliper and grade make just one of them possible, else asked.
+
+    An answer settles only what physics leaves open: one board's pounds can be on another area than the next one's.
+    """
     left = possible_weights(readings, draft.caliper_um, draft.grade) if draft.caliper_um is not None else readings
     if len({one.gsm for one in left}) == 1:
         _take_weight(draft, left[0], where, words)
@@ -120,11 +124,28 @@ def _by_physics(draft: Draft, readings: tuple[WeightReading, ...], where: str, w
         text = f"“{words}” does not say in which unit or on which area; at this caliper only {unit} is possible."
         draft.note(NoteCode.WEIGHT_BASIS_UNKNOWN, where, text)
     elif left:
-        text = f"Is “{words}” on 1,000 ft² or on 3,000 ft²?"
-        draft.ask(NoteCode.WEIGHT_BASIS_UNKNOWN, "weight-basis", where, text, words)
+        _ask_weight_basis(draft, left, where, words, facts)
     else:
         text = f"“{words}” makes no possible board at this caliper, on 1,000 ft² or on 3,000 ft²."
         draft.ask(NoteCode.WEIGHT_IMPLAUSIBLE, "weight", where, text, words)
+
+
+_UNITS = {"msf": WeightUnit.LB_MSF, "3000ft2": WeightUnit.LB_3000FT2, "gsm": WeightUnit.GSM}
+_UNIT_WORDS = {"msf": "lb on 1,000 ft²", "3000ft2": "lb on 3,000 ft²", "gsm": "g/m²"}
+
+
+def _ask_weight_basis(draft: Draft, left: tuple[WeightReading, ...], where: str, words: str, facts: FileFacts) -> None:
+    """The answer, where one was given that is still possible, else the question; of pounds there is one a file."""
+    open_ = [name for name, unit in _UNITS.items() if any(one.unit is unit for one in left)]
+    key = "weight-basis" if "gsm" not in open_ else f"weight-basis:{'|'.join(open_)}"
+    answer = facts.answered.settled.get(key)
+    chosen = next((one for one in left if answer is not None and one.unit is _UNITS.get(answer)), None)
+    if chosen is not None:
+        _take_weight(draft, chosen, where, words)
+        draft.evidence.append(Evidence("grammage_gsm", "your answer", words))
+        return
+    text = f"Is “{words}” {' or '.join(_UNIT_WORDS[name] for name in open_)}?"
+    draft.ask(NoteCode.WEIGHT_BASIS_UNKNOWN, key, where, text, words, open_)
 
 
 def _estimate(draft: Draft) -> None:
@@ -177,8 +198,7 @@ def fill_bracket(draft: Draft, bracket: Said[KgBracket] | None) -> None:
         return
     if bracket.value.unread:
         text = f"For what weight of order does “{bracket.words}” stand?"
-        key = f"bracket:{fold(bracket.words).strip()}"
-        draft.ask(NoteCode.BRACKET_UNREAD, key, bracket.where, text, bracket.words)
+        draft.ask(NoteCode.BRACKET_UNREAD, key_about("bracket", bracket.words), bracket.where, text, bracket.words)
         return
     draft.from_kg, draft.below_kg = bracket.value.from_kg, bracket.value.below_kg
     draft.evidence.append(bracket.evidence("from_kg"))

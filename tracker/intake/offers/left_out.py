@@ -4,12 +4,21 @@ from collections.abc import Iterable
 from dataclasses import replace
 
 from tracker.intake.offers.draft import Draft
+from tracker.intake.words.fold import fold
+from tracker.trade.answers import objection
 from tracker.trade.offer import LEAVE_OUT, Answers
 
 
 def to_read_with(answers: Answers) -> Answers:
-    """The answers that mean something to the reader: those that leave lines out say nothing of currency or unit."""
-    settled = {key: value for key, value in answers.settled.items() if value != LEAVE_OUT}
+    """The answers that mean something to the reader.
+
+    Those that leave lines out say nothing of currency or unit; one that is not of its kind leaves its question open.
+    """
+    settled = {
+        fold(key): value
+        for key, value in answers.settled.items()
+        if value != LEAVE_OUT and objection(key, value) is None
+    }
     return replace(answers, settled=settled)
 
 

@@ -4,13 +4,14 @@ from decimal import Decimal
 
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
+from tracker.intake.offers.answered import answer_about, key_about
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.money import Around, basis_claim, currency_claim, foreign_unit, unit_of_text
 from tracker.intake.offers.physics import absurd, far_off
 from tracker.intake.offers.price_cell import PriceCell, Standing
 from tracker.intake.offers.rows import WholeRow
-from tracker.intake.offers.said import at
+from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.settle import Claim, Settled, settle
 from tracker.intake.values.header import Role
 from tracker.trade.basis import BY_SHEET, Basis, BoardMeasure
@@ -117,21 +118,37 @@ def _fill_currency(draft: Draft, settled: Settled[str], facts: FileFacts) -> Non
         draft.currency = code
         draft.evidence.append(settled.by.said.evidence("currency"))
         return
-    if settled.against is not None and settled.by is not None:
-        text = (
-            f"“{settled.by.words}” in {settled.by.where} and “{settled.against.words}” in {settled.against.where} "
-            "name different currencies."
-        )
-        draft.ask(NoteCode.CURRENCY_UNKNOWN, f"currency:{draft.where}", draft.where, text, settled.by.words)
-        return
-    answer = facts.answered.settled.get("currency")
-    if answer is not None and (not settled.values or answer in settled.values):
+    left, words = _in_doubt(settled)
+    answer = answer_about(facts.answered.settled, "currency", words, left)
+    if answer is not None:
         draft.currency = answer
-        draft.evidence.append(Claim(frozenset({answer}), "your answer", answer).said.evidence("currency"))
+        draft.evidence.append(_answered(answer, words).evidence("currency"))
         return
-    words = settled.by.words if settled.by is not None else ""
-    text = f"Which currency is “{words}”?" if words else "Nothing says in which currency the prices are."
-    draft.ask(NoteCode.CURRENCY_UNKNOWN, "currency", settled.by.where if settled.by else draft.where, text, words)
+    if settled.against is not None:
+        text = f"{_both_said(settled)} name different currencies."
+    else:
+        text = f"Which currency is “{words}”?" if words else "Nothing says in which currency the prices are."
+    where = settled.by.where if settled.by is not None and settled.against is None else draft.where
+    draft.ask(NoteCode.CURRENCY_UNKNOWN, key_about("currency", words), where, text, words, left)
+
+
+def _in_doubt(settled: Settled[str]) -> tuple[tuple[str, ...], str]:
+    """The values that the sheet leaves open (none: all) and the words that do; both sides of a contradiction."""
+    if settled.by is None:
+        return (), ""
+    if settled.against is None:
+        return tuple(sorted(settled.values)), settled.by.words
+    return tuple(sorted(settled.values | settled.against.values)), f"{settled.by.words} / {settled.against.words}"
+
+
+def _both_said(settled: Settled[str]) -> str:
+    assert settled.by is not None
+    assert settled.against is not None
+    return f"“{settled.by.words}” in {settled.by.where} and “{settled.against.words}” in {settled.against.where}"
+
+
+def _answered(value: str, words: str) -> Said[str]:
+    return Said(value, "your answer", words or value)
 
 
 def _dollar(settled: Settled[str], facts: FileFacts) -> str | None:
@@ -145,51 +162,49 @@ def _dollar(settled: Settled[str], facts: FileFacts) -> str | None:
 
 def _fill_basis(draft: Draft, settled: Settled[str], facts: FileFacts) -> None:
     values = settled.values
-    if settled.against is not None and settled.by is not None:
-        text = (
-            f"“{settled.by.words}” in {settled.by.where} and “{settled.against.words}” in {settled.against.where} "
-            "say different units for this price."
-        )
-        draft.ask(NoteCode.BASIS_UNKNOWN, f"basis:{draft.where}", draft.where, text, settled.by.words)
-        return
-    if values == _TONS and facts.ton is not None:
+    if values == _TONS and settled.against is None and facts.ton is not None:
         values = frozenset({"short_ton" if facts.ton is MassUnit.SHORT_TON else "tonne"})
-    if len(values) == 1 and settled.by is not None:
+    if len(values) == 1 and settled.by is not None and settled.against is None:
         _take_basis(draft, next(iter(values)), settled.by, facts)
-        return
-    _ask_basis(draft, settled, facts)
+    elif values == _TONS and settled.by is not None and settled.against is None:
+        text = f"Is the ton of “{settled.by.words}” a short ton (2,000 lb) or a tonne (1,000 kg)?"
+        draft.ask(NoteCode.BASIS_UNKNOWN, "ton", settled.by.where, text, settled.by.words)
+    else:
+        _ask_basis(draft, settled, facts)
 
 
 def _take_basis(draft: Draft, value: str, by: Claim[str], facts: FileFacts) -> None:
     unit = foreign_unit(value)
-    answer = facts.answered.settled.get(f"basis:{by.words.casefold()}")
+    answer = facts.answered.settled.get(key_about("basis", by.words))
     if unit is not None and answer is None:
         text = f"The price is per {unit} (“{by.words}”), which has no fixed weight or area."
-        draft.ask(NoteCode.BASIS_UNKNOWN, f"basis:{by.words.casefold()}", by.where, text, by.words)
+        draft.ask(NoteCode.BASIS_UNKNOWN, key_about("basis", by.words), by.where, text, by.words)
         return
-    basis = Basis(answer) if unit is not None and answer is not None else Basis(value)
+    _set_basis(draft, Basis(answer) if unit is not None and answer is not None else Basis(value), by)
+
+
+def _set_basis(draft: Draft, basis: Basis, by: Claim[str] | Said[str]) -> None:
     if basis in BY_SHEET and draft.sheet_mm is None:
         words = draft.sheet_words if draft.sheet_words is not None else by.words
         text = "The price is for sheets, and their size is not certain."
         draft.ask(NoteCode.BASIS_UNKNOWN, "sheet-size", by.where, text, words)
     draft.basis = basis
-    draft.evidence.append(by.said.evidence("basis"))
+    draft.evidence.append(Said(basis.value, by.where, by.words).evidence("basis"))
 
 
 def _ask_basis(draft: Draft, settled: Settled[str], facts: FileFacts) -> None:
-    words = settled.by.words if settled.by is not None else ""
-    where = settled.by.where if settled.by is not None else draft.where
-    if settled.values == _TONS:
-        text = f"Is the ton of “{words}” a short ton (2,000 lb) or a tonne (1,000 kg)?"
-        draft.ask(NoteCode.BASIS_UNKNOWN, "ton", where, text, words)
+    left, words = _in_doubt(settled)
+    known = tuple(value for value in left if foreign_unit(value) is None)
+    answer = answer_about(facts.answered.settled, "basis", words, known)
+    if answer is not None:
+        _set_basis(draft, Basis(answer), _answered(answer, words))
         return
-    answer = facts.answered.settled.get("basis")
-    if answer is not None and not settled.values:
-        draft.basis = Basis(answer)
-        draft.evidence.append(Claim(frozenset({answer}), "your answer", answer).said.evidence("basis"))
-        return
-    text = f"What is the price of “{words}” per?" if words else "Nothing says what the prices are per."
-    draft.ask(NoteCode.BASIS_UNKNOWN, "basis", where, text, words)
+    if settled.against is not None:
+        text = f"{_both_said(settled)} say different units for this price."
+    else:
+        text = f"What is the price of “{words}” per?" if words else "Nothing says what the prices are per."
+    where = settled.by.where if settled.by is not None and settled.against is None else draft.where
+    draft.ask(NoteCode.BASIS_UNKNOWN, key_about("basis", words), where, text, words, known)
 
 
 def _look(draft: Draft) -> None:

@@ -8,7 +8,7 @@ from tracker.trade.layout import MARKED_ROLES
 from tracker.trade.offer import LEAVE_OUT
 
 _TONS = {"short": "a short ton (2,000 lb)", "metric": "a tonne (1,000 kg)"}
-_AREAS = {"msf": "1,000 ft²", "3000ft2": "3,000 ft²"}
+_AREAS = {"msf": "pounds on 1,000 ft²", "3000ft2": "pounds on 3,000 ft²", "gsm": "g/m²"}
 _SIGNS = {".": "point", ",": "comma"}
 _ORDERS = {"dmy": "day first, then month", "mdy": "month first, then day"}
 _BASES = dict(next(known.units for known in MARKED_ROLES if known.role == "price"))
@@ -41,9 +41,9 @@ def _bracket(words: str, value: str) -> str:
 
 _SAY: Mapping[str, Callable[[str, str], str]] = {
     "vendor": lambda _, value: f"the vendor is {value}",
-    "currency": lambda _, value: f"prices are in {value}",
+    "currency": lambda words, value: f"“{words}” is {value}" if words else f"prices are in {value}",
     "ton": lambda _, value: f"the ton is {_TONS.get(value, value)}",
-    "weight-basis": lambda _, value: f"pounds of basis weight are on {_AREAS.get(value, value)}",
+    "weight-basis": lambda _, value: f"basis weight is in {_AREAS.get(value, value)}",
     "decimal": lambda _, value: f"the decimal sign is the {_SIGNS.get(value, value)}",
     "date-order": lambda _, value: f"dates are {_ORDERS.get(value, value)}",
     "grade": lambda words, value: f"“{words}” is {value}" if words else f"boards without a name are {value}",

@@ -6,15 +6,20 @@ from collections.abc import Mapping, Sequence
 from functools import partial
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLineEdit, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QLineEdit, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
+from tracker.trade.answers import objection
 from tracker.trade.offer import LEAVE_OUT, Choice, Question
 from tracker.window.pieces import button, clear, column, row, words
 from tracker.window.take_in.answer_words import answer_words, sentence
 
 _FIT_SIDE_BY_SIDE = 76
 _TYPED = ("vendor", "currency", "bracket")
-_EXAMPLES = {"vendor": "the vendor's name", "currency": "three letters, such as USD"}
+_EXAMPLES = {
+    "vendor": "the vendor's name",
+    "currency": "three letters, such as USD",
+    "bracket": "kilograms from:below, such as 5000:18000, or 18000: for more",
+}
 _ONLY_THE_VENDOR = "The sheet itself can't settle this: leave its lines out, or ask the vendor."
 
 
@@ -59,6 +64,10 @@ class QuestionCard(QFrame):
         layout.addLayout(row(*self._ways(leaving), None, gap=4))
         self.setLayout(layout)
 
+    @property
+    def _kind(self) -> str:
+        return self.question.key.partition(":")[0]
+
     def _ways(self, leaving: bool) -> list[QPushButton]:
         """Where it stands, and what to do where no answer serves."""
         ways = []
@@ -82,22 +91,30 @@ class QuestionCard(QFrame):
         pick.clicked.connect(partial(self._answer, choice.value))
         return pick
 
-    def _typing(self) -> QHBoxLayout:
+    def _typing(self) -> QVBoxLayout:
         self._field = QLineEdit()
         self._field.setAccessibleName(self.question.text)
-        self._field.setPlaceholderText(_EXAMPLES.get(self.question.key, "type the answer"))
+        self._field.setPlaceholderText(_EXAMPLES.get(self._kind, "type the answer"))
         take = button("Answer")
         take.clicked.connect(self._answer_typed)
         self._field.returnPressed.connect(self._answer_typed)
-        return row(self._field, take, gap=6)
+        self._wrong = words("", wrap=True)
+        self._wrong.hide()
+        self._field.textEdited.connect(self._wrong.hide)
+        return column(row(self._field, take, gap=6), self._wrong, gap=4)
 
     def _answer(self, value: str, _checked: bool = False) -> None:
         self.answered.emit(self.question.key, value)
 
     def _answer_typed(self) -> None:
-        typed = self._field.text().strip()
-        if typed:
-            self._answer(typed.upper() if self.question.key == "currency" else typed)
+        """What is not of the question's kind stays in the field, with what is wrong below it."""
+        typed = " ".join(self._field.text().split())
+        value = typed.upper() if self._kind == "currency" else typed
+        wrong = objection(self.question.key, value) if value else None
+        self._wrong.setText(wrong or "")
+        self._wrong.setVisible(wrong is not None)
+        if value and wrong is None:
+            self._answer(value)
 
 
 class QuestionsPane(QScrollArea):

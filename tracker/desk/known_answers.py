@@ -1,0 +1,46 @@
+"""Answers before a sheet is read with them: those kept for its vendor, and none that is not of its question's kind."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from tracker.desk.trouble import Trouble
+from tracker.trade.answers import objection
+from tracker.trade.offer import Answers, Reading
+
+if TYPE_CHECKING:
+    from tracker.desk.opening import Desk
+    from tracker.store.answers import Remembered
+
+
+def refuse_other_kinds(settled: Mapping[str, str]) -> None:
+    """Trouble where an answer is not of its question's kind, such as a currency that is none."""
+    for key, value in settled.items():
+        wrong = objection(key, value)
+        if wrong is not None:
+            raise Trouble(wrong)
+
+
+def with_known(desk: Desk, reading: Reading, given: Answers) -> Answers:
+    """What was given, with the vendor's layouts, and its remembered answers where the sheet leaves something open."""
+    from tracker.store import answers as kept
+    from tracker.store import layouts
+
+    if reading.vendor is None or reading.unreadable:
+        return given
+    with desk.store.reading() as connection:
+        marked = layouts.of_vendor(connection, reading.vendor) if given.layouts is None else ()
+        # Remembered answers settle what a sheet leaves open, so a sheet without questions needs none.
+        listed = kept.listing(connection, reading.vendor) if reading.questions or marked else ()
+    remembered = {_asked_about(each): each.value for each in listed}
+    return replace(given, settled={**remembered, **given.settled}, layouts=marked or given.layouts)
+
+
+def _asked_about(answer: Remembered) -> str:
+    """The key of a remembered answer; older databases keep one about some words as if it held for the whole file."""
+    from tracker.intake.offers.answered import key_about
+
+    whole = answer.key in ("currency", "basis")
+    return key_about(answer.key, answer.words) if whole and answer.words else answer.key
