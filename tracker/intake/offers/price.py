@@ -13,7 +13,7 @@ from tracker.intake.offers.price_cell import PriceCell, Standing
 from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.settle import Claim, Settled, settle
-from tracker.intake.values.header import Role
+from tracker.intake.offers.unit_cells import unit_cells
 from tracker.trade.basis import BY_SHEET, Basis, BoardMeasure
 from tracker.trade.offer import LineEvidence, NoteCode
 from tracker.trade.quantities import MassUnit
@@ -33,7 +33,7 @@ def fill_price(
         assert read.code is not None
         draft.ask(read.code, f"price:{draft.where}", draft.where, read.text, draft.cell.text.strip())
         return
-    units = _unit_cells(whole, columns)
+    units = unit_cells(whole, columns, facts)
     _fill_amount(draft, read, units, money)
     if not units and read.says_no_unit:
         currency, basis = money.settled
@@ -45,18 +45,6 @@ def fill_price(
     if read.delivered is not None:
         draft.delivered = read.delivered
     _look(draft)
-
-
-def _unit_cells(whole: WholeRow, columns: Columns) -> list[Cell]:
-    """The row's unit and currency cells; how many units and which ('100' | 'kg') are one unit."""
-    wanted = columns.of(Role.BASIS, Role.PER_QUANTITY, Role.CURRENCY)
-    cells = [whole.cells[column.index] for column in wanted if column.index in whole.cells]
-    counts = [cell for cell in cells if isinstance(cell.value, Decimal) or cell.text.strip().isdigit()]
-    named = [cell for cell in cells if cell not in counts]
-    if len(counts) != 1 or len(named) != 1 or counts[0].text.strip() == "1":
-        return named
-    together = f"{counts[0].text.strip()} {named[0].text.strip()}"
-    return [named[0]._replace(value=together, text=together)]
 
 
 def _fill_amount(draft: Draft, read: PriceCell, units: list[Cell], money: Around) -> None:

@@ -1,0 +1,38 @@
+"""The cells of a row that say in what money its price is and per what: 'EUR' | '1000' | 'KG'."""
+
+from decimal import Decimal
+
+from tracker.intake.columns.column import Columns
+from tracker.intake.grid import Cell
+from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.money import unit_of_text
+from tracker.intake.offers.rows import WholeRow
+from tracker.intake.values.header import Role
+from tracker.intake.values.numbers import number_readings, settled
+
+
+def unit_cells(whole: WholeRow, columns: Columns, facts: FileFacts) -> list[Cell]:
+    """The row's unit and currency cells; how many units and which ('100' | 'kg') are one unit, beside any currency."""
+    wanted = columns.of(Role.BASIS, Role.PER_QUANTITY, Role.CURRENCY)
+    cells = [whole.cells[column.index] for column in wanted if column.index in whole.cells]
+    counts = [cell for cell in cells if _counts(cell, facts) not in ((), (1,))]
+    named = [cell for cell in cells if not _counts(cell, facts)]
+    units = [cell for cell in named if not _only_currency(cell)]
+    if len(counts) != 1 or len(units) != 1:
+        return named
+    count = " or ".join(f"{number:f}" for number in _counts(counts[0], facts))
+    together = f"{count} {units[0].text.strip()}"
+    return [units[0]._replace(value=together, text=together), *(cell for cell in named if cell is not units[0])]
+
+
+def _counts(cell: Cell, facts: FileFacts) -> tuple[Decimal, ...]:
+    """How many units a price is for, as a cell has it: '1.000' is two numbers unless the file settles its signs."""
+    if isinstance(cell.value, Decimal):
+        return (cell.value.normalize(),)
+    readings = settled(number_readings(cell.text), facts.decimal_sign)
+    return tuple(dict.fromkeys(reading.value.normalize() for reading in readings))
+
+
+def _only_currency(cell: Cell) -> bool:
+    unit = unit_of_text(cell.text)
+    return unit is not None and unit.basis is None
