@@ -41,6 +41,7 @@ PINT_WEIGHT = {
     WeightUnit.LB_MSF: "pound / (1000 * foot ** 2)",
     WeightUnit.LB_3000FT2: "pound / (3000 * foot ** 2)",
     WeightUnit.GSM: "gram / meter ** 2",
+    WeightUnit.KG_M2: "kilogram / meter ** 2",
 }
 PINT_BASIS = {
     Basis.SHORT_TON: "US_ton",

@@ -36,6 +36,7 @@ class WeightUnit(StrEnum):
     LB_MSF = "lb/MSF"
     LB_3000FT2 = "lb/3000ft2"
     GSM = "g/m2"
+    KG_M2 = "kg/m2"
 
 
 class MassUnit(StrEnum):
@@ -57,6 +58,7 @@ _GSM_PER: dict[WeightUnit, Fraction] = {
     WeightUnit.LB_MSF: GSM_PER_LB_MSF,
     WeightUnit.LB_3000FT2: GSM_PER_LB_3000FT2,
     WeightUnit.GSM: Fraction(1),
+    WeightUnit.KG_M2: Fraction(1000),
 }
 _KG_PER: dict[MassUnit, Fraction] = {
     MassUnit.LB: KG_PER_LB,

@@ -88,7 +88,7 @@ def _count_basis(units: Units, bases: frozenset[Basis]) -> None:
 
 
 def _count_weight(units: Units, unit: WeightUnit | None) -> None:
-    units.grams += unit is WeightUnit.GSM
+    units.grams += unit in (WeightUnit.GSM, WeightUnit.KG_M2)
     units.pounds += unit in (WeightUnit.LB_MSF, WeightUnit.LB_3000FT2)
 
 

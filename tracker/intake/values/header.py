@@ -18,7 +18,7 @@ from tracker.intake.values.lead import LeadUnit, lead_unit
 from tracker.intake.values.masses import find_mass_units
 from tracker.intake.values.money import PriceUnit, find_price_unit
 from tracker.intake.values.sheetsize import LengthUnit, SheetSize, find_sheet_sizes, length_unit
-from tracker.intake.values.weight import WeightReading, find_weights, weight_units
+from tracker.intake.values.weight import WeightReading, find_weights, weight_units, without_density
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.likeness import meanings_of_phrases, near_miss
 from tracker.intake.words.lists import phrases
@@ -175,6 +175,8 @@ def header_roles(text: str) -> tuple[RoleReading, ...]:
     """
     if _with_vat(text):
         return (RoleReading(Role.LIST_PRICE, 1.0, text),)
+    if without_density(text) != text and not weight_units(text):
+        return (RoleReading(Role.PROPERTY, 1.0, text),)
     strengths: dict[Role, RoleReading] = {}
     by_words = _by_words(text)
     by_unit = _by_unit(text)

@@ -17,6 +17,7 @@ _UNITS = {
     "msf": (WeightUnit.LB_MSF,),
     "3000ft2": (WeightUnit.LB_3000FT2,),
     "gsm": (WeightUnit.GSM,),
+    "kgm2": (WeightUnit.KG_M2,),
     "gram": (WeightUnit.GSM,),
     "pound": (WeightUnit.LB_MSF, WeightUnit.LB_3000FT2),
     "area_msf": (),
@@ -59,12 +60,20 @@ def weight_units(text: str) -> tuple[WeightUnit, ...]:
 
     Two that exclude each other in one text ('g/m² (lb/MSF)') come back as both.
     """
-    keys = {match.value for match in phrases("weight_units").find(text)}
-    exact = keys & {"msf", "3000ft2", "gsm"}
+    keys = {match.value for match in phrases("weight_units").find(without_density(text))}
+    exact = keys & {"msf", "3000ft2", "gsm", "kgm2"}
     if not exact and "area_msf" in keys:
         exact = {"msf"}
     keys = exact or keys
     return tuple(dict.fromkeys(unit for key in sorted(keys) for unit in _UNITS[key]))
+
+
+@lru_cache(maxsize=4096)
+def without_density(text: str) -> str:
+    """The text without its units of bulk and density: the grams of 'cm³/g' are no basis weight."""
+    for match in reversed(phrases("density_units").find(text)):
+        text = f"{text[: match.start]} {text[match.end :]}"
+    return text
 
 
 _REAM = re.compile(r"\(?\s*(\d{2}(?:[.,]\d+)?)\s*\"?\s*x\s*(\d{2}(?:[.,]\d+)?)\s*\"?\s*[-/,]\s*(480|500|1000)\s*\)?")
