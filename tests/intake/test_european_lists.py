@@ -29,3 +29,91 @@ def test_greyboard_weighed_in_kilograms_a_square_metre(head):
     assert prices(found) == {"D3": ("accepted", "630", "tonne")}
     assert found["D3"].offer.grammage_gsm == 940
     assert not codes(found["D3"])
+
+
+def test_rolls_and_sheets_over_two_prices_say_the_form_and_not_the_basis():
+    found = lines(
+        [["Preise in €/t frei Haus"], ["Sorte", "g/m²", "µm", "Rollen", "Bogen"], ["GD2", 300, 395, 880, 960]]
+    )
+    assert prices(found) == {"D3": ("accepted", "880", "tonne"), "E3": ("accepted", "960", "tonne")}
+
+
+def test_roll_and_sheet_below_price_per_are_what_the_prices_are_per():
+    rows = [
+        ["EUR"],
+        ["Sorte", "g/m²", "µm", "Preis je", "Preis je"],
+        [None, None, None, "Rolle", "Bogen"],
+        ["GD2", 300, 395, 880, 0.2],
+    ]
+    assert {str(line.state) for line in lines(rows).values()} == {"question"}
+
+
+def test_prices_to_zones_across_are_offers_where_the_table_describes_boards():
+    rows = [
+        ["GD2 Chromoduplexkarton, EUR/t frei Haus"],
+        [],
+        ["g/m²", "Dicke µm", "Zone 1 (D)", "Zone 2 (A/CH)"],
+        [230, 300, 905, 930],
+    ]
+    assert prices(lines(rows)) == {"C4": ("accepted", "905", "tonne"), "D4": ("accepted", "930", "tonne")}
+
+
+def test_freight_to_zones_across_is_no_offer():
+    rows = [["GD2, EUR/t ab Werk"], [], ["Menge", "Zone 1", "Zone 2"], ["bis 5 t", 95, 110], ["ab 5 t", 60, 75]]
+    assert not lines(rows)
+
+
+def test_a_note_on_struck_prices_leaves_the_list_standing():
+    rows = [
+        ["Preisliste 8, EUR/t"],
+        ["Durchgestrichene Preise sind nicht mehr gültig."],
+        ["Sorte", "g/m²", "µm", "EUR/t"],
+        ["GC1", 240, 405, 1320],
+    ]
+    assert prices(lines(rows)) == {"D4": ("accepted", "1320", "tonne")}
+
+
+def test_the_swedish_short_word_for_from_is_no_franc():
+    rows = [
+        ["SEK/kg"],
+        ["Kvalitet", "g/m2", "µm", "500-1 999 kg", "fr 2 000 kg"],
+        ["GC1", 240, 405, "17,20", "16,10"],
+    ]
+    found = lines(rows)
+    assert prices(found) == {"D3": ("accepted", "17.20", "kg"), "E3": ("accepted", "16.10", "kg")}
+    assert (found["E3"].offer.from_kg, found["E3"].offer.below_kg) == (2000, None)
+
+
+def test_the_day_a_french_list_begins_is_not_its_last():
+    rows = [
+        ["Tarif applicable au 1er octobre 2026, EUR/t"],
+        ["Sorte", "g/m²", "µm", "EUR/t"],
+        ["GC1", 240, 405, 1320],
+    ]
+    assert lines(rows)["D3"].offer.valid_until is None
+
+
+@pytest.mark.parametrize(
+    ("said", "kilograms"),
+    [("Min order 3 t/item", 3000), ("Mindestabnahme 2 t/Sorte", 2000), ("Minsta order 2 ton/kvalitet", 2000)],
+)
+def test_a_smallest_order_for_each_item(said, kilograms):
+    rows = [["EUR/t"], [said], ["Grade", "g/m²", "µm", "EUR/t"], ["GC1", 240, 405, 1320]]
+    assert lines(rows)["D4"].offer.minimum_kg == kilograms
+
+
+@pytest.mark.parametrize("said", ["Lev.tid: 3 veckor", "Liefertermin: 3 Wochen", "Levtid 3 v"])
+def test_other_words_for_lead_time(said):
+    rows = [["EUR/t"], [said], ["Grade", "g/m²", "µm", "EUR/t"], ["GC1", 240, 405, 1320]]
+    offer = lines(rows)["D4"].offer
+    assert tuple(offer.lead_days) == (21, 21)
+
+
+def test_weeks_counted_from_the_works_do_not_contradict_delivered_prices():
+    rows = [
+        ["Prices EUR/t, DAP your plant"],
+        ["Lead time: 5-6 weeks ex mill"],
+        ["Grade", "g/m²", "µm", "EUR/t"],
+        ["GC1", 240, 405, 1320],
+    ]
+    assert lines(rows)["D4"].offer.delivered is True

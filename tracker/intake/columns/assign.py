@@ -13,6 +13,7 @@ from tracker.intake.tables.table import HeadedColumn, Table
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.header import Header, Role, RoleReading, header
 from tracker.intake.values.money import price_text
+from tracker.intake.words.lists import phrases
 
 _SAMPLE = 60
 _LEAST_FIT = 0.3
@@ -44,7 +45,29 @@ def columns_of(table: Table) -> Columns:
     columns = [_column(headed, samples[headed.index]) for headed in table.columns]
     columns = [_weighed(column, columns) for column in columns]
     columns = [_without_axis_words(column, columns, samples[column.index]) for column in columns]
-    return price_columns(_with_a_product(_item_numbers(columns, samples), samples), samples)
+    columns = _with_a_product(_item_numbers(columns, samples), samples)
+    return price_columns(_told_apart_by_form(columns), samples)
+
+
+def _told_apart_by_form(columns: list[Column]) -> list[Column]:
+    """'Rolls | Sheets' over two prices say in what form the board comes, not what the prices are per."""
+    forms = {column.index: form for column in columns if (form := _form(column))}
+    if set(forms.values()) != {"roll", "sheet"}:
+        return columns
+    return [replace(column, said=_without_form(column.said)) if column.index in forms else column for column in columns]
+
+
+def _form(column: Column) -> str:
+    """'roll' or 'sheet' where that is all a price's lowest head says; '' elsewhere, and below 'price per'."""
+    units_below = any(head.strength(Role.BASIS) or head.strength(Role.PER_QUANTITY) for head in column.said[:-1])
+    if column.role is not Role.PRICE or not column.said or units_below:
+        return ""
+    form = phrases("basis").whole(column.said[-1].text)
+    return form if form in ("roll", "sheet") else ""
+
+
+def _without_form(said: tuple[Header, ...]) -> tuple[Header, ...]:
+    return (*said[:-1], replace(said[-1], basis=None))
 
 
 def _item_numbers(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:

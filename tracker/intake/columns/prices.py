@@ -144,11 +144,16 @@ def _superseded(column: Column) -> bool:
 
 
 def _unnamed_figures(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
-    """Columns of figures under words that are no known role (places, say), where no column is called a price."""
+    """Columns of figures under words that are no known role (places, say), where no column is called a price.
+
+    'Zone 1 | Zone 2' over figures are prices to places in a table that describes boards, else freight rates.
+    """
+    boards = any(column.role in (Role.GRADE, Role.WEIGHT, Role.CALIPER) for column in columns)
+    roles = (None, Role.DESTINATION) if boards else (None,)
     return [
         column
         for column in columns
-        if column.role is None and column.heads and samples[column.index]
+        if column.role in roles and column.heads and samples[column.index]
         and not is_period(column.text)
         and 2 * sum(looks_priced(cell) for cell in samples[column.index]) >= len(samples[column.index])
     ]  # fmt: skip

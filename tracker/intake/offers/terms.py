@@ -176,7 +176,9 @@ def _delivery(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> Non
         if read is not None:
             _take_delivery(terms, read, at(cell), cell.text.strip())
             return
-    said = scope.nearest(Delivery)
+    # 'Delivery 3 weeks ex works' counts the weeks from the works, where another text says what prices include.
+    of_prices = ([one for one in level.all_of(Delivery) if not one.value.of_lead_time] for level in scope.levels)
+    said = next((found for found in of_prices if found), None) or scope.nearest(Delivery)
     if len({one.value.delivered for one in said}) == 1:
         _take_delivery(terms, said[0].value, said[0].where, said[0].words)
 

@@ -7,7 +7,7 @@ from functools import lru_cache
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.periods import YEAR, is_period
-from tracker.intake.values.brackets import Bracket
+from tracker.intake.values.brackets import Bracket, bracket_text
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.formats import format_words
 from tracker.intake.values.header import Header, Role, header, header_roles
@@ -156,7 +156,11 @@ def _value_only(said: Header, across: str) -> bool:
 
 def _is_money(text: str) -> bool:
     price = price_text(text)
-    return price is not None and bool(price.amounts) and price.currency is not None and not price.rest
+    if price is None or not price.amounts or price.currency is None or price.rest:
+        return False
+    # The 'fr' of 'fr 5 000 kg' is a franc to some and 'from' to others; the kilograms say which.
+    bracket = bracket_text(text)
+    return bracket is None or bracket.alone
 
 
 def _is_price_of_a_year(text: str) -> bool:

@@ -12,11 +12,13 @@ from tracker.intake.words.phrases import Found, Phrases
 class Delivery:
     """`delivered`: True with freight to the buyer, False without.
 
-    None where a term pays to a port only, or two terms differ.
+    None where a term pays to a port only, or two terms differ. `of_lead_time`: said beside a time alone, which may
+    say from where the weeks count rather than what prices include.
     """
 
     delivered: bool | None
     words: str
+    of_lead_time: bool = False
 
 
 @cache

@@ -1,10 +1,18 @@
 """The smallest order a vendor takes: 'Minimum order 10,000 lb per item', 'MOQ 2 t', 'Mindestmenge 5 t'."""
 
+import re
 from functools import lru_cache
 
 from tracker.intake.values.lead import clauses
 from tracker.intake.values.masses import Mass, find_masses
 from tracker.intake.words.lists import phrases
+
+_SLASH = re.compile(r"\s*/\s*([^\W\d]+)")
+
+
+def _without_per_item(clause: str) -> str:
+    """'3 t/item' and '2 t/Sorte' are weights of each order; '75 lb/MSF' is none."""
+    return _SLASH.sub(lambda per: " " if phrases("minimum_per").whole(per[1]) else per[0], clause)
 
 
 @lru_cache(maxsize=8192)
@@ -18,7 +26,7 @@ def find_minimum(text: str) -> Mass | None:
         words = phrases("minimum").find(clause)
         if not words:
             continue
-        behind = find_masses(clause[words[0].start :])
+        behind = find_masses(_without_per_item(clause[words[0].start :]))
         if behind:
             found[(behind[0].amounts, behind[0].units)] = behind[0]
     return next(iter(found.values())) if len(found) == 1 else None

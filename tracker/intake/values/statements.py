@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from decimal import Decimal
 from enum import StrEnum
 from functools import lru_cache
@@ -124,17 +124,27 @@ def _all(text: str) -> Iterator[Statement]:
 def _freight(text: str) -> Delivery | None:
     """'Free delivery from 10 t' holds for some orders, and 'we delivered 48,000 tons' for none: whether these prices
     include freight is left open."""
-    said = find_delivery(text)
+    said = _of_prices(text)
     if said is None or not said.delivered:
         return said
     return Delivery(None, said.words) if any(_of_an_order(clause) for clause in clauses(text)) else said
+
+
+def _of_prices(text: str) -> Delivery | None:
+    """What the clauses without a lead time say; 'ready in 3 weeks ex works' says from where the weeks count."""
+    own = [clause for clause in clauses(text) if find_lead(clause) is None]
+    said = find_delivery("; ".join(own)) if own else None
+    if said is not None:
+        return said
+    said = find_delivery(text)
+    return replace(said, of_lead_time=True) if said is not None and find_lead(text) is not None else said
 
 
 def _of_an_order(clause: str) -> bool:
     """A weight of order stands close to the word for delivery; 'per 1000 kg delivered' and a minimum are none."""
     for part in re.split(r",(?!\d)", clause):
         said = find_delivery(part)
-        if said is None or phrases("minimum").find(part):
+        if said is None or phrases("minimum").find(part) or ton_definition(part) is not None:
             continue
         weights = [mass for mass in find_masses(part) if not _is_a_unit(mass)]
         if any(len(tokens(fold(_between(part, said.words, mass.words)))) <= _CLOSE for mass in weights):
@@ -247,6 +257,8 @@ def says(text: str) -> frozenset[Remark]:
             # 'Ersetzt Liste 4' replaces another; 'Liste 4, ersetzt' is replaced.
             replaced = [match.start for match in phrases("replaces").find(text) if text[match.end :].strip(" .)")]
             matches = [match for match in matches if not any(start <= match.start for start in replaced)]
+            # 'Prices struck through are no longer valid' says so of those figures alone.
+            matches = [] if phrases("struck").find(text) else matches
         if matches:
             found.add(remark)
     return frozenset(found)

@@ -83,7 +83,13 @@ def validity_text(text: str) -> Validity | None:
 
 def _clause(clause: str) -> Validity | None:
     speaks = phrases("valid").find(clause)
-    ends = phrases("until").find(clause)
+    begins = phrases("since").find(clause)
+    # The 'au' of 'applicable au 1er octobre' belongs to the words for a beginning.
+    ends = [
+        match
+        for match in phrases("until").find(clause)
+        if not any(since.start < match.start and match.end <= since.end for since in begins)
+    ]
     if not speaks and not any(match.value == "strong" for match in ends):
         return None
     dates = find_dates(clause)
