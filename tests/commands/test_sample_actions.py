@@ -82,7 +82,7 @@ def test_sent_by_whom_and_lost(tracker: Tracker) -> None:
     tracker("sample", "log", "--vendor", VENDOR, "--grade", "SBS", "--on", "2026-11-02")
     sent = ("sent", "--on", "2026-11-05", "--carrier", "Ostrel Parcel", "--tracking", "OP 123")
     assert tracker("sample", "event", "1", *sent).status == Status.DONE
-    assert tracker("sample", "event", "1", "arrived", "--carrier", "X").status == Status.FAILED
+    assert tracker("sample", "event", "1", "arrived", "--carrier", "X").status == Status.WRONG_USE
     assert tracker("sample", "event", "1", "lost", "--on", "2026-11-20").status == Status.DONE
     document = shown(tracker)
     assert (document["state"], document["carrier"], document["tracking"]) == ("lost", "Ostrel Parcel", "OP 123")
@@ -105,6 +105,33 @@ def test_readings_against_the_price_sheet_and_a_data_sheet(quoted: Tracker) -> N
     assert quoted("sample", "claim", "1", "gloss75").status == Status.WRONG_USE
     assert quoted("sample", "claim", "1", "gloss75", "--take-back").status == Status.DONE
     assert len(shown(quoted)["measured"]) == 2
+
+
+def test_a_reading_in_the_wrong_unit_is_taken_back(quoted: Tracker) -> None:
+    reading = ("sample", "reading", "1", "caliper")
+    quoted(*reading, "457", "458", "--unit", "µm")
+    taken = quoted(*reading, "458", "--unit", "µm", "--take-back")
+    assert taken.out == "Took 1 reading of caliper off sample 1: 458 µm.\n"
+    assert quoted(*reading, "--take-back").status == Status.DONE
+    assert quoted(*reading, "--take-back").status == Status.FAILED
+    assert shown(quoted)["measured"][0]["readings"] == []
+    assert quoted(*reading, "18.0", "18.1", "--unit", "pt").status == Status.DONE
+
+
+@pytest.mark.parametrize(
+    ("arguments", "said"),
+    [
+        (("event", "1", "promised"), "--until DATE"),
+        (("event", "1", "sent", "--until", "2026-11-20"), "--until goes with"),
+        (("event", "1", "lost", "--tracking", "7"), "--tracking go with"),
+        (("reading", "1", "caliper"), "--take-back"),
+        (("verdict", "1", "rejected"), "why it is rejected"),
+    ],
+)
+def test_a_sentence_names_the_option_that_is_missing(quoted: Tracker, arguments: tuple[str, ...], said: str) -> None:
+    ended = quoted("sample", *arguments)
+    assert ended.status == Status.WRONG_USE
+    assert said in ended.err
 
 
 def test_a_verdict_is_in_the_quotes(quoted: Tracker) -> None:
@@ -131,7 +158,7 @@ def test_chases_labels_calendar_and_files(tracker: Tracker, tmp_path: Path) -> N
     assert tracker("sample", "chase", "--list").out.count("1 due, 1 owed") == 2
     folder = ("--folder", str(tmp_path / "drafts"))
     unsigned = tracker("sample", "chase", *folder)
-    assert (unsigned.status, "--buyer" in unsigned.err) == (Status.FAILED, True)
+    assert (unsigned.status, "--buyer" in unsigned.err) == (Status.WRONG_USE, True)
     drafted = tracker("sample", "chase", *folder, "--buyer", "A. Buyer")
     first, second = drafted.out.splitlines()
     assert "nothing was sent" in first

@@ -152,6 +152,31 @@ def test_a_mistyped_reading_is_taken_off_and_brought_back(arrived: Desk) -> None
         readings.remove(arrived, 99, 1)
 
 
+def values(desk: Desk, key: str = "caliper") -> list[str]:
+    return [str(each.value) for each in readings.readings(desk, 1) if each.property == key]
+
+
+def test_readings_are_taken_back_by_their_values_or_all_of_one_property(arrived: Desk) -> None:
+    readings.add(arrived, 1, "caliper", ["15", "16", "15"], "pt")
+    readings.add(arrived, 1, "moisture", ["7.1"])
+    edit = readings.take_back(arrived, 1, "caliper", ["15", "16"], "pt")
+    assert edit.text == "took 2 readings of caliper off sample 1: 381, 406.4 µm"
+    assert values(arrived) == ["381"]
+    undo(arrived, edit)
+    assert sorted(map(float, values(arrived))) == [381, 381, 406.4]
+    readings.take_back(arrived, 1, "caliper")
+    assert (values(arrived), values(arrived, "moisture")) == ([], ["7.1"])
+
+
+def test_what_was_never_recorded_is_not_taken_back(arrived: Desk) -> None:
+    readings.add(arrived, 1, "caliper", ["15", "16"], "pt")
+    with pytest.raises(Trouble, match=r"431.8 µm is none of this sample's \(381, 406\.4 µm\)"):
+        readings.take_back(arrived, 1, "caliper", ["15", "17"], "pt")
+    with pytest.raises(Trouble, match="no readings of moisture"):
+        readings.take_back(arrived, 1, "moisture")
+    assert len(values(arrived)) == 2
+
+
 def test_a_verdict_is_on_the_board_and_by_whom(arrived: Desk) -> None:
     verdicts.decide(arrived, 1, True, "tea cartons")
     (found,) = verdicts.verdicts(arrived)

@@ -30,7 +30,10 @@ def describe_reading(parser: argparse.ArgumentParser) -> None:
     """Readings, how they were taken."""
     parser.add_argument("number", metavar="NUMBER", help="the sample's number")
     parser.add_argument("property", metavar="PROPERTY", help="what was measured, for example caliper or grammage")
-    parser.add_argument("values", metavar="VALUE", nargs="+", help="the readings")
+    parser.add_argument("values", metavar="VALUE", nargs="*", help="the readings")
+    parser.add_argument(
+        "--take-back", action="store_true", help="take these readings off again; without a VALUE all of this property"
+    )
     parser.add_argument(
         "--unit", metavar="UNIT", default="", help="their unit, for example pt; else the property's own"
     )
@@ -77,8 +80,13 @@ def show(desk: Desk, options: argparse.Namespace) -> str:
 
 
 def reading(desk: Desk, options: argparse.Namespace) -> str:
-    """Stores them, and says what they come to."""
+    """Stores them and says what they come to, or takes them off."""
     number = number_said(options.number)
+    if options.take_back:
+        edit = readings.take_back(desk, number, options.property, options.values, options.unit)
+        return f"{edit.text[0].upper()}{edit.text[1:]}."
+    if not options.values:
+        raise WrongUse("Give the readings, or --take-back to take them off.")
     conditioned = True if options.conditioned else False if options.unconditioned else None
     edit = readings.add(
         desk, number, options.property, options.values, options.unit, options.on, conditioned, options.method
@@ -103,6 +111,8 @@ def claim(desk: Desk, options: argparse.Namespace) -> str:
 
 def verdict(desk: Desk, options: argparse.Namespace) -> str:
     """Decides."""
+    if options.verdict == "rejected" and not options.words:
+        raise WrongUse("Say why it is rejected, after the word: the vendor will ask.")
     edit = verdicts.decide(desk, number_said(options.number), options.verdict == "approved", options.words)
     return f"{edit.text[0].upper()}{edit.text[1:]}."
 

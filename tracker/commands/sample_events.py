@@ -4,6 +4,7 @@ import argparse
 from pathlib import Path
 
 from tracker.commands import values
+from tracker.commands.outcome import WrongUse
 from tracker.desk import attachments, samples
 from tracker.desk.opening import Desk
 from tracker.desk.sample_life import EventKind
@@ -29,6 +30,12 @@ def describe_attach(parser: argparse.ArgumentParser) -> None:
 
 def event(desk: Desk, options: argparse.Namespace) -> str:
     """Records it."""
+    if options.kind == EventKind.PROMISED and options.until is None:
+        raise WrongUse("Say which day it is promised for: --until DATE.")
+    if options.kind != EventKind.PROMISED and options.until is not None:
+        raise WrongUse("--until goes with 'promised': the day it is promised for.")
+    if options.kind != EventKind.SENT and (options.carrier or options.tracking):
+        raise WrongUse("--carrier and --tracking go with 'sent': record when it was sent.")
     edit = samples.record(
         desk,
         number_said(options.number),

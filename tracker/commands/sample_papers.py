@@ -3,9 +3,10 @@
 import argparse
 from pathlib import Path
 
+from tracker.commands.outcome import WrongUse
 from tracker.desk import contacts, sample_papers
 from tracker.desk.chase_templates import make_own
-from tracker.desk.chasing import Drafted, chases, draft, sign_as
+from tracker.desk.chasing import Drafted, chases, draft, sign_as, signature
 from tracker.desk.opening import Desk
 from tracker.desk.sample_numbers import number_said
 from tracker.desk.sample_papers import label_sheets
@@ -70,6 +71,8 @@ def chase(desk: Desk, options: argparse.Namespace) -> str:
     named = [options.vendor] if options.vendor else [each.vendor for each in due]
     if options.buyer:
         sign_as(desk, options.buyer)
+    if named and not signature(desk):
+        raise WrongUse("Say who signs: --buyer NAME; it is kept for the next time.")
     drafted = [draft(desk, vendor, options.folder, options.buyer) for vendor in named]
     return "\n".join(map(_told, drafted)) or "No vendor is due for a chase today."
 

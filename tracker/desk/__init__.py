@@ -67,7 +67,8 @@ samples      samples(desk, as_of=None) -> tuple[Sample, ...]      outstanding fi
              SampleState: requested promised sent arrived tested refused cancelled lost; .outstanding
 sample_json  sample_object(sample)      record_object(sample, checked, attachments)
 readings     add(desk, number, property, values: Sequence[str], unit='', on=None, conditioned=None, method='') -> Edit
-             remove(desk, reading_id, number) -> Edit       readings(desk, number) -> tuple[Measured, ...]
+             remove(desk, reading_id, number) / take_back(desk, number, property, values=(), unit='') -> Edit
+             readings(desk, number) -> tuple[Measured, ...]
 claims       claim(desk, number, property, value, unit='', source='') / take_back -> Edit
              claims(desk, number) -> Claims(by_property, board, found, why_not)      typed ones before the price sheet's
 sample_checks     check_sample(desk, number) -> SampleChecked(properties: tuple[PropertyChecked], board, why_not)

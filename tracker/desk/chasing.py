@@ -140,7 +140,7 @@ def _written(desk: Desk, vendor: str, buyer: str, templates: Path | None) -> tup
         raise Trouble(f"{vendor} owes no sample, so there is nothing to chase.")
     signed = " ".join(buyer.split()) or signature(desk)
     if not signed:
-        raise Trouble("Nobody is named to sign the message: say who with --buyer, or give a name in the window.")
+        raise Trouble("Nobody is named to sign the message: give the name that messages to vendors are signed with.")
     mail = _message(desk, owed, signed, templates)
     numbers = tuple(each.number for each in owed)
     return ChaseMessage(owed[0].vendor, str(mail["To"] or ""), numbers, _shown(mail)), mail

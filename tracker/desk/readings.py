@@ -72,6 +72,44 @@ def remove(desk: Desk, reading_id: int, number: int) -> Edit:
     return Edit(text, (change,))
 
 
+def take_back(desk: Desk, number: int, property_name: str, values: Sequence[str] = (), unit: str = "") -> Edit:
+    """Takes readings of one property off a sample: those of these values, typed as they were recorded, else all.
+
+    Trouble, and none is taken off, where the sample has no such reading.
+    """
+    from tracker.store import measurements
+
+    found = property_said(property_name)
+    there = [each for each in readings(desk, number) if each.property == found.key]
+    if not there:
+        raise Trouble(f"Sample {number} has no readings of {found.name.lower()}, so there is nothing to take back.")
+    off = _of_values(there, values, unit, found) if values else there
+    shown = ", ".join(plain_text(each.value) for each in off)
+    text = f"took {_counted(len(off))} of {found.name.lower()} off sample {number}: {shown} {found.unit}"
+    with writing(desk, text) as pen:
+        changes = [measurements.remove_reading(pen, each.id) for each in off]
+    return Edit(text, tuple(changes))
+
+
+def _of_values(there: Sequence[Measured], values: Sequence[str], unit: str, found: Property) -> list[Measured]:
+    """One reading for each value; of several equal ones the one entered last."""
+    read = pasted("\n".join(values), found, unit or _unit_meant(values, found))
+    if read.problems:
+        raise Trouble(f"No reading was taken back. {' '.join(read.problems)}")
+    left, off = list(there), []
+    for value in read.values:
+        same = next((each for each in reversed(left) if each.value == value), None)
+        if same is None:
+            kept = ", ".join(plain_text(each.value) for each in there)
+            raise Trouble(
+                f"No reading was taken back: {plain_text(value)} {found.unit} is none of this sample's "
+                f"({kept} {found.unit})."
+            )
+        left.remove(same)
+        off.append(same)
+    return off
+
+
 def readings(desk: Desk, number: int) -> tuple[Measured, ...]:
     """The readings taken on one sample, as entered."""
     from tracker.store import measurements
