@@ -2,11 +2,14 @@
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication
+from PySide6.QtGui import QFontMetrics
+from PySide6.QtWidgets import QAbstractItemView, QApplication
 
 from tests.window.conftest import settle
+from tests.window.fixtures.invented_door import sample
 from tracker.desk.samples import SampleState
 from tracker.window.main_window import MainWindow
+from tracker.window.samples.listing import TURN_ROUND
 
 pytestmark = pytest.mark.gui
 CONTROL = Qt.KeyboardModifier.ControlModifier
@@ -111,3 +114,70 @@ def test_a_request_is_found_by_its_number_even_when_filtered_out(window: MainWin
     settle(qtbot, window)
     assert window.samples._chosen == done.number
     assert window.samples.record._title.text().startswith(f"No. {done.number}")
+
+
+@pytest.mark.parametrize("size", [(1024, 700), (1280, 800), (1400, 900)])
+def test_every_column_that_is_shown_stands_whole_in_the_window(
+    window: MainWindow, qtbot, size: tuple[int, int]
+) -> None:
+    window.resize(*size)
+    window.go_samples()
+    settle(qtbot, window)
+    table = window.samples.table
+    shown = [place for place in range(table.model().columnCount()) if not table.isColumnHidden(place)]
+    assert sum(map(table.columnWidth, shown)) <= table.viewport().width()
+    bold = table.font()
+    bold.setBold(True)
+    longest = {"overdue": "127 days overdue", "state": "requested", "requested": "30 Sep 2026"}
+    for place in shown:
+        text = longest.get(table.model().columns[place].key, "")
+        assert QFontMetrics(bold).horizontalAdvance(text) < table.columnWidth(place), text
+
+
+@pytest.fixture
+def many(window: MainWindow, qtbot) -> MainWindow:
+    """More requests are owed than the table has lines."""
+    kept = window.session.door.kept
+    kept.update({number: sample(number, "Ulverby", "SBS") for number in range(100, 160)})
+    window.session.reload_samples()
+    window.go_samples()
+    settle(qtbot, window)
+    return window
+
+
+@pytest.mark.parametrize("size", [(1024, 700), (1400, 900)])
+def test_the_row_just_logged_is_in_view_when_the_message_has_come(
+    many: MainWindow, qtbot, size: tuple[int, int]
+) -> None:
+    window = many
+    window.resize(*size)
+    log_by_keys(qtbot, window)
+    table = window.samples.table
+    assert window.message.text
+    assert table.currentIndex().isValid()
+    assert window.samples._chosen == max(window.session.door.kept)
+    row = table.visualRect(table.currentIndex())
+    assert table.viewport().rect().contains(row)
+
+
+def test_the_chosen_row_stays_in_view_when_the_table_loses_a_line(many: MainWindow, qtbot) -> None:
+    window = many
+    window.resize(1400, 900)
+    log_by_keys(qtbot, window)
+    table = window.samples.table
+    table.scrollTo(table.currentIndex(), QAbstractItemView.ScrollHint.PositionAtBottom)
+    window.resize(1400, 860)
+    settle(qtbot, window)
+    assert table.viewport().rect().contains(table.visualRect(table.currentIndex()))
+
+
+def test_the_scale_of_weeks_leaves_each_figure_its_room(window: MainWindow, qtbot) -> None:
+    window.go_samples()
+    window.samples.listing.turn_to(TURN_ROUND)
+    settle(qtbot, window)
+    turn_round = window.samples.listing.turn_round
+    assert turn_round.longest() > 28
+    for width in (560, 700, 900, 1600):
+        turn_round.resize(width, 400)
+        assert turn_round.x_of(turn_round.step()) - turn_round.x_of(0) >= 30
+        assert turn_round.step() % 7 == 0

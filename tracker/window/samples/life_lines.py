@@ -73,21 +73,26 @@ class LifeLines(QWidget):
         first, last = self.span()
         day = (first.replace(day=1) + timedelta(days=32)).replace(day=1)
         painter.setFont(self._small())
+        today = self._today_label(painter)
         while day <= last:
             x = self.x_of(day)
             painter.setPen(QPen(QColor(palette.line), 1))
             painter.drawLine(QPointF(x, _HEAD - 4), QPointF(x, self.height()))
-            painter.setPen(QColor(palette.quiet))
-            painter.drawText(QPointF(x + 3, _HEAD - 9), figures.date_text(day))
+            said = figures.date_text(day)
+            # A day that "today" would cut in the middle is left out: its line stays.
+            if not today.intersects(QRectF(x, _HEAD - 21, painter.fontMetrics().horizontalAdvance(said) + 6, 16)):
+                painter.setPen(QColor(palette.quiet))
+                painter.drawText(QPointF(x + 3, _HEAD - 9), said)
             day = (day + timedelta(days=32)).replace(day=1)
         x = self.x_of(self._today)
         painter.setPen(QPen(QColor(palette.accent), 1.5))
         painter.drawLine(QPointF(x, _HEAD - 8), QPointF(x, self.height()))
-        painter.setPen(QColor(palette.accent))
-        width = painter.fontMetrics().horizontalAdvance("today")
-        ground = QRectF(x - width - 8, _HEAD - 21, width + 8, 16)
-        painter.fillRect(ground, QColor(palette.raised))
-        painter.drawText(ground, Qt.AlignmentFlag.AlignCenter, "today")
+        painter.drawText(today, Qt.AlignmentFlag.AlignCenter, "today")
+
+    def _today_label(self, painter: QPainter) -> QRectF:
+        """Left of its line, so that it never runs out of the picture."""
+        width = painter.fontMetrics().horizontalAdvance("today") + 8
+        return QRectF(self.x_of(self._today) - width, _HEAD - 21, width, 16)
 
     def _draw_line(self, painter: QPainter, row: int, sample: Sample) -> None:
         palette = self._theme.palette

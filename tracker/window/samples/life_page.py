@@ -23,6 +23,7 @@ if TYPE_CHECKING:
 
 KINDS = ("promised", "sent", "arrived", "chased", "refused", "cancelled", "lost")
 KEYS = {"p": 0, "s": 1, "a": 2, "c": 3, "r": 4, "x": 5, "l": 6}
+_ONE_EVENT = 26
 _IN_FIRST_ROW = 3
 
 
@@ -76,7 +77,10 @@ class LifePage(QWidget):
                 gap=8,
             )
         )  # fmt: skip
-        self.setLayout(column(_scrolled(self._ladder), holder(row(self._measure, None)), self._form, gap=6, grow=0))
+        past = _scrolled(self._ladder)
+        # In a low window what has happened scrolls before the fields overlap.
+        past.setMinimumHeight(_ONE_EVENT)
+        self.setLayout(column(past, holder(row(self._measure, None)), self._form, gap=6, grow=0))
 
     def show_sample(self, sample: Sample) -> None:
         """Shows one request; what was typed about another is gone."""

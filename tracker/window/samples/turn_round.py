@@ -18,6 +18,8 @@ if TYPE_CHECKING:
     from tracker.desk.waits import WaitRow
 
 _ROW, _HEAD, _NAMES, _WORDS = 38, 44, 196, 276
+_WEEKS = (1, 2, 4, 8, 13, 26, 52)
+_FIGURE = 34
 _METHOD = (
     "Half of the samples came within the time of the dot; the bar says how surely, dashed where its end is not known "
     "yet. Those still waiting count as waiting. Small rings: arrivals; arrows: still waiting."
@@ -52,6 +54,11 @@ class TurnRound(QWidget):
     def x_of(self, days: float) -> float:
         return _NAMES + days / self.longest() * max(40, self.width() - _NAMES - _WORDS)
 
+    def step(self) -> int:
+        """Days between two lines of the scale: as few weeks as leave each figure its room."""
+        a_week = self.x_of(7) - self.x_of(0)
+        return 7 * next((weeks for weeks in _WEEKS if weeks * a_week >= _FIGURE), _WEEKS[-1])
+
     def words_of(self, row: WaitRow) -> str:
         """'usually 11 days; 9 to 14, 5 asked, 2 owed'."""
         if row.median_days is None:
@@ -63,8 +70,7 @@ class TurnRound(QWidget):
 
     def _draw_weeks(self, painter: QPainter) -> None:
         palette = self._theme.palette
-        step = 7 if self.longest() <= 63 else 14 if self.longest() <= 140 else 28
-        for days in range(0, int(self.longest()) + 1, step):
+        for days in range(0, int(self.longest()) + 1, self.step()):
             x = self.x_of(days)
             painter.setPen(QPen(QColor(palette.line), 1))
             painter.drawLine(QPointF(x, _HEAD - 4), QPointF(x, _HEAD + _ROW * len(self._rows)))
