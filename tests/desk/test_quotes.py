@@ -11,7 +11,7 @@ from tests.desk.filing import file
 from tests.store.making import FULL, VENDOR, line
 from tracker.desk import levels, rates
 from tracker.desk.comparison import ChosenFooting, Comparison, Per
-from tracker.desk.explanation import Explanation, explain
+from tracker.desk.explanation import Explanation, explain, oldest_rate
 from tracker.desk.offers_json import offer_objects
 from tracker.desk.opening import Desk
 from tracker.desk.quotes import compare, load_snapshot
@@ -266,3 +266,10 @@ def test_an_unnamed_vendor_s_offer_is_compared_like_any(desk: Desk) -> None:
     (offer,) = offer_objects(comparison(desk), [0])
     assert offer["vendor"] is None
     assert offer["verdict"]["place"] is not None
+
+
+def test_the_oldest_rate_in_the_prices_shown(desk: Desk) -> None:
+    market(desk, 1000, 1010, 1020)
+    assert oldest_rate(comparison(desk)) is None
+    rates.set_rate(desk, "USD", Decimal("0.8"), date(2026, 11, 20))
+    assert oldest_rate(comparison(desk, currency="EUR")) == date(2026, 11, 20)

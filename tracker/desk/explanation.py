@@ -83,6 +83,15 @@ def rate_used(comparison: Comparison, index: int) -> Rate | None:
     return comparison.judged.rates.get(currency)
 
 
+def oldest_rate(comparison: Comparison) -> date | None:
+    """The day of the oldest exchange rate in the prices shown; None where none was needed or is known."""
+    if comparison.judged is None:
+        return None
+    codes = set(comparison.snapshot.currency[comparison.shown].tolist()) - {-1}
+    used = {comparison.snapshot.currencies[code] for code in codes} - {comparison.footing.currency}
+    return min((rate.on for code, rate in comparison.judged.rates.items() if code in used), default=None)
+
+
 def offer_reasons(comparison: Comparison, index: int, metric: bool | None = None) -> tuple[str, ...]:
     """Why an offer is judged as it is, weightiest first, in sentences a buyer can repeat to the vendor; calipers in µm
     where `metric`."""

@@ -8,14 +8,20 @@ from PySide6.QtGui import QAction, QActionGroup
 from PySide6.QtWidgets import QCalendarWidget, QLabel, QLineEdit, QMenu, QToolButton, QWidget, QWidgetAction
 
 from tracker.desk.comparison import Per
+from tracker.desk.explanation import oldest_rate
+from tracker.trade.days import short_day
 from tracker.trade.quantities import CaliperUnit, micrometres
 from tracker.window.look.figures import Units, caliper, counted, date_text, kg_per_ton, mass
-from tracker.window.pieces import column, holder, row, words
+from tracker.window.look.wrapping_rows import WrappingRows
+from tracker.window.pieces import column, holder, words
 from tracker.window.session import Session
 
 _CALIPERS_PT = (12, 14, 16, 18, 20, 22, 24, 28)
 _USUAL_ORDERS = (1, 2, 5, 10, 20, 40)
 _COMMON_CURRENCIES = ("USD", "EUR", "GBP", "CAD", "SEK", "PLN")
+_ROW_HEIGHT = 36
+_DAYS_WITHOUT_RATES = 4
+"""Easter: no rate is published from Friday to Monday."""
 
 
 class FootingLine(QWidget):
@@ -37,20 +43,9 @@ class FootingLine(QWidget):
         self._count = QLabel()
         self._count.setProperty("kind", "quiet")
         pills = (self._per, self._currency, self._day, self._delivered, self._order, self._weight, self._current)
-        self.setLayout(
-            row(
-                words("Every price below:", "quiet"),
-                4,
-                *pills,
-                None,
-                self._count,
-                8,
-                self._units,
-                margins=(24, 0, 24, 0),
-                gap=8,
-            )
-        )
-        self.setFixedHeight(38)
+        lead = words("Every price below:", "quiet")
+        self._rows = WrappingRows(lead, pills, (self._count, self._units), _ROW_HEIGHT, side=24, gap=8)
+        self.setLayout(column(self._rows))
         session.compared.connect(self._repeat)
         session.units_changed.connect(self._repeat)
         self._repeat()
@@ -77,17 +72,29 @@ class FootingLine(QWidget):
         footing = self._session.footing
         self._per.setText(footing.per_words.replace("1,000 ft²", "MSF"))
         self._currency.setText(f"in {footing.currency}")
-        self._day.setText(f"at {date_text(footing.as_of)}")
-        self._delivered.setText("delivered" if footing.delivered else "as quoted")
+        self._day.setText(f"at {date_text(footing.as_of)}{self._older_rate()}")
+        self._delivered.setText("delivered if known" if footing.delivered else "as quoted")
         order = footing.order_kg
         self._order.setText("any order size" if order is None else f"order of {mass(order, self._session.units)}")
         self._weight.setText("measured weight" if footing.measured_weight else "claimed weight")
         self._current.setText("current only" if footing.current_only else "lapsed ones too")
         self._units.setText("US units" if self._session.units is Units.US else "metric units")
+        self._rows.fit()
+
+    def _older_rate(self) -> str:
+        """', rate of 30 Oct' where a rate in these figures is older than a few days without a market explain."""
+        comparison, footing = self._session.comparison, self._session.footing
+        if comparison is None or comparison.footing != footing:
+            return ""
+        oldest = oldest_rate(comparison)
+        if oldest is None or (footing.as_of - oldest).days <= _DAYS_WITHOUT_RATES:
+            return ""
+        return f", rate of {short_day(oldest) if oldest.year == footing.as_of.year else date_text(oldest)}"
 
     def show_count(self, shown: int, of: int) -> None:
         """'312 of 1,204 offers' at the right."""
         self._count.setText(counted(of, "offer") if shown == of else f"{shown:,} of {counted(of, 'offer')}")
+        self._rows.fit()
 
     def _choices(self, menu: QMenu, choices: dict[str, bool], choose: Callable[[str], None]) -> None:
         group = QActionGroup(menu)

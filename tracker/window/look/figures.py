@@ -7,6 +7,7 @@ from math import isnan
 
 from PySide6.QtCore import QLocale
 
+from tracker.trade.days import day_text
 from tracker.trade.exact import KG_PER_LB, KG_PER_SHORT_TON
 from tracker.trade.quantities import CaliperUnit, WeightUnit, caliper_in, weight_in
 
@@ -117,9 +118,7 @@ def day(ordinal: int) -> str:
 
 def date_text(value: date | None) -> str:
     """'31 Dec 2026': month as a word, because 03/04 is read two ways."""
-    if value is None:
-        return NONE
-    return f"{value.day} {QLocale().monthName(value.month, QLocale.FormatType.ShortFormat)} {value.year}"
+    return NONE if value is None else day_text(value)
 
 
 def counted(number: int, one: str, many: str = "") -> str:

@@ -160,7 +160,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         fixed("Vendor"),
         text=lambda o, row: o.name("vendor", row),
         keys=lambda o: coded_keys(o.comparison.snapshot.vendor, o.comparison.snapshot.vendors),
-        width=150,
+        width=110,
         share=2,
     ),
     Column(
@@ -168,7 +168,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         fixed("Board"),
         text=_board_text,
         keys=lambda o: text_keys(o.comparison.snapshot.product),
-        width=170,
+        width=120,
         share=4,
         tip=_board_tip,
     ),

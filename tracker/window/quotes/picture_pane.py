@@ -6,11 +6,12 @@ from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
-from PySide6.QtCore import QSize, Signal
-from PySide6.QtWidgets import QWidget
+from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QGridLayout, QWidget
 
 from tracker.window.look.marks import Mark
-from tracker.window.pieces import button, column, one_of, row, words
+from tracker.window.pieces import button, column, holder, one_of, row, words
 from tracker.window.quotes.lead_picture import lead_against_price
 from tracker.window.quotes.legend import Legend
 from tracker.window.quotes.offer_columns import Offers, per_words
@@ -21,6 +22,7 @@ from tracker.window.quotes.time_picture import over_time
 from tracker.window.session import Session
 
 _CALIPER, _STRIP, _LEAD, _TIME = range(4)
+_BETWEEN = 16
 _TITLES = ("By caliper", "By grade", "Lead time", "Over time")
 
 
@@ -47,14 +49,20 @@ class PicturePane(QWidget):
         self._set_level = button("Set the level", "word")
         self._set_level.setToolTip("Where the expected band comes from: the market level and the grade's ratio to SBS")
         self._set_level.clicked.connect(lambda: self.level_wanted.emit("" if self._shown is None else self._shown[3]))
+        self._switch = holder(switch)
+        self._named = holder(row(self._title, 8, self._unit, None))
+        self._head = QGridLayout()
+        self._head.setContentsMargins(0, 0, 0, 0)
+        self._head.setVerticalSpacing(2)
+        self._head.setColumnStretch(0, 1)
+        self._lay_out_head(narrow=False)
         self.setLayout(
             column(
-                row(self._title, None, switch),
-                row(self._unit, None, self._legend),
+                self._head,
                 self.plot,
                 row(self._caption, self._set_level, gap=8, grow=0),
                 gap=4,
-                grow=2,
+                grow=1,
             )
         )
         self.setMinimumSize(QSize(380, 220))
@@ -79,6 +87,28 @@ class PicturePane(QWidget):
         self.kinds.button(kind).setChecked(True)
         self._draw()
 
+    def _lay_out_head(self, narrow: bool) -> None:
+        """Title and choice side by side, the legend below; where that would cut words, one below the other."""
+        right = Qt.AlignmentFlag.AlignRight
+        for part in (self._named, self._switch, self._legend):
+            self._head.removeWidget(part)
+        if narrow:
+            self._head.addWidget(self._named, 0, 0, 1, 2)
+            self._head.addWidget(self._switch, 1, 0, 1, 2, Qt.AlignmentFlag.AlignLeft)
+            self._head.addWidget(self._legend, 2, 0, 1, 2, right)
+        else:
+            self._head.addWidget(self._named, 0, 0)
+            self._head.addWidget(self._switch, 0, 1, right)
+            self._head.addWidget(self._legend, 1, 0, 1, 2, right)
+
+    def _fit_head(self) -> None:
+        needed = self._named.sizeHint().width() + self._switch.sizeHint().width() + _BETWEEN
+        self._lay_out_head(narrow=needed > self.width())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit_head()
+
     def _draw(self) -> None:
         if self._shown is None:
             return
@@ -90,6 +120,7 @@ class PicturePane(QWidget):
         self._title.setText(grade or "All grades")
         self.plot.setAccessibleDescription(picture.title)
         self._unit.setText(picture.unit or per_words(offers.comparison))
+        self._fit_head()
         self._legend.show_marks(Mark(int(mark)) for mark in np.unique(picture.drawing.marks))
         self.plot.nothing = self._nothing(offers)
         self._caption.setText(picture.caption if len(picture.drawing.rows) else "")

@@ -5,6 +5,7 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QSplitter, QWidget
 
 from tracker.trade.grades import grades
@@ -22,6 +23,8 @@ from tracker.window.tables.view import RowsView
 
 _RAIL_WIDTH = 226
 _PANEL_WIDTH = 380
+_SIDE, _SCROLL_BAR = 20, 16
+_TOLD_ELSEWHERE = ("weight", "quoted")
 
 
 class QuotesPlace(QWidget):
@@ -106,7 +109,21 @@ class QuotesPlace(QWidget):
         for splitter in (above, both):
             splitter.setHandleWidth(12)
             splitter.setChildrenCollapsible(False)
-        self.setLayout(column(both, margins=(20, 12, 20, 8)))
+        self.setLayout(column(both, margins=(_SIDE, 12, _SIDE, 8)))
+
+    def _fit_columns(self) -> None:
+        """What the panel tells anyway gives way first, so that lead time and last day stay in view."""
+        needed = sum(each.width for each in OFFER_COLUMNS if each.key != "grade" or not self._grade)
+        room = self.width() - 2 * _SIDE - _SCROLL_BAR
+        for each in OFFER_COLUMNS:
+            if each.key in _TOLD_ELSEWHERE:
+                fits = needed <= room
+                self.table.show_column(each.key, fits)
+                needed -= 0 if fits else each.width
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit_columns()
 
     def _narrowing(self) -> Narrowing:
         low, high = self.filters.calipers_um()
@@ -133,6 +150,7 @@ class QuotesPlace(QWidget):
         narrowing = self._narrowing()
         rows = rows_of(self._offers.comparison, narrowing)
         self.table.show_column("grade", not self._grade)
+        self._fit_columns()
         if fresh:
             self.model.show(self._offers, rows)
         else:

@@ -1,0 +1,68 @@
+"""Nothing in Quotes or the footing line is cut to nonsense on a small screen."""
+
+from datetime import date
+
+import pytest
+from PySide6.QtWidgets import QLabel, QToolButton
+
+from tests.window.conftest import settle
+from tracker.window.main_window import MainWindow
+
+pytestmark = pytest.mark.gui
+SIZES = [(1024, 700), (1280, 800), (1600, 1000)]
+
+
+@pytest.fixture(params=SIZES, ids=str)
+def sized(request, qtbot, window: MainWindow) -> MainWindow:
+    window.resize(*request.param)
+    window.go_quotes()
+    settle(qtbot, window)
+    window.footing._order.setText("order of 22.5 ST")
+    window.footing._day.setText("at 24 Nov 2026, rate of 30 Oct")
+    window.footing._rows.fit()
+    settle(qtbot, window)
+    return window
+
+
+def test_every_control_shows_its_words_whole(sized) -> None:
+    footing, picture = sized.footing, sized.quotes.picture
+    shown = [
+        *footing.findChildren(QToolButton),
+        *footing.findChildren(QLabel),
+        *picture.kinds.buttons(),
+        picture._title,
+        picture._unit,
+        sized.quotes.filters.standing_out,
+    ]
+    for part in shown:
+        if part.isVisible():
+            assert part.width() >= part.sizeHint().width(), part.text()
+            assert part.mapTo(sized, part.rect().topRight()).x() < sized.width(), part.text()
+
+
+def test_controls_of_the_footing_do_not_lie_over_each_other(sized) -> None:
+    pills = [pill for pill in sized.footing.findChildren(QToolButton) if pill.isVisible()]
+    assert len(pills) == 8
+    for place, pill in enumerate(pills):
+        assert not any(pill.geometry().intersects(other.geometry()) for other in pills[place + 1 :])
+
+
+@pytest.mark.parametrize("grade", ["", "SBS"])
+def test_lead_time_and_last_day_are_in_view_and_only_what_needs_to_gives_way(sized, qtbot, grade) -> None:
+    sized.quotes.rail.choose(grade)
+    settle(qtbot, sized)
+    table = sized.quotes.table
+    across = table.horizontalHeader()
+    assert across.length() <= table.viewport().width()
+    keys = [column.key for column in sized.quotes.model.columns]
+    hidden = {key for place, key in enumerate(keys) if table.isColumnHidden(place)}
+    assert hidden <= {"grade", "weight", "quoted"}
+    if sized.width() >= 1280:
+        assert not hidden & {"weight", "quoted"}
+
+
+@pytest.mark.parametrize(("on", "said"), [(date(2026, 10, 30), ", rate of 30 Oct"), (date(2026, 11, 23), "")])
+def test_the_day_s_control_says_when_the_rate_is_older(window, on, said, monkeypatch) -> None:
+    monkeypatch.setattr("tracker.window.footing_line.oldest_rate", lambda _: on)
+    window.footing._repeat()
+    assert window.footing._day.text() == f"at 24 Nov 2026{said}"
