@@ -8,15 +8,15 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QDragEnterEvent, QDropEvent
-from PySide6.QtWidgets import QFileDialog, QFrame, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFileDialog, QFrame, QScrollArea, QWidget
 
-from tracker.window.pieces import button, clear, column, hairline, holder, row, words
+from tracker.window.pieces import button, column, hairline, holder, row, words
 from tracker.window.samples.contact_fields import ContactFields
 from tracker.window.samples.fields import Wrong, field, labelled
+from tracker.window.samples.kept_files import KeptFiles
 from tracker.window.session import Session
 
 if TYPE_CHECKING:
-    from tracker.desk.attachments import Attachment
     from tracker.desk.sample_checks import SampleChecked
     from tracker.desk.samples import Sample
 
@@ -56,8 +56,9 @@ class KeptPage(QWidget):
         approve, reject = button("Approve"), button("Reject")
         approve.clicked.connect(self.approve)
         reject.clicked.connect(self.reject)
-        self._files = QVBoxLayout()
-        self._files.setSpacing(2)
+        self.files = KeptFiles(session)
+        self.files.taken_off.connect(self.file_off)
+        self.files.saved.connect(self.file_saved)
         add = button("Add photographs or data sheets…", "word")
         add.setToolTip("or drop them here")
         add.clicked.connect(self._choose_files)
@@ -68,7 +69,7 @@ class KeptPage(QWidget):
             column(
                 words("Verdict", "strong"), self._verdict, labelled(self.board), labelled(self.words),
                 self._wrong.label, row(approve, reject, None, gap=8),
-                6, hairline(), words("Files", "strong"), self._files, row(add, None),
+                6, hairline(), words("Files", "strong"), self.files, row(add, None),
                 6, hairline(), words("Whom to write to at this vendor", "strong"), labelled(self.contact.name),
                 labelled(self.contact.mail), row(self.contact.language, keep, None, gap=8), None,
                 margins=(0, 4, 8, 4), gap=7,
@@ -98,7 +99,7 @@ class KeptPage(QWidget):
         door, number, vendor = self._session.door, sample.number, sample.vendor
         ask = self._session.work.ask
         self._tickets = [
-            ask(lambda: door.attachments(number), self._show_files),
+            ask(lambda: door.attachments(number), self.files.show_files),
             ask(lambda: door.contact(vendor), self.contact.show_contact),
             ask(lambda: door.check_sample(number), self._show_board),
         ]
@@ -137,18 +138,6 @@ class KeptPage(QWidget):
     def _set_contact(self) -> None:
         if self._sample is not None:
             self.contact_set.emit(self._sample.vendor, *self.contact.typed())
-
-    def _show_files(self, files: tuple[Attachment, ...]) -> None:
-        clear(self._files)
-        if not files:
-            self._files.addWidget(words("None yet.", "quiet"))
-        for each in files:
-            save = button(each.name, "word")
-            save.setToolTip(f"{each.size / 1024:,.0f} kB, kept by {each.added_by}: save a copy")
-            save.clicked.connect(lambda _=False, kept=each: self.file_saved.emit(kept.id, kept.name))
-            off = button("Take off", "word")
-            off.clicked.connect(lambda _=False, kept=each: self.file_off.emit(kept.sample, kept.name))
-            self._files.addLayout(row(save, None, off))
 
     def _show_board(self, checked: SampleChecked) -> None:
         """The board that the price sheets leave no doubt about, as an example of what may be written."""

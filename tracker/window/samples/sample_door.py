@@ -124,6 +124,11 @@ class SampleDoor:
 
         return take_off(self.desk, number, name)
 
+    def attachment(self, attachment: int) -> bytes:
+        from tracker.desk.attachments import content
+
+        return content(self.desk, attachment)
+
     def save_attachment(self, attachment: int, path: Path) -> None:
         from tracker.desk.attachments import save_copy
 

@@ -1,5 +1,6 @@
 """The verdict on a board, and the files kept with it."""
 
+from io import BytesIO
 from pathlib import Path
 
 import pytest
@@ -8,6 +9,7 @@ from PySide6.QtWidgets import QApplication, QFileDialog
 
 from tests.window.samples.from_request_to_verdict.keyboard import Keys, arrived
 from tracker.window.main_window import MainWindow
+from tracker.window.samples.photographs import LARGE, SMALL, Photograph, decoded
 
 pytestmark = pytest.mark.gui
 
@@ -59,3 +61,66 @@ def test_a_photograph_is_kept_and_saved_again(
     kept.file_off.emit(1, "edge.jpg")
     keys.settle()
     assert window.session.door.attachments(1) == ()
+
+
+def keep(window: MainWindow, keys: Keys, path: Path, content: bytes) -> None:
+    path.write_bytes(content)
+    window.session.door.attach(1, path)
+    window.samples.record.start_deciding()
+    window.session.reload_samples()
+    keys.settle()
+
+
+def picture(width: int, height: int, colour: str) -> bytes:
+    from PIL import Image
+
+    buffer = BytesIO()
+    Image.new("RGB", (width, height), colour).save(buffer, "PNG")
+    return buffer.getvalue()
+
+
+def test_a_photograph_is_seen_small_and_large(window: MainWindow, keys: Keys, tmp_path: Path) -> None:
+    arrived(window, keys)
+    keep(window, keys, tmp_path / "edge.png", picture(4000, 2000, "red"))
+    files = window.samples.record.kept.files
+    look = files.looks["edge.png"]
+    assert look.isVisibleTo(files)
+    small = look.icon().pixmap(look.iconSize()).toImage()
+    assert small.pixelColor(small.rect().center()).name() == "#ff0000"
+    look.setFocus()
+    keys.press(Qt.Key.Key_Space)
+    keys.settle()
+    shown = files.findChild(Photograph)
+    assert shown.windowTitle() == "edge.png"
+    large = shown.picture.pixmap()
+    assert large.width() == 2 * large.height()
+    assert large.width() <= shown.picture.width()
+    keys.press(Qt.Key.Key_Escape)
+    keys.settle()
+    assert files.findChild(Photograph) is None
+
+
+@pytest.mark.parametrize(
+    ("name", "content"),
+    [("sheet.pdf", b"%PDF-1.4 a data sheet"), ("broken.png", b"\x89PNG\r\n\x1a\n cut off"), ("note.txt", b"dented")],
+)
+def test_what_is_no_photograph_is_only_named(
+    window: MainWindow, keys: Keys, tmp_path: Path, name: str, content: bytes
+) -> None:
+    arrived(window, keys)
+    keep(window, keys, tmp_path / name, content)
+    files = window.samples.record.kept.files
+    assert not files.looks[name].isVisibleTo(files)
+    assert name not in window.message.text
+
+
+def test_a_photograph_stands_upright_as_the_camera_held_it() -> None:
+    from PIL import Image
+
+    image, buffer = Image.new("RGB", (40, 20), "white"), BytesIO()
+    turned = image.getexif()
+    turned[0x0112] = 6  # the camera was held on its side
+    image.save(buffer, "JPEG", exif=turned)
+    seen = decoded(buffer.getvalue(), LARGE)
+    assert (seen.width(), seen.height()) == (20, 40)
+    assert max(decoded(picture(4000, 100, "red"), SMALL).size().toTuple()) == SMALL.width()
