@@ -7,7 +7,7 @@ from typing import Any
 from tracker.desk.take_in import TakenIn
 from tracker.trade.exact import figure_text, plain_text
 from tracker.trade.footing import Footing, footing
-from tracker.trade.offer import Charge, Line, Note, NoteCode, Offer, PassedOver
+from tracker.trade.offer import OPEN, Charge, Line, Note, NoteCode, Offer, PassedOver
 
 
 def file_object(taken: TakenIn) -> dict[str, Any]:
@@ -55,7 +55,7 @@ def line_object(line: Line, vendor: str | None, more_notes: tuple[Note, ...] = (
         "lead_days": list(offer.lead_days) if offer.lead_days else None,
         "valid_until": offer.valid_until.isoformat() if offer.valid_until else None,
         "delivered": offer.delivered,
-        "charges": [_charge_object(charge, offer) for charge in offer.charges],
+        "charges": [_charge_object(charge, offer) for charge in offer.charges if charge.currency != OPEN],
         **_footing_object(footing(offer)),
         "notes": [_note_object(note) for note in (*line.notes, *more_notes)],
     }

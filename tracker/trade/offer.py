@@ -55,11 +55,16 @@ class Note:
     text: str
 
 
+OPEN = "XXX"
+"""ISO 4217's code for 'no currency': no price is in it, so a charge in it can be added to none."""
+
+
 @dataclass(frozen=True, slots=True)
 class Charge:
     """Something quoted beside the price. `basis` None means a percentage of the price; else `currency` is set.
 
-    `freight` says that this charge brings the board to the buyer's dock.
+    `freight` says that this charge brings the board to the buyer's dock. `currency` OPEN: the sheet names the charge
+    but does not say for certain what it comes to, so that the delivered cost is not known.
     """
 
     label: str

@@ -1,11 +1,14 @@
 """Charges beside a price: columns of freight, energy or sheeting, and notes that hold for every row."""
 
+from dataclasses import replace
 from decimal import Decimal
 
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.grid import Cell
+from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.money import unit_of_format
+from tracker.intake.offers.price_cell import is_price
 from tracker.intake.offers.scope import Scope
 from tracker.intake.values.basis import BasisReading
 from tracker.intake.values.charges import ChargeKind, ChargeWords, charge_header
@@ -14,7 +17,7 @@ from tracker.intake.values.header import Role
 from tracker.intake.values.money import price_text
 from tracker.intake.values.numbers import percent, settled
 from tracker.trade.basis import Basis
-from tracker.trade.offer import Charge
+from tracker.trade.offer import OPEN, Charge, NoteCode
 from tracker.trade.quantities import MassUnit
 
 _ROLES = (Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE)
@@ -39,7 +42,7 @@ def charges_of(
             found.append(charge)
     for said in scope.charges:
         if said.value.kind not in in_columns:
-            charge = _stated(said.value, facts, currency)
+            charge = _stated(said.value, facts, currency, basis)
             if charge is not None:
                 found.append(charge)
     return tuple(found)
@@ -52,7 +55,9 @@ def _in_cell(cell: Cell, column: Column, facts: FileFacts, currency: str | None,
     amount = _percentage(cell, column, facts)
     if amount is not None:
         return Charge(label, amount, None, None, freight) if amount > 0 else None
-    return _money(cell, column, facts, Charge(label, Decimal(0), currency, basis, freight))
+    charge = _money(cell, column, facts, Charge(label, Decimal(0), currency, basis, freight))
+    # Without the price's own currency or unit the line is asked about anyway.
+    return charge if charge is None or charge.basis is not None else None
 
 
 def _percentage(cell: Cell, column: Column, facts: FileFacts) -> Decimal | None:
@@ -70,17 +75,32 @@ def _percentage(cell: Cell, column: Column, facts: FileFacts) -> Decimal | None:
 
 def _money(cell: Cell, column: Column, facts: FileFacts, charge: Charge) -> Charge | None:
     amount, own_currency, own_basis = _amount(cell, facts)
-    if amount is None or amount <= 0:
+    if amount is None:
+        return _open(charge) if any(sign.isdigit() for sign in cell.text) else None
+    if amount <= 0:
         return None
-    if amount <= _LARGEST_PERCENTAGE and _perhaps_percent(column, own_currency, own_basis):
-        return None
+    if not is_price(amount) or (amount <= _LARGEST_PERCENTAGE and _perhaps_percent(column, own_currency, own_basis)):
+        return _open(charge)
     head_currency = column.currencies[-1] if column.currencies else None
     head_basis = column.bases[-1] if column.bases else None
     currency = _currency(own_currency or head_currency, charge.currency)
     basis = _basis(own_basis or head_basis, charge.basis, facts)
     if own_currency is None and head_currency is not None and head_currency.cents:
         amount /= 100
-    return Charge(charge.label, amount, currency, basis, charge.freight) if currency and basis else None
+    return Charge(charge.label, amount, currency, basis, charge.freight) if currency and basis else _open(charge)
+
+
+def _open(charge: Charge) -> Charge:
+    """A charge that is named but not known; only its being there is told."""
+    return replace(charge, price=Decimal(0), currency=OPEN)
+
+
+def note_open_charges(draft: Draft) -> None:
+    """Tells of each charge that keeps the delivered cost from being known."""
+    for charge in draft.charges:
+        if charge.currency == OPEN:
+            text = f"What “{charge.label}” comes to is not certain, so the delivered cost is not known. Ask the vendor."
+            draft.note(NoteCode.NUMBER_AMBIGUOUS, draft.where, text)
 
 
 def _perhaps_percent(column: Column, currency: CurrencyReading | None, basis: BasisReading | None) -> bool:
@@ -118,13 +138,18 @@ def _basis(reading: BasisReading | None, of_price: Basis | None, facts: FileFact
     return None
 
 
-def _stated(words: ChargeWords, facts: FileFacts, currency: str | None) -> Charge | None:
+def _stated(words: ChargeWords, facts: FileFacts, currency: str | None, of_price: Basis | None) -> Charge | None:
     readings = settled(words.amounts, facts.decimal_sign)
-    if len(readings) != 1 or readings[0].value <= 0:
+    if all(reading.value <= 0 for reading in readings):
         return None
     freight = words.kind is ChargeKind.FREIGHT
+    charge = Charge(words.label, Decimal(0), currency, of_price, freight)
+    if len(readings) != 1:
+        return _open(charge) if of_price is not None else None
     if words.percent:
         return Charge(words.label, readings[0].value, None, None, freight)
     own = _currency(words.currency, currency)
     basis = _basis(words.basis, None, facts)
-    return Charge(words.label, readings[0].value, own, basis, freight) if own and basis else None
+    if own and basis:
+        return Charge(words.label, readings[0].value, own, basis, freight)
+    return _open(charge) if currency is not None and of_price is not None else None

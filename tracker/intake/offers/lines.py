@@ -9,10 +9,11 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.alike import AlikeRows, Cells, Part, Told
 from tracker.intake.offers.board import BOARD_ROLES, board_of, with_column
 from tracker.intake.offers.brackets import Brackets, brackets_of
-from tracker.intake.offers.charges import charges_of
+from tracker.intake.offers.charges import charges_of, note_open_charges
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.fill import fill_board, fill_bracket, fill_hidden, fill_terms, take_board, take_terms
+from tracker.intake.offers.footnotes import Footnotes
 from tracker.intake.offers.measures import Board
 from tracker.intake.offers.money import Around, Claimed, around
 from tracker.intake.offers.price import fill_price
@@ -45,7 +46,7 @@ class TableReader:
     ) -> None:  # fmt: skip
         self._read, self._levels, self._claimed, self._facts = read, levels, claimed, facts
         self._vendor, self._titles = vendor, titles
-        self._scopes: dict[int, Scope] = {}
+        self._scopes: dict[tuple[int, frozenset[str]], Scope] = {}
         self._around: dict[tuple[int, int], Around] = {}
         self._signs = {price.index: self._sign(price) for price in read.columns.prices}
         self._offers = tuple(price for price in read.columns.prices if price.kind is Kind.OFFER)
@@ -65,12 +66,19 @@ class TableReader:
         whole = _all_told(rows) if self._read.table.view.passing else list(rows)
         if rows.stated:
             self._levels = (Level("table rows", tuple(rows.stated)), *self._levels)
+        self._footnotes = self._noted()
         brackets = brackets_of(self._read.columns, whole, self._titles, self._facts)
         found = TableOffers()
         for row in whole:
             found.drafts.extend(self._row(row, brackets))
         found.passed = self._passed(rows.passed)
         return found
+
+    def _noted(self) -> Footnotes:
+        table = self._read.table
+        heads = (cell for column in table.columns for cell in column.heads)
+        cells = (cell for row in table.rows for cell in table.view.rows[row.index].values())
+        return Footnotes(self._levels, heads, cells)
 
     def _sign(self, price: PriceColumn) -> str | None:
         texts = (cell.text for cell in self._read.cells(price.column) if isinstance(cell.value, str))
@@ -102,11 +110,12 @@ class TableReader:
 
     def _scope(self, whole: WholeRow) -> Scope | None:
         """All that is said around the row; None under a heading that marks what follows as old."""
-        key = id(whole.row.headings)
+        carried = self._footnotes.of_row(whole.cells.values())
+        key = (id(whole.row.headings), carried)
         if key not in self._scopes:
             headings = headings_in_force(whole.row.headings)
             levels = (Level("heading", headings), *self._levels) if headings else self._levels
-            self._scopes[key] = Scope(levels)
+            self._scopes[key] = Scope(self._footnotes.left(levels, carried))
             # The tuple is kept so that its id stays its own.
             self._kept.append(whole.row.headings)
         scope = self._scopes[key]
@@ -134,6 +143,7 @@ class TableReader:
         draft.charges = charges_of(
             whole.cells, self._read.columns, scope, self._facts, draft.currency, draft.basis
         )  # fmt: skip
+        note_open_charges(draft)
         fill_hidden(draft, self._read.table.view, whole.row.index, price.index)
         unnamed = self._read.columns.doubt == UNNAMED and draft.currency is not None and draft.basis is not None
         if self._read.columns.doubt and not (unnamed and not _far_off(draft)):

@@ -54,6 +54,9 @@ def _fill_amount(draft: Draft, read: PriceCell, units: list[Cell], money: Around
         draft.ask(NoteCode.NUMBER_AMBIGUOUS, "decimal", draft.where, text, draft.cell.text.strip())
         return
     draft.price = read.amounts[0]
+    if read.about:
+        text = f"“{draft.cell.text.strip()}” is no exact price (“{read.about}”): ask the vendor what is charged."
+        draft.note(NoteCode.NUMBER_AMBIGUOUS, draft.where, text)
     if not read.own_cents and _in_cents(read, units, money):
         draft.price = read.amounts[0] * Decimal("0.01")
 

@@ -26,7 +26,10 @@ class Standing(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class PriceCell:
-    """A price cell as read. `amounts`: what is left of its readings; `code` and `text`: why it is unread or refused."""
+    """A price cell as read. `amounts`: what is left of its readings; `code` and `text`: why it is unread or refused.
+
+    `about`: the words that keep the amount from being exact, as 'ca.' or '+'.
+    """
 
     standing: Standing
     amounts: tuple[Decimal, ...] = ()
@@ -36,6 +39,7 @@ class PriceCell:
     format_basis: BasisReading | None = None
     delivered: bool | None = None
     indicative: bool = False
+    about: str = ""
     own_cents: bool = False
     code: NoteCode | None = None
     text: str = ""
@@ -49,6 +53,8 @@ class PriceCell:
 _NOTHING = PriceCell(Standing.NOTHING)
 _LEAST, _MOST = Decimal("0.000001"), Decimal(10) ** 12
 """No board costs less or more per anything in any currency; what lies beyond is a slip or a spoilt file."""
+_DIGITS = 18
+"""More significant digits no price has; they are a reckoning's leftovers, and can't be kept exactly."""
 _SHOWN = 24
 
 
@@ -83,9 +89,14 @@ def _number(cell: Cell) -> PriceCell:
     basis = unit.basis if unit is not None else None
     if cell.value <= 0:
         return _not_positive(cell.text)
-    if not _LEAST <= cell.value <= _MOST:
+    if not is_price(cell.value):
         return _no_price(cell.text)
     return PriceCell(Standing.AMOUNT, (cell.value,), format_currency=currency, format_basis=basis)
+
+
+def is_price(amount: Decimal) -> bool:
+    """Whether a figure can be what board, or a charge on it, costs per anything."""
+    return _LEAST <= amount <= _MOST and len(amount.as_tuple().digits) <= _DIGITS
 
 
 def _not_positive(text: str) -> PriceCell:
@@ -95,10 +106,12 @@ def _not_positive(text: str) -> PriceCell:
 
 def _no_price(text: str) -> PriceCell:
     figure = text.strip() if len(text.strip()) <= _SHOWN else f"{text.strip()[:_SHOWN]}…"
-    return _unread(f"“{figure}” is beyond any price that board has. Ask the vendor for it.")
+    return _unread(f"“{figure}” is no figure that a price of board has. Ask the vendor for it.")
 
 
 def _text(cell: Cell, sign: str | None) -> PriceCell:
+    if len(cell.text.strip()) > 2 and set(cell.text.strip()) == {"#"}:
+        return _unread("The cell shows no figure, as its column was too narrow when the file was made. Ask the vendor.")
     said = price_text(cell.text)
     if said is None:
         return _NOTHING
@@ -120,10 +133,15 @@ def _amount(said: PriceText, sign: str | None) -> PriceCell:
     amounts: Sequence[Decimal] = tuple(dict.fromkeys(reading.value for reading in left))
     if all(amount <= 0 for amount in amounts):
         return _not_positive(said.words)
-    if not all(_LEAST <= amount <= _MOST for amount in amounts if amount > 0):
+    if not all(is_price(amount) for amount in amounts if amount > 0):
         return _no_price(said.words)
     cents = said.currency is not None and said.currency.cents
     return PriceCell(
         Standing.AMOUNT, tuple(amounts), said.currency, said.basis,
-        delivered=said.delivered, indicative=said.indicative, own_cents=cents,
+        delivered=said.delivered, indicative=said.indicative, about=_about(said.marks), own_cents=cents,
     )  # fmt: skip
+
+
+def _about(marks: Sequence[str]) -> str:
+    """'ca.', '~', '+': what says that the amount is not exact; a footnote's sign does not."""
+    return next((mark for mark in marks if mark in ("~", "≈", "±", "+") or any(map(str.isalpha, mark))), "")

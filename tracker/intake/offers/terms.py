@@ -14,6 +14,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
+from tracker.intake.values.brackets import LARGEST_ORDER_KG
 from tracker.intake.values.delivery import Delivery, delivery_text, find_delivery
 from tracker.intake.values.header import Role
 from tracker.intake.values.lead import LeadTime
@@ -154,7 +155,7 @@ def _minimum(terms: Terms, cells: Cells, columns: Columns, scope: Scope, facts: 
 
 def _take_minimum(terms: Terms, mass: Mass | None, where: str, words: str, facts: FileFacts) -> None:
     kg = _kg(mass, ton_of(mass, facts), facts.decimal_sign) if mass is not None else None
-    if kg is not None:
+    if kg is not None and kg <= LARGEST_ORDER_KG:
         terms.minimum_kg = kg
         terms.evidence.append(Evidence("minimum_kg", where, words))
 

@@ -184,7 +184,13 @@ def in_kg(bracket: Bracket, ton: MassUnit | None = None, sign: str | None = None
         return KgBracket(unread=True)
     if start is not None and end is not None and start >= end:
         return KgBracket(unread=True)
+    if any(bound is not None and bound > LARGEST_ORDER_KG for bound in (start, end)):
+        return KgBracket(unread=True)
     return KgBracket(start, end)
+
+
+LARGEST_ORDER_KG = Decimal(10) ** 9
+"""A million tonnes: more than any mill makes in a year, so a larger figure is a slip."""
 
 
 def joined(

@@ -240,6 +240,8 @@ class PriceWalk:
             self.brackets += 1
         elif sign == ")" and self.brackets and self.numbers and self.basis is None and not self.rest:
             self.negative = True
+        elif sign == "+" and self.numbers and not self.folded[position + 1 :].strip():
+            self.marks.append(sign)
         elif sign not in ".,;:()=+'\"[]/":
             self.rest.append(self.text[position:end])
         return end

@@ -1,0 +1,90 @@
+"""What once was read wrong without a word: each is asked, told or left out now."""
+
+from decimal import Decimal
+
+import pytest
+
+from tests.intake.sheets import codes, lines, read
+from tracker.trade.footing import footing
+from tracker.trade.offer import OPEN, State
+
+HEAD = ["Board", "pt", "lb/MSF"]
+SBS, CRB = ["SBS C1S", 18, 75], ["CRB C1S", 18, 70]
+
+
+def priced(*texts, head="Price USD/ST"):
+    """The lines of a list whose boards differ and cost so, in order."""
+    rows = [[*HEAD, head], *(["SBS C1S", 12 + place, 60, text] for place, text in enumerate(texts))]
+    return list(lines(rows).values())
+
+
+@pytest.mark.parametrize("charge", [5, "5 or 6", "2.50 EUR or USD/ST"])
+def test_a_charge_that_is_not_certain_leaves_the_delivered_cost_open(charge):
+    rows = [[*HEAD, "Price USD/ST delivered", "Energy surcharge"], [*SBS, 1100, charge], [*CRB, 900, None]]
+    charged, plain = lines(rows).values()
+    assert charged.state is State.ACCEPTED
+    assert [each.currency for each in charged.offer.charges] == [OPEN]
+    assert (footing(charged.offer).delivered_per_tonne, footing(charged.offer).delivered_per_msf) == (None, None)
+    assert codes(charged) == {"number-ambiguous"}
+    assert footing(plain.offer).delivered_per_tonne is not None
+
+
+def test_a_charge_in_a_sentence_without_a_unit_leaves_the_delivered_cost_open():
+    rows = [["Prices delivered, plus energy surcharge USD 30"], [*HEAD, "Price USD/ST"], [*SBS, 1100]]
+    (line,) = lines(rows).values()
+    assert footing(line.offer).per_tonne is not None
+    assert footing(line.offer).delivered_per_tonne is None
+
+
+@pytest.mark.parametrize("sign", ["*", "**", "†", "¹", " 1)", " (1)"])
+def test_a_footnote_holds_for_the_rows_that_carry_its_sign(sign):
+    rows = [[*HEAD, "Price USD/ST"], [f"SBS C1S{sign}", 18, 75, 1100], [*CRB, 900], [], [f"{sign.strip()} delivered"]]
+    noted, other = lines(rows).values()
+    assert (noted.offer.delivered, other.offer.delivered) == (True, None)
+
+
+def test_a_footnotes_sign_can_stand_at_the_price_and_other_notes_hold_for_all():
+    rows = [
+        [*HEAD, "Price USD/ST"], [*SBS, "1100*"], [*CRB, 900], [],
+        ["* plus energy surcharge of 30 USD/ST"], ["Prices delivered"],
+    ]  # fmt: skip
+    noted, other = lines(rows).values()
+    assert (len(noted.offer.charges), len(other.offer.charges)) == (1, 0)
+    assert (noted.offer.delivered, other.offer.delivered) == (True, True)
+
+
+def test_a_sign_in_the_head_or_nowhere_holds_for_every_row():
+    for head in ("Price USD/ST*", "Price USD/ST"):
+        rows = [[*HEAD, head], [*SBS, 1100], [*CRB, 900], [], ["* prices delivered"]]
+        assert [line.offer.delivered for line in lines(rows).values()] == [True, True]
+
+
+@pytest.mark.parametrize("text", ["ca. 915", "915+", "~915", "915 approx."])
+def test_a_price_that_is_not_exact_says_so(text):
+    (line,) = priced(text)
+    assert (line.offer.price, line.state) == (Decimal(915), State.ACCEPTED)
+    assert codes(line) == {"number-ambiguous"}
+
+
+def test_from_a_price_is_no_price():
+    (line,) = priced("from 915")
+    assert line.state is State.QUESTION
+
+
+def test_a_cell_too_narrow_to_show_its_figure_is_asked():
+    hidden, shown = priced("########", 900)
+    assert (hidden.state, codes(hidden)) == (State.QUESTION, {"number-ambiguous"})
+    assert shown.state is State.ACCEPTED
+
+
+def test_a_price_with_more_digits_than_can_be_kept_holds_back_its_own_line_only():
+    long, short = priced("1100.1234567890123456789", 900)
+    assert (long.state, short.state) == (State.QUESTION, State.ACCEPTED)
+    assert read([[*HEAD, "Price USD/ST"], [*SBS, Decimal("1100.1234567890123456789")]]).lines[0].state is State.QUESTION
+
+
+def test_an_order_larger_than_any_mill_makes_is_asked_and_such_a_minimum_left_out():
+    rows = [[*HEAD, "From kg", "Price USD/ST"], [*SBS, "99999999999999999999999999", 1100]]
+    assert [codes(line) for line in lines(rows).values()] == [{"bracket-unread"}]
+    rows = [[*HEAD, "Minimum kg", "Price USD/ST"], [*SBS, Decimal(10) ** 24, 1100]]
+    assert [line.offer.minimum_kg for line in lines(rows).values()] == [None]

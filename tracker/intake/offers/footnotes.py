@@ -1,0 +1,53 @@
+"""Footnotes: a note that begins with a sign ('*', '¹', '2)') holds for the rows that carry the sign, where any does."""
+
+import re
+from collections.abc import Iterable
+from dataclasses import replace
+
+from tracker.intake.grid import Cell
+from tracker.intake.offers.scope import Level
+
+_SIGN = r"\*+|[†‡§]+|[¹²³⁴⁵⁶⁷⁸⁹]+|\(\d\)|\[\d\]|\d\)"
+_AHEAD = re.compile(rf"\s*({_SIGN})\s*(?=[^\W\d])")
+# 'g/m²' and '1000 ft²' end with their unit; '1)' is a sign only apart from the word before it.
+_BEHIND = re.compile(r"(\*+|[†‡§]+|(?<![mM])(?<!ft)[¹²³⁴⁵⁶⁷⁸⁹]+|\(\d\)|\[\d\]|(?<=\s)\d\))\s*$")
+_RAISED = str.maketrans("¹²³⁴⁵⁶⁷⁸⁹", "123456789", "()[]")
+
+
+def sign_ahead(text: str) -> str:
+    """The sign that a note begins with, '' for none; '¹', '1)' and '(1)' are one."""
+    found = _AHEAD.match(text)
+    return found.group(1).translate(_RAISED) if found else ""
+
+
+def sign_behind(text: str) -> str:
+    """The sign that a cell of a table ends with, '' for none."""
+    found = _BEHIND.search(text)
+    return found.group(1).translate(_RAISED) if found else ""
+
+
+class Footnotes:
+    """The signs of some levels' notes that cells of a table's rows carry; its heads carry theirs for every row."""
+
+    def __init__(self, levels: Iterable[Level], heads: Iterable[Cell], cells: Iterable[Cell]) -> None:
+        noted = {sign_ahead(words.text) for level in levels for words in level.texts} - {""}
+        noted -= {sign_behind(cell.text) for cell in heads} if noted else set()
+        self.signs = frozenset(noted & self._carried(cells)) if noted else frozenset()
+
+    @staticmethod
+    def _carried(cells: Iterable[Cell]) -> set[str]:
+        return {sign_behind(cell.text) for cell in cells if isinstance(cell.value, str)}
+
+    def of_row(self, cells: Iterable[Cell]) -> frozenset[str]:
+        """The signs that a row carries."""
+        return self.signs & self._carried(cells) if self.signs else frozenset()
+
+    def left(self, levels: tuple[Level, ...], carried: frozenset[str]) -> tuple[Level, ...]:
+        """The levels without the notes whose sign other rows carry, and this one does not."""
+        other = self.signs - carried
+        return tuple(_without(level, other) for level in levels) if other else levels
+
+
+def _without(level: Level, signs: frozenset[str]) -> Level:
+    texts = tuple(words for words in level.texts if sign_ahead(words.text) not in signs)
+    return level if len(texts) == len(level.texts) else replace(level, texts=texts)
