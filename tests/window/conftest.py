@@ -89,7 +89,7 @@ def marked(real_window: MainWindow, qtbot, tmp_path: Path) -> MainWindow:
     take_in = real_window.take_in
     columns = {place: MarkedColumn(place, role, unit) for place, (role, unit) in enumerate(NAMES)}
     take_in.at_hand.given.update(vendor=VENDOR, currency="EUR")
-    take_in._mark(Marking("Sheet", columns, header_row=2, first_row=3), "marked")
+    take_in.marking.mark(Marking("Sheet", columns, header_row=2, first_row=3), "marked")
     settle(qtbot, real_window)
     return real_window
 

@@ -168,6 +168,11 @@ class Door(SampleDoor, YardstickDoor):
 
         return bring_back(self.desk, file_id)
 
+    def name_vendor(self, file_id: int, vendor: str) -> Edit:
+        from tracker.desk.files import name_vendor
+
+        return name_vendor(self.desk, file_id, vendor)
+
     def withdraw_file(self, file_id: int) -> Edit:
         from tracker.desk.files import withdraw
 

@@ -197,7 +197,7 @@ class MainWindow(QWidget):
         if self.stack.currentIndex() != TAKE_IN:
             self.message.say("Take in a price sheet first: its table can then be marked by hand.")
         else:
-            self.take_in.mark_by_hand()
+            self.take_in.marking.begin()
 
     @Slot()
     def log_sample(self) -> None:

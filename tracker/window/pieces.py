@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from typing import TypeVar
 
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QBoxLayout,
     QButtonGroup,
@@ -88,11 +89,22 @@ def panel(layout: QLayout) -> QFrame:
     return frame
 
 
+class _Button(QPushButton):
+    """A button that Enter presses as Space does, once one stands on it."""
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        plain = event.modifiers() & ~Qt.KeyboardModifier.KeypadModifier == Qt.KeyboardModifier.NoModifier
+        if plain and event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self.click()
+        else:
+            super().keyPressEvent(event)
+
+
 def button(text: str, kind: str = "") -> QPushButton:
     """A button that says what happens. kind: '' plain, 'main' the one to press, 'word' without an outline,
     'cell' a cell's address in small letters."""
     # Qt reads & as the mark of a key: a vendor's name must keep its own.
-    made = QPushButton(text.replace("&", "&&"))
+    made = _Button(text.replace("&", "&&"))
     made.setAutoDefault(False)
     if kind:
         made.setProperty("kind", kind)

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QLabel, QPushButton
 from tests.window.conftest import settle
 from tests.window.fixtures.strange_sheet import HEADS
 from tracker.window.main_window import MainWindow
+from tracker.window.sheets.name_vendor_dialog import NameVendorDialog
 
 pytestmark = pytest.mark.gui
 
@@ -49,3 +50,34 @@ def test_a_file_is_withdrawn_brought_back_and_shown(marked: MainWindow, qtbot) -
     sheets.show_sheet.click()
     settle(qtbot, marked)
     assert marked.sheet.sheet.view.model().index(2, 0).data() == "Qxz"
+
+
+def test_a_sheet_taken_in_without_a_vendor_is_named_later_and_that_can_be_undone(
+    real_window: MainWindow, qtbot, tmp_path
+) -> None:
+    sheet = tmp_path / "list.csv"
+    sheet.write_text(
+        "Board,Grade,Caliper (pt),Basis weight (g/m²),Price USD,Unit\nFenlight 16,SBS,16,300,1216,tonne\n",
+        encoding="utf-8",
+    )
+    real_window.take_in_files([sheet])
+    settle(qtbot, real_window)
+    real_window.take_in.understood.vendor.nameless.click()
+    real_window.take_in.agree.click()
+    settle(qtbot, real_window)
+    real_window.go_sheets()
+    settle(qtbot, real_window)
+    sheets = real_window.sheets
+    sheets.table.selectRow(0)
+    assert sheets.name_vendor.isVisible()
+    qtbot.keyClick(sheets.table, Qt.Key.Key_N)
+    dialog = sheets.findChild(NameVendorDialog)
+    qtbot.keyClicks(dialog.naming.field, "Ostrel Karton")
+    qtbot.keyClick(dialog.naming.field, Qt.Key.Key_Return)
+    settle(qtbot, real_window)
+    assert [file.vendor for file in sheets._files] == ["Ostrel Karton"]
+    assert real_window.session.comparison.snapshot.vendors == ["Ostrel Karton"]
+    assert not sheets.name_vendor.isVisible()
+    real_window.steps.undo()
+    settle(qtbot, real_window)
+    assert [file.vendor for file in sheets._files] == [None]

@@ -55,7 +55,7 @@ def test_keys_mark_where_one_stands(real_window: MainWindow, qtbot, tmp_path) ->
 
 
 def test_the_next_sheet_of_the_vendor_is_read_by_the_marks(marked: MainWindow, qtbot, tmp_path) -> None:
-    assert "remembered for Vexholm Papir" in marked.take_in._told.text()
+    assert "remembered for Vexholm Papir" in marked.take_in.foot.told.text()
     marked.take_in.agree.click()
     settle(qtbot, marked)
     later = strange_sheet(tmp_path, "vexholm 2.xlsx", (("Mist", "FBB", 16, 250, 1000),))
@@ -96,7 +96,7 @@ def test_a_question_can_be_put_to_the_vendor_or_its_lines_left_out(real_window: 
     settle(qtbot, window)
     assert "3 that can't be used" in take_in.understood.summary.text()
     assert not take_in.agree.isEnabled()
-    press(take_in, "Ask again")
+    press(take_in, "Change")
     settle(qtbot, window)
     assert "3 held by 1 question" in take_in.understood.summary.text()
 

@@ -52,7 +52,7 @@ def test_an_answer_can_be_taken_back(take_in, window, qtbot) -> None:
     assert not take_in.agree.isEnabled()
     window.steps.redo()
     settle(qtbot, window)
-    choose(qtbot, take_in, "Ask again")
+    choose(qtbot, take_in, "Change")
     settle(qtbot, window)
     assert not take_in.agree.isEnabled()
 

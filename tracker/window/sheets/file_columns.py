@@ -34,7 +34,7 @@ FILE_COLUMNS: tuple[Column, ...] = (
     Column(
         "vendor",
         fixed("Vendor"),
-        text=lambda d, row: d[row].vendor or NONE,
+        text=lambda d, row: d[row].vendor or "not named",
         keys=lambda d: text_keys([file.vendor or "" for file in d]),
         width=120,
         share=3,

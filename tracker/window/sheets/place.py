@@ -6,13 +6,14 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import QSplitter, QWidget
 
 from tracker.window.look.figures import counted
 from tracker.window.pieces import button, column, holder, panel, row, words
 from tracker.window.session import Session
 from tracker.window.sheets.file_columns import FILE_COLUMNS, is_withdrawn
+from tracker.window.sheets.name_vendor_dialog import NameVendorDialog
 from tracker.window.sheets.remembered_panel import RememberedPanel
 from tracker.window.tables.model import ColumnTable
 from tracker.window.tables.view import RowsView
@@ -42,9 +43,11 @@ class SheetsPlace(QWidget):
         self.show_sheet.setToolTip("Enter: the file as the vendor sent it")
         self.withdraw = button("Withdraw")
         self.withdraw.setToolTip("Delete: its offers no longer count; the file is kept and can be brought back")
+        self.name_vendor = button("Name the vendor…")
+        self.name_vendor.setToolTip("N: the sheet names nobody, so its offers are no vendor's yet")
         self.remembered = RememberedPanel()
         files = panel(column(self.table, margins=(1, 1, 1, 1)))
-        foot = row(self.show_sheet, self.withdraw, None, gap=10)
+        foot = row(self.show_sheet, self.withdraw, self.name_vendor, None, gap=10)
         both = QSplitter(Qt.Orientation.Horizontal)
         both.addWidget(holder(column(files, foot, gap=10, grow=0)))
         both.addWidget(self.remembered)
@@ -57,6 +60,9 @@ class SheetsPlace(QWidget):
         self.table.entered_row.connect(lambda _: self._show_sheet())
         self.show_sheet.clicked.connect(self._show_sheet)
         self.withdraw.clicked.connect(self._withdraw_or_back)
+        self.name_vendor.clicked.connect(self._ask_vendor)
+        by_letter = QShortcut(QKeySequence("N"), self.table, self._ask_vendor)
+        by_letter.setContext(Qt.ShortcutContext.WidgetShortcut)
         self.remembered.forget_answer.connect(self._forget_answer)
         self.remembered.forget_layout.connect(self._forget_layout)
         session.compared.connect(self._ask_if_shown)
@@ -97,6 +103,7 @@ class SheetsPlace(QWidget):
         file = self._files[place] if 0 <= place < len(self._files) else None
         for press in (self.show_sheet, self.withdraw):
             press.setEnabled(file is not None)
+        self.name_vendor.setVisible(file is not None and file.vendor is None)
         self.withdraw.setText("Bring back" if file is not None and file.withdrawn else "Withdraw")
         self.remembered.show_vendor(file.vendor or "" if file is not None else "")
 
@@ -110,6 +117,17 @@ class SheetsPlace(QWidget):
         if file is not None:
             do = door.bring_back_file if file.withdrawn else door.withdraw_file
             self._session.work.ask(lambda: do(file.id), self._was_changed)
+
+    def _ask_vendor(self) -> None:
+        file = self.chosen
+        if file is not None and file.vendor is None:
+            dialog = NameVendorDialog(file.name, self._session.vendors, self)
+            dialog.named.connect(lambda name: self._name(file.id, name))
+            dialog.open()
+
+    def _name(self, file_id: int, vendor: str) -> None:
+        door = self._session.door
+        self._session.work.ask(lambda: door.name_vendor(file_id, vendor), self._was_changed)
 
     def _was_changed(self, edit: Edit) -> None:
         push(self._session, edit, self._session.reload)

@@ -87,7 +87,8 @@ class RememberedPanel(QFrame):
         stood = f"“{answer.words}” stood in the sheet. " if answer.words else ""
         when = date_text(answer.said_at.astimezone().date())
         told = f"{stood}Answered by {answer.said_by} on {when}."
-        return self._entry(sentence(answer_words(answer.key, answer.value)), told, partial(self._forget, answer.id))
+        said = sentence(answer_words(answer.key, answer.value, answer.words))
+        return self._entry(said, told, partial(self._forget, answer.id))
 
     def _layout(self, kept: KeptLayout) -> QLayout:
         layout = kept.layout

@@ -1,7 +1,7 @@
 """How a row is drawn: text as it stands, marks and ply glyphs painted, nothing looked up."""
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRectF, Qt
-from PySide6.QtGui import QColor, QFont, QPainter
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QTextLayout
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from tracker.trade.offer import State
@@ -9,7 +9,7 @@ from tracker.window.look.marks import Mark, draw_mark
 from tracker.window.look.plies import draw_plies
 from tracker.window.look.states import draw_state
 from tracker.window.look.theme import Theme
-from tracker.window.tables.model import FAINT, PAINTED, STRONG
+from tracker.window.tables.model import FAINT, PAINTED, STRONG, WRAPS
 
 GLYPH_WIDTH, GLYPH_HEIGHT = 26, 15
 _MARK_SIZE = 12
@@ -75,5 +75,23 @@ class RowDelegate(QStyledItemDelegate):
             QColor(self._theme.palette.quiet if text == "–" or index.data(FAINT) else self._theme.palette.ink)
         )
         room = box.adjusted(7, 0, -7, 0)
-        shown = painter.fontMetrics().elidedText(text, Qt.TextElideMode.ElideRight, int(room.width()))
-        painter.drawText(room, int(index.data(Qt.ItemDataRole.TextAlignmentRole)), shown)
+        align = int(index.data(Qt.ItemDataRole.TextAlignmentRole))
+        if index.data(WRAPS) and room.height() >= 2 * painter.fontMetrics().lineSpacing():
+            painter.drawText(room, align, in_two_lines(text, option.font, room.width()))
+        else:
+            shown = painter.fontMetrics().elidedText(text, Qt.TextElideMode.ElideRight, int(room.width()))
+            painter.drawText(room, align, shown)
+
+
+def in_two_lines(text: str, font: QFont, width: float) -> str:
+    """A text broken between words where one line can't hold it; what two lines can't hold ends in '…'."""
+    layout = QTextLayout(text, font)
+    layout.beginLayout()
+    line = layout.createLine()
+    line.setLineWidth(width)
+    end = line.textLength()
+    layout.endLayout()
+    if end >= len(text):
+        return text
+    rest = QFontMetricsF(font).elidedText(text[end:].strip(), Qt.TextElideMode.ElideRight, width)
+    return f"{text[:end].strip()}\n{rest}"

@@ -15,6 +15,7 @@ from tracker.window.tables.columns import Column, Stand, order_by
 PAINTED = int(Qt.ItemDataRole.UserRole) + 1
 STRONG = PAINTED + 1
 FAINT = STRONG + 1
+WRAPS = FAINT + 1
 
 _ALIGN = {
     Stand.LEFT: Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter,
@@ -101,6 +102,8 @@ class ColumnTable(QAbstractTableModel):
             return (column.paint, column.paints(self.contents, row)) if column.paints else None
         if role == STRONG:
             return column.strong
+        if role == WRAPS:
+            return column.wraps
         if role == FAINT:
             return self._faint is not None and self._faint(self.contents, row)
         if role == Qt.ItemDataRole.ToolTipRole and column.tip is not None:

@@ -21,6 +21,7 @@ class RowsView(QTableView):
     def __init__(self, model: ColumnTable, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._table = model
+        self._lines = 1
         self.setModel(model)
         self.setItemDelegate(RowDelegate(theme, self))
         self.setFrameShape(QFrame.Shape.NoFrame)
@@ -59,6 +60,17 @@ class RowsView(QTableView):
             self.setColumnHidden(place, not shown)
             self._share_width()
 
+    def show_two_lines(self, two: bool) -> None:
+        """Rows tall enough for texts that go on in a second line, or as tall as one line again."""
+        self._lines = 2 if two else 1
+        self._set_row_height()
+
+    def _set_row_height(self) -> None:
+        text = self.fontMetrics()
+        height = max(ROW_HEIGHT, text.height() + 12) + (self._lines - 1) * text.lineSpacing()
+        if self.verticalHeader().defaultSectionSize() != height:
+            self.verticalHeader().setDefaultSectionSize(height)
+
     def _fix_headers(self) -> None:
         across = self.horizontalHeader()
         across.setHighlightSections(False)
@@ -96,7 +108,7 @@ class RowsView(QTableView):
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
         if event.type() == QEvent.Type.FontChange:
-            self.verticalHeader().setDefaultSectionSize(max(ROW_HEIGHT, self.fontMetrics().height() + 12))
+            self._set_row_height()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.currentIndex().isValid():

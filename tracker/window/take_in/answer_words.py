@@ -14,9 +14,13 @@ _ORDERS = {"dmy": "day first, then month", "mdy": "month first, then day"}
 _BASES = dict(next(known.units for known in MARKED_ROLES if known.role == "price"))
 
 
-def answer_words(key: str, value: str) -> str:
-    """'“fenlight” is SBS', 'the ton is a short ton (2,000 lb)'; what is not known is told as it is kept."""
+def answer_words(key: str, value: str, said: str = "") -> str:
+    """'“Fenlight” is SBS', 'the ton is a short ton (2,000 lb)'; what is not known is told as it is kept.
+
+    `said`: the sheet's own words, with their capitals, where they are at hand; the key has them folded.
+    """
     kind, _, words = key.partition(":")
+    words = said if words and said else words
     if value == LEAVE_OUT:
         return "the lines of this question are left out"
     say = _SAY.get(kind)

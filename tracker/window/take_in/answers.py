@@ -37,6 +37,26 @@ class AnswerGiven(QUndoCommand):
         self._read_again()
 
 
+class NamelessChosen(QUndoCommand):
+    """Lets a file be taken in without a vendor's name, or asks for it again."""
+
+    def __init__(self, file: FileAtHand, nameless: bool, show: Callable[[], None]) -> None:
+        super().__init__("without a vendor's name" if nameless else "asked again: the vendor's name")
+        self._file = file
+        self._nameless = nameless
+        self._show = show
+
+    def redo(self) -> None:
+        self._put(self._nameless)
+
+    def undo(self) -> None:
+        self._put(not self._nameless)
+
+    def _put(self, nameless: bool) -> None:
+        self._file.nameless = nameless
+        self._show()
+
+
 class MarksChanged(QUndoCommand):
     """Sets the marks made by hand in a file that is being taken in, and has it read again."""
 

@@ -23,6 +23,7 @@ if TYPE_CHECKING:
 class FileAtHand:
     """`given` are the answers of this session by question key, `words` what of the sheet each of them answered;
     `marking` is the table as it was marked by hand, if it was. `unlaid`: read without any remembered layout.
+    `nameless`: to be taken in although nobody is named as its vendor.
     `taken` is None until read; `stop`, once set, ends the reading."""
 
     path: Path
@@ -30,6 +31,7 @@ class FileAtHand:
     words: dict[str, str] = field(default_factory=dict)
     marking: Marking | None = None
     unlaid: bool = False
+    nameless: bool = False
     taken: TakenIn | None = None
     found: Findings = field(default_factory=Findings)
     stored: bool = False
@@ -64,6 +66,16 @@ class FileAtHand:
         return self.found.states[State.ACCEPTED]
 
     @property
+    def lacks_vendor(self) -> bool:
+        """Whether neither the sheet nor the user names a vendor of any line."""
+        return self.taken is not None and self.taken.reading.unreadable is None and not self.found.vendors
+
+    @property
+    def ready(self) -> int:
+        """How many offers can be taken in: none while it is open whose they are."""
+        return 0 if self.lacks_vendor and not self.nameless else self.accepted
+
+    @property
     def short(self) -> str:
         """'tolmere.xlsx: 42 offers, 2 questions'."""
         if self.taken is None:
@@ -80,7 +92,7 @@ class FileAtHand:
         """'From Tolmere Board'; where the lines name several vendors, how many."""
         vendors = self.found.vendors
         if not vendors:
-            return "" if self.taken is None or self.taken.reading.unreadable else "The vendor is not known yet."
+            return "Nobody is named as its vendor." if self.lacks_vendor and self.nameless else ""
         return f"From {next(iter(vendors))}" if len(vendors) == 1 else f"From {len(vendors)} vendors"
 
     def summary(self) -> str:

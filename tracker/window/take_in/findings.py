@@ -16,16 +16,19 @@ if TYPE_CHECKING:
     from tracker.desk.take_in import TakenIn
 
 Place = tuple[int, int]
+_FEWEST_ALIKE = 2
 
 
 @dataclass(frozen=True, slots=True)
 class Findings:
-    """Of one reading: lines by state, who quotes, what each cell was used for, and which line stands in which cell."""
+    """Of one reading: lines by state, who quotes, what each cell was used for, and which line stands in which cell.
+    `told_once`: notes that all its lines share."""
 
     states: Counter[State] = field(default_factory=Counter)
     vendors: frozenset[str] = frozenset()
     sheets: frozenset[str] = frozenset()
     noted: bool = False
+    told_once: frozenset[str] = frozenset()
     uses: dict[str, dict[Place, Use]] = field(default_factory=dict)
     line_at: dict[tuple[str, Place], int] = field(default_factory=dict)
     layout_words: str = ""
@@ -41,11 +44,13 @@ def findings_of(taken: TakenIn) -> Findings:
 
 
 def _gathered(taken: TakenIn, reading: Reading, lines: tuple[Line, ...]) -> Findings:
+    told_once = _notes_of_all(lines)
     return Findings(
         Counter(line.state for line in lines),
         _vendors(reading),
         frozenset(line.offer.source.sheet for line in lines),
-        any(line.notes for line in lines),
+        any(note.text not in told_once for line in lines for note in line.notes),
+        told_once,
         uses_of(lines, reading.questions),
         _line_at(reading),
         _layout_words(taken),
@@ -55,6 +60,19 @@ def _gathered(taken: TakenIn, reading: Reading, lines: tuple[Line, ...]) -> Find
 def _vendors(reading: Reading) -> frozenset[str]:
     named = {reading.vendor} if reading.vendor else {line.offer.vendor for line in reading.lines}
     return frozenset(name for name in named if name)
+
+
+def _notes_of_all(lines: tuple[Line, ...]) -> frozenset[str]:
+    """Notes that every line has which can be used at all: told in each row they would hide what sets it apart."""
+    usable = [line for line in lines if line.state is not State.REFUSED]
+    if len(usable) < _FEWEST_ALIKE:
+        return frozenset()
+    common = {note.text for note in usable[0].notes}
+    for line in usable:
+        if not common:
+            break
+        common &= {note.text for note in line.notes}
+    return frozenset(common)
 
 
 def _line_at(reading: Reading) -> dict[tuple[str, Place], int]:

@@ -18,11 +18,12 @@ _BASIS_WORDS = {
 
 @dataclass(frozen=True, slots=True)
 class Lines:
-    """Lines of one reading and the units to show."""
+    """Lines of one reading and the units to show; notes `told_once` for the whole file are not told in each row."""
 
     lines: tuple[Line, ...]
     units: Units
     several_sheets: bool = False
+    told_once: frozenset[str] = frozenset()
 
 
 def price_words(line: Line) -> str:
@@ -34,9 +35,9 @@ def price_words(line: Line) -> str:
     return f"{offer.currency or '?'} {offer.price:,f} /{basis}"
 
 
-def notes_text(line: Line) -> str:
-    """All notes of a line, as sentences."""
-    return "  ".join(note.text for note in line.notes)
+def _notes(lines: Lines, row: int) -> str:
+    """The notes of a line that are its own, as sentences."""
+    return " ".join(note.text for note in lines.lines[row].notes if note.text not in lines.told_once)
 
 
 def _numbers(lines: Lines, field: str) -> np.ndarray:
@@ -93,7 +94,8 @@ LINE_COLUMNS: tuple[Column, ...] = (
         text=lambda d, row: d.lines[row].offer.product or NONE,
         keys=lambda d: text_keys([line.offer.product for line in d.lines]),
         width=96,
-        share=3,
+        share=2,
+        wraps=True,
         tip=lambda d, row: d.lines[row].offer.product,
     ),
     Column(
@@ -124,10 +126,11 @@ LINE_COLUMNS: tuple[Column, ...] = (
     Column(
         "notes",
         fixed("To know"),
-        text=lambda d, row: notes_text(d.lines[row]),
-        keys=lambda d: text_keys([notes_text(line) for line in d.lines]),
-        width=70,
-        share=4,
+        text=_notes,
+        keys=lambda d: text_keys([_notes(d, row) for row in range(len(d.lines))]),
+        width=150,
+        share=9,
+        wraps=True,
         tip=lambda d, row: "\n".join(note.text for note in d.lines[row].notes),
     ),
 )

@@ -13,14 +13,15 @@ from PySide6.QtWidgets import QComboBox, QProgressBar, QSplitter, QWidget
 
 from tracker.trade.offer import Line
 from tracker.window.look.figures import counted
-from tracker.window.pieces import button, column, row, words
+from tracker.window.pieces import column, row
 from tracker.window.session import Session
+from tracker.window.take_in.agree_bar import AgreeBar
 from tracker.window.take_in.answer_words import answer_words
-from tracker.window.take_in.answers import AnswerGiven, MarksChanged
+from tracker.window.take_in.answers import AnswerGiven, NamelessChosen
+from tracker.window.take_in.by_hand import MarkingByHand
 from tracker.window.take_in.evidence import cells_of
 from tracker.window.take_in.file_at_hand import FileAtHand, read_again, read_file
 from tracker.window.take_in.findings import Findings
-from tracker.window.take_in.marking import Marking
 from tracker.window.take_in.sheet_panel import SheetPanel
 from tracker.window.take_in.understood import Understood
 from tracker.window.take_in.vendor_words_dialog import VendorWordsDialog
@@ -42,6 +43,7 @@ class TakeInPlace(QWidget):
         self._tickets: list[int] = []
         self._stored = 0
         self._shown_workbook: Any = None
+        self._focus_owed = False
         self.sheet = SheetPanel(session.theme, marking=True)
         self.understood = Understood(session.theme)
         self._choose = QComboBox()
@@ -50,10 +52,9 @@ class TakeInPlace(QWidget):
         self._progress = QProgressBar()
         self._progress.setTextVisible(False)
         self._progress.setAccessibleName("Files read")
-        self.agree = button("Take in", "main")
-        self.agree_all = button("Take in all files")
-        self.leave = button("Leave it")
-        self._told = words("Nothing is stored until you agree.", "quiet")
+        self.foot = AgreeBar(self)
+        self.agree, self.agree_all, self.leave = self.foot.agree, self.foot.agree_all, self.foot.leave
+        self.marking = MarkingByHand(self.sheet, session.undo_stack, lambda: self.at_hand, self._ask_to_read)
         self._lay_out()
         self._connect()
 
@@ -61,6 +62,8 @@ class TakeInPlace(QWidget):
         """Reads these files one after another; each can be looked at once it is read."""
         self.stop()
         self._stored = 0
+        # While a file is being read there is nothing to stand on yet.
+        self._focus_owed = True
         self._files = [FileAtHand(path) for path in paths]
         self._choose.blockSignals(True)
         self._choose.clear()
@@ -94,10 +97,10 @@ class TakeInPlace(QWidget):
         both.addWidget(self.understood)
         both.setHandleWidth(20)
         both.setChildrenCollapsible(False)
-        both.setSizes([540, 660])
-        foot = row(self._told, None, self.leave, self.agree_all, self.agree, gap=10)
+        both.setSizes([430, 770])
+        both.setStretchFactor(1, 1)
         self.setLayout(
-            column(row(self._choose, None), self._progress, both, foot, margins=(20, 12, 20, 14), gap=10, grow=2)
+            column(row(self._choose, None), self._progress, both, self.foot, margins=(20, 12, 20, 14), gap=10, grow=2)
         )
 
     def _connect(self) -> None:
@@ -107,16 +110,15 @@ class TakeInPlace(QWidget):
         understood.questions.asked_where.connect(sheet.go_to)
         understood.questions.vendor_asked.connect(self._ask_vendor)
         understood.vendor.named.connect(lambda name: self._answer("vendor", name))
+        understood.vendor.left_nameless.connect(lambda: self._choose_nameless(True))
+        understood.whose.change_wanted.connect(self._ask_whose)
         understood.layout_refused.connect(self._refuse_layout)
         understood.line_chosen.connect(self._show_line)
         understood.line.cell_wanted.connect(sheet.go_to)
         sheet.pointed.connect(self._show_line_at)
-        sheet.sheet_shown.connect(self._show_marks)
-        sheet.marking_wanted.connect(self._begin_marking)
-        sheet.strip.marked.connect(self._mark)
-        self.agree.clicked.connect(self._store_shown)
-        self.agree_all.clicked.connect(self._store_all)
-        self.leave.clicked.connect(self._leave)
+        self.foot.agreed.connect(self._store_shown)
+        self.foot.all_agreed.connect(self._store_all)
+        self.foot.left.connect(self._leave)
         self._session.units_changed.connect(lambda: understood.show_lines(self._session.units))
 
     def _ask_to_read(self, file: FileAtHand) -> None:
@@ -132,22 +134,23 @@ class TakeInPlace(QWidget):
         read = sum(each.taken is not None for each in self._files)
         self._progress.setValue(read)
         self._progress.setVisible(read < len(self._files))
+        self._say_what_agreeing_does()
         if file is self.at_hand:
             self._show_file()
-        self._say_what_agreeing_does()
-        if self.hasFocus():
-            self._pass_focus_on()
+            if self._focus_owed:
+                self._focus_owed = False
+                self._pass_focus_on()
 
     def _pass_focus_on(self) -> None:
-        """To the lines that were understood; where there are none, to the sheet, which may be marked by hand."""
+        """To what is asked, then to the lines understood; without any, to the sheet, which may be marked by hand."""
+        if self.understood.go_to_open():
+            return
         if self.understood.model.rowCount():
             self.understood.table.setFocus()
         elif self.sheet.grid is not None:
             self.sheet.view.setFocus()
-
-    def mark_by_hand(self) -> None:
-        """Begins marking the sheet that is shown."""
-        self._begin_marking(True)
+        elif self.at_hand is not None and self.at_hand.taken is not None:
+            self.leave.setFocus()
 
     def _show_file(self) -> None:
         file = self.at_hand
@@ -164,32 +167,13 @@ class TakeInPlace(QWidget):
                 self.sheet.mark(file.found.uses)
             else:
                 self.sheet.show_workbook(file.workbook, file.found.uses)
+        # Where nothing could be read there is no sheet to look at, and why is said once.
+        self.sheet.setVisible(file.taken is None or file.workbook is not None)
         self._shown_workbook = file.workbook
-        self._show_marks()
+        self.marking.show_marks()
 
     def _say_what_agreeing_does(self) -> None:
-        file = self.at_hand
-        number = 0 if file is None else file.accepted
-        self.agree.setText(f"Take in {counted(number, 'offer')}" if number else "Nothing to take in")
-        self.agree.setEnabled(number > 0)
-        ready = [each for each in self._files if each.accepted]
-        self.agree_all.setVisible(len(ready) > 1)
-        self.agree_all.setText(f"Take in all {len(ready)} files ({counted(sum(f.accepted for f in ready), 'offer')})")
-        self.leave.setText("Stop reading" if file is not None and file.taken is None else "Leave it")
-        self._told.setText(" ".join(("Nothing is stored until you agree.", *self._agreeing(file))))
-
-    def _agreeing(self, file: FileAtHand | None) -> list[str]:
-        """What storing the file at hand brings besides its offers."""
-        if file is None or file.taken is None or not file.accepted:
-            return []
-        later = ["Questions left open wait on the Today page."] if file.taken.reading.questions else []
-        if file.marking is None or not file.taken.answers.layouts:
-            return later
-        if not file.taken.answers.layouts[0].serves_others:
-            return [*later, "The marks serve this file only: without a header row no other sheet is known by them."]
-        if file.taken.reading.vendor is None:
-            return [*later, "Name the vendor, and the marks are remembered for the next sheet."]
-        return [*later, f"The marks are remembered for {file.taken.reading.vendor.rstrip('.')}."]
+        self.foot.show_file(self.at_hand, self._files)
 
     def _answer(self, key: str, value: str | None) -> None:
         file = self.at_hand
@@ -198,7 +182,9 @@ class TakeInPlace(QWidget):
         asked = next((each for each in file.taken.reading.questions if each.key == key), None)
         if asked is not None:
             file.words[key] = asked.words
-        said = f"answered: {answer_words(key, value)}" if value is not None else f"asked again: {key}"
+        what = answer_words(key, value or file.given.get(key, ""), file.words.get(key, ""))
+        said = f"answered: {what}" if value is not None else f"no longer: {what}"
+        self._focus_owed = True
         self._session.undo_stack.push(AnswerGiven(file.given, key, value, lambda: self._ask_to_read(file), said))
 
     def _ask_vendor(self, key: str) -> None:
@@ -207,33 +193,25 @@ class TakeInPlace(QWidget):
             asked = [each for each in file.taken.reading.questions if each.key == key]
             VendorWordsDialog(file.taken.reading.file, asked, self).open()
 
-    # Marking by hand
-
-    def _begin_marking(self, wanted: bool) -> None:
+    def _ask_whose(self) -> None:
+        """Asks for the vendor anew, whatever was said."""
         file = self.at_hand
-        if file is None or self.sheet.grid is None:
-            return
-        self.sheet.show_marking(file.marking or Marking(self.sheet.grid.sheet) if wanted else None)
-        self.sheet.view.setFocus()
+        if file is not None and file.nameless:
+            self._choose_nameless(False)
+        else:
+            self._answer("vendor", None)
 
-    def _show_marks(self) -> None:
-        """Marks of the file at hand on the sheet that is looked at, while marking goes on."""
-        file = self.at_hand
-        if file is None or file.workbook is None:
-            return
-        going_on = not self.sheet.strip.isHidden()
-        self.sheet.show_marking(file.marking or Marking() if going_on or file.marking else None)
-
-    def _mark(self, marking: Marking, said: str) -> None:
+    def _choose_nameless(self, nameless: bool) -> None:
         file = self.at_hand
         if file is not None:
-            new = None if marking == Marking() else marking
-            self._session.undo_stack.push(MarksChanged(file, new, lambda: self._marks_changed(file), said))
+            self._session.undo_stack.push(NamelessChosen(file, nameless, self._show_whose))
+            self._pass_focus_on()
 
-    def _marks_changed(self, file: FileAtHand) -> None:
-        if file is self.at_hand:
-            self._show_marks()
-        self._ask_to_read(file)
+    def _show_whose(self) -> None:
+        file = self.at_hand
+        if file is not None:
+            self.understood.show_whose(file, self._session.vendors)
+        self._say_what_agreeing_does()
 
     def _refuse_layout(self) -> None:
         file = self.at_hand
@@ -265,11 +243,11 @@ class TakeInPlace(QWidget):
 
     def _store_shown(self) -> None:
         file = self.at_hand
-        if file is not None:
+        if file is not None and file.ready:
             self._store([file])
 
     def _store_all(self) -> None:
-        self._store([file for file in self._files if file.accepted])
+        self._store([file for file in self._files if file.ready])
 
     def _store(self, files: Sequence[FileAtHand]) -> None:
         self.agree.setEnabled(False)
@@ -300,4 +278,5 @@ class TakeInPlace(QWidget):
 
     def focusInEvent(self, event: QFocusEvent) -> None:
         super().focusInEvent(event)
-        self._pass_focus_on()
+        if not self._focus_owed:
+            self._pass_focus_on()

@@ -15,9 +15,11 @@ from tracker.window.pieces import button, column, panel, row, words
 from tracker.window.tables.model import ColumnTable
 from tracker.window.tables.view import RowsView
 from tracker.window.take_in.file_at_hand import FileAtHand
+from tracker.window.take_in.findings import Findings
 from tracker.window.take_in.line_columns import LINE_COLUMNS, Lines
 from tracker.window.take_in.line_panel import LinePanel
 from tracker.window.take_in.questions_pane import QuestionsPane
+from tracker.window.take_in.vendor_card import VendorCard
 from tracker.window.take_in.vendor_line import VendorLine
 
 _MOST_FOR_QUESTIONS = 0.55
@@ -33,14 +35,16 @@ class Understood(QWidget):
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._lines: tuple[Line, ...] = ()
-        self._several = False
+        self._found = Findings()
         self.model = ColumnTable(LINE_COLUMNS, self)
         self.table = RowsView(self.model, theme)
         self.table.setAccessibleName("Offers understood")
         self.questions = QuestionsPane()
         self.line = LinePanel()
-        self.vendor = VendorLine()
+        self.whose = VendorLine()
+        self.vendor = VendorCard()
         self.summary = words("", "heading", wrap=True)
+        self.told_once = words("", "quiet", wrap=True, selectable=True)
         self.layout_said = words("", "quiet")
         self._refuse = button("Read without it", "word")
         self._refuse.clicked.connect(self.layout_refused)
@@ -51,8 +55,11 @@ class Understood(QWidget):
         self._split.addWidget(panel(column(self.table, self.line, margins=(1, 1, 1, 1), grow=0)))
         self._split.setHandleWidth(12)
         self._split.setChildrenCollapsible(False)
-        heading = column(self.summary, self.vendor, self._by_layout, gap=2)
-        self.setLayout(column(heading, self._split, gap=8, grow=1))
+        heading = column(self.summary, self.whose, self._by_layout, self.told_once, self.vendor, gap=2)
+        both = column(heading, self._split, gap=8, grow=1)
+        # Where nothing was read there is no list: what is said then stays at the top.
+        both.addStretch(0)
+        self.setLayout(both)
         self.table.picked.connect(self._choose)
 
     def show_file(self, file: FileAtHand, units: Units, vendors: Sequence[str]) -> None:
@@ -62,23 +69,45 @@ class Understood(QWidget):
         questions = () if reading is None else reading.questions
         vendor = "" if reading is None else reading.vendor or ""
         given = {key: value for key, value in file.given.items() if key != "vendor"}
-        self.vendor.show_vendor(file.whose(), may_name=_naming(file), known=vendors)
+        self.show_whose(file, vendors)
         self.layout_said.setText(file.found.layout_words)
         self._by_layout.setVisible(bool(file.found.layout_words) and file.marking is None)
-        self.questions.show_questions(questions, given, vendor=vendor)
+        self.questions.show_questions(questions, given, vendor=vendor, said=file.words)
         self.questions.setVisible(bool(questions or given))
         # Only once the new cards have been laid out do they know how tall they are.
         QTimer.singleShot(0, self._share_height)
         self._lines = () if reading is None else reading.lines
-        self._several = len(file.found.sheets) > 1
+        self._found = file.found
+        self._tell_once(file.found.told_once)
         self.table.show_column("notes", file.found.noted)
+        self.table.show_two_lines(file.found.noted)
+        self._split.setVisible(reading is None or reading.unreadable is None)
         self.show_lines(units)
+
+    def show_whose(self, file: FileAtHand, vendors: Sequence[str]) -> None:
+        """Says whose the sheet is, or asks."""
+        self.whose.show_vendor(file.whose(), can_change="vendor" in file.given or (file.lacks_vendor and file.nameless))
+        self.vendor.naming.know(vendors)
+        self.vendor.ask(file.lacks_vendor and not file.nameless, has_offers=file.accepted > 0)
+
+    def go_to_open(self) -> bool:
+        """Puts the focus on what is asked, the vendor first; False where nothing is."""
+        if not self.vendor.isHidden():
+            self.vendor.naming.setFocus()
+            return True
+        return self.questions.go_to_open()
 
     def show_lines(self, units: Units) -> None:
         """Shows the lines in other units."""
-        self.model.show(Lines(self._lines, units, self._several), np.arange(len(self._lines)))
+        shown = Lines(self._lines, units, len(self._found.sheets) > 1, self._found.told_once)
+        self.model.show(shown, np.arange(len(self._lines)))
         self.line.show_line(None)
         self.line_chosen.emit(None)
+
+    def _tell_once(self, notes: frozenset[str]) -> None:
+        """What holds of every line stands above them all."""
+        self.told_once.setText("On every line: " + " ".join(sorted(notes)))
+        self.told_once.setVisible(bool(notes))
 
     def go_to(self, number: int) -> None:
         """Chooses a line without saying so back."""
@@ -94,12 +123,3 @@ class Understood(QWidget):
         whole = sum(self._split.sizes())
         wanted = min(self.questions.wanted_height, int(_MOST_FOR_QUESTIONS * whole))
         self._split.setSizes([wanted, whole - wanted])
-
-
-def _naming(file: FileAtHand) -> str:
-    """What offers to name the vendor: where the sheet says nothing, or the user said it before."""
-    if file.taken is None or file.taken.reading.unreadable:
-        return ""
-    if "vendor" in file.given:
-        return "Change…"
-    return "" if file.found.vendors else "Name the vendor…"

@@ -9,7 +9,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QDialog, QFrame, QScrollArea, QVBoxLayout, QWidget
 
 from tracker.window.pieces import button, column, holder, row, words
-from tracker.window.take_in.questions_pane import QuestionCard
+from tracker.window.take_in.question_card import QuestionCard
 from tracker.window.take_in.vendor_words_dialog import VendorWordsDialog
 
 if TYPE_CHECKING:
@@ -45,7 +45,7 @@ class AnswerDialog(QDialog):
         scroll.setWidget(inside)
         scroll.viewport().setAutoFillBackground(False)
         inside.setAutoFillBackground(False)
-        leave = button("Leave the rest open")
+        leave = button("Answer the rest later")
         leave.clicked.connect(self.reject)
         foot = row(words(told, "small", wrap=True), leave, gap=12, grow=0)
         self.setLayout(column(words(whose, "heading", wrap=True), scroll, foot, margins=18, gap=10, grow=1))
@@ -56,8 +56,8 @@ class AnswerDialog(QDialog):
         card.answered.connect(lambda _key, value: self._answer(asked.id, value))
         card.asked_where.connect(lambda sheet, cell: self._show(asked.file_id, sheet, cell))
         card.vendor_asked.connect(lambda _key: VendorWordsDialog(asked.file, [asked.question], self).open())
-        aside = button("Set aside", "word")
-        aside.setToolTip("Ask no more; its lines stay unused")
+        aside = button("Stop asking this", "word")
+        aside.setToolTip("It is asked no more; its lines stay unused")
         aside.clicked.connect(lambda: self._set_aside(asked.id))
         layout = card.layout()
         if isinstance(layout, QVBoxLayout):

@@ -1,0 +1,73 @@
+"""The decision at the foot of taking in: what agreeing does, what it waits for, and the way back."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Signal
+from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtWidgets import QWidget
+
+from tracker.window.look.figures import counted
+from tracker.window.pieces import button, row, words
+from tracker.window.take_in.file_at_hand import FileAtHand
+
+_NOTHING_YET = "Nothing is stored until you agree."
+
+
+class AgreeBar(QWidget):
+    """Shows what can be agreed to. `agreed`: to the file at hand, `all_agreed`: to every file that is ready."""
+
+    agreed = Signal()
+    all_agreed = Signal()
+    left = Signal()
+
+    def __init__(self, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.agree = button("Take in", "main")
+        self.agree.setToolTip("Ctrl+Enter")
+        self.agree_all = button("Take in all files")
+        self.leave = button("Cancel")
+        self.told = words(_NOTHING_YET, "quiet", wrap=True)
+        layout = row(self.told, self.leave, self.agree_all, self.agree, gap=10, grow=0)
+        self.setLayout(layout)
+        self.agree.clicked.connect(self.agreed)
+        self.agree_all.clicked.connect(self.all_agreed)
+        self.leave.clicked.connect(self.left)
+        for keys in ("Ctrl+Return", "Ctrl+Enter"):
+            QShortcut(QKeySequence(keys), parent, self.agree.click)
+
+    def show_file(self, file: FileAtHand | None, files: Sequence[FileAtHand]) -> None:
+        """Says what agreeing brings for the file at hand, and for all of them."""
+        number = 0 if file is None else file.accepted
+        unreadable = file is not None and file.taken is not None and file.taken.reading.unreadable is not None
+        self.agree.setText(f"Take in {counted(number, 'offer')}" if number else "Nothing to take in")
+        self.agree.setEnabled(file is not None and file.ready > 0)
+        self.agree.setVisible(not unreadable)
+        ready = [each for each in files if each.ready]
+        self.agree_all.setVisible(len(ready) > 1)
+        self.agree_all.setText(f"Take in all {len(ready)} files ({counted(sum(f.ready for f in ready), 'offer')})")
+        self.leave.setText(_way_back(file, unreadable))
+        self.told.setText("" if unreadable else " ".join((_NOTHING_YET, *_agreeing(file))))
+
+
+def _way_back(file: FileAtHand | None, unreadable: bool) -> str:
+    if unreadable:
+        return "Back"
+    return "Stop reading" if file is not None and file.taken is None else "Cancel"
+
+
+def _agreeing(file: FileAtHand | None) -> list[str]:
+    """What storing the file at hand waits for, or brings besides its offers."""
+    if file is None or file.taken is None or not file.accepted:
+        return []
+    if not file.ready:
+        return ["First say whose sheet it is."]
+    later = ["Questions left open wait on the Today page."] if file.taken.reading.questions else []
+    if file.marking is None or not file.taken.answers.layouts:
+        return later
+    if not file.taken.answers.layouts[0].serves_others:
+        return [*later, "The marks serve this file only: without a header row no other sheet is known by them."]
+    if file.taken.reading.vendor is None:
+        return [*later, "Name the vendor, and the marks are remembered for the next sheet."]
+    return [*later, f"The marks are remembered for {file.taken.reading.vendor.rstrip('.')}."]

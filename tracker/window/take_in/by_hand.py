@@ -1,0 +1,64 @@
+"""Marking the table of the file at hand: begun, shown on the sheet that is looked at, read again with each mark."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import QObject
+from PySide6.QtGui import QUndoStack
+
+from tracker.window.take_in.answers import MarksChanged
+from tracker.window.take_in.file_at_hand import FileAtHand
+from tracker.window.take_in.marking import Marking
+from tracker.window.take_in.sheet_panel import SheetPanel
+
+
+class MarkingByHand(QObject):
+    """Carries marks from the sheet to its file and back; each can be undone.
+
+    `at_hand` gives the file that is shown, `read_again` has one read with its marks.
+    """
+
+    def __init__(
+        self,
+        sheet: SheetPanel,
+        undo_stack: QUndoStack,
+        at_hand: Callable[[], FileAtHand | None],
+        read_again: Callable[[FileAtHand], None],
+    ) -> None:
+        super().__init__(sheet)
+        self._sheet = sheet
+        self._undo_stack = undo_stack
+        self._at_hand = at_hand
+        self._read_again = read_again
+        sheet.sheet_shown.connect(self.show_marks)
+        sheet.marking_wanted.connect(self.begin)
+        sheet.strip.marked.connect(self.mark)
+
+    def begin(self, wanted: bool = True) -> None:
+        """Begins marking the sheet that is shown, or ends it."""
+        file = self._at_hand()
+        if file is None or self._sheet.grid is None:
+            return
+        self._sheet.show_marking(file.marking or Marking(self._sheet.grid.sheet) if wanted else None)
+        self._sheet.view.setFocus()
+
+    def show_marks(self) -> None:
+        """Marks of the file at hand on the sheet that is looked at, while marking goes on."""
+        file = self._at_hand()
+        if file is None or file.workbook is None:
+            return
+        going_on = not self._sheet.strip.isHidden()
+        self._sheet.show_marking(file.marking or Marking() if going_on or file.marking else None)
+
+    def mark(self, marking: Marking, said: str) -> None:
+        """Takes new marks for the file at hand; `said` is what undoing them is called."""
+        file = self._at_hand()
+        if file is not None:
+            new = None if marking == Marking() else marking
+            self._undo_stack.push(MarksChanged(file, new, lambda: self._changed(file), said))
+
+    def _changed(self, file: FileAtHand) -> None:
+        if file is self._at_hand():
+            self.show_marks()
+        self._read_again(file)
