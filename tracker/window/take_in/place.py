@@ -97,7 +97,7 @@ class TakeInPlace(QWidget):
         both.addWidget(self.understood)
         both.setHandleWidth(20)
         both.setChildrenCollapsible(False)
-        both.setSizes([430, 770])
+        both.setSizes([350, 850])
         both.setStretchFactor(1, 1)
         self.setLayout(
             column(row(self._choose, None), self._progress, both, self.foot, margins=(20, 12, 20, 14), gap=10, grow=2)

@@ -55,7 +55,7 @@ class Understood(QWidget):
         self._split.addWidget(panel(column(self.table, self.line, margins=(1, 1, 1, 1), grow=0)))
         self._split.setHandleWidth(12)
         self._split.setChildrenCollapsible(False)
-        heading = column(self.summary, self.whose, self._by_layout, self.told_once, self.vendor, gap=2)
+        heading = column(self.summary, self.whose, self._by_layout, self.told_once, 4, self.vendor, gap=2)
         both = column(heading, self._split, gap=8, grow=1)
         # Where nothing was read there is no list: what is said then stays at the top.
         both.addStretch(0)
