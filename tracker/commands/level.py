@@ -12,15 +12,14 @@ from tracker.commands.outcome import Status
 from tracker.commands.printing import print_json
 from tracker.desk.edits import Edit
 from tracker.desk.level_doubt import doubt_level
-from tracker.desk.levels import level_object, levels, set_level
+from tracker.desk.levels import brought_to_tonne, level_object, levels, set_level
 from tracker.desk.opening import Desk
 from tracker.desk.price_index import carry_forward, read_index
 from tracker.desk.ratios import ratio_object, ratios, set_ratio
 from tracker.desk.sensitivity import Sensitivity, sensitivity, set_sensitivity
 from tracker.desk.yardsticks import ratios_standing
 from tracker.trade.bands import REFERENCE_GRADE
-from tracker.trade.basis import Basis, BoardMeasure, per_tonne
-from tracker.trade.exact import plain_text
+from tracker.trade.basis import Basis
 from tracker.trade.grades import grades
 
 _OPTIONS = {"since": "--from"}
@@ -107,12 +106,8 @@ def _set(desk: Desk, options: argparse.Namespace) -> Status:
 
 
 def _per_tonne(options: argparse.Namespace) -> None:
-    """A level per short ton, brought to a tonne to the cent; what was said of it is kept with its source."""
-    exact = per_tonne(options.per_short_ton, Basis.SHORT_TON, BoardMeasure(None, None))
-    assert exact is not None
-    options.per_tonne = Decimal(round(exact * 100)) / 100
-    if options.source:
-        options.source += f" ({plain_text(options.per_short_ton)} per short ton)"
+    """A level per short ton, brought to a tonne; what was said of it is kept with its source."""
+    options.per_tonne, options.source = brought_to_tonne(options.per_short_ton, Basis.SHORT_TON, options.source or "")
 
 
 def _lacks(options: argparse.Namespace, what: str, needed: Sequence[str]) -> bool:

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from tracker.desk.levels import levels
 from tracker.desk.rates import EURO, rate
+from tracker.trade.days import day_text
 from tracker.trade.exact import plain_text
 
 if TYPE_CHECKING:
@@ -35,4 +36,4 @@ def doubt_level(desk: Desk, grade: str, per_tonne: Decimal, currency: str, on: d
     earlier = last.per_tonne * before.factor
     if earlier / _TIMES_ODD <= euros <= earlier * _TIMES_ODD:
         return None
-    return f"{said} is far from its level of {last.on.isoformat()}, {plain_text(last.per_tonne)} {last.currency}."
+    return f"{said} is far from its level of {day_text(last.on)}, {plain_text(last.per_tonne)} {last.currency}."

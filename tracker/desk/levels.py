@@ -8,12 +8,29 @@ from typing import TYPE_CHECKING, Any
 
 from tracker.desk.edits import Edit, writing
 from tracker.desk.trouble import Trouble
+from tracker.trade.basis import Basis, BoardMeasure
+from tracker.trade.basis import per_tonne as figure_per_tonne
+from tracker.trade.days import day_text
 from tracker.trade.exact import plain_text
 from tracker.trade.grades import grades
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
     from tracker.store.levels import Level as Level
+
+_WEIGHT_WORDS = {Basis.SHORT_TON: "short ton", Basis.CWT: "cwt", Basis.LB: "lb", Basis.KG: "kg"}
+
+
+def brought_to_tonne(amount: Decimal, basis: Basis, source: str) -> tuple[Decimal, str]:
+    """A level per a weight other than the tonne, brought to the tonne to the cent, and its source, which then tells
+    what was said. ValueError for a basis that is no weight."""
+    if basis is Basis.TONNE:
+        return amount, source
+    exact = figure_per_tonne(amount, basis, BoardMeasure())
+    if exact is None:
+        raise ValueError(f"{basis} is no weight.")
+    told = f"{source.strip()} ({plain_text(amount)} per {_WEIGHT_WORDS[basis]})" if source.strip() else source
+    return Decimal(round(exact * 100)) / 100, told
 
 
 def set_level(
@@ -37,7 +54,7 @@ def set_level(
         raise Trouble(f"A spread lies between 0 and 100 per cent; {plain_text(spread)} was given.")
     if not source.strip():
         raise Trouble("Say where the level comes from: a figure without a source can't be defended before a vendor.")
-    text = f"set the level of {code} to {plain_text(per_tonne)} {currency} per tonne from {on.isoformat()}"
+    text = f"set the level of {code} to {plain_text(per_tonne)} {currency} per tonne from {day_text(on)}"
     with writing(desk, text) as pen:
         change = kept.put(pen, code, on, per_tonne, currency, source.strip(), spread)
     return Edit(text, (change,))
@@ -58,7 +75,7 @@ def remove_level(desk: Desk, level_id: int) -> Edit:
     known = next((each for each in levels(desk) if each.id == level_id), None)
     if known is None:
         raise Trouble("That level is gone already.")
-    text = f"removed the level of {known.grade} of {known.on.isoformat()}"
+    text = f"removed the level of {known.grade} of {day_text(known.on)}"
     with writing(desk, text) as pen:
         change = pen.delete(level, level_id)
     return Edit(text, (change,))

@@ -7,6 +7,7 @@ from tracker.desk.sensitivity import Sensitivity
 from tracker.trade.bands import ratio
 from tracker.trade.grades import grades
 from tracker.window.door import Door
+from tracker.window.look.figures import Units
 from tracker.window.main_window import MainWindow
 
 pytestmark = pytest.mark.gui
@@ -32,17 +33,18 @@ def test_every_fact_of_every_grade_stands_beside_its_source(window: MainWindow, 
 def test_a_level_needs_a_source_and_a_plain_figure(window: MainWindow, qtbot) -> None:
     window.go_reference()
     form = window.reference.level
-    form.per_tonne.setText("1,450")
-    qtbot.keyClick(form.per_tonne, Qt.Key.Key_Return)
+    form.per.setCurrentText("tonne")
+    form.amount.setText("1,450")
+    qtbot.keyClick(form.amount, Qt.Key.Key_Return)
     assert "without a comma" in form._wrong.text()
-    form.per_tonne.setText("1450.50")
-    qtbot.keyClick(form.per_tonne, Qt.Key.Key_Return)
+    form.amount.setText("1450.50")
+    qtbot.keyClick(form.amount, Qt.Key.Key_Return)
     assert "source" in form._wrong.text()
     form.source.setText("trade press, November")
     qtbot.keyClick(form.source, Qt.Key.Key_Return)
     settle(qtbot, window)
     assert any("Decimal('1450.50')" in asked and "trade press" in asked for asked in window.session.door.asked)
-    assert form.per_tonne.text() == ""
+    assert form.amount.text() == ""
     assert window.session.undo_stack.undoText() == "set a level"
 
 
@@ -56,10 +58,10 @@ def test_set_the_level_opens_at_the_form_with_the_cursor_in_view(window: MainWin
     place = window.reference
     qtbot.waitUntil(lambda: not place._level_to_the_top.isActive())
     viewport = place._scroll.viewport()
-    for part in (place._level_heading, place.level.per_tonne, place.level._line.button):
+    for part in (place._level_heading, place.level.amount, place.level._line.button):
         top = part.mapTo(viewport, QPoint(0, 0)).y()
         assert 0 <= top <= viewport.height() - part.height(), part
-    assert window.focusWidget() is place.level.per_tonne
+    assert window.focusWidget() is place.level.amount
 
 
 def test_a_ratio_is_typed_in_per_cent_with_its_source(window: MainWindow, qtbot) -> None:
@@ -111,7 +113,8 @@ def test_a_level_is_carried_by_an_index_taken_back_and_all_undone(on_a_desk, qtb
     window.go_reference()
     place.show_level("SBS")
     assert place.level.index.isHidden()
-    for field, text in ((place.level.per_tonne, "1450"), (place.level.on, "2026-02-01"), (place.level.source, "talks")):
+    place.level.per.setCurrentText("tonne")
+    for field, text in ((place.level.amount, "1450"), (place.level.on, "2026-02-01"), (place.level.source, "talks")):
         field.setText(text)
     place.level.set_level()
     settle(qtbot, window)
@@ -124,6 +127,52 @@ def test_a_level_is_carried_by_an_index_taken_back_and_all_undone(on_a_desk, qtb
     window.steps.undo()
     settle(qtbot, window)
     assert "carried forward by board index" in words_on(place)
+
+
+def test_a_level_is_taken_per_short_ton_or_cwt_and_kept_per_tonne(window: MainWindow, qtbot) -> None:
+    window.go_reference()
+    form = window.reference.level
+    assert form.per.currentText() == "short ton"
+    for weight, amount in (("short ton", "1320"), ("cwt", "66"), ("tonne", "1455.05")):
+        form.per.setCurrentText(weight)
+        form.amount.setText(amount)
+        form.source.setText("trade press")
+        qtbot.keyClick(form.source, Qt.Key.Key_Return)
+        settle(qtbot, window)
+    typed = [asked for asked in window.session.door.asked if asked.startswith("level")]
+    assert [asked.count("Decimal('1455.05')") for asked in typed] == [1, 1, 1]
+    assert "trade press (66 per cwt)" in typed[1]
+    window.session.choose_units(Units.METRIC)
+    assert form.per.currentText() == "tonne"
+
+
+def test_a_level_a_decimal_point_off_is_asked_about_once(on_a_desk, qtbot) -> None:
+    window, form = on_a_desk, on_a_desk.reference.level
+    window.go_reference()
+    form.per.setCurrentText("tonne")
+    form.amount.setText("145")
+    form.source.setText("talks")
+    form.set_level()
+    settle(qtbot, window)
+    assert "which no carton board costs. Press Enter again if it is meant." in words_on(form)
+    assert not window.session.undo_stack.count()
+    form.set_level()
+    settle(qtbot, window)
+    assert "145 USD per tonne from" in words_on(form)
+
+
+def test_a_rate_a_decimal_point_off_is_asked_about_once(on_a_desk, qtbot) -> None:
+    window, page = on_a_desk, on_a_desk.reference.yardsticks
+    window.go_yardsticks()
+    page.code.setText("USD")
+    page.euros.setText("86")
+    page.set_rate()
+    settle(qtbot, window)
+    assert "Press Enter again" in page.wrong.text()
+    page.euros.setText("0.86")
+    page.set_rate()
+    settle(qtbot, window)
+    assert window.session.undo_stack.undoText().startswith("set 1 USD to 0.86 EUR")
 
 
 def test_a_broken_index_is_told_by_its_row(on_a_desk, qtbot, tmp_path, monkeypatch) -> None:

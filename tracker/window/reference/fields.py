@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from decimal import Decimal
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from tracker.window.pieces import button, column, restyle, row, words
 from tracker.window.samples.typed import Unclear
@@ -56,6 +56,19 @@ class FieldLine(QWidget):
         self._fields.append(made)
         self._line.addLayout(_labelled(made), 0 if width else 1)
         return made
+
+    def choice(self, name: str, titles: Sequence[str]) -> QComboBox:
+        """Adds a choice between a few words."""
+        made = QComboBox()
+        made.setAccessibleName(name)
+        made.addItems(list(titles))
+        self._line.addLayout(column(words(name, "rail"), made, gap=3))
+        return made
+
+    def ask_again(self, doubt: str) -> None:
+        """Says what is odd; whoever means it presses the button once more."""
+        self.wrong.setText(f"{doubt} Press Enter again if it is meant.")
+        self.wrong.show()
 
     def close_line(self) -> None:
         """Puts the button after the last field."""

@@ -10,7 +10,9 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QWidget
 
+from tracker.desk.levels import brought_to_tonne
 from tracker.trade.bands import REFERENCE_GRADE
+from tracker.trade.basis import Basis
 from tracker.window.look import figures
 from tracker.window.pieces import button, column, row, words
 from tracker.window.reference.fields import FieldLine, amount_typed, currency_typed
@@ -20,6 +22,9 @@ if TYPE_CHECKING:
     from collections.abc import Sequence
 
     from tracker.desk.levels import Level
+
+
+_WEIGHTS = {"short ton": Basis.SHORT_TON, "cwt": Basis.CWT, "tonne": Basis.TONNE}
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,8 +54,10 @@ class LevelForm(QWidget):
         self._levels: tuple[Level, ...] = ()
         self._so_far = words("", wrap=True, selectable=True)
         self._line = FieldLine("Set the level", self.set_level)
-        self.per_tonne = self._line.field("Per tonne", "1450", 90)
-        self.currency = self._line.field("Currency", "USD", 70)
+        self.amount = self._line.field("Price", "", 90)
+        self.currency = self._line.field("Currency", "", 70)
+        self.currency.setText("USD")
+        self.per = self._line.choice("Per", tuple(_WEIGHTS))
         self.on = self._line.field("From", "today", 100)
         self.spread = self._line.field("± per cent", "", 80)
         self.source = self._line.field("Source", "who says so")
@@ -79,9 +86,9 @@ class LevelForm(QWidget):
     def set_level(self) -> None:
         """Hands the level on if every field can be understood; else says which can't."""
         self._line.begin()
-        field = self.per_tonne
+        field = self.amount
         try:
-            per_tonne = amount_typed(field.text(), "a price per tonne")
+            amount = amount_typed(field.text(), "a price")
             field = self.currency
             code = currency_typed(field.text(), "USD")
             field = self.on
@@ -94,7 +101,17 @@ class LevelForm(QWidget):
         except Unclear as unclear:
             self._line.tell(field, unclear)
             return
-        self.wanted.emit(LevelTyped(self._grade, per_tonne, code, on, field.text().strip(), spread))
+        per_tonne, source = brought_to_tonne(amount, _WEIGHTS[self.per.currentText()], field.text().strip())
+        self.wanted.emit(LevelTyped(self._grade, per_tonne, code, on, source, spread))
+
+    def show_units(self, units: figures.Units) -> None:
+        """Levels are published per short ton where board is measured in points."""
+        usual = Basis.SHORT_TON if units is figures.Units.US else Basis.TONNE
+        self.per.setCurrentIndex(list(_WEIGHTS.values()).index(usual))
+
+    def ask_again(self, doubt: str) -> None:
+        """Says what is odd about the level; typed as it is once more, it is meant."""
+        self._line.ask_again(doubt)
 
     def _remove_latest(self) -> None:
         for latest in self._levels[:1]:

@@ -47,6 +47,7 @@ class ReferencePlace(QWidget):
         self._session = session
         self._grade = next(iter(grades()))
         self._held: Yardsticks | None = None
+        self._doubted: object = None
         self.list = GradeNames(session.theme)
         self.list.currentRowChanged.connect(self._choose)
         self._code = words("", "title")
@@ -96,6 +97,8 @@ class ReferencePlace(QWidget):
         self.setLayout(row(left, panel(column(self._pages, margins=(1, 1, 1, 1))), margins=(20, 14, 20, 14), gap=20))
         session.compared.connect(self._show_compared)
         session.units_changed.connect(self._show)
+        session.units_changed.connect(lambda: self.level.show_units(session.units))
+        self.level.show_units(session.units)
         session.theme.changed.connect(self._section.update)
         self.list.setCurrentRow(0)
 
@@ -111,7 +114,7 @@ class ReferencePlace(QWidget):
         """Brings a grade's market level into view; for no grade that of the one all others hang on."""
         self._pages.setCurrentIndex(0)
         self.list.setCurrentRow(list(grades()).index(grade if grade in grades() else REFERENCE_GRADE))
-        self.level.per_tonne.setFocus()
+        self.level.amount.setFocus()
         self._wants_level = True
         self._level_to_the_top.start(0)
 
@@ -138,9 +141,12 @@ class ReferencePlace(QWidget):
 
     def _set_level(self, typed: LevelTyped) -> None:
         door = self._session.door
-        self._edit(
-            lambda: door.set_level(typed.grade, typed.per_tonne, typed.currency, typed.on, typed.source, typed.spread),
-            self.level.begin_next,
+        level = (typed.grade, typed.per_tonne, typed.currency, typed.on)
+        self._unless_odd(
+            typed,
+            lambda: door.doubt_level(*level),
+            self.level.ask_again,
+            lambda: self._edit(lambda: door.set_level(*level, typed.source, typed.spread), self.level.begin_next),
         )
 
     def _set_ratio(self, typed: RatioTyped) -> None:
@@ -151,7 +157,31 @@ class ReferencePlace(QWidget):
 
     def _set_rate(self, typed: RateTyped) -> None:
         door = self._session.door
-        self._edit(lambda: door.set_rate(typed.code, typed.euros, typed.on), self.yardsticks.begin_next)
+        rate = (typed.code, typed.euros, typed.on)
+        self._unless_odd(
+            typed,
+            lambda: door.doubt_rate(*rate),
+            self.yardsticks.ask_again,
+            lambda: self._edit(lambda: door.set_rate(*rate), self.yardsticks.begin_next),
+        )
+
+    def _unless_odd(
+        self, typed: object, doubt: Callable[[], str | None], ask: Callable[[str], None], do: Callable[[], None]
+    ) -> None:
+        """What is odd is asked about once: typed the same again, it is meant."""
+        if typed == self._doubted:
+            self._doubted = None
+            do()
+            return
+
+        def judged(odd: str | None) -> None:
+            self._doubted = None if odd is None else typed
+            if odd is None:
+                do()
+            else:
+                ask(odd)
+
+        self._session.work.ask(doubt, judged)
 
     def _choose_index(self, grade: str) -> None:
         name, _ = QFileDialog.getOpenFileName(self, "Choose a price index", "", "Date and value (*.csv);;All files (*)")

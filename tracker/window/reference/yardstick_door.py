@@ -34,6 +34,16 @@ class YardstickDoor:
 
         return set_level(self.desk, grade, per_tonne, currency, on, source, spread)
 
+    def doubt_level(self, grade: str, per_tonne: Decimal, currency: str, on: date) -> str | None:
+        from tracker.desk.level_doubt import doubt_level
+
+        return doubt_level(self.desk, grade, per_tonne, currency, on)
+
+    def doubt_rate(self, code: str, euros: Decimal, on: date) -> str | None:
+        from tracker.desk.rates import doubt_rate
+
+        return doubt_rate(self.desk, code, euros, on)
+
     def remove_level(self, level_id: int) -> Edit:
         from tracker.desk.levels import remove_level
 

@@ -92,6 +92,10 @@ class YardsticksPage(QWidget):
             return
         self.rate_wanted.emit(RateTyped(code, euros, on))
 
+    def ask_again(self, doubt: str) -> None:
+        """Says what is odd about the rate; typed as it is once more, it is meant."""
+        self._line.ask_again(doubt)
+
     def begin_next(self) -> None:
         """Empties the fields once the rate was set."""
         self._line.clear()
