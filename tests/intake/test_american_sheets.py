@@ -1,4 +1,4 @@
-"""Shapes that American and Spanish-speaking vendors send, as small grids. All vendors, boards and prices are invented."""
+"""Shapes that American and Spanish-speaking vendors send, as small grids. All names and prices are invented."""
 
 from datetime import date, datetime
 
@@ -26,3 +26,79 @@ def test_days_count_from_a_date_that_stands_by_itself_in_the_letterhead():
     letter = [["Tamsin Creek Paperboard"], [datetime(2026, 9, 14)], ["Firm for 30 days from the date above."], []]
     reading = read([*letter, [*HEAD, "USD/ST"], [*BOARD, 1165]])
     assert by_cell(reading)["D6"].offer.valid_until == date(2026, 10, 14)
+
+
+def test_a_smallest_order_in_pounds_is_no_basis_weight():
+    reading = read(
+        [["Min order 40,000 pounds/item"], ["USD per ST"], [], ["Grade", '.012"', '.014"'], ["SBS", 1370, 1365]]
+    )
+    assert {line.offer.grammage_from for line in reading.lines} == {"estimated"}
+
+
+def test_a_date_of_effect_and_a_lead_time_beside_it_are_no_validity():
+    reading = read([["Effective 02/23/2026", "Delivery 3 wks. ARO"], [], [*HEAD, "USD/ST"], [*BOARD, 1405]])
+    line = by_cell(reading)["D4"]
+    assert (line.offer.valid_until, line.offer.lead_days) == (None, (21, 21))
+
+
+def test_terms_over_figures_head_prices_of_their_own():
+    head = ["Product", "GSM", "Micron", "EXW mill", "FCA port", "CIF Laredo", "DDP Toluca"]
+    reading = read([["USD per metric tonne"], [], head, ["GC2 FBB", 250, 420, 905, 940, 1010, 1085]])
+    delivered = {cell: line.offer.delivered for cell, line in by_cell(reading).items()}
+    assert len(accepted(reading)) == 4
+    assert delivered == {"D4": False, "E4": False, "F4": None, "G4": True}
+    assert {line.offer.vendor for line in reading.lines} == {None}
+
+
+def test_places_under_zones_head_delivered_prices():
+    head = [[None, None, None, "Zone 1", "Zone 2"], [*HEAD, "Northeast", "Southeast"]]
+    reading = read([["Delivered price by zone, US$ per short ton"], [], *head, [*BOARD, 1205, 1190]])
+    assert accepted(reading) == {
+        "D5": ("SBS", "1205", "USD", "short_ton"),
+        "E5": ("SBS", "1190", "USD", "short_ton"),
+    }
+
+
+def test_a_delivered_price_beside_base_and_freight_does_not_bear_the_freight_twice():
+    head = [*HEAD, "Base $/ST", "Energy $/ST", "Freight $/ST", "Delivered $/ST"]
+    reading = read([head, [*BOARD, 1120, 18, 42, 1180]])
+    assert list(accepted(reading)) == ["D2"]
+    assert len(by_cell(reading)["D2"].offer.charges) == 2
+
+
+def test_an_item_column_that_names_the_board_is_the_product():
+    reading = read([["US$"], ["Item", "Unit", "Price"], ["18pt SBS C1S 75#/MSF rolls", "CWT", 58.4]])
+    assert accepted(reading) == {"C3": ("SBS", "58.4", "USD", "cwt")}
+
+
+def test_counts_order_weights_and_line_amounts_are_no_prices():
+    head = ["Rolls", *HEAD, "Weight lb", "$/cwt", "Amount"]
+    reading = read([head, [12, *BOARD, 21600, 58.5, 12636], [30, None, None, None, None, "Total", 12636]])
+    assert [line.offer.source.cell for line in reading.lines] == ["F2"]
+    assert accepted(reading) == {"F2": ("SBS", "58.5", "USD", "cwt")}
+
+
+def test_a_form_in_a_title_or_head_is_not_what_a_price_is_per():
+    titled = read([["Rolls, USD"], [*HEAD, "USD/ST"], [*BOARD, 1162]])
+    assert accepted(titled) == {"D3": ("SBS", "1162", "USD", "short_ton")}
+    across = read([["Prices per tonne, GBP"], [], ["Quality", "gsm", "Reels", "Sheets"], ["GC1", 240, 985, 1040]])
+    assert set(accepted(across).values()) == {("FBB", "985", "GBP", "tonne"), ("FBB", "1040", "GBP", "tonne")}
+
+
+def test_a_unit_says_what_is_measured_whatever_its_group_is_called():
+    head = [["Product", "Substance", None, "Price, reels"], ["Grade", "g/m²", "µm", "€/t"]]
+    reading = read([*head, ["GC1", 250, 410, 1065]])
+    assert accepted(reading) == {"D3": ("FBB", "1065", "EUR", "tonne")}
+    offer = by_cell(reading)["D3"].offer
+    assert (offer.grammage_gsm, offer.caliper_um) == (250, 410)
+
+
+def test_gramaje_is_in_grams_and_bobina_is_a_form():
+    head = ["Artículo", "Gramaje", "Espesor (µm)", "Formato", "Más de 5 tm"]
+    reading = read([["Precios en €/tm, franco fábrica"], [], head, ["Cartoncillo GC1", 250, 400, "bobina", 1098.5]])
+    assert accepted(reading) == {"E4": ("FBB", "1098.5", "EUR", "tonne")}
+
+
+def test_prepaid_and_collect_below_freight_are_terms():
+    reading = read([[*HEAD, "USD/cwt", "Freight"], [*BOARD, 62, "Collect"], ["CRB", 20, 79, 48.5, "Prepaid"]])
+    assert [line.offer.delivered for line in reading.lines] == [False, True]

@@ -44,6 +44,7 @@ def columns_of(table: Table) -> Columns:
     samples = {headed.index: _sample(table, headed.index) for headed in table.columns}
     columns = [_column(headed, samples[headed.index]) for headed in table.columns]
     columns = [_weighed(column, columns) for column in columns]
+    columns = [_beside_prices(column, columns) for column in columns]
     columns = [_without_axis_words(column, columns, samples[column.index]) for column in columns]
     columns = _with_a_product(_item_numbers(columns, samples), samples)
     return price_columns(_told_apart_by_form(columns), samples)
@@ -112,6 +113,17 @@ def _weighed(column: Column, columns: list[Column]) -> Column:
     return replace(column, role=Role.WEIGHT) if plain else column
 
 
+def _beside_prices(column: Column, columns: list[Column]) -> Column:
+    """Beside a column that is plainly the price, 'Amount' is what the line comes to and 'Rolls' counts them."""
+    if column.role is not Role.PRICE or len(column.said) != 1 or column.currencies:
+        return column
+    text = column.said[0].text
+    role = Role.TOTAL if phrases("line_amounts").whole(text) else Role.PACKING if phrases("forms").whole(text) else None
+    others = [other for other in columns if other is not column and other.role in PRICE_ROLES]
+    plain = any(any(_by_words(head) or head.currency for head in other.said) for other in others)
+    return replace(column, role=role) if role is not None and plain else column
+
+
 def _without_axis_words(column: Column, columns: list[Column], cells: Sequence[Cell]) -> Column:
     """The corner's words name the bare numbers across and not the cells below: those speak for themselves."""
     rows = {cell.row for other in columns for cell in other.heads if other.index > column.index and _is_bare(cell)}
@@ -129,6 +141,10 @@ def _with_a_product(columns: list[Column], samples: Mapping[int, Sequence[Cell]]
     """Where no column is known to name the board, the first one of words without a role does."""
     if any(column.role in (Role.PRODUCT, Role.GRADE) for column in columns):
         return columns
+    for place, column in enumerate(columns):
+        # 'Item' heads a number to some and the board itself to others.
+        if column.role is Role.ITEM and any(_names_grade(cell.text) for cell in samples[column.index]):
+            return [*columns[:place], replace(column, role=Role.PRODUCT), *columns[place + 1 :]]
     for place, column in enumerate(columns):
         cells = samples[column.index]
         if column.role is None and cells and fit(Role.PRODUCT, column, cells) >= _MOSTLY:
@@ -157,7 +173,7 @@ def _column(headed: HeadedColumn, cells: Sequence[Cell]) -> Column:
 
 
 def _role(column: Column, cells: Sequence[Cell]) -> tuple[Role | None, bool]:
-    if (_spreads_values(column) or _heads_a_vendor(column)) and _mostly_priced(cells):
+    if (_spreads_values(column) or _heads_a_vendor(column) or _heads_terms(column)) and _mostly_priced(cells):
         return Role.PRICE, True
     candidates = _without_lookalikes(_candidates(column.said))
     if not candidates:
@@ -184,6 +200,17 @@ def _heads_a_vendor(column: Column) -> bool:
     return bool(column.said) and vendor_in_head(column.said[-1]) is not None
 
 
+_NAMED_BY_WORDS = frozenset({Role.VENDOR, Role.DESTINATION, Role.DELIVERY_TERMS, Role.WEIGHT})
+"""What figures cannot be, whatever stands above them: firms, places, terms, a board of 20,000 lb."""
+
+
+def _heads_terms(column: Column) -> bool:
+    """'EXW mill' or 'CIF Laredo' over figures: prices by the terms they come with."""
+    if not column.said or column.said[-1].delivery is None:
+        return False
+    return column.said[-1].role in (None, Role.VENDOR, Role.DELIVERY_TERMS, Role.DESTINATION)
+
+
 def _says_delivery(said: Header) -> bool:
     """'Freight included' over order sizes heads prices, though 'freight' alone heads a charge."""
     return said.delivery is not None and said.delivery.delivered is not None
@@ -203,7 +230,8 @@ def _says_none(cell: Cell) -> bool:
 def _candidates(said: Sequence[Header]) -> dict[Role, float]:
     """Roles by strength. The lowest head counts most, but a bare unit only helps the words above it."""
     found: dict[Role, float] = {}
-    worded = any(_by_words(head) for head in said)
+    # A zone or a firm above a unit groups the prices below it.
+    worded = any(_by_words(head) and head.role not in (Role.DESTINATION, Role.VENDOR) for head in said)
     for level, head in enumerate(reversed(said)):
         for reading in head.roles:
             if worded and reading.role is Role.PRICE and not _by_words(head):
@@ -220,6 +248,18 @@ def _candidates(said: Sequence[Header]) -> dict[Role, float]:
         only_units = all(reading.role in (Role.BASIS, Role.ITEM) for reading in head.roles)
         if head.caliper_unit is not None and head.currency is None and only_units:
             found.setdefault(Role.CALIPER, 0.6 - 0.15 * level)
+    return _measured_by_unit(found, said)
+
+
+def _measured_by_unit(found: dict[Role, float], said: Sequence[Header]) -> dict[Role, float]:
+    """'Substance' over 'g/m²' and 'µm': what a unit measures is what it measures, whatever its group is called."""
+    lowest = said[-1] if len(said) > 1 else None
+    if lowest is None or lowest.currency is not None or _by_words(lowest):
+        return found
+    if lowest.caliper_unit is not None and not lowest.weight_units and Role.WEIGHT in found:
+        return {Role.CALIPER if role is Role.WEIGHT else role: strength for role, strength in found.items()}
+    if lowest.weight_units and lowest.caliper_unit is None and Role.CALIPER in found:
+        return {Role.WEIGHT if role is Role.CALIPER else role: strength for role, strength in found.items()}
     return found
 
 
@@ -254,4 +294,6 @@ def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) 
         other = role_by_cells(column, cells)
         if other is not None and best not in PRICE_ROLES:
             return other
+        if best in _NAMED_BY_WORDS and fits[best] == 0 and _mostly_priced(cells):
+            return None
     return best

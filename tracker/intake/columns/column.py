@@ -19,6 +19,7 @@ from tracker.intake.values.masses import find_mass_units
 from tracker.intake.values.money import price_unit
 from tracker.intake.values.sheetsize import LengthUnit, SheetSize
 from tracker.intake.values.weight import WeightReading
+from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import CaliperUnit, MassUnit, WeightUnit
 
 _BRACKETED = re.compile(r"[(\[]([^)\]]*)[)\]]")
@@ -89,7 +90,9 @@ def basis_in_head(head: Header) -> BasisReading | None:
         return head.basis
     rest = head.text.replace(head.roles[0].words, " ", 1)
     unit = price_unit(rest) if rest != head.text else None
-    return unit.basis if unit is not None else None
+    if unit is None or phrases("forms").whole(unit.words.strip(" ,;:-–")) is not None:
+        return None
+    return unit.basis
 
 
 @lru_cache(maxsize=1024)

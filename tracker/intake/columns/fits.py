@@ -12,7 +12,7 @@ from tracker.intake.tables.heads import looks_priced
 from tracker.intake.values.basis import basis_text
 from tracker.intake.values.brackets import bracket_text
 from tracker.intake.values.currency import currency_text
-from tracker.intake.values.delivery import delivery_text
+from tracker.intake.values.delivery import terms_under
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.header import Role
 from tracker.intake.values.money import price_unit
@@ -21,6 +21,8 @@ from tracker.intake.values.sheetsize import sheet_text
 from tracker.intake.values.validity import validity_text
 
 _MEASURE = re.compile(r"[\d.,\s'-]+[^\W\d]{0,6}\.?")
+_HEAVIEST = 10_000
+"""g/m²: far beyond any board; 21,600 lb is a weight of order. Common practice, no source."""
 _Fit = Callable[[Cell, Column], bool]
 
 
@@ -42,7 +44,8 @@ def _weight(cell: Cell, column: Column) -> bool:
         numbers = [cell.value] if isinstance(cell.value, Decimal) else [one.value for one in number_readings(cell.text)]
         if any(20 <= number <= 2000 for number in numbers):
             return True
-    return weight_of(cell, column.weight_units) is not None
+    read = weight_of(cell, column.weight_units)
+    return read is not None and (not read.readings or any(one.gsm <= _HEAVIEST for one in read.readings))
 
 
 def _price(cell: Cell, _: Column) -> bool:
@@ -57,8 +60,8 @@ def _lead(cell: Cell, column: Column) -> bool:
     return lead_of(cell, column.lead_unit) is not None
 
 
-def _terms(cell: Cell, _: Column) -> bool:
-    return isinstance(cell.value, str) and delivery_text(cell.text) is not None
+def _terms(cell: Cell, column: Column) -> bool:
+    return isinstance(cell.value, str) and terms_under(cell.text, column.text) is not None
 
 
 def _basis(cell: Cell, _: Column) -> bool:
@@ -140,4 +143,6 @@ _FITS: dict[Role, _Fit] = {
     Role.PRODUCT: _words,
     Role.GRADE: _grade,
     Role.COATING: _coating,
+    Role.VENDOR: _words,
+    Role.DESTINATION: _words,
 }

@@ -12,6 +12,7 @@ from tracker.intake.values.grade import find_grade
 from tracker.intake.values.header import Role
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.weight import find_weights
+from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import MassUnit
 
 _ENOUGH = 0.6
@@ -48,6 +49,9 @@ def role_by_cells(column: Column, cells: Sequence[Cell]) -> Role | None:
     if fit(Role.GRADE, column, texts) >= _ENOUGH / 2:
         return Role.PRODUCT
     for role in _BY_CELLS:
+        if role is Role.BASIS and all(phrases("basis").whole(cell.text) in ("roll", "sheet") for cell in texts):
+            # Under no word for a unit, 'reels' is the form that the board comes in.
+            continue
         if fit(role, column, texts) >= _ENOUGH:
             return role
     return Role.PRODUCT if fit(Role.PRODUCT, column, texts) >= _ENOUGH and not column.heads else None

@@ -89,10 +89,17 @@ def _order_units(heads: Sequence[Header]) -> tuple[MassUnit, ...]:
     return ()
 
 
+def _names_form(text: str) -> bool:
+    """'Rolls', 'sheet' and 'Price, reels' say in what form the board comes, '1-3 rolls' how many are ordered."""
+    if phrases("basis").whole(text) in ("roll", "sheet"):
+        return True
+    return bool(phrases("forms").find(text)) and not any(sign.isdigit() for sign in text)
+
+
 def is_order_size(head: Header) -> bool:
     """'60 #/MSF' is a basis weight, though '#' and a figure could be an order of 60 lb; '< 5 t' is an order."""
     if head.bracket is None or head.basis is not None or head.currency is not None:
         return False
-    if head.bracket.not_weight and phrases("basis").whole(head.text) in ("roll", "sheet"):
+    if head.bracket.not_weight in ("roll", "sheets") and _names_form(head.text):
         return False
     return not head.bracket.not_weight or not (head.weights or head.calipers)

@@ -100,7 +100,20 @@ def _kind(column: Column, columns: Columns, net: bool, plain: bool) -> Kind:
         return Kind.OFFER if _on_another_basis(column, columns.of(Role.NET_PRICE)) else Kind.LIST
     if column.role is Role.ALL_IN and (net or plain) and columns.of(*_CHARGES):
         return Kind.ALL_IN
+    if _comes_to(column, columns):
+        return Kind.ALL_IN
     return Kind.OFFER
+
+
+def _comes_to(column: Column, columns: Columns) -> bool:
+    """'Delivered' beside a price and its freight is what the two come to, and would bear the freight twice."""
+    if not columns.of(Role.FREIGHT) or not _said_delivered(column):
+        return False
+    return any(not _said_delivered(other) for other in columns.of(Role.PRICE, Role.NET_PRICE) if other is not column)
+
+
+def _said_delivered(column: Column) -> bool:
+    return any(head.delivery is not None and head.delivery.delivered is True for head in column.said)
 
 
 def _on_another_basis(column: Column, others: Sequence[Column]) -> bool:
@@ -208,8 +221,17 @@ def _label(column: Column) -> str:
     lowest = column.said[-1]
     if phrases("basis").whole(lowest.text) in ("roll", "sheet"):
         return lowest.text.strip()
+    if lowest.delivery is not None and lowest.currency is None and lowest.basis is None:
+        # 'EXW mill' and 'FCA port' are two prices.
+        return lowest.text.strip()
     plain = price_unit(lowest.text) is not None or any(reading.strength >= 0.9 for reading in lowest.roles)
-    return "" if plain else lowest.text.strip()
+    return next(filter(None, map(_place, reversed(column.said[:-1]))), "") if plain else lowest.text.strip()
+
+
+def _place(head: Header) -> str:
+    """A head above the unit that is no known word and no value: a place, a zone, a customer's class."""
+    told = head.roles or head.currency or head.basis or head.bracket or head.calipers or head.weights or head.grade
+    return "" if told or is_period(head.text) else head.text.strip()
 
 
 def _delivery(column: Column) -> Delivery | None:

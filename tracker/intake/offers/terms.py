@@ -15,7 +15,7 @@ from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.values.brackets import LARGEST_ORDER_KG
-from tracker.intake.values.delivery import Delivery, delivery_text, find_delivery
+from tracker.intake.values.delivery import Delivery, find_delivery, terms_under
 from tracker.intake.values.header import Role
 from tracker.intake.values.lead import LeadTime
 from tracker.intake.values.masses import Mass
@@ -171,9 +171,11 @@ def ton_of(mass: Mass, facts: FileFacts) -> MassUnit | None:
 
 
 def _delivery(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> None:
-    cell = _cell(cells, columns, Role.DELIVERY_TERMS)
-    if cell is not None:
-        read = delivery_text(cell.text) or find_delivery(cell.text)
+    for column in columns.of(Role.DELIVERY_TERMS):
+        cell = cells.get(column.index)
+        if cell is None:
+            continue
+        read = terms_under(cell.text, column.text) or find_delivery(cell.text)
         if read is not None:
             _take_delivery(terms, read, at(cell), cell.text.strip())
             return

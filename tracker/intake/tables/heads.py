@@ -192,11 +192,14 @@ def _is_unit(said: Header) -> bool:
 
 
 def _answers_itself(said: Header) -> bool:
-    """'Date: 4 May 2026' and 'prices valid until 31 December' say all there is to say."""
+    """'Date: 4 May 2026', 'effective 4 May 2026' and 'prices valid until 31 December' say all there is to say."""
     before, colon, after = said.text.partition(":")
     if colon and after.strip() and before.strip():
         return True
-    return any(reading.role is Role.VALIDITY for reading in said.roles) and bool(find_dates(said.text))
+    return any(reading.role in _DATED for reading in said.roles) and bool(find_dates(said.text))
+
+
+_DATED = frozenset({Role.VALIDITY, Role.VALID_FROM, Role.RECEIVED})
 
 
 def looks_priced(cell: Cell) -> bool:

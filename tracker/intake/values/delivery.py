@@ -65,3 +65,8 @@ def delivery_text(text: str) -> Delivery | None:
     if not found or found[0].start > 0:
         return None
     return find_delivery(text)
+
+
+def terms_under(text: str, head: str) -> Delivery | None:
+    """A cell's terms, where need be with the words above it: 'Prepaid' below 'Freight'."""
+    return delivery_text(text) or delivery_text(f"{head} {text}")

@@ -133,7 +133,7 @@ def header(text: str) -> Header:
     unit = find_price_unit(text)
     currency = unit.currency if unit is not None else None
     basis = unit.basis if unit is not None else None
-    weights = weight_units(text) if currency is None else ()
+    weights = (weight_units(text) or _metric_by_its_word(text)) if currency is None else ()
     roles = header_roles(text)
     measured = not roles or roles[0].role not in (Role.PROPERTY, Role.YIELD)
     bracket = bracket_text(text)
@@ -143,7 +143,7 @@ def header(text: str) -> Header:
         roles=roles,
         currency=currency,
         # A truckload over a column is an order size, not what its price is per.
-        basis=None if loads or _names_no_basis(text, roles, weights) else basis,
+        basis=None if loads or _names_form(text, basis) or _names_no_basis(text, roles, weights) else basis,
         # 'Bulk cm³/g' and 'Roughness µm' measure something else.
         caliper_unit=caliper_unit(text) if measured else None,
         weight_units=weights if measured else (),
@@ -159,6 +159,16 @@ def header(text: str) -> Header:
         weights=find_weights(text),
         sheet_sizes=find_sheet_sizes(text),
     )
+
+
+def _names_form(text: str, basis: BasisReading | None) -> bool:
+    """'Reels' and 'Price, reels' say in what form the board comes; 'Price per reel' what it is priced by."""
+    return basis is not None and phrases("forms").whole(basis.words) is not None and basis_span(text) is None
+
+
+def _metric_by_its_word(text: str) -> tuple[WeightUnit, ...]:
+    """'Gramaje' is in g/m², also where no unit stands beside it."""
+    return (WeightUnit.GSM,) if phrases("metric_weight").find(text) else ()
 
 
 def _names_no_basis(text: str, roles: tuple[RoleReading, ...], weights: tuple[WeightUnit, ...]) -> bool:

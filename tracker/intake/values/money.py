@@ -15,7 +15,7 @@ from tracker.intake.values.currency import CurrencyReading, combined, currency_p
 from tracker.intake.values.numbers import SPACED_NUMBER, number_readings
 from tracker.intake.values.pricewalk import PriceText, PriceWalk, cents_by_unit, no_piece
 from tracker.intake.words.fold import fold, tokens
-from tracker.intake.words.lists import words
+from tracker.intake.words.lists import phrases, words
 
 __all__ = ["PriceText", "PriceUnit", "find_price_unit", "find_prices", "price_text", "price_unit"]
 
@@ -62,7 +62,14 @@ def price_unit(text: str) -> PriceUnit | None:
     if walk.rest or walk.numbers or walk.marks or (walk.currency is None and walk.basis is None):
         return None
     currency = None if walk.currency is None else cents_by_unit(walk.currency, walk.basis)
+    if currency is not None and walk.basis is not None and find_basis(text) is None and _names_form(walk.basis.words):
+        return PriceUnit(currency, None, text.strip())
     return PriceUnit(currency, no_piece(currency, walk.basis), text.strip())
+
+
+def _names_form(unit: str) -> bool:
+    """'Rolls, USD' says in what form the board comes; 'USD/roll' is a unit."""
+    return phrases("forms").whole(unit) is not None
 
 
 @lru_cache(maxsize=16384)

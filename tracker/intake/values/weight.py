@@ -163,7 +163,7 @@ def find_weights(text: str) -> tuple[WeightReading, ...]:
     found = []
     folded = fold(text)
     for one in measured(text, "weight_units"):
-        if not one.unit:
+        if not one.unit or (one.unit == "pound" and _is_order(text, one)):
             continue
         ream = _REAM.match(folded[one.end :].lstrip(" ,"))
         if ream is not None and one.unit == "pound":
@@ -173,6 +173,13 @@ def find_weights(text: str) -> tuple[WeightReading, ...]:
         readings, _ = _readings(one, one.unit, (), text[one.start : one.end])
         found += [reading for reading in readings if 80 <= reading.gsm <= 3000]
     return tuple({(reading.gsm, reading.unit): reading for reading in found}.values())
+
+
+def _is_order(text: str, one: Measured) -> bool:
+    """'Min order 40,000 pounds': pounds in thousands, or behind words for a minimum, weigh an order and no board."""
+    return len({amount.value for amount in one.amounts}) > 1 or any(
+        match.end <= one.start for match in phrases("minimum").find(text)
+    )
 
 
 def possible(
