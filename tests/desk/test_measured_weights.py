@@ -124,7 +124,7 @@ def test_a_verdict_stands_beside_the_board_s_price(desk: Desk) -> None:
     verdicts.decide(desk, 1, False, "cracks on folding")
     made = compared(desk, False)
     offer, other = offer_objects(made, (0, 1))
-    assert offer["board_verdict"] == "rejected: cracks on folding (Ada, 2026-11-25)"
+    assert offer["board_verdict"] == "rejected: cracks on folding (Ada, 25 Nov 2026)"
     assert other["board_verdict"] is None
     decided = explain(desk, made, 0).board_verdicts
     assert [each.approved for each in decided] == [False, True]

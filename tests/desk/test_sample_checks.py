@@ -181,7 +181,7 @@ def test_a_verdict_is_on_the_board_and_by_whom(arrived: Desk) -> None:
     verdicts.decide(arrived, 1, True, "tea cartons")
     (found,) = verdicts.verdicts(arrived)
     assert (found.vendor, found.product, found.sample) == (VENDOR, "Fenlight White", 1)
-    assert verdicts.said(found) == "approved for tea cartons (Ada, 2026-11-25)"
+    assert verdicts.said(found) == "approved for tea cartons (Ada, 25 Nov 2026)"
     with pytest.raises(Trouble, match="why"):
         verdicts.decide(arrived, 1, False, " ")
 

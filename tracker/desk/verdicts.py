@@ -9,6 +9,7 @@ from tracker.desk.edits import Edit, writing
 from tracker.desk.sample_life import SampleState
 from tracker.desk.samples import sample, verdict_words
 from tracker.desk.trouble import Trouble
+from tracker.trade.days import day_text
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
@@ -68,5 +69,5 @@ def verdicts(desk: Desk) -> tuple[BoardVerdict, ...]:
 
 
 def said(verdict: BoardVerdict) -> str:
-    """A decision with who and when: 'approved for tea cartons (Ada, 2026-11-20)'."""
-    return f"{verdict_words(verdict)} ({verdict.by}, {verdict.on.isoformat()})"
+    """A decision with who and when: 'approved for tea cartons (Ada, 20 Nov 2026)'."""
+    return f"{verdict_words(verdict)} ({verdict.by}, {day_text(verdict.on)})"

@@ -53,3 +53,16 @@ def test_days_are_never_written_as_numbers_alone() -> None:
 def test_what_was_typed_comes_back_in_the_same_unit() -> None:
     for units in Units:
         assert figures.caliper_value(figures.caliper_um_of(18, units), units) == pytest.approx(18)
+
+
+@pytest.mark.parametrize(
+    ("ratio", "sign", "words"),
+    [
+        (1.62, "+62 %", "62 % above"),
+        (0.05, "−95 %", "95 % below"),
+        (1.004, "0 %", "level with"),
+        (nan, "–", "–"),
+    ],
+)
+def test_one_way_of_saying_how_far_off(ratio: float, sign: str, words: str) -> None:
+    assert (figures.signed_percent(ratio), figures.beside(ratio)) == (sign, words)

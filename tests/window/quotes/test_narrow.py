@@ -56,7 +56,7 @@ def test_lead_time_and_last_day_are_in_view_and_only_what_needs_to_gives_way(siz
     assert across.length() <= table.viewport().width()
     keys = [column.key for column in sized.quotes.model.columns]
     hidden = {key for place, key in enumerate(keys) if table.isColumnHidden(place)}
-    assert hidden <= {"grade", "weight", "quoted"}
+    assert hidden <= {"grade", "decided", "weight", "quoted"}
     if sized.width() >= 1280:
         assert not hidden & {"weight", "quoted"}
 

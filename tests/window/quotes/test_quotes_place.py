@@ -209,3 +209,16 @@ def test_offers_that_no_longer_count_step_back(quotes, window) -> None:
     faint = [bool(quotes.model.index(row, 2).data(FAINT)) for row in range(300)]
     assert faint == [bool(row < 150) for row in quotes.model.order]
     assert (quotes.picture.plot.drawing.faint == (quotes.picture.plot.drawing.rows < 150)).all()
+
+
+def test_a_board_without_a_name_is_called_by_its_grade_and_a_verdict_stands_apart(quotes, window) -> None:
+    market = window.session.comparison
+    row = int(quotes.model.order[0])
+    names = ["" if place == row else name for place, name in enumerate(market.snapshot.product)]
+    snapshot = replace(market.snapshot, product=names)
+    window.session.show_comparison(replace(market, snapshot=snapshot))
+    keys = [column.key for column in quotes.model.columns]
+    place = quotes.model.row_of(row)
+    text = quotes.model.index(place, keys.index("board")).data()
+    assert text.startswith(window.session.comparison.snapshot.grades[snapshot.grade[row]])
+    assert quotes.table.isColumnHidden(keys.index("decided")) is not bool(market.board_verdicts)

@@ -38,6 +38,22 @@ def percent(ratio: float) -> str:
     return NONE if isnan(ratio) else f"{figure(100 * ratio, 0)} %"
 
 
+def signed_percent(ratio: float) -> str:
+    """1.62 as '+62 %', 0.95 as '−5 %': how far something is from what is expected."""
+    if isnan(ratio):
+        return NONE
+    off = round(100 * (ratio - 1))
+    return f"{'+' if off > 0 else '−' if off < 0 else ''}{figure(abs(off), 0)} %"
+
+
+def beside(ratio: float) -> str:
+    """The same in words: '62 % above', '5 % below', 'level with'."""
+    off = signed_percent(ratio)
+    if off == NONE or off == "0 %":
+        return NONE if off == NONE else "level with"
+    return f"{off[1:]} {'above' if off[0] == '+' else 'below'}"
+
+
 def caliper_value(caliper_um: float, units: Units) -> float:
     """µm as points or, in metric units, as they are."""
     return caliper_um / _UM_PER_POINT if units is Units.US else caliper_um

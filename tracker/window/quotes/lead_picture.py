@@ -1,4 +1,4 @@
-"""Lead time against price as per cent of expected, with the choices that nothing beats on both."""
+"""Lead time against price as per cent off the expected, with the choices that nothing beats on both."""
 
 import numpy as np
 from numpy.typing import NDArray
@@ -15,9 +15,9 @@ _MOST_SPANS = 1_500
 
 
 def lead_against_price(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
-    """x: weeks until delivery (the longer end of a range, the range as a bar); y: per cent of the expected price."""
+    """x: weeks until delivery (the longer end of a range, the range as a bar); y: per cent off the expected price."""
     snapshot = offers.comparison.snapshot
-    ratio = 100 * offers.of_expected
+    ratio = 100 * (offers.of_expected - 1)
     longest = np.where(np.isfinite(ratio), np.fmax(snapshot.lead_low, snapshot.lead_high), np.nan)
     known, chosen = known_rows(offers, rows, longest), drawable(offers, rows, longest)
     weeks = longest[chosen] / _DAYS_A_WEEK
@@ -33,11 +33,12 @@ def lead_against_price(offers: Offers, rows: NDArray[np.intp], grade: str) -> Pi
         labels=labels_of(offers, chosen),
         faint=~offers.comparison.current[chosen],
         spans=[(float(y[place]), float(shortest[place]), float(weeks[place])) for place in ranged],
-        level=100.0,
+        level=0.0,
         front=front,
         x_unit=" wk",
         x_zero="stock",
         y_unit=" %",
+        y_zero="expected",
     )
     without = len(rows) - len(known)
     words = "Ringed: nothing else is both sooner and cheaper; bars are ranges. The dashed line is the expected price."
@@ -45,5 +46,8 @@ def lead_against_price(offers: Offers, rows: NDArray[np.intp], grade: str) -> Pi
         words += f" {counted(without, 'offer')} not drawn: no lead time or no expected price."
     words += thin_words(known, chosen)
     return Picture(
-        drawing, f"{grade or 'All grades'}: lead time against price", words, "per cent of the expected price"
+        drawing,
+        f"{grade or 'All grades'}: lead time against price",
+        words,
+        "per cent off the expected price",
     )

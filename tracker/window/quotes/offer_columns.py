@@ -118,14 +118,25 @@ def verdict_of(offers: Offers, row: int) -> str:
 
 
 def _board_text(offers: Offers, row: int) -> str:
-    """The board's name, behind the word for what was decided about it: a cut text keeps its beginning."""
-    name = offers.comparison.snapshot.product[row] or NONE
+    """The vendor's own words or, where its sheet has none, the grade and the coated sides: 'SBS C1S'."""
+    snapshot = offers.comparison.snapshot
+    if snapshot.product[row]:
+        return snapshot.product[row]
+    sides = int(snapshot.coated_sides[row])
+    return f"{offers.name('grade', row)} C{sides}S" if sides > 0 else offers.name("grade", row)
+
+
+def _decided_text(offers: Offers, row: int) -> str:
     decided = offers.comparison.board_verdicts.get(row, ())
-    return f"{'approved' if decided[0].approved else 'rejected'} · {name}" if decided else name
+    return "" if not decided else "approved" if decided[0].approved else "rejected"
 
 
-def _board_tip(offers: Offers, row: int) -> str:
-    return "\n".join(part for part in (offers.comparison.snapshot.product[row], verdict_of(offers, row)) if part)
+def _decided_keys(offers: Offers) -> NDArray[np.float64]:
+    """Approved boards first, then rejected ones, then those nobody decided about."""
+    keys = np.full(len(offers.comparison.snapshot), np.nan)
+    for row, decided in offers.comparison.board_verdicts.items():
+        keys[row] = 0.0 if decided[0].approved else 1.0
+    return keys
 
 
 def _lead_keys(offers: Offers) -> NDArray[np.float64]:
@@ -168,9 +179,18 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         fixed("Board"),
         text=_board_text,
         keys=lambda o: text_keys(o.comparison.snapshot.product),
-        width=120,
+        width=112,
         share=4,
-        tip=_board_tip,
+        tip=_board_text,
+    ),
+    Column(
+        "decided",
+        fixed("Sample"),
+        text=_decided_text,
+        keys=_decided_keys,
+        width=78,
+        tip=verdict_of,
+        about="What was decided about the board after a sample; rest the pointer on it for who and why",
     ),
     Column(
         "caliper",
@@ -210,8 +230,8 @@ OFFER_COLUMNS: tuple[Column, ...] = (
     ),
     Column(
         "expected",
-        fixed("Of expected"),
-        text=lambda o, row: figures.percent(float(o.of_expected[row])),
+        fixed("vs expected"),
+        text=lambda o, row: figures.signed_percent(float(o.of_expected[row])),
         keys=lambda o: o.of_expected,
         stand=Stand.RIGHT,
         width=96,
@@ -233,7 +253,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         ),
         keys=_lead_keys,
         stand=Stand.RIGHT,
-        width=84,
+        width=80,
     ),
     Column(
         "valid",
@@ -241,6 +261,6 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         text=lambda o, row: figures.day(int(o.comparison.snapshot.valid_until[row])),
         keys=lambda o: _days(o.comparison.snapshot.valid_until),
         stand=Stand.RIGHT,
-        width=104,
+        width=98,
     ),
 )

@@ -113,7 +113,10 @@ class QuotesPlace(QWidget):
 
     def _fit_columns(self) -> None:
         """What the panel tells anyway gives way first, so that lead time and last day stay in view."""
-        needed = sum(each.width for each in OFFER_COLUMNS if each.key != "grade" or not self._grade)
+        absent = {"grade"} if self._grade else set()
+        if self._offers is not None and not self._offers.comparison.board_verdicts:
+            absent.add("decided")
+        needed = sum(each.width for each in OFFER_COLUMNS if each.key not in absent)
         room = self.width() - 2 * _SIDE - _SCROLL_BAR
         for each in OFFER_COLUMNS:
             if each.key in _TOLD_ELSEWHERE:
@@ -150,6 +153,7 @@ class QuotesPlace(QWidget):
         narrowing = self._narrowing()
         rows = rows_of(self._offers.comparison, narrowing)
         self.table.show_column("grade", not self._grade)
+        self.table.show_column("decided", bool(self._offers.comparison.board_verdicts))
         self._fit_columns()
         if fresh:
             self.model.show(self._offers, rows)

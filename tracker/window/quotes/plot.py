@@ -34,10 +34,12 @@ class _Axis(pg.AxisItem):
 
     unit = ""
     zero = ""
+    signed = False
 
     def tickStrings(self, values: list[float], scale: float, spacing: float) -> list[str]:
         places = max(0, int(np.ceil(-np.log10(spacing)))) if spacing < 1 else 0
-        return [self.zero if self.zero and not value else f"{value:,.{places}f}{self.unit}" for value in values]
+        sign = "+" if self.signed else ""
+        return [self.zero if self.zero and not value else f"{value:{sign},.{places}f}{self.unit}" for value in values]
 
 
 class Plot(pg.PlotWidget):
@@ -134,6 +136,8 @@ class Plot(pg.PlotWidget):
         self._axes["bottom"].unit = drawing.x_unit
         self._axes["bottom"].zero = drawing.x_zero
         self._axes["left"].unit = drawing.y_unit
+        self._axes["left"].zero = drawing.y_zero
+        self._axes["left"].signed = bool(drawing.y_zero)
         for axis in self._axes.values():
             axis.setVisible(bool(len(drawing.rows)))
         self._axes["bottom"].setTicks([list(drawing.x_ticks)] if drawing.x_ticks else None)

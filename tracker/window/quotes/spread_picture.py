@@ -151,10 +151,8 @@ def _label(offers: Offers, row: int) -> str:
     where = f"{vendor} {figures.caliper(float(snapshot.caliper_um[row]), offers.units)}"
     if offers.marks[row] == Mark.SLIP:
         return f"{where}: another basis?"
-    off = float(offers.of_expected[row]) - 1
-    if np.isnan(off):
-        return where
-    return f"{where} {'+' if off > 0 else '−'}{abs(100 * off):.0f} %"
+    ratio = float(offers.of_expected[row])
+    return where if np.isnan(ratio) else f"{where} {figures.signed_percent(ratio)}"
 
 
 def _short(name: str) -> str:
@@ -210,7 +208,7 @@ def card(offers: Offers, row: int) -> str:
         lines.append("no longer current")
     ratio = float(offers.of_expected[row])
     if not np.isnan(ratio):
-        lines[3] += f": {figures.percent(ratio)} of expected"
+        lines[3] += f": {figures.beside(ratio)} expected"
     decided = verdict_of(offers, row)
     return "\n".join([*lines, decided] if decided else lines)
 

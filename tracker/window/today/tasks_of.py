@@ -73,7 +73,7 @@ def _offer(offers: Offers, row: int) -> Task:
     mark = Mark(int(offers.marks[row]))
     ratio = float(offers.of_expected[row])
     price = f"{price_figure(comparison, float(comparison.price[row]))} {per_words(comparison)}"
-    text = f"{figures.percent(ratio)} of expected" if mark is not Mark.SLIP else "another basis?"
+    text = f"{figures.beside(ratio)} expected" if mark is not Mark.SLIP else "another basis?"
     return Task(
         _board(offers, row),
         f"{price}, quoted {comparison.snapshot.as_quoted[row]}",

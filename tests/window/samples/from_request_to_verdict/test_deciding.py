@@ -26,7 +26,7 @@ def test_a_verdict_stands_in_the_quotes(window: MainWindow, keys: Keys, qtbot) -
     texts = [
         str(window.quotes.model.index(0, place).data() or "") for place in range(window.quotes.model.columnCount())
     ]
-    assert any(text.startswith("rejected · Fenlight") for text in texts)
+    assert "rejected" in texts
     window.session.select_offer(0)
     keys.settle()
     layout = window.quotes.reasons._reasons
