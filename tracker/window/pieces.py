@@ -3,8 +3,8 @@
 from collections.abc import Sequence
 from typing import TypeVar
 
-from PySide6.QtCore import Qt
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtGui import QFont, QFontMetrics, QKeyEvent
 from PySide6.QtWidgets import (
     QBoxLayout,
     QButtonGroup,
@@ -21,6 +21,8 @@ from PySide6.QtWidgets import (
 _Part = QWidget | QLayout | int | None
 _Margins = int | tuple[int, int, int, int]
 _Box = TypeVar("_Box", bound=QBoxLayout)
+_GAP_AFTER_CHOICE = 16
+"""As the style sheet has it."""
 
 
 def words(text: str, kind: str = "", *, wrap: bool = False, selectable: bool = False) -> QLabel:
@@ -112,12 +114,23 @@ def button(text: str, kind: str = "") -> QPushButton:
     return made
 
 
+class _Choice(QToolButton):
+    """A word with room for itself in bold, which it is once it is chosen: Qt measures it as it stands."""
+
+    def sizeHint(self) -> QSize:
+        hint = super().sizeHint()
+        bold = QFont(self.font())
+        bold.setWeight(QFont.Weight.DemiBold)
+        chosen = QFontMetrics(bold).horizontalAdvance(self.text()) + _GAP_AFTER_CHOICE + 2
+        return QSize(max(hint.width(), chosen), hint.height())
+
+
 def one_of(titles: Sequence[str], parent: QWidget) -> tuple[QButtonGroup, QHBoxLayout]:
     """Words side by side of which one holds; the group's ids are their places."""
     group = QButtonGroup(parent)
     layout = row()
     for place, title in enumerate(titles):
-        choice = QToolButton()
+        choice = _Choice()
         choice.setText(title)
         choice.setCheckable(True)
         choice.setProperty("kind", "one-of")
