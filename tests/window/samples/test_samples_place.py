@@ -136,9 +136,9 @@ def test_every_column_that_is_shown_stands_whole_in_the_window(
 
 @pytest.fixture
 def many(window: MainWindow, qtbot) -> MainWindow:
-    """More requests are owed than the table has lines."""
-    kept = window.session.door.kept
-    kept.update({number: sample(number, "Ulverby", "SBS") for number in range(100, 160)})
+    """More requests are owed than the table has lines; the next one logged comes last."""
+    door = window.session.door
+    door.kept = {number: sample(number, "Ulverby", "SBS", overdue_days=30) for number in range(100, 160)}
     window.session.reload_samples()
     window.go_samples()
     settle(qtbot, window)
@@ -156,6 +156,7 @@ def test_the_row_just_logged_is_in_view_when_the_message_has_come(
     assert window.message.text
     assert table.currentIndex().isValid()
     assert window.samples._chosen == max(window.session.door.kept)
+    assert table.currentIndex().row() == table.model().rowCount() - 1
     row = table.visualRect(table.currentIndex())
     assert table.viewport().rect().contains(row)
 

@@ -49,6 +49,8 @@ class RowsView(QTableView):
         self.selectionModel().blockSignals(True)
         self.selectionModel().setCurrentIndex(index, flags.ClearAndSelect | flags.Rows)
         self.selectionModel().blockSignals(False)
+        # Rows that have just come are not in the scroll bar's range yet: the last one would stay a line below.
+        self.updateGeometries()
         self.scrollTo(index, QAbstractItemView.ScrollHint.EnsureVisible)
         self.viewport().update()
         return True
