@@ -88,3 +88,46 @@ def test_an_order_larger_than_any_mill_makes_is_asked_and_such_a_minimum_left_ou
     assert [codes(line) for line in lines(rows).values()] == [{"bracket-unread"}]
     rows = [[*HEAD, "Minimum kg", "Price USD/ST"], [*SBS, Decimal(10) ** 24, 1100]]
     assert [line.offer.minimum_kg for line in lines(rows).values()] == [None]
+
+
+@pytest.mark.parametrize("head", ["Price rolls / sheets USD/ST", "Price rolls / sheets", "Price USD/ST"])
+def test_two_prices_in_one_cell_are_asked(head):
+    rows = [[*HEAD, head], [*SBS, "1190 / 1260"], [*CRB, "900 / 960"]]
+    assert len(lines(rows)) == 2
+    for line in lines(rows).values():
+        assert line.state is State.QUESTION
+        assert "number-ambiguous" in codes(line)
+
+
+@pytest.mark.parametrize(("ton", "msf"), [("1,245", 46.69), ("1,245", "46,688"), (1245, "46,688"), ("1.245", "46.688")])
+def test_a_price_on_a_second_basis_settles_which_sign_is_the_decimal_sign(ton, msf):
+    (line,) = lines([[*HEAD, "Price USD/ST", "Price USD/MSF"], [*SBS, ton, msf]]).values()
+    assert (line.offer.price, line.offer.source.also, line.state) == (1245, ("E2",), State.ACCEPTED)
+    assert "number-ambiguous" not in codes(line)
+
+
+def test_a_second_basis_that_settles_nothing_is_asked_about_too():
+    both = lines([[*HEAD, "Price USD/ST", "Price USD/MSF"], [*SBS, "1,245", 39.5]]).values()
+    assert [line.state for line in both] == [State.QUESTION, State.QUESTION]
+
+
+def in_2026(*heads, title="Price list of 1 March 2026"):
+    """The states of two prices under these heads, in a list of 2026."""
+    rows = [[title], [*HEAD, *heads], [*SBS, 1100, 1000]]
+    return {cell: line.state for cell, line in lines(rows).items()}
+
+
+@pytest.mark.parametrize("dated", ["Price 2025", "Price 2025 USD/ST"])
+def test_last_years_price_beside_the_plain_one_is_no_offer(dated):
+    assert in_2026("Price USD/ST", dated) == {"D3": State.ACCEPTED}
+    assert in_2026(dated, "Price USD/ST") == {"E3": State.ACCEPTED}
+
+
+@pytest.mark.parametrize("dated", ["Price 2026 USD/ST", "Price 2027 USD/ST"])
+def test_a_price_of_this_year_or_the_next_beside_the_plain_one_is_asked(dated):
+    assert State.ACCEPTED not in in_2026("Price USD/ST", dated).values()
+
+
+def test_a_list_without_a_date_does_not_tell_which_year_is_over():
+    states = in_2026("Price USD/ST", "Price 2025 USD/ST", title="Price list")
+    assert State.ACCEPTED not in states.values()

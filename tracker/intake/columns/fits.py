@@ -23,6 +23,8 @@ from tracker.intake.values.validity import validity_text
 _MEASURE = re.compile(r"[\d.,\s'-]+[^\W\d]{0,6}\.?")
 _HEAVIEST = 10_000
 """g/m²: far beyond any board; 21,600 lb is a weight of order. Common practice, no source."""
+_SEVERAL = re.compile(r"\s*\d[\d.,]*(?:\s*[/;|]\s*\d[\d.,]*)+\s*")
+"""'1190 / 1260': figures for several things, of which none is the one price that would be accepted."""
 _Fit = Callable[[Cell, Column], bool]
 
 
@@ -49,7 +51,7 @@ def _weight(cell: Cell, column: Column) -> bool:
 
 
 def _price(cell: Cell, _: Column) -> bool:
-    return looks_priced(cell)
+    return looks_priced(cell) or _SEVERAL.fullmatch(cell.text) is not None
 
 
 def _percent_or_price(cell: Cell, _: Column) -> bool:
@@ -141,6 +143,7 @@ _FITS: dict[Role, _Fit] = {
     Role.MINIMUM: _mass,
     Role.VALIDITY: _valid,
     Role.PRODUCT: _words,
+    Role.FORM: _words,
     Role.GRADE: _grade,
     Role.COATING: _coating,
     Role.VENDOR: _words,

@@ -22,13 +22,16 @@ from tracker.trade.offer import (
     State,
 )
 
+DECIMAL = "decimal"
+"""The key of the question which sign is the decimal sign."""
+
 
 @dataclass(slots=True)
 class Draft:
     """One price cell's offer before it is final. `asked` holds the keys of the questions that hold it back.
 
     `label`, `row_key`, `block` and `row_words` say where it stands: its column's extra words, its row, its column and
-    sub-heading, and the row's other cells.
+    sub-heading, and the row's other cells. `amounts`: the readings of a price whose decimal sign nothing settles.
     """
 
     sheet: str
@@ -45,6 +48,7 @@ class Draft:
     grammage_gsm: Decimal | None = None
     grammage_from: GrammageFrom | None = None
     price: Decimal | None = None
+    amounts: tuple[Decimal, ...] = ()
     currency: str | None = None
     basis: Basis | None = None
     sheet_mm: tuple[Decimal, Decimal] | None = None
@@ -75,6 +79,12 @@ class Draft:
         """Hold the offer back until a person has decided; `options`: the only values that the sheet leaves open."""
         self.notes.append(Note(code, cell, text))
         self.asked.append(Asked(key, code, text, words, tuple(options)))
+
+    def settle(self, key: str) -> None:
+        """The question of this key is answered by the sheet itself after all."""
+        texts = {asked.text for asked in self.asked if asked.key == key}
+        self.asked = [asked for asked in self.asked if asked.key != key]
+        self.notes = [note for note in self.notes if note.text not in texts]
 
     def refuse(self, code: NoteCode, text: str) -> None:
         self.notes.append(Note(code, self.where, text))

@@ -5,7 +5,7 @@ from decimal import Decimal
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.answered import answer_about, key_about
-from tracker.intake.offers.draft import Draft
+from tracker.intake.offers.draft import DECIMAL, Draft
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.money import Around, basis_claim, currency_claim, foreign_unit, unit_of_text
 from tracker.intake.offers.physics import absurd, far_off
@@ -48,17 +48,17 @@ def fill_price(
 
 
 def _fill_amount(draft: Draft, read: PriceCell, units: list[Cell], money: Around) -> None:
+    share = Decimal("0.01") if not read.own_cents and _in_cents(read, units, money) else Decimal(1)
     if len(read.amounts) != 1:
         figures = " or ".join(f"{amount:f}" for amount in read.amounts)
         text = f"“{draft.cell.text.strip()}” is {figures}: nothing in the file says which sign is the decimal sign."
-        draft.ask(NoteCode.NUMBER_AMBIGUOUS, "decimal", draft.where, text, draft.cell.text.strip())
+        draft.amounts = tuple(amount * share for amount in read.amounts)
+        draft.ask(NoteCode.NUMBER_AMBIGUOUS, DECIMAL, draft.where, text, draft.cell.text.strip())
         return
-    draft.price = read.amounts[0]
+    draft.price = read.amounts[0] * share
     if read.about:
         text = f"“{draft.cell.text.strip()}” is no exact price (“{read.about}”): ask the vendor what is charged."
         draft.note(NoteCode.NUMBER_AMBIGUOUS, draft.where, text)
-    if not read.own_cents and _in_cents(read, units, money):
-        draft.price = read.amounts[0] * Decimal("0.01")
 
 
 def _in_cents(read: PriceCell, units: list[Cell], money: Around) -> bool:

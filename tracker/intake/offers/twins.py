@@ -1,9 +1,10 @@
 """One offer written twice: on another basis beside it (one line, `also`), or in a row that repeats another."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
+from decimal import Decimal
 from fractions import Fraction
 
-from tracker.intake.offers.draft import Draft
+from tracker.intake.offers.draft import DECIMAL, Draft
 from tracker.trade.basis import BoardMeasure, per_tonne
 from tracker.trade.offer import NoteCode, State
 
@@ -16,6 +17,8 @@ def joined_bases(drafts: Iterable[Draft]) -> list[Draft]:
     The first stands for it and names the others in `also`; where they differ by more than 1 % on one basis it is asked.
     """
     kept: list[Draft] = []
+    drafts = list(drafts)
+    _settle_by_twins(drafts)
     for draft in drafts:
         twin = next((other for other in kept if _same_offer(other, draft)), None)
         if twin is None:
@@ -23,6 +26,41 @@ def joined_bases(drafts: Iterable[Draft]) -> list[Draft]:
         else:
             _join(twin, draft)
     return kept
+
+
+def _settle_by_twins(row: Sequence[Draft]) -> None:
+    """'1,245' per ton beside 46.69 per MSF: of its two readings just one makes the same offer of both.
+
+    Where none or several do, the question stays, and the twin is asked about with it: if the two are one offer, no line
+    of its own may come of either.
+    """
+    for draft in row:
+        for twin in row if draft.amounts and draft.price is None else ():
+            if twin is not draft and twin.basis is not draft.basis and _may_be_same_offer(draft, twin):
+                _settle_by(draft, twin)
+
+
+def _may_be_same_offer(draft: Draft, twin: Draft) -> bool:
+    told = draft.basis is not None and twin.basis is not None and not twin.refused and not draft.refused
+    same = draft.currency == twin.currency is not None and draft.delivered == twin.delivered
+    return told and same and _about(draft) == _about(twin)
+
+
+def _settle_by(draft: Draft, twin: Draft) -> None:
+    others = twin.amounts if twin.price is None else (twin.price,)
+    agreeing = [(one, other) for one in draft.amounts for other in others if _agree(draft, one, twin, other)]
+    if len(agreeing) == 1:
+        ((draft.price, twin.price),) = agreeing
+        draft.settle(DECIMAL)
+        twin.settle(DECIMAL)
+    elif twin.price is not None:
+        question = next(asked for asked in draft.asked if asked.key == DECIMAL)
+        twin.ask(question.code, question.key, draft.where, question.text, question.words)
+
+
+def _agree(draft: Draft, one: Decimal, twin: Draft, other: Decimal) -> bool:
+    first, second = _tonne_of(draft, one), _tonne_of(twin, other)
+    return first is not None and second is not None and abs(first - second) <= _MOST * max(first, second)
 
 
 def _same_offer(one: Draft, other: Draft) -> bool:
@@ -59,9 +97,13 @@ def _join(draft: Draft, twin: Draft) -> None:
 
 
 def _tonne(draft: Draft) -> Fraction | None:
-    if draft.price is None or draft.basis is None:
+    return None if draft.price is None else _tonne_of(draft, draft.price)
+
+
+def _tonne_of(draft: Draft, price: Decimal) -> Fraction | None:
+    if draft.basis is None:
         return None
-    return per_tonne(draft.price, draft.basis, BoardMeasure(draft.grammage_gsm, draft.sheet_mm))
+    return per_tonne(price, draft.basis, BoardMeasure(draft.grammage_gsm, draft.sheet_mm))
 
 
 def _disagree(draft: Draft, twin: Draft) -> None:

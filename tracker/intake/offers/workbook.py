@@ -5,6 +5,7 @@ from dataclasses import dataclass, field
 
 from tracker.intake.columns.assign import columns_of
 from tracker.intake.columns.column import Kind
+from tracker.intake.columns.earlier_year import set_earlier_year_aside
 from tracker.intake.grid import Cell, Workbook
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts, facts_of
@@ -43,6 +44,9 @@ def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
     views = [view_of(grid) for grid in workbook.grids]
     sheets = [marked_sheet(view, workbook.sha256, answers.layouts or ()) or _read_sheet(view) for view in views]
     facts = facts_of(sheets, answers)
+    if facts.list_date is not None:
+        for read in (read for sheet in sheets for read in sheet.tables):
+            set_earlier_year_aside(read.columns, facts.list_date.year)
     found = WorkbookOffers(layouts={sheet.name: sheet.layout for sheet in sheets if sheet.layout is not None})
     file_vendor = _file_vendor(sheets, answers)
     found.vendor = file_vendor.value if file_vendor is not None else None
