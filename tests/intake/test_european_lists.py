@@ -117,3 +117,85 @@ def test_weeks_counted_from_the_works_do_not_contradict_delivered_prices():
         ["GC1", 240, 405, 1320],
     ]
     assert lines(rows)["D4"].offer.delivered is True
+
+
+@pytest.mark.parametrize(
+    "name",
+    [
+        "Papeteries Lorvain",
+        "Kartonfabrik Sonthal",
+        "Cartiera Valdorso",
+        "Kartonska Dolna d.o.o.",
+        "Feldmoser Papiergroßhandel",
+    ],
+)
+def test_firms_that_say_first_what_they_are_and_forms_of_other_countries(name):
+    found = lines([[name], ["EUR/t"], ["Grade", "g/m²", "µm", "EUR/t"], ["GC1", 240, 405, 1320]])
+    assert found["D4"].offer.vendor == name
+
+
+@pytest.mark.parametrize("title", ["Vereinigte Preise", "Papierfabrik ab Werk", "Kartonfabrik"])
+def test_titles_that_are_no_firms(title):
+    found = lines([[title], ["EUR/t"], ["Grade", "g/m²", "µm", "EUR/t"], ["GC1", 240, 405, 1320]])
+    assert found["D4"].offer.vendor is None
+
+
+def test_measures_under_a_heading_belong_to_the_prices_under_it():
+    rows = [
+        ["€/t frei Haus"],
+        [],
+        ["Grammatur", "GC1", None, "GD2", None],
+        ["g/m²", "Dicke µm", "€/t", "Dicke µm", "€/t"],
+        [250, 420, 1310, 330, 895],
+        [300, 510, 1290, 395, 885],
+    ]
+    found = lines(rows)
+    assert prices(found)["E5"] == ("accepted", "895", "tonne")
+    assert [(found[cell].offer.grade, found[cell].offer.caliper_um) for cell in ("C5", "E5", "C6", "E6")] == [
+        ("FBB", 420),
+        ("CRB", 330),
+        ("FBB", 510),
+        ("CRB", 395),
+    ]
+
+
+def test_lead_times_under_a_heading_belong_to_the_prices_under_it():
+    rows = [
+        ["€/t"],
+        [],
+        ["Sorte", "g/m²", "Rollen", None, "Bogen", None],
+        [None, None, "€/t", "Lieferzeit", "€/t", "Lieferzeit"],
+        ["GC1", 250, 1310, "3 Wochen", 1390, "4 Wochen"],
+    ]
+    found = lines(rows)
+    assert {cell: line.offer.lead_days for cell, line in found.items()} == {"C5": (21, 21), "E5": (28, 28)}
+
+
+@pytest.mark.parametrize("same", ['"', "dto.", "id.", "d:o", '- " -', "idem"])
+def test_a_ditto_says_what_the_cell_above_it_says(same):
+    rows = [["€/t"], ["Sorte", "g/m²", "µm", "€/t"], ["GC1", 240, 405, 1320], [same, 270, 460, 1310]]
+    found = lines(rows)
+    assert (found["D4"].offer.grade, found["D4"].offer.product) == ("FBB", "GC1")
+    assert prices(found)["D4"] == ("accepted", "1310", "tonne")
+
+
+def test_a_list_called_old_above_a_new_one_offers_nothing():
+    board = ["GC1", 240, 405]
+    rows = [
+        ["Preisliste alt (bis 31.10.2026)"],
+        ["Sorte", "g/m²", "µm", "€/t"],
+        [*board, 1210],
+        [],
+        ["Preisliste neu (ab 01.11.2026)"],
+        ["Sorte", "g/m²", "µm", "€/t"],
+        [*board, 1290],
+    ]
+    assert prices(lines(rows)) == {"D7": ("accepted", "1290", "tonne")}
+
+
+@pytest.mark.parametrize("second", [1310, 1240])
+def test_two_boards_of_one_grade_under_headings_are_two_offers(second):
+    rows = [["€/t"], [], ["g/m²", "GC1", None, "GC2", None], [None, "€/t", "Lieferzeit", "€/t", "Lieferzeit"]]
+    found = lines([*rows, [250, 1310, "3 Wochen", second, "4 Wochen"], [300, 1300, "3 Wochen", 1230, "4 Wochen"]])
+    assert prices(found)["B5"] == ("accepted", "1310", "tonne")
+    assert prices(found)["D5"] == ("accepted", str(second), "tonne")

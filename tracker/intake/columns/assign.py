@@ -6,14 +6,13 @@ from dataclasses import replace
 from tracker.intake.columns.column import Column, Columns, vendor_in_head
 from tracker.intake.columns.fits import fit
 from tracker.intake.columns.guess import role_by_cells
-from tracker.intake.columns.prices import price_columns
+from tracker.intake.columns.prices import form_alone, price_columns
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, head_of, head_text, looks_priced
 from tracker.intake.tables.table import HeadedColumn, Table
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.header import Header, Role, RoleReading, header
 from tracker.intake.values.money import price_text
-from tracker.intake.words.lists import phrases
 
 _SAMPLE = 60
 _LEAST_FIT = 0.3
@@ -59,16 +58,15 @@ def _told_apart_by_form(columns: list[Column]) -> list[Column]:
 
 
 def _form(column: Column) -> str:
-    """'roll' or 'sheet' where that is all a price's lowest head says; '' elsewhere, and below 'price per'."""
-    units_below = any(head.strength(Role.BASIS) or head.strength(Role.PER_QUANTITY) for head in column.said[:-1])
-    if column.role is not Role.PRICE or not column.said or units_below:
+    """'roll' or 'sheet' where a price's head says that and no more; '' elsewhere, and below 'price per'."""
+    per = any(head.strength(Role.BASIS) or head.strength(Role.PER_QUANTITY) for head in column.said)
+    if column.role is not Role.PRICE or per:
         return ""
-    form = phrases("basis").whole(column.said[-1].text)
-    return form if form in ("roll", "sheet") else ""
+    return next((form for head in column.said if (form := form_alone(head.text))), "")
 
 
 def _without_form(said: tuple[Header, ...]) -> tuple[Header, ...]:
-    return (*said[:-1], replace(said[-1], basis=None))
+    return tuple(replace(head, basis=None) if form_alone(head.text) else head for head in said)
 
 
 def _item_numbers(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
@@ -286,12 +284,19 @@ def _without_lookalikes(candidates: dict[Role, float]) -> dict[Role, float]:
     return {role: strength for role, strength in candidates.items() if role not in dropped}
 
 
+def _is_money(role: Role) -> bool:
+    return role in PRICE_ROLES or role in _NEVER_PRICES
+
+
 def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) -> Role | None:
     fits = {role: fit(role, column, cells) for role in candidates}
     best = max(candidates, key=lambda role: candidates[role] + fits[role])
     if cells and fits[best] < _LEAST_FIT:
         # The words say one thing and the cells another: what the cells are beats a word that fits nothing.
         other = role_by_cells(column, cells)
+        if other is None and column.currencies and not _is_money(best) and _mostly_priced(cells):
+            # 'Sheets' over '€/t' over figures: the word for a sheet size says in what form the board comes.
+            other = Role.PRICE
         if other is not None and best not in PRICE_ROLES:
             return other
         if best in _NAMED_BY_WORDS and fits[best] == 0 and _mostly_priced(cells):

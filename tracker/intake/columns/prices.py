@@ -215,23 +215,32 @@ def _price_column(column: Column, kind: Kind, corner: Sequence[Column]) -> Price
 
 
 def _label(column: Column) -> str:
-    """The lowest head, where it has words beside those for price, money and unit."""
+    """The lowest head, where it has words beside those for price, money and unit; else a board or form above it."""
     if not column.said:
         return ""
     lowest = column.said[-1]
-    if phrases("basis").whole(lowest.text) in ("roll", "sheet"):
+    if form_alone(lowest.text):
         return lowest.text.strip()
     if lowest.delivery is not None and lowest.currency is None and lowest.basis is None:
         # 'EXW mill' and 'FCA port' are two prices.
         return lowest.text.strip()
     plain = price_unit(lowest.text) is not None or any(reading.strength >= 0.9 for reading in lowest.roles)
-    return next(filter(None, map(_place, reversed(column.said[:-1]))), "") if plain else lowest.text.strip()
+    return next(filter(None, map(_group, reversed(column.said[:-1]))), "") if plain else lowest.text.strip()
 
 
-def _place(head: Header) -> str:
-    """A head above the unit that is no known word and no value: a place, a zone, a customer's class."""
+def _group(head: Header) -> str:
+    """The words that head a group of columns above their unit: a board, a form, or what is no known word and no value
+    ('GC2', 'Sheets', a place, a zone, a customer's class)."""
+    if form_alone(head.text) or (head.grade is not None and head.grade.grades):
+        return head.text.strip()
     told = head.roles or head.currency or head.basis or head.bracket or head.calipers or head.weights or head.grade
     return "" if told or is_period(head.text) else head.text.strip()
+
+
+def form_alone(text: str) -> str:
+    """'roll' or 'sheet' for a text that says that and no more, else ''."""
+    form = phrases("basis").whole(text)
+    return form if form in ("roll", "sheet") else ""
 
 
 def _delivery(column: Column) -> Delivery | None:

@@ -3,7 +3,8 @@
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 
-from tracker.intake.columns.column import Kind, PriceColumn
+from tracker.intake.columns.column import Columns, Kind, PriceColumn
+from tracker.intake.columns.groups import under_one_heading
 from tracker.intake.columns.prices import UNNAMED, standing_apart
 from tracker.intake.grid import Cell
 from tracker.intake.offers.alike import AlikeRows, Cells, Part, Told
@@ -51,14 +52,15 @@ class TableReader:
         self._signs = {price.index: self._sign(price) for price in read.columns.prices}
         self._offers = tuple(price for price in read.columns.prices if price.kind is Kind.OFFER)
         self._apart = standing_apart(self._offers)
+        self._columns = {price.index: under_one_heading(read.columns, price) for price in self._offers}
         self._blocks: dict[tuple[int, int], tuple[int, int]] = {}
         self._kept: list[object] = []
         self._priced = frozenset(price.index for price in read.columns.prices)
         view = read.table.view
         self._boards = AlikeRows(read.columns, view, Part(BOARD_ROLES, self._describe_board, take_board))
         self._terms = AlikeRows(read.columns, view, Part(TERM_ROLES, self._describe_terms, take_terms))
-        self._last_board: tuple[Cells, Board] | None = None
-        self._last_terms: tuple[Cells, Terms] | None = None
+        self._last_board: tuple[Cells, Columns, Board] | None = None
+        self._last_terms: tuple[Cells, Columns, Terms] | None = None
 
     def read(self) -> TableOffers:
         rows = Rows(self._read.table, self._read.columns)
@@ -137,12 +139,11 @@ class TableReader:
         draft = Draft(self._read.table.view.sheet, cell, label, whole.row.index, block, words)
         self._boards.fill(draft, told[0], price, scope)
         self._terms.fill(draft, told[1], price, scope)
-        fill_price(draft, read, whole, self._read.columns, self._money(price, scope), self._facts)
+        columns = self._columns[price.index]
+        fill_price(draft, read, whole, columns, self._money(price, scope), self._facts)
         bracket = brackets.of(price, whole.row.index, scope)
         fill_bracket(draft, bracket)
-        draft.charges = charges_of(
-            whole.cells, self._read.columns, scope, self._facts, draft.currency, draft.basis
-        )  # fmt: skip
+        draft.charges = charges_of(whole.cells, columns, scope, self._facts, draft.currency, draft.basis)
         note_open_charges(draft)
         fill_hidden(draft, self._read.table.view, whole.row.index, price.index)
         unnamed = self._read.columns.doubt == UNNAMED and draft.currency is not None and draft.basis is not None
@@ -155,14 +156,16 @@ class TableReader:
         return draft
 
     def _describe_board(self, draft: Draft, cells: Cells, price: PriceColumn, scope: Scope) -> None:
-        if self._last_board is None or self._last_board[0] is not cells:
-            self._last_board = cells, board_of(cells, self._read.columns, scope, self._facts)
-        fill_board(draft, with_column(self._last_board[1], price), self._facts)
+        columns = self._columns[price.index]
+        if self._last_board is None or self._last_board[0] is not cells or self._last_board[1] is not columns:
+            self._last_board = cells, columns, board_of(cells, columns, scope, self._facts)
+        fill_board(draft, with_column(self._last_board[2], price), self._facts)
 
     def _describe_terms(self, draft: Draft, cells: Cells, price: PriceColumn, scope: Scope) -> None:
-        if self._last_terms is None or self._last_terms[0] is not cells:
-            self._last_terms = cells, terms_of(cells, self._read.columns, scope, self._facts)
-        fill_terms(draft, self._last_terms[1], price, self._vendor)
+        columns = self._columns[price.index]
+        if self._last_terms is None or self._last_terms[0] is not cells or self._last_terms[1] is not columns:
+            self._last_terms = cells, columns, terms_of(cells, columns, scope, self._facts)
+        fill_terms(draft, self._last_terms[2], price, self._vendor)
 
     def _other_cells(self, whole: WholeRow) -> str:
         """All that the row says besides its prices, told apart by a sign that no cell holds."""

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from functools import cache, lru_cache
 
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.grid import Cell
@@ -10,6 +11,7 @@ from tracker.intake.tables.table import BodyRow, Table, Words
 from tracker.intake.values.charges import charge_header
 from tracker.intake.values.header import Role
 from tracker.intake.values.statements import Remark, says
+from tracker.intake.words.lists import words
 
 _BOARD = (Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.FORM)
 _UNITS = (Role.BASIS, Role.CURRENCY, Role.PER_QUANTITY)
@@ -45,11 +47,12 @@ class Rows:
     def __iter__(self) -> Iterator[WholeRow]:
         self.passed, self.stated = {}, []
         held: dict[int, Cell] = {}
+        above: dict[int, Cell] = {}
         headings: tuple[tuple[Words, ...], ...] = ()
         for row in self._table.rows:
             if row.headings != headings:
                 held, headings = {}, row.headings
-            cells = self._table.view.rows[row.index]
+            cells = above = self._as_above(self._table.view.rows[row.index], above)
             reason = self._no_offer(row, cells)
             if reason:
                 self.passed[row.index] = reason
@@ -57,6 +60,13 @@ class Rows:
             whole = self._filled_in(row, cells, held)
             held = {index: whole[index] for index in self._once if index in whole}
             yield WholeRow(row, whole, frozenset(cells))
+
+    def _as_above(self, cells: dict[int, Cell], above: dict[int, Cell]) -> dict[int, Cell]:
+        """The row with what stands above each sign for 'the same' in its place."""
+        same = [
+            column.index for column in self._filled if column.index in cells and _says_same(cells[column.index].text)
+        ]
+        return cells | {index: above[index] for index in same if index in above} if same else cells
 
     def _filled_in(self, row: BodyRow, cells: dict[int, Cell], held: dict[int, Cell]) -> dict[int, Cell]:
         whole = dict(cells)
@@ -110,6 +120,17 @@ class Rows:
             return ""
         board = any(column.index in cells for column in self._columns.of(*_BOARD))
         return "" if board else "figures without a board"
+
+
+@lru_cache(maxsize=4096)
+def _says_same(text: str) -> bool:
+    """A ditto: '"', 'dto.', 'id.', '-"-'."""
+    return text.strip(" -–—").casefold() in _dittos()
+
+
+@cache
+def _dittos() -> frozenset[str]:
+    return frozenset(text.casefold() for text in words("ditto").get("any", ()))
 
 
 def _said(cells: dict[int, Cell], label: Cell) -> str:

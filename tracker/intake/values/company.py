@@ -34,7 +34,7 @@ def _headed_company(text: str) -> str | None:
     if ends:
         name = head[: _end_of_form(head, ends)].strip(" ,")
         return name if _is_name(head[: ends[0].start].strip(" ,") + " Ltd") else None
-    if not _ends_in_trade_word(head) or not _is_name(head):
+    if not (_ends_in_trade_word(head) or _begins_as_firm(head)) or not _is_name(head):
         return None
     # 'FOB Mill' and 'Unbleached Kraft Paperboard' end in a word of the trade too.
     return None if find_delivery(head) is not None or _is_board(head) else head
@@ -50,7 +50,8 @@ def _written_as_form(head: str, match: Found[str]) -> bool:
     """'Co', 'AB' and 'SA' are forms in capitals only ('as', 'co' are words); the KG of '€/1000 KG' is a kilogram."""
     if head[match.start : match.end] == "KG" and head[: match.start].rstrip()[-1:] in _BEFORE_KILOGRAM:
         return False
-    return head[match.start].isupper() or head[match.start : match.end].lower() in ("gmbh", "plc", "mbh")
+    form = head[match.start : match.end]
+    return form[0].isupper() or "." in form or form.lower() in ("gmbh", "plc", "mbh")
 
 
 def _end_of_form(head: str, ends: list[Found[str]]) -> int:
@@ -74,9 +75,14 @@ def may_be_a_name(text: str) -> bool:
 def _ends_in_trade_word(head: str) -> bool:
     found = tokens(fold(head))
     return any(
-        match.value == "trade" and match.after == len(found) and match.first > 0
+        match.value in ("trade", "first") and match.after == len(found) and match.first > 0
         for match in phrases("company").find(head)
     )
+
+
+def _begins_as_firm(head: str) -> bool:
+    """'Papeteries Lorvain' and 'Kartonfabrik Sonthal' say first what the firm is."""
+    return any(match.value == "first" and match.first == 0 for match in phrases("company").find(head))
 
 
 def _is_name(name: str) -> bool:
