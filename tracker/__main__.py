@@ -46,9 +46,9 @@ def leave_pictures(wanted: PicturesWanted) -> int:
     if reason is not None:
         print(f"The pictures could not be drawn. {reason}", file=sys.stderr)
         return 1
-    from tracker.window.application import render_screens
+    from tracker.window.render import render_places
 
-    pictures = render_screens(wanted.database, wanted.folder)
+    pictures = render_places(wanted.database, wanted.folder)
     print(f"{len(pictures)} pictures of the screens are in {wanted.folder}")
     return 0
 

@@ -80,7 +80,7 @@ def test_leaving_the_file_dialog_does_nothing(window: MainWindow, qtbot, save_as
 
 def test_nobody_is_chased_who_owes_nothing(window: MainWindow, qtbot, save_as) -> None:
     folder = save_as("drafts")
-    window.files.draft_chases()
+    window.draft_chases()
     settle(qtbot, window)
     assert window.message.text == "Nobody is due for a chase today."
     assert not folder.exists()

@@ -1,4 +1,4 @@
-"""What can be done, as data: id, words, keys. The window makes its QActions and the 'Do…' list from here."""
+"""What can be done, as data: id, words, keys. The window makes its QActions and the list of all commands from here."""
 
 from dataclasses import dataclass
 
@@ -36,7 +36,8 @@ ACTIONS: tuple[Action, ...] = (
     Action("theme", "Switch between light and dark", "Ctrl+Shift+L", "switch_theme"),
     Action("undo", "Undo", "Ctrl+Z", "undo"),
     Action("redo", "Do again", "Ctrl+Shift+Z", "redo"),
-    Action("do", "Do…", "Ctrl+K", "open_do", "find any of these by its words"),
+    Action("do", "All commands…", "Ctrl+K", "open_do", "find any of these by its words"),
+    Action("keys", "Show the keys", "F1", "show_keys", "of the window and of each place"),
     Action("demo", "Open the demo", "", "open_demo", "invented vendors, nothing of yours is touched"),
     Action("chases", "Draft chases for overdue samples…", "Ctrl+Shift+C", "draft_chases", "nothing is sent"),
     Action("labels", "Print labels for samples…", "Ctrl+Shift+P", "print_labels", "number as text and as a code"),
@@ -45,6 +46,7 @@ ACTIONS: tuple[Action, ...] = (
     Action("picture", "Save the picture…", "Ctrl+Shift+S", "save_picture", "as PNG, SVG or the data behind it"),
     Action("report", "Write the buyer's report…", "Ctrl+P", "write_report", "as PDF or spreadsheet"),
     Action("back-up", "Back up everything…", "", "back_up", "a consistent copy, also while in use"),
+    Action("restore", "Restore a backup…", "", "restore", "a copy of what is here is kept"),
     Action("log", "Show where the log is", "", "show_log"),
     Action("close", "Close the window", "Ctrl+Q", "close"),
 )

@@ -1,11 +1,9 @@
-"""Starting the window, and drawing every screen without one."""
+"""Starting the window."""
 
 from __future__ import annotations
 
-import os
 import sys
 from collections.abc import Sequence
-from pathlib import Path
 
 from PySide6.QtCore import QLocale
 from PySide6.QtGui import QFontDatabase, QIcon
@@ -33,16 +31,8 @@ def open_window(database: str | None, demo: bool = False) -> int:
     application.aboutToQuit.connect(window.session.work.finish)
     window.show()
     if demo:
-        window.open_demo()
+        window.databases.open_demo()
     return application.exec()
-
-
-def render_screens(database: str | None, folder: Path) -> list[Path]:
-    """Draws the window's places on a database, light and dark, as PNG files in a folder; needs no display."""
-    from tracker.window.render import render_places
-
-    os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
-    return render_places(database, folder)
 
 
 def make_application(arguments: Sequence[str] = ()) -> QApplication:

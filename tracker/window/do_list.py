@@ -1,4 +1,4 @@
-"""'Do…': everything that can be done, found by its words, with its keys beside it."""
+"""All commands: everything that can be done, found by its words, with its keys beside it."""
 
 from __future__ import annotations
 
@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
 
 from tracker.window.actions import ACTIONS, Action
 from tracker.window.look.palette import Palette
-from tracker.window.pieces import column
+from tracker.window.pieces import column, words
 
 _KEY = int(Qt.ItemDataRole.UserRole)
 
@@ -74,7 +74,9 @@ class DoList(QFrame):
         self.list.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.list.setItemDelegate(_ActionDelegate(palette, self.list))
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setLayout(column(self.field, self.list, margins=10, gap=6))
+        self.nothing = words("", "quiet", wrap=True)
+        self.nothing.hide()
+        self.setLayout(column(self.field, self.nothing, self.list, margins=10, gap=6, grow=2))
         self.field.textChanged.connect(self._narrow)
         self.field.returnPressed.connect(self._do)
         self.list.itemClicked.connect(lambda _: self._do())
@@ -97,6 +99,8 @@ class DoList(QFrame):
             item.setToolTip(action.about)
             item.setSizeHint(QSize(200, 30))
         self.list.setCurrentRow(0)
+        self.nothing.setText(f"Nothing here is called “{typed.strip()}”. Try another word, or fewer letters.")
+        self.nothing.setVisible(self.list.count() == 0)
 
     def _do(self) -> None:
         item = self.list.currentItem()

@@ -215,6 +215,14 @@ class Door(SampleDoor, YardstickDoor):
 
         backup(self.desk, path, replace=True)
 
+    def restore(self, path: Path) -> Path | None:
+        """Puts a backup in the database's place; gives where what stood there is kept."""
+        from tracker.desk.keeping import restore
+        from tracker.desk.opening import default_database
+
+        self.close()
+        return restore(self._database or default_database(), path)
+
     def set_aside(self, question_id: int) -> Edit:
         from tracker.desk.questions import set_aside
 

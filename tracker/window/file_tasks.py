@@ -1,4 +1,4 @@
-"""What a user takes out of the tracker as a file: pictures, offers, the report, drafts of chases, a copy of all."""
+"""What a user takes out of the tracker as a file: pictures, offers, the report, a calendar, a copy of all."""
 
 from __future__ import annotations
 
@@ -8,13 +8,13 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QUrl, Signal, Slot
 from PySide6.QtGui import QDesktopServices
-from PySide6.QtWidgets import QFileDialog
+from PySide6.QtWidgets import QFileDialog, QWidget
 
 from tracker.window.look.figures import counted
 from tracker.window.session import Session
 
 if TYPE_CHECKING:
-    from tracker.window.main_window import MainWindow
+    from tracker.window.quotes.place import QuotesPlace
 
 
 class FileTasks(QObject):
@@ -22,10 +22,11 @@ class FileTasks(QObject):
 
     written = Signal(str)
 
-    def __init__(self, session: Session, window: MainWindow) -> None:
+    def __init__(self, session: Session, window: QWidget, quotes: Callable[[], QuotesPlace]) -> None:
         super().__init__(window)
         self._session = session
         self._window = window
+        self._quotes = quotes
 
     @Slot()
     def save_picture(self) -> None:
@@ -33,14 +34,14 @@ class FileTasks(QObject):
 
         path = self._ask_where("Save the picture", "prices.png", "PNG (*.png);;SVG (*.svg);;The data behind it (*.csv)")
         if path is not None:
-            self.written.emit(save(self._window.quotes.picture, path))
+            self.written.emit(save(self._quotes().picture, path))
 
     @Slot()
     def save_offers(self) -> None:
         path = self._ask_where("Save the offers shown", "offers.xlsx", "Spreadsheet (*.xlsx);;CSV (*.csv)")
         comparison = self._session.comparison
         if path is not None and comparison is not None:
-            rows = [int(row) for row in self._window.quotes.model.order]
+            rows = [int(row) for row in self._quotes().model.order]
             door = self._session.door
             self._write(
                 lambda: door.save_offers(comparison, rows, path), f"{counted(len(rows), 'offer')} saved in {path}."
@@ -58,11 +59,6 @@ class FileTasks(QObject):
         path = self._ask_where("Back up everything", "paperboard-backup.sqlite", "Backup (*.sqlite)")
         if path is not None:
             self._write(lambda: self._session.door.back_up(path), f"A copy of everything is in {path}.")
-
-    @Slot()
-    def draft_chases(self) -> None:
-        """One message a vendor that is due, for the user's own mail program; nothing is sent."""
-        self._window.samples.chasing.draft_due()
 
     @Slot()
     def write_calendar(self) -> None:

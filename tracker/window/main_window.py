@@ -16,6 +16,7 @@ from tracker.window.errors import log_file
 from tracker.window.file_tasks import FileTasks
 from tracker.window.footing_line import FootingLine
 from tracker.window.message_bar import MessageBar
+from tracker.window.other_database import OtherDatabase
 from tracker.window.places_bar import PlacesBar
 from tracker.window.reference.place import ReferencePlace
 from tracker.window.samples.place import SamplesPlace
@@ -47,7 +48,7 @@ class MainWindow(QWidget):
         self.setWindowTitle("Paperboard tracker")
         self.setAcceptDrops(True)
         self.resize(1280, 800)
-        self.setMinimumSize(960, 640)
+        self.setMinimumSize(1000, 660)
         self.session = session
         self.bar = PlacesBar(TITLES)
         self.footing = FootingLine(session)
@@ -62,7 +63,9 @@ class MainWindow(QWidget):
         for part in (self.bar, self.footing, self.stack, self.message):
             layout.addWidget(part)
         layout.setStretch(2, 1)
-        self.files = FileTasks(session, self)
+        self.files = FileTasks(session, self, lambda: self.quotes)
+        self.databases = OtherDatabase(session, self)
+        self.databases.said.connect(self.message.say)
         self.files.written.connect(self.message.say)
         self.switches = Switches(session, self)
         self.steps = Steps(session.undo_stack, self.message, self)
@@ -95,7 +98,7 @@ class MainWindow(QWidget):
         self.today.sample_wanted.connect(self._show_sample)
         self.today.cell_wanted.connect(self._show_cell)
         self.today.sheets_wanted.connect(self.choose_sheets)
-        self.today.demo_wanted.connect(self.open_demo)
+        self.today.demo_wanted.connect(self.databases.open_demo)
         self.today.files_dropped.connect(self.take_in_files)
         self.sheets.sheet_wanted.connect(self._show_cell)
         self.take_in.left.connect(self._left_take_in)
@@ -129,7 +132,7 @@ class MainWindow(QWidget):
 
     def _doing(self, name: str) -> Callable[[], None]:
         """The method an action names: the window's own, or one of those it leaves its tasks to."""
-        doers = (self, self.files, self.switches, self.steps)
+        doers = (self, self.files, self.databases, self.switches, self.steps)
         found: Callable[[], None] = next(getattr(doer, name) for doer in doers if hasattr(doer, name))
         return found
 
@@ -220,6 +223,11 @@ class MainWindow(QWidget):
         self.samples.print_labels()
 
     @Slot()
+    def draft_chases(self) -> None:
+        """One message a vendor that is due, for the user's own mail program; nothing is sent."""
+        self.samples.chasing.draft_due()
+
+    @Slot()
     def find_offer(self) -> None:
         self.go(QUOTES)
         self.quotes.filters.field.setFocus()
@@ -236,12 +244,10 @@ class MainWindow(QWidget):
         DoList(self, self.actions_by_key, self.session.theme.palette).open_over(self)
 
     @Slot()
-    def open_demo(self) -> None:
-        from tempfile import mkdtemp
+    def show_keys(self) -> None:
+        from tracker.window.keys_dialog import KeysDialog
 
-        folder = Path(mkdtemp(prefix="paperboard-demo-"))
-        self.message.say("Making the demo: invented vendors, offers and samples…")
-        self.session.work.ask(lambda: self.session.door.open_demo(folder), self._demo_open)
+        KeysDialog(self).open()
 
     @Slot()
     def show_log(self) -> None:
@@ -260,11 +266,6 @@ class MainWindow(QWidget):
 
     def _make_quotes(self) -> None:
         _ = self.quotes
-
-    def _demo_open(self, _result: object) -> None:
-        self.session.undo_stack.clear()
-        self.session.start()
-        self.message.say("This is the demo. Nothing here is real, and nothing of yours was touched.")
 
     def _say_done(self, text: str) -> None:
         stack = self.session.undo_stack

@@ -3,6 +3,7 @@
 from collections.abc import Callable
 
 from PySide6.QtCore import Qt, QTimer, Slot
+from PySide6.QtGui import QHideEvent
 from PySide6.QtWidgets import QFrame, QWidget
 
 from tracker.window.pieces import button, restyle, row, words
@@ -29,6 +30,10 @@ class MessageBar(QFrame):
         self._leave = QTimer(self)
         self._leave.setSingleShot(True)
         self._leave.timeout.connect(self.hide)
+        # Its room is kept while it is gone: a button one is about to press must not move.
+        policy = self.sizePolicy()
+        policy.setRetainSizeWhenHidden(True)
+        self.setSizePolicy(policy)
         self.hide()
 
     @property
@@ -54,6 +59,11 @@ class MessageBar(QFrame):
         restyle(self)
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self.show()
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        super().hideEvent(event)
+        # Else the room of a long message would be kept after it.
+        self._text.clear()
 
     @Slot()
     def _act(self) -> None:

@@ -36,7 +36,7 @@ class PlacesBar(QWidget):
         self.take_in.setToolTip("Ctrl+O, or drop files on the window")
         self.log_sample = button("Log a sample…", "word")
         self.log_sample.setToolTip("Ctrl+N")
-        self.do = button("Do…", "word")
+        self.do = button("All commands", "word")
         self.do.setToolTip("Ctrl+K: everything that can be done, found by its words")
         self._busy = words("working…", "quiet")
         self._busy.hide()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Callable
 from pathlib import Path
 
@@ -23,6 +24,8 @@ _SIZE = (1280, 800)
 
 def render_places(database: str | None, folder: Path) -> list[Path]:
     """Today, Quotes (all, one grade explained, lead time), Samples and Reference, light and dark: the files written."""
+    # Before any application is made: a machine without a display has nothing else to draw on.
+    os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
     folder.mkdir(parents=True, exist_ok=True)
     written = []
     theme = Theme(make_application(), "light")

@@ -8,6 +8,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QSplitter, QWidget
 
+from tracker.desk.comparison import Comparison
 from tracker.trade.grades import grades
 from tracker.window.look.marks import Mark
 from tracker.window.pieces import column, holder, panel, row, words
@@ -68,7 +69,7 @@ class QuotesPlace(QWidget):
         if comparison is None:
             return
         self._offers = offers(comparison, self._session.marks, self._session.units)
-        self.filters.offer_vendors(sorted(comparison.snapshot.vendors, key=str.casefold))
+        self.filters.offer_vendors(_vendors_quoting(comparison))
         self._show_rows(fresh=True)
 
     def go_to(self, offer: int) -> None:
@@ -189,6 +190,12 @@ class QuotesPlace(QWidget):
     def _select(self, offer: int) -> None:
         self.table.go_to(offer)
         self.picture.select(offer)
+
+
+def _vendors_quoting(comparison: Comparison) -> list[str]:
+    """Those with an offer here: a vendor whose only sheet was taken back has none to choose."""
+    snapshot = comparison.snapshot
+    return sorted((snapshot.vendors[code] for code in np.unique(snapshot.vendor) if code >= 0), key=str.casefold)
 
 
 def _count(grade: str, marks: NDArray[np.int8]) -> GradeCount:

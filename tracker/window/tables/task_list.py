@@ -23,7 +23,7 @@ from tracker.window.look.plies import draw_plies
 from tracker.window.look.theme import Theme
 
 ROW_HEIGHT = 46
-_NARROW = 420
+_NARROW = 620
 TASK = int(Qt.ItemDataRole.UserRole) + 1
 _NOWHERE = QModelIndex()
 

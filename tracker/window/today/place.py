@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -83,6 +84,7 @@ class TodayPlace(QWidget):
         left = column(self.out_of_line, self.questions, gap=20)
         right = column(self.overdue, self.lapsing, gap=20)
         self._columns = {self.out_of_line: left, self.questions: left, self.overdue: right, self.lapsing: right}
+        self._sides = (left, right)
         for side in (left, right):
             side.addStretch(0)
         grid = row(left, right, gap=28)
@@ -128,12 +130,23 @@ class TodayPlace(QWidget):
             self.out_of_line: tasks_of.out_of_line(todays, table),
             self.lapsing: tasks_of.lapsing(todays, table),
         }
+        self._balance(lists)
         more = max(0, len(todays.out_of_line) - len(lists[self.out_of_line]))
         for section, tasks in lists.items():
             section.show_tasks(tasks, len(tasks) + (more if section is self.out_of_line else 0))
             self._columns[section].setStretchFactor(section, 1 + min(len(tasks), _MOST_COUNTED))
         waiting = sum(map(len, lists.values())) + more
         self._told.setText(f"{counted(waiting, 'thing')} to settle" if waiting else "Nothing needs you today")
+
+    def _balance(self, lists: Mapping[_Section, Sequence[Task]]) -> None:
+        """Puts what is about to lapse below the shorter column, so that neither stands half empty."""
+        left, right = self._sides
+        longer_left = len(lists[self.out_of_line]) + len(lists[self.questions]) > len(lists[self.overdue])
+        side = right if longer_left else left
+        if self._columns[self.lapsing] is not side:
+            self._columns[self.lapsing].removeWidget(self.lapsing)
+            side.insertWidget(side.count() - 1, self.lapsing)
+            self._columns[self.lapsing] = side
 
     def _say_trouble(self, sentence: str) -> None:
         """Before anything was loaded, a trouble is why nothing will be: it stands where the lists would."""
