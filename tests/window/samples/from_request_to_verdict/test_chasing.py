@@ -107,7 +107,7 @@ def test_without_a_name_nothing_is_drafted(owing: MainWindow, qtbot, opened: lis
 
 
 def test_all_who_are_due_are_shown_before_a_folder_is_asked_for(signed: MainWindow, qtbot, tmp_path: Path) -> None:
-    signed.files.draft_chases()
+    signed.draft_chases()
     settle(qtbot, signed)
     assert not (tmp_path / "chosen").exists()
     before = asking(signed)
@@ -123,7 +123,7 @@ def test_all_who_are_due_are_shown_before_a_folder_is_asked_for(signed: MainWind
 
 
 def test_a_missing_address_is_hinted_at_and_written_down_there(signed: MainWindow, qtbot, opened: list[str]) -> None:
-    signed.files.draft_chases()
+    signed.draft_chases()
     settle(qtbot, signed)
     before = asking(signed)
     assert before.hint.text().startswith(f"No address is known of {VENDORS[0]}")
@@ -147,7 +147,7 @@ def test_a_missing_address_is_hinted_at_and_written_down_there(signed: MainWindo
 def test_words_are_changed_with_what_they_come_to_in_view_and_put_back(
     signed: MainWindow, qtbot, opened: list[str], tmp_path: Path
 ) -> None:
-    signed.files.draft_chases()
+    signed.draft_chases()
     settle(qtbot, signed)
     asking(signed).words.click()
     settle(qtbot, signed)
