@@ -55,6 +55,17 @@ def test_a_claim_is_kept_and_one_is_broken(arrived: Desk) -> None:
     assert "6.3 % above the claimed 380.8 g/m² ± 5 %" in weight.sentence
 
 
+def test_where_several_boards_fit_their_names_are_the_choices(desk: Desk) -> None:
+    file(desk, line(product="Fenlight White"), line(product="Fenlight Cream"), line(product="fenlight  white"))
+    samples.log(desk, VENDOR, "SBS", Decimal("457.2"), on=nov(4))
+    found = check_sample(desk, 1)
+    assert found.choices[0] == "Fenlight Cream"
+    assert len(found.choices) == 2
+    assert "fit: Fenlight Cream" in found.why_not
+    sample_requests.name_board(desk, 1, found.choices[0])
+    assert (check_sample(desk, 1).choices, check_sample(desk, 1).board) == ((), "Fenlight Cream")
+
+
 def test_without_readings_it_says_how_many_are_needed(arrived: Desk) -> None:
     caliper = checked(arrived, "caliper")
     assert caliper.check.verdict is Verdict.OPEN

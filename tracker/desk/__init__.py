@@ -71,7 +71,8 @@ readings     add(desk, number, property, values: Sequence[str], unit='', on=None
              readings(desk, number) -> tuple[Measured, ...]
 claims       claim(desk, number, property, value, unit='', source='') / take_back -> Edit
              claims(desk, number) -> Claims(by_property, board, found, why_not)      typed ones before the price sheet's
-sample_checks     check_sample(desk, number) -> SampleChecked(properties: tuple[PropertyChecked], board, why_not)
+sample_checks     check_sample(desk, number) -> SampleChecked(properties: tuple[PropertyChecked], board, why_not,
+                 choices: the names of the boards it may be)
 attachments  attach(desk, number, path) / take_off(desk, number, name) -> Edit      attachments, content, save_copy
 contacts     set_contact(desk, vendor, name, mail, language) -> Edit      contact(desk, vendor) -> Contact
 chasing      chases(desk, as_of=None) -> tuple[Chase(vendor, due, owed, contact)]

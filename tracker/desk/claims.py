@@ -34,12 +34,14 @@ class Claim:
 @dataclass(frozen=True, slots=True)
 class Claims:
     """The claims by property; one typed in stands before the price sheet's. board: the vendor's name of it, '' where
-    its sheet names none. found: it is known which offers are of it. why_not: why not, or why they claim nothing."""
+    its sheet names none. found: it is known which offers are of it. why_not: why not, or why they claim nothing.
+    choices: the vendor's names of the boards it may be, where several fit."""
 
     by_property: dict[str, Claim]
     board: str
     found: bool
     why_not: str
+    choices: tuple[str, ...] = ()
 
 
 def claim(desk: Desk, number: int, property_name: str, value: str, unit: str = "", source: str = "") -> Edit:
@@ -100,7 +102,7 @@ def claims(desk: Desk, number: int) -> Claims:
     for each in typed:
         found[each.property] = Claim(each.property, each.value, each.source, each.id)
     name = request.product or (board.offers[0].product if board.offers else "")
-    return Claims(found, name, bool(board.offers or request.product), board.why_not)
+    return Claims(found, name, bool(board.offers or request.product), board.why_not, board.choices)
 
 
 def _of_quote(board: BoardFound) -> dict[str, Claim]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from decimal import Decimal
 from typing import TYPE_CHECKING
@@ -23,10 +23,14 @@ further apart than this. Common practice, no source."""
 
 @dataclass(frozen=True, slots=True)
 class BoardFound:
-    """The offers of the one board a sample is of, the latest first; none, and why, where it can't be told."""
+    """The offers of the one board a sample is of, the latest first; none, and why, where it can't be told.
+
+    choices: the vendor's names of the boards it may be, where several fit.
+    """
 
     offers: tuple[OfferedBoard, ...]
     why_not: str = ""
+    choices: tuple[str, ...] = ()
 
 
 def same_name(one: str, other: str) -> bool:
@@ -63,7 +67,8 @@ def among(offers: Sequence[OfferedBoard], request: Request) -> BoardFound:
     if not fitting:
         return BoardFound((), f"{request.vendor} offers no {request.grade} of this caliper, so nothing is claimed.")
     if len(names) > 1:
-        return BoardFound((), f"Several boards of {request.vendor} fit: {_listed(names.values())}. Name the board.")
+        choices = tuple(sorted(names.values()))
+        return BoardFound((), f"Several boards of {request.vendor} fit: {_listed(choices)}. Name the board.", choices)
     if request.caliper_um is None and len(calipers) > 1:
         return BoardFound((), "No caliper was asked for, and the board is offered in several.")
     return BoardFound(tuple(fitting))
@@ -77,6 +82,5 @@ def _nearest(offers: Sequence[OfferedBoard], caliper_um: Decimal) -> list[Offere
     return [each for each in offers if away.get(each.offer, Decimal(1)) <= limit]
 
 
-def _listed(names: Iterable[str]) -> str:
-    shown = sorted(names)
+def _listed(shown: Sequence[str]) -> str:
     return ", ".join(shown[:4]) + (f" and {len(shown) - 4} more" if len(shown) > 4 else "")

@@ -51,11 +51,13 @@ class PropertyChecked:
 
 @dataclass(frozen=True, slots=True)
 class SampleChecked:
-    """Every property that was measured or claimed. why_not: why the price sheets claim nothing, '' where they do."""
+    """Every property that was measured or claimed. why_not: why the price sheets claim nothing, '' where they do;
+    choices: the vendor's names of the boards it may be, where several fit."""
 
     properties: tuple[PropertyChecked, ...]
     board: str
     why_not: str
+    choices: tuple[str, ...] = ()
 
 
 def check_sample(desk: Desk, number: int, us_units: bool = False) -> SampleChecked:
@@ -70,7 +72,7 @@ def check_sample(desk: Desk, number: int, us_units: bool = False) -> SampleCheck
         for key, each in properties().items()
         if key in claimed.by_property or any(reading.property == key for reading in taken)
     ]
-    return SampleChecked(tuple(found), claimed.board, claimed.why_not)
+    return SampleChecked(tuple(found), claimed.board, claimed.why_not, claimed.choices)
 
 
 def outlying(values: Sequence[float]) -> tuple[int, ...]:

@@ -68,11 +68,12 @@ class _PasteBox(QPlainTextEdit):
 
 class MeasuredPage(QWidget):
     """`readings_wanted` carries ReadingsTyped, `claim_wanted` ClaimTyped, `reading_off` a sample's number and the id of
-    one of its readings."""
+    one of its readings, `board_named` a sample's number and the vendor's name for its board."""
 
     readings_wanted = Signal(object)
     claim_wanted = Signal(object)
     reading_off = Signal(object, object)
+    board_named = Signal(object, str)
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -193,16 +194,28 @@ class MeasuredPage(QWidget):
 
     def _show_checked(self, checked: SampleChecked) -> None:
         clear(self._found)
+        # Why nothing is claimed, and what to do about it, is told where it is missed.
+        unclaimed = next((each for each in checked.properties if each.readings and each.claim is None), None)
         for each in checked.properties:
-            self._add(each)
-        if checked.why_not:
-            self._found.addWidget(words(checked.why_not, "quiet", wrap=True))
+            self._add(each, checked if each is unclaimed else None)
+        if unclaimed is None:
+            self._add_why_unclaimed(checked)
         if not checked.properties and not checked.why_not:
             self._found.addWidget(words("Nothing was measured or claimed yet.", "quiet", wrap=True))
         weighed = next((each for each in checked.properties if each.property.key == "grammage"), None)
         self.year.show_for(self._sample, weighed)
 
-    def _add(self, checked: PropertyChecked) -> None:
+    def _add_why_unclaimed(self, checked: SampleChecked) -> None:
+        if checked.why_not:
+            self._found.addWidget(words(checked.why_not, wrap=True))
+        if checked.choices and self._sample is not None:
+            named, number = _menu("Which board is it?"), self._sample.number
+            for name in checked.choices:
+                action = named.menu().addAction(name.replace("&", "&&"))
+                action.triggered.connect(lambda _=False, name=name: self.board_named.emit(number, name))
+            self._found.addLayout(row(named, None))
+
+    def _add(self, checked: PropertyChecked, unclaimed: SampleChecked | None) -> None:
         title = checked.property.name
         if checked.check is not None:
             title = _headline(checked, checked.check.verdict)
@@ -211,6 +224,8 @@ class MeasuredPage(QWidget):
             self._found.addWidget(ReadingStrip(self._session.theme, checked))
         for place, sentence in enumerate(checked.sentences):
             self._found.addWidget(words(sentence, "" if place == 0 else "small", wrap=True, selectable=True))
+            if place == 0 and unclaimed is not None:
+                self._add_why_unclaimed(unclaimed)
             if place == 0 and checked.also:
                 self._found.addWidget(words(checked.also, "small", wrap=True))
         if checked.readings:
@@ -221,18 +236,23 @@ class MeasuredPage(QWidget):
 
     def _take_off(self, checked: PropertyChecked) -> QToolButton:
         """A choice among the readings, for one that was mistyped; undo brings it back."""
-        offered = QToolButton()
-        offered.setText("Take off a mistyped reading")
-        offered.setProperty("kind", "word")
-        offered.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
-        menu = QMenu(offered)
+        offered = _menu("Take off a mistyped reading")
         factor = checked.property.factor(checked.unit) or Fraction(1)
         for place, reading in enumerate(checked.readings, start=1):
             shown = plain_text(as_decimal(Fraction(reading.value) / factor))
-            action = menu.addAction(f"no. {place}: {shown} {checked.unit}")
+            action = offered.menu().addAction(f"no. {place}: {shown} {checked.unit}")
             action.triggered.connect(lambda _=False, gone=reading: self.reading_off.emit(gone.sample, gone.id))
-        offered.setMenu(menu)
         return offered
+
+
+def _menu(title: str) -> QToolButton:
+    """A word that opens a choice, which is put into its menu."""
+    made = QToolButton()
+    made.setText(title)
+    made.setProperty("kind", "word")
+    made.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
+    made.setMenu(QMenu(made))
+    return made
 
 
 def _headline(checked: PropertyChecked, verdict: Verdict) -> str:

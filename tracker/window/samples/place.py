@@ -95,6 +95,7 @@ class SamplesPlace(QWidget):
         measured.readings_wanted.connect(self._add_readings)
         measured.claim_wanted.connect(self._claim)
         measured.reading_off.connect(self._remove_reading)
+        measured.board_named.connect(self._name_board)
         kept.decided.connect(self._decide)
         kept.board_named.connect(self._name_board)
         kept.files_wanted.connect(self._attach)

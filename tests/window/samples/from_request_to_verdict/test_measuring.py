@@ -1,10 +1,18 @@
 """Readings against what was claimed."""
 
+from decimal import Decimal
+
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QPushButton, QToolButton
+from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QToolButton
 
-from tests.window.samples.from_request_to_verdict.keyboard import CONTROL, Keys, arrived, asked
+from tests.desk.filing import file
+from tests.store.making import line
+from tests.window.samples.from_request_to_verdict.keyboard import CONTROL, VENDORS, Keys, arrived, asked
+from tracker.desk import samples
+from tracker.desk.opening import open_desk
+from tracker.desk.sample_life import EventKind
+from tracker.window.door import Door
 from tracker.window.main_window import MainWindow
 from tracker.window.samples.reading_strip import ReadingStrip
 
@@ -123,3 +131,39 @@ def test_a_mistyped_reading_is_taken_off_and_brought_back(window: MainWindow, ke
     window.steps.undo()
     keys.settle()
     assert [len(each.readings) for each in door.check_sample(1).properties if each.readings] == [2]
+
+
+def test_which_of_several_boards_it_is_is_said_where_the_claim_is_missed(open_window, database: str, qtbot) -> None:
+    desk = open_desk(database)
+    two = [
+        line(
+            vendor=VENDORS[1], product=product, caliper_um=Decimal("457.2"), charges=(), from_kg=None, below_kg=None,
+            minimum_kg=None, valid_until=None,
+        )
+        for product in ("Tamber White", "Tamber Natural")
+    ]  # fmt: skip
+    file(desk, *two, vendor=VENDORS[1], content=b"tamber")
+    samples.log(desk, VENDORS[1], "SBS", Decimal("457.2"))
+    samples.record(desk, 1, EventKind.ARRIVED)
+    desk.close()
+    window = open_window(Door(database))
+    keys = Keys(qtbot, window)
+    window.samples.go_to(1)
+    keys.press(Qt.Key.Key_M)
+    keys.type("18.1 18.0 17.9 18.0 18.2")
+    keys.press(Qt.Key.Key_Return, CONTROL)
+    keys.settle()
+    page = window.samples.record.measured
+    said = [page._found.itemAt(place).widget() for place in range(page._found.count())]
+    texts = [each.text() for each in said if isinstance(each, QLabel)]
+    assert "nothing is claimed" in texts[1]
+    assert texts[2].startswith("Several boards of Brackly Mills fit: Tamber Natural, Tamber White")
+    (named,) = [each for each in page.findChildren(QToolButton) if each.text() == "Which board is it?"]
+    named.menu().actions()[1].trigger()
+    keys.settle()
+    assert asked(window)[0].board == "Tamber White"
+    shown = [label.text() for label in page.findChildren(QLabel)]
+    assert any("agrees with the claimed 18 pt" in text for text in shown)
+    window.steps.undo()
+    keys.settle()
+    assert asked(window)[0].board == ""
