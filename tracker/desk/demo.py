@@ -39,7 +39,8 @@ def fresh_demo(folder: Path) -> str:
     try:
         _stand_still(desk)
         _take_in_files(desk, scenario)
-        _set_level(desk, scenario["level"])
+        for level in scenario["levels"]:
+            _set_level(desk, level)
         for vendor in scenario["vendors"]:
             if "contact" in vendor:
                 contacts.set_contact(desk, vendor["name"], **vendor["contact"])

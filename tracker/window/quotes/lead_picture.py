@@ -49,5 +49,5 @@ def lead_against_price(offers: Offers, rows: NDArray[np.intp], grade: str) -> Pi
         drawing,
         f"{grade or 'All grades'}: lead time against price",
         words,
-        "per cent off the expected price",
+        "price vs expected",
     )

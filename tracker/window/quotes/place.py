@@ -39,6 +39,7 @@ class QuotesPlace(QWidget):
         self._session = session
         self._grade = ""
         self._offers: Offers | None = None
+        self._decided = False
         self.rail = GradeRail(session.theme)
         self.picture = PicturePane(session)
         self.reasons = ReasonsPanel(session)
@@ -115,7 +116,7 @@ class QuotesPlace(QWidget):
     def _fit_columns(self) -> None:
         """What the panel tells anyway gives way first, so that lead time and last day stay in view."""
         absent = {"grade"} if self._grade else set()
-        if self._offers is not None and not self._offers.comparison.board_verdicts:
+        if not self._decided:
             absent.add("decided")
         needed = sum(each.width for each in OFFER_COLUMNS if each.key not in absent)
         room = self.width() - 2 * _SIDE - _SCROLL_BAR
@@ -154,7 +155,8 @@ class QuotesPlace(QWidget):
         narrowing = self._narrowing()
         rows = rows_of(self._offers.comparison, narrowing)
         self.table.show_column("grade", not self._grade)
-        self.table.show_column("decided", bool(self._offers.comparison.board_verdicts))
+        self._decided = bool(np.isin(list(self._offers.comparison.board_verdicts), rows).any())
+        self.table.show_column("decided", self._decided)
         self._fit_columns()
         if fresh:
             self.model.show(self._offers, rows)
