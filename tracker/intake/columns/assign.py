@@ -5,14 +5,16 @@ from dataclasses import replace
 
 from tracker.intake.columns.column import Column, Columns, vendor_in_head
 from tracker.intake.columns.fits import fit
+from tracker.intake.columns.forms import told_apart_by_form
 from tracker.intake.columns.guess import role_by_cells
-from tracker.intake.columns.prices import form_alone, price_columns
+from tracker.intake.columns.prices import price_columns
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, head_of, head_text, looks_priced
 from tracker.intake.tables.table import HeadedColumn, Table
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.header import Header, Role, RoleReading, header
 from tracker.intake.values.money import price_text
+from tracker.intake.words.lists import phrases
 
 _SAMPLE = 60
 _LEAST_FIT = 0.3
@@ -46,27 +48,7 @@ def columns_of(table: Table) -> Columns:
     columns = [_beside_prices(column, columns) for column in columns]
     columns = [_without_axis_words(column, columns, samples[column.index]) for column in columns]
     columns = _with_a_product(_item_numbers(columns, samples), samples)
-    return price_columns(_told_apart_by_form(columns), samples)
-
-
-def _told_apart_by_form(columns: list[Column]) -> list[Column]:
-    """'Rolls | Sheets' over two prices say in what form the board comes, not what the prices are per."""
-    forms = {column.index: form for column in columns if (form := _form(column))}
-    if set(forms.values()) != {"roll", "sheet"}:
-        return columns
-    return [replace(column, said=_without_form(column.said)) if column.index in forms else column for column in columns]
-
-
-def _form(column: Column) -> str:
-    """'roll' or 'sheet' where a price's head says that and no more; '' elsewhere, and below 'price per'."""
-    per = any(head.strength(Role.BASIS) or head.strength(Role.PER_QUANTITY) for head in column.said)
-    if column.role is not Role.PRICE or per:
-        return ""
-    return next((form for head in column.said if (form := form_alone(head.text))), "")
-
-
-def _without_form(said: tuple[Header, ...]) -> tuple[Header, ...]:
-    return tuple(replace(head, basis=None) if form_alone(head.text) else head for head in said)
+    return price_columns(told_apart_by_form(columns), samples)
 
 
 def _item_numbers(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:

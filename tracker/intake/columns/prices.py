@@ -4,6 +4,7 @@ from collections.abc import Mapping, Sequence
 from decimal import Decimal
 
 from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn, vendor_in_head
+from tracker.intake.columns.forms import form_alone
 from tracker.intake.columns.order_sizes import beside_unit, is_order_size, order_size
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import looks_priced
@@ -235,12 +236,6 @@ def _group(head: Header) -> str:
         return head.text.strip()
     told = head.roles or head.currency or head.basis or head.bracket or head.calipers or head.weights or head.grade
     return "" if told or is_period(head.text) else head.text.strip()
-
-
-def form_alone(text: str) -> str:
-    """'roll' or 'sheet' for a text that says that and no more, else ''."""
-    form = phrases("basis").whole(text)
-    return form if form in ("roll", "sheet") else ""
 
 
 def _delivery(column: Column) -> Delivery | None:
