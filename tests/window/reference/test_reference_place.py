@@ -6,6 +6,7 @@ from tests.window.conftest import settle
 from tracker.desk.sensitivity import Sensitivity
 from tracker.trade.bands import ratio
 from tracker.trade.grades import grades
+from tracker.trade.sourced import SourceKind
 from tracker.window.door import Door
 from tracker.window.look.figures import Units
 from tracker.window.main_window import MainWindow
@@ -23,11 +24,16 @@ def test_every_fact_of_every_grade_stands_beside_its_source(window: MainWindow, 
         window.reference.list.setCurrentRow(place)
         qtbot.wait(1)
         shown = words_on(window.reference)
+        in_full = {label.toolTip() for label in window.reference.findChildren(QLabel) if not label.isHidden()}
         assert f"{code} · {grade.name.says}" in shown
         for fact in (*grade.cautions, *grade.strengths, grade.pulp):
             assert fact.says in shown
-            assert str(fact.source) in shown
+            assert str(fact.source) in in_full
+            assert fact.source.reference in shown
         assert ratio(code).source in shown
+        # Every one of them is told by its mark or in words, and the marks by the legend.
+        for kind, mark in ((SourceKind.COMMON_PRACTICE, "○"), (SourceKind.MEMORY, "△")):
+            assert f"{mark} {kind.value}" in shown
 
 
 def test_a_level_needs_a_source_and_a_plain_figure(window: MainWindow, qtbot) -> None:

@@ -27,6 +27,7 @@ from tracker.window.pieces import button, clear, column, hairline, holder, panel
 from tracker.window.reference.grade_names import GradeNames, Section
 from tracker.window.reference.level_form import LevelForm, LevelTyped
 from tracker.window.reference.ratio_form import RatioForm, RatioTyped
+from tracker.window.reference.whence import LEGEND, whence
 from tracker.window.reference.yardsticks_page import RateTyped, YardsticksPage
 from tracker.window.session import Session
 from tracker.window.undo import push
@@ -70,7 +71,7 @@ class ReferencePlace(QWidget):
         self._level_heading = words("Market level", "heading")
         inside = holder(
             column(
-                self._code, self._section, hairline(), 4, self._facts, 8, hairline(), 4,
+                self._code, self._section, hairline(), words(LEGEND, "small"), self._facts, 8, hairline(), 4,
                 self._level_heading, self.level, 4, hairline(), 4, self.ratio, None,
                 margins=(24, 18, 24, 24), gap=8,
             )
@@ -237,13 +238,13 @@ class ReferencePlace(QWidget):
         name = words(label, "quiet")
         name.setFixedWidth(_LABEL_WIDTH)
         said = words(text, wrap=True, selectable=True)
-        whence = words(str(source), "small", wrap=True, selectable=True)
-        whence.setFixedWidth(_SOURCE_WIDTH)
+        origin = whence(source)
+        origin.setFixedWidth(_SOURCE_WIDTH)
         if label == "Cautions":
             font = QFont(said.font())
             font.setWeight(QFont.Weight.DemiBold)
             said.setFont(font)
-        for at, widget in enumerate((name, said, whence)):
+        for at, widget in enumerate((name, said, origin)):
             self._facts.addWidget(widget, place, at, Qt.AlignmentFlag.AlignTop)
 
 
