@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtWidgets import QLabel, QLineEdit, QVBoxLayout
+from PySide6.QtWidgets import QLabel, QLineEdit, QVBoxLayout, QWidget
 
-from tracker.window.pieces import column, restyle, words
+from tracker.window.pieces import column, restyle, row, words
 
 
 def field(name: str, example: str, entered: Callable[[], None]) -> QLineEdit:
@@ -22,11 +22,11 @@ def named(made: QLineEdit, name: str, example: str, entered: Callable[[], None])
     return made
 
 
-def labelled(made: QLineEdit) -> QVBoxLayout:
-    """A field below its name."""
+def labelled(made: QLineEdit, beside: QWidget | None = None) -> QVBoxLayout:
+    """A field below its name, with a button that does what Enter does in it where there is one."""
     label = words(made.accessibleName(), "rail")
     label.setBuddy(made)
-    return column(label, made, gap=3)
+    return column(label, made if beside is None else row(made, beside, gap=8, grow=0), gap=3)
 
 
 class Wrong:

@@ -50,7 +50,8 @@ class KeptPage(QWidget):
         self._tickets: list[int] = []
         self.setAcceptDrops(True)
         self.board = field("Vendor's name for the board", "as its price sheet writes it", self._name_board)
-        self.words = field("Approved for, or rejected because", "", self.approve)
+        self.approved_for = field("Approved for", "", self.approve)
+        self.rejected_because = field("Rejected because", "cracks on folding, say", self.reject)
         self._verdict = words("", wrap=True)
         self._wrong = Wrong()
         approve, reject = button("Approve"), button("Reject")
@@ -67,8 +68,8 @@ class KeptPage(QWidget):
         keep.clicked.connect(self._set_contact)
         inside = holder(
             column(
-                words("Verdict", "strong"), self._verdict, labelled(self.board), labelled(self.words),
-                self._wrong.label, row(approve, reject, None, gap=8),
+                words("Verdict", "strong"), self._verdict, labelled(self.board),
+                labelled(self.approved_for, approve), labelled(self.rejected_because, reject), self._wrong.label,
                 6, hairline(), words("Files", "strong"), self.files, row(add, None),
                 6, hairline(), words("Whom to write to at this vendor", "strong"), labelled(self.contact.name),
                 labelled(self.contact.mail), row(self.contact.language, keep, None, gap=8), None,
@@ -87,11 +88,11 @@ class KeptPage(QWidget):
     def show_sample(self, sample: Sample) -> None:
         """Shows what is kept with one sample."""
         if self._sample is None or sample.number != self._sample.number:
-            self.words.clear()
+            self.clear_verdict()
             self._wrong.clear()
         self._sample = sample
         self.board.setText(sample.board)
-        self.words.setPlaceholderText(sample.for_what or "a carton, or a reason")
+        self.approved_for.setPlaceholderText(sample.for_what or "which carton")
         verdict = sample.verdict
         self._verdict.setText(f"{verdict[:1].upper()}{verdict[1:]} ({sample.verdict_by})." if verdict else "None yet.")
         for ticket in self._tickets:
@@ -106,22 +107,27 @@ class KeptPage(QWidget):
 
     def start(self) -> None:
         """Puts the cursor where the verdict's words go."""
-        self.words.setFocus()
+        self.approved_for.setFocus()
 
     def approve(self) -> None:
-        self._decide(True)
+        self._decide(True, self.approved_for.text())
 
     def reject(self) -> None:
-        self._decide(False)
+        self._decide(False, self.rejected_because.text())
+
+    def clear_verdict(self) -> None:
+        """The verdict was kept, or is another sample's, so its words go."""
+        self.approved_for.clear()
+        self.rejected_because.clear()
 
     def refuse(self, why: str) -> None:
         """Says why nothing was decided or kept."""
         self._wrong.say(why)
 
-    def _decide(self, approved: bool) -> None:
+    def _decide(self, approved: bool, typed: str) -> None:
         if self._sample is not None:
             self._wrong.clear()
-            self.decided.emit(Decision(self._sample.number, approved, self.words.text().strip()))
+            self.decided.emit(Decision(self._sample.number, approved, typed.strip()))
 
     def _name_board(self) -> None:
         if self._sample is not None:

@@ -119,8 +119,12 @@ class SampleListing(QWidget):
         self.setMinimumWidth(400)
         self._connect()
 
-    def show_samples(self, samples: tuple[Sample, ...]) -> None:
-        """Shows those that are asked for; what is owed comes first, the most overdue on top."""
+    def show_samples(self, samples: tuple[Sample, ...], at_hand: int | None = None) -> None:
+        """Shows those that are asked for; what is owed comes first, the most overdue on top.
+
+        at_hand: the number of the one being worked on; it stays although it has arrived by now, so that its readings
+        and its verdict can follow.
+        """
         outstanding = np.array([is_outstanding(sample) for sample in samples], dtype=bool)
         overdue = np.array([sample.overdue for sample in samples], dtype=bool)
         for place, (title, count) in enumerate(
@@ -132,7 +136,8 @@ class SampleListing(QWidget):
         self.labels.setEnabled(bool(samples))
         which = self.which.checkedId()
         masks = {OUTSTANDING: outstanding, OVERDUE: overdue, ALL: np.ones(len(samples), dtype=bool)}
-        rows = np.flatnonzero(masks[which])
+        kept = np.array([sample.number == at_hand for sample in samples], dtype=bool)
+        rows = np.flatnonzero(masks[which] | kept)
         self._shown = tuple(samples[place] for place in rows)
         self.model.show(Samples(samples, self._session.units), rows)
         self.lines.show_samples(self._shown, self._session.footing.as_of)

@@ -120,7 +120,7 @@ class SamplesPlace(QWidget):
     def _show(self) -> None:
         samples = self._session.samples
         self.form.know(self._session.vendors, self._session.units, self._session.footing.as_of)
-        self.listing.show_samples(samples)
+        self.listing.show_samples(samples, self._chosen)
         kept = next((sample for sample in samples if sample.number == self._chosen), None)
         if kept is not None and self.listing.choose(kept):
             self.record.show_sample(kept)
@@ -221,7 +221,7 @@ class SamplesPlace(QWidget):
     def _decide(self, decision: Decision) -> None:
         door, kept = self._session.door, self.record.kept
         self._ask(
-            lambda: door.decide(decision.number, decision.approved, decision.words), kept.refuse, kept.words.clear,
+            lambda: door.decide(decision.number, decision.approved, decision.words), kept.refuse, kept.clear_verdict,
             prices=True,
         )  # fmt: skip
 

@@ -17,10 +17,12 @@ pytestmark = pytest.mark.gui
 def test_a_verdict_stands_in_the_quotes(window: MainWindow, keys: Keys, qtbot) -> None:
     arrived(window, keys)
     keys.press(Qt.Key.Key_V)
-    assert QApplication.focusWidget() is window.samples.record.kept.words
+    assert QApplication.focusWidget() is window.samples.record.kept.approved_for
+    window.samples.record.kept.rejected_because.setFocus()
     keys.type("cracks")
-    window.samples.record.kept.reject()
+    keys.press(Qt.Key.Key_Return)
     keys.settle()
+    assert window.samples.record.kept.rejected_because.text() == ""
     window.go_quotes()
     keys.settle()
     texts = [
@@ -124,3 +126,10 @@ def test_a_photograph_stands_upright_as_the_camera_held_it() -> None:
     seen = decoded(buffer.getvalue(), LARGE)
     assert (seen.width(), seen.height()) == (20, 40)
     assert max(decoded(picture(4000, 100, "red"), SMALL).size().toTuple()) == SMALL.width()
+
+
+def test_a_sample_that_arrived_stays_at_hand_for_its_readings_and_verdict(window: MainWindow, keys: Keys) -> None:
+    arrived(window, keys)
+    assert [sample.state.value for sample in window.samples.listing.shown() if sample.number == 1] == ["arrived"]
+    keys.press(Qt.Key.Key_M)
+    assert window.samples.record._sample.number == 1
