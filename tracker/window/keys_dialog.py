@@ -62,6 +62,7 @@ class KeysDialog(QDialog):
         leave.clicked.connect(self.reject)
         self.setLayout(column(scroll, row(None, leave), margins=18, gap=10, grow=0))
         self.resize(520, 560)
+        scroll.setFocus()
 
 
 def _listed(title: str, keys: Sequence[tuple[str, str]]) -> QWidget:
