@@ -2,7 +2,9 @@
 
 from datetime import date, datetime
 
-from tests.intake.test_seen_in_the_wild import accepted, by_cell, codes, read
+import pytest
+
+from tests.intake.test_seen_in_the_wild import accepted, by_cell, codes, pounds, read
 from tracker.trade.offer import NoteCode
 
 HEAD = ["Grade", "pt", "lb/MSF"]
@@ -102,3 +104,25 @@ def test_gramaje_is_in_grams_and_bobina_is_a_form():
 def test_prepaid_and_collect_below_freight_are_terms():
     reading = read([[*HEAD, "USD/cwt", "Freight"], [*BOARD, 62, "Collect"], ["CRB", 20, 79, 48.5, "Prepaid"]])
     assert [line.offer.delivered for line in reading.lines] == [False, True]
+
+
+def test_one_truckload_of_a_stated_weight_is_no_range_from_one_pound():
+    head = ["GRADE", "CALIPER", "WEIGHT", "QTY", "PRICE"]
+    reading = read([head, ["SBS C1S", "18 PT", "75# PER MSF", "1 TRUCKLOAD (42,000 LB)", "$ 58.75 CWT"]])
+    line = by_cell(reading)["E2"]
+    assert accepted(reading) == {"E2": ("SBS", "58.75", "USD", "cwt")}
+    assert (line.offer.from_kg, line.offer.below_kg) == (pounds(42_000), None)
+
+
+@pytest.mark.parametrize(
+    ("rows", "vendor"),
+    [
+        ([["Kestrel Ridge Board"], ["Prices in USD"]], "Kestrel Ridge Board"),
+        ([["Harrow Vale Board", None, None, "Page 1 of 2"]], "Harrow Vale Board"),
+        ([["Folding Carton Board"], ["Prices in USD"]], None),
+        ([["Kestrel Ridge Board"], ["Ostrel Mills Inc."]], "Ostrel Mills Inc."),
+    ],
+)
+def test_a_name_without_a_legal_form_at_the_head_of_a_sheet(rows, vendor):
+    reading = read([*rows, [*HEAD, "USD/ST"], [*BOARD, 1165]])
+    assert {line.offer.vendor for line in reading.lines} == {vendor}

@@ -3,8 +3,9 @@
 from collections.abc import Iterable, Sequence
 
 from tracker.intake.offers.said import Said, at
+from tracker.intake.offers.sheet import ReadSheet
 from tracker.intake.tables.table import Words
-from tracker.intake.values.company import company_name, labelled_company, may_be_a_name
+from tracker.intake.values.company import company_name, labelled_company, letterhead_name, may_be_a_name
 from tracker.intake.words.fold import fold
 
 
@@ -12,6 +13,24 @@ def vendor_among(texts: Sequence[Words]) -> Said[str] | None:
     """The one vendor that some texts name; a labelled name comes before others; None for none or two."""
     labelled = _names(texts, labelled=True)
     return _only(labelled) or _only(_names(texts, labelled=False))
+
+
+def letterhead(sheet: ReadSheet) -> Said[str] | None:
+    """The firm that a sheet begins with, where no other text of the sheet names one; also beside a table's heads."""
+    texts = [*sheet.found.texts, *(words for read in sheet.tables for words in read.table.titles)]
+    if any(company_name(words.text) is not None for words in texts):
+        return None
+    priced = {price.index for read in sheet.tables for price in read.columns.prices}
+    cells = [words.cell for words in texts]
+    cells += [
+        column.heads[0]
+        for read in sheet.tables
+        for column in read.table.columns
+        if len(column.heads) > 1 and column.index not in priced
+    ]
+    first = min(cells, key=lambda cell: (cell.row, cell.column), default=None)
+    name = None if first is None else company_name(first.text) or letterhead_name(first.text)
+    return Said(name, at(first), first.text) if first is not None and name is not None else None
 
 
 def may_name_another(texts: Sequence[Words], vendor: Said[str]) -> bool:

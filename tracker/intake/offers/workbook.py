@@ -17,7 +17,7 @@ from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.offers.twins import disagreeing_rows, joined_bases, without_repeats
-from tracker.intake.offers.vendor import may_name_another, vendor_among
+from tracker.intake.offers.vendor import letterhead, may_name_another, vendor_among
 from tracker.intake.tables.find import find_tables
 from tracker.intake.tables.table import Words
 from tracker.intake.tables.view import View, view_of
@@ -149,7 +149,7 @@ def _offers(sheet: ReadSheet) -> bool:
 
 def _file_vendor(sheets: Sequence[ReadSheet], answers: Answers) -> Said[str] | None:
     texts = [words for sheet in sheets for words in sheet.found.texts]
-    named = vendor_among(texts)
+    named = vendor_among(texts) or (letterhead(sheets[0]) if sheets else None)
     if named is not None:
         return named
     answered = answers.settled.get("vendor")

@@ -58,6 +58,10 @@ def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
     Bare numbers take the header's `units`.
     """
     stripped = text.strip()
+    weighed = _loads_weighed(stripped)
+    if weighed is not None:
+        bracket = bracket_text(weighed, units)
+        return None if bracket is None else replace(bracket, words=stripped)
     pieces = _pieces(_PLUS_FIRST.sub(r"\1 \2 +", stripped), units)
     if pieces is None:
         return None
@@ -68,6 +72,13 @@ def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
     if any(not mass.units for mass in masses) or (loads and loads[0] not in ("truckload", "part_load")):
         return _of_loads(stripped, masses, gaps, loads) if loads else None
     return _from_signs(stripped, masses, gaps, loads)
+
+
+def _loads_weighed(text: str) -> str | None:
+    """What stands in brackets behind a count of loads: '1 truckload (42,000 lb)' is an order of 42,000 lb."""
+    counted = re.fullmatch(r"\d+\s+([^\d()]+?)\s*\(([^()]*\d[^()]*)\)", text)
+    named = phrases("bracket").whole(counted[1]) if counted is not None else None
+    return counted[2] if counted is not None and named in _LOADS else None
 
 
 def _of_loads(words: str, masses: list[Mass], gaps: list[list[str]], loads: list[str]) -> Bracket:

@@ -40,6 +40,20 @@ def _headed_company(text: str) -> str | None:
     return None if find_delivery(head) is not None or _is_board(head) else head
 
 
+@lru_cache(maxsize=1024)
+def letterhead_name(text: str) -> str | None:
+    """A firm's name as the first words of a sheet, where less is needed: 'Kestrel Ridge Board', 'Papelera Altavega'.
+
+    A word of the trade stands in it, and one that is none of the words boards are described by.
+    """
+    head = _BREAK.split(text.strip(), maxsplit=1)[0].strip()
+    if not may_be_a_name(head):
+        return None
+    of_trade = [match for match in phrases("company").find(head) if match.value in ("trade", "weak")]
+    own = [word for word in re.findall(r"[^\W\d_]+", head) if phrases("generic_names").whole(word) is None]
+    return head if of_trade and own else None
+
+
 def _is_board(head: str) -> bool:
     """'Unbleached Kraft Paperboard' is one; 'Silverbark Kraft Mills' begins with a name."""
     board = find_grade(head)
