@@ -33,7 +33,7 @@ def _row(comparison: Comparison, index: int, offer: dict[str, Any]) -> tuple[str
         offer["product"] or "–",
         offer["grade"] or "–",
         "–" if offer["caliper_um"] is None else f"{offer['caliper_um'] / 25.4:.1f}",
-        order_words(snapshot.from_kg[index], snapshot.below_kg[index]),
+        order_words(snapshot.from_kg[index], snapshot.below_kg[index], snapshot.minimum_kg[index]),
         snapshot.as_quoted[index],
         _figure(comparison.per_tonne[index]),
         _figure(comparison.per_msf[index]),

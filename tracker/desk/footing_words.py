@@ -18,9 +18,11 @@ def footing_sentence(footing: ChosenFooting) -> str:
     return f"Every price below: {', '.join(parts)}."
 
 
-def order_words(from_kg: float, below_kg: float) -> str:
-    """The order size an offer holds for, in tonnes."""
+def order_words(from_kg: float, below_kg: float, minimum_kg: float) -> str:
+    """The order size an offer holds for, else the smallest order its vendor takes, in tonnes; NaN where not said."""
     low, high = f"{from_kg / 1000:.3g}", f"{below_kg / 1000:.3g}"
+    if np.isnan(from_kg) and np.isnan(below_kg):
+        return "any" if np.isnan(minimum_kg) else f"min. {minimum_kg / 1000:.3g} t"
     if np.isnan(from_kg):
-        return "any" if np.isnan(below_kg) else f"below {high} t"
+        return f"below {high} t"
     return f"from {low} t" if np.isnan(below_kg) else f"{low}–{high} t"

@@ -140,7 +140,7 @@ def _row(comparison: Comparison, index: int) -> OfferRow:
         vendor=_vendor(comparison, index),
         board=snapshot.product[index] or snapshot.grades[snapshot.grade[index]],
         decided=_decided(comparison, index),
-        order=order_words(snapshot.from_kg[index], snapshot.below_kg[index]),
+        order=order_words(snapshot.from_kg[index], snapshot.below_kg[index], snapshot.minimum_kg[index]),
         caliper_pt=float(caliper) / float(UM_PER_POINT) if np.isfinite(caliper) else None,
         weight=_weight(snapshot.grammage_gsm[index]),
         weight_estimated=bool(snapshot.estimated[index]),

@@ -55,14 +55,16 @@ def _mark(offers: Offers, row: int) -> Mark:
 
 
 def _order_keys(offers: Offers) -> NDArray[np.float64]:
-    return np.nan_to_num(offers.comparison.snapshot.from_kg, nan=0.0)
+    snapshot = offers.comparison.snapshot
+    return np.nan_to_num(np.where(np.isnan(snapshot.from_kg), snapshot.minimum_kg, snapshot.from_kg), nan=0.0)
 
 
 def _order_text(offers: Offers, row: int) -> str:
     snapshot = offers.comparison.snapshot
     low, high = float(snapshot.from_kg[row]), float(snapshot.below_kg[row])
     if np.isnan(low) and np.isnan(high):
-        return "any"
+        minimum = float(snapshot.minimum_kg[row])
+        return "any" if np.isnan(minimum) else f"min. {figures.mass(minimum, offers.units)}"
     if np.isnan(high):
         return f"from {figures.mass(low, offers.units)}"
     if np.isnan(low) or low == 0:
