@@ -6,13 +6,14 @@ What must keep its size in pixels (labels, rings, the card at the pointer) is pa
 from __future__ import annotations
 
 from collections.abc import Callable
+from math import ceil
 from typing import Any
 
 import numpy as np
 import pyqtgraph as pg
 from numpy.typing import NDArray
 from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, Qt, Signal
-from PySide6.QtGui import QColor, QFont, QKeyEvent, QMouseEvent, QPen
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QKeyEvent, QMouseEvent, QPen
 from PySide6.QtWidgets import QWidget
 
 from tracker.window.look.marks import Mark, pen_and_fill, shape_of
@@ -22,6 +23,7 @@ from tracker.window.quotes.drawing import Drawing, Floats
 from tracker.window.quotes.overlay import Overlay
 
 _REACH_PX = 12.0
+_LEFT_PX, _BOTTOM_PX, _BETWEEN_WORDS_PX, _MOST_LINES = 64, 28, 12, 3
 
 _SIZES = {Mark.SLIP: 14, Mark.ABOVE: 14, Mark.BELOW: 14, Mark.FEW: 11, Mark.ESTIMATED: 10, Mark.IN_LINE: 9}
 _FAINT, _JOIN, _CLEAR = 80, 130, 255
@@ -140,7 +142,7 @@ class Plot(pg.PlotWidget):
         self._axes["left"].signed = bool(drawing.y_zero)
         for axis in self._axes.values():
             axis.setVisible(bool(len(drawing.rows)))
-        self._axes["bottom"].setTicks([list(drawing.x_ticks)] if drawing.x_ticks else None)
+        self._set_ticks(drawing)
         self._draw_bands(drawing)
         self._draw_spans(drawing)
         self._draw_joins(drawing)
@@ -158,15 +160,25 @@ class Plot(pg.PlotWidget):
             axis.setPen(QPen(Qt.PenStyle.NoPen))
             axis.setTextPen(QColor(palette.quiet))
             axis.setTickFont(font)
-            axis.setStyle(tickLength=0, tickTextOffset=8, maxTickLevel=0)
+            axis.setStyle(tickLength=0, tickTextOffset=8, maxTickLevel=0, hideOverlappingLabels=False)
         self._axes["left"].setTickPen(QPen(QColor(palette.line), 1))
         self._axes["left"].setGrid(255)
         self._axes["left"].setZValue(-1)
-        self._axes["left"].setWidth(64)
+        self._axes["left"].setWidth(_LEFT_PX)
         # pyqtgraph gives the ticks an alpha of its own, so that only the ground's colour hides them.
         self._axes["bottom"].setTickPen(QPen(QColor(palette.ground)))
-        self._axes["bottom"].setHeight(28)
         self._overlay.update()
+
+    def _set_ticks(self, drawing: Drawing) -> None:
+        """Words below the picture stand whole: where they are too wide for one line, in steps on two or three."""
+        axis, metrics = self._axes["bottom"], QFontMetricsF(self.font())
+        ticks, lines = list(drawing.x_ticks), 1
+        if ticks:
+            widest = max(metrics.horizontalAdvance(text) for _, text in ticks) + _BETWEEN_WORDS_PX
+            lines = min(_MOST_LINES, ceil(widest * len(ticks) / max(1.0, self.width() - _LEFT_PX)))
+            ticks = [(at, "\n" * (place % lines) + text) for place, (at, text) in enumerate(ticks)]
+        axis.setTicks([ticks] if ticks else None)
+        axis.setHeight(_BOTTOM_PX + (lines - 1) * ceil(metrics.lineSpacing()))
 
     def _draw_bands(self, drawing: Drawing) -> None:
         colour = QColor(self.theme.palette.band)
@@ -230,6 +242,8 @@ class Plot(pg.PlotWidget):
     def resizeEvent(self, event: Any) -> None:
         super().resizeEvent(event)
         if hasattr(self, "_overlay"):
+            if self.drawing is not None:
+                self._set_ticks(self.drawing)
             self._overlay.setGeometry(self.rect())
             self._overlay.lay_out()
 

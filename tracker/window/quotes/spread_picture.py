@@ -1,6 +1,7 @@
 """The price spread as a Drawing: price against caliper with the grade's band, or a strip by grade or by vendor."""
 
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -18,7 +19,8 @@ from tracker.window.quotes.offer_columns import Offers, of_expected, per_words, 
 MOST_POINTS = 25_000
 _MOST_LABELS = 14
 _MOST_STRIPS = 12
-_LETTERS_ACROSS = 62
+_LETTERS_ENOUGH = 5
+PER_TONNE_HERE = "Per tonne here, as per MSF every caliper has a band of its own."
 _CALIPER_SPREAD_UM = 4.0
 _LEAST_WIDTH_UM = 250.0
 
@@ -91,7 +93,7 @@ def against_caliper(offers: Offers, rows: NDArray[np.intp], grade: str) -> Pictu
 
 def by_strip(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
     """Prices by grade or, within one grade, by vendor."""
-    comparison = offers.comparison
+    comparison = like_with_like(offers.comparison)
     snapshot = comparison.snapshot
     codes, names = (snapshot.vendor, snapshot.vendors) if grade else (snapshot.grade, snapshot.grades)
     across = np.where(codes < 0, np.nan, codes.astype(np.float64))
@@ -118,12 +120,15 @@ def by_strip(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
         faint=~comparison.current[chosen],
         boxes=[box for box in boxes if np.isfinite(box[2])],
         joins=joined(boards, snapshot.from_kg[chosen]),
-        x_ticks=[(float(strip), _fitting(names[code], len(strips))) for strip, code in enumerate(strips)],
+        x_ticks=[(float(strip), word) for strip, word in enumerate(called([names[code] for code in strips]))],
     )
     left_out = "" if len(strips) == len(np.unique(codes[rows])) else f" The {len(strips)} with most offers are shown."
     kind = "vendor" if grade else "grade"
-    words = f"Each strip is a {kind}; behind it the expected bands of its calipers, from lowest to highest."
-    return Picture(drawing, f"{grade or 'All grades'}: prices by {kind}", f"{words}{left_out}{thin}")
+    words = f"Each strip is a {kind}; behind it the expected bands of its boards, from lowest to highest."
+    if comparison is not offers.comparison:
+        words = f"{PER_TONNE_HERE} {words}"
+    title = f"{grade or 'All grades'}: prices by {kind}"
+    return Picture(drawing, title, f"{words}{left_out}{thin}", per_words(comparison))
 
 
 def _caliper_ticks(x: NDArray[np.float64], units: Units) -> list[tuple[float, str]]:
@@ -164,11 +169,37 @@ def _place(name: str, known: list[str]) -> tuple[int, str]:
     return (known.index(name) if name in known else len(known), name)
 
 
-def _fitting(name: str, strips: int) -> str:
-    """A strip's name, cut so that neighbours don't run into each other."""
-    most = max(4, _LETTERS_ACROSS // max(1, strips))
-    short = _short(name)
-    return short if len(short) <= most else f"{short[: most - 1]}…"
+def called(names: Sequence[str]) -> list[str]:
+    """Each name by its first word, by more of them where that is short or another's too: enough to tell them apart."""
+    firsts = [_short(name) for name in names]
+    return [name if firsts.count(first) > 1 else _enough_of(name) for name, first in zip(names, firsts, strict=True)]
+
+
+def _enough_of(name: str) -> str:
+    words = name.split()
+    taken = words[:1]
+    for word in words[1:]:
+        if len(" ".join(taken)) >= _LETTERS_ENOUGH and taken[-1].isalpha():
+            break
+        taken.append(word)
+    return " ".join(taken)
+
+
+def like_with_like(comparison: Comparison) -> Comparison:
+    """Per area thick and thin boards of a grade can't share one band: then per tonne, unless one caliper was chosen."""
+    footing = comparison.footing
+    if footing.per is Per.TONNE or footing.at_caliper_um is not None:
+        return comparison
+    with np.errstate(invalid="ignore", divide="ignore"):
+        tonnes = comparison.per_tonne / comparison.per_msf
+    return replace(
+        comparison,
+        footing=replace(footing, per=Per.TONNE),
+        price=comparison.per_tonne,
+        expected=comparison.expected * tonnes,
+        band_low=comparison.band_low * tonnes,
+        band_high=comparison.band_high * tonnes,
+    )
 
 
 def _band_of(comparison: Comparison, rows: NDArray[np.intp]) -> tuple[float, float]:

@@ -1,30 +1,35 @@
 """A grade's prices over time, each board's joined, with the band as it stood on every day."""
 
-from dataclasses import replace
 from datetime import date
 
 import numpy as np
 from numpy.typing import NDArray
 
 from tracker.desk.band_history import band_history
-from tracker.desk.comparison import Comparison, Per
 from tracker.window.look import figures
 from tracker.window.quotes.drawing import Drawing
 from tracker.window.quotes.geometry import Ribbon, spread
 from tracker.window.quotes.joins import joined
 from tracker.window.quotes.offer_columns import Offers, per_words
-from tracker.window.quotes.spread_picture import Picture, drawable, known_rows, labels_of, thin_words
+from tracker.window.quotes.spread_picture import (
+    PER_TONNE_HERE,
+    Picture,
+    drawable,
+    known_rows,
+    labels_of,
+    like_with_like,
+    thin_words,
+)
 
 _DAY_SPREAD = 0.8
 _MOST_TICKS = 7
 _MONTH_STEPS = (1, 2, 3, 6, 12, 24, 60)
 _LEAST_DAYS = 75.0
-_PER_TONNE_HERE = "Per tonne here, as per MSF every caliper has a band of its own."
 
 
 def over_time(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
     """x: the day an offer came; those that no longer count are faint. The band steps where something was set."""
-    comparison = _like_with_like(offers.comparison)
+    comparison = like_with_like(offers.comparison)
     snapshot = comparison.snapshot
     received = np.where(snapshot.received > 0, snapshot.received.astype(np.float64), np.nan)
     chosen = drawable(offers, rows, received)
@@ -46,17 +51,9 @@ def over_time(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
     )
     caption = _caption(grade, ribbon, band.set_on, len(drawing.joins) > 0)
     if comparison is not offers.comparison:
-        caption = f"{_PER_TONNE_HERE} {caption}"
+        caption = f"{PER_TONNE_HERE} {caption}"
     thin = thin_words(known_rows(offers, rows, received), chosen)
     return Picture(drawing, f"{grade or 'All grades'}: prices over time", f"{caption}{thin}", per_words(comparison))
-
-
-def _like_with_like(comparison: Comparison) -> Comparison:
-    """Per area thick and thin boards of a grade can't share one band: then per tonne, unless one caliper was chosen."""
-    footing = comparison.footing
-    if footing.per is Per.TONNE or footing.at_caliper_um is not None:
-        return comparison
-    return replace(comparison, footing=replace(footing, per=Per.TONNE), price=comparison.per_tonne)
 
 
 def month_ticks(first: float, last: float) -> list[tuple[float, str]]:

@@ -21,6 +21,7 @@ class WholeLines(QScrollArea):
         self._settled = QTimer(self)
         self._settled.setSingleShot(True)
         self._settled.timeout.connect(self._end_below_a_line)
+        self.verticalScrollBar().rangeChanged.connect(lambda *_: self._settled.start(0))
 
     def show_from_the_top(self) -> None:
         """After new words were put inside."""
