@@ -5,7 +5,7 @@ from __future__ import annotations
 import sys
 from collections.abc import Sequence
 
-from PySide6.QtCore import QLocale
+from PySide6.QtCore import QLocale, QSize
 from PySide6.QtGui import QFontDatabase, QIcon
 from PySide6.QtWidgets import QApplication
 
@@ -16,6 +16,9 @@ from tracker.window.look.theme import Theme, has_fonts
 from tracker.window.main_window import MainWindow
 from tracker.window.session import Session
 from tracker.window.settings import Settings
+
+_FRAME = QSize(16, 48)
+"""What a desktop's frame and title bar take at most; it is told only once the window stands (assumed)."""
 
 
 def open_window(database: str | None, demo: bool = False) -> int:
@@ -29,10 +32,16 @@ def open_window(database: str | None, demo: bool = False) -> int:
     window = MainWindow(Session(Door(database), theme, settings))
     mishaps.happened.connect(window.message.warn)
     application.aboutToQuit.connect(window.session.work.finish)
+    window.resize(fitting(window.size(), window.screen().availableSize()))
     window.show()
     if demo:
         window.databases.open_demo()
     return application.exec()
+
+
+def fitting(wanted: QSize, available: QSize) -> QSize:
+    """A window's size, no larger than what the screen has for it besides its frame."""
+    return wanted.boundedTo(available - _FRAME)
 
 
 def make_application(arguments: Sequence[str] = ()) -> QApplication:

@@ -58,6 +58,7 @@ def test_days_that_are_read_two_ways_or_none_are_not_guessed(text: str) -> None:
         ("0.018in", Units.US, "457.2"),
         (".018", Units.US, "457.2"),
         ('0.018"', Units.US, "457.2"),
+        ("18", Units.METRIC, "457.2"),
     ],
 )
 def test_calipers(text: str, units: Units, um: str) -> None:
@@ -65,7 +66,7 @@ def test_calipers(text: str, units: Units, um: str) -> None:
 
 
 @pytest.mark.parametrize(
-    ("text", "units"), [("0.0018", Units.US), ("18", Units.METRIC), ("thick", Units.US), ("900", Units.US)]
+    ("text", "units"), [("0.0018", Units.US), ("3", Units.METRIC), ("thick", Units.US), ("900", Units.US)]
 )
 def test_calipers_that_no_board_has(text: str, units: Units) -> None:
     with pytest.raises(Unclear):

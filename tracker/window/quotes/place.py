@@ -60,6 +60,7 @@ class QuotesPlace(QWidget):
         self.reasons.sheet_wanted.connect(self.sheet_wanted)
         session.compared.connect(self.show_comparison)
         session.units_changed.connect(self._change_units)
+        self.filters.show_units(session.units)
         session.offer_selected.connect(self._select)
         if session.comparison is not None:
             self.show_comparison()

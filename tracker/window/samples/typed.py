@@ -56,7 +56,10 @@ def _of_month(day: int, month: int, year: str | None, today: date) -> date:
 
 
 def caliper_typed(text: str, units: Units) -> Decimal | None:
-    """µm from '18', '18 pt', '457 µm', '0.46 mm', '.018 in'; a bare number is in the user's units, or inches."""
+    """µm from '18', '18 pt', '457 µm', '0.46 mm', '.018 in'.
+
+    A bare number is in the user's units where a board can be so thick, else in the only unit in which one can.
+    """
     # Folding case turns the micro sign into a Greek mu, which looks the same.
     words = text.strip().casefold().replace("\u03bc", "µ")
     if not words:
@@ -65,17 +68,21 @@ def caliper_typed(text: str, units: Units) -> Decimal | None:
     if found is None:
         raise Unclear(f"“{text.strip()}” is not a caliper: write 18 pt, 0.018 in or 457 µm.")
     unit = _UNITS.get((found[2] or "").rstrip("s").replace("point", "pt"))
-    if unit is None and Decimal(found[1].replace(",", ".")) < _BARE_INCHES_BELOW:
-        unit = CaliperUnit.INCH
-    if unit is None:
-        unit = CaliperUnit.POINT if units is Units.US else CaliperUnit.MICROMETRE
+    number = Decimal(found[1].replace(",", "."))
     try:
-        caliper = micrometres(Decimal(found[1].replace(",", ".")), unit)
+        caliper = micrometres(number, unit or _bare_unit(number, units))
     except InvalidOperation as error:
         raise Unclear(f"“{text.strip()}” is not a number.") from error
     if not _LEAST_UM <= caliper <= _MOST_UM:
         raise Unclear(f"“{text.strip()}” is no board's caliper: boards are 4 to 118 pt (100 to 3,000 µm).")
     return as_decimal(Fraction(caliper))
+
+
+def _bare_unit(number: Decimal, units: Units) -> CaliperUnit:
+    if number < _BARE_INCHES_BELOW:
+        return CaliperUnit.INCH
+    # No board is 16 µm thick, so who measures in metric and types 16 means points.
+    return CaliperUnit.POINT if units is Units.US or number < _LEAST_UM else CaliperUnit.MICROMETRE
 
 
 def calipers_typed(text: str, units: Units) -> tuple[Decimal, ...]:
