@@ -1,6 +1,7 @@
 """Small parts that every place is made of: words, lines, panels, pills."""
 
 from collections.abc import Sequence
+from itertools import pairwise
 from typing import TypeVar
 
 from PySide6.QtCore import QSize, Qt
@@ -139,6 +140,12 @@ def one_of(titles: Sequence[str], parent: QWidget) -> tuple[QButtonGroup, QHBoxL
         layout.addWidget(choice)
     group.button(0).setChecked(True)
     return group, layout
+
+
+def follow_by_tab(first: QWidget, *then: QWidget) -> None:
+    """Tab goes from one to the next; what is made anew would else come after all that was there before."""
+    for before, after in pairwise((first, *then)):
+        QWidget.setTabOrder(before, after)
 
 
 def restyle(widget: QWidget) -> None:

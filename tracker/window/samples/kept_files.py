@@ -9,7 +9,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtGui import QIcon, QImage, QPixmap
 from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
 
-from tracker.window.pieces import button, clear, column, row, words
+from tracker.window.pieces import button, clear, column, follow_by_tab, row, words
 from tracker.window.samples.photographs import LARGE, SMALL, Photograph, decoded
 from tracker.window.session import Session
 
@@ -41,10 +41,9 @@ class KeptFiles(QWidget):
         clear(self._rows)
         if not files:
             self._rows.addWidget(words("None yet.", "quiet"))
-        for each in files:
-            self._add(each)
+        follow_by_tab(self, *(made for each in files for made in self._add(each)))
 
-    def _add(self, kept: Attachment) -> None:
+    def _add(self, kept: Attachment) -> tuple[QPushButton, ...]:
         look = button("", "word")
         look.setAccessibleName(f"Look at {kept.name}")
         look.setToolTip("Look at the photograph")
@@ -64,6 +63,7 @@ class KeptFiles(QWidget):
                 lambda: decoded(door.attachment(kept.id), SMALL * 2), lambda image: _show_small(look, image)
             )
         )
+        return look, save, off
 
     def _look_at(self, kept: Attachment) -> None:
         door = self._session.door

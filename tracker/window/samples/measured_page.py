@@ -15,7 +15,7 @@ from tracker.trade.exact import as_decimal, plain_text
 from tracker.trade.methods import Property, properties
 from tracker.trade.sampling import CAUTION, SOURCE, units_to_take
 from tracker.window.look.figures import Units
-from tracker.window.pieces import button, clear, column, hairline, holder, row, words
+from tracker.window.pieces import button, clear, column, follow_by_tab, hairline, holder, row, words
 from tracker.window.samples.fields import Wrong, field, labelled
 from tracker.window.samples.reading_strip import ReadingStrip
 from tracker.window.samples.year_line import YearLine
@@ -108,13 +108,15 @@ class MeasuredPage(QWidget):
         record.clicked.connect(self.record)
         self.year = YearLine(session)
         self._found = QVBoxLayout()
+        self._menus: list[QToolButton] = []
         self._found.setSpacing(4)
         self.which.currentIndexChanged.connect(lambda _: self._follow_property())
         form = column(
             hairline(), row(self.which, self.unit, gap=8, grow=0), row(self.figures, self._side(), gap=10, grow=0),
             self._wrong.label, row(record, None), self._how, gap=7,
         )  # fmt: skip
-        self.setLayout(column(self._scrolled(), form, gap=6, grow=0))
+        self._scroll = self._scrolled()
+        self.setLayout(column(self._scroll, form, gap=6, grow=0))
         self._follow_property()
 
     def show_sample(self, sample: Sample) -> None:
@@ -194,6 +196,7 @@ class MeasuredPage(QWidget):
 
     def _show_checked(self, checked: SampleChecked) -> None:
         clear(self._found)
+        self._menus = []
         # Why nothing is claimed, and what to do about it, is told where it is missed.
         unclaimed = next((each for each in checked.properties if each.readings and each.claim is None), None)
         for each in checked.properties:
@@ -202,6 +205,7 @@ class MeasuredPage(QWidget):
             self._add_why_unclaimed(checked)
         if not checked.properties and not checked.why_not:
             self._found.addWidget(words("Nothing was measured or claimed yet.", "quiet", wrap=True))
+        follow_by_tab(self._scroll, *self._menus)
         weighed = next((each for each in checked.properties if each.property.key == "grammage"), None)
         self.year.show_for(self._sample, weighed)
 
@@ -209,7 +213,7 @@ class MeasuredPage(QWidget):
         if checked.why_not:
             self._found.addWidget(words(checked.why_not, wrap=True))
         if checked.choices and self._sample is not None:
-            named, number = _menu("Which board is it?"), self._sample.number
+            named, number = self._menu("Which board is it?"), self._sample.number
             for name in checked.choices:
                 action = named.menu().addAction(name.replace("&", "&&"))
                 action.triggered.connect(lambda _=False, name=name: self.board_named.emit(number, name))
@@ -236,7 +240,7 @@ class MeasuredPage(QWidget):
 
     def _take_off(self, checked: PropertyChecked) -> QToolButton:
         """A choice among the readings, for one that was mistyped; undo brings it back."""
-        offered = _menu("Take off a mistyped reading")
+        offered = self._menu("Take off a mistyped reading")
         factor = checked.property.factor(checked.unit) or Fraction(1)
         for place, reading in enumerate(checked.readings, start=1):
             shown = plain_text(as_decimal(Fraction(reading.value) / factor))
@@ -244,15 +248,15 @@ class MeasuredPage(QWidget):
             action.triggered.connect(lambda _=False, gone=reading: self.reading_off.emit(gone.sample, gone.id))
         return offered
 
-
-def _menu(title: str) -> QToolButton:
-    """A word that opens a choice, which is put into its menu."""
-    made = QToolButton()
-    made.setText(title)
-    made.setProperty("kind", "word")
-    made.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
-    made.setMenu(QMenu(made))
-    return made
+    def _menu(self, title: str) -> QToolButton:
+        """A word that opens a choice, which is put into its menu."""
+        made = QToolButton()
+        made.setText(title)
+        made.setProperty("kind", "word")
+        made.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
+        made.setMenu(QMenu(made))
+        self._menus.append(made)
+        return made
 
 
 def _headline(checked: PropertyChecked, verdict: Verdict) -> str:

@@ -7,7 +7,7 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QFileDialog
 
-from tests.window.samples.from_request_to_verdict.keyboard import Keys, arrived
+from tests.window.samples.from_request_to_verdict.keyboard import SHIFT, Keys, arrived
 from tracker.window.main_window import MainWindow
 from tracker.window.samples.photographs import LARGE, SMALL, Photograph, decoded
 
@@ -89,7 +89,14 @@ def test_a_photograph_is_seen_small_and_large(window: MainWindow, keys: Keys, tm
     assert look.isVisibleTo(files)
     small = look.icon().pixmap(look.iconSize()).toImage()
     assert small.pixelColor(small.rect().center()).name() == "#ff0000"
-    look.setFocus()
+    while QApplication.focusWidget() is not look and keys.pressed < 40:
+        keys.press(Qt.Key.Key_Tab)
+    for text in ("Save a copy…", "Take off"):
+        keys.press(Qt.Key.Key_Tab)
+        assert QApplication.focusWidget().text() == text
+    for _ in range(2):
+        keys.press(Qt.Key.Key_Backtab, SHIFT)
+    assert QApplication.focusWidget() is look
     keys.press(Qt.Key.Key_Space)
     keys.settle()
     shown = files.findChild(Photograph)

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QToolButton
 
 from tests.desk.filing import file
 from tests.store.making import line
-from tests.window.samples.from_request_to_verdict.keyboard import CONTROL, VENDORS, Keys, arrived, asked
+from tests.window.samples.from_request_to_verdict.keyboard import CONTROL, SHIFT, VENDORS, Keys, arrived, asked
 from tracker.desk import samples
 from tracker.desk.opening import open_desk
 from tracker.desk.sample_life import EventKind
@@ -148,6 +148,7 @@ def test_which_of_several_boards_it_is_is_said_where_the_claim_is_missed(open_wi
     desk.close()
     window = open_window(Door(database))
     keys = Keys(qtbot, window)
+    window.go_samples()
     window.samples.go_to(1)
     keys.press(Qt.Key.Key_M)
     keys.type("18.1 18.0 17.9 18.0 18.2")
@@ -158,7 +159,15 @@ def test_which_of_several_boards_it_is_is_said_where_the_claim_is_missed(open_wi
     texts = [each.text() for each in said if isinstance(each, QLabel)]
     assert "nothing is claimed" in texts[1]
     assert texts[2].startswith("Several boards of Brackly Mills fit: Tamber Natural, Tamber White")
-    (named,) = [each for each in page.findChildren(QToolButton) if each.text() == "Which board is it?"]
+    named, take_off = page._menus
+    keys.press(Qt.Key.Key_Backtab, SHIFT)
+    assert QApplication.focusWidget() is page.unit
+    keys.press(Qt.Key.Key_Backtab, SHIFT)
+    keys.press(Qt.Key.Key_Backtab, SHIFT)
+    assert QApplication.focusWidget() is take_off
+    keys.press(Qt.Key.Key_Backtab, SHIFT)
+    assert QApplication.focusWidget() is named
+    assert named.text() == "Which board is it?"
     named.menu().actions()[1].trigger()
     keys.settle()
     assert asked(window)[0].board == "Tamber White"
