@@ -199,3 +199,48 @@ def test_two_boards_of_one_grade_under_headings_are_two_offers(second):
     found = lines([*rows, [250, 1310, "3 Wochen", second, "4 Wochen"], [300, 1300, "3 Wochen", 1230, "4 Wochen"]])
     assert prices(found)["B5"] == ("accepted", "1310", "tonne")
     assert prices(found)["D5"] == ("accepted", str(second), "tonne")
+
+
+def test_numbers_that_count_the_prices_are_no_order_sizes():
+    rows = [
+        ["Sorte", "g/m²", "µm", "Preis 1 (ab 1 t)", "Preis 2 (ab 5 t)"],
+        ["GC1", 240, 405, "1.390,00 €/t", "1.340,00 €/t"],
+    ]
+    found = lines(rows)
+    assert [(found[cell].offer.from_kg, found[cell].offer.below_kg) for cell in ("D2", "E2")] == [
+        (1000, 5000),
+        (5000, None),
+    ]
+
+
+def test_a_toll_beside_the_price_is_part_of_the_delivered_cost():
+    rows = [["€/t ab Werk"], ["Sorte", "g/m²", "µm", "€/t", "Maut €/t", "Fracht €/t"], ["GC1", 240, 405, 1240, 6, 45]]
+    found = lines(rows)
+    assert set(found) == {"D3"}
+    assert sorted(charge.price for charge in found["D3"].offer.charges) == [6, 45]
+
+
+@pytest.mark.parametrize(
+    ("said", "last"),
+    [
+        ("Preise gültig vom 01.01. bis 31.03.2027", "2027-03-31"),
+        ("Preise gültig bis Ende 2026", "2026-12-31"),
+        ("prix valables jusqu'à fin 2026", "2026-12-31"),
+    ],
+)
+def test_last_days_of_validity(said, last):
+    rows = [["€/t"], [said], ["Sorte", "g/m²", "µm", "€/t"], ["GC1", 240, 405, 1240]]
+    assert str(lines(rows)["D4"].offer.valid_until) == last
+
+
+def test_a_word_that_ends_in_x_is_no_sheet_size():
+    found = lines([["€/t"], ["Sorte", "€/t"], ["GT2 Triplex 345 µm 250 g/m²", 955]])
+    assert (found["B3"].offer.caliper_um, found["B3"].offer.grammage_gsm) == (345, 250)
+    assert prices(found)["B3"] == ("accepted", "955", "tonne")
+
+
+def test_one_price_on_two_bases_is_one_offer_whatever_else_a_head_says():
+    rows = [["Sorte", "g/m²", "µm", "€/t", "Ihr Objektpreis EUR/1000 m²"], ["GC1", 250, 415, 1165, 291.25]]
+    found = lines(rows)
+    assert set(found) == {"D2"}
+    assert found["D2"].offer.source.also == ("E2",)

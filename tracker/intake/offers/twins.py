@@ -5,6 +5,7 @@ from decimal import Decimal
 from fractions import Fraction
 
 from tracker.intake.offers.draft import DECIMAL, Draft
+from tracker.intake.values.header import Role, header_roles
 from tracker.trade.basis import BoardMeasure, per_tonne
 from tracker.trade.offer import NoteCode, State
 
@@ -68,7 +69,19 @@ def _same_offer(one: Draft, other: Draft) -> bool:
         return False
     if one.currency != other.currency or one.delivered != other.delivered:
         return False
-    return _about(one) == _about(other)
+    about, also = _about(one), _about(other)
+    return about == also or (about[1:] == also[1:] and _one_price(one, other))
+
+
+def _one_price(one: Draft, other: Draft) -> bool:
+    """The same money on two bases, whatever other words their heads have: 'EUR/t | sold at EUR/1000 m²'."""
+    first, second = _tonne(one), _tonne(other)
+    if one.basis is other.basis or first is None or second is None or (one.label and other.label):
+        return False
+    if any(reading.role is Role.PRICE for reading in header_roles(one.label or other.label)):
+        # 'Sales price EUR/1000 m²' says no more than 'EUR/t' does; where the two differ, it is asked.
+        return True
+    return abs(first - second) <= _MOST * max(first, second)
 
 
 def _about(draft: Draft) -> tuple[object, ...]:

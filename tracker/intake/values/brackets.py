@@ -51,6 +51,20 @@ _COUNTED = ("truckload", "pallet", "roll")
 _PLUS_FIRST = re.compile(r"(\d)\s*\+\s*([^\W\d][\w/. ]*)$")
 
 
+_ORDINAL = re.compile(r"^([^\W\d]+)[ .-]*\d{1,2}\s*[:.)]?\s*(?=[(\[]|[^\W\d])")
+
+
+def _without_ordinal(text: str) -> str:
+    """'Preis 2 (ab 5 t)' and 'Staffel 3: ab 10 t' count the prices, and no order is for 2 t."""
+    first = _ORDINAL.match(text)
+    if first is None or phrases("bracket").whole(first[1]) not in (None, "filler"):
+        return text
+    rest = text[first.end() :]
+    said = phrases("bracket").find(rest.strip("([ "))
+    begins = bool(said) and said[0].first == 0 and said[0].value in ("from", "above", "below")
+    return f"{first[1]} {rest}" if begins or rest[:1] in "([" else text
+
+
 @lru_cache(maxsize=8192)
 def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
     """A text that is one order-size bracket and nothing else; None otherwise.
@@ -62,7 +76,7 @@ def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
     if weighed is not None:
         bracket = bracket_text(weighed, units)
         return None if bracket is None else replace(bracket, words=stripped)
-    pieces = _pieces(_PLUS_FIRST.sub(r"\1 \2 +", stripped), units)
+    pieces = _pieces(_PLUS_FIRST.sub(r"\1 \2 +", _without_ordinal(stripped)), units)
     if pieces is None:
         return None
     masses, gaps = pieces

@@ -186,7 +186,9 @@ def _inches(words: str) -> CaliperReading:
     return in_unit(Decimal("0" + words if words.startswith(".") else words), CaliperUnit.INCH, words, said=False)
 
 
+# Not the end of 'GT2 Triplex 345 µm'.
+_TIMES_BEFORE = re.compile(r"\d\s*(?:mm|cm|m|in|inch|inches|zoll|\"|''?)?\s*x\s*$")
+
+
 def _is_measure_of_a_sheet(folded: str, one: Measured) -> bool:
-    return bool(re.match(r"\s*x\s*\d", folded[one.end :])) or bool(
-        re.search(r"\d\s*[a-z\"']*\s*x\s*$", folded[: one.start])
-    )
+    return bool(re.match(r"\s*x\s*\d", folded[one.end :])) or bool(_TIMES_BEFORE.search(folded[: one.start]))

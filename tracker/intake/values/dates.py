@@ -39,6 +39,7 @@ _DAY_MONTH_YEAR = re.compile(
 _MONTH_DAY_YEAR = re.compile(r"([^\W\d_]{3,10})\.?\s+(\d{1,2})(?:st|nd|rd|th|)\s*,?\s+'?(\d{4})(?!\d)")
 _YEAR_MONTH_DAY = re.compile(r"(\d{4})[- /]([^\W\d_]{3,10})[- /](\d{1,2})(?!\d)")
 _MONTH_YEAR = re.compile(r"([^\W\d_]{3,10})\.?\s*[-/, ]?\s*(?:(?:of|de|del)\s+)?'?(\d{4})(?!\d)")
+_YEAR_ALONE = re.compile(r"(?:(?:of|de|del|des jahres)\s+)?((?:20)\d{2})(?![\d./-])")
 _QUARTER = re.compile(
     r"(?:q([1-4])|([1-4])\.?\s*(?:quartal|quarter|trimestre|kvartal(?:et)?|kv|q))\s*[-/, ]?\s*(?:de\s+)?(\d{4})"
 )
@@ -116,11 +117,14 @@ def _ends(text: str, folded: str) -> Iterable[DateReading]:
         start = len(folded) - len(rest)
         month = _MONTH_YEAR.match(rest)
         quarter = _QUARTER.match(rest)
+        year = _YEAR_ALONE.match(rest)
         number = _month(month[1]) if month is not None else None
         if month is not None and number is not None:
             made, end = _last_of(int(month[2]), number), start + month.end()
         elif quarter is not None:
             made, end = _last_of(int(quarter[3]), 3 * int(quarter[1] or quarter[2])), start + quarter.end()
+        elif year is not None:
+            made, end = _last_of(int(year[1]), 12), start + year.end()
         else:
             continue
         yield DateReading((made,), match.start, end, text[match.start : end])

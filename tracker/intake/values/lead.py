@@ -145,6 +145,9 @@ def clauses(text: str) -> list[str]:
     return [piece.strip() for piece in pieces if piece.strip()]
 
 
+_DAY_AND_MONTH = re.compile(r"(?<![\d.])\d{1,2}\.\d{1,2}$")
+
+
 def _abbreviation(text: str, stop: int) -> bool:
     """A full stop behind one or a few letters known to be cut short, or behind a day's number ('31. Dezember')."""
     last = re.search(r"[^\s.]*$", text[:stop])
@@ -152,6 +155,9 @@ def _abbreviation(text: str, stop: int) -> bool:
     if word.isdigit():
         # '31. Dezember': a day's number before its month.
         following = tokens(fold(text[stop : stop + 24]))
+        if _DAY_AND_MONTH.search(text[:stop]) and text[stop + 1 :].lstrip()[:1].islower():
+            # 'vom 01.01. bis 31.03.2027'.
+            return True
         return len(word) <= 2 and bool(following) and phrases("months").at(following, 0) is not None
     return word in _short_forms()
 
