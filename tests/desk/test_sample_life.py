@@ -225,6 +225,8 @@ def test_events_and_requests_are_undone(desk: Desk) -> None:
         ("caliper", ["thick"], "", "not a number"),
         ("caliper", ["18.1", "18.0", "0.018"], "pt", "another unit"),
         ("caliper", ["-3"], "", "above 0"),
+        ("caliper", ["17.2", "17.1"], "µm", "17.2 µm is no board's caliper .* choose the unit"),
+        ("grammage", ["1710"], "g/m²", "no board's basis weight"),
     ],
 )
 def test_bad_readings_are_refused_and_none_is_kept(

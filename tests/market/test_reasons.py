@@ -52,7 +52,7 @@ def test_an_offer_in_line_is_explained_too():
 def test_too_few_is_said_with_what_was_judged_by():
     said = _said(offers_of([1000.0, 1010.0, 1500.0]), 2)
     assert said[0].startswith(
-        "2 offers of other vendors for SBS, below 5: too few to score. The band, narrowed by what"
+        "2 offers of other vendors for SBS, below 5: too few to score. The band, together with what"
     )
     assert said[0].endswith("USD 1,500 per tonne lies outside.")
 

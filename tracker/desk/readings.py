@@ -47,6 +47,7 @@ def add(
         raise Trouble(f"No reading was stored. {' '.join(read.problems)}")
     if not read.values:
         raise Trouble("No reading was stored: type one figure or paste a column of them.")
+    _refuse_impossible(read.values, found)
     _refuse_far(read.values, [each.value for each in readings(desk, number) if each.property == found.key], found)
     taken = measurements.Taken(found.key, found.unit, on or desk.today, conditioned, method.strip())
     text = f"{_counted(len(read.values))} of {found.name.lower()} on sample {number}"
@@ -154,6 +155,19 @@ def _unit_meant(values: Sequence[str], found: Property) -> str:
 
 def _counted(count: int) -> str:
     return "1 reading" if count == 1 else f"{count} readings"
+
+
+def _refuse_impossible(values: Sequence[Decimal], found: Property) -> None:
+    """A unit that was said, or left standing in a list, can be the wrong one: 17.2 µm is no board's caliper."""
+    if found.possible is None:
+        return
+    low, high = found.possible
+    wrong = next((value for value in values if not low <= value <= high), None)
+    if wrong is not None:
+        raise Trouble(
+            f"No reading was stored. {plain_text(wrong)} {found.unit} is no board's {found.name.lower()} (they lie "
+            f"between {plain_text(low)} and {plain_text(high)} {found.unit}): choose the unit the figures are in."
+        )
 
 
 def _refuse_far(values: Sequence[Decimal], earlier: Sequence[Decimal], found: Property) -> None:

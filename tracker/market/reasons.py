@@ -123,7 +123,7 @@ def _too_few(offer: int, offers: Offers, verdicts: Verdicts, wording: Wording) -
 
 def _guide(others: bool, band: bool) -> str:
     if band:
-        return "The band, narrowed by what they show," if others else "The band with the usual scatter round it"
+        return "The band, together with what they show," if others else "The band with the usual scatter round it"
     return "What they show, with room for doubt," if others else "What this vendor itself asks for the grade"
 
 
