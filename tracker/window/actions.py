@@ -1,6 +1,11 @@
 """What can be done, as data: id, words, keys. The window makes its QActions and the list of all commands from here."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
+
+from PySide6.QtCore import QObject
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QWidget
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,3 +55,17 @@ ACTIONS: tuple[Action, ...] = (
     Action("log", "Show where the log is", "", "show_log"),
     Action("close", "Close the window", "Ctrl+Q", "close"),
 )
+
+
+def actions_of(window: QWidget, doers: Sequence[QObject]) -> dict[str, QAction]:
+    """The window's QActions by key; each is done by the first of `doers` that has the method it names."""
+    made = {}
+    for action in ACTIONS:
+        item = QAction(action.title, window)
+        if action.keys:
+            item.setShortcut(QKeySequence(action.keys))
+        item.setToolTip(action.about)
+        item.triggered.connect(next(getattr(doer, action.does) for doer in doers if hasattr(doer, action.does)))
+        window.addAction(item)
+        made[action.key] = item
+    return made

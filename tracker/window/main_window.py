@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from functools import cached_property
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer, Slot
-from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDragLeaveEvent, QDropEvent, QKeySequence, QShowEvent
+from PySide6.QtGui import QCloseEvent, QShowEvent
 from PySide6.QtWidgets import QApplication, QFileDialog, QStackedWidget, QVBoxLayout, QWidget
 
-from tracker.window.actions import ACTIONS
+from tracker.window.actions import actions_of
 from tracker.window.errors import log_file
 from tracker.window.file_tasks import FileTasks
 from tracker.window.footing_line import FootingLine
@@ -21,6 +21,7 @@ from tracker.window.places_bar import PlacesBar
 from tracker.window.reference.place import ReferencePlace
 from tracker.window.samples.place import SamplesPlace
 from tracker.window.session import Session
+from tracker.window.sheet_drop import SheetDrop
 from tracker.window.sheets.place import SheetsPlace
 from tracker.window.steps import Steps
 from tracker.window.switches import Switches
@@ -46,7 +47,6 @@ class MainWindow(QWidget):
         self.setObjectName("window")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self.setWindowTitle("Paperboard tracker")
-        self.setAcceptDrops(True)
         self.resize(1280, 800)
         self.setMinimumSize(1000, 660)
         self.session = session
@@ -70,7 +70,8 @@ class MainWindow(QWidget):
         self.switches = Switches(session, self)
         self.steps = Steps(session.undo_stack, self.message, self)
         self._make_places()
-        self.actions_by_key = self._make_actions()
+        self.actions_by_key = actions_of(self, (self, self.files, self.databases, self.switches, self.steps))
+        self._watch_drops()
         self.bar.chosen.connect(self.go)
         self.bar.take_in.clicked.connect(self.choose_sheets)
         self.bar.log_sample.clicked.connect(self.log_sample)
@@ -104,6 +105,14 @@ class MainWindow(QWidget):
         self.take_in.left.connect(self._left_take_in)
         self.sheet.left.connect(self._back_from_sheet)
 
+    def _watch_drops(self) -> None:
+        drop = SheetDrop(self)
+        drop.hovering.connect(lambda: self.message.say("Drop it to read it. Nothing is stored until you agree."))
+        drop.gone.connect(self.message.hide)
+        # The program it was dragged from has the keys until then.
+        drop.dropped.connect(lambda _: self.activateWindow())
+        drop.dropped.connect(self.take_in_files)
+
     @cached_property
     def quotes(self) -> QuotesPlace:
         """The Quotes place, made when first wanted: the pictures' library takes a quarter of a second to import."""
@@ -117,24 +126,6 @@ class MainWindow(QWidget):
         self.stack.removeWidget(self._until_quotes)
         self._until_quotes.deleteLater()
         return place
-
-    def _make_actions(self) -> dict[str, QAction]:
-        made = {}
-        for action in ACTIONS:
-            item = QAction(action.title, self)
-            if action.keys:
-                item.setShortcut(QKeySequence(action.keys))
-            item.setToolTip(action.about)
-            item.triggered.connect(self._doing(action.does))
-            self.addAction(item)
-            made[action.key] = item
-        return made
-
-    def _doing(self, name: str) -> Callable[[], None]:
-        """The method an action names: the window's own, or one of those it leaves its tasks to."""
-        doers = (self, self.files, self.databases, self.switches, self.steps)
-        found: Callable[[], None] = next(getattr(doer, name) for doer in doers if hasattr(doer, name))
-        return found
 
     @Slot(int)
     def go(self, place: int) -> None:
@@ -311,23 +302,6 @@ class MainWindow(QWidget):
         if not self._started:
             self._started = True
             QTimer.singleShot(0, self._begin)
-
-    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
-        if any(url.isLocalFile() for url in event.mimeData().urls()):
-            event.acceptProposedAction()
-            self.message.say("Drop it to read it. Nothing is stored until you agree.")
-
-    def dragLeaveEvent(self, event: QDragLeaveEvent) -> None:
-        super().dragLeaveEvent(event)
-        self.message.hide()
-
-    def dropEvent(self, event: QDropEvent) -> None:
-        paths = [Path(url.toLocalFile()) for url in event.mimeData().urls() if url.isLocalFile()]
-        event.acceptProposedAction()
-        self.message.hide()
-        # The program it was dragged from has the keys until then.
-        self.activateWindow()
-        self.take_in_files([path for path in paths if path.is_file()])
 
     def closeEvent(self, event: QCloseEvent) -> None:
         # A file that is being read ends first, so that closing never waits for it.

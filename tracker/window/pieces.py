@@ -98,7 +98,9 @@ class _Button(QPushButton):
     def keyPressEvent(self, event: QKeyEvent) -> None:
         plain = event.modifiers() & ~Qt.KeyboardModifier.KeypadModifier == Qt.KeyboardModifier.NoModifier
         if plain and event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
-            self.click()
+            # Held down it would press whatever has the focus next.
+            if not event.isAutoRepeat():
+                self.click()
         else:
             super().keyPressEvent(event)
 

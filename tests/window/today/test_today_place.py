@@ -1,8 +1,9 @@
 """Today: each thing one Enter from where it is settled; a first start that says what to do."""
 
 import pytest
-from PySide6.QtCore import QMimeData, QPointF, Qt, QUrl
-from PySide6.QtGui import QDropEvent
+from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
+from PySide6.QtGui import QDragEnterEvent, QDropEvent
+from PySide6.QtWidgets import QApplication
 
 from tests.window.conftest import settle
 from tests.window.fixtures.invented_door import InventedDoor
@@ -58,11 +59,10 @@ def test_a_sheet_dropped_on_the_window_is_taken_in(open_window, qtbot, tmp_path)
     sheet.write_text("board,price\n", encoding="utf-8")
     mime = QMimeData()
     mime.setUrls([QUrl.fromLocalFile(str(sheet))])
-    window.dropEvent(
-        QDropEvent(
-            QPointF(5, 5), Qt.DropAction.CopyAction, mime, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier
-        )
-    )
+    how = (Qt.DropAction.CopyAction, mime, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier)
+    QApplication.sendEvent(window, QDragEnterEvent(QPoint(5, 5), *how))
+    assert window.message.text.startswith("Drop it to read it")
+    QApplication.sendEvent(window, QDropEvent(QPointF(5, 5), *how))
     settle(qtbot, window)
     assert window.stack.currentIndex() == TAKE_IN
     assert window.take_in.at_hand.path == sheet

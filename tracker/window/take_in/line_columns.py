@@ -18,12 +18,14 @@ _BASIS_WORDS = {
 
 @dataclass(frozen=True, slots=True)
 class Lines:
-    """Lines of one reading and the units to show; notes `told_once` for the whole file are not told in each row."""
+    """Lines of one reading and the units to show; notes `told_once` for the whole file are not told in each row.
+    `asked`: the texts of questions, which stand on cards of their own."""
 
     lines: tuple[Line, ...]
     units: Units
     several_sheets: bool = False
     told_once: frozenset[str] = frozenset()
+    asked: frozenset[str] = frozenset()
 
 
 def price_words(line: Line) -> str:
@@ -36,8 +38,9 @@ def price_words(line: Line) -> str:
 
 
 def _notes(lines: Lines, row: int) -> str:
-    """The notes of a line that are its own, as sentences."""
-    return " ".join(note.text for note in lines.lines[row].notes if note.text not in lines.told_once)
+    """The notes of a line that are its own, as sentences: what is read nowhere else first."""
+    own = [note.text for note in lines.lines[row].notes if note.text not in lines.told_once]
+    return " ".join(sorted(own, key=lambda text: text in lines.asked))
 
 
 def _numbers(lines: Lines, field: str) -> np.ndarray:

@@ -36,6 +36,7 @@ class Understood(QWidget):
         super().__init__(parent)
         self._lines: tuple[Line, ...] = ()
         self._found = Findings()
+        self._asked: frozenset[str] = frozenset()
         self.model = ColumnTable(LINE_COLUMNS, self)
         self.table = RowsView(self.model, theme)
         self.table.setAccessibleName("Offers understood")
@@ -78,6 +79,7 @@ class Understood(QWidget):
         QTimer.singleShot(0, self._share_height)
         self._lines = () if reading is None else reading.lines
         self._found = file.found
+        self._asked = frozenset(question.text for question in questions)
         self._tell_once(file.found.told_once)
         self.table.show_column("notes", file.found.noted)
         self.table.show_two_lines(file.found.noted)
@@ -99,7 +101,7 @@ class Understood(QWidget):
 
     def show_lines(self, units: Units) -> None:
         """Shows the lines in other units."""
-        shown = Lines(self._lines, units, len(self._found.sheets) > 1, self._found.told_once)
+        shown = Lines(self._lines, units, len(self._found.sheets) > 1, self._found.told_once, self._asked)
         self.model.show(shown, np.arange(len(self._lines)))
         self.line.show_line(None)
         self.line_chosen.emit(None)
