@@ -30,7 +30,7 @@ def test_days_count_from_a_date_that_stands_by_itself_in_the_letterhead():
     assert by_cell(reading)["D6"].offer.valid_until == date(2026, 10, 14)
 
 
-def test_a_smallest_order_in_pounds_is_no_basis_weight():
+def test_a_smallest_order_in_readingis_no_basis_weight():
     reading = read(
         [["Min order 40,000 pounds/item"], ["USD per ST"], [], ["Grade", '.012"', '.014"'], ["SBS", 1370, 1365]]
     )
@@ -126,3 +126,25 @@ def test_one_truckload_of_a_stated_weight_is_no_range_from_one_pound():
 def test_a_name_without_a_legal_form_at_the_head_of_a_sheet(rows, vendor):
     reading = read([*rows, [*HEAD, "USD/ST"], [*BOARD, 1165]])
     assert {line.offer.vendor for line in reading.lines} == {vendor}
+
+
+def test_a_lead_time_and_a_smallest_order_among_the_remarks():
+    rows = [
+        [*BOARD, 1165, "4 to 5 weeks; min 10,000 lb"],
+        ["CRB", 20, 79, 880.5, "In stock"],
+        ["CUK", 18, 74, 990, "30 days"],
+    ]
+    found = by_cell(read([[*HEAD, "USD/ST", "Remarks"], *rows]))
+    assert [line.offer.lead_days for line in found.values()] == [(28, 35), (0, 0), None]
+    assert found["D2"].offer.minimum_kg == pounds(10_000)
+
+
+def test_a_price_per_100_lb():
+    reading = read([["US dollars"], [*HEAD, "Price per 100 lb"], [*BOARD, 61.4]])
+    assert accepted(reading) == {"D3": ("SBS", "61.4", "USD", "cwt")}
+
+
+def test_inches_in_halves_and_quarters():
+    reading = read([["USD"], [*HEAD, "Size", "$/M"], ["CRB", 18, 72, "28-1/2 x 40 3/4", 268.9]])
+    (line,) = reading.lines
+    assert [float(side) for side in line.offer.sheet_mm] == [723.9, 1035.05]

@@ -17,8 +17,9 @@ from tracker.intake.offers.scope import Scope
 from tracker.intake.values.brackets import LARGEST_ORDER_KG
 from tracker.intake.values.delivery import Delivery, find_delivery, terms_under
 from tracker.intake.values.header import Role
-from tracker.intake.values.lead import LeadTime
+from tracker.intake.values.lead import LeadTime, lead_in_remark
 from tracker.intake.values.masses import Mass
+from tracker.intake.values.minimum import find_minimum
 from tracker.intake.values.statements import SaysMinimum
 from tracker.intake.values.validity import Validity, validity_text
 from tracker.trade.offer import Evidence, Note, NoteCode
@@ -57,7 +58,8 @@ def terms_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> 
 
 
 TERM_ROLES = (
-    Role.LEAD_TIME, Role.VALIDITY, Role.MINIMUM, Role.DELIVERY_TERMS, Role.RECEIVED, Role.VENDOR
+    Role.LEAD_TIME, Role.VALIDITY, Role.MINIMUM, Role.DELIVERY_TERMS, Role.RECEIVED, Role.VENDOR,
+    Role.REMARKS,
 )  # fmt: skip
 """The columns that may be read here: the row's other cells are not handed over."""
 
@@ -92,6 +94,13 @@ def _lead(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> None:
             terms.lead_days = read.days
             terms.evidence.append(Evidence("lead_days", at(cell), cell.text))
         return
+    for column in columns.of(Role.REMARKS):
+        remark = cells.get(column.index)
+        remarked = lead_in_remark(remark.text) if remark is not None else None
+        if remark is not None and remarked is not None:
+            terms.lead_days = remarked.days
+            terms.evidence.append(Evidence("lead_days", at(remark), remark.text))
+            return
     _take_lead(terms, scope.nearest(LeadTime))
 
 
@@ -147,6 +156,12 @@ def _minimum(terms: Terms, cells: Cells, columns: Columns, scope: Scope, facts: 
         mass = mass_of(cell, column.mass_units) if cell is not None else None
         if cell is not None:
             _take_minimum(terms, mass, at(cell), cell.text.strip(), facts)
+            return
+    for column in columns.of(Role.REMARKS):
+        remark = cells.get(column.index)
+        least = find_minimum(remark.text) if remark is not None else None
+        if remark is not None and least is not None:
+            _take_minimum(terms, least, at(remark), remark.text.strip(), facts)
             return
     said = scope.nearest(SaysMinimum)
     if len({one.value.mass for one in said}) == 1:

@@ -205,3 +205,12 @@ def _spans(part: str) -> Iterable[LeadTime]:
             yield lead
     if phrases("lead_topic").find(part) and "stock" in {match.value for match in _lead_phrases().find(part)}:
         yield LeadTime(0, 0, part.strip())
+
+
+@lru_cache(maxsize=4096)
+def lead_in_remark(text: str) -> LeadTime | None:
+    """The one lead time among a remark's clauses: weeks, or stock; '30 days' by itself may be terms of payment."""
+    found = {said.days: said for clause in clauses(text) if (said := lead_text(clause)) is not None}
+    said = next(iter(found.values())) if len(found) == 1 else None
+    counted_in_days = said is not None and said.days[1] > 0 and lead_unit(said.words) is not LeadUnit.WEEK
+    return None if counted_in_days else said

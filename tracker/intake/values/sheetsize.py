@@ -43,6 +43,14 @@ _SIZE = re.compile(rf"(?<![\d.,])({NUMBER}){_UNIT}\s*[x*×/]\s*({NUMBER}){_UNIT}
 _LONG_UNIT = {"mm": LengthUnit.MILLIMETRE, "cm": LengthUnit.CENTIMETRE}
 
 
+_FRACTION = re.compile(r"(?<![\d.,])(\d{1,2})(?:\s*-\s*|\s+)([1357])[/⁄]([248])(?!\d)")
+"""Inches as halves, quarters and eighths: '28-1/2', '40 3/4'."""
+
+
+def _in_decimals(match: re.Match[str]) -> str:
+    return str(Decimal(match[1]) + Decimal(match[2]) / Decimal(match[3]))
+
+
 def length_unit(text: str) -> LengthUnit | None:
     """The unit of length that a header names: 'Size (cm)', 'Format mm'. None for none or two."""
     found = {match.value for match in phrases("length_units").find(text)}
@@ -62,7 +70,7 @@ def _is_inch(text: str) -> bool:
 @lru_cache(maxsize=8192)
 def sheet_text(text: str, unit: LengthUnit | None = None) -> tuple[SheetSize, ...]:
     """A sheet-size cell and nothing else; `unit` is the header's. One size is certain, several are not."""
-    stripped = text.strip().strip("()")
+    stripped = _FRACTION.sub(_in_decimals, text.strip().strip("()"))
     match = _SIZE.fullmatch(fold(stripped).replace("sheets", "").strip())
     if match is None or ("/" in match.group() and not _sizes_with_slash(match)):
         return ()
@@ -73,6 +81,7 @@ def sheet_text(text: str, unit: LengthUnit | None = None) -> tuple[SheetSize, ..
 def find_sheet_sizes(text: str) -> tuple[SheetSize, ...]:
     """Every sheet size in a description: '28 x 40 in' or, without its unit, one that can only be in one unit."""
     found: list[SheetSize] = []
+    text = _FRACTION.sub(_in_decimals, text)
     folded = fold(text)
     for match in _SIZE.finditer(folded):
         behind = folded[match.end() : match.end() + 6]
