@@ -1,7 +1,9 @@
 """import, from a vendor's file to stored offers: the plainest price list and a workbook, read for real."""
 
 import os
+import sqlite3
 import sys
+from contextlib import closing
 from datetime import date
 from pathlib import Path
 
@@ -131,15 +133,17 @@ def test_an_unreadable_file_is_told_and_the_others_are_still_read(
 
 
 def test_a_file_that_can_not_be_stored_does_not_keep_the_others_out(
-    tracker: Tracker, plain: Path, tmp_path: Path
+    tracker: Tracker, database: Path, plain: Path, tmp_path: Path
 ) -> None:
     long = tmp_path / "long.csv"
-    long.write_text(f"{HEADER}\nMarrowby Paper,Greyfold,CRB,1,20,80,44.2012345678901234567,USD,msf,,,21,,2026-11-10\n")
+    long.write_text(f"{HEADER}\nMarrowby Paper,Greyfold,CRB,1,20,80,44.20,USD,msf,,,21,,2026-11-10\n")
+    with closing(sqlite3.connect(database)) as connection:
+        refusing = "CREATE TRIGGER full BEFORE INSERT ON price_file WHEN NEW.name = 'long.csv' "
+        connection.execute(f"{refusing} BEGIN SELECT RAISE(ABORT, 'refused'); END")
     ended = tracker("import", str(long), str(plain), "--json")
     assert ended.status == Status.FAILED
     assert [file["file"] for file in ended.document["files"]] == ["long.csv", "plain.csv"]
-    assert ended.err.startswith("long.csv: Nothing was stored. ")
-    assert "G2" in ended.err
+    assert ended.err.startswith("long.csv: Nothing was stored")
     assert len(tracker("quotes", "--json", "--as-of", "2026-11-25").document["offers"]) == 3
 
 
@@ -259,3 +263,14 @@ def test_a_vendor_is_the_known_one_whatever_its_legal_form(tracker: Tracker, ton
     slip = tracker("sample", "log", "--vendor", "Ostrell Karton", "--grade", "SBS")
     assert "Ostrell Karton is a new vendor; did you mean Ostrel Karton AB?" in slip.err
     assert slip.out == "2\n"
+
+
+def test_a_figure_that_can_not_be_kept_holds_back_its_own_line(tracker: Tracker, tmp_path: Path) -> None:
+    long = tmp_path / "long.csv"
+    rest = "USD,msf,,,21,,2026-11-10"
+    prices = {20: "44.2012345678901234567", 21: "45.10"}
+    rows = [f"Marrowby Paper,Greyfold,CRB,1,{points},80,{price},{rest}" for points, price in prices.items()]
+    long.write_text("\n".join([HEADER, *rows, ""]))
+    ended = tracker("import", str(long), "--json")
+    assert [line["state"] for line in ended.document["files"][0]["lines"]] == ["question", "accepted"]
+    assert len(tracker("quotes", "--json", "--as-of", "2026-11-25").document["offers"]) == 1
