@@ -131,3 +131,31 @@ def test_a_price_of_this_year_or_the_next_beside_the_plain_one_is_asked(dated):
 def test_a_list_without_a_date_does_not_tell_which_year_is_over():
     states = in_2026("Price USD/ST", "Price 2025 USD/ST", title="Price list")
     assert State.ACCEPTED not in states.values()
+
+
+@pytest.mark.parametrize(
+    "rows",
+    [
+        [["Falken Weiss", "0.46", "1190"], ["Falken Grau", "0.50", "990"]],
+        [["Tolmere Board"], [], ["A100", 450, 1190], ["B200", 500, 990]],
+        [["SBS C1S", 18, 1190], ["CRB C1S", 20, 990]],
+    ],
+)
+def test_figures_under_no_heads_are_one_question_for_the_table(rows):
+    reading = read(rows)
+    (question,) = reading.questions
+    assert question.key == "table:Sheet1"
+    assert len(question.cells) == 2
+    assert {line.state for line in reading.lines} == {State.QUESTION}
+
+
+@pytest.mark.parametrize(
+    "rows",
+    [
+        [["Dear Sirs,"], ["we met 2 of your people on 3 May."]],
+        [["Ada", "+44 20 7946 0958"], ["Ben", "+44 20 7946 0959"]],
+        [["Monday", 8, 17], ["Tuesday", 8, 17]],
+    ],
+)
+def test_a_sheet_that_holds_no_board_is_passed_over(rows):
+    assert read(rows).lines == ()

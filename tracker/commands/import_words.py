@@ -69,6 +69,8 @@ def _answered_by(question: Question) -> str:
         return f"Answer it with --currency CODE, for example {options}."
     if question.key == "vendor":
         return "Answer it with --vendor NAME."
+    if kind == "table":
+        return "Take the file in in the window to do so."
     choices = f"It is one of: {'; '.join(choice.label for choice in question.choices)}. " if question.choices else ""
     return f"{choices}Answer it in the window, under Today."
 

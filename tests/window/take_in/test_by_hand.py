@@ -25,7 +25,8 @@ def read(window: MainWindow, qtbot, path: Path) -> None:
 def test_what_is_marked_is_read_at_once(real_window: MainWindow, qtbot, tmp_path) -> None:
     window = real_window
     read(window, qtbot, strange_sheet(tmp_path))
-    assert "mark its table by hand" in window.take_in.understood.summary.text()
+    (asked,) = window.take_in.at_hand.taken.reading.questions
+    assert "mark its table by hand" in asked.text
     mark(window)
     settle(qtbot, window)
     lines = window.take_in.at_hand.taken.reading.lines
@@ -34,7 +35,7 @@ def test_what_is_marked_is_read_at_once(real_window: MainWindow, qtbot, tmp_path
     assert view.model().headerData(4, Qt.Orientation.Horizontal) == "E\nPrice, per tonne"
     window.steps.undo()
     settle(qtbot, window)
-    assert window.take_in.at_hand.taken.reading.lines == ()
+    assert window.take_in.at_hand.taken.reading.questions == (asked,)
     window.steps.redo()
     settle(qtbot, window)
     assert len(window.take_in.at_hand.taken.reading.lines) == 3
@@ -61,14 +62,14 @@ def test_the_next_sheet_of_the_vendor_is_read_by_the_marks(marked: MainWindow, q
     later = strange_sheet(tmp_path, "vexholm 2.xlsx", (("Mist", "FBB", 16, 250, 1000),))
     read(marked, qtbot, later)
     take_in = marked.take_in
-    assert take_in.at_hand.taken.reading.lines == ()
+    assert take_in.at_hand.accepted == 0
     take_in.understood.vendor.named.emit(VENDOR)
     settle(qtbot, marked)
     assert take_in.understood.layout_said.text().startswith("Read by the layout you marked on ")
     assert take_in.agree.text() == "Take in 4 offers"
     take_in.understood._refuse.click()
     settle(qtbot, marked)
-    assert take_in.at_hand.taken.reading.lines == ()
+    assert take_in.at_hand.accepted == 0
 
 
 def test_a_line_shows_what_said_each_of_its_fields(marked: MainWindow, qtbot) -> None:

@@ -17,6 +17,7 @@ from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.offers.twins import disagreeing_rows, joined_bases, without_repeats
+from tracker.intake.offers.unheaded import unheaded_drafts
 from tracker.intake.offers.vendor import letterhead, may_name_another, vendor_among
 from tracker.intake.tables.find import find_tables
 from tracker.intake.tables.table import Words
@@ -52,6 +53,10 @@ def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
     found.vendor = file_vendor.value if file_vendor is not None else None
     for sheet in sheets:
         _read_tables(found, sheet, sheets, facts, file_vendor)
+    if not found.drafts:
+        found.drafts.extend(
+            draft for sheet in sheets if not sheet.tables for draft in unheaded_drafts(sheet.found.view)
+        )
     found.drafts = without_repeats(found.drafts)
     return found
 

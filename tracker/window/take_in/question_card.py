@@ -20,6 +20,8 @@ _EXAMPLES = {
 }
 _ONLY_THE_VENDOR = "The sheet itself can't settle this: leave its lines out, or ask the vendor."
 
+_BY_HAND = "Mark its columns beside the sheet, or leave its lines out."
+
 
 def can_be_typed(key: str) -> bool:
     """Whether any text can answer a question of this key; other questions without choices have no answer here."""
@@ -63,7 +65,9 @@ class QuestionCard(QFrame):
         elif can_be_typed(question.key):
             layout.addLayout(self._typing())
         else:
-            layout.addWidget(words(_ONLY_THE_VENDOR, "quiet", wrap=True))
+            layout.addWidget(
+                words(_BY_HAND if _kind(question.key) == "table" else _ONLY_THE_VENDOR, "quiet", wrap=True)
+            )
         ways = self._ways(leaving)
         self.first_choice = self._first or ways[0]
         layout.addLayout(row(*ways, None, gap=4))

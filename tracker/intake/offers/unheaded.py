@@ -1,0 +1,66 @@
+"""Sheets with rows of figures under no heads that are understood: whether they are prices a person must say."""
+
+from collections import Counter
+from collections.abc import Iterator, Mapping
+from decimal import Decimal
+
+from tracker.intake.grid import Cell
+from tracker.intake.offers.draft import Draft
+from tracker.intake.tables.view import View
+from tracker.intake.values.caliper import bare_caliper, find_calipers
+from tracker.intake.values.grade import find_grade
+from tracker.intake.values.numbers import number_readings
+from tracker.intake.values.weight import find_weights
+from tracker.intake.words.lists import phrases
+from tracker.trade.offer import NoteCode
+
+_Cells = Mapping[int, Cell]
+_FEWEST = 2
+_LEAST_PRICE = 20
+"""Less than this no board costs by the ton or the 1,000 ft²; common practice, no source."""
+
+
+def unheaded_drafts(view: View) -> Iterator[Draft]:
+    """One held line a row of a list that nothing heads, at its last figure, all asked about in one question.
+
+    Only of rows alike in shape that may be board: something in them names a board or price, or they hold a figure that
+    can be a caliper beside a larger one.
+    """
+    shapes = {row: shape for row in view.order if (shape := _shape(view.rows[row])) is not None}
+    counts = Counter(shapes.values())
+    for row, shape in shapes.items():
+        if counts[shape] >= _FEWEST and _may_be_board(view.rows[row]):
+            yield _asked(view, view.rows[row][shape[1][-1]])
+
+
+def _shape(cells: _Cells) -> tuple[tuple[int, ...], tuple[int, ...]] | None:
+    """The columns of a row's words and of its figures; None where it has not at least one of those and two of these."""
+    figures = tuple(column for column, cell in sorted(cells.items()) if _figure(cell) is not None)
+    words = tuple(column for column, cell in sorted(cells.items()) if any(map(str.isalpha, cell.text)))
+    return (words, figures) if words and len(figures) >= _FEWEST else None
+
+
+def _figure(cell: Cell) -> Decimal | None:
+    if isinstance(cell.value, Decimal):
+        return cell.value
+    readings = number_readings(cell.text) if isinstance(cell.value, str) else ()
+    return readings[0].value if readings else None
+
+
+def _may_be_board(cells: _Cells) -> bool:
+    texts = [cell.text for cell in cells.values() if isinstance(cell.value, str)]
+    if any(find_grade(text) or find_calipers(text) or find_weights(text) for text in texts):
+        return True
+    if any(phrases("price_words").find(text) for text in texts):
+        return True
+    figures = [figure for cell in cells.values() if (figure := _figure(cell)) is not None]
+    largest = max(figures)
+    return largest >= _LEAST_PRICE and any(bare_caliper(one) is not None and one < largest for one in figures)
+
+
+def _asked(view: View, cell: Cell) -> Draft:
+    draft = Draft(view.sheet, cell)
+    where = f"The sheet “{view.sheet}”" if view.sheet else "The file"
+    text = f"{where} has figures under no headings that are understood. If they are prices, mark its table by hand."
+    draft.ask(NoteCode.NUMBER_AMBIGUOUS, f"table:{view.sheet}", draft.where, text)
+    return draft
