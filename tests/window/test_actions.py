@@ -9,6 +9,7 @@ from tests.window.conftest import settle
 from tracker.window.actions import ACTIONS
 from tracker.window.do_list import DoList, matching
 from tracker.window.file_tasks import FileTasks
+from tracker.window.guides import Guides
 from tracker.window.keys_dialog import KeysDialog
 from tracker.window.main_window import REFERENCE, MainWindow
 from tracker.window.other_database import OtherDatabase
@@ -26,7 +27,7 @@ def test_ids_and_keys_are_unique(qapp) -> None:
 
 def test_the_window_can_do_each_of_them() -> None:
     for action in ACTIONS:
-        doers = (MainWindow, FileTasks, OtherDatabase, Switches, Steps)
+        doers = (MainWindow, FileTasks, OtherDatabase, Guides, Switches, Steps)
         assert sum(callable(getattr(doer, action.does, None)) for doer in doers) == 1, action.key
 
 

@@ -12,9 +12,9 @@ from PySide6.QtGui import QCloseEvent, QShowEvent
 from PySide6.QtWidgets import QApplication, QFileDialog, QStackedWidget, QVBoxLayout, QWidget
 
 from tracker.window.actions import actions_of
-from tracker.window.errors import log_file
 from tracker.window.file_tasks import FileTasks
 from tracker.window.footing_line import FootingLine
+from tracker.window.guides import Guides
 from tracker.window.message_bar import MessageBar
 from tracker.window.other_database import OtherDatabase
 from tracker.window.places_bar import PlacesBar
@@ -66,16 +66,19 @@ class MainWindow(QWidget):
         self.files = FileTasks(session, self, lambda: self.quotes)
         self.databases = OtherDatabase(session, self)
         self.databases.said.connect(self.message.say)
+        self.guides = Guides(session, self, lambda: self.actions_by_key)
+        self.guides.said.connect(self.message.say)
         self.files.written.connect(self.message.say)
         self.switches = Switches(session, self)
         self.steps = Steps(session.undo_stack, self.message, self)
         self._make_places()
-        self.actions_by_key = actions_of(self, (self, self.files, self.databases, self.switches, self.steps))
+        doers = (self, self.files, self.databases, self.guides, self.switches, self.steps)
+        self.actions_by_key = actions_of(self, doers)
         self._watch_drops()
         self.bar.chosen.connect(self.go)
         self.bar.take_in.clicked.connect(self.choose_sheets)
         self.bar.log_sample.clicked.connect(self.log_sample)
-        self.bar.do.clicked.connect(self.open_do)
+        self.bar.do.clicked.connect(self.guides.open_do)
         session.troubled.connect(self.message.warn)
         session.work.busy.connect(self.bar.show_busy)
         session.said.connect(self._say_done)
@@ -103,7 +106,7 @@ class MainWindow(QWidget):
         self.today.files_dropped.connect(self.take_in_files)
         self.sheets.sheet_wanted.connect(self._show_cell)
         self.take_in.left.connect(self._left_take_in)
-        self.sheet.left.connect(self._back_from_sheet)
+        self.sheet.left.connect(lambda: self.go(self._came_from))
 
     def _watch_drops(self) -> None:
         drop = SheetDrop(self)
@@ -228,35 +231,16 @@ class MainWindow(QWidget):
     def show_in_sheet(self) -> None:
         self._show_sheet_of(self.session.selected)
 
-    @Slot()
-    def open_do(self) -> None:
-        from tracker.window.do_list import DoList
-
-        DoList(self, self.actions_by_key, self.session.theme.palette).open_over(self)
-
-    @Slot()
-    def show_keys(self) -> None:
-        from tracker.window.keys_dialog import KeysDialog
-
-        KeysDialog(self).open()
-
-    @Slot()
-    def show_log(self) -> None:
-        self.message.say(f"The log is {log_file()}.")
-
     def _begin(self) -> None:
         """After the first paint: the data and, beside it, what takes long to import."""
         self.session.start()
-        self._aside.ask(_import_pictures, lambda _: self._make_quotes())
+        self._aside.ask(_import_pictures, lambda _: self.quotes)
 
     def _settle_focus(self) -> None:
         """Once there is something to settle, the keys are about it, unless the user is elsewhere by then."""
         self.session.today_changed.disconnect(self._settle_focus)
         if self.stack.currentIndex() == TODAY and not self.stack.isAncestorOf(QApplication.focusWidget() or self):
             self.today.setFocus()
-
-    def _make_quotes(self) -> None:
-        _ = self.quotes
 
     def _say_done(self, text: str) -> None:
         stack = self.session.undo_stack
@@ -284,9 +268,6 @@ class MainWindow(QWidget):
         self._came_from = self.stack.currentIndex()
         self.sheet.show_cell(file, sheet, cell)
         self.go(SHEET)
-
-    def _back_from_sheet(self) -> None:
-        self.go(self._came_from)
 
     def _left_take_in(self, stored: int) -> None:
         if stored:

@@ -52,14 +52,14 @@ class Work(QObject):
         # The thread stays: SQLite connections belong to the thread that opened them.
         self._pool.setExpiryTimeout(-1)
         self._next = 0
-        self._waiting: dict[int, tuple[Callable[[Any], None], Callable[[Exception], None]]] = {}
+        self._waiting: dict[int, tuple[Callable[[Any], object], Callable[[Exception], None]]] = {}
         self._dropped: set[int] = set()
         self._ended.connect(self._deliver)
 
     def ask(
         self,
         function: Callable[[], Any],
-        then: Callable[[Any], None],
+        then: Callable[[Any], object],
         failed: Callable[[Exception], None] | None = None,
     ) -> int:
         """Runs `function` on the desk's thread, then `then(result)` here; the ticket returned can be dropped."""
