@@ -4,10 +4,11 @@ from dataclasses import replace
 
 import numpy as np
 import pytest
-from PySide6.QtGui import QFontMetricsF
+from PySide6.QtGui import QFontMetricsF, QPainter, QPixmap
 
 from tests.window.conftest import settle
 from tracker.desk.comparison import Per
+from tracker.window.look.figures import Units
 from tracker.window.main_window import MainWindow
 from tracker.window.quotes.spread_picture import called, like_with_like
 
@@ -38,6 +39,21 @@ def test_per_msf_the_strips_are_per_tonne_with_the_band_of_the_tonne(window: Mai
     assert like_with_like(at_18_pt) is at_18_pt
 
 
+@pytest.mark.parametrize(
+    ("units", "value", "said"),
+    [(Units.US, 18.0, "457 µm"), (Units.US, 3.0, "76.2 µm"), (Units.METRIC, 457.2, "18.0 pt")],
+)
+def test_calipers_below_the_picture_are_told_in_both_units(window: MainWindow, qtbot, units, value, said) -> None:
+    window.resize(1600, 1000)
+    window.session.choose_units(units)
+    window.go_quotes()
+    settle(qtbot, window)
+    axis = window.quotes.picture.plot.getPlotItem().getAxis("bottom")
+    assert axis.tickStrings([value], 1, 1)[0].endswith(f"\n{said}")
+    window.quotes.picture.choose(2)
+    assert axis.tickStrings([2.0], 1, 1) == ["2 wk"]
+
+
 @pytest.mark.parametrize("size", [(1024, 700), (1600, 1000)], ids=str)
 def test_vendors_names_below_the_strips_do_not_run_into_each_other(window: MainWindow, qtbot, size) -> None:
     window.resize(*size)
@@ -47,6 +63,11 @@ def test_vendors_names_below_the_strips_do_not_run_into_each_other(window: MainW
     settle(qtbot, window)
     plot = window.quotes.picture.plot
     ticks = plot.getPlotItem().getAxis("bottom")._tickLevels[0]
+    picture = QPixmap(plot.size())
+    painter = QPainter(picture)
+    _, _, drawn = plot.getPlotItem().getAxis("bottom").generateDrawSpecs(painter)
+    painter.end()
+    assert len(drawn) == len(ticks)
     metrics, ends = QFontMetricsF(plot.font()), {}
     across, _ = plot.pixels(np.array([at for at, _ in ticks]), np.zeros(len(ticks)))
     assert len(ticks) > 3

@@ -19,6 +19,7 @@ class Drawing:
     longer current. notes: (x, y, words) about the ground behind the points.
     x_ticks: (value, words), or empty for numbers with `x_unit`. spans: (y, left, right) drawn as ranges behind the
     points. boxes: (left, right, low, high). level: y of a dashed line. front: places in rows of ringed points.
+    x_also: factor and unit in which x is told a second time, where there is room.
     x_zero, y_zero: the word for zero; with y_zero the figures carry their sign.
     least_width: how much of x is shown at least. joins: places in rows, two by two, of points with a line between.
     """
@@ -40,5 +41,6 @@ class Drawing:
     least_width: float = 0.0
     x_unit: str = ""
     x_zero: str = ""
+    x_also: tuple[float, str] | None = None
     y_unit: str = ""
     y_zero: str = ""

@@ -19,29 +19,18 @@ from PySide6.QtWidgets import QWidget
 from tracker.window.look.marks import Mark, pen_and_fill, shape_of
 from tracker.window.look.theme import Theme
 from tracker.window.quotes.alike import AlikePoints
+from tracker.window.quotes.axis import Axis
 from tracker.window.quotes.drawing import Drawing, Floats
 from tracker.window.quotes.overlay import Overlay
 
 _REACH_PX = 12.0
+_TALL_ENOUGH_PX = 200
 _LEFT_PX, _BOTTOM_PX, _BETWEEN_WORDS_PX, _MOST_LINES = 64, 28, 12, 3
 
 _SIZES = {Mark.SLIP: 14, Mark.ABOVE: 14, Mark.BELOW: 14, Mark.FEW: 11, Mark.ESTIMATED: 10, Mark.IN_LINE: 9}
 _FAINT, _JOIN, _CLEAR = 80, 130, 255
 _MANY_SPANS = 200
 _MANY, _VERY_MANY = 1_200, 12_000
-
-
-class _Axis(pg.AxisItem):
-    """Figures with their unit, no line of its own."""
-
-    unit = ""
-    zero = ""
-    signed = False
-
-    def tickStrings(self, values: list[float], scale: float, spacing: float) -> list[str]:
-        places = max(0, int(np.ceil(-np.log10(spacing)))) if spacing < 1 else 0
-        sign = "+" if self.signed else ""
-        return [self.zero if self.zero and not value else f"{value:{sign},.{places}f}{self.unit}" for value in values]
 
 
 class Plot(pg.PlotWidget):
@@ -52,7 +41,7 @@ class Plot(pg.PlotWidget):
     entered = Signal(int)
 
     def __init__(self, theme: Theme, say: Callable[[int], str], parent: QWidget | None = None) -> None:
-        self._axes = {"left": _Axis("left"), "bottom": _Axis("bottom")}
+        self._axes = {"left": Axis("left"), "bottom": Axis("bottom")}
         super().__init__(parent, axisItems=self._axes)
         self.theme = theme
         self.say = say
@@ -160,7 +149,9 @@ class Plot(pg.PlotWidget):
             axis.setPen(QPen(Qt.PenStyle.NoPen))
             axis.setTextPen(QColor(palette.quiet))
             axis.setTickFont(font)
-            axis.setStyle(tickLength=0, tickTextOffset=8, maxTickLevel=0, hideOverlappingLabels=False)
+            axis.setStyle(tickLength=0, tickTextOffset=8, maxTickLevel=0)
+        # Words may begin below the axis at the left; pyqtgraph would else leave them out.
+        self._axes["bottom"].setStyle(hideOverlappingLabels=_LEFT_PX)
         self._axes["left"].setTickPen(QPen(QColor(palette.line), 1))
         self._axes["left"].setGrid(255)
         self._axes["left"].setZValue(-1)
@@ -177,6 +168,10 @@ class Plot(pg.PlotWidget):
             widest = max(metrics.horizontalAdvance(text) for _, text in ticks) + _BETWEEN_WORDS_PX
             lines = min(_MOST_LINES, ceil(widest * len(ticks) / max(1.0, self.width() - _LEFT_PX)))
             ticks = [(at, "\n" * (place % lines) + text) for place, (at, text) in enumerate(ticks)]
+        axis.also = drawing.x_also if self.height() >= _TALL_ENOUGH_PX else None
+        if axis.also is not None:
+            lines = 2
+            ticks = [(at, f"{text}\n{axis.also_text(at)}") for at, text in drawing.x_ticks]
         axis.setTicks([ticks] if ticks else None)
         axis.setHeight(_BOTTOM_PX + (lines - 1) * ceil(metrics.lineSpacing()))
 

@@ -78,6 +78,7 @@ def against_caliper(offers: Offers, rows: NDArray[np.intp], grade: str) -> Pictu
         x_ticks=_caliper_ticks(exact_x, units),
         least_width=_LEAST_WIDTH_UM * step,
         x_unit=f" {figures.caliper_unit(units)}",
+        x_also=_other_unit(units),
     )
     if not grade:
         words = "Choose a grade to see its expected band."
@@ -136,6 +137,12 @@ def _caliper_ticks(x: NDArray[np.float64], units: Units) -> list[tuple[float, st
     there = np.unique(np.round(x, 1 if units is Units.US else 0))
     few = len(there) <= (_MOST_STRIPS if units is Units.US else 8)
     return [(float(each), f"{each:g} {figures.caliper_unit(units)}") for each in there] if few else []
+
+
+def _other_unit(units: Units) -> tuple[float, str]:
+    """From a caliper as shown to the other system's."""
+    other = figures.other_units(units)
+    return figures.caliper_value(figures.caliper_um_of(1.0, units), other), f" {figures.caliper_unit(other)}"
 
 
 def labels_of(offers: Offers, rows: NDArray[np.intp]) -> list[tuple[int, str]]:
