@@ -88,6 +88,24 @@ def test_what_was_accepted_is_stored_and_what_was_asked_waits(desk: Desk, sheet:
     assert files.content(desk, stored.file_id) == b"autumn list"
 
 
+def bases_of(desk: Desk) -> list[str]:
+    snapshot = load_snapshot(desk)
+    return [snapshot.bases[code] for code in snapshot.basis]
+
+
+def test_a_wrong_answer_is_mended_by_withdrawing_the_file_and_taking_it_in_again(desk: Desk, sheet: Sheet) -> None:
+    wrong = take_in.store(desk, take_in.read(desk, sheet(), Answers({"ton": "metric"})))
+    assert bases_of(desk) == ["short_ton", "tonne"]
+    files.withdraw(desk, wrong.file_id)
+    again = take_in.read(desk, sheet(), Answers({"ton": "short"}))
+    assert again.imported_on is None
+    mended = take_in.store(desk, again)
+    assert (mended.file_id, mended.already, mended.offers) == (wrong.file_id, False, 2)
+    assert bases_of(desk) == ["short_ton", "short_ton"]
+    assert not files.find(desk, mended.file_id).withdrawn
+    assert take_in.store(desk, again).already
+
+
 def test_the_same_bytes_under_any_name_add_nothing_and_that_is_said(desk: Desk, sheet: Sheet) -> None:
     first = take_in.store(desk, take_in.read(desk, sheet()))
     again = take_in.read(desk, sheet(name="renamed.xlsx"))

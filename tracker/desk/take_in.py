@@ -135,8 +135,9 @@ def store(
     """Stores a file with all its accepted offers, or none of it.
 
     The answers in `remember` are kept for the vendor with the sheet's own `words` that they answered, and so is a
-    layout that was marked in this file. The same bytes again add nothing. Trouble if the file could not be read, an
-    answer is not of its kind, or the database refuses.
+    layout that was marked in this file. The same bytes again add nothing, but those of a withdrawn file take the place
+    of what was stored of it: how a wrong answer is mended. Trouble if the file could not be read, an answer is not of
+    its kind, or the database refuses.
     """
     from tracker.store import files
 
@@ -147,10 +148,14 @@ def store(
     accepted = sum(line.state is State.ACCEPTED for line in reading.lines)
     with no_collecting(), writing(desk, f"took in {reading.file}") as pen:
         earlier = files.id_of(pen.connection, reading.sha256)
-        if earlier is not None:
+        if earlier is not None and files.imported_on(pen.connection, reading.sha256) is not None:
             return Stored(earlier, 0, 0, 0, already=True)
-        received = taken.answers.received or desk.today
-        file_id = files.add(pen, reading, taken.content, received, settled_to_keep(taken.answers))
+        received, settled = taken.answers.received or desk.today, settled_to_keep(taken.answers)
+        if earlier is None:
+            file_id = files.add(pen, reading, taken.content, received, settled)
+        else:
+            file_id = earlier
+            files.add_anew(pen, file_id, reading, received, settled)
         keep_answers(pen, reading, remember or {}, words)
         _keep_layouts(pen, taken)
     return Stored(file_id, accepted, len(reading.lines) - accepted, len(reading.questions))

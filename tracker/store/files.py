@@ -65,6 +65,16 @@ def add_settled(pen: Pen, file_id: int, reading: Reading, answers: Mapping[str, 
     return added
 
 
+def add_anew(pen: Pen, file_id: int, reading: Reading, received: date, answers: Mapping[str, str]) -> None:
+    """Puts a new reading of a withdrawn file in the place of what was stored of it; from now on it counts again."""
+    vendor_id = vendors.id_of(pen, reading.vendor) if reading.vendor else None
+    offers.remove_all_but(pen.connection, file_id, set())
+    changed = {"withdrawn_at": None, "vendor_id": vendor_id, "received": received}
+    pen.update(price_file, file_id, {**changed, "imported_at": datetime.now(UTC), "imported_by": pen.who})
+    added = offers.add(pen, file_id, offers.accepted(reading.lines), reading.vendor, received)
+    _read_anew(pen, file_id, reading, answers, added)
+
+
 def name_vendor(pen: Pen, file_id: int, name: str) -> tuple[int, ...]:
     """Names who sent a file that named nobody, for it and its offers that named none; gives the log's entries."""
     vendor_id = vendors.id_of(pen, name)
@@ -110,13 +120,14 @@ def _add_file(pen: Pen, reading: Reading, content: bytes, received: date, answer
 
 
 def imported_on(connection: Connection, sha256: str) -> date | None:
-    """The day these very bytes were stored, or None."""
-    found = connection.execute(select(price_file.c.imported_at).where(price_file.c.sha256 == sha256)).scalar()
+    """The day these very bytes were stored, or None; those of a withdrawn file may be taken in anew."""
+    these = select(price_file.c.imported_at).where(price_file.c.sha256 == sha256)
+    found = connection.execute(these.where(price_file.c.withdrawn_at.is_(None))).scalar()
     return None if found is None else found.astimezone().date()
 
 
 def id_of(connection: Connection, sha256: str) -> int | None:
-    """The stored file of these bytes, or None."""
+    """The stored file of these bytes, withdrawn or not, or None."""
     return connection.execute(select(price_file.c.id).where(price_file.c.sha256 == sha256)).scalar()
 
 

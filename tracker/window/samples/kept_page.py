@@ -50,11 +50,12 @@ class KeptPage(QWidget):
         self._tickets: list[int] = []
         self.setAcceptDrops(True)
         self.board = field("Vendor's name for the board", "as its price sheet writes it", self._name_board)
-        self.approved_for = field("Approved for", "", self.approve)
+        self.approved_for = field("Approved for", "", self._enter_approval)
         self.rejected_because = field("Rejected because", "cracks on folding, say", self.reject)
         self._verdict = words("", wrap=True)
         self._wrong = Wrong()
         approve, reject = button("Approve"), button("Reject")
+        self._approve_button = approve
         approve.clicked.connect(self.approve)
         reject.clicked.connect(self.reject)
         self.files = KeptFiles(session)
@@ -123,6 +124,13 @@ class KeptPage(QWidget):
     def refuse(self, why: str) -> None:
         """Says why nothing was decided or kept."""
         self._wrong.say(why)
+
+    def _enter_approval(self) -> None:
+        """Enter on the empty field goes to the button: V and a stray Enter must approve nothing."""
+        if self.approved_for.text().strip():
+            self.approve()
+        else:
+            self._approve_button.setFocus()
 
     def _decide(self, approved: bool, typed: str) -> None:
         if self._sample is not None:

@@ -103,7 +103,11 @@ class FileAtHand:
         if reading.unreadable:
             return reading.unreadable
         if self.taken.imported_on is not None:
-            return f"This very file was taken in on {date_text(self.taken.imported_on)}: nothing would be added."
+            day = date_text(self.taken.imported_on)
+            return (
+                f"This very file was taken in on {day}: nothing would be added. To read it with other answers, "
+                f"withdraw it in Sheets first."
+            )
         states = self.found.states
         if not reading.lines:
             why = " ".join(f"{passed.sheet or 'The file'}: {passed.why}." for passed in reading.passed_over[:3])

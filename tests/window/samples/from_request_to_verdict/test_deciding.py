@@ -7,7 +7,7 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QFileDialog
 
-from tests.window.samples.from_request_to_verdict.keyboard import SHIFT, Keys, arrived
+from tests.window.samples.from_request_to_verdict.keyboard import SHIFT, Keys, arrived, asked
 from tracker.window.main_window import MainWindow
 from tracker.window.samples.photographs import LARGE, SMALL, Photograph, decoded
 
@@ -34,6 +34,17 @@ def test_a_verdict_stands_in_the_quotes(window: MainWindow, keys: Keys, qtbot) -
     layout = window.quotes.reasons._reasons
     said = [layout.itemAt(place).widget().text() for place in range(layout.count())]
     assert said[0].startswith("This board was rejected: cracks (")
+
+
+def test_a_stray_enter_approves_nothing(window: MainWindow, keys: Keys) -> None:
+    arrived(window, keys)
+    keys.press(Qt.Key.Key_V)
+    keys.press(Qt.Key.Key_Return)
+    keys.settle()
+    assert not asked(window)[0].verdict
+    keys.press(Qt.Key.Key_Space)
+    keys.settle()
+    assert asked(window)[0].verdict.startswith("approved")
 
 
 def test_a_rejection_without_a_reason_is_refused_beside_it(window: MainWindow, keys: Keys) -> None:
