@@ -93,7 +93,7 @@ def test_a_level_a_decimal_point_off_is_asked_about(tracker: Tracker) -> None:
     assert "which no carton board costs. Nothing was set; add --yes" in asked.err
     assert tracker("level", "SBS", "--per-tonne", "1450", *said).status == Status.DONE
     far = tracker("level", "SBS", "--per-tonne", "700", *said)
-    assert "far from its level of 1 Oct 2026, 1450 USD" in far.err
+    assert "far from its level of 1 Oct 2026, 1,450 USD" in far.err
     assert tracker("level", "SBS", "--per-tonne", "700", *said, "--yes").status == Status.DONE
 
 

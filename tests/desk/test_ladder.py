@@ -39,6 +39,7 @@ def last(made: Offer, per: Per, metric: bool | None = None, **chosen: object) ->
          "$1,240 × 74 lb/MSF ÷ 2,000 lb = 45.88"),
         (offer("900", Basis.TONNE, "EUR", grammage_gsm=Decimal(350)), Per.MSF, None,
          "€900 × 350 g/m² × 0.0929 ÷ 1,000 kg = 29.26"),
+        (offer("57.5", Basis.CWT), Per.MSF, None, "$57.50 × 78 lb/MSF ÷ 100 lb = 44.85"),
         (offer("0.62", Basis.LB), Per.MSF, None, "$0.62 × 78 lb/MSF = 48.36"),
         (offer("81.34", Basis.CWT), Per.TONNE, None, "$81.34 × 2,204.62 lb ÷ 100 lb = 1,793.24"),
         (offer("63.45", Basis.MSF), Per.TONNE, None, "$63.45 × 2,204.623 lb ÷ 78 lb/MSF = 1,793.38"),

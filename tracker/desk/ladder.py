@@ -56,7 +56,7 @@ def ladder(offer: Offer, footing: ChosenFooting, rests: Rested) -> tuple[Step, .
     assert offer.basis is not None
     assert offer.currency is not None
     source = offer.source
-    quoted = f"{offer.currency} {offer.price:,f} per {_BASIS_WORDS[offer.basis]}"
+    quoted = f"{offer.currency} {_money(offer.price)} per {_BASIS_WORDS[offer.basis]}"
     steps = [
         Step("as written", source.as_written or plain_text(offer.price), source.cell),
         Step("read as", quoted),
@@ -81,8 +81,14 @@ def ladder(offer: Offer, footing: ChosenFooting, rests: Rested) -> tuple[Step, .
 
 
 def price_text(price: Decimal, currency: str) -> str:
-    """'$1,240.50', '€900', 'SEK 9,450': as quoted, no digit added or lost."""
-    return f"{MONEY_SIGNS.get(currency) or currency + ' '}{price:,f}"
+    """'$1,240.50', '€900', 'SEK 9,450': as quoted."""
+    return f"{MONEY_SIGNS.get(currency) or currency + ' '}{_money(price)}"
+
+
+def _money(price: Decimal) -> str:
+    """With thousands apart; money has no single decimal: 57.5 is written 57.50."""
+    text = f"{price:,f}"
+    return f"{text}0" if text[-2:-1] == "." else text
 
 
 def _is_metric(basis: Basis, rests: Rested) -> bool:

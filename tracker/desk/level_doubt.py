@@ -9,7 +9,6 @@ from typing import TYPE_CHECKING
 from tracker.desk.levels import levels
 from tracker.desk.rates import EURO, rate
 from tracker.trade.days import day_text
-from tracker.trade.exact import plain_text
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
@@ -26,7 +25,7 @@ def doubt_level(desk: Desk, grade: str, per_tonne: Decimal, currency: str, on: d
     known = rate(desk, currency, EURO, on)
     if known is None:
         return None
-    euros, said = per_tonne * known.factor, f"{grade} at {plain_text(per_tonne)} {currency} per tonne"
+    euros, said = per_tonne * known.factor, f"{grade} at {per_tonne:,f} {currency} per tonne"
     if not _LEAST_EUROS <= euros <= _MOST_EUROS:
         return f"{said} is {euros:,.0f} EUR, which no carton board costs."
     last = next((each for each in levels(desk) if each.grade == grade and each.on <= on), None)
@@ -36,4 +35,4 @@ def doubt_level(desk: Desk, grade: str, per_tonne: Decimal, currency: str, on: d
     earlier = last.per_tonne * before.factor
     if earlier / _TIMES_ODD <= euros <= earlier * _TIMES_ODD:
         return None
-    return f"{said} is far from its level of {day_text(last.on)}, {plain_text(last.per_tonne)} {last.currency}."
+    return f"{said} is far from its level of {day_text(last.on)}, {last.per_tonne:,f} {last.currency}."

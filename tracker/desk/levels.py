@@ -54,7 +54,7 @@ def set_level(
         raise Trouble(f"A spread lies between 0 and 100 per cent; {plain_text(spread)} was given.")
     if not source.strip():
         raise Trouble("Say where the level comes from: a figure without a source can't be defended before a vendor.")
-    text = f"set the level of {code} to {plain_text(per_tonne)} {currency} per tonne from {day_text(on)}"
+    text = f"set the level of {code} to {per_tonne:,f} {currency} per tonne from {day_text(on)}"
     with writing(desk, text) as pen:
         change = kept.put(pen, code, on, per_tonne, currency, source.strip(), spread)
     return Edit(text, (change,))
