@@ -172,6 +172,16 @@ def test_the_chosen_row_stays_in_view_when_the_table_loses_a_line(many: MainWind
     assert table.viewport().rect().contains(table.visualRect(table.currentIndex()))
 
 
+def test_home_is_the_most_overdue_and_end_the_last(many: MainWindow, qtbot) -> None:
+    table = many.samples.table
+    qtbot.keyClick(table, Qt.Key.Key_End)
+    assert table.currentIndex().row() == table.model().rowCount() - 1
+    assert many.samples._chosen == many.samples.listing.shown()[-1].number
+    qtbot.keyClick(table, Qt.Key.Key_Home)
+    assert table.currentIndex().row() == 0
+    assert many.samples._chosen == many.samples.listing.shown()[0].number
+
+
 def test_the_scale_of_weeks_leaves_each_figure_its_room(window: MainWindow, qtbot) -> None:
     window.go_samples()
     window.samples.listing.turn_to(TURN_ROUND)

@@ -195,6 +195,9 @@ class MeasuredPage(QWidget):
             )
 
     def _show_checked(self, checked: SampleChecked) -> None:
+        if any(menu.hasFocus() for menu in self._menus):
+            # The word that was chosen from goes: where the cursor falls by itself, the page would scroll after it.
+            self.figures.setFocus()
         clear(self._found)
         self._menus = []
         # Why nothing is claimed, and what to do about it, is told where it is missed.

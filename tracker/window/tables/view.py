@@ -116,4 +116,9 @@ class RowsView(QTableView):
         if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.currentIndex().isValid():
             self._activated(self.currentIndex())
             return
+        # Whole rows are chosen, so Home and End mean the first and last row; Qt takes them for the first and last cell.
+        rows = self.model().rowCount()
+        if rows and event.key() in (Qt.Key.Key_Home, Qt.Key.Key_End) and not event.modifiers():
+            self.setCurrentIndex(self.model().index(0 if event.key() == Qt.Key.Key_Home else rows - 1, 0))
+            return
         super().keyPressEvent(event)

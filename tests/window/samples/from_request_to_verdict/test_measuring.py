@@ -171,6 +171,7 @@ def test_which_of_several_boards_it_is_is_said_where_the_claim_is_missed(open_wi
     named.menu().actions()[1].trigger()
     keys.settle()
     assert asked(window)[0].board == "Tamber White"
+    assert QApplication.focusWidget() is page.figures
     shown = [label.text() for label in page.findChildren(QLabel)]
     assert any("agrees with the claimed 18 pt" in text for text in shown)
     window.steps.undo()
