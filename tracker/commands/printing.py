@@ -30,6 +30,8 @@ def _laid_out(value: Any, depth: int, margin: str) -> Iterator[str]:
     if depth == 0 or not isinstance(value, dict | list | Iterator):
         yield _on_one_line(value)
         return
+    # What goes on one line is written on the spot: a generator for each of a long sheet's lines costs more than it.
+    deeper = depth > 1
     opening, closing = "{}" if isinstance(value, dict) else "[]"
     inner = margin + " "
     parts = value.items() if isinstance(value, dict) else ((None, item) for item in value)
@@ -37,7 +39,10 @@ def _laid_out(value: Any, depth: int, margin: str) -> Iterator[str]:
     for key, item in parts:
         yield f"{opening}\n" if empty else ",\n"
         yield inner if key is None else f"{inner}{_on_one_line(key)}: "
-        yield from _laid_out(item, depth - 1, inner)
+        if deeper:
+            yield from _laid_out(item, depth - 1, inner)
+        else:
+            yield _on_one_line(item)
         empty = False
     yield f"{opening}{closing}" if empty else f"\n{margin}{closing}"
 

@@ -20,7 +20,7 @@ from tracker.desk.contract import passing_object
 from tracker.desk.files import find, name_vendor
 from tracker.desk.opening import Desk, desk_if_there, is_there
 from tracker.desk.questions import answer_kept
-from tracker.desk.take_in import TakenIn, read, store
+from tracker.desk.take_in import TakenIn, keep_ready, read, stand_down, store
 from tracker.desk.trouble import Trouble
 from tracker.trade.offer import Answers, State
 
@@ -53,13 +53,23 @@ def describe(parser: argparse.ArgumentParser) -> None:
 def run(options: argparse.Namespace) -> Status:
     """Reads each file, prints the result, stores what was accepted unless it is a dry run."""
     with no_collecting():
-        with _desk(options) as desk:
+        with _reader_ready(), _desk(options) as desk:
             if desk is not None and is_there(desk) and options.vendor:
                 options.vendor = vendor_said(desk, options.vendor)
             answers = _answers(options)
             results = [_take_in(desk, path, answers, options) for path in options.files]
         _show(results, options)
     return _status(results)
+
+
+@contextmanager
+def _reader_ready() -> Iterator[None]:
+    """The process that reads starts while this one still loads what it needs for the database."""
+    keep_ready()
+    try:
+        yield
+    finally:
+        stand_down()
 
 
 @contextmanager

@@ -4,10 +4,10 @@ Every basis is either a mass of board or an area of it. Between the two stands t
 sheets the sheet's size gives the area.
 """
 
-from dataclasses import dataclass
 from enum import StrEnum
 from fractions import Fraction
 from functools import lru_cache
+from typing import NamedTuple
 
 from tracker.trade.exact import KG_PER_CWT, KG_PER_LB, KG_PER_SHORT_TON, KG_PER_TONNE, M2_PER_MSF
 from tracker.trade.quantities import Exact
@@ -25,6 +25,9 @@ class Basis(StrEnum):
     THOUSAND_SHEETS = "1000sheets"
     SHEET = "sheet"
 
+    # A basis is part of every key that sizes are remembered by, and an Enum's own hash is a Python function.
+    __hash__ = str.__hash__
+
 
 _KG: dict[Basis, Fraction] = {
     Basis.SHORT_TON: KG_PER_SHORT_TON,
@@ -41,9 +44,11 @@ BY_AREA = frozenset(_M2)
 BY_SHEET = frozenset(_SHEETS)
 
 
-@dataclass(frozen=True, slots=True)
-class BoardMeasure:
-    """What turns a weight of board into an area: grammage in g/m² and the sheet's two sides in mm, where known."""
+class BoardMeasure(NamedTuple):
+    """What turns a weight of board into an area: grammage in g/m² and the sheet's two sides in mm, where known.
+
+    A tuple, because sizes are remembered by it and a dataclass hashes and compares many times as slowly.
+    """
 
     grammage_gsm: Exact | None = None
     sheet_mm: tuple[Exact, Exact] | None = None

@@ -143,10 +143,11 @@ class PriceColumn:
     vendor: str | None = None
     label: str = ""
     indicative: bool = False
+    index: int = field(init=False, compare=False)
+    """The column's own, kept here because it is asked for a dozen times a row."""
 
-    @property
-    def index(self) -> int:
-        return self.column.index
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "index", self.column.index)
 
 
 @dataclass

@@ -166,12 +166,12 @@ def _fill_basis(draft: Draft, settled: Settled[str], facts: FileFacts) -> None:
 
 def _take_basis(draft: Draft, value: str, by: Claim[str], facts: FileFacts) -> None:
     unit = foreign_unit(value)
-    answer = facts.answered.settled.get(key_about("basis", by.words))
+    answer = facts.answered.settled.get(key_about("basis", by.words)) if unit is not None else None
     if unit is not None and answer is None:
         text = f"The price is per {unit} (“{by.words}”), which has no fixed weight or area."
         draft.ask(NoteCode.BASIS_UNKNOWN, key_about("basis", by.words), by.where, text, by.words)
         return
-    _set_basis(draft, Basis(answer) if unit is not None and answer is not None else Basis(value), by)
+    _set_basis(draft, Basis(value if answer is None else answer), by)
 
 
 def _set_basis(draft: Draft, basis: Basis, by: Claim[str] | Said[str]) -> None:

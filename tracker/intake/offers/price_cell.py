@@ -1,9 +1,9 @@
 """What a price cell itself says: an amount, no price, a range, a fault; and the currency and unit written in it."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from decimal import Decimal
 from enum import StrEnum
+from typing import NamedTuple
 
 from tracker.intake.grid import Cell, CellFault
 from tracker.intake.offers.file_facts import FileFacts
@@ -24,11 +24,11 @@ class Standing(StrEnum):
     REFUSED = "refused"
 
 
-@dataclass(frozen=True, slots=True)
-class PriceCell:
+class PriceCell(NamedTuple):
     """A price cell as read. `amounts`: what is left of its readings; `code` and `text`: why it is unread or refused.
 
     `about`: the words that keep the amount from being exact, as 'ca.' or '+'.
+    A tuple, because a long list makes one a row and a frozen dataclass is made several times as slowly.
     """
 
     standing: Standing

@@ -41,6 +41,7 @@ class Rows:
         self._once = _written_once(table, columns, self._filled)
         self._leaders = tuple(column.index for column in columns.of(Role.PRODUCT, Role.GRADE))
         self._priced = frozenset(price.index for price in columns.prices)
+        self._measures = tuple(column.index for column in columns.of(Role.CALIPER, Role.WEIGHT, Role.GRADE))
         self.passed: dict[int, str] = {}
         self.stated: list[Words] = []
 
@@ -111,8 +112,7 @@ class Rows:
 
     def _has_board(self, cells: dict[int, Cell], label: Cell) -> bool:
         """A caliper, a weight or a grade of its own beside the label."""
-        wanted = self._columns.of(Role.CALIPER, Role.WEIGHT, Role.GRADE)
-        return any(column.index in cells and cells[column.index] is not label for column in wanted)
+        return any(index in cells and cells[index] is not label for index in self._measures)
 
     def _unlabelled(self, row: BodyRow, cells: dict[int, Cell]) -> str:
         """Bare figures under a gap, with no word and no measure of board: sums and the like."""

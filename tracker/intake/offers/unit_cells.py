@@ -14,6 +14,8 @@ from tracker.intake.values.numbers import number_readings, settled
 def unit_cells(whole: WholeRow, columns: Columns, facts: FileFacts) -> list[Cell]:
     """The row's unit and currency cells; how many units and which ('100' | 'kg') are one unit, beside any currency."""
     wanted = columns.of(Role.BASIS, Role.PER_QUANTITY, Role.CURRENCY)
+    if not wanted:
+        return []
     cells = [whole.cells[column.index] for column in wanted if column.index in whole.cells]
     counts = [cell for cell in cells if _counts(cell, facts) not in ((), (1,))]
     named = [cell for cell in cells if not _counts(cell, facts)]

@@ -120,9 +120,11 @@ class View:
 
     def cell(self, row: int, column: int) -> Cell | None:
         """The cell at a position, without looking at merged blocks."""
-        if isinstance(self.rows, PassingRows):
-            return self.rows.cell(row, column)
-        found = self.rows.get(row)
+        rows = self.rows
+        # Asked for every row of a list, and looking up the class of an abstract mapping takes longer than the cell.
+        if type(rows) is not dict and isinstance(rows, PassingRows):
+            return rows.cell(row, column)
+        found = rows.get(row)
         return None if found is None else found.get(column)
 
     def columns_of(self, row: int) -> Collection[int]:

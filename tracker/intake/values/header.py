@@ -74,6 +74,9 @@ class Role(StrEnum):
     FORM = "form"
     PAYMENT = "payment"
 
+    # Columns are looked up by their roles many times a row, and an Enum's own hash is a Python function.
+    __hash__ = str.__hash__
+
 
 @dataclass(frozen=True, slots=True)
 class RoleReading:
