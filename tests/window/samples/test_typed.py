@@ -5,6 +5,7 @@ import pytest
 
 from tracker.window.look.figures import Units
 from tracker.window.samples.typed import (
+    NewVendor,
     Unclear,
     caliper_exact,
     caliper_typed,
@@ -83,8 +84,15 @@ def test_grades_by_letters_or_beginning_of_their_name() -> None:
 def test_a_vendor_known_in_other_capitals_is_the_same_vendor() -> None:
     assert vendor_typed("tolmere  board", ["Tolmere Board"]) == "Tolmere Board"
     assert vendor_typed("New Mill", ["Tolmere Board"]) == "New Mill"
+    assert vendor_typed("TOLMERE BOARD LTD.", ["Tolmere Board"]) == "Tolmere Board"
     with pytest.raises(Unclear):
         vendor_typed("  ", [])
+
+
+def test_a_name_that_may_be_a_slip_is_asked_about_once() -> None:
+    with pytest.raises(NewVendor, match="did you mean Tolmere Board") as doubt:
+        vendor_typed("Tolmer Board", ["Tolmere Board"])
+    assert vendor_typed("Tolmer Board", ["Tolmere Board"], {doubt.value.name}) == "Tolmer Board"
 
 
 @pytest.mark.parametrize(

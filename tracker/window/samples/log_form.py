@@ -18,7 +18,15 @@ from tracker.window.look.figures import Units, caliper_unit, counted
 from tracker.window.pieces import button, column, holder, row, words
 from tracker.window.samples.fields import Wrong, field, labelled, named
 from tracker.window.samples.several_names import NamesField, SeveralNames
-from tracker.window.samples.typed import Unclear, caliper_exact, calipers_typed, day_typed, grade_typed, vendors_typed
+from tracker.window.samples.typed import (
+    NewVendor,
+    Unclear,
+    caliper_exact,
+    calipers_typed,
+    day_typed,
+    grade_typed,
+    vendors_typed,
+)
 
 if TYPE_CHECKING:
     from tracker.desk.sample_templates import SampleTemplate
@@ -63,6 +71,7 @@ class LogForm(QFrame):
         self._more = button("More fields", "word")
         self._more.clicked.connect(lambda: self.show_more(self._second.isHidden()))
         self._wrong = Wrong()
+        self._sure: set[str] = set()  # names that were doubted once, so that a second Enter takes them
         for each in (self.vendor, self.caliper):
             each.textChanged.connect(self._count)
         self._lay_out()
@@ -139,7 +148,7 @@ class LogForm(QFrame):
         self._wrong.clear()
         at: QLineEdit = self.vendor
         try:
-            vendors = vendors_typed(at.text(), self._vendors)
+            vendors = vendors_typed(at.text(), self._vendors, self._sure)
             at = self.grade
             grade = grade_typed(at.text())
             at = self.caliper
@@ -149,6 +158,8 @@ class LogForm(QFrame):
             at = self.asked_on
             on = day_typed(at.text(), self._today)
         except Unclear as unclear:
+            if isinstance(unclear, NewVendor):
+                self._sure.add(unclear.name)
             self._wrong.say(str(unclear), at)
             return None
         return Enquiry(

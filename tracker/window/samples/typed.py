@@ -2,11 +2,12 @@
 what to mend."""
 
 import re
-from collections.abc import Sequence
+from collections.abc import Container, Sequence
 from datetime import date, timedelta
 from decimal import Decimal, InvalidOperation
 from fractions import Fraction
 
+from tracker.desk.vendors import vendor_meant
 from tracker.trade.exact import as_decimal, plain_text
 from tracker.trade.grades import grades
 from tracker.trade.quantities import CaliperUnit, caliper_in, micrometres
@@ -28,6 +29,14 @@ _LEAST_POINTS, _LEAST_SECOND = 4, 8  # 16,5 is sixteen and a half; 16,18 may be 
 
 class Unclear(ValueError):
     """What was typed can't be understood; the message says how to write it."""
+
+
+class NewVendor(Unclear):
+    """A name that is new, but may be a slip for a known vendor's; `name` is what was typed."""
+
+    def __init__(self, name: str, close: Sequence[str]) -> None:
+        super().__init__(f"“{name}” is a new vendor: did you mean {' or '.join(close)}? Enter again takes it as new.")
+        self.name = name
 
 
 def day_typed(text: str, today: date) -> date | None:
@@ -104,9 +113,9 @@ def caliper_exact(caliper_um: Decimal) -> str:
     return f"{plain_text(caliper_um)} µm"
 
 
-def vendors_typed(text: str, known: Sequence[str]) -> tuple[str, ...]:
-    """Several vendors apart by semicolons, each as known where only letters' case differs."""
-    names = [vendor_typed(piece, known) for piece in text.split(";") if piece.strip()]
+def vendors_typed(text: str, known: Sequence[str], sure: Container[str] = ()) -> tuple[str, ...]:
+    """Several vendors apart by semicolons, each as vendor_typed() takes it."""
+    names = [vendor_typed(piece, known, sure) for piece in text.split(";") if piece.strip()]
     if not names:
         raise Unclear("Whom was it asked of? Write the vendor's name.")
     return tuple(dict.fromkeys(names))
@@ -135,9 +144,15 @@ def grade_typed(text: str) -> str:
     return found[0]
 
 
-def vendor_typed(text: str, known: Sequence[str]) -> str:
-    """The vendor as known where only letters' case differs, else a new one as typed."""
+def vendor_typed(text: str, known: Sequence[str], sure: Container[str] = ()) -> str:
+    """The known vendor where only capitals, punctuation or the legal form differ, else a new one as typed.
+
+    NewVendor for one that may be a slip, unless it is among the names that the user is `sure` of.
+    """
     words = " ".join(text.split())
     if not words:
         raise Unclear("Whom was it asked of? Write the vendor's name.")
-    return next((name for name in known if name.casefold() == words.casefold()), words)
+    meant = vendor_meant(words, known)
+    if meant.close and meant.name not in sure:
+        raise NewVendor(meant.name, meant.close)
+    return meant.name
