@@ -108,11 +108,12 @@ def test_a_level_moves_the_expected_prices(window: MainWindow, qtbot, sheet) -> 
     before = window.session.comparison.band_high.copy()
     window.go_reference()
     form = window.reference.level
-    form.per_tonne.setText("2600")
+    form.amount.setText("2600")
     form.source.setText("trade press")
     form.set_level()
     settle(qtbot, window)
-    assert "2,600 USD per tonne" in form._so_far.text()
+    assert form._so_far.text().startswith("2,866 USD per tonne")
+    assert form._so_far.text().endswith("trade press (2600 per short ton)")
     assert (window.session.comparison.band_high != before).all()
 
 
