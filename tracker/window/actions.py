@@ -27,6 +27,7 @@ ACTIONS: tuple[Action, ...] = (
     Action("sheets", "Go to Sheets", "Ctrl+5", "go_sheets", "files taken in, and what you answered about them"),
     Action("yardsticks", "See bands, verdicts and rates", "Ctrl+B", "go_yardsticks", "what prices are held against"),
     Action("take-in", "Take in a price sheet…", "Ctrl+O", "choose_sheets", "or drop files on the window"),
+    Action("back-to-sheet", "Go back to the sheet being taken in", "Ctrl+6", "back_to_sheet", "with all its answers"),
     Action("mark", "Mark the sheet's table by hand", "Ctrl+Shift+M", "mark_by_hand", "while taking it in"),
     Action("log-sample", "Log a sample request", "Ctrl+N", "log_sample"),
     Action("template", "Log a request from a template", "Ctrl+Shift+N", "log_from_template"),

@@ -21,6 +21,7 @@ from tracker.window.places_bar import PlacesBar
 from tracker.window.reference.place import ReferencePlace
 from tracker.window.samples.place import SamplesPlace
 from tracker.window.session import Session
+from tracker.window.sheet_at_hand import SheetAtHand
 from tracker.window.sheet_drop import SheetDrop
 from tracker.window.sheets.place import SheetsPlace
 from tracker.window.steps import Steps
@@ -72,7 +73,9 @@ class MainWindow(QWidget):
         self.switches = Switches(session, self)
         self.steps = Steps(session.undo_stack, self.message, self)
         self._make_places()
-        doers = (self, self.files, self.databases, self.guides, self.switches, self.steps)
+        self.at_hand = SheetAtHand(self.take_in, self.stack, self.bar, lambda: self.go(TAKE_IN), self)
+        self.at_hand.said.connect(self.message.say)
+        doers = (self, self.files, self.databases, self.guides, self.switches, self.steps, self.at_hand)
         self.actions_by_key = actions_of(self, doers)
         self._watch_drops()
         self.bar.chosen.connect(self.go)
@@ -188,13 +191,6 @@ class MainWindow(QWidget):
             self.go(TAKE_IN)
             self.take_in.setFocus()
             self.take_in.read(paths)
-
-    @Slot()
-    def mark_by_hand(self) -> None:
-        if self.stack.currentIndex() != TAKE_IN:
-            self.message.say("Take in a price sheet first: its table can then be marked by hand.")
-        else:
-            self.take_in.marking.begin()
 
     @Slot()
     def log_sample(self) -> None:

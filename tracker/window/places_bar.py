@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QButtonGroup, QToolButton, QWidget
 from tracker.window.pieces import button, row, words
 
 _PATIENCE_MS = 400
+_LONGEST_NAME = 28
 
 
 class PlacesBar(QWidget):
@@ -38,6 +39,8 @@ class PlacesBar(QWidget):
         self.log_sample.setToolTip("Ctrl+N")
         self.do = button("All commands", "word")
         self.do.setToolTip("Ctrl+K: everything that can be done, found by its words")
+        self.back = button("", "word")
+        self.back.hide()
         self._busy = words("working…", "quiet")
         self._busy.hide()
         self._patience = QTimer(self)
@@ -47,11 +50,18 @@ class PlacesBar(QWidget):
         layout.addStretch(1)
         layout.addWidget(self._busy)
         layout.addSpacing(12)
-        for part in (self.take_in, self.log_sample, self.do):
+        for part in (self.back, self.take_in, self.log_sample, self.do):
             layout.addWidget(part)
         self.setLayout(layout)
         self.setFixedHeight(48)
         self._group.idClicked.connect(self.chosen)
+
+    def lead_back_to(self, file: str) -> None:
+        """Offers the way back to a sheet that is not settled yet; '' where none waits."""
+        name = file if len(file) <= _LONGEST_NAME else f"{file[: _LONGEST_NAME - 1]}…"
+        self.back.setText(f"Back to {name}")
+        self.back.setToolTip(f"{file} is not settled yet. Ctrl+6")
+        self.back.setVisible(bool(file))
 
     def show_busy(self, busy: bool) -> None:
         """Says that something is under way, once it takes long enough to be noticed."""

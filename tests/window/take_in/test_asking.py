@@ -18,13 +18,17 @@ _BOARDS = ("Fenlight", "Harrow", "Quill", "Marl", "Thistle", "Copse", "Sedge", "
 @pytest.fixture
 def eight_questions(real_window: MainWindow, qtbot, tmp_path: Path) -> MainWindow:
     """A sheet that asks for the grade of each of its eight boards."""
-    rows = [f"{board} {16 + at},{16 + at},{300 + 10 * at},{1210 + at},tonne" for at, board in enumerate(_BOARDS)]
-    return _read(
-        real_window,
-        qtbot,
-        tmp_path / "ostrel.csv",
-        "Ostrel Karton Ltd,,,,\n\nBoard,Caliper (pt),Basis weight (g/m²),Price USD,Unit\n" + "\n".join(rows) + "\n",
-    )
+    real_window.take_in_files([sheet_of_boards(tmp_path / "ostrel.csv")])
+    settle(qtbot, real_window)
+    return real_window
+
+
+def sheet_of_boards(path: Path, first_price: int = 1210) -> Path:
+    """A sheet of eight boards that does not say their grades."""
+    rows = [f"{board} {16 + at},{16 + at},{300 + 10 * at},{first_price + at},tonne" for at, board in enumerate(_BOARDS)]
+    head = "Ostrel Karton Ltd,,,,\n\nBoard,Caliper (pt),Basis weight (g/m²),Price USD,Unit\n"
+    path.write_text(head + "\n".join(rows) + "\n", encoding="utf-8")
+    return path
 
 
 @pytest.fixture

@@ -66,6 +66,20 @@ class FileAtHand:
         return self.found.states[State.ACCEPTED]
 
     @property
+    def begun(self) -> bool:
+        """Whether anything was said about it that leaving it would lose."""
+        return not self.stored and bool(self.given or self.marking or self.nameless)
+
+    @property
+    def unsettled(self) -> bool:
+        """Whether there is still something to decide about it: it is being read, or has lines to take in or to ask."""
+        if self.taken is None:
+            return True
+        if self.stored or self.taken.imported_on is not None:
+            return False
+        return bool(self.found.states[State.ACCEPTED] or self.found.states[State.QUESTION])
+
+    @property
     def lacks_vendor(self) -> bool:
         """Whether neither the sheet nor the user names a vendor of any line."""
         return self.taken is not None and self.taken.reading.unreadable is None and not self.found.vendors

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from functools import partial
 from pathlib import Path
+from threading import Event
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Qt, Signal
@@ -18,6 +19,7 @@ from tracker.window.session import Session
 from tracker.window.take_in.agree_bar import AgreeBar
 from tracker.window.take_in.answer_words import answer_words
 from tracker.window.take_in.answers import AnswerGiven, NamelessChosen
+from tracker.window.take_in.begun_files import BegunFiles
 from tracker.window.take_in.by_hand import MarkingByHand
 from tracker.window.take_in.evidence import cells_of
 from tracker.window.take_in.file_at_hand import FileAtHand, read_again, read_file
@@ -32,14 +34,17 @@ if TYPE_CHECKING:
 
 
 class TakeInPlace(QWidget):
-    """`left` says that the user is done here, with how many offers were stored."""
+    """`left` says that the user is done here, with how many offers were stored; `waits` names the file that the user
+    can come back to, '' for none."""
 
     left = Signal(int)
+    waits = Signal(str)
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._session = session
         self._files: list[FileAtHand] = []
+        self._begun = BegunFiles()
         self._tickets: list[int] = []
         self._stored = 0
         self._shown_workbook: Any = None
@@ -59,12 +64,13 @@ class TakeInPlace(QWidget):
         self._connect()
 
     def read(self, paths: Sequence[Path]) -> None:
-        """Reads these files one after another; each can be looked at once it is read."""
+        """Reads these files one after another; each can be looked at once it is read. Those begun before stay."""
         self.stop()
-        self._stored = 0
         # While a file is being read there is nothing to stand on yet.
         self._focus_owed = True
-        self._files = [FileAtHand(path) for path in paths]
+        stay = [file for file in self._files if file.begun and file.path not in paths]
+        self._begun.keep(file for file in self._files if file not in stay)
+        self._files = [*(FileAtHand(path) for path in paths), *stay]
         self._choose.blockSignals(True)
         self._choose.clear()
         self._choose.addItems([file.short for file in self._files])
@@ -74,6 +80,7 @@ class TakeInPlace(QWidget):
         self._progress.setValue(0)
         self._progress.show()
         for file in self._files:
+            file.stop = Event()
             self._ask_to_read(file)
         self._show_file()
 
@@ -130,6 +137,11 @@ class TakeInPlace(QWidget):
         file.taken, file.found = result
         if file not in self._files:
             return
+        begun = self._begun.take_up(file)
+        if begun is not None:
+            self._files[self._files.index(file)] = begun
+            self._ask_to_read(begun)
+            return
         self._choose.setItemText(self._files.index(file), file.short)
         read = sum(each.taken is not None for each in self._files)
         self._progress.setValue(read)
@@ -156,6 +168,7 @@ class TakeInPlace(QWidget):
         file = self.at_hand
         if file is None:
             return
+        self.waits.emit(file.path.name)
         self.understood.show_file(file, self._session.units, self._session.vendors)
         self._say_what_agreeing_does()
         if file.taken is None:
@@ -262,17 +275,20 @@ class TakeInPlace(QWidget):
         self._stored += stored.offers
         push_taken_in(self._session, stored.file_id, f"took in {counted(stored.offers, 'offer')} from {file.path.name}")
         self._choose.setItemText(self._files.index(file), file.short)
-        waiting = [place for place, each in enumerate(self._files) if each.accepted or each.taken is None]
+        waiting = [place for place, each in enumerate(self._files) if each.unsettled]
         if not waiting:
-            self.left.emit(self._stored)
+            self._leave()
             return
         self._choose.setCurrentIndex(waiting[0])
         self._show_file()
 
     def _leave(self) -> None:
         self.stop()
+        self._begun.keep(self._files)
         self._files = []
-        self.left.emit(self._stored)
+        stored, self._stored = self._stored, 0
+        self.waits.emit("")
+        self.left.emit(stored)
 
     # Qt's own names from here on
 

@@ -1,0 +1,93 @@
+"""A sheet left half answered is not lost: something leads back, and its answers are there."""
+
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication
+
+from tests.window.conftest import settle
+from tests.window.take_in.test_asking import sheet_of_boards
+from tracker.window.main_window import QUOTES, TAKE_IN, MainWindow
+
+pytestmark = pytest.mark.gui
+
+
+@pytest.fixture
+def half_answered(real_window: MainWindow, qtbot, tmp_path: Path) -> MainWindow:
+    """A sheet with one of its eight questions answered."""
+    real_window.take_in_files([sheet_of_boards(tmp_path / "ostrel.csv")])
+    settle(qtbot, real_window)
+    real_window.take_in.understood.questions._asked[0].first_choice.click()
+    settle(qtbot, real_window)
+    return real_window
+
+
+def _answers(window: MainWindow) -> dict[str, str]:
+    return window.take_in.at_hand.given
+
+
+def test_a_sheet_that_is_left_is_led_back_to_and_goes_on(half_answered: MainWindow, qtbot) -> None:
+    window = half_answered
+    assert window.bar.back.isHidden()
+    window.go_quotes()
+    assert window.bar.back.text() == "Back to ostrel.csv"
+    assert window.bar.back.isVisible()
+    qtbot.mouseClick(window.bar.back, Qt.MouseButton.LeftButton)
+    assert window.stack.currentIndex() == TAKE_IN
+    assert _answers(window) == {"grade:fenlight 16": "SBS"}
+    assert QApplication.focusWidget() is window.take_in.understood.questions._asked[0].first_choice
+    assert window.bar.back.isHidden()
+
+
+@pytest.mark.parametrize("cancelled", [False, True])
+def test_the_same_bytes_opened_again_take_up_the_answers(half_answered, qtbot, tmp_path, cancelled: bool) -> None:
+    window = half_answered
+    if cancelled:
+        window.take_in.leave.click()
+        assert window.bar.back.isHidden()
+    else:
+        window.go_quotes()
+    window.take_in_files([tmp_path / "ostrel.csv"])
+    settle(qtbot, window)
+    assert _answers(window) == {"grade:fenlight 16": "SBS"}
+    assert "7 held by 7 questions" in window.take_in.understood.summary.text()
+    window.steps.undo()
+    settle(qtbot, window)
+    assert "8 held by 8 questions" in window.take_in.understood.summary.text()
+
+
+def test_a_changed_file_is_asked_anew(half_answered: MainWindow, qtbot, tmp_path: Path) -> None:
+    path = sheet_of_boards(tmp_path / "ostrel.csv", first_price=1310)
+    half_answered.take_in_files([path])
+    settle(qtbot, half_answered)
+    assert _answers(half_answered) == {}
+
+
+def test_another_sheet_does_not_push_out_the_one_at_hand(half_answered: MainWindow, qtbot, tmp_path: Path) -> None:
+    window, take_in = half_answered, half_answered.take_in
+    window.go_quotes()
+    other = tmp_path / "other.csv"
+    other.write_text(
+        "Pellmoor Board Ltd,,,,,\n\nBoard,Grade,Caliper (pt),Basis weight (g/m²),Price USD,Unit\n"
+        "Copse 16,SBS,16,300,1216,tonne\n",
+        encoding="utf-8",
+    )
+    window.take_in_files([other])
+    settle(qtbot, window)
+    assert take_in.at_hand.path == other
+    take_in.agree.click()
+    settle(qtbot, window)
+    assert window.stack.currentIndex() == TAKE_IN
+    assert take_in.at_hand.path.name == "ostrel.csv"
+    assert _answers(window) == {"grade:fenlight 16": "SBS"}
+    take_in.agree.click()
+    settle(qtbot, window)
+    assert window.stack.currentIndex() == QUOTES
+    assert window.bar.back.isHidden()
+    assert len(window.session.comparison.snapshot) == 2
+
+
+def test_without_a_sheet_at_hand_the_way_back_says_so(window: MainWindow) -> None:
+    window.actions_by_key["back-to-sheet"].trigger()
+    assert "No sheet waits" in window.message.text
