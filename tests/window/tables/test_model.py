@@ -88,4 +88,5 @@ def test_every_cell_of_every_offer_column_has_words(qapp) -> None:
     table = offers(market, marks_of(market), Units.METRIC)
     for column in OFFER_COLUMNS:
         assert len(column.keys(table)) == 40
-        assert all(column.text(table, row) for row in range(40))
+        # Few boards were decided on; the column stands only where one was, and is empty for the others.
+        assert column.key == "decided" or all(column.text(table, row) for row in range(40))
