@@ -143,6 +143,8 @@ class PriceColumn:
     vendor: str | None = None
     label: str = ""
     indicative: bool = False
+    sizes: tuple[Column, ...] = ()
+    """The columns that hold this price's own order size, row by row."""
     index: int = field(init=False, compare=False)
     """The column's own, kept here because it is asked for a dozen times a row."""
 

@@ -1,11 +1,13 @@
 """Which columns hold prices, which of them are offers, and what each one's header says of board, order and delivery."""
 
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from decimal import Decimal
 
 from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn, vendor_in_head
 from tracker.intake.columns.forms import form_alone
 from tracker.intake.columns.order_sizes import beside_unit, is_order_size, order_size
+from tracker.intake.columns.paired import not_told_apart, sizes_before, without_sizes
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import looks_priced
 from tracker.intake.tables.periods import YEAR, is_period
@@ -38,7 +40,12 @@ def price_columns(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell
     if not kinds:
         kinds, unsure = dict.fromkeys(_unnamed_figures(columns, samples), Kind.OFFER), True
     corner = [column for column in columns if column not in kinds and column.said]
-    found.prices = tuple(_price_column(column, kind, corner) for column, kind in kinds.items())
+    sizes = sizes_before(columns, [column for column, kind in kinds.items() if kind is Kind.OFFER])
+    found.prices = tuple(
+        replace(_price_column(column, kind, corner), sizes=sizes.get(column.index, ()))
+        for column, kind in kinds.items()
+    )
+    found.by_role = without_sizes(found, sizes)
     found.doubt = _doubt(found, unsure)
     return found
 
@@ -136,7 +143,7 @@ def standing_apart(offers: Sequence[PriceColumn]) -> frozenset[int]:
 
 def _spread(price: PriceColumn) -> frozenset[str]:
     said = {
-        "order size": price.bracket,
+        "order size": price.bracket or price.sizes,
         "caliper": price.caliper,
         "weight": price.weights,
         "board": price.grade if price.grade is not None and _tells_board(price.grade) else None,
@@ -177,6 +184,8 @@ def _doubt(columns: Columns, unsure: bool) -> str:
     offers = [price for price in columns.prices if price.kind is Kind.OFFER]
     if unsure and offers:
         return UNNAMED
+    if len(offers) > 1 and not_told_apart(columns):
+        return "several columns of order sizes stand beside several prices"
     if _told_apart_by_letters(offers):
         return "several prices stand beside each other, and their heads do not say how they differ"
     if columns.of(Role.DISCOUNT) and not columns.of(Role.NET_PRICE):
@@ -190,7 +199,7 @@ def _told_apart_by_letters(offers: Sequence[PriceColumn]) -> bool:
     if len(labels) < 2 or len(labels) != len(offers) or len({len(label) for label in labels}) != 1:
         return False
     differing = [words for words in zip(*labels, strict=True) if len(set(words)) > 1]
-    told = any(price.bracket or price.delivery or price.caliper or price.grade for price in offers)
+    told = any(price.bracket or price.sizes or price.delivery or price.caliper or price.grade for price in offers)
     return not told and len(differing) == 1 and all(len(word) == 1 and word.isalnum() for word in differing[0])
 
 

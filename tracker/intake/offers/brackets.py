@@ -5,7 +5,7 @@ from dataclasses import dataclass, field, replace
 from decimal import Decimal
 
 from tracker.intake.columns.cells import mass_of
-from tracker.intake.columns.column import Columns, PriceColumn
+from tracker.intake.columns.column import Column, Columns, PriceColumn
 from tracker.intake.grid import Cell
 from tracker.intake.offers.answered import key_about
 from tracker.intake.offers.bracket_words import bracket_around, brackets_in
@@ -30,11 +30,12 @@ class Brackets:
 
     by_column: dict[int, Said[KgBracket]] = field(default_factory=dict)
     by_row: dict[int, Said[KgBracket]] = field(default_factory=dict)
+    by_cell: dict[tuple[int, int], Said[KgBracket]] = field(default_factory=dict)
     titled: dict[Bracket, KgBracket] = field(default_factory=dict)
 
     def of(self, column: PriceColumn, row: int, scope: Scope) -> Said[KgBracket] | None:
         """The bracket of one price: of its column, its row, or the nearest title."""
-        own = self.by_column.get(column.index) or self.by_row.get(row)
+        own = self.by_cell.get((row, column.index)) or self.by_column.get(column.index) or self.by_row.get(row)
         around = bracket_around(scope) if own is None and self.titled else None
         if around is None:
             return own
@@ -49,7 +50,7 @@ def brackets_of(columns: Columns, rows: Iterable[WholeRow], titles: Sequence[Wor
     """
     titled = tuple(dict.fromkeys(brackets_in(titles)))
     ends = dict(zip(titled, _joined(titled, facts), strict=True))
-    return Brackets(_across(columns, facts), _down(columns, rows, facts), ends)
+    return Brackets(_across(columns, facts), _down(columns, rows, facts), _paired(columns, rows, facts), ends)
 
 
 def _across(columns: Columns, facts: FileFacts) -> dict[int, Said[KgBracket]]:
@@ -116,6 +117,29 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
         for (index, said), kg in zip(group, in_kg, strict=True):
             found[index] = Said(kg, said.where, said.words)
     return found
+
+
+def _paired(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[tuple[int, int], Said[KgBracket]]:
+    """Order sizes that stand before each price of a row, each ending where the row's next one begins."""
+    sized = [(price.index, _alone(price.sizes)) for price in columns.prices if price.sizes]
+    found: dict[tuple[int, int], Said[KgBracket]] = {}
+    for whole in rows if sized else ():
+        said = {
+            index: _of_row(whole, sizes) or _blank(whole.cells[index]) for index, sizes in sized if index in whole.cells
+        }
+        in_kg = _joined(tuple(one.value for one in said.values()), facts)
+        for (index, one), kg in zip(said.items(), in_kg, strict=True):
+            found[whole.row.index, index] = Said(kg, one.where, one.words)
+    return found
+
+
+def _alone(sizes: Sequence[Column]) -> Columns:
+    return Columns((), {size.role: (size,) for size in sizes if size.role is not None})
+
+
+def _blank(price: Cell) -> Said[Bracket]:
+    """A price whose own order size is left blank is asked about: it need not hold for every order."""
+    return Said(Bracket(price.text, not_weight="no order size"), at(price), price.text.strip())
 
 
 def _of_row(whole: WholeRow, columns: Columns) -> Said[Bracket] | None:

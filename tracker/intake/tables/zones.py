@@ -9,6 +9,7 @@ from itertools import pairwise
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import AXIS_ROLES, Head, head_of, looks_priced
+from tracker.intake.tables.numbered import counted_prices
 from tracker.intake.tables.table import HeadedColumn, Words
 from tracker.intake.tables.view import View
 from tracker.intake.values.caliper import bare_caliper
@@ -76,8 +77,9 @@ def _most_across(heads: list[Head]) -> int:
 
 def _heads(view: View, row: int) -> list[Head] | None:
     heads = []
+    counted = counted_prices(tuple(view.rows[row].values()))
     for cell in view.rows[row].values():
-        head = head_of(cell)
+        head = counted.get(cell) or head_of(cell)
         if head is None or len(cell.text) > _LONGEST_HEAD:
             return None
         heads.append(head)
