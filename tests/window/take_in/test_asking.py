@@ -3,12 +3,14 @@
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QEvent, Qt
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton
 
 from tests.window.conftest import settle
 from tracker.window.main_window import QUOTES, TODAY, MainWindow
 from tracker.window.take_in.question_card import QuestionCard
+from tracker.window.take_in.stray_keys import StrayKeys
 
 pytestmark = pytest.mark.gui
 
@@ -51,7 +53,9 @@ def _read(window: MainWindow, qtbot, path: Path, text: str) -> MainWindow:
 
 
 def _press(qtbot, window: MainWindow, key: Qt.Key) -> None:
-    qtbot.keyClick(QApplication.focusWidget(), key)
+    at = QApplication.focusWidget()
+    qtbot.waitUntil(lambda: not any(held.too_soon for held in at.findChildren(StrayKeys)))
+    qtbot.keyClick(at, key)
     settle(qtbot, window)
 
 
@@ -78,6 +82,33 @@ def test_each_answer_leads_to_the_next_question_in_view(eight_questions: MainWin
     settle(qtbot, window)
     assert window.stack.currentIndex() == QUOTES
     assert len(window.session.comparison.snapshot) == len(_BOARDS)
+
+
+def test_a_key_pressed_once_too_often_answers_nothing_unread(eight_questions: MainWindow, qtbot) -> None:
+    _press(qtbot, eight_questions, Qt.Key.Key_Return)
+    choice = QApplication.focusWidget()
+    held = choice.findChild(StrayKeys)
+    held.too_soon = True
+    for key in (Qt.Key.Key_Return, Qt.Key.Key_Space):
+        qtbot.keyClick(choice, key)
+    settle(qtbot, eight_questions)
+    assert list(eight_questions.take_in.at_hand.given) == ["grade:fenlight 16"]
+    held.too_soon = True
+    qtbot.keyClick(choice, Qt.Key.Key_Tab)
+    assert QApplication.focusWidget() is not choice
+    choice.setFocus()
+    _press(qtbot, eight_questions, Qt.Key.Key_Return)
+    assert list(eight_questions.take_in.at_hand.given) == ["grade:fenlight 16", "grade:harrow 17"]
+
+
+def test_a_key_held_down_answers_one_question(eight_questions: MainWindow, qtbot) -> None:
+    choice = QApplication.focusWidget()
+    held = choice.findChild(StrayKeys)
+    qtbot.waitUntil(lambda: not held.too_soon)
+    repeated = QKeyEvent(QEvent.Type.KeyPress, Qt.Key.Key_Return, Qt.KeyboardModifier.NoModifier, "\r", autorep=True)
+    QApplication.sendEvent(choice, repeated)
+    settle(qtbot, eight_questions)
+    assert eight_questions.take_in.at_hand.given == {}
 
 
 def test_a_question_may_be_answered_later_and_the_next_one_follows(eight_questions: MainWindow, qtbot) -> None:

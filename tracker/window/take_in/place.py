@@ -190,7 +190,7 @@ class TakeInPlace(QWidget):
 
     def _answer(self, key: str, value: str | None) -> None:
         file = self.at_hand
-        if file is None or file.taken is None:
+        if file is None or file.taken is None or (value is not None and file.given.get(key) == value):
             return
         asked = next((each for each in file.taken.reading.questions if each.key == key), None)
         if asked is not None:

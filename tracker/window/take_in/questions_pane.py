@@ -6,12 +6,13 @@ from collections.abc import Mapping, Sequence
 from functools import partial
 
 from PySide6.QtCore import Qt, QTimer, Signal
-from PySide6.QtWidgets import QApplication, QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QAbstractButton, QApplication, QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
 from tracker.trade.offer import Question
 from tracker.window.pieces import button, clear, row, words
 from tracker.window.take_in.answer_words import answer_words, sentence
 from tracker.window.take_in.question_card import QuestionCard
+from tracker.window.take_in.stray_keys import StrayKeys
 
 _ABOVE = 8
 
@@ -68,6 +69,8 @@ class QuestionsPane(QScrollArea):
         if not self._asked:
             return False
         card = self._asked[self._answered_at if self._answered_at < len(self._asked) else 0]
+        if isinstance(card.first_choice, QAbstractButton):
+            StrayKeys(card.first_choice)
         card.first_choice.setFocus(Qt.FocusReason.TabFocusReason)
         # Only once the new cards have been laid out is it known where they stand.
         QTimer.singleShot(0, card, partial(self._bring_in_view, card))
