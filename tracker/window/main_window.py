@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QApplication, QFileDialog, QStackedWidget, QVBoxLa
 
 from tracker.window.actions import actions_of
 from tracker.window.file_tasks import FileTasks
+from tracker.window.foot import Foot
 from tracker.window.footing_line import FootingLine
 from tracker.window.guides import Guides
 from tracker.window.message_bar import MessageBar
@@ -61,7 +62,7 @@ class MainWindow(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(0)
-        for part in (self.bar, self.footing, self.stack, self.message):
+        for part in (self.bar, self.footing, self.stack, Foot(session, self.message)):
             layout.addWidget(part)
         layout.setStretch(2, 1)
         self.files = FileTasks(session, self, lambda: self.quotes)

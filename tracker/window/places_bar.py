@@ -40,6 +40,7 @@ class PlacesBar(QWidget):
         self.do = button("All commands", "word")
         self.do.setToolTip("Ctrl+K: everything that can be done, found by its words")
         self.back = button("", "word")
+        self.back.setAccessibleName("Back to the sheet that is not settled yet")
         self.back.hide()
         self._busy = words("working…", "quiet")
         self._busy.hide()
