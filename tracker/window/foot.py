@@ -1,5 +1,6 @@
 """The foot of the window: what the database holds, and over it the message of the moment."""
 
+import numpy as np
 from PySide6.QtWidgets import QGridLayout, QWidget
 
 from tracker.window.look.figures import counted
@@ -26,10 +27,13 @@ class Foot(QWidget):
 
     def _tell(self) -> None:
         comparison, samples = self._session.comparison, self._session.samples
-        offers = 0 if comparison is None else len(comparison.snapshot)
+        offers = vendors = 0
+        if comparison is not None:
+            quoting = comparison.snapshot.vendor
+            offers, vendors = len(quoting), len(np.unique(quoting[quoting >= 0]))
         owed = sum(sample.state.outstanding for sample in samples)
         parts = [
-            f"{counted(offers, 'offer')} of {counted(len(self._session.vendors), 'vendor')}",
+            f"{counted(offers, 'offer')} of {counted(vendors, 'vendor')}",
             f"{counted(len(samples), 'sample')}, {owed:,} still owed",
             "F1 shows the keys",
         ]
