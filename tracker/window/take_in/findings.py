@@ -8,7 +8,7 @@ from datetime import date
 from typing import TYPE_CHECKING
 
 from tracker.desk.collecting import no_collecting
-from tracker.trade.offer import Line, Reading, State
+from tracker.trade.offer import Line, NoteCode, Reading, State
 from tracker.window.look.figures import date_text
 from tracker.window.take_in.cells import Use, place_of, uses_of
 
@@ -22,7 +22,7 @@ _FEWEST_ALIKE = 2
 @dataclass(frozen=True, slots=True)
 class Findings:
     """Of one reading: lines by state, who quotes, what each cell was used for, and which line stands in which cell.
-    `told_once`: notes that all its lines share."""
+    `told_once`: notes that all its lines share; `far_off`: the lines whose price lies far outside what board costs."""
 
     states: Counter[State] = field(default_factory=Counter)
     vendors: frozenset[str] = frozenset()
@@ -32,6 +32,7 @@ class Findings:
     uses: dict[str, dict[Place, Use]] = field(default_factory=dict)
     line_at: dict[tuple[str, Place], int] = field(default_factory=dict)
     layout_words: str = ""
+    far_off: tuple[int, ...] = ()
 
 
 def findings_of(taken: TakenIn) -> Findings:
@@ -54,7 +55,14 @@ def _gathered(taken: TakenIn, reading: Reading, lines: tuple[Line, ...]) -> Find
         uses_of(lines, reading.questions),
         _line_at(reading),
         _layout_words(taken),
+        tuple(number for number, line in enumerate(lines) if _is_far_off(line)),
     )
+
+
+def _is_far_off(line: Line) -> bool:
+    if line.state is State.REFUSED:
+        return False
+    return any(note.code is NoteCode.OUTSIDE_USUAL_RANGE for note in line.notes)
 
 
 def _vendors(reading: Reading) -> frozenset[str]:

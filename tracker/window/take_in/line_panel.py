@@ -13,6 +13,7 @@ from tracker.window.take_in.cells import place_of
 from tracker.window.take_in.evidence import Said, located, what_said
 
 _TALLEST = 190
+_MOST_OF_ROOM = 0.42
 
 
 class LinePanel(QScrollArea):
@@ -60,7 +61,9 @@ class LinePanel(QScrollArea):
         return "\n".join(self._told)
 
     def _take_height(self) -> None:
-        self.setFixedHeight(min(_TALLEST, self._inside.sizeHint().height() + 2))
+        """As tall as what it says, but never so tall that the lines above it can't be told apart any more."""
+        room = int(_MOST_OF_ROOM * self.parentWidget().height())
+        self.setFixedHeight(min(_TALLEST, room, self._inside.sizeHint().height() + 2))
         self.verticalScrollBar().setValue(0)
 
     def _add(self, place: int, said: Said, sheet: str) -> None:

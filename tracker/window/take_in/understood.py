@@ -23,6 +23,7 @@ from tracker.window.take_in.vendor_card import VendorCard
 from tracker.window.take_in.vendor_line import VendorLine
 
 _MOST_FOR_QUESTIONS = 0.55
+_MOST_FOR_ANSWERS = 0.22
 
 
 class Understood(QWidget):
@@ -45,6 +46,9 @@ class Understood(QWidget):
         self.whose = VendorLine()
         self.vendor = VendorCard()
         self.summary = words("", "heading", wrap=True)
+        self.far_off = button("", "word")
+        self.far_off.setToolTip("Goes to the next of them")
+        self.far_off.clicked.connect(self._show_next_far_off)
         self.told_once = words("", "quiet", wrap=True, selectable=True)
         self.layout_said = words("", "quiet")
         self._refuse = button("Read without it", "word")
@@ -56,7 +60,9 @@ class Understood(QWidget):
         self._split.addWidget(panel(column(self.table, self.line, margins=(1, 1, 1, 1), grow=0)))
         self._split.setHandleWidth(12)
         self._split.setChildrenCollapsible(False)
-        heading = column(self.summary, self.whose, self._by_layout, self.told_once, 4, self.vendor, gap=2)
+        heading = column(
+            self.summary, row(self.far_off, None), self.whose, self._by_layout, self.told_once, 4, self.vendor, gap=2
+        )
         both = column(heading, self._split, gap=8, grow=1)
         # Where nothing was read there is no list: what is said then stays at the top.
         both.addStretch(0)
@@ -80,6 +86,7 @@ class Understood(QWidget):
         self._lines = () if reading is None else reading.lines
         self._found = file.found
         self._asked = frozenset(question.text for question in questions)
+        self._say_far_off(file.found.far_off)
         self._tell_once(file.found.told_once)
         self.table.show_column("notes", file.found.noted)
         self.table.show_two_lines(file.found.noted)
@@ -106,6 +113,20 @@ class Understood(QWidget):
         self.line.show_line(None)
         self.line_chosen.emit(None)
 
+    def _say_far_off(self, lines: Sequence[int]) -> None:
+        """How many prices to doubt, where they may be out of sight in a long list."""
+        lie = "price lies" if len(lines) == 1 else "prices lie"
+        self.far_off.setText(f"⚠ {len(lines):,} {lie} far outside what board usually costs: show")
+        self.far_off.setVisible(bool(lines))
+
+    def _show_next_far_off(self) -> None:
+        here = self.table.currentIndex().row()
+        rows = sorted(row for row in map(self.model.row_of, self._found.far_off) if row is not None)
+        number = int(self.model.order[next((row for row in rows if row > here), rows[0])])
+        self.table.setFocus()
+        self.go_to(number)
+        self.line_chosen.emit(self._lines[number])
+
     def _tell_once(self, notes: frozenset[str]) -> None:
         """What holds of every line stands above them all."""
         self.told_once.setText("On every line: " + " ".join(sorted(notes)))
@@ -121,7 +142,8 @@ class Understood(QWidget):
         self.line_chosen.emit(self._lines[number])
 
     def _share_height(self) -> None:
-        """Questions take what they need, up to a good half; the lines have the rest."""
+        """Questions take what they need, up to a good half; once all are answered the lines have nearly all of it."""
         whole = sum(self._split.sizes())
-        wanted = min(self.questions.wanted_height, int(_MOST_FOR_QUESTIONS * whole))
+        most = _MOST_FOR_QUESTIONS if self._asked else _MOST_FOR_ANSWERS
+        wanted = min(self.questions.wanted_height, int(most * whole))
         self._split.setSizes([wanted, whole - wanted])
