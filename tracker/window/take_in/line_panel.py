@@ -62,7 +62,8 @@ class LinePanel(QScrollArea):
 
     def _take_height(self) -> None:
         """As tall as what it says, but never so tall that the lines above it can't be told apart any more."""
-        room = int(_MOST_OF_ROOM * self.parentWidget().height())
+        around = self.parentWidget()
+        room = int(_MOST_OF_ROOM * around.height()) if around is not None else _TALLEST
         self.setFixedHeight(min(_TALLEST, room, self._inside.sizeHint().height() + 2))
         self.verticalScrollBar().setValue(0)
 
