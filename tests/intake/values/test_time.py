@@ -327,6 +327,23 @@ def test_from_one_day_to_another():
     assert found.last_day() == date(2026, 6, 30)
 
 
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Effective 26/04/2026, payment: 1 % 10 days, net 30",
+        "Effective 26/04/2026, shipment: 6 weeks",
+        "Gültig ab 01.03.2026, Zahlung 30 Tage netto",
+        "Prix applicables au 01/03/2026, paiement 30 jours",
+    ],
+)
+def test_days_of_payment_or_delivery_behind_a_beginning_are_no_validity(text):
+    assert validity(text) is None
+
+
+def test_days_of_payment_behind_those_of_validity_leave_it_be():
+    assert validity("Valid for 30 days, payment 60 days net").days == 30
+
+
 def test_validity_cells():
     assert validity_text("31.12.2026").last_day() == date(2026, 12, 31)
     assert validity_text("30 days").last_day(list_date=date(2026, 5, 4)) == date(2026, 6, 3)

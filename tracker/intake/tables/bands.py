@@ -9,6 +9,7 @@ from tracker.intake.tables.heads import head_of
 from tracker.intake.tables.view import View, part_of
 from tracker.intake.tables.zones import is_header_row
 from tracker.intake.values.company import company_name
+from tracker.intake.values.grade import find_grade
 from tracker.intake.values.numbers import number_readings
 
 _MOST_STRETCHES = 60
@@ -60,7 +61,14 @@ def _only_words(part: View, view: View) -> bool:
     """No figure in the stretch, and no head in line with the heads of a table beside it."""
     if len(part.rows) > _LONGEST_WORDS or any(_figure(part, row) for row in part.order):
         return False
-    return not any(_heads_in_line(part, view, row) for row in part.order)
+    return not any(_heads_in_line(part, view, row) or _lists_boards(part, view, row) for row in part.order)
+
+
+def _lists_boards(part: View, view: View, row: int) -> bool:
+    """Boards named below a word that is no known head, in line with a header row of the rest of the sheet."""
+    below = [cell for other in part.order if other > row for cell in part.rows[other].values()]
+    named = sum((grade := find_grade(cell.text)) is not None and bool(grade.grades) for cell in below)
+    return 2 * named >= len(below) > 0 and _beside_heads(part, view, row)
 
 
 _LONGEST_WORDS = 200
@@ -84,6 +92,14 @@ def _heads_in_line(part: View, view: View, row: int) -> bool:
         return False
     if any(company_name(cell.text) is not None for cell in part.rows[row].values()):
         return False
+    if any(head is not None and head.price for head in own):
+        # 'Price list carton board' over words alone is the title of a letterhead.
+        return False
+    return _beside_heads(part, view, row)
+
+
+def _beside_heads(part: View, view: View, row: int) -> bool:
+    """Whether the rest of the sheet has a header in this row."""
     rest = {column: cell for column, cell in view.rows[row].items() if column not in part.rows[row]}
     return bool(rest) and is_header_row(View(view.sheet, {**view.rows, row: rest}, view.merged), row)
 

@@ -99,7 +99,7 @@ def _clause(clause: str) -> Validity | None:
             return Validity(clause, until=date_after)
     if len(dates) == 1 and any(_only_a_colon(clause[match.end : dates[0].start]) for match in speaks):
         return Validity(clause, until=dates[0])
-    days = _days(clause)
+    days = _days(_of_validity(clause))
     if days is not None and speaks:
         return _relative(clause, days, dates)
     if (
@@ -136,6 +136,20 @@ def _far(clause: str, start: int, end: int) -> bool:
 def _only_begins(clause: str, dates: tuple[DateReading, ...]) -> bool:
     """'Valid from 1 May 2026' says when prices begin, not when they end."""
     return len(dates) == 1 and any(match.end <= dates[0].start for match in phrases("since").find(clause))
+
+
+def _of_validity(clause: str) -> str:
+    """The clause without what it says, between commas, of payment or lead time: 'Effective 4 May, 1 % 10 days'."""
+    return ", ".join(
+        part for part in _COMMAS.split(clause) if phrases("valid").find(part) or not _of_another_term(part)
+    )
+
+
+_COMMAS = re.compile(r",(?!\d)")
+
+
+def _of_another_term(part: str) -> bool:
+    return "%" in part or bool(phrases("lead_topic").find(part) or phrases("not_lead").find(part))
 
 
 def _days(text: str) -> int | None:
