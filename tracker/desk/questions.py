@@ -11,6 +11,7 @@ from tracker.desk.edits import Edit, writing
 from tracker.desk.take_in import Answered, Stored, TakenIn, answers_kept, keep_answers, read_bytes, settled_to_keep
 from tracker.desk.trouble import Trouble
 from tracker.intake.words.fold import fold
+from tracker.trade.answer_words import answer_words
 from tracker.trade.answers import objection
 from tracker.trade.offer import Reading, State
 
@@ -122,7 +123,7 @@ def forget(desk: Desk, answer_id: int) -> Edit:
     known = next((each for each in remembered(desk) if each.id == answer_id), None)
     if known is None:
         raise Trouble("That answer is forgotten already.")
-    text = f"forgot what “{known.key}” means for {known.vendor}"
+    text = f"forgot for {known.vendor} that {answer_words(known.key, known.value, known.words)}"
     with writing(desk, text) as pen:
         change = pen.delete(answers, answer_id)
     return Edit(text, (change,))

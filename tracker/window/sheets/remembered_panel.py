@@ -9,9 +9,9 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QLayout, QScrollArea, QVBoxLayout, QWidget
 
+from tracker.trade.answer_words import answer_words, sentence
 from tracker.window.look.figures import counted, date_text
 from tracker.window.pieces import button, clear, column, row, words
-from tracker.window.take_in.answer_words import answer_words, sentence
 
 if TYPE_CHECKING:
     from tracker.desk.layouts import KeptLayout

@@ -12,12 +12,12 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QFocusEvent
 from PySide6.QtWidgets import QComboBox, QProgressBar, QSplitter, QWidget
 
+from tracker.trade.answer_words import answer_words
 from tracker.trade.offer import Line
 from tracker.window.look.figures import counted
 from tracker.window.pieces import column, row
 from tracker.window.session import Session
 from tracker.window.take_in.agree_bar import AgreeBar
-from tracker.window.take_in.answer_words import answer_words
 from tracker.window.take_in.answers import AnswerGiven, NamelessChosen
 from tracker.window.take_in.begun_files import BegunFiles
 from tracker.window.take_in.by_hand import MarkingByHand

@@ -8,9 +8,9 @@ from functools import partial
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import QAbstractButton, QApplication, QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
+from tracker.trade.answer_words import answer_words, sentence
 from tracker.trade.offer import Question
 from tracker.window.pieces import button, clear, row, words
-from tracker.window.take_in.answer_words import answer_words, sentence
 from tracker.window.take_in.question_card import QuestionCard
 from tracker.window.take_in.stray_keys import StrayKeys
 
