@@ -283,7 +283,7 @@ class MainWindow(QWidget):
 
     def closeEvent(self, event: QCloseEvent) -> None:
         # A file that is being read ends first, so that closing never waits for it.
-        self.take_in.stop()
+        self.take_in.put_away()
         self._aside.finish()
         self.session.work.finish()
         self.session.door.close()

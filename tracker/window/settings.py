@@ -11,13 +11,14 @@ from PySide6.QtCore import QSettings
 
 @dataclass(frozen=True, slots=True)
 class Kept:
-    """What is remembered from one day to the next."""
+    """What is remembered from one day to the next; `begun`: sheets answered in part, as JSON text by their sha256."""
 
     theme: str = ""
     units: str = "US"
     currency: str = "USD"
     per: str = "msf"
     delivered: bool = True
+    begun: str = ""
 
 
 class Settings:

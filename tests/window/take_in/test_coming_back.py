@@ -7,8 +7,13 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 
 from tests.window.conftest import settle
+from tests.window.fixtures.invented_sheet import taken
 from tests.window.take_in.test_asking import sheet_of_boards
+from tracker.trade.offer import Answers
 from tracker.window.main_window import QUOTES, TAKE_IN, MainWindow
+from tracker.window.settings import Settings
+from tracker.window.take_in.begun_files import BegunFiles
+from tracker.window.take_in.file_at_hand import FileAtHand
 
 pytestmark = pytest.mark.gui
 
@@ -86,6 +91,25 @@ def test_another_sheet_does_not_push_out_the_one_at_hand(half_answered: MainWind
     assert window.stack.currentIndex() == QUOTES
     assert window.bar.back.isHidden()
     assert len(window.session.comparison.snapshot) == 2
+
+
+def test_the_next_window_takes_up_the_answers_too(half_answered: MainWindow, tmp_path: Path) -> None:
+    half_answered.close()
+    kept = half_answered.session.settings
+    assert "grade:fenlight 16" in kept.begun
+    begun = BegunFiles(kept)
+    anew = FileAtHand(tmp_path / "renamed.csv", taken=half_answered.take_in.at_hand.taken)
+    assert begun.take_up(anew) is anew
+    assert anew.given == {"grade:fenlight 16": "SBS"}
+    assert begun.take_up(anew) is None
+
+
+@pytest.mark.parametrize("text", ["{", "[]", '{"a": 1}', '{"a": {"given": []}}'])
+def test_what_other_hands_wrote_is_no_answer(text: str) -> None:
+    settings = Settings()
+    settings.keep(begun=text)
+    file = FileAtHand(Path("tolmere.xlsx"), taken=taken(Answers()))
+    assert BegunFiles(settings).take_up(file) is None
 
 
 def test_without_a_sheet_at_hand_the_way_back_says_so(window: MainWindow) -> None:

@@ -8,7 +8,7 @@ from pathlib import Path
 from threading import Event
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QSignalBlocker, Qt, Signal
 from PySide6.QtGui import QFocusEvent
 from PySide6.QtWidgets import QComboBox, QProgressBar, QSplitter, QWidget
 
@@ -44,7 +44,7 @@ class TakeInPlace(QWidget):
         super().__init__(parent)
         self._session = session
         self._files: list[FileAtHand] = []
-        self._begun = BegunFiles()
+        self._begun = BegunFiles(session.settings)
         self._tickets: list[int] = []
         self._stored = 0
         self._shown_workbook: Any = None
@@ -71,11 +71,10 @@ class TakeInPlace(QWidget):
         stay = [file for file in self._files if file.begun and file.path not in paths]
         self._begun.keep(file for file in self._files if file not in stay)
         self._files = [*(FileAtHand(path) for path in paths), *stay]
-        self._choose.blockSignals(True)
-        self._choose.clear()
-        self._choose.addItems([file.short for file in self._files])
-        self._choose.setVisible(len(self._files) > 1)
-        self._choose.blockSignals(False)
+        with QSignalBlocker(self._choose):
+            self._choose.clear()
+            self._choose.addItems([file.short for file in self._files])
+            self._choose.setVisible(len(self._files) > 1)
         self._progress.setRange(0, len(self._files) if len(self._files) > 1 else 0)
         self._progress.setValue(0)
         self._progress.show()
@@ -124,7 +123,7 @@ class TakeInPlace(QWidget):
         understood.line.cell_wanted.connect(sheet.go_to)
         sheet.pointed.connect(self._show_line_at)
         self.foot.agreed.connect(self._store_shown)
-        self.foot.all_agreed.connect(self._store_all)
+        self.foot.all_agreed.connect(lambda: self._store([file for file in self._files if file.ready]))
         self.foot.left.connect(self._leave)
         self._session.units_changed.connect(lambda: understood.show_lines(self._session.units))
 
@@ -259,9 +258,6 @@ class TakeInPlace(QWidget):
         if file is not None and file.ready:
             self._store([file])
 
-    def _store_all(self) -> None:
-        self._store([file for file in self._files if file.ready])
-
     def _store(self, files: Sequence[FileAtHand]) -> None:
         self.agree.setEnabled(False)
         door = self._session.door
@@ -282,9 +278,13 @@ class TakeInPlace(QWidget):
         self._choose.setCurrentIndex(waiting[0])
         self._show_file()
 
-    def _leave(self) -> None:
+    def put_away(self) -> None:
+        """Ends what is being read; what was answered is there when the file is opened again."""
         self.stop()
         self._begun.keep(self._files)
+
+    def _leave(self) -> None:
+        self.put_away()
         self._files = []
         stored, self._stored = self._stored, 0
         self.waits.emit("")
