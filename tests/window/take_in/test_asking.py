@@ -234,3 +234,14 @@ def test_a_file_that_cant_be_read_is_one_message_and_a_way_back(real_window: Mai
     assert QApplication.focusWidget() is take_in.leave
     _press(qtbot, real_window, Qt.Key.Key_Space)
     assert real_window.stack.currentIndex() == TODAY
+
+
+def test_the_cell_that_is_asked_about_is_in_view_with_the_one_beside_it(eight_questions: MainWindow, qtbot) -> None:
+    eight_questions.resize(1280, 800)
+    view = eight_questions.take_in.sheet.view
+    view.horizontalScrollBar().setValue(0)
+    _press(qtbot, eight_questions, Qt.Key.Key_Return)
+    price = view.model().index(4, 3)
+    assert view.currentIndex() == price
+    for seen in (price, price.siblingAtColumn(4)):
+        assert view.viewport().rect().contains(view.visualRect(seen))

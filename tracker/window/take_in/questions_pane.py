@@ -72,6 +72,8 @@ class QuestionsPane(QScrollArea):
         if isinstance(card.first_choice, QAbstractButton):
             StrayKeys(card.first_choice)
         card.first_choice.setFocus(Qt.FocusReason.TabFocusReason)
+        if card.question.cells:
+            self.asked_where.emit(*card.question.cells[0])
         # Only once the new cards have been laid out is it known where they stand.
         QTimer.singleShot(0, card, partial(self._bring_in_view, card))
         return True

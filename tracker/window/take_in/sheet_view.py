@@ -199,7 +199,9 @@ class SheetView(QTableView):
         self.selectionModel().blockSignals(True)
         self.selectionModel().setCurrentIndex(index, QItemSelectionModel.SelectionFlag.ClearAndSelect)
         self.selectionModel().blockSignals(False)
-        self.scrollTo(index, QAbstractItemView.ScrollHint.EnsureVisible)
+        # A price's unit most often stands at its right: without it a question about both can't be answered.
+        for seen in (index.siblingAtColumn(place[1] + 1), index):
+            self.scrollTo(seen, QAbstractItemView.ScrollHint.EnsureVisible)
         self.viewport().update()
 
     def _let_texts_run_on(self, grid: Any, widths: list[int]) -> None:
