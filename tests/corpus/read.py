@@ -11,7 +11,7 @@ from tracker.intake.grid import Unreadable
 from tracker.intake.read import read_workbook
 from tracker.trade.exact import as_decimal, plain_text
 from tracker.trade.footing import footing
-from tracker.trade.offer import Answers, Charge, Line
+from tracker.trade.offer import OPEN, Answers, Charge, Line
 
 
 def score(made: Made, folder: Path) -> Score:
@@ -59,7 +59,7 @@ def as_entry(line: Line) -> dict[str, Any]:
         "lead_days": None if offer.lead_days is None else list(offer.lead_days),
         "valid_until": None if offer.valid_until is None else offer.valid_until.isoformat(),
         "delivered": offer.delivered,
-        "charges": [_charge(charge) for charge in offer.charges],
+        "charges": [_charge(charge) for charge in offer.charges if charge.currency != OPEN],
         "per_tonne": _shown(on_one_footing.per_tonne),
         "per_msf": _shown(on_one_footing.per_msf),
         "delivered_per_tonne": _shown(on_one_footing.delivered_per_tonne),

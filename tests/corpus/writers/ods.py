@@ -1,4 +1,4 @@
-"""Writes .ods with odfpy: typed values, currency by attribute, covered and repeated cells."""
+"""Writes .ods with odfpy: typed values, currency and percentages by attribute, covered and repeated cells."""
 
 import io
 from datetime import date, datetime
@@ -87,6 +87,8 @@ def _cell(plan: CellPlan, span: tuple[int, int] | None, struck: Style) -> TableC
         attributes |= {"valuetype": "float", "value": format(Decimal(value), "f")}
         if currency:
             attributes |= {"valuetype": "currency", "currency": currency}
+        elif "%" in plan.fmt:
+            attributes["valuetype"] = "percentage"
     elif isinstance(value, datetime | date):
         attributes |= {"valuetype": "date", "datevalue": value.isoformat()}
     elif value is not None:
@@ -100,6 +102,8 @@ def _cell(plan: CellPlan, span: tuple[int, int] | None, struck: Style) -> TableC
 def _shown(plan: CellPlan) -> str:
     if isinstance(plan.value, datetime | date):
         return f"{plan.value:%d.%m.%Y}"
+    if isinstance(plan.value, Decimal) and "%" in plan.fmt:
+        return f"{(plan.value * 100).normalize():f}%"
     if isinstance(plan.value, Decimal) and plan.places is not None:
         return format(plan.value.quantize(Decimal(1).scaleb(-plan.places)), "f")
     return "" if plan.value is None else str(plan.value)

@@ -105,6 +105,11 @@ def test_currency_comes_from_the_cell_and_the_format(tmp_path):
     assert codes == ["[$SEK] #,##0.00", "[$€] #,##0.00", '0.0" pt"', '0.0" pt"', "[$USD] 0.00", "General"]
 
 
+def test_a_percentage_is_told_by_its_cell_where_no_style_shows_it(tmp_path):
+    grid = grid_of(tmp_path, row(typed("percentage", "value", "0.025"), typed("float", "value", "0.025")))
+    assert [grid.cells[0, column].number_format for column in range(2)] == ["0%", "General"]
+
+
 def test_column_and_row_defaults_style_cells_without_one(tmp_path):
     styles = (
         '<number:number-style style:name="N3"><number:number number:decimal-places="1"/></number:number-style>'

@@ -39,7 +39,7 @@ class OdsStyles:
         self._cells: dict[str, _CellStyle] = {}
         self._codes: dict[str, str] = {}
         self._positive: dict[str, str] = {}
-        self._ready: dict[tuple[str, str], Style] = {}
+        self._ready: dict[tuple[str, str, bool], Style] = {}
         self._style: _CellStyle | None = None
         self._style_name = ""
         self._format = ""
@@ -82,11 +82,15 @@ class OdsStyles:
         if self._literal is not None:
             self._literal.append(text)
 
-    def style(self, name: str, currency: str = "") -> Style:
-        """The Style of a cell style; `currency` (ISO code, as the cell says) stands in for the format's symbol."""
-        known = self._ready.get((name, currency))
+    def style(self, name: str, currency: str = "", percentage: bool = False) -> Style:
+        """The Style of a cell style.
+
+        `currency` (ISO code, as the cell says) stands in for the format's symbol; a cell that says it is a
+        `percentage` is shown as one, whatever its style leaves out.
+        """
+        known = self._ready.get((name, currency, percentage))
         if known is None:
-            known = self._ready[name, currency] = self._resolved(name, currency)
+            known = self._ready[name, currency, percentage] = self._resolved(name, currency, percentage)
         return known
 
     def is_struck(self, name: str) -> bool:
@@ -95,8 +99,10 @@ class OdsStyles:
     def is_raised(self, name: str) -> bool:
         return name in self._cells and self._cells[name].raised
 
-    def _resolved(self, name: str, currency: str) -> Style:
+    def _resolved(self, name: str, currency: str, percentage: bool) -> Style:
         code = self._code_of(name)
+        if percentage and "%" not in code:
+            code = "0%"
         if currency:
             before, symbol, after = code.partition("[$")
             code = f"{before}[${currency}]{after.partition(']')[2]}" if symbol else f"[${currency}] {code or '0.00'}"

@@ -213,7 +213,8 @@ class _Table:
 
     def _style(self, attributes: Attributes) -> Style:
         name = attributes.get("table:style-name") or self._row_style or self._column_style()
-        return self._styles.style(name, attributes.get("office:currency", ""))
+        percentage = attributes.get("office:value-type") == "percentage"
+        return self._styles.style(name, attributes.get("office:currency", ""), percentage)
 
     def _column_style(self) -> str:
         return next((style for first, last, style, _ in self._columns if first <= self._column <= last), "")
