@@ -1,27 +1,53 @@
 """Few questions, each about one cause: lines that the same answer would settle are asked together."""
 
-from collections.abc import Iterable
+import re
+from collections.abc import Iterable, Iterator
 
 from tracker.intake.offers.draft import Asked, Draft
 from tracker.trade.basis import Basis
 from tracker.trade.grades import grades
 from tracker.trade.offer import Choice, Question
 
+_MOST_WORDS = 4
+_FIGURE = re.compile(r"\d[\d.,'\s]*")
+_CELL = re.compile(r"[A-Z]{1,3}[1-9]\d*")
+
 
 def questions_of(drafts: Iterable[Draft]) -> tuple[Question, ...]:
-    """One question for each key, with every cell that it holds back, in the order they first arise."""
+    """One question for each key, with every cell that it holds back or doubts, in the order they first arise."""
     first: dict[str, Asked] = {}
-    cells: dict[str, list[tuple[str, str]]] = {}
+    words: dict[str, dict[str, None]] = {}
+    cells: dict[str, dict[tuple[str, str], None]] = {}
     for draft in drafts:
         for asked in draft.asked:
             first.setdefault(asked.key, asked)
-            place = (draft.sheet, draft.where)
-            if place not in cells.setdefault(asked.key, []):
-                cells[asked.key].append(place)
+            cells.setdefault(asked.key, {}).update(dict.fromkeys(_places(draft, asked)))
+            words.setdefault(asked.key, {})[asked.words] = None
     return tuple(
-        Question(key, asked.code, asked.text, asked.words, _choices(asked), tuple(cells[key]))
+        Question(key, asked.code, _text(asked, words[key]), asked.words, _choices(asked), tuple(cells[key]))
         for key, asked in first.items()
     )
+
+
+def _places(draft: Draft, asked: Asked) -> Iterator[tuple[str, str]]:
+    """The price that is held back; ahead of it the basis weight in doubt, since that is where to look."""
+    if asked.key == "weight":
+        notes = (note for note in draft.notes if (note.code, note.text) == (asked.code, asked.text))
+        yield from ((draft.sheet, note.cell) for note in notes if _CELL.fullmatch(note.cell))
+    yield draft.sheet, draft.where
+
+
+def _text(asked: Asked, words: Iterable[str]) -> str:
+    """The question as first asked; that about the ton quotes every unit that the one answer settles."""
+    # Where the price's own cell says the unit, '1,160 USD/ton' and '1,140 USD/ton' are one.
+    units = list(dict.fromkeys(_FIGURE.sub("", each).strip() for each in words)) if asked.key == "ton" else []
+    if len(units) < 2:
+        return asked.text
+    quoted = [f"“{unit}”" for unit in units[:_MOST_WORDS]]
+    if len(units) > _MOST_WORDS:
+        quoted.append(f"{len(units) - _MOST_WORDS} more")
+    every = f"{', '.join(quoted[:-1])} and {quoted[-1]}"
+    return asked.text.replace(f"“{asked.words}”", every, 1)
 
 
 def _choices(asked: Asked) -> tuple[Choice, ...]:

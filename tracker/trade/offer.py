@@ -213,6 +213,7 @@ class Question:
 
     `key` is what an answer is remembered under: 'ton', 'currency:kr/mt', 'grade:fenlight white'. `choices` may be
     empty: then any text of the named kind answers it (a vendor's name, an ISO currency; trade/answers.py tells).
+    `cells`: sheet name and address of each price held back, and of the basis weight in doubt.
     """
 
     key: str

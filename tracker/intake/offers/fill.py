@@ -16,7 +16,7 @@ from tracker.intake.offers.terms import Terms, delivered_by_column
 from tracker.intake.tables.view import View
 from tracker.intake.values.brackets import KgBracket
 from tracker.intake.values.weight import WeightReading
-from tracker.trade.exact import as_decimal
+from tracker.trade.exact import as_decimal, plain_text
 from tracker.trade.offer import Evidence, GrammageFrom, NoteCode
 from tracker.trade.quantities import WeightUnit
 
@@ -108,8 +108,13 @@ def _take_weight(draft: Draft, weight: WeightReading, where: str, words: str) ->
     draft.grammage_from = GrammageFrom.QUOTED
     draft.evidence.append(Evidence("grammage_gsm", where, words))
     if draft.caliper_um is not None and not is_plausible(draft.grammage_gsm, draft.caliper_um):
-        text = f"No board of this caliper weighs {_round(draft.grammage_gsm)} g/m². One of the two must be wrong."
+        text = f"No board of this caliper weighs {_as_quoted(weight)}. One of the two must be wrong."
         draft.ask(NoteCode.WEIGHT_IMPLAUSIBLE, "weight", where, text, words)
+
+
+def _as_quoted(weight: WeightReading) -> str:
+    """'350 lb/MSF': the vendor's own figure and unit, which a reader finds again in the sheet."""
+    return f"{plain_text(weight.value)} {_QUOTED[weight.unit]}" if weight.unit is not None else f"“{weight.words}”"
 
 
 def _by_physics(draft: Draft, readings: tuple[WeightReading, ...], where: str, words: str, facts: FileFacts) -> None:
@@ -131,6 +136,12 @@ def _by_physics(draft: Draft, readings: tuple[WeightReading, ...], where: str, w
 
 
 _UNITS = {"msf": WeightUnit.LB_MSF, "3000ft2": WeightUnit.LB_3000FT2, "gsm": WeightUnit.GSM}
+_QUOTED = {
+    WeightUnit.LB_MSF: "lb/MSF",
+    WeightUnit.LB_3000FT2: "lb/3,000 ft²",
+    WeightUnit.GSM: "g/m²",
+    WeightUnit.KG_M2: "kg/m²",
+}
 _UNIT_WORDS = {"msf": "lb on 1,000 ft²", "3000ft2": "lb on 3,000 ft²", "gsm": "g/m²"}
 
 
