@@ -39,7 +39,7 @@ class PlacesBar(QWidget):
         self.log_sample.setToolTip("Ctrl+N")
         self.do = button("All commands", "word")
         self.do.setToolTip("Ctrl+K: everything that can be done, found by its words")
-        self.back = button("", "word")
+        self.back = button("Back to the sheet", "word")
         self.back.setAccessibleName("Back to the sheet that is not settled yet")
         self.back.hide()
         self._busy = words("working…", "quiet")

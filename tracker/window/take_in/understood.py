@@ -46,7 +46,7 @@ class Understood(QWidget):
         self.whose = VendorLine()
         self.vendor = VendorCard()
         self.summary = words("", "heading", wrap=True)
-        self.far_off = button("", "word")
+        self.far_off = button("Show the prices to doubt", "word")
         self.far_off.setToolTip("Goes to the next of them")
         self.far_off.clicked.connect(self._show_next_far_off)
         self.told_once = words("", "quiet", wrap=True, selectable=True)
