@@ -158,3 +158,11 @@ def test_what_a_program_writes_quoted_is_read_back(table, delimiter):
 
 def test_a_single_column():
     assert rows(read_delimited(b"Price\n905\n")) == {0: ["Price"], 1: ["905"]}
+
+
+def test_a_comma_in_a_quoted_head_does_not_part_its_lines() -> None:
+    """Each line by itself holds as many commas as a record, and yet the two are one."""
+    text = '"Gauge, points","Wt\r\n(lbs/1,000 sq. ft.)",Cost $/LB\r\n16,61,0.4666\r\n20,75,0.4590\r\n'
+    found = rows(read_delimited(text.encode()))
+    assert found[0] == ["Gauge, points", "Wt\n(lbs/1,000 sq. ft.)", "Cost $/LB"]
+    assert found[1] == ["16", "61", "0.4666"]

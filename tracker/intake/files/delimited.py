@@ -89,7 +89,17 @@ def _swallowed(span: list[str], delimiter: str, usual: int) -> bool:
     """Whether a quote has made one record of lines that are whole records by themselves."""
     if len(span) > _MOST_LINES_IN_A_FIELD:
         return True
-    return usual > 0 and all(line.count(delimiter) == usual for line in span)
+    whole_each = usual > 0 and all(line.count(delimiter) == usual for line in span)
+    return whole_each and not _well_quoted(span, delimiter, usual)
+
+
+def _well_quoted(span: list[str], delimiter: str, usual: int) -> bool:
+    """One record of the usual width whose quotes all stand at fields' ends, so that none of them is an inch mark."""
+    try:
+        records = list(csv.reader(span, delimiter=delimiter, strict=True))
+    except csv.Error:
+        return False
+    return [len(record) for record in records] == [usual + 1]
 
 
 def _line_record(line: str, delimiter: str) -> list[str]:
