@@ -331,6 +331,7 @@ def test_from_one_day_to_another():
     "text",
     [
         "Effective 26/04/2026, payment: 1 % 10 days, net 30",
+        "Effective 26/04/2026 payment net 30 days",
         "Effective 26/04/2026, shipment: 6 weeks",
         "Gültig ab 01.03.2026, Zahlung 30 Tage netto",
         "Prix applicables au 01/03/2026, paiement 30 jours",

@@ -139,10 +139,19 @@ def _only_begins(clause: str, dates: tuple[DateReading, ...]) -> bool:
 
 
 def _of_validity(clause: str) -> str:
-    """The clause without what it says, between commas, of payment or lead time: 'Effective 4 May, 1 % 10 days'."""
+    """The clause without what it says of payment or lead time: 'Effective 4 May, 1 % 10 days', '… payment net 30'."""
     return ", ".join(
-        part for part in _COMMAS.split(clause) if phrases("valid").find(part) or not _of_another_term(part)
+        _before_another_term(part)
+        for part in _COMMAS.split(clause)
+        if phrases("valid").find(part) or not _of_another_term(part)
     )
+
+
+def _before_another_term(part: str) -> str:
+    """Up to the first word for payment or lead time that stands behind all words for validity."""
+    spoken = max((match.end for match in phrases("valid").find(part)), default=0)
+    others = [match.start for kind in ("lead_topic", "not_lead") for match in phrases(kind).find(part)]
+    return part[: min((start for start in others if start >= spoken), default=len(part))]
 
 
 _COMMAS = re.compile(r",(?!\d)")
