@@ -5,8 +5,6 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from tests.intake.values.written import forms, prices, written
-from tracker.intake.values.currency import countries, currency_text, find_currencies
-from tracker.intake.values.formats import format_words, number_format_currency
 from tracker.intake.values.money import find_price_unit, find_prices, price_text, price_unit
 from tracker.trade.basis import Basis
 
@@ -312,66 +310,6 @@ def test_price_units_inside_sentences(text, code, basis):
     currency = found.currency.code if found is not None and found.currency is not None else None
     unit = found.basis.basis if found is not None and found.basis is not None else None
     assert (currency, unit) == (code, basis)
-
-
-def test_shared_signs_name_every_country():
-    dollar, crown, yen = currency_text("$"), currency_text("kr"), currency_text("¥")
-    assert dollar is not None
-    assert crown is not None
-    assert yen is not None
-    assert (dollar.code, dollar.bare_dollar, "CAD" in dollar.codes) == (None, True, True)
-    assert crown.codes[:3] == ("SEK", "NOK", "DKK")
-    assert set(yen.codes) == {"JPY", "CNY"}
-
-
-def test_a_dollar_and_its_code_are_one_currency():
-    found = price_text("$1145.00 CAD")
-    assert found is not None
-    assert found.currency is not None
-    assert (found.currency.code, found.currency.bare_dollar) == ("CAD", False)
-
-
-def test_words_that_only_look_like_money_are_left_alone_in_sentences():
-    assert find_currencies("Sheets 28 x 40, 1000 sq ft, c/o the mill") == ()
-
-
-def test_the_countries_that_an_address_names():
-    assert countries("12 Harbour Street, Toronto, Ontario") == {"CA"}
-    assert countries("1180 Millrace Road, Quillmere Landing, Wisconsin") == {"US"}
-    assert countries("Hauptstraße 4, Deutschland") == {"DE"}
-
-
-@pytest.mark.parametrize(
-    ("code", "words", "currency"),
-    [
-        ("[$€-407] #,##0.00", "€", "EUR"),
-        ('"USD" 0.00', "USD", "USD"),
-        ("[$kr-41D] #,##0", "SEK", "SEK"),
-        ("[$kr-414] #,##0", "NOK", "NOK"),
-        ("[$$-1009]#,##0.00", "CAD", "CAD"),
-        ("[$$-en-US]#,##0.00", "USD", "USD"),
-        ("[$£-809]#,##0.00", "£", "GBP"),
-        ("[$-409]d-mmm", "", None),
-        ('#,##0.00 "USD/t"', "USD/t", "USD"),
-        ("\\€#,##0.00", "€", "EUR"),
-        ("[Red]#,##0.00 [$SEK]", "SEK", "SEK"),
-        ("General", "", None),
-        ('0.0 "pt"', "pt", None),
-        ('#,##0.00;"EUR" -0', "", None),
-        ('0 "wks"', "wks", None),
-    ],
-)
-def test_number_formats(code, words, currency):
-    found = number_format_currency(code)
-    assert (format_words(code), found and found.code) == (words, currency)
-
-
-def test_a_bare_sign_in_a_number_format_stays_open():
-    dollar, crown = number_format_currency('_("$"* #,##0.00_)'), number_format_currency('#,##0 "kr"')
-    assert dollar is not None
-    assert crown is not None
-    assert dollar.bare_dollar
-    assert crown.code is None
 
 
 @pytest.mark.parametrize(
