@@ -56,3 +56,14 @@ def test_the_cell_is_told_once(panel) -> None:
         label.text() for label in panel.findChildren(QLabel) if cell in label.text().replace("(", " ").split(", ")[-1]
     ]
     assert len(told) == 1, told
+
+
+def test_a_long_file_name_cuts_no_sentence(panel, qtbot) -> None:
+    session = panel._session
+    snapshot = session.comparison.snapshot
+    long_name = "a_very_long_name_of_a_price_list_as_an_export_writes_it.xlsx"
+    snapshot.files[int(snapshot.file[session.selected])] = long_name
+    panel._show_offer(session.selected)
+    settle(qtbot, panel.window())
+    body = panel._body
+    qtbot.waitUntil(lambda: body.widget().width() == body.viewport().width())

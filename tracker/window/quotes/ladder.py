@@ -43,6 +43,8 @@ class Ladder(QWidget):
                 self._grid.addWidget(words(sum_, wrap=True, selectable=True), 2 * place, 1, Qt.AlignmentFlag.AlignTop)
             value = words(f"{equals.lstrip()}{result}{cell}", wrap=True, selectable=True)
             value.setProperty("kind", "strong" if step.last else "")
+            # A long word has no place to break: else it would widen the panel, and every sentence in it would be cut.
+            value.setMinimumWidth(1)
             self._grid.addWidget(label, 2 * place, 0, 1 + bool(equals), 1, Qt.AlignmentFlag.AlignTop)
             self._grid.addWidget(value, 2 * place + bool(equals), 1, Qt.AlignmentFlag.AlignTop)
             self._labels.append(label)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
@@ -161,9 +162,10 @@ class ReasonsPanel(QFrame):
 
 
 def _where(snapshot: Snapshot, offer: int) -> str:
-    """'Kestrelby stock offer.xlsx, Stock, D15'."""
+    """'Kestrelby stock offer.xlsx, Stock, D15'; a long name may break after its signs."""
     file = int(snapshot.file[offer])
-    parts = (snapshot.files[file] if file >= 0 else "", snapshot.sheet[offer], snapshot.cell[offer])
+    name = snapshot.files[file] if file >= 0 else ""
+    parts = (re.sub(r"([_.-])", "\\1\u200b", name), snapshot.sheet[offer], snapshot.cell[offer])
     return ", ".join(part for part in parts if part)
 
 
