@@ -14,6 +14,7 @@ from tracker.desk.sample_numbers import no_such_sample, number_text
 from tracker.desk.sample_requests import Logged, log
 from tracker.desk.trouble import Trouble
 from tracker.desk.waiting import UsualTime, WaitingRecord, record_of
+from tracker.trade.days import day_text
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
@@ -196,7 +197,7 @@ def _sample(
         overdue_days=(day - due).days if due is not None and state.outstanding else None,
         chased=sum(event.kind == EventKind.CHASED for event in happened),
         verdict=None if verdict is None else verdict_words(verdict),
-        verdict_by="" if verdict is None else f"{verdict.by}, {verdict.on.isoformat()}",
+        verdict_by="" if verdict is None else f"{verdict.by}, {day_text(verdict.on)}",
         board=request.product,
         form=request.form,
         pieces=request.pieces,

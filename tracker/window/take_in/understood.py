@@ -87,7 +87,8 @@ class Understood(QWidget):
         self._found = file.found
         self._asked = frozenset(question.text for question in questions)
         self._say_far_off(file.found.far_off)
-        self._tell_once(file.found.told_once)
+        # What is asked stands in its own card.
+        self._tell_once(file.found.told_once - self._asked)
         self.table.show_column("notes", file.found.noted)
         self.table.show_two_lines(file.found.noted)
         self._split.setVisible(reading is None or reading.unreadable is None)
