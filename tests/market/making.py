@@ -37,7 +37,7 @@ def offers_of(per_tonne, **columns) -> Offers:
         grades=GRADES,
         vendors=[f"Vendor {letter}" for letter in range(max(n, 1))],
         bases=[str(basis) for basis in Basis],
-        currencies=("USD", "EUR", "GBP"),
+        currencies=("USD", "EUR", "GBP", "SEK"),
     )
 
 

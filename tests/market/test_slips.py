@@ -72,11 +72,26 @@ def test_a_factor_of_three_is_no_slip_of_a_price_by_weight():
     assert _slip_of(1010 / 3, Basis.TONNE) is None
 
 
-def test_another_currency():
-    rates = {"USD": 1.0, "SEK": 0.18}
-    slip = _slip_of(1010 / 0.18, settings=Settings(rates=rates))
+def _with_crowns(*, crowns_quoted: bool):
+    """Eight clean prices in USD, one typed in crowns and called USD, and one of another vendor and grade."""
+    sek = 3
+    offers = offers_of(
+        [*LIKE, 1010 / 0.18, 700.0],
+        currency=[0] * 9 + [sek if crowns_quoted else 0],
+        grade=[0] * 9 + [1],
+    )
+    assert offers.currencies[sek] == "SEK"
+    return judge(offers, BAND, Settings(rates={"USD": 1.0, "SEK": 0.18})).slips.get(len(LIKE))
+
+
+def test_another_currency_that_is_quoted_here():
+    slip = _with_crowns(crowns_quoted=True)
     assert (slip.kind, slip.likely_basis, slip.likely_currency) == (SlipKind.CURRENCY, Basis.TONNE, "SEK")
     assert slip.per_tonne_if_so == pytest.approx(1010)
+
+
+def test_a_currency_nobody_quotes_in_is_never_named():
+    assert _with_crowns(crowns_quoted=False) is None
 
 
 def test_a_currency_of_near_worth_counts_only_for_a_vendor_who_uses_it():

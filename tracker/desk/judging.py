@@ -15,9 +15,6 @@ from tracker.market.verdicts import judge
 from tracker.trade.bands import REFERENCE_GRADE
 from tracker.trade.basis import BY_WEIGHT, Basis
 
-_MAYBE_MEANT = ("USD", "EUR", "GBP", "CAD", "SEK", "PLN")
-"""Currencies that board is quoted in, so that a price may have been meant in one though no offer here is."""
-
 
 def judge_offers(
     snapshot: Snapshot,
@@ -29,7 +26,7 @@ def judge_offers(
     rates: RatesOn,
 ) -> Judged:
     """Judges every offer that takes part. `per_tonne` is in the chosen currency, NaN where unknown."""
-    known = {code: rates.rate(code, footing.currency) for code in (*snapshot.currencies, *_MAYBE_MEANT)}
+    known = {code: rates.rate(code, footing.currency) for code in snapshot.currencies}
     worth = {code: rate for code, rate in known.items() if rate is not None}
     offers = Offers(
         per_tonne=per_tonne,

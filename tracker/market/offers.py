@@ -68,7 +68,7 @@ SENSITIVITIES: Mapping[str, float] = {
 class Settings:
     """How to judge. cut_off: the modified z-score beyond which a price is out of line; a lower one finds more and cries
     wolf more. rates: by currency code, what one unit is worth in the currency of `Offers.per_tonne` (itself 1), for
-    every currency that a price may have been meant in.
+    every currency that offers are quoted in.
     """
 
     cut_off: float = CUT_OFF

@@ -59,7 +59,7 @@ _COMMON = frozenset(
     )
 )  # fmt: skip
 _RARE, _UNRELATED, _REAM, _PLACE, _MONEY = 4.0, 6.0, 1.0, 3.0, 6.0
-_UNMISTAKABLE, _UNMISTAKABLE_IF_UNQUOTED = 1.6, 2.5
+_UNMISTAKABLE = 1.6
 _DECIMALS = (10.0, 100.0, 1000.0)
 _SMALL_FACTOR = 1.5
 _WELL_INSIDE, _WELL_INSIDE_IF_SMALL = 3.0, 1.0
@@ -168,15 +168,17 @@ def _ream_weights(offers: Offers, asked: NDArray[np.intp], quoted: Basis) -> Ite
 
 
 def _other_currencies(offers: Offers, settings: Settings, asked: NDArray[np.intp]) -> Iterator[_Other]:
-    """Meant in another currency. One nearly of the same worth explains any price that is somewhat off, so it counts
-    only for a vendor who quotes in it elsewhere; one that nobody here quotes in must be worth much more or less."""
+    """Meant in another currency that somebody here quotes in: one that nobody does would be a guess the vendor could
+    only wonder at. One nearly of the same worth explains any price that is somewhat off, so it counts only for a
+    vendor who quotes in it elsewhere."""
     worth = np.array([settings.rates.get(code, np.nan) for code in (*offers.currencies, "")])
-    for meant, rate in settings.rates.items():
-        times = rate / worth[offers.currency[asked]]
-        known = list(offers.currencies).index(meant) if meant in offers.currencies else -2
-        vendors = np.unique(offers.vendor[offers.currency == known])
+    for code, meant in enumerate(offers.currencies):
+        vendors = np.unique(offers.vendor[offers.judged & (offers.currency == code)])
+        if not vendors.size or np.isnan(worth[code]):
+            continue
+        times = worth[code] / worth[offers.currency[asked]]
         elsewhere = np.isin(offers.vendor[asked], vendors)
-        near = np.abs(np.log(times)) < np.log(_UNMISTAKABLE if known >= 0 else _UNMISTAKABLE_IF_UNQUOTED)
+        near = np.abs(np.log(times)) < np.log(_UNMISTAKABLE)
         possible = (times != 1) & (elsewhere | ~near)
         yield _Other(SlipKind.CURRENCY, meant, np.where(possible, times, np.nan), np.where(elsewhere, 0.0, _MONEY))
 
