@@ -7,6 +7,7 @@ import pytest
 
 from tracker.desk.sample_life import EventKind
 from tracker.desk.waiting import record_of
+from tracker.desk.waits import turn_round_of
 from tracker.market.survival import chance_within, kaplan_meier, median_time
 from tracker.store.samples import Request, SampleEvent
 
@@ -72,3 +73,13 @@ def test_the_chance_of_a_week_is_given_how_long_it_has_waited() -> None:
 
 def test_a_wait_beyond_the_record_is_not_foretold() -> None:
     assert record_of(requests(VENDOR, [5, 10, 15], []), TODAY).chance_within_a_week(VENDOR, 15) is None
+
+
+def test_one_arrival_is_called_usual_of_no_vendor() -> None:
+    """The figure itself stays for whoever reads the record; only three arrivals make it a vendor's usual time."""
+    known = [*requests(VENDOR, [14], [3, 4]), *requests(OTHER, [10, 12, 20], [5], start=4)]
+    whole, *rows = turn_round_of(known, TODAY)
+    one, three = (next(row for row in rows if row.vendor == vendor) for vendor in (VENDOR, OTHER))
+    assert (one.median_days, one.usual_days) == (14, None)
+    assert three.usual_days == three.median_days == 12
+    assert whole.usual_days == whole.median_days

@@ -41,8 +41,8 @@ def _vendor(row: WaitRow) -> str:
 def _arrivals(row: WaitRow) -> str:
     asked = f"asked {row.n}" + (f", {row.outstanding} still out" if row.outstanding else "")
     usual = "too few came to tell"
-    if row.median_days is not None:
-        usual = usual_words(row.median_days, row.low_days, row.high_days)
+    if row.usual_days is not None:
+        usual = usual_words(row.usual_days, row.low_days, row.high_days)
     return f"{asked:26}  {usual}"
 
 

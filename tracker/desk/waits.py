@@ -11,7 +11,7 @@ import numpy as np
 
 from tracker.desk.comparison import ChosenFooting
 from tracker.desk.quotes import is_current, load_snapshot
-from tracker.desk.waiting import WaitingRecord, record_of
+from tracker.desk.waiting import FEWEST_FOR_USUAL, WaitingRecord, record_of
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
@@ -35,6 +35,12 @@ class WaitRow:
     low_days: float | None
     high_days: float | None
     method: str
+
+    @property
+    def usual_days(self) -> float | None:
+        """The median where it may be called usual, by the rule by which samples fall due: of a vendor of whom too few
+        came, all vendors' time holds."""
+        return self.median_days if self.vendor is None or self.arrived >= FEWEST_FOR_USUAL else None
 
 
 def turn_round(desk: Desk, as_of: date | None = None) -> list[WaitRow]:

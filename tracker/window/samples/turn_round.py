@@ -48,7 +48,7 @@ class TurnRound(QWidget):
     def longest(self) -> float:
         """Days at the right edge: the longest wait or bound there is, rounded up to a week."""
         known = [float(sample.waiting_days) for sample in self._samples]
-        known += [days for row in self._rows for days in (row.median_days, row.high_days) if days is not None]
+        known += [days for row in self._rows for days in (row.usual_days, row.high_days) if days is not None]
         return max(7.0, 7 * -(-max(known, default=7.0) // 7))
 
     def x_of(self, days: float) -> float:
@@ -61,10 +61,10 @@ class TurnRound(QWidget):
 
     def words_of(self, row: WaitRow) -> str:
         """'usually 11 days; 9 to 14, 5 asked, 2 owed'."""
-        if row.median_days is None:
+        if row.usual_days is None:
             usual = "too few came to tell"
         else:
-            usual = usual_words(row.median_days, row.low_days, row.high_days)
+            usual = usual_words(row.usual_days, row.low_days, row.high_days)
         owed = f", {row.outstanding} owed" if row.outstanding else ""
         return f"{usual}, {row.n} asked{owed}"
 
@@ -86,9 +86,9 @@ class TurnRound(QWidget):
         cut = painter.fontMetrics().elidedText(name, Qt.TextElideMode.ElideRight, _NAMES - 22)
         painter.drawText(QRectF(10, y - 10, _NAMES - 20, 20), Qt.AlignmentFlag.AlignVCenter, cut)
         self._draw_waits(painter, row.vendor, y)
-        if row.median_days is not None:
+        if row.usual_days is not None:
             low = row.low_days if row.low_days is not None else 0.0
-            high = row.high_days if row.high_days is not None else row.median_days
+            high = row.high_days if row.high_days is not None else row.usual_days
             painter.setPen(QPen(QColor(palette.accent), 4, Qt.PenStyle.SolidLine, Qt.PenCapStyle.FlatCap))
             painter.drawLine(QPointF(self.x_of(low), y), QPointF(self.x_of(high), y))
             if row.high_days is None:
@@ -96,7 +96,7 @@ class TurnRound(QWidget):
                 painter.drawLine(QPointF(self.x_of(high), y), QPointF(self.x_of(self.longest()), y))
                 painter.setPen(QPen(QColor(palette.accent), 1))
             painter.setBrush(QColor(palette.accent))
-            painter.drawEllipse(QPointF(self.x_of(row.median_days), y), 5.5, 5.5)
+            painter.drawEllipse(QPointF(self.x_of(row.usual_days), y), 5.5, 5.5)
         painter.setPen(QColor(palette.quiet))
         rest = QRectF(self.width() - _WORDS + 14, y - _ROW / 2, _WORDS - 18, _ROW)
         flags = Qt.AlignmentFlag.AlignVCenter.value | Qt.TextFlag.TextWordWrap.value

@@ -33,16 +33,21 @@ def asked(window: MainWindow) -> list:
     return sorted(window.session.samples, key=lambda sample: sample.number)
 
 
-def arrived(window: MainWindow, keys: Keys) -> None:
-    """Sample 1 of 18 pt SBS is asked for and recorded as arrived."""
+def requested(window: MainWindow, keys: Keys, caliper: str = "") -> None:
+    """A sample of SBS is asked for."""
     window.log_sample()
     keys.type("ald")
     keys.press(Qt.Key.Key_Tab)
     keys.type("sbs")
     keys.press(Qt.Key.Key_Tab)
-    keys.type("18")
+    keys.type(caliper)
     keys.press(Qt.Key.Key_Return)
     keys.settle()
+
+
+def arrived(window: MainWindow, keys: Keys) -> None:
+    """Sample 1 of 18 pt SBS is asked for and recorded as arrived."""
+    requested(window, keys, "18")
     window.go_samples()
     keys.press(Qt.Key.Key_A)
     keys.press(Qt.Key.Key_Return)

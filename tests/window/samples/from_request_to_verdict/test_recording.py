@@ -8,7 +8,7 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtWidgets import QFileDialog
 
 from tests.window.conftest import settle
-from tests.window.samples.from_request_to_verdict.keyboard import VENDORS, Keys, asked
+from tests.window.samples.from_request_to_verdict.keyboard import VENDORS, Keys, asked, requested
 from tracker.window.main_window import MainWindow
 from tracker.window.samples.label_dialog import LabelDialog
 
@@ -16,12 +16,7 @@ pytestmark = pytest.mark.gui
 
 
 def test_sent_asks_for_the_carrier_and_its_number(window: MainWindow, keys: Keys) -> None:
-    window.log_sample()
-    keys.type("ald")
-    keys.press(Qt.Key.Key_Tab)
-    keys.type("sbs")
-    keys.press(Qt.Key.Key_Return)
-    keys.settle()
+    requested(window, keys)
     window.go_samples()
     keys.press(Qt.Key.Key_S)
     life = window.samples.record.life
