@@ -5,7 +5,8 @@ from decimal import Decimal
 import pytest
 
 from tracker.intake.values.basis import basis_text
-from tracker.intake.values.header import Role, header
+from tracker.intake.values.header import header
+from tracker.intake.values.roles import Role
 from tracker.trade.basis import Basis
 from tracker.trade.quantities import WeightUnit
 

@@ -12,8 +12,9 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, head_of, head_text, looks_priced
 from tracker.intake.tables.table import HeadedColumn, Table
 from tracker.intake.values.grade import find_grade
-from tracker.intake.values.header import Header, Role, RoleReading, header
+from tracker.intake.values.header import Header, header
 from tracker.intake.values.money import price_text
+from tracker.intake.values.roles import Role, RoleReading
 from tracker.intake.words.lists import phrases
 
 _SAMPLE = 60

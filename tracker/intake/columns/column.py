@@ -13,10 +13,11 @@ from tracker.intake.values.company import company_name
 from tracker.intake.values.currency import CurrencyReading
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading
-from tracker.intake.values.header import Header, Role
+from tracker.intake.values.header import Header
 from tracker.intake.values.lead import LeadUnit
 from tracker.intake.values.masses import find_mass_units
 from tracker.intake.values.money import price_unit
+from tracker.intake.values.roles import Role
 from tracker.intake.values.sheetsize import LengthUnit, SheetSize
 from tracker.intake.values.weight import WeightReading
 from tracker.intake.words.lists import phrases

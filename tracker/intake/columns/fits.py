@@ -14,9 +14,9 @@ from tracker.intake.values.brackets import bracket_text
 from tracker.intake.values.currency import currency_text
 from tracker.intake.values.delivery import terms_under
 from tracker.intake.values.grade import find_grade
-from tracker.intake.values.header import Role
 from tracker.intake.values.money import price_unit
 from tracker.intake.values.numbers import number_readings
+from tracker.intake.values.roles import Role
 from tracker.intake.values.sheetsize import sheet_text
 from tracker.intake.values.validity import validity_text
 

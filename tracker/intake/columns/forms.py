@@ -3,7 +3,8 @@
 from dataclasses import replace
 
 from tracker.intake.columns.column import Column
-from tracker.intake.values.header import Header, Role
+from tracker.intake.values.header import Header
+from tracker.intake.values.roles import Role
 from tracker.intake.words.lists import phrases
 
 

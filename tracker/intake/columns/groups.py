@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from tracker.intake.columns.column import Column, Columns, PriceColumn
-from tracker.intake.values.header import Role
+from tracker.intake.values.roles import Role
 
 
 def under_one_heading(columns: Columns, price: PriceColumn) -> Columns:

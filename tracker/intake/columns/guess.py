@@ -9,8 +9,8 @@ from tracker.intake.tables.headless import says_price
 from tracker.intake.values.brackets import bracket_text
 from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.grade import find_grade
-from tracker.intake.values.header import Role
 from tracker.intake.values.numbers import number_readings
+from tracker.intake.values.roles import Role
 from tracker.intake.values.weight import find_weights
 from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import MassUnit

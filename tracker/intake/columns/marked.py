@@ -8,8 +8,9 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.table import HeadedColumn, Table
 from tracker.intake.values.basis import BasisReading
 from tracker.intake.values.currency import CurrencyReading
-from tracker.intake.values.header import Header, Role, header
+from tracker.intake.values.header import Header, header
 from tracker.intake.values.lead import LeadUnit
+from tracker.intake.values.roles import Role
 from tracker.intake.values.sheetsize import LengthUnit
 from tracker.trade.basis import Basis
 from tracker.trade.layout import Layout, MarkedColumn

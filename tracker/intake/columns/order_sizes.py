@@ -8,8 +8,9 @@ from functools import lru_cache
 from tracker.intake.columns.column import Column, basis_in_head
 from tracker.intake.values.basis import BasisReading
 from tracker.intake.values.brackets import Bracket, bracket_text
-from tracker.intake.values.header import Header, Role
+from tracker.intake.values.header import Header
 from tracker.intake.values.masses import find_mass_units, find_masses
+from tracker.intake.values.roles import Role
 from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import MassUnit
 

@@ -4,7 +4,7 @@ import re
 from collections.abc import Mapping, Sequence
 
 from tracker.intake.columns.column import Column, Columns
-from tracker.intake.values.header import Role
+from tracker.intake.values.roles import Role
 from tracker.intake.words.fold import fold
 
 _SIZES = (Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY)

@@ -15,9 +15,10 @@ from tracker.intake.values.caliper import CaliperReading, bare_caliper, in_unit
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading
-from tracker.intake.values.header import Header, Role
+from tracker.intake.values.header import Header
 from tracker.intake.values.money import price_unit
 from tracker.intake.values.numbers import number_readings
+from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import Remark, says
 from tracker.intake.values.weight import WeightReading, weight_in
 from tracker.intake.words.lists import phrases

@@ -14,7 +14,7 @@ from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.tables.view import View
-from tracker.intake.values.header import Role
+from tracker.intake.values.roles import Role
 from tracker.trade.offer import Evidence, LineEvidence, Note, RowEvidence
 
 Cells = dict[int, Cell]

@@ -10,7 +10,7 @@ from tracker.intake.offers.measures import Board, Cells, merged, take_caliper, t
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Level, Scope
 from tracker.intake.values.grade import GradeReading, find_grade
-from tracker.intake.values.header import Role
+from tracker.intake.values.roles import Role
 from tracker.intake.words.fold import fold
 
 _COATED_COUNTS = ("0", "1", "2")

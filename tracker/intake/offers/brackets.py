@@ -16,9 +16,9 @@ from tracker.intake.offers.scope import Scope
 from tracker.intake.offers.terms import ton_of
 from tracker.intake.tables.table import Words
 from tracker.intake.values.brackets import Bracket, KgBracket, bracket_text, joined
-from tracker.intake.values.header import Role
 from tracker.intake.values.masses import Mass
 from tracker.intake.values.numbers import NumberReading
+from tracker.intake.values.roles import Role
 from tracker.trade.quantities import MassUnit
 
 _BOARD = (Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.FORM)

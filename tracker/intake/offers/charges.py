@@ -13,9 +13,9 @@ from tracker.intake.offers.scope import Scope
 from tracker.intake.values.basis import BasisReading
 from tracker.intake.values.charges import ChargeKind, ChargeWords, charge_header
 from tracker.intake.values.currency import CurrencyReading
-from tracker.intake.values.header import Role
 from tracker.intake.values.money import price_text
 from tracker.intake.values.numbers import percent, settled
+from tracker.intake.values.roles import Role
 from tracker.trade.basis import Basis
 from tracker.trade.offer import OPEN, Charge, NoteCode
 from tracker.trade.quantities import MassUnit

@@ -12,7 +12,7 @@ from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.grade import GradeReading
-from tracker.intake.values.header import Role
+from tracker.intake.values.roles import Role
 from tracker.intake.values.sheetsize import SheetSize, find_sheet_sizes, sheet_text
 from tracker.intake.values.weight import WeightReading, find_weights
 from tracker.trade.quantities import WeightUnit

@@ -9,7 +9,8 @@ from tracker.intake.tables.table import SheetTables, Words
 from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.charges import charge_header
 from tracker.intake.values.grade import find_grade
-from tracker.intake.values.header import Role, header_roles
+from tracker.intake.values.role_words import header_roles
+from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import Remark, says
 from tracker.intake.values.weight import find_weights
 from tracker.intake.words.lists import phrases

@@ -9,7 +9,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import head_of_words
 from tracker.intake.tables.table import BodyRow, Table, Words
 from tracker.intake.values.charges import charge_header
-from tracker.intake.values.header import Role
+from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import Remark, says
 from tracker.intake.words.lists import words
 

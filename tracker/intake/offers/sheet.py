@@ -9,7 +9,7 @@ from tracker.intake.columns.column import Column, Columns
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import head_text
 from tracker.intake.tables.table import SheetTables, Table, Words
-from tracker.intake.values.header import Role
+from tracker.intake.values.roles import Role
 from tracker.trade.layout import Layout
 
 _READ_AT_MOST = 3000

@@ -16,10 +16,10 @@ from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.values.brackets import LARGEST_ORDER_KG
 from tracker.intake.values.delivery import Delivery, find_delivery, terms_under
-from tracker.intake.values.header import Role
 from tracker.intake.values.lead import LeadTime, lead_in_remark
 from tracker.intake.values.masses import Mass
 from tracker.intake.values.minimum import find_minimum
+from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import SaysMinimum
 from tracker.intake.values.validity import Validity, validity_text
 from tracker.trade.offer import Evidence, Note, NoteCode

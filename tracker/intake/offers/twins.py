@@ -5,7 +5,8 @@ from decimal import Decimal
 from fractions import Fraction
 
 from tracker.intake.offers.draft import DECIMAL, Draft
-from tracker.intake.values.header import Role, header_roles
+from tracker.intake.values.role_words import header_roles
+from tracker.intake.values.roles import Role
 from tracker.trade.basis import BoardMeasure, per_tonne
 from tracker.trade.offer import NoteCode, State
 

@@ -7,8 +7,8 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.money import unit_of_text
 from tracker.intake.offers.rows import WholeRow
-from tracker.intake.values.header import Role
 from tracker.intake.values.numbers import number_readings, settled
+from tracker.intake.values.roles import Role
 
 
 def unit_cells(whole: WholeRow, columns: Columns, facts: FileFacts) -> list[Cell]:

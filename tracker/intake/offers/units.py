@@ -8,9 +8,9 @@ from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.tables.heads import head_text
 from tracker.intake.values.basis import find_basis
 from tracker.intake.values.caliper import caliper_unit, find_calipers
-from tracker.intake.values.header import Role
 from tracker.intake.values.masses import find_masses
 from tracker.intake.values.money import find_price_unit
+from tracker.intake.values.roles import Role
 from tracker.intake.values.sheetsize import find_sheet_sizes
 from tracker.intake.values.weight import find_weights, weight_units
 from tracker.trade.basis import Basis

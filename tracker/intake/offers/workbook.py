@@ -22,7 +22,7 @@ from tracker.intake.offers.vendor import letterhead, may_name_another, vendor_am
 from tracker.intake.tables.find import find_tables
 from tracker.intake.tables.table import Words
 from tracker.intake.tables.view import View, view_of
-from tracker.intake.values.header import Role
+from tracker.intake.values.roles import Role
 from tracker.trade.layout import Layout
 from tracker.trade.offer import Answers, PassedOver
 

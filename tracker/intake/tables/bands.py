@@ -4,10 +4,10 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from tracker.intake.grid import Cell
+from tracker.intake.tables.header_rows import is_header_row
 from tracker.intake.tables.headless import says_price
 from tracker.intake.tables.heads import head_of
 from tracker.intake.tables.view import View, part_of
-from tracker.intake.tables.zones import is_header_row
 from tracker.intake.values.company import company_name
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.numbers import number_readings

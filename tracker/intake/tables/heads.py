@@ -10,10 +10,12 @@ from tracker.intake.tables.periods import YEAR, is_period
 from tracker.intake.values.brackets import Bracket, bracket_text
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.formats import format_words
-from tracker.intake.values.header import Header, Role, header, header_roles
+from tracker.intake.values.header import Header, header
 from tracker.intake.values.lead import lead_unit
 from tracker.intake.values.money import price_text, price_unit
 from tracker.intake.values.numbers import number_readings
+from tracker.intake.values.role_words import header_roles
+from tracker.intake.values.roles import Role
 from tracker.intake.words.lists import phrases
 
 PRICE_ROLES = frozenset({Role.PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.PREVIOUS_PRICE, Role.ALL_IN})

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, Head, head_of_words
-from tracker.intake.values.header import header_roles
+from tracker.intake.values.role_words import header_roles
 
 _COUNTED = re.compile(r"([^\W\d][^\d]*?)\s+([1-9])(?=\s|$|\()([^\d]*)")
 

@@ -3,91 +3,24 @@
 'Price\\n(US$/ST)', 'BW lb/MSF'.
 """
 
-import re
 from dataclasses import dataclass
-from enum import StrEnum
 from functools import lru_cache
 
 from tracker.intake.values.basis import BasisReading, basis_span, basis_text
 from tracker.intake.values.brackets import Bracket, bracket_text
 from tracker.intake.values.caliper import CaliperReading, caliper_unit, find_calipers
-from tracker.intake.values.currency import CurrencyReading, currency_phrases
+from tracker.intake.values.currency import CurrencyReading
 from tracker.intake.values.delivery import Delivery, find_delivery
 from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.lead import LeadUnit, lead_unit
 from tracker.intake.values.masses import find_mass_units
-from tracker.intake.values.money import PriceUnit, find_price_unit
+from tracker.intake.values.money import find_price_unit
+from tracker.intake.values.role_words import header_roles, with_vat
+from tracker.intake.values.roles import PRICES, Role, RoleReading
 from tracker.intake.values.sheetsize import LengthUnit, SheetSize, find_sheet_sizes, length_unit
-from tracker.intake.values.weight import WeightReading, find_weights, weight_units, without_density
-from tracker.intake.words.fold import fold, tokens
-from tracker.intake.words.likeness import meanings_of_phrases, near_miss
+from tracker.intake.values.weight import WeightReading, find_weights, weight_units
 from tracker.intake.words.lists import phrases
-from tracker.trade.basis import Basis
 from tracker.trade.quantities import CaliperUnit, MassUnit, WeightUnit
-
-
-class Role(StrEnum):
-    """What a column can hold. The values are the keys of [headers] in the word lists."""
-
-    ITEM = "item"
-    PRODUCT = "product"
-    GRADE = "grade"
-    COATING = "coating"
-    CALIPER = "caliper"
-    WEIGHT = "weight"
-    PRICE = "price"
-    LIST_PRICE = "list_price"
-    NET_PRICE = "net_price"
-    PREVIOUS_PRICE = "previous_price"
-    ALL_IN = "all_in"
-    CURRENCY = "currency"
-    BASIS = "basis"
-    PER_QUANTITY = "per_quantity"
-    SHEET_SIZE = "sheet_size"
-    WIDTH = "width"
-    LENGTH = "length"
-    BRACKET = "bracket"
-    FROM_QUANTITY = "from_quantity"
-    BELOW_QUANTITY = "below_quantity"
-    MINIMUM = "minimum"
-    LEAD_TIME = "lead_time"
-    VALIDITY = "validity"
-    VALID_FROM = "valid_from"
-    RECEIVED = "received"
-    DELIVERY_TERMS = "delivery_terms"
-    FREIGHT = "freight"
-    ENERGY = "energy"
-    SHEETING = "sheeting"
-    CHARGE = "charge"
-    DISCOUNT = "discount"
-    INDEX = "index"
-    REMARKS = "remarks"
-    ROLL_WIDTH = "roll_width"
-    PACKING = "packing"
-    STOCK = "stock"
-    VENDOR = "vendor"
-    YIELD = "yield"
-    PROPERTY = "property"
-    CHANGE = "change"
-    TOTAL = "total"
-    DESTINATION = "destination"
-    FORM = "form"
-    PAYMENT = "payment"
-
-    # Columns are looked up by their roles many times a row, and an Enum's own hash is a Python function.
-    __hash__ = str.__hash__
-
-
-@dataclass(frozen=True, slots=True)
-class RoleReading:
-    """One role that a header may name.
-
-    `strength`: 1 the words say exactly that, about 0.8 among other words, 0.85 or less by a unit, 0.6 or less misspelt.
-    """
-
-    role: Role
-    strength: float
-    words: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -125,11 +58,6 @@ class Header:
         return next((reading.strength for reading in self.roles if reading.role is role), 0.0)
 
 
-_PRICES = {Role.PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.PREVIOUS_PRICE, Role.ALL_IN, Role.TOTAL}
-_CHARGES = {Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE, Role.DISCOUNT, Role.CHANGE, Role.INDEX}
-_MONEY = frozenset(_PRICES | _CHARGES)
-
-
 @lru_cache(maxsize=8192)
 def header(text: str) -> Header:
     """All roles of a header text, the strongest first, with every unit it carries. An unknown text has no roles."""
@@ -154,7 +82,7 @@ def header(text: str) -> Header:
         lead_unit=lead_unit(text),
         length_unit=length_unit(text),
         percent="%" in text or bool(phrases("percent").find(text)),
-        vat_included=_with_vat(text),
+        vat_included=with_vat(text),
         delivery=find_delivery(text),
         bracket=bracket,
         grade=find_grade(text),
@@ -177,168 +105,7 @@ def _metric_by_its_word(text: str) -> tuple[WeightUnit, ...]:
 def _names_no_basis(text: str, roles: tuple[RoleReading, ...], weights: tuple[WeightUnit, ...]) -> bool:
     """The area in 'lb/MSF' is not what a price is per, though 'MSF' by itself may be; nor is the M of 'U/M'."""
     asks_for_unit = bool(roles) and roles[0].role is Role.BASIS
-    if roles and roles[0].role in _PRICES and roles[0].strength >= 0.9 and basis_span(text) is not None:
+    if roles and roles[0].role in PRICES and roles[0].strength >= 0.9 and basis_span(text) is not None:
         # 'Price per 100 lb'.
         return False
     return asks_for_unit or (bool(weights) and basis_text(text) is None)
-
-
-@lru_cache(maxsize=8192)
-def header_roles(text: str) -> tuple[RoleReading, ...]:
-    """The roles a header may name, the strongest first.
-
-    By its words, else by its unit, else by a near miss of a word.
-    """
-    if _with_vat(text):
-        return (RoleReading(Role.LIST_PRICE, 1.0, text),)
-    if without_density(text) != text and not weight_units(text):
-        return (RoleReading(Role.PROPERTY, 1.0, text),)
-    strengths: dict[Role, RoleReading] = {}
-    by_words = _by_words(text)
-    by_unit = _by_unit(text)
-    if by_words:
-        # 'Delivery EUR/t' is money, whatever else delivery may mean.
-        priced = not any(reading.role in _MONEY for reading in by_words)
-        by_unit = [reading for reading in by_unit if priced and reading.role is Role.PRICE and reading.strength > 0.8]
-    for reading in (*by_words, *by_unit):
-        known = strengths.get(reading.role)
-        if known is None or reading.strength > known.strength:
-            strengths[reading.role] = reading
-    for reading in _by_likeness(text) if not by_words else []:
-        known = strengths.get(reading.role)
-        together = reading.strength if known is None else max(0.85, known.strength)
-        strengths[reading.role] = RoleReading(reading.role, together, text)
-    return tuple(sorted(strengths.values(), key=lambda reading: -reading.strength))
-
-
-_RATE = re.compile(r"\d+(?:[.,]\d+)?\s*%")
-
-
-def _with_vat(text: str) -> bool:
-    """'Net incl. 19 % VAT': a calculation step beside the net price."""
-    return bool(phrases("vat_included").find(_RATE.sub("", text)))
-
-
-def _by_words(text: str) -> list[RoleReading]:
-    matches = _header_phrases_among(text)
-    if not matches:
-        return []
-    unexplained = _unexplained(text, [span for _, _, _, span in matches])
-    several = len({role for role, _, _, _ in matches}) > 1
-    base = (0.95 if several else 1.0) if unexplained == 0 else max(0.3, 0.95 - 0.15 * unexplained)
-    readings = []
-    for role, first, after, span in matches:
-        # Of several roles the one with more words, then the first, is what the header is about.
-        strength = base + (0.02 * min(after - first, 2) - 0.01 * min(first, 4) if several else 0)
-        readings.append(RoleReading(role, round(strength, 3), text[span[0] : span[1]]))
-    return readings
-
-
-def _header_phrases_among(text: str) -> list[tuple[Role, int, int, tuple[int, int]]]:
-    alone = _standing_alone(text)
-    # The sign for a millionth of a metre folds to the letters of 'unit of measure'.
-    if alone is not None and not set("µμ") & set(text):
-        # 'Per' asks for a unit; 'per tonne' is the unit of a price.
-        meant = Role.PRICE if alone == Role.BASIS and (basis_span(text) or (1, 1))[0] == 0 else Role(alone)
-        return [(meant, 0, 1, (0, len(text)))]
-    found = tokens(fold(text))
-    unit = basis_span(text) or (0, 0)
-    result = []
-    for match in phrases("headers").among(found):
-        if unit[0] < match.first < unit[1] or (unit[0] == match.first and match.after <= unit[1] > unit[0]):
-            # 'sheets' in 'Price per 1,000 sheets' is the unit.
-            continue
-        # A phrase may stand in two lists ('delivery' is a lead time or terms): each counts.
-        phrase = tuple(token for token, _, _ in found[match.first : match.after])
-        roles = meanings_of_phrases("headers").get(phrase, (match.value,))
-        priced = unit[0] < match.after < unit[1]
-        for role in roles:
-            # 'Price per' asks for a unit; with the unit behind it, it is the price.
-            meant = Role.PRICE if role in (Role.BASIS, Role.PER_QUANTITY) and priced else Role(role)
-            result.append((meant, match.first, match.after, (match.start, match.end)))
-    return result
-
-
-def _standing_alone(text: str) -> str | None:
-    """A short word that is a header only by itself or with a unit: 'from (kg)', 'net EUR/t'."""
-    if any(sign.isdigit() for sign in text):
-        return None
-    found = tokens(fold(text))
-    match = phrases("headers_alone").at(found, 0) if found else None
-    if match is not None and not found[0][0].isalpha() and match.after < len(found):
-        # '#' is an item's number by itself, a pound in '#/MSF'.
-        return None
-    if match is None or (match.after < len(found) and phrases("headers").at(found, 0) is not None):
-        return None
-    rest = [token for token, _, _ in found[match.after :] if token.isalpha()]
-    return match.value if not rest or _unexplained(text, [(match.start, match.end)], _UNITS) == 0 else None
-
-
-_UNITS = ("basis", "weight_units", "caliper_units", "length_units", "lead", "delivery", "incoterms")
-
-
-def _unexplained(
-    text: str, spans: list[tuple[int, int]], sections: tuple[str, ...] = ("header_filler", *_UNITS)
-) -> int:
-    """How many words are neither a role's nor a unit, currency, number or little word."""
-    known = _known_tokens(text, sections)
-    return sum(
-        token.isalpha() and place not in known and not any(begin <= start < end for begin, end in spans)
-        for place, (token, start, _) in enumerate(tokens(fold(text)))
-    )
-
-
-def _known_tokens(text: str, sections: tuple[str, ...]) -> set[int]:
-    """The numbers of the tokens that are a currency's or of one of these sections' words."""
-    known: set[int] = set()
-    for match in currency_phrases().find(text):
-        known.update(range(match.first, match.after))
-    for section in sections:
-        for named in phrases(section).find(text):
-            known.update(range(named.first, named.after))
-    return known
-
-
-def _by_unit(text: str) -> list[RoleReading]:
-    """'EUR/t' is a price, 'lb/MSF' a basis weight, 'pt' a caliper, where no other word stands beside them."""
-    readings: list[RoleReading] = []
-    unit: PriceUnit | None = find_price_unit(text)
-    if _unexplained(text, []) > 0:
-        # 'Saltwick EUR/t' is a price at a place; other units beside a strange word may measure anything ('PPS µm').
-        priced = unit is not None and unit.currency is not None and unit.basis is not None
-        return [RoleReading(Role.PRICE, 0.7, text)] if priced else []
-    weights = weight_units(text)
-    has_currency = unit is not None and unit.currency is not None
-    if unit is not None and has_currency:
-        readings.append(RoleReading(Role.PRICE, 0.85 if unit.basis is not None else 0.6, text))
-    elif (
-        unit is not None
-        and unit.basis is not None
-        and unit.basis.bases - {Basis.SHEET}
-        and (not weights or basis_text(text) is not None)
-    ):
-        readings.append(RoleReading(Role.PRICE, 0.55, text))
-    if weights and not has_currency:
-        certain = len(weights) == 1 and basis_text(text) is None
-        readings.append(RoleReading(Role.WEIGHT, 0.85 if certain else 0.55, text))
-    if caliper_unit(text) is not None and not has_currency:
-        readings.append(RoleReading(Role.CALIPER, 0.6, text))
-    return readings
-
-
-def _by_likeness(text: str) -> list[RoleReading]:
-    """A misspelt header: the words that are no units, together or one by one.
-
-    A unit of the same kind strengthens it.
-    """
-    strange = _strange_words(text)
-    readings = []
-    for candidate in dict.fromkeys((" ".join(strange), *strange)):
-        strength = 0.65 if len(strange) == 1 or " " in candidate else 0.5
-        readings += [RoleReading(Role(role), strength, text) for role in near_miss(candidate, "headers")]
-    return readings
-
-
-def _strange_words(text: str) -> list[str]:
-    known = _known_tokens(text, _UNITS)
-    return [token for place, (token, _, _) in enumerate(tokens(fold(text))) if token.isalpha() and place not in known]

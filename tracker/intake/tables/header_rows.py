@@ -1,0 +1,139 @@
+"""Whether a row of cells heads a table: its words name what stands below, or one property of board is spread across."""
+
+from decimal import Decimal
+from itertools import pairwise
+
+from tracker.intake.grid import Cell
+from tracker.intake.tables.heads import AXIS_ROLES, Head, head_of, looks_priced
+from tracker.intake.tables.numbered import counted_prices
+from tracker.intake.tables.view import View
+from tracker.intake.values.caliper import bare_caliper
+from tracker.intake.values.role_words import header_roles
+from tracker.intake.values.roles import Role
+
+_LONGEST_HEAD = 90
+_OUTRIGHT = 0.9
+
+
+def is_header_row(view: View, row: int) -> bool:
+    """Whether most of a row's cells name what stands below them, or spread one property of board across."""
+    heads = heads_of(view, row)
+    if heads is None:
+        return False
+    named = sum(head.named for head in heads)
+    across = _most_across(heads)
+    # A bare number is a head only among others like it, under or beside words.
+    bare = sum(head.number is not None for head in heads)
+    if bare and not _bare_numbers_head(view, row, heads):
+        return False
+    if any(head.answers_itself for head in heads) and named < 3:
+        return False
+    if named < 3 and next(iter(view.rows[row].values())).text.rstrip().endswith(":"):
+        return False
+    if named + across >= 2 or (bare >= 2 and named >= 1):
+        known = sum(head.named or bool(head.across) or head.number is not None for head in heads)
+        if 2 * known >= len(heads) and (named > 0 or across >= 2):
+            return True
+    if named >= 1 and bare == 0 and (_figures_under_words(view, row) or _axis_below(view, row)):
+        return True
+    return named == 1 and len(heads) == 1 and heads[0].price and _prices_under(view, row)
+
+
+def _most_across(heads: list[Head]) -> int:
+    """How many cells are values of one and the same property, the commonest in the row."""
+    kinds = [head.across for head in heads if head.across and not head.named]
+    return max((kinds.count(kind) for kind in set(kinds)), default=0)
+
+
+def heads_of(view: View, row: int) -> list[Head] | None:
+    """What each cell of a row may head, left to right; None when one of them can be no head at all."""
+    heads = []
+    counted = counted_prices(tuple(view.rows[row].values()))
+    for cell in view.rows[row].values():
+        head = counted.get(cell) or head_of(cell)
+        if head is None or len(cell.text) > _LONGEST_HEAD:
+            return None
+        heads.append(head)
+    return heads
+
+
+def _bare_numbers_head(view: View, row: int, heads: list[Head]) -> bool:
+    """Numbers across (12 | 14 | 16) head columns when the corner says of what, or they rise and a word above does."""
+    numbers = [head.number for head in heads if head.number is not None]
+    if len(numbers) < 2 or any(head.across for head in heads):
+        return False
+    corner = view.rows[row][min(view.rows[row])]
+    axes = _axes_named(corner)
+    if axes & _MEASURES:
+        return True
+    if not all(a < b for a, b in pairwise(numbers)):
+        return False
+    if axes and len({reading.unit for number in numbers if (reading := bare_caliper(number)) is not None}) == 1:
+        return True
+    columns = [column for column, cell in view.rows[row].items() if head_of(cell) in heads and _is_number(cell)]
+    above = [view.rows[row - 1][column] for column in columns if column in view.rows.get(row - 1, {})]
+    return len(above) == 1 and (found := head_of(above[0])) is not None and found.axis_word
+
+
+def _figures_under_words(view: View, row: int) -> bool:
+    """Words only, with figures right below most of them: heads, though not all are known words (places, months)."""
+    cells, under = view.rows[row], view.rows.get(row + 1, {})
+    if len(cells) < 3 or any(looks_priced(cell) for cell in cells.values()):
+        return False
+    figures = sum(column in under and isinstance(under[column].value, Decimal) for column in cells)
+    above = view.rows.get(row - 1, {})
+    return (
+        figures >= 2
+        and 2 * figures >= len(cells)
+        and not any(isinstance(cell.value, Decimal) for cell in above.values())
+    )
+
+
+_MEASURES = frozenset({Role.CALIPER, Role.WEIGHT})
+
+
+def _axes_named(corner: Cell) -> frozenset[Role]:
+    """The properties of board that a corner names outright; 'carton premium' is a board, though it says carton."""
+    if any(sign.isdigit() for sign in corner.text):
+        return frozenset()
+    return frozenset(r.role for r in header_roles(corner.text) if r.role in AXIS_ROLES and r.strength >= _OUTRIGHT)
+
+
+def _is_number(cell: Cell) -> bool:
+    head = head_of(cell)
+    return head is not None and head.number is not None
+
+
+def _prices_under(view: View, row: int) -> bool:
+    column = next(iter(view.rows[row]))
+    under = view.rows.get(row + 1, {})
+    return column in under and looks_priced(under[column]) and any(left < column for left in under)
+
+
+def _axis_below(view: View, row: int) -> bool:
+    """The row below is bare numbers that one of this row's words names."""
+    below = heads_of(view, row + 1) if row + 1 in view.rows else None
+    return bool(below) and all(head.number is not None for head in below or ()) and under_axis(view, row, row + 1)
+
+
+def under_axis(view: View, main: int, row: int) -> bool:
+    """Bare numbers spread what one header cell above all of them names: 'Caliper (pt)' over 12 | 14 | 16."""
+    cells = view.rows[row]
+    over = {_covering(view, main, column) for column in cells}
+    if len(over) != 1 or len(cells) < 2:
+        return False
+    (word,) = over
+    numbers = [
+        head.number for cell in cells.values() if (head := head_of(cell)) is not None and head.number is not None
+    ]
+    said = {reading.role for reading in header_roles(word.text)} if word is not None else set()
+    return bool(said & AXIS_ROLES) and all(a < b for a, b in pairwise(numbers))
+
+
+def _covering(view: View, row: int, column: int) -> Cell | None:
+    """The header cell over a column: its own, the merged one, or the nearest to the left over blanks."""
+    own = view.spread_cell(row, column)
+    if own is not None:
+        return own
+    before = [left for left in view.rows.get(row, {}) if left < column]
+    return view.rows[row][max(before)] if before else None
