@@ -1,5 +1,6 @@
 """Reading a cell as one kind of value. A true number has one reading; a text may have several."""
 
+from dataclasses import replace
 from decimal import Decimal
 from functools import lru_cache
 
@@ -57,9 +58,12 @@ def _weight_number(value: Decimal, units: tuple[WeightUnit, ...]) -> WeightText 
 
 
 def mass_of(cell: Cell, units: tuple[MassUnit, ...]) -> Mass | None:
-    """A weight of an order."""
+    """A weight of an order; the number format's words ('0 "t"') count as the cell's own."""
     if isinstance(cell.value, Decimal):
-        return Mass((NumberReading(cell.value),), units, str(cell.value)) if units and cell.value > 0 else None
+        own = mass_text(f"1 {format_words(cell.number_format)}") if cell.number_format not in ("", "General") else None
+        if cell.value <= 0 or not (own or units):
+            return None
+        return replace(own or Mass((), units), amounts=(NumberReading(cell.value),), words=str(cell.value))
     return mass_text(cell.text, units) if isinstance(cell.value, str) else None
 
 

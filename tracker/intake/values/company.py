@@ -12,6 +12,7 @@ from tracker.intake.words.phrases import Found
 # What parts a name from what follows it on the same line.
 _BREAK = re.compile(r"\s[-–—|•·]\s|[|•;\n]|,(?!\s*(?:Inc|LLC|Ltd|L\.?L\.?C|S\.?A|S\.?L|GmbH|AB|Co|Corp)\b)|:\s|\s{3,}")
 _LONGEST = 60
+_FORMS_IN_SMALL_LETTERS = frozenset({"gmbh", "plc", "mbh", "ltée"})
 _BEFORE_KILOGRAM = frozenset("0123456789/")
 
 
@@ -50,14 +51,24 @@ def letterhead_name(text: str) -> str | None:
     if not may_be_a_name(head):
         return None
     of_trade = [match for match in phrases("company").find(head) if match.value in ("trade", "weak")]
-    own = [word for word in re.findall(r"[^\W\d_]+", head) if phrases("generic_names").whole(word) is None]
-    return head if of_trade and own else None
+    return head if of_trade and _has_words_of_its_own(head) else None
 
 
 def _is_board(head: str) -> bool:
-    """'Unbleached Kraft Paperboard' is one; 'Silverbark Kraft Mills' begins with a name."""
+    """'Unbleached Kraft Paperboard' is one; 'Silverbark Kraft Mills' begins with a name, 'Cartons Fontvieille' goes on
+    with one."""
     board = find_grade(head)
-    return board is not None and (bool(board.grades) or head.startswith(board.words))
+    if board is None or board.grades or board.coated is not None:
+        return board is not None and (bool(board.grades) or head.startswith(board.words))
+    return head.startswith(board.words) and not _has_words_of_its_own(head[len(board.words) :])
+
+
+def _has_words_of_its_own(name: str) -> bool:
+    """Words that describe no board and no list, and join no others."""
+    return any(
+        phrases("generic_names").whole(word) is None and phrases("name_particles").whole(word) is None
+        for word in re.findall(r"[^\W\d_]+", _ELIDED.sub("", name))
+    )
 
 
 def _written_as_form(head: str, match: Found[str]) -> bool:
@@ -65,7 +76,9 @@ def _written_as_form(head: str, match: Found[str]) -> bool:
     if head[match.start : match.end] == "KG" and head[: match.start].rstrip()[-1:] in _BEFORE_KILOGRAM:
         return False
     form = head[match.start : match.end]
-    return form[0].isupper() or "." in form or form.lower() in ("gmbh", "plc", "mbh")
+    if form == "inc" and head[match.end : match.end + 1] == ".":
+        return True
+    return form[0].isupper() or "." in form or form.lower() in _FORMS_IN_SMALL_LETTERS
 
 
 def _end_of_form(head: str, ends: list[Found[str]]) -> int:
@@ -99,8 +112,12 @@ def _begins_as_firm(head: str) -> bool:
     return any(match.value == "first" and match.first == 0 for match in phrases("company").find(head))
 
 
+# The d' and l' of "Cartonneries du Val d'Ormoy" are small words inside a name.
+_ELIDED = re.compile(r"\b[dl]['’](?=[^\W\d_])")
+
+
 def _is_name(name: str) -> bool:
-    found = re.findall(r"[^\W\d_][\w'’.&-]*", name)
+    found = re.findall(r"[^\W\d_][\w'’.&-]*", _ELIDED.sub("", name))
     named = [word for word in found if phrases("name_particles").whole(word) is None or word[0].isupper()]
     if len(named) < 2 or not all(word[0].isupper() for word in named):
         return False

@@ -31,7 +31,7 @@ def _terms() -> Phrases[str]:
 
 
 # 'for' and 'dap' … are terms in capitals only where they are words otherwise.
-_CAPITALS_ONLY = frozenset({"for", "fas", "fot", "dat", "cip"})
+_CAPITALS_ONLY = frozenset({"for", "fas", "fot", "dat", "cip", "fab", "lab"})
 
 
 def _terms_in(text: str) -> list[Found[str]]:

@@ -42,7 +42,7 @@ def measured(text: str, section: str) -> tuple[Measured, ...]:
         # '1000' in 'lb/1000 sq ft' belongs to the unit before it.
         if _inside_a_word(folded, match.start()) or (found and match.start() < found[-1].end):
             continue
-        unit, end = _unit_behind(folded, match.end(), section)
+        unit, end = _unit_behind(text, folded, match.end(), section)
         readings = number_readings(match.group())
         if readings and (unit or not folded[end : end + 1].isalpha()):
             found.append(Measured(readings, unit, match.start(), end))
@@ -54,7 +54,11 @@ def _inside_a_word(folded: str, start: int) -> bool:
     return before.isalnum() or (before == "-" and folded[start - 2 : start - 1].isalpha())
 
 
-def _unit_behind(folded: str, end: int, section: str) -> tuple[str, int]:
+# '345µ' are microns; folded it would be the u of '345 u.'.
+_LONE_MU = re.compile(r"[µμ](?![^\W\d_])")
+
+
+def _unit_behind(text: str, folded: str, end: int, section: str) -> tuple[str, int]:
     """The unit that begins at this place, past a space or a hyphen ('18-pt').
 
     '' and the place itself where none does.
@@ -62,6 +66,8 @@ def _unit_behind(folded: str, end: int, section: str) -> tuple[str, int]:
     gap = end
     while folded[gap : gap + 1] == " " or (folded[gap : gap + 1] == "-" and folded[gap + 1 : gap + 2].isalpha()):
         gap += 1
+    if section == "caliper_units" and _LONE_MU.match(text, gap):
+        return "um", gap + 1
     ahead = folded[gap : gap + 32]
     if ahead.startswith("''"):
         return ("in", gap + 2) if section != "weight_units" else ("", end)

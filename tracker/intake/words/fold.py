@@ -45,9 +45,25 @@ def _table() -> dict[int, str]:
 _TABLE = _table()
 
 
+# 'Livré' is delivered and 'livre' a pound: the one word of the trade that its accent alone tells from another.
+_TOLD_BY_ACCENT = re.compile(r"(?<![^\W\d_])livr(?=é|É)", re.IGNORECASE)
+
+
 def fold(text: str) -> str:
-    """The text as it is matched, of the same length: fold('Prix/t\\u00a0–') is 'prix/t -'."""
-    return text.translate(_ASCII_LOWER) if text.isascii() else text.translate(_TABLE)
+    """The text as it is matched, of the same length: fold('Prix/t\\u00a0–') is 'prix/t -'.
+
+    The accent of 'livré' stays.
+    """
+    if text.isascii():
+        return text.translate(_ASCII_LOWER)
+    folded = text.translate(_TABLE)
+    return _with_telling_accents(text, folded) if "livre" in folded else folded
+
+
+def _with_telling_accents(text: str, folded: str) -> str:
+    for match in _TOLD_BY_ACCENT.finditer(text):
+        folded = f"{folded[: match.end()]}é{folded[match.end() + 1 :]}"
+    return folded
 
 
 _LONG = (("ä", "ae"), ("ö", "oe"), ("ü", "ue"), ("ß", "ss"), ("æ", "ae"), ("œ", "oe"), ("ø", "oe"), ("å", "aa"))

@@ -1,0 +1,87 @@
+"""Price lists as French, Québec, Spanish and Mexican vendors send them: what once made the reader ask, miss or err.
+
+All vendors, boards and prices are invented.
+"""
+
+import pytest
+
+from tests.intake.sheets import lines
+
+
+def offer(rows, cell):
+    """The one offer of a price cell, which must be accepted."""
+    line = lines(rows)[cell]
+    assert str(line.state) == "accepted", [note.text for note in line.notes]
+    return line.offer
+
+
+@pytest.mark.parametrize(
+    ("title", "basis", "delivered"),
+    [
+        ("Prix en $ CA les cent livres", "cwt", None),
+        ("Prix en $ CA les 100 livres, F.A.B. usine", "cwt", False),
+        ("Prix livrés, $ CA la tonne métrique", "tonne", True),
+        ("Prix en $ CA par millier de pieds carrés, livré", "msf", True),
+        ("Precio en USD por quintal de 100 libras, LAB Hermosillo", "cwt", False),
+        ("USD por millar de pies cuadrados, L.A.B. su bodega", "msf", True),
+    ],
+)
+def test_pounds_feet_and_delivery_in_a_title(title, basis, delivered):
+    found = offer([[title], [], ["Grade", "Cal. pt", "lb/MSF", "Prix"], ["SBS C1S", 18, 76, 55.5]], "D4")
+    assert (found.basis, found.delivered) == (basis, delivered)
+
+
+def test_delivered_in_a_price_is_no_pound():
+    found = lines([["Carton", "Calibre pt", "lb/M pi²", "Prix livré $ US"], ["SBS C1S", 18, 76, 1240]])["D2"]
+    assert (str(found.state), found.offer.basis, found.offer.delivered) == ("question", None, True)
+
+
+@pytest.mark.parametrize("unit", ["lb/M pi²", "lb/millar pies²", "lb/1000 pi²"])
+def test_pounds_on_a_thousand_feet(unit):
+    found = offer([["USD/TM"], [], ["Grado", "Calibre", "Peso", "Precio"], ["URB", "24 pts", f"83 {unit}", 640]], "D4")
+    assert float(found.grammage_gsm) == pytest.approx(83 * 4.8824276364, rel=1e-9)
+
+
+def test_a_lone_mu_behind_a_number_is_microns():
+    found = offer([["EUR/t"], ["Désignation", "Prix"], ["SBS couché 1 côté 270 g/m² 345µ", 1405]], "B3")
+    assert (found.caliper_um, found.coated_sides) == (345, 1)
+
+
+@pytest.mark.parametrize(
+    ("title", "until"),
+    [("Validez de la oferta: 30 días", "2026-06-11"), ("Validité de l'offre : 2 semaines", "2026-05-26")],
+)
+def test_days_that_an_offer_is_valid_count_from_its_date(title, until):
+    rows = [["Fecha: 12 de mayo de 2026"], [title], [], ["Calidad", "g/m²", "µm", "EUR/t"], ["GC1", 250, 400, 1230]]
+    assert offer(rows, "D5").valid_until.isoformat() == until
+
+
+@pytest.mark.parametrize("words", ["Precio medio", "Prix moyen"])
+def test_a_mean_below_a_group_is_no_offer(words):
+    rows = [["EUR/t"], ["g/m²", "µm", "Prix"], ["GC2"], [250, 400, 1190], [300, 495, 1180], [words, None, 1185]]
+    assert set(lines(rows)) == {"C4", "C5"}
+
+
+@pytest.mark.parametrize(
+    ("letterhead", "vendor"),
+    [
+        ("Cartonneries du Val d'Ormoy SAS", "Cartonneries du Val d'Ormoy SAS"),
+        ("Cartons Laurentie-Nord inc.", "Cartons Laurentie-Nord inc."),
+        ("Emballages Rive-Saguenay ltée", "Emballages Rive-Saguenay ltée"),
+        ("Papeterie de l'Aubrière", "Papeterie de l'Aubrière"),
+        ("Cartons de la Vesdre", "Cartons de la Vesdre"),
+        ("Cartulinas Sonora Desierto", "Cartulinas Sonora Desierto"),
+        ("Cartons Couchés Recyclés", None),
+        ("Cartulinas Plegables", None),
+    ],
+)
+def test_who_quotes(letterhead, vendor):
+    rows = [[letterhead], [], ["Qualité", "g/m²", "µm", "EUR/t"], ["GC1", 250, 400, 1230]]
+    assert offer(rows, "D4").vendor == vendor
+
+
+def test_a_minimum_whose_unit_stands_in_the_number_format_alone():
+    rows = [["Qualité", "g/m²", "µm", "EUR/t", "Mini cde"], ["GC1", 250, 400, 1230, 2]]
+    assert offer(rows, "D2").minimum_kg is None
+    found = lines(rows, formats={(1, 4): '0" t"'})["D2"]
+    assert found.offer.minimum_kg == 2000
