@@ -4,13 +4,14 @@ from collections.abc import Iterable, Iterator, Sequence, Set
 from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
+from operator import attrgetter
 from typing import Any
 
 from sqlalchemy import Connection, RowMapping, delete, select
 
 from tracker.store import vendors
 from tracker.store.boards import board_key
-from tracker.store.bulk import insert_rows
+from tracker.store.bulk import insert_columns, insert_rows
 from tracker.store.changes import Pen
 from tracker.store.tables import charge, offer, vendor
 from tracker.store.types import Measure, NotKept, exact_values, join, split, stored_units
@@ -18,6 +19,7 @@ from tracker.trade.basis import Basis
 from tracker.trade.offer import Charge, GrammageFrom, Line, Note, NoteCode, Offer, Source
 
 Row = dict[str, Any]
+Columns = dict[str, Sequence[Any]]
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,14 +41,23 @@ def add(pen: Pen, file_id: int, lines: Sequence[tuple[int, Line]], vendor_name: 
     """
     connection = pen.connection
     ids = _VendorIds(pen, vendor_name)
-    # By the thousand, because a row is several times as large as the line it is made from.
+    # By the thousand, because what is kept of a line is several times as large as the line.
     for start in range(0, len(lines), _AT_ONCE):
         some = lines[start : start + _AT_ONCE]
-        rows = [_row(file_id, position, line, ids.of(line.offer.vendor), received) for position, line in some]
+        offers = [line.offer for _, line in some]
+        columns = {
+            "price_file_id": [file_id] * len(some),
+            "position": [position for position, _ in some],
+            **_as_read(offers),
+            **_exact_prices(offers),
+            **_owned(offers, [ids.of(read.vendor) for read in offers], file_id),
+            "received": [read.received or received for read in offers],
+            "notes": [[note_to_plain(note) for note in line.notes] or None for _, line in some],
+        }
         try:
-            insert_rows(connection, offer, rows)
+            insert_columns(connection, offer, columns)
         except NotKept as problem:
-            raise NotKept(_with_cell(rows, problem)) from None
+            raise NotKept(_with_cell(offers, columns, problem)) from None
     _add_charges(connection, file_id, [(position, line.offer) for position, line in lines if line.offer.charges])
     return len(lines)
 
@@ -55,14 +66,14 @@ _AT_ONCE = 5000
 _MEASURES = tuple(column.name for column in offer.c if isinstance(column.type, Measure))
 
 
-def _with_cell(rows: Iterable[Row], problem: NotKept) -> str:
+def _with_cell(offers: Sequence[Offer], columns: Columns, problem: NotKept) -> str:
     """The same with the cell, looked for only now: a whole column goes to the database in one go."""
-    for row in rows:
+    for place, read in enumerate(offers):
         for name in _MEASURES:
             try:
-                stored_units(row[name] or Decimal(0))
+                stored_units(columns[name][place] or Decimal(0))
             except NotKept as too_large:
-                return f"Sheet “{row['sheet']}”, line of cell {row['cell']}: {too_large}"
+                return f"Sheet “{read.source.sheet}”, line of cell {read.source.cell}: {too_large}"
     return str(problem)
 
 
@@ -81,49 +92,58 @@ class _VendorIds:
         return self._found[name]
 
 
-def _row(file_id: int, position: int, line: Line, vendor_id: int | None, received: date) -> Row:
-    read = line.offer
+def _as_read(offers: Sequence[Offer]) -> Columns:
+    """What is kept as it was read."""
+    sources = [read.source for read in offers]
+    sheets = [read.sheet_mm or (None, None) for read in offers]
+    leads = [read.lead_days or (None, None) for read in offers]
+    return {
+        "sheet": [source.sheet for source in sources],
+        "cell": [source.cell for source in sources],
+        "as_written": [source.as_written for source in sources],
+        "also": [" ".join(source.also) for source in sources],
+        **{name: list(map(attrgetter(name), offers)) for name in _PLAIN},
+        "grammage_from": [read.grammage_from and read.grammage_from.value for read in offers],
+        "sheet_width_mm": [width for width, _ in sheets],
+        "sheet_length_mm": [length for _, length in sheets],
+        "lead_low": [low for low, _ in leads],
+        "lead_high": [high for _, high in leads],
+    }
+
+
+_PLAIN = (
+    "product", "grade", "coated_sides", "caliper_um", "grammage_gsm", "from_kg", "below_kg", "minimum_kg",
+    "valid_until", "delivered",
+)  # fmt: skip
+"""Columns that hold an offer's field of the same name."""
+
+
+def _exact_prices(offers: Sequence[Offer]) -> Columns:
+    """Prices as whole numbers and scales. ValueError where one is not fully known."""
+    prices = [_units_and_scale(read) for read in offers]
+    return {
+        "price_units": [units for units, _ in prices],
+        "price_scale": [scale for _, scale in prices],
+        "currency": [read.currency for read in offers],
+        "basis": [read.basis and read.basis.value for read in offers],
+    }
+
+
+def _units_and_scale(read: Offer) -> tuple[int, int]:
     if read.price is None or read.currency is None or read.basis is None:
         raise ValueError(
             f"The line of {read.source.cell} has no price, currency or basis and can't be stored as an offer."
         )
     try:
-        units, scale = split(read.price)
+        return split(read.price)
     except NotKept as problem:
         raise NotKept(f"Sheet “{read.source.sheet}”, cell {read.source.cell}: the price {problem}") from None
-    width, length = read.sheet_mm or (None, None)
-    low, high = read.lead_days or (None, None)
-    return {
-        "price_file_id": file_id,
-        "position": position,
-        "vendor_id": vendor_id,
-        "sheet": read.source.sheet,
-        "cell": read.source.cell,
-        "as_written": read.source.as_written,
-        "also": " ".join(read.source.also),
-        "product": read.product,
-        "grade": read.grade,
-        "coated_sides": read.coated_sides,
-        "caliper_um": read.caliper_um,
-        "grammage_gsm": read.grammage_gsm,
-        "grammage_from": read.grammage_from.value if read.grammage_from else None,
-        "price_units": units,
-        "price_scale": scale,
-        "currency": read.currency,
-        "basis": read.basis.value,
-        "sheet_width_mm": width,
-        "sheet_length_mm": length,
-        "from_kg": read.from_kg,
-        "below_kg": read.below_kg,
-        "minimum_kg": read.minimum_kg,
-        "lead_low": low,
-        "lead_high": high,
-        "valid_until": read.valid_until,
-        "delivered": read.delivered,
-        "received": read.received or received,
-        "board_key": board_key(read, vendor_id, file_id),
-        "notes": [note_to_plain(note) for note in line.notes] or None,
-    }
+
+
+def _owned(offers: Sequence[Offer], vendor_ids: Sequence[int | None], file_id: int) -> Columns:
+    """Whose the offers are, and which board of theirs."""
+    keys = [board_key(read, vendor, file_id) for read, vendor in zip(offers, vendor_ids, strict=True)]
+    return {"vendor_id": vendor_ids, "board_key": keys}
 
 
 def _add_charges(connection: Connection, file_id: int, charged: Sequence[tuple[int, Offer]]) -> None:

@@ -6,7 +6,6 @@ is left to the database.
 
 from datetime import UTC, datetime
 from decimal import ROUND_HALF_EVEN, Context, Decimal
-from functools import lru_cache
 from typing import Any
 
 from sqlalchemy import BigInteger, Column, DateTime, Dialect, SmallInteger
@@ -41,11 +40,11 @@ def exact_values(name: str, value: Decimal | None) -> dict[str, int | None]:
 
 def split(value: Decimal) -> tuple[int, int]:
     """A decimal as (units, scale), value = units ÷ 10**scale, without loss; NotKept where 64 bits are too few."""
-    exponent = value.as_tuple().exponent
+    _, digits, exponent = value.as_tuple()
     if not isinstance(exponent, int):
         raise NotKept(f"{value} is not a number that can be kept.")
     scale = max(0, -exponent)
-    units = int(value.scaleb(scale, _WIDE)) if len(value.as_tuple().digits) < 40 else _LARGEST + 1
+    units = int(value.scaleb(scale, _WIDE)) if len(digits) < 40 else _LARGEST + 1
     if abs(units) > _LARGEST or scale > 40:
         raise NotKept(f"{value} has more digits than can be kept exactly (eighteen).")
     return units, scale
@@ -73,9 +72,8 @@ class Measure(TypeDecorator[Decimal]):
         return None if value is None else as_measure(value)
 
 
-@lru_cache(4096)
 def stored_units(value: Decimal) -> int:
-    """A measure in billionths. Sheets repeat their calipers and weights from row to row, so the last ones are kept."""
+    """A measure in billionths. NotKept beyond nine billion."""
     units = int(value.quantize(_MEASURE_STEP, ROUND_HALF_EVEN, _WIDE).scaleb(_PLACES, _WIDE))
     if abs(units) > _LARGEST:
         raise NotKept(f"{value} is larger than any measure of board that can be kept.")
