@@ -37,12 +37,14 @@ def _laid_out(value: Any, depth: int, margin: str) -> Iterator[str]:
     parts = value.items() if isinstance(value, dict) else ((None, item) for item in value)
     empty = True
     for key, item in parts:
-        yield f"{opening}\n" if empty else ",\n"
-        yield inner if key is None else f"{inner}{_on_one_line(key)}: "
+        before = f"{opening}\n{inner}" if empty else f",\n{inner}"
+        if key is not None:
+            before += f"{_on_one_line(key)}: "
         if deeper:
+            yield before
             yield from _laid_out(item, depth - 1, inner)
         else:
-            yield _on_one_line(item)
+            yield before + _on_one_line(item)
         empty = False
     yield f"{opening}{closing}" if empty else f"\n{margin}{closing}"
 

@@ -5,8 +5,9 @@ from fractions import Fraction
 from typing import Any
 
 from tracker.desk.take_in import TakenIn
-from tracker.trade.exact import figure_text, plain_text
-from tracker.trade.footing import Footing, footing
+from tracker.trade.basis import units_in_a_tonne, units_in_an_msf
+from tracker.trade.exact import figure_text, plain_text, product_text
+from tracker.trade.footing import delivered_cost_known, footing
 from tracker.trade.offer import OPEN, Charge, Line, Note, NoteCode, Offer, PassedOver
 
 
@@ -56,7 +57,7 @@ def line_object(line: Line, vendor: str | None, more_notes: tuple[Note, ...] = (
         "valid_until": offer.valid_until.isoformat() if offer.valid_until else None,
         "delivered": offer.delivered,
         "charges": [_charge_object(charge, offer) for charge in offer.charges if charge.currency != OPEN],
-        **_footing_object(footing(offer)),
+        **_footing_object(offer),
         "notes": [_note_object(note) for note in (*line.notes, *more_notes)],
     }
 
@@ -68,12 +69,22 @@ def _already_imported(taken: TakenIn) -> tuple[Note, ...]:
     return (Note(NoteCode.ALREADY_IMPORTED, "", text),)
 
 
-def _footing_object(prices: Footing) -> dict[str, str | None]:
+def _footing_object(offer: Offer) -> dict[str, str | None]:
+    if offer.price is None or offer.basis is None or offer.charges:
+        prices = footing(offer)
+        tonne, msf = _figure(prices.per_tonne), _figure(prices.per_msf)
+        delivered = _figure(prices.delivered_per_tonne), _figure(prices.delivered_per_msf)
+    else:
+        # With nothing to add, as nearly every line of a long list, its price is put straight into words.
+        board = offer.measure
+        tonne = _product(offer.price, units_in_a_tonne(offer.basis, board))
+        msf = _product(offer.price, units_in_an_msf(offer.basis, board))
+        delivered = (tonne, msf) if delivered_cost_known(offer) else (None, None)
     return {
-        "per_tonne": _figure(prices.per_tonne),
-        "per_msf": _figure(prices.per_msf),
-        "delivered_per_tonne": _figure(prices.delivered_per_tonne),
-        "delivered_per_msf": _figure(prices.delivered_per_msf),
+        "per_tonne": tonne,
+        "per_msf": msf,
+        "delivered_per_tonne": delivered[0],
+        "delivered_per_msf": delivered[1],
     }
 
 
@@ -100,3 +111,7 @@ def _number(value: Decimal | None) -> str | None:
 
 def _figure(value: Fraction | None) -> str | None:
     return None if value is None else figure_text(value)
+
+
+def _product(price: Decimal, units: Fraction | None) -> str | None:
+    return None if units is None else product_text(price, units)

@@ -56,13 +56,13 @@ class BoardMeasure(NamedTuple):
 
 def per_tonne(price: Exact, basis: Basis, board: BoardMeasure) -> Fraction | None:
     """The price of 1,000 kg, or None where grammage or sheet size that it needs is not known."""
-    units = _units_in_a_tonne(basis, board)
+    units = units_in_a_tonne(basis, board)
     return None if units is None else Fraction(price) * units
 
 
 def per_msf(price: Exact, basis: Basis, board: BoardMeasure) -> Fraction | None:
     """The price of 1,000 ft², or None where grammage or sheet size that it needs is not known."""
-    units = _units_in_an_msf(basis, board)
+    units = units_in_an_msf(basis, board)
     return None if units is None else Fraction(price) * units
 
 
@@ -74,13 +74,15 @@ def price_on(per_tonne_price: Exact, basis: Basis, board: BoardMeasure) -> Fract
 
 # A sheet of 20,000 rows has a few hundred boards: their sizes are remembered, exact as they are.
 @lru_cache(4096)
-def _units_in_a_tonne(basis: Basis, board: BoardMeasure) -> Fraction | None:
+def units_in_a_tonne(basis: Basis, board: BoardMeasure) -> Fraction | None:
+    """How many units of the basis 1,000 kg are: what a price is multiplied by."""
     mass = mass_of(basis, board)
     return None if mass is None else KG_PER_TONNE / mass
 
 
 @lru_cache(4096)
-def _units_in_an_msf(basis: Basis, board: BoardMeasure) -> Fraction | None:
+def units_in_an_msf(basis: Basis, board: BoardMeasure) -> Fraction | None:
+    """How many units of the basis 1,000 ft² are."""
     area = area_of(basis, board)
     return None if area is None else M2_PER_MSF / area
 
