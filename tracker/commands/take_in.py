@@ -7,6 +7,7 @@ import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import replace
+from functools import partial
 from pathlib import Path
 
 from tracker.commands import values
@@ -18,9 +19,9 @@ from tracker.commands.vendor_said import vendor_said
 from tracker.desk.collecting import no_collecting
 from tracker.desk.contract import passing_object
 from tracker.desk.files import find, name_vendor
-from tracker.desk.opening import Desk, desk_if_there, is_there
+from tracker.desk.opening import Desk, desk_if_there, is_there, load_store
 from tracker.desk.questions import answer_kept
-from tracker.desk.take_in import TakenIn, keep_ready, read, stand_down, store
+from tracker.desk.take_in import Manner, TakenIn, keep_ready, read, stand_down, store
 from tracker.desk.trouble import Trouble
 from tracker.trade.offer import Answers, State
 
@@ -94,7 +95,7 @@ def _show(results: list[Told], options: argparse.Namespace) -> None:
 
 def _take_in(desk: Desk | None, path: Path, answers: Answers, options: argparse.Namespace) -> Told:
     """One file that can't be stored does not keep the others out."""
-    taken = read(desk, path, answers)
+    taken = read(desk, path, answers, Manner(meanwhile=None if desk is None else partial(load_store, desk)))
     if options.dry_run or desk is None or taken.reading.unreadable:
         return taken, None
     try:

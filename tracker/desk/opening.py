@@ -7,6 +7,7 @@ import tomllib
 from dataclasses import dataclass, field
 from datetime import date
 from functools import cached_property
+from importlib import import_module
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -71,6 +72,19 @@ def open_desk(database: str | None = None, today: date | None = None, who: str |
 def desk_on(database: str | None = None, today: date | None = None, who: str | None = None) -> Desk:
     """The same, but the database is opened (and made, if there is none) only once something needs it."""
     return Desk(_expanded(database or default_database()), who or _user(), today)
+
+
+def load_store(desk: Desk) -> None:
+    """Loads what it takes to open the desk's database and to store a file, while there is time for it.
+
+    Opens nothing: a file that can't be read makes no database.
+    """
+    for module in ("answers", "files", "layouts", "opening", "settings"):
+        import_module(f"tracker.store.{module}")
+    if not is_server(desk.database):
+        import_module("sqlalchemy.dialects.sqlite")
+    if not is_there(desk):
+        import_module("alembic.command")
 
 
 def is_there(desk: Desk) -> bool:

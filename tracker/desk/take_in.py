@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import json
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from datetime import date
 from pathlib import Path
@@ -41,10 +41,12 @@ class TakenIn:
 
 @dataclass(frozen=True, slots=True)
 class Manner:
-    """How to read: `show` keeps the sheets to be shown beside what was understood; `cancelled` stops it when set."""
+    """How to read: `show` keeps the sheets to be shown beside what was understood; `cancelled` stops it when set;
+    `meanwhile` is called while the file is read."""
 
     show: bool = False
     cancelled: Flag | None = None
+    meanwhile: Callable[[], None] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -252,8 +254,8 @@ def _read_sheet(path: Path, answers: Answers, manner: Manner) -> tuple[Reading, 
     try:
         with no_collecting():
             if manner.show:
-                return read_with_grids(path, answers, cancelled=manner.cancelled)
-            return read_sheet(path, answers, cancelled=manner.cancelled), None
+                return read_with_grids(path, answers, cancelled=manner.cancelled, meanwhile=manner.meanwhile)
+            return read_sheet(path, answers, cancelled=manner.cancelled, meanwhile=manner.meanwhile), None
     except Cancelled as stop:
         raise Trouble(f"Reading {path.name} was stopped; nothing of it was stored.") from stop
 

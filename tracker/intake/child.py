@@ -63,15 +63,18 @@ def read_in_child(
     cancelled: Flag | None = None,
     progress: Callable[[str], None] | None = None,
     part: Callable[[Any], None] | None = None,
+    meanwhile: Callable[[], None] | None = None,
 ) -> Result:
     """Run `work(path)` in a child process and return its result.
 
     `work` is a module-level function (or functools.partial of one) and it and its result can be pickled. Inside it
     child_side.report(text) reaches `progress` and child_side.hand_over(piece) reaches `part`, both called in this
-    thread, and child_side.allow(seconds) moves the deadline. Raises Unreadable with one sentence when the file is
-    unreadable, takes more than `timeout_s` seconds of processor time (deadline_s by default) or a few times as many by
-    the clock, takes more than `memory_mb` megabytes beyond the interpreter's own (both enforced where the system can),
-    or ends the child; Cancelled when `cancelled` is set.
+    thread, and child_side.allow(seconds) moves the deadline. `meanwhile` is called once the child is at work, so that
+    what comes after the reading can be loaded beside it; `cancelled` is not looked at before it returns.
+
+    Raises Unreadable with one sentence when the file is unreadable, takes more than `timeout_s` seconds of processor
+    time (deadline_s by default) or a few times as many by the clock, takes more than `memory_mb` megabytes beyond the
+    interpreter's own (both enforced where the system can), or ends the child; Cancelled when `cancelled` is set.
     """
     timeout_s = deadline_s(path) if timeout_s is None else timeout_s
     child = _spare.take() or _started()
@@ -80,6 +83,8 @@ def read_in_child(
     exchange = threading.Thread(target=_exchange, args=(child, task, frames), daemon=True)
     exchange.start()
     try:
+        if meanwhile is not None:
+            meanwhile()
         kind, body = _outcome(frames, time.monotonic() + _PATIENCE * timeout_s, cancelled, _Listener(progress, part))
     finally:
         child.kill()

@@ -1,7 +1,7 @@
 """From a vendor's file to a Reading: opened in a bounded child process, understood there, handed back whole."""
 
 import gc
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import replace
 from functools import partial
 from hashlib import sha256
@@ -13,31 +13,37 @@ from tracker.intake.child import Flag, read_in_child
 from tracker.intake.child_side import allow, hand_over
 from tracker.intake.content import content_of
 from tracker.intake.grid import Unreadable, Workbook
+from tracker.intake.plain_lines import PlainLine, line_of
 from tracker.trade.offer import Answers, Line, PassedOver, Reading
 
 if TYPE_CHECKING:
     from tracker.intake.offers.draft import Draft
 
 
-def read_sheet(path: Path, answers: Answers, *, cancelled: Flag | None = None) -> Reading:
+def read_sheet(
+    path: Path, answers: Answers, *, cancelled: Flag | None = None, meanwhile: Callable[[], None] | None = None
+) -> Reading:
     """Reads one file. Never raises for a bad file: `unreadable` then holds the sentence that says why.
 
-    Cancelled when `cancelled` is set meanwhile.
+    Cancelled when `cancelled` is set meanwhile. `meanwhile` is called beside the reading.
     """
     lines: list[Line] = []
     try:
-        rest = read_in_child(path, partial(_read, answers=answers), cancelled=cancelled, part=lines.extend)
+        work = partial(_read, answers=answers)
+        rest = read_in_child(path, work, cancelled=cancelled, part=_into(lines), meanwhile=meanwhile)
         return replace(rest, lines=tuple(lines))
     except Unreadable as problem:
         return _unreadable(path, str(problem))
 
 
-def read_with_grids(path: Path, answers: Answers, *, cancelled: Flag | None = None) -> tuple[Reading, Workbook | None]:
+def read_with_grids(
+    path: Path, answers: Answers, *, cancelled: Flag | None = None, meanwhile: Callable[[], None] | None = None
+) -> tuple[Reading, Workbook | None]:
     """The reading and the sheets it was made from, for showing the one beside the other; else as read_sheet."""
     lines: list[Line] = []
     try:
         work = partial(_read_both, answers=answers)
-        rest, workbook = read_in_child(path, work, cancelled=cancelled, part=lines.extend)
+        rest, workbook = read_in_child(path, work, cancelled=cancelled, part=_into(lines), meanwhile=meanwhile)
         return replace(rest, lines=tuple(lines)), workbook
     except Unreadable as problem:
         return _unreadable(path, str(problem)), None
@@ -46,10 +52,15 @@ def read_with_grids(path: Path, answers: Answers, *, cancelled: Flag | None = No
 def read_workbook(workbook: Workbook, answers: Answers) -> Reading:
     """Understands a workbook that is already open. Pure: the same workbook and answers give the same reading."""
     rest, lines = _understood(workbook, answers)
-    return replace(rest, lines=tuple(lines))
+    return replace(rest, lines=tuple(map(line_of, lines)))
 
 
-def _understood(workbook: Workbook, answers: Answers) -> tuple[Reading, Iterator[Line]]:
+def _into(lines: list[Line]) -> Callable[[list[PlainLine]], None]:
+    """What makes a piece that is handed over into lines, and puts them behind these."""
+    return lambda piece: lines.extend(map(line_of, piece))
+
+
+def _understood(workbook: Workbook, answers: Answers) -> tuple[Reading, Iterator[PlainLine]]:
     """The reading without its lines, and the lines, each made when asked for and its draft let go."""
     from tracker.intake.offers.left_out import leave_out, to_read_with
     from tracker.intake.offers.marked import lines_of
@@ -94,7 +105,7 @@ _AT_ONCE = 2000
 """Lines to a piece: the parent unpacks one while the next is made, and neither holds much twice."""
 
 
-def _handed_over(rest: Reading, lines: Iterator[Line]) -> Reading:
+def _handed_over(rest: Reading, lines: Iterator[PlainLine]) -> Reading:
     while piece := list(islice(lines, _AT_ONCE)):
         hand_over(piece)
     return rest

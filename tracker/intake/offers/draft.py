@@ -1,26 +1,16 @@
 """An offer in the making: fields as they become known, what holds it back, what a person should read."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, fields
 from datetime import date
 from decimal import Decimal
+from operator import attrgetter
 
 from tracker.intake.grid import Cell
 from tracker.intake.offers.said import at
+from tracker.intake.plain_lines import PlainLine
 from tracker.trade.basis import Basis
-from tracker.trade.offer import (
-    Charge,
-    Evidence,
-    GrammageFrom,
-    Line,
-    LineEvidence,
-    Note,
-    NoteCode,
-    Offer,
-    RowEvidence,
-    Source,
-    State,
-)
+from tracker.trade.offer import Charge, Evidence, GrammageFrom, Note, NoteCode, Offer, RowEvidence, State
 
 DECIMAL = "decimal"
 """The key of the question which sign is the decimal sign."""
@@ -96,31 +86,19 @@ class Draft:
             return State.REFUSED
         return State.QUESTION if self.asked else State.ACCEPTED
 
-    def line(self) -> Line:
-        """The finished line."""
-        offer = Offer(
-            Source(self.sheet, self.where, self.cell.text, self.also),
-            self.vendor,
-            self.product,
-            self.grade,
-            self.coated_sides,
-            self.caliper_um,
-            self.grammage_gsm,
-            self.grammage_from,
-            self.price,
-            self.currency,
-            self.basis,
-            self.sheet_mm,
-            self.from_kg,
-            self.below_kg,
-            self.minimum_kg,
-            self.lead_days,
-            self.valid_until,
-            self.delivered,
-            self.charges,
-            self.received,
+    def plain(self) -> PlainLine:
+        """The finished line, as what it is made of."""
+        return (
+            (self.sheet, self.where, self.cell.text, self.also),
+            _of_offer(self),
+            self.state,
+            tuple(self.notes),
+            tuple([part if isinstance(part, Evidence) else (part.said, part.row) for part in self.evidence]),
         )
-        return Line(offer, self.state, tuple(self.notes), LineEvidence(tuple(self.evidence)))
+
+
+_of_offer = attrgetter(*(each.name for each in fields(Offer) if each.name != "source"))
+"""What a draft and an offer have in common, in the offer's order."""
 
 
 @dataclass(frozen=True, slots=True)

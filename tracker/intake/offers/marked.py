@@ -6,10 +6,11 @@ from dataclasses import replace
 from tracker.intake.columns.marked import BY_HAND, named_columns
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
+from tracker.intake.plain_lines import PlainLine
 from tracker.intake.tables.marked import fitting, marked_table
 from tracker.intake.tables.view import View
 from tracker.trade.layout import LAYOUT_SAID, Layout
-from tracker.trade.offer import Evidence, Line
+from tracker.trade.offer import Evidence, LineEvidence
 
 
 def marked_sheet(view: View, sha256: str, layouts: Sequence[Layout]) -> ReadSheet | None:
@@ -22,18 +23,18 @@ def marked_sheet(view: View, sha256: str, layouts: Sequence[Layout]) -> ReadShee
     return ReadSheet(found, (ReadTable(table, named_columns(table, layout)),), layout)
 
 
-def lines_of(drafts: Iterable[Draft], layouts: Mapping[str, Layout]) -> Iterator[Line]:
+def lines_of(drafts: Iterable[Draft], layouts: Mapping[str, Layout]) -> Iterator[PlainLine]:
     """The finished lines; those of a sheet in `layouts` say by which layout they were read."""
     for draft in drafts:
         layout = layouts.get(draft.sheet)
-        yield draft.line() if layout is None else _by_hand(draft.line(), layout)
+        yield draft.plain() if layout is None else _by_hand(draft, layout)
 
 
-def _by_hand(line: Line, layout: Layout) -> Line:
+def _by_hand(draft: Draft, layout: Layout) -> PlainLine:
     """The line with what only the layout says put down to the layout, and the layout named."""
     day = f"marked on {layout.marked_on.isoformat()}" if layout.marked_on else "marked by hand"
-    evidence = [_owned(piece) for piece in line.evidence]
-    return replace(line, evidence=(*evidence, Evidence("layout", LAYOUT_SAID, day)))
+    evidence = [_owned(piece) for piece in LineEvidence(tuple(draft.evidence))]
+    return (*draft.plain()[:-1], (*evidence, Evidence("layout", LAYOUT_SAID, day)))
 
 
 def _owned(piece: Evidence) -> Evidence:
