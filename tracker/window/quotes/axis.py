@@ -1,10 +1,19 @@
 """An axis of a picture: figures with their unit, a word for zero, the other unit below."""
 
+from collections.abc import Iterable
+from typing import Any
+
 import numpy as np
 import pyqtgraph as pg
+from PySide6.QtCore import QRectF
+from PySide6.QtGui import QPainter
 
 _WHOLE_FROM = 100
 """From here on a tenth of the other unit says nothing more."""
+_BETWEEN_WORDS_PX = 6.0
+
+Words = tuple[QRectF, Any, str]
+"""Where words stand, how they are aligned in there, and the words, as pyqtgraph hands them on."""
 
 
 class Axis(pg.AxisItem):
@@ -23,8 +32,33 @@ class Axis(pg.AxisItem):
             return said
         return [f"{text}\n{self.also_text(value)}" for text, value in zip(said, values, strict=True)]
 
+    def generateDrawSpecs(self, painter: QPainter) -> Any:
+        """As pyqtgraph lays it out, but no word of the lower axis stands over another or is cut at the edge."""
+        specs = super().generateDrawSpecs(painter)
+        if specs is None or self.orientation != "bottom":
+            return specs
+        line, ticks, words = specs
+        return line, ticks, side_by_side(words, self.mapRectFromParent(self.geometry()).right())
+
     def also_text(self, value: float) -> str:
         """The same place on the axis in the other unit."""
         factor, unit = self.also or (1.0, "")
         there = value * factor
         return f"{there:,.{0 if there >= _WHOLE_FROM else 1}f}{unit}"
+
+
+def side_by_side(words: Iterable[Words], right_edge: float) -> list[Words]:
+    """The words that can be read beside each other, from the left: what would meet the one before it is left out.
+
+    One that would be cut at the right edge is moved in. Words that begin with empty lines stand on a line of their
+    own and meet only those on the same line.
+    """
+    kept: list[Words] = []
+    ends: dict[int, float] = {}
+    for place, alignment, text in sorted(words, key=lambda each: each[0].left()):
+        moved = place.translated(min(0.0, right_edge - place.right()), 0.0)
+        line = len(text) - len(text.lstrip("\n"))
+        if moved.left() >= ends.get(line, -np.inf) + _BETWEEN_WORDS_PX:
+            kept.append((moved, alignment, text))
+            ends[line] = moved.right()
+    return kept
