@@ -1,5 +1,7 @@
 """What stands along the edges of a picture can be read: no word over another, none cut."""
 
+from itertools import pairwise
+
 import numpy as np
 import pytest
 from PySide6.QtCore import QRectF
@@ -56,13 +58,11 @@ def test_calipers_close_together_are_read_at_every_width(theme: Theme, qtbot, wi
     plot.resize(width, 300)
     ticks = [(each, f"{each:g} pt") for each in calipers]
     marks = np.full(6, 5, np.int8)
-    plot.show_drawing(
-        Drawing(np.arange(6), calipers, np.linspace(1, 2, 6), marks, x_ticks=ticks, x_also=(25.4, " µm"))
-    )
+    plot.show_drawing(Drawing(np.arange(6), calipers, np.linspace(1, 2, 6), marks, x_ticks=ticks, x_also=(25.4, " µm")))
     plot.show()
     words = shown_words(plot)
     assert len(words) >= 3
-    assert all(left[0].right() < right[0].left() for left, right in zip(words, words[1:], strict=False))
+    assert all(left[0].right() < right[0].left() for left, right in pairwise(words))
 
 
 def test_the_last_month_is_told_whole(open_window, qtbot) -> None:
