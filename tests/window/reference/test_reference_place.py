@@ -188,3 +188,24 @@ def test_a_broken_index_is_told_by_its_row(on_a_desk, qtbot, tmp_path, monkeypat
     on_a_desk.reference.level.index_wanted.emit("SBS")
     settle(qtbot, on_a_desk)
     assert "row 2" in words_on(on_a_desk.message)
+
+
+def test_a_level_of_its_own_sets_the_ratio_aside_and_its_usual_spread_is_told_at_the_field(
+    on_a_desk: MainWindow, qtbot
+) -> None:
+    window, place = on_a_desk, on_a_desk.reference
+    window.go_reference()
+    place.show_level("CRB")
+    settle(qtbot, window)
+    assert place._expected.text() == "60 % to 85 % of the level of SBS, per weight"
+    assert place.level.spread.placeholderText() == "15 if blank"
+    for field, text in ((place.level.amount, "940"), (place.level.source, "talks")):
+        field.setText(text)
+    place.level.set_level()
+    settle(qtbot, window)
+    assert place._expected.text().startswith("by its own market level")
+    assert "does not count while the grade has a market level of its own" in words_on(place.ratio)
+    window.steps.undo()
+    settle(qtbot, window)
+    assert place._expected.text().startswith("60 % to 85 %")
+    assert "does not count" not in words_on(place.ratio)

@@ -11,6 +11,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QWidget
 
 from tracker.desk.levels import brought_to_tonne
+from tracker.market.bands import USUAL_SPREAD
 from tracker.trade.bands import REFERENCE_GRADE
 from tracker.trade.basis import Basis
 from tracker.window.look import figures
@@ -59,7 +60,7 @@ class LevelForm(QWidget):
         self.currency.setText("USD")
         self.per = self._line.choice("Per", tuple(_WEIGHTS))
         self.on = self._line.field("From", "today", 100)
-        self.spread = self._line.field("± per cent", "", 80)
+        self.spread = self._line.field("± per cent", f"{100 * USUAL_SPREAD:.3g} if blank", 96)
         self.source = self._line.field("Source", "who says so")
         self._line.close_line()
         self._wrong = self._line.wrong
@@ -82,6 +83,10 @@ class LevelForm(QWidget):
         self._so_far.setText("\n".join(_said(level) for level in self._levels) or none_yet)
         for part in (self.index, self.remove):
             part.setVisible(bool(self._levels))
+
+    def stands_on(self, day: date) -> bool:
+        """Whether the grade shown has a level of its own on a day."""
+        return any(level.on <= day for level in self._levels)
 
     def set_level(self) -> None:
         """Hands the level on if every field can be understood; else says which can't."""

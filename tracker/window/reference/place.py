@@ -12,6 +12,7 @@ from PySide6.QtWidgets import (
     QFileDialog,
     QFrame,
     QGridLayout,
+    QLabel,
     QScrollArea,
     QStackedWidget,
     QWidget,
@@ -38,6 +39,7 @@ if TYPE_CHECKING:
 
 _LABEL_WIDTH, _SOURCE_WIDTH, _NAME_HEIGHT = 130, 250, 50
 _ABOVE_THE_LEVEL = 12
+OWN_LEVEL = "by its own market level, below; without one, {}"
 
 
 class ReferencePlace(QWidget):
@@ -133,8 +135,12 @@ class ReferencePlace(QWidget):
 
     def _show_set(self) -> None:
         today = self._session.footing.as_of
-        self.level.show_levels(self._grade, () if self._held is None else self._held.levels, today)
-        self.ratio.show_ratios(self._grade, () if self._held is None else self._held.ratios, today)
+        levels, ratios = ((), ()) if self._held is None else (self._held.levels, self._held.ratios)
+        self.level.show_levels(self._grade, levels, today)
+        by_own_level = self._grade != REFERENCE_GRADE and self.level.stands_on(today)
+        said, _ = _ratio_words(self._grade)
+        self._expected.setText(OWN_LEVEL.format(said) if by_own_level else said)
+        self.ratio.show_ratios(self._grade, ratios, today, set_aside=by_own_level)
 
     def _show_compared(self) -> None:
         if self._session.comparison is not None:
@@ -211,7 +217,6 @@ class ReferencePlace(QWidget):
         grade = grades()[self._grade]
         self._code.setText(f"{grade.code} · {grade.name.says}")
         self._section.show_grade(grade.code)
-        self._show_set()
         clear(self._facts)
         for label, facts in (
             ("Also called", grade.other_names), ("Pulp", (grade.pulp,)), ("Plies", (grade.plies,)),
@@ -222,7 +227,8 @@ class ReferencePlace(QWidget):
             self._add_facts(label, facts)
         self._add("Usual calipers", _calipers(grade, self._session.units), grade.calipers_source)
         self._add("Usual density", _densities(grade, self._session.units), grade.density_source)
-        self._add("Expected price", *_ratio_words(grade.code))
+        self._expected = self._add("Expected price", *_ratio_words(grade.code))
+        self._show_set()
 
     def _add_facts(self, label: str, facts: Sequence[Fact]) -> None:
         """Facts of one kind and one source read as one sentence; the source stands once."""
@@ -233,7 +239,7 @@ class ReferencePlace(QWidget):
             joined = "; ".join(fact.says for fact in group)
             self._add(label if number == 0 else "", joined, group[0].source)
 
-    def _add(self, label: str, text: str, source: Provenance | str) -> None:
+    def _add(self, label: str, text: str, source: Provenance | str) -> QLabel:
         place = self._facts.rowCount()
         name = words(label, "quiet")
         name.setFixedWidth(_LABEL_WIDTH)
@@ -246,6 +252,7 @@ class ReferencePlace(QWidget):
             said.setFont(font)
         for at, widget in enumerate((name, said, origin)):
             self._facts.addWidget(widget, place, at, Qt.AlignmentFlag.AlignTop)
+        return said
 
 
 def _scrolled(inside: QWidget) -> QScrollArea:

@@ -54,8 +54,8 @@ class RatioForm(QWidget):
         self.wrong = self._line.wrong
         self.setLayout(column(words("Your own ratio", "heading"), self._so_far, self._line, gap=8))
 
-    def show_ratios(self, grade: str, ratios: Sequence[OwnRatio], today: date) -> None:
-        """What was set for the grade, the latest first."""
+    def show_ratios(self, grade: str, ratios: Sequence[OwnRatio], today: date, *, set_aside: bool) -> None:
+        """What was set for the grade, the latest first; `set_aside` where a level of the grade's own comes first."""
         self._grade, self._today = grade, today
         said = [
             f"{100 * ratio.low:.3g} to {100 * ratio.high:.3g} % of {REFERENCE_GRADE} from "
@@ -63,6 +63,8 @@ class RatioForm(QWidget):
             for ratio in ratios
             if ratio.grade == grade
         ]
+        if set_aside:
+            said.append("It does not count while the grade has a market level of its own.")
         self._so_far.setText("\n".join(said) or "None set: the trade's saying above serves.")
         self.setVisible(grade != REFERENCE_GRADE)
 
