@@ -111,7 +111,8 @@ class Session(QObject):
         self.marks = marks_of(comparison)
         self.selected = kept
         self.compared.emit()
-        self.offer_selected.emit(kept)
+        # Whoever drew it may have let go of an offer that is no longer there to be seen.
+        self.offer_selected.emit(self.selected)
 
     def _compare(self) -> None:
         footing = self.footing

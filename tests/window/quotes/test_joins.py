@@ -12,6 +12,12 @@ def test_neighbours_within_a_board_are_joined_by_order_size() -> None:
     assert joined(groups, from_kg).reshape(-1, 2).tolist() == [[3, 1], [2, 0], [0, 5]]
 
 
+def test_two_prices_for_any_order_are_not_order_sizes() -> None:
+    any_size = np.array([np.nan, np.nan, 5000.0, 5000.0])
+    assert joined(np.array([0, 0, 1, 1]), any_size).size == 0
+    assert joined(np.zeros(4, np.intp), any_size).reshape(-1, 2).tolist() == [[1, 2]]
+
+
 def test_a_thicket_is_not_drawn() -> None:
     groups = np.zeros(MOST_JOINED + 2, np.intp)
     assert not joined(groups, np.arange(MOST_JOINED + 2.0)).size

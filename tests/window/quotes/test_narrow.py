@@ -66,3 +66,46 @@ def test_the_day_s_control_says_when_the_rate_is_older(window, on, said, monkeyp
     monkeypatch.setattr("tracker.window.footing_line.oldest_rate", lambda _: on)
     window.footing._repeat()
     assert window.footing._day.text() == f"at 24 Nov 2026{said}"
+
+
+@pytest.mark.parametrize("size", SIZES, ids=str)
+def test_the_choice_of_picture_stays_where_it_is_and_the_legend_is_whole(window, qtbot, size) -> None:
+    window.resize(*size)
+    window.go_quotes()
+    settle(qtbot, window)
+    picture, places = window.quotes.picture, set()
+    for grade in ("", "SBS"):
+        window.quotes.rail.choose(grade)
+        for kind in range(4):
+            picture.choose(kind)
+            settle(qtbot, window)
+            places.add(picture.kinds.button(3).mapTo(window, picture.kinds.button(3).rect().topLeft()).y())
+            legend = picture._legend
+            assert all(legend._taken(line) <= legend.width() for line in legend.lines(legend.width()))
+            assert legend.height() >= legend.heightForWidth(legend.width())
+    assert len(places) == 1
+
+
+def test_what_gave_way_is_said(window, qtbot) -> None:
+    window.go_quotes()
+    for size in SIZES:
+        window.resize(*size)
+        settle(qtbot, window)
+        keys = [column.key for column in window.quotes.model.columns]
+        hidden = {key for key in ("weight", "quoted") if window.quotes.table.isColumnHidden(keys.index(key))}
+        said = window.quotes._narrow_note.text()
+        assert ("tells basis weight" in said, "price as quoted" in said) == ("weight" in hidden, "quoted" in hidden)
+        assert window.quotes._narrow_note.width() >= window.quotes._narrow_note.sizeHint().width()
+
+
+def test_an_empty_picture_tells_why_in_full(window, qtbot) -> None:
+    window.resize(*SIZES[0])
+    window.go_quotes()
+    window.quotes.filters.field.setText("nobody of this name")
+    qtbot.waitUntil(lambda: window.quotes.model.rowCount() == 0, timeout=2_000)
+    overlay = window.quotes.picture.plot._overlay
+    room, _, text = overlay.nothing_told()
+    assert text == "No offer here has what this picture needs: loosen the filters."
+    assert overlay.rect().contains(room.toAlignedRect())
+    wrapped = overlay.fontMetrics().boundingRect(room.toAlignedRect(), overlay.NOTHING_FLAGS, text)
+    assert room.toAlignedRect().contains(wrapped)

@@ -222,3 +222,19 @@ def test_a_board_without_a_name_is_called_by_its_grade_and_a_verdict_stands_apar
     text = quotes.model.index(place, keys.index("board")).data()
     assert text.startswith(window.session.comparison.snapshot.grades[snapshot.grade[row]])
     assert quotes.table.isColumnHidden(keys.index("decided")) is not bool(market.board_verdicts)
+
+
+def test_the_panel_lets_go_of_an_offer_that_the_filters_hide_and_takes_it_up_again(quotes, qtbot, window) -> None:
+    offer = int(quotes.model.order[3])
+    window.session.select_offer(offer)
+    settle(qtbot, window)
+    assert quotes.reasons._body.isVisible()
+    quotes.filters.field.setText("nobody of this name")
+    qtbot.waitUntil(lambda: quotes.model.rowCount() == 0, timeout=2_000)
+    assert window.session.selected == -1
+    assert not quotes.reasons._body.isVisible()
+    assert quotes.reasons._standing_out.isVisible()
+    quotes.filters.field.clear()
+    qtbot.waitUntil(lambda: quotes.model.rowCount() == 300, timeout=2_000)
+    assert window.session.selected == offer
+    assert quotes.model.order[quotes.table.currentIndex().row()] == offer

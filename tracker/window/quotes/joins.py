@@ -40,10 +40,12 @@ MOST_JOINED = 1_500
 def joined(groups: Places, order: Floats) -> Places:
     """Places (in the rows) of neighbours within a group, two by two: shape (2 n,), for lines drawn in pairs.
 
-    None at all where they would be too many.
+    Two of the same order (two prices for any order size, two of one day) lie beside each other, not one after the
+    other: no line between them. None at all where the lines would be too many.
     """
-    along = np.lexsort((np.nan_to_num(order, nan=-1.0), groups))
-    same = np.flatnonzero(groups[along][1:] == groups[along][:-1])
+    known = np.nan_to_num(order, nan=-1.0)
+    along = np.lexsort((known, groups))
+    same = np.flatnonzero((groups[along][1:] == groups[along][:-1]) & (known[along][1:] != known[along][:-1]))
     if len(same) > MOST_JOINED:
         return np.empty(0, np.intp)
     return np.column_stack([along[same], along[same + 1]]).ravel()

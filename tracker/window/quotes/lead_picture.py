@@ -10,6 +10,8 @@ from tracker.window.quotes.geometry import spread
 from tracker.window.quotes.offer_columns import Offers
 from tracker.window.quotes.spread_picture import Picture, drawable, known_rows, labels_of, thin_words
 
+OF_EXPECTED = "price vs expected"
+"""What is told of a price here, in place of its unit."""
 _DAYS_A_WEEK = 7.0
 _MOST_SPANS = 1_500
 
@@ -49,5 +51,5 @@ def lead_against_price(offers: Offers, rows: NDArray[np.intp], grade: str) -> Pi
         drawing,
         f"{grade or 'All grades'}: lead time against price",
         words,
-        "price vs expected",
+        OF_EXPECTED,
     )

@@ -19,10 +19,13 @@ if TYPE_CHECKING:
 
 _MOST_KEPT_OFF = 600
 _RIM, _MOST_DRAWN = 3.0, 200
+_AROUND = 12
 
 
 class Overlay(QWidget):
     """Paints over the plot: gridlines' words aside, all that must keep its size in pixels."""
+
+    NOTHING_FLAGS = int(Qt.AlignmentFlag.AlignCenter.value | Qt.TextFlag.TextWordWrap.value)
 
     def __init__(self, plot: Plot) -> None:
         super().__init__(plot)
@@ -128,7 +131,7 @@ class Overlay(QWidget):
             if not len(self._plot.drawing.rows):
                 painter.setFont(self.font())
                 painter.setPen(QColor(self._plot.theme.palette.quiet))
-                painter.drawText(self.rect(), Qt.AlignmentFlag.AlignCenter, self._plot.nothing)
+                painter.drawText(*self.nothing_told())
         painter.setFont(self._label_font())
         for box, text, colour in self._boxes:
             self._paint_words(painter, QRectF(box.x, box.y, box.width, box.height), text, colour)
@@ -138,6 +141,10 @@ class Overlay(QWidget):
         self._paint_rings(painter, drawing)
         if 0 <= self._hovered < len(drawing.rows):
             self._paint_card(painter, drawing)
+
+    def nothing_told(self) -> tuple[QRectF, int, str]:
+        """Where and how the words of an empty picture stand, and the words."""
+        return QRectF(self.rect().adjusted(_AROUND, 0, -_AROUND, 0)), self.NOTHING_FLAGS, self._plot.nothing
 
     def _paint_notes(self, painter: QPainter, drawing: Drawing) -> None:
         font = QFont(self._label_font())

@@ -12,17 +12,18 @@ from PySide6.QtWidgets import QGridLayout, QWidget
 
 from tracker.window.look.marks import Mark
 from tracker.window.pieces import button, column, holder, one_of, row, words
-from tracker.window.quotes.lead_picture import lead_against_price
+from tracker.window.quotes.lead_picture import OF_EXPECTED, lead_against_price
 from tracker.window.quotes.legend import Legend
 from tracker.window.quotes.offer_columns import Offers, per_words
 from tracker.window.quotes.picture_data import rows_behind
 from tracker.window.quotes.plot import Plot
-from tracker.window.quotes.spread_picture import Picture, against_caliper, by_strip, card
+from tracker.window.quotes.spread_picture import Picture, against_caliper, by_strip, card, like_with_like
 from tracker.window.quotes.time_picture import over_time
 from tracker.window.session import Session
 
 _CALIPER, _STRIP, _LEAD, _TIME = range(4)
 _BETWEEN = 16
+_ALL = "All grades"
 _TITLES = ("By caliper", "By grade", "Lead time", "Over time")
 
 
@@ -37,6 +38,7 @@ class PicturePane(QWidget):
         super().__init__(parent)
         self._session = session
         self._shown: tuple[Offers, NDArray[np.intp], NDArray[np.intp], str] | None = None
+        self._units: tuple[str, ...] = ()
         self.plot = Plot(session.theme, self._say)
         self.plot.setAccessibleName("Picture of the offers: arrow keys go from one to the next, Home shows all")
         self.plot.picked.connect(self.picked)
@@ -70,6 +72,7 @@ class PicturePane(QWidget):
     def show_offers(self, offers: Offers, rows: NDArray[np.intp], ever: NDArray[np.intp], grade: str) -> None:
         """Draws these offers; `ever` are the same with those that no longer count, for what is drawn over time."""
         self._shown = (offers, rows, ever, grade)
+        self._units = (per_words(offers.comparison), per_words(like_with_like(offers.comparison)), OF_EXPECTED)
         self._draw()
 
     def data(self) -> list[dict[str, Any]]:
@@ -89,20 +92,22 @@ class PicturePane(QWidget):
 
     def _lay_out_head(self, narrow: bool) -> None:
         """Title and choice side by side, the legend below; where that would cut words, one below the other."""
-        right = Qt.AlignmentFlag.AlignRight
         for part in (self._named, self._switch, self._legend):
             self._head.removeWidget(part)
         if narrow:
             self._head.addWidget(self._named, 0, 0, 1, 2)
             self._head.addWidget(self._switch, 1, 0, 1, 2, Qt.AlignmentFlag.AlignLeft)
-            self._head.addWidget(self._legend, 2, 0, 1, 2, right)
         else:
             self._head.addWidget(self._named, 0, 0)
-            self._head.addWidget(self._switch, 0, 1, right)
-            self._head.addWidget(self._legend, 1, 0, 1, 2, right)
+            self._head.addWidget(self._switch, 0, 1, Qt.AlignmentFlag.AlignRight)
+        self._head.addWidget(self._legend, 1 + narrow, 0, 1, 2)
 
     def _fit_head(self) -> None:
-        needed = self._named.sizeHint().width() + self._switch.sizeHint().width() + _BETWEEN
+        """As the widest title asks for, so that the choice stays where it is while the pictures are gone through."""
+        titles = {_ALL, self._title.text()}
+        title = max(self._title.fontMetrics().horizontalAdvance(text) for text in titles)
+        unit = max(self._unit.fontMetrics().horizontalAdvance(text) for text in (*self._units, self._unit.text()))
+        needed = title + _BETWEEN // 2 + unit + self._switch.sizeHint().width() + _BETWEEN
         self._lay_out_head(narrow=needed > self.width())
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -117,7 +122,7 @@ class PicturePane(QWidget):
         picture = self._picture(offers, ever if self.kinds.checkedId() == _TIME else rows, grade)
         self.plot.show_drawing(picture.drawing)
         self.plot.select(self._session.selected)
-        self._title.setText(grade or "All grades")
+        self._title.setText(grade or _ALL)
         self.plot.setAccessibleDescription(picture.title)
         self._unit.setText(picture.unit or per_words(offers.comparison))
         self._fit_head()

@@ -25,7 +25,7 @@ from tracker.window.tables.view import RowsView
 _RAIL_WIDTH = 226
 _PANEL_WIDTH = 380
 _SIDE, _SCROLL_BAR = 20, 16
-_TOLD_ELSEWHERE = ("weight", "quoted")
+_TOLD_ELSEWHERE = {"weight": "basis weight", "quoted": "price as quoted"}
 
 
 class QuotesPlace(QWidget):
@@ -40,6 +40,7 @@ class QuotesPlace(QWidget):
         self._grade = ""
         self._offers: Offers | None = None
         self._decided = False
+        self._let_go = -1
         self.rail = GradeRail(session.theme)
         self.picture = PicturePane(session)
         self.reasons = ReasonsPanel(session)
@@ -50,6 +51,7 @@ class QuotesPlace(QWidget):
         # What stands out comes first, until the user sorts otherwise.
         self.table.sortByColumn(0, Qt.SortOrder.AscendingOrder)
         self._note = words("", "small")
+        self._narrow_note = words("", "small")
         self._lay_out()
         self.rail.grade_chosen.connect(self._choose_grade)
         self.filters.changed.connect(self._narrow)
@@ -71,6 +73,7 @@ class QuotesPlace(QWidget):
         if comparison is None:
             return
         self._offers = offers(comparison, self._session.marks, self._session.units)
+        self._let_go = -1
         self.filters.offer_vendors(_vendors_quoting(comparison))
         self._show_rows(fresh=True)
 
@@ -102,7 +105,7 @@ class QuotesPlace(QWidget):
         self.reasons.setMinimumWidth(300)
         upper = holder(row(left, above, gap=20, grow=1))
         table = panel(column(self.table, margins=(1, 1, 1, 1)))
-        lower = holder(column(self.filters, table, self._note, gap=6, grow=1))
+        lower = holder(column(self.filters, table, row(self._note, None, self._narrow_note, gap=12), gap=6, grow=1))
         both = QSplitter(Qt.Orientation.Vertical)
         both.addWidget(upper)
         both.addWidget(lower)
@@ -119,6 +122,7 @@ class QuotesPlace(QWidget):
         absent = {"grade"} if self._grade else set()
         if not self._decided:
             absent.add("decided")
+        given_way = []
         needed = sum(each.width for each in OFFER_COLUMNS if each.key not in absent)
         room = self.width() - 2 * _SIDE - _SCROLL_BAR
         for each in OFFER_COLUMNS:
@@ -126,6 +130,8 @@ class QuotesPlace(QWidget):
                 fits = needed <= room
                 self.table.show_column(each.key, fits)
                 needed -= 0 if fits else each.width
+                given_way += [] if fits else [_TOLD_ELSEWHERE[each.key]]
+        self._narrow_note.setText(f"Too narrow for all: the panel tells {' and '.join(given_way)}" if given_way else "")
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
@@ -168,12 +174,23 @@ class QuotesPlace(QWidget):
         self.picture.show_offers(
             self._offers, rows, rows_of(self._offers.comparison, narrowing, ever=True), self._grade
         )
+        self._let_go_of_the_unseen(rows)
         self.table.go_to(self._session.selected)
         self.counted.emit(len(rows), len(self._offers.comparison.snapshot))
         estimated = bool(self._offers.comparison.snapshot.estimated[rows].any())
         self._note.setText(
             "* basis weight estimated from grade and caliper, and all that rests on it" if estimated else ""
         )
+
+    def _let_go_of_the_unseen(self, rows: NDArray[np.intp]) -> None:
+        """The panel tells of no offer that is neither listed nor drawn; one that comes back is taken up again."""
+        selected, drawing = self._session.selected, self.picture.plot.drawing
+        seen = rows if drawing is None else np.concatenate([rows, drawing.rows])
+        if selected >= 0 and selected not in seen:
+            self._session.select_offer(-1)
+            self._let_go = selected
+        elif selected < 0 <= self._let_go and self._let_go in seen:
+            self._session.select_offer(self._let_go)
 
     def _counts(self, rows: NDArray[np.intp]) -> list[GradeCount]:
         assert self._offers is not None
@@ -191,6 +208,7 @@ class QuotesPlace(QWidget):
         self.show_comparison()
 
     def _select(self, offer: int) -> None:
+        self._let_go = -1
         self.table.go_to(offer)
         self.picture.select(offer)
 

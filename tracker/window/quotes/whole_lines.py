@@ -2,7 +2,7 @@
 
 from PySide6.QtCore import QPoint, QRect, Qt, QTimer
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QWidget
+from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QSizePolicy, QWidget
 
 
 class WholeLines(QScrollArea):
@@ -13,6 +13,8 @@ class WholeLines(QScrollArea):
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        # However long a word: what is inside is never wider than the view, or the scroll bar would cut every line.
+        inside.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         self.setWidget(inside)
         self._inside = inside
         self.viewport().setAutoFillBackground(False)
