@@ -20,7 +20,7 @@ from tracker.window.session import Session
 from tracker.window.settings import Settings
 from tracker.window.take_in.marking import Marking
 
-OpenWindow = Callable[[InventedDoor], MainWindow]
+OpenWindow = Callable[..., MainWindow]
 
 
 @pytest.fixture(scope="session")
@@ -54,8 +54,8 @@ def open_window(theme: Theme, qtbot) -> Iterator[OpenWindow]:
     """Opens a window on a door and waits until everything asked for is shown."""
     opened: list[MainWindow] = []
 
-    def open_on(door: InventedDoor) -> MainWindow:
-        window = MainWindow(Session(door, theme, Settings()))
+    def open_on(door: Door, settings: Settings | None = None) -> MainWindow:
+        window = MainWindow(Session(door, theme, settings or Settings()))
         window.setAttribute(Qt.WidgetAttribute.WA_DontShowOnScreen, False)
         opened.append(window)
         with qtbot.waitExposed(window):

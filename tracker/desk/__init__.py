@@ -15,15 +15,18 @@ take_in      read(desk | None, path, answers=Answers(), manner=Manner(show=False
                  TakenIn(reading, content, answers, imported_on: day this very file was taken in before, or None,
                  sheets: the Workbook of Grids if `show`); `cancelled`: a threading.Event that stops it with Trouble
              read_again(desk | None, taken, answers) -> TakenIn  the same with other answers: at once if sheets are held
-             store(desk, taken, remember={}, words={}) -> Stored(file_id, offers, held, questions, already, answered)
+             store(desk, taken, remember={}, words={}, anew=False)
+                 -> Stored(file_id, offers, held, questions, already, answered)
                  `remember`: question keys and the values to keep for the vendor, `words`: what of the sheet each
-                 answered; a layout marked in the file (Answers.layouts) is kept for the vendor too
+                 answered; `anew`: in place of what is stored of the same file; a layout marked in the file
+                 (Answers.layouts) is kept for the vendor too
              keep_ready() / stand_down()               a reading process started ahead of need
              workbook(content, name) -> Workbook of Grids        the sheet as the vendor sent it (may raise Trouble)
 contract     file_object(taken) -> dict                one entry of the import JSON; passing_object: for printing
 files        files(desk) -> tuple[StoredFile, ...]
                  StoredFile(id, name, sha256, vendor, received, imported_at, imported_by, withdrawn, offers, held)
              find(desk, id or sha256) -> StoredFile    content(desk, file_id) -> bytes
+             answers(desk, file_id) -> Answers         what it was read with
              name_vendor(desk, file_id, vendor) -> Edit          where the sheet named nobody
              withdraw(desk, file_id) / bring_back(desk, file_id) -> Edit     whether its offers count
 layouts      layouts(desk, vendor=None) -> tuple[KeptLayout, ...]     forget_layout(desk, layout_id) -> Edit

@@ -11,6 +11,7 @@ from tracker.desk.trouble import Trouble
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
     from tracker.store.files import StoredFile as StoredFile
+    from tracker.trade.offer import Answers
 
 
 def files(desk: Desk) -> tuple[StoredFile, ...]:
@@ -38,6 +39,16 @@ def content(desk: Desk, file_id: int) -> bytes:
             return kept.content(connection, file_id)
         except KeyError:
             raise Trouble(f"No file of number {file_id} is kept here.") from None
+
+
+def answers(desk: Desk, file_id: int) -> Answers:
+    """What a kept file was read with, remembered answers included."""
+    from tracker.desk.take_in import answers_kept
+    from tracker.store import files as kept
+
+    with desk.store.reading() as connection:
+        _, received, settled = kept.answers_of(connection, file_id)
+    return answers_kept(settled, received)
 
 
 def name_vendor(desk: Desk, file_id: int, vendor: str) -> Edit:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from tracker.desk.trouble import Trouble
@@ -13,6 +13,15 @@ from tracker.trade.offer import Answers, Reading
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
     from tracker.store.answers import Remembered
+
+
+@dataclass(frozen=True, slots=True)
+class Recalled:
+    """An answer remembered for the vendor that settled a question of this sheet; `words`: what of the sheet it did."""
+
+    key: str
+    value: str
+    words: str
 
 
 def refuse_other_kinds(settled: Mapping[str, str]) -> None:
@@ -34,8 +43,16 @@ def with_known(desk: Desk, reading: Reading, given: Answers) -> Answers:
         marked = layouts.of_vendor(connection, reading.vendor) if given.layouts is None else ()
         # Remembered answers settle what a sheet leaves open, so a sheet without questions needs none.
         listed = kept.listing(connection, reading.vendor) if reading.questions or marked else ()
-    remembered = {_asked_about(each): each.value for each in listed}
+    remembered = {_asked_about(each): each.value for each in listed if _asked_about(each) not in given.anew}
     return replace(given, settled={**remembered, **given.settled}, layouts=marked or given.layouts)
+
+
+def recalled(reading: Reading, given: Answers, known: Answers) -> tuple[Recalled, ...]:
+    """What with_known() added for the questions that a sheet leaves open, in the order they are asked."""
+    added = {key: value for key, value in known.settled.items() if key not in given.settled}
+    return tuple(
+        Recalled(asked.key, added[asked.key], asked.words) for asked in reading.questions if asked.key in added
+    )
 
 
 def _asked_about(answer: Remembered) -> str:

@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING
 
 from tracker.desk.collecting import no_collecting
 from tracker.desk.edits import writing
-from tracker.desk.known_answers import refuse_other_kinds, with_known
+from tracker.desk.known_answers import Recalled, recalled, refuse_other_kinds, with_known
 from tracker.desk.trouble import Trouble
 from tracker.trade.layout import layout_from_plain, layout_to_plain
 from tracker.trade.offer import LEAVE_OUT, Answers, Reading, State
@@ -28,8 +28,9 @@ if TYPE_CHECKING:
 class TakenIn:
     """A file that was read and not stored yet.
 
-    `answers` are all that took part in the reading, remembered ones included; `imported_on` is the day this very
-    file (by its sha256) was stored before, or None. `sheets`: the file as the vendor sent it, where it was asked for.
+    `answers` are all that took part in the reading, remembered ones included, and `recalled` tells which of those
+    settled something; `imported_on` is the day this very file (by its sha256) was stored before, or None. `sheets`:
+    the file as the vendor sent it, where it was asked for.
     """
 
     reading: Reading
@@ -37,6 +38,7 @@ class TakenIn:
     answers: Answers
     imported_on: date | None = None
     sheets: Workbook | None = None
+    recalled: tuple[Recalled, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,9 +116,10 @@ def read_again(desk: Desk | None, taken: TakenIn, answers: Answers, manner: Mann
         sheets = taken.sheets
         reading = _read_open(sheets, answers)
         known = answers if desk is None else with_known(desk, reading, answers)
+        served = recalled(reading, answers, known)
         if known != answers:
             reading = _read_open(sheets, known)
-        return replace(taken, reading=reading, answers=known)
+        return replace(taken, reading=reading, answers=known, recalled=served)
     wanted = manner or Manner(show=taken.sheets is not None)
     return read_bytes(desk, taken.reading.file, taken.content, answers, wanted)
 
@@ -132,14 +135,19 @@ def read_bytes(desk: Desk | None, name: str, content: bytes, answers: Answers, m
 
 
 def store(
-    desk: Desk, taken: TakenIn, remember: Mapping[str, str] | None = None, words: Mapping[str, str] | None = None
+    desk: Desk,
+    taken: TakenIn,
+    remember: Mapping[str, str] | None = None,
+    words: Mapping[str, str] | None = None,
+    *,
+    anew: bool = False,
 ) -> Stored:
     """Stores a file with all its accepted offers, or none of it.
 
     The answers in `remember` are kept for the vendor with the sheet's own `words` that they answered, and so is a
-    layout that was marked in this file. The same bytes again add nothing, but those of a withdrawn file take the place
-    of what was stored of it: how a wrong answer is mended. Trouble if the file could not be read, an answer is not of
-    its kind, or the database refuses.
+    layout that was marked in this file. The same bytes again add nothing, but with `anew`, or where the file was
+    withdrawn, they take the place of what was stored of it: how a wrong answer is mended. Trouble if the file could not
+    be read, an answer is not of its kind, or the database refuses.
     """
     from tracker.store import files
 
@@ -150,7 +158,7 @@ def store(
     accepted = sum(line.state is State.ACCEPTED for line in reading.lines)
     with no_collecting(), writing(desk, f"took in {reading.file}") as pen:
         earlier = files.id_of(pen.connection, reading.sha256)
-        if earlier is not None and files.imported_on(pen.connection, reading.sha256) is not None:
+        if earlier is not None and not anew and files.imported_on(pen.connection, reading.sha256) is not None:
             return Stored(earlier, 0, 0, 0, already=True)
         received, settled = taken.answers.received or desk.today, settled_to_keep(taken.answers)
         if earlier is None:
@@ -233,13 +241,14 @@ def _understand(desk: Desk | None, path: Path, content: bytes, given: Answers, m
     if desk is None or reading.unreadable:
         return TakenIn(reading, content, given, sheets=sheets)
     answers = with_known(desk, reading, given)
+    served = recalled(reading, given, answers)
     if answers != given:
         if sheets is not None and _is_small(sheets):
             reading = _read_open(sheets, answers)
         else:
             reading, sheets = _read_sheet(path, answers, manner)
         reading = replace(reading, file=_in_letters(path.name))
-    return TakenIn(reading, content, answers, _imported_on(desk, reading.sha256), sheets)
+    return TakenIn(reading, content, answers, _imported_on(desk, reading.sha256), sheets, served)
 
 
 def _in_letters(name: str) -> str:

@@ -22,7 +22,7 @@ def answer_words(key: str, value: str, said: str = "") -> str:
     kind, _, words = key.partition(":")
     words = said if words and said else words
     if value == LEAVE_OUT:
-        return "the lines of this question are left out"
+        return f"lines with “{said}” are left out" if said else "the lines of this question are left out"
     say = _SAY.get(kind)
     return say(words, value) if say is not None else f"{key} is {value}"
 

@@ -251,9 +251,10 @@ class Answers:
     'bracket:<words>' ('from_kg:below_kg'); and under the key of any question LEAVE_OUT, for this file alone.
     An answer never overrules what the sheet says; it settles what that leaves open.
     `layouts`: tables marked by hand, used where they fit; None: nobody said, so that those remembered for the vendor
-    serve.
+    serve. `anew`: keys that are asked about once more, so that what is remembered under them does not serve.
     """
 
     settled: Mapping[str, str] = field(default_factory=dict)
     received: date | None = None
     layouts: tuple[Layout, ...] | None = None
+    anew: frozenset[str] = frozenset()

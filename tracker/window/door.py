@@ -125,10 +125,27 @@ class Door(SampleDoor, YardstickDoor):
 
         return read_again(self.desk, taken, answers, Manner(show=True, cancelled=stop))
 
-    def store(self, taken: TakenIn, remember: Mapping[str, str], words: Mapping[str, str] | None = None) -> Stored:
+    def read_kept(self, file: int | str, stop: Event | None = None) -> TakenIn:
+        """A stored file, by its number or its sha256, with its sheets and all that it leaves open, to be answered
+        anew; its `answers` are those that it was read with when it was stored."""
+        from dataclasses import replace
+
+        from tracker.desk.files import answers, content, find
+        from tracker.desk.take_in import Manner, read_bytes
+        from tracker.trade.offer import Answers
+
+        kept = find(self.desk, file)
+        known = answers(self.desk, kept.id)
+        bare = Answers(received=known.received, layouts=known.layouts)
+        taken = read_bytes(None, kept.name, content(self.desk, kept.id), bare, Manner(show=True, cancelled=stop))
+        return replace(taken, answers=known)
+
+    def store(
+        self, taken: TakenIn, remember: Mapping[str, str], words: Mapping[str, str] | None = None, *, anew: bool = False
+    ) -> Stored:
         from tracker.desk.take_in import store
 
-        return store(self.desk, taken, remember, words)
+        return store(self.desk, taken, remember, words, anew=anew)
 
     def kept_workbook(self, file: int | str) -> Any:
         """A stored file's sheets as the vendor sent them, the file given by its number or its sha256."""

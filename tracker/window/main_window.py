@@ -76,6 +76,8 @@ class MainWindow(QWidget):
         self._make_places()
         self.at_hand = SheetAtHand(self.take_in, self.stack, self.bar, lambda: self.go(TAKE_IN), self)
         self.at_hand.said.connect(self.message.say)
+        self.at_hand.lead_back_from(self.today, session, self.message)
+        self.sheets.anew_wanted.connect(self.at_hand.answer_anew)
         doers = (self, self.files, self.databases, self.guides, self.switches, self.steps, self.at_hand)
         self.actions_by_key = actions_of(self, doers)
         self._watch_drops()

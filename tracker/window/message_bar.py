@@ -45,10 +45,10 @@ class MessageBar(QFrame):
         self._show(text, grave=False, action=action, do=do)
         self._leave.start(_SECONDS_FOR_GOOD_NEWS * 1000)
 
-    def warn(self, text: str) -> None:
+    def warn(self, text: str, action: str = "", do: Callable[[], None] | None = None) -> None:
         """What did not happen and what to do."""
         self._leave.stop()
-        self._show(text, grave=True, action="", do=None)
+        self._show(text, grave=True, action=action, do=do)
 
     def _show(self, text: str, *, grave: bool, action: str, do: Callable[[], None] | None) -> None:
         self._text.setText(text)

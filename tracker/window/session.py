@@ -33,6 +33,7 @@ class Session(QObject):
     offer_selected = Signal(int)
     samples_changed = Signal()
     today_changed = Signal()
+    begun_changed = Signal()
     said = Signal(str)
     troubled = Signal(str)
 

@@ -7,12 +7,19 @@ from collections.abc import Callable
 from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtWidgets import QStackedWidget
 
+from tracker.window.message_bar import MessageBar
 from tracker.window.places_bar import PlacesBar
+from tracker.window.session import Session
+from tracker.window.take_in.begun_files import BegunSheet
 from tracker.window.take_in.place import TakeInPlace
+from tracker.window.today.place import TodayPlace
 
 
 class SheetAtHand(QObject):
-    """Watches which sheet waits and offers it in the bar wherever else the user is. `said` is a sentence to show."""
+    """Watches which sheet waits and offers it in the bar wherever else the user is. `said` is a sentence to show.
+
+    Sheets that were left half answered, in this window or an earlier one, stand on Today (lead_back_from).
+    """
 
     said = Signal(str)
 
@@ -25,6 +32,33 @@ class SheetAtHand(QObject):
         take_in.waits.connect(self._note)
         stack.currentChanged.connect(self._offer_way_back)
         bar.back.clicked.connect(self.back_to_sheet)
+
+    def lead_back_from(self, today: TodayPlace, session: Session, message: MessageBar) -> None:
+        """Lists what was begun on Today, and goes on with it from there."""
+        begun = self._take_in.begun
+        session.begun_changed.connect(lambda: today.show_begun(begun.listing()))
+        today.begun_wanted.connect(lambda sheet: self._go_on_with(sheet, message))
+        today.show_begun(begun.listing())
+
+    @Slot(str, str)
+    def answer_anew(self, name: str, sha256: str) -> None:
+        """Shows a stored file with its answers, to be changed."""
+        self._show()
+        self._take_in.setFocus()
+        self._take_in.answer_anew(name, sha256)
+
+    def _go_on_with(self, sheet: BegunSheet, message: MessageBar) -> None:
+        if not sheet.kept and not sheet.path.is_file():
+            message.warn(
+                f"{sheet.path} is not there any more. Open the file where it lies now, whatever it is called: what you "
+                f"said about it is kept.",
+                "Forget what I said",
+                lambda: self._take_in.forget_begun(sheet),
+            )
+            return
+        self._show()
+        self._take_in.setFocus()
+        self._take_in.go_on_with(sheet)
 
     @Slot()
     def back_to_sheet(self) -> None:

@@ -10,9 +10,10 @@ from tests.window.conftest import settle
 from tests.window.fixtures.invented_sheet import taken
 from tests.window.take_in.test_asking import sheet_of_boards
 from tracker.trade.offer import Answers
+from tracker.window.door import Door
 from tracker.window.main_window import QUOTES, TAKE_IN, MainWindow
 from tracker.window.settings import Settings
-from tracker.window.take_in.begun_files import BegunFiles
+from tracker.window.take_in.begun_files import BegunFiles, BegunSheet
 from tracker.window.take_in.file_at_hand import FileAtHand
 
 pytestmark = pytest.mark.gui
@@ -115,3 +116,82 @@ def test_what_other_hands_wrote_is_no_answer(text: str) -> None:
 def test_without_a_sheet_at_hand_the_way_back_says_so(window: MainWindow) -> None:
     window.actions_by_key["back-to-sheet"].trigger()
     assert "No sheet waits" in window.message.text
+
+
+def _task_of_begun(window: MainWindow):
+    return next(task for task in window.today.questions.list.tasks if isinstance(task.target, BegunSheet))
+
+
+def test_the_next_window_is_led_back_to_it_from_today(half_answered: MainWindow, open_window, qtbot, database) -> None:
+    half_answered.close()
+    window = open_window(Door(database), half_answered.session.settings)
+    task = _task_of_begun(window)
+    assert task.text == "Ostrel Karton Ltd: a sheet you began"
+    assert task.detail == "ostrel.csv: 1 answer given, not taken in yet"
+    assert task.figure == "7 questions left"
+    window.today.questions.list.wanted.emit(task.target)
+    settle(qtbot, window)
+    assert window.stack.currentIndex() == TAKE_IN
+    assert _answers(window) == {"grade:fenlight 16": "SBS"}
+    assert "7 held by 7 questions" in window.take_in.understood.summary.text()
+
+
+def test_a_begun_file_that_moved_says_so_and_is_taken_up_where_it_lies(
+    half_answered: MainWindow, open_window, qtbot, database, tmp_path: Path
+) -> None:
+    half_answered.close()
+    moved = (tmp_path / "ostrel.csv").rename(tmp_path / "ostrel_received.csv")
+    window = open_window(Door(database), half_answered.session.settings)
+    window.today.questions.list.wanted.emit(_task_of_begun(window).target)
+    assert "ostrel.csv is not there any more" in window.message.text
+    assert window.stack.currentIndex() != TAKE_IN
+    window.take_in_files([moved])
+    settle(qtbot, window)
+    assert _answers(window) == {"grade:fenlight 16": "SBS"}
+    window.go_today()
+    assert "ostrel_received.csv" in _task_of_begun(window).detail
+
+
+def test_what_was_said_of_a_file_that_is_gone_can_be_forgotten(
+    half_answered: MainWindow, open_window, database, tmp_path: Path
+) -> None:
+    half_answered.close()
+    (tmp_path / "ostrel.csv").unlink()
+    window = open_window(Door(database), half_answered.session.settings)
+    window.today.questions.list.wanted.emit(_task_of_begun(window).target)
+    window.message._action.click()
+    assert window.take_in.begun.listing() == ()
+    assert window.today.welcome.isVisible()
+
+
+def test_every_answer_is_kept_at_once_and_starting_over_drops_them(half_answered: MainWindow, qtbot) -> None:
+    take_in = half_answered.take_in
+    assert take_in.leave.text() == "Finish later"
+    (waiting,) = take_in.begun.listing()
+    assert (waiting.answers, waiting.asked) == (1, 7)
+    take_in.foot.start_over.click()
+    settle(qtbot, half_answered)
+    assert take_in.begun.listing() == ()
+    assert "8 held by 8 questions" in take_in.understood.summary.text()
+    half_answered.steps.undo()
+    settle(qtbot, half_answered)
+    assert _answers(half_answered) == {"grade:fenlight 16": "SBS"}
+
+
+def test_a_sheet_that_was_taken_in_waits_no_more(half_answered: MainWindow, qtbot) -> None:
+    half_answered.take_in.agree.click()
+    settle(qtbot, half_answered)
+    assert half_answered.take_in.begun.listing() == ()
+    assert half_answered.session.settings.begun == "{}"
+
+
+def test_marks_by_hand_outlive_the_window(marked: MainWindow, open_window, qtbot, database, tmp_path: Path) -> None:
+    marking = marked.take_in.at_hand.marking
+    path = marked.take_in.at_hand.path
+    marked.close()
+    window = open_window(Door(database), marked.session.settings)
+    assert "marked by hand" in _task_of_begun(window).detail
+    window.take_in_files([path])
+    settle(qtbot, window)
+    assert window.take_in.at_hand.marking == marking
+    assert len(window.take_in.at_hand.taken.reading.lines) == 3

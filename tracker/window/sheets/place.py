@@ -27,9 +27,11 @@ if TYPE_CHECKING:
 
 
 class SheetsPlace(QWidget):
-    """`sheet_wanted` carries the number of a file to be shown as it was sent, with a cell to go to."""
+    """`sheet_wanted` carries the number of a file to be shown as it was sent, with a cell to go to; `anew_wanted` the
+    name and sha256 of one whose questions are to be answered anew."""
 
     sheet_wanted = Signal(object, str, str)
+    anew_wanted = Signal(str, str)
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -41,13 +43,15 @@ class SheetsPlace(QWidget):
         self.table.setAccessibleName("Files taken in")
         self.show_sheet = button("Show the sheet")
         self.show_sheet.setToolTip("Enter: the file as the vendor sent it")
+        self.anew = button("Answer anew…")
+        self.anew.setToolTip("A: what was answered about it, to be changed; it then replaces what was stored of it")
         self.withdraw = button("Withdraw")
         self.withdraw.setToolTip("Delete: its offers no longer count; the file is kept and can be brought back")
         self.name_vendor = button("Name the vendor…")
         self.name_vendor.setToolTip("N: the sheet names nobody, so its offers are no vendor's yet")
         self.remembered = RememberedPanel()
         files = panel(column(self.table, margins=(1, 1, 1, 1)))
-        foot = row(self.show_sheet, self.withdraw, self.name_vendor, None, gap=10)
+        foot = row(self.show_sheet, self.anew, self.withdraw, self.name_vendor, None, gap=10)
         both = QSplitter(Qt.Orientation.Horizontal)
         both.addWidget(holder(column(files, foot, gap=10, grow=0)))
         both.addWidget(self.remembered)
@@ -59,10 +63,12 @@ class SheetsPlace(QWidget):
         self.table.picked.connect(self._choose)
         self.table.entered_row.connect(lambda _: self._show_sheet())
         self.show_sheet.clicked.connect(self._show_sheet)
+        self.anew.clicked.connect(self._answer_anew)
         self.withdraw.clicked.connect(self._withdraw_or_back)
         self.name_vendor.clicked.connect(self._ask_vendor)
-        by_letter = QShortcut(QKeySequence("N"), self.table, self._ask_vendor)
-        by_letter.setContext(Qt.ShortcutContext.WidgetShortcut)
+        for letter, do in (("N", self._ask_vendor), ("A", self._answer_anew)):
+            by_letter = QShortcut(QKeySequence(letter), self.table, do)
+            by_letter.setContext(Qt.ShortcutContext.WidgetShortcut)
         self.remembered.forget_answer.connect(self._forget_answer)
         self.remembered.forget_layout.connect(self._forget_layout)
         session.compared.connect(self._ask_if_shown)
@@ -101,7 +107,7 @@ class SheetsPlace(QWidget):
 
     def _choose(self, place: int) -> None:
         file = self._files[place] if 0 <= place < len(self._files) else None
-        for press in (self.show_sheet, self.withdraw):
+        for press in (self.show_sheet, self.anew, self.withdraw):
             press.setEnabled(file is not None)
         self.name_vendor.setVisible(file is not None and file.vendor is None)
         self.withdraw.setText("Bring back" if file is not None and file.withdrawn else "Withdraw")
@@ -111,6 +117,11 @@ class SheetsPlace(QWidget):
         file = self.chosen
         if file is not None:
             self.sheet_wanted.emit(file.id, "", "")
+
+    def _answer_anew(self) -> None:
+        file = self.chosen
+        if file is not None:
+            self.anew_wanted.emit(file.name, file.sha256)
 
     def _withdraw_or_back(self) -> None:
         file, door = self.chosen, self._session.door

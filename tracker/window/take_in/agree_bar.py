@@ -16,11 +16,13 @@ _NOTHING_YET = "Nothing is stored until you agree."
 
 
 class AgreeBar(QWidget):
-    """Shows what can be agreed to. `agreed`: to the file at hand, `all_agreed`: to every file that is ready."""
+    """Shows what can be agreed to. `agreed`: to the file at hand, `all_agreed`: to every file that is ready.
+    `anew_wanted`: a file that was taken in before is to be answered anew."""
 
     agreed = Signal()
     all_agreed = Signal()
     left = Signal()
+    anew_wanted = Signal()
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
@@ -28,12 +30,17 @@ class AgreeBar(QWidget):
         self.agree.setToolTip("Ctrl+Enter")
         self.agree_all = button("Take in all files")
         self.leave = button("Cancel")
+        self.start_over = button("Start over", "word")
+        self.start_over.setToolTip("Drops the answers and marks of this file; can be undone")
+        self.anew = button("Answer it anew")
+        self.anew.setToolTip("Shows its answers again; what is taken in then replaces what was stored of it")
         self.told = words(_NOTHING_YET, "quiet", wrap=True)
-        layout = row(self.told, self.leave, self.agree_all, self.agree, gap=10, grow=0)
+        layout = row(self.told, self.start_over, self.leave, self.anew, self.agree_all, self.agree, gap=10, grow=0)
         self.setLayout(layout)
         self.agree.clicked.connect(self.agreed)
         self.agree_all.clicked.connect(self.all_agreed)
         self.leave.clicked.connect(self.left)
+        self.anew.clicked.connect(self.anew_wanted)
         for keys in ("Ctrl+Return", "Ctrl+Enter"):
             QShortcut(QKeySequence(keys), parent, self.agree.click)
 
@@ -47,6 +54,8 @@ class AgreeBar(QWidget):
         ready = [each for each in files if each.ready]
         self.agree_all.setVisible(len(ready) > 1)
         self.agree_all.setText(f"Take in all {len(ready)} files ({counted(sum(f.ready for f in ready), 'offer')})")
+        self.anew.setVisible(file is not None and file.imported_on is not None)
+        self.start_over.setVisible(file is not None and file.begun and not file.kept)
         self.leave.setText(_way_back(file, unreadable))
         self.told.setText("" if unreadable else " ".join((_NOTHING_YET, *_agreeing(file))))
 
@@ -54,13 +63,19 @@ class AgreeBar(QWidget):
 def _way_back(file: FileAtHand | None, unreadable: bool) -> str:
     if unreadable:
         return "Back"
-    return "Stop reading" if file is not None and file.taken is None else "Cancel"
+    if file is not None and file.taken is None:
+        return "Stop reading"
+    return "Finish later" if file is not None and file.begun else "Cancel"
 
 
 def _agreeing(file: FileAtHand | None) -> list[str]:
     """What storing the file at hand waits for, or brings besides its offers."""
-    if file is None or file.taken is None or not file.accepted:
+    if file is None or file.taken is None:
         return []
+    if file.kept:
+        return ["What is taken in replaces what was stored of this file."]
+    if not file.accepted:
+        return ["Your answers are kept; Today leads back to it."] if file.begun else []
     if not file.ready:
         return ["First say whose sheet it is."]
     later = ["Questions left open wait on the Today page."] if file.taken.reading.questions else []

@@ -11,29 +11,55 @@ from tracker.window.take_in.marking import Marking
 
 
 class AnswerGiven(QUndoCommand):
-    """Sets or drops one answer of a file that is being taken in, and has it read again."""
+    """Sets one answer of a file that is being taken in, or (None) has it asked whatever is remembered, and has the file
+    read again."""
 
     def __init__(
-        self, answers: dict[str, str], key: str, value: str | None, read_again: Callable[[], None], text: str
+        self, file: FileAtHand, key: str, value: str | None, read_again: Callable[[], None], text: str
     ) -> None:
         super().__init__(text)
-        self._answers = answers
+        self._file = file
         self._key = key
         self._new = value
-        self._old = answers.get(key)
+        self._old = file.given.get(key)
+        self._was_anew = key in file.anew
         self._read_again = read_again
 
     def redo(self) -> None:
-        self._put(self._new)
+        self._put(self._new, anew=self._new is None)
 
     def undo(self) -> None:
-        self._put(self._old)
+        self._put(self._old, anew=self._was_anew)
 
-    def _put(self, value: str | None) -> None:
+    def _put(self, value: str | None, *, anew: bool) -> None:
         if value is None:
-            self._answers.pop(self._key, None)
+            self._file.given.pop(self._key, None)
         else:
-            self._answers[self._key] = value
+            self._file.given[self._key] = value
+        (self._file.anew.add if anew else self._file.anew.discard)(self._key)
+        self._read_again()
+
+
+class StartedOver(QUndoCommand):
+    """Drops all that was said about a file: its answers, its marks, and that it has no vendor's name."""
+
+    def __init__(self, file: FileAtHand, read_again: Callable[[], None]) -> None:
+        super().__init__(f"started over with {file.path.name}")
+        self._file = file
+        self._given, self._anew = dict(file.given), set(file.anew)
+        self._marking, self._nameless = file.marking, file.nameless
+        self._read_again = read_again
+
+    def redo(self) -> None:
+        self._put({}, set(), None, nameless=False)
+
+    def undo(self) -> None:
+        self._put(self._given, self._anew, self._marking, nameless=self._nameless)
+
+    def _put(self, given: dict[str, str], anew: set[str], marking: Marking | None, *, nameless: bool) -> None:
+        file = self._file
+        file.given, file.anew = dict(given), set(anew)
+        file.marking, file.nameless = marking, nameless
         self._read_again()
 
 

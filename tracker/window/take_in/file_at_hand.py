@@ -9,7 +9,7 @@ from threading import Event
 from typing import TYPE_CHECKING, Any
 
 from tracker.trade.layout import Layout
-from tracker.trade.offer import Answers, State
+from tracker.trade.offer import LEAVE_OUT, Answers, State
 from tracker.window.door import Door
 from tracker.window.look.figures import counted, date_text
 from tracker.window.take_in.findings import Findings, findings_of
@@ -21,17 +21,22 @@ if TYPE_CHECKING:
 
 @dataclass(eq=False)
 class FileAtHand:
-    """`given` are the answers of this session by question key, `words` what of the sheet each of them answered;
-    `marking` is the table as it was marked by hand, if it was. `unlaid`: read without any remembered layout.
-    `nameless`: to be taken in although nobody is named as its vendor.
+    """`given` are the answers of this session by question key, `words` what of the sheet each of them answered, `anew`
+    the keys that are asked about whatever is remembered; `marking` is the table as it was marked by hand, if it was.
+    `unlaid`: read without any remembered layout. `nameless`: to be taken in although nobody is named as its vendor.
+    `kept`: the sha256 of a stored file that is read from the database, to be stored in place of what it came to, and
+    `said_before` the answers that it was stored with.
     `taken` is None until read; `stop`, once set, ends the reading."""
 
     path: Path
     given: dict[str, str] = field(default_factory=dict)
     words: dict[str, str] = field(default_factory=dict)
+    anew: set[str] = field(default_factory=set)
     marking: Marking | None = None
     unlaid: bool = False
     nameless: bool = False
+    kept: str = ""
+    said_before: dict[str, str] = field(default_factory=dict)
     taken: TakenIn | None = None
     found: Findings = field(default_factory=Findings)
     stored: bool = False
@@ -45,7 +50,7 @@ class FileAtHand:
     def answers(self, today: date) -> Answers:
         """All that was settled here; what is remembered for the vendor the desk adds."""
         received = None if self.taken is None else self.taken.answers.received
-        return Answers(dict(self.given), received, self._layouts(today))
+        return Answers(dict(self.given), received, self._layouts(today), frozenset(self.anew))
 
     def _layouts(self, today: date) -> tuple[Layout, ...] | None:
         grid = next((grid for grid in self._grids() if self.marking and grid.sheet == self.marking.sheet), None)
@@ -58,24 +63,47 @@ class FileAtHand:
     def _grids(self) -> tuple[Any, ...]:
         return () if self.workbook is None else self.workbook.grids
 
+    def take_over(self, taken: TakenIn) -> None:
+        """Takes up what a kept file was stored with: its answers to what it leaves open, and its marks."""
+        settled, asked = taken.answers.settled, {each.key: each.words for each in taken.reading.questions}
+        about = {key for key, value in settled.items() if key in asked or key == "vendor" or value == LEAVE_OUT}
+        self.said_before = {key: value for key, value in settled.items() if key in about}
+        self.given.update(self.said_before)
+        self.words.update(asked)
+        own = (layout for layout in taken.answers.layouts or () if layout.of_file == taken.reading.sha256)
+        self.marking = next(map(Marking.of, own), None)
+
+    @property
+    def to_remember(self) -> dict[str, str]:
+        """What storing it is to keep for the vendor: nothing that was only taken over."""
+        return {key: value for key, value in self.given.items() if self.said_before.get(key) != value}
+
     @property
     def accepted(self) -> int:
         """How many offers would be taken in now."""
-        if self.taken is None or self.taken.imported_on is not None or self.stored:
-            return 0
-        return self.found.states[State.ACCEPTED]
+        return 0 if self.taken is None or self._done else self.found.states[State.ACCEPTED]
+
+    @property
+    def imported_on(self) -> date | None:
+        """The day it was taken in, where taking it in again would add nothing."""
+        return None if self.taken is None or self.kept else self.taken.imported_on
+
+    @property
+    def _done(self) -> bool:
+        return self.stored or self.imported_on is not None
 
     @property
     def begun(self) -> bool:
         """Whether anything was said about it that leaving it would lose."""
-        return not self.stored and bool(self.given or self.marking or self.nameless)
+        said = self.given != self.said_before or self.anew or self.nameless or (self.marking and not self.kept)
+        return bool(said) and not self.stored
 
     @property
     def unsettled(self) -> bool:
         """Whether there is still something to decide about it: it is being read, or has lines to take in or to ask."""
         if self.taken is None:
             return True
-        if self.stored or self.taken.imported_on is not None:
+        if self._done:
             return False
         return bool(self.found.states[State.ACCEPTED] or self.found.states[State.QUESTION])
 
@@ -97,7 +125,7 @@ class FileAtHand:
         reading = self.taken.reading
         if reading.unreadable:
             return f"{self.path.name}: can't be read"
-        if self.stored or self.taken.imported_on is not None:
+        if self._done:
             return f"{self.path.name}: taken in"
         asked = f", {counted(len(reading.questions), 'question')}" if reading.questions else ""
         return f"{self.path.name}: {counted(self.accepted, 'offer')}{asked}"
@@ -116,12 +144,8 @@ class FileAtHand:
         reading = self.taken.reading
         if reading.unreadable:
             return reading.unreadable
-        if self.taken.imported_on is not None:
-            day = date_text(self.taken.imported_on)
-            return (
-                f"This very file was taken in on {day}: nothing would be added. To read it with other answers, "
-                f"withdraw it in Sheets first."
-            )
+        if self.imported_on is not None:
+            return f"This very file was taken in on {date_text(self.imported_on)}: nothing would be added."
         states = self.found.states
         if not reading.lines:
             why = " ".join(f"{passed.sheet or 'The file'}: {passed.why}." for passed in reading.passed_over[:3])
@@ -136,7 +160,7 @@ class FileAtHand:
 
 def read_file(door: Door, file: FileAtHand) -> tuple[TakenIn, Findings]:
     """A first reading, with the sheets it was read from. Runs on the desk's thread."""
-    taken = door.read(file.path, file.stop)
+    taken = door.read_kept(file.kept, file.stop) if file.kept else door.read(file.path, file.stop)
     return taken, findings_of(taken)
 
 

@@ -66,6 +66,13 @@ class Marking:
             today,
         )
 
+    @classmethod
+    def of(cls, layout: Layout) -> Marking:
+        """The marks that a layout was made from."""
+        columns = {column.index: column for column in layout.columns}
+        rows = layout.header_row, layout.first_row, layout.last_row
+        return cls(layout.sheet, columns, *rows, layout.currency, layout.grade)
+
     def told(self, grid: Any) -> str:
         """What is marked and what is lacking, in a sentence or two."""
         if self.first_row is None:

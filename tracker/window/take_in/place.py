@@ -12,21 +12,19 @@ from PySide6.QtCore import QSignalBlocker, Qt, Signal
 from PySide6.QtGui import QFocusEvent
 from PySide6.QtWidgets import QComboBox, QProgressBar, QSplitter, QWidget
 
-from tracker.trade.answer_words import answer_words
 from tracker.trade.offer import Line
 from tracker.window.look.figures import counted
 from tracker.window.pieces import column, row
 from tracker.window.session import Session
 from tracker.window.take_in.agree_bar import AgreeBar
-from tracker.window.take_in.answers import AnswerGiven, NamelessChosen
-from tracker.window.take_in.begun_files import BegunFiles
+from tracker.window.take_in.answering import Answering
+from tracker.window.take_in.begun_files import BegunFiles, BegunSheet
 from tracker.window.take_in.by_hand import MarkingByHand
 from tracker.window.take_in.evidence import cells_of
 from tracker.window.take_in.file_at_hand import FileAtHand, read_again, read_file
 from tracker.window.take_in.findings import Findings
 from tracker.window.take_in.sheet_panel import SheetPanel
 from tracker.window.take_in.understood import Understood
-from tracker.window.take_in.vendor_words_dialog import VendorWordsDialog
 from tracker.window.undo import push_taken_in
 
 if TYPE_CHECKING:
@@ -44,7 +42,7 @@ class TakeInPlace(QWidget):
         super().__init__(parent)
         self._session = session
         self._files: list[FileAtHand] = []
-        self._begun = BegunFiles(session.settings)
+        self.begun = BegunFiles(session.settings)
         self._tickets: list[int] = []
         self._stored = 0
         self._shown_workbook: Any = None
@@ -60,17 +58,35 @@ class TakeInPlace(QWidget):
         self.foot = AgreeBar(self)
         self.agree, self.agree_all, self.leave = self.foot.agree, self.foot.agree_all, self.foot.leave
         self.marking = MarkingByHand(self.sheet, session.undo_stack, lambda: self.at_hand, self._ask_to_read)
+        self.answering = Answering(session, self.understood, lambda: self.at_hand, self._ask_to_read)
         self._lay_out()
         self._connect()
 
     def read(self, paths: Sequence[Path]) -> None:
         """Reads these files one after another; each can be looked at once it is read. Those begun before stay."""
+        self._read([FileAtHand(path) for path in paths])
+
+    def answer_anew(self, name: str, sha256: str) -> None:
+        """Reads a stored file from the database, to be stored in place of what it came to."""
+        self._read([FileAtHand(Path(name), kept=sha256)])
+
+    def go_on_with(self, sheet: BegunSheet) -> None:
+        """Takes up a file that was left half answered, where it lies or, where it is stored, from the database."""
+        self._read([FileAtHand(sheet.path, kept=sheet.sha256 if sheet.kept else "")])
+
+    def forget_begun(self, sheet: BegunSheet) -> None:
+        """What was said about a file that waits is no longer wanted."""
+        self.begun.forget(sheet.sha256)
+        self._session.begun_changed.emit()
+
+    def _read(self, fresh: Sequence[FileAtHand]) -> None:
         self.stop()
         # While a file is being read there is nothing to stand on yet.
         self._focus_owed = True
+        paths = {file.path for file in fresh}
         stay = [file for file in self._files if file.begun and file.path not in paths]
-        self._begun.keep(file for file in self._files if file not in stay)
-        self._files = [*(FileAtHand(path) for path in paths), *stay]
+        self.begun.keep(file for file in self._files if file not in stay)
+        self._files = [*fresh, *stay]
         with QSignalBlocker(self._choose):
             self._choose.clear()
             self._choose.addItems([file.short for file in self._files])
@@ -111,20 +127,18 @@ class TakeInPlace(QWidget):
 
     def _connect(self) -> None:
         understood, sheet = self.understood, self.sheet
-        understood.questions.answered.connect(self._answer)
-        understood.questions.taken_back.connect(lambda key: self._answer(key, None))
         understood.questions.asked_where.connect(sheet.go_to)
-        understood.questions.vendor_asked.connect(self._ask_vendor)
-        understood.vendor.named.connect(lambda name: self._answer("vendor", name))
-        understood.vendor.left_nameless.connect(lambda: self._choose_nameless(True))
-        understood.whose.change_wanted.connect(self._ask_whose)
-        understood.layout_refused.connect(self._refuse_layout)
+        self.answering.said.connect(self._owe_focus)
+        self.answering.whose_said.connect(self._pass_focus_on)
+        self.answering.whose_said.connect(self._say_what_agreeing_does)
         understood.line_chosen.connect(self._show_line)
         understood.line.cell_wanted.connect(sheet.go_to)
         sheet.pointed.connect(self._show_line_at)
         self.foot.agreed.connect(self._store_shown)
         self.foot.all_agreed.connect(lambda: self._store([file for file in self._files if file.ready]))
         self.foot.left.connect(self._leave)
+        self.foot.anew_wanted.connect(self._answer_shown_anew)
+        self.foot.start_over.clicked.connect(self.answering.start_over)
         self._session.units_changed.connect(lambda: understood.show_lines(self._session.units))
 
     def _ask_to_read(self, file: FileAtHand) -> None:
@@ -133,14 +147,19 @@ class TakeInPlace(QWidget):
         self._tickets.append(self._session.work.ask(reading, partial(self._was_read, file)))
 
     def _was_read(self, file: FileAtHand, result: tuple[TakenIn, Findings]) -> None:
+        first = file.taken is None
         file.taken, file.found = result
         if file not in self._files:
             return
-        begun = self._begun.take_up(file)
+        begun = self.begun.take_up(file)
+        if begun is None and first and file.kept:
+            file.take_over(result[0])
+            begun = file
         if begun is not None:
             self._files[self._files.index(file)] = begun
             self._ask_to_read(begun)
             return
+        self._keep_begun()
         self._choose.setItemText(self._files.index(file), file.short)
         read = sum(each.taken is not None for each in self._files)
         self._progress.setValue(read)
@@ -151,6 +170,14 @@ class TakeInPlace(QWidget):
             if self._focus_owed:
                 self._focus_owed = False
                 self._pass_focus_on()
+
+    def _keep_begun(self) -> None:
+        """At every change, since nobody can tell when the machine will stop."""
+        self.begun.keep(self._files)
+        self._session.begun_changed.emit()
+
+    def _owe_focus(self) -> None:
+        self._focus_owed = True
 
     def _pass_focus_on(self) -> None:
         """To what is asked, then to the lines understood; without any, to the sheet, which may be marked by hand."""
@@ -187,50 +214,6 @@ class TakeInPlace(QWidget):
     def _say_what_agreeing_does(self) -> None:
         self.foot.show_file(self.at_hand, self._files)
 
-    def _answer(self, key: str, value: str | None) -> None:
-        file = self.at_hand
-        if file is None or file.taken is None or (value is not None and file.given.get(key) == value):
-            return
-        asked = next((each for each in file.taken.reading.questions if each.key == key), None)
-        if asked is not None:
-            file.words[key] = asked.words
-        what = answer_words(key, value or file.given.get(key, ""), file.words.get(key, ""))
-        said = f"answered: {what}" if value is not None else f"no longer: {what}"
-        self._focus_owed = True
-        self._session.undo_stack.push(AnswerGiven(file.given, key, value, lambda: self._ask_to_read(file), said))
-
-    def _ask_vendor(self, key: str) -> None:
-        file = self.at_hand
-        if file is not None and file.taken is not None:
-            asked = [each for each in file.taken.reading.questions if each.key == key]
-            VendorWordsDialog(file.taken.reading.file, asked, self).open()
-
-    def _ask_whose(self) -> None:
-        """Asks for the vendor anew, whatever was said."""
-        file = self.at_hand
-        if file is not None and file.nameless:
-            self._choose_nameless(False)
-        else:
-            self._answer("vendor", None)
-
-    def _choose_nameless(self, nameless: bool) -> None:
-        file = self.at_hand
-        if file is not None:
-            self._session.undo_stack.push(NamelessChosen(file, nameless, self._show_whose))
-            self._pass_focus_on()
-
-    def _show_whose(self) -> None:
-        file = self.at_hand
-        if file is not None:
-            self.understood.show_whose(file, self._session.vendors)
-        self._say_what_agreeing_does()
-
-    def _refuse_layout(self) -> None:
-        file = self.at_hand
-        if file is not None:
-            file.unlaid = True
-            self._ask_to_read(file)
-
     # From a line to its cells and back
 
     def _show_line(self, line: Line | None) -> None:
@@ -262,12 +245,22 @@ class TakeInPlace(QWidget):
         self.agree.setEnabled(False)
         door = self._session.door
         for file in files:
-            taken, given, asked = file.taken, dict(file.given), dict(file.words)
-            if taken is not None:
-                self._session.work.ask(partial(door.store, taken, given, asked), partial(self._was_stored, file))
+            if file.taken is not None:
+                storing = partial(door.store, file.taken, file.to_remember, dict(file.words), anew=bool(file.kept))
+                self._session.work.ask(storing, partial(self._was_stored, file))
+
+    def _answer_shown_anew(self) -> None:
+        """The file at hand was taken in before: it is read as it was then, with its answers to be changed."""
+        file = self.at_hand
+        if file is not None and file.taken is not None:
+            file.kept, file.taken = file.taken.reading.sha256, None
+            self._focus_owed = True
+            self._ask_to_read(file)
+            self._show_file()
 
     def _was_stored(self, file: FileAtHand, stored: Stored) -> None:
         file.stored = True
+        self._keep_begun()
         self._stored += stored.offers
         push_taken_in(self._session, stored.file_id, f"took in {counted(stored.offers, 'offer')} from {file.path.name}")
         self._choose.setItemText(self._files.index(file), file.short)
@@ -281,7 +274,7 @@ class TakeInPlace(QWidget):
     def put_away(self) -> None:
         """Ends what is being read; what was answered is there when the file is opened again."""
         self.stop()
-        self._begun.keep(self._files)
+        self._keep_begun()
 
     def _leave(self) -> None:
         self.put_away()

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from functools import partial
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import QAbstractButton, QApplication, QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
@@ -13,6 +14,9 @@ from tracker.trade.offer import Question
 from tracker.window.pieces import button, clear, row, words
 from tracker.window.take_in.question_card import QuestionCard
 from tracker.window.take_in.stray_keys import StrayKeys
+
+if TYPE_CHECKING:
+    from tracker.desk.known_answers import Recalled
 
 _ABOVE = 8
 
@@ -43,24 +47,35 @@ class QuestionsPane(QScrollArea):
         inside.setAutoFillBackground(False)
 
     def show_questions(
-        self, questions: Sequence[Question], given: Mapping[str, str], *, vendor: str, said: Mapping[str, str]
+        self,
+        questions: Sequence[Question],
+        given: Mapping[str, str],
+        recalled: Sequence[Recalled] = (),
+        *,
+        vendor: str,
+        said: Mapping[str, str],
     ) -> None:
         """Puts these questions in place of the old ones; `given` are answers of this session by key, `said` the
-        sheet's own words that each of them answered."""
+        sheet's own words that each of them answered, `recalled` what was remembered and served."""
         at = self.verticalScrollBar().value()
         focused = QApplication.focusWidget()
         if focused is not None and self.isAncestorOf(focused):
             # Else Qt hands the focus of each card that goes to the next one, and scrolls after it to the very end.
             self.setFocus()
         clear(self._cards)
+        whose = (vendor or "the vendor").rstrip(".")
         self._asked = [self._card(question) for question in questions]
         if questions:
-            told = f"One answer serves the whole file and is remembered for {(vendor or 'the vendor').rstrip('.')}."
+            told = f"One answer serves the whole file and is remembered for {whose}."
             self._cards.addWidget(words(told, "small", wrap=True))
         for card in self._asked:
             self._cards.addWidget(card)
         for key, value in given.items():
             self._cards.addLayout(self._answer_given(key, value, said.get(key, "")))
+        if recalled:
+            self._cards.addWidget(words(f"Settled by what you answered about earlier sheets of {whose}:", "small"))
+        for served in recalled:
+            self._cards.addLayout(self._answer_given(served.key, served.value, served.words))
         self._cards.addStretch(1)
         self.verticalScrollBar().setValue(at)
 

@@ -73,14 +73,17 @@ class Understood(QWidget):
         """Shows what was read of a file, or that it is being read."""
         self.summary.setText(file.summary())
         reading = None if file.taken is None else file.taken.reading
-        questions = () if reading is None else reading.questions
+        # What was taken in before is answered anew on demand only: an answer here would lead nowhere.
+        open_here = file.taken is not None and file.imported_on is None
+        questions = reading.questions if reading is not None and open_here else ()
         vendor = "" if reading is None else reading.vendor or ""
         given = {key: value for key, value in file.given.items() if key != "vendor"}
         self.show_whose(file, vendors)
         self.layout_said.setText(file.found.layout_words)
         self._by_layout.setVisible(bool(file.found.layout_words) and file.marking is None)
-        self.questions.show_questions(questions, given, vendor=vendor, said=file.words)
-        self.questions.setVisible(bool(questions or given))
+        recalled = file.taken.recalled if file.taken is not None and open_here else ()
+        self.questions.show_questions(questions, given, recalled, vendor=vendor, said=file.words)
+        self.questions.setVisible(bool(questions or given or recalled))
         # Only once the new cards have been laid out do they know how tall they are.
         QTimer.singleShot(0, self._share_height)
         self._lines = () if reading is None else reading.lines

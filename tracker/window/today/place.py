@@ -15,6 +15,7 @@ from tracker.window.pieces import column, panel, row, words
 from tracker.window.quotes.offer_columns import offers
 from tracker.window.session import Session
 from tracker.window.tables.task_list import Task, TaskList
+from tracker.window.take_in.begun_files import BegunSheet
 from tracker.window.today import tasks_of
 from tracker.window.today.answer_dialog import AnswerDialog
 from tracker.window.today.welcome import Welcome
@@ -59,12 +60,14 @@ class TodayPlace(QWidget):
     cell_wanted = Signal(object, str, str)
     sheets_wanted = Signal()
     demo_wanted = Signal()
+    begun_wanted = Signal(object)
     files_dropped = Signal(list)
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._session = session
         self._stale = self._ever_shown = False
+        self._begun: tuple[BegunSheet, ...] = ()
         self._heading: QLabel = words("", "title")
         self._told: QLabel = words("", "quiet")
         self.overdue = _Section("Overdue samples", "No sample is overdue.", session)
@@ -106,6 +109,12 @@ class TodayPlace(QWidget):
         self._session.units_changed.connect(self._show)
         self._session.samples_changed.connect(self._show)
 
+    def show_begun(self, sheets: tuple[BegunSheet, ...]) -> None:
+        """Lists sheets that were left half answered; nothing of them is stored yet."""
+        if sheets != self._begun:
+            self._begun = sheets
+            self._show()
+
     def _show(self) -> None:
         """Writes everything anew; while another place is looked at that waits until this one is again."""
         self._stale = not self.isVisible() and self._ever_shown
@@ -119,14 +128,14 @@ class TodayPlace(QWidget):
         if todays is None or comparison is None:
             self._told.setText("Opening…")
             return
-        if not len(comparison.snapshot) and not session.samples and not todays.questions:
+        if not (len(comparison.snapshot) or session.samples or todays.questions or self._begun):
             self._stack.setCurrentWidget(self.welcome)
             return
         self._stack.setCurrentIndex(0)
         table = offers(comparison, session.marks, session.units)
         lists = {
             self.overdue: tasks_of.overdue_samples(todays, session.units),
-            self.questions: tasks_of.questions(todays),
+            self.questions: tasks_of.begun_sheets(self._begun) + tasks_of.questions(todays),
             self.out_of_line: tasks_of.out_of_line(todays, table),
             self.lapsing: tasks_of.lapsing(todays, table),
         }
@@ -153,7 +162,14 @@ class TodayPlace(QWidget):
         if self._session.comparison is None:
             self._told.setText(sentence)
 
-    def _answer(self, questions: tuple[OpenQuestion, ...]) -> None:
+    def _answer(self, target: tuple[OpenQuestion, ...] | BegunSheet) -> None:
+        """Goes on with a sheet that is not stored yet, or asks what one that is left open."""
+        if isinstance(target, BegunSheet):
+            self.begun_wanted.emit(target)
+        else:
+            self._ask(target)
+
+    def _ask(self, questions: tuple[OpenQuestion, ...]) -> None:
         dialog = AnswerDialog(questions, self)
         dialog.answered.connect(self._store_answer)
         dialog.set_aside.connect(self._set_aside)

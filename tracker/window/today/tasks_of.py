@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import timedelta
 from typing import TYPE_CHECKING
 
@@ -13,6 +14,7 @@ from tracker.window.look.figures import NONE, Units, counted
 from tracker.window.look.marks import Mark
 from tracker.window.quotes.offer_columns import Offers, per_words, price_figure
 from tracker.window.tables.task_list import Task
+from tracker.window.take_in.begun_files import BegunSheet
 
 if TYPE_CHECKING:
     from tracker.desk.questions import OpenQuestion
@@ -44,6 +46,24 @@ def _sample(sample: Sample, units: Units) -> Task:
         f"{counted(sample.overdue_days or 0, 'day')} late",
         sample.number,
         sample.grade,
+    )
+
+
+def begun_sheets(sheets: Sequence[BegunSheet]) -> list[Task]:
+    """Sheets left half answered, the latest first; the target is the sheet."""
+    return [_begun(sheet) for sheet in sheets]
+
+
+def _begun(sheet: BegunSheet) -> Task:
+    said = [counted(sheet.answers, "answer") + " given"] if sheet.answers else []
+    said += ["marked by hand"] if sheet.marked else []
+    asked = f"{counted(sheet.asked, 'question')} left" if sheet.asked else "nothing left to ask"
+    again = "answered anew" if sheet.kept else "not taken in yet"
+    return Task(
+        f"{sheet.vendor or 'Vendor not known'}: a sheet you began",
+        f"{sheet.path.name}: {', '.join([*said, again])}",
+        asked,
+        sheet,
     )
 
 
