@@ -3,41 +3,24 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
+from tracker.intake.columns.beside import beside_prices, like_its_group, weighed, without_axis_words
 from tracker.intake.columns.column import Column, Columns, vendor_in_head
 from tracker.intake.columns.fits import fit
 from tracker.intake.columns.forms import told_apart_by_form
 from tracker.intake.columns.guess import role_by_cells
+from tracker.intake.columns.headed_figures import NEVER_PRICES, by_words, mostly_priced, says_delivery, spreads_values
 from tracker.intake.columns.prices import price_columns
 from tracker.intake.grid import Cell
-from tracker.intake.tables.heads import PRICE_ROLES, head_of, head_text, looks_priced
+from tracker.intake.tables.heads import PRICE_ROLES, head_text
 from tracker.intake.tables.table import HeadedColumn, Table
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.header import Header, header
-from tracker.intake.values.money import price_text
 from tracker.intake.values.roles import Role, RoleReading
-from tracker.intake.words.lists import phrases
 
 _SAMPLE = 60
 _LEAST_FIT = 0.3
 _MOSTLY = 0.8
 _LONGEST_CODE = 16
-_NEVER_PRICES = frozenset(
-    {
-        Role.FREIGHT,
-        Role.ENERGY,
-        Role.SHEETING,
-        Role.CHARGE,
-        Role.DISCOUNT,
-        Role.STOCK,
-        Role.PACKING,
-        Role.YIELD,
-        Role.TOTAL,
-        Role.CHANGE,
-        Role.INDEX,
-        Role.LEAD_TIME,
-        Role.MINIMUM,
-    }
-)
 _PARTICULAR = (Role.PREVIOUS_PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.ALL_IN)
 
 
@@ -45,9 +28,10 @@ def columns_of(table: Table) -> Columns:
     """The columns of a table with their roles, the prices among them picked out."""
     samples = {headed.index: _sample(table, headed.index) for headed in table.columns}
     columns = [_column(headed, samples[headed.index]) for headed in table.columns]
-    columns = [_weighed(column, columns) for column in columns]
-    columns = [_beside_prices(column, columns) for column in columns]
-    columns = [_without_axis_words(column, columns, samples[column.index]) for column in columns]
+    columns = [weighed(column, columns) for column in columns]
+    columns = [beside_prices(column, columns) for column in columns]
+    columns = [like_its_group(column, columns, samples[column.index]) for column in columns]
+    columns = [without_axis_words(column, columns, samples[column.index]) for column in columns]
     columns = _with_a_product(_item_numbers(columns, samples), samples)
     return price_columns(told_apart_by_form(columns), samples)
 
@@ -77,45 +61,6 @@ def _are_codes(cells: Sequence[Cell]) -> bool:
 def _names_grade(text: str) -> bool:
     grade = find_grade(text)
     return grade is not None and bool(grade.grades)
-
-
-def _weighed(column: Column, columns: list[Column]) -> Column:
-    """A column under 'lb' and no more is what the board weighs, where another column is plainly the price."""
-    if (
-        column.role is not Role.PRICE
-        or column.currencies
-        or not any(head.strength(Role.WEIGHT) for head in column.said)
-    ):
-        return column
-    if _spreads_values(column):
-        return column
-    others = [other for other in columns if other is not column and other.role in PRICE_ROLES]
-    plain = any(other.currencies or any(_by_words(head) for head in other.said) for other in others)
-    return replace(column, role=Role.WEIGHT) if plain else column
-
-
-def _beside_prices(column: Column, columns: list[Column]) -> Column:
-    """Beside a column that is plainly the price, 'Amount' is what the line comes to and 'Rolls' counts them."""
-    if column.role is not Role.PRICE or len(column.said) != 1 or column.currencies:
-        return column
-    text = column.said[0].text
-    role = Role.TOTAL if phrases("line_amounts").whole(text) else Role.PACKING if phrases("forms").whole(text) else None
-    others = [other for other in columns if other is not column and other.role in PRICE_ROLES]
-    plain = any(any(_by_words(head) or head.currency for head in other.said) for other in others)
-    return replace(column, role=role) if role is not None and plain else column
-
-
-def _without_axis_words(column: Column, columns: list[Column], cells: Sequence[Cell]) -> Column:
-    """The corner's words name the bare numbers across and not the cells below: those speak for themselves."""
-    rows = {cell.row for other in columns for cell in other.heads if other.index > column.index and _is_bare(cell)}
-    if column.role is None or not {cell.row for cell in column.heads} <= rows or not rows:
-        return column
-    return replace(column, role=role_by_cells(column, cells) or column.role, sure=False)
-
-
-def _is_bare(cell: Cell) -> bool:
-    head = head_of(cell)
-    return head is not None and head.number is not None
 
 
 def _with_a_product(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
@@ -154,26 +99,12 @@ def _column(headed: HeadedColumn, cells: Sequence[Cell]) -> Column:
 
 
 def _role(column: Column, cells: Sequence[Cell]) -> tuple[Role | None, bool]:
-    if (_spreads_values(column) or _heads_a_vendor(column) or _heads_terms(column)) and _mostly_priced(cells):
+    if (spreads_values(column) or _heads_a_vendor(column) or _heads_terms(column)) and mostly_priced(cells):
         return Role.PRICE, True
     candidates = _without_lookalikes(_candidates(column.said))
     if not candidates:
         return role_by_cells(column, cells), False
     return _best(column, candidates, cells), True
-
-
-def _spreads_values(column: Column) -> bool:
-    """The head is a value ('18 pt', '< 5 t', 'SBS'), or a bare number under words that name a property."""
-    heads = [head_of(cell) for cell in column.heads]
-    if not heads or heads[-1] is None:
-        return False
-    lowest = heads[-1]
-    if lowest.across == "period":
-        return False
-    for head, said in zip(heads, column.said, strict=True):
-        if head is not None and head.named and head.role in _NEVER_PRICES and not _says_delivery(said):
-            return False
-    return bool(lowest.across) or lowest.number is not None
 
 
 def _heads_a_vendor(column: Column) -> bool:
@@ -192,32 +123,16 @@ def _heads_terms(column: Column) -> bool:
     return column.said[-1].role in (None, Role.VENDOR, Role.DELIVERY_TERMS, Role.DESTINATION)
 
 
-def _says_delivery(said: Header) -> bool:
-    """'Freight included' over order sizes heads prices, though 'freight' alone heads a charge."""
-    return said.delivery is not None and said.delivery.delivered is not None
-
-
-def _mostly_priced(cells: Sequence[Cell]) -> bool:
-    """At least half of the cells are figures; dashes and 'n/a' do not count against them."""
-    offering = [cell for cell in cells if not _says_none(cell)]
-    return bool(offering) and 2 * sum(looks_priced(cell) for cell in offering) >= len(offering)
-
-
-def _says_none(cell: Cell) -> bool:
-    price = price_text(cell.text) if isinstance(cell.value, str) else None
-    return price is not None and not price.amounts
-
-
 def _candidates(said: Sequence[Header]) -> dict[Role, float]:
     """Roles by strength. The lowest head counts most, but a bare unit only helps the words above it."""
     found: dict[Role, float] = {}
     # A zone or a firm above a unit groups the prices below it.
-    worded = any(_by_words(head) and head.role not in (Role.DESTINATION, Role.VENDOR) for head in said)
+    worded = any(by_words(head) and head.role not in (Role.DESTINATION, Role.VENDOR) for head in said)
     for level, head in enumerate(reversed(said)):
         for reading in head.roles:
-            if worded and reading.role is Role.PRICE and not _by_words(head):
+            if worded and reading.role is Role.PRICE and not by_words(head):
                 continue
-            if reading.role is Role.FREIGHT and _says_delivery(head):
+            if reading.role is Role.FREIGHT and says_delivery(head):
                 continue
             found[reading.role] = max(found.get(reading.role, 0.0), reading.strength - 0.15 * level)
         for reading in _beside_unit(head):
@@ -235,7 +150,7 @@ def _candidates(said: Sequence[Header]) -> dict[Role, float]:
 def _measured_by_unit(found: dict[Role, float], said: Sequence[Header]) -> dict[Role, float]:
     """'Substance' over 'g/m²' and 'µm': what a unit measures is what it measures, whatever its group is called."""
     lowest = said[-1] if len(said) > 1 else None
-    if lowest is None or lowest.currency is not None or _by_words(lowest):
+    if lowest is None or lowest.currency is not None or by_words(lowest):
         return found
     if lowest.caliper_unit is not None and not lowest.weight_units and Role.WEIGHT in found:
         return {Role.CALIPER if role is Role.WEIGHT else role: strength for role, strength in found.items()}
@@ -252,11 +167,6 @@ def _beside_unit(head: Header) -> tuple[RoleReading, ...]:
     return tuple(reading for reading in header(rest).roles if reading.strength >= 0.9) if rest else ()
 
 
-def _by_words(head: Header) -> bool:
-    """Some role of the head rests on a word of its own and not on its unit alone."""
-    return any(reading.words.strip() != head.text.strip() or reading.strength >= 0.9 for reading in head.roles)
-
-
 def _without_lookalikes(candidates: dict[Role, float]) -> dict[Role, float]:
     """'Qty on hand' is stock, though 'qty' alone is an order size; 'prior price' is no price to pay."""
     dropped = set()
@@ -268,7 +178,7 @@ def _without_lookalikes(candidates: dict[Role, float]) -> dict[Role, float]:
 
 
 def _is_money(role: Role) -> bool:
-    return role in PRICE_ROLES or role in _NEVER_PRICES
+    return role in PRICE_ROLES or role in NEVER_PRICES
 
 
 def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) -> Role | None:
@@ -277,11 +187,11 @@ def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) 
     if cells and fits[best] < _LEAST_FIT:
         # The words say one thing and the cells another: what the cells are beats a word that fits nothing.
         other = role_by_cells(column, cells)
-        if other is None and column.currencies and not _is_money(best) and _mostly_priced(cells):
+        if other is None and column.currencies and not _is_money(best) and mostly_priced(cells):
             # 'Sheets' over '€/t' over figures: the word for a sheet size says in what form the board comes.
             other = Role.PRICE
         if other is not None and best not in PRICE_ROLES:
             return other
-        if best in _NAMED_BY_WORDS and fits[best] == 0 and _mostly_priced(cells):
+        if best in _NAMED_BY_WORDS and fits[best] == 0 and mostly_priced(cells):
             return None
     return best

@@ -7,7 +7,7 @@ from functools import lru_cache
 
 from tracker.intake.columns.column import Column, basis_in_head
 from tracker.intake.values.basis import BasisReading
-from tracker.intake.values.brackets import Bracket, bracket_text
+from tracker.intake.values.brackets import Bracket, bracket_text, is_bare_order_size
 from tracker.intake.values.header import Header
 from tracker.intake.values.masses import find_mass_units, find_masses
 from tracker.intake.values.roles import Role
@@ -23,10 +23,26 @@ def order_size(column: Column) -> tuple[int | None, Bracket | None]:
         beside = beside_unit(head)
         if beside is not None:
             return level, beside
-    if len(column.said) < 2:
+    return _bare_order_size(column)
+
+
+def _bare_order_size(column: Column) -> tuple[int | None, Bracket | None]:
+    """'5 - 20' in the unit of the heading above it; without one it is an order size that can't be put in weight."""
+    *above, lowest = column.said or (None,)
+    if lowest is None:
         return None, None
-    bracket = bracket_text(column.said[-1].text, _order_units(column.said[:-1]))
-    return (len(column.said) - 1, bracket) if bracket is not None and not bracket.alone else (None, None)
+    level, units = len(column.said) - 1, _order_units(above)
+    bracket = bracket_text(lowest.text, units) if units else None
+    if bracket is not None and not bracket.alone:
+        return level, bracket
+    if units or not is_bare_order_size(lowest.text) or any(_spreads_board(head) for head in above):
+        return None, None
+    return level, Bracket(lowest.text, not_weight="figures without a unit")
+
+
+def _spreads_board(head: Header) -> bool:
+    """'Caliper' over '14 - 18' spreads what the board is, not what is ordered."""
+    return any(head.strength(role) for role in (Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE))
 
 
 @lru_cache(maxsize=2048)

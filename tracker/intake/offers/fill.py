@@ -5,7 +5,9 @@ from decimal import Decimal
 from fractions import Fraction
 from functools import lru_cache
 
+from tracker.intake.columns.cells import lead_of
 from tracker.intake.columns.column import PriceColumn
+from tracker.intake.grid import Cell
 from tracker.intake.offers.answered import answer_about, key_about
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
@@ -15,6 +17,7 @@ from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.terms import Terms, delivered_by_column
 from tracker.intake.tables.view import View
 from tracker.intake.values.brackets import KgBracket
+from tracker.intake.values.lead import LeadUnit
 from tracker.intake.values.weight import WeightReading
 from tracker.trade.exact import as_decimal, plain_text
 from tracker.trade.offer import Evidence, GrammageFrom, NoteCode
@@ -187,6 +190,17 @@ def fill_terms(draft: Draft, terms: Terms, price: PriceColumn, vendor: Said[str]
     elif vendor is not None:
         draft.vendor = vendor.value
         draft.evidence.append(vendor.evidence("vendor"))
+
+
+def fill_lead(draft: Draft, cell: Cell, unit: LeadUnit | None) -> None:
+    """The lead time that a row of the table gives the price's own column, before any said of the whole table."""
+    read = lead_of(cell, unit)
+    draft.lead_days = read.days if read is not None else None
+    if read is not None:
+        draft.evidence.append(Evidence("lead_days", at(cell), cell.text.strip()))
+    else:
+        text = f"“{cell.text.strip()}” gives no lead time that can be counted."
+        draft.note(NoteCode.LEAD_TIME_UNREAD, at(cell), text)
 
 
 def take_board(draft: Draft, other: Draft) -> None:

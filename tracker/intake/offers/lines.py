@@ -13,7 +13,15 @@ from tracker.intake.offers.brackets import Brackets, brackets_of
 from tracker.intake.offers.charges import charges_of, note_open_charges
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
-from tracker.intake.offers.fill import fill_board, fill_bracket, fill_hidden, fill_terms, take_board, take_terms
+from tracker.intake.offers.fill import (
+    fill_board,
+    fill_bracket,
+    fill_hidden,
+    fill_lead,
+    fill_terms,
+    take_board,
+    take_terms,
+)
 from tracker.intake.offers.footnotes import Footnotes
 from tracker.intake.offers.measures import Board
 from tracker.intake.offers.money import Around, Claimed, around
@@ -68,6 +76,7 @@ class TableReader:
         whole = _all_told(rows) if self._read.table.view.passing else list(rows)
         if rows.stated:
             self._levels = (Level("table rows", tuple(rows.stated)), *self._levels)
+        self._leads = rows.leads
         self._footnotes = self._noted()
         brackets = brackets_of(self._read.columns, whole, self._titles, self._facts)
         found = TableOffers()
@@ -139,6 +148,8 @@ class TableReader:
         draft = Draft(self._read.table.view.sheet, cell, label, whole.row.index, block, words)
         self._boards.fill(draft, told[0], price, scope)
         self._terms.fill(draft, told[1], price, scope)
+        if price.index in self._leads:
+            fill_lead(draft, *self._leads[price.index])
         columns = self._columns[price.index]
         fill_price(draft, read, whole, columns, self._money(price, scope), self._facts)
         bracket = brackets.of(price, whole.row.index, scope)

@@ -9,6 +9,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import head_of_words
 from tracker.intake.tables.table import BodyRow, Table, Words
 from tracker.intake.values.charges import charge_header
+from tracker.intake.values.lead import LeadUnit, lead_unit
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import Remark, says
 from tracker.intake.words.lists import words
@@ -33,7 +34,11 @@ class WholeRow:
 
 
 class Rows:
-    """Goes over a table's rows in order. `passed` collects the rows that are no offers, with the reason."""
+    """Goes over a table's rows in order. `passed` collects the rows that are no offers, with the reason.
+
+    `stated` are the words of those that tell of the other rows; `leads` the lead times that one of them gives to price
+    columns, each with the unit that the row's label names.
+    """
 
     def __init__(self, table: Table, columns: Columns) -> None:
         self._table, self._columns = table, columns
@@ -44,9 +49,10 @@ class Rows:
         self._measures = tuple(column.index for column in columns.of(Role.CALIPER, Role.WEIGHT, Role.GRADE))
         self.passed: dict[int, str] = {}
         self.stated: list[Words] = []
+        self.leads: dict[int, tuple[Cell, LeadUnit | None]] = {}
 
     def __iter__(self) -> Iterator[WholeRow]:
-        self.passed, self.stated = {}, []
+        self.passed, self.stated, self.leads = {}, [], {}
         held: dict[int, Cell] = {}
         above: dict[int, Cell] = {}
         headings: tuple[tuple[Words, ...], ...] = ()
@@ -98,9 +104,18 @@ class Rows:
             return "a charge, no board"
         head = head_of_words(label.text)
         if head is not None and head.named and head.role in _NO_OFFER_LABELS:
-            self.stated.append(Words(self._table.view.sheet, row.index, label, _said(cells, label)))
+            self._take_terms(head.role, row, cells, label)
             return "a term of the offer, no board"
         return ""
+
+    def _take_terms(self, role: Role, row: BodyRow, cells: dict[int, Cell], label: Cell) -> None:
+        """'Lead time | 15 days | 4 weeks' gives each price column its own; a single one is every column's."""
+        leads = {index: cells[index] for index in self._priced if index in cells}
+        if role is Role.LEAD_TIME and len(leads) > 1:
+            unit = lead_unit(label.text)
+            self.leads = {index: (cell, unit) for index, cell in leads.items()}
+        else:
+            self.stated.append(Words(self._table.view.sheet, row.index, label, _said(cells, label)))
 
     def _label(self, cells: dict[int, Cell]) -> Cell | None:
         """The row's first cell of words."""

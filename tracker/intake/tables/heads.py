@@ -7,7 +7,7 @@ from functools import lru_cache
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.periods import YEAR, is_period
-from tracker.intake.values.brackets import Bracket, bracket_text
+from tracker.intake.values.brackets import Bracket, bracket_text, is_bare_order_size
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.formats import format_words
 from tracker.intake.values.header import Header, header
@@ -95,7 +95,7 @@ def head_of_words(text: str) -> Head | None:
         return Head(across="period")
     said = header(text)
     across = _across(said)
-    if not across and _is_bare_range(text):
+    if not across and is_bare_order_size(text):
         across = "bracket"
     if not across and _is_price(text) and not _is_price_of_a_year(text):
         return None
@@ -170,12 +170,6 @@ def _is_price_of_a_year(text: str) -> bool:
     if not YEAR.search(text):
         return False
     return any(r.role in PRICE_ROLES and r.words.strip() != text.strip() for r in header(text).roles)
-
-
-def _is_bare_range(text: str) -> bool:
-    """'< 5' or '5 - 20': an order size whose unit stands in the heading above."""
-    price = price_text(text)
-    return price is not None and price.is_range and price.currency is None and price.basis is None and not price.rest
 
 
 def _is_price(text: str) -> bool:

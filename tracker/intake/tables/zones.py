@@ -53,7 +53,7 @@ def _last_row(view: View, main: int) -> int:
 def _continues_header(view: View, main: int, row: int) -> bool:
     """A row of units, brackets, calipers or places right below a header row."""
     heads = heads_of(view, row)
-    if heads is None:
+    if heads is None or _states_terms(list(view.rows[row].values()), heads):
         return False
     columns = list(view.rows[row])
     if any(head.number is not None for head in heads):
@@ -125,6 +125,12 @@ def _is_labelled(cells: list[Cell], heads: list[Head]) -> bool:
     # 'FCA mill | DAP' groups prices by delivery, though 'mill' also labels a vendor.
     by_delivery = find_delivery(cells[0].text) is not None
     return len(cells) == 2 and heads[0].role in _TERMS and not heads[1].named and not by_delivery
+
+
+def _states_terms(cells: list[Cell], heads: list[Head]) -> bool:
+    """'Lead time | 15 days | 4 weeks' below a header tells the terms of each column."""
+    figures = [any(map(str.isdigit, cell.text)) for cell in cells]
+    return len(cells) > 1 and heads[0].role in _TERMS and not figures[0] and all(figures[1:])
 
 
 _TERMS = frozenset({Role.MINIMUM, Role.LEAD_TIME, Role.VALIDITY, Role.VALID_FROM, Role.RECEIVED, Role.VENDOR})

@@ -9,7 +9,7 @@ from decimal import Decimal
 from functools import lru_cache
 from itertools import pairwise
 
-from tracker.intake.values.masses import RANGE_TO, Mass, mass_text
+from tracker.intake.values.masses import RANGE_TO, Mass, find_mass_units, mass_text
 from tracker.intake.values.numbers import SPACED_NUMBER, number_readings
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
@@ -86,6 +86,14 @@ def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
     if any(not mass.units for mass in masses) or (loads and loads[0] not in ("truckload", "part_load")):
         return _of_loads(stripped, masses, gaps, loads) if loads else None
     return _from_signs(stripped, masses, gaps, loads)
+
+
+def is_bare_order_size(text: str) -> bool:
+    """'< 5', '5 - 20' or '40,000 and over': an order size whose unit stands elsewhere, or nowhere."""
+    if find_mass_units(text):
+        return False
+    bracket = bracket_text(text, (MassUnit.KG,))
+    return bracket is not None and not bracket.alone and not bracket.not_weight
 
 
 def _loads_weighed(text: str) -> str | None:

@@ -1,0 +1,62 @@
+"""Order sizes and terms spread across a table: no column of a spread is left out in silence."""
+
+import pytest
+
+from tests.intake.sheets import codes, lines, merged
+
+TITLE = ["All prices US dollars per cwt, f.o.b. mill"]
+GROUP = ["", "", "", "Order size (lbs)", "", ""]
+
+
+def _sheet(last: str):
+    heads = ["Grade", "Caliper (pt)", "Basis wt lbs/MSF", "5,000 - 19,999", "20,000 - 39,999", last]
+    rows = [["SBS C1S", 12, 52.5, 71.40, 68.90, 66.25], ["SBS C1S", 18, 71.5, 70.40, 67.90, 65.25]]
+    return lines([TITLE, GROUP, heads, *rows], merged=merged((1, 3, 1, 5)))
+
+
+@pytest.mark.parametrize("last", ["40,000 and over", "40,000 & over", "40,000 and up", "40,000+", "from 40,000"])
+def test_an_open_order_size_without_a_unit_takes_that_of_its_heading(last):
+    found = _sheet(last)
+    assert [str(found[cell].state) for cell in ("D4", "E4", "F4", "F5")] == ["accepted"] * 4
+    assert round(found["F4"].offer.from_kg) == 18144
+    assert found["F4"].offer.below_kg is None
+    assert found["E4"].offer.below_kg == pytest.approx(found["F4"].offer.from_kg)
+
+
+@pytest.mark.parametrize("last", ["straight wagon", "by agreement", "best"])
+def test_a_head_that_cannot_be_read_among_order_sizes_is_asked_about(last):
+    found = _sheet(last)
+    assert str(found["F4"].state) == "question"
+    assert str(found["F5"].state) == "question"
+    assert "bracket-unread" in codes(found["F4"]) or "number-ambiguous" in codes(found["F4"])
+    assert str(found["E4"].state) == "accepted"
+
+
+def test_a_row_of_lead_times_gives_each_column_its_own():
+    found = lines(
+        [
+            ["Precios en euros por tonelada, ex fábrica"],
+            ["Gramaje (g/m²)", "Reverso gris (GD2)", "Reverso kraft (GT)", "Reverso crema (GC2)"],
+            ["Plazo de entrega", "15 días", "a convenir", "4 semanas"],
+            [250, "962,50", "1.014,00", "1.268,00"],
+            [300, "948,00", "1.002,50", "1.252,00"],
+        ]
+    )
+    assert [cell for cell in found if str(found[cell].state) == "accepted"] == ["B4", "C4", "D4", "B5", "C5", "D5"]
+    assert [found[cell].offer.lead_days for cell in ("B4", "C4", "D5")] == [(15, 15), None, (28, 28)]
+    assert codes(found["C5"]) == {"lead-time-unread"}
+
+
+def test_one_lead_time_for_all_columns_is_every_columns():
+    found = lines(
+        [
+            ["Prices in EUR per tonne"],
+            ["Grammage (g/m²)", "GD2", "GC2"],
+            ["Lead time", "3 weeks", ""],
+            [250, 962, 1268],
+            [300, 948, 1252],
+        ]
+    )
+    assert {cell: line.offer.lead_days for cell, line in found.items()} == dict.fromkeys(
+        ("B4", "C4", "B5", "C5"), (21, 21)
+    )

@@ -1,0 +1,71 @@
+"""What the columns beside a column tell of it: its role among prices, weights and the columns of its group."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from tracker.intake.columns.column import Column
+from tracker.intake.columns.guess import role_by_cells
+from tracker.intake.columns.headed_figures import by_words, mostly_priced, spreads_values
+from tracker.intake.grid import Cell
+from tracker.intake.tables.heads import PRICE_ROLES, head_of
+from tracker.intake.values.roles import Role
+from tracker.intake.words.lists import phrases
+
+_SAYS_SO = 0.8
+
+
+def weighed(column: Column, columns: list[Column]) -> Column:
+    """A column under 'lb' and no more is what the board weighs, where another column is plainly the price."""
+    if (
+        column.role is not Role.PRICE
+        or column.currencies
+        or not any(head.strength(Role.WEIGHT) for head in column.said)
+    ):
+        return column
+    if spreads_values(column):
+        return column
+    others = [other for other in columns if other is not column and other.role in PRICE_ROLES]
+    plain = any(other.currencies or any(by_words(head) for head in other.said) for other in others)
+    return replace(column, role=Role.WEIGHT) if plain else column
+
+
+def beside_prices(column: Column, columns: list[Column]) -> Column:
+    """Beside a column that is plainly the price, 'Amount' is what the line comes to and 'Rolls' counts them."""
+    if column.role is not Role.PRICE or len(column.said) != 1 or column.currencies:
+        return column
+    text = column.said[0].text
+    role = Role.TOTAL if phrases("line_amounts").whole(text) else Role.PACKING if phrases("forms").whole(text) else None
+    others = [other for other in columns if other is not column and other.role in PRICE_ROLES]
+    plain = any(any(by_words(head) or head.currency for head in other.said) for other in others)
+    return replace(column, role=role) if role is not None and plain else column
+
+
+def like_its_group(column: Column, columns: list[Column], cells: Sequence[Cell]) -> Column:
+    """Figures under the heading that spreads prices beside them are prices too, whatever their own head says.
+
+    'Order size' over '5 - 20 t | 20 - 40 t | by the wagon': a head that can't be read is asked about, not left out.
+    """
+    groups = set(column.heads[:-1])
+    if not groups or column.role in PRICE_ROLES or _named_by_lowest(column) or not mostly_priced(cells):
+        return column
+    alike = [other for other in columns if groups & set(other.heads[:-1]) and other is not column]
+    spread = bool(alike) and all(other.role is Role.PRICE and spreads_values(other) for other in alike)
+    return replace(column, role=Role.PRICE) if spread else column
+
+
+def _named_by_lowest(column: Column) -> bool:
+    """'Freight' among order sizes says itself what it holds."""
+    return any(reading.role is column.role and reading.strength >= _SAYS_SO for reading in column.said[-1].roles)
+
+
+def without_axis_words(column: Column, columns: list[Column], cells: Sequence[Cell]) -> Column:
+    """The corner's words name the bare numbers across and not the cells below: those speak for themselves."""
+    rows = {cell.row for other in columns for cell in other.heads if other.index > column.index and _is_bare(cell)}
+    if column.role is None or not {cell.row for cell in column.heads} <= rows or not rows:
+        return column
+    return replace(column, role=role_by_cells(column, cells) or column.role, sure=False)
+
+
+def _is_bare(cell: Cell) -> bool:
+    head = head_of(cell)
+    return head is not None and head.number is not None

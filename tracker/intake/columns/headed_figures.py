@@ -1,0 +1,64 @@
+"""What the heads and cells of one column tell: values spread across, words of its own, figures below."""
+
+from collections.abc import Sequence
+
+from tracker.intake.columns.column import Column
+from tracker.intake.grid import Cell
+from tracker.intake.tables.heads import head_of, looks_priced
+from tracker.intake.values.header import Header
+from tracker.intake.values.money import price_text
+from tracker.intake.values.roles import Role
+
+NEVER_PRICES = frozenset(
+    {
+        Role.FREIGHT,
+        Role.ENERGY,
+        Role.SHEETING,
+        Role.CHARGE,
+        Role.DISCOUNT,
+        Role.STOCK,
+        Role.PACKING,
+        Role.YIELD,
+        Role.TOTAL,
+        Role.CHANGE,
+        Role.INDEX,
+        Role.LEAD_TIME,
+        Role.MINIMUM,
+    }
+)
+"""What figures below such words are not, even where they look like prices."""
+
+
+def spreads_values(column: Column) -> bool:
+    """The head is a value ('18 pt', '< 5 t', 'SBS'), or a bare number under words that name a property."""
+    heads = [head_of(cell) for cell in column.heads]
+    if not heads or heads[-1] is None:
+        return False
+    lowest = heads[-1]
+    if lowest.across == "period":
+        return False
+    for head, said in zip(heads, column.said, strict=True):
+        if head is not None and head.named and head.role in NEVER_PRICES and not says_delivery(said):
+            return False
+    return bool(lowest.across) or lowest.number is not None
+
+
+def says_delivery(said: Header) -> bool:
+    """'Freight included' over order sizes heads prices, though 'freight' alone heads a charge."""
+    return said.delivery is not None and said.delivery.delivered is not None
+
+
+def mostly_priced(cells: Sequence[Cell]) -> bool:
+    """At least half of the cells are figures; dashes and 'n/a' do not count against them."""
+    offering = [cell for cell in cells if not _says_none(cell)]
+    return bool(offering) and 2 * sum(looks_priced(cell) for cell in offering) >= len(offering)
+
+
+def _says_none(cell: Cell) -> bool:
+    price = price_text(cell.text) if isinstance(cell.value, str) else None
+    return price is not None and not price.amounts
+
+
+def by_words(head: Header) -> bool:
+    """Some role of the head rests on a word of its own and not on its unit alone."""
+    return any(reading.words.strip() != head.text.strip() or reading.strength >= 0.9 for reading in head.roles)
