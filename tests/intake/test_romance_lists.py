@@ -85,3 +85,23 @@ def test_a_minimum_whose_unit_stands_in_the_number_format_alone():
     assert offer(rows, "D2").minimum_kg is None
     found = lines(rows, formats={(1, 4): '0" t"'})["D2"]
     assert found.offer.minimum_kg == 2000
+
+
+@pytest.mark.parametrize(
+    ("title", "price", "currency"),
+    [
+        ("Precios en pesos argentinos por tonelada métrica", "985.400,50", "ARS"),
+        ("Valores en pesos chilenos por tonelada métrica", "1.085.000", "CLP"),
+        ("Precios en soles por TM", "3,650.50", "PEN"),
+        ("Prix en dirhams (MAD) la tonne", "9 250,00", "MAD"),
+    ],
+)
+def test_money_of_other_countries(title, price, currency):
+    found = offer([[title], [], ["Tipo", "g/m²", "µm", "Precio"], ["GD2", 300, 395, price]], "D4")
+    assert (found.currency, found.basis) == (currency, "tonne")
+
+
+@pytest.mark.parametrize("money", ["pesos", "dirhams"])
+def test_money_that_several_countries_share_is_asked(money):
+    found = lines([[f"Precios en {money} por TM"], [], ["Tipo", "g/m²", "µm", "Precio"], ["GD2", 300, 395, 9250]])
+    assert {note.code.value for note in found["D4"].notes} == {"currency-unknown"}

@@ -99,6 +99,16 @@ def test_line_ends_of_all_systems(end):
     assert rows(read_delimited(f"Board;Price{end}SBS;905{end}".encode())) == {0: ["Board", "Price"], 1: ["SBS", "905"]}
 
 
+def test_a_header_of_quoted_line_breaks_longer_than_its_list_is_one_record():
+    head = 'Liste\nQualité;"Grammage\ng/m²";"Épaisseur\nµm";"Prix\n€/t";Notes\n'
+    assert rows(read_delimited(f'{head}GC1;250;400;1222;\nGD2;300;395;866;"fin"\n'.encode())) == {
+        0: ["Liste"],
+        1: ["Qualité", "Grammage\ng/m²", "Épaisseur\nµm", "Prix\n€/t", "Notes"],
+        2: ["GC1", "250", "400", "1222"],
+        3: ["GD2", "300", "395", "866", "fin"],
+    }
+
+
 def test_ragged_and_overlong_records_keep_their_places():
     grid = read_delimited(b"Board;Price\nSBS;905;;note\nCRB\n")
     assert sorted(grid.cells) == [(0, 0), (0, 1), (1, 0), (1, 1), (1, 3), (2, 0)]

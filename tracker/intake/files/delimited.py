@@ -60,7 +60,7 @@ class _Lines:
 def _records(text: str, delimiter: str) -> Iterator[list[str]]:
     """The records as quotes make them, except where a lone inch mark makes several lines one: those stay lines."""
     csv.field_size_limit(_LONGEST_FIELD)
-    usual = _usual_count(text, delimiter)
+    usual = _usual_counts(text, delimiter)
     lines = _Lines(text)
     reader = csv.reader(lines, delimiter=delimiter)
     while True:
@@ -79,27 +79,32 @@ def _records(text: str, delimiter: str) -> Iterator[list[str]]:
             yield record
 
 
-def _usual_count(text: str, delimiter: str) -> int:
-    """How many delimiters most lines hold."""
-    lines = islice(io.StringIO(text, newline=""), _RECORDS_TRIED)
-    return Counter(line.count(delimiter) for line in lines if line.strip()).most_common(1)[0][0]
+def _usual_counts(text: str, delimiter: str) -> tuple[int, ...]:
+    """How many delimiters most lines hold, and most lines without quotes, which are whole records.
+
+    They differ where a header of many quoted line breaks is longer than the list below it.
+    """
+    lines = [line for line in islice(io.StringIO(text, newline=""), _RECORDS_TRIED) if line.strip()]
+    every = [line.count(delimiter) for line in lines]
+    whole = [count for line, count in zip(lines, every, strict=True) if count and '"' not in line]
+    return tuple(Counter(counts).most_common(1)[0][0] for counts in (every, whole) if counts)
 
 
-def _swallowed(span: list[str], delimiter: str, usual: int) -> bool:
+def _swallowed(span: list[str], delimiter: str, usual: tuple[int, ...]) -> bool:
     """Whether a quote has made one record of lines that are whole records by themselves."""
     if len(span) > _MOST_LINES_IN_A_FIELD:
         return True
-    whole_each = usual > 0 and all(line.count(delimiter) == usual for line in span)
+    whole_each = usual[0] > 0 and all(line.count(delimiter) == usual[0] for line in span)
     return whole_each and not _well_quoted(span, delimiter, usual)
 
 
-def _well_quoted(span: list[str], delimiter: str, usual: int) -> bool:
-    """One record of the usual width whose quotes all stand at fields' ends, so that none of them is an inch mark."""
+def _well_quoted(span: list[str], delimiter: str, usual: tuple[int, ...]) -> bool:
+    """One record of a usual width whose quotes all stand at fields' ends, so that none of them is an inch mark."""
     try:
         records = list(csv.reader(span, delimiter=delimiter, strict=True))
     except csv.Error:
         return False
-    return [len(record) for record in records] == [usual + 1]
+    return len(records) == 1 and len(records[0]) - 1 in usual
 
 
 def _line_record(line: str, delimiter: str) -> list[str]:

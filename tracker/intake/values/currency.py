@@ -13,7 +13,8 @@ SHARED: dict[str, tuple[str, ...]] = {
     "krona": ("SEK", "NOK", "DKK", "ISK"),
     "yen": ("JPY", "CNY"),
     "franc": ("CHF",),
-    "peso": ("MXN", "CLP", "COP", "ARS"),
+    "peso": ("MXN", "CLP", "COP", "ARS", "UYU", "DOP"),
+    "dirham": ("MAD", "AED"),
     "cent": (*DOLLARS, "EUR"),
 }
 
