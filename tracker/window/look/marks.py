@@ -79,6 +79,16 @@ def shape_of(mark: Mark) -> QPainterPath:
     return path
 
 
+@cache
+def arrow(*, up: bool) -> QPainterPath:
+    """A head that points on from a mark in the middle of a square of side 1, well clear of it."""
+    tip, foot = (-0.48, -0.34) if up else (0.48, 0.34)
+    path = QPainterPath(QPointF(-0.16, foot))
+    path.lineTo(0, tip)
+    path.lineTo(0.16, foot)
+    return path
+
+
 def pen_and_fill(mark: Mark, palette: Palette) -> tuple[QPen, QColor]:
     """How the shape is drawn: open marks as an outline over the ground, the others filled without one."""
     colour = QColor(colour_of(mark, palette))

@@ -94,11 +94,12 @@ def place_labels(
     kept_free: Sequence[Box] = (),
     gap: float = 13.0,
 ) -> list[Box | None]:
-    """A place beside each point, first come first placed: right, left, above, below; None where none is free.
+    """A place beside each point, first come first placed: right, left, above, below, then at the corners; None where
+    none is free.
 
     Of the free places the one that covers fewest points of the crowd is taken, none that covers many.
     """
-    half = gap - 4
+    half, near = gap - 4, gap - 5
     taken = [Box(x - half, y - half, 2 * half, 2 * half) for x, y in points]
     taken.extend(kept_free)
     placed: list[Box | None] = []
@@ -108,6 +109,10 @@ def place_labels(
             Box(x - gap - width, y - height / 2, width, height),
             Box(x - width / 2, y - gap - height, width, height),
             Box(x - width / 2, y + gap, width, height),
+            Box(x + near, y + near, width, height),
+            Box(x + near, y - near - height, width, height),
+            Box(x - near - width, y + near, width, height),
+            Box(x - near - width, y - near - height, width, height),
         )
         others = taken[:number] + taken[number + 1 :]
         free = [

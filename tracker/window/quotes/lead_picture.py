@@ -4,16 +4,18 @@ import numpy as np
 from numpy.typing import NDArray
 
 from tracker.desk.choices import best_choices
-from tracker.window.look.figures import counted
+from tracker.window.look.figures import counted, signed_percent
 from tracker.window.quotes.drawing import Drawing
+from tracker.window.quotes.frame import far_off_words, held_in
 from tracker.window.quotes.geometry import spread
 from tracker.window.quotes.offer_columns import Offers
-from tracker.window.quotes.spread_picture import Picture, drawable, known_rows, labels_of, thin_words
+from tracker.window.quotes.spread_picture import Picture, drawable, known_rows, label_of, labels_of, thin_words
 
 OF_EXPECTED = "price vs expected"
 """What is told of a price here, in place of its unit."""
 _DAYS_A_WEEK = 7.0
 _MOST_SPANS = 1_500
+_MOST_RINGED_TOLD = 12
 
 
 def lead_against_price(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
@@ -32,9 +34,9 @@ def lead_against_price(offers: Offers, rows: NDArray[np.intp], grade: str) -> Pi
         x=weeks + spread(snapshot.id[chosen], 0.05),
         y=y,
         marks=offers.marks[chosen],
-        labels=labels_of(offers, chosen),
+        labels=_labels(offers, chosen, front),
         faint=~offers.comparison.current[chosen],
-        spans=[(float(y[place]), float(shortest[place]), float(weeks[place])) for place in ranged],
+        spans=[(int(place), float(shortest[place]), float(weeks[place])) for place in ranged],
         level=0.0,
         front=front,
         x_unit=" wk",
@@ -42,14 +44,25 @@ def lead_against_price(offers: Offers, rows: NDArray[np.intp], grade: str) -> Pi
         y_unit=" %",
         y_zero="expected",
     )
+    drawing = held_in(drawing, lambda place: label_of(offers, int(chosen[place])), _off)
     without = len(rows) - len(known)
     words = "Ringed: nothing else is both sooner and cheaper; bars are ranges. The dashed line is the expected price."
     if without:
         words += f" {counted(without, 'offer')} not drawn: no lead time or no expected price."
-    words += thin_words(known, chosen)
+    words += far_off_words(drawing) + thin_words(known, chosen)
     return Picture(
         drawing,
         f"{grade or 'All grades'}: lead time against price",
         words,
         OF_EXPECTED,
     )
+
+
+def _labels(offers: Offers, chosen: NDArray[np.intp], front: NDArray[np.intp]) -> list[tuple[int, str]]:
+    """The ringed ones by vendor, soonest first, then what stands out."""
+    ringed = {int(place): label_of(offers, int(chosen[place]), caliper=False) for place in front[:_MOST_RINGED_TOLD]}
+    return [*ringed.items(), *(each for each in labels_of(offers, chosen) if each[0] not in ringed)]
+
+
+def _off(per_cent: float) -> str:
+    return signed_percent(1 + per_cent / 100)

@@ -1,9 +1,8 @@
 """What lies over a plot and keeps its size in pixels: labels that never overlap, rings, the card at the pointer."""
 
-from __future__ import annotations
-
+from collections.abc import Callable
 from math import ceil
-from typing import TYPE_CHECKING
+from typing import Protocol
 
 import numpy as np
 from PySide6.QtCore import QPointF, QRectF, Qt
@@ -11,15 +10,27 @@ from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPaintEngine, QPainter, 
 from PySide6.QtWidgets import QWidget
 
 from tracker.window.look.marks import Mark, colour_of
+from tracker.window.look.theme import Theme
 from tracker.window.quotes.drawing import Drawing, Floats
 from tracker.window.quotes.geometry import Box, place_labels
-
-if TYPE_CHECKING:
-    from tracker.window.quotes.plot import Plot
 
 _MOST_KEPT_OFF = 600
 _RIM, _MOST_DRAWN = 3.0, 200
 _AROUND = 12
+
+
+class Ground(Protocol):
+    """What it lies over. selected: the offer to ring. nothing: what an empty picture tells. say: an offer's card."""
+
+    theme: Theme
+    drawing: Drawing | None
+    selected: int
+    nothing: str
+    say: Callable[[int], str]
+
+    def pixels(self, x: Floats, y: Floats) -> tuple[Floats, Floats]: ...
+
+    def plot_area(self) -> QRectF: ...
 
 
 class Overlay(QWidget):
@@ -27,9 +38,11 @@ class Overlay(QWidget):
 
     NOTHING_FLAGS = int(Qt.AlignmentFlag.AlignCenter.value | Qt.TextFlag.TextWordWrap.value)
 
-    def __init__(self, plot: Plot) -> None:
-        super().__init__(plot)
+    def __init__(self, plot: Ground, parent: QWidget) -> None:
+        super().__init__(parent)
         self._plot = plot
+        self._under = parent
+        self._under = parent
         self._hovered = -1
         self._boxes: list[tuple[Box, str, QColor]] = []
         self._drawn: dict[tuple[object, ...], QPixmap] = {}
@@ -39,7 +52,8 @@ class Overlay(QWidget):
     def hover(self, place: int) -> None:
         if place != self._hovered:
             self._hovered = place
-            self._plot.setCursor(Qt.CursorShape.PointingHandCursor if place >= 0 else Qt.CursorShape.ArrowCursor)
+            pointing = place >= 0
+            self._under.setCursor(Qt.CursorShape.PointingHandCursor if pointing else Qt.CursorShape.ArrowCursor)
             self.update()
 
     def lay_out(self, *_: object) -> None:
@@ -50,7 +64,7 @@ class Overlay(QWidget):
         if drawing is not None and drawing.labels:
             palette = self._plot.theme.palette
             places = np.array([place for place, _ in drawing.labels])
-            across, down = self._plot.pixels(drawing.x[places], drawing.y[places])
+            across, down = self._plot.pixels(drawing.x[places], drawing.y_shown[places])
             metrics = self._metrics()
             sizes = [(metrics.horizontalAdvance(text) + 4.0, metrics.height() + 0.0) for _, text in drawing.labels]
             inside = self._plot.plot_area()
@@ -67,7 +81,7 @@ class Overlay(QWidget):
     def _crowd(self, drawing: Drawing) -> tuple[Floats, Floats]:
         """The points that labels should keep off, in pixels: all, or where they are many those that stand out."""
         kept = slice(None) if len(drawing.rows) <= _MOST_KEPT_OFF else np.flatnonzero(drawing.marks <= Mark.BELOW)
-        return self._plot.pixels(drawing.x[kept], drawing.y[kept])
+        return self._plot.pixels(drawing.x[kept], drawing.y_shown[kept])
 
     def _note_boxes(self, drawing: Drawing) -> list[Box]:
         boxes = []
@@ -158,13 +172,13 @@ class Overlay(QWidget):
         palette = self._plot.theme.palette
         painter.setBrush(Qt.BrushStyle.NoBrush)
         if len(drawing.front):
-            across, down = self._plot.pixels(drawing.x[drawing.front], drawing.y[drawing.front])
+            across, down = self._plot.pixels(drawing.x[drawing.front], drawing.y_shown[drawing.front])
             painter.setPen(QPen(QColor(palette.ink), 1.2))
             for x, y in zip(across, down, strict=True):
                 painter.drawEllipse(QPointF(x, y), 7.5, 7.5)
         here = np.flatnonzero(drawing.rows == self._plot.selected)
         if here.size:
-            across, down = self._plot.pixels(drawing.x[here[:1]], drawing.y[here[:1]])
+            across, down = self._plot.pixels(drawing.x[here[:1]], drawing.y_shown[here[:1]])
             if np.isfinite(across[0]) and np.isfinite(down[0]):
                 painter.setPen(QPen(QColor(palette.accent), 2.2))
                 painter.drawEllipse(QPointF(across[0], down[0]), 11, 11)
@@ -176,7 +190,7 @@ class Overlay(QWidget):
         room = QRectF(0, 0, 320, 200)
         needed = painter.boundingRect(room, Qt.TextFlag.TextWordWrap, text)
         card = needed.adjusted(0, 0, 20, 14)
-        across, down = self._plot.pixels(drawing.x[[self._hovered]], drawing.y[[self._hovered]])
+        across, down = self._plot.pixels(drawing.x[[self._hovered]], drawing.y_shown[[self._hovered]])
         card.moveTopLeft(QPointF(across[0] + 14, down[0] - card.height() - 8))
         if card.right() > self.width() - 4:
             card.moveRight(across[0] - 14)

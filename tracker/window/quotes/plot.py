@@ -13,14 +13,15 @@ import numpy as np
 import pyqtgraph as pg
 from numpy.typing import NDArray
 from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, Qt, Signal
-from PySide6.QtGui import QColor, QFont, QFontMetricsF, QKeyEvent, QMouseEvent, QPen
+from PySide6.QtGui import QBrush, QColor, QFont, QFontMetricsF, QKeyEvent, QMouseEvent, QPen
 from PySide6.QtWidgets import QWidget
 
-from tracker.window.look.marks import Mark, pen_and_fill, shape_of
+from tracker.window.look.marks import Mark, arrow, pen_and_fill, shape_of
 from tracker.window.look.theme import Theme
 from tracker.window.quotes.alike import AlikePoints
 from tracker.window.quotes.axis import Axis
 from tracker.window.quotes.drawing import Drawing, Floats
+from tracker.window.quotes.frame import frame_of
 from tracker.window.quotes.overlay import Overlay
 
 _REACH_PX = 12.0
@@ -28,6 +29,7 @@ _TALL_ENOUGH_PX = 200
 _LEFT_PX, _BOTTOM_PX, _BETWEEN_WORDS_PX, _MOST_LINES = 64, 28, 12, 3
 
 _SIZES = {Mark.SLIP: 14, Mark.ABOVE: 14, Mark.BELOW: 14, Mark.FEW: 11, Mark.ESTIMATED: 10, Mark.IN_LINE: 9}
+_ARROW_PX = 36
 _FAINT, _JOIN, _CLEAR = 80, 130, 255
 _MANY_SPANS = 200
 _MANY, _VERY_MANY = 1_200, 12_000
@@ -54,7 +56,7 @@ class Plot(pg.PlotWidget):
         self.setMouseTracking(True)
         self.setFrameShape(self.Shape.NoFrame)
         self._items: list[Any] = []
-        self._overlay = Overlay(self)
+        self._overlay = Overlay(self, self)
         self._pressed_at = QPoint()
         self.getViewBox().sigRangeChanged.connect(self._overlay.lay_out)
         theme.changed.connect(self._redraw)
@@ -73,24 +75,10 @@ class Plot(pg.PlotWidget):
 
     def fit(self) -> None:
         """Shows everything, with a little air."""
-        drawing = self.drawing
-        if drawing is None:
-            return
-        ys = [drawing.y, *(edge for ribbon in drawing.ribbons for edge in (ribbon.low, ribbon.high))]
-        xs = [drawing.x, *(ribbon.x for ribbon in drawing.ribbons)]
-        y = np.concatenate([*ys, np.array([v for box in drawing.boxes for v in box[2:]])])
-        x = np.concatenate([*xs, np.array([v for box in drawing.boxes for v in box[:2]])])
-        y, x = y[np.isfinite(y)], x[np.isfinite(x)]
-        if not len(y) or not len(x):
-            return
-        air_y = (y.max() - y.min()) * 0.09 or abs(y.max()) * 0.2 or 1.0
-        middle = (x.max() + x.min()) / 2
-        half = max((x.max() - x.min()) * 0.55, drawing.least_width / 2) or 1.0
-        self.setRange(
-            xRange=(float(middle - half), float(middle + half)),
-            yRange=(float(y.min() - air_y), float(y.max() + air_y)),
-            padding=0,
-        )
+        frame = None if self.drawing is None else frame_of(self.drawing)
+        if frame is not None:
+            left, right, bottom, top = frame
+            self.setRange(xRange=(left, right), yRange=(bottom, top), padding=0)
 
     def pixels(self, x: Floats, y: Floats) -> tuple[Floats, Floats]:
         """Data coordinates as pixels of this widget."""
@@ -110,7 +98,7 @@ class Plot(pg.PlotWidget):
         drawing = self.drawing
         if drawing is None or not len(drawing.rows):
             return -1
-        across, down = self.pixels(drawing.x, drawing.y)
+        across, down = self.pixels(drawing.x, drawing.y_shown)
         far = np.hypot(across - at.x(), down - at.y())
         far[~np.isfinite(far)] = np.inf
         place = int(np.argmin(far))
@@ -139,6 +127,7 @@ class Plot(pg.PlotWidget):
         for mark in (Mark.IN_LINE, Mark.ESTIMATED, Mark.FEW, Mark.BELOW, Mark.ABOVE, Mark.SLIP):
             self._draw_points(drawing, mark, (drawing.marks == mark) & faint, _FAINT)
             self._draw_points(drawing, mark, (drawing.marks == mark) & ~faint, _CLEAR)
+        self._draw_arrows(drawing)
         self._overlay.lay_out()
 
     def _dress(self) -> None:
@@ -192,12 +181,12 @@ class Plot(pg.PlotWidget):
     def _draw_spans(self, drawing: Drawing) -> None:
         if not drawing.spans:
             return
-        y, low, high = (np.array(part) for part in zip(*drawing.spans, strict=True))
+        places, low, high = (np.array(part) for part in zip(*drawing.spans, strict=True))
         # Hundreds of bars would else make one block.
         pen = QPen(QColor(self.theme.palette.line), 2 if len(drawing.spans) < _MANY_SPANS else 1)
         pen.setCosmetic(True)
         ends = np.column_stack([low, high]).ravel()
-        self._add(pg.PlotCurveItem(ends, np.repeat(y, 2), connect="pairs", pen=pen))
+        self._add(pg.PlotCurveItem(ends, np.repeat(drawing.y_shown[places], 2), connect="pairs", pen=pen))
 
     def _draw_joins(self, drawing: Drawing) -> None:
         if not len(drawing.joins):
@@ -206,7 +195,7 @@ class Plot(pg.PlotWidget):
         colour.setAlpha(_JOIN)
         pen = QPen(colour, 1.2)
         pen.setCosmetic(True)
-        self._add(pg.PlotCurveItem(drawing.x[drawing.joins], drawing.y[drawing.joins], connect="pairs", pen=pen))
+        self._add(pg.PlotCurveItem(drawing.x[drawing.joins], drawing.y_shown[drawing.joins], connect="pairs", pen=pen))
 
     def _draw_points(self, drawing: Drawing, mark: Mark, chosen: NDArray[np.bool_], alpha: int) -> None:
         if not chosen.any():
@@ -219,13 +208,23 @@ class Plot(pg.PlotWidget):
         fill.setAlpha(min(alpha, 190 if mark is Mark.IN_LINE else 255))
         scatter = AlikePoints(
             drawing.x[chosen],
-            drawing.y[chosen],
+            drawing.y_shown[chosen],
             symbol=shape_of(mark),
             size=_SIZES[mark] * _smaller(len(drawing.rows)),
             pen=pen,
             brush=fill,
         )
         self._add(scatter)
+
+    def _draw_arrows(self, drawing: Drawing) -> None:
+        """From the points at the edge to where they would be."""
+        pen = QPen(QColor(self.theme.palette.quiet), 1.6)
+        pen.setCosmetic(True)
+        for way in (1, -1):
+            chosen = drawing.beyond == way
+            if chosen.any():
+                x, y, symbol = drawing.x[chosen], drawing.y_shown[chosen], arrow(up=way > 0)
+                self._add(AlikePoints(x, y, symbol=symbol, size=_ARROW_PX, pen=pen, brush=QBrush()))
 
     def _add(self, *items: Any) -> None:
         for item in items:

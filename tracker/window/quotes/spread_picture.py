@@ -12,6 +12,7 @@ from tracker.window.look import figures
 from tracker.window.look.figures import Units
 from tracker.window.look.marks import WORDS, Mark
 from tracker.window.quotes.drawing import Drawing
+from tracker.window.quotes.frame import far_off_words, held_in
 from tracker.window.quotes.geometry import ribbon, spread, thinned
 from tracker.window.quotes.joins import boards_of, first_ids, joined
 from tracker.window.quotes.offer_columns import Offers, of_expected, per_words, price_figure, verdict_of
@@ -80,6 +81,7 @@ def against_caliper(offers: Offers, rows: NDArray[np.intp], grade: str) -> Pictu
         x_unit=f" {figures.caliper_unit(units)}",
         x_also=_other_unit(units),
     )
+    drawing = prices_held_in(drawing, offers, comparison)
     if not grade:
         words = "Choose a grade to see its expected band."
     elif band is None:
@@ -89,7 +91,7 @@ def against_caliper(offers: Offers, rows: NDArray[np.intp], grade: str) -> Pictu
     title = f"{grade or 'All grades'}: price against caliper"
     more = " A line joins one board's order sizes." if len(drawing.joins) else ""
     thin = thin_words(known_rows(offers, rows, snapshot.caliper_um), chosen)
-    return Picture(drawing, title, f"{words}{more}{thin}")
+    return Picture(drawing, title, f"{words}{more}{far_off_words(drawing)}{thin}")
 
 
 def by_strip(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
@@ -123,13 +125,23 @@ def by_strip(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
         joins=joined(boards, snapshot.from_kg[chosen]),
         x_ticks=[(float(strip), word) for strip, word in enumerate(called([names[code] for code in strips]))],
     )
+    drawing = prices_held_in(drawing, offers, comparison)
     left_out = "" if len(strips) == len(np.unique(codes[rows])) else f" The {len(strips)} with most offers are shown."
     kind = "vendor" if grade else "grade"
     words = f"Each strip is a {kind}; behind it the expected bands of its boards, from lowest to highest."
     if comparison is not offers.comparison:
         words = f"{PER_TONNE_HERE} {words}"
     title = f"{grade or 'All grades'}: prices by {kind}"
-    return Picture(drawing, title, f"{words}{left_out}{thin}", per_words(comparison))
+    return Picture(drawing, title, f"{words}{left_out}{far_off_words(drawing)}{thin}", per_words(comparison))
+
+
+def prices_held_in(drawing: Drawing, offers: Offers, comparison: Comparison) -> Drawing:
+    """A drawing of prices on the comparison's footing in which no far-off one squashes the others."""
+    return held_in(
+        drawing,
+        lambda place: label_of(offers, int(drawing.rows[place])),
+        lambda price: price_figure(comparison, price),
+    )
 
 
 def _caliper_ticks(x: NDArray[np.float64], units: Units) -> list[tuple[float, str]]:
@@ -154,13 +166,13 @@ def labels_of(offers: Offers, rows: NDArray[np.intp]) -> list[tuple[int, str]]:
     furthest = standing_out[np.argsort(-np.nan_to_num(distance, nan=0.0), kind="stable")][
         : _MOST_LABELS if len(rows) < 1000 else _MOST_LABELS // 2
     ]
-    return [(int(place), _label(offers, int(rows[place]))) for place in furthest]
+    return [(int(place), label_of(offers, int(rows[place]))) for place in furthest]
 
 
-def _label(offers: Offers, row: int) -> str:
-    snapshot = offers.comparison.snapshot
-    vendor = _short(offers.name("vendor", row))
-    where = f"{vendor} {figures.caliper(float(snapshot.caliper_um[row]), offers.units)}"
+def label_of(offers: Offers, row: int, *, caliper: bool = True) -> str:
+    """'Tolmere 18 pt +34 %': whose board it is, of which caliper, and how far off."""
+    thick = figures.caliper(float(offers.comparison.snapshot.caliper_um[row]), offers.units)
+    where = " ".join([_short(offers.name("vendor", row)), *([thick] if caliper else [])])
     if offers.marks[row] == Mark.SLIP:
         return f"{where}: another basis?"
     ratio = float(offers.of_expected[row])

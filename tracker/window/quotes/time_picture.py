@@ -8,6 +8,7 @@ from numpy.typing import NDArray
 from tracker.desk.band_history import band_history
 from tracker.window.look import figures
 from tracker.window.quotes.drawing import Drawing
+from tracker.window.quotes.frame import far_off_words
 from tracker.window.quotes.geometry import Ribbon, spread
 from tracker.window.quotes.joins import joined
 from tracker.window.quotes.offer_columns import Offers, per_words
@@ -18,6 +19,7 @@ from tracker.window.quotes.spread_picture import (
     known_rows,
     labels_of,
     like_with_like,
+    prices_held_in,
     thin_words,
 )
 
@@ -49,11 +51,12 @@ def over_time(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
         x_ticks=month_ticks(*_ends(x, ribbon)),
         least_width=_LEAST_DAYS,
     )
+    drawing = prices_held_in(drawing, offers, comparison)
     caption = _caption(grade, ribbon, band.set_on, len(drawing.joins) > 0)
     if comparison is not offers.comparison:
         caption = f"{PER_TONNE_HERE} {caption}"
-    thin = thin_words(known_rows(offers, rows, received), chosen)
-    return Picture(drawing, f"{grade or 'All grades'}: prices over time", f"{caption}{thin}", per_words(comparison))
+    caption += far_off_words(drawing) + thin_words(known_rows(offers, rows, received), chosen)
+    return Picture(drawing, f"{grade or 'All grades'}: prices over time", caption, per_words(comparison))
 
 
 def month_ticks(first: float, last: float) -> list[tuple[float, str]]:
