@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Sequence
+from dataclasses import replace
 from decimal import Decimal
 from functools import lru_cache
 
@@ -10,6 +11,7 @@ from tracker.intake.values.basis import BasisReading
 from tracker.intake.values.brackets import Bracket, bracket_text, is_bare_order_size
 from tracker.intake.values.header import Header
 from tracker.intake.values.masses import find_mass_units, find_masses
+from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import Role
 from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import MassUnit
@@ -35,9 +37,30 @@ def _bare_order_size(column: Column) -> tuple[int | None, Bracket | None]:
     bracket = bracket_text(lowest.text, units) if units else None
     if bracket is not None and not bracket.alone:
         return level, bracket
+    if number_readings(lowest.text):
+        return _bare_figure(level, lowest.text, bracket, above)
     if units or not is_bare_order_size(lowest.text) or any(_spreads_board(head) for head in above):
         return None, None
     return level, Bracket(lowest.text, not_weight="figures without a unit")
+
+
+def _bare_figure(
+    level: int, text: str, bracket: Bracket | None, above: Sequence[Header]
+) -> tuple[int | None, Bracket | None]:
+    """'5000' under the words for an order size, which give its unit and say whether it begins or ends there."""
+    named = next((head for head in reversed(above) if any(head.strength(role) >= _NAMES for role in _SIZES)), None)
+    if named is None:
+        return None, None
+    if bracket is None or bracket.start is None:
+        return level, Bracket(text, not_weight="figure without a unit")
+    ends = {match.value for match in phrases("bracket").find(named.text)} & {"below", "up_to"}
+    if ends or named.role is Role.BELOW_QUANTITY:
+        bracket = replace(bracket, start=None, end=bracket.start, end_included="up_to" in ends)
+    return level, replace(bracket, alone=False)
+
+
+_SIZES = (Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY)
+_NAMES = 0.55
 
 
 def _spreads_board(head: Header) -> bool:

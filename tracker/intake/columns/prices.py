@@ -5,7 +5,7 @@ from dataclasses import replace
 from decimal import Decimal
 
 from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn, vendor_in_head
-from tracker.intake.columns.forms import form_alone
+from tracker.intake.columns.labels import label_of
 from tracker.intake.columns.order_sizes import beside_unit, is_order_size, order_size
 from tracker.intake.columns.paired import not_told_apart, sizes_before, without_sizes
 from tracker.intake.grid import Cell
@@ -16,7 +16,6 @@ from tracker.intake.values.dates import find_dates
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading
 from tracker.intake.values.header import Header
-from tracker.intake.values.money import price_unit
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import Remark, says
@@ -220,32 +219,9 @@ def _price_column(column: Column, kind: Kind, corner: Sequence[Column]) -> Price
         grade=spread[-1].grade if spread else None,
         grade_words=spread[-1].text if spread else "",
         vendor=None if lowest is None else vendor_in_head(lowest),
-        label=_label(column),
+        label=label_of(column),
         indicative=any(Remark.INDICATIVE in says(head.text) for head in column.said),
     )
-
-
-def _label(column: Column) -> str:
-    """The lowest head, where it has words beside those for price, money and unit; else a board or form above it."""
-    if not column.said:
-        return ""
-    lowest = column.said[-1]
-    if form_alone(lowest.text):
-        return lowest.text.strip()
-    if lowest.delivery is not None and lowest.currency is None and lowest.basis is None:
-        # 'EXW mill' and 'FCA port' are two prices.
-        return lowest.text.strip()
-    plain = price_unit(lowest.text) is not None or any(reading.strength >= 0.9 for reading in lowest.roles)
-    return next(filter(None, map(_group, reversed(column.said[:-1]))), "") if plain else lowest.text.strip()
-
-
-def _group(head: Header) -> str:
-    """The words that head a group of columns above their unit: a board, a form, or what is no known word and no value
-    ('GC2', 'Sheets', a place, a zone, a customer's class)."""
-    if form_alone(head.text) or (head.grade is not None and head.grade.grades):
-        return head.text.strip()
-    told = head.roles or head.currency or head.basis or head.bracket or head.calipers or head.weights or head.grade
-    return "" if told or is_period(head.text) else head.text.strip()
 
 
 def _delivery(column: Column) -> Delivery | None:

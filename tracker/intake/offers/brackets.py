@@ -15,7 +15,7 @@ from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.offers.terms import ton_of
 from tracker.intake.tables.table import Words
-from tracker.intake.values.brackets import Bracket, KgBracket, bracket_text, joined
+from tracker.intake.values.brackets import PIECES_OR_TONS, Bracket, KgBracket, bracket_text, joined
 from tracker.intake.values.masses import Mass
 from tracker.intake.values.numbers import NumberReading
 from tracker.intake.values.roles import Role
@@ -75,7 +75,9 @@ def _joined(written: tuple[Bracket, ...], facts: FileFacts) -> tuple[KgBracket, 
 
 
 def _weighed(bracket: Bracket, facts: FileFacts) -> Bracket:
-    """A truckload or less than one, in the weight that the file gives a truckload."""
+    """A truckload or less than one, in the weight that the file gives a truckload; 'ST' in short tons in pounds."""
+    if bracket.not_weight == PIECES_OR_TONS and facts.units.pound_file:
+        return replace(bracket, not_weight="")
     each = facts.loads.get(bracket.not_weight)
     if each is not None and (bracket.start is not None or bracket.end is not None):
         start = each.times(bracket.start) if bracket.start is not None else None

@@ -9,6 +9,7 @@ from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.money import unit_of_format
 from tracker.intake.offers.price_cell import is_price
+from tracker.intake.offers.row_charges import LARGEST_PERCENTAGE
 from tracker.intake.offers.scope import Scope
 from tracker.intake.values.basis import BasisReading
 from tracker.intake.values.charges import ChargeKind, ChargeWords, charge_header
@@ -22,10 +23,6 @@ from tracker.trade.quantities import MassUnit
 
 _ROLES = (Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE)
 _KIND_OF = {Role.FREIGHT: ChargeKind.FREIGHT, Role.ENERGY: ChargeKind.ENERGY, Role.SHEETING: ChargeKind.SHEETING}
-
-
-# Surcharges in per cent stay well below this, so 25 beside EUR/t is money; common practice, no source.
-_LARGEST_PERCENTAGE = 15
 
 
 def charges_of(
@@ -79,7 +76,7 @@ def _money(cell: Cell, column: Column, facts: FileFacts, charge: Charge) -> Char
         return _open(charge) if any(sign.isdigit() for sign in cell.text) else None
     if amount <= 0:
         return None
-    if not is_price(amount) or (amount <= _LARGEST_PERCENTAGE and _perhaps_percent(column, own_currency, own_basis)):
+    if not is_price(amount) or (amount <= LARGEST_PERCENTAGE and _perhaps_percent(column, own_currency, own_basis)):
         return _open(charge)
     head_currency = column.currencies[-1] if column.currencies else None
     head_basis = column.bases[-1] if column.bases else None
@@ -140,7 +137,7 @@ def _basis(reading: BasisReading | None, of_price: Basis | None, facts: FileFact
 
 def _stated(words: ChargeWords, facts: FileFacts, currency: str | None, of_price: Basis | None) -> Charge | None:
     readings = settled(words.amounts, facts.decimal_sign)
-    if all(reading.value <= 0 for reading in readings):
+    if words.amounts and all(reading.value <= 0 for reading in readings):
         return None
     freight = words.kind is ChargeKind.FREIGHT
     charge = Charge(words.label, Decimal(0), currency, of_price, freight)
@@ -149,7 +146,7 @@ def _stated(words: ChargeWords, facts: FileFacts, currency: str | None, of_price
     if words.percent:
         return Charge(words.label, readings[0].value, None, None, freight)
     own = _currency(words.currency, currency)
-    basis = _basis(words.basis, None, facts)
+    basis = _basis(words.basis, of_price if words.as_price else None, facts)
     if own and basis:
         return Charge(words.label, readings[0].value, own, basis, freight)
     return _open(charge) if currency is not None and of_price is not None else None

@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from datetime import date
 
 from tracker.intake.offers.sheet import ReadSheet
-from tracker.intake.offers.signs import evidence_of
+from tracker.intake.offers.signs import evidence_of, sign_of_units
 from tracker.intake.offers.units import Units, units_seen
 from tracker.intake.values.currency import countries, find_currencies
 from tracker.intake.values.dates import DateOrder, date_order, ordered
@@ -45,7 +45,7 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     texts = [text for sheet in sheets for text in sheet.all_texts()]
     said = [statement for text in texts for statement in statements(text)]
     facts = FileFacts(answered=answers)
-    facts.decimal_sign = _sign(sheets) or answers.settled.get("decimal")
+    facts.decimal_sign = _sign(sheets) or sign_of_units(texts) or answers.settled.get("decimal")
     facts.date_order = date_order(_dated(sheets, texts)) or _answered_order(answers)
     facts.units = units_seen(sheets)
     _settle_ton(facts, said, answers)

@@ -14,10 +14,12 @@ from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.measures import Board
 from tracker.intake.offers.physics import is_plausible, possible_weights, usual_weight
 from tracker.intake.offers.said import Said, at
-from tracker.intake.offers.terms import Terms, delivered_by_column
+from tracker.intake.offers.scope import Scope
+from tracker.intake.offers.terms import Terms, delivered_by_column, lead_of_grade
 from tracker.intake.tables.view import View
 from tracker.intake.values.brackets import KgBracket
 from tracker.intake.values.lead import LeadUnit
+from tracker.intake.values.sheetsize import LengthUnit, SheetSize
 from tracker.intake.values.weight import WeightReading
 from tracker.trade.exact import as_decimal, plain_text
 from tracker.trade.offer import Evidence, GrammageFrom, NoteCode
@@ -32,12 +34,20 @@ def fill_board(draft: Draft, board: Board, facts: FileFacts) -> None:
     _fill_caliper(draft, board)
     _fill_weight(draft, board, facts)
     draft.sheet_words = board.sheet_said.words if board.sheet_said is not None else None
-    if len(board.sheets) == 1:
-        draft.sheet_mm = board.sheets[0].mm
+    sheets = _in_units_of_file(board.sheets, facts)
+    if len(sheets) == 1:
+        draft.sheet_mm = sheets[0].mm
         _tell(draft, "sheet_mm", board.sheet_said)
     if draft.caliper_um is None and draft.grammage_gsm is None and not draft.asked:
         text = "Neither caliper nor basis weight is given for certain, and one of them is needed."
         draft.ask(NoteCode.CALIPER_UNKNOWN, "caliper", draft.where, text, board.product)
+
+
+def _in_units_of_file(sheets: tuple[SheetSize, ...], facts: FileFacts) -> tuple[SheetSize, ...]:
+    """'30x42' can be inches or centimetres: inches in a file of pounds and points, and never in a metric one."""
+    if len(sheets) < 2 or not (facts.units.pound_file or facts.units.metric_file):
+        return sheets
+    return tuple(size for size in sheets if (size.unit is LengthUnit.INCH) == facts.units.pound_file)
 
 
 def _tell(draft: Draft, field: str, said: Said[object] | None) -> None:
@@ -201,6 +211,14 @@ def fill_lead(draft: Draft, cell: Cell, unit: LeadUnit | None) -> None:
     else:
         text = f"“{cell.text.strip()}” gives no lead time that can be counted."
         draft.note(NoteCode.LEAD_TIME_UNREAD, at(cell), text)
+
+
+def fill_lead_of_grade(draft: Draft, scope: Scope) -> None:
+    """The lead time that a note gives this grade: 'SBS 4-5 weeks; CRB 3 weeks'."""
+    said = lead_of_grade(scope, draft.grade) if draft.lead_days is None else None
+    if said is not None:
+        draft.lead_days = said.value.days
+        draft.evidence.append(said.evidence("lead_days"))
 
 
 def take_board(draft: Draft, other: Draft) -> None:

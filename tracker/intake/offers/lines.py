@@ -18,6 +18,7 @@ from tracker.intake.offers.fill import (
     fill_bracket,
     fill_hidden,
     fill_lead,
+    fill_lead_of_grade,
     fill_terms,
     take_board,
     take_terms,
@@ -34,6 +35,7 @@ from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.offers.signs import evidence_of
 from tracker.intake.offers.terms import TERM_ROLES, Terms, terms_of
 from tracker.intake.tables.table import Words
+from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import Remark, says
 from tracker.trade.offer import NoteCode, PassedOver
 
@@ -75,7 +77,7 @@ class TableReader:
         # Of a very long table the rows are gone over twice, because to keep them all would take a gigabyte.
         whole = _all_told(rows) if self._read.table.view.passing else list(rows)
         if rows.stated:
-            self._levels = (Level("table rows", tuple(rows.stated)), *self._levels)
+            self._levels = (Level("table rows", tuple(rows.stated), beside=tuple(rows.charges)), *self._levels)
         self._leads = rows.leads
         self._footnotes = self._noted()
         brackets = brackets_of(self._read.columns, whole, self._titles, self._facts)
@@ -150,6 +152,8 @@ class TableReader:
         self._terms.fill(draft, told[1], price, scope)
         if price.index in self._leads:
             fill_lead(draft, *self._leads[price.index])
+        elif not any(column.index in whole.cells for column in self._read.columns.of(Role.LEAD_TIME)):
+            fill_lead_of_grade(draft, scope)
         columns = self._columns[price.index]
         fill_price(draft, read, whole, columns, self._money(price, scope), self._facts)
         bracket = brackets.of(price, whole.row.index, scope)

@@ -6,12 +6,14 @@ from functools import cache, lru_cache
 
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.grid import Cell
+from tracker.intake.offers.row_charges import charge_of_row
+from tracker.intake.offers.said import Said, at
 from tracker.intake.tables.heads import head_of_words
 from tracker.intake.tables.table import BodyRow, Table, Words
 from tracker.intake.values.charges import charge_header
 from tracker.intake.values.lead import LeadUnit, lead_unit
 from tracker.intake.values.roles import Role
-from tracker.intake.values.statements import Remark, says
+from tracker.intake.values.statements import Remark, Statement, says
 from tracker.intake.words.lists import words
 
 _BOARD = (Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.FORM)
@@ -37,7 +39,7 @@ class Rows:
     """Goes over a table's rows in order. `passed` collects the rows that are no offers, with the reason.
 
     `stated` are the words of those that tell of the other rows; `leads` the lead times that one of them gives to price
-    columns, each with the unit that the row's label names.
+    columns, each with the unit that the row's label names; `charges` those whose figures stand among the prices.
     """
 
     def __init__(self, table: Table, columns: Columns) -> None:
@@ -50,9 +52,10 @@ class Rows:
         self.passed: dict[int, str] = {}
         self.stated: list[Words] = []
         self.leads: dict[int, tuple[Cell, LeadUnit | None]] = {}
+        self.charges: list[Said[Statement]] = []
 
     def __iter__(self) -> Iterator[WholeRow]:
-        self.passed, self.stated, self.leads = {}, [], {}
+        self.passed, self.stated, self.leads, self.charges = {}, [], {}, []
         held: dict[int, Cell] = {}
         above: dict[int, Cell] = {}
         headings: tuple[tuple[Words, ...], ...] = ()
@@ -100,7 +103,7 @@ class Rows:
         if Remark.TOTAL in says(label.text):
             return "a total or an average"
         if charge_header(label.text) is not None:
-            self.stated.append(Words(self._table.view.sheet, row.index, label, _said(cells, label)))
+            self._state_charge(row, cells, label)
             return "a charge, no board"
         head = head_of_words(label.text)
         if head is not None and head.named and head.role in _NO_OFFER_LABELS:
@@ -116,6 +119,13 @@ class Rows:
             self.leads = {index: (cell, unit) for index, cell in leads.items()}
         else:
             self.stated.append(Words(self._table.view.sheet, row.index, label, _said(cells, label)))
+
+    def _state_charge(self, row: BodyRow, cells: dict[int, Cell], label: Cell) -> None:
+        words = _said(cells, label)
+        self.stated.append(Words(self._table.view.sheet, row.index, label, words))
+        charge = charge_of_row(label, [cells[index] for index in sorted(self._priced) if index in cells])
+        if charge is not None:
+            self.charges.append(Said(charge, at(label), words))
 
     def _label(self, cells: dict[int, Cell]) -> Cell | None:
         """The row's first cell of words."""

@@ -1,7 +1,7 @@
 """What is said around a row, nearest first: sub-headings, the table's titles, the sheet, its name, the other sheets."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import TypeVar, cast
 
@@ -17,17 +17,18 @@ S = TypeVar("S")
 @dataclass(frozen=True)
 class Level:
     """Texts that hold equally near to a row. `foreign`: they stand on another sheet, whose name is told with the cell.
-    `board`: the texts may also say which board the row is."""
+    `board`: the texts may also say which board the row is. `beside`: what is said by more than one text."""
 
     name: str
     texts: tuple[Words, ...]
     foreign: bool = False
     board: bool = True
+    beside: tuple[Said[Statement], ...] = ()
 
     @cached_property
     def stated(self) -> tuple[Said[Statement], ...]:
         """Every statement of every text of the level."""
-        return tuple(
+        return self.beside + tuple(
             Said(statement, self.place(words), words.text)
             for words in self.texts
             for statement in statements(words.text)
@@ -103,16 +104,23 @@ class Scope:
 
     @cached_property
     def charges(self) -> tuple[Said[ChargeWords], ...]:
-        """One charge of each kind from the nearest level that names it; a kind with several rates holds for none."""
-        kept: dict[ChargeKind, Said[ChargeWords] | None] = {}
+        """One charge of each kind from the nearest level that names it; several rates leave open what it comes to."""
+        kept: dict[ChargeKind, Said[ChargeWords]] = {}
         for level in self.levels:
             here: dict[ChargeKind, list[Said[ChargeWords]]] = {}
             for said in level.all_of(ChargeWords):
                 here.setdefault(said.value.kind, []).append(said)
             for kind, found in here.items():
-                if kind not in kept:
-                    kept[kind] = found[0] if len(found) == 1 else None
-        return tuple(said for said in kept.values() if said is not None)
+                kept.setdefault(kind, _one_rate(found))
+        return tuple(kept.values())
+
+
+def _one_rate(found: list[Said[ChargeWords]]) -> Said[ChargeWords]:
+    """The charge with its rate; 'a surcharge applies' beside 'energy surcharge 3 %' says no more than that."""
+    rates = {(said.value.amounts, said.value.percent): said for said in reversed(found) if said.value.amounts}
+    if len(rates) == 1:
+        return next(iter(rates.values()))
+    return replace(found[0], value=replace(found[0].value, amounts=()))
 
 
 def headings_in_force(groups: Iterable[tuple[Words, ...]]) -> tuple[Words, ...]:

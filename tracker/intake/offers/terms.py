@@ -105,11 +105,23 @@ def _lead(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> None:
 
 
 def _take_lead(terms: Terms, said: tuple[Said[LeadTime], ...]) -> None:
+    if any(one.value.grades for one in said):
+        # Which of them holds is told once the row's grade is known.
+        return
     if len({one.value.days for one in said}) == 1:
         terms.lead_days = said[0].value.days
         terms.evidence.append(said[0].evidence("lead_days"))
     elif said:
         terms.notes.append(Note(NoteCode.LEAD_TIME_UNREAD, said[0].where, "The sheet gives more than one lead time."))
+
+
+def lead_of_grade(scope: Scope, grade: str | None) -> Said[LeadTime] | None:
+    """The one lead time that the nearest level gives a grade by name, or all grades beside others named."""
+    said = scope.nearest(LeadTime)
+    if not any(one.value.grades for one in said):
+        return None
+    own = [one for one in said if grade in one.value.grades] or [one for one in said if not one.value.grades]
+    return own[0] if len({one.value.days for one in own}) == 1 else None
 
 
 def _not_read(terms: Terms, code: NoteCode, cell: Cell, what: str) -> None:

@@ -45,6 +45,11 @@ class Units:
         return self._metric and not self._us
 
     @property
+    def pound_file(self) -> bool:
+        """Pounds, inches or square feet and no metric unit: enough for an 'ST' to be a short ton."""
+        return self._us and not self._metric
+
+    @property
     def _metric(self) -> bool:
         return bool(self.grams or self.millimetres or self.kilos)
 
@@ -77,8 +82,9 @@ def _count_text(units: Units, text: str) -> None:
         _count_weight(units, named[0])
     for caliper in find_calipers(text):
         _count_caliper(units, caliper.unit)
-    for size in find_sheet_sizes(text):
-        _count_length(units, size.unit.value)
+    lengths = {size.unit.value for size in find_sheet_sizes(text)}
+    for length in lengths if len(lengths) == 1 else ():
+        _count_length(units, length)
 
 
 def _count_basis(units: Units, bases: frozenset[Basis]) -> None:

@@ -45,8 +45,9 @@ class KgBracket:
 
 
 _NUMBER = re.compile(rf"(?<![^\W\d])(?:{SPACED_NUMBER})")
-_LOADS = ("truckload", "part_load", "pallet", "roll", "sheets", "other_unit")
-_COUNTED = ("truckload", "pallet", "roll")
+PIECES_OR_TONS = "pieces_or_tons"
+_LOADS = ("truckload", "part_load", "pallet", "roll", "sheets", "other_unit", PIECES_OR_TONS)
+_COUNTED = ("truckload", "pallet", "roll", PIECES_OR_TONS)
 # '20+ MT': the sign that means 'and more' stands before the unit.
 _PLUS_FIRST = re.compile(r"(\d)\s*\+\s*([^\W\d][\w/. ]*)$")
 
@@ -106,6 +107,8 @@ def _loads_weighed(text: str) -> str | None:
 def _of_loads(words: str, masses: list[Mass], gaps: list[list[str]], loads: list[str]) -> Bracket:
     """'2-4 truckloads': how many, to be weighed where the file says what one weighs."""
     counted = loads[0] in _COUNTED and not any(mass.units for mass in masses)
+    if loads[0] == PIECES_OR_TONS:
+        masses = [replace(mass, units=(MassUnit.SHORT_TON,)) for mass in masses]
     bracket = _from_signs(words, masses, gaps, loads) if counted else None
     return replace(bracket or Bracket(words), not_weight=loads[0])
 

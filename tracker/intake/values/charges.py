@@ -6,7 +6,8 @@ from enum import StrEnum
 from functools import lru_cache
 
 from tracker.intake.values.basis import BasisReading
-from tracker.intake.values.currency import CurrencyReading
+from tracker.intake.values.currency import CurrencyReading, find_currencies
+from tracker.intake.values.grade import find_grade
 from tracker.intake.values.lead import clauses
 from tracker.intake.values.money import find_price_unit, price_text
 from tracker.intake.values.numbers import NumberReading, number_readings
@@ -24,9 +25,11 @@ class ChargeKind(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class ChargeWords:
-    """A charge as written. `amounts`: its readings in the main unit, () in a header. `percent`: of the price.
+    """A charge as written. `amounts`: its readings in the main unit, () in a header and where a note names a charge
+    and not what it comes to. `percent`: of the price.
 
-    `basis` None without `percent`: the text does not say per what.
+    `basis` None without `percent`: the text does not say per what. `as_price`: the figure stands among the prices, and
+    what it does not say of currency and unit is theirs.
     """
 
     kind: ChargeKind
@@ -35,6 +38,7 @@ class ChargeWords:
     currency: CurrencyReading | None = None
     basis: BasisReading | None = None
     percent: bool = False
+    as_price: bool = False
 
 
 @lru_cache(maxsize=4096)
@@ -74,12 +78,14 @@ _PERCENT = re.compile(r"([-+]?\d+(?:[.,]\d+)?)\s*(?:%|percent|per cent|prozent|p
 
 @lru_cache(maxsize=4096)
 def find_charges(text: str) -> tuple[ChargeWords, ...]:
-    """The charges with an amount that a note states: 'plus 3 % energy surcharge', 'freight $1.85/cwt extra'.
+    """The charges that a note states: 'plus 3 % energy surcharge', 'freight $1.85/cwt extra'.
 
-    A clause must name one kind of charge and hold one amount; a discount or a payment term is none.
+    A clause must name one kind of charge and hold one amount; a discount or a payment term is none. A surcharge that
+    applies and whose amount is not given, or not understood, has no amounts: the cost with it is not known.
     """
-    parts = (_in_part(part.strip()) for clause in clauses(text) for part in _PARTS.split(clause))
-    return tuple(charge for charge in parts if charge is not None)
+    parts = [part.strip() for clause in clauses(text) for part in _PARTS.split(clause)]
+    found = (_in_part(part) or _without_amount(part) for part in parts)
+    return tuple(charge for charge in found if charge is not None)
 
 
 _PARTS = re.compile(r",(?!\d)|\b(?:and|und|et|y|och)\b")
@@ -92,10 +98,27 @@ def beside_charges(clause: str) -> str:
     return clause if len(left) == len(parts) else ", ".join(part.strip() for part in left)
 
 
-def _in_part(part: str) -> ChargeWords | None:
-    named = _charges_in(part)
+def _without_amount(part: str) -> ChargeWords | None:
+    """'An energy surcharge applies': it will be charged, and nothing says how much."""
+    named = _stated_in(part)
+    if not named:
+        return None
+    kind, label = ChargeKind(named[0].value), _label(part, named)
+    surcharge = kind is ChargeKind.ENERGY or phrases("surcharge_words").whole(label) is not None
+    told = phrases("surcharge_applies").find(part) or find_currencies(part) or _PERCENT.search(fold(part))
+    return ChargeWords(kind, label) if surcharge and told else None
+
+
+def _stated_in(part: str) -> list[Found[str]]:
+    """The charges that a part of a note speaks of; none where they are included, waived or hang on a condition."""
     included = any(match.value == "delivered" for match in phrases("delivery").find(part))
-    if not named or included or phrases("not_charge").find(part):
+    return [] if included or phrases("not_charge").find(part) else _charges_in(part)
+
+
+def _in_part(part: str) -> ChargeWords | None:
+    named = _stated_in(part)
+    if not named or find_grade(part) is not None:
+        # 'Energy surcharge 3 % SBS, 2.5 % CRB' is one rate a board, and none for all of them.
         return None
     kind, label = ChargeKind(named[0].value), _label(part, named)
     percents = _PERCENT.findall(fold(part))

@@ -5,12 +5,13 @@ What is not plain stays unread.
 
 import re
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from decimal import Decimal
 from enum import StrEnum
 from functools import cache, lru_cache
 from math import ceil
 
+from tracker.intake.values.grade import find_grade
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, words
@@ -25,11 +26,12 @@ class LeadUnit(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class LeadTime:
-    """Shortest and longest in calendar days."""
+    """Shortest and longest in calendar days. `grades`: the only ones that it is said of, () for all."""
 
     low: int
     high: int
     words: str
+    grades: tuple[str, ...] = ()
 
     @property
     def days(self) -> tuple[int, int]:
@@ -69,7 +71,7 @@ def lead_text(text: str, unit: LeadUnit | None = None) -> LeadTime | None:
     length.
     """
     stripped = text.strip()
-    parts = _parts(stripped)
+    parts = _parts(in_figures(stripped))
     if parts is None or not stripped:
         return None
     counts, units, stock, upper = parts
@@ -83,6 +85,21 @@ def lead_text(text: str, unit: LeadUnit | None = None) -> LeadTime | None:
         return None
     days = [calendar_days(count, known) for count in counts]
     return LeadTime(days[0], days[-1], stripped) if days[0] <= days[-1] else None
+
+
+def in_figures(text: str) -> str:
+    """'three weeks' -> '3 weeks'; other words stay as they are."""
+    return _count_words().sub(lambda match: _figures()[match.group().lower()], text)
+
+
+@cache
+def _figures() -> dict[str, str]:
+    return {word.lower(): figure for figure, group in words("count_words").items() for word in group}
+
+
+@cache
+def _count_words() -> re.Pattern[str]:
+    return re.compile(rf"\b(?:{'|'.join(map(re.escape, _figures()))})\b(?=\W+[^\W\d])", re.IGNORECASE)
 
 
 def _parts(text: str) -> tuple[list[Decimal], list[str], bool, bool] | None:
@@ -159,6 +176,9 @@ def _abbreviation(text: str, stop: int) -> bool:
             # 'vom 01.01. bis 31.03.2027'.
             return True
         return len(word) <= 2 and bool(following) and phrases("months").at(following, 0) is not None
+    if text[stop + 1 :].lstrip()[:1].isdigit() and phrases("months").whole(word) is not None:
+        # 'Aug. 31'.
+        return True
     return word in _short_forms()
 
 
@@ -169,13 +189,46 @@ def _short_forms() -> frozenset[str]:
 
 
 @lru_cache(maxsize=8192)
+def leads_by_grade(text: str) -> tuple[LeadTime, ...]:
+    """The lead times that a sentence gives grade by grade: 'Lead times: SBS 4-5 weeks; CRB 3 weeks'.
+
+    () where it gives one for all, or leaves open for which grades one of them holds.
+    """
+    if not phrases("lead_topic").find(text):
+        return ()
+    found: list[LeadTime] = []
+    for part in (part for clause in clauses(text) for part in _COMMA.split(clause)):
+        leads = {lead.days: lead for lead in (*_spans(part), *_from_stock(part))}
+        named = find_grade(part)
+        if not leads or phrases("not_lead").find(part):
+            continue
+        if len(leads) > 1 or named is None or not named.grades:
+            return ()
+        (lead,) = leads.values()
+        found.append(replace(lead, grades=named.grades, words=part.strip()))
+    return tuple(found)
+
+
+@lru_cache(maxsize=8192)
 def find_lead(text: str) -> LeadTime | None:
     """The lead time that a sentence states: 'Lead time 5 weeks after receipt of order', 'Dispatch 5-7 working days.'
 
     Only where a clause speaks of lead time, dispatch or delivery; None where two clauses disagree.
     """
-    found = {lead.days: lead for lead in (_clause_lead(clause) for clause in clauses(text)) if lead is not None}
+    found: dict[tuple[int, int], LeadTime] = {}
+    for clause in clauses(text):
+        lead = _clause_lead(clause)
+        for one in (lead,) if lead is not None else _carried_on(clause) if found else ():
+            found[one.days] = one
     return next(iter(found.values())) if len(found) == 1 else None
+
+
+def _carried_on(clause: str) -> Iterable[LeadTime]:
+    """'Lead time: rolls 3 weeks; sheets 5 weeks': a few words behind the first clause, on the same subject."""
+    return () if len(clause) > _FEW_WORDS or phrases("not_lead").find(clause) else _spans(clause)
+
+
+_FEW_WORDS = 40
 
 
 _SPAN = re.compile(r"\d+(?:[.,]\d+)?(?:\s*(?:-|to|bis|a|till)\s*\d+(?:[.,]\d+)?)?\s*[^\W\d_]+\.?(?:\s+[^\W\d_]+)?")
@@ -197,13 +250,19 @@ def _clause_lead(clause: str) -> LeadTime | None:
 
 
 def _spans(part: str) -> Iterable[LeadTime]:
+    part = in_figures(part)
     for match in _SPAN.finditer(fold(part)):
         piece = part[match.start() : match.end()]
         # The word behind the unit may or may not belong to it ('5 working days' / '4 weeks for').
         lead = lead_text(piece) or lead_text(piece.rsplit(" ", 1)[0])
         if lead is not None:
             yield lead
-    if phrases("lead_topic").find(part) and "stock" in {match.value for match in _lead_phrases().find(part)}:
+    if phrases("lead_topic").find(part):
+        yield from _from_stock(part)
+
+
+def _from_stock(part: str) -> Iterable[LeadTime]:
+    if "stock" in {match.value for match in _lead_phrases().find(part)}:
         yield LeadTime(0, 0, part.strip())
 
 

@@ -90,8 +90,18 @@ def mass_units(text: str) -> tuple[MassUnit, ...]:
 
 def find_mass_units(text: str) -> tuple[MassUnit, ...]:
     """The units of weight that a header names, where it names just one kind: 'Min. order (lb)'."""
-    keys = {match.value for match in phrases("basis").find(text) if match.value in _UNIT_OF}
+    keys = {
+        match.value
+        for match in phrases("basis").find(text)
+        if match.value in _UNIT_OF and not _is_english_to(text, match.start, match.end)
+    }
     return _UNIT_OF[keys.pop()] if len(keys) == 1 else ()
+
+
+def _is_english_to(text: str, start: int, end: int) -> bool:
+    """'up to (kg)' and '20,000 to 39,999': the English word, not the German ton."""
+    longer = any(word.start < start and word.end == end for word in phrases("bracket").find(text))
+    return longer or RANGE_TO.match(text[start:]) is not None
 
 
 _NUMBER = re.compile(SPACED_NUMBER)

@@ -1,7 +1,7 @@
 """All that a title, a note or a footnote says, in one call: what the reader of title blocks and footnotes works on."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from decimal import Decimal
 from enum import StrEnum
@@ -13,7 +13,7 @@ from tracker.intake.values.currency import CurrencyReading, find_currencies
 from tracker.intake.values.dates import DateReading, find_dates
 from tracker.intake.values.delivery import Delivery, find_delivery
 from tracker.intake.values.grade import LegendEntry, legend
-from tracker.intake.values.lead import LeadTime, clauses, find_lead
+from tracker.intake.values.lead import LeadTime, clauses, find_lead, leads_by_grade
 from tracker.intake.values.masses import Mass, find_masses
 from tracker.intake.values.minimum import find_minimum
 from tracker.intake.values.money import find_price_unit
@@ -111,14 +111,21 @@ def _all(text: str) -> Iterator[Statement]:
     for clause in clauses(text):
         yield from _price_says(beside_charges(clause))
         yield from _board_says(clause)
-    for said in (_freight(text), _held_until(text), find_lead(text)):
+    for said in (_freight(text), _held_until(text)):
         if said is not None:
             yield said
+    yield from _leads(text)
     minimum = find_minimum(text)
     if minimum is not None:
         yield SaysMinimum(minimum, text)
     yield from legend(text)
     yield from _dates(text)
+
+
+def _leads(text: str) -> Iterable[LeadTime]:
+    """The lead times of some grades each, else the one of all."""
+    general = find_lead(text)
+    return leads_by_grade(text) or (() if general is None else (general,))
 
 
 def _freight(text: str) -> Delivery | None:

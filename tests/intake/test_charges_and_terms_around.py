@@ -1,0 +1,86 @@
+"""Charges and lead times that stand around the prices: in notes, in rows of their own, grade by grade."""
+
+import pytest
+
+from tests.intake.sheets import lines
+from tracker.trade.footing import footing
+from tracker.trade.offer import OPEN
+
+HEAD = ["Board", "pt", "lb/MSF", "USD/ST delivered"]
+SBS, CRB = ["SBS C1S", 18, 75, 1100], ["CRB C1S", 18, 70, 900]
+
+
+def charges(line):
+    return [(charge.label, charge.price, charge.currency, charge.basis) for charge in line.offer.charges]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "An energy surcharge applies.", "Prices exclude energy surcharge",
+        "Energy surcharge as per our list will be added",
+        "Energy surcharge 3 % on SBS, 2.5 % on CRB", "Energy surcharge $12 or $14 per ton, by month",
+        "Zuzüglich Energiezuschlag",
+    ],
+)  # fmt: skip
+def test_a_surcharge_whose_amount_is_not_told_leaves_the_delivered_cost_open(note):
+    for line in lines([HEAD, SBS, CRB, [], [note]]).values():
+        assert [charge.currency for charge in line.offer.charges] == [OPEN]
+        assert footing(line.offer).delivered_per_tonne is None
+
+
+@pytest.mark.parametrize(
+    "note", ["No energy surcharge at present", "Energy surcharge included", "Energy surcharge waived until June"]
+)
+def test_a_surcharge_that_is_not_charged_changes_nothing(note):
+    for line in lines([HEAD, SBS, CRB, [], [note]]).values():
+        assert line.offer.charges == ()
+        assert footing(line.offer).delivered_per_tonne is not None
+
+
+def test_a_surcharge_in_a_whole_sentence_is_read():
+    (line,) = lines([HEAD, SBS, [], ["An energy surcharge of $35 per short ton applies to all items."]]).values()
+    assert charges(line) == [("energy surcharge", 35, "USD", "short_ton")]
+
+
+def test_a_charge_in_a_row_of_its_own_is_in_the_prices_currency_and_unit():
+    rows = [HEAD, SBS, CRB, ["Plus, on all items:"], ["Energy surcharge", None, None, 28]]
+    for line in lines(rows).values():
+        assert charges(line) == [("Energy surcharge", 28, "USD", "short_ton")]
+
+
+@pytest.mark.parametrize("figure", [3.5, 12])
+def test_a_small_figure_in_a_row_of_its_own_may_be_per_cent(figure):
+    (line,) = lines([HEAD, SBS, ["Energy surcharge", None, None, figure]]).values()
+    assert [charge.currency for charge in line.offer.charges] == [OPEN]
+
+
+def test_two_rates_of_one_charge_leave_open_what_it_comes_to():
+    rows = [HEAD, SBS, ["Energy surcharge, June", None, None, 28], ["Energy surcharge, July", None, None, 31]]
+    (line,) = lines(rows).values()
+    assert [charge.currency for charge in line.offer.charges] == [OPEN]
+
+
+def test_a_charge_for_some_orders_only_is_no_charge_of_all():
+    (line,) = lines([HEAD, SBS, ["Small order surcharge under 5 tons", None, None, 60]]).values()
+    assert line.offer.charges == ()
+
+
+@pytest.mark.parametrize(
+    ("note", "sbs", "crb"),
+    [
+        ("Lead times: SBS 4-5 weeks; CRB 3 weeks", (28, 35), (21, 21)),
+        ("Lead time SBS 4 weeks, CRB in stock", (28, 28), (0, 0)),
+        ("Lead time for SBS four weeks", (28, 28), None),
+        ("SBS ships in 3 weeks; all other grades 5 weeks", None, None),
+        ("Lead time: rolls 3 weeks; sheets 5 weeks", None, None),
+        ("Ships three to four weeks after receipt of order.", (21, 28), (21, 28)),
+    ],
+)
+def test_a_lead_time_holds_for_the_grades_it_names(note, sbs, crb):
+    assert [line.offer.lead_days for line in lines([HEAD, SBS, CRB, [], [note]]).values()] == [sbs, crb]
+
+
+def test_a_rows_own_lead_time_comes_before_that_of_its_grade():
+    rows = [[*HEAD, "Lead time"], [*SBS, "2 weeks"], [*CRB, "TBA"], [], ["Lead times: SBS 4 weeks; CRB 3 weeks"]]
+    assert [line.offer.lead_days for line in lines(rows).values()] == [(14, 14), None]

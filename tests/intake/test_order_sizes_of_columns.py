@@ -1,0 +1,65 @@
+"""Order sizes over columns of prices whose unit, and sometimes whose sign, stands in the heading above."""
+
+from decimal import Decimal
+
+import pytest
+
+from tests.intake.sheets import lines, merged
+from tracker.trade.offer import State
+
+BOARD = ["SBS C1S", 18, 75]
+LB = Decimal("0.45359237")
+
+
+def sized(heading, sizes, prices=(62, 60, 58), title="USD per cwt"):
+    """The (from, below) of each price in kg, by its order."""
+    rows = [[title], ["Board", "pt", "lb/MSF", heading], [None, None, None, *sizes], [*BOARD, *prices]]
+    found = lines(rows, merged=merged((1, 3, 1, 2 + len(sizes)))).values()
+    return [(line.offer.from_kg, line.offer.below_kg) if line.state is State.ACCEPTED else "asked" for line in found]
+
+
+@pytest.mark.parametrize(
+    ("heading", "sizes"),
+    [
+        ("Order quantity (lb)", ("Under 20,000", "20,000 - 39,999", "40,000 & over")),
+        ("Order quantity (lb)", ("< 20,000", "20,000 to 39,999", "40,000+")),
+        ("Order size, lb", ("below 20,000", "20,000 up to 39,999", "40,000 or more")),
+    ],
+)
+def test_sizes_take_the_unit_of_their_heading(heading, sizes):
+    least, most = 20000 * LB, 40000 * LB
+    assert sized(heading, sizes) == [(None, least), (least, most), (most, None)]
+
+
+@pytest.mark.parametrize("heading", ["Order quantity from (kg)", "Order quantity (kg)"])
+def test_bare_figures_begin_where_they_say_and_end_at_the_next(heading):
+    assert sized(heading, (1000, 5000, 20000)) == [(1000, 5000), (5000, 20000), (20000, None)]
+
+
+def test_bare_figures_under_up_to_end_there():
+    found = sized("Order quantity up to (kg)", (1000, 5000, 20000))
+    step = Decimal("1.000001")
+    assert [from_kg for from_kg, _ in found] == [None, *(below for _, below in found[:2])]
+    assert all(size <= below < size * step for size, (_, below) in zip((1000, 5000, 20000), found, strict=True))
+
+
+def test_bare_figures_without_a_unit_are_asked():
+    assert sized("Order quantity", (1000, 5000, 20000)) == ["asked"] * 3
+
+
+def test_the_same_sizes_under_two_places_are_two_offers():
+    rows = [
+        ["USD per cwt"], ["Board", "pt", "lb/MSF", "East", None, "West", None],
+        [None, None, None, "< 20,000 lb", "≥ 20,000 lb", "< 20,000 lb", "≥ 20,000 lb"], [*BOARD, 64, 62, 66, 63],
+    ]  # fmt: skip
+    found = lines(rows, merged=merged((1, 3, 1, 4), (1, 5, 1, 6))).values()
+    assert [(line.state, line.offer.price) for line in found] == [(State.ACCEPTED, price) for price in (64, 62, 66, 63)]
+
+
+@pytest.mark.parametrize(("title", "measure", "weight"), [("USD/ST", "pt", "lb/MSF"), ("EUR/t", "µm", "g/m²")])
+def test_st_is_a_short_ton_in_a_list_in_pounds_and_pieces_in_a_metric_one(title, measure, weight):
+    figures = (18, 75) if measure == "pt" else (400, 300)
+    rows = [[title], ["Board", measure, weight, "Order", "Price"], ["SBS C1S", *figures, "10 ST and more", 1100]]
+    (line,) = lines(rows).values()
+    expected = (State.ACCEPTED, Decimal("9071.8474")) if measure == "pt" else (State.QUESTION, None)
+    assert (line.state, line.offer.from_kg) == expected

@@ -1,0 +1,32 @@
+"""The words of a price's head that tell it from the prices beside it: a place, a form, a customer's class."""
+
+from tracker.intake.columns.column import Column
+from tracker.intake.columns.forms import form_alone
+from tracker.intake.tables.periods import is_period
+from tracker.intake.values.header import Header
+from tracker.intake.values.money import price_unit
+
+
+def label_of(column: Column) -> str:
+    """The lowest head, where it has words beside those for price, money and unit, behind a board or form above it."""
+    if not column.said:
+        return ""
+    lowest = column.said[-1]
+    if form_alone(lowest.text):
+        return lowest.text.strip()
+    if lowest.delivery is not None and lowest.currency is None and lowest.basis is None:
+        # 'EXW mill' and 'FCA port' are two prices.
+        return lowest.text.strip()
+    plain = price_unit(lowest.text) is not None or any(reading.strength >= 0.9 for reading in lowest.roles)
+    group = next(filter(None, map(_group, reversed(column.said[:-1]))), "")
+    # The same order sizes may stand under 'East' and again under 'West'.
+    return group if plain else f"{group} {lowest.text}".strip()
+
+
+def _group(head: Header) -> str:
+    """The words that head a group of columns above their unit: a board, a form, or what is no known word and no value
+    ('GC2', 'Sheets', a place, a zone, a customer's class)."""
+    if form_alone(head.text) or (head.grade is not None and head.grade.grades):
+        return head.text.strip()
+    told = head.roles or head.currency or head.basis or head.bracket or head.calipers or head.weights or head.grade
+    return "" if told or is_period(head.text) else head.text.strip()
