@@ -6,11 +6,12 @@ from decimal import Decimal
 from tracker.intake.grid import Cell
 from tracker.intake.tables.header_rows import is_header_row
 from tracker.intake.tables.headless import says_price
-from tracker.intake.tables.heads import head_of
+from tracker.intake.tables.heads import PRICE_ROLES, head_of
 from tracker.intake.tables.view import View, part_of
 from tracker.intake.values.company import company_name
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.numbers import number_readings
+from tracker.intake.values.role_words import header_roles
 
 _MOST_STRETCHES = 60
 
@@ -61,6 +62,8 @@ def _only_words(part: View, view: View) -> bool:
     """No figure in the stretch, and no head in line with the heads of a table beside it."""
     if len(part.rows) > _LONGEST_WORDS or any(_figure(part, row) for row in part.order):
         return False
+    if _is_letterhead(part):
+        return True
     return not any(_heads_in_line(part, view, row) or _lists_boards(part, view, row) for row in part.order)
 
 
@@ -90,12 +93,32 @@ def _heads_in_line(part: View, view: View, row: int) -> bool:
     own = [head_of(cell) for cell in part.rows[row].values()]
     if not all(head is not None and head.named for head in own):
         return False
-    if any(company_name(cell.text) is not None for cell in part.rows[row].values()):
-        return False
     if any(head is not None and head.price for head in own):
         # 'Price list carton board' over words alone is the title of a letterhead.
         return False
     return _beside_heads(part, view, row)
+
+
+def _is_letterhead(part: View) -> bool:
+    """A firm's name first, or below a line that is no plain head ('Folding carton board pricing', not 'Grade')."""
+    for row in part.order:
+        texts = [cell.text for cell in part.rows[row].values()]
+        if any(company_name(text) is not None for text in texts):
+            return True
+        if any(map(_heads_plainly, texts)):
+            return False
+    return False
+
+
+def _heads_plainly(text: str) -> bool:
+    """'Grade' heads a column of words; 'Carton board pricing' over words is a title."""
+    roles = header_roles(text)
+    priced = any(reading.role in PRICE_ROLES for reading in roles)
+    return bool(roles) and roles[0].strength >= _PLAIN and not priced
+
+
+_PLAIN = 0.9
+"""The strength of a head whose words all name the column."""
 
 
 def _beside_heads(part: View, view: View, row: int) -> bool:
