@@ -2,7 +2,10 @@
 
 import pytest
 
-from tests.intake.sheets import codes, lines, merged
+from tests.intake.sheets import book, codes, grid, lines, merged
+from tracker.intake.read import read_workbook
+from tracker.trade.layout import Layout, MarkedColumn
+from tracker.trade.offer import Answers
 
 TITLE = ["All prices US dollars per cwt, f.o.b. mill"]
 GROUP = ["", "", "", "Order size (lbs)", "", ""]
@@ -60,3 +63,26 @@ def test_one_lead_time_for_all_columns_is_every_columns():
     assert {cell: line.offer.lead_days for cell, line in found.items()} == dict.fromkeys(
         ("B4", "C4", "B5", "C5"), (21, 21)
     )
+
+
+def _marked(*, grouped: bool):
+    heads = ("Grade", "Caliper (pt)", "Basis wt lbs/MSF", "5,000 - 19,999", "20,000 and over")
+    group = ("", "", "", "Order size (lbs)", "") if grouped else ("",)
+    rows = [TITLE, group, heads, ("SBS C1S", 12, 52.5, 71.40, 68.90), ("SBS C1S", 18, 71.5, 70.40, 67.90)]
+    roles = [("grade", ""), ("caliper", "pt"), ("weight", "lb/MSF"), ("price", "cwt"), ("price", "cwt")]
+    columns = tuple(MarkedColumn(index, role, unit) for index, (role, unit) in enumerate(roles))
+    layout = Layout("Sheet1", "0" * 64, columns, first_row=3, header_row=2, heads=tuple(enumerate(heads)))
+    workbook = book(grid(rows, merged=merged((1, 3, 1, 4))))
+    return read_workbook(workbook, Answers(layouts=(layout,))).lines
+
+
+def test_price_columns_marked_by_hand_keep_the_order_sizes_of_their_heads():
+    first, last = _marked(grouped=True)[:2]
+    assert (str(first.state), str(last.state)) == ("accepted", "accepted")
+    assert round(first.offer.from_kg) == 2268
+    assert first.offer.below_kg == last.offer.from_kg
+    assert last.offer.below_kg is None
+
+
+def test_order_sizes_marked_by_hand_without_a_unit_are_asked_about():
+    assert all("bracket-unread" in codes(line) for line in _marked(grouped=False))

@@ -55,11 +55,21 @@ def _marked_here(view: View, sha256: str, layout: Layout) -> bool:
 
 
 def _heads(view: View, column: int, header: int | None, first: int) -> tuple[Cell, ...]:
-    """The header cell of a column and what stands between it and the first offer, such as a unit row."""
-    if header is None:
+    """The header cell of a column, the merged one that groups it, and what stands before the first offer (units)."""
+    if header is None or header not in view.rows:
         return ()
     cells = (view.spread_cell(row, column) for row in range(header, first))
-    return tuple(cell for cell in cells if cell is not None)
+    return (*_group_above(view, column, header), *(cell for cell in cells if cell is not None))
+
+
+def _group_above(view: View, column: int, header: int) -> tuple[Cell, ...]:
+    """'Order size (lbs)' merged over several columns of the header row; a title over one or all groups nothing."""
+    cell = view.spread_cell(header - 1, column)
+    if cell is None:
+        return ()
+    left, right = view.span(cell)
+    heads = view.rows[header]
+    return (cell,) if right > left and (left > min(heads) or right < max(heads)) else ()
 
 
 def _span(view: View, layout: Layout) -> tuple[int, int, int | None] | None:
