@@ -170,12 +170,12 @@ class SheetCells(Mapping[tuple[int, int], Cell]):
 
         The two usual kinds are made on the spot, without a call for each: a long sheet has hundreds of thousands.
         """
-        row, commented, epoch_1904, made = self._rows[number], bool(self._comments), self._epoch_1904, tuple.__new__
+        epoch_1904, made = self._epoch_1904, tuple.__new__
         cells: dict[int, Cell] = {}
-        for column, style, stored in zip(row.columns, row.styles, row.values, strict=True):
-            if commented or isinstance(stored, Special):
+        for column, style, stored in zip(*self._rows[number], strict=True):
+            if self._comments or type(stored) is Special:
                 cells[column] = self._cell(number, column, style, stored)
-            elif isinstance(stored, str):
+            elif type(stored) is str:
                 usual = (number, column, stored, stored, style.number_format, None, "", style.struck)
                 cells[column] = made(Cell, usual)
             else:

@@ -60,6 +60,9 @@ class Shows(Enum):
     TIME = "time"
     DURATION = "duration"
 
+    # Every number of a sheet is looked up by it, and an Enum's own hash is a Python function.
+    __hash__ = object.__hash__
+
 
 def built_in(number: int) -> str:
     """The code of a built-in format id, 'General' for an id that has none."""

@@ -173,14 +173,14 @@ class UsualSheet:
         self, kinds: tuple[int, ...], raws: tuple[str, ...], types: tuple[str, ...], inlines: tuple[str, ...]
     ) -> list[Stored | None]:
         """Values of a row without formulas; written for speed, since a long sheet spends its time here."""
-        strings = self._strings
+        strings, texts = self._strings, self._texts
         try:
             return [
                 float(raw)
                 if kind == _NUMBER and raw
                 else strings[int(raw)]
                 if kind == _SHARED and raw
-                else self._text(inline)
+                else (texts[inline] if inline in texts else self._text(inline))
                 if name == "inlineStr"
                 else self._value(name, raw, inline, None)
                 for kind, raw, name, inline in zip(kinds, raws, types, inlines, strict=True)
@@ -195,8 +195,6 @@ class UsualSheet:
 
     def _text(self, markup: str) -> Stored | None:
         """A text in the cell itself, one object for all that are the same: a list repeats its grades and terms."""
-        if markup in self._texts:
-            return self._texts[markup]
         if len(self._texts) >= _MOST_TEXTS:
             self._texts.clear()
         text = self._inline(markup) if markup else None

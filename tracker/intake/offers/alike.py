@@ -80,10 +80,10 @@ class AlikeRows:
         if all_different or (filled and self._view.spread):
             return Told(cells, None)
         self._tried += 1
-        contents = tuple([(index, cell[2:]) for index, cell in cells.items()])
+        contents = tuple(cells), tuple([cell[2:] for cell in cells.values()])
         row = whole.row.index
         # Not so in a table on its side, nor in a letter, whose lines are one cell that says board and price.
-        in_row = all(cell.column == index and cell.row == row for index, cell in cells.items())
+        in_row = [cell[:2] for cell in cells.values()] == [(row, index) for index in cells]
         return Told(cells, contents, in_row)
 
     def fill(self, draft: Draft, told: Told, price: PriceColumn, scope: Scope) -> None:

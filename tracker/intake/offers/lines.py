@@ -186,7 +186,8 @@ class TableReader:
         """All that the row says besides its prices, told apart by a sign that no cell holds."""
         cells = whole.cells
         texts = [cells[index].text for index in sorted(cells) if index not in self._priced]
-        return "\x1f".join([" ".join(text.split()) if "\n" in text else text for text in texts])
+        words = "\x1f".join(texts)
+        return "\x1f".join([" ".join(text.split()) for text in texts]) if "\n" in words else words
 
     def _money(self, price: PriceColumn, scope: Scope) -> Around:
         key = (price.index, id(scope))

@@ -7,10 +7,11 @@ from collections.abc import Sequence
 from decimal import Decimal
 from fractions import Fraction
 from functools import lru_cache
+from typing import NamedTuple
 
 from tracker.intake.values.weight import WeightReading, possible
 from tracker.trade.basis import Basis, BoardMeasure, mass_of
-from tracker.trade.exact import KG_PER_TONNE
+from tracker.trade.exact import KG_PER_TONNE, as_decimal
 from tracker.trade.grades import estimate_grammage, plausible_density, usual_density
 from tracker.trade.quantities import density
 
@@ -45,26 +46,34 @@ def usual_weight(grade: str, caliper_um: Decimal) -> Decimal:
     return estimate_grammage(grade, caliper_um).grammage_gsm
 
 
-@lru_cache(maxsize=4096)
-def _tonnes_in(basis: Basis, board: BoardMeasure) -> Fraction | None:
-    """Tonnes of board in one unit of the basis."""
-    mass = mass_of(basis, board)
-    return None if mass is None else mass / KG_PER_TONNE
-
-
 def far_off(price: Decimal, currency: str, basis: Basis, board: BoardMeasure) -> Fraction | None:
     """The price per tonne where it lies far outside what board costs, else None."""
-    if currency not in _MAIN and currency not in _USUAL:
+    usual = _usual_prices(currency, basis, board)
+    if usual is None or usual.low <= price <= usual.high:
         return None
-    mass = _tonnes_in(basis, board)
+    tonne = Fraction(price) / usual.tonnes
+    low, high = _USUAL.get(currency, _USUAL_ELSEWHERE)
+    return tonne if not low <= tonne <= high else None
+
+
+class _UsualPrices(NamedTuple):
+    """Tonnes of board in one unit of a basis, and prices of that unit between which none is far off."""
+
+    tonnes: Fraction
+    low: Decimal
+    high: Decimal
+
+
+@lru_cache(maxsize=4096)
+def _usual_prices(currency: str, basis: Basis, board: BoardMeasure) -> _UsualPrices | None:
+    """None where nothing is known of the currency, or what one unit weighs."""
+    mass = mass_of(basis, board) if currency in _MAIN or currency in _USUAL else None
     if not mass:
         return None
+    tonnes = mass / KG_PER_TONNE
     low, high = _USUAL.get(currency, _USUAL_ELSEWHERE)
-    # Floats are near enough to see what is far off; the figure told is exact.
-    if low * 1.01 <= float(price) / float(mass) <= high * 0.99:
-        return None
-    tonne = Fraction(price) / mass
-    return tonne if not low <= tonne <= high else None
+    # Twelve digits and a hundredth inside the bounds: near them the exact figure decides.
+    return _UsualPrices(tonnes, as_decimal(tonnes * low * 101 / 100), as_decimal(tonnes * high * 99 / 100))
 
 
 def absurd(tonne: Fraction, currency: str) -> bool:

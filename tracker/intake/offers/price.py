@@ -107,7 +107,7 @@ def _fill_currency(draft: Draft, settled: Settled[str], facts: FileFacts) -> Non
     code = settled.value or _dollar(settled, facts)
     if code is not None and settled.by is not None:
         draft.currency = code
-        draft.evidence.append(settled.by.said.evidence("currency"))
+        draft.evidence.append(settled.by.evidence("currency"))
         return
     left, words = _in_doubt(settled)
     answer = answer_about(facts.answered.settled, "currency", words, left)
@@ -180,7 +180,7 @@ def _set_basis(draft: Draft, basis: Basis, by: Claim[str] | Said[str]) -> None:
         text = "The price is for sheets, and their size is not certain."
         draft.ask(NoteCode.BASIS_UNKNOWN, "sheet-size", by.where, text, words)
     draft.basis = basis
-    draft.evidence.append(Said(basis.value, by.where, by.words).evidence("basis"))
+    draft.evidence.append(by.evidence("basis"))
 
 
 def _ask_basis(draft: Draft, settled: Settled[str], facts: FileFacts) -> None:

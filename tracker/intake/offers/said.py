@@ -20,7 +20,7 @@ class Said(Generic[T_co]):
 
     def evidence(self, field: str, against: str = "") -> Evidence:
         """What the window shows beside the field."""
-        return _evidence(field, self.where, self.words, against)
+        return evidence_of(field, self.where, self.words, against)
 
 
 def at(cell: Cell) -> str:
@@ -29,6 +29,6 @@ def at(cell: Cell) -> str:
 
 
 @lru_cache(maxsize=4096)
-def _evidence(field: str, where: str, words: str, against: str) -> Evidence:
+def evidence_of(field: str, where: str, words: str, against: str = "") -> Evidence:
     """One object for what a header says of thousands of rows."""
     return Evidence(field, where, words, against)

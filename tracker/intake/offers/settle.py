@@ -4,7 +4,8 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from typing import Generic, TypeVar
 
-from tracker.intake.offers.said import Said
+from tracker.intake.offers.said import evidence_of
+from tracker.trade.offer import Evidence
 
 T = TypeVar("T")
 
@@ -21,9 +22,9 @@ class Claim(Generic[T]):
     words: str
     excused: bool = False
 
-    @property
-    def said(self) -> Said[frozenset[T]]:
-        return Said(self.values, self.where, self.words)
+    def evidence(self, field: str) -> Evidence:
+        """What the window shows beside the field that this settled."""
+        return evidence_of(field, self.where, self.words)
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,5 +1,6 @@
 """One offer written twice: on another basis beside it (one line, `also`), or in a row that repeats another."""
 
+from collections import Counter
 from collections.abc import Iterable, Sequence
 from decimal import Decimal
 from fractions import Fraction
@@ -130,10 +131,12 @@ def _disagree(draft: Draft, twin: Draft) -> None:
 
 def without_repeats(drafts: Iterable[Draft]) -> list[Draft]:
     """Drops an accepted offer whose row repeats an earlier one in every cell, so that it is never accepted twice."""
+    drafts = list(drafts)
     kept: list[Draft] = []
     seen: set[tuple[object, ...]] = set()
+    times = _times_said(drafts)
     for draft in drafts:
-        if draft.state is State.ACCEPTED:
+        if times[draft.row_words] > 1 and draft.state is State.ACCEPTED:
             key = _all_of(draft)
             if key in seen:
                 continue
@@ -144,9 +147,11 @@ def without_repeats(drafts: Iterable[Draft]) -> list[Draft]:
 
 def disagreeing_rows(drafts: Iterable[Draft]) -> None:
     """Asks about rows of one table that are the same in everything but the price."""
+    drafts = list(drafts)
     first: dict[tuple[object, ...], Draft] = {}
+    times = _times_said(drafts)
     for draft in drafts:
-        if draft.refused or draft.price is None:
+        if times[draft.row_words] == 1 or draft.refused or draft.price is None:
             continue
         key = (draft.block, draft.row_words, *_about(draft), draft.currency, draft.basis)
         earlier = first.setdefault(key, draft)
@@ -156,6 +161,12 @@ def disagreeing_rows(drafts: Iterable[Draft]) -> None:
             if not any(asked.code is NoteCode.PRICES_DISAGREE for asked in earlier.asked):
                 _disagree(earlier, draft)
             _disagree(draft, earlier)
+
+
+def _times_said(drafts: Iterable[Draft]) -> Counter[str]:
+    """How often each row's words come round: once for nearly every row of a long list, which then need not be compared
+    any further."""
+    return Counter(draft.row_words for draft in drafts)
 
 
 def _all_of(draft: Draft) -> tuple[object, ...]:

@@ -65,11 +65,8 @@ def _labels(text: str) -> bool:
 def _runs(view: View, column: int) -> Iterator[list[int]]:
     """Stretches of rows whose cells in the column are labels; what a label has said already begins the next stretch."""
     rows: list[int] = []
-    for row in view.order:
-        cell = view.cell(row, column)
-        if cell is None:
-            continue
-        labels = _is_label(cell) and any(right > column for right in view.columns_of(row))
+    for row, cell in view.down(column, view.order):
+        labels = _is_label(cell) and max(view.columns_of(row)) > column
         if rows and not (labels and _continues(view, column, rows, row)):
             yield rows
             rows = []

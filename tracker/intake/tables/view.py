@@ -98,7 +98,8 @@ class View:
     @property
     def passing(self) -> bool:
         """The rows are made when asked for: do not keep them."""
-        return isinstance(self.rows, PassingRows)
+        # Not isinstance: of an abstract mapping's class that is a long look, and rows ask for it again and again.
+        return type(self.rows) is PassingRows
 
     @cached_property
     def order(self) -> list[int]:
@@ -121,15 +122,22 @@ class View:
     def cell(self, row: int, column: int) -> Cell | None:
         """The cell at a position, without looking at merged blocks."""
         rows = self.rows
-        # Asked for every row of a list, and looking up the class of an abstract mapping takes longer than the cell.
-        if type(rows) is not dict and isinstance(rows, PassingRows):
+        if type(rows) is PassingRows:
             return rows.cell(row, column)
         found = rows.get(row)
         return None if found is None else found.get(column)
 
+    def down(self, column: int, rows: Iterable[int]) -> Iterator[tuple[int, Cell]]:
+        """Those of the rows that have a cell in a column, with it."""
+        if type(self.rows) is PassingRows:
+            found = ((row, self.rows.cell(row, column)) for row in rows)
+        else:
+            found = ((row, self.rows[row].get(column)) for row in rows if row in self.rows)
+        return ((row, cell) for row, cell in found if cell is not None)
+
     def columns_of(self, row: int) -> Collection[int]:
         """The columns of a row with content that have cells."""
-        return self.rows.columns_of(row) if isinstance(self.rows, PassingRows) else self.rows[row].keys()
+        return self.rows.columns_of(row) if type(self.rows) is PassingRows else self.rows[row].keys()
 
     def spread_cell(self, row: int, column: int) -> Cell | None:
         """The cell at a position, or the one whose merged block covers it."""

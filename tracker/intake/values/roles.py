@@ -55,6 +55,9 @@ class Role(StrEnum):
     # Columns are looked up by their roles many times a row, and an Enum's own hash is a Python function.
     __hash__ = str.__hash__
 
+    # Columns are looked up by role dozens of times a row, and an Enum's own hash is a Python function.
+    __hash__ = str.__hash__
+
 
 @dataclass(frozen=True, slots=True)
 class RoleReading:

@@ -71,6 +71,8 @@ _LONG = (("ä", "ae"), ("ö", "oe"), ("ü", "ue"), ("ß", "ss"), ("æ", "ae"), (
 
 def spellings(word: str) -> tuple[str, ...]:
     """A word list's word, folded, in each spelling that people type: 'gültig' also as 'gueltig'."""
+    if word.isascii():
+        return (fold(word),)
     long = word.casefold() if "ß" in word else word.lower()
     for letter, letters in _LONG:
         long = long.replace(letter, letters)
@@ -85,10 +87,17 @@ _SUPERSCRIPTS = {"²": "2", "³": "3", "¹": "1"}
 
 def tokens(folded: str) -> list[tuple[str, int, int]]:
     """Words, digit runs and signs of a folded text with their spans. Dots, hyphens and apostrophes part words."""
-    found = []
-    for match in _TOKEN.finditer(folded):
-        token = match.group()
-        if token[0].isdigit() and not token.isdigit():
-            token = re.sub(r"[.,']", "", token)
-        found.append((_SUPERSCRIPTS.get(token, token), match.start(), match.end()))
-    return found
+    return [(_plain_token(match.group()), match.start(), match.end()) for match in _TOKEN.finditer(folded)]
+
+
+def token_words(folded: str) -> tuple[str, ...]:
+    """The same without the spans, which the thousands of words of the lists have no use for."""
+    return tuple([_plain_token(token) for token in _TOKEN.findall(folded)])
+
+
+def _plain_token(token: str) -> str:
+    if token.isalpha():
+        return token
+    if token[0].isdigit() and not token.isdigit():
+        token = re.sub(r"[.,']", "", token)
+    return _SUPERSCRIPTS.get(token, token)

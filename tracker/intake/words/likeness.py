@@ -5,7 +5,7 @@ from functools import cache, lru_cache
 from rapidfuzz import process
 from rapidfuzz.distance import OSA
 
-from tracker.intake.words.fold import fold, spellings, tokens
+from tracker.intake.words.fold import fold, spellings, token_words, tokens
 from tracker.intake.words.lists import words
 
 # One wrong, missing, extra or swapped letter in a short word, two in a long one; shorter words have too many
@@ -21,7 +21,7 @@ def meanings_of_phrases(section: str) -> dict[tuple[str, ...], tuple[str, ...]]:
     for meaning, phrases in words(section).items():
         for phrase in phrases:
             for spelling in spellings(phrase):
-                found.setdefault(tuple(token for token, _, _ in tokens(spelling)), []).append(meaning)
+                found.setdefault(token_words(spelling), []).append(meaning)
     return {phrase: tuple(dict.fromkeys(meanings)) for phrase, meanings in found.items()}
 
 

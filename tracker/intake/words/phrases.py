@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import Generic, TypeVar
 
-from tracker.intake.words.fold import fold, spellings, tokens
+from tracker.intake.words.fold import fold, spellings, token_words, tokens
 
 T = TypeVar("T")
 Token = tuple[str, int, int]
@@ -45,7 +45,7 @@ class Phrases(Generic[T]):
             elif spelling.endswith("*"):
                 self._beginnings.append((spelling[:-1], meaning))
             else:
-                self._add_words(tuple(token for token, _, _ in tokens(spelling)), meaning)
+                self._add_words(token_words(spelling), meaning)
 
     def _add_words(self, words: tuple[str, ...], meaning: T) -> None:
         if not words:
@@ -55,7 +55,7 @@ class Phrases(Generic[T]):
             group.append((words, meaning))
         # '1000' is written '1 000' too.
         for at, word in enumerate(words):
-            if word.isdigit() and len(word) == 4:
+            if len(word) == 4 and word.isdigit():
                 self._add_words((*words[:at], word[0], word[1:], *words[at + 1 :]), meaning)
                 break
 
