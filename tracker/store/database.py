@@ -7,7 +7,7 @@ from pathlib import Path
 
 from sqlalchemy import URL, Connection, Engine, create_engine, event, make_url
 from sqlalchemy.exc import ArgumentError, DBAPIError
-from sqlalchemy.pool import ConnectionPoolEntry
+from sqlalchemy.pool import ConnectionPoolEntry, NullPool
 
 _BUSY_MS = 5000
 _REACHED_WITHIN_S = 10
@@ -82,8 +82,10 @@ def _server(url: str) -> Engine:
 
 
 def _file(path: Path) -> Engine:
-    # Made of parts, because in the text of a URL a name with a question mark would end there.
-    engine = create_engine(URL.create("sqlite+pysqlite", database=str(path.absolute())))
+    # Made of parts, because in the text of a URL a name with a question mark would end there. No connection outlives
+    # its piece of work: SQLite's locks are lost when anything in the process (a file dialog that looks for a file's
+    # kind, say) opens and closes the file, and then the next program to leave deletes the log still being written to.
+    engine = create_engine(URL.create("sqlite+pysqlite", database=str(path.absolute())), poolclass=NullPool)
 
     @event.listens_for(engine, "connect")
     def _set_up(connection: sqlite3.Connection, _: ConnectionPoolEntry) -> None:
