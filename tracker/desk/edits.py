@@ -46,6 +46,14 @@ def history(desk: Desk, limit: int = 200) -> tuple[Change, ...]:
         return changes.history(connection, limit)
 
 
+def latest_change(desk: Desk) -> int:
+    """The number of the newest edit: it grows with whatever anybody writes to the database, from any program."""
+    from tracker.store import changes
+
+    with desk.store.reading() as connection:
+        return changes.latest(connection)
+
+
 @contextmanager
 def writing(desk: Desk, text: str) -> Iterator[Pen]:
     """One transaction whose edits are logged under `text`. What the database refuses becomes a sentence."""

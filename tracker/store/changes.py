@@ -6,7 +6,7 @@ from datetime import UTC, date, datetime
 from decimal import Decimal
 from typing import Any
 
-from sqlalchemy import Connection, Date, RowMapping, Table, delete, insert, select, update
+from sqlalchemy import Connection, Date, RowMapping, Table, delete, func, insert, select, update
 from sqlalchemy.engine import CursorResult
 
 from tracker.store.tables import change_log, metadata
@@ -112,6 +112,11 @@ class Pen:
 
 # Kept files are too large for a log and are never edited.
 _UNLOGGED = frozenset({"content", "evidence"})
+
+
+def latest(connection: Connection) -> int:
+    """The newest entry's id; 0 where nothing was ever written."""
+    return connection.execute(select(func.max(change_log.c.id))).scalar() or 0
 
 
 def history(connection: Connection, limit: int) -> tuple[Change, ...]:

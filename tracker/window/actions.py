@@ -40,6 +40,7 @@ ACTIONS: tuple[Action, ...] = (
     Action("weight", "Switch between claimed and measured weight", "Ctrl+W", "switch_weight"),
     Action("current", "Switch between current offers and all", "Ctrl+L", "switch_current"),
     Action("theme", "Switch between light and dark", "Ctrl+Shift+L", "switch_theme"),
+    Action("look", "Look for what others changed", "F5", "look_for_changes", "done by itself when you come back"),
     Action("undo", "Undo", "Ctrl+Z", "undo"),
     Action("redo", "Do again", "Ctrl+Shift+Z", "redo"),
     Action("do", "All commands…", "Ctrl+K", "open_do", "find any of these by its words"),

@@ -67,6 +67,12 @@ class Door(SampleDoor, YardstickDoor):
         self.close()
         self._database = database
 
+    def latest_change(self) -> int:
+        """The number of the newest edit, by whatever program."""
+        from tracker.desk.edits import latest_change
+
+        return latest_change(self.desk)
+
     def load(self) -> None:
         """Reads the offers anew: after anything was taken in, withdrawn or answered."""
         from tracker.desk.quotes import load_snapshot

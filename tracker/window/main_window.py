@@ -18,6 +18,7 @@ from tracker.window.footing_line import FootingLine
 from tracker.window.guides import Guides
 from tracker.window.message_bar import MessageBar
 from tracker.window.other_database import OtherDatabase
+from tracker.window.other_hands import OtherHands
 from tracker.window.places_bar import PlacesBar
 from tracker.window.reference.place import ReferencePlace
 from tracker.window.samples.place import SamplesPlace
@@ -58,6 +59,7 @@ class MainWindow(QWidget):
         self.message = MessageBar()
         self._started = False
         self._aside = Work(self)
+        self._other_hands = OtherHands(session, self)
         self._came_from = QUOTES
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
@@ -78,7 +80,7 @@ class MainWindow(QWidget):
         self.at_hand.said.connect(self.message.say)
         self.at_hand.lead_back_from(self.today, session, self.message)
         self.sheets.anew_wanted.connect(self.at_hand.answer_anew)
-        doers = (self, self.files, self.databases, self.guides, self.switches, self.steps, self.at_hand)
+        doers = (self, self.files, self.databases, self.guides, self.switches, self.steps, self.at_hand, session)
         self.actions_by_key = actions_of(self, doers)
         self._watch_drops()
         self.bar.chosen.connect(self.go)
@@ -233,6 +235,7 @@ class MainWindow(QWidget):
     def _begin(self) -> None:
         """After the first paint: the data and, beside it, what takes long to import."""
         self.session.start()
+        self._other_hands.start()
         self._aside.ask(_import_pictures, lambda _: self.quotes)
 
     def _settle_focus(self) -> None:

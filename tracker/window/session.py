@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 import numpy as np
 from numpy.typing import NDArray
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtGui import QUndoStack
 
 from tracker.desk.comparison import ChosenFooting, Comparison, Per
@@ -34,6 +34,7 @@ class Session(QObject):
     samples_changed = Signal()
     today_changed = Signal()
     begun_changed = Signal()
+    changed_elsewhere = Signal()
     said = Signal(str)
     troubled = Signal(str)
 
@@ -51,6 +52,7 @@ class Session(QObject):
         self.marks: NDArray[np.int8] = np.empty(0, dtype=np.int8)
         self.selected = -1
         self._comparing = 0
+        self._latest_change = 0
         self.samples: tuple[Sample, ...] = ()
         self.todays: Today | None = None
         self.currencies: tuple[str, ...] = ("USD", "EUR")
@@ -63,9 +65,15 @@ class Session(QObject):
 
     def reload(self) -> None:
         """Reads everything again: something was stored."""
+        self.work.ask(self.door.latest_change, self._note_change)
         self.work.ask(self.door.load, lambda _: None)
         self._compare()
         self.reload_samples()
+
+    @Slot()
+    def look_for_changes(self) -> None:
+        """Reads everything again if another program, or a colleague, wrote to the database meanwhile."""
+        self.work.ask(self.door.latest_change, self._reload_if_changed)
 
     def reload_samples(self) -> None:
         self.work.ask(self.door.samples, self._set_samples)
@@ -114,6 +122,14 @@ class Session(QObject):
         self.compared.emit()
         # Whoever drew it may have let go of an offer that is no longer there to be seen.
         self.offer_selected.emit(self.selected)
+
+    def _note_change(self, latest: int) -> None:
+        self._latest_change = latest
+
+    def _reload_if_changed(self, latest: int) -> None:
+        if latest != self._latest_change:
+            self.reload()
+            self.changed_elsewhere.emit()
 
     def _compare(self) -> None:
         footing = self.footing

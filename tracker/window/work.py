@@ -49,7 +49,7 @@ class Work(QObject):
         super().__init__(parent)
         self._pool = QThreadPool(self)
         self._pool.setMaxThreadCount(1)
-        # The thread stays: SQLite connections belong to the thread that opened them.
+        # The thread stays: to start one anew costs more than most of its jobs.
         self._pool.setExpiryTimeout(-1)
         self._next = 0
         self._waiting: dict[int, tuple[Callable[[Any], object], Callable[[Exception], None]]] = {}

@@ -99,6 +99,7 @@ class ReferencePlace(QWidget):
         left.setFixedWidth(250)
         self.setLayout(row(left, panel(column(self._pages, margins=(1, 1, 1, 1))), margins=(20, 14, 20, 14), gap=20))
         session.compared.connect(self._show_compared)
+        session.changed_elsewhere.connect(self.ask_for_levels)
         session.units_changed.connect(self._show)
         session.units_changed.connect(lambda: self.level.show_units(session.units))
         self.level.show_units(session.units)
