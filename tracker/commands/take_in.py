@@ -18,10 +18,11 @@ from tracker.commands.printing import print_json
 from tracker.commands.vendor_said import vendor_said
 from tracker.desk.collecting import no_collecting
 from tracker.desk.contract import passing_object
+from tracker.desk.files import answers as answers_of
 from tracker.desk.files import find, name_vendor
 from tracker.desk.opening import Desk, desk_if_there, is_there, load_store
 from tracker.desk.questions import answer_kept
-from tracker.desk.take_in import Manner, TakenIn, keep_ready, read, stand_down, store
+from tracker.desk.take_in import Manner, TakenIn, keep_ready, read, read_again, stand_down, store
 from tracker.desk.trouble import Trouble
 from tracker.trade.offer import Answers, State
 
@@ -102,12 +103,20 @@ def _take_in(desk: Desk | None, path: Path, answers: Answers, options: argparse.
         if taken.imported_on is None:
             store(desk, taken, remember=answers.settled)
         else:
-            taken = _answer_kept(desk, taken, answers)
+            taken = _answer_kept(desk, _as_kept(desk, taken, answers), answers)
     except Trouble as trouble:
         if options.debug:
             raise
         return taken, trouble
     return taken, None
+
+
+def _as_kept(desk: Desk, taken: TakenIn, given: Answers) -> TakenIn:
+    """The file read with what was answered about it since, so that a settled question is not asked for ever."""
+    if not taken.reading.questions:
+        return taken
+    known = answers_of(desk, find(desk, taken.reading.sha256).id)
+    return read_again(desk, taken, replace(known, settled={**known.settled, **given.settled}))
 
 
 def _answer_kept(desk: Desk, taken: TakenIn, answers: Answers) -> TakenIn:
