@@ -318,6 +318,7 @@ def test_a_ratio_of_one_s_own_is_set_and_listed(tracker: Tracker) -> None:
     assert "FBB  2026-10-01  0.7 to 0.8 of SBS  our tender" in tracker("level").out
     assert tracker("level", "FBB", "--ratio", "0.70:0.80").err == "A ratio needs --from, --source too.\n"
     assert tracker("level", "FBB", "--ratio", "0.7", *said).status == Status.WRONG_USE
+    assert tracker("level", "FBB", "--ratio", "0.9:0.7", *said).status == Status.WRONG_USE
 
 
 def test_the_sensitivity_is_set_and_chosen_for_once(tracker: Tracker, filed: Path) -> None:

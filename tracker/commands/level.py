@@ -124,7 +124,10 @@ def _ratio(text: str) -> tuple[Decimal, Decimal]:
         raise argparse.ArgumentTypeError(
             f"'{text}' is not a ratio: write the lower and the higher end, as in 0.65:0.80"
         )
-    return values.positive(low), values.positive(high)
+    lowest, highest = values.positive(low), values.positive(high)
+    if lowest > highest:
+        raise argparse.ArgumentTypeError(f"'{text}' names the higher end first: write {high}:{low}")
+    return lowest, highest
 
 
 def _tell(edit: Edit) -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import date
+from datetime import date, timedelta
 from decimal import Decimal
 from typing import TYPE_CHECKING
 
@@ -17,11 +17,15 @@ _LEAST_EUROS, _MOST_EUROS = 250, 4000
 """Per tonne; no carton board sold in bulk was ever near either end (assumed)."""
 _TIMES_ODD = 2
 """No grade's level doubled or halved from one setting to the next (assumed)."""
+_FURTHEST_AHEAD = timedelta(366)
+"""Announced prices hold from some months ahead at most (assumed); further off is a slip of the year."""
 
 
 def doubt_level(desk: Desk, grade: str, per_tonne: Decimal, currency: str, on: date) -> str | None:
     """A sentence on a level that is far from the grade's last one or from what board costs; None for a plausible one,
     and where no rate tells what it is in euro."""
+    if on > desk.today + _FURTHEST_AHEAD:
+        return f"{day_text(on)} is more than a year ahead, and nobody knows a price for then."
     known = rate(desk, currency, EURO, on)
     if known is None:
         return None

@@ -107,12 +107,19 @@ _TIMES_ODD = 3
 
 def doubt_rate(desk: Desk, code: str, euros: Decimal, on: date) -> str | None:
     """What is odd about a rate that a person typed, as a sentence; None where nothing is, or no other rate is known."""
+    if on > desk.today:
+        return f"{day_text(on)} is still to come, so no rate of that day can be known yet."
     known = rate(desk, code, EURO, on)
     if known is None or known.factor / _TIMES_ODD <= euros <= known.factor * _TIMES_ODD:
         return None
     times = euros / known.factor
-    said = f"{times:,.3g} times" if times > 1 else f"a {1 / times:,.3g}th of"
+    said = f"{_times(times)} times" if times > 1 else f"{_times(1 / times)} times less than"
     return f"1 {code} at {plain_text(euros)} EUR is {said} the {known.factor:.4g} EUR of {known.said(on)}."
+
+
+def _times(factor: Decimal) -> str:
+    """'2.5', '10', '1,120': a factor as one says it."""
+    return f"{factor:,.1f}" if factor < 10 and factor != round(factor) else f"{factor:,.0f}"
 
 
 def currencies(desk: Desk) -> tuple[str, ...]:

@@ -44,6 +44,11 @@ class Column:
     def text(self) -> str:
         return " ".join(" ".join(cell.text.split()) for cell in self.heads)
 
+    def head_saying(self, words: str) -> Cell:
+        """The header cell that has these words in it; the lowest where none has."""
+        saying = (cell for cell, head in zip(self.heads, self.said, strict=True) if words and words in head.text)
+        return next(saying, self.heads[-1])
+
     @cached_property
     def currencies(self) -> tuple[CurrencyReading, ...]:
         return tuple(head.currency for head in self.said if head.currency is not None)

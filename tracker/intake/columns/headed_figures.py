@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from tracker.intake.columns.column import Column
 from tracker.intake.grid import Cell
-from tracker.intake.tables.heads import head_of, looks_priced
+from tracker.intake.tables.heads import Head, head_of, looks_priced
 from tracker.intake.values.header import Header
 from tracker.intake.values.money import price_text
 from tracker.intake.values.roles import Role
@@ -32,15 +32,21 @@ NEVER_PRICES = frozenset(
 def spreads_values(column: Column) -> bool:
     """The head is a value ('18 pt', '< 5 t', 'SBS'), or a bare number under words that name a property."""
     heads = [head_of(cell) for cell in column.heads]
-    if not heads or heads[-1] is None:
-        return False
-    lowest = heads[-1]
-    if lowest.across == "period":
+    lowest = _lowest_value(column, heads)
+    if lowest is None or lowest.across == "period":
         return False
     for head, said in zip(heads, column.said, strict=True):
         if head is not None and head.named and head.role in NEVER_PRICES and not says_delivery(said):
             return False
     return bool(lowest.across) or lowest.number is not None
+
+
+def _lowest_value(column: Column, heads: Sequence[Head | None]) -> Head | None:
+    """The lowest head that is no unit of price: '18 pt' over 'USD/ST' spreads calipers."""
+    for head, said in zip(reversed(heads), reversed(column.said), strict=True):
+        if head is None or said.currency is None or not head.unit:
+            return head
+    return None
 
 
 def says_delivery(said: Header) -> bool:

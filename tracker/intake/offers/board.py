@@ -142,14 +142,16 @@ def with_column(board: Board, price: PriceColumn) -> Board:
     if price.caliper is None and not price.weights and price.grade is None and price.sheet is None:
         return board
     added = replace(board)
-    head = price.column.heads[-1]
     if price.caliper is not None:
+        head = price.column.head_saying(price.caliper.words)
         added.calipers = merged((price.caliper.um, *board.calipers), Decimal("0.03"))
         added.caliper_said = Said(price.caliper.um, at(head), head.text)
     if price.weights:
+        head = price.column.head_saying(price.weights[0].words)
         added.weights, added.weights_differ = price.weights, bool(board.weights)
         added.weight_said = Said(price.weights[0], at(head), head.text)
     if price.sheet is not None and not board.sheets:
+        head = price.column.head_saying(price.sheet.words)
         added.sheets, added.sheet_said = (price.sheet,), Said(price.sheet, at(head), head.text)
     _add_grade(added, price)
     return added
@@ -161,8 +163,7 @@ def _add_grade(board: Board, price: PriceColumn) -> None:
     if not price.grade.grades:
         board.coated_sides = price.grade.coated_sides
         return
-    head = price.column.heads[-1]
-    said = Said(price.grade, at(head), price.grade_words)
+    said = Said(price.grade, at(price.column.head_saying(price.grade_words)), price.grade_words)
     by_row = board.grade_said is not None and board.own_words
     board.grades = tuple(dict.fromkeys((*price.grade.grades, *(board.grades if by_row else ()))))
     board.grade_said = said

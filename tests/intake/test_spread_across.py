@@ -1,4 +1,6 @@
-"""Order sizes and terms spread across a table: no column of a spread is left out in silence."""
+"""Order sizes, calipers, grades and terms spread across a table: no column of a spread is left out in silence."""
+
+from decimal import Decimal
 
 import pytest
 
@@ -86,3 +88,30 @@ def test_price_columns_marked_by_hand_keep_the_order_sizes_of_their_heads():
 
 def test_order_sizes_marked_by_hand_without_a_unit_are_asked_about():
     assert all("bracket-unread" in codes(line) for line in _marked(grouped=False))
+
+
+def test_a_grade_is_said_by_the_cell_that_names_it_though_a_unit_stands_below():
+    found = lines(
+        [["Gramaje (g/m²)", "Reverso gris (GD2)", "Reverso crema (GC2)"], ["", "EUR/t", "EUR/t"], [250, 962, 1268]]
+    )
+    said = {piece.field: piece for piece in found["C3"].evidence}
+    assert (said["grade"].said_by, said["grade"].words) == ("C1", "Reverso crema (GC2)")
+
+
+@pytest.mark.parametrize("unit", ["USD/ST", "USD"])
+def test_calipers_across_over_a_row_of_price_units(unit):
+    found = lines(
+        [
+            ["Prices per short ton"],
+            ["Board", "18 pt", "20 pt"],
+            ["", unit, unit],
+            ["SBS", 1240, 1230],
+            ["CRB", 952, 940],
+        ]
+    )
+    assert {cell: (str(line.state), line.offer.caliper_um) for cell, line in found.items()} == {
+        "B4": ("accepted", Decimal("457.2")),
+        "C4": ("accepted", Decimal("508")),
+        "B5": ("accepted", Decimal("457.2")),
+        "C5": ("accepted", Decimal("508")),
+    }
