@@ -51,11 +51,11 @@ def passed_whole(sheet: ReadSheet) -> str:
 
 
 def _of_one_table(mark: Words, sheet: ReadSheet) -> bool:
-    """'Old prices' right above the first table, where 'New prices' stands above another."""
+    """'Old prices' right above the first table, where 'New prices' stands above another, or any title in its row."""
     titles = [read.table.titles for read in sheet.tables]
-    others = [words for each in titles if mark not in each for words in each]
+    others = [words for each in titles if mark not in each for words in each if not _old(words)]
     return any(mark in each for each in titles) and any(
-        phrases("price_words").find(words.text) and not _old(words) for words in others
+        words.row == mark.row or phrases("price_words").find(words.text) for words in others
     )
 
 

@@ -23,6 +23,7 @@ _TERMS = (Role.VENDOR, Role.LEAD_TIME, Role.VALIDITY, Role.MINIMUM, Role.DELIVER
 _FILLED = (*_BOARD, Role.WIDTH, Role.LENGTH, *_UNITS, *_TERMS, *_CHARGES)
 _NO_OFFER_LABELS = frozenset({
     *_CHARGES, *_TERMS, Role.TOTAL, Role.DISCOUNT, Role.PAYMENT, Role.INDEX, Role.CHANGE, Role.STOCK, Role.YIELD,
+    Role.PACKING,
 }) - {Role.VENDOR}  # fmt: skip
 
 
@@ -102,6 +103,8 @@ class Rows:
             return ""
         if Remark.TOTAL in says(label.text):
             return "a total or an average"
+        if Remark.INDEX in says(label.text):
+            return "an index or a rate of exchange"
         if charge_header(label.text) is not None:
             self._state_charge(row, cells, label)
             return "a charge, no board"

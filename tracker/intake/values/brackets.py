@@ -83,7 +83,8 @@ def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
     masses, gaps = pieces
     loads = [word for gap in gaps for word in gap if word in _LOADS]
     if not masses:
-        return Bracket(stripped, not_weight=loads[0]) if loads else None
+        # 'Qty (ST)' heads what is ordered, and no price for it.
+        return Bracket(stripped, not_weight=loads[0]) if loads and loads[0] != PIECES_OR_TONS else None
     if any(not mass.units for mass in masses) or (loads and loads[0] not in ("truckload", "part_load")):
         return _of_loads(stripped, masses, gaps, loads) if loads else None
     return _from_signs(stripped, masses, gaps, loads)

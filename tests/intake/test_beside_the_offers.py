@@ -1,0 +1,50 @@
+"""What stands beside and below a vendor's offers without being one: old lists, wishes, quantities, rates.
+
+All vendors, boards and prices are invented.
+"""
+
+import pytest
+
+from tests.intake.sheets import lines
+
+HEAD = ["Grade", "g/m²", "µm", "EUR/t"]
+
+
+def states(rows):
+    """Cell -> state and price."""
+    return {cell: (str(line.state), str(line.offer.price)) for cell, line in lines(rows).items()}
+
+
+def test_an_old_list_beside_the_current_one_makes_only_itself_old():
+    rows = [
+        ["Cinderford Carton Board Ltd"],
+        [],
+        ["Current list (June 2026)", None, None, None, None, "Superseded list (January 2026)"],
+        [*HEAD, None, *HEAD],
+        ["GC1", 250, 400, 1240, None, "GC1", 250, 400, 1275],
+        ["GD2", 300, 395, 880, None, "GD2", 300, 395, 905],
+    ]
+    assert states(rows) == {"D5": ("accepted", "1240"), "D6": ("accepted", "880")}
+
+
+@pytest.mark.parametrize(
+    "heads",
+    [
+        ("Market price", "Your target", "Our offer"),
+        ("Prix du marché", "Votre objectif", "Notre offre"),
+        ("Precio de mercado", "Su objetivo", "Nuestra oferta"),
+    ],
+)
+def test_the_market_and_a_wish_beside_an_offer_are_no_offers(heads):
+    rows = [["EUR/t"], [*HEAD[:3], *heads], ["GC1", 250, 400, 1265, 1165, 1225], ["GD2", 300, 395, 900, 820, 862]]
+    assert states(rows) == {"F3": ("accepted", "1225"), "F4": ("accepted", "862")}
+
+
+def test_a_quantity_in_short_tons_is_no_price():
+    rows = [["USD"], ["Description", "Qty (ST)", "Unit price /ST"], ["SBS C1S 16 pt 68 lb/MSF", 20, 1210]]
+    assert states(rows) == {"C3": ("accepted", "1210")}
+
+
+@pytest.mark.parametrize("words", ["Exchange rate EUR/USD", "Price index May", "Sheets per pallet", "Gesamttotal"])
+def test_a_rate_a_count_or_a_sum_below_the_offers_is_none(words):
+    assert set(states([["EUR/t"], HEAD, ["GC1", 250, 400, 1240], [], [words, None, None, 1150]])) == {"D3"}
