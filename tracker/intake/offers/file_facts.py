@@ -1,12 +1,12 @@
 """What the whole file settles: decimal sign, order of day and month, ton, dollar, trade names, the list's date."""
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date
 
-from tracker.intake.offers.sheet import ReadSheet
+from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.offers.signs import evidence_of, sign_of_units
-from tracker.intake.offers.units import Units, units_seen
+from tracker.intake.offers.units import Units, units_of, units_seen
 from tracker.intake.values.currency import countries, find_currencies
 from tracker.intake.values.dates import DateOrder, date_order, ordered
 from tracker.intake.values.grade import GradeReading, LegendEntry
@@ -57,6 +57,14 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     # The day a list came is not the day it was made: '30 days' without a date of the list's own ends on no known day.
     facts.list_date = _list_date(said, facts.date_order)
     return facts
+
+
+def facts_for(read: ReadTable, facts: FileFacts) -> FileFacts:
+    """The file's facts as they hold for one table: a metric table has metric units, whatever another one is in."""
+    if facts.units.metric_file or facts.ton is not None:
+        return facts
+    own = units_of(read)
+    return replace(facts, units=own) if own.metric_throughout else facts
 
 
 def _sign(sheets: Iterable[ReadSheet]) -> str | None:

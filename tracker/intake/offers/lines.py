@@ -12,7 +12,7 @@ from tracker.intake.offers.board import BOARD_ROLES, board_of, with_column
 from tracker.intake.offers.brackets import Brackets, brackets_of
 from tracker.intake.offers.charges import charges_of, note_open_charges
 from tracker.intake.offers.draft import Draft
-from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.file_facts import FileFacts, facts_for
 from tracker.intake.offers.fill import (
     fill_board,
     fill_bracket,
@@ -55,7 +55,7 @@ class TableReader:
         self, read: ReadTable, levels: tuple[Level, ...], claimed: Claimed, facts: FileFacts, vendor: Said[str] | None,
         titles: Sequence[Words] = (),
     ) -> None:  # fmt: skip
-        self._read, self._levels, self._claimed, self._facts = read, levels, claimed, facts
+        self._read, self._levels, self._claimed, self._facts = read, levels, claimed, facts_for(read, facts)
         self._vendor, self._titles = vendor, titles
         self._scopes: dict[tuple[int, frozenset[str]], Scope] = {}
         self._around: dict[tuple[int, int], Around] = {}

@@ -69,6 +69,13 @@ def units_seen(sheets: Iterable[ReadSheet]) -> Units:
     return units
 
 
+def units_of(read: ReadTable) -> Units:
+    """Counts the units of one table's headers and board cells."""
+    units = Units()
+    _count_table(units, read)
+    return units
+
+
 def _count_text(units: Units, text: str) -> None:
     # Only units beside a number or behind 'per': 'livré' is no pound, and 'Quotation # 12' is not in pounds.
     basis = find_basis(text)

@@ -13,6 +13,7 @@ from tracker.intake.tables.view import View
 
 _FEWEST_LABELS = 3
 _WIDEST_GAP = 1
+_WIDEST_GAP_BESIDE = 3
 _LONGEST_LABEL = 40
 
 
@@ -122,8 +123,11 @@ def _has_price_beside(view: View, row: int, column: int, right: int) -> bool:
 
 
 def _last_value_column(view: View, column: int, rows: list[int]) -> int:
-    """The last column before the next column of labels, or before an empty one."""
+    """The last column before the next column of labels, or before an empty one; the first may stand behind a gap."""
     right = column
+    following = {min((at for at in view.rows[row] if at > column), default=column) for row in rows}
+    if len(following) == 1 and 0 < (first := following.pop()) - column - 1 <= _WIDEST_GAP_BESIDE:
+        right = first - 1
     while any(right + 1 in view.rows[row] for row in rows):
         labels = sum(_is_label(view.rows[row].get(right + 1)) for row in rows)
         if labels >= max(2, len(rows) // 2):
