@@ -62,7 +62,7 @@ def _only_words(part: View, view: View) -> bool:
     """No figure in the stretch, and no head in line with the heads of a table beside it."""
     if len(part.rows) > _LONGEST_WORDS or any(_figure(part, row) for row in part.order):
         return False
-    if _is_letterhead(part):
+    if _is_letterhead(part) and not any(_plain_head_in_line(part, view, row) for row in part.order):
         return True
     return not any(_heads_in_line(part, view, row) or _lists_boards(part, view, row) for row in part.order)
 
@@ -97,6 +97,12 @@ def _heads_in_line(part: View, view: View, row: int) -> bool:
         # 'Price list carton board' over words alone is the title of a letterhead.
         return False
     return _beside_heads(part, view, row)
+
+
+def _plain_head_in_line(part: View, view: View, row: int) -> bool:
+    """'Grade' below a firm's name and in line with a table's heads: a column of that table, parted by a blank one."""
+    plain = any(_heads_plainly(cell.text) for cell in part.rows[row].values())
+    return plain and _heads_in_line(part, view, row)
 
 
 def _is_letterhead(part: View) -> bool:
