@@ -55,3 +55,10 @@ def test_boards_that_sound_like_firms_stay_a_column_under_their_head():
     head = [["µm", "gsm", "Price EUR/t"], *(row[1:] for row in BOARDS)]
     reading = read([[name, None, *row] for name, row in zip(names, head, strict=True)])
     assert [grade for grade, _, _, _ in accepted(reading).values()] == ["FBB", "FBB", "URB"]
+
+
+def test_a_letterhead_above_the_first_of_columns_set_apart_leaves_it_a_column():
+    rows = [["Grade", "µm", "gsm", "Price EUR/t"], *BOARDS]
+    apart = [[piece for value in row for piece in (value, None)] for row in rows]
+    reading = read([["Wexholme Board Merchants Ltd"], ["Folding carton board pricing"], [], *apart])
+    assert [grade for grade, _, _, _ in accepted(reading).values()] == ["FBB", "FBB", "URB"]
