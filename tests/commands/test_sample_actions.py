@@ -94,7 +94,7 @@ def test_readings_against_the_price_sheet_and_a_data_sheet(quoted: Tracker) -> N
     ended = quoted(
         "sample", "reading", "1", "caliper", "18.1", "18.0", "17.9", "18.0", "18.2", "--unit", "pt", "--conditioned"
     )
-    assert "agrees with the claimed 18 pt ± 5 %" in ended.out
+    assert "agrees with the claimed 18 pt (held to ± 5 %)" in ended.out
     assert quoted("sample", "claim", "1", "gloss75", "50").status == Status.DONE
     document = shown(quoted)
     caliper, _, gloss = document["measured"]

@@ -143,6 +143,19 @@ def test_in_the_vendor_s_language(owing: Desk, tmp_path: Path, language: str, su
     assert "Frau Weiß" in message.get_body().get_content()
 
 
+@pytest.mark.parametrize(
+    ("language", "told"),
+    [("fr", "25 feuilles 70 x 100 cm"), ("de", "25 Bogen 70 x 100 cm"), ("es", "25 hojas"), ("en", "25 sheets")],
+)
+def test_sheets_are_called_as_the_vendor_calls_them(desk: Desk, tmp_path: Path, language: str, told: str) -> None:
+    samples.log(desk, VENDOR, "SBS", quantity="25 sheets 70 x 100 cm", on=nov(2))
+    samples.log(desk, VENDOR, "SBS", quantity="1 sheet", on=nov(2))
+    contacts.set_contact(desk, VENDOR, language=language)
+    text = preview(desk, VENDOR, "A. Buyer", tmp_path).text
+    assert told in text
+    assert ("1 feuille," in text) == (language == "fr")
+
+
 def test_the_user_s_own_template_stands_before_the_shipped_one(owing: Desk, tmp_path: Path) -> None:
     own = make_own("en", tmp_path / "chase")
     own.write_text(own.read_text(encoding="utf-8").replace("Kind regards", "Cheers"), encoding="utf-8")

@@ -52,7 +52,7 @@ def test_a_claim_is_kept_and_one_is_broken(arrived: Desk) -> None:
     weight = checked(arrived, "grammage").check
     assert weight.verdict is Verdict.OFF
     assert weight.difference_percent == pytest.approx(6.3, abs=0.05)
-    assert "6.3 % above the claimed 380.8 g/m² ± 5 %" in weight.sentence
+    assert "6.3 % above the claimed 380.8 g/m² (held to ± 5 %)" in weight.sentence
 
 
 def test_where_several_boards_fit_their_names_are_the_choices(desk: Desk) -> None:
@@ -70,7 +70,7 @@ def test_without_readings_it_says_how_many_are_needed(arrived: Desk) -> None:
     caliper = checked(arrived, "caliper")
     assert caliper.check.verdict is Verdict.OPEN
     assert caliper.sentences == (
-        "Caliper: claimed 457.2 µm ± 5 %; no readings so far. Take 5 more for a first answer, 20 for a firm one.",
+        "Caliper: claimed 457.2 µm (held to ± 5 %); no readings so far. Take 5 for a first answer, 20 for a firm one.",
     )
 
 

@@ -10,7 +10,7 @@ from email.message import EmailMessage
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from tracker.desk.chase_templates import template_in
+from tracker.desk.chase_templates import ChaseTemplate, template_in
 from tracker.desk.contacts import contact
 from tracker.desk.edits import Edit, writing
 from tracker.desk.sample_life import EventKind, refuse_impossible
@@ -156,7 +156,14 @@ def _message(desk: Desk, owed: Sequence[Sample], buyer: str, templates: Path | N
     whom = contact(desk, owed[0].vendor)
     template = template_in(whom.language, templates)
     listed = [
-        Owed(each.label, board_words(each), each.requested, each.promised, each.needed, max(0, each.overdue_days or 0))
+        Owed(
+            each.label,
+            board_words(each, template),
+            each.requested,
+            each.promised,
+            each.needed,
+            max(0, each.overdue_days or 0),
+        )
         for each in owed
     ]
     made = datetime.combine(desk.today, datetime.now().time()).astimezone()
@@ -171,13 +178,18 @@ def _message(desk: Desk, owed: Sequence[Sample], buyer: str, templates: Path | N
         raise Trouble(str(problem)) from problem
 
 
-def board_words(sample: Sample) -> str:
-    """'Fenlight White, SBS 18 pt (457 µm), 20 sheets 28 x 40 in': what a vendor needs to find it, and nothing else."""
+def board_words(sample: Sample, template: ChaseTemplate | None = None) -> str:
+    """'Fenlight White, SBS 18 pt (457 µm), 20 sheets 28 x 40 in': what a vendor needs to find it, and nothing else;
+    the sheets in the words of a `template`."""
     caliper = ""
     if sample.caliper_um is not None:
         points = f"{float(sample.caliper_um) / float(UM_PER_POINT):.1f}".removesuffix(".0")
         caliper = f" {points} pt ({round(sample.caliper_um)} µm)"
-    parts = (sample.board, f"{sample.grade}{caliper}", sample.quantity)
+    parts = (
+        sample.board,
+        f"{sample.grade}{caliper}",
+        sample.quantity if template is None else template.quantity(sample.quantity),
+    )
     return ", ".join(part for part in parts if part)
 
 

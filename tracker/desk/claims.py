@@ -11,7 +11,6 @@ from tracker.desk.readings import property_said
 from tracker.desk.sample_boards import BoardFound, board_of
 from tracker.desk.sample_numbers import no_such_sample
 from tracker.desk.trouble import Trouble
-from tracker.trade.exact import plain_text
 from tracker.trade.readings import reading
 
 if TYPE_CHECKING:
@@ -62,7 +61,8 @@ def claim(desk: Desk, number: int, property_name: str, value: str, unit: str = "
         "source": source.strip() or "data sheet",
         "said_on": desk.today,
     }
-    text = f"claimed of sample {number}: {found.name.lower()} {plain_text(read)} {found.unit}"
+    # In the words that were typed: whoever types 18 (pt) looks for 18, not for 457.2.
+    text = f"claimed of sample {number}: {found.name.lower()} {' '.join((value.strip(), unit or found.unit))}"
     with writing(desk, text) as pen:
         try:
             kept.get(pen.connection, number)

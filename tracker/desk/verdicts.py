@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from tracker.desk.chasing import signature
 from tracker.desk.claims import claims
 from tracker.desk.edits import Edit, writing
 from tracker.desk.sample_life import SampleState
@@ -17,13 +18,14 @@ if TYPE_CHECKING:
 
 
 def approve(desk: Desk, vendor: str, product: str, for_what: str, sample: int | None = None) -> Edit:
-    """Approves a vendor's board for a use; `sample` is the number of the sample it rests on."""
+    """Approves a vendor's board for a use; `sample` is the number of the sample it rests on. It is signed with the name
+    that chases are signed with, where one is kept."""
     from tracker.store import verdicts as kept
 
     use = f" for {for_what.strip()}" if for_what.strip() else ""
     text = f"approved {_called(product)} of {vendor}{use}"
     with writing(desk, text) as pen:
-        change = kept.add(pen, vendor, product, True, for_what.strip(), "", desk.today, sample)
+        change = kept.add(pen, vendor, product, True, for_what.strip(), "", desk.today, signature(desk), sample)
     return Edit(text, (change,))
 
 
@@ -35,7 +37,7 @@ def reject(desk: Desk, vendor: str, product: str, because: str, sample: int | No
         raise Trouble("Say why the board is rejected: the vendor will ask.")
     text = f"rejected {_called(product)} of {vendor}: {because.strip()}"
     with writing(desk, text) as pen:
-        change = kept.add(pen, vendor, product, False, "", because.strip(), desk.today, sample)
+        change = kept.add(pen, vendor, product, False, "", because.strip(), desk.today, signature(desk), sample)
     return Edit(text, (change,))
 
 

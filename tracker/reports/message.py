@@ -1,5 +1,6 @@
 """A chase as a draft message: one vendor, all it owes, never a word of another. Written to a file, never sent."""
 
+import re
 import tomllib
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -35,7 +36,8 @@ class Owed:
 class ChaseTemplate:
     """Words of a chase with $-fields: subject $count; body $greeting $list $buyer; line $number $board $requested.
 
-    needed and late are empty in templates that users copied before there were such words.
+    needed, late and sheets are empty in templates that users copied before there were such words. sheets: the word
+    for one sheet and for several, 'feuille/feuilles'; empty where it is the English one.
     """
 
     subject: str
@@ -47,6 +49,17 @@ class ChaseTemplate:
     day: str
     needed: str = ""
     late: str = ""
+    sheets: str = ""
+
+    def quantity(self, words: str) -> str:
+        """'25 sheets 28 x 40 in' with this language's word for sheets."""
+        one, _, several = self.sheets.partition("/")
+        if not one:
+            return words
+        return _SHEETS.sub(lambda found: several or one if found[1] else one, words)
+
+
+_SHEETS = re.compile(r"\bsheet(s)?\b", re.IGNORECASE)
 
 
 def chase_template(language: str, own: Path | None = None) -> ChaseTemplate:

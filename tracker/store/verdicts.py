@@ -33,9 +33,10 @@ def add(
     for_what: str,
     because: str,
     on: date,
+    by: str,
     sample: int | None,
 ) -> int:
-    """Adds a decision; gives the log's entry."""
+    """Adds a decision; gives the log's entry. `by`: whose decision it is, '' for who is logged in."""
     values = {
         "vendor_id": vendors.id_of(pen, vendor_name),
         "product": product,
@@ -44,7 +45,7 @@ def add(
         "for_what": for_what,
         "because": because,
         "said_on": on,
-        "said_by": pen.who,
+        "said_by": by or pen.who,
     }
     return pen.insert(board_verdict, values)[1]
 

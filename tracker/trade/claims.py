@@ -84,11 +84,12 @@ def _more_needed(spread: Spread, low: float, high: float) -> int | None:
 
 
 def claimed_words(property_: Property, claim: Decimal, unit: str = "") -> str:
-    """'20 pt ± 5 %': a claim kept in the property's own unit, told in `unit` with the tolerance it is held to."""
+    """'20 pt (held to ± 5 %)': a claim kept in the property's own unit, told in `unit`, with the tolerance that it is
+    held to: the usual one, and nobody's claim."""
     factor = float(property_.factor(unit) or 1)
     percent, absolute = property_.tolerance.percent, property_.tolerance.absolute
     tolerance = f"{percent} %" if percent is not None else f"{float(absolute or 0) / factor:.4g}"
-    return f"{float(claim) / factor:.4g} {unit or property_.unit} ± {tolerance}"
+    return f"{float(claim) / factor:.4g} {unit or property_.unit} (held to ± {tolerance})"
 
 
 def _too_few(property_: Property, claim: Decimal, values: Sequence[float], unit: str) -> ClaimCheck:
@@ -104,9 +105,10 @@ def _too_few(property_: Property, claim: Decimal, values: Sequence[float], unit:
 
 def _wanted(property_: Property, taken: int) -> str:
     first, firm = FEWEST - taken, property_.least - taken
+    more = " more" if taken else ""
     if firm <= first:
-        return f"Take {first} more."
-    return f"Take {first} more for a first answer, {firm} for a firm one."
+        return f"Take {first}{more}."
+    return f"Take {first}{more} for a first answer, {firm} for a firm one."
 
 
 def _sentence(

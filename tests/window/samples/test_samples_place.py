@@ -1,5 +1,8 @@
 """Logging and recording by keyboard alone, and taking it back."""
 
+from dataclasses import replace
+from datetime import timedelta
+
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QFontMetrics
@@ -7,6 +10,7 @@ from PySide6.QtWidgets import QAbstractItemView, QApplication
 
 from tests.window.conftest import settle
 from tests.window.fixtures.invented_door import sample
+from tests.window.fixtures.invented_offers import DAY
 from tracker.desk.samples import SampleState
 from tracker.window.main_window import MainWindow
 from tracker.window.samples.listing import TURN_ROUND
@@ -192,3 +196,11 @@ def test_the_scale_of_weeks_leaves_each_figure_its_room(window: MainWindow, qtbo
         turn_round.resize(width, 400)
         assert turn_round.x_of(turn_round.step()) - turn_round.x_of(0) >= 30
         assert turn_round.step() % 7 == 0
+
+
+def test_a_sample_due_after_the_day_it_is_needed_says_so(window: MainWindow) -> None:
+    late = sample(91, "Tolmere Board", "SBS", due=DAY + timedelta(30), needed=DAY + timedelta(7), overdue_days=-30)
+    window.samples.record.show_sample(late)
+    assert "⚠ due 23 days after you need it" in window.samples.record._about.text()
+    window.samples.record.show_sample(replace(late, needed=DAY + timedelta(30)))
+    assert "after you need it" not in window.samples.record._about.text()

@@ -77,6 +77,7 @@ def test_calipers_that_no_board_has(text: str, units: Units) -> None:
 def test_grades_by_letters_or_beginning_of_their_name() -> None:
     assert grade_typed("sbs") == "SBS"
     assert grade_typed("folding") == "FBB"
+    assert [grade_typed(name) for name in ("wlc", "GC1", "white-lined chipboard")] == ["CRB", "FBB", "CRB"]
     with pytest.raises(Unclear, match="SBS"):
         grade_typed("coated")
 

@@ -24,6 +24,7 @@ _LINES = {
     "needed": "Where needed",
     "late": "Where overdue",
     "day": "A date",
+    "sheets": "Sheet/sheets",
 }
 _FIELDS = (
     "What begins with $ is filled in: $count samples; $contact; $greeting, $list and $buyer in the message; $number, "

@@ -27,6 +27,14 @@ if TYPE_CHECKING:
 
 _AIR = (("conditioned?", None), ("conditioned (23 °C, 50 %)", True), ("not conditioned", False))
 _A_LOT = 100
+_EXAMPLES = {
+    ("caliper", "pt"): "18.1 18.0 17.9",
+    ("caliper", "µm"): "460 457 455",
+    ("caliper", "mm"): "0.460 0.457 0.455",
+    ("caliper", "in"): "0.0181 0.0180 0.0179",
+    ("grammage", "g/m²"): "351 348 350",
+    ("grammage", "lb/MSF"): "71.9 71.3 71.7",
+}
 _VERDICTS = {Verdict.AGREES: "agrees", Verdict.OFF: "is off", Verdict.OPEN: "too few readings to tell"}
 
 
@@ -52,9 +60,10 @@ class ClaimTyped:
 
 
 class _PasteBox(QPlainTextEdit):
-    """A column of figures: Enter on an empty last line, or Ctrl+Enter, records it."""
+    """A column of figures: Enter on an empty last line, or Ctrl+Enter, records it; Escape leaves it as it stands."""
 
     done = Signal()
+    left = Signal()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         enter = event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter)
@@ -63,17 +72,22 @@ class _PasteBox(QPlainTextEdit):
         if enter and finished and text.strip():
             self.done.emit()
             return
+        if event.key() == Qt.Key.Key_Escape:
+            self.left.emit()
+            return
         super().keyPressEvent(event)
 
 
 class MeasuredPage(QWidget):
     """`readings_wanted` carries ReadingsTyped, `claim_wanted` ClaimTyped, `reading_off` a sample's number and the id of
-    one of its readings, `board_named` a sample's number and the vendor's name for its board."""
+    one of its readings, `board_named` a sample's number and the vendor's name for its board. `left`: the keys are to go
+    back to the samples."""
 
     readings_wanted = Signal(object)
     claim_wanted = Signal(object)
     reading_off = Signal(object, object)
     board_named = Signal(object, str)
+    left = Signal()
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -96,10 +110,10 @@ class MeasuredPage(QWidget):
         self._wrong = Wrong()
         self.figures = _PasteBox()
         self.figures.setAccessibleName("Readings")
-        self.figures.setPlaceholderText("18.1 18.0 17.9\nor paste a column")
         self.figures.setFixedHeight(84)
         self.figures.setTabChangesFocus(True)
         self.figures.done.connect(self.record)
+        self.figures.left.connect(self.left)
         self.figures.textChanged.connect(self._wrong.clear)
         self.claim = field("The data sheet claims", "a figure; Enter keeps it", self._claim)
         self._how = words("", "small", wrap=True)
@@ -111,10 +125,12 @@ class MeasuredPage(QWidget):
         self._menus: list[QToolButton] = []
         self._found.setSpacing(4)
         self.which.currentIndexChanged.connect(lambda _: self._follow_property())
+        # What is wrong is told above the fields: it takes its room from the page, and they stay under the mouse.
         form = column(
-            hairline(), row(self.which, self.unit, gap=8, grow=0), row(self.figures, self._side(), gap=10, grow=0),
-            self._wrong.label, row(record, None), self._how, gap=7,
+            hairline(), self._wrong.label, row(self.which, self.unit, gap=8, grow=0),
+            row(self.figures, self._side(), gap=10, grow=0), row(record, None), self._how, gap=7,
         )  # fmt: skip
+        self.unit.currentTextChanged.connect(lambda _: self._show_example())
         self._scroll = self._scrolled()
         self.setLayout(column(self._scroll, form, gap=6, grow=0))
         self._follow_property()
@@ -187,6 +203,11 @@ class MeasuredPage(QWidget):
         lot = f"For a lot of {_A_LOT} pallets or reels, take samples from {units_to_take(_A_LOT)} of them ({SOURCE})."
         self._how.setToolTip(f"{found.note} {lot} {CAUTION}".strip())
         self.which.setToolTip(found.note)
+
+    def _show_example(self) -> None:
+        """Figures such as one reads in the unit that is chosen."""
+        example = _EXAMPLES.get((self._property().key, self.unit.currentText()), "")
+        self.figures.setPlaceholderText(f"{example}\nor paste a column" if example else "type or paste a column")
 
     def _claim(self) -> None:
         if self._sample is not None and self.claim.text().strip():

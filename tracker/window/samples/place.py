@@ -96,6 +96,7 @@ class SamplesPlace(QWidget):
         measured.claim_wanted.connect(self._claim)
         measured.reading_off.connect(self._remove_reading)
         measured.board_named.connect(self._name_board)
+        measured.left.connect(self.table.setFocus)
         kept.decided.connect(self._decide)
         kept.board_named.connect(self._name_board)
         kept.files_wanted.connect(self._attach)

@@ -28,8 +28,9 @@ class ReadingStrip(QWidget):
         self.setFixedHeight(_HEIGHT + _AXIS)
         self.setAccessibleName(f"{checked.property.name}: readings against the claim")
         self.setToolTip(
-            "Band: what is claimed, with its tolerance. Rings: readings, hollow where not known to be conditioned, "
-            "crossed where they stand apart. Bar: where the mean lies, 95 % sure."
+            "Line: what is claimed. Band: the usual tolerance round it, which nobody need have claimed. "
+            "Rings: readings, hollow where not known to be conditioned, crossed where they stand apart. Bar: where "
+            "the mean lies, 95 % sure."
         )
 
     def bounds(self) -> tuple[float, float]:
@@ -105,7 +106,7 @@ class ReadingStrip(QWidget):
             painter.drawLine(QPointF(at, _HEIGHT), QPointF(at, _HEIGHT + 4))
             self._write(painter, at, _HEIGHT + 4, said)
         tolerance = self._checked.property.tolerance
-        below = f"claimed {tolerance}" if claim is not None and tolerance.percent is not None else "claimed"
+        below = f"claimed; band: {tolerance}, the usual" if tolerance.percent is not None else "claimed"
         if claim is not None:
             self._write(painter, self._x(float(claim.value)), _HEIGHT + 18, below)
 

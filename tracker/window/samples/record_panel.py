@@ -11,7 +11,7 @@ from tracker.window.pieces import column, holder, one_of, row, words
 from tracker.window.samples.kept_page import KeptPage
 from tracker.window.samples.life_page import LifePage
 from tracker.window.samples.measured_page import MeasuredPage
-from tracker.window.samples.sample_columns import chance_said, overdue_words
+from tracker.window.samples.sample_columns import chance_said, overdue_words, too_late
 from tracker.window.session import Session
 
 if TYPE_CHECKING:
@@ -99,6 +99,7 @@ class RecordPanel(QFrame):
             f"for {sample.for_what}" if sample.for_what else "",
             f"asked of {sample.contact}" if sample.contact else "",
             f"needed by {figures.date_text(sample.needed)}" if sample.needed else "",
+            too_late(sample),
         ]
         owed = overdue_words(sample)
         about += [owed, _due_by(sample), chance_said(sample)] if owed != figures.NONE else []

@@ -41,6 +41,13 @@ def overdue_words(sample: Sample) -> str:
     return f"due {figures.date_text(sample.due)}"
 
 
+def too_late(sample: Sample) -> str:
+    """'⚠ due 23 days after you need it', where what is owed is due too late; '' where it is not."""
+    if not is_outstanding(sample) or sample.due is None or sample.needed is None or sample.due <= sample.needed:
+        return ""
+    return f"⚠ due {counted((sample.due - sample.needed).days, 'day')} after you need it"
+
+
 def chance_said(sample: Sample) -> str:
     """'35 % likely within a week (all vendors' record)'; '' where nothing is owed or the record does not tell."""
     if not is_outstanding(sample) or sample.chance_of_a_week is None:

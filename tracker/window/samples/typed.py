@@ -9,7 +9,7 @@ from fractions import Fraction
 
 from tracker.desk.vendors import vendor_meant
 from tracker.trade.exact import as_decimal, plain_text
-from tracker.trade.grades import grades
+from tracker.trade.grades import grade_named, grades
 from tracker.trade.quantities import CaliperUnit, caliper_in, micrometres
 from tracker.window.look.figures import Units
 
@@ -132,15 +132,16 @@ def msf_typed(text: str) -> float:
 
 
 def grade_typed(text: str) -> str:
-    """A grade's code from its letters or the beginning of its name."""
+    """A grade's code from its letters, another name of it (WLC, GC1), or the beginning of its name."""
     words = text.strip().casefold()
     if not words:
         raise Unclear("Which grade? Write its letters, such as SBS.")
-    if words.upper() in grades():
-        return words.upper()
+    named = grade_named(words)
+    if named is not None:
+        return named
     found = [code for code, grade in grades().items() if grade.name.says.casefold().startswith(words)]
     if len(found) != 1:
-        raise Unclear(f"“{text.strip()}” is not one of {', '.join(grades())}.")
+        raise Unclear(f"“{text.strip()}” names none of {', '.join(grades())}, nor is it another name of just one.")
     return found[0]
 
 

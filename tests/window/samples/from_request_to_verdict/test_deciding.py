@@ -36,6 +36,18 @@ def test_a_verdict_stands_in_the_quotes(window: MainWindow, keys: Keys, qtbot) -
     assert said[0].startswith("This board was rejected: cracks (")
 
 
+def test_a_verdict_is_signed_with_the_name_that_was_kept(window: MainWindow, keys: Keys) -> None:
+    from tracker.desk.chasing import sign_as
+
+    arrived(window, keys)
+    window.session.work.ask(lambda: sign_as(window.session.door.desk, "Mira Okander"), lambda _: None)
+    keys.press(Qt.Key.Key_V)
+    keys.type("tea cartons")
+    keys.press(Qt.Key.Key_Return)
+    keys.settle()
+    assert asked(window)[0].verdict_by.startswith("Mira Okander, ")
+
+
 def test_a_stray_enter_approves_nothing(window: MainWindow, keys: Keys) -> None:
     arrived(window, keys)
     keys.press(Qt.Key.Key_V)

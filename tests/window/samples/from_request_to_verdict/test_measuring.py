@@ -25,7 +25,7 @@ def test_readings_with_spaces_are_told_in_points_first(window: MainWindow, keys:
     page = window.samples.record.measured
     keys.settle()
     before = [label.text() for label in page.findChildren(type(page._how)) if label.text()]
-    assert any("claimed 18 pt ± 5 %; no readings so far" in text for text in before)
+    assert any("claimed 18 pt (held to ± 5 %); no readings so far" in text for text in before)
     keys.type("18.1 17.9 .018in 18,0 18.2")
     keys.press(Qt.Key.Key_Return, CONTROL)
     keys.settle()
@@ -77,7 +77,7 @@ def test_a_pasted_column_and_what_it_says_of_the_claim(window: MainWindow, keys:
     assert page.figures.toPlainText() == ""
     shown = [label.text() for label in page.findChildren(type(page._how)) if label.text()]
     assert "Caliper agrees" in shown
-    assert any("mean 18.04 pt" in text and "claimed 18 pt ± 5 %" in text for text in shown)
+    assert any("mean 18.04 pt" in text and "claimed 18 pt (held to ± 5 %)" in text for text in shown)
     (sample,) = asked(window)
     assert str(sample.state) == "tested"
 
@@ -177,3 +177,47 @@ def test_which_of_several_boards_it_is_is_said_where_the_claim_is_missed(open_wi
     window.steps.undo()
     keys.settle()
     assert asked(window)[0].board == ""
+
+
+def test_escape_leaves_the_readings_as_they_stand(window: MainWindow, keys: Keys) -> None:
+    arrived(window, keys)
+    keys.press(Qt.Key.Key_M)
+    keys.type("18.1 18")
+    keys.press(Qt.Key.Key_Escape)
+    assert QApplication.focusWidget() is window.samples.table
+    assert window.samples.record.measured.figures.toPlainText() == "18.1 18"
+    keys.press(Qt.Key.Key_V)
+    assert QApplication.focusWidget() is window.samples.record.kept.approved_for
+
+
+def test_the_example_is_in_the_unit_chosen(window: MainWindow, keys: Keys) -> None:
+    arrived(window, keys)
+    keys.press(Qt.Key.Key_M)
+    page = window.samples.record.measured
+    assert page.figures.placeholderText().startswith("18.1 ")
+    page.unit.setCurrentText("µm")
+    assert page.figures.placeholderText().startswith("460 ")
+    page.which.setCurrentIndex(page.which.findData("gloss75"))
+    assert not any(sign.isdigit() for sign in page.figures.placeholderText())
+
+
+def test_a_claim_is_told_as_it_was_typed(window: MainWindow, keys: Keys) -> None:
+    arrived(window, keys)
+    keys.press(Qt.Key.Key_M)
+    page = window.samples.record.measured
+    page.claim.setText("18.5")
+    page.claim.returnPressed.emit()
+    keys.settle()
+    assert "caliper 18.5 pt" in window.message.text
+
+
+def test_what_is_wrong_moves_no_field(window: MainWindow, keys: Keys) -> None:
+    arrived(window, keys)
+    keys.press(Qt.Key.Key_M)
+    keys.settle()
+    page = window.samples.record.measured
+    before = [part.mapTo(window, part.rect().topLeft()) for part in (page.figures, page.claim, page.unit)]
+    page.refuse("The reading “thick” is no number.")
+    keys.settle()
+    assert page._wrong.label.isVisible()
+    assert [part.mapTo(window, part.rect().topLeft()) for part in (page.figures, page.claim, page.unit)] == before
