@@ -40,3 +40,36 @@ def test_the_question_about_the_ton_quotes_every_unit_that_its_answer_settles():
     assert [cell for _, cell in question.cells] == ["D2", "D3", "D4"]
     one = asked([["Board", "pt", "g/m²", "USD/ton"], ["SBS", 18, 360, 1100]])
     assert one.text.startswith("Is the ton of “USD/ton” a short ton")
+
+
+_HEAD = ["Board", "pt", "lb/MSF", "Price"]
+
+
+@pytest.mark.parametrize(
+    ("rows", "key", "told"),
+    [
+        ([["SBS", 18, 74, 46.1]], "currency:", "Nothing says in which currency the prices are: the price in D2."),
+        (
+            [["SBS", 16 + 2 * at, 66 + 8 * at, 46.1 + at] for at in range(2)],
+            "basis:",
+            "Nothing says what the prices are per: the prices in D2 and D3.",
+        ),
+        (
+            [["SBS", 14 + at, 58 + 4 * at, 46.1 + at] for at in range(6)],
+            "currency:",
+            "Nothing says in which currency the prices are: 6 prices in column D.",
+        ),
+    ],
+)
+def test_a_question_about_no_words_says_which_cells_it_is_about(rows, key, told):
+    texts = {question.key: question.text for question in read([_HEAD, *rows]).questions}
+    assert texts[key] == told
+
+
+def test_one_answer_about_several_words_names_them_all():
+    rows = [["SBS", "130 lb", 34.2], ["SBS", "140 lb", 35.2]]
+    question = asked([["Board", "Weight", "USD/MSF"], *rows])
+    assert question.text.startswith("Are “130 lb” and “140 lb” lb on 1,000 ft²")
+    rows = [["SBS", 18, 350, 1100], ["CUK", 20, 360, 1000]]
+    question = asked([["Board", "pt", "lb/MSF", "USD/ST"], *rows])
+    assert question.text.endswith("One of the two must be wrong. So it is with “360”.")

@@ -1,7 +1,7 @@
 """Few questions, each about one cause: lines that the same answer would settle are asked together."""
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 
 from tracker.intake.offers.draft import Asked, Draft
 from tracker.trade.basis import Basis
@@ -24,7 +24,14 @@ def questions_of(drafts: Iterable[Draft]) -> tuple[Question, ...]:
             cells.setdefault(asked.key, {}).update(dict.fromkeys(_places(draft, asked)))
             words.setdefault(asked.key, {})[asked.words] = None
     return tuple(
-        Question(key, asked.code, _text(asked, words[key]), asked.words, _choices(asked), tuple(cells[key]))
+        Question(
+            key,
+            asked.code,
+            _text(asked, words[key], tuple(cells[key])),
+            asked.words,
+            _choices(asked),
+            tuple(cells[key]),
+        )
         for key, asked in first.items()
     )
 
@@ -37,17 +44,51 @@ def _places(draft: Draft, asked: Asked) -> Iterator[tuple[str, str]]:
     yield draft.sheet, draft.where
 
 
-def _text(asked: Asked, words: Iterable[str]) -> str:
-    """The question as first asked; that about the ton quotes every unit that the one answer settles."""
-    # Where the price's own cell says the unit, '1,160 USD/ton' and '1,140 USD/ton' are one.
-    units = list(dict.fromkeys(_FIGURE.sub("", each).strip() for each in words)) if asked.key == "ton" else []
-    if len(units) < 2:
+def _text(asked: Asked, words: Iterable[str], cells: Sequence[tuple[str, str]]) -> str:
+    """The question as first asked, with all that the one answer settles: every word, or the cells that have none."""
+    kind, _, about = asked.key.partition(":")
+    if kind in _OF_NO_WORDS and not about:
+        return f"{asked.text.rstrip('.')}: {_prices(cells)}."
+    if kind not in _OF_SEVERAL:
         return asked.text
-    quoted = [f"“{unit}”" for unit in units[:_MOST_WORDS]]
-    if len(units) > _MOST_WORDS:
-        quoted.append(f"{len(units) - _MOST_WORDS} more")
-    every = f"{', '.join(quoted[:-1])} and {quoted[-1]}"
-    return asked.text.replace(f"“{asked.words}”", every, 1)
+    # Where the price's own cell says the unit, '1,160 USD/ton' and '1,140 USD/ton' are one.
+    several = list(dict.fromkeys(_FIGURE.sub("", each).strip() if kind == "ton" else each for each in words))
+    if len(several) < 2:
+        return asked.text
+    if kind in _ASKED_TOGETHER:
+        together = asked.text.replace(f"“{asked.words}”", _quoted(several), 1)
+        return together.replace("Is “", "Are “", 1)
+    return f"{asked.text} So it is with {_quoted(several[1:])}."
+
+
+_OF_NO_WORDS = ("currency", "basis")
+_ASKED_TOGETHER = ("ton", "weight-basis")
+_OF_SEVERAL = (*_ASKED_TOGETHER, "decimal", "weight", "caliper")
+"""Questions that one answer settles for several words of the sheet."""
+
+
+def _quoted(words: Sequence[str]) -> str:
+    quoted = [f"“{word}”" for word in words[:_MOST_WORDS]]
+    if len(words) > _MOST_WORDS:
+        quoted.append(f"{len(words) - _MOST_WORDS} more")
+    return _listed(quoted)
+
+
+def _listed(words: Sequence[str]) -> str:
+    return f"{', '.join(words[:-1])} and {words[-1]}" if len(words) > 1 else words[0]
+
+
+def _prices(cells: Sequence[tuple[str, str]]) -> str:
+    """'the price in D16', 'the prices in D5 and D7', '12 prices in column D', '40 prices, the first in D5'."""
+    addresses = [cell for _, cell in cells]
+    if len(addresses) == 1:
+        return f"the price in {addresses[0]}"
+    if len(addresses) <= _MOST_WORDS:
+        return f"the prices in {_listed(addresses)}"
+    columns = list(dict.fromkeys(address.rstrip("0123456789") for address in addresses))
+    if len(columns) <= _MOST_WORDS and len({sheet for sheet, _ in cells}) == 1:
+        return f"{len(addresses):,} prices in column{'s' if len(columns) > 1 else ''} {_listed(columns)}"
+    return f"{len(addresses):,} prices, the first in {addresses[0]}"
 
 
 def _choices(asked: Asked) -> tuple[Choice, ...]:

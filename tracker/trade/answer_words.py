@@ -24,7 +24,12 @@ def answer_words(key: str, value: str, said: str = "") -> str:
     if value == LEAVE_OUT:
         return f"lines with “{said}” are left out" if said else "the lines of this question are left out"
     say = _SAY.get(kind)
-    return say(words, value) if say is not None else f"{key} is {value}"
+    told = say(words, value) if say is not None else f"{key} is {value}"
+    # Such an answer is about the prices beside which nothing stands, and leaves all others alone.
+    return told.replace("prices", _WITHOUT_WORDS[key], 1) if key in _WITHOUT_WORDS else told
+
+
+_WITHOUT_WORDS = {"currency:": "prices that name no currency", "basis:": "prices that say no unit"}
 
 
 def sentence(words: str) -> str:

@@ -76,8 +76,8 @@ def test_a_line_shows_what_said_each_of_its_fields(marked: MainWindow, qtbot) ->
     understood, sheet = marked.take_in.understood, marked.take_in.sheet
     understood.table.selectRow(1)
     buttons = {each.text(): each for each in understood.line.findChildren(QPushButton)}
-    assert set(buttons) == {"B5", "C5", "D5", "E5"}
-    assert sheet._points == {"Sheet": {(4, 1), (4, 2), (4, 3), (4, 4)}}
+    assert set(buttons) == {"A5", "B5", "C5", "D5", "E5"}
+    assert sheet._points == {"Sheet": {(4, 0), (4, 1), (4, 2), (4, 3), (4, 4)}}
     buttons["C5"].click()
     assert (sheet.view.currentIndex().row(), sheet.view.currentIndex().column()) == (4, 2)
 

@@ -26,7 +26,8 @@ def board_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> 
     """The board that a row describes; `cells` holds the row's cells, once-written values filled in."""
     board = Board()
     words = _descriptions(cells, columns)
-    board.product = _product(cells, columns)
+    board.product_said = _product(cells, columns)
+    board.product = board.product_said.value if board.product_said is not None else ""
     board.own_words = bool(words)
     _grade(board, words, scope, facts)
     _coated_count(board, cells, columns)
@@ -50,15 +51,17 @@ def _descriptions(cells: Cells, columns: Columns) -> list[Cell]:
     return [cells[column.index] for column in wanted if column.index in cells]
 
 
-def _product(cells: Cells, columns: Columns) -> str:
+def _product(cells: Cells, columns: Columns) -> Said[str] | None:
     """The vendor's own words: the product, else the grade, with the coating behind where it has a column of its own."""
     for role in (Role.PRODUCT, Role.GRADE):
-        pieces = [cells[column.index].text.strip() for column in columns.of(role) if column.index in cells]
-        if pieces:
+        named = [cells[column.index] for column in columns.of(role) if column.index in cells]
+        if named:
             coat = [cells[column.index].text.strip() for column in columns.of(Role.COATING) if column.index in cells]
+            pieces = [cell.text.strip() for cell in named]
             # A bare count of coated sides is no part of a board's name.
-            return " ".join([*pieces, *(words for words in coat if words not in _COATED_COUNTS)])
-    return ""
+            words = " ".join([*pieces, *(words for words in coat if words not in _COATED_COUNTS)])
+            return Said(words, at(named[0]), pieces[0])
+    return None
 
 
 def _grade(board: Board, words: list[Cell], scope: Scope, facts: FileFacts) -> None:

@@ -10,6 +10,7 @@ from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.money import unit_of_format
 from tracker.intake.offers.price_cell import is_price
 from tracker.intake.offers.row_charges import LARGEST_PERCENTAGE
+from tracker.intake.offers.said import at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.values.basis import BasisReading
 from tracker.intake.values.charges import ChargeKind, ChargeWords, charge_header
@@ -18,31 +19,34 @@ from tracker.intake.values.money import price_text
 from tracker.intake.values.numbers import percent, settled
 from tracker.intake.values.roles import Role
 from tracker.trade.basis import Basis
-from tracker.trade.offer import OPEN, Charge, NoteCode
+from tracker.trade.offer import OPEN, Charge, Evidence, NoteCode
 from tracker.trade.quantities import MassUnit
 
 _ROLES = (Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE)
 _KIND_OF = {Role.FREIGHT: ChargeKind.FREIGHT, Role.ENERGY: ChargeKind.ENERGY, Role.SHEETING: ChargeKind.SHEETING}
 
 
-def charges_of(
-    cells: dict[int, Cell], columns: Columns, scope: Scope, facts: FileFacts, currency: str | None, basis: Basis | None
-) -> tuple[Charge, ...]:
-    """The row's charges in the order of the sheet; a charge with no currency or unit of its own has the price's."""
+def fill_charges(draft: Draft, cells: dict[int, Cell], columns: Columns, scope: Scope, facts: FileFacts) -> None:
+    """The row's charges in the order of the sheet, and the cells that said them; a charge with no currency or unit of
+    its own has the price's."""
     found: list[Charge] = []
     in_columns: set[ChargeKind] = set()
+    currency, basis = draft.currency, draft.basis
     for column in columns.of(*_ROLES):
         in_columns.add(_KIND_OF.get(column.role or Role.CHARGE, ChargeKind.OTHER))
         cell = cells.get(column.index)
         charge = _in_cell(cell, column, facts, currency, basis) if cell is not None else None
-        if charge is not None:
+        if cell is not None and charge is not None:
             found.append(charge)
+            draft.evidence.append(Evidence("charges", at(cell), f"{column.text}: {cell.text.strip()}"))
     for said in scope.charges:
         if said.value.kind not in in_columns:
             charge = _stated(said.value, facts, currency, basis)
             if charge is not None:
                 found.append(charge)
-    return tuple(found)
+                draft.evidence.append(said.evidence("charges"))
+    draft.charges = tuple(found)
+    _note_open_charges(draft)
 
 
 def _in_cell(cell: Cell, column: Column, facts: FileFacts, currency: str | None, basis: Basis | None) -> Charge | None:
@@ -92,7 +96,7 @@ def _open(charge: Charge) -> Charge:
     return replace(charge, price=Decimal(0), currency=OPEN)
 
 
-def note_open_charges(draft: Draft) -> None:
+def _note_open_charges(draft: Draft) -> None:
     """Tells of each charge that keeps the delivered cost from being known."""
     for charge in draft.charges:
         if charge.currency == OPEN:

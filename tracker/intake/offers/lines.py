@@ -10,7 +10,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.alike import AlikeRows, Cells, Part, Told
 from tracker.intake.offers.board import BOARD_ROLES, board_of, with_column
 from tracker.intake.offers.brackets import Brackets, brackets_of
-from tracker.intake.offers.charges import charges_of, note_open_charges
+from tracker.intake.offers.charges import fill_charges
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts, facts_for
 from tracker.intake.offers.fill import (
@@ -66,6 +66,7 @@ class TableReader:
         self._blocks: dict[tuple[int, int], tuple[int, int]] = {}
         self._kept: list[object] = []
         self._priced = frozenset(price.index for price in read.columns.prices)
+        self._priceless: dict[int, str] = {}
         view = read.table.view
         self._boards = AlikeRows(read.columns, view, Part(BOARD_ROLES, self._describe_board, take_board))
         self._terms = AlikeRows(read.columns, view, Part(TERM_ROLES, self._describe_terms, take_terms))
@@ -84,7 +85,7 @@ class TableReader:
         found = TableOffers()
         for row in whole:
             found.drafts.extend(self._row(row, brackets))
-        found.passed = self._passed(rows.passed)
+        found.passed = self._passed(rows.passed | self._priceless)
         return found
 
     def _noted(self) -> Footnotes:
@@ -100,6 +101,7 @@ class TableReader:
     def _row(self, whole: WholeRow, brackets: Brackets) -> Iterator[Draft]:
         offered = self._offered(whole)
         if not offered:
+            self._pass_priceless(whole)
             return
         scope = self._scope(whole)
         if scope is None:
@@ -120,6 +122,15 @@ class TableReader:
             if read.standing is not Standing.NOTHING:
                 found.append((price, cell, read))
         return found
+
+    def _pass_priceless(self, whole: WholeRow) -> None:
+        """A row that describes a board and has words where its price should be: they are told."""
+        if not any(column.index in whole.own for column in self._read.columns.of(*BOARD_ROLES)):
+            return
+        instead = [whole.cells[price.index].text.strip() for price in self._offers if price.index in whole.own]
+        said = next((text for text in instead if any(map(str.isalnum, text))), "")
+        if said:
+            self._priceless[whole.row.index] = f"“{said}” is no price"
 
     def _scope(self, whole: WholeRow) -> Scope | None:
         """All that is said around the row; None under a heading that marks what follows as old."""
@@ -158,8 +169,7 @@ class TableReader:
         fill_price(draft, read, whole, columns, self._money(price, scope), self._facts)
         bracket = brackets.of(price, whole.row.index, scope)
         fill_bracket(draft, bracket)
-        draft.charges = charges_of(whole.cells, columns, scope, self._facts, draft.currency, draft.basis)
-        note_open_charges(draft)
+        fill_charges(draft, whole.cells, columns, scope, self._facts)
         fill_hidden(draft, self._read.table.view, whole.row.index, price.index)
         unnamed = self._read.columns.doubt == UNNAMED and draft.currency is not None and draft.basis is not None
         if self._read.columns.doubt and not (unnamed and not _far_off(draft)):
@@ -197,12 +207,22 @@ class TableReader:
 
     def _passed(self, rows: dict[int, str]) -> list[PassedOver]:
         sheet = self._read.table.view.sheet
-        kept = [PassedOver(sheet, str(row + 1), why) for row, why in rows.items()]
+        kept = [PassedOver(sheet, span, why) for span, why in _spans(rows)]
         for price in self._read.columns.prices:
             if price.kind is not Kind.OFFER:
                 why = f"the column “{price.column.text}” is a {price.kind.value} price beside the one offered"
                 kept.append(PassedOver(sheet, f"{self._read.table.first_row + 1}-{self._read.table.last_row + 1}", why))
         return kept
+
+
+def _spans(rows: dict[int, str]) -> Iterator[tuple[str, str]]:
+    """Rows that follow each other and are passed over for one reason, together: '13-15'."""
+    first = last = -1
+    for row, why in (*sorted(rows.items()), (-1, "")):
+        if first >= 0 and (row != last + 1 or why != rows[first]):
+            yield (f"{first + 1}-{last + 1}" if last > first else str(first + 1)), rows[first]
+            first = -1
+        first, last = (row if first < 0 else first), row
 
 
 def _all_told(rows: Rows) -> Rows:

@@ -23,6 +23,7 @@ class Board:
     """What is said of one row's board. Several values of a kind that differ are all kept: that is a contradiction."""
 
     product: str = ""
+    product_said: Said[str] | None = None
     grades: tuple[str, ...] = ()
     grade_said: Said[GradeReading] | None = None
     grade_words: str = ""
