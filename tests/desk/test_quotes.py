@@ -223,6 +223,16 @@ def test_an_order_below_the_minimum_is_said(desk: Desk) -> None:
     assert any("below this vendor's minimum of 5,000 kg" in reason for reason in told.reasons)
 
 
+@pytest.mark.parametrize(("latest", "current"), [(date(2026, 11, 24), False), (date(2026, 11, 25), True)])
+def test_an_offer_that_lapsed_by_every_reading_of_its_last_day_is_not_current(
+    desk: Desk, latest: date, current: bool
+) -> None:
+    file(desk, line(valid_until=None, valid_at_latest=latest))
+    compared = comparison(desk)
+    assert list(compared.current) == [current]
+    assert "can be read two ways; the later is" in explain(desk, compared, 0).reasons[0]
+
+
 def test_a_lapsed_offer_says_that_it_is_not_judged(desk: Desk) -> None:
     told = explained(desk, as_of=date(2027, 2, 1), current_only=False)
     assert told.reasons == ("This offer lapsed on 31 Dec 2026, so it is not judged.",)

@@ -210,7 +210,7 @@ def test_setting_aside_and_forgetting_are_undone(desk: Desk, sheet: Sheet) -> No
     assert questions.open_questions(desk) == (asked,)
     (kept,) = questions.remembered(desk)
     forgotten = questions.forget(desk, kept.id)
-    assert forgotten.text == f"forgot for {kept.vendor} that prices are in USD"
+    assert forgotten.text == f"forgot for {kept.vendor} that prices are in USD; offers already stored stay as they are"
     assert questions.remembered(desk) == ()
     with pytest.raises(Trouble, match="forgotten already"):
         questions.forget(desk, kept.id)

@@ -1,6 +1,5 @@
-"""Keeping Python from searching for garbage where there is none."""
+"""Pausing Python's search for garbage while thousands of offers are made at once."""
 
-import atexit
 import gc
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -17,9 +16,3 @@ def no_collecting() -> Iterator[None]:
     finally:
         if was_on:
             gc.enable()
-
-
-def no_collecting_at_the_end() -> None:
-    """Before it ends, Python looks through all that was loaded and made: with a database's modules a sixth of a second,
-    and what it would free is freed by the end itself."""
-    atexit.register(gc.freeze)

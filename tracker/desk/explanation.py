@@ -116,9 +116,12 @@ def _standing(comparison: Comparison, index: int) -> list[str]:
     """What keeps an offer out of the comparison, or the order out of the offer."""
     snapshot, footing = comparison.snapshot, comparison.footing
     told = []
-    day, until, newer = footing.as_of, int(snapshot.valid_until[index]), int(snapshot.superseded_by_day[index])
+    day, until, newer = footing.as_of, int(snapshot.valid_at_latest[index]), int(snapshot.superseded_by_day[index])
+    last_day = "" if until < 0 else day_text(date.fromordinal(until))
+    if int(snapshot.valid_until[index]) < 0 <= until:
+        told.append(f"Its last day can be read two ways; the later is {last_day}.")
     if 0 <= until < day.toordinal():
-        told.append(f"This offer lapsed on {day_text(date.fromordinal(until))}, so it is not judged.")
+        told.append(f"This offer lapsed on {last_day}, so it is not judged.")
     if 0 <= newer <= day.toordinal():
         newer_on = day_text(date.fromordinal(newer))
         told.append(f"A newer offer of the same board came on {newer_on}, so this one is not judged.")

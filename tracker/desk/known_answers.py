@@ -6,9 +6,10 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
+from tracker.desk.open_dates import open_date
 from tracker.desk.trouble import Trouble
 from tracker.trade.answers import objection
-from tracker.trade.offer import Answers, Reading
+from tracker.trade.offer import Answers, Question, Reading
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
@@ -42,7 +43,7 @@ def with_known(desk: Desk, reading: Reading, given: Answers) -> Answers:
     with desk.store.reading() as connection:
         marked = layouts.of_vendor(connection, reading.vendor) if given.layouts is None else ()
         # Remembered answers settle what a sheet leaves open, so a sheet without questions needs none.
-        listed = kept.listing(connection, reading.vendor) if reading.questions or marked else ()
+        listed = kept.listing(connection, reading.vendor) if marked or asked_of(reading) else ()
     remembered = {_asked_about(each): each.value for each in listed if _asked_about(each) not in given.anew}
     return replace(given, settled={**remembered, **given.settled}, layouts=marked or given.layouts)
 
@@ -51,8 +52,14 @@ def recalled(reading: Reading, given: Answers, known: Answers) -> tuple[Recalled
     """What with_known() added for the questions that a sheet leaves open, in the order they are asked."""
     added = {key: value for key, value in known.settled.items() if key not in given.settled}
     return tuple(
-        Recalled(asked.key, added[asked.key], asked.words) for asked in reading.questions if asked.key in added
+        Recalled(asked.key, added[asked.key], asked.words) for asked in asked_of(reading) if asked.key in added
     )
+
+
+def asked_of(reading: Reading) -> tuple[Question, ...]:
+    """All that a person can settle about a sheet: its questions, then what no offer waits for."""
+    date = open_date(reading)
+    return reading.questions if date is None else (*reading.questions, date)
 
 
 def _asked_about(answer: Remembered) -> str:

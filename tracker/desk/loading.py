@@ -68,6 +68,7 @@ def snapshot_of(stored: OfferColumns) -> Snapshot:
         lead_low=_floats(columns["lead_low"]),
         lead_high=_floats(columns["lead_high"]),
         valid_until=_days(columns["valid_until"]),
+        valid_at_latest=np.maximum(_days(columns["valid_until"]), _days(columns["valid_at_latest"])),
         received=received,
         superseded_by_day=superseded_by_day(keys, received, np.array(columns["price_file_id"], np.int64)),
         product=list(columns["product"]),

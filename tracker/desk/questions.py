@@ -123,7 +123,8 @@ def forget(desk: Desk, answer_id: int) -> Edit:
     known = next((each for each in remembered(desk) if each.id == answer_id), None)
     if known is None:
         raise Trouble("That answer is forgotten already.")
-    text = f"forgot for {known.vendor} that {answer_words(known.key, known.value, known.words)}"
+    what = answer_words(known.key, known.value, known.words)
+    text = f"forgot for {known.vendor} that {what}; offers already stored stay as they are"
     with writing(desk, text) as pen:
         change = pen.delete(answers, answer_id)
     return Edit(text, (change,))

@@ -71,9 +71,9 @@ def prices_on(snapshot: Snapshot, footing: ChosenFooting, rates: RatesOn) -> tup
 
 
 def is_current(snapshot: Snapshot, footing: ChosenFooting) -> Flags:
-    """Received by the day, not lapsed, and no newer offer of the same board had come."""
+    """Received by the day, not lapsed by every reading of its last day, and no newer offer of the same board."""
     day = footing.as_of.toordinal()
-    lapsed = (snapshot.valid_until >= 0) & (snapshot.valid_until < day)
+    lapsed = (snapshot.valid_at_latest >= 0) & (snapshot.valid_at_latest < day)
     superseded = (snapshot.superseded_by_day >= 0) & (snapshot.superseded_by_day <= day)
     current: Flags = (snapshot.received <= day) & ~lapsed & ~superseded
     return current

@@ -38,6 +38,7 @@ class Snapshot:
     per_tonne … delivered_per_msf: in the quoted currency, NaN where unknown. from_kg, below_kg, minimum_kg in kg,
     NaN open. lead_low, lead_high: calendar days, NaN unknown. delivered: 1 yes, 0 no, -1 not said. estimated: the
     grammage is an estimate.
+    valid_at_latest: the last day by every reading of what the sheet says: valid_until itself where that is certain.
     superseded_by_day: the day a newer offer of the same vendor, board and bracket arrived (-1: none).
     board: code of what stays the same from sheet to sheet (vendor, board, bracket). sha256s: of the files, aligned with
     `files`. sheet_m2: the area of a sheet, NaN where none is quoted; charges: as quoted, by the offers' indices; both
@@ -66,6 +67,7 @@ class Snapshot:
     lead_low: Floats
     lead_high: Floats
     valid_until: Days
+    valid_at_latest: Days
     received: Days
     superseded_by_day: Days
     product: list[str]

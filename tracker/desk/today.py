@@ -53,6 +53,6 @@ def _out_of_line(comparison: Comparison) -> tuple[int, ...]:
 
 def _lapsing(comparison: Comparison) -> tuple[int, ...]:
     """Soonest first."""
-    until, day = comparison.snapshot.valid_until, comparison.footing.as_of.toordinal()
+    until, day = comparison.snapshot.valid_at_latest, comparison.footing.as_of.toordinal()
     found = np.flatnonzero(comparison.current & (until >= day) & (until <= day + SOON_DAYS))
     return tuple(int(index) for index in found[np.argsort(until[found], kind="stable")])

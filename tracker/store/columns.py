@@ -38,6 +38,7 @@ _PLAIN = (
     "lead_low",
     "lead_high",
     "valid_until",
+    "valid_at_latest",
     "received",
     "delivered",
     "board_key",

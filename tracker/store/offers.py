@@ -113,7 +113,7 @@ def _as_read(offers: Sequence[Offer]) -> Columns:
 
 _PLAIN = (
     "product", "grade", "coated_sides", "caliper_um", "grammage_gsm", "from_kg", "below_kg", "minimum_kg",
-    "valid_until", "delivered",
+    "valid_until", "valid_at_latest", "delivered",
 )  # fmt: skip
 """Columns that hold an offer's field of the same name."""
 
@@ -253,6 +253,7 @@ def _offer(row: RowMapping, charges: tuple[Charge, ...]) -> Offer:
         delivered=row["delivered"],
         charges=charges,
         received=row["received"],
+        valid_at_latest=row["valid_at_latest"],
     )
 
 

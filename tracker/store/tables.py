@@ -76,6 +76,8 @@ offer = table(
     Column("lead_low", Integer),
     Column("lead_high", Integer),
     Column("valid_until", Date),
+    # Where the last day can be read two ways, the later of the two.
+    Column("valid_at_latest", Date),
     Column("delivered", Boolean),
     Column("received", Date, nullable=False),
     # Says which offers are the same one at another date (store/boards.py).

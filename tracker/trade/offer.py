@@ -90,6 +90,7 @@ class Offer:
 
     caliper_um in µm, grammage_gsm in g/m², masses in kg, lead_days as (shortest, longest) calendar days,
     price in units of `currency` per `basis`. `from_kg` is inclusive, `below_kg` exclusive; None is open.
+    `valid_at_latest`: where the last day can be read two ways and `valid_until` is open, the later of the two.
     """
 
     source: Source
@@ -112,6 +113,7 @@ class Offer:
     delivered: bool | None = None
     charges: tuple[Charge, ...] = ()
     received: date | None = None
+    valid_at_latest: date | None = None
 
     @property
     def measure(self) -> BoardMeasure:

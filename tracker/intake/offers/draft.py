@@ -51,6 +51,7 @@ class Draft:
     delivered: bool | None = None
     charges: tuple[Charge, ...] = ()
     received: date | None = None
+    valid_at_latest: date | None = None
     also: tuple[str, ...] = ()
     notes: list[Note] = field(default_factory=list)
     evidence: list[Evidence | RowEvidence] = field(default_factory=list)

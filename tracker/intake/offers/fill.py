@@ -29,6 +29,7 @@ from tracker.trade.quantities import WeightUnit
 def fill_board(draft: Draft, board: Board, facts: FileFacts) -> None:
     """Grade, coating, caliper, basis weight and sheet size."""
     draft.product = board.product
+    _tell(draft, "product", board.product_said)
     _fill_grade(draft, board, facts)
     draft.coated_sides = board.coated_sides
     _fill_caliper(draft, board)
@@ -191,6 +192,7 @@ def _round(value: Decimal) -> str:
 def fill_terms(draft: Draft, terms: Terms, price: PriceColumn, vendor: Said[str] | None) -> None:
     """Lead time, validity, smallest order, delivery and vendor."""
     draft.lead_days, draft.valid_until = terms.lead_days, terms.valid_until
+    draft.valid_at_latest = terms.valid_at_latest
     draft.minimum_kg, draft.received = terms.minimum_kg, terms.received
     draft.delivered = delivered_by_column(price, terms)
     draft.notes.extend(terms.notes)
@@ -231,6 +233,7 @@ def take_board(draft: Draft, other: Draft) -> None:
 def take_terms(draft: Draft, other: Draft) -> None:
     """What fill_terms filled into another draft, but for evidence and notes."""
     draft.lead_days, draft.valid_until = other.lead_days, other.valid_until
+    draft.valid_at_latest = other.valid_at_latest
     draft.minimum_kg, draft.received = other.minimum_kg, other.received
     draft.delivered, draft.vendor = other.delivered, other.vendor
 

@@ -15,6 +15,7 @@ from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.values.brackets import LARGEST_ORDER_KG
+from tracker.intake.values.dates import DateOrder
 from tracker.intake.values.delivery import Delivery, find_delivery, terms_under
 from tracker.intake.values.lead import LeadTime, lead_in_remark
 from tracker.intake.values.masses import Mass
@@ -34,6 +35,7 @@ class Terms:
 
     lead_days: tuple[int, int] | None = None
     valid_until: date | None = None
+    valid_at_latest: date | None = None
     minimum_kg: Decimal | None = None
     delivered: bool | None = None
     received: date | None = None
@@ -154,12 +156,22 @@ def _take_validity(terms: Terms, read: Validity, day: date | None, where: str, w
         terms.valid_until = day
         terms.evidence.append(Evidence("valid_until", where, words))
     elif read.ambiguous:
-        text = f"The date in “{words}” can be read as day and month or month and day."
+        either = read.last_days(DateOrder.DAY_FIRST, DateOrder.MONTH_FIRST)
+        terms.valid_at_latest = max(either, default=None)
+        text = f"The date in “{words}” can be read as {' or '.join(map(_day_words, either))}."
         terms.notes.append(Note(NoteCode.DATE_AMBIGUOUS, where, text))
     else:
         terms.notes.append(
             Note(NoteCode.VALIDITY_UNREAD, where, f"“{words}” gives no day until which the price holds.")
         )
+
+
+def _day_words(day: date) -> str:
+    """'3 Apr 2026', whatever the machine's language."""
+    return f"{day.day} {_MONTHS[day.month - 1]} {day.year}"
+
+
+_MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 
 
 def _minimum(terms: Terms, cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> None:

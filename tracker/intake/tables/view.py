@@ -20,9 +20,6 @@ _KEPT_CELLS = 450_000
 _UNTIDY = re.compile(r"^\s|\s$|  |[^\S \n]|\s\n|\n\s")
 
 
-_NOTHING: Mapping[int, Cell] = {}
-
-
 @runtime_checkable
 class ByRow(Protocol):
     """Cells that can be asked for row by row."""
@@ -132,11 +129,11 @@ class View:
 
     def down(self, column: int, rows: Iterable[int]) -> Iterator[tuple[int, Cell]]:
         """Those of the rows that have a cell in a column, with it."""
-        passing = self.rows if type(self.rows) is PassingRows else None
-        for row in rows:
-            cell = self.rows.get(row, _NOTHING).get(column) if passing is None else passing.cell(row, column)
-            if cell is not None:
-                yield row, cell
+        if type(self.rows) is PassingRows:
+            found = ((row, self.rows.cell(row, column)) for row in rows)
+        else:
+            found = ((row, self.rows[row].get(column)) for row in rows if row in self.rows)
+        return ((row, cell) for row, cell in found if cell is not None)
 
     def columns_of(self, row: int) -> Collection[int]:
         """The columns of a row with content that have cells."""

@@ -35,6 +35,11 @@ class Validity:
             found = (list_date,) if self.days is not None and list_date is not None else ()
         return found[0] + timedelta(days=self.days or 0) if len(found) == 1 else None
 
+    def last_days(self, *orders: DateOrder) -> tuple[date, ...]:
+        """The last day under each of these orders of day and month that it can be read in."""
+        found = (self.last_day(order) for order in orders)
+        return tuple(day for day in found if day is not None)
+
     @property
     def ambiguous(self) -> bool:
         """A date that may be read two ways."""
