@@ -16,7 +16,7 @@ from tracker.commands.opened import desk_for_writing
 from tracker.commands.outcome import Status
 from tracker.commands.printing import print_json
 from tracker.commands.vendor_said import vendor_said
-from tracker.desk.collecting import no_collecting, no_collecting_at_the_end
+from tracker.desk.collecting import no_collecting
 from tracker.desk.contract import passing_object
 from tracker.desk.files import answers as answers_of
 from tracker.desk.files import find, name_vendor
@@ -54,7 +54,6 @@ def describe(parser: argparse.ArgumentParser) -> None:
 
 def run(options: argparse.Namespace) -> Status:
     """Reads each file, prints the result, stores what was accepted unless it is a dry run."""
-    no_collecting_at_the_end()
     with no_collecting():
         with _reader_ready(), _desk(options) as desk:
             if desk is not None and is_there(desk) and options.vendor:
@@ -62,7 +61,7 @@ def run(options: argparse.Namespace) -> Status:
             answers = _answers(options)
             results = [_take_in(desk, path, answers, options) for path in options.files]
         _show(results, options)
-        return _status(results)
+    return _status(results)
 
 
 @contextmanager

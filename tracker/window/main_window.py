@@ -64,10 +64,8 @@ class MainWindow(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(0)
-        foot = Foot(session, self.message)
-        for part in (self.bar, self.footing, self.stack, foot):
+        for part in (self.bar, self.footing, self.stack, Foot(session, self.message)):
             layout.addWidget(part)
-        session.theme.dress(self.bar, self.footing, foot)
         layout.setStretch(2, 1)
         self.files = FileTasks(session, self, lambda: self.quotes)
         self.databases = OtherDatabase(session, self)
@@ -108,7 +106,6 @@ class MainWindow(QWidget):
         places = (self.today, self._until_quotes, self.samples, self.reference, self.sheets, self.take_in, self.sheet)
         for place in places:
             self.stack.addWidget(place)
-        self.session.theme.dress(*places)
         self.today.offer_wanted.connect(self._show_offer)
         self.today.sample_wanted.connect(self._show_sample)
         self.today.cell_wanted.connect(self._show_cell)
@@ -136,7 +133,6 @@ class MainWindow(QWidget):
         place.counted.connect(self.footing.show_count)
         place.sheet_wanted.connect(self._show_sheet_of)
         place.picture.level_wanted.connect(self._show_level)
-        self.session.theme.dress(place)
         self.stack.insertWidget(QUOTES, place)
         self.stack.removeWidget(self._until_quotes)
         self._until_quotes.deleteLater()
@@ -154,7 +150,6 @@ class MainWindow(QWidget):
         self.stack.setCurrentIndex(place)
         self.bar.stand_at(place if place < len(TITLES) else -1)
         self.footing.setVisible(place in _WITH_FOOTING)
-        self.session.theme.catch_up()
 
     @Slot()
     def go_today(self) -> None:

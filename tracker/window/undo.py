@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from typing import TYPE_CHECKING
 
 from PySide6.QtGui import QUndoCommand
@@ -50,19 +50,23 @@ class DeskEdit(QUndoCommand):
 
 
 class TakenIn(DeskEdit):
-    """A file that was stored: undoing withdraws it (kept, but its offers no longer count), redoing brings it back."""
+    """Files that were stored: undoing withdraws them (kept, but their offers no longer count), redoing brings them
+    back."""
 
-    def __init__(self, session: Session, file_id: int, text: str) -> None:
+    def __init__(self, session: Session, file_ids: Sequence[int], text: str) -> None:
         QUndoCommand.__init__(self, text)
         self._session = session
-        self._file_id = file_id
-        self._withdrawn: Edit | None = None
+        self._file_ids = tuple(file_ids)
+        self._withdrawn: list[Edit] = []
         self._refresh = session.reload
         self._carried_out = True
 
     def _reverse(self) -> None:
         door = self._session.door
-        self._withdrawn = door.withdraw_file(self._file_id) if self._withdrawn is None else door.undo(self._withdrawn)
+        if self._withdrawn:
+            self._withdrawn = [door.undo(edit) for edit in self._withdrawn]
+        else:
+            self._withdrawn = [door.withdraw_file(each) for each in self._file_ids]
 
 
 class AnsweredLater(DeskEdit):
@@ -94,9 +98,9 @@ def push_answered(session: Session, stored: Stored) -> None:
     session.reload()
 
 
-def push_taken_in(session: Session, file_id: int, text: str) -> None:
-    """Puts a stored file on the stack and says so."""
-    session.undo_stack.push(TakenIn(session, file_id, text))
+def push_taken_in(session: Session, file_ids: Sequence[int], text: str) -> None:
+    """Puts files that were stored together on the stack and says so."""
+    session.undo_stack.push(TakenIn(session, file_ids, text))
     session.said.emit(text)
 
 

@@ -7,7 +7,6 @@ from PySide6.QtWidgets import QLabel
 from tests.window.conftest import settle
 from tracker.window.look.marks import Mark
 from tracker.window.main_window import MainWindow
-from tracker.window.pieces import words
 
 pytestmark = pytest.mark.gui
 
@@ -67,6 +66,4 @@ def test_a_long_file_name_cuts_no_sentence(panel, qtbot) -> None:
     panel._show_offer(session.selected)
     settle(qtbot, panel.window())
     body = panel._body
-    panel._reasons.addWidget(words("Compare with " + long_name.replace("_", ""), wrap=True))
-    settle(qtbot, panel.window())
     qtbot.waitUntil(lambda: body.widget().width() == body.viewport().width())

@@ -10,7 +10,6 @@ from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton
 from tests.window.conftest import settle
 from tracker.window.main_window import QUOTES, TODAY, MainWindow
 from tracker.window.take_in.question_card import QuestionCard
-from tracker.window.take_in.stray_keys import StrayKeys
 
 pytestmark = pytest.mark.gui
 
@@ -54,7 +53,7 @@ def _read(window: MainWindow, qtbot, path: Path, text: str) -> MainWindow:
 
 def _press(qtbot, window: MainWindow, key: Qt.Key) -> None:
     at = QApplication.focusWidget()
-    qtbot.waitUntil(lambda: not any(held.too_soon for held in at.findChildren(StrayKeys)))
+    qtbot.waitUntil(lambda: not (isinstance(at, QuestionCard) and at._too_soon))
     qtbot.keyClick(at, key)
     settle(qtbot, window)
 
@@ -72,9 +71,9 @@ def test_each_answer_leads_to_the_next_question_in_view(eight_questions: MainWin
     for _ in _BOARDS:
         card = _card_in_focus()
         asked.append(card.question.key)
-        assert QApplication.focusWidget() is card.first_choice
-        assert card.first_choice.visibleRegion().boundingRect() == card.first_choice.rect()
-        _press(qtbot, window, Qt.Key.Key_Return)
+        assert QApplication.focusWidget() is card
+        assert card.visibleRegion().boundingRect() == card.rect()
+        _press(qtbot, window, Qt.Key.Key_1)
     assert asked == [f"grade:{board.casefold()} {16 + at}" for at, board in enumerate(_BOARDS)]
     assert not any(card.isVisible() for card in pane.findChildren(QuestionCard))
     assert QApplication.focusWidget() is window.take_in.understood.table
@@ -84,42 +83,44 @@ def test_each_answer_leads_to_the_next_question_in_view(eight_questions: MainWin
     assert len(window.session.comparison.snapshot) == len(_BOARDS)
 
 
-def test_a_key_pressed_once_too_often_answers_nothing_unread(eight_questions: MainWindow, qtbot) -> None:
+def test_enter_answers_nothing_unread(eight_questions: MainWindow, qtbot) -> None:
+    for key in (Qt.Key.Key_Return, Qt.Key.Key_Return, Qt.Key.Key_Space, Qt.Key.Key_9):
+        _press(qtbot, eight_questions, key)
+    assert eight_questions.take_in.at_hand.given == {}
+    qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
+    assert QApplication.focusWidget().text() == "①  SBS · Solid bleached sulphate"
     _press(qtbot, eight_questions, Qt.Key.Key_Return)
-    choice = QApplication.focusWidget()
-    held = choice.findChild(StrayKeys)
-    held.too_soon = True
-    for key in (Qt.Key.Key_Return, Qt.Key.Key_Space):
-        qtbot.keyClick(choice, key)
-    settle(qtbot, eight_questions)
     assert list(eight_questions.take_in.at_hand.given) == ["grade:fenlight 16"]
-    held.too_soon = True
-    qtbot.keyClick(choice, Qt.Key.Key_Tab)
-    assert QApplication.focusWidget() is not choice
-    choice.setFocus()
-    _press(qtbot, eight_questions, Qt.Key.Key_Return)
-    assert list(eight_questions.take_in.at_hand.given) == ["grade:fenlight 16", "grade:harrow 17"]
+
+
+def test_a_number_pressed_once_too_often_answers_nothing_unread(eight_questions: MainWindow, qtbot) -> None:
+    _press(qtbot, eight_questions, Qt.Key.Key_2)
+    card = _card_in_focus()
+    card._too_soon = True
+    qtbot.keyClick(card, Qt.Key.Key_1)
+    assert eight_questions.take_in.at_hand.given == {"grade:fenlight 16": "CUK"}
+    _press(qtbot, eight_questions, Qt.Key.Key_6)
+    assert eight_questions.take_in.at_hand.given == {"grade:fenlight 16": "CUK", "grade:harrow 17": "FBB"}
 
 
 def test_a_key_held_down_answers_one_question(eight_questions: MainWindow, qtbot) -> None:
-    choice = QApplication.focusWidget()
-    held = choice.findChild(StrayKeys)
-    qtbot.waitUntil(lambda: not held.too_soon)
-    repeated = QKeyEvent(QEvent.Type.KeyPress, Qt.Key.Key_Return, Qt.KeyboardModifier.NoModifier, "\r", autorep=True)
-    QApplication.sendEvent(choice, repeated)
+    card = _card_in_focus()
+    qtbot.waitUntil(lambda: not card._too_soon)
+    repeated = QKeyEvent(QEvent.Type.KeyPress, Qt.Key.Key_1, Qt.KeyboardModifier.NoModifier, "1", autorep=True)
+    QApplication.sendEvent(card, repeated)
     settle(qtbot, eight_questions)
     assert eight_questions.take_in.at_hand.given == {}
 
 
 def test_a_question_may_be_answered_later_and_the_next_one_follows(eight_questions: MainWindow, qtbot) -> None:
     cards = eight_questions.take_in.understood.questions._asked
-    cards[3].first_choice.setFocus()
+    cards[3].findChild(QPushButton).setFocus()
     _press(qtbot, eight_questions, Qt.Key.Key_Space)
     assert _card_in_focus().question.key == f"grade:{_BOARDS[4].casefold()} 20"
 
 
 def test_an_answer_keeps_the_vendors_capitals(eight_questions: MainWindow, qtbot) -> None:
-    _press(qtbot, eight_questions, Qt.Key.Key_Return)
+    _press(qtbot, eight_questions, Qt.Key.Key_1)
     names = [each.accessibleName() for each in eight_questions.take_in.understood.questions.findChildren(QPushButton)]
     assert "Change: “Fenlight 16” is SBS." in names
 
@@ -160,6 +161,23 @@ def test_a_sheet_without_a_vendor_waits_for_its_name(nameless: MainWindow, qtbot
     take_in.agree.click()
     settle(qtbot, nameless)
     assert nameless.session.comparison.snapshot.vendors == ["Ferrowick Mills"]
+
+
+def test_the_first_line_of_a_sheet_may_be_its_vendor_if_the_user_says_so(real_window, qtbot, tmp_path) -> None:
+    window = _read(
+        real_window,
+        qtbot,
+        tmp_path / "tillerow.csv",
+        "Tillerow Converting Supply\n\nBoard,Grade,Caliper (pt),Basis weight (g/m²),Price USD,Unit\n"
+        "Fenlight 16,SBS,16,300,1216,tonne\n",
+    )
+    card = window.take_in.understood.vendor
+    assert card.suggested.text() == "It is “Tillerow Converting Supply”"
+    assert window.take_in.at_hand.given == {}
+    card.suggested.click()
+    settle(qtbot, window)
+    assert window.take_in.at_hand.given == {"vendor": "Tillerow Converting Supply"}
+    assert card.isHidden()
 
 
 def test_without_a_name_it_is_taken_in_only_by_choice_which_can_be_undone(nameless: MainWindow, qtbot) -> None:
@@ -210,12 +228,12 @@ def test_what_holds_of_every_line_is_told_once(real_window: MainWindow, qtbot, t
         real_window,
         qtbot,
         tmp_path / "ostrel.csv",
-        "Ostrel Karton Ltd,,,,,\nOffer valid until 03/04/2026,,,,,\n\n"
+        "Ostrel Karton Ltd,,,,,\nOffer valid until further notice,,,,,\n\n"
         "Board,Grade,Caliper (pt),Basis weight (g/m²),Price USD,Unit\n"
         "Fenlight 16,SBS,16,300,1216,tonne\nFenlight 18,SBS,18,335,1218,tonne\n",
     )
     understood = window.take_in.understood
-    assert "03/04/2026" in understood.told_once.text()
+    assert "further notice" in understood.told_once.text()
     assert understood.told_once.isVisible()
     keys = [column.key for column in understood.model.columns]
     assert understood.table.isColumnHidden(keys.index("notes"))
@@ -240,7 +258,7 @@ def test_the_cell_that_is_asked_about_is_in_view_with_the_one_beside_it(eight_qu
     eight_questions.resize(1280, 800)
     view = eight_questions.take_in.sheet.view
     view.horizontalScrollBar().setValue(0)
-    _press(qtbot, eight_questions, Qt.Key.Key_Return)
+    _press(qtbot, eight_questions, Qt.Key.Key_1)
     price = view.model().index(4, 3)
     assert view.currentIndex() == price
     for seen in (price, price.siblingAtColumn(4)):

@@ -4,7 +4,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QPushButton
 
 from tests.window.conftest import settle
 from tests.window.fixtures.invented_sheet import taken
@@ -24,7 +24,7 @@ def half_answered(real_window: MainWindow, qtbot, tmp_path: Path) -> MainWindow:
     """A sheet with one of its eight questions answered."""
     real_window.take_in_files([sheet_of_boards(tmp_path / "ostrel.csv")])
     settle(qtbot, real_window)
-    real_window.take_in.understood.questions._asked[0].first_choice.click()
+    real_window.take_in.understood.questions._asked[0].findChild(QPushButton).click()
     settle(qtbot, real_window)
     return real_window
 
@@ -42,7 +42,7 @@ def test_a_sheet_that_is_left_is_led_back_to_and_goes_on(half_answered: MainWind
     qtbot.mouseClick(window.bar.back, Qt.MouseButton.LeftButton)
     assert window.stack.currentIndex() == TAKE_IN
     assert _answers(window) == {"grade:fenlight 16": "SBS"}
-    assert QApplication.focusWidget() is window.take_in.understood.questions._asked[0].first_choice
+    assert QApplication.focusWidget() is window.take_in.understood.questions._asked[0]
     assert window.bar.back.isHidden()
 
 

@@ -25,7 +25,7 @@ def take_in(window: MainWindow, qtbot):
 
 def choose(qtbot, take_in, words: str) -> None:
     buttons = take_in.understood.questions.findChildren(QPushButton)
-    button = next(each for each in buttons if each.text().startswith(words))
+    button = next(each for each in buttons if each.accessibleName().startswith(words) or each.text().startswith(words))
     qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
 
 
@@ -117,6 +117,10 @@ def test_several_files_are_taken_in_at_once(window, qtbot) -> None:
     take_in.agree_all.click()
     settle(qtbot, window)
     assert [given for _, _, given in window.session.door.stored] == [{"ton": "short"}, {"ton": "metric"}]
+    assert window.message.text == "Took in 14 offers from 2 files."
+    window.steps.undo()
+    settle(qtbot, window)
+    assert [each for each in window.session.door.asked if each.startswith("withdraw")] == ["withdraw 1", "withdraw 1"]
 
 
 class SlowDoor(InventedDoor):

@@ -88,3 +88,35 @@ def test_a_question_is_answered_where_it_is_listed(window: MainWindow, qtbot) ->
     dialog.cards[7].answered.emit("ton", "metric")
     settle(qtbot, window)
     assert answered == [(7, "metric", True)]
+
+
+def test_the_vendor_that_a_sheet_lacks_is_named_beside_its_questions(real_window: MainWindow, qtbot, tmp_path) -> None:
+    window = real_window
+    sheet = tmp_path / "list.csv"
+    sheet.write_text(
+        "Board,Grade,Caliper (pt),Basis weight (g/m²),Price USD,Unit\n"
+        "Fenlight 16,SBS,16,300,1216,tonne\nHarrow 18,,18,335,1218,tonne\n",
+        encoding="utf-8",
+    )
+    window.take_in_files([sheet])
+    settle(qtbot, window)
+    window.take_in.understood.vendor.nameless.click()
+    window.take_in.agree.click()
+    settle(qtbot, window)
+    window.go_today()
+    (task,) = window.today.questions.list.tasks
+    window.today.questions.list.wanted.emit(task.target)
+    dialog = window.today.findChild(AnswerDialog)
+    assert dialog.naming.isVisible()
+    qtbot.keyClicks(dialog.naming.field, "Ferrowick Mills")
+    qtbot.keyClick(dialog.naming.field, Qt.Key.Key_Return)
+    settle(qtbot, window)
+    assert dialog.isVisible()
+    assert not dialog.naming.isVisible()
+    assert window.session.comparison.snapshot.vendors == ["Ferrowick Mills"]
+    (card,) = dialog.cards.values()
+    qtbot.waitUntil(lambda: not card._too_soon)
+    qtbot.keyClick(card, Qt.Key.Key_1)
+    settle(qtbot, window)
+    assert [(each.vendor, each.value) for each in window.session.door.remembered()] == [("Ferrowick Mills", "SBS")]
+    assert len(window.session.comparison.snapshot) == 2

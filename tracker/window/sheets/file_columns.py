@@ -26,7 +26,7 @@ FILE_COLUMNS: tuple[Column, ...] = (
         fixed("File"),
         text=lambda d, row: d[row].name,
         keys=lambda d: text_keys([file.name for file in d]),
-        width=170,
+        width=180,
         share=4,
         strong=True,
         tip=lambda d, row: d[row].name,
@@ -36,7 +36,7 @@ FILE_COLUMNS: tuple[Column, ...] = (
         fixed("Vendor"),
         text=lambda d, row: d[row].vendor or "not named",
         keys=lambda d: text_keys([file.vendor or "" for file in d]),
-        width=120,
+        width=130,
         share=3,
     ),
     Column(
@@ -45,7 +45,7 @@ FILE_COLUMNS: tuple[Column, ...] = (
         text=lambda d, row: figures.date_text(d[row].received),
         keys=lambda d: np.array([file.received.toordinal() for file in d]),
         stand=Stand.RIGHT,
-        width=96,
+        width=90,
     ),
     Column(
         "imported",
@@ -53,7 +53,7 @@ FILE_COLUMNS: tuple[Column, ...] = (
         text=lambda d, row: figures.date_text(d[row].imported_at.astimezone().date()),
         keys=lambda d: np.array([file.imported_at.timestamp() for file in d]),
         stand=Stand.RIGHT,
-        width=96,
+        width=90,
         tip=lambda d, row: f"by {d[row].imported_by}",
     ),
     Column(

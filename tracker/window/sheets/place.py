@@ -57,7 +57,7 @@ class SheetsPlace(QWidget):
         both.addWidget(self.remembered)
         both.setHandleWidth(20)
         both.setChildrenCollapsible(False)
-        both.setSizes([760, 440])
+        both.setSizes([860, 340])
         heading = row(words("Price sheets taken in", "title"), 14, self._told, None)
         self.setLayout(column(heading, both, margins=(24, 18, 24, 18), gap=14, grow=1))
         self.table.picked.connect(self._choose)

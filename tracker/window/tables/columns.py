@@ -24,7 +24,7 @@ class Column:
     text(data, row) is what is shown, ready for the eye. keys(data) is an array of n sort keys (NaN sorts last either
     way). title(data) may depend on the user's units. `paint` names what a delegate draws in place of text ('mark',
     'plies'); `spoken` is then read out instead. `strong` makes the figure the one a row is about. `share` is the part
-    of spare width the column takes. `wraps`: a text too long for one line goes on in a second, where rows are tall.
+    of spare width the column takes. `wraps`: a text too long for one line goes on in further ones, where rows are tall.
     """
 
     key: str

@@ -13,6 +13,7 @@ from tracker.window.tables.model import FAINT, PAINTED, STRONG, WRAPS
 
 GLYPH_WIDTH, GLYPH_HEIGHT = 26, 15
 _MARK_SIZE = 12
+_ROOM_AROUND = 8
 
 
 class RowDelegate(QStyledItemDelegate):
@@ -76,22 +77,27 @@ class RowDelegate(QStyledItemDelegate):
         )
         room = box.adjusted(7, 0, -7, 0)
         align = int(index.data(Qt.ItemDataRole.TextAlignmentRole))
-        if index.data(WRAPS) and room.height() >= 2 * painter.fontMetrics().lineSpacing():
-            painter.drawText(room, align, in_two_lines(text, option.font, room.width()))
+        lines = int((room.height() - _ROOM_AROUND) // painter.fontMetrics().lineSpacing())
+        if index.data(WRAPS) and lines > 1:
+            painter.drawText(room, align, in_lines(text, option.font, room.width(), lines))
         else:
             shown = painter.fontMetrics().elidedText(text, Qt.TextElideMode.ElideRight, int(room.width()))
             painter.drawText(room, align, shown)
 
 
-def in_two_lines(text: str, font: QFont, width: float) -> str:
-    """A text broken between words where one line can't hold it; what two lines can't hold ends in '…'."""
+def in_lines(text: str, font: QFont, width: float, most: int) -> str:
+    """A text broken between words where one line can't hold it; what `most` lines can't hold ends in '…'."""
     layout = QTextLayout(text, font)
     layout.beginLayout()
-    line = layout.createLine()
-    line.setLineWidth(width)
-    end = line.textLength()
+    lines: list[str] = []
+    start = 0
+    while start < len(text) and len(lines) < most - 1:
+        line = layout.createLine()
+        line.setLineWidth(width)
+        end = start + line.textLength()
+        lines.append(text[start:end].strip())
+        start = end
     layout.endLayout()
-    if end >= len(text):
-        return text
-    rest = QFontMetricsF(font).elidedText(text[end:].strip(), Qt.TextElideMode.ElideRight, width)
-    return f"{text[:end].strip()}\n{rest}"
+    if start < len(text):
+        lines.append(QFontMetricsF(font).elidedText(text[start:].strip(), Qt.TextElideMode.ElideRight, width))
+    return "\n".join(lines)

@@ -62,9 +62,9 @@ class RowsView(QTableView):
             self.setColumnHidden(place, not shown)
             self._share_width()
 
-    def show_two_lines(self, two: bool) -> None:
-        """Rows tall enough for texts that go on in a second line, or as tall as one line again."""
-        self._lines = 2 if two else 1
+    def show_texts_in(self, lines: int) -> None:
+        """Rows tall enough for texts that go on over so many lines."""
+        self._lines = lines
         self._set_row_height()
 
     def _set_row_height(self) -> None:

@@ -47,7 +47,7 @@ class Answering(QObject):
         file = self._at_hand()
         if file is None or file.taken is None or (value is not None and file.given.get(key) == value):
             return
-        asked = next((each for each in file.taken.reading.questions if each.key == key), None)
+        asked = next((each for each in file.found.asked if each.key == key), None)
         served = next((each for each in file.taken.recalled if each.key == key), None)
         if asked is not None or served is not None:
             file.words[key] = asked.words if asked is not None else served.words if served is not None else ""
@@ -67,7 +67,7 @@ class Answering(QObject):
     def _ask_vendor(self, key: str) -> None:
         file = self._at_hand()
         if file is not None and file.taken is not None:
-            asked = [each for each in file.taken.reading.questions if each.key == key]
+            asked = [each for each in file.found.asked if each.key == key]
             VendorWordsDialog(file.taken.reading.file, asked, self._understood).open()
 
     def _ask_whose(self) -> None:

@@ -42,9 +42,10 @@ class BegunFiles:
         self._by_content: dict[str, FileAtHand] = {}
         self._from_before: dict[str, dict[str, Any]] = _from_text(settings.begun)
 
-    def keep(self, files: Iterable[FileAtHand]) -> None:
-        """Remembers those of these files that something was said about."""
+    def keep(self, files: Iterable[FileAtHand], *, all_unsettled: bool = False) -> None:
+        """Remembers those of these files that something was said about, or all that still have lines to take in."""
         for file in files:
+            file.waits = all_unsettled and file.unsettled and not file.kept
             if file.taken is not None and not file.taken.reading.unreadable:
                 self._by_content[file.taken.reading.sha256] = file
                 self._from_before.pop(file.taken.reading.sha256, None)
@@ -79,7 +80,7 @@ class BegunFiles:
         return None
 
     def _all(self) -> dict[str, dict[str, Any]]:
-        begun = {sha256: _said(file) for sha256, file in self._by_content.items() if file.begun}
+        begun = {sha256: _said(file) for sha256, file in self._by_content.items() if file.begun or file.waits}
         return self._from_before | begun
 
     def _write(self) -> None:
@@ -103,7 +104,7 @@ def _said(file: FileAtHand) -> dict[str, Any]:
     return {
         "path": str(file.path.absolute()),
         "vendor": (reading.vendor if reading is not None else None) or "",
-        "asked": len(reading.questions) if reading is not None else 0,
+        "asked": len(file.found.asked),
         "given": file.given,
         "words": file.words,
         "anew": sorted(file.anew),

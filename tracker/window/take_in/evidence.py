@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
-from tracker.trade.offer import Evidence, Line, Source
+from tracker.trade.offer import Evidence, Line, Offer, Source
+from tracker.window.look.figures import date_text
 from tracker.window.take_in.cells import place_of
+from tracker.window.take_in.line_columns import BASIS_WORDS
 
 _FIELD_WORDS = {
     "price": "Price", "vendor": "Vendor", "product": "Board", "grade": "Grade", "coated_sides": "Coating",
@@ -16,23 +18,46 @@ _FIELD_WORDS = {
     "received": "Dated", "comment": "Comment", "layout": "Read by", "indicative": "Indicative",
 }  # fmt: skip
 _LONGEST = 90
+_FIRST_TOLD = ("price", "currency", "basis", "charges", "delivered", "product")
+"""What makes the price, then which board: a list that is cut short ends in what matters less."""
 
 
 @dataclass(frozen=True, slots=True)
 class Said:
-    """One row of what said so: the field, where (a cell, or words such as 'your answer'), and what stands there."""
+    """One row of what said so: the field, where (a cell, or words such as 'your answer'), what stands there, and what
+    it was taken for ('' where that is plain)."""
 
     field: str
     where: str
     words: str
     against: str = ""
+    meant: str = ""
 
 
 def what_said(line: Line) -> tuple[Said, ...]:
-    """The price's own cell first, then each field in the order it was read."""
+    """The price's own cell first, then what makes the price, then each field in the order it was read."""
     source = line.offer.source
     price = Said(_FIELD_WORDS["price"], source.cell, source.as_written)
-    return (price, *said_by(line.evidence))
+    said = said_by(sorted(line.evidence, key=_place))
+    return (price, *(replace(each, meant=_meant(each.field, line.offer)) for each in said))
+
+
+def _meant(field: str, offer: Offer) -> str:
+    """What a field was taken for, where that is not plain from the words: a wrong reading is what one looks for."""
+    if field == _FIELD_WORDS["grade"]:
+        return offer.grade or ""
+    if field == _FIELD_WORDS["valid_until"] and offer.valid_until is not None:
+        return date_text(offer.valid_until)
+    if field == _FIELD_WORDS["lead_days"] and offer.lead_days is not None:
+        low, high = offer.lead_days
+        return f"{low}–{high} days" if low != high else f"{low} days"
+    if field == _FIELD_WORDS["basis"] and offer.basis is not None:
+        return BASIS_WORDS[offer.basis.value]
+    return (offer.currency or "") if field == _FIELD_WORDS["currency"] else ""
+
+
+def _place(piece: Evidence) -> int:
+    return _FIRST_TOLD.index(piece.field) if piece.field in _FIRST_TOLD else len(_FIRST_TOLD)
 
 
 def said_by(evidence: Sequence[Evidence]) -> tuple[Said, ...]:

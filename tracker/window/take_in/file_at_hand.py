@@ -19,6 +19,9 @@ if TYPE_CHECKING:
     from tracker.desk.take_in import TakenIn
 
 
+_LONGEST_NAME = 60
+
+
 @dataclass(eq=False)
 class FileAtHand:
     """`given` are the answers of this session by question key, `words` what of the sheet each of them answered, `anew`
@@ -26,7 +29,7 @@ class FileAtHand:
     `unlaid`: read without any remembered layout. `nameless`: to be taken in although nobody is named as its vendor.
     `kept`: the sha256 of a stored file that is read from the database, to be stored in place of what it came to, and
     `said_before` the answers that it was stored with.
-    `taken` is None until read; `stop`, once set, ends the reading."""
+    `waits`: the window was closed over it. `taken` is None until read; `stop`, once set, ends the reading."""
 
     path: Path
     given: dict[str, str] = field(default_factory=dict)
@@ -40,12 +43,23 @@ class FileAtHand:
     taken: TakenIn | None = None
     found: Findings = field(default_factory=Findings)
     stored: bool = False
+    waits: bool = False
     stop: Event = field(default_factory=Event)
 
     @property
     def workbook(self) -> Any:
         """The file's sheets as the vendor sent them, None while there are none to show."""
         return None if self.taken is None else self.taken.sheets
+
+    @property
+    def first_line(self) -> str:
+        """The words that stand alone in the first filled row, as a letterhead does; '' where there are none."""
+        for grid in self._grids()[:1]:
+            top = min((row for row, _ in grid.cells), default=0)
+            words = [cell.text.strip() for (row, _), cell in grid.cells.items() if row == top and cell.text.strip()]
+            if len(words) == 1 and any(map(str.isalpha, words[0])) and len(words[0]) <= _LONGEST_NAME:
+                return " ".join(words[0].split())
+        return ""
 
     def answers(self, today: date) -> Answers:
         """All that was settled here; what is remembered for the vendor the desk adds."""
@@ -65,7 +79,7 @@ class FileAtHand:
 
     def take_over(self, taken: TakenIn) -> None:
         """Takes up what a kept file was stored with: its answers to what it leaves open, and its marks."""
-        settled, asked = taken.answers.settled, {each.key: each.words for each in taken.reading.questions}
+        settled, asked = taken.answers.settled, {each.key: each.words for each in self.found.asked}
         about = {key for key, value in settled.items() if key in asked or key == "vendor" or value == LEAVE_OUT}
         self.said_before = {key: value for key, value in settled.items() if key in about}
         self.given.update(self.said_before)

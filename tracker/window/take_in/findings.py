@@ -8,9 +8,11 @@ from datetime import date
 from typing import TYPE_CHECKING
 
 from tracker.desk.collecting import no_collecting
-from tracker.trade.offer import Line, NoteCode, Reading, State
+from tracker.desk.known_answers import asked_of
+from tracker.trade.offer import Line, NoteCode, Question, Reading, State
 from tracker.window.look.figures import date_text
 from tracker.window.take_in.cells import Use, place_of, uses_of
+from tracker.window.take_in.passed_over import passed_words
 
 if TYPE_CHECKING:
     from tracker.desk.take_in import TakenIn
@@ -22,7 +24,9 @@ _FEWEST_ALIKE = 2
 @dataclass(frozen=True, slots=True)
 class Findings:
     """Of one reading: lines by state, who quotes, what each cell was used for, and which line stands in which cell.
-    `told_once`: notes that all its lines share; `far_off`: the lines whose price lies far outside what board costs."""
+    `told_once`: notes that all its lines share; `far_off`: the lines whose price lies far outside what board costs;
+    `asked`: all that a person can settle, whether or not a line waits for it; `passed`: what holds no offers, in words.
+    """
 
     states: Counter[State] = field(default_factory=Counter)
     vendors: frozenset[str] = frozenset()
@@ -33,6 +37,8 @@ class Findings:
     line_at: dict[tuple[str, Place], int] = field(default_factory=dict)
     layout_words: str = ""
     far_off: tuple[int, ...] = ()
+    asked: tuple[Question, ...] = ()
+    passed: str = ""
 
 
 def findings_of(taken: TakenIn) -> Findings:
@@ -45,17 +51,20 @@ def findings_of(taken: TakenIn) -> Findings:
 
 
 def _gathered(taken: TakenIn, reading: Reading, lines: tuple[Line, ...]) -> Findings:
-    told_once = _notes_of_all(lines)
+    told_once, asked = _notes_of_all(lines), asked_of(reading)
+    sheets = frozenset(line.offer.source.sheet for line in lines)
     return Findings(
         Counter(line.state for line in lines),
         _vendors(reading),
-        frozenset(line.offer.source.sheet for line in lines),
+        sheets,
         any(note.text not in told_once for line in lines for note in line.notes),
         told_once,
-        uses_of(lines, reading.questions),
+        uses_of(lines, asked),
         _line_at(reading),
         _layout_words(taken),
         tuple(number for number, line in enumerate(lines) if _is_far_off(line)),
+        asked,
+        passed_words(reading.passed_over, len(sheets | {part.sheet for part in reading.passed_over}) > 1),
     )
 
 

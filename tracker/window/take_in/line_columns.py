@@ -1,6 +1,7 @@
 """The columns of what was understood: one line an offer, its state first."""
 
 from dataclasses import dataclass
+from decimal import Decimal
 
 import numpy as np
 
@@ -10,7 +11,7 @@ from tracker.window.look.figures import NONE, Units
 from tracker.window.tables.columns import Column, Stand, fixed, text_keys
 
 STATE_WORDS = {State.ACCEPTED: "understood", State.QUESTION: "held by a question", State.REFUSED: "can't be used"}
-_BASIS_WORDS = {
+BASIS_WORDS = {
     "short_ton": "ST", "tonne": "t", "cwt": "cwt", "lb": "lb", "kg": "kg", "msf": "MSF", "m2": "m²",
     "1000m2": "1,000 m²", "1000sheets": "1,000 sheets", "sheet": "sheet",
 }  # fmt: skip
@@ -33,8 +34,15 @@ def price_words(line: Line) -> str:
     offer = line.offer
     if offer.price is None:
         return offer.source.as_written or NONE
-    basis = _BASIS_WORDS[offer.basis.value] if offer.basis else "?"
-    return f"{offer.currency or '?'} {offer.price:,f} /{basis}"
+    basis = BASIS_WORDS[offer.basis.value] if offer.basis else "?"
+    return f"{offer.currency or '?'} {_money(offer.price)} /{basis}"
+
+
+def _money(price: Decimal) -> str:
+    """'1,240', '71.40', '0.0525': as quoted, and never with a single figure behind the point."""
+    plain = price.normalize()
+    exponent = plain.as_tuple().exponent
+    return f"{plain:,.2f}" if exponent == -1 else f"{plain:,f}"
 
 
 def _notes(lines: Lines, row: int) -> str:
@@ -123,7 +131,7 @@ LINE_COLUMNS: tuple[Column, ...] = (
         text=lambda d, row: price_words(d.lines[row]),
         keys=lambda d: _numbers(d, "price"),
         stand=Stand.RIGHT,
-        width=116,
+        width=122,
         strong=True,
     ),
     Column(

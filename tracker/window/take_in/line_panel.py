@@ -12,7 +12,7 @@ from tracker.window.pieces import button, clear, column, words
 from tracker.window.take_in.cells import place_of
 from tracker.window.take_in.evidence import Said, located, what_said
 
-_TALLEST = 190
+_TALLEST = 230
 _MOST_OF_ROOM = 0.42
 
 
@@ -79,7 +79,9 @@ class LinePanel(QScrollArea):
         else:
             self._said.addWidget(words(said.where, "small"), place, 1, Qt.AlignmentFlag.AlignTop)
         against = f"   against it: {said.against}" if said.against else ""
-        told = words(f"“{said.words}”{against}" if said.words else against, "small", wrap=True, selectable=True)
+        meant = f"  → {said.meant}" if said.meant and said.meant != said.words else ""
+        stands = f"“{said.words}”" if said.words else ""
+        told = words(f"{stands}{meant}{against}", "small", wrap=True, selectable=True)
         self._said.addWidget(told, place, 2)
 
     def _want(self, sheet: str, address: str, _checked: bool = False) -> None:

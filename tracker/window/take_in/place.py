@@ -9,11 +9,10 @@ from threading import Event
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
-from PySide6.QtGui import QFocusEvent
+from PySide6.QtGui import QFocusEvent, QResizeEvent
 from PySide6.QtWidgets import QComboBox, QProgressBar, QSplitter, QWidget
 
 from tracker.trade.offer import Line
-from tracker.window.look.figures import counted
 from tracker.window.pieces import column, row
 from tracker.window.session import Session
 from tracker.window.take_in.agree_bar import AgreeBar
@@ -24,11 +23,14 @@ from tracker.window.take_in.evidence import cells_of
 from tracker.window.take_in.file_at_hand import FileAtHand, read_again, read_file
 from tracker.window.take_in.findings import Findings
 from tracker.window.take_in.sheet_panel import SheetPanel
+from tracker.window.take_in.storing import Storing
 from tracker.window.take_in.understood import Understood
-from tracker.window.undo import push_taken_in
 
 if TYPE_CHECKING:
-    from tracker.desk.take_in import Stored, TakenIn
+    from tracker.desk.take_in import TakenIn
+
+
+_SHEET_WIDTH, _SHEET_SHARE = 350, 0.28
 
 
 class TakeInPlace(QWidget):
@@ -58,6 +60,7 @@ class TakeInPlace(QWidget):
         self.foot = AgreeBar(self)
         self.agree, self.agree_all, self.leave = self.foot.agree, self.foot.agree_all, self.foot.leave
         self.marking = MarkingByHand(self.sheet, session.undo_stack, lambda: self.at_hand, self._ask_to_read)
+        self.storing = Storing(session, self)
         self.answering = Answering(session, self.understood, lambda: self.at_hand, self._ask_to_read)
         self._lay_out()
         self._connect()
@@ -114,12 +117,11 @@ class TakeInPlace(QWidget):
         return self._files[place] if 0 <= place < len(self._files) else None
 
     def _lay_out(self) -> None:
-        both = QSplitter(Qt.Orientation.Horizontal)
+        self._both = both = QSplitter(Qt.Orientation.Horizontal)
         both.addWidget(self.sheet)
         both.addWidget(self.understood)
         both.setHandleWidth(20)
         both.setChildrenCollapsible(False)
-        both.setSizes([350, 850])
         both.setStretchFactor(1, 1)
         self.setLayout(
             column(row(self._choose, None), self._progress, both, self.foot, margins=(20, 12, 20, 14), gap=10, grow=2)
@@ -128,14 +130,15 @@ class TakeInPlace(QWidget):
     def _connect(self) -> None:
         understood, sheet = self.understood, self.sheet
         understood.questions.asked_where.connect(sheet.go_to)
-        self.answering.said.connect(self._owe_focus)
+        self.answering.said.connect(lambda: setattr(self, "_focus_owed", True))
         self.answering.whose_said.connect(self._pass_focus_on)
         self.answering.whose_said.connect(self._say_what_agreeing_does)
         understood.line_chosen.connect(self._show_line)
         understood.line.cell_wanted.connect(sheet.go_to)
         sheet.pointed.connect(self._show_line_at)
-        self.foot.agreed.connect(self._store_shown)
-        self.foot.all_agreed.connect(lambda: self._store([file for file in self._files if file.ready]))
+        self.foot.agreed.connect(lambda: self.storing.store([self.at_hand]))
+        self.foot.all_agreed.connect(lambda: self.storing.store(self._files))
+        self.storing.stored.connect(self._were_stored)
         self.foot.left.connect(self._leave)
         self.foot.anew_wanted.connect(self._answer_shown_anew)
         self.foot.start_over.clicked.connect(self.answering.start_over)
@@ -175,9 +178,6 @@ class TakeInPlace(QWidget):
         """At every change, since nobody can tell when the machine will stop."""
         self.begun.keep(self._files)
         self._session.begun_changed.emit()
-
-    def _owe_focus(self) -> None:
-        self._focus_owed = True
 
     def _pass_focus_on(self) -> None:
         """To what is asked, then to the lines understood; without any, to the sheet, which may be marked by hand."""
@@ -236,19 +236,6 @@ class TakeInPlace(QWidget):
 
     # Agreeing and leaving
 
-    def _store_shown(self) -> None:
-        file = self.at_hand
-        if file is not None and file.ready:
-            self._store([file])
-
-    def _store(self, files: Sequence[FileAtHand]) -> None:
-        self.agree.setEnabled(False)
-        door = self._session.door
-        for file in files:
-            if file.taken is not None:
-                storing = partial(door.store, file.taken, file.to_remember, dict(file.words), anew=bool(file.kept))
-                self._session.work.ask(storing, partial(self._was_stored, file))
-
     def _answer_shown_anew(self) -> None:
         """The file at hand was taken in before: it is read as it was then, with its answers to be changed."""
         file = self.at_hand
@@ -258,12 +245,12 @@ class TakeInPlace(QWidget):
             self._ask_to_read(file)
             self._show_file()
 
-    def _was_stored(self, file: FileAtHand, stored: Stored) -> None:
-        file.stored = True
+    def _were_stored(self, offers: int) -> None:
+        """Goes on with what still waits, or is done."""
         self._keep_begun()
-        self._stored += stored.offers
-        push_taken_in(self._session, stored.file_id, f"took in {counted(stored.offers, 'offer')} from {file.path.name}")
-        self._choose.setItemText(self._files.index(file), file.short)
+        self._stored += offers
+        for place, each in enumerate(self._files):
+            self._choose.setItemText(place, each.short)
         waiting = [place for place, each in enumerate(self._files) if each.unsettled]
         if not waiting:
             self._leave()
@@ -272,18 +259,27 @@ class TakeInPlace(QWidget):
         self._show_file()
 
     def put_away(self) -> None:
-        """Ends what is being read; what was answered is there when the file is opened again."""
+        """The window closes: ends what is being read, and what is not settled waits on Today for the next one."""
         self.stop()
-        self._keep_begun()
+        self.begun.keep(self._files, all_unsettled=True)
 
     def _leave(self) -> None:
-        self.put_away()
+        self.stop()
+        self._keep_begun()
         self._files = []
         stored, self._stored = self._stored, 0
         self.waits.emit("")
         self.left.emit(stored)
 
     # Qt's own names from here on
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """In a narrow window the sheet gives way first: it can be scrolled, words cut short can't be read."""
+        super().resizeEvent(event)
+        wide = event.size().width()
+        sheet = min(_SHEET_WIDTH, int(_SHEET_SHARE * wide))
+        if event.oldSize().width() != wide:
+            self._both.setSizes([sheet, wide - sheet])
 
     def focusInEvent(self, event: QFocusEvent) -> None:
         super().focusInEvent(event)

@@ -7,13 +7,13 @@ from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer, Signal
-from PySide6.QtWidgets import QAbstractButton, QApplication, QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
+from tracker.desk.open_dates import DATE_ORDER
 from tracker.trade.answer_words import answer_words, sentence
 from tracker.trade.offer import Question
 from tracker.window.pieces import button, clear, row, words
 from tracker.window.take_in.question_card import QuestionCard
-from tracker.window.take_in.stray_keys import StrayKeys
 
 if TYPE_CHECKING:
     from tracker.desk.known_answers import Recalled
@@ -80,13 +80,11 @@ class QuestionsPane(QScrollArea):
         self.verticalScrollBar().setValue(at)
 
     def go_to_open(self) -> bool:
-        """Focus on the first choice of the question that follows the one answered last; False where none is open."""
+        """The keys to the card of the question that follows the one answered last; False where none is open."""
         if not self._asked:
             return False
         card = self._asked[self._answered_at if self._answered_at < len(self._asked) else 0]
-        if isinstance(card.first_choice, QAbstractButton):
-            StrayKeys(card.first_choice)
-        card.first_choice.setFocus(Qt.FocusReason.TabFocusReason)
+        card.begin()
         if card.question.cells:
             self.asked_where.emit(*card.question.cells[0])
         # Only once the new cards have been laid out is it known where they stand.
@@ -99,7 +97,8 @@ class QuestionsPane(QScrollArea):
         return self._inside.sizeHint().height() + 4
 
     def _card(self, question: Question) -> QuestionCard:
-        card = QuestionCard(question)
+        # No line waits for the order of day and month.
+        card = QuestionCard(question, leaving=question.key != DATE_ORDER)
         card.answered.connect(self._answer)
         card.asked_where.connect(self.asked_where)
         card.vendor_asked.connect(self.vendor_asked)

@@ -6,6 +6,7 @@ from collections.abc import Mapping, Set
 from typing import Any
 
 from PySide6.QtCore import QPoint, Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QComboBox, QFrame, QWidget
 
 from tracker.window.look.theme import Theme
@@ -14,6 +15,8 @@ from tracker.window.take_in.cells import Use, place_of
 from tracker.window.take_in.marking import Marking
 from tracker.window.take_in.marking_strip import MarkingStrip
 from tracker.window.take_in.sheet_view import SheetView
+
+_NARROWEST_TITLE = 80
 
 
 class SheetPanel(QFrame):
@@ -39,6 +42,8 @@ class SheetPanel(QFrame):
         self.strip.ended.connect(lambda: self.marking_wanted.emit(False))
         self._uses: Mapping[str, Mapping[tuple[int, int], Use]] = {}
         self._title = words("", "heading")
+        self._title.setMinimumWidth(_NARROWEST_TITLE)
+        self._name = ""
         self._sheets = QComboBox()
         self._sheets.setAccessibleName("Sheet of the file")
         self._sheets.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
@@ -59,7 +64,6 @@ class SheetPanel(QFrame):
         """Shows a workbook, at its first sheet that was used."""
         self._workbook = workbook
         self._uses = uses
-        self._title.setText(workbook.file)
         self.mark_by_hand.setVisible(self._can_mark and self.strip.isHidden())
         self._why.hide()
         self.view.show()
@@ -69,6 +73,7 @@ class SheetPanel(QFrame):
             self._sheets.addItem((grid.sheet or "the file's one table") + (" (hidden)" if grid.hidden else ""))
         self._sheets.setVisible(len(workbook.grids) > 1)
         self._sheets.blockSignals(False)
+        self._show_name(workbook.file)
         self._points = {}
         used = [place for place, grid in enumerate(workbook.grids) if uses.get(grid.sheet)]
         self._sheets.setCurrentIndex(used[0] if used else 0)
@@ -77,7 +82,7 @@ class SheetPanel(QFrame):
     def show_nothing(self, file: str, why: str) -> None:
         """There is no sheet to show, and why."""
         self._workbook = None
-        self._title.setText(file)
+        self._show_name(file)
         for part in (self._sheets, self.view, self.strip, self.mark_by_hand):
             part.hide()
         self._why.setText(why)
@@ -133,6 +138,16 @@ class SheetPanel(QFrame):
             self.view.point_out(self._points.get(grid.sheet, frozenset()))
             self.sheet_shown.emit()
 
+    def _show_name(self, name: str) -> None:
+        """As much of the file's name as there is room for: a long one must not keep the sheet wide."""
+        self._name = name
+        self._title.setToolTip(name)
+        self._title.setText(self._title.fontMetrics().elidedText(name, Qt.TextElideMode.ElideMiddle, self._room()))
+
+    def _room(self) -> int:
+        others = sum(part.sizeHint().width() + 8 for part in (self.mark_by_hand, self._sheets) if not part.isHidden())
+        return max(_NARROWEST_TITLE, self.width() - others - 40)
+
     def _pointed(self, at_row: int, at_column: int) -> None:
         grid = self.grid
         if grid is not None:
@@ -145,3 +160,9 @@ class SheetPanel(QFrame):
             if self.strip.isHidden():
                 self.marking_wanted.emit(True)
             self.strip.open_menu(where)
+
+    # Qt's own names from here on
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._show_name(self._name)

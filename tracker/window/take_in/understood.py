@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 import numpy as np
 from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QSplitter, QWidget
 
 from tracker.trade.offer import Line
@@ -18,11 +19,13 @@ from tracker.window.take_in.file_at_hand import FileAtHand
 from tracker.window.take_in.findings import Findings
 from tracker.window.take_in.line_columns import LINE_COLUMNS, Lines
 from tracker.window.take_in.line_panel import LinePanel
+from tracker.window.take_in.passed_over import passed_in_full
 from tracker.window.take_in.questions_pane import QuestionsPane
 from tracker.window.take_in.vendor_card import VendorCard
 from tracker.window.take_in.vendor_line import VendorLine
 
 _MOST_FOR_QUESTIONS = 0.55
+_WIDE_ENOUGH_FOR_TWO_LINES = 740
 _MOST_FOR_ANSWERS = 0.22
 
 
@@ -50,6 +53,7 @@ class Understood(QWidget):
         self.far_off.setToolTip("Goes to the next of them")
         self.far_off.clicked.connect(self._show_next_far_off)
         self.told_once = words("", "quiet", wrap=True, selectable=True)
+        self.passed = words("", "quiet", wrap=True, selectable=True)
         self.layout_said = words("", "quiet")
         self._refuse = button("Read without it", "word")
         self._refuse.clicked.connect(self.layout_refused)
@@ -61,7 +65,15 @@ class Understood(QWidget):
         self._split.setHandleWidth(12)
         self._split.setChildrenCollapsible(False)
         heading = column(
-            self.summary, row(self.far_off, None), self.whose, self._by_layout, self.told_once, 4, self.vendor, gap=2
+            self.summary,
+            row(self.far_off, None),
+            self.whose,
+            self._by_layout,
+            self.told_once,
+            self.passed,
+            4,
+            self.vendor,
+            gap=2,
         )
         both = column(heading, self._split, gap=8, grow=1)
         # Where nothing was read there is no list: what is said then stays at the top.
@@ -75,7 +87,7 @@ class Understood(QWidget):
         reading = None if file.taken is None else file.taken.reading
         # What was taken in before is answered anew on demand only: an answer here would lead nowhere.
         open_here = file.taken is not None and file.imported_on is None
-        questions = reading.questions if reading is not None and open_here else ()
+        questions = file.found.asked if open_here else ()
         vendor = "" if reading is None else reading.vendor or ""
         given = {key: value for key, value in file.given.items() if key != "vendor"}
         self.show_whose(file, vendors)
@@ -93,7 +105,10 @@ class Understood(QWidget):
         # What is asked stands in its own card.
         self._tell_once(file.found.told_once - self._asked)
         self.table.show_column("notes", file.found.noted)
-        self.table.show_two_lines(file.found.noted)
+        self._set_lines()
+        self.passed.setText(file.found.passed)
+        self.passed.setToolTip("" if reading is None else passed_in_full(reading.passed_over))
+        self.passed.setVisible(bool(file.found.passed))
         self._split.setVisible(reading is None or reading.unreadable is None)
         self.show_lines(units)
 
@@ -101,7 +116,8 @@ class Understood(QWidget):
         """Says whose the sheet is, or asks."""
         self.whose.show_vendor(file.whose(), can_change="vendor" in file.given or (file.lacks_vendor and file.nameless))
         self.vendor.naming.know(vendors)
-        self.vendor.ask(file.lacks_vendor and not file.nameless, has_offers=file.accepted > 0)
+        asked = file.lacks_vendor and not file.nameless
+        self.vendor.ask(asked, has_offers=file.accepted > 0, first_line=file.first_line if asked else "")
 
     def go_to_open(self) -> bool:
         """Puts the focus on what is asked, the vendor first; False where nothing is."""
@@ -145,9 +161,20 @@ class Understood(QWidget):
         self.line.show_line(self._lines[number])
         self.line_chosen.emit(self._lines[number])
 
+    def _set_lines(self) -> None:
+        """As many lines to a row as its notes take in the width they have."""
+        wide = self.table.viewport().width() >= _WIDE_ENOUGH_FOR_TWO_LINES
+        self.table.show_texts_in(1 if not self._found.noted else 2 if wide else 3)
+
     def _share_height(self) -> None:
         """Questions take what they need, up to a good half; once all are answered the lines have nearly all of it."""
         whole = sum(self._split.sizes())
         most = _MOST_FOR_QUESTIONS if self._asked else _MOST_FOR_ANSWERS
         wanted = min(self.questions.wanted_height, int(most * whole))
         self._split.setSizes([wanted, whole - wanted])
+
+    # Qt's own names from here on
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._set_lines()

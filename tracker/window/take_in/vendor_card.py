@@ -25,18 +25,23 @@ class VendorCard(QFrame):
         self.setProperty("kind", "panel")
         self.setAccessibleName("The vendor of this sheet")
         self.naming = VendorNaming()
+        self._first_line = ""
+        self.suggested = button("", "word")
+        self.suggested.setToolTip("The sheet's first line: its vendor, if you know it to be")
+        self.suggested.clicked.connect(lambda: self.named.emit(self._first_line))
         self.nameless = button("Take it in without a name", "word")
         self.nameless.clicked.connect(self.left_nameless)
         self.naming.named.connect(self.named)
-        self.setLayout(
-            column(
-                words(_ASKED, wrap=True), self.naming, row(self.nameless, None), margins=(14, 10, 14, 8), gap=8
-            )
-        )  # fmt: skip
+        ways = row(self.suggested, self.nameless, None, gap=4)
+        self.setLayout(column(words(_ASKED, wrap=True), self.naming, ways, margins=(14, 10, 14, 8), gap=8))
         self.hide()
 
-    def ask(self, asked: bool, *, has_offers: bool) -> None:
-        """Shows or hides the question; a sheet without offers has nothing to be taken in."""
+    def ask(self, asked: bool, *, has_offers: bool, first_line: str = "") -> None:
+        """Shows or hides the question; a sheet without offers has nothing to be taken in. `first_line` of the sheet may
+        be the vendor's name, which only the user can tell."""
+        self._first_line = first_line
+        self.suggested.setText(f"It is “{first_line}”".replace("&", "&&"))
+        self.suggested.setVisible(bool(first_line))
         if asked and self.isHidden():
             self.naming.begin()
         self.setVisible(asked)

@@ -11,32 +11,38 @@ from PySide6.QtWidgets import QDialog, QFrame, QScrollArea, QVBoxLayout, QWidget
 from tracker.window.pieces import button, column, holder, row, words
 from tracker.window.take_in.question_card import QuestionCard
 from tracker.window.take_in.vendor_words_dialog import VendorWordsDialog
+from tracker.window.vendor_naming import VendorNaming
 
 if TYPE_CHECKING:
     from tracker.desk.questions import OpenQuestion
 
-_WIDTH, _TALLEST = 560, 560
+_WIDTH, _TALLEST = 640, 560
 
 
 class AnswerDialog(QDialog):
     """Shows a file's questions with their choices; Escape leaves open what is not answered.
 
     `answered` carries a question's id and the value, `set_aside` its id, `cell_wanted` the file's id, sheet
-    and cell.
+    and cell, `vendor_named` the file's id and the name that a sheet lacks.
     """
 
     answered = Signal(int, str)
     set_aside = Signal(int)
     cell_wanted = Signal(object, str, str)
+    vendor_named = Signal(int, str)
 
-    def __init__(self, questions: Sequence[OpenQuestion], parent: QWidget) -> None:
+    def __init__(self, questions: Sequence[OpenQuestion], vendors: Sequence[str], parent: QWidget) -> None:
         super().__init__(parent)
         self.setObjectName("window")
         self.setWindowTitle("Questions left by a price sheet")
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        first = questions[0]
-        whose = f"{first.file}{f', from {first.vendor}' if first.vendor else ''}"
-        told = f"An answer serves the whole file and is remembered for {(first.vendor or 'the vendor').rstrip('.')}."
+        self._first = first = questions[0]
+        self._whose, self._told = words("", "heading", wrap=True), words("", "small", wrap=True)
+        self.naming = VendorNaming()
+        self.naming.know(vendors)
+        self.naming.named.connect(self._name)
+        self.naming.setVisible(first.vendor is None)
+        self._show_whose(first.vendor)
         self.cards = {asked.id: self._card(asked) for asked in questions}
         scroll = QScrollArea()
         scroll.setWidgetResizable(True)
@@ -47,9 +53,23 @@ class AnswerDialog(QDialog):
         inside.setAutoFillBackground(False)
         leave = button("Answer the rest later")
         leave.clicked.connect(self.reject)
-        foot = row(words(told, "small", wrap=True), leave, gap=12, grow=0)
-        self.setLayout(column(words(whose, "heading", wrap=True), scroll, foot, margins=18, gap=10, grow=1))
-        self.resize(_WIDTH, min(_TALLEST, inside.sizeHint().height() + 112))
+        foot = row(self._told, leave, gap=12, grow=0)
+        self.setLayout(column(self._whose, self.naming, scroll, foot, margins=18, gap=10, grow=2))
+        self.resize(_WIDTH, min(_TALLEST, inside.sizeHint().height() + (112 if first.vendor else 152)))
+        next(iter(self.cards.values())).begin()
+
+    def _show_whose(self, vendor: str | None) -> None:
+        self._whose.setText(f"{self._first.file}{f', from {vendor}' if vendor else ': whose sheet is this?'}")
+        until = "" if vendor else " once it is named"
+        self._told.setText(
+            f"An answer serves the whole file and is remembered for {(vendor or 'the vendor').rstrip('.')}{until}."
+        )
+
+    def _name(self, vendor: str) -> None:
+        """Its questions go on being asked: with a name, what is answered is remembered."""
+        self.naming.hide()
+        self._show_whose(vendor)
+        self.vendor_named.emit(self._first.file_id, vendor)
 
     def _card(self, asked: OpenQuestion) -> QuestionCard:
         card = QuestionCard(asked.question, leaving=False)

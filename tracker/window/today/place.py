@@ -170,11 +170,18 @@ class TodayPlace(QWidget):
             self._ask(target)
 
     def _ask(self, questions: tuple[OpenQuestion, ...]) -> None:
-        dialog = AnswerDialog(questions, self)
+        dialog = AnswerDialog(questions, self._session.vendors, self)
+        dialog.vendor_named.connect(self._name_vendor)
         dialog.answered.connect(self._store_answer)
         dialog.set_aside.connect(self._set_aside)
         dialog.cell_wanted.connect(self.cell_wanted)
         dialog.open()
+
+    def _name_vendor(self, file: int, vendor: str) -> None:
+        session = self._session
+        session.work.ask(
+            lambda: session.door.name_vendor(file, vendor), lambda edit: push(session, edit, session.reload)
+        )
 
     def _set_aside(self, question: int) -> None:
         session = self._session

@@ -57,6 +57,7 @@ def begun_sheets(sheets: Sequence[BegunSheet]) -> list[Task]:
 def _begun(sheet: BegunSheet) -> Task:
     said = [counted(sheet.answers, "answer") + " given"] if sheet.answers else []
     said += ["marked by hand"] if sheet.marked else []
+    said += [] if said or sheet.kept else ["read"]
     asked = f"{counted(sheet.asked, 'question')} left" if sheet.asked else "nothing left to ask"
     again = "answered anew" if sheet.kept else "not taken in yet"
     return Task(
@@ -108,7 +109,7 @@ def lapsing(todays: Today, offers: Offers) -> list[Task]:
     """One line a vendor's file and day, since a list lapses as a whole; the target is its first offer."""
     snapshot, today = offers.comparison.snapshot, offers.comparison.footing.as_of
     rows = np.array(todays.lapsing, dtype=np.int64)
-    pairs = np.stack([snapshot.file[rows], snapshot.valid_until[rows]], axis=1)
+    pairs = np.stack([snapshot.file[rows], snapshot.valid_at_latest[rows]], axis=1)
     lists, first, whose = np.unique(pairs, axis=0, return_index=True, return_inverse=True)
     return [
         _lapsing_list(offers, rows[whose.ravel() == place], int(lists[place][1]) - today.toordinal())
@@ -120,9 +121,10 @@ def _lapsing_list(offers: Offers, rows: NDArray[np.int64], days: int) -> Task:
     codes = np.unique(offers.comparison.snapshot.grade[rows])
     grades = ", ".join(sorted(offers.comparison.snapshot.grades[code] for code in codes if code >= 0))
     until = offers.comparison.footing.as_of + timedelta(days)
+    either = " at the latest" if offers.comparison.snapshot.valid_until[rows[0]] < 0 else ""
     return Task(
         f"{offers.name('vendor', int(rows[0]))}: {counted(len(rows), 'offer')}",
-        f"{grades}, valid until {figures.date_text(until)}",
+        f"{grades}, valid until {figures.date_text(until)}{either}",
         "today" if days == 0 else f"{counted(days, 'day')} left",
         int(rows[0]),
     )

@@ -1,0 +1,62 @@
+"""Storing what was agreed to: one file, or several in one step that one word tells and one undo takes back."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from functools import partial
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject, Signal
+
+from tracker.window.look.figures import counted
+from tracker.window.session import Session
+from tracker.window.take_in.file_at_hand import FileAtHand
+from tracker.window.undo import push_taken_in
+
+if TYPE_CHECKING:
+    from tracker.desk.take_in import Stored
+
+
+class Storing(QObject):
+    """`stored` carries how many offers were, once all files of one step are done; a file that the database refuses is
+    told and stays as it is."""
+
+    stored = Signal(int)
+
+    def __init__(self, session: Session, parent: QObject) -> None:
+        super().__init__(parent)
+        self._session = session
+        self._waiting = 0
+        self._done: list[tuple[FileAtHand, Stored]] = []
+
+    def store(self, files: Sequence[FileAtHand | None]) -> None:
+        """Stores those of these files that are ready; nothing while others are being stored."""
+        ready = [file for file in files if file is not None and file.ready]
+        if self._waiting or not ready:
+            return
+        self._waiting, self._done = len(ready), []
+        door, work = self._session.door, self._session.work
+        for file in ready:
+            assert file.taken is not None
+            storing = partial(door.store, file.taken, file.to_remember, dict(file.words), anew=bool(file.kept))
+            work.ask(storing, partial(self._was_stored, file), self._could_not)
+
+    def _was_stored(self, file: FileAtHand, stored: Stored) -> None:
+        file.stored = True
+        self._done.append((file, stored))
+        self._one_less()
+
+    def _could_not(self, error: Exception) -> None:
+        self._session.tell_trouble(error)
+        self._one_less()
+
+    def _one_less(self) -> None:
+        self._waiting -= 1
+        if self._waiting:
+            return
+        offers = sum(stored.offers for _, stored in self._done)
+        if self._done:
+            whence = self._done[0][0].path.name if len(self._done) == 1 else counted(len(self._done), "file")
+            text = f"took in {counted(offers, 'offer')} from {whence}"
+            push_taken_in(self._session, [stored.file_id for _, stored in self._done], text)
+        self.stored.emit(offers)
