@@ -84,3 +84,15 @@ def test_a_lead_time_holds_for_the_grades_it_names(note, sbs, crb):
 def test_a_rows_own_lead_time_comes_before_that_of_its_grade():
     rows = [[*HEAD, "Lead time"], [*SBS, "2 weeks"], [*CRB, "TBA"], [], ["Lead times: SBS 4 weeks; CRB 3 weeks"]]
     assert [line.offer.lead_days for line in lines(rows).values()] == [(14, 14), None]
+
+
+def test_rates_below_a_heading_that_names_a_charge_are_no_offers():
+    rows = [
+        HEAD,
+        SBS,
+        [],
+        ["Freight, US$ per short ton"],
+        ["Zone 1", None, None, 38],
+        ["CRB C1S 18 pt", None, None, 900],
+    ]
+    assert [line.offer.price for line in lines(rows).values()] == [1100, 900]

@@ -1,5 +1,6 @@
 """Order sizes over columns of prices whose unit, and sometimes whose sign, stands in the heading above."""
 
+import itertools
 from decimal import Decimal
 
 import pytest
@@ -63,3 +64,19 @@ def test_st_is_a_short_ton_in_a_list_in_pounds_and_pieces_in_a_metric_one(title,
     (line,) = lines(rows).values()
     expected = (State.ACCEPTED, Decimal("9071.8474")) if measure == "pt" else (State.QUESTION, None)
     assert (line.state, line.offer.from_kg) == expected
+
+
+def test_thousands_of_pounds_may_name_their_unit_once():
+    rows = [
+        ["USD per cwt"],
+        ["Board", "pt", "lb/MSF", "Under 10M lb", "10M - 20M lb", "20M lb +"],
+        [*BOARD, 65, 63, 61],
+    ]
+    found = [(line.state, line.offer.from_kg, line.offer.below_kg) for line in lines(rows).values()]
+    bounds = [None, 10000 * LB, 20000 * LB, None]
+    assert found == [(State.ACCEPTED, *each) for each in itertools.pairwise(bounds)]
+
+
+def test_prices_told_apart_by_letters_alone_are_asked():
+    rows = [["CAD per tonne"], ["Grade", "pt", "g/m²", "A", "B", "C"], ["SBS C1S", 14, 290, 1760, 1715, 1680]]
+    assert [line.state for line in lines(rows).values()] == [State.QUESTION] * 3

@@ -8,8 +8,9 @@ from babel.dates import get_month_names
 from hypothesis import given
 from hypothesis import strategies as st
 
+from tracker.intake.values.clauses import clauses
 from tracker.intake.values.dates import DateOrder, date_order, date_readings, find_dates, ordered
-from tracker.intake.values.lead import LeadUnit, clauses, find_lead, lead_text, lead_unit
+from tracker.intake.values.lead import LeadUnit, find_lead, lead_text, lead_unit
 from tracker.intake.values.validity import validity, validity_text
 
 WEEKS = [" weeks", " wks", " Wochen", " semaines", " sem.", " semanas", " veckor", " wk"]
@@ -319,6 +320,25 @@ def test_validity_that_gives_no_day_is_unread(text):
 )
 def test_texts_that_say_nothing_of_validity(text):
     assert validity(text) is None
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Valid: 1 July – 30 September 2026", "Prices valid 1 July - 30 September 2026", "Valid 01/07/2026 – 30/09/2026",
+        "Gültig 1.7. – 30.9.2026", "Firm through Sept. 30, 2026",
+    ],
+)  # fmt: skip
+def test_a_span_of_time_ends_on_its_last_day(text):
+    (clause,) = clauses(text)
+    found = validity(clause)
+    assert found is not None
+    assert found.last_day(DateOrder.DAY_FIRST, None) == date(2026, 9, 30)
+
+
+def test_the_first_day_of_the_next_month_is_no_year():
+    assert find_dates("valid 1 July - 30 September") == ()
+    assert [each.readings for each in find_dates("01-Jul-26")] == [(date(2026, 7, 1),)]
 
 
 def test_from_one_day_to_another():

@@ -112,8 +112,8 @@ def _heads_a_vendor(column: Column) -> bool:
     return bool(column.said) and vendor_in_head(column.said[-1]) is not None
 
 
-_NAMED_BY_WORDS = frozenset({Role.VENDOR, Role.DELIVERY_TERMS, Role.WEIGHT})
-"""What figures cannot be, whatever stands above them: firms, terms, a board of 20,000 lb."""
+_NAMED_BY_WORDS = frozenset({Role.VENDOR, Role.DELIVERY_TERMS, Role.WEIGHT, Role.BASIS})
+"""What figures cannot be, whatever stands above them: firms, terms, a board of 20,000 lb, a unit (under 'A')."""
 
 
 def _heads_terms(column: Column) -> bool:

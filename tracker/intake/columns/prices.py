@@ -182,12 +182,12 @@ def _unnamed_figures(columns: Sequence[Column], samples: Mapping[int, Sequence[C
 
 def _doubt(columns: Columns, unsure: bool) -> str:
     offers = [price for price in columns.prices if price.kind is Kind.OFFER]
+    if _told_apart_by_letters(offers):
+        return "several prices stand beside each other, and their heads do not say how they differ"
     if unsure and offers:
         return UNNAMED
     if len(offers) > 1 and not_told_apart(columns):
         return "several columns of order sizes stand beside several prices"
-    if _told_apart_by_letters(offers):
-        return "several prices stand beside each other, and their heads do not say how they differ"
     if columns.of(Role.DISCOUNT) and not columns.of(Role.NET_PRICE):
         return "a discount stands beside the price, and it is not said whether it is taken off already"
     return ""

@@ -7,10 +7,10 @@ from datetime import date
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.offers.signs import evidence_of, sign_of_units
 from tracker.intake.offers.units import Units, units_of, units_seen
+from tracker.intake.values.clauses import clauses
 from tracker.intake.values.currency import countries, find_currencies
 from tracker.intake.values.dates import DateOrder, date_order, ordered
 from tracker.intake.values.grade import GradeReading, LegendEntry
-from tracker.intake.values.lead import clauses
 from tracker.intake.values.loads import load_definitions
 from tracker.intake.values.masses import Mass, find_masses
 from tracker.intake.values.numbers import SignEvidence

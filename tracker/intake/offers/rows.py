@@ -10,7 +10,9 @@ from tracker.intake.offers.row_charges import charge_of_row
 from tracker.intake.offers.said import Said, at
 from tracker.intake.tables.heads import head_of_words
 from tracker.intake.tables.table import BodyRow, Table, Words
+from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.charges import charge_header
+from tracker.intake.values.grade import find_grade
 from tracker.intake.values.lead import LeadUnit, lead_unit
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import Remark, Statement, says
@@ -108,6 +110,8 @@ class Rows:
         if charge_header(label.text) is not None:
             self._state_charge(row, cells, label)
             return "a charge, no board"
+        if row.headings and any(_heads_charges(words.text) for words in row.headings[-1]) and not _names_board(label):
+            return "a charge, no board"
         head = head_of_words(label.text)
         if head is not None and head.named and head.role in _NO_OFFER_LABELS:
             self._take_terms(head.role, row, cells, label)
@@ -148,6 +152,17 @@ class Rows:
             return ""
         board = any(column.index in cells for column in self._columns.of(*_BOARD))
         return "" if board else "figures without a board"
+
+
+@lru_cache(maxsize=4096)
+def _heads_charges(text: str) -> bool:
+    """'Freight, US$ per short ton' over rows of zones: what follows are rates, as long as no row names a board."""
+    head = head_of_words(text)
+    return head is not None and head.named and head.role in _CHARGES and find_grade(text) is None
+
+
+def _names_board(label: Cell) -> bool:
+    return find_grade(label.text) is not None or bool(find_calipers(label.text))
 
 
 @lru_cache(maxsize=4096)

@@ -6,9 +6,9 @@ from enum import StrEnum
 from functools import lru_cache
 
 from tracker.intake.values.basis import BasisReading
+from tracker.intake.values.clauses import clauses
 from tracker.intake.values.currency import CurrencyReading, find_currencies
 from tracker.intake.values.grade import find_grade
-from tracker.intake.values.lead import clauses
 from tracker.intake.values.money import find_price_unit, price_text
 from tracker.intake.values.numbers import NumberReading, number_readings
 from tracker.intake.words.fold import fold

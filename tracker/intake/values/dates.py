@@ -1,7 +1,7 @@
 """Dates as written, in every order of day and month that they allow."""
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from datetime import date, timedelta
 from enum import StrEnum
@@ -103,11 +103,24 @@ def _worded(text: str, folded: str) -> Iterable[DateReading]:
         (_MONTH_DAY_YEAR, 2, 1, 3),
         (_YEAR_MONTH_DAY, 3, 2, 1),
     ):
-        for match in pattern.finditer(folded):
+        for match in _outside_spans(pattern, folded):
             number = _month(match[month])
             made = _made(_year(match[year]), number, int(match[day])) if number is not None else None
             if made is not None:
                 yield DateReading((made,), match.start(), match.end(), text[match.start() : match.end()])
+
+
+_SPAN = re.compile(r"\d{1,2}(?:st|nd|rd|th|er|:e|\.)?\s+[^\W\d_]{3,10}\.?\s*-\s*\d{2}")
+
+
+def _outside_spans(pattern: re.Pattern[str], folded: str) -> Iterator[re.Match[str]]:
+    """The pattern's matches but for '1 July - 30' in '1 July - 30 September 2026', which is no day of 2030."""
+    match = pattern.search(folded)
+    while match is not None:
+        span = _SPAN.fullmatch(match.group())
+        if span is None:
+            yield match
+        match = pattern.search(folded, match.end() if span is None else match.start() + 1)
 
 
 def _ends(text: str, folded: str) -> Iterable[DateReading]:

@@ -11,6 +11,7 @@ from enum import StrEnum
 from functools import cache, lru_cache
 from math import ceil
 
+from tracker.intake.values.clauses import clauses
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.words.fold import fold, tokens
@@ -145,47 +146,6 @@ def _parts(text: str) -> tuple[list[Decimal], list[str], bool, bool] | None:
                 units.append(match.value)
         place = match.after
     return counts, units, stock, upper
-
-
-_CLAUSE = re.compile(r"[.;!\n](?:\s|$)|\s[–—|]\s")
-
-
-def clauses(text: str) -> list[str]:
-    """The sentences and part sentences of a note, parted at full stops, semicolons, line breaks and spaced dashes."""
-    pieces, start = [], 0
-    for match in _CLAUSE.finditer(text):
-        if match.group()[0] == "." and _abbreviation(text, match.start()):
-            continue
-        pieces.append(text[start : match.start()])
-        start = match.end()
-    pieces.append(text[start:])
-    return [piece.strip() for piece in pieces if piece.strip()]
-
-
-_DAY_AND_MONTH = re.compile(r"(?<![\d.])\d{1,2}\.\d{1,2}$")
-
-
-def _abbreviation(text: str, stop: int) -> bool:
-    """A full stop behind one or a few letters known to be cut short, or behind a day's number ('31. Dezember')."""
-    last = re.search(r"[^\s.]*$", text[:stop])
-    word = fold(last.group()) if last is not None else ""
-    if word.isdigit():
-        # '31. Dezember': a day's number before its month.
-        following = tokens(fold(text[stop : stop + 24]))
-        if _DAY_AND_MONTH.search(text[:stop]) and text[stop + 1 :].lstrip()[:1].islower():
-            # 'vom 01.01. bis 31.03.2027'.
-            return True
-        return len(word) <= 2 and bool(following) and phrases("months").at(following, 0) is not None
-    if text[stop + 1 :].lstrip()[:1].isdigit() and phrases("months").whole(word) is not None:
-        # 'Aug. 31'.
-        return True
-    return word in _short_forms()
-
-
-@cache
-def _short_forms() -> frozenset[str]:
-    short = (word for section in ("short_forms", "about") for group in words(section).values() for word in group)
-    return frozenset(fold(word).rstrip(".") for word in short)
 
 
 @lru_cache(maxsize=8192)

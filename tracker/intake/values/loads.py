@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from tracker.intake.values.brackets import Bracket, bracket_text
-from tracker.intake.values.lead import clauses
+from tracker.intake.values.clauses import clauses
 from tracker.intake.values.masses import Mass, mass_text
 from tracker.intake.words.lists import phrases
 

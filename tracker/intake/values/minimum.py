@@ -3,7 +3,7 @@
 import re
 from functools import lru_cache
 
-from tracker.intake.values.lead import clauses
+from tracker.intake.values.clauses import clauses
 from tracker.intake.values.masses import Mass, find_masses
 from tracker.intake.words.lists import phrases
 

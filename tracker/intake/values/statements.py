@@ -9,11 +9,12 @@ from functools import lru_cache
 
 from tracker.intake.values.basis import BasisReading, basis_text, find_basis, ton_definition
 from tracker.intake.values.charges import ChargeWords, beside_charges, find_charges
+from tracker.intake.values.clauses import clauses
 from tracker.intake.values.currency import CurrencyReading, find_currencies
 from tracker.intake.values.dates import DateReading, find_dates
 from tracker.intake.values.delivery import Delivery, find_delivery
 from tracker.intake.values.grade import LegendEntry, legend
-from tracker.intake.values.lead import LeadTime, clauses, find_lead, leads_by_grade
+from tracker.intake.values.lead import LeadTime, find_lead, leads_by_grade
 from tracker.intake.values.masses import Mass, find_masses
 from tracker.intake.values.minimum import find_minimum
 from tracker.intake.values.money import find_price_unit

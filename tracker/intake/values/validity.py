@@ -5,8 +5,8 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from functools import lru_cache
 
+from tracker.intake.values.clauses import clauses
 from tracker.intake.values.dates import DateOrder, DateReading, find_dates, ordered
-from tracker.intake.values.lead import clauses
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 
@@ -104,6 +104,9 @@ def _clause(clause: str) -> Validity | None:
             return Validity(clause, until=date_after)
     if len(dates) == 1 and any(_only_a_colon(clause[match.end : dates[0].start]) for match in speaks):
         return Validity(clause, until=dates[0])
+    if speaks and dates and _DASH.search(clause[speaks[0].end : dates[-1].start]):
+        # 'Valid: 1 July – 30 September 2026', whose first day has no year.
+        return Validity(clause, until=dates[-1])
     days = _days(_of_validity(clause))
     if days is not None and speaks:
         return _relative(clause, days, dates)
@@ -158,6 +161,9 @@ def _before_another_term(part: str) -> str:
     others = [match.start for kind in ("lead_topic", "not_lead") for match in phrases(kind).find(part)]
     return part[: min((start for start in others if start >= spoken), default=len(part))]
 
+
+_DASH = re.compile(r"\d[^\W\d]*[ .]*[^\W\d]*\.?\s*[-–—]\s*$")
+"""A day, perhaps with its month, and a dash right before the last day."""
 
 _COMMAS = re.compile(r",(?!\d)")
 

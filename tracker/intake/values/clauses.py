@@ -1,0 +1,61 @@
+"""The sentences and part sentences of a note, each of which says its own thing."""
+
+import re
+from functools import cache
+
+from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.lists import phrases, words
+
+_CLAUSE = re.compile(r"[.;!\n](?:\s|$)|\s[–—|]\s")
+
+
+def clauses(text: str) -> list[str]:
+    """The sentences and part sentences of a note, parted at full stops, semicolons, line breaks and spaced dashes."""
+    pieces, start = [], 0
+    for match in _CLAUSE.finditer(text):
+        if match.group()[0] == "." and _abbreviation(text, match.start()):
+            continue
+        if match.group().strip() in "–—" and _spans_time(text[start : match.start()], text[match.end() :]):
+            continue
+        pieces.append(text[start : match.start()])
+        start = match.end()
+    pieces.append(text[start:])
+    return [piece.strip() for piece in pieces if piece.strip()]
+
+
+def _spans_time(before: str, behind: str) -> bool:
+    """'1 July – 30 September' and '01/07/2026 – 30/09/2026' are one span of time each."""
+    found = tokens(fold(before[-12:]))
+    behind_a_month = bool(found) and phrases("months").at(found, len(found) - 1) is not None
+    figures = re.search(r"\d[./]\d{1,4}\.?$", before) is not None
+    return (behind_a_month or figures) and re.match(r"\d{1,2}\b", behind) is not None
+
+
+_DAY_AND_MONTH = re.compile(r"(?<![\d.])\d{1,2}\.\d{1,2}$")
+
+
+def _abbreviation(text: str, stop: int) -> bool:
+    """A full stop behind one or a few letters known to be cut short, or behind a day's number ('31. Dezember')."""
+    last = re.search(r"[^\s.]*$", text[:stop])
+    word = fold(last.group()) if last is not None else ""
+    if word.isdigit():
+        # '31. Dezember': a day's number before its month.
+        following = tokens(fold(text[stop : stop + 24]))
+        if _DAY_AND_MONTH.search(text[:stop]) and _goes_on(text[stop + 1 :].lstrip()):
+            # 'vom 01.01. bis 31.03.2027', '1.7. - 30.9.2026'.
+            return True
+        return len(word) <= 2 and bool(following) and phrases("months").at(following, 0) is not None
+    if text[stop + 1 :].lstrip()[:1].isdigit() and phrases("months").whole(word) is not None:
+        # 'Aug. 31'.
+        return True
+    return word in _short_forms()
+
+
+def _goes_on(text: str) -> bool:
+    return text[:1].islower() or re.match(r"[-–]\s*\d", text) is not None
+
+
+@cache
+def _short_forms() -> frozenset[str]:
+    short = (word for section in ("short_forms", "about") for group in words(section).values() for word in group)
+    return frozenset(fold(word).rstrip(".") for word in short)
