@@ -14,6 +14,7 @@ _OF_PLACES: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
     (
         "Taking in a sheet",
         (
+            ("1 … 9", "answers the question that has the keys by the choice of that number"),
             ("Tab, Enter", "from choice to choice; Enter takes one"),
             ("Ctrl+Enter", "takes the offers in"),
             ("N  H  F  L", "while marking by hand: name a column, header, first row, last row"),
@@ -33,6 +34,7 @@ _OF_PLACES: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
         "Sheets",
         (
             ("Enter", "shows the file as the vendor sent it"),
+            ("A", "its answers again, to be given anew"),
             ("Delete", "withdraws it, or brings it back"),
             ("N", "names its vendor, where the sheet names nobody"),
         ),

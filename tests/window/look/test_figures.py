@@ -66,3 +66,18 @@ def test_what_was_typed_comes_back_in_the_same_unit() -> None:
 )
 def test_one_way_of_saying_how_far_off(ratio: float, sign: str, words: str) -> None:
     assert (figures.signed_percent(ratio), figures.beside(ratio)) == (sign, words)
+
+
+@pytest.mark.parametrize(
+    ("low", "high", "minimum", "said"),
+    [
+        (nan, nan, nan, "any"),
+        (nan, nan, 9071.8474, "min. 10 ST"),
+        (4535.9237, nan, nan, "from 5 ST"),
+        (nan, 4535.9237, nan, "below 5 ST"),
+        (4535.9237, 18143.6948, nan, "5–20 ST"),
+        (226.796185, 4535.9237, nan, "500 lb–5 ST"),
+    ],
+)
+def test_an_order_size_keeps_the_unit_of_each_bound(low: float, high: float, minimum: float, said: str) -> None:
+    assert figures.order_size(low, high, minimum, Units.US) == said

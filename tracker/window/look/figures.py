@@ -106,6 +106,20 @@ def mass(mass_kg: float, units: Units) -> str:
     return f"{figure(rounded, 0 if rounded == int(rounded) else 1)} {large}"
 
 
+def order_size(low_kg: float, high_kg: float, minimum_kg: float, units: Units) -> str:
+    """'from 20 ST', '5–20 ST', 'min. 10 ST' or 'any': NaN is open, the lower bound inclusive, the upper exclusive."""
+    if isnan(low_kg) and isnan(high_kg):
+        return "any" if isnan(minimum_kg) else f"min. {mass(minimum_kg, units)}"
+    if isnan(high_kg):
+        return f"from {mass(low_kg, units)}"
+    if isnan(low_kg) or low_kg == 0:
+        return f"below {mass(high_kg, units)}"
+    low, _, unit = mass(low_kg, units).rpartition(" ")
+    high = mass(high_kg, units)
+    # '500 lb–5 ST' keeps both: without its own unit the lower bound would be a thousand times too high.
+    return f"{low}–{high}" if high.endswith(f" {unit}") else f"{low} {unit}–{high}"
+
+
 def kg_per_ton(units: Units) -> float:
     """The ton that orders are spoken of in: the short ton in US units, else the tonne."""
     return _KG_PER_SHORT_TON if units is Units.US else 1000.0

@@ -61,15 +61,8 @@ def _order_keys(offers: Offers) -> NDArray[np.float64]:
 
 def _order_text(offers: Offers, row: int) -> str:
     snapshot = offers.comparison.snapshot
-    low, high = float(snapshot.from_kg[row]), float(snapshot.below_kg[row])
-    if np.isnan(low) and np.isnan(high):
-        minimum = float(snapshot.minimum_kg[row])
-        return "any" if np.isnan(minimum) else f"min. {figures.mass(minimum, offers.units)}"
-    if np.isnan(high):
-        return f"from {figures.mass(low, offers.units)}"
-    if np.isnan(low) or low == 0:
-        return f"below {figures.mass(high, offers.units)}"
-    return f"{figures.mass(low, offers.units).rpartition(' ')[0]}–{figures.mass(high, offers.units)}"
+    low, high, minimum = (float(each[row]) for each in (snapshot.from_kg, snapshot.below_kg, snapshot.minimum_kg))
+    return figures.order_size(low, high, minimum, offers.units)
 
 
 def _price_text(offers: Offers, row: int) -> str:

@@ -25,8 +25,8 @@ _FEWEST_ALIKE = 2
 class Findings:
     """Of one reading: lines by state, who quotes, what each cell was used for, and which line stands in which cell.
     `told_once`: notes that all its lines share; `far_off`: the lines whose price lies far outside what board costs;
-    `asked`: all that a person can settle, whether or not a line waits for it; `passed`: what holds no offers, in words.
-    """
+    `asked`: all that a person can settle, whether or not a line waits for it; `passed`: what holds no offers, in words;
+    `sized`: an order size sets some lines apart."""
 
     states: Counter[State] = field(default_factory=Counter)
     vendors: frozenset[str] = frozenset()
@@ -39,6 +39,7 @@ class Findings:
     far_off: tuple[int, ...] = ()
     asked: tuple[Question, ...] = ()
     passed: str = ""
+    sized: bool = False
 
 
 def findings_of(taken: TakenIn) -> Findings:
@@ -65,6 +66,7 @@ def _gathered(taken: TakenIn, reading: Reading, lines: tuple[Line, ...]) -> Find
         tuple(number for number, line in enumerate(lines) if _is_far_off(line)),
         asked,
         passed_words(reading.passed_over, len(sheets | {part.sheet for part in reading.passed_over}) > 1),
+        any(line.offer.from_kg or line.offer.below_kg for line in lines),
     )
 
 

@@ -70,6 +70,14 @@ def _weight(lines: Lines, row: int) -> str:
     return figures.weight(float(offer.grammage_gsm), lines.units, estimated=estimated)
 
 
+def _order(lines: Lines, row: int) -> str:
+    offer = lines.lines[row].offer
+    low, high, minimum = (
+        float("nan") if kg is None else float(kg) for kg in (offer.from_kg, offer.below_kg, offer.minimum_kg)
+    )
+    return figures.order_size(low, high, minimum, lines.units)
+
+
 LINE_COLUMNS: tuple[Column, ...] = (
     Column(
         "state",
@@ -87,7 +95,7 @@ LINE_COLUMNS: tuple[Column, ...] = (
         fixed("Cell"),
         text=_cell,
         keys=lambda d: np.arange(len(d.lines)),
-        width=50,
+        width=46,
         share=1,
     ),
     Column(
@@ -95,7 +103,7 @@ LINE_COLUMNS: tuple[Column, ...] = (
         fixed("Grade"),
         text=lambda d, row: d.lines[row].offer.grade or NONE,
         keys=lambda d: text_keys([line.offer.grade or "" for line in d.lines]),
-        width=76,
+        width=72,
         paint="grade",
         paints=lambda d, row: d.lines[row].offer.grade or NONE,
     ),
@@ -104,7 +112,7 @@ LINE_COLUMNS: tuple[Column, ...] = (
         fixed("Board"),
         text=lambda d, row: d.lines[row].offer.product or NONE,
         keys=lambda d: text_keys([line.offer.product for line in d.lines]),
-        width=86,
+        width=76,
         share=2,
         wraps=True,
         tip=lambda d, row: d.lines[row].offer.product,
@@ -115,7 +123,7 @@ LINE_COLUMNS: tuple[Column, ...] = (
         text=lambda d, row: figures.caliper(d.lines[row].offer.caliper_um, d.units),
         keys=lambda d: _numbers(d, "caliper_um"),
         stand=Stand.RIGHT,
-        width=60,
+        width=57,
     ),
     Column(
         "weight",
@@ -123,7 +131,7 @@ LINE_COLUMNS: tuple[Column, ...] = (
         text=_weight,
         keys=lambda d: _numbers(d, "grammage_gsm"),
         stand=Stand.RIGHT,
-        width=60,
+        width=57,
     ),
     Column(
         "price",
@@ -131,15 +139,24 @@ LINE_COLUMNS: tuple[Column, ...] = (
         text=lambda d, row: price_words(d.lines[row]),
         keys=lambda d: _numbers(d, "price"),
         stand=Stand.RIGHT,
-        width=122,
+        width=120,
         strong=True,
+    ),
+    Column(
+        "order",
+        fixed("Order"),
+        text=_order,
+        keys=lambda d: np.nan_to_num(_numbers(d, "from_kg"), nan=0.0),
+        stand=Stand.RIGHT,
+        width=92,
+        share=1,
     ),
     Column(
         "notes",
         fixed("To know"),
         text=_notes,
         keys=lambda d: text_keys([_notes(d, row) for row in range(len(d.lines))]),
-        width=124,
+        width=112,
         share=9,
         wraps=True,
         tip=lambda d, row: "\n".join(note.text for note in d.lines[row].notes),

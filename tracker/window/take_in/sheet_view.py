@@ -175,6 +175,7 @@ class SheetView(QTableView):
             self.setColumnWidth(column, width)
         self._let_texts_run_on(grid, widths)
         self.scrollToTop()
+        self.horizontalScrollBar().setValue(0)
 
     def mark(self, uses: Mapping[tuple[int, int], Use]) -> None:
         self._sheet.mark(uses)

@@ -105,6 +105,7 @@ class Understood(QWidget):
         # What is asked stands in its own card.
         self._tell_once(file.found.told_once - self._asked)
         self.table.show_column("notes", file.found.noted)
+        self.table.show_column("order", file.found.sized)
         self._set_lines()
         self.passed.setText(file.found.passed)
         self.passed.setToolTip("" if reading is None else passed_in_full(reading.passed_over))
