@@ -13,6 +13,7 @@ from tracker.window.guides import Guides
 from tracker.window.keys_dialog import KeysDialog
 from tracker.window.main_window import REFERENCE, MainWindow
 from tracker.window.other_database import OtherDatabase
+from tracker.window.session import Session
 from tracker.window.sheet_at_hand import SheetAtHand
 from tracker.window.steps import Steps
 from tracker.window.switches import Switches
@@ -28,7 +29,7 @@ def test_ids_and_keys_are_unique(qapp) -> None:
 
 def test_the_window_can_do_each_of_them() -> None:
     for action in ACTIONS:
-        doers = (MainWindow, FileTasks, OtherDatabase, Guides, Switches, Steps, SheetAtHand)
+        doers = (MainWindow, FileTasks, OtherDatabase, Guides, Switches, Steps, SheetAtHand, Session)
         assert sum(callable(getattr(doer, action.does, None)) for doer in doers) == 1, action.key
 
 
