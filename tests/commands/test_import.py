@@ -274,3 +274,39 @@ def test_a_figure_that_can_not_be_kept_holds_back_its_own_line(tracker: Tracker,
     ended = tracker("import", str(long), "--json")
     assert [line["state"] for line in ended.document["files"][0]["lines"]] == ["question", "accepted"]
     assert len(tracker("quotes", "--json", "--as-of", "2026-11-25").document["offers"]) == 1
+
+
+def _unlabelled(path: Path, first: int, quotation: str) -> Path:
+    """A list whose title is a firm's name that nothing marks as one, with a trade name and two currencies said."""
+    book = Workbook()
+    sheet = book.active
+    sheet.append(["Tillerow Converting Supply"])
+    sheet.append([f"{quotation}. Prices in EUR."])
+    sheet.append([])
+    sheet.append(["Board", "Caliper (pt)", "Basis weight (lb/MSF)", "Price USD/short ton"])
+    for number, caliper in enumerate((18, 20)):
+        sheet.append(["Snowgate", caliper, 70 + 8 * number, first + number])
+    book.save(path)
+    return path
+
+
+def test_answers_serve_the_next_list_of_a_vendor_known_by_name_alone(tracker: Tracker, tmp_path: Path) -> None:
+    november = _unlabelled(tmp_path / "november.xlsx", 980, "Quotation 5521, 12 Nov 2026")
+    assert tracker("import", str(november)).status == Status.ASKED
+    answers = ("--vendor", "Tillerow Converting Supply", "--grade", "Snowgate=CRB", "--currency", "USD")
+    assert tracker("import", str(november), *answers).status == Status.DONE
+    december = _unlabelled(tmp_path / "december.xlsx", 990, "Quotation 5602, 9 Dec 2026")
+    told = tracker("import", str(december), "--json")
+    assert told.status == Status.DONE
+    (file,) = told.document["files"]
+    assert {(line["vendor"], line["grade"], line["currency"]) for line in file["lines"]} == {
+        ("Tillerow Converting Supply", "CRB", "USD")
+    }
+
+
+def test_a_stored_file_is_not_asked_about_again_once_it_is_answered(tracker: Tracker, tons: Path) -> None:
+    assert tracker("import", str(tons)).status == Status.ASKED
+    assert tracker("import", str(tons), "--ton", "short").status == Status.DONE
+    again = tracker("import", str(tons))
+    assert (again.status, again.err) == (Status.DONE, "")
+    assert "nothing was added" in again.out

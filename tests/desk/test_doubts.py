@@ -52,3 +52,15 @@ def test_a_level_from_far_ahead_is_doubted(rated: Desk, days: int, doubted: bool
 @pytest.mark.parametrize("per_tonne", ["66", "6600"])
 def test_a_level_that_no_board_costs_is_doubted(rated: Desk, per_tonne: str) -> None:
     assert "which no carton board costs" in (doubt_level(rated, "SBS", Decimal(per_tonne), "USD", rated.today) or "")
+
+
+def test_a_rate_typed_the_other_way_round_is_doubted_with_the_right_one(rated: Desk) -> None:
+    doubt = doubt_rate(rated, "USD", Decimal("1.11"), rated.today)
+    assert doubt is not None
+    assert doubt.startswith("1 USD at 1.11 EUR is what 1 EUR is in USD, by your own rate")
+    assert doubt.endswith("the other way round it is 0.9009.")
+
+
+def test_a_rate_near_one_is_the_same_either_way_and_not_doubted(rated: Desk) -> None:
+    set_rate(rated, "CHF", Decimal("0.99"), rated.today - timedelta(10))
+    assert doubt_rate(rated, "CHF", Decimal("1.01"), rated.today) is None

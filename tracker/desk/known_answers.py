@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from tracker.desk.open_dates import open_date
 from tracker.desk.trouble import Trouble
+from tracker.desk.vendors import vendor_meant, vendors
 from tracker.trade.answers import objection
 from tracker.trade.offer import Answers, Question, Reading
 
@@ -34,18 +35,34 @@ def refuse_other_kinds(settled: Mapping[str, str]) -> None:
 
 
 def with_known(desk: Desk, reading: Reading, given: Answers) -> Answers:
-    """What was given, with the vendor's layouts, and its remembered answers where the sheet leaves something open."""
+    """What was given, with the vendor's layouts, and its remembered answers where the sheet leaves something open.
+
+    A sheet that nothing marks as a vendor's is a known vendor's where one of its titles is just that name.
+    """
     from tracker.store import answers as kept
     from tracker.store import layouts
 
-    if reading.vendor is None or reading.unreadable:
+    vendor = reading.vendor or _known_by_name(desk, reading)
+    if vendor is None or reading.unreadable:
         return given
     with desk.store.reading() as connection:
-        marked = layouts.of_vendor(connection, reading.vendor) if given.layouts is None else ()
+        marked = layouts.of_vendor(connection, vendor) if given.layouts is None else ()
         # Remembered answers settle what a sheet leaves open, so a sheet without questions needs none.
-        listed = kept.listing(connection, reading.vendor) if marked or asked_of(reading) else ()
+        listed = kept.listing(connection, vendor) if marked or asked_of(reading) else ()
     remembered = {_asked_about(each): each.value for each in listed if _asked_about(each) not in given.anew}
-    return replace(given, settled={**remembered, **given.settled}, layouts=marked or given.layouts)
+    named = {} if reading.vendor is not None else {"vendor": vendor}
+    return replace(given, settled={**remembered, **named, **given.settled}, layouts=marked or given.layouts)
+
+
+def _known_by_name(desk: Desk, reading: Reading) -> str | None:
+    """The one known vendor whose name stands in the sheet by itself; None for none, and for two."""
+    known = vendors(desk) if reading.letterhead and _names_nobody(reading) else ()
+    meant = {found.name for text in reading.letterhead if (found := vendor_meant(text, known)).known}
+    return meant.pop() if len(meant) == 1 else None
+
+
+def _names_nobody(reading: Reading) -> bool:
+    return all(line.offer.vendor is None for line in reading.lines)
 
 
 def recalled(reading: Reading, given: Answers, known: Answers) -> tuple[Recalled, ...]:

@@ -110,11 +110,24 @@ def doubt_rate(desk: Desk, code: str, euros: Decimal, on: date) -> str | None:
     if on > desk.today:
         return f"{day_text(on)} is still to come, so no rate of that day can be known yet."
     known = rate(desk, code, EURO, on)
+    if known is not None and _is_other_way_round(euros, known.factor):
+        return (
+            f"1 {code} at {plain_text(euros)} EUR is what 1 EUR is in {code}, by {known.said(on)}: the other way round "
+            f"it is {1 / euros:.4f}."
+        )
     if known is None or known.factor / _TIMES_ODD <= euros <= known.factor * _TIMES_ODD:
         return None
     times = euros / known.factor
     said = f"{_times(times)} times" if times > 1 else f"{_times(1 / times)} times less than"
     return f"1 {code} at {plain_text(euros)} EUR is {said} the {known.factor:.4g} EUR of {known.said(on)}."
+
+
+def _is_other_way_round(euros: Decimal, known: Decimal) -> bool:
+    """Within 3 % of one euro in the currency, and further than that from the currency in euro."""
+    return abs(euros * known - 1) < _NEAR < abs(euros / known - 1)
+
+
+_NEAR = Decimal("0.03")
 
 
 def _times(factor: Decimal) -> str:

@@ -32,7 +32,7 @@ def put_back(backup: Path, target: Path) -> Path | None:
     """Puts a verified copy in a database's place; what stood there is kept beside it, and its path is given.
 
     CannotOpen, and nothing is changed, where the copy does not hold what a database of the tracker must, or while
-    another program has the database open: that would go on writing to what is no longer there.
+    another program is at work on the database: that would go on writing to what is no longer there.
     """
     _verify(backup)
     target.parent.mkdir(parents=True, exist_ok=True)
@@ -64,12 +64,12 @@ def _set_aside(target: Path) -> Path:
 def _refuse_in_use(target: Path) -> None:
     with closing(sqlite3.connect(target, timeout=1)) as database:
         try:
-            # Leaving the write-ahead log takes being the only one who has the database open.
+            # Leaving the write-ahead log takes being the only one who is at work on the database.
             database.execute("PRAGMA journal_mode=DELETE")
         except sqlite3.OperationalError as problem:
             if problem.sqlite_errorcode == sqlite3.SQLITE_BUSY:
                 raise CannotOpen(
-                    f"{target} is open in a window or another program: close it there, then restore again."
+                    f"{target} is in use by another program: let it finish, then restore again."
                 ) from problem
         except sqlite3.DatabaseError:
             return  # damaged: nobody can be working with it

@@ -228,7 +228,10 @@ class Question:
 
 @dataclass(frozen=True, slots=True)
 class Reading:
-    """All that reading one vendor's file yields. `unreadable`: why nothing could be read, in one sentence."""
+    """All that reading one vendor's file yields. `unreadable`: why nothing could be read, in one sentence.
+
+    `letterhead`: where no vendor was found, the short texts around the tables, for who knows vendors by their names.
+    """
 
     file: str
     sha256: str
@@ -237,6 +240,7 @@ class Reading:
     lines: tuple[Line, ...] = ()
     passed_over: tuple[PassedOver, ...] = ()
     questions: tuple[Question, ...] = ()
+    letterhead: tuple[str, ...] = ()
 
 
 LEAVE_OUT = "leave-out"

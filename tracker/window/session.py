@@ -127,6 +127,9 @@ class Session(QObject):
         self._latest_change = latest
 
     def _reload_if_changed(self, latest: int) -> None:
+        if latest < self._latest_change:
+            # A backup was put back: what could be undone is not what stands there any more.
+            self.undo_stack.clear()
         if latest != self._latest_change:
             self.reload()
             self.changed_elsewhere.emit()

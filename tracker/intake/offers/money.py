@@ -12,6 +12,7 @@ from tracker.intake.offers.settle import Claim, Settled, settle
 from tracker.intake.values.basis import BasisReading, basis_text
 from tracker.intake.values.currency import CurrencyReading, currency_text
 from tracker.intake.values.formats import format_words, number_format_currency
+from tracker.intake.values.lead import clauses
 from tracker.intake.values.money import PriceUnit, price_unit
 from tracker.intake.values.statements import SaysBasis, SaysCurrency
 from tracker.trade.basis import Basis
@@ -101,13 +102,22 @@ def _head_bases(column: PriceColumn, facts: FileFacts) -> Iterator[Claim[str]]:
 def _stated_currency(level: Level, claimed: Claimed, overridden: bool) -> Iterator[Claim[str]]:
     for said in level.all_of(SaysCurrency):
         codes = frozenset(said.value.currency.codes)
-        yield Claim(codes, said.where, said.words, excused=overridden or bool(codes & claimed.currencies))
+        words = _clause_saying(said.words, said.value.currency.words)
+        yield Claim(codes, said.where, words, excused=overridden or bool(codes & claimed.currencies))
 
 
 def _stated_basis(level: Level, claimed: Claimed, facts: FileFacts, overridden: bool) -> Iterator[Claim[str]]:
     for said in level.all_of(SaysBasis):
         bases = bases_of(said.value.basis, facts)
-        yield Claim(bases, said.where, said.words, excused=overridden or bool(bases & claimed.bases))
+        words = _clause_saying(said.words, said.value.basis.words)
+        yield Claim(bases, said.where, words, excused=overridden or bool(bases & claimed.bases))
+
+
+@lru_cache(maxsize=1024)
+def _clause_saying(text: str, words: str) -> str:
+    """The part of a text that speaks of money: a quotation's number and date beside it change from sheet to sheet, and
+    an answer about it is remembered by its words."""
+    return next((clause for clause in clauses(text) if words in clause), text)
 
 
 @lru_cache(maxsize=4096)

@@ -1,6 +1,6 @@
 """Who quotes: named by a label or in the letterhead, for the file, a sheet or a table."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.sheet import ReadSheet
@@ -37,6 +37,15 @@ def may_name_another(texts: Sequence[Words], vendor: Said[str]) -> bool:
     """Whether a sheet begins with what may be another firm's name: then the file's vendor is not taken for its own."""
     first = min(texts, key=lambda words: (words.row, words.cell.column), default=None)
     return first is not None and fold(vendor.value) not in fold(first.text) and may_be_a_name(first.text)
+
+
+def short_texts(sheets: Iterable[ReadSheet]) -> Iterator[str]:
+    """The texts around the tables that are short enough to be a firm's name, in the order of the sheets."""
+    for sheet in sheets:
+        around = [*sheet.found.texts, *(words for read in sheet.tables for words in read.table.titles)]
+        for words in sorted(around, key=lambda words: (words.row, words.cell.column)):
+            if may_be_a_name(words.text):
+                yield words.text.strip()
 
 
 def _names(texts: Iterable[Words], *, labelled: bool) -> dict[str, Said[str]]:

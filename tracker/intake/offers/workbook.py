@@ -18,7 +18,7 @@ from tracker.intake.offers.scope import Level
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.offers.twins import disagreeing_rows, joined_bases, without_repeats
 from tracker.intake.offers.unheaded import unheaded_drafts
-from tracker.intake.offers.vendor import letterhead, may_name_another, vendor_among
+from tracker.intake.offers.vendor import letterhead, may_name_another, short_texts, vendor_among
 from tracker.intake.tables.find import find_tables
 from tracker.intake.tables.table import Words
 from tracker.intake.tables.view import View, view_of
@@ -35,6 +35,7 @@ class WorkbookOffers:
     """
 
     drafts: list[Draft] = field(default_factory=list)
+    letterhead: tuple[str, ...] = ()
     passed: list[PassedOver] = field(default_factory=list)
     vendor: str | None = None
     layouts: dict[str, Layout] = field(default_factory=dict)
@@ -51,6 +52,8 @@ def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
     found = WorkbookOffers(layouts={sheet.name: sheet.layout for sheet in sheets if sheet.layout is not None})
     file_vendor = _file_vendor(sheets, answers)
     found.vendor = file_vendor.value if file_vendor is not None else None
+    if file_vendor is None:
+        found.letterhead = tuple(short_texts(sheets))
     for sheet in sheets:
         _read_tables(found, sheet, sheets, facts, file_vendor)
     if not found.drafts:
