@@ -10,9 +10,9 @@ from tracker.intake.offers.said import at
 from tracker.intake.offers.scope import Level, Scope
 from tracker.intake.offers.settle import Claim, Settled, settle
 from tracker.intake.values.basis import BasisReading, basis_text
+from tracker.intake.values.clauses import clauses
 from tracker.intake.values.currency import CurrencyReading, currency_text
 from tracker.intake.values.formats import format_words, number_format_currency
-from tracker.intake.values.lead import clauses
 from tracker.intake.values.money import PriceUnit, price_unit
 from tracker.intake.values.statements import SaysBasis, SaysCurrency
 from tracker.trade.basis import Basis
