@@ -143,7 +143,7 @@ def test_what_can_be_no_ratio_is_refused(desk: Desk, grade: str, low: str, high:
 
 def test_the_sensitivity_is_kept_and_changes_what_is_called_out_of_line(desk: Desk) -> None:
     level(desk)
-    market(desk, 1270, 1285, 1300, 1310, 1322, 1290, 1305, 1300, 1290, 1310, 1300, 1495)
+    market(desk, 1270, 1285, 1300, 1310, 1322, 1290, 1305, 1300, 1290, 1310, 1300, 1460)
     assert sensitivity(desk) is Sensitivity.CAREFUL
     called = {}
     for chosen in Sensitivity:

@@ -21,11 +21,10 @@ def _said(offers, offer, bands=BAND, settings=None):
 def test_a_dear_offer_in_a_buyers_words():
     assert _said(offers_of([*LIKE, 1350.0, 1005.0]), 8) == [
         (
-            "USD 1,350 per tonne is 34 % above the USD 1,004 that 9 offers of other vendors for SBS lead one to expect "
-            "at this caliper and order size: 7.2 times the usual scatter, and more than 3.5 times counts as out of "
-            "line."
+            "USD 1,350 per tonne is 34 % above the going price of USD 1,004, which 9 offers of other vendors for SBS "
+            "show at this caliper and order size; USD 881 to 1,144 per tonne is in line."
         ),
-        "It lies 17 % above the band expected of SBS, USD 850 to 1,150 per tonne: level given.",
+        "It lies 17 % above the expected band of SBS, USD 850 to 1,150 per tonne: level given.",
     ]
 
 
@@ -45,34 +44,31 @@ def test_a_slipped_decimal_says_how_far():
 
 def test_an_offer_in_line_is_explained_too():
     peers, band = _said(offers_of(LIKE), 0)
-    assert "counts as out of line" in peers
-    assert band == "It lies within the band expected of SBS, USD 850 to 1,150 per tonne: level given."
+    assert peers.endswith("per tonne is in line.")
+    assert band == "It lies within the expected band of SBS, USD 850 to 1,150 per tonne: level given."
 
 
 def test_too_few_is_said_with_what_was_judged_by():
     said = _said(offers_of([1000.0, 1010.0, 1500.0]), 2)
     assert said[0].startswith(
-        "2 offers of other vendors for SBS, below 5: too few to score. The band, together with what"
+        "Only 2 offers of other vendors for SBS, too few to go by alone: the going price rests largely on the expected"
     )
-    assert said[0].endswith("USD 1,500 per tonne lies outside.")
+    assert said[0].endswith("per tonne is in line, and USD 1,500 lies outside.")
 
 
 def test_nobody_to_compare_with():
     assert _said(offers_of([1000.0]), 0, NO_BANDS) == [
-        (
-            "No offers of other vendors for SBS, below 5: too few to score, and no band is known: there is nothing to "
-            "compare with."
-        ),
-        "No band is known for SBS: no market level is set.",
+        "No other vendor offers SBS, and no market level is set: there is nothing to compare with.",
+        "There is no expected band for SBS: no market level is set.",
     ]
 
 
 def test_a_vendors_own_list_as_accuser():
     alone = offers_of([*LIKE, 1450.0], vendor=[3] * 9)
-    assert "What this vendor itself asks for the grade allows USD 8" in _said(alone, 8, NO_BANDS)[0]
+    assert "it is held against what this vendor itself asks for the grade, USD 8" in _said(alone, 8, NO_BANDS)[0]
     beside_a_dear_one = offers_of([*LIKE, 1190.0, 1010.0], vendor=[3] * 9 + [4])
     said = _said(beside_a_dear_one, 8, bands_of(850.0, 1400.0))
-    assert any("With this vendor's other offers counted too it is" in sentence for sentence in said)
+    assert any("With this vendor's other offers counted in, the going price is" in sentence for sentence in said)
 
 
 def test_a_vendor_whose_whole_list_is_dear():

@@ -15,6 +15,12 @@ def test_a_dozen_offers_and_more():
     assert score.named_share() >= 98
 
 
+def test_outliers_of_just_thirty_per_cent_and_no_more():
+    score = simulate(Scene(most=0.30), markets=40, seed=SEED)
+    assert score.share(OUTLIER) >= 97
+    assert score.share(CLEAN) <= 0.3
+
+
 def test_three_to_nine_offers():
     score = simulate(Scene(sizes=(3, 9), outliers=0.10), markets=60, seed=SEED)
     assert score.share(OUTLIER) >= 93

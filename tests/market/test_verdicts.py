@@ -25,11 +25,12 @@ def test_an_outlier_is_out_of_line_either_way(price):
     assert _out(offers_of([*LIKE, price])) == [8]
 
 
-def test_the_score_is_the_gap_over_the_steadied_spread():
+def test_the_score_is_the_gap_over_the_spread_with_its_doubt():
     verdicts = judge(offers_of([*LIKE, 1350.0]), BAND, USUAL)
     gap = np.log(1350.0 / verdicts.expected[8])
     assert verdicts.peers[8] == 8
-    assert verdicts.score[8] == pytest.approx(gap / verdicts.evidence.noise[8])
+    assert verdicts.score[8] == pytest.approx(gap / verdicts.evidence.spread[8])
+    assert verdicts.evidence.spread[8] > verdicts.evidence.noise[8]
     assert 980 < verdicts.expected[8] < 1030
 
 
@@ -124,9 +125,9 @@ def test_sensitivity_decides_on_the_doubtful():
 
 
 def test_a_jump_of_its_own_tips_a_doubtful_price():
-    """1,160 is doubtful by itself. Its vendor asked 940 before, and nobody else moved."""
+    """1,150 is doubtful by itself. Its vendor asked 940 before, and nobody else moved."""
     others, before = [*LIKE, 1010.0, 1000.0], [*LIKE, 1010.0, 1000.0, 940.0]
-    prices, day = [*others, 1160.0, *before], [200] * 11 + [100] * 11
+    prices, day = [*others, 1150.0, *before], [200] * 11 + [100] * 11
     told = offers_of(
         prices, vendor=[*range(11)] * 2, board=[*range(11)] * 2, received=day, shown=[True] * 11 + [False] * 11
     )

@@ -18,8 +18,8 @@ from tracker.market.robust import Floats
 FEWEST_PEERS = 5
 """Fewer other vendors' offers are too few to score."""
 
-ESD_LEVEL = 0.05
-"""Level of the generalized ESD test, as in NIST's worked example."""
+ESD_LEVEL = 0.01
+"""Level of the generalized ESD test, for a whole grade: at the usual 5 % one clean grade in twenty would be accused."""
 
 _MARKET_BELIEF = 30.0  # offers' worth of belief that all grades' scatter has in judging one grade's (assumed)
 _LEAST_SCATTER = 0.03  # a tighter sample than 3 % is luck, not agreement (assumed)
@@ -36,7 +36,7 @@ class Peers:
     NaN where there is nothing to go by. gap: log price less that. spread: standard deviation of such a gap for a
     clean offer (scatter, doubt about the expectation, estimated basis weight).
     own_expected, own_gap, own_spread: the same with only the offer itself left out.
-    noise: standard deviation without the doubt. extreme: the generalized ESD test calls the offer an outlier
+    noise: that standard deviation without the doubt. extreme: the generalized ESD test calls the offer an outlier
     (grades of 15 offers and more).
     """
 

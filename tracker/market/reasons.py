@@ -1,7 +1,10 @@
 """Why an offer is judged as it is, in sentences a buyer can repeat to the vendor.
 
 Built for one offer when somebody asks, never for all. In order of weight: the slip that would explain everything,
-the peers, the band, the vendor's own last price, and what makes the comparison less certain.
+the going price, the expected band, the vendor's own last price, and what makes the comparison less certain.
+
+Two words, kept apart: the 'going price' is what other vendors' offers come to; the 'expected band' is what the market
+level and the grade's ratio allow.
 """
 
 from collections.abc import Callable, Iterator
@@ -13,7 +16,7 @@ import numpy as np
 from tracker.market.bands import ABOVE, BELOW, NO_BAND, WITHIN, Bands
 from tracker.market.history import History, history_of
 from tracker.market.offers import Offers
-from tracker.market.peers import ESD_LEVEL, FEWEST_PEERS
+from tracker.market.peers import ESD_LEVEL
 from tracker.market.slips import Slip, SlipKind
 from tracker.market.verdicts import Verdicts
 from tracker.trade.days import day_text
@@ -91,19 +94,21 @@ def _of_peers(offer: int, offers: Offers, verdicts: Verdicts, wording: Wording) 
     if not verdicts.out_of_line[offer] or _beyond(price, offer, verdicts):
         return
     peers = verdicts.evidence
-    if abs(peers.own_gap[offer]) > verdicts.limit[offer] * peers.own_spread[offer]:
+    if abs(peers.own_gap[offer]) > verdicts.cut_off * peers.own_spread[offer]:
         own = float(np.exp(peers.own_expected[offer]))
         yield (
-            f"With this vendor's other offers counted too it is {_beside(price / own - 1)} the {wording.bare(own)} "
-            f"to expect, and beyond the limit."
+            f"With this vendor's other offers counted in, the going price is {wording.bare(own)}; this is "
+            f"{_beside(price / own - 1)} it, and that is out of line."
         )
     if peers.extreme[offer]:
         yield (
-            f"It is near the limit, and a second test, Rosner's for several outliers at once, parts it from the other "
-            f"offers for {offers.grades[offers.grade[offer]]} ({_percent(ESD_LEVEL)} level)."
+            f"It is near the edge of that, and a second test, Rosner's for several outliers at once, parts it from the "
+            f"other offers for {offers.grades[offers.grade[offer]]} ({_percent(ESD_LEVEL)} level)."
         )
     if verdicts.jumped[offer]:
-        yield "It is near the limit, and it moved there from this vendor's own last price while the grade did not."
+        yield (
+            "It is near the edge of that, and it moved there from this vendor's own last price while the grade did not."
+        )
 
 
 def _beyond(price: float, offer: int, verdicts: Verdicts) -> bool:
@@ -111,30 +116,32 @@ def _beyond(price: float, offer: int, verdicts: Verdicts) -> bool:
 
 
 def _too_few(offer: int, offers: Offers, verdicts: Verdicts, wording: Wording) -> str:
-    grade, count, price = offers.grades[offers.grade[offer]], int(verdicts.peers[offer]), offers.per_tonne[offer]
-    few = f"{_count(count, 'offer').capitalize()} of other vendors for {grade}, below {FEWEST_PEERS}: too few to score"
+    grade, count, price = offers.grades[offers.grade[offer]], int(verdicts.peers[offer]), float(offers.per_tonne[offer])
+    few = f"No other vendor offers {grade}"
+    if count:
+        few = f"Only {_count(count, 'offer')} of other vendors for {grade}, too few to go by alone"
     if np.isnan(verdicts.expected[offer]):
-        return f"{few}, and no band is known: there is nothing to compare with."
+        return f"{few}, and no market level is set: there is nothing to compare with."
+    lean = _leaning(count > 0, verdicts.place[offer] != NO_BAND)
     between = wording.between(float(verdicts.low[offer]), float(verdicts.high[offer]))
-    where = "outside" if _beyond(float(price), offer, verdicts) else "inside"
-    guide = _guide(count > 0, verdicts.place[offer] != NO_BAND)
-    return f"{few}. {guide} allows {between}; {wording.amount(float(price))} lies {where}."
+    where = "outside" if _beyond(price, offer, verdicts) else "inside"
+    return f"{few}: {lean}, {between} is in line, and {wording.bare(price)} lies {where}."
 
 
-def _guide(others: bool, band: bool) -> str:
+def _leaning(others: bool, band: bool) -> str:
+    """What the going price rests on where other vendors' offers are too few to show it alone."""
     if band:
-        return "The band, together with what they show," if others else "The band with the usual scatter round it"
-    return "What they show, with room for doubt," if others else "What this vendor itself asks for the grade"
+        return f"the going price rests {'largely on' if others else 'on'} the expected band"
+    return "the going price is uncertain" if others else "it is held against what this vendor itself asks for the grade"
 
 
 def _scored(offer: int, offers: Offers, verdicts: Verdicts, wording: Wording) -> str:
     grade, price = offers.grades[offers.grade[offer]], float(offers.per_tonne[offer])
-    count, expected, score = int(verdicts.peers[offer]), float(verdicts.expected[offer]), float(verdicts.score[offer])
-    limit = float(verdicts.limit[offer])
+    going, count = float(verdicts.expected[offer]), int(verdicts.peers[offer])
+    between = wording.between(float(verdicts.low[offer]), float(verdicts.high[offer]))
     return (
-        f"{wording.amount(price)} is {_beside(price / expected - 1)} the {wording.bare(expected)} that {count} "
-        f"offers of other vendors for {grade} lead one to expect at this caliper and order size: {abs(score):.1f} "
-        f"times the usual scatter, and more than {limit:.2g} times counts as out of line."
+        f"{wording.amount(price)} is {_beside(price / going - 1)} the going price of {wording.bare(going)}, which "
+        f"{count} offers of other vendors for {grade} show at this caliper and order size; {between} is in line."
     )
 
 
@@ -158,9 +165,9 @@ def _of_band(offer: int, offers: Offers, bands: Bands, verdicts: Verdicts, wordi
     low, high = float(verdicts.band_low[offer]), float(verdicts.band_high[offer])
     grade = offers.grade[offer]
     if where not in (BELOW, WITHIN, ABOVE):
-        yield f"No band is known for {offers.grades[grade]}: no market level is set."
+        yield f"There is no expected band for {offers.grades[grade]}: no market level is set."
         return
-    band = f"the band expected of {offers.grades[grade]}, {wording.between(low, high)}"
+    band = f"the expected band of {offers.grades[grade]}, {wording.between(low, high)}"
     if where == WITHIN:
         yield f"It lies within {band}: {bands.sources[grade]}."
     else:

@@ -16,17 +16,13 @@ from tracker.market.slips import Slip, find_slips
 
 METHOD = (
     "modified z-score (Iglewicz and Hoaglin) of log price beside other vendors' offers at that caliper and order size, "
-    f"spread steadied by all grades; from {FEWEST_FOR_ESD} offers also the generalized ESD test"
+    "its spread steadied by all grades and widened by the doubt about what to expect; "
+    f"from {FEWEST_FOR_ESD} offers also the generalized ESD test"
 )
 
 _SECOND_OPINION = 0.5
 """How far below the cut-off a price may stay and still be out of line when a second witness says so: Rosner's test,
 or a jump from the vendor's own last price that the grade did not make."""
-
-_FEW = 9
-_FEW_RELIEF = 0.4
-"""In a grade of few offers the doubt about what to expect widens the limits already, and fewer offers are compared
-that could be called by chance: the cut-off may be this much lower (by simulation, tests/benchmarks/)."""
 
 _JUMP = 3.0  # spreads of a change between two prices; a change has the scatter of both
 
@@ -36,8 +32,8 @@ class Verdicts:
     """Arrays of length n aligned with the offers; prices per tonne in the comparison currency.
 
     place: -1 below, 0 within, 1 above its band, -9 no band. band_low, band_high: NaN where there is none.
-    expected: what other vendors' offers and the band lead one to expect, NaN where there is nothing to go by.
-    low, high: where a clean price may lie by that expectation. limit: the cut-off that was applied.
+    expected: the going price, what other vendors' offers (and the band, where they are few) come to; NaN unknown.
+    low, high: where a clean price may lie by that expectation, at the cut-off applied, `cut_off`.
     peers: other vendors' offers in the grade. score: modified z-score among them, NaN where they are too few.
     out_of_line: the one conclusion. jumped: the vendor's own last price tipped the balance.
     slip: a slip is likely; slips: which, by the offer's index. evidence: what the peers say in full, for sentences.
@@ -49,7 +45,7 @@ class Verdicts:
     expected: Floats
     low: Floats
     high: Floats
-    limit: Floats
+    cut_off: float
     peers: NDArray[np.int32]
     score: Floats
     out_of_line: Flags
@@ -62,17 +58,15 @@ class Verdicts:
 def judge(offers: Offers, bands: Bands, settings: Settings) -> Verdicts:
     """Judge every shown offer. Offers that are not shown or have no usable price get a place and nothing else."""
     peers = compare(offers, bands)
-    scored = peers.n >= FEWEST_PEERS
-    score = np.where(scored, peers.gap / peers.noise, np.nan)
-    limit = settings.cut_off - np.where(peers.n < _FEW, _FEW_RELIEF, 0.0)
-    away = farthest(peers, score)
-    jumped = _jumped(offers, np.flatnonzero((away <= limit) & (away > limit - _SECOND_OPINION)), peers)
-    out = (away > limit) | jumped | (peers.extreme & (away > limit - _SECOND_OPINION))
+    away, limit = farthest(peers), settings.cut_off
+    doubtful = (away <= limit) & (away > limit - _SECOND_OPINION)
+    jumped = _jumped(offers, np.flatnonzero(doubtful), peers)
+    out = (away > limit) | jumped | (peers.extreme & doubtful)
     suspects = np.flatnonzero(out)
     slips = find_slips(offers, settings, suspects, peers.gap[suspects], peers.spread[suspects])
     slipped = np.zeros(len(offers), np.bool_)
     slipped[list(slips)] = True
-    width = limit * np.where(scored, peers.noise, peers.spread)
+    width = limit * peers.spread
     return Verdicts(
         place=place(np.where(offers.usable, offers.per_tonne, np.nan), offers.grade, bands),
         band_low=of_grade(bands.low, offers.grade),
@@ -80,9 +74,9 @@ def judge(offers: Offers, bands: Bands, settings: Settings) -> Verdicts:
         expected=np.exp(peers.expected),
         low=np.exp(peers.expected - width),
         high=np.exp(peers.expected + width),
-        limit=limit,
+        cut_off=settings.cut_off,
         peers=peers.n,
-        score=score,
+        score=np.where(peers.n >= FEWEST_PEERS, peers.gap / peers.spread, np.nan),
         out_of_line=out,
         jumped=jumped,
         slip=slipped,
@@ -91,13 +85,9 @@ def judge(offers: Offers, bands: Bands, settings: Settings) -> Verdicts:
     )
 
 
-def farthest(peers: Peers, score: Floats) -> Floats:
-    """How many spreads an offer lies from what either expectation says, 0 where neither is there.
-
-    Among enough peers by their score; among few the doubt about the expectation counts as well.
-    """
-    among_others = np.where(np.isnan(score), peers.gap / peers.spread, score)
-    with_own = peers.own_gap / peers.own_spread
+def farthest(peers: Peers) -> Floats:
+    """How many spreads an offer lies from the farther of the two expectations, 0 where there is none."""
+    among_others, with_own = peers.gap / peers.spread, peers.own_gap / peers.own_spread
     away: Floats = np.maximum(np.abs(np.nan_to_num(among_others)), np.abs(np.nan_to_num(with_own)))
     return away
 
