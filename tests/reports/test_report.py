@@ -32,7 +32,7 @@ ROW = OfferRow(
     valid_until=date(2026, 12, 31),
     source="a.xlsx, Sheet1, F14",
 )
-REASON = "31 % above what 23 other offers lead one to expect."
+REASON = "31 % above the going price that 23 other offers show."
 CONTENT = ReportContent(
     as_of=date(2026, 11, 24),
     unit="USD per tonne",
@@ -118,7 +118,7 @@ def test_overview_has_every_offer_in_its_grade_s_line_and_names_what_stands_out(
     )
     drawing = overview_picture(grades, 700)
     said = {shape.text for shape in drawing.contents if isinstance(shape, String)}
-    assert {"CRB", "3 offers", "SBS", "2 offers", "Tolmere Board, 131 %", "Hesk, 5 %", "100 %"} <= said
+    assert {"CRB", "3 offers", "SBS", "2 offers", "Tolmere Board, +31 %", "Hesk, −95 %", "going price"} <= said
     dots = [shape for shape in drawing.contents if isinstance(shape, Circle)]
     assert len({dot.cx for dot in dots}) == 1
     assert len({dot.cy for dot in dots}) == 2

@@ -64,7 +64,8 @@ class Comparison:
     per_tonne, per_msf: in the chosen currency, with charges where the footing says delivered and that is known; NaN
     unknown.
     price: the one of the two the footing asks for. is_delivered: freight is in that figure.
-    expected: what band or peers lead one to expect, same unit as `price`; band_low, band_high likewise; NaN none.
+    expected: the going price, what other vendors' offers come to (the band, where they are few), in the unit of
+    `price`; band_low, band_high likewise; NaN none.
     place: -1 below, 0 within, 1 above its band, -9 no band. score: modified z-score among peers, NaN too few; peers:
     how many.
     out_of_line: the one conclusion. slip: the price fits clearly better on another basis.

@@ -116,7 +116,7 @@ def _band_sentence(comparison: Comparison, found: list[int]) -> str:
     if not np.isfinite(low):
         return "No band: no market level is set and there are too few offers of the reference grade."
     currency = comparison.footing.currency
-    return f"Expected {low:,.0f} to {high:,.0f} {currency} per tonne, from {judged.bands.sources[grade]}."
+    return f"Expected band {low:,.0f} to {high:,.0f} {currency} per tonne, from {judged.bands.sources[grade]}."
 
 
 def _band_points(comparison: Comparison, found: list[int]) -> tuple[BandPoint, ...]:

@@ -44,7 +44,7 @@ def today(desk: Desk, comparison: Comparison) -> Today:
 
 
 def _out_of_line(comparison: Comparison) -> tuple[int, ...]:
-    """Furthest from what is expected first, whichever way."""
+    """Furthest from the going price first, whichever way."""
     found = np.flatnonzero(comparison.out_of_line & comparison.current)
     with np.errstate(divide="ignore", invalid="ignore"):
         away = np.abs(np.log(comparison.price[found] / comparison.expected[found]))

@@ -16,12 +16,18 @@ class Mark(StrEnum):
     TOO_FEW = "too few to judge"
 
 
+def signed_percent(ratio: float) -> str:
+    """1.62 as '+62 %', 0.95 as '−5 %', 1 as '0 %'."""
+    off = round(100 * (ratio - 1))
+    return f"{'+' if off > 0 else '−' if off < 0 else ''}{abs(off):,} %"
+
+
 @dataclass(frozen=True, slots=True)
 class OfferRow:
     """One offer. `decided` is what was decided about the board, `order` the order size the price holds for.
 
-    `price` is in the report's unit, None unknown; `of_expected` is price over expected. `between`: from where to where
-    the price may lie when it rests on an estimated weight.
+    `price` is in the report's unit, None unknown; `of_expected` is price over the going price. `between`: from where
+    to where the price may lie when it rests on an estimated weight.
     """
 
     mark: Mark
@@ -47,6 +53,11 @@ class OfferRow:
             low, high = self.between
             return f"{low:,.2f}–{high:,.2f}*"
         return "–" if self.price is None else f"{self.price:,.2f}"
+
+    @property
+    def beside_going(self) -> str:
+        """'+62 %', '−5 %': how far from the going price; a dash where none is known."""
+        return "–" if self.of_expected is None else signed_percent(self.of_expected)
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,9 +1,9 @@
-"""All grades at a glance: each offer's price beside what is expected of it, a line a grade, as vector shapes."""
+"""All grades at a glance: each offer's price beside its going price, a line a grade, as vector shapes."""
 
 import math
 from typing import Any
 
-from tracker.reports.content import GradeSection, Mark, OfferRow
+from tracker.reports.content import GradeSection, Mark, OfferRow, signed_percent
 from tracker.reports.ink import BOLD, COLOUR_OF, INK, QUIET, REGULAR, RIBBON
 from tracker.reports.spread_picture import mark_shapes
 
@@ -15,7 +15,7 @@ _NAMED = (Mark.ABOVE, Mark.BELOW, Mark.SLIP)
 
 
 def overview_picture(grades: tuple[GradeSection, ...], width: float) -> Any:
-    """A reportlab Drawing, `width` points wide and a line high for each grade; None where nothing is expected."""
+    """A reportlab Drawing, `width` points wide and a line high for each grade; None where no going price is known."""
     from reportlab.graphics.shapes import Drawing, Line, String
 
     judged = [grade for grade in grades if any(row.of_expected for row in grade.rows)]
@@ -27,7 +27,7 @@ def overview_picture(grades: tuple[GradeSection, ...], width: float) -> Any:
         x = _place(tick, width)
         stroke = QUIET if tick == 1.0 else RIBBON
         drawing.add(Line(x, _FOOT, x, height, strokeColor=stroke, strokeWidth=0.5))
-        drawing.add(_words(f"{100 * tick:.0f} %", x, 6, QUIET, anchor="middle"))
+        drawing.add(_words("going price" if tick == 1.0 else signed_percent(tick), x, 6, QUIET, anchor="middle"))
     for number, grade in enumerate(judged):
         y = height - _LINE * (number + 0.5)
         drawing.add(String(0, y - 2.5, grade.code, fontName=BOLD, fontSize=7.5, fillColor=INK))
@@ -45,13 +45,13 @@ def _draw(drawing: Any, row: OfferRow, of_expected: float, y: float, width: floa
         drawing.add(shape)
     if row.mark in _NAMED:
         rightmost = x > width * 0.7
-        words = f"{row.vendor}, {100 * of_expected:.0f} %"
+        words = f"{row.vendor}, {row.beside_going}"
         place, anchor = (x - 7, "end") if rightmost else (x + 7, "start")
         drawing.add(_words(words, place, y + 4, COLOUR_OF[row.mark], BOLD, anchor))
 
 
 def _place(of_expected: float, width: float) -> float:
-    """Ratios are set out by their logarithm, so that half and twice lie equally far from as expected."""
+    """Ratios are set out by their logarithm, so that half and twice lie equally far from the going price."""
     within = min(max(of_expected, _LOWEST), _HIGHEST)
     share = math.log(within / _LOWEST) / math.log(_HIGHEST / _LOWEST)
     return _LEFT + share * (width - _LEFT - _RIGHT)

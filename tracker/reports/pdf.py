@@ -91,7 +91,7 @@ def _overview(content: ReportContent, width: float) -> list[Any]:
     picture = overview_picture(content.grades, width)
     if picture is None:
         return []
-    title = "Every offer's price, in per cent of what other vendors' offers of its grade lead one to expect"
+    title = "Every offer beside its going price: what other vendors' offers come to at that caliper and order size"
     return [_text(title, _style(8.5, QUIET, before=10)), picture, _legend()]
 
 
@@ -147,7 +147,7 @@ def _offer_table(rows: tuple[OfferRow, ...], unit: str) -> Any:
         "Weight",
         "As quoted",
         unit,
-        "Of expected",
+        "vs going price",
         "Lead time",
         "Valid until",
     )
@@ -164,7 +164,7 @@ def _offer_table(rows: tuple[OfferRow, ...], unit: str) -> Any:
                 _text(row.weight + ("*" if row.weight_estimated else ""), right),
                 _text(row.as_quoted, right),
                 _text(row.price_words, right),
-                _text("–" if row.of_expected is None else f"{100 * row.of_expected:.0f} %", right),
+                _text(row.beside_going, right),
                 _text(row.lead_time, left),
                 _text("–" if row.valid_until is None else day_text(row.valid_until), left),
             ]

@@ -8,7 +8,7 @@ from tracker.reports.content import CARE, CONFIDENCE, ESTIMATE, ReportContent
 
 _OFFER_HEADINGS = (
     "Grade", "Verdict", "Vendor", "Board", "Decided", "Caliper, pt", "Order", "Basis weight", "As quoted", "{unit}",
-    "from, if the weight is estimated", "to", "Of expected, %",
+    "from, if the weight is estimated", "to", "Over or under the going price, %",
     "Lead time", "Valid until", "Source",
 )  # fmt: skip
 _UNUSUAL_HEADINGS = ("Grade", "Verdict", "Offer", "Reasons")
@@ -44,7 +44,7 @@ def _offers(content: ReportContent) -> list[list[object]]:
             row.as_quoted,
             None if row.price is None else round(row.price, 2),
             *((None, None) if row.between is None else (round(end, 2) for end in row.between)),
-            None if row.of_expected is None else round(100 * row.of_expected, 1),
+            None if row.of_expected is None else round(100 * (row.of_expected - 1), 1),
             row.lead_time,
             row.valid_until,
             row.source,

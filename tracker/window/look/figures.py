@@ -39,7 +39,7 @@ def percent(ratio: float) -> str:
 
 
 def signed_percent(ratio: float) -> str:
-    """1.62 as '+62 %', 0.95 as '−5 %': how far something is from what is expected."""
+    """1.62 as '+62 %', 0.95 as '−5 %': how far something is from the going price."""
     if isnan(ratio):
         return NONE
     off = round(100 * (ratio - 1))

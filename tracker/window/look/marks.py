@@ -26,8 +26,8 @@ class Mark(IntEnum):
 
 WORDS: dict[Mark, str] = {
     Mark.SLIP: "looks like another basis",
-    Mark.ABOVE: "above what is expected",
-    Mark.BELOW: "below what is expected",
+    Mark.ABOVE: "out of line, above",
+    Mark.BELOW: "out of line, below",
     Mark.FEW: "too few to judge",
     Mark.ESTIMATED: "in line, rests on an estimated weight",
     Mark.IN_LINE: "in line",

@@ -43,8 +43,8 @@ class GradeCount:
         """The line in words, for who does not see it."""
         name = grades()[self.grade].name.says if self.grade in grades() else self.grade or "all grades"
         return (
-            f"{self.grade or ''} {name}: {counted(self.offers, 'offer')}, {self.above} above and {self.below} below "
-            f"what is expected, {self.looking_slipped} that look like another basis"
+            f"{self.grade or ''} {name}: {counted(self.offers, 'offer')}, {self.above} out of line above and "
+            f"{self.below} below the going price, {self.looking_slipped} that look like another basis"
         ).strip()
 
 

@@ -1,4 +1,4 @@
-"""Lead time against price as per cent off the expected, with the choices that nothing beats on both."""
+"""Lead time against price as per cent off the going price, with the choices that nothing beats on both."""
 
 import numpy as np
 from numpy.typing import NDArray
@@ -11,7 +11,7 @@ from tracker.window.quotes.geometry import spread
 from tracker.window.quotes.offer_columns import Offers
 from tracker.window.quotes.spread_picture import Picture, drawable, known_rows, label_of, labels_of, thin_words
 
-OF_EXPECTED = "price vs expected"
+OF_GOING = "vs going price"
 """What is told of a price here, in place of its unit."""
 _DAYS_A_WEEK = 7.0
 _MOST_SPANS = 1_500
@@ -19,7 +19,7 @@ _MOST_RINGED_TOLD = 12
 
 
 def lead_against_price(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
-    """x: weeks until delivery (the longer end of a range, the range as a bar); y: per cent off the expected price."""
+    """x: weeks until delivery (the longer end of a range, the range as a bar); y: per cent off the going price."""
     snapshot = offers.comparison.snapshot
     ratio = 100 * (offers.of_expected - 1)
     longest = np.where(np.isfinite(ratio), np.fmax(snapshot.lead_low, snapshot.lead_high), np.nan)
@@ -42,19 +42,19 @@ def lead_against_price(offers: Offers, rows: NDArray[np.intp], grade: str) -> Pi
         x_unit=" wk",
         x_zero="stock",
         y_unit=" %",
-        y_zero="expected",
+        y_zero="going",
     )
     drawing = held_in(drawing, lambda place: label_of(offers, int(chosen[place])), _off)
     without = len(rows) - len(known)
-    words = "Ringed: nothing else is both sooner and cheaper; bars are ranges. The dashed line is the expected price."
+    words = "Ringed: nothing else is both sooner and cheaper; bars are ranges. The dashed line is the going price."
     if without:
-        words += f" {counted(without, 'offer')} not drawn: no lead time or no expected price."
+        words += f" {counted(without, 'offer')} not drawn: no lead time or no going price."
     words += far_off_words(drawing) + thin_words(known, chosen)
     return Picture(
         drawing,
         f"{grade or 'All grades'}: lead time against price",
         words,
-        OF_EXPECTED,
+        OF_GOING,
     )
 
 

@@ -35,7 +35,7 @@ def offers(comparison: Comparison, marks: NDArray[np.int8], units: Units) -> Off
 
 
 def of_expected(comparison: Comparison) -> NDArray[np.float64]:
-    """Price over the expected price, one an offer; NaN where either is not known."""
+    """Price over the going price, one an offer; NaN where either is not known."""
     with np.errstate(invalid="ignore", divide="ignore"):
         return comparison.price / comparison.expected
 
@@ -225,7 +225,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
     ),
     Column(
         "expected",
-        fixed("vs expected"),
+        fixed("vs going price"),
         text=lambda o, row: figures.signed_percent(float(o.of_expected[row])),
         keys=lambda o: o.of_expected,
         stand=Stand.RIGHT,

@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QGridLayout, QWidget
 
 from tracker.window.look.marks import Mark
 from tracker.window.pieces import button, column, holder, one_of, row, words
-from tracker.window.quotes.lead_picture import OF_EXPECTED, lead_against_price
+from tracker.window.quotes.lead_picture import OF_GOING, lead_against_price
 from tracker.window.quotes.legend import Legend
 from tracker.window.quotes.offer_columns import Offers, per_words
 from tracker.window.quotes.picture_data import rows_behind
@@ -72,7 +72,7 @@ class PicturePane(QWidget):
     def show_offers(self, offers: Offers, rows: NDArray[np.intp], ever: NDArray[np.intp], grade: str) -> None:
         """Draws these offers; `ever` are the same with those that no longer count, for what is drawn over time."""
         self._shown = (offers, rows, ever, grade)
-        self._units = (per_words(offers.comparison), per_words(like_with_like(offers.comparison)), OF_EXPECTED)
+        self._units = (per_words(offers.comparison), per_words(like_with_like(offers.comparison)), OF_GOING)
         self._draw()
 
     def data(self) -> list[dict[str, Any]]:

@@ -158,7 +158,7 @@ def _other_unit(units: Units) -> tuple[float, str]:
 
 
 def labels_of(offers: Offers, rows: NDArray[np.intp]) -> list[tuple[int, str]]:
-    """Words for the offers that stand out, the furthest from what is expected first."""
+    """Words for the offers that stand out, the furthest from the going price first."""
     marks = offers.marks[rows]
     standing_out = np.flatnonzero(marks <= Mark.BELOW)
     with np.errstate(invalid="ignore", divide="ignore"):
@@ -258,7 +258,7 @@ def card(offers: Offers, row: int) -> str:
         lines.append("no longer current")
     ratio = float(offers.of_expected[row])
     if not np.isnan(ratio):
-        lines[3] += f": {figures.beside(ratio)} expected"
+        lines[3] += f": {figures.beside(ratio)} the going price"
     decided = verdict_of(offers, row)
     return "\n".join([*lines, decided] if decided else lines)
 

@@ -1,4 +1,4 @@
-"""The Reference place: a grade's make-up, strengths, cautions, calipers and expected ratio, each with its source."""
+"""The Reference place: a grade's make-up, strengths, cautions, calipers and price beside SBS, each with its source."""
 
 from __future__ import annotations
 
@@ -228,7 +228,7 @@ class ReferencePlace(QWidget):
             self._add_facts(label, facts)
         self._add("Usual calipers", _calipers(grade, self._session.units), grade.calipers_source)
         self._add("Usual density", _densities(grade, self._session.units), grade.density_source)
-        self._expected = self._add("Expected price", *_ratio_words(grade.code))
+        self._expected = self._add("Price beside SBS", *_ratio_words(grade.code))
         self._show_set()
 
     def _add_facts(self, label: str, facts: Sequence[Fact]) -> None:

@@ -85,7 +85,7 @@ def questions(todays: Today) -> list[Task]:
 
 
 def out_of_line(todays: Today, offers: Offers) -> list[Task]:
-    """Furthest from what is expected first, as many as are listed; the target is the offer."""
+    """Furthest from the going price first, as many as are listed; the target is the offer."""
     return [_offer(offers, row) for row in todays.out_of_line[:MOST_OFFERS]]
 
 
@@ -94,7 +94,7 @@ def _offer(offers: Offers, row: int) -> Task:
     mark = Mark(int(offers.marks[row]))
     ratio = float(offers.of_expected[row])
     price = f"{price_figure(comparison, float(comparison.price[row]))} {per_words(comparison)}"
-    text = f"{figures.beside(ratio)} expected" if mark is not Mark.SLIP else "another basis?"
+    text = f"{figures.beside(ratio)} the going price" if mark is not Mark.SLIP else "another basis?"
     return Task(
         _board(offers, row),
         f"{price}, quoted {comparison.snapshot.as_quoted[row]}",
