@@ -69,7 +69,11 @@ def _with_a_product(columns: list[Column], samples: Mapping[int, Sequence[Cell]]
         return columns
     for place, column in enumerate(columns):
         # 'Item' heads a number to some and the board itself to others.
-        if column.role is Role.ITEM and any(_names_grade(cell.text) for cell in samples[column.index]):
+        cells = samples[column.index]
+        items = column.role is Role.ITEM and any(_names_grade(cell.text) for cell in cells)
+        # 'Fiber' is a property to some, and to others the word over SBS and CRB.
+        fibres = column.role is Role.PROPERTY and cells and all(_names_grade(cell.text) for cell in cells)
+        if items or fibres:
             return [*columns[:place], replace(column, role=Role.PRODUCT), *columns[place + 1 :]]
     for place, column in enumerate(columns):
         cells = samples[column.index]
@@ -152,11 +156,17 @@ def _measured_by_unit(found: dict[Role, float], said: Sequence[Header]) -> dict[
     lowest = said[-1] if len(said) > 1 else None
     if lowest is None or lowest.currency is not None or by_words(lowest):
         return found
+    if lowest.length_unit is not None and any(head.role in _LENGTHS for head in said[:-1]):
+        # 'Width' over 'in' is a sheet's side, though calipers are in inches too.
+        return {role: strength for role, strength in found.items() if role is not Role.CALIPER}
     if lowest.caliper_unit is not None and not lowest.weight_units and Role.WEIGHT in found:
         return {Role.CALIPER if role is Role.WEIGHT else role: strength for role, strength in found.items()}
     if lowest.weight_units and lowest.caliper_unit is None and Role.CALIPER in found:
         return {Role.WEIGHT if role is Role.CALIPER else role: strength for role, strength in found.items()}
     return found
+
+
+_LENGTHS = frozenset({Role.WIDTH, Role.LENGTH, Role.ROLL_WIDTH, Role.SHEET_SIZE})
 
 
 def _beside_unit(head: Header) -> tuple[RoleReading, ...]:

@@ -48,10 +48,10 @@ def role_by_cells(column: Column, cells: Sequence[Cell]) -> Role | None:
         return Role.WEIGHT
     if fit(Role.GRADE, column, texts) >= _ENOUGH / 2:
         return Role.PRODUCT
+    if all(phrases("basis").whole(cell.text) in ("roll", "sheet") for cell in texts):
+        # Under no word for a unit or an order, 'reels' is the form that the board comes in.
+        return Role.FORM
     for role in _BY_CELLS:
-        if role is Role.BASIS and all(phrases("basis").whole(cell.text) in ("roll", "sheet") for cell in texts):
-            # Under no word for a unit, 'reels' is the form that the board comes in.
-            continue
         if fit(role, column, texts) >= _ENOUGH:
             return role
     return Role.PRODUCT if fit(Role.PRODUCT, column, texts) >= _ENOUGH and not column.heads else None

@@ -18,10 +18,13 @@ from tracker.intake.values.lead import LeadTime, find_lead, leads_by_grade
 from tracker.intake.values.masses import Mass, find_masses
 from tracker.intake.values.minimum import find_minimum
 from tracker.intake.values.money import find_price_unit
+from tracker.intake.values.role_words import header_roles
+from tracker.intake.values.roles import Role
 from tracker.intake.values.validity import Validity, validity
 from tracker.intake.values.weight import weight_units
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
+from tracker.trade.basis import Basis
 from tracker.trade.quantities import MassUnit, WeightUnit
 
 
@@ -196,6 +199,10 @@ def _of_an_earlier_list(clause: str) -> bool:
 
 def _price_says(clause: str) -> Iterator[Statement]:
     """Currency and basis of a clause. A basis counts only beside a currency or a word for price."""
+    labelled = _labelled_basis(clause)
+    if labelled is not None:
+        yield SaysBasis(labelled, clause)
+        return
     unit = find_price_unit(clause)
     if unit is None or _names_amount(clause):
         return
@@ -205,6 +212,23 @@ def _price_says(clause: str) -> Iterator[Statement]:
         unit.currency is not None or phrases("price_words").find(clause) or _is_only_a_basis(clause)
     ):
         yield SaysBasis(unit.basis, clause)
+
+
+def _labelled_basis(clause: str) -> BasisReading | None:
+    """'Price basis: short ton (2,000 lb)', 'Unit: cwt': the label speaks of a unit, and the rest is one.
+
+    'Basis: 1,000 sq ft' may be what basis weights are on.
+    """
+    label, colon, rest = clause.partition(":")
+    roles = header_roles(label)
+    if not colon or not roles or roles[0].role is not Role.BASIS or roles[0].strength < _PLAINLY:
+        return None
+    unit = basis_text(rest)
+    on_area = unit is not None and Basis.MSF in unit.bases and not phrases("price_words").find(label)
+    return None if on_area else unit
+
+
+_PLAINLY = 0.9
 
 
 def _is_only_a_basis(clause: str) -> bool:

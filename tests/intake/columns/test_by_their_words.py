@@ -1,0 +1,48 @@
+"""Columns and labels whose words could mean more than one thing: what stands above and below them decides."""
+
+from decimal import Decimal
+
+import pytest
+
+from tests.intake.sheets import lines
+from tracker.trade.offer import State
+
+BOARD = ["SBS C1S", 18, 75]
+
+
+def test_a_width_over_inches_is_no_caliper():
+    rows = [
+        ["USD per 1,000 sheets"], ["Grade", "Caliper (pt)", "lb/MSF", "Width", "Length", "Price"],
+        [None, None, None, "in", "in", "$/M"], [*BOARD, 28, 40, 366],
+    ]  # fmt: skip
+    (line,) = lines(rows).values()
+    assert (line.state, line.offer.caliper_um, line.offer.sheet_mm) == (
+        State.ACCEPTED,
+        Decimal("457.2"),
+        (Decimal("711.2"), 1016),
+    )
+
+
+@pytest.mark.parametrize("head", ["Fiber", "Grade"])
+def test_a_column_of_grades_names_the_board_beside_one_of_coatings(head):
+    rows = [["US$/short ton"], [head, "Coating", "Caliper (pt)", "lb/MSF", "Price"], ["SBS", "C2S", 18, 75, 1190]]
+    (line,) = lines(rows).values()
+    assert (line.state, line.offer.grade, line.offer.coated_sides) == (State.ACCEPTED, "SBS", 2)
+
+
+@pytest.mark.parametrize("label", ["Price basis: short ton (2,000 lb)", "Unit: short ton"])
+def test_a_label_may_say_what_prices_are_per(label):
+    (line,) = lines([["Currency: USD"], [label], ["Grade", "pt", "lb/MSF", "Price"], [*BOARD, 1190]]).values()
+    assert (line.state, line.offer.basis) == (State.ACCEPTED, "short_ton")
+
+
+def test_reels_and_sheets_down_the_side_are_forms_and_no_order_sizes():
+    rows = [
+        ["GC2 folding boxboard, £ per tonne"], ["Grammage (g/m²)", 230, 270], ["Caliper (µm)", 380, 455],
+        ["Reels", 1170, 1150], ["Sheets", 1240, 1220],
+    ]  # fmt: skip
+    found = lines(rows)
+    assert {cell: (line.state, line.offer.grammage_gsm, line.offer.caliper_um) for cell, line in found.items()} == {
+        "B4": (State.ACCEPTED, 230, 380), "C4": (State.ACCEPTED, 270, 455),
+        "B5": (State.ACCEPTED, 230, 380), "C5": (State.ACCEPTED, 270, 455),
+    }  # fmt: skip
