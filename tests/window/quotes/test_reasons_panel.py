@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QLabel
 from tests.window.conftest import settle
 from tracker.window.look.marks import Mark
 from tracker.window.main_window import MainWindow
+from tracker.window.pieces import words
 
 pytestmark = pytest.mark.gui
 
@@ -66,4 +67,5 @@ def test_a_long_file_name_cuts_no_sentence(panel, qtbot) -> None:
     panel._show_offer(session.selected)
     settle(qtbot, panel.window())
     body = panel._body
+    panel._reasons.addWidget(words("Compare with " + long_name.replace("_", ""), wrap=True))
     qtbot.waitUntil(lambda: body.widget().width() == body.viewport().width())

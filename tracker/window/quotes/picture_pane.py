@@ -12,12 +12,13 @@ from PySide6.QtWidgets import QGridLayout, QWidget
 
 from tracker.window.look.marks import Mark
 from tracker.window.pieces import button, column, holder, one_of, row, words
+from tracker.window.quotes.card import card
 from tracker.window.quotes.lead_picture import OF_GOING, lead_against_price
 from tracker.window.quotes.legend import Legend
 from tracker.window.quotes.offer_columns import Offers, per_words
 from tracker.window.quotes.picture_data import rows_behind
 from tracker.window.quotes.plot import Plot
-from tracker.window.quotes.spread_picture import Picture, against_caliper, by_strip, card, like_with_like
+from tracker.window.quotes.spread_picture import Picture, against_caliper, by_strip, like_with_like
 from tracker.window.quotes.time_picture import over_time
 from tracker.window.session import Session
 

@@ -10,12 +10,12 @@ from tracker.desk.comparison import Comparison, Per
 from tracker.trade.grades import grades
 from tracker.window.look import figures
 from tracker.window.look.figures import Units
-from tracker.window.look.marks import WORDS, Mark
+from tracker.window.look.marks import Mark
 from tracker.window.quotes.drawing import Drawing
 from tracker.window.quotes.frame import far_off_words, held_in
 from tracker.window.quotes.geometry import ribbon, spread, thinned
 from tracker.window.quotes.joins import boards_of, first_ids, joined
-from tracker.window.quotes.offer_columns import Offers, of_expected, per_words, price_figure, verdict_of
+from tracker.window.quotes.offer_columns import Offers, of_expected, per_words, price_figure
 
 MOST_POINTS = 25_000
 _MOST_LABELS = 14
@@ -240,42 +240,3 @@ def band_words(comparison: Comparison, grade: str) -> str:
     known = judged is not None and grade in comparison.snapshot.grades
     source = judged.bands.sources[comparison.snapshot.grades.index(grade)] if judged is not None and known else ""
     return f"Expected band: {source}." if source else "The ribbon is the grade's expected band."
-
-
-def card(offers: Offers, row: int) -> str:
-    """What a point says when the pointer rests on it."""
-    comparison = offers.comparison
-    snapshot = comparison.snapshot
-    caliper = figures.caliper(float(snapshot.caliper_um[row]), offers.units)
-    other = figures.caliper(float(snapshot.caliper_um[row]), figures.other_units(offers.units))
-    lines = [
-        f"{offers.name('vendor', row)} · {snapshot.product[row]}",
-        f"{offers.name('grade', row)}, {caliper} ({other}), quoted {snapshot.as_quoted[row]}",
-        _normalised(offers, row),
-        WORDS[Mark(int(offers.marks[row]))],
-    ]
-    if not comparison.current[row]:
-        lines.append("no longer current")
-    ratio = float(offers.of_expected[row])
-    if not np.isnan(ratio):
-        lines[3] += f": {figures.beside(ratio)} the going price"
-    decided = verdict_of(offers, row)
-    return "\n".join([*lines, decided] if decided else lines)
-
-
-def _normalised(offers: Offers, row: int) -> str:
-    """The compared figure, as a range where it rests on an estimated weight, and what the other basis makes of it."""
-    comparison = offers.comparison
-    between = comparison.range_of(row)
-    shown = price_figure(comparison, float(comparison.price[row]))
-    if between is not None:
-        shown += f"*, perhaps {'–'.join(price_figure(comparison, end) for end in between)}"
-    elif not len(comparison.price_low) and comparison.snapshot.estimated[row]:
-        shown += "*"
-    tonne, msf = float(comparison.per_tonne[row]), float(comparison.per_msf[row])
-    other = (
-        f"{figures.figure(tonne, 0)} per tonne"
-        if comparison.footing.per is Per.MSF
-        else (f"{figures.figure(msf, 2)} per MSF")
-    )
-    return f"{shown} {per_words(comparison)} ({other})"
