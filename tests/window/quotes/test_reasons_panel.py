@@ -68,4 +68,5 @@ def test_a_long_file_name_cuts_no_sentence(panel, qtbot) -> None:
     settle(qtbot, panel.window())
     body = panel._body
     panel._reasons.addWidget(words("Compare with " + long_name.replace("_", ""), wrap=True))
+    settle(qtbot, panel.window())
     qtbot.waitUntil(lambda: body.widget().width() == body.viewport().width())
