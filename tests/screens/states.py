@@ -187,6 +187,7 @@ def _popups() -> dict[str, Show]:
 
         window.go_quotes()
         popup = DoList(window, window.actions_by_key, window.session.theme.palette)
+        window.session.theme.dress(popup)
         popup.open_over(window)
         window.setProperty("popup", popup)
 

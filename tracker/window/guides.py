@@ -27,13 +27,17 @@ class Guides(QObject):
     def open_do(self) -> None:
         from tracker.window.do_list import DoList
 
-        DoList(self._window, self._actions(), self._session.theme.palette).open_over(self._window)
+        listing = DoList(self._window, self._actions(), self._session.theme.palette)
+        self._session.theme.dress(listing)
+        listing.open_over(self._window)
 
     @Slot()
     def show_keys(self) -> None:
         from tracker.window.keys_dialog import KeysDialog
 
-        KeysDialog(self._window).open()
+        keys = KeysDialog(self._window)
+        self._session.theme.dress(keys)
+        keys.open()
 
     @Slot()
     def show_log(self) -> None:

@@ -64,8 +64,10 @@ class MainWindow(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(0)
-        for part in (self.bar, self.footing, self.stack, Foot(session, self.message)):
+        foot = Foot(session, self.message)
+        for part in (self.bar, self.footing, self.stack, foot):
             layout.addWidget(part)
+        session.theme.dress(self.bar, self.footing, foot)
         layout.setStretch(2, 1)
         self.files = FileTasks(session, self, lambda: self.quotes)
         self.databases = OtherDatabase(session, self)
@@ -106,6 +108,7 @@ class MainWindow(QWidget):
         places = (self.today, self._until_quotes, self.samples, self.reference, self.sheets, self.take_in, self.sheet)
         for place in places:
             self.stack.addWidget(place)
+        self.session.theme.dress(*places)
         self.today.offer_wanted.connect(self._show_offer)
         self.today.sample_wanted.connect(self._show_sample)
         self.today.cell_wanted.connect(self._show_cell)
@@ -133,6 +136,7 @@ class MainWindow(QWidget):
         place.counted.connect(self.footing.show_count)
         place.sheet_wanted.connect(self._show_sheet_of)
         place.picture.level_wanted.connect(self._show_level)
+        self.session.theme.dress(place)
         self.stack.insertWidget(QUOTES, place)
         self.stack.removeWidget(self._until_quotes)
         self._until_quotes.deleteLater()
@@ -150,6 +154,7 @@ class MainWindow(QWidget):
         self.stack.setCurrentIndex(place)
         self.bar.stand_at(place if place < len(TITLES) else -1)
         self.footing.setVisible(place in _WITH_FOOTING)
+        self.session.theme.catch_up()
 
     @Slot()
     def go_today(self) -> None:

@@ -42,6 +42,7 @@ class OtherDatabase(QObject):
 
     def _agreed(self, path: Path) -> bool:
         box = QMessageBox(self._window)
+        self._session.theme.dress(box)
         box.setWindowTitle("Restore a backup")
         box.setText(_ASKED.format(name=path.name))
         box.setInformativeText(_KEPT)

@@ -1,10 +1,12 @@
 """Puts the look on the application: fonts, colours, style sheet; light or dark."""
 
+from functools import cache
 from string import Template
 
-from PySide6.QtCore import QObject, Qt, Signal
+from PySide6.QtCore import QObject, Qt, QTimer, Signal
 from PySide6.QtGui import QColor, QFont, QFontDatabase, QPalette
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QWidget
+from shiboken6 import isValid
 
 from tracker.trade.resources import resource
 from tracker.window.look.palette import Palette, palette_named
@@ -19,7 +21,11 @@ class RoleTemplate(Template):
 
 
 class Theme(QObject):
-    """The look in force. Whatever paints for itself listens to `changed` and asks for `palette` again."""
+    """The look in force. Whatever paints for itself listens to `changed` and asks for `palette` again.
+
+    The style sheet hangs on parts of the window, not on the application: Qt takes several times as long for the same
+    widgets where it is the application's, and a change would hold the window up for half a second.
+    """
 
     changed = Signal()
 
@@ -28,23 +34,53 @@ class Theme(QObject):
         self._application = application
         self.name = name or system_theme(application)
         self.base_px = BASE_PX
+        self._dressed: list[QWidget] = []
+        self._waiting: list[QWidget] = []
+        self._next_turn = QTimer(self)
+        self._next_turn.setSingleShot(True)
+        self._next_turn.timeout.connect(self._dress_next)
         application.setStyle("Fusion")
-        self._apply()
+        self._set_colours()
 
     @property
     def palette(self) -> Palette:
         return palette_named(self.name)
 
+    def dress(self, *parts: QWidget) -> None:
+        """Puts the style sheet on these and on all within them, dialogs over them as well; it follows the theme."""
+        self._dressed = [*(part for part in self._dressed if isValid(part)), *parts]
+        for part in parts:
+            self._put_on(part)
+
     def choose(self, name: str) -> None:
-        """Changes to 'light' or 'dark'."""
+        """Changes to 'light' or 'dark': what is in view now, the rest one part a turn of the loop."""
         self.name = name
-        self._apply()
+        self._set_colours()
+        self._dressed = [part for part in self._dressed if isValid(part)]
+        self._waiting = list(self._dressed)
+        self.catch_up()
+        self._next_turn.start(0)
         self.changed.emit()
 
-    def _apply(self) -> None:
+    def catch_up(self) -> None:
+        """Puts the theme on what is in view and still waits for its turn."""
+        for part in [part for part in self._waiting if isValid(part) and part.isVisible()]:
+            self._waiting.remove(part)
+            self._put_on(part)
+
+    def _dress_next(self) -> None:
+        if self._waiting:
+            part = self._waiting.pop()
+            if isValid(part):
+                self._put_on(part)
+            self._next_turn.start(0)
+
+    def _put_on(self, part: QWidget) -> None:
+        part.setStyleSheet(style_sheet(self.name, self.base_px))
+
+    def _set_colours(self) -> None:
         self._application.setFont(text_font(self.base_px))
         self._application.setPalette(qt_palette(self.palette))
-        self._application.setStyleSheet(style_sheet(self.name, self.base_px))
 
 
 def system_theme(application: QApplication) -> str:
@@ -68,6 +104,7 @@ def has_fonts() -> bool:
     return bool(QFontDatabase.families())
 
 
+@cache
 def style_sheet(name: str, base_px: int) -> str:
     """The style sheet with the theme's colours and sizes filled in; KeyError where it names an unknown role."""
     text = resource("look", "style.qss").read_text(encoding="utf-8")

@@ -44,7 +44,7 @@ class Plot(pg.PlotWidget):
 
     def __init__(self, theme: Theme, say: Callable[[int], str], parent: QWidget | None = None) -> None:
         self._axes = {"left": Axis("left"), "bottom": Axis("bottom")}
-        super().__init__(parent, axisItems=self._axes)
+        super().__init__(parent, viewBox=pg.ViewBox(enableMenu=False), axisItems=self._axes)
         self.theme = theme
         self.say = say
         self.nothing = ""
