@@ -115,13 +115,20 @@ def place_labels(
             Box(x - near - width, y - near - height, width, height),
         )
         others = taken[:number] + taken[number + 1 :]
-        free = [
-            (box.covered(*crowd), place, box)
-            for place, box in enumerate(candidates)
-            if box.inside(area) and not any(box.meets(other) for other in others)
-        ]
-        covers, _, best = min(free, default=(_TOO_MANY_COVERED, 0, None), key=lambda each: each[:2])
-        placed.append(best if covers < _TOO_MANY_COVERED else None)
+        placed.append(_emptiest(candidates, others, area, crowd))
         if placed[-1] is not None:
             taken.append(placed[-1])
     return placed
+
+
+def _emptiest(candidates: Sequence[Box], others: Sequence[Box], area: Box, crowd: tuple[Floats, Floats]) -> Box | None:
+    """The first free candidate that covers nobody, else the free one that covers fewest; None where all cover many."""
+    best, fewest = None, _TOO_MANY_COVERED
+    for box in candidates:
+        if box.inside(area) and not any(box.meets(other) for other in others):
+            covers = box.covered(*crowd)
+            if covers < fewest:
+                best, fewest = box, covers
+            if not covers:
+                break
+    return best

@@ -193,7 +193,8 @@ class Plot(pg.PlotWidget):
             return
         colour = QColor(self.theme.palette.point)
         colour.setAlpha(_JOIN)
-        pen = QPen(colour, 1.2)
+        # Qt draws lines one pixel wide many times as quickly as wider ones.
+        pen = QPen(colour, 1.2 if len(drawing.joins) < 2 * _MANY_SPANS else 1)
         pen.setCosmetic(True)
         self._add(pg.PlotCurveItem(drawing.x[drawing.joins], drawing.y_shown[drawing.joins], connect="pairs", pen=pen))
 
