@@ -46,8 +46,15 @@ def test_a_far_point_is_drawn_at_the_edge_and_told_first_with_its_figure() -> No
     assert held.beyond.tolist() == [0] * 40 + [1]
     assert 105.0 < held.y_shown[40] < 120.0
     assert held.y[40] == 400.0
-    assert frame_of(held)[3] < 125.0
-    assert "1 price further off stands at the edge" in far_off_words(held)
+    assert frame_of(held, 400.0)[3] < 125.0
+    assert "1 price further off: at the edge" in far_off_words(held)
+
+
+@pytest.mark.parametrize("height", [90.0, 150.0, 400.0, 900.0])
+def test_however_low_the_picture_the_arrow_has_room(height: float) -> None:
+    held = held_in(drawing_of(np.append(CROWD, 400.0)), str, str)
+    _, _, bottom, top = frame_of(held, height)
+    assert (top - held.y_shown[40]) / (top - bottom) * height >= 18
 
 
 def test_figures_already_told_are_not_told_twice() -> None:
@@ -81,3 +88,29 @@ def test_lead_times_can_be_read_beside_an_outlier_and_the_best_choices_are_named
     assert not any(box.meets(other) for number, box in enumerate(boxes) for other in boxes[number + 1 :])
     row = next(each for each in quotes.picture.data() if each["y"] > high)
     assert row["price"] > row["expected"]
+
+
+@pytest.mark.gui
+def test_all_stays_in_view_when_the_window_grows_until_the_picture_is_moved(window, qtbot) -> None:
+    window.go_quotes()
+    plot = window.quotes.picture.plot
+
+    def bottom_px() -> float:
+        return plot.plot_area().bottom() - float(plot.pixels(plot.drawing.x, plot.drawing.y_shown)[1].max())
+
+    window.resize(1024, 700)
+    settle(qtbot, window)
+    window.resize(1600, 1000)
+    settle(qtbot, window)
+    assert bottom_px() > 0
+    for kind in range(4):
+        window.quotes.picture.choose(kind)
+        settle(qtbot, window)
+        inside = plot.plot_area()
+        assert all(inside.contains(box.x, box.y + box.height) for box, _, _ in plot._overlay._boxes)
+    plot.getViewBox().scaleBy((0.5, 0.5))
+    plot.getViewBox().sigRangeChangedManually.emit([True, True])
+    moved = plot.getViewBox().viewRange()
+    window.resize(1500, 900)
+    settle(qtbot, window)
+    assert np.allclose(plot.getViewBox().viewRange(), moved)

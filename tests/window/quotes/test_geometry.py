@@ -1,4 +1,5 @@
 import numpy as np
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -23,6 +24,11 @@ def test_a_lone_label_stands_at_the_right_and_keeps_off_the_crowd() -> None:
     moved = place_labels([(100, 100)], [(80, 16)], area, crowd)[0]
     assert moved is not None
     assert moved.covered(*crowd) == 0
+
+
+@pytest.mark.parametrize(("y", "top"), [(296, 284), (5, 0), (150, 142)])
+def test_a_label_at_the_edge_moves_in_beside_its_point(y: float, top: float) -> None:
+    assert place_labels([(100, y)], [(80, 16)], Box(0, 0, 400, 300))[0] == Box(113, top, 80, 16)
 
 
 def test_a_ribbon_runs_through_the_medians_of_each_caliper() -> None:

@@ -16,21 +16,26 @@ _SQUASHED = 3.0
 _GAP = 0.12
 _MOST_HELD = 0.1
 _MOST_TOLD = 8
-_AIR_X, _AIR_Y, _ROOM_FOR_ARROWS = 0.05, 0.09, 1.6
+_AIR_X, _AIR_Y, _ARROW_ROOM_PX = 0.05, 0.09, 22
 
 
-def frame_of(drawing: Drawing) -> tuple[float, float, float, float] | None:
-    """Left, right, bottom and top of what shows everything with a little air; None where there is nothing."""
+def frame_of(drawing: Drawing, height_px: float) -> tuple[float, float, float, float] | None:
+    """Left, right, bottom and top of what shows everything with a little air; None where there is nothing.
+
+    height_px: how tall the picture is; beyond points at the edge there must be room for their arrows.
+    """
     ys = [drawing.y_shown, *_edges(drawing)]
     xs = [drawing.x, *(ribbon.x for ribbon in drawing.ribbons), np.array([v for box in drawing.boxes for v in box[:2]])]
     y, x = np.concatenate(ys), np.concatenate(xs)
     y, x = y[np.isfinite(y)], x[np.isfinite(x)]
     if not len(y) or not len(x):
         return None
-    air = (y.max() - y.min()) * _AIR_Y or abs(y.max()) * 0.2 or 1.0
+    tall = y.max() - y.min()
+    air = tall * _AIR_Y or abs(y.max()) * 0.2 or 1.0
+    for_arrows = max(air, tall * _ARROW_ROOM_PX / max(height_px - 2 * _ARROW_ROOM_PX, _ARROW_ROOM_PX))
     middle = (x.max() + x.min()) / 2
     half = max((x.max() - x.min()) * (0.5 + _AIR_X), drawing.least_width / 2) or 1.0
-    below, above = (air * (_ROOM_FOR_ARROWS if (drawing.beyond == way).any() else 1.0) for way in (-1, 1))
+    below, above = (for_arrows if (drawing.beyond == way).any() else air for way in (-1, 1))
     return float(middle - half), float(middle + half), float(y.min() - below), float(y.max() + above)
 
 
@@ -80,10 +85,7 @@ def held_in(drawing: Drawing, label: Callable[[int], str], figure: Callable[[flo
 def far_off_words(drawing: Drawing) -> str:
     """Says that some points lie further off than the picture reaches; '' where none does."""
     far = int(np.count_nonzero(drawing.beyond))
-    if not far:
-        return ""
-    stand = "stands" if far == 1 else "stand"
-    return f" {counted(far, 'price')} further off {stand} at the edge, with an arrow."
+    return f" {counted(far, 'price')} further off: at the edge, with an arrow." if far else ""
 
 
 def _with_figure(label: str, figure: str) -> str:

@@ -104,9 +104,12 @@ def place_labels(
     taken.extend(kept_free)
     placed: list[Box | None] = []
     for number, ((x, y), (width, height)) in enumerate(zip(points, sizes, strict=True)):
+        # Beside a point at the very edge there may be room if the label stands a little higher or lower.
+        beside = min(max(y - height / 2, area.y), area.y + area.height - height)
+        beside = beside if abs(beside - (y - height / 2)) <= half else y - height / 2
         candidates = (
-            Box(x + gap, y - height / 2, width, height),
-            Box(x - gap - width, y - height / 2, width, height),
+            Box(x + gap, beside, width, height),
+            Box(x - gap - width, beside, width, height),
             Box(x - width / 2, y - gap - height, width, height),
             Box(x - width / 2, y + gap, width, height),
             Box(x + near, y + near, width, height),

@@ -46,9 +46,9 @@ def lead_against_price(offers: Offers, rows: NDArray[np.intp], grade: str) -> Pi
     )
     drawing = held_in(drawing, lambda place: label_of(offers, int(chosen[place])), _off)
     without = len(rows) - len(known)
-    words = "Ringed: nothing else is both sooner and cheaper; bars are ranges. The dashed line is the going price."
+    words = "Ringed: nothing is both sooner and cheaper. Bars are ranges, the dashed line is the going price."
     if without:
-        words += f" {counted(without, 'offer')} not drawn: no lead time or no going price."
+        words += f" {counted(without, 'offer')} not drawn: no lead time or going price."
     words += far_off_words(drawing) + thin_words(known, chosen)
     return Picture(
         drawing,

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QGridLayout, QWidget
 
 from tracker.window.look.marks import Mark
 from tracker.window.pieces import button, column, holder, one_of, row, words
+from tracker.window.quotes.caption import Caption
 from tracker.window.quotes.card import card
 from tracker.window.quotes.lead_picture import OF_GOING, lead_against_price
 from tracker.window.quotes.legend import Legend
@@ -24,6 +25,7 @@ from tracker.window.session import Session
 
 _CALIPER, _STRIP, _LEAD, _TIME = range(4)
 _BETWEEN = 16
+_LOW_PX, _LINES_WHERE_LOW, _LINES_ELSE = 330, 2, 4
 _ALL = "All grades"
 _TITLES = ("By caliper", "By grade", "Lead time", "Over time")
 
@@ -48,7 +50,7 @@ class PicturePane(QWidget):
         self._title = words("", "heading")
         self._unit = words("", "quiet")
         self._legend = Legend(session.theme)
-        self._caption = words("", "small", wrap=True)
+        self._caption = Caption()
         self._set_level = button("Set the level", "word")
         self._set_level.setToolTip("Where the expected band comes from: the market level and the grade's ratio to SBS")
         self._set_level.clicked.connect(lambda: self.level_wanted.emit("" if self._shown is None else self._shown[3]))
@@ -58,12 +60,14 @@ class PicturePane(QWidget):
         self._head.setContentsMargins(0, 0, 0, 0)
         self._head.setVerticalSpacing(2)
         self._head.setColumnStretch(0, 1)
+        self._foot = row(self._caption, gap=8)
+        self._foot.setStretch(0, 1)
         self._lay_out_head(narrow=False)
         self.setLayout(
             column(
                 self._head,
                 self.plot,
-                row(self._caption, self._set_level, gap=8, grow=0),
+                self._foot,
                 gap=4,
                 grow=1,
             )
@@ -93,14 +97,17 @@ class PicturePane(QWidget):
 
     def _lay_out_head(self, narrow: bool) -> None:
         """Title and choice side by side, the legend below; where that would cut words, one below the other."""
-        for part in (self._named, self._switch, self._legend):
+        for part in (self._named, self._switch, self._legend, self._set_level):
             self._head.removeWidget(part)
+        self._foot.removeWidget(self._set_level)
         if narrow:
-            self._head.addWidget(self._named, 0, 0, 1, 2)
+            self._head.addWidget(self._named, 0, 0)
+            self._head.addWidget(self._set_level, 0, 1)
             self._head.addWidget(self._switch, 1, 0, 1, 2, Qt.AlignmentFlag.AlignLeft)
         else:
             self._head.addWidget(self._named, 0, 0)
             self._head.addWidget(self._switch, 0, 1, Qt.AlignmentFlag.AlignRight)
+            self._foot.addWidget(self._set_level)
         self._head.addWidget(self._legend, 1 + narrow, 0, 1, 2)
 
     def _fit_head(self) -> None:
@@ -114,6 +121,11 @@ class PicturePane(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self._fit_head()
+        self._caption.tell(self._caption.whole, self._caption_lines())
+
+    def _caption_lines(self) -> int:
+        """A low picture needs its height itself."""
+        return _LINES_WHERE_LOW if self.height() < _LOW_PX else _LINES_ELSE
 
     def _draw(self) -> None:
         if self._shown is None:
@@ -129,7 +141,7 @@ class PicturePane(QWidget):
         self._fit_head()
         self._legend.show_marks(Mark(int(mark)) for mark in np.unique(picture.drawing.marks))
         self.plot.nothing = self._nothing(offers)
-        self._caption.setText(picture.caption if len(picture.drawing.rows) else "")
+        self._caption.tell(picture.caption if len(picture.drawing.rows) else "", self._caption_lines())
         self._set_level.setVisible(len(offers.comparison.snapshot) > 0)
 
     def _nothing(self, offers: Offers) -> str:

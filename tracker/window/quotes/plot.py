@@ -58,7 +58,10 @@ class Plot(pg.PlotWidget):
         self._items: list[Any] = []
         self._overlay = Overlay(self, self)
         self._pressed_at = QPoint()
+        self._shows_all = True
+        self.getViewBox().sigRangeChangedManually.connect(self._moved_by_hand)
         self.getViewBox().sigRangeChanged.connect(self._overlay.lay_out)
+        self.getViewBox().sigResized.connect(self._keep_all_in_view)
         theme.changed.connect(self._redraw)
         self._dress()
 
@@ -75,10 +78,20 @@ class Plot(pg.PlotWidget):
 
     def fit(self) -> None:
         """Shows everything, with a little air."""
-        frame = None if self.drawing is None else frame_of(self.drawing)
+        frame = None if self.drawing is None else frame_of(self.drawing, self.plot_area().height())
         if frame is not None:
             left, right, bottom, top = frame
             self.setRange(xRange=(left, right), yRange=(bottom, top), padding=0)
+        self._shows_all = True
+
+    def _moved_by_hand(self) -> None:
+        self._shows_all = False
+
+    def _keep_all_in_view(self) -> None:
+        """After the inside of the axes became another size, which it does last."""
+        if self._shows_all:
+            self.fit()
+        self._overlay.lay_out()
 
     def pixels(self, x: Floats, y: Floats) -> tuple[Floats, Floats]:
         """Data coordinates as pixels of this widget."""
@@ -240,7 +253,6 @@ class Plot(pg.PlotWidget):
             if self.drawing is not None:
                 self._set_ticks(self.drawing)
             self._overlay.setGeometry(self.rect())
-            self._overlay.lay_out()
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         self._pressed_at = event.position().toPoint()
