@@ -7,7 +7,7 @@ import pytest
 from openpyxl import Workbook
 
 from tracker.desk import take_in
-from tracker.desk.opening import Desk
+from tracker.desk.opening import Desk, desk_on, is_there, load_store
 from tracker.desk.take_in import Manner
 from tracker.desk.trouble import Trouble
 from tracker.trade.basis import Basis
@@ -58,3 +58,12 @@ def test_a_reading_that_was_stopped_says_so(desk: Desk, tons: Path) -> None:
 def test_a_workbook_that_can_not_be_shown_is_said() -> None:
     with pytest.raises(Trouble):
         take_in.workbook(b"PK\x03\x04 not really", "broken.xlsx")
+
+
+def test_what_storing_takes_is_loaded_beside_the_reading_and_makes_no_database(tmp_path: Path) -> None:
+    fresh = desk_on(str(tmp_path / "new.sqlite"))
+    broken = tmp_path / "broken.xlsx"
+    broken.write_bytes(b"PK\x03\x04 not really")
+    taken = take_in.read(fresh, broken, manner=Manner(meanwhile=lambda: load_store(fresh)))
+    assert taken.reading.unreadable
+    assert not is_there(fresh)

@@ -111,6 +111,12 @@ def test_pieces_come_in_order_before_the_rest():
     assert read_in_child(HERE, hands_over) == "the rest"
 
 
+def test_what_comes_next_is_made_ready_while_the_child_works():
+    done: list[str] = []
+    assert read_in_child(HERE, hands_over, part=lambda _: done.append("piece"), meanwhile=lambda: done.append("ready"))
+    assert done == ["ready", "piece", "piece", "piece"]
+
+
 def test_pieces_do_not_hide_that_a_file_is_unreadable():
     with pytest.raises(Unreadable, match="ends in the middle"):
         read_in_child(HERE, hands_over_and_fails, part=lambda _: None)
