@@ -132,7 +132,7 @@ def test_rates_settings_and_verdicts_come_back(database: Database) -> None:
         rates.put(pen, "USD", DAY, Decimal("0.92"))
         settings.put(pen, "sensitivity", {"cut_off": 3.5})
         settings.put(pen, "sensitivity", {"cut_off": 3.0})
-        verdicts.add(pen, VENDOR, "Fenlight", True, "tea cartons", "", DAY, None)
+        verdicts.add(pen, VENDOR, "Fenlight", True, "tea cartons", "", DAY, "", None)
     with database.reading() as connection:
         assert rates.listing(connection) == (("USD", DAY, Decimal("0.92")),)
         assert settings.get(connection, "sensitivity") == {"cut_off": 3.0}
