@@ -95,7 +95,9 @@ def test_history_with_its_numbers():
 
 def test_what_makes_it_less_certain_comes_last():
     offers = offers_of([*LIKE, 1000.0], delivered=[True] * 8 + [False])
-    assert _said(offers, 8)[-1] == "This price is without freight, while 8 of the grade's 9 offers are delivered."
+    assert _said(offers, 8)[-1] == (
+        "Freight is not known to be in this price, while 8 of the grade's 9 offers are delivered."
+    )
 
 
 def test_the_reader_chooses_how_amounts_are_said():

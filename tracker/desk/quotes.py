@@ -14,6 +14,7 @@ from tracker.desk.estimates import at_either_end, between
 from tracker.desk.judged import Judged
 from tracker.desk.judging import judge_offers
 from tracker.desk.measured_weights import at_measured_weight, measured_weights
+from tracker.desk.money_as_written import without_impossible_slips
 from tracker.desk.rates import RatesOn, rates_on
 from tracker.desk.snapshot import Flags, Floats, Snapshot
 from tracker.desk.yardsticks import yardsticks
@@ -45,6 +46,7 @@ def compare(desk: Desk, snapshot: Snapshot, footing: ChosenFooting) -> Compariso
     per_tonne, per_msf = prices_on(snapshot, footing, rates)
     is_delivered = (is_delivered_figure(snapshot) & footing.delivered) | (snapshot.delivered == 1)
     judged = judge_offers(snapshot, footing, per_tonne, current & fits, is_delivered, yardsticks(desk), rates)
+    judged = without_impossible_slips(desk, snapshot, judged)
     shown = fits & current if footing.current_only else fits
     made = _with_ranges(_comparison(snapshot, footing, shown, current, per_tonne, per_msf, is_delivered, judged), rates)
     return replace(made, board_verdicts=verdicts_by_offer(desk, snapshot, footing.as_of))

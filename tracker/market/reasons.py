@@ -192,8 +192,11 @@ def _of_delivery(offer: int, offers: Offers, verdicts: Verdicts) -> Iterator[str
     same = offers.judged & (offers.grade == offers.grade[offer])
     unlike, count = int((same & (offers.delivered != offers.delivered[offer])).sum()), int(same.sum())
     if unlike and (verdicts.out_of_line[offer] or unlike * 2 > count):
-        here, there = ("delivered", "without freight") if offers.delivered[offer] else ("without freight", "delivered")
-        yield f"This price is {here}, while {unlike} of the grade's {count} offers are {there}."
+        others = f"{unlike} of the grade's {count} offers"
+        if offers.delivered[offer]:
+            yield f"This price is delivered, while {others} are not known to be."
+        else:
+            yield f"Freight is not known to be in this price, while {others} are delivered."
 
 
 def _outside(price: float, low: float, high: float) -> str:
