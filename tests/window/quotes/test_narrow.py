@@ -3,6 +3,7 @@
 from datetime import date
 
 import pytest
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel, QToolButton
 
 from tests.window.conftest import settle
@@ -109,3 +110,17 @@ def test_an_empty_picture_tells_why_in_full(window, qtbot) -> None:
     assert overlay.rect().contains(room.toAlignedRect())
     wrapped = overlay.fontMetrics().boundingRect(room.toAlignedRect(), overlay.NOTHING_FLAGS, text)
     assert room.toAlignedRect().contains(wrapped)
+
+
+@pytest.mark.parametrize("sorted_by", ["expected", "price", "quoted"])
+def test_every_heading_is_read_whole_even_with_its_arrow(sized, qtbot, sorted_by) -> None:
+    table, model = sized.quotes.table, sized.quotes.model
+    keys = [column.key for column in model.columns]
+    table.sortByColumn(keys.index(sorted_by), Qt.SortOrder.DescendingOrder)
+    settle(qtbot, sized)
+    header = table.horizontalHeader()
+    for place, key in enumerate(keys):
+        if not table.isColumnHidden(place):
+            words = model.headerData(place, Qt.Orientation.Horizontal) or ""
+            room = header.sectionSize(place) - 14 - (8 if key == sorted_by else 0)
+            assert header.fontMetrics().horizontalAdvance(words) <= room, words

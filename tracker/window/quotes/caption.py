@@ -30,7 +30,8 @@ class Caption(QLabel):
         shown = first_sentences(self.whole, self.fontMetrics(), self.width(), self._lines)
         if shown != self.text():
             self.setText(shown)
-        self.setToolTip(self.whole if shown != self.whole else "")
+        # A sentence a line: a tip in plain words is never wrapped.
+        self.setToolTip("\n".join(_SENTENCE_ENDS.split(self.whole)) if shown != self.whole else "")
         self.setAccessibleName(self.whole)
 
     # Qt's own names from here on

@@ -174,7 +174,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         fixed("Board"),
         text=_board_text,
         keys=lambda o: text_keys(o.comparison.snapshot.product),
-        width=112,
+        width=100,
         share=4,
         tip=_board_text,
     ),
@@ -229,7 +229,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         text=lambda o, row: figures.signed_percent(float(o.of_expected[row])),
         keys=lambda o: o.of_expected,
         stand=Stand.RIGHT,
-        width=96,
+        width=114,
     ),
     Column(
         "order",
