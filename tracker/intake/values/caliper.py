@@ -10,6 +10,7 @@ from functools import lru_cache
 
 from tracker.intake.values.lengths import Measured, measured, without_tolerance
 from tracker.intake.values.numbers import NumberReading
+from tracker.intake.values.spans import lone_figures
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import CaliperUnit
@@ -162,7 +163,7 @@ def find_calipers(text: str) -> tuple[CaliperReading, ...]:
     """Every thickness in a description that has its unit beside it and can be board; a 40" roll is not one."""
     folded = fold(text)
     found = []
-    for one in measured(text, "caliper_units"):
+    for one in lone_figures(text, "caliper_units"):
         # '1/8"' is a fraction and 'µm/' the beginning of another unit; '250 g/m² / 345 µm' is a caliper.
         fraction = folded[one.start - 1 : one.start] == "/" and folded[one.start - 2 : one.start - 1].isdigit()
         if not one.unit or fraction or folded[one.end : one.end + 1] == "²":
@@ -178,7 +179,7 @@ def find_calipers(text: str) -> tuple[CaliperReading, ...]:
 # 'CCNB .024 94 lb/MSF': three places behind a point that begin with a nought are inches, as printers write them.
 _BARE_INCHES = re.compile(
     r"(?<![\d.,$€£¢±+/x-])(?<![$€£±+/x-] )0?\.0\d\d"
-    r"(?![\d.,])(?!\s*(?:[x%/$€£¢\"]|(?:[cm]?m|lbs?|kg|g|per|usd|eur|each|ea)\b))"
+    r"(?![\d.,])(?!\s*(?:-|to)\s*0?\.\d)(?!\s*(?:[x%/$€£¢\"]|(?:[cm]?m|lbs?|kg|g|per|usd|eur|each|ea)\b))"
 )
 
 

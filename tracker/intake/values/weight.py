@@ -8,6 +8,7 @@ from fractions import Fraction
 from functools import lru_cache
 
 from tracker.intake.values.lengths import Measured, measured, without_tolerance
+from tracker.intake.values.spans import lone_figures
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 from tracker.trade.exact import GSM_PER_LB_MSF
@@ -162,7 +163,7 @@ def find_weights(text: str) -> tuple[WeightReading, ...]:
     """Every basis weight in a description that has its unit beside it. '71 lb' gives both areas; '300 g' is g/m²."""
     found = []
     folded = fold(text)
-    for one in measured(text, "weight_units"):
+    for one in lone_figures(text, "weight_units"):
         if not one.unit or (one.unit == "pound" and _is_order(text, one)):
             continue
         ream = _REAM.match(folded[one.end :].lstrip(" ,"))

@@ -1,0 +1,48 @@
+"""Figures of a description that are no one board's: the ends of '280-330 g/m²', a list's members, 'ab 300 g/m²'."""
+
+from decimal import Decimal
+from itertools import pairwise
+
+from tracker.intake.values.lengths import Measured, measured
+from tracker.intake.words.fold import fold
+from tracker.intake.words.lists import phrases
+
+_SIGNS = frozenset({"-", "...", "..", "…", "~"})
+_LIST_SIGNS = frozenset({",", "/", ";", "&", "+"})
+_WIDEST_SPAN, _WIDEST_STEP = Decimal(5), Decimal(2)
+"""How many times the first figure the next one may be, in a span and in a list: what differs by more is the same
+measure of nothing ('Pos. 3, 300 g/m²'). Common practice, no source."""
+
+
+def lone_figures(text: str, section: str) -> tuple[Measured, ...]:
+    """The measured figures of a text that each stand for themselves.
+
+    A price for 280 to 330 g/m² says of no board what it weighs, so neither end may be taken for its weight.
+    """
+    found = measured(text, section)
+    folded = fold(text)
+    several: set[int] = set()
+    for place, (one, after) in enumerate(pairwise(found)):
+        if _of_one_kind(folded, one, after):
+            several |= {place, place + 1}
+    return tuple(one for place, one in enumerate(found) if place not in several and not _open(folded, one))
+
+
+def _of_one_kind(folded: str, one: Measured, after: Measured) -> bool:
+    """Two figures joined by a sign or word, of which the first may leave its unit to the second."""
+    if not after.unit or one.unit not in ("", after.unit):
+        return False
+    gap = folded[one.end : after.start].strip()
+    times = after.amounts[0].value / one.amounts[0].value if one.amounts[0].value > 0 else Decimal(0)
+    if gap in _SIGNS or phrases("range").whole(gap) is not None:
+        return 1 < times <= _WIDEST_SPAN
+    return gap in _LIST_SIGNS and 1 / _WIDEST_STEP <= times <= _WIDEST_STEP and times != 1
+
+
+def _open(folded: str, one: Measured) -> bool:
+    """'From 300 g/m²' and '20 pt and up' are where a price begins."""
+    said = phrases("open_measures")
+    before = said.find(folded[: one.start])
+    behind = said.find(folded[one.end :])
+    begins = bool(before) and before[-1].value == "before" and not folded[before[-1].end : one.start].strip(" .")
+    return begins or (bool(behind) and behind[0].value == "behind" and not folded[one.end :][: behind[0].start].strip())
