@@ -10,6 +10,7 @@ from tracker.intake.columns.forms import told_apart_by_form
 from tracker.intake.columns.guess import role_by_cells
 from tracker.intake.columns.headed_figures import NEVER_PRICES, by_words, mostly_priced, says_delivery, spreads_values
 from tracker.intake.columns.prices import price_columns
+from tracker.intake.columns.units_beside import with_units_beside
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, head_text
 from tracker.intake.tables.table import HeadedColumn, Table
@@ -27,7 +28,7 @@ _PARTICULAR = (Role.PREVIOUS_PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.ALL_IN
 def columns_of(table: Table) -> Columns:
     """The columns of a table with their roles, the prices among them picked out."""
     samples = {headed.index: _sample(table, headed.index) for headed in table.columns}
-    columns = [_column(headed, samples[headed.index]) for headed in table.columns]
+    columns = [_column(headed, samples[headed.index]) for headed in with_units_beside(table.columns, samples)]
     columns = [weighed(column, columns) for column in columns]
     columns = [beside_prices(column, columns) for column in columns]
     columns = [like_its_group(column, columns, samples[column.index]) for column in columns]
@@ -78,6 +79,10 @@ def _with_a_product(columns: list[Column], samples: Mapping[int, Sequence[Cell]]
     for place, column in enumerate(columns):
         cells = samples[column.index]
         if column.role is None and cells and fit(Role.PRODUCT, column, cells) >= _MOSTLY:
+            return [*columns[:place], replace(column, role=Role.PRODUCT, sure=False), *columns[place + 1 :]]
+    for place, column in enumerate(columns):
+        # Where nothing else does, the vendor's own code names the board, and a legend may say which it is.
+        if column.role is Role.ITEM and any(sign.isalpha() for cell in samples[column.index] for sign in cell.text):
             return [*columns[:place], replace(column, role=Role.PRODUCT, sure=False), *columns[place + 1 :]]
     return columns
 

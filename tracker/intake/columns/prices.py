@@ -8,8 +8,8 @@ from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn, ve
 from tracker.intake.columns.labels import label_of
 from tracker.intake.columns.order_sizes import beside_unit, is_order_size, order_size
 from tracker.intake.columns.paired import not_told_apart, sizes_before, without_sizes
+from tracker.intake.columns.unnamed import amount_per_unit, doubt_of, unnamed_figures
 from tracker.intake.grid import Cell
-from tracker.intake.tables.heads import looks_priced
 from tracker.intake.tables.periods import YEAR, is_period
 from tracker.intake.values.caliper import CaliperReading, bare_caliper, in_unit
 from tracker.intake.values.dates import find_dates
@@ -22,9 +22,6 @@ from tracker.intake.values.statements import Remark, says
 from tracker.intake.values.weight import WeightReading, weight_in
 from tracker.intake.words.lists import phrases
 
-UNNAMED = "no column is called a price"
-"""The doubt that a stated currency and unit and usual prices lay to rest."""
-
 _CHARGES = (Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE)
 
 
@@ -35,10 +32,11 @@ def price_columns(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell
         if column.role is not None:
             by_role[column.role] = (*by_role.get(column.role, ()), column)
     found = Columns((), by_role)
-    kinds = _kinds(found)
-    unsure = False
+    kinds = _kinds(found) or dict.fromkeys(amount_per_unit(found), Kind.OFFER)
+    unsure = ""
     if not kinds:
-        kinds, unsure = dict.fromkeys(_unnamed_figures(columns, samples), Kind.OFFER), True
+        unnamed = unnamed_figures(columns, samples)
+        kinds, unsure = dict.fromkeys(unnamed, Kind.OFFER), doubt_of(unnamed, samples)
     corner = [column for column in columns if column not in kinds and column.said]
     sizes = sizes_before(columns, [column for column, kind in kinds.items() if kind is Kind.OFFER])
     found.prices = tuple(
@@ -164,28 +162,12 @@ def _superseded(column: Column) -> bool:
     return any(Remark.SUPERSEDED in says(head.text) for head in column.said)
 
 
-def _unnamed_figures(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
-    """Columns of figures under words that are no known role (places, say), where no column is called a price.
-
-    'Zone 1 | Zone 2' over figures are prices to places in a table that describes boards, else freight rates.
-    """
-    boards = any(column.role in (Role.GRADE, Role.WEIGHT, Role.CALIPER) for column in columns)
-    roles = (None, Role.DESTINATION) if boards else (None,)
-    return [
-        column
-        for column in columns
-        if column.role in roles and column.heads and samples[column.index]
-        and not is_period(column.text)
-        and 2 * sum(looks_priced(cell) for cell in samples[column.index]) >= len(samples[column.index])
-    ]  # fmt: skip
-
-
-def _doubt(columns: Columns, unsure: bool) -> str:
+def _doubt(columns: Columns, unsure: str) -> str:
     offers = [price for price in columns.prices if price.kind is Kind.OFFER]
     if _told_apart_by_letters(offers):
         return "several prices stand beside each other, and their heads do not say how they differ"
     if unsure and offers:
-        return UNNAMED
+        return unsure
     if len(offers) > 1 and not_told_apart(columns):
         return "several columns of order sizes stand beside several prices"
     if columns.of(Role.DISCOUNT) and not columns.of(Role.NET_PRICE):
@@ -262,9 +244,17 @@ def _bare_head(column: Column, corner: Sequence[Column], axis: Role) -> tuple[De
         if len(readings) != 1:
             continue
         for head in (*reversed(column.said[:level]), *_in_line(column, level, corner)):
-            if head.strength(axis) > 0:
+            if head.strength(axis) > 0 or _names_axis_by_unit(head, axis):
                 return readings[0].value, head
     return None, None
+
+
+def _names_axis_by_unit(head: Header, axis: Role) -> bool:
+    """'Grade / µm' in the corner: the words name the rows and the unit the numbers across."""
+    if head.currency is not None or head.strength(Role.CALIPER) or head.strength(Role.WEIGHT):
+        return False
+    unit = head.caliper_unit is not None if axis is Role.CALIPER else len(head.weight_units) == 1
+    return unit and (head.caliper_unit is None or not head.weight_units)
 
 
 def _in_line(column: Column, level: int, corner: Sequence[Column]) -> list[Header]:

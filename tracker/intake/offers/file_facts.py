@@ -4,6 +4,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field, replace
 from datetime import date
 
+from tracker.intake.offers.legend import names_in_rows
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.offers.signs import evidence_of, sign_of_units
 from tracker.intake.offers.units import Units, units_of, units_seen
@@ -53,7 +54,7 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     facts.named_dollars = frozenset(code for text in texts for code in _dollars(text))
     facts.abroad = any(countries(text) - {"US"} for text in texts)
     facts.loads = _loads(texts)
-    facts.names = _names(said)
+    facts.names = _names([*said, *names_in_rows(sheets)])
     # The day a list came is not the day it was made: '30 days' without a date of the list's own ends on no known day.
     facts.list_date = _list_date(said, facts.date_order)
     return facts

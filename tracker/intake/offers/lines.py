@@ -5,7 +5,8 @@ from dataclasses import dataclass, field
 
 from tracker.intake.columns.column import Columns, Kind, PriceColumn
 from tracker.intake.columns.groups import under_one_heading
-from tracker.intake.columns.prices import UNNAMED, standing_apart
+from tracker.intake.columns.prices import standing_apart
+from tracker.intake.columns.unnamed import UNNAMED
 from tracker.intake.grid import Cell
 from tracker.intake.offers.alike import AlikeRows, Cells, Part, Told
 from tracker.intake.offers.board import BOARD_ROLES, board_of, with_column

@@ -168,7 +168,7 @@ def _take_basis(draft: Draft, value: str, by: Claim[str], facts: FileFacts) -> N
     unit = foreign_unit(value)
     answer = facts.answered.settled.get(key_about("basis", by.words)) if unit is not None else None
     if unit is not None and answer is None:
-        text = f"The price is per {unit} (“{by.words}”), which has no fixed weight or area."
+        text = f"The price is per {unit} (“{by.words}”), which is none of the units that prices are compared by."
         draft.ask(NoteCode.BASIS_UNKNOWN, key_about("basis", by.words), by.where, text, by.words)
         return
     _set_basis(draft, Basis(value if answer is None else answer), by)

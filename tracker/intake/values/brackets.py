@@ -274,7 +274,7 @@ def _step(bracket: Bracket) -> Decimal:
     In kg, with room for rounding.
     """
     if bracket.step is not None:
-        return (bracket.step.kg() or Decimal(0)) * Decimal("1.01")
+        return (bracket.step.kg(MassUnit.TONNE) or Decimal(0)) * Decimal("1.01")
     end = bracket.end
     if end is None:
         return Decimal(0)

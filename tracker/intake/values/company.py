@@ -34,7 +34,7 @@ def _headed_company(text: str) -> str | None:
     ends = [match for match in ends if _written_as_form(head, match)]
     if ends:
         name = head[: _end_of_form(head, ends)].strip(" ,")
-        return name if _is_name(head[: ends[0].start].strip(" ,") + " Ltd") else None
+        return name if _is_name(head[: ends[0].start].strip(" ,") + " Ltd", may_name_board=True) else None
     if not (_ends_in_trade_word(head) or _begins_as_firm(head)) or not _is_name(head):
         return None
     # 'FOB Mill' and 'Unbleached Kraft Paperboard' end in a word of the trade too.
@@ -116,12 +116,16 @@ def _begins_as_firm(head: str) -> bool:
 _ELIDED = re.compile(r"\b[dl]['’](?=[^\W\d_])")
 
 
-def _is_name(name: str) -> bool:
+def _is_name(name: str, *, may_name_board: bool = False) -> bool:
     found = re.findall(r"[^\W\d_][\w'’.&-]*", _ELIDED.sub("", name))
     named = [word for word in found if phrases("name_particles").whole(word) is None or word[0].isupper()]
     if len(named) < 2 or not all(word[0].isupper() for word in named):
         return False
-    return not phrases("not_company").find(name)
+    forbidden = phrases("not_company").find(name)
+    if may_name_board:
+        # 'Umeå Falskartong AB' calls itself by what it makes.
+        forbidden = [one for one in forbidden if one.first == 0 or find_grade(name[one.start : one.end]) is None]
+    return not forbidden
 
 
 def labelled_company(text: str) -> str | None:

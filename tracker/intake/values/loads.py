@@ -28,6 +28,10 @@ class LoadDefinition:
 _SIGN = re.compile(r"^\s*(?:[:=]|-\s|–\s|is\b|means\b|of\b|entspricht\b)\s*(?P<rest>.+)$", re.IGNORECASE)
 
 
+# 'netto', 'net' and 'nett': the board alone. A gross weight defines nothing.
+_NET = re.compile(r"\s+(?:nett?o?)\.?$", re.IGNORECASE)
+
+
 @lru_cache(maxsize=4096)
 def load_definitions(text: str) -> tuple[LoadDefinition, ...]:
     """The loads that a note defines by weight. () where it defines none."""
@@ -50,7 +54,7 @@ def _definition(part: str) -> LoadDefinition | None:
         return None
     if kind in ("pallet", "roll"):
         # 'max. 1,000 kg' or 'about 800 kg' define nothing.
-        each = mass_text(sign["rest"].strip(" .)"))
+        each = mass_text(_NET.sub("", sign["rest"].strip(" .)")))
         return LoadDefinition(kind, part, each=each) if each is not None else None
     bracket = bracket_text(sign["rest"].strip())
     if bracket is None or bracket.not_weight:

@@ -53,6 +53,9 @@ _GROUPED = {
     " ": re.compile(r"(?P<whole>[1-9]\d{0,2}(?: \d{3})+)"),
 }
 _NO_FRACTION = re.compile(r"[.,:]-{1,2}$")
+_CROWNS = re.compile(r"(?P<whole>\d+|\d{1,3}(?:[ .,']\d{3})+):(?P<hundredths>\d\d)")
+_LEAST_CROWNS = Decimal(100)
+"""With fewer before the colon, '14:30' may be a time of day."""
 _PLAIN = re.compile(r"[\d.,' ]+")
 
 
@@ -60,11 +63,14 @@ _PLAIN = re.compile(r"[\d.,' ]+")
 def number_readings(text: str) -> tuple[NumberReading, ...]:
     """All values of a text that is one number and nothing else, in ascending order; () where it is not a number.
 
-    Understands a sign, brackets for negative, the Swiss apostrophe, spaces of every width, and the ',-' that stands
-    for no cents.
+    Understands a sign, brackets for negative, the Swiss apostrophe, spaces of every width, the ',-' that stands for
+    no cents, and the colon before öre.
     """
     folded = " ".join(fold(text).split())
     unsigned, negative = _sign_taken(folded)
+    crowns = crowns_and_ore(unsigned)
+    if crowns is not None and crowns >= _LEAST_CROWNS:
+        return (NumberReading(-crowns if negative else crowns),)
     no_fraction = _NO_FRACTION.search(unsigned)
     if no_fraction:
         # The sign before the dash is the decimal sign: '1.250,-' can only be twelve hundred and fifty.
@@ -81,6 +87,15 @@ def number_readings(text: str) -> tuple[NumberReading, ...]:
     if negative:
         readings = [NumberReading(-r.value, r.decimal_sign) for r in readings]
     return tuple(sorted(readings, key=lambda r: r.value))
+
+
+def crowns_and_ore(text: str) -> Decimal | None:
+    """'13 450:50' as Swedes write crowns and öre; None for any other text."""
+    match = _CROWNS.fullmatch(text)
+    if match is None:
+        return None
+    whole = "".join(sign for sign in match["whole"] if sign.isdigit())
+    return Decimal(f"{whole}.{match['hundredths']}")
 
 
 def _sign_taken(folded: str) -> tuple[str, bool]:

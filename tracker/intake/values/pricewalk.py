@@ -9,7 +9,7 @@ from tracker.intake.values import basis as units
 from tracker.intake.values import currency as currencies
 from tracker.intake.values.basis import BasisReading, after_per
 from tracker.intake.values.currency import CurrencyReading, currency_phrases
-from tracker.intake.values.numbers import SPACED_NUMBER, NumberReading, number_readings
+from tracker.intake.values.numbers import SPACED_NUMBER, NumberReading, crowns_and_ore, number_readings
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, words
 from tracker.intake.words.phrases import Found, Phrases, Token
@@ -69,7 +69,8 @@ def _words() -> Phrases[tuple[str, str]]:
     return Phrases(meanings)
 
 
-_NUMBER = re.compile(rf"(?:{SPACED_NUMBER})(?:[.,:]-{{1,2}}(?![\d-]))?")
+_NUMBER = re.compile(rf"(?:{SPACED_NUMBER})(?:[.,:]-{{1,2}}(?![\d-])|:\d\d(?![\d:]))?")
+_CROWN_CURRENCIES = frozenset({"krona", *currencies.SHARED["krona"]})
 _FOOTNOTE = re.compile(r"\*+|[†‡§¹²³⁴⁵⁶⁷⁸⁹]+\)?|\(\d\)|\[\d\]|(?<=[\d\s])\d\)")
 _DASH = re.compile(r"-{1,2}|\.{2,3}|…")
 
@@ -153,13 +154,21 @@ class PriceWalk:
         match = _NUMBER.match(self.folded, position)
         if match is None:
             return None
-        readings = number_readings(match.group())
+        readings = number_readings(match.group()) or self._crowns(match.group())
         if not readings:
             return None
         after = match.end()
         if self.folded[after : after + 1] == "-" and not self.folded[after + 1 : after + 2].strip():
             self.negative, after = True, after + 1
         return self._take_number(readings, position, after)
+
+    def _crowns(self, figure: str) -> tuple[NumberReading, ...]:
+        """'9:75' beside 'kr' or 'SEK' is no time of day."""
+        crowns = crowns_and_ore(figure)
+        if crowns is None:
+            return ()
+        named = {found.value[0] for found in currency_phrases().among(self.tokens)}
+        return (NumberReading(crowns),) if named & _CROWN_CURRENCIES else ()
 
     def _take_number(self, readings: tuple[NumberReading, ...], position: int, after: int) -> int:
         if not self.numbers:

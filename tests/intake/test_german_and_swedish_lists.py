@@ -1,0 +1,125 @@
+"""What German and Swedish vendors' lists have taught: technical headings, units apart, crowns and öre, legends.
+
+All vendors, boards and prices are invented.
+"""
+
+import pytest
+
+from tests.intake.sheets import codes, lines, read
+
+
+def prices(found):
+    """Cell -> state, price and basis."""
+    return {
+        cell: (str(line.state), f"{line.offer.price:f}" if line.offer.price is not None else None, line.offer.basis)
+        for cell, line in found.items()
+    }
+
+
+def test_an_amount_with_a_price_unit_and_a_unit_of_measure_is_the_price():
+    rows = [
+        ["Verk.Org", "Materialkurztext", "Flächengew.", "Dicke", "Betrag", "Währg", "Preiseinh.", "ME"],
+        [None, None, "g/m²", "µm"],
+        [1000, "GC2 Faltschachtelkarton", 230, 375, 1245, "EUR", 1, "TO"],
+        [1000, "GD2 Duplexkarton", 350, 465, 788, "EUR", 1000, "KG"],
+        [1000, "GD2 Duplexkarton", 300, 400, 79.5, "EUR", 100, "KG"],
+    ]
+    found = lines(rows)
+    assert prices(found) == {
+        "E3": ("accepted", "1245", "tonne"),
+        "E4": ("accepted", "788", "tonne"),
+        "E5": ("question", "79.5", None),
+    }
+    assert "basis-unknown" in codes(found["E5"])
+
+
+def test_an_amount_beside_a_price_is_what_the_line_comes_to():
+    rows = [["EUR/t"], ["Sorte", "g/m²", "µm", "Menge t", "Preis", "Betrag"], ["GC2", 250, 405, 5, 1240, 6200]]
+    assert list(lines(rows)) == ["E3"]
+
+
+def test_figures_that_are_not_of_a_size_are_no_prices_to_places():
+    rows = [
+        ["EUR je Tonne"],
+        ["Sorte", "g/m²", "µm", "Kennziffer", "Losfaktor"],
+        ["GD2", 300, 400, 1000, 4],
+        ["GD2", 350, 465, 1000, 5],
+    ]
+    assert {str(line.state) for line in lines(rows).values()} == {"question"}
+
+
+def test_units_of_measure_in_columns_of_their_own():
+    rows = [
+        ["Kvalitet", "Ytvikt", None, "Tjocklek", None, "Minsta order", None, "Pris", None],
+        ["GC1", 250, "g/m²", 405, "µm", 2, "t", 13600, "SEK/ton"],
+        ["GD2", 350, "g/m²", 465, "µm", 5, "t", 8700, "SEK/ton"],
+    ]
+    found = lines(rows)
+    assert prices(found) == {"H2": ("accepted", "13600", "tonne"), "H3": ("accepted", "8700", "tonne")}
+    assert [int(line.offer.minimum_kg) for line in found.values()] == [2000, 5000]
+
+
+@pytest.mark.parametrize(
+    ("text", "price"), [("13 450:50", "13450.50"), ("8.995:00", "8995.00"), ("9:75 kr/kg", "9.75"), ("8995:-", "8995")]
+)
+def test_crowns_and_ore(text, price):
+    unit = "SEK/kg" if "kg" in text else "SEK/ton"
+    found = lines([[f"Priser i {unit}"], ["Sort", "g/m²", "µm", "Pris"], ["GC2", 240, 390, text]])
+    assert f"{found['D3'].offer.price:f}" == price
+
+
+def test_a_time_of_day_is_no_price():
+    found = lines([["Priser i SEK/ton"], ["Sort", "g/m²", "µm", "Pris"], ["GC2", 240, 390, "14:30"]])
+    assert str(found["D3"].state) == "question"
+
+
+def test_a_unit_in_the_corner_names_the_numbers_across():
+    rows = [["SEK per 1000 kg"], ["Kvalitet / µm", 300, 350], ["GC1", 14100, 13950], ["GD2", 9200, 9050]]
+    found = lines(rows)
+    assert {str(line.state) for line in found.values()} == {"accepted"}
+    assert [int(found[cell].offer.caliper_um) for cell in ("B3", "C3")] == [300, 350]
+
+
+def test_a_legend_in_two_columns_explains_the_codes_of_the_table():
+    rows = [
+        ["EUR per t"],
+        ["Code", "g/m²", "µm", "Preis"],
+        ["PK1", 250, 405, 1290],
+        ["PK3", 500, 740, 640],
+        [],
+        ["Legende:"],
+        ["PK1", "Faltschachtelkarton GC2"],
+        ["PK3", "Graukarton"],
+    ]
+    assert {cell: line.offer.grade for cell, line in lines(rows).items()} == {"D3": "FBB", "D4": "URB"}
+
+
+def test_a_range_of_weights_is_asked():
+    rows = [["EUR/t"], ["Sorte", "Grammatur", "Preis"], ["GD2", "250 g/m²", 845], ["GD2", "280-330 g/m²", 815]]
+    assert {cell: str(line.state) for cell, line in lines(rows).items()} == {"C3": "accepted", "C4": "question"}
+
+
+@pytest.mark.parametrize("weight", ["800 kg", "800 kg netto", "0,8 t net"])
+def test_pallets_that_the_list_weighs(weight):
+    rows = [
+        [f"GD2, EUR je t; 1 Palette = {weight}"],
+        ["Sorte", "g/m²", "µm", "1-4 Paletten", "ab 5 Paletten"],
+        ["GD2", 300, 400, 900, 870],
+    ]
+    found = lines(rows)
+    assert int(found["D3"].offer.from_kg) == 800
+    assert int(found["D3"].offer.below_kg) == 4000
+
+
+def test_a_gross_weight_says_nothing_of_the_board_on_a_pallet():
+    rows = [
+        ["GD2, EUR je t; 1 Palette = 830 kg brutto"],
+        ["Sorte", "g/m²", "µm", "ab 5 Paletten"],
+        ["GD2", 300, 400, 870],
+    ]
+    assert "bracket-unread" in codes(lines(rows)["D3"])
+
+
+def test_a_firm_may_be_called_by_what_it_makes():
+    rows = [["Umeå Falskartong AB"], ["SEK/ton"], ["Kvalitet", "g/m²", "µm", "Pris"], ["GC1", 250, 405, 13800]]
+    assert read(rows).vendor == "Umeå Falskartong AB"

@@ -1,0 +1,52 @@
+"""Units in a column of their own: 'Grammage | 250 | g/m²', where the head stands over the figures alone."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+
+from tracker.intake.grid import Cell
+from tracker.intake.tables.heads import head_text
+from tracker.intake.tables.table import HeadedColumn
+from tracker.intake.values.caliper import caliper_unit
+from tracker.intake.values.header import header
+from tracker.intake.values.lead import lead_unit
+from tracker.intake.values.masses import mass_units
+from tracker.intake.values.roles import Role
+from tracker.intake.values.weight import weight_units
+
+_LONGEST = 12
+_ORDERS = frozenset({Role.MINIMUM, Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY, Role.STOCK, Role.PACKING})
+
+
+def with_units_beside(
+    columns: Sequence[HeadedColumn], samples: Mapping[int, Sequence[Cell]]
+) -> tuple[HeadedColumn, ...]:
+    """The columns with each headless one that repeats one unit of measure made a head of the figures to its left.
+
+    A price's unit is left where it is: it is read row by row.
+    """
+    found: list[HeadedColumn] = []
+    for column in columns:
+        unit = _one_text(samples[column.index]) if not column.heads else None
+        left = found[-1] if found and found[-1].index == column.index - 1 and found[-1].heads else None
+        if unit is not None and left is not None and _is_unit_of(left, unit.text.strip()):
+            found[-1] = replace(left, heads=(*left.heads, unit))
+        else:
+            found.append(column)
+    return tuple(found)
+
+
+def _one_text(cells: Sequence[Cell]) -> Cell | None:
+    """The cell, where all that are filled say the same: a sample has one cell for each text."""
+    one = cells[0] if len(cells) == 1 else None
+    return one if one is not None and isinstance(one.value, str) and len(one.text.strip()) <= _LONGEST else None
+
+
+def _is_unit_of(measured: HeadedColumn, unit: str) -> bool:
+    roles = {reading.role for cell in measured.heads for reading in header(head_text(cell)).roles}
+    if Role.CALIPER in roles and caliper_unit(unit) is not None:
+        return True
+    if Role.WEIGHT in roles and weight_units(unit):
+        return True
+    if Role.LEAD_TIME in roles and lead_unit(unit) is not None:
+        return True
+    return bool(roles & _ORDERS) and bool(mass_units(unit))

@@ -1,0 +1,68 @@
+"""Prices in a table where no column is called one: an amount with a unit of its own, else figures under other words."""
+
+import statistics
+from collections.abc import Mapping, Sequence
+from decimal import Decimal
+
+from tracker.intake.columns.column import Column, Columns
+from tracker.intake.grid import Cell
+from tracker.intake.tables.heads import looks_priced
+from tracker.intake.tables.periods import is_period
+from tracker.intake.values.header import Header
+from tracker.intake.values.numbers import number_readings
+from tracker.intake.values.roles import Role
+from tracker.intake.words.lists import phrases
+
+UNNAMED = "no column is called a price"
+"""The doubt that a stated currency and unit and usual prices lay to rest."""
+_UNLIKE = "no column is called a price, and the columns of figures are not of a size"
+_OF_A_SIZE = 5
+"""How many times the least of several prices to places or sizes the dearest may be. Common practice, no source."""
+
+
+def amount_per_unit(columns: Columns) -> tuple[Column, ...]:
+    """'Betrag | Währg | Preiseinheit | ME': where no column is a price, the amount with a unit of its own is one."""
+    amounts = [one for one in columns.of(Role.TOTAL) if any(map(_is_amount, one.said))]
+    units = columns.of(Role.BASIS, Role.PER_QUANTITY)
+    return tuple(amounts) if len(amounts) == 1 and units else ()
+
+
+def _is_amount(head: Header) -> bool:
+    return phrases("line_amounts").whole(head.text) is not None
+
+
+def unnamed_figures(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
+    """Columns of figures under words that are no known role (places, say), where no column is called a price.
+
+    'Zone 1 | Zone 2' over figures are prices to places in a table that describes boards, else freight rates.
+    """
+    boards = any(column.role in (Role.GRADE, Role.WEIGHT, Role.CALIPER) for column in columns)
+    roles = (None, Role.DESTINATION) if boards else (None,)
+    return [
+        column
+        for column in columns
+        if column.role in roles and column.heads and samples[column.index]
+        and not is_period(column.text)
+        and 2 * sum(looks_priced(cell) for cell in samples[column.index]) >= len(samples[column.index])
+    ]  # fmt: skip
+
+
+def doubt_of(unnamed: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> str:
+    """What to ask about such columns: whether they are prices, which usual prices in a stated unit lay to rest where
+    the columns are of a size."""
+    return UNNAMED if _of_a_size(unnamed, samples) else _UNLIKE
+
+
+def _of_a_size(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> bool:
+    """'Zone 1 | Zone 2' are prices alike; a plant's number, a price unit and a number of days are not."""
+    middles = [statistics.median(figures) for column in columns if (figures := _figures(samples[column.index]))]
+    return not middles or max(middles) <= _OF_A_SIZE * min(middles)
+
+
+def _figures(cells: Sequence[Cell]) -> list[Decimal]:
+    read = [cell.value if isinstance(cell.value, Decimal) else _least(cell.text) for cell in cells]
+    return [figure for figure in read if figure is not None and figure > 0]
+
+
+def _least(text: str) -> Decimal | None:
+    return next((reading.value for reading in number_readings(text)), None)
