@@ -10,7 +10,7 @@ from tracker.intake.columns.order_sizes import beside_unit, is_order_size, order
 from tracker.intake.columns.paired import not_told_apart, sizes_before, without_sizes
 from tracker.intake.columns.unnamed import amount_per_unit, doubt_of, unnamed_figures
 from tracker.intake.grid import Cell
-from tracker.intake.tables.periods import YEAR, is_period
+from tracker.intake.tables.periods import YEAR
 from tracker.intake.values.caliper import CaliperReading, bare_caliper, in_unit
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.delivery import Delivery
