@@ -205,7 +205,7 @@ def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) 
         if other is None and column.currencies and not _is_money(best) and mostly_priced(cells):
             # 'Sheets' over '€/t' over figures: the word for a sheet size says in what form the board comes.
             other = Role.PRICE
-        if other is not None and best not in PRICE_ROLES:
+        if other is not None and (best not in PRICE_ROLES or other is Role.BASIS):
             return other
         if best in _NAMED_BY_WORDS and fits[best] == 0 and mostly_priced(cells):
             return None
