@@ -19,3 +19,4 @@ def test_the_text_is_the_decimals_own(value):
 def test_a_price_times_a_factor_reads_as_their_exact_product(value, factor):
     assert product_text(value, factor) == figure_text(Fraction(value) * factor)
     assert product_text(Decimal("0.1"), Fraction(1, 3)) == "0.0333333333333"
+    assert product_text(Decimal(0), Fraction(-1)) == "0"

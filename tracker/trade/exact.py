@@ -48,7 +48,9 @@ def product_text(value: Decimal, factor: Fraction) -> str:
 
 
 def _ratio_text(numerator: Decimal, denominator: Decimal) -> str:
-    return format(_TWELVE_DIGITS.divide(numerator, denominator).normalize(_TWELVE_DIGITS), "f")
+    divided = _TWELVE_DIGITS.divide(numerator, denominator).normalize(_TWELVE_DIGITS)
+    # Plus, because it makes a plain nothing of a decimal's negative one.
+    return format(_TWELVE_DIGITS.plus(divided), "f")
 
 
 def plain_text(value: Decimal) -> str:
