@@ -171,19 +171,25 @@ def store(
     return Stored(file_id, accepted, len(reading.lines) - accepted, len(reading.questions))
 
 
+OF_ONE_FILE = ("vendor", "holds")
+"""Kinds of answers that say nothing of a vendor's next sheet."""
+
+
 def keep_answers(
     pen: Pen, reading: Reading, remember: Mapping[str, str], words: Mapping[str, str] | None = None
 ) -> tuple[int, ...]:
     """Remembers answers for the vendor of a reading; gives the log's entries.
 
-    Who the vendor is can't be remembered for the vendor, and what was left out of one file is no rule for the next.
+    Who the vendor is can't be remembered for the vendor; what was left out of one file, and which of its cells holds,
+    is no rule for the next.
     """
     from tracker.store import answers as kept
 
     vendor = reading.vendor
     if vendor is None:
         return ()
-    said = ((key, value) for key, value in remember.items() if key != "vendor" and value != LEAVE_OUT)
+    said = ((key, value) for key, value in remember.items() if key.partition(":")[0] not in OF_ONE_FILE)
+    said = ((key, value) for key, value in said if value != LEAVE_OUT)
     return tuple(kept.remember(pen, vendor, key, value, (words or {}).get(key, "")) for key, value in said)
 
 

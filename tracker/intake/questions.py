@@ -4,6 +4,7 @@ import re
 from collections.abc import Iterable, Iterator, Sequence
 
 from tracker.intake.offers.draft import Asked, Draft
+from tracker.intake.offers.rivals import HOLDS
 from tracker.trade.basis import Basis
 from tracker.trade.grades import grades
 from tracker.trade.offer import Choice, Question
@@ -94,6 +95,8 @@ def _prices(cells: Sequence[tuple[str, str]]) -> str:
 def _choices(asked: Asked) -> tuple[Choice, ...]:
     """All answers of the question's kind, or those of them that the sheet leaves open."""
     kind = asked.key.partition(":")[0]
+    if kind == HOLDS:
+        return tuple(Choice(cell, f"the price in {cell}") for cell in asked.options)
     choices = _FIXED.get(kind, ())
     if kind == "grade":
         choices = tuple(Choice(code, f"{code} · {grade.name}") for code, grade in grades().items())

@@ -64,10 +64,12 @@ def _understood(workbook: Workbook, answers: Answers) -> tuple[Reading, Iterator
     """The reading without its lines, and the lines, each made when asked for and its draft let go."""
     from tracker.intake.offers.left_out import leave_out, to_read_with
     from tracker.intake.offers.marked import lines_of
+    from tracker.intake.offers.rivals import decided
     from tracker.intake.offers.workbook import read_offers
     from tracker.intake.questions import questions_of
 
     found = read_offers(workbook, to_read_with(answers))
+    found.drafts = list(decided(found.drafts, answers))
     leave_out(found.drafts, answers)
     passed = tuple(found.passed) or _nothing(workbook, bool(found.drafts))
     questions = questions_of(found.drafts)

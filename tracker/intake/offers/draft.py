@@ -22,6 +22,7 @@ class Draft:
 
     `label`, `row_key`, `block` and `row_words` say where it stands: its column's extra words, its row, its column and
     sub-heading, and the row's other cells. `amounts`: the readings of a price whose decimal sign nothing settles.
+    `rival`: another price of the sheet for the very same offer, which says something else.
     """
 
     sheet: str
@@ -57,6 +58,7 @@ class Draft:
     evidence: list[Evidence | RowEvidence] = field(default_factory=list)
     asked: list["Asked"] = field(default_factory=list)
     refused: bool = False
+    rival: "Draft | None" = field(default=None, repr=False)
 
     @property
     def where(self) -> str:

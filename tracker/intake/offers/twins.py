@@ -5,7 +5,9 @@ from collections.abc import Iterable, Sequence
 from decimal import Decimal
 from fractions import Fraction
 
+from tracker.intake.offers.answered import key_about
 from tracker.intake.offers.draft import DECIMAL, Draft
+from tracker.intake.offers.rivals import HOLDS
 from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import Role
 from tracker.trade.basis import BoardMeasure, per_tonne
@@ -122,11 +124,24 @@ def _tonne_of(draft: Draft, price: Decimal) -> Fraction | None:
 
 
 def _disagree(draft: Draft, twin: Draft) -> None:
+    draft.rival = twin
+    pair = sorted((draft, twin), key=lambda each: (each.cell.row, each.cell.column))
+    cells = [each.where for each in pair]
     text = (
-        f"The price here and the one in {twin.where} are for the same board and differ by more than 1 % "
-        "once they are on one basis. Which one holds?"
+        f"{' and '.join(cells)} are prices for the same board and order that differ by more than 1 %{_compared(pair)}. "
+        "Which one holds?"
     )
-    draft.ask(NoteCode.PRICES_DISAGREE, f"price:{draft.where}", draft.where, text, draft.cell.text)
+    key = key_about(HOLDS, f"{draft.sheet}!{'|'.join(cells)}")
+    draft.ask(NoteCode.PRICES_DISAGREE, key, draft.where, text, draft.cell.text, cells)
+
+
+def _compared(pair: Sequence[Draft]) -> str:
+    """': 1,069 and 1,188 USD a tonne', where both can be put on one basis."""
+    tonnes = [_tonne(each) for each in pair]
+    if any(tonne is None for tonne in tonnes):
+        return ""
+    figures = " and ".join(f"{float(tonne):,.0f}" for tonne in tonnes if tonne is not None)
+    return f" once they are on one basis ({figures} {pair[0].currency} a tonne)"
 
 
 def without_repeats(drafts: Iterable[Draft]) -> list[Draft]:
