@@ -9,6 +9,7 @@ from PySide6.QtGui import QPainter, QPixmap
 
 from tests.window.conftest import settle
 from tests.window.fixtures.invented_door import InventedDoor
+from tracker.window.look.figures import Units
 from tracker.window.look.theme import Theme
 from tracker.window.quotes.axis import side_by_side
 from tracker.window.quotes.drawing import Drawing
@@ -76,3 +77,18 @@ def test_the_last_month_is_told_whole(open_window, qtbot) -> None:
     axis = plot.getAxis("bottom")
     assert [text for _, _, text in words] == ["Nov 2026", "Dec 2026"]
     assert max(place.right() for place, _, _ in words) <= axis.mapRectFromParent(axis.geometry()).right()
+
+
+def test_a_price_per_tonne_is_told_per_short_ton_too_in_us_units_and_only_there(window, qtbot) -> None:
+    window.go_quotes()
+    quotes = window.quotes
+    window.resize(1600, 1000)
+    quotes.picture.choose(1)
+    settle(qtbot, window)
+    axis = quotes.picture.plot.getAxis("left")
+    assert axis.tickStrings([0.0, 1000.0], 1.0, 500.0) == ["0\n0 /ST", "1,000\n907 /ST"]
+    quotes.picture.choose(0)
+    assert axis.tickStrings([50.0], 1.0, 10.0) == ["50"]
+    window.session.choose_units(Units.METRIC)
+    quotes.picture.choose(1)
+    assert axis.tickStrings([1000.0], 1.0, 500.0) == ["1,000"]

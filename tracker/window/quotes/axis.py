@@ -1,16 +1,19 @@
 """An axis of a picture: figures with their unit, a word for zero, the other unit below."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
+from math import ceil
 from typing import Any
 
 import numpy as np
 import pyqtgraph as pg
 from PySide6.QtCore import QRectF
-from PySide6.QtGui import QPainter
+from PySide6.QtGui import QFontMetricsF, QPainter
 
 _WHOLE_FROM = 100
 """From here on a tenth of the other unit says nothing more."""
-_BETWEEN_WORDS_PX = 6.0
+_BETWEEN_WORDS_PX, _BETWEEN_STEPS_PX = 6.0, 12
+_MOST_LINES = 3
+_BELOW_THE_END_PX = 16
 
 Words = tuple[QRectF, Any, str]
 """Where words stand, how they are aligned in there, and the words, as pyqtgraph hands them on."""
@@ -32,6 +35,11 @@ class Axis(pg.AxisItem):
             return said
         return [f"{text}\n{self.also_text(value)}" for text, value in zip(said, values, strict=True)]
 
+    def boundingRect(self) -> QRectF:
+        """With room for the lowest figures of the axis at the left; pyqtgraph has none where it draws a grid."""
+        rect: QRectF = super().boundingRect()
+        return rect.adjusted(0, 0, 0, _BELOW_THE_END_PX) if self.orientation == "left" else rect
+
     def generateDrawSpecs(self, painter: QPainter) -> Any:
         """As pyqtgraph lays it out, but no word of the lower axis stands over another or is cut at the edge."""
         specs = super().generateDrawSpecs(painter)
@@ -44,7 +52,7 @@ class Axis(pg.AxisItem):
         """The same place on the axis in the other unit."""
         factor, unit = self.also or (1.0, "")
         there = value * factor
-        return f"{there:,.{0 if there >= _WHOLE_FROM else 1}f}{unit}"
+        return f"{there:,.{0 if there >= _WHOLE_FROM or not there else 1}f}{unit}"
 
 
 def side_by_side(words: Iterable[Words], right_edge: float) -> list[Words]:
@@ -62,3 +70,17 @@ def side_by_side(words: Iterable[Words], right_edge: float) -> list[Words]:
             kept.append((moved, alignment, text))
             ends[line] = moved.right()
     return kept
+
+
+def in_steps(
+    ticks: Sequence[tuple[float, str]], metrics: QFontMetricsF, width: float
+) -> tuple[list[tuple[float, str]], int]:
+    """Words below a picture so that they stand whole: where too wide for one line, in steps on two or three.
+
+    The ticks, their words moved down by empty lines, and how many lines they take.
+    """
+    if not ticks:
+        return [], 1
+    widest = max(metrics.horizontalAdvance(text) for _, text in ticks) + _BETWEEN_STEPS_PX
+    lines = min(_MOST_LINES, ceil(widest * len(ticks) / max(1.0, width)))
+    return [(at, "\n" * (place % lines) + text) for place, (at, text) in enumerate(ticks)], lines

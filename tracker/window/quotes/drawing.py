@@ -20,7 +20,7 @@ class Drawing:
     longer current. notes: (x, y, words) about the ground behind the points.
     x_ticks: (value, words), or empty for numbers with `x_unit`. spans: (place in rows, left, right) drawn as ranges
     behind the points. boxes: (left, right, low, high). level: y of a dashed line. front: places in rows, ringed.
-    x_also: factor and unit in which x is told a second time, where there is room.
+    x_also, y_also: factor and unit in which x or y is told a second time, where there is room.
     x_zero, y_zero: the word for zero; with y_zero the figures carry their sign.
     limits: lowest and highest y shown; points beyond are drawn at the edge, with an arrow (frame.py).
     least_width: how much of x is shown at least. joins: places in rows, two by two, of points with a line between.
@@ -45,6 +45,7 @@ class Drawing:
     x_unit: str = ""
     x_zero: str = ""
     x_also: tuple[float, str] | None = None
+    y_also: tuple[float, str] | None = None
     y_unit: str = ""
     y_zero: str = ""
 

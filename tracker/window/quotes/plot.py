@@ -19,14 +19,15 @@ from PySide6.QtWidgets import QWidget
 from tracker.window.look.marks import Mark, arrow, pen_and_fill, shape_of
 from tracker.window.look.theme import Theme
 from tracker.window.quotes.alike import AlikePoints
-from tracker.window.quotes.axis import Axis
+from tracker.window.quotes.axis import Axis, in_steps
 from tracker.window.quotes.drawing import Drawing, Floats
 from tracker.window.quotes.frame import frame_of
 from tracker.window.quotes.overlay import Overlay
 
 _REACH_PX = 12.0
 _TALL_ENOUGH_PX = 200
-_LEFT_PX, _BOTTOM_PX, _BETWEEN_WORDS_PX, _MOST_LINES = 64, 28, 12, 3
+_LEFT_WITH_BOTH_PX = 84
+_LEFT_PX, _BOTTOM_PX = 64, 28
 
 _SIZES = {Mark.SLIP: 14, Mark.ABOVE: 14, Mark.BELOW: 14, Mark.FEW: 11, Mark.ESTIMATED: 10, Mark.IN_LINE: 9}
 _ARROW_PX = 36
@@ -157,7 +158,6 @@ class Plot(pg.PlotWidget):
         self._axes["left"].setTickPen(QPen(QColor(palette.line), 1))
         self._axes["left"].setGrid(255)
         self._axes["left"].setZValue(-1)
-        self._axes["left"].setWidth(_LEFT_PX)
         # pyqtgraph gives the ticks an alpha of its own, so that only the ground's colour hides them.
         self._axes["bottom"].setTickPen(QPen(QColor(palette.ground)))
         self._overlay.update()
@@ -165,12 +165,12 @@ class Plot(pg.PlotWidget):
     def _set_ticks(self, drawing: Drawing) -> None:
         """Words below the picture stand whole: where they are too wide for one line, in steps on two or three."""
         axis, metrics = self._axes["bottom"], QFontMetricsF(self.font())
-        ticks, lines = list(drawing.x_ticks), 1
-        if ticks:
-            widest = max(metrics.horizontalAdvance(text) for _, text in ticks) + _BETWEEN_WORDS_PX
-            lines = min(_MOST_LINES, ceil(widest * len(ticks) / max(1.0, self.width() - _LEFT_PX)))
-            ticks = [(at, "\n" * (place % lines) + text) for place, (at, text) in enumerate(ticks)]
-        axis.also = drawing.x_also if self.height() >= _TALL_ENOUGH_PX else None
+        ticks, lines = in_steps(drawing.x_ticks, metrics, self.width() - _LEFT_PX)
+        tall_enough = self.height() >= _TALL_ENOUGH_PX
+        beside = self._axes["left"]
+        beside.also = drawing.y_also if tall_enough else None
+        beside.setWidth(_LEFT_PX if beside.also is None else _LEFT_WITH_BOTH_PX)
+        axis.also = drawing.x_also if tall_enough else None
         if axis.also is not None:
             lines = 2
             ticks = [(at, f"{text}\n{axis.also_text(at)}") for at, text in drawing.x_ticks]

@@ -80,6 +80,7 @@ def against_caliper(offers: Offers, rows: NDArray[np.intp], grade: str) -> Pictu
         least_width=_LEAST_WIDTH_UM * step,
         x_unit=f" {figures.caliper_unit(units)}",
         x_also=_other_unit(units),
+        y_also=also_per_short_ton(comparison, units),
     )
     drawing = prices_held_in(drawing, offers, comparison)
     if not grade:
@@ -123,6 +124,7 @@ def by_strip(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
         faint=~comparison.current[chosen],
         boxes=[box for box in boxes if np.isfinite(box[2])],
         joins=joined(boards, snapshot.from_kg[chosen]),
+        y_also=also_per_short_ton(comparison, offers.units),
         x_ticks=[(float(strip), word) for strip, word in enumerate(called([names[code] for code in strips]))],
     )
     drawing = prices_held_in(drawing, offers, comparison)
@@ -155,6 +157,12 @@ def _other_unit(units: Units) -> tuple[float, str]:
     """From a caliper as shown to the other system's."""
     other = figures.other_units(units)
     return figures.caliper_value(figures.caliper_um_of(1.0, units), other), f" {figures.caliper_unit(other)}"
+
+
+def also_per_short_ton(comparison: Comparison, units: Units) -> tuple[float, str] | None:
+    """From a price per tonne to one per short ton, for those who buy by it; None on any other footing."""
+    per_tonne = comparison.footing.per is Per.TONNE and units is Units.US
+    return (figures.kg_per_ton(Units.US) / figures.kg_per_ton(Units.METRIC), " /ST") if per_tonne else None
 
 
 def labels_of(offers: Offers, rows: NDArray[np.intp]) -> list[tuple[int, str]]:

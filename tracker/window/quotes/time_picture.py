@@ -15,6 +15,7 @@ from tracker.window.quotes.offer_columns import Offers, per_words
 from tracker.window.quotes.spread_picture import (
     PER_TONNE_HERE,
     Picture,
+    also_per_short_ton,
     drawable,
     known_rows,
     labels_of,
@@ -50,6 +51,7 @@ def over_time(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
         joins=joined(boards, received[chosen]) if len(boards) else np.empty(0, np.intp),
         x_ticks=month_ticks(*_ends(x, ribbon)),
         least_width=_LEAST_DAYS,
+        y_also=also_per_short_ton(comparison, offers.units),
     )
     drawing = prices_held_in(drawing, offers, comparison)
     caption = _caption(grade, ribbon, band.set_on, len(drawing.joins) > 0)
