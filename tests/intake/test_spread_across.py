@@ -1,5 +1,6 @@
 """Order sizes, calipers, grades and terms spread across a table: no column of a spread is left out in silence."""
 
+from datetime import date
 from decimal import Decimal
 
 import pytest
@@ -114,4 +115,20 @@ def test_calipers_across_over_a_row_of_price_units(unit):
         "C4": ("accepted", Decimal("508")),
         "B5": ("accepted", Decimal("457.2")),
         "C5": ("accepted", Decimal("508")),
+    }
+
+
+@pytest.mark.parametrize(
+    ("until", "since"),
+    [
+        ("Price until 30 September 2026", "Price from 1 October 2026"),
+        ("Preis bis 30. September 2026", "Preis ab 1. Oktober 2026"),
+        ("Prix jusqu'au 30 septembre 2026", "Prix à partir du 1 octobre 2026"),
+    ],
+)
+def test_an_announced_increase_gives_the_old_price_its_last_day(until, since):
+    found = lines([["EUR/t"], ["Board", "µm", "g/m²", until, since], ["GC2", 370, 215, 1165, 1225]])
+    assert {cell: (str(line.state), line.offer.valid_until) for cell, line in found.items()} == {
+        "D3": ("accepted", date(2026, 9, 30)),
+        "E3": ("accepted", None),
     }

@@ -19,6 +19,7 @@ from tracker.intake.values.masses import find_mass_units
 from tracker.intake.values.money import price_unit
 from tracker.intake.values.roles import Role
 from tracker.intake.values.sheetsize import LengthUnit, SheetSize
+from tracker.intake.values.validity import Validity
 from tracker.intake.values.weight import WeightReading
 from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import CaliperUnit, MassUnit, WeightUnit
@@ -139,6 +140,7 @@ class PriceColumn:
     column: Column
     kind: Kind = Kind.OFFER
     delivery: Delivery | None = None
+    until: Validity | None = None
     bracket: Bracket | None = None
     bracket_head: Cell | None = None
     caliper: CaliperReading | None = None

@@ -19,6 +19,7 @@ from tracker.intake.values.header import Header
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import Remark, says
+from tracker.intake.values.validity import until_in_head
 from tracker.intake.values.weight import WeightReading, weight_in
 from tracker.intake.words.lists import phrases
 
@@ -193,6 +194,7 @@ def _price_column(column: Column, kind: Kind, corner: Sequence[Column]) -> Price
         column,
         kind,
         delivery=_delivery(column),
+        until=next(filter(None, (until_in_head(head.text) for head in column.said)), None),
         bracket=bracket,
         bracket_head=None if bracket_level is None else column.heads[bracket_level],
         caliper=_caliper(column, corner),

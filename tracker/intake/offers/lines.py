@@ -21,6 +21,7 @@ from tracker.intake.offers.fill import (
     fill_lead,
     fill_lead_of_grade,
     fill_terms,
+    fill_until,
     take_board,
     take_terms,
 )
@@ -162,6 +163,7 @@ class TableReader:
         draft = Draft(self._read.table.view.sheet, cell, label, whole.row.index, block, words)
         self._boards.fill(draft, told[0], price, scope)
         self._terms.fill(draft, told[1], price, scope)
+        fill_until(draft, price, self._facts)
         if price.index in self._leads:
             fill_lead(draft, *self._leads[price.index])
         elif not any(column.index in whole.cells for column in self._read.columns.of(Role.LEAD_TIME)):

@@ -86,6 +86,16 @@ def validity_text(text: str) -> Validity | None:
     return Validity(stripped, unread=True)
 
 
+@lru_cache(maxsize=1024)
+def until_in_head(text: str) -> Validity | None:
+    """The last day that the head of a price names: 'Price until 30 September 2026'; None for one that names none."""
+    dates = find_dates(text)
+    for match in phrases("until").find(text) if len(dates) == 1 else ():
+        if match.end <= dates[0].start and not _far(text, match.end, dates[0].start):
+            return Validity(text.strip(), until=dates[0])
+    return None
+
+
 def _clause(clause: str) -> Validity | None:
     speaks = phrases("valid").find(clause)
     begins = phrases("since").find(clause)
