@@ -29,3 +29,20 @@ def test_a_lone_t_is_a_tonne_in_a_metric_table_beside_one_in_pounds():
 def test_a_sales_tax_is_no_charge():
     rows = [["Prices delivered, HST 13 % extra"], ["Grade", "pt", "lb/MSF", "USD/ST"], ["SBS C1S", 18, 75, 1100]]
     assert [line.offer.charges for line in lines(rows).values()] == [()]
+
+
+def test_a_ditto_in_the_price_column_is_the_price_above_it():
+    rows = [
+        ["Grade", "pt", "lb/MSF", "USD/ST"],
+        ["SBS C1S", 14, 59, 1190],
+        ["SBS C1S", 18, 76, '"'],
+        ["CRB", 20, 78, 870],
+    ]
+    assert {cell: line.offer.price for cell, line in lines(rows).items()} == {"D2": 1190, "D3": 1190, "D4": 870}
+
+
+def test_a_table_of_months_is_no_offer():
+    history = [["Recovered paper, USD/ST"], ["Month", "Board", "OCC"], ["Jan 2026", 1210, 95], ["Feb 2026", 1205, 92]]
+    assert lines([["SBS C1S 18 pt list of Harlow Bend Board"], [], *history]) == {}
+    named = [["USD/ST"], ["Month", "Board", "Price"], ["Jan 2026", "SBS 18 pt", 1210], ["Feb 2026", "CRB 20 pt", 905]]
+    assert len(lines(named)) == 2

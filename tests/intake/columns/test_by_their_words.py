@@ -46,3 +46,36 @@ def test_reels_and_sheets_down_the_side_are_forms_and_no_order_sizes():
         "B4": (State.ACCEPTED, 230, 380), "C4": (State.ACCEPTED, 270, 455),
         "B5": (State.ACCEPTED, 230, 380), "C5": (State.ACCEPTED, 270, 455),
     }  # fmt: skip
+
+
+def test_prices_of_two_quarters_are_asked_and_of_two_years_the_later_holds():
+    quarters = lines([["US$/ST"], ["Grade", "pt", "lb/MSF", "Q2 2026 price", "Q3 2026 price"], [*BOARD, 1180, 1210]])
+    assert [line.state for line in quarters.values()] == [State.QUESTION] * 2
+    years = lines([["US$/ST"], ["Grade", "pt", "lb/MSF", "Price 2025", "Price 2026"], [*BOARD, 1180, 1210]])
+    assert [line.offer.price for line in years.values()] == [1210]
+
+
+def test_a_count_of_sheets_before_the_amount_bounds_no_order_size():
+    rows = [
+        ["Description", "Sheet size", "Qty (sheets)", "Price per M", "Extension"],
+        ["SBS C1S 14 pt 59 lb/MSF", '25" x 38"', 20000, Decimal("246"), 4920],
+    ]
+    (line,) = lines(rows, formats={(1, 3): "$#,##0.00"}).values()
+    assert (line.state, line.offer.price, line.offer.from_kg) == (State.ACCEPTED, 246, None)
+
+
+@pytest.mark.parametrize(
+    "title",
+    ["Prices in US$ per short ton, based on a rate of 1.36 CAD/USD", "USD/ST, reflecting the $50/ton increase of May"],
+)
+def test_an_amount_in_a_title_leaves_the_currency_and_unit_beside_it(title):
+    (line,) = lines([[title], ["Grade", "pt", "lb/MSF", "Price"], [*BOARD, 1190]]).values()
+    assert (line.state, line.offer.currency, line.offer.basis) == (State.ACCEPTED, "USD", "short_ton")
+
+
+@pytest.mark.parametrize(
+    ("terms", "delivered"), [("Prepaid & allowed", True), ("Collect", False), ("Third party", None)]
+)
+def test_freight_terms_say_who_pays(terms, delivered):
+    (line,) = lines([["USD/ST"], ["Grade", "pt", "lb/MSF", "Price", "Freight terms"], [*BOARD, 1190, terms]]).values()
+    assert line.offer.delivered is delivered

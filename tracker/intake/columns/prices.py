@@ -10,7 +10,7 @@ from tracker.intake.columns.order_sizes import beside_unit, is_order_size, order
 from tracker.intake.columns.paired import not_told_apart, sizes_before, without_sizes
 from tracker.intake.columns.unnamed import amount_per_unit, doubt_of, unnamed_figures
 from tracker.intake.grid import Cell
-from tracker.intake.tables.periods import YEAR
+from tracker.intake.tables.periods import YEAR, without_periods
 from tracker.intake.values.caliper import CaliperReading, bare_caliper, in_unit
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.delivery import Delivery
@@ -165,6 +165,8 @@ def _superseded(column: Column) -> bool:
 
 def _doubt(columns: Columns, unsure: str) -> str:
     offers = [price for price in columns.prices if price.kind is Kind.OFFER]
+    if _told_apart_by_periods(offers):
+        return "prices of several periods stand beside each other"
     if _told_apart_by_letters(offers):
         return "several prices stand beside each other, and their heads do not say how they differ"
     if unsure and offers:
@@ -174,6 +176,15 @@ def _doubt(columns: Columns, unsure: str) -> str:
     if columns.of(Role.DISCOUNT) and not columns.of(Role.NET_PRICE):
         return "a discount stands beside the price, and it is not said whether it is taken off already"
     return ""
+
+
+def _told_apart_by_periods(offers: Sequence[PriceColumn]) -> bool:
+    """'Q2 2026 price' beside 'Q3 2026 price': two prices of one board, and the heads do not say which is in force."""
+    texts = [price.column.text for price in offers]
+    if len(texts) < 2 or any(find_dates(text) for text in texts):
+        return False
+    without = {" ".join(without_periods(text).split()).casefold() for text in texts}
+    return len(without) == 1 and len(set(texts)) == len(texts) and without != {" ".join(texts[0].split()).casefold()}
 
 
 def _told_apart_by_letters(offers: Sequence[PriceColumn]) -> bool:

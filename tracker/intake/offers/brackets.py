@@ -150,9 +150,14 @@ def _of_row(whole: WholeRow, columns: Columns) -> Said[Bracket] | None:
         return _from_limits(whole, columns)
     column = columns.first(Role.BRACKET)
     cell = whole.cells.get(column.index) if column is not None else None
-    if column is None or cell is None:
+    if column is None or cell is None or _of_this_order(cell, column, columns):
         return None
     return Said(_bracket(cell, column.mass_units), at(cell), cell.text.strip())
+
+
+def _of_this_order(cell: Cell, column: Column, columns: Columns) -> bool:
+    """'Qty (sheets)' before what the line comes to counts what was asked for, and bounds no order size."""
+    return isinstance(cell.value, Decimal) and not column.mass_units and columns.first(Role.TOTAL) is not None
 
 
 def _bracket(cell: Cell, units: tuple[MassUnit, ...]) -> Bracket:

@@ -14,7 +14,7 @@ from tracker.intake.values.clauses import clauses
 from tracker.intake.values.currency import CurrencyReading, currency_text
 from tracker.intake.values.formats import format_words, number_format_currency
 from tracker.intake.values.money import PriceUnit, price_unit
-from tracker.intake.values.statements import SaysBasis, SaysCurrency
+from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
 from tracker.trade.basis import Basis
 
 Money = frozenset[str]

@@ -2,9 +2,11 @@
 
 import re
 from collections.abc import Sequence
+from datetime import date
 
 from tracker.intake.columns.column import Kind
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
+from tracker.intake.tables.periods import is_period
 from tracker.intake.tables.table import SheetTables, Words
 from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.charges import charge_header
@@ -28,7 +30,8 @@ def passed_table(read: ReadTable, found: SheetTables) -> str:
     titles = read.table.titles
     if any(_old(words) for words in titles):
         return "marked as old"
-    described = bool(read.columns.board) or any(price.caliper or price.weights or price.grade for price in offers)
+    across = any(price.caliper or price.weights or price.grade for price in offers)
+    described = bool(read.columns.board) or across
     if not described:
         if any(charge_header(words.text) is not None for words in titles) or read.columns.of(Role.DESTINATION):
             return "charges, no board"
@@ -37,7 +40,19 @@ def passed_table(read: ReadTable, found: SheetTables) -> str:
             return "no board is described"
     if any(Remark.INDEX in says(words.text) for words in titles) and not read.columns.of(Role.CALIPER, Role.WEIGHT):
         return "an index"
-    return ""
+    return "a history by months or years, no board" if not across and _by_periods(read) else ""
+
+
+def _by_periods(read: ReadTable) -> bool:
+    """Every row is a time ('Jan 2026', 'Q2') in its first column, and no column measures or names a board."""
+    if read.columns.of(Role.CALIPER, Role.WEIGHT) or not read.table.columns:
+        return False
+    named = (cell for column in read.columns.of(Role.PRODUCT, Role.GRADE) for cell in read.cells(column))
+    if any(_board(cell.text) for cell in named):
+        return False
+    first = min(column.index for column in read.table.columns)
+    labels = [cells[first] for row in read.table.rows if first in (cells := read.table.view.rows[row.index])]
+    return bool(labels) and all(isinstance(cell.value, date) or is_period(cell.text) for cell in labels)
 
 
 def passed_whole(sheet: ReadSheet) -> str:

@@ -51,6 +51,7 @@ class Rows:
         self._once = _written_once(table, columns, self._filled)
         self._leaders = tuple(column.index for column in columns.of(Role.PRODUCT, Role.GRADE))
         self._priced = frozenset(price.index for price in columns.prices)
+        self._copied = (*(column.index for column in self._filled), *self._priced)
         self._measures = tuple(column.index for column in columns.of(Role.CALIPER, Role.WEIGHT, Role.GRADE))
         self.passed: dict[int, str] = {}
         self.stated: list[Words] = []
@@ -75,11 +76,15 @@ class Rows:
             yield WholeRow(row, whole, frozenset(cells))
 
     def _as_above(self, cells: dict[int, Cell], above: dict[int, Cell]) -> dict[int, Cell]:
-        """The row with what stands above each sign for 'the same' in its place."""
-        same = [
-            column.index for column in self._filled if column.index in cells and _says_same(cells[column.index].text)
-        ]
-        return cells | {index: above[index] for index in same if index in above} if same else cells
+        """The row with what stands above each sign for 'the same' in its place; a price stays where its sign stands."""
+        same = {
+            index: above[index]
+            for index in self._copied
+            if index in cells and index in above and _says_same(cells[index].text)
+        }
+        for index in self._priced & same.keys():
+            same[index] = same[index]._replace(row=cells[index].row, column=cells[index].column)
+        return cells | same if same else cells
 
     def _filled_in(self, row: BodyRow, cells: dict[int, Cell], held: dict[int, Cell]) -> dict[int, Cell]:
         whole = dict(cells)

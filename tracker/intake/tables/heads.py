@@ -21,6 +21,7 @@ from tracker.intake.words.lists import phrases
 PRICE_ROLES = frozenset({Role.PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.PREVIOUS_PRICE, Role.ALL_IN})
 BOARD_ROLES = frozenset({Role.ITEM, Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE})
 AXIS_ROLES = frozenset({Role.CALIPER, Role.WEIGHT, Role.BRACKET, Role.GRADE, Role.PRODUCT, Role.SHEET_SIZE})
+_PIECES = ("sheets", "roll", "pallet", "other_unit")
 _ORDER_SIZES = (Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY)
 _LONGEST = 120
 _NAMES = 0.55
@@ -129,6 +130,9 @@ def _is_order_size(said: Header, bracket: Bracket) -> bool:
     if (said.basis is not None and said.basis.bases) or said.currency is not None:
         return False
     counted = any(sign.isdigit() for sign in said.text)
+    if not counted and bracket.not_weight in _PIECES and said.role in _ORDER_SIZES:
+        # 'Qty (sheets)' names the figures below it.
+        return False
     return not bracket.not_weight or counted or said.role in (None, *_ORDER_SIZES)
 
 

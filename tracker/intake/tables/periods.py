@@ -23,3 +23,13 @@ def is_period(text: str) -> bool:
     for match in reversed(phrases("months").find(text)):
         rest = rest[: match.start] + rest[match.end :]
     return rest != text and not rest.strip(_LEFT_OVER)
+
+
+_QUARTERS = re.compile(r"\b(?:[QqHh]\.?\s?[1-4]|(?:19|20)\d\d)\b")
+
+
+def without_periods(text: str) -> str:
+    """A text without the months, quarters and years in it: 'Q2 2026 price' -> 'price'."""
+    for match in reversed(phrases("months").find(text)):
+        text = text[: match.start] + text[match.end :]
+    return _QUARTERS.sub(" ", text)

@@ -7,24 +7,20 @@ from decimal import Decimal
 from enum import StrEnum
 from functools import lru_cache
 
-from tracker.intake.values.basis import BasisReading, basis_text, find_basis, ton_definition
+from tracker.intake.values.basis import ton_definition
 from tracker.intake.values.charges import ChargeWords, beside_charges, find_charges
 from tracker.intake.values.clauses import clauses
-from tracker.intake.values.currency import CurrencyReading, find_currencies
 from tracker.intake.values.dates import DateReading, find_dates
 from tracker.intake.values.delivery import Delivery, find_delivery
 from tracker.intake.values.grade import LegendEntry, legend
 from tracker.intake.values.lead import LeadTime, find_lead, leads_by_grade
 from tracker.intake.values.masses import Mass, find_masses
 from tracker.intake.values.minimum import find_minimum
-from tracker.intake.values.money import find_price_unit
-from tracker.intake.values.role_words import header_roles
-from tracker.intake.values.roles import Role
+from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency, price_says
 from tracker.intake.values.validity import Validity, validity
 from tracker.intake.values.weight import weight_units
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
-from tracker.trade.basis import Basis
 from tracker.trade.quantities import MassUnit, WeightUnit
 
 
@@ -36,22 +32,6 @@ class Remark(StrEnum):
     TOTAL = "total"
     INDEX = "index"
     CONTACT = "contact"
-
-
-@dataclass(frozen=True, slots=True)
-class SaysCurrency:
-    """Prices are in this currency."""
-
-    currency: CurrencyReading
-    words: str
-
-
-@dataclass(frozen=True, slots=True)
-class SaysBasis:
-    """Prices are per this."""
-
-    basis: BasisReading
-    words: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,7 +93,7 @@ def _all(text: str) -> Iterator[Statement]:
     # A charge's own currency and basis are not the price's.
     yield from find_charges(text)
     for clause in clauses(text):
-        yield from _price_says(beside_charges(clause))
+        yield from price_says(beside_charges(clause))
         yield from _board_says(clause)
     for said in (_freight(text), _held_until(text)):
         if said is not None:
@@ -195,62 +175,6 @@ def _of_an_earlier_list(clause: str) -> bool:
         not any(match.start < other.end and other.start < match.end for other in of_validity)
         for match in phrases(Remark.SUPERSEDED.value).find(clause)
     )
-
-
-def _price_says(clause: str) -> Iterator[Statement]:
-    """Currency and basis of a clause. A basis counts only beside a currency or a word for price."""
-    labelled = _labelled_basis(clause)
-    if labelled is not None:
-        yield SaysBasis(labelled, clause)
-        return
-    unit = find_price_unit(clause)
-    if unit is None or _names_amount(clause):
-        return
-    if unit.currency is not None:
-        yield SaysCurrency(unit.currency, clause)
-    if unit.basis is not None and (
-        unit.currency is not None or phrases("price_words").find(clause) or _is_only_a_basis(clause)
-    ):
-        yield SaysBasis(unit.basis, clause)
-
-
-def _labelled_basis(clause: str) -> BasisReading | None:
-    """'Price basis: short ton (2,000 lb)', 'Unit: cwt': the label speaks of a unit, and the rest is one.
-
-    'Basis: 1,000 sq ft' may be what basis weights are on.
-    """
-    label, colon, rest = clause.partition(":")
-    roles = header_roles(label)
-    if not colon or not roles or roles[0].role is not Role.BASIS or roles[0].strength < _PLAINLY:
-        return None
-    unit = basis_text(rest)
-    on_area = unit is not None and Basis.MSF in unit.bases and not phrases("price_words").find(label)
-    return None if on_area else unit
-
-
-_PLAINLY = 0.9
-
-
-def _is_only_a_basis(clause: str) -> bool:
-    """'DAP buyer's works, per 1000 kg': a part between commas that says what prices are per, and nothing else."""
-    parts = [part.strip() for part in re.split(r",(?!\d)", clause)]
-    said = [basis_text(part) for part in parts if find_basis(part) is not None]
-    return any(reading is not None and reading.bases for reading in said)
-
-
-_THOUSANDS = ("1000", "1 000", "1,000", "1.000", "1'000", "100 ")
-"""Numbers that belong to a unit: '$ 1,000 ft²'."""
-
-
-def _names_amount(clause: str) -> bool:
-    """'Sheeting $4.50/cwt' and 'pallet deposit 15 EUR' are amounts of something else, and say nothing of the prices."""
-    for currency in find_currencies(clause):
-        before, _, after = clause.partition(currency.words)
-        if before.rstrip()[-1:].isdecimal():
-            return True
-        if after.lstrip()[:1].isdecimal() and not after.lstrip().startswith(_THOUSANDS):
-            return True
-    return False
 
 
 def _board_says(clause: str) -> Iterator[Statement]:

@@ -1,0 +1,93 @@
+"""What a clause says of all prices: their currency, and what they are per."""
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from tracker.intake.values.basis import BasisReading, basis_text, find_basis
+from tracker.intake.values.currency import CurrencyReading, find_currencies
+from tracker.intake.values.money import find_price_unit
+from tracker.intake.values.role_words import header_roles
+from tracker.intake.values.roles import Role
+from tracker.intake.words.lists import phrases
+from tracker.trade.basis import Basis
+
+_COMMAS = re.compile(r",(?!\d)")
+
+
+@dataclass(frozen=True, slots=True)
+class SaysCurrency:
+    """Prices are in this currency."""
+
+    currency: CurrencyReading
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class SaysBasis:
+    """Prices are per this."""
+
+    basis: BasisReading
+    words: str
+
+
+def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
+    """Currency and basis of a clause. A basis counts only beside a currency or a word for price."""
+    labelled = _labelled_basis(clause)
+    if labelled is not None:
+        yield SaysBasis(labelled, clause)
+        return
+    if _names_amount(clause):
+        # 'Prices in £ per tonne, based on 1.17 EUR/GBP': the part without the amount still says its own.
+        parts = [piece.strip() for piece in _COMMAS.split(clause)]
+        for piece in parts if len(parts) > 1 else ():
+            yield from price_says(piece)
+        return
+    unit = find_price_unit(clause)
+    if unit is None:
+        return
+    if unit.currency is not None:
+        yield SaysCurrency(unit.currency, clause)
+    if unit.basis is not None and (
+        unit.currency is not None or phrases("price_words").find(clause) or _is_only_a_basis(clause)
+    ):
+        yield SaysBasis(unit.basis, clause)
+
+
+def _labelled_basis(clause: str) -> BasisReading | None:
+    """'Price basis: short ton (2,000 lb)', 'Unit: cwt': the label speaks of a unit, and the rest is one.
+
+    'Basis: 1,000 sq ft' may be what basis weights are on.
+    """
+    label, colon, rest = clause.partition(":")
+    roles = header_roles(label)
+    if not colon or not roles or roles[0].role is not Role.BASIS or roles[0].strength < _PLAINLY:
+        return None
+    unit = basis_text(rest)
+    on_area = unit is not None and Basis.MSF in unit.bases and not phrases("price_words").find(label)
+    return None if on_area else unit
+
+
+_PLAINLY = 0.9
+
+
+def _is_only_a_basis(clause: str) -> bool:
+    """'DAP buyer's works, per 1000 kg': a part between commas that says what prices are per, and nothing else."""
+    parts = [part.strip() for part in _COMMAS.split(clause)]
+    said = [basis_text(part) for part in parts if find_basis(part) is not None]
+    return any(reading is not None and reading.bases for reading in said)
+
+
+_THOUSANDS = ("1000", "1 000", "1,000", "1.000", "1'000", "100 ")
+"""Numbers that belong to a unit: '$ 1,000 ft²'."""
+
+
+def _names_amount(clause: str) -> bool:
+    """'Sheeting $4.50/cwt' and 'pallet deposit 15 EUR' are amounts of something else, and say nothing of the prices."""
+    for currency in find_currencies(clause):
+        before, _, after = clause.partition(currency.words)
+        if before.rstrip()[-1:].isdecimal():
+            return True
+        if after.lstrip()[:1].isdecimal() and not after.lstrip().startswith(_THOUSANDS):
+            return True
+    return False
