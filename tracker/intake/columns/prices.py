@@ -180,11 +180,11 @@ def _doubt(columns: Columns, unsure: str) -> str:
 
 def _told_apart_by_periods(offers: Sequence[PriceColumn]) -> bool:
     """'Q2 2026 price' beside 'Q3 2026 price': two prices of one board, and the heads do not say which is in force."""
-    texts = [price.column.text for price in offers]
-    if len(texts) < 2 or any(find_dates(text) for text in texts):
+    texts = [" ".join(price.column.text.split()).casefold() for price in offers]
+    if len(set(texts)) < 2 or any(find_dates(text) for text in texts):
         return False
-    without = {" ".join(without_periods(text).split()).casefold() for text in texts}
-    return len(without) == 1 and len(set(texts)) == len(texts) and without != {" ".join(texts[0].split()).casefold()}
+    without = [" ".join(without_periods(text).split()) for text in texts]
+    return len(set(without)) == 1 and not set(without) & set(texts)
 
 
 def _told_apart_by_letters(offers: Sequence[PriceColumn]) -> bool:
