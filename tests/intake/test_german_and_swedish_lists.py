@@ -99,6 +99,16 @@ def test_a_range_of_weights_is_asked():
     assert {cell: str(line.state) for cell, line in lines(rows).items()} == {"C3": "accepted", "C4": "question"}
 
 
+@pytest.mark.parametrize(
+    "spans", [("200-249 g/m²", "250-300 g/m²"), ("ab 200 g/m²", "ab 250 g/m²"), ("12-16 pt", "18-24 pt")]
+)
+def test_spans_across_are_prices_that_are_asked(spans):
+    found = lines([["EUR/t"], ["Sorte", *spans], ["GC1", 1350, 1330], ["GC2", 1300, 1280]])
+    assert {cell: str(line.state) for cell, line in found.items()} == dict.fromkeys(
+        ("B3", "C3", "B4", "C4"), "question"
+    )
+
+
 @pytest.mark.parametrize("weight", ["800 kg", "800 kg netto", "0,8 t net"])
 def test_pallets_that_the_list_weighs(weight):
     rows = [

@@ -5,6 +5,7 @@ from tracker.intake.columns.forms import form_alone
 from tracker.intake.tables.periods import is_period
 from tracker.intake.values.header import Header
 from tracker.intake.values.money import price_unit
+from tracker.intake.values.spans import is_span
 
 
 def label_of(column: Column) -> str:
@@ -12,7 +13,7 @@ def label_of(column: Column) -> str:
     if not column.said:
         return ""
     lowest = column.said[-1]
-    if form_alone(lowest.text):
+    if form_alone(lowest.text) or is_span(lowest.text, "weight_units") or is_span(lowest.text, "caliper_units"):
         return lowest.text.strip()
     if lowest.delivery is not None and lowest.currency is None and lowest.basis is None:
         # 'EXW mill' and 'FCA port' are two prices.

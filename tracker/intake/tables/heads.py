@@ -16,6 +16,7 @@ from tracker.intake.values.money import price_text, price_unit
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import Role
+from tracker.intake.values.spans import is_span
 from tracker.intake.words.lists import phrases
 
 PRICE_ROLES = frozenset({Role.PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.PREVIOUS_PRICE, Role.ALL_IN})
@@ -114,8 +115,10 @@ def _across(said: Header) -> str:
     """A value of board in a header: what is left of the text beside it does not matter here."""
     if len(said.calipers) == 1:
         return "caliper"
-    if said.weights and len(said.weight_units) == 1:
+    if len(said.weight_units) == 1 and (said.weights or is_span(said.text, "weight_units")):
         return "weight"
+    if is_span(said.text, "caliper_units"):
+        return "caliper"
     if phrases("basis").whole(said.text) in ("roll", "sheet"):
         return "form"
     if said.bracket is not None and _is_order_size(said, said.bracket):

@@ -28,6 +28,18 @@ def lone_figures(text: str, section: str) -> tuple[Measured, ...]:
     return tuple(one for place, one in enumerate(found) if place not in several and not _open(folded, one))
 
 
+def is_span(text: str, section: str) -> bool:
+    """Whether a text is nothing but a span or list of one measure, or where it begins: '200-249 g/m²', 'ab 300 µm'."""
+    found = measured(text, section)
+    if not any(one.unit for one in found) or lone_figures(text, section):
+        return False
+    rest = list(fold(text))
+    spoken = [*phrases("range").find(text), *phrases("open_measures").find(text)]
+    for start, end in [(one.start, one.end) for one in found] + [(match.start, match.end) for match in spoken]:
+        rest[start:end] = " " * (end - start)
+    return not any(sign.isalnum() for sign in rest)
+
+
 def _of_one_kind(folded: str, one: Measured, after: Measured) -> bool:
     """Two figures joined by a sign or word, of which the first may leave its unit to the second."""
     if not after.unit or one.unit not in ("", after.unit):
