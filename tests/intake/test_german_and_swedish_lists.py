@@ -133,3 +133,13 @@ def test_a_gross_weight_says_nothing_of_the_board_on_a_pallet():
 def test_a_firm_may_be_called_by_what_it_makes():
     rows = [["Umeå Falskartong AB"], ["SEK/ton"], ["Kvalitet", "g/m²", "µm", "Pris"], ["GC1", 250, 405, 13800]]
     assert read(rows).vendor == "Umeå Falskartong AB"
+
+
+def test_the_point_that_board_is_shipped_from_is_no_unit_of_a_metric_list():
+    rows = [
+        ["EUR per tonne"],
+        [None, None, None, "FOB shipping point", None],
+        ["Sorte", "µm", "g/m²", "< 10 t", "> 10 t"],
+        ["GC1", 400, 250, 1050, 1020],
+    ]
+    assert [int(line.offer.below_kg or 0) for line in lines(rows).values()] == [10000, 0]

@@ -8,6 +8,7 @@ from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.tables.heads import head_text
 from tracker.intake.values.basis import find_basis
 from tracker.intake.values.caliper import caliper_unit, find_calipers
+from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.masses import find_masses
 from tracker.intake.values.money import find_price_unit
 from tracker.intake.values.roles import Role
@@ -118,7 +119,8 @@ def _count_table(units: Units, read: ReadTable) -> None:
     for headed in read.table.columns:
         for cell in headed.heads:
             text = head_text(cell)
-            unit = caliper_unit(text) if find_price_unit(text) is None else None
+            # The point of 'FOB shipping point' is no unit of thickness.
+            unit = caliper_unit(text) if find_price_unit(text) is None and find_delivery(text) is None else None
             if unit is not None:
                 _count_caliper(units, unit)
     for column in read.columns.of(Role.CALIPER):
