@@ -40,6 +40,8 @@ def test_a_level_needs_a_source_and_a_plain_figure(window: MainWindow, qtbot) ->
     window.go_reference()
     form = window.reference.level
     form.per.setCurrentText("tonne")
+    form.set_level()
+    assert form._wrong.text() == "Write a price here, for example 1450 or 1450.50."
     form.amount.setText("1,450")
     qtbot.keyClick(form.amount, Qt.Key.Key_Return)
     assert "without a comma" in form._wrong.text()
@@ -209,3 +211,15 @@ def test_a_level_of_its_own_sets_the_ratio_aside_and_its_usual_spread_is_told_at
     settle(qtbot, window)
     assert place._expected.text().startswith("60 % to 85 %")
     assert "does not count" not in words_on(place.ratio)
+
+
+@pytest.mark.parametrize("size", [(1024, 700), (1280, 800)], ids=str)
+def test_the_fields_of_a_level_fit_beside_each_other(window: MainWindow, qtbot, size) -> None:
+    window.resize(*size)
+    window.go_reference()
+    window.reference.show_level("CRB")
+    settle(qtbot, window)
+    assert window.reference._scroll.horizontalScrollBar().maximum() == 0
+    assert window.reference.level.source.width() >= 100
+    spread = window.reference.level.spread
+    assert spread.fontMetrics().horizontalAdvance(spread.placeholderText()) <= spread.width() - 16

@@ -18,6 +18,8 @@ _CODE = re.compile(r"^[A-Za-z]{3}$")
 
 def amount_typed(text: str, what: str, example: str = "1450 or 1450.50") -> Decimal:
     """'1450' or '1450.50'. A comma is refused: 1,450 is read two ways."""
+    if not text.strip():
+        raise Unclear(f"Write {what} here, for example {example}.")
     if not _AMOUNT.match(text.strip()):
         raise Unclear(f"“{text.strip()}” is not {what}: write {example}, without a comma.")
     return Decimal(text.strip())

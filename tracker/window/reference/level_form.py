@@ -62,14 +62,15 @@ class LevelForm(QWidget):
         self.on = self._line.field("From", "today", 100)
         self.spread = self._line.field("± per cent", f"{100 * USUAL_SPREAD:.3g} if blank", 96)
         self.source = self._line.field("Source", "who says so")
-        self._line.close_line()
         self._wrong = self._line.wrong
         self.index = button("Carry it forward by a price index…", "word")
         self.index.setToolTip("A published index as a CSV of date and value: 2026-10, 147.8")
         self.index.clicked.connect(lambda: self.index_wanted.emit(self._grade))
         self.remove = button("Take the latest back", "word")
         self.remove.clicked.connect(self._remove_latest)
-        self.setLayout(column(self._so_far, self._line, row(self.index, self.remove, None, gap=12), gap=8))
+        self.setLayout(
+            column(self._so_far, self._line, row(self._line.button, self.index, self.remove, None, gap=12), gap=8)
+        )
 
     def show_levels(self, grade: str, levels: Sequence[Level], today: date) -> None:
         """What was set for the grade, the latest first."""
