@@ -143,3 +143,9 @@ def test_the_point_that_board_is_shipped_from_is_no_unit_of_a_metric_list():
         ["GC1", 400, 250, 1050, 1020],
     ]
     assert [int(line.offer.below_kg or 0) for line in lines(rows).values()] == [10000, 0]
+
+
+@pytest.mark.parametrize("start", ["ab 01.01.2027", "gültig ab 01.01.2027", "fr.o.m. 2027-01-01"])
+def test_beside_the_price_so_far_the_figures_from_a_day_on_are_offered(start):
+    rows = [["EUR/t"], ["Sorte", "g/m²", "µm", "bisher", "Erhöhung", start], ["GC2", 250, 405, 1240, 40, 1280]]
+    assert prices(lines(rows)) == {"F3": ("accepted", "1280", "tonne")}

@@ -8,7 +8,7 @@ from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn, ve
 from tracker.intake.columns.labels import label_of
 from tracker.intake.columns.order_sizes import beside_unit, is_order_size, order_size
 from tracker.intake.columns.paired import not_told_apart, sizes_before, without_sizes
-from tracker.intake.columns.unnamed import amount_per_unit, doubt_of, unnamed_figures
+from tracker.intake.columns.unnamed import amount_per_unit, doubt_of, from_a_day, unnamed_figures
 from tracker.intake.grid import Cell
 from tracker.intake.tables.periods import YEAR, without_periods
 from tracker.intake.values.caliper import CaliperReading, bare_caliper, in_unit
@@ -34,6 +34,8 @@ def price_columns(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell
             by_role[column.role] = (*by_role.get(column.role, ()), column)
     found = Columns((), by_role)
     kinds = _kinds(found) or dict.fromkeys(amount_per_unit(found), Kind.OFFER)
+    if kinds and set(kinds.values()) == {Kind.PREVIOUS}:
+        kinds |= dict.fromkeys(from_a_day(columns, samples), Kind.OFFER)
     unsure = ""
     if not kinds:
         unnamed = unnamed_figures(columns, samples)

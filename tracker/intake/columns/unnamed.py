@@ -5,9 +5,11 @@ from collections.abc import Mapping, Sequence
 from decimal import Decimal
 
 from tracker.intake.columns.column import Column, Columns
+from tracker.intake.columns.headed_figures import mostly_priced
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import looks_priced
 from tracker.intake.tables.periods import is_period
+from tracker.intake.values.dates import find_dates
 from tracker.intake.values.header import Header
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import Role
@@ -29,6 +31,21 @@ def amount_per_unit(columns: Columns) -> tuple[Column, ...]:
 
 def _is_amount(head: Header) -> bool:
     return phrases("line_amounts").whole(head.text) is not None
+
+
+def from_a_day(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
+    """'bisher | ab 01.01.2027': beside a price that held until now, figures from a day on are the one that will."""
+    return [
+        column
+        for column in columns
+        if column.role in (None, Role.VALID_FROM) and column.said and _names_a_start(column.said[-1].text)
+        and mostly_priced(samples[column.index])
+    ]  # fmt: skip
+
+
+def _names_a_start(text: str) -> bool:
+    dates = find_dates(text)
+    return len(dates) == 1 and phrases("since").whole(text[: dates[0].start] + text[dates[0].end :]) is not None
 
 
 def unnamed_figures(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
