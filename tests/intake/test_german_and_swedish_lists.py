@@ -149,3 +149,14 @@ def test_the_point_that_board_is_shipped_from_is_no_unit_of_a_metric_list():
 def test_beside_the_price_so_far_the_figures_from_a_day_on_are_offered(start):
     rows = [["EUR/t"], ["Sorte", "g/m²", "µm", "bisher", "Erhöhung", start], ["GC2", 250, 405, 1240, 40, 1280]]
     assert prices(lines(rows)) == {"F3": ("accepted", "1280", "tonne")}
+
+
+@pytest.mark.parametrize(
+    ("head", "basis"),
+    [("Tonpris", "tonne"), ("Tonnenpreis (EUR)", "tonne"), ("Kilopreis", "kg"), ("kvadratmeterpris", "m2")],
+)
+def test_one_word_that_says_price_and_unit(head, basis):
+    found = lines(
+        [["EUR"], ["Sort", "g/m²", "µm", head], ["GC2", 250, 405, {"tonne": 1250, "kg": 1.25, "m2": 0.31}[basis]]]
+    )
+    assert [(str(line.state), line.offer.basis) for line in found.values()] == [("accepted", basis)]

@@ -6,7 +6,7 @@ from enum import StrEnum
 from functools import cached_property, lru_cache
 
 from tracker.intake.grid import Cell
-from tracker.intake.values.basis import BasisReading
+from tracker.intake.values.basis import BasisReading, basis_in_a_word
 from tracker.intake.values.brackets import Bracket
 from tracker.intake.values.caliper import CaliperReading
 from tracker.intake.values.company import company_name
@@ -95,6 +95,9 @@ def basis_in_head(head: Header) -> BasisReading | None:
     """What a header says its price is per; 'Your price a ST' says so too, once the words for price are taken off."""
     if head.basis is not None or head.role is not Role.PRICE:
         return head.basis
+    named = basis_in_a_word(head.text)
+    if named is not None:
+        return named
     rest = head.text.replace(head.roles[0].words, " ", 1)
     unit = price_unit(rest) if rest != head.text else None
     if unit is None or phrases("forms").whole(unit.words.strip(" ,;:-–")) is not None:

@@ -94,6 +94,12 @@ def _with_explanation(found: list[Token], match: Found[str]) -> Found[str]:
     return match
 
 
+def basis_in_a_word(text: str) -> BasisReading | None:
+    """What a price is per where one word says both: 'Tonnenpreis', 'kilopris'."""
+    found = phrases("unit_prices").find(text)
+    return reading_of(found[0].value, text[found[0].start : found[0].end]) if len(found) == 1 else None
+
+
 @lru_cache(maxsize=16384)
 def basis_text(text: str) -> BasisReading | None:
     """A text that says what a price is per and nothing else: 'ST', '/cwt', 'per ton of 2,000 lb', 'M SHEETS'."""
