@@ -20,7 +20,7 @@ def charges(line):
         "An energy surcharge applies.", "Prices exclude energy surcharge",
         "Energy surcharge as per our list will be added",
         "Energy surcharge 3 % on SBS, 2.5 % on CRB", "Energy surcharge $12 or $14 per ton, by month",
-        "Zuzüglich Energiezuschlag",
+        "Zuzüglich Energiezuschlag", "Fuel surcharge: see our monthly notice", "Energy surcharge of 3 % from 1 July",
     ],
 )  # fmt: skip
 def test_a_surcharge_whose_amount_is_not_told_leaves_the_delivered_cost_open(note):
@@ -96,3 +96,8 @@ def test_rates_below_a_heading_that_names_a_charge_are_no_offers():
         ["CRB C1S 18 pt", None, None, 900],
     ]
     assert [line.offer.price for line in lines(rows).values()] == [1100, 900]
+
+
+def test_a_smallest_order_for_each_board_is_none_for_all():
+    for line in lines([["Min order 20,000 lb SBS, 10,000 lb CRB"], HEAD, SBS, CRB]).values():
+        assert line.offer.minimum_kg is None

@@ -100,8 +100,8 @@ def beside_charges(clause: str) -> str:
 
 def _without_amount(part: str) -> ChargeWords | None:
     """'An energy surcharge applies': it will be charged, and nothing says how much."""
-    named = _stated_in(part)
-    if not named:
+    named = _charges_in(part)
+    if not named or _is_included(part) or not _only_conditions(part):
         return None
     kind, label = ChargeKind(named[0].value), _label(part, named)
     surcharge = kind is ChargeKind.ENERGY or phrases("surcharge_words").whole(label) is not None
@@ -111,8 +111,17 @@ def _without_amount(part: str) -> ChargeWords | None:
 
 def _stated_in(part: str) -> list[Found[str]]:
     """The charges that a part of a note speaks of; none where they are included, waived or hang on a condition."""
-    included = any(match.value == "delivered" for match in phrases("delivery").find(part))
-    return [] if included or phrases("not_charge").find(part) else _charges_in(part)
+    return [] if _is_included(part) or phrases("not_charge").find(part) else _charges_in(part)
+
+
+def _is_included(part: str) -> bool:
+    return any(match.value == "delivered" for match in phrases("delivery").find(part))
+
+
+def _only_conditions(part: str) -> bool:
+    """'From 1 July' and 'if gas exceeds 4' leave open what will be charged; 'included' and 'waived' do not."""
+    conditions = [(match.start, match.end) for match in phrases("charge_conditions").find(part)]
+    return all((match.start, match.end) in conditions for match in phrases("not_charge").find(part))
 
 
 def _in_part(part: str) -> ChargeWords | None:

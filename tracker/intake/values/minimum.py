@@ -4,6 +4,7 @@ import re
 from functools import lru_cache
 
 from tracker.intake.values.clauses import clauses
+from tracker.intake.values.grade import find_grade
 from tracker.intake.values.masses import Mass, find_masses
 from tracker.intake.words.lists import phrases
 
@@ -19,7 +20,7 @@ def _without_per_item(clause: str) -> str:
 def find_minimum(text: str) -> Mass | None:
     """The one weight behind words for a minimum order, in the same clause.
 
-    None where there is none, or two that differ.
+    None where there is none, two that differ, or one for each of several boards.
     """
     found = {}
     for clause in clauses(text):
@@ -27,6 +28,9 @@ def find_minimum(text: str) -> Mass | None:
         if not words:
             continue
         behind = find_masses(_without_per_item(clause[words[0].start :]))
+        if len(behind) > 1 and find_grade(clause) is not None:
+            # 'Min order 20,000 lb SBS, 10,000 lb CRB' is one a board.
+            return None
         if behind:
             found[(behind[0].amounts, behind[0].units)] = behind[0]
     return next(iter(found.values())) if len(found) == 1 else None
