@@ -181,3 +181,8 @@ def test_a_thousand_needs_a_sheet():
     found = basis_text("/M")
     assert found is not None
     assert found.needs_sheet
+
+
+@pytest.mark.parametrize("text", ["à préciser", "À confirmer", "sur demande"])
+def test_words_for_no_price_are_no_slip_for_another_head(text):
+    assert header(text).roles == ()

@@ -163,6 +163,9 @@ def _by_likeness(text: str) -> list[RoleReading]:
 
     A unit of the same kind strengthens it.
     """
+    if phrases("no_price").whole(text) is not None:
+        # 'À préciser' is a word of its own, and no slip for 'prix'.
+        return []
     strange = _strange_words(text)
     readings = []
     for candidate in dict.fromkeys((" ".join(strange), *strange)):
