@@ -40,6 +40,8 @@ questions    open_questions(desk) -> tuple[OpenQuestion, ...]
              remembered(desk, vendor=None) -> tuple[Remembered, ...]
                  Remembered(id, vendor, key, value, words, said_at, said_by)
              forget(desk, answer_id) -> Edit
+changed_answers   change_answer(desk, answer_id, value) -> ChangedAnswer(text, answer_id, was, value, offers)     stored
+                 offers that were read with it follow; change_answer(desk, answer_id, was) turns it back
 
 quotes       load_snapshot(desk) -> Snapshot           all offers as columns (desk.snapshot)
              compare(desk, snapshot, footing: ChosenFooting) -> Comparison      (desk.comparison)

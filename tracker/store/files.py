@@ -2,6 +2,7 @@
 
 import zlib
 from collections.abc import Mapping
+from collections.abc import Set as AbstractSet
 from dataclasses import dataclass
 from datetime import UTC, date, datetime
 from typing import Any
@@ -63,6 +64,16 @@ def add_settled(pen: Pen, file_id: int, reading: Reading, answers: Mapping[str, 
     added = offers.add(pen, file_id, fresh, reading.vendor, received)
     _read_anew(pen, file_id, reading, answers, added)
     return added
+
+
+def replace_offers(
+    pen: Pen, file_id: int, reading: Reading, answers: Mapping[str, str], same: AbstractSet[tuple[str, str]]
+) -> None:
+    """Puts what another reading of a kept file accepts in the place of its offers, but for those in the cells `same`
+    (sheet, address), whose rows stay."""
+    removed = offers.remove_all_but(pen.connection, file_id, same)
+    pen.note(price_file, file_id, {"name": reading.file, "offers": -removed})
+    add_settled(pen, file_id, reading, answers)
 
 
 def add_anew(pen: Pen, file_id: int, reading: Reading, received: date, answers: Mapping[str, str]) -> None:

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 
+from tracker.trade.grades import grades
 from tracker.trade.layout import MARKED_ROLES
-from tracker.trade.offer import LEAVE_OUT
+from tracker.trade.offer import LEAVE_OUT, Choice
 
 _TONS = {"short": "a short ton (2,000 lb)", "metric": "a tonne (1,000 kg)"}
 _AREAS = {"msf": "pounds on 1,000 ft²", "3000ft2": "pounds on 3,000 ft²", "gsm": "g/m²"}
@@ -37,6 +38,33 @@ def sentence(words: str) -> str:
     return f"{words[:1].upper()}{words[1:]}."
 
 
+def other_answers(key: str, value: str) -> tuple[Choice, ...]:
+    """What else a question of this key can be answered with; () where that is not for a list to offer."""
+    offered = _OFFERED.get(key.partition(":")[0])
+    choices = () if offered is None else tuple(Choice(each, label) for each, label in offered().items())
+    return tuple(choice for choice in choices if choice.value != value)
+
+
+_CURRENCIES = ("USD", "EUR", "GBP", "CAD", "SEK", "NOK", "DKK", "PLN", "CHF", "CZK")
+_OFFERED: Mapping[str, Callable[[], Mapping[str, str]]] = {
+    "grade": lambda: {code: f"{code} · {grade.name.says}" for code, grade in grades().items()},
+    "currency": lambda: {code: code for code in _CURRENCIES},
+    "ton": lambda: _TONS,
+    "weight-basis": lambda: _AREAS,
+    "decimal": lambda: _SIGNS,
+    "date-order": lambda: _ORDERS,
+    "basis": lambda: _BASES,
+}
+
+
+def _currency(words: str, value: str) -> str:
+    """Of a head and a heading that name different ones, the words of each stand between strokes."""
+    told = [f"“{part}”" for part in words.split(" / ") if part]
+    if len(told) > 1:
+        return f"where {' and '.join(told)} differ, prices are in {value}"
+    return f"{told[0]} is {value}" if told else f"prices are in {value}"
+
+
 def _basis(words: str, value: str) -> str:
     per = _BASES.get(value, value)
     return f"“{words}” is {per}" if words else f"prices are {per}"
@@ -50,7 +78,7 @@ def _bracket(words: str, value: str) -> str:
 
 _SAY: Mapping[str, Callable[[str, str], str]] = {
     "vendor": lambda _, value: f"the vendor is {value}",
-    "currency": lambda words, value: f"“{words}” is {value}" if words else f"prices are in {value}",
+    "currency": _currency,
     "ton": lambda _, value: f"the ton is {_TONS.get(value, value)}",
     "weight-basis": lambda _, value: f"basis weight is in {_AREAS.get(value, value)}",
     "decimal": lambda _, value: f"the decimal sign is the {_SIGNS.get(value, value)}",

@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
     from threading import Event
 
+    from tracker.desk.changed_answers import ChangedAnswer
     from tracker.desk.edits import Edit
     from tracker.desk.explanation import Explanation
     from tracker.desk.files import StoredFile
@@ -180,6 +181,11 @@ class Door(SampleDoor, YardstickDoor):
         from tracker.desk.questions import forget
 
         return forget(self.desk, answer_id)
+
+    def change_answer(self, answer_id: int, value: str) -> ChangedAnswer:
+        from tracker.desk.changed_answers import change_answer
+
+        return change_answer(self.desk, answer_id, value)
 
     def forget_layout(self, layout_id: int) -> Edit:
         from tracker.desk.layouts import forget_layout

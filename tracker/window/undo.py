@@ -11,6 +11,7 @@ from tracker.window.look.figures import counted
 from tracker.window.session import Session
 
 if TYPE_CHECKING:
+    from tracker.desk.changed_answers import ChangedAnswer
     from tracker.desk.edits import Edit
     from tracker.desk.take_in import Answered, Stored
 
@@ -87,6 +88,27 @@ class AnsweredLater(DeskEdit):
         else:
             self._answered = door.answer_again(self._answered).answered or self._answered
         self._holds = not self._holds
+
+
+class AnswerChanged(DeskEdit):
+    """A remembered answer said anew: undoing says the old one again, and the stored offers follow that."""
+
+    def __init__(self, session: Session, changed: ChangedAnswer) -> None:
+        QUndoCommand.__init__(self, changed.text)
+        self._session = session
+        self._changed = changed
+        self._refresh = session.reload
+        self._carried_out = True
+
+    def _reverse(self) -> None:
+        self._changed = self._session.door.change_answer(self._changed.answer_id, self._changed.was)
+
+
+def push_changed(session: Session, changed: ChangedAnswer) -> None:
+    """Puts a remembered answer that was said anew on the stack, says what followed, and reads everything anew."""
+    session.undo_stack.push(AnswerChanged(session, changed))
+    session.said.emit(changed.text)
+    session.reload()
 
 
 def push_answered(session: Session, stored: Stored) -> None:

@@ -2,7 +2,7 @@
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLabel, QPushButton
+from PySide6.QtWidgets import QLabel, QMenu, QPushButton
 
 from tests.window.conftest import settle
 from tests.window.fixtures.strange_sheet import HEADS
@@ -31,6 +31,45 @@ def test_what_was_taken_in_and_answered_is_listed_and_forgotten(marked: MainWind
     marked.steps.undo()
     settle(qtbot, marked)
     assert len(sheets.remembered._answers) == len(sheets.remembered._layouts) == 1
+
+
+def test_a_remembered_answer_is_changed_and_stored_offers_follow_it_and_back(marked: MainWindow, qtbot) -> None:
+    marked.take_in.agree.click()
+    settle(qtbot, marked)
+    marked.go_sheets()
+    settle(qtbot, marked)
+    assert set(marked.session.comparison.snapshot.currencies) == {"EUR"}
+    (change,) = (each for each in marked.sheets.remembered.findChildren(QPushButton) if each.text() == "Change…")
+    change.click()
+    (choices,) = change.findChildren(QMenu)
+    assert choices.isVisible()
+    next(action for action in choices.actions() if action.text() == "SEK").trigger()
+    choices.close()
+    settle(qtbot, marked)
+    texts = [label.text() for label in marked.sheets.remembered.findChildren(QLabel)]
+    assert "Prices are in SEK." in texts
+    assert "3 stored offers follow" in marked.message.text
+    assert set(marked.session.comparison.snapshot.currencies) == {"SEK"}
+    marked.steps.undo()
+    settle(qtbot, marked)
+    assert set(marked.session.comparison.snapshot.currencies) == {"EUR"}
+
+
+@pytest.mark.parametrize("size", [(1280, 800), (1024, 700)])
+def test_nothing_of_a_file_lies_beyond_the_edge(marked: MainWindow, qtbot, size: tuple[int, int]) -> None:
+    marked.resize(*size)
+    marked.take_in.agree.click()
+    settle(qtbot, marked)
+    marked.go_sheets()
+    settle(qtbot, marked)
+    table = marked.sheets.table
+    qtbot.keyClick(table, Qt.Key.Key_Down)
+    qtbot.keyClick(table, Qt.Key.Key_Delete)
+    settle(qtbot, marked)
+    assert table.horizontalScrollBar().maximum() == 0
+    last = table.model().columnCount() - 1
+    assert table.model().index(0, last).data() == "withdrawn"
+    assert not table.isColumnHidden(last)
 
 
 def test_a_file_is_withdrawn_brought_back_and_shown(marked: MainWindow, qtbot) -> None:

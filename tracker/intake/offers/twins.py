@@ -141,7 +141,8 @@ def _compared(pair: Sequence[Draft]) -> str:
     if any(tonne is None for tonne in tonnes):
         return ""
     figures = " and ".join(f"{float(tonne):,.0f}" for tonne in tonnes if tonne is not None)
-    return f" once they are on one basis ({figures} {pair[0].currency} a tonne)"
+    money = f"{pair[0].currency} " if pair[0].currency else ""
+    return f" once they are on one basis ({figures} {money}a tonne)"
 
 
 def without_repeats(drafts: Iterable[Draft]) -> list[Draft]:

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
 import numpy as np
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
+from PySide6.QtGui import QKeyEvent, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QSplitter, QWidget
 
 from tracker.window.look.figures import counted
@@ -17,13 +18,15 @@ from tracker.window.sheets.name_vendor_dialog import NameVendorDialog
 from tracker.window.sheets.remembered_panel import RememberedPanel
 from tracker.window.tables.model import ColumnTable
 from tracker.window.tables.view import RowsView
-from tracker.window.undo import push
+from tracker.window.undo import push, push_changed
 
 if TYPE_CHECKING:
     from tracker.desk.edits import Edit
     from tracker.desk.files import StoredFile
     from tracker.desk.layouts import KeptLayout
     from tracker.desk.questions import Remembered
+
+_WIDE = 1200
 
 
 class SheetsPlace(QWidget):
@@ -57,7 +60,8 @@ class SheetsPlace(QWidget):
         both.addWidget(self.remembered)
         both.setHandleWidth(20)
         both.setChildrenCollapsible(False)
-        both.setSizes([860, 340])
+        both.setStretchFactor(0, 1)
+        both.setSizes([940, 300])
         heading = row(words("Price sheets taken in", "title"), 14, self._told, None)
         self.setLayout(column(heading, both, margins=(24, 18, 24, 18), gap=14, grow=1))
         self.table.picked.connect(self._choose)
@@ -70,6 +74,7 @@ class SheetsPlace(QWidget):
             by_letter = QShortcut(QKeySequence(letter), self.table, do)
             by_letter.setContext(Qt.ShortcutContext.WidgetShortcut)
         self.remembered.forget_answer.connect(self._forget_answer)
+        self.remembered.change_answer.connect(self._change_answer)
         self.remembered.forget_layout.connect(self._forget_layout)
         session.compared.connect(self._ask_if_shown)
         self._choose(-1)
@@ -96,6 +101,7 @@ class SheetsPlace(QWidget):
         withdrawn = sum(file.withdrawn for file in files)
         gone = f", {withdrawn:,} of them withdrawn" if withdrawn else ""
         self._told.setText(f"{counted(len(files), 'file')}{gone}" if files else "None yet: drop one on the window.")
+        self.table.show_column("state", withdrawn > 0)
         self.model.show(files, np.arange(len(files)))
         again = next((place for place, file in enumerate(files) if kept is not None and file.id == kept.id), -1)
         if again >= 0:
@@ -147,9 +153,22 @@ class SheetsPlace(QWidget):
         door = self._session.door
         self._session.work.ask(lambda: door.forget_answer(answer), lambda edit: push(self._session, edit, self.ask))
 
+    def _change_answer(self, answer: int, value: str) -> None:
+        door = self._session.door
+        self._session.work.ask(lambda: door.change_answer(answer, value), partial(push_changed, self._session))
+
     def _forget_layout(self, layout: int) -> None:
         door = self._session.door
         self._session.work.ask(lambda: door.forget_layout(layout), lambda edit: push(self._session, edit, self.ask))
+
+    # Qt's own names from here on
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """In a narrow window names go on in a second line, and the day of taking in is told by the day received."""
+        super().resizeEvent(event)
+        wide = event.size().width() >= _WIDE
+        self.table.show_texts_in(1 if wide else 2)
+        self.table.show_column("imported", wide)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Delete and self.withdraw.isEnabled():

@@ -7,9 +7,9 @@ from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QLayout, QMenu, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
-from tracker.trade.answer_words import answer_words, sentence
+from tracker.trade.answer_words import answer_words, other_answers, sentence
 from tracker.window.look.figures import counted, date_text
 from tracker.window.pieces import button, clear, column, row, words
 
@@ -24,9 +24,11 @@ _NOTHING = (
 
 
 class RememberedPanel(QFrame):
-    """Answers and layouts by vendor. `forget_answer` and `forget_layout` carry the id of what is no longer wanted."""
+    """Answers and layouts by vendor. `forget_answer` and `forget_layout` carry the id of what is no longer wanted,
+    `change_answer` that of an answer and what it is to be."""
 
     forget_answer = Signal(int)
+    change_answer = Signal(int, str)
     forget_layout = Signal(int)
 
     def __init__(self, parent: QWidget | None = None) -> None:
@@ -36,7 +38,7 @@ class RememberedPanel(QFrame):
         self._answers: tuple[Remembered, ...] = ()
         self._layouts: tuple[KeptLayout, ...] = ()
         self._vendor = ""
-        self._title = words("Remembered", "heading")
+        self._title = words("Remembered", "heading", wrap=True)
         self.everyone = button("All vendors", "word")
         self.everyone.clicked.connect(lambda: self.show_vendor(""))
         self._list = QVBoxLayout()
@@ -50,7 +52,7 @@ class RememberedPanel(QFrame):
         scroll.setWidget(inside)
         scroll.viewport().setAutoFillBackground(False)
         inside.setAutoFillBackground(False)
-        heading = row(self._title, None, self.everyone, margins=(16, 8, 10, 4))
+        heading = row(self._title, self.everyone, margins=(16, 8, 10, 4), gap=8, grow=0)
         self.setLayout(column(heading, scroll, margins=(1, 1, 1, 1), grow=1))
         self._show()
 
@@ -84,11 +86,26 @@ class RememberedPanel(QFrame):
                     self._list.addLayout(self._layout(kept))
 
     def _answer(self, answer: Remembered) -> QLayout:
-        stood = f"“{answer.words}” stood in the sheet. " if answer.words else ""
+        said = sentence(answer_words(answer.key, answer.value, answer.words))
+        # The sheet's words that the sentence has already are not told twice.
+        stood = f"“{answer.words}” stood in the sheet. " if answer.words and "“" not in said else ""
         when = date_text(answer.said_at.astimezone().date())
         told = f"{stood}Answered by {answer.said_by} on {when}."
-        said = sentence(answer_words(answer.key, answer.value, answer.words))
-        return self._entry(said, told, partial(self._forget, answer.id))
+        return self._entry(said, told, partial(self._forget, answer.id), self._other(answer, said))
+
+    def _other(self, answer: Remembered, said: str) -> QPushButton | None:
+        """Opens what else could be answered; None where that is not for a list."""
+        others = other_answers(answer.key, answer.value)
+        if not others:
+            return None
+        change = button("Change…", "word")
+        change.setToolTip("Says it anew; the offers that were stored by it follow")
+        change.setAccessibleName(f"Change: {said}")
+        choices = QMenu(change)
+        for other in others:
+            choices.addAction(other.label, partial(self.change_answer.emit, answer.id, other.value))
+        change.clicked.connect(lambda: choices.popup(change.mapToGlobal(change.rect().bottomLeft())))
+        return change
 
     def _layout(self, kept: KeptLayout) -> QLayout:
         layout = kept.layout
@@ -98,12 +115,14 @@ class RememberedPanel(QFrame):
         told = f"Marked by {kept.made_by} on {date_text(layout.marked_on or kept.made_at.astimezone().date())}."
         return self._entry(said, told, partial(self._forget_layout, kept.id))
 
-    def _entry(self, said: str, told: str, forget: object) -> QLayout:
+    def _entry(self, said: str, told: str, forget: object, change: QPushButton | None = None) -> QLayout:
         gone = button("Forget", "word")
+        gone.setToolTip("Its next sheets are asked about again; what is stored stays as it is")
         gone.setAccessibleName(f"Forget: {said}")
         gone.clicked.connect(forget)
         both = column(words(said, wrap=True, selectable=True), words(told, "small", wrap=True))
-        return row(both, gone, gap=8, grow=0)
+        ways = column(*(each for each in (change, gone) if each is not None), None)
+        return row(both, ways, gap=8, grow=0)
 
     def _forget(self, answer: int, _checked: bool = False) -> None:
         self.forget_answer.emit(answer)
