@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from PySide6.QtCore import QAbstractListModel, QModelIndex, QPersistentModelIndex, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QFocusEvent, QFont, QKeyEvent, QPainter, QPen
+from PySide6.QtGui import QColor, QFocusEvent, QFont, QKeyEvent, QPainter, QPen, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QFrame,
@@ -23,7 +23,9 @@ from tracker.window.look.plies import draw_plies
 from tracker.window.look.theme import Theme
 
 ROW_HEIGHT = 46
-_NARROW = 620
+_LINE = 18
+_NARROW, _TIGHT = 620, 420
+"""Below these widths the figure stands beside the detail, and below both lines."""
 TASK = int(Qt.ItemDataRole.UserRole) + 1
 _NOWHERE = QModelIndex()
 
@@ -76,7 +78,9 @@ class _TaskDelegate(QStyledItemDelegate):
         self._theme = theme
 
     def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex) -> QSize:
-        return QSize(200, ROW_HEIGHT)
+        view = self.parent()
+        tight = isinstance(view, QListView) and view.viewport().width() < _TIGHT
+        return QSize(200, ROW_HEIGHT + (_LINE if tight else 0))
 
     def paint(
         self, painter: QPainter, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
@@ -84,41 +88,52 @@ class _TaskDelegate(QStyledItemDelegate):
         palette = self._theme.palette
         task: Task = index.data(TASK)
         box = QRectF(option.rect)
-        state = option.state
         painter.save()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        if state & QStyle.StateFlag.State_Selected:
-            painter.fillRect(box, QColor(palette.selected))
-        elif state & QStyle.StateFlag.State_MouseOver:
-            painter.fillRect(box, QColor(palette.hover))
-        painter.setPen(QPen(QColor(palette.line), 1))
-        if index.row():
-            painter.drawLine(box.topLeft(), box.topRight())
+        self._ground(painter, option, index.row() == 0)
         left = box.left() + 14
         if task.grade:
             draw_plies(painter, task.grade, QRectF(left, box.center().y() - 9, 32, 18))
             left += 44
-        font = QFont(option.font)
-        strong = QFont(font)
+        figure = self._figure(painter, option, task)
+        room = figure.left() - left - 12
+        whole = box.right() - 14 - left
+        painter.setFont(option.font)
+        narrow, tight = box.width() < _NARROW, box.width() < _TIGHT
+        self._line(painter, QRectF(left, box.top() + 5, whole if narrow else room, _LINE), task.text, palette.ink)
+        detail = QRectF(left, box.top() + 5 + _LINE, whole if tight else room, _LINE)
+        self._line(painter, detail, task.detail, palette.quiet)
+        painter.restore()
+
+    def _ground(self, painter: QPainter, option: QStyleOptionViewItem, first: bool) -> None:
+        """Selected, under the mouse or neither, with a line to the row above."""
+        palette, box = self._theme.palette, QRectF(option.rect)
+        if option.state & QStyle.StateFlag.State_Selected:
+            painter.fillRect(box, QColor(palette.selected))
+        elif option.state & QStyle.StateFlag.State_MouseOver:
+            painter.fillRect(box, QColor(palette.hover))
+        painter.setPen(QPen(QColor(palette.line), 1))
+        if not first:
+            painter.drawLine(box.topLeft(), box.topRight())
+
+    def _figure(self, painter: QPainter, option: QStyleOptionViewItem, task: Task) -> QRectF:
+        """Draws the figure with its mark: beside the text, in a narrow list beside the detail, in a tight one below
+        both, so that neither is cut for it. Gives the room it takes."""
+        palette, box = self._theme.palette, QRectF(option.rect)
+        strong = QFont(option.font)
         strong.setWeight(QFont.Weight.DemiBold)
         painter.setFont(strong)
-        figure_width = painter.fontMetrics().horizontalAdvance(task.figure) + 8
-        figure = QRectF(box.right() - 14 - figure_width, box.top(), figure_width, box.height())
-        narrow = box.width() < _NARROW
-        if narrow:
-            figure.setTop(box.top() + 23)
-            figure.setHeight(18)
+        width = painter.fontMetrics().horizontalAdvance(task.figure) + 8
+        figure = QRectF(box.right() - 14 - width, box.top(), width, box.height())
+        if box.width() < _NARROW:
+            lines_above = 2 if box.width() < _TIGHT else 1
+            figure = QRectF(figure.left(), box.top() + 5 + lines_above * _LINE, width, _LINE)
         painter.setPen(QColor(palette.ink))
         painter.drawText(figure, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, task.figure)
         if task.mark is not None:
             draw_mark(painter, task.mark, QRectF(figure.left() - 12, figure.center().y() - 6, 12, 12), palette)
             figure.setLeft(figure.left() - 18)
-        room = figure.left() - left - 12
-        painter.setFont(font)
-        whole = box.right() - 14 - left if narrow else room
-        self._line(painter, QRectF(left, box.top() + 5, whole, 18), task.text, palette.ink)
-        self._line(painter, QRectF(left, box.top() + 23, room, 18), task.detail, palette.quiet)
-        painter.restore()
+        return figure
 
     def _line(self, painter: QPainter, box: QRectF, text: str, colour: str) -> None:
         painter.setPen(QColor(colour))
@@ -163,10 +178,16 @@ class TaskList(QListView):
 
     def sizeHint(self) -> QSize:
         """As tall as all tasks, so that a short list leaves the room to others."""
-        return QSize(400, ROW_HEIGHT * len(self._tasks.tasks) + 2)
+        return QSize(400, max(self.sizeHintForRow(0), ROW_HEIGHT) * len(self._tasks.tasks) + 2)
 
     def minimumSizeHint(self) -> QSize:
         return QSize(200, ROW_HEIGHT)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        if (event.size().width() < _TIGHT) != (event.oldSize().width() < _TIGHT):
+            self.scheduleDelayedItemsLayout()
+            self.updateGeometry()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
