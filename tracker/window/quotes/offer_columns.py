@@ -230,6 +230,8 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         keys=lambda o: o.of_expected,
         stand=Stand.RIGHT,
         width=114,
+        about="Going price: what other vendors' offers of the grade come to at that caliper and order size; "
+        "where they are few, the expected band helps",
     ),
     Column(
         "order",
