@@ -5,7 +5,9 @@ import pytest
 from tracker.window.look.theme import Theme
 from tracker.window.tables.task_list import Task, TaskList
 
-TASK = Task("Kestrelby Carton Stock LLC: C1S CCNB 20pt", "63.45 USD per MSF, quoted $81.34 /cwt", "62 % above", 1, "CRB")
+TASK = Task(
+    "Kestrelby Carton Stock LLC: C1S CCNB 20pt", "63.45 USD per MSF, quoted $81.34 /cwt", "62 % above", 1, "CRB"
+)
 
 
 @pytest.mark.gui
