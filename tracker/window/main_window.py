@@ -252,7 +252,8 @@ class MainWindow(QWidget):
     def _say_done(self, text: str) -> None:
         stack = self.session.undo_stack
         can_undo = stack.canUndo() and stack.undoText() == text
-        sentence = f"{text[:1].upper()}{text[1:].rstrip('.')}."
+        end = "" if text.endswith(("?", ".")) else "."
+        sentence = f"{text[:1].upper()}{text[1:]}{end}"
         self.message.say(sentence, "Undo" if can_undo else "", self.steps.undo if can_undo else None)
 
     def _show_offer(self, offer: int) -> None:

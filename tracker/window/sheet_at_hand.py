@@ -30,6 +30,7 @@ class SheetAtHand(QObject):
         self._take_in, self._stack, self._bar, self._show = take_in, stack, bar, show
         self._waits = ""
         take_in.waits.connect(self._note)
+        take_in.taken_up.connect(self.back_to_sheet)
         stack.currentChanged.connect(self._offer_way_back)
         bar.back.clicked.connect(self.back_to_sheet)
 

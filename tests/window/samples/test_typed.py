@@ -30,6 +30,8 @@ TODAY = date(2026, 11, 24)
         ("20 Nov", date(2026, 11, 20)),
         ("5. Mar 2027", date(2027, 3, 5)),
         ("2026-12-01", date(2026, 12, 1)),
+        ("1.12.2026", date(2026, 12, 1)),
+        ("03. 01.", date(2027, 1, 3)),
         ("2 weeks", date(2026, 12, 8)),
         ("+10 days", date(2026, 12, 4)),
         ("today", TODAY),
@@ -40,7 +42,7 @@ def test_days(text: str, meant: date | None) -> None:
     assert day_typed(text, TODAY) == meant
 
 
-@pytest.mark.parametrize("text", ["3/4", "03/04/2026", "31 Feb", "soon", "12"])
+@pytest.mark.parametrize("text", ["3/4", "03/04/2026", "31 Feb", "31.2.2026", "12.25", "soon", "12"])
 def test_days_that_are_read_two_ways_or_none_are_not_guessed(text: str) -> None:
     with pytest.raises(Unclear, match="write 12 Dec"):
         day_typed(text, TODAY)

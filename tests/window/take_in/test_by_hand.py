@@ -132,3 +132,14 @@ def test_marks_that_contradict_each_other_give_way_to_the_later() -> None:
     assert marking.ending_at(1).first_row is None
     assert marking.beginning_at(6).headed_by(4).first_row == 6
     assert marking.named(MarkedColumn(1, "price")).unnamed(1) == marking
+
+
+def test_the_price_stays_in_view_in_a_small_window_while_a_table_is_marked(marked: MainWindow, qtbot) -> None:
+    marked.resize(1024, 700)
+    settle(qtbot, marked)
+    table = marked.take_in.understood.table
+    keys = [column.key for column in table.model().columns]
+    price = keys.index("price")
+    assert not table.isColumnHidden(price)
+    assert table.columnViewportPosition(price) + table.columnWidth(price) <= table.viewport().width()
+    assert table.horizontalScrollBar().maximum() == 0

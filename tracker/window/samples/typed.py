@@ -15,6 +15,7 @@ from tracker.window.look.figures import Units
 
 _MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
 _DAY_MONTH = re.compile(r"^(\d{1,2})\.?\s*([a-z]{3})[a-z]*\.?(?:\s+(\d{4}))?$")
+_DOTTED = re.compile(r"^(\d{1,2})\.\s?(\d{1,2})\.\s?(\d{4})?$")
 _AHEAD = re.compile(r"^\+?(\d{1,3})\s*(d|days?|w|wk|weeks?)$")
 _CALIPER = re.compile(r"^(\d+(?:[.,]\d+)?|[.,]\d+)\s*(pt|points?|µm|um|mm|mil|in|inch|inches|\"|″)?$")
 _UNITS = {"pt": CaliperUnit.POINT, "mil": CaliperUnit.POINT, "µm": CaliperUnit.MICROMETRE, "um": CaliperUnit.MICROMETRE,
@@ -40,7 +41,10 @@ class NewVendor(Unclear):
 
 
 def day_typed(text: str, today: date) -> date | None:
-    """'12 Dec', '12 December 2026', '2026-12-12', '+14 days', '2 weeks'. 3/4 is refused: it is read two ways."""
+    """'12 Dec', '12 December 2026', '2026-12-12', '12.12.2026', '+14 days', '2 weeks'.
+
+    3/4 is refused: it is read two ways. Between dots the day always comes first.
+    """
     words = text.strip().casefold()
     if not words:
         return None
@@ -51,6 +55,8 @@ def day_typed(text: str, today: date) -> date | None:
     try:
         if found := _DAY_MONTH.match(words):
             return _of_month(int(found[1]), _MONTHS.index(found[2]) + 1, found[3], today)
+        if found := _DOTTED.match(words):
+            return _of_month(int(found[1]), int(found[2]), found[3], today)
         return date.fromisoformat(words)
     except ValueError as error:
         raise Unclear(f"“{text.strip()}” is not a day: write 12 Dec, 2026-12-12 or 2 weeks.") from error

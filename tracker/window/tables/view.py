@@ -62,6 +62,11 @@ class RowsView(QTableView):
             self.setColumnHidden(place, not shown)
             self._share_width()
 
+    @property
+    def room(self) -> int:
+        """The width for columns, less that of a scroll bar that may come, in pixels."""
+        return self.width() - self.verticalScrollBar().sizeHint().width() - 2 * self.frameWidth()
+
     def show_texts_in(self, lines: int) -> None:
         """Rows tall enough for texts that go on over so many lines."""
         self._lines = lines

@@ -56,15 +56,17 @@ class AgreeBar(QWidget):
         self.agree_all.setText(f"Take in all {len(ready)} files ({counted(sum(f.ready for f in ready), 'offer')})")
         self.anew.setVisible(file is not None and file.imported_on is not None)
         self.start_over.setVisible(file is not None and file.begun and not file.kept)
-        self.leave.setText(_way_back(file, unreadable))
+        self.leave.setText(_way_back(file, unreadable, sum(each.unsettled for each in files)))
         self.told.setText("" if unreadable else " ".join((_NOTHING_YET, *_agreeing(file))))
 
 
-def _way_back(file: FileAtHand | None, unreadable: bool) -> str:
-    if unreadable:
-        return "Back"
+def _way_back(file: FileAtHand | None, unreadable: bool, unsettled: int) -> str:
     if file is not None and file.taken is None:
         return "Stop reading"
+    if unsettled > 1:
+        return f"Cancel all {unsettled} files"
+    if unreadable:
+        return "Back"
     return "Finish later" if file is not None and file.begun else "Cancel"
 
 

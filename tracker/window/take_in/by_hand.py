@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QUndoStack
 
 from tracker.window.take_in.answers import MarksChanged
@@ -16,8 +16,11 @@ from tracker.window.take_in.sheet_panel import SheetPanel
 class MarkingByHand(QObject):
     """Carries marks from the sheet to its file and back; each can be undone.
 
-    `at_hand` gives the file that is shown, `read_again` has one read with its marks.
+    `at_hand` gives the file that is shown, `read_again` has one read with its marks. `shown` says that marking was
+    begun or ended.
     """
+
+    shown = Signal()
 
     def __init__(
         self,
@@ -42,6 +45,7 @@ class MarkingByHand(QObject):
             return
         self._sheet.show_marking(file.marking or Marking(self._sheet.grid.sheet) if wanted else None)
         self._sheet.view.setFocus()
+        self.shown.emit()
 
     def show_marks(self) -> None:
         """Marks of the file at hand on the sheet that is looked at, while marking goes on."""
@@ -50,6 +54,7 @@ class MarkingByHand(QObject):
             return
         going_on = not self._sheet.strip.isHidden()
         self._sheet.show_marking(file.marking or Marking() if going_on or file.marking else None)
+        self.shown.emit()
 
     def mark(self, marking: Marking, said: str) -> None:
         """Takes new marks for the file at hand; `said` is what undoing them is called."""

@@ -53,12 +53,11 @@ class MarkingStrip(QFrame):
             (self.again, self.start_over), (self.end, self.ended.emit),
         ):  # fmt: skip
             press.clicked.connect(lambda _checked=False, do=do: do())
-        marks = row(
-            self._row, self.header, self.first, self.last, 6, self._column, self.name, None, self.all_rows, gap=6
-        )
-        self.setLayout(
-            column(row(self._told, self.again, self.end, gap=4, grow=0), marks, margins=(16, 2, 10, 8), gap=4)
-        )
+        # Rows that are short: a long one would take the room from the offers that one watches while marking.
+        rows = row(self._row, self.header, self.first, self.last, None, gap=6)
+        columns = row(self._column, self.name, self.all_rows, None, gap=6)
+        ends = row(self.again, self.end, None, gap=4)
+        self.setLayout(column(self._told, rows, columns, ends, margins=(16, 2, 10, 4), gap=4))
 
     def show_marking(self, marking: Marking, grid: Any) -> None:
         """Shows what is marked in a grid so far."""

@@ -8,9 +8,9 @@ from pathlib import Path
 from threading import Event
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import QSignalBlocker, Qt, Signal
-from PySide6.QtGui import QFocusEvent, QResizeEvent
-from PySide6.QtWidgets import QComboBox, QProgressBar, QSplitter, QWidget
+from PySide6.QtCore import QSignalBlocker, Signal
+from PySide6.QtGui import QFocusEvent
+from PySide6.QtWidgets import QComboBox, QProgressBar, QWidget
 
 from tracker.trade.offer import Line
 from tracker.window.pieces import column, row
@@ -21,24 +21,24 @@ from tracker.window.take_in.begun_files import BegunFiles, BegunSheet
 from tracker.window.take_in.by_hand import MarkingByHand
 from tracker.window.take_in.evidence import cells_of
 from tracker.window.take_in.file_at_hand import FileAtHand, read_again, read_file
+from tracker.window.take_in.files_left import FilesLeft
 from tracker.window.take_in.findings import Findings
 from tracker.window.take_in.sheet_panel import SheetPanel
 from tracker.window.take_in.storing import Storing
+from tracker.window.take_in.two_sides import TwoSides
 from tracker.window.take_in.understood import Understood
 
 if TYPE_CHECKING:
     from tracker.desk.take_in import TakenIn
 
 
-_SHEET_WIDTH, _SHEET_SHARE = 350, 0.28
-
-
 class TakeInPlace(QWidget):
     """`left` says that the user is done here, with how many offers were stored; `waits` names the file that the user
-    can come back to, '' for none."""
+    can come back to, '' for none; `taken_up` that files which were left are being read again."""
 
     left = Signal(int)
     waits = Signal(str)
+    taken_up = Signal()
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -53,6 +53,7 @@ class TakeInPlace(QWidget):
         self.understood = Understood(session.theme)
         self._choose = QComboBox()
         self._choose.setAccessibleName("File being taken in")
+        self._choose.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         self._choose.currentIndexChanged.connect(lambda _: self._show_file())
         self._progress = QProgressBar()
         self._progress.setTextVisible(False)
@@ -117,15 +118,9 @@ class TakeInPlace(QWidget):
         return self._files[place] if 0 <= place < len(self._files) else None
 
     def _lay_out(self) -> None:
-        self._both = both = QSplitter(Qt.Orientation.Horizontal)
-        both.addWidget(self.sheet)
-        both.addWidget(self.understood)
-        both.setHandleWidth(20)
-        both.setChildrenCollapsible(False)
-        both.setStretchFactor(1, 1)
-        self.setLayout(
-            column(row(self._choose, None), self._progress, both, self.foot, margins=(20, 12, 20, 14), gap=10, grow=2)
-        )
+        self._both = TwoSides(self.sheet, self.understood)
+        parts = row(self._choose, None), self._progress, self._both, self.foot
+        self.setLayout(column(*parts, margins=(20, 12, 20, 14), gap=10, grow=2))
 
     def _connect(self) -> None:
         understood, sheet = self.understood, self.sheet
@@ -138,8 +133,9 @@ class TakeInPlace(QWidget):
         sheet.pointed.connect(self._show_line_at)
         self.foot.agreed.connect(lambda: self.storing.store([self.at_hand]))
         self.foot.all_agreed.connect(lambda: self.storing.store(self._files))
+        self.marking.shown.connect(self._both.look_again)
         self.storing.stored.connect(self._were_stored)
-        self.foot.left.connect(self._leave)
+        self.foot.left.connect(self._leave_all)
         self.foot.anew_wanted.connect(self._answer_shown_anew)
         self.foot.start_over.clicked.connect(self.answering.start_over)
         self._session.units_changed.connect(lambda: understood.show_lines(self._session.units))
@@ -263,6 +259,20 @@ class TakeInPlace(QWidget):
         self.stop()
         self.begun.keep(self._files, all_unsettled=True)
 
+    def _leave_all(self) -> None:
+        """One file is soon chosen again; of several it can be undone."""
+        unsettled = [file for file in self._files if file.unsettled]
+        if len(unsettled) < 2:
+            self._leave()
+            return
+        left = FilesLeft(unsettled, self._leave, self._take_up)
+        self._session.undo_stack.push(left)
+        self._session.said.emit(left.text())
+
+    def _take_up(self, files: Sequence[FileAtHand]) -> None:
+        self._read(files)
+        self.taken_up.emit()
+
     def _leave(self) -> None:
         self.stop()
         self._keep_begun()
@@ -272,14 +282,6 @@ class TakeInPlace(QWidget):
         self.left.emit(stored)
 
     # Qt's own names from here on
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        """In a narrow window the sheet gives way first: it can be scrolled, words cut short can't be read."""
-        super().resizeEvent(event)
-        wide = event.size().width()
-        sheet = min(_SHEET_WIDTH, int(_SHEET_SHARE * wide))
-        if event.oldSize().width() != wide:
-            self._both.setSizes([sheet, wide - sheet])
 
     def focusInEvent(self, event: QFocusEvent) -> None:
         super().focusInEvent(event)

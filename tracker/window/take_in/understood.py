@@ -27,6 +27,7 @@ from tracker.window.take_in.vendor_line import VendorLine
 _MOST_FOR_QUESTIONS = 0.55
 _WIDE_ENOUGH_FOR_TWO_LINES = 740
 _MOST_FOR_ANSWERS = 0.22
+_GIVES_WAY = ("weight", "board", "cell")
 
 
 class Understood(QWidget):
@@ -104,8 +105,7 @@ class Understood(QWidget):
         self._say_far_off(file.found.far_off)
         # What is asked stands in its own card.
         self._tell_once(file.found.told_once - self._asked)
-        self.table.show_column("notes", file.found.noted)
-        self.table.show_column("order", file.found.sized)
+        self._fit_columns()
         self._set_lines()
         self.passed.setText(file.found.passed)
         self.passed.setToolTip("" if reading is None else passed_in_full(reading.passed_over))
@@ -167,6 +167,17 @@ class Understood(QWidget):
         wide = self.table.viewport().width() >= _WIDE_ENOUGH_FOR_TWO_LINES
         self.table.show_texts_in(1 if not self._found.noted else 2 if wide else 3)
 
+    def _fit_columns(self) -> None:
+        """What is the same in every line gives way, and in a narrow list what identifies a board least: never the
+        price."""
+        hidden = {key for key, shown in (("notes", self._found.noted), ("order", self._found.sized)) if not shown}
+        for key in _GIVES_WAY:
+            if sum(column.width for column in LINE_COLUMNS if column.key not in hidden) <= self.table.room:
+                break
+            hidden.add(key)
+        for each in LINE_COLUMNS:
+            self.table.show_column(each.key, each.key not in hidden)
+
     def _share_height(self) -> None:
         """Questions take what they need, up to a good half; once all are answered the lines have nearly all of it."""
         whole = sum(self._split.sizes())
@@ -178,4 +189,5 @@ class Understood(QWidget):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
+        self._fit_columns()
         self._set_lines()

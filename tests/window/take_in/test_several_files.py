@@ -1,0 +1,63 @@
+"""Several files at once: left in one step that can be taken back, and the chooser names each in full."""
+
+from pathlib import Path
+
+import pytest
+from PySide6.QtGui import QFontMetrics
+
+from tests.window.conftest import settle
+from tracker.window.main_window import MainWindow
+
+pytestmark = pytest.mark.gui
+
+_SHEET = "Vendor,Grade,Caliper (pt),Basis weight (g/m²),Price USD,Unit\nVexholm Papir,SBS,16,300,{},tonne\n"
+
+
+@pytest.fixture
+def three(real_window: MainWindow, qtbot, tmp_path: Path) -> MainWindow:
+    """A window with three files of one offer each being taken in."""
+    paths = []
+    for number in range(3):
+        path = tmp_path / f"a rather long name of a price list, number {number}.csv"
+        path.write_text(_SHEET.format(1200 + number), encoding="utf-8")
+        paths.append(path)
+    real_window.take_in_files(paths)
+    settle(qtbot, real_window)
+    return real_window
+
+
+def test_leaving_several_files_says_how_many_and_can_be_undone(three: MainWindow, qtbot) -> None:
+    take_in = three.take_in
+    assert take_in.leave.text() == "Cancel all 3 files"
+    take_in.leave.click()
+    settle(qtbot, three)
+    assert three.stack.currentWidget() is not take_in
+    assert three.message.text == "Left 3 files without taking them in."
+    three.steps.undo()
+    settle(qtbot, three)
+    assert three.stack.currentWidget() is take_in
+    assert take_in.agree_all.text() == "Take in all 3 files (3 offers)"
+    three.steps.redo()
+    settle(qtbot, three)
+    assert three.stack.currentWidget() is not take_in
+
+
+def test_the_chooser_is_wide_enough_for_what_it_says_of_a_file(three: MainWindow) -> None:
+    choose = three.take_in._choose
+    assert choose.width() >= QFontMetrics(choose.font()).horizontalAdvance(choose.currentText())
+
+
+def test_one_file_is_left_without_a_word(three: MainWindow, qtbot) -> None:
+    three.take_in.agree.click()
+    settle(qtbot, three)
+    three.take_in.agree.click()
+    settle(qtbot, three)
+    assert three.take_in.leave.text() == "Cancel"
+    three.take_in.leave.click()
+    settle(qtbot, three)
+    assert not three.session.undo_stack.undoText().startswith("left")
+
+
+def test_a_question_is_set_aside_in_a_sentence_with_one_end(three: MainWindow) -> None:
+    three.session.said.emit("set aside: Which one holds?")
+    assert three.message.text == "Set aside: Which one holds?"
