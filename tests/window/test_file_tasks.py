@@ -49,6 +49,36 @@ def test_the_offers_shown(window: MainWindow, qtbot, save_as, name: str) -> None
         assert ",=HYPERLINK" not in text
 
 
+def test_the_table_is_saved_with_its_own_heads_units_and_days(window: MainWindow, qtbot, save_as) -> None:
+    from openpyxl import load_workbook
+
+    path = save_as("offers.xlsx")
+    window.files.save_offers()
+    settle(qtbot, window)
+    sheet, meaning = load_workbook(path).worksheets
+    heads, *lines = sheet.iter_rows(values_only=True)
+    told = [dict(zip(heads, line, strict=True)) for line in lines]
+    assert [(line["Caliper, pt"], line["Weight, lb/MSF"], line["As quoted"]) for line in told] == [
+        (14, 58, "$1,310 /ST"),
+        (16, 65, "$1,295 /ST"),
+    ]
+    assert told[0]["Received"].date() == window.session.comparison.footing.as_of
+    assert meaning["A1"].value.startswith("Every price below: per 1,000 ft²")
+    # 1,310 a short ton at 58 lb on 1,000 ft²: 1,310 × 58 / 2,000
+    assert {line["USD per MSF"] for line in told if line["Caliper, pt"] == 14} == {37.99}
+
+
+def test_everything_known_of_the_offers_is_saved_where_that_is_chosen(
+    window: MainWindow, qtbot, monkeypatch, tmp_path
+) -> None:
+    path = tmp_path / "all.csv"
+    every = "CSV, everything that is known (*.csv)"
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(path), every))
+    window.files.save_offers()
+    settle(qtbot, window)
+    assert "source_sha256" in path.read_text(encoding="utf-8-sig")
+
+
 def test_the_report_and_a_backup(window: MainWindow, qtbot, save_as) -> None:
     report = save_as("report.pdf")
     window.files.write_report()

@@ -9,6 +9,7 @@ from tracker.reports.safe_text import spreadsheet_text
 
 Rows = Sequence[Mapping[str, Any]]
 
+_WIDEST_COLUMN = 42
 _LONGEST_CELL = 32_767
 _NOT_IN_XML = dict.fromkeys((*range(9), 11, 12, *range(14, 32)))
 
@@ -38,9 +39,11 @@ def write_csv(rows: Rows, path: Path) -> None:
         raise _not_written(path, problem) from problem
 
 
-def write_xlsx(rows: Rows, path: Path, title: str) -> None:
-    """One sheet with a heading row that stays in sight. Trouble if it can't be written."""
+def write_xlsx(rows: Rows, path: Path, title: str, meaning: str = "") -> None:
+    """A sheet with a heading row that stays in sight; what its figures mean, if said, on a second one. Trouble if it
+    can't be written."""
     from openpyxl import Workbook
+    from openpyxl.utils import get_column_letter
 
     book = Workbook()
     sheet = book.active
@@ -52,10 +55,20 @@ def write_xlsx(rows: Rows, path: Path, title: str) -> None:
         for column, value in enumerate(values, start=1):
             if value is not None:
                 _fill(sheet.cell(number, column), value)
+    for column, letters in enumerate(_widths(lines), start=1):
+        sheet.column_dimensions[get_column_letter(column)].width = letters
+    if meaning:
+        _fill(book.create_sheet("What the prices mean").cell(1, 1), meaning)
     try:
         book.save(path)
     except OSError as problem:
         raise _not_written(path, problem) from problem
+
+
+def _widths(lines: Sequence[Sequence[Any]]) -> list[int]:
+    """In letters, wide enough for what stands in each column up to a bound."""
+    longest = (max(len(str(value)) for value in values if value is not None) for values in zip(*lines, strict=True))
+    return [min(_WIDEST_COLUMN, each + 2) for each in longest]
 
 
 def _fill(cell: Any, value: Any) -> None:

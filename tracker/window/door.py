@@ -224,15 +224,20 @@ class Door(SampleDoor, YardstickDoor):
         return answer_again(self.desk, answered)
 
     def save_offers(self, comparison: Comparison, rows: Sequence[int], path: Path) -> None:
-        """The offers at these indices as a spreadsheet or, by the file's ending, as CSV."""
-        from tracker.desk.export import write_csv, write_xlsx
+        """All that is known of the offers at these indices, as save_rows()."""
         from tracker.desk.offer_rows import offer_rows
 
-        written = offer_rows(comparison, rows)
+        self.save_rows(offer_rows(comparison, rows), comparison.footing, path)
+
+    def save_rows(self, rows: Sequence[Mapping[str, Any]], footing: ChosenFooting, path: Path) -> None:
+        """Rows as a spreadsheet that says what its prices mean or, by the file's ending, as CSV."""
+        from tracker.desk.export import write_csv, write_xlsx
+        from tracker.desk.footing_words import footing_sentence
+
         if path.suffix.casefold() == ".csv":
-            write_csv(written, path)
+            write_csv(rows, path)
         else:
-            write_xlsx(written, path, "Offers")
+            write_xlsx(rows, path, "Offers", footing_sentence(footing))
 
     def write_report(self, path: Path, footing: ChosenFooting) -> None:
         from tracker.desk.reporting import write_report

@@ -16,6 +16,8 @@ from tracker.window.session import Session
 if TYPE_CHECKING:
     from tracker.window.quotes.place import QuotesPlace
 
+_ALL = "everything that is known"
+
 
 class FileTasks(QObject):
     """Asks where to, writes on the desk's thread, and says where it is. `written` carries that sentence."""
@@ -38,14 +40,22 @@ class FileTasks(QObject):
 
     @Slot()
     def save_offers(self) -> None:
-        path = self._ask_where("Save the offers shown", "offers.xlsx", "Spreadsheet (*.xlsx);;CSV (*.csv)")
-        comparison = self._session.comparison
-        if path is not None and comparison is not None:
-            rows = [int(row) for row in self._quotes().model.order]
-            door = self._session.door
-            self._write(
-                lambda: door.save_offers(comparison, rows, path), f"{counted(len(rows), 'offer')} saved in {path}."
-            )
+        """The table as it stands or, where that was chosen, everything known of its offers."""
+        kinds = (
+            f"Spreadsheet, as shown (*.xlsx);;CSV, as shown (*.csv);;Spreadsheet, {_ALL} (*.xlsx);;CSV, {_ALL} (*.csv)"
+        )
+        path, kind = self._ask_where_and_what("Save the offers shown", "offers.xlsx", kinds)
+        comparison, shown = self._session.comparison, self._quotes().model.contents
+        if path is None or comparison is None or shown is None:
+            return
+        rows = [int(row) for row in self._quotes().model.order]
+        door, done = self._session.door, f"{counted(len(rows), 'offer')} saved in {path}."
+        if _ALL in kind:
+            self._write(lambda: door.save_offers(comparison, rows, path), done)
+            return
+        from tracker.window.quotes.offers_as_shown import rows_as_shown
+
+        self._write(lambda: door.save_rows(rows_as_shown(shown, rows), comparison.footing, path), done)
 
     @Slot()
     def write_report(self) -> None:
@@ -75,8 +85,12 @@ class FileTasks(QObject):
         QDesktopServices.openUrl(QUrl.fromLocalFile(str(path)))
 
     def _ask_where(self, title: str, name: str, kinds: str) -> Path | None:
-        chosen, _ = QFileDialog.getSaveFileName(self._window, title, name, kinds)
-        return Path(chosen) if chosen else None
+        return self._ask_where_and_what(title, name, kinds)[0]
+
+    def _ask_where_and_what(self, title: str, name: str, kinds: str) -> tuple[Path | None, str]:
+        """The path, None for none, and which of the kinds."""
+        chosen, kind = QFileDialog.getSaveFileName(self._window, title, name, kinds)
+        return (Path(chosen) if chosen else None), kind
 
     def _write(self, writing: Callable[[], None], done: str) -> None:
         self._session.work.ask(writing, lambda _: self.written.emit(done))
