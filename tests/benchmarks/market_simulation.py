@@ -213,7 +213,7 @@ def _offers(columns: dict, scene: Scene) -> Offers:
         per_tonne=columns["price"], shown=np.ones(n, bool), **codes, currency=np.zeros(n, np.int32),
         board=np.full(n, -1, np.int32), received=np.full(n, -1, np.int32), caliper_um=columns["points"] * 25.4,
         grammage_gsm=columns["gsm"], from_kg=columns["from_kg"], below_kg=np.full(n, np.nan),
-        delivered=np.zeros(n, bool), estimated=np.zeros(n, bool), grades=GRADES,
+        delivered=np.zeros(n, np.int32), estimated=np.zeros(n, bool), grades=GRADES,
         vendors=[f"Vendor {code}" for code in range(scene.vendors + 1)], bases=BASES, currencies=("USD",),
     )  # fmt: skip
 

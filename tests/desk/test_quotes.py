@@ -12,6 +12,7 @@ from tests.store.making import FULL, VENDOR, line
 from tracker.desk import levels, rates
 from tracker.desk.comparison import ChosenFooting, Comparison, Per
 from tracker.desk.explanation import Explanation, explain, oldest_rate
+from tracker.desk.freight import where_freight_stands
 from tracker.desk.offers_json import offer_objects
 from tracker.desk.opening import Desk
 from tracker.desk.quotes import compare, load_snapshot
@@ -19,7 +20,7 @@ from tracker.desk.today import today
 from tracker.desk.trouble import Trouble
 from tracker.trade.basis import Basis
 from tracker.trade.footing import footing
-from tracker.trade.offer import GrammageFrom, Line
+from tracker.trade.offer import Charge, GrammageFrom, Line
 
 DAY = date(2026, 11, 25)
 PLAIN = {"charges": (), "from_kg": None, "below_kg": None, "minimum_kg": None}
@@ -94,6 +95,23 @@ def test_delivered_takes_the_charges_in_where_delivered_cost_is_known(desk: Desk
     assert made.price[0] == pytest.approx(float(footing(FULL).delivered_per_tonne), rel=1e-12)
     assert made.price[1] == pytest.approx(float(footing(FULL).per_tonne), rel=1e-12)
     assert made.is_delivered.tolist() == [True, False]
+
+
+def test_no_freight_is_never_said_of_a_sheet_that_says_nothing_of_it(desk: Desk) -> None:
+    told = {"delivered": None, "charges": ()}
+    freight = Charge("Freight", Decimal(60), "USD", Basis.SHORT_TON, freight=True)
+    file(
+        desk,
+        line("D5", **told),
+        line("D6", **told | {"delivered": False}),
+        line("D7", **told | {"delivered": True}),
+        line("D8", **told | {"charges": (freight,)}),
+    )
+    for delivered, wanted in ((False, [-1, 0, 1, 0]), (True, [-1, 0, 1, 1])):
+        made = comparison(desk, delivered=delivered)
+        assert where_freight_stands(made.snapshot, made.is_delivered).tolist() == wanted
+        assert made.judged is not None
+        assert made.judged.offers.delivered.tolist() == wanted
 
 
 def test_per_msf_goes_through_each_board_s_own_weight(desk: Desk) -> None:

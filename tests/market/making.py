@@ -24,7 +24,7 @@ def offers_of(per_tonne, **columns) -> Offers:
         "grammage_gsm": np.full(n, 350.0),
         "from_kg": np.full(n, np.nan),
         "below_kg": np.full(n, np.nan),
-        "delivered": np.zeros(n, bool),
+        "delivered": np.zeros(n, int),
         "estimated": np.zeros(n, bool),
         **{name: np.full(n, code) for name, code in codes.items()},
     }

@@ -1,4 +1,5 @@
 import numpy as np
+import pytest
 
 from tests.market.making import LIKE, NO_BANDS, bands_of, offers_of
 from tracker.market.offers import Settings
@@ -93,11 +94,34 @@ def test_history_with_its_numbers():
     )
 
 
-def test_what_makes_it_less_certain_comes_last():
-    offers = offers_of([*LIKE, 1000.0], delivered=[True] * 8 + [False])
-    assert _said(offers, 8)[-1] == (
-        "Freight is not known to be in this price, while 8 of the grade's 9 offers are delivered."
-    )
+@pytest.mark.parametrize(
+    ("delivered", "said"),
+    [
+        (
+            [1] * 8 + [-1],
+            (
+                "The sheet says nothing of freight for this price, while of the 9 offers for SBS 8 are delivered; "
+                "the comparison makes no allowance for it."
+            ),
+        ),
+        (
+            [1] + [-1] * 3 + [0] * 4 + [1],
+            (
+                "This price is delivered, while of the 9 offers for SBS 4 are without freight and 3 say nothing of "
+                "freight (Vendor 1, Vendor 2, Vendor 3); the comparison makes no allowance for it."
+            ),
+        ),
+        (
+            [-1] * 7 + [1, 0],
+            (
+                "This price is without freight, while of the 9 offers for SBS 1 is delivered (Vendor 7) and 7 say "
+                "nothing of freight; the comparison makes no allowance for it."
+            ),
+        ),
+    ],
+)
+def test_what_makes_it_less_certain_comes_last(delivered, said):
+    assert _said(offers_of([*LIKE, 1000.0], delivered=delivered), 8)[-1] == said
 
 
 def test_the_reader_chooses_how_amounts_are_said():

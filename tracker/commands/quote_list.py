@@ -6,6 +6,7 @@ from typing import Any
 from tracker.commands.printing import counted
 from tracker.desk.comparison import Comparison
 from tracker.desk.footing_words import footing_sentence, order_words
+from tracker.desk.freight import FREIGHT_WORDS, where_freight_stands
 
 _RIGHT = frozenset({3, 5, 6, 7})
 """Columns of figures, set to the right."""
@@ -15,10 +16,17 @@ def print_list(comparison: Comparison, wanted: Sequence[int], offers: Sequence[d
     """Prints the offers at these indices; each column is as wide as its widest entry."""
     currency = comparison.footing.currency
     headings = (
-        "vendor", "board", "grade", "pt", "order", "as quoted", f"{currency}/t", f"{currency}/MSF", "valid until",
-        "verdict",
+        "vendor", "board", "grade", "pt", "order", "as quoted", f"{currency}/t", f"{currency}/MSF", "freight",
+        "valid until", "verdict",
     )  # fmt: skip
-    rows = [headings, *(_row(comparison, index, offer) for index, offer in zip(wanted, offers, strict=True))]
+    freight = where_freight_stands(comparison.snapshot, comparison.is_delivered)
+    rows = [
+        headings,
+        *(
+            _row(comparison, index, offer, FREIGHT_WORDS[int(freight[index])])
+            for index, offer in zip(wanted, offers, strict=True)
+        ),
+    ]
     widths = [max(len(row[column]) for row in rows) for column in range(len(headings))]
     print(f"{counted(len(offers), 'offer')}. {footing_sentence(comparison.footing)}")
     for row in rows:
@@ -26,7 +34,7 @@ def print_list(comparison: Comparison, wanted: Sequence[int], offers: Sequence[d
         print("  ".join(cells).rstrip())
 
 
-def _row(comparison: Comparison, index: int, offer: dict[str, Any]) -> tuple[str, ...]:
+def _row(comparison: Comparison, index: int, offer: dict[str, Any], freight: str) -> tuple[str, ...]:
     snapshot = comparison.snapshot
     return (
         offer["vendor"] or "–",
@@ -37,6 +45,7 @@ def _row(comparison: Comparison, index: int, offer: dict[str, Any]) -> tuple[str
         snapshot.as_quoted[index],
         _figure(comparison.per_tonne[index]),
         _figure(comparison.per_msf[index]),
+        freight,
         offer["valid_until"] or "–",
         _verdict(offer["verdict"]),
     )

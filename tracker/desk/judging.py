@@ -5,6 +5,7 @@ from __future__ import annotations
 import numpy as np
 
 from tracker.desk.comparison import ChosenFooting
+from tracker.desk.freight import where_freight_stands
 from tracker.desk.judged import Judged
 from tracker.desk.rates import RatesOn
 from tracker.desk.snapshot import Flags, Floats, Snapshot
@@ -41,7 +42,7 @@ def judge_offers(
         grammage_gsm=snapshot.grammage_gsm,
         from_kg=snapshot.from_kg,
         below_kg=snapshot.below_kg,
-        delivered=is_delivered,
+        delivered=where_freight_stands(snapshot, is_delivered),
         estimated=rests_on_estimate(snapshot),
         grades=snapshot.grades,
         vendors=snapshot.vendors,

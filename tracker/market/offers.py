@@ -21,7 +21,8 @@ class Offers:
     others only tell history. grade, vendor, basis, currency, board: codes into the lists of names (-1 unknown);
     a board is one vendor's product at one order size, so that its offers of different days follow each other.
     caliper_um (µm), grammage_gsm (g/m²), from_kg and below_kg (kg): NaN where not known.
-    received: days (`date.toordinal`), -1 unknown. delivered: freight is in the price.
+    received: days (`date.toordinal`), -1 unknown. delivered: 1 freight is in the price, 0 it is not, -1 nothing is said
+    of it.
     estimated: the per-tonne price rests on an estimated grammage.
     usable: has a price above 0 and a grade, so can be compared at all; judged: usable and shown.
     """
@@ -38,7 +39,7 @@ class Offers:
     grammage_gsm: Floats
     from_kg: Floats
     below_kg: Floats
-    delivered: Flags
+    delivered: Codes
     estimated: Flags
     grades: Sequence[str]
     vendors: Sequence[str]

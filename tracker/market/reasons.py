@@ -15,7 +15,7 @@ import numpy as np
 
 from tracker.market.bands import ABOVE, BELOW, NO_BAND, WITHIN, Bands
 from tracker.market.history import History, history_of
-from tracker.market.offers import Offers
+from tracker.market.offers import Flags, Offers
 from tracker.market.peers import ESD_LEVEL
 from tracker.market.slips import Slip, SlipKind
 from tracker.market.verdicts import Verdicts
@@ -34,6 +34,17 @@ _PER = {
     "sheet": "sheet",
     "3000ft2": "3,000 ft²",
 }
+_FREIGHT = {
+    1: ("is delivered", "are delivered"),
+    0: ("is without freight", "are without freight"),
+    -1: ("says nothing of freight", "say nothing of freight"),
+}
+_OWN_FREIGHT = {
+    1: "This price is delivered",
+    0: "This price is without freight",
+    -1: "The sheet says nothing of freight for this price",
+}
+_NAMED = 3  # vendors whom one sentence can name and still be said in one breath
 _AS_GOOD_AS_EVEN = 0.005
 _A_LEVEL = 3  # offers off the same way from which one may speak of a vendor's level
 
@@ -188,15 +199,30 @@ def _of_history(history: History, offer: int, offers: Offers, wording: Wording) 
 
 
 def _of_delivery(offer: int, offers: Offers, verdicts: Verdicts) -> Iterator[str]:
-    """Delivered and undelivered prices were compared: told where one is called out of line, or most are unlike it."""
+    """Prices with and without freight were compared: told where one is called out of line, or most are unlike it."""
     same = offers.judged & (offers.grade == offers.grade[offer])
-    unlike, count = int((same & (offers.delivered != offers.delivered[offer])).sum()), int(same.sum())
-    if unlike and (verdicts.out_of_line[offer] or unlike * 2 > count):
-        others = f"{unlike} of the grade's {count} offers"
-        if offers.delivered[offer]:
-            yield f"This price is delivered, while {others} are not known to be."
-        else:
-            yield f"Freight is not known to be in this price, while {others} are delivered."
+    own, count = int(offers.delivered[offer]), int(same.sum())
+    unlike = int((same & (offers.delivered != own)).sum())
+    if not unlike or not (verdicts.out_of_line[offer] or unlike * 2 > count):
+        return
+    kinds = [
+        _of_freight(same & (offers.delivered == kind), kind, offers)
+        for kind in _FREIGHT
+        if kind != own and (same & (offers.delivered == kind)).any()
+    ]
+    yield (
+        f"{_OWN_FREIGHT[own]}, while of the {count} offers for {offers.grades[offers.grade[offer]]} "
+        f"{' and '.join(kinds)}; the comparison makes no allowance for it."
+    )
+
+
+def _of_freight(alike: Flags, kind: int, offers: Offers) -> str:
+    """'1 is without freight (Vendor 3)'; many vendors are counted only."""
+    count, vendors = int(alike.sum()), sorted({int(code) for code in offers.vendor[alike]})
+    said = f"{count} {_FREIGHT[kind][count > 1]}"
+    if len(vendors) > _NAMED or vendors[0] < 0:
+        return said
+    return f"{said} ({', '.join(offers.vendors[code] for code in vendors)})"
 
 
 def _outside(price: float, low: float, high: float) -> str:

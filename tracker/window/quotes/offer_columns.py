@@ -7,6 +7,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from tracker.desk.comparison import Comparison, Per
+from tracker.desk.freight import FREIGHT_WORDS, where_freight_stands
 from tracker.desk.verdicts import said
 from tracker.window.look import figures
 from tracker.window.look.figures import NONE, Units
@@ -84,12 +85,12 @@ def _price_tip(offers: Offers, row: int) -> str:
     comparison = offers.comparison
     if np.isnan(comparison.price[row]):
         return "not known on this footing"
-    freight = "freight included" if comparison.is_delivered[row] else "freight not included, or not said"
+    freight = FREIGHT_WORDS[int(where_freight_stands(comparison.snapshot, comparison.is_delivered)[row])]
     shown = price_figure(comparison, float(comparison.price[row]))
     doubt = ""
     if comparison.range_of(row) is not None:
         doubt = f"; the weight is estimated, so it may be {_price_text(offers, row).rstrip('*')}"
-    return f"{shown} {per_words(comparison)}, {freight}{doubt}"
+    return f"{shown} {per_words(comparison)}, freight {freight}{doubt}"
 
 
 def _quoted_keys(offers: Offers) -> NDArray[np.float64]:
