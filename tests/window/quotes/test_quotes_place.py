@@ -4,7 +4,7 @@ from dataclasses import replace
 
 import numpy as np
 import pytest
-from PySide6.QtCore import QPointF, Qt
+from PySide6.QtCore import QPointF, QRectF, Qt
 
 from tests.window.conftest import settle
 from tracker.desk.comparison import Per
@@ -147,6 +147,41 @@ def test_the_picture_is_saved_as_png_and_svg(quotes, tmp_path) -> None:
     assert "could not be written" in save(quotes.picture, tmp_path / "nowhere" / "prices.png")
 
 
+def test_a_saved_picture_shows_nothing_to_press_and_says_what_its_prices_mean(quotes, tmp_path) -> None:
+    from tracker.window.quotes.save_picture import save
+
+    picture = quotes.picture
+    save(picture, tmp_path / "prices.svg")
+    saved = (tmp_path / "prices.svg").read_text(encoding="utf-8")
+    assert "By caliper" not in saved
+    assert "Set the level" not in saved
+    assert "Every price: per 1,000 ft" in saved
+    # Sharp at any size: words and marks are shapes, only the ground is a picture.
+    assert saved.count("<image") <= 1
+    assert not picture._switch.isHidden()
+    assert not picture._set_level.isHidden()
+
+
+def test_offers_that_a_picture_has_no_place_for_are_counted(quotes, window) -> None:
+    snapshot = window.session.comparison.snapshot
+    shown = quotes.model.order
+    snapshot.caliper_um[shown[:3]] = np.nan
+    quotes._show_rows(fresh=True)
+    known = np.isfinite(snapshot.caliper_um[shown]) & np.isfinite(window.session.comparison.price[shown])
+    assert f"{int((~known).sum())} offers not drawn: no caliper" in quotes.picture._caption.whole
+
+
+def test_the_card_at_the_pointer_stays_inside_a_small_picture(quotes, window, qtbot) -> None:
+    window.resize(1024, 700)
+    plot = quotes.picture.plot
+    cards = []
+    for place in (int(plot.drawing.x.argmin()), int(plot.drawing.x.argmax()), int(plot.drawing.y_shown.argmin())):
+        plot._overlay.hover(place)
+        cards.append(plot._overlay.card_box(plot.drawing))
+    inside = QRectF(plot._overlay.rect())
+    assert all(inside.contains(card) for card in cards)
+
+
 def test_the_data_behind_the_picture_is_saved_with_the_cell_of_every_price(quotes, tmp_path, window) -> None:
     import csv
 
@@ -160,7 +195,9 @@ def test_the_data_behind_the_picture_is_saved_with_the_cell_of_every_price(quote
     assert len(rows) == len(drawing.rows) > 0
     first = int(drawing.rows[0])
     snapshot = window.session.comparison.snapshot
-    assert (rows[0]["cell"], float(rows[0]["price"])) == (snapshot.cell[first], window.session.comparison.price[first])
+    price = window.session.comparison.price[first]
+    assert (rows[0]["cell"], float(rows[0]["price"])) == (snapshot.cell[first], pytest.approx(price, rel=1e-5))
+    assert {row["beside_band"] for row in rows} <= {"below", "within", "above", ""}
     assert {row["unit"] for row in rows} == {"USD per MSF"}
     assert "can't be written" in save(quotes.picture, tmp_path / "nowhere" / "prices.csv")
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from typing import Any
 
 import pyqtgraph as pg
@@ -21,3 +22,10 @@ class AlikePoints(pg.ScatterPlotItem):
         spots["sourceRect"] = where
         self._updateMaxSpotSizes(data=first)
         self.invalidate()
+
+
+def draw_as_shapes(items: Iterable[object], wanted: bool) -> None:
+    """Has the points among the items drawn as shapes, not as pictures kept for the screen, or as before."""
+    for item in items:
+        if isinstance(item, AlikePoints):
+            item.setExportMode(wanted, {"antialias": True})

@@ -17,6 +17,7 @@ from tracker.window.quotes.geometry import Box, place_labels
 _MOST_KEPT_OFF = 600
 _RIM, _MOST_DRAWN = 3.0, 200
 _AROUND = 12
+_CARD = QRectF(0, 0, 320, 200)
 
 
 class Ground(Protocol):
@@ -42,8 +43,8 @@ class Overlay(QWidget):
         super().__init__(parent)
         self._plot = plot
         self._under = parent
-        self._under = parent
         self._hovered = -1
+        self.as_shapes = False
         self._boxes: list[tuple[Box, str, QColor]] = []
         self._drawn: dict[tuple[object, ...], QPixmap] = {}
         self.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
@@ -97,7 +98,7 @@ class Overlay(QWidget):
         The rim takes milliseconds to draw, too long for each frame while the picture is moved: on a screen the words
         are drawn once and kept as a picture. In a file of shapes they stay shapes.
         """
-        if painter.paintEngine().type() is not QPaintEngine.Type.Raster:
+        if self.as_shapes or painter.paintEngine().type() is not QPaintEngine.Type.Raster:
             self._draw_words(painter, box, text, colour)
             return
         ratio = painter.device().devicePixelRatioF()
@@ -183,12 +184,9 @@ class Overlay(QWidget):
                 painter.setPen(QPen(QColor(palette.accent), 2.2))
                 painter.drawEllipse(QPointF(across[0], down[0]), 11, 11)
 
-    def _paint_card(self, painter: QPainter, drawing: Drawing) -> None:
-        palette = self._plot.theme.palette
-        text = self._plot.say(int(drawing.rows[self._hovered]))
-        painter.setFont(self.font())
-        room = QRectF(0, 0, 320, 200)
-        needed = painter.boundingRect(room, Qt.TextFlag.TextWordWrap, text)
+    def card_box(self, drawing: Drawing) -> QRectF:
+        """Where the card of the point at the pointer stands, whole, beside its point if there is room."""
+        needed = QFontMetricsF(self.font()).boundingRect(_CARD, Qt.TextFlag.TextWordWrap, self._card_text(drawing))
         card = needed.adjusted(0, 0, 20, 14)
         across, down = self._plot.pixels(drawing.x[[self._hovered]], drawing.y_shown[[self._hovered]])
         card.moveTopLeft(QPointF(across[0] + 14, down[0] - card.height() - 8))
@@ -196,8 +194,20 @@ class Overlay(QWidget):
             card.moveRight(across[0] - 14)
         if card.top() < 4:
             card.moveTop(down[0] + 12)
+        # Where no side has the room it stands over its point.
+        card.moveLeft(max(4.0, card.left()))
+        card.moveTop(max(4.0, min(card.top(), self.height() - 4 - card.height())))
+        return card
+
+    def _card_text(self, drawing: Drawing) -> str:
+        return self._plot.say(int(drawing.rows[self._hovered]))
+
+    def _paint_card(self, painter: QPainter, drawing: Drawing) -> None:
+        palette = self._plot.theme.palette
+        card = self.card_box(drawing)
+        painter.setFont(self.font())
         painter.setPen(QPen(QColor(palette.line), 1))
         painter.setBrush(QColor(palette.raised))
         painter.drawRoundedRect(card, 5, 5)
         painter.setPen(QColor(palette.ink))
-        painter.drawText(card.adjusted(10, 7, -10, -7), Qt.TextFlag.TextWordWrap, text)
+        painter.drawText(card.adjusted(10, 7, -10, -7), Qt.TextFlag.TextWordWrap, self._card_text(drawing))

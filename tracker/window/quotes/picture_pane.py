@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from contextlib import contextmanager
 from typing import Any
 
 import numpy as np
@@ -10,6 +12,7 @@ from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QGridLayout, QWidget
 
+from tracker.desk.footing_words import footing_sentence
 from tracker.window.look.marks import Mark
 from tracker.window.pieces import button, column, holder, one_of, row, words
 from tracker.window.quotes.caption import Caption
@@ -86,6 +89,33 @@ class PicturePane(QWidget):
         if self._shown is None or drawing is None:
             return []
         return rows_behind(self._shown[0], drawing)
+
+    def meaning(self) -> str:
+        """What every price of the picture means, as a sentence."""
+        if self._shown is None:
+            return ""
+        return footing_sentence(self._shown[0].comparison.footing).replace("Every price below", "Every price", 1)
+
+    @contextmanager
+    def bare(self) -> Iterator[None]:
+        """Meanwhile it stands without what can be pressed in it, and with no offer ringed."""
+        pressed = [part for part in (self._switch, self._set_level) if not part.isHidden()]
+        selected = self.plot.selected
+        for part in pressed:
+            # Their room is kept, so that nothing in the picture moves.
+            policy = part.sizePolicy()
+            policy.setRetainSizeWhenHidden(True)
+            part.setSizePolicy(policy)
+            part.hide()
+        self.plot.select(-1)
+        self.plot.draw_as_shapes(True)
+        try:
+            yield
+        finally:
+            self.plot.draw_as_shapes(False)
+            self.plot.select(selected)
+            for part in pressed:
+                part.show()
 
     def select(self, offer: int) -> None:
         self.plot.select(offer)

@@ -18,7 +18,7 @@ from PySide6.QtWidgets import QWidget
 
 from tracker.window.look.marks import Mark, arrow, pen_and_fill, shape_of
 from tracker.window.look.theme import Theme
-from tracker.window.quotes.alike import AlikePoints
+from tracker.window.quotes.alike import AlikePoints, draw_as_shapes
 from tracker.window.quotes.axis import Axis, in_steps
 from tracker.window.quotes.drawing import Drawing, Floats
 from tracker.window.quotes.frame import frame_of
@@ -220,15 +220,8 @@ class Plot(pg.PlotWidget):
             line.setAlpha(alpha)
             pen.setColor(line)
         fill.setAlpha(min(alpha, 190 if mark is Mark.IN_LINE else 255))
-        scatter = AlikePoints(
-            drawing.x[chosen],
-            drawing.y_shown[chosen],
-            symbol=shape_of(mark),
-            size=_SIZES[mark] * _smaller(len(drawing.rows)),
-            pen=pen,
-            brush=fill,
-        )
-        self._add(scatter)
+        x, y, size = drawing.x[chosen], drawing.y_shown[chosen], _SIZES[mark] * _smaller(len(drawing.rows))
+        self._add(AlikePoints(x, y, symbol=shape_of(mark), size=size, pen=pen, brush=fill))
 
     def _draw_arrows(self, drawing: Drawing) -> None:
         """From the points at the edge to where they would be."""
@@ -244,6 +237,11 @@ class Plot(pg.PlotWidget):
         for item in items:
             self.addItem(item)
             self._items.append(item)
+
+    def draw_as_shapes(self, wanted: bool) -> None:
+        """For a file: words and marks sharp at any size; on screen, pictures of them are quicker."""
+        self._overlay.as_shapes = wanted
+        draw_as_shapes(self._items, wanted)
 
     # Qt's own names from here on
 

@@ -55,6 +55,11 @@ def thin_words(known: NDArray[np.intp], drawn: NDArray[np.intp]) -> str:
     return f" Of {len(known):,} offers {len(drawn):,} are drawn, all that stand out among them."
 
 
+def without_words(offers: int, lacking: str) -> str:
+    """Says how many offers have no place in the picture, and for want of what; '' where all have one."""
+    return f" {figures.counted(offers, 'offer')} not drawn: no {lacking}." if offers else ""
+
+
 def against_caliper(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
     """Price against caliper; the band of the one grade as a ribbon."""
     comparison, units = offers.comparison, offers.units
@@ -91,8 +96,9 @@ def against_caliper(offers: Offers, rows: NDArray[np.intp], grade: str) -> Pictu
         words = band_words(comparison, grade)
     title = f"{grade or 'All grades'}: price against caliper"
     more = " A line joins one board's order sizes." if len(drawing.joins) else ""
-    thin = thin_words(known_rows(offers, rows, snapshot.caliper_um), chosen)
-    return Picture(drawing, title, f"{words}{more}{far_off_words(drawing)}{thin}")
+    known = known_rows(offers, rows, snapshot.caliper_um)
+    without = without_words(len(rows) - len(known), "caliper or price on this footing")
+    return Picture(drawing, title, f"{words}{without}{more}{far_off_words(drawing)}{thin_words(known, chosen)}")
 
 
 def by_strip(offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
