@@ -143,3 +143,49 @@ def test_the_price_stays_in_view_in_a_small_window_while_a_table_is_marked(marke
     assert not table.isColumnHidden(price)
     assert table.columnViewportPosition(price) + table.columnWidth(price) <= table.viewport().width()
     assert table.horizontalScrollBar().maximum() == 0
+
+
+PLAIN = "Board,Grade,Caliper (pt),Weight (g/m²),Price USD/t,Lead time,Extra\nFenlight,SBS,16,300,1216,3 weeks,5\n"
+
+
+def test_marking_starts_from_what_was_understood_so_that_one_column_can_be_named(
+    real_window: MainWindow, qtbot, tmp_path
+) -> None:
+    sheet = tmp_path / "plain.csv"
+    sheet.write_text(PLAIN, encoding="utf-8")
+    read(real_window, qtbot, sheet)
+    take_in = real_window.take_in
+    before = [line.offer for line in take_in.at_hand.taken.reading.lines]
+    take_in.marking.begin()
+    strip = take_in.sheet.strip
+    roles = {at: column.role for at, column in strip._marking.columns.items()}
+    assert roles == {0: "product", 1: "grade", 2: "caliper", 3: "weight", 4: "price", 5: "lead_time"}
+    assert (strip._marking.header_row, strip._marking.first_row) == (0, 1)
+    # Looking is no mark: nothing was said about the file yet.
+    assert not take_in.at_hand.begun
+    strip.stand_at(1, 6)
+    strip.name_column("remarks")
+    settle(qtbot, real_window)
+    after = [line.offer for line in take_in.at_hand.taken.reading.lines]
+    assert [(each.price, each.grade, each.lead_days) for each in after] == [
+        (each.price, each.grade, each.lead_days) for each in before
+    ]
+    assert take_in.at_hand.marking.columns[6].role == "remarks"
+    strip.start_over()
+    settle(qtbot, real_window)
+    assert take_in.sheet.strip._marking.columns == {}
+    real_window.steps.undo()
+    real_window.steps.undo()
+    settle(qtbot, real_window)
+    assert not take_in.at_hand.begun
+    assert 4 in take_in.sheet.strip._marking.columns
+
+
+def test_a_table_that_runs_across_gives_no_marks_to_start_from(real_window: MainWindow, qtbot, tmp_path) -> None:
+    sheet = tmp_path / "across.csv"
+    sheet.write_text(
+        "SBS USD/t,16 pt,18 pt,20 pt\n300 g/m²,1216,1226,1236\n350 g/m²,1200,1210,1220\n", encoding="utf-8"
+    )
+    read(real_window, qtbot, sheet)
+    real_window.take_in.marking.begin()
+    assert real_window.take_in.sheet.strip._marking.columns == {}

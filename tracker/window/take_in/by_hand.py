@@ -10,6 +10,7 @@ from PySide6.QtGui import QUndoStack
 from tracker.window.take_in.answers import MarksChanged
 from tracker.window.take_in.file_at_hand import FileAtHand
 from tracker.window.take_in.marking import Marking
+from tracker.window.take_in.marks_understood import marks_understood
 from tracker.window.take_in.sheet_panel import SheetPanel
 
 
@@ -43,7 +44,7 @@ class MarkingByHand(QObject):
         file = self._at_hand()
         if file is None or self._sheet.grid is None:
             return
-        self._sheet.show_marking(file.marking or Marking(self._sheet.grid.sheet) if wanted else None)
+        self._sheet.show_marking(file.marking or self._start(file) if wanted else None)
         self._sheet.view.setFocus()
         self.shown.emit()
 
@@ -53,15 +54,27 @@ class MarkingByHand(QObject):
         if file is None or file.workbook is None:
             return
         going_on = not self._sheet.strip.isHidden()
-        self._sheet.show_marking(file.marking or Marking() if going_on or file.marking else None)
+        self._sheet.show_marking(file.marking or self._start(file) if going_on or file.marking else None)
         self.shown.emit()
 
     def mark(self, marking: Marking, said: str) -> None:
         """Takes new marks for the file at hand; `said` is what undoing them is called."""
         file = self._at_hand()
         if file is not None:
-            new = None if marking == Marking() else marking
+            new: Marking | None = marking
+            if marking == Marking():
+                # Where marks are understood, having none at all is something to be said too.
+                shown = file.marking or self._start(file)
+                new = Marking(self._sheet.grid.sheet) if shown.columns else None
             self._undo_stack.push(MarksChanged(file, new, lambda: self._changed(file), said))
+
+    def _start(self, file: FileAtHand) -> Marking:
+        """What a sheet without marks is marked from: all that was understood of its table."""
+        grid = self._sheet.grid
+        if grid is None:
+            return Marking()
+        lines = () if file.taken is None or file.marking is not None else file.taken.reading.lines
+        return marks_understood(grid, lines) or Marking(grid.sheet)
 
     def _changed(self, file: FileAtHand) -> None:
         if file is self._at_hand():
