@@ -108,6 +108,21 @@ def test_a_rate_of_one_s_own_and_the_sensitivity_are_set_on_one_page(window: Mai
     assert "sensitivity sure" in window.session.door.asked
 
 
+def test_a_rate_can_be_typed_as_what_one_euro_is_worth(window: MainWindow, qtbot) -> None:
+    window.go_reference()
+    window.reference.show_yardsticks()
+    page = window.reference.yardsticks
+    page.way.setCurrentText("units for one euro")
+    page.code.setText("USD")
+    page.euros.setText("0")
+    qtbot.keyClick(page.euros, Qt.Key.Key_Return)
+    assert "“0” is not a rate" in page.wrong.text()
+    page.euros.setText("1.25")
+    qtbot.keyClick(page.euros, Qt.Key.Key_Return)
+    settle(qtbot, window)
+    assert any("rate ('USD', Decimal('0.8000000000')" in asked for asked in window.session.door.asked)
+
+
 @pytest.fixture
 def on_a_desk(open_window, tmp_path) -> MainWindow:
     return open_window(Door(str(tmp_path / "tracker.sqlite")))

@@ -180,6 +180,18 @@ def test_the_first_line_of_a_sheet_may_be_its_vendor_if_the_user_says_so(real_wi
     assert card.isHidden()
 
 
+def test_words_that_stand_by_themselves_below_a_dated_title_are_suggested(real_window, qtbot, tmp_path) -> None:
+    window = _read(
+        real_window,
+        qtbot,
+        tmp_path / "dated.csv",
+        "Offer,18 November 2026\nTillerow Converting Supply\n\n"
+        "Board,Grade,Caliper (pt),Basis weight (g/m²),Price USD,Unit\nFenlight 16,SBS,16,300,1216,tonne\n",
+    )
+    assert "Tillerow Converting Supply" in window.take_in.at_hand.taken.reading.letterhead
+    assert window.take_in.understood.vendor.suggested.text() == "It is “Tillerow Converting Supply”"
+
+
 def test_without_a_name_it_is_taken_in_only_by_choice_which_can_be_undone(nameless: MainWindow, qtbot) -> None:
     take_in = nameless.take_in
     qtbot.mouseClick(take_in.understood.vendor.nameless, Qt.MouseButton.LeftButton)

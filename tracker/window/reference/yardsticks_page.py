@@ -23,6 +23,8 @@ if TYPE_CHECKING:
     from tracker.desk.comparison import Comparison
 
 _LABEL_WIDTH, _FIGURE_WIDTH = 90, 190
+_DIGITS = 10
+"""Of a rate that was worked out from its inverse: more than anybody quotes."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,7 +54,8 @@ class YardsticksPage(QWidget):
             choice.clicked.connect(lambda _checked=False, word=each.value: self.sensitivity_wanted.emit(word))
         self._line = FieldLine("Set your own rate", self.set_rate)
         self.code = self._line.field("Currency", "SEK", 90)
-        self.euros = self._line.field("One unit in euro", "0.0921", 130)
+        self.euros = self._line.field("Rate", "0.0921", 110)
+        self.way = self._line.choice("Which is", ("euro for one unit", "units for one euro"))
         self.on = self._line.field("On", "today", 100)
         self._line.close_line()
         self.wrong = self._line.wrong
@@ -84,7 +87,7 @@ class YardsticksPage(QWidget):
         try:
             code = currency_typed(field.text())
             field = self.euros
-            euros = amount_typed(field.text(), "a rate", "0.0921")
+            euros = _euros_for_one(amount_typed(field.text(), "a rate", "0.0921"), turned=self.way.currentIndex() == 1)
             field = self.on
             on = day_typed(field.text(), self._today) or self._today
         except Unclear as unclear:
@@ -99,6 +102,15 @@ class YardsticksPage(QWidget):
     def begin_next(self) -> None:
         """Empties the fields once the rate was set."""
         self._line.clear()
+
+
+def _euros_for_one(rate: Decimal, *, turned: bool) -> Decimal:
+    """The euro that one unit is worth; `turned`: the rate says how many units one euro is."""
+    if not turned:
+        return rate
+    if not rate:
+        raise Unclear("“0” is not a rate: write 10.86, or what one euro is worth.")
+    return (1 / rate).quantize(Decimal(1).scaleb((1 / rate).adjusted() - _DIGITS + 1))
 
 
 def _grid() -> QGridLayout:

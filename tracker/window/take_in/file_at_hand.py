@@ -53,13 +53,15 @@ class FileAtHand:
 
     @property
     def first_line(self) -> str:
-        """The words that stand alone in the first filled row, as a letterhead does; '' where there are none."""
+        """The words that stand alone in the first filled row, as a letterhead does, else the first of the short texts
+        around the tables that have no figure in them; '' where there are none."""
         for grid in self._grids()[:1]:
             top = min((row for row, _ in grid.cells), default=0)
             words = [cell.text.strip() for (row, _), cell in grid.cells.items() if row == top and cell.text.strip()]
             if len(words) == 1 and any(map(str.isalpha, words[0])) and len(words[0]) <= _LONGEST_NAME:
                 return " ".join(words[0].split())
-        return ""
+        around = () if self.taken is None else self.taken.reading.letterhead
+        return next((text for text in around if len(text) <= _LONGEST_NAME and not any(map(str.isdigit, text))), "")
 
     def answers(self, today: date) -> Answers:
         """All that was settled here; what is remembered for the vendor the desk adds."""

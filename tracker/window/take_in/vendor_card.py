@@ -28,7 +28,7 @@ class VendorCard(QFrame):
         self._first_line = ""
         self.suggested = button("", "word")
         self.suggested.setAccessibleName("The first line of the sheet is its vendor")
-        self.suggested.setToolTip("The sheet's first line: its vendor, if you know it to be")
+        self.suggested.setToolTip("Words that stand by themselves in the sheet: its vendor, if you know it to be")
         self.suggested.clicked.connect(lambda: self.named.emit(self._first_line))
         self.nameless = button("Take it in without a name", "word")
         self.nameless.clicked.connect(self.left_nameless)
