@@ -27,6 +27,7 @@ files        files(desk) -> tuple[StoredFile, ...]
                  StoredFile(id, name, sha256, vendor, received, imported_at, imported_by, withdrawn, offers, held)
              find(desk, id or sha256) -> StoredFile    content(desk, file_id) -> bytes
              answers(desk, file_id) -> Answers         what it was read with
+             read_anew(desk, file_id, answers, remember={}) -> Answers    what it was read with before
              name_vendor(desk, file_id, vendor) -> Edit          where the sheet named nobody
              withdraw(desk, file_id) / bring_back(desk, file_id) -> Edit     whether its offers count
 layouts      layouts(desk, vendor=None) -> tuple[KeptLayout, ...]     forget_layout(desk, layout_id) -> Edit

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from datetime import UTC, datetime
 from typing import TYPE_CHECKING
 
@@ -49,6 +50,20 @@ def answers(desk: Desk, file_id: int) -> Answers:
     with desk.store.reading() as connection:
         _, received, settled = kept.answers_of(connection, file_id)
     return answers_kept(settled, received)
+
+
+def read_anew(desk: Desk, file_id: int, new: Answers, remember: Mapping[str, str] | None = None) -> Answers:
+    """Puts a reading with these answers in the place of what is stored of a kept file; gives those it was read with.
+
+    `remember` is kept for the vendor, as storing a file does.
+    """
+    from tracker.desk.take_in import read_bytes, store
+
+    before, kept = answers(desk, file_id), find(desk, file_id)
+    # Without the desk, so that what is remembered now does not come between.
+    taken = read_bytes(None, kept.name, content(desk, file_id), new)
+    store(desk, taken, remember, anew=True)
+    return before
 
 
 def name_vendor(desk: Desk, file_id: int, vendor: str) -> Edit:

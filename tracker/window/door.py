@@ -145,7 +145,20 @@ class Door(SampleDoor, YardstickDoor):
         known = answers(self.desk, kept.id)
         bare = Answers(received=known.received, layouts=known.layouts)
         taken = read_bytes(None, kept.name, content(self.desk, kept.id), bare, Manner(show=True, cancelled=stop))
-        return replace(taken, answers=known)
+        stored_on = None if kept.withdrawn else kept.imported_at.astimezone().date()
+        return replace(taken, answers=known, imported_on=stored_on)
+
+    def answers_of_kept(self, file: int | str) -> Answers:
+        """What a stored file was read with."""
+        from tracker.desk.files import answers, find
+
+        return answers(self.desk, find(self.desk, file).id)
+
+    def read_kept_anew(self, file: int, answers: Answers, remember: Mapping[str, str]) -> Answers:
+        """Stores a kept file as read with these answers; gives those it was read with until now."""
+        from tracker.desk.files import read_anew
+
+        return read_anew(self.desk, file, answers, remember)
 
     def store(
         self, taken: TakenIn, remember: Mapping[str, str], words: Mapping[str, str] | None = None, *, anew: bool = False

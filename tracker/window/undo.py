@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from typing import TYPE_CHECKING
 
 from PySide6.QtGui import QUndoCommand
@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from tracker.desk.changed_answers import ChangedAnswer
     from tracker.desk.edits import Edit
     from tracker.desk.take_in import Answered, Stored
+    from tracker.trade.offer import Answers
 
 
 class DeskEdit(QUndoCommand):
@@ -70,6 +71,24 @@ class TakenIn(DeskEdit):
             self._withdrawn = [door.withdraw_file(each) for each in self._file_ids]
 
 
+class AnsweredAnew(DeskEdit):
+    """A kept file that was stored once more with other answers: undoing stores it with the earlier ones."""
+
+    def __init__(self, session: Session, file_id: int, before: Answers, changed: Iterable[str], text: str) -> None:
+        QUndoCommand.__init__(self, text)
+        self._session = session
+        self._file_id = file_id
+        self._answers = before
+        self._changed = tuple(changed)
+        self._refresh = session.reload
+        self._carried_out = True
+
+    def _reverse(self) -> None:
+        settled = self._answers.settled
+        remembered = {key: settled[key] for key in self._changed if key in settled}
+        self._answers = self._session.door.read_kept_anew(self._file_id, self._answers, remembered)
+
+
 class AnsweredLater(DeskEdit):
     """An answer to a kept file's question: undoing takes its offers out again and leaves the question open."""
 
@@ -118,6 +137,12 @@ def push_answered(session: Session, stored: Stored) -> None:
         session.undo_stack.push(AnsweredLater(session, stored.answered, text))
     session.said.emit(text)
     session.reload()
+
+
+def push_answered_anew(session: Session, file_id: int, before: Answers, changed: Iterable[str], text: str) -> None:
+    """Puts a kept file that was stored with other answers on the stack and says so."""
+    session.undo_stack.push(AnsweredAnew(session, file_id, before, changed, text))
+    session.said.emit(text)
 
 
 def push_taken_in(session: Session, file_ids: Sequence[int], text: str) -> None:

@@ -52,6 +52,11 @@ def _mend(qtbot, window: MainWindow) -> None:
     assert window.stack.currentIndex() == QUOTES
     assert _bases(window) == ["tonne", "tonne"]
     assert [(each.key, each.value) for each in window.session.door.remembered()] == [("ton", "metric")]
+    for step, basis, remembered in ((window.steps.undo, "short_ton", "short"), (window.steps.redo, "tonne", "metric")):
+        step()
+        settle(qtbot, window)
+        assert _bases(window) == [basis, basis]
+        assert [each.value for each in window.session.door.remembered()] == [remembered]
 
 
 def test_from_sheets_without_the_file(stored: MainWindow, qtbot, tmp_path: Path) -> None:

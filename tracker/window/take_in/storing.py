@@ -11,10 +11,11 @@ from PySide6.QtCore import QObject, Signal
 from tracker.window.look.figures import counted
 from tracker.window.session import Session
 from tracker.window.take_in.file_at_hand import FileAtHand
-from tracker.window.undo import push_taken_in
+from tracker.window.undo import push_answered_anew, push_taken_in
 
 if TYPE_CHECKING:
     from tracker.desk.take_in import Stored
+    from tracker.trade.offer import Answers
 
 
 class Storing(QObject):
@@ -28,22 +29,34 @@ class Storing(QObject):
         self._session = session
         self._waiting = 0
         self._done: list[tuple[FileAtHand, Stored]] = []
+        self._anew = 0
 
     def store(self, files: Sequence[FileAtHand | None]) -> None:
         """Stores those of these files that are ready; nothing while others are being stored."""
         ready = [file for file in files if file is not None and file.ready]
         if self._waiting or not ready:
             return
-        self._waiting, self._done = len(ready), []
-        door, work = self._session.door, self._session.work
+        self._waiting, self._done, self._anew = len(ready), [], 0
         for file in ready:
-            assert file.taken is not None
-            storing = partial(door.store, file.taken, file.to_remember, dict(file.words), anew=bool(file.kept))
-            work.ask(storing, partial(self._was_stored, file), self._could_not)
+            self._session.work.ask(partial(self._stored, file), partial(self._was_stored, file), self._could_not)
 
-    def _was_stored(self, file: FileAtHand, stored: Stored) -> None:
+    def _stored(self, file: FileAtHand) -> tuple[Stored, Answers | None]:
+        """Stores one file; with it the answers that a kept one counted with until now. Runs on the desk's thread."""
+        door, taken = self._session.door, file.taken
+        assert taken is not None
+        counted_till_now = bool(file.kept) and taken.imported_on is not None
+        before = door.answers_of_kept(file.kept) if counted_till_now else None
+        return door.store(taken, file.to_remember, dict(file.words), anew=bool(file.kept)), before
+
+    def _was_stored(self, file: FileAtHand, result: tuple[Stored, Answers | None]) -> None:
+        stored, before = result
         file.stored = True
-        self._done.append((file, stored))
+        if before is None:
+            self._done.append((file, stored))
+        else:
+            text = f"answered {file.path.name} anew: {counted(stored.offers, 'offer')}"
+            push_answered_anew(self._session, stored.file_id, before, file.to_remember, text)
+            self._anew += stored.offers
         self._one_less()
 
     def _could_not(self, error: Exception) -> None:
@@ -59,4 +72,4 @@ class Storing(QObject):
             whence = self._done[0][0].path.name if len(self._done) == 1 else counted(len(self._done), "file")
             text = f"took in {counted(offers, 'offer')} from {whence}"
             push_taken_in(self._session, [stored.file_id for _, stored in self._done], text)
-        self.stored.emit(offers)
+        self.stored.emit(offers + self._anew)
