@@ -51,6 +51,7 @@ explanation  explain(desk, comparison, index) -> Explanation(offer, steps: tuple
 offers_json  offer_objects(comparison, indices) -> list[dict]     the OFFER objects of `quotes --json`
 offer_rows   offer_rows(comparison, indices) -> list[dict]       the same as rows with fixed columns, for export
 export       flat(object) -> dict   write_csv(rows, path)   write_xlsx(rows, path, title, meaning)      no desk needed
+grade_bands  grade_bands(comparison) -> dict[str, GradeBand(low, high, source, offered)]    every grade, offered or not
 levels       set_level(desk, grade, per_tonne: Decimal, currency, on: date, source, spread: Decimal | None) -> Edit
              levels(desk) -> tuple[Level, ...]         Level(id, grade, on, per_tonne, currency, source, spread)
              doubt_level(desk, grade, per_tonne, currency, on) -> str | None     (level_doubt) what is odd about it

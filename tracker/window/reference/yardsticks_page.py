@@ -6,12 +6,13 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
+from math import isnan
 from typing import TYPE_CHECKING
 
-import numpy as np
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QButtonGroup, QGridLayout, QRadioButton, QWidget
 
+from tracker.desk.grade_bands import grade_bands
 from tracker.desk.sensitivity import Sensitivity
 from tracker.trade.grades import grades
 from tracker.window.look import figures
@@ -132,17 +133,19 @@ def _fill(grid: QGridLayout, rows: Iterable[tuple[str, str, str]]) -> None:
 
 
 def _band_rows(comparison: Comparison) -> list[tuple[str, str, str]]:
-    judged, named = comparison.judged, comparison.snapshot.grades
+    bands = grade_bands(comparison)
     rows = []
     for code in grades():
-        at = named.index(code) if code in named else -1
-        if judged is None or at < 0:
+        band = bands.get(code)
+        if band is None:
             rows.append((code, figures.NONE, "no offers"))
-        elif np.isnan(judged.bands.low[at]):
+        elif isnan(band.low):
             rows.append((code, figures.NONE, "no level is set: choose the grade at the left and set one"))
         else:
-            low, high = (figures.figure(float(end[at]), 0) for end in (judged.bands.low, judged.bands.high))
-            rows.append((code, f"{low} to {high} {comparison.footing.currency} per tonne", judged.bands.sources[at]))
+            low, high = (figures.figure(end, 0) for end in (band.low, band.high))
+            unoffered = "" if band.offered else "; nobody offers it yet"
+            money = f"{comparison.footing.currency} per tonne"
+            rows.append((code, f"{low} to {high} {money}", f"{band.source}{unoffered}"))
     return rows
 
 
