@@ -48,3 +48,24 @@ def test_a_quantity_in_short_tons_is_no_price():
 @pytest.mark.parametrize("words", ["Exchange rate EUR/USD", "Price index May", "Sheets per pallet", "Gesamttotal"])
 def test_a_rate_a_count_or_a_sum_below_the_offers_is_none(words):
     assert set(states([["EUR/t"], HEAD, ["GC1", 250, 400, 1240], [], [words, None, None, 1150]])) == {"D3"}
+
+
+@pytest.mark.parametrize("heads", [("Price USD/ST", "Rush"), ("Ex stock", "Making order"), ("Stock", "Fabrication")])
+def test_no_column_like_prices_beside_prices_is_left_out_in_silence(heads):
+    rows = [["Prices in USD per short ton"], ["Board", "pt", "lb/MSF", *heads], ["SBS", 18, 75, 1150, 1210]]
+    found = lines([*rows, ["CRB", 18, 70, 900, 960]])
+    assert set(found) == {"D3", "E3", "D4", "E4"}
+
+
+def test_figures_that_do_not_move_with_the_prices_are_no_prices():
+    rows = [
+        ["Board", "pt", "lb/MSF", "Price USD/ST", "Phone ext."],
+        ["SBS", 18, 75, 1150, 1000],
+        ["CRB", 18, 70, 900, 1001],
+    ]
+    assert set(lines(rows)) == {"D2", "D3"}
+
+
+def test_bare_figures_behind_boards_in_a_letter_are_asked():
+    rows = [["We offer, in EUR per tonne:"], ["GC1 250 g/m² 400 µm", 1050], ["Kind regards"], ["Telephone", 5550123]]
+    assert set(lines(rows)) == {"B2"}

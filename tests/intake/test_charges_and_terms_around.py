@@ -1,5 +1,7 @@
 """Charges and lead times that stand around the prices: in notes, in rows of their own, grade by grade."""
 
+from decimal import Decimal
+
 import pytest
 
 from tests.intake.sheets import lines
@@ -98,6 +100,31 @@ def test_rates_below_a_heading_that_names_a_charge_are_no_offers():
     assert [line.offer.price for line in lines(rows).values()] == [1100, 900]
 
 
-def test_a_smallest_order_for_each_board_is_none_for_all():
-    for line in lines([["Min order 20,000 lb SBS, 10,000 lb CRB"], HEAD, SBS, CRB]).values():
-        assert line.offer.minimum_kg is None
+@pytest.mark.parametrize(
+    ("note", "sbs", "crb"),
+    [
+        ("Min order 20,000 lb SBS, 10,000 lb CRB", 20000, 10000),
+        ("min SBS 20,000 lb", 20000, None),
+        ("Mindestmenge SBS 20,000 lb; CRB 10,000 lb", 20000, 10000),
+        ("Minimum order 20,000 lb", 20000, 20000),
+    ],
+)
+def test_a_smallest_order_holds_for_the_boards_it_names(note, sbs, crb):
+    kg = [None if pounds is None else pounds * Decimal("0.45359237") for pounds in (sbs, crb)]
+    assert [line.offer.minimum_kg for line in lines([[note], HEAD, SBS, CRB]).values()] == kg
+
+
+@pytest.mark.parametrize(
+    ("note", "kg"),
+    [
+        ("Prices for orders of 40,000 lb and over; smaller orders add $60/ST", Decimal("18143.6948")),
+        ("Preise ab 10.000 kg; Mindermengenzuschlag 40 EUR/t", 10000),
+        ("Prix pour commandes à partir de 5000 kg ; en dessous nous consulter", 5000),
+        ("Prices are for full truckloads (40,000 lb). LTL add $75/ST.", Decimal("18143.6948")),
+        ("Freight rates for 40,000 lb and over on request", None),
+        ("Prices per 100 lb", None),
+    ],
+)
+def test_prices_hold_for_the_orders_that_a_note_names(note, kg):
+    for line in lines([HEAD, SBS, CRB, [], [note]]).values():
+        assert (line.offer.from_kg, line.offer.below_kg) == (kg, None)

@@ -113,7 +113,9 @@ def _role(column: Column, cells: Sequence[Cell]) -> tuple[Role | None, bool]:
     candidates = _without_lookalikes(_candidates(column.said))
     if not candidates:
         return role_by_cells(column, cells), False
-    return _best(column, candidates, cells), True
+    best = _best(column, candidates, cells)
+    # 'Ex stock' over 'USD/ST' is what board from stock costs, and no quantity.
+    return (Role.PRICE if best is Role.STOCK and column.currencies and mostly_priced(cells) else best), True
 
 
 def _heads_a_vendor(column: Column) -> bool:

@@ -138,6 +138,7 @@ class PriceColumn:
     """A column of prices with what its own header says of the board, the order size and the delivery.
 
     `label`: words of the header that are none of these, such as a place; they tell this price from those beside it.
+    `unexplained`: the header does not call it a price; its figures stay close to one beside it.
     """
 
     column: Column
@@ -154,6 +155,7 @@ class PriceColumn:
     vendor: str | None = None
     label: str = ""
     indicative: bool = False
+    unexplained: bool = False
     sizes: tuple[Column, ...] = ()
     """The columns that hold this price's own order size, row by row."""
     index: int = field(init=False, compare=False)

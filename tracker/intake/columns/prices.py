@@ -8,7 +8,7 @@ from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn, ve
 from tracker.intake.columns.labels import label_of
 from tracker.intake.columns.order_sizes import beside_unit, is_order_size, order_size
 from tracker.intake.columns.paired import not_told_apart, sizes_before, without_sizes
-from tracker.intake.columns.unnamed import amount_per_unit, doubt_of, from_a_day, unnamed_figures
+from tracker.intake.columns.unnamed import amount_per_unit, doubt_of, from_a_day, priced_alike, unnamed_figures
 from tracker.intake.grid import Cell
 from tracker.intake.tables.periods import YEAR, without_periods
 from tracker.intake.values.caliper import CaliperReading, bare_caliper, in_unit
@@ -37,13 +37,19 @@ def price_columns(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell
     if kinds and set(kinds.values()) == {Kind.PREVIOUS}:
         kinds |= dict.fromkeys(from_a_day(columns, samples), Kind.OFFER)
     unsure = ""
+    unexplained = priced_alike(columns, list(kinds), samples)
+    kinds |= dict.fromkeys(unexplained, Kind.OFFER)
     if not kinds:
         unnamed = unnamed_figures(columns, samples)
         kinds, unsure = dict.fromkeys(unnamed, Kind.OFFER), doubt_of(unnamed, samples)
     corner = [column for column in columns if column not in kinds and column.said]
     sizes = sizes_before(columns, [column for column, kind in kinds.items() if kind is Kind.OFFER])
     found.prices = tuple(
-        replace(_price_column(column, kind, corner), sizes=sizes.get(column.index, ()))
+        replace(
+            _price_column(column, kind, corner),
+            sizes=sizes.get(column.index, ()),
+            unexplained=column in unexplained,
+        )
         for column, kind in kinds.items()
     )
     found.by_role = without_sizes(found, sizes)

@@ -22,6 +22,11 @@ _OF_A_SIZE = 5
 """How many times the least of several prices to places or sizes the dearest may be. Common practice, no source."""
 
 
+_FEWEST_ROWS = 2
+_NEAR, _MOVES_WITH = Decimal("1.5"), Decimal("1.2")
+"""How far another making's price lies from the usual one, and how little that varies; common practice, no source."""
+
+
 def amount_per_unit(columns: Columns) -> tuple[Column, ...]:
     """'Betrag | Währg | Preiseinheit | ME': where no column is a price, the amount with a unit of its own is one."""
     amounts = [one for one in columns.of(Role.TOTAL) if any(map(_is_amount, one.said))]
@@ -55,13 +60,40 @@ def unnamed_figures(columns: Sequence[Column], samples: Mapping[int, Sequence[Ce
     """
     boards = any(column.role in (Role.GRADE, Role.WEIGHT, Role.CALIPER) for column in columns)
     roles = (None, Role.DESTINATION) if boards else (None,)
-    return [
+    found = [
         column
         for column in columns
         if column.role in roles and column.heads and samples[column.index]
         and not is_period(column.text)
         and 2 * sum(looks_priced(cell) for cell in samples[column.index]) >= len(samples[column.index])
     ]  # fmt: skip
+    return [*found, *priced_alike(columns, found, samples)] if boards else found
+
+
+def priced_alike(
+    columns: Sequence[Column], prices: Sequence[Column], samples: Mapping[int, Sequence[Cell]]
+) -> list[Column]:
+    """'Ex stock' and 'Rush' beside prices: figures under other words that stay close to a price row by row.
+
+    They may be prices of another making of the same board, and must not be left out in silence.
+    """
+    return [
+        column
+        for column in columns
+        if column not in prices and column.role in (None, Role.STOCK) and column.heads
+        and not is_period(column.text)
+        and any(_close_by_row(samples[column.index], samples[price.index]) for price in prices)
+    ]  # fmt: skip
+
+
+def _close_by_row(cells: Sequence[Cell], prices: Sequence[Cell]) -> bool:
+    """Figures in at least two rows, each near the row's price, that move with it from row to row as numbers do not."""
+    priced = {cell.row: figure for cell in prices if (figure := _figure(cell)) is not None and figure > 0}
+    beside = {cell.row: figure for cell in cells if (figure := _figure(cell)) is not None and cell.row in priced}
+    parts = [figure / priced[row] for row, figure in beside.items()]
+    if len(parts) < _FEWEST_ROWS or max(parts) > _NEAR or min(parts) * _NEAR < 1:
+        return False
+    return max(parts) <= _MOVES_WITH * min(parts)
 
 
 def doubt_of(unnamed: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> str:
@@ -77,8 +109,11 @@ def _of_a_size(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]])
 
 
 def _figures(cells: Sequence[Cell]) -> list[Decimal]:
-    read = [cell.value if isinstance(cell.value, Decimal) else _least(cell.text) for cell in cells]
-    return [figure for figure in read if figure is not None and figure > 0]
+    return [figure for figure in map(_figure, cells) if figure is not None and figure > 0]
+
+
+def _figure(cell: Cell) -> Decimal | None:
+    return cell.value if isinstance(cell.value, Decimal) else _least(cell.text)
 
 
 def _least(text: str) -> Decimal | None:

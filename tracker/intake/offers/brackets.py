@@ -19,6 +19,7 @@ from tracker.intake.values.brackets import PIECES_OR_TONS, Bracket, KgBracket, b
 from tracker.intake.values.masses import Mass
 from tracker.intake.values.numbers import NumberReading
 from tracker.intake.values.roles import Role
+from tracker.intake.values.statements import SaysOrders
 from tracker.trade.quantities import MassUnit
 
 _BOARD = (Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.FORM)
@@ -32,15 +33,26 @@ class Brackets:
     by_row: dict[int, Said[KgBracket]] = field(default_factory=dict)
     by_cell: dict[tuple[int, int], Said[KgBracket]] = field(default_factory=dict)
     titled: dict[Bracket, KgBracket] = field(default_factory=dict)
+    facts: FileFacts = field(default_factory=FileFacts)
 
     def of(self, column: PriceColumn, row: int, scope: Scope) -> Said[KgBracket] | None:
-        """The bracket of one price: of its column, its row, or the nearest title."""
+        """The bracket of one price: of its column, its row, the nearest title, or a note."""
         own = self.by_cell.get((row, column.index)) or self.by_column.get(column.index) or self.by_row.get(row)
-        around = bracket_around(scope) if own is None and self.titled else None
-        if around is None:
+        if own is not None:
             return own
+        around = bracket_around(scope) if self.titled else None
+        if around is None:
+            return self._noted(scope)
         words, bracket = around
         return Said(self.titled[bracket], at(words.cell), words.text)
+
+    def _noted(self, scope: Scope) -> Said[KgBracket] | None:
+        """The order size that a note says the prices hold for; to be asked where notes say two."""
+        said = scope.nearest(SaysOrders)
+        if not said:
+            return None
+        in_kg = {_joined((one.value.bracket,), self.facts)[0] for one in said}
+        return Said(in_kg.pop() if len(in_kg) == 1 else KgBracket(unread=True), said[0].where, said[0].words)
 
 
 def brackets_of(columns: Columns, rows: Iterable[WholeRow], titles: Sequence[Words], facts: FileFacts) -> Brackets:
@@ -50,7 +62,7 @@ def brackets_of(columns: Columns, rows: Iterable[WholeRow], titles: Sequence[Wor
     """
     titled = tuple(dict.fromkeys(brackets_in(titles)))
     ends = dict(zip(titled, _joined(titled, facts), strict=True))
-    return Brackets(_across(columns, facts), _down(columns, rows, facts), _paired(columns, rows, facts), ends)
+    return Brackets(_across(columns, facts), _down(columns, rows, facts), _paired(columns, rows, facts), ends, facts)
 
 
 def _across(columns: Columns, facts: FileFacts) -> dict[int, Said[KgBracket]]:

@@ -15,7 +15,7 @@ from tracker.intake.offers.measures import Board
 from tracker.intake.offers.physics import is_plausible, possible_weights, usual_weight
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
-from tracker.intake.offers.terms import Terms, delivered_by_column, lead_of_grade
+from tracker.intake.offers.terms import Terms, delivered_by_column, lead_of_grade, minimum_of_grade
 from tracker.intake.tables.view import View
 from tracker.intake.values.brackets import KgBracket
 from tracker.intake.values.lead import LeadUnit
@@ -235,6 +235,14 @@ def fill_lead_of_grade(draft: Draft, scope: Scope) -> None:
     if said is not None:
         draft.lead_days = said.value.days
         draft.evidence.append(said.evidence("lead_days"))
+
+
+def fill_minimum_of_grade(draft: Draft, scope: Scope, facts: FileFacts) -> None:
+    """The smallest order that a note gives this grade: 'Min order SBS 20,000 lb, CRB 10,000 lb'."""
+    found = minimum_of_grade(scope, draft.grade, facts) if draft.minimum_kg is None else None
+    if found is not None:
+        draft.minimum_kg, said = found
+        draft.evidence.append(said)
 
 
 def take_board(draft: Draft, other: Draft) -> None:

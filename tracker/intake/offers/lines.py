@@ -20,6 +20,7 @@ from tracker.intake.offers.fill import (
     fill_hidden,
     fill_lead,
     fill_lead_of_grade,
+    fill_minimum_of_grade,
     fill_terms,
     fill_until,
     take_board,
@@ -168,6 +169,8 @@ class TableReader:
             fill_lead(draft, *self._leads[price.index])
         elif not any(column.index in whole.cells for column in self._read.columns.of(Role.LEAD_TIME)):
             fill_lead_of_grade(draft, scope)
+        if not any(column.index in whole.cells for column in self._read.columns.of(Role.MINIMUM)):
+            fill_minimum_of_grade(draft, scope, self._facts)
         columns = self._columns[price.index]
         fill_price(draft, read, whole, columns, self._money(price, scope), self._facts)
         bracket = brackets.of(price, whole.row.index, scope)
@@ -177,7 +180,9 @@ class TableReader:
         unnamed = self._read.columns.doubt == UNNAMED and draft.currency is not None and draft.basis is not None
         if self._read.columns.doubt and not (unnamed and not _far_off(draft)):
             _doubt(draft, self._read.columns.doubt)
-        if price.index in self._apart:
+        if price.unexplained:
+            _doubt(draft, f"“{price.column.text}” stands over figures like prices, and does not say what they are")
+        elif price.index in self._apart:
             _doubt(draft, f"“{price.column.text}” does not say what the prices beside it do")
         if price.indicative or read.indicative:
             draft.evidence.append(Said("indicative", draft.where, cell.text).evidence("indicative"))

@@ -188,8 +188,24 @@ def _minimum(terms: Terms, cells: Cells, columns: Columns, scope: Scope, facts: 
             _take_minimum(terms, least, at(remark), remark.text.strip(), facts)
             return
     said = scope.nearest(SaysMinimum)
+    if any(one.value.grades for one in said):
+        # Which of them holds is told once the row's grade is known.
+        return
     if len({one.value.mass for one in said}) == 1:
         _take_minimum(terms, said[0].value.mass, said[0].where, said[0].words, facts)
+
+
+def minimum_of_grade(scope: Scope, grade: str | None, facts: FileFacts) -> tuple[Decimal, Evidence] | None:
+    """The one smallest order, in kg, that the nearest level gives a grade by name, or all beside others named."""
+    said = scope.nearest(SaysMinimum)
+    if not any(one.value.grades for one in said):
+        return None
+    own = [one for one in said if grade in one.value.grades] or [one for one in said if not one.value.grades]
+    if len({one.value.mass for one in own}) != 1:
+        return None
+    terms = Terms()
+    _take_minimum(terms, own[0].value.mass, own[0].where, own[0].words, facts)
+    return None if terms.minimum_kg is None else (terms.minimum_kg, terms.evidence[0])
 
 
 def _take_minimum(terms: Terms, mass: Mass | None, where: str, words: str, facts: FileFacts) -> None:

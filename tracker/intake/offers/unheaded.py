@@ -24,20 +24,30 @@ def unheaded_drafts(view: View) -> Iterator[Draft]:
     """One held line a row of a list that nothing heads, at its last figure, all asked about in one question.
 
     Only of rows alike in shape that may be board: something in them names a board or price, or they hold a figure that
-    can be a caliper beside a larger one.
+    can be a caliper beside a larger one. One figure is enough behind words that tell a board's grade and measure.
     """
     shapes = {row: shape for row in view.order if (shape := _shape(view.rows[row])) is not None}
     counts = Counter(shapes.values())
     for row, shape in shapes.items():
-        if counts[shape] >= _FEWEST and _may_be_board(view.rows[row]):
+        described = len(shape[1]) == 1
+        if described or (counts[shape] >= _FEWEST and _may_be_board(view.rows[row])):
             yield _asked(view, view.rows[row][shape[1][-1]])
 
 
 def _shape(cells: _Cells) -> tuple[tuple[int, ...], tuple[int, ...]] | None:
-    """The columns of a row's words and of its figures; None where it has not at least one of those and two of these."""
+    """The columns of a row's words and of its figures; None where these are too few to be a board and its price."""
     figures = tuple(column for column, cell in sorted(cells.items()) if _figure(cell) is not None)
     words = tuple(column for column, cell in sorted(cells.items()) if any(map(str.isalpha, cell.text)))
-    return (words, figures) if words and len(figures) >= _FEWEST else None
+    enough = len(figures) >= _FEWEST or (len(figures) == 1 and _board_and_price(cells, cells[figures[0]]))
+    return (words, figures) if words and enough else None
+
+
+def _board_and_price(cells: _Cells, figured: Cell) -> bool:
+    """'GC1 250 g/m² 400 µm' before a figure that may be its price, as a letter lists boards."""
+    figure = _figure(figured)
+    told = [cell.text for cell in cells.values() if cell is not figured and isinstance(cell.value, str)]
+    measured = any(find_grade(text) and (find_calipers(text) or find_weights(text)) for text in told)
+    return measured and figure is not None and figure >= _LEAST_PRICE
 
 
 def _figure(cell: Cell) -> Decimal | None:

@@ -1,6 +1,7 @@
 """The smallest order a vendor takes: 'Minimum order 10,000 lb per item', 'MOQ 2 t', 'Mindestmenge 5 t'."""
 
 import re
+from dataclasses import dataclass
 from functools import lru_cache
 
 from tracker.intake.values.clauses import clauses
@@ -9,6 +10,15 @@ from tracker.intake.values.masses import Mass, find_masses
 from tracker.intake.words.lists import phrases
 
 _SLASH = re.compile(r"\s*/\s*([^\W\d]+)")
+_COMMA = re.compile(r",(?!\d)")
+
+
+@dataclass(frozen=True, slots=True)
+class Minimum:
+    """A smallest order. `grades`: of which boards; () of all."""
+
+    mass: Mass
+    grades: tuple[str, ...] = ()
 
 
 def _without_per_item(clause: str) -> str:
@@ -34,3 +44,22 @@ def find_minimum(text: str) -> Mass | None:
         if behind:
             found[(behind[0].amounts, behind[0].units)] = behind[0]
     return next(iter(found.values())) if len(found) == 1 else None
+
+
+@lru_cache(maxsize=8192)
+def minimums(text: str) -> tuple[Minimum, ...]:
+    """What a note says of smallest orders: one of all boards, or those of the boards it names; () where neither."""
+    if not phrases("minimum").find(text):
+        return ()
+    named = [_of_part(part) for clause in clauses(text) for part in _COMMA.split(clause)]
+    of_boards = tuple(one for one in named if one is not None and one.grades)
+    if of_boards:
+        return of_boards
+    general = find_minimum(text)
+    return () if general is None else (Minimum(general),)
+
+
+def _of_part(part: str) -> Minimum | None:
+    masses = find_masses(_without_per_item(part))
+    named = find_grade(part)
+    return Minimum(masses[0], named.grades if named is not None else ()) if len(masses) == 1 else None

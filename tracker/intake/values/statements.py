@@ -8,6 +8,7 @@ from enum import StrEnum
 from functools import lru_cache
 
 from tracker.intake.values.basis import ton_definition
+from tracker.intake.values.brackets import Bracket
 from tracker.intake.values.charges import ChargeWords, beside_charges, find_charges
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.dates import DateReading, find_dates
@@ -15,7 +16,8 @@ from tracker.intake.values.delivery import Delivery, find_delivery
 from tracker.intake.values.grade import LegendEntry, legend
 from tracker.intake.values.lead import LeadTime, find_lead, leads_by_grade
 from tracker.intake.values.masses import Mass, find_masses
-from tracker.intake.values.minimum import find_minimum
+from tracker.intake.values.minimum import minimums
+from tracker.intake.values.orders_priced import orders_priced
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency, price_says
 from tracker.intake.values.validity import Validity, validity
 from tracker.intake.values.weight import weight_units
@@ -52,9 +54,18 @@ class SaysWeightBasis:
 
 @dataclass(frozen=True, slots=True)
 class SaysMinimum:
-    """The smallest order."""
+    """The smallest order, of boards of some grades where `grades` names any."""
 
     mass: Mass
+    words: str
+    grades: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class SaysOrders:
+    """For orders of which size the prices hold."""
+
+    bracket: Bracket
     words: str
 
 
@@ -72,6 +83,7 @@ Statement = (
     | SaysTon
     | SaysWeightBasis
     | SaysMinimum
+    | SaysOrders
     | SaysDate
     | Delivery
     | Validity
@@ -99,9 +111,11 @@ def _all(text: str) -> Iterator[Statement]:
         if said is not None:
             yield said
     yield from _leads(text)
-    minimum = find_minimum(text)
-    if minimum is not None:
-        yield SaysMinimum(minimum, text)
+    for least in minimums(text):
+        yield SaysMinimum(least.mass, text, least.grades)
+    orders = orders_priced(text)
+    if orders is not None:
+        yield SaysOrders(orders, text)
     yield from legend(text)
     yield from _dates(text)
 
