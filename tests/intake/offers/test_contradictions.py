@@ -108,3 +108,38 @@ def test_the_net_price_once_more_on_another_basis_is_no_list_price():
     found = lines([head, ["CRB C1S", 18, 70, 855, 900, 34.02], ["CRB C1S", 20, 79, 850, 900, 33.58]])
     assert "prices-disagree" in codes(found["D2"])
     assert found["D3"].offer.source.also == ("F3",)
+
+
+BOXBOARD = [["GC1", 250, 400, 1050], ["GD2", 300, 380, 820]]
+
+
+@pytest.mark.parametrize(
+    ("title", "note"),
+    [
+        ("All prices in EUR per tonne", "Note: prices are per short ton."),
+        ("Preise in EUR je Tonne", "Alle Preise verstehen sich in CHF."),
+        ("CUK per tonne, all others per short ton, EUR", ""),
+    ],
+)
+def test_a_note_that_contradicts_the_only_tables_title_is_asked(title, note):
+    rows = [[title], ["Sorte", "g/m²", "µm", "Preis"], *BOXBOARD, [], [note]]
+    assert [line.state for line in lines(rows).values()] == ["question"] * 2
+
+
+def test_what_holds_unless_marked_gives_way_to_what_is_marked():
+    rows = [["Prices in EUR per tonne unless marked"], ["Grade", "g/m²", "µm", "Price"], BOXBOARD[0]]
+    plain, marked = lines([*rows, ["GD2", 300, 380, "0.82/kg"]]).values()
+    assert (plain.offer.basis, marked.offer.basis, marked.state) == ("tonne", "kg", "accepted")
+
+
+@pytest.mark.parametrize("remark", ["price per short ton", "Preis in CHF"])
+def test_a_remark_that_contradicts_the_head_is_asked(remark):
+    rows = [["Grade", "g/m²", "µm", "EUR/t", "Remarks"], [*BOXBOARD[0], remark], BOXBOARD[1]]
+    remarked, plain = lines(rows).values()
+    assert (remarked.state, plain.state) == ("question", "accepted")
+
+
+def test_what_pounds_board_weighs_is_no_currency_of_its_price():
+    rows = [["Weight in lb per 3000 sq ft ream"], ["Board", "pt", "Weight", "USD/ST"], ["SBS C1S", 18, 225, 1100]]
+    (line,) = lines(rows).values()
+    assert (line.state, line.offer.currency, line.offer.basis) == ("accepted", "USD", "short_ton")

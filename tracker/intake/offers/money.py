@@ -15,6 +15,7 @@ from tracker.intake.values.currency import CurrencyReading, currency_text
 from tracker.intake.values.formats import format_words, number_format_currency
 from tracker.intake.values.money import PriceUnit, price_unit
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
+from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis
 
 Money = frozenset[str]
@@ -79,7 +80,8 @@ def around(column: PriceColumn, scope: Scope, claimed: Claimed, facts: FileFacts
         bases = tuple(_stated_basis(level, claimed, facts, nearer_basis))
         currency.append(currencies)
         basis.append(bases)
-        nearer_currency, nearer_basis = nearer_currency or bool(currencies), nearer_basis or bool(bases)
+        if not level.sole:
+            nearer_currency, nearer_basis = nearer_currency or bool(currencies), nearer_basis or bool(bases)
     cents = any(reading.cents for reading in heads.currencies)
     if not heads.currencies:
         cents = any(said.value.currency.cents for said in scope.nearest(SaysCurrency))
@@ -103,14 +105,21 @@ def _stated_currency(level: Level, claimed: Claimed, overridden: bool) -> Iterat
     for said in level.all_of(SaysCurrency):
         codes = frozenset(said.value.currency.codes)
         words = _clause_saying(said.words, said.value.currency.words)
-        yield Claim(codes, said.where, words, excused=overridden or bool(codes & claimed.currencies))
+        excused = overridden or _unless_marked(words) or bool(codes & claimed.currencies)
+        yield Claim(codes, said.where, words, excused)
 
 
 def _stated_basis(level: Level, claimed: Claimed, facts: FileFacts, overridden: bool) -> Iterator[Claim[str]]:
     for said in level.all_of(SaysBasis):
         bases = bases_of(said.value.basis, facts)
         words = _clause_saying(said.words, said.value.basis.words)
-        yield Claim(bases, said.where, words, excused=overridden or bool(bases & claimed.bases))
+        excused = overridden or _unless_marked(words) or bool(bases & claimed.bases)
+        yield Claim(bases, said.where, words, excused)
+
+
+def _unless_marked(words: str) -> bool:
+    """'Prices per 100 lb unless marked' gives way to what is marked."""
+    return bool(phrases("unless_marked").find(words))
 
 
 @lru_cache(maxsize=1024)

@@ -14,6 +14,10 @@ from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.settle import Claim, Settled, settle
 from tracker.intake.offers.unit_cells import unit_cells
+from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
+from tracker.intake.values.roles import Role
+from tracker.intake.values.statements import Statement, statements
+from tracker.intake.words.lists import phrases
 from tracker.trade.basis import BY_SHEET, Basis, BoardMeasure
 from tracker.trade.offer import LineEvidence, NoteCode
 from tracker.trade.quantities import MassUnit
@@ -35,16 +39,36 @@ def fill_price(
         return
     units = unit_cells(whole, columns, facts)
     _fill_amount(draft, read, units, money)
-    if not units and read.says_no_unit:
+    remarked = _remarked(whole, columns)
+    if not units and not remarked and read.says_no_unit:
         currency, basis = money.settled
     else:
-        currency = settle(_currency_claims(draft, read, units, money))
-        basis = settle(_basis_claims(draft, read, units, money, facts))
+        currencies = _currency_claims(draft, read, units, money)
+        bases = _basis_claims(draft, read, units, money, facts)
+        currency = settle([*currencies[:1], _currencies_in(remarked), *currencies[1:]])
+        basis = settle([*bases[:1], _bases_in(remarked, facts), *bases[1:]])
     _fill_currency(draft, currency, facts)
     _fill_basis(draft, basis, facts)
     if read.delivered is not None:
         draft.delivered = read.delivered
     _look(draft)
+
+
+def _remarked(whole: WholeRow, columns: Columns) -> list[tuple[Cell, Statement]]:
+    """What the row's own remarks say of its prices: 'price per tonne', 'Preis in CHF'."""
+    remarks = [whole.cells[column.index] for column in columns.of(Role.REMARKS) if column.index in whole.cells]
+    priced = [cell for cell in remarks if isinstance(cell.value, str) and phrases("price_words").find(cell.text)]
+    return [(cell, said) for cell in priced for said in statements(cell.text)]
+
+
+def _currencies_in(remarked: list[tuple[Cell, Statement]]) -> tuple[Claim[str], ...]:
+    said = ((cell, one) for cell, one in remarked if isinstance(one, SaysCurrency))
+    return tuple(currency_claim(one.currency, at(cell), cell.text.strip()) for cell, one in said)
+
+
+def _bases_in(remarked: list[tuple[Cell, Statement]], facts: FileFacts) -> tuple[Claim[str], ...]:
+    said = ((cell, one) for cell, one in remarked if isinstance(one, SaysBasis))
+    return tuple(basis_claim(one.basis, at(cell), cell.text.strip(), facts) for cell, one in said)
 
 
 def _fill_amount(draft: Draft, read: PriceCell, units: list[Cell], money: Around) -> None:

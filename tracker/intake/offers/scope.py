@@ -17,12 +17,14 @@ S = TypeVar("S")
 @dataclass(frozen=True)
 class Level:
     """Texts that hold equally near to a row. `foreign`: they stand on another sheet, whose name is told with the cell.
-    `board`: the texts may also say which board the row is. `beside`: what is said by more than one text."""
+    `board`: the texts may also say which board the row is. `sole`: of a sheet's only table, so that what the rest of
+    the sheet says is about the same prices. `beside`: what is said by more than one text."""
 
     name: str
     texts: tuple[Words, ...]
     foreign: bool = False
     board: bool = True
+    sole: bool = False
     beside: tuple[Said[Statement], ...] = ()
 
     @cached_property

@@ -124,7 +124,7 @@ def _by_row(drafts: Iterable[Draft]) -> Iterator[Draft]:
 def _levels(read: ReadTable, sheet: ReadSheet, sheets: Sequence[ReadSheet], tables: int) -> Iterator[Level]:
     """From the table's own titles outwards to the other sheets' terms."""
     if read.table.titles or read.table.notes:
-        yield Level("title", (*read.table.titles, *read.table.notes))
+        yield Level("title", (*read.table.titles, *read.table.notes), sole=tables == 1)
     yield Level("sheet", sheet.found.texts, board=tables == 1)
     if sheet.name:
         yield Level("sheet name", (_sheet_name(sheet),))

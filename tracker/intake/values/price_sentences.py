@@ -6,9 +6,11 @@ from dataclasses import dataclass
 
 from tracker.intake.values.basis import BasisReading, basis_text, find_basis
 from tracker.intake.values.currency import CurrencyReading, find_currencies
+from tracker.intake.values.grade import find_grade
 from tracker.intake.values.money import find_price_unit
 from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import Role
+from tracker.intake.values.weight import weight_units
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis
 
@@ -43,15 +45,36 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
         for piece in parts if len(parts) > 1 else ():
             yield from price_says(piece)
         return
+    if _is_of_board(clause):
+        return
+    parted = _one_a_board(clause)
+    for basis in parted:
+        yield SaysBasis(basis, clause)
     unit = find_price_unit(clause)
     if unit is None:
         return
     if unit.currency is not None:
         yield SaysCurrency(unit.currency, clause)
-    if unit.basis is not None and (
-        unit.currency is not None or phrases("price_words").find(clause) or _is_only_a_basis(clause)
+    if (
+        not parted
+        and unit.basis is not None
+        and (unit.currency is not None or phrases("price_words").find(clause) or _is_only_a_basis(clause))
     ):
         yield SaysBasis(unit.basis, clause)
+
+
+def _is_of_board(clause: str) -> bool:
+    """'Weight in lb per 3000 sq ft ream' tells what board weighs, and neither a currency nor what prices are per."""
+    weighed = phrases("weight_words").find(clause) and weight_units(clause)
+    return bool(weighed) and not phrases("price_words").find(clause)
+
+
+def _one_a_board(clause: str) -> tuple[BasisReading, ...]:
+    """'CUK per tonne, all others per short ton': several bases, which contradict each other for every row."""
+    said = [(part, basis) for part in _COMMAS.split(clause) if (basis := find_basis(part)) is not None]
+    by_bases = {basis.bases: basis for _, basis in said}
+    graded = any((grade := find_grade(part)) is not None and grade.grades for part, _ in said)
+    return tuple(by_bases.values()) if graded and len(by_bases) > 1 else ()
 
 
 def _labelled_basis(clause: str) -> BasisReading | None:
