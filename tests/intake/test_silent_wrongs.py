@@ -159,3 +159,22 @@ def test_figures_under_no_heads_are_one_question_for_the_table(rows):
 )
 def test_a_sheet_that_holds_no_board_is_passed_over(rows):
     assert read(rows).lines == ()
+
+
+@pytest.mark.parametrize(
+    ("note", "asked"),
+    [
+        ("All prices less 3 %", (True, True)),
+        ("Auf alle Preise gewähren wir 4 % Rabatt.", (True, True)),
+        ("Remise de 5 % à déduire de ces prix", (True, True)),
+        ("Prices less 2 % for cash within 10 days", (False, False)),
+        ("Prices are net of 3 % discount", (False, False)),
+        ("Add 25 for C2S", (False, True)),
+        ("24 pt: +$20/ST", (False, True)),
+        ("From 1 January 2027 C2S +4 %", (False, False)),
+        ("Lead time 3 weeks, C2S add 1 week", (False, False)),
+    ],
+)
+def test_a_note_that_changes_what_a_price_comes_to_is_asked(note, asked):
+    rows = [[*HEAD, "Price USD/ST"], ["SBS C1S", 18, 75, 1100], ["SBS C2S", 24, 95, 1080], [], [note]]
+    assert tuple(line.state is State.QUESTION for line in lines(rows).values()) == asked

@@ -18,6 +18,7 @@ from tracker.intake.values.lead import LeadTime, find_lead, leads_by_grade
 from tracker.intake.values.masses import Mass, find_masses
 from tracker.intake.values.minimum import minimums
 from tracker.intake.values.orders_priced import orders_priced
+from tracker.intake.values.price_changes import ChangesPrice, price_changes
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency, price_says
 from tracker.intake.values.validity import Validity, validity
 from tracker.intake.values.weight import weight_units
@@ -85,6 +86,7 @@ Statement = (
     | SaysMinimum
     | SaysOrders
     | SaysDate
+    | ChangesPrice
     | Delivery
     | Validity
     | LeadTime
@@ -116,6 +118,7 @@ def _all(text: str) -> Iterator[Statement]:
     orders = orders_priced(text)
     if orders is not None:
         yield SaysOrders(orders, text)
+    yield from price_changes(text)
     yield from legend(text)
     yield from _dates(text)
 

@@ -1,0 +1,71 @@
+"""Notes that change what the prices come to: 'All prices less 3 %', 'Add 25 for C2S', '24 pt: +$20/ST'."""
+
+import re
+from dataclasses import dataclass
+from functools import lru_cache
+
+from tracker.intake.values.caliper import CaliperReading, find_calipers
+from tracker.intake.values.clauses import clauses
+from tracker.intake.values.currency import currency_text, find_currencies
+from tracker.intake.values.dates import find_dates
+from tracker.intake.values.grade import GradeReading, find_grade
+from tracker.intake.values.masses import find_masses
+from tracker.intake.words.lists import phrases
+
+_PERCENT = re.compile(r"\d\s*%")
+_FIGURE = re.compile(r"\s*[:=]?\s*([^\W\d]{0,3}[$€£]?)\s*\d+(?:[.,]\d+)*\s*")
+_PLUS = re.compile(r"\+(?=\s*[^\W\d]{0,3}[$€£]?\s*\d)")
+
+
+@dataclass(frozen=True, slots=True)
+class ChangesPrice:
+    """Prices are to be reduced, or for some boards to be raised. `grade` and `calipers`: which; None and () for all."""
+
+    words: str
+    grade: GradeReading | None = None
+    calipers: tuple[CaliperReading, ...] = ()
+
+
+@lru_cache(maxsize=8192)
+def price_changes(text: str) -> tuple[ChangesPrice, ...]:
+    """What a note's part sentences take off all prices, or add for boards that they name."""
+    found = (_reduction(clause) or _addition(clause) for clause in clauses(text))
+    return tuple(change for change in found if change is not None)
+
+
+def _reduction(clause: str) -> ChangesPrice | None:
+    """A rate off the prices; cash discounts, those of larger orders and those taken off already are none."""
+    if not _PERCENT.search(clause) or not phrases("reductions").find(clause):
+        return None
+    conditional = phrases("discount_conditions").find(clause) or find_dates(clause) or find_masses(clause)
+    return None if conditional or not phrases("price_words").find(clause) else ChangesPrice(clause)
+
+
+def _addition(clause: str) -> ChangesPrice | None:
+    """An amount on top for a coating, a grade or a caliper; a charge of its own, a later day or an order size is
+    told elsewhere."""
+    grade, calipers = find_grade(clause), find_calipers(clause)
+    named = grade is not None and (grade.grades or grade.coated_sides is not None)
+    if not (named or calipers) or find_dates(clause) or find_masses(clause) or _names_a_charge(clause):
+        return None
+    signs = [match.end() for match in _PLUS.finditer(clause)]
+    words = [match.end for match in phrases("additions").find(clause)]
+    if not any(_amount_follows(clause[end:]) for end in (*signs, *words)):
+        return None
+    return ChangesPrice(clause, grade if named else None, calipers)
+
+
+def _names_a_charge(clause: str) -> bool:
+    return any(match.value in ("freight", "energy", "sheeting") for match in phrases("charges").find(clause))
+
+
+def _amount_follows(text: str) -> bool:
+    """'25 for C2S' and '$20/ST' are amounts of money; '1 week' and '18 pt' are none."""
+    figure = _FIGURE.match(text)
+    if figure is None:
+        return False
+    rest = text[figure.end() :]
+    if figure.group(1) and currency_text(figure.group(1)) is not None:
+        return True
+    word = re.match(r"[^\W\d]+", rest)
+    return word is None or bool(phrases("addition_links").find(word.group()) or find_currencies(word.group()))
