@@ -66,7 +66,7 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
 def _is_of_board(clause: str) -> bool:
     """'Weight in lb per 3000 sq ft ream' tells what board weighs, and neither a currency nor what prices are per."""
     weighed = phrases("weight_words").find(clause) and weight_units(clause)
-    return bool(weighed) and not phrases("price_words").find(clause)
+    return bool(weighed) and not phrases("price_words").find(clause) and not find_currencies(clause)
 
 
 def _one_a_board(clause: str) -> tuple[BasisReading, ...]:
