@@ -182,6 +182,19 @@ def test_the_card_at_the_pointer_stays_inside_a_small_picture(quotes, window, qt
     assert all(inside.contains(card) for card in cards)
 
 
+def test_the_words_at_the_band_keep_off_the_points(quotes, window) -> None:
+    quotes.rail.choose("SBS")
+    plot = quotes.picture.plot
+    overlay, drawing, nothing = plot._overlay, plot.drawing, slice(0)
+    points = {name: getattr(drawing, name)[nothing] for name in ("rows", "x", "y", "marks")}
+    (before,) = overlay._note_boxes(replace(drawing, **points))
+    middle = plot.mapToScene(int(before.x + before.width / 2), int(before.y + before.height / 2))
+    moved = replace(drawing, x=drawing.x.copy(), y=drawing.y.copy())
+    moved.x[0], moved.y[0] = plot.getViewBox().mapSceneToView(middle).toTuple()
+    (after,) = overlay._note_boxes(moved)
+    assert after.y > before.y
+
+
 def test_the_data_behind_the_picture_is_saved_with_the_cell_of_every_price(quotes, tmp_path, window) -> None:
     import csv
 

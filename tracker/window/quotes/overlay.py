@@ -17,6 +17,8 @@ from tracker.window.quotes.geometry import Box, place_labels
 _MOST_KEPT_OFF = 600
 _RIM, _MOST_DRAWN = 3.0, 200
 _AROUND = 12
+_NOTE_PX, _NOTE_DROPS = 18.0, (4.0, 22.0, 40.0, 58.0)
+_MARK_PX = 5.0
 _CARD = QRectF(0, 0, 320, 200)
 
 
@@ -85,11 +87,16 @@ class Overlay(QWidget):
         return self._plot.pixels(drawing.x[kept], drawing.y_shown[kept])
 
     def _note_boxes(self, drawing: Drawing) -> list[Box]:
+        """Below what each note is of and off the points, in the first free place there."""
+        across, down = self._crowd(drawing)
+        lowest = self._plot.plot_area().bottom()
         boxes = []
         for x, y, text in drawing.notes:
-            across, down = self._plot.pixels(np.array([x]), np.array([y]))
+            at, under = (float(each[0]) for each in self._plot.pixels(np.array([x]), np.array([y])))
             width = self._metrics().horizontalAdvance(text)
-            boxes.append(Box(across[0] - width, down[0] + 4, width + 4, 18))
+            places = [Box(at - width, under + drop, width + 4, _NOTE_PX) for drop in _NOTE_DROPS]
+            free = (box for box in places if box.y + box.height <= lowest and not _holds(box, across, down))
+            boxes.append(next(free, places[0]))
         return boxes
 
     def _paint_words(self, painter: QPainter, box: QRectF, text: str, colour: QColor) -> None:
@@ -211,3 +218,9 @@ class Overlay(QWidget):
         painter.drawRoundedRect(card, 5, 5)
         painter.setPen(QColor(palette.ink))
         painter.drawText(card.adjusted(10, 7, -10, -7), Qt.TextFlag.TextWordWrap, self._card_text(drawing))
+
+
+def _holds(box: Box, across: Floats, down: Floats) -> bool:
+    """Whether the mark of any point reaches into a box."""
+    grown = Box(box.x - _MARK_PX, box.y - _MARK_PX, box.width + 2 * _MARK_PX, box.height + 2 * _MARK_PX)
+    return grown.covered(across, down) > 0
