@@ -143,3 +143,9 @@ def test_what_pounds_board_weighs_is_no_currency_of_its_price():
     rows = [["Weight in lb per 3000 sq ft ream"], ["Board", "pt", "Weight", "USD/ST"], ["SBS C1S", 18, 225, 1100]]
     (line,) = lines(rows).values()
     assert (line.state, line.offer.currency, line.offer.basis) == ("accepted", "USD", "short_ton")
+
+
+@pytest.mark.parametrize("note", ["Invoices can be paid in CHF at the day's rate.", "Prices per MSF on request."])
+def test_a_note_about_other_things_contradicts_no_title(note):
+    rows = [["Prices in EUR per tonne"], ["Grade", "g/m²", "µm", "Price"], *BOXBOARD, [], [note]]
+    assert accepted(rows)

@@ -80,7 +80,7 @@ def priced_alike(
     return [
         column
         for column in columns
-        if column not in prices and column.role in (None, Role.STOCK) and column.heads
+        if column not in prices and column.role in (None, Role.STOCK, Role.FORM, Role.SHEET_SIZE) and column.heads
         and not is_period(column.text)
         and any(_close_by_row(samples[column.index], samples[price.index]) for price in prices)
     ]  # fmt: skip

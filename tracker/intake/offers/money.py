@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from enum import Enum, auto
 from functools import cached_property, lru_cache
 
 from tracker.intake.columns.column import PriceColumn, basis_in_head
@@ -23,6 +24,14 @@ Bases = frozenset[str]
 """Bases as text, so that 'foreign:ream' stands beside the ones that are converted."""
 
 _FOREIGN = "foreign:"
+
+
+class Nearer(Enum):
+    """Whether a nearer text has spoken of the same: of one table among others, or of the sheet's only one."""
+
+    SILENT = auto()
+    SAYS = auto()
+    SAYS_OF_ALL = auto()
 
 
 @dataclass(frozen=True)
@@ -74,14 +83,15 @@ def around(column: PriceColumn, scope: Scope, claimed: Claimed, facts: FileFacts
     currency = [tuple(_head_currencies(column))]
     basis = [tuple(_head_bases(column, facts))]
     # A nearer text (a table's title) overrides a farther one (the sheet's) without contradicting it.
-    nearer_currency = nearer_basis = False
+    nearer_currency = nearer_basis = Nearer.SILENT
     for level in scope.levels:
         currencies = tuple(_stated_currency(level, claimed, nearer_currency))
         bases = tuple(_stated_basis(level, claimed, facts, nearer_basis))
         currency.append(currencies)
         basis.append(bases)
-        if not level.sole:
-            nearer_currency, nearer_basis = nearer_currency or bool(currencies), nearer_basis or bool(bases)
+        said = Nearer.SAYS_OF_ALL if level.sole else Nearer.SAYS
+        nearer_currency = said if currencies else nearer_currency
+        nearer_basis = said if bases else nearer_basis
     cents = any(reading.cents for reading in heads.currencies)
     if not heads.currencies:
         cents = any(said.value.currency.cents for said in scope.nearest(SaysCurrency))
@@ -101,25 +111,33 @@ def _head_bases(column: PriceColumn, facts: FileFacts) -> Iterator[Claim[str]]:
             yield basis_claim(basis, at(cell), cell.text, facts)
 
 
-def _stated_currency(level: Level, claimed: Claimed, overridden: bool) -> Iterator[Claim[str]]:
+def _stated_currency(level: Level, claimed: Claimed, nearer: Nearer) -> Iterator[Claim[str]]:
     for said in level.all_of(SaysCurrency):
         codes = frozenset(said.value.currency.codes)
         words = _clause_saying(said.words, said.value.currency.words)
-        excused = overridden or _unless_marked(words) or bool(codes & claimed.currencies)
+        excused = _gives_way(words, nearer) or bool(codes & claimed.currencies)
         yield Claim(codes, said.where, words, excused)
 
 
-def _stated_basis(level: Level, claimed: Claimed, facts: FileFacts, overridden: bool) -> Iterator[Claim[str]]:
+def _stated_basis(level: Level, claimed: Claimed, facts: FileFacts, nearer: Nearer) -> Iterator[Claim[str]]:
     for said in level.all_of(SaysBasis):
         bases = bases_of(said.value.basis, facts)
         words = _clause_saying(said.words, said.value.basis.words)
-        excused = overridden or _unless_marked(words) or bool(bases & claimed.bases)
+        excused = _gives_way(words, nearer) or bool(bases & claimed.bases)
         yield Claim(bases, said.where, words, excused)
 
 
-def _unless_marked(words: str) -> bool:
-    """'Prices per 100 lb unless marked' gives way to what is marked."""
-    return bool(phrases("unless_marked").find(words))
+def _gives_way(words: str, nearer: Nearer) -> bool:
+    """'Prices per 100 lb unless marked' gives way to what is marked, and a text far off to a nearer one; beside the
+    title of a sheet's only table, what speaks of these prices as well does not."""
+    if nearer is Nearer.SAYS or phrases("unless_marked").find(words):
+        return True
+    return nearer is Nearer.SAYS_OF_ALL and not _of_these_prices(words)
+
+
+def _of_these_prices(words: str) -> bool:
+    """'Invoices can be paid in CAD' and 'prices per MSF on request' speak of others."""
+    return bool(phrases("price_words").find(words)) and not phrases("no_price").find(words)
 
 
 @lru_cache(maxsize=1024)

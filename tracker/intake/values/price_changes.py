@@ -28,14 +28,14 @@ class ChangesPrice:
 
 @lru_cache(maxsize=8192)
 def price_changes(text: str) -> tuple[ChangesPrice, ...]:
-    """What a note's part sentences take off all prices, or add for boards that they name."""
-    found = (_reduction(clause) or _addition(clause) for clause in clauses(text))
+    """What a note's part sentences take off all prices, add to them or to boards that they name, or call off."""
+    found = (_reduction(clause) or _addition(clause) or _on_all(clause) or _end(clause) for clause in clauses(text))
     return tuple(change for change in found if change is not None)
 
 
 def _reduction(clause: str) -> ChangesPrice | None:
-    """A rate off the prices; cash discounts, those of larger orders and those taken off already are none."""
-    if not _PERCENT.search(clause) or not phrases("reductions").find(clause):
+    """A rate or amount off the prices; cash discounts, those of larger orders and those taken off already are none."""
+    if not phrases("reductions").find(clause) or not (_PERCENT.search(clause) or find_currencies(clause)):
         return None
     conditional = phrases("discount_conditions").find(clause) or find_dates(clause) or find_masses(clause)
     return None if conditional or not phrases("price_words").find(clause) else ChangesPrice(clause)
@@ -46,13 +46,29 @@ def _addition(clause: str) -> ChangesPrice | None:
     told elsewhere."""
     grade, calipers = find_grade(clause), find_calipers(clause)
     named = grade is not None and (grade.grades or grade.coated_sides is not None)
-    if not (named or calipers) or find_dates(clause) or find_masses(clause) or _names_a_charge(clause):
+    tolerance = phrases("not_charge").find(clause)
+    if not (named or calipers) or tolerance or find_dates(clause) or find_masses(clause) or _names_a_charge(clause):
         return None
     signs = [match.end() for match in _PLUS.finditer(clause)]
     words = [match.end for match in phrases("additions").find(clause)]
     if not any(_amount_follows(clause[end:]) for end in (*signs, *words)):
         return None
     return ChangesPrice(clause, grade if named else None, calipers)
+
+
+def _on_all(clause: str) -> ChangesPrice | None:
+    """'Add $40/ST to all prices': an amount that is no charge by name; taxes and conditions are told elsewhere."""
+    named = phrases("charges").find(clause) or phrases("not_charge").find(clause)
+    if named or find_dates(clause) or find_masses(clause) or not phrases("price_words").find(clause):
+        return None
+    words = phrases("additions").find(clause)
+    return ChangesPrice(clause) if any(_amount_follows(clause[match.end :]) for match in words) else None
+
+
+def _end(clause: str) -> ChangesPrice | None:
+    """'These prices are withdrawn': what the sheet offers is not offered any more."""
+    old = phrases("superseded").find(clause) and phrases("these_prices").find(clause)
+    return ChangesPrice(clause) if old and not phrases("replaces").find(clause) else None
 
 
 def _names_a_charge(clause: str) -> bool:
