@@ -168,7 +168,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         text=lambda o, row: o.name("vendor", row),
         keys=lambda o: coded_keys(o.comparison.snapshot.vendor, o.comparison.snapshot.vendors),
         width=110,
-        share=2,
+        share=4,
     ),
     Column(
         "board",
@@ -176,7 +176,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         text=_board_text,
         keys=lambda o: text_keys(o.comparison.snapshot.product),
         width=100,
-        share=4,
+        share=3,
         tip=_board_text,
     ),
     Column(
