@@ -169,6 +169,8 @@ def test_a_sheet_that_holds_no_board_is_passed_over(rows):
         ("Remise de 5 % à déduire de ces prix", (True, True)),
         ("Deduct $15/ST from all prices above.", (True, True)),
         ("Add $40/ST to all prices.", (True, True)),
+        ("C2S less 5 %", (False, True)),
+        ("Your discount: 8 % off list", (True, True)),
         ("These prices are no longer valid.", (True, True)),
         ("Previous prices are no longer valid.", (False, False)),
         ("Alle Preise zzgl. 19 % MwSt.", (False, False)),

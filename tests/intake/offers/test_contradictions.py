@@ -149,3 +149,9 @@ def test_what_pounds_board_weighs_is_no_currency_of_its_price():
 def test_a_note_about_other_things_contradicts_no_title(note):
     rows = [["Prices in EUR per tonne"], ["Grade", "g/m²", "µm", "Price"], *BOXBOARD, [], [note]]
     assert accepted(rows)
+
+
+def test_a_ton_of_2240_pounds_is_none_that_prices_are_compared_by():
+    rows = [["Board", "pt", "lb/MSF", "Price USD/ton"], *ROWS, []]
+    assert accepted([*rows, ["Ton = 2,000 lb"]])
+    assert asked([*rows, ["Ton = 2,240 lb"]], "basis-unknown")

@@ -134,7 +134,7 @@ def _basis(reading: BasisReading | None, of_price: Basis | None, facts: FileFact
         return reading.basis
     if of_price in reading.bases:
         return of_price
-    if reading.ambiguous_ton and facts.ton is not None:
+    if reading.ambiguous_ton and facts.ton in (MassUnit.SHORT_TON, MassUnit.TONNE):
         return Basis.SHORT_TON if facts.ton is MassUnit.SHORT_TON else Basis.TONNE
     return None
 

@@ -23,6 +23,11 @@ from tracker.trade.offer import LineEvidence, NoteCode
 from tracker.trade.quantities import MassUnit
 
 _TONS = frozenset({Basis.SHORT_TON.value, Basis.TONNE.value})
+_TON_VALUES = {
+    MassUnit.SHORT_TON: Basis.SHORT_TON.value,
+    MassUnit.TONNE: Basis.TONNE.value,
+    MassUnit.LONG_TON: "foreign:long ton",
+}
 
 
 def fill_price(
@@ -178,7 +183,7 @@ def _dollar(settled: Settled[str], facts: FileFacts) -> str | None:
 def _fill_basis(draft: Draft, settled: Settled[str], facts: FileFacts) -> None:
     values = settled.values
     if values == _TONS and settled.against is None and facts.ton is not None:
-        values = frozenset({"short_ton" if facts.ton is MassUnit.SHORT_TON else "tonne"})
+        values = frozenset({_TON_VALUES[facts.ton]})
     if len(values) == 1 and settled.by is not None and settled.against is None:
         _take_basis(draft, next(iter(values)), settled.by, facts)
     elif values == _TONS and settled.by is not None and settled.against is None:

@@ -38,7 +38,10 @@ def _reduction(clause: str) -> ChangesPrice | None:
     if not phrases("reductions").find(clause) or not (_PERCENT.search(clause) or find_currencies(clause)):
         return None
     conditional = phrases("discount_conditions").find(clause) or find_dates(clause) or find_masses(clause)
-    return None if conditional or not phrases("price_words").find(clause) else ChangesPrice(clause)
+    grade = find_grade(clause)
+    named = grade if grade is not None and (grade.grades or grade.coated_sides is not None) else None
+    of_prices = phrases("price_words").find(clause) or phrases("for_this_buyer").find(clause)
+    return ChangesPrice(clause, named) if not conditional and (of_prices or named) else None
 
 
 def _addition(clause: str) -> ChangesPrice | None:
