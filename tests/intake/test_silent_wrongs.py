@@ -186,3 +186,25 @@ def test_a_sheet_that_holds_no_board_is_passed_over(rows):
 def test_a_note_that_changes_what_a_price_comes_to_is_asked(note, asked):
     rows = [[*HEAD, "Price USD/ST"], ["SBS C1S", 18, 75, 1100], ["SBS C2S", 24, 95, 1080], [], [note]]
     assert tuple(line.state is State.QUESTION for line in lines(rows).values()) == asked
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Precios en miles de CLP por tonelada métrica",
+        "Prices in thousands of JPY per tonne",
+        "Prix en milliers de MAD par tonne",
+    ],
+)
+def test_figures_that_count_thousands_of_a_currency_are_asked_about(said):
+    found = lines([[said], ["Tipo", "g/m²", "µm", "Precio"], ["GC1", 250, 400, 1085.5]])
+    assert (str(found["D3"].state), codes(found["D3"])) == ("question", {"currency-unknown"})
+
+
+def test_a_price_per_thousand_sheets_counts_no_thousands_of_money():
+    rows = [
+        ["Prices in EUR per thousand sheets"],
+        ["Board", "g/m²", "µm", "Sheet mm", "Price"],
+        ["GC1", 250, 400, "700 x 1000", 215],
+    ]
+    assert str(lines(rows)["E3"].state) == "accepted"

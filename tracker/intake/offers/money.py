@@ -12,7 +12,7 @@ from tracker.intake.offers.scope import Level, Scope
 from tracker.intake.offers.settle import Claim, Settled, settle
 from tracker.intake.values.basis import BasisReading, basis_text
 from tracker.intake.values.clauses import clauses
-from tracker.intake.values.currency import CurrencyReading, currency_text
+from tracker.intake.values.currency import CurrencyReading, counted_in_thousands, currency_text
 from tracker.intake.values.formats import format_words, number_format_currency
 from tracker.intake.values.money import PriceUnit, price_unit
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
@@ -56,8 +56,13 @@ class Claimed:
     bases: frozenset[str] = frozenset()
 
 
+THOUSANDS = "thousands of "
+"""Before a code, where the figures count thousands of the currency: a value that is no currency and is asked about."""
+
+
 def currency_claim(reading: CurrencyReading, where: str, words: str, excused: bool = False) -> Claim[str]:
-    return Claim(frozenset(reading.codes), where, words, excused)
+    counted = THOUSANDS if counted_in_thousands(words, reading.words) else ""
+    return Claim(frozenset(counted + code for code in reading.codes), where, words, excused)
 
 
 def basis_claim(reading: BasisReading, where: str, words: str, facts: FileFacts, excused: bool = False) -> Claim[str]:
@@ -113,10 +118,10 @@ def _head_bases(column: PriceColumn, facts: FileFacts) -> Iterator[Claim[str]]:
 
 def _stated_currency(level: Level, claimed: Claimed, nearer: Nearer) -> Iterator[Claim[str]]:
     for said in level.all_of(SaysCurrency):
-        codes = frozenset(said.value.currency.codes)
-        words = _clause_saying(said.words, said.value.currency.words)
-        excused = _gives_way(words, nearer) or bool(codes & claimed.currencies)
-        yield Claim(codes, said.where, words, excused)
+        reading = said.value.currency
+        words = _clause_saying(said.words, reading.words)
+        excused = _gives_way(words, nearer) or bool(claimed.currencies.intersection(reading.codes))
+        yield currency_claim(reading, said.where, words, excused)
 
 
 def _stated_basis(level: Level, claimed: Claimed, facts: FileFacts, nearer: Nearer) -> Iterator[Claim[str]]:

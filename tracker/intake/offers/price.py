@@ -7,7 +7,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.answered import answer_about, key_about
 from tracker.intake.offers.draft import DECIMAL, Draft
 from tracker.intake.offers.file_facts import FileFacts
-from tracker.intake.offers.money import Around, basis_claim, currency_claim, foreign_unit, unit_of_text
+from tracker.intake.offers.money import THOUSANDS, Around, basis_claim, currency_claim, foreign_unit, unit_of_text
 from tracker.intake.offers.physics import absurd, far_off
 from tracker.intake.offers.price_cell import PriceCell, Standing
 from tracker.intake.offers.rows import WholeRow
@@ -133,6 +133,11 @@ def _basis_claims(
 
 
 def _fill_currency(draft: Draft, settled: Settled[str], facts: FileFacts) -> None:
+    if settled.by is not None and any(value.startswith(THOUSANDS) for value in settled.values):
+        words = settled.by.words
+        text = f"“{words}” counts thousands: these figures are not the prices themselves. Ask the vendor for those."
+        draft.ask(NoteCode.CURRENCY_UNKNOWN, key_about("thousands", words), settled.by.where, text, words)
+        return
     code = settled.value or _dollar(settled, facts)
     if code is not None and settled.by is not None:
         draft.currency = code

@@ -77,6 +77,14 @@ def find_currencies(text: str) -> tuple[CurrencyReading, ...]:
 
 
 @lru_cache(maxsize=4096)
+def counted_in_thousands(text: str, currency: str) -> bool:
+    """Whether a text speaks of thousands of a currency ('Precios en miles de CLP'): its figures are no plain prices."""
+    at = text.find(currency)
+    counts = phrases("money_thousands").find(text[: max(at, 0)])
+    return any(not text[match.end : at].strip() for match in counts)
+
+
+@lru_cache(maxsize=4096)
 def countries(text: str) -> frozenset[str]:
     """The countries (ISO 3166 alpha-2) that an address or sentence names; states and provinces count for theirs."""
     return frozenset(match.value for match in phrases("countries").find(text))
