@@ -125,6 +125,15 @@ def test_words_that_only_looked_like_a_header_go_back_to_being_words():
     assert any("FOB mill" in said.text for said in found.texts)
 
 
+def test_the_questions_and_answers_of_a_form_head_no_table():
+    form = [["Currency", "EUR"], ["Price basis", "per 1000 kg"], ["Delivery terms", "free delivered"]]
+    for gap in ([], [[]]):
+        found = tables([*form, ["Lead time", "4 weeks"], *gap, HEAD, ROW])
+        assert [table.columns[0].text for table in found.tables] == ["Board"]
+        said = [words.text for words in (*found.texts, *found.tables[0].titles)]
+        assert {"Currency: EUR", "Price basis: per 1000 kg"} <= set(said)
+
+
 def test_turning_twice_gives_the_same_rows():
     view = view_of(grid([HEAD, ROW, [None, 20]]))
     assert turned(turned(view)).rows == dict(view.rows)

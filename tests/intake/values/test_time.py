@@ -282,6 +282,15 @@ def test_days_count_from_their_date_or_the_lists(day, days):
     assert relative.last_day(list_date=day) == day + timedelta(days=days)
 
 
+@pytest.mark.parametrize("text", ["validité 31/12/2026", "Prix franco, validité 31/12/2026", "Gültigkeit 31.12.2026"])
+def test_a_noun_of_validity_labels_its_last_day_without_a_colon(text):
+    assert validity(text).last_day(DateOrder.DAY_FIRST) == date(2026, 12, 31)
+
+
+def test_an_adjective_before_a_date_may_mean_its_first_day():
+    assert validity("valable 31/12/2026").unread
+
+
 def test_a_date_in_figures_waits_for_the_files_order():
     found = validity("Offer valid until 03/04/2026")
     assert found is not None

@@ -8,6 +8,7 @@ from tracker.intake.tables.heads import AXIS_ROLES, Head, head_of, looks_priced
 from tracker.intake.tables.numbered import counted_prices
 from tracker.intake.tables.view import View
 from tracker.intake.values.caliper import bare_caliper
+from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import Role
 
@@ -28,6 +29,8 @@ def is_header_row(view: View, row: int) -> bool:
         return False
     if any(head.answers_itself for head in heads) and named < 3:
         return False
+    if asked_and_answered(view, row, heads):
+        return False
     if named < 3 and next(iter(view.rows[row].values())).text.rstrip().endswith(":"):
         return False
     if named + across >= 2 or (bare >= 2 and named >= 1):
@@ -37,6 +40,22 @@ def is_header_row(view: View, row: int) -> bool:
     if named >= 1 and bare == 0 and (_figures_under_words(view, row) or _axis_below(view, row)):
         return True
     return named == 1 and len(heads) == 1 and heads[0].price and _prices_under(view, row)
+
+
+def asked_and_answered(view: View, row: int, heads: list[Head]) -> bool:
+    """'Currency | EUR', 'Price basis | per tonne', 'Terms | FOB mill': lines of a form at its left edge."""
+    if len(heads) != 2:
+        return False
+    _, answer = view.rows[row].values()
+    edge = min(view.rows[row])
+    # With boards at their left, these are the heads of two columns.
+    beneath = [min(view.rows[other]) for other in (row + 1, row + 2) if other in view.rows]
+    by_terms = heads[0].role is Role.DELIVERY_TERMS and find_delivery(answer.text) is not None
+    by_unit = heads[0].role in _ASKS and heads[1].unit
+    return (by_terms or by_unit) and all(left >= edge for left in beneath)
+
+
+_ASKS = frozenset({Role.CURRENCY, Role.BASIS})
 
 
 def _most_across(heads: list[Head]) -> int:

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.header_columns import headed_columns
-from tracker.intake.tables.header_rows import heads_of, is_header_row, under_axis
+from tracker.intake.tables.header_rows import asked_and_answered, heads_of, is_header_row, under_axis
 from tracker.intake.tables.heads import Head, head_of
 from tracker.intake.tables.table import HeadedColumn, Words
 from tracker.intake.tables.view import View
@@ -105,6 +105,8 @@ def _groups_above(view: View, lower: int, row: int) -> bool:
     cells = view.rows[row]
     heads = heads_of(view, row)
     if heads is None or any(head.answers_itself for head in heads) or _is_labelled(list(cells.values()), heads):
+        return False
+    if asked_and_answered(view, row, heads):
         return False
     if any(head.number is not None for head in heads):
         return _second_axis(view, lower, row, heads)

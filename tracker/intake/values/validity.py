@@ -114,6 +114,8 @@ def _clause(clause: str) -> Validity | None:
             return Validity(clause, until=date_after)
     if len(dates) == 1 and any(_only_a_colon(clause[match.end : dates[0].start]) for match in speaks):
         return Validity(clause, until=dates[0])
+    if len(dates) == 1 and _labels_its_date(clause, dates[0]):
+        return Validity(clause, until=dates[0])
     if speaks and dates and _DASH.search(clause[speaks[0].end : dates[-1].start]):
         # 'Valid: 1 July – 30 September 2026', whose first day has no year.
         return Validity(clause, until=dates[-1])
@@ -144,6 +146,12 @@ def _speaks_of_months(clause: str) -> bool:
 def _only_a_colon(between: str) -> bool:
     """'Validité : 17 octobre 2026': the label of a last day."""
     return ":" in between and not between.strip(" :\u00a0")
+
+
+def _labels_its_date(clause: str, date: DateReading) -> bool:
+    """'Validité 31/12/2026' and no more: a noun labels its last day; 'valable 31/12/2026' may name the first."""
+    label, after = clause[: date.start].rpartition(",")[2].strip(), clause[date.end :].strip(" .")
+    return not after and phrases("valid").whole(label) == "label"
 
 
 def _far(clause: str, start: int, end: int) -> bool:
