@@ -208,3 +208,15 @@ def test_a_price_per_thousand_sheets_counts_no_thousands_of_money():
         ["GC1", 250, 400, "700 x 1000", 215],
     ]
     assert str(lines(rows)["E3"].state) == "accepted"
+
+
+@pytest.mark.parametrize("withheld", ["no disponible", "no quote", "call"])
+def test_a_row_that_withholds_its_price_is_no_header(withheld):
+    rows = [
+        ["Description", "Caliper", "Weight", "Price"],
+        ["GD2", "310 µm", "230 g/m²", "955,00 EUR/t"],
+        ["GD2", "360 µm", "280 g/m²", withheld],
+        ["GD2", "385 µm", "300 g/m²", "920,00 EUR/t"],
+        ["GD2", "450 µm", "350 g/m²", "905,00 EUR/t"],
+    ]
+    assert list(lines(rows)) == ["D2", "D4", "D5"]

@@ -95,6 +95,8 @@ def head_of_words(text: str) -> Head | None:
         return None
     if is_period(text):
         return Head(across="period")
+    if _withholds(text):
+        return Head()
     said = header(text)
     across = _across(said)
     if not across and is_bare_order_size(text):
@@ -177,6 +179,12 @@ def _is_price_of_a_year(text: str) -> bool:
     if not YEAR.search(text):
         return False
     return any(r.role in PRICE_ROLES and r.words.strip() != text.strip() for r in header(text).roles)
+
+
+def _withholds(text: str) -> bool:
+    """'no disponible' and 'no quote' stand in the place of a price, though 'no' alone heads item numbers."""
+    price = price_text(text)
+    return price is not None and bool(price.no_price) and not price.amounts
 
 
 def _is_price(text: str) -> bool:
