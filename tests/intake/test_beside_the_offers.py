@@ -50,7 +50,10 @@ def test_a_rate_a_count_or_a_sum_below_the_offers_is_none(words):
     assert set(states([["EUR/t"], HEAD, ["GC1", 250, 400, 1240], [], [words, None, None, 1150]])) == {"D3"}
 
 
-@pytest.mark.parametrize("heads", [("Price USD/ST", "Rush"), ("Ex stock", "Making order"), ("Stock", "Fabrication")])
+@pytest.mark.parametrize(
+    "heads",
+    [("Price USD/ST", "Rush"), ("Ex stock", "Making order"), ("Stock", "Fabrication"), ("Reels USD/ST", "Sheets")],
+)
 def test_no_column_like_prices_beside_prices_is_left_out_in_silence(heads):
     rows = [["Prices in USD per short ton"], ["Board", "pt", "lb/MSF", *heads], ["SBS", 18, 75, 1150, 1210]]
     found = lines([*rows, ["CRB", 18, 70, 900, 960]])

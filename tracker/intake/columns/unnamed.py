@@ -5,6 +5,7 @@ from collections.abc import Mapping, Sequence
 from decimal import Decimal
 
 from tracker.intake.columns.column import Column, Columns
+from tracker.intake.columns.forms import form_alone
 from tracker.intake.columns.headed_figures import mostly_priced
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import looks_priced
@@ -80,10 +81,16 @@ def priced_alike(
     return [
         column
         for column in columns
-        if column not in prices and column.role in (None, Role.STOCK, Role.FORM, Role.SHEET_SIZE) and column.heads
+        if column not in prices and _may_be_priced(column) and column.heads
         and not is_period(column.text)
         and any(_close_by_row(samples[column.index], samples[price.index]) for price in prices)
     ]  # fmt: skip
+
+
+def _may_be_priced(column: Column) -> bool:
+    """Under 'Sheets' alone may stand how many are packed, or what board in sheets costs."""
+    by_form = column.role is Role.PACKING and any(form_alone(head.text) for head in column.said[-1:])
+    return by_form or column.role in (None, Role.STOCK, Role.FORM, Role.SHEET_SIZE)
 
 
 def _close_by_row(cells: Sequence[Cell], prices: Sequence[Cell]) -> bool:
