@@ -220,3 +220,20 @@ def test_a_row_that_withholds_its_price_is_no_header(withheld):
         ["GD2", "450 µm", "350 g/m²", "905,00 EUR/t"],
     ]
     assert list(lines(rows)) == ["D2", "D4", "D5"]
+
+
+def test_terms_above_a_table_on_its_side_hold_for_every_board():
+    rows = [
+        ["Quarrybeck Paper Merchants"],
+        ["Delivery:", "2 wks"],
+        ["Minimum:", "20000 kg per grade"],
+        [],
+        ["Description", "SBS C2S", "CRB C1S", "GC2 folding boxboard"],
+        ["Cal (μm)", 340, 470, 365],
+        ["gsm", 260, 350, 215],
+        ["Cost\nEUR/MT", 1350, 945, 1175],
+    ]
+    found = lines(rows)
+    assert {(line.offer.from_kg, line.offer.minimum_kg, line.offer.lead_days) for line in found.values()} == {
+        (None, Decimal(20000), (14, 14))
+    }

@@ -34,7 +34,8 @@ def label_runs(view: View) -> list[Labels]:
             # A label above may yet join them. Most runs of a long list are single words that name something.
             if len(rows) + 1 < _FEWEST_LABELS:
                 continue
-            run = _checked(view, column, _with_unknown(view, column, rows))
+            rows = _with_unknown(view, column, _without_letterhead(view, column, rows))
+            run = _checked(view, column, rows)
             if run is not None:
                 runs.append(run)
     return sorted(_without_overlap(runs), key=lambda run: (run.rows[0], run.column))
@@ -75,6 +76,18 @@ def _runs(view: View, column: int) -> Iterator[list[int]]:
             rows.append(row)
     if rows:
         yield rows
+
+
+def _without_letterhead(view: View, column: int, rows: list[int]) -> list[int]:
+    """The run without lines of one value above a gap, where several values stand beside each label below it.
+
+    'Minimum: | 20000 kg per grade' is said of every board, not of the one in its column.
+    """
+    values = [sum(at > column for at in view.columns_of(row)) for row in rows]
+    for place in range(1, len(rows)):
+        if rows[place] - rows[place - 1] > 1 and max(values[:place]) == 1 and min(values[place:]) > 1:
+            return rows[place:]
+    return rows
 
 
 def _with_unknown(view: View, column: int, rows: list[int]) -> list[int]:
