@@ -11,12 +11,13 @@ from tracker.intake.values.brackets import Bracket, bracket_text, is_bare_order_
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.formats import format_words
 from tracker.intake.values.header import Header, header
-from tracker.intake.values.lead import lead_unit
+from tracker.intake.values.lead import LeadTime, lead_unit
 from tracker.intake.values.money import price_text, price_unit
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import Role
 from tracker.intake.values.spans import is_span
+from tracker.intake.values.statements import statements
 from tracker.intake.words.lists import phrases
 
 PRICE_ROLES = frozenset({Role.PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.PREVIOUS_PRICE, Role.ALL_IN})
@@ -203,9 +204,11 @@ def _is_unit(said: Header) -> bool:
 
 
 def _answers_itself(said: Header) -> bool:
-    """'Date: 4 May 2026', 'effective 4 May 2026' and 'prices valid until 31 December' say all there is to say."""
+    """'Date: 4 May 2026', 'lead time 35 days' and 'valid until 31 December' say all there is to say."""
     before, colon, after = said.text.partition(":")
     if colon and after.strip() and before.strip():
+        return True
+    if said.role is Role.LEAD_TIME and any(isinstance(each, LeadTime) for each in statements(said.text)):
         return True
     return any(reading.role in _DATED for reading in said.roles) and bool(find_dates(said.text))
 
