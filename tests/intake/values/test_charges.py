@@ -128,6 +128,8 @@ def test_texts_that_say_nothing_of_delivery(text):
         ("Harrowdene Paperboard plc", "Harrowdene Paperboard plc"),
         ("Papeteries Vermelle S.A.", "Papeteries Vermelle S.A."),
         ("Cartulinas Oruña, S.L. - Tarifa 2026", "Cartulinas Oruña, S.L."),
+        ("Offert från Granvassa Kartong AB", "Granvassa Kartong AB"),
+        ("Oferta de Papelera Monteruelo S.A.", "Papelera Monteruelo S.A."),
     ],
 )
 def test_firms(text, name):
@@ -138,6 +140,8 @@ def test_firms(text, name):
     "text",
     [
         "Price List",
+        "Offre de prix SARL Dupin",
+        "Offer from Arden Board Inc. to Boxes Ltd",
         "Folding carton board price list no. 26-05",
         "1180 Millrace Road, Quillmere Landing, Wisconsin",
         "SBS C1S",

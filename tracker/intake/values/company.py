@@ -23,7 +23,18 @@ def company_name(text: str) -> str | None:
     A legal form ends the name wherever it stands; without one, a word of the trade must end the first part of the
     text and the part must be written as a name, each word with a capital. None otherwise.
     """
-    return labelled_company(text) or _headed_company(text)
+    return labelled_company(text) or _company_offering(text) or _headed_company(text)
+
+
+def _company_offering(text: str) -> str | None:
+    """'Offert från Granvassa Kartong AB': the firm with its legal form behind words that lead to it without a colon."""
+    leading = phrases("company").at(tokens(fold(text)), 0)
+    # One word alone, 'mill' or 'from', may begin a name or a sentence.
+    if leading is None or leading.value != "label" or leading.after < 2:
+        return None
+    rest = text[leading.end :].strip()
+    forms = [match for match in phrases("company").find(rest) if match.value == "legal"]
+    return _headed_company(rest) if len(forms) == 1 and _written_as_form(rest, forms[0]) else None
 
 
 def _headed_company(text: str) -> str | None:
