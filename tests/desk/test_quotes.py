@@ -9,6 +9,7 @@ import pytest
 
 from tests.desk.filing import file
 from tests.store.making import FULL, VENDOR, line
+from tracker.commands.quote_list import print_list
 from tracker.desk import levels, rates
 from tracker.desk.comparison import ChosenFooting, Comparison, Per
 from tracker.desk.explanation import Explanation, explain, oldest_rate
@@ -19,8 +20,10 @@ from tracker.desk.quotes import compare, load_snapshot
 from tracker.desk.today import today
 from tracker.desk.trouble import Trouble
 from tracker.trade.basis import Basis
+from tracker.trade.exact import GSM_PER_LB_MSF
 from tracker.trade.footing import footing
 from tracker.trade.offer import Charge, GrammageFrom, Line
+from tracker.window.quotes.offer_columns import price_figure
 
 DAY = date(2026, 11, 25)
 PLAIN = {"charges": (), "from_kg": None, "below_kg": None, "minimum_kg": None}
@@ -95,6 +98,22 @@ def test_delivered_takes_the_charges_in_where_delivered_cost_is_known(desk: Desk
     assert made.price[0] == pytest.approx(float(footing(FULL).delivered_per_tonne), rel=1e-12)
     assert made.price[1] == pytest.approx(float(footing(FULL).per_tonne), rel=1e-12)
     assert made.is_delivered.tolist() == [True, False]
+
+
+def test_one_figure_reads_the_same_wherever_it_is_told(desk: Desk, capsys: pytest.CaptureFixture[str]) -> None:
+    """71.40 per cwt at 52.5 lb/MSF is 37.485: half up, though the weight is kept in g/m² to nine places."""
+    level(desk, 1573)
+    weight = round(Decimal("52.5") * GSM_PER_LB_MSF.numerator / GSM_PER_LB_MSF.denominator, 9)
+    file(desk, line(price=Decimal("71.40"), basis=Basis.CWT, grammage_gsm=weight, **PLAIN))
+    made = comparison(desk, per=Per.MSF)
+    (told,) = offer_objects(made, [0])
+    assert told["per_msf"] == 37.485
+    steps = explain(desk, made, 0).steps
+    assert steps[-1].text.endswith("= 37.49")
+    assert "USD 37.49 lies inside" in told["verdict"]["reasons"][0]
+    print_list(made, [0], [told])
+    assert "37.49" in capsys.readouterr().out
+    assert price_figure(made, float(made.price[0])) == "37.49"
 
 
 def test_no_freight_is_never_said_of_a_sheet_that_says_nothing_of_it(desk: Desk) -> None:

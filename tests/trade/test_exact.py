@@ -1,11 +1,11 @@
-from decimal import Decimal
+from decimal import ROUND_HALF_UP, Decimal
 from fractions import Fraction
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from tracker.trade.exact import as_decimal, plain_text
+from tracker.trade.exact import GSM_PER_LB_MSF, M2_PER_MSF, as_decimal, half_up, plain_text, settled
 
 fractions = st.fractions(min_value=-(10**15), max_value=10**15)
 
@@ -59,3 +59,31 @@ def test_plain_text_has_neither_exponent_nor_trailing_zeros(value, text):
 @given(st.decimals(allow_nan=False, allow_infinity=False, places=6, min_value=-(10**12), max_value=10**12))
 def test_plain_text_keeps_the_value(value):
     assert Decimal(plain_text(value)) == value
+
+
+@given(st.integers(1, 99_999), st.integers(100, 2_000))
+def test_a_figure_through_a_kept_weight_is_the_one_of_the_quoted_weight(cents, tenths_of_a_pound):
+    """A price per cwt and a weight in lb/MSF, kept to a billionth of a g/m² and brought back by floats."""
+    pounds = Fraction(tenths_of_a_pound, 10)
+    kept = float(round(pounds * GSM_PER_LB_MSF, 9))
+    figure = cents / 100 * kept * float(M2_PER_MSF) / (1000 * 45.359237)
+    exact = Fraction(cents, 100) * pounds / 100
+    assert settled(figure) == settled(exact) == Decimal(exact.numerator) / exact.denominator
+    assert half_up(figure, 2) == (Decimal(exact.numerator) / exact.denominator).quantize(Decimal("0.01"), ROUND_HALF_UP)
+
+
+@pytest.mark.parametrize(
+    ("value", "places", "said"),
+    [
+        (37.48499999998389, 2, "37.49"),
+        (47.215, 2, "47.22"),
+        (962.5, 0, "963"),
+        (963.5, 0, "964"),
+        (-2.5, 0, "-3"),
+        (Fraction(2, 3), 3, "0.667"),
+        (0.0, 2, "0.00"),
+        (1e15, 0, "1000000000000000"),
+    ],
+)
+def test_halves_are_rounded_up_wherever_a_figure_is_shown(value, places, said):
+    assert format(half_up(value, places), "f") == said

@@ -7,6 +7,7 @@ from tracker.commands.printing import counted
 from tracker.desk.comparison import Comparison
 from tracker.desk.footing_words import footing_sentence, order_words
 from tracker.desk.freight import FREIGHT_WORDS, where_freight_stands
+from tracker.trade.exact import half_up
 
 _RIGHT = frozenset({3, 5, 6, 7})
 """Columns of figures, set to the right."""
@@ -52,7 +53,7 @@ def _row(comparison: Comparison, index: int, offer: dict[str, Any], freight: str
 
 
 def _figure(value: float) -> str:
-    return "–" if value != value else f"{value:,.2f}"
+    return "–" if value != value else f"{half_up(value, 2):,f}"
 
 
 def _set(text: str, width: int, column: int) -> str:

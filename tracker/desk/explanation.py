@@ -15,7 +15,7 @@ from tracker.desk.verdict_json import verdict_object
 from tracker.desk.verdicts import said
 from tracker.market.reasons import Wording, reasons
 from tracker.trade.days import day_text
-from tracker.trade.exact import M2_PER_MSF
+from tracker.trade.exact import M2_PER_MSF, half_up
 from tracker.trade.offer import Evidence, Note, Offer
 
 if TYPE_CHECKING:
@@ -145,9 +145,9 @@ def _wording(comparison: Comparison, index: int) -> Wording:
             ratio *= comparison.footing.at_caliper_um / float(comparison.snapshot.caliper_um[index])
     unit = PER_WORDS[per] if per is not comparison.footing.per else comparison.footing.per_words
     return Wording(
-        lambda figure: f"{currency} {figure * ratio:,.{places}f} {unit}",
-        lambda low, high: f"{currency} {low * ratio:,.{places}f} to {high * ratio:,.{places}f} {unit}",
-        lambda figure: f"{currency} {figure * ratio:,.{places}f}",
+        lambda figure: f"{currency} {half_up(figure * ratio, places):,f} {unit}",
+        lambda low, high: f"{currency} {half_up(low * ratio, places):,f} to {half_up(high * ratio, places):,f} {unit}",
+        lambda figure: f"{currency} {half_up(figure * ratio, places):,f}",
     )
 
 
@@ -157,7 +157,7 @@ def _doubt(comparison: Comparison, index: int) -> list[str]:
     if between is None:
         return []
     places = 0 if comparison.footing.per is Per.TONNE else 2
-    low, high = (f"{end:,.{places}f}" for end in between)
+    low, high = (f"{half_up(end, places):,f}" for end in between)
     figure = f"{comparison.footing.currency} {low} to {high} {comparison.footing.per_words}"
     return [
         f"The basis weight is estimated, so the price is {figure}, not one figure: ask for the weight before arguing."

@@ -4,9 +4,12 @@ from collections.abc import Iterable, Sequence
 from datetime import date
 from typing import Any
 
+import numpy as np
+
 from tracker.desk.comparison import Comparison
 from tracker.desk.explanation import board_verdict, is_measured, offer_reasons, rate_used
 from tracker.desk.verdict_json import number, verdict_object
+from tracker.trade.exact import settled
 from tracker.trade.offer import GrammageFrom
 
 _FIGURES = ("per_tonne", "per_msf", "delivered_per_tonne", "delivered_per_msf")
@@ -50,7 +53,7 @@ def _offer(comparison: Comparison, index: int) -> dict[str, Any]:
 
 def _prices(comparison: Comparison, index: int) -> dict[str, float | None]:
     factor = _factor(comparison, index)
-    return {name: number(getattr(comparison.snapshot, name)[index] * factor) for name in _FIGURES}
+    return {name: _figure(getattr(comparison.snapshot, name)[index] * factor) for name in _FIGURES}
 
 
 def _at_caliper(comparison: Comparison, index: int) -> dict[str, float | None]:
@@ -59,7 +62,7 @@ def _at_caliper(comparison: Comparison, index: int) -> dict[str, float | None]:
     if caliper is None:
         return {}
     figure = snapshot.per_msf[index] * _factor(comparison, index) * caliper / snapshot.caliper_um[index]
-    return {"per_msf_at_equal_caliper": number(figure)}
+    return {"per_msf_at_equal_caliper": _figure(figure)}
 
 
 def _ranges(comparison: Comparison, index: int) -> dict[str, list[float] | None]:
@@ -71,8 +74,13 @@ def _ranges(comparison: Comparison, index: int) -> dict[str, list[float] | None]
     for name in _FIGURES:
         low, high = sorted(float(getattr(end, name)[index] * factor) for end in comparison.ends)
         if high - low > 1e-9 * high:
-            found[f"{name}_range"] = [low, high]
+            found[f"{name}_range"] = [float(settled(low)), float(settled(high))]
     return found
+
+
+def _figure(value: float) -> float | None:
+    """What was worked out, as the vendor's own figures give it: 37.485, not 37.48499999998."""
+    return float(settled(value)) if np.isfinite(value) else None
 
 
 def _factor(comparison: Comparison, index: int) -> float:

@@ -16,7 +16,7 @@ from tracker.desk.quotes import compare, load_snapshot
 from tracker.desk.samples import Sample, SampleState, samples, verdict_words
 from tracker.desk.trouble import Trouble
 from tracker.reports.content import BandPoint, GradeSection, Mark, OfferRow, ReportContent, SampleRow, Unusual
-from tracker.trade.exact import GSM_PER_LB_MSF, UM_PER_POINT
+from tracker.trade.exact import GSM_PER_LB_MSF, UM_PER_POINT, half_up
 from tracker.trade.grades import grades
 
 if TYPE_CHECKING:
@@ -116,7 +116,8 @@ def _band_sentence(comparison: Comparison, found: list[int]) -> str:
     if not np.isfinite(low):
         return "No band: no market level is set and there are too few offers of the reference grade."
     currency = comparison.footing.currency
-    return f"Expected band {low:,.0f} to {high:,.0f} {currency} per tonne, from {judged.bands.sources[grade]}."
+    band = f"{half_up(low, 0):,f} to {half_up(high, 0):,f} {currency} per tonne"
+    return f"Expected band {band}, from {judged.bands.sources[grade]}."
 
 
 def _band_points(comparison: Comparison, found: list[int]) -> tuple[BandPoint, ...]:

@@ -8,6 +8,8 @@ from dataclasses import dataclass
 from decimal import Context, Decimal
 from fractions import Fraction
 
+from tracker.trade.exact import half_up
+
 _FEWEST_DIGITS, _MOST_DIGITS = 4, 12
 _MONEY_DIGITS, _MONEY_PLACES = 6, 2
 
@@ -95,10 +97,7 @@ def _places(value: Fraction) -> int:
 
 
 def _to_places(value: Fraction, places: int) -> Fraction:
-    # Half away from zero, as a calculator and a spreadsheet round.
-    scaled = abs(value) * 10**places
-    whole = (2 * scaled.numerator + scaled.denominator) // (2 * scaled.denominator)
-    return Fraction(whole if value >= 0 else -whole, 10**places)
+    return Fraction(half_up(value, places))
 
 
 def _decimal(value: Fraction) -> Decimal:

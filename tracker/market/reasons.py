@@ -20,6 +20,7 @@ from tracker.market.peers import ESD_LEVEL
 from tracker.market.slips import Slip, SlipKind
 from tracker.market.verdicts import Verdicts
 from tracker.trade.days import day_text
+from tracker.trade.exact import half_up
 
 _PER = {
     "short_ton": "short ton",
@@ -246,7 +247,7 @@ def _moved(share: float) -> str:
 
 
 def _percent(share: float) -> str:
-    return f"{100 * abs(share):.0f} %"
+    return f"{half_up(100 * abs(share), 0)} %"
 
 
 def _count(number: int, noun: str) -> str:

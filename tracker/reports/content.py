@@ -4,6 +4,8 @@ from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 
+from tracker.trade.exact import half_up
+
 
 class Mark(StrEnum):
     """The verdict on one price, told by shape first: the same marks stand in the window."""
@@ -18,7 +20,7 @@ class Mark(StrEnum):
 
 def signed_percent(ratio: float) -> str:
     """1.62 as '+62 %', 0.95 as '−5 %', 1 as '0 %'."""
-    off = round(100 * (ratio - 1))
+    off = int(half_up(100 * (ratio - 1), 0))
     return f"{'+' if off > 0 else '−' if off < 0 else ''}{abs(off):,} %"
 
 
@@ -51,8 +53,8 @@ class OfferRow:
         """'45.88', '43.10–48.20*' where it rests on an estimate, a dash where it is not known."""
         if self.between is not None:
             low, high = self.between
-            return f"{low:,.2f}–{high:,.2f}*"
-        return "–" if self.price is None else f"{self.price:,.2f}"
+            return f"{half_up(low, 2):,f}–{half_up(high, 2):,f}*"
+        return "–" if self.price is None else f"{half_up(self.price, 2):,f}"
 
     @property
     def beside_going(self) -> str:

@@ -5,6 +5,7 @@ from pathlib import Path
 from typing import Any
 
 from tracker.reports.content import CARE, CONFIDENCE, ESTIMATE, ReportContent
+from tracker.trade.exact import half_up
 
 _OFFER_HEADINGS = (
     "Grade", "Verdict", "Vendor", "Board", "Decided", "Caliper, pt", "Order", "Basis weight", "As quoted", "{unit}",
@@ -42,9 +43,9 @@ def _offers(content: ReportContent) -> list[list[object]]:
             row.order,
             row.weight + (" *" if row.weight_estimated else ""),
             row.as_quoted,
-            None if row.price is None else round(row.price, 2),
-            *((None, None) if row.between is None else (round(end, 2) for end in row.between)),
-            None if row.of_expected is None else round(100 * (row.of_expected - 1), 1),
+            None if row.price is None else float(half_up(row.price, 2)),
+            *((None, None) if row.between is None else (float(half_up(end, 2)) for end in row.between)),
+            None if row.of_expected is None else float(half_up(100 * (row.of_expected - 1), 1)),
             row.lead_time,
             row.valid_until,
             row.source,

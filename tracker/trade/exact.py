@@ -5,7 +5,7 @@ stored copies print 453.59237 g and 0.3048 m). A caliper point is a thousandth o
 exact arithmetic, so every constant is a Fraction.
 """
 
-from decimal import MAX_EMAX, MAX_PREC, MIN_EMIN, Context, Decimal
+from decimal import MAX_EMAX, MAX_PREC, MIN_EMIN, ROUND_HALF_UP, Context, Decimal
 from fractions import Fraction
 
 KG_PER_LB = Fraction(45359237, 100_000_000)
@@ -28,6 +28,7 @@ GSM_PER_LB_MSF = KG_PER_LB * 1000 / M2_PER_MSF
 GSM_PER_LB_3000FT2 = GSM_PER_LB_MSF / 3
 
 _TWELVE_DIGITS = Context(prec=12)
+_SETTLED = Context(prec=10)
 _EVERY_DIGIT = Context(prec=MAX_PREC, Emax=MAX_EMAX, Emin=MIN_EMIN)
 
 
@@ -45,6 +46,21 @@ def product_text(value: Decimal, factor: Fraction) -> str:
     """The text of a price times an exact factor, figure_text(Fraction(value) * factor), in a fifth of its time: no
     fraction is made and brought to lowest terms, which rounding to twelve digits has no need of."""
     return _ratio_text(_EVERY_DIGIT.multiply(value, Decimal(factor.numerator)), Decimal(factor.denominator))
+
+
+def settled(value: float | Fraction) -> Decimal:
+    """A computed figure without what storing and arithmetic left behind its tenth digit.
+
+    A weight is kept to a billionth of a g/m², so 71.40 × 52.5 ÷ 100 comes out as 37.48499999998: that is 37.485.
+    """
+    numerator, denominator = value.as_integer_ratio()
+    return _SETTLED.divide(Decimal(numerator), Decimal(denominator))
+
+
+def half_up(value: float | Fraction, places: int) -> Decimal:
+    """A figure rounded as every one that is shown: half away from zero on the settled value, as a calculator and a
+    spreadsheet round."""
+    return settled(value).quantize(Decimal(1).scaleb(-places), ROUND_HALF_UP, _EVERY_DIGIT)
 
 
 def _ratio_text(numerator: Decimal, denominator: Decimal) -> str:

@@ -3,12 +3,12 @@
 from datetime import date
 from decimal import Decimal
 from enum import StrEnum
-from math import isnan
+from math import isfinite, isnan
 
 from PySide6.QtCore import QLocale
 
 from tracker.trade.days import day_text
-from tracker.trade.exact import KG_PER_LB, KG_PER_SHORT_TON
+from tracker.trade.exact import KG_PER_LB, KG_PER_SHORT_TON, half_up
 from tracker.trade.quantities import CaliperUnit, WeightUnit, caliper_in, weight_in
 
 NONE = "–"
@@ -30,7 +30,7 @@ def other_units(units: Units) -> Units:
 
 def figure(value: float, places: int) -> str:
     """A number with the locale's separators; a dash where it is not known."""
-    return NONE if isnan(value) else QLocale().toString(float(value), "f", places)
+    return NONE if not isfinite(value) else QLocale().toString(float(half_up(float(value), places)), "f", places)
 
 
 def percent(ratio: float) -> str:
@@ -42,7 +42,7 @@ def signed_percent(ratio: float) -> str:
     """1.62 as '+62 %', 0.95 as '−5 %': how far something is from the going price."""
     if isnan(ratio):
         return NONE
-    off = round(100 * (ratio - 1))
+    off = int(half_up(100 * (ratio - 1), 0))
     return f"{'+' if off > 0 else '−' if off < 0 else ''}{figure(abs(off), 0)} %"
 
 
