@@ -237,3 +237,15 @@ def test_terms_above_a_table_on_its_side_hold_for_every_board():
     assert {(line.offer.from_kg, line.offer.minimum_kg, line.offer.lead_days) for line in found.values()} == {
         (None, Decimal(20000), (14, 14))
     }
+
+
+@pytest.mark.parametrize("words", ["Precio venta", "Zubber"])
+def test_one_price_on_two_bases_under_unknown_words_is_one_offer(words):
+    rows = [
+        ["Tipo", "µm", "g/m²", f"{words} EUR/t", f"{words} EUR/1.000 m²"],
+        ["GC1", 420, 270, 1165, 314.55],
+        ["GD2", 365, 280, 945, 264.6],
+    ]
+    found = lines(rows)
+    assert list(found) == ["D2", "D3"]
+    assert found["D2"].offer.source.also == ("E2",)

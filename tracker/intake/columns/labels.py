@@ -1,7 +1,8 @@
 """The words of a price's head that tell it from the prices beside it: a place, a form, a customer's class."""
 
-from tracker.intake.columns.column import Column
+from tracker.intake.columns.column import Column, basis_in_head
 from tracker.intake.columns.forms import form_alone
+from tracker.intake.columns.order_sizes import without_unit
 from tracker.intake.tables.periods import is_period
 from tracker.intake.values.header import Header
 from tracker.intake.values.money import price_unit
@@ -21,7 +22,8 @@ def label_of(column: Column) -> str:
     plain = price_unit(lowest.text) is not None or any(reading.strength >= 0.9 for reading in lowest.roles)
     group = next(filter(None, map(_group, reversed(column.said[:-1]))), "")
     # The same order sizes may stand under 'East' and again under 'West'.
-    return group if plain else f"{group} {lowest.text}".strip()
+    # 'Precio venta EUR/t' and 'Precio venta EUR/1000 m²' are one price: the unit tells none from another.
+    return group if plain else f"{group} {without_unit(lowest, basis_in_head(lowest))}".strip()
 
 
 def _group(head: Header) -> str:

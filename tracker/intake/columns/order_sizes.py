@@ -78,7 +78,7 @@ def beside_unit(head: Header) -> Bracket | None:
     basis = basis_in_head(head)
     if head.currency is None and basis is None and head.role is not Role.PRICE:
         return None
-    rest = _without_unit(head, basis)
+    rest = without_unit(head, basis)
     weights = [mass for mass in find_masses(rest) if mass.kg() not in _UNITS_OF_PRICE]
     bracket = bracket_text(rest)
     if bracket is not None and not bracket.not_weight and not bracket.alone:
@@ -105,7 +105,7 @@ def _load(text: str) -> str | None:
     return min(named) if named and not find_masses(text) else None
 
 
-def _without_unit(head: Header, basis: BasisReading | None) -> str:
+def without_unit(head: Header, basis: BasisReading | None) -> str:
     """A head's text without its currency and the unit behind or before it."""
     currency = re.escape(head.currency.words) if head.currency is not None else ""
     unit = re.escape(basis.words) if basis is not None else ""
