@@ -249,3 +249,17 @@ def test_one_price_on_two_bases_under_unknown_words_is_one_offer(words):
     found = lines(rows)
     assert list(found) == ["D2", "D3"]
     assert found["D2"].offer.source.also == ("E2",)
+
+
+def test_a_sign_for_money_that_is_also_a_short_word_counts_only_beside_a_figure():
+    rows = [
+        ["€/tonne"],
+        ["Qualité", "g/m²", "Prix"],
+        ["GC1", 250, 1250],
+        ["GC2", 250, "s/d"],
+        [],
+        ["s/d : sur demande"],
+    ]
+    assert {cell: line.offer.currency for cell, line in lines(rows).items()} == {"C3": "EUR"}
+    rows = [["Precios por TM"], ["Tipo", "g/m²", "Precio"], ["GC1", 250, "S/ 4,510.00"]]
+    assert lines(rows)["C3"].offer.currency == "PEN"

@@ -60,8 +60,9 @@ def currency_text(text: str) -> CurrencyReading | None:
     return None if meaning is None else reading_of(meaning[0], meaning[1], text.strip())
 
 
-# One letter is a currency only beside a number or a unit, and 'ft', 'fr' and 'lei' are other words in a sentence.
-NOT_IN_SENTENCES = frozenset({"c", "p", "ft", "fr", "ct", "fs", "lei", "x", "m n"})
+# One letter is a currency only beside a number or a unit; 'ft', 'fr' and 'lei' are other words in a sentence, and 's/'
+# is 'sans'.
+NOT_IN_SENTENCES = frozenset({"c", "p", "ft", "fr", "ct", "fs", "lei", "x", "m n", "s/"})
 
 
 @lru_cache(maxsize=8192)
