@@ -96,7 +96,6 @@ LINE_COLUMNS: tuple[Column, ...] = (
         text=_cell,
         keys=lambda d: np.arange(len(d.lines)),
         width=46,
-        share=1,
     ),
     Column(
         "grade",
@@ -140,6 +139,7 @@ LINE_COLUMNS: tuple[Column, ...] = (
         keys=lambda d: _numbers(d, "price"),
         stand=Stand.RIGHT,
         width=120,
+        share=1,
         strong=True,
     ),
     Column(
