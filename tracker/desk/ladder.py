@@ -7,7 +7,6 @@ from decimal import Decimal
 from fractions import Fraction
 
 from tracker.desk.comparison import ChosenFooting, Per, Step
-from tracker.desk.loading import MONEY_SIGNS
 from tracker.desk.rates import Rate
 from tracker.desk.sums import Part, addition_text, amount_text, figure_text, product_text, rounded
 from tracker.trade.basis import BY_AREA, BY_SHEET, BY_WEIGHT, Basis, BoardMeasure, area_of, mass_of, per_msf, per_tonne
@@ -16,6 +15,7 @@ from tracker.trade.exact import KG_PER_LB, KG_PER_TONNE, M2_PER_MSF, M2_PER_SQUA
 from tracker.trade.footing import delivered_cost_known
 from tracker.trade.offer import Charge, GrammageFrom, Offer
 from tracker.trade.quantities import CaliperUnit, WeightUnit, caliper_in, weight_in
+from tracker.trade.quoted import digits_text, money_text
 
 PER_WORDS = {Per.TONNE: "per tonne", Per.MSF: "per 1,000 ft²"}
 _BASIS_WORDS = {
@@ -56,7 +56,7 @@ def ladder(offer: Offer, footing: ChosenFooting, rests: Rested) -> tuple[Step, .
     assert offer.basis is not None
     assert offer.currency is not None
     source = offer.source
-    quoted = f"{offer.currency} {_money(offer.price)} per {_BASIS_WORDS[offer.basis]}"
+    quoted = f"{offer.currency} {digits_text(offer.price)} per {_BASIS_WORDS[offer.basis]}"
     steps = [
         Step("as written", source.as_written or plain_text(offer.price), source.cell),
         Step("read as", quoted),
@@ -78,17 +78,6 @@ def ladder(offer: Offer, footing: ChosenFooting, rests: Rested) -> tuple[Step, .
     if rests.low is not None and rests.high is not None:
         text += f" ({amount_text(Fraction(rests.low))} to {amount_text(Fraction(rests.high))}, as the weight may be)"
     return (*steps, Step(final.label, text, final.cell, final.estimate or rests.low is not None, last=True))
-
-
-def price_text(price: Decimal, currency: str) -> str:
-    """'$1,240.50', '€900', 'SEK 9,450': as quoted."""
-    return f"{MONEY_SIGNS.get(currency) or currency + ' '}{_money(price)}"
-
-
-def _money(price: Decimal) -> str:
-    """With thousands apart; money has no single decimal: 57.5 is written 57.50."""
-    text = f"{price:,f}"
-    return f"{text}0" if text[-2:-1] == "." else text
 
 
 def _is_metric(basis: Basis, rests: Rested) -> bool:
@@ -122,7 +111,7 @@ def _lacking(board: BoardMeasure) -> str:
 
 def _conversion(price: Decimal, currency: str, basis: Basis, offer: Offer, per: Per, rests: Rested) -> list[Part]:
     """The price times and over what brings it to the other basis; the product is exactly trade.basis's figure."""
-    first = Part(Fraction(price), given=price_text(price, currency))
+    first = Part(Fraction(price), given=money_text(price, currency))
     metric = _is_metric(basis, rests)
     if per is Per.TONNE:
         more = _weight_to_tonne(basis, metric) if basis in BY_WEIGHT else _area_to_tonne(basis, offer, rests)
@@ -237,7 +226,7 @@ def _charge(charge: Charge, offer: Offer, price: Fraction, per: Per, rests: Rest
         return price * share, product_text([Part(price), Part(share, given=f"{plain_text(charge.price)} %")])
     assert offer.currency is not None
     figure = (per_tonne if per is Per.TONNE else per_msf)(charge.price, charge.basis, offer.measure)
-    quoted = f"{price_text(charge.price, charge.currency or offer.currency)} per {_BASIS_WORDS[charge.basis]}"
+    quoted = f"{money_text(charge.price, charge.currency or offer.currency)} per {_BASIS_WORDS[charge.basis]}"
     if figure is None:
         return None, f"{quoted}: not convertible, {_lacking(offer.measure)} is not quoted"
     parts = _conversion(charge.price, charge.currency or offer.currency, charge.basis, offer, per, rests)

@@ -13,17 +13,9 @@ from tracker.store.columns import Column, OfferColumns
 from tracker.store.types import STORED_UNITS
 from tracker.trade.basis import Basis
 from tracker.trade.offer import GrammageFrom
+from tracker.trade.quoted import basis_sign, money_sign
 
 _BASES = [basis.value for basis in Basis]
-_UNIT_SIGNS = {
-    Basis.SHORT_TON: "ST",
-    Basis.TONNE: "t",
-    Basis.MSF: "MSF",
-    Basis.M2: "m²",
-    Basis.THOUSAND_M2: "1,000 m²",
-    Basis.THOUSAND_SHEETS: "1,000 sheets",
-}
-MONEY_SIGNS = {"USD": "$", "EUR": "€", "GBP": "£"}
 
 
 def snapshot_of(stored: OfferColumns) -> Snapshot:
@@ -167,11 +159,8 @@ def _equals(values: Column, wanted: str) -> Flags:
 
 def _as_quoted(columns: Mapping[str, Column]) -> list[str]:
     parts = zip(columns["price_units"], columns["price_scale"], columns["currency"], columns["basis"], strict=True)
-    ends = {basis.value: f" /{_UNIT_SIGNS.get(basis, basis.value)}" for basis in Basis}
-    return [
-        f"{MONEY_SIGNS.get(money) or money + ' '}{_grouped(units, scale)}{ends[basis]}"
-        for units, scale, money, basis in parts
-    ]
+    ends = {basis.value: f" /{basis_sign(basis)}" for basis in Basis}
+    return [f"{money_sign(money)}{_grouped(units, scale)}{ends[basis]}" for units, scale, money, basis in parts]
 
 
 def _grouped(units: int, scale: int) -> str:

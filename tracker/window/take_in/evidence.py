@@ -6,9 +6,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from tracker.trade.offer import Evidence, Line, Offer, Source
+from tracker.trade.quoted import basis_sign
 from tracker.window.look.figures import date_text
 from tracker.window.take_in.cells import place_of
-from tracker.window.take_in.line_columns import BASIS_WORDS
 
 _FIELD_WORDS = {
     "price": "Price", "vendor": "Vendor", "product": "Board", "grade": "Grade", "coated_sides": "Coating",
@@ -52,7 +52,7 @@ def _meant(field: str, offer: Offer) -> str:
         low, high = offer.lead_days
         return f"{low}–{high} days" if low != high else f"{low} days"
     if field == _FIELD_WORDS["basis"] and offer.basis is not None:
-        return BASIS_WORDS[offer.basis.value]
+        return basis_sign(offer.basis)
     return (offer.currency or "") if field == _FIELD_WORDS["currency"] else ""
 
 

@@ -1,20 +1,16 @@
 """The columns of what was understood: one line an offer, its state first."""
 
 from dataclasses import dataclass
-from decimal import Decimal
 
 import numpy as np
 
 from tracker.trade.offer import GrammageFrom, Line, State
+from tracker.trade.quoted import basis_sign, digits_text, money_text
 from tracker.window.look import figures
 from tracker.window.look.figures import NONE, Units
 from tracker.window.tables.columns import Column, Stand, fixed, text_keys
 
 STATE_WORDS = {State.ACCEPTED: "understood", State.QUESTION: "held by a question", State.REFUSED: "can't be used"}
-BASIS_WORDS = {
-    "short_ton": "ST", "tonne": "t", "cwt": "cwt", "lb": "lb", "kg": "kg", "msf": "MSF", "m2": "m²",
-    "1000m2": "1,000 m²", "1000sheets": "1,000 sheets", "sheet": "sheet",
-}  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,19 +26,12 @@ class Lines:
 
 
 def price_words(line: Line) -> str:
-    """'USD 1,240 /ST', with a dash for what is not known."""
+    """'$1,240 /ST', with a question mark for what is not known."""
     offer = line.offer
     if offer.price is None:
         return offer.source.as_written or NONE
-    basis = BASIS_WORDS[offer.basis.value] if offer.basis else "?"
-    return f"{offer.currency or '?'} {_money(offer.price)} /{basis}"
-
-
-def _money(price: Decimal) -> str:
-    """'1,240', '71.40', '0.0525': as quoted, and never with a single figure behind the point."""
-    plain = price.normalize()
-    exponent = plain.as_tuple().exponent
-    return f"{plain:,.2f}" if exponent == -1 else f"{plain:,f}"
+    money = money_text(offer.price, offer.currency) if offer.currency else f"? {digits_text(offer.price)}"
+    return f"{money} /{basis_sign(offer.basis) if offer.basis else '?'}"
 
 
 def _notes(lines: Lines, row: int) -> str:
