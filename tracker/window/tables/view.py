@@ -1,15 +1,19 @@
 """The table on screen: rows of one height, whole rows selected, columns as wide as they ask."""
 
+from collections.abc import Collection
+
 from PySide6.QtCore import QEvent, QItemSelectionModel, QModelIndex, Qt, Signal
-from PySide6.QtGui import QKeyEvent, QResizeEvent
+from PySide6.QtGui import QFont, QFontMetrics, QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QFrame, QHeaderView, QTableView, QWidget
 
 from tracker.window.look.theme import Theme
+from tracker.window.tables.columns import Column
 from tracker.window.tables.delegate import RowDelegate
 from tracker.window.tables.model import ColumnTable
 
 ROW_HEIGHT = 28
 _HEADING_HEIGHT = 32
+_BESIDE_TEXT = 16
 
 
 class RowsView(QTableView):
@@ -22,6 +26,7 @@ class RowsView(QTableView):
         super().__init__(parent)
         self._table = model
         self._lines = 1
+        self._needed: dict[str, int] = {}
         self.setModel(model)
         self.setItemDelegate(RowDelegate(theme, self))
         self.setFrameShape(QFrame.Shape.NoFrame)
@@ -62,6 +67,22 @@ class RowsView(QTableView):
             self.setColumnHidden(place, not shown)
             self._share_width()
 
+    def make_room(self, key: str, text: str) -> None:
+        """Widens a column, where it must be, so that `text` stands in it uncut."""
+        column = next(each for each in self._table.columns if each.key == key)
+        font = QFont(self.font())
+        if column.strong:
+            font.setWeight(QFont.Weight.DemiBold)
+        self._needed[key] = QFontMetrics(font).horizontalAdvance(text) + _BESIDE_TEXT
+        self._share_width()
+
+    def width_for(self, keys: Collection[str]) -> int:
+        """What these columns ask for together, in pixels."""
+        return sum(self._asked(column) for column in self._table.columns if column.key in keys)
+
+    def _asked(self, column: Column) -> int:
+        return max(column.width, self._needed.get(column.key, 0))
+
     @property
     def room(self) -> int:
         """The width for columns, less that of a scroll bar that may come, in pixels."""
@@ -94,10 +115,10 @@ class RowsView(QTableView):
         """Gives each column what it asks for and the spare width to those that take a share."""
         columns = self._table.columns
         shown = [(place, column) for place, column in enumerate(columns) if not self.isColumnHidden(place)]
-        spare = max(0, self.viewport().width() - sum(column.width for _, column in shown))
+        spare = max(0, self.viewport().width() - sum(self._asked(column) for _, column in shown))
         shares = sum(column.share for _, column in shown) or 1
         for place, column in shown:
-            self.setColumnWidth(place, column.width + spare * column.share // shares)
+            self.setColumnWidth(place, self._asked(column) + spare * column.share // shares)
 
     def _current_changed(self, index: QModelIndex, _before: QModelIndex) -> None:
         if index.isValid():

@@ -12,6 +12,7 @@ from tracker.desk.known_answers import asked_of
 from tracker.trade.offer import Line, NoteCode, Question, Reading, State
 from tracker.window.look.figures import date_text
 from tracker.window.take_in.cells import Use, place_of, uses_of
+from tracker.window.take_in.line_columns import price_words
 from tracker.window.take_in.passed_over import passed_words
 
 if TYPE_CHECKING:
@@ -26,7 +27,7 @@ class Findings:
     """Of one reading: lines by state, who quotes, what each cell was used for, and which line stands in which cell.
     `told_once`: notes that all its lines share; `far_off`: the lines whose price lies far outside what board costs;
     `asked`: all that a person can settle, whether or not a line waits for it; `passed`: what holds no offers, in words;
-    `sized`: an order size sets some lines apart."""
+    `sized`: an order size sets some lines apart; `longest_price`: the price that takes most room, as it is shown."""
 
     states: Counter[State] = field(default_factory=Counter)
     vendors: frozenset[str] = frozenset()
@@ -40,6 +41,7 @@ class Findings:
     asked: tuple[Question, ...] = ()
     passed: str = ""
     sized: bool = False
+    longest_price: str = ""
 
 
 def findings_of(taken: TakenIn) -> Findings:
@@ -67,6 +69,7 @@ def _gathered(taken: TakenIn, reading: Reading, lines: tuple[Line, ...]) -> Find
         asked,
         passed_words(reading.passed_over, len(sheets | {part.sheet for part in reading.passed_over}) > 1),
         any(line.offer.from_kg or line.offer.below_kg for line in lines),
+        max((price_words(line) for line in lines if line.offer.price is not None), key=len, default=""),
     )
 
 

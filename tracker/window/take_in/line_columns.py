@@ -128,7 +128,6 @@ LINE_COLUMNS: tuple[Column, ...] = (
         keys=lambda d: _numbers(d, "price"),
         stand=Stand.RIGHT,
         width=120,
-        share=1,
         strong=True,
     ),
     Column(

@@ -131,6 +131,11 @@ class SheetPanel(QFrame):
             return None
         return self._workbook.grids[number]
 
+    @property
+    def wanted_width(self) -> int:
+        """In pixels, with every column of the sheet in view."""
+        return self.view.wanted_width + 2 * self.frameWidth()
+
     def _show_sheet(self) -> None:
         grid = self.grid
         if grid is not None:

@@ -98,6 +98,11 @@ class SheetModel(QAbstractTableModel):
             return 0
         return max(_LEAST_COLUMNS, self._grid.width)
 
+    @property
+    def used_columns(self) -> int:
+        """The columns the sheet itself has; more are shown beside a narrow one."""
+        return 0 if self._grid is None else int(self._grid.width)
+
     def data(self, index: QModelIndex | QPersistentModelIndex, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         if not index.isValid():
             return None
@@ -176,6 +181,12 @@ class SheetView(QTableView):
         self._let_texts_run_on(grid, widths)
         self.scrollToTop()
         self.horizontalScrollBar().setValue(0)
+
+    @property
+    def wanted_width(self) -> int:
+        """In pixels, with every column that holds something in view."""
+        columns = sum(self.columnWidth(column) for column in range(self._sheet.used_columns))
+        return self.verticalHeader().sizeHint().width() + columns + self.verticalScrollBar().sizeHint().width()
 
     def mark(self, uses: Mapping[tuple[int, int], Use]) -> None:
         self._sheet.mark(uses)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QSplitter
@@ -9,17 +11,18 @@ from PySide6.QtWidgets import QSplitter
 from tracker.window.take_in.sheet_panel import SheetPanel
 from tracker.window.take_in.understood import Understood
 
-_SHEET_WIDTH, _SHEET_SHARE, _MARKING_SHARE = 350, 0.28, 0.4
+_SHEET_WIDTH, _SHEET_SHARE, _MARKING_SHARE, _MOST_FOR_SHEET = 350, 0.28, 0.4, 0.55
 
 
 class TwoSides(QSplitter):
-    """In a narrow window the sheet gives way first: it can be scrolled, words cut short can't be read. While a table is
-    marked by hand more of it is in view."""
+    """The sheet takes the width its columns need where the offers leave it. In a narrow window it gives way first: it
+    can be scrolled, words cut short can't be read. While a table is marked by hand more of it is in view."""
 
     def __init__(self, sheet: SheetPanel, understood: Understood) -> None:
         super().__init__(Qt.Orientation.Horizontal)
         self._sheet = sheet
-        self._for_marking = False
+        self._understood = understood
+        self._shared_for: tuple[Any, bool] = (None, False)
         self.addWidget(sheet)
         self.addWidget(understood)
         self.setHandleWidth(20)
@@ -27,14 +30,25 @@ class TwoSides(QSplitter):
         self.setStretchFactor(1, 1)
 
     def look_again(self) -> None:
-        """Marking may have begun or ended; where it did not, the widths stay as the user drew them."""
-        if self._for_marking == self._sheet.strip.isHidden():
+        """Another sheet may be shown, marking begun or ended; else the widths stay as the user drew them."""
+        if self._shared_for != self._at_hand():
             self._share(self.width())
 
+    def _at_hand(self) -> tuple[Any, bool]:
+        return self._sheet.grid, not self._sheet.strip.isHidden()
+
     def _share(self, wide: int) -> None:
-        self._for_marking = not self._sheet.strip.isHidden()
-        sheet = int(_MARKING_SHARE * wide) if self._for_marking else min(_SHEET_WIDTH, int(_SHEET_SHARE * wide))
+        self._shared_for = self._at_hand()
+        sheet = self._for_marking(wide) if self._shared_for[1] else self._for_reading(wide)
         self.setSizes([sheet, wide - sheet])
+
+    def _for_marking(self, wide: int) -> int:
+        return int(_MARKING_SHARE * wide)
+
+    def _for_reading(self, wide: int) -> int:
+        least = min(_SHEET_WIDTH, int(_SHEET_SHARE * wide))
+        most = min(wide - self.handleWidth() - self._understood.wanted_width, int(_MOST_FOR_SHEET * wide))
+        return max(least, min(self._sheet.wanted_width, most))
 
     # Qt's own names from here on
 

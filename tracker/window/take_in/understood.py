@@ -27,6 +27,7 @@ from tracker.window.take_in.vendor_line import VendorLine
 _MOST_FOR_QUESTIONS = 0.55
 _WIDE_ENOUGH_FOR_TWO_LINES = 740
 _MOST_FOR_ANSWERS = 0.22
+_FOR_NOTES = 110
 _GIVES_WAY = ("weight", "board", "cell")
 
 
@@ -105,6 +106,7 @@ class Understood(QWidget):
         self._say_far_off(file.found.far_off)
         # What is asked stands in its own card.
         self._tell_once(file.found.told_once - self._asked)
+        self.table.make_room("price", file.found.longest_price)
         self._fit_columns()
         self._set_lines()
         self.passed.setText(file.found.passed)
@@ -170,13 +172,23 @@ class Understood(QWidget):
     def _fit_columns(self) -> None:
         """What is the same in every line gives way, and in a narrow list what identifies a board least: never the
         price."""
-        hidden = {key for key, shown in (("notes", self._found.noted), ("order", self._found.sized)) if not shown}
+        shown = self._columns_with_something()
         for key in _GIVES_WAY:
-            if sum(column.width for column in LINE_COLUMNS if column.key not in hidden) <= self.table.room:
+            if self.table.width_for(shown) <= self.table.room:
                 break
-            hidden.add(key)
+            shown.remove(key)
         for each in LINE_COLUMNS:
-            self.table.show_column(each.key, each.key not in hidden)
+            self.table.show_column(each.key, each.key in shown)
+
+    def _columns_with_something(self) -> set[str]:
+        empty = {key for key, shown in (("notes", self._found.noted), ("order", self._found.sized)) if not shown}
+        return {column.key for column in LINE_COLUMNS} - empty
+
+    @property
+    def wanted_width(self) -> int:
+        """In pixels, with every column in view and room to read the notes in."""
+        for_notes = _FOR_NOTES if self._found.noted else 0
+        return self.table.width_for(self._columns_with_something()) + for_notes + self.width() - self.table.room
 
     def _share_height(self) -> None:
         """Questions take what they need, up to a good half; once all are answered the lines have nearly all of it."""
