@@ -101,7 +101,7 @@ LINE_COLUMNS: tuple[Column, ...] = (
         text=lambda d, row: d.lines[row].offer.product or NONE,
         keys=lambda d: text_keys([line.offer.product for line in d.lines]),
         width=76,
-        share=2,
+        share=4,
         wraps=True,
         tip=lambda d, row: d.lines[row].offer.product,
     ),

@@ -25,7 +25,7 @@ from tracker.window.take_in.vendor_card import VendorCard
 from tracker.window.take_in.vendor_line import VendorLine
 
 _MOST_FOR_QUESTIONS = 0.55
-_WIDE_ENOUGH_FOR_TWO_LINES = 740
+_WIDE_ENOUGH_FOR_TWO_LINES = 660
 _MOST_FOR_ANSWERS = 0.22
 _FOR_NOTES = 110
 _GIVES_WAY = ("weight", "board", "cell")
