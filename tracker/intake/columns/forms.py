@@ -1,27 +1,50 @@
 """'Rolls | Sheets' over prices: the form in which board comes, which is not what its prices are per."""
 
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
+from decimal import Decimal
 
 from tracker.intake.columns.column import Column
+from tracker.intake.grid import Cell
 from tracker.intake.values.header import Header
 from tracker.intake.values.roles import Role
 from tracker.intake.words.lists import phrases
 
+_BOTH = {"roll", "sheet"}
+_NEAR = Decimal("1.5")
+"""How many times the price of rolls that of sheets may be; common practice, no source."""
 
-def told_apart_by_form(columns: list[Column]) -> list[Column]:
-    """'Rolls | Sheets' over two prices say in what form the board comes, not what the prices are per."""
+
+def told_apart_by_form(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
+    """'Rolls | Sheets' over two prices say in what form the board comes, not what the prices are per.
+
+    Where one of the heads by itself says something else ('Format'), figures near each other in every row show that
+    both are prices.
+    """
     forms = {column.index: form for column in columns if (form := _form(column))}
-    if set(forms.values()) != {"roll", "sheet"}:
+    if set(forms.values()) != _BOTH or not _all_priced(columns, forms, samples):
         return columns
-    return [replace(column, said=_without_form(column.said)) if column.index in forms else column for column in columns]
+    return [
+        replace(column, role=Role.PRICE, said=_without_form(column.said)) if column.index in forms else column
+        for column in columns
+    ]
+
+
+def _all_priced(columns: list[Column], forms: Mapping[int, str], samples: Mapping[int, Sequence[Cell]]) -> bool:
+    priced = {column.index for column in columns if column.role is Role.PRICE}
+    return priced >= forms.keys() or (priced <= forms.keys() and _near_by_row([samples[index] for index in forms]))
+
+
+def _near_by_row(prices: Sequence[Sequence[Cell]]) -> bool:
+    by_row = [{cell.row: cell.value for cell in cells if isinstance(cell.value, Decimal)} for cells in prices]
+    rows = [[figures[row] for figures in by_row] for row in set.intersection(*(set(figures) for figures in by_row))]
+    return bool(rows) and all(0 < max(row) <= _NEAR * min(row) for row in rows)
 
 
 def _form(column: Column) -> str:
-    """'roll' or 'sheet' where a price's head says that and no more; '' elsewhere, and below 'price per'."""
+    """'roll' or 'sheet' where a head says that and no more; '' elsewhere, and below 'price per'."""
     per = any(head.strength(Role.BASIS) or head.strength(Role.PER_QUANTITY) for head in column.said)
-    if column.role is not Role.PRICE or per:
-        return ""
-    return next((form for head in column.said if (form := form_alone(head.text))), "")
+    return "" if per else next((form for head in column.said if (form := form_alone(head.text))), "")
 
 
 def _without_form(said: tuple[Header, ...]) -> tuple[Header, ...]:
@@ -30,5 +53,5 @@ def _without_form(said: tuple[Header, ...]) -> tuple[Header, ...]:
 
 def form_alone(text: str) -> str:
     """'roll' or 'sheet' for a text that says that and no more, else ''."""
-    form = phrases("basis").whole(text)
-    return form if form in ("roll", "sheet") else ""
+    form = phrases("forms").whole(text) or phrases("basis").whole(text)
+    return form if form in _BOTH else ""

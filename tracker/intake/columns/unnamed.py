@@ -16,6 +16,9 @@ from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import Role
 from tracker.intake.words.lists import phrases
 
+_LENT_TO_PRICES = (None, Role.STOCK, Role.FORM, Role.SHEET_SIZE, Role.ITEM, Role.PRODUCT)
+"""What a head over prices may seem to say: 'Marlpit Board' names a firm as well as a board."""
+
 UNNAMED = "no column is called a price"
 """The doubt that a stated currency and unit and usual prices lay to rest."""
 _UNLIKE = "no column is called a price, and the columns of figures are not of a size"
@@ -90,7 +93,7 @@ def priced_alike(
 def _may_be_priced(column: Column) -> bool:
     """Under 'Sheets' alone may stand how many are packed, or what board in sheets costs."""
     by_form = column.role is Role.PACKING and any(form_alone(head.text) for head in column.said[-1:])
-    return by_form or column.role in (None, Role.STOCK, Role.FORM, Role.SHEET_SIZE)
+    return by_form or column.role in _LENT_TO_PRICES
 
 
 def _close_by_row(cells: Sequence[Cell], prices: Sequence[Cell]) -> bool:

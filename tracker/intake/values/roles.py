@@ -52,9 +52,6 @@ class Role(StrEnum):
     FORM = "form"
     PAYMENT = "payment"
 
-    # Columns are looked up by their roles many times a row, and an Enum's own hash is a Python function.
-    __hash__ = str.__hash__
-
     # Columns are looked up by role dozens of times a row, and an Enum's own hash is a Python function.
     __hash__ = str.__hash__
 
