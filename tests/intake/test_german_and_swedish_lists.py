@@ -160,3 +160,65 @@ def test_one_word_that_says_price_and_unit(head, basis):
         [["EUR"], ["Sort", "g/m²", "µm", head], ["GC2", 250, 405, {"tonne": 1250, "kg": 1.25, "m2": 0.31}[basis]]]
     )
     assert [(str(line.state), line.offer.basis) for line in found.values()] == [("accepted", basis)]
+
+
+@pytest.mark.parametrize(
+    ("unit", "expected"),
+    [("1 t", ("accepted", "1265", "tonne")), ("je 1 TO", ("accepted", "1265", "tonne")),
+     ("100 kg", ("question", "1265", None))],
+)  # fmt: skip
+def test_a_price_unit_of_one_is_the_unit_itself(unit, expected):
+    rows = [
+        ["Kurztext", "Flächengewicht", "Dicke", "Preis", "Währung", "Preiseinheit"],
+        ["GC1 Rolle", "240 g/m²", "385 µm", 1265, "EUR", unit],
+    ]
+    assert prices(lines(rows)) == {"D2": expected}
+
+
+def test_a_price_on_an_unknown_unit_does_not_hold_back_the_one_beside_it():
+    rows = [["Sorte", "g/m²", "µm", "EUR/100 kg", "EUR/t"], ["GC1", 250, 400, 138.5, 1295]]
+    assert prices(lines(rows)) == {"D2": ("question", "138.5", None), "E2": ("accepted", "1295", "tonne")}
+
+
+def test_prices_free_to_places_beside_the_one_at_the_mill():
+    rows = [
+        ["EUR/t"],
+        ["Sorte", "g/m²", "µm", "ab Werk", "frei Hamburg", "frei Wien"],
+        ["GD2", 350, 460, 840, 870, 900],
+    ]
+    found = lines(rows)
+    assert {str(line.state) for line in found.values()} == {"accepted"}
+    assert [line.offer.delivered for line in found.values()] == [False, True, True]
+    with_freight = [
+        rows[0],
+        ["Sorte", "g/m²", "µm", "ab Werk", "Fracht", "frei Hamburg"],
+        ["GD2", 350, 460, 840, 30, 870],
+    ]
+    assert list(lines(with_freight)) == ["D3"]
+
+
+def test_the_offer_beside_prices_that_have_run_out():
+    rows = [
+        ["EUR/t"],
+        ["Sorte", "g/m²", "µm", "Preis Q2/2026 (abgelaufen)", "Preis Q3/2026 (abgelaufen)", "Angebot Q4/2026"],
+        ["GC1", 250, 405, 1232, 1247, 1262],
+    ]
+    assert prices(lines(rows)) == {"F3": ("accepted", "1262", "tonne")}
+
+
+@pytest.mark.parametrize(
+    ("measure", "expected"),
+    [("0,46 mm", ("accepted", "1090", "tonne")), ("0.46 mm", ("question", None, "tonne")),
+     ("0.46", ("question", "1.090", "tonne"))],
+)  # fmt: skip
+def test_a_measure_settles_a_price_by_its_comma_and_never_to_an_absurd_one(measure, expected):
+    """Technical data have a decimal point in sheets whose money has a comma."""
+    rows = [["Sorte", "g/m²", "Dicke mm", "Preis"], ["GD2", 350, measure, "1.090 €/t"]]
+    assert prices(lines(rows)) == {"D2": expected}
+
+
+def test_a_column_of_brands_that_a_note_explains():
+    rows = [["EUR/t"], ["Marke", "g/m²", "µm", "EUR/t"], ["Brunnalux", 240, 385, 1290],
+            ["Brunnaduo", 350, 460, 890], [],
+            ["Brunnalux = GC1 Faltschachtelkarton; Brunnaduo = GD2 Duplexkarton"]]  # fmt: skip
+    assert [line.offer.grade for line in lines(rows).values()] == ["FBB", "CRB"]

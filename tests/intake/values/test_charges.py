@@ -99,6 +99,11 @@ def test_charges_in_notes(text, expected):
         ("Freight allowed", True),
         ("CIF Nordhaven", None),
         ("DAP or FOB mill", None),
+        ("Preise EUR/t frei Wien", True),
+        ("frei deutsche Empfangsstation", True),
+        ("Sonderposten ab Lager Kassel, solange Vorrat reicht", False),
+        ("frei Frachtführer", False),
+        ("frei Grenze", None),
     ],
 )
 def test_delivery(text, delivered):
@@ -108,7 +113,16 @@ def test_delivery(text, delivered):
 
 
 @pytest.mark.parametrize(
-    "text", ["Price for board", "freight to your dock quoted apart", "SBS C1S", "Lead time", "for information"]
+    "text",
+    [
+        "Price for board",
+        "freight to your dock quoted apart",
+        "SBS C1S",
+        "Lead time",
+        "for information",
+        "ab Lager",
+        "holzfrei Papier",
+    ],
 )
 def test_texts_that_say_nothing_of_delivery(text):
     assert find_delivery(text) is None
@@ -129,6 +143,7 @@ def test_texts_that_say_nothing_of_delivery(text):
         ("Papeteries Vermelle S.A.", "Papeteries Vermelle S.A."),
         ("Cartulinas Oruña, S.L. - Tarifa 2026", "Cartulinas Oruña, S.L."),
         ("Offert från Granvassa Kartong AB", "Granvassa Kartong AB"),
+        ("zwischen Kartonwerk Söllbach AG (Lieferant) und dem Besteller", "Kartonwerk Söllbach AG"),
         ("Oferta de Papelera Monteruelo S.A.", "Papelera Monteruelo S.A."),
     ],
 )

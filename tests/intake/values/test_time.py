@@ -221,6 +221,7 @@ def test_a_date_in_figures_has_each_order_that_is_a_day(day, shape):
         "June 2026",
         "18 pt",
         "4-6 wks",
+        "31 oktober / November 2026",
         "1/2",
         "1899-12-30",
     ],
@@ -234,6 +235,7 @@ def test_what_is_no_date(text):
     [
         ("end of June 2026", date(2026, 6, 30)),
         ("Ende Juni 2026", date(2026, 6, 30)),
+        ("31 oktober / October 2026", date(2026, 10, 31)),
         ("fin février 2028", date(2028, 2, 29)),
         ("end of Q4 2026", date(2026, 12, 31)),
         ("2026-05-04 00:00:00", date(2026, 5, 4)),

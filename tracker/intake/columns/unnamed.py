@@ -9,7 +9,7 @@ from tracker.intake.columns.forms import form_alone
 from tracker.intake.columns.headed_figures import mostly_priced
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import looks_priced
-from tracker.intake.tables.periods import is_period
+from tracker.intake.tables.periods import is_period, without_periods
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.header import Header
 from tracker.intake.values.numbers import number_readings
@@ -43,11 +43,13 @@ def _is_amount(head: Header) -> bool:
 
 
 def from_a_day(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
-    """'bisher | ab 01.01.2027': beside a price that held until now, figures from a day on are the one that will."""
+    """'bisher | ab 01.01.2027', 'Q3 (abgelaufen) | Angebot Q4': beside prices that held until now, figures from a day
+    on or offered are the ones that will."""
     return [
         column
         for column in columns
-        if column.role in (None, Role.VALID_FROM) and column.said and _names_a_start(column.said[-1].text)
+        if column.role in (None, Role.VALID_FROM) and column.said
+        and (_names_a_start(column.said[-1].text) or _names_an_offer(column.said[-1].text))
         and mostly_priced(samples[column.index])
     ]  # fmt: skip
 
@@ -55,6 +57,10 @@ def from_a_day(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]])
 def _names_a_start(text: str) -> bool:
     dates = find_dates(text)
     return len(dates) == 1 and phrases("since").whole(text[: dates[0].start] + text[dates[0].end :]) is not None
+
+
+def _names_an_offer(text: str) -> bool:
+    return phrases("price_words").whole(without_periods(text).strip(" /-,")) is not None
 
 
 def unnamed_figures(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:

@@ -14,6 +14,7 @@ from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.settle import Claim, Settled, settle
 from tracker.intake.offers.unit_cells import unit_cells
+from tracker.intake.values.money import price_text
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import Statement, statements
@@ -234,18 +235,26 @@ def _ask_basis(draft: Draft, settled: Settled[str], facts: FileFacts) -> None:
 
 def _look(draft: Draft) -> None:
     """A price far outside what board costs is told; one that no board ever cost is asked, unless the row itself says
-    currency and basis: then it is certain what was written, and the verdict says that it looks like another basis."""
+    currency, basis and a figure that reads one way: then it is certain what was written, and the verdict says that it
+    looks like another basis."""
     if draft.price is None or draft.currency is None or draft.basis is None:
         return
     measure = BoardMeasure(draft.grammage_gsm, draft.sheet_mm)
     tonne = far_off(draft.price, draft.currency, draft.basis, measure)
     if tonne is not None:
         text = f"This makes {float(tonne):,.0f} {draft.currency} a tonne, far outside what board usually costs."
-        if absurd(tonne, draft.currency) and not _row_says(draft, "currency", "basis"):
+        certain = _row_says(draft, "currency", "basis") and not _two_figures(draft.cell)
+        if absurd(tonne, draft.currency) and not certain:
             key = f"price:{draft.where}"
             draft.ask(NoteCode.OUTSIDE_USUAL_RANGE, key, draft.where, text, draft.cell.text.strip())
         else:
             draft.note(NoteCode.OUTSIDE_USUAL_RANGE, draft.where, text)
+
+
+def _two_figures(cell: Cell) -> bool:
+    """'1.090 €/t' is two figures, of which other columns' signs chose one."""
+    said = price_text(cell.text) if isinstance(cell.value, str) else None
+    return said is not None and len(said.amounts) > 1
 
 
 def _row_says(draft: Draft, *fields: str) -> bool:

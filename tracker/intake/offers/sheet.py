@@ -68,6 +68,9 @@ class ReadSheet:
             Role.FREIGHT,
             Role.CHARGE,
             Role.ENERGY,
+            Role.STOCK,
+            Role.BRACKET,
+            Role.MINIMUM,
         )
         for read in self.tables:
             for column in read.columns.of(*figured, Role.SHEETING, Role.DISCOUNT, Role.PREVIOUS_PRICE, Role.TOTAL):

@@ -4,21 +4,31 @@ import re
 from collections.abc import Iterable
 
 from tracker.intake.values.money import price_text
-from tracker.intake.values.numbers import SignEvidence
+from tracker.intake.values.numbers import NumberReading, SignEvidence, number_readings
 from tracker.intake.words.lists import phrases
 
 
 def evidence_of(texts: Iterable[str]) -> SignEvidence:
-    """How many figures can only be read with a point, and how many only with a comma."""
+    """How many figures can only be read with a point, and how many only with a comma.
+
+    A measure with its unit ('0,40 mm', '8,4 t') tells by its comma alone: technical data have a point everywhere.
+    """
     point = comma = 0
     for text in texts:
         said = price_text(text)
-        if said is None or said.rest:
-            continue
-        signs = {reading.decimal_sign for reading in said.amounts}
+        amounts = said.amounts if said is not None and not said.rest else _measured(text)
+        signs = {reading.decimal_sign for reading in amounts}
         point += signs == {"."}
         comma += signs == {","}
     return SignEvidence(point, comma)
+
+
+_MEASURE = re.compile(r"\s*(\d+,\d+)\s*[^\W\d]{1,3}²?\s*")
+
+
+def _measured(text: str) -> tuple[NumberReading, ...]:
+    found = _MEASURE.fullmatch(text)
+    return number_readings(found[1]) if found is not None else ()
 
 
 _THOUSANDS = re.compile(r"(?<!\d)[123]([.,])000(?!\d)")

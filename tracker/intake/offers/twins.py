@@ -73,6 +73,9 @@ def _same_offer(one: Draft, other: Draft) -> bool:
         return False
     if one.currency != other.currency or one.delivered != other.delivered:
         return False
+    if (one.basis is None) != (other.basis is None):
+        # A price per 100 kg, which is asked about, must not hold back the one per tonne beside it.
+        return False
     about, also = _about(one), _about(other)
     return about == also or (about[1:] == also[1:] and _one_price(one, other))
 

@@ -69,12 +69,17 @@ def reading_of(key: str, text: str) -> BasisReading:
 
 
 def unit_at(found: list[Token], place: int, text: str) -> tuple[BasisReading, int] | None:
-    """The unit that begins at this token, and the number of the token after it."""
+    """The unit that begins at this token, and the number of the token after it. '1 t' is a ton as 't' is."""
     match = basis_phrases().at(found, place)
     if match is None:
-        return None
+        return unit_at(found, place + 1, text) if _is_one(found, place) else None
     match = _with_explanation(found, match)
     return reading_of(match.value, text[match.start : match.end]), match.after
+
+
+def _is_one(found: list[Token], place: int) -> bool:
+    """A single 1, once, with a word behind it."""
+    return found[place][0] == "1" and place + 1 < len(found) and found[place + 1][0].isalpha()
 
 
 def _with_explanation(found: list[Token], match: Found[str]) -> Found[str]:

@@ -26,6 +26,22 @@ def company_name(text: str) -> str | None:
     return labelled_company(text) or _company_offering(text) or _headed_company(text)
 
 
+_IN_BRACKETS = re.compile(r"\((?P<label>[^()]{4,40})\)")
+
+
+def _company_in_prose(text: str) -> str | None:
+    """'between Kartonwerk Söllbach AG (supplier) and the buyer': a firm before a label in brackets."""
+    for match in _IN_BRACKETS.finditer(text):
+        if phrases("company").whole(match["label"]) != "label":
+            continue
+        before = text[: match.start()].split()
+        first = next((at for at in reversed(range(len(before))) if before[at][0].islower()), -1) + 1
+        name = _headed_company(" ".join(before[first:]))
+        if name is not None:
+            return name
+    return None
+
+
 def _company_offering(text: str) -> str | None:
     """'Offert från Granvassa Kartong AB': the firm with its legal form behind words that lead to it without a colon."""
     leading = phrases("company").at(tokens(fold(text)), 0)
@@ -142,6 +158,8 @@ def _is_name(name: str, *, may_name_board: bool = False) -> bool:
 def labelled_company(text: str) -> str | None:
     """The name behind a label in the same text: 'Supplier: Saltmarrow Paperboard Inc.'."""
     label, colon, rest = text.partition(":")
+    if not colon:
+        return _company_in_prose(text)
     if colon and rest.strip() and phrases("company").whole(label) == "label" and any(sign.isalpha() for sign in rest):
         named = [name for name in map(_headed_company, rest.split(",")) if name is not None]
         name = _BREAK.split(rest.strip(), maxsplit=1)[0].strip()

@@ -34,8 +34,10 @@ _NUMERIC = re.compile(
 )
 _DAY_MONTH_YEAR = re.compile(
     r"(?<![\d./])(\d{1,2})(?:st|nd|rd|th|er|:e|\.|)\s*[-/ ]?\s*(?:(?:of|de|del|den)\s+)?"
-    r"([^\W\d_]{3,10})\.?\s*[-/,' ]?\s*(?:(?:of|de|del)\s+)?'?(\d{4}|\d{2})(?![\d.,]*\d)"
+    r"([^\W\d_]{3,10})\.?(?:\s*/\s*(?P<again>[^\W\d_]{3,10}))?\s*[-/,' ]?\s*"
+    r"(?:(?:of|de|del)\s+)?'?(?P<year>\d{4}|\d{2})(?![\d.,]*\d)"
 )
+"""In two languages the month stands there twice: '31 oktober / October 2026'."""
 _MONTH_DAY_YEAR = re.compile(r"([^\W\d_]{3,10})\.?\s+(\d{1,2})(?:st|nd|rd|th|)\s*,?\s+'?(\d{4})(?!\d)")
 _YEAR_MONTH_DAY = re.compile(r"(\d{4})[- /]([^\W\d_]{3,10})[- /](\d{1,2})(?!\d)")
 _MONTH_YEAR = re.compile(r"([^\W\d_]{3,10})\.?\s*[-/, ]?\s*(?:(?:of|de|del)\s+)?'?(\d{4})(?!\d)")
@@ -99,13 +101,16 @@ def _numeric(text: str, folded: str) -> Iterable[DateReading]:
 
 def _worded(text: str, folded: str) -> Iterable[DateReading]:
     for pattern, day, month, year in (
-        (_DAY_MONTH_YEAR, 1, 2, 3),
+        (_DAY_MONTH_YEAR, 1, 2, "year"),
         (_MONTH_DAY_YEAR, 2, 1, 3),
         (_YEAR_MONTH_DAY, 3, 2, 1),
     ):
         for match in _outside_spans(pattern, folded):
             number = _month(match[month])
-            made = _made(_year(match[year]), number, int(match[day])) if number is not None else None
+            again = match.groupdict().get("again")
+            if number is None or (again is not None and _month(again) != number):
+                continue
+            made = _made(_year(match[year]), number, int(match[day]))
             if made is not None:
                 yield DateReading((made,), match.start(), match.end(), text[match.start() : match.end()])
 

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from functools import cache, lru_cache
 
 from tracker.intake.words.fold import fold, tokens
-from tracker.intake.words.lists import words
+from tracker.intake.words.lists import phrases, words
 from tracker.intake.words.phrases import Found, Phrases
 
 
@@ -50,12 +50,25 @@ def find_delivery(text: str) -> Delivery | None:
     """
     found = _terms_in(text)
     if not found:
-        return None
+        return _by_place(text)
     said = {one.value for one in found} - {"port"}
     pieces = " … ".join(text[one.start : one.end] for one in found)
     if len(said) != 1:
         return Delivery(None, pieces)
     return Delivery(said == {"delivered"}, pieces)
+
+
+def _by_place(text: str) -> Delivery | None:
+    """'frei Hamburg', 'ab Lager Kassel': words that say it only together with the place behind them."""
+    places = tokens(fold(text))
+    for match in phrases("delivery_places").among(places):
+        if match.after >= len(places):
+            continue
+        _, start, end = places[match.after]
+        ends = match.after + 1 == len(places) or places[match.after + 1][0] in ",;.()/"
+        if text[start].isupper() and text[start:end].isalpha() and ends:
+            return Delivery(match.value == "delivered", text[match.start : end])
+    return None
 
 
 @lru_cache(maxsize=4096)
