@@ -34,6 +34,7 @@ def test_a_level_is_set_and_listed(tracker: Tracker) -> None:
                 "from": "2026-10-01",
                 "per_tonne": "1300",
                 "currency": "USD",
+                "said": {"price": "1300", "basis": "tonne"},
                 "source": "our estimate",
                 "spread": "12.5",
                 "carried_by": None,
@@ -42,7 +43,7 @@ def test_a_level_is_set_and_listed(tracker: Tracker) -> None:
         "ratios": [],
         "sensitivity": "careful",
     }
-    assert "SBS  2026-10-01  1300 USD/t ± 12.5 %" in tracker("level").out
+    assert "SBS  2026-10-01  USD 1,300 per tonne ± 12.5 %" in tracker("level").out
 
 
 def test_a_level_that_lacks_something_says_what(tracker: Tracker) -> None:
@@ -78,11 +79,13 @@ def test_a_rate_of_the_user_s_own_is_used(tracker: Tracker, filed: Path) -> None
     assert offer["rate"]["factor"] == 0.5
 
 
-def test_a_level_per_short_ton_is_kept_per_tonne_with_what_was_said(tracker: Tracker) -> None:
+def test_a_level_per_short_ton_is_kept_as_it_was_said(tracker: Tracker) -> None:
     wanted = ("--per-short-ton", "1320", "--currency", "USD", "--from", "2026-10-01", "--source", "our estimate")
     assert tracker("level", "SBS", *wanted).status == Status.DONE
     (level,) = tracker("level", "--json").document["levels"]
-    assert (level["per_tonne"], level["source"]) == ("1455.05", "our estimate (1320 per short ton)")
+    assert (level["per_tonne"], level["source"]) == ("1455.05", "our estimate")
+    assert level["said"] == {"price": "1320", "basis": "short_ton"}
+    assert "USD 1,320 per short ton  our estimate" in tracker("level").out
     assert tracker("level", "SBS", *wanted, "--per-tonne", "1455").status == Status.WRONG_USE
 
 
@@ -93,7 +96,7 @@ def test_a_level_a_decimal_point_off_is_asked_about(tracker: Tracker) -> None:
     assert "which no carton board costs. Nothing was set; add --yes" in asked.err
     assert tracker("level", "SBS", "--per-tonne", "1450", *said).status == Status.DONE
     far = tracker("level", "SBS", "--per-tonne", "700", *said)
-    assert "far from its level of 1 Oct 2026, 1,450 USD" in far.err
+    assert "far from its level of 1 Oct 2026, USD 1,450 per tonne" in far.err
     assert tracker("level", "SBS", "--per-tonne", "700", *said, "--yes").status == Status.DONE
 
 

@@ -18,12 +18,13 @@ from tracker.desk.opening import Desk
 from tracker.desk.price_index import carry_forward
 from tracker.desk.ratios import set_ratio
 from tracker.trade.basis import Basis
+from tracker.trade.level import LevelFigure
 
 
 def test_the_band_moves_on_the_days_on_which_something_was_set(desk: Desk) -> None:
     market(desk, 1300)
-    set_level(desk, "SBS", Decimal(1000), "USD", date(2026, 5, 1), "spring")
-    set_level(desk, "SBS", Decimal(1200), "USD", date(2026, 9, 1), "autumn")
+    set_level(desk, "SBS", LevelFigure(Decimal(1000), "USD"), date(2026, 5, 1), "spring")
+    set_level(desk, "SBS", LevelFigure(Decimal(1200), "USD"), date(2026, 9, 1), "autumn")
     carry_forward(desk, "SBS", ((date(2026, 9, 1), Decimal(100)), (date(2026, 10, 1), Decimal(110))), "an index")
     band = band_history(comparison(desk), "SBS")
     days = [date.fromordinal(int(day)) for day in band.days]

@@ -8,6 +8,7 @@ import pytest
 from tracker.desk.level_doubt import doubt_level
 from tracker.desk.opening import Desk
 from tracker.desk.rates import doubt_rate, set_rate
+from tracker.trade.level import LevelFigure
 
 
 @pytest.fixture
@@ -45,13 +46,15 @@ def test_a_rate_of_a_day_to_come_is_doubted(rated: Desk) -> None:
 
 @pytest.mark.parametrize(("days", "doubted"), [(0, False), (90, False), (366, False), (800, True)])
 def test_a_level_from_far_ahead_is_doubted(rated: Desk, days: int, doubted: bool) -> None:
-    doubt = doubt_level(rated, "SBS", Decimal(1340), "USD", rated.today + timedelta(days))
+    doubt = doubt_level(rated, "SBS", LevelFigure(Decimal(1340), "USD"), rated.today + timedelta(days))
     assert (doubt is not None) is doubted
 
 
 @pytest.mark.parametrize("per_tonne", ["66", "6600"])
 def test_a_level_that_no_board_costs_is_doubted(rated: Desk, per_tonne: str) -> None:
-    assert "which no carton board costs" in (doubt_level(rated, "SBS", Decimal(per_tonne), "USD", rated.today) or "")
+    doubt = doubt_level(rated, "SBS", LevelFigure(Decimal(per_tonne), "USD"), rated.today)
+    assert doubt is not None
+    assert "which no carton board costs" in doubt
 
 
 def test_a_rate_typed_the_other_way_round_is_doubted_with_the_right_one(rated: Desk) -> None:

@@ -19,7 +19,7 @@ def test_a_grade_that_nobody_offers_has_the_band_of_its_ratio(desk: Desk) -> Non
     assert (bands["SBS"].offered, bands["URB"].offered) == (True, False)
     low, high = (float(end) for end in (ratio("URB").low, ratio("URB").high))
     assert (bands["URB"].low, bands["URB"].high) == (pytest.approx(1300 * low), pytest.approx(1300 * high))
-    assert bands["URB"].source.startswith("level of SBS 1,300 USD/t of 15 Sep 2026 (spring talks), ratio")
+    assert bands["URB"].source.startswith("level of SBS USD 1,300 per tonne of 15 Sep 2026 (spring talks), ratio")
 
 
 def test_an_offered_grade_has_the_very_band_its_prices_are_judged_by(desk: Desk) -> None:

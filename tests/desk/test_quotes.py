@@ -22,6 +22,7 @@ from tracker.desk.trouble import Trouble
 from tracker.trade.basis import Basis
 from tracker.trade.exact import GSM_PER_LB_MSF
 from tracker.trade.footing import footing
+from tracker.trade.level import LevelFigure
 from tracker.trade.offer import Charge, GrammageFrom, Line
 from tracker.window.quotes.offer_columns import price_figure
 
@@ -41,7 +42,7 @@ def market(desk: Desk, *prices: int, vendor: str = "Vendor") -> None:
 
 
 def level(desk: Desk, per_tonne: int = 1300, grade: str = "SBS", **more: object) -> None:
-    levels.set_level(desk, grade, Decimal(per_tonne), "USD", date(2026, 10, 1), "our own estimate", **more)
+    levels.set_level(desk, grade, LevelFigure(Decimal(per_tonne), "USD"), date(2026, 10, 1), "our own estimate", **more)
 
 
 def test_an_empty_database_compares_to_nothing(desk: Desk) -> None:
@@ -285,13 +286,13 @@ def test_what_lapses_within_two_weeks_is_named_soonest_first(desk: Desk) -> None
     ("changes", "words"),
     [
         ({"grade": "XYZ"}, "not a grade"),
-        ({"per_tonne": Decimal(0)}, "above 0"),
+        ({"figure": LevelFigure(Decimal(0), "USD")}, "above 0"),
         ({"spread": Decimal(100)}, "between 0 and 100"),
         ({"source": " "}, "where the level comes from"),
     ],
 )
 def test_what_can_be_no_level_is_refused(desk: Desk, changes: dict, words: str) -> None:
-    good = {"grade": "SBS", "per_tonne": Decimal(1300), "currency": "USD", "on": DAY, "source": "us"}
+    good = {"grade": "SBS", "figure": LevelFigure(Decimal(1300), "USD"), "on": DAY, "source": "us"}
     with pytest.raises(Trouble, match=words):
         levels.set_level(desk, **{**good, **changes})
     assert levels.levels(desk) == ()

@@ -20,6 +20,7 @@ from tracker.desk.ratios import ratios, set_ratio
 from tracker.desk.sensitivity import Sensitivity, sensitivity, set_sensitivity
 from tracker.desk.trouble import Trouble
 from tracker.trade.grades import estimate_grammage
+from tracker.trade.level import LevelFigure
 from tracker.trade.offer import GrammageFrom
 
 DAY = date(2026, 11, 25)
@@ -35,7 +36,7 @@ def band_of(desk: Desk, code: str, **chosen: object) -> tuple[float, float, str]
 
 
 def sbs_level(desk: Desk, amount: int = 1300, on: date = date(2026, 9, 15)) -> None:
-    set_level(desk, "SBS", Decimal(amount), "USD", on, "spring talks")
+    set_level(desk, "SBS", LevelFigure(Decimal(amount), "USD"), on, "spring talks")
 
 
 def test_an_index_carries_the_level_to_the_day_and_says_so(desk: Desk) -> None:
@@ -45,8 +46,8 @@ def test_an_index_carries_the_level_to_the_day_and_says_so(desk: Desk) -> None:
     low, high, source = band_of(desk, "SBS")
     assert (low, high) == (pytest.approx(1300 * 1.04 * 0.85), pytest.approx(1300 * 1.04 * 1.15))
     assert source == (
-        "level of SBS 1,300 USD/t of 15 Sep 2026 (spring talks), carried forward to 1 Oct 2026 by a price index "
-        "(+4.0 %), ratio 0.85–1.15 (assumed)"
+        "level of SBS USD 1,300 per tonne of 15 Sep 2026 (spring talks), carried forward to 1 Oct 2026 by "
+        "a price index (+4.0 %), ratio 0.85–1.15 (assumed)"
     )
 
 

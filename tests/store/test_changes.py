@@ -10,6 +10,7 @@ from tracker.store import answers, levels, measurements, rates, samples, setting
 from tracker.store.changes import ChangedMeanwhile, Pen, history
 from tracker.store.database import Database
 from tracker.store.measurements import Taken
+from tracker.trade.level import LevelFigure
 
 DAY = date(2026, 11, 1)
 
@@ -17,7 +18,7 @@ DAY = date(2026, 11, 1)
 def set_level(database: Database, per_tonne: str, source: str = "a talk at the fair") -> int:
     with database.writing() as connection:
         pen = Pen(connection, "Ada", f"level {per_tonne}")
-        return levels.put(pen, "SBS", DAY, Decimal(per_tonne), "USD", source, Decimal("12.5"))
+        return levels.put(pen, "SBS", DAY, LevelFigure(Decimal(per_tonne), "USD"), source, Decimal("12.5"))
 
 
 def reverse(database: Database, *changes: int) -> tuple[int, ...]:

@@ -24,6 +24,7 @@ from tracker.desk.today import today
 from tracker.desk.trouble import Trouble
 from tracker.desk.vendors import vendors
 from tracker.trade.basis import Basis
+from tracker.trade.level import LevelFigure
 
 TODAY = date(2026, 11, 25)
 
@@ -39,7 +40,9 @@ def desk_on(where: str) -> Iterator[Desk]:
 
 def a_week_s_work(desk: Desk) -> dict[str, Any]:
     """Everything a buyer does, and what is seen at the end of it."""
-    levels.set_level(desk, "SBS", Decimal("1300.50"), "USD", date(2026, 10, 1), "our estimate", Decimal("12.5"))
+    levels.set_level(
+        desk, "SBS", LevelFigure(Decimal("1300.50"), "USD"), date(2026, 10, 1), "our estimate", Decimal("12.5")
+    )
     rates.set_rate(desk, "USD", Decimal("0.9"), date(2026, 11, 20))
     for number, price in enumerate(("1190", "1240.50", "1260", "1275.25", "1300", "59.2")):
         offer = line(vendor=f"Vendor {number}", price=Decimal(price), product=f"Ärlund {number}")

@@ -112,8 +112,8 @@ def test_a_level_moves_the_expected_prices(window: MainWindow, qtbot, sheet) -> 
     form.source.setText("trade press")
     form.set_level()
     settle(qtbot, window)
-    assert form._so_far.text().startswith("2,866 USD per tonne")
-    assert form._so_far.text().endswith("trade press (2600 per short ton)")
+    assert form._so_far.text().startswith("USD 2,600 per short ton")
+    assert form._so_far.text().endswith("trade press")
     assert (window.session.comparison.band_high != before).all()
 
 

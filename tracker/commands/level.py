@@ -12,7 +12,7 @@ from tracker.commands.outcome import Status
 from tracker.commands.printing import print_json
 from tracker.desk.edits import Edit
 from tracker.desk.level_doubt import doubt_level
-from tracker.desk.levels import brought_to_tonne, level_object, levels, set_level
+from tracker.desk.levels import level_object, levels, set_level
 from tracker.desk.opening import Desk
 from tracker.desk.price_index import carry_forward, read_index
 from tracker.desk.ratios import ratio_object, ratios, set_ratio
@@ -21,6 +21,7 @@ from tracker.desk.yardsticks import ratios_standing
 from tracker.trade.bands import REFERENCE_GRADE
 from tracker.trade.basis import Basis
 from tracker.trade.grades import grades
+from tracker.trade.level import LevelFigure
 
 _OPTIONS = {"since": "--from"}
 
@@ -84,30 +85,34 @@ def _set(desk: Desk, options: argparse.Namespace) -> Status:
         low, high = options.ratio
         _tell(set_ratio(desk, options.grade, low, high, options.since, options.source))
         return Status.DONE
-    if options.per_short_ton is not None:
-        _per_tonne(options)
     index = None if options.index is None else read_index(options.index)
-    only_index = index is not None and options.per_tonne is None
-    if not only_index:
-        if _lacks(options, "A level", ("per_tonne", "currency", "since", "source")):
-            return Status.WRONG_USE
-        doubt = doubt_level(desk, options.grade, options.per_tonne, options.currency, options.since)
-        if doubt is not None and not options.yes:
-            print(f"{doubt} Nothing was set; add --yes if it is meant.", file=sys.stderr)
-            return Status.ASKED
-        _tell(
-            set_level(
-                desk, options.grade, options.per_tonne, options.currency, options.since, options.source, options.spread
-            )
-        )
+    if index is None or _amount_said(options) is not None:
+        status = _set_level(desk, options)
+        if status is not Status.DONE:
+            return status
     if index is not None:
         _tell(carry_forward(desk, options.grade, index, options.index_name or options.index.stem))
     return Status.DONE
 
 
-def _per_tonne(options: argparse.Namespace) -> None:
-    """A level per short ton, brought to a tonne; what was said of it is kept with its source."""
-    options.per_tonne, options.source = brought_to_tonne(options.per_short_ton, Basis.SHORT_TON, options.source or "")
+def _set_level(desk: Desk, options: argparse.Namespace) -> Status:
+    amount = _amount_said(options)
+    if _lacks(options, "A level", (*(["per_tonne"] if amount is None else []), "currency", "since", "source")):
+        return Status.WRONG_USE
+    assert amount is not None
+    basis = Basis.TONNE if options.per_short_ton is None else Basis.SHORT_TON
+    figure = LevelFigure(amount, options.currency, basis)
+    doubt = doubt_level(desk, options.grade, figure, options.since)
+    if doubt is not None and not options.yes:
+        print(f"{doubt} Nothing was set; add --yes if it is meant.", file=sys.stderr)
+        return Status.ASKED
+    _tell(set_level(desk, options.grade, figure, options.since, options.source, options.spread))
+    return Status.DONE
+
+
+def _amount_said(options: argparse.Namespace) -> Decimal | None:
+    said: Decimal | None = options.per_tonne if options.per_short_ton is None else options.per_short_ton
+    return said
 
 
 def _lacks(options: argparse.Namespace, what: str, needed: Sequence[str]) -> bool:
@@ -135,19 +140,16 @@ def _tell(edit: Edit) -> None:
 
 
 def _list(desk: Desk, options: argparse.Namespace) -> Status:
-    found = [level_object(level) for level in levels(desk)]
+    kept = levels(desk)
     chosen = sensitivity(desk)
     if options.json:
         own = [ratio_object(ratio) for ratio in ratios(desk)]
-        print_json({"levels": found, "ratios": own, "sensitivity": chosen.value}, 2)
+        print_json({"levels": [level_object(level) for level in kept], "ratios": own, "sensitivity": chosen.value}, 2)
         return Status.DONE
-    for level in found:
-        spread = f" ± {level['spread']} %" if level["spread"] else ""
-        carried = f", carried forward by {level['carried_by']}" if level["carried_by"] else ""
-        print(
-            f"{level['grade']}  {level['from']}  {level['per_tonne']} {level['currency']}/t{spread}  "
-            f"{level['source']}{carried}"
-        )
+    for level in kept:
+        spread = f" ± {level.spread.normalize():f} %" if level.spread else ""
+        carried = f", carried forward by {level.index_name}" if level.index_name else ""
+        print(f"{level.grade}  {level.on.isoformat()}  {level.said}{spread}  {level.source}{carried}")
     _print_ratios(desk)
     print(f"Called out of line: {chosen.words} ({chosen.value}).")
     return Status.DONE

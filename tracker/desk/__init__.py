@@ -52,9 +52,9 @@ offers_json  offer_objects(comparison, indices) -> list[dict]     the OFFER obje
 offer_rows   offer_rows(comparison, indices) -> list[dict]       the same as rows with fixed columns, for export
 export       flat(object) -> dict   write_csv(rows, path)   write_xlsx(rows, path, title, meaning)      no desk needed
 grade_bands  grade_bands(comparison) -> dict[str, GradeBand(low, high, source, offered)]    every grade, offered or not
-levels       set_level(desk, grade, per_tonne: Decimal, currency, on: date, source, spread: Decimal | None) -> Edit
+levels       set_level(desk, grade, figure: LevelFigure, on: date, source, spread: Decimal | None) -> Edit
              levels(desk) -> tuple[Level, ...]         Level(id, grade, on, per_tonne, currency, source, spread)
-             doubt_level(desk, grade, per_tonne, currency, on) -> str | None     (level_doubt) what is odd about it
+             doubt_level(desk, grade, figure: LevelFigure, on) -> str | None     (level_doubt) what is odd about it
              remove_level(desk, level_id) -> Edit
 rates        set_rate(desk, code, euros: Decimal, on: date) -> Edit
              doubt_rate(desk, code, euros, on) -> str | None     what is odd about it, as a sentence

@@ -15,6 +15,7 @@ from tracker.desk.opening import Desk, desk_on
 from tracker.desk.sample_life import EventKind
 from tracker.desk.trouble import Trouble
 from tracker.trade.exact import as_decimal
+from tracker.trade.level import LevelFigure
 from tracker.trade.offer import Answers
 from tracker.trade.quantities import CaliperUnit, micrometres
 from tracker.trade.resources import resource, sample_quotes
@@ -82,9 +83,8 @@ def _take_in_files(desk: Desk, scenario: dict[str, Any]) -> None:
 
 
 def _set_level(desk: Desk, level: dict[str, Any]) -> None:
-    levels.set_level(
-        desk, level["grade"], Decimal(level["per_tonne"]), level["currency"], level["from"], level["source"]
-    )
+    figure = LevelFigure(Decimal(level["per_tonne"]), level["currency"])
+    levels.set_level(desk, level["grade"], figure, level["from"], level["source"])
 
 
 def _ask_for(desk: Desk, sample: dict[str, Any], number: int) -> None:

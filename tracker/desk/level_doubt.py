@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from datetime import date, timedelta
-from decimal import Decimal
 from typing import TYPE_CHECKING
 
 from tracker.desk.levels import levels
 from tracker.desk.rates import EURO, rate
 from tracker.trade.days import day_text
+from tracker.trade.level import LevelFigure
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
@@ -21,17 +21,17 @@ _FURTHEST_AHEAD = timedelta(366)
 """Announced prices hold from some months ahead at most (assumed); further off is a slip of the year."""
 
 
-def doubt_level(desk: Desk, grade: str, per_tonne: Decimal, currency: str, on: date) -> str | None:
+def doubt_level(desk: Desk, grade: str, figure: LevelFigure, on: date) -> str | None:
     """A sentence on a level that is far from the grade's last one or from what board costs; None for a plausible one,
     and where no rate tells what it is in euro."""
     if on > desk.today + _FURTHEST_AHEAD:
         return f"{day_text(on)} is more than a year ahead, and nobody knows a price for then."
-    known = rate(desk, currency, EURO, on)
+    known = rate(desk, figure.currency, EURO, on)
     if known is None:
         return None
-    euros, said = per_tonne * known.factor, f"{grade} at {per_tonne:,f} {currency} per tonne"
+    euros, said = figure.per_tonne * known.factor, f"{grade} at {figure}"
     if not _LEAST_EUROS <= euros <= _MOST_EUROS:
-        return f"{said} is {euros:,.0f} EUR, which no carton board costs."
+        return f"{said} is EUR {euros:,.0f} per tonne, which no carton board costs."
     last = next((each for each in levels(desk) if each.grade == grade and each.on <= on), None)
     before = None if last is None else rate(desk, last.currency, EURO, on)
     if last is None or before is None:
@@ -39,4 +39,4 @@ def doubt_level(desk: Desk, grade: str, per_tonne: Decimal, currency: str, on: d
     earlier = last.per_tonne * before.factor
     if earlier / _TIMES_ODD <= euros <= earlier * _TIMES_ODD:
         return None
-    return f"{said} is far from its level of {day_text(last.on)}, {last.per_tonne:,f} {last.currency}."
+    return f"{said} is far from its level of {day_text(last.on)}, {last.said}."

@@ -8,36 +8,20 @@ from typing import TYPE_CHECKING, Any
 
 from tracker.desk.edits import Edit, writing
 from tracker.desk.trouble import Trouble
-from tracker.trade.basis import Basis, BoardMeasure
-from tracker.trade.basis import per_tonne as figure_per_tonne
 from tracker.trade.days import day_text
 from tracker.trade.exact import plain_text
 from tracker.trade.grades import grades
+from tracker.trade.level import LevelFigure
 
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
     from tracker.store.levels import Level as Level
 
-_WEIGHT_WORDS = {Basis.SHORT_TON: "short ton", Basis.CWT: "cwt", Basis.LB: "lb", Basis.KG: "kg"}
-
-
-def brought_to_tonne(amount: Decimal, basis: Basis, source: str) -> tuple[Decimal, str]:
-    """A level per a weight other than the tonne, brought to the tonne to the cent, and its source, which then tells
-    what was said. ValueError for a basis that is no weight."""
-    if basis is Basis.TONNE:
-        return amount, source
-    exact = figure_per_tonne(amount, basis, BoardMeasure())
-    if exact is None:
-        raise ValueError(f"{basis} is no weight.")
-    told = f"{source.strip()} ({plain_text(amount)} per {_WEIGHT_WORDS[basis]})" if source.strip() else source
-    return Decimal(round(exact * 100)) / 100, told
-
 
 def set_level(
     desk: Desk,
     grade: str,
-    per_tonne: Decimal,
-    currency: str,
+    figure: LevelFigure,
     on: date,
     source: str,
     spread: Decimal | None = None,
@@ -48,15 +32,15 @@ def set_level(
     code = grade.strip().upper()
     if code not in grades():
         raise Trouble(f"{grade} is not a grade: use one of {', '.join(grades())}.")
-    if not per_tonne > 0:
-        raise Trouble(f"A level must be above 0; {plain_text(per_tonne)} was given.")
+    if not figure.amount > 0:
+        raise Trouble(f"A level must be above 0; {plain_text(figure.amount)} was given.")
     if spread is not None and not 0 < spread < 100:
         raise Trouble(f"A spread lies between 0 and 100 per cent; {plain_text(spread)} was given.")
     if not source.strip():
         raise Trouble("Say where the level comes from: a figure without a source can't be defended before a vendor.")
-    text = f"set the level of {code} to {per_tonne:,f} {currency} per tonne from {day_text(on)}"
+    text = f"set the level of {code} to {figure} from {day_text(on)}"
     with writing(desk, text) as pen:
-        change = kept.put(pen, code, on, per_tonne, currency, source.strip(), spread)
+        change = kept.put(pen, code, on, figure, source.strip(), spread)
     return Edit(text, (change,))
 
 
@@ -82,12 +66,13 @@ def remove_level(desk: Desk, level_id: int) -> Edit:
 
 
 def level_object(level: Level) -> dict[str, Any]:
-    """A level as `level --json` lists it; the figure as a decimal string."""
+    """A level as `level --json` lists it; the figures as decimal strings, per tonne and as they were said."""
     return {
         "grade": level.grade,
         "from": level.on.isoformat(),
         "per_tonne": plain_text(level.per_tonne),
         "currency": level.currency,
+        "said": {"price": plain_text(level.said.amount), "basis": level.said.basis.value},
         "source": level.source,
         "spread": None if level.spread is None else plain_text(level.spread),
         "carried_by": level.index_name or None,

@@ -62,7 +62,7 @@ def _level(level: Level, day: date, currency: str, rates: RatesOn) -> bands.Leve
     rate = rates.rate(level.currency, currency)
     if rate is None:
         return None
-    said = f"{level.per_tonne:,f} {level.currency}/t of {day_text(level.on)} ({level.source})"
+    said = f"{level.said} of {day_text(level.on)} ({level.source})"
     if level.currency != currency:
         said += f" in {currency} at {float(rate.factor):.5g} ({rate.said(rates.on)})"
     spread = None if level.spread is None else float(level.spread) / 100

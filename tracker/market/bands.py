@@ -63,8 +63,8 @@ def expected_bands(
     """The band of every grade on a day.
 
     A grade's own level, the latest set on or before the day, comes first: the level ± its spread. Else the reference
-    grade's level times the grade's ratio. Where no level of the reference grade is set, the median of its current
-    offers serves if there are at least three, and the source says so.
+    grade's level times the grade's ratio. Where no level of the reference grade is set, the weighted median of its
+    current offers serves if there are at least three, and the source says so.
     """
     standing = levels_on(levels, day)
     level, said_by = _reference_level(offers, standing.get(reference), reference)
@@ -135,8 +135,10 @@ def _reference_level(offers: Offers, own: Level | None, reference: str) -> tuple
     count = int(mine.sum())
     if count < FEWEST_FOR_A_LEVEL:
         return None, ""
-    middle = weighted_median(offers.per_tonne[mine], vendor_weights(offers.vendor[mine]))
-    return middle, f"no level is set, so the median of {count} current offers of {reference}"
+    weights = vendor_weights(offers.vendor[mine])
+    weighed = ", where a vendor with four weighs as two" if np.any(weights < 1) else ""
+    middle = weighted_median(offers.per_tonne[mine], weights)
+    return middle, f"no level is set, so the median of {count} current offers of {reference}{weighed}"
 
 
 def vendor_weights(vendor: NDArray[np.int32]) -> Floats:

@@ -12,7 +12,7 @@ from tracker.store.database import CannotOpen, Database
 if TYPE_CHECKING:
     from alembic.config import Config
 
-REVISIONS = ("0001", "0002", "0003", "0004")
+REVISIONS = ("0001", "0002", "0003", "0004", "0005")
 """Every migration from the first on. Kept here too so that an up-to-date database opens without importing Alembic."""
 
 _VERSION_TABLE = "alembic_version"

@@ -151,6 +151,9 @@ level = table(
     # The published price index that carries the level forward: its name and [day, value] as text, in order of day.
     words("index_name"),
     Column("index_points", JSON(none_as_null=True)),
+    # As it was said, where that was not per tonne.
+    *exact_columns("said", nullable=True),
+    Column("said_basis", Text),
     UniqueConstraint("grade", "on_day"),
     CheckConstraint("per_tonne_units > 0", name="per_tonne_positive"),
 )

@@ -143,7 +143,7 @@ def test_a_level_is_carried_by_an_index_taken_back_and_all_undone(on_a_desk, qtb
     settle(qtbot, window)
     qtbot.mouseClick(place.level.index, Qt.MouseButton.LeftButton)
     settle(qtbot, window)
-    assert "1,450 USD per tonne from 1 Feb 2026, talks; carried forward by board index" in words_on(place)
+    assert "USD 1,450 per tonne from 1 Feb 2026, talks; carried forward by board index" in words_on(place)
     qtbot.mouseClick(place.level.remove, Qt.MouseButton.LeftButton)
     settle(qtbot, window)
     assert "Not set: the median of current offers" in words_on(place)
@@ -152,7 +152,7 @@ def test_a_level_is_carried_by_an_index_taken_back_and_all_undone(on_a_desk, qtb
     assert "carried forward by board index" in words_on(place)
 
 
-def test_a_level_is_taken_per_short_ton_or_cwt_and_kept_per_tonne(window: MainWindow, qtbot) -> None:
+def test_a_level_is_taken_per_short_ton_or_cwt_and_kept_so(window: MainWindow, qtbot) -> None:
     window.go_reference()
     form = window.reference.level
     assert form.per.currentText() == "short ton"
@@ -163,8 +163,8 @@ def test_a_level_is_taken_per_short_ton_or_cwt_and_kept_per_tonne(window: MainWi
         qtbot.keyClick(form.source, Qt.Key.Key_Return)
         settle(qtbot, window)
     typed = [asked for asked in window.session.door.asked if asked.startswith("level")]
-    assert [asked.count("Decimal('1455.05')") for asked in typed] == [1, 1, 1]
-    assert "trade press (66 per cwt)" in typed[1]
+    said = ("Decimal('1320'), currency='USD', basis=<Basis.SHORT_TON", "Decimal('66')", "Decimal('1455.05')")
+    assert [words in asked for words, asked in zip(said, typed, strict=True)] == [True] * 3
     window.session.choose_units(Units.METRIC)
     assert form.per.currentText() == "tonne"
 
@@ -181,7 +181,7 @@ def test_a_level_a_decimal_point_off_is_asked_about_once(on_a_desk, qtbot) -> No
     assert not window.session.undo_stack.count()
     form.set_level()
     settle(qtbot, window)
-    assert "145 USD per tonne from" in words_on(form)
+    assert "USD 145 per tonne from" in words_on(form)
 
 
 def test_a_rate_a_decimal_point_off_is_asked_about_once(on_a_desk, qtbot) -> None:

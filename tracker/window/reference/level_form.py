@@ -10,10 +10,10 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QWidget
 
-from tracker.desk.levels import brought_to_tonne
 from tracker.market.bands import USUAL_SPREAD
 from tracker.trade.bands import REFERENCE_GRADE
 from tracker.trade.basis import Basis
+from tracker.trade.level import LevelFigure
 from tracker.window.look import figures
 from tracker.window.pieces import button, column, row, words
 from tracker.window.reference.fields import FieldLine, amount_typed, currency_typed
@@ -33,8 +33,7 @@ class LevelTyped:
     """What was typed, understood. `spread` is in per cent up and down."""
 
     grade: str
-    per_tonne: Decimal
-    currency: str
+    figure: LevelFigure
     on: date
     source: str
     spread: Decimal | None
@@ -107,8 +106,8 @@ class LevelForm(QWidget):
         except Unclear as unclear:
             self._line.tell(field, unclear)
             return
-        per_tonne, source = brought_to_tonne(amount, _WEIGHTS[self.per.currentText()], field.text().strip())
-        self.wanted.emit(LevelTyped(self._grade, per_tonne, code, on, source, spread))
+        figure = LevelFigure(amount, code, _WEIGHTS[self.per.currentText()])
+        self.wanted.emit(LevelTyped(self._grade, figure, on, field.text().strip(), spread))
 
     def show_units(self, units: figures.Units) -> None:
         """Levels are published per short ton where board is measured in points."""
@@ -131,7 +130,4 @@ class LevelForm(QWidget):
 def _said(level: Level) -> str:
     spread = "" if level.spread is None else f" ± {level.spread.normalize():f} %"
     carried = f"; carried forward by {level.index_name}" if level.index_name else ""
-    return (
-        f"{figures.figure(float(level.per_tonne), 0)} {level.currency} per tonne{spread} "
-        f"from {figures.date_text(level.on)}, {level.source}{carried}"
-    )
+    return f"{level.said}{spread} from {figures.date_text(level.on)}, {level.source}{carried}"

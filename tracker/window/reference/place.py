@@ -149,7 +149,7 @@ class ReferencePlace(QWidget):
 
     def _set_level(self, typed: LevelTyped) -> None:
         door = self._session.door
-        level = (typed.grade, typed.per_tonne, typed.currency, typed.on)
+        level = (typed.grade, typed.figure, typed.on)
         self._unless_odd(
             typed,
             lambda: door.doubt_level(*level),

@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from tracker.desk.edits import Edit
     from tracker.desk.opening import Desk
     from tracker.desk.yardsticks import Yardsticks
+    from tracker.trade.level import LevelFigure
 
 
 class YardstickDoor:
@@ -27,17 +28,15 @@ class YardstickDoor:
 
         return yardsticks(self.desk)
 
-    def set_level(
-        self, grade: str, per_tonne: Decimal, currency: str, on: date, source: str, spread: Decimal | None
-    ) -> Edit:
+    def set_level(self, grade: str, figure: LevelFigure, on: date, source: str, spread: Decimal | None) -> Edit:
         from tracker.desk.levels import set_level
 
-        return set_level(self.desk, grade, per_tonne, currency, on, source, spread)
+        return set_level(self.desk, grade, figure, on, source, spread)
 
-    def doubt_level(self, grade: str, per_tonne: Decimal, currency: str, on: date) -> str | None:
+    def doubt_level(self, grade: str, figure: LevelFigure, on: date) -> str | None:
         from tracker.desk.level_doubt import doubt_level
 
-        return doubt_level(self.desk, grade, per_tonne, currency, on)
+        return doubt_level(self.desk, grade, figure, on)
 
     def doubt_rate(self, code: str, euros: Decimal, on: date) -> str | None:
         from tracker.desk.rates import doubt_rate
