@@ -222,3 +222,16 @@ def test_a_column_of_brands_that_a_note_explains():
             ["Brunnaduo", 350, 460, 890], [],
             ["Brunnalux = GC1 Faltschachtelkarton; Brunnaduo = GD2 Duplexkarton"]]  # fmt: skip
     assert [line.offer.grade for line in lines(rows).values()] == ["FBB", "CRB"]
+
+
+@pytest.mark.parametrize(("coat", "sides"), [("1-seitig", 1), ("2-seitig", 2), ("2", 2), ("2 sidor", 2), ("3", None)])
+def test_a_coating_column_counts_sides(coat, sides):
+    rows = [["Sorte", "Strich", "g/m²", "µm", "EUR/t"], ["Zellstoffkarton", coat, 250, 305, 1488],
+            ["Zellstoffkarton", "1-seitig", 280, 340, 1480]]  # fmt: skip
+    assert lines(rows)["E2"].offer.coated_sides == sides
+
+
+@pytest.mark.parametrize(("title", "state"), [("Preise 2027 EUR/t", "accepted"), ("Preis 2027 EUR/t", "question")])
+def test_a_year_behind_the_word_for_a_list_is_no_amount(title, state):
+    rows = [[title], ["Sorte", "g/m²", "µm", "Preis"], ["GC1", 250, 405, 1298]]
+    assert [str(line.state) for line in lines(rows).values()] == [state]

@@ -13,7 +13,7 @@ from tracker.intake.values.basis import basis_text
 from tracker.intake.values.brackets import bracket_text
 from tracker.intake.values.currency import currency_text
 from tracker.intake.values.delivery import terms_under
-from tracker.intake.values.grade import find_grade
+from tracker.intake.values.grade import coated_count, find_grade
 from tracker.intake.values.money import price_unit
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import Role
@@ -113,7 +113,7 @@ def _grade(cell: Cell, _: Column) -> bool:
 
 
 def _coating(cell: Cell, _: Column) -> bool:
-    if cell.text.strip() in ("0", "1", "2"):
+    if coated_count(cell.text) is not None:
         return True
     read = find_grade(cell.text) if isinstance(cell.value, str) else None
     return read is not None and (read.coated_sides is not None or read.coated is not None)

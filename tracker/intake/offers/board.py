@@ -9,11 +9,9 @@ from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.measures import Board, Cells, merged, take_caliper, take_sheet, take_weight
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Level, Scope
-from tracker.intake.values.grade import GradeReading, find_grade
+from tracker.intake.values.grade import GradeReading, coated_count, find_grade
 from tracker.intake.values.roles import Role
 from tracker.intake.words.fold import fold
-
-_COATED_COUNTS = ("0", "1", "2")
 
 BOARD_ROLES = (
     Role.PRODUCT, Role.GRADE, Role.COATING, Role.FORM, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.WIDTH,
@@ -40,9 +38,9 @@ def board_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> 
 def _coated_count(board: Board, cells: Cells, columns: Columns) -> None:
     """A coating column may simply count the coated sides."""
     for column in columns.of(Role.COATING):
-        count = cells[column.index].text.strip() if column.index in cells else ""
-        if count in _COATED_COUNTS:
-            board.coated_sides = int(count)
+        count = coated_count(cells[column.index].text) if column.index in cells else None
+        if count is not None:
+            board.coated_sides = count
 
 
 def _descriptions(cells: Cells, columns: Columns) -> list[Cell]:
@@ -59,7 +57,7 @@ def _product(cells: Cells, columns: Columns) -> Said[str] | None:
             coat = [cells[column.index].text.strip() for column in columns.of(Role.COATING) if column.index in cells]
             pieces = [cell.text.strip() for cell in named]
             # A bare count of coated sides is no part of a board's name.
-            words = " ".join([*pieces, *(words for words in coat if words not in _COATED_COUNTS)])
+            words = " ".join([*pieces, *(words for words in coat if coated_count(words) is None)])
             return Said(words, at(named[0]), pieces[0])
     return None
 

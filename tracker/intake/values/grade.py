@@ -134,6 +134,17 @@ def _coating(found: list[Token]) -> tuple[int | None, bool | None]:
     return None, (coated if not sides else None)
 
 
+_COUNT = re.compile(r"\s*([012])(?:\s*[-\s]?\s*(?P<sides>[^\W\d_]+))?\.?\s*")
+
+
+def coated_count(text: str) -> int | None:
+    """How many sides a cell below 'Coating' counts: '1', '2-seitig'; None for any other text."""
+    count = _COUNT.fullmatch(text)
+    if count is None or (count["sides"] and phrases("side_words").whole(count["sides"]) is None):
+        return None
+    return int(count[1])
+
+
 _LEGEND = re.compile(r"^\s*(?P<name>[^=:()]{2,60}?)\s*(?:=|:|\s[-–—]\s)\s*(?P<grade>[^=]{2,80})$")
 _IN_BRACKETS = re.compile(r"(?P<name>[^,;.=:()]{2,60}?)\s*\((?P<grade>[^()]{2,80})\)")
 _PARTS = re.compile(r"[;\n|]|,(?=[^()]*(?:=|\()[^()]*)|\.\s")

@@ -109,8 +109,18 @@ def _names_amount(clause: str) -> bool:
     """'Sheeting $4.50/cwt' and 'pallet deposit 15 EUR' are amounts of something else, and say nothing of the prices."""
     for currency in find_currencies(clause):
         before, _, after = clause.partition(currency.words)
-        if before.rstrip()[-1:].isdecimal():
+        if before.rstrip()[-1:].isdecimal() and not _names_a_year(before.rstrip()):
             return True
         if after.lstrip()[:1].isdecimal() and not after.lstrip().startswith(_THOUSANDS):
             return True
     return False
+
+
+_LAST_YEAR = re.compile(r"\s20\d\d$")
+
+
+def _names_a_year(before: str) -> bool:
+    """'Preise 2027 EUR/t' are the prices of a year, where 'Preis 2027 EUR/t' may be one of 2,027."""
+    year = _LAST_YEAR.search(before)
+    lists = phrases("price_lists").find(before[: year.start()]) if year is not None else []
+    return year is not None and bool(lists) and lists[-1].end == year.start()
