@@ -23,9 +23,9 @@ from PySide6.QtWidgets import QApplication
 from tests.window.fixtures.invented_door import InventedDoor
 from tests.window.fixtures.invented_offers import comparison
 from tracker.desk.comparison import Per
+from tracker.desk.standing import standings
 from tracker.window.application import make_application
 from tracker.window.look.figures import Units
-from tracker.window.look.marks import marks_of
 from tracker.window.look.theme import Theme
 from tracker.window.quotes.offer_columns import offers
 from tracker.window.quotes.picture_pane import PicturePane
@@ -44,7 +44,7 @@ def main() -> None:
     session = Session(InventedDoor(0), Theme(application, "light"), Settings())
     made = comparison(chosen.offers, per=Per.MSF)
     session.comparison = made
-    table = offers(made, marks_of(made), Units.US)
+    table = offers(made, standings(made), Units.US)
     for grade in ("", "SBS"):
         rows = np.flatnonzero(made.shown if not grade else made.snapshot.grade == made.snapshot.grades.index(grade))
         pane = PicturePane(session)

@@ -9,7 +9,18 @@ from fractions import Fraction
 from tracker.desk.comparison import ChosenFooting, Per, Step
 from tracker.desk.rates import Rate
 from tracker.desk.sums import Part, addition_text, amount_text, figure_text, product_text, rounded
-from tracker.trade.basis import BY_AREA, BY_SHEET, BY_WEIGHT, Basis, BoardMeasure, area_of, mass_of, per_msf, per_tonne
+from tracker.trade.basis import (
+    BY_AREA,
+    BY_SHEET,
+    BY_WEIGHT,
+    IN_POUNDS_AND_FEET,
+    Basis,
+    BoardMeasure,
+    area_of,
+    mass_of,
+    per_msf,
+    per_tonne,
+)
 from tracker.trade.days import day_text
 from tracker.trade.exact import KG_PER_LB, KG_PER_TONNE, M2_PER_MSF, M2_PER_SQUARE_FOOT, MM_PER_INCH, plain_text
 from tracker.trade.footing import delivered_cost_known
@@ -30,7 +41,6 @@ _BASIS_WORDS = {
     Basis.THOUSAND_SHEETS: "1,000 sheets",
     Basis.SHEET: "sheet",
 }
-_US_BASES = frozenset({Basis.SHORT_TON, Basis.CWT, Basis.LB, Basis.MSF})
 _SQUARE_INCHES_PER_SQUARE_FOOT = 144
 _GRAMS_PER_TONNE = 1_000_000
 _KNOWN_DIGITS = 6
@@ -81,7 +91,7 @@ def ladder(offer: Offer, footing: ChosenFooting, rests: Rested) -> tuple[Step, .
 
 
 def _is_metric(basis: Basis, rests: Rested) -> bool:
-    return basis not in _US_BASES if rests.metric is None else rests.metric
+    return basis not in IN_POUNDS_AND_FEET if rests.metric is None else rests.metric
 
 
 def _on_footing(offer: Offer, per: Per, rests: Rested) -> tuple[Fraction | None, Step]:

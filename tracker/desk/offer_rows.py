@@ -6,6 +6,7 @@ from typing import Any
 from tracker.desk.comparison import Comparison
 from tracker.desk.export import flat
 from tracker.desk.offers_json import offer_objects
+from tracker.desk.standing import Standing, standing_words, standings
 
 _COLUMNS = (
     "id", "vendor", "product", "grade", "coated_sides", "caliper_um", "grammage_gsm", "grammage_from",
@@ -13,7 +14,7 @@ _COLUMNS = (
     "compared_in", "per_tonne", "per_msf", "delivered_per_tonne", "delivered_per_msf",
     "per_tonne_range", "per_msf_range", "delivered_per_tonne_range", "delivered_per_msf_range",
     "per_msf_at_equal_caliper", "rate_factor", "rate_date", "rate_source",
-    "lead_days", "valid_until", "received", "current", "board_verdict",
+    "lead_days", "valid_until", "received", "current", "board_verdict", "verdict",
     "verdict_place", "verdict_out_of_line", "verdict_band_low", "verdict_band_high", "verdict_band_source",
     "verdict_peers_n", "verdict_peers_expected", "verdict_peers_score",
     "verdict_slip_kind", "verdict_slip_factor", "verdict_slip_quoted_basis", "verdict_slip_likely_basis",
@@ -28,12 +29,15 @@ _SPANS = ("lead_days", "per_tonne_range", "per_msf_range", "delivered_per_tonne_
 
 def offer_rows(comparison: Comparison, indices: Iterable[int]) -> list[dict[str, Any]]:
     """The offers of these indices, one row each with every column; None where nothing is known."""
-    return [_row(offer, comparison.footing.currency) for offer in offer_objects(comparison, indices)]
+    indices, standing = tuple(indices), standings(comparison)
+    said = (standing_words(comparison, index, Standing(int(standing[index]))) for index in indices)
+    currency = comparison.footing.currency
+    return [_row(offer, words, currency) for offer, words in zip(offer_objects(comparison, indices), said, strict=True)]
 
 
-def _row(offer: Mapping[str, Any], currency: str) -> dict[str, Any]:
+def _row(offer: Mapping[str, Any], verdict: str, currency: str) -> dict[str, Any]:
     spans = {name: _span(offer.get(name)) for name in _SPANS}
-    said = {**flat(offer), **spans, "compared_in": currency}
+    said = {**flat(offer), **spans, "compared_in": currency, "verdict": verdict}
     return {name: _to_read(name, said.get(name)) for name in _COLUMNS}
 
 

@@ -14,6 +14,7 @@ from tracker.desk.footing_words import footing_sentence, order_words
 from tracker.desk.questions import open_questions
 from tracker.desk.quotes import compare, load_snapshot
 from tracker.desk.samples import Sample, SampleState, samples, verdict_words
+from tracker.desk.standing import Standing, standings
 from tracker.desk.trouble import Trouble
 from tracker.reports.content import BandPoint, GradeSection, Mark, OfferRow, ReportContent, SampleRow, Unusual
 from tracker.trade.exact import GSM_PER_LB_MSF, UM_PER_POINT, half_up
@@ -22,6 +23,14 @@ from tracker.trade.grades import grades
 if TYPE_CHECKING:
     from tracker.desk.opening import Desk
 
+_MARKS = {
+    Standing.SLIP: Mark.SLIP,
+    Standing.ABOVE: Mark.ABOVE,
+    Standing.BELOW: Mark.BELOW,
+    Standing.FEW: Mark.TOO_FEW,
+    Standing.ESTIMATED: Mark.ESTIMATED,
+    Standing.IN_LINE: Mark.IN_LINE,
+}
 _OWED = (SampleState.REQUESTED, SampleState.PROMISED, SampleState.SENT)
 
 
@@ -74,17 +83,6 @@ def report_content(desk: Desk, footing: ChosenFooting | None = None, grade: str 
     )
 
 
-def mark_of(comparison: Comparison, index: int) -> Mark:
-    """The one mark of an offer: what it is first, what it rests on second."""
-    if comparison.slip[index]:
-        return Mark.SLIP
-    if comparison.out_of_line[index]:
-        return Mark.ABOVE if comparison.price[index] > comparison.expected[index] else Mark.BELOW
-    if np.isnan(comparison.score[index]) and comparison.place[index] == -9:
-        return Mark.TOO_FEW
-    return Mark.ESTIMATED if comparison.rests_on_estimate[index] else Mark.IN_LINE
-
-
 def _in_order(codes: list[str]) -> list[str]:
     """In the order in which the trade lists the grades."""
     return sorted(codes, key=list(grades()).index)
@@ -92,17 +90,19 @@ def _in_order(codes: list[str]) -> list[str]:
 
 def _section(comparison: Comparison, code: str) -> GradeSection:
     snapshot = comparison.snapshot
+    standing = standings(comparison)
     of_grade = comparison.shown & (snapshot.grade == snapshot.grades.index(code))
     found = [int(index) for index in np.flatnonzero(of_grade)]
     found.sort(key=lambda index: (snapshot.caliper_um[index], comparison.price[index]))
+    rows = {index: _row(comparison, index, _MARKS[Standing(int(standing[index]))]) for index in found}
     unusual = [index for index in found if comparison.out_of_line[index] or comparison.slip[index]]
     return GradeSection(
         code=code,
         name=grades()[code].name.says,
         band=_band_sentence(comparison, found),
         band_points=_band_points(comparison, found),
-        rows=tuple(_row(comparison, index) for index in found),
-        unusual=tuple(_unusual(comparison, index) for index in unusual),
+        rows=tuple(rows.values()),
+        unusual=tuple(_unusual(rows[index], offer_reasons(comparison, index)) for index in unusual),
         cautions=tuple(str(caution) for caution in grades()[code].cautions),
     )
 
@@ -133,15 +133,15 @@ def _band_points(comparison: Comparison, found: list[int]) -> tuple[BandPoint, .
     )
 
 
-def _row(comparison: Comparison, index: int) -> OfferRow:
+def _row(comparison: Comparison, index: int, mark: Mark) -> OfferRow:
     snapshot = comparison.snapshot
     caliper, price, expected = snapshot.caliper_um[index], comparison.price[index], comparison.expected[index]
     return OfferRow(
-        mark=mark_of(comparison, index),
+        mark=mark,
         vendor=_vendor(comparison, index),
         board=snapshot.product[index] or snapshot.grades[snapshot.grade[index]],
         decided=_decided(comparison, index),
-        order=order_words(snapshot.from_kg[index], snapshot.below_kg[index], snapshot.minimum_kg[index]),
+        order=order_words(snapshot, index),
         caliper_pt=float(caliper) / float(UM_PER_POINT) if np.isfinite(caliper) else None,
         weight=_weight(snapshot.grammage_gsm[index]),
         weight_estimated=bool(snapshot.estimated[index]),
@@ -183,11 +183,10 @@ def _lead_time(low: float, high: float) -> str:
     return f"{low / size:.0f} {unit}" if low == high else f"{low / size:.0f}–{high / size:.0f} {unit}"
 
 
-def _unusual(comparison: Comparison, index: int) -> Unusual:
-    row = _row(comparison, index)
+def _unusual(row: OfferRow, reasons: tuple[str, ...]) -> Unusual:
     caliper = "" if row.caliper_pt is None else f" {row.caliper_pt:.1f}".removesuffix(".0") + " pt"
     title = f"{row.vendor}, {row.board}{caliper}, {row.as_quoted} ({row.source})"
-    return Unusual(title, row.mark, offer_reasons(comparison, index))
+    return Unusual(title, row.mark, reasons)
 
 
 def _sample(sample: Sample) -> SampleRow:

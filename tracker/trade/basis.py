@@ -40,6 +40,7 @@ _M2: dict[Basis, Fraction] = {Basis.MSF: M2_PER_MSF, Basis.M2: Fraction(1), Basi
 _SHEETS: dict[Basis, int] = {Basis.THOUSAND_SHEETS: 1000, Basis.SHEET: 1}
 
 BY_WEIGHT = frozenset(_KG)
+IN_POUNDS_AND_FEET = frozenset({Basis.SHORT_TON, Basis.CWT, Basis.LB, Basis.MSF})
 BY_AREA = frozenset(_M2)
 BY_SHEET = frozenset(_SHEETS)
 

@@ -10,9 +10,9 @@ import numpy as np
 from PySide6.QtCore import QDeadlineTimer, QEventLoop, Qt
 from PySide6.QtWidgets import QApplication, QWidget
 
+from tracker.desk.standing import Standing
 from tracker.window.application import make_application
 from tracker.window.door import Door
-from tracker.window.look.marks import Mark
 from tracker.window.look.theme import Theme
 from tracker.window.main_window import MainWindow
 from tracker.window.session import Session
@@ -133,7 +133,7 @@ def _telling_offer(window: MainWindow) -> int:
     if not shown.size:
         return -1
     marks = session.marks[shown]
-    for mark in (Mark.ABOVE, Mark.SLIP, Mark.BELOW):
+    for mark in (Standing.ABOVE, Standing.SLIP, Standing.BELOW):
         found = shown[marks == mark]
         if found.size:
             return int(found[0])

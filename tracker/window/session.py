@@ -12,10 +12,10 @@ from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtGui import QUndoStack
 
 from tracker.desk.comparison import ChosenFooting, Comparison, Per
+from tracker.desk.standing import standings
 from tracker.window.door import Door
 from tracker.window.errors import sentence_for
 from tracker.window.look.figures import Units
-from tracker.window.look.marks import marks_of
 from tracker.window.look.theme import Theme
 from tracker.window.settings import Settings
 from tracker.window.work import Work
@@ -117,7 +117,7 @@ class Session(QObject):
             found = np.flatnonzero(comparison.snapshot.id == known)
             kept = int(found[0]) if found.size else -1
         self.comparison = comparison
-        self.marks = marks_of(comparison)
+        self.marks = standings(comparison)
         self.selected = kept
         self.compared.emit()
         # Whoever drew it may have let go of an offer that is no longer there to be seen.

@@ -6,8 +6,9 @@ from PySide6.QtCore import QRectF
 from PySide6.QtGui import QImage, QPainter
 
 from tests.window.fixtures.invented_offers import comparison
+from tracker.desk.standing import Standing, standing_words, standings
 from tracker.trade.grades import grades
-from tracker.window.look.marks import WORDS, Mark, draw_mark, marks_of
+from tracker.window.look.marks import draw_mark
 from tracker.window.look.palette import palette_named
 from tracker.window.look.plies import draw_plies
 from tracker.window.look.theme import style_sheet
@@ -25,8 +26,8 @@ def drawn(draw) -> bytes:
 def test_marks_differ_by_shape_alone(qapp) -> None:
     """Drawn in one colour, without hue, every mark is still its own."""
     grey = replace(palette_named("light"), slip="#333333", above="#333333", below="#333333", point="#333333")
-    pictures = {mark: drawn(lambda painter, box, m=mark: draw_mark(painter, m, box, grey)) for mark in Mark}
-    assert len(set(pictures.values())) == len(Mark)
+    pictures = {mark: drawn(lambda painter, box, m=mark: draw_mark(painter, m, box, grey)) for mark in Standing}
+    assert len(set(pictures.values())) == len(Standing)
 
 
 def test_grades_differ_without_colour(qapp) -> None:
@@ -35,18 +36,21 @@ def test_grades_differ_without_colour(qapp) -> None:
 
 
 def test_every_mark_has_words() -> None:
-    assert set(WORDS) == set(Mark)
+    market = comparison(1)
+    said = {standing_words(market, 0, standing) for standing in Standing}
+    assert len(said) == len(Standing)
+    assert all(said)
 
 
 def test_marks_repeat_the_conclusions_and_judge_nothing() -> None:
     market = comparison(2_000)
-    marks = marks_of(market)
-    assert ((marks == Mark.SLIP) == market.slip).all()
-    standing_out = (marks == Mark.ABOVE) | (marks == Mark.BELOW)
+    marks = standings(market)
+    assert ((marks == Standing.SLIP) == market.slip).all()
+    standing_out = (marks == Standing.ABOVE) | (marks == Standing.BELOW)
     assert (standing_out == (market.out_of_line & ~market.slip)).all()
-    assert (market.price[marks == Mark.ABOVE] > market.expected[marks == Mark.ABOVE]).all()
+    assert (market.price[marks == Standing.ABOVE] > market.expected[marks == Standing.ABOVE]).all()
     quiet = ~market.out_of_line & ~market.slip
-    assert ((marks == Mark.ESTIMATED) == (quiet & market.snapshot.estimated)).all()
+    assert ((marks == Standing.ESTIMATED) == (quiet & market.snapshot.estimated)).all()
 
 
 def test_what_could_not_be_judged_says_so() -> None:
@@ -54,7 +58,7 @@ def test_what_could_not_be_judged_says_so() -> None:
     unjudged = replace(
         market, place=np.full(20, -9, dtype=np.int32), out_of_line=np.zeros(20, bool), slip=np.zeros(20, bool)
     )
-    assert (marks_of(unjudged) == Mark.FEW).all()
+    assert (standings(unjudged) == Standing.FEW).all()
 
 
 @pytest.mark.parametrize("name", ["light", "dark"])

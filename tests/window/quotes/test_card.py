@@ -5,8 +5,8 @@ import pytest
 
 from tests.window.fixtures.invented_offers import comparison
 from tracker.desk.comparison import Per
+from tracker.desk.standing import Standing, standings
 from tracker.window.look.figures import Units, figure
-from tracker.window.look.marks import Mark, marks_of
 from tracker.window.quotes.card import card
 from tracker.window.quotes.offer_columns import offers
 
@@ -24,14 +24,14 @@ def test_a_price_is_told_on_the_other_bases_of_the_units_in_force(per, units, ot
     made = comparison(300, per=per)
     tonne, msf = float(made.per_tonne[7]), float(made.per_msf[7])
     told = {"tonne": figure(tonne, 0), "msf": figure(msf, 2), "km2": figure(msf / 0.09290304, 2)}
-    said = card(offers(made, marks_of(made), units), 7)
+    said = card(offers(made, standings(made), units), 7)
     assert others.format(**told) in said
 
 
 def test_the_verdict_is_told_in_words() -> None:
     made = comparison(300)
-    marks = marks_of(made)
-    row = int(np.flatnonzero(marks == Mark.ABOVE)[0])
+    marks = standings(made)
+    row = int(np.flatnonzero(marks == Standing.ABOVE)[0])
     lines = card(offers(made, marks, Units.US), row).splitlines()
     assert lines[0].startswith(made.snapshot.vendors[made.snapshot.vendor[row]])
     assert made.snapshot.as_quoted[row] in lines[1]

@@ -8,8 +8,8 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 
 from tests.window.conftest import settle
 from tracker.desk.comparison import Per
+from tracker.desk.standing import Standing
 from tracker.window.look.figures import Units
-from tracker.window.look.marks import Mark
 from tracker.window.main_window import QUOTES, SHEET, MainWindow
 from tracker.window.tables.model import FAINT
 
@@ -25,7 +25,7 @@ def quotes(window: MainWindow):
 def a_point(quotes) -> tuple[int, QPointF]:
     """An offer that stands out, and where it is drawn."""
     drawing = quotes.picture.plot.drawing
-    place = int(np.flatnonzero(drawing.marks == Mark.ABOVE)[0])
+    place = int(np.flatnonzero(drawing.marks == Standing.ABOVE)[0])
     across, down = quotes.picture.plot.pixels(drawing.x[[place]], drawing.y[[place]])
     return int(drawing.rows[place]), QPointF(across[0], down[0])
 
@@ -233,7 +233,7 @@ def test_the_way_from_the_band_to_its_level(quotes, qtbot, window) -> None:
 
 def test_what_stands_out_comes_first(quotes, window) -> None:
     marks = window.session.marks[quotes.model.order]
-    assert marks[0] == Mark.SLIP
+    assert marks[0] == Standing.SLIP
     assert (np.diff(marks) >= 0).all()
 
 

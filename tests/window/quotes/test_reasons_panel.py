@@ -5,7 +5,7 @@ from PySide6.QtCore import QPoint
 from PySide6.QtWidgets import QLabel
 
 from tests.window.conftest import settle
-from tracker.window.look.marks import Mark
+from tracker.desk.standing import Standing
 from tracker.window.main_window import MainWindow
 from tracker.window.pieces import words
 
@@ -16,7 +16,7 @@ pytestmark = pytest.mark.gui
 def panel(request, qtbot, window: MainWindow):
     window.resize(*request.param)
     window.go_quotes()
-    offer = int((window.session.marks == Mark.ABOVE).nonzero()[0][0])
+    offer = int((window.session.marks == Standing.ABOVE).nonzero()[0][0])
     window.quotes.go_to(offer)
     settle(qtbot, window)
     panel = window.quotes.reasons

@@ -7,8 +7,8 @@ import pytest
 
 from tests.window.conftest import settle
 from tracker.desk.comparison import Per
+from tracker.desk.standing import Standing
 from tracker.window.door import Door
-from tracker.window.look.marks import Mark
 from tracker.window.main_window import MainWindow
 
 pytestmark = pytest.mark.gui
@@ -45,5 +45,5 @@ def _agrees_with_its_verdicts(window: MainWindow) -> None:
     counts = window.session.comparison.current[drawing.rows] & (drawing.x > date(2026, 10, 2).toordinal())
     assert counts.sum() > 50
     assert (inside == within)[counts].all()
-    assert not inside[drawing.marks == Mark.ABOVE].any()
+    assert not inside[drawing.marks == Standing.ABOVE].any()
     assert window.quotes.picture._unit.text() == "USD per tonne"

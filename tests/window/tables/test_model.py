@@ -3,8 +3,8 @@ import pytest
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, Qt
 
 from tests.window.fixtures.invented_offers import comparison
+from tracker.desk.standing import standings
 from tracker.window.look.figures import Units
-from tracker.window.look.marks import marks_of
 from tracker.window.quotes.offer_columns import OFFER_COLUMNS, offers
 from tracker.window.tables.columns import Column, fixed, order_by, text_keys
 from tracker.window.tables.model import ColumnTable
@@ -38,7 +38,7 @@ def test_the_model_keeps_qts_promises(table: ColumnTable, qtmodeltester) -> None
 def test_the_table_of_offers_keeps_qts_promises(qapp, qtmodeltester) -> None:
     market = comparison(60)
     model = ColumnTable(OFFER_COLUMNS)
-    model.show(offers(market, marks_of(market), Units.US), np.arange(60))
+    model.show(offers(market, standings(market), Units.US), np.arange(60))
     qtmodeltester.check(model)
 
 
@@ -85,7 +85,7 @@ def test_a_sort_is_stable() -> None:
 
 def test_every_cell_of_every_offer_column_has_words(qapp) -> None:
     market = comparison(40)
-    table = offers(market, marks_of(market), Units.METRIC)
+    table = offers(market, standings(market), Units.METRIC)
     for column in OFFER_COLUMNS:
         assert len(column.keys(table)) == 40
         # Few boards were decided on; the column stands only where one was, and is empty for the others.

@@ -1,76 +1,39 @@
 """The verdict marks, by shape first: the same in table, picture and panel."""
 
-from enum import IntEnum
 from functools import cache
 from math import cos, pi, sin
 
-import numpy as np
-from numpy.typing import NDArray
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPolygonF
 
-from tracker.desk.comparison import Comparison
+from tracker.desk.standing import Standing
 from tracker.window.look.palette import Palette
 
-
-class Mark(IntEnum):
-    """What a price is, in the order in which a reader should meet it."""
-
-    SLIP = 0
-    ABOVE = 1
-    BELOW = 2
-    FEW = 3
-    ESTIMATED = 4
-    IN_LINE = 5
-
-
-WORDS: dict[Mark, str] = {
-    Mark.SLIP: "looks like another basis",
-    Mark.ABOVE: "out of line, above",
-    Mark.BELOW: "out of line, below",
-    Mark.FEW: "too few to judge",
-    Mark.ESTIMATED: "in line, rests on an estimated weight",
-    Mark.IN_LINE: "in line",
-}
-
-OPEN_MARKS = frozenset({Mark.SLIP, Mark.ESTIMATED})
+OPEN_MARKS = frozenset({Standing.SLIP, Standing.ESTIMATED})
 _DOTS_IN_RING = 8
 
 
-def marks_of(comparison: Comparison) -> NDArray[np.int8]:
-    """One Mark an offer, from the conclusions already drawn; nothing is judged here."""
-    marks = np.full(len(comparison.snapshot), Mark.IN_LINE, dtype=np.int8)
-    marks[comparison.rests_on_estimate] = Mark.ESTIMATED
-    unjudged = np.isnan(comparison.score) & (comparison.place == -9)
-    marks[unjudged] = Mark.FEW
-    dearer = comparison.price > comparison.expected
-    unknown = np.isnan(comparison.expected)
-    above = np.where(unknown, comparison.place > 0, dearer)
-    marks[comparison.out_of_line & above] = Mark.ABOVE
-    marks[comparison.out_of_line & ~above] = Mark.BELOW
-    marks[comparison.slip] = Mark.SLIP
-    return marks
-
-
-def colour_of(mark: Mark, palette: Palette) -> str:
+def colour_of(mark: Standing, palette: Palette) -> str:
     """The mark's colour: verdicts speak, all else stays quiet."""
-    return {Mark.SLIP: palette.slip, Mark.ABOVE: palette.above, Mark.BELOW: palette.below}.get(mark, palette.point)
+    return {Standing.SLIP: palette.slip, Standing.ABOVE: palette.above, Standing.BELOW: palette.below}.get(
+        mark, palette.point
+    )
 
 
 @cache
-def shape_of(mark: Mark) -> QPainterPath:
+def shape_of(mark: Standing) -> QPainterPath:
     """The mark's outline in a square of side 1 around the origin, y downwards."""
     path = QPainterPath()
-    if mark is Mark.ABOVE:
+    if mark is Standing.ABOVE:
         path.addPolygon(QPolygonF([QPointF(0, -0.46), QPointF(0.5, 0.42), QPointF(-0.5, 0.42)]))
         path.closeSubpath()
-    elif mark is Mark.BELOW:
+    elif mark is Standing.BELOW:
         path.addPolygon(QPolygonF([QPointF(0, 0.46), QPointF(0.5, -0.42), QPointF(-0.5, -0.42)]))
         path.closeSubpath()
-    elif mark is Mark.SLIP:
+    elif mark is Standing.SLIP:
         path.addPolygon(QPolygonF([QPointF(0, -0.5), QPointF(0.5, 0), QPointF(0, 0.5), QPointF(-0.5, 0)]))
         path.closeSubpath()
-    elif mark is Mark.FEW:
+    elif mark is Standing.FEW:
         for dot in range(_DOTS_IN_RING):
             angle = 2 * pi * dot / _DOTS_IN_RING
             path.addEllipse(QPointF(0.38 * cos(angle), 0.38 * sin(angle)), 0.085, 0.085)
@@ -89,18 +52,18 @@ def arrow(*, up: bool) -> QPainterPath:
     return path
 
 
-def pen_and_fill(mark: Mark, palette: Palette) -> tuple[QPen, QColor]:
+def pen_and_fill(mark: Standing, palette: Palette) -> tuple[QPen, QColor]:
     """How the shape is drawn: open marks as an outline over the ground, the others filled without one."""
     colour = QColor(colour_of(mark, palette))
     if mark in OPEN_MARKS:
-        pen = QPen(colour, 1.8 if mark is Mark.SLIP else 1.4)
+        pen = QPen(colour, 1.8 if mark is Standing.SLIP else 1.4)
         pen.setJoinStyle(Qt.PenJoinStyle.MiterJoin)
         pen.setCosmetic(True)
         return pen, QColor(palette.raised)
     return QPen(Qt.PenStyle.NoPen), colour
 
 
-def draw_mark(painter: QPainter, mark: Mark, box: QRectF, palette: Palette) -> None:
+def draw_mark(painter: QPainter, mark: Standing, box: QRectF, palette: Palette) -> None:
     """Draws the mark centred in a box, as large as the smaller side allows."""
     size = min(box.width(), box.height())
     pen, fill = pen_and_fill(mark, palette)

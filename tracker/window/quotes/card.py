@@ -6,8 +6,7 @@ from tracker.desk.comparison import Per
 from tracker.trade.exact import M2_PER_MSF
 from tracker.window.look import figures
 from tracker.window.look.figures import Units
-from tracker.window.look.marks import WORDS, Mark
-from tracker.window.quotes.offer_columns import Offers, per_words, price_figure, verdict_of
+from tracker.window.quotes.offer_columns import Offers, per_words, price_figure, standing_said, verdict_of
 
 _MSF_IN_1000_M2 = float(1000 / M2_PER_MSF)
 
@@ -22,7 +21,7 @@ def card(offers: Offers, row: int) -> str:
         f"{offers.name('vendor', row)} · {snapshot.product[row]}",
         f"{offers.name('grade', row)}, {caliper} ({other}), quoted {snapshot.as_quoted[row]}",
         _normalised(offers, row),
-        WORDS[Mark(int(offers.marks[row]))],
+        standing_said(offers, row),
     ]
     if not comparison.current[row]:
         lines.append("no longer current")

@@ -16,9 +16,10 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from tracker.desk.standing import Standing
 from tracker.trade.grades import grades
 from tracker.window.look.figures import counted
-from tracker.window.look.marks import Mark, colour_of, draw_mark
+from tracker.window.look.marks import colour_of, draw_mark
 from tracker.window.look.plies import draw_plies
 from tracker.window.look.theme import Theme
 
@@ -124,7 +125,7 @@ class _GradeDelegate(QStyledItemDelegate):
 
     def _paint_marks(self, painter: QPainter, box: QRectF, entry: GradeCount) -> None:
         """Each mark with its number or, where these would not fit, all marks with their sum."""
-        counts = [(Mark.ABOVE, entry.above), (Mark.BELOW, entry.below), (Mark.SLIP, entry.looking_slipped)]
+        counts = [(Standing.ABOVE, entry.above), (Standing.BELOW, entry.below), (Standing.SLIP, entry.looking_slipped)]
         there = [(mark, number) for mark, number in counts if number]
         metrics = painter.fontMetrics()
         left = box.left() + _MARKS_LEFT

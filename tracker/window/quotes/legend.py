@@ -7,16 +7,17 @@ from PySide6.QtCore import QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from tracker.window.look.marks import Mark, draw_mark
+from tracker.desk.standing import Standing
+from tracker.window.look.marks import draw_mark
 from tracker.window.look.theme import Theme
 
 _SHORT = {
-    Mark.SLIP: "another basis?",
-    Mark.ABOVE: "above",
-    Mark.BELOW: "below",
-    Mark.FEW: "too few to judge",
-    Mark.ESTIMATED: "estimated weight",
-    Mark.IN_LINE: "in line",
+    Standing.SLIP: "another basis?",
+    Standing.ABOVE: "above",
+    Standing.BELOW: "below",
+    Standing.FEW: "too few to judge",
+    Standing.ESTIMATED: "estimated weight",
+    Standing.IN_LINE: "in line",
 }
 _SIGN, _GAP, _LINE = 18.0, 14.0, 18
 
@@ -27,29 +28,29 @@ class Legend(QWidget):
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._theme = theme
-        self._marks: tuple[Mark, ...] = ()
+        self._marks: tuple[Standing, ...] = ()
         policy = QSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Minimum)
         policy.setHeightForWidth(True)
         self.setSizePolicy(policy)
         theme.changed.connect(self.update)
 
-    def show_marks(self, marks: Iterable[Mark]) -> None:
+    def show_marks(self, marks: Iterable[Standing]) -> None:
         """Explains these marks."""
         self._marks = tuple(sorted(set(marks)))
         self.setAccessibleName("Marks: " + ", ".join(_SHORT[mark] for mark in self._marks))
         self.updateGeometry()
         self.update()
 
-    def lines(self, width: float) -> list[list[Mark]]:
+    def lines(self, width: float) -> list[list[Standing]]:
         """The marks that stand beside each other on each line of this width."""
-        lines: list[list[Mark]] = [[]]
+        lines: list[list[Standing]] = [[]]
         for mark in self._marks:
             if lines[-1] and self._taken([*lines[-1], mark]) > width:
                 lines.append([])
             lines[-1].append(mark)
         return lines
 
-    def _taken(self, marks: Iterable[Mark]) -> float:
+    def _taken(self, marks: Iterable[Standing]) -> float:
         metrics = QFontMetricsF(self.font())
         return sum(_SIGN + metrics.horizontalAdvance(_SHORT[mark]) + _GAP for mark in marks) - _GAP + 2
 

@@ -8,10 +8,10 @@ from numpy.typing import NDArray
 
 from tracker.desk.comparison import Comparison, Per
 from tracker.desk.freight import FREIGHT_WORDS, where_freight_stands
+from tracker.desk.standing import Standing, standing_words
 from tracker.desk.verdicts import said
 from tracker.window.look import figures
 from tracker.window.look.figures import NONE, Units
-from tracker.window.look.marks import WORDS, Mark
 from tracker.window.tables.columns import Column, Stand, coded_keys, fixed, text_keys
 
 
@@ -51,8 +51,13 @@ def per_words(comparison: Comparison) -> str:
     return f"{comparison.footing.currency} {comparison.footing.per_words.replace('1,000 ft²', 'MSF')}"
 
 
-def _mark(offers: Offers, row: int) -> Mark:
-    return Mark(int(offers.marks[row]))
+def _mark(offers: Offers, row: int) -> Standing:
+    return Standing(int(offers.marks[row]))
+
+
+def standing_said(offers: Offers, row: int) -> str:
+    """What the price is, in words."""
+    return standing_words(offers.comparison, row, _mark(offers, row))
 
 
 def _order_keys(offers: Offers) -> NDArray[np.float64]:
@@ -144,13 +149,13 @@ OFFER_COLUMNS: tuple[Column, ...] = (
     Column(
         "mark",
         fixed(""),
-        text=lambda o, row: WORDS[_mark(o, row)],
+        text=standing_said,
         keys=lambda o: o.marks,
         stand=Stand.MIDDLE,
         width=26,
         paint="mark",
-        paints=lambda o, row: None if _mark(o, row) is Mark.IN_LINE else _mark(o, row),
-        tip=lambda o, row: WORDS[_mark(o, row)],
+        paints=lambda o, row: None if _mark(o, row) is Standing.IN_LINE else _mark(o, row),
+        tip=standing_said,
         about="What stands out, by shape",
     ),
     Column(

@@ -9,7 +9,8 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPaintEngine, QPainter, QPainterPath, QPaintEvent, QPen, QPixmap
 from PySide6.QtWidgets import QWidget
 
-from tracker.window.look.marks import Mark, colour_of
+from tracker.desk.standing import Standing
+from tracker.window.look.marks import colour_of
 from tracker.window.look.theme import Theme
 from tracker.window.quotes.drawing import Drawing, Floats
 from tracker.window.quotes.geometry import Box, place_labels
@@ -78,12 +79,12 @@ class Overlay(QWidget):
                 place_labels(points, sizes, area, crowd, self._note_boxes(drawing)), drawing.labels, strict=True
             ):
                 if box is not None:
-                    self._boxes.append((box, text, QColor(colour_of(Mark(int(drawing.marks[place])), palette))))
+                    self._boxes.append((box, text, QColor(colour_of(Standing(int(drawing.marks[place])), palette))))
         self.update()
 
     def _crowd(self, drawing: Drawing) -> tuple[Floats, Floats]:
         """The points that labels should keep off, in pixels: all, or where they are many those that stand out."""
-        kept = slice(None) if len(drawing.rows) <= _MOST_KEPT_OFF else np.flatnonzero(drawing.marks <= Mark.BELOW)
+        kept = slice(None) if len(drawing.rows) <= _MOST_KEPT_OFF else np.flatnonzero(drawing.marks <= Standing.BELOW)
         return self._plot.pixels(drawing.x[kept], drawing.y_shown[kept])
 
     def _note_boxes(self, drawing: Drawing) -> list[Box]:

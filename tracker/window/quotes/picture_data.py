@@ -5,9 +5,8 @@ from typing import Any
 
 import numpy as np
 
-from tracker.window.look.marks import WORDS, Mark
 from tracker.window.quotes.drawing import Drawing
-from tracker.window.quotes.offer_columns import Offers, per_words
+from tracker.window.quotes.offer_columns import Offers, per_words, standing_said
 
 _DIGITS = 6
 """As many as mean anything."""
@@ -40,7 +39,7 @@ def _row(offers: Offers, row: int) -> dict[str, Any]:
         "band_low": _known(comparison.band_low[row]),
         "band_high": _known(comparison.band_high[row]),
         "beside_band": _BESIDE_BAND.get(int(comparison.place[row])),
-        "stands_out": WORDS[Mark(int(offers.marks[row]))],
+        "stands_out": standing_said(offers, row),
         "lead_days_low": _known(snapshot.lead_low[row]),
         "lead_days_high": _known(snapshot.lead_high[row]),
         "received": date.fromordinal(int(snapshot.received[row])).isoformat(),

@@ -13,7 +13,7 @@ from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QGridLayout, QWidget
 
 from tracker.desk.footing_words import footing_sentence
-from tracker.window.look.marks import Mark
+from tracker.desk.standing import Standing
 from tracker.window.pieces import button, column, holder, one_of, row, words
 from tracker.window.quotes.caption import Caption
 from tracker.window.quotes.card import card
@@ -169,7 +169,7 @@ class PicturePane(QWidget):
         self.plot.setAccessibleDescription(picture.title)
         self._unit.setText(picture.unit or per_words(offers.comparison))
         self._fit_head()
-        self._legend.show_marks(Mark(int(mark)) for mark in np.unique(picture.drawing.marks))
+        self._legend.show_marks(Standing(int(mark)) for mark in np.unique(picture.drawing.marks))
         self.plot.nothing = self._nothing(offers)
         self._caption.tell(picture.caption if len(picture.drawing.rows) else "", self._caption_lines())
         self._set_level.setVisible(len(offers.comparison.snapshot) > 0)

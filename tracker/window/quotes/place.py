@@ -9,8 +9,8 @@ from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QSplitter, QWidget
 
 from tracker.desk.comparison import Comparison
+from tracker.desk.standing import Standing
 from tracker.trade.grades import grades
-from tracker.window.look.marks import Mark
 from tracker.window.pieces import column, holder, panel, row, words
 from tracker.window.quotes.filters import Filters
 from tracker.window.quotes.grade_rail import GradeCount, GradeRail
@@ -220,5 +220,7 @@ def _vendors_quoting(comparison: Comparison) -> list[str]:
 
 
 def _count(grade: str, marks: NDArray[np.int8]) -> GradeCount:
-    of_mark = np.bincount(marks, minlength=len(Mark))
-    return GradeCount(grade, len(marks), int(of_mark[Mark.ABOVE]), int(of_mark[Mark.BELOW]), int(of_mark[Mark.SLIP]))
+    of_mark = np.bincount(marks, minlength=len(Standing))
+    return GradeCount(
+        grade, len(marks), int(of_mark[Standing.ABOVE]), int(of_mark[Standing.BELOW]), int(of_mark[Standing.SLIP])
+    )

@@ -16,7 +16,8 @@ from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import QBrush, QColor, QFont, QFontMetricsF, QKeyEvent, QMouseEvent, QPen
 from PySide6.QtWidgets import QWidget
 
-from tracker.window.look.marks import Mark, arrow, pen_and_fill, shape_of
+from tracker.desk.standing import Standing
+from tracker.window.look.marks import arrow, pen_and_fill, shape_of
 from tracker.window.look.theme import Theme
 from tracker.window.quotes.alike import AlikePoints, draw_as_shapes
 from tracker.window.quotes.axis import Axis, in_steps
@@ -29,7 +30,14 @@ _TALL_ENOUGH_PX = 200
 _LEFT_WITH_BOTH_PX = 84
 _LEFT_PX, _BOTTOM_PX = 64, 28
 
-_SIZES = {Mark.SLIP: 14, Mark.ABOVE: 14, Mark.BELOW: 14, Mark.FEW: 11, Mark.ESTIMATED: 10, Mark.IN_LINE: 9}
+_SIZES = {
+    Standing.SLIP: 14,
+    Standing.ABOVE: 14,
+    Standing.BELOW: 14,
+    Standing.FEW: 11,
+    Standing.ESTIMATED: 10,
+    Standing.IN_LINE: 9,
+}
 _ARROW_PX = 36
 _FAINT, _JOIN, _CLEAR = 80, 130, 255
 _MANY_SPANS = 200
@@ -138,7 +146,7 @@ class Plot(pg.PlotWidget):
         self._draw_spans(drawing)
         self._draw_joins(drawing)
         faint = np.zeros(len(drawing.rows), dtype=bool) if drawing.faint is None else drawing.faint
-        for mark in (Mark.IN_LINE, Mark.ESTIMATED, Mark.FEW, Mark.BELOW, Mark.ABOVE, Mark.SLIP):
+        for mark in (Standing.IN_LINE, Standing.ESTIMATED, Standing.FEW, Standing.BELOW, Standing.ABOVE, Standing.SLIP):
             self._draw_points(drawing, mark, (drawing.marks == mark) & faint, _FAINT)
             self._draw_points(drawing, mark, (drawing.marks == mark) & ~faint, _CLEAR)
         self._draw_arrows(drawing)
@@ -211,7 +219,7 @@ class Plot(pg.PlotWidget):
         pen.setCosmetic(True)
         self._add(pg.PlotCurveItem(drawing.x[drawing.joins], drawing.y_shown[drawing.joins], connect="pairs", pen=pen))
 
-    def _draw_points(self, drawing: Drawing, mark: Mark, chosen: NDArray[np.bool_], alpha: int) -> None:
+    def _draw_points(self, drawing: Drawing, mark: Standing, chosen: NDArray[np.bool_], alpha: int) -> None:
         if not chosen.any():
             return
         pen, fill = pen_and_fill(mark, self.theme.palette)
@@ -219,7 +227,7 @@ class Plot(pg.PlotWidget):
             line = pen.color()
             line.setAlpha(alpha)
             pen.setColor(line)
-        fill.setAlpha(min(alpha, 190 if mark is Mark.IN_LINE else 255))
+        fill.setAlpha(min(alpha, 190 if mark is Standing.IN_LINE else 255))
         x, y, size = drawing.x[chosen], drawing.y_shown[chosen], _SIZES[mark] * _smaller(len(drawing.rows))
         self._add(AlikePoints(x, y, symbol=shape_of(mark), size=size, pen=pen, brush=fill))
 

@@ -11,8 +11,9 @@ from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QFrame, QSizePolicy, QVBoxLayout, QWidget
 
 from tracker.desk.comparison import Comparison
+from tracker.desk.standing import Standing
 from tracker.window.look import figures
-from tracker.window.look.marks import Mark, draw_mark
+from tracker.window.look.marks import draw_mark
 from tracker.window.look.theme import Theme
 from tracker.window.pieces import button, clear, column, hairline, row, words
 from tracker.window.quotes.ladder import Ladder
@@ -28,12 +29,12 @@ if TYPE_CHECKING:
     from tracker.desk.snapshot import Snapshot
 
 _TITLES = {
-    Mark.ABOVE: "Why this price stands out",
-    Mark.BELOW: "Why this price stands out",
-    Mark.SLIP: "Why this looks like another basis",
-    Mark.FEW: "Too few to judge this price",
-    Mark.ESTIMATED: "How this price came about",
-    Mark.IN_LINE: "How this price came about",
+    Standing.ABOVE: "Why this price stands out",
+    Standing.BELOW: "Why this price stands out",
+    Standing.SLIP: "Why this looks like another basis",
+    Standing.FEW: "Too few to judge this price",
+    Standing.ESTIMATED: "How this price came about",
+    Standing.IN_LINE: "How this price came about",
 }
 
 
@@ -43,7 +44,7 @@ class MarkSign(QWidget):
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._theme = theme
-        self.mark = Mark.IN_LINE
+        self.mark = Standing.IN_LINE
         self.setFixedSize(QSize(16, 20))
 
     def paintEvent(self, event: QPaintEvent) -> None:
@@ -108,7 +109,7 @@ class ReasonsPanel(QFrame):
                 "here, and why it is judged as it is."
             )
             return
-        mark = Mark(int(self._session.marks[offer]))
+        mark = Standing(int(self._session.marks[offer]))
         self._sign.mark = mark
         self._sign.update()
         self._title.setText(_TITLES[mark])

@@ -7,10 +7,10 @@ import numpy as np
 from numpy.typing import NDArray
 
 from tracker.desk.comparison import Comparison, Per
+from tracker.desk.standing import Standing
 from tracker.trade.grades import grades
 from tracker.window.look import figures
 from tracker.window.look.figures import Units
-from tracker.window.look.marks import Mark
 from tracker.window.quotes.drawing import Drawing
 from tracker.window.quotes.frame import far_off_words, held_in
 from tracker.window.quotes.geometry import ribbon, spread, thinned
@@ -39,7 +39,7 @@ class Picture:
 def drawable(offers: Offers, rows: NDArray[np.intp], other: NDArray[np.float64]) -> NDArray[np.intp]:
     """Rows whose price and other coordinate are known, thinned where there are more than the eye can use."""
     known = known_rows(offers, rows, other)
-    standing_out = offers.marks[known] <= Mark.BELOW
+    standing_out = offers.marks[known] <= Standing.BELOW
     return thinned(known, standing_out, MOST_POINTS)
 
 
@@ -174,7 +174,7 @@ def also_per_short_ton(comparison: Comparison, units: Units) -> tuple[float, str
 def labels_of(offers: Offers, rows: NDArray[np.intp]) -> list[tuple[int, str]]:
     """Words for the offers that stand out, the furthest from the going price first."""
     marks = offers.marks[rows]
-    standing_out = np.flatnonzero(marks <= Mark.BELOW)
+    standing_out = np.flatnonzero(marks <= Standing.BELOW)
     with np.errstate(invalid="ignore", divide="ignore"):
         distance = np.abs(np.log(of_expected(offers.comparison)[rows[standing_out]]))
     furthest = standing_out[np.argsort(-np.nan_to_num(distance, nan=0.0), kind="stable")][
@@ -187,7 +187,7 @@ def label_of(offers: Offers, row: int, *, caliper: bool = True) -> str:
     """'Tolmere 18 pt +34 %': whose board it is, of which caliper, and how far off."""
     thick = figures.caliper(float(offers.comparison.snapshot.caliper_um[row]), offers.units)
     where = " ".join([_short(offers.name("vendor", row)), *([thick] if caliper else [])])
-    if offers.marks[row] == Mark.SLIP:
+    if offers.marks[row] == Standing.SLIP:
         return f"{where}: another basis?"
     ratio = float(offers.of_expected[row])
     return where if np.isnan(ratio) else f"{where} {figures.signed_percent(ratio)}"

@@ -4,8 +4,9 @@ from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QTextLayout
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
+from tracker.desk.standing import Standing
 from tracker.trade.offer import State
-from tracker.window.look.marks import Mark, draw_mark
+from tracker.window.look.marks import draw_mark
 from tracker.window.look.plies import draw_plies
 from tracker.window.look.states import draw_state
 from tracker.window.look.theme import Theme
@@ -42,7 +43,7 @@ class RowDelegate(QStyledItemDelegate):
         if kind == "mark" and value is not None:
             sign = QRectF(0, 0, _MARK_SIZE, _MARK_SIZE)
             sign.moveCenter(box.center())
-            draw_mark(painter, Mark(value), sign, self._theme.palette)  # type: ignore[arg-type]
+            draw_mark(painter, Standing(value), sign, self._theme.palette)  # type: ignore[arg-type]
         elif kind == "state":
             draw_state(painter, State(str(value)), box, self._theme.palette)
         elif kind == "grade":

@@ -18,7 +18,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from tracker.window.look.marks import Mark, draw_mark
+from tracker.desk.standing import Standing
+from tracker.window.look.marks import draw_mark
 from tracker.window.look.plies import draw_plies
 from tracker.window.look.theme import Theme
 
@@ -39,7 +40,7 @@ class Task:
     figure: str
     target: object
     grade: str = ""
-    mark: Mark | None = None
+    mark: Standing | None = None
 
 
 class Tasks(QAbstractListModel):

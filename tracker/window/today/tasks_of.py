@@ -9,9 +9,9 @@ from typing import TYPE_CHECKING
 import numpy as np
 from numpy.typing import NDArray
 
+from tracker.desk.standing import Standing
 from tracker.window.look import figures
 from tracker.window.look.figures import NONE, Units, counted
-from tracker.window.look.marks import Mark
 from tracker.window.quotes.offer_columns import Offers, per_words, price_figure
 from tracker.window.tables.task_list import Task
 from tracker.window.take_in.begun_files import BegunSheet
@@ -91,10 +91,10 @@ def out_of_line(todays: Today, offers: Offers) -> list[Task]:
 
 def _offer(offers: Offers, row: int) -> Task:
     comparison = offers.comparison
-    mark = Mark(int(offers.marks[row]))
+    mark = Standing(int(offers.marks[row]))
     ratio = float(offers.of_expected[row])
     price = f"{price_figure(comparison, float(comparison.price[row]))} {per_words(comparison)}"
-    text = f"{figures.beside(ratio)} the going price" if mark is not Mark.SLIP else "another basis?"
+    text = f"{figures.beside(ratio)} the going price" if mark is not Standing.SLIP else "another basis?"
     return Task(
         _board(offers, row),
         f"{price}, quoted {comparison.snapshot.as_quoted[row]}",
