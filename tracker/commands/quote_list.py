@@ -75,7 +75,10 @@ def _figure(value: float | None) -> str:
 
 
 def _beside(ratio: float) -> str:
-    return "–" if isnan(ratio) else f"{half_up(100 * (ratio - 1), 0):+,f} %"
+    if isnan(ratio):
+        return "–"
+    off = half_up(100 * (ratio - 1), 0)
+    return f"{off:+,f} %" if off else "0 %"
 
 
 def _set(text: str, width: int, name: str) -> str:

@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 from tracker.desk.collecting import no_collecting
 from tracker.desk.edits import writing
 from tracker.desk.known_answers import Recalled, recalled, refuse_other_kinds, with_known
+from tracker.desk.received import day_received
 from tracker.desk.trouble import Trouble
 from tracker.trade.layout import layout_from_plain, layout_to_plain
 from tracker.trade.offer import LEAVE_OUT, Answers, Reading, State
@@ -160,7 +161,8 @@ def store(
         earlier = files.id_of(pen.connection, reading.sha256)
         if earlier is not None and not anew and files.imported_on(pen.connection, reading.sha256) is not None:
             return Stored(earlier, 0, 0, 0, already=True)
-        received, settled = taken.answers.received or desk.today, settled_to_keep(taken.answers)
+        received = day_received(reading, taken.answers, desk.today)
+        settled = settled_to_keep(taken.answers)
         if earlier is None:
             file_id = files.add(pen, reading, taken.content, received, settled)
         else:

@@ -73,7 +73,9 @@ def _understood(workbook: Workbook, answers: Answers) -> tuple[Reading, Iterator
     leave_out(found.drafts, answers)
     passed = tuple(found.passed) or _nothing(workbook, bool(found.drafts))
     questions = questions_of(found.drafts)
-    rest = Reading(workbook.file, workbook.sha256, None, found.vendor, (), passed, questions, found.letterhead)
+    rest = Reading(
+        workbook.file, workbook.sha256, None, found.vendor, (), passed, questions, found.letterhead, found.dated
+    )
     return rest, lines_of(_let_go(found.drafts), found.layouts)
 
 

@@ -231,6 +231,7 @@ class Reading:
     """All that reading one vendor's file yields. `unreadable`: why nothing could be read, in one sentence.
 
     `letterhead`: where no vendor was found, the short texts around the tables, for who knows vendors by their names.
+    `dated`: the day the list says it was made, where it says one and no other.
     """
 
     file: str
@@ -241,6 +242,7 @@ class Reading:
     passed_over: tuple[PassedOver, ...] = ()
     questions: tuple[Question, ...] = ()
     letterhead: tuple[str, ...] = ()
+    dated: date | None = None
 
 
 LEAVE_OUT = "leave-out"

@@ -134,3 +134,20 @@ def test_until_when_an_earlier_list_held_is_no_validity_of_this_one():
     assert not any(isinstance(said, Validity) for said in statements("Previous list was valid until 31 March 2026."))
     (said,) = [s for s in statements("Replaces previous list. Valid until 30 June 2026.") if isinstance(s, Validity)]
     assert said.last_day() == date(2026, 6, 30)
+
+
+@pytest.mark.parametrize(
+    ("text", "day"),
+    [
+        ("Quotation Q-2211 / November 18, 2026", "November 18, 2026"),
+        ("Offerte vom 16.11.2026, gültig bis 15.01.2027", "16.11.2026"),
+        ("Cotización 2211 del 12 de noviembre de 2026", "12 de noviembre de 2026"),
+        ("Offer valid until 31 Dec 2026", None),
+        ("Price list effective December 1, 2026", None),
+        ("Quotation for delivery on 12 Dec 2026", None),
+        ("Price list replaces that of 1 June 2026", None),
+    ],
+)
+def test_a_list_is_dated_by_its_name_and_number_but_by_no_other_day(text, day):
+    dated = [said.date.words for said in statements(text) if isinstance(said, SaysDate)]
+    assert dated == ([] if day is None else [day])

@@ -1,13 +1,18 @@
 """Nothing in Quotes or the footing line is cut to nonsense on a small screen."""
 
-from datetime import date
+from dataclasses import replace
+from datetime import date, timedelta
 
+import numpy as np
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel, QToolButton
 
 from tests.window.conftest import settle
+from tracker.desk.standing import standings
+from tracker.window.look.figures import Units, date_text
 from tracker.window.main_window import MainWindow
+from tracker.window.quotes.offer_columns import offers
 
 pytestmark = pytest.mark.gui
 SIZES = [(1024, 700), (1280, 800), (1600, 1000)]
@@ -124,3 +129,16 @@ def test_every_heading_is_read_whole_even_with_its_arrow(sized, qtbot, sorted_by
             words = model.headerData(place, Qt.Orientation.Horizontal) or ""
             room = header.sectionSize(place) - 14 - (8 if key == sorted_by else 0)
             assert header.fontMetrics().horizontalAdvance(words) <= room, words
+
+
+def test_a_day_before_any_offer_came_is_told_with_the_first(window) -> None:
+    made = window.session.comparison
+    first = date.fromordinal(int(made.snapshot.received.min()))
+    early = replace(
+        made, shown=np.zeros(len(made.snapshot), bool), footing=replace(made.footing, as_of=first - timedelta(days=3))
+    )
+    said = window.quotes.picture._nothing(offers(early, standings(early), Units.US))
+    assert said.startswith("No offer had come by ")
+    assert said.endswith(f"; the first is of {date_text(first)}.")
+    late = replace(early, footing=replace(made.footing, as_of=first + timedelta(days=3)))
+    assert "show lapsed and superseded" in window.quotes.picture._nothing(offers(late, standings(late), Units.US))

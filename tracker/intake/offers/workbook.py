@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
+from datetime import date
 
 from tracker.intake.columns.assign import columns_of
 from tracker.intake.columns.column import Kind
@@ -31,7 +32,7 @@ from tracker.trade.offer import Answers, PassedOver
 class WorkbookOffers:
     """Drafts in the order of the sheets, what was passed over, and the vendor where the file names just one.
 
-    `layouts`: the sheets that were read by a layout marked by hand.
+    `layouts`: the sheets that were read by a layout marked by hand. `dated`: the day the list says it was made.
     """
 
     drafts: list[Draft] = field(default_factory=list)
@@ -39,6 +40,7 @@ class WorkbookOffers:
     passed: list[PassedOver] = field(default_factory=list)
     vendor: str | None = None
     layouts: dict[str, Layout] = field(default_factory=dict)
+    dated: date | None = None
 
 
 def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
@@ -49,7 +51,8 @@ def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
     if facts.list_date is not None:
         for read in (read for sheet in sheets for read in sheet.tables):
             set_earlier_year_aside(read.columns, facts.list_date.year)
-    found = WorkbookOffers(layouts={sheet.name: sheet.layout for sheet in sheets if sheet.layout is not None})
+    layouts = {sheet.name: sheet.layout for sheet in sheets if sheet.layout is not None}
+    found = WorkbookOffers(layouts=layouts, dated=facts.list_date)
     file_vendor = _file_vendor(sheets, answers)
     found.vendor = file_vendor.value if file_vendor is not None else None
     if file_vendor is None:

@@ -78,6 +78,9 @@ class SaysDate:
     words: str
 
 
+_SMALL_WORD = 2
+"""Letters of 'no', 'of', 'du': what may stand between a paper's name, its number and its date."""
+
 Statement = (
     SaysCurrency
     | SaysBasis
@@ -205,14 +208,23 @@ def _board_says(clause: str) -> Iterator[Statement]:
 
 
 def _dates(text: str) -> Iterator[Statement]:
-    """A date behind 'Date:', 'Stand' … that no word of validity stands before."""
+    """The one date of a clause that is not the last day of validity, behind 'Date:', 'Stand', 'Quotation 5521 /' …"""
     for clause in clauses(text):
-        found = find_dates(clause)
-        if len(found) != 1 or validity(clause) is not None or phrases("replaces").find(clause):
+        until = validity(clause)
+        if phrases("replaces").find(clause) or (until is not None and until.until is None):
             continue
-        dated = [match for match in phrases("dated").find(clause) if match.end <= found[0].start]
-        if dated or not clause[: found[0].start].strip():
+        last_day = until.until if until is not None else None
+        found = [day for day in find_dates(clause) if day != last_day]
+        if len(found) == 1 and _dates_the_list(clause[: found[0].start]):
             yield SaysDate(found[0], clause)
+
+
+def _dates_the_list(before: str) -> bool:
+    """Nothing, a word for a date, or what the paper is called, its number at the most between it and the date."""
+    named = phrases("list_names").find(before)
+    between = re.findall(r"[^\W_]+", before[named[-1].end :]) if named else []
+    numbered = bool(named) and all(len(word) <= _SMALL_WORD or any(map(str.isdigit, word)) for word in between)
+    return not before.strip() or bool(phrases("dated").find(before)) or (numbered and not phrases("since").find(before))
 
 
 @lru_cache(maxsize=8192)

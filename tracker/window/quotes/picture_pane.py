@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from contextlib import contextmanager
+from datetime import date
 from typing import Any
 
 import numpy as np
@@ -14,6 +15,7 @@ from PySide6.QtWidgets import QGridLayout, QWidget
 
 from tracker.desk.footing_words import footing_sentence
 from tracker.desk.standing import Standing
+from tracker.window.look.figures import date_text
 from tracker.window.pieces import button, column, holder, one_of, row, words
 from tracker.window.quotes.caption import Caption
 from tracker.window.quotes.card import card
@@ -175,9 +177,15 @@ class PicturePane(QWidget):
         self._set_level.setVisible(len(offers.comparison.snapshot) > 0)
 
     def _nothing(self, offers: Offers) -> str:
-        if not len(offers.comparison.snapshot):
+        comparison = offers.comparison
+        if not len(comparison.snapshot):
             return "No offers yet: drop a vendor's price sheet on the window, or press Ctrl+O."
-        return "No offer here has what this picture needs: loosen the filters."
+        if comparison.shown.any():
+            return "No offer here has what this picture needs: loosen the filters."
+        day, first = comparison.footing.as_of, date.fromordinal(int(comparison.snapshot.received.min()))
+        if first > day:
+            return f"No offer had come by {date_text(day)}; the first is of {date_text(first)}."
+        return f"No offer holds on {date_text(day)}: show lapsed and superseded ones too."
 
     def _picture(self, offers: Offers, rows: NDArray[np.intp], grade: str) -> Picture:
         kind = self.kinds.checkedId()

@@ -147,11 +147,13 @@ class FileAtHand:
         return f"{self.path.name}: {counted(self.accepted, 'offer')}{asked}"
 
     def whose(self) -> str:
-        """'From Tolmere Board'; where the lines name several vendors, how many."""
+        """'From Tolmere Board, dated 9 Nov 2026'; where the lines name several vendors, how many."""
         vendors = self.found.vendors
         if not vendors:
             return "Nobody is named as its vendor." if self.lacks_vendor and self.nameless else ""
-        return f"From {next(iter(vendors))}" if len(vendors) == 1 else f"From {len(vendors)} vendors"
+        dated = None if self.taken is None else self.taken.reading.dated
+        named = next(iter(vendors)) if len(vendors) == 1 else f"{len(vendors)} vendors"
+        return f"From {named}" + (f", dated {date_text(dated)}" if dated is not None else "")
 
     def summary(self) -> str:
         """What the reading came to, in one or two sentences."""
