@@ -5,7 +5,7 @@ from decimal import Decimal
 
 import pytest
 
-from tests.intake.sheets import lines, merged
+from tests.intake.sheets import codes, lines, merged
 from tracker.trade.offer import State
 
 BOARD = ["SBS C1S", 18, 75]
@@ -80,3 +80,27 @@ def test_thousands_of_pounds_may_name_their_unit_once():
 def test_prices_told_apart_by_letters_alone_are_asked():
     rows = [["CAD per tonne"], ["Grade", "pt", "g/m²", "A", "B", "C"], ["SBS C1S", 14, 290, 1760, 1715, 1680]]
     assert [line.state for line in lines(rows).values()] == [State.QUESTION] * 3
+
+
+@pytest.mark.parametrize(
+    ("heads", "expected"),
+    [
+        (("Kleinmenge\n(< 1 t)", "Normalmenge\n(1 bis 10 t)", "Großmenge\n(> 10 t)"),
+         [(None, 1000), (1000, 10000), (10000, None)]),
+        (("Kleinmengen bis 999 kg", "Großmengen ab 1000 kg"), [(None, 1000), (1000, None)]),
+        (("Stufe 1: < 5 t", "Stufe 2: ab 5 t"), [(None, 5000), (5000, None)]),
+        (("Staffel 1: bis 5 t", "Staffel 2: über 5 t"), [(None, 5000), (5000, None)]),
+        (("Bulk order (2 t and over)", "Small order (< 2 t)"), [(2000, None), (None, 2000)]),
+    ],
+)  # fmt: skip
+def test_order_sizes_behind_words_and_behind_the_number_of_a_step(heads, expected):
+    rows = [["EUR/t"], ["Sorte", "g/m²", "µm", *heads], ["GC1", 250, 405, *range(1290, 1290 - 20 * len(heads), -20)]]
+    found = [line.offer for line in lines(rows).values()]
+    assert [(offer.from_kg, offer.below_kg) for offer in found] == expected
+
+
+@pytest.mark.parametrize("heads", [("Kleinmenge", "Großmenge"), ("Småorder", "Storparti"), ("Ware A 5 t", "B 5 t")])
+def test_an_order_size_by_name_alone_is_asked(heads):
+    rows = [["EUR/t"], ["Sorte", "g/m²", "µm", *heads], ["GC1", 250, 405, 1290, 1270]]
+    found = lines(rows).values()
+    assert [(str(line.state), "bracket-unread" in codes(line)) for line in found] == [("question", True)] * 2

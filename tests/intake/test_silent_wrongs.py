@@ -263,3 +263,28 @@ def test_a_sign_for_money_that_is_also_a_short_word_counts_only_beside_a_figure(
     assert {cell: line.offer.currency for cell, line in lines(rows).items()} == {"C3": "EUR"}
     rows = [["Precios por TM"], ["Tipo", "g/m²", "Precio"], ["GC1", 250, "S/ 4,510.00"]]
     assert lines(rows)["C3"].offer.currency == "PEN"
+
+
+@pytest.mark.parametrize(
+    ("unit", "weight", "expected"),
+    [("ct/kg", "250 g/m²", None), ("ct/lb", "52 lb/MSF", "USD"), ("Cent/kg", "250 g/m²", None)],
+)
+def test_a_cent_is_a_dollars_in_a_file_of_pounds_alone(unit, weight, expected):
+    rows = [["Grade", "Weight", f"Price {unit}"], ["GC1", weight, 58]]
+    (line,) = lines(rows).values()
+    assert line.offer.currency == expected
+    assert ("currency-unknown" in codes(line)) is (expected is None)
+
+
+@pytest.mark.parametrize("heading", ["Flächengewicht 250 g/m²", "Basis weight: 250 g/m²", "250 g/m²"])
+def test_a_sub_heading_gives_the_weight_of_the_rows_below_it(heading):
+    rows = [["EUR/t"], ["Sorte", "Dicke µm", "EUR/t"], [heading], ["GC1", 405, 1290], ["GC2", 430, 1240]]
+    found = [line.offer for line in lines(rows).values()]
+    assert [(offer.grammage_gsm, str(offer.grammage_from)) for offer in found] == [(250, "quoted")] * 2
+
+
+def test_the_weight_of_a_thousand_sheets_is_no_basis_weight():
+    rows = [["EUR/1000 Bogen"], ["Sorte", "Flächengewicht g/m²", "Format mm", "Gewicht kg/1000 Bogen", "Preis"],
+            ["GC1", 250, "700 x 1000", 175, 239.4]]  # fmt: skip
+    (line,) = lines(rows).values()
+    assert (str(line.state), line.offer.grammage_gsm) == ("accepted", 250)

@@ -144,6 +144,7 @@ def test_texts_that_say_nothing_of_delivery(text):
         ("Cartulinas Oruña, S.L. - Tarifa 2026", "Cartulinas Oruña, S.L."),
         ("Offert från Granvassa Kartong AB", "Granvassa Kartong AB"),
         ("zwischen Kartonwerk Söllbach AG (Lieferant) und dem Besteller", "Kartonwerk Söllbach AG"),
+        ("Supplier / Lieferant: Spreewald Cartonboard GmbH", "Spreewald Cartonboard GmbH"),
         ("Oferta de Papelera Monteruelo S.A.", "Papelera Monteruelo S.A."),
     ],
 )

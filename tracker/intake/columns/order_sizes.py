@@ -13,6 +13,7 @@ from tracker.intake.values.header import Header
 from tracker.intake.values.masses import find_mass_units, find_masses
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import Role
+from tracker.intake.values.worded_brackets import bracket_behind_words
 from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import MassUnit
 
@@ -25,7 +26,21 @@ def order_size(column: Column) -> tuple[int | None, Bracket | None]:
         beside = beside_unit(head)
         if beside is not None:
             return level, beside
-    return _bare_order_size(column)
+    level_of_bare, bare = _bare_order_size(column)
+    return (level_of_bare, bare) if bare is not None else _behind_words(column)
+
+
+def _behind_words(column: Column) -> tuple[int | None, Bracket | None]:
+    """'Kleinmenge (< 1 t)'; a weight that is no order size as written is kept as one that can't be read."""
+    for level, head in enumerate(column.said):
+        if head.weights or head.calipers or head.basis is not None:
+            continue
+        bracket = bracket_behind_words(head.text)
+        if bracket is not None:
+            return level, bracket
+        if any(mass.kg() not in _UNITS_OF_PRICE for mass in find_masses(head.text)):
+            return level, Bracket(head.text, not_weight="other_unit")
+    return None, None
 
 
 def _bare_order_size(column: Column) -> tuple[int | None, Bracket | None]:

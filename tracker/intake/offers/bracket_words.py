@@ -5,11 +5,11 @@ from functools import lru_cache
 
 from tracker.intake.offers.scope import Scope
 from tracker.intake.tables.table import Words
-from tracker.intake.values.brackets import Bracket, bracket_text
+from tracker.intake.values.brackets import Bracket
 from tracker.intake.values.statements import SaysMinimum, statements
+from tracker.intake.values.worded_brackets import bracket_behind_words
 
 _LONGEST = 60
-_MOST_WORDS_BEFORE = 5
 
 
 @lru_cache(maxsize=4096)
@@ -17,14 +17,7 @@ def bracket_in_title(text: str) -> Bracket | None:
     """The order size that a short title ends with, perhaps behind a few words; None for a smallest order or none."""
     if len(text) > _LONGEST or any(isinstance(said, SaysMinimum) for said in statements(text)):
         return None
-    words = text.split()
-    for start in range(min(len(words), _MOST_WORDS_BEFORE + 1)):
-        if any(sign.isdigit() for word in words[:start] for sign in word):
-            return None
-        bracket = bracket_text(" ".join(words[start:]))
-        if bracket is not None and not bracket.alone and not bracket.not_weight:
-            return bracket
-    return None
+    return bracket_behind_words(text)
 
 
 def brackets_in(texts: Iterable[Words]) -> tuple[Bracket, ...]:

@@ -178,8 +178,13 @@ def _answered(value: str, words: str) -> Said[str]:
 
 
 def _dollar(settled: Settled[str], facts: FileFacts) -> str | None:
-    """A bare $ is USD unless the file names another dollar or an address abroad; it may name just one dollar."""
+    """A bare $ is USD unless the file names another dollar or an address abroad; it may name just one dollar.
+
+    A cent may be a euro's as well, but in a file of pounds and inches.
+    """
     if settled.against is not None or "USD" not in settled.values or len(settled.values) < 2:
+        return None
+    if "EUR" in settled.values and not facts.units.pound_file:
         return None
     if facts.named_dollars == {"USD"}:
         return "USD"

@@ -9,7 +9,7 @@ from tracker.intake.offers.said import Said, at
 from tracker.intake.tables.table import Words
 from tracker.intake.values.charges import ChargeKind, ChargeWords
 from tracker.intake.values.grade import GradeReading, LegendEntry, find_grade
-from tracker.intake.values.statements import Statement, statements
+from tracker.intake.values.statements import SaysWeightBasis, Statement, statements
 
 S = TypeVar("S")
 
@@ -74,8 +74,9 @@ _LONGEST_TITLE = 80
 
 
 def _states_terms(text: str) -> bool:
-    """'Prices per hundredweight (100 lb)' and '24 pt on request, lead time 45 days' are about other things."""
-    return any(not isinstance(said, LegendEntry) for said in statements(text))
+    """'Prices per hundredweight (100 lb)' and '24 pt on request, lead time 45 days' are about other things, where
+    'Basis weight 250 g/m²' is the board's own."""
+    return any(not isinstance(said, LegendEntry | SaysWeightBasis) for said in statements(text))
 
 
 @dataclass(frozen=True)

@@ -47,6 +47,7 @@ class KgBracket:
 _NUMBER = re.compile(rf"(?<![^\W\d])(?:{SPACED_NUMBER})")
 PIECES_OR_TONS = "pieces_or_tons"
 _LOADS = ("truckload", "part_load", "pallet", "roll", "sheets", "other_unit", PIECES_OR_TONS)
+_NAMED_SIZE = "named_size"
 _COUNTED = ("truckload", "pallet", "roll", PIECES_OR_TONS)
 # '20+ MT': the sign that means 'and more' stands before the unit.
 _PLUS_FIRST = re.compile(r"(\d)\s*\+\s*([^\W\d][\w/. ]*)$")
@@ -56,18 +57,21 @@ _PLUS_FIRST = re.compile(r"(\d)\s*\+\s*([^\W\d][\w/. ]*)$")
 _THOUSANDS_OF_POUNDS = re.compile(r"(?<!\w)(\d+)\s?M(?=\s*(?:[-–]|to)[^\d]{0,12}\d+\s?M\s?(lbs?|#|pounds)(?!\w))")
 
 
-_ORDINAL = re.compile(r"^([^\W\d]+)[ .-]*\d{1,2}\s*[:.)]?\s*(?=[(\[]|[^\W\d])")
+_ORDINAL = re.compile(r"^(?P<word>[^\W\d]+)[ .-]*\d{1,2}(?:\s*(?P<ends>:|\)(?=\s))\s*|[.]?\s*(?=[(\[<>≤≥]|[^\W\d]))")
 
 
 def _without_ordinal(text: str) -> str:
-    """'Preis 2 (ab 5 t)' and 'Staffel 3: ab 10 t' count the prices, and no order is for 2 t."""
+    """'Preis 2 (ab 5 t)', 'Staffel 3: ab 10 t' and 'Stufe 1: < 5 t' count the prices, and no order is for 2 t."""
     first = _ORDINAL.match(text)
-    if first is None or phrases("bracket").whole(first[1]) not in (None, "filler"):
+    named = phrases("bracket").whole(first["word"]) if first is not None else None
+    if first is None or named not in (None, "filler"):
         return text
     rest = text[first.end() :]
-    said = phrases("bracket").find(rest.strip("([ "))
+    if first["ends"] or rest[:1] in "([" or (named is None and rest[:1] in "<>≤≥"):
+        return rest
+    said = phrases("bracket").find(rest)
     begins = bool(said) and said[0].first == 0 and said[0].value in ("from", "above", "below")
-    return f"{first[1]} {rest}" if begins or rest[:1] in "([" else text
+    return f"{first['word']} {rest}" if begins and rest[:1] not in "<>≤≥" else text
 
 
 @lru_cache(maxsize=8192)
@@ -88,8 +92,9 @@ def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
     masses, gaps = pieces
     loads = [word for gap in gaps for word in gap if word in _LOADS]
     if not masses:
-        # 'Qty (ST)' heads what is ordered, and no price for it.
-        return Bracket(stripped, not_weight=loads[0]) if loads and loads[0] != PIECES_OR_TONS else None
+        # 'Qty (ST)' heads what is ordered, and no price for it; 'Kleinmenge' is a size that only the vendor knows.
+        unweighed = loads or [word for gap in gaps for word in gap if word == _NAMED_SIZE]
+        return Bracket(stripped, not_weight=unweighed[0]) if unweighed and unweighed[0] != PIECES_OR_TONS else None
     if any(not mass.units for mass in masses) or (loads and loads[0] not in ("truckload", "part_load")):
         return _of_loads(stripped, masses, gaps, loads) if loads else None
     return _from_signs(stripped, masses, gaps, loads)

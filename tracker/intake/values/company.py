@@ -160,7 +160,7 @@ def labelled_company(text: str) -> str | None:
     label, colon, rest = text.partition(":")
     if not colon:
         return _company_in_prose(text)
-    if colon and rest.strip() and phrases("company").whole(label) == "label" and any(sign.isalpha() for sign in rest):
+    if rest.strip() and _is_label(label) and any(sign.isalpha() for sign in rest):
         named = [name for name in map(_headed_company, rest.split(",")) if name is not None]
         name = _BREAK.split(rest.strip(), maxsplit=1)[0].strip()
         if name[:1].islower():
@@ -168,3 +168,8 @@ def labelled_company(text: str) -> str | None:
             return named[0] if len(named) == 1 else None
         return name if len(name) <= _LONGEST and not any(sign.isdigit() for sign in name[:2]) else None
     return None
+
+
+def _is_label(text: str) -> bool:
+    """'Supplier', and 'Supplier / Lieferant' in two languages."""
+    return all(phrases("company").whole(part) == "label" for part in text.split("/"))
