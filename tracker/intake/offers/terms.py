@@ -21,6 +21,7 @@ from tracker.intake.values.lead import LeadTime, lead_in_remark
 from tracker.intake.values.masses import Mass
 from tracker.intake.values.minimum import find_minimum
 from tracker.intake.values.roles import Role
+from tracker.intake.values.small_orders import DearerIfSmall
 from tracker.intake.values.statements import SaysMinimum
 from tracker.intake.values.validity import Validity, validity_text
 from tracker.trade.offer import Evidence, Note, NoteCode
@@ -76,8 +77,16 @@ def _around(scope: Scope, facts: FileFacts) -> Terms:
         _validity(known, {}, nothing, scope, facts)
         _minimum(known, {}, nothing, scope, facts)
         _delivery(known, {}, nothing, scope)
+        _small_orders(known, scope)
         scope.terms["terms"] = known
     return known
+
+
+def _small_orders(terms: Terms, scope: Scope) -> None:
+    """What orders below some size cost more is no part of the price, and must not be lost."""
+    for said in dict.fromkeys(scope.nearest(DearerIfSmall)):
+        text = f"“{said.value.words}”: small orders cost more than this price. Ask the vendor what yours comes to."
+        terms.notes.append(Note(NoteCode.BRACKET_UNREAD, said.where, text))
 
 
 def _cell(cells: Cells, columns: Columns, role: Role) -> Cell | None:

@@ -20,6 +20,7 @@ from tracker.intake.values.minimum import minimums
 from tracker.intake.values.orders_priced import orders_priced
 from tracker.intake.values.price_changes import ChangesPrice, price_changes
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency, price_says
+from tracker.intake.values.small_orders import DearerIfSmall, dearer_if_small
 from tracker.intake.values.validity import Validity, validity
 from tracker.intake.values.weight import weight_units
 from tracker.intake.words.fold import fold, tokens
@@ -90,6 +91,7 @@ Statement = (
     | SaysOrders
     | SaysDate
     | ChangesPrice
+    | DearerIfSmall
     | Delivery
     | Validity
     | LeadTime
@@ -122,6 +124,9 @@ def _all(text: str) -> Iterator[Statement]:
     if orders is not None:
         yield SaysOrders(orders, text)
     yield from price_changes(text)
+    dearer = dearer_if_small(text)
+    if dearer is not None:
+        yield dearer
     yield from legend(text)
     yield from _dates(text)
 
