@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterable, Sequence
 from typing import TYPE_CHECKING
 
 from PySide6.QtGui import QUndoCommand
+from shiboken6 import isValid
 
 from tracker.window.look.figures import counted
 from tracker.window.session import Session
@@ -46,7 +47,9 @@ class DeskEdit(QUndoCommand):
         self._edit = self._session.door.undo(self._edit)
 
     def _could_not(self, error: Exception) -> None:
-        self.setObsolete(True)
+        if isValid(self):
+            # A newer edit may have taken its place on the stack, which deletes it, while the desk was at work.
+            self.setObsolete(True)
         self._session.tell_trouble(error)
         self._refresh()
 
