@@ -1,7 +1,10 @@
+import logging
 import threading
 
 import pytest
 
+from tracker.desk.trouble import Trouble
+from tracker.window.errors import keep_log
 from tracker.window.work import Work
 
 
@@ -47,6 +50,27 @@ def test_an_error_comes_back_as_a_value(work: Work, qtbot) -> None:
         work.ask(fail, lambda _: None)
     assert str(errors[0]) == "no such board"
     assert isinstance(heard.args[0], ValueError)
+
+
+def test_a_fault_of_ours_is_in_the_log_that_its_sentence_names(work: Work, qtbot, tmp_path) -> None:
+    """What a user can mend says all in its own sentence, and is not kept."""
+    ours = logging.getLogger("tracker")
+    before = list(ours.handlers)
+    keep_log(tmp_path / "window.log")
+
+    def fail(error: Exception) -> None:
+        raise error
+
+    for error in (KeyError("vendor_id"), Trouble("Sample 4 was never asked for: check its number.")):
+        with qtbot.waitSignal(work.failed, timeout=5_000):
+            work.ask(lambda error=error: fail(error), lambda _: None)
+    for handler in set(ours.handlers) - set(before):
+        ours.removeHandler(handler)
+        handler.close()
+    kept = (tmp_path / "window.log").read_text(encoding="utf-8")
+    assert "KeyError: 'vendor_id'" in kept
+    assert "in fail" in kept
+    assert "Sample 4" not in kept
 
 
 def test_what_is_dropped_goes_nowhere(work: Work, qtbot) -> None:

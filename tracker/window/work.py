@@ -10,6 +10,8 @@ from typing import Any
 
 from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal, Slot
 
+from tracker.desk.trouble import sentence_for
+
 log = logging.getLogger(__name__)
 
 
@@ -95,5 +97,7 @@ class Work(QObject):
         if error is None:
             then(value)
         else:
-            log.info("a task of the desk failed", exc_info=error)
+            # A fault of ours is told as "in the log", which keeps warnings and worse; the rest says all in its sentence.
+            level = logging.INFO if sentence_for(error) else logging.ERROR
+            log.log(level, "a task of the desk failed", exc_info=error)
             failed(error)
