@@ -70,6 +70,24 @@ def test_what_is_no_backup_is_refused(desk: Desk, tmp_path: Path) -> None:
         keeping.restore("postgresql+psycopg://ada@host/db", letter)
 
 
+@pytest.mark.skipif(sys.platform == "win32", reason="Windows bounds no file's size")
+def test_a_disk_that_is_full_changes_nothing_and_is_said(desk: Desk, tmp_path: Path) -> None:
+    import resource
+
+    samples.log(desk, "Quillmere Board Works", "SBS")
+    keeping.backup(desk, tmp_path / "copy.sqlite")
+    desk.close()
+    soft, hard = resource.getrlimit(resource.RLIMIT_FSIZE)
+    resource.setrlimit(resource.RLIMIT_FSIZE, (8192, hard))
+    try:
+        with pytest.raises(Trouble, match="nothing was changed"):
+            keeping.restore(desk.database, tmp_path / "copy.sqlite")
+    finally:
+        resource.setrlimit(resource.RLIMIT_FSIZE, (soft, hard))
+    assert [sample.grade for sample in samples.samples(desk)] == ["SBS"]
+    assert not list(Path(desk.database).parent.glob("*.part"))
+
+
 def test_what_stood_there_before_an_earlier_restore_is_kept_too(desk: Desk, tmp_path: Path) -> None:
     keeping.backup(desk, tmp_path / "empty.sqlite")
     samples.log(desk, "Quillmere Board Works", "SBS")

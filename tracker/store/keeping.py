@@ -38,12 +38,23 @@ def put_back(backup: Path, target: Path) -> Path | None:
     target.parent.mkdir(parents=True, exist_ok=True)
     fresh = target.with_name(f"{target.name}.part")
     fresh.unlink(missing_ok=True)
-    schema.copy_file(backup, fresh)
+    _copy_fresh(backup, fresh)
     kept = _set_aside(target) if target.exists() else None
     for ending in _SIDE_FILES:
         target.with_name(target.name + ending).unlink(missing_ok=True)
     fresh.replace(target)
     return kept
+
+
+def _copy_fresh(backup: Path, fresh: Path) -> None:
+    try:
+        schema.copy_file(backup, fresh)
+    except sqlite3.Error as problem:
+        fresh.unlink(missing_ok=True)
+        raise CannotOpen(
+            f"{fresh} can't be written ({problem}): nothing was changed. Check that the disk is not full and that you "
+            "may write in that folder."
+        ) from problem
 
 
 def _set_aside(target: Path) -> Path:
