@@ -1,6 +1,6 @@
 """What a shell or a colleague wrote to the database shows in an open window."""
 
-from datetime import date
+from datetime import date, timedelta
 from decimal import Decimal
 
 from PySide6.QtCore import QEvent
@@ -30,3 +30,18 @@ def test_nothing_is_read_again_where_nobody_wrote(real_window, qtbot):
     with qtbot.assertNotEmitted(real_window.session.changed_elsewhere):
         real_window.actions_by_key["look"].trigger()
         settle(qtbot, real_window)
+
+
+def test_a_window_left_open_overnight_is_of_the_new_day(real_window, qtbot):
+    session = real_window.session
+    evening = session.footing.as_of
+    session.door.desk.said_today = evening + timedelta(1)
+    real_window.actions_by_key["look"].trigger()
+    settle(qtbot, real_window)
+    assert session.footing.as_of == session.comparison.footing.as_of == evening + timedelta(1)
+    chosen = date(2026, 1, 15)
+    session.choose_footing(as_of=chosen)
+    session.door.desk.said_today = evening + timedelta(2)
+    real_window.actions_by_key["look"].trigger()
+    settle(qtbot, real_window)
+    assert session.footing.as_of == chosen

@@ -28,16 +28,21 @@ class Desk:
     said_today: date | None = None
     _opened: list[Database] = field(default_factory=list, repr=False)
 
-    @cached_property
+    @property
     def today(self) -> date:
-        """The day given, else the day that the database itself is set to (the demo's), else the calendar's."""
-        if self.said_today is not None:
-            return self.said_today
+        """The day given, else the day that the database itself is set to (the demo's), else the calendar's.
+
+        The calendar's is looked up each time: a window may stand open overnight.
+        """
+        return self.said_today or self._set_day or date.today()
+
+    @cached_property
+    def _set_day(self) -> date | None:
         from tracker.store import settings
 
         with self.store.reading() as connection:
             fixed = settings.get(connection, settings.TODAY)
-        return date.fromisoformat(fixed) if isinstance(fixed, str) else date.today()
+        return date.fromisoformat(fixed) if isinstance(fixed, str) else None
 
     @cached_property
     def store(self) -> Database:

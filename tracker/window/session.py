@@ -53,6 +53,7 @@ class Session(QObject):
         self.selected = -1
         self._comparing = 0
         self._latest_change = 0
+        self._today = self.footing.as_of
         self.samples: tuple[Sample, ...] = ()
         self.todays: Today | None = None
         self.currencies: tuple[str, ...] = ("USD", "EUR")
@@ -72,8 +73,9 @@ class Session(QObject):
 
     @Slot()
     def look_for_changes(self) -> None:
-        """Reads everything again if another program, or a colleague, wrote to the database meanwhile."""
+        """Reads everything again if another program, or a colleague, wrote to the database meanwhile, or a day began."""
         self.work.ask(self.door.latest_change, self._reload_if_changed)
+        self.work.ask(self.door.today, self._follow_day)
 
     def reload_samples(self) -> None:
         self.work.ask(self.door.samples, self._set_samples)
@@ -134,6 +136,16 @@ class Session(QObject):
             self.reload()
             self.changed_elsewhere.emit()
 
+    def _follow_day(self, today: date) -> None:
+        """A window left open overnight is of the new day, unless the user looks at a day of their own choice."""
+        if today == self._today:
+            return
+        if self.footing.as_of == self._today:
+            self.footing = replace(self.footing, as_of=today)
+        self._today = today
+        self._compare()
+        self.reload_samples()
+
     def _compare(self) -> None:
         footing = self.footing
         self.work.drop(self._comparing)
@@ -154,6 +166,7 @@ class Session(QObject):
             self._set_todays(todays)
 
     def _begin_day(self, today: date) -> None:
+        self._today = today
         self.footing = replace(self.footing, as_of=today)
         self.reload()
         self.work.ask(self.door.currencies, self._set_currencies)
