@@ -73,7 +73,7 @@ class Session(QObject):
 
     @Slot()
     def look_for_changes(self) -> None:
-        """Reads everything again if another program, or a colleague, wrote to the database meanwhile, or a day began."""
+        """Reads everything again if another program or a colleague wrote to the database meanwhile, or a day began."""
         self.work.ask(self.door.latest_change, self._reload_if_changed)
         self.work.ask(self.door.today, self._follow_day)
 

@@ -97,7 +97,7 @@ class Work(QObject):
         if error is None:
             then(value)
         else:
-            # A fault of ours is told as "in the log", which keeps warnings and worse; the rest says all in its sentence.
+            # A fault of ours is said to be in the log, which keeps warnings and worse; any other is told in full.
             level = logging.INFO if sentence_for(error) else logging.ERROR
             log.log(level, "a task of the desk failed", exc_info=error)
             failed(error)
