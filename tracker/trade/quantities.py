@@ -28,6 +28,7 @@ class CaliperUnit(StrEnum):
     INCH = "in"
     MILLIMETRE = "mm"
     MICROMETRE = "um"
+    HUNDREDTH_MILLIMETRE = "mm/100"
 
 
 class WeightUnit(StrEnum):
@@ -53,6 +54,7 @@ _UM_PER: dict[CaliperUnit, Fraction] = {
     CaliperUnit.INCH: 1000 * MM_PER_INCH,
     CaliperUnit.MILLIMETRE: Fraction(1000),
     CaliperUnit.MICROMETRE: Fraction(1),
+    CaliperUnit.HUNDREDTH_MILLIMETRE: Fraction(10),
 }
 _GSM_PER: dict[WeightUnit, Fraction] = {
     WeightUnit.LB_MSF: GSM_PER_LB_MSF,

@@ -36,3 +36,26 @@ def test_rolls_and_sheets_beside_each_other_are_two_prices(roll, sheet):
     assert list(found) == ["D3", "E3", "D4", "E4"]
     assert {str(line.state) for line in found.values()} == {"accepted"}
     assert {line.offer.basis.value for line in found.values()} == {"tonne"}
+
+
+@pytest.mark.parametrize("rate", [12, 0.12])
+def test_what_a_discount_leaves_of_the_list_price_is_in_its_units(rate):
+    heads = [*SPECS, "List USD/ST", "Disc.", "Net"]
+    found = lines([heads, ["SBS C1S", 14, 58, 1400, rate, 1232], ["CRB C1S", 20, 77, 1000, rate, 880]])
+    assert [(cell, str(line.offer.price), line.offer.basis.value) for cell, line in found.items()] == [
+        ("F2", "1232", "short_ton"),
+        ("F3", "880", "short_ton"),
+    ]
+
+
+def test_a_net_price_that_the_discount_does_not_explain_is_asked_about():
+    heads = [*SPECS, "List USD/ST", "Disc.", "Net"]
+    assert str(lines([heads, ["SBS C1S", 14, 58, 1400, 12, 61.6]])["F2"].state) == "question"
+
+
+def test_one_bare_quantity_a_board_bounds_no_order_size_and_several_do():
+    rows = [["SBS C1S", 14, 58, 40, 1232], ["CRB C1S", 20, 77, 22, 900]]
+    once = lines([TITLE, [*SPECS, "Qty", "Price"], *rows])
+    assert {(str(line.state), line.offer.from_kg) for line in once.values()} == {("accepted", None)}
+    several = lines([TITLE, [*SPECS, "Qty", "Price"], *rows, ["SBS C1S", 14, 58, 80, 1190]])
+    assert {str(line.state) for line in several.values()} == {"question"}

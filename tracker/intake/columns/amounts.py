@@ -1,4 +1,4 @@
-"""'Price | Tons | Amount': what is multiplied by the price to give the amount is a quantity, whatever its head says."""
+"""What arithmetic tells of columns: a quantity gives the amount with the price, a discount leads from list to net."""
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
@@ -30,6 +30,31 @@ def without_quantities(columns: list[Column], samples: Mapping[int, Sequence[Cel
         if amount not in (price, quantity) and _comes_to(price, quantity, amount, samples):
             roles |= {quantity.index: Role.STOCK, amount.index: Role.TOTAL}
     return [replace(column, role=roles[column.index]) if column.index in roles else column for column in columns]
+
+
+def with_units_of_the_list(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
+    """'List USD/ST | Disc. % | Net': what the discount leaves of the list price is in its currency and per its unit."""
+    by_role: dict[Role | None, list[Column]] = {}
+    for column in columns:
+        by_role.setdefault(column.role, []).append(column)
+    lists, discounts, nets = (by_role.get(role, []) for role in (Role.LIST_PRICE, Role.DISCOUNT, Role.NET_PRICE))
+    if len(lists) != 1 or len(discounts) != 1 or len(nets) != 1 or nets[0].currencies or nets[0].bases:
+        return columns
+    net, listed = nets[0], lists[0]
+    if not _leaves(listed, discounts[0], net, samples):
+        return columns
+    own = replace(net, heads=(*listed.heads, *net.heads), said=(*listed.said, *net.said))
+    return [own if column is net else column for column in columns]
+
+
+def _leaves(listed: Column, discount: Column, net: Column, samples: Mapping[int, Sequence[Cell]]) -> bool:
+    """In every row that has the three, whether the discount is written as 12 or as 0.12."""
+    before, rates, after = (_figures(samples[column.index]) for column in (listed, discount, net))
+    rows = before.keys() & rates.keys() & after.keys()
+    shares = {row: rates[row] / 100 if rates[row] >= 1 else rates[row] for row in rows}
+    return bool(rows) and all(
+        abs(before[row] * (1 - shares[row]) - after[row]) <= _ROUNDED * after[row] for row in rows
+    )
 
 
 def _is_plain(column: Column) -> bool:

@@ -3,7 +3,7 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
-from tracker.intake.columns.amounts import without_quantities
+from tracker.intake.columns.amounts import with_units_of_the_list, without_quantities
 from tracker.intake.columns.beside import beside_prices, like_its_group, weighed, without_axis_words
 from tracker.intake.columns.column import Column, Columns, vendor_in_head
 from tracker.intake.columns.fits import fit
@@ -35,7 +35,7 @@ def columns_of(table: Table) -> Columns:
     columns = [like_its_group(column, columns, samples[column.index]) for column in columns]
     columns = [without_axis_words(column, columns, samples[column.index]) for column in columns]
     columns = _with_a_product(_item_numbers(columns, samples), samples)
-    columns = without_quantities(columns, samples)
+    columns = with_units_of_the_list(without_quantities(columns, samples), samples)
     return price_columns(told_apart_by_form(columns, samples), samples)
 
 

@@ -22,6 +22,7 @@ from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import SaysOrders
 from tracker.trade.quantities import MassUnit
 
+_NO_UNIT = "figure without a unit"
 _BOARD = (Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.FORM)
 
 
@@ -126,6 +127,9 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
             )
             groups.setdefault(key, []).append((whole.row.index, said))
     found: dict[int, Said[KgBracket]] = {}
+    if all(len(group) == 1 and group[0][1].value.not_weight == _NO_UNIT for group in groups.values()):
+        # One bare 'Qty' a board is what the price was asked for; only several of one board part its order sizes.
+        return found
     for group in groups.values():
         in_kg = _joined(tuple(said.value for _, said in group), facts)
         for (index, said), kg in zip(group, in_kg, strict=True):
@@ -176,7 +180,7 @@ def _bracket(cell: Cell, units: tuple[MassUnit, ...]) -> Bracket:
     words = cell.text.strip()
     if isinstance(cell.value, Decimal):
         if not units:
-            return Bracket(words, not_weight="figure without a unit")
+            return Bracket(words, not_weight=_NO_UNIT)
         return Bracket(words, start=Mass((NumberReading(cell.value),), units, words), alone=True)
     return bracket_text(cell.text, units) or Bracket(words, not_weight="not understood")
 

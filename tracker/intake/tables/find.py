@@ -222,9 +222,11 @@ def _spoken_table(band: View) -> SheetTables:
     spoken = spoken_offers(band)
     if spoken is None:
         return SheetTables(band, (), tuple(words_of(band, band.order)))
-    body = body_of(spoken, spoken.order, frozenset({1}))
-    table = Table(spoken, (HeadedColumn(0), HeadedColumn(1)), body.rows, spoken.order[0], spoken.order[-1])
-    others = [row for row in band.order if row not in spoken.rows]
+    rows = spoken.rows
+    body = body_of(rows, rows.order, frozenset({1}))
+    price = HeadedColumn(1) if spoken.head is None else HeadedColumn(1, (spoken.head,))
+    table = Table(rows, (HeadedColumn(0), price), body.rows, rows.order[0], rows.order[-1])
+    others = [row for row in band.order if row not in rows.rows]
     return SheetTables(band, (table,), tuple(words_of(band, others)))
 
 

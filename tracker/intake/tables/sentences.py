@@ -4,6 +4,7 @@ Such a line is laid out as two cells, the board and the price, that both keep th
 """
 
 import re
+from dataclasses import dataclass
 from functools import lru_cache
 
 from tracker.intake.grid import Cell
@@ -11,26 +12,41 @@ from tracker.intake.tables.view import View
 from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.money import price_text
+from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency, price_says
 from tracker.intake.values.weight import find_weights
 
 _BREAK = re.compile(
     r"[,;:]\s+|\s+[-–—@=]\s+|\s+(?=[^\w\s])|\s+(?=[A-Z]{3}\b)|\s+(?=[A-Z]{2}\$)|\s+(?:at|à|zu|a|till)\s+|\s+"
 )
+_FIGURE_AT_END = re.compile(r"(?::|\s[-–—=])\s+(\d[\d.,' ]*)\s*\.?$")
 
 
-def spoken_offers(view: View) -> View | None:
-    """The lines of a sheet that are offers, as rows of two cells; None where there are none."""
+@dataclass(frozen=True, slots=True)
+class Spoken:
+    """The lines of a sheet that are offers, as rows of two cells; `head`: the sentence that says what bare figures at
+    their ends are, where one does."""
+
+    rows: View
+    head: Cell | None
+
+
+def spoken_offers(view: View) -> Spoken | None:
+    """The lines of a sheet that are offers; None where there are none."""
+    alone = [
+        cell for row in view.order if len(view.rows[row]) == 1
+        for cell in view.rows[row].values() if isinstance(cell.value, str)
+    ]  # fmt: skip
+    head = next((cell for cell in alone if _says_what_figures_are(cell.text)), None)
     rows: dict[int, dict[int, Cell]] = {}
-    for row in view.order:
-        cells = [cell for cell in view.rows[row].values() if isinstance(cell.value, str)]
-        parted = parted_offer(cells[0].text) if len(cells) == 1 and len(view.rows[row]) == 1 else None
+    for cell in alone:
+        below = head is not None and cell.row > head.row
+        parted = parted_offer(cell.text) or (_bare(cell.text) if below else None)
         if parted is not None:
             board, price = parted
-            cell = cells[0]
-            rows[row] = {0: cell._replace(value=board, text=board), 1: cell._replace(value=price, text=price)}
+            rows[cell.row] = {0: cell._replace(value=board, text=board), 1: cell._replace(value=price, text=price)}
     if not rows:
         return None
-    return View(view.sheet, rows, (), view.hidden_rows, frozenset(), view.hidden)
+    return Spoken(View(view.sheet, rows, (), view.hidden_rows, frozenset(), view.hidden), head)
 
 
 @lru_cache(maxsize=8192)
@@ -41,6 +57,21 @@ def parted_offer(text: str) -> tuple[str, str] | None:
         if _is_price(price) and _is_board(board):
             return board.strip(" -–—•*"), price.strip().rstrip(".")
     return None
+
+
+def _says_what_figures_are(text: str) -> bool:
+    """'Our prices, in US dollars per short ton, are:' names both money and unit."""
+    said = tuple(price_says(text))
+    return any(isinstance(one, SaysCurrency) for one in said) and any(isinstance(one, SaysBasis) for one in said)
+
+
+def _bare(text: str) -> tuple[str, str] | None:
+    """'14 pt SBS C1S, 58 lb/MSF: 1225': the board and a figure behind a colon or dash."""
+    found = _FIGURE_AT_END.search(text)
+    if found is None or not _is_board(text[: found.start()]):
+        return None
+    said = price_text(found[1])
+    return (text[: found.start()].strip(" -–—•*"), found[1]) if said is not None and said.amounts else None
 
 
 def _is_price(text: str) -> bool:

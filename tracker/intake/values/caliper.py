@@ -20,6 +20,7 @@ _UM_PER = {
     CaliperUnit.INCH: Decimal(25400),
     CaliperUnit.MILLIMETRE: Decimal(1000),
     CaliperUnit.MICROMETRE: Decimal(1),
+    CaliperUnit.HUNDREDTH_MILLIMETRE: Decimal(10),
 }
 # What a sheet or roll of paperboard can measure, from thin cover to pasted chip; common practice, no source. The four
 # spans, each in its own unit, nowhere overlap, so a bare number has one unit or none.

@@ -79,7 +79,9 @@ def find_currencies(text: str) -> tuple[CurrencyReading, ...]:
 
 @lru_cache(maxsize=4096)
 def counted_in_thousands(text: str, currency: str) -> bool:
-    """Whether a text speaks of thousands of a currency ('Precios en miles de CLP'): its figures are no plain prices."""
+    """Whether a text speaks of thousands of a currency ('Precios en miles de CLP', 'tkr'): no plain prices."""
+    if phrases("money_thousands").whole(currency) == "glued":
+        return True
     at = text.find(currency)
     counts = phrases("money_thousands").find(text[: max(at, 0)])
     return any(not text[match.end : at].strip() for match in counts)

@@ -1,0 +1,31 @@
+"""Sheets under an accounting program's field names, and thousands and hundredths in one word with their unit."""
+
+from tests.intake.sheets import codes, lines
+
+FIELDS = ["MATNR", "MAKTX", "KBETR", "KONWA", "KPEIN", "KMEIN"]
+
+
+def test_field_names_of_an_export_are_read():
+    rows = [
+        ["4711", "GC1 230 g/m² 380 µm", 1225, "EUR", 1, "TO"],
+        ["4712", "GC2 250 g/m² 400 µm", 1190, "EUR", 1000, "KG"],
+    ]
+    found = lines([FIELDS, *rows])
+    assert [(str(line.state), line.offer.basis.value) for line in found.values()] == [("accepted", "tonne")] * 2
+
+
+def test_a_price_per_100_kg_is_still_asked_about():
+    found = lines([FIELDS, ["4712", "GD2 350 g/m² 450 µm", 82.5, "EUR", 100, "KG"]])
+    assert codes(found["C2"]) == {"basis-unknown"}
+
+
+def test_hundredths_of_a_millimetre():
+    heads = ["Sorte", "g/m²", "Dicke 1/100 mm", "Preis"]
+    (line,) = lines([["EUR/t"], heads, ["GC1", 230, 38, 1225]]).values()
+    assert (str(line.state), line.offer.caliper_um) == ("accepted", 380)
+
+
+def test_thousands_of_kronor_are_not_kronor():
+    heads = ["Kvalitet", "g/m²", "µm", "Pris tkr/ton (1000 kg)"]
+    (line,) = lines([heads, ["GC1", 230, 380, 13.2]], answers={"currency": "SEK"}).values()
+    assert str(line.state) == "question"
