@@ -148,14 +148,3 @@ def test_inches_in_halves_and_quarters():
     reading = read([["USD"], [*HEAD, "Size", "$/M"], ["CRB", 18, 72, "28-1/2 x 40 3/4", 268.9]])
     (line,) = reading.lines
     assert [float(side) for side in line.offer.sheet_mm] == [723.9, 1035.05]
-
-
-def test_bare_figures_of_a_letter_are_prices_by_the_sentence_above_them():
-    said = "Our prices, in US dollars per short ton delivered, are:"
-    offers = ["14 pt SBS C1S 58 lb/MSF: 1225", "20 pt CRB C1S 77 lb/MSF – 885"]
-    found = lines([["Acme Mill Inc."], [said], *([offer] for offer in offers)])
-    assert [(cell, str(line.state), str(line.offer.price)) for cell, line in found.items()] == [
-        ("A3", "accepted", "1225"),
-        ("A4", "accepted", "885"),
-    ]
-    assert not lines([["Acme Mill Inc."], ["Weeks from order:"], *([offer] for offer in offers)])

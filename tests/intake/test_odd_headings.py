@@ -1,4 +1,4 @@
-"""Sheets under an accounting program's field names, and thousands and hundredths in one word with their unit."""
+"""What stands for a head: an export's field names, units in one word, the sentence above a letter's figures."""
 
 from tests.intake.sheets import codes, lines
 
@@ -29,3 +29,14 @@ def test_thousands_of_kronor_are_not_kronor():
     heads = ["Kvalitet", "g/m²", "µm", "Pris tkr/ton (1000 kg)"]
     (line,) = lines([heads, ["GC1", 230, 380, 13.2]], answers={"currency": "SEK"}).values()
     assert str(line.state) == "question"
+
+
+def test_bare_figures_of_a_letter_are_prices_by_the_sentence_above_them():
+    said = "Our prices, in US dollars per short ton delivered, are:"
+    offers = ["14 pt SBS C1S 58 lb/MSF: 1225", "20 pt CRB C1S 77 lb/MSF – 885"]
+    found = lines([["Acme Mill Inc."], [said], *([offer] for offer in offers)])
+    assert [(cell, str(line.state), str(line.offer.price)) for cell, line in found.items()] == [
+        ("A3", "accepted", "1225"),
+        ("A4", "accepted", "885"),
+    ]
+    assert not lines([["Acme Mill Inc."], ["Weeks from order:"], *([offer] for offer in offers)])
