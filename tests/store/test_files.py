@@ -109,6 +109,27 @@ def test_an_answer_adds_what_it_settles_and_keeps_what_is_there(database: Databa
     assert after[0].id == before
 
 
+def test_what_said_a_field_stays_with_its_offer_where_another_reading_finds_lines_before_it(database: Database) -> None:
+    """An answer, or a reader that has learned more since, may add lines above those that are stored."""
+    file_id = store(database, line("D6"), line("D7"), line("D8"), held("D9"), questions=[TON])
+    fuller = reading(line("D5"), line("D6"), line("D8"), line("D9"))
+    with database.writing() as connection:
+        assert files.add_settled(Pen(connection, "Ada", "answered"), file_id, fuller, {"ton": "short"}) == 2
+    with database.reading() as connection:
+        said = {}
+        for row in connection.execute(select(offer.c.id, offer.c.cell, offer.c.position)):
+            said[row.cell] = [each.said_by for each in files.evidence(connection, file_id, row.position)[:1]]
+            assert len(offers.charges_of(connection, row.id)) == 2
+    # Of D7 this reading says nothing, and neither do we.
+    assert said == {"D5": ["D5"], "D6": ["D6"], "D7": [], "D8": ["D8"], "D9": ["D9"]}
+    with database.writing() as connection:
+        less = reading(line("D8"), held("D9"), questions=[TON])
+        assert files.take_back(Pen(connection, "Ada", "taken back"), file_id, less, {}) == 4
+        assert files.evidence(connection, file_id, connection.execute(select(offer.c.position)).scalar_one())[0] == (
+            Evidence("price", "D8", "1,240.50")
+        )
+
+
 def test_a_vendor_is_the_same_in_other_capitals(database: Database) -> None:
     with database.writing() as connection:
         pen = Pen(connection, "Ada", "asked")

@@ -5,9 +5,10 @@ from collections.abc import Mapping
 from collections.abc import Set as AbstractSet
 from dataclasses import dataclass
 from datetime import UTC, date, datetime
+from itertools import count
 from typing import Any
 
-from sqlalchemy import Connection, Row, Select, func, insert, select, update
+from sqlalchemy import Connection, Row, Select, bindparam, func, insert, select, update
 
 from tracker.store import held, offers, vendors
 from tracker.store.changes import Pen
@@ -54,6 +55,7 @@ def add_settled(pen: Pen, file_id: int, reading: Reading, answers: Mapping[str, 
     Offers that are stored already keep their rows: an answer settles what was open and never changes what was read.
     """
     connection = pen.connection
+    _follow_lines(connection, file_id, reading)
     there = offers.cells(connection, file_id)
     fresh = [
         (position, line)
@@ -98,8 +100,31 @@ def take_back(pen: Pen, file_id: int, reading: Reading, answers: Mapping[str, st
     """Undoes add_settled: what `reading`, made with the earlier answers, does not accept is removed; gives how many."""
     cells = {(line.offer.source.sheet, line.offer.source.cell) for _, line in offers.accepted(reading.lines)}
     removed = offers.remove_all_but(pen.connection, file_id, cells)
+    _follow_lines(pen.connection, file_id, reading)
     _read_anew(pen, file_id, reading, answers, -removed)
     return removed
+
+
+def _follow_lines(connection: Connection, file_id: int, reading: Reading) -> None:
+    """Gives the stored offers the positions of their cells in another reading, by which what said their fields is kept.
+
+    Those whose cells that reading passes over come behind all its lines, where nothing is said of them.
+    """
+    sources = (line.offer.source for line in reading.lines)
+    position_of = {(source.sheet, source.cell): position for position, source in enumerate(sources)}
+    of_file = offer.c.price_file_id == file_id
+    query = select(offer.c.id, offer.c.position, offer.c.sheet, offer.c.cell).where(of_file).order_by(offer.c.position)
+    behind = count(len(reading.lines))
+    moved = []
+    for row in connection.execute(query):
+        position = position_of.get((row.sheet, row.cell))
+        moved.append((row.id, row.position, next(behind) if position is None else position))
+    if all(before == after for _, before, after in moved):
+        return
+    # Out of the way first: no two offers of a file may stand at one position, not even for a moment.
+    connection.execute(update(offer).where(of_file).values(position=-1 - offer.c.position))
+    one = update(offer).where(offer.c.id == bindparam("row")).values(position=bindparam("to"))
+    connection.execute(one, [{"row": row, "to": after} for row, _, after in moved])
 
 
 def _read_anew(pen: Pen, file_id: int, reading: Reading, answers: Mapping[str, str], added: int) -> None:
