@@ -9,6 +9,7 @@ from collections.abc import Callable
 from typing import Any
 
 from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal, Slot
+from shiboken6 import isValid
 
 from tracker.desk.trouble import sentence_for
 
@@ -35,6 +36,16 @@ class _Job(QRunnable):
                 # Every error travels back as a value: the window says it in a sentence, the log keeps the rest.
                 error = caught
         self._ended.emit(self._ticket, value, error)
+
+
+def while_there(widget: QObject, then: Callable[[Any], object]) -> Callable[[Any], None]:
+    """`then` for as long as the widget stands: a dialog may be closed, and deleted, while the desk is at work for it."""
+
+    def heard(value: Any) -> None:
+        if isValid(widget):
+            then(value)
+
+    return heard
 
 
 class Work(QObject):

@@ -11,6 +11,7 @@ from tracker.window.errors import sentence_for
 from tracker.window.pieces import button, column, row, words
 from tracker.window.samples.contact_fields import languages
 from tracker.window.session import Session
+from tracker.window.work import while_there
 
 if TYPE_CHECKING:
     from tracker.desk.chase_templates import ChaseTemplate
@@ -72,14 +73,15 @@ class ChaseWords(QDialog):
         session, language, typed = self._session, self._language(), self.typed()
         session.work.ask(
             lambda: session.door.keep_chase_words(language, typed),
-            lambda _: self._was_kept(),
-            lambda error: self.example.setPlainText(sentence_for(error)),
+            while_there(self, lambda _: self._was_kept()),
+            while_there(self, lambda error: self.example.setPlainText(sentence_for(error))),
         )
 
     def put_back(self) -> None:
         """Shows the shipped words; they count once they are kept."""
         language = self._language()
-        self._session.work.ask(lambda: self._session.door.original_chase_words(language), self._show)
+        door = self._session.door
+        self._session.work.ask(lambda: door.original_chase_words(language), while_there(self, self._show))
 
     def typed(self) -> ChaseTemplate:
         """The words as they stand there."""
@@ -112,11 +114,11 @@ class ChaseWords(QDialog):
         self.resize(860, 620)
 
     def _ask(self) -> None:
-        language = self._language()
+        door, language = self._session.door, self._language()
         self._session.work.ask(
-            lambda: self._session.door.chase_words(language),
-            self._show,
-            lambda error: self._broken(sentence_for(error)),
+            lambda: door.chase_words(language),
+            while_there(self, self._show),
+            while_there(self, lambda error: self._broken(sentence_for(error))),
         )
 
     def _broken(self, why: str) -> None:

@@ -7,12 +7,14 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QDialog, QWidget
+from shiboken6 import isValid
 
 from tracker.window.errors import sentence_for
 from tracker.window.pieces import button, column, row, words
 from tracker.window.samples.fields import Wrong, field, labelled
 from tracker.window.session import Session
 from tracker.window.undo import push
+from tracker.window.work import while_there
 
 if TYPE_CHECKING:
     from tracker.desk.contacts import Contact
@@ -79,17 +81,19 @@ class ContactDialog(QDialog):
         session.work.ask(
             lambda: session.door.set_contact(vendor, name, mail, language),
             self._was_kept,
-            lambda error: self._wrong.say(sentence_for(error), self.fields.mail),
+            while_there(self, lambda error: self._wrong.say(sentence_for(error), self.fields.mail)),
         )
 
     def _was_kept(self, edit: Edit) -> None:
         push(self._session, edit, self._session.reload_samples)
-        self.accept()
-        self.kept.emit()
+        if isValid(self):
+            self.accept()
+            self.kept.emit()
 
     def _ask(self) -> None:
         vendor = self.vendor.currentText()
-        self._session.work.ask(lambda: self._session.door.contact(vendor), self.fields.show_contact)
+        door = self._session.door
+        self._session.work.ask(lambda: door.contact(vendor), while_there(self, self.fields.show_contact))
 
 
 def languages() -> QComboBox:

@@ -2,6 +2,7 @@
 
 from datetime import date, timedelta
 from pathlib import Path
+from threading import Event
 
 import pytest
 from PySide6.QtCore import Qt
@@ -172,6 +173,35 @@ def test_words_are_changed_with_what_they_come_to_in_view_and_put_back(
     assert "Kind regards" in asking(signed).text.toPlainText()
     assert not (tmp_path / "words" / "en.toml").exists()
     asking(signed).reject()
+
+
+@pytest.mark.parametrize("kind", ["contact", "words"])
+def test_what_is_closed_while_the_desk_is_at_work_hears_no_more_and_loses_nothing(
+    signed: MainWindow, qtbot, opened: list[str], kind: str
+) -> None:
+    """A big sheet may keep the desk for seconds; Escape does not wait for it, and Qt deletes what was closed."""
+    if kind == "contact":
+        dialog = ContactDialog(signed.session, [VENDORS[0]], signed)
+        settle(qtbot, signed)
+        dialog.fields.mail.setText("weiss@aldermoor.example")
+    else:
+        dialog = ChaseWords(signed.session, signed)
+        settle(qtbot, signed)
+        dialog.body.setPlainText("$greeting\n$list\nCheers\n$buyer")
+    dialog.show()
+    may_go_on = Event()
+    signed.session.work.ask(may_go_on.wait, lambda _: None)
+    dialog.keep()
+    dialog._ask()
+    with qtbot.waitSignal(dialog.destroyed):
+        dialog.reject()
+    may_go_on.set()
+    settle(qtbot, signed)
+    if kind == "contact":
+        assert signed.session.door.contact(VENDORS[0]).mail == "weiss@aldermoor.example"
+        assert signed.session.undo_stack.canUndo()
+    else:
+        assert "Cheers" in signed.session.door.chase_words("en").body
 
 
 def test_a_sample_that_came_meanwhile_is_not_marked(signed: MainWindow, qtbot) -> None:
