@@ -12,6 +12,12 @@ HEAD = ["Board", "pt", "lb/MSF", "USD/ST delivered"]
 SBS, CRB = ["SBS C1S", 18, 75, 1100], ["CRB C1S", 18, 70, 900]
 
 
+def both(found):
+    """The lines of the two boards, which must be there: what is said of none is true of all."""
+    assert len(found) == 2
+    return found.values()
+
+
 def charges(line):
     return [(charge.label, charge.price, charge.currency, charge.basis) for charge in line.offer.charges]
 
@@ -26,7 +32,7 @@ def charges(line):
     ],
 )  # fmt: skip
 def test_a_surcharge_whose_amount_is_not_told_leaves_the_delivered_cost_open(note):
-    for line in lines([HEAD, SBS, CRB, [], [note]]).values():
+    for line in both(lines([HEAD, SBS, CRB, [], [note]])):
         assert [charge.currency for charge in line.offer.charges] == [OPEN]
         assert footing(line.offer).delivered_per_tonne is None
 
@@ -35,7 +41,7 @@ def test_a_surcharge_whose_amount_is_not_told_leaves_the_delivered_cost_open(not
     "note", ["No energy surcharge at present", "Energy surcharge included", "Energy surcharge waived until June"]
 )
 def test_a_surcharge_that_is_not_charged_changes_nothing(note):
-    for line in lines([HEAD, SBS, CRB, [], [note]]).values():
+    for line in both(lines([HEAD, SBS, CRB, [], [note]])):
         assert line.offer.charges == ()
         assert footing(line.offer).delivered_per_tonne is not None
 
@@ -47,7 +53,7 @@ def test_a_surcharge_in_a_whole_sentence_is_read():
 
 def test_a_charge_in_a_row_of_its_own_is_in_the_prices_currency_and_unit():
     rows = [HEAD, SBS, CRB, ["Plus, on all items:"], ["Energy surcharge", None, None, 28]]
-    for line in lines(rows).values():
+    for line in both(lines(rows)):
         assert charges(line) == [("Energy surcharge", 28, "USD", "short_ton")]
 
 
@@ -126,5 +132,5 @@ def test_a_smallest_order_holds_for_the_boards_it_names(note, sbs, crb):
     ],
 )
 def test_prices_hold_for_the_orders_that_a_note_names(note, kg):
-    for line in lines([HEAD, SBS, CRB, [], [note]]).values():
+    for line in both(lines([HEAD, SBS, CRB, [], [note]])):
         assert (line.offer.from_kg, line.offer.below_kg) == (kg, None)

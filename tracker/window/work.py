@@ -39,7 +39,7 @@ class _Job(QRunnable):
 
 
 def while_there(widget: QObject, then: Callable[[Any], object]) -> Callable[[Any], None]:
-    """`then` for as long as the widget stands: a dialog may be closed, and deleted, while the desk is at work for it."""
+    """`then` while the widget stands: a dialog may be closed, and deleted, before the desk is done for it."""
 
     def heard(value: Any) -> None:
         if isValid(widget):
