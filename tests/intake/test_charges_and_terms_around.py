@@ -134,3 +134,41 @@ def test_a_smallest_order_holds_for_the_boards_it_names(note, sbs, crb):
 def test_prices_hold_for_the_orders_that_a_note_names(note, kg):
     for line in both(lines([HEAD, SBS, CRB, [], [note]])):
         assert (line.offer.from_kg, line.offer.below_kg) == (kg, None)
+
+
+@pytest.mark.parametrize(
+    ("head", "words"),
+    [("Fracht", ("inkl.", "frei")), ("Freight", ("Prepaid", "prepaid")), ("Frakt", ("ingår", "fritt"))],
+)
+def test_a_freight_column_with_words_and_a_figure_keeps_both(head, words):
+    rows = [["EUR/t"], ["Sorte", "g/m²", "µm", "EUR/t", head]]
+    rows += [["GC1", 250, 405, 1290, words[0]], ["GC1", 300, 480, 1280, 45]]
+    rows += [["GC2", 300, 490, 1230, words[1]], ["GC2", 320, 520, 1225, "n. Aufwand"]]
+    found = [line.offer for line in lines(rows).values()]
+    assert [offer.delivered for offer in found] == [True, None, True, None]
+    assert [[charge.price for charge in offer.charges] for offer in found] == [[], [45], [], []]
+
+
+@pytest.mark.parametrize(
+    ("title", "charges"),
+    [
+        ("Preise zzgl. 35 EUR/t Energiezuschlag", [35]),
+        ("Die Preise verstehen sich zzgl. eines Energiezuschlags von 35 EUR/t", [35]),
+        ("zzgl. Frachtkostenpauschale 48,00 €/t", [48]),
+        ("Vi debiterar ett energitillägg på 320 EUR/ton", [320]),
+    ],
+)
+def test_charges_in_whole_sentences(title, charges):
+    rows = [[title], ["Sorte", "g/m²", "µm", "EUR/t"], ["GC1", 250, 405, 1290]]
+    (line,) = lines(rows).values()
+    assert [charge.price for charge in line.offer.charges] == charges
+
+
+def test_freight_paid_from_an_order_size_on_is_no_order_size_of_the_prices():
+    rows = [["Preise frei Haus ab 5 t"], ["Sorte", "g/m²", "µm", "EUR/t"], ["GC1", 250, 405, 1290]]
+    (line,) = lines(rows).values()
+    assert (line.offer.from_kg, line.offer.delivered) == (None, None)
+    rows = [["Sorte", "g/m²", "µm", "EUR/t"], ["Frei Haus ab 5 t"], ["GC1", 250, 405, 1290], ["Frei Haus ab 10 t"],
+            ["GC1", 250, 405, 1260]]  # fmt: skip
+    found = [line.offer for line in lines(rows).values()]
+    assert [(offer.from_kg, offer.below_kg) for offer in found] == [(5000, 10000), (10000, None)]

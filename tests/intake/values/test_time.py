@@ -235,6 +235,7 @@ def test_what_is_no_date(text):
     [
         ("end of June 2026", date(2026, 6, 30)),
         ("Ende Juni 2026", date(2026, 6, 30)),
+        ("1.10.–31.12.2026", date(2026, 12, 31)),
         ("31 oktober / October 2026", date(2026, 10, 31)),
         ("fin février 2028", date(2028, 2, 29)),
         ("end of Q4 2026", date(2026, 12, 31)),

@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
+from decimal import Decimal
 
 from tracker.intake.columns.amounts import with_units_of_the_list, without_quantities
 from tracker.intake.columns.beside import beside_prices, like_its_group, weighed, without_axis_words
@@ -203,7 +204,7 @@ def _is_money(role: Role) -> bool:
 def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) -> Role | None:
     fits = {role: fit(role, column, cells) for role in candidates}
     best = max(candidates, key=lambda role: candidates[role] + fits[role])
-    if cells and fits[best] < _LEAST_FIT:
+    if cells and fits[best] < _LEAST_FIT and not (best in _CHARGED and any(_is_figure(cell) for cell in cells)):
         # The words say one thing and the cells another: what the cells are beats a word that fits nothing.
         other = role_by_cells(column, cells)
         if other is None and column.currencies and not _is_money(best) and mostly_priced(cells):
@@ -214,3 +215,11 @@ def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) 
         if best in _NAMED_BY_WORDS and fits[best] == 0 and mostly_priced(cells):
             return None
     return best
+
+
+_CHARGED = frozenset({Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE})
+"""A single figure below one of these is charged, whatever words stand in the other rows ('inkl.', 'on request')."""
+
+
+def _is_figure(cell: Cell) -> bool:
+    return isinstance(cell.value, Decimal)

@@ -15,6 +15,7 @@ from tracker.intake.offers.scope import Scope
 from tracker.intake.values.basis import BasisReading
 from tracker.intake.values.charges import ChargeKind, ChargeWords, charge_header
 from tracker.intake.values.currency import CurrencyReading
+from tracker.intake.values.delivery import terms_under
 from tracker.intake.values.money import price_text
 from tracker.intake.values.numbers import percent, settled
 from tracker.intake.values.roles import Role
@@ -39,6 +40,8 @@ def fill_charges(draft: Draft, cells: dict[int, Cell], columns: Columns, scope: 
         if cell is not None and charge is not None:
             found.append(charge)
             draft.evidence.append(Evidence("charges", at(cell), f"{column.text}: {cell.text.strip()}"))
+        elif cell is not None and column.role is Role.FREIGHT:
+            _take_freight_words(draft, cell, column)
     for said in scope.charges:
         if said.value.kind not in in_columns:
             charge = _stated(said.value, facts, currency, basis)
@@ -47,6 +50,14 @@ def fill_charges(draft: Draft, cells: dict[int, Cell], columns: Columns, scope: 
                 draft.evidence.append(said.evidence("charges"))
     draft.charges = tuple(found)
     _note_open_charges(draft)
+
+
+def _take_freight_words(draft: Draft, cell: Cell, column: Column) -> None:
+    """'inkl.' and 'prepaid' in a column of freights: this row's price bears it already."""
+    said = terms_under(cell.text, column.text) if isinstance(cell.value, str) else None
+    if said is not None and said.delivered:
+        draft.delivered = True
+        draft.evidence.append(Evidence("delivered", at(cell), f"{column.text}: {cell.text.strip()}"))
 
 
 def _in_cell(cell: Cell, column: Column, facts: FileFacts, currency: str | None, basis: Basis | None) -> Charge | None:

@@ -81,8 +81,12 @@ def find_dates(text: str) -> tuple[DateReading, ...]:
     return tuple(sorted(found, key=lambda reading: reading.start))
 
 
+_TO = re.compile(r"(?:(?<=\d\.)|(?<=\.\d{4}))-(?=\d{1,2}\.\d{1,2}\.)")
+"""The hyphen of '01.10.-31.12.2026' parts two days, where those of '26-05-04' join one."""
+
+
 def _numeric(text: str, folded: str) -> Iterable[DateReading]:
-    for match in _NUMERIC.finditer(folded):
+    for match in _NUMERIC.finditer(_TO.sub(" ", folded)):
         year, _, month, day, first, separator, second, last = match.groups()
         if year is not None:
             dates = {_made(int(year), int(month), int(day))}
