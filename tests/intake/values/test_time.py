@@ -235,7 +235,6 @@ def test_what_is_no_date(text):
     [
         ("end of June 2026", date(2026, 6, 30)),
         ("Ende Juni 2026", date(2026, 6, 30)),
-        ("1.10.–31.12.2026", date(2026, 12, 31)),
         ("31 oktober / October 2026", date(2026, 10, 31)),
         ("fin février 2028", date(2028, 2, 29)),
         ("end of Q4 2026", date(2026, 12, 31)),
@@ -388,3 +387,8 @@ def test_validity_cells():
 def test_a_week_of_the_calendar_is_no_wait(text):
     assert lead_text(text) is None
     assert lead_text("weeks: 4") is not None
+
+
+@pytest.mark.parametrize("text", ["gültig: 1.10.–31.12.2026", "ab 01.10.2026-31.12.2026", "01.10.-31.12.2026"])
+def test_a_hyphen_between_two_days_joins_none(text):
+    assert find_dates(text)[-1].readings == (date(2026, 12, 31),)
