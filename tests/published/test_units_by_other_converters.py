@@ -36,6 +36,7 @@ PINT_LENGTH = {
     CaliperUnit.INCH: "inch",
     CaliperUnit.MILLIMETRE: "millimeter",
     CaliperUnit.MICROMETRE: "micrometer",
+    CaliperUnit.HUNDREDTH_MILLIMETRE: "millimeter / 100",
 }
 PINT_WEIGHT = {
     WeightUnit.LB_MSF: "pound / (1000 * foot ** 2)",
