@@ -100,8 +100,3 @@ def kilograms(value: Exact, unit: MassUnit) -> Fraction:
 def density(grammage_gsm: Exact, caliper_um: Exact) -> Fraction:
     """Apparent density in g/cm³ from g/m² and µm. ZeroDivisionError for a caliper of nothing."""
     return Fraction(grammage_gsm) / Fraction(caliper_um)
-
-
-def bulk(grammage_gsm: Exact, caliper_um: Exact) -> Fraction:
-    """Bulk in cm³/g, the inverse of density. ZeroDivisionError for a weight of nothing."""
-    return Fraction(caliper_um) / Fraction(grammage_gsm)

@@ -5,7 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from tests.intake.values.written import forms, prices, written
-from tracker.intake.values.money import find_price_unit, find_prices, price_text, price_unit
+from tracker.intake.values.money import find_price_unit, price_text, price_unit
 from tracker.trade.basis import Basis
 
 CURRENCIES = {
@@ -310,26 +310,6 @@ def test_price_units_inside_sentences(text, code, basis):
     currency = found.currency.code if found is not None and found.currency is not None else None
     unit = found.basis.basis if found is not None and found.basis is not None else None
     assert (currency, unit) == (code, basis)
-
-
-@pytest.mark.parametrize(
-    ("text", "expected"),
-    [
-        ("CUK 375 µm 275 g/m² at GBP 990.00 a metric tonne", [("990.00", "GBP", Basis.TONNE)]),
-        ("GC2 430 µm 270 g/m² at £1,000.00 a metric ton", [("1000.00", "GBP", Basis.TONNE)]),
-        ("SBS 18 pt 1.145,00 € je Tonne ab Werk", [("1145.00", "EUR", Basis.TONNE)]),
-        ("GC2 300 g/m² 1 250,00 EUR/kg", [("1250.00", "EUR", Basis.KG)]),
-        ("USD 1145/ST or USD 57.25/cwt", [("1145", "USD", Basis.SHORT_TON), ("57.25", "USD", Basis.CWT)]),
-        ("All prices in US dollars per short ton", []),
-        ("SBS C1S 18pt 75#/MSF", []),
-    ],
-)
-def test_prices_inside_sentences(text, expected):
-    found = [
-        (str(price.amounts[-1].value), price.currency.code, price.basis and price.basis.basis)
-        for price in find_prices(text)
-    ]
-    assert found == expected
 
 
 @pytest.mark.parametrize(("text", "cents"), [("GBP p. tonne", False), ("£ p.t.", False), ("GBP p/kg", True)])

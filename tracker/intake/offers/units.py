@@ -17,7 +17,6 @@ from tracker.intake.values.weight import find_weights, weight_units
 from tracker.trade.basis import Basis
 from tracker.trade.quantities import CaliperUnit, MassUnit, WeightUnit
 
-_POUNDS = frozenset({Basis.LB, Basis.CWT, Basis.MSF})
 _METRIC_BASES = frozenset({Basis.KG, Basis.M2, Basis.THOUSAND_M2})
 
 

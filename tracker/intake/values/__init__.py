@@ -9,7 +9,7 @@ the text that it was read from. The words themselves live in resources/words/*.t
 a header or a sentence.
 
 numbers      number_readings, percent; sign_evidence, decimal_sign, settled: the decimal sign of a column
-money        price_text: a price cell; price_unit: 'USD/ST'; find_price_unit, find_prices: the same in a sentence
+money        price_text: a price cell; price_unit: 'USD/ST'; find_price_unit: the same in a sentence
 formats      number_format_currency, format_words: what a spreadsheet's number format says
 currency     currency_text, find_currencies; countries: whose dollar '$' is
 basis        basis_text, find_basis; ton_definition: 'ton = 2,000 lb'

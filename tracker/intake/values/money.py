@@ -12,12 +12,12 @@ from tracker.intake.values import basis as units
 from tracker.intake.values import currency as currencies
 from tracker.intake.values.basis import BasisReading, after_per, find_basis
 from tracker.intake.values.currency import CurrencyReading, combined, currency_phrases, find_currencies
-from tracker.intake.values.numbers import SPACED_NUMBER, number_readings
+from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.pricewalk import PriceText, PriceWalk, cents_by_unit, no_piece
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, words
 
-__all__ = ["PriceText", "PriceUnit", "find_price_unit", "find_prices", "price_text", "price_unit"]
+__all__ = ["PriceText", "PriceUnit", "find_price_unit", "price_text", "price_unit"]
 
 
 # 'GBP p. tonne' is per tonne; 'GBP p/kg' and '12p per kg' are pence.
@@ -90,43 +90,6 @@ def find_price_unit(text: str) -> PriceUnit | None:
         currency = beside.currency if currency is None else combined(beside.currency, currency)
     basis = (beside.basis if beside is not None else None) or find_basis(text)
     return None if currency is None and basis is None else PriceUnit(currency, basis, text.strip())
-
-
-@lru_cache(maxsize=8192)
-def find_prices(text: str) -> tuple[PriceText, ...]:
-    """Every amount beside a currency in a sentence: 'CUK 375 µm at GBP 990.00 a metric tonne' -> one price.
-
-    Only where the words right at the currency read as one price; a charge's amount is one too, so ask find_charges
-    first.
-    """
-    found: list[PriceText] = []
-    folded = fold(text)
-    reached = 0
-    for match in currency_phrases().find(text):
-        if match.start < reached:
-            continue
-        before = _NUMBER_BEFORE.search(folded, reached, match.start)
-        if before is None and folded[match.start : match.end].strip(".") in currencies.NOT_IN_SENTENCES:
-            continue
-        start = before.start() if before is not None else match.start
-        price, reached = _longest_price(text, start, match.end)
-        if price is not None:
-            found.append(price)
-    return tuple(found)
-
-
-_NUMBER_BEFORE = re.compile(rf"(?<![\w.,'])(?:{SPACED_NUMBER})\s*$")
-_LONGEST_UNIT = 8
-
-
-def _longest_price(text: str, start: int, end: int) -> tuple[PriceText | None, int]:
-    """The price that begins here, with as many of the following words as still belong to it."""
-    ends = [stop for _, begin, stop in tokens(fold(text)) if begin >= end][:_LONGEST_UNIT]
-    for stop in (*reversed(ends), end):
-        price = price_text(text[start:stop])
-        if price is not None and price.amounts and not price.rest and price.currency is not None:
-            return price, stop
-    return None, end
 
 
 def _combined_all(named: tuple[CurrencyReading, ...]) -> CurrencyReading:
