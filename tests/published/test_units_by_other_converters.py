@@ -36,7 +36,7 @@ PINT_LENGTH = {
     CaliperUnit.INCH: "inch",
     CaliperUnit.MILLIMETRE: "millimeter",
     CaliperUnit.MICROMETRE: "micrometer",
-    CaliperUnit.HUNDREDTH_MILLIMETRE: "millimeter / 100",
+    CaliperUnit.HUNDREDTH_MILLIMETRE: "hundredth_millimeter",
 }
 PINT_WEIGHT = {
     WeightUnit.LB_MSF: "pound / (1000 * foot ** 2)",
@@ -61,7 +61,10 @@ values = decimals("0.001", "100000")
 def pint_registry():
     import pint
 
-    return pint.UnitRegistry()
+    units = pint.UnitRegistry()
+    # It has no name there: its prefixes stand on metres only.
+    units.define("hundredth_millimeter = millimeter / 100")
+    return units
 
 
 def by_pint(value, start, end):
