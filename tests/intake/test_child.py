@@ -13,7 +13,7 @@ import pytest
 from tests.intake.files.books import write, xlsx_parts
 from tracker.intake import child
 from tracker.intake.child import Cancelled, ChildFailure, deadline_s, dismiss, keep_ready, read_in_child
-from tracker.intake.child_side import allow, hand_over, report
+from tracker.intake.child_side import allow, hand_over
 from tracker.intake.files import open_workbook
 from tracker.intake.grid import Unreadable
 
@@ -76,12 +76,6 @@ def prints(path: Path) -> str:
     print("noise on standard output")
     os.write(1, b"more noise")
     return "done"
-
-
-def reports(path: Path) -> int:
-    for row in range(3):
-        report(f"row {row}")
-    return 3
 
 
 def takes_longer(path: Path) -> str:
@@ -184,16 +178,6 @@ def test_the_user_can_cancel():
 
 def test_stray_output_does_not_break_the_answer():
     assert read_in_child(HERE, prints) == "done"
-
-
-def test_progress_arrives_in_order():
-    seen: list[str] = []
-    assert read_in_child(HERE, reports, progress=seen.append) == 3
-    assert seen == ["row 0", "row 1", "row 2"]
-
-
-def test_reporting_outside_a_child_does_nothing():
-    report("nobody listens")
 
 
 def test_the_child_starts_without_the_heavy_libraries(tmp_path):

@@ -14,7 +14,7 @@ import threading
 import time
 from collections.abc import Callable
 from pathlib import Path
-from typing import IO, Any, NamedTuple, Protocol, TypeVar
+from typing import IO, Any, Protocol, TypeVar
 
 from tracker.intake.grid import Unreadable
 from tracker.intake.quick_pickle import unpacked
@@ -61,16 +61,15 @@ def read_in_child(
     timeout_s: float | None = None,
     memory_mb: int = 600,
     cancelled: Flag | None = None,
-    progress: Callable[[str], None] | None = None,
     part: Callable[[Any], None] | None = None,
     meanwhile: Callable[[], None] | None = None,
 ) -> Result:
     """Run `work(path)` in a child process and return its result.
 
     `work` is a module-level function (or functools.partial of one) and it and its result can be pickled. Inside it
-    child_side.report(text) reaches `progress` and child_side.hand_over(piece) reaches `part`, both called in this
-    thread, and child_side.allow(seconds) moves the deadline. `meanwhile` is called once the child is at work, so that
-    what comes after the reading can be loaded beside it; `cancelled` is not looked at before it returns.
+    child_side.hand_over(piece) reaches `part`, called in this thread, and child_side.allow(seconds) moves the deadline.
+    `meanwhile` is called once the child is at work, so that what comes after the reading can be loaded beside it;
+    `cancelled` is not looked at before it returns.
 
     Raises Unreadable with one sentence when the file is unreadable, takes more than `timeout_s` seconds of processor
     time (deadline_s by default) or a few times as many by the clock, takes more than `memory_mb` megabytes beyond the
@@ -85,7 +84,7 @@ def read_in_child(
     try:
         if meanwhile is not None:
             meanwhile()
-        kind, body = _outcome(frames, time.monotonic() + _PATIENCE * timeout_s, cancelled, _Listener(progress, part))
+        kind, body = _outcome(frames, time.monotonic() + _PATIENCE * timeout_s, cancelled, part)
     finally:
         child.kill()
         exchange.join()
@@ -166,26 +165,11 @@ def _close(stream: IO[bytes] | None) -> None:
             return
 
 
-class _Listener(NamedTuple):
-    """Who is told what the child says before its end."""
-
-    progress: Callable[[str], None] | None
-    part: Callable[[Any], None] | None
-
-    def hears(self, kind: bytes, body: bytes) -> bool:
-        """Pass a frame on; False for one that ends the exchange."""
-        if kind == b"P" and self.progress is not None:
-            self.progress(body.decode("utf-8", "replace"))
-        if kind == b"H" and self.part is not None:
-            self.part(unpacked(body))
-        return kind in (b"P", b"H")
-
-
 def _outcome(
     frames: "queue.SimpleQueue[tuple[bytes, bytes]]",
     deadline: float,
     cancelled: Flag | None,
-    listener: "_Listener",
+    part: Callable[[Any], None] | None,
 ) -> tuple[bytes, bytes]:
     """The child's last frame, or one in its stead: T for too late, X for none."""
     while True:
@@ -199,8 +183,10 @@ def _outcome(
             continue
         if kind == b"A":
             deadline = time.monotonic() + _PATIENCE * float(struct.unpack("<d", body)[0])
-        elif not listener.hears(kind, body):
+        elif kind != b"H":
             return kind, body
+        elif part is not None:
+            part(unpacked(body))
 
 
 def _exchange(child: "subprocess.Popen[bytes]", task: bytes, frames: "queue.SimpleQueue[tuple[bytes, bytes]]") -> None:

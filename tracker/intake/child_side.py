@@ -1,6 +1,6 @@
 """The inside of the child process that child.read_in_child starts: limits first, then the work, then one last frame.
 
-A frame is one letter, a length and a body: P progress, A allowed seconds more, H a pickled piece handed over ahead of
+A frame is one letter, a length and a body: A allowed seconds more, H a pickled piece handed over ahead of
 the result, R the pickled result, U an Unreadable (sentence and cause), M out of memory, T out of processor time,
 E any other failure with its traceback.
 """
@@ -28,12 +28,6 @@ _out: BinaryIO | None = None
 
 class _OutOfTime(BaseException):
     """The processor time allowed is used up. Not an Exception, so that no reader takes it for a damaged file."""
-
-
-def report(text: str) -> None:
-    """Tell the parent how far the work is; does nothing outside a child."""
-    if _out is not None:
-        _send(_out, b"P", text.encode("utf-8"))
 
 
 def hand_over(piece: object) -> None:
