@@ -10,7 +10,8 @@ from PySide6.QtWidgets import QWidget
 
 @dataclass(frozen=True, slots=True)
 class Action:
-    """One thing a user can do. `does` names a method of the window or of its file tasks; `keys` may be empty."""
+    """One thing a user can do. `does` names a method of the window or of one that it has for a task; `keys` may be
+    empty."""
 
     key: str
     title: str

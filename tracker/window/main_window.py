@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from functools import cached_property
+from importlib import import_module
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer, Slot
 from PySide6.QtGui import QCloseEvent, QShowEvent
-from PySide6.QtWidgets import QApplication, QFileDialog, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QFileDialog, QStackedWidget, QWidget
 
 from tracker.window.actions import actions_of
 from tracker.window.file_tasks import FileTasks
@@ -19,6 +20,7 @@ from tracker.window.guides import Guides
 from tracker.window.message_bar import MessageBar
 from tracker.window.other_database import OtherDatabase
 from tracker.window.other_hands import OtherHands
+from tracker.window.pieces import column
 from tracker.window.places_bar import PlacesBar
 from tracker.window.reference.place import ReferencePlace
 from tracker.window.samples.place import SamplesPlace
@@ -53,47 +55,29 @@ class MainWindow(QWidget):
         self.resize(1280, 800)
         self.setMinimumSize(1000, 660)
         self.session = session
-        self.bar = PlacesBar(TITLES)
-        self.footing = FootingLine(session)
-        self.stack = QStackedWidget()
-        self.message = MessageBar()
+        self.bar, self.footing = PlacesBar(TITLES), FootingLine(session)
+        self.stack, self.message = QStackedWidget(), MessageBar()
         self._started = False
         self._aside = Work(self)
         self._other_hands = OtherHands(session, self)
         self._came_from = QUOTES
-        layout = QVBoxLayout(self)
-        layout.setContentsMargins(0, 0, 0, 0)
-        layout.setSpacing(0)
         foot = Foot(session, self.message)
-        for part in (self.bar, self.footing, self.stack, foot):
-            layout.addWidget(part)
+        self.setLayout(column(self.bar, self.footing, self.stack, foot, grow=2))
         session.theme.dress(self.bar, self.footing, foot)
-        layout.setStretch(2, 1)
+        self._make_doers()
+        self._make_places()
+        self._make_actions()
+        self._watch_drops()
+        self._connect()
+        self.go(TODAY)
+
+    def _make_doers(self) -> None:
+        session = self.session
         self.files = FileTasks(session, self, lambda: self.quotes)
         self.databases = OtherDatabase(session, self)
-        self.databases.said.connect(self.message.say)
         self.guides = Guides(session, self, lambda: self.actions_by_key)
-        self.guides.said.connect(self.message.say)
-        self.files.written.connect(self.message.say)
         self.switches = Switches(session, self)
         self.steps = Steps(session.undo_stack, self.message, self)
-        self._make_places()
-        self.at_hand = SheetAtHand(self.take_in, self.stack, self.bar, lambda: self.go(TAKE_IN), self)
-        self.at_hand.said.connect(self.message.say)
-        self.at_hand.lead_back_from(self.today, session, self.message)
-        self.sheets.anew_wanted.connect(self.at_hand.answer_anew)
-        doers = (self, self.files, self.databases, self.guides, self.switches, self.steps, self.at_hand, session)
-        self.actions_by_key = actions_of(self, doers)
-        self._watch_drops()
-        self.bar.chosen.connect(self.go)
-        self.bar.take_in.clicked.connect(self.choose_sheets)
-        self.bar.log_sample.clicked.connect(self.log_sample)
-        self.bar.do.clicked.connect(self.guides.open_do)
-        session.troubled.connect(self.message.warn)
-        session.work.busy.connect(self.bar.show_busy)
-        session.said.connect(self._say_done)
-        session.today_changed.connect(self._settle_focus)
-        self.go(TODAY)
 
     def _make_places(self) -> None:
         self.today = TodayPlace(self.session)
@@ -118,6 +102,26 @@ class MainWindow(QWidget):
         self.sheets.sheet_wanted.connect(self._show_cell)
         self.take_in.left.connect(self._left_take_in)
         self.sheet.left.connect(lambda: self.go(self._came_from))
+
+    def _make_actions(self) -> None:
+        self.at_hand = SheetAtHand(self.take_in, self.stack, self.bar, lambda: self.go(TAKE_IN), self)
+        self.at_hand.lead_back_from(self.today, self.session, self.message)
+        self.sheets.anew_wanted.connect(self.at_hand.answer_anew)
+        doers = (self.files, self.databases, self.guides, self.switches, self.steps, self.at_hand, self.session)
+        self.actions_by_key = actions_of(self, (self, *doers))
+
+    def _connect(self) -> None:
+        session = self.session
+        for said in (self.files.written, self.databases.said, self.guides.said, self.at_hand.said):
+            said.connect(self.message.say)
+        self.bar.chosen.connect(self.go)
+        self.bar.take_in.clicked.connect(self.choose_sheets)
+        self.bar.log_sample.clicked.connect(self.log_sample)
+        self.bar.do.clicked.connect(self.guides.open_do)
+        session.troubled.connect(self.message.warn)
+        session.work.busy.connect(self.bar.show_busy)
+        session.said.connect(self.steps.say_done)
+        session.today_changed.connect(self._settle_focus)
 
     def _watch_drops(self) -> None:
         drop = SheetDrop(self)
@@ -238,23 +242,16 @@ class MainWindow(QWidget):
         self._show_sheet_of(self.session.selected)
 
     def _begin(self) -> None:
-        """After the first paint: the data and, beside it, what takes long to import."""
+        """After the first paint: the data and, beside it, what takes a quarter of a second to import."""
         self.session.start()
         self._other_hands.start()
-        self._aside.ask(_import_pictures, lambda _: self.quotes)
+        self._aside.ask(lambda: import_module("tracker.window.quotes.place"), lambda _: self.quotes)
 
     def _settle_focus(self) -> None:
         """Once there is something to settle, the keys are about it, unless the user is elsewhere by then."""
         self.session.today_changed.disconnect(self._settle_focus)
         if self.stack.currentIndex() == TODAY and not self.stack.isAncestorOf(QApplication.focusWidget() or self):
             self.today.setFocus()
-
-    def _say_done(self, text: str) -> None:
-        stack = self.session.undo_stack
-        can_undo = stack.canUndo() and stack.undoText() == text
-        end = "" if text.endswith(("?", ".")) else "."
-        sentence = f"{text[:1].upper()}{text[1:]}{end}"
-        self.message.say(sentence, "Undo" if can_undo else "", self.steps.undo if can_undo else None)
 
     def _show_offer(self, offer: int) -> None:
         self.go(QUOTES)
@@ -299,8 +296,3 @@ class MainWindow(QWidget):
         self.session.work.finish()
         self.session.door.close()
         super().closeEvent(event)
-
-
-def _import_pictures() -> None:
-    """Importing needs no interface to stand still for it: a quarter of a second that nobody waits through."""
-    import tracker.window.quotes.place  # noqa: F401

@@ -1,4 +1,4 @@
-"""One step back and one step forward, told in words."""
+"""Each step told in words as it is taken, one step back and one step forward."""
 
 from PySide6.QtCore import QObject, Slot
 from PySide6.QtGui import QUndoStack
@@ -7,12 +7,20 @@ from tracker.window.message_bar import MessageBar
 
 
 class Steps(QObject):
-    """Undoes and does again what the stack holds, and says what it was."""
+    """Says what was done, undoes and does again what the stack holds, and says what that was."""
 
     def __init__(self, stack: QUndoStack, message: MessageBar, parent: QObject) -> None:
         super().__init__(parent)
         self._stack = stack
         self._message = message
+
+    @Slot(str)
+    def say_done(self, text: str) -> None:
+        """Says what was done; where it is the step that undo would take back, with a way to do so."""
+        can_undo = self._stack.canUndo() and self._stack.undoText() == text
+        end = "" if text.endswith(("?", ".")) else "."
+        sentence = f"{text[:1].upper()}{text[1:]}{end}"
+        self._message.say(sentence, "Undo" if can_undo else "", self.undo if can_undo else None)
 
     @Slot()
     def undo(self) -> None:
