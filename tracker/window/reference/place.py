@@ -52,59 +52,64 @@ class ReferencePlace(QWidget):
         self._held: Yardsticks | None = None
         self._doubted: object = None
         self.list = GradeNames(session.theme)
-        self.list.currentRowChanged.connect(self._choose)
+        self.list.setFixedHeight(_NAME_HEIGHT * self.list.count() + 8)
+        self.level, self.ratio, self.yardsticks = LevelForm(), RatioForm(), YardsticksPage()
         self._code = words("", "title")
         self._section = Section(session.theme)
         self._facts = QGridLayout()
+        self._level_heading = words("Market level", "heading")
+        self._scroll = _scrolled(self._grade_page())
+        # The page grows as it is laid out and as what was set so far arrives: the level stays wanted until the user
+        # scrolls or reads another grade.
+        self._wants_level = False
+        self._level_to_the_top = QTimer(self)
+        self._level_to_the_top.setSingleShot(True)
+        self._pages = QStackedWidget()
+        self._pages.addWidget(self._scroll)
+        self._pages.addWidget(_scrolled(self.yardsticks))
+        self._lay_out()
+        self._connect()
+        self.level.show_units(session.units)
+        self.list.setCurrentRow(0)
+
+    def _grade_page(self) -> QWidget:
         self._facts.setHorizontalSpacing(20)
         self._facts.setVerticalSpacing(9)
         self._facts.setColumnStretch(1, 1)
-        self.level = LevelForm()
-        self.level.wanted.connect(self._set_level)
-        self.level.index_wanted.connect(self._choose_index)
-        self.level.removal_wanted.connect(lambda level: self._edit(lambda: self._session.door.remove_level(level)))
-        self.ratio = RatioForm()
-        self.ratio.wanted.connect(self._set_ratio)
-        self.yardsticks = YardsticksPage()
-        self.yardsticks.sensitivity_wanted.connect(
-            lambda word: self._edit(lambda: self._session.door.set_sensitivity(word))
-        )
-        self.yardsticks.rate_wanted.connect(self._set_rate)
-        self._level_heading = words("Market level", "heading")
-        inside = holder(
+        return holder(
             column(
                 self._code, self._section, hairline(), words(LEGEND, "small"), self._facts, 8, hairline(), 4,
                 self._level_heading, self.level, 4, hairline(), 4, self.ratio, None,
                 margins=(24, 18, 24, 24), gap=8,
             )
         )  # fmt: skip
-        self._scroll = _scrolled(inside)
-        # The page grows as it is laid out and as what was set so far arrives: the level stays wanted until the user
-        # scrolls or reads another grade.
-        self._wants_level = False
-        self._level_to_the_top = QTimer(self)
-        self._level_to_the_top.setSingleShot(True)
-        self._level_to_the_top.timeout.connect(self._bring_level_into_view)
-        self._scroll.verticalScrollBar().rangeChanged.connect(lambda *_: self._level_to_the_top.start(0))
-        self._scroll.verticalScrollBar().actionTriggered.connect(lambda _: self._want_no_level())
-        self._pages = QStackedWidget()
-        self._pages.addWidget(self._scroll)
-        self._pages.addWidget(_scrolled(self.yardsticks))
-        self.list.clicked.connect(lambda _: self._pages.setCurrentIndex(0))
+
+    def _lay_out(self) -> None:
         against = button("Bands, verdicts and rates", "word")
         against.setToolTip("What prices are held against: every grade's band, the sensitivity, the exchange rates")
         against.clicked.connect(self.show_yardsticks)
-        self.list.setFixedHeight(_NAME_HEIGHT * self.list.count() + 8)
         left = holder(column(words("Grade", "rail"), self.list, 6, row(against, None), None, gap=6))
         left.setFixedWidth(250)
         self.setLayout(row(left, panel(column(self._pages, margins=(1, 1, 1, 1))), margins=(20, 14, 20, 14), gap=20))
+
+    def _connect(self) -> None:
+        session, bar = self._session, self._scroll.verticalScrollBar()
+        self.list.currentRowChanged.connect(self._choose)
+        self.list.clicked.connect(lambda _: self._pages.setCurrentIndex(0))
+        self.level.wanted.connect(self._set_level)
+        self.level.index_wanted.connect(self._choose_index)
+        self.level.removal_wanted.connect(lambda level: self._edit(lambda: session.door.remove_level(level)))
+        self.ratio.wanted.connect(self._set_ratio)
+        self.yardsticks.sensitivity_wanted.connect(lambda word: self._edit(lambda: session.door.set_sensitivity(word)))
+        self.yardsticks.rate_wanted.connect(self._set_rate)
+        self._level_to_the_top.timeout.connect(self._bring_level_into_view)
+        bar.rangeChanged.connect(lambda *_: self._level_to_the_top.start(0))
+        bar.actionTriggered.connect(lambda _: self._want_no_level())
         session.compared.connect(self._show_compared)
         session.changed_elsewhere.connect(self.ask_for_levels)
         session.units_changed.connect(self._show)
         session.units_changed.connect(lambda: self.level.show_units(session.units))
-        self.level.show_units(session.units)
         session.theme.changed.connect(self._section.update)
-        self.list.setCurrentRow(0)
 
     def show_yardsticks(self) -> None:
         """The page that says what prices are held against."""
