@@ -276,7 +276,6 @@ class MainWindow(QWidget):
 
     def _left_take_in(self, stored: int) -> None:
         if stored:
-            self.session.reload()
             self.go_quotes()
         else:
             self.go_today()

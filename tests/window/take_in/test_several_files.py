@@ -61,3 +61,12 @@ def test_one_file_is_left_without_a_word(three: MainWindow, qtbot) -> None:
 def test_a_question_is_set_aside_in_a_sentence_with_one_end(three: MainWindow) -> None:
     three.session.said.emit("set aside: Which one holds?")
     assert three.message.text == "Set aside: Which one holds?"
+
+
+def test_what_is_stored_stands_in_quotes_while_other_files_still_wait(three: MainWindow, qtbot) -> None:
+    three.take_in.agree.click()
+    settle(qtbot, three)
+    assert three.stack.currentWidget() is three.take_in
+    three.go_quotes()
+    settle(qtbot, three)
+    assert three.quotes.model.rowCount() == 1

@@ -20,6 +20,8 @@ if TYPE_CHECKING:
 
 Place = tuple[int, int]
 _FEWEST_ALIKE = 2
+_LONGEST_PRICE = 26
+"""A price that could not be read is shown as it was written, and may be a whole sentence."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,7 +71,7 @@ def _gathered(taken: TakenIn, reading: Reading, lines: tuple[Line, ...]) -> Find
         asked,
         passed_words(reading.passed_over, len(sheets | {part.sheet for part in reading.passed_over}) > 1),
         any(line.offer.from_kg or line.offer.below_kg for line in lines),
-        max((price_words(line) for line in lines if line.offer.price is not None), key=len, default=""),
+        max(map(price_words, lines), key=len, default="")[:_LONGEST_PRICE],
     )
 
 

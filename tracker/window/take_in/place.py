@@ -245,6 +245,8 @@ class TakeInPlace(QWidget):
         """Goes on with what still waits, or is done."""
         self._keep_begun()
         self._stored += offers
+        # Whoever looks at Quotes before the rest is settled sees what is stored already.
+        self._session.reload()
         for place, each in enumerate(self._files):
             self._choose.setItemText(place, each.short)
         waiting = [place for place, each in enumerate(self._files) if each.unsettled]

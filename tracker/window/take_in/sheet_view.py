@@ -31,6 +31,8 @@ _ROW_HEIGHT = 24
 _MEASURED_ROWS = 400
 _LONGEST_HEADING = 20
 _MARKED_HEADER = 40
+_LETTER = 2
+"""Columns at the most of a sheet that is read as lines of text."""
 _USE_WORDS = {
     Use.SAID: "read as part of an offer",
     Use.PRICE: "a price that was understood",
@@ -149,6 +151,7 @@ class SheetView(QTableView):
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._marking = False
+        self._longest_text = 0
         self._sheet = SheetModel(self)
         self.setModel(self._sheet)
         self.setItemDelegate(SheetDelegate(theme, self))
@@ -184,9 +187,10 @@ class SheetView(QTableView):
 
     @property
     def wanted_width(self) -> int:
-        """In pixels, with every column that holds something in view."""
+        """In pixels, with every column that holds something in view, and the longest line of a letter."""
         columns = sum(self.columnWidth(column) for column in range(self._sheet.used_columns))
-        return self.verticalHeader().sizeHint().width() + columns + self.verticalScrollBar().sizeHint().width()
+        shown = max(columns, self._longest_text)
+        return self.verticalHeader().sizeHint().width() + shown + self.verticalScrollBar().sizeHint().width()
 
     def mark(self, uses: Mapping[tuple[int, int], Use]) -> None:
         self._sheet.mark(uses)
@@ -218,6 +222,7 @@ class SheetView(QTableView):
 
     def _let_texts_run_on(self, grid: Any, widths: list[int]) -> None:
         """Long texts run over the empty cells at their right, as the vendor saw them."""
+        self._longest_text = 0
         merged = {
             (row, column)
             for block in grid.merged
@@ -228,6 +233,8 @@ class SheetView(QTableView):
             if not isinstance(cell.value, str) or (row, column) in merged:
                 continue
             needed = self.fontMetrics().horizontalAdvance(cell.text) + 14
+            if grid.width <= _LETTER:
+                self._longest_text = max(self._longest_text, sum(widths[:column]) + needed)
             last = column
             while needed > sum(widths[column : last + 1]) and last + 1 < len(widths):
                 if (row, last + 1) in grid.cells or (row, last + 1) in merged:
