@@ -91,6 +91,11 @@ class FootingLine(QWidget):
             return ""
         return f", rate of {short_day(oldest) if oldest.year == footing.as_of.year else date_text(oldest)}"
 
+    def stand_by(self, *, a_list: bool) -> None:
+        """How many offers are shown is told beside the list of them alone: elsewhere no filter is in force."""
+        self._count.setVisible(a_list)
+        self._rows.fit()
+
     def show_count(self, shown: int, of: int) -> None:
         """'312 of 1,204 offers' at the right."""
         self._count.setText(counted(of, "offer") if shown == of else f"{shown:,} of {counted(of, 'offer')}")

@@ -158,6 +158,7 @@ class MainWindow(QWidget):
         self.stack.setCurrentIndex(place)
         self.bar.stand_at(place if place < len(TITLES) else -1)
         self.footing.setVisible(place in _WITH_FOOTING)
+        self.footing.stand_by(a_list=place == QUOTES)
         self.session.theme.catch_up()
 
     @Slot()

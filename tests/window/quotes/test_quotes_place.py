@@ -67,6 +67,9 @@ def test_table_picture_and_count_show_the_same_offers(quotes, qtbot, window) -> 
     qtbot.waitUntil(lambda: 0 < quotes.model.rowCount() < 20, timeout=2_000)
     assert sorted(quotes.picture.plot.drawing.rows) == sorted(quotes.model.order)
     assert window.footing._count.text() == f"{quotes.model.rowCount()} of 300 offers"
+    assert window.footing._count.isVisibleTo(window.footing)
+    window.go_today()
+    assert not window.footing._count.isVisibleTo(window.footing)
 
 
 def test_a_caliper_that_is_no_number_is_marked_and_filters_nothing(quotes, qtbot) -> None:

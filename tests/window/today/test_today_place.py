@@ -1,5 +1,7 @@
 """Today: each thing one Enter from where it is settled; a first start that says what to do."""
 
+from dataclasses import replace
+
 import pytest
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
 from PySide6.QtGui import QDragEnterEvent, QDropEvent
@@ -7,9 +9,14 @@ from PySide6.QtWidgets import QApplication
 
 from tests.window.conftest import settle
 from tests.window.fixtures.invented_door import InventedDoor
+from tests.window.fixtures.invented_offers import comparison
 from tests.window.fixtures.invented_sheet import TON
 from tracker.desk.questions import open_questions  # noqa: F401  (the module must exist for the window)
+from tracker.desk.standing import standings
+from tracker.window.look.figures import Units
 from tracker.window.main_window import QUOTES, SAMPLES, TAKE_IN, TODAY, MainWindow
+from tracker.window.quotes.offer_columns import offers
+from tracker.window.today import tasks_of
 from tracker.window.today.answer_dialog import AnswerDialog
 
 pytestmark = pytest.mark.gui
@@ -120,3 +127,11 @@ def test_the_vendor_that_a_sheet_lacks_is_named_beside_its_questions(real_window
     settle(qtbot, window)
     assert [(each.vendor, each.value) for each in window.session.door.remembered()] == [("Ferrowick Mills", "SBS")]
     assert len(window.session.comparison.snapshot) == 2
+
+
+def test_a_board_without_a_name_is_called_by_its_grade() -> None:
+    made = comparison(1)
+    unnamed = replace(made, snapshot=replace(made.snapshot, product=[""]))
+    said = tasks_of._board(offers(unnamed, standings(unnamed), Units.US), 0)
+    grade = made.snapshot.grades[made.snapshot.grade[0]]
+    assert said.split(": ")[1].startswith(f"{grade}, ")

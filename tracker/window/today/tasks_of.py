@@ -134,8 +134,9 @@ def _board(offers: Offers, row: int) -> str:
     snapshot = offers.comparison.snapshot
     caliper = _known(figures.caliper(float(snapshot.caliper_um[row]), offers.units))
     # A vendor's own words often hold the caliper already: saying it twice reads like two boards.
-    said = caliper.partition(" ")[0] in snapshot.product[row].split()
-    return f"{offers.name('vendor', row)}: {snapshot.product[row]}{'' if said or not caliper else f', {caliper}'}"
+    board = snapshot.product[row] or offers.name("grade", row)
+    said = caliper.partition(" ")[0] in board.split()
+    return f"{offers.name('vendor', row)}: {board}{'' if said or not caliper else f', {caliper}'}"
 
 
 def _known(text: str) -> str:
