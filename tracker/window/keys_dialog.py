@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QDialog, QFrame, QGridLayout, QScrollArea, QWidget
+from PySide6.QtWidgets import QDialog, QGridLayout, QWidget
 
 from tracker.window.actions import ACTIONS
-from tracker.window.pieces import button, column, holder, row, words
+from tracker.window.pieces import button, column, holder, row, scrolled, words
 
 _OF_PLACES: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
     (
@@ -52,14 +52,8 @@ class KeysDialog(QDialog):
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         everywhere = [(action.keys, action.title) for action in ACTIONS if action.keys]
         parts = [_listed("Everywhere", everywhere), *(_listed(title, keys) for title, keys in _OF_PLACES)]
-        inside = holder(column(*parts, None, margins=(0, 0, 12, 0), gap=16))
-        scroll = QScrollArea()
+        scroll = scrolled(holder(column(*parts, None, margins=(0, 0, 12, 0), gap=16)), sideways=True)
         scroll.setAccessibleName("The keys")
-        scroll.setWidgetResizable(True)
-        scroll.setFrameShape(QFrame.Shape.NoFrame)
-        scroll.setWidget(inside)
-        scroll.viewport().setAutoFillBackground(False)
-        inside.setAutoFillBackground(False)
         leave = button("Close")
         leave.clicked.connect(self.reject)
         self.setLayout(column(scroll, row(None, leave), margins=18, gap=10, grow=0))

@@ -14,6 +14,7 @@ from PySide6.QtWidgets import (
     QLabel,
     QLayout,
     QPushButton,
+    QScrollArea,
     QToolButton,
     QVBoxLayout,
     QWidget,
@@ -82,6 +83,19 @@ def holder(layout: QLayout, kind: str = "") -> QWidget:
         widget.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
     widget.setLayout(layout)
     return widget
+
+
+def scrolled(inside: QWidget, *, sideways: bool = False) -> QScrollArea:
+    """A widget that is scrolled where it has no room, on the ground of what is round it; `sideways` too."""
+    scroll = QScrollArea()
+    scroll.setWidgetResizable(True)
+    scroll.setFrameShape(QFrame.Shape.NoFrame)
+    if not sideways:
+        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+    scroll.setWidget(inside)
+    scroll.viewport().setAutoFillBackground(False)
+    inside.setAutoFillBackground(False)
+    return scroll
 
 
 def panel(layout: QLayout) -> QFrame:

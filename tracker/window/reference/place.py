@@ -10,10 +10,8 @@ from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QFont
 from PySide6.QtWidgets import (
     QFileDialog,
-    QFrame,
     QGridLayout,
     QLabel,
-    QScrollArea,
     QStackedWidget,
     QWidget,
 )
@@ -24,7 +22,7 @@ from tracker.trade.quantities import CaliperUnit, micrometres
 from tracker.trade.sourced import Fact, Provenance
 from tracker.window.look import figures
 from tracker.window.look.figures import Units
-from tracker.window.pieces import button, clear, column, hairline, holder, panel, row, words
+from tracker.window.pieces import button, clear, column, hairline, holder, panel, row, scrolled, words
 from tracker.window.reference.grade_names import GradeNames, Section
 from tracker.window.reference.level_form import LevelForm, LevelTyped
 from tracker.window.reference.ratio_form import RatioForm, RatioTyped
@@ -58,7 +56,7 @@ class ReferencePlace(QWidget):
         self._section = Section(session.theme)
         self._facts = QGridLayout()
         self._level_heading = words("Market level", "heading")
-        self._scroll = _scrolled(self._grade_page())
+        self._scroll = scrolled(self._grade_page(), sideways=True)
         # The page grows as it is laid out and as what was set so far arrives: the level stays wanted until the user
         # scrolls or reads another grade.
         self._wants_level = False
@@ -66,7 +64,7 @@ class ReferencePlace(QWidget):
         self._level_to_the_top.setSingleShot(True)
         self._pages = QStackedWidget()
         self._pages.addWidget(self._scroll)
-        self._pages.addWidget(_scrolled(self.yardsticks))
+        self._pages.addWidget(scrolled(self.yardsticks, sideways=True))
         self._lay_out()
         self._connect()
         self.level.show_units(session.units)
@@ -259,16 +257,6 @@ class ReferencePlace(QWidget):
         for at, widget in enumerate((name, said, origin)):
             self._facts.addWidget(widget, place, at, Qt.AlignmentFlag.AlignTop)
         return said
-
-
-def _scrolled(inside: QWidget) -> QScrollArea:
-    scroll = QScrollArea()
-    scroll.setWidgetResizable(True)
-    scroll.setFrameShape(QFrame.Shape.NoFrame)
-    scroll.setWidget(inside)
-    scroll.viewport().setAutoFillBackground(False)
-    inside.setAutoFillBackground(False)
-    return scroll
 
 
 def _calipers(grade: Grade, units: Units) -> str:

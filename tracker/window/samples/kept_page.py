@@ -6,11 +6,11 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Signal
 from PySide6.QtGui import QDragEnterEvent, QDropEvent
-from PySide6.QtWidgets import QFileDialog, QFrame, QScrollArea, QWidget
+from PySide6.QtWidgets import QFileDialog, QWidget
 
-from tracker.window.pieces import button, column, hairline, holder, row, words
+from tracker.window.pieces import button, column, hairline, holder, row, scrolled, words
 from tracker.window.samples.contact_fields import ContactFields
 from tracker.window.samples.fields import Wrong, field, labelled
 from tracker.window.samples.kept_files import KeptFiles
@@ -77,14 +77,7 @@ class KeptPage(QWidget):
                 margins=(0, 4, 8, 4), gap=7,
             )
         )  # fmt: skip
-        scroll = QScrollArea()
-        scroll.setWidgetResizable(True)
-        scroll.setFrameShape(QFrame.Shape.NoFrame)
-        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        scroll.setWidget(inside)
-        scroll.viewport().setAutoFillBackground(False)
-        inside.setAutoFillBackground(False)
-        self.setLayout(column(scroll, grow=0))
+        self.setLayout(column(scrolled(inside), grow=0))
 
     def show_sample(self, sample: Sample) -> None:
         """Shows what is kept with one sample."""

@@ -8,11 +8,11 @@ from datetime import date
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QLineEdit, QScrollArea, QToolButton, QWidget
+from PySide6.QtWidgets import QLineEdit, QToolButton, QWidget
 
 from tracker.desk.comparison import Step
 from tracker.window.look import figures
-from tracker.window.pieces import button, column, hairline, holder, one_of, row, words
+from tracker.window.pieces import button, column, hairline, holder, one_of, row, scrolled, words
 from tracker.window.quotes.ladder import Ladder
 from tracker.window.samples.fields import Wrong, field, labelled
 from tracker.window.samples.typed import Unclear, day_typed
@@ -77,7 +77,7 @@ class LifePage(QWidget):
                 gap=8,
             )
         )  # fmt: skip
-        past = _scrolled(self._ladder)
+        past = scrolled(holder(column(self._ladder, None, margins=(0, 4, 8, 4))))
         # In a low window what has happened scrolls before the fields overlap.
         past.setMinimumHeight(_ONE_EVENT)
         self.setLayout(column(past, holder(row(self._measure, None)), self._form, gap=6, grow=0))
@@ -167,15 +167,3 @@ def _told(event: SampleEvent) -> str:
     until = f" for {figures.date_text(event.until)}" if event.until else ""
     how = " ".join(part for part in (event.carrier, event.tracking) if part)
     return f"{event.kind}{until}{f' by {how}' if how else ''}{f': {event.note}' if event.note else ''}"
-
-
-def _scrolled(content: QWidget) -> QScrollArea:
-    scroll = QScrollArea()
-    scroll.setWidgetResizable(True)
-    scroll.setFrameShape(QFrame.Shape.NoFrame)
-    scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-    inside = holder(column(content, None, margins=(0, 4, 8, 4)))
-    scroll.setWidget(inside)
-    scroll.viewport().setAutoFillBackground(False)
-    inside.setAutoFillBackground(False)
-    return scroll

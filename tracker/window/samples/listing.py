@@ -7,12 +7,12 @@ from typing import TYPE_CHECKING
 import numpy as np
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent, QResizeEvent
-from PySide6.QtWidgets import QBoxLayout, QFrame, QLineEdit, QScrollArea, QStackedWidget, QWidget
+from PySide6.QtWidgets import QBoxLayout, QLineEdit, QStackedWidget, QWidget
 
 from tracker.desk.sample_numbers import number_said
 from tracker.desk.trouble import Trouble
 from tracker.window.look.figures import counted
-from tracker.window.pieces import button, column, holder, one_of, panel, row, words
+from tracker.window.pieces import button, column, holder, one_of, panel, row, scrolled, words
 from tracker.window.samples.life_lines import LifeLines
 from tracker.window.samples.life_page import KEYS
 from tracker.window.samples.sample_columns import SAMPLE_COLUMNS, Samples, is_outstanding
@@ -105,10 +105,10 @@ class SampleListing(QWidget):
         self._nothing = words("", "quiet", wrap=True)
         self._nothing.setContentsMargins(16, 4, 16, 16)
         self._stack = QStackedWidget()
-        lines = column(_scrolled(self.lines), self._small(_LEGEND), grow=0)
+        lines = column(scrolled(self.lines), self._small(_LEGEND), grow=0)
         for page in (
             panel(column(self.table, self._nothing, self._small(_KEYS), margins=(1, 1, 1, 1), grow=0)), panel(lines),
-            panel(column(_scrolled(self.turn_round), margins=1)),
+            panel(column(scrolled(self.turn_round), margins=1)),
         ):  # fmt: skip
             self._stack.addWidget(page)
         self._left = holder(row(which, 18, form, None, gap=4))
@@ -232,14 +232,3 @@ class SampleListing(QWidget):
         label = words(text, "small", wrap=True)
         label.setContentsMargins(12, 4, 12, 8)
         return label
-
-
-def _scrolled(content: QWidget) -> QScrollArea:
-    scroll = QScrollArea()
-    scroll.setWidgetResizable(True)
-    scroll.setFrameShape(QFrame.Shape.NoFrame)
-    scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-    scroll.setWidget(content)
-    scroll.viewport().setAutoFillBackground(False)
-    content.setAutoFillBackground(False)
-    return scroll

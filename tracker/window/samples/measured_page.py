@@ -8,14 +8,14 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QComboBox, QFrame, QMenu, QPlainTextEdit, QScrollArea, QToolButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QMenu, QPlainTextEdit, QToolButton, QVBoxLayout, QWidget
 
 from tracker.trade.claims import FEWEST, Verdict
 from tracker.trade.exact import as_decimal, plain_text
 from tracker.trade.methods import Property, properties
 from tracker.trade.sampling import CAUTION, SOURCE, units_to_take
 from tracker.window.look.figures import Units
-from tracker.window.pieces import button, clear, column, follow_by_tab, hairline, holder, row, words
+from tracker.window.pieces import button, clear, column, follow_by_tab, hairline, holder, row, scrolled, words
 from tracker.window.samples.fields import Wrong, field, labelled
 from tracker.window.samples.reading_strip import ReadingStrip
 from tracker.window.samples.year_line import YearLine
@@ -131,7 +131,7 @@ class MeasuredPage(QWidget):
             row(self.figures, self._side(), gap=10, grow=0), row(record, None), self._how, gap=7,
         )  # fmt: skip
         self.unit.currentTextChanged.connect(lambda _: self._show_example())
-        self._scroll = self._scrolled()
+        self._scroll = scrolled(holder(column(self._found, self.year, None, margins=(0, 4, 8, 4), gap=10)))
         self.setLayout(column(self._scroll, form, gap=6, grow=0))
         self._follow_property()
 
@@ -178,17 +178,6 @@ class MeasuredPage(QWidget):
 
     def _side(self) -> QWidget:
         return holder(column(self.air, labelled(self.claim), None, gap=8))
-
-    def _scrolled(self) -> QScrollArea:
-        scroll = QScrollArea()
-        scroll.setWidgetResizable(True)
-        scroll.setFrameShape(QFrame.Shape.NoFrame)
-        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        inside = holder(column(self._found, self.year, None, margins=(0, 4, 8, 4), gap=10))
-        scroll.setWidget(inside)
-        scroll.viewport().setAutoFillBackground(False)
-        inside.setAutoFillBackground(False)
-        return scroll
 
     def _property(self) -> Property:
         return properties()[self.which.currentData()]

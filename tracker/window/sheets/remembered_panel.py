@@ -6,12 +6,12 @@ from collections.abc import Sequence
 from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QLayout, QMenu, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QFrame, QLayout, QMenu, QPushButton, QVBoxLayout, QWidget
 
 from tracker.trade.answer_words import answer_words, other_answers, sentence
 from tracker.window.look.figures import counted, date_text
-from tracker.window.pieces import button, clear, column, row, words
+from tracker.window.pieces import button, clear, column, holder, row, scrolled, words
 
 if TYPE_CHECKING:
     from tracker.desk.layouts import KeptLayout
@@ -43,15 +43,7 @@ class RememberedPanel(QFrame):
         self.everyone.clicked.connect(lambda: self.show_vendor(""))
         self._list = QVBoxLayout()
         self._list.setSpacing(4)
-        inside = QWidget()
-        inside.setLayout(column(self._list, None, margins=(16, 0, 10, 10)))
-        scroll = QScrollArea()
-        scroll.setWidgetResizable(True)
-        scroll.setFrameShape(QFrame.Shape.NoFrame)
-        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        scroll.setWidget(inside)
-        scroll.viewport().setAutoFillBackground(False)
-        inside.setAutoFillBackground(False)
+        scroll = scrolled(holder(column(self._list, None, margins=(16, 0, 10, 10))))
         heading = row(self._title, self.everyone, margins=(16, 8, 10, 4), gap=8, grow=0)
         self.setLayout(column(heading, scroll, margins=(1, 1, 1, 1), grow=1))
         self._show()

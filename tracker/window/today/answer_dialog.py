@@ -6,9 +6,9 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QDialog, QFrame, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QVBoxLayout, QWidget
 
-from tracker.window.pieces import button, column, holder, row, words
+from tracker.window.pieces import button, column, holder, row, scrolled, words
 from tracker.window.take_in.question_card import QuestionCard
 from tracker.window.take_in.vendor_words_dialog import VendorWordsDialog
 from tracker.window.vendor_naming import VendorNaming
@@ -44,13 +44,8 @@ class AnswerDialog(QDialog):
         self.naming.setVisible(first.vendor is None)
         self._show_whose(first.vendor)
         self.cards = {asked.id: self._card(asked) for asked in questions}
-        scroll = QScrollArea()
-        scroll.setWidgetResizable(True)
-        scroll.setFrameShape(QFrame.Shape.NoFrame)
         inside = holder(column(*self.cards.values(), None, margins=(0, 0, 8, 0), gap=8))
-        scroll.setWidget(inside)
-        scroll.viewport().setAutoFillBackground(False)
-        inside.setAutoFillBackground(False)
+        scroll = scrolled(inside, sideways=True)
         leave = button("Answer the rest later")
         leave.clicked.connect(self.reject)
         foot = row(self._told, leave, gap=12, grow=0)
