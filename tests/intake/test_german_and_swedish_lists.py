@@ -235,3 +235,8 @@ def test_a_coating_column_counts_sides(coat, sides):
 def test_a_year_behind_the_word_for_a_list_is_no_amount(title, state):
     rows = [[title], ["Sorte", "g/m²", "µm", "Preis"], ["GC1", 250, 405, 1298]]
     assert [str(line.state) for line in lines(rows).values()] == [state]
+
+
+def test_the_buyers_own_price_behind_a_discount_in_money():
+    rows = [["EUR/t"], ["Sorte", "g/m²", "µm", "Preis", "Rabatt EUR/t", "Ihr Preis"], ["GC1", 250, 405, 1000, 50, 950]]
+    assert prices(lines(rows)) == {"F3": ("accepted", "950", "tonne")}

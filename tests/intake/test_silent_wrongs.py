@@ -288,3 +288,26 @@ def test_the_weight_of_a_thousand_sheets_is_no_basis_weight():
             ["GC1", 250, "700 x 1000", 175, 239.4]]  # fmt: skip
     (line,) = lines(rows).values()
     assert (str(line.state), line.offer.grammage_gsm) == ("accepted", 250)
+
+
+@pytest.mark.parametrize("beside", ["Unser Angebot", "Kolumne 7"])
+def test_a_wish_beside_other_prices_is_no_offer(beside):
+    rows = [["EUR/t"], ["Sorte", "g/m²", "µm", "Ihr Zielpreis", beside], ["GC1", 250, 405, 1240, 1278]]
+    assert list(lines(rows)) == ["E3"]
+
+
+@pytest.mark.parametrize(
+    ("amounts", "charges"), [((44.73, 30.38), ["44.73", "30.38"]), ((3.5, 3.5), ["3.5", "3.5"])]
+)  # fmt: skip
+def test_amounts_below_a_stated_rate_are_money(amounts, charges):
+    rows = [["EUR/t"], ["Sorte", "g/m²", "µm", "Preis", "Energiezuschlag 3,5 %"],
+            ["GC1", 250, 405, 1278, amounts[0]], ["GD2", 350, 465, 868, amounts[1]]]  # fmt: skip
+    found = [line.offer.charges[0] for line in lines(rows).values()]
+    assert [str(charge.price) for charge in found] == charges
+    assert {charge.basis for charge in found} == ({None} if charges[0] == "3.5" else {"tonne"})
+
+
+@pytest.mark.parametrize("heads", [("ab Lager", "ab Fabrik"), ("ab Lager", "Direktlieferung ab 10 t")])
+def test_a_price_from_stock_is_not_left_out(heads):
+    rows = [["EUR/t"], ["Sorte", "g/m²", "µm", *heads], ["GC1", 250, 405, 1290, 1270], ["GD2", 350, 465, 890, 870]]
+    assert set(lines(rows)) == {"D3", "D4", "E3", "E4"}

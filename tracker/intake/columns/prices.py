@@ -38,7 +38,7 @@ def price_columns(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell
         kinds |= dict.fromkeys(from_a_day(columns, samples), Kind.OFFER)
     unsure = ""
     unexplained = priced_alike(columns, list(kinds), samples)
-    kinds |= dict.fromkeys(unexplained, Kind.OFFER)
+    kinds = _listed_beside(kinds, unexplained) | dict.fromkeys(unexplained, Kind.OFFER)
     if not kinds:
         unnamed = unnamed_figures(columns, samples)
         kinds, unsure = dict.fromkeys(unnamed, Kind.OFFER), doubt_of(unnamed, samples)
@@ -66,6 +66,12 @@ def _kinds(columns: Columns) -> dict[Column, Kind]:
     for column in (*_of_earlier_years(kinds), *_before_the_new(kinds, columns)):
         kinds[column] = Kind.PREVIOUS
     return dict(sorted(kinds.items(), key=lambda item: item[0].index))
+
+
+def _listed_beside(kinds: dict[Column, Kind], unexplained: Sequence[Column]) -> dict[Column, Kind]:
+    """'Zielpreis' or 'List' alone beside figures like prices is no offer: the price to pay is among those, or asked."""
+    listed = bool(unexplained) and all(column.role is Role.LIST_PRICE for column in kinds)
+    return dict.fromkeys(kinds, Kind.LIST) if listed else kinds
 
 
 def _of_earlier_years(kinds: Mapping[Column, Kind]) -> list[Column]:

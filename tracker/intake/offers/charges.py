@@ -1,5 +1,6 @@
 """Charges beside a price: columns of freight, energy or sheeting, and notes that hold for every row."""
 
+import re
 from dataclasses import replace
 from decimal import Decimal
 
@@ -77,12 +78,21 @@ def _percentage(cell: Cell, column: Column, facts: FileFacts) -> Decimal | None:
     if isinstance(cell.value, Decimal):
         if "%" in cell.number_format:
             return cell.value * 100
-        return cell.value if column.percent else None
+        return cell.value if column.percent and _stated_rate(column) in (None, cell.value) else None
     readings = settled(percent(cell.text), facts.decimal_sign)
     if not readings and column.percent:
         said = price_text(cell.text)
         readings = settled(said.amounts, facts.decimal_sign) if said is not None and not said.rest else ()
     return readings[0].value if len(readings) == 1 else None
+
+
+_RATE = re.compile(r"(\d+(?:[.,]\d+)?)\s*%")
+
+
+def _stated_rate(column: Column) -> Decimal | None:
+    """The 3.5 of 'Energiezuschlag 3,5 %': below it stand amounts of money, unless they are that rate once more."""
+    found = _RATE.findall(column.text)
+    return Decimal(found[0].replace(",", ".")) if len(found) == 1 else None
 
 
 def _money(cell: Cell, column: Column, facts: FileFacts, charge: Charge) -> Charge | None:
