@@ -292,8 +292,9 @@ def test_the_weight_of_a_thousand_sheets_is_no_basis_weight():
 
 @pytest.mark.parametrize("beside", ["Unser Angebot", "Kolumne 7"])
 def test_a_wish_beside_other_prices_is_no_offer(beside):
-    rows = [["EUR/t"], ["Sorte", "g/m²", "µm", "Ihr Zielpreis", beside], ["GC1", 250, 405, 1240, 1278]]
-    assert list(lines(rows)) == ["E3"]
+    rows = [["EUR/t"], ["Sorte", "g/m²", "µm", "Ihr Zielpreis", beside], ["GC1", 250, 405, 1240, 1278],
+            ["GD2", 350, 465, 840, 868]]  # fmt: skip
+    assert list(lines(rows)) == ["E3", "E4"]
 
 
 @pytest.mark.parametrize(

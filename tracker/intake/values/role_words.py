@@ -6,7 +6,6 @@ from functools import lru_cache
 from tracker.intake.values.basis import basis_span, basis_text
 from tracker.intake.values.caliper import caliper_unit
 from tracker.intake.values.currency import currency_phrases
-from tracker.intake.values.masses import find_mass_units
 from tracker.intake.values.money import PriceUnit, find_price_unit
 from tracker.intake.values.roles import MONEY, Role, RoleReading
 from tracker.intake.values.weight import weight_units, without_density
@@ -107,7 +106,7 @@ def _standing_alone(text: str) -> str | None:
     if match is None or (match.after < len(found) and phrases("headers").at(found, 0) is not None):
         return None
     rest = [token for token, _, _ in found[match.after :] if token.isalpha()]
-    if rest and match.value in _QUANTITIES and not find_mass_units(text):
+    if match.value in _QUANTITIES and any(phrases(section).find(text) for section in ("delivery", "lead")):
         # 'ab Werk' and 'ab Lager' begin no order size.
         return None
     return match.value if not rest or _unexplained(text, [(match.start, match.end)], _UNITS) == 0 else None
