@@ -104,3 +104,10 @@ def test_an_order_size_by_name_alone_is_asked(heads):
     rows = [["EUR/t"], ["Sorte", "g/m²", "µm", *heads], ["GC1", 250, 405, 1290, 1270]]
     found = lines(rows).values()
     assert [(str(line.state), "bracket-unread" in codes(line)) for line in found] == [("question", True)] * 2
+
+
+def test_one_pound_short_of_a_round_size_ends_at_the_round_one():
+    """Alone and beside '40,000 & over' a bracket is the same one, so that a vendor's next list replaces the last."""
+    (alone,) = sized("Order quantity (lb)", ("20,000 - 39,999",), prices=(60,))
+    beside = sized("Order quantity (lb)", ("20,000 - 39,999", "40,000 & over"), prices=(60, 58))[0]
+    assert alone == beside == (20000 * LB, 40000 * LB)

@@ -8,7 +8,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from tests.intake.values.written import written
-from tracker.intake.values.brackets import KgBracket, bracket_text, joined
+from tracker.intake.values.brackets import bracket_text
+from tracker.intake.values.brackets_in_kg import KgBracket, joined
 from tracker.intake.values.loads import load_definitions
 from tracker.intake.values.masses import mass_text
 from tracker.intake.values.minimum import find_minimum

@@ -15,7 +15,8 @@ from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.offers.terms import ton_of
 from tracker.intake.tables.table import Words
-from tracker.intake.values.brackets import PIECES_OR_TONS, Bracket, KgBracket, bracket_text, joined
+from tracker.intake.values.brackets import PIECES_OR_TONS, Bracket, bracket_text
+from tracker.intake.values.brackets_in_kg import KgBracket, joined
 from tracker.intake.values.masses import Mass
 from tracker.intake.values.numbers import NumberReading
 from tracker.intake.values.roles import Role

@@ -17,7 +17,7 @@ from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.offers.terms import Terms, delivered_by_column, lead_of_grade, minimum_of_grade
 from tracker.intake.tables.view import View
-from tracker.intake.values.brackets import KgBracket
+from tracker.intake.values.brackets_in_kg import KgBracket
 from tracker.intake.values.lead import LeadUnit
 from tracker.intake.values.sheetsize import LengthUnit, SheetSize
 from tracker.intake.values.weight import WeightReading

@@ -14,7 +14,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
-from tracker.intake.values.brackets import LARGEST_ORDER_KG
+from tracker.intake.values.brackets_in_kg import LARGEST_ORDER_KG
 from tracker.intake.values.dates import DateOrder
 from tracker.intake.values.delivery import Delivery, find_delivery, terms_under
 from tracker.intake.values.lead import LeadTime, lead_in_remark

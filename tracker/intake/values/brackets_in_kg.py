@@ -1,0 +1,101 @@
+"""Order-size brackets in kg, and those of one table joined without gaps."""
+
+from dataclasses import dataclass, replace
+from decimal import Decimal
+from itertools import pairwise
+
+from tracker.intake.values.brackets import Bracket
+from tracker.intake.values.masses import Mass
+from tracker.trade.quantities import MassUnit
+
+
+@dataclass(frozen=True, slots=True)
+class KgBracket:
+    """A bracket in kg, start inclusive, end exclusive, None open. `unread`: it can't be put in weight (yet)."""
+
+    from_kg: Decimal | None = None
+    below_kg: Decimal | None = None
+    unread: bool = False
+
+
+def in_kg(bracket: Bracket, ton: MassUnit | None = None, sign: str | None = None) -> KgBracket:
+    """One bracket in kg by itself; unread where it is no weight, or its ton or number is not settled."""
+    start = None if bracket.start is None else bracket.start.kg(ton, sign)
+    end = None if bracket.end is None else bracket.end.kg(ton, sign)
+    open_start, open_end = bracket.start is None, bracket.end is None
+    if bracket.not_weight or (not open_start and start is None) or (not open_end and end is None):
+        return KgBracket(unread=True)
+    if start is not None and end is not None and start >= end:
+        return KgBracket(unread=True)
+    if any(bound is not None and bound > LARGEST_ORDER_KG for bound in (start, end)):
+        return KgBracket(unread=True)
+    return KgBracket(start, end if end is None else end + _short_of_the_round(bracket))
+
+
+def _short_of_the_round(bracket: Bracket) -> Decimal:
+    """What '39,999 lb' lacks of the 40,000 at which it ends, in kg, so that it ends so in every list of the vendor."""
+    assert bracket.end is not None
+    if not bracket.end_included or any((amount.value + 1) % _ROUND for amount in bracket.end.amounts):
+        return Decimal(0)
+    return _last_unit(bracket.end)
+
+
+_ROUND = 100
+
+
+LARGEST_ORDER_KG = Decimal(10) ** 9
+"""A million tonnes: more than any mill makes in a year, so a larger figure is a slip."""
+
+
+def joined(
+    brackets: tuple[Bracket, ...], ton: MassUnit | None = None, sign: str | None = None
+) -> tuple[KgBracket, ...]:
+    """The brackets of one table in kg, in the order given, each ending where the next begins.
+
+    'ab 5 t' ends at the next start; '5,000–9,999 lb' before '10,000+' ends at 10,000; a row of 'up to' begins each
+    where the last one ended. Repeated brackets are one. What can't be put in weight stays unread.
+    """
+    alone = {bracket: in_kg(bracket, ton, sign) for bracket in brackets}
+    readable = sorted((one for one in alone if not alone[one].unread), key=lambda one: _order(alone[one]))
+    for one, following in pairwise(readable):
+        alone[one], alone[following] = _meeting(one, alone[one], alone[following])
+    return tuple(alone[bracket] for bracket in brackets)
+
+
+def _order(bracket: KgBracket) -> tuple[Decimal, Decimal]:
+    start = bracket.from_kg or Decimal(0)
+    return start, bracket.below_kg if bracket.below_kg is not None else Decimal("Infinity")
+
+
+def _meeting(one: Bracket, a: KgBracket, b: KgBracket) -> tuple[KgBracket, KgBracket]:
+    if b.from_kg is None:
+        # 'up to 5 t', 'up to 10 t': the second begins where the first ends.
+        if a.below_kg is not None and b.below_kg is not None and a.below_kg < b.below_kg:
+            return a, replace(b, from_kg=a.below_kg)
+        return a, b
+    if a.below_kg is None:
+        return (replace(a, below_kg=b.from_kg), b) if (a.from_kg or 0) < b.from_kg else (a, b)
+    if one.end_included and a.below_kg < b.from_kg <= a.below_kg + _step(one):
+        return replace(a, below_kg=b.from_kg), b
+    return a, b
+
+
+def _step(bracket: Bracket) -> Decimal:
+    """One unit of the last figure written for the end: '9,999 lb' 1 lb, '4.9 t' 100 kg.
+
+    In kg, with room for rounding.
+    """
+    if bracket.step is not None:
+        return (bracket.step.kg(MassUnit.TONNE) or Decimal(0)) * Decimal("1.01")
+    end = bracket.end
+    if end is None:
+        return Decimal(0)
+    return _last_unit(end) * (Decimal("1.2") if end.ambiguous_ton else Decimal("1.01"))
+
+
+def _last_unit(mass: Mass) -> Decimal:
+    """In kg, one unit of the last figure written."""
+    exponent = max(int(amount.value.as_tuple().exponent) for amount in mass.amounts)
+    return Mass((replace(mass.amounts[0], value=Decimal(1).scaleb(min(exponent, 0))),), mass.units[:1]).kg() or Decimal(
+        0
+    )
