@@ -108,6 +108,7 @@ def test_an_order_size_by_name_alone_is_asked(heads):
 
 def test_one_pound_short_of_a_round_size_ends_at_the_round_one():
     """Alone and beside '40,000 & over' a bracket is the same one, so that a vendor's next list replaces the last."""
-    (alone,) = sized("Order quantity (lb)", ("20,000 - 39,999",), prices=(60,))
+    heads = [["USD per cwt"], ["Board", "pt", "lb/MSF", "Price, 20,000 - 39,999 lb"]]
+    (alone,) = lines([*heads, [*BOARD, 60]]).values()
     beside = sized("Order quantity (lb)", ("20,000 - 39,999", "40,000 & over"), prices=(60, 58))[0]
-    assert alone == beside == (20000 * LB, 40000 * LB)
+    assert (alone.offer.from_kg, alone.offer.below_kg) == beside == (20000 * LB, 40000 * LB)
