@@ -159,18 +159,21 @@ class SamplesPlace(QWidget):
         edit: Callable[[], Edit],
         refuse: Refuse,
         then: Callable[[], None] | None = None,
-        *,
-        prices: bool = False,
+        refresh: Callable[[], None] | None = None,
     ) -> None:
         """Carries an edit out; a refusal is said where the user typed, and what was typed stays."""
-        refresh = self._session.reload if prices else self._session.reload_samples
 
         def done(made: Edit) -> None:
-            push(self._session, made, refresh)
+            push(self._session, made, refresh or self._session.reload_samples)
             if then is not None:
                 then()
 
         self._session.work.ask(edit, done, lambda error: refuse(sentence_for(error)))
+
+    def _reload_weighed(self) -> None:
+        """What was measured on a sample is in every price, while prices are compared at measured weights."""
+        session = self._session
+        (session.reload if session.footing.measured_weight else session.reload_samples)()
 
     def _log(self, enquiry: Enquiry) -> None:
         door = self._session.door
@@ -206,12 +209,14 @@ class SamplesPlace(QWidget):
             lambda: door.add_readings(typed.number, typed.property, typed.text, typed.unit, typed.conditioned),
             page.refuse,
             page.recorded,
-            prices=self._session.footing.measured_weight,
+            self._reload_weighed,
         )
 
     def _remove_reading(self, number: int, reading: int) -> None:
         door = self._session.door
-        self._ask(lambda: door.remove_reading(number, reading), self.record.measured.refuse)
+        self._ask(
+            lambda: door.remove_reading(number, reading), self.record.measured.refuse, refresh=self._reload_weighed
+        )
 
     def _claim(self, typed: ClaimTyped) -> None:
         door, page = self._session.door, self.record.measured
@@ -223,12 +228,12 @@ class SamplesPlace(QWidget):
         door, kept = self._session.door, self.record.kept
         self._ask(
             lambda: door.decide(decision.number, decision.approved, decision.words), kept.refuse, kept.clear_verdict,
-            prices=True,
+            self._session.reload,
         )  # fmt: skip
 
     def _name_board(self, number: int, name: str) -> None:
         door = self._session.door
-        self._ask(lambda: door.name_board(number, name), self.record.kept.refuse)
+        self._ask(lambda: door.name_board(number, name), self.record.kept.refuse, refresh=self._reload_weighed)
 
     def _attach(self, number: int, paths: list[Path]) -> None:
         door = self._session.door

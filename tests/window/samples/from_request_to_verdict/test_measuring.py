@@ -221,3 +221,32 @@ def test_what_is_wrong_moves_no_field(window: MainWindow, keys: Keys) -> None:
     keys.settle()
     assert page._wrong.label.isVisible()
     assert [part.mapTo(window, part.rect().topLeft()) for part in (page.figures, page.claim, page.unit)] == before
+
+
+def test_prices_at_measured_weight_follow_what_is_measured_and_undone(window: MainWindow, keys: Keys) -> None:
+    def weighed() -> int:
+        keys.settle()
+        return int(window.session.comparison.snapshot.measured.sum())
+
+    arrived(window, keys)
+    keys.press(Qt.Key.Key_M)
+    page, samples_place = window.samples.record.measured, window.samples
+    samples_place._name_board(1, "Fenlight")
+    page.which.setCurrentIndex(page.which.findData("grammage"))
+    page.unit.setCurrentText("g/m²")
+    page.figures.setPlainText("340 341 342 343 344")
+    page.record()
+    assert weighed() == 0
+    window.session.choose_footing(measured_weight=True)
+    assert weighed() == 1
+    window.steps.undo()  # taken at claimed weights, undone at measured ones
+    assert weighed() == 0
+    window.steps.redo()
+    assert weighed() == 1
+    samples_place._name_board(1, "Another board")
+    assert weighed() == 0
+    window.steps.undo()
+    assert weighed() == 1
+    (reading, *_) = window.session.door.check_sample(1).properties[-1].readings
+    samples_place._remove_reading(1, reading.id)
+    assert weighed() == 0
