@@ -6,6 +6,7 @@ from itertools import pairwise
 
 from tracker.intake.values.brackets import Bracket
 from tracker.intake.values.masses import Mass
+from tracker.intake.values.numbers import NumberReading
 from tracker.trade.quantities import MassUnit
 
 
@@ -29,19 +30,19 @@ def in_kg(bracket: Bracket, ton: MassUnit | None = None, sign: str | None = None
         return KgBracket(unread=True)
     if any(bound is not None and bound > LARGEST_ORDER_KG for bound in (start, end)):
         return KgBracket(unread=True)
-    return KgBracket(start, end if end is None else end + _short_of_the_round(bracket))
+    return KgBracket(start, end if end is None else end + _short_of_the_round(bracket, end, ton))
 
 
-def _short_of_the_round(bracket: Bracket) -> Decimal:
+def _short_of_the_round(bracket: Bracket, end_kg: Decimal, ton: MassUnit | None) -> Decimal:
     """What '39,999 lb' lacks of the 40,000 at which it ends, in kg, so that it ends so in every list of the vendor."""
     assert bracket.end is not None
-    if not bracket.end_included or any((amount.value + 1) % _ROUND for amount in bracket.end.amounts):
+    unit_kg = Mass((NumberReading(Decimal(1)),), bracket.end.units).kg(ton)
+    if not bracket.end_included or not unit_kg:
         return Decimal(0)
-    return _last_unit(bracket.end)
+    return unit_kg if (end_kg / unit_kg + 1) % _ROUND == 0 else Decimal(0)
 
 
 _ROUND = 100
-
 
 LARGEST_ORDER_KG = Decimal(10) ** 9
 """A million tonnes: more than any mill makes in a year, so a larger figure is a slip."""
@@ -90,12 +91,7 @@ def _step(bracket: Bracket) -> Decimal:
     end = bracket.end
     if end is None:
         return Decimal(0)
-    return _last_unit(end) * (Decimal("1.2") if end.ambiguous_ton else Decimal("1.01"))
-
-
-def _last_unit(mass: Mass) -> Decimal:
-    """In kg, one unit of the last figure written."""
-    exponent = max(int(amount.value.as_tuple().exponent) for amount in mass.amounts)
-    return Mass((replace(mass.amounts[0], value=Decimal(1).scaleb(min(exponent, 0))),), mass.units[:1]).kg() or Decimal(
-        0
-    )
+    exponent = max(int(amount.value.as_tuple().exponent) for amount in end.amounts)
+    smallest = Mass((replace(end.amounts[0], value=Decimal(1).scaleb(min(exponent, 0))),), end.units[:1])
+    step = smallest.kg() or Decimal(0)
+    return step * (Decimal("1.2") if end.ambiguous_ton else Decimal("1.01"))
