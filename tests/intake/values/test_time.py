@@ -392,3 +392,20 @@ def test_a_week_of_the_calendar_is_no_wait(text):
 @pytest.mark.parametrize("text", ["gültig: 1.10.–31.12.2026", "ab 01.10.2026-31.12.2026", "01.10.-31.12.2026"])
 def test_a_hyphen_between_two_days_joins_none(text):
     assert find_dates(text)[-1].readings == (date(2026, 12, 31),)
+
+
+@pytest.mark.parametrize(
+    ("text", "stock"),
+    [
+        ("Lieferung ab Lager Köln", True),
+        ("Lieferzeit: Lager", True),
+        ("Leverans från lager", True),
+        ("Lieferung frei Lager Kunde", False),
+        ("Lieferung frei Ihr Lager Hamburg", False),
+        ("Leverans till ert lager", False),
+        ("Priserna avser leverans fritt vårt lager Örebro", False),
+    ],
+)
+def test_a_store_that_board_goes_to_is_no_stock(text, stock):
+    said = find_lead(text)
+    assert (said is not None and said.days == (0, 0)) is stock

@@ -93,7 +93,7 @@ class Column:
 @lru_cache(maxsize=4096)
 def basis_in_head(head: Header) -> BasisReading | None:
     """What a header says its price is per; 'Your price a ST' says so too, once the words for price are taken off."""
-    if head.basis is not None or head.role is not Role.PRICE:
+    if head.basis is not None or head.role not in (Role.PRICE, Role.NET_PRICE):
         return head.basis
     named = basis_in_a_word(head.text)
     if named is not None:

@@ -222,7 +222,9 @@ def _spans(part: str) -> Iterable[LeadTime]:
 
 
 def _from_stock(part: str) -> Iterable[LeadTime]:
-    if "stock" in {match.value for match in _lead_phrases().find(part)}:
+    """'Ab Lager' and 'sofort'; the store of 'frei Lager Kunde' is where the board goes to."""
+    said = [part[match.start : match.end] for match in _lead_phrases().find(part) if match.value == "stock"]
+    if any(phrases("stores").whole(words) is None for words in said):
         yield LeadTime(0, 0, part.strip())
 
 
