@@ -1,6 +1,8 @@
 """A sheet left half answered is not lost: something leads back, and its answers are there."""
 
+import gc
 from pathlib import Path
+from weakref import ref
 
 import pytest
 from PySide6.QtCore import Qt
@@ -195,3 +197,21 @@ def test_marks_by_hand_outlive_the_window(marked: MainWindow, open_window, qtbot
     settle(qtbot, window)
     assert window.take_in.at_hand.marking == marking
     assert len(window.take_in.at_hand.taken.reading.lines) == 3
+
+
+def test_a_sheet_about_which_nothing_was_said_is_let_go_once_another_is_read(
+    half_answered: MainWindow, qtbot, tmp_path: Path
+) -> None:
+    """A buyer reads dozens of sheets a day, and each takes many megabytes."""
+    window = half_answered
+    answered = ref(window.take_in.at_hand)
+    for name in ("first.csv", "second.csv"):
+        (tmp_path / name).write_text(f"{name}\nGrade,pt,USD/ST\nSBS,18,1145\n", encoding="utf-8")
+        window.take_in_files([tmp_path / name])
+        settle(qtbot, window)
+        if name == "first.csv":
+            untouched = ref(window.take_in.at_hand)
+            assert untouched().path.name == name
+    gc.collect()
+    assert untouched() is None
+    assert answered() is not None

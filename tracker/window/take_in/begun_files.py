@@ -7,6 +7,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
+from weakref import WeakValueDictionary
 
 from tracker.trade.layout import MarkedColumn
 from tracker.window.settings import Settings
@@ -39,7 +40,9 @@ class BegunFiles:
 
     def __init__(self, settings: Settings) -> None:
         self._settings = settings
-        self._by_content: dict[str, FileAtHand] = {}
+        # A file with its sheets takes many megabytes: only those that something was said about are held on to.
+        self._by_content: WeakValueDictionary[str, FileAtHand] = WeakValueDictionary()
+        self._held: list[FileAtHand] = []
         self._from_before: dict[str, dict[str, Any]] = _from_text(settings.begun)
 
     def keep(self, files: Iterable[FileAtHand], *, all_unsettled: bool = False) -> None:
@@ -80,11 +83,16 @@ class BegunFiles:
         return None
 
     def _all(self) -> dict[str, dict[str, Any]]:
-        begun = {sha256: _said(file) for sha256, file in self._by_content.items() if file.begun or file.waits}
+        begun = {sha256: _said(file) for sha256, file in self._by_content.items() if _to_be_kept(file)}
         return self._from_before | begun
 
     def _write(self) -> None:
+        self._held = [file for file in self._by_content.values() if _to_be_kept(file)]
         self._settings.keep(begun=json.dumps(dict(list(self._all().items())[-_MOST_KEPT:])))
+
+
+def _to_be_kept(file: FileAtHand) -> bool:
+    return file.begun or file.waits
 
 
 def _sheet(sha256: str, said: dict[str, Any]) -> BegunSheet:
