@@ -1,11 +1,14 @@
 """The house itself: what stands at the top level, and that the commands people are given are the ones that are run."""
 
+import ast
 import re
 import subprocess
 import tomllib
 from pathlib import Path
 
 import pytest
+
+import tracker.desk
 
 ROOT = Path(__file__).resolve().parent.parent
 AGREED = {"README.md", "DEVELOPERS.md", "pyproject.toml", "tracker", "resources", "tests", "sample_quotes"}
@@ -51,3 +54,17 @@ def test_every_dependency_is_pinned_and_no_host_is_named() -> None:
     wanted = [*project["dependencies"], *(requirement for extra in extras for requirement in extra)]
     names = {re.split(r"[\[<>=;~! ]", requirement)[0].lower().replace("_", "-") for requirement in wanted}
     assert names <= pinned
+
+
+def test_the_desks_index_names_every_function_that_a_face_calls() -> None:
+    index = set(re.findall(r"\w+", tracker.desk.__doc__ or ""))
+    faces = [*(ROOT / "tracker" / "window").rglob("*.py"), *(ROOT / "tracker" / "commands").rglob("*.py")]
+    taken = [
+        (node.module.removeprefix("tracker.desk."), name.name)
+        for face in faces
+        for node in ast.walk(ast.parse(face.read_text(encoding="utf-8")))
+        if isinstance(node, ast.ImportFrom) and (node.module or "").startswith("tracker.desk.")
+        for name in node.names
+    ]
+    assert {module for module, _ in taken} <= index
+    assert {name for _, name in taken if name[0].islower()} <= index
