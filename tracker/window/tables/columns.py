@@ -58,8 +58,8 @@ def text_keys(words: Sequence[str]) -> NDArray[np.int64]:
 
 def coded_keys(codes: NDArray[Any], names: Sequence[str]) -> NDArray[np.int64]:
     """Alphabetical order for codes into a list of names; -1 (unknown) last."""
-    ranks = np.append(text_keys(names), len(names) + 1)
-    return ranks[codes]
+    ranks: NDArray[np.int64] = np.append(text_keys(names), len(names) + 1)[codes]
+    return ranks
 
 
 def order_by(keys: NDArray[Any], rows: NDArray[np.intp], *, descending: bool) -> NDArray[np.intp]:

@@ -93,12 +93,14 @@ class SheetModel(QAbstractTableModel):
     def rowCount(self, parent: QModelIndex | QPersistentModelIndex = _NOWHERE) -> int:
         if parent.isValid() or self._grid is None:
             return 0
-        return max(_LEAST_ROWS, self._grid.height + 1)
+        height: int = self._grid.height
+        return max(_LEAST_ROWS, height + 1)
 
     def columnCount(self, parent: QModelIndex | QPersistentModelIndex = _NOWHERE) -> int:
         if parent.isValid() or self._grid is None:
             return 0
-        return max(_LEAST_COLUMNS, self._grid.width)
+        width: int = self._grid.width
+        return max(_LEAST_COLUMNS, width)
 
     @property
     def used_columns(self) -> int:
