@@ -59,3 +59,9 @@ def test_one_bare_quantity_a_board_bounds_no_order_size_and_several_do():
     assert {(str(line.state), line.offer.from_kg) for line in once.values()} == {("accepted", None)}
     several = lines([TITLE, [*SPECS, "Qty", "Price"], *rows, ["SBS C1S", 14, 58, 80, 1190]])
     assert {str(line.state) for line in several.values()} == {"question"}
+
+
+def test_of_current_and_new_beside_their_change_the_new_is_offered():
+    rows = [["SBS C1S", 14, 58, 1220, 1260, 40], ["CRB C1S", 20, 77, 880, 920, 40]]
+    found = lines([TITLE, [*SPECS, "Current", "New", "Change"], *rows])
+    assert [(cell, str(line.offer.price)) for cell, line in found.items()] == [("E3", "1260"), ("E4", "920")]

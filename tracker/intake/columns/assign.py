@@ -19,6 +19,7 @@ from tracker.intake.tables.table import HeadedColumn, Table
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.header import Header, header
 from tracker.intake.values.roles import Role, RoleReading
+from tracker.intake.words.lists import phrases
 
 _SAMPLE = 60
 _LEAST_FIT = 0.3
@@ -114,6 +115,8 @@ def _role(column: Column, cells: Sequence[Cell]) -> tuple[Role | None, bool]:
     if (spreads_values(column) or _heads_a_vendor(column) or _heads_terms(column)) and mostly_priced(cells):
         return Role.PRICE, True
     candidates = _without_lookalikes(_candidates(column.said))
+    if any(phrases("yearly").find(head.text) for head in column.said):
+        candidates = _bought_in_a_year(candidates)
     if not candidates:
         return role_by_cells(column, cells), False
     best = _best(column, candidates, cells)
@@ -195,6 +198,12 @@ def _without_lookalikes(candidates: dict[Role, float]) -> dict[Role, float]:
     if any(role in candidates for role in _PARTICULAR):
         dropped.add(Role.PRICE)
     return {role: strength for role, strength in candidates.items() if role not in dropped}
+
+
+def _bought_in_a_year(candidates: dict[Role, float]) -> dict[Role, float]:
+    """'Volume per year' beside a price bounds no single order."""
+    sizes = (Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY)
+    return {Role.STOCK if role in sizes else role: strength for role, strength in candidates.items()}
 
 
 def _is_money(role: Role) -> bool:

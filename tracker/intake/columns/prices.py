@@ -42,6 +42,7 @@ def price_columns(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell
     if not kinds:
         unnamed = unnamed_figures(columns, samples)
         kinds, unsure = dict.fromkeys(unnamed, Kind.OFFER), doubt_of(unnamed, samples)
+        kinds |= dict.fromkeys(_before_the_new(kinds, found), Kind.PREVIOUS)
     corner = [column for column in columns if column not in kinds and column.said]
     sizes = sizes_before(columns, [column for column, kind in kinds.items() if kind is Kind.OFFER])
     found.prices = tuple(
