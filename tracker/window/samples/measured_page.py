@@ -65,6 +65,12 @@ class _PasteBox(QPlainTextEdit):
     done = Signal()
     left = Signal()
 
+    def __init__(self) -> None:
+        super().__init__()
+        self.setAccessibleName("Readings")
+        self.setFixedHeight(84)
+        self.setTabChangesFocus(True)
+
     def keyPressEvent(self, event: QKeyEvent) -> None:
         enter = event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter)
         text = self.toPlainText()
@@ -94,46 +100,43 @@ class MeasuredPage(QWidget):
         self._session = session
         self._sample: Sample | None = None
         self._ticket = 0
-        self.which = QComboBox()
-        self.which.setAccessibleName("Property")
+        self._menus: list[QToolButton] = []
+        self.which, self.unit, self.air = _choice("Property"), _choice("Unit"), _choice("Conditioned")
         # The longest name of all would make the whole panel wide.
         self.which.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.which.setMinimumContentsLength(12)
         for found in properties().values():
             self.which.addItem(found.name, found.key)
-        self.unit = QComboBox()
-        self.unit.setAccessibleName("Unit")
-        self.air = QComboBox()
-        self.air.setAccessibleName("Conditioned")
-        for title, _ in _AIR:
-            self.air.addItem(title)
-        self._wrong = Wrong()
+        self.air.addItems([title for title, _ in _AIR])
         self.figures = _PasteBox()
-        self.figures.setAccessibleName("Readings")
-        self.figures.setFixedHeight(84)
-        self.figures.setTabChangesFocus(True)
-        self.figures.done.connect(self.record)
-        self.figures.left.connect(self.left)
-        self.figures.textChanged.connect(self._wrong.clear)
         self.claim = field("The data sheet claims", "a figure; Enter keeps it", self._claim)
+        self.year = YearLine(session)
+        self._wrong = Wrong()
         self._how = words("", "small", wrap=True)
+        self._found = QVBoxLayout()
+        self._found.setSpacing(4)
+        self._scroll = scrolled(holder(column(self._found, self.year, None, margins=(0, 4, 8, 4), gap=10)))
+        self._lay_out()
+        self._connect()
+        self._follow_property()
+
+    def _lay_out(self) -> None:
         record = button("Record the readings  Ctrl+Enter", "main")
         record.setToolTip("Ctrl+Enter, or Enter on an empty line, records them")
         record.clicked.connect(self.record)
-        self.year = YearLine(session)
-        self._found = QVBoxLayout()
-        self._menus: list[QToolButton] = []
-        self._found.setSpacing(4)
-        self.which.currentIndexChanged.connect(lambda _: self._follow_property())
         # What is wrong is told above the fields: it takes its room from the page, and they stay under the mouse.
         form = column(
             hairline(), self._wrong.label, row(self.which, self.unit, gap=8, grow=0),
             row(self.figures, self._side(), gap=10, grow=0), row(record, None), self._how, gap=7,
         )  # fmt: skip
-        self.unit.currentTextChanged.connect(lambda _: self._show_example())
-        self._scroll = scrolled(holder(column(self._found, self.year, None, margins=(0, 4, 8, 4), gap=10)))
         self.setLayout(column(self._scroll, form, gap=6, grow=0))
-        self._follow_property()
+
+    def _connect(self) -> None:
+        self.figures.done.connect(self.record)
+        self.figures.left.connect(self.left)
+        self.figures.textChanged.connect(self._wrong.clear)
+        self.which.currentIndexChanged.connect(lambda _: self._follow_property())
+        self.unit.currentTextChanged.connect(lambda _: self._show_example())
 
     def show_sample(self, sample: Sample) -> None:
         """Shows what one sample measured. What was pasted stays while it is the same sample."""
@@ -270,6 +273,12 @@ class MeasuredPage(QWidget):
         made.setMenu(QMenu(made))
         self._menus.append(made)
         return made
+
+
+def _choice(name: str) -> QComboBox:
+    made = QComboBox()
+    made.setAccessibleName(name)
+    return made
 
 
 def _headline(checked: PropertyChecked, verdict: Verdict) -> str:

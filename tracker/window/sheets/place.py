@@ -53,6 +53,11 @@ class SheetsPlace(QWidget):
         self.name_vendor = button("Name the vendor…")
         self.name_vendor.setToolTip("N: the sheet names nobody, so its offers are no vendor's yet")
         self.remembered = RememberedPanel()
+        self._lay_out()
+        self._connect()
+        self._choose(-1)
+
+    def _lay_out(self) -> None:
         files = panel(column(self.table, margins=(1, 1, 1, 1)))
         foot = row(self.show_sheet, self.anew, self.withdraw, self.name_vendor, None, gap=10)
         both = QSplitter(Qt.Orientation.Horizontal)
@@ -64,6 +69,8 @@ class SheetsPlace(QWidget):
         both.setSizes([940, 300])
         heading = row(words("Price sheets taken in", "title"), 14, self._told, None)
         self.setLayout(column(heading, both, margins=(24, 18, 24, 18), gap=14, grow=1))
+
+    def _connect(self) -> None:
         self.table.picked.connect(self._choose)
         self.table.entered_row.connect(lambda _: self._show_sheet())
         self.show_sheet.clicked.connect(self._show_sheet)
@@ -76,8 +83,7 @@ class SheetsPlace(QWidget):
         self.remembered.forget_answer.connect(self._forget_answer)
         self.remembered.change_answer.connect(self._change_answer)
         self.remembered.forget_layout.connect(self._forget_layout)
-        session.compared.connect(self._ask_if_shown)
-        self._choose(-1)
+        self._session.compared.connect(self._ask_if_shown)
 
     def ask(self) -> None:
         """Fetches the files and what is remembered."""
