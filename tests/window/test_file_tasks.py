@@ -99,6 +99,23 @@ def test_a_report_of_another_kind_is_refused_in_a_sentence(window: MainWindow, q
     assert ".pdf" in window.message.text
 
 
+def test_a_name_without_an_ending_gets_that_of_the_kind_chosen(
+    window: MainWindow, qtbot, monkeypatch, tmp_path
+) -> None:
+    typed = str(tmp_path / "november")
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (typed, "CSV, as shown (*.csv)"))
+    window.files.save_offers()
+    settle(qtbot, window)
+    written = (tmp_path / "november.csv").read_text(encoding="utf-8-sig")
+    assert written.count("Tolmere Board") == 2
+    (tmp_path / "november.csv").write_text("mine", encoding="utf-8")
+    window.files.save_offers()
+    settle(qtbot, window)
+    assert (tmp_path / "november.csv").read_text(encoding="utf-8") == "mine"
+    assert "is there already and was left as it is" in window.message.text
+    assert not (tmp_path / "november").exists()
+
+
 def test_leaving_the_file_dialog_does_nothing(window: MainWindow, qtbot, save_as) -> None:
     save_as("")
     window.message.hide()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -17,6 +18,7 @@ if TYPE_CHECKING:
     from tracker.window.quotes.place import QuotesPlace
 
 _ALL = "everything that is known"
+_ENDING = re.compile(r"\*(\.\w+)\)$")
 
 
 class FileTasks(QObject):
@@ -90,7 +92,18 @@ class FileTasks(QObject):
     def _ask_where_and_what(self, title: str, name: str, kinds: str) -> tuple[Path | None, str]:
         """The path, None for none, and which of the kinds."""
         chosen, kind = QFileDialog.getSaveFileName(self._window, title, name, kinds)
-        return (Path(chosen) if chosen else None), kind
+        return (self._with_ending(Path(chosen), kind) if chosen else None), kind
+
+    def _with_ending(self, path: Path, kind: str) -> Path | None:
+        """Qt's own dialog adds none, and has asked about writing over a file of just the name that was typed."""
+        ending = _ENDING.search(kind)
+        if path.suffix or ending is None:
+            return path
+        named = path.with_name(f"{path.name}{ending[1]}")
+        if not named.exists():
+            return named
+        self._session.troubled.emit(f"{named} is there already and was left as it is: choose it, or another name.")
+        return None
 
     def _write(self, writing: Callable[[], None], done: str) -> None:
         self._session.work.ask(writing, lambda _: self.written.emit(done))
