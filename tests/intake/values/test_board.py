@@ -389,3 +389,12 @@ def test_thousandths_of_an_inch_without_a_sign():
     assert [reading.um for reading in find_calipers("CCNB .024 94 lb/MSF sheets 28x40")] == [Decimal("609.6")]
     for text in ("USD 0.585 /lb", "$.024/lb", "price .035 per lb", ".018 x 40", "0.012 in plus"):
         assert all(reading.said for reading in find_calipers(text))
+
+
+@pytest.mark.parametrize("text", ["100x70 SB", "100 x 70 cm (BB)", "1000 x 700 mm long grain", "100x70, Schmalbahn"])
+def test_the_way_of_the_fibres_behind_a_sheets_size(text):
+    assert [size.mm for size in sheet_text(text)] == [(1000, 700)]
+
+
+def test_a_name_of_sulphate_board_that_the_trade_uses_for_two_grades_is_asked():
+    assert find_grade("Chromosulfatkarton") is None

@@ -114,7 +114,7 @@ def _answered(bracket: Bracket, kg: KgBracket, facts: FileFacts) -> KgBracket:
 
 
 def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[int, Said[KgBracket]]:
-    if columns.first(Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY) is None:
+    if columns.first(Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY, Role.REMARKS) is None:
         return {}
     groups: dict[tuple[str, ...], list[tuple[int, Said[Bracket]]]] = {}
     board = columns.of(*_BOARD)
@@ -166,10 +166,22 @@ def _of_row(whole: WholeRow, columns: Columns) -> Said[Bracket] | None:
     if limits[0] is not None or limits[1] is not None:
         return _from_limits(whole, columns)
     column = columns.first(Role.BRACKET)
-    cell = whole.cells.get(column.index) if column is not None else None
-    if column is None or cell is None or _of_this_order(cell, column, columns):
+    if column is None:
+        return _remarked(whole, columns)
+    cell = whole.cells.get(column.index)
+    if cell is None or _of_this_order(cell, column, columns):
         return None
     return Said(_bracket(cell, column.mass_units), at(cell), cell.text.strip())
+
+
+def _remarked(whole: WholeRow, columns: Columns) -> Said[Bracket] | None:
+    """'Ab 5 t' and nothing else beside a price, where no column is for order sizes."""
+    for column in columns.of(Role.REMARKS):
+        cell = whole.cells.get(column.index)
+        bracket = bracket_text(cell.text) if cell is not None and isinstance(cell.value, str) else None
+        if cell is not None and bracket is not None and not bracket.alone and not bracket.not_weight:
+            return Said(bracket, at(cell), cell.text.strip())
+    return None
 
 
 def _of_this_order(cell: Cell, column: Column, columns: Columns) -> bool:

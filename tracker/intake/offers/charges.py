@@ -11,10 +11,10 @@ from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.money import unit_of_format
 from tracker.intake.offers.price_cell import is_price
 from tracker.intake.offers.row_charges import LARGEST_PERCENTAGE
-from tracker.intake.offers.said import at
+from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.values.basis import BasisReading
-from tracker.intake.values.charges import ChargeKind, ChargeWords, charge_header
+from tracker.intake.values.charges import ChargeKind, ChargeWords, charge_header, find_charges
 from tracker.intake.values.currency import CurrencyReading
 from tracker.intake.values.delivery import terms_under
 from tracker.intake.values.money import price_text
@@ -43,14 +43,23 @@ def fill_charges(draft: Draft, cells: dict[int, Cell], columns: Columns, scope: 
             draft.evidence.append(Evidence("charges", at(cell), f"{column.text}: {cell.text.strip()}"))
         elif cell is not None and column.role is Role.FREIGHT:
             _take_freight_words(draft, cell, column)
-    for said in scope.charges:
-        if said.value.kind not in in_columns:
-            charge = _stated(said.value, facts, currency, basis)
-            if charge is not None:
-                found.append(charge)
-                draft.evidence.append(said.evidence("charges"))
+    own = _remarked(cells, columns)
+    # Of other charges there may be several: an FSC's beside a toll.
+    in_row = in_columns | {said.value.kind for said in own if said.value.kind is not ChargeKind.OTHER}
+    for said in (*own, *(around for around in scope.charges if around.value.kind not in in_row)):
+        charge = _stated(said.value, facts, currency, basis)
+        if charge is not None:
+            found.append(charge)
+            draft.evidence.append(said.evidence("charges"))
     draft.charges = tuple(found)
     _note_open_charges(draft)
+
+
+def _remarked(cells: dict[int, Cell], columns: Columns) -> list[Said[ChargeWords]]:
+    """The charges that the row's own remarks name: 'zzgl. 25 EUR/t FSC'."""
+    remarks = [cells[column.index] for column in columns.of(Role.REMARKS) if column.index in cells]
+    texts = [cell for cell in remarks if isinstance(cell.value, str)]
+    return [Said(charge, at(cell), cell.text.strip()) for cell in texts for charge in find_charges(cell.text)]
 
 
 def _take_freight_words(draft: Draft, cell: Cell, column: Column) -> None:

@@ -61,10 +61,19 @@ def fill_price(
 
 
 def _remarked(whole: WholeRow, columns: Columns) -> list[tuple[Cell, Statement]]:
-    """What the row's own remarks say of its prices: 'price per tonne', 'Preis in CHF'."""
+    """What the row's own remarks say of its prices: 'price per tonne', 'Preis in CHF', or a unit of price alone."""
     remarks = [whole.cells[column.index] for column in columns.of(Role.REMARKS) if column.index in whole.cells]
-    priced = [cell for cell in remarks if isinstance(cell.value, str) and phrases("price_words").find(cell.text)]
+    priced = [cell for cell in remarks if isinstance(cell.value, str) and _speaks_of_prices(cell.text)]
     return [(cell, said) for cell in priced for said in statements(cell.text)]
+
+
+def _speaks_of_prices(text: str) -> bool:
+    """'Preis in CHF', and 'in CHF' by itself; 'Rolle' and 't' may be said of anything."""
+    if phrases("price_words").find(text):
+        return True
+    first, _, rest = text.strip().partition(" ")
+    unit = unit_of_text(rest if rest and phrases("header_filler").whole(first) is not None else text)
+    return unit is not None and unit.currency is not None
 
 
 def _currencies_in(remarked: list[tuple[Cell, Statement]]) -> tuple[Claim[str], ...]:

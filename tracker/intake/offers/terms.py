@@ -3,10 +3,12 @@
 None of these holds an offer back: what is unclear stays open, with a note where something was written.
 """
 
+from collections.abc import Iterator
 from dataclasses import dataclass, field
 from datetime import date, datetime
 from decimal import Decimal
 from functools import lru_cache
+from typing import TypeVar
 
 from tracker.intake.columns.cells import lead_of, mass_of
 from tracker.intake.columns.column import Columns, PriceColumn
@@ -22,12 +24,13 @@ from tracker.intake.values.masses import Mass
 from tracker.intake.values.minimum import find_minimum
 from tracker.intake.values.roles import Role
 from tracker.intake.values.small_orders import DearerIfSmall
-from tracker.intake.values.statements import SaysMinimum
+from tracker.intake.values.statements import SaysMinimum, statements
 from tracker.intake.values.validity import Validity, validity_text
 from tracker.trade.offer import Evidence, Note, NoteCode
 from tracker.trade.quantities import MassUnit
 
 Cells = dict[int, Cell]
+S = TypeVar("S")
 
 
 @dataclass(slots=True)
@@ -54,6 +57,7 @@ def terms_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> 
     _validity(terms, cells, columns, scope, facts)
     _minimum(terms, cells, columns, scope, facts)
     _delivery(terms, cells, columns, scope)
+    _small_orders(terms, scope)
     _received(terms, cells, columns, facts)
     vendor = _cell(cells, columns, Role.VENDOR)
     terms.vendor = vendor.text.strip() if vendor is not None else None
@@ -91,6 +95,14 @@ def _small_orders(terms: Terms, scope: Scope) -> None:
 
 def _cell(cells: Cells, columns: Columns, role: Role) -> Cell | None:
     return next((cells[column.index] for column in columns.of(role) if column.index in cells), None)
+
+
+def _remarked(cells: Cells, columns: Columns, kind: type[S]) -> Iterator[tuple[Cell, S]]:
+    """What the row's own remarks state of one kind: 'ab Werk', 'gültig bis 31.10.2026'."""
+    for column in columns.of(Role.REMARKS):
+        cell = cells.get(column.index)
+        if cell is not None and isinstance(cell.value, str):
+            yield from ((cell, said) for said in statements(cell.text) if isinstance(said, kind))
 
 
 def _lead(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> None:
@@ -141,6 +153,11 @@ def _not_read(terms: Terms, code: NoteCode, cell: Cell, what: str) -> None:
 
 def _validity(terms: Terms, cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> None:
     cell = _cell(cells, columns, Role.VALIDITY)
+    remarked = next(_remarked(cells, columns, Validity), None) if cell is None else None
+    if remarked is not None:
+        remark, held = remarked
+        _take_validity(terms, held, held.last_day(facts.date_order, facts.list_date), at(remark), remark.text.strip())
+        return
     if cell is None:
         said = scope.nearest(Validity)
         found = {one.value.last_day(facts.date_order, facts.list_date): one for one in said}
@@ -242,6 +259,10 @@ def _delivery(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> Non
         read = terms_under(cell.text, column.text) or find_delivery(cell.text)
         if read is not None:
             _take_delivery(terms, read, at(cell), cell.text.strip())
+            return
+    for remark, said_here in _remarked(cells, columns, Delivery):
+        if not said_here.of_lead_time:
+            _take_delivery(terms, said_here, at(remark), remark.text.strip())
             return
     # 'Delivery 3 weeks ex works' counts the weeks from the works, where another text says what prices include.
     of_prices = ([one for one in level.all_of(Delivery) if not one.value.of_lead_time] for level in scope.levels)

@@ -70,11 +70,19 @@ def _is_inch(text: str) -> bool:
 @lru_cache(maxsize=8192)
 def sheet_text(text: str, unit: LengthUnit | None = None) -> tuple[SheetSize, ...]:
     """A sheet-size cell and nothing else; `unit` is the header's. One size is certain, several are not."""
-    stripped = _FRACTION.sub(_in_decimals, text.strip().strip("()"))
+    stripped = _FRACTION.sub(_in_decimals, _without_grain(text.strip()).strip("()"))
     match = _SIZE.fullmatch(fold(stripped).replace("sheets", "").strip())
     if match is None or ("/" in match.group() and not _sizes_with_slash(match)):
         return ()
     return _sizes(match, unit, stripped)
+
+
+def _without_grain(text: str) -> str:
+    """'70 x 100 SB' and '28 x 40 in (long grain)': which way the fibres run changes no size."""
+    said = phrases("grain").find(text)
+    if not said or text[said[-1].end :].strip(" )."):
+        return text
+    return text[: said[-1].start].rstrip(" ,(-")
 
 
 @lru_cache(maxsize=8192)

@@ -1,0 +1,57 @@
+"""What the remarks of a row say of its price comes before what the sheet says of all.
+
+All vendors, boards and prices are invented.
+"""
+
+from datetime import date
+
+import pytest
+
+from tests.intake.sheets import codes, lines
+
+HEAD = ["Sorte", "g/m²", "µm", "Preis", "Hinweis"]
+
+
+def remarked(text, title="EUR/t frei Haus"):
+    """The line with the remark; a second row without one shows that nothing else changed."""
+    rows = [[title], HEAD, ["GC1", 250, 405, 1290, text], ["GD2", 350, 465, 880, "FSC Mix"]]
+    found = lines(rows)
+    other = found["D4"].offer
+    assert (other.delivered, other.valid_until, other.from_kg, other.charges) == (True, None, None, ())
+    return found["D3"]
+
+
+@pytest.mark.parametrize(("text", "delivered"), [("ab Werk", False), ("DAP", True), ("nur Restmengen", True)])
+def test_delivery(text, delivered):
+    assert remarked(text).offer.delivered is delivered
+
+
+def test_validity():
+    assert remarked("gültig bis 31.10.2026").offer.valid_until == date(2026, 10, 31)
+
+
+@pytest.mark.parametrize(
+    ("text", "bounds"),
+    [("ab 5 t", (5000, None)), ("nur bis 10 t", (None, 10000)), ("Palette 5 t", (None, None))],
+)
+def test_an_order_size_and_nothing_else(text, bounds):
+    offer = remarked(text).offer
+    assert (offer.from_kg, offer.below_kg) == bounds
+
+
+@pytest.mark.parametrize("text", ["in CHF", "USD", "USD/t", "Preis in CHF"])
+def test_another_currency_contradicts_the_title(text):
+    line = remarked(text)
+    assert str(line.state) == "question"
+    assert "currency-unknown" in codes(line)
+
+
+@pytest.mark.parametrize(("text", "charges"), [("zzgl. 25 EUR/t FSC-Zuschlag", [25]), ("FSC-Zuschlag auf Wunsch", [])])
+def test_charges(text, charges):
+    assert [charge.price for charge in remarked(text).offer.charges] == charges
+
+
+def test_a_charge_of_the_row_beside_one_of_the_sheet():
+    rows = [["EUR/t frei Haus, zzgl. Maut 8 EUR/t"], HEAD, ["GC1", 250, 405, 1290, "zzgl. 25 EUR/t FSC-Zuschlag"]]
+    (line,) = lines(rows).values()
+    assert [charge.price for charge in line.offer.charges] == [25, 8]
