@@ -287,6 +287,7 @@ def test_what_lapses_within_two_weeks_is_named_soonest_first(desk: Desk) -> None
     [
         ({"grade": "XYZ"}, "not a grade"),
         ({"figure": LevelFigure(Decimal(0), "USD")}, "above 0"),
+        ({"figure": LevelFigure(Decimal(1300), "UDS")}, "“UDS” is no currency"),
         ({"spread": Decimal(100)}, "between 0 and 100"),
         ({"source": " "}, "where the level comes from"),
     ],

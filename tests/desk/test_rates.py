@@ -75,7 +75,7 @@ def test_a_rate_is_undone(desk: Desk) -> None:
     assert rates_on(desk, FRIDAY).rate("XTS", "EUR") is None
 
 
-@pytest.mark.parametrize(("code", "euros"), [("EUR", "1"), ("USD", "0"), ("USD", "-1")])
+@pytest.mark.parametrize(("code", "euros"), [("EUR", "1"), ("USD", "0"), ("USD", "-1"), ("UDS", "0.9")])
 def test_what_can_be_no_rate_is_refused(desk: Desk, code: str, euros: str) -> None:
     with pytest.raises(Trouble):
         set_rate(desk, code, Decimal(euros), FRIDAY)

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 from tracker.desk.edits import Edit, writing
 from tracker.desk.trouble import Trouble
+from tracker.trade.currencies import no_currency
 from tracker.trade.days import day_text
 from tracker.trade.exact import plain_text
 from tracker.trade.grades import grades
@@ -32,6 +33,9 @@ def set_level(
     code = grade.strip().upper()
     if code not in grades():
         raise Trouble(f"{grade} is not a grade: use one of {', '.join(grades())}.")
+    wrong = no_currency(figure.currency)
+    if wrong is not None:
+        raise Trouble(wrong)
     if not figure.amount > 0:
         raise Trouble(f"A level must be above 0; {plain_text(figure.amount)} was given.")
     if spread is not None and not 0 < spread < 100:

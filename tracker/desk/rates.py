@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 from tracker.desk import published_rates
 from tracker.desk.edits import Edit, writing
 from tracker.desk.trouble import Trouble
+from tracker.trade.currencies import no_currency
 from tracker.trade.days import day_text, short_day
 from tracker.trade.exact import plain_text
 
@@ -88,11 +89,15 @@ def rate(desk: Desk, code: str, into: str, on: date) -> Rate | None:
 
 
 def set_rate(desk: Desk, code: str, euros: Decimal, on: date) -> Edit:
-    """The user's own rate: one unit of a currency in euro on a day. Trouble for the euro or a figure not above 0."""
+    """The user's own rate: one unit of a currency in euro on a day. Trouble for the euro, letters that name no
+    currency, or a figure not above 0."""
     from tracker.store import rates as kept
 
     if code == EURO:
         raise Trouble("One euro is one euro: give the rate of another currency.")
+    wrong = no_currency(code)
+    if wrong is not None:
+        raise Trouble(wrong)
     if not euros > 0:
         raise Trouble(f"A rate must be above 0; {plain_text(euros)} {code} was given.")
     text = f"set 1 {code} to {plain_text(euros)} EUR on {day_text(on)}"

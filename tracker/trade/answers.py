@@ -4,7 +4,7 @@ from collections.abc import Callable, Iterable, Mapping
 from decimal import Decimal, InvalidOperation
 
 from tracker.trade.basis import Basis
-from tracker.trade.currencies import is_currency
+from tracker.trade.currencies import no_currency
 from tracker.trade.grades import grades
 from tracker.trade.offer import LEAVE_OUT, Choice
 
@@ -23,10 +23,6 @@ def objection(key: str, value: str, choices: Iterable[Choice] = ()) -> str | Non
         labels = ", ".join(choice.label for choice in offered)
         fault = f"“{value}” is not among the answers to this question: {labels}."
     return fault
-
-
-def _currency(value: str) -> str | None:
-    return None if is_currency(value) else f"“{value}” is no currency: write its three letters, such as SEK."
 
 
 def _bracket(value: str) -> str | None:
@@ -57,7 +53,7 @@ def _grade(value: str) -> str | None:
 
 
 _KINDS: Mapping[str, Callable[[str], str | None]] = {
-    "currency": _currency,
+    "currency": no_currency,
     "grade": _grade,
     "bracket": _bracket,
     "basis": _one_of((basis.value for basis in Basis), "basis of a price"),

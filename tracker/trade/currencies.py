@@ -6,3 +6,8 @@ def is_currency(code: str) -> bool:
     from babel.core import get_global
 
     return code in get_global("all_currencies")
+
+
+def no_currency(code: str) -> str | None:
+    """Why these letters name none, in a sentence; None where they do."""
+    return None if is_currency(code) else f"“{code}” is no currency: write its three letters, such as SEK."

@@ -9,11 +9,11 @@ from decimal import Decimal
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
+from tracker.trade.currencies import no_currency
 from tracker.window.pieces import button, column, restyle, row, words
 from tracker.window.samples.typed import Unclear
 
 _AMOUNT = re.compile(r"^\d{1,7}(\.\d{1,6})?$")
-_CODE = re.compile(r"^[A-Za-z]{3}$")
 
 
 def amount_typed(text: str, what: str, example: str = "1450 or 1450.50") -> Decimal:
@@ -28,8 +28,9 @@ def amount_typed(text: str, what: str, example: str = "1450 or 1450.50") -> Deci
 def currency_typed(text: str, usual: str = "") -> str:
     """Three letters, in capitals; `usual` stands where nothing was typed."""
     code = (text.strip() or usual).upper()
-    if not _CODE.match(code):
-        raise Unclear(f"“{text}” is not a currency: write its three letters, such as USD.")
+    wrong = no_currency(code)
+    if wrong is not None:
+        raise Unclear(wrong)
     return code
 
 
