@@ -1,5 +1,5 @@
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 from hypothesis import strategies as st
 
 from tests.intake.files.books import write
@@ -149,6 +149,7 @@ def test_the_file_says_csv_whatever_it_is_called(tmp_path):
 fields = st.text(st.characters(codec="utf-8", exclude_categories=("Cs", "Cc")), max_size=8)
 
 
+@example(table=[["", "", ""], ["", "", "|"], ["", "", "|"]], delimiter=",")
 @given(
     table=st.lists(
         st.lists(fields.filter(lambda text: '"' not in text), min_size=3, max_size=3), min_size=3, max_size=9

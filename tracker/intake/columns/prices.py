@@ -5,16 +5,16 @@ from dataclasses import replace
 from decimal import Decimal
 
 from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn, vendor_in_head
+from tracker.intake.columns.in_force import before_the_new, leads_to_another, of_earlier_years
 from tracker.intake.columns.labels import label_of
-from tracker.intake.columns.order_sizes import beside_unit, is_order_size, order_size
+from tracker.intake.columns.order_sizes import is_order_size, order_size
 from tracker.intake.columns.paired import not_told_apart, sizes_before, without_sizes
 from tracker.intake.columns.unnamed import amount_per_unit, doubt_of, from_a_day, priced_alike, unnamed_figures
 from tracker.intake.grid import Cell
-from tracker.intake.tables.periods import YEAR, without_periods
+from tracker.intake.tables.periods import without_periods
 from tracker.intake.values.caliper import CaliperReading, bare_caliper, in_unit
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.delivery import Delivery
-from tracker.intake.values.grade import GradeReading
 from tracker.intake.values.header import Header
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import Role
@@ -42,7 +42,7 @@ def price_columns(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell
     if not kinds:
         unnamed = unnamed_figures(columns, samples)
         kinds, unsure = dict.fromkeys(unnamed, Kind.OFFER), doubt_of(unnamed, samples)
-        kinds |= dict.fromkeys(_before_the_new(kinds, found), Kind.PREVIOUS)
+        kinds |= dict.fromkeys(before_the_new(kinds, found), Kind.PREVIOUS)
     corner = [column for column in columns if column not in kinds and column.said]
     sizes = sizes_before(columns, [column for column, kind in kinds.items() if kind is Kind.OFFER])
     found.prices = tuple(
@@ -64,7 +64,7 @@ def _kinds(columns: Columns) -> dict[Column, Kind]:
     kinds: dict[Column, Kind] = {}
     for column in columns.of(Role.PRICE, Role.NET_PRICE, Role.LIST_PRICE, Role.PREVIOUS_PRICE, Role.ALL_IN):
         kinds[column] = _kind(column, columns, bool(net), bool(plain))
-    for column in (*_of_earlier_years(kinds), *_before_the_new(kinds, columns)):
+    for column in (*of_earlier_years(kinds), *before_the_new(kinds, columns)):
         kinds[column] = Kind.PREVIOUS
     return dict(sorted(kinds.items(), key=lambda item: item[0].index))
 
@@ -73,42 +73,6 @@ def _listed_beside(kinds: dict[Column, Kind], unexplained: Sequence[Column]) -> 
     """'Zielpreis' or 'List' alone beside figures like prices is no offer: the price to pay is among those, or asked."""
     listed = bool(unexplained) and all(column.role is Role.LIST_PRICE for column in kinds)
     return dict.fromkeys(kinds, Kind.LIST) if listed else kinds
-
-
-def _of_earlier_years(kinds: Mapping[Column, Kind]) -> list[Column]:
-    """'Price 2025' beside 'Price 2026': columns whose heads differ in the year alone, but for the latest."""
-    years: dict[str, dict[str, Column]] = {}
-    for column, kind in kinds.items():
-        found = YEAR.findall(column.text)
-        if kind is Kind.OFFER and len(found) == 1 and not find_dates(column.text):
-            years.setdefault(" ".join(YEAR.sub(" ", column.text).split()), {})[found[0]] = column
-    return [column for group in years.values() for year, column in group.items() if year < max(group)]
-
-
-def _before_the_new(kinds: Mapping[Column, Kind], columns: Columns) -> list[Column]:
-    """'Current price | increase | new price': with the change beside them, the last price is the one offered."""
-    offers = sorted((column for column, kind in kinds.items() if kind is Kind.OFFER), key=lambda column: column.index)
-    changes = [column.index for column in columns.of(Role.CHANGE)]
-    if len(offers) != 2 or not changes or any(_says_more(column) for column in offers):
-        return []
-    # '$/ST | $/MSF' is one price on two bases, whatever changed.
-    first, second = ({basis.bases for basis in column.bases} for column in offers)
-    return offers[:1] if first == second or not first or not second else []
-
-
-def _says_more(column: Column) -> bool:
-    """The head tells more than that it is a price: an order size, a delivery, a day, a board."""
-    return any(
-        head.bracket
-        or beside_unit(head)
-        or head.delivery
-        or find_dates(head.text)
-        or head.calipers
-        or head.weights
-        or head.sheet_sizes
-        or (head.grade is not None and _tells_board(head.grade))
-        for head in column.said
-    )
 
 
 def _kind(column: Column, columns: Columns, net: bool, plain: bool) -> Kind:
@@ -124,6 +88,8 @@ def _kind(column: Column, columns: Columns, net: bool, plain: bool) -> Kind:
         return Kind.ALL_IN
     if _comes_to(column, columns):
         return Kind.ALL_IN
+    if leads_to_another(column, columns):
+        return Kind.LIST
     return Kind.OFFER
 
 
@@ -160,14 +126,10 @@ def _spread(price: PriceColumn) -> frozenset[str]:
         "order size": price.bracket or price.sizes,
         "caliper": price.caliper,
         "weight": price.weights,
-        "board": price.grade if price.grade is not None and _tells_board(price.grade) else None,
+        "board": price.grade if price.grade is not None and price.grade.tells_board else None,
         "sheet": price.sheet,
     }
     return frozenset(kind for kind, value in said.items() if value)
-
-
-def _tells_board(grade: GradeReading) -> bool:
-    return bool(grade.grades) or grade.coated_sides is not None
 
 
 def _with_tax(column: Column) -> bool:
@@ -214,7 +176,7 @@ def _told_apart_by_letters(offers: Sequence[PriceColumn]) -> bool:
 
 def _price_column(column: Column, kind: Kind, corner: Sequence[Column]) -> PriceColumn:
     lowest = column.said[-1] if column.said else None
-    spread = [head for head in column.said if head.grade is not None and _tells_board(head.grade)]
+    spread = [head for head in column.said if head.grade is not None and head.grade.tells_board]
     bracket_level, bracket = order_size(column)
     return PriceColumn(
         column,

@@ -30,6 +30,11 @@ class GradeReading:
         """The one grade, or None."""
         return self.grades[0] if len(self.grades) == 1 else None
 
+    @property
+    def tells_board(self) -> bool:
+        """A grade or a coating, and not only that something is coated."""
+        return bool(self.grades) or self.coated_sides is not None
+
 
 @dataclass(frozen=True, slots=True)
 class LegendEntry:

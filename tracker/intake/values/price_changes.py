@@ -39,7 +39,7 @@ def _reduction(clause: str) -> ChangesPrice | None:
         return None
     conditional = phrases("discount_conditions").find(clause) or find_dates(clause) or find_masses(clause)
     grade = find_grade(clause)
-    named = grade if grade is not None and (grade.grades or grade.coated_sides is not None) else None
+    named = grade if grade is not None and grade.tells_board else None
     of_prices = phrases("price_words").find(clause) or phrases("for_this_buyer").find(clause)
     return ChangesPrice(clause, named) if not conditional and (of_prices or named) else None
 
@@ -48,7 +48,7 @@ def _addition(clause: str) -> ChangesPrice | None:
     """An amount on top for a coating, a grade or a caliper; a charge of its own, a later day or an order size is
     told elsewhere."""
     grade, calipers = find_grade(clause), find_calipers(clause)
-    named = grade is not None and (grade.grades or grade.coated_sides is not None)
+    named = grade is not None and grade.tells_board
     tolerance = phrases("not_charge").find(clause)
     if not (named or calipers) or tolerance or find_dates(clause) or find_masses(clause) or _names_a_charge(clause):
         return None

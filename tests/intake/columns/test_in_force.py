@@ -1,0 +1,22 @@
+"""Which of two prices beside each other is the one to pay."""
+
+import pytest
+
+from tests.intake.sheets import lines
+
+SPECS = ["Grade", "Caliper (pt)", "lb/MSF"]
+
+
+def _offered(*heads: str, prices: tuple[float, ...] = (1240, 1265)) -> set[str]:
+    return set(lines([["USD per short ton"], [*SPECS, *heads], ["SBS C1S", 14, 58, *prices]]))
+
+
+@pytest.mark.parametrize("base", ["Base", "Base price", "Basispreis", "Prix de base"])
+def test_a_base_leads_to_the_price_beside_it(base):
+    assert _offered(base, "Price") == {"E3"}
+
+
+def test_a_base_alone_or_beside_two_places_is_a_price():
+    assert _offered("Base price", prices=(1240,)) == {"D3"}
+    assert _offered("Base", "Freight", prices=(1240, 45)) == {"D3"}
+    assert _offered("Base price", "Price delivered") == {"D3", "E3"}

@@ -1,0 +1,54 @@
+"""Which of the prices beside each other is the one to pay: not last year's, not the one before, not the base of it."""
+
+from collections.abc import Mapping
+
+from tracker.intake.columns.column import Column, Columns, Kind
+from tracker.intake.columns.order_sizes import beside_unit
+from tracker.intake.tables.periods import YEAR
+from tracker.intake.values.dates import find_dates
+from tracker.intake.values.roles import CHARGES, Role
+from tracker.intake.words.lists import phrases
+
+
+def of_earlier_years(kinds: Mapping[Column, Kind]) -> list[Column]:
+    """'Price 2025' beside 'Price 2026': columns whose heads differ in the year alone, but for the latest."""
+    years: dict[str, dict[str, Column]] = {}
+    for column, kind in kinds.items():
+        found = YEAR.findall(column.text)
+        if kind is Kind.OFFER and len(found) == 1 and not find_dates(column.text):
+            years.setdefault(" ".join(YEAR.sub(" ", column.text).split()), {})[found[0]] = column
+    return [column for group in years.values() for year, column in group.items() if year < max(group)]
+
+
+def before_the_new(kinds: Mapping[Column, Kind], columns: Columns) -> list[Column]:
+    """'Current price | increase | new price': with the change beside them, the last price is the one offered."""
+    offers = sorted((column for column, kind in kinds.items() if kind is Kind.OFFER), key=lambda column: column.index)
+    changes = [column.index for column in columns.of(Role.CHANGE)]
+    if len(offers) != 2 or not changes or any(_says_more(column) for column in offers):
+        return []
+    # '$/ST | $/MSF' is one price on two bases, whatever changed.
+    first, second = ({basis.bases for basis in column.bases} for column in offers)
+    return offers[:1] if first == second or not first or not second else []
+
+
+def _says_more(column: Column) -> bool:
+    """The head tells more than that it is a price: an order size, a delivery, a day, a board."""
+    return any(
+        head.bracket
+        or beside_unit(head)
+        or head.delivery
+        or find_dates(head.text)
+        or head.calipers
+        or head.weights
+        or head.sheet_sizes
+        or (head.grade is not None and head.grade.tells_board)
+        for head in column.said
+    )
+
+
+def leads_to_another(column: Column, columns: Columns) -> bool:
+    """'Base | Price': a base beside a price, without a charge that would lead from the one to the other."""
+    if phrases("base_prices").whole(column.text) is None or columns.of(*CHARGES):
+        return False
+    others = [other for other in columns.of(Role.PRICE, Role.NET_PRICE) if other is not column]
+    return len(others) == 1 and not _says_more(others[0]) and not phrases("base_prices").find(others[0].text)
