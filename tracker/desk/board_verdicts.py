@@ -2,19 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from datetime import date
 from typing import TYPE_CHECKING
 
 import numpy as np
 
-from tracker.desk.sample_boards import board_of, folded
+from tracker.desk.sample_boards import boards_of, folded
 from tracker.desk.snapshot import Snapshot
 
 if TYPE_CHECKING:
-    from sqlalchemy import Connection
-
     from tracker.desk.opening import Desk
     from tracker.store.verdicts import BoardVerdict
 
@@ -24,25 +22,25 @@ def verdicts_by_offer(desk: Desk, snapshot: Snapshot, as_of: date) -> Mapping[in
 
     A decision that rests on a sample holds for the very board and caliper that was tried and no other.
     """
-    from tracker.store import verdicts
+    from tracker.store import samples, verdicts
 
     found: dict[int, tuple[BoardVerdict, ...]] = {}
     with desk.store.reading() as connection:
-        for verdict in verdicts.listing(connection):
-            if verdict.on > as_of:
-                continue
-            for index in _offers_of(connection, snapshot, verdict):
+        decided = [verdict for verdict in verdicts.listing(connection) if verdict.on <= as_of]
+        requests = {request.number: request for request in samples.listing(connection)} if decided else {}
+        board_of = boards_of(connection)
+        for verdict in decided:
+            if verdict.sample is None:
+                offers = _named(snapshot, verdict.vendor, verdict.product)
+            else:
+                tried = replace(requests[verdict.sample], product=verdict.product)
+                offers = _of_ids(snapshot, [offer.offer for offer in board_of(tried).offers])
+            for index in offers:
                 found[index] = (*found.get(index, ()), verdict)
     return found
 
 
-def _offers_of(connection: Connection, snapshot: Snapshot, verdict: BoardVerdict) -> list[int]:
-    if verdict.sample is None:
-        return _named(snapshot, verdict.vendor, verdict.product)
-    from tracker.store import samples
-
-    tried = replace(samples.get(connection, verdict.sample), product=verdict.product)
-    ids = [offer.offer for offer in board_of(connection, tried).offers]
+def _of_ids(snapshot: Snapshot, ids: Sequence[int]) -> list[int]:
     return [int(index) for index in np.flatnonzero(np.isin(snapshot.id, ids))]
 
 

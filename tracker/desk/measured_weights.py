@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 from tracker.desk.footing_columns import Measures, footing_columns
-from tracker.desk.sample_boards import board_of, folded
+from tracker.desk.sample_boards import boards_of, folded
 from tracker.desk.snapshot import Floats, Snapshot
 from tracker.trade.claims import FEWEST
 from tracker.trade.readings import Spread, spread_of
@@ -101,8 +101,9 @@ def reweighed(snapshot: Snapshot, grammage_gsm: Floats) -> Snapshot:
 def _by_board(connection: Connection, requests: Iterable[Request]) -> list[tuple[list[Request], BoardFound]]:
     """Samples of the same board together; those of which nobody can tell the board are left out."""
     together: dict[tuple[str, str, Decimal | None], tuple[list[Request], BoardFound]] = {}
+    board_of = boards_of(connection)
     for request in requests:
-        found = board_of(connection, request)
+        found = board_of(request)
         if found.offers:
             first = found.offers[0]
             key = (request.vendor, folded(first.product), first.caliper_um)

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
+from functools import cache, partial
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
@@ -44,10 +45,15 @@ def folded(name: str) -> str:
 
 def board_of(connection: Connection, request: Request) -> BoardFound:
     """The vendor's offers of the board asked for: by its name where one was said, else the only one that fits."""
+    return boards_of(connection)(request)
+
+
+def boards_of(connection: Connection) -> Callable[[Request], BoardFound]:
+    """The same for many requests: what a vendor offers of a grade, thousands of prices perhaps, is looked up once."""
     from tracker.store.board_claims import offered
 
-    offers = offered(connection, request.vendor, request.grade)
-    return among(offers, request)
+    looked_up = cache(partial(offered, connection))
+    return lambda request: among(looked_up(request.vendor, request.grade), request)
 
 
 def among(offers: Sequence[OfferedBoard], request: Request) -> BoardFound:

@@ -24,13 +24,16 @@ class OfferedBoard:
     cell: str
 
 
+_DESCRIBE = ("id", "product", "caliper_um", "grammage_gsm", "grammage_from", "received", "sheet", "cell")
+
+
 def offered(connection: Connection, vendor: str, grade: str) -> tuple[OfferedBoard, ...]:
     """A vendor's boards of a grade from files that were not withdrawn, the latest sheet first."""
     vendor_id = vendors.find(connection, vendor)
     if vendor_id is None:
         return ()
     query = (
-        select(offer, price_file.c.name.label("file_name"))
+        select(*(offer.c[name] for name in _DESCRIBE), price_file.c.name.label("file_name"))
         .join(price_file, price_file.c.id == offer.c.price_file_id)
         .where(price_file.c.withdrawn_at.is_(None), offer.c.vendor_id == vendor_id, offer.c.grade == grade)
         .order_by(offer.c.received.desc(), offer.c.price_file_id.desc(), offer.c.position)
