@@ -20,6 +20,7 @@ from tracker.intake.values.delivery import terms_under
 from tracker.intake.values.money import price_text
 from tracker.intake.values.numbers import percent, settled
 from tracker.intake.values.roles import Role
+from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis
 from tracker.trade.offer import OPEN, Charge, Evidence, NoteCode
 from tracker.trade.quantities import MassUnit
@@ -64,8 +65,10 @@ def _remarked(cells: dict[int, Cell], columns: Columns) -> list[Said[ChargeWords
 
 def _take_freight_words(draft: Draft, cell: Cell, column: Column) -> None:
     """'inkl.' and 'prepaid' in a column of freights: this row's price bears it already."""
-    said = terms_under(cell.text, column.text) if isinstance(cell.value, str) else None
-    if said is not None and said.delivered:
+    if not isinstance(cell.value, str):
+        return
+    said = terms_under(cell.text, column.text)
+    if phrases("freight_included").whole(cell.text) is not None or (said is not None and said.delivered):
         draft.delivered = True
         draft.evidence.append(Evidence("delivered", at(cell), f"{column.text}: {cell.text.strip()}"))
 
