@@ -22,7 +22,7 @@ class TwoSides(QSplitter):
         super().__init__(Qt.Orientation.Horizontal)
         self._sheet = sheet
         self._understood = understood
-        self._shared_for: tuple[Any, bool] = (None, False)
+        self._shared_for: tuple[Any, bool, int] = (None, False, 0)
         self.addWidget(sheet)
         self.addWidget(understood)
         self.setHandleWidth(20)
@@ -30,12 +30,14 @@ class TwoSides(QSplitter):
         self.setStretchFactor(1, 1)
 
     def look_again(self) -> None:
-        """Another sheet may be shown, marking begun or ended; else the widths stay as the user drew them."""
+        """Another sheet may be shown, marking begun or ended, a column's name need more room; else the widths stay as
+        the user drew them."""
         if self._shared_for != self._at_hand():
             self._share(self.width())
 
-    def _at_hand(self) -> tuple[Any, bool]:
-        return self._sheet.grid, not self._sheet.strip.isHidden()
+    def _at_hand(self) -> tuple[Any, bool, int]:
+        marking = not self._sheet.strip.isHidden()
+        return self._sheet.grid, marking, self._sheet.wanted_width if marking else 0
 
     def _share(self, wide: int) -> None:
         self._shared_for = self._at_hand()
@@ -43,7 +45,7 @@ class TwoSides(QSplitter):
         self.setSizes([sheet, wide - sheet])
 
     def _for_marking(self, wide: int) -> int:
-        return int(_MARKING_SHARE * wide)
+        return max(int(_MARKING_SHARE * wide), self._for_reading(wide))
 
     def _for_reading(self, wide: int) -> int:
         least = min(_SHEET_WIDTH, int(_SHEET_SHARE * wide))
