@@ -61,7 +61,8 @@ def _lead_phrases() -> Phrases[str]:
 
 
 _COUNT = re.compile(r"\d+(?:[.,]\d+)?")
-_DASHES = re.compile(r"-{1,2}|\.{2,3}|…|/")
+_MOST_COUNTED = 400
+"""More days than a year's are no lead time (our choice)."""
 
 
 @lru_cache(maxsize=16384)
@@ -72,10 +73,10 @@ def lead_text(text: str, unit: LeadUnit | None = None) -> LeadTime | None:
     length.
     """
     stripped = text.strip()
-    parts = _parts(in_figures(stripped))
-    if parts is None or not stripped:
+    said = _Spoken(in_figures(stripped))
+    if not stripped or not said.is_all():
         return None
-    counts, units, stock, upper = parts
+    counts, units, stock, upper = said.counts, said.units, said.stock, said.upper
     if "month" in units or len(units) > 1:
         return None
     if not counts:
@@ -103,49 +104,67 @@ def _count_words() -> re.Pattern[str]:
     return re.compile(rf"\b(?:{'|'.join(map(re.escape, _figures()))})\b(?=\W+[^\W\d])", re.IGNORECASE)
 
 
-def _parts(text: str) -> tuple[list[Decimal], list[str], bool, bool] | None:
-    """The numbers, the units, whether stock and whether a bare limit is spoken of; None where something else is."""
-    folded = fold(text)
-    found: list[Token] = tokens(folded)
-    counts: list[Decimal] = []
-    units: list[str] = []
-    stock = upper = False
-    place, reached = 0, 0
-    while place < len(found):
-        if found[place][1] < reached:
-            place += 1
-            continue
-        number = _COUNT.match(folded, found[place][1])
-        if number is not None:
-            readings = number_readings(number.group())
-            if len(readings) != 1 or readings[0].value > 400:
-                return None
-            counts.append(readings[0].value)
-            reached, place = number.end(), place + 1
-            continue
-        match = _lead_phrases().at(found, place)
-        between = phrases("range").at(found, place) if len(counts) == 1 and not units else None
-        if between is not None and between.after < len(found) and found[between.after][0].isdigit():
-            place = between.after
-            continue
+class _Spoken:
+    """What a text says of a time, taken up word by word: its numbers, their units, whether stock and whether a bare
+    limit is spoken of."""
+
+    def __init__(self, text: str) -> None:
+        self.counts: list[Decimal] = []
+        self.units: list[str] = []
+        self.stock = self.upper = False
+        self._folded = fold(text)
+        self._found: list[Token] = tokens(self._folded)
+        self._place = self._reached = 0
+
+    def is_all(self) -> bool:
+        """Takes up the whole text; False where something else is spoken of."""
+        while self._place < len(self._found):
+            start = self._found[self._place][1]
+            number = _COUNT.match(self._folded, start)
+            if start < self._reached:
+                self._place += 1
+            elif number is not None:
+                if not self._takes_count(number):
+                    return False
+            elif not (self._passes_range() or self._takes_phrase()):
+                return False
+        return True
+
+    def _takes_count(self, number: re.Match[str]) -> bool:
+        readings = number_readings(number.group())
+        if len(readings) != 1 or readings[0].value > _MOST_COUNTED:
+            return False
+        self.counts.append(readings[0].value)
+        self._reached, self._place = number.end(), self._place + 1
+        return True
+
+    def _passes_range(self) -> bool:
+        """The word between the two numbers of '4 to 6 weeks'."""
+        between = phrases("range").at(self._found, self._place) if len(self.counts) == 1 and not self.units else None
+        if between is None or not self._word(between.after)[:1].isdigit():
+            return False
+        self._place = between.after
+        return True
+
+    def _takes_phrase(self) -> bool:
+        match = _lead_phrases().at(self._found, self._place)
         if match is None:
-            if found[place][0] not in "()/+,;:~≈±*…!":
-                return None
-            place += 1
-            continue
-        if match.value == "stock":
-            stock = True
-        elif match.value == "upper":
-            upper = True
-        elif match.value != "filler":
-            after = found[match.after][0] if match.after < len(found) else ":"
-            if match.value == LeadUnit.WEEK and not counts and after not in ":)]":
+            self._place += 1
+            return self._word(self._place - 1) in "()/+,;:~≈±*…!"
+        self.stock |= match.value == "stock"
+        self.upper |= match.value == "upper"
+        if match.value not in ("stock", "upper", "filler"):
+            if match.value == LeadUnit.WEEK and not self.counts and self._word(match.after) not in ("", ":", ")", "]"):
                 # 'Week 33' is a week of the calendar; 'weeks: 4' counts them.
-                return None
-            if match.value not in units:
-                units.append(match.value)
-        place = match.after
-    return counts, units, stock, upper
+                return False
+            if match.value not in self.units:
+                self.units.append(match.value)
+        self._place = match.after
+        return True
+
+    def _word(self, place: int) -> str:
+        """'' behind the last."""
+        return self._found[place][0] if place < len(self._found) else ""
 
 
 @lru_cache(maxsize=8192)
