@@ -240,3 +240,12 @@ def test_a_year_behind_the_word_for_a_list_is_no_amount(title, state):
 def test_the_buyers_own_price_behind_a_discount_in_money():
     rows = [["EUR/t"], ["Sorte", "g/m²", "µm", "Preis", "Rabatt EUR/t", "Ihr Preis"], ["GC1", 250, 405, 1000, 50, 950]]
     assert prices(lines(rows)) == {"F3": ("accepted", "950", "tonne")}
+
+
+def test_a_vendor_written_once_quotes_every_board_until_the_next_vendor():
+    rows = [["EUR/t"], ["Lieferant", "Sorte", "g/m²", "µm", "Preis"]]
+    rows += [["A-Karton GmbH", "GC1", 250, 405, 1290], [None, "GD2", 350, 465, 880]]
+    rows += [["B-Board AG", "GC1", 250, 405, 1270], [None, "GD2", 350, 465, 870]]
+    found = lines(rows)
+    assert {str(line.state) for line in found.values()} == {"accepted"}
+    assert [line.offer.vendor for line in found.values()] == ["A-Karton GmbH"] * 2 + ["B-Board AG"] * 2

@@ -100,6 +100,7 @@ def test_charges_in_notes(text, expected):
         ("CIF Nordhaven", None),
         ("DAP or FOB mill", None),
         ("Preise EUR/t frei Wien", True),
+        ("Frachtkosten trägt der Käufer", False),
         ("frei deutsche Empfangsstation", True),
         ("Sonderposten ab Lager Kassel, solange Vorrat reicht", False),
         ("frei Frachtführer", False),

@@ -96,9 +96,13 @@ class Rows:
             merged = spread.get((row.index, column.index)) if spread else None
             if merged is not None:
                 whole[column.index] = merged
-            elif column.index in held and (column.role in _UNITS or not new_board):
+            elif column.index in held and (column.role in _UNITS or not new_board or self._groups(column)):
                 whole[column.index] = held[column.index]
         return whole
+
+    def _groups(self, column: Column) -> bool:
+        """A vendor once, to the left of several boards, quotes them all."""
+        return column.role is Role.VENDOR and all(column.index < leader for leader in self._leaders)
 
     def _no_offer(self, row: BodyRow, cells: dict[int, Cell]) -> str:
         """Why a row of figures offers nothing: a total, a charge, a term under the price column; '' for an offer."""
