@@ -8,8 +8,9 @@ _PACKAGE = Path(__file__).resolve().parent.parent
 
 @cache
 def _folder(name: str) -> Path:
-    beside_the_package = _PACKAGE.parent / name
-    return beside_the_package if beside_the_package.is_dir() else _PACKAGE / f"_{name}"
+    # Installed, the package has its own: beside it, among all that is installed, another's may have the same name.
+    within = _PACKAGE / f"_{name}"
+    return within if within.is_dir() else _PACKAGE.parent / name
 
 
 def resource(*parts: str) -> Path:

@@ -1,11 +1,16 @@
 """A change of theme reaches everything, what is in view first; the rest waits for a turn of its own."""
 
+import shutil
+
 import pytest
 from PySide6.QtGui import QColor
-from PySide6.QtWidgets import QApplication, QDialog, QWidget
+from PySide6.QtWidgets import QApplication, QCheckBox, QDialog, QWidget
 
 from tests.window.conftest import settle
+from tracker.trade.resources import resource
 from tracker.window.do_list import DoList
+from tracker.window.look import theme
+from tracker.window.look.palette import palette_named
 from tracker.window.look.theme import style_sheet
 from tracker.window.main_window import SAMPLES, MainWindow
 
@@ -27,6 +32,21 @@ def test_what_is_in_view_changes_at_once_and_the_rest_in_turns_of_its_own(window
     window.session.theme.choose("dark")
     window.session.theme.choose("light")
     qtbot.waitUntil(lambda: all(part.styleSheet() == light for part in parts(window)))
+
+
+def test_the_style_sheet_holds_wherever_the_program_lies(qapp, tmp_path, monkeypatch, qtlog) -> None:
+    """Qt drops a whole style sheet for one address that it can't read, and people have their own names for folders."""
+    folder = tmp_path / "Jörg's 100% (work)"
+    shutil.copytree(resource(), folder)
+    monkeypatch.setattr(theme, "resource", folder.joinpath)
+    box = QCheckBox("chosen")
+    box.setChecked(True)
+    box.setStyleSheet(style_sheet.__wrapped__("light", 13))
+    drawn = box.grab().toImage()
+    accent = QColor(palette_named("light").accent)
+    inside = [drawn.pixelColor(x, y) for x in range(20) for y in range(drawn.height())]
+    assert accent in inside
+    assert not [record.message for record in qtlog.records if "stylesheet" in record.message]
 
 
 @pytest.mark.parametrize("name", ["dark", "light"])
