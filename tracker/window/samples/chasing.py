@@ -20,6 +20,9 @@ if TYPE_CHECKING:
     from tracker.desk.chasing import ChaseMessage, Drafted
 
 
+_NOBODY = "Nobody is due for a chase today."
+
+
 class Chasing(QObject):
     """`written` says what was drafted and where; `open_wanted` carries a draft for the user's mail program.
 
@@ -56,7 +59,7 @@ class Chasing(QObject):
         if vendors:
             with_signature(self._session, self._parent, self._preview)
         else:
-            self.written.emit("Nobody is due for a chase today.")
+            self.written.emit(_NOBODY)
 
     def _preview(self) -> None:
         self._session.work.ask(self._session.door.preview_chases, self._show_before)
@@ -78,6 +81,10 @@ class Chasing(QObject):
             self._session.work.ask(lambda: self._session.door.draft_chases(Path(folder)), self._were_drafted)
 
     def _were_drafted(self, drafts: tuple[Drafted, ...]) -> None:
+        if not drafts:
+            # What was due when the messages were shown has been settled since, by a colleague say.
+            self.written.emit(_NOBODY)
+            return
         folder = drafts[0].path.parent
         self.written.emit(
             f"{counted(len(drafts), 'draft')} in {folder}: open them with your mail program. Nothing was sent."

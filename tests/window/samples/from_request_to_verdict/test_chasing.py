@@ -204,6 +204,18 @@ def test_what_is_closed_while_the_desk_is_at_work_hears_no_more_and_loses_nothin
         assert "Cheers" in signed.session.door.chase_words("en").body
 
 
+def test_what_was_settled_before_the_drafts_are_written_is_not_chased(
+    signed: MainWindow, qtbot, opened: list[str], tmp_path: Path
+) -> None:
+    signed.draft_chases()
+    settle(qtbot, signed)
+    signed.session.door.record(1, EventKind.ARRIVED, date.today() - timedelta(days=1), None, "")
+    asking(signed).yes.click()
+    settle(qtbot, signed)
+    assert signed.message.text == "Nobody is due for a chase today."
+    assert not (tmp_path / "chosen").exists()
+
+
 def test_a_sample_that_came_meanwhile_is_not_marked(signed: MainWindow, qtbot) -> None:
     signed.samples.draft_chase()
     settle(qtbot, signed)
