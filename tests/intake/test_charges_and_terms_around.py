@@ -172,3 +172,11 @@ def test_freight_paid_from_an_order_size_on_is_no_order_size_of_the_prices():
             ["GC1", 250, 405, 1260]]  # fmt: skip
     found = [line.offer for line in lines(rows).values()]
     assert [(offer.from_kg, offer.below_kg) for offer in found] == [(5000, 10000), (10000, None)]
+
+
+@pytest.mark.parametrize("note", ["Mindermengenzuschlag 60 USD/t", "Anbruchzuschlag: 10 %", "Småordertillägg 600 SEK"])
+def test_what_small_orders_cost_more_is_told_and_charged_to_none(note):
+    rows = [["Sorte", "g/m²", "µm", "EUR/t"], ["GC1", 250, 405, 1290], [], [note]]
+    (line,) = lines(rows).values()
+    assert (line.offer.charges, line.offer.currency, str(line.state)) == ((), "EUR", "accepted")
+    assert [note.code.value for note in line.notes] == ["bracket-unread"]

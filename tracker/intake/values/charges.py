@@ -94,14 +94,14 @@ _PARTS = re.compile(r",(?!\d)|\b(?:and|und|et|y|och)\b")
 def beside_charges(clause: str) -> str:
     """A clause without its parts that state a charge: 'EUR/t, plus 3 % energy surcharge' -> 'EUR/t'."""
     parts = _PARTS.split(clause)
-    left = [part for part in parts if _in_part(part.strip()) is None]
+    left = [part for part in parts if _in_part(part.strip()) is None and not _of_small_orders(part)]
     return clause if len(left) == len(parts) else ", ".join(part.strip() for part in left)
 
 
 def _without_amount(part: str) -> ChargeWords | None:
     """'An energy surcharge applies': it will be charged, and nothing says how much."""
     named = _charges_in(part)
-    if not named or _is_included(part) or not _only_conditions(part):
+    if not named or _is_included(part) or not _only_conditions(part) or _of_small_orders(part):
         return None
     kind, label = ChargeKind(named[0].value), _label(part, named)
     surcharge = kind is ChargeKind.ENERGY or phrases("surcharge_words").whole(label) is not None
@@ -110,8 +110,15 @@ def _without_amount(part: str) -> ChargeWords | None:
 
 
 def _stated_in(part: str) -> list[Found[str]]:
-    """The charges that a part of a note speaks of; none where they are included, waived or hang on a condition."""
-    return [] if _is_included(part) or phrases("not_charge").find(part) else _charges_in(part)
+    """The charges that a part of a note speaks of; none where they are included, waived, hang on a condition, or are of
+    small orders alone."""
+    conditional = phrases("not_charge").find(part) or _of_small_orders(part)
+    return [] if _is_included(part) or conditional else _charges_in(part)
+
+
+def _of_small_orders(part: str) -> bool:
+    """'Mindermengenzuschlag 60 EUR/t' is told beside the price, and no part of what a usual order costs."""
+    return bool(phrases("small_orders").find(part)) and bool(_charges_in(part))
 
 
 def _is_included(part: str) -> bool:
