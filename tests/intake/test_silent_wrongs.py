@@ -312,3 +312,10 @@ def test_amounts_below_a_stated_rate_are_money(amounts, charges):
 def test_a_price_from_stock_is_not_left_out(heads):
     rows = [["EUR/t"], ["Sorte", "g/m²", "µm", *heads], ["GC1", 250, 405, 1290, 1270], ["GD2", 350, 465, 890, 870]]
     assert set(lines(rows)) == {"D3", "D4", "E3", "E4"}
+
+
+@pytest.mark.parametrize(("mark", "repeats"), [('"', True), ("〃", True), ('""', False)])
+def test_a_ditto_repeats_a_price_and_what_a_spoilt_file_leaves_of_an_empty_field_none(mark, repeats):
+    rows = [["SBS C1S", 14, 58, 1240], ["SBS C1S", 18, 74, mark]]
+    found = lines([["USD per short ton"], ["Grade", "Caliper (pt)", "lb/MSF", "Price"], *rows])
+    assert ("D4" in found and str(found["D4"].state) == "accepted") is repeats
