@@ -8,6 +8,8 @@ from typing import Any
 import pyqtgraph as pg
 from numpy.typing import NDArray
 
+_MANY, _VERY_MANY = 1_200, 12_000
+
 
 class AlikePoints(pg.ScatterPlotItem):
     """A scatter of one symbol, one size, one pen and one fill."""
@@ -29,3 +31,8 @@ def draw_as_shapes(items: Iterable[object], wanted: bool) -> None:
     for item in items:
         if isinstance(item, AlikePoints):
             item.setExportMode(wanted, {"antialias": True})
+
+
+def size_among(points: int) -> float:
+    """How large a point is among so many, beside its full size: many are smaller, and so hide each other less."""
+    return 1.0 if points < _MANY else 0.75 if points < _VERY_MANY else 0.55

@@ -19,7 +19,7 @@ from PySide6.QtWidgets import QWidget
 from tracker.desk.standing import Standing
 from tracker.window.look.marks import arrow, pen_and_fill, shape_of
 from tracker.window.look.theme import Theme
-from tracker.window.quotes.alike import AlikePoints, draw_as_shapes
+from tracker.window.quotes.alike import AlikePoints, draw_as_shapes, size_among
 from tracker.window.quotes.axis import Axis, in_steps
 from tracker.window.quotes.drawing import Drawing, Floats
 from tracker.window.quotes.frame import frame_of
@@ -41,7 +41,6 @@ _SIZES = {
 _ARROW_PX = 36
 _FAINT, _JOIN, _CLEAR = 80, 130, 255
 _MANY_SPANS = 200
-_MANY, _VERY_MANY = 1_200, 12_000
 
 
 class Plot(pg.PlotWidget):
@@ -228,7 +227,7 @@ class Plot(pg.PlotWidget):
             line.setAlpha(alpha)
             pen.setColor(line)
         fill.setAlpha(min(alpha, 190 if mark is Standing.IN_LINE else 255))
-        x, y, size = drawing.x[chosen], drawing.y_shown[chosen], _SIZES[mark] * _smaller(len(drawing.rows))
+        x, y, size = drawing.x[chosen], drawing.y_shown[chosen], _SIZES[mark] * size_among(len(drawing.rows))
         self._add(AlikePoints(x, y, symbol=shape_of(mark), size=size, pen=pen, brush=fill))
 
     def _draw_arrows(self, drawing: Drawing) -> None:
@@ -298,8 +297,3 @@ class Plot(pg.PlotWidget):
             self.picked.emit(int(self.drawing.rows[along[place]]))
         else:
             super().keyPressEvent(event)
-
-
-def _smaller(points: int) -> float:
-    """Many points are drawn smaller, so that they don't hide each other."""
-    return 1.0 if points < _MANY else 0.75 if points < _VERY_MANY else 0.55
