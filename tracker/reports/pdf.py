@@ -21,7 +21,7 @@ from tracker.trade.days import day_text
 
 _MARGIN = 40.0
 _PICTURE_HEIGHT = 150.0
-_OFFER_WIDTHS = (14, 108, 140, 44, 66, 66, 84, 78, 50, 52, 58)  # points; 760 between the margins of A4 lying
+_OFFER_WIDTHS = (14, 124, 106, 42, 80, 62, 94, 78, 50, 48, 62)  # points; 760 between the margins of A4 lying
 
 
 def write_pdf(content: ReportContent, path: Path) -> None:
