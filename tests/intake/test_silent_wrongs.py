@@ -319,3 +319,9 @@ def test_a_ditto_repeats_a_price_and_what_a_spoilt_file_leaves_of_an_empty_field
     rows = [["SBS C1S", 14, 58, 1240], ["SBS C1S", 18, 74, mark]]
     found = lines([["USD per short ton"], ["Grade", "Caliper (pt)", "lb/MSF", "Price"], *rows])
     assert ("D4" in found and str(found["D4"].state) == "accepted") is repeats
+
+
+@pytest.mark.parametrize("heads", [("Preis I", "Preis II"), ("Price A", "Price B"), ("Pris 1", "Pris 2")])
+def test_prices_told_apart_by_a_sign_alone_are_asked(heads):
+    rows = [["EUR/t"], ["Sorte", "g/m²", "µm", *heads], ["GC1", 250, 405, 1290, 1270]]
+    assert {str(line.state) for line in lines(rows).values()} == {"question"}

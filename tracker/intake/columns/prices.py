@@ -165,13 +165,18 @@ def _told_apart_by_periods(offers: Sequence[PriceColumn]) -> bool:
 
 
 def _told_apart_by_letters(offers: Sequence[PriceColumn]) -> bool:
-    """'Price A' and 'Price B', 'Price 1' and 'Price 2': told apart by a sign that explains nothing."""
+    """'Price A' and 'Price B', 'Price I' and 'Price II': told apart by a sign that explains nothing."""
     labels = [price.column.said[-1].text.split() for price in offers if price.column.said]
     if len(labels) < 2 or len(labels) != len(offers) or len({len(label) for label in labels}) != 1:
         return False
     differing = [words for words in zip(*labels, strict=True) if len(set(words)) > 1]
     told = any(price.bracket or price.sizes or price.delivery or price.caliper or price.grade for price in offers)
-    return not told and len(differing) == 1 and all(len(word) == 1 and word.isalnum() for word in differing[0])
+    return not told and len(differing) == 1 and all(map(_is_a_sign, differing[0]))
+
+
+def _is_a_sign(word: str) -> bool:
+    """'A', '1', 'II': it counts, and explains nothing."""
+    return (len(word) == 1 and word.isalnum()) or set(word) <= set("IVX")
 
 
 def _price_column(column: Column, kind: Kind, corner: Sequence[Column]) -> PriceColumn:

@@ -21,6 +21,7 @@ lead         lead_text, find_lead, lead_unit: calendar days; clauses: the senten
 dates        date_readings, find_dates; date_order, ordered: the order of day and month in a file
 validity     validity: in a sentence; validity_text: a cell
 brackets     bracket_text, in_kg; joined: a row of brackets without gaps
+worded_brackets  bracket_behind_words: "Kleinmenge (< 1 t)"
 loads        load_definitions: 'TL: 40,000 lb or more', '1 pallet = 800 kg'
 minimum      find_minimum
 charges      charge_header, find_charges
