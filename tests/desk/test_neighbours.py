@@ -59,3 +59,10 @@ def test_nothing_is_said_of_a_price_in_line_or_without_neighbours(desk: Desk) ->
 def test_by_area_the_caliper_makes_the_difference_so_nothing_is_said(desk: Desk) -> None:
     made = _market(desk, {18: Decimal("37"), 20: Decimal("75"), 22: Decimal("46")}, Basis.MSF)
     assert own_neighbours(made, _odd_one(made)) is None
+
+
+def test_a_neighbour_out_of_line_itself_is_not_passed_over_for_a_farther_board(desk: Desk) -> None:
+    made = _market(desk, {16: Decimal("50.80"), 18: Decimal("78"), 20: Decimal("81.34"), 24: Decimal("50.1")})
+    odd = max(made.out_of_line.nonzero()[0])
+    assert made.out_of_line.sum() == 2
+    assert own_neighbours(made, odd) is None

@@ -15,13 +15,14 @@ def own_neighbours(comparison: Comparison, index: int, metric: bool | None = Non
     """'This vendor's own 18 pt is $50.80 /cwt and 22 pt $48.55 /cwt; this 20 pt is $81.34 /cwt.'
 
     Only where a price is out of line and the next thinner or thicker board of the grade stands in the same sheet for
-    the same order, quoted by weight alike and itself in line: by area the caliper alone would make the difference.
+    the same order, quoted by weight alike: by area the caliper alone would make the difference. Where one of the two
+    is out of line itself nothing is said: to pass it over for a farther board would hide what speaks against the point.
     """
     snapshot = comparison.snapshot
     if not comparison.out_of_line[index] or not _by_weight(snapshot, index):
         return None
     beside = [place for place in _next_to(snapshot, index, _comparable(comparison, index)) if place is not None]
-    if not beside:
+    if not beside or any(comparison.out_of_line[place] or comparison.slip[place] for place in beside):
         return None
     own = " and ".join(f"{_caliper(snapshot, place, metric)} is {snapshot.as_quoted[place]}" for place in beside)
     return f"This vendor's own {own}; this {_caliper(snapshot, index, metric)} is {snapshot.as_quoted[index]}."
@@ -34,7 +35,7 @@ def _by_weight(snapshot: Snapshot, index: int) -> bool:
 
 def _comparable(comparison: Comparison, index: int) -> NDArray[np.intp]:
     snapshot = comparison.snapshot
-    alike = comparison.shown & comparison.current & ~comparison.out_of_line & ~comparison.slip
+    alike = comparison.shown & comparison.current
     for column in (snapshot.vendor, snapshot.grade, snapshot.file, snapshot.basis, snapshot.currency):
         alike &= (column == column[index]) & (column >= 0)
     for bound in (snapshot.from_kg, snapshot.below_kg):
