@@ -49,6 +49,11 @@ def test_an_offer_in_line_is_explained_too():
     assert band == "It lies within the expected band of SBS, USD 850 to 1,150 per tonne: level given."
 
 
+def test_without_a_caliper_no_caliper_is_spoken_of():
+    offers = offers_of([*LIKE, 1350.0, 1005.0], caliper_um=[457.2] * 8 + [np.nan, 457.2])
+    assert "for SBS show at this order size; " in _said(offers, 8)[0]
+
+
 def test_too_few_is_said_with_what_was_judged_by():
     said = _said(offers_of([1000.0, 1010.0, 1500.0]), 2)
     assert said[0].startswith(

@@ -151,9 +151,10 @@ def _scored(offer: int, offers: Offers, verdicts: Verdicts, wording: Wording) ->
     grade, price = offers.grades[offers.grade[offer]], float(offers.per_tonne[offer])
     going, count = float(verdicts.expected[offer]), int(verdicts.peers[offer])
     between = wording.between(float(verdicts.low[offer]), float(verdicts.high[offer]))
+    alike = "at this order size" if np.isnan(offers.caliper_um[offer]) else "at this caliper and order size"
     return (
         f"{wording.amount(price)} is {_beside(price / going - 1)} the going price of {wording.bare(going)}, which "
-        f"{count} offers of other vendors for {grade} show at this caliper and order size; {between} is in line."
+        f"{count} offers of other vendors for {grade} show {alike}; {between} is in line."
     )
 
 
