@@ -40,3 +40,12 @@ def test_bare_figures_of_a_letter_are_prices_by_the_sentence_above_them():
         ("A4", "accepted", "885"),
     ]
     assert not lines([["Acme Mill Inc."], ["Weeks from order:"], *([offer] for offer in offers)])
+
+
+def test_a_value_by_the_kilo_is_a_price_where_no_other_column_is():
+    heads = ["Referencia", "Gramaje (g/m²)", "Valor kg"]
+    said = "Precios en pesos colombianos (COP) por kilo"
+    (line,) = lines([[said], heads, ["GC1", 230, 5210.5]]).values()
+    assert (str(line.state), line.offer.basis.value, line.offer.currency) == ("accepted", "kg", "COP")
+    both = lines([[said], ["Referencia", "Gramaje (g/m²)", "Precio", "Valor kg"], ["GC1", 230, 5210.5, 88000]])
+    assert list(both) == ["C3"]

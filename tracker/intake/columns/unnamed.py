@@ -32,8 +32,12 @@ _NEAR, _MOVES_WITH = Decimal("1.5"), Decimal("1.2")
 
 
 def amount_per_unit(columns: Columns) -> tuple[Column, ...]:
-    """'Betrag | Währg | Preiseinheit | ME': where no column is a price, the amount with a unit of its own is one."""
-    amounts = [one for one in columns.of(Role.TOTAL) if any(map(_is_amount, one.said))]
+    """'Betrag | Währg | Preiseinheit | ME', 'Valor kg': where no column is a price, the amount with a unit is one."""
+    totals = columns.of(Role.TOTAL)
+    by_head = [one for one in totals if one.bases or one.mass_units]
+    if len(by_head) == 1:
+        return tuple(by_head)
+    amounts = [one for one in totals if any(map(_is_amount, one.said))]
     units = columns.of(Role.BASIS, Role.PER_QUANTITY)
     return tuple(amounts) if len(amounts) == 1 and units else ()
 
