@@ -325,3 +325,18 @@ def test_a_ditto_repeats_a_price_and_what_a_spoilt_file_leaves_of_an_empty_field
 def test_prices_told_apart_by_a_sign_alone_are_asked(heads):
     rows = [["EUR/t"], ["Sorte", "g/m²", "µm", *heads], ["GC1", 250, 405, 1290, 1270]]
     assert {str(line.state) for line in lines(rows).values()} == {"question"}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Multiply all prices by 1.05",
+        "Price = index × 10",
+        "All prices x 1.02",
+        "Prices in thousands",
+        "Preise in Tausend",
+    ],
+)
+def test_figures_that_a_note_multiplies_are_asked(note):
+    (line,) = lines([[*HEAD, "Price USD/ST"], [*SBS, 1100], [], [note]]).values()
+    assert line.state is State.QUESTION

@@ -9,6 +9,8 @@ from tracker.intake.values.small_orders import dearer_if_small
     [
         "Orders under 10,000 lb: add $80/ton",
         "Smaller orders: +$40/ST",
+        "20 ton minimum; below add 5 %",
+        "Mindestmenge 5 t, darunter +8 %",
         "Less than truckload add 3%",
         "Mindermengenzuschlag unter 3 t: 45 €/t",
         "Majoration de 5 % pour les commandes de moins de 2 t",
@@ -35,3 +37,9 @@ def test_the_price_stands_and_the_note_tells_of_small_orders():
     assert not line.offer.charges
     assert codes(line) == {"bracket-unread"}
     assert note in line.notes[0].text
+
+
+def test_small_orders_are_told_of_beside_a_column_of_terms_too():
+    heads = ["Grade", "Caliper (pt)", "lb/MSF", "Price USD/ST", "Lead time"]
+    line = lines([heads, ["SBS C1S", 14, 58, 1225, "3 weeks"], [], ["Orders under 10,000 lb: add $80"]])["D2"]
+    assert codes(line) == {"bracket-unread"}

@@ -6,7 +6,7 @@ from functools import lru_cache
 
 from tracker.intake.values.caliper import CaliperReading, find_calipers
 from tracker.intake.values.clauses import clauses
-from tracker.intake.values.currency import currency_text, find_currencies
+from tracker.intake.values.currency import counted_in_thousands, currency_text, find_currencies
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.masses import find_masses
@@ -14,6 +14,8 @@ from tracker.intake.words.lists import phrases
 
 _PERCENT = re.compile(r"\d\s*%")
 _FIGURE = re.compile(r"\s*[:=]?\s*([^\W\d]{0,3}[$€£]?)\s*\d+(?:[.,]\d+)*\s*")
+# A word and no figure stands before the sign: '700 x 1000 mm' is a sheet.
+_TIMES = re.compile(r"[^\W\d]\s+[×x]\s*\d", re.IGNORECASE)
 _PLUS = re.compile(r"\+(?=\s*[^\W\d]{0,3}[$€£]?\s*\d)")
 
 
@@ -29,8 +31,12 @@ class ChangesPrice:
 @lru_cache(maxsize=8192)
 def price_changes(text: str) -> tuple[ChangesPrice, ...]:
     """What a note's part sentences take off all prices, add to them or to boards that they name, or call off."""
-    found = (_reduction(clause) or _addition(clause) or _on_all(clause) or _end(clause) for clause in clauses(text))
+    found = (_change(clause) for clause in clauses(text))
     return tuple(change for change in found if change is not None)
+
+
+def _change(clause: str) -> ChangesPrice | None:
+    return _reduction(clause) or _addition(clause) or _on_all(clause) or _multiplied(clause) or _end(clause)
 
 
 def _reduction(clause: str) -> ChangesPrice | None:
@@ -66,6 +72,17 @@ def _on_all(clause: str) -> ChangesPrice | None:
         return None
     words = phrases("additions").find(clause)
     return ChangesPrice(clause) if any(_amount_follows(clause[match.end :]) for match in words) else None
+
+
+def _multiplied(clause: str) -> ChangesPrice | None:
+    """'Multiply all prices by 1.05', 'Price = index × 10', 'Prices in thousands': the figures are not what is paid.
+
+    'In thousands of JPY' is told with the currency.
+    """
+    if any(counted_in_thousands(clause, each.words) for each in find_currencies(clause)):
+        return None
+    told = phrases("multiplies").find(clause) or _TIMES.search(clause)
+    return ChangesPrice(clause) if told and phrases("price_words").find(clause) else None
 
 
 def _end(clause: str) -> ChangesPrice | None:
