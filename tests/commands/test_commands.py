@@ -238,6 +238,7 @@ def test_a_list_with_nothing_in_it_says_why(tracker: Tracker, filed: Path) -> No
     for asked, said in (
         (("quotes", "--grade", "FBB", "--vendor", VENDOR, *day), "None of the 2 offers that hold on 2026-11-25 is of"),
         (("quotes", "--as-of", "2027-02-01"), "No offer holds on 2027-02-01: --all shows"),
+        (("quotes", "--as-of", "2020-01-01"), "No offer had come by 2020-01-01; the first is of 2026-11-03."),
         (("quotes", "--order-kg", "50000", *day), "for an order of 50,000 kg"),
         (("samples", *day), "No sample was asked for by 2026-11-25"),
     ):

@@ -142,6 +142,9 @@ def _why_none(comparison: Comparison, options: argparse.Namespace) -> str:
     day = f"{comparison.footing.as_of:%Y-%m-%d}"
     if not len(comparison.snapshot):
         return "No offer is kept here yet: take in a vendor's sheet with the command “import”."
+    first = date.fromordinal(int(comparison.snapshot.received.min()))
+    if first > comparison.footing.as_of:
+        return f"No offer had come by {day}; the first is of {first:%Y-%m-%d}."
     if not comparison.shown.any():
         order = "" if options.order_kg is None else f" for an order of {options.order_kg:,.0f} kg"
         return f"No offer holds on {day}{order}: --all shows those that lapsed or were superseded too."
