@@ -340,3 +340,16 @@ def test_prices_told_apart_by_a_sign_alone_are_asked(heads):
 def test_figures_that_a_note_multiplies_are_asked(note):
     (line,) = lines([[*HEAD, "Price USD/ST"], [*SBS, 1100], [], [note]]).values()
     assert line.state is State.QUESTION
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Multiply by 1.1023 for price per metric ton",
+        "To obtain the price per MSF multiply the price per ton by the basis weight and divide by 2,000.",
+    ],
+)
+def test_how_to_reach_another_unit_changes_no_price_and_contradicts_none(note):
+    heads = ["Grade", "Caliper (pt)", "lb/MSF", "Price"]
+    (line,) = lines([["USD per short ton"], heads, ["SBS C1S", 14, 58, 1225], [], [note]]).values()
+    assert (str(line.state), line.offer.basis.value) == ("accepted", "short_ton")

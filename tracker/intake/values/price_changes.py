@@ -4,6 +4,7 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
+from tracker.intake.values.basis import basis_span
 from tracker.intake.values.caliper import CaliperReading, find_calipers
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.currency import counted_in_thousands, currency_text, find_currencies
@@ -79,10 +80,21 @@ def _multiplied(clause: str) -> ChangesPrice | None:
 
     'In thousands of JPY' is told with the currency.
     """
-    if any(counted_in_thousands(clause, each.words) for each in find_currencies(clause)):
+    if any(counted_in_thousands(clause, each.words) for each in find_currencies(clause)) or converts(clause):
         return None
     told = phrases("multiplies").find(clause) or _TIMES.search(clause)
     return ChangesPrice(clause) if told and phrases("price_words").find(clause) else None
+
+
+def converts(clause: str) -> bool:
+    """'Multiply by 1.1023 for the price per metric ton' leads to another unit and changes no price; 'EUR/t x 1000' does
+    not end in one."""
+    if basis_span(clause) is None:
+        return False
+    if any(match.value == "by" for match in phrases("multiplies").find(clause)):
+        return True
+    times = _TIMES.search(clause)
+    return times is not None and bool(re.search(r"[^\W\d]", clause[times.end() :]))
 
 
 def _end(clause: str) -> ChangesPrice | None:

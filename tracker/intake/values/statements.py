@@ -18,7 +18,7 @@ from tracker.intake.values.lead import LeadTime, find_lead, leads_by_grade
 from tracker.intake.values.masses import Mass, find_masses
 from tracker.intake.values.minimum import minimums
 from tracker.intake.values.orders_priced import orders_priced
-from tracker.intake.values.price_changes import ChangesPrice, price_changes
+from tracker.intake.values.price_changes import ChangesPrice, converts, price_changes
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency, price_says
 from tracker.intake.values.small_orders import DearerIfSmall, dearer_if_small
 from tracker.intake.values.validity import Validity, validity
@@ -112,7 +112,8 @@ def _all(text: str) -> Iterator[Statement]:
     # A charge's own currency and basis are not the price's.
     yield from find_charges(text)
     for clause in clauses(text):
-        yield from price_says(beside_charges(clause))
+        if not converts(clause):
+            yield from price_says(beside_charges(clause))
         yield from _board_says(clause)
     for said in (_freight(text), _held_until(text)):
         if said is not None:
