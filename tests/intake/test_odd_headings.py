@@ -1,5 +1,7 @@
 """What stands for a head: an export's field names, units in one word, the sentence above a letter's figures."""
 
+import pytest
+
 from tests.intake.sheets import codes, lines
 
 FIELDS = ["MATNR", "MAKTX", "KBETR", "KONWA", "KPEIN", "KMEIN"]
@@ -49,3 +51,14 @@ def test_a_value_by_the_kilo_is_a_price_where_no_other_column_is():
     assert (str(line.state), line.offer.basis.value, line.offer.currency) == ("accepted", "kg", "COP")
     both = lines([[said], ["Referencia", "Gramaje (g/m²)", "Precio", "Valor kg"], ["GC1", 230, 5210.5, 88000]])
     assert list(both) == ["C3"]
+
+
+@pytest.mark.parametrize(
+    ("per", "unit"), [("je", "ME"), ("Per", "UoM"), ("par", "Unité"), ("por", "Unidad"), ("per", "Enhet")]
+)
+def test_figures_under_per_count_the_units_beside_them(per, unit):
+    rows = [["GC1", 230, 380, 1150, 1000, "KG"], ["GD2", 350, 450, 84, 100, "KG"], ["GC2", 270, 455, 1190, 1, "t"]]
+    found = lines([["Preise in EUR"], ["Sorte", "g/m²", "µm", "Preis", per, unit], *rows])
+    assert (str(found["D3"].state), found["D3"].offer.basis.value) == ("accepted", "tonne")
+    assert codes(found["D4"]) == {"basis-unknown"}
+    assert (str(found["D5"].state), found["D5"].offer.basis.value) == ("accepted", "tonne")

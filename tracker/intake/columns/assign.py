@@ -37,8 +37,22 @@ def columns_of(table: Table) -> Columns:
     columns = [like_its_group(column, columns, samples[column.index]) for column in columns]
     columns = [without_axis_words(column, columns, samples[column.index]) for column in columns]
     columns = _with_a_product(_item_numbers(columns, samples), samples)
+    columns = _counts_of_units(columns, samples)
     columns = with_units_of_the_list(without_quantities(columns, samples), samples)
     return price_columns(told_apart_by_form(columns, samples), samples)
+
+
+def _counts_of_units(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
+    """'je | ME' over '1000 | KG': beside a column of units, figures under 'per' say how many of them."""
+    perhaps = [column for column in columns if column.role is Role.BASIS or phrases("per").whole(column.text)]
+    counts = {column.index for column in perhaps if _are_figures(samples[column.index])}
+    if not any(column.role is Role.BASIS and column.index not in counts for column in columns):
+        return columns
+    return [replace(column, role=Role.PER_QUANTITY) if column.index in counts else column for column in columns]
+
+
+def _are_figures(cells: Sequence[Cell]) -> bool:
+    return bool(cells) and all(isinstance(cell.value, Decimal) for cell in cells)
 
 
 def _item_numbers(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
