@@ -2,7 +2,9 @@
 
 import pytest
 
+from tests.window.conftest import settle
 from tracker.window.look.theme import Theme
+from tracker.window.main_window import MainWindow
 from tracker.window.tables.task_list import Task, TaskList
 
 TASK = Task(
@@ -21,3 +23,12 @@ def test_a_tight_list_gives_the_figure_a_line_of_its_own(theme: Theme, qtbot, wi
     height = 46 + 18 * (lines - 2)
     qtbot.waitUntil(lambda: tasks.visualRect(tasks.model().index(1, 0)).top() == height)
     assert tasks.sizeHint().height() == 2 * height + 2
+
+
+@pytest.mark.gui
+def test_rows_laid_out_while_nobody_saw_them_fit_the_width_they_are_shown_in(window: MainWindow, qtbot) -> None:
+    window.resize(1600, 1000)
+    window.go_quotes()
+    settle(qtbot, window)
+    tasks = window.quotes.reasons._standing_out
+    assert tasks.visualRect(tasks.model().index(0, 0)).height() == tasks.sizeHintForRow(0)

@@ -59,7 +59,6 @@ def terms_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> 
     _delivery(terms, cells, columns, scope)
     _small_orders(terms, scope)
     _received(terms, cells, columns, facts)
-    _small_orders(terms, scope)
     vendor = _cell(cells, columns, Role.VENDOR)
     terms.vendor = vendor.text.strip() if vendor is not None else None
     return terms

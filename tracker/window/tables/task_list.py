@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from PySide6.QtCore import QAbstractListModel, QModelIndex, QPersistentModelIndex, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QFocusEvent, QFont, QKeyEvent, QPainter, QPen, QResizeEvent
+from PySide6.QtGui import QColor, QFocusEvent, QFont, QKeyEvent, QPainter, QPen, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QFrame,
@@ -186,8 +186,16 @@ class TaskList(QListView):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        if (event.size().width() < _TIGHT) != (event.oldSize().width() < _TIGHT):
-            self.scheduleDelayedItemsLayout()
+        self._fit_rows()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self._fit_rows()
+
+    def _fit_rows(self) -> None:
+        """Rows that were laid out for another width, perhaps while nobody saw them, are laid out anew at once."""
+        if self._tasks.tasks and self.visualRect(self._tasks.index(0)).height() != self.sizeHintForRow(0):
+            self.doItemsLayout()
             self.updateGeometry()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:

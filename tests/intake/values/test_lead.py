@@ -1,0 +1,177 @@
+"""Lead times."""
+
+from math import ceil
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from tracker.intake.values.lead import LeadUnit, find_lead, lead_text, lead_unit
+
+WEEKS = [" weeks", " wks", " Wochen", " semaines", " sem.", " semanas", " veckor", " wk"]
+DAYS = [" days", " Tage", " jours", " días", " dagar", " calendar days"]
+WORKING = [
+    " business days",
+    " working days",
+    " Arbeitstage",
+    " Werktage",
+    " jours ouvrés",
+    " días hábiles",
+    " arbetsdagar",
+]
+counts = st.integers(1, 60)
+
+
+@given(counts, counts, st.sampled_from(["-", "–", " - ", " to "]), st.sampled_from(WEEKS + DAYS + WORKING))
+def test_every_lead_time_reads_back(one, other, between, unit):
+    low, high = sorted((one, other))
+
+    def days(count):
+        return count * 7 if unit in WEEKS else ceil(count * 7 / 5) if unit in WORKING else count
+
+    found = lead_text(f"{low}{between}{high}{unit}")
+    assert found is not None
+    assert found.days == (days(low), days(high))
+    alone = lead_text(f"{low}{unit}")
+    assert alone is not None
+    assert alone.days == (days(low), days(low))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "stock",
+        "ex stock",
+        "from stock",
+        "ab Lager",
+        "sur stock",
+        "en stock",
+        "i lager",
+        "från lager",
+        "Ex-Stock",
+        "lagernd",
+        "sofort",
+        "omgående",
+        "entrega inmediata",
+        "immediate",
+    ],
+)
+def test_from_stock_is_no_wait(text):
+    found = lead_text(text)
+    assert found is not None
+    assert found.days == (0, 0)
+
+
+@pytest.mark.parametrize(
+    ("text", "days"),
+    [
+        ("6 weeks ARO", (42, 42)),
+        ("approx. 5 weeks", (35, 35)),
+        ("ca. 5 Wochen", (35, 35)),
+        ("4 weeks after receipt of order", (28, 28)),
+        ("10 business days", (14, 14)),
+        ("5-7 working days", (7, 10)),
+        ("1.5 weeks", (11, 11)),
+        ("4 Wochen nach Auftragseingang", (28, 28)),
+    ],
+)
+def test_words_around_a_lead_time(text, days):
+    found = lead_text(text)
+    assert found is not None
+    assert found.days == days
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "",
+        "TBA",
+        "1 month",
+        "2 Monate",
+        "6-4 wks",
+        "2-3",
+        "within 4 weeks",
+        "innerhalb 3 Wochen",
+        "stock / 4 weeks",
+        "call",
+        "18 pt",
+        "2026-05-04",
+        "soon",
+        "4 weeks or 10 days",
+    ],
+)
+def test_what_stays_unread(text):
+    assert lead_text(text) is None
+
+
+def test_a_bare_number_takes_its_headers_unit():
+    assert lead_text("3", LeadUnit.WEEK).days == (21, 21)
+    assert lead_text("3-4", LeadUnit.WEEK).days == (21, 28)
+    assert lead_text("10 days", LeadUnit.WEEK).days == (10, 10)
+    assert [
+        lead_unit(text) for text in ("Lead time (weeks)", "LT, wks", "Lieferzeit (Tage)", "Delivery", "Lead, months")
+    ] == [
+        LeadUnit.WEEK,
+        LeadUnit.WEEK,
+        LeadUnit.DAY,
+        None,
+        None,
+    ]
+
+
+@pytest.mark.parametrize(
+    ("text", "days"),
+    [
+        ("Minimum order 10,000 lb per item. Lead time 3-4 weeks.", (21, 28)),
+        ("Lead time 5 weeks after receipt of order", (35, 35)),
+        ("Sheeted stock, prices in GBP. Dispatch 5-7 working days.", (7, 10)),
+        ("Lieferzeit: 4 Wochen, Zahlung 30 Tage netto", (28, 28)),
+        ("Délai de livraison : 3 semaines", (21, 21)),
+        ("Plazo de entrega 10 días hábiles.", (14, 14)),
+        ("Leveranstid 5 veckor.", (35, 35)),
+        ("Delivery ex stock", (0, 0)),
+        ("Lead time 4 weeks; lead time 4 weeks", (28, 28)),
+    ],
+)
+def test_lead_times_in_sentences(text, days):
+    found = find_lead(text)
+    assert found is not None
+    assert found.days == days
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Payment 30 days net",
+        "Prices valid 30 days from 2026-05-04",
+        "24 pt on request, allow 45 days.",
+        "Lead time: SBS 4 weeks, CUK 6 weeks",
+        "Sheeted stock",
+        "Lead time on request",
+    ],
+)
+def test_sentences_that_state_no_one_lead_time(text):
+    assert find_lead(text) is None
+
+
+@pytest.mark.parametrize("text", ["week 24", "wk. 24", "KW 24", "w/c 24", "vecka 33", "semana 33", "sem. 33"])
+def test_a_week_of_the_calendar_is_no_wait(text):
+    assert lead_text(text) is None
+    assert lead_text("weeks: 4") is not None
+
+
+@pytest.mark.parametrize(
+    ("text", "stock"),
+    [
+        ("Lieferung ab Lager Köln", True),
+        ("Lieferzeit: Lager", True),
+        ("Leverans från lager", True),
+        ("Lieferung frei Lager Kunde", False),
+        ("Lieferung frei Ihr Lager Hamburg", False),
+        ("Leverans till ert lager", False),
+        ("Priserna avser leverans fritt vårt lager Örebro", False),
+    ],
+)
+def test_a_store_that_board_goes_to_is_no_stock(text, stock):
+    said = find_lead(text)
+    assert (said is not None and said.days == (0, 0)) is stock
