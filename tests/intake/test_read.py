@@ -221,6 +221,7 @@ def test_totals_charges_and_freight_rates_are_no_offers():
 def test_a_superseded_table_and_a_sheet_of_an_earlier_year_are_passed_over():
     rows = [HEAD, SBS, [], ["Price list 2025, superseded"], HEAD, CRB]
     assert set(lines(rows)) == {"D2"}
+    assert not lines([["SUPERSEDED by the list of 1 May 2026 – EUR per tonne DAP"], [], HEAD, SBS])
     years = book(grid([HEAD, SBS], "2026"), grid([HEAD, CRB], "2025"))
     assert [line.offer.source.sheet for line in read_workbook(years, Answers()).lines] == ["2026"]
 

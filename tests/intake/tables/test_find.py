@@ -119,6 +119,13 @@ def test_a_line_of_a_letter_may_be_an_offer():
     assert [(cell.row, cell.column) for cell in table.view.rows[1].values()] == [(1, 0), (1, 0)]
 
 
+def test_figures_beside_boards_are_prices_below_the_sentence_that_says_so():
+    rows = [["We offer in US$/cwt, FOB mill:"], ["SBS C1S 14pt 60#/MSF", 58.2], ["CUK 18pt 74#/MSF", 52.15]]
+    (table,) = tables(rows).tables
+    assert [table.view.rows[row.index][1].text for row in table.rows] == ["58.2", "52.15"]
+    assert not tables([["We offer, FOB mill:"], *rows[1:]]).tables
+
+
 def test_words_that_only_looked_like_a_header_go_back_to_being_words():
     found = tables([["Price", "per short ton"], ["Delivery", "FOB mill"], [], HEAD, ROW])
     assert len(found.tables) == 1

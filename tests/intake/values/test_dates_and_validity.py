@@ -117,6 +117,9 @@ UNTIL = [
     "Válido hasta el {}",
     "gäller t.o.m. {}",
     "giltig till {}",
+    "EUR per tonne delivered, until {}",
+    "Prices until {}",
+    "Valid for orders received by {}",
     "EUR, DAP, valid until {}. Minimum order 2 t.",
 ]
 
@@ -182,6 +185,8 @@ def test_validity_that_gives_no_day_is_unread(text):
         "SBS C1S",
         "Lead time 4 weeks",
         "Date: 2026-05-04",
+        "Mill closed, until 31 August 2026",
+        "Shipments in EUR until 31 August 2026 were slow",
     ],
 )
 def test_texts_that_say_nothing_of_validity(text):

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from tracker.intake.values.lead import LeadUnit, find_lead, lead_text, lead_unit
+from tracker.intake.values.lead import LeadUnit, find_lead, lead_by_itself, lead_text, lead_unit
 
 WEEKS = [" weeks", " wks", " Wochen", " semaines", " sem.", " semanas", " veckor", " wk"]
 DAYS = [" days", " Tage", " jours", " días", " dagar", " calendar days"]
@@ -152,6 +152,19 @@ def test_lead_times_in_sentences(text, days):
 )
 def test_sentences_that_state_no_one_lead_time(text):
     assert find_lead(text) is None
+
+
+def test_a_lead_time_by_itself_among_the_terms():
+    said = lead_by_itself("Proforma 9913, delivered your dock, 6 weeks ARO")
+    assert said is not None
+    assert said.days == (42, 42)
+    for text in (
+        "Mill closed, 2 weeks",
+        "FOB mill, 30 days",
+        "EUR/t delivered, firm, 4 weeks",
+        "FOB mill, 3 weeks, 5 weeks",
+    ):
+        assert lead_by_itself(text) is None
 
 
 @pytest.mark.parametrize("text", ["week 24", "wk. 24", "KW 24", "w/c 24", "vecka 33", "semana 33", "sem. 33"])

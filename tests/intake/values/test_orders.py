@@ -157,6 +157,7 @@ def test_no_order_weighs_a_few_kilograms():
         ("Minimum order 10,000 lb per item. Lead time 3-4 weeks.", "4535.9237"),
         ("EUR, DAP. Minimum order 2 t per grade.", "2000"),
         ("MOQ 2 t", "2000"),
+        ("US$/ST, 10,000 lb minimum per item", "4535.9237"),
         ("Mindestmenge 5 t", "5000"),
         ("min. 3.000 kg", "3000"),
         ("Minimum de commande : 3 t", "3000"),

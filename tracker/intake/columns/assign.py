@@ -12,6 +12,7 @@ from tracker.intake.columns.forms import told_apart_by_form
 from tracker.intake.columns.guess import role_by_cells
 from tracker.intake.columns.headed_figures import NEVER_PRICES, by_words, mostly_priced, says_delivery, spreads_values
 from tracker.intake.columns.prices import price_columns
+from tracker.intake.columns.steps import without_steps
 from tracker.intake.columns.units_beside import with_units_beside
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, head_text
@@ -39,6 +40,7 @@ def columns_of(table: Table) -> Columns:
     columns = _with_a_product(_item_numbers(columns, samples), samples)
     columns = _counts_of_units(columns, samples)
     columns = with_units_of_the_list(without_quantities(columns, samples), samples)
+    columns = without_steps(columns, table)
     return price_columns(told_apart_by_form(columns, samples), samples)
 
 

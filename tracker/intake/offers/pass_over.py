@@ -78,7 +78,8 @@ def _about_the_list(text: str) -> bool:
     """'Price list 2025 (superseded)', not 'Cancelled orders are charged at cost'."""
     if len(text) > _LONGEST_MARK:
         return False
-    return len(text.split()) <= _FEW_WORDS or bool(phrases("price_words").find(text))
+    named = phrases("price_words").find(text) or phrases("list_names").find(text)
+    return len(text.split()) <= _FEW_WORDS or bool(named)
 
 
 def outdated_sheets(names: Sequence[str]) -> frozenset[str]:

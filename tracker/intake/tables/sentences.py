@@ -1,10 +1,11 @@
-"""Offers in a letter: one line of text that names a board and ends with its price.
+"""Offers in a letter: one line of text that names a board and ends with its price, or with the figure beside it.
 
-Such a line is laid out as two cells, the board and the price, that both keep the line's own address.
+Such a line is laid out as two cells, the board and the price, that keep the address they have in the sheet.
 """
 
 import re
 from dataclasses import dataclass
+from decimal import Decimal
 from functools import lru_cache
 
 from tracker.intake.grid import Cell
@@ -37,7 +38,7 @@ def spoken_offers(view: View) -> Spoken | None:
         for cell in view.rows[row].values() if isinstance(cell.value, str)
     ]  # fmt: skip
     head = next((cell for cell in alone if _says_what_figures_are(cell.text)), None)
-    rows: dict[int, dict[int, Cell]] = {}
+    rows = _figures_below(view, head) if head is not None else {}
     for cell in alone:
         below = head is not None and cell.row > head.row
         parted = parted_offer(cell.text) or (_bare(cell.text) if below else None)
@@ -47,6 +48,16 @@ def spoken_offers(view: View) -> Spoken | None:
     if not rows:
         return None
     return Spoken(View(view.sheet, rows, (), view.hidden_rows, frozenset(), view.hidden), head)
+
+
+def _figures_below(view: View, head: Cell) -> dict[int, dict[int, Cell]]:
+    """Rows of a board in words and one bare figure, below the sentence that says what the figures are."""
+    pairs = {row: sorted(view.rows[row].items()) for row in view.order if row > head.row and len(view.rows[row]) == 2}
+    return {
+        row: {0: board, 1: figure}
+        for row, ((_, board), (_, figure)) in pairs.items()
+        if isinstance(board.value, str) and _is_board(board.text) and isinstance(figure.value, Decimal)
+    }
 
 
 @lru_cache(maxsize=8192)

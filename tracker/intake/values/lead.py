@@ -12,6 +12,7 @@ from functools import cache, lru_cache
 from math import ceil
 
 from tracker.intake.values.clauses import clauses
+from tracker.intake.values.currency import find_currencies
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.words.fold import fold, tokens
@@ -200,6 +201,21 @@ def find_lead(text: str) -> LeadTime | None:
         for one in (lead,) if lead is not None else _carried_on(clause) if found else ():
             found[one.days] = one
     return next(iter(found.values())) if len(found) == 1 else None
+
+
+@lru_cache(maxsize=8192)
+def lead_by_itself(text: str) -> LeadTime | None:
+    """The lead time that stands alone between commas: 'FOB mill, 4-6 weeks', 'Delivered, 10 working days ARO'.
+
+    Only among words for delivery or money; None for days without more, which may be those of payment, and beside
+    words for validity.
+    """
+    terms = (clause for clause in clauses(text) if find_currencies(clause) or phrases("delivery").find(clause))
+    own = (part for clause in terms if not phrases("valid").find(clause) for part in _COMMA.split(clause))
+    found = {said.days: said for part in own if (said := lead_text(part.strip(" :."))) is not None and said.high > 0}
+    said = next(iter(found.values())) if len(found) == 1 else None
+    plain_days = said is not None and lead_unit(said.words) is LeadUnit.DAY
+    return None if plain_days else said
 
 
 def _carried_on(clause: str) -> Iterable[LeadTime]:

@@ -28,7 +28,7 @@ def _without_per_item(clause: str) -> str:
 
 @lru_cache(maxsize=8192)
 def find_minimum(text: str) -> Mass | None:
-    """The one weight behind words for a minimum order, in the same clause.
+    """The one weight behind words for a minimum order, or right before them, in the same clause.
 
     None where there is none, two that differ, or one for each of several boards.
     """
@@ -41,9 +41,16 @@ def find_minimum(text: str) -> Mass | None:
         if len(behind) > 1 and find_grade(clause) is not None:
             # 'Min order 20,000 lb SBS, 10,000 lb CRB' is one a board.
             return None
-        if behind:
-            found[(behind[0].amounts, behind[0].units)] = behind[0]
+        least = behind[0] if behind else _right_before(clause[: words[0].start])
+        if least is not None:
+            found[(least.amounts, least.units)] = least
     return next(iter(found.values())) if len(found) == 1 else None
+
+
+def _right_before(text: str) -> Mass | None:
+    """The weight that a text ends with: '10,000 lb' of '10,000 lb minimum per item'."""
+    ahead = find_masses(text)
+    return ahead[-1] if ahead and text.rstrip().endswith(ahead[-1].words) else None
 
 
 @lru_cache(maxsize=8192)

@@ -14,7 +14,7 @@ from tracker.intake.values.clauses import clauses
 from tracker.intake.values.dates import DateReading, find_dates
 from tracker.intake.values.delivery import Delivery, find_delivery
 from tracker.intake.values.grade import LegendEntry, legend
-from tracker.intake.values.lead import LeadTime, find_lead, leads_by_grade
+from tracker.intake.values.lead import LeadTime, find_lead, lead_by_itself, leads_by_grade
 from tracker.intake.values.masses import Mass, find_masses
 from tracker.intake.values.minimum import minimums
 from tracker.intake.values.orders_priced import orders_priced
@@ -134,7 +134,7 @@ def _all(text: str) -> Iterator[Statement]:
 
 def _leads(text: str) -> Iterable[LeadTime]:
     """The lead times of some grades each, else the one of all."""
-    general = find_lead(text)
+    general = find_lead(text) or lead_by_itself(text)
     return leads_by_grade(text) or (() if general is None else (general,))
 
 

@@ -6,6 +6,7 @@ from datetime import date, timedelta
 from functools import lru_cache
 
 from tracker.intake.values.clauses import clauses
+from tracker.intake.values.currency import find_currencies
 from tracker.intake.values.dates import DateOrder, DateReading, find_dates, ordered
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
@@ -105,9 +106,9 @@ def _clause(clause: str) -> Validity | None:
         for match in phrases("until").find(clause)
         if not any(since.start < match.start and match.end <= since.end for since in begins)
     ]
-    if not speaks and not any(match.value == "strong" for match in ends):
-        return None
     dates = find_dates(clause)
+    if not speaks and not any(match.value == "strong" for match in ends):
+        return _by_itself(clause, dates)
     for match in ends:
         date_after = next((found for found in dates if found.start >= match.end), None)
         if date_after is not None and not _far(clause, match.end, date_after.start):
@@ -132,6 +133,17 @@ def _clause(clause: str) -> Validity | None:
     if _names_an_end(clause) or (speaks and (_speaks_of_months(clause) or (dates and not _only_begins(clause, dates)))):
         return Validity(clause, unread=True)
     return None
+
+
+def _by_itself(clause: str, dates: tuple[DateReading, ...]) -> Validity | None:
+    """'EUR per tonne, until 31 August 2026', 'Prices until 31 August 2026': a last day among words for money."""
+    if len(dates) != 1 or not (phrases("price_words").find(clause) or find_currencies(clause)):
+        return None
+    before, behind = _COMMAS.split(clause[: dates[0].start])[-1].strip(), clause[dates[0].end :]
+    named = phrases("price_lists").at(tokens(fold(before)), 0)
+    before = before[named.end :] if named is not None else before
+    alone = phrases("until").whole(before.strip()) is not None and not behind.partition(",")[0].strip(" .")
+    return Validity(clause, until=dates[0]) if alone else None
 
 
 def _names_an_end(clause: str) -> bool:

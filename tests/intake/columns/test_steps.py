@@ -1,0 +1,38 @@
+"""What a price starts from and what is put on top: steps that the figures show to lead to the price."""
+
+import pytest
+
+from tests.intake.sheets import lines
+
+TITLE = ["USD per short ton, FOB mill"]
+SPECS = ["Grade", "Caliper (pt)", "lb/MSF"]
+
+
+def _offered(heads, *figures):
+    boards = (["SBS C1S", 16, 68], ["SBS C2S", 18, 76], ["CRB C1S", 20, 79])
+    return lines([TITLE, [*SPECS, *heads], *([*board, *row] for board, row in zip(boards, figures, strict=True))])
+
+
+@pytest.mark.parametrize("heads", [("Base", "Adder C2S", "Price"), ("Price", "Energy surcharge", "New price")])
+def test_the_sum_is_offered_and_its_parts_are_not(heads):
+    found = _offered(heads, (1180, 10, 1190), (1170, 45, 1215), (860, 0, 860))
+    assert {cell: str(line.state) for cell, line in found.items()} == dict.fromkeys(("F3", "F4", "F5"), "accepted")
+    assert all(line.offer.charges == () for line in found.values())
+
+
+@pytest.mark.parametrize("rate", [4, 0.04])
+def test_so_is_what_a_rate_leaves(rate):
+    found = _offered(("Base price", "Rebate", "Your price"), (1200, rate, 1152), (1150, rate, 1104), (900, rate, 864))
+    assert set(found) == {"F3", "F4", "F5"}
+
+
+def test_figures_that_do_not_add_up_are_no_steps():
+    found = _offered(("Price", "Adder", "Other price"), (1180, 10, 1191), (1170, 45, 1210), (860, 5, 870))
+    assert {"D3", "F3"} <= set(found)
+
+
+def test_order_sizes_that_chance_to_add_up_are_offers_each():
+    found = _offered(
+        ("over 20 ST", "Energy surcharge", "under 20 ST"), (1180, 20, 1200), (1170, 20, 1190), (860, 20, 880)
+    )
+    assert {"D3", "F3", "D4", "F4", "D5", "F5"} == set(found)

@@ -1,0 +1,83 @@
+"""Steps on the way to the price: 'Base | Adder | Price', where in every row the last is the first and the second."""
+
+from collections.abc import Mapping
+from dataclasses import replace
+from decimal import Decimal
+from itertools import product
+
+from tracker.intake.columns.column import Column
+from tracker.intake.columns.headed_figures import says_delivery, spreads_values
+from tracker.intake.tables.table import Table
+from tracker.intake.values.roles import CHARGES, Role
+
+_LOOKED_AT = 200
+_FEWEST_ROWS = 2
+_ROUNDED = Decimal("0.006")
+_ROUNDED_SHARE = Decimal("0.001")
+"""A sum is exact to the cent; what a percentage makes of a price may be rounded to its last figure."""
+_PRICES = (Role.PRICE, Role.NET_PRICE)
+_BETWEEN = (CHARGES - {Role.FREIGHT, Role.INDEX}) | {Role.PRICE, None}
+"""What may lead from one price to the next. Freight makes a delivered price of it, which is an offer of its own."""
+
+_Figures = Mapping[int, Decimal]
+
+
+def without_steps(columns: list[Column], table: Table) -> list[Column]:
+    """Makes the start a list price, and what leads from it to the price a change, where the figures show both.
+
+    A careful buyer adds up: what a column starts from, and what is put on top, is no price to pay.
+    """
+    starts = [column for column in columns if column.role in _PRICES and not _says_more(column)]
+    if len(starts) < _FEWEST_ROWS:
+        return columns
+    between = [column for column in columns if column.role in _BETWEEN]
+    figures = {column.index: _figures(table, column) for column in (*starts, *between)}
+    roles: dict[int, Role] = {}
+    for start, step, price in product(starts, between, starts):
+        in_order = start.index < price.index and step.index < price.index and start is not step
+        if in_order and _leads(*(figures[column.index] for column in (start, step, price))):
+            roles |= {start.index: Role.LIST_PRICE, step.index: Role.CHANGE}
+    return [replace(column, role=roles[column.index]) if column.index in roles else column for column in columns]
+
+
+def _says_more(column: Column) -> bool:
+    """Prices by order size, caliper or delivery are offers each, however their figures add up."""
+    return spreads_values(column) or any(says_delivery(head) or head.bracket is not None for head in column.said)
+
+
+def _figures(table: Table, column: Column) -> dict[int, Decimal]:
+    cells = ((row.index, table.view.rows[row.index].get(column.index)) for row in table.rows[:_LOOKED_AT])
+    return {row: cell.value for row, cell in cells if cell is not None and isinstance(cell.value, Decimal)}
+
+
+def _leads(start: _Figures, step: _Figures, price: _Figures) -> bool:
+    """One way of reckoning holds in every row that has the price and its start, and in two rows changes something."""
+    rows = [row for row in price if start.get(row) and price[row] > 0]
+    changed = [row for row in rows if step.get(row)]
+    if len(changed) < _FEWEST_ROWS and not (changed and len(rows) > len(changed)):
+        return False
+    return any(all(way(start[row], step.get(row, Decimal(0)), price[row]) for row in rows) for way in _WAYS)
+
+
+def _added(start: Decimal, step: Decimal, price: Decimal) -> bool:
+    return abs(start + step - price) <= _ROUNDED
+
+
+def _taken_off(start: Decimal, step: Decimal, price: Decimal) -> bool:
+    return abs(start - step - price) <= _ROUNDED
+
+
+def _share_added(start: Decimal, step: Decimal, price: Decimal) -> bool:
+    return abs(start * (1 + _share(step)) - price) <= _ROUNDED_SHARE * price
+
+
+def _share_taken_off(start: Decimal, step: Decimal, price: Decimal) -> bool:
+    return abs(start * (1 - _share(step)) - price) <= _ROUNDED_SHARE * price
+
+
+def _share(rate: Decimal) -> Decimal:
+    """The same whether it is written as 3 or as 0.03."""
+    return rate / 100 if abs(rate) >= 1 else rate
+
+
+_WAYS = (_added, _taken_off, _share_added, _share_taken_off)
