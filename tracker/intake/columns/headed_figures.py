@@ -18,6 +18,7 @@ NEVER_PRICES = frozenset(
         Role.DISCOUNT,
         Role.STOCK,
         Role.PACKING,
+        Role.SHEETS_WEIGHT,
         Role.YIELD,
         Role.TOTAL,
         Role.CHANGE,

@@ -14,7 +14,9 @@ from tracker.intake.values.roles import Role
 from tracker.intake.values.weight import weight_units
 
 _LONGEST = 12
-_ORDERS = frozenset({Role.MINIMUM, Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY, Role.STOCK, Role.PACKING})
+_ORDERS = frozenset(
+    {Role.MINIMUM, Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY, Role.STOCK, Role.PACKING, Role.SHEETS_WEIGHT}
+)
 
 
 def with_units_beside(

@@ -9,13 +9,14 @@ from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.measures import Board, Cells, merged, take_caliper, take_sheet, take_weight
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Level, Scope
+from tracker.intake.offers.sheets_weight import take_sheets_weight
 from tracker.intake.values.grade import GradeReading, coated_count, find_grade
 from tracker.intake.values.roles import Role
 from tracker.intake.words.fold import fold
 
 BOARD_ROLES = (
     Role.PRODUCT, Role.GRADE, Role.COATING, Role.FORM, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.WIDTH,
-    Role.LENGTH,
+    Role.LENGTH, Role.SHEETS_WEIGHT,
 )  # fmt: skip
 """The columns that a board may be read from: the row's other cells are not handed over."""
 
@@ -32,6 +33,7 @@ def board_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> 
     take_caliper(board, cells, columns, words, scope)
     take_weight(board, cells, columns, words, scope, facts)
     take_sheet(board, cells, columns, words, scope)
+    take_sheets_weight(board, cells, columns)
     return board
 
 

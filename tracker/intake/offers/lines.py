@@ -36,7 +36,7 @@ from tracker.intake.offers.rows import Rows, WholeRow
 from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level, Scope, headings_in_force
 from tracker.intake.offers.sheet import ReadTable
-from tracker.intake.offers.signs import evidence_of
+from tracker.intake.offers.signs import evidence_of, sign_by_size
 from tracker.intake.offers.terms import TERM_ROLES, Terms, terms_of
 from tracker.intake.tables.table import Words
 from tracker.intake.values.roles import Role
@@ -100,7 +100,10 @@ class TableReader:
 
     def _sign(self, price: PriceColumn) -> str | None:
         texts = (cell.text for cell in self._read.cells(price.column) if isinstance(cell.value, str))
-        return evidence_of(texts).sign
+        sign = evidence_of(texts).sign or self._facts.decimal_sign
+        if sign is not None or self._read.columns.of(Role.BASIS, Role.CURRENCY, Role.PER_QUANTITY):
+            return sign
+        return sign_by_size(self._read.cells(price.column))
 
     def _row(self, whole: WholeRow, brackets: Brackets) -> Iterator[Draft]:
         offered = self._offered(whole)

@@ -25,7 +25,7 @@ _TERMS = (Role.VENDOR, Role.LEAD_TIME, Role.VALIDITY, Role.MINIMUM, Role.DELIVER
 _FILLED = (*_BOARD, Role.WIDTH, Role.LENGTH, *_UNITS, *_TERMS, *_CHARGES)
 _NO_OFFER_LABELS = frozenset({
     *_CHARGES, *_TERMS, Role.TOTAL, Role.DISCOUNT, Role.PAYMENT, Role.INDEX, Role.CHANGE, Role.STOCK, Role.YIELD,
-    Role.PACKING,
+    Role.PACKING, Role.SHEETS_WEIGHT,
 }) - {Role.VENDOR}  # fmt: skip
 
 

@@ -2,9 +2,11 @@
 
 import re
 from collections.abc import Iterable
+from decimal import Decimal
 
+from tracker.intake.grid import Cell
 from tracker.intake.values.money import price_text
-from tracker.intake.values.numbers import NumberReading, SignEvidence, number_readings
+from tracker.intake.values.numbers import NumberReading, SignEvidence, number_readings, settled
 from tracker.intake.words.lists import phrases
 
 
@@ -21,6 +23,40 @@ def evidence_of(texts: Iterable[str]) -> SignEvidence:
         point += signs == {"."}
         comma += signs == {","}
     return SignEvidence(point, comma)
+
+
+_OF_A_SIZE = 10
+"""How many times one price of a column may be another; the two readings of '1,180' lie a thousandfold apart."""
+
+
+def sign_by_size(cells: Iterable[Cell]) -> str | None:
+    """The decimal sign that makes a column's open figures of a size with its certain ones: '1,180*' beside 1195.
+
+    None where no figure is certain or none is open, and where the cells name several units.
+    """
+    certain: list[Decimal] = []
+    left_open: list[tuple[NumberReading, ...]] = []
+    units: set[object] = set()
+    for cell in cells:
+        said = price_text(cell.text) if isinstance(cell.value, str) else None
+        if isinstance(cell.value, Decimal):
+            certain.append(cell.value)
+            units.add(cell.number_format if "/" in cell.number_format else None)
+        elif said is not None and said.amounts and not said.rest and not said.is_range:
+            units.add(said.basis and said.basis.bases)
+            values = {reading.value for reading in said.amounts}
+            certain.extend(values if len(values) == 1 else ())
+            left_open.extend([said.amounts] if len(values) > 1 else [])
+    certain = [value for value in certain if value > 0]
+    if not certain or not left_open or len(units) > 1:
+        return None
+    signs = [sign for sign in ".," if all(_of_a_size(amounts, sign, certain) for amounts in left_open)]
+    return signs[0] if len(signs) == 1 else None
+
+
+def _of_a_size(amounts: Iterable[NumberReading], sign: str, certain: list[Decimal]) -> bool:
+    left = settled(amounts, sign)
+    return len(left) == 1 and all(left[0].value <= _OF_A_SIZE * one <= _OF_A_SIZE**2 * left[0].value for one in certain)
 
 
 _MEASURE = re.compile(r"\s*(\d+,\d+)\s*[^\W\d]{1,3}²?\s*")

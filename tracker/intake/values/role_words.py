@@ -40,7 +40,7 @@ def header_roles(text: str) -> tuple[RoleReading, ...]:
         known = strengths.get(reading.role)
         together = reading.strength if known is None else max(0.85, known.strength)
         strengths[reading.role] = RoleReading(reading.role, together, text)
-    if Role.PACKING in strengths and not weight_units(text):
+    if strengths.keys() & {Role.PACKING, Role.SHEETS_WEIGHT} and not weight_units(text):
         # 'Gewicht kg/1000 Bogen' is what the sheets weigh.
         strengths.pop(Role.WEIGHT, None)
     return tuple(sorted(strengths.values(), key=lambda reading: -reading.strength))

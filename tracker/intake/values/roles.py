@@ -22,6 +22,7 @@ class Role(StrEnum):
     BASIS = "basis"
     PER_QUANTITY = "per_quantity"
     SHEET_SIZE = "sheet_size"
+    SHEETS_WEIGHT = "sheets_weight"
     WIDTH = "width"
     LENGTH = "length"
     BRACKET = "bracket"
