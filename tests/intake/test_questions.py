@@ -26,7 +26,7 @@ def test_an_impossible_weight_is_quoted_in_the_sheets_own_unit_and_shown_ahead_o
 
 
 def test_impossible_weights_of_rows_alike_lead_each_to_its_own_cell():
-    rows = [["SBS", 18, 350, 1140, "1–5 t"], ["SBS", 18, 350, 1100, "5–20 t"]]
+    rows = [["SBS", 18, 350, 1140, "1–5 tons"], ["SBS", 18, 350, 1100, "5–20 tons"]]
     question = asked([["Board", "pt", "lb/MSF", "USD/ST", "Order size"], *rows])
     assert [cell for _, cell in question.cells] == ["C2", "D2", "C3", "D3"]
 

@@ -91,14 +91,14 @@ def test_two_bases_beside_a_change_are_no_old_and_new_price():
 def test_prices_that_are_not_the_vendors_offer_stand_beside_it(other):
     found = lines([[*HEAD, other], *[[*row, 700] for row in ROWS]])
     assert {cell: line.state for cell, line in found.items()} == {"D2": "accepted", "D3": "accepted"}
-    sized = ["Board", "pt", "lb/MSF", "< 5 t", "5-20 t", other]
+    sized = ["Board", "pt", "lb/MSF", "< 5 tons", "5-20 tons", other]
     rows = [["USD/ST"], [], sized, *[[*row, row[3] - 20, 700] for row in ROWS]]
     assert {cell[0] for cell in lines(rows)} == {"D", "E"}
 
 
 @pytest.mark.parametrize("strange", ["Amount", "Price 2025", "Price (see mail)"])
 def test_a_column_that_names_no_order_size_beside_prices_that_do_is_asked(strange):
-    head = ["Board", "pt", "lb/MSF", "< 5 t", "5-20 t", strange]
+    head = ["Board", "pt", "lb/MSF", "< 5 tons", "5-20 tons", strange]
     found = lines([["USD/ST"], [], head, *[[*row, row[3] - 20, 700] for row in ROWS]])
     assert {cell for cell, line in found.items() if line.state == "accepted"} == {"D4", "E4", "D5", "E5"}
 

@@ -80,11 +80,9 @@ def _across(columns: Columns, facts: FileFacts) -> dict[int, Said[KgBracket]]:
 
 def _joined(written: tuple[Bracket, ...], facts: FileFacts) -> tuple[KgBracket, ...]:
     brackets = tuple(_weighed(bracket, facts) for bracket in written)
-    ton = facts.ton
     masses = [mass for bracket in brackets for mass in (bracket.start, bracket.end) if mass is not None]
-    if masses and all(not mass.ambiguous_ton or ton_of(mass, facts) is MassUnit.TONNE for mass in masses):
-        ton = MassUnit.TONNE
-    found = joined(brackets, ton, facts.decimal_sign)
+    tons = {ton_of(mass, facts) for mass in masses if mass.ambiguous_ton}
+    found = joined(brackets, tons.pop() if len(tons) == 1 else None, facts.decimal_sign)
     return tuple(_answered(bracket, kg, facts) for bracket, kg in zip(brackets, found, strict=True))
 
 

@@ -165,10 +165,12 @@ def _basis(reading: BasisReading | None, of_price: Basis | None, facts: FileFact
         return of_price
     if reading.basis is not None:
         return reading.basis
-    if of_price in reading.bases:
+    ton = facts.lone_t if reading.metric_hint else facts.ton
+    # A 't' beside a price per short ton is as likely another ton.
+    if of_price in reading.bases and not (reading.metric_hint and of_price is Basis.SHORT_TON):
         return of_price
-    if reading.ambiguous_ton and facts.ton in (MassUnit.SHORT_TON, MassUnit.TONNE):
-        return Basis.SHORT_TON if facts.ton is MassUnit.SHORT_TON else Basis.TONNE
+    if reading.ambiguous_ton and ton in (MassUnit.SHORT_TON, MassUnit.TONNE):
+        return Basis.SHORT_TON if ton is MassUnit.SHORT_TON else Basis.TONNE
     return None
 
 

@@ -24,12 +24,15 @@ from tracker.trade.quantities import MassUnit, WeightUnit
 
 @dataclass
 class FileFacts:
-    """Facts that hold for every sheet of a file; None or empty where the file does not settle them."""
+    """Facts that hold for every sheet of a file; None or empty where the file does not settle them.
+
+    `lone_t`: which ton a 't' is, where that is not told by the units of the file being metric.
+    """
 
     decimal_sign: str | None = None
     date_order: DateOrder | None = None
     ton: MassUnit | None = None
-    ton_because: str = ""
+    lone_t: MassUnit | None = None
     units: Units = field(default_factory=Units)
     weight_unit: WeightUnit | None = None
     named_dollars: frozenset[str] = frozenset()
@@ -88,17 +91,21 @@ def _answered_order(answers: Answers) -> DateOrder | None:
 
 
 def _settle_ton(facts: FileFacts, said: Iterable[Statement], answers: Answers) -> None:
-    """A stated definition, else the units throughout, else an earlier answer."""
-    defined = {statement.ton: statement.words for statement in said if isinstance(statement, SaysTon)}
-    if len(defined) == 1:
-        facts.ton, facts.ton_because = next(iter(defined.items()))
-    elif not defined and facts.units.pounds_and_inches_throughout:
-        facts.ton, facts.ton_because = MassUnit.SHORT_TON, "pounds and inches throughout the file"
-    elif not defined and facts.units.metric_throughout:
-        facts.ton, facts.ton_because = MassUnit.TONNE, "g/m² and µm throughout the file"
-    elif not defined and "ton" in answers.settled:
-        short = answers.settled["ton"] == "short"
-        facts.ton, facts.ton_because = (MassUnit.SHORT_TON if short else MassUnit.TONNE), "your answer"
+    """A stated definition, else the units throughout, else an earlier answer.
+
+    Pounds and inches make 'ton' a short ton; 't' is the symbol of the tonne, and stays open among them.
+    """
+    defined = {statement.ton for statement in said if isinstance(statement, SaysTon)}
+    if defined:
+        facts.ton = facts.lone_t = defined.pop() if len(defined) == 1 else None
+    elif facts.units.metric_throughout:
+        facts.ton = facts.lone_t = MassUnit.TONNE
+    else:
+        facts.lone_t = _ANSWERED_TONS.get(answers.settled.get("ton", ""))
+        facts.ton = MassUnit.SHORT_TON if facts.units.pounds_and_inches_throughout else facts.lone_t
+
+
+_ANSWERED_TONS = {"short": MassUnit.SHORT_TON, "metric": MassUnit.TONNE}
 
 
 def _weight_unit(said: Iterable[Statement]) -> WeightUnit | None:

@@ -66,7 +66,7 @@ def currency_claim(reading: CurrencyReading, where: str, words: str, excused: bo
 
 
 def basis_claim(reading: BasisReading, where: str, words: str, facts: FileFacts, excused: bool = False) -> Claim[str]:
-    return Claim(bases_of(reading, facts), where, words, excused)
+    return Claim(bases_of(reading, facts), where, words, excused, reading.metric_hint)
 
 
 def bases_of(reading: BasisReading, facts: FileFacts) -> frozenset[str]:
@@ -129,7 +129,7 @@ def _stated_basis(level: Level, claimed: Claimed, facts: FileFacts, nearer: Near
         bases = bases_of(said.value.basis, facts)
         words = _clause_saying(said.words, said.value.basis.words)
         excused = _gives_way(words, nearer) or bool(bases & claimed.bases)
-        yield Claim(bases, said.where, words, excused)
+        yield basis_claim(said.value.basis, said.where, words, facts, excused)
 
 
 def _gives_way(words: str, nearer: Nearer) -> bool:

@@ -202,8 +202,9 @@ def _dollar(settled: Settled[str], facts: FileFacts) -> str | None:
 
 def _fill_basis(draft: Draft, settled: Settled[str], facts: FileFacts) -> None:
     values = settled.values
-    if values == _TONS and settled.against is None and facts.ton is not None:
-        values = frozenset({_TON_VALUES[facts.ton]})
+    ton = facts.lone_t if settled.by is not None and settled.by.lone_t else facts.ton
+    if values == _TONS and settled.against is None and ton is not None:
+        values = frozenset({_TON_VALUES[ton]})
     if len(values) == 1 and settled.by is not None and settled.against is None:
         _take_basis(draft, next(iter(values)), settled.by, facts)
     elif values == _TONS and settled.by is not None and settled.against is None:

@@ -15,12 +15,14 @@ class Claim(Generic[T]):
     """The values that one place allows.
 
     `excused`: it is about other prices of the sheet, so that it contradicts nothing where it says otherwise.
+    `lone_t`: it says 't', the symbol of the tonne, which pounds and inches around it do not make a short ton.
     """
 
     values: frozenset[T]
     where: str
     words: str
     excused: bool = False
+    lone_t: bool = False
 
     def evidence(self, field: str) -> Evidence:
         """What the window shows beside the field that this settled."""

@@ -239,6 +239,9 @@ def _take_minimum(terms: Terms, mass: Mass | None, where: str, words: str, facts
     if kg is not None and kg <= LARGEST_ORDER_KG:
         terms.minimum_kg = kg
         terms.evidence.append(Evidence("minimum_kg", where, words))
+    elif any(sign.isdigit() for sign in words):
+        text = f"“{words}” says the smallest order, but not in a weight that can be told for certain."
+        terms.notes.append(Note(NoteCode.BRACKET_UNREAD, where, text))
 
 
 @lru_cache(maxsize=4096)
@@ -248,7 +251,9 @@ def _kg(mass: Mass, ton: MassUnit | None, sign: str | None) -> Decimal | None:
 
 def ton_of(mass: Mass, facts: FileFacts) -> MassUnit | None:
     """Which ton a weight of an order is in: what the file settles, or a lone 't' in a metric file."""
-    return MassUnit.TONNE if mass.metric_hint and facts.units.metric_file else facts.ton
+    if not mass.metric_hint:
+        return facts.ton
+    return MassUnit.TONNE if facts.units.metric_file else facts.lone_t
 
 
 def _delivery(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> None:

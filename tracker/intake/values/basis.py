@@ -40,6 +40,11 @@ class BasisReading:
         return self.bases == _TONS
 
 
+def hints_at_tonne(word: str) -> bool:
+    """'t', 'to' and 'tonelada', as written: 'T' and 'ton' are as often short tons."""
+    return fold(word).strip(". ") in _METRIC_WORDS and word.strip(". ") != "T"
+
+
 @cache
 def basis_phrases() -> Phrases[str]:
     """Every unit's words -> the word list's key."""
@@ -55,8 +60,7 @@ def per_words() -> Phrases[str]:
 def reading_of(key: str, text: str) -> BasisReading:
     """A word list's key as a reading. `text` is the unit as written, because its capitals matter ('t', 'St')."""
     if key == "ton":
-        metric = fold(text).strip(". ") in _METRIC_WORDS and text.strip(". ") != "T"
-        return BasisReading(_TONS, text, metric_hint=metric)
+        return BasisReading(_TONS, text, metric_hint=hints_at_tonne(text))
     if key == "thousand":
         return BasisReading(frozenset({Basis.THOUSAND_SHEETS}), text, needs_sheet=True)
     if key == "each":

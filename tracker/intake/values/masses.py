@@ -7,6 +7,7 @@ from decimal import Decimal
 from fractions import Fraction
 from functools import lru_cache
 
+from tracker.intake.values.basis import hints_at_tonne
 from tracker.intake.values.numbers import SPACED_NUMBER, NumberReading, number_readings, settled
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
@@ -127,8 +128,7 @@ def mass_text(text: str, units: tuple[MassUnit, ...] = ()) -> Mass | None:
     amounts = number_readings(match.group())
     if thousand:
         amounts = tuple(NumberReading(amount.value * 1000, amount.decimal_sign) for amount in amounts)
-    hint = rest in ("t", "to", "tonelada", "toneladas")
-    return Mass(amounts, own, text.strip(), hint) if amounts else None
+    return Mass(amounts, own, text.strip(), hints_at_tonne(text.strip()[-len(rest) :])) if amounts else None
 
 
 @lru_cache(maxsize=4096)
