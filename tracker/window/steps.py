@@ -3,6 +3,7 @@
 from PySide6.QtCore import QObject, Slot
 from PySide6.QtGui import QUndoStack
 
+from tracker.window.field_steps import FieldSteps
 from tracker.window.message_bar import MessageBar
 
 
@@ -13,6 +14,7 @@ class Steps(QObject):
         super().__init__(parent)
         self._stack = stack
         self._message = message
+        FieldSteps(self)
 
     @Slot(str)
     def say_done(self, text: str) -> None:

@@ -9,6 +9,7 @@ from PySide6.QtCore import QStringListModel, Qt, Signal
 from PySide6.QtWidgets import QCompleter, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from tracker.desk.vendors import vendor_meant
+from tracker.window.field_steps import empty
 from tracker.window.pieces import button, clear, column, row, words
 
 
@@ -47,7 +48,7 @@ class VendorNaming(QWidget):
 
     def begin(self) -> None:
         """An empty field."""
-        self.field.clear()
+        empty(self.field)
         clear(self._doubt)
 
     def _name(self) -> None:

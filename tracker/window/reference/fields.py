@@ -10,6 +10,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from tracker.trade.currencies import no_currency
+from tracker.window.field_steps import empty
 from tracker.window.pieces import button, column, restyle, row, words
 from tracker.window.samples.typed import Unclear
 
@@ -96,9 +97,7 @@ class FieldLine(QWidget):
 
     def clear(self, *kept: QLineEdit) -> None:
         """Empties the fields, save those to keep."""
-        for each in self._fields:
-            if each not in kept:
-                each.clear()
+        empty(*(each for each in self._fields if each not in kept))
 
 
 def _labelled(field: QLineEdit) -> QVBoxLayout:

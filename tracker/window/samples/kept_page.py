@@ -10,6 +10,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtGui import QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import QFileDialog, QWidget
 
+from tracker.window.field_steps import empty
 from tracker.window.pieces import button, column, hairline, holder, row, scrolled, words
 from tracker.window.samples.contact_fields import ContactFields
 from tracker.window.samples.fields import Wrong, field, labelled
@@ -111,8 +112,7 @@ class KeptPage(QWidget):
 
     def clear_verdict(self) -> None:
         """The verdict was kept, or is another sample's, so its words go."""
-        self.approved_for.clear()
-        self.rejected_because.clear()
+        empty(self.approved_for, self.rejected_because)
 
     def refuse(self, why: str) -> None:
         """Says why nothing was decided or kept."""

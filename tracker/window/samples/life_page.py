@@ -11,6 +11,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QLineEdit, QToolButton, QWidget
 
 from tracker.desk.comparison import Step
+from tracker.window.field_steps import empty
 from tracker.window.look import figures
 from tracker.window.pieces import button, column, hairline, holder, one_of, row, scrolled, words
 from tracker.window.quotes.ladder import Ladder
@@ -87,8 +88,7 @@ class LifePage(QWidget):
         self._sample = sample
         self._session.work.drop(self._ticket)
         self._wrong.clear()
-        for each in (self.on, self.until, self.carrier, self.tracking, self.note):
-            each.clear()
+        empty(self.on, self.until, self.carrier, self.tracking, self.note)
         here = str(sample.state) in ("arrived", "tested")
         self._measure.setVisible(here)
         self._form.setVisible(not here)

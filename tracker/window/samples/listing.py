@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QBoxLayout, QLineEdit, QStackedWidget, QWidget
 
 from tracker.desk.sample_numbers import number_said
 from tracker.desk.trouble import Trouble
+from tracker.window.field_steps import empty
 from tracker.window.look.figures import counted
 from tracker.window.pieces import button, column, holder, one_of, panel, row, scrolled, words
 from tracker.window.samples.life_lines import LifeLines
@@ -219,7 +220,7 @@ class SampleListing(QWidget):
             self.misread.emit(str(trouble))
             self.number.selectAll()
             return
-        self.number.clear()
+        empty(self.number)
         self.number_wanted.emit(number)
 
     def _ask_turn_round(self) -> None:

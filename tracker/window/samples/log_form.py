@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QCompleter, QFrame, QLineEdit, QMenu, QToolButton,
 
 from tracker.desk.sample_requests import Enquiry
 from tracker.trade.grades import grades
+from tracker.window.field_steps import empty
 from tracker.window.look.figures import Units, caliper_unit, counted
 from tracker.window.pieces import button, column, holder, row, words
 from tracker.window.samples.fields import Wrong, field, labelled, named
@@ -136,8 +137,7 @@ class LogForm(QFrame):
 
     def begin_next(self) -> None:
         """Empties the fields for the next request; the purpose stays, since several are often asked for one carton."""
-        for each in (self.vendor, self.grade, self.caliper, self.quantity, self.needed, self.board, self.contact):
-            each.clear()
+        empty(self.vendor, self.grade, self.caliper, self.quantity, self.needed, self.board, self.contact)
         self.start()
 
     def refuse(self, why: str) -> None:
@@ -175,7 +175,7 @@ class LogForm(QFrame):
             self._wrong.say("What shall the template be called? Write a name, then Enter.", self.template_name)
             return
         self.template_wanted.emit(name, enquiry)
-        self.template_name.clear()
+        empty(self.template_name)
 
     def _count(self) -> None:
         """Says on the button how many requests Enter would log."""

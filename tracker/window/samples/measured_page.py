@@ -14,6 +14,7 @@ from tracker.trade.claims import FEWEST, Verdict
 from tracker.trade.exact import as_decimal, plain_text
 from tracker.trade.methods import Property, properties
 from tracker.trade.sampling import CAUTION, SOURCE, units_to_take
+from tracker.window.field_steps import empty
 from tracker.window.look.figures import Units
 from tracker.window.pieces import button, clear, column, follow_by_tab, hairline, holder, row, scrolled, words
 from tracker.window.samples.fields import Wrong, field, labelled
@@ -142,7 +143,7 @@ class MeasuredPage(QWidget):
         """Shows what one sample measured. What was pasted stays while it is the same sample."""
         if self._sample is None or sample.number != self._sample.number:
             self.figures.clear()
-            self.claim.clear()
+            empty(self.claim)
             self._wrong.clear()
         self._sample = sample
         self._session.work.drop(self._ticket)
