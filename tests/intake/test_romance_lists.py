@@ -105,3 +105,31 @@ def test_money_of_other_countries(title, price, currency):
 def test_money_that_several_countries_share_is_asked(money):
     found = lines([[f"Precios en {money} por TM"], [], ["Tipo", "g/m²", "µm", "Precio"], ["GD2", 300, 395, 9250]])
     assert {note.code.value for note in found["D4"].notes} == {"currency-unknown"}
+
+
+def test_the_peso_that_the_title_names_is_the_dollar_sign_of_the_heads():
+    rows = [
+        ["Precios en pesos colombianos (COP)"],
+        [],
+        ["Tipo", "g/m²", "µm", "Precio $/kg"],
+        ["GD2", 300, 400, 4120.5],
+    ]
+    assert offer(rows, "D4").currency == "COP"
+
+
+def test_amounts_that_carry_their_own_unit_are_prices():
+    rows = [["Concepto", "Importe"], ["GC1 250 g/m² 400 µm", "1.259,50 €/t"], ["GD2 350 g/m² 470 µm", "0,858 €/kg"]]
+    assert [(cell, line.offer.basis) for cell, line in lines(rows).items()] == [("B2", "tonne"), ("B3", "kg")]
+    assert not lines([["Concepto", "Importe"], ["GC1 250 g/m² 400 µm", "1.259,50 €"]])
+
+
+@pytest.mark.parametrize("head", ["Port €/t", "Transport €/t", "Flete €/t"])
+def test_freight_beside_the_price(head):
+    found = offer([["Carton", "g/m²", "µm", "Prix départ €/t", head], ["GC2", 260, 420, 1188, 62]], "D2")
+    assert [(charge.price, charge.basis) for charge in found.charges] == [(62, "tonne")]
+
+
+@pytest.mark.parametrize("head", ["Qté minimale", "Quantité mini", "Cantidad mín."])
+def test_a_least_quantity_is_no_order_size(head):
+    found = offer([["Carton", "g/m²", "µm", "€/t", head], ["GC2", 260, 420, 1188, "5 t"]], "D2")
+    assert (found.minimum_kg, found.from_kg) == (5000, None)

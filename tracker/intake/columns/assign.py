@@ -1,5 +1,6 @@
 """From a table's headed columns to columns with roles: words first, then cells, then formats, each weighed."""
 
+import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from decimal import Decimal
@@ -202,8 +203,13 @@ def _beside_unit(head: Header) -> tuple[RoleReading, ...]:
     """The roles of what is left of a head without its currency and unit: 'WAS USD/ton' is what the price was."""
     if head.currency is None or head.basis is None:
         return ()
-    rest = head.text.replace(head.currency.words, " ", 1).replace(head.basis.words, " ", 1).strip(" /()[]")
+    rest = _without_word(_without_word(head.text, head.currency.words), head.basis.words).strip(" /()[]")
     return tuple(reading for reading in header(rest).roles if reading.strength >= 0.9) if rest else ()
+
+
+def _without_word(text: str, word: str) -> str:
+    """The t of 'Port €/t' is the unit, and no letter of the word before it."""
+    return re.sub(rf"(?<!\w){re.escape(word)}(?!\w)", " ", text, count=1)
 
 
 def _without_lookalikes(candidates: dict[Role, float]) -> dict[Role, float]:

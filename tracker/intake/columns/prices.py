@@ -33,7 +33,7 @@ def price_columns(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell
         if column.role is not None:
             by_role[column.role] = (*by_role.get(column.role, ()), column)
     found = Columns((), by_role)
-    kinds = _kinds(found) or dict.fromkeys(amount_per_unit(found), Kind.OFFER)
+    kinds = _kinds(found) or dict.fromkeys(amount_per_unit(found, samples), Kind.OFFER)
     if kinds and set(kinds.values()) == {Kind.PREVIOUS}:
         kinds |= dict.fromkeys(from_a_day(columns, samples), Kind.OFFER)
     unsure = ""

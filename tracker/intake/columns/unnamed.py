@@ -12,6 +12,7 @@ from tracker.intake.tables.heads import looks_priced
 from tracker.intake.tables.periods import is_period, without_periods
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.header import Header
+from tracker.intake.values.money import price_text
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import Role
 from tracker.intake.words.lists import phrases
@@ -31,15 +32,22 @@ _NEAR, _MOVES_WITH = Decimal("1.5"), Decimal("1.2")
 """How far another making's price lies from the usual one, and how little that varies; common practice, no source."""
 
 
-def amount_per_unit(columns: Columns) -> tuple[Column, ...]:
-    """'Betrag | Währg | Preiseinheit | ME', 'Valor kg': where no column is a price, the amount with a unit is one."""
+def amount_per_unit(columns: Columns, samples: Mapping[int, Sequence[Cell]]) -> tuple[Column, ...]:
+    """'Betrag | Währg | Preiseinheit | ME', 'Valor kg', 'Importe' over '1.418,00 €/t': where no column is a price, the
+    amount with a unit is one."""
     totals = columns.of(Role.TOTAL)
-    by_head = [one for one in totals if one.bases or one.mass_units]
-    if len(by_head) == 1:
-        return tuple(by_head)
+    per_unit = [one for one in totals if one.bases or one.mass_units or _mostly_per_unit(samples[one.index])]
+    if len(per_unit) == 1:
+        return tuple(per_unit)
     amounts = [one for one in totals if any(map(_is_amount, one.said))]
     units = columns.of(Role.BASIS, Role.PER_QUANTITY)
     return tuple(amounts) if len(amounts) == 1 and units else ()
+
+
+def _mostly_per_unit(cells: Sequence[Cell]) -> bool:
+    """What a line comes to is money; '0,858 €/kg' is a price."""
+    prices = [price for cell in cells if isinstance(cell.value, str) and (price := price_text(cell.text)) is not None]
+    return 2 * sum(bool(price.amounts) and price.basis is not None for price in prices) > len(cells)
 
 
 def _is_amount(head: Header) -> bool:

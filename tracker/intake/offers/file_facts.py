@@ -9,7 +9,7 @@ from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.offers.signs import evidence_of, sign_of_units
 from tracker.intake.offers.units import Units, units_of, units_seen
 from tracker.intake.values.clauses import clauses
-from tracker.intake.values.currency import countries, find_currencies
+from tracker.intake.values.currency import DOLLARS, countries, find_currencies
 from tracker.intake.values.dates import DateOrder, date_order, ordered
 from tracker.intake.values.grade import GradeReading, LegendEntry
 from tracker.intake.values.loads import load_definitions
@@ -116,11 +116,8 @@ def _weight_unit(said: Iterable[Statement]) -> WeightUnit | None:
 
 def _dollars(text: str) -> Iterator[str]:
     for reading in find_currencies(text):
-        if reading.code is not None and reading.code in _DOLLARS:
+        if reading.code is not None and reading.code in DOLLARS:
             yield reading.code
-
-
-_DOLLARS = frozenset({"USD", "CAD", "AUD", "NZD", "HKD", "SGD", "TWD", "MXN"})
 
 
 def _loads(texts: Iterable[str]) -> dict[str, Mass]:

@@ -7,7 +7,8 @@ from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, words
 from tracker.intake.words.phrases import Phrases
 
-DOLLARS = ("USD", "CAD", "AUD", "NZD", "HKD", "SGD", "TWD", "MXN")
+DOLLARS = ("USD", "CAD", "AUD", "NZD", "HKD", "SGD", "TWD", "MXN", "CLP", "COP", "ARS", "UYU", "DOP")
+"""Currencies that are written with a bare $, pesos among them."""
 SHARED: dict[str, tuple[str, ...]] = {
     "dollar": DOLLARS,
     "krona": ("SEK", "NOK", "DKK", "ISK"),
