@@ -9,7 +9,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tracker.trade.basis import Basis, BoardMeasure, price_on
+from tests.trade.quantities_for_tests import price_on
+from tracker.trade.basis import Basis, BoardMeasure
 from tracker.trade.grades import estimate_grammage
 from tracker.trade.quantities import CaliperUnit, Exact, WeightUnit, grammage, micrometres, weight_in
 

@@ -256,7 +256,7 @@ def test_a_line_as_json_is_what_the_contract_says(desk: Desk, sheet: Sheet) -> N
     whole = file_object(take_in.read(desk, sheet()))
     assert set(whole) == {"file", "sha256", "unreadable", "vendor", "lines", "passed_over"}
     assert whole["passed_over"] == [{"sheet": "Terms", "rows": "1-14", "why": "no prices"}]
-    told = whole["lines"][0]
+    told = next(whole["lines"])
     assert told == {
         "sheet": "Prices",
         "cell": "D5",
@@ -293,7 +293,7 @@ def test_a_line_as_json_is_what_the_contract_says(desk: Desk, sheet: Sheet) -> N
 
 
 def test_a_line_in_question_leaves_open_what_is_not_certain(desk: Desk, sheet: Sheet) -> None:
-    told = file_object(take_in.read(desk, sheet()))["lines"][1]
+    told = list(file_object(take_in.read(desk, sheet()))["lines"])[1]
     assert (told["state"], told["basis"], told["per_tonne"], told["notes"][0]["code"]) == (
         "question",
         None,

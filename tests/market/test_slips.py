@@ -2,10 +2,11 @@ import numpy as np
 import pytest
 
 from tests.market.making import LIKE, bands_of, offers_of
+from tests.trade.quantities_for_tests import price_on
 from tracker.market.offers import Settings
 from tracker.market.slips import THREE_THOUSAND, SlipKind
 from tracker.market.verdicts import judge
-from tracker.trade.basis import Basis, BoardMeasure, per_tonne, price_on
+from tracker.trade.basis import Basis, BoardMeasure, per_tonne
 
 BAND = bands_of(850.0, 1150.0)
 BOARD = BoardMeasure(350, (720, 1020))

@@ -9,7 +9,8 @@ from fractions import Fraction
 
 import pytest
 
-from tracker.trade.basis import Basis, BoardMeasure, area_of, mass_of, per_msf, per_tonne, price_on, sheet_area
+from tests.trade.quantities_for_tests import price_on
+from tracker.trade.basis import Basis, BoardMeasure, area_of, mass_of, per_msf, per_tonne, sheet_area
 from tracker.trade.exact import M2_PER_MSF, MM_PER_INCH
 from tracker.trade.footing import footing
 from tracker.trade.offer import Charge, Offer, Source

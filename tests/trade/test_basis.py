@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from tests.trade.quantities_for_tests import measures, prices
+from tests.trade.quantities_for_tests import measures, price_on, prices
 from tracker.trade.basis import (
     BY_AREA,
     BY_SHEET,
@@ -15,7 +15,6 @@ from tracker.trade.basis import (
     mass_of,
     per_msf,
     per_tonne,
-    price_on,
     sheet_area,
 )
 
@@ -59,7 +58,6 @@ def test_without_a_grammage_a_price_by_weight_has_no_area(price, basis):
 @given(prices, st.sampled_from(sorted(BY_AREA)))
 def test_without_a_grammage_a_price_by_area_has_no_weight(price, basis):
     assert per_tonne(price, basis, NOTHING_KNOWN) is None
-    assert price_on(price, basis, NOTHING_KNOWN) is None
     assert per_msf(price, basis, NOTHING_KNOWN) is not None
 
 

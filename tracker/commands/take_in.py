@@ -17,7 +17,7 @@ from tracker.commands.outcome import Status
 from tracker.commands.printing import print_json
 from tracker.commands.vendor_said import vendor_said
 from tracker.desk.collecting import no_collecting
-from tracker.desk.contract import passing_object
+from tracker.desk.contract import file_object
 from tracker.desk.files import answers as answers_of
 from tracker.desk.files import find, name_vendor
 from tracker.desk.opening import Desk, desk_if_there, is_there, load_store
@@ -86,7 +86,7 @@ def _desk(options: argparse.Namespace) -> Iterator[Desk | None]:
 
 def _show(results: list[Told], options: argparse.Namespace) -> None:
     if options.json:
-        print_json({"files": [passing_object(taken) for taken, _ in results]}, 4)
+        print_json({"files": [file_object(taken) for taken, _ in results]}, 4)
     for taken, trouble in results:
         if trouble is None:
             _tell(taken, plain=not options.json)

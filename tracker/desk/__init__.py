@@ -27,7 +27,7 @@ take_in      read(desk | None, path, answers=Answers(), manner=Manner(show=False
              keep_ready() / stand_down()               a reading process started ahead of need
              read_bytes(desk | None, name, content, answers) -> TakenIn      a file that is held in memory
              workbook(content, name) -> Workbook of Grids        the sheet as the vendor sent it (may raise Trouble)
-contract     file_object(taken) -> dict                one entry of the import JSON; passing_object: for printing
+contract     file_object(taken) -> dict                one entry of the import JSON, its lines an iterator
 files        files(desk) -> tuple[StoredFile, ...]
                  StoredFile(id, name, sha256, vendor, received, imported_at, imported_by, withdrawn, offers, held)
              find(desk, id or sha256) -> StoredFile    content(desk, file_id) -> bytes

@@ -12,13 +12,10 @@ from tracker.trade.offer import OPEN, Charge, Line, Note, NoteCode, Offer, Passe
 
 
 def file_object(taken: TakenIn) -> dict[str, Any]:
-    """One entry of `files`: everything that reading this file yielded."""
-    passing = passing_object(taken)
-    return {**passing, "lines": list(passing["lines"])}
+    """One entry of `files`: everything that reading this file yielded.
 
-
-def passing_object(taken: TakenIn) -> dict[str, Any]:
-    """The same with `lines` as an iterator, for printing once: a long list's dicts take more memory than its lines."""
+    `lines` is an iterator, to be printed once: a long list's dicts take more memory than its lines.
+    """
     reading = taken.reading
     repeated = _already_imported(taken)
     return {

@@ -67,12 +67,6 @@ def per_msf(price: Exact, basis: Basis, board: BoardMeasure) -> Fraction | None:
     return None if units is None else Fraction(price) * units
 
 
-def price_on(per_tonne_price: Exact, basis: Basis, board: BoardMeasure) -> Fraction | None:
-    """A price per tonne expressed on another basis: the inverse of per_tonne."""
-    mass = mass_of(basis, board)
-    return None if mass is None else Fraction(per_tonne_price) * mass / KG_PER_TONNE
-
-
 # A sheet of 20,000 rows has a few hundred boards: their sizes are remembered, exact as they are.
 @lru_cache(4096)
 def units_in_a_tonne(basis: Basis, board: BoardMeasure) -> Fraction | None:
