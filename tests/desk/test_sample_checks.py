@@ -56,12 +56,14 @@ def test_a_claim_is_kept_and_one_is_broken(arrived: Desk) -> None:
 
 
 def test_where_several_boards_fit_their_names_are_the_choices(desk: Desk) -> None:
-    file(desk, line(product="Fenlight White"), line(product="Fenlight Cream"), line(product="fenlight  white"))
+    products = ("Fenlight White", "Fenlight Cream", "fenlight  white", "")
+    file(desk, *(line(product=product) for product in products))
     samples.log(desk, VENDOR, "SBS", Decimal("457.2"), on=nov(4))
     found = check_sample(desk, 1)
     assert found.choices[0] == "Fenlight Cream"
     assert len(found.choices) == 2
     assert "fit: Fenlight Cream" in found.why_not
+    assert " and one that its sheet gives no name. " in found.why_not
     sample_requests.name_board(desk, 1, found.choices[0])
     assert (check_sample(desk, 1).choices, check_sample(desk, 1).board) == ((), "Fenlight Cream")
 

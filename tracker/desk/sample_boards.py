@@ -73,8 +73,9 @@ def among(offers: Sequence[OfferedBoard], request: Request) -> BoardFound:
     if not fitting:
         return BoardFound((), f"{request.vendor} offers no {request.grade} of this caliper, so nothing is claimed.")
     if len(names) > 1:
-        choices = tuple(sorted(names.values()))
-        return BoardFound((), f"Several boards of {request.vendor} fit: {_listed(choices)}. Name the board.", choices)
+        choices = tuple(sorted(name for key, name in names.items() if key))
+        shown = _listed(choices, nameless="" in names)
+        return BoardFound((), f"Several boards of {request.vendor} fit: {shown}. Name the board.", choices)
     if request.caliper_um is None and len(calipers) > 1:
         return BoardFound((), "No caliper was asked for, and the board is offered in several.")
     return BoardFound(tuple(fitting))
@@ -88,5 +89,9 @@ def _nearest(offers: Sequence[OfferedBoard], caliper_um: Decimal) -> list[Offere
     return [each for each in offers if away.get(each.offer, Decimal(1)) <= limit]
 
 
-def _listed(shown: Sequence[str]) -> str:
-    return ", ".join(shown[:4]) + (f" and {len(shown) - 4} more" if len(shown) > 4 else "")
+def _listed(names: Sequence[str], *, nameless: bool) -> str:
+    """The first of these names; that there is also a board which its sheet calls by its grade only."""
+    further = [f"{len(names) - 4} more"] if len(names) > 4 else []
+    if nameless:
+        further.append("one that its sheet gives no name")
+    return " and ".join([", ".join(names[:4]), *further])
