@@ -1,4 +1,4 @@
-"""A list of things to settle: in a tight place a row is taller, so that neither its detail nor its figure is cut."""
+"""A list of things to settle: in a narrow place a row is taller, so that none of its words is cut."""
 
 import pytest
 
@@ -13,8 +13,8 @@ TASK = Task(
 
 
 @pytest.mark.gui
-@pytest.mark.parametrize(("width", "lines"), [(360, 3), (500, 2), (900, 2)])
-def test_a_tight_list_gives_the_figure_a_line_of_its_own(theme: Theme, qtbot, width: int, lines: int) -> None:
+@pytest.mark.parametrize(("width", "lines"), [(280, 4), (360, 3), (560, 2), (900, 2)])
+def test_a_narrow_list_gives_its_words_further_lines(theme: Theme, qtbot, width: int, lines: int) -> None:
     tasks = TaskList("Prices that stand out", theme)
     qtbot.addWidget(tasks)
     tasks.show_tasks([TASK, TASK])
@@ -31,4 +31,17 @@ def test_rows_laid_out_while_nobody_saw_them_fit_the_width_they_are_shown_in(win
     window.go_quotes()
     settle(qtbot, window)
     tasks = window.quotes.reasons._standing_out
-    assert tasks.visualRect(tasks.model().index(0, 0)).height() == tasks.sizeHintForRow(0)
+    first, second = (tasks.visualRect(tasks.model().index(row, 0)) for row in range(2))
+    assert second.top() - first.top() == tasks.sizeHintForRow(0)
+
+
+@pytest.mark.gui
+def test_a_list_made_narrower_puts_its_rows_further_apart(theme: Theme, qtbot) -> None:
+    tasks = TaskList("Prices that stand out", theme)
+    qtbot.addWidget(tasks)
+    tasks.show_tasks([TASK, TASK])
+    tasks.resize(900, 300)
+    tasks.show()
+    qtbot.waitUntil(lambda: tasks.visualRect(tasks.model().index(1, 0)).top() == 46)
+    tasks.resize(360, 300)
+    qtbot.waitUntil(lambda: tasks.visualRect(tasks.model().index(1, 0)).top() == 64)

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 from typing import Any
 
 from PySide6.QtCore import QAbstractListModel, QModelIndex, QPersistentModelIndex, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QFocusEvent, QFont, QKeyEvent, QPainter, QPen, QResizeEvent, QShowEvent
+from PySide6.QtGui import QColor, QFocusEvent, QFont, QFontMetricsF, QKeyEvent, QPainter, QPen, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QFrame,
@@ -22,11 +23,16 @@ from tracker.desk.standing import Standing
 from tracker.window.look.marks import draw_mark
 from tracker.window.look.plies import draw_plies
 from tracker.window.look.theme import Theme
+from tracker.window.tables.task_lines import TaskLines, lay_out
 
 ROW_HEIGHT = 46
+"""Of a task whose text and detail take a line each, as most do."""
 _LINE = 18
-_NARROW, _TIGHT = 620, 420
-"""Below these widths the figure stands beside the detail, and below both lines."""
+_ABOVE = 5
+_MARGIN = 14
+_SIGN = 20
+_LEAST_WIDTH = 200
+_AT_LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 TASK = int(Qt.ItemDataRole.UserRole) + 1
 _NOWHERE = QModelIndex()
 
@@ -80,8 +86,10 @@ class _TaskDelegate(QStyledItemDelegate):
 
     def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex) -> QSize:
         view = self.parent()
-        tight = isinstance(view, QListView) and view.viewport().width() < _TIGHT
-        return QSize(200, ROW_HEIGHT + (_LINE if tight else 0))
+        if not isinstance(view, QListView):
+            return QSize(_LEAST_WIDTH, ROW_HEIGHT)
+        lines = self._lines(index.data(TASK), view.viewport().width(), option.font)
+        return QSize(_LEAST_WIDTH, ROW_HEIGHT + (lines.count - 2) * _LINE)
 
     def paint(
         self, painter: QPainter, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
@@ -92,19 +100,20 @@ class _TaskDelegate(QStyledItemDelegate):
         painter.save()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         self._ground(painter, option, index.row() == 0)
-        left = box.left() + 14
         if task.grade:
-            draw_plies(painter, task.grade, QRectF(left, box.center().y() - 9, 32, 18))
-            left += 44
-        figure = self._figure(painter, option, task)
-        room = figure.left() - left - 12
-        whole = box.right() - 14 - left
+            draw_plies(painter, task.grade, QRectF(box.left() + _MARGIN, box.center().y() - 9, 32, 18))
+        lines = self._lines(task, box.width(), option.font)
+        line = QRectF(box.left() + _left(task), box.top() + _ABOVE, _room(task, box.width()), _LINE)
         painter.setFont(option.font)
-        narrow, tight = box.width() < _NARROW, box.width() < _TIGHT
-        self._line(painter, QRectF(left, box.top() + 5, whole if narrow else room, _LINE), task.text, palette.ink)
-        detail = QRectF(left, box.top() + 5 + _LINE, whole if tight else room, _LINE)
-        self._line(painter, detail, task.detail, palette.quiet)
+        for at, words in enumerate((*lines.text, *lines.detail)):
+            painter.setPen(QColor(palette.ink if at < len(lines.text) else palette.quiet))
+            painter.drawText(line.translated(0, at * _LINE), _AT_LEFT, words)
+        self._figure(painter, option, task, line.translated(0, lines.figure_at * _LINE))
         painter.restore()
+
+    def _lines(self, task: Task, width: float, font: QFont) -> TaskLines:
+        figure = QFontMetricsF(_strong(font)).horizontalAdvance(task.figure) + (_SIGN if task.mark is not None else 0)
+        return lay_out(task.text, task.detail, figure, _room(task, width), font)
 
     def _ground(self, painter: QPainter, option: QStyleOptionViewItem, first: bool) -> None:
         """Selected, under the mouse or neither, with a line to the row above."""
@@ -117,29 +126,30 @@ class _TaskDelegate(QStyledItemDelegate):
         if not first:
             painter.drawLine(box.topLeft(), box.topRight())
 
-    def _figure(self, painter: QPainter, option: QStyleOptionViewItem, task: Task) -> QRectF:
-        """Draws the figure with its mark: beside the text, in a narrow list beside the detail, in a tight one below
-        both, so that neither is cut for it. Gives the room it takes."""
-        palette, box = self._theme.palette, QRectF(option.rect)
-        strong = QFont(option.font)
-        strong.setWeight(QFont.Weight.DemiBold)
-        painter.setFont(strong)
-        width = painter.fontMetrics().horizontalAdvance(task.figure) + 8
-        figure = QRectF(box.right() - 14 - width, box.top(), width, box.height())
-        if box.width() < _NARROW:
-            lines_above = 2 if box.width() < _TIGHT else 1
-            figure = QRectF(figure.left(), box.top() + 5 + lines_above * _LINE, width, _LINE)
+    def _figure(self, painter: QPainter, option: QStyleOptionViewItem, task: Task, line: QRectF) -> None:
+        """The figure at the end of its line, its mark before it."""
+        palette = self._theme.palette
+        painter.setFont(_strong(option.font))
         painter.setPen(QColor(palette.ink))
-        painter.drawText(figure, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, task.figure)
+        painter.drawText(line, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, task.figure)
         if task.mark is not None:
-            draw_mark(painter, task.mark, QRectF(figure.left() - 12, figure.center().y() - 6, 12, 12), palette)
-            figure.setLeft(figure.left() - 18)
-        return figure
+            left = line.right() - QFontMetricsF(painter.font()).horizontalAdvance(task.figure) - _SIGN
+            draw_mark(painter, task.mark, QRectF(left, line.center().y() - 6, 12, 12), palette)
 
-    def _line(self, painter: QPainter, box: QRectF, text: str, colour: str) -> None:
-        painter.setPen(QColor(colour))
-        shown = painter.fontMetrics().elidedText(text, Qt.TextElideMode.ElideRight, int(box.width()))
-        painter.drawText(box, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, shown)
+
+def _strong(font: QFont) -> QFont:
+    strong = QFont(font)
+    strong.setWeight(QFont.Weight.DemiBold)
+    return strong
+
+
+def _left(task: Task) -> float:
+    """Where the words of a task begin: a grade's plies stand before them."""
+    return _MARGIN + (44 if task.grade else 0)
+
+
+def _room(task: Task, width: float) -> float:
+    return width - _left(task) - _MARGIN
 
 
 class TaskList(QListView):
@@ -156,7 +166,6 @@ class TaskList(QListView):
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setMouseTracking(True)
         self.setCursor(Qt.CursorShape.PointingHandCursor)
-        self.setUniformItemSizes(True)
         self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
@@ -179,10 +188,10 @@ class TaskList(QListView):
 
     def sizeHint(self) -> QSize:
         """As tall as all tasks, so that a short list leaves the room to others."""
-        return QSize(400, max(self.sizeHintForRow(0), ROW_HEIGHT) * len(self._tasks.tasks) + 2)
+        return QSize(400, sum(self._heights()) + 2)
 
     def minimumSizeHint(self) -> QSize:
-        return QSize(200, ROW_HEIGHT)
+        return QSize(_LEAST_WIDTH, ROW_HEIGHT)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
@@ -192,9 +201,14 @@ class TaskList(QListView):
         super().showEvent(event)
         self._fit_rows()
 
+    def _heights(self) -> list[int]:
+        return [self.sizeHintForRow(row) for row in range(len(self._tasks.tasks))]
+
     def _fit_rows(self) -> None:
         """Rows that were laid out for another width, perhaps while nobody saw them, are laid out anew at once."""
-        if self._tasks.tasks and self.visualRect(self._tasks.index(0)).height() != self.sizeHintForRow(0):
+        tops = [self.visualRect(self._tasks.index(row)).top() for row in range(len(self._tasks.tasks))]
+        # Qt asks for a row's height anew each time, but keeps where it put the rows.
+        if [below - above for above, below in pairwise(tops)] != self._heights()[:-1]:
             self.doItemsLayout()
             self.updateGeometry()
 
