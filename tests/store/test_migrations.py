@@ -1,6 +1,7 @@
 """The migrations make exactly the tables of the models, and no other database is ever touched."""
 
 import sqlite3
+import subprocess
 import sys
 from concurrent.futures import ThreadPoolExecutor
 from contextlib import closing
@@ -16,6 +17,8 @@ from tracker.store.database import CannotOpen, Database, connect
 from tracker.store.opening import open_database
 from tracker.store.tables import metadata
 
+ROOT = Path(__file__).resolve().parents[2]
+
 
 def differences(database: Database) -> list[object]:
     from alembic.autogenerate import compare_metadata
@@ -26,8 +29,47 @@ def differences(database: Database) -> list[object]:
         return list(compare_metadata(context, metadata))
 
 
-def test_migrations_and_models_agree(database: Database) -> None:
+def _shape(database: Database) -> dict[str, object]:
+    """Everything a database says of its tables but the order of their columns."""
+    inspector = inspect(database.engine)
+    shape: dict[str, object] = {"revision": "", "numbers never given twice": set()}
+    with database.reading() as connection:
+        shape["revision"] = schema.revision(connection)
+        if database.path is not None:
+            counted = "SELECT name FROM sqlite_master WHERE sql LIKE '%AUTOINCREMENT%'"
+            shape["numbers never given twice"] = set(connection.exec_driver_sql(counted).scalars())
+    for table in inspector.get_table_names():
+        shape[table] = {
+            "columns": {each["name"]: {**each, "type": str(each["type"])} for each in inspector.get_columns(table)},
+            "key": inspector.get_pk_constraint(table),
+            "references": {each["name"]: each for each in inspector.get_foreign_keys(table)},
+            "unique": {each["name"]: each for each in inspector.get_unique_constraints(table)},
+            "checks": {each["name"]: each for each in inspector.get_check_constraints(table)},
+            "indices": {each["name"]: each for each in inspector.get_indexes(table)},
+        }
+    return shape
+
+
+def test_a_new_database_is_what_all_migrations_make(where_empty: str) -> None:
+    database = open_database(where_empty)
+    made = _shape(database)
+    with database.writing() as connection:
+        metadata.drop_all(connection)
+        connection.exec_driver_sql("DROP TABLE alembic_version")
+    assert not inspect(database.engine).get_table_names()
+    schema.migrate(database)
+    assert _shape(database) == made
     assert differences(database) == []
+    database.close()
+
+
+def test_making_a_new_database_loads_nothing_that_migrates(tmp_path: Path) -> None:
+    """Loading Alembic takes several times as long as making the tables."""
+    code = (
+        "import sys; from tracker.store.opening import open_database; open_database(sys.argv[1]).close(); "
+        "sys.exit('alembic' in sys.modules)"
+    )
+    subprocess.run([sys.executable, "-c", code, str(tmp_path / "new.sqlite")], cwd=ROOT, check=True)
 
 
 def test_a_column_that_no_migration_makes_would_be_noticed(database: Database) -> None:

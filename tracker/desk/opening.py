@@ -88,8 +88,6 @@ def load_store(desk: Desk) -> None:
         import_module(f"tracker.store.{module}")
     if not is_server(desk.database):
         import_module("sqlalchemy.dialects.sqlite")
-    if not is_there(desk):
-        import_module("alembic.command")
 
 
 def is_there(desk: Desk) -> bool:

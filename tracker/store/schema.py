@@ -5,9 +5,10 @@ from contextlib import closing
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from sqlalchemy import Connection, inspect
+from sqlalchemy import Column, Connection, MetaData, PrimaryKeyConstraint, String, Table, insert, inspect, select
 
 from tracker.store.database import CannotOpen, Database
+from tracker.store.tables import metadata
 
 if TYPE_CHECKING:
     from alembic.config import Config
@@ -15,7 +16,13 @@ if TYPE_CHECKING:
 REVISIONS = ("0001", "0002", "0003", "0004", "0005")
 """Every migration from the first on. Kept here too so that an up-to-date database opens without importing Alembic."""
 
-_VERSION_TABLE = "alembic_version"
+_VERSION = Table(
+    "alembic_version",
+    MetaData(),
+    Column("version_num", String(32), nullable=False),
+    PrimaryKeyConstraint("version_num", name="alembic_version_pkc"),
+)
+"""Where Alembic keeps the migration a database stands at, in Alembic's own words."""
 _MIGRATING = 7_225_417
 """What a PostgreSQL server knows the lock by that one who migrates holds; any number that nobody else uses will do."""
 
@@ -37,15 +44,36 @@ def bring_up_to_date(database: Database) -> None:
             f"{_name(database)} was made by a newer version of the tracker: install that version, "
             "or open another database."
         )
-    migrate(database)
+    if found is None:
+        _make(database)
+    else:
+        migrate(database)
 
 
 def revision(connection: Connection) -> str | None:
     """The migration this database stands at; None for one without our tables."""
-    if not inspect(connection).has_table(_VERSION_TABLE):
+    if not inspect(connection).has_table(_VERSION.name):
         return None
-    found = connection.exec_driver_sql(f"SELECT version_num FROM {_VERSION_TABLE}").scalar()
-    return None if found is None else str(found)
+    return connection.execute(select(_VERSION.c.version_num)).scalar()
+
+
+def _make(database: Database) -> None:
+    """Makes in an empty database what all migrations together make, which tests hold it to.
+
+    Loading Alembic would take longer than all else that a new database needs. Others who open it meanwhile wait.
+    """
+    with database.writing() as connection:
+        _alone(database, connection)
+        if revision(connection) is None:
+            metadata.create_all(connection, checkfirst=False)
+            _VERSION.create(connection)
+            connection.execute(insert(_VERSION).values(version_num=REVISIONS[-1]))
+
+
+def _alone(database: Database, connection: Connection) -> None:
+    """Waits until nobody else changes the tables; a SQLite file lets one writer in at a time anyway."""
+    if database.path is None:
+        connection.exec_driver_sql(f"SELECT pg_advisory_xact_lock({_MIGRATING})")
 
 
 def migrate(database: Database, to: str = "head") -> None:
@@ -62,9 +90,8 @@ def migrate(database: Database, to: str = "head") -> None:
             _raw(connection).execute("PRAGMA foreign_keys=OFF")
         try:
             with connection.begin():
-                if database.path is None:
-                    connection.exec_driver_sql(f"SELECT pg_advisory_xact_lock({_MIGRATING})")
-                else:
+                _alone(database, connection)
+                if database.path is not None:
                     _copy_older(connection, database.path)
                 settings = alembic_settings()
                 settings.attributes["connection"] = connection
