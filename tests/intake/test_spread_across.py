@@ -91,6 +91,20 @@ def test_order_sizes_marked_by_hand_without_a_unit_are_asked_about():
     assert all("bracket-unread" in codes(line) for line in _marked(grouped=False))
 
 
+def test_a_grade_above_its_coatings_is_one_name_with_each():
+    rows = [
+        ["Caliper", "SBS", None, "CRB"],
+        ["(pt)", "C1S", "C2S", "C1S"],
+        [14, 1195, 1255, 905],
+        [16, 1185, 1245, 895],
+    ]
+    found = lines([["US$ per short ton"], *rows], merged=merged((1, 1, 1, 2)))
+    told = {cell: (line.offer.grade, line.offer.coated_sides, str(line.state)) for cell, line in found.items()}
+    assert told["B4"] == ("SBS", 1, "accepted")
+    assert told["C5"] == ("SBS", 2, "accepted")
+    assert told["D4"] == ("CRB", 1, "accepted")
+
+
 def test_a_grade_is_said_by_the_cell_that_names_it_though_a_unit_stands_below():
     found = lines(
         [["Gramaje (g/m²)", "Reverso gris (GD2)", "Reverso crema (GC2)"], ["", "EUR/t", "EUR/t"], [250, 962, 1268]]

@@ -15,7 +15,7 @@ def _ordered(head: str, amount_head: str, off: int = 0):
     return lines([TITLE, [*SPECS, "Price", head, amount_head], *rows])
 
 
-@pytest.mark.parametrize("head", ["Tons", "MT", "ST", "Tonnes"])
+@pytest.mark.parametrize("head", ["Tons", "MT", "ST", "Tonnes", "Qty (ST)", "In stock"])
 @pytest.mark.parametrize("amount_head", ["Amount USD", "Value", "Extended"])
 def test_what_the_price_is_multiplied_by_is_no_price(head, amount_head):
     found = _ordered(head, amount_head)

@@ -26,6 +26,11 @@ def test_so_is_what_a_rate_leaves(rate):
     assert set(found) == {"F3", "F4", "F5"}
 
 
+def test_a_rebate_that_the_price_bears_already_is_no_doubt():
+    found = _offered(("List", "Rebate", "Your price"), (1200, 0.04, 1152), (1150, 0.04, 1104), (900, 0.04, 864))
+    assert {cell: str(line.state) for cell, line in found.items()} == dict.fromkeys(("F3", "F4", "F5"), "accepted")
+
+
 def test_figures_that_do_not_add_up_are_no_steps():
     found = _offered(("Price", "Adder", "Other price"), (1180, 10, 1191), (1170, 45, 1210), (860, 5, 870))
     assert {"D3", "F3"} <= set(found)

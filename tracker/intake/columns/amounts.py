@@ -11,6 +11,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES
 from tracker.intake.values.roles import Role
 
+_QUANTITIES = frozenset({Role.BRACKET, Role.FROM_QUANTITY, Role.MINIMUM, Role.STOCK})
 _FEWEST_ROWS = 2
 _ROUNDED = Decimal("0.001")
 """An amount to the cent over a price to the cent; a chance product of three columns in two rows is never this near."""
@@ -26,9 +27,11 @@ def without_quantities(columns: list[Column], samples: Mapping[int, Sequence[Cel
     doubtful = [column for column in columns if column.role is Role.PRICE and not _is_plain(column)]
     amounts = [column for column in columns if column.role in (Role.PRICE, Role.TOTAL, None)]
     roles: dict[int, Role] = {}
-    for price, quantity, amount in product(plain, doubtful, amounts):
+    named = [column for column in columns if column.role in _QUANTITIES]
+    for price, quantity, amount in product(plain, [*doubtful, *named], amounts):
         if amount not in (price, quantity) and _comes_to(price, quantity, amount, samples):
-            roles |= {quantity.index: Role.STOCK, amount.index: Role.TOTAL}
+            counted = {quantity.index: Role.STOCK} if quantity in doubtful else {}
+            roles |= {**counted, amount.index: Role.TOTAL}
     return [replace(column, role=roles[column.index]) if column.index in roles else column for column in columns]
 
 

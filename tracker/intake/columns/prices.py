@@ -15,6 +15,7 @@ from tracker.intake.tables.periods import without_periods
 from tracker.intake.values.caliper import CaliperReading, bare_caliper, in_unit
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.delivery import Delivery
+from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.header import Header
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import Role
@@ -181,7 +182,7 @@ def _is_a_sign(word: str) -> bool:
 
 def _price_column(column: Column, kind: Kind, corner: Sequence[Column]) -> PriceColumn:
     lowest = column.said[-1] if column.said else None
-    spread = [head for head in column.said if head.grade is not None and head.grade.tells_board]
+    grade, grade_words = _grade_across(column)
     bracket_level, bracket = order_size(column)
     return PriceColumn(
         column,
@@ -193,12 +194,24 @@ def _price_column(column: Column, kind: Kind, corner: Sequence[Column]) -> Price
         caliper=_caliper(column, corner),
         weights=_weights(column, corner),
         sheet=next((head.sheet_sizes[0] for head in column.said if len(head.sheet_sizes) == 1), None),
-        grade=spread[-1].grade if spread else None,
-        grade_words=spread[-1].text if spread else "",
+        grade=grade,
+        grade_words=grade_words,
         vendor=None if lowest is None else vendor_in_head(lowest),
         label=label_of(column),
         indicative=any(Remark.INDICATIVE in says(head.text) for head in column.said),
     )
+
+
+def _grade_across(column: Column) -> tuple[GradeReading | None, str]:
+    """The board that a head spreads, in its words; 'SBS' above 'C1S' is one name."""
+    spread = [head for head in column.said if head.grade is not None and head.grade.tells_board]
+    if not spread:
+        return None, ""
+    lowest = spread[-1]
+    if lowest.grade is not None and lowest.grade.grades:
+        return lowest.grade, lowest.text
+    words = " ".join(head.text for head in spread)
+    return find_grade(words), words
 
 
 def _delivery(column: Column) -> Delivery | None:

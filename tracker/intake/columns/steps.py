@@ -27,13 +27,14 @@ def without_steps(columns: list[Column], table: Table) -> list[Column]:
 
     A careful buyer adds up: what a column starts from, and what is put on top, is no price to pay.
     """
-    starts = [column for column in columns if column.role in _PRICES and not _says_more(column)]
-    if len(starts) < _FEWEST_ROWS:
-        return columns
+    prices = [column for column in columns if column.role in _PRICES and not _says_more(column)]
+    starts = [*prices, *(column for column in columns if column.role is Role.LIST_PRICE)]
     between = [column for column in columns if column.role in _BETWEEN]
+    if not prices or len(starts) == 1 or not between:
+        return columns
     figures = {column.index: _figures(table, column) for column in (*starts, *between)}
     roles: dict[int, Role] = {}
-    for start, step, price in product(starts, between, starts):
+    for start, step, price in product(starts, between, prices):
         in_order = start.index < price.index and step.index < price.index and start is not step
         if in_order and _leads(*(figures[column.index] for column in (start, step, price))):
             roles |= {start.index: Role.LIST_PRICE, step.index: Role.CHANGE}
