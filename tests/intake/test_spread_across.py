@@ -91,6 +91,20 @@ def test_order_sizes_marked_by_hand_without_a_unit_are_asked_about():
     assert all("bracket-unread" in codes(line) for line in _marked(grouped=False))
 
 
+def test_pounds_below_calipers_are_what_the_boards_weigh_and_no_orders():
+    rows = [
+        ["SBS C1S - $/ST"],
+        ["Caliper", "12pt", "16pt"],
+        ["BW", "51#", "68#"],
+        ["TL", 1210, 1190],
+        ["LTL", 1260, 1240],
+    ]
+    found = lines(rows)
+    assert [round(line.offer.grammage_gsm) for line in found.values()] == [249, 332, 249, 332]
+    assert {str(line.state) for line in found.values()} == {"question"}
+    assert all("bracket-unread" in codes(line) for line in found.values())
+
+
 def test_a_grade_above_its_coatings_is_one_name_with_each():
     rows = [
         ["Caliper", "SBS", None, "CRB"],

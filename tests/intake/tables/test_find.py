@@ -119,6 +119,11 @@ def test_a_line_of_a_letter_may_be_an_offer():
     assert [(cell.row, cell.column) for cell in table.view.rows[1].values()] == [(1, 0), (1, 0)]
 
 
+def test_a_price_may_stand_within_the_line_that_offers():
+    (table,) = tables([["SBS C1S .016 68# $1,190/ton 40 in rolls"], ["CRB C1S .018 71# $870/ton 40 in rolls"]]).tables
+    assert [cell.text for cell in table.view.rows[0].values()] == ["SBS C1S .016 68# 40 in rolls", "$1,190/ton"]
+
+
 def test_figures_beside_boards_are_prices_below_the_sentence_that_says_so():
     rows = [["We offer in US$/cwt, FOB mill:"], ["SBS C1S 14pt 60#/MSF", 58.2], ["CUK 18pt 74#/MSF", 52.15]]
     (table,) = tables(rows).tables

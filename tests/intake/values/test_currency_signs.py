@@ -24,6 +24,17 @@ def test_a_dollar_and_its_code_are_one_currency():
     assert (found.currency.code, found.currency.bare_dollar) == ("CAD", False)
 
 
+@pytest.mark.parametrize("text", ["C1S $/ST", "SBS C2S - $/ST", "C1S$"])
+def test_a_coating_before_a_dollar_names_no_country(text):
+    (found,) = find_currencies(text)
+    assert found.bare_dollar
+
+
+@pytest.mark.parametrize(("text", "code"), [("C1S C$/t", "CAD"), ("S$/t", "SGD"), ("grade 1 S$/t", "SGD")])
+def test_a_letter_by_itself_does(text, code):
+    assert [found.code for found in find_currencies(text)] == [code]
+
+
 def test_words_that_only_look_like_money_are_left_alone_in_sentences():
     assert find_currencies("Sheets 28 x 40, 1000 sq ft, c/o the mill") == ()
 

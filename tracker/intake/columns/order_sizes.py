@@ -157,4 +157,17 @@ def is_order_size(head: Header) -> bool:
         return False
     if head.bracket.not_weight in ("roll", "sheets") and _names_form(head.text):
         return False
-    return not head.bracket.not_weight or not (head.weights or head.calipers)
+    if head.bracket.not_weight or _weighs_board(head):
+        return not (head.weights or head.calipers)
+    return True
+
+
+_LIGHTEST_ORDER_KG = Decimal(100)
+"""Nobody orders less by weight; common practice, no source."""
+
+
+def _weighs_board(head: Header) -> bool:
+    """'51#' by itself, which is no order but what 1,000 or 3,000 ft² weigh."""
+    order = head.bracket.start if head.bracket is not None and head.bracket.alone else None
+    kg = order.kg() if order is not None else None
+    return kg is not None and kg < _LIGHTEST_ORDER_KG

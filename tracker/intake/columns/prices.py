@@ -21,7 +21,7 @@ from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import Remark, says
 from tracker.intake.values.validity import until_in_head
-from tracker.intake.values.weight import WeightReading, weight_in
+from tracker.intake.values.weight import WeightReading, weight_in, weight_text
 from tracker.intake.words.lists import phrases
 
 _CHARGES = (Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE)
@@ -232,7 +232,8 @@ def _caliper(column: Column, corner: Sequence[Column]) -> CaliperReading | None:
 def _weights(column: Column, corner: Sequence[Column]) -> tuple[WeightReading, ...]:
     for head in column.said:
         # '$ per hundredweight (100 lb)' has a weight in it, but not one of board.
-        if head.weights and len(head.weight_units) == 1 and not is_order_size(head):
+        one_unit = len(head.weight_units) == 1 or weight_text(head.text) is not None
+        if head.weights and one_unit and not is_order_size(head):
             return head.weights
     number, head_of_axis = _bare_head(column, corner, Role.WEIGHT)
     if number is None or head_of_axis is None:

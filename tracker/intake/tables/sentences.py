@@ -7,10 +7,13 @@ import re
 from dataclasses import dataclass
 from decimal import Decimal
 from functools import lru_cache
+from itertools import combinations
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.view import View
+from tracker.intake.values.basis import find_basis
 from tracker.intake.values.caliper import find_calipers
+from tracker.intake.values.currency import find_currencies
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.money import price_text
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency, price_says
@@ -67,6 +70,22 @@ def parted_offer(text: str) -> tuple[str, str] | None:
         board, price = text[: match.start()], text[match.end() :]
         if _is_price(price) and _is_board(board):
             return board.strip(" -–—•*"), price.strip().rstrip(".")
+    return _priced_within(text)
+
+
+_FEW_WORDS = 6
+"""More words behind a price tell a story, and no board."""
+
+
+def _priced_within(text: str) -> tuple[str, str] | None:
+    """'SBS C1S 16 pt 68# $1,190/ton 40" rolls': the one price in a line, and the board that is told around it."""
+    breaks = tuple(_BREAK.finditer(text)) if len(find_currencies(text)) == 1 else ()
+    for start, end in combinations(breaks, 2):
+        price = text[start.end() : end.start()]
+        board = f"{text[: start.start()]} {text[end.end() :]}"
+        few = len(text[end.end() :].split()) <= _FEW_WORDS
+        if few and _is_price(price) and find_basis(price) is not None and _is_board(board):
+            return board.strip(" -–—•*"), price.strip()
     return None
 
 

@@ -1,11 +1,12 @@
 """Currencies by sign, code and name. A sign that several countries share comes back with all of them."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cache, lru_cache
 
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, words
-from tracker.intake.words.phrases import Phrases
+from tracker.intake.words.phrases import Found, Phrases, Token
 
 DOLLARS = ("USD", "CAD", "AUD", "NZD", "HKD", "SGD", "TWD", "MXN", "CLP", "COP", "ARS", "UYU", "DOP")
 """Currencies that are written with a bare $, pesos among them."""
@@ -39,6 +40,19 @@ class CurrencyReading:
         return self.codes[0] if len(self.codes) == 1 else None
 
 
+_COATINGS = frozenset({"c1s", "c2s", "c0s"})
+
+
+class _Currencies(Phrases[tuple[str, bool]]):
+    """The S of 'C1S $/ST' ends a coating, and makes no dollar of Singapore."""
+
+    def at(self, found: Sequence[Token], place: int) -> Found[tuple[str, bool]] | None:
+        match = super().at(found, place)
+        around = [word for word, _, _ in found[max(0, place - 2) : place + 1]]
+        ends_a_coating = len(around) == len("c1s") and "".join(around) in _COATINGS
+        return None if match is not None and ends_a_coating and found[place - 2][2] == found[place][1] - 1 else match
+
+
 @cache
 def currency_phrases() -> Phrases[tuple[str, bool]]:
     """Every currency's words -> (code or shared sign, whether it is the hundredth part)."""
@@ -46,7 +60,7 @@ def currency_phrases() -> Phrases[tuple[str, bool]]:
         (key, False): found for key, found in words("currency").items()
     }
     meanings.update({(key, True): found for key, found in words("cents").items()})
-    return Phrases(meanings)
+    return _Currencies(meanings)
 
 
 def reading_of(key: str, cents: bool, text: str) -> CurrencyReading:
