@@ -4,6 +4,7 @@ import re
 from collections.abc import Iterable, Iterator, Sequence
 
 from tracker.intake.offers.draft import Asked, Draft
+from tracker.intake.offers.price_changes import CHANGE, STAND
 from tracker.intake.offers.rivals import HOLDS
 from tracker.trade.basis import Basis
 from tracker.trade.grades import grades
@@ -118,6 +119,7 @@ _BASIS_WORDS = {
     Basis.SHEET: "sheet",
 }
 _FIXED = {
+    CHANGE: (Choice(STAND, "yes, the figures are what is paid as they stand"),),
     "basis": tuple(Choice(basis.value, words) for basis, words in _BASIS_WORDS.items()),
     "ton": (Choice("short", "short ton (2,000 lb)"), Choice("metric", "tonne (1,000 kg)")),
     "weight-basis": (Choice("msf", "lb on 1,000 ft²"), Choice("3000ft2", "lb on 3,000 ft²"), Choice("gsm", "g/m²")),

@@ -59,6 +59,7 @@ _KINDS: Mapping[str, Callable[[str], str | None]] = {
     "basis": _one_of((basis.value for basis in Basis), "basis of a price"),
     "ton": _one_of(("short", "metric"), "ton"),
     "weight-basis": _one_of(("msf", "3000ft2", "gsm"), "basis of a weight"),
+    "price-change": _one_of(("stand",), "answer to what changes a price"),
     "decimal": _one_of((".", ","), "decimal sign"),
     "date-order": _one_of(("dmy", "mdy"), "order of day and month"),
 }

@@ -14,7 +14,14 @@ from tracker.intake.offers.row_charges import LARGEST_PERCENTAGE
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.values.basis import BasisReading
-from tracker.intake.values.charges import ChargeKind, ChargeWords, charge_header, find_charges
+from tracker.intake.values.charges import (
+    ChargeKind,
+    ChargeWords,
+    OptionalCharge,
+    charge_header,
+    find_charges,
+    is_optional,
+)
 from tracker.intake.values.currency import CurrencyReading
 from tracker.intake.values.delivery import terms_under
 from tracker.intake.values.money import price_text
@@ -36,6 +43,9 @@ def fill_charges(draft: Draft, cells: dict[int, Cell], columns: Columns, scope: 
     in_columns: set[ChargeKind] = set()
     currency, basis = draft.currency, draft.basis
     for column in columns.of(*_ROLES):
+        if is_optional(column.text):
+            _note_optional(draft, cells.get(column.index), column)
+            continue
         in_columns.add(_KIND_OF.get(column.role or Role.CHARGE, ChargeKind.OTHER))
         cell = cells.get(column.index)
         charge = _in_cell(cell, column, facts, currency, basis) if cell is not None else None
@@ -54,6 +64,17 @@ def fill_charges(draft: Draft, cells: dict[int, Cell], columns: Columns, scope: 
             draft.evidence.append(said.evidence("charges"))
     draft.charges = tuple(found)
     _note_open_charges(draft)
+    for optional in scope.all_of(OptionalCharge):
+        draft.note(NoteCode.NUMBER_AMBIGUOUS, optional.where, _WITHOUT.format(optional.value.words))
+
+
+def _note_optional(draft: Draft, cell: Cell | None, column: Column) -> None:
+    """A column of what a buyer may do without is no part of the cost, and must not be lost."""
+    if cell is not None and any(map(str.isdigit, cell.text)):
+        draft.note(NoteCode.NUMBER_AMBIGUOUS, at(cell), _WITHOUT.format(f"{column.text}: {cell.text.strip()}"))
+
+
+_WITHOUT = "“{}” is charged only if you order it: the costs shown are without it."
 
 
 def _remarked(cells: dict[int, Cell], columns: Columns) -> list[Said[ChargeWords]]:

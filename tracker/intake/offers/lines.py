@@ -31,7 +31,7 @@ from tracker.intake.offers.measures import Board
 from tracker.intake.offers.money import Around, Claimed, around
 from tracker.intake.offers.price import fill_price
 from tracker.intake.offers.price_cell import PriceCell, Standing, read_price
-from tracker.intake.offers.price_changes import change_of
+from tracker.intake.offers.price_changes import ask_of_change
 from tracker.intake.offers.rows import Rows, WholeRow
 from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level, Scope, headings_in_force
@@ -184,9 +184,7 @@ class TableReader:
         unnamed = self._read.columns.doubt == UNNAMED and draft.currency is not None and draft.basis is not None
         if self._read.columns.doubt and not (unnamed and not _far_off(draft)):
             _doubt(draft, self._read.columns.doubt)
-        changed = change_of(draft, scope)
-        if changed is not None:
-            _doubt(draft, f"“{changed.value.words}” in {changed.where} changes what it comes to")
+        ask_of_change(draft, price.column, scope, self._facts)
         if price.unexplained:
             _doubt(draft, f"“{price.column.text}” stands over figures like prices, and does not say what they are")
         elif price.index in self._apart:

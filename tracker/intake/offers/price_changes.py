@@ -1,15 +1,50 @@
-"""Prices that a note changes are not what is paid as they stand: a person says what to do with them."""
+"""Prices that a note or a head changes are not what is paid as they stand: a person says what to do with them."""
 
+from collections.abc import Iterator
+
+from tracker.intake.columns.column import Column
+from tracker.intake.offers.answered import key_about
 from tracker.intake.offers.draft import Draft
-from tracker.intake.offers.said import Said
+from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
+from tracker.intake.values.multiples import multiplied_in_head
 from tracker.intake.values.price_changes import ChangesPrice
+from tracker.trade.offer import Evidence, NoteCode
+
+CHANGE = "price-change"
+"""The kind of the question whether prices are paid as they stand, though the sheet says what changes them."""
+STAND = "stand"
 
 
-def change_of(draft: Draft, scope: Scope) -> Said[ChangesPrice] | None:
-    """The first note around a price that takes something off it, or adds something for its board."""
-    said = (one for level in scope.levels for one in level.all_of(ChangesPrice))
-    return next((one for one in said if _holds_for(one.value, draft)), None)
+def ask_of_change(draft: Draft, price: Column, scope: Scope, facts: FileFacts) -> None:
+    """Holds back a price that its own head, or the first note around it that is about it, says to change."""
+    if any(asked.key.startswith("thousands:") for asked in draft.asked):
+        # Asked already, with the currency that is counted so.
+        return
+    said = next((one for one in (*_of_head(price), *_around(scope)) if _holds_for(one.value, draft)), None)
+    if said is None:
+        return
+    words = said.value.words
+    key = key_about(CHANGE, words)
+    if facts.answered.settled.get(key) == STAND:
+        draft.evidence.append(Evidence("price", "your answer", words))
+        return
+    # What a figure is that is not the price itself needs no asking beside it.
+    draft.settle(f"price:{draft.where}")
+    text = f"Is this the price to pay? “{words}” in {said.where} changes what it comes to."
+    draft.ask(NoteCode.NUMBER_AMBIGUOUS, key, draft.where, text, words)
+
+
+def _of_head(price: Column) -> Iterator[Said[ChangesPrice]]:
+    for cell in price.heads:
+        if multiplied_in_head(cell.text):
+            yield Said(ChangesPrice(" ".join(cell.text.split())), at(cell), cell.text)
+
+
+def _around(scope: Scope) -> Iterator[Said[ChangesPrice]]:
+    for level in scope.levels:
+        yield from level.all_of(ChangesPrice)
 
 
 def _holds_for(change: ChangesPrice, draft: Draft) -> bool:

@@ -96,6 +96,10 @@ class Scope:
             self._nearest[kind] = next((found for level in self.levels if (found := level.all_of(kind))), ())
         return cast("tuple[Said[S], ...]", self._nearest[kind])
 
+    def all_of(self, kind: type[S]) -> tuple[Said[S], ...]:
+        """The statements of one kind at every level, each once."""
+        return tuple(dict.fromkeys(said for level in self.levels for said in level.all_of(kind)))
+
     @cached_property
     def _nearest(self) -> dict[type[object], tuple[Said[object], ...]]:
         return {}

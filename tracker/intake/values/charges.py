@@ -41,6 +41,13 @@ class ChargeWords:
     as_price: bool = False
 
 
+@dataclass(frozen=True, slots=True)
+class OptionalCharge:
+    """A charge for what a buyer may do without: it is no part of what the board costs."""
+
+    words: str
+
+
 @lru_cache(maxsize=4096)
 def charge_header(text: str) -> ChargeWords | None:
     """The charge that a header names: 'Freight US$/cwt', 'Energy\\nsurcharge %'. None where it names none.
@@ -83,9 +90,46 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     A clause must name one kind of charge and hold one amount; a discount or a payment term is none. A surcharge that
     applies and whose amount is not given, or not understood, has no amounts: the cost with it is not known.
     """
-    parts = [part.strip() for clause in clauses(text) for part in _PARTS.split(clause)]
-    found = (_in_part(part) or _without_amount(part) for part in parts)
+    parts = (_Parts.of(clause).charged for clause in clauses(text))
+    found = (_in_part(part) or _without_amount(part) for charged in parts for part in charged)
     return tuple(charge for charge in found if charge is not None)
+
+
+@lru_cache(maxsize=4096)
+def optional_charges(text: str) -> tuple[OptionalCharge, ...]:
+    """The charges of a note that a buyer may do without, where it says what they come to: 'Sheeting on request, 60
+    EUR/t'."""
+    return tuple(
+        OptionalCharge(clause.strip())
+        for clause in clauses(text)
+        if any(_charges_in(part) for part in _Parts.of(clause).optional) and any(map(str.isdigit, clause))
+    )
+
+
+def is_optional(text: str) -> bool:
+    """'Sheeting (if required)': a buyer may do without what this names."""
+    return bool(phrases("optional").find(text))
+
+
+@dataclass(frozen=True, slots=True)
+class _Parts:
+    """A clause's parts between commas and 'and': those about charges that a buyer may do without, and the others."""
+
+    charged: list[str]
+    optional: list[str]
+
+    @classmethod
+    def of(cls, clause: str) -> "_Parts":
+        """'Sheeting, if required, USD 60/ST extra' is all about one charge; 'if required, freight 45 USD' is not."""
+        parts = cls([], [])
+        follows = False
+        for part in map(str.strip, _PARTS.split(clause)):
+            if parts.charged and any(match.start == 0 for match in phrases("optional").find(part)):
+                parts.optional.append(parts.charged.pop())
+            named = any(match.value != ChargeKind.OTHER for match in _charges_in(part))
+            follows = is_optional(part) or (follows and not named)
+            (parts.optional if follows else parts.charged).append(part)
+        return parts
 
 
 _PARTS = re.compile(r",(?!\d)|\b(?:and|und|et|y|och)\b")

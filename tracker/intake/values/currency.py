@@ -99,7 +99,7 @@ def counted_in_thousands(text: str, currency: str) -> bool:
         return True
     at = text.find(currency)
     counts = phrases("money_thousands").find(text[: max(at, 0)])
-    return any(not text[match.end : at].strip() for match in counts)
+    return any(not text[match.end : at].strip(" .") for match in counts)
 
 
 @lru_cache(maxsize=4096)

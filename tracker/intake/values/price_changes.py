@@ -4,19 +4,17 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
-from tracker.intake.values.basis import basis_span
 from tracker.intake.values.caliper import CaliperReading, find_calipers
 from tracker.intake.values.clauses import clauses
-from tracker.intake.values.currency import counted_in_thousands, currency_text, find_currencies
+from tracker.intake.values.currency import currency_text, find_currencies
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.masses import find_masses
+from tracker.intake.values.multiples import multiplied
 from tracker.intake.words.lists import phrases
 
 _PERCENT = re.compile(r"\d\s*%")
 _FIGURE = re.compile(r"\s*[:=]?\s*([^\W\d]{0,3}[$€£]?)\s*\d+(?:[.,]\d+)*\s*")
-# A word and no figure stands before the sign: '700 x 1000 mm' is a sheet.
-_TIMES = re.compile(r"[^\W\d]\s+[×x]\s*\d", re.IGNORECASE)
 _PLUS = re.compile(r"\+(?=\s*[^\W\d]{0,3}[$€£]?\s*\d)")
 
 
@@ -37,7 +35,8 @@ def price_changes(text: str) -> tuple[ChangesPrice, ...]:
 
 
 def _change(clause: str) -> ChangesPrice | None:
-    return _reduction(clause) or _addition(clause) or _on_all(clause) or _multiplied(clause) or _end(clause)
+    change = _reduction(clause) or _addition(clause) or _on_all(clause)
+    return change or (ChangesPrice(clause) if multiplied(clause) else _end(clause))
 
 
 def _reduction(clause: str) -> ChangesPrice | None:
@@ -73,28 +72,6 @@ def _on_all(clause: str) -> ChangesPrice | None:
         return None
     words = phrases("additions").find(clause)
     return ChangesPrice(clause) if any(_amount_follows(clause[match.end :]) for match in words) else None
-
-
-def _multiplied(clause: str) -> ChangesPrice | None:
-    """'Multiply all prices by 1.05', 'Price = index × 10', 'Prices in thousands': the figures are not what is paid.
-
-    'In thousands of JPY' is told with the currency.
-    """
-    if any(counted_in_thousands(clause, each.words) for each in find_currencies(clause)) or converts(clause):
-        return None
-    told = phrases("multiplies").find(clause) or _TIMES.search(clause)
-    return ChangesPrice(clause) if told and phrases("price_words").find(clause) else None
-
-
-def converts(clause: str) -> bool:
-    """'Multiply by 1.1023 for the price per metric ton' leads to another unit and changes no price; 'EUR/t x 1000' does
-    not end in one."""
-    if basis_span(clause) is None:
-        return False
-    if any(match.value == "by" for match in phrases("multiplies").find(clause)):
-        return True
-    times = _TIMES.search(clause)
-    return times is not None and bool(re.search(r"[^\W\d]", clause[times.end() :]))
 
 
 def _end(clause: str) -> ChangesPrice | None:

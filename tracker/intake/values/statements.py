@@ -9,7 +9,7 @@ from functools import lru_cache
 
 from tracker.intake.values.basis import ton_definition
 from tracker.intake.values.brackets import Bracket
-from tracker.intake.values.charges import ChargeWords, beside_charges, find_charges
+from tracker.intake.values.charges import ChargeWords, OptionalCharge, beside_charges, find_charges, optional_charges
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.dates import DateReading, find_dates
 from tracker.intake.values.delivery import Delivery, find_delivery
@@ -17,8 +17,9 @@ from tracker.intake.values.grade import LegendEntry, legend
 from tracker.intake.values.lead import LeadTime, find_lead, lead_by_itself, leads_by_grade
 from tracker.intake.values.masses import Mass, find_masses
 from tracker.intake.values.minimum import minimums
+from tracker.intake.values.multiples import converts
 from tracker.intake.values.orders_priced import orders_priced
-from tracker.intake.values.price_changes import ChangesPrice, converts, price_changes
+from tracker.intake.values.price_changes import ChangesPrice, price_changes
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency, price_says
 from tracker.intake.values.small_orders import DearerIfSmall, dearer_if_small
 from tracker.intake.values.validity import Validity, validity
@@ -96,6 +97,7 @@ Statement = (
     | Validity
     | LeadTime
     | ChargeWords
+    | OptionalCharge
     | LegendEntry
 )
 
@@ -111,6 +113,7 @@ def statements(text: str) -> tuple[Statement, ...]:
 def _all(text: str) -> Iterator[Statement]:
     # A charge's own currency and basis are not the price's.
     yield from find_charges(text)
+    yield from optional_charges(text)
     for clause in clauses(text):
         if not converts(clause):
             yield from price_says(beside_charges(clause))
