@@ -1,7 +1,11 @@
+from decimal import Decimal
+
 import pytest
 
 from tests.intake.sheets import codes, lines
 from tracker.intake.values.small_orders import dearer_if_small
+
+LB = Decimal("0.45359237")
 
 
 @pytest.mark.parametrize(
@@ -43,3 +47,16 @@ def test_small_orders_are_told_of_beside_a_column_of_terms_too():
     heads = ["Grade", "Caliper (pt)", "lb/MSF", "Price USD/ST", "Lead time"]
     line = lines([heads, ["SBS C1S", 14, 58, 1225, "3 weeks"], [], ["Orders under 10,000 lb: add $80"]])["D2"]
     assert codes(line) == {"bracket-unread"}
+
+
+@pytest.mark.parametrize(
+    ("head", "cell"),
+    [
+        ("Remarks", "Min 5,000 lb, smaller orders +8 %"),
+        ("Remarks", "Minimum 5,000 lb; below this a surcharge of 8 %"),
+        ("Min order", "5,000 lb (less: +8 %)"),
+    ],
+)
+def test_the_smallest_order_is_kept_and_dearer_ones_are_told_where_a_cell_of_the_row_says_both(head, cell):
+    (line,) = lines([["Grade", "Caliper (pt)", "lb/MSF", "Price USD/ST", head], ["SBS", 14, 58, 1225, cell]]).values()
+    assert (line.offer.minimum_kg, codes(line)) == (5000 * LB, {"bracket-unread"})

@@ -10,10 +10,10 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.answered import key_about
 from tracker.intake.offers.bracket_words import bracket_around, brackets_in
 from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.order_terms import ton_of
 from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
-from tracker.intake.offers.terms import ton_of
 from tracker.intake.tables.table import Words
 from tracker.intake.values.brackets import PIECES_OR_TONS, Bracket, bracket_text
 from tracker.intake.values.brackets_in_kg import KgBracket, joined

@@ -12,10 +12,11 @@ from tracker.intake.offers.answered import answer_about, key_about
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.measures import Board
+from tracker.intake.offers.order_terms import minimum_of_grade
 from tracker.intake.offers.physics import is_plausible, possible_weights, usual_weight
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
-from tracker.intake.offers.terms import Terms, delivered_by_column, lead_of_grade, minimum_of_grade
+from tracker.intake.offers.terms import Terms, delivered_by_column, lead_of_grade
 from tracker.intake.tables.view import View
 from tracker.intake.values.brackets_in_kg import KgBracket
 from tracker.intake.values.lead import LeadUnit

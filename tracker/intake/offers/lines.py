@@ -131,13 +131,16 @@ class TableReader:
         return found
 
     def _pass_priceless(self, whole: WholeRow) -> None:
-        """A row that describes a board and has words where its price should be: they are told."""
-        if not any(column.index in whole.own for column in self._read.columns.of(*BOARD_ROLES)):
+        """A row that describes a board and has words or nothing where its price should be: that is told."""
+        said = [column.role for column in self._read.columns.of(*BOARD_ROLES) if column.index in whole.own]
+        if not said:
             return
         instead = [whole.cells[price.index].text.strip() for price in self._offers if price.index in whole.own]
-        said = next((text for text in instead if any(map(str.isalnum, text))), "")
-        if said:
-            self._priceless[whole.row.index] = f"“{said}” is no price"
+        words = next((text for text in instead if any(map(str.isalnum, text))), "")
+        if words:
+            self._priceless[whole.row.index] = f"“{words}” is no price"
+        elif not instead and _NAMED.intersection(said) and _MEASURED.intersection(said):
+            self._priceless[whole.row.index] = "no price stands beside these boards"
 
     def _scope(self, whole: WholeRow) -> Scope | None:
         """All that is said around the row; None under a heading that marks what follows as old."""
@@ -226,6 +229,10 @@ class TableReader:
                 why = f"the column “{price.column.text}” is a {price.kind.value} price beside the one offered"
                 kept.append(PassedOver(sheet, f"{self._read.table.first_row + 1}-{self._read.table.last_row + 1}", why))
         return kept
+
+
+_NAMED = frozenset({Role.PRODUCT, Role.GRADE})
+_MEASURED = frozenset({Role.CALIPER, Role.WEIGHT})
 
 
 def _spans(rows: dict[int, str]) -> Iterator[tuple[str, str]]:

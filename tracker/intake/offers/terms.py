@@ -7,27 +7,22 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from datetime import date, datetime
 from decimal import Decimal
-from functools import lru_cache
 from typing import TypeVar
 
-from tracker.intake.columns.cells import lead_of, mass_of
+from tracker.intake.columns.cells import lead_of
 from tracker.intake.columns.column import Columns, PriceColumn
 from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.order_terms import dearer_small_orders, least_order
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
-from tracker.intake.values.brackets_in_kg import LARGEST_ORDER_KG
 from tracker.intake.values.dates import DateOrder
 from tracker.intake.values.delivery import Delivery, find_delivery, terms_under
 from tracker.intake.values.lead import LeadTime, lead_in_remark
-from tracker.intake.values.masses import Mass
-from tracker.intake.values.minimum import find_minimum
 from tracker.intake.values.roles import Role
-from tracker.intake.values.small_orders import DearerIfSmall
-from tracker.intake.values.statements import SaysMinimum, statements
+from tracker.intake.values.statements import statements
 from tracker.intake.values.validity import Validity, validity_text
 from tracker.trade.offer import Evidence, Note, NoteCode
-from tracker.trade.quantities import MassUnit
 
 Cells = dict[int, Cell]
 S = TypeVar("S")
@@ -55,9 +50,8 @@ def terms_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> 
     terms = Terms()
     _lead(terms, cells, columns, scope)
     _validity(terms, cells, columns, scope, facts)
-    _minimum(terms, cells, columns, scope, facts)
+    _orders(terms, cells, columns, scope, facts)
     _delivery(terms, cells, columns, scope)
-    _small_orders(terms, scope)
     _received(terms, cells, columns, facts)
     vendor = _cell(cells, columns, Role.VENDOR)
     terms.vendor = vendor.text.strip() if vendor is not None else None
@@ -79,18 +73,10 @@ def _around(scope: Scope, facts: FileFacts) -> Terms:
         nothing = Columns(())
         _lead(known, {}, nothing, scope)
         _validity(known, {}, nothing, scope, facts)
-        _minimum(known, {}, nothing, scope, facts)
+        _orders(known, {}, nothing, scope, facts)
         _delivery(known, {}, nothing, scope)
-        _small_orders(known, scope)
         scope.terms["terms"] = known
     return known
-
-
-def _small_orders(terms: Terms, scope: Scope) -> None:
-    """What orders below some size cost more is no part of the price, and must not be lost."""
-    for said in dict.fromkeys(scope.nearest(DearerIfSmall)):
-        text = f"“{said.value.words}”: small orders cost more than this price. Ask the vendor what yours comes to."
-        terms.notes.append(Note(NoteCode.BRACKET_UNREAD, said.where, text))
 
 
 def _cell(cells: Cells, columns: Columns, role: Role) -> Cell | None:
@@ -200,60 +186,14 @@ def _day_words(day: date) -> str:
 _MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 
 
-def _minimum(terms: Terms, cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> None:
-    for column in columns.of(Role.MINIMUM):
-        cell = cells.get(column.index)
-        mass = mass_of(cell, column.mass_units) if cell is not None else None
-        if cell is not None:
-            _take_minimum(terms, mass, at(cell), cell.text.strip(), facts)
-            return
-    for column in columns.of(Role.REMARKS):
-        remark = cells.get(column.index)
-        least = find_minimum(remark.text) if remark is not None else None
-        if remark is not None and least is not None:
-            _take_minimum(terms, least, at(remark), remark.text.strip(), facts)
-            return
-    said = scope.nearest(SaysMinimum)
-    if any(one.value.grades for one in said):
-        # Which of them holds is told once the row's grade is known.
-        return
-    if len({one.value.mass for one in said}) == 1:
-        _take_minimum(terms, said[0].value.mass, said[0].where, said[0].words, facts)
-
-
-def minimum_of_grade(scope: Scope, grade: str | None, facts: FileFacts) -> tuple[Decimal, Evidence] | None:
-    """The one smallest order, in kg, that the nearest level gives a grade by name, or all beside others named."""
-    said = scope.nearest(SaysMinimum)
-    if not any(one.value.grades for one in said):
-        return None
-    own = [one for one in said if grade in one.value.grades] or [one for one in said if not one.value.grades]
-    if len({one.value.mass for one in own}) != 1:
-        return None
-    terms = Terms()
-    _take_minimum(terms, own[0].value.mass, own[0].where, own[0].words, facts)
-    return None if terms.minimum_kg is None else (terms.minimum_kg, terms.evidence[0])
-
-
-def _take_minimum(terms: Terms, mass: Mass | None, where: str, words: str, facts: FileFacts) -> None:
-    kg = _kg(mass, ton_of(mass, facts), facts.decimal_sign) if mass is not None else None
-    if kg is not None and kg <= LARGEST_ORDER_KG:
-        terms.minimum_kg = kg
-        terms.evidence.append(Evidence("minimum_kg", where, words))
-    elif any(sign.isdigit() for sign in words):
-        text = f"“{words}” says the smallest order, but not in a weight that can be told for certain."
-        terms.notes.append(Note(NoteCode.BRACKET_UNREAD, where, text))
-
-
-@lru_cache(maxsize=4096)
-def _kg(mass: Mass, ton: MassUnit | None, sign: str | None) -> Decimal | None:
-    return mass.kg(ton, sign)
-
-
-def ton_of(mass: Mass, facts: FileFacts) -> MassUnit | None:
-    """Which ton a weight of an order is in: what the file settles, or a lone 't' in a metric file."""
-    if not mass.metric_hint:
-        return facts.ton
-    return MassUnit.TONNE if facts.units.metric_file else facts.lone_t
+def _orders(terms: Terms, cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> None:
+    least = least_order(cells, columns, scope, facts)
+    if isinstance(least, Note):
+        terms.notes.append(least)
+    elif least is not None:
+        terms.minimum_kg, said = least
+        terms.evidence.append(said)
+    terms.notes.extend(dearer_small_orders(cells, columns, scope))
 
 
 def _delivery(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> None:

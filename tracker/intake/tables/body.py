@@ -1,13 +1,16 @@
 """The rows below a header: which hold figures, which are sub-headings for the rows after them, which are notes.
 
-A row of words alone is a sub-heading when rows with figures follow it and a note when none do.
+A row of words alone is a sub-heading when rows with figures follow it and a note when none do. A board whose price is
+left blank is neither: what it says holds for no other row.
 """
 
-from collections.abc import Iterable
+import re
+from collections import Counter
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 
 from tracker.intake.grid import Cell
-from tracker.intake.tables.heads import looks_priced
+from tracker.intake.tables.heads import head_of_words, looks_priced
 from tracker.intake.tables.table import BodyRow, Words
 from tracker.intake.tables.view import View
 from tracker.intake.tables.words import words_of
@@ -27,9 +30,11 @@ def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
     pending: list[int] = []
     headings: tuple[tuple[Words, ...], ...] = ()
     last: int | None = None
+    rows = tuple(rows)
+    priced = frozenset(row for row in rows if _has_figures(view.rows[row], valued))
+    boards = priced | _without_price(view, [row for row in rows if row not in priced], priced, valued)
     for row in rows:
-        cells = view.rows[row]
-        if not _has_figures(cells, valued):
+        if row not in boards:
             pending.append(row)
             continue
         if pending:
@@ -48,3 +53,29 @@ def _has_figures(cells: dict[int, Cell], valued: frozenset[int]) -> bool:
         return True
     # 'call' or a dash beside a board counts; a heading that happens to stand in a price column is alone.
     return bool(priced) and len(cells) > len(priced)
+
+
+def _without_price(view: View, rows: Sequence[int], priced: frozenset[int], valued: frozenset[int]) -> frozenset[int]:
+    """The rows that describe a board in the columns where the priced ones do."""
+    if not rows:
+        return frozenset()
+    counts = Counter(column for row in priced for column in _figured(view.rows[row], valued))
+    measured = frozenset(column for column, count in counts.items() if count > len(priced) / 2)
+    return frozenset(row for row in rows if measured and _is_board(view.rows[row], measured, valued))
+
+
+def _is_board(cells: dict[int, Cell], measured: frozenset[int], valued: frozenset[int]) -> bool:
+    """A name and its measures behind it; '1 | Solid board' numbers a sub-heading, 'Lead time | 15' is a term."""
+    names = [column for column, cell in cells.items() if isinstance(cell.value, str) and cell.text[:1].isalpha()]
+    if not names:
+        return False
+    figures = [column for column in _figured(cells, valued) if column in measured and column > names[0]]
+    head = head_of_words(cells[names[0]].text)
+    return len(figures) >= min(2, len(measured)) and (head is None or not head.named)
+
+
+def _figured(cells: dict[int, Cell], valued: frozenset[int]) -> list[int]:
+    return [column for column, cell in cells.items() if column not in valued and _FIGURE.match(cell.text)]
+
+
+_FIGURE = re.compile(r"[.,]?\d")

@@ -1,0 +1,32 @@
+"""A board whose price is left blank is told, and what its row says holds for no other row."""
+
+import pytest
+
+from tests.intake.sheets import read
+from tracker.trade.offer import State
+
+HEAD = ["Board", "Caliper (pt)", "lb/MSF", "Price USD/ST", "Remarks"]
+SBS, CRB, OTHER = ["SBS C1S", 18, 75, 1100], ["CRB", 18, 72, None], ["Marlow White", 20, 80, 900]
+
+
+def test_it_is_passed_over_with_its_rows_and_heads_no_other_board():
+    reading = read([HEAD, SBS, [*CRB, "delivered, lead time 3 weeks"], OTHER, ["UUK", 20, 80], ["UUK", 22, 88]])
+    assert [(passed.rows, passed.why) for passed in reading.passed_over] == [
+        ("3", "no price stands beside these boards"), ("5-6", "no price stands beside these boards"),
+    ]  # fmt: skip
+    first, other = (line for line in reading.lines)
+    assert first.state is State.ACCEPTED
+    assert (other.offer.grade, other.offer.lead_days, other.offer.delivered) == (None, None, None)
+
+
+@pytest.mark.parametrize(
+    ("row", "grade", "lead"),
+    [
+        (["CRB grades"], "CRB", None), (["1", "CRB"], "CRB", None), (["Lead time (days)", 15], None, (15, 15)),
+        (["Lead time", "15 days"], None, (15, 15)),
+    ],
+)  # fmt: skip
+def test_rows_of_words_stay_headings_and_terms(row, grade, lead):
+    reading = read([HEAD, SBS, row, ["Marlow White", 20, 80, 900]])
+    last = reading.lines[-1].offer
+    assert (last.grade, last.lead_days) == (grade, lead)
