@@ -123,14 +123,14 @@ class QuotesPlace(QWidget):
         if not self._decided:
             absent.add("decided")
         given_way = []
-        needed = sum(each.width for each in OFFER_COLUMNS if each.key not in absent)
+        present = {each.key for each in OFFER_COLUMNS} - absent
         room = self.width() - 2 * _SIDE - _SCROLL_BAR
-        for each in OFFER_COLUMNS:
-            if each.key in _TOLD_ELSEWHERE:
-                fits = needed <= room
-                self.table.show_column(each.key, fits)
-                needed -= 0 if fits else each.width
-                given_way += [] if fits else [_TOLD_ELSEWHERE[each.key]]
+        for key, told in _TOLD_ELSEWHERE.items():
+            fits = self.table.least_width_for(present) <= room
+            self.table.show_column(key, fits)
+            if not fits:
+                present.remove(key)
+                given_way.append(told)
         self._narrow_note.setText(f"Too narrow for all: the panel tells {' and '.join(given_way)}" if given_way else "")
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -164,11 +164,11 @@ class QuotesPlace(QWidget):
         self.table.show_column("grade", not self._grade)
         self._decided = bool(np.isin(list(self._offers.comparison.board_verdicts), rows).any())
         self.table.show_column("decided", self._decided)
-        self._fit_columns()
         if fresh:
             self.model.show(self._offers, rows)
         else:
             self.model.choose_rows(rows)
+        self._fit_columns()
         everywhere = rows_of(self._offers.comparison, narrowing, any_grade=True)
         self.rail.show_counts(self._counts(everywhere), self._grade)
         self.picture.show_offers(

@@ -1,7 +1,8 @@
-"""The table on screen: rows of one height, whole rows selected, columns as wide as they ask."""
+"""The table on screen: rows of one height, whole rows selected, columns as wide as their words as far as may be."""
 
 from collections.abc import Collection
 
+import numpy as np
 from PySide6.QtCore import QEvent, QItemSelectionModel, QModelIndex, Qt, Signal
 from PySide6.QtGui import QFont, QFontMetrics, QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QFrame, QHeaderView, QTableView, QWidget
@@ -10,10 +11,13 @@ from tracker.window.look.theme import Theme
 from tracker.window.tables.columns import Column
 from tracker.window.tables.delegate import RowDelegate
 from tracker.window.tables.model import ColumnTable
+from tracker.window.tables.widths import Wanted, shared, title_width, widest
 
 ROW_HEIGHT = 28
 _HEADING_HEIGHT = 32
 _BESIDE_TEXT = 16
+_ROWS_MEASURED = 200
+"""Spread over a longer table: its widest words may be in any of its rows, and each one looked at takes time."""
 
 
 class RowsView(QTableView):
@@ -26,7 +30,9 @@ class RowsView(QTableView):
         super().__init__(parent)
         self._table = model
         self._lines = 1
-        self._needed: dict[str, int] = {}
+        self._asked_for: dict[str, int] = {}
+        self._widest: dict[str, int] = {}
+        self._measured: object = None
         self.setModel(model)
         self.setItemDelegate(RowDelegate(theme, self))
         self.setFrameShape(QFrame.Shape.NoFrame)
@@ -41,6 +47,7 @@ class RowsView(QTableView):
         self.setSortingEnabled(True)
         self.selectionModel().currentRowChanged.connect(self._current_changed)
         self.activated.connect(self._activated)
+        model.modelReset.connect(self._measure)
         theme.changed.connect(self.viewport().update)
 
     def go_to(self, number: int) -> bool:
@@ -73,15 +80,36 @@ class RowsView(QTableView):
         font = QFont(self.font())
         if column.strong:
             font.setWeight(QFont.Weight.DemiBold)
-        self._needed[key] = QFontMetrics(font).horizontalAdvance(text) + _BESIDE_TEXT
+        self._asked_for[key] = QFontMetrics(font).horizontalAdvance(text) + _BESIDE_TEXT
         self._share_width()
 
     def width_for(self, keys: Collection[str]) -> int:
         """What these columns ask for together, in pixels."""
-        return sum(self._asked(column) for column in self._table.columns if column.key in keys)
+        return sum(self._wanted(column).asked for column in self._table.columns if column.key in keys)
 
-    def _asked(self, column: Column) -> int:
-        return max(column.width, self._needed.get(column.key, 0))
+    def least_width_for(self, keys: Collection[str]) -> int:
+        """The least that these columns can do with, in pixels."""
+        return sum(self._wanted(column).least for column in self._table.columns if column.key in keys)
+
+    def _wanted(self, column: Column) -> Wanted:
+        asked_for = self._asked_for.get(column.key, 0)
+        asked = max(column.width, asked_for)
+        return Wanted(asked, max(asked_for, self._widest.get(column.key, asked)), column.share)
+
+    def _measure(self) -> None:
+        """Looks at what the columns hold. For one set of data they only widen: rows that come and go move nothing."""
+        table = self._table
+        if table.contents is not self._measured:
+            self._widest.clear()
+            self._measured = table.contents
+        if len(table.order):
+            places = np.unique(np.linspace(0, len(table.order) - 1, _ROWS_MEASURED).astype(np.intp))
+            rows = [int(row) for row in table.order[places]]
+            for column in table.columns:
+                of_title = title_width(column, table.contents, self.horizontalHeader().font())
+                of_texts = widest(column, table.contents, rows, self.font(), self._lines)
+                self._widest[column.key] = max(of_title, of_texts, self._widest.get(column.key, 0))
+        self._share_width()
 
     @property
     def room(self) -> int:
@@ -92,6 +120,8 @@ class RowsView(QTableView):
         """Rows tall enough for texts that go on over so many lines."""
         self._lines = lines
         self._set_row_height()
+        self._measured = None
+        self._measure()
 
     def _set_row_height(self) -> None:
         text = self.fontMetrics()
@@ -112,13 +142,12 @@ class RowsView(QTableView):
         down.setDefaultSectionSize(ROW_HEIGHT)
 
     def _share_width(self) -> None:
-        """Gives each column what it asks for and the spare width to those that take a share."""
+        """Gives each column in view its part of the width."""
         columns = self._table.columns
-        shown = [(place, column) for place, column in enumerate(columns) if not self.isColumnHidden(place)]
-        spare = max(0, self.viewport().width() - sum(self._asked(column) for _, column in shown))
-        shares = sum(column.share for _, column in shown) or 1
-        for place, column in shown:
-            self.setColumnWidth(place, self._asked(column) + spare * column.share // shares)
+        shown = [place for place in range(len(columns)) if not self.isColumnHidden(place)]
+        wanted = [self._wanted(columns[place]) for place in shown]
+        for place, width in zip(shown, shared(wanted, self.viewport().width()), strict=True):
+            self.setColumnWidth(place, width)
 
     def _current_changed(self, index: QModelIndex, _before: QModelIndex) -> None:
         if index.isValid():

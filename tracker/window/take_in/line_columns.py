@@ -46,9 +46,9 @@ def _numbers(lines: Lines, field: str) -> np.ndarray:
 
 
 def _cell(lines: Lines, row: int) -> str:
-    """'D5', with its sheet's name where the offers stand on several."""
+    """'D5', then its sheet's name where the offers stand on several: a long one is cut at its end."""
     source = lines.lines[row].offer.source
-    return f"{source.sheet}!{source.cell}" if lines.several_sheets else source.cell
+    return f"{source.cell}, {source.sheet}" if lines.several_sheets else source.cell
 
 
 def _weight(lines: Lines, row: int) -> str:
@@ -85,6 +85,7 @@ LINE_COLUMNS: tuple[Column, ...] = (
         text=_cell,
         keys=lambda d: np.arange(len(d.lines)),
         width=46,
+        tip=lambda d, row: _cell(d, row) if d.several_sheets else "",
     ),
     Column(
         "grade",

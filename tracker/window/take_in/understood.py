@@ -174,7 +174,7 @@ class Understood(QWidget):
         price."""
         shown = self._columns_with_something()
         for key in _GIVES_WAY:
-            if self.table.width_for(shown) <= self.table.room:
+            if self.table.least_width_for(shown) <= self.table.room:
                 break
             shown.remove(key)
         for each in LINE_COLUMNS:
