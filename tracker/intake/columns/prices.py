@@ -5,19 +5,17 @@ from dataclasses import replace
 from decimal import Decimal
 
 from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn, vendor_in_head
-from tracker.intake.columns.in_force import (
-    before_the_new,
-    leads_to_another,
-    marked_as_old,
-    of_earlier_years,
-    told_apart_by_time,
-)
+from tracker.intake.columns.in_force import before_the_new, leads_to_another, of_earlier_years
 from tracker.intake.columns.labels import label_of
 from tracker.intake.columns.order_sizes import is_order_size, order_size
 from tracker.intake.columns.paired import not_told_apart, sizes_before, without_sizes
 from tracker.intake.columns.unnamed import amount_per_unit, doubt_of, from_a_day, priced_alike, unnamed_figures
+from tracker.intake.columns.withheld import withheld_figures
 from tracker.intake.grid import Cell
+from tracker.intake.tables.periods import without_periods
+from tracker.intake.tables.table import Words
 from tracker.intake.values.caliper import CaliperReading, bare_caliper, in_unit
+from tracker.intake.values.dates import find_dates
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.header import Header
@@ -31,7 +29,9 @@ from tracker.intake.words.lists import phrases
 _CHARGES = (Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE)
 
 
-def price_columns(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> Columns:
+def price_columns(
+    columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]], titles: Sequence[Words] = ()
+) -> Columns:
     """The table's columns with its prices sorted into offers and what only leads to them."""
     by_role: dict[Role, tuple[Column, ...]] = {}
     for column in columns:
@@ -47,7 +47,11 @@ def price_columns(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell
     if not kinds:
         unnamed = unnamed_figures(columns, samples)
         kinds, unsure = dict.fromkeys(unnamed, Kind.OFFER), doubt_of(unnamed, samples)
-    kinds |= dict.fromkeys(before_the_new(kinds, found), Kind.PREVIOUS)
+        kinds |= dict.fromkeys(before_the_new(kinds, found), Kind.PREVIOUS)
+    if not kinds:
+        unexplained = withheld_figures(columns, samples, titles)
+        kinds = dict.fromkeys(unexplained, Kind.OFFER)
+        found.by_role = {role: tuple(one for one in held if one not in kinds) for role, held in by_role.items()}
     corner = [column for column in columns if column not in kinds and column.said]
     sizes = sizes_before(columns, [column for column, kind in kinds.items() if kind is Kind.OFFER])
     found.prices = tuple(
@@ -69,7 +73,7 @@ def _kinds(columns: Columns) -> dict[Column, Kind]:
     kinds: dict[Column, Kind] = {}
     for column in columns.of(Role.PRICE, Role.NET_PRICE, Role.LIST_PRICE, Role.PREVIOUS_PRICE, Role.ALL_IN):
         kinds[column] = _kind(column, columns, bool(net), bool(plain))
-    for column in (*of_earlier_years(kinds), *marked_as_old(kinds), *before_the_new(kinds, columns)):
+    for column in (*of_earlier_years(kinds), *before_the_new(kinds, columns)):
         kinds[column] = Kind.PREVIOUS
     return dict(sorted(kinds.items(), key=lambda item: item[0].index))
 
@@ -147,7 +151,7 @@ def _superseded(column: Column) -> bool:
 
 def _doubt(columns: Columns, unsure: str) -> str:
     offers = [price for price in columns.prices if price.kind is Kind.OFFER]
-    if told_apart_by_time([price.column.text for price in offers]):
+    if _told_apart_by_periods(offers):
         return "prices of several periods stand beside each other"
     if _told_apart_by_letters(offers):
         return "several prices stand beside each other, and their heads do not say how they differ"
@@ -158,6 +162,15 @@ def _doubt(columns: Columns, unsure: str) -> str:
     if columns.of(Role.DISCOUNT) and not columns.of(Role.NET_PRICE):
         return "a discount stands beside the price, and it is not said whether it is taken off already"
     return ""
+
+
+def _told_apart_by_periods(offers: Sequence[PriceColumn]) -> bool:
+    """'Q2 2026 price' beside 'Q3 2026 price': two prices of one board, and the heads do not say which is in force."""
+    texts = [" ".join(price.column.text.split()).casefold() for price in offers]
+    if len(set(texts)) < 2 or any(find_dates(text) for text in texts):
+        return False
+    without = [" ".join(without_periods(text).split()) for text in texts]
+    return len(set(without)) == 1 and not set(without) & set(texts)
 
 
 def _told_apart_by_letters(offers: Sequence[PriceColumn]) -> bool:

@@ -104,7 +104,7 @@ def priced_alike(
         for column in columns
         if column not in prices and _may_be_priced(column) and column.heads
         and not is_period(column.text)
-        and any(_close_by_row(samples[column.index], samples[price.index]) for price in prices)
+        and any(close_by_row(samples[column.index], samples[price.index]) for price in prices)
     ]  # fmt: skip
 
 
@@ -114,7 +114,7 @@ def _may_be_priced(column: Column) -> bool:
     return by_form or column.role in _LENT_TO_PRICES
 
 
-def _close_by_row(cells: Sequence[Cell], prices: Sequence[Cell]) -> bool:
+def close_by_row(cells: Sequence[Cell], prices: Sequence[Cell]) -> bool:
     """Figures in at least two rows, each near the row's price, that move with it from row to row as numbers do not."""
     priced = {cell.row: figure for cell in prices if (figure := _figure(cell)) is not None and figure > 0}
     beside = {cell.row: figure for cell in cells if (figure := _figure(cell)) is not None and cell.row in priced}

@@ -185,10 +185,11 @@ class TableReader:
         fill_charges(draft, whole.cells, columns, scope, self._facts)
         fill_hidden(draft, self._read.table.view, whole.row.index, price.index)
         unnamed = self._read.columns.doubt == UNNAMED and draft.currency is not None and draft.basis is not None
-        if self._read.columns.doubt and not (unnamed and not _far_off(draft)):
+        doubtful = self._read.columns.doubt and not (unnamed and not _far_off(draft))
+        if doubtful:
             _doubt(draft, self._read.columns.doubt)
         ask_of_change(draft, price.column, scope, self._facts)
-        if price.unexplained:
+        if price.unexplained and not doubtful:
             _doubt(draft, f"“{price.column.text}” stands over figures like prices, and does not say what they are")
         elif price.index in self._apart:
             _doubt(draft, f"“{price.column.text}” does not say what the prices beside it do")

@@ -10,6 +10,7 @@ from functools import lru_cache
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import head_of, head_of_words, looks_priced, may_name, without_footnote
 from tracker.intake.tables.view import View
+from tracker.intake.values.grade import find_grade
 
 _FEWEST_LABELS = 3
 _WIDEST_GAP = 1
@@ -72,10 +73,23 @@ def _runs(view: View, column: int) -> Iterator[list[int]]:
         if rows and not (labels and _continues(view, column, rows, row)):
             yield rows
             rows = []
-        if labels:
+        if labels and (rows or not _is_title(view, column, row)):
             rows.append(row)
     if rows:
         yield rows
+
+
+def _is_title(view: View, column: int, row: int) -> bool:
+    """'Boxboard GC2, GBP per tonne | 2026' above rows of more values names a board beside the money."""
+    text = view.rows[row][column].text
+    head = head_of_words(text)
+    fewer = _values(view, row, column) < _values(view, row + 1, column)
+    return fewer and head is not None and head.price and find_grade(text) is not None
+
+
+def _values(view: View, row: int, column: int) -> int:
+    """How many cells of a row stand beside a label in this column."""
+    return sum(at > column for at in view.rows.get(row, ()))
 
 
 def _without_letterhead(view: View, column: int, rows: list[int]) -> list[int]:
@@ -83,7 +97,7 @@ def _without_letterhead(view: View, column: int, rows: list[int]) -> list[int]:
 
     'Minimum: | 20000 kg per grade' is said of every board, not of the one in its column.
     """
-    values = [sum(at > column for at in view.columns_of(row)) for row in rows]
+    values = [_values(view, row, column) for row in rows]
     for place in range(1, len(rows)):
         if rows[place] - rows[place - 1] > 1 and max(values[:place]) == 1 and min(values[place:]) > 1:
             return rows[place:]
@@ -91,14 +105,23 @@ def _without_letterhead(view: View, column: int, rows: list[int]) -> list[int]:
 
 
 def _with_unknown(view: View, column: int, rows: list[int]) -> list[int]:
-    """The run with a label right above it that is no known word, where a value stands beside it too."""
+    """The run with a label right above it that is no known word, where as many values stand beside it as below.
+
+    'Marlow Mills plc | Boxboard GC2 | GBP per tonne' above rows of five values is a title.
+    """
     above = view.rows.get(rows[0] - 1, {})
     cell = above.get(column)
     if cell is None or not isinstance(cell.value, str) or len(cell.text) > _LONGEST_LABEL:
         return rows
-    values = [right for right in above if right > column]
+    fewest = min(_values(view, row, column) for row in rows)
     known = head_of(cell)
-    return [rows[0] - 1, *rows] if values and (known is None or not known.number) and not looks_priced(cell) else rows
+    if (
+        _values(view, rows[0] - 1, column) < max(1, fewest)
+        or (known is not None and known.number)
+        or looks_priced(cell)
+    ):
+        return rows
+    return [rows[0] - 1, *rows]
 
 
 def _continues(view: View, column: int, rows: list[int], row: int) -> bool:

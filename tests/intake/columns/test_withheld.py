@@ -1,0 +1,41 @@
+"""Figures like prices under heads that say something else: asked, and never passed over in silence."""
+
+import pytest
+
+from tests.intake.sheets import read
+
+BOARD = ["Grade", "µm", "g/m²"]
+ROWS = [["GD2", 450, 300, 900, 850], ["GT2", 400, 280, 880, 840]]
+
+
+@pytest.mark.parametrize(
+    "heads",
+    [
+        ["Rückseite weiß", "Rückseite grau"], ["Q1 2027", "Q2 2027"], ["Januar", "Februar"], ["Jan 2027", "Feb 2027"],
+        ["2026", "2027"], ["MOQ 1 t", "MOQ 5 t"],
+    ],
+)  # fmt: skip
+def test_two_such_columns_beside_measured_boards_are_asked(heads):
+    reading = read([["EUR/t"], [*BOARD, *heads], *ROWS])
+    assert {line.offer.source.cell for line in reading.lines} == {"D3", "E3", "D4", "E4"}
+    assert {str(line.state) for line in reading.lines} == {"question"}
+    assert {line.offer.minimum_kg for line in reading.lines} == {None}
+
+
+def test_one_quarter_under_a_title_that_names_money_is_asked():
+    asked = read([["EUR/t"], [*BOARD, "Q1 2027"], *(row[:4] for row in ROWS)])
+    assert {str(line.state) for line in asked.lines} == {"question"}
+
+
+@pytest.mark.parametrize(
+    ("title", "heads", "figures"),
+    [
+        ("Technical data", ["Stiffness MD", "Stiffness CD"], [30, 15]),
+        ("Technical data", ["Brightness top", "Brightness back"], [90, 88]),
+        ("Price development EUR/t", ["Jan", "Feb", "Mar", "Apr", "May"], [900, 910, 920, 930, 940]),
+    ],
+)
+def test_properties_and_histories_are_not(title, heads, figures):
+    reading = read([[title], [*BOARD, *heads], ["GC1", 450, 300, *figures], ["GC2", 400, 280, *figures]])
+    assert not reading.lines
+    assert [passed.why for passed in reading.passed_over] == ["no prices offered"]
