@@ -2,23 +2,23 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QUrl, Signal, Slot
 from PySide6.QtGui import QDesktopServices
-from PySide6.QtWidgets import QFileDialog, QWidget
+from PySide6.QtWidgets import QWidget
 
+from tracker.desk.trouble import Trouble
 from tracker.window.look.figures import counted
 from tracker.window.session import Session
+from tracker.window.where_to import where_to
 
 if TYPE_CHECKING:
     from tracker.window.quotes.place import QuotesPlace
 
 _ALL = "everything that is known"
-_ENDING = re.compile(r"\*(\.\w+)\)$")
 
 
 class FileTasks(QObject):
@@ -91,19 +91,11 @@ class FileTasks(QObject):
 
     def _ask_where_and_what(self, title: str, name: str, kinds: str) -> tuple[Path | None, str]:
         """The path, None for none, and which of the kinds."""
-        chosen, kind = QFileDialog.getSaveFileName(self._window, title, name, kinds)
-        return (self._with_ending(Path(chosen), kind) if chosen else None), kind
-
-    def _with_ending(self, path: Path, kind: str) -> Path | None:
-        """Qt's own dialog adds none, and has asked about writing over a file of just the name that was typed."""
-        ending = _ENDING.search(kind)
-        if path.suffix or ending is None:
-            return path
-        named = path.with_name(f"{path.name}{ending[1]}")
-        if not named.exists():
-            return named
-        self._session.troubled.emit(f"{named} is there already and was left as it is: choose it, or another name.")
-        return None
+        try:
+            return where_to(self._window, title, name, kinds)
+        except Trouble as trouble:
+            self._session.tell_trouble(trouble)
+            return None, ""
 
     def _write(self, writing: Callable[[], None], done: str) -> None:
         self._session.work.ask(writing, lambda _: self.written.emit(done))

@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QComboBox, QDialog, QFileDialog, QWidget
+from PySide6.QtWidgets import QComboBox, QDialog, QWidget
 
 from tracker.desk.sample_papers import label_sheets
+from tracker.desk.trouble import Trouble
 from tracker.window.look.figures import counted
 from tracker.window.pieces import button, column, one_of, row, words
+from tracker.window.where_to import where_to
+
+_ON_EACH = "The number stands on each as text and as a QR code; scanning it into the number field opens the record."
 
 
 class LabelDialog(QDialog):
@@ -34,10 +37,10 @@ class LabelDialog(QDialog):
         write.clicked.connect(self._write)
         leave = button("Leave")
         leave.clicked.connect(self.reject)
-        told = "The number stands on each as text and as a QR code; scanning it into the number field opens the record."
+        self._told = words(_ON_EACH, "small", wrap=True)
         self.setLayout(
             column(
-                words("Labels for samples", "heading"), row(which, None), self.sheet, words(told, "small", wrap=True),
+                words("Labels for samples", "heading"), row(which, None), self.sheet, self._told,
                 row(None, leave, write, gap=8), margins=18, gap=10,
             )
         )  # fmt: skip
@@ -45,7 +48,11 @@ class LabelDialog(QDialog):
         self.sheet.setFocus()
 
     def _write(self) -> None:
-        path, _ = QFileDialog.getSaveFileName(self, "Labels", "labels.pdf", "PDF (*.pdf)")
-        if path:
-            self.wanted.emit(self._of[self.which.checkedId()], str(self.sheet.currentData()), Path(path))
+        try:
+            path, _ = where_to(self, "Labels", "labels.pdf", "PDF (*.pdf)")
+        except Trouble as trouble:
+            self._told.setText(str(trouble))
+            return
+        if path is not None:
+            self.wanted.emit(self._of[self.which.checkedId()], str(self.sheet.currentData()), path)
             self.accept()

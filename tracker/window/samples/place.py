@@ -7,8 +7,9 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFileDialog, QSplitter, QWidget
+from PySide6.QtWidgets import QSplitter, QWidget
 
+from tracker.desk.trouble import Trouble
 from tracker.window.errors import sentence_for
 from tracker.window.look.figures import counted
 from tracker.window.pieces import column
@@ -21,6 +22,7 @@ from tracker.window.samples.measured_page import ClaimTyped, ReadingsTyped
 from tracker.window.samples.record_panel import RecordPanel
 from tracker.window.session import Session
 from tracker.window.undo import push
+from tracker.window.where_to import where_to
 
 if TYPE_CHECKING:
     from tracker.desk.edits import Edit
@@ -245,12 +247,15 @@ class SamplesPlace(QWidget):
         self._ask(lambda: door.take_off(number, name), self._session.troubled.emit)
 
     def _save_file(self, attachment: int, name: str) -> None:
-        chosen, _ = QFileDialog.getSaveFileName(self, "Save a copy", name)
-        if chosen:
+        try:
+            path, _ = where_to(self, "Save a copy", name)
+        except Trouble as trouble:
+            self._session.tell_trouble(trouble)
+            return
+        if path is not None:
             door = self._session.door
             self._session.work.ask(
-                lambda: door.save_attachment(attachment, Path(chosen)),
-                lambda _: self.written.emit(f"It is in {chosen}."),
+                lambda: door.save_attachment(attachment, path), lambda _: self.written.emit(f"It is in {path}.")
             )
 
     def _set_contact(self, vendor: str, name: str, mail: str, language: str) -> None:

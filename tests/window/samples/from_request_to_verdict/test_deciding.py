@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QFileDialog
+from PySide6.QtWidgets import QApplication, QFileDialog, QPushButton
 
 from tests.window.samples.from_request_to_verdict.keyboard import SHIFT, Keys, arrived, asked
 from tracker.window.main_window import MainWindow
@@ -102,6 +102,17 @@ def picture(width: int, height: int, colour: str) -> bytes:
     buffer = BytesIO()
     Image.new("RGB", (width, height), colour).save(buffer, "PNG")
     return buffer.getvalue()
+
+
+def test_a_copy_keeps_the_ending_of_the_file(window: MainWindow, keys: Keys, tmp_path: Path, monkeypatch) -> None:
+    arrived(window, keys)
+    keep(window, keys, tmp_path / "edge.png", picture(40, 20, "red"))
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(tmp_path / "copy"), ""))
+    files = window.samples.record.kept.files
+    next(each for each in files.findChildren(QPushButton) if each.text() == "Save a copy…").click()
+    keys.settle()
+    assert (tmp_path / "copy.png").read_bytes() == (tmp_path / "edge.png").read_bytes()
+    assert window.message.text == f"It is in {tmp_path / 'copy.png'}."
 
 
 def test_a_photograph_is_seen_small_and_large(window: MainWindow, keys: Keys, tmp_path: Path) -> None:
