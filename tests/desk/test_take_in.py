@@ -252,6 +252,13 @@ def test_a_file_not_known_by_its_number_is_said(desk: Desk) -> None:
         files.withdraw(desk, 7)
 
 
+def test_files_are_withdrawn_together_or_not_at_all(desk: Desk, sheet: Sheet) -> None:
+    stored = take_in.store(desk, take_in.read(desk, sheet()))
+    with pytest.raises(Trouble, match="number 7"):
+        files.withdraw(desk, stored.file_id, 7)
+    assert not files.find(desk, stored.file_id).withdrawn
+
+
 def test_a_line_as_json_is_what_the_contract_says(desk: Desk, sheet: Sheet) -> None:
     whole = file_object(take_in.read(desk, sheet()))
     assert set(whole) == {"file", "sha256", "unreadable", "vendor", "lines", "passed_over"}

@@ -3,6 +3,7 @@
 from pathlib import Path
 
 import pytest
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFileDialog
 
 from tests.window.conftest import settle
@@ -36,7 +37,10 @@ def backed_up(real_window: MainWindow, qtbot, tmp_path: Path, monkeypatch) -> Pa
 def test_what_was_there_is_kept_beside_it(real_window: MainWindow, qtbot, backed_up, database, monkeypatch) -> None:
     monkeypatch.setattr(OtherDatabase, "_agreed", lambda *_: True)
     real_window.actions_by_key["restore"].trigger()
+    qtbot.keyClick(real_window, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert real_window.session.undo_stack.canUndo(), "what was done to the one is not undone in the other"
     settle(qtbot, real_window)
+    assert real_window.isEnabled()
     assert len(real_window.session.comparison.snapshot) == 0
     kept = Path(f"{database}.before-restore")
     assert kept.is_file()
@@ -57,6 +61,7 @@ def test_a_file_that_is_no_backup_changes_nothing(real_window: MainWindow, qtbot
     real_window.actions_by_key["restore"].trigger()
     settle(qtbot, real_window)
     assert "is not a backup" in real_window.message.text
+    assert real_window.isEnabled()
     real_window.session.reload()
     settle(qtbot, real_window)
     assert len(real_window.session.comparison.snapshot) == 1

@@ -34,7 +34,7 @@ files        files(desk) -> tuple[StoredFile, ...]
              answers(desk, file_id) -> Answers         what it was read with
              read_anew(desk, file_id, answers, remember={}) -> Answers    what it was read with before
              name_vendor(desk, file_id, vendor) -> Edit          where the sheet named nobody
-             withdraw(desk, file_id) / bring_back(desk, file_id) -> Edit     whether its offers count
+             withdraw(desk, *file_ids) / bring_back(desk, file_id) -> Edit     whether its offers count
 layouts      layouts(desk, vendor=None) -> tuple[KeptLayout, ...]     forget_layout(desk, layout_id) -> Edit
                  KeptLayout(id, vendor, name, layout: trade.layout.Layout, made_at, made_by)
 vendor_words words_to_vendor(file, questions) -> str   what to ask a vendor, as a draft

@@ -84,17 +84,19 @@ def name_vendor(desk: Desk, file_id: int, vendor: str) -> Edit:
     return Edit(text, changes)
 
 
-def withdraw(desk: Desk, file_id: int) -> Edit:
-    """A file's offers and questions no longer count anywhere; the file stays, and undoing brings them back."""
+def withdraw(desk: Desk, *file_ids: int) -> Edit:
+    """The offers and questions of files no longer count anywhere; the files stay, and undoing brings them back."""
     from tracker.store.tables import price_file
 
-    name = next((each.name for each in files(desk) if each.id == file_id), None)
-    if name is None:
-        raise Trouble(f"No file of number {file_id} is kept here.")
-    text = f"withdrew {name}"
+    names = {each.id: each.name for each in files(desk)}
+    for file_id in file_ids:
+        if file_id not in names:
+            raise Trouble(f"No file of number {file_id} is kept here.")
+    text = f"withdrew {names[file_ids[0]]}" if len(file_ids) == 1 else f"withdrew {len(file_ids)} files"
+    at = datetime.now(UTC)
     with writing(desk, text) as pen:
-        change = pen.update(price_file, file_id, {"withdrawn_at": datetime.now(UTC)})
-    return Edit(text, (change,))
+        changes = tuple(pen.update(price_file, file_id, {"withdrawn_at": at}) for file_id in file_ids)
+    return Edit(text, changes)
 
 
 def bring_back(desk: Desk, file_id: int) -> Edit:

@@ -215,10 +215,10 @@ class Door(SampleDoor, YardstickDoor):
 
         return name_vendor(self.desk, file_id, vendor)
 
-    def withdraw_file(self, file_id: int) -> Edit:
+    def withdraw_files(self, *file_ids: int) -> Edit:
         from tracker.desk.files import withdraw
 
-        return withdraw(self.desk, file_id)
+        return withdraw(self.desk, *file_ids)
 
     def answer(self, question_id: int, value: str, *, remember: bool) -> Stored:
         from tracker.desk.questions import answer

@@ -27,12 +27,20 @@ class Steps(QObject):
     @Slot()
     def undo(self) -> None:
         stack = self._stack
+        self._drop_spent()
         if not stack.canUndo():
             self._message.say("There is nothing to undo.")
             return
         text = stack.undoText()
         stack.undo()
         self._message.say(f"Undone: {text}", "Do again", stack.redo)
+
+    def _drop_spent(self) -> None:
+        """Lets go of the latest steps as far as they are spent: whoever undoes one looks for what it changed."""
+        stack = self._stack
+        while stack.canUndo() and getattr(latest := stack.command(stack.index() - 1), "spent", False):
+            latest.setObsolete(True)
+            stack.undo()
 
     @Slot()
     def redo(self) -> None:

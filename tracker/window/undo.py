@@ -55,23 +55,23 @@ class DeskEdit(QUndoCommand):
 
 
 class TakenIn(DeskEdit):
-    """Files that were stored: undoing withdraws them (kept, but their offers no longer count), redoing brings them
-    back."""
+    """Files that were stored: undoing withdraws them all or none (kept, but their offers no longer count), redoing
+    brings them back."""
 
     def __init__(self, session: Session, file_ids: Sequence[int], text: str) -> None:
         QUndoCommand.__init__(self, text)
         self._session = session
         self._file_ids = tuple(file_ids)
-        self._withdrawn: list[Edit] = []
+        self._withdrawn: Edit | None = None
         self._refresh = session.reload
         self._carried_out = True
 
     def _reverse(self) -> None:
         door = self._session.door
-        if self._withdrawn:
-            self._withdrawn = [door.undo(edit) for edit in self._withdrawn]
+        if self._withdrawn is None:
+            self._withdrawn = door.withdraw_files(*self._file_ids)
         else:
-            self._withdrawn = [door.withdraw_file(each) for each in self._file_ids]
+            self._withdrawn = door.undo(self._withdrawn)
 
 
 class AnsweredAnew(DeskEdit):

@@ -6,6 +6,7 @@ import pytest
 from PySide6.QtGui import QFontMetrics
 
 from tests.window.conftest import settle
+from tracker.desk.edits import history
 from tracker.window.main_window import MainWindow
 
 pytestmark = pytest.mark.gui
@@ -70,3 +71,16 @@ def test_what_is_stored_stands_in_quotes_while_other_files_still_wait(three: Mai
     three.go_quotes()
     settle(qtbot, three)
     assert three.quotes.model.rowCount() == 1
+
+
+def test_one_undo_takes_all_of_them_back_or_none(three: MainWindow, qtbot) -> None:
+    door = three.session.door
+    three.take_in.agree_all.click()
+    settle(qtbot, three)
+    three.steps.undo()
+    settle(qtbot, three)
+    assert [each.withdrawn for each in door.files()] == [True] * 3
+    assert [each.text for each in history(door.desk, 3)] == ["withdrew 3 files"] * 3
+    three.steps.redo()
+    settle(qtbot, three)
+    assert [each.withdrawn for each in door.files()] == [False] * 3

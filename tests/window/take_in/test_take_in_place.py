@@ -4,7 +4,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QPushButton
+from PySide6.QtWidgets import QApplication, QPushButton
 
 from tests.window.conftest import settle
 from tests.window.fixtures.invented_door import InventedDoor
@@ -50,6 +50,12 @@ def test_an_answer_can_be_taken_back(take_in, window, qtbot) -> None:
     window.steps.undo()
     settle(qtbot, window)
     assert not take_in.agree.isEnabled()
+    qtbot.waitUntil(lambda: not QApplication.focusWidget()._too_soon)
+    qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_1)
+    settle(qtbot, window)
+    assert take_in.agree.isEnabled(), "the question that is open again has the keys"
+    window.steps.undo()
+    settle(qtbot, window)
     window.steps.redo()
     settle(qtbot, window)
     choose(qtbot, take_in, "Change")
@@ -74,6 +80,24 @@ def test_what_was_taken_in_can_be_undone_and_done_again(take_in, window, qtbot) 
     settle(qtbot, window)
     asked = [each for each in window.session.door.asked if each.startswith(("withdraw", "bring"))]
     assert asked == ["withdraw 1", "bring back 1"]
+
+
+@pytest.mark.parametrize("done_with", ["stored and taken back", "left"])
+def test_what_was_said_of_a_sheet_that_is_done_with_is_no_step_to_take_back(
+    take_in, window, qtbot, done_with: str
+) -> None:
+    choose(qtbot, take_in, "Short ton")
+    settle(qtbot, window)
+    if done_with == "left":
+        take_in.leave.click()
+    else:
+        take_in.agree.click()
+        settle(qtbot, window)
+        window.steps.undo()
+    settle(qtbot, window)
+    window.steps.undo()
+    settle(qtbot, window)
+    assert window.message.text == "There is nothing to undo."
 
 
 def test_line_and_cell_find_each_other(take_in, qtbot) -> None:

@@ -138,7 +138,7 @@ class SheetsPlace(QWidget):
     def _withdraw_or_back(self) -> None:
         file, door = self.chosen, self._session.door
         if file is not None:
-            do = door.bring_back_file if file.withdrawn else door.withdraw_file
+            do = door.bring_back_file if file.withdrawn else door.withdraw_files
             self._session.work.ask(lambda: do(file.id), self._was_changed)
 
     def _ask_vendor(self) -> None:

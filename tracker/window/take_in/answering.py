@@ -54,15 +54,18 @@ class Answering(QObject):
         before = file.given.get(key) or (served.value if served is not None else "")
         what = answer_words(key, value or before, file.words.get(key, ""))
         said = f"answered: {what}" if value is not None else f"no longer: {what}"
-        self.said.emit()
-        self._session.undo_stack.push(AnswerGiven(file, key, value, lambda: self._read_again(file), said))
+        self._session.undo_stack.push(AnswerGiven(file, key, value, lambda: self._go_on(file), said))
 
     def start_over(self) -> None:
         """Drops all that was said about the file at hand."""
         file = self._at_hand()
         if file is not None and file.begun:
-            self.said.emit()
-            self._session.undo_stack.push(StartedOver(file, lambda: self._read_again(file)))
+            self._session.undo_stack.push(StartedOver(file, lambda: self._go_on(file)))
+
+    def _go_on(self, file: FileAtHand) -> None:
+        """Said, taken back or said again: the keys go on to what is asked then."""
+        self.said.emit()
+        self._read_again(file)
 
     def _ask_vendor(self, key: str) -> None:
         file = self._at_hand()

@@ -10,15 +10,27 @@ from tracker.window.take_in.file_at_hand import FileAtHand
 from tracker.window.take_in.marking import Marking
 
 
-class AnswerGiven(QUndoCommand):
+class SaidOfFile(QUndoCommand):
+    """Something said about a file while it is being taken in. `spent`: the file is stored or left, so that undoing it
+    would be seen nowhere."""
+
+    def __init__(self, file: FileAtHand, text: str) -> None:
+        super().__init__(text)
+        self._file = file
+
+    @property
+    def spent(self) -> bool:
+        return self._file.stored or self._file.let_go
+
+
+class AnswerGiven(SaidOfFile):
     """Sets one answer of a file that is being taken in, or (None) has it asked whatever is remembered, and has the file
     read again."""
 
     def __init__(
         self, file: FileAtHand, key: str, value: str | None, read_again: Callable[[], None], text: str
     ) -> None:
-        super().__init__(text)
-        self._file = file
+        super().__init__(file, text)
         self._key = key
         self._new = value
         self._old = file.given.get(key)
@@ -40,12 +52,11 @@ class AnswerGiven(QUndoCommand):
         self._read_again()
 
 
-class StartedOver(QUndoCommand):
+class StartedOver(SaidOfFile):
     """Drops all that was said about a file: its answers, its marks, and that it has no vendor's name."""
 
     def __init__(self, file: FileAtHand, read_again: Callable[[], None]) -> None:
-        super().__init__(f"started over with {file.path.name}")
-        self._file = file
+        super().__init__(file, f"started over with {file.path.name}")
         self._given, self._anew = dict(file.given), set(file.anew)
         self._marking, self._nameless = file.marking, file.nameless
         self._read_again = read_again
@@ -63,12 +74,11 @@ class StartedOver(QUndoCommand):
         self._read_again()
 
 
-class NamelessChosen(QUndoCommand):
+class NamelessChosen(SaidOfFile):
     """Lets a file be taken in without a vendor's name, or asks for it again."""
 
     def __init__(self, file: FileAtHand, nameless: bool, show: Callable[[], None]) -> None:
-        super().__init__("without a vendor's name" if nameless else "asked again: the vendor's name")
-        self._file = file
+        super().__init__(file, "without a vendor's name" if nameless else "asked again: the vendor's name")
         self._nameless = nameless
         self._show = show
 
@@ -83,12 +93,11 @@ class NamelessChosen(QUndoCommand):
         self._show()
 
 
-class MarksChanged(QUndoCommand):
+class MarksChanged(SaidOfFile):
     """Sets the marks made by hand in a file that is being taken in, and has it read again."""
 
     def __init__(self, file: FileAtHand, marking: Marking | None, read_again: Callable[[], None], text: str) -> None:
-        super().__init__(text)
-        self._file = file
+        super().__init__(file, text)
         self._new = marking
         self._old = file.marking
         self._read_again = read_again

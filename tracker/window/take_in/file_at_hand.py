@@ -29,7 +29,8 @@ class FileAtHand:
     `unlaid`: read without any remembered layout. `nameless`: to be taken in although nobody is named as its vendor.
     `kept`: the sha256 of a stored file that is read from the database, to be stored in place of what it came to, and
     `said_before` the answers that it was stored with.
-    `waits`: the window was closed over it. `taken` is None until read; `stop`, once set, ends the reading."""
+    `waits`: the window was closed over it; `let_go`: it was left, and is no longer among those being taken in.
+    `taken` is None until read; `stop`, once set, ends the reading."""
 
     path: Path
     given: dict[str, str] = field(default_factory=dict)
@@ -44,6 +45,7 @@ class FileAtHand:
     found: Findings = field(default_factory=Findings)
     stored: bool = False
     waits: bool = False
+    let_go: bool = False
     stop: Event = field(default_factory=Event)
 
     @property
@@ -174,6 +176,15 @@ class FileAtHand:
         if refused := states[State.REFUSED]:
             parts.append(f"{refused:,} that can't be used")
         return ", ".join(parts) + "."
+
+
+def in_hand(now: list[FileAtHand], before: list[FileAtHand]) -> list[FileAtHand]:
+    """`now`, the files being taken in from here on; those of `before` that are not among them are let go of."""
+    for each in before:
+        each.let_go = True
+    for each in now:
+        each.let_go = False
+    return now
 
 
 def read_file(door: Door, file: FileAtHand) -> tuple[TakenIn, Findings]:

@@ -20,7 +20,7 @@ from tracker.window.take_in.answering import Answering
 from tracker.window.take_in.begun_files import BegunFiles, BegunSheet
 from tracker.window.take_in.by_hand import MarkingByHand
 from tracker.window.take_in.evidence import cells_of
-from tracker.window.take_in.file_at_hand import FileAtHand, read_again, read_file
+from tracker.window.take_in.file_at_hand import FileAtHand, in_hand, read_again, read_file
 from tracker.window.take_in.files_left import FilesLeft
 from tracker.window.take_in.findings import Findings
 from tracker.window.take_in.sheet_panel import SheetPanel
@@ -90,7 +90,7 @@ class TakeInPlace(QWidget):
         paths = {file.path for file in fresh}
         stay = [file for file in self._files if file.begun and file.path not in paths]
         self.begun.keep(file for file in self._files if file not in stay)
-        self._files = [*fresh, *stay]
+        self._files = in_hand([*fresh, *stay], self._files)
         with QSignalBlocker(self._choose):
             self._choose.clear()
             self._choose.addItems([file.short for file in self._files])
@@ -141,6 +141,8 @@ class TakeInPlace(QWidget):
         self._session.units_changed.connect(lambda: understood.show_lines(self._session.units))
 
     def _ask_to_read(self, file: FileAtHand) -> None:
+        if file.let_go:
+            return
         door, taken, today = self._session.door, file.taken, self._session.footing.as_of
         reading = partial(read_file, door, file) if taken is None else partial(read_again, door, file, taken, today)
         self._tickets.append(self._session.work.ask(reading, partial(self._was_read, file)))
@@ -155,7 +157,7 @@ class TakeInPlace(QWidget):
             file.take_over(result[0])
             begun = file
         if begun is not None:
-            self._files[self._files.index(file)] = begun
+            self._files = in_hand([begun if each is file else each for each in self._files], self._files)
             self._ask_to_read(begun)
             return
         self._keep_begun()
@@ -278,7 +280,7 @@ class TakeInPlace(QWidget):
     def _leave(self) -> None:
         self.stop()
         self._keep_begun()
-        self._files = []
+        self._files = in_hand([], self._files)
         stored, self._stored = self._stored, 0
         self.waits.emit("")
         self.left.emit(stored)
