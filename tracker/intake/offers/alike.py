@@ -6,6 +6,7 @@ contents alone, so it is kept by contents, and each further row gets it with its
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
+from typing import NamedTuple
 
 from tracker.intake.columns.column import Columns, PriceColumn
 from tracker.intake.grid import Cell, letters
@@ -37,11 +38,10 @@ class Part:
     take: Callable[[Draft, Draft], None]
 
 
-@dataclass(frozen=True, slots=True)
-class Told:
+class Told(NamedTuple):
     """The cells of one row that tell of a part; `contents` is None where the row must be read by itself.
 
-    `in_row`: all stand in the row itself, under their own columns' letters.
+    `in_row`: all stand in the row itself, under their own columns' letters. A tuple, because every row makes two.
     """
 
     cells: Cells

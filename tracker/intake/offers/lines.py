@@ -70,6 +70,8 @@ class TableReader:
         self._blocks: dict[tuple[int, int], tuple[int, int]] = {}
         self._kept: list[object] = []
         self._priced = frozenset(price.index for price in read.columns.prices)
+        self._lead_columns = frozenset(column.index for column in read.columns.of(Role.LEAD_TIME))
+        self._minimum_columns = frozenset(column.index for column in read.columns.of(Role.MINIMUM))
         self._priceless: dict[int, str] = {}
         view = read.table.view
         self._boards = AlikeRows(read.columns, view, Part(BOARD_ROLES, self._describe_board, take_board))
@@ -174,9 +176,9 @@ class TableReader:
         fill_until(draft, price, self._facts)
         if price.index in self._leads:
             fill_lead(draft, *self._leads[price.index])
-        elif not any(column.index in whole.cells for column in self._read.columns.of(Role.LEAD_TIME)):
+        elif self._lead_columns.isdisjoint(whole.cells):
             fill_lead_of_grade(draft, scope)
-        if not any(column.index in whole.cells for column in self._read.columns.of(Role.MINIMUM)):
+        if self._minimum_columns.isdisjoint(whole.cells):
             fill_minimum_of_grade(draft, scope, self._facts)
         columns = self._columns[price.index]
         fill_price(draft, read, whole, columns, self._money(price, scope), self._facts)

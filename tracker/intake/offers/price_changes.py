@@ -22,7 +22,7 @@ def ask_of_change(draft: Draft, price: Column, scope: Scope, facts: FileFacts) -
     if any(asked.key.startswith("thousands:") for asked in draft.asked):
         # Asked already, with the currency that is counted so.
         return
-    said = next((one for one in (*_of_head(price), *_around(scope)) if _holds_for(one.value, draft)), None)
+    said = next((one for one in (*_of_head(price), *scope.price_changes) if _holds_for(one.value, draft)), None)
     if said is None:
         return
     words = said.value.words
@@ -40,11 +40,6 @@ def _of_head(price: Column) -> Iterator[Said[ChangesPrice]]:
     for cell in price.heads:
         if multiplied_in_head(cell.text):
             yield Said(ChangesPrice(" ".join(cell.text.split())), at(cell), cell.text)
-
-
-def _around(scope: Scope) -> Iterator[Said[ChangesPrice]]:
-    for level in scope.levels:
-        yield from level.all_of(ChangesPrice)
 
 
 def _holds_for(change: ChangesPrice, draft: Draft) -> bool:

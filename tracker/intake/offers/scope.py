@@ -9,6 +9,7 @@ from tracker.intake.offers.said import Said, at
 from tracker.intake.tables.table import Words
 from tracker.intake.values.charges import ChargeKind, ChargeWords
 from tracker.intake.values.grade import GradeReading, LegendEntry, find_grade
+from tracker.intake.values.price_changes import ChangesPrice
 from tracker.intake.values.statements import SaysWeightBasis, Statement, statements
 
 S = TypeVar("S")
@@ -103,6 +104,11 @@ class Scope:
     @cached_property
     def _nearest(self) -> dict[type[object], tuple[Said[object], ...]]:
         return {}
+
+    @cached_property
+    def price_changes(self) -> tuple[Said[ChangesPrice], ...]:
+        """What is said at any level to change prices, nearest first."""
+        return tuple(said for level in self.levels for said in level.all_of(ChangesPrice))
 
     @cached_property
     def terms(self) -> dict[str, object]:

@@ -129,11 +129,10 @@ class View:
 
     def down(self, column: int, rows: Iterable[int]) -> Iterator[tuple[int, Cell]]:
         """Those of the rows that have a cell in a column, with it."""
-        if type(self.rows) is PassingRows:
-            found = ((row, self.rows.cell(row, column)) for row in rows)
-        else:
-            found = ((row, self.rows[row].get(column)) for row in rows if row in self.rows)
-        return ((row, cell) for row, cell in found if cell is not None)
+        for row in rows:
+            cell = self.cell(row, column)
+            if cell is not None:
+                yield row, cell
 
     def columns_of(self, row: int) -> Collection[int]:
         """The columns of a row with content that have cells."""
