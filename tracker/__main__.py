@@ -6,6 +6,7 @@ if __name__ == "__main__":
     # While the program is loaded nothing is begun that could be told of: Ctrl-C ends it at once, without a traceback.
     signal.signal(signal.SIGINT, signal.SIG_DFL)
 
+import gc
 import sys
 from collections.abc import Sequence
 
@@ -21,6 +22,8 @@ def main(argv: Sequence[str] | None = None) -> int:
         return open_the_window(outcome)
     if isinstance(outcome, PicturesWanted):
         return leave_pictures(outcome)
+    # The process ends here: looking once more through all that was loaded, for garbage, would only take time.
+    gc.freeze()
     return outcome
 
 

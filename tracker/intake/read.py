@@ -1,6 +1,5 @@
 """From a vendor's file to a Reading: opened in a bounded child process, understood there, handed back whole."""
 
-import gc
 from collections.abc import Callable, Iterator
 from dataclasses import replace
 from functools import partial
@@ -92,11 +91,7 @@ def _nothing(workbook: Workbook, offers: bool) -> tuple[PassedOver, ...]:
 
 
 def _read(path: Path, answers: Answers) -> Reading:
-    """The work of the child: the lines are handed over piece by piece, the rest is the result.
-
-    The child ends with its result, so garbage is left to lie.
-    """
-    gc.disable()
+    """The work of the child: the lines are handed over piece by piece, the rest is the result."""
     return _handed_over(*_understood(_opened(path), answers))
 
 
