@@ -16,6 +16,17 @@ def test_a_base_leads_to_the_price_beside_it(base):
     assert _offered(base, "Price") == {"E3"}
 
 
+@pytest.mark.parametrize("heads", [("Current price", "Proposed price"), ("Derzeitiger Preis", "Künftiger Preis")])
+def test_prices_of_two_times_are_asked_about(heads):
+    found = lines([["USD per short ton"], [*SPECS, *heads], ["SBS C1S", 14, 58, 1240, 1265]])
+    assert {str(line.state) for line in found.values()} == {"question"}
+
+
+@pytest.mark.parametrize("heads", [("Old", "New"), ("Alt", "Neu")])
+def test_the_new_beside_the_old_is_the_price(heads):
+    assert _offered(*heads) == {"E3"}
+
+
 def test_a_base_alone_or_beside_two_places_is_a_price():
     assert _offered("Base price", prices=(1240,)) == {"D3"}
     assert _offered("Base", "Freight", prices=(1240, 45)) == {"D3"}

@@ -31,6 +31,13 @@ def test_a_rebate_that_the_price_bears_already_is_no_doubt():
     assert {cell: str(line.state) for cell, line in found.items()} == dict.fromkeys(("F3", "F4", "F5"), "accepted")
 
 
+def test_a_sum_is_the_price_where_no_column_is_called_one():
+    found = _offered(
+        ("Current", "Increase %", "New (7/1/26)"), (1150, 3.5, 1190.25), (1100, 3.5, 1138.5), (850, 3.5, 879.75)
+    )
+    assert {cell: str(line.state) for cell, line in found.items()} == dict.fromkeys(("F3", "F4", "F5"), "accepted")
+
+
 def test_figures_that_do_not_add_up_are_no_steps():
     found = _offered(("Price", "Adder", "Other price"), (1180, 10, 1191), (1170, 45, 1210), (860, 5, 870))
     assert {"D3", "F3"} <= set(found)

@@ -7,6 +7,7 @@ from decimal import Decimal
 
 from tracker.intake.columns.amounts import with_units_of_the_list, without_quantities
 from tracker.intake.columns.beside import beside_prices, like_its_group, weighed, without_axis_words
+from tracker.intake.columns.breaks import breaks_of_boards
 from tracker.intake.columns.column import Column, Columns, vendor_in_head
 from tracker.intake.columns.fits import fit
 from tracker.intake.columns.forms import told_apart_by_form
@@ -41,7 +42,7 @@ def columns_of(table: Table) -> Columns:
     columns = _with_a_product(_item_numbers(columns, samples), samples)
     columns = _counts_of_units(columns, samples)
     columns = with_units_of_the_list(without_quantities(columns, samples), samples)
-    columns = without_steps(columns, table)
+    columns = breaks_of_boards(without_steps(columns, table), table)
     return price_columns(told_apart_by_form(columns, samples), samples, table.titles)
 
 

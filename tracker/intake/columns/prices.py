@@ -47,7 +47,7 @@ def price_columns(
     if not kinds:
         unnamed = unnamed_figures(columns, samples)
         kinds, unsure = dict.fromkeys(unnamed, Kind.OFFER), doubt_of(unnamed, samples)
-        kinds |= dict.fromkeys(before_the_new(kinds, found), Kind.PREVIOUS)
+    kinds |= dict.fromkeys(before_the_new(kinds, found), Kind.PREVIOUS)
     if not kinds:
         unexplained = withheld_figures(columns, samples, titles)
         kinds = dict.fromkeys(unexplained, Kind.OFFER)
@@ -169,8 +169,15 @@ def _told_apart_by_periods(offers: Sequence[PriceColumn]) -> bool:
     texts = [" ".join(price.column.text.split()).casefold() for price in offers]
     if len(set(texts)) < 2 or any(find_dates(text) for text in texts):
         return False
-    without = [" ".join(without_periods(text).split()) for text in texts]
+    without = [" ".join(_without_times(text).split()) for text in texts]
     return len(set(without)) == 1 and not set(without) & set(texts)
+
+
+def _without_times(text: str) -> str:
+    """Neither 'Q2 2026' nor 'current' nor 'proposed': 'price'."""
+    for match in reversed(phrases("price_times").find(text)):
+        text = f"{text[: match.start]} {text[match.end :]}"
+    return without_periods(text)
 
 
 def _told_apart_by_letters(offers: Sequence[PriceColumn]) -> bool:

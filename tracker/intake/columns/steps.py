@@ -27,7 +27,12 @@ def without_steps(columns: list[Column], table: Table) -> list[Column]:
 
     A careful buyer adds up: what a column starts from, and what is put on top, is no price to pay.
     """
-    prices = [column for column in columns if column.role in _PRICES and not _says_more(column)]
+    named = any(column.role in _PRICES for column in columns)
+    # Where no column is called a price, the sum of two others shows which is one: 'Current | Increase | New (1 July)'.
+    roles_of_prices = _PRICES if named else (None,)
+    prices = [
+        column for column in columns if column.role in roles_of_prices and column.heads and not _says_more(column)
+    ]
     starts = [*prices, *(column for column in columns if column.role is Role.LIST_PRICE)]
     between = [column for column in columns if column.role in _BETWEEN]
     if not prices or len(starts) == 1 or not between:
@@ -38,6 +43,8 @@ def without_steps(columns: list[Column], table: Table) -> list[Column]:
         in_order = start.index < price.index and step.index < price.index and start is not step
         if in_order and _leads(*(figures[column.index] for column in (start, step, price))):
             roles |= {start.index: Role.LIST_PRICE, step.index: Role.CHANGE}
+            if not named:
+                roles[price.index] = Role.PRICE
     return [replace(column, role=roles[column.index]) if column.index in roles else column for column in columns]
 
 

@@ -1,0 +1,69 @@
+"""'Min. qty' with several figures for one board: where its cheaper prices begin, and no smallest order."""
+
+from collections.abc import Iterable
+from dataclasses import replace
+from decimal import Decimal
+from itertools import pairwise
+
+from tracker.intake.columns.cells import mass_of
+from tracker.intake.columns.column import Column
+from tracker.intake.grid import Cell
+from tracker.intake.tables.heads import PRICE_ROLES
+from tracker.intake.tables.table import Table
+from tracker.intake.values.roles import Role
+
+_SIZES = frozenset({Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY})
+_TELL_NO_BOARD = frozenset({*PRICE_ROLES, Role.MINIMUM, Role.ITEM, Role.LEAD_TIME, Role.REMARKS, Role.TOTAL})
+_LOOKED_AT = 400
+
+
+def breaks_of_boards(columns: list[Column], table: Table) -> list[Column]:
+    """Makes a column of smallest orders one of order sizes, where a board's rows differ in these and the price alone.
+
+    A vendor has one smallest order for a board; a higher one at a lower price is a price break.
+    """
+    least = [column for column in columns if column.role is Role.MINIMUM]
+    prices = [column for column in columns if column.role in PRICE_ROLES]
+    if len(least) != 1 or not prices or any(column.role in _SIZES for column in columns):
+        return columns
+    boards = _by_board(table, [column.index for column in columns if column.role not in _TELL_NO_BOARD])
+    several = [rows for rows in boards if len(rows) > 1]
+    if not several or not all(_are_breaks(table, rows, least[0], prices[0]) for rows in several):
+        return columns
+    return [replace(column, role=Role.FROM_QUANTITY) if column is least[0] else column for column in columns]
+
+
+def _by_board(table: Table, told_by: list[int]) -> Iterable[list[int]]:
+    """The rows of each board; what is written once holds for the rows below it."""
+    boards: dict[tuple[str, ...], list[int]] = {}
+    above = [""] * len(told_by)
+    for row in table.rows[:_LOOKED_AT]:
+        cells = table.view.rows[row.index]
+        above = [cells[index].text if index in cells else said for index, said in zip(told_by, above, strict=True)]
+        boards.setdefault((str(id(row.headings)), *above), []).append(row.index)
+    return boards.values()
+
+
+def _are_breaks(table: Table, rows: list[int], least: Column, price: Column) -> bool:
+    """The larger the order, the lower the price, in every step."""
+    sizes = [size for cell in _cells(table, rows, least) if (size := _size(cell, least)) is not None]
+    prices = [cell.value for cell in _cells(table, rows, price) if isinstance(cell.value, Decimal)]
+    if len(sizes) != len(rows) or len(prices) != len(rows):
+        return False
+    steps = sorted(zip(sizes, prices, strict=True))
+    return all(
+        size < next_size and figure > next_figure for (size, figure), (next_size, next_figure) in pairwise(steps)
+    )
+
+
+def _cells(table: Table, rows: list[int], column: Column) -> list[Cell]:
+    cells = (table.view.rows[row].get(column.index) for row in rows)
+    return [cell for cell in cells if cell is not None]
+
+
+def _size(cell: Cell, column: Column) -> Decimal | None:
+    """A figure to compare with the column's others; of '5,000 lb' the larger reading, as of all of them."""
+    if isinstance(cell.value, Decimal):
+        return cell.value
+    mass = mass_of(cell, column.mass_units)
+    return max((amount.value for amount in mass.amounts), default=None) if mass is not None else None
