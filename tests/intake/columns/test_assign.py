@@ -32,11 +32,18 @@ def offers(found):
         ("#/MSF", 75, Role.WEIGHT),
         ("Qty on hand", "12 rolls", Role.STOCK),
         ("Artikel", "K-2251", Role.ITEM),
+        ("Min. kvantitet", "2 ton", Role.MINIMUM),
+        ("Ped. mín.", "1.500 kg", Role.MINIMUM),
     ],
 )
 def test_a_word_of_two_meanings_is_settled_by_the_cells(head, cell, role):
     found = columns([["Material", head, "Price USD/ST"], ["SBS C1S", cell, 1165], ["CRB", cell, 900]])
     assert [column.index for column in found.of(role)] == [1]
+
+
+def test_bare_weights_under_a_strange_word_begin_no_order_size():
+    found = columns([["Material", "Losgruppe", "Price USD/ST"], ["SBS C1S", "2 t", 1165], ["CRB", "5 t", 900]])
+    assert not found.of(Role.BRACKET, Role.FROM_QUANTITY, Role.MINIMUM)
 
 
 def test_values_across_head_prices_with_what_they_say_of_the_board():

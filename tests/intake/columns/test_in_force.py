@@ -31,3 +31,23 @@ def test_a_base_alone_or_beside_two_places_is_a_price():
     assert _offered("Base price", prices=(1240,)) == {"D3"}
     assert _offered("Base", "Freight", prices=(1240, 45)) == {"D3"}
     assert _offered("Base price", "Price delivered") == {"D3", "E3"}
+
+
+@pytest.mark.parametrize(
+    ("old", "new"),
+    [
+        ("Price Apr 2026 (old)", "Price Jul 2026 (current)"),
+        ("Price Apr 2026", "Price Jul 2026, current"),
+        ("Price (was)", "Price (now)"),
+        ("Preis Jan. (alt)", "Preis Juli (aktuell)"),
+        ("Prix (ancien)", "Prix (nouveau)"),
+        ("Pris gammalt", "Pris nytt"),
+    ],
+)
+def test_of_prices_that_differ_in_their_age_the_one_in_force_is_offered(old, new):
+    assert _offered(old, new) == {"E3"}
+
+
+def test_two_prices_that_are_both_in_force_are_asked():
+    rows = [["EUR/t"], ["Calidad", "µm", "g/m²", "Precio vigente", "Precio nuevo"], ["GC1", 410, 250, 1240, 1265]]
+    assert {line.state.value for line in lines(rows).values()} == {"question"}

@@ -82,6 +82,8 @@ def test_a_charges_currency_is_not_the_prices():
         ("OLD PRICES", {Remark.SUPERSEDED}),
         ("Supersedes previous price list of 1 Jan 2026", set()),
         ("Annule et remplace l'ancien tarif", set()),
+        ("Ersetzt die Preisliste 2026-1", set()),
+        ("Ersetzt durch Preisliste 2026-2 – nicht mehr gültig", {Remark.SUPERSEDED}),
         ("Total", {Remark.TOTAL}),
         ("Average", {Remark.TOTAL}),
         ("Index May: 1,214", {Remark.INDEX}),

@@ -32,6 +32,9 @@ def role_by_cells(column: Column, cells: Sequence[Cell]) -> Role | None:
     """The one role that most cells explain by themselves, or None: bare figures explain nothing."""
     if not cells:
         return None
+    if any(phrases("minimum").find(head.text) for head in column.said) and fit(Role.MINIMUM, column, cells) >= _ENOUGH:
+        # 'Min. kvantitet', 'Ped. mín.': one word of the head says it, however the other is cut short.
+        return Role.MINIMUM
     masses = column.mass_units
     # The header's units stay out of it: a bare 63 is no lead time because some letter above it could mean days.
     column = Column(column.index, None, column.heads)
@@ -52,6 +55,8 @@ def role_by_cells(column: Column, cells: Sequence[Cell]) -> Role | None:
         # Under no word for a unit or an order, 'reels' is the form that the board comes in.
         return Role.FORM
     for role in _BY_CELLS:
+        if role is Role.BRACKET and _share(texts, _bare_weight) >= _ENOUGH:
+            continue
         if fit(role, column, texts) >= _ENOUGH:
             return role
     return Role.PRODUCT if fit(Role.PRODUCT, column, texts) >= _ENOUGH and not column.heads else None
@@ -65,6 +70,12 @@ def _only_bracket(cell: Cell, masses: tuple[MassUnit, ...]) -> bool:
     """'from 5 t' or '5,000-20,000 lb', or 'under 5,000' below pounds; a bare '71 lb' could be a basis weight."""
     bracket = bracket_text(cell.text, masses)
     return bracket is not None and not bracket.alone and not bracket.not_weight
+
+
+def _bare_weight(cell: Cell) -> bool:
+    """'2 t' under no word for an order size may be a smallest order, a load or a stock."""
+    bracket = bracket_text(cell.text)
+    return bracket is not None and bracket.alone and not bracket.not_weight
 
 
 def _only_caliper(cell: Cell) -> bool:

@@ -1,10 +1,11 @@
 """Which of the prices beside each other is the one to pay: not last year's, not the one before, not the base of it."""
 
-from collections.abc import Mapping
+import re
+from collections.abc import Mapping, Sequence
 
 from tracker.intake.columns.column import Column, Columns, Kind
 from tracker.intake.columns.order_sizes import beside_unit
-from tracker.intake.tables.periods import YEAR
+from tracker.intake.tables.periods import YEAR, without_periods
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.roles import CHARGES, Role
 from tracker.intake.words.lists import phrases
@@ -18,6 +19,47 @@ def of_earlier_years(kinds: Mapping[Column, Kind]) -> list[Column]:
         if kind is Kind.OFFER and len(found) == 1 and not find_dates(column.text):
             years.setdefault(" ".join(YEAR.sub(" ", column.text).split()), {})[found[0]] = column
     return [column for group in years.values() for year, column in group.items() if year < max(group)]
+
+
+def marked_as_old(kinds: Mapping[Column, Kind]) -> list[Column]:
+    """'Price Apr (old)' beside 'Price Jul (current)': heads that differ in a time and in which of them is in force."""
+    alike: dict[str, list[Column]] = {}
+    for column, kind in kinds.items():
+        if kind is Kind.OFFER:
+            alike.setdefault(_without_ages(column.text), []).append(column)
+    return [column for group in alike.values() if len(group) > 1 for column in _no_longer_in_force(group)]
+
+
+def _no_longer_in_force(group: list[Column]) -> list[Column]:
+    """Those marked as old; all but the one that is marked as in force. Beside one to come it is asked from when on."""
+    marks = {column: {match.value for match in phrases("price_ages").find(column.text)} for column in group}
+    if any("coming" in found for found in marks.values()):
+        return []
+    in_force = [column for column in group if marks[column] == {"in_force"}]
+    if len(in_force) == 1:
+        return [column for column in group if column is not in_force[0]]
+    old = [column for column in group if marks[column] == {"old"}]
+    return old if len(old) < len(group) else []
+
+
+def _without_ages(text: str) -> str:
+    """A head's words but for times and for what says that its price is old or in force."""
+    for match in reversed(phrases("price_ages").find(text)):
+        text = text[: match.start] + text[match.end :]
+    return _plainly(without_periods(text))
+
+
+def _plainly(text: str) -> str:
+    """A head's words without brackets, stops and commas, which come and go with what they set apart."""
+    return " ".join(re.sub(r"[()\[\],.;:]", " ", text).split()).casefold()
+
+
+def told_apart_by_time(heads: Sequence[str]) -> bool:
+    """'Q2 2026 price' beside 'Q3 2026 price': two prices of one board, and the heads do not say which is in force."""
+    if len(set(map(_plainly, heads))) < 2 or any(find_dates(head) for head in heads):
+        return False
+    without = {_without_ages(head) for head in heads}
+    return len(without) == 1 and not without & set(map(_plainly, heads))
 
 
 def before_the_new(kinds: Mapping[Column, Kind], columns: Columns) -> list[Column]:

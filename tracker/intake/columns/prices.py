@@ -5,17 +5,21 @@ from dataclasses import replace
 from decimal import Decimal
 
 from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn, vendor_in_head
-from tracker.intake.columns.in_force import before_the_new, leads_to_another, of_earlier_years
+from tracker.intake.columns.in_force import (
+    before_the_new,
+    leads_to_another,
+    marked_as_old,
+    of_earlier_years,
+    told_apart_by_time,
+)
 from tracker.intake.columns.labels import label_of
 from tracker.intake.columns.order_sizes import is_order_size, order_size
 from tracker.intake.columns.paired import not_told_apart, sizes_before, without_sizes
 from tracker.intake.columns.unnamed import amount_per_unit, doubt_of, from_a_day, priced_alike, unnamed_figures
 from tracker.intake.columns.withheld import withheld_figures
 from tracker.intake.grid import Cell
-from tracker.intake.tables.periods import without_periods
 from tracker.intake.tables.table import Words
 from tracker.intake.values.caliper import CaliperReading, bare_caliper, in_unit
-from tracker.intake.values.dates import find_dates
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.header import Header
@@ -73,7 +77,7 @@ def _kinds(columns: Columns) -> dict[Column, Kind]:
     kinds: dict[Column, Kind] = {}
     for column in columns.of(Role.PRICE, Role.NET_PRICE, Role.LIST_PRICE, Role.PREVIOUS_PRICE, Role.ALL_IN):
         kinds[column] = _kind(column, columns, bool(net), bool(plain))
-    for column in (*of_earlier_years(kinds), *before_the_new(kinds, columns)):
+    for column in (*of_earlier_years(kinds), *marked_as_old(kinds), *before_the_new(kinds, columns)):
         kinds[column] = Kind.PREVIOUS
     return dict(sorted(kinds.items(), key=lambda item: item[0].index))
 
@@ -151,7 +155,7 @@ def _superseded(column: Column) -> bool:
 
 def _doubt(columns: Columns, unsure: str) -> str:
     offers = [price for price in columns.prices if price.kind is Kind.OFFER]
-    if _told_apart_by_periods(offers):
+    if told_apart_by_time([price.column.text for price in offers]):
         return "prices of several periods stand beside each other"
     if _told_apart_by_letters(offers):
         return "several prices stand beside each other, and their heads do not say how they differ"
@@ -162,22 +166,6 @@ def _doubt(columns: Columns, unsure: str) -> str:
     if columns.of(Role.DISCOUNT) and not columns.of(Role.NET_PRICE):
         return "a discount stands beside the price, and it is not said whether it is taken off already"
     return ""
-
-
-def _told_apart_by_periods(offers: Sequence[PriceColumn]) -> bool:
-    """'Q2 2026 price' beside 'Q3 2026 price': two prices of one board, and the heads do not say which is in force."""
-    texts = [" ".join(price.column.text.split()).casefold() for price in offers]
-    if len(set(texts)) < 2 or any(find_dates(text) for text in texts):
-        return False
-    without = [" ".join(_without_times(text).split()) for text in texts]
-    return len(set(without)) == 1 and not set(without) & set(texts)
-
-
-def _without_times(text: str) -> str:
-    """Neither 'Q2 2026' nor 'current' nor 'proposed': 'price'."""
-    for match in reversed(phrases("price_times").find(text)):
-        text = f"{text[: match.start]} {text[match.end :]}"
-    return without_periods(text)
 
 
 def _told_apart_by_letters(offers: Sequence[PriceColumn]) -> bool:

@@ -1,6 +1,7 @@
 """Which roles the text of a header names: by its words, else by its unit, else by a near miss of a word."""
 
 import re
+from dataclasses import replace
 from functools import lru_cache
 
 from tracker.intake.values.basis import basis_span, basis_text
@@ -43,7 +44,15 @@ def header_roles(text: str) -> tuple[RoleReading, ...]:
     if strengths.keys() & {Role.PACKING, Role.SHEETS_WEIGHT} and not weight_units(text):
         # 'Gewicht kg/1000 Bogen' is what the sheets weigh.
         strengths.pop(Role.WEIGHT, None)
+    if Role.BRACKET in strengths and Role.MINIMUM not in strengths and _begins_with_minimum(text):
+        strengths[Role.MINIMUM] = replace(strengths.pop(Role.BRACKET), role=Role.MINIMUM)
     return tuple(sorted(strengths.values(), key=lambda reading: -reading.strength))
+
+
+def _begins_with_minimum(text: str) -> bool:
+    """'Min. kvantitet' is a smallest order, whatever a quantity is called; 'min. 5 t' is where a size begins."""
+    found = phrases("minimum").find(text)
+    return bool(found) and found[0].first == 0 and not any(sign.isdigit() for sign in text)
 
 
 _RATE = re.compile(r"\d+(?:[.,]\d+)?\s*%")

@@ -248,8 +248,13 @@ def says(text: str) -> frozenset[Remark]:
         if remark in (Remark.TOTAL, Remark.INDEX):
             matches = [match for match in matches if match.first <= (1 if remark is Remark.INDEX else 0)]
         elif remark is Remark.SUPERSEDED:
-            # 'Ersetzt Liste 4' replaces another; 'Liste 4, ersetzt' is replaced.
-            replaced = [match.start for match in phrases("replaces").find(text) if text[match.end :].strip(" .)")]
+            ends = {match.start: match.end for match in matches}
+            # 'Ersetzt Liste 4' replaces another; 'Liste 4, ersetzt' and 'Ersetzt durch Liste 5' are replaced.
+            replaced = [
+                match.start
+                for match in phrases("replaces").find(text)
+                if text[match.end :].strip(" .)") and ends.get(match.start, 0) <= match.end
+            ]
             matches = [match for match in matches if not any(start <= match.start for start in replaced)]
             # 'Prices struck through are no longer valid' says so of those figures alone.
             matches = [] if phrases("struck").find(text) else matches
