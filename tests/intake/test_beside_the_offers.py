@@ -3,9 +3,11 @@
 All vendors, boards and prices are invented.
 """
 
+from decimal import Decimal
+
 import pytest
 
-from tests.intake.sheets import lines
+from tests.intake.sheets import lines, merged
 
 HEAD = ["Grade", "g/m²", "µm", "EUR/t"]
 
@@ -72,3 +74,34 @@ def test_figures_that_do_not_move_with_the_prices_are_no_prices():
 def test_bare_figures_behind_boards_in_a_letter_are_asked():
     rows = [["We offer, in EUR per tonne:"], ["GC1 250 g/m² 400 µm", 1050], ["Kind regards"], ["Telephone", 5550123]]
     assert set(lines(rows)) == {"B2"}
+
+
+@pytest.mark.parametrize("title", ["Freight rates, US$ per cwt, truckload 40,000 lb", "Fracht US$/cwt"])
+def test_rates_by_zone_and_state_below_a_title_for_freight_are_no_board(title):
+    rows = [[title], [], ["Zone", "States", "Rate"], [1, "OH, IN, MI", 1.65], [2, "IL, WI, MN", 2.05]]
+    assert states(rows) == {}
+
+
+def test_places_under_delivered_to_take_the_unit_of_the_title():
+    rows = [
+        ["Delivered prices by zone, US$ per MSF"],
+        ["Board", "pt", "lb/MSF", "Delivered to", None],
+        [None, None, None, "Midwest", "Southeast"],
+        ["SBS C1S", 14, 60, 37.9, 38.4],
+        ["CRB C1S", 18, 70, 32.5, 33.0],
+    ]
+    found = lines(rows, merged=merged((1, 3, 1, 4))).values()
+    assert [(str(line.state), line.offer.basis) for line in found] == [("accepted", "msf")] * 4
+
+
+@pytest.mark.parametrize(
+    ("title", "mm"),
+    [
+        ("Sheets 28 x 40 in – US$ per 1,000 sheets", (Decimal("711.2"), Decimal("1016"))),
+        ("Formatware 70 x 100 cm, USD/1000 Bogen", (Decimal(700), Decimal(1000))),
+    ],
+)
+def test_a_title_says_how_large_the_sheets_below_it_are_and_what_a_thousand_cost(title, mm):
+    rows = [[title], ["Board", "pt", "lb/MSF", "Price"], ["SBS C1S", 16, 68, 342.5], ["CCNB", 18, 71, 268.4]]
+    found = lines(rows).values()
+    assert [(str(line.state), line.offer.sheet_mm) for line in found] == [("accepted", mm)] * 2

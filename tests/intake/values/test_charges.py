@@ -57,6 +57,8 @@ def test_headers_without_a_charge(text):
             "Freight $1.85/cwt, energy surcharge 3%",
             [("freight", "1.85", False, Basis.CWT), ("energy", "3", True, None)],
         ),
+        ("Fracht 45 EUR/Tonne bis zu Ihrem Werk", [("freight", "45", False, Basis.TONNE)]),
+        ("Freight $48/cwt to your mill", [("freight", "48", False, Basis.CWT)]),
         ("Freight to your dock quoted apart", []),
         ("Freight included", []),
         ("Energy surcharge in % of the board price.", []),

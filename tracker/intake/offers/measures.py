@@ -161,7 +161,7 @@ def take_sheet(board: Board, cells: Cells, columns: Columns, words: list[Cell], 
             board.sheets, board.sheet_said = sizes, Said(sizes[0], at(cell), cell.text.strip())
             return
     for level in scope.of_boards:
-        for said in level.titles:
+        for said in level.sizes:
             sizes = find_sheet_sizes(said.text)
             if sizes:
                 board.sheets, board.sheet_said = sizes, Said(sizes[0], level.place(said), said.text)

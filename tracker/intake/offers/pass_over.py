@@ -30,6 +30,8 @@ def passed_table(read: ReadTable, found: SheetTables) -> str:
     titles = read.table.titles
     if any(_old(words) for words in titles):
         return "marked as old"
+    if _charges_alone(read, found):
+        return "charges, no board"
     across = any(price.caliper or price.weights or price.grade for price in offers)
     described = bool(read.columns.board) or across
     if not described:
@@ -41,6 +43,22 @@ def passed_table(read: ReadTable, found: SheetTables) -> str:
     if any(Remark.INDEX in says(words.text) for words in titles) and not read.columns.of(Role.CALIPER, Role.WEIGHT):
         return "an index"
     return "a history by months or years, no board" if not across and _by_periods(read) else ""
+
+
+def _charges_alone(read: ReadTable, found: SheetTables) -> bool:
+    """'Freight rates, US$ per cwt' over zones and states: words that no head calls a board are none there."""
+    if any(column.sure for column in read.columns.board):
+        return False
+    above = [*read.table.titles, *(words for words in found.texts if words.row < read.table.first_row)]
+    if not any(_heads_charges(words.text) for words in above):
+        return False
+    return not any(_board(cell.text) for column in read.columns.board for cell in read.cells(column))
+
+
+def _heads_charges(text: str) -> bool:
+    """A title that begins with a charge."""
+    named = charge_header(text)
+    return named is not None and text.strip().startswith(named.label)
 
 
 def _by_periods(read: ReadTable) -> bool:

@@ -10,6 +10,7 @@ from tracker.intake.tables.table import Words
 from tracker.intake.values.charges import ChargeKind, ChargeWords
 from tracker.intake.values.grade import GradeReading, LegendEntry, find_grade
 from tracker.intake.values.price_changes import ChangesPrice
+from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.statements import SaysWeightBasis, Statement, statements
 
 S = TypeVar("S")
@@ -65,6 +66,15 @@ class Level:
             words for words in self.texts if len(words.text) <= _LONGEST_TITLE and not _states_terms(words.text)
         )
 
+    @cached_property
+    def sizes(self) -> tuple[Words, ...]:
+        """The short texts that may say how large a sheet is: those that state no terms but what a price is in."""
+        return tuple(
+            words
+            for words in self.texts
+            if len(words.text) <= _LONGEST_TITLE and not _states_terms(words.text, SaysCurrency, SaysBasis)
+        )
+
     def place(self, words: Words) -> str:
         if self.name == "sheet name":
             return "the sheet's name"
@@ -74,10 +84,10 @@ class Level:
 _LONGEST_TITLE = 80
 
 
-def _states_terms(text: str) -> bool:
+def _states_terms(text: str, *but: type[object]) -> bool:
     """'Prices per hundredweight (100 lb)' and '24 pt on request, lead time 45 days' are about other things, where
-    'Basis weight 250 g/m²' is the board's own."""
-    return any(not isinstance(said, LegendEntry | SaysWeightBasis) for said in statements(text))
+    'Basis weight 250 g/m²' is the board's own. `but`: kinds of statements that do not count either."""
+    return any(not isinstance(said, (LegendEntry, SaysWeightBasis, *but)) for said in statements(text))
 
 
 @dataclass(frozen=True)

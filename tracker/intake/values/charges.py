@@ -176,6 +176,9 @@ def _only_conditions(part: str) -> bool:
 
 
 def _in_part(part: str) -> ChargeWords | None:
+    for match in reversed(phrases("to_the_buyer").find(part)):
+        # 'Bis Ihr Werk' is no condition, though 'bis' may begin one.
+        part = part[: match.start] + " " + part[match.end :]
     named = _stated_in(part)
     if not named or find_grade(part) is not None:
         # 'Energy surcharge 3 % SBS, 2.5 % CRB' is one rate a board, and none for all of them.

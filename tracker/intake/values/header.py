@@ -9,7 +9,7 @@ from functools import lru_cache
 from tracker.intake.values.basis import BasisReading, basis_span, basis_text
 from tracker.intake.values.brackets import Bracket, bracket_text
 from tracker.intake.values.caliper import CaliperReading, caliper_unit, find_calipers
-from tracker.intake.values.currency import CurrencyReading
+from tracker.intake.values.currency import CurrencyReading, find_currencies
 from tracker.intake.values.delivery import Delivery, find_delivery
 from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.lead import LeadUnit, lead_unit
@@ -105,6 +105,9 @@ def _metric_by_its_word(text: str) -> tuple[WeightUnit, ...]:
 def _names_no_basis(text: str, roles: tuple[RoleReading, ...], weights: tuple[WeightUnit, ...]) -> bool:
     """The area in 'lb/MSF' is not what a price is per, though 'MSF' by itself may be; nor is the M of 'U/M'."""
     asks_for_unit = bool(roles) and roles[0].role is Role.BASIS
+    if roles and roles[0].role is Role.DESTINATION and basis_span(text) is None and not find_currencies(text):
+        # 'Delivered to' heads places, though 'to' alone is a ton in German.
+        return True
     if roles and roles[0].role in PRICES and roles[0].strength >= 0.9 and basis_span(text) is not None:
         # 'Price per 100 lb'.
         return False
