@@ -171,6 +171,10 @@ def test_minimums(text, value):
     assert found.kg(TONNE) == Decimal(value)
 
 
+def test_what_a_truckload_weighs_at_least_is_no_smallest_order():
+    assert find_minimum("Truckload = 40,000 lb minimum") is None
+
+
 @pytest.mark.parametrize(
     "text", ["Lead time 3-4 weeks", "SBS 75 lb/MSF", "Minimum order 3 pallets", "Price per ton", "10,000 lb"]
 )

@@ -10,6 +10,7 @@ from tracker.intake.values.masses import Mass, find_masses
 from tracker.intake.words.lists import phrases
 
 _SLASH = re.compile(r"\s*/\s*([^\W\d]+)")
+_LOADS = frozenset({"truckload", "part_load", "pallet", "roll"})
 _COMMA = re.compile(r",(?!\d)")
 
 
@@ -48,7 +49,9 @@ def find_minimum(text: str) -> Mass | None:
 
 
 def _right_before(text: str) -> Mass | None:
-    """The weight that a text ends with: '10,000 lb' of '10,000 lb minimum per item'."""
+    """The weight that a text ends with: '10,000 lb' of '10,000 lb minimum per item', not 'Truckload = 40,000 lb'."""
+    if any(match.value in _LOADS for match in phrases("bracket").find(text)):
+        return None
     ahead = find_masses(text)
     return ahead[-1] if ahead and text.rstrip().endswith(ahead[-1].words) else None
 
