@@ -75,6 +75,7 @@ class OtherDatabase(QObject):
     def _begin_anew(self, told: str) -> None:
         # What can be undone was done to the other database.
         self._session.undo_stack.clear()
+        self._session.other_opened.emit()
         self._session.start()
         self.said.emit(told)
 

@@ -34,6 +34,7 @@ class Session(QObject):
     samples_changed = Signal()
     today_changed = Signal()
     begun_changed = Signal()
+    other_opened = Signal()
     changed_elsewhere = Signal()
     said = Signal(str)
     troubled = Signal(str)

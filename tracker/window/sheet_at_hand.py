@@ -38,7 +38,7 @@ class SheetAtHand(QObject):
         """Lists what was begun on Today, and goes on with it from there."""
         begun = self._take_in.begun
         session.begun_changed.connect(lambda: today.show_begun(begun.listing()))
-        today.begun_wanted.connect(lambda sheet: self._go_on_with(sheet, message))
+        today.begun_wanted.connect(lambda sheet: self._go_on_with(sheet, session, message))
         today.show_begun(begun.listing())
 
     @Slot(str, str)
@@ -48,18 +48,23 @@ class SheetAtHand(QObject):
         self._take_in.setFocus()
         self._take_in.answer_anew(name, sha256)
 
-    def _go_on_with(self, sheet: BegunSheet, message: MessageBar) -> None:
+    def _go_on_with(self, sheet: BegunSheet, session: Session, message: MessageBar) -> None:
         if not sheet.kept and not sheet.path.is_file():
             message.warn(
                 f"{sheet.path} is not there any more. Open the file where it lies now, whatever it is called: what you "
                 f"said about it is kept.",
                 "Forget what I said",
-                lambda: self._take_in.forget_begun(sheet),
+                lambda: self._forget(sheet, session),
             )
             return
         self._show()
         self._take_in.setFocus()
         self._take_in.go_on_with(sheet)
+
+    def _forget(self, sheet: BegunSheet, session: Session) -> None:
+        """What was said about a file that waits is no longer wanted."""
+        self._take_in.begun.forget(sheet.sha256)
+        session.begun_changed.emit()
 
     @Slot()
     def back_to_sheet(self) -> None:

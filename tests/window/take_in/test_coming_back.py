@@ -1,6 +1,7 @@
 """A sheet left half answered is not lost: something leads back, and its answers are there."""
 
 import gc
+import shutil
 from pathlib import Path
 from weakref import ref
 
@@ -100,7 +101,7 @@ def test_the_next_window_takes_up_the_answers_too(half_answered: MainWindow, tmp
     half_answered.close()
     kept = half_answered.session.settings
     assert "grade:fenlight 16" in kept.begun
-    begun = BegunFiles(kept)
+    begun = BegunFiles(kept, half_answered.session.door.place)
     anew = FileAtHand(tmp_path / "renamed.csv", taken=half_answered.take_in.at_hand.taken)
     assert begun.take_up(anew) is anew
     assert anew.given == {"grade:fenlight 16": "SBS"}
@@ -112,7 +113,7 @@ def test_what_other_hands_wrote_is_no_answer(text: str) -> None:
     settings = Settings()
     settings.keep(begun=text)
     file = FileAtHand(Path("tolmere.xlsx"), taken=taken(Answers()))
-    assert BegunFiles(settings).take_up(file) is None
+    assert BegunFiles(settings, "own").take_up(file) is None
 
 
 def test_without_a_sheet_at_hand_the_way_back_says_so(window: MainWindow) -> None:
@@ -136,6 +137,27 @@ def test_the_next_window_is_led_back_to_it_from_today(half_answered: MainWindow,
     assert window.stack.currentIndex() == TAKE_IN
     assert _answers(window) == {"grade:fenlight 16": "SBS"}
     assert "7 held by 7 questions" in window.take_in.understood.summary.text()
+
+
+def test_what_was_begun_waits_for_the_database_it_was_begun_for(
+    half_answered: MainWindow, qtbot, database: str, empty_database: Path, tmp_path: Path
+) -> None:
+    window, door = half_answered, half_answered.session.door
+    other = str(shutil.copy(empty_database, tmp_path / "other.sqlite"))
+
+    def turn_to(name: str) -> None:
+        door.close()
+        door._database = name
+
+    window.databases._open(lambda: turn_to(other), lambda _: "Another one.")
+    settle(qtbot, window)
+    assert window.message.text == "Another one."
+    assert window.take_in.at_hand is None
+    assert window.bar.back.isHidden()
+    assert window.take_in.begun.listing() == window.today._begun == ()
+    window.databases._open(lambda: turn_to(database), lambda _: "The one before.")
+    settle(qtbot, window)
+    assert _task_of_begun(window).detail == "ostrel.csv: 1 answer given, not taken in yet"
 
 
 def test_a_begun_file_that_moved_says_so_and_is_taken_up_where_it_lies(

@@ -36,10 +36,15 @@ class BegunSheet:
 
 
 class BegunFiles:
-    """Remembers them by what is in them, whatever they are called; all that was said outlives the window."""
+    """Remembers them by what is in them, whatever they are called; all that was said outlives the window.
 
-    def __init__(self, settings: Settings) -> None:
+    `here` is a sign of the database that is open: what was begun for another waits until that one is open again, since
+    it would be stored in the wrong one (a demo's is thrown away).
+    """
+
+    def __init__(self, settings: Settings, here: str) -> None:
         self._settings = settings
+        self._here = here
         # A file with its sheets takes many megabytes: only those that something was said about are held on to.
         self._by_content: WeakValueDictionary[str, FileAtHand] = WeakValueDictionary()
         self._held: list[FileAtHand] = []
@@ -54,6 +59,13 @@ class BegunFiles:
                 self._from_before.pop(file.taken.reading.sha256, None)
         self._write()
 
+    def move_to(self, here: str) -> None:
+        """Another database is open: what was begun for the one before stays that one's."""
+        self._from_before = self._all()
+        self._by_content.clear()
+        self._held = []
+        self._here = here
+
     def forget(self, sha256: str) -> None:
         """What was said about a file is no longer wanted."""
         self._by_content.pop(sha256, None)
@@ -62,7 +74,7 @@ class BegunFiles:
 
     def listing(self) -> tuple[BegunSheet, ...]:
         """What waits, the latest first."""
-        return tuple(_sheet(sha256, said) for sha256, said in reversed(self._all().items()))
+        return tuple(_sheet(sha256, said) for sha256, said in reversed(self._all().items()) if self._is_here(said))
 
     def take_up(self, file: FileAtHand) -> FileAtHand | None:
         """The file that was begun with the very bytes of this one, as it now lies on disk; None where there is none.
@@ -72,7 +84,9 @@ class BegunFiles:
         if file.taken is None:
             return None
         sha256 = file.taken.reading.sha256
-        earlier, said = self._by_content.pop(sha256, None), self._from_before.pop(sha256, None)
+        earlier, said = self._by_content.pop(sha256, None), None
+        if sha256 in self._from_before and self._is_here(self._from_before[sha256]):
+            said = self._from_before.pop(sha256)
         if earlier is not None and earlier is not file and earlier.begun:
             earlier.path, earlier.stop = file.path, file.stop
             earlier.taken, earlier.found = file.taken, file.found
@@ -83,8 +97,16 @@ class BegunFiles:
         return None
 
     def _all(self) -> dict[str, dict[str, Any]]:
-        begun = {sha256: _said(file) for sha256, file in self._by_content.items() if _to_be_kept(file)}
+        begun = {
+            sha256: {**_said(file), "database": self._here}
+            for sha256, file in self._by_content.items()
+            if _to_be_kept(file)
+        }
         return self._from_before | begun
+
+    def _is_here(self, said: dict[str, Any]) -> bool:
+        """Whether it was begun for the database that is open; what an earlier version kept does not tell."""
+        return said["database"] in ("", self._here)
 
     def _write(self) -> None:
         self._held = [file for file in self._by_content.values() if _to_be_kept(file)]
@@ -146,6 +168,7 @@ def _checked(said: dict[str, Any]) -> dict[str, Any]:
     marking = said.get("marking")
     return {
         "path": str(said.get("path", "")),
+        "database": str(said.get("database", "")),
         "vendor": str(said.get("vendor", "")),
         "asked": int(said.get("asked", 0)),
         "given": _texts(said["given"]),

@@ -44,7 +44,7 @@ class TakeInPlace(QWidget):
         super().__init__(parent)
         self._session = session
         self._files: list[FileAtHand] = []
-        self.begun = BegunFiles(session.settings)
+        self.begun = BegunFiles(session.settings, session.door.place)
         self._tickets: list[int] = []
         self._stored = 0
         self._shown_workbook: Any = None
@@ -77,11 +77,6 @@ class TakeInPlace(QWidget):
     def go_on_with(self, sheet: BegunSheet) -> None:
         """Takes up a file that was left half answered, where it lies or, where it is stored, from the database."""
         self._read([FileAtHand(sheet.path, kept=sheet.sha256 if sheet.kept else "")])
-
-    def forget_begun(self, sheet: BegunSheet) -> None:
-        """What was said about a file that waits is no longer wanted."""
-        self.begun.forget(sheet.sha256)
-        self._session.begun_changed.emit()
 
     def _read(self, fresh: Sequence[FileAtHand]) -> None:
         self.stop()
@@ -138,6 +133,7 @@ class TakeInPlace(QWidget):
         self.foot.left.connect(self._leave_all)
         self.foot.anew_wanted.connect(self._answer_shown_anew)
         self.foot.start_over.clicked.connect(self.answering.start_over)
+        self._session.other_opened.connect(self.begin_anew)
         self._session.units_changed.connect(lambda: understood.show_lines(self._session.units))
 
     def _ask_to_read(self, file: FileAtHand) -> None:
@@ -262,6 +258,14 @@ class TakeInPlace(QWidget):
         """The window closes: ends what is being read, and what is not settled waits on Today for the next one."""
         self.stop()
         self.begun.keep(self._files, all_unsettled=True)
+
+    def begin_anew(self) -> None:
+        """Another database is open: what is at hand waits for the one that it was read for."""
+        files = self._files
+        self._leave()
+        self.begun.keep(files, all_unsettled=True)
+        self.begun.move_to(self._session.door.place)
+        self._session.begun_changed.emit()
 
     def _leave_all(self) -> None:
         """One file is soon chosen again; of several it can be undone."""
