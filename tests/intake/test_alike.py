@@ -88,6 +88,13 @@ def test_a_letters_lines_name_their_own_cell():
         assert {one.said_by for one in line.evidence if one.field in ("grade", "caliper_um")} == {f"A{number}"}
 
 
+def test_a_letters_round_price_heads_no_figures_of_other_lines():
+    texts = ("GC1 365 µm 215 g/m² at GBP 1,020.00 per tonne", "GC1 375 µm 235 g/m² at GBP 1,000.00 per tonne")
+    cells = {(row, 0): Cell(row, 0, text, text) for row, text in enumerate(texts)}
+    reading = read_workbook(Workbook("letter.csv", "", "csv", (Grid("", cells),)), Answers())
+    assert [(line.offer.caliper_um, line.offer.price) for line in reading.lines] == [(365, 1020), (375, 1000)]
+
+
 def test_a_list_without_repeats_is_soon_no_longer_looked_up(monkeypatch):
     monkeypatch.setattr(alike, "_TRIED", 3)
     kept = []

@@ -49,6 +49,7 @@ def test_a_head_that_multiplies_is_one_question(head, price):
         "Lead times 2.5 weeks. Prices firm.", "Conversion factor lb/MSF to g/m² 4.882", "Umrechnungsfaktor 1,102",
         "Multiply points by 25.4 to get microns", "To convert to short tons multiply by 0.907",
         "Stacking factor 2.5 high", "Rolls 3 x 1000 kg", "Sheets 700 x 1000 per pallet",
+        "Capital 1 200 000 €", "Stammkapital 1.200.000 EUR",
     ],
 )  # fmt: skip
 def test_other_multiples_are_none_of_the_prices(note):

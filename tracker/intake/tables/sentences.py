@@ -40,7 +40,9 @@ def spoken_offers(view: View) -> Spoken | None:
         cell for row in view.order if len(view.rows[row]) == 1
         for cell in view.rows[row].values() if isinstance(cell.value, str)
     ]  # fmt: skip
-    head = next((cell for cell in alone if _says_what_figures_are(cell.text)), None)
+    # A line that is an offer itself ('… at GBP 1,000.00 per tonne') says nothing of the figures in others.
+    heads = (cell for cell in alone if _says_what_figures_are(cell.text) and parted_offer(cell.text) is None)
+    head = next(heads, None)
     rows = _figures_below(view, head) if head is not None else {}
     for cell in alone:
         below = head is not None and cell.row > head.row

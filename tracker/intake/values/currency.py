@@ -99,7 +99,12 @@ def counted_in_thousands(text: str, currency: str) -> bool:
         return True
     at = text.find(currency)
     counts = phrases("money_thousands").find(text[: max(at, 0)])
-    return any(not text[match.end : at].strip(" .") for match in counts)
+    # The '000' of '1 200 000 €' ends a figure.
+    return any(not text[match.end : at].strip(" .") and not _ends_in_figure(text[: match.start]) for match in counts)
+
+
+def _ends_in_figure(text: str) -> bool:
+    return text.rstrip(" .,'’\u00a0\u202f")[-1:].isdigit()
 
 
 @lru_cache(maxsize=4096)
