@@ -4,7 +4,7 @@ import pytest
 
 from tracker.intake.values.charges import ChargeKind, beside_charges, charge_header, find_charges
 from tracker.intake.values.company import company_name, may_be_a_name
-from tracker.intake.values.delivery import find_delivery
+from tracker.intake.values.delivery import find_delivery, terms_under
 from tracker.trade.basis import Basis
 
 
@@ -111,6 +111,22 @@ def test_charges_in_notes(text, expected):
 )
 def test_delivery(text, delivered):
     found = find_delivery(text)
+    assert found is not None
+    assert found.delivered is delivered
+
+
+@pytest.mark.parametrize(
+    ("head", "text", "delivered"),
+    [
+        ("Freight included?", "Yes", True),
+        ("Freight included?", "No", False),
+        ("Frei Haus", "nein", False),
+        ("Freight", "Prepaid", True),
+        ("Ex works?", "no", None),
+    ],
+)
+def test_terms_under_a_head_that_asks(head, text, delivered):
+    found = terms_under(text, head)
     assert found is not None
     assert found.delivered is delivered
 

@@ -1,6 +1,6 @@
 """Whether a price includes the freight to the buyer, by Incoterms and words in five languages."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 
 from tracker.intake.words.fold import fold, tokens
@@ -81,5 +81,9 @@ def delivery_text(text: str) -> Delivery | None:
 
 
 def terms_under(text: str, head: str) -> Delivery | None:
-    """A cell's terms, where need be with the words above it: 'Prepaid' below 'Freight'."""
-    return delivery_text(text) or delivery_text(f"{head} {text}")
+    """A cell's terms, where need be with the words above it: 'Prepaid' below 'Freight', 'No' below 'Delivered?'."""
+    by_head = delivery_text(text) or delivery_text(f"{head} {text}")
+    if by_head is None or phrases("answers").whole(text) != "no":
+        return by_head
+    # That something else than 'ex works' holds does not say what.
+    return replace(by_head, delivered=False if by_head.delivered else None)
