@@ -11,7 +11,9 @@ def _offered(*heads: str, prices: tuple[float, ...] = (1240, 1265)) -> set[str]:
     return set(lines([["USD per short ton"], [*SPECS, *heads], ["SBS C1S", 14, 58, *prices]]))
 
 
-@pytest.mark.parametrize("base", ["Base", "Base price", "Basispreis", "Prix de base", "Mill cost"])
+@pytest.mark.parametrize(
+    "base", ["Base", "Base price", "Basispreis", "Prix de base", "Base USD/ST", "Coste USD/ST", "Mill cost"]
+)
 def test_a_base_leads_to_the_price_beside_it(base):
     assert _offered(base, "Price") == {"E3"}
 

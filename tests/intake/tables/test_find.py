@@ -125,9 +125,9 @@ def test_a_price_may_stand_within_the_line_that_offers():
 
 
 def test_figures_beside_boards_are_prices_below_the_sentence_that_says_so():
-    rows = [["We offer in US$/cwt, FOB mill:"], ["SBS C1S 14pt 60#/MSF", 58.2], ["CUK 18pt 74#/MSF", 52.15]]
+    rows = [["We offer in US$/cwt, FOB mill:"], ["SBS C1S 14pt 60#/MSF", 58.2], ["CUK 18pt 74#/MSF", "52,15"]]
     (table,) = tables(rows).tables
-    assert [table.view.rows[row.index][1].text for row in table.rows] == ["58.2", "52.15"]
+    assert [table.view.rows[row.index][1].text for row in table.rows] == ["58.2", "52,15"]
     assert not tables([["We offer, FOB mill:"], *rows[1:]]).tables
 
 

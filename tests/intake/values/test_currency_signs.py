@@ -35,6 +35,16 @@ def test_a_letter_by_itself_does(text, code):
     assert [found.code for found in find_currencies(text)] == [code]
 
 
+@pytest.mark.parametrize(
+    ("text", "code"),
+    [("¢ CA", "CAD"), ("cents canadiens", "CAD"), ("US ¢", "USD"), ("centavos de dólar", "USD")],
+)
+def test_whose_cents(text, code):
+    found = currency_text(text)
+    assert found is not None
+    assert (found.code, found.cents) == (code, True)
+
+
 def test_words_that_only_look_like_money_are_left_alone_in_sentences():
     assert find_currencies("Sheets 28 x 40, 1000 sq ft, c/o the mill") == ()
 

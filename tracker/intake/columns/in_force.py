@@ -3,8 +3,8 @@
 import re
 from collections.abc import Mapping, Sequence
 
-from tracker.intake.columns.column import Column, Columns, Kind
-from tracker.intake.columns.order_sizes import beside_unit
+from tracker.intake.columns.column import Column, Columns, Kind, basis_in_head
+from tracker.intake.columns.order_sizes import beside_unit, without_unit
 from tracker.intake.tables.periods import YEAR, without_periods
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.roles import CHARGES, Role
@@ -89,8 +89,14 @@ def _says_more(column: Column) -> bool:
 
 
 def leads_to_another(column: Column, columns: Columns) -> bool:
-    """'Base | Price': a base beside a price, without a charge that would lead from the one to the other."""
-    if phrases("base_prices").whole(column.text) is None or columns.of(*CHARGES):
+    """'Base | Price', 'Cost €/t | Price €/t': a base, or what the vendor pays himself, beside a price, without a charge
+    that would lead from the one to the other."""
+    if not _is_base(column) or columns.of(*CHARGES):
         return False
     others = [other for other in columns.of(Role.PRICE, Role.NET_PRICE) if other is not column]
     return len(others) == 1 and not _says_more(others[0]) and not phrases("base_prices").find(others[0].text)
+
+
+def _is_base(column: Column) -> bool:
+    named = without_unit(column.said[-1], basis_in_head(column.said[-1])) if column.said else ""
+    return any(phrases("base_prices").whole(text) is not None for text in (column.text, named))

@@ -61,8 +61,16 @@ def _figures_below(view: View, head: Cell) -> dict[int, dict[int, Cell]]:
     return {
         row: {0: board, 1: figure}
         for row, ((_, board), (_, figure)) in pairs.items()
-        if isinstance(board.value, str) and _is_board(board.text) and isinstance(figure.value, Decimal)
+        if isinstance(board.value, str) and _is_board(board.text) and _is_figure(figure)
     }
+
+
+def _is_figure(cell: Cell) -> bool:
+    """A number, also one kept as text ('845,00')."""
+    if isinstance(cell.value, Decimal):
+        return True
+    said = price_text(cell.text) if isinstance(cell.value, str) else None
+    return said is not None and bool(said.amounts) and not said.rest
 
 
 @lru_cache(maxsize=8192)
