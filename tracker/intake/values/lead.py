@@ -113,6 +113,8 @@ class _Spoken:
         self.counts: list[Decimal] = []
         self.units: list[str] = []
         self.stock = self.upper = False
+        self._apart = False
+        """Other words stand behind the first number: a second one is not the end of its range."""
         self._folded = fold(text)
         self._found: list[Token] = tokens(self._folded)
         self._place = self._reached = 0
@@ -133,7 +135,7 @@ class _Spoken:
 
     def _takes_count(self, number: re.Match[str]) -> bool:
         readings = number_readings(number.group())
-        if len(readings) != 1 or readings[0].value > _MOST_COUNTED:
+        if len(readings) != 1 or readings[0].value > _MOST_COUNTED or self._apart:
             return False
         self.counts.append(readings[0].value)
         self._reached, self._place = number.end(), self._place + 1
@@ -154,6 +156,7 @@ class _Spoken:
             return self._word(self._place - 1) in "()/+,;:~≈±*…!"
         self.stock |= match.value == "stock"
         self.upper |= match.value == "upper"
+        self._apart |= match.value == "filler" and bool(self.counts) and not self.units
         if match.value not in ("stock", "upper", "filler"):
             if match.value == LeadUnit.WEEK and not self.counts and self._word(match.after) not in ("", ":", ")", "]"):
                 # 'Week 33' is a week of the calendar; 'weeks: 4' counts them.
@@ -226,7 +229,14 @@ def _carried_on(clause: str) -> Iterable[LeadTime]:
 _FEW_WORDS = 40
 
 
-_SPAN = re.compile(r"\d+(?:[.,]\d+)?(?:\s*(?:-|to|bis|a|till)\s*\d+(?:[.,]\d+)?)?\s*[^\W\d_]+\.?(?:\s+[^\W\d_]+)?")
+@cache
+def _span() -> re.Pattern[str]:
+    """'3 weeks', '3-4 weeks' and '3 y 4 semanas', with the word behind."""
+    between = "|".join(re.escape(fold(word)) for group in words("range").values() for word in group)
+    figure = r"\d+(?:[.,]\d+)?"
+    return re.compile(rf"{figure}(?:\s*(?:-|\b(?:{between})\b)\s*{figure})?\s*[^\W\d_]+\.?(?:\s+[^\W\d_]+)?")
+
+
 _COMMA = re.compile(r",(?!\d)")
 
 
@@ -246,7 +256,7 @@ def _clause_lead(clause: str) -> LeadTime | None:
 
 def _spans(part: str) -> Iterable[LeadTime]:
     part = in_figures(part)
-    for match in _SPAN.finditer(fold(part)):
+    for match in _span().finditer(fold(part)):
         piece = part[match.start() : match.end()]
         # The word behind the unit may or may not belong to it ('5 working days' / '4 weeks for').
         lead = lead_text(piece) or lead_text(piece.rsplit(" ", 1)[0])

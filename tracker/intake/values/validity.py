@@ -8,6 +8,7 @@ from functools import lru_cache
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.currency import find_currencies
 from tracker.intake.values.dates import DateOrder, DateReading, find_dates, ordered
+from tracker.intake.values.lead import in_figures
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 
@@ -152,7 +153,7 @@ def _names_an_end(clause: str) -> bool:
 
 
 def _speaks_of_months(clause: str) -> bool:
-    return any(phrases("lead").whole(match[2]) == "month" for match in _COUNT.finditer(fold(clause)))
+    return any(phrases("lead").whole(match[2]) == "month" for match in _COUNT.finditer(fold(in_figures(clause))))
 
 
 def _only_a_colon(between: str) -> bool:
@@ -205,7 +206,7 @@ def _of_another_term(part: str) -> bool:
 def _days(text: str) -> int | None:
     """A count of days or weeks; None for none, two, or months, which have no fixed length."""
     counts = set()
-    for match in _COUNT.finditer(fold(text)):
+    for match in _COUNT.finditer(fold(in_figures(text))):
         unit = phrases("lead").whole(match[2])
         if unit in ("day", "week"):
             counts.add(int(match[1]) * (7 if unit == "week" else 1))
