@@ -73,6 +73,9 @@ def test_from_stock_is_no_wait(text):
         ("5-7 working days", (7, 10)),
         ("1.5 weeks", (11, 11)),
         ("4 Wochen nach Auftragseingang", (28, 28)),
+        ("quince días", (15, 15)),
+        ("une à deux semaines", (7, 14)),
+        ("3 ó 4 semanas", (21, 28)),
     ],
 )
 def test_words_around_a_lead_time(text, days):
@@ -91,6 +94,7 @@ def test_words_around_a_lead_time(text, days):
         "6-4 wks",
         "2-3",
         "within 4 weeks",
+        "deux livraisons sous 3 semaines",
         "innerhalb 3 Wochen",
         "stock / 4 weeks",
         "call",
@@ -129,6 +133,8 @@ def test_a_bare_number_takes_its_headers_unit():
         ("Délai de livraison : 3 semaines", (21, 21)),
         ("Plazo de entrega 10 días hábiles.", (14, 14)),
         ("Leveranstid 5 veckor.", (35, 35)),
+        ("Plazo de entrega entre 3 y 4 semanas", (21, 28)),
+        ("Nos délais sont de 3 ou 4 semaines, selon la laize", (21, 28)),
         ("Delivery ex stock", (0, 0)),
         ("Lead time 4 weeks; lead time 4 weeks", (28, 28)),
     ],

@@ -176,7 +176,15 @@ def test_what_a_truckload_weighs_at_least_is_no_smallest_order():
 
 
 @pytest.mark.parametrize(
-    "text", ["Lead time 3-4 weeks", "SBS 75 lb/MSF", "Minimum order 3 pallets", "Price per ton", "10,000 lb"]
+    "text",
+    [
+        "Lead time 3-4 weeks",
+        "SBS 75 lb/MSF",
+        "Minimum order 3 pallets",
+        "Price per ton",
+        "10,000 lb",
+        "Truckload = 40,000 lb minimum.",
+    ],
 )
 def test_texts_without_a_minimum(text):
     assert find_minimum(text) is None
