@@ -89,6 +89,11 @@ def test_enter_answers_nothing_unread(eight_questions: MainWindow, qtbot) -> Non
     assert eight_questions.take_in.at_hand.given == {}
     qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
     assert QApplication.focusWidget().text() == "①  SBS · Solid bleached sulphate"
+    qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Backtab, Qt.KeyboardModifier.ShiftModifier)
+    qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Backtab, Qt.KeyboardModifier.ShiftModifier)
+    assert QApplication.focusWidget() is eight_questions.take_in.sheet.view, "questions come after the sheet"
+    qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
+    qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
     _press(qtbot, eight_questions, Qt.Key.Key_Return)
     assert list(eight_questions.take_in.at_hand.given) == ["grade:fenlight 16"]
 

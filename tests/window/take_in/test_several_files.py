@@ -3,7 +3,9 @@
 from pathlib import Path
 
 import pytest
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QFontMetrics
+from PySide6.QtWidgets import QApplication
 
 from tests.window.conftest import settle
 from tracker.desk.edits import history
@@ -46,6 +48,21 @@ def test_leaving_several_files_says_how_many_and_can_be_undone(three: MainWindow
 def test_the_chooser_is_wide_enough_for_what_it_says_of_a_file(three: MainWindow) -> None:
     choose = three.take_in._choose
     assert choose.width() >= QFontMetrics(choose.font()).horizontalAdvance(choose.currentText())
+
+
+def test_keys_turn_to_the_next_file_and_to_what_it_asks(three: MainWindow, qtbot, tmp_path: Path) -> None:
+    take_in, control = three.take_in, Qt.KeyboardModifier.ControlModifier
+    second = take_in._files[1].path
+    second.write_text(second.read_text(encoding="utf-8").replace(",SBS,", ",Fenlight,"), encoding="utf-8")
+    three.take_in_files([each.path for each in take_in._files])
+    settle(qtbot, three)
+    qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_PageDown, control)
+    assert take_in.at_hand.path == second
+    assert QApplication.focusWidget().question.key == "grade:fenlight"
+    for _ in range(2):
+        qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_PageUp, control)
+    assert take_in.at_hand is take_in._files[0], "before the first there is none"
+    assert QApplication.focusWidget() is take_in.understood.table
 
 
 def test_one_file_is_left_without_a_word(three: MainWindow, qtbot) -> None:

@@ -8,9 +8,9 @@ from pathlib import Path
 from threading import Event
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import QSignalBlocker, Signal
+from PySide6.QtCore import Signal
 from PySide6.QtGui import QFocusEvent
-from PySide6.QtWidgets import QComboBox, QProgressBar, QWidget
+from PySide6.QtWidgets import QProgressBar, QWidget
 
 from tracker.trade.offer import Line
 from tracker.window.pieces import column, row
@@ -21,6 +21,7 @@ from tracker.window.take_in.begun_files import BegunFiles, BegunSheet
 from tracker.window.take_in.by_hand import MarkingByHand
 from tracker.window.take_in.evidence import cells_of
 from tracker.window.take_in.file_at_hand import FileAtHand, in_hand, read_again, read_file
+from tracker.window.take_in.file_chooser import FileChooser
 from tracker.window.take_in.files_left import FilesLeft
 from tracker.window.take_in.findings import Findings
 from tracker.window.take_in.sheet_panel import SheetPanel
@@ -51,9 +52,7 @@ class TakeInPlace(QWidget):
         self._focus_owed = False
         self.sheet = SheetPanel(session.theme, marking=True)
         self.understood = Understood(session.theme)
-        self._choose = QComboBox()
-        self._choose.setAccessibleName("File being taken in")
-        self._choose.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
+        self._choose = FileChooser(self)
         self._choose.currentIndexChanged.connect(lambda _: self._show_file())
         self._progress = QProgressBar()
         self._progress.setTextVisible(False)
@@ -86,10 +85,7 @@ class TakeInPlace(QWidget):
         stay = [file for file in self._files if file.begun and file.path not in paths]
         self.begun.keep(file for file in self._files if file not in stay)
         self._files = in_hand([*fresh, *stay], self._files)
-        with QSignalBlocker(self._choose):
-            self._choose.clear()
-            self._choose.addItems([file.short for file in self._files])
-            self._choose.setVisible(len(self._files) > 1)
+        self._choose.show_files(self._files)
         self._progress.setRange(0, len(self._files) if len(self._files) > 1 else 0)
         self._progress.setValue(0)
         self._progress.show()
@@ -131,6 +127,7 @@ class TakeInPlace(QWidget):
         self.marking.shown.connect(self._both.look_again)
         self.storing.stored.connect(self._were_stored)
         self.foot.left.connect(self._leave_all)
+        self._choose.turned.connect(self._pass_focus_on)
         self.foot.anew_wanted.connect(self._answer_shown_anew)
         self.foot.start_over.clicked.connect(self.answering.start_over)
         self._session.other_opened.connect(self.begin_anew)

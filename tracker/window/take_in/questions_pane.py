@@ -7,12 +7,12 @@ from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer, Signal
-from PySide6.QtWidgets import QApplication, QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QFrame, QHBoxLayout, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from tracker.desk.open_dates import DATE_ORDER
 from tracker.trade.answer_words import answer_words, sentence
 from tracker.trade.offer import Question
-from tracker.window.pieces import button, clear, row, words
+from tracker.window.pieces import button, clear, follow_by_tab, row, words
 from tracker.window.take_in.question_card import QuestionCard
 
 if TYPE_CHECKING:
@@ -34,8 +34,11 @@ class QuestionsPane(QScrollArea):
         self.setAccessibleName("Questions")
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
+        # Tab goes to what is in it.
+        self.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._asked: list[QuestionCard] = []
+        self._changes: list[QPushButton] = []
         self._answered_at = 0
         inside = QWidget()
         self._inside = inside
@@ -63,6 +66,7 @@ class QuestionsPane(QScrollArea):
             # Else Qt hands the focus of each card that goes to the next one, and scrolls after it to the very end.
             self.setFocus()
         clear(self._cards)
+        self._changes = []
         whose = (vendor or "the vendor").rstrip(".")
         self._asked = [self._card(question) for question in questions]
         if questions:
@@ -77,6 +81,7 @@ class QuestionsPane(QScrollArea):
         for served in recalled:
             self._cards.addLayout(self._answer_given(served.key, served.value, served.words))
         self._cards.addStretch(1)
+        follow_by_tab(self, *self._stops())
         self.verticalScrollBar().setValue(at)
 
     def go_to_open(self) -> bool:
@@ -96,6 +101,11 @@ class QuestionsPane(QScrollArea):
         """What it takes to show every card."""
         return self._inside.sizeHint().height() + 4
 
+    def _stops(self) -> list[QWidget]:
+        """Where Tab stops, from top to bottom."""
+        of_cards = [part for card in self._asked for part in (card, *card.findChildren(QWidget)) if _is_stop(part)]
+        return [*of_cards, *self._changes]
+
     def _card(self, question: Question) -> QuestionCard:
         # No line waits for the order of day and month.
         card = QuestionCard(question, leaving=question.key != DATE_ORDER)
@@ -109,6 +119,7 @@ class QuestionsPane(QScrollArea):
         answer = sentence(answer_words(key, value, said))
         change.setAccessibleName(f"Change: {answer}")
         change.clicked.connect(partial(self._take_back, key))
+        self._changes.append(change)
         line = row(words(answer, "quiet", wrap=True), change, gap=8)
         line.setStretch(0, 1)
         return line
@@ -130,3 +141,7 @@ class QuestionsPane(QScrollArea):
             bar.setValue(min(top, bottom - self.viewport().height()))
         if top < bar.value() or card.height() > self.viewport().height():
             bar.setValue(top)
+
+
+def _is_stop(part: QWidget) -> bool:
+    return bool(part.focusPolicy() & Qt.FocusPolicy.TabFocus)

@@ -31,6 +31,7 @@ _ROW_HEIGHT = 24
 _MEASURED_ROWS = 400
 _LONGEST_HEADING = 20
 _MARKED_HEADER = 40
+_BESIDE_A_QUESTION = 12
 _LETTER = 2
 """Columns at the most of a sheet that is read as lines of text."""
 _USE_WORDS = {
@@ -181,6 +182,8 @@ class SheetView(QTableView):
             if rows * columns > 1:
                 self.setSpan(merged.top, merged.left, rows, columns)
         widths = self._widths(grid)
+        for asked in {column for (_, column), use in uses.items() if use is Use.ASKED and column < len(widths)}:
+            widths[asked] += _BESIDE_A_QUESTION
         for column, width in enumerate(widths):
             self.setColumnWidth(column, width)
         self._let_texts_run_on(grid, widths)
