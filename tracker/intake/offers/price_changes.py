@@ -22,7 +22,7 @@ def ask_of_change(draft: Draft, price: Column, scope: Scope, facts: FileFacts) -
     if any(asked.key.startswith("thousands:") for asked in draft.asked):
         # Asked already, with the currency that is counted so.
         return
-    said = next((one for one in (*_of_head(price), *scope.price_changes) if _holds_for(one.value, draft)), None)
+    said = next((one for one in (*_of_head(price), *scope.all_of(ChangesPrice)) if _holds_for(one.value, draft)), None)
     if said is None:
         return
     words = said.value.words

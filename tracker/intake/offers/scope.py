@@ -9,7 +9,6 @@ from tracker.intake.offers.said import Said, at
 from tracker.intake.tables.table import Words
 from tracker.intake.values.charges import ChargeKind, ChargeWords
 from tracker.intake.values.grade import GradeReading, LegendEntry, find_grade
-from tracker.intake.values.price_changes import ChangesPrice
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.statements import SaysWeightBasis, Statement, statements
 
@@ -108,17 +107,18 @@ class Scope:
         return cast("tuple[Said[S], ...]", self._nearest[kind])
 
     def all_of(self, kind: type[S]) -> tuple[Said[S], ...]:
-        """The statements of one kind at every level, each once."""
-        return tuple(dict.fromkeys(said for level in self.levels for said in level.all_of(kind)))
+        """The statements of one kind at every level, nearest first, each once."""
+        if kind not in self._all:
+            self._all[kind] = tuple(dict.fromkeys(said for level in self.levels for said in level.all_of(kind)))
+        return cast("tuple[Said[S], ...]", self._all[kind])
 
     @cached_property
     def _nearest(self) -> dict[type[object], tuple[Said[object], ...]]:
         return {}
 
     @cached_property
-    def price_changes(self) -> tuple[Said[ChangesPrice], ...]:
-        """What is said at any level to change prices, nearest first."""
-        return tuple(said for level in self.levels for said in level.all_of(ChangesPrice))
+    def _all(self) -> dict[type[object], tuple[Said[object], ...]]:
+        return {}
 
     @cached_property
     def terms(self) -> dict[str, object]:

@@ -83,8 +83,9 @@ def _is_title(view: View, column: int, row: int) -> bool:
     """'Boxboard GC2, GBP per tonne | 2026' above rows of more values names a board beside the money."""
     text = view.rows[row][column].text
     head = head_of_words(text)
-    fewer = _values(view, row, column) < _values(view, row + 1, column)
-    return fewer and head is not None and head.price and find_grade(text) is not None
+    if head is None or not head.price or find_grade(text) is None:
+        return False
+    return _values(view, row, column) < _values(view, row + 1, column)
 
 
 def _values(view: View, row: int, column: int) -> int:
