@@ -15,6 +15,8 @@ _BESIDE_TEXT = 16
 _BESIDE_TITLE = 24
 _MEASURED = 3
 """So many of a column's longest texts: as letters are of unequal width, the longest need not be the widest."""
+_BROKEN_FROM = 180
+"""A text that wraps stands on one line where that is no wider than this, in pixels: names are read at a glance."""
 _BROKEN_UNEVENLY = 1.2
 """What a text takes on several lines, over its even share of them: lines end between words."""
 
@@ -54,7 +56,7 @@ def shared(columns: Sequence[Wanted], room: int) -> list[int]:
 
 
 def widest(column: Column, contents: Any, rows: Iterable[int], font: QFont, lines: int) -> int:
-    """What the words of a column take in these rows, in pixels; of words that wrap, on so many lines."""
+    """What the words of a column take in these rows, in pixels; of long ones that wrap, on so many lines."""
     if column.paint:
         return column.width
     strong = QFont(font)
@@ -63,7 +65,7 @@ def widest(column: Column, contents: Any, rows: Iterable[int], font: QFont, line
     longest = islice(sorted({column.text(contents, row) for row in rows}, key=len, reverse=True), _MEASURED)
     of_texts = max((metrics.horizontalAdvance(text) for text in longest), default=0)
     if column.wraps and lines > 1:
-        of_texts = int(of_texts * _BROKEN_UNEVENLY / lines)
+        of_texts = max(min(of_texts, _BROKEN_FROM), int(of_texts * _BROKEN_UNEVENLY / lines))
     return of_texts + _BESIDE_TEXT
 
 
