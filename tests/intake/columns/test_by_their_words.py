@@ -79,3 +79,26 @@ def test_an_amount_in_a_title_leaves_the_currency_and_unit_beside_it(title):
 def test_freight_terms_say_who_pays(terms, delivered):
     (line,) = lines([["USD/ST"], ["Grade", "pt", "lb/MSF", "Price", "Freight terms"], [*BOARD, 1190, terms]]).values()
     assert line.offer.delivered is delivered
+
+
+def test_a_property_above_a_unit_of_weight_is_no_weight():
+    heads = [["Grade", "Grammage", "Caliper", "Cobb 60", "Price"], [None, "g/m²", "µm", "g/m²", "€/t"]]
+    found = lines([*heads, ["GC1", 240, 385, 45, 1290], ["GT2", 320, 430, 48, 985]])
+    assert {cell: str(line.offer.grammage_gsm) for cell, line in found.items()} == {"E3": "240", "E4": "320"}
+
+
+def test_quantities_that_move_together_where_nothing_else_is_a_price_are_prices():
+    heads = ["Grade", "g/m²", "µm", "Ex stock", "Making (min. 5 t)"]
+    found = lines([["£ per tonne"], heads, ["GC1", 240, 385, 1370, 1290], ["GT2", 320, 430, 1065, 985]])
+    assert set(found) == {"D3", "E3", "D4", "E4"}
+    assert {(str(line.state), line.offer.minimum_kg) for line in found.values()} <= {
+        ("accepted", None),
+        ("accepted", 5000),
+    }
+    assert not lines([["£ per tonne"], heads, ["GC1", 240, 385, 1370, 20], ["GT2", 320, 430, 65, 5]])
+
+
+def test_a_title_that_prices_sheets_gives_their_size():
+    heads = ["Grade", "Caliper (pt)", "lb/MSF", "under 10,000 lb", "10,000 lb & up"]
+    found = lines([["US$ per 1,000 sheets 28 x 40 in"], [], heads, ["SBS C1S", 16, 68, 377.4, 349]])
+    assert {tuple(map(str, line.offer.sheet_mm)) for line in found.values()} == {("711.2", "1016.0")}

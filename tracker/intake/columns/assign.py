@@ -179,7 +179,19 @@ def _candidates(said: Sequence[Header]) -> dict[Role, float]:
         only_units = all(reading.role in (Role.BASIS, Role.ITEM) for reading in head.roles)
         if head.caliper_unit is not None and head.currency is None and only_units:
             found.setdefault(Role.CALIPER, 0.6 - 0.15 * level)
-    return _measured_by_unit(found, said)
+    return _named_property(_measured_by_unit(found, said), said)
+
+
+def _named_property(found: dict[Role, float], said: Sequence[Header]) -> dict[Role, float]:
+    """'Cobb 60' over 'g/m²' is how much water the board takes up, whatever its unit measures elsewhere."""
+    *above, lowest = said or (None,)
+    if lowest is None or not any(phrases(units).whole(lowest.text) for units in ("weight_units", "caliper_units")):
+        return found
+    named = any(head.strength(Role.PROPERTY) >= _PLAINLY for head in above)
+    return {Role.PROPERTY: found[Role.PROPERTY]} if named and Role.PROPERTY in found else found
+
+
+_PLAINLY = 0.8
 
 
 def _measured_by_unit(found: dict[Role, float], said: Sequence[Header]) -> dict[Role, float]:

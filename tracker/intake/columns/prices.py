@@ -66,9 +66,19 @@ def price_columns(
         )
         for column, kind in kinds.items()
     )
-    found.by_role = without_sizes(found, sizes)
+    found.by_role = _without_prices(without_sizes(found, sizes), kinds)
     found.doubt = _doubt(found, unsure)
     return found
+
+
+def _without_prices(
+    by_role: Mapping[Role, tuple[Column, ...]], kinds: Mapping[Column, Kind]
+) -> dict[Role, tuple[Column, ...]]:
+    """Where 'Making (min. 5 t)' heads prices, its figures are no smallest orders as well."""
+    return {
+        role: tuple(one for one in columns if role not in (Role.STOCK, Role.MINIMUM) or one not in kinds)
+        for role, columns in by_role.items()
+    }
 
 
 def _kinds(columns: Columns) -> dict[Column, Kind]:

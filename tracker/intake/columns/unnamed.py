@@ -89,7 +89,22 @@ def unnamed_figures(columns: Sequence[Column], samples: Mapping[int, Sequence[Ce
         and not is_period(column.text)
         and 2 * sum(looks_priced(cell) for cell in samples[column.index]) >= len(samples[column.index])
     ]  # fmt: skip
-    return [*found, *priced_alike(columns, found, samples)] if boards else found
+    if not boards:
+        return found
+    return [*found, *priced_alike(columns, found, samples)] or _moving_together(columns, samples)
+
+
+def _moving_together(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
+    """'Ex stock | Making (min. 5 t)': two columns that could be quantities, whose figures go together as prices do."""
+    figures = [one for one in columns if one.role in _QUANTITIES and one.heads and mostly_priced(samples[one.index])]
+    return [
+        one
+        for one in figures
+        if any(other is not one and _close_by_row(samples[one.index], samples[other.index]) for other in figures)
+    ]
+
+
+_QUANTITIES = (Role.STOCK, Role.MINIMUM)
 
 
 def priced_alike(
