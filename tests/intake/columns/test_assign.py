@@ -102,6 +102,9 @@ def test_prices_told_apart_by_a_letter_alone_are_a_doubt():
 def test_months_across_are_a_history():
     rows = [["Grade", "January", "February", "March"], ["SBS", 1000, 1010, 1020], ["CRB", 800, 810, 820]]
     assert columns(rows).prices == ()
+    measured = columns([["Grade", "pt", "Q2", "Q3"], ["SBS", 16, 1000, 1010], ["CRB", 18, 800, 810]])
+    assert offers(measured) == ["Q2", "Q3"]
+    assert measured.doubt
 
 
 def test_words_of_a_number_format_count_as_the_head():
