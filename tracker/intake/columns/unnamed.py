@@ -23,7 +23,6 @@ _LENT_TO_PRICES = (None, Role.STOCK, Role.FORM, Role.SHEET_SIZE, Role.ITEM, Role
 UNNAMED = "no column is called a price"
 """The doubt that a stated currency and unit and usual prices lay to rest."""
 _UNLIKE = "no column is called a price, and the columns of figures are not of a size"
-_PERIODS = "no column is called a price, and the figures stand below months, quarters or years"
 _OF_A_SIZE = 5
 """How many times the least of several prices to places or sizes the dearest may be. Common practice, no source."""
 
@@ -92,31 +91,18 @@ def unnamed_figures(columns: Sequence[Column], samples: Mapping[int, Sequence[Ce
     ]  # fmt: skip
     if not boards:
         return found
-    return (
-        [*found, *priced_alike(columns, found, samples)]
-        or _moving_together(columns, samples)
-        or _by_periods(columns, samples)
-    )
+    return [*found, *priced_alike(columns, found, samples)] or _moving_together(columns, samples)
 
 
 def _moving_together(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
-    """'Ex stock | Making (min. 5 t)': two columns that could be quantities, whose figures go together as prices do."""
+    """'Ex stock | Making (min. 5 t)': what is in stock and another quantity, whose figures go together as prices do."""
     figures = [one for one in columns if one.role in _QUANTITIES and one.heads and mostly_priced(samples[one.index])]
-    return [
-        one
-        for one in figures
-        if any(other is not one and _close_by_row(samples[one.index], samples[other.index]) for other in figures)
-    ]
-
-
-def _by_periods(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
-    """'Q2 | Q3' beside boards of a caliper or weight, and no other price: a history or an offer, as a person must say."""
-    if not any(column.role in (Role.CALIPER, Role.WEIGHT) for column in columns):
+    if not any(one.role is Role.STOCK for one in figures):
         return []
     return [
         one
-        for one in columns
-        if one.role is None and one.heads and is_period(one.text) and mostly_priced(samples[one.index])
+        for one in figures
+        if any(other is not one and close_by_row(samples[one.index], samples[other.index]) for other in figures)
     ]
 
 
@@ -158,8 +144,6 @@ def close_by_row(cells: Sequence[Cell], prices: Sequence[Cell]) -> bool:
 def doubt_of(unnamed: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> str:
     """What to ask about such columns: whether they are prices, which usual prices in a stated unit lay to rest where
     the columns are of a size."""
-    if any(is_period(column.text) for column in unnamed):
-        return _PERIODS
     return UNNAMED if _of_a_size(unnamed, samples) else _UNLIKE
 
 
