@@ -256,6 +256,21 @@ def test_without_a_choice_the_panel_offers_what_stands_out(qtbot, window) -> Non
     assert not listing.isVisible()
 
 
+def test_a_price_of_another_grade_that_stands_out_is_brought_in_view(qtbot, window) -> None:
+    window.go(QUOTES)
+    listing, snapshot = window.quotes.reasons._standing_out, window.session.comparison.snapshot
+    offer = listing.tasks[0].target
+    own = snapshot.grades[snapshot.grade[offer]]
+    window.quotes.rail.choose(next(grade for grade in snapshot.grades if grade != own))
+    settle(qtbot, window)
+    assert window.quotes.model.row_of(offer) is None
+    listing.setFocus()
+    qtbot.keyClick(listing, Qt.Key.Key_Return)
+    settle(qtbot, window)
+    assert window.session.selected == offer
+    assert window.quotes.model.row_of(offer) is not None
+
+
 def test_offers_that_no_longer_count_step_back(quotes, window) -> None:
     market = window.session.comparison
     window.session.show_comparison(replace(market, current=np.arange(300) >= 150))

@@ -102,6 +102,7 @@ def test_what_was_said_of_a_sheet_that_is_done_with_is_no_step_to_take_back(
 
 def test_line_and_cell_find_each_other(take_in, qtbot) -> None:
     take_in.understood.table.setFocus()
+    assert [each.row() for each in take_in.understood.table.selectionModel().selectedRows()] == [0]
     qtbot.keyClick(take_in.understood.table, Qt.Key.Key_Down)
     qtbot.keyClick(take_in.understood.table, Qt.Key.Key_Down)
     line = take_in.understood.table.currentIndex().row()

@@ -60,6 +60,7 @@ class QuotesPlace(QWidget):
         self.table.picked.connect(session.select_offer)
         self.table.entered_row.connect(self.sheet_wanted)
         self.reasons.sheet_wanted.connect(self.sheet_wanted)
+        self.reasons.offer_wanted.connect(self._choose_offer)
         session.compared.connect(self.show_comparison)
         session.units_changed.connect(self._change_units)
         self.filters.show_units(session.units)
@@ -92,6 +93,13 @@ class QuotesPlace(QWidget):
         self._session.select_offer(offer)
         self._select(offer)
         self.table.setFocus()
+
+    def _choose_offer(self, offer: int) -> None:
+        """Chooses an offer where it stands in view, else brings it there."""
+        if self.model.row_of(offer) is None:
+            self.go_to(offer)
+        else:
+            self._session.select_offer(offer)
 
     def _lay_out(self) -> None:
         left = holder(column(words("Grade", "rail"), self.rail, None, gap=6))

@@ -52,8 +52,10 @@ class MarkSign(QWidget):
 
 
 class ReasonsPanel(QFrame):
-    """Explains the session's selected offer. `sheet_wanted` asks to see it in the vendor's sheet."""
+    """Explains the session's selected offer. `sheet_wanted` asks to see it in the vendor's sheet,
+    `offer_wanted` to choose one of those that stand out."""
 
+    offer_wanted = Signal(object)
     sheet_wanted = Signal(int)
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
@@ -82,7 +84,7 @@ class ReasonsPanel(QFrame):
         self._nothing.setAlignment(Qt.AlignmentFlag.AlignTop)
         parts = column(heading, self._whose, self._body, row(self._show, None), margins=(16, 10, 8, 6), gap=4, grow=2)
         self._standing_out = TaskList("Prices that stand out", session.theme)
-        self._standing_out.wanted.connect(session.select_offer)
+        self._standing_out.wanted.connect(self.offer_wanted)
         parts.addWidget(self._nothing)
         parts.addWidget(self._standing_out, 1)
         self.setLayout(parts)

@@ -4,7 +4,7 @@ from collections.abc import Collection
 
 import numpy as np
 from PySide6.QtCore import QEvent, QItemSelectionModel, QModelIndex, Qt, Signal
-from PySide6.QtGui import QFont, QFontMetrics, QKeyEvent, QResizeEvent
+from PySide6.QtGui import QFocusEvent, QFont, QFontMetrics, QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QFrame, QHeaderView, QTableView, QWidget
 
 from tracker.window.look.theme import Theme
@@ -166,6 +166,12 @@ class RowsView(QTableView):
         super().changeEvent(event)
         if event.type() == QEvent.Type.FontChange:
             self._set_row_height()
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        super().focusInEvent(event)
+        # Qt then goes to the first row without choosing it: what is told of a row is to be seen whose it is.
+        if self.currentIndex().isValid() and not self.selectionModel().hasSelection():
+            self.selectRow(self.currentIndex().row())
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.currentIndex().isValid():
