@@ -1,10 +1,11 @@
 """Small parts that every place is made of: words, lines, panels, pills."""
 
 from collections.abc import Sequence
+from functools import partial
 from itertools import pairwise
 from typing import TypeVar
 
-from PySide6.QtCore import QSize, Qt
+from PySide6.QtCore import QSize, Qt, QTimer
 from PySide6.QtGui import QFont, QFontMetrics, QKeyEvent
 from PySide6.QtWidgets import (
     QBoxLayout,
@@ -96,6 +97,15 @@ def scrolled(inside: QWidget, *, sideways: bool = False) -> QScrollArea:
     scroll.viewport().setAutoFillBackground(False)
     inside.setAutoFillBackground(False)
     return scroll
+
+
+def bring_in_view(told: QWidget) -> None:
+    """Scrolls to what is told now, once it has its place; nothing where it stands in nothing that scrolls."""
+    around = told.parentWidget()
+    while around is not None and not isinstance(around, QScrollArea):
+        around = around.parentWidget()
+    if isinstance(around, QScrollArea):
+        QTimer.singleShot(0, told, partial(around.ensureWidgetVisible, told))
 
 
 def panel(layout: QLayout) -> QFrame:

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QComboBox, QLineEdit, QPushButton, QVBoxLayout, QW
 
 from tracker.trade.currencies import no_currency
 from tracker.window.field_steps import empty
-from tracker.window.pieces import button, column, restyle, row, words
+from tracker.window.pieces import bring_in_view, button, column, restyle, row, words
 from tracker.window.samples.typed import Unclear
 
 _AMOUNT = re.compile(r"^\d{1,7}(\.\d{1,6})?$")
@@ -71,8 +71,7 @@ class FieldLine(QWidget):
 
     def ask_again(self, doubt: str) -> None:
         """Says what is odd; whoever means it presses the button once more."""
-        self.wrong.setText(f"{doubt} Press Enter again if it is meant.")
-        self.wrong.show()
+        self._say(f"{doubt} Press Enter again if it is meant.")
 
     def close_line(self) -> None:
         """Puts the button after the last field."""
@@ -92,8 +91,12 @@ class FieldLine(QWidget):
         field.setProperty("wrong", "true")
         restyle(field)
         field.setFocus()
-        self.wrong.setText(str(unclear))
+        self._say(str(unclear))
+
+    def _say(self, wrong: str) -> None:
+        self.wrong.setText(wrong)
         self.wrong.show()
+        bring_in_view(self.wrong)
 
     def clear(self, *kept: QLineEdit) -> None:
         """Empties the fields, save those to keep."""
