@@ -152,6 +152,14 @@ def test_brackets_across_end_where_the_next_begins():
     ]
 
 
+def test_a_place_once_holds_for_the_boards_below_it():
+    boards = [["SBS C1S", 18, 75], ["CRB C1S", 18, 70]]
+    places = [[place if first else None, *board, price + 1100] for place, price in (("Dayton", 0), ("Reno", 58))
+              for first, board in zip((True, False), boards, strict=True)]  # fmt: skip
+    found = lines([["Ship to", "Board", "Caliper (pt)", "lb/MSF", "USD/ST delivered"], *places])
+    assert {cell: line.state for cell, line in found.items()} == dict.fromkeys(("E2", "E3", "E4", "E5"), State.ACCEPTED)
+
+
 def test_brackets_down_hold_for_the_board_written_once_above():
     rows = [
         ["Grade", "µm", "g/m²", "Quantity", "EUR/t"],
@@ -221,6 +229,7 @@ def test_totals_charges_and_freight_rates_are_no_offers():
 def test_a_superseded_table_and_a_sheet_of_an_earlier_year_are_passed_over():
     rows = [HEAD, SBS, [], ["Price list 2025, superseded"], HEAD, CRB]
     assert set(lines(rows)) == {"D2"}
+    assert set(lines([["These prices expire December 15, 2026."], HEAD, SBS])) == {"D3"}
     assert not lines([["SUPERSEDED by the list of 1 May 2026 – EUR per tonne DAP"], [], HEAD, SBS])
     years = book(grid([HEAD, SBS], "2026"), grid([HEAD, CRB], "2025"))
     assert [line.offer.source.sheet for line in read_workbook(years, Answers()).lines] == ["2026"]

@@ -139,6 +139,7 @@ def test_words_that_only_looked_like_a_header_go_back_to_being_words():
 
 def test_the_questions_and_answers_of_a_form_head_no_table():
     form = [["Currency", "EUR"], ["Price basis", "per 1000 kg"], ["Delivery terms", "free delivered"]]
+    form = [["Valid until", "2026-11-15"], *form]
     for gap in ([], [[]]):
         found = tables([*form, ["Lead time", "4 weeks"], *gap, HEAD, ROW])
         assert [table.columns[0].text for table in found.tables] == ["Board"]

@@ -22,7 +22,7 @@ _BOARD = (Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Rol
 _UNITS = (Role.BASIS, Role.CURRENCY, Role.PER_QUANTITY)
 _CHARGES = (Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE)
 _TERMS = (Role.VENDOR, Role.LEAD_TIME, Role.VALIDITY, Role.MINIMUM, Role.DELIVERY_TERMS)
-_FILLED = (*_BOARD, Role.WIDTH, Role.LENGTH, *_UNITS, *_TERMS, *_CHARGES)
+_FILLED = (*_BOARD, Role.WIDTH, Role.LENGTH, Role.DESTINATION, *_UNITS, *_TERMS, *_CHARGES)
 _NO_OFFER_LABELS = frozenset({
     *_CHARGES, *_TERMS, Role.TOTAL, Role.DISCOUNT, Role.PAYMENT, Role.INDEX, Role.CHANGE, Role.STOCK, Role.YIELD,
     Role.PACKING, Role.SHEETS_WEIGHT,
@@ -101,8 +101,8 @@ class Rows:
         return whole
 
     def _groups(self, column: Column) -> bool:
-        """A vendor once, to the left of several boards, quotes them all."""
-        return column.role is Role.VENDOR and all(column.index < leader for leader in self._leaders)
+        """A vendor once, to the left of several boards, quotes them all; a place is where all of them go."""
+        return column.role in (Role.VENDOR, Role.DESTINATION) and all(column.index < leader for leader in self._leaders)
 
     def _no_offer(self, row: BodyRow, cells: dict[int, Cell]) -> str:
         """Why a row of figures offers nothing: a total, a charge, a term under the price column; '' for an offer."""

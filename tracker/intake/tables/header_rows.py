@@ -43,7 +43,7 @@ def is_header_row(view: View, row: int) -> bool:
 
 
 def asked_and_answered(view: View, row: int, heads: list[Head]) -> bool:
-    """'Currency | EUR', 'Price basis | per tonne', 'Terms | FOB mill': lines of a form at its left edge."""
+    """'Currency | EUR', 'Price basis | per tonne', 'Valid until | 15 May': lines of a form at its left edge."""
     if len(heads) != 2:
         return False
     _, answer = view.rows[row].values()
@@ -52,10 +52,12 @@ def asked_and_answered(view: View, row: int, heads: list[Head]) -> bool:
     beneath = [min(view.rows[other]) for other in (row + 1, row + 2) if other in view.rows]
     by_terms = heads[0].role is Role.DELIVERY_TERMS and find_delivery(answer.text) is not None
     by_unit = heads[0].role in _ASKS and heads[1].unit
-    return (by_terms or by_unit) and all(left >= edge for left in beneath)
+    by_date = heads[0].role in _DATED and heads[1].across == "period"
+    return (by_terms or by_unit or by_date) and all(left >= edge for left in beneath)
 
 
 _ASKS = frozenset({Role.CURRENCY, Role.BASIS})
+_DATED = frozenset({Role.VALIDITY, Role.VALID_FROM, Role.RECEIVED})
 
 
 def _most_across(heads: list[Head]) -> int:
