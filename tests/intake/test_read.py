@@ -229,6 +229,9 @@ def test_totals_charges_and_freight_rates_are_no_offers():
 def test_a_superseded_table_and_a_sheet_of_an_earlier_year_are_passed_over():
     rows = [HEAD, SBS, [], ["Price list 2025, superseded"], HEAD, CRB]
     assert set(lines(rows)) == {"D2"}
+    for of_others in ("All previous prices are void.", "Offer withdrawn if not accepted by June 30, 2026"):
+        assert set(lines([["USD/ST"], [of_others], HEAD, SBS])) == {"D4"}
+    assert set(lines([["Cancelled orders are charged at cost"], HEAD, SBS])) == {"D3"}
     assert set(lines([["These prices expire December 15, 2026."], HEAD, SBS])) == {"D3"}
     assert not lines([["SUPERSEDED by the list of 1 May 2026 – EUR per tonne DAP"], [], HEAD, SBS])
     years = book(grid([HEAD, SBS], "2026"), grid([HEAD, CRB], "2025"))

@@ -28,7 +28,7 @@ def passed_table(read: ReadTable, found: SheetTables) -> str:
     if not offers:
         return "no prices offered"
     titles = read.table.titles
-    if any(_old(words) for words in titles):
+    if any(_old(words) and _about_the_list(words.text) for words in titles):
         return "marked as old"
     if _charges_alone(read, found):
         return "charges, no board"

@@ -236,6 +236,12 @@ def _dates_the_list(before: str) -> bool:
     return not before.strip() or bool(phrases("dated").find(before)) or (numbered and not phrases("since").find(before))
 
 
+def _of_earlier_lists(before: str) -> bool:
+    """'All previous prices are', before 'void': it is said of other lists than this one."""
+    ends = [match.end for match in phrases("earlier").find(before)]
+    return bool(ends) and any(match.start >= ends[0] for match in phrases("copula").find(before))
+
+
 @lru_cache(maxsize=8192)
 def says(text: str) -> frozenset[Remark]:
     """What kind of text this is: indicative, superseded, a total, an index, a contact line. Empty for most.
@@ -257,7 +263,8 @@ def says(text: str) -> frozenset[Remark]:
             ]
             matches = [match for match in matches if not any(start <= match.start for start in replaced)]
             # 'Prices struck through are no longer valid' says so of those figures alone.
-            matches = [] if phrases("struck").find(text) else matches
+            elsewhere = phrases("struck").find(text) or phrases("only_if").find(text)
+            matches = [] if elsewhere or any(_of_earlier_lists(text[: match.start]) for match in matches) else matches
         if matches:
             found.add(remark)
     return frozenset(found)
