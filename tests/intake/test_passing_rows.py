@@ -10,7 +10,7 @@ from tracker.intake.files.cells import GENERAL, Row, SheetCells
 from tracker.intake.grid import Grid, Unreadable
 from tracker.intake.read import read_workbook
 from tracker.intake.tables import view as views
-from tracker.intake.tables.view import View, part_of, view_of
+from tracker.intake.tables.view import View, part_of, view_of, views_of
 from tracker.trade.offer import Answers
 
 
@@ -38,6 +38,12 @@ def test_rows_and_single_cells_are_tidied_alike(passing):
     assert [view.cell(0, column) for column in range(4)] == [view.rows[0].get(column) for column in range(4)]
     assert view.cell(1, 0) is None
     assert 1 not in view.rows
+
+
+def test_what_is_kept_is_bounded_for_all_sheets_of_a_workbook_together(monkeypatch):
+    monkeypatch.setattr(views, "_KEPT_CELLS", sum(map(len, ROWS.values())))
+    assert [view.passing for view in views_of([sheet(ROWS)])] == [False]
+    assert [view.passing for view in views_of([sheet(ROWS), sheet({0: {0: "Terms"}})])] == [True, True]
 
 
 @pytest.mark.parametrize("columns", [None, range(2), range(1, 2), range(5, 9)])

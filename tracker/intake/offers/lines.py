@@ -82,12 +82,13 @@ class TableReader:
     def read(self) -> TableOffers:
         rows = Rows(self._read.table, self._read.columns)
         # Of a very long table the rows are gone over twice, because to keep them all would take a gigabyte.
-        whole = _all_told(rows) if self._read.table.view.passing else list(rows)
+        whole = rows if self._read.table.view.passing else list(rows)
+        brackets = brackets_of(self._read.columns, whole, self._titles, self._facts)
+        rows.go_over()
         if rows.stated:
             self._levels = (Level("table rows", tuple(rows.stated), beside=tuple(rows.charges)), *self._levels)
         self._leads = rows.leads
         self._footnotes = self._noted()
-        brackets = brackets_of(self._read.columns, whole, self._titles, self._facts)
         found = TableOffers()
         for row in whole:
             found.drafts.extend(self._row(row, brackets))
@@ -246,13 +247,6 @@ def _spans(rows: dict[int, str]) -> Iterator[tuple[str, str]]:
             yield (f"{first + 1}-{last + 1}" if last > first else str(first + 1)), rows[first]
             first = -1
         first, last = (row if first < 0 else first), row
-
-
-def _all_told(rows: Rows) -> Rows:
-    """The rows, gone over once so that they have told what they state beside offers."""
-    for _ in rows:
-        pass
-    return rows
 
 
 def _far_off(draft: Draft) -> bool:

@@ -57,6 +57,12 @@ class Rows:
         self.stated: list[Words] = []
         self.leads: dict[int, tuple[Cell, LeadUnit | None]] = {}
         self.charges: list[Said[Statement]] = []
+        self._gone_over = False
+
+    def go_over(self) -> None:
+        """Goes over the rows, unless somebody has, so that they have told what they state beside offers."""
+        for _ in () if self._gone_over else self:
+            pass
 
     def __iter__(self) -> Iterator[WholeRow]:
         self.passed, self.stated, self.leads, self.charges = {}, [], {}, []
@@ -74,6 +80,7 @@ class Rows:
             whole = self._filled_in(row, cells, held)
             held = {index: whole[index] for index in self._once if index in whole}
             yield WholeRow(row, whole, frozenset(cells))
+        self._gone_over = True
 
     def _as_above(self, cells: dict[int, Cell], above: dict[int, Cell]) -> dict[int, Cell]:
         """The row with what stands above each sign for 'the same' in its place; a price stays where its sign stands."""

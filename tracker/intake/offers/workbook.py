@@ -22,7 +22,7 @@ from tracker.intake.offers.unheaded import unheaded_drafts
 from tracker.intake.offers.vendor import letterhead, may_name_another, short_texts, vendor_among
 from tracker.intake.tables.find import find_tables
 from tracker.intake.tables.table import Words
-from tracker.intake.tables.view import View, view_of
+from tracker.intake.tables.view import View, views_of
 from tracker.intake.values.roles import Role
 from tracker.trade.layout import Layout
 from tracker.trade.offer import Answers, PassedOver
@@ -45,7 +45,7 @@ class WorkbookOffers:
 
 def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
     """Every offer of every sheet."""
-    views = [view_of(grid) for grid in workbook.grids]
+    views = views_of(workbook.grids)
     sheets = [marked_sheet(view, workbook.sha256, answers.layouts or ()) or _read_sheet(view) for view in views]
     facts = facts_of(sheets, answers)
     if facts.list_date is not None:

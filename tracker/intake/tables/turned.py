@@ -67,21 +67,20 @@ def _labels(text: str) -> bool:
 
 def _runs(view: View, column: int) -> Iterator[list[int]]:
     """Stretches of rows whose cells in the column are labels; what a label has said already begins the next stretch."""
-    rows: list[int] = []
+    run: dict[int, Cell] = {}
     for row, cell in view.down(column, view.order):
         labels = _is_label(cell) and max(view.columns_of(row)) > column
-        if rows and not (labels and _continues(view, column, rows, row)):
-            yield rows
-            rows = []
-        if labels and (rows or not _is_title(view, column, row)):
-            rows.append(row)
-    if rows:
-        yield rows
+        if run and not (labels and _continues(run, row, cell)):
+            yield list(run)
+            run = {}
+        if labels and (run or not _is_title(view, column, row, cell.text)):
+            run[row] = cell
+    if run:
+        yield list(run)
 
 
-def _is_title(view: View, column: int, row: int) -> bool:
+def _is_title(view: View, column: int, row: int, text: str) -> bool:
     """'Boxboard GC2, GBP per tonne | 2026' above rows of more values names a board beside the money."""
-    text = view.rows[row][column].text
     head = head_of_words(text)
     if head is None or not head.price or find_grade(text) is None:
         return False
@@ -125,15 +124,14 @@ def _with_unknown(view: View, column: int, rows: list[int]) -> list[int]:
     return [rows[0] - 1, *rows]
 
 
-def _continues(view: View, column: int, rows: list[int], row: int) -> bool:
+def _continues(run: dict[int, Cell], row: int, cell: Cell) -> bool:
     """A label goes on a run unless it says again what the first label said, or a gap parts it from a price."""
-    cell = view.rows[row][column]
-    heads = [head_of(view.rows[before][column]) for before in rows]
-    gap = row - rows[-1]
+    heads = [head_of(label) for label in run.values()]
+    gap = row - max(run)
     if gap > _WIDEST_GAP + 1 or (gap > 1 and any(head is not None and head.price for head in heads)):
         return False
     head = head_of(cell)
-    words = {view.rows[before][column].text.strip().casefold() for before in rows}
+    words = {label.text.strip().casefold() for label in run.values()}
     again = head is not None and heads[0] is not None and heads[0].role is head.role
     return not again and cell.text.strip().casefold() not in words
 

@@ -4,7 +4,7 @@ Cells keep the address they have in the vendor's file, so what is found in a tur
 """
 
 import re
-from collections.abc import Collection, Iterable, Iterator, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property, lru_cache
 from typing import Protocol, runtime_checkable
@@ -14,8 +14,9 @@ from tracker.intake.grid import Cell, Grid, MergedRange
 _LARGEST_SPREAD = 20_000
 """A merged block of more cells than this is decoration; spreading it would only cost memory."""
 
-_KEPT_CELLS = 450_000
-"""Up to so many cells are made once and kept; of larger sheets a row is made each time it is asked for."""
+_KEPT_CELLS = 750_000
+"""Up to so many cells of a workbook are made once and kept, which takes about a fifth of a gigabyte; of the sheets of a
+larger one a row is made each time it is asked for."""
 
 _UNTIDY = re.compile(r"^\s|\s$|  |[^\S \n]|\s\n|\n\s")
 
@@ -157,15 +158,22 @@ class View:
         return {(block.top, block.left): block for block in self.merged}
 
 
-def view_of(grid: Grid) -> View:
-    """A grid as it stands."""
-    return View(grid.sheet, _rows_of(grid), grid.merged, grid.hidden_rows, grid.hidden_columns, grid.hidden)
+def views_of(grids: Sequence[Grid]) -> list[View]:
+    """The sheets of a workbook as they stand."""
+    in_all = sum(len(grid.cells) for grid in grids)
+    return [view_of(grid, in_all) for grid in grids]
 
 
-def _rows_of(grid: Grid) -> Mapping[int, dict[int, Cell]]:
-    if len(grid.cells) > _KEPT_CELLS and isinstance(grid.cells, ByRow):
-        return PassingRows(grid.cells, grid.cells.row_numbers())
+def view_of(grid: Grid, in_all: int | None = None) -> View:
+    """A grid as it stands. `in_all`: how many cells its workbook has, where that has more sheets."""
+    keep = (len(grid.cells) if in_all is None else in_all) <= _KEPT_CELLS
+    return View(grid.sheet, _rows_of(grid, keep), grid.merged, grid.hidden_rows, grid.hidden_columns, grid.hidden)
+
+
+def _rows_of(grid: Grid, keep: bool) -> Mapping[int, dict[int, Cell]]:
     if isinstance(grid.cells, ByRow):
+        if not keep:
+            return PassingRows(grid.cells, grid.cells.row_numbers())
         made = {number: _tidied_row(grid.cells, number) for number in grid.cells.row_numbers()}
         return {number: cells for number, cells in made.items() if cells}
     rows: dict[int, dict[int, Cell]] = {}
