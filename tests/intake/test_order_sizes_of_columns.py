@@ -57,6 +57,19 @@ def test_the_same_sizes_under_two_places_are_two_offers():
     assert [(line.state, line.offer.price) for line in found] == [(State.ACCEPTED, price) for price in (64, 62, 66, 63)]
 
 
+def test_a_unit_over_spans_heads_order_sizes():
+    rows = [["SBS C1S", 18, 75, size, price] for size, price in (("1-4", 1290), ("5-19", 1240), ("20+", 1190))]
+    found = lines([["US$/ST. Ton = 2,000 lb"], ["Board", "pt", "lb/MSF", "Tons", "Price"], *rows])
+    assert [line.offer.below_kg for line in found.values()] == [Decimal("4535.9237"), Decimal("18143.6948"), None]
+    assert {str(line.state) for line in found.values()} == {"accepted"}
+
+
+def test_an_order_from_a_weight_to_a_truckload_is_asked_about():
+    heads = ["Board", "pt", "lb/MSF", "under 5 ST", "5 short tons to truckload", "Truckload (20 short tons)"]
+    found = lines([["USD/ST"], heads, ["SBS C1S", 18, 75, 1290, 1240, 1190]])
+    assert [str(line.state) for line in found.values()] == ["accepted", "question", "accepted"]
+
+
 @pytest.mark.parametrize(("title", "measure", "weight"), [("USD/ST", "pt", "lb/MSF"), ("EUR/t", "µm", "g/m²")])
 def test_st_is_a_short_ton_in_a_list_in_pounds_and_pieces_in_a_metric_one(title, measure, weight):
     figures = (18, 75) if measure == "pt" else (400, 300)

@@ -248,6 +248,10 @@ def _is_money(role: Role) -> bool:
 def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) -> Role | None:
     fits = {role: fit(role, column, cells) for role in candidates}
     best = max(candidates, key=lambda role: candidates[role] + fits[role])
+    by_unit = best is Role.PRICE and not column.currencies and not any(by_words(head) for head in column.said)
+    if by_unit and role_by_cells(column, cells) is Role.BRACKET:
+        # 'Tons' over '1-4' and '5-19': the unit of order sizes, and not what something is priced by.
+        return Role.BRACKET
     if cells and fits[best] < _LEAST_FIT and not (best in _CHARGED and any(_is_figure(cell) for cell in cells)):
         # The words say one thing and the cells another: what the cells are beats a word that fits nothing.
         other = role_by_cells(column, cells)

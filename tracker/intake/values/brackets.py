@@ -107,7 +107,8 @@ def _of_loads(words: str, masses: list[Mass], gaps: list[list[str]], loads: list
     if loads[0] == PIECES_OR_TONS:
         masses = [replace(mass, units=(MassUnit.SHORT_TON,)) for mass in masses]
     bracket = _from_signs(words, masses, gaps, loads) if counted else None
-    return replace(bracket or Bracket(words), not_weight=loads[0])
+    mixed = _ends_at_a_load(gaps[-1]) or (loads[0] != PIECES_OR_TONS and any(mass.units for mass in masses))
+    return replace(bracket or Bracket(words), not_weight="other_unit" if mixed else loads[0])
 
 
 def _from_signs(words: str, masses: list[Mass], gaps: list[list[str]], loads: list[str]) -> Bracket | None:
@@ -120,6 +121,9 @@ def _from_signs(words: str, masses: list[Mass], gaps: list[list[str]], loads: li
     if len(masses) > 2:
         return None
     (mass,) = masses
+    if _ends_at_a_load(gaps[-1]):
+        # '5 tons to truckload' begins at the weight, and where it ends only the vendor knows.
+        return Bracket(words, not_weight="other_unit")
     if "below" in before:
         return Bracket(words, end=mass)
     if "up_to" in before or "up_to" in behind or "below" in behind:
@@ -132,6 +136,12 @@ def _from_signs(words: str, masses: list[Mass], gaps: list[list[str]], loads: li
         # 'LTL (10,000 lb)': from there or up to there?
         return Bracket(words, not_weight="part_load")
     return Bracket(words, start=mass, alone=not loads)
+
+
+def _ends_at_a_load(behind: list[str]) -> bool:
+    """A word for a load behind one for 'to'."""
+    first = next((place for place, kind in enumerate(behind) if kind in ("to", "up_to")), len(behind))
+    return any(kind in _LOADS for kind in behind[first:])
 
 
 def _pieces(text: str, units: tuple[MassUnit, ...]) -> tuple[list[Mass], list[list[str]]] | None:
