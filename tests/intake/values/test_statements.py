@@ -153,3 +153,15 @@ def test_until_when_an_earlier_list_held_is_no_validity_of_this_one():
 def test_a_list_is_dated_by_its_name_and_number_but_by_no_other_day(text, day):
     dated = [said.date.words for said in statements(text) if isinstance(said, SaysDate)]
     assert dated == ([] if day is None else [day])
+
+
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        ("Canadian customers: C$ list on request", False),
+        ("Prices in US$, other grades on request", True),
+        ("Prices in US$ are open until June 30", True),
+    ],
+)
+def test_a_list_on_request_says_nothing_of_this_ones_currency(text, said):
+    assert any(isinstance(one, SaysCurrency) for one in statements(text)) is said

@@ -173,7 +173,7 @@ def _candidates(said: Sequence[Header]) -> dict[Role, float]:
         for reading in _beside_unit(head):
             found[reading.role] = max(found.get(reading.role, 0.0), reading.strength - 0.15 * level)
         # '#/MSF' is read as a number sign; that it is a unit of basis weight too is left to the cells.
-        if len(head.weight_units) == 1 and head.currency is None:
+        if (len(head.weight_units) == 1 or head.ream is not None) and head.currency is None:
             found.setdefault(Role.WEIGHT, 0.85 - 0.15 * level)
         # 'um' is a unit of measure to some and a micron to others.
         only_units = all(reading.role in (Role.BASIS, Role.ITEM) for reading in head.roles)

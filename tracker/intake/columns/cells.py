@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 from decimal import Decimal
+from fractions import Fraction
 from functools import lru_cache
 
 from tracker.intake.grid import Cell
@@ -17,7 +18,9 @@ from tracker.intake.values.formats import format_words
 from tracker.intake.values.lead import LeadTime, LeadUnit, calendar_days, lead_text, lead_unit
 from tracker.intake.values.masses import Mass, mass_text
 from tracker.intake.values.numbers import NumberReading
-from tracker.intake.values.weight import WeightText, weight_in, weight_text, weight_units
+from tracker.intake.values.reams import Ream
+from tracker.intake.values.weight import WeightReading, WeightText, weight_in, weight_text, weight_units
+from tracker.trade.exact import GSM_PER_LB_MSF
 from tracker.trade.quantities import CaliperUnit, MassUnit, WeightUnit
 
 
@@ -46,6 +49,16 @@ def weight_of(cell: Cell, units: tuple[WeightUnit, ...]) -> WeightText | None:
         own = weight_units(format_words(cell.number_format)) if cell.number_format not in ("", "General") else ()
         return _weight_number(cell.value, own or units)
     return weight_text(cell.text, units) if isinstance(cell.value, str) else None
+
+
+def weight_on(cell: Cell, ream: Ream) -> WeightText | None:
+    """Pounds on this ream, with or without their unit; None where its area is not known or a figure reads two ways."""
+    words = cell.text.strip()
+    pounds = None if isinstance(cell.value, Decimal) else weight_text(words, (WeightUnit.LB_MSF,))
+    value = cell.value if isinstance(cell.value, Decimal) else pounds.readings[0].value if pounds is not None else None
+    if ream.msf is None or value is None or value <= 0 or (pounds is not None and len(pounds.readings) != 1):
+        return None
+    return WeightText((WeightReading(value, None, Fraction(value) * GSM_PER_LB_MSF / ream.msf, words),), words)
 
 
 @lru_cache(maxsize=16384)

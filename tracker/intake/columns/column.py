@@ -17,6 +17,7 @@ from tracker.intake.values.header import Header
 from tracker.intake.values.lead import LeadUnit
 from tracker.intake.values.masses import find_mass_units
 from tracker.intake.values.money import price_unit
+from tracker.intake.values.reams import Ream
 from tracker.intake.values.roles import Role
 from tracker.intake.values.sheetsize import LengthUnit, SheetSize
 from tracker.intake.values.validity import Validity
@@ -67,6 +68,11 @@ class Column:
         """The narrowest that any header cell says: 'Weight (lb)' over 'lb/MSF' is lb/MSF."""
         named = [head.weight_units for head in self.said if head.weight_units]
         return min(named, key=len) if named else ()
+
+    @cached_property
+    def ream(self) -> Ream | None:
+        """The ream that the heads name by its sheet, where they name no other unit of basis weight."""
+        return next((head.ream for head in reversed(self.said) if head.ream), None) if not self.weight_units else None
 
     @cached_property
     def mass_units(self) -> tuple[MassUnit, ...]:

@@ -15,6 +15,7 @@ from tracker.intake.values.grade import GradeReading, LegendEntry
 from tracker.intake.values.loads import load_definitions
 from tracker.intake.values.masses import Mass, find_masses
 from tracker.intake.values.numbers import SignEvidence
+from tracker.intake.values.reams import Ream, ream_of
 from tracker.intake.values.statements import SaysDate, SaysTon, SaysWeightBasis, Statement, statements
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
@@ -35,6 +36,7 @@ class FileFacts:
     lone_t: MassUnit | None = None
     units: Units = field(default_factory=Units)
     weight_unit: WeightUnit | None = None
+    ream: Ream | None = None
     named_dollars: frozenset[str] = frozenset()
     abroad: bool = False
     loads: dict[str, Mass] = field(default_factory=dict)
@@ -54,6 +56,7 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     facts.units = units_seen(sheets)
     _settle_ton(facts, said, answers)
     facts.weight_unit = _weight_unit(said)
+    facts.ream = _ream(texts)
     facts.named_dollars = frozenset(code for text in texts for code in _dollars(text))
     facts.abroad = any(countries(text) - {"US"} for text in texts)
     facts.loads = _loads(texts)
@@ -112,6 +115,13 @@ def _weight_unit(said: Iterable[Statement]) -> WeightUnit | None:
     found = {statement.unit for statement in said if isinstance(statement, SaysWeightBasis)}
     pounds = found & {WeightUnit.LB_MSF, WeightUnit.LB_3000FT2}
     return pounds.pop() if len(pounds) == 1 else None
+
+
+def _ream(texts: Iterable[str]) -> Ream | None:
+    """The one ream that notes name: 'Basis weights are on 25 x 38 - 500'."""
+    found = {ream for text in texts for clause in clauses(text) if (ream := ream_of(clause)) is not None}
+    known = {ream for ream in found if ream.msf is not None}
+    return known.pop() if len(known) == 1 else None
 
 
 def _dollars(text: str) -> Iterator[str]:

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
 
-from tracker.intake.columns.cells import caliper_of, weight_of
+from tracker.intake.columns.cells import caliper_of, weight_of, weight_on
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
@@ -98,7 +98,10 @@ def take_weight(
     for column in columns.of(Role.WEIGHT):
         cell = cells.get(column.index)
         units = column.weight_units or ((facts.weight_unit,) if facts.weight_unit is not None else _ANY_UNIT)
-        read = weight_of(cell, units) if cell is not None else None
+        ream = column.ream or (facts.ream if not column.weight_units and facts.weight_unit is None else None)
+        read = weight_of(cell, units if ream is None else ()) if cell is not None else None
+        if cell is not None and ream is not None and (read is None or read.lb_without_area):
+            read = weight_on(cell, ream)
         if cell is not None and read is not None and not read.is_range:
             groups.append((cell, read.readings))
         elif cell is not None and any(sign.isdigit() for sign in cell.text):

@@ -15,6 +15,7 @@ from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.lead import LeadUnit, lead_unit
 from tracker.intake.values.masses import find_mass_units
 from tracker.intake.values.money import find_price_unit
+from tracker.intake.values.reams import Ream, ream_of
 from tracker.intake.values.role_words import header_roles, with_vat
 from tracker.intake.values.roles import PRICES, Role, RoleReading
 from tracker.intake.values.sheetsize import LengthUnit, SheetSize, find_sheet_sizes, length_unit
@@ -48,6 +49,7 @@ class Header:
     calipers: tuple[CaliperReading, ...] = ()
     weights: tuple[WeightReading, ...] = ()
     sheet_sizes: tuple[SheetSize, ...] = ()
+    ream: Ream | None = None
 
     @property
     def role(self) -> Role | None:
@@ -58,6 +60,10 @@ class Header:
         return next((reading.strength for reading in self.roles if reading.role is role), 0.0)
 
 
+_USUAL_REAM = 3
+"""1,000 ft² in 500 sheets of 24 x 36 in."""
+
+
 @lru_cache(maxsize=8192)
 def header(text: str) -> Header:
     """All roles of a header text, the strongest first, with every unit it carries. An unknown text has no roles."""
@@ -65,6 +71,9 @@ def header(text: str) -> Header:
     currency = unit.currency if unit is not None else None
     basis = unit.basis if unit is not None else None
     weights = (weight_units(text) or _metric_by_its_word(text)) if currency is None else ()
+    ream = ream_of(text)
+    if ream is not None and len(weights) != 1:
+        weights = (WeightUnit.LB_3000FT2,) if ream.msf == _USUAL_REAM else ()
     roles = header_roles(text)
     measured = not roles or roles[0].role not in (Role.PROPERTY, Role.YIELD)
     bracket = bracket_text(text)
@@ -88,7 +97,8 @@ def header(text: str) -> Header:
         grade=find_grade(text),
         calipers=find_calipers(text),
         weights=find_weights(text),
-        sheet_sizes=find_sheet_sizes(text),
+        sheet_sizes=find_sheet_sizes(text) if ream is None else (),
+        ream=ream,
     )
 
 

@@ -45,7 +45,7 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
         for piece in parts if len(parts) > 1 else ():
             yield from price_says(piece)
         return
-    if _is_of_board(clause):
+    if _is_of_board(clause) or _is_on_request(clause):
         return
     parted = _one_a_board(clause)
     for basis in parted:
@@ -67,6 +67,16 @@ def _is_of_board(clause: str) -> bool:
     """'Weight in lb per 3000 sq ft ream' tells what board weighs, and neither a currency nor what prices are per."""
     weighed = phrases("weight_words").find(clause) and weight_units(clause)
     return bool(weighed) and not phrases("price_words").find(clause) and not find_currencies(clause)
+
+
+def _is_on_request(clause: str) -> bool:
+    """'Canadian customers: C$ list on request' is about another list, where '$/ST, other grades on request' is not."""
+    named = find_currencies(clause)
+    parts = [part for part in _COMMAS.split(clause) if find_currencies(part)]
+    # A single word ('open', 'call') may be said of anything.
+    return bool(named) and all(
+        any(one.after - one.first > 1 for one in phrases("no_price").find(part)) for part in parts
+    )
 
 
 def _one_a_board(clause: str) -> tuple[BasisReading, ...]:
