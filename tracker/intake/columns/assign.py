@@ -18,6 +18,7 @@ from tracker.intake.columns.steps import without_steps
 from tracker.intake.columns.units_beside import with_units_beside
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, head_text
+from tracker.intake.tables.periods import YEAR
 from tracker.intake.tables.table import HeadedColumn, Table
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.header import Header, header
@@ -133,7 +134,7 @@ def _role(column: Column, cells: Sequence[Cell]) -> tuple[Role | None, bool]:
     if (spreads_values(column) or _heads_a_vendor(column) or _heads_terms(column)) and mostly_priced(cells):
         return Role.PRICE, True
     candidates = _without_lookalikes(_candidates(column.said))
-    if any(phrases("yearly").find(head.text) for head in column.said):
+    if any(phrases("yearly").find(head.text) or YEAR.search(head.text) for head in column.said):
         candidates = _bought_in_a_year(candidates)
     if not candidates:
         return role_by_cells(column, cells), False
@@ -236,7 +237,7 @@ def _without_lookalikes(candidates: dict[Role, float]) -> dict[Role, float]:
 
 
 def _bought_in_a_year(candidates: dict[Role, float]) -> dict[Role, float]:
-    """'Volume per year' beside a price bounds no single order."""
+    """'Volume per year' or 'Volume 2025' beside a price bounds no single order."""
     sizes = (Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY)
     return {Role.STOCK if role in sizes else role: strength for role, strength in candidates.items()}
 

@@ -39,7 +39,13 @@ def spreads_values(column: Column) -> bool:
     for head, said in zip(heads, column.said, strict=True):
         if head is not None and head.named and head.role in NEVER_PRICES and not says_delivery(said):
             return False
+        if head is not None and head.across == "coating" and said.strength(Role.PROPERTY) >= _NAMES:
+            # 'Brightness C1S' is how bright the coated side is.
+            return False
     return bool(lowest.across) or lowest.number is not None
+
+
+_NAMES = 0.75
 
 
 def _lowest_value(column: Column, heads: Sequence[Head | None]) -> Head | None:

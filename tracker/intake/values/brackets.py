@@ -77,6 +77,8 @@ def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
         return None
     masses, gaps = pieces
     loads = [word for gap in gaps for word in gap if word in _LOADS]
+    if _is_a_year(spelt, masses, gaps):
+        return None
     if not masses:
         # 'Qty (ST)' heads what is ordered, and no price for it; 'Kleinmenge' is a size that only the vendor knows.
         unweighed = loads or [word for gap in gaps for word in gap if word == _NAMED_SIZE]
@@ -84,6 +86,16 @@ def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
     if any(not mass.units for mass in masses) or (loads and loads[0] not in ("truckload", "part_load")):
         return _of_loads(stripped, masses, gaps, loads) if loads else None
     return _from_signs(stripped, masses, gaps, loads)
+
+
+_YEAR = re.compile(r"(?<![\d.,])20[0-4]\d(?![\d.,])")
+
+
+def _is_a_year(text: str, masses: list[Mass], gaps: list[list[str]]) -> bool:
+    """'2025 volume (ST)' and '2026 tons' tell of a year, and nobody orders two thousand tons at once."""
+    if len(masses) != 1 or not _YEAR.search(text) or set().union(*gaps) & {"below", "up_to", "from", "above"}:
+        return False
+    return set(masses[0].units) <= {MassUnit.SHORT_TON, MassUnit.TONNE}
 
 
 def is_bare_order_size(text: str) -> bool:
