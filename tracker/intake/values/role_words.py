@@ -10,9 +10,9 @@ from tracker.intake.values.currency import currency_phrases
 from tracker.intake.values.money import PriceUnit, find_price_unit
 from tracker.intake.values.roles import MONEY, Role, RoleReading
 from tracker.intake.values.weight import weight_units, without_density
-from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.likeness import meanings_of_phrases, near_miss
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import tokens_of
 from tracker.trade.basis import Basis
 
 
@@ -85,7 +85,7 @@ def _header_phrases_among(text: str) -> list[tuple[Role, int, int, tuple[int, in
         # 'Per' asks for a unit; 'per tonne' is the unit of a price.
         meant = Role.PRICE if alone == Role.BASIS and (basis_span(text) or (1, 1))[0] == 0 else Role(alone)
         return [(meant, 0, 1, (0, len(text)))]
-    found = tokens(fold(text))
+    found = tokens_of(text)
     unit = basis_span(text) or (0, 0)
     result = []
     for match in phrases("headers").among(found):
@@ -107,7 +107,7 @@ def _standing_alone(text: str) -> str | None:
     """A short word that is a header only by itself or with a unit: 'from (kg)', 'net EUR/t'."""
     if any(sign.isdigit() for sign in text):
         return None
-    found = tokens(fold(text))
+    found = tokens_of(text)
     match = phrases("headers_alone").at(found, 0) if found else None
     if match is not None and not found[0][0].isalpha() and match.after < len(found):
         # '#' is an item's number by itself, a pound in '#/MSF'.
@@ -132,7 +132,7 @@ def _unexplained(
     known = _known_tokens(text, sections)
     return sum(
         token.isalpha() and place not in known and not any(begin <= start < end for begin, end in spans)
-        for place, (token, start, _) in enumerate(tokens(fold(text)))
+        for place, (token, start, _) in enumerate(tokens_of(text))
     )
 
 
@@ -192,4 +192,4 @@ def _by_likeness(text: str) -> list[RoleReading]:
 
 def _strange_words(text: str) -> list[str]:
     known = _known_tokens(text, _UNITS)
-    return [token for place, (token, _, _) in enumerate(tokens(fold(text))) if token.isalpha() and place not in known]
+    return [token for place, (token, _, _) in enumerate(tokens_of(text)) if token.isalpha() and place not in known]

@@ -37,6 +37,8 @@ class Phrases(Generic[T]):
                 self._add(phrase, meaning)
         for group in self._by_first.values():
             group.sort(key=lambda entry: -len(entry[0]))
+        self._ends = tuple(ending for ending, _ in self._endings)
+        self._starts = tuple(beginning for beginning, _ in self._beginnings)
 
     def _add(self, phrase: str, meaning: T) -> None:
         for spelling in spellings(phrase):
@@ -87,7 +89,10 @@ class Phrases(Generic[T]):
         matches: list[Found[T]] = []
         place = 0
         while place < len(found):
-            match = self.at(found, place)
+            word = found[place][0]
+            # Nearly no word begins a phrase: that is told here, for a text is looked through for dozens of lists.
+            begins = word in self._by_first or word.endswith(self._ends) or word.startswith(self._starts)
+            match = self.at(found, place) if begins else None
             if match is None:
                 place += 1
             else:
@@ -97,18 +102,18 @@ class Phrases(Generic[T]):
 
     def find(self, text: str) -> list[Found[T]]:
         """Every phrase in a text as written."""
-        return self.among(_tokens_of(text))
+        return self.among(tokens_of(text))
 
     def whole(self, text: str) -> T | None:
         """The meaning of a text that is this phrase and nothing else (brackets, dots and colons around it do not
         count).
         """
-        found = [token for token in _tokens_of(text) if token[0] not in "()[]:;,!*"]
+        found = [token for token in tokens_of(text) if token[0] not in "()[]:;,!*"]
         match = self.at(found, 0) if found else None
         return match.value if match is not None and match.after == len(found) else None
 
 
 @lru_cache(maxsize=256)
-def _tokens_of(text: str) -> Sequence[Token]:
+def tokens_of(text: str) -> Sequence[Token]:
     """Remembered for a moment, because one text is looked through for a dozen kinds of phrases in turn."""
     return tuple(tokens(fold(text)))
