@@ -142,3 +142,10 @@ def test_settled_keeps_what_agrees():
 @given(decimals("0.1", "99", 1), st.sampled_from(["%", " %", "\u00a0%", " percent", " Prozent", " procent"]))
 def test_percentages_read_back(value, sign):
     assert [reading.value for reading in percent(f"{value}{sign}")] == [value]
+
+
+@pytest.mark.parametrize(
+    ("text", "value"), [("59½", "59.5"), ("43 1/4", "43.25"), ("43-3/8", "43.375"), ("59 3/2", None), ("1/2", None)]
+)
+def test_halves_quarters_and_eighths(text, value):
+    assert [str(reading.value) for reading in number_readings(text)] == ([] if value is None else [value])

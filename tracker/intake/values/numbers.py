@@ -64,10 +64,13 @@ def number_readings(text: str) -> tuple[NumberReading, ...]:
     """All values of a text that is one number and nothing else, in ascending order; () where it is not a number.
 
     Understands a sign, brackets for negative, the Swiss apostrophe, spaces of every width, the ',-' that stands for
-    no cents, and the colon before öre.
+    no cents, the colon before öre, and halves, quarters and eighths.
     """
     folded = " ".join(fold(text).split())
     unsigned, negative = _sign_taken(folded)
+    broken = _with_a_fraction(unsigned)
+    if broken is not None:
+        return (NumberReading(-broken if negative else broken),)
     crowns = crowns_and_ore(unsigned)
     if crowns is not None and crowns >= _LEAST_CROWNS:
         return (NumberReading(-crowns if negative else crowns),)
@@ -87,6 +90,19 @@ def number_readings(text: str) -> tuple[NumberReading, ...]:
     if negative:
         readings = [NumberReading(-r.value, r.decimal_sign) for r in readings]
     return tuple(sorted(readings, key=lambda r: r.value))
+
+
+_FRACTION = re.compile(r"(?P<whole>\d{1,3})(?: ?(?P<sign>[¼½¾])|[ -](?P<over>[1357])/(?P<under>[248]))")
+_SIGNS = {"¼": Decimal("0.25"), "½": Decimal("0.5"), "¾": Decimal("0.75")}
+
+
+def _with_a_fraction(text: str) -> Decimal | None:
+    """'59½' and '59 1/2', as cents per pound are written; None for any other text."""
+    match = _FRACTION.fullmatch(text)
+    if match is None:
+        return None
+    part = _SIGNS[match["sign"]] if match["sign"] else Decimal(match["over"]) / Decimal(match["under"])
+    return Decimal(match["whole"]) + part if part < 1 else None
 
 
 def crowns_and_ore(text: str) -> Decimal | None:
