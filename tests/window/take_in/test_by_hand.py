@@ -32,7 +32,7 @@ def test_what_is_marked_is_read_at_once(real_window: MainWindow, qtbot, tmp_path
     lines = window.take_in.at_hand.taken.reading.lines
     assert [str(line.offer.price) for line in lines] == ["1240", "1230", "630"]
     view = window.take_in.sheet.view
-    assert view.model().headerData(4, Qt.Orientation.Horizontal) == "E\nPrice, per tonne"
+    assert view.model().headerData(4, Qt.Orientation.Horizontal) == "E\nPrice,\nper tonne"
     window.steps.undo()
     settle(qtbot, window)
     assert window.take_in.at_hand.taken.reading.questions == (asked,)

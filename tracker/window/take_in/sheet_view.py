@@ -18,6 +18,7 @@ from PySide6.QtCore import (
 from PySide6.QtGui import QContextMenuEvent, QKeyEvent
 from PySide6.QtWidgets import QAbstractItemView, QFrame, QHeaderView, QTableView, QWidget
 
+from tracker.trade.layout import MarkedColumn
 from tracker.window.look.theme import Theme
 from tracker.window.take_in.cells import Use, column_letters
 from tracker.window.take_in.marking import Marking
@@ -30,7 +31,7 @@ _WIDEST, _NARROWEST = 260, 56
 _ROW_HEIGHT = 24
 _MEASURED_ROWS = 400
 _LONGEST_HEADING = 20
-_MARKED_HEADER = 40
+_NAME_LINE = 16
 _BESIDE_A_QUESTION = 12
 _LETTER = 2
 """Columns at the most of a sheet that is read as lines of text."""
@@ -135,7 +136,13 @@ class SheetModel(QAbstractTableModel):
         if orientation is not Qt.Orientation.Horizontal:
             return str(section + 1)
         named = None if self._marking is None else self._marking.columns.get(section)
-        return column_letters(section) + (f"\n{named.words}" if named is not None else "")
+        return "\n".join((column_letters(section), *(_name_in_lines(named) if named is not None else ())))
+
+
+def _name_in_lines(named: MarkedColumn) -> list[str]:
+    """What a column holds, and below it the unit: side by side they would widen the column beyond what is in it."""
+    what, comma, unit = named.words.partition(", ")
+    return [what + comma.rstrip(), unit] if comma else [what]
 
 
 def _first_cells(grid: Any) -> Iterator[tuple[tuple[int, int], Any]]:
@@ -206,10 +213,13 @@ class SheetView(QTableView):
     def show_marking(self, marking: Marking | None) -> None:
         """Shows marks made by hand; None where nothing is being marked."""
         self._marking = marking is not None
-        self.horizontalHeader().setFixedHeight(_MARKED_HEADER if self._marking else _ROW_HEIGHT)
         self._sheet.show_marking(marking)
-        for column, named in ({} if marking is None else marking.columns).items():
-            needed = self.horizontalHeader().fontMetrics().horizontalAdvance(named.words) + 14
+        names = {} if marking is None else {at: _name_in_lines(named) for at, named in marking.columns.items()}
+        lines = max((len(name) for name in names.values()), default=1)
+        self.horizontalHeader().setFixedHeight(_ROW_HEIGHT + (lines * _NAME_LINE if self._marking else 0))
+        metrics = self.horizontalHeader().fontMetrics()
+        for column, name in names.items():
+            needed = max(map(metrics.horizontalAdvance, name)) + 14
             self.setColumnWidth(column, max(needed, self.columnWidth(column)))
 
     def go_to(self, place: tuple[int, int]) -> None:
