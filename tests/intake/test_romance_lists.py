@@ -133,3 +133,13 @@ def test_freight_beside_the_price(head):
 def test_a_least_quantity_is_no_order_size(head):
     found = offer([["Carton", "g/m²", "µm", "€/t", head], ["GC2", 260, 420, 1188, "5 t"]], "D2")
     assert (found.minimum_kg, found.from_kg) == (5000, None)
+
+
+def test_a_misspelt_gramaje_is_still_in_grams():
+    found = offer([["Qualite", "Gramage", "Epaiseur (mic)", "Prix EUR/T"], ["GD2", 350, 470, "843,50"]], "D2")
+    assert (found.grammage_gsm, found.basis) == (350, "tonne")
+
+
+@pytest.mark.parametrize("title", ["Tarifa 2026 €/t", "Tarif 2026 €/t", "Liste de prix 2026 €/t"])
+def test_a_list_of_a_year_names_its_unit(title):
+    assert offer([[title], [], ["Qualité", "g/m²", "µm", "Prix"], ["GD2", 350, 470, 843]], "D4").currency == "EUR"

@@ -20,6 +20,7 @@ from tracker.intake.values.role_words import header_roles, with_vat
 from tracker.intake.values.roles import PRICES, Role, RoleReading
 from tracker.intake.values.sheetsize import LengthUnit, SheetSize, find_sheet_sizes, length_unit
 from tracker.intake.values.weight import WeightReading, find_weights, weight_units
+from tracker.intake.words.likeness import near_miss
 from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import CaliperUnit, MassUnit, WeightUnit
 
@@ -108,8 +109,9 @@ def _names_form(text: str, basis: BasisReading | None) -> bool:
 
 
 def _metric_by_its_word(text: str) -> tuple[WeightUnit, ...]:
-    """'Gramaje' is in g/m², also where no unit stands beside it."""
-    return (WeightUnit.GSM,) if phrases("metric_weight").find(text) else ()
+    """'Gramaje' is in g/m², also where no unit stands beside it and a letter is missing ('Gramage')."""
+    named = phrases("metric_weight").find(text) or near_miss(text, "metric_weight")
+    return (WeightUnit.GSM,) if named else ()
 
 
 def _names_no_basis(text: str, roles: tuple[RoleReading, ...], weights: tuple[WeightUnit, ...]) -> bool:
