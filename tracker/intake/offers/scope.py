@@ -8,6 +8,7 @@ from typing import TypeVar, cast
 from tracker.intake.offers.said import Said, at
 from tracker.intake.tables.table import Words
 from tracker.intake.values.charges import ChargeKind, ChargeWords
+from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading, LegendEntry, find_grade
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.statements import SaysWeightBasis, Statement, statements
@@ -67,11 +68,12 @@ class Level:
 
     @cached_property
     def sizes(self) -> tuple[Words, ...]:
-        """The short texts that may say how large a sheet is: those that state no terms but what a price is in."""
+        """The short texts that may say how large a sheet is: those that state no terms but what a price is in, and
+        where it is for."""
         return tuple(
             words
             for words in self.texts
-            if len(words.text) <= _LONGEST_TITLE and not _states_terms(words.text, SaysCurrency, SaysBasis)
+            if len(words.text) <= _LONGEST_TITLE and not _states_terms(words.text, SaysCurrency, SaysBasis, Delivery)
         )
 
     def place(self, words: Words) -> str:
