@@ -99,6 +99,7 @@ def test_places_under_delivered_to_take_the_unit_of_the_title():
     [
         ("Sheets 28 x 40 in – US$ per 1,000 sheets", (Decimal("711.2"), Decimal("1016"))),
         ("Formatware 70 x 100 cm, USD/1000 Bogen", (Decimal(700), Decimal(1000))),
+        ("Franco, USD/1000 feuilles 72 x 102 cm", (Decimal(720), Decimal(1020))),
     ],
 )
 def test_a_title_says_how_large_the_sheets_below_it_are_and_what_a_thousand_cost(title, mm):
