@@ -79,12 +79,11 @@ def test_st_is_a_short_ton_in_a_list_in_pounds_and_pieces_in_a_metric_one(title,
     assert (line.state, line.offer.from_kg) == expected
 
 
-def test_thousands_of_pounds_may_name_their_unit_once():
-    rows = [
-        ["USD per cwt"],
-        ["Board", "pt", "lb/MSF", "Under 10M lb", "10M - 20M lb", "20M lb +"],
-        [*BOARD, 65, 63, 61],
-    ]
+@pytest.mark.parametrize(
+    "sizes", [("Under 10M lb", "10M - 20M lb", "20M lb +"), ("< 10k lb", "10k-20k lb", "20k lb +")]
+)
+def test_thousands_of_pounds_may_name_their_unit_once(sizes):
+    rows = [["USD per cwt"], ["Board", "pt", "lb/MSF", *sizes], [*BOARD, 65, 63, 61]]
     found = [(line.state, line.offer.from_kg, line.offer.below_kg) for line in lines(rows).values()]
     bounds = [None, 10000 * LB, 20000 * LB, None]
     assert found == [(State.ACCEPTED, *each) for each in itertools.pairwise(bounds)]

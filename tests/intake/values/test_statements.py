@@ -69,6 +69,19 @@ def test_weight_bases_and_dates_of_lists():
     assert [said.date.words for said in statements("Stand: 04.05.2026") if isinstance(said, SaysDate)] == ["04.05.2026"]
 
 
+def test_every_line_of_one_cell_says_its_own_thing():
+    block = "Larkmere Mills\nPrice list 3\nUS$ per short ton, FOB mill\nLead time 4 weeks\nMinimum order:\n5 t"
+    kinds = sorted(type(said).__name__ for said in statements(block))
+    assert kinds == ["Delivery", "LeadTime", "SaysBasis", "SaysCurrency", "SaysMinimum"]
+    # A sentence that only wraps stays one.
+    assert any(isinstance(said, SaysBasis) for said in statements("All prices in US\ndollars per short\nton"))
+
+
+@pytest.mark.parametrize("text", ["Reels, price ex works", "Rollen, Preise ab Werk", "Bobines, prix départ usine"])
+def test_the_form_board_comes_in_is_not_what_prices_are_per(text):
+    assert not any(isinstance(said, SaysBasis) for said in statements(text))
+
+
 def test_a_charges_currency_is_not_the_prices():
     found = statements("zzgl. Fracht 45 EUR/t")
     assert not any(isinstance(said, SaysCurrency | SaysBasis) for said in found)

@@ -39,8 +39,10 @@ _COUNTED = ("truckload", "pallet", "roll", PIECES_OR_TONS)
 _PLUS_FIRST = re.compile(r"(\d)\s*\+\s*([^\W\d][\w/. ]*)$")
 
 
-# '10M - 20M lb' and '10M to under 20M lbs': the unit stands once.
-_THOUSANDS_OF_POUNDS = re.compile(r"(?<!\w)(\d+)\s?M(?=\s*(?:[-–]|to)[^\d]{0,12}\d+\s?M\s?(lbs?|#|pounds)(?!\w))")
+# '10M - 20M lb' and '10k to under 20k lbs': the unit stands once.
+_THOUSANDS_OF_POUNDS = re.compile(
+    r"(?<!\w)(\d+)\s?([MKk])(?=\s*(?:[-–]|to)[^\d]{0,12}\d+\s?\2\s?(lbs?|#|pounds)(?!\w))"
+)
 
 
 _ORDINAL = re.compile(r"^(?P<word>[^\W\d]+)[ .-]*\d{1,2}(?:\s*(?P<ends>:|\)(?=\s))\s*|[.]?\s*(?=[(\[<>≤≥]|[^\W\d]))")
@@ -71,7 +73,7 @@ def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
     if weighed is not None:
         bracket = bracket_text(weighed, units)
         return None if bracket is None else replace(bracket, words=stripped)
-    spelt = _THOUSANDS_OF_POUNDS.sub(r"\1M \2", _PLUS_FIRST.sub(r"\1 \2 +", _without_ordinal(stripped)))
+    spelt = _THOUSANDS_OF_POUNDS.sub(r"\1\2 \3", _PLUS_FIRST.sub(r"\1 \2 +", _without_ordinal(stripped)))
     pieces = _pieces(spelt, units)
     if pieces is None:
         return None

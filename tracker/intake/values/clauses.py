@@ -6,7 +6,8 @@ from functools import cache
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, words
 
-_CLAUSE = re.compile(r"[.;!\n](?:\s|$)|\s[–—|]\s")
+# A line that goes on in small letters or with a figure, or whose last one ends in a comma or colon, is one with it.
+_CLAUSE = re.compile(r"[.;!](?:\s|$)|(?<![,:])\s*\n\s*(?![a-zà-ÿ\d(\s])|\s[–—|]\s")
 
 
 def clauses(text: str) -> list[str]:

@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from tracker.intake.values.basis import BasisReading, basis_text, find_basis
+from tracker.intake.values.basis import BasisReading, basis_span, basis_text, find_basis
 from tracker.intake.values.currency import CurrencyReading, find_currencies
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.money import find_price_unit
@@ -58,9 +58,15 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
     if (
         not parted
         and unit.basis is not None
+        and not _names_form(clause, unit.basis)
         and (unit.currency is not None or phrases("price_words").find(clause) or _is_only_a_basis(clause))
     ):
         yield SaysBasis(unit.basis, clause)
+
+
+def _names_form(clause: str, basis: BasisReading) -> bool:
+    """'Reels, prices ex works' says in what form the board comes, 'prices per reel' what they are per."""
+    return phrases("forms").whole(basis.words) is not None and basis_span(clause) is None
 
 
 def _is_of_board(clause: str) -> bool:
