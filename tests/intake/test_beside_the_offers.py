@@ -106,3 +106,35 @@ def test_a_title_says_how_large_the_sheets_below_it_are_and_what_a_thousand_cost
     rows = [[title], ["Board", "pt", "lb/MSF", "Price"], ["SBS C1S", 16, 68, 342.5], ["CCNB", 18, 71, 268.4]]
     found = lines(rows).values()
     assert [(str(line.state), line.offer.sheet_mm) for line in found] == [("accepted", mm)] * 2
+
+
+@pytest.mark.parametrize(
+    ("first", "second"),
+    [
+        ("Reels, price ex works, lead time 6 weeks", "Sheets 70 x 100 cm"),
+        ("GC1 folding boxboard, ex works, 6 weeks", "GD2 white-lined chipboard"),
+    ],
+)
+def test_the_terms_in_one_tables_title_do_not_hold_below_a_title_for_another(first, second):
+    rows = [
+        ["Marlwick Board Ltd"],
+        [],
+        [first],
+        HEAD,
+        ["GC1", 250, 400, 1240],
+        [],
+        [second],
+        HEAD,
+        ["GD2", 300, 395, 880],
+    ]
+    one, other = lines(rows).values()
+    assert (one.offer.delivered, other.offer.delivered) == (False, None)
+    assert other.offer.lead_days is None
+
+
+def test_what_the_first_boards_title_says_of_money_holds_for_the_next_board():
+    head = [*HEAD[:3], "Price"]
+    first, second = [["GC1, EUR/t ex works"], head, ["GC1", 250, 400, 1240]], [["GD2"], head, ["GD2", 300, 395, 880]]
+    assert {line.offer.currency for line in lines([["Marlwick Board Ltd"], [], *first, [], *second]).values()} == {
+        "EUR"
+    }

@@ -17,6 +17,7 @@ from tracker.intake.offers.pass_over import outdated_sheets, passed_table, passe
 from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
+from tracker.intake.offers.subjects import sheet_level
 from tracker.intake.offers.twins import disagreeing_rows, joined_bases, without_repeats
 from tracker.intake.offers.unheaded import unheaded_drafts
 from tracker.intake.offers.vendor import letterhead, may_name_another, short_texts, vendor_among
@@ -128,7 +129,7 @@ def _levels(read: ReadTable, sheet: ReadSheet, sheets: Sequence[ReadSheet], tabl
     """From the table's own titles outwards to the other sheets' terms."""
     if read.table.titles or read.table.notes:
         yield Level("title", (*read.table.titles, *read.table.notes), sole=tables == 1)
-    yield Level("sheet", sheet.found.texts, board=tables == 1)
+    yield sheet_level(read, sheet, alone=tables == 1)
     if sheet.name:
         yield Level("sheet name", (_sheet_name(sheet),))
     terms = [words for other in sheets if other is not sheet and not _offers(other) for words in other.found.texts]

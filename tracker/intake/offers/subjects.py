@@ -1,0 +1,42 @@
+"""What a title over one of several tables is about: terms beside another board or form do not hold for this one."""
+
+from collections.abc import Iterable
+
+from tracker.intake.offers.scope import Level
+from tracker.intake.offers.sheet import ReadSheet, ReadTable
+from tracker.intake.values.grade import find_grade
+from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
+from tracker.intake.words.lists import phrases
+
+
+def sheet_level(read: ReadTable, sheet: ReadSheet, *, alone: bool) -> Level:
+    """What a sheet's texts say of one of its tables. `alone`: it is the only one with offers.
+
+    'Rolls, price ex works' over the first table says nothing of the one below 'Sheets 70 x 100 cm' but its currency;
+    'GC1, EUR/t, 6 weeks' over the first tells what the GD2 below a title of its own is priced in, and no more.
+    """
+    own = [words.text for words in read.table.titles]
+    others = {words for other in sheet.tables if other is not read for words in other.table.titles}
+    of_forms = {words for words in others if _apart(_forms([words.text]), _forms(own))}
+    of_boards = {words for words in others if _apart(_grades([words.text]), _grades(own))}
+    texts = tuple(words for words in sheet.found.texts if words not in of_forms | of_boards)
+    apart = [words for words in sheet.found.texts if words in of_forms | of_boards]
+    kept = tuple(
+        said
+        for said in Level("sheet", tuple(apart)).stated
+        if isinstance(said.value, SaysCurrency) or (isinstance(said.value, SaysBasis) and not of_forms)
+    )
+    return Level("sheet", texts, board=alone, beside=kept)
+
+
+def _apart(theirs: frozenset[str], own: frozenset[str]) -> bool:
+    return bool(theirs) and bool(own) and not theirs & own
+
+
+def _forms(texts: Iterable[str]) -> frozenset[str]:
+    return frozenset(match.value for text in texts for match in phrases("forms").find(text))
+
+
+def _grades(texts: Iterable[str]) -> frozenset[str]:
+    read = (find_grade(text) for text in texts)
+    return frozenset(grade for reading in read if reading is not None for grade in reading.grades)
