@@ -68,6 +68,15 @@ def test_crowns_and_ore(text, price):
     assert f"{found['D3'].offer.price:f}" == price
 
 
+def test_crowns_and_ore_in_a_column_that_holds_no_times_of_day():
+    rows = [["Prislista SEK"], ["Sort", "g/m²", "µm", "Pris per kg"], ["GC1", 260, 420, "15:80"]]
+    found = lines([*rows, ["GC2", 240, 390, "14:30"]])
+    assert [(str(line.state), f"{line.offer.price:f}") for line in found.values()] == [
+        ("accepted", "15.80"), ("accepted", "14.30"),
+    ]  # fmt: skip
+    assert {str(line.state) for line in lines([*rows, ["GC2", 240, 390, "14:30:00"]]).values()} == {"question"}
+
+
 def test_a_time_of_day_is_no_price():
     found = lines([["Priser i SEK/ton"], ["Sort", "g/m²", "µm", "Pris"], ["GC2", 240, 390, "14:30"]])
     assert str(found["D3"].state) == "question"

@@ -21,7 +21,7 @@ def asked(rows):
 )
 def test_an_impossible_weight_is_quoted_in_the_sheets_own_unit_and_shown_ahead_of_its_price(head, weight, quoted):
     question = asked([["Board", "pt", head, "USD/ST"], ["SBS", 18, weight, 1100]])
-    assert question.text.startswith(f"No board of this caliper weighs {quoted}.")
+    assert question.text.startswith(f"No board of caliper “18” (457 µm) weighs {quoted}.")
     assert question.cells == (("Sheet1", "C2"), ("Sheet1", "D2"))
 
 

@@ -232,8 +232,12 @@ def test_sheet_sizes_in_inches_read_back(width, length, shape):
 
 
 @pytest.mark.parametrize(
-    ("text", "unit"), [("28x40", "in"), ("70x100", "cm"), ("72 x 102", "cm"), ("720 x 1020", "mm"), ("72/102", "cm")]
-)
+    ("text", "unit"),
+    [
+        ("28x40", "in"), ("70x100", "cm"), ("72 x 102", "cm"), ("720 x 1020", "mm"), ("72/102", "cm"),
+        ("0,72 x 1,02", "m"), ("0.70 x 1.00", "m"),
+    ],
+)  # fmt: skip
 def test_bare_sheet_sizes_go_by_what_a_sheet_can_be(text, unit):
     assert [size.unit for size in sheet_text(text)] == [LengthUnit(unit)]
 

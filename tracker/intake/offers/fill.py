@@ -23,7 +23,7 @@ from tracker.intake.values.lead import LeadUnit
 from tracker.intake.values.sheetsize import LengthUnit, SheetSize
 from tracker.intake.values.weight import WeightReading
 from tracker.trade.exact import as_decimal, plain_text
-from tracker.trade.offer import Evidence, GrammageFrom, NoteCode
+from tracker.trade.offer import Evidence, GrammageFrom, LineEvidence, NoteCode
 from tracker.trade.quantities import WeightUnit
 
 
@@ -123,8 +123,16 @@ def _take_weight(draft: Draft, weight: WeightReading, where: str, words: str) ->
     draft.grammage_from = GrammageFrom.QUOTED
     draft.evidence.append(Evidence("grammage_gsm", where, words))
     if draft.caliper_um is not None and not is_plausible(draft.grammage_gsm, draft.caliper_um):
-        text = f"No board of this caliper weighs {_as_quoted(weight)}. One of the two must be wrong."
+        text = f"No board of {_caliper_words(draft)} weighs {_as_quoted(weight)}. One of the two must be wrong."
         draft.ask(NoteCode.WEIGHT_IMPLAUSIBLE, "weight", where, text, words)
+
+
+def _caliper_words(draft: Draft) -> str:
+    """'18 pt (457 µm)', in the vendor's own words, which a reader finds again in the sheet."""
+    assert draft.caliper_um is not None
+    microns = f"{round(draft.caliper_um)} µm"
+    said = next((each.words for each in LineEvidence(tuple(draft.evidence)) if each.field == "caliper_um"), microns)
+    return microns if said.strip() == microns else f"caliper “{said.strip()}” ({microns})"
 
 
 def _as_quoted(weight: WeightReading) -> str:

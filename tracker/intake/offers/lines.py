@@ -30,7 +30,7 @@ from tracker.intake.offers.footnotes import Footnotes
 from tracker.intake.offers.measures import Board
 from tracker.intake.offers.money import Around, Claimed, around
 from tracker.intake.offers.price import fill_price
-from tracker.intake.offers.price_cell import PriceCell, Standing, read_price
+from tracker.intake.offers.price_cell import PriceCell, Standing, in_crowns, read_price
 from tracker.intake.offers.price_changes import ask_of_change
 from tracker.intake.offers.rows import Rows, WholeRow
 from tracker.intake.offers.said import Said
@@ -64,6 +64,7 @@ class TableReader:
         self._scopes: dict[tuple[int, frozenset[str]], Scope] = {}
         self._around: dict[tuple[int, int], Around] = {}
         self._signs = {price.index: self._sign(price) for price in read.columns.prices}
+        self._crowns = {price.index: in_crowns(self._texts(price)) for price in read.columns.prices}
         self._offers = tuple(price for price in read.columns.prices if price.kind is Kind.OFFER)
         self._apart = standing_apart(self._offers)
         self._columns = {price.index: under_one_heading(read.columns, price) for price in self._offers}
@@ -102,11 +103,13 @@ class TableReader:
         return Footnotes(self._levels, heads, cells)
 
     def _sign(self, price: PriceColumn) -> str | None:
-        texts = (cell.text for cell in self._read.cells(price.column) if isinstance(cell.value, str))
-        sign = evidence_of(texts).sign or self._facts.decimal_sign
+        sign = evidence_of(self._texts(price)).sign or self._facts.decimal_sign
         if sign is not None or self._read.columns.of(Role.BASIS, Role.CURRENCY, Role.PER_QUANTITY):
             return sign
         return sign_by_size(self._read.cells(price.column))
+
+    def _texts(self, price: PriceColumn) -> Iterator[str]:
+        return (cell.text for cell in self._read.cells(price.column) if isinstance(cell.value, str))
 
     def _row(self, whole: WholeRow, brackets: Brackets) -> Iterator[Draft]:
         offered = self._offered(whole)
@@ -128,7 +131,7 @@ class TableReader:
             if price.index not in whole.own:
                 continue
             cell = whole.cells[price.index]
-            read = read_price(cell, self._signs[price.index], self._facts)
+            read = read_price(cell, self._signs[price.index], self._facts, crowns=self._crowns[price.index])
             if read.standing is not Standing.NOTHING:
                 found.append((price, cell, read))
         return found

@@ -12,6 +12,7 @@ from tracker.intake.offers.scope import Level, Scope
 from tracker.intake.offers.settle import Claim, Settled, settle
 from tracker.intake.values.basis import BasisReading, basis_text
 from tracker.intake.values.clauses import clauses
+from tracker.intake.values.column_legend import column_named
 from tracker.intake.values.currency import CurrencyReading, counted_in_thousands, currency_text
 from tracker.intake.values.formats import format_words, number_format_currency
 from tracker.intake.values.money import PriceUnit, price_unit
@@ -90,8 +91,8 @@ def around(column: PriceColumn, scope: Scope, claimed: Claimed, facts: FileFacts
     # A nearer text (a table's title) overrides a farther one (the sheet's) without contradicting it.
     nearer_currency = nearer_basis = Nearer.SILENT
     for level in scope.levels:
-        currencies = tuple(_stated_currency(level, claimed, nearer_currency))
-        bases = tuple(_stated_basis(level, claimed, facts, nearer_basis))
+        currencies = tuple(_stated_currency(level, column.index, claimed, nearer_currency))
+        bases = tuple(_stated_basis(level, column.index, claimed, facts, nearer_basis))
         currency.append(currencies)
         basis.append(bases)
         said = Nearer.SAYS_OF_ALL if level.sole else Nearer.SAYS
@@ -116,16 +117,22 @@ def _head_bases(column: PriceColumn, facts: FileFacts) -> Iterator[Claim[str]]:
             yield basis_claim(basis, at(cell), cell.text, facts)
 
 
-def _stated_currency(level: Level, claimed: Claimed, nearer: Nearer) -> Iterator[Claim[str]]:
+def _stated_currency(level: Level, column: int, claimed: Claimed, nearer: Nearer) -> Iterator[Claim[str]]:
     for said in level.all_of(SaysCurrency):
+        if column_named(said.value.words) not in (None, column):
+            continue
         reading = said.value.currency
         words = _clause_saying(said.words, reading.words)
         excused = _gives_way(words, nearer) or bool(claimed.currencies.intersection(reading.codes))
         yield currency_claim(reading, said.where, words, excused)
 
 
-def _stated_basis(level: Level, claimed: Claimed, facts: FileFacts, nearer: Nearer) -> Iterator[Claim[str]]:
+def _stated_basis(
+    level: Level, column: int, claimed: Claimed, facts: FileFacts, nearer: Nearer
+) -> Iterator[Claim[str]]:
     for said in level.all_of(SaysBasis):
+        if column_named(said.value.words) not in (None, column):
+            continue
         bases = bases_of(said.value.basis, facts)
         words = _clause_saying(said.words, said.value.basis.words)
         excused = _gives_way(words, nearer) or bool(bases & claimed.bases)

@@ -1,6 +1,6 @@
 """What a price cell itself says: an amount, no price, a range, a fault; and the currency and unit written in it."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from decimal import Decimal
 from enum import StrEnum
 from typing import NamedTuple
@@ -11,7 +11,7 @@ from tracker.intake.offers.money import unit_of_format
 from tracker.intake.values.basis import BasisReading
 from tracker.intake.values.currency import CurrencyReading
 from tracker.intake.values.money import PriceText, price_text
-from tracker.intake.values.numbers import settled
+from tracker.intake.values.numbers import NumberReading, crowns_and_ore, settled
 from tracker.trade.offer import NoteCode
 
 
@@ -58,8 +58,11 @@ _DIGITS = 18
 _SHOWN = 24
 
 
-def read_price(cell: Cell, sign: str | None, facts: FileFacts) -> PriceCell:
-    """Reads a cell of a price column; `sign` is the decimal sign that its column settles, else the file's counts."""
+def read_price(cell: Cell, sign: str | None, facts: FileFacts, *, crowns: bool = False) -> PriceCell:
+    """Reads a cell of a price column; `sign` is the decimal sign that its column settles, else the file's counts.
+
+    `crowns`: the column's '15:80' are crowns and öre.
+    """
     if cell.fault is not None:
         return _faulty(cell)
     if cell.struck:
@@ -68,7 +71,16 @@ def read_price(cell: Cell, sign: str | None, facts: FileFacts) -> PriceCell:
         return _number(cell)
     if not isinstance(cell.value, str):
         return _NOTHING if cell.value is None else _unread(f"“{cell.text}” is not a price.")
-    return _text(cell, sign or facts.decimal_sign)
+    return _text(cell, sign or facts.decimal_sign, crowns)
+
+
+def in_crowns(texts: Iterable[str]) -> bool:
+    """'15:80' among a column's figures is no time of day, nor are the others, as all are written so."""
+    written = [text.strip() for text in texts if ":" in text]
+    return all(crowns_and_ore(text) is not None for text in written) and any(text[-2:] >= _MINUTES for text in written)
+
+
+_MINUTES = "60"
 
 
 def _faulty(cell: Cell) -> PriceCell:
@@ -109,9 +121,12 @@ def _no_price(text: str) -> PriceCell:
     return _unread(f"“{figure}” is no figure that a price of board has. Ask the vendor for it.")
 
 
-def _text(cell: Cell, sign: str | None) -> PriceCell:
+def _text(cell: Cell, sign: str | None, crowns: bool) -> PriceCell:
     if len(cell.text.strip()) > 2 and set(cell.text.strip()) == {"#"}:
         return _unread("The cell shows no figure, as its column was too narrow when the file was made. Ask the vendor.")
+    amount = crowns_and_ore(cell.text.strip()) if crowns else None
+    if amount is not None:
+        return _amount(PriceText(cell.text, (NumberReading(amount),)), sign)
     said = price_text(cell.text)
     if said is None:
         return _NOTHING

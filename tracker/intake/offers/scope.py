@@ -8,6 +8,7 @@ from typing import TypeVar, cast
 from tracker.intake.offers.said import Said, at
 from tracker.intake.tables.table import Words
 from tracker.intake.values.charges import ChargeKind, ChargeWords
+from tracker.intake.values.column_legend import column_named
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading, LegendEntry, find_grade
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
@@ -36,6 +37,8 @@ class Level:
             Said(statement, self.place(words), words.text)
             for words in self.texts
             for statement in statements(words.text)
+            # What is said of one column's delivery or lead time holds for no other.
+            if column_named(words.text) is None or isinstance(statement, SaysCurrency | SaysBasis)
         )
 
     @cached_property

@@ -18,7 +18,7 @@ from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.values.dates import DateOrder
 from tracker.intake.values.delivery import Delivery, find_delivery, terms_under
-from tracker.intake.values.lead import LeadTime, lead_in_remark
+from tracker.intake.values.lead import LeadTime, lead_among, lead_in_remark
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import statements
 from tracker.intake.values.validity import Validity, validity_text
@@ -96,12 +96,14 @@ def _lead(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> None:
         cell = cells.get(column.index)
         if cell is None:
             continue
-        read = lead_of(cell, column.lead_unit)
+        read = lead_of(cell, column.lead_unit) or (lead_among(cell.text) if isinstance(cell.value, str) else None)
         if read is None:
             _not_read(terms, NoteCode.LEAD_TIME_UNREAD, cell, "lead time")
         else:
             terms.lead_days = read.days
             terms.evidence.append(Evidence("lead_days", at(cell), cell.text))
+        return
+    if _lead_beside_delivery(terms, cells, columns):
         return
     for column in columns.of(Role.REMARKS):
         remark = cells.get(column.index)
@@ -111,6 +113,20 @@ def _lead(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> None:
             terms.evidence.append(Evidence("lead_days", at(remark), remark.text))
             return
     _take_lead(terms, scope.nearest(LeadTime))
+
+
+def _lead_beside_delivery(terms: Terms, cells: Cells, columns: Columns) -> bool:
+    """'frei Haus, 4 Wochen' and '4 Wochen' under 'Lieferung' say when; of 'KW 34' is told that it was not read."""
+    cell = _cell(cells, columns, Role.DELIVERY_TERMS)
+    if cell is None or not isinstance(cell.value, str):
+        return False
+    lead = lead_among(cell.text)
+    if lead is not None:
+        terms.lead_days = lead.days
+        terms.evidence.append(Evidence("lead_days", at(cell), cell.text))
+    elif any(sign.isdigit() for sign in cell.text) and find_delivery(cell.text) is None:
+        _not_read(terms, NoteCode.LEAD_TIME_UNREAD, cell, "lead time")
+    return lead is not None
 
 
 def _take_lead(terms: Terms, said: tuple[Said[LeadTime], ...]) -> None:

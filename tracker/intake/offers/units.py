@@ -111,7 +111,7 @@ def _count_caliper(units: Units, unit: CaliperUnit) -> None:
 
 def _count_length(units: Units, unit: str) -> None:
     units.inches += unit in ("pt", "in")
-    units.millimetres += unit in ("mm", "um", "cm")
+    units.millimetres += unit in ("mm", "um", "cm", "m")
 
 
 def _count_table(units: Units, read: ReadTable) -> None:

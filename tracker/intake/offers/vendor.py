@@ -1,18 +1,22 @@
 """Who quotes: named by a label or in the letterhead, for the file, a sheet or a table."""
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.sheet import ReadSheet
 from tracker.intake.tables.table import Words
-from tracker.intake.values.company import company_name, labelled_company, letterhead_name, may_be_a_name
+from tracker.intake.values.company import company_name, labelled_company, letterhead_name, may_be_a_name, titled_company
 from tracker.intake.words.fold import fold
 
 
 def vendor_among(texts: Sequence[Words]) -> Said[str] | None:
     """The one vendor that some texts name; a labelled name comes before others; None for none or two."""
-    labelled = _names(texts, labelled=True)
-    return _only(labelled) or _only(_names(texts, labelled=False))
+    return _only(_names(texts, labelled_company)) or _only(_names(texts, company_name))
+
+
+def vendor_of_list(texts: Sequence[Words]) -> Said[str] | None:
+    """The firm behind what its list is called, where no text names one in any other way."""
+    return None if _names(texts, company_name) else _only(_names(texts, titled_company))
 
 
 def letterhead(sheet: ReadSheet) -> Said[str] | None:
@@ -48,10 +52,10 @@ def short_texts(sheets: Iterable[ReadSheet]) -> Iterator[str]:
                 yield words.text.strip()
 
 
-def _names(texts: Iterable[Words], *, labelled: bool) -> dict[str, Said[str]]:
+def _names(texts: Iterable[Words], named: Callable[[str], str | None]) -> dict[str, Said[str]]:
     found: dict[str, Said[str]] = {}
     for words in texts:
-        name = labelled_company(words.text) if labelled else company_name(words.text)
+        name = named(words.text)
         if name is not None:
             found.setdefault(fold(name), Said(name, at(words.cell), words.text))
     return found

@@ -156,8 +156,17 @@ def _without_amount(part: str) -> ChargeWords | None:
 def _stated_in(part: str) -> list[Found[str]]:
     """The charges that a part of a note speaks of; none where they are included, waived, hang on a condition, or are of
     small orders alone."""
-    conditional = phrases("not_charge").find(part) or _of_small_orders(part)
-    return [] if _is_included(part) or conditional else _charges_in(part)
+    conditional = any(_is_condition(part, match) for match in phrases("not_charge").find(part))
+    return [] if _is_included(part) or conditional or _of_small_orders(part) else _charges_in(part)
+
+
+def _is_condition(part: str, match: Found[str]) -> bool:
+    """Not the Swedish 'om' of 'tillägg om 3 %', which is 'if' elsewhere."""
+    leads = phrases("charge_filler").whole(part[match.start : match.end]) is not None
+    return not (leads and _AMOUNT_NEXT.match(part[match.end :]))
+
+
+_AMOUNT_NEXT = re.compile(r"\s*(?:[^\W\d]{3}|[$€£])?\s*\d")
 
 
 def _of_small_orders(part: str) -> bool:

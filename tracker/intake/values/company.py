@@ -81,6 +81,20 @@ def letterhead_name(text: str) -> str | None:
     return head if of_trade and _has_words_of_its_own(head) else None
 
 
+@lru_cache(maxsize=1024)
+def titled_company(text: str) -> str | None:
+    """The firm behind what its list is called: 'Price list 2027 – Marlow Board Mills'.
+
+    Behind 'Quotation' the buyer may stand, and a name with no word of the trade may be anybody's.
+    """
+    title, *rest = _BREAK.split(text.strip())
+    names = [name for part in rest if part and (name := _headed_company(part.strip())) is not None]
+    named = len(names) == 1 and any(
+        match.value in ("trade", "weak", "first") for match in phrases("company").find(names[0])
+    )
+    return names[0] if named and phrases("price_lists").find(title) else None
+
+
 def _is_board(head: str) -> bool:
     """'Unbleached Kraft Paperboard' is one; 'Silverbark Kraft Mills' begins with a name, 'Cartons Fontvieille' goes on
     with one."""

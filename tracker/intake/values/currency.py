@@ -14,6 +14,7 @@ SHARED: dict[str, tuple[str, ...]] = {
     "dollar": DOLLARS,
     "krona": ("SEK", "NOK", "DKK", "ISK"),
     "yen": ("JPY", "CNY"),
+    "rupee": ("INR", "PKR", "LKR", "NPR"),
     "franc": ("CHF",),
     "peso": ("MXN", "CLP", "COP", "ARS", "UYU", "DOP"),
     "dirham": ("MAD", "AED"),

@@ -221,6 +221,13 @@ def lead_by_itself(text: str) -> LeadTime | None:
     return None if plain_days else said
 
 
+@lru_cache(maxsize=8192)
+def lead_among(text: str) -> LeadTime | None:
+    """The one lead time between the commas of a cell about delivery: 'frei Haus, 4 Wochen', 'DAP, 10 days'."""
+    found = {lead.days: lead for part in _COMMA.split(text) if (lead := lead_text(part.strip())) is not None}
+    return next(iter(found.values())) if len(found) == 1 else None
+
+
 def _carried_on(clause: str) -> Iterable[LeadTime]:
     """'Lead time: rolls 3 weeks; sheets 5 weeks': a few words behind the first clause, on the same subject."""
     return () if len(clause) > _FEW_WORDS or phrases("not_lead").find(clause) else _spans(clause)

@@ -15,9 +15,15 @@ class LengthUnit(StrEnum):
     INCH = "in"
     CENTIMETRE = "cm"
     MILLIMETRE = "mm"
+    METRE = "m"
 
 
-_MM_PER = {LengthUnit.INCH: Decimal("25.4"), LengthUnit.CENTIMETRE: Decimal(10), LengthUnit.MILLIMETRE: Decimal(1)}
+_MM_PER = {
+    LengthUnit.INCH: Decimal("25.4"),
+    LengthUnit.CENTIMETRE: Decimal(10),
+    LengthUnit.MILLIMETRE: Decimal(1),
+    LengthUnit.METRE: Decimal(1000),
+}
 # Sides of a sheet of folding-carton board in mm, common practice, no source. A bare '28 x 40' could be 280 x 400 mm
 # as a shape, but presses for board begin above that, so the span leaves only inches.
 _SHORTEST_MM, _LONGEST_MM = Decimal(300), Decimal(2200)
@@ -38,9 +44,9 @@ class SheetSize:
         return self.width_mm, self.length_mm
 
 
-_UNIT = r"(?:\s*(mm|cm|inches|inch|in\b\.?|\"|''|tum|zoll|po\b|pouces|pulg\w*))?"
+_UNIT = r"(?:\s*(mm|cm|m\b|inches|inch|in\b\.?|\"|''|tum|zoll|po\b|pouces|pulg\w*))?"
 _SIZE = re.compile(rf"(?<![\d.,])({NUMBER}){_UNIT}\s*[x*×/]\s*({NUMBER}){_UNIT}")
-_LONG_UNIT = {"mm": LengthUnit.MILLIMETRE, "cm": LengthUnit.CENTIMETRE}
+_LONG_UNIT = {"mm": LengthUnit.MILLIMETRE, "cm": LengthUnit.CENTIMETRE, "m": LengthUnit.METRE}
 
 
 _FRACTION = re.compile(r"(?<![\d.,])(\d{1,2})(?:\s*-\s*|\s+)([1357])[/⁄]([248])(?!\d)")

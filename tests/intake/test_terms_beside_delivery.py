@@ -1,0 +1,52 @@
+"""Lead times among words for delivery, surcharges in Swedish, and firms behind what their list is called."""
+
+import pytest
+
+from tests.intake.sheets import codes, lines
+
+HEAD = ["Grade", "µm", "g/m²", "EUR/t"]
+GC1 = ["GC1", 450, 300, 1100]
+
+
+@pytest.mark.parametrize(
+    ("head", "cells"),
+    [
+        ("Lieferung", ("frei Haus, 4 Wochen", "4 Wochen", "KW 34")),
+        ("Delivery terms", ("DAP, 4 weeks", "4 weeks", "week 34")),
+        ("Leverans", ("fritt levererat, 4 veckor", "4 veckor", "v. 34")),
+    ],
+)
+def test_a_lead_time_beside_delivery_is_read_and_a_week_of_the_calendar_told(head, cells):
+    grades = ("GC1", "GC2", "GC3")
+    found = lines([[*HEAD, head], *([grade, *GC1[1:], cell] for grade, cell in zip(grades, cells, strict=True))])
+    delivered, plain, told = found.values()
+    assert (delivered.offer.lead_days, delivered.offer.delivered) == ((28, 28), True)
+    assert (plain.offer.lead_days, plain.offer.delivered) == ((28, 28), None)
+    assert (told.offer.lead_days, codes(told)) == (None, {"lead-time-unread"})
+
+
+@pytest.mark.parametrize(
+    ("note", "charge"),
+    [
+        ("Energitillägg om 3 %", (3, None, None)), ("Tillägg om 300 SEK/ton", (300, "SEK", "tonne")),
+        ("Frakttillägg om SEK 250 per ton", (250, "SEK", "tonne")), ("Energitillägg om gaspriset stiger", None),
+    ],
+)  # fmt: skip
+def test_om_before_an_amount_is_no_condition(note, charge):
+    (line,) = lines([[note], ["Kvalitet", "µm", "g/m²", "Pris SEK/ton"], ["GC1", 450, 300, 11000]]).values()
+    assert [(each.price, each.currency, each.basis) for each in line.offer.charges] == ([charge] if charge else [])
+
+
+@pytest.mark.parametrize(
+    ("titles", "vendor"),
+    [
+        (["Price list – Marlow Board Mills plc"], "Marlow Board Mills plc"),
+        (["Price list 2027 - Marlow Board Mills"], "Marlow Board Mills"),
+        (["Preisliste – Kartonhaus Lindmoor GmbH"], "Kartonhaus Lindmoor GmbH"),
+        (["Quotation – Larkmoor Foods Inc."], None), (["Price list – Larkmoor Foods Inc."], None),
+        (["Marlow Board Mills plc", "Price list – Harrow Board Mills Ltd"], "Marlow Board Mills plc"),
+    ],
+)  # fmt: skip
+def test_the_firm_behind_the_name_of_its_list(titles, vendor):
+    (line,) = lines([*([title] for title in titles), HEAD, GC1]).values()
+    assert line.offer.vendor == vendor
