@@ -33,6 +33,9 @@ def test_one_answer_settles_the_symbol():
 def test_an_order_size_in_t_is_asked_and_a_smallest_order_in_t_is_told():
     sized = lines([[*HEAD, "USD/ST < 5 t", "USD/ST > 5 t"], [*SBS, 1100, 1050]]).values()
     assert [codes(line) for line in sized] == [{"bracket-unread"}] * 2
+    below = [[*HEAD, "From (t)", "USD/ST"], [*SBS, 5, 1100], [*SBS, 20, 1050]]
+    assert [codes(line) for line in lines(below).values()] == [{"bracket-unread"}] * 2
+    assert {line.offer.from_kg for line in lines([[*HEAD, "From (T)", "USD/ST"], *below[1:]]).values()} != {None}
     (line,) = lines([["Minimum order 5 t"], [*HEAD, "USD/ST"], [*SBS, 1100]]).values()
     assert (line.state, line.offer.minimum_kg, codes(line)) == (State.ACCEPTED, None, {"bracket-unread"})
 

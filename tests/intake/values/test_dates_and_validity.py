@@ -187,6 +187,8 @@ def test_validity_that_gives_no_day_is_unread(text):
         "Date: 2026-05-04",
         "Mill closed, until 31 August 2026",
         "Shipments in EUR until 31 August 2026 were slow",
+        "Tarif au 1er mai 2026, €/t franco",
+        "Tarifa al 1 de mayo de 2026, €/t",
     ],
 )
 def test_texts_that_say_nothing_of_validity(text):

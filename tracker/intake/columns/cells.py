@@ -5,6 +5,7 @@ from decimal import Decimal
 from fractions import Fraction
 from functools import lru_cache
 
+from tracker.intake.columns.column import Column
 from tracker.intake.grid import Cell
 from tracker.intake.values.caliper import (
     CaliperText,
@@ -68,6 +69,12 @@ def _weight_number(value: Decimal, units: tuple[WeightUnit, ...]) -> WeightText 
     readings = tuple(weight_in(value, unit, str(value)) for unit in units)
     pounds = WeightUnit.LB_MSF in units and WeightUnit.LB_3000FT2 in units
     return WeightText(readings, str(value), lb_without_area=pounds)
+
+
+def order_size(cell: Cell, column: Column) -> Mass | None:
+    """A weight of an order below the head that may name its unit, and say 't' for it."""
+    mass = mass_of(cell, column.mass_units)
+    return replace(mass, metric_hint=True) if mass is not None and column.lone_t else mass
 
 
 def mass_of(cell: Cell, units: tuple[MassUnit, ...]) -> Mass | None:

@@ -6,7 +6,7 @@ from enum import StrEnum
 from functools import cached_property, lru_cache
 
 from tracker.intake.grid import Cell
-from tracker.intake.values.basis import BasisReading, basis_in_a_word
+from tracker.intake.values.basis import BasisReading, basis_in_a_word, hints_at_tonne
 from tracker.intake.values.brackets import Bracket
 from tracker.intake.values.caliper import CaliperReading
 from tracker.intake.values.company import company_name
@@ -82,6 +82,13 @@ class Column:
         # 'To below (lb)': 'to' is a ton in German, so the unit in brackets is asked alone.
         bracketed = [find_mass_units(inside) for head in self.said for inside in _BRACKETED.findall(head.text)]
         return next((units for units in reversed(bracketed) if units), ())
+
+    @cached_property
+    def lone_t(self) -> bool:
+        """Whether its unit of weight is written 't', the symbol of the tonne: 'From (t)', 'Order size, t'."""
+        bracketed = [inside for head in self.said for inside in _BRACKETED.findall(head.text)]
+        last = [word for head in self.said for word in head.text.split()[-1:]]
+        return any(hints_at_tonne(text) for text in bracketed or last)
 
     @cached_property
     def lead_unit(self) -> LeadUnit | None:

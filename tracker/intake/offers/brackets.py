@@ -4,7 +4,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, replace
 from decimal import Decimal
 
-from tracker.intake.columns.cells import mass_of
+from tracker.intake.columns.cells import order_size
 from tracker.intake.columns.column import Column, Columns, PriceColumn
 from tracker.intake.grid import Cell
 from tracker.intake.offers.answered import key_about
@@ -21,7 +21,6 @@ from tracker.intake.values.masses import Mass
 from tracker.intake.values.numbers import NumberReading
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import SaysOrders
-from tracker.trade.quantities import MassUnit
 
 _NO_UNIT = "figure without a unit"
 _BOARD = (Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.FORM)
@@ -169,7 +168,7 @@ def _of_row(whole: WholeRow, columns: Columns) -> Said[Bracket] | None:
     cell = whole.cells.get(column.index)
     if cell is None or _of_this_order(cell, column, columns):
         return None
-    return Said(_bracket(cell, column.mass_units), at(cell), cell.text.strip())
+    return Said(_bracket(cell, column), at(cell), cell.text.strip())
 
 
 def _remarked(whole: WholeRow, columns: Columns) -> Said[Bracket] | None:
@@ -187,13 +186,14 @@ def _of_this_order(cell: Cell, column: Column, columns: Columns) -> bool:
     return isinstance(cell.value, Decimal) and not column.mass_units and columns.first(Role.TOTAL) is not None
 
 
-def _bracket(cell: Cell, units: tuple[MassUnit, ...]) -> Bracket:
+def _bracket(cell: Cell, column: Column) -> Bracket:
     words = cell.text.strip()
     if isinstance(cell.value, Decimal):
-        if not units:
+        if not column.mass_units:
             return Bracket(words, not_weight=_NO_UNIT)
-        return Bracket(words, start=Mass((NumberReading(cell.value),), units, words), alone=True)
-    return bracket_text(cell.text, units) or Bracket(words, not_weight="not understood")
+        start = Mass((NumberReading(cell.value),), column.mass_units, words, column.lone_t)
+        return Bracket(words, start=start, alone=True)
+    return bracket_text(cell.text, column.mass_units) or Bracket(words, not_weight="not understood")
 
 
 def _from_limits(whole: WholeRow, columns: Columns) -> Said[Bracket] | None:
@@ -216,4 +216,4 @@ def _limit(whole: WholeRow, columns: Columns, role: Role) -> tuple[Cell, Mass | 
     cell = whole.cells.get(column.index) if column is not None else None
     if column is None or cell is None or (isinstance(cell.value, Decimal) and cell.value == 0):
         return None
-    return cell, mass_of(cell, column.mass_units)
+    return cell, order_size(cell, column)

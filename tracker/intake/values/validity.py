@@ -136,6 +136,10 @@ def _clause(clause: str) -> Validity | None:
     return None
 
 
+_LAST_DAY = ("strong", "weak")
+"""Words that say a last day with no span around them; 'Tarif au 1er mai' is the list of that day."""
+
+
 def _by_itself(clause: str, dates: tuple[DateReading, ...]) -> Validity | None:
     """'EUR per tonne, until 31 August 2026', 'Prices until 31 August 2026': a last day among words for money."""
     if len(dates) != 1 or not (phrases("price_words").find(clause) or find_currencies(clause)):
@@ -143,7 +147,7 @@ def _by_itself(clause: str, dates: tuple[DateReading, ...]) -> Validity | None:
     before, behind = _COMMAS.split(clause[: dates[0].start])[-1].strip(), clause[dates[0].end :]
     named = phrases("price_lists").at(tokens(fold(before)), 0)
     before = before[named.end :] if named is not None else before
-    alone = phrases("until").whole(before.strip()) is not None and not behind.partition(",")[0].strip(" .")
+    alone = phrases("until").whole(before.strip()) in _LAST_DAY and not behind.partition(",")[0].strip(" .")
     return Validity(clause, until=dates[0]) if alone else None
 
 
