@@ -155,3 +155,9 @@ def test_turning_twice_gives_the_same_rows():
 def test_spaces_that_say_nothing_are_made_plain():
     view = view_of(grid([["SBS\u00a0C1S ", "two  spaces", "kept\nline"]]))
     assert [cell.text for cell in view.rows[0].values()] == ["SBS C1S", "two spaces", "kept\nline"]
+
+
+def test_a_line_that_names_board_and_price_is_an_offer_and_a_page_of_text_in_one_cell_is_none():
+    line = "SBS C1S 18 pt, 75 lb/MSF: $1,165/ST"
+    assert [addresses(table) for table in tables([["Our offer:"], [line]]).tables] == [[2]]
+    assert not tables([["Our offer:"], [f"{'We thank you for your enquiry. ' * 20}{line}"]]).tables

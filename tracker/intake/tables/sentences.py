@@ -73,9 +73,15 @@ def _is_figure(cell: Cell) -> bool:
     return said is not None and bool(said.amounts) and not said.rest
 
 
+_LONGEST_LINE = 400
+"""Characters. A longer text is a page in one cell, and to try it at every break takes seconds."""
+
+
 @lru_cache(maxsize=8192)
 def parted_offer(text: str) -> tuple[str, str] | None:
     """A line parted into the board and the price: 'SBS C1S 18 pt – $1,145/ST'. None unless it names both in full."""
+    if len(text) > _LONGEST_LINE:
+        return None
     for match in _BREAK.finditer(text):
         board, price = text[: match.start()], text[match.end() :]
         if _is_price(price) and _is_board(board):
