@@ -233,6 +233,8 @@ def test_a_superseded_table_and_a_sheet_of_an_earlier_year_are_passed_over():
         assert set(lines([["USD/ST"], [of_others], HEAD, SBS])) == {"D4"}
     assert set(lines([["Cancelled orders are charged at cost"], HEAD, SBS])) == {"D3"}
     assert set(lines([["These prices expire December 15, 2026."], HEAD, SBS])) == {"D3"}
+    for title in ("SUPERSEDED - valid to 30 Jun", "No longer valid from 1 July 2026", "Ungültig ab 1. Juli 2026"):
+        assert set(lines([HEAD, SBS, [], [title], HEAD, CRB])) == {"D2"}
     assert not lines([["SUPERSEDED by the list of 1 May 2026 – EUR per tonne DAP"], [], HEAD, SBS])
     years = book(grid([HEAD, SBS], "2026"), grid([HEAD, CRB], "2025"))
     assert [line.offer.source.sheet for line in read_workbook(years, Answers()).lines] == ["2026"]

@@ -19,6 +19,7 @@ from tracker.intake.words.lists import phrases
 
 _LONGEST_MARK = 80
 _FEW_WORDS = 4
+_SET_APART = re.compile(r"\s*(?:[-–—]\s|[:(])")
 _YEAR = re.compile(r"(?<!\d)(?:19|20)\d\d(?!\d)")
 
 
@@ -97,7 +98,13 @@ def _about_the_list(text: str) -> bool:
     if len(text) > _LONGEST_MARK:
         return False
     named = phrases("price_words").find(text) or phrases("list_names").find(text)
-    return len(text.split()) <= _FEW_WORDS or bool(named)
+    return len(text.split()) <= _FEW_WORDS or bool(named) or _stamped(text)
+
+
+def _stamped(text: str) -> bool:
+    """'SUPERSEDED – valid to 30 June', 'No longer valid from 1 July 2026': the mark stands first, by itself or dated."""
+    marks = (mark for mark in phrases("superseded").find(text) if not text[: mark.start].strip())
+    return any(_SET_APART.match(text[mark.end :]) or _YEAR.search(text[mark.end :]) for mark in marks)
 
 
 def outdated_sheets(names: Sequence[str]) -> frozenset[str]:
