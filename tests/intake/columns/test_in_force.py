@@ -18,6 +18,12 @@ def test_a_base_leads_to_the_price_beside_it(base):
     assert _offered(base, "Price") == {"E3"}
 
 
+def test_a_cost_by_weight_beside_a_price_by_area_is_the_same_price_said_twice():
+    found = lines([[*SPECS, "Cost USD/ST", "Price USD/MSF"], ["SBS C1S", 14, 58, 1240, 40]])
+    assert {str(line.state) for line in found.values()} == {"question"}
+    assert set(lines([[*SPECS, "Cost USD/ST", "Price USD/MSF"], ["SBS C1S", 14, 58, 1240, 35.96]])) == {"D2"}
+
+
 @pytest.mark.parametrize("heads", [("Current price", "Proposed price"), ("Derzeitiger Preis", "Künftiger Preis")])
 def test_prices_of_two_times_are_asked_about(heads):
     found = lines([["USD per short ton"], [*SPECS, *heads], ["SBS C1S", 14, 58, 1240, 1265]])

@@ -68,9 +68,13 @@ def before_the_new(kinds: Mapping[Column, Kind], columns: Columns) -> list[Colum
     changes = [column.index for column in columns.of(Role.CHANGE)]
     if len(offers) != 2 or not changes or any(_says_more(column) for column in offers):
         return []
-    # '$/ST | $/MSF' is one price on two bases, whatever changed.
-    first, second = ({basis.bases for basis in column.bases} for column in offers)
-    return offers[:1] if first == second or not first or not second else []
+    return [] if _two_bases(*offers) else offers[:1]
+
+
+def _two_bases(first: Column, second: Column) -> bool:
+    """'$/ST | $/MSF' is one price on two bases, whatever else the heads say."""
+    bases = [{basis.bases for basis in column.bases} for column in (first, second)]
+    return all(bases) and bases[0] != bases[1]
 
 
 def _says_more(column: Column) -> bool:
@@ -94,7 +98,9 @@ def leads_to_another(column: Column, columns: Columns) -> bool:
     if not _is_base(column) or columns.of(*CHARGES):
         return False
     others = [other for other in columns.of(Role.PRICE, Role.NET_PRICE) if other is not column]
-    return len(others) == 1 and not _says_more(others[0]) and not phrases("base_prices").find(others[0].text)
+    if len(others) != 1 or _says_more(others[0]) or _two_bases(column, others[0]):
+        return False
+    return not phrases("base_prices").find(others[0].text)
 
 
 def _is_base(column: Column) -> bool:

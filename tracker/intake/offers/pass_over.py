@@ -102,7 +102,7 @@ def _about_the_list(text: str) -> bool:
 
 
 def _stamped(text: str) -> bool:
-    """'SUPERSEDED – valid to 30 June', 'No longer valid from 1 July 2026': the mark stands first, by itself or dated."""
+    """'SUPERSEDED – valid to 30 June', 'No longer valid from 1 July 2026': the mark stands first, alone or dated."""
     marks = (mark for mark in phrases("superseded").find(text) if not text[: mark.start].strip())
     return any(_SET_APART.match(text[mark.end :]) or _YEAR.search(text[mark.end :]) for mark in marks)
 
