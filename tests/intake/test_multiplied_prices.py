@@ -3,6 +3,7 @@
 import pytest
 
 from tests.intake.sheets import lines, read
+from tracker.intake.values.multiples import multiplied
 from tracker.trade.offer import State
 
 HEAD = ["Board", "µm", "g/m²"]
@@ -19,7 +20,7 @@ def listed(note="", head="EUR/t", price=1100, **more):
         "Prices subject to a factor of 0.95", "Multiply by 0.95", "List x 0.95 = your net", "Your multiplier: 0.95",
         "Faktor 0,95 anzuwenden", "Auf alle Preise ist der Faktor 0,95 anzuwenden", "Teuerungsfaktor 1,03",
         "Coefficient 0,95 à appliquer", "Appliquer un facteur de 0,95", "Aplicar un factor de 0,95",
-        "Coeficiente 0,95 a aplicar", "Faktor 0,95 tillämpas", "Alla priser gånger 0,95",
+        "Coeficiente 0,95 a aplicar", "Precios por 0,95 desde mayo", "Faktor 0,95 tillämpas", "Alla priser gånger 0,95",
         "Prices in thousands of EUR", "EUR thousands", "Prices in EUR (000s)", "EUR '000 per t", "Preise in Tsd. EUR",
         "Prix en milliers d'euros", "Precios en miles de EUR", "Priser i tusental",
     ],
@@ -54,6 +55,11 @@ def test_a_head_that_multiplies_is_one_question(head, price):
 )  # fmt: skip
 def test_other_multiples_are_none_of_the_prices(note):
     assert [str(line.state) for line in listed(note).lines] == ["accepted"] * 2
+
+
+def test_what_a_price_is_per_is_no_factor():
+    assert multiplied("Precios por 0,95")
+    assert not any(map(multiplied, ("Precios por 1.000 hojas", "Precio por 0,5 m2", "Precio por tonelada")))
 
 
 @pytest.mark.parametrize("head", ["EUR per thousand sheets", "EUR/1,000 sheets", "Preis/Tsd. Bogen EUR", "EUR/M"])

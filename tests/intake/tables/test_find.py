@@ -1,5 +1,7 @@
 """Where tables stand on a sheet, and what stands around them."""
 
+import pytest
+
 from tests.intake.sheets import grid, merged
 from tracker.intake.tables.find import find_tables
 from tracker.intake.tables.view import turned, view_of
@@ -157,7 +159,9 @@ def test_spaces_that_say_nothing_are_made_plain():
     assert [cell.text for cell in view.rows[0].values()] == ["SBS C1S", "two spaces", "kept\nline"]
 
 
-def test_a_line_that_names_board_and_price_is_an_offer_and_a_page_of_text_in_one_cell_is_none():
-    line = "SBS C1S 18 pt, 75 lb/MSF: $1,165/ST"
-    assert [addresses(table) for table in tables([["Our offer:"], [line]]).tables] == [[2]]
-    assert not tables([["Our offer:"], [f"{'We thank you for your enquiry. ' * 20}{line}"]]).tables
+@pytest.mark.parametrize(
+    "line", ["SBS C1S 18 pt, 75 lb/MSF: $1,165/ST", 'SBS C1S 18 pt, 75 lb/MSF $1,165/ST 40" rolls']
+)
+def test_a_line_that_names_board_and_price_is_an_offer_however_much_stands_before_it(line):
+    for before in ("", "We thank you for your enquiry. " * 100):
+        assert [addresses(table) for table in tables([["Our offer:"], [before + line]]).tables] == [[2]]

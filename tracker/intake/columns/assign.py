@@ -193,6 +193,7 @@ def _named_property(found: dict[Role, float], said: Sequence[Header]) -> dict[Ro
 
 
 _PLAINLY = 0.8
+"""From this strength on, words name a property and are not only like its name."""
 
 
 def _measured_by_unit(found: dict[Role, float], said: Sequence[Header]) -> dict[Role, float]:

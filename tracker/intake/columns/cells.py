@@ -71,7 +71,7 @@ def _weight_number(value: Decimal, units: tuple[WeightUnit, ...]) -> WeightText 
     return WeightText(readings, str(value), lb_without_area=pounds)
 
 
-def order_size(cell: Cell, column: Column) -> Mass | None:
+def order_weight(cell: Cell, column: Column) -> Mass | None:
     """A weight of an order below the head that may name its unit, and say 't' for it."""
     mass = mass_of(cell, column.mass_units)
     return replace(mass, metric_hint=True) if mass is not None and column.lone_t else mass

@@ -46,6 +46,7 @@ def spreads_values(column: Column) -> bool:
 
 
 _NAMES = 0.75
+"""From this strength on, a word of the head names a property, also beside one that names a coating."""
 
 
 def _lowest_value(column: Column, heads: Sequence[Head | None]) -> Head | None:

@@ -4,7 +4,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, replace
 from decimal import Decimal
 
-from tracker.intake.columns.cells import order_size
+from tracker.intake.columns.cells import order_weight
 from tracker.intake.columns.column import Column, Columns, PriceColumn
 from tracker.intake.grid import Cell
 from tracker.intake.offers.answered import key_about
@@ -216,4 +216,4 @@ def _limit(whole: WholeRow, columns: Columns, role: Role) -> tuple[Cell, Mass | 
     cell = whole.cells.get(column.index) if column is not None else None
     if column is None or cell is None or (isinstance(cell.value, Decimal) and cell.value == 0):
         return None
-    return cell, order_size(cell, column)
+    return cell, order_weight(cell, column)

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from decimal import Decimal
 from functools import lru_cache
 
-from tracker.intake.columns.cells import order_size
+from tracker.intake.columns.cells import order_weight
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
@@ -32,7 +32,7 @@ def least_order(cells: dict[int, Cell], columns: Columns, scope: Scope, facts: F
     for column in columns.of(Role.MINIMUM):
         cell = cells.get(column.index)
         if cell is not None:
-            mass = order_size(cell, column) or _only_mass(cell)
+            mass = order_weight(cell, column) or _only_mass(cell)
             return _weighed(mass, at(cell), cell.text.strip(), facts)
     for remark in _texts(cells, columns, Role.REMARKS):
         least = find_minimum(remark.text)

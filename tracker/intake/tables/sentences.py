@@ -73,16 +73,14 @@ def _is_figure(cell: Cell) -> bool:
     return said is not None and bool(said.amounts) and not said.rest
 
 
-_LONGEST_LINE = 400
-"""Characters. A longer text is a page in one cell, and to try it at every break takes seconds."""
+_LONGEST_PRICE = 80
+"""Characters of a price with its currency and unit: to try a page in one cell at every break takes seconds."""
 
 
 @lru_cache(maxsize=8192)
 def parted_offer(text: str) -> tuple[str, str] | None:
     """A line parted into the board and the price: 'SBS C1S 18 pt – $1,145/ST'. None unless it names both in full."""
-    if len(text) > _LONGEST_LINE:
-        return None
-    for match in _BREAK.finditer(text):
+    for match in _BREAK.finditer(text, max(0, len(text) - _LONGEST_PRICE)):
         board, price = text[: match.start()], text[match.end() :]
         if _is_price(price) and _is_board(board):
             return board.strip(" -–—•*"), price.strip().rstrip(".")
@@ -95,7 +93,11 @@ _FEW_WORDS = 6
 
 def _priced_within(text: str) -> tuple[str, str] | None:
     """'SBS C1S 16 pt 68# $1,190/ton 40" rolls': the one price in a line, and the board that is told around it."""
-    breaks = tuple(_BREAK.finditer(text)) if len(find_currencies(text)) == 1 else ()
+    found = find_currencies(text)
+    if len(found) != 1:
+        return None
+    at = text.find(found[0].words)
+    breaks = _BREAK.finditer(text, max(0, at - _LONGEST_PRICE), at + _LONGEST_PRICE)
     for start, end in combinations(breaks, 2):
         price = text[start.end() : end.start()]
         board = f"{text[: start.start()]} {text[end.end() :]}"

@@ -10,11 +10,14 @@ from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import Role
 from tracker.intake.values.weight import weight_units
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import tokens_of
 
 # A word and no figure stands before the sign: '700 x 1000 mm' is a sheet.
 _TIMES = re.compile(r"([^\W\d]+)\s+[×x]\s*\d", re.IGNORECASE)
 _FACTOR = re.compile(r"\W{0,3}(?:[^\W\d]{1,3}\s+)?(?:0[.,][5-9]|1[.,]\d)\d*(?!\d|\s*%)")
 """What follows 'factor' where prices are meant: 'of 0.95', ': 1,05'."""
+_SHORT_FACTOR = re.compile(r"\s*(?:0[.,][5-9]\d?|1[.,][0-4]\d?)(?!\d|\s*%)")
+"""'0,95', not '1.000'."""
 _THOUSANDS = re.compile(
     r"(?<!\d)(?<!\d\s)(?:[×x*]\s*|\b(?:in|en|i)\s+)1[.,' ]?000\b|[×x*]\s*10(?:\^3|³)"
     r"|(?<![\d.,])(?<!\d\s)(?<!\d['’])0{3}s?\b(?![.,]?\d)",
@@ -83,7 +86,15 @@ def _of_measures(clause: str) -> bool:
 
 
 def _takes_factor(rest: str, kind: str) -> bool:
+    if kind == "short_factor":
+        return _takes_no_unit(rest)
     return kind in ("by", "factor") and _FACTOR.match(rest) is not None
+
+
+def _takes_no_unit(rest: str) -> bool:
+    """'0,95' by itself: '1.000 hojas' and '0,5 m²' behind a word that also means 'per' are what a price is for."""
+    factor = _SHORT_FACTOR.match(rest)
+    return factor is not None and phrases("basis").at(tokens_of(rest[factor.end() :]), 0) is None
 
 
 def _times_a_price(clause: str) -> bool:
