@@ -3,12 +3,16 @@
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QButtonGroup, QToolButton, QWidget
 
 from tracker.window.pieces import button, row, words
 
 _PATIENCE_MS = 400
-_LONGEST_NAME = 28
+_WIDEST_NAME = 220
+"""Of the sheet that waits, in pixels: a longer name is cut in its middle, as its ends tell most."""
+_FEWEST_LETTERS = 5
+"""Fewer tell nothing of a name; its hint tells it whole."""
 
 
 class PlacesBar(QWidget):
@@ -42,12 +46,13 @@ class PlacesBar(QWidget):
         self.back = button("Back to the sheet", "word")
         self.back.setAccessibleName("Back to the sheet that is not settled yet")
         self.back.hide()
+        self._waiting = ""
         self._busy = words("working…", "quiet")
         self._busy.hide()
         self._patience = QTimer(self)
         self._patience.setSingleShot(True)
         self._patience.setInterval(_PATIENCE_MS)
-        self._patience.timeout.connect(self._busy.show)
+        self._patience.timeout.connect(self._tell_busy)
         layout.addStretch(1)
         layout.addWidget(self._busy)
         layout.addSpacing(12)
@@ -57,12 +62,23 @@ class PlacesBar(QWidget):
         self.setFixedHeight(48)
         self._group.idClicked.connect(self.chosen)
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._name_back()
+
     def lead_back_to(self, file: str) -> None:
         """Offers the way back to a sheet that is not settled yet; '' where none waits."""
-        name = file if len(file) <= _LONGEST_NAME else f"{file[: _LONGEST_NAME - 1]}…"
-        self.back.setText(f"Back to {name}")
+        self._waiting = file
         self.back.setToolTip(f"{file} is not settled yet. Ctrl+6")
         self.back.setVisible(bool(file))
+        self._name_back()
+
+    def _name_back(self) -> None:
+        """Names the sheet as far as there is room, so that no other word of the bar is cut for it."""
+        self.back.setText("Back to ")
+        room = min(_WIDEST_NAME, max(0, self.width() - self.sizeHint().width()))
+        name = self.back.fontMetrics().elidedText(self._waiting, Qt.TextElideMode.ElideMiddle, room)
+        self.back.setText(f"Back to {name}" if len(name) > _FEWEST_LETTERS else "Back")
 
     def show_busy(self, busy: bool) -> None:
         """Says that something is under way, once it takes long enough to be noticed."""
@@ -71,6 +87,11 @@ class PlacesBar(QWidget):
         else:
             self._patience.stop()
             self._busy.hide()
+            self._name_back()
+
+    def _tell_busy(self) -> None:
+        self._busy.show()
+        self._name_back()
 
     def stand_at(self, place: int) -> None:
         """Marks where the user is; -1 for a page that is none of the places."""

@@ -161,6 +161,10 @@ class RowsView(QTableView):
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self._share_width()
+        chosen = self.visualRect(self.currentIndex())
+        if 0 <= chosen.top() < event.oldSize().height() and chosen.bottom() >= event.size().height():
+            # What is told of a row takes room below the table, and must not hide the row it tells of.
+            self.scrollTo(self.currentIndex())
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
