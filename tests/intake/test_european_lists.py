@@ -38,6 +38,19 @@ def test_rolls_and_sheets_over_two_prices_say_the_form_and_not_the_basis():
     assert prices(found) == {"D3": ("accepted", "880", "tonne"), "E3": ("accepted", "960", "tonne")}
 
 
+@pytest.mark.parametrize(
+    ("roll", "sheets"),
+    [("Preis Rolle", "Preis Bogen"), ("Rollenpreis", "Bogenpreis"), ("Pris rulle", "Pris ark")],
+)
+def test_prices_of_rolls_and_of_sheets_on_their_own_units_are_two_offers(roll, sheets):
+    rows = [
+        ["Sorte", "g/m²", "µm", roll, sheets, "Format cm"],
+        [None, None, None, "EUR/t", "EUR/1000 Bogen"],
+        ["GD2", 300, 395, 880, 238, "70 x 100"],
+    ]
+    assert prices(lines(rows)) == {"D3": ("accepted", "880", "tonne"), "E3": ("accepted", "238", "1000sheets")}
+
+
 def test_roll_and_sheet_below_price_per_are_what_the_prices_are_per():
     rows = [
         ["EUR"],

@@ -68,6 +68,21 @@ def test_crowns_and_ore(text, price):
     assert f"{found['D3'].offer.price:f}" == price
 
 
+@pytest.mark.parametrize(("beside", "currency"), [("1.145 €/t", "EUR"), ("1.145 CHF/t", None), ("1145", None)])
+def test_a_cent_is_a_part_of_the_only_money_that_the_list_names(beside, currency):
+    found = lines([["Bezeichnung", "Preis"], ["GC2 250 g/m² 405 µm", beside], ["GD2 350 g/m² 465 µm", "78 ct/kg"]])
+    assert found["B3"].offer.currency == currency
+
+
+def test_a_heading_tells_the_coating_of_boards_called_by_their_code():
+    rows = [
+        ["Artikel", "g/m²", "µm", "EUR/t"],
+        ["GZ – Zellstoffkarton, beidseitig gestrichen"],
+        ["GZ-250", 250, 310, 1490],
+    ]
+    assert lines(rows)["D3"].offer.coated_sides == 2
+
+
 def test_crowns_and_ore_in_a_column_that_holds_no_times_of_day():
     rows = [["Prislista SEK"], ["Sort", "g/m²", "µm", "Pris per kg"], ["GC1", 260, 420, "15:80"]]
     found = lines([*rows, ["GC2", 240, 390, "14:30"]])

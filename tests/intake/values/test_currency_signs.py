@@ -47,6 +47,8 @@ def test_whose_cents(text, code):
 
 def test_words_that_only_look_like_money_are_left_alone_in_sentences():
     assert find_currencies("Sheets 28 x 40, 1000 sq ft, c/o the mill") == ()
+    assert find_currencies("KC: GC2, Faltschachtelkarton") == ()
+    assert [found.code for found in find_currencies("Ceny v Kč za tunu")] == ["CZK"]
 
 
 def test_the_countries_that_an_address_names():

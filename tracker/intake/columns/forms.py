@@ -4,10 +4,11 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from decimal import Decimal
 
-from tracker.intake.columns.column import Column
+from tracker.intake.columns.column import Column, PriceColumn, basis_in_head
+from tracker.intake.columns.order_sizes import without_unit
 from tracker.intake.grid import Cell
 from tracker.intake.values.header import Header
-from tracker.intake.values.roles import Role
+from tracker.intake.values.roles import PRICES, Role
 from tracker.intake.words.lists import phrases
 
 _BOTH = {"roll", "sheet"}
@@ -55,3 +56,26 @@ def form_alone(text: str) -> str:
     """'roll' or 'sheet' for a text that says that and no more, else ''."""
     form = phrases("forms").whole(text) or phrases("basis").whole(text)
     return form if form in _BOTH else ""
+
+
+def labelled_by_form(prices: Sequence[PriceColumn]) -> tuple[PriceColumn, ...]:
+    """'Price, rolls' and 'Price, sheets' beside each other are prices of two things, whatever they are per."""
+    forms = [_form_priced(price.column) for price in prices]
+    if set(filter(None, forms)) != _BOTH:
+        return tuple(prices)
+    return tuple(
+        replace(price, label=f"{price.label} {form}".strip()) if form else price
+        for price, form in zip(prices, forms, strict=True)
+    )
+
+
+def _form_priced(column: Column) -> str:
+    """'roll' or 'sheet' where a head says that beside the word for price and its unit; '' elsewhere."""
+    return next((form for head in column.said if (form := form_alone(_beside_price(head)))), "")
+
+
+def _beside_price(head: Header) -> str:
+    rest = without_unit(head, basis_in_head(head))
+    for reading in head.roles:
+        rest = rest.replace(reading.words, " ", 1) if reading.role in PRICES else rest
+    return rest.strip(" ,;:()[]–-\n")

@@ -5,6 +5,7 @@ from dataclasses import replace
 from decimal import Decimal
 
 from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn, vendor_in_head
+from tracker.intake.columns.forms import labelled_by_form
 from tracker.intake.columns.in_force import (
     before_the_new,
     leads_to_another,
@@ -58,13 +59,15 @@ def price_columns(
         found.by_role = {role: tuple(one for one in held if one not in kinds) for role, held in by_role.items()}
     corner = [column for column in columns if column not in kinds and column.said]
     sizes = sizes_before(columns, [column for column, kind in kinds.items() if kind is Kind.OFFER])
-    found.prices = tuple(
-        replace(
-            _price_column(column, kind, corner),
-            sizes=sizes.get(column.index, ()),
-            unexplained=column in unexplained,
-        )
-        for column, kind in kinds.items()
+    found.prices = labelled_by_form(
+        [
+            replace(
+                _price_column(column, kind, corner),
+                sizes=sizes.get(column.index, ()),
+                unexplained=column in unexplained,
+            )
+            for column, kind in kinds.items()
+        ]
     )
     found.by_role = _without_prices(without_sizes(found, sizes), kinds)
     found.doubt = _doubt(found, unsure)

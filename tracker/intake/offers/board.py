@@ -105,7 +105,7 @@ def _grade_around(board: Board, scope: Scope, facts: FileFacts) -> None:
     for place, level in enumerate(levels):
         named = _grades_at(level, facts)
         for said in level.grades:
-            if board.coated_sides is None and not board.grades:
+            if board.coated_sides is None and (not board.grades or said.value.grades == board.grades):
                 board.coated_sides = said.value.coated_sides
         if not board.grades and named:
             by_name = next((other for other in levels[place + 1 :] if other.name == "sheet name"), None)

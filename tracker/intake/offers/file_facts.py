@@ -3,8 +3,10 @@
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field, replace
 from datetime import date
+from functools import cached_property
 
 from tracker.intake.offers.legend import names_in_rows
+from tracker.intake.offers.money_named import money_named
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.offers.signs import evidence_of, sign_of_units
 from tracker.intake.offers.units import Units, units_of, units_seen
@@ -43,6 +45,12 @@ class FileFacts:
     names: dict[str, GradeReading] = field(default_factory=dict)
     list_date: date | None = None
     answered: Answers = field(default_factory=Answers)
+    sheets: tuple[ReadSheet, ...] = field(default=(), repr=False)
+
+    @cached_property
+    def money(self) -> frozenset[str]:
+        """The currencies that the file names outright; looked for only where a shared sign asks."""
+        return money_named(self.sheets)
 
 
 def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
@@ -50,7 +58,7 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     sheets = tuple(sheets)
     texts = [text for sheet in sheets for text in sheet.all_texts()]
     said = [statement for text in texts for statement in statements(text)]
-    facts = FileFacts(answered=answers)
+    facts = FileFacts(answered=answers, sheets=sheets)
     facts.decimal_sign = _sign(sheets) or sign_of_units(texts) or answers.settled.get("decimal")
     facts.date_order = date_order(_dated(sheets, texts)) or _answered_order(answers)
     facts.units = units_seen(sheets)

@@ -189,12 +189,12 @@ def _answered(value: str, words: str) -> Said[str]:
 def _dollar(settled: Settled[str], facts: FileFacts) -> str | None:
     """A bare $ is USD unless the file names another dollar or an address abroad; it may name just one dollar.
 
-    A cent may be a euro's as well, but in a file of pounds and inches.
+    A cent may be a euro's as well, but in a file of pounds and inches: it is one where the file names no other money.
     """
     if settled.against is not None or "USD" not in settled.values or len(settled.values) < 2:
         return None
     if "EUR" in settled.values and not facts.units.pound_file:
-        return None
+        return "EUR" if facts.money == {"EUR"} else None
     if facts.named_dollars == {"USD"}:
         return "USD"
     return "USD" if not facts.named_dollars and not facts.abroad else None

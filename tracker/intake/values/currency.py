@@ -81,6 +81,10 @@ def currency_text(text: str) -> CurrencyReading | None:
 NOT_IN_SENTENCES = frozenset({"c", "p", "ft", "fr", "ct", "fs", "lei", "x", "m n", "s/"})
 
 
+# 'KC' in a legend is a board; crowns and złoty stand so in a text all in capitals only.
+_CODES_IN_CAPITALS = frozenset({"KC", "ZL"})
+
+
 @lru_cache(maxsize=8192)
 def find_currencies(text: str) -> tuple[CurrencyReading, ...]:
     """Every currency that a sentence, title or header names, in order; single letters and 'Ft' are left alone."""
@@ -88,9 +92,13 @@ def find_currencies(text: str) -> tuple[CurrencyReading, ...]:
     found = []
     for match in currency_phrases().among(tokens(folded)):
         piece = folded[match.start : match.end]
-        if piece.strip(".") not in NOT_IN_SENTENCES:
+        if piece.strip(".") not in NOT_IN_SENTENCES and not _is_a_code(text, match):
             found.append(reading_of(match.value[0], match.value[1], text[match.start : match.end]))
     return tuple(found)
+
+
+def _is_a_code(text: str, match: Found[tuple[str, bool]]) -> bool:
+    return text[match.start : match.end] in _CODES_IN_CAPITALS and not text.isupper()
 
 
 @lru_cache(maxsize=4096)
