@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.intake.sheets import read
+from tests.intake.sheets import lines, merged, read
 from tracker.trade.offer import State
 
 HEAD = ["Board", "Caliper (pt)", "lb/MSF", "Price USD/ST", "Remarks"]
@@ -30,3 +30,18 @@ def test_rows_of_words_stay_headings_and_terms(row, grade, lead):
     reading = read([HEAD, SBS, row, ["Marlow White", 20, 80, 900]])
     last = reading.lines[-1].offer
     assert (last.grade, last.lead_days) == (grade, lead)
+
+
+@pytest.mark.parametrize(
+    ("rows", "block", "cells"),
+    [
+        ([HEAD, SBS, CRB, OTHER], (1, 3, 2, 3), {"D2": 1100, "D3": 1100, "D4": 900}),
+        ([["Board", *HEAD[3:]], ["SBS 18 pt", 1100], ["SBS 20 pt"], ["CRB 20 pt", 900]], (1, 1, 2, 1),
+         {"B2": 1100, "B3": 1100, "B4": 900}),
+        ([[*HEAD[:3], "USD/ST < 9 ST", "USD/ST 9 ST+"], SBS, [*CRB[:3], 900, 880]], (1, 3, 1, 4),
+         {"D2": 1100, "E2": 1100, "D3": 900, "E3": 880}),
+        ([["Board", "SBS", "SBS"], ["pt", 18, 20], ["USD/ST", 1100]], (2, 1, 2, 2), {"B3": 1100, "C3": 1100}),
+    ],
+)  # fmt: skip
+def test_a_price_merged_over_several_boards_or_order_sizes_is_the_price_of_each(rows, block, cells):
+    assert {cell: line.offer.price for cell, line in lines(rows, merged=merged(block)).items()} == cells

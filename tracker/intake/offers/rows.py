@@ -8,7 +8,7 @@ from tracker.intake.columns.column import Column, Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.row_charges import charge_of_row
 from tracker.intake.offers.said import Said, at
-from tracker.intake.tables.heads import head_of_words
+from tracker.intake.tables.heads import head_of_words, looks_priced
 from tracker.intake.tables.table import BodyRow, Table, Words
 from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.charges import charge_header
@@ -77,10 +77,23 @@ class Rows:
             if reason:
                 self.passed[row.index] = reason
                 continue
+            cells = self._with_merged_prices(row.index, cells)
             whole = self._filled_in(row, cells, held)
             held = {index: whole[index] for index in self._once if index in whole}
             yield WholeRow(row, whole, frozenset(cells))
         self._gone_over = True
+
+    def _with_merged_prices(self, row: int, cells: dict[int, Cell]) -> dict[int, Cell]:
+        """The row's cells, and the prices merged over several boards or order sizes, each at an address of its own."""
+        view = self._table.view
+        if not view.spread:
+            return cells
+        merged = {
+            index: covering._replace(row=index, column=row) if view.turned else covering._replace(row=row, column=index)
+            for index in self._priced - cells.keys()
+            if (covering := view.spread.get((row, index))) is not None and looks_priced(covering)
+        }
+        return cells | merged if merged else cells
 
     def _as_above(self, cells: dict[int, Cell], above: dict[int, Cell]) -> dict[int, Cell]:
         """The row with what stands above each sign for 'the same' in its place; a price stays where its sign stands."""

@@ -31,7 +31,7 @@ def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
     headings: tuple[tuple[Words, ...], ...] = ()
     last: int | None = None
     rows = tuple(rows)
-    priced = frozenset(row for row in rows if _has_figures(view.rows[row], valued))
+    priced = frozenset(row for row in rows if _has_figures(view.rows[row], valued) or _under_a_price(view, row, valued))
     boards = priced | _without_price(view, [row for row in rows if row not in priced], priced, valued)
     for row in rows:
         if row not in boards:
@@ -53,6 +53,14 @@ def _has_figures(cells: dict[int, Cell], valued: frozenset[int]) -> bool:
         return True
     # 'call' or a dash beside a board counts; a heading that happens to stand in a price column is alone.
     return bool(priced) and len(cells) > len(priced)
+
+
+def _under_a_price(view: View, row: int, valued: frozenset[int]) -> bool:
+    """A price merged over several rows stands beside each of them."""
+    if not view.spread:
+        return False
+    merged = (view.spread.get((row, column)) for column in valued)
+    return any(cell is not None and looks_priced(cell) for cell in merged)
 
 
 def _without_price(view: View, rows: Sequence[int], priced: frozenset[int], valued: frozenset[int]) -> frozenset[int]:
