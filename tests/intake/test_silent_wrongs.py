@@ -66,9 +66,39 @@ def test_a_price_that_is_not_exact_says_so(text):
     assert codes(line) == {"number-ambiguous"}
 
 
-def test_from_a_price_is_no_price():
-    (line,) = priced("from 915")
-    assert line.state is State.QUESTION
+@pytest.mark.parametrize(
+    ("text", "figures"),
+    [
+        ("from 915", ["915"]),
+        ("900-950", ["900", "950"]),
+        ("900.50 to 950", ["900.50", "950"]),
+    ],
+)
+def test_what_is_not_one_price_is_asked_with_its_figures_to_choose_from(text, figures):
+    rows = [[*HEAD, "Price USD/ST"], ["SBS C1S", 12, 60, text]]
+    (asked,) = read(rows).questions
+    assert [choice.value for choice in asked.choices] == figures
+    (line,) = lines(rows, {asked.key: figures[-1]}).values()
+    assert (line.state, line.offer.price) == (State.ACCEPTED, Decimal(figures[-1]))
+
+
+@pytest.mark.parametrize(
+    ("text", "asked"),
+    [
+        (
+            "We can offer SBS C1S 18 pt 75 lb/MSF at $1,190 per short ton, and would like to hear whether it suits.",
+            True,
+        ),
+        ("Our CRB, 18 pt, is $880 per short ton or $31.68 per MSF as long as the stock at the mill lasts.", True),
+        ("SBS 18 pt will go up by $40 per short ton.", False),
+        ("Sheeting SBS 18 pt costs $1,000 per ton.", False),
+        ("SBS 18 pt weighs 75 lb/MSF.", False),
+    ],
+)
+def test_a_price_told_within_a_sentence_is_asked(text, asked):
+    for rows in ([["Dear buyer,"], [text]], [[*HEAD, "Price USD/ST"], [*CRB, 900], [], [text]]):
+        found = lines(rows)
+        assert [found[cell].state for cell in found if cell[0] == "A"] == [State.QUESTION] * asked
 
 
 def test_a_cell_too_narrow_to_show_its_figure_is_asked():

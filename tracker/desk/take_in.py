@@ -173,7 +173,7 @@ def store(
     return Stored(file_id, accepted, len(reading.lines) - accepted, len(reading.questions))
 
 
-OF_ONE_FILE = ("vendor", "holds", "price-change")
+OF_ONE_FILE = ("vendor", "holds", "price", "price-change")
 """Kinds of answers that say nothing of a vendor's next sheet."""
 
 

@@ -3,7 +3,7 @@
 import re
 from collections.abc import Iterable, Iterator, Sequence
 
-from tracker.intake.offers.draft import Asked, Draft
+from tracker.intake.offers.draft import PRICE, Asked, Draft
 from tracker.intake.offers.price_changes import CHANGE, STAND
 from tracker.intake.offers.rivals import HOLDS
 from tracker.trade.basis import Basis
@@ -101,11 +101,13 @@ def _choices(asked: Asked) -> tuple[Choice, ...]:
     choices = _FIXED.get(kind, ())
     if kind == "grade":
         choices = tuple(Choice(code, f"{code} · {grade.name}") for code, grade in grades().items())
-    elif kind == "currency":
-        return tuple(Choice(code, code) for code in asked.options)
+    elif kind in _AS_WRITTEN:
+        return tuple(Choice(value, value) for value in asked.options)
     return tuple(choice for choice in choices if not asked.options or choice.value in asked.options)
 
 
+_AS_WRITTEN = ("currency", PRICE)
+"""Questions whose answers say themselves what they mean: a code, a figure of the cell."""
 _BASIS_WORDS = {
     Basis.SHORT_TON: "short ton (2,000 lb)",
     Basis.TONNE: "tonne (1,000 kg)",

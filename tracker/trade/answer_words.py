@@ -86,5 +86,6 @@ _SAY: Mapping[str, Callable[[str, str], str]] = {
     "grade": lambda words, value: f"“{words}” is {value}" if words else f"boards without a name are {value}",
     "basis": _basis,
     "bracket": _bracket,
+    "price": lambda _, value: f"the price is {value}",
     "price-change": lambda words, _: f"prices stand as they are beside “{words}”",
 }

@@ -256,7 +256,8 @@ class Answers:
     Keys of `settled`: 'vendor', 'currency:<words folded>' (ISO code; 'currency:' where the sheet has no words, and
     'currency' for the whole file), 'ton' ('short'|'metric'), 'weight-basis' ('msf'|'3000ft2'|'gsm'), 'decimal'
     ('.'|','), 'date-order' ('dmy'|'mdy'), 'basis:<words>' (a Basis value; likewise), 'grade:<words>' (a grade code),
-    'bracket:<words>' ('from_kg:below_kg'), 'holds:<sheet>!<cells>' (the cell whose price holds, for this file alone);
+    'bracket:<words>' ('from_kg:below_kg'), 'holds:<sheet>!<cells>' (the cell whose price holds, for this file alone),
+    'price:<sheet>!<cell>' (which figure of a cell that holds several is its price, likewise);
     and under the key of any question LEAVE_OUT, for this file alone.
     An answer never overrules what the sheet says; it settles what that leaves open.
     `layouts`: tables marked by hand, used where they fit; None: nobody said, so that those remembered for the vendor

@@ -7,6 +7,7 @@ from decimal import Decimal
 from operator import attrgetter
 
 from tracker.intake.grid import Cell
+from tracker.intake.offers.answered import key_about
 from tracker.intake.offers.said import at
 from tracker.intake.plain_lines import PlainLine
 from tracker.trade.basis import Basis
@@ -14,6 +15,8 @@ from tracker.trade.offer import Charge, Evidence, GrammageFrom, Note, NoteCode, 
 
 DECIMAL = "decimal"
 """The key of the question which sign is the decimal sign."""
+PRICE = "price"
+"""The kind of the question what the price of one cell is."""
 
 
 @dataclass(slots=True)
@@ -63,6 +66,11 @@ class Draft:
     @property
     def where(self) -> str:
         return at(self.cell)
+
+    @property
+    def price_key(self) -> str:
+        """The key of the question what this very cell's price is."""
+        return key_about(PRICE, f"{self.sheet}!{self.where}")
 
     def note(self, code: NoteCode, cell: str, text: str) -> None:
         """Tell something that does not hold the offer back."""

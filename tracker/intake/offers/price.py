@@ -40,9 +40,11 @@ def fill_price(
         draft.refuse(read.code, read.text)
         return
     if read.standing is Standing.UNREAD:
-        assert read.code is not None
-        draft.ask(read.code, f"price:{draft.where}", draft.where, read.text, draft.cell.text.strip())
-        return
+        chosen = _chosen(draft, read, facts)
+        if chosen is None:
+            _ask_amount(draft, read)
+            return
+        read = chosen
     units = unit_cells(whole, columns, facts)
     _fill_amount(draft, read, units, money)
     remarked = _remarked(whole, columns)
@@ -58,6 +60,22 @@ def fill_price(
     if read.delivered is not None:
         draft.delivered = read.delivered
     _look(draft)
+
+
+def _chosen(draft: Draft, read: PriceCell, facts: FileFacts) -> PriceCell | None:
+    """The cell with the one of its figures that a person decided for; None where nobody has."""
+    answer = facts.answered.settled.get(draft.price_key)
+    amount = next((amount for amount in read.amounts if f"{amount:f}" == answer), None)
+    if amount is None:
+        return None
+    draft.evidence.append(_answered(f"{amount:f}", draft.cell.text.strip()).evidence("price"))
+    return read._replace(standing=Standing.AMOUNT, amounts=(amount,))
+
+
+def _ask_amount(draft: Draft, read: PriceCell) -> None:
+    assert read.code is not None
+    words = draft.cell.text.strip()
+    draft.ask(read.code, draft.price_key, draft.where, read.text, words, [f"{amount:f}" for amount in read.amounts])
 
 
 def _remarked(whole: WholeRow, columns: Columns) -> list[tuple[Cell, Statement]]:
@@ -260,8 +278,7 @@ def _look(draft: Draft) -> None:
         text = f"This makes {float(tonne):,.0f} {draft.currency} a tonne, far outside what board usually costs."
         certain = _row_says(draft, "currency", "basis") and not _two_figures(draft.cell)
         if absurd(tonne, draft.currency) and not certain:
-            key = f"price:{draft.where}"
-            draft.ask(NoteCode.OUTSIDE_USUAL_RANGE, key, draft.where, text, draft.cell.text.strip())
+            draft.ask(NoteCode.OUTSIDE_USUAL_RANGE, draft.price_key, draft.where, text, draft.cell.text.strip())
         else:
             draft.note(NoteCode.OUTSIDE_USUAL_RANGE, draft.where, text)
 

@@ -25,7 +25,8 @@ class Standing(StrEnum):
 
 
 class PriceCell(NamedTuple):
-    """A price cell as read. `amounts`: what is left of its readings; `code` and `text`: why it is unread or refused.
+    """A price cell as read. `amounts`: what is left of its readings, or the figures of what is not one price; `code`
+    and `text`: why it is unread or refused.
 
     `about`: the words that keep the amount from being exact, as 'ca.' or '+'.
     A tuple, because a long list makes one a row and a frozen dataclass is made several times as slowly.
@@ -133,7 +134,7 @@ def _text(cell: Cell, sign: str | None, crowns: bool) -> PriceCell:
     if not said.amounts:
         return _NOTHING
     if said.is_range:
-        return _unread(f"“{cell.text.strip()}” is not one price.")
+        return _range(said, sign)
     if said.rest:
         return _unread(f"“{said.rest}” in “{cell.text.strip()}” is not understood.")
     return _amount(said, sign)
@@ -141,6 +142,17 @@ def _text(cell: Cell, sign: str | None, crowns: bool) -> PriceCell:
 
 def _unread(text: str) -> PriceCell:
     return PriceCell(Standing.UNREAD, code=NoteCode.NUMBER_AMBIGUOUS, text=text)
+
+
+def _range(said: PriceText, sign: str | None) -> PriceCell:
+    """'1100-1150' and 'from 1100': which of its figures is paid is for a person to say, who has asked the vendor."""
+    ends = [settled(readings, sign) or readings for readings in (said.amounts, said.upper) if readings]
+    figures = tuple(dict.fromkeys(left[0].value for left in ends if len(left) == 1 and is_price(left[0].value)))
+    cents = said.currency is not None and said.currency.cents
+    return _unread(f"“{said.words.strip()}” is not one price.")._replace(
+        amounts=figures if len(figures) == len(ends) else (),
+        currency=said.currency, basis=said.basis, delivered=said.delivered, indicative=said.indicative, own_cents=cents,
+    )  # fmt: skip
 
 
 def _amount(said: PriceText, sign: str | None) -> PriceCell:

@@ -31,7 +31,7 @@ def ask_of_change(draft: Draft, price: Column, scope: Scope, facts: FileFacts) -
         draft.evidence.append(Evidence("price", "your answer", words))
         return
     # What a figure is that is not the price itself needs no asking beside it.
-    draft.settle(f"price:{draft.where}")
+    draft.settle(draft.price_key)
     text = f"Is this the price to pay? “{words}” in {said.where} changes what it comes to."
     draft.ask(NoteCode.NUMBER_AMBIGUOUS, key, draft.where, text, words)
 

@@ -14,6 +14,7 @@ from tracker.intake.offers.lines import TableReader
 from tracker.intake.offers.marked import marked_sheet
 from tracker.intake.offers.money import Claimed, bases_of, unit_of_format, unit_of_text
 from tracker.intake.offers.pass_over import outdated_sheets, passed_table, passed_whole
+from tracker.intake.offers.prose import prose_drafts
 from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
@@ -108,6 +109,8 @@ def _read_tables(
         alike = drafts if read.table.titles else [*alike, *drafts]
         disagreeing_rows(alike)
         found.drafts.extend(drafts)
+    if not why:
+        found.drafts.extend(prose_drafts(sheet))
     if len(found.drafts) == before and not sheet.tables:
         found.passed.append(
             PassedOver(sheet.name, f"1-{sheet.found.view.order[-1] + 1}" if sheet.found.view.order else "", "no prices")

@@ -7,21 +7,18 @@ import re
 from dataclasses import dataclass
 from decimal import Decimal
 from functools import lru_cache
-from itertools import combinations
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.view import View
-from tracker.intake.values.basis import find_basis
 from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.currency import find_currencies
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.money import price_text
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency, price_says
+from tracker.intake.values.price_within import BREAK, LONGEST_PRICE, plain_price, prices_within
 from tracker.intake.values.weight import find_weights
+from tracker.intake.words.lists import phrases
 
-_BREAK = re.compile(
-    r"[,;:]\s+|\s+[-–—@=]\s+|\s+(?=[^\w\s])|\s+(?=[A-Z]{3}\b)|\s+(?=[A-Z]{2}\$)|\s+(?:at|à|zu|a|till)\s+|\s+"
-)
 _FIGURE_AT_END = re.compile(r"(?::|\s[-–—=])\s+(\d[\d.,' ]*)\s*\.?$")
 
 
@@ -73,16 +70,17 @@ def _is_figure(cell: Cell) -> bool:
     return said is not None and bool(said.amounts) and not said.rest
 
 
-_LONGEST_PRICE = 80
-"""Characters of a price with its currency and unit: to try a page in one cell at every break takes seconds."""
-
-
 @lru_cache(maxsize=8192)
 def parted_offer(text: str) -> tuple[str, str] | None:
-    """A line parted into the board and the price: 'SBS C1S 18 pt – $1,145/ST'. None unless it names both in full."""
-    for match in _BREAK.finditer(text, max(0, len(text) - _LONGEST_PRICE)):
+    """A line parted into the board and the price: 'SBS C1S 18 pt – $1,145/ST'. None unless it names both in full.
+
+    What a price goes up by, and what comes on top of it, is no price: 'SBS 18 pt: add $20/ton'.
+    """
+    if phrases("price_moves").find(text) or phrases("additions").find(text):
+        return None
+    for match in BREAK.finditer(text, max(0, len(text) - LONGEST_PRICE)):
         board, price = text[: match.start()], text[match.end() :]
-        if _is_price(price) and _is_board(board):
+        if plain_price(price) is not None and _is_board(board):
             return board.strip(" -–—•*"), price.strip().rstrip(".")
     return _priced_within(text)
 
@@ -93,17 +91,12 @@ _FEW_WORDS = 6
 
 def _priced_within(text: str) -> tuple[str, str] | None:
     """'SBS C1S 16 pt 68# $1,190/ton 40" rolls': the one price in a line, and the board that is told around it."""
-    found = find_currencies(text)
-    if len(found) != 1:
+    if len(find_currencies(text)) != 1:
         return None
-    at = text.find(found[0].words)
-    breaks = _BREAK.finditer(text, max(0, at - _LONGEST_PRICE), at + _LONGEST_PRICE)
-    for start, end in combinations(breaks, 2):
-        price = text[start.end() : end.start()]
-        board = f"{text[: start.start()]} {text[end.end() :]}"
-        few = len(text[end.end() :].split()) <= _FEW_WORDS
-        if few and _is_price(price) and find_basis(price) is not None and _is_board(board):
-            return board.strip(" -–—•*"), price.strip()
+    for before, start, end, after in prices_within(text):
+        board = f"{text[:before]} {text[after:]}"
+        if len(text[after:].split()) <= _FEW_WORDS and _is_board(board):
+            return board.strip(" -–—•*"), text[start:end].strip()
     return None
 
 
@@ -120,11 +113,6 @@ def _bare(text: str) -> tuple[str, str] | None:
         return None
     said = price_text(found[1])
     return (text[: found.start()].strip(" -–—•*"), found[1]) if said is not None and said.amounts else None
-
-
-def _is_price(text: str) -> bool:
-    said = price_text(text.strip().rstrip("."))
-    return said is not None and bool(said.amounts) and not said.rest and said.currency is not None
 
 
 def _is_board(text: str) -> bool:

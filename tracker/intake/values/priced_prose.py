@@ -1,0 +1,51 @@
+"""A price told within running text: 'We can offer GC1, 400 µm, 250 g/m² at EUR 1,085 per tonne until May'."""
+
+from dataclasses import dataclass
+from functools import lru_cache
+
+from tracker.intake.values.caliper import find_calipers
+from tracker.intake.values.charges import find_charges, optional_charges
+from tracker.intake.values.clauses import clauses
+from tracker.intake.values.grade import find_grade
+from tracker.intake.values.money import PriceText, price_text
+from tracker.intake.values.price_changes import price_changes
+from tracker.intake.values.price_within import prices_within
+from tracker.intake.values.small_orders import dearer_if_small
+from tracker.intake.values.statements import Remark, says
+from tracker.intake.values.weight import find_weights
+from tracker.intake.words.lists import phrases
+
+
+@dataclass(frozen=True, slots=True)
+class PricedProse:
+    """The sentence, and the price in it."""
+
+    sentence: str
+    price: PriceText
+
+
+@lru_cache(maxsize=8192)
+def priced_prose(text: str) -> PricedProse | None:
+    """The sentence with a price where a text names a board by grade and measure and what it costs; else None.
+
+    What a charge, a change of prices, an index or an earlier list comes to is no offer.
+    """
+    if not any(map(str.isdigit, text)) or not _names_board(text):
+        return None
+    return next((told for clause in clauses(text) if (told := _priced(clause)) is not None), None)
+
+
+def _names_board(text: str) -> bool:
+    grade = find_grade(text)
+    return grade is not None and bool(grade.grades) and bool(find_calipers(text) or find_weights(text))
+
+
+def _priced(clause: str) -> PricedProse | None:
+    if find_charges(clause) or optional_charges(clause) or price_changes(clause):
+        return None
+    if phrases("additions").find(clause) or phrases("price_moves").find(clause):
+        return None
+    if dearer_if_small(clause) is not None or says(clause) & {Remark.SUPERSEDED, Remark.INDEX, Remark.TOTAL}:
+        return None
+    found = (price_text(clause[start:end].strip().rstrip(".")) for _, start, end, _ in prices_within(clause))
+    return next((PricedProse(clause, price) for price in found if price is not None), None)
