@@ -42,9 +42,30 @@ def test_the_market_and_a_wish_beside_an_offer_are_no_offers(heads):
     assert states(rows) == {"F3": ("accepted", "1225"), "F4": ("accepted", "862")}
 
 
+def test_an_index_beside_the_offers_is_neither_a_price_nor_a_charge():
+    rows = [
+        ["EUR/t"],
+        [*HEAD, None, "Month", "FBB index", "Energy index"],
+        ["GC1", 250, 400, 1240, None, "May", 1195, 104],
+    ]
+    (line,) = lines(rows).values()
+    assert (line.offer.source.cell, line.offer.charges) == ("D3", ())
+
+
+@pytest.mark.parametrize("label", ["g/m²", "Gewicht g/m²", "lb/MSF"])
+def test_measures_in_the_line_of_a_board_are_no_prices(label):
+    rows = [["EUR/t"], ["Grade", "350 µm", "400 µm"], [f"GC1 {label}", 215, 245], ["GC1", 1115, 1105]]
+    assert set(states(rows)) == {"B4", "C4"}
+
+
 def test_a_quantity_in_short_tons_is_no_price():
     rows = [["USD"], ["Description", "Qty (ST)", "Unit price /ST"], ["SBS C1S 16 pt 68 lb/MSF", 20, 1210]]
     assert states(rows) == {"C3": ("accepted", "1210")}
+
+
+def test_a_unit_before_a_year_heads_that_years_prices():
+    rows = [[*HEAD[:3], "EUR/t 2025 (superseded)", "EUR/t 2026"], ["GC1", 250, 400, 1200, 1240]]
+    assert states(rows) == {"E2": ("accepted", "1240")}
 
 
 @pytest.mark.parametrize("words", ["Exchange rate EUR/USD", "Price index May", "Sheets per pallet", "Gesamttotal"])

@@ -160,3 +160,45 @@ def test_an_announced_increase_gives_the_old_price_its_last_day(until, since):
         "D3": ("accepted", date(2026, 9, 30)),
         "E3": ("accepted", None),
     }
+
+
+@pytest.mark.parametrize("corner", ["Caliper (µm)", "Grade"])
+def test_weights_in_a_line_of_their_own_go_with_the_prices_below_them(corner):
+    calipers = [350, 400] if corner != "Grade" else ["350 µm", "400 µm"]
+    heads = [corner, None, *calipers]
+    gc = [["GC1", "g/m²", 215, 245], [None, "£/t", 1115, 1105]]
+    gd = [["GD2", "g/m²", 265, 300], [None, "£/t", 745, 735]]
+    found = lines([["£ per tonne"], heads, *gc, *gd])
+    told = {cell: (line.offer.grade, line.offer.caliper_um, line.offer.grammage_gsm) for cell, line in found.items()}
+    assert told == {
+        "C4": ("FBB", 350, 215),
+        "D4": ("FBB", 400, 245),
+        "C6": ("CRB", 350, 265),
+        "D6": ("CRB", 400, 300),
+    }
+    assert {str(line.state) for line in found.values()} == {"accepted"}
+
+
+def test_bare_numbers_across_are_what_the_title_says_they_are():
+    title = "EUR per tonne DAP – price by grammage (g/m²)"
+    found = lines([[title], [], ["Grade", 200, 225, 250], ["GC1", 1320, 1300, 1285]])
+    assert [line.offer.grammage_gsm for line in found.values()] == [200, 225, 250]
+
+
+def test_units_of_measure_in_columns_of_their_own_go_with_the_figures_before_them():
+    heads = ["Board", "Thick", "U/M", "Weight", "U/M", "Price", "Curr", "Per"]
+    rows = [
+        ["SBS C1S", 18, "pt", 77, "lb/MSF", 1185, "USD", "short ton"],
+        ["GC1", 420, "µm", 260, "g/m²", 1235, "EUR", "tonne"],
+    ]
+    found = lines([heads, *rows]).values()
+    assert [(str(line.state), float(line.offer.caliper_um), line.offer.basis.value) for line in found] == [
+        ("accepted", 457.2, "short_ton"),
+        ("accepted", 420, "tonne"),
+    ]
+
+
+def test_what_a_thousand_sheets_weigh_is_no_second_basis_weight():
+    heads = ["Board", "Caliper", "Basis (lb/MSF)", "Size", "Ctn wt lb/M", "$/M"]
+    (line,) = lines([heads, ["SBS C1S", "18 pt", 77, "28 x 40", 599, 378.2]]).values()
+    assert (str(line.state), line.offer.basis.value) == ("accepted", "1000sheets")

@@ -48,6 +48,11 @@ GRADES = [
     ("falskartong bestruken ena sidan", "FBB", 1),
     ("UC1", "FBB", None),
     ("sbs c1s", "SBS", 1),
+    ("Ctd unblchd kraft", "CUK", None),
+    ("Clay ctd news back", "CRB", None),
+    ("Uncoatd recyc. board", "URB", 0),
+    ("Sulfatkarton gebl. gestr.", "SBS", None),
+    ("Solidkartong (blekt, bestruken 1 sida)", "SBS", 1),
     ("Faltschachtelkarton zweiseitig gestrichen", "FBB", 2),
 ]
 

@@ -19,7 +19,7 @@ from tracker.intake.columns.units_beside import with_units_beside
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, head_text
 from tracker.intake.tables.periods import YEAR
-from tracker.intake.tables.table import HeadedColumn, Table
+from tracker.intake.tables.table import HeadedColumn, Table, Words
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.header import Header, header
 from tracker.intake.values.roles import Role, RoleReading
@@ -32,8 +32,8 @@ _LONGEST_CODE = 16
 _PARTICULAR = (Role.PREVIOUS_PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.ALL_IN)
 
 
-def columns_of(table: Table) -> Columns:
-    """The columns of a table with their roles, the prices among them picked out."""
+def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
+    """The columns of a table with their roles, the prices among them picked out; `above`: what its sheet says first."""
     samples = {headed.index: _sample(table, headed.index) for headed in table.columns}
     columns = [_column(headed, samples[headed.index]) for headed in with_units_beside(table.columns, samples)]
     columns = [weighed(column, columns) for column in columns]
@@ -44,7 +44,7 @@ def columns_of(table: Table) -> Columns:
     columns = _counts_of_units(columns, samples)
     columns = with_units_of_the_list(without_quantities(columns, samples), samples)
     columns = breaks_of_boards(without_steps(columns, table), table)
-    return price_columns(told_apart_by_form(columns, samples), samples, table.titles)
+    return price_columns(told_apart_by_form(columns, samples), samples, table.titles, above)
 
 
 def _counts_of_units(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
@@ -170,6 +170,9 @@ def _candidates(said: Sequence[Header]) -> dict[Role, float]:
                 continue
             if reading.role is Role.FREIGHT and says_delivery(head):
                 continue
+            if reading.role is Role.SHEETS_WEIGHT and len(head.weight_units) == 1:
+                # The M of 'lb/M sq ft' is of square feet.
+                continue
             found[reading.role] = max(found.get(reading.role, 0.0), reading.strength - 0.15 * level)
         for reading in _beside_unit(head):
             found[reading.role] = max(found.get(reading.role, 0.0), reading.strength - 0.15 * level)
@@ -229,12 +232,28 @@ def _without_word(text: str, word: str) -> str:
 
 def _without_lookalikes(candidates: dict[Role, float]) -> dict[Role, float]:
     """'Qty on hand' is stock, though 'qty' alone is an order size; 'prior price' is no price to pay."""
-    dropped = set()
+    dropped = {role for role in _CHARGED if _is_index_of(candidates, role)}
+    if Role.SHEETS_WEIGHT in candidates:
+        # 'Weight lb/M' is what a thousand sheets weigh, and no basis weight.
+        dropped.add(Role.WEIGHT)
     if Role.STOCK in candidates:
         dropped.add(Role.BRACKET)
     if any(role in candidates for role in _PARTICULAR):
         dropped.add(Role.PRICE)
     return {role: strength for role, strength in candidates.items() if role not in dropped}
+
+
+def _is_index_of(candidates: dict[Role, float], charge: Role) -> bool:
+    """'Energy index' is an index of what energy costs; 'Energy surcharge (index)' and 'Energy index surcharge' charge.
+
+    Where 'index' is all that stands beside the word of the charge, the two are told equally strongly.
+    """
+    if Role.INDEX not in candidates or charge not in candidates or charge is Role.CHARGE or Role.CHARGE in candidates:
+        return False
+    return candidates[charge] - candidates[Role.INDEX] <= _EQUALLY
+
+
+_EQUALLY = 0.02
 
 
 def _bought_in_a_year(candidates: dict[Role, float]) -> dict[Role, float]:

@@ -42,11 +42,14 @@ def spreads_values(column: Column) -> bool:
         if head is not None and head.across == "coating" and said.strength(Role.PROPERTY) >= _NAMES:
             # 'Brightness C1S' is how bright the coated side is.
             return False
+        if head is not None and head.across == "grade" and said.strength(Role.INDEX) >= _NAMES:
+            # 'SBS index' is a series of the market and no price of SBS.
+            return False
     return bool(lowest.across) or lowest.number is not None
 
 
 _NAMES = 0.75
-"""From this strength on, a word of the head names a property, also beside one that names a coating."""
+"""From this strength on, a word of the head names a property or an index, also beside one that names a board."""
 
 
 def _lowest_value(column: Column, heads: Sequence[Head | None]) -> Head | None:

@@ -2,8 +2,8 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
-from decimal import Decimal
 
+from tracker.intake.columns.axes import Axes
 from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn, vendor_in_head
 from tracker.intake.columns.forms import labelled_by_form
 from tracker.intake.columns.in_force import (
@@ -14,30 +14,32 @@ from tracker.intake.columns.in_force import (
     told_apart_by_time,
 )
 from tracker.intake.columns.labels import label_of
-from tracker.intake.columns.order_sizes import is_order_size, order_size
+from tracker.intake.columns.order_sizes import order_size
 from tracker.intake.columns.paired import not_told_apart, sizes_before, without_sizes
 from tracker.intake.columns.unnamed import amount_per_unit, doubt_of, from_a_day, priced_alike, unnamed_figures
 from tracker.intake.columns.withheld import withheld_figures
 from tracker.intake.grid import Cell
 from tracker.intake.tables.table import Words
-from tracker.intake.values.caliper import CaliperReading, bare_caliper, in_unit
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading, find_grade
-from tracker.intake.values.header import Header
-from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import Remark, says
 from tracker.intake.values.validity import until_in_head
-from tracker.intake.values.weight import WeightReading, weight_in, weight_text
 from tracker.intake.words.lists import phrases
 
 _CHARGES = (Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE)
 
 
 def price_columns(
-    columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]], titles: Sequence[Words] = ()
+    columns: Sequence[Column],
+    samples: Mapping[int, Sequence[Cell]],
+    titles: Sequence[Words] = (),
+    above: Sequence[Words] = (),
 ) -> Columns:
-    """The table's columns with its prices sorted into offers and what only leads to them."""
+    """The table's columns with its prices sorted into offers and what only leads to them.
+
+    `titles` are the table's own, `above` all that the sheet says before it.
+    """
     by_role: dict[Role, tuple[Column, ...]] = {}
     for column in columns:
         if column.role is not None:
@@ -57,12 +59,12 @@ def price_columns(
         unexplained = withheld_figures(columns, samples, titles)
         kinds = dict.fromkeys(unexplained, Kind.OFFER)
         found.by_role = {role: tuple(one for one in held if one not in kinds) for role, held in by_role.items()}
-    corner = [column for column in columns if column not in kinds and column.said]
+    axes = Axes([column for column in columns if column not in kinds and column.said], (*titles, *above))
     sizes = sizes_before(columns, [column for column, kind in kinds.items() if kind is Kind.OFFER])
     found.prices = labelled_by_form(
         [
             replace(
-                _price_column(column, kind, corner),
+                _price_column(column, kind, axes),
                 sizes=sizes.get(column.index, ()),
                 unexplained=column in unexplained,
             )
@@ -196,7 +198,7 @@ def _is_a_sign(word: str) -> bool:
     return (len(word) == 1 and word.isalnum()) or set(word) <= set("IVX")
 
 
-def _price_column(column: Column, kind: Kind, corner: Sequence[Column]) -> PriceColumn:
+def _price_column(column: Column, kind: Kind, axes: Axes) -> PriceColumn:
     lowest = column.said[-1] if column.said else None
     grade, grade_words = _grade_across(column)
     bracket_level, bracket = order_size(column)
@@ -207,8 +209,8 @@ def _price_column(column: Column, kind: Kind, corner: Sequence[Column]) -> Price
         until=next(filter(None, (until_in_head(head.text) for head in column.said)), None),
         bracket=bracket,
         bracket_head=None if bracket_level is None else column.heads[bracket_level],
-        caliper=_caliper(column, corner),
-        weights=_weights(column, corner),
+        caliper=axes.caliper(column),
+        weights=axes.weights(column),
         sheet=next((head.sheet_sizes[0] for head in column.said if len(head.sheet_sizes) == 1), None),
         grade=grade,
         grade_words=grade_words,
@@ -232,58 +234,3 @@ def _grade_across(column: Column) -> tuple[GradeReading | None, str]:
 
 def _delivery(column: Column) -> Delivery | None:
     return next((head.delivery for head in reversed(column.said) if head.delivery is not None), None)
-
-
-def _caliper(column: Column, corner: Sequence[Column]) -> CaliperReading | None:
-    for head in column.said:
-        if len(head.calipers) == 1:
-            return head.calipers[0]
-    number, head_of_axis = _bare_head(column, corner, Role.CALIPER)
-    if number is None:
-        return None
-    unit = head_of_axis.caliper_unit if head_of_axis is not None else None
-    return in_unit(number, unit, column.text) if unit is not None else bare_caliper(number)
-
-
-def _weights(column: Column, corner: Sequence[Column]) -> tuple[WeightReading, ...]:
-    for head in column.said:
-        # '$ per hundredweight (100 lb)' has a weight in it, but not one of board.
-        one_unit = len(head.weight_units) == 1 or weight_text(head.text) is not None
-        if head.weights and one_unit and not is_order_size(head):
-            return head.weights
-    number, head_of_axis = _bare_head(column, corner, Role.WEIGHT)
-    if number is None or head_of_axis is None:
-        return ()
-    return tuple(weight_in(number, unit, column.text) for unit in head_of_axis.weight_units)
-
-
-def _bare_head(column: Column, corner: Sequence[Column], axis: Role) -> tuple[Decimal | None, Header | None]:
-    """The bare number that heads a column on an axis, and the header cell that names the axis.
-
-    The words stand above the number in the same column, or in line with it in the corner; a column that holds such
-    values itself names no axis ('µm' beside prices under '2025' and '2026').
-    """
-    corner = [other for other in corner if other.role is not axis]
-    for level in reversed(range(len(column.said))):
-        readings = number_readings(column.said[level].text)
-        if len(readings) != 1:
-            continue
-        for head in (*reversed(column.said[:level]), *_in_line(column, level, corner)):
-            if head.strength(axis) > 0 or _names_axis_by_unit(head, axis):
-                return readings[0].value, head
-    return None, None
-
-
-def _names_axis_by_unit(head: Header, axis: Role) -> bool:
-    """'Grade / µm' in the corner: the words name the rows and the unit the numbers across."""
-    if head.currency is not None or head.strength(Role.CALIPER) or head.strength(Role.WEIGHT):
-        return False
-    unit = head.caliper_unit is not None if axis is Role.CALIPER else len(head.weight_units) == 1
-    return unit and (head.caliper_unit is None or not head.weight_units)
-
-
-def _in_line(column: Column, level: int, corner: Sequence[Column]) -> list[Header]:
-    """The corner's header cells in the number's own row; where it has none there, all of them."""
-    row = column.heads[level].row
-    in_line = [head for other in corner for cell, head in zip(other.heads, other.said, strict=True) if cell.row == row]
-    return in_line or [head for other in corner for head in other.said]

@@ -13,6 +13,7 @@ from tracker.intake.tables.table import BodyRow, Table, Words
 from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.charges import charge_header
 from tracker.intake.values.grade import find_grade
+from tracker.intake.values.header import header
 from tracker.intake.values.lead import LeadUnit, lead_unit
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import Remark, Statement, says
@@ -132,6 +133,8 @@ class Rows:
         # First, because it settles nearly every row of a long list and costs next to nothing.
         if self._has_board(cells, label):
             return ""
+        if _heads_measures(label.text):
+            return "measures of boards, no price"
         if Remark.TOTAL in says(label.text):
             return "a total or an average"
         if Remark.INDEX in says(label.text):
@@ -188,6 +191,14 @@ def _heads_charges(text: str) -> bool:
     """'Freight, US$ per short ton' over rows of zones: what follows are rates, as long as no row names a board."""
     head = head_of_words(text)
     return head is not None and head.named and head.role in _CHARGES and find_grade(text) is None
+
+
+@lru_cache(maxsize=4096)
+def _heads_measures(text: str) -> bool:
+    """'GC1 g/m²' beside figures: what the board weighs, and not what it costs."""
+    said = header(text)
+    units = len(said.weight_units) == 1 or said.caliper_unit is not None
+    return units and said.basis is None and said.currency is None and not (said.weights or said.calipers)
 
 
 def _names_board(label: Cell) -> bool:

@@ -7,6 +7,7 @@ from datetime import date
 from tracker.intake.columns.assign import columns_of
 from tracker.intake.columns.column import Kind
 from tracker.intake.columns.earlier_year import set_earlier_year_aside
+from tracker.intake.columns.row_units import with_row_units
 from tracker.intake.grid import Cell, Workbook
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts, facts_of
@@ -23,7 +24,7 @@ from tracker.intake.offers.twins import disagreeing_rows, joined_bases, without_
 from tracker.intake.offers.unheaded import unheaded_drafts
 from tracker.intake.offers.vendor import letterhead, may_name_another, short_texts, vendor_among, vendor_of_list
 from tracker.intake.tables.find import find_tables
-from tracker.intake.tables.table import Words
+from tracker.intake.tables.table import Table, Words
 from tracker.intake.tables.view import View, views_of
 from tracker.intake.values.roles import Role
 from tracker.trade.layout import Layout
@@ -73,10 +74,16 @@ def _read_sheet(view: View) -> ReadSheet:
     found = find_tables(view)
     tables = []
     for table in found.tables:
-        read = ReadTable(table, columns_of(table))
+        read = _read_table(table, [words for words in found.texts if words.row < table.first_row])
         read.passed_over = passed_table(read, found)
         tables.append(read)
     return ReadSheet(found, tuple(tables))
+
+
+def _read_table(table: Table, above: Sequence[Words]) -> ReadTable:
+    columns = columns_of(table, above)
+    joined = with_row_units(table, columns)
+    return ReadTable(joined, columns if joined is table else columns_of(joined, above))
 
 
 def _read_tables(

@@ -8,6 +8,7 @@ from tracker.intake.tables.bands import bands_of
 from tracker.intake.tables.body import body_of
 from tracker.intake.tables.headless import described_columns, price_columns, priced_rows
 from tracker.intake.tables.heads import head_of, head_of_words
+from tracker.intake.tables.line_pairs import without_line_pairs
 from tracker.intake.tables.segments import segments_of
 from tracker.intake.tables.sentences import spoken_offers
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
@@ -130,7 +131,8 @@ def _zone_tables(band: View, zone: Zone, rows: list[int]) -> tuple[list[Table], 
         after -= {row.index for row in body.rows}
         if body.rows:
             after -= {row for row in rows if row < body.rows[-1].index}
-            tables.append(Table(part, tuple(columns), body.rows, zone.top, body.rows[-1].index, zone.titles))
+            table = Table(part, tuple(columns), body.rows, zone.top, body.rows[-1].index, zone.titles)
+            tables.append(without_line_pairs(table))
     return tables, sorted(after)
 
 

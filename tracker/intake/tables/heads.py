@@ -176,9 +176,11 @@ def _is_money(text: str) -> bool:
 
 
 def _is_price_of_a_year(text: str) -> bool:
-    """'Price 2026 USD/ST' is a head; '2026 USD/ST' may be a price."""
+    """'Price 2026 USD/ST' and 'EUR/t 2026' are heads; '2026 USD/ST' may be a price."""
     if not YEAR.search(text):
         return False
+    if _UNIT_THEN_YEAR.fullmatch(text):
+        return True
     return any(r.role in PRICE_ROLES and r.words.strip() != text.strip() for r in header(text).roles)
 
 
@@ -212,6 +214,9 @@ def _answers_itself(said: Header) -> bool:
         return True
     return any(reading.role in _DATED for reading in said.roles) and bool(find_dates(said.text))
 
+
+_UNIT_THEN_YEAR = re.compile(r"[^\d]+(?:/|\bper\b)[^\d]+\s(?:19|20)\d\d")
+"""A figure behind its unit, without a sign of thousands or decimals, and as large as a year."""
 
 _DATED = frozenset({Role.VALIDITY, Role.VALID_FROM, Role.RECEIVED})
 

@@ -64,7 +64,7 @@ def find_grade(text: str) -> GradeReading | None:
 
     'Unbleached kraft' without coated or uncoated gives a reading with no grade: the words are known, the grade is not.
     """
-    found = tokens(fold(text))
+    found = _spelt_out(tokens(fold(text)))
     sides, coated = _coating(found)
     named, unsettled, pieces = _named(text, found)
     if unsettled and not named:
@@ -73,6 +73,17 @@ def find_grade(text: str) -> GradeReading | None:
     if not named and not unsettled and sides is None and coated is None:
         return None
     return GradeReading(tuple(named), sides, " ".join(pieces), coated)
+
+
+def _spelt_out(found: list[Token]) -> list[Token]:
+    """'Ctd unblchd kraft' in whole words; each keeps its place in the text."""
+    short = _short_words()
+    return [(short.get(word, word), start, end) for word, start, end in found]
+
+
+@cache
+def _short_words() -> dict[str, str]:
+    return {fold(short): fold(whole) for whole, cut in words("cut_short").items() for short in cut}
 
 
 def _named(text: str, found: list[Token]) -> tuple[list[str], list[str], list[str]]:
