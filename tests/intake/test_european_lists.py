@@ -239,6 +239,7 @@ def test_a_toll_beside_the_price_is_part_of_the_delivered_cost():
         ("Preise gültig vom 01.01. bis 31.03.2027", "2027-03-31"),
         ("Preise gültig bis Ende 2026", "2026-12-31"),
         ("prix valables jusqu'à fin 2026", "2026-12-31"),
+        ("Offert t.o.m. 2027-01-31, fritt kund", "2027-01-31"),
     ],
 )
 def test_last_days_of_validity(said, last):

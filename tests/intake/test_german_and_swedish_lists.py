@@ -92,6 +92,35 @@ def test_crowns_and_ore_in_a_column_that_holds_no_times_of_day():
     assert {str(line.state) for line in lines([*rows, ["GC2", 240, 390, "14:30:00"]]).values()} == {"question"}
 
 
+def test_crowns_and_ore_beside_crowns_that_are_plainly_so():
+    rows = [["Prislista SEK"], ["Sort", "g/m²", "µm", "Pris/kg", "Pris/ton"], ["GC1", 260, 420, "12:45", "12 450:-"]]
+    assert prices(lines(rows)) == {"D3": ("accepted", "12.45", "kg")}
+
+
+@pytest.mark.parametrize(
+    ("title", "measures"),
+    [
+        ("GC2 250 g/m², 405 µm – pris SEK/ton fritt kund", (250, 405)),
+        ("GC2, pris SEK/ton fritt kund, 405 µm", (None, None)),
+        ("GC2 från 250 g/m² i SEK/ton", (None, None)),
+        ("GC2 250 g/m² +200 SEK/ton", (None, None)),
+    ],
+)
+def test_a_title_that_calls_the_board_first_may_say_its_price_unit_too(title, measures):
+    found = lines([["Priser i SEK/ton, falskartong GC2"], [title], ["Från kg", "Pris"], [1000, 12400], [5000, 12100]])
+    assert {(line.offer.grammage_gsm, line.offer.caliper_um) for line in found.values()} == {measures}
+
+
+def test_a_head_over_the_boards_names_the_sheet_that_their_prices_are_for():
+    rows = [["Sorte (Format 70 x 100 cm)", "g/m²", "µm", "€/1000 Bogen"], ["GC1", 250, 405, 226]]
+    assert lines(rows)["D2"].offer.sheet_mm == (700, 1000)
+
+
+def test_a_page_number_in_the_column_of_prices_is_no_price():
+    rows = [["Sorte", "g/m²", "µm", "EUR/t"], ["GC1", 250, 405, 1190], ["Liste 1/2027", None, None, "Seite 2 von 3"]]
+    assert list(lines([*rows, ["GD2", 350, 465, 840]])) == ["D2", "D4"]
+
+
 def test_a_time_of_day_is_no_price():
     found = lines([["Priser i SEK/ton"], ["Sort", "g/m²", "µm", "Pris"], ["GC2", 240, 390, "14:30"]])
     assert str(found["D3"].state) == "question"

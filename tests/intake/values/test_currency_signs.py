@@ -37,7 +37,7 @@ def test_a_letter_by_itself_does(text, code):
 
 @pytest.mark.parametrize(
     ("text", "code"),
-    [("¢ CA", "CAD"), ("cents canadiens", "CAD"), ("US ¢", "USD"), ("centavos de dólar", "USD")],
+    [("¢ CA", "CAD"), ("cents canadiens", "CAD"), ("US ¢", "USD"), ("Rp.", "CHF"), ("centavos de dólar", "USD")],
 )
 def test_whose_cents(text, code):
     found = currency_text(text)

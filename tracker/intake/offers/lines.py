@@ -30,7 +30,7 @@ from tracker.intake.offers.footnotes import Footnotes
 from tracker.intake.offers.measures import Board
 from tracker.intake.offers.money import Around, Claimed, around
 from tracker.intake.offers.price import fill_price
-from tracker.intake.offers.price_cell import PriceCell, Standing, in_crowns, read_price
+from tracker.intake.offers.price_cell import PriceCell, Standing, in_crowns, read_price, shows_crowns
 from tracker.intake.offers.price_changes import ask_of_change
 from tracker.intake.offers.rows import Rows, WholeRow
 from tracker.intake.offers.said import Said
@@ -63,8 +63,10 @@ class TableReader:
         self._vendor, self._titles = vendor, titles
         self._scopes: dict[tuple[int, frozenset[str]], Scope] = {}
         self._around: dict[tuple[int, int], Around] = {}
-        self._signs = {price.index: self._sign(price) for price in read.columns.prices}
-        self._crowns = {price.index: in_crowns(self._texts(price)) for price in read.columns.prices}
+        texts = {price.index: list(self._texts(price)) for price in read.columns.prices}
+        self._signs = {price.index: self._sign(price, texts[price.index]) for price in read.columns.prices}
+        shown = any(map(shows_crowns, texts.values()))
+        self._crowns = {index: in_crowns(written, shown=shown) for index, written in texts.items()}
         self._offers = tuple(price for price in read.columns.prices if price.kind is Kind.OFFER)
         self._apart = standing_apart(self._offers)
         self._columns = {price.index: under_one_heading(read.columns, price) for price in self._offers}
@@ -102,8 +104,8 @@ class TableReader:
         cells = (cell for row in table.rows for cell in table.view.rows[row.index].values())
         return Footnotes(self._levels, heads, cells)
 
-    def _sign(self, price: PriceColumn) -> str | None:
-        sign = evidence_of(self._texts(price)).sign or self._facts.decimal_sign
+    def _sign(self, price: PriceColumn, texts: Sequence[str]) -> str | None:
+        sign = evidence_of(texts).sign or self._facts.decimal_sign
         if sign is not None or self._read.columns.of(Role.BASIS, Role.CURRENCY, Role.PER_QUANTITY):
             return sign
         return sign_by_size(self._read.cells(price.column))

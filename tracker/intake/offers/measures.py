@@ -1,5 +1,6 @@
 """The measures of a row's board: caliper, basis weight and sheet size, with every contradiction kept."""
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
@@ -147,28 +148,33 @@ def _agree(one: Fraction, two: Fraction) -> bool:
 
 
 def take_sheet(board: Board, cells: Cells, columns: Columns, words: list[Cell], scope: Scope) -> None:
-    """The sheet size of its column, of two columns for its sides, of the descriptions, else of the titles around."""
+    """The sheet size from the nearest place that names one."""
+    for sizes, where, text in _sheets_said(cells, columns, words, scope):
+        if sizes:
+            board.sheets, board.sheet_said = sizes, Said(sizes[0], where, text)
+            return
+
+
+def _sheets_said(
+    cells: Cells, columns: Columns, words: list[Cell], scope: Scope
+) -> Iterator[tuple[tuple[SheetSize, ...], str, str]]:
+    """Sizes, place and text of the size's column, of two columns for its sides, of the descriptions, of the heads over
+    these, then of the titles around."""
     for column in columns.of(Role.SHEET_SIZE):
         cell = cells.get(column.index)
-        sizes = sheet_text(cell.text, column.length_unit) if cell is not None else ()
-        if cell is not None and sizes:
-            board.sheets, board.sheet_said = sizes, Said(sizes[0], at(cell), cell.text.strip())
-            return
+        if cell is not None:
+            yield sheet_text(cell.text, column.length_unit), at(cell), cell.text.strip()
     sides = _sides(cells, columns)
     if sides is not None:
-        board.sheets, board.sheet_said = (sides.value,), sides
-        return
+        yield (sides.value,), sides.where, sides.words
     for cell in words:
-        sizes = find_sheet_sizes(cell.text)
-        if sizes:
-            board.sheets, board.sheet_said = sizes, Said(sizes[0], at(cell), cell.text.strip())
-            return
+        yield find_sheet_sizes(cell.text), at(cell), cell.text.strip()
+    for column in columns.of(Role.PRODUCT, Role.GRADE):
+        for cell, head in zip(column.heads, column.said, strict=True):
+            yield (head.sheet_sizes if len(head.sheet_sizes) == 1 else ()), at(cell), cell.text.strip()
     for level in scope.of_boards:
         for said in level.sizes:
-            sizes = find_sheet_sizes(said.text)
-            if sizes:
-                board.sheets, board.sheet_said = sizes, Said(sizes[0], level.place(said), said.text)
-                return
+            yield find_sheet_sizes(said.text), level.place(said), said.text
 
 
 def _sides(cells: Cells, columns: Columns) -> Said[SheetSize] | None:

@@ -75,10 +75,19 @@ def read_price(cell: Cell, sign: str | None, facts: FileFacts, *, crowns: bool =
     return _text(cell, sign or facts.decimal_sign, crowns)
 
 
-def in_crowns(texts: Iterable[str]) -> bool:
-    """'15:80' among a column's figures is no time of day, nor are the others, as all are written so."""
+def in_crowns(texts: Iterable[str], *, shown: bool = False) -> bool:
+    """'15:80' among a column's figures is no time of day, nor are the others, as all are written so.
+
+    `shown`: the table writes crowns with a colon elsewhere, as in '12 450:-'.
+    """
     written = [text.strip() for text in texts if ":" in text]
-    return all(crowns_and_ore(text) is not None for text in written) and any(text[-2:] >= _MINUTES for text in written)
+    told = shown or any(text[-2:] >= _MINUTES for text in written)
+    return told and all(crowns_and_ore(text) is not None for text in written)
+
+
+def shows_crowns(texts: Iterable[str]) -> bool:
+    """'12 450:-' is how crowns are written, and no time of day."""
+    return any(text.rstrip()[-2:] in (":-", ":–") for text in texts)
 
 
 _MINUTES = "60"

@@ -7,12 +7,15 @@ from typing import TypeVar, cast
 
 from tracker.intake.offers.said import Said, at
 from tracker.intake.tables.table import Words
+from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.charges import ChargeKind, ChargeWords
 from tracker.intake.values.column_legend import column_named
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading, LegendEntry, find_grade
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.statements import SaysWeightBasis, Statement, statements
+from tracker.intake.values.weight import find_weights
+from tracker.intake.words.lists import phrases
 
 S = TypeVar("S")
 
@@ -64,9 +67,12 @@ class Level:
 
     @cached_property
     def titles(self) -> tuple[Words, ...]:
-        """The short texts that may name a board's measures: those that state nothing else."""
+        """The short texts that may name a board's measures: those that state nothing else, or call the board by its
+        grade first."""
         return tuple(
-            words for words in self.texts if len(words.text) <= _LONGEST_TITLE and not _states_terms(words.text)
+            words
+            for words in self.texts
+            if len(words.text) <= _LONGEST_TITLE and (not _states_terms(words.text) or _calls_a_board(words.text))
         )
 
     @cached_property
@@ -92,6 +98,27 @@ def _states_terms(text: str, *but: type[object]) -> bool:
     """'Prices per hundredweight (100 lb)' and '24 pt on request, lead time 45 days' are about other things, where
     'Basis weight 250 g/m²' is the board's own. `but`: kinds of statements that do not count either."""
     return any(not isinstance(said, (LegendEntry, SaysWeightBasis, *but)) for said in statements(text))
+
+
+def _calls_a_board(text: str) -> bool:
+    """'GC2 250 g/m², 405 µm - EUR/t DAP' is a board's own title, though it says as well what its prices are in.
+
+    It begins with the grade, and has no figure but the measures: 'GC2 from 300 g/m² 20 EUR/t more' is about others.
+    """
+    grade = find_grade(text)
+    measures = [weight.words for weight in find_weights(text)] + [caliper.words for caliper in find_calipers(text)]
+    if grade is None or not grade.grades or not measures or _states_terms(text, SaysCurrency, SaysBasis, Delivery):
+        return False
+    rest = text
+    for words in (grade.words, *measures):
+        rest = rest.replace(words, " ", 1)
+    between = text.partition(grade.words)[2].partition(measures[0])[0]
+    return text.startswith(grade.words) and not any(map(str.isdigit, rest)) and not _hedged(between)
+
+
+def _hedged(between: str) -> bool:
+    """'GC2 from 300 g/m²' begins a row of weights, and is none of them."""
+    return bool(phrases("bracket").find(between))
 
 
 @dataclass(frozen=True)

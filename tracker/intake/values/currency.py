@@ -78,7 +78,7 @@ def currency_text(text: str) -> CurrencyReading | None:
 
 # One letter is a currency only beside a number or a unit; 'ft', 'fr' and 'lei' are other words in a sentence, and 's/'
 # is 'sans'.
-NOT_IN_SENTENCES = frozenset({"c", "p", "ft", "fr", "ct", "fs", "lei", "x", "m n", "s/"})
+NOT_IN_SENTENCES = frozenset({"c", "p", "ft", "fr", "ct", "fs", "lei", "x", "m n", "s/", "rp"})
 
 
 # 'KC' in a legend is a board; crowns and złoty stand so in a text all in capitals only.

@@ -123,4 +123,15 @@ def _no_price_texts() -> frozenset[str]:
 
 def _says_no_price(text: str) -> bool:
     folded = fold(text).strip().strip("()[]!*").strip()
+    if _counts_pages(folded):
+        return True
     return folded.rstrip(".:") in _no_price_texts() or folded in _no_price_texts()
+
+
+_PAGE = re.compile(r"(?P<word>[^\W\d_]+)\.? *\d{1,3}(?: *(?:/|\(|[^\W\d_]+) *\d{1,3}\)?)?")
+
+
+def _counts_pages(folded: str) -> bool:
+    """'Seite 2 von 3' on a printed list stands in any column, and is no price in it."""
+    match = _PAGE.fullmatch(folded)
+    return match is not None and phrases("page_words").whole(match["word"]) is not None

@@ -145,7 +145,8 @@ def _by_itself(clause: str, dates: tuple[DateReading, ...]) -> Validity | None:
     if len(dates) != 1 or not (phrases("price_words").find(clause) or find_currencies(clause)):
         return None
     before, behind = _COMMAS.split(clause[: dates[0].start])[-1].strip(), clause[dates[0].end :]
-    named = phrases("price_lists").at(tokens(fold(before)), 0)
+    first = tokens(fold(before))
+    named = phrases("price_lists").at(first, 0) or phrases("price_words").at(first, 0)
     before = before[named.end :] if named is not None else before
     alone = phrases("until").whole(before.strip()) in _LAST_DAY and not behind.partition(",")[0].strip(" .")
     return Validity(clause, until=dates[0]) if alone else None
