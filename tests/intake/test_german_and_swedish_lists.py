@@ -97,6 +97,38 @@ def test_crowns_and_ore_beside_crowns_that_are_plainly_so():
     assert prices(lines(rows)) == {"D3": ("accepted", "12.45", "kg")}
 
 
+@pytest.mark.parametrize("gap", [[], [None]])
+def test_a_form_beside_the_table_is_no_part_of_it(gap):
+    rows = [
+        ["Sorte", "g/m²", "µm", "EUR/t", *gap, "Anbieter:", "Fährmühl Karton GmbH"],
+        ["GC1", 250, 405, 1202, *gap, "Gültig bis:", "31.03.2027"],
+        ["GD2", 350, 465, 845, *gap, "Mindestmenge:", "3 t"],
+    ]
+    offers = [line.offer for line in lines(rows).values()]
+    assert {offer.vendor for offer in offers} == {"Fährmühl Karton GmbH"}
+    assert {(str(offer.valid_until), offer.minimum_kg) for offer in offers} == {("2027-03-31", 3000)}
+
+
+def test_weights_across_with_their_calipers_below_them():
+    rows = [["SEK/ton"], ["g/m²", 230, 250], ["µm", 375, 405], ["GC1", 13200, 13140], ["GC2", 12700, 12640]]
+    offers = [line.offer for line in lines(rows).values()]
+    assert [(offer.grammage_gsm, offer.caliper_um) for offer in offers] == [(230, 375), (250, 405)] * 2
+
+
+def test_one_head_over_the_order_sizes_that_prices_begin_with():
+    rows = [["Sorte", "g/m²", "µm", "Preis €/t ab Menge (t)"], [None, None, None, 1, 5], ["GC1", 250, 405, 1290, 1245]]
+    offers = [line.offer for line in lines(rows).values()]
+    assert [(offer.price, offer.from_kg, offer.below_kg) for offer in offers] == [
+        (1290, 1000, 5000),
+        (1245, 5000, None),
+    ]
+
+
+def test_samples_that_were_sent_are_no_offers():
+    rows = [["Pris SEK/ton"], ["Kvalitet", "g/m²", "µm", "Pris"], ["GC1", 250, 405, 13200], [], ["Skickade prover"]]
+    assert list(lines([*rows, ["Kvalitet", "g/m²", "Antal ark"], ["GC1", 250, 25]])) == ["D3"]
+
+
 @pytest.mark.parametrize(
     ("title", "measures"),
     [

@@ -113,7 +113,7 @@ def _calls_a_board(text: str) -> bool:
     for words in (grade.words, *measures):
         rest = rest.replace(words, " ", 1)
     between = text.partition(grade.words)[2].partition(measures[0])[0]
-    return text.startswith(grade.words) and not any(map(str.isdigit, rest)) and not _hedged(between)
+    return text.startswith(grade.words) and not any(map(str.isdecimal, rest)) and not _hedged(between)
 
 
 def _hedged(between: str) -> bool:

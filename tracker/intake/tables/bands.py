@@ -47,15 +47,30 @@ def bands_of(view: View) -> Bands:
 
 
 def _stretches(view: View) -> list[range]:
-    """Runs of used columns; merged titles bridge nothing, because only the cell that holds the text counts."""
+    """Runs of used columns, cut before a column of labels too; merged titles bridge nothing, because only the cell that
+    holds the text counts."""
     used = sorted({column for row in view.order for column in view.columns_of(row)})
+    labels = _columns_of_labels(view)
     stretches: list[range] = []
     for column in used:
-        if stretches and column == stretches[-1].stop:
+        if stretches and column == stretches[-1].stop and column not in labels:
             stretches[-1] = range(stretches[-1].start, column + 1)
         else:
             stretches.append(range(column, column + 1))
     return stretches
+
+
+def _columns_of_labels(view: View) -> frozenset[int]:
+    """Columns whose every cell is a label as in 'Vendor:': with the values beside them, a form, and no part of a table."""
+    counts: dict[int, int] = {}
+    for row in view.order:
+        for column, cell in view.rows[row].items():
+            if counts.get(column) != 0:
+                labels = isinstance(cell.value, str) and cell.text.rstrip().endswith(":")
+                counts[column] = counts.get(column, 0) + 1 if labels else 0
+        if row >= _LONGEST_WORDS and not any(counts.values()):
+            break
+    return frozenset(column for column, count in counts.items() if count > 1)
 
 
 def _only_words(part: View, view: View) -> bool:
@@ -91,12 +106,21 @@ def _is_figure(cell: Cell) -> bool:
 def _heads_in_line(part: View, view: View, row: int) -> bool:
     """A row of the stretch that is all heads, in line with a header row of the rest of the sheet."""
     own = [head_of(cell) for cell in part.rows[row].values()]
+    if _labels_its_neighbour(part, row):
+        return False
     if not all(head is not None and head.named for head in own):
         return False
     if any(head is not None and head.price for head in own):
         # 'Price list carton board' over words alone is the title of a letterhead.
         return False
     return _beside_heads(part, view, row)
+
+
+def _labels_its_neighbour(part: View, row: int) -> bool:
+    """'Vendor: | Fennmere Board Ltd' is a line of a form beside the table, though 'Vendor' heads columns elsewhere."""
+    cells = part.rows[row]
+    colons = {column: cell.text.rstrip().endswith(":") for column, cell in cells.items()}
+    return any(colon and not colons.get(column + 1, True) for column, colon in colons.items())
 
 
 def _plain_head_in_line(part: View, view: View, row: int) -> bool:

@@ -111,11 +111,14 @@ def _figures_under_words(view: View, row: int) -> bool:
 
 
 _MEASURES = frozenset({Role.CALIPER, Role.WEIGHT})
+_SPREAD = AXIS_ROLES | {Role.FROM_QUANTITY, Role.BELOW_QUANTITY}
+"""What bare numbers under one word may be: 'Price from quantity (t)' over 1 | 5 | 20 too."""
 
 
 def _axes_named(corner: Cell) -> frozenset[Role]:
     """The properties of board that a corner names outright; 'carton premium' is a board, though it says carton."""
-    if any(sign.isdigit() for sign in corner.text):
+    head = head_of(corner)
+    if any(sign.isdigit() for sign in corner.text) and not (head is not None and head.unit):
         return frozenset()
     return frozenset(r.role for r in header_roles(corner.text) if r.role in AXIS_ROLES and r.strength >= _OUTRIGHT)
 
@@ -148,7 +151,7 @@ def under_axis(view: View, main: int, row: int) -> bool:
         head.number for cell in cells.values() if (head := head_of(cell)) is not None and head.number is not None
     ]
     said = {reading.role for reading in header_roles(word.text)} if word is not None else set()
-    return bool(said & AXIS_ROLES) and all(a < b for a, b in pairwise(numbers))
+    return bool(said & _SPREAD) and all(a < b for a, b in pairwise(numbers))
 
 
 def _covering(view: View, row: int, column: int) -> Cell | None:
