@@ -61,7 +61,7 @@ def _stretches(view: View) -> list[range]:
 
 
 def _columns_of_labels(view: View) -> frozenset[int]:
-    """Columns whose every cell is a label as in 'Vendor:': with the values beside them, a form, and no part of a table."""
+    """Columns whose every cell is a label as in 'Vendor:': with the values beside them they are a form."""
     counts: dict[int, int] = {}
     for row in view.order:
         for column, cell in view.rows[row].items():
