@@ -155,3 +155,9 @@ def test_a_ton_of_2240_pounds_is_none_that_prices_are_compared_by():
     rows = [["Board", "pt", "lb/MSF", "Price USD/ton"], *ROWS, []]
     assert accepted([*rows, ["Ton = 2,000 lb"]])
     assert asked([*rows, ["Ton = 2,240 lb"]], "basis-unknown")
+
+
+def test_a_footnote_of_marked_prices_stands_beside_what_holds_unless_marked():
+    rows = [["Grade", "pt", "lb/MSF", "Price US$"], ["CRB C1S", 16, 62, "905"], ["CRB C1S", 18, 70, "44.25*"], []]
+    found = lines([*rows, ["Prices are per short ton unless marked."], ["* per cwt (100 lb)"]])
+    assert [line.offer.basis for line in found.values()] == ["short_ton", "cwt"]

@@ -33,3 +33,21 @@ def test_a_count_that_is_two_numbers_is_asked_about():
     quoted = line("124", "EUR", "1,000", "KG")
     assert quoted.state == "question"
     assert "basis-unknown" in codes(quoted)
+
+
+@pytest.mark.parametrize(
+    "key",
+    [
+        [["A", "US dollars per short ton"], ["C", "US dollars per cwt"]],
+        [["A = USD/ST; C = USD/cwt"]],
+        [["A: US dollars per short ton, C: US dollars per cwt"]],
+    ],
+)
+def test_a_legend_says_what_the_codes_of_a_unit_column_mean(key):
+    rows = [["Code", "Pt", "lb/MSF", "Price", "Per"], ["SBS C1S", 16, 69, 1176, "A"], ["CUK", 18, 74, 51.4, "C"]]
+    found = lines([*rows, [], *key])
+    assert [(line.state, line.offer.currency, line.offer.basis) for line in found.values()] == [
+        ("accepted", "USD", "short_ton"), ("accepted", "USD", "cwt"),
+    ]  # fmt: skip
+    clashing = lines([*rows, [], *key, [], ["Remarks"], ["A", "US dollars per tonne"]])
+    assert clashing["D2"].state == "question"

@@ -209,9 +209,18 @@ def test_loads_that_a_note_defines(text, expected):
     assert found == expected
 
 
-def test_what_a_pallet_weighs():
-    (said,) = load_definitions("1 pallet = 800 kg")
+@pytest.mark.parametrize(
+    "text",
+    ["1 pallet = 800 kg", "Reels of 800 kg each.", "One reel weighs 800 kg", "800 kg per reel", "Roll: 800 kg net"],
+)
+def test_what_a_pallet_or_a_roll_weighs(text):
+    (said,) = load_definitions(text)
     assert said.each.kg() == Decimal(800)
+
+
+@pytest.mark.parametrize("text", ["about 800 kg per reel", "max. 800 kg per reel", "EUR 40 per 800 kg per reel"])
+def test_a_weight_that_is_none_of_every_roll_defines_nothing(text):
+    assert load_definitions(text) == ()
 
 
 def test_to_between_two_figures_is_no_ton():

@@ -77,7 +77,9 @@ def test_every_line_of_one_cell_says_its_own_thing():
     assert any(isinstance(said, SaysBasis) for said in statements("All prices in US\ndollars per short\nton"))
 
 
-@pytest.mark.parametrize("text", ["Reels, price ex works", "Rollen, Preise ab Werk", "Bobines, prix départ usine"])
+@pytest.mark.parametrize(
+    "text", ["Price sheet", "Reels, price ex works", "Rollen, Preise ab Werk", "Bobines, prix départ usine"]
+)
 def test_the_form_board_comes_in_is_not_what_prices_are_per(text):
     assert not any(isinstance(said, SaysBasis) for said in statements(text))
 

@@ -1,13 +1,26 @@
-"""A legend that stands in two columns: 'PK1 | Faltschachtelkarton GC2' under a table whose rows are called PK1."""
+"""A legend that stands in two columns: 'PK1 | Faltschachtelkarton GC2' under a table whose rows are called PK1, and
+'A | US dollars per short ton' where A stands in their unit cells."""
 
+import re
 from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
 from itertools import pairwise
 
 from tracker.intake.offers.sheet import ReadSheet
 from tracker.intake.tables.table import Words
+from tracker.intake.values.basis import basis_text
 from tracker.intake.values.grade import LegendEntry, legend
+from tracker.intake.values.money import price_unit
 from tracker.intake.values.roles import Role
 from tracker.intake.words.fold import fold
+
+
+@dataclass(frozen=True, slots=True)
+class UnitEntry:
+    """What the file says one of its unit codes means. `text`: all of the text that says so, as it stands."""
+
+    unit: str
+    text: str
 
 
 def names_in_rows(sheets: Iterable[ReadSheet]) -> Iterator[LegendEntry]:
@@ -16,12 +29,52 @@ def names_in_rows(sheets: Iterable[ReadSheet]) -> Iterator[LegendEntry]:
     Only a name that stands as it is in some row of a table counts: any other pair of cells explains nothing.
     """
     sheets = tuple(sheets)
-    called = frozenset(_called(sheets))
+    called = frozenset(_called(sheets, Role.PRODUCT, Role.GRADE, Role.ITEM))
     for sheet in sheets:
-        for name, explanation in pairwise(_loose(sheet)):
-            beside = name.row == explanation.row and name.cell.column + 1 == explanation.cell.column
-            if beside and fold(name.text).strip(" :=") in called:
+        for name, explanation in _pairs(sheet):
+            if fold(name.text).strip(" :=") in called:
                 yield from legend(f"{name.text.strip(' :=')} = {explanation.text.lstrip(' :=')}")
+
+
+def unit_codes(sheets: Iterable[ReadSheet]) -> dict[str, UnitEntry]:
+    """Code of the unit cells, folded -> the unit that the file says it is; a code explained two ways is left out."""
+    sheets = tuple(sheets)
+    called = frozenset(_called(sheets, Role.BASIS, Role.CURRENCY))
+    found: dict[str, UnitEntry] = {}
+    clashing: set[str] = set()
+    for code, explanation, text in (entry for sheet in sheets for entry in _explanations(sheet)) if called else ():
+        if code not in called or not _says_unit(explanation):
+            continue
+        if code in found and found[code].unit != explanation:
+            clashing.add(code)
+        found[code] = UnitEntry(explanation, text)
+    return {code: entry for code, entry in found.items() if code not in clashing}
+
+
+def _says_unit(text: str) -> bool:
+    unit = price_unit(text)
+    return (unit is not None and unit.basis is not None) or basis_text(text) is not None
+
+
+_PARTS = re.compile(r"[;\n]|,\s")
+_IN_ONE_TEXT = re.compile(r"\s*(?P<code>[^\s=:]{1,12})\s*(?:=|:|\s[-–—]\s)\s*(?P<unit>[^=:]+)")
+
+
+def _explanations(sheet: ReadSheet) -> Iterator[tuple[str, str, str]]:
+    """Code, explanation and the text that holds the explanation: 'A = USD/ST, B = USD/cwt', or two cells."""
+    for name, explanation in _pairs(sheet):
+        yield fold(name.text).strip(" :="), explanation.text.lstrip(" :="), explanation.text
+    for words in _loose(sheet):
+        for part in _PARTS.split(words.text):
+            found = _IN_ONE_TEXT.fullmatch(part)
+            if found is not None:
+                yield fold(found["code"]).strip(), found["unit"], words.text
+
+
+def _pairs(sheet: ReadSheet) -> Iterator[tuple[Words, Words]]:
+    for name, explanation in pairwise(_loose(sheet)):
+        if name.row == explanation.row and name.cell.column + 1 == explanation.cell.column:
+            yield name, explanation
 
 
 def _loose(sheet: ReadSheet) -> list[Words]:
@@ -29,8 +82,8 @@ def _loose(sheet: ReadSheet) -> list[Words]:
     return sorted(dict.fromkeys(said), key=lambda words: (words.row, words.cell.column))
 
 
-def _called(sheets: Iterable[ReadSheet]) -> Iterator[str]:
+def _called(sheets: Iterable[ReadSheet], *roles: Role) -> Iterator[str]:
     for sheet in sheets:
         for read in sheet.tables:
-            for column in read.columns.of(Role.PRODUCT, Role.GRADE, Role.ITEM):
+            for column in read.columns.of(*roles):
                 yield from (fold(cell.text).strip() for cell in read.cells(column) if isinstance(cell.value, str))

@@ -1,6 +1,6 @@
 """The currency and the basis of one price column's cells, from all that is said at and around them."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from enum import Enum, auto
 from functools import cached_property, lru_cache
@@ -91,8 +91,8 @@ def around(column: PriceColumn, scope: Scope, claimed: Claimed, facts: FileFacts
     # A nearer text (a table's title) overrides a farther one (the sheet's) without contradicting it.
     nearer_currency = nearer_basis = Nearer.SILENT
     for level in scope.levels:
-        currencies = tuple(_stated_currency(level, column.index, claimed, nearer_currency))
-        bases = tuple(_stated_basis(level, column.index, claimed, facts, nearer_basis))
+        currencies = _firm_first(_stated_currency(level, column.index, claimed, facts, nearer_currency))
+        bases = _firm_first(_stated_basis(level, column.index, claimed, facts, nearer_basis))
         currency.append(currencies)
         basis.append(bases)
         said = Nearer.SAYS_OF_ALL if level.sole else Nearer.SAYS
@@ -102,6 +102,11 @@ def around(column: PriceColumn, scope: Scope, claimed: Claimed, facts: FileFacts
     if not heads.currencies:
         cents = any(said.value.currency.cents for said in scope.nearest(SaysCurrency))
     return Around(tuple(currency), tuple(basis), cents)
+
+
+def _firm_first(claims: Iterable[Claim[str]]) -> tuple[Claim[str], ...]:
+    """What gives way is heard last: 'prices per short ton unless marked' stands beside '* per cwt' of a marked row."""
+    return tuple(sorted(claims, key=lambda claim: claim.excused))
 
 
 def _head_currencies(column: PriceColumn) -> Iterator[Claim[str]]:
@@ -117,9 +122,11 @@ def _head_bases(column: PriceColumn, facts: FileFacts) -> Iterator[Claim[str]]:
             yield basis_claim(basis, at(cell), cell.text, facts)
 
 
-def _stated_currency(level: Level, column: int, claimed: Claimed, nearer: Nearer) -> Iterator[Claim[str]]:
+def _stated_currency(
+    level: Level, column: int, claimed: Claimed, facts: FileFacts, nearer: Nearer
+) -> Iterator[Claim[str]]:
     for said in level.all_of(SaysCurrency):
-        if column_named(said.value.words) not in (None, column):
+        if column_named(said.value.words) not in (None, column) or said.words in facts.coded_texts:
             continue
         reading = said.value.currency
         words = _clause_saying(said.words, reading.words)
@@ -131,7 +138,7 @@ def _stated_basis(
     level: Level, column: int, claimed: Claimed, facts: FileFacts, nearer: Nearer
 ) -> Iterator[Claim[str]]:
     for said in level.all_of(SaysBasis):
-        if column_named(said.value.words) not in (None, column):
+        if column_named(said.value.words) not in (None, column) or said.words in facts.coded_texts:
             continue
         bases = bases_of(said.value.basis, facts)
         words = _clause_saying(said.words, said.value.basis.words)

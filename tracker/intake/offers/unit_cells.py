@@ -9,6 +9,7 @@ from tracker.intake.offers.money import unit_of_text
 from tracker.intake.offers.rows import WholeRow
 from tracker.intake.values.numbers import number_readings, settled
 from tracker.intake.values.roles import Role
+from tracker.intake.words.fold import fold
 
 
 def unit_cells(whole: WholeRow, columns: Columns, facts: FileFacts) -> list[Cell]:
@@ -16,7 +17,7 @@ def unit_cells(whole: WholeRow, columns: Columns, facts: FileFacts) -> list[Cell
     wanted = columns.of(Role.BASIS, Role.PER_QUANTITY, Role.CURRENCY)
     if not wanted:
         return []
-    cells = [whole.cells[column.index] for column in wanted if column.index in whole.cells]
+    cells = [_decoded(whole.cells[column.index], facts) for column in wanted if column.index in whole.cells]
     counts = [cell for cell in cells if _counts(cell, facts) not in ((), (1,))]
     named = [cell for cell in cells if not _counts(cell, facts)]
     units = [cell for cell in named if not _only_currency(cell)]
@@ -25,6 +26,12 @@ def unit_cells(whole: WholeRow, columns: Columns, facts: FileFacts) -> list[Cell
     count = " or ".join(f"{number:f}" for number in _counts(counts[0], facts))
     together = f"{count} {units[0].text.strip()}"
     return [units[0]._replace(value=together, text=together), *(cell for cell in named if cell is not units[0])]
+
+
+def _decoded(cell: Cell, facts: FileFacts) -> Cell:
+    """The cell with the unit that its code stands for, where the file has a legend of such codes."""
+    entry = facts.unit_codes.get(fold(cell.text).strip()) if facts.unit_codes else None
+    return cell if entry is None else cell._replace(value=entry.unit, text=entry.unit)
 
 
 def _counts(cell: Cell, facts: FileFacts) -> tuple[Decimal, ...]:

@@ -25,11 +25,15 @@ class LoadDefinition:
     each: Mass | None = None
 
 
-_SIGN = re.compile(r"^\s*(?:[:=]|-\s|–\s|is\b|means\b|of\b|entspricht\b)\s*(?P<rest>.+)$", re.IGNORECASE)
+_SIGN = re.compile(
+    r"^\s*(?:[:=]|-\s|–\s|(?:is|means|of|weighs?|weight|holds|entspricht|wiegt|pèse|pesa|väger)\b)\s*(?P<rest>.+)$",
+    re.IGNORECASE,
+)
 
 
-# 'netto', 'net' and 'nett': the board alone. A gross weight defines nothing.
-_NET = re.compile(r"\s+(?:nett?o?)\.?$", re.IGNORECASE)
+# 'netto', 'net' and 'nett': the board alone. A gross weight defines nothing. 'Reels of 800 kg each' says no more than
+# 'Reels of 800 kg'.
+_NET = re.compile(r"\s+(?:nett?o?|each|apiece|je|chacune?|cada una?|vardera)\.?$", re.IGNORECASE)
 
 
 @lru_cache(maxsize=4096)
@@ -44,11 +48,21 @@ def load_definitions(text: str) -> tuple[LoadDefinition, ...]:
     return tuple(found)
 
 
+def _each_ahead(before: str) -> Mass | None:
+    """'800 kg per' before 'reel'; 'about 800 kg per reel' defines nothing."""
+    words = before.split()
+    per = bool(words) and phrases("per").whole(words[-1]) is not None
+    return mass_text(" ".join(words[:-1])) if per else None
+
+
 def _definition(part: str) -> LoadDefinition | None:
     named = [match for match in phrases("bracket").find(part) if match.value in _LOADS]
     if not named or len({match.value for match in named}) != 1:
         return None
     kind = named[0].value
+    each = _each_ahead(part[: named[0].start]) if kind in ("pallet", "roll") else None
+    if each is not None:
+        return LoadDefinition(kind, part, each=each)
     sign = _SIGN.match(part[named[-1].end :].lstrip(" )."))
     if sign is None:
         return None

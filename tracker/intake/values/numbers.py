@@ -1,7 +1,7 @@
 """Numbers as people write them, in every reading the text allows.
 
 '1,234' is 1234 to an American and 1.234 to a German; both come back, and the rest of the column settles it. A text
-that no rule accepts in full ('1,25,000', '12/11/2026', '1e5') is no number at all: nothing is ever dropped or repaired.
+that no rule accepts in full ('1,25,00', '12/11/2026', '1e5') is no number at all: nothing is ever dropped or repaired.
 """
 
 import re
@@ -45,10 +45,11 @@ class SignEvidence:
 NUMBER = r"(?:\d+(?:[.,']\d+)*|[.,]\d+)"
 SPACED_NUMBER = r"(?:\d{1,3}(?: \d{3})+(?:[.,]\d+)?(?!\d)|\d+(?:[.,']\d+)*|[.,]\d+)"
 
+# India writes lakhs, and groups of two before the last three: '1,02,500'.
 _GROUPED = {
     "": re.compile(r"(?P<whole>0|[1-9]\d*)"),
     ".": re.compile(r"(?P<whole>[1-9]\d{0,2}(?:\.\d{3})+)"),
-    ",": re.compile(r"(?P<whole>[1-9]\d{0,2}(?:,\d{3})+)"),
+    ",": re.compile(r"(?P<whole>[1-9]\d{0,2}(?:,\d{3})+|[1-9]\d?(?:,\d{2})+,\d{3})"),
     "'": re.compile(r"(?P<whole>[1-9]\d{0,2}(?:'\d{3})+)"),
     " ": re.compile(r"(?P<whole>[1-9]\d{0,2}(?: \d{3})+)"),
 }

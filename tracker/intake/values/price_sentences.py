@@ -65,8 +65,11 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
 
 
 def _names_form(clause: str, basis: BasisReading) -> bool:
-    """'Reels, prices ex works' says in what form the board comes, 'prices per reel' what they are per."""
-    return phrases("forms").whole(basis.words) is not None and basis_span(clause) is None
+    """'Reels, prices ex works' says in what form the board comes, and 'Price sheet' what the paper is called, where
+    'prices per reel' says what they are per."""
+    if basis_span(clause) is not None:
+        return False
+    return phrases("forms").whole(basis.words) is not None or phrases("list_names").whole(clause) is not None
 
 
 def _is_of_board(clause: str) -> bool:
