@@ -383,3 +383,25 @@ def test_how_to_reach_another_unit_changes_no_price_and_contradicts_none(note):
     heads = ["Grade", "Caliper (pt)", "lb/MSF", "Price"]
     (line,) = lines([["USD per short ton"], heads, ["SBS C1S", 14, 58, 1225], [], [note]]).values()
     assert (str(line.state), line.offer.basis.value) == ("accepted", "short_ton")
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        ["Bright = GC1 folding boxboard"],
+        ["Bright is a GC1 folding boxboard."],
+        ["Bright", "GC1 folding boxboard"],
+    ],
+)
+def test_what_one_name_is_explained_to_be_is_no_grade_of_another_name(note):
+    found = lines(
+        [["Brand", "g/m²", "µm", "Price GBP/t"], ["Bright", 250, 405, 1105], ["Nova", 260, 420, 1120], [], note]
+    )
+    assert (found["D2"].state, found["D2"].offer.grade) == ("accepted", "FBB")
+    assert (found["D3"].state, codes(found["D3"])) == ("question", {"grade-unknown"})
+
+
+def test_a_note_about_another_board_is_no_grade_of_a_name_but_one_about_all_is():
+    rows = [["Brand", "g/m²", "µm", "Price GBP/t"], ["Nova", 260, 420, 1120], []]
+    assert lines([*rows, ["GC1 on request."]])["D2"].offer.grade is None
+    assert lines([*rows, ["All boards are GC1."]])["D2"].offer.grade == "FBB"

@@ -1,5 +1,6 @@
 """The board of a row: grade, coating and measures, from its cells and from what stands around it."""
 
+from collections.abc import Iterable
 from dataclasses import replace
 from decimal import Decimal
 
@@ -103,23 +104,32 @@ def _grade_around(board: Board, scope: Scope, facts: FileFacts) -> None:
     """
     levels = scope.of_boards
     for place, level in enumerate(levels):
-        named = _grades_at(level, facts)
-        for said in level.grades:
+        heard = _heard(level, board, facts)
+        named = _grades_at(level, heard, facts)
+        for said in heard:
             if board.coated_sides is None and (not board.grades or said.value.grades == board.grades):
                 board.coated_sides = said.value.coated_sides
         if not board.grades and named:
             by_name = next((other for other in levels[place + 1 :] if other.name == "sheet name"), None)
-            also = _grades_at(by_name, facts) if by_name is not None and level.name in ("title", "sheet") else {}
+            also = {}
+            if by_name is not None and level.name in ("title", "sheet"):
+                also = _grades_at(by_name, by_name.grades, facts)
             _take_grades(board, named if named.keys() & also.keys() else named | also)
             return
 
 
-def _grades_at(level: Level, facts: FileFacts) -> dict[str, Said[GradeReading]]:
+def _heard(level: Level, board: Board, facts: FileFacts) -> tuple[Said[GradeReading], ...]:
+    """What a level says of a row's grade; 'Bright = GC1' says nothing of a row that is called Nova."""
+    said = level.grades_above if board.product else level.grades
+    return tuple(each for each in said if each.words not in facts.explaining) if facts.explaining else said
+
+
+def _grades_at(level: Level, heard: Iterable[Said[GradeReading]], facts: FileFacts) -> dict[str, Said[GradeReading]]:
     named: dict[str, Said[GradeReading]] = {}
-    for said in level.grades:
+    for said in heard:
         for grade in said.value.grades:
             named.setdefault(grade, said)
-    for words in level.texts:
+    for words in level.texts_above:
         explained = facts.names.get(fold(words.text).strip())
         if explained is not None and explained.grade is not None:
             named.setdefault(explained.grade, Said(explained, level.place(words), words.text))

@@ -5,7 +5,7 @@ from dataclasses import dataclass, field, replace
 from datetime import date
 from functools import cached_property
 
-from tracker.intake.offers.legend import UnitEntry, names_in_rows, unit_codes
+from tracker.intake.offers.legend import UnitEntry, explaining_texts, names_in_rows, unit_codes
 from tracker.intake.offers.money_named import money_named
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.offers.signs import evidence_of, sign_of_units
@@ -43,6 +43,7 @@ class FileFacts:
     abroad: bool = False
     loads: dict[str, Mass] = field(default_factory=dict)
     names: dict[str, GradeReading] = field(default_factory=dict)
+    explaining: frozenset[str] = frozenset()
     unit_codes: dict[str, UnitEntry] = field(default_factory=dict)
     list_date: date | None = None
     answered: Answers = field(default_factory=Answers)
@@ -75,6 +76,7 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     facts.abroad = any(countries(text) - {"US"} for text in texts)
     facts.loads = _loads(texts)
     facts.names = _names([*said, *names_in_rows(sheets)])
+    facts.explaining = explaining_texts(sheets) if facts.names else frozenset()
     facts.unit_codes = unit_codes(sheets)
     # The day a list came is not the day it was made: '30 days' without a date of the list's own ends on no known day.
     facts.list_date = _list_date(said, facts.date_order)

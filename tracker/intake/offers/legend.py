@@ -36,6 +36,22 @@ def names_in_rows(sheets: Iterable[ReadSheet]) -> Iterator[LegendEntry]:
                 yield from legend(f"{name.text.strip(' :=')} = {explanation.text.lstrip(' :=')}")
 
 
+def explaining_texts(sheets: Iterable[ReadSheet]) -> frozenset[str]:
+    """The texts that explain names which stand in some row: they say what those boards are, and nothing of others."""
+    sheets = tuple(sheets)
+    called = frozenset(_called(sheets, Role.PRODUCT, Role.GRADE, Role.ITEM))
+    all_called = "\n".join(called)
+    found = set()
+    for sheet in sheets:
+        for words in _loose(sheet):
+            if any(fold(entry.name).strip() in all_called for entry in legend(words.text)):
+                found.add(words.text)
+        for name, explanation in _pairs(sheet):
+            if fold(name.text).strip(" :=") in called:
+                found.add(explanation.text)
+    return frozenset(found)
+
+
 def unit_codes(sheets: Iterable[ReadSheet]) -> dict[str, UnitEntry]:
     """Code of the unit cells, folded -> the unit that the file says it is; a code explained two ways is left out."""
     sheets = tuple(sheets)

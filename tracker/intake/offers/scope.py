@@ -1,6 +1,6 @@
 """What is said around a row, nearest first: sub-headings, the table's titles, the sheet, its name, the other sheets."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import TypeVar, cast
@@ -24,7 +24,8 @@ S = TypeVar("S")
 class Level:
     """Texts that hold equally near to a row. `foreign`: they stand on another sheet, whose name is told with the cell.
     `board`: the texts may also say which board the row is. `sole`: of a sheet's only table, so that what the rest of
-    the sheet says is about the same prices. `beside`: what is said by more than one text."""
+    the sheet says is about the same prices. `beside`: what is said by more than one text. `last_row`: the last row of
+    the table, below which a text is a note."""
 
     name: str
     texts: tuple[Words, ...]
@@ -32,6 +33,7 @@ class Level:
     board: bool = True
     sole: bool = False
     beside: tuple[Said[Statement], ...] = ()
+    last_row: int | None = None
 
     @cached_property
     def stated(self) -> tuple[Said[Statement], ...]:
@@ -58,12 +60,26 @@ class Level:
     @cached_property
     def grades(self) -> tuple[Said[GradeReading], ...]:
         """What short texts of the level say of grade and coating."""
-        found = []
-        for words in self.texts:
+        return tuple(self._grades_in(self.texts))
+
+    @cached_property
+    def texts_above(self) -> tuple[Words, ...]:
+        """Its texts without the notes below the table, but for those that speak of all boards."""
+        last = self.last_row
+        if last is None:
+            return self.texts
+        return tuple(each for each in self.texts if each.row <= last or phrases("all_of_them").find(each.text))
+
+    @cached_property
+    def grades_above(self) -> tuple[Said[GradeReading], ...]:
+        """What those say: a note below may be about another board than a row that has a name of its own."""
+        return tuple(self._grades_in(self.texts_above))
+
+    def _grades_in(self, texts: Iterable[Words]) -> Iterator[Said[GradeReading]]:
+        for words in texts:
             reading = find_grade(words.text) if len(words.text) <= _LONGEST_TITLE else None
             if reading is not None:
-                found.append(Said(reading, self.place(words), words.text))
-        return tuple(found)
+                yield Said(reading, self.place(words), words.text)
 
     @cached_property
     def titles(self) -> tuple[Words, ...]:

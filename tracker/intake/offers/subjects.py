@@ -26,7 +26,7 @@ def sheet_level(read: ReadTable, sheet: ReadSheet, *, alone: bool) -> Level:
         for said in Level("sheet", tuple(apart)).stated
         if isinstance(said.value, SaysCurrency) or (isinstance(said.value, SaysBasis) and not of_forms)
     )
-    return Level("sheet", texts, board=alone, beside=kept)
+    return Level("sheet", texts, board=alone, beside=kept, last_row=read.table.last_row)
 
 
 def _apart(theirs: frozenset[str], own: frozenset[str]) -> bool:

@@ -138,7 +138,7 @@ def _by_row(drafts: Iterable[Draft]) -> Iterator[Draft]:
 def _levels(read: ReadTable, sheet: ReadSheet, sheets: Sequence[ReadSheet], tables: int) -> Iterator[Level]:
     """From the table's own titles outwards to the other sheets' terms."""
     if read.table.titles or read.table.notes:
-        yield Level("title", (*read.table.titles, *read.table.notes), sole=tables == 1)
+        yield Level("title", (*read.table.titles, *read.table.notes), sole=tables == 1, last_row=read.table.last_row)
     yield sheet_level(read, sheet, alone=tables == 1)
     if sheet.name:
         yield Level("sheet name", (_sheet_name(sheet),))

@@ -161,7 +161,10 @@ def coated_count(text: str) -> int | None:
     return int(count[1])
 
 
-_LEGEND = re.compile(r"^\s*(?P<name>[^=:()]{2,60}?)\s*(?:=|:|\s[-–—]\s)\s*(?P<grade>[^=]{2,80})$")
+_LEGEND = re.compile(
+    r"^\s*(?P<name>[^=:()]{2,60}?)\s*(?:=|:|\s[-–—]\s|\s(?:is|means|stands for|ist|est|es|är)\s)\s*"
+    r"(?P<grade>[^=]{2,80})$"
+)
 _IN_BRACKETS = re.compile(r"(?P<name>[^,;.=:()]{2,60}?)\s*\((?P<grade>[^()]{2,80})\)")
 _PARTS = re.compile(r"[;\n|]|,(?=[^()]*(?:=|\()[^()]*)|\.\s")
 
