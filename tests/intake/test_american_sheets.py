@@ -131,7 +131,7 @@ def test_a_name_without_a_legal_form_at_the_head_of_a_sheet(rows, vendor):
 def test_a_lead_time_and_a_smallest_order_among_the_remarks():
     rows = [
         [*BOARD, 1165, "4 to 5 weeks; min 10,000 lb"],
-        ["CRB", 20, 79, 880.5, "In stock"],
+        ["CRB", 20, 79, 880.5, "In stock, min 2 t"],
         ["CUK", 18, 74, 990, "30 days"],
     ]
     found = by_cell(read([[*HEAD, "USD/ST", "Remarks"], *rows]))

@@ -62,3 +62,9 @@ def test_figures_under_per_count_the_units_beside_them(per, unit):
     assert (str(found["D3"].state), found["D3"].offer.basis.value) == ("accepted", "tonne")
     assert codes(found["D4"]) == {"basis-unknown"}
     assert (str(found["D5"].state), found["D5"].offer.basis.value) == ("accepted", "tonne")
+
+
+def test_units_beside_their_figures_under_a_head_that_says_whose_they_are():
+    heads = ["Material", "Grammage", "GSM unit", "Thickness", "Thk unit", "EUR", "UoM", "MOQ", "MOQ UoM"]
+    (line,) = lines([heads, ["GC2", 250, "g/m2", 410, "um", 1085, "TNE", 5, "TNE"]]).values()
+    assert (str(line.state), line.offer.basis.value, line.offer.minimum_kg) == ("accepted", "tonne", 5000)

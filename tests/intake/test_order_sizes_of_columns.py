@@ -32,6 +32,14 @@ def test_sizes_take_the_unit_of_their_heading(heading, sizes):
     assert sized(heading, sizes) == [(None, least), (least, most), (most, None)]
 
 
+@pytest.mark.parametrize("title", ["USD/cwt, by order size in pounds", "USD per cwt by quantity (lbs)"])
+def test_bare_sizes_take_the_unit_that_a_title_gives_them(title):
+    sizes = ("5,000 - 9,999", "10,000 - 39,999", "40,000 +")
+    rows = [[title], [], ["Board", "pt", "lb/MSF", *sizes], [*BOARD, 62, 60, 58]]
+    found = [(line.offer.from_kg, line.offer.below_kg) for line in lines(rows).values()]
+    assert found == [(5000 * LB, 10000 * LB), (10000 * LB, 40000 * LB), (40000 * LB, None)]
+
+
 @pytest.mark.parametrize("heading", ["Order quantity from (kg)", "Order quantity (kg)"])
 def test_bare_figures_begin_where_they_say_and_end_at_the_next(heading):
     assert sized(heading, (1000, 5000, 20000)) == [(1000, 5000), (5000, 20000), (20000, None)]

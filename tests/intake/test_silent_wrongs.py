@@ -405,3 +405,11 @@ def test_a_note_about_another_board_is_no_grade_of_a_name_but_one_about_all_is()
     rows = [["Brand", "g/m²", "µm", "Price GBP/t"], ["Nova", 260, 420, 1120], []]
     assert lines([*rows, ["GC1 on request."]])["D2"].offer.grade is None
     assert lines([*rows, ["All boards are GC1."]])["D2"].offer.grade == "FBB"
+
+
+@pytest.mark.parametrize("name", ["Wrapping", "Pool fee"])
+def test_what_stands_unexplained_beside_the_freight_leaves_the_delivered_cost_open(name):
+    rows = [[*HEAD, "Price USD/cwt", "Freight", name], [*SBS, 57.8, 2.15, 0.35], [*CRB, 43.2, 2.15, 0.4]]
+    for line in lines(rows).values():
+        assert line.state is State.ACCEPTED
+        assert footing(line.offer).delivered_per_tonne is None

@@ -9,9 +9,9 @@ BOARDS = [["SBS C1S", 14, 58, 1225], ["CRB C1S", 20, 77, 885], ["CUK C1S", 18, 7
 SPECS = ["Grade", "Caliper (pt)", "lb/MSF"]
 
 
-def _ordered(head: str, amount_head: str, off: int = 0):
+def _ordered(head: str, amount_head: str, off: int = 0, pounds: int = 1):
     tons = (40, 22, 31)
-    rows = [[*board, many, board[3] * many + off] for board, many in zip(BOARDS, tons, strict=True)]
+    rows = [[*board, many * pounds, board[3] * many + off] for board, many in zip(BOARDS, tons, strict=True)]
     return lines([TITLE, [*SPECS, "Price", head, amount_head], *rows])
 
 
@@ -21,6 +21,10 @@ def test_what_the_price_is_multiplied_by_is_no_price(head, amount_head):
     found = _ordered(head, amount_head)
     assert list(found) == ["D3", "D4", "D5"]
     assert {str(line.state) for line in found.values()} == {"accepted"}
+
+
+def test_pounds_at_a_price_per_short_ton_come_to_the_amount():
+    assert list(_ordered("Qty (lb)", "Amount (USD)", pounds=2000)) == ["D3", "D4", "D5"]
 
 
 def test_figures_whose_product_is_something_else_are_not_passed_over():

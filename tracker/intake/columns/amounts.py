@@ -15,6 +15,7 @@ _QUANTITIES = frozenset({Role.BRACKET, Role.FROM_QUANTITY, Role.MINIMUM, Role.ST
 _FEWEST_ROWS = 2
 _ROUNDED = Decimal("0.001")
 """An amount to the cent over a price to the cent; a chance product of three columns in two rows is never this near."""
+_UNITS = (Decimal(1), Decimal(100), Decimal(1000), Decimal(2000))
 
 
 def without_quantities(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
@@ -65,12 +66,16 @@ def _is_plain(column: Column) -> bool:
 
 
 def _comes_to(price: Column, quantity: Column, amount: Column, samples: Mapping[int, Sequence[Cell]]) -> bool:
-    """Whether price times quantity is the amount, in at least two rows and in all that have the three."""
+    """Whether price times quantity is the amount, in at least two rows and in all that have the three: both in one
+    unit, or pounds at a price per hundredweight, per 1,000 or per short ton."""
     prices, quantities, amounts = (_figures(samples[column.index]) for column in (price, quantity, amount))
     rows = prices.keys() & quantities.keys() & amounts.keys()
     if len(rows) < _FEWEST_ROWS or _alike(quantities[row] for row in rows):
         return False
-    return all(abs(prices[row] * quantities[row] - amounts[row]) <= _ROUNDED * abs(amounts[row]) for row in rows)
+    return any(
+        all(abs(prices[row] * quantities[row] / unit - amounts[row]) <= _ROUNDED * abs(amounts[row]) for row in rows)
+        for unit in _UNITS
+    )
 
 
 def _alike(values: Iterable[Decimal]) -> bool:

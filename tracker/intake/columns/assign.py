@@ -6,7 +6,7 @@ from dataclasses import replace
 from decimal import Decimal
 
 from tracker.intake.columns.amounts import with_units_of_the_list, without_quantities
-from tracker.intake.columns.beside import beside_prices, like_its_group, weighed, without_axis_words
+from tracker.intake.columns.beside import beside_charges, beside_prices, like_its_group, weighed, without_axis_words
 from tracker.intake.columns.breaks import breaks_of_boards
 from tracker.intake.columns.column import Column, Columns, vendor_in_head
 from tracker.intake.columns.fits import fit
@@ -44,6 +44,7 @@ def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
     columns = _counts_of_units(columns, samples)
     columns = with_units_of_the_list(without_quantities(columns, samples), samples)
     columns = breaks_of_boards(without_steps(columns, table), table)
+    columns = [beside_charges(column, columns, samples[column.index]) for column in columns]
     return price_columns(told_apart_by_form(columns, samples), samples, table.titles, above)
 
 

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from decimal import Decimal
 
 from tracker.intake.columns.column import Column
 from tracker.intake.columns.guess import role_by_cells
@@ -12,6 +13,7 @@ from tracker.intake.values.roles import Role
 from tracker.intake.words.lists import phrases
 
 _SAYS_SO = 0.8
+_CHARGES = frozenset({Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE})
 
 
 def weighed(column: Column, columns: list[Column]) -> Column:
@@ -38,6 +40,18 @@ def beside_prices(column: Column, columns: list[Column]) -> Column:
     others = [other for other in columns if other is not column and other.role in PRICE_ROLES]
     plain = any(any(by_words(head) or head.currency for head in other.said) for other in others)
     return replace(column, role=role) if role is not None and plain else column
+
+
+def beside_charges(column: Column, columns: list[Column], cells: Sequence[Cell]) -> Column:
+    """Broken figures under an unknown name ('Pallet pool') right beside a charge may be charged as well: a cost without
+    them would look whole."""
+    if column.role is not None or not column.text or not cells:
+        return column
+    neighbours = {other.role for other in columns if abs(other.index - column.index) == 1}
+    figures = [cell.value for cell in cells]
+    positive = all(isinstance(value, Decimal) and value > 0 for value in figures)
+    broken = positive and any(value % 1 for value in figures if isinstance(value, Decimal))
+    return replace(column, role=Role.CHARGE, sure=False) if broken and neighbours & _CHARGES else column
 
 
 def like_its_group(column: Column, columns: list[Column], cells: Sequence[Cell]) -> Column:

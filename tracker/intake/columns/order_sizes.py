@@ -30,6 +30,10 @@ def order_size(column: Column) -> tuple[int | None, Bracket | None]:
     return (level_of_bare, bare) if bare is not None else _behind_words(column)
 
 
+BARE = "figures without a unit"
+"""Why '5,000 - 9,999' is no weight of order until something around the table gives its unit."""
+
+
 def _behind_words(column: Column) -> tuple[int | None, Bracket | None]:
     """'Kleinmenge (< 1 t)'; a weight that is no order size as written is kept as one that can't be read."""
     for level, head in enumerate(column.said):
@@ -56,7 +60,7 @@ def _bare_order_size(column: Column) -> tuple[int | None, Bracket | None]:
         return _bare_figure(level, lowest.text, bracket, above)
     if units or not is_bare_order_size(lowest.text) or any(_spreads_board(head) for head in above):
         return None, None
-    return level, Bracket(lowest.text, not_weight="figures without a unit")
+    return level, Bracket(lowest.text, not_weight=BARE)
 
 
 def _bare_figure(

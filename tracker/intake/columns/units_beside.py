@@ -12,6 +12,7 @@ from tracker.intake.values.lead import lead_unit
 from tracker.intake.values.masses import mass_units
 from tracker.intake.values.roles import Role
 from tracker.intake.values.weight import weight_units
+from tracker.intake.words.lists import phrases
 
 _LONGEST = 12
 _ORDERS = frozenset(
@@ -22,19 +23,26 @@ _ORDERS = frozenset(
 def with_units_beside(
     columns: Sequence[HeadedColumn], samples: Mapping[int, Sequence[Cell]]
 ) -> tuple[HeadedColumn, ...]:
-    """The columns with each headless one that repeats one unit of measure made a head of the figures to its left.
+    """The columns with each one that repeats one unit of measure made a head of the figures to its left: one without a
+    head, or headed 'MOQ UoM'.
 
     A price's unit is left where it is: it is read row by row.
     """
     found: list[HeadedColumn] = []
     for column in columns:
-        unit = _one_text(samples[column.index]) if not column.heads else None
+        unit = _one_text(samples[column.index]) if not column.heads or _heads_units(column) else None
         left = found[-1] if found and found[-1].index == column.index - 1 and found[-1].heads else None
         if unit is not None and left is not None and _is_unit_of(left, unit.text.strip()):
             found[-1] = replace(left, heads=(*left.heads, unit))
         else:
             found.append(column)
     return tuple(found)
+
+
+def _heads_units(column: HeadedColumn) -> bool:
+    """'MOQ UoM' and 'Thk unit' say whose unit it is; 'UoM' by itself is what prices are per."""
+    *whose, last = column.text.split() or [""]
+    return bool(whose) and phrases("unit_heads").whole(last) is not None
 
 
 def _one_text(cells: Sequence[Cell]) -> Cell | None:

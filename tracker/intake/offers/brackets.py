@@ -6,6 +6,7 @@ from decimal import Decimal
 
 from tracker.intake.columns.cells import order_weight
 from tracker.intake.columns.column import Column, Columns, PriceColumn
+from tracker.intake.columns.order_sizes import BARE
 from tracker.intake.grid import Cell
 from tracker.intake.offers.answered import key_about
 from tracker.intake.offers.bracket_words import bracket_around, brackets_in
@@ -86,7 +87,10 @@ def _joined(written: tuple[Bracket, ...], facts: FileFacts) -> tuple[KgBracket, 
 
 
 def _weighed(bracket: Bracket, facts: FileFacts) -> Bracket:
-    """A truckload or less than one, in the weight that the file gives a truckload; 'ST' in short tons in pounds."""
+    """A truckload or less than one, in the weight that the file gives a truckload; 'ST' in short tons in pounds; bare
+    figures in the unit that a title gives the order sizes."""
+    if bracket.not_weight == BARE and facts.order_units:
+        return bracket_text(bracket.words, facts.order_units) or bracket
     if bracket.not_weight == PIECES_OR_TONS and facts.units.pound_file:
         return replace(bracket, not_weight="")
     each = facts.loads.get(bracket.not_weight)

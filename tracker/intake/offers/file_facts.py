@@ -1,5 +1,6 @@
 """What the whole file settles: decimal sign, order of day and month, ton, dollar, trade names, the list's date."""
 
+import re
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field, replace
 from datetime import date
@@ -10,14 +11,17 @@ from tracker.intake.offers.money_named import money_named
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.offers.signs import evidence_of, sign_of_units
 from tracker.intake.offers.units import Units, units_of, units_seen
+from tracker.intake.values.basis import find_basis
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.currency import DOLLARS, countries, find_currencies
 from tracker.intake.values.dates import DateOrder, date_order, ordered
 from tracker.intake.values.grade import GradeReading, LegendEntry
+from tracker.intake.values.header import header
 from tracker.intake.values.loads import load_definitions
-from tracker.intake.values.masses import Mass, find_masses
+from tracker.intake.values.masses import Mass, find_mass_units, find_masses
 from tracker.intake.values.numbers import SignEvidence
 from tracker.intake.values.reams import Ream, ream_of
+from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import SaysDate, SaysTon, SaysWeightBasis, Statement, statements
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
@@ -42,6 +46,7 @@ class FileFacts:
     named_dollars: frozenset[str] = frozenset()
     abroad: bool = False
     loads: dict[str, Mass] = field(default_factory=dict)
+    order_units: tuple[MassUnit, ...] = ()
     names: dict[str, GradeReading] = field(default_factory=dict)
     explaining: frozenset[str] = frozenset()
     unit_codes: dict[str, UnitEntry] = field(default_factory=dict)
@@ -75,6 +80,7 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     facts.named_dollars = frozenset(code for text in texts for code in _dollars(text))
     facts.abroad = any(countries(text) - {"US"} for text in texts)
     facts.loads = _loads(texts)
+    facts.order_units = _order_units(texts)
     facts.names = _names([*said, *names_in_rows(sheets)])
     facts.explaining = explaining_texts(sheets) if facts.names else frozenset()
     facts.unit_codes = unit_codes(sheets)
@@ -160,6 +166,23 @@ def _loads(texts: Iterable[str]) -> dict[str, Mass]:
             if definition.each is not None:
                 found.setdefault(definition.kind, set()).add(definition.each)
     return {load: masses.pop() for load, masses in found.items() if len(masses) == 1}
+
+
+_PARTED = re.compile(r",(?!\d)|;|\s[-–—]\s")
+_NAMES_ORDERS = 0.6
+
+
+def _order_units(texts: Iterable[str]) -> tuple[MassUnit, ...]:
+    """The one unit that titles and notes give the sizes of orders: 'USD/cwt, by order size in pounds'."""
+    parts = (part for text in texts for part in _PARTED.split(text) if not any(map(str.isdigit, part)))
+    found = {units for part in parts if header(part).strength(Role.BRACKET) >= _NAMES_ORDERS if (units := _mass(part))}
+    return found.pop() if len(found) == 1 else ()
+
+
+def _mass(part: str) -> tuple[MassUnit, ...]:
+    """Its unit of weight but for the one that prices are per."""
+    basis = find_basis(part)
+    return find_mass_units(part if basis is None else part.replace(basis.words, " ", 1))
 
 
 def _names(said: Iterable[Statement]) -> dict[str, GradeReading]:

@@ -282,8 +282,10 @@ def _from_stock(part: str) -> Iterable[LeadTime]:
 
 @lru_cache(maxsize=4096)
 def lead_in_remark(text: str) -> LeadTime | None:
-    """The one lead time among a remark's clauses: weeks, or stock; '30 days' by itself may be terms of payment."""
-    found = {said.days: said for clause in clauses(text) if (said := lead_text(clause)) is not None}
+    """The one lead time among a remark's parts ('3 weeks, min 2 t'): weeks, or stock; '30 days' by itself may be terms
+    of payment."""
+    parts = (part.strip() for clause in clauses(text) for part in _COMMA.split(clause))
+    found = {said.days: said for part in parts if (said := lead_text(part)) is not None}
     said = next(iter(found.values())) if len(found) == 1 else None
     counted_in_days = said is not None and said.days[1] > 0 and lead_unit(said.words) is not LeadUnit.WEEK
     return None if counted_in_days else said
