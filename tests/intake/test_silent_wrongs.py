@@ -413,3 +413,11 @@ def test_what_stands_unexplained_beside_the_freight_leaves_the_delivered_cost_op
     for line in lines(rows).values():
         assert line.state is State.ACCEPTED
         assert footing(line.offer).delivered_per_tonne is None
+
+
+def test_a_title_over_boards_of_several_grades_is_no_grade_of_a_name_among_them():
+    rows = [["Brand", "g/m²", "µm", "Price GBP/t"], ["Nova", 260, 420, 1120]]
+    assert lines([["Folding boxboard"], [], *rows])["D4"].offer.grade == "FBB"
+    mixed = lines([["Folding boxboard"], [], *rows, ["GD2 grey back", 350, 455, 742]])
+    assert (mixed["D4"].state, codes(mixed["D4"])) == ("question", {"grade-unknown"})
+    assert (mixed["D5"].state, mixed["D5"].offer.grade) == ("accepted", "CRB")

@@ -115,7 +115,14 @@ def _grade_around(board: Board, scope: Scope, facts: FileFacts) -> None:
             if by_name is not None and level.name in ("title", "sheet"):
                 also = _grades_at(by_name, by_name.grades, facts)
             _take_grades(board, named if named.keys() & also.keys() else named | also)
+            if board.product and level.name != "heading":
+                _doubt_title(board, facts)
             return
+
+
+def _doubt_title(board: Board, facts: FileFacts) -> None:
+    """A list called 'Folding boxboard' that holds other grades as well does not say what a name of its own is."""
+    board.grades += tuple(sorted(facts.grades_in_rows - set(board.grades)))
 
 
 def _heard(level: Level, board: Board, facts: FileFacts) -> tuple[Said[GradeReading], ...]:

@@ -15,7 +15,7 @@ from tracker.intake.values.basis import find_basis
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.currency import DOLLARS, countries, find_currencies
 from tracker.intake.values.dates import DateOrder, date_order, ordered
-from tracker.intake.values.grade import GradeReading, LegendEntry
+from tracker.intake.values.grade import GradeReading, LegendEntry, find_grade
 from tracker.intake.values.header import header
 from tracker.intake.values.loads import load_definitions
 from tracker.intake.values.masses import Mass, find_mass_units, find_masses
@@ -49,6 +49,7 @@ class FileFacts:
     order_units: tuple[MassUnit, ...] = ()
     names: dict[str, GradeReading] = field(default_factory=dict)
     explaining: frozenset[str] = frozenset()
+    grades_in_rows: frozenset[str] = frozenset()
     unit_codes: dict[str, UnitEntry] = field(default_factory=dict)
     list_date: date | None = None
     answered: Answers = field(default_factory=Answers)
@@ -91,10 +92,19 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
 
 def facts_for(read: ReadTable, facts: FileFacts) -> FileFacts:
     """The file's facts as they hold for one table: a metric table has metric units, whatever another one is in."""
+    facts = replace(facts, grades_in_rows=_grades_in_rows(read, facts))
     if facts.units.metric_file or facts.ton is not None:
         return facts
     own = units_of(read)
     return replace(facts, units=own) if own.metric_throughout else facts
+
+
+def _grades_in_rows(read: ReadTable, facts: FileFacts) -> frozenset[str]:
+    """The grades that the table's own rows name, and those that the file explains its names by."""
+    cells = (cell for column in read.columns.of(Role.PRODUCT, Role.GRADE) for cell in read.cells(column))
+    named = (find_grade(text) for text in {cell.text for cell in cells})
+    readings = [*(reading for reading in named if reading is not None), *facts.names.values()]
+    return frozenset(grade for reading in readings for grade in reading.grades)
 
 
 def _sign(sheets: Iterable[ReadSheet]) -> str | None:
