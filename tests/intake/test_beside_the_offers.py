@@ -159,3 +159,19 @@ def test_what_the_first_boards_title_says_of_money_holds_for_the_next_board():
     assert {line.offer.currency for line in lines([["Marlwick Board Ltd"], [], *first, [], *second]).values()} == {
         "EUR"
     }
+
+
+@pytest.mark.parametrize("line", ["Sheeting charges, US$/cwt (where sheets are ordered)", "Freight rates in US$/cwt"])
+def test_the_unit_of_a_charge_is_not_the_prices(line):
+    rows = [["US$/ST FOB mill"], ["Grade", "pt", "lb/MSF", "US$/ST"], ["SBS C1S", 14, 60, 1190], [], [line]]
+    assert states(rows) == {"D3": ("accepted", "1190")}
+
+
+def test_lead_times_by_board_beside_a_table_are_no_columns_of_it():
+    rows = [
+        ["US$/cwt"],
+        ["Grade", "pt", "lb/MSF", "US$/cwt", None, "Lead times"],
+        ["SBS C1S", 14, 60, 60.4, None, "CUK", "6 weeks"],
+        ["CUK", 18, 75, 54.1, None, "SBS", "4 weeks"],
+    ]
+    assert {line.offer.grade for line in lines(rows).values()} == {"SBS", "CUK"}

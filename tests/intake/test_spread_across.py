@@ -202,3 +202,36 @@ def test_what_a_thousand_sheets_weigh_is_no_second_basis_weight():
     heads = ["Board", "Caliper", "Basis (lb/MSF)", "Size", "Ctn wt lb/M", "$/M"]
     (line,) = lines([heads, ["SBS C1S", "18 pt", 77, "28 x 40", 599, 378.2]]).values()
     assert (str(line.state), line.offer.basis.value) == ("accepted", "1000sheets")
+
+
+def test_prices_by_lettered_zones_are_offers_of_their_own():
+    heads = ["Grade", "gsm", "µm", "Zone A", "Zone B", "Zone C"]
+    found = lines([["£ per tonne, delivered to zone"], heads, ["GC1", 250, 405, 1100, 1125, 1160]])
+    assert [(cell, str(line.state)) for cell, line in found.items()] == [
+        ("D3", "accepted"),
+        ("E3", "accepted"),
+        ("F3", "accepted"),
+    ]
+
+
+def test_the_same_order_sizes_under_two_coatings_are_offers_of_their_own():
+    title = "Solid bleached sulfate, ¢/lb FOB mill"
+    heads = [
+        ["Caliper", "lb/MSF", "C1S", None, "C2S", None],
+        [None, None, *["under 20,000 lb", "20,000 lb up"] * 2],
+    ]
+    found = lines(
+        [[title], [], *heads, ["12 pt", 52, 61.5, 60, 64.5, 62.75]], merged=merged((2, 2, 2, 3), (2, 4, 2, 5))
+    )
+    assert [(line.offer.coated_sides, line.offer.below_kg is None, str(line.state)) for line in found.values()] == [
+        (1, False, "accepted"),
+        (1, True, "accepted"),
+        (2, False, "accepted"),
+        (2, True, "accepted"),
+    ]
+
+
+def test_a_sheet_size_across_is_in_the_units_of_the_file():
+    heads = ["Board", "Caliper", "lb/MSF", "25 x 38", "30 x 42"]
+    found = lines([["US$ per 1,000 sheets"], heads, ["SBS C1S", "14 pt", 60, 249.38, 330.75]])
+    assert [str(line.offer.sheet_mm[0]) for line in found.values()] == ["635.0", "762.0"]

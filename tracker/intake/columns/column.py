@@ -150,6 +150,7 @@ class Kind(StrEnum):
 class PriceColumn:
     """A column of prices with what its own header says of the board, the order size and the delivery.
 
+    `sheets`: the one sheet size that the header says, in every unit that it may be in.
     `label`: words of the header that are none of these, such as a place; they tell this price from those beside it.
     `unexplained`: the header does not call it a price; its figures stay close to one beside it.
     """
@@ -162,7 +163,7 @@ class PriceColumn:
     bracket_head: Cell | None = None
     caliper: CaliperReading | None = None
     weights: tuple[WeightReading, ...] = ()
-    sheet: SheetSize | None = None
+    sheets: tuple[SheetSize, ...] = ()
     grade: GradeReading | None = None
     grade_words: str = ""
     vendor: str | None = None

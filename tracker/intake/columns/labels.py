@@ -6,6 +6,7 @@ from tracker.intake.columns.order_sizes import without_unit
 from tracker.intake.tables.periods import is_period
 from tracker.intake.values.header import Header
 from tracker.intake.values.money import price_unit
+from tracker.intake.values.roles import Role
 from tracker.intake.values.spans import is_span
 
 
@@ -18,6 +19,9 @@ def label_of(column: Column) -> str:
         return lowest.text.strip()
     if lowest.delivery is not None and lowest.currency is None and lowest.basis is None:
         # 'EXW mill' and 'FCA port' are two prices.
+        return lowest.text.strip()
+    if lowest.role is Role.DESTINATION and lowest.currency is None:
+        # 'Zone A', 'Region 2': the sign behind the word is what tells one from the next.
         return lowest.text.strip()
     plain = price_unit(lowest.text) is not None or any(reading.strength >= 0.9 for reading in lowest.roles)
     group = next(filter(None, map(_group, reversed(column.said[:-1]))), "")

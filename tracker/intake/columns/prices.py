@@ -155,7 +155,7 @@ def _spread(price: PriceColumn) -> frozenset[str]:
         "caliper": price.caliper,
         "weight": price.weights,
         "board": price.grade if price.grade is not None and price.grade.tells_board else None,
-        "sheet": price.sheet,
+        "sheet": price.sheets,
     }
     return frozenset(kind for kind, value in said.items() if value)
 
@@ -190,6 +190,7 @@ def _told_apart_by_letters(offers: Sequence[PriceColumn]) -> bool:
         return False
     differing = [words for words in zip(*labels, strict=True) if len(set(words)) > 1]
     told = any(price.bracket or price.sizes or price.delivery or price.caliper or price.grade for price in offers)
+    told = told or all(price.column.role is Role.DESTINATION for price in offers)
     return not told and len(differing) == 1 and all(map(_is_a_sign, differing[0]))
 
 
@@ -211,7 +212,7 @@ def _price_column(column: Column, kind: Kind, axes: Axes) -> PriceColumn:
         bracket_head=None if bracket_level is None else column.heads[bracket_level],
         caliper=axes.caliper(column),
         weights=axes.weights(column),
-        sheet=next((head.sheet_sizes[0] for head in column.said if len(head.sheet_sizes) == 1), None),
+        sheets=next((head.sheet_sizes for head in column.said if head.sheet_sizes), ()),
         grade=grade,
         grade_words=grade_words,
         vendor=None if lowest is None else vendor_in_head(lowest),

@@ -159,7 +159,7 @@ def _explained(text: str, facts: FileFacts) -> GradeReading | None:
 
 def with_column(board: Board, price: PriceColumn) -> Board:
     """The board with what the price column's own header adds: one caliper, weight, grade or sheet of a cross-tab."""
-    if price.caliper is None and not price.weights and price.grade is None and price.sheet is None:
+    if price.caliper is None and not price.weights and price.grade is None and not price.sheets:
         return board
     added = replace(board)
     if price.caliper is not None:
@@ -170,9 +170,9 @@ def with_column(board: Board, price: PriceColumn) -> Board:
         head = price.column.head_saying(price.weights[0].words)
         added.weights, added.weights_differ = price.weights, bool(board.weights)
         added.weight_said = Said(price.weights[0], at(head), head.text)
-    if price.sheet is not None and not board.sheets:
-        head = price.column.head_saying(price.sheet.words)
-        added.sheets, added.sheet_said = (price.sheet,), Said(price.sheet, at(head), head.text)
+    if price.sheets and not board.sheets:
+        head = price.column.head_saying(price.sheets[0].words)
+        added.sheets, added.sheet_said = price.sheets, Said(price.sheets[0], at(head), head.text)
     _add_grade(added, price)
     return added
 

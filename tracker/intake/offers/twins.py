@@ -97,6 +97,7 @@ def _about(draft: Draft) -> tuple[object, ...]:
         draft.label,
         draft.vendor,
         draft.grade,
+        draft.coated_sides,
         draft.caliper_um,
         draft.grammage_gsm,
         draft.sheet_mm,

@@ -12,6 +12,7 @@ from tracker.intake.values.company import company_name
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.role_words import header_roles
+from tracker.intake.values.roles import Role
 
 _MOST_STRETCHES = 60
 
@@ -77,9 +78,21 @@ def _only_words(part: View, view: View) -> bool:
     """No figure in the stretch, and no head in line with the heads of a table beside it."""
     if len(part.rows) > _LONGEST_WORDS or any(_figure(part, row) for row in part.order):
         return False
+    if _lists_terms(part):
+        return True
     if _is_letterhead(part) and not any(_plain_head_in_line(part, view, row) for row in part.order):
         return True
     return not any(_heads_in_line(part, view, row) or _lists_boards(part, view, row) for row in part.order)
+
+
+def _lists_terms(part: View) -> bool:
+    """'Lead times' over 'SBS | 4 weeks' and 'CRB | 2 weeks': terms by board beside a table, in rows of their own."""
+    first, *others = (list(part.rows[row].values()) for row in part.order)
+    head = head_of(first[0])
+    if len(first) != 1 or not others or head is None or head.role not in (Role.LEAD_TIME, Role.MINIMUM):
+        return False
+    named = (find_grade(cells[0].text) for cells in others)
+    return all(len(cells) == 2 for cells in others) and all(one is not None and one.grades for one in named)
 
 
 def _lists_boards(part: View, view: View, row: int) -> bool:

@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from tracker.intake.values.basis import BasisReading, basis_span, basis_text, find_basis
+from tracker.intake.values.charges import charge_header
 from tracker.intake.values.currency import CurrencyReading, find_currencies
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.money import find_price_unit
@@ -45,7 +46,7 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
         for piece in parts if len(parts) > 1 else ():
             yield from price_says(piece)
         return
-    if _is_of_board(clause) or _is_on_request(clause):
+    if _is_of_board(clause) or _is_on_request(clause) or _is_of_a_charge(clause):
         return
     parted = _one_a_board(clause)
     for basis in parted:
@@ -76,6 +77,22 @@ def _is_of_board(clause: str) -> bool:
     """'Weight in lb per 3000 sq ft ream' tells what board weighs, and neither a currency nor what prices are per."""
     weighed = phrases("weight_words").find(clause) and weight_units(clause)
     return bool(weighed) and not phrases("price_words").find(clause) and not find_currencies(clause)
+
+
+_MARKS = " -–—•*¹²³)"
+
+
+def _is_of_a_charge(clause: str) -> bool:
+    """'Sheeting charges, US$/cwt (if sheets are ordered)' tells in what a charge is, and nothing of the prices.
+
+    The word right behind the charge belongs to it ('freight rates'); farther on, 'prices' are the board's.
+    """
+    named = charge_header(clause)
+    said = clause.lstrip(_MARKS)
+    if named is None or not said.startswith(named.label):
+        return False
+    _, _, behind = said.removeprefix(named.label).strip().partition(" ")
+    return not phrases("price_words").find(behind)
 
 
 def _is_on_request(clause: str) -> bool:
