@@ -5,10 +5,11 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QCoreApplication, QEvent, Qt
 from PySide6.QtWidgets import QApplication
 
 from tests.window.fixtures.invented_door import InventedDoor
+from tests.window.fixtures.reading_here import read_here
 from tests.window.fixtures.strange_sheet import NAMES, VENDOR, strange_sheet
 from tracker.store.opening import open_database
 from tracker.trade.layout import MarkedColumn
@@ -68,6 +69,8 @@ def open_window(theme: Theme, qtbot) -> Iterator[OpenWindow]:
     for window in opened:
         window.close()
         window.deleteLater()
+    # Outside a loop Qt puts it off until the next test's, and would dress this window together with that of the next.
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)
 
 
 @pytest.fixture
@@ -76,7 +79,17 @@ def window(open_window: OpenWindow) -> MainWindow:
 
 
 @pytest.fixture
-def real_window(open_window: OpenWindow, database: str) -> MainWindow:
+def reading_here(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Files are read on the desk's thread: starting a process for each would take most of the tests' time.
+
+    The process has tests of its own, and test_with_the_desk.py reads through it.
+    """
+    for module in ("tracker.intake.child", "tracker.intake.read"):
+        monkeypatch.setattr(f"{module}.read_in_child", read_here)
+
+
+@pytest.fixture
+def real_window(open_window: OpenWindow, database: str, reading_here: None) -> MainWindow:
     """A window on an empty database of its own."""
     return open_window(Door(database))
 

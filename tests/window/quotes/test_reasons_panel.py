@@ -1,5 +1,7 @@
 """The panel that explains a price: its conclusion is in view, whatever the window's size and currency."""
 
+from collections.abc import Iterator
+
 import pytest
 from PySide6.QtCore import QPoint
 from PySide6.QtWidgets import QLabel
@@ -12,31 +14,38 @@ from tracker.window.pieces import words
 pytestmark = pytest.mark.gui
 
 
-@pytest.fixture(params=[(1024, 700), (1280, 800)], ids=str)
-def panel(request, qtbot, window: MainWindow):
-    window.resize(*request.param)
+@pytest.fixture
+def panel(qtbot, window: MainWindow):
     window.go_quotes()
     offer = int((window.session.marks == Standing.ABOVE).nonzero()[0][0])
     window.quotes.go_to(offer)
-    settle(qtbot, window)
-    panel = window.quotes.reasons
-    qtbot.waitUntil(lambda: not panel._body._settled.isActive())
-    return panel
+    return window.quotes.reasons
 
 
-def test_reasons_stand_first_and_in_view(panel) -> None:
+def at_each_size(panel, qtbot) -> Iterator[tuple[int, int]]:
+    """The window in one size after another, and the panel at rest in it."""
+    for size in ((1280, 800), (1024, 700)):
+        panel.window().resize(*size)
+        settle(qtbot, panel.window())
+        qtbot.waitUntil(lambda: not panel._body._settled.isActive())
+        yield size
+
+
+def test_reasons_stand_first_and_in_view(panel, qtbot) -> None:
     reasons = [panel._reasons.itemAt(place).widget() for place in range(panel._reasons.count())]
     assert reasons
-    viewport = panel._body.viewport()
-    for reason in reasons:
-        below = reason.mapTo(viewport, QPoint(0, reason.height())).y()
-        assert below <= viewport.height(), reason.text()
-        assert below < panel._ladder.mapTo(viewport, QPoint(0, 0)).y()
+    for _ in at_each_size(panel, qtbot):
+        viewport = panel._body.viewport()
+        for reason in reasons:
+            below = reason.mapTo(viewport, QPoint(0, reason.height())).y()
+            assert below <= viewport.height(), reason.text()
+            assert below < panel._ladder.mapTo(viewport, QPoint(0, 0)).y()
 
 
 def test_no_line_is_cut_in_two(panel, qtbot) -> None:
-    # Words are laid out over some turns of the loop; then it stays so.
-    qtbot.waitUntil(lambda: not _cut(panel))
+    for _ in at_each_size(panel, qtbot):
+        # Words are laid out over some turns of the loop; then it stays so.
+        qtbot.waitUntil(lambda: not _cut(panel))
 
 
 def _cut(panel) -> list[str]:
@@ -50,7 +59,8 @@ def _cut(panel) -> list[str]:
     return cut
 
 
-def test_the_cell_is_told_once(panel) -> None:
+def test_the_cell_is_told_once(panel, qtbot) -> None:
+    settle(qtbot, panel.window())
     snapshot = panel._session.comparison.snapshot
     cell = snapshot.cell[panel._session.selected]
     told = [
@@ -68,5 +78,5 @@ def test_a_long_file_name_cuts_no_sentence(panel, qtbot) -> None:
     settle(qtbot, panel.window())
     body = panel._body
     panel._reasons.addWidget(words("Compare with " + long_name.replace("_", ""), wrap=True))
-    settle(qtbot, panel.window())
-    qtbot.waitUntil(lambda: body.widget().width() == body.viewport().width())
+    for _ in at_each_size(panel, qtbot):
+        qtbot.waitUntil(lambda: body.widget().width() == body.viewport().width())

@@ -10,6 +10,7 @@ from tests.window.conftest import settle
 from tracker.desk.comparison import Per
 from tracker.window.look.figures import Units
 from tracker.window.main_window import MainWindow
+from tracker.window.quotes.plot import Plot
 from tracker.window.quotes.spread_picture import called, like_with_like
 
 pytestmark = pytest.mark.gui
@@ -39,29 +40,35 @@ def test_per_msf_the_strips_are_per_tonne_with_the_band_of_the_tonne(window: Mai
     assert like_with_like(at_18_pt) is at_18_pt
 
 
-@pytest.mark.parametrize(
-    ("units", "value", "said"),
-    [(Units.US, 18.0, "457 µm"), (Units.US, 3.0, "76.2 µm"), (Units.METRIC, 457.2, "18.0 pt")],
-)
-def test_calipers_below_the_picture_are_told_in_both_units(window: MainWindow, qtbot, units, value, said) -> None:
+def test_calipers_below_the_picture_are_told_in_both_units(window: MainWindow, qtbot) -> None:
     window.resize(1600, 1000)
-    window.session.choose_units(units)
     window.go_quotes()
-    settle(qtbot, window)
-    axis = window.quotes.picture.plot.getPlotItem().getAxis("bottom")
-    assert axis.tickStrings([value], 1, 1)[0].endswith(f"\n{said}")
-    window.quotes.picture.choose(2)
-    assert axis.tickStrings([2.0], 1, 1) == ["2 wk"]
+    picture = window.quotes.picture
+    axis = picture.plot.getPlotItem().getAxis("bottom")
+    for units, value, said in (
+        (Units.US, 18.0, "457 µm"),
+        (Units.US, 3.0, "76.2 µm"),
+        (Units.METRIC, 457.2, "18.0 pt"),
+    ):
+        window.session.choose_units(units)
+        picture.choose(0)
+        settle(qtbot, window)
+        assert axis.tickStrings([value], 1, 1)[0].endswith(f"\n{said}")
+        picture.choose(2)
+        assert axis.tickStrings([2.0], 1, 1) == ["2 wk"]
 
 
-@pytest.mark.parametrize("size", [(1024, 700), (1600, 1000)], ids=str)
-def test_vendors_names_below_the_strips_do_not_run_into_each_other(window: MainWindow, qtbot, size) -> None:
-    window.resize(*size)
+def test_vendors_names_below_the_strips_do_not_run_into_each_other(window: MainWindow, qtbot) -> None:
     window.go_quotes()
     window.quotes.rail.choose("SBS")
     window.quotes.picture.choose(1)
-    settle(qtbot, window)
-    plot = window.quotes.picture.plot
+    for size in ((1024, 700), (1600, 1000)):
+        window.resize(*size)
+        settle(qtbot, window)
+        _stand_apart(window.quotes.picture.plot)
+
+
+def _stand_apart(plot: Plot) -> None:
     ticks = plot.getPlotItem().getAxis("bottom")._tickLevels[0]
     picture = QPixmap(plot.size())
     painter = QPainter(picture)
