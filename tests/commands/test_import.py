@@ -13,6 +13,7 @@ from openpyxl import Workbook
 from tests.commands.conftest import Tracker
 from tracker.commands.outcome import Status
 
+here = pytest.mark.usefixtures("reading_here")
 HEADER = (
     "vendor,product,grade,coated_sides,caliper_pt,basis_weight_lb_msf,price,currency,basis,from_kg,below_kg,"
     "lead_days,valid_until,received"
@@ -80,6 +81,7 @@ def test_a_dry_run_stores_nothing_and_makes_no_database(
     assert not nowhere.parent.exists()
 
 
+@here
 def test_the_same_file_again_adds_nothing_and_says_so(tracker: Tracker, plain: Path) -> None:
     assert tracker("import", str(plain)).status == Status.DONE
     again = tracker("import", str(plain))
@@ -90,6 +92,7 @@ def test_the_same_file_again_adds_nothing_and_says_so(tracker: Tracker, plain: P
     assert all(line["notes"][-1]["code"] == "already-imported" for line in noted)
 
 
+@here
 def test_what_is_left_open_is_asked_with_status_three(tracker: Tracker, tons: Path) -> None:
     ended = tracker("import", str(tons), "--json")
     assert ended.status == Status.ASKED
@@ -100,6 +103,7 @@ def test_what_is_left_open_is_asked_with_status_three(tracker: Tracker, tons: Pa
     assert tracker("quotes", "--json").document["offers"] == []
 
 
+@here
 def test_an_option_answers_for_the_whole_file_and_is_remembered_for_the_vendor(
     tracker: Tracker, tons: Path, tmp_path: Path
 ) -> None:
@@ -132,6 +136,7 @@ def test_an_unreadable_file_is_told_and_the_others_are_still_read(
     assert len(tracker("quotes", "--json", "--as-of", "2026-11-25").document["offers"]) == 3
 
 
+@here
 def test_a_file_that_can_not_be_stored_does_not_keep_the_others_out(
     tracker: Tracker, database: Path, plain: Path, tmp_path: Path
 ) -> None:
@@ -165,6 +170,7 @@ def test_an_answer_about_a_grade_needs_words_and_a_code(tracker: Tracker, plain:
     assert "WORDS=CODE" in ended.err
 
 
+@here
 def test_an_answer_to_a_sheet_taken_in_before_lets_its_held_lines_through(tracker: Tracker, tons: Path) -> None:
     assert tracker("import", str(tons)).status == Status.ASKED
     again = tracker("import", str(tons))
@@ -196,6 +202,7 @@ def open_points(tmp_path: Path) -> Path:
     return path
 
 
+@here
 def test_a_question_names_its_cells_and_the_option_that_answers_it(tracker: Tracker, open_points: Path) -> None:
     said = tracker("import", str(open_points)).err.splitlines()
     (ton,) = (line for line in said if "ton of" in line)
@@ -209,6 +216,7 @@ def test_a_question_names_its_cells_and_the_option_that_answers_it(tracker: Trac
     assert "Answer it" not in answered.err
 
 
+@here
 def test_a_question_that_no_option_answers_is_sent_to_the_window(tracker: Tracker, tmp_path: Path) -> None:
     path = tmp_path / "per_what.csv"
     path.write_text("Board,Grade,Caliper (pt),Price USD\nFenlight,SBS,18,1240\nFenlight,SBS,20,1250\n", "utf-8")
@@ -219,6 +227,7 @@ def test_a_question_that_no_option_answers_is_sent_to_the_window(tracker: Tracke
     assert "Answer it in the window, under Today." in ended.err
 
 
+@here
 def test_a_refused_line_says_why(tracker: Tracker, open_points: Path) -> None:
     ended = tracker("import", str(open_points))
     assert "2 refused" in ended.out
@@ -227,6 +236,7 @@ def test_a_refused_line_says_why(tracker: Tracker, open_points: Path) -> None:
     assert "The price is 0" in said[1]
 
 
+@here
 def test_of_many_refused_lines_the_first_are_told(tracker: Tracker, tmp_path: Path) -> None:
     path = tmp_path / "noughts.csv"
     rows = "".join(f"Marrowby,Greyfold {number},CRB,1,20,80,0,USD,msf,,,21,,\n" for number in range(20))
@@ -236,6 +246,7 @@ def test_of_many_refused_lines_the_first_are_told(tracker: Tracker, tmp_path: Pa
     assert said[-1] == "noughts.csv: 10 more lines were refused; --json tells of each."
 
 
+@here
 def test_a_sheet_that_names_nobody_gets_its_vendor_afterwards(tracker: Tracker, tmp_path: Path) -> None:
     path = tmp_path / "nobody.csv"
     rows = "Fenlight,SBS,18,1240\nFenlight,SBS,20,1250\n"
@@ -250,6 +261,7 @@ def test_a_sheet_that_names_nobody_gets_its_vendor_afterwards(tracker: Tracker, 
     assert {offer["vendor"] for offer in tracker("quotes", "--json").document["offers"]} == {"Ostrel Karton"}
 
 
+@here
 def test_a_vendor_is_the_known_one_whatever_its_legal_form(tracker: Tracker, tons: Path, tmp_path: Path) -> None:
     asked = tracker("sample", "log", "--vendor", "Ostrel Karton AB", "--grade", "SBS")
     assert asked.err.count("\n") == 1
@@ -265,6 +277,7 @@ def test_a_vendor_is_the_known_one_whatever_its_legal_form(tracker: Tracker, ton
     assert slip.out == "2\n"
 
 
+@here
 def test_a_figure_that_can_not_be_kept_holds_back_its_own_line(tracker: Tracker, tmp_path: Path) -> None:
     long = tmp_path / "long.csv"
     rest = "USD,msf,,,21,,2026-11-10"
@@ -290,6 +303,7 @@ def _unlabelled(path: Path, first: int, quotation: str) -> Path:
     return path
 
 
+@here
 def test_answers_serve_the_next_list_of_a_vendor_known_by_name_alone(tracker: Tracker, tmp_path: Path) -> None:
     november = _unlabelled(tmp_path / "november.xlsx", 980, "Quotation 5521, 12 Nov 2026")
     assert tracker("import", str(november)).status == Status.ASKED
@@ -304,6 +318,7 @@ def test_answers_serve_the_next_list_of_a_vendor_known_by_name_alone(tracker: Tr
     }
 
 
+@here
 def test_a_stored_file_is_not_asked_about_again_once_it_is_answered(tracker: Tracker, tons: Path) -> None:
     assert tracker("import", str(tons)).status == Status.ASKED
     assert tracker("import", str(tons), "--ton", "short").status == Status.DONE

@@ -7,6 +7,7 @@ from datetime import date
 import pytest
 
 from tests.demo_sheets.market import CHEAPER_WHEN_THICKER, LEVEL_USD_PER_TONNE, PER_DOLLAR, RATIO
+from tests.reading_here import reading_in_this_process
 from tracker.intake.read import read_sheet
 from tracker.trade.footing import footing
 from tracker.trade.offer import Answers, GrammageFrom, NoteCode, State
@@ -19,7 +20,8 @@ BRACKETS_VENDORS_AND_NOISE = 0.14
 
 @pytest.fixture(scope="module")
 def readings():
-    return {path.name: read_sheet(path, Answers()) for path in sorted(sample_quotes().iterdir())}
+    with reading_in_this_process():
+        return {path.name: read_sheet(path, Answers()) for path in sorted(sample_quotes().iterdir())}
 
 
 @pytest.fixture(scope="module")

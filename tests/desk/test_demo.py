@@ -9,6 +9,7 @@ from typing import Any
 import numpy as np
 import pytest
 
+from tests.reading_here import reading_in_this_process
 from tracker.desk import files, keeping, questions, samples
 from tracker.desk.comparison import ChosenFooting, Comparison
 from tracker.desk.demo import fresh_demo
@@ -24,7 +25,8 @@ SCENARIO = tomllib.loads(resource("demo", "scenario.toml").read_text(encoding="u
 
 @pytest.fixture(scope="module")
 def demo(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Desk]:
-    desk = open_desk(fresh_demo(tmp_path_factory.mktemp("demo")))
+    with reading_in_this_process():
+        desk = open_desk(fresh_demo(tmp_path_factory.mktemp("demo")))
     yield desk
     desk.close()
 

@@ -15,6 +15,7 @@ from tracker.desk.trouble import Trouble
 from tracker.trade.layout import Layout, MarkedColumn
 from tracker.trade.offer import Answers
 
+pytestmark = pytest.mark.usefixtures("reading_here")
 VENDOR = "Vexholm Papir AS"
 HEADS = ("Qxz", "Zuv", "Pli", "Kof", "Bem")
 ROWS = (("Fenlight", "SBS", 18, 330, 1240), ("Dusk", "URB", 20, 400, 630))

@@ -9,7 +9,6 @@ from PySide6.QtCore import QCoreApplication, QEvent, Qt
 from PySide6.QtWidgets import QApplication
 
 from tests.window.fixtures.invented_door import InventedDoor
-from tests.window.fixtures.reading_here import read_here
 from tests.window.fixtures.strange_sheet import NAMES, VENDOR, strange_sheet
 from tracker.store.opening import open_database
 from tracker.trade.layout import MarkedColumn
@@ -79,18 +78,8 @@ def window(open_window: OpenWindow) -> MainWindow:
 
 
 @pytest.fixture
-def reading_here(monkeypatch: pytest.MonkeyPatch) -> None:
-    """Files are read on the desk's thread: starting a process for each would take most of the tests' time.
-
-    The process has tests of its own, and test_with_the_desk.py reads through it.
-    """
-    for module in ("tracker.intake.child", "tracker.intake.read"):
-        monkeypatch.setattr(f"{module}.read_in_child", read_here)
-
-
-@pytest.fixture
 def real_window(open_window: OpenWindow, database: str, reading_here: None) -> MainWindow:
-    """A window on an empty database of its own."""
+    """A window on an empty database of its own; test_with_the_desk.py has one that reads as users' windows do."""
     return open_window(Door(database))
 
 
@@ -110,6 +99,6 @@ def marked(real_window: MainWindow, qtbot, tmp_path: Path) -> MainWindow:
 def settle(qtbot, window: MainWindow) -> None:
     """Waits until the desk has answered all that was asked, and what that led to."""
     qtbot.wait(20)
-    qtbot.waitUntil(window.session.work.is_idle, timeout=10_000)
+    qtbot.waitUntil(window.session.work.is_idle, timeout=30_000)
     qtbot.wait(10)
-    qtbot.waitUntil(window.session.work.is_idle, timeout=10_000)
+    qtbot.waitUntil(window.session.work.is_idle, timeout=30_000)

@@ -16,7 +16,7 @@ CRB = "CRB"
 
 
 @pytest.fixture
-def demo_window(open_window, qtbot, tmp_path) -> MainWindow:
+def demo_window(open_window, qtbot, tmp_path, reading_here) -> MainWindow:
     from tracker.desk.demo import fresh_demo
 
     window = open_window(Door(fresh_demo(tmp_path)))

@@ -101,7 +101,7 @@ def test_enter_answers_nothing_unread(eight_questions: MainWindow, qtbot) -> Non
 def test_a_number_pressed_once_too_often_answers_nothing_unread(eight_questions: MainWindow, qtbot) -> None:
     _press(qtbot, eight_questions, Qt.Key.Key_2)
     card = _card_in_focus()
-    card._too_soon = True
+    card.begin()
     qtbot.keyClick(card, Qt.Key.Key_1)
     assert eight_questions.take_in.at_hand.given == {"grade:fenlight 16": "CUK"}
     _press(qtbot, eight_questions, Qt.Key.Key_6)
