@@ -23,6 +23,16 @@ def test_the_ton_of_prices_in_a_file_of_pounds_and_inches(head, above, basis):
     assert codes(line) == (set() if basis else {"basis-unknown"})
 
 
+@pytest.mark.parametrize(
+    ("title", "weight", "basis"),
+    [("COP por tonelada", "g/m2", "tonne"), ("COP por tonelada", "lb/MSF", None), ("COP por ton", "g/m2", None)],
+)
+def test_a_tonelada_among_grams_and_points_is_a_tonne(title, weight, basis):
+    heavy = 338 if weight == "g/m2" else 69
+    (line,) = lines([[title], ["Producto", "Calibre pts", weight, "Precio"], ["SBS C1S", 18, heavy, 5840000]]).values()
+    assert line.offer.basis == basis
+
+
 def test_one_answer_settles_the_symbol():
     rows = [[*HEAD, "Price USD/t"], [*SBS, 1100], ["CRB", 18, 70, 900]]
     (question,) = read(rows).questions

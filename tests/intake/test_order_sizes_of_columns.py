@@ -126,6 +126,15 @@ def test_an_order_size_by_name_alone_is_asked(heads):
     assert [(str(line.state), "bracket-unread" in codes(line)) for line in found] == [("question", True)] * 2
 
 
+def test_loads_across_weigh_what_the_note_says_and_a_pallet_is_asked():
+    """'Palette' beside them is an order size too: neither the sheets it holds nor what a price is per."""
+    head = ["Qualité", "g/m²", "µm", "Camion complet", "Demi-camion", "Palette"]
+    boards = [["GC1", 250, 415, 1262, 1300, 1357], ["GD2", 350, 465, 838, 876, 933]]
+    found = list(lines([["EUR/t. Camion complet = 24 t, demi-camion = 12 t."], head, *boards]).values())
+    assert [(line.offer.from_kg, line.offer.below_kg) for line in found[:2]] == [(24000, None), (12000, 24000)]
+    assert [codes(line) for line in found] == [set(), set(), {"bracket-unread"}] * 2
+
+
 def test_one_pound_short_of_a_round_size_ends_at_the_round_one():
     """Alone and beside '40,000 & over' a bracket is the same one, so that a vendor's next list replaces the last."""
     heads = [["USD per cwt"], ["Board", "pt", "lb/MSF", "Price, 20,000 - 39,999 lb"]]

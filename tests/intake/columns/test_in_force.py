@@ -56,6 +56,23 @@ def test_of_prices_that_differ_in_their_age_the_one_in_force_is_offered(old, new
     assert _offered(old, new) == {"E3"}
 
 
+@pytest.mark.parametrize(
+    ("days", "states"),
+    [
+        (("01/05/2026", "01/11/2026"), ["accepted"]),
+        (("1 May 2026", "1 November 2026"), ["accepted"]),
+        # One of them is still to come, and the others are told apart by the order of day and month alone.
+        (("1 November 2026", "1 January 2027"), ["question"] * 2),
+        (("12/10/2026", "10/11/2026"), ["question"]),
+    ],
+)
+def test_of_prices_at_days_the_last_before_the_list_is_offered(days, states):
+    heads = [f"Prix au {day}" for day in days]
+    rows = [["Tarif du 15 novembre 2026, EUR/t"], ["Qualité", "µm", "g/m²", *heads], ["GC1", 410, 250, 1240, 1265]]
+    found = lines(rows)
+    assert [str(line.state) for line in found.values()] == states
+
+
 def test_two_prices_that_are_both_in_force_are_asked():
     rows = [["EUR/t"], ["Calidad", "µm", "g/m²", "Precio vigente", "Precio nuevo"], ["GC1", 410, 250, 1240, 1265]]
     assert {line.state.value for line in lines(rows).values()} == {"question"}

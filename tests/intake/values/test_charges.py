@@ -165,6 +165,7 @@ def test_texts_that_say_nothing_of_delivery(text):
         ("zwischen Kartonwerk Söllbach AG (Lieferant) und dem Besteller", "Kartonwerk Söllbach AG"),
         ("Supplier / Lieferant: Spreewald Cartonboard GmbH", "Spreewald Cartonboard GmbH"),
         ("Oferta de Papelera Monteruelo S.A.", "Papelera Monteruelo S.A."),
+        ("Manufacture de carton Noirétang", "Manufacture de carton Noirétang"),
     ],
 )
 def test_firms(text, name):
@@ -201,6 +202,8 @@ def test_titles_that_are_no_firm(text):
         "Auf alle Preise wird ein Energiezuschlag von 35 €/t berechnet",
         "Une surcharge énergie de 35 €/t s'ajoute à tous les prix",
         "Energitillägg 35 SEK/ton tillkommer på alla priser",
+        "Supplément énergie : 35 EUR/t en sus de tous les prix ci-dessus.",
+        "Recargo energético: 35 €/t adicional a todos los precios anteriores",
     ],
 )
 def test_a_charge_added_to_all_prices(text):

@@ -189,6 +189,7 @@ def test_validity_that_gives_no_day_is_unread(text):
         "Shipments in EUR until 31 August 2026 were slow",
         "Tarif au 1er mai 2026, €/t franco",
         "Tarifa al 1 de mayo de 2026, €/t",
+        "En vigueur : 2026-11-02",
     ],
 )
 def test_texts_that_say_nothing_of_validity(text):

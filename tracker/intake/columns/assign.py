@@ -10,7 +10,7 @@ from tracker.intake.columns.beside import beside_charges, beside_prices, like_it
 from tracker.intake.columns.breaks import breaks_of_boards
 from tracker.intake.columns.column import Column, Columns, vendor_in_head
 from tracker.intake.columns.fits import fit
-from tracker.intake.columns.forms import told_apart_by_form
+from tracker.intake.columns.forms import told_apart_by_form, told_apart_by_load
 from tracker.intake.columns.guess import role_by_cells
 from tracker.intake.columns.headed_figures import NEVER_PRICES, by_words, mostly_priced, says_delivery, spreads_values
 from tracker.intake.columns.prices import price_columns
@@ -45,7 +45,8 @@ def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
     columns = with_units_of_the_list(without_quantities(columns, samples), samples)
     columns = breaks_of_boards(without_steps(columns, table), table)
     columns = [beside_charges(column, columns, samples[column.index]) for column in columns]
-    return price_columns(told_apart_by_form(columns, samples), samples, table.titles, above)
+    columns = told_apart_by_load(told_apart_by_form(columns, samples), samples)
+    return price_columns(columns, samples, table.titles, above)
 
 
 def _counts_of_units(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:

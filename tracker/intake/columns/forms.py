@@ -1,4 +1,4 @@
-"""'Rolls | Sheets' over prices: the form in which board comes, which is not what its prices are per."""
+"""'Rolls | Sheets' and 'Truck | Pallet' over prices: how board comes or is ordered, not what its prices are per."""
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
@@ -8,6 +8,7 @@ from tracker.intake.columns.column import Column, PriceColumn, basis_in_head
 from tracker.intake.columns.order_sizes import without_unit
 from tracker.intake.grid import Cell
 from tracker.intake.values.header import Header
+from tracker.intake.values.loads import LOADS
 from tracker.intake.values.roles import PRICES, Role
 from tracker.intake.words.lists import phrases
 
@@ -29,6 +30,30 @@ def told_apart_by_form(columns: list[Column], samples: Mapping[int, Sequence[Cel
         replace(column, role=Role.PRICE, said=_without_form(column.said)) if column.index in forms else column
         for column in columns
     ]
+
+
+def told_apart_by_load(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
+    """'Full truck | Pallet', '> 5 t | Pallet': figures near the price of one order size are the price of another, and
+    neither how many sheets a pallet holds nor a price per pallet."""
+    priced = [column for column in columns if column.role is Role.PRICE and _size(column) is not None]
+    loads = {
+        column.index
+        for column in columns
+        if column.role in (Role.PACKING, Role.PRICE) and _size(column) in LOADS
+        and any(_near_by_row([samples[column.index], samples[price.index]]) for price in priced if price is not column)
+    }  # fmt: skip
+    return [
+        replace(column, role=Role.PRICE, said=tuple(replace(head, basis=None) for head in column.said))
+        if column.index in loads
+        else column
+        for column in columns
+    ]
+
+
+def _size(column: Column) -> str | None:
+    """The order size that a head says and no more: 'pallet', "" for a weight, None for none."""
+    bracket = column.said[-1].bracket if column.said else None
+    return None if bracket is None else bracket.not_weight
 
 
 def _all_priced(columns: list[Column], forms: Mapping[int, str], samples: Mapping[int, Sequence[Cell]]) -> bool:

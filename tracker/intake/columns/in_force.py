@@ -8,6 +8,7 @@ from tracker.intake.columns.order_sizes import beside_unit, without_unit
 from tracker.intake.tables.periods import YEAR, without_periods
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.roles import CHARGES, Role
+from tracker.intake.values.validity import until_in_head
 from tracker.intake.words.lists import phrases
 
 
@@ -42,6 +43,13 @@ def _no_longer_in_force(group: list[Column]) -> list[Column]:
     return old if len(old) < len(group) else []
 
 
+def without_dates(text: str) -> str:
+    """A head's words but for the days in it."""
+    for found in sorted(find_dates(text), key=lambda date: -date.start):
+        text = text[: found.start] + text[found.end :]
+    return text
+
+
 def _without_ages(text: str) -> str:
     """A head's words but for times and for what says that its price is old or in force."""
     for match in reversed(phrases("price_ages").find(text)):
@@ -54,11 +62,16 @@ def _plainly(text: str) -> str:
     return " ".join(re.sub(r"[()\[\],.;:]", " ", text).split()).casefold()
 
 
+SEVERAL_TIMES = "prices of several periods stand beside each other"
+"""The doubt that such prices leave."""
+
+
 def told_apart_by_time(heads: Sequence[str]) -> bool:
-    """'Q2 2026 price' beside 'Q3 2026 price': two prices of one board, and the heads do not say which is in force."""
-    if len(set(map(_plainly, heads))) < 2 or any(find_dates(head) for head in heads):
+    """'Q2 2026 price' beside 'Q3 2026 price', 'Price at 1 May' beside 'Price at 1 July': two prices of one board, and
+    the heads do not say which is in force, as 'Price until 30 June' does."""
+    if len(set(map(_plainly, heads))) < 2 or any(until_in_head(head) for head in heads):
         return False
-    without = {_without_ages(head) for head in heads}
+    without = {_without_ages(without_dates(head)) for head in heads}
     return len(without) == 1 and not without & set(map(_plainly, heads))
 
 

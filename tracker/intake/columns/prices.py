@@ -7,6 +7,7 @@ from tracker.intake.columns.axes import Axes
 from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn, vendor_in_head
 from tracker.intake.columns.forms import labelled_by_form
 from tracker.intake.columns.in_force import (
+    SEVERAL_TIMES,
     before_the_new,
     leads_to_another,
     marked_as_old,
@@ -171,7 +172,7 @@ def _superseded(column: Column) -> bool:
 def _doubt(columns: Columns, unsure: str) -> str:
     offers = [price for price in columns.prices if price.kind is Kind.OFFER]
     if told_apart_by_time([price.column.text for price in offers]):
-        return "prices of several periods stand beside each other"
+        return SEVERAL_TIMES
     if _told_apart_by_letters(offers):
         return "several prices stand beside each other, and their heads do not say how they differ"
     if unsure and offers:

@@ -100,8 +100,8 @@ def _weighed(bracket: Bracket, facts: FileFacts) -> Bracket:
         return replace(bracket, start=start, end=end, not_weight="", step=each)
     if bracket.not_weight == "truckload" and "truckload" in facts.loads:
         return Bracket(bracket.words, start=facts.loads["truckload"])
-    if bracket.not_weight == "part_load" and "truckload" in facts.loads:
-        return Bracket(bracket.words, end=facts.loads["truckload"])
+    if bracket.not_weight == "part_load" and facts.loads.keys() & {"truckload", "part_load"}:
+        return Bracket(bracket.words, start=facts.loads.get("part_load"), end=facts.loads.get("truckload"))
     return bracket
 
 

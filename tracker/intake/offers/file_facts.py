@@ -11,7 +11,7 @@ from tracker.intake.offers.money_named import money_named
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.offers.signs import evidence_of, sign_of_units
 from tracker.intake.offers.units import Units, units_of, units_seen
-from tracker.intake.values.basis import find_basis
+from tracker.intake.values.basis import find_basis, is_tonelada
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.currency import DOLLARS, countries, find_currencies
 from tracker.intake.values.dates import DateOrder, date_order, ordered
@@ -64,6 +64,10 @@ class FileFacts:
     def coded_texts(self) -> frozenset[str]:
         """The texts that explain unit codes: they say what the rows with those codes are in, and nothing of others."""
         return frozenset(entry.text for entry in self.unit_codes.values())
+
+    def makes_tonne(self, words: str) -> bool:
+        """Whether a 't' or 'tonelada' is a tonne among the file's units."""
+        return self.units.metric_file or (is_tonelada(words) and self.units.metric_but_for_points)
 
 
 def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
@@ -164,7 +168,7 @@ def _dollars(text: str) -> Iterator[str]:
 
 
 def _loads(texts: Iterable[str]) -> dict[str, Mass]:
-    """What a truckload, pallet or roll weighs: 'Truckload = 40,000 lb'. Said two ways, it says nothing."""
+    """What a truckload, half of one, pallet or roll weighs: 'Truckload = 40,000 lb'. Said two ways, it says nothing."""
     found: dict[str, set[Mass]] = {}
     for text in texts:
         for clause in clauses(text):
@@ -173,8 +177,8 @@ def _loads(texts: Iterable[str]) -> dict[str, Mass]:
             if loads == {"truckload"} and len(masses) == 1:
                 found.setdefault("truckload", set()).add(masses[0])
         for definition in load_definitions(text):
-            if definition.each is not None:
-                found.setdefault(definition.kind, set()).add(definition.each)
+            if definition.weight is not None:
+                found.setdefault(definition.kind, set()).add(definition.weight)
     return {load: masses.pop() for load, masses in found.items() if len(masses) == 1}
 
 

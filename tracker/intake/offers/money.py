@@ -72,7 +72,7 @@ def basis_claim(reading: BasisReading, where: str, words: str, facts: FileFacts,
 
 def bases_of(reading: BasisReading, facts: FileFacts) -> frozenset[str]:
     """The bases that a reading leaves open in this file, "foreign:ream" among them."""
-    if reading.metric_hint and facts.units.metric_file:
+    if reading.metric_hint and facts.makes_tonne(reading.words):
         return frozenset({Basis.TONNE.value})
     bases = frozenset(basis.value for basis in reading.bases)
     return bases if reading.foreign is None else bases | {_FOREIGN + reading.foreign}

@@ -103,4 +103,4 @@ def ton_of(mass: Mass, facts: FileFacts) -> MassUnit | None:
     """Which ton a weight of an order is in: what the file settles, or a lone 't' in a metric file."""
     if not mass.metric_hint:
         return facts.ton
-    return MassUnit.TONNE if facts.units.metric_file else facts.lone_t
+    return MassUnit.TONNE if facts.makes_tonne(mass.words) else facts.lone_t

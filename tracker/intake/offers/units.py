@@ -26,6 +26,7 @@ class Units:
 
     pounds: int = 0
     inches: int = 0
+    points: int = 0
     grams: int = 0
     millimetres: int = 0
     kilos: int = 0
@@ -33,7 +34,7 @@ class Units:
 
     @property
     def pounds_and_inches_throughout(self) -> bool:
-        return bool(self.pounds and self.inches) and not self._metric
+        return bool(self.pounds and (self.inches or self.points)) and not self._metric
 
     @property
     def metric_throughout(self) -> bool:
@@ -43,6 +44,12 @@ class Units:
     def metric_file(self) -> bool:
         """Metric units and none of the other kind: enough for a lone 't' to be a tonne."""
         return self._metric and not self._us
+
+    @property
+    def metric_but_for_points(self) -> bool:
+        """Weights in g/m² and nothing but thicknesses in points beside them, as Latin America writes its lists: enough
+        for a 'tonelada' to be a tonne (common practice, no source), and not for a 't' or a 'ton'."""
+        return bool(self.grams) and not (self.pounds or self.inches or self.feet)
 
     @property
     def pound_file(self) -> bool:
@@ -55,7 +62,7 @@ class Units:
 
     @property
     def _us(self) -> bool:
-        return bool(self.pounds or self.inches or self.feet)
+        return bool(self.pounds or self.inches or self.points or self.feet)
 
 
 def units_seen(sheets: Iterable[ReadSheet]) -> Units:
@@ -110,7 +117,8 @@ def _count_caliper(units: Units, unit: CaliperUnit) -> None:
 
 
 def _count_length(units: Units, unit: str) -> None:
-    units.inches += unit in ("pt", "in")
+    units.inches += unit == "in"
+    units.points += unit == "pt"
     units.millimetres += unit in ("mm", "um", "cm", "m")
 
 

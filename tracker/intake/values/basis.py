@@ -11,7 +11,8 @@ from tracker.trade.quantities import MassUnit
 
 _TONS = frozenset({Basis.SHORT_TON, Basis.TONNE})
 # Words that mean a tonne to those who write them, though alone they don't settle it.
-_METRIC_WORDS = ("t", "to", "tonelada", "toneladas")
+_TONELADA = ("tonelada", "toneladas")
+_METRIC_WORDS = ("t", "to", *_TONELADA)
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,6 +44,11 @@ class BasisReading:
 def hints_at_tonne(word: str) -> bool:
     """'t', 'to' and 'tonelada', as written: 'T' and 'ton' are as often short tons."""
     return fold(word).strip(". ") in _METRIC_WORDS and word.strip(". ") != "T"
+
+
+def is_tonelada(words: str) -> bool:
+    """Whether the ton of these words is spelt out in Spanish, and not cut to a letter that others share."""
+    return any(token in _TONELADA for token, _, _ in tokens(fold(words)))
 
 
 @cache

@@ -159,7 +159,9 @@ _ELIDED = re.compile(r"\b[dl]['’](?=[^\W\d_])")
 
 def _is_name(name: str, *, may_name_board: bool = False) -> bool:
     found = re.findall(r"[^\W\d_][\w'’.&-]*", _ELIDED.sub("", name))
-    named = [word for word in found if phrases("name_particles").whole(word) is None or word[0].isupper()]
+    # 'Manufacture de carton Noirétang' goes on in small letters between what it is and what it is called.
+    small = ("name_particles", "generic_names") if _begins_as_firm(name) else ("name_particles",)
+    named = [word for word in found if word[0].isupper() or all(phrases(one).whole(word) is None for one in small)]
     if len(named) < 2 or not all(word[0].isupper() for word in named):
         return False
     forbidden = phrases("not_company").find(name)

@@ -9,7 +9,8 @@ from tracker.intake.values.clauses import clauses
 from tracker.intake.values.masses import Mass, mass_text
 from tracker.intake.words.lists import phrases
 
-_LOADS = ("truckload", "part_load", "pallet", "roll")
+LOADS = ("truckload", "part_load", "pallet", "roll")
+"""What an order may be counted in, and weighed only where the file says what one weighs."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,6 +24,13 @@ class LoadDefinition:
     words: str
     bracket: Bracket | None = None
     each: Mass | None = None
+
+    @property
+    def weight(self) -> Mass | None:
+        """What one weighs, where a weight and no more is said: 'half truck = 12 t', and not 'LTL: under 12 t'."""
+        if self.bracket is not None:
+            return self.bracket.start if self.bracket.alone else None
+        return self.each
 
 
 _SIGN = re.compile(
@@ -56,7 +64,7 @@ def _each_ahead(before: str) -> Mass | None:
 
 
 def _definition(part: str) -> LoadDefinition | None:
-    named = [match for match in phrases("bracket").find(part) if match.value in _LOADS]
+    named = [match for match in phrases("bracket").find(part) if match.value in LOADS]
     if not named or len({match.value for match in named}) != 1:
         return None
     kind = named[0].value

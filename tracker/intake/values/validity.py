@@ -93,7 +93,8 @@ def until_in_head(text: str) -> Validity | None:
     """The last day that the head of a price names: 'Price until 30 September 2026'; None for one that names none."""
     dates = find_dates(text)
     for match in phrases("until").find(text) if len(dates) == 1 else ():
-        if match.end <= dates[0].start and not _far(text, match.end, dates[0].start):
+        named = match.value in _LAST_DAY and match.end <= dates[0].start
+        if named and not _far(text, match.end, dates[0].start):
             return Validity(text.strip(), until=dates[0])
     return None
 
@@ -114,7 +115,8 @@ def _clause(clause: str) -> Validity | None:
         date_after = next((found for found in dates if found.start >= match.end), None)
         if date_after is not None and not _far(clause, match.end, date_after.start):
             return Validity(clause, until=date_after)
-    if len(dates) == 1 and any(_only_a_colon(clause[match.end : dates[0].start]) for match in speaks):
+    labels = [match for match in speaks if not any(since.end == match.end for since in begins)]
+    if len(dates) == 1 and any(_only_a_colon(clause[match.end : dates[0].start]) for match in labels):
         return Validity(clause, until=dates[0])
     if len(dates) == 1 and _labels_its_date(clause, dates[0]):
         return Validity(clause, until=dates[0])
