@@ -175,3 +175,10 @@ def test_lead_times_by_board_beside_a_table_are_no_columns_of_it():
         ["CUK", 18, 75, 54.1, None, "SBS", "4 weeks"],
     ]
     assert {line.offer.grade for line in lines(rows).values()} == {"SBS", "CUK"}
+
+
+@pytest.mark.parametrize("today", ["Now", "Current", "Jetzt", "Actuel", "Ahora", "Nu"])
+def test_what_prices_are_now_is_offered_beside_what_they_were(today):
+    rows = [["US$/cwt"], ["Board", "pt", "lb/MSF", "Was", today, "You save"]]
+    rows += [["SBS C1S", 14, 60, 62, 59.5, 2.5], ["CRB", 20, 78, 46.25, 43.75, 2.5]]
+    assert states(rows) == {"E3": ("accepted", "59.5"), "E4": ("accepted", "43.75")}

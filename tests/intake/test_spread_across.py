@@ -235,3 +235,24 @@ def test_a_sheet_size_across_is_in_the_units_of_the_file():
     heads = ["Board", "Caliper", "lb/MSF", "25 x 38", "30 x 42"]
     found = lines([["US$ per 1,000 sheets"], heads, ["SBS C1S", "14 pt", 60, 249.38, 330.75]])
     assert [str(line.offer.sheet_mm[0]) for line in found.values()] == ["635.0", "762.0"]
+
+
+def test_net_prices_by_order_size_stand_beside_the_list_price():
+    heads = ["Grade", "pt", "lb/MSF", "List", "Net under 10,000 lb", "Net 10,000 lb and up"]
+    found = lines([["US$/ST delivered"], heads, ["SBS C1S", 14, 60, 1300, 1261, 1222], ["CRB", 20, 78, 960, 931, 902]])
+    assert [(cell, str(line.state), line.offer.below_kg is None) for cell, line in found.items()] == [
+        ("E3", "accepted", False),
+        ("F3", "accepted", True),
+        ("E4", "accepted", False),
+        ("F4", "accepted", True),
+    ]
+
+
+@pytest.mark.parametrize(
+    ("middle", "state"), [("Half load (5-19 t)", "accepted"), ("Quantity Blue (5-19 t)", "question")]
+)
+def test_no_column_among_order_sizes_is_left_out(middle, state):
+    heads = ["Grade", "g/m²", "µm", "LTL (under 5 t)", middle, "Truckload (20 t and over)"]
+    rows = [["GC1", 250, 405, 1260, 1225, 1190], ["GD2", 350, 455, 880, 850, 826]]
+    found = lines([["EUR per tonne"], heads, *rows])
+    assert str(found["E3"].state) == state

@@ -55,13 +55,13 @@ def _is_amount(head: Header) -> bool:
 
 
 def from_a_day(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
-    """'bisher | ab 01.01.2027', 'Q3 (abgelaufen) | Angebot Q4': beside prices that held until now, figures from a day
-    on or offered are the ones that will."""
+    """'bisher | ab 01.01.2027', 'Q3 (abgelaufen) | Angebot Q4', 'Was | Now': beside prices that held until now, figures
+    from a day on, offered or of today are the ones that will."""
     return [
         column
         for column in columns
         if column.role in (None, Role.VALID_FROM) and column.said
-        and (_names_a_start(column.said[-1].text) or _names_an_offer(column.said[-1].text))
+        and any(names(column.said[-1].text) for names in (_names_a_start, _names_an_offer, _names_today))
         and mostly_priced(samples[column.index])
     ]  # fmt: skip
 
@@ -73,6 +73,10 @@ def _names_a_start(text: str) -> bool:
 
 def _names_an_offer(text: str) -> bool:
     return phrases("price_words").whole(without_periods(text).strip(" /-,")) is not None
+
+
+def _names_today(text: str) -> bool:
+    return phrases("today").whole(text) is not None
 
 
 def unnamed_figures(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
@@ -125,8 +129,14 @@ def priced_alike(
     ]  # fmt: skip
 
 
+_ORDER_SIZES = (Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY)
+
+
 def _may_be_priced(column: Column) -> bool:
-    """Under 'Sheets' alone may stand how many are packed, or what board in sheets costs."""
+    """Under 'Sheets' alone may stand how many are packed, or what board in sheets costs; under 'Wagon (20-40 t)' what
+    such an order costs."""
+    if column.role in _ORDER_SIZES and any(map(str.isdecimal, column.text)):
+        return True
     by_form = column.role is Role.PACKING and any(form_alone(head.text) for head in column.said[-1:])
     return by_form or column.role in _LENT_TO_PRICES
 
