@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from functools import cached_property
-from importlib import import_module
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -17,6 +16,7 @@ from tracker.window.file_tasks import FileTasks
 from tracker.window.foot import Foot
 from tracker.window.footing_line import FootingLine
 from tracker.window.guides import Guides
+from tracker.window.import_aside import import_aside
 from tracker.window.message_bar import MessageBar
 from tracker.window.other_database import OtherDatabase
 from tracker.window.other_hands import OtherHands
@@ -246,7 +246,7 @@ class MainWindow(QWidget):
         """After the first paint: the data and, beside it, what takes a quarter of a second to import."""
         self.session.start()
         self._other_hands.start()
-        self._aside.ask(lambda: import_module("tracker.window.quotes.place"), lambda _: self.quotes)
+        import_aside("tracker.window.quotes.place", self._aside, self, lambda _: self.quotes)
 
     def _settle_focus(self) -> None:
         """Once there is something to settle, the keys are about it, unless the user is elsewhere by then."""
