@@ -1,7 +1,8 @@
 """Importing, beside the window's own thread, a module that names Qt's classes by the hundred.
 
-PySide6 makes a class when it is first named. Where two threads do so at once the interpreter may crash (6.11.3, seen
-when the pictures' library was imported on a busy machine), so the window's thread makes them all before another may.
+PySide6 makes a class when it is first named. Where two threads do so at once the interpreter may crash (6.11.3 under
+Python 3.11: once on a busy machine, and in 5 of 6 runs that provoked it; in none of 6 once all classes were made), so
+the window's thread makes them all before another thread may.
 """
 
 from __future__ import annotations
