@@ -83,6 +83,8 @@ class _TaskDelegate(QStyledItemDelegate):
     def __init__(self, theme: Theme, parent: QWidget) -> None:
         super().__init__(parent)
         self._theme = theme
+        self._laid_for: tuple[float, QFont] | None = None
+        self._laid: dict[tuple[object, ...], TaskLines] = {}
 
     def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex) -> QSize:
         view = self.parent()
@@ -112,8 +114,14 @@ class _TaskDelegate(QStyledItemDelegate):
         painter.restore()
 
     def _lines(self, task: Task, width: float, font: QFont) -> TaskLines:
-        figure = QFontMetricsF(_strong(font)).horizontalAdvance(task.figure) + (_SIGN if task.mark is not None else 0)
-        return lay_out(task.text, task.detail, figure, _room(task, width), font)
+        """Its lines in a width, kept: Qt asks for every row's height a dozen times a change of size."""
+        if self._laid_for != (width, font):
+            self._laid_for = width, QFont(font)
+            self._laid = {}
+        words = task.text, task.detail, task.figure, task.mark is None, bool(task.grade)
+        if words not in self._laid:
+            self._laid[words] = _laid_out(task, width, font)
+        return self._laid[words]
 
     def _ground(self, painter: QPainter, option: QStyleOptionViewItem, first: bool) -> None:
         """Selected, under the mouse or neither, with a line to the row above."""
@@ -135,6 +143,11 @@ class _TaskDelegate(QStyledItemDelegate):
         if task.mark is not None:
             left = line.right() - QFontMetricsF(painter.font()).horizontalAdvance(task.figure) - _SIGN
             draw_mark(painter, task.mark, QRectF(left, line.center().y() - 6, 12, 12), palette)
+
+
+def _laid_out(task: Task, width: float, font: QFont) -> TaskLines:
+    figure = QFontMetricsF(_strong(font)).horizontalAdvance(task.figure) + (_SIGN if task.mark is not None else 0)
+    return lay_out(task.text, task.detail, figure, _room(task, width), font)
 
 
 def _strong(font: QFont) -> QFont:
