@@ -182,3 +182,26 @@ def test_what_prices_are_now_is_offered_beside_what_they_were(today):
     rows = [["US$/cwt"], ["Board", "pt", "lb/MSF", "Was", today, "You save"]]
     rows += [["SBS C1S", 14, 60, 62, 59.5, 2.5], ["CRB", 20, 78, 46.25, 43.75, 2.5]]
     assert states(rows) == {"E3": ("accepted", "59.5"), "E4": ("accepted", "43.75")}
+
+
+def test_a_row_that_its_status_calls_superseded_is_no_offer():
+    rows = [[*HEAD, "Status"], ["GC1", 250, 400, 1240, "current"], ["GC1", 250, 400, 1190, "superseded 1 Oct 2026"]]
+    assert states(rows) == {"D2": ("accepted", "1240")}
+
+
+def test_terms_laid_out_in_two_columns_are_heard():
+    rows = [
+        ["EUR/t", "EXW"],
+        ["Lead time: 3 weeks", "Minimum 2 t"],
+        [],
+        ["Grade", "350 µm", "400 µm"],
+        ["GD2", 880, 905],
+    ]
+    found = lines(rows)
+    assert [(line.offer.basis, line.offer.delivered, line.offer.lead_days) for line in found.values()] == [
+        ("tonne", False, (21, 21))
+    ] * 2
+    labelled = lines(
+        [[*HEAD[:3], "Price EUR/t"], ["GD2", 300, 395, 880], [], [], ["Minimum order", "2 t"], ["Lead time", "3 weeks"]]
+    )
+    assert [(line.offer.minimum_kg, line.offer.lead_days) for line in labelled.values()] == [(2000, (21, 21))]

@@ -141,3 +141,19 @@ def test_one_pound_short_of_a_round_size_ends_at_the_round_one():
     (alone,) = lines([*heads, [*BOARD, 60]]).values()
     beside = sized("Order quantity (lb)", ("20,000 - 39,999", "40,000 & over"), prices=(60, 58))[0]
     assert (alone.offer.from_kg, alone.offer.below_kg) == beside == (20000 * LB, 40000 * LB)
+
+
+@pytest.mark.parametrize(
+    "key",
+    [
+        [["A = less than 10,000 lb"], ["B = 10,000 to 39,999 lb"], ["C = 40,000 lb and over"]],
+        [["A = less than 10,000 lb; B = 10,000 to 39,999 lb; C = 40,000 lb and over"]],
+        [["A", "less than 10,000 lb"], ["B", "10,000 to 39,999 lb"], ["C", "40,000 lb and over"]],
+    ],
+)
+def test_letters_over_prices_stand_for_the_order_sizes_of_a_key(key):
+    rows = [["USD per cwt"], [], ["Board", "pt", "lb/MSF", "A", "B", "C"], [*BOARD, 62, 60, 58], [], *key]
+    found = [(line.state, line.offer.from_kg, line.offer.below_kg) for line in lines(rows).values()]
+    least, most = 10000 * LB, 40000 * LB
+    sizes = ((None, least), (least, most), (most, None))
+    assert found == [(State.ACCEPTED, *size) for size in sizes]

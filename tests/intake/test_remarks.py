@@ -3,11 +3,14 @@
 All vendors, boards and prices are invented.
 """
 
+from dataclasses import replace
 from datetime import date
 
 import pytest
 
-from tests.intake.sheets import codes, lines
+from tests.intake.sheets import book, codes, grid, lines
+from tracker.intake.read import read_workbook
+from tracker.trade.offer import Answers
 
 HEAD = ["Sorte", "g/m²", "µm", "Preis", "Hinweis"]
 
@@ -55,3 +58,14 @@ def test_a_charge_of_the_row_beside_one_of_the_sheet():
     rows = [["EUR/t frei Haus, zzgl. Maut 8 EUR/t"], HEAD, ["GC1", 250, 405, 1290, "zzgl. 25 EUR/t FSC-Zuschlag"]]
     (line,) = lines(rows).values()
     assert [charge.price for charge in line.offer.charges] == [25, 8]
+
+
+def test_a_comment_on_a_head_or_a_price_says_what_it_is_in():
+    plain = grid([["Board", "g/m²", "µm", "Price"], ["GC1", 250, 405, 1101], ["GC1", 300, 490, 1090]])
+    noted = dict(plain.cells)
+    noted[0, 3] = noted[0, 3]._replace(comment="GBP per tonne")
+    said = read_workbook(book(replace(plain, cells=noted)), Answers()).lines
+    assert [(line.state, line.offer.currency, line.offer.basis) for line in said] == [("accepted", "GBP", "tonne")] * 2
+    noted[2, 3] = noted[2, 3]._replace(comment="EUR per tonne")
+    said = read_workbook(book(replace(plain, cells=noted)), Answers()).lines
+    assert [line.state for line in said] == ["accepted", "question"]

@@ -6,6 +6,7 @@ from enum import Enum, auto
 from functools import cached_property, lru_cache
 
 from tracker.intake.columns.column import PriceColumn, basis_in_head
+from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.said import at
 from tracker.intake.offers.scope import Level, Scope
@@ -17,6 +18,7 @@ from tracker.intake.values.currency import CurrencyReading, counted_in_thousands
 from tracker.intake.values.formats import format_words, number_format_currency
 from tracker.intake.values.money import PriceUnit, price_unit
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
+from tracker.intake.values.statements import statements
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis
 
@@ -110,12 +112,30 @@ def _firm_first(claims: Iterable[Claim[str]]) -> tuple[Claim[str], ...]:
 
 
 def _head_currencies(column: PriceColumn) -> Iterator[Claim[str]]:
+    for cell in column.column.heads:
+        yield from comment_currencies(cell)
     for cell, head in reversed(list(zip(column.column.heads, column.column.said, strict=True))):
         if head.currency is not None:
             yield currency_claim(head.currency, at(cell), cell.text)
 
 
+def comment_currencies(cell: Cell) -> Iterator[Claim[str]]:
+    """The currencies that a comment on a cell says its prices are in: 'GBP per tonne'."""
+    for said in statements(cell.comment) if cell.comment else ():
+        if isinstance(said, SaysCurrency):
+            yield currency_claim(said.currency, at(cell), cell.comment)
+
+
+def comment_bases(cell: Cell, facts: FileFacts) -> Iterator[Claim[str]]:
+    """What a comment on a cell says its prices are per."""
+    for said in statements(cell.comment) if cell.comment else ():
+        if isinstance(said, SaysBasis):
+            yield basis_claim(said.basis, at(cell), cell.comment, facts)
+
+
 def _head_bases(column: PriceColumn, facts: FileFacts) -> Iterator[Claim[str]]:
+    for cell in column.column.heads:
+        yield from comment_bases(cell, facts)
     for cell, head in reversed(list(zip(column.column.heads, column.column.said, strict=True))):
         basis = basis_in_head(head)
         if basis is not None:

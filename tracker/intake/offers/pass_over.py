@@ -5,12 +5,16 @@ from collections.abc import Sequence
 from datetime import date
 
 from tracker.intake.columns.column import Kind
+from tracker.intake.grid import Cell
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
+from tracker.intake.tables.heads import head_of
 from tracker.intake.tables.periods import is_period
 from tracker.intake.tables.table import SheetTables, Words
 from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.charges import charge_header
 from tracker.intake.values.grade import find_grade
+from tracker.intake.values.money import price_text
+from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import Remark, says
@@ -44,6 +48,39 @@ def passed_table(read: ReadTable, found: SheetTables) -> str:
     if any(Remark.INDEX in says(words.text) for words in titles) and not read.columns.of(Role.CALIPER, Role.WEIGHT):
         return "an index"
     return "a history by months or years, no board" if not across and _by_periods(read) else ""
+
+
+def only_looks_like_a_table(read: ReadTable) -> bool:
+    """Whether a table that offers nothing is text laid out in columns: labels with what they say ('Minimum order |
+    10,000 lb' over 'Lead time | 4 weeks'), or words throughout ('EUR per tonne | EXW')."""
+    table = read.table
+    if not read.passed_over or table.view.passing or table.last_row - table.first_row > _MOST_ROWS:
+        return False
+    rows = [table.view.rows.get(row, {}) for row in range(table.first_row, table.last_row + 1)]
+    filled = [cells for cells in rows if cells]
+    if len(table.columns) == _LABEL_AND_VALUE:
+        label, value = (column.index for column in table.columns)
+        if all(cells.keys() == {label, value} and _is_term(cells[label]) for cells in filled):
+            return True
+    return all(isinstance(cell.value, str) and not _is_figure(cell.text) for cells in filled for cell in cells.values())
+
+
+def _is_figure(text: str) -> bool:
+    """'1,105' and '$1,105/ST'; 'at least 20,000 kg' is a term, though it could be read as a price per kg."""
+    said = price_text(text)
+    return bool(number_readings(text)) or (said is not None and bool(said.amounts) and said.currency is not None)
+
+
+_MOST_ROWS = 40
+_LABEL_AND_VALUE = 2
+
+
+def _is_term(cell: Cell) -> bool:
+    head = head_of(cell)
+    return head is not None and head.named and head.role in _TERMS
+
+
+_TERMS = frozenset({Role.MINIMUM, Role.LEAD_TIME, Role.VALIDITY, Role.DELIVERY_TERMS, Role.PAYMENT, Role.VALID_FROM})
 
 
 def _charges_alone(read: ReadTable, found: SheetTables) -> bool:

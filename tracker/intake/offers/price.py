@@ -7,18 +7,24 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.answered import answer_about, key_about
 from tracker.intake.offers.draft import DECIMAL, Draft
 from tracker.intake.offers.file_facts import FileFacts
-from tracker.intake.offers.money import THOUSANDS, Around, basis_claim, currency_claim, foreign_unit, unit_of_text
+from tracker.intake.offers.money import (
+    THOUSANDS,
+    Around,
+    basis_claim,
+    comment_bases,
+    comment_currencies,
+    currency_claim,
+    foreign_unit,
+    unit_of_text,
+)  # fmt: skip
 from tracker.intake.offers.physics import absurd, far_off
 from tracker.intake.offers.price_cell import PriceCell, Standing
+from tracker.intake.offers.remarked import bases_in, currencies_in, remarked
 from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.settle import Claim, Settled, settle
 from tracker.intake.offers.unit_cells import unit_cells
 from tracker.intake.values.money import price_text
-from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
-from tracker.intake.values.roles import Role
-from tracker.intake.values.statements import Statement, statements
-from tracker.intake.words.lists import phrases
 from tracker.trade.basis import BY_SHEET, Basis, BoardMeasure
 from tracker.trade.offer import LineEvidence, NoteCode
 from tracker.trade.quantities import MassUnit
@@ -47,14 +53,14 @@ def fill_price(
         read = chosen
     units = unit_cells(whole, columns, facts)
     _fill_amount(draft, read, units, money)
-    remarked = _remarked(whole, columns)
-    if not units and not remarked and read.says_no_unit:
+    said_beside = remarked(whole, columns)
+    if not units and not said_beside and read.says_no_unit and not draft.cell.comment:
         currency, basis = money.settled
     else:
         currencies = _currency_claims(draft, read, units, money)
         bases = _basis_claims(draft, read, units, money, facts)
-        currency = settle([*currencies[:1], _currencies_in(remarked), *currencies[1:]])
-        basis = settle([*bases[:1], _bases_in(remarked, facts), *bases[1:]])
+        currency = settle([*currencies[:1], currencies_in(said_beside), *currencies[1:]])
+        basis = settle([*bases[:1], bases_in(said_beside, facts), *bases[1:]])
     _fill_currency(draft, currency, facts)
     _fill_basis(draft, basis, facts)
     if read.delivered is not None:
@@ -76,32 +82,6 @@ def _ask_amount(draft: Draft, read: PriceCell) -> None:
     assert read.code is not None
     words = draft.cell.text.strip()
     draft.ask(read.code, draft.price_key, draft.where, read.text, words, [f"{amount:f}" for amount in read.amounts])
-
-
-def _remarked(whole: WholeRow, columns: Columns) -> list[tuple[Cell, Statement]]:
-    """What the row's own remarks say of its prices: 'price per tonne', 'Preis in CHF', or a unit of price alone."""
-    remarks = [whole.cells[column.index] for column in columns.of(Role.REMARKS) if column.index in whole.cells]
-    priced = [cell for cell in remarks if isinstance(cell.value, str) and _speaks_of_prices(cell.text)]
-    return [(cell, said) for cell in priced for said in statements(cell.text)]
-
-
-def _speaks_of_prices(text: str) -> bool:
-    """'Preis in CHF', and 'in CHF' by itself; 'Rolle' and 't' may be said of anything."""
-    if phrases("price_words").find(text):
-        return True
-    first, _, rest = text.strip().partition(" ")
-    unit = unit_of_text(rest if rest and phrases("header_filler").whole(first) is not None else text)
-    return unit is not None and unit.currency is not None
-
-
-def _currencies_in(remarked: list[tuple[Cell, Statement]]) -> tuple[Claim[str], ...]:
-    said = ((cell, one) for cell, one in remarked if isinstance(one, SaysCurrency))
-    return tuple(currency_claim(one.currency, at(cell), cell.text.strip()) for cell, one in said)
-
-
-def _bases_in(remarked: list[tuple[Cell, Statement]], facts: FileFacts) -> tuple[Claim[str], ...]:
-    said = ((cell, one) for cell, one in remarked if isinstance(one, SaysBasis))
-    return tuple(basis_claim(one.basis, at(cell), cell.text.strip(), facts) for cell, one in said)
 
 
 def _fill_amount(draft: Draft, read: PriceCell, units: list[Cell], money: Around) -> None:
@@ -132,7 +112,7 @@ def _in_cents(read: PriceCell, units: list[Cell], money: Around) -> bool:
 
 
 def _currency_claims(draft: Draft, read: PriceCell, units: list[Cell], money: Around) -> list[tuple[Claim[str], ...]]:
-    own = []
+    own = list(comment_currencies(draft.cell))
     if read.currency is not None:
         own.append(currency_claim(read.currency, draft.where, draft.cell.text.strip()))
     for cell in units:
@@ -147,7 +127,7 @@ def _currency_claims(draft: Draft, read: PriceCell, units: list[Cell], money: Ar
 def _basis_claims(
     draft: Draft, read: PriceCell, units: list[Cell], money: Around, facts: FileFacts
 ) -> list[tuple[Claim[str], ...]]:
-    own = []
+    own = list(comment_bases(draft.cell, facts))
     for reading in (read.basis, read.format_basis):
         if reading is not None:
             own.append(basis_claim(reading, draft.where, draft.cell.text.strip(), facts))

@@ -53,6 +53,8 @@ class Rows:
         self._leaders = tuple(column.index for column in columns.of(Role.PRODUCT, Role.GRADE))
         self._priced = frozenset(price.index for price in columns.prices)
         self._copied = (*(column.index for column in self._filled), *self._priced)
+        board = {column.index for column in columns.of(*_BOARD, Role.VENDOR, Role.ITEM)}
+        self._beside = tuple(one.index for one in table.columns if one.index not in board | self._priced)
         self._measures = tuple(column.index for column in columns.of(Role.CALIPER, Role.WEIGHT, Role.GRADE))
         self.passed: dict[int, str] = {}
         self.stated: list[Words] = []
@@ -130,6 +132,8 @@ class Rows:
         label = self._label(cells)
         if label is None:
             return self._unlabelled(row, cells)
+        if any(_is_old(cells[index]) for index in self._beside if index in cells):
+            return "marked as no longer in force"
         # First, because it settles nearly every row of a long list and costs next to nothing.
         if self._has_board(cells, label):
             return ""
@@ -184,6 +188,11 @@ class Rows:
             return ""
         board = any(column.index in cells for column in self._columns.of(*_BOARD))
         return "" if board else "figures without a board"
+
+
+def _is_old(cell: Cell) -> bool:
+    """'Superseded 1 Oct 2026' in the row's own status or remarks."""
+    return isinstance(cell.value, str) and Remark.SUPERSEDED in says(cell.text)
 
 
 @lru_cache(maxsize=4096)

@@ -1,7 +1,7 @@
 """All offers of a workbook: its sheets' tables with everything around them, and what holds for the whole file."""
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date
 
 from tracker.intake.columns.assign import columns_of
@@ -14,7 +14,7 @@ from tracker.intake.offers.file_facts import FileFacts, facts_of
 from tracker.intake.offers.lines import TableReader
 from tracker.intake.offers.marked import marked_sheet
 from tracker.intake.offers.money import Claimed, bases_of, unit_of_format, unit_of_text
-from tracker.intake.offers.pass_over import outdated_sheets, passed_table, passed_whole
+from tracker.intake.offers.pass_over import only_looks_like_a_table, outdated_sheets, passed_table, passed_whole
 from tracker.intake.offers.prose import prose_drafts
 from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level
@@ -24,8 +24,10 @@ from tracker.intake.offers.twins import disagreeing_rows, joined_bases, without_
 from tracker.intake.offers.unheaded import unheaded_drafts
 from tracker.intake.offers.vendor import letterhead, may_name_another, short_texts, vendor_among, vendor_of_list
 from tracker.intake.tables.find import find_tables
+from tracker.intake.tables.keys import with_keyed_heads
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.tables.view import View, views_of
+from tracker.intake.tables.words import words_of
 from tracker.intake.values.roles import Role
 from tracker.trade.layout import Layout
 from tracker.trade.offer import Answers, PassedOver
@@ -72,13 +74,17 @@ def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
 
 
 def _read_sheet(view: View) -> ReadSheet:
-    found = find_tables(view)
+    found = with_keyed_heads(find_tables(view))
     tables = []
+    texts: list[Words] = list(found.texts)
     for table in found.tables:
         read = _read_table(table, [words for words in found.texts if words.row < table.first_row])
         read.passed_over = passed_table(read, found)
-        tables.append(read)
-    return ReadSheet(found, tuple(tables))
+        if only_looks_like_a_table(read):
+            texts += words_of(table.view, range(table.first_row, table.last_row + 1))
+        else:
+            tables.append(read)
+    return ReadSheet(replace(found, texts=tuple(texts)), tuple(tables))
 
 
 def _read_table(table: Table, above: Sequence[Words]) -> ReadTable:
