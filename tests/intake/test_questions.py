@@ -69,7 +69,15 @@ def test_a_question_about_no_words_says_which_cells_it_is_about(rows, key, told)
 def test_one_answer_about_several_words_names_them_all():
     rows = [["SBS", "130 lb", 34.2], ["SBS", "140 lb", 35.2]]
     question = asked([["Board", "Weight", "USD/MSF"], *rows])
-    assert question.text.startswith("Are “130 lb” and “140 lb” lb on 1,000 ft²")
+    assert question.text.startswith("Are “130 lb” and “140 lb” per 1,000 ft² or per 3,000 ft²")
     rows = [["SBS", 18, 350, 1100], ["CUK", 20, 360, 1000]]
     question = asked([["Board", "pt", "lb/MSF", "USD/ST"], *rows])
     assert question.text.endswith("One of the two must be wrong. So it is with “360”.")
+
+
+def test_a_decimal_sign_is_asked_for_with_what_the_figure_then_is():
+    question = asked([["Board", "pt", "lb/MSF", "Price", "Unit"], ["CRB C1S", 18, 71, "1,234", "SEK/tonne"]])
+    assert [(choice.value, choice.label.partition(":")[0]) for choice in question.choices] == [
+        (".", "1234"),
+        (",", "1.234"),
+    ]

@@ -21,6 +21,8 @@ from tracker.window.settings import Settings
 from tracker.window.take_in.marking import Marking
 
 OpenWindow = Callable[..., MainWindow]
+PATIENCE_MS = 60_000
+"""How long a test waits for what must come: on a busy machine the first file a process reads takes tens of seconds."""
 
 
 @pytest.fixture(scope="session")
@@ -58,7 +60,7 @@ def open_window(theme: Theme, qtbot) -> Iterator[OpenWindow]:
         window = MainWindow(Session(door, theme, settings or Settings()))
         window.setAttribute(Qt.WidgetAttribute.WA_DontShowOnScreen, False)
         opened.append(window)
-        with qtbot.waitExposed(window):
+        with qtbot.waitExposed(window, timeout=PATIENCE_MS):
             window.show()
         window.activateWindow()
         settle(qtbot, window)
@@ -99,6 +101,6 @@ def marked(real_window: MainWindow, qtbot, tmp_path: Path) -> MainWindow:
 def settle(qtbot, window: MainWindow) -> None:
     """Waits until the desk has answered all that was asked, and what that led to."""
     qtbot.wait(20)
-    qtbot.waitUntil(window.session.work.is_idle, timeout=30_000)
+    qtbot.waitUntil(window.session.work.is_idle, timeout=PATIENCE_MS)
     qtbot.wait(10)
-    qtbot.waitUntil(window.session.work.is_idle, timeout=30_000)
+    qtbot.waitUntil(window.session.work.is_idle, timeout=PATIENCE_MS)

@@ -4,6 +4,7 @@ import pytest
 from PySide6.QtGui import QFont, QFontMetrics
 from PySide6.QtWidgets import QWidget
 
+from tests.window.conftest import PATIENCE_MS
 from tracker.window.look.theme import Theme
 from tracker.window.pieces import bring_in_view, column, holder, one_of, scrolled, words
 
@@ -34,4 +35,4 @@ def test_what_is_told_below_the_fold_is_scrolled_to(qtbot) -> None:
     page.show()
     told.show()
     bring_in_view(told)
-    qtbot.waitUntil(lambda: told.visibleRegion().boundingRect() == told.rect(), timeout=2_000)
+    qtbot.waitUntil(lambda: told.visibleRegion().boundingRect() == told.rect(), timeout=PATIENCE_MS)

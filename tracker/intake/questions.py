@@ -3,7 +3,7 @@
 import re
 from collections.abc import Iterable, Iterator, Sequence
 
-from tracker.intake.offers.draft import PRICE, Asked, Draft
+from tracker.intake.offers.draft import DECIMAL, PRICE, Asked, Draft
 from tracker.intake.offers.price_changes import CHANGE, STAND
 from tracker.intake.offers.rivals import HOLDS
 from tracker.trade.basis import Basis
@@ -99,7 +99,9 @@ def _choices(asked: Asked) -> tuple[Choice, ...]:
     if kind == HOLDS:
         return tuple(Choice(cell, f"the price in {cell}") for cell in asked.options)
     choices = _FIXED.get(kind, ())
-    if kind == "grade":
+    if kind == DECIMAL:
+        choices = _decimal_signs(asked.words)
+    elif kind == "grade":
         choices = tuple(Choice(code, f"{code} · {grade.name}") for code, grade in grades().items())
     elif kind in _AS_WRITTEN:
         return tuple(Choice(value, value) for value in asked.options)
@@ -125,8 +127,15 @@ _FIXED = {
     "basis": tuple(Choice(basis.value, words) for basis, words in _BASIS_WORDS.items()),
     "ton": (Choice("short", "short ton (2,000 lb)"), Choice("metric", "tonne (1,000 kg)")),
     "weight-basis": (Choice("msf", "lb on 1,000 ft²"), Choice("3000ft2", "lb on 3,000 ft²"), Choice("gsm", "g/m²")),
-    "decimal": (
-        Choice(".", "1.5 is one and a half (decimal point)"),
-        Choice(",", "1,5 is one and a half (decimal comma)"),
-    ),
 }
+_ONE_SIGN = re.compile(r"\d+[.,]\d+")
+
+
+def _decimal_signs(words: str) -> tuple[Choice, ...]:
+    """Either sign, with what the figure in doubt then is: '1234: decimal point, as in 1.5'."""
+    found = _ONE_SIGN.search(words)
+    as_point = as_comma = ""
+    if found is not None:
+        as_point = f"{found[0].replace(',', '')}: "
+        as_comma = f"{found[0].replace('.', '').replace(',', '.')}: "
+    return (Choice(".", f"{as_point}decimal point, as in 1.5"), Choice(",", f"{as_comma}decimal comma, as in 1,5"))

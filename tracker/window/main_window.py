@@ -92,7 +92,8 @@ class MainWindow(QWidget):
         places = (self.today, self._until_quotes, self.samples, self.reference, self.sheets, self.take_in, self.sheet)
         for place in places:
             self.stack.addWidget(place)
-        self.session.theme.dress(*places)
+        self.session.theme.dress(self.today)
+        self.session.theme.dress_in_turn(*(place for place in places if place is not self.today))
         self.today.offer_wanted.connect(self._show_offer)
         self.today.sample_wanted.connect(self._show_sample)
         self.today.cell_wanted.connect(self._show_cell)

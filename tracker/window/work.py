@@ -1,7 +1,8 @@
 """Long work off the interface: one thread for the desk, results back on the window's own thread.
 
-The desk may be used by one thread at a time, so its jobs queue for a single worker; order is kept. The signal that
-carries results belongs to Work, which outlives every job: a signal object owned by the job loses results silently.
+The desk may be used by one thread at a time, so its jobs queue for a single worker; order is kept, but that what can
+wait (a batch of files) lets everything else go before it: an answer must not stand behind a dozen files. The signal
+that carries results belongs to Work, which outlives every job: a signal object owned by the job loses results silently.
 """
 
 import logging
@@ -14,6 +15,8 @@ from shiboken6 import isValid
 from tracker.desk.trouble import sentence_for
 
 log = logging.getLogger(__name__)
+
+_WAITS, _NEXT = 0, 1
 
 
 class _Job(QRunnable):
@@ -74,11 +77,16 @@ class Work(QObject):
         function: Callable[[], Any],
         then: Callable[[Any], object],
         failed: Callable[[Exception], None] | None = None,
+        *,
+        can_wait: bool = False,
     ) -> int:
-        """Runs `function` on the desk's thread, then `then(result)` here; the ticket returned can be dropped."""
+        """Runs `function` on the desk's thread, then `then(result)` here; the ticket returned can be dropped.
+
+        What `can_wait` begins only when nothing else is asked for; among such jobs, too, order is kept.
+        """
         self._next += 1
         self._waiting[self._next] = (then, failed or self.failed.emit)
-        self._pool.start(_Job(self._next, function, self._ended, self._dropped))
+        self._pool.start(_Job(self._next, function, self._ended, self._dropped), _WAITS if can_wait else _NEXT)
         if len(self._waiting) == 1:
             self.busy.emit(True)
         return self._next

@@ -9,7 +9,7 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel, QToolButton
 
-from tests.window.conftest import settle
+from tests.window.conftest import PATIENCE_MS, settle
 from tracker.desk.standing import standings
 from tracker.window.look.figures import Units, date_text
 from tracker.window.main_window import MainWindow
@@ -111,7 +111,7 @@ def test_an_empty_picture_tells_why_in_full(window, qtbot) -> None:
     window.resize(*SIZES[0])
     window.go_quotes()
     window.quotes.filters.field.setText("nobody of this name")
-    qtbot.waitUntil(lambda: window.quotes.model.rowCount() == 0, timeout=2_000)
+    qtbot.waitUntil(lambda: window.quotes.model.rowCount() == 0, timeout=PATIENCE_MS)
     overlay = window.quotes.picture.plot._overlay
     room, _, text = overlay.nothing_told()
     assert text == "No offer here has what this picture needs: loosen the filters."

@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 from PySide6.QtCore import QPointF, QRectF, Qt
 
-from tests.window.conftest import settle
+from tests.window.conftest import PATIENCE_MS, settle
 from tracker.desk.comparison import Per
 from tracker.desk.standing import Standing
 from tracker.window.look.figures import Units
@@ -64,7 +64,7 @@ def test_arrow_keys_walk_the_picture(quotes, qtbot) -> None:
 def test_table_picture_and_count_show_the_same_offers(quotes, qtbot, window) -> None:
     quotes.rail.choose("CRB")
     quotes.filters.field.setText("tolmere")
-    qtbot.waitUntil(lambda: 0 < quotes.model.rowCount() < 20, timeout=2_000)
+    qtbot.waitUntil(lambda: 0 < quotes.model.rowCount() < 20, timeout=PATIENCE_MS)
     assert sorted(quotes.picture.plot.drawing.rows) == sorted(quotes.model.order)
     assert window.footing._count.text() == f"{quotes.model.rowCount()} of 300 offers"
     assert window.footing._count.isVisibleTo(window.footing)
@@ -82,7 +82,7 @@ def test_a_caliper_that_is_no_number_is_marked_and_filters_nothing(quotes, qtbot
 def test_calipers_are_typed_in_the_users_units(quotes, qtbot, window) -> None:
     window.session.choose_units(Units.METRIC)
     quotes.filters._low.setText("700")
-    qtbot.waitUntil(lambda: quotes.model.rowCount() < 300, timeout=2_000)
+    qtbot.waitUntil(lambda: quotes.model.rowCount() < 300, timeout=PATIENCE_MS)
     assert window.session.comparison.snapshot.caliper_um[quotes.model.order].min() > 699
 
 
@@ -298,11 +298,11 @@ def test_the_panel_lets_go_of_an_offer_that_the_filters_hide_and_takes_it_up_aga
     settle(qtbot, window)
     assert quotes.reasons._body.isVisible()
     quotes.filters.field.setText("nobody of this name")
-    qtbot.waitUntil(lambda: quotes.model.rowCount() == 0, timeout=2_000)
+    qtbot.waitUntil(lambda: quotes.model.rowCount() == 0, timeout=PATIENCE_MS)
     assert window.session.selected == -1
     assert not quotes.reasons._body.isVisible()
     assert quotes.reasons._standing_out.isVisible()
     quotes.filters.field.clear()
-    qtbot.waitUntil(lambda: quotes.model.rowCount() == 300, timeout=2_000)
+    qtbot.waitUntil(lambda: quotes.model.rowCount() == 300, timeout=PATIENCE_MS)
     assert window.session.selected == offer
     assert quotes.model.order[quotes.table.currentIndex().row()] == offer

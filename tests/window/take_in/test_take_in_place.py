@@ -6,7 +6,7 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QPushButton
 
-from tests.window.conftest import settle
+from tests.window.conftest import PATIENCE_MS, settle
 from tests.window.fixtures.invented_door import InventedDoor
 from tests.window.fixtures.invented_sheet import FILE
 from tracker.desk.trouble import Trouble
@@ -173,8 +173,8 @@ def test_a_reading_ends_at_once(open_window, qtbot, how: str) -> None:
         window.close()
     else:
         window.take_in_files([Path("short.xlsx")])
-        qtbot.waitUntil(lambda: len(door.ended) == 1, timeout=5_000)
+        qtbot.waitUntil(lambda: len(door.ended) == 1, timeout=PATIENCE_MS)
         window.take_in.leave.click()
-    qtbot.waitUntil(window.session.work.is_idle, timeout=5_000)
+    qtbot.waitUntil(window.session.work.is_idle, timeout=PATIENCE_MS)
     assert all(door.ended)
     assert window.message.text == ("Left 2 files without taking them in." if how == "leave" else "")

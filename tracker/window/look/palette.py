@@ -4,6 +4,8 @@ import tomllib
 from dataclasses import dataclass, fields
 from functools import cache
 
+from PySide6.QtGui import QColor
+
 from tracker.trade.resources import resource
 
 
@@ -46,6 +48,12 @@ def _tables() -> dict[str, dict[str, str]]:
 def palette_named(name: str) -> Palette:
     """The palette 'light' or 'dark'."""
     return Palette(**_tables()[name])
+
+
+@cache
+def colour(text: str) -> QColor:
+    """A role's colour, read once from its text: tables ask for it at every cell. Nobody may change what they get."""
+    return QColor(text)
 
 
 def ply_colours() -> dict[str, str]:

@@ -52,6 +52,12 @@ class Theme(QObject):
         for part in parts:
             self._put_on(part)
 
+    def dress_in_turn(self, *parts: QWidget) -> None:
+        """The same for parts that nobody sees yet: one a turn of the loop, or when it comes into view."""
+        self._dressed = [*(part for part in self._dressed if isValid(part)), *parts]
+        self._waiting.extend(parts)
+        self._next_turn.start(0)
+
     def choose(self, name: str) -> None:
         """Changes to 'light' or 'dark': what is in view now, the rest one part a turn of the loop."""
         self.name = name

@@ -1,16 +1,19 @@
 """How a row is drawn: text as it stands, marks and ply glyphs painted, nothing looked up."""
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRectF, Qt
-from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QTextLayout
+from PySide6.QtGui import QFontMetricsF, QPainter
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from tracker.desk.standing import Standing
 from tracker.trade.offer import State
+from tracker.window.look.figures import NONE
 from tracker.window.look.marks import draw_mark
+from tracker.window.look.palette import colour
 from tracker.window.look.plies import draw_plies
 from tracker.window.look.states import draw_state
 from tracker.window.look.theme import Theme
 from tracker.window.tables.model import FAINT, PAINTED, STRONG, WRAPS
+from tracker.window.tables.set_texts import SetTexts
 
 GLYPH_WIDTH, GLYPH_HEIGHT = 26, 15
 _MARK_SIZE = 12
@@ -23,6 +26,7 @@ class RowDelegate(QStyledItemDelegate):
     def __init__(self, theme: Theme, parent: QWidget) -> None:
         super().__init__(parent)
         self._theme = theme
+        self._texts = SetTexts()
 
     def paint(
         self, painter: QPainter, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
@@ -31,7 +35,7 @@ class RowDelegate(QStyledItemDelegate):
         box = QRectF(option.rect)
         selected = bool(option.state & QStyle.StateFlag.State_Selected)
         painter.save()
-        painter.fillRect(box, QColor(palette.selected if selected else palette.raised))
+        painter.fillRect(box, colour(palette.selected if selected else palette.raised))
         painted = index.data(PAINTED)
         if painted is not None:
             self._paint_sign(painter, box, *painted)
@@ -52,7 +56,7 @@ class RowDelegate(QStyledItemDelegate):
             glyph.moveCenter(glyph.center())
             glyph.moveTop(box.center().y() - GLYPH_HEIGHT / 2)
             draw_plies(painter, code, glyph)
-            painter.setPen(QColor(self._theme.palette.ink))
+            painter.setPen(colour(self._theme.palette.ink))
             painter.drawText(
                 box.adjusted(GLYPH_WIDTH + 14, 0, 0, 0),
                 Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter,
@@ -69,36 +73,11 @@ class RowDelegate(QStyledItemDelegate):
         text = index.data(Qt.ItemDataRole.DisplayRole)
         if not text:
             return
-        font = QFont(option.font)
-        if index.data(STRONG):
-            font.setWeight(QFont.Weight.DemiBold)
-        painter.setFont(font)
-        painter.setPen(
-            QColor(self._theme.palette.quiet if text == "–" or index.data(FAINT) else self._theme.palette.ink)
-        )
+        palette = self._theme.palette
+        painter.setPen(colour(palette.quiet if text == NONE or index.data(FAINT) else palette.ink))
         room = box.adjusted(7, 0, -7, 0)
-        align = int(index.data(Qt.ItemDataRole.TextAlignmentRole))
-        lines = int((room.height() - _ROOM_AROUND) // painter.fontMetrics().lineSpacing())
-        if index.data(WRAPS) and lines > 1:
-            painter.drawText(room, align, in_lines(text, option.font, room.width(), lines))
-        else:
-            shown = painter.fontMetrics().elidedText(text, Qt.TextElideMode.ElideRight, int(room.width()))
-            painter.drawText(room, align, shown)
-
-
-def in_lines(text: str, font: QFont, width: float, most: int) -> str:
-    """A text broken between words where one line can't hold it; what `most` lines can't hold ends in '…'."""
-    layout = QTextLayout(text, font)
-    layout.beginLayout()
-    lines: list[str] = []
-    start = 0
-    while start < len(text) and len(lines) < most - 1:
-        line = layout.createLine()
-        line.setLineWidth(width)
-        end = start + line.textLength()
-        lines.append(text[start:end].strip())
-        start = end
-    layout.endLayout()
-    if start < len(text):
-        lines.append(QFontMetricsF(font).elidedText(text[start:].strip(), Qt.TextElideMode.ElideRight, width))
-    return "\n".join(lines)
+        lines = 1
+        if index.data(WRAPS):
+            lines = max(1, int((room.height() - _ROOM_AROUND) // QFontMetricsF(option.font).lineSpacing()))
+        align = index.data(Qt.ItemDataRole.TextAlignmentRole)
+        self._texts.draw(painter, text, option.font, room, align, strong=bool(index.data(STRONG)), lines=lines)

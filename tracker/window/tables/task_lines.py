@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from PySide6.QtGui import QFont, QFontMetricsF
 
-from tracker.window.tables.delegate import in_lines
+from tracker.window.tables.set_texts import in_lines
 
 _MOST_LINES = 2
 """What a text may go on over; the rest of a longer one is in the hint."""

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from itertools import pairwise
 from typing import Any
 
 from PySide6.QtCore import QAbstractListModel, QModelIndex, QPersistentModelIndex, QRectF, QSize, Qt, Signal
@@ -90,8 +89,11 @@ class _TaskDelegate(QStyledItemDelegate):
         view = self.parent()
         if not isinstance(view, QListView):
             return QSize(_LEAST_WIDTH, ROW_HEIGHT)
-        lines = self._lines(index.data(TASK), view.viewport().width(), option.font)
-        return QSize(_LEAST_WIDTH, ROW_HEIGHT + (lines.count - 2) * _LINE)
+        return QSize(_LEAST_WIDTH, self.height(index.data(TASK), view.viewport().width(), option.font))
+
+    def height(self, task: Task, width: float, font: QFont) -> int:
+        """How tall a task is, in pixels, in a list of this width."""
+        return ROW_HEIGHT + (self._lines(task, width, font).count - 2) * _LINE
 
     def paint(
         self, painter: QPainter, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
@@ -174,7 +176,8 @@ class TaskList(QListView):
         super().__init__(parent)
         self._tasks = Tasks(self)
         self.setModel(self._tasks)
-        self.setItemDelegate(_TaskDelegate(theme, self))
+        self._delegate = _TaskDelegate(theme, self)
+        self.setItemDelegate(self._delegate)
         self.setAccessibleName(name)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setMouseTracking(True)
@@ -201,7 +204,7 @@ class TaskList(QListView):
 
     def sizeHint(self) -> QSize:
         """As tall as all tasks, so that a short list leaves the room to others."""
-        return QSize(400, sum(self._heights()) + 2)
+        return QSize(400, self._tall() + 2)
 
     def minimumSizeHint(self) -> QSize:
         return QSize(_LEAST_WIDTH, ROW_HEIGHT)
@@ -214,14 +217,19 @@ class TaskList(QListView):
         super().showEvent(event)
         self._fit_rows()
 
-    def _heights(self) -> list[int]:
-        return [self.sizeHintForRow(row) for row in range(len(self._tasks.tasks))]
+    def _tall(self) -> int:
+        """All tasks one below the other, in pixels."""
+        width, font = self.viewport().width(), self.font()
+        return sum(self._delegate.height(task, width, font) for task in self._tasks.tasks)
 
     def _fit_rows(self) -> None:
         """Rows that were laid out for another width, perhaps while nobody saw them, are laid out anew at once."""
-        tops = [self.visualRect(self._tasks.index(row)).top() for row in range(len(self._tasks.tasks))]
-        # Qt asks for a row's height anew each time, but keeps where it put the rows.
-        if [below - above for above, below in pairwise(tops)] != self._heights()[:-1]:
+        if not self._tasks.tasks:
+            return
+        first, last = (self.visualRect(self._tasks.index(row)) for row in (0, len(self._tasks.tasks) - 1))
+        # Qt asks for a row's height anew each time, but keeps where it put the rows. In a narrower list no row is lower
+        # than before, so that the height of all tells whether any changed.
+        if last.bottom() + 1 - first.top() != self._tall():
             self.doItemsLayout()
             self.updateGeometry()
 

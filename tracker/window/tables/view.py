@@ -16,6 +16,7 @@ from tracker.window.tables.widths import Wanted, shared, title_width, widest
 ROW_HEIGHT = 28
 _HEADING_HEIGHT = 32
 _BESIDE_TEXT = 16
+_MOST_FOR_WORDS = 2
 _ROWS_MEASURED = 200
 """Spread over a longer table: its widest words may be in any of its rows, and each one looked at takes time."""
 
@@ -83,9 +84,10 @@ class RowsView(QTableView):
         self._asked_for[key] = QFontMetrics(font).horizontalAdvance(text) + _BESIDE_TEXT
         self._share_width()
 
-    def width_for(self, keys: Collection[str]) -> int:
-        """What these columns ask for together, in pixels."""
-        return sum(self._wanted(column).asked for column in self._table.columns if column.key in keys)
+    def whole_width_for(self, keys: Collection[str]) -> int:
+        """What the words of these columns take together, in pixels; of the longest no more than there is use for."""
+        wanted = (self._wanted(column) for column in self._table.columns if column.key in keys)
+        return sum(min(each.needed, _MOST_FOR_WORDS * each.asked) for each in wanted)
 
     def least_width_for(self, keys: Collection[str]) -> int:
         """The least that these columns can do with, in pixels."""

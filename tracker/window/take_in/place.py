@@ -138,7 +138,9 @@ class TakeInPlace(QWidget):
             return
         door, taken, today = self._session.door, file.taken, self._session.footing.as_of
         reading = partial(read_file, door, file) if taken is None else partial(read_again, door, file, taken, today)
-        self._tickets.append(self._session.work.ask(reading, partial(self._was_read, file)))
+        # What was just answered of the file in view is not to wait for the rest of a batch.
+        can_wait = taken is None and file is not self.at_hand
+        self._tickets.append(self._session.work.ask(reading, partial(self._was_read, file), can_wait=can_wait))
 
     def _was_read(self, file: FileAtHand, result: tuple[TakenIn, Findings]) -> None:
         first = file.taken is None
@@ -179,7 +181,8 @@ class TakeInPlace(QWidget):
         elif self.sheet.grid is not None:
             self.sheet.view.setFocus()
         elif self.at_hand is not None and self.at_hand.taken is not None:
-            self.leave.setFocus()
+            # Among several files the way back gives up the others as well: no key pressed once too often may do that.
+            (self.leave if len(self._files) == 1 else self._choose).setFocus()
 
     def _show_file(self) -> None:
         file = self.at_hand

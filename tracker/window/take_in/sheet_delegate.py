@@ -8,13 +8,14 @@ from __future__ import annotations
 from enum import IntEnum
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFont, QPainter, QPen
+from PySide6.QtGui import QColor, QPainter, QPen
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from tracker.trade.offer import State
-from tracker.window.look.palette import Palette
+from tracker.window.look.palette import Palette, colour
 from tracker.window.look.states import draw_state
 from tracker.window.look.theme import Theme
+from tracker.window.tables.set_texts import SetTexts
 from tracker.window.take_in.cells import Use
 
 USE = int(Qt.ItemDataRole.UserRole) + 1
@@ -36,6 +37,7 @@ class SheetDelegate(QStyledItemDelegate):
     def __init__(self, theme: Theme, parent: QWidget) -> None:
         super().__init__(parent)
         self._theme = theme
+        self._texts = SetTexts()
 
     def paint(
         self, painter: QPainter, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
@@ -44,9 +46,9 @@ class SheetDelegate(QStyledItemDelegate):
         box = QRectF(option.rect)
         use, edge = index.data(USE), index.data(EDGE)
         painter.save()
-        painter.fillRect(box, QColor(_ground(use, edge, palette)))
+        painter.fillRect(box, colour(_ground(use, edge, palette)))
         if use is Use.PRICE:
-            painter.fillRect(QRectF(box.left(), box.top(), 3, box.height()), QColor(palette.accent))
+            painter.fillRect(QRectF(box.left(), box.top(), 3, box.height()), colour(palette.accent))
         room = box.adjusted(6, 0, -6, 0)
         if use is Use.ASKED:
             draw_state(painter, State.QUESTION, QRectF(box.right() - 15, box.top(), 13, box.height()), palette)
@@ -73,13 +75,9 @@ class SheetDelegate(QStyledItemDelegate):
         text = index.data(Qt.ItemDataRole.DisplayRole)
         if not text:
             return
-        if strong:
-            font = QFont(option.font)
-            font.setWeight(QFont.Weight.DemiBold)
-            painter.setFont(font)
-        painter.setPen(QColor(self._theme.palette.ink))
-        shown = painter.fontMetrics().elidedText(text, Qt.TextElideMode.ElideRight, int(room.width()))
-        painter.drawText(room, int(index.data(Qt.ItemDataRole.TextAlignmentRole)), shown)
+        painter.setPen(colour(self._theme.palette.ink))
+        align = index.data(Qt.ItemDataRole.TextAlignmentRole)
+        self._texts.draw(painter, text, option.font, room, align, strong=strong)
 
 
 def _ground(use: Use | None, edge: Edge | None, palette: Palette) -> str:

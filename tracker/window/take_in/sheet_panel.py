@@ -16,7 +16,7 @@ from tracker.window.take_in.marking import Marking
 from tracker.window.take_in.marking_strip import MarkingStrip
 from tracker.window.take_in.sheet_view import SheetView
 
-_NARROWEST_TITLE = 80
+_NARROWEST_TITLE, _WIDEST_TITLE = 80, 260
 
 
 class SheetPanel(QFrame):
@@ -133,8 +133,9 @@ class SheetPanel(QFrame):
 
     @property
     def wanted_width(self) -> int:
-        """In pixels, with every column of the sheet in view."""
-        return self.view.wanted_width + 2 * self.frameWidth()
+        """In pixels, with every column of the sheet in view, and its name whole unless that is a long one."""
+        name = min(_WIDEST_TITLE, self._title.fontMetrics().horizontalAdvance(self._name))
+        return max(self.view.wanted_width, name + self._beside_name()) + 2 * self.frameWidth()
 
     def _show_sheet(self) -> None:
         grid = self.grid
@@ -150,8 +151,12 @@ class SheetPanel(QFrame):
         self._title.setText(self._title.fontMetrics().elidedText(name, Qt.TextElideMode.ElideMiddle, self._room()))
 
     def _room(self) -> int:
-        others = sum(part.sizeHint().width() + 8 for part in (self.mark_by_hand, self._sheets) if not part.isHidden())
-        return max(_NARROWEST_TITLE, self.width() - others - 40)
+        return max(_NARROWEST_TITLE, self.width() - self._beside_name())
+
+    def _beside_name(self) -> int:
+        """What else stands in its line, in pixels."""
+        others = (self.mark_by_hand, self._sheets)
+        return sum(part.sizeHint().width() + 8 for part in others if not part.isHidden()) + 40
 
     def _pointed(self, at_row: int, at_column: int) -> None:
         grid = self.grid

@@ -2,152 +2,27 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Set
-from itertools import takewhile
+from collections.abc import Mapping, Set
 from typing import Any
 
-from PySide6.QtCore import (
-    QAbstractTableModel,
-    QItemSelectionModel,
-    QModelIndex,
-    QPersistentModelIndex,
-    QPoint,
-    Qt,
-    Signal,
-)
+from PySide6.QtCore import QItemSelectionModel, QModelIndex, QPoint, Signal
 from PySide6.QtGui import QContextMenuEvent, QKeyEvent
 from PySide6.QtWidgets import QAbstractItemView, QFrame, QHeaderView, QTableView, QWidget
 
-from tracker.trade.layout import MarkedColumn
 from tracker.window.look.theme import Theme
-from tracker.window.take_in.cells import Use, column_letters
+from tracker.window.take_in.cells import Use
 from tracker.window.take_in.marking import Marking
-from tracker.window.take_in.sheet_delegate import EDGE, POINTED, USE, Edge, SheetDelegate
+from tracker.window.take_in.sheet_delegate import SheetDelegate
+from tracker.window.take_in.sheet_model import LEAST_COLUMNS, SheetModel, first_cells, name_in_lines
 
 MARKING_KEYS = ("N", "H", "F", "L")
-_NOWHERE = QModelIndex()
-_LEAST_ROWS, _LEAST_COLUMNS = 20, 8
 _WIDEST, _NARROWEST = 260, 56
 _ROW_HEIGHT = 24
-_MEASURED_ROWS = 400
 _LONGEST_HEADING = 20
 _NAME_LINE = 16
 _BESIDE_A_QUESTION = 12
 _LETTER = 2
 """Columns at the most of a sheet that is read as lines of text."""
-_USE_WORDS = {
-    Use.SAID: "read as part of an offer",
-    Use.PRICE: "a price that was understood",
-    Use.REFUSED: "a price that can't be used",
-    Use.ASKED: "a question is about this cell",
-}
-
-
-class SheetModel(QAbstractTableModel):
-    """One grid of a workbook: anything with `cells` keyed (row, column), `height`, `width`, `merged`."""
-
-    def __init__(self, parent: QWidget) -> None:
-        super().__init__(parent)
-        self._grid: Any = None
-        self._uses: Mapping[tuple[int, int], Use] = {}
-        self._pointed: Set[tuple[int, int]] = frozenset()
-        self._marking: Marking | None = None
-
-    def show(self, grid: Any, uses: Mapping[tuple[int, int], Use]) -> None:
-        """Shows a grid with the uses of its cells."""
-        self.beginResetModel()
-        self._grid = grid
-        self._uses = uses
-        self.endResetModel()
-
-    def mark(self, uses: Mapping[tuple[int, int], Use]) -> None:
-        """Marks other cells of the same grid."""
-        self._uses = uses
-        if self._grid is not None:
-            last = self.index(self.rowCount() - 1, self.columnCount() - 1)
-            self.dataChanged.emit(self.index(0, 0), last)
-
-    def point_out(self, places: Set[tuple[int, int]]) -> None:
-        """Rings the cells that one offer was read from."""
-        self._pointed = places
-        self.mark(self._uses)
-
-    def show_marking(self, marking: Marking | None) -> None:
-        """Shows which columns were named by hand and where the offers were said to stand."""
-        self._marking = marking
-        self.mark(self._uses)
-        self.headerDataChanged.emit(Qt.Orientation.Horizontal, 0, max(0, self.columnCount() - 1))
-
-    def _edge(self, row: int) -> Edge | None:
-        """What a row was marked as."""
-        marking = self._marking
-        if marking is None:
-            return None
-        for marked, edge in (
-            (marking.header_row, Edge.HEADER),
-            (marking.first_row, Edge.FIRST),
-            (marking.last_row, Edge.LAST),
-        ):
-            if row == marked:
-                return edge
-        return None
-
-    def rowCount(self, parent: QModelIndex | QPersistentModelIndex = _NOWHERE) -> int:
-        if parent.isValid() or self._grid is None:
-            return 0
-        height: int = self._grid.height
-        return max(_LEAST_ROWS, height + 1)
-
-    def columnCount(self, parent: QModelIndex | QPersistentModelIndex = _NOWHERE) -> int:
-        if parent.isValid() or self._grid is None:
-            return 0
-        width: int = self._grid.width
-        return max(_LEAST_COLUMNS, width)
-
-    @property
-    def used_columns(self) -> int:
-        """The columns the sheet itself has; more are shown beside a narrow one."""
-        return 0 if self._grid is None else int(self._grid.width)
-
-    def data(self, index: QModelIndex | QPersistentModelIndex, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        if not index.isValid():
-            return None
-        place = (index.row(), index.column())
-        if role == USE:
-            return self._uses.get(place)
-        if role == POINTED:
-            return place in self._pointed
-        if role == EDGE:
-            return self._edge(place[0])
-        cell = self._grid.cells.get(place)
-        if role == Qt.ItemDataRole.DisplayRole:
-            return None if cell is None else " ".join(cell.text.split())
-        if role == Qt.ItemDataRole.TextAlignmentRole:
-            is_number = cell is not None and not isinstance(cell.value, str)
-            side = Qt.AlignmentFlag.AlignRight if is_number else Qt.AlignmentFlag.AlignLeft
-            return side | Qt.AlignmentFlag.AlignVCenter
-        if role in (Qt.ItemDataRole.ToolTipRole, Qt.ItemDataRole.AccessibleDescriptionRole):
-            return _USE_WORDS.get(self._uses[place]) if place in self._uses else None
-        return None
-
-    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        if role != Qt.ItemDataRole.DisplayRole:
-            return None
-        if orientation is not Qt.Orientation.Horizontal:
-            return str(section + 1)
-        named = None if self._marking is None else self._marking.columns.get(section)
-        return "\n".join((column_letters(section), *(_name_in_lines(named) if named is not None else ())))
-
-
-def _name_in_lines(named: MarkedColumn) -> list[str]:
-    """What a column holds, and below it the unit: side by side they would widen the column beyond what is in it."""
-    what, comma, unit = named.words.partition(", ")
-    return [what + comma.rstrip(), unit] if comma else [what]
-
-
-def _first_cells(grid: Any) -> Iterator[tuple[tuple[int, int], Any]]:
-    """The cells of the first rows; grids iterate row by row, so that a long sheet need not be walked to its end."""
-    return takewhile(lambda item: item[0][0] < _MEASURED_ROWS, grid.cells.items())
 
 
 class SheetView(QTableView):
@@ -189,13 +64,22 @@ class SheetView(QTableView):
             if rows * columns > 1:
                 self.setSpan(merged.top, merged.left, rows, columns)
         widths = self._widths(grid)
-        for asked in {column for (_, column), use in uses.items() if use is Use.ASKED and column < len(widths)}:
+        for asked in {place[1] for place, _ in first_cells(grid) if uses.get(place) is Use.ASKED}:
             widths[asked] += _BESIDE_A_QUESTION
         for column, width in enumerate(widths):
             self.setColumnWidth(column, width)
         self._let_texts_run_on(grid, widths)
         self.scrollToTop()
         self.horizontalScrollBar().setValue(0)
+
+    def show_prices(self) -> None:
+        """Moves the sheet sideways, no further than it must, so that its first column of prices is in view."""
+        first = self._sheet.first_price_column
+        if first is None:
+            return
+        right = self.columnViewportPosition(first) + self.columnWidth(first)
+        across = self.horizontalScrollBar()
+        across.setValue(across.value() + max(0, right - self.viewport().width()))
 
     @property
     def wanted_width(self) -> int:
@@ -214,7 +98,7 @@ class SheetView(QTableView):
         """Shows marks made by hand; None where nothing is being marked."""
         self._marking = marking is not None
         self._sheet.show_marking(marking)
-        names = {} if marking is None else {at: _name_in_lines(named) for at, named in marking.columns.items()}
+        names = {} if marking is None else {at: name_in_lines(named) for at, named in marking.columns.items()}
         lines = max((len(name) for name in names.values()), default=1)
         self.horizontalHeader().setFixedHeight(_ROW_HEIGHT + (lines * _NAME_LINE if self._marking else 0))
         metrics = self.horizontalHeader().fontMetrics()
@@ -244,7 +128,7 @@ class SheetView(QTableView):
             for row in range(block.top, block.bottom + 1)
             for column in range(block.left, block.right + 1)
         }
-        for (row, column), cell in _first_cells(grid):
+        for (row, column), cell in first_cells(grid):
             if not isinstance(cell.value, str) or (row, column) in merged:
                 continue
             needed = self.fontMetrics().horizontalAdvance(cell.text) + 14
@@ -262,11 +146,11 @@ class SheetView(QTableView):
         """Wide enough for the ordinary text of each column; a long title in one cell does not widen it."""
         metrics = self.fontMetrics()
         longest: dict[int, list[int]] = {}
-        for (_, column), cell in _first_cells(grid):
+        for (_, column), cell in first_cells(grid):
             longest.setdefault(column, []).append(len(cell.text))
         one = metrics.averageCharWidth()
         widths = []
-        for column in range(max(_LEAST_COLUMNS, grid.width)):
+        for column in range(max(LEAST_COLUMNS, grid.width)):
             lengths = sorted(longest.get(column, [0]))
             ordinary = lengths[int(0.85 * (len(lengths) - 1))]
             heading = max((length for length in lengths if length <= _LONGEST_HEADING), default=0)

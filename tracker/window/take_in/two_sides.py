@@ -43,6 +43,7 @@ class TwoSides(QSplitter):
         self._shared_for = self._at_hand()
         sheet = self._for_marking(wide) if self._shared_for[1] else self._for_reading(wide)
         self.setSizes([sheet, wide - sheet])
+        self._sheet.view.show_prices()
 
     def _for_marking(self, wide: int) -> int:
         return max(int(_MARKING_SHARE * wide), self._for_reading(wide))

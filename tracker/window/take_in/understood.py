@@ -25,7 +25,7 @@ from tracker.window.take_in.vendor_card import VendorCard
 from tracker.window.take_in.vendor_line import VendorLine
 
 _MOST_FOR_QUESTIONS = 0.55
-_WIDE_ENOUGH_FOR_TWO_LINES = 660
+_WIDE_ENOUGH_FOR_TWO_LINES = 620
 _MOST_FOR_ANSWERS = 0.22
 _FOR_NOTES = 110
 _GIVES_WAY = ("weight", "board", "cell")
@@ -187,8 +187,9 @@ class Understood(QWidget):
     @property
     def wanted_width(self) -> int:
         """In pixels, with every column in view and room to read the notes in."""
-        for_notes = _FOR_NOTES if self._found.noted else 0
-        return self.table.width_for(self._columns_with_something()) + for_notes + self.width() - self.table.room
+        notes = _FOR_NOTES + self.table.least_width_for({"notes"}) if self._found.noted else 0
+        words = self._columns_with_something() - {"notes"}
+        return self.table.whole_width_for(words) + notes + self.width() - self.table.room
 
     def _share_height(self) -> None:
         """Questions take what they need, up to a good half; once all are answered the lines have nearly all of it."""

@@ -88,6 +88,8 @@ class TodayPlace(QWidget):
         right = column(self.overdue, self.lapsing, gap=20)
         self._columns = {self.out_of_line: left, self.questions: left, self.overdue: right, self.lapsing: right}
         self._sides = (left, right)
+        for section in self._columns:
+            section.hide()
         for side in (left, right):
             side.addStretch(0)
         grid = row(left, right, gap=28)
@@ -133,6 +135,9 @@ class TodayPlace(QWidget):
             return
         self._stack.setCurrentIndex(0)
         table = offers(comparison, session.marks, session.units)
+        # Before anything was looked at no list could say that nothing waits in it.
+        for section in self._columns:
+            section.show()
         lists = {
             self.overdue: tasks_of.overdue_samples(todays, session.units),
             self.questions: tasks_of.begun_sheets(self._begun) + tasks_of.questions(todays),
