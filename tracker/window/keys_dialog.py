@@ -16,7 +16,7 @@ _OF_PLACES: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
         (
             ("1 … 9", "answers the question that has the keys by the choice of that number"),
             ("Tab, Enter", "from choice to choice; Enter takes one"),
-            ("Ctrl+Enter", "takes the offers in"),
+            ("Ctrl+Enter", "takes the offers in; Ctrl+Shift+Enter those of all files"),
             ("Ctrl+PgDown", "the next of several files; Ctrl+PgUp the one before"),
             ("N  H  F  L", "while marking by hand: name a column, header, first row, last row"),
         ),

@@ -16,7 +16,9 @@ from tracker.desk.trouble import sentence_for
 
 log = logging.getLogger(__name__)
 
-_WAITS, _NEXT = 0, 1
+_WAITS, _NEXT = -1, 0
+"""Priorities. Qt gives a job that wakes its idle thread the priority 0, whatever was asked for: were the usual one
+higher, the next job would go before it."""
 
 
 class _Job(QRunnable):

@@ -92,7 +92,8 @@ def test_what_is_stored_stands_in_quotes_while_other_files_still_wait(three: Mai
 
 def test_one_undo_takes_all_of_them_back_or_none(three: MainWindow, qtbot) -> None:
     door = three.session.door
-    three.take_in.agree_all.click()
+    both = Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier
+    qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Return, both)
     settle(qtbot, three)
     three.steps.undo()
     settle(qtbot, three)

@@ -93,7 +93,7 @@ def against_caliper(offers: Offers, rows: NDArray[np.intp], grade: str) -> Pictu
     elif band is None:
         words = "No band: set the market level of SBS, or take in three current SBS offers."
     else:
-        words = band_words(comparison, grade)
+        words = f"{band_words(comparison, grade)}{outside_words(comparison, chosen)}"
     title = f"{grade or 'All grades'}: price against caliper"
     more = " A line joins one board's order sizes." if len(drawing.joins) else ""
     known = known_rows(offers, rows, snapshot.caliper_um)
@@ -246,6 +246,16 @@ def _most_common(codes: NDArray[np.int32], names: list[str]) -> NDArray[np.intp]
     counts = np.bincount(codes, minlength=len(names)) if len(codes) else np.zeros(len(names), dtype=np.intp)
     fullest = np.argsort(-counts, kind="stable")[:_MOST_STRIPS]
     return fullest[counts[fullest] > 0]
+
+
+def outside_words(comparison: Comparison, rows: NDArray[np.intp]) -> str:
+    """How many of these lie above or below their own expected band: a whole grade may, and then no price of it is out
+    of line with the others; '' where none does."""
+    price, low, high = comparison.price[rows], comparison.band_low[rows], comparison.band_high[rows]
+    with np.errstate(invalid="ignore"):
+        beside = {"above": int((price > high).sum()), "below": int((price < low).sum())}
+    told = [f"{many:,} {'lies' if many == 1 else 'lie'} {where} the band" for where, many in beside.items() if many]
+    return f" Of {figures.counted(len(rows), 'offer')} drawn, {' and '.join(told)}." if told else ""
 
 
 def band_words(comparison: Comparison, grade: str) -> str:

@@ -28,7 +28,7 @@ if TYPE_CHECKING:
 
 OUTSTANDING, OVERDUE, ALL = range(3)
 TABLE, LINES, TURN_ROUND = range(3)
-_WIDE_ENOUGH_FOR_PURPOSE, _WIDE_ENOUGH_FOR_CHANCE = 730, 880
+_GIVES_WAY = ("chance", "for")
 _EMPTY = (
     "Nothing is outstanding: no vendor owes you a sample.",
     "Nothing is overdue.",
@@ -141,6 +141,7 @@ class SampleListing(QWidget):
         rows = np.flatnonzero(masks[which] | kept)
         self._shown = tuple(samples[place] for place in rows)
         self.model.show(Samples(samples, self._session.units), rows)
+        self._fit_columns()
         self.lines.show_samples(self._shown, self._session.footing.as_of)
         self._nothing.setText(_EMPTY[ALL if not samples else which])
         self._nothing.setVisible(len(rows) == 0)
@@ -187,9 +188,12 @@ class SampleListing(QWidget):
 
     def _fit_columns(self) -> None:
         """What stands beside the table anyway gives way first, so that state and day stay in view."""
-        wide = self.width()
-        self.table.show_column("chance", wide >= _WIDE_ENOUGH_FOR_CHANCE)
-        self.table.show_column("for", wide >= _WIDE_ENOUGH_FOR_PURPOSE)
+        present = {column.key for column in SAMPLE_COLUMNS}
+        for key in _GIVES_WAY:
+            fits = self.table.least_width_for(present) <= self.table.room
+            self.table.show_column(key, fits)
+            if not fits:
+                present.discard(key)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

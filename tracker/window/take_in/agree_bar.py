@@ -29,6 +29,7 @@ class AgreeBar(QWidget):
         self.agree = button("Take in", "main")
         self.agree.setToolTip("Ctrl+Enter")
         self.agree_all = button("Take in all files")
+        self.agree_all.setToolTip("Ctrl+Shift+Enter")
         self.leave = button("Cancel")
         self.start_over = button("Forget my answers", "word")
         self.start_over.setToolTip("The answers and marks of this file; can be undone")
@@ -41,8 +42,9 @@ class AgreeBar(QWidget):
         self.agree_all.clicked.connect(self.all_agreed)
         self.leave.clicked.connect(self.left)
         self.anew.clicked.connect(self.anew_wanted)
-        for keys in ("Ctrl+Return", "Ctrl+Enter"):
-            QShortcut(QKeySequence(keys), parent, self.agree.click)
+        for enter in ("Return", "Enter"):
+            QShortcut(QKeySequence(f"Ctrl+{enter}"), parent, self.agree.click)
+            QShortcut(QKeySequence(f"Ctrl+Shift+{enter}"), parent, self.agree_all.click)
 
     def show_file(self, file: FileAtHand | None, files: Sequence[FileAtHand]) -> None:
         """Says what agreeing brings for the file at hand, and for all of them."""
@@ -53,6 +55,7 @@ class AgreeBar(QWidget):
         self.agree.setVisible(not unreadable)
         ready = [each for each in files if each.ready]
         self.agree_all.setVisible(len(ready) > 1)
+        self.agree_all.setEnabled(len(ready) > 1)
         self.agree_all.setText(f"Take in all {len(ready)} files ({counted(sum(f.ready for f in ready), 'offer')})")
         self.anew.setVisible(file is not None and file.imported_on is not None)
         self.start_over.setVisible(file is not None and file.begun and not file.kept)
