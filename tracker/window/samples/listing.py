@@ -28,7 +28,6 @@ if TYPE_CHECKING:
 
 OUTSTANDING, OVERDUE, ALL = range(3)
 TABLE, LINES, TURN_ROUND = range(3)
-_GIVES_WAY = ("chance", "for")
 _EMPTY = (
     "Nothing is outstanding: no vendor owes you a sample.",
     "Nothing is overdue.",
@@ -188,12 +187,11 @@ class SampleListing(QWidget):
 
     def _fit_columns(self) -> None:
         """What stands beside the table anyway gives way first, so that state and day stay in view."""
-        present = {column.key for column in SAMPLE_COLUMNS}
-        for key in _GIVES_WAY:
-            fits = self.table.least_width_for(present) <= self.table.room
-            self.table.show_column(key, fits)
-            if not fits:
-                present.discard(key)
+        room, present = self.table.room, {column.key for column in SAMPLE_COLUMNS}
+        with_chance = self.table.whole_width_for(present) <= room
+        self.table.show_column("chance", with_chance)
+        # No words are cut for a likelihood, while a purpose is worth having cut.
+        self.table.show_column("for", with_chance or self.table.least_width_for(present - {"chance"}) <= room)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

@@ -11,6 +11,7 @@ from tracker.window.look.theme import Theme
 from tracker.window.tables.columns import Column
 from tracker.window.tables.delegate import RowDelegate
 from tracker.window.tables.model import ColumnTable
+from tracker.window.tables.set_texts import in_lines
 from tracker.window.tables.widths import Wanted, shared, title_width, widest
 
 ROW_HEIGHT = 28
@@ -120,10 +121,17 @@ class RowsView(QTableView):
 
     def show_texts_in(self, lines: int) -> None:
         """Rows tall enough for texts that go on over so many lines."""
+        if lines == self._lines and self._measured is self._table.contents:
+            return
         self._lines = lines
         self._set_row_height()
         self._measured = None
         self._measure()
+
+    def shows_whole(self, key: str, text: str, lines: int) -> bool:
+        """Whether so many lines hold a text in the width that its column has now."""
+        place = [column.key for column in self._table.columns].index(key)
+        return "…" not in in_lines(text, self.font(), self.columnWidth(place) - _BESIDE_TEXT, lines)
 
     def _set_row_height(self) -> None:
         text = self.fontMetrics()

@@ -12,7 +12,7 @@ from tracker.desk.known_answers import asked_of
 from tracker.trade.offer import Line, NoteCode, Question, Reading, State
 from tracker.window.look.figures import date_text
 from tracker.window.take_in.cells import Use, place_of, uses_of
-from tracker.window.take_in.line_columns import price_words
+from tracker.window.take_in.line_columns import own_notes, price_words
 from tracker.window.take_in.passed_over import passed_words
 
 if TYPE_CHECKING:
@@ -29,7 +29,8 @@ class Findings:
     """Of one reading: lines by state, who quotes, what each cell was used for, and which line stands in which cell.
     `told_once`: notes that all its lines share; `far_off`: the lines whose price lies far outside what board costs;
     `asked`: all that a person can settle, whether or not a line waits for it; `passed`: what holds no offers, in words;
-    `sized`: an order size sets some lines apart; `longest_price`: the price that takes most room, as it is shown."""
+    `sized`: an order size sets some lines apart; `longest_price`: the price that takes most room, as it is shown;
+    `longest_note`: the most that is told of one line by itself."""
 
     states: Counter[State] = field(default_factory=Counter)
     vendors: frozenset[str] = frozenset()
@@ -44,6 +45,7 @@ class Findings:
     passed: str = ""
     sized: bool = False
     longest_price: str = ""
+    longest_note: str = ""
 
 
 def findings_of(taken: TakenIn) -> Findings:
@@ -58,11 +60,12 @@ def findings_of(taken: TakenIn) -> Findings:
 def _gathered(taken: TakenIn, reading: Reading, lines: tuple[Line, ...]) -> Findings:
     told_once, asked = _notes_of_all(lines), asked_of(reading)
     sheets = frozenset(line.offer.source.sheet for line in lines)
+    longest_note = max((own_notes(line, told_once) for line in lines), key=len, default="")
     return Findings(
         Counter(line.state for line in lines),
         _vendors(reading),
         sheets,
-        any(note.text not in told_once for line in lines for note in line.notes),
+        bool(longest_note),
         told_once,
         uses_of(lines, asked),
         _line_at(reading),
@@ -72,6 +75,7 @@ def _gathered(taken: TakenIn, reading: Reading, lines: tuple[Line, ...]) -> Find
         passed_words(reading.passed_over, len(sheets | {part.sheet for part in reading.passed_over}) > 1),
         any(line.offer.from_kg or line.offer.below_kg for line in lines),
         max(map(price_words, lines), key=len, default="")[:_LONGEST_PRICE],
+        longest_note,
     )
 
 

@@ -26,18 +26,24 @@ class Lines:
 
 
 def price_words(line: Line) -> str:
-    """'$1,240 /ST', with a question mark for what is not known."""
+    """'$1,240 /ST'; what is not known is asked for in words: '66, currency? per?'."""
     offer = line.offer
     if offer.price is None:
         return offer.source.as_written or NONE
-    money = money_text(offer.price, offer.currency) if offer.currency else f"? {digits_text(offer.price)}"
-    return f"{money} /{basis_sign(offer.basis) if offer.basis else '?'}"
+    money = money_text(offer.price, offer.currency) if offer.currency else digits_text(offer.price)
+    known = f"{money} /{basis_sign(offer.basis)}" if offer.basis else money
+    unknown = [asked for asked, said in (("currency?", offer.currency), ("per?", offer.basis)) if not said]
+    return ", ".join((known, " ".join(unknown))) if unknown else known
+
+
+def own_notes(line: Line, told_once: frozenset[str], asked: frozenset[str] = frozenset()) -> str:
+    """The notes that are not of every line, as sentences: what is read nowhere else first."""
+    own = [note.text for note in line.notes if note.text not in told_once]
+    return " ".join(sorted(own, key=lambda text: text in asked))
 
 
 def _notes(lines: Lines, row: int) -> str:
-    """The notes of a line that are its own, as sentences: what is read nowhere else first."""
-    own = [note.text for note in lines.lines[row].notes if note.text not in lines.told_once]
-    return " ".join(sorted(own, key=lambda text: text in lines.asked))
+    return own_notes(lines.lines[row], lines.told_once, lines.asked)
 
 
 def _numbers(lines: Lines, field: str) -> np.ndarray:

@@ -25,7 +25,7 @@ from tracker.window.take_in.vendor_card import VendorCard
 from tracker.window.take_in.vendor_line import VendorLine
 
 _MOST_FOR_QUESTIONS = 0.55
-_WIDE_ENOUGH_FOR_TWO_LINES = 620
+_LINES_FOR_NOTES = 2
 _MOST_FOR_ANSWERS = 0.22
 _FOR_NOTES = 110
 _GIVES_WAY = ("weight", "board", "cell")
@@ -165,9 +165,13 @@ class Understood(QWidget):
         self.line_chosen.emit(self._lines[number])
 
     def _set_lines(self) -> None:
-        """As many lines to a row as its notes take in the width they have."""
-        wide = self.table.viewport().width() >= _WIDE_ENOUGH_FOR_TWO_LINES
-        self.table.show_texts_in(1 if not self._found.noted else 2 if wide else 3)
+        """Two lines to a row where there are notes, three where these show the longest of them whole; what neither does
+        stands whole below the list once its line is chosen."""
+        longest, table = self._found.longest_note, self.table
+        table.show_texts_in(_LINES_FOR_NOTES if longest else 1)
+        if not table.shows_whole("notes", longest, _LINES_FOR_NOTES):
+            one_more = table.shows_whole("notes", longest, _LINES_FOR_NOTES + 1)
+            table.show_texts_in(_LINES_FOR_NOTES + one_more)
 
     def _fit_columns(self) -> None:
         """What is the same in every line gives way, and in a narrow list what identifies a board least: never the
