@@ -123,6 +123,39 @@ def test_amounts_that_carry_their_own_unit_are_prices():
     assert not lines([["Concepto", "Importe"], ["GC1 250 g/m² 400 µm", "1.259,50 €"]])
 
 
+def test_a_head_that_names_money_heads_prices_and_its_weeks_are_theirs():
+    heads = ["Fabrication (mini 5 t, 6 semaines) €/t", "Stock (immédiat) €/t", "Sur commande\n4 semaines\n€/t"]
+    rows = [["Qualité", "g/m²", "µm", *heads], ["GC1", 250, 415, 1255, 1340, 1290], ["GD2", 350, 465, 832, 917, 866]]
+    found = list(lines(rows).values())[:3]
+    assert [str(line.state) for line in found] == ["question", "accepted", "accepted"]
+    assert [(line.offer.lead_days, line.offer.minimum_kg) for line in found] == [
+        ((42, 42), None),
+        (None, None),
+        ((28, 28), None),
+    ]
+
+
+def test_notes_by_letter_say_what_the_columns_that_carry_them_are_per():
+    notes = [["(a) en euros la tonne"], ["(b) en euros les 1000 feuilles"]]
+    rows = [
+        ["Qualité", "g/m²", "µm", "Bobines (a)", "Feuilles 72 x 102 cm (b)"],
+        ["GC1", 250, 415, 1291, 251.72],
+        [],
+        *notes,
+    ]
+    assert [line.offer.basis for line in lines(rows).values()] == ["tonne", "1000sheets"]
+
+
+@pytest.mark.parametrize("place", [1, 2])
+def test_units_in_a_column_beside_the_labels_of_a_form(place):
+    form = [["Qualité", "GC1"], ["Grammage", 250, "g/m²"], ["Épaisseur", 415, "µm"], ["Prix", 1288, "EUR/t"]]
+    other = [["Qualité", "GD2"], ["Grammage", 350, "g/m²"], ["Épaisseur", 465, "µm"], ["Prix", 301.5, "EUR/1000 m²"]]
+    rows = [[row[0], *row[2:], row[1]] if place == 1 and len(row) > 2 else row for row in [*form, [], *other]]
+    rows = [[*row[:1], None, row[1]] if place == 1 and len(row) == 2 else row for row in rows]
+    found = [(line.offer.basis, float(line.offer.grammage_gsm)) for line in lines(rows).values()]
+    assert found == [("tonne", 250), ("1000m2", 350)]
+
+
 @pytest.mark.parametrize("head", ["Port €/t", "Transport €/t", "Flete €/t"])
 def test_freight_beside_the_price(head):
     found = offer([["Carton", "g/m²", "µm", "Prix départ €/t", head], ["GC2", 260, 420, 1188, 62]], "D2")

@@ -166,6 +166,7 @@ def test_texts_that_say_nothing_of_delivery(text):
         ("Supplier / Lieferant: Spreewald Cartonboard GmbH", "Spreewald Cartonboard GmbH"),
         ("Oferta de Papelera Monteruelo S.A.", "Papelera Monteruelo S.A."),
         ("Manufacture de carton Noirétang", "Manufacture de carton Noirétang"),
+        ("Dépôt carton Mirandelle SARL", "Dépôt carton Mirandelle SARL"),
     ],
 )
 def test_firms(text, name):
@@ -177,6 +178,7 @@ def test_firms(text, name):
     [
         "Price List",
         "Offre de prix SARL Dupin",
+        "Cartonnages pliants gris",
         "Offer from Arden Board Inc. to Boxes Ltd",
         "Folding carton board price list no. 26-05",
         "1180 Millrace Road, Quillmere Landing, Wisconsin",

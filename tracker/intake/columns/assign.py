@@ -12,10 +12,17 @@ from tracker.intake.columns.column import Column, Columns, vendor_in_head
 from tracker.intake.columns.fits import fit
 from tracker.intake.columns.forms import told_apart_by_form, told_apart_by_load
 from tracker.intake.columns.guess import role_by_cells
-from tracker.intake.columns.headed_figures import NEVER_PRICES, by_words, mostly_priced, says_delivery, spreads_values
+from tracker.intake.columns.headed_figures import (
+    NEVER_PRICES,
+    by_words,
+    mostly_priced,
+    named_with_money,
+    says_delivery,
+    spreads_values,
+)
 from tracker.intake.columns.prices import price_columns
 from tracker.intake.columns.steps import without_steps
-from tracker.intake.columns.units_beside import with_units_beside
+from tracker.intake.columns.units_beside import counts_of_units, with_units_beside
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, head_text
 from tracker.intake.tables.periods import YEAR
@@ -41,25 +48,12 @@ def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
     columns = [like_its_group(column, columns, samples[column.index]) for column in columns]
     columns = [without_axis_words(column, columns, samples[column.index]) for column in columns]
     columns = _with_a_product(_item_numbers(columns, samples), samples)
-    columns = _counts_of_units(columns, samples)
+    columns = counts_of_units(columns, samples)
     columns = with_units_of_the_list(without_quantities(columns, samples), samples)
     columns = breaks_of_boards(without_steps(columns, table), table)
     columns = [beside_charges(column, columns, samples[column.index]) for column in columns]
     columns = told_apart_by_load(told_apart_by_form(columns, samples), samples)
     return price_columns(columns, samples, table.titles, above)
-
-
-def _counts_of_units(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
-    """'je | ME' over '1000 | KG': beside a column of units, figures under 'per' say how many of them."""
-    perhaps = [column for column in columns if column.role is Role.BASIS or phrases("per").whole(column.text)]
-    counts = {column.index for column in perhaps if _are_figures(samples[column.index])}
-    if not any(column.role is Role.BASIS and column.index not in counts for column in columns):
-        return columns
-    return [replace(column, role=Role.PER_QUANTITY) if column.index in counts else column for column in columns]
-
-
-def _are_figures(cells: Sequence[Cell]) -> bool:
-    return bool(cells) and all(isinstance(cell.value, Decimal) for cell in cells)
 
 
 def _item_numbers(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
@@ -141,8 +135,7 @@ def _role(column: Column, cells: Sequence[Cell]) -> tuple[Role | None, bool]:
     if not candidates:
         return role_by_cells(column, cells), False
     best = _best(column, candidates, cells)
-    # 'Ex stock' over 'USD/ST' is what board from stock costs, and no quantity.
-    return (Role.PRICE if best is Role.STOCK and column.currencies and mostly_priced(cells) else best), True
+    return (Role.PRICE if named_with_money(best, column) and mostly_priced(cells) else best), True
 
 
 def _heads_a_vendor(column: Column) -> bool:

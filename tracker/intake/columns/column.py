@@ -14,7 +14,7 @@ from tracker.intake.values.currency import CurrencyReading
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading
 from tracker.intake.values.header import Header
-from tracker.intake.values.lead import LeadUnit
+from tracker.intake.values.lead import LeadTime, LeadUnit
 from tracker.intake.values.masses import find_mass_units
 from tracker.intake.values.money import price_unit
 from tracker.intake.values.reams import Ream
@@ -159,6 +159,7 @@ class PriceColumn:
     kind: Kind = Kind.OFFER
     delivery: Delivery | None = None
     until: Validity | None = None
+    lead: LeadTime | None = None
     bracket: Bracket | None = None
     bracket_head: Cell | None = None
     caliper: CaliperReading | None = None

@@ -65,6 +65,17 @@ def says_delivery(said: Header) -> bool:
     return said.delivery is not None and said.delivery.delivered is not None
 
 
+_NO_MONEY = frozenset(
+    {Role.STOCK, Role.PACKING, Role.LEAD_TIME, Role.MINIMUM, Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY}
+)
+"""Quantities and times, which no money is paid for."""
+
+
+def named_with_money(role: Role | None, column: Column) -> bool:
+    """'Ex stock' over 'USD/ST' and 'Making (min. 5 t) €/t': what board costs so, and no quantity or time."""
+    return role in _NO_MONEY and bool(column.currencies) and (role is Role.STOCK or bool(column.bases))
+
+
 def mostly_priced(cells: Sequence[Cell]) -> bool:
     """At least half of the cells are figures; dashes and 'n/a' do not count against them."""
     offering = [cell for cell in cells if not _says_none(cell)]

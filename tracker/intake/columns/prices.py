@@ -23,6 +23,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.table import Words
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading, find_grade
+from tracker.intake.values.lead import lead_in_head
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import Remark, says
 from tracker.intake.values.validity import until_in_head
@@ -209,6 +210,7 @@ def _price_column(column: Column, kind: Kind, axes: Axes) -> PriceColumn:
         kind,
         delivery=_delivery(column),
         until=next(filter(None, (until_in_head(head.text) for head in column.said)), None),
+        lead=next(filter(None, (lead_in_head(head.text) for head in column.said)), None),
         bracket=bracket,
         bracket_head=None if bracket_level is None else column.heads[bracket_level],
         caliper=axes.caliper(column),

@@ -2,7 +2,9 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
+from decimal import Decimal
 
+from tracker.intake.columns.column import Column
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import head_text
 from tracker.intake.tables.table import HeadedColumn
@@ -60,3 +62,16 @@ def _is_unit_of(measured: HeadedColumn, unit: str) -> bool:
     if Role.LEAD_TIME in roles and lead_unit(unit) is not None:
         return True
     return bool(roles & _ORDERS) and bool(mass_units(unit))
+
+
+def counts_of_units(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
+    """'je | ME' over '1000 | KG': beside a column of units, figures under 'per' say how many of them."""
+    perhaps = [column for column in columns if column.role is Role.BASIS or phrases("per").whole(column.text)]
+    counts = {column.index for column in perhaps if _are_figures(samples[column.index])}
+    if not any(column.role is Role.BASIS and column.index not in counts for column in columns):
+        return columns
+    return [replace(column, role=Role.PER_QUANTITY) if column.index in counts else column for column in columns]
+
+
+def _are_figures(cells: Sequence[Cell]) -> bool:
+    return bool(cells) and all(isinstance(cell.value, Decimal) for cell in cells)

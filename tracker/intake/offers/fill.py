@@ -231,6 +231,14 @@ def fill_until(draft: Draft, price: PriceColumn, facts: FileFacts) -> None:
         draft.note(NoteCode.DATE_AMBIGUOUS, at(head), text)
 
 
+def fill_lead_of_head(draft: Draft, price: PriceColumn) -> None:
+    """The weeks that the price's own head names, before any said of the whole sheet."""
+    if price.lead is not None:
+        head = price.column.head_saying(price.lead.words)
+        draft.lead_days = price.lead.days
+        draft.evidence.append(Evidence("lead_days", at(head), head.text.strip()))
+
+
 def fill_lead(draft: Draft, cell: Cell, unit: LeadUnit | None) -> None:
     """The lead time that a row of the table gives the price's own column, before any said of the whole table."""
     read = lead_of(cell, unit)

@@ -1,16 +1,17 @@
-"""Footnotes: a note that begins with a sign ('*', '¹', '2)') holds for the rows that carry the sign, where any does."""
+"""Footnotes: a note that begins with a sign ('*', '¹', '2)', '(a)') holds for the rows that carry the sign, where any
+does, and speaks of the money of the columns whose heads carry it."""
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import replace
 
 from tracker.intake.grid import Cell
 from tracker.intake.offers.scope import Level
 
-_SIGN = r"\*+|[†‡§]+|[¹²³⁴⁵⁶⁷⁸⁹]+|\(\d\)|\[\d\]|\d\)"
+_SIGN = r"\*+|[†‡§]+|[¹²³⁴⁵⁶⁷⁸⁹]+|\([\da-e]\)|\[[\da-e]\]|[\da-e]\)"
 _AHEAD = re.compile(rf"\s*({_SIGN})\s*(?=[^\W\d])")
 # 'g/m²' and '1000 ft²' end with their unit; '1)' is a sign only apart from the word before it.
-_BEHIND = re.compile(r"(\*+|[†‡§]+|(?<![mM])(?<!ft)[¹²³⁴⁵⁶⁷⁸⁹]+|\(\d\)|\[\d\]|(?<=\s)\d\))\s*$")
+_BEHIND = re.compile(r"(\*+|[†‡§]+|(?<![mM])(?<!ft)[¹²³⁴⁵⁶⁷⁸⁹]+|\([\da-e]\)|\[[\da-e]\]|(?<=\s)[\da-e]\))\s*$")
 _RAISED = str.maketrans("¹²³⁴⁵⁶⁷⁸⁹", "123456789", "()[]")
 
 
@@ -27,11 +28,14 @@ def sign_behind(text: str) -> str:
 
 
 class Footnotes:
-    """The signs of some levels' notes that cells of a table's rows carry; its heads carry theirs for every row."""
+    """The signs of some levels' notes that cells of a table's rows carry; its heads (by column) carry theirs for every
+    row."""
 
-    def __init__(self, levels: Iterable[Level], heads: Iterable[Cell], cells: Iterable[Cell]) -> None:
+    def __init__(self, levels: Iterable[Level], heads: Mapping[int, Iterable[Cell]], cells: Iterable[Cell]) -> None:
         noted = {sign_ahead(words.text) for level in levels for words in level.texts} - {""}
-        noted -= {sign_behind(cell.text) for cell in heads} if noted else set()
+        self._headed = {index: noted & self._carried(above) for index, above in heads.items()} if noted else {}
+        self._of_heads = frozenset().union(*self._headed.values())
+        noted -= self._of_heads
         self.signs = frozenset(noted & self._carried(cells)) if noted else frozenset()
 
     @staticmethod
@@ -45,6 +49,11 @@ class Footnotes:
     def left(self, levels: tuple[Level, ...], carried: frozenset[str]) -> tuple[Level, ...]:
         """The levels without the notes whose sign other rows carry, and this one does not."""
         other = self.signs - carried
+        return tuple(_without(level, other) for level in levels) if other else levels
+
+    def left_to_column(self, levels: tuple[Level, ...], column: int) -> tuple[Level, ...]:
+        """The levels without the notes whose sign the heads of other columns carry, and this one's do not."""
+        other = self._of_heads - self._headed.get(column, set())
         return tuple(_without(level, other) for level in levels) if other else levels
 
 

@@ -20,6 +20,7 @@ from tracker.intake.offers.fill import (
     fill_hidden,
     fill_lead,
     fill_lead_of_grade,
+    fill_lead_of_head,
     fill_minimum_of_grade,
     fill_terms,
     fill_until,
@@ -100,7 +101,7 @@ class TableReader:
 
     def _noted(self) -> Footnotes:
         table = self._read.table
-        heads = (cell for column in table.columns for cell in column.heads)
+        heads = {column.index: column.heads for column in table.columns}
         cells = (cell for row in table.rows for cell in table.view.rows[row.index].values())
         return Footnotes(self._levels, heads, cells)
 
@@ -182,6 +183,8 @@ class TableReader:
         fill_until(draft, price, self._facts)
         if price.index in self._leads:
             fill_lead(draft, *self._leads[price.index])
+        elif price.lead is not None:
+            fill_lead_of_head(draft, price)
         elif self._lead_columns.isdisjoint(whole.cells):
             fill_lead_of_grade(draft, scope)
         if self._minimum_columns.isdisjoint(whole.cells):
@@ -227,6 +230,8 @@ class TableReader:
     def _money(self, price: PriceColumn, scope: Scope) -> Around:
         key = (price.index, id(scope))
         if key not in self._around:
+            levels = self._footnotes.left_to_column(scope.levels, price.index)
+            scope = scope if levels is scope.levels else Scope(levels)
             self._around[key] = around(price, scope, self._claimed, self._facts)
         return self._around[key]
 

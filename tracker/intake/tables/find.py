@@ -8,6 +8,7 @@ from tracker.intake.tables.bands import bands_of
 from tracker.intake.tables.body import body_of
 from tracker.intake.tables.headless import described_columns, price_columns, priced_rows
 from tracker.intake.tables.heads import head_of, head_of_words
+from tracker.intake.tables.label_units import with_label_units
 from tracker.intake.tables.line_pairs import without_line_pairs
 from tracker.intake.tables.segments import segments_of
 from tracker.intake.tables.sentences import spoken_offers
@@ -52,7 +53,8 @@ def _lying_tables(view: View) -> tuple[list[Table], View]:
 
 
 def _lying_table(view: View, run: Labels) -> Table | None:
-    side = turned(part_of(view, run.rows, range(run.column, run.right + 1)))
+    part = part_of(view, run.rows, range(run.column, run.right + 1))
+    side = turned(part if run.units is None else with_label_units(part, run.column, run.units))
     zone = zone_at(side, run.column, -1)
     if zone is None:
         return None

@@ -9,6 +9,7 @@ from functools import lru_cache
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import head_of, head_of_words, looks_priced, may_name, without_footnote
+from tracker.intake.tables.label_units import unit_column
 from tracker.intake.tables.view import View
 from tracker.intake.values.grade import find_grade
 
@@ -20,11 +21,15 @@ _LONGEST_LABEL = 40
 
 @dataclass(frozen=True, slots=True)
 class Labels:
-    """A run of label cells in one column: its rows, from `top` to `bottom`, and the last column of values beside it."""
+    """A run of label cells in one column: its rows, from `top` to `bottom`, and the last column of values beside it.
+
+    `units`: the column that says what each label's values are in, as in 'Basis weight | 250 | g/m²'.
+    """
 
     column: int
     rows: tuple[int, ...]
     right: int
+    units: int | None = None
 
 
 def label_runs(view: View) -> list[Labels]:
@@ -35,8 +40,9 @@ def label_runs(view: View) -> list[Labels]:
             # A label above may yet join them. Most runs of a long list are single words that name something.
             if len(rows) + 1 < _FEWEST_LABELS:
                 continue
+            units = unit_column(view, column, rows)
             rows = _with_unknown(view, column, _without_letterhead(view, column, rows))
-            run = _checked(view, column, rows)
+            run = _checked(view, column, rows, units)
             if run is not None:
                 runs.append(run)
     return sorted(_without_overlap(runs), key=lambda run: (run.rows[0], run.column))
@@ -136,19 +142,19 @@ def _continues(run: dict[int, Cell], row: int, cell: Cell) -> bool:
     return not again and cell.text.strip().casefold() not in words
 
 
-def _checked(view: View, column: int, rows: list[int]) -> Labels | None:
+def _checked(view: View, column: int, rows: list[int], units: int | None) -> Labels | None:
     heads = [head for row in rows if (head := head_of(view.rows[row][column])) is not None]
     roles = {head.role for head in heads}
     if len(roles) < _FEWEST_LABELS or not any(head.price for head in heads) or not any(head.board for head in heads):
         return None
-    right = _last_value_column(view, column, rows)
-    beside = [cell for row in rows for at, cell in view.rows[row].items() if column < at <= right]
+    right = _last_value_column(view, column, rows, units)
+    beside = [cell for row in rows for at, cell in view.rows[row].items() if column < at <= right and at != units]
     labels_beside = sum(_is_label(cell) for cell in beside)
     if right == column or len(beside) < len(rows) - 1 or 3 * labels_beside > len(beside):
         return None
     if not any(_has_price_beside(view, row, column, right) for row in rows):
         return None
-    return Labels(column, tuple(rows), right)
+    return Labels(column, tuple(rows), right, units)
 
 
 def _has_price_beside(view: View, row: int, column: int, right: int) -> bool:
@@ -157,14 +163,14 @@ def _has_price_beside(view: View, row: int, column: int, right: int) -> bool:
     return head is not None and head.price and any(looks_priced(cell) for cell in beside)
 
 
-def _last_value_column(view: View, column: int, rows: list[int]) -> int:
+def _last_value_column(view: View, column: int, rows: list[int], units: int | None) -> int:
     """The last column before the next column of labels, or before an empty one; the first may stand behind a gap."""
     right = column
-    following = {min((at for at in view.rows[row] if at > column), default=column) for row in rows}
+    following = {min((at for at in view.rows[row] if at > column and at != units), default=column) for row in rows}
     if len(following) == 1 and 0 < (first := following.pop()) - column - 1 <= _WIDEST_GAP_BESIDE:
         right = first - 1
     while any(right + 1 in view.rows[row] for row in rows):
-        labels = sum(_is_label(view.rows[row].get(right + 1)) for row in rows)
+        labels = 0 if right + 1 == units else sum(_is_label(view.rows[row].get(right + 1)) for row in rows)
         if labels >= max(2, len(rows) // 2):
             break
         right += 1

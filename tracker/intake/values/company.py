@@ -160,7 +160,8 @@ _ELIDED = re.compile(r"\b[dl]['’](?=[^\W\d_])")
 def _is_name(name: str, *, may_name_board: bool = False) -> bool:
     found = re.findall(r"[^\W\d_][\w'’.&-]*", _ELIDED.sub("", name))
     # 'Manufacture de carton Noirétang' goes on in small letters between what it is and what it is called.
-    small = ("name_particles", "generic_names") if _begins_as_firm(name) else ("name_particles",)
+    named_as_firm = may_name_board or _begins_as_firm(name)
+    small = ("name_particles", "generic_names") if named_as_firm else ("name_particles",)
     named = [word for word in found if word[0].isupper() or all(phrases(one).whole(word) is None for one in small)]
     if len(named) < 2 or not all(word[0].isupper() for word in named):
         return False
