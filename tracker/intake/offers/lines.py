@@ -20,14 +20,13 @@ from tracker.intake.offers.fill import (
     fill_hidden,
     fill_lead,
     fill_lead_of_grade,
-    fill_lead_of_head,
     fill_minimum_of_grade,
     fill_terms,
-    fill_until,
     take_board,
     take_terms,
 )
 from tracker.intake.offers.footnotes import Footnotes
+from tracker.intake.offers.head_terms import fill_lead_of_head, fill_until
 from tracker.intake.offers.measures import Board
 from tracker.intake.offers.money import Around, Claimed, around
 from tracker.intake.offers.price import fill_price
