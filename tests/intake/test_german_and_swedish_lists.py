@@ -5,7 +5,9 @@ All vendors, boards and prices are invented.
 
 import pytest
 
-from tests.intake.sheets import codes, lines, read
+from tests.intake.sheets import book, codes, grid, lines, read
+from tracker.intake.read import read_workbook
+from tracker.trade.offer import Answers
 
 
 def prices(found):
@@ -122,6 +124,51 @@ def test_one_head_over_the_order_sizes_that_prices_begin_with():
         (1290, 1000, 5000),
         (1245, 5000, None),
     ]
+
+
+def test_a_board_with_a_word_for_a_charge_in_its_name_is_offered():
+    rows = [
+        ["EUR/t"],
+        ["Beschreibung", "Preis"],
+        ["GC1, 250 g/m², 405 µm, FSC-C000000", 1204],
+        ["FSC-Zuschlag GC1", 12],
+    ]
+    assert list(lines(rows)) == ["B3"]
+
+
+def test_freight_to_zones_apart_from_the_boards_is_no_freight_of_their_rows():
+    rows = [
+        ["Preise EUR/t ab Werk"],
+        ["Sorte", "g/m²", "µm", "Preis", None, "Frachtzone", "PLZ", "Fracht EUR/t"],
+        ["GC1", 250, 405, 1204, None, "1", "0-1", 38],
+        ["GD2", 350, 465, 846, None, "2", "2-5", 52],
+    ]
+    assert [line.offer.charges for line in lines(rows).values()] == [(), ()]
+
+
+@pytest.mark.parametrize("hidden", [False, True])
+def test_what_a_hidden_sheet_reckons_with_is_charged_to_nobody(hidden):
+    boards = grid([["EUR/t"], ["Sorte", "g/m²", "µm", "Preis"], ["GC1", 250, 405, 1204]], "Preise")
+    costs = grid([["Energie EUR/t", 118]], "Kalkulation", hidden=hidden)
+    (line,) = read_workbook(book(boards, costs), Answers({})).lines
+    assert len(line.offer.charges) == (0 if hidden else 1)
+
+
+@pytest.mark.parametrize(("head", "basis"), [("Preis", None), ("Preis €/t", "tonne")])
+def test_a_title_that_names_two_units_leaves_open_which_one_a_price_is_per(head, basis):
+    found = lines([["Preise in €/t bzw. €/1000 m²"], ["Sorte", "g/m²", "µm", head], ["GC1", 250, 405, 1204]])
+    assert found["D3"].offer.basis == basis
+
+
+def test_an_order_size_at_the_end_of_a_long_head_beside_a_lead_time_in_weeks():
+    heads = [
+        "Sorte",
+        "g/m²",
+        "µm",
+        "Preis in Euro je Tonne ab Werk bei Abnahme von mindestens 5 t",
+        "Lieferzeit in Wochen",
+    ]
+    assert lines([heads, ["GC1", 250, 405, 1204, 4]])["D2"].offer.from_kg == 5000
 
 
 def test_samples_that_were_sent_are_no_offers():

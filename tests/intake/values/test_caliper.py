@@ -93,6 +93,8 @@ def test_an_impossible_number_under_a_unit_is_not_certain():
 
 def test_roll_widths_and_sheets_are_no_calipers():
     assert find_calipers('CUK 40" rolls, 28 x 40 in, 24x36') == ()
+    roll = "GD2 405 µm, Rollenbreite: 1.020 mm, 1,020 mm wide, max. Ø 1.200 mm, Hülse 1.500 mm"
+    assert [reading.um for reading in find_calipers(roll)] == [405]
 
 
 @pytest.mark.parametrize(
@@ -105,6 +107,7 @@ def test_roll_widths_and_sheets_are_no_calipers():
         ("Thickness, microns", "um"),
         ("Tjocklek µm", "um"),
         ("Caliper", None),
+        ("Lieferzeit in Wochen", None),
         ("pt / mm", None),
     ],
 )

@@ -109,6 +109,9 @@ def beside_unit(head: Header) -> Bracket | None:
         return None
     if bracket is not None:
         return bracket if weights and not bracket.not_weight else None
+    behind = bracket_behind_words(rest) if weights else None
+    if behind is not None:
+        return behind
     bare = bracket_text(rest, (MassUnit.KG,))
     unread = bool(weights) or (bare is not None and not bare.alone)
     return Bracket(rest, not_weight="other_unit") if unread else None

@@ -17,6 +17,7 @@ from tracker.intake.values.header import header
 from tracker.intake.values.lead import LeadUnit, lead_unit
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import Remark, Statement, says
+from tracker.intake.values.weight import find_weights
 from tracker.intake.words.lists import words
 
 _BOARD = (Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.FORM)
@@ -143,7 +144,7 @@ class Rows:
             return "a total or an average"
         if Remark.INDEX in says(label.text):
             return "an index or a rate of exchange"
-        if charge_header(label.text) is not None:
+        if charge_header(label.text) is not None and not _describes_board(label.text):
             self._state_charge(row, cells, label)
             return "a charge, no board"
         if row.headings and any(_heads_charges(words.text) for words in row.headings[-1]) and not _names_board(label):
@@ -208,6 +209,15 @@ def _heads_measures(text: str) -> bool:
     said = header(text)
     units = len(said.weight_units) == 1 or said.caliper_unit is not None
     return units and said.basis is None and said.currency is None and not (said.weights or said.calipers)
+
+
+@lru_cache(maxsize=4096)
+def _describes_board(text: str) -> bool:
+    """'GC1, 250 g/m², 405 µm, FSC' begins with its grade and measures it: a board with one more word in its name."""
+    grade, charge = find_grade(text), charge_header(text)
+    if grade is None or charge is None or not grade.grades or not (find_weights(text) or find_calipers(text)):
+        return False
+    return 0 <= text.find(grade.words) < text.find(charge.label)
 
 
 def _names_board(label: Cell) -> bool:

@@ -25,7 +25,8 @@ class Level:
     """Texts that hold equally near to a row. `foreign`: they stand on another sheet, whose name is told with the cell.
     `board`: the texts may also say which board the row is. `sole`: of a sheet's only table, so that what the rest of
     the sheet says is about the same prices. `beside`: what is said by more than one text. `last_row`: the last row of
-    the table, below which a text is a note."""
+    the table, below which a text is a note. `hidden`: they stand on a hidden sheet, where what something costs the
+    vendor is charged to nobody."""
 
     name: str
     texts: tuple[Words, ...]
@@ -34,6 +35,7 @@ class Level:
     sole: bool = False
     beside: tuple[Said[Statement], ...] = ()
     last_row: int | None = None
+    hidden: bool = False
 
     @cached_property
     def stated(self) -> tuple[Said[Statement], ...]:
@@ -44,6 +46,7 @@ class Level:
             for statement in statements(words.text)
             # What is said of one column's delivery or lead time holds for no other.
             if column_named(words.text) is None or isinstance(statement, SaysCurrency | SaysBasis)
+            if not (self.hidden and isinstance(statement, ChargeWords))
         )
 
     @cached_property

@@ -149,9 +149,11 @@ def _levels(read: ReadTable, sheet: ReadSheet, sheets: Sequence[ReadSheet], tabl
     yield sheet_level(read, sheet, alone=tables == 1)
     if sheet.name:
         yield Level("sheet name", (_sheet_name(sheet),))
-    terms = [words for other in sheets if other is not sheet and not _offers(other) for words in other.found.texts]
-    if terms:
-        yield Level("other sheets", tuple(terms), foreign=True, board=False)
+    others = [other for other in sheets if other is not sheet and not _offers(other)]
+    for hidden in (False, True):
+        terms = [words for other in others if other.found.view.hidden is hidden for words in other.found.texts]
+        if terms:
+            yield Level("other sheets", tuple(terms), foreign=True, board=False, hidden=hidden)
 
 
 def _titles(sheets: Sequence[ReadSheet]) -> Iterator[Words]:

@@ -176,6 +176,9 @@ def _has_own_table(part: View) -> bool:
             heads = [head for cell in part.rows[row].values() if (head := head_of(cell)) is not None]
             if any(head.board for head in heads) and any(head.price or head.across for head in heads):
                 return True
+            if {Role.DESTINATION, Role.FREIGHT} <= {head.role for head in heads if head.named}:
+                # Rates to places, set apart from the boards beside them.
+                return True
     return False
 
 

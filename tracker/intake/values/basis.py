@@ -1,7 +1,9 @@
 """What a price is per, by the words alone. 'ton' stays two things until the file says which."""
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cache, lru_cache
+from itertools import pairwise
 
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
@@ -142,14 +144,34 @@ def basis_span(text: str) -> tuple[int, int] | None:
 
 
 def _found_basis(text: str) -> tuple[BasisReading, int, int] | None:
+    return next(_found_bases(text), None)
+
+
+def _found_bases(text: str) -> Iterator[tuple[BasisReading, int, int]]:
     found = tokens(fold(text))
     for place in range(len(found)):
         after = after_per(found, place, weak=False)
         if place < after < len(found) and not _counts_something(found, place):
             unit = unit_at(found, after, text)
             if unit is not None:
-                return unit[0], place, unit[1]
-    return None
+                yield unit[0], place, unit[1]
+
+
+def bases_side_by_side(text: str) -> tuple[BasisReading, ...]:
+    """The units of 'EUR/t bzw. EUR/1000 m²': several that one word or sign sets beside each other; () for fewer."""
+    found, words = list(_found_bases(text)), tokens(fold(text))
+    for (one, _, end), (other, per, _) in pairwise(found):
+        between = [word for word, _, _ in words[end:per]]
+        if one.bases != other.bases and 0 < len(between) <= _MOST_BETWEEN and between[0] in _BESIDE:
+            return one, other
+    return ()
+
+
+_MOST_BETWEEN = 2
+_BESIDE = frozenset(
+    {"bzw", "und", "oder", "and", "or", "resp", "respektive", "et", "ou", "y", "o", "och", "eller", "/"}
+)
+"""'bzw.' alone, or with the currency once more behind it."""
 
 
 _GRAMS = frozenset({"g", "gr", "grs", "gm", "gms", "gram", "grams", "gramm", "grammes", "gramos"})

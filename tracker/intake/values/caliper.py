@@ -11,7 +11,7 @@ from functools import lru_cache
 from tracker.intake.values.lengths import Measured, measured, without_tolerance
 from tracker.intake.values.numbers import NumberReading
 from tracker.intake.values.spans import lone_figures
-from tracker.intake.words.fold import fold
+from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import CaliperUnit
 
@@ -82,10 +82,13 @@ def caliper_unit(text: str) -> CaliperUnit | None:
 
 
 def _ordinary_word(text: str, start: int, end: int) -> bool:
-    """'in' is an inch only where nothing but a sign or the end follows: not in 'Dicke in mm'; 'PO' is an order."""
+    """'in' is an inch only where nothing but a sign or the end follows: not in 'Dicke in mm' and 'in Wochen'; 'PO' is
+    an order."""
     if text[start:end] == "PO":
         return True
-    return text[start:end].lower() == "in" and text[end:].strip(" \n").startswith(tuple("abcdefghijklmnopqrstuvwxyzµ"))
+    behind = text[end:]
+    lower = behind.strip(" \n").startswith(tuple("abcdefghijklmnopqrstuvwxyzµ"))
+    return text[start:end].lower() == "in" and (lower or behind.lstrip(" ")[:1].isalpha())
 
 
 _THOUSANDTHS = re.compile(r"(\d{1,3})\s*/\s*1000\s*(?:\"|''|in\b|inch)")
@@ -169,7 +172,7 @@ def find_calipers(text: str) -> tuple[CaliperReading, ...]:
         fraction = folded[one.start - 1 : one.start] == "/" and folded[one.start - 2 : one.start - 1].isdigit()
         if not one.unit or fraction or folded[one.end : one.end + 1] == "²":
             continue
-        if _is_measure_of_a_sheet(folded, one):
+        if _is_measure_of_a_sheet(folded, one) or _is_measure_of_a_roll(text, one):
             continue
         readings = _readings(one, one.unit, None, text[one.start : one.end])
         found += [reading for reading in readings if possible_for_board(reading.um)]
@@ -194,3 +197,15 @@ _TIMES_BEFORE = re.compile(r"\d\s*(?:mm|cm|m|in|inch|inches|zoll|\"|''?)?\s*x\s*
 
 def _is_measure_of_a_sheet(folded: str, one: Measured) -> bool:
     return bool(re.match(r"\s*x\s*\d", folded[one.end :])) or bool(_TIMES_BEFORE.search(folded[: one.start]))
+
+
+_DIAMETER = re.compile(r"[Øø⌀]\s*$")
+
+
+def _is_measure_of_a_roll(text: str, one: Measured) -> bool:
+    """'Rollenbreite 1.020 mm', 'Hülse: 76 mm', '1020 mm wide', 'Ø 1.200 mm': across a roll, not through its board."""
+    before, behind = text[: one.start], text[one.end :]
+    named = phrases("roll_measures").find(before)
+    if named and not before[named[-1].end :].strip(" :=.,-"):
+        return True
+    return bool(_DIAMETER.search(before)) or phrases("roll_measures").at(tokens(fold(behind)), 0) is not None
