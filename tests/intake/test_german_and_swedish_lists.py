@@ -171,6 +171,18 @@ def test_an_order_size_at_the_end_of_a_long_head_beside_a_lead_time_in_weeks():
     assert lines([heads, ["GC1", 250, 405, 1204, 4]])["D2"].offer.from_kg == 5000
 
 
+@pytest.mark.parametrize(
+    ("first", "second", "offered"),
+    [
+        ("SEK/ton exkl. frakt", "SEK/ton inkl. frakt", [(False, 0), (True, 0)]),
+        ("SEK/ton", "plus frakt SEK/ton", [(None, 1)]),
+    ],
+)
+def test_freight_behind_a_price_unit_says_what_the_price_has_in_it(first, second, offered):
+    found = lines([["Sort", "g/m²", "µm", first, second], ["GC1", 250, 405, 12200, 12600]])
+    assert [(line.offer.delivered, len(line.offer.charges)) for line in found.values()] == offered
+
+
 def test_samples_that_were_sent_are_no_offers():
     rows = [["Pris SEK/ton"], ["Kvalitet", "g/m²", "µm", "Pris"], ["GC1", 250, 405, 13200], [], ["Skickade prover"]]
     assert list(lines([*rows, ["Kvalitet", "g/m²", "Antal ark"], ["GC1", 250, 25]])) == ["D3"]

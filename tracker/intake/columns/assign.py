@@ -29,6 +29,7 @@ from tracker.intake.tables.periods import YEAR
 from tracker.intake.tables.table import HeadedColumn, Table, Words
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.header import Header, header
+from tracker.intake.values.role_words import tells_of_freight
 from tracker.intake.values.roles import Role, RoleReading
 from tracker.intake.words.lists import phrases
 
@@ -169,7 +170,7 @@ def _candidates(said: Sequence[Header]) -> dict[Role, float]:
                 # The M of 'lb/M sq ft' is of square feet.
                 continue
             found[reading.role] = max(found.get(reading.role, 0.0), reading.strength - 0.15 * level)
-        for reading in _beside_unit(head):
+        for reading in _beside_unit(head) if not tells_of_freight(head.text) else ():
             found[reading.role] = max(found.get(reading.role, 0.0), reading.strength - 0.15 * level)
         # '#/MSF' is read as a number sign; that it is a unit of basis weight too is left to the cells.
         if (len(head.weight_units) == 1 or head.ream is not None) and head.currency is None:

@@ -65,6 +65,8 @@ def with_vat(text: str) -> bool:
 
 def _by_words(text: str) -> list[RoleReading]:
     matches = _header_phrases_among(text)
+    if tells_of_freight(text):
+        matches = [found for found in matches if found[0] not in _SAID_OF_PRICES]
     if not matches:
         return []
     unexplained = _unexplained(text, [span for _, _, _, span in matches])
@@ -76,6 +78,23 @@ def _by_words(text: str) -> list[RoleReading]:
         strength = base + (0.02 * min(after - first, 2) - 0.01 * min(first, 4) if several else 0)
         readings.append(RoleReading(role, round(strength, 3), text[span[0] : span[1]]))
     return readings
+
+
+_SAID_OF_PRICES = frozenset({Role.FREIGHT, Role.LEAD_TIME, Role.DELIVERY_TERMS})
+
+
+@lru_cache(maxsize=4096)
+def tells_of_freight(text: str) -> bool:
+    """'EUR/t exkl. Fracht' says what a price has in it, and heads no column of freights as 'plus Fracht EUR/t' does."""
+    unit = find_price_unit(text)
+    if unit is None or unit.currency is None or unit.basis is None:
+        return False
+    freights = [match for match in phrases("headers").find(text) if match.value in _SAID_OF_PRICES]
+    said = text.find(unit.currency.words)
+    return bool(freights) and all(
+        any(said < term.start < freight.start and freight.end <= term.end for term in phrases("delivery").find(text))
+        for freight in freights
+    )
 
 
 def _header_phrases_among(text: str) -> list[tuple[Role, int, int, tuple[int, int]]]:
