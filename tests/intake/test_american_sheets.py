@@ -61,11 +61,18 @@ def test_places_under_zones_head_delivered_prices():
     }
 
 
-def test_a_delivered_price_beside_base_and_freight_does_not_bear_the_freight_twice():
-    head = [*HEAD, "Base $/ST", "Energy $/ST", "Freight $/ST", "Delivered $/ST"]
-    reading = read([head, [*BOARD, 1120, 18, 42, 1180]])
-    assert list(accepted(reading)) == ["D2"]
-    assert len(by_cell(reading)["D2"].offer.charges) == 2
+@pytest.mark.parametrize(
+    ("head", "delivered", "charges"),
+    [
+        ("Delivered $/ST", 1180, {"D2": [18, 42], "G2": []}),
+        ("Delivered $/ST", 1162, {"D2": [18, 42], "G2": [18]}),
+        ("Total delivered", 1180, {"D2": [18, 42]}),
+    ],
+)
+def test_a_delivered_price_beside_base_and_freight_is_an_offer_that_bears_the_freight_once(head, delivered, charges):
+    reading = read([[*HEAD, "Base $/ST", "Energy $/ST", "Freight $/ST", head], [*BOARD, 1120, 18, 42, delivered]])
+    assert list(accepted(reading)) == list(charges)
+    assert {cell: sorted(one.price for one in line.offer.charges) for cell, line in by_cell(reading).items()} == charges
 
 
 def test_an_item_column_that_names_the_board_is_the_product():

@@ -116,22 +116,9 @@ def _kind(column: Column, columns: Columns, net: bool, plain: bool) -> Kind:
         return Kind.OFFER if _on_another_basis(column, columns.of(Role.NET_PRICE)) else Kind.LIST
     if column.role is Role.ALL_IN and (net or plain) and columns.of(*_CHARGES):
         return Kind.ALL_IN
-    if _comes_to(column, columns):
-        return Kind.ALL_IN
     if leads_to_another(column, columns):
         return Kind.LIST
     return Kind.OFFER
-
-
-def _comes_to(column: Column, columns: Columns) -> bool:
-    """'Delivered' beside a price and its freight is what the two come to, and would bear the freight twice."""
-    if not columns.of(Role.FREIGHT) or not _said_delivered(column):
-        return False
-    return any(not _said_delivered(other) for other in columns.of(Role.PRICE, Role.NET_PRICE) if other is not column)
-
-
-def _said_delivered(column: Column) -> bool:
-    return any(head.delivery is not None and head.delivery.delivered is True for head in column.said)
 
 
 def _on_another_basis(column: Column, others: Sequence[Column]) -> bool:

@@ -36,9 +36,11 @@ _ROLES = (Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE)
 _KIND_OF = {Role.FREIGHT: ChargeKind.FREIGHT, Role.ENERGY: ChargeKind.ENERGY, Role.SHEETING: ChargeKind.SHEETING}
 
 
-def fill_charges(draft: Draft, cells: dict[int, Cell], columns: Columns, scope: Scope, facts: FileFacts) -> None:
+def fill_charges(
+    draft: Draft, cells: dict[int, Cell], columns: Columns, scope: Scope, facts: FileFacts, borne: frozenset[int]
+) -> None:
     """The row's charges in the order of the sheet, and the cells that said them; a charge with no currency or unit of
-    its own has the price's."""
+    its own has the price's. `borne`: the columns of charges that are in the price already."""
     found: list[Charge] = []
     in_columns: set[ChargeKind] = set()
     currency, basis = draft.currency, draft.basis
@@ -47,6 +49,8 @@ def fill_charges(draft: Draft, cells: dict[int, Cell], columns: Columns, scope: 
             _note_optional(draft, cells.get(column.index), column)
             continue
         in_columns.add(_KIND_OF.get(column.role or Role.CHARGE, ChargeKind.OTHER))
+        if column.index in borne:
+            continue
         cell = cells.get(column.index)
         charge = _in_cell(cell, column, facts, currency, basis) if cell is not None else None
         if cell is not None and charge is not None:

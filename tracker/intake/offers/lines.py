@@ -10,6 +10,7 @@ from tracker.intake.columns.unnamed import UNNAMED
 from tracker.intake.grid import Cell
 from tracker.intake.offers.alike import AlikeRows, Cells, Part, Told
 from tracker.intake.offers.board import BOARD_ROLES, board_of, with_column
+from tracker.intake.offers.borne_charges import borne_by
 from tracker.intake.offers.brackets import Brackets, brackets_of
 from tracker.intake.offers.charges import fill_charges
 from tracker.intake.offers.draft import Draft
@@ -192,7 +193,8 @@ class TableReader:
         fill_price(draft, read, whole, columns, self._money(price, scope), self._facts)
         bracket = brackets.of(price, whole.row.index, scope)
         fill_bracket(draft, bracket)
-        fill_charges(draft, whole.cells, columns, scope, self._facts)
+        borne = borne_by(price, self._offers, whole.cells, columns)
+        fill_charges(draft, whole.cells, columns, scope, self._facts, borne)
         fill_hidden(draft, self._read.table.view, whole.row.index, price.index)
         unnamed = self._read.columns.doubt == UNNAMED and draft.currency is not None and draft.basis is not None
         doubtful = self._read.columns.doubt and not (unnamed and not _far_off(draft))

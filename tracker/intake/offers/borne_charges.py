@@ -1,0 +1,37 @@
+"""Charges that a delivered price bears already: 'FOB mill | Freight | Delivered' in one row."""
+
+from collections.abc import Sequence
+from decimal import Decimal
+
+from tracker.intake.columns.column import Column, Columns, PriceColumn
+from tracker.intake.grid import Cell
+from tracker.intake.values.roles import Role
+
+_CHARGES = (Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE)
+_ROUNDED = Decimal("0.006")
+
+
+def borne_by(
+    price: PriceColumn, offers: Sequence[PriceColumn], cells: dict[int, Cell], columns: Columns
+) -> frozenset[int]:
+    """The columns of charges that are in this price: the freight of one delivered beside another that is not, and the
+    others where the two prices and they add up."""
+    freight = columns.of(Role.FREIGHT)
+    mill_prices = [other for other in offers if not _delivered(other)]
+    if not freight or not _delivered(price) or not mill_prices:
+        return frozenset()
+    charges = columns.of(*_CHARGES)
+    whole = _figure(cells, price.column)
+    added = sum((_figure(cells, charge) or Decimal(0) for charge in charges), Decimal(0))
+    starts = [start for other in mill_prices if (start := _figure(cells, other.column)) is not None]
+    in_full = whole is not None and any(abs(start + added - whole) <= _ROUNDED for start in starts)
+    return frozenset(charge.index for charge in (charges if in_full else freight))
+
+
+def _delivered(price: PriceColumn) -> bool:
+    return price.delivery is not None and price.delivery.delivered is True
+
+
+def _figure(cells: dict[int, Cell], column: Column) -> Decimal | None:
+    cell = cells.get(column.index)
+    return cell.value if cell is not None and isinstance(cell.value, Decimal) else None
