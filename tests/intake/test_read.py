@@ -173,6 +173,15 @@ def test_brackets_down_hold_for_the_board_written_once_above():
     ]
 
 
+@pytest.mark.parametrize(
+    ("note", "grade"),
+    [("(stock sizes only)", "FBB"), ("not stocked, made to order", "FBB"), ("Marlow White", None), ("GD2", "CRB")],
+)
+def test_a_remark_between_the_rows_of_a_group_leaves_it_one(note, grade):
+    rows = [["Grade", "µm", "g/m²", "EUR/t"], ["GC2", 380, 235, 1260], [note], [None, 400, 250, 1205]]
+    assert [line.offer.grade for line in lines(rows).values()] == ["FBB", grade]
+
+
 def test_an_order_size_that_is_no_weight_is_asked():
     line = lines([["USD per short ton"], [], ["Board", "pt", "lb/MSF", "Full truckload"], ["SBS", 18, 75, 1100]])["D4"]
     assert codes(line) == {"bracket-unread"}

@@ -36,9 +36,10 @@ def test_a_label_may_say_what_prices_are_per(label):
     assert (line.state, line.offer.basis) == (State.ACCEPTED, "short_ton")
 
 
-def test_reels_and_sheets_down_the_side_are_forms_and_no_order_sizes():
+@pytest.mark.parametrize("labels", [("Grammage (g/m²)", "Caliper (µm)"), ("g/m²", "µm")])
+def test_reels_and_sheets_down_the_side_are_forms_and_no_order_sizes(labels):
     rows = [
-        ["GC2 folding boxboard, £ per tonne"], ["Grammage (g/m²)", 230, 270], ["Caliper (µm)", 380, 455],
+        ["GC2 folding boxboard, £ per tonne"], [labels[0], 230, 270], [labels[1], 380, 455],
         ["Reels", 1170, 1150], ["Sheets", 1240, 1220],
     ]  # fmt: skip
     found = lines(rows)

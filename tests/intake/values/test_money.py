@@ -197,6 +197,15 @@ def test_footnote_marks_are_reported_and_never_become_digits(text, value, marks)
 
 
 @pytest.mark.parametrize(
+    ("text", "amount"),
+    [("59½¢/lb", "0.595"), ("48 1/4 ¢/lb", "0.4825"), ("$59 1/2/cwt", "59.5"), ("Rs 1,25,000/MT", "125000")],
+)
+def test_halves_quarters_and_lakhs_among_money(text, amount):
+    (reading,) = price_text(text).amounts
+    assert (reading.value, price_text(text).rest) == (Decimal(amount), "")
+
+
+@pytest.mark.parametrize(
     "text",
     ["12/11/2026", "SBS 18 pt", "$1145/ST ($57.25/cwt)", "£12.5k", "1145 or best", "18 pt", "1145 980", "Q4 2026"],
 )

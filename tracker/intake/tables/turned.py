@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from tracker.intake.grid import Cell
-from tracker.intake.tables.heads import head_of, head_of_words, looks_priced, may_name, without_footnote
+from tracker.intake.tables.heads import Head, head_of, head_of_words, looks_priced, may_name, without_footnote
 from tracker.intake.tables.label_units import unit_column
 from tracker.intake.tables.view import View
 from tracker.intake.values.grade import find_grade
@@ -42,6 +42,7 @@ def label_runs(view: View) -> list[Labels]:
                 continue
             units = unit_column(view, column, rows)
             rows = _with_unknown(view, column, _without_letterhead(view, column, rows))
+            rows = _with_forms(view, column, rows)
             run = _checked(view, column, rows, units)
             if run is not None:
                 runs.append(run)
@@ -53,7 +54,7 @@ def _label_columns(view: View) -> list[int]:
     counts: dict[int, int] = {}
     for row in view.order[:400]:
         for column, cell in view.rows[row].items():
-            if _is_label(cell):
+            if _is_label(cell) or _is_form(cell):
                 counts[column] = counts.get(column, 0) + 1
     return sorted(column for column, count in counts.items() if count >= _FEWEST_LABELS)
 
@@ -130,6 +131,25 @@ def _with_unknown(view: View, column: int, rows: list[int]) -> list[int]:
     return [rows[0] - 1, *rows]
 
 
+def _with_forms(view: View, column: int, rows: list[int]) -> list[int]:
+    """The run with 'Reels' and 'Sheets' right below it over figures: prices of the board in the forms it comes in."""
+    below = rows[-1] + 1
+    while _is_form(view.rows.get(below, {}).get(column)) and _values(view, below, column):
+        rows = [*rows, below]
+        below += 1
+    return rows
+
+
+@lru_cache(maxsize=16384)
+def _names_a_form(text: str) -> bool:
+    head = head_of_words(without_footnote(text)) if len(text) <= _LONGEST_LABEL else None
+    return head is not None and head.across == "form"
+
+
+def _is_form(cell: Cell | None) -> bool:
+    return cell is not None and isinstance(cell.value, str) and _names_a_form(cell.text)
+
+
 def _continues(run: dict[int, Cell], row: int, cell: Cell) -> bool:
     """A label goes on a run unless it says again what the first label said, or a gap parts it from a price."""
     heads = [head_of(label) for label in run.values()]
@@ -145,7 +165,7 @@ def _continues(run: dict[int, Cell], row: int, cell: Cell) -> bool:
 def _checked(view: View, column: int, rows: list[int], units: int | None) -> Labels | None:
     heads = [head for row in rows if (head := head_of(view.rows[row][column])) is not None]
     roles = {head.role for head in heads}
-    if len(roles) < _FEWEST_LABELS or not any(head.price for head in heads) or not any(head.board for head in heads):
+    if len(roles) < _FEWEST_LABELS or not any(map(_heads_prices, heads)) or not any(head.board for head in heads):
         return None
     right = _last_value_column(view, column, rows, units)
     beside = [cell for row in rows for at, cell in view.rows[row].items() if column < at <= right and at != units]
@@ -160,7 +180,11 @@ def _checked(view: View, column: int, rows: list[int], units: int | None) -> Lab
 def _has_price_beside(view: View, row: int, column: int, right: int) -> bool:
     head = head_of(view.rows[row][column])
     beside = [cell for at, cell in view.rows[row].items() if column < at <= right]
-    return head is not None and head.price and any(looks_priced(cell) for cell in beside)
+    return head is not None and _heads_prices(head) and any(looks_priced(cell) for cell in beside)
+
+
+def _heads_prices(head: Head) -> bool:
+    return head.price or head.across == "form"
 
 
 def _last_value_column(view: View, column: int, rows: list[int], units: int | None) -> int:

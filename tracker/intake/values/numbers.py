@@ -93,6 +93,8 @@ def number_readings(text: str) -> tuple[NumberReading, ...]:
     return tuple(sorted(readings, key=lambda r: r.value))
 
 
+FRACTION = r"(?: ?[¼½¾]|[ -][1357]/[248](?!/?\d))"
+"""What may follow a whole number, in other grammars' numbers: '59½', '48 1/2'."""
 _FRACTION = re.compile(r"(?P<whole>\d{1,3})(?: ?(?P<sign>[¼½¾])|[ -](?P<over>[1357])/(?P<under>[248]))")
 _SIGNS = {"¼": Decimal("0.25"), "½": Decimal("0.5"), "¾": Decimal("0.75")}
 

@@ -9,7 +9,7 @@ from tracker.intake.values import basis as units
 from tracker.intake.values import currency as currencies
 from tracker.intake.values.basis import BasisReading, after_per
 from tracker.intake.values.currency import CurrencyReading, currency_phrases
-from tracker.intake.values.numbers import SPACED_NUMBER, NumberReading, crowns_and_ore, number_readings
+from tracker.intake.values.numbers import FRACTION, SPACED_NUMBER, NumberReading, crowns_and_ore, number_readings
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, words
 from tracker.intake.words.phrases import Found, Phrases, Token
@@ -69,6 +69,7 @@ def _words() -> Phrases[tuple[str, str]]:
     return Phrases(meanings)
 
 
+_BROKEN = re.compile(rf"\d{{1,3}}{FRACTION}")
 _NUMBER = re.compile(rf"(?:{SPACED_NUMBER})(?:[.,:]-{{1,2}}(?![\d-])|:\d\d(?![\d:]))?")
 _CROWN_CURRENCIES = frozenset({"krona", *currencies.SHARED["krona"]})
 _FOOTNOTE = re.compile(r"\*+|[†‡§¹²³⁴⁵⁶⁷⁸⁹]+\)?|\(\d\)|\[\d\]|(?<=[\d\s])\d\)")
@@ -151,7 +152,7 @@ class PriceWalk:
         if footnote and self.numbers and not self.range_open:
             self.marks.append(self.text[position : footnote.end()])
             return footnote.end()
-        match = _NUMBER.match(self.folded, position)
+        match = _BROKEN.match(self.folded, position) or _NUMBER.match(self.folded, position)
         if match is None:
             return None
         readings = number_readings(match.group()) or self._crowns(match.group())
