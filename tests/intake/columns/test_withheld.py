@@ -22,8 +22,9 @@ def test_two_such_columns_beside_measured_boards_are_asked(heads):
     assert {line.offer.minimum_kg for line in reading.lines} == {None}
 
 
-def test_one_quarter_under_a_title_that_names_money_is_asked():
-    asked = read([["EUR/t"], [*BOARD, "Q1 2027"], *(row[:4] for row in ROWS)])
+@pytest.mark.parametrize("rows", [[row[:4] for row in ROWS], ROWS[:1]])
+def test_quarters_that_nothing_compares_are_asked_under_a_title_that_names_money(rows):
+    asked = read([["EUR/t"], [*BOARD, "Q1 2027", "Q2 2027"][: len(rows[0])], *rows])
     assert {str(line.state) for line in asked.lines} == {"question"}
 
 

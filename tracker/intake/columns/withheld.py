@@ -32,7 +32,7 @@ def withheld_figures(
     orders = [column for column in columns if column.role is Role.MINIMUM and mostly_priced(samples[column.index])]
     others = [column for column in columns if column.role is Role.PROPERTY and mostly_priced(samples[column.index])]
     for found in (times if len(times) <= _MOST_TIMES else [], orders, others if titled else []):
-        if _alike(found, samples) or (titled and found is times and len(found) == 1):
+        if _alike(found, samples) or (titled and found is times and _nothing_to_compare(found, samples)):
             return found
     return []
 
@@ -50,3 +50,8 @@ def _alike(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> 
     """Several columns whose figures go with those of the first from row to row, as prices of one board do."""
     first = samples[columns[0].index] if columns else ()
     return len(columns) > 1 and all(close_by_row(samples[column.index], first) for column in columns[1:])
+
+
+def _nothing_to_compare(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> bool:
+    """One column, or columns of one figure each: that these go together from row to row can't be seen."""
+    return len(columns) == 1 or (bool(columns) and all(len(samples[column.index]) == 1 for column in columns))

@@ -1,6 +1,8 @@
 """Heads that are a time: a month, a quarter, a year, a date. Prices under several of them are a history."""
 
 import re
+from calendar import monthrange
+from datetime import date
 from functools import lru_cache
 
 from tracker.intake.values.dates import date_readings
@@ -33,3 +35,25 @@ def without_periods(text: str) -> str:
     for match in reversed(phrases("months").find(text)):
         text = text[: match.start] + text[match.end :]
     return _QUARTERS.sub(" ", text)
+
+
+_QUARTER = re.compile(r"\b[QqTt]\.?\s?([1-4])\b")
+
+
+def span_of(text: str, year: int) -> tuple[date, date] | None:
+    """The first and last day of the one month, quarter or year that a head names: 'Price Q2 2026', 'Mar', '2026'.
+
+    `year`: the one that is meant where none is named. None for several times, or none.
+    """
+    years = {int(found) for found in YEAR.findall(text)}
+    months = {int(match.value) for match in phrases("months").find(text)}
+    quarters = {int(found) for found in _QUARTER.findall(text)}
+    if len(years) > 1 or len(months) + len(quarters) > 1 or not (years or months or quarters):
+        return None
+    year = years.pop() if years else year
+    if quarters:
+        last = 3 * quarters.pop()
+        first = last - 2
+    else:
+        first, last = (months.pop(),) * 2 if months else (1, 12)
+    return date(year, first, 1), date(year, last, monthrange(year, last)[1])
