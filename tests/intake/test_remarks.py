@@ -35,7 +35,12 @@ def test_validity():
 
 @pytest.mark.parametrize(
     ("text", "bounds"),
-    [("ab 5 t", (5000, None)), ("nur bis 10 t", (None, 10000)), ("Palette 5 t", (None, None))],
+    [
+        ("ab 5 t", (5000, None)),
+        ("nur bis 10 t", (None, 10000)),
+        ("Palette 5 t", (None, None)),
+        ("Mindestmenge 5 t", (None, None)),
+    ],
 )
 def test_an_order_size_and_nothing_else(text, bounds):
     offer = remarked(text).offer

@@ -25,6 +25,19 @@ def test_a_lead_time_beside_delivery_is_read_and_a_week_of_the_calendar_told(hea
     assert (told.offer.lead_days, codes(told)) == (None, {"lead-time-unread"})
 
 
+@pytest.mark.parametrize("note", ["Leverans v. 34", "Lieferung in KW 34", "Delivery: week 34-36", "Livraison sem. 34"])
+def test_a_week_of_the_calendar_in_a_note_is_told(note):
+    (line,) = lines([[note], HEAD, GC1]).values()
+    assert (line.offer.lead_days, codes(line)) == (None, {"lead-time-unread"})
+
+
+def test_depart_alone_heads_prices_or_terms_without_freight():
+    two = lines([["EUR/t"], [*HEAD[:3], "Départ", "Franco"], [*GC1, 1150]])
+    assert [line.offer.delivered for line in two.values()] == [False, True]
+    rows = [[*HEAD, "Départ/franco"], [*GC1, "départ"], ["GC2", *GC1[1:], "franco"]]
+    assert [line.offer.delivered for line in lines(rows).values()] == [False, True]
+
+
 @pytest.mark.parametrize(
     ("note", "charge"),
     [

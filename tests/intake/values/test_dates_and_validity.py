@@ -142,7 +142,7 @@ def test_days_count_from_their_date_or_the_lists(day, days):
     assert relative.last_day(list_date=day) == day + timedelta(days=days)
 
 
-@pytest.mark.parametrize("text", ["validité 31/12/2026", "Prix franco, validité 31/12/2026", "Gültigkeit 31.12.2026"])
+@pytest.mark.parametrize("text", ["validité 31/12/2026", "Franco, validité 31/12/2026", "Lista, vigencia 31-12-2026"])
 def test_a_noun_of_validity_labels_its_last_day_without_a_colon(text):
     assert validity(text).last_day(DateOrder.DAY_FIRST) == date(2026, 12, 31)
 

@@ -53,6 +53,9 @@ GRADES = [
     ("Uncoatd recyc. board", "URB", 0),
     ("Sulfatkarton gebl. gestr.", "SBS", None),
     ("Solidkartong (blekt, bestruken 1 sida)", "SBS", 1),
+    ("GC1 1 face 400 µm", "FBB", 1),
+    ("GD2, 2 caras", "CRB", 2),
+    ("GC1 imprimé 1 face", "FBB", None),
     ("Faltschachtelkarton zweiseitig gestrichen", "FBB", 2),
 ]
 

@@ -136,6 +136,7 @@ def test_a_bare_number_takes_its_headers_unit():
         ("Plazo de entrega entre 3 y 4 semanas", (21, 28)),
         ("Nos délais sont de 3 ou 4 semaines, selon la laize", (21, 28)),
         ("Delivery ex stock", (0, 0)),
+        ("Currently quoting 6-8 weeks", (42, 56)),
         ("Lead time 4 weeks; lead time 4 weeks", (28, 28)),
     ],
 )
@@ -161,13 +162,13 @@ def test_sentences_that_state_no_one_lead_time(text):
 
 
 def test_a_lead_time_by_itself_among_the_terms():
-    said = lead_by_itself("Proforma 9913, delivered your dock, 6 weeks ARO")
-    assert said is not None
-    assert said.days == (42, 42)
+    assert lead_by_itself("Proforma 9913, delivered your dock, 6 weeks ARO").days == (42, 42)
+    assert lead_by_itself("Price list, GC1, ex stock, EUR per tonne").days == (0, 0)
     for text in (
         "Mill closed, 2 weeks",
         "FOB mill, 30 days",
         "EUR/t delivered, firm, 4 weeks",
+        "GC1, stock, EUR per tonne",
         "FOB mill, 3 weeks, 5 weeks",
     ):
         assert lead_by_itself(text) is None

@@ -19,6 +19,7 @@ from tracker.intake.tables.table import Words
 from tracker.intake.values.brackets import PIECES_OR_TONS, Bracket, bracket_text
 from tracker.intake.values.brackets_in_kg import KgBracket, joined
 from tracker.intake.values.masses import Mass
+from tracker.intake.values.minimum import find_minimum
 from tracker.intake.values.numbers import NumberReading
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import SaysOrders
@@ -132,7 +133,11 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
     if all(len(group) == 1 and group[0][1].value.not_weight == _NO_UNIT for group in groups.values()):
         # One bare 'Qty' a board is what the price was asked for; only several of one board part its order sizes.
         return found
+    sized = columns.first(Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY) is not None
     for group in groups.values():
+        if not sized and len(group) == 1 and find_minimum(group[0][1].words) is not None:
+            # 'Minimum 5 t' among the remarks is the smallest order; only several of one board part its order sizes.
+            continue
         in_kg = _joined(tuple(said.value for _, said in group), facts)
         for (index, said), kg in zip(group, in_kg, strict=True):
             found[index] = Said(kg, said.where, said.words)

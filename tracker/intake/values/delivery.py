@@ -48,6 +48,9 @@ def find_delivery(text: str) -> Delivery | None:
 
     'Delivered' or 'DAP': True. 'FOB mill', 'ex works': False. 'Freight to your dock quoted apart' says nothing alone.
     """
+    alone = phrases("delivery_alone").whole(text)
+    if alone is not None:
+        return Delivery(alone == "delivered", text.strip())
     found = _terms_in(text)
     if not found:
         return _by_place(text)
@@ -75,7 +78,7 @@ def _by_place(text: str) -> Delivery | None:
 def delivery_text(text: str) -> Delivery | None:
     """A cell that is a delivery term, perhaps with a place behind it: 'DAP Falun', 'FOB mill', 'ex works'."""
     found = _terms_in(text)
-    if not found or found[0].start > 0:
+    if (not found or found[0].start > 0) and phrases("delivery_alone").whole(text) is None:
         return None
     return find_delivery(text)
 

@@ -67,6 +67,8 @@ def find_grade(text: str) -> GradeReading | None:
     found = _spelt_out(tokens(fold(text)))
     sides, coated = _coating(found)
     named, unsettled, pieces = _named(text, found)
+    if named and sides is None and coated is not False:
+        sides = _sides_behind(text, pieces[-1])
     if unsettled and not named:
         named = _by_coating(unsettled, sides, coated)
     named = _contradicted(named, sides, coated)
@@ -148,6 +150,15 @@ def _coating(found: list[Token]) -> tuple[int | None, bool | None]:
     if len(sides) == 1:
         return sides.pop(), True
     return None, (coated if not sides else None)
+
+
+_SIDES = re.compile(r"[\s,(]+([12])\s(?P<sides>[^\W\d_]+)")
+
+
+def _sides_behind(text: str, grade: str) -> int | None:
+    """'GC1 1 face', 'GD2, 2 caras': right behind a grade the sides counted are those that are coated."""
+    behind = _SIDES.match(text, text.rfind(grade) + len(grade))
+    return int(behind[1]) if behind and phrases("sides_behind").whole(behind["sides"]) is not None else None
 
 
 _COUNT = re.compile(r"\s*([012])(?:\s*[-\s]?\s*(?P<sides>[^\W\d_]+))?\.?\s*")

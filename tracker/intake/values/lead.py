@@ -211,11 +211,15 @@ def lead_by_itself(text: str) -> LeadTime | None:
     """The lead time that stands alone between commas: 'FOB mill, 4-6 weeks', 'Delivered, 10 working days ARO'.
 
     Only among words for delivery or money; None for days without more, which may be those of payment, and beside
-    words for validity.
+    words for validity. A single word such as 'stock' may be said of anything.
     """
     terms = (clause for clause in clauses(text) if find_currencies(clause) or phrases("delivery").find(clause))
     own = (part for clause in terms if not phrases("valid").find(clause) for part in _COMMA.split(clause))
-    found = {said.days: said for part in own if (said := lead_text(part.strip(" :."))) is not None and said.high > 0}
+    found = {
+        said.days: said
+        for part in own
+        if (said := lead_text(part.strip(" :."))) is not None and (said.high > 0 or " " in said.words)
+    }
     said = next(iter(found.values())) if len(found) == 1 else None
     plain_days = said is not None and lead_unit(said.words) is LeadUnit.DAY
     return None if plain_days else said

@@ -13,6 +13,7 @@ from tracker.intake.values.charges import ChargeWords, OptionalCharge, beside_ch
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.dates import DateReading, find_dates
 from tracker.intake.values.delivery import Delivery, find_delivery
+from tracker.intake.values.delivery_week import DeliveryWeek, delivery_week
 from tracker.intake.values.grade import LegendEntry, legend
 from tracker.intake.values.lead import LeadTime, find_lead, lead_by_itself, leads_by_grade
 from tracker.intake.values.masses import Mass, find_masses
@@ -96,6 +97,7 @@ Statement = (
     | Delivery
     | Validity
     | LeadTime
+    | DeliveryWeek
     | ChargeWords
     | OptionalCharge
     | LegendEntry
@@ -122,6 +124,9 @@ def _all(text: str) -> Iterator[Statement]:
         if said is not None:
             yield said
     yield from _leads(text)
+    week = delivery_week(text)
+    if week is not None:
+        yield week
     for least in minimums(text):
         yield SaysMinimum(least.mass, text, least.grades)
     orders = orders_priced(text)
