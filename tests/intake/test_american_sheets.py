@@ -127,6 +127,9 @@ def test_one_truckload_of_a_stated_weight_is_no_range_from_one_pound():
         ([["Kestrel Ridge Board"], ["Prices in USD"]], "Kestrel Ridge Board"),
         ([["Harrow Vale Board", None, None, "Page 1 of 2"]], "Harrow Vale Board"),
         ([["Folding Carton Board"], ["Prices in USD"]], None),
+        ([["Nordlake Fibre"], ["14 Mill Lane, Farholt"], ["Tel. +44 20 7946 0958"]], "Nordlake Fibre"),
+        ([["Nordlake Fibre"], ["14 Mill Lane, Farholt"]], None),
+        ([["Folding Carton Board"], ["Tel. +44 20 7946 0958"]], None),
         ([["Kestrel Ridge Board"], ["Ostrel Mills Inc."]], "Ostrel Mills Inc."),
     ],
 )

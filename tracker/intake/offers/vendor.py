@@ -5,7 +5,15 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.sheet import ReadSheet
 from tracker.intake.tables.table import Words
-from tracker.intake.values.company import company_name, labelled_company, letterhead_name, may_be_a_name, titled_company
+from tracker.intake.values.company import (
+    company_name,
+    labelled_company,
+    letterhead_name,
+    may_be_a_name,
+    name_above_a_contact,
+    titled_company,
+)
+from tracker.intake.values.statements import Remark, says
 from tracker.intake.words.fold import fold
 
 
@@ -33,8 +41,21 @@ def letterhead(sheet: ReadSheet) -> Said[str] | None:
         if len(column.heads) > 1 and column.index not in priced
     ]
     first = min(cells, key=lambda cell: (cell.row, cell.column), default=None)
-    name = None if first is None else company_name(first.text) or letterhead_name(first.text)
-    return Said(name, at(first), first.text) if first is not None and name is not None else None
+    if first is None:
+        return None
+    name = company_name(first.text) or letterhead_name(first.text)
+    if name is None and any(_is_contact(words.text) for words in texts if 0 < words.row - first.row <= _CLOSE):
+        name = name_above_a_contact(first.text)
+    return Said(name, at(first), first.text) if name is not None else None
+
+
+_CLOSE = 4
+"""Rows below a name in which its telephone stands in a letterhead."""
+
+
+def _is_contact(text: str) -> bool:
+    """'Tel. +44 20 7946 0958', 'sales@ferrowick.example'; 'Attn: Ms Doe' may be of the buyer."""
+    return "@" in text or (Remark.CONTACT in says(text) and any(map(str.isdigit, text)))
 
 
 def may_name_another(texts: Sequence[Words], vendor: Said[str]) -> bool:

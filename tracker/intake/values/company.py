@@ -82,6 +82,14 @@ def letterhead_name(text: str) -> str | None:
 
 
 @lru_cache(maxsize=1024)
+def name_above_a_contact(text: str) -> str | None:
+    """A firm's name as the first words of a sheet, where a telephone or an address for mail stands below it: then
+    nothing but the way it is written need say that it is one."""
+    head = _BREAK.split(text.strip(), maxsplit=1)[0].strip()
+    return head if may_be_a_name(head) and _has_words_of_its_own(head) else None
+
+
+@lru_cache(maxsize=1024)
 def titled_company(text: str) -> str | None:
     """The firm behind what its list is called: 'Price list 2027 – Marlow Board Mills'.
 
