@@ -72,6 +72,7 @@ def test_a_price_that_is_not_exact_says_so(text):
         ("from 915", ["915"]),
         ("900-950", ["900", "950"]),
         ("900.50 to 950", ["900.50", "950"]),
+        ("900 / 960", ["900", "960"]),
     ],
 )
 def test_what_is_not_one_price_is_asked_with_its_figures_to_choose_from(text, figures):

@@ -1,5 +1,6 @@
 """What a price cell itself says: an amount, no price, a range, a fault; and the currency and unit written in it."""
 
+import re
 from collections.abc import Iterable, Sequence
 from decimal import Decimal
 from enum import StrEnum
@@ -11,7 +12,7 @@ from tracker.intake.offers.money import unit_of_format
 from tracker.intake.values.basis import BasisReading
 from tracker.intake.values.currency import CurrencyReading
 from tracker.intake.values.money import PriceText, price_text
-from tracker.intake.values.numbers import NumberReading, crowns_and_ore, settled
+from tracker.intake.values.numbers import NumberReading, crowns_and_ore, number_readings, settled
 from tracker.trade.offer import NoteCode
 
 
@@ -144,9 +145,23 @@ def _text(cell: Cell, sign: str | None, crowns: bool) -> PriceCell:
         return _NOTHING
     if said.is_range:
         return _range(said, sign)
+    several = _several(cell.text, sign) if said.rest else ()
+    if several:
+        return _unread(f"“{cell.text.strip()}” is not one price.")._replace(amounts=several)
     if said.rest:
         return _unread(f"“{said.rest}” in “{cell.text.strip()}” is not understood.")
     return _amount(said, sign)
+
+
+_PARTS = re.compile(r"\s*[/;|]\s*")
+
+
+def _several(text: str, sign: str | None) -> tuple[Decimal, ...]:
+    """The figures of '1190 / 1260', which may be for rolls and for sheets; () where the parts are not bare figures."""
+    parts = _PARTS.split(text.strip())
+    read = [settled(number_readings(part), sign) for part in parts]
+    plain = len(parts) > 1 and all(len(left) == 1 and is_price(left[0].value) for left in read)
+    return tuple(dict.fromkeys(left[0].value for left in read)) if plain else ()
 
 
 def _unread(text: str) -> PriceCell:
