@@ -111,8 +111,8 @@ def _figures_under_words(view: View, row: int) -> bool:
 
 
 _MEASURES = frozenset({Role.CALIPER, Role.WEIGHT})
-_SPREAD = AXIS_ROLES | {Role.FROM_QUANTITY, Role.BELOW_QUANTITY}
-"""What bare numbers under one word may be: 'Price from quantity (t)' over 1 | 5 | 20 too."""
+_SPREAD = _MEASURES | {Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY}
+"""What bare numbers under one word may be: 'Price from quantity (t)' over 1 | 5 | 20 too; no grade, no sheet size."""
 
 
 def _axes_named(corner: Cell) -> frozenset[Role]:
