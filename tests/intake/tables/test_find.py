@@ -114,11 +114,15 @@ def test_rows_that_explain_themselves_need_no_header():
     assert addresses(table) == [3, 4]
 
 
-def test_a_line_of_a_letter_may_be_an_offer():
-    found = tables([["Dear buyer, we offer:"], ["- SBS C1S, 18 pt / 75 lb/MSF, $1,145/ST"], ["Yours sincerely"]])
+@pytest.mark.parametrize("above", [[], [["Price schedule 29-4", None, "Basis weight tolerance +/- 5 %."]]])
+def test_a_line_of_a_letter_may_be_an_offer(above):
+    found = tables(
+        [*above, ["Dear buyer, we offer:"], ["- SBS C1S, 18 pt / 75 lb/MSF, $1,145/ST"], ["Yours sincerely"]]
+    )
     (table,) = found.tables
-    assert [cell.text for cell in table.view.rows[1].values()] == ["SBS C1S, 18 pt / 75 lb/MSF", "$1,145/ST"]
-    assert [(cell.row, cell.column) for cell in table.view.rows[1].values()] == [(1, 0), (1, 0)]
+    row = len(above) + 1
+    assert [cell.text for cell in table.view.rows[row].values()] == ["SBS C1S, 18 pt / 75 lb/MSF", "$1,145/ST"]
+    assert [(cell.row, cell.column) for cell in table.view.rows[row].values()] == [(row, 0), (row, 0)]
 
 
 def test_a_price_may_stand_within_the_line_that_offers():

@@ -206,15 +206,18 @@ def _is_unit(said: Header) -> bool:
 
 
 def _answers_itself(said: Header) -> bool:
-    """'Date: 4 May 2026', 'lead time 35 days' and 'valid until 31 December' say all there is to say."""
+    """'Date: 4 May 2026', 'lead time 35 days' and 'weight tolerance +/- 5 %' say all there is to say."""
     before, colon, after = said.text.partition(":")
     if colon and after.strip() and before.strip():
+        return True
+    if _TOLERANCE.search(said.text):
         return True
     if said.role is Role.LEAD_TIME and any(isinstance(each, LeadTime) for each in statements(said.text)):
         return True
     return any(reading.role in _DATED for reading in said.roles) and bool(find_dates(said.text))
 
 
+_TOLERANCE = re.compile(r"(?:\+\s?/?\s?[-–−]|±)\s?\d")
 _UNIT_THEN_YEAR = re.compile(r"[^\d]+(?:/|\bper\b)[^\d]+\s(?:19|20)\d\d")
 """A figure behind its unit, without a sign of thousands or decimals, and as large as a year."""
 
