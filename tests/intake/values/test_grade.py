@@ -55,6 +55,9 @@ GRADES = [
     ("Solidkartong (blekt, bestruken 1 sida)", "SBS", 1),
     ("GC1 1 face 400 µm", "FBB", 1),
     ("GD2, 2 caras", "CRB", 2),
+    ("GC1 400 µm 250 g/m² 1 face", "FBB", 1),
+    ("Carton GC1 - 1 face", "FBB", 1),
+    ("kraft écru frictionné 1 face", None, None),
     ("GC1 imprimé 1 face", "FBB", None),
     ("Faltschachtelkarton zweiseitig gestrichen", "FBB", 2),
 ]

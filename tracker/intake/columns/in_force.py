@@ -11,6 +11,7 @@ from tracker.intake.values.roles import CHARGES, Role
 from tracker.intake.values.validity import until_in_head
 from tracker.intake.words.lists import phrases
 
+
 def of_earlier_years(kinds: Mapping[Column, Kind]) -> list[Column]:
     """'Price 2025' beside 'Price 2026': columns whose heads differ in the year alone, but for the latest."""
     years: dict[str, dict[str, Column]] = {}

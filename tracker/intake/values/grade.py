@@ -68,7 +68,7 @@ def find_grade(text: str) -> GradeReading | None:
     sides, coated = _coating(found)
     named, unsettled, pieces = _named(text, found)
     if named and sides is None and coated is not False:
-        sides = _sides_behind(text, pieces[-1])
+        sides = _sides_counted(text, pieces)
     if unsettled and not named:
         named = _by_coating(unsettled, sides, coated)
     named = _contradicted(named, sides, coated)
@@ -152,13 +152,19 @@ def _coating(found: list[Token]) -> tuple[int | None, bool | None]:
     return None, (coated if not sides else None)
 
 
-_SIDES = re.compile(r"[\s,(]+([12])\s(?P<sides>[^\W\d_]+)")
+_SIDES = re.compile(r"(?<![\w.,])([12])\s(?P<sides>[^\W\d_]+)")
+_UNIT_OR_CODE = re.compile(r"(?:µm|um|g|gsm|pt|mm|g/m[²2]|\S*\d\S*|[,;:(/–—-])$")
+"""What may stand right before '1 face' that says not what else one face is: 'kraft frictionné 1 face' is glazed."""
 
 
-def _sides_behind(text: str, grade: str) -> int | None:
-    """'GC1 1 face', 'GD2, 2 caras': right behind a grade the sides counted are those that are coated."""
-    behind = _SIDES.match(text, text.rfind(grade) + len(grade))
-    return int(behind[1]) if behind and phrases("sides_behind").whole(behind["sides"]) is not None else None
+def _sides_counted(text: str, pieces: list[str]) -> int | None:
+    """'GC1 1 face', 'GD2 400 µm, 2 caras': behind a grade or a measure the sides counted are those that are coated."""
+    for found in _SIDES.finditer(text):
+        before = text[: found.start()].rstrip()
+        told = not before or _UNIT_OR_CODE.search(before) or before.endswith(tuple(pieces))
+        if told and phrases("sides_behind").whole(found["sides"]) is not None:
+            return int(found[1])
+    return None
 
 
 _COUNT = re.compile(r"\s*([012])(?:\s*[-\s]?\s*(?P<sides>[^\W\d_]+))?\.?\s*")
