@@ -1,11 +1,12 @@
 """The rows of a table made whole: once-written and merged values filled in, rows that offer nothing taken out."""
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache, lru_cache
 
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.grid import Cell
+from tracker.intake.offers.asides import begin_a_group
 from tracker.intake.offers.row_charges import charge_of_row
 from tracker.intake.offers.said import Said, at
 from tracker.intake.tables.heads import head_of_words, looks_priced
@@ -75,7 +76,7 @@ class Rows:
         headings: tuple[tuple[Words, ...], ...] = ()
         for row in self._table.rows:
             if row.headings != headings:
-                held = {} if _begin_a_group(row.headings[-1:]) else held
+                held = {} if begin_a_group(row.headings[-1:]) else held
                 headings = row.headings
             cells = above = self._as_above(self._table.view.rows[row.index], above)
             reason = self._no_offer(row, cells)
@@ -195,25 +196,6 @@ class Rows:
 def _is_old(cell: Cell) -> bool:
     """'Superseded 1 Oct 2026' in the row's own status or remarks."""
     return isinstance(cell.value, str) and Remark.SUPERSEDED in says(cell.text)
-
-
-def _begin_a_group(headings: Iterable[Iterable[Words]]) -> bool:
-    """Whether what stands between two rows heads the second: a remark in the midst of a group leaves it one."""
-    return not all(_is_aside(words.text) for group in headings for words in group)
-
-
-@lru_cache(maxsize=4096)
-def _is_aside(text: str) -> bool:
-    """'(stock sizes only)', '* from autumn', 'new making of 16 pt in week 31': set apart, or a sentence's part."""
-    text = text.strip()
-    if find_grade(text) is not None or not text:
-        return False
-    set_apart = text[0] in "*†‡" or (text[0] == "(" and text[-1] == ")")
-    return set_apart or (not text[0].isupper() and text[0].isalnum() and len(text.split()) >= _FEWEST_WORDS)
-
-
-_FEWEST_WORDS = 4
-"""A heading of a group is shorter, or begins with a capital."""
 
 
 @lru_cache(maxsize=4096)
