@@ -107,6 +107,9 @@ def test_charges_in_notes(text, expected):
         ("Sonderposten ab Lager Kassel, solange Vorrat reicht", False),
         ("frei Frachtführer", False),
         ("frei Grenze", None),
+        ("precios más IVA, entrega en Bogotá incluida", True),
+        ("Transport jusqu'à Lyon compris", True),
+        ("Transport jusqu'à Lyon non compris", False),
     ],
 )
 def test_delivery(text, delivered):
@@ -206,6 +209,7 @@ def test_titles_that_are_no_firm(text):
         "Energitillägg 35 SEK/ton tillkommer på alla priser",
         "Supplément énergie : 35 EUR/t en sus de tous les prix ci-dessus.",
         "Recargo energético: 35 €/t adicional a todos los precios anteriores",
+        "Supplément énergie : 35 €/t pour toute la France",
     ],
 )
 def test_a_charge_added_to_all_prices(text):

@@ -188,6 +188,8 @@ def test_validity_that_gives_no_day_is_unread(text):
         "Mill closed, until 31 August 2026",
         "Shipments in EUR until 31 August 2026 were slow",
         "Tarif au 1er mai 2026, €/t franco",
+        "Tarif du 1er mai 2026, €/t franco",
+        "Tarif 12, livraisons du 1er mai au 30 juin 2026",
         "Tarifa al 1 de mayo de 2026, €/t",
         "En vigueur : 2026-11-02",
     ],
@@ -201,6 +203,9 @@ def test_texts_that_say_nothing_of_validity(text):
     [
         "Valid: 1 July – 30 September 2026", "Prices valid 1 July - 30 September 2026", "Valid 01/07/2026 – 30/09/2026",
         "Gültig 1.7. – 30.9.2026", "Firm through Sept. 30, 2026",
+        "Tarif du 1er juillet au 30 septembre 2026", "Precios del 01/07/2026 al 30/09/2026",
+        "Preisliste vom 1.7. bis 30.9.2026",
+        "Tarifa tercer trimestre (del 1 de julio al 30 de septiembre de 2026)",
     ],
 )  # fmt: skip
 def test_a_span_of_time_ends_on_its_last_day(text):

@@ -53,7 +53,7 @@ def find_delivery(text: str) -> Delivery | None:
         return Delivery(alone == "delivered", text.strip())
     found = _terms_in(text)
     if not found:
-        return _by_place(text)
+        return _by_place(text) or _included_to_place(text)
     said = {one.value for one in found} - {"port"}
     pieces = " … ".join(text[one.start : one.end] for one in found)
     if len(said) != 1:
@@ -72,6 +72,27 @@ def _by_place(text: str) -> Delivery | None:
         if text[start].isupper() and text[start:end].isalpha() and ends:
             return Delivery(match.value == "delivered", text[match.start : end])
     return None
+
+
+def _included_to_place(text: str) -> Delivery | None:
+    """'entrega en Bogotá incluida', 'transport jusqu'à Lyon non compris': freight, a place, and whether it is included."""
+    carried = phrases("carriage").find(text)
+    for match in phrases("freight_included").find(text) if carried else ():
+        before = [one for one in carried if one.end < match.start]
+        between = text[before[-1].end : match.start].split() if before else []
+        included = not between or phrases("answers").whole(between[-1]) != "no"
+        if _to_a_place(between if included else between[:-1]):
+            return Delivery(included, text[before[-1].start : match.end])
+    return None
+
+
+def _to_a_place(between: list[str]) -> bool:
+    """A small word, perhaps, and a name with a capital; the 'not' and 'NOT' before 'included' are none."""
+    names = between[1:] if between and between[0][0].islower() else between
+    return 0 < len(names) <= _LONGEST_NAME and all(word.istitle() for word in names)
+
+
+_LONGEST_NAME = 3
 
 
 @lru_cache(maxsize=4096)

@@ -110,7 +110,7 @@ def _clause(clause: str) -> Validity | None:
     ]
     dates = find_dates(clause)
     if not speaks and not any(match.value == "strong" for match in ends):
-        return _by_itself(clause, dates)
+        return _by_itself(clause, dates) or _list_of_a_span(clause, dates)
     for match in ends:
         date_after = next((found for found in dates if found.start >= match.end), None)
         if date_after is not None and not _far(clause, match.end, date_after.start):
@@ -152,6 +152,23 @@ def _by_itself(clause: str, dates: tuple[DateReading, ...]) -> Validity | None:
     before = before[named.end :] if named is not None else before
     alone = phrases("until").whole(before.strip()) in _LAST_DAY and not behind.partition(",")[0].strip(" .")
     return Validity(clause, until=dates[0]) if alone else None
+
+
+def _list_of_a_span(clause: str, dates: tuple[DateReading, ...]) -> Validity | None:
+    """'Tarif du 1er janvier au 31 mars 2027', 'Preisliste vom 1.1. bis 31.3.2027': prices of a time end with it."""
+    if len(dates) not in (1, 2) or phrases("lead_topic").find(clause) or phrases("not_list_date").find(clause):
+        return None
+    before = clause[: dates[-1].start]
+    end = next((match for match in phrases("until").find(before) if not before[match.end :].strip()), None)
+    begin = next((match for match in phrases("since").find(before) if end is not None and match.end < end.start), None)
+    if end is None or begin is None or not _A_DAY.fullmatch(before[begin.end : end.start]):
+        return None
+    named = phrases("price_words").find(before[: begin.start])
+    return None if not named or _far(before, named[-1].end, begin.start) else Validity(clause, until=dates[-1])
+
+
+_A_DAY = re.compile(r"\s*\d{1,2}(?:er|st|nd|rd|th)?[./ ]?[^\d]{0,16}(?:\d{1,4}\.?)?(?:[./]?\d{4})?\s*")
+"""A day, perhaps with its month and year."""
 
 
 def _names_an_end(clause: str) -> bool:
