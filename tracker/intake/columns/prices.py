@@ -1,5 +1,6 @@
 """Which columns hold prices, which of them are offers, and what each one's header says of board, order and delivery."""
 
+import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
@@ -23,7 +24,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.table import Words
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading, find_grade
-from tracker.intake.values.lead import lead_in_head
+from tracker.intake.values.lead import LeadTime, lead_in_remark
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import Remark, says
 from tracker.intake.values.validity import until_in_head
@@ -197,7 +198,7 @@ def _price_column(column: Column, kind: Kind, axes: Axes) -> PriceColumn:
         kind,
         delivery=_delivery(column),
         until=next(filter(None, (until_in_head(head.text) for head in column.said)), None),
-        lead=next(filter(None, (lead_in_head(head.text) for head in column.said)), None),
+        lead=next(filter(None, (_lead(head.text) for head in column.said)), None),
         bracket=bracket,
         bracket_head=None if bracket_level is None else column.heads[bracket_level],
         caliper=axes.caliper(column),
@@ -221,6 +222,12 @@ def _grade_across(column: Column) -> tuple[GradeReading | None, str]:
         return lowest.grade, lowest.text
     words = " ".join(head.text for head in spread)
     return find_grade(words), words
+
+
+def _lead(head: str) -> LeadTime | None:
+    """The weeks that a price's head names: 'Making order (4-5 weeks) €/t'; from stock is the price, too, of what is."""
+    said = lead_in_remark(re.sub(r"[()\n;]", ", ", head))
+    return said if said is not None and said.high > 0 else None
 
 
 def _delivery(column: Column) -> Delivery | None:

@@ -75,7 +75,7 @@ def _by_place(text: str) -> Delivery | None:
 
 
 def _included_to_place(text: str) -> Delivery | None:
-    """'entrega en Bogotá incluida', 'transport jusqu'à Lyon non compris': freight, a place, and whether it is included."""
+    """'entrega en Bogotá incluida', 'transport jusqu'à Lyon non compris': freight, a place, and whether it is in."""
     carried = phrases("carriage").find(text)
     for match in phrases("freight_included").find(text) if carried else ():
         before = [one for one in carried if one.end < match.start]

@@ -284,13 +284,6 @@ def _from_stock(part: str) -> Iterable[LeadTime]:
         yield LeadTime(0, 0, part.strip())
 
 
-@lru_cache(maxsize=1024)
-def lead_in_head(text: str) -> LeadTime | None:
-    """The weeks that a price's head names: 'Making order (4-5 weeks) €/t'; from stock is the price, too, of what is."""
-    said = lead_in_remark(re.sub(r"[()\n;]", ", ", text))
-    return said if said is not None and said.high > 0 else None
-
-
 @lru_cache(maxsize=4096)
 def lead_in_remark(text: str) -> LeadTime | None:
     """The one lead time among a remark's parts ('3 weeks, min 2 t'): weeks, or stock; '30 days' by itself may be terms
