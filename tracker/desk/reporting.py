@@ -117,7 +117,7 @@ def _band_sentence(comparison: Comparison, found: list[int]) -> str:
         return "No band: no market level is set and there are too few offers of the reference grade."
     currency = comparison.footing.currency
     band = f"{half_up(low, 0):,f} to {half_up(high, 0):,f} {currency} per tonne"
-    return f"Expected band {band}, from {judged.bands.sources[grade]}."
+    return f"Expected band {band}: {judged.bands.sources[grade]}."
 
 
 def _band_points(comparison: Comparison, found: list[int]) -> tuple[BandPoint, ...]:

@@ -27,10 +27,12 @@ class Foot(QWidget):
 
     def _tell(self) -> None:
         comparison, samples = self._session.comparison, self._session.samples
-        offers = vendors = 0
-        if comparison is not None:
-            quoting = comparison.snapshot.vendor
-            offers, vendors = len(quoting), len(np.unique(quoting[quoting >= 0]))
+        if comparison is None:
+            # Before the offers were read none can be counted: "0 offers" would read as if they were lost.
+            self.held.clear()
+            return
+        quoting = comparison.snapshot.vendor
+        offers, vendors = len(quoting), len(np.unique(quoting[quoting >= 0]))
         owed = sum(sample.state.outstanding for sample in samples)
         parts = [
             f"{counted(offers, 'offer')} of {counted(vendors, 'vendor')}",

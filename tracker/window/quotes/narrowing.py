@@ -57,11 +57,13 @@ def _named(codes: NDArray[np.int32], names: list[str], wanted: set[str]) -> NDAr
 
 
 def _with_words(comparison: Comparison, rows: NDArray[np.intp], words: list[str]) -> NDArray[np.intp]:
+    """The rows with every word in the vendor's or the board's name. The same names come again and again: each is
+    looked at once a word, not once a row."""
     snapshot = comparison.snapshot
-    vendors = [name.casefold() for name in snapshot.vendors] + [""]
-
-    def has_all(row: int) -> bool:
-        text = f"{vendors[snapshot.vendor[row]]} {snapshot.product[row].casefold()}"
-        return all(word in text for word in words)
-
-    return np.fromiter((row for row in rows if has_all(row)), dtype=np.intp)
+    for word in words:
+        in_vendor = np.array([word in name.casefold() for name in snapshot.vendors] + [False])
+        boards = [snapshot.product[row] for row in rows]
+        in_board = {board: word in board.casefold() for board in set(boards)}
+        of_row = np.fromiter(map(in_board.__getitem__, boards), dtype=np.bool_, count=len(boards))
+        rows = rows[in_vendor[snapshot.vendor[rows]] | of_row]
+    return rows

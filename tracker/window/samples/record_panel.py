@@ -111,5 +111,6 @@ def _due_by(sample: Sample) -> str:
     if sample.due_from == "promise":
         return "by its promise"
     if sample.due_from == "needed by":
-        return "by the day you need it"
+        # That day stands there already.
+        return ""
     return "" if sample.usual is None else str(sample.usual)
