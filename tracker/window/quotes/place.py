@@ -170,7 +170,8 @@ class QuotesPlace(QWidget):
         narrowing = self._narrowing()
         rows = rows_of(self._offers.comparison, narrowing)
         self.table.show_column("grade", not self._grade)
-        self._decided = bool(np.isin(list(self._offers.comparison.board_verdicts), rows).any())
+        decided = np.fromiter(self._offers.comparison.board_verdicts, dtype=np.intp)
+        self._decided = _any_of(rows, decided)
         self.table.show_column("decided", self._decided)
         if fresh:
             self.model.show(self._offers, rows)
@@ -219,6 +220,14 @@ class QuotesPlace(QWidget):
         self._let_go = -1
         self.table.go_to(offer)
         self.picture.select(offer)
+
+
+def _any_of(rows: NDArray[np.intp], wanted: NDArray[np.intp]) -> bool:
+    """Whether any of the wanted is among the rows, which stand in order."""
+    if not len(rows):
+        return False
+    places = np.searchsorted(rows, wanted).clip(max=len(rows) - 1)
+    return bool((rows[places] == wanted).any())
 
 
 def _vendors_quoting(comparison: Comparison) -> list[str]:
