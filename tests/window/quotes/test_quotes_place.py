@@ -215,8 +215,8 @@ def test_the_data_behind_the_picture_is_saved_with_the_cell_of_every_price(quote
     assert (rows[0]["cell"], float(rows[0]["price"])) == (snapshot.cell[first], pytest.approx(price, rel=1e-5))
     assert {row["beside_band"] for row in rows} <= {"below", "within", "above", ""}
     above = sum(row["beside_band"] == "above" for row in rows)
-    assert above > 1
-    assert f"{above} lie above the band" in quotes.picture._caption.whole
+    told = f"{above} {'lies' if above == 1 else 'lie'} above the band"
+    assert (told in quotes.picture._caption.whole) is bool(above)
     assert {row["unit"] for row in rows} == {"USD per MSF"}
     assert "can't be written" in save(quotes.picture, tmp_path / "nowhere" / "prices.csv")
 
