@@ -4,7 +4,6 @@ import pytest
 from PySide6.QtWidgets import QFileDialog
 
 from tests.window.conftest import settle
-from tracker.window.door import Door
 from tracker.window.main_window import MainWindow
 
 pytestmark = pytest.mark.gui
@@ -15,8 +14,8 @@ Tolmere Board,"=HYPERLINK(""x"")",SBS,1,16,65,1295,USD,short_ton
 
 
 @pytest.fixture
-def window(open_window, qtbot, tmp_path) -> MainWindow:
-    window = open_window(Door(str(tmp_path / "board.sqlite")))
+def window(real_window: MainWindow, qtbot, tmp_path) -> MainWindow:
+    window = real_window
     sheet = tmp_path / "tolmere.csv"
     sheet.write_text(SHEET, encoding="utf-8")
     window.take_in_files([sheet])

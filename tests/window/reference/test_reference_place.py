@@ -124,8 +124,8 @@ def test_a_rate_can_be_typed_as_what_one_euro_is_worth(window: MainWindow, qtbot
 
 
 @pytest.fixture
-def on_a_desk(open_window, tmp_path) -> MainWindow:
-    return open_window(Door(str(tmp_path / "tracker.sqlite")))
+def on_a_desk(open_window, database: str) -> MainWindow:
+    return open_window(Door(database))
 
 
 def test_a_level_is_carried_by_an_index_taken_back_and_all_undone(on_a_desk, qtbot, tmp_path, monkeypatch) -> None:
