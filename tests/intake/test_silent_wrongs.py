@@ -440,3 +440,20 @@ def test_a_title_over_boards_of_several_grades_is_no_grade_of_a_name_among_them(
     mixed = lines([["Folding boxboard"], [], *rows, ["GD2 grey back", 350, 455, 742]])
     assert (mixed["D4"].state, codes(mixed["D4"])) == ("question", {"grade-unknown"})
     assert (mixed["D5"].state, mixed["D5"].offer.grade) == ("accepted", "CRB")
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "US dollars. SBS and CRB per short ton; CUK per metric ton.",
+        "USD. CUK per tonne, all others per short ton",
+        "USD per short ton; CUK per tonne",
+        "Prices in USD per short ton except CUK, which is per tonne",
+        "All prices USD per short ton except CUK (per tonne)",
+        "All prices in USD per short ton. CUK prices are per tonne.",
+    ],
+)
+def test_one_grades_unit_is_not_the_others(said):
+    rows = [[*HEAD, "Price"], [*SBS, 1178], ["CUK", 18, 74, 1139], [*CRB, 884]]
+    bases = [line.offer.basis for line in lines([[said], [], *rows]).values()]
+    assert bases == ["short_ton", "tonne", "short_ton"]

@@ -162,6 +162,13 @@ def test_an_announced_increase_gives_the_old_price_its_last_day(until, since):
     }
 
 
+def test_prices_by_their_last_day_are_prices():
+    heads = ["Board", "µm", "g/m²", "Price valid to 31 Dec 2026", "Price valid to 31 Mar 2027"]
+    found = lines([["EUR/t"], heads, ["GC2", 370, 215, 1165, 1225]])
+    last = {cell: (str(line.state), line.offer.valid_until) for cell, line in found.items()}
+    assert last == {"D3": ("accepted", date(2026, 12, 31)), "E3": ("accepted", date(2027, 3, 31))}
+
+
 @pytest.mark.parametrize("corner", ["Caliper (µm)", "Grade"])
 def test_weights_in_a_line_of_their_own_go_with_the_prices_below_them(corner):
     calipers = [350, 400] if corner != "Grade" else ["350 µm", "400 µm"]

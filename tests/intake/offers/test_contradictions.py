@@ -118,7 +118,6 @@ BOXBOARD = [["GC1", 250, 400, 1050], ["GD2", 300, 380, 820]]
     [
         ("All prices in EUR per tonne", "Note: prices are per short ton."),
         ("Preise in EUR je Tonne", "Alle Preise verstehen sich in CHF."),
-        ("CUK per tonne, all others per short ton, EUR", ""),
     ],
 )
 def test_a_note_that_contradicts_the_only_tables_title_is_asked(title, note):

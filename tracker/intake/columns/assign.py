@@ -8,13 +8,14 @@ from decimal import Decimal
 from tracker.intake.columns.amounts import with_units_of_the_list, without_quantities
 from tracker.intake.columns.beside import beside_charges, beside_prices, like_its_group, weighed, without_axis_words
 from tracker.intake.columns.breaks import breaks_of_boards
-from tracker.intake.columns.column import Column, Columns, vendor_in_head
+from tracker.intake.columns.column import Column, Columns
 from tracker.intake.columns.fits import fit
 from tracker.intake.columns.forms import told_apart_by_form, told_apart_by_load
 from tracker.intake.columns.guess import role_by_cells
 from tracker.intake.columns.headed_figures import (
     NEVER_PRICES,
     by_words,
+    heads_prices_of_a_kind,
     mostly_priced,
     named_with_money,
     says_delivery,
@@ -128,7 +129,7 @@ def _column(headed: HeadedColumn, cells: Sequence[Cell]) -> Column:
 
 
 def _role(column: Column, cells: Sequence[Cell]) -> tuple[Role | None, bool]:
-    if (spreads_values(column) or _heads_a_vendor(column) or _heads_terms(column)) and mostly_priced(cells):
+    if (spreads_values(column) or heads_prices_of_a_kind(column)) and mostly_priced(cells):
         return Role.PRICE, True
     candidates = _without_lookalikes(_candidates(column.said))
     if any(phrases("yearly").find(head.text) or YEAR.search(head.text) for head in column.said):
@@ -139,20 +140,8 @@ def _role(column: Column, cells: Sequence[Cell]) -> tuple[Role | None, bool]:
     return (Role.PRICE if named_with_money(best, column) and mostly_priced(cells) else best), True
 
 
-def _heads_a_vendor(column: Column) -> bool:
-    """A firm's name over figures: two vendors' prices side by side."""
-    return bool(column.said) and vendor_in_head(column.said[-1]) is not None
-
-
 _NAMED_BY_WORDS = frozenset({Role.VENDOR, Role.DELIVERY_TERMS, Role.WEIGHT, Role.BASIS})
 """What figures cannot be, whatever stands above them: firms, terms, a board of 20,000 lb, a unit (under 'A')."""
-
-
-def _heads_terms(column: Column) -> bool:
-    """'EXW mill' or 'CIF Laredo' over figures: prices by the terms they come with."""
-    if not column.said or column.said[-1].delivery is None:
-        return False
-    return column.said[-1].role in (None, Role.VENDOR, Role.DELIVERY_TERMS, Role.DESTINATION)
 
 
 def _candidates(said: Sequence[Header]) -> dict[Role, float]:

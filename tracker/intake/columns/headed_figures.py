@@ -2,12 +2,13 @@
 
 from collections.abc import Sequence
 
-from tracker.intake.columns.column import Column
+from tracker.intake.columns.column import Column, vendor_in_head
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import Head, head_of, looks_priced
 from tracker.intake.values.header import Header
 from tracker.intake.values.money import price_text
 from tracker.intake.values.roles import Role
+from tracker.intake.values.validity import until_in_head
 
 NEVER_PRICES = frozenset(
     {
@@ -46,6 +47,28 @@ def spreads_values(column: Column) -> bool:
             # 'SBS index' is a series of the market and no price of SBS.
             return False
     return bool(lowest.across) or lowest.number is not None
+
+
+def heads_prices_of_a_kind(column: Column) -> bool:
+    """The head says whose prices stand below it, by which terms, or until when: so they are told from those beside."""
+    return _heads_a_vendor(column) or _heads_terms(column) or _heads_a_last_day(column)
+
+
+def _heads_a_vendor(column: Column) -> bool:
+    """A firm's name over figures: two vendors' prices side by side."""
+    return bool(column.said) and vendor_in_head(column.said[-1]) is not None
+
+
+def _heads_terms(column: Column) -> bool:
+    """'EXW mill' or 'CIF Laredo' over figures: prices by the terms they come with."""
+    if not column.said or column.said[-1].delivery is None:
+        return False
+    return column.said[-1].role in (None, Role.VENDOR, Role.DELIVERY_TERMS, Role.DESTINATION)
+
+
+def _heads_a_last_day(column: Column) -> bool:
+    """'Price valid to 31 Dec 2026' over figures: what board costs until then, and no days."""
+    return any(until_in_head(head.text) is not None for head in column.said)
 
 
 _NAMES = 0.75

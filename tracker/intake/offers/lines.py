@@ -63,7 +63,7 @@ class TableReader:
         self._read, self._levels, self._claimed, self._facts = read, levels, claimed, facts_for(read, facts)
         self._vendor, self._titles = vendor, titles
         self._scopes: dict[tuple[int, frozenset[str]], Scope] = {}
-        self._around: dict[tuple[int, int], Around] = {}
+        self._around: dict[tuple[int, int, str | None], Around] = {}
         texts = {price.index: list(self._texts(price)) for price in read.columns.prices}
         self._signs = {price.index: self._sign(price, texts[price.index]) for price in read.columns.prices}
         shown = any(map(shows_crowns, texts.values()))
@@ -190,7 +190,7 @@ class TableReader:
         if self._minimum_columns.isdisjoint(whole.cells):
             fill_minimum_of_grade(draft, scope, self._facts)
         columns = self._columns[price.index]
-        fill_price(draft, read, whole, columns, self._money(price, scope), self._facts)
+        fill_price(draft, read, whole, columns, self._money(price, scope, draft.grade), self._facts)
         bracket = brackets.of(price, whole.row.index, scope)
         fill_bracket(draft, bracket)
         borne = borne_by(price, self._offers, whole.cells, columns)
@@ -228,12 +228,12 @@ class TableReader:
         words = "\x1f".join(texts)
         return "\x1f".join([" ".join(text.split()) for text in texts]) if "\n" in words else words
 
-    def _money(self, price: PriceColumn, scope: Scope) -> Around:
-        key = (price.index, id(scope))
+    def _money(self, price: PriceColumn, scope: Scope, grade: str | None) -> Around:
+        key = (price.index, id(scope), grade)
         if key not in self._around:
             levels = self._footnotes.left_to_column(scope.levels, price.index)
             scope = scope if levels is scope.levels else Scope(levels)
-            self._around[key] = around(price, scope, self._claimed, self._facts)
+            self._around[key] = around(price, scope, self._claimed, self._facts, grade)
         return self._around[key]
 
     def _passed(self, rows: dict[int, str]) -> list[PassedOver]:

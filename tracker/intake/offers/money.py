@@ -8,7 +8,7 @@ from functools import cached_property, lru_cache
 from tracker.intake.columns.column import PriceColumn, basis_in_head
 from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
-from tracker.intake.offers.said import at
+from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Level, Scope
 from tracker.intake.offers.settle import Claim, Settled, settle
 from tracker.intake.values.basis import BasisReading, basis_text
@@ -85,8 +85,8 @@ def foreign_unit(value: str) -> str | None:
     return value.removeprefix(_FOREIGN) if value.startswith(_FOREIGN) else None
 
 
-def around(column: PriceColumn, scope: Scope, claimed: Claimed, facts: FileFacts) -> Around:
-    """Claims of the column's own header, then of the levels around it."""
+def around(column: PriceColumn, scope: Scope, claimed: Claimed, facts: FileFacts, grade: str | None = None) -> Around:
+    """Claims of the column's own header, then of the levels around it, for the rows of one grade."""
     heads = column.column
     currency = [tuple(_head_currencies(column))]
     basis = [tuple(_head_bases(column, facts))]
@@ -94,7 +94,7 @@ def around(column: PriceColumn, scope: Scope, claimed: Claimed, facts: FileFacts
     nearer_currency = nearer_basis = Nearer.SILENT
     for level in scope.levels:
         currencies = _firm_first(_stated_currency(level, column.index, claimed, facts, nearer_currency))
-        bases = _firm_first(_stated_basis(level, column.index, claimed, facts, nearer_basis))
+        bases = _firm_first(_stated_basis(level, column.index, claimed, facts, nearer_basis, grade))
         currency.append(currencies)
         basis.append(bases)
         said = Nearer.SAYS_OF_ALL if level.sole else Nearer.SAYS
@@ -155,15 +155,27 @@ def _stated_currency(
 
 
 def _stated_basis(
-    level: Level, column: int, claimed: Claimed, facts: FileFacts, nearer: Nearer
+    level: Level, column: int, claimed: Claimed, facts: FileFacts, nearer: Nearer, grade: str | None
 ) -> Iterator[Claim[str]]:
-    for said in level.all_of(SaysBasis):
+    for said in _of_grade(level.all_of(SaysBasis), grade):
         if column_named(said.value.words) not in (None, column) or said.words in facts.coded_texts:
             continue
         bases = bases_of(said.value.basis, facts)
         words = _clause_saying(said.words, said.value.basis.words)
         excused = _gives_way(words, nearer) or bool(bases & claimed.bases)
         yield basis_claim(said.value.basis, said.where, words, facts, excused)
+
+
+def _of_grade(said: tuple[Said[SaysBasis], ...], grade: str | None) -> Iterable[Said[SaysBasis]]:
+    """Of several bases those that are said of a grade, else those said of all: 'CUK per tonne, others per short ton'.
+
+    'GC1, reels per tonne, sheets per 1,000' is about forms, and leaves open which of them a row is.
+    """
+    several = len({each.value.basis.bases for each in said}) > 1
+    if grade is None or not several or any(phrases("forms").find(each.value.words) for each in said):
+        return said
+    own = [each for each in said if grade in each.value.grades]
+    return own or [each for each in said if not each.value.grades] or said
 
 
 def _gives_way(words: str, nearer: Nearer) -> bool:

@@ -49,6 +49,9 @@ def _abbreviation(text: str, stop: int) -> bool:
     if text[stop + 1 :].lstrip()[:1].isdigit() and phrases("months").whole(word) is not None:
         # 'Aug. 31'.
         return True
+    if len(word) > 1 and phrases("basis").whole(word) is not None and text[stop + 1 :].lstrip()[:1].isupper():
+        # 'USD per short ton. CUK …' begins a sentence, where 'USD/ton. corta' goes on.
+        return False
     return word in _short_forms()
 
 

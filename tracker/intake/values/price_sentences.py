@@ -28,10 +28,11 @@ class SaysCurrency:
 
 @dataclass(frozen=True, slots=True)
 class SaysBasis:
-    """Prices are per this."""
+    """Prices are per this. `grades`: those that the same part of the sentence names, () where it speaks of all."""
 
     basis: BasisReading
     words: str
+    grades: tuple[str, ...] = ()
 
 
 def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
@@ -49,8 +50,7 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
     if _is_of_board(clause) or _is_on_request(clause) or _is_of_a_charge(clause):
         return
     parted = _one_a_board(clause)
-    for basis in parted:
-        yield SaysBasis(basis, clause)
+    yield from parted
     unit = find_price_unit(clause)
     if unit is None:
         return
@@ -62,7 +62,7 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
         and not _names_form(clause, unit.basis)
         and (unit.currency is not None or phrases("price_words").find(clause) or _is_only_a_basis(clause))
     ):
-        yield SaysBasis(_either(bases_side_by_side(clause)) or unit.basis, clause)
+        yield SaysBasis(_either(bases_side_by_side(clause)) or unit.basis, clause, _grades_of(clause))
 
 
 def _either(bases: tuple[BasisReading, ...]) -> BasisReading | None:
@@ -113,12 +113,41 @@ def _is_on_request(clause: str) -> bool:
     )
 
 
-def _one_a_board(clause: str) -> tuple[BasisReading, ...]:
-    """'CUK per tonne, all others per short ton': several bases, which contradict each other for every row."""
-    said = [(part, basis) for part in _COMMAS.split(clause) if (basis := find_basis(part)) is not None]
-    by_bases = {basis.bases: basis for _, basis in said}
-    graded = any((grade := find_grade(part)) is not None and grade.grades for part, _ in said)
-    return tuple(by_bases.values()) if graded and len(by_bases) > 1 else ()
+def _one_a_board(clause: str) -> tuple[SaysBasis, ...]:
+    """'CUK per tonne, all others per short ton' and 'CUK: per tonne': each basis with the grades its part names.
+
+    () where just one is said of all, or none of any grade.
+    """
+    said: list[SaysBasis] = []
+    grades: tuple[str, ...] = ()
+    for part in _parts_of(clause):
+        grades = (*grades, *_grades_of(part))
+        basis = find_basis(part)
+        if basis is not None:
+            said.append(SaysBasis(basis, clause, tuple(dict.fromkeys(grades))))
+            grades = ()
+    several = len({each.basis.bases for each in said}) > 1
+    alone = len(said) == 1 and len(clause.split()) <= _FEW_WORDS
+    return tuple(said) if any(each.grades for each in said) and (several or alone) else ()
+
+
+_FEW_WORDS = 7
+"""'SBS and CRB per short ton'; a longer clause tells more than what prices are per."""
+
+
+def _parts_of(clause: str) -> Iterator[str]:
+    """The parts between commas and words for an exception: '…, except CUK, which is per tonne'."""
+    for piece in _COMMAS.split(clause):
+        start = 0
+        for match in phrases("exceptions").find(piece):
+            yield piece[start : match.start]
+            start = match.end
+        yield piece[start:]
+
+
+def _grades_of(part: str) -> tuple[str, ...]:
+    reading = find_grade(part)
+    return reading.grades if reading is not None else ()
 
 
 def _labelled_basis(clause: str) -> BasisReading | None:
