@@ -187,8 +187,14 @@ _PLAINLY = 0.8
 def _measured_by_unit(found: dict[Role, float], said: Sequence[Header]) -> dict[Role, float]:
     """'Substance' over 'g/m²' and 'µm': what a unit measures is what it measures, whatever its group is called."""
     lowest = said[-1] if len(said) > 1 else None
-    if lowest is None or lowest.currency is not None or by_words(lowest):
+    if lowest is None or by_words(lowest):
         return found
+    if lowest.currency is not None:
+        # A head that ran on from its neighbour: figures in '€/t' are no calipers.
+        return {role: strength for role, strength in found.items() if role not in (Role.CALIPER, Role.WEIGHT)}
+    if _is_a_measure(lowest):
+        # The sheet's title, repeated over each page, calls every column a price list's.
+        found = {role: strength for role, strength in found.items() if role not in PRICE_ROLES}
     if lowest.length_unit is not None and any(head.role in _LENGTHS for head in said[:-1]):
         # 'Width' over 'in' is a sheet's side, though calipers are in inches too.
         return {role: strength for role, strength in found.items() if role is not Role.CALIPER}
@@ -197,6 +203,12 @@ def _measured_by_unit(found: dict[Role, float], said: Sequence[Header]) -> dict[
     if lowest.weight_units and lowest.caliper_unit is None and Role.CALIPER in found:
         return {Role.WEIGHT if role is Role.CALIPER else role: strength for role, strength in found.items()}
     return found
+
+
+def _is_a_measure(head: Header) -> bool:
+    """Nothing but a unit of caliper or basis weight; 'UM' is a unit of measure to some."""
+    unit = any(phrases(units).whole(head.text) is not None for units in ("weight_units", "caliper_units"))
+    return unit and head.basis is None and head.strength(Role.BASIS) == 0
 
 
 _LENGTHS = frozenset({Role.WIDTH, Role.LENGTH, Role.ROLL_WIDTH, Role.SHEET_SIZE})

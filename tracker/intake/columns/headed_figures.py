@@ -46,6 +46,9 @@ def spreads_values(column: Column) -> bool:
         if head is not None and head.across == "grade" and said.strength(Role.INDEX) >= _NAMES:
             # 'SBS index' is a series of the market and no price of SBS.
             return False
+        if lowest.across == "grade" and head is not None and head.named and head.role in _MEASURES:
+            # A sub-heading 'GC1' right below the head 'g/m²' does not make prices of the weights.
+            return False
     return bool(lowest.across) or lowest.number is not None
 
 
@@ -71,6 +74,7 @@ def _heads_a_last_day(column: Column) -> bool:
     return any(until_in_head(head.text) is not None for head in column.said)
 
 
+_MEASURES = frozenset({Role.CALIPER, Role.WEIGHT})
 _NAMES = 0.75
 """From this strength on, a word of the head names a property or an index, also beside one that names a board."""
 

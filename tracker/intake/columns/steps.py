@@ -7,7 +7,9 @@ from itertools import product
 
 from tracker.intake.columns.column import Column
 from tracker.intake.columns.headed_figures import says_delivery, spreads_values
+from tracker.intake.grid import Cell
 from tracker.intake.tables.table import Table
+from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import CHARGES, Role
 
 _LOOKED_AT = 200
@@ -55,7 +57,16 @@ def _says_more(column: Column) -> bool:
 
 def _figures(table: Table, column: Column) -> dict[int, Decimal]:
     cells = ((row.index, table.view.rows[row.index].get(column.index)) for row in table.rows[:_LOOKED_AT])
-    return {row: cell.value for row, cell in cells if cell is not None and isinstance(cell.value, Decimal)}
+    figures = ((row, _figure(cell)) for row, cell in cells if cell is not None)
+    return {row: figure for row, figure in figures if figure is not None}
+
+
+def _figure(cell: Cell) -> Decimal | None:
+    """A number, also one kept as text where it can be read in one way."""
+    if isinstance(cell.value, Decimal):
+        return cell.value
+    readings = number_readings(cell.text) if isinstance(cell.value, str) else ()
+    return readings[0].value if len(readings) == 1 else None
 
 
 def _leads(start: _Figures, step: _Figures, price: _Figures) -> bool:

@@ -73,7 +73,7 @@ class TableReader:
         self._columns = {price.index: under_one_heading(read.columns, price) for price in self._offers}
         self._blocks: dict[tuple[int, int], tuple[int, int]] = {}
         self._kept: list[object] = []
-        self._priced = frozenset(price.index for price in read.columns.prices)
+        self._uncompared = frozenset(price.index for price in read.columns.prices) | read.counting
         self._lead_columns = frozenset(column.index for column in read.columns.of(Role.LEAD_TIME))
         self._minimum_columns = frozenset(column.index for column in read.columns.of(Role.MINIMUM))
         self._priceless: dict[int, str] = {}
@@ -222,9 +222,9 @@ class TableReader:
         fill_terms(draft, self._last_terms[2], price, self._vendor)
 
     def _other_cells(self, whole: WholeRow) -> str:
-        """All that the row says besides its prices, told apart by a sign that no cell holds."""
+        """All that the row says besides its prices and its number, told apart by a sign that no cell holds."""
         cells = whole.cells
-        texts = [cells[index].text for index in sorted(cells) if index not in self._priced]
+        texts = [cells[index].text for index in sorted(cells) if index not in self._uncompared]
         words = "\x1f".join(texts)
         return "\x1f".join([" ".join(text.split()) for text in texts]) if "\n" in words else words
 

@@ -7,6 +7,7 @@ from typing import TypeVar, cast
 
 from tracker.intake.offers.said import Said, at
 from tracker.intake.tables.table import Words
+from tracker.intake.values.board_words import names_only_board
 from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.charges import ChargeKind, ChargeWords
 from tracker.intake.values.column_legend import column_named
@@ -87,12 +88,20 @@ class Level:
     @cached_property
     def titles(self) -> tuple[Words, ...]:
         """The short texts that may name a board's measures: those that state nothing else, or call the board by its
-        grade first."""
+        grade first.
+
+        Of notes only those about the board alone: 'also available in 300 g/m²' is no line's weight.
+        """
         return tuple(
             words
             for words in self.texts
-            if len(words.text) <= _LONGEST_TITLE and (not _states_terms(words.text) or _calls_a_board(words.text))
+            if len(words.text) <= _LONGEST_TITLE
+            and (not _states_terms(words.text) or _calls_a_board(words.text))
+            and (not self._is_note(words) or names_only_board(words.text))
         )
+
+    def _is_note(self, words: Words) -> bool:
+        return self.last_row is not None and words.row > self.last_row
 
     @cached_property
     def sizes(self) -> tuple[Words, ...]:

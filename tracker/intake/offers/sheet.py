@@ -1,9 +1,11 @@
 """A sheet whose tables and columns are known: what the reading of offers goes over."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
+from decimal import Decimal
 from functools import cached_property
+from itertools import pairwise
 
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.grid import Cell
@@ -29,6 +31,17 @@ class ReadTable:
         rows = self.table.rows
         some = (row.index for row in rows[:: 1 + len(rows) // _READ_AT_MOST])
         return (cell for _, cell in self.table.view.down(column.index, some))
+
+    @cached_property
+    def counting(self) -> frozenset[int]:
+        """The columns that only number the rows (1, 2, 3 or 10, 20, 30): they tell no two offers apart."""
+        return frozenset(column.index for column in self.columns.of(Role.ITEM) if _counts(list(self.cells(column))))
+
+
+def _counts(cells: Sequence[Cell]) -> bool:
+    values = [cell.value for cell in cells if isinstance(cell.value, Decimal)]
+    steps = {after - before for before, after in pairwise(values)}
+    return len(values) == len(cells) and len(steps) == 1 and steps.pop() > 0
 
 
 @dataclass

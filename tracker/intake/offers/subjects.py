@@ -13,14 +13,17 @@ def sheet_level(read: ReadTable, sheet: ReadSheet, *, alone: bool) -> Level:
     """What a sheet's texts say of one of its tables. `alone`: it is the only one with offers.
 
     'Rolls, price ex works' over the first table says nothing of the one below 'Sheets 70 x 100 cm' but its currency;
-    'GC1, EUR/t, 6 weeks' over the first tells what the GD2 below a title of its own is priced in, and no more.
+    'GC1, EUR/t, 6 weeks' over the first tells what the GD2 below a title of its own is priced in, and no more. What
+    stands over a table further to the right is that table's alone, but for what it is priced in.
     """
     own = [words.text for words in read.table.titles]
     others = {words for other in sheet.tables if other is not read for words in other.table.titles}
     of_forms = {words for words in others if _apart(_forms([words.text]), _forms(own))}
     of_boards = {words for words in others if _apart(_grades([words.text]), _grades(own))}
-    texts = tuple(words for words in sheet.found.texts if words not in of_forms | of_boards)
-    apart = [words for words in sheet.found.texts if words in of_forms | of_boards]
+    right = max((column.index for column in read.table.columns), default=0)
+    beside = {words for words in others if words.cell.column > right}
+    texts = tuple(words for words in sheet.found.texts if words not in of_forms | of_boards | beside)
+    apart = [words for words in sheet.found.texts if words in of_forms | of_boards | beside]
     kept = tuple(
         said
         for said in Level("sheet", tuple(apart)).stated

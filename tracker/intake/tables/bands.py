@@ -171,11 +171,12 @@ def _beside_heads(part: View, view: View, row: int) -> bool:
 
 
 def _has_own_table(part: View) -> bool:
+    """Heads that name board and price, with figures below: words alone are columns of the table beside them."""
     for row in part.order:
         if is_header_row(part, row):
             heads = [head for cell in part.rows[row].values() if (head := head_of(cell)) is not None]
             if any(head.board for head in heads) and any(head.price or head.across for head in heads):
-                return True
+                return any(_figure(part, below) for below in part.order if below > row)
             if {Role.DESTINATION, Role.FREIGHT} <= {head.role for head in heads if head.named}:
                 # Rates to places, set apart from the boards beside them.
                 return True

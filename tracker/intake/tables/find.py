@@ -1,6 +1,6 @@
 """Finding the tables of a sheet: those that stand, those that lie on their side, and rows that need no header."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from functools import lru_cache
 
 from tracker.intake.grid import Cell
@@ -103,10 +103,22 @@ def _upright_tables(band: View) -> SheetTables:
             zones[place + 1].titles = tuple(words_of(band, titles))
     # What stands right above the first table is its title, and with all above it holds for the sheet too.
     nearest = _rows_right_above(band, zones[0].top, -1)[-1:]
-    for table in tables:
-        if table.first_row == zones[0].top:
-            table.titles = tuple(words_of(band, nearest))
+    firsts = [table for table in tables if table.first_row == zones[0].top]
+    for table, own in zip(firsts, _by_table(firsts, words_of(band, nearest)), strict=True):
+        table.titles = own
     return SheetTables(band, tuple(tables), tuple(texts))
+
+
+def _by_table(tables: Sequence[Table], titles: Sequence[Words]) -> Iterator[tuple[Words, ...]]:
+    """Titles in one row over tables beside each other: where each has its own, it is that table's alone."""
+    starts = [min(column.index for column in table.columns) for table in tables]
+    spans = list(zip(starts, [*starts[1:], None], strict=True))
+    own = [
+        tuple(said for said in titles if start <= said.cell.column and (end is None or said.cell.column < end))
+        for start, end in spans
+    ]
+    for said in own:
+        yield said if all(own) else tuple(titles)
 
 
 def _parted(rows: Sequence[int], end: int | None) -> tuple[list[int], list[int]]:

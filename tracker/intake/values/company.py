@@ -3,7 +3,7 @@
 import re
 from functools import lru_cache
 
-from tracker.intake.values.delivery import find_delivery
+from tracker.intake.values.delivery import delivery_text, find_delivery
 from tracker.intake.values.grade import find_grade
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
@@ -121,7 +121,10 @@ def _has_words_of_its_own(name: str) -> bool:
 
 
 def _written_as_form(head: str, match: Found[str]) -> bool:
-    """'Co', 'AB' and 'SA' are forms in capitals only ('as', 'co' are words); the KG of '€/1000 KG' is a kilogram."""
+    """'Co', 'AB' and 'SA' are forms in capitals only ('as', 'co' are words); the KG of '€/1000 KG' is a kilogram, and
+    the AB of 'EUR/T AB WERK' says from where."""
+    if delivery_text(head[match.start :]) is not None:
+        return False
     if head[match.start : match.end] == "KG" and head[: match.start].rstrip()[-1:] in _BEFORE_KILOGRAM:
         return False
     form = head[match.start : match.end]

@@ -37,9 +37,12 @@ _CAPITALS_ONLY = frozenset({"for", "fas", "fot", "dat", "cip", "fab", "lab"})
 def _terms_in(text: str) -> list[Found[str]]:
     folded = fold(text)
     found = _terms().among(tokens(folded))
-    return [
-        one for one in found if folded[one.start : one.end] not in _CAPITALS_ONLY or text[one.start : one.end].isupper()
-    ]
+    return [one for one in found if folded[one.start : one.end] not in _CAPITALS_ONLY or _stands_out(text, one)]
+
+
+def _stands_out(text: str, term: Found[str]) -> bool:
+    """Capitals among small letters, or at the beginning: the 'FOR' of 'CALL FOR LEAD TIME' is a word like the rest."""
+    return text[term.start : term.end].isupper() and (not text.isupper() or not text[: term.start].strip())
 
 
 @lru_cache(maxsize=16384)

@@ -30,9 +30,7 @@ def _folded_letter(letter: str) -> str:
 def _table() -> dict[int, str]:
     table = {code: _folded_letter(chr(code)) for code in range(0x41, 0x250) if chr(code).isalpha()}
     table.update({ord(a): b for a, b in _SAME.items()})
-    table.update(
-        {ord(a.upper()): b for a, b in _SAME.items() if len(a.upper()) == 1 and a.upper() != a and a not in "ıµμ"}
-    )
+    table.update({ord(a.upper()): b for a, b in _SAME.items() if len(a.upper()) == 1 and a.upper() != a and a != "ı"})
     table.update(dict.fromkeys(map(ord, _DASHES), "-"))
     table.update(dict.fromkeys(map(ord, _DOUBLE_QUOTES), '"'))
     table.update(dict.fromkeys(map(ord, _SINGLE_QUOTES), "'"))

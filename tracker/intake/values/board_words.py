@@ -1,0 +1,38 @@
+"""Texts that say which board they are about and nothing else."""
+
+from functools import lru_cache
+
+from tracker.intake.values.roles import Role
+from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import tokens_of
+
+_OF_BOARDS = (
+    "grades",
+    "grade_codes",
+    "coating",
+    "side_words",
+    "forms",
+    "weight_units",
+    "caliper_units",
+    "generic_names",
+    "header_filler",
+    "every_board",
+)
+_NAMED = frozenset({Role.GRADE, Role.PRODUCT, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.PRICE, Role.SHEET_SIZE})
+
+
+@lru_cache(maxsize=4096)
+def names_only_board(text: str) -> bool:
+    """Whether every word of a text names a board, its form or a measure of it.
+
+    'Basis weight 250 g/m² for all grades' does. 'Also available in 300 g/m²' and 'Stiffness at 300 g/m²' speak of
+    another board, or of something else of this one.
+    """
+    said = tokens_of(text)
+    known: set[int] = set()
+    for section in _OF_BOARDS:
+        known.update(place for match in phrases(section).among(said) for place in range(match.first, match.after))
+    for match in phrases("headers").among(said):
+        if match.value in _NAMED:
+            known.update(range(match.first, match.after))
+    return all(place in known or not any(map(str.isalpha, word)) for place, (word, *_) in enumerate(said))
