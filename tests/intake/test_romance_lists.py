@@ -3,6 +3,8 @@
 All vendors, boards and prices are invented.
 """
 
+from decimal import Decimal
+
 import pytest
 
 from tests.intake.sheets import lines
@@ -28,7 +30,7 @@ def offer(rows, cell):
 )
 def test_pounds_feet_and_delivery_in_a_title(title, basis, delivered):
     found = offer([[title], [], ["Grade", "Cal. pt", "lb/MSF", "Prix"], ["SBS C1S", 18, 76, 55.5]], "D4")
-    assert (found.basis, found.delivered) == (basis, delivered)
+    assert (found.price, found.basis, found.delivered) == (Decimal("55.5"), basis, delivered)
 
 
 def test_delivered_in_a_price_is_no_pound():

@@ -2,7 +2,8 @@
 
 import pytest
 
-from tracker.intake.values.grade import find_grade, legend
+from tracker.intake.values.grade import find_grade
+from tracker.intake.values.legends import legend
 
 GRADES = [
     ("SBS C1S", "SBS", 1),

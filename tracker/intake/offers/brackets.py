@@ -23,6 +23,7 @@ from tracker.intake.values.minimum import find_minimum
 from tracker.intake.values.numbers import NumberReading
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import SaysOrders
+from tracker.intake.words.lists import phrases
 
 _NO_UNIT = "figure without a unit"
 _BOARD = (Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.FORM)
@@ -223,6 +224,16 @@ def _from_limits(whole: WholeRow, columns: Columns) -> Said[Bracket] | None:
 def _limit(whole: WholeRow, columns: Columns, role: Role) -> tuple[Cell, Mass | None] | None:
     column = columns.first(role)
     cell = whole.cells.get(column.index) if column is not None else None
-    if column is None or cell is None or (isinstance(cell.value, Decimal) and cell.value == 0):
+    if column is None or cell is None or (isinstance(cell.value, Decimal) and cell.value == 0) or _is_open(cell):
         return None
     return cell, order_weight(cell, column)
+
+
+_DASHES = frozenset("-–—∞…+")
+
+
+def _is_open(cell: Cell) -> bool:
+    """'And up', 'no limit' and a dash say that there is no such limit."""
+    text = cell.text.strip()
+    behind = phrases("bracket").whole(text) in ("from", "above") and not any(map(str.isdigit, text))
+    return set(text) <= _DASHES or behind or phrases("open_end").whole(text) is not None

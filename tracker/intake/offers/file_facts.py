@@ -15,8 +15,9 @@ from tracker.intake.values.basis import find_basis, is_tonelada
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.currency import DOLLARS, countries, find_currencies
 from tracker.intake.values.dates import DateOrder, date_order, ordered
-from tracker.intake.values.grade import GradeReading, LegendEntry, find_grade
+from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.header import header
+from tracker.intake.values.legends import LegendEntry
 from tracker.intake.values.loads import load_definitions
 from tracker.intake.values.masses import Mass, find_mass_units, find_masses
 from tracker.intake.values.numbers import SignEvidence
@@ -179,6 +180,8 @@ def _loads(texts: Iterable[str]) -> dict[str, Mass]:
         for definition in load_definitions(text):
             if definition.weight is not None:
                 found.setdefault(definition.kind, set()).add(definition.weight)
+            if definition.full_load is not None:
+                found.setdefault("truckload", set()).add(definition.full_load)
     return {load: masses.pop() for load, masses in found.items() if len(masses) == 1}
 
 

@@ -9,7 +9,7 @@ from itertools import pairwise
 from tracker.intake.offers.sheet import ReadSheet
 from tracker.intake.tables.table import Words
 from tracker.intake.values.basis import basis_text
-from tracker.intake.values.grade import LegendEntry, legend
+from tracker.intake.values.legends import LegendEntry, legend
 from tracker.intake.values.money import price_unit
 from tracker.intake.values.roles import Role
 from tracker.intake.words.fold import fold

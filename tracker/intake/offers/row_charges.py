@@ -5,7 +5,7 @@ from decimal import Decimal
 
 from tracker.intake.grid import Cell
 from tracker.intake.offers.price_cell import is_price
-from tracker.intake.values.charges import ChargeKind, ChargeWords, charge_header
+from tracker.intake.values.charges import ChargeKind, ChargeWords, charge_header, find_charges
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.numbers import NumberReading
 from tracker.intake.words.lists import phrases
@@ -17,20 +17,28 @@ LARGEST_PERCENTAGE = 15
 def charge_of_row(label: Cell, figures: Sequence[Cell]) -> ChargeWords | None:
     """The charge that a row's label names and its figures under the prices give; None where it holds for some only.
 
-    It is in the prices' currency and per their unit. It has no amounts where the figures differ from one price to the
-    next, or may as well be per cent: then only its being there is certain.
+    It is in the prices' currency and per their unit, unless a figure says its own ('2.5 %', '62 USD/ST'). It has no
+    amounts where the figures differ from one price to the next, or may as well be per cent: then only its being there
+    is certain.
     """
     head = charge_header(label.text)
-    amounts = {cell.value for cell in figures if isinstance(cell.value, Decimal)}
-    if head is None or not amounts or phrases("not_charge").find(label.text) or find_grade(label.text) is not None:
+    charged = [cell for cell in figures if any(map(str.isdigit, cell.text))]
+    if head is None or not charged or phrases("not_charge").find(label.text) or find_grade(label.text) is not None:
         return None
-    formats = {"%" in cell.number_format for cell in figures}
-    percent = head.percent or formats == {True}
-    amount = amounts.pop() if len(amounts) == 1 and len(formats) == 1 else None
-    if amount is not None and formats == {True}:
-        amount *= 100
-    if amount is None or not (percent or _is_money(amount, head)):
-        return ChargeWords(head.kind, head.label)
+    rates = {_rate(cell, head) for cell in charged}
+    rate = rates.pop() if len(rates) == 1 else None
+    return rate or ChargeWords(head.kind, head.label)
+
+
+def _rate(cell: Cell, head: ChargeWords) -> ChargeWords | None:
+    """What one figure says the charge comes to; None where that is not certain."""
+    if not isinstance(cell.value, Decimal):
+        return next(iter(find_charges(f"{head.label} {cell.text}")), None)
+    by_format = "%" in cell.number_format
+    percent = head.percent or by_format
+    amount = cell.value * 100 if by_format else cell.value
+    if not (percent or _is_money(amount, head)):
+        return None
     readings = (NumberReading(amount),)
     return ChargeWords(head.kind, head.label, readings, head.currency, head.basis, percent, as_price=not percent)
 

@@ -12,7 +12,8 @@ from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.charges import ChargeKind, ChargeWords
 from tracker.intake.values.column_legend import column_named
 from tracker.intake.values.delivery import Delivery
-from tracker.intake.values.grade import GradeReading, LegendEntry, find_grade
+from tracker.intake.values.grade import GradeReading, find_grade
+from tracker.intake.values.legends import LegendEntry
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.statements import SaysWeightBasis, Statement, statements
 from tracker.intake.values.weight import find_weights

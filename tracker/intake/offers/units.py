@@ -42,8 +42,12 @@ class Units:
 
     @property
     def metric_file(self) -> bool:
-        """Metric units and none of the other kind: enough for a lone 't' to be a tonne."""
-        return self._metric and not self._us
+        """Metric units and none of the other kind: enough for a lone 't' to be a tonne.
+
+        Among calipers in micrometres a few in points do not make board that is weighed in g/m² American.
+        """
+        few_inches = bool(self.grams) and self.inches < self.millimetres
+        return self._metric and not (self.pounds or self.feet) and (not self.inches or few_inches)
 
     @property
     def metric_but_for_points(self) -> bool:

@@ -12,6 +12,7 @@ from tracker.intake.columns.row_units import with_row_units
 from tracker.intake.grid import Cell, Workbook
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts, facts_of
+from tracker.intake.offers.footnotes import with_footnotes
 from tracker.intake.offers.lines import TableReader
 from tracker.intake.offers.marked import marked_sheet
 from tracker.intake.offers.money import Claimed, bases_of, unit_of_format, unit_of_text
@@ -114,7 +115,7 @@ def _read_tables(
             rows = f"{read.table.first_row + 1}-{read.table.last_row + 1}"
             found.passed.append(PassedOver(sheet.name, rows, why or read.passed_over))
             continue
-        levels = tuple(_levels(read, sheet, sheets, len(offering)))
+        levels = tuple(map(with_footnotes, _levels(read, sheet, sheets, len(offering))))
         vendor = vendor_among(read.table.titles) or vendor_among(sheet.found.texts)
         if vendor is None and file_vendor is not None and not may_name_another(sheet.found.texts, file_vendor):
             vendor = file_vendor

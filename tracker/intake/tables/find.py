@@ -16,7 +16,7 @@ from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
 from tracker.intake.tables.turned import Labels, label_runs
 from tracker.intake.tables.view import View, part_of, turned
 from tracker.intake.tables.words import words_of
-from tracker.intake.tables.zones import Zone, zone_at
+from tracker.intake.tables.zones import Zone, measured_anew, zone_at
 
 _LOOKED_AT = 60
 
@@ -178,6 +178,11 @@ def _zones(band: View, skipped: set[int]) -> list[Zone]:
     data_shapes: set[tuple[tuple[int, bool], ...]] = set()
     for row in band.order:
         if row <= below:
+            continue
+        again = measured_anew(band, zones[-1], row) if zones else None
+        if again is not None:
+            zones.append(again)
+            below = row
             continue
         shape = _shape(band, row)
         # A row shaped like a data row above it is another data row: long lists are not read for headers.

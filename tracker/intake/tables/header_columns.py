@@ -5,12 +5,11 @@ from tracker.intake.tables.table import HeadedColumn
 from tracker.intake.tables.view import View
 
 
-def headed_columns(view: View, top: int, bottom: int) -> list[HeadedColumn]:
-    """Every column of the header in rows `top` to `bottom`, with the texts above it.
+def headed_columns(view: View, rows: list[int]) -> list[HeadedColumn]:
+    """Every column of the header in these rows, with the texts above it from the top down.
 
     Upper cells run right over blanks as far as lower heads go.
     """
-    rows = [row for row in range(top, bottom + 1) if row in view.rows]
     indices = sorted({column for row in rows for column in view.rows[row]})
     columns = []
     for index in _with_merged(view, rows, indices):

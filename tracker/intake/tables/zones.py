@@ -9,6 +9,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.header_columns import headed_columns
 from tracker.intake.tables.header_rows import asked_and_answered, heads_of, is_header_row, under_axis
 from tracker.intake.tables.heads import Head, head_of
+from tracker.intake.tables.measure_rows import measures_across
 from tracker.intake.tables.table import HeadedColumn, Words
 from tracker.intake.tables.view import View
 from tracker.intake.values.delivery import find_delivery
@@ -21,11 +22,14 @@ _LONGEST_GROUP = 60
 
 @dataclass(slots=True)
 class Zone:
-    """Rows `top` to `bottom` of a header; `main` is the row whose words were recognised."""
+    """Rows `top` to `bottom` of a header; `main` is the row whose words were recognised. `rows`: all that head the
+    columns, which may stand further up. `measured`: the last of them tells each column's weight or caliper."""
 
     top: int
     main: int
     bottom: int
+    rows: list[int] = field(default_factory=list)
+    measured: bool = False
     columns: list[HeadedColumn] = field(default_factory=list)
     titles: tuple[Words, ...] = ()
 
@@ -36,9 +40,23 @@ def zone_at(view: View, row: int, below: int) -> Zone | None:
         return None
     bottom = _last_row(view, row)
     top = _first_row(view, row, below)
-    zone = Zone(top, row, bottom)
-    zone.columns = headed_columns(view, top, bottom)
+    rows = [each for each in range(top, bottom + 1) if each in view.rows]
+    zone = Zone(top, row, bottom, rows, bottom > row and _measures(view, row, bottom), headed_columns(view, rows))
     return zone if zone.columns else None
+
+
+def measured_anew(view: View, zone: Zone, row: int) -> Zone | None:
+    """The zone that begins with a further row of measures under the same header: 'SBS, lb/MSF' above, 'CRB, lb/MSF'
+    here."""
+    if not zone.measured or not _measures(view, zone.main, row):
+        return None
+    rows = [*zone.rows[:-1], row]
+    return Zone(row, zone.main, row, rows, measured=True, columns=headed_columns(view, rows))
+
+
+def _measures(view: View, main: int, row: int) -> bool:
+    heads = heads_of(view, row)
+    return heads is not None and measures_across(view, main, row, heads)
 
 
 def _last_row(view: View, main: int) -> int:
@@ -58,7 +76,11 @@ def _continues_header(view: View, main: int, row: int) -> bool:
     columns = list(view.rows[row])
     if any(head.number is not None for head in heads):
         bare = all(head.number is not None for head in heads)
-        return (bare and under_axis(view, main, row)) or _second_axis(view, main, row, heads)
+        return (
+            (bare and under_axis(view, main, row))
+            or _second_axis(view, main, row, heads)
+            or measures_across(view, main, row, heads)
+        )
     if _under_group(view, main, columns):
         return True
     # A row of units stands under heads of its own; a lone grade in the first column is a sub-heading.

@@ -80,7 +80,9 @@ def _label(text: str, found: list[Found[str]]) -> str:
     return " ".join(text[start:end].split())
 
 
-_PERCENT = re.compile(r"([-+]?\d+(?:[.,]\d+)?)\s*(?:%|percent|per cent|prozent|procent|pour cent|por ciento)")
+_PERCENT = re.compile(
+    r"((?:(?<!\d)(?<!\d\s)[-+])?\d+(?:[.,]\d+)?)\s*(?:%|percent|per cent|prozent|procent|pour cent|por ciento)"
+)
 
 
 @lru_cache(maxsize=4096)
@@ -126,10 +128,19 @@ class _Parts:
         for part in map(str.strip, _PARTS.split(clause)):
             if parts.charged and any(match.start == 0 for match in phrases("optional").find(part)):
                 parts.optional.append(parts.charged.pop())
+            if parts.charged and not _charges_in(part) and _begins_with_all(part):
+                # 'Energy surcharge, all items 2.5 %'.
+                parts.charged[-1] += f" {part}"
+                continue
             named = any(match.value != ChargeKind.OTHER for match in _charges_in(part))
             follows = is_optional(part) or (follows and not named)
             (parts.optional if follows else parts.charged).append(part)
         return parts
+
+
+def _begins_with_all(part: str) -> bool:
+    found = [match for match in phrases("every_board").find(part) if match.value == "all"]
+    return bool(found) and found[0].start == 0 and any(map(str.isdigit, part))
 
 
 _PARTS = re.compile(r",(?!\d)|\b(?:and|und|et|y|och)\b")
@@ -193,19 +204,30 @@ def _in_part(part: str) -> ChargeWords | None:
         # 'Energy surcharge 3 % SBS, 2.5 % CRB' is one rate a board, and none for all of them.
         return None
     kind, label = ChargeKind(named[0].value), _label(part, named)
-    percents = _PERCENT.findall(fold(part))
+    percents = list(_PERCENT.finditer(fold(part)))
     if len(percents) == 1:
-        readings = number_readings(percents[0])
-        return ChargeWords(kind, label, readings, percent=True) if readings else None
+        readings = () if _ends_a_range(part, percents[0]) else number_readings(percents[0][1])
+        return ChargeWords(kind, label, readings, percent=True) if readings else ChargeWords(kind, label)
     if percents:
-        return None
+        return ChargeWords(kind, label)
     return _money(part, named, ChargeWords(kind, label))
+
+
+_FIGURE_BEFORE = re.compile(r"\d\s*(?P<gap>[^\d\s.,]{1,6})\s*$")
+
+
+def _ends_a_range(part: str, percent: re.Match[str]) -> bool:
+    """'2-3 %' and '2 or 3 %' say two rates."""
+    before = _FIGURE_BEFORE.search(part[: percent.start()])
+    return before is not None and (
+        not any(map(str.isalpha, before["gap"])) or phrases("range").whole(before["gap"]) is not None
+    )
 
 
 def _money(part: str, named: list[Found[str]], charge: ChargeWords) -> ChargeWords | None:
     """The one amount left when the words for the charge and for 'extra' are taken out."""
     rest = list(part)
-    for match in (*named, *phrases("charge_filler").find(part)):
+    for match in (*named, *phrases("charge_filler").find(part), *phrases("every_board").find(part)):
         rest[match.start : match.end] = " " * (match.end - match.start)
     price = price_text("".join(rest).strip(" :=–-()."))
     if price is None or not price.amounts or price.is_range or price.rest or price.currency is None:

@@ -36,14 +36,6 @@ class GradeReading:
         return bool(self.grades) or self.coated_sides is not None
 
 
-@dataclass(frozen=True, slots=True)
-class LegendEntry:
-    """A vendor's own name and what the file says it is."""
-
-    name: str
-    grade: GradeReading
-
-
 @cache
 def _names() -> Phrases[str]:
     return Phrases(words("grades"))
@@ -176,44 +168,3 @@ def coated_count(text: str) -> int | None:
     if count is None or (count["sides"] and phrases("side_words").whole(count["sides"]) is None):
         return None
     return int(count[1])
-
-
-_LEGEND = re.compile(
-    r"^\s*(?P<name>[^=:()]{2,60}?)\s*(?:=|:|\s[-–—]\s|\s(?:is|means|stands for|ist|est|es|är)\s)\s*"
-    r"(?P<grade>[^=]{2,80})$"
-)
-_IN_BRACKETS = re.compile(r"(?P<name>[^,;.=:()]{2,60}?)\s*\((?P<grade>[^()]{2,80})\)")
-_PARTS = re.compile(r"[;\n|]|,(?=[^()]*(?:=|\()[^()]*)|\.\s")
-
-
-@lru_cache(maxsize=4096)
-def legend(text: str) -> tuple[LegendEntry, ...]:
-    """The explanations of a vendor's names in a note: 'Fenlight White = SBS C1S, Fenlight Brown = CUK'.
-
-    Only where the explained side names exactly one grade and the name's own side names none.
-    """
-    entries = []
-    for part in _PARTS.split(text):
-        for match in (_LEGEND.match(part), _IN_BRACKETS.search(part)):
-            entry = None if match is None else _entry(match["name"], match["grade"])
-            if entry is not None:
-                entries.append(entry)
-                break
-    return tuple(entries)
-
-
-def _entry(name: str, explanation: str) -> LegendEntry | None:
-    name = name.strip(" \"'“”*•-")
-    grade = find_grade(explanation)
-    own = find_grade(name)
-    if (
-        grade is None
-        or grade.grade is None
-        or not name
-        or phrases("legend_labels").whole(name) is not None
-        or not any(c.isalpha() for c in name)
-    ):
-        return None
-    if own is not None and own.grades:
-        return None
-    return LegendEntry(name, grade)

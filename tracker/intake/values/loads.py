@@ -32,11 +32,15 @@ class LoadDefinition:
             return self.bracket.start if self.bracket.alone else None
         return self.each
 
+    @property
+    def full_load(self) -> Mass | None:
+        """Where a full load begins: 'full load = 24 t and more', 'part load = under 24 t'."""
+        if self.bracket is None or self.bracket.alone:
+            return None
+        return self.bracket.start if self.kind == "truckload" else self.bracket.end
 
-_SIGN = re.compile(
-    r"^\s*(?:[:=]|-\s|–\s|(?:is|means|of|weighs?|weight|holds|entspricht|wiegt|pèse|pesa|väger)\b)\s*(?P<rest>.+)$",
-    re.IGNORECASE,
-)
+
+_SIGN = re.compile(r"\s*(?:[:=]|-\s|–\s)\s*")
 
 
 # 'netto', 'net' and 'nett': the board alone. A gross weight defines nothing. 'Reels of 800 kg each' says no more than
@@ -71,14 +75,23 @@ def _definition(part: str) -> LoadDefinition | None:
     each = _each_ahead(part[: named[0].start]) if kind in ("pallet", "roll") else None
     if each is not None:
         return LoadDefinition(kind, part, each=each)
-    sign = _SIGN.match(part[named[-1].end :].lstrip(" )."))
-    if sign is None:
+    rest = _behind_sign(part[named[-1].end :].lstrip(" )."))
+    if not rest:
         return None
     if kind in ("pallet", "roll"):
         # 'max. 1,000 kg' or 'about 800 kg' define nothing.
-        each = mass_text(_NET.sub("", sign["rest"].strip(" .)")))
+        each = mass_text(_NET.sub("", rest.strip(" .)")))
         return LoadDefinition(kind, part, each=each) if each is not None else None
-    bracket = bracket_text(sign["rest"].strip())
+    bracket = bracket_text(rest.strip())
     if bracket is None or bracket.not_weight:
         return None
     return LoadDefinition(kind, part, bracket=bracket)
+
+
+def _behind_sign(text: str) -> str:
+    """What stands behind '=' or a word that defines ('weighs'); '' where neither begins the text."""
+    sign = _SIGN.match(text)
+    if sign is not None:
+        return text[sign.end() :]
+    said = [match for match in phrases("weighs").find(text) if match.start == 0]
+    return text[said[0].end :].lstrip(" :") if said else ""

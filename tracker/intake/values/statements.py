@@ -14,8 +14,8 @@ from tracker.intake.values.clauses import clauses
 from tracker.intake.values.dates import DateReading, find_dates
 from tracker.intake.values.delivery import Delivery, find_delivery
 from tracker.intake.values.delivery_week import DeliveryWeek, delivery_week
-from tracker.intake.values.grade import LegendEntry, legend
 from tracker.intake.values.lead import LeadTime, find_lead, lead_by_itself, leads_by_grade
+from tracker.intake.values.legends import LegendEntry, legend
 from tracker.intake.values.masses import Mass, find_masses
 from tracker.intake.values.minimum import minimums
 from tracker.intake.values.multiples import converts

@@ -1,0 +1,126 @@
+"""What a careful reader takes from a title's half sentence, a row of weights, a legend or a word in a column."""
+
+from decimal import Decimal
+
+import pytest
+
+from tests.intake.sheets import codes, lines
+from tracker.trade.footing import footing
+from tracker.trade.offer import State
+from tracker.trade.quantities import WeightUnit, grammage
+
+
+def in_gsm(*pounds_per_msf):
+    return [pytest.approx(float(grammage(Decimal(each), WeightUnit.LB_MSF))) for each in pounds_per_msf]
+
+
+def weights_of(rows):
+    return [float(line.offer.grammage_gsm) for line in lines(rows).values()]
+
+
+@pytest.mark.parametrize(
+    "title",
+    ["US$ per short ton by basis weight, lb per 1,000 sq ft", "US$/ST, across: basis weight (lb/MSF)"],
+)
+def test_a_title_names_what_bare_numbers_across_are(title):
+    assert weights_of([[title], [], ["Grade", 60, 68], ["SBS C1S", 1240, 1231]]) == in_gsm(60, 68)
+
+
+def test_a_row_of_weights_under_calipers_weighs_the_rows_below_it():
+    rows = [
+        ["US$ per cwt"], [], ["Caliper (pt)", 14, 18], ["SBS, lb/MSF", 60, 76], ["SBS C1S", "61.2", "60.3"],
+        ["CRB, lb/MSF", 56, 70], ["CRB C1S", "41.2", "40.3"],
+    ]  # fmt: skip
+    assert list(lines(rows)) == ["B5", "C5", "B7", "C7"]
+    assert weights_of(rows) == in_gsm(60, 76, 56, 70)
+
+
+def test_a_row_of_weights_under_grades_weighs_the_columns():
+    rows = [
+        ["Prix €/t"], [], ["Qualité", "GC1", "GD2"], ["Grammage g/m²", 250, 350], ["< 5 t", 1351, 961],
+        ["> 5 t", 1278, 888],
+    ]  # fmt: skip
+    found = lines(rows)
+    assert [(cell, line.offer.grammage_gsm) for cell, line in found.items()] == [
+        ("B5", 250), ("C5", 350), ("B6", 250), ("C6", 350),
+    ]  # fmt: skip
+    assert [line.offer.below_kg for line in found.values()][:2] == [5000, 5000]
+
+
+@pytest.mark.parametrize("last", ["and up", "+", "–", "no limit", "y más", "offen", "et plus"])
+def test_the_last_order_size_is_open(last):
+    rows = [
+        ["Board", "pt", "Order from (lb)", "to (lb)", "USD/cwt"],
+        ["SBS", 18, 5000, 19999, 62], ["SBS", 18, 20000, last, 59],
+    ]  # fmt: skip
+    line = lines(rows)["E3"]
+    assert (line.state, line.offer.below_kg) == (State.ACCEPTED, None)
+
+
+@pytest.mark.parametrize(
+    ("note", "heads", "bounds"),
+    [
+        ("Komplettladung = 24 t und mehr, Teilladung = unter 24 t.", ("Teilladung", "Komplettladung"), 24000),
+        ("En pall väger 800 kg.", ("under 5 pallar", "5 pallar och mer"), 4000),
+        ("Une palette pèse 800 kg", ("moins de 5 palettes", "5 palettes et plus"), 4000),
+        ("Part load = under 24 t", ("Part load", "Full load"), 24000),
+    ],
+)
+def test_what_a_load_weighs_can_be_said_in_a_sentence(note, heads, bounds):
+    rows = [[f"EUR/t. {note}"], [], ["Sorte", "g/m²", "µm", *heads], ["GD2", 300, 390, 958, 911]]
+    small, large = lines(rows).values()
+    assert (small.offer.from_kg, small.offer.below_kg) == (None, bounds)
+    assert (large.offer.from_kg, large.offer.below_kg) == (bounds, None)
+
+
+@pytest.mark.parametrize("place", [0, -1])
+@pytest.mark.parametrize(
+    "legend", ["Lindenblanc = GC1", "Unser Lindenblanc ist ein Faltschachtelkarton.", "Lindenblanc (GC1)"]
+)
+def test_a_legend_says_nothing_of_other_names(legend, place):
+    rows = [
+        ["EUR/t"],
+        [],
+        ["Marke", "g/m²", "µm", "Preis"],
+        ["Lindenblanc", 230, 370, 1315],
+        ["Lindensilk", 300, 390, 1180],
+    ]
+    rows = [[legend], *rows] if place == 0 else [*rows, [], [legend]]
+    explained, other = lines(rows).values()
+    assert (explained.state, explained.offer.grade) == (State.ACCEPTED, "FBB")
+    assert (other.state, codes(other)) == (State.QUESTION, {"grade-unknown"})
+
+
+def test_charges_in_rows_below_the_boards_are_in_the_delivered_cost():
+    rows = [
+        ["FOB mill"], ["Item", "pt", "lb/MSF", "US$/ST"], ["SBS C1S", 14, 60, 1000],
+        ["Freight to your plant, all items", None, None, 62], ["Energy surcharge, all items", None, None, "2.5 %"],
+    ]  # fmt: skip
+    (line,) = lines(rows).values()
+    assert float(footing(line.offer).delivered_per_tonne) == pytest.approx(1087 / 0.90718474)
+
+
+@pytest.mark.parametrize("rate", ["2 or 3 %", "2-3 %", "2 to 3 %", "2 %/3 %"])
+def test_a_charge_row_that_is_not_understood_leaves_the_delivered_cost_open(rate):
+    rows = [
+        ["FOB mill"], ["Item", "pt", "lb/MSF", "US$/ST"], ["SBS C1S", 14, 60, 1000],
+        ["Freight", None, None, 62], ["Energy surcharge", None, None, rate],
+    ]  # fmt: skip
+    (line,) = lines(rows).values()
+    assert footing(line.offer).delivered_per_tonne is None
+
+
+def test_a_sentence_tells_what_a_sign_at_a_price_means():
+    rows = [
+        ["Preise in EUR/t, mit * gekennzeichnete Preise in EUR/kg"], [], ["Sorte", "g/m²", "µm", "Preis"],
+        ["GC1", 230, 370, 1313], ["GD2", 300, 390, "0,93*"], ["GD2", 350, 455, 917],
+    ]  # fmt: skip
+    assert [line.offer.basis.value for line in lines(rows).values()] == ["tonne", "kg", "tonne"]
+
+
+def test_a_point_among_micrometres_makes_no_short_ton():
+    rows = [
+        ["Sorte", "Gewicht", "Dicke", "EUR/t"], ["GC1", "250 g/m²", "0,40 mm", 1311],
+        ["GC1", "270 g/m²", "435 µm", 1303], ["GC2", "300 g/m²", "19 pt", 1266],
+    ]  # fmt: skip
+    assert {line.offer.basis.value for line in lines(rows).values()} == {"tonne"}

@@ -1,0 +1,91 @@
+"""What a file says a vendor's own names stand for: 'Fenlight White = SBS C1S', 'Lindengrau ist ein Graukarton'."""
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import lru_cache
+
+from tracker.intake.values.grade import GradeReading, find_grade
+from tracker.intake.words.lists import phrases
+
+
+@dataclass(frozen=True, slots=True)
+class LegendEntry:
+    """A vendor's own name and what the file says it is."""
+
+    name: str
+    grade: GradeReading
+
+
+_LEGEND = re.compile(
+    r"^\s*(?P<name>[^=:()]{2,60}?)\s*(?:=|:|\s[-–—]\s|\s(?:is|means|stands for|ist|est|es|är)\s)\s*"
+    r"(?P<grade>[^=]{2,80})$"
+)
+_IN_BRACKETS = re.compile(r"(?P<name>[^,;.=:()]{2,60}?)\s*\((?P<grade>[^()]{2,80})\)")
+_PARTS = re.compile(r"[;\n|]|,(?=[^()]*(?:=|\()[^()]*)|\.\s")
+
+
+@lru_cache(maxsize=4096)
+def legend(text: str) -> tuple[LegendEntry, ...]:
+    """The explanations of a vendor's names in a note: 'Fenlight White = SBS C1S, Fenlight Brown = CUK'.
+
+    Only where the explained side names exactly one grade and the name's own side names none.
+    """
+    entries = []
+    for part in _PARTS.split(text):
+        for match in (_LEGEND.match(part), _IN_BRACKETS.search(part)):
+            entry = None if match is None else _entry(match["name"], match["grade"])
+            if entry is not None:
+                entries.append(entry)
+                break
+    return tuple(entries) or tuple(_in_sentences(text))
+
+
+_SENTENCES = re.compile(r"[;\n]|\.(?:\s|$)")
+_MEMBERS = re.compile(r",\s|\s(?:and|und|et|y|och)\s")
+_NAME = r"(?P<name>[^\W\d_a-z][\w'’-]*(?:\s+[^\W\d_a-z][\w'’-]*){0,2})"
+_NAMED = re.compile(_NAME + r"\s+(?P<rest>[^\W\d_].*)")
+
+
+def _in_sentences(text: str) -> Iterator[LegendEntry]:
+    """'Lindenblanc ist ein Faltschachtelkarton, Lindengrau ein Graukarton': the verb counts on to the next comma."""
+    for sentence in _SENTENCES.split(text):
+        if not phrases("copula").find(sentence):
+            continue
+        for member in _MEMBERS.split(sentence):
+            entry = _of_member(member.strip())
+            if entry is not None:
+                yield entry
+
+
+def _of_member(member: str) -> LegendEntry | None:
+    """A name, then a verb or an article or both, then what the name stands for."""
+    for article in phrases("articles").find(member)[:1]:
+        if article.start == 0:
+            member = member[article.end :].strip()
+    match = _NAMED.match(member)
+    if match is None:
+        return None
+    rest, led = match["rest"], False
+    for section in ("copula", "articles"):
+        found = [one for one in phrases(section).find(rest) if one.start == 0]
+        if found:
+            rest, led = rest[found[0].end :].strip(), True
+    return _entry(match["name"], rest) if led else None
+
+
+def _entry(name: str, explanation: str) -> LegendEntry | None:
+    name = name.strip(" \"'“”*•-")
+    grade = find_grade(explanation)
+    own = find_grade(name)
+    if (
+        grade is None
+        or grade.grade is None
+        or not name
+        or phrases("legend_labels").whole(name) is not None
+        or not any(c.isalpha() for c in name)
+    ):
+        return None
+    if own is not None and own.grades:
+        return None
+    return LegendEntry(name, grade)
