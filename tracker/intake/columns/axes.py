@@ -17,6 +17,7 @@ from tracker.intake.values.header import Header, header
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import Role
 from tracker.intake.values.weight import WeightReading, weight_in, weight_text
+from tracker.intake.words.lists import phrases
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,12 +78,18 @@ class Axes:
 
 def _measures_named(text: str) -> list[tuple[Role, Header]]:
     """The measures that a line names with a unit and without a value: 'price by grammage (g/m²)', not '250 g/m²'."""
-    parts = [header(part) for part in _PARTS.split(text)]
+    parts = [header(part) for part in (*_PARTS.split(text), *_from_the_name(text))]
     if any(said.calipers or said.weights for said in parts):
         return []
     weights = [(Role.WEIGHT, said) for said in parts if len(said.weight_units) == 1 and said.strength(Role.WEIGHT)]
     calipers = [(Role.CALIPER, said) for said in parts if said.caliper_unit and said.strength(Role.CALIPER)]
     return [*weights, *calipers]
+
+
+def _from_the_name(text: str) -> list[str]:
+    """'by basis weight, lb per 1,000 sq ft' in a line that begins with the price: from the measure's name on."""
+    named = [match for match in phrases("headers").find(text) if match.value in (Role.CALIPER, Role.WEIGHT)]
+    return [text[match.start :] for match in named if match.start > 0]
 
 
 _PARTS = re.compile(r"\s[-–—]\s|[;,|\n]|\.\s")

@@ -16,6 +16,7 @@ from tracker.intake.values.charges import charge_header
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.header import header
 from tracker.intake.values.lead import LeadUnit, lead_unit
+from tracker.intake.values.lengths import measured
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import Remark, Statement, says
 from tracker.intake.values.weight import find_weights
@@ -207,7 +208,9 @@ def _heads_charges(text: str) -> bool:
 
 @lru_cache(maxsize=4096)
 def _heads_measures(text: str) -> bool:
-    """'GC1 g/m²' beside figures: what the board weighs, and not what it costs."""
+    """'GC1 g/m²' beside figures: what the board weighs, and not what it costs; 'rolls under 62 in' has a figure."""
+    if any(one.unit for units in ("caliper_units", "weight_units") for one in measured(text, units)):
+        return False
     said = header(text)
     units = len(said.weight_units) == 1 or said.caliper_unit is not None
     return units and said.basis is None and said.currency is None and not (said.weights or said.calipers)

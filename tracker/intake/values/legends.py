@@ -60,10 +60,7 @@ def _in_sentences(text: str) -> Iterator[LegendEntry]:
 
 def _of_member(member: str) -> LegendEntry | None:
     """A name, then a verb or an article or both, then what the name stands for."""
-    for article in phrases("articles").find(member)[:1]:
-        if article.start == 0:
-            member = member[article.end :].strip()
-    match = _NAMED.match(member)
+    match = _NAMED.match(_without_article(member))
     if match is None:
         return None
     rest, led = match["rest"], False
@@ -74,8 +71,14 @@ def _of_member(member: str) -> LegendEntry | None:
     return _entry(match["name"], rest) if led else None
 
 
+def _without_article(text: str) -> str:
+    """'Unser Lindenblanc' goes by its own name."""
+    ahead = [match for match in phrases("articles").find(text) if match.start == 0]
+    return text[ahead[0].end :].strip() if ahead else text
+
+
 def _entry(name: str, explanation: str) -> LegendEntry | None:
-    name = name.strip(" \"'“”*•-")
+    name = _without_article(name.strip(" \"'“”*•-"))
     grade = find_grade(explanation)
     own = find_grade(name)
     if (
