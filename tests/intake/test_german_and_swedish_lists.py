@@ -183,6 +183,38 @@ def test_freight_behind_a_price_unit_says_what_the_price_has_in_it(first, second
     assert [(line.offer.delivered, len(line.offer.charges)) for line in found.values()] == offered
 
 
+def test_a_board_on_two_lines_has_the_measures_of_the_line_below_it():
+    rows = [["EUR/t"], ["Pos.", "Artikel", "Preis"], [1, "GC1", 1204], [None, "250 g/m², 405 µm"], [2, "GD2", 846]]
+    offers = [line.offer for line in lines([*rows, [None, "350 g/m², 465 µm"]]).values()]
+    assert [(offer.grammage_gsm, offer.caliper_um) for offer in offers] == [(250, 405), (350, 465)]
+
+
+def test_measures_above_every_board_stay_headings():
+    rows = [["EUR/t"], ["Sorte", "Preis"], ["250 g/m², 405 µm"], ["GC1", 1204], ["350 g/m², 465 µm"], ["GD2", 846]]
+    offers = [line.offer for line in lines(rows).values()]
+    assert [(offer.grammage_gsm, offer.caliper_um) for offer in offers] == [(250, 405), (350, 465)]
+
+
+def test_a_price_with_its_freight_beside_the_one_at_the_mill():
+    rows = [["EUR/t"], ["Sorte", "g/m²", "µm", "ab Werk", "inkl. Fracht"], ["GC1", 250, 405, 1204, 1252]]
+    found = lines([*rows, ["GD2", 350, 465, 846, 894]])
+    assert [(str(line.state), line.offer.delivered) for line in found.values()] == [
+        ("accepted", False), ("accepted", True),
+    ] * 2  # fmt: skip
+
+
+@pytest.mark.parametrize(("label", "figure"), [("Vertrieb Süd", "0171 4417218"), ("Kurs EUR/CHF", 0.94)])
+def test_telephones_and_rates_of_exchange_below_the_prices_are_no_prices(label, figure):
+    rows = [
+        ["Preise CHF/t"],
+        ["Sorte", "g/m²", "µm", "Preis"],
+        ["GC1", 250, 405, 1204],
+        [],
+        [label, None, None, figure],
+    ]
+    assert list(lines(rows)) == ["D3"]
+
+
 def test_samples_that_were_sent_are_no_offers():
     rows = [["Pris SEK/ton"], ["Kvalitet", "g/m²", "µm", "Pris"], ["GC1", 250, 405, 13200], [], ["Skickade prover"]]
     assert list(lines([*rows, ["Kvalitet", "g/m²", "Antal ark"], ["GC1", 250, 25]])) == ["D3"]

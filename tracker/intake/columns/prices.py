@@ -69,7 +69,7 @@ def price_columns(
             replace(
                 _price_column(column, kind, axes),
                 sizes=sizes.get(column.index, ()),
-                unexplained=column in unexplained,
+                unexplained=column in unexplained and not _said_delivered(column),
             )
             for column, kind in kinds.items()
         ]

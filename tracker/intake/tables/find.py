@@ -5,7 +5,7 @@ from functools import lru_cache
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.bands import bands_of
-from tracker.intake.tables.body import body_of
+from tracker.intake.tables.body import Body, body_of
 from tracker.intake.tables.headless import described_columns, price_columns, priced_rows
 from tracker.intake.tables.heads import head_of, head_of_words
 from tracker.intake.tables.label_units import with_label_units
@@ -14,6 +14,7 @@ from tracker.intake.tables.segments import segments_of
 from tracker.intake.tables.sentences import spoken_offers
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
 from tracker.intake.tables.turned import Labels, label_runs
+from tracker.intake.tables.two_lines import with_second_lines
 from tracker.intake.tables.view import View, part_of, turned
 from tracker.intake.tables.words import words_of
 from tracker.intake.tables.zones import Zone, measured_anew, zone_at
@@ -141,13 +142,25 @@ def _zone_tables(band: View, zone: Zone, rows: list[int]) -> tuple[list[Table], 
     several = len(segments) > 1
     for columns in segments:
         part = part_of(band, rows, range(columns[0].index, columns[-1].index + 1)) if several else band
-        body = body_of(part, [row for row in rows if row in part.rows], _valued(columns))
+        told, body = _told_whole(part, rows, _valued(columns))
+        if told is not part:
+            after -= part.rows.keys() - told.rows.keys()
+        part = told
         after -= {row.index for row in body.rows}
         if body.rows:
             after -= {row for row in rows if row < body.rows[-1].index}
             table = Table(part, tuple(columns), body.rows, zone.top, body.rows[-1].index, zone.titles)
             tables.append(without_line_pairs(table))
     return tables, sorted(after)
+
+
+def _told_whole(part: View, rows: list[int], valued: frozenset[int]) -> tuple[View, Body]:
+    """The rows below a header, each board on one line."""
+    body = body_of(part, [row for row in rows if row in part.rows], valued)
+    joined = with_second_lines(part, rows, body)
+    if joined is None:
+        return part, body
+    return joined, body_of(joined, [row for row in rows if row in joined.rows], valued)
 
 
 def _with_unheaded(band: View, zone: Zone, rows: list[int]) -> list[HeadedColumn]:

@@ -123,11 +123,13 @@ def _no_price_texts() -> frozenset[str]:
 
 def _says_no_price(text: str) -> bool:
     folded = fold(text).strip().strip("()[]!*").strip()
-    if _counts_pages(folded):
+    if _counts_pages(folded) or _TELEPHONE.fullmatch(folded):
         return True
     return folded.rstrip(".:") in _no_price_texts() or folded in _no_price_texts()
 
 
+# Eight digits and more behind a nought, and nothing of a price about them: '0171 4417218', '+46 8 441 72 18'.
+_TELEPHONE = re.compile(r"(?=(?:\D*\d){8})(?:\+|0(?=[\d /]))[\d /()-]+")
 _PAGE = re.compile(r"(?P<word>[^\W\d_]+)\.? *\d{1,3}(?: *(?:/|\(|[^\W\d_]+) *\d{1,3}\)?)?")
 
 
