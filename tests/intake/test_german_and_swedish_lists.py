@@ -425,3 +425,15 @@ def test_a_vendor_written_once_quotes_every_board_until_the_next_vendor():
     found = lines(rows)
     assert {str(line.state) for line in found.values()} == {"accepted"}
     assert [line.offer.vendor for line in found.values()] == ["A-Karton GmbH"] * 2 + ["B-Board AG"] * 2
+
+
+@pytest.mark.parametrize(("note", "caliper"), [("Zwischenlagen 0,4 mm", None), ("Dicke 0,4 mm", 400), ("0,4 mm", 400)])
+def test_a_note_below_measures_board_only_where_it_says_so(note, caliper):
+    rows = [["EUR/t"], ["Sorte", "g/m²", "Preis"], ["GC1", 250, 1204], ["GC1", 260, 1198], [], [note]]
+    assert {line.offer.caliper_um for line in lines(rows).values()} == {caliper}
+
+
+def test_lots_of_several_widths_are_no_order_sizes_of_one_board():
+    rows = [["EUR/t"], ["Sorte", "g/m²", "µm", "Breite mm", "Menge kg", "Preis"], ["GC2", 250, 405, 820, 4200, 990]]
+    offers = [line.offer for line in lines([*rows, ["GC2", 250, 405, 1020, 2600, 960]]).values()]
+    assert [offer.below_kg for offer in offers] == [None, None]

@@ -69,7 +69,7 @@ def price_columns(
             replace(
                 _price_column(column, kind, axes),
                 sizes=sizes.get(column.index, ()),
-                unexplained=column in unexplained and not _said_delivered(column),
+                unexplained=column in unexplained and not _with_its_freight(column),
             )
             for column, kind in kinds.items()
         ]
@@ -98,6 +98,11 @@ def _kinds(columns: Columns) -> dict[Column, Kind]:
     for column in (*of_earlier_years(kinds), *marked_as_old(kinds), *before_the_new(kinds, columns)):
         kinds[column] = Kind.PREVIOUS
     return dict(sorted(kinds.items(), key=lambda item: item[0].index))
+
+
+def _with_its_freight(column: Column) -> bool:
+    """'inkl. Fracht' over figures like the prices beside it explains them: they are delivered."""
+    return any(head.delivery is not None and head.delivery.delivered is True for head in column.said)
 
 
 def _listed_beside(kinds: dict[Column, Kind], unexplained: Sequence[Column]) -> dict[Column, Kind]:

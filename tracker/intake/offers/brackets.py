@@ -28,6 +28,9 @@ from tracker.intake.words.lists import phrases
 _NO_UNIT = "figure without a unit"
 _BOARD = (Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.FORM)
 
+_ACROSS = (Role.WIDTH, Role.ROLL_WIDTH)
+"""What tells one lot of a board from another: two lots are no two order sizes of one."""
+
 
 @dataclass
 class Brackets:
@@ -120,7 +123,7 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
     if columns.first(Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY, Role.REMARKS) is None:
         return {}
     groups: dict[tuple[str, ...], list[tuple[int, Said[Bracket]]]] = {}
-    board = columns.of(*_BOARD)
+    board = columns.of(*_BOARD, *_ACROSS)
     for whole in rows:
         said = _of_row(whole, columns)
         if said is not None:
