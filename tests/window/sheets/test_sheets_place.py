@@ -40,6 +40,7 @@ def test_a_remembered_answer_is_changed_and_stored_offers_follow_it_and_back(mar
     settle(qtbot, marked)
     assert set(marked.session.comparison.snapshot.currencies) == {"EUR"}
     (change,) = (each for each in marked.sheets.remembered.findChildren(QPushButton) if each.text() == "Change…")
+    change.setFocus()
     change.click()
     (choices,) = change.findChildren(QMenu)
     assert choices.isVisible()
@@ -48,6 +49,7 @@ def test_a_remembered_answer_is_changed_and_stored_offers_follow_it_and_back(mar
     settle(qtbot, marked)
     texts = [label.text() for label in marked.sheets.remembered.findChildren(QLabel)]
     assert "Prices are in SEK." in texts
+    assert marked.focusWidget().accessibleName() == "Change: Prices are in SEK."
     assert "3 stored offers follow" in marked.message.text
     assert set(marked.session.comparison.snapshot.currencies) == {"SEK"}
     marked.steps.undo()

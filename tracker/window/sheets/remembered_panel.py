@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import QTimer, Signal
 from PySide6.QtWidgets import QFrame, QLayout, QMenu, QPushButton, QVBoxLayout, QWidget
 
 from tracker.trade.answer_words import answer_words, other_answers, sentence
@@ -38,6 +38,8 @@ class RememberedPanel(QFrame):
         self._answers: tuple[Remembered, ...] = ()
         self._layouts: tuple[KeptLayout, ...] = ()
         self._vendor = ""
+        self._ways: list[QPushButton] = []
+        self._owed = -1
         self._title = words("Remembered", "heading", wrap=True)
         self.everyone = button("All vendors", "word")
         self.everyone.clicked.connect(lambda: self.show_vendor(""))
@@ -59,6 +61,9 @@ class RememberedPanel(QFrame):
         self._show()
 
     def _show(self) -> None:
+        focused = self.window().focusWidget()
+        self._owed = next((place for place, way in enumerate(self._ways) if way is focused), self._owed)
+        self._ways.clear()
         clear(self._list)
         self._title.setText(f"Remembered for {self._vendor.rstrip('.')}" if self._vendor else "Remembered")
         self.everyone.setVisible(bool(self._vendor))
@@ -76,6 +81,16 @@ class RememberedPanel(QFrame):
             for kept in self._layouts:
                 if kept.vendor == name:
                     self._list.addLayout(self._layout(kept))
+        if not self._ways:
+            self._owed = -1
+        elif self._owed >= 0:
+            again = self._ways[min(self._owed, len(self._ways) - 1)]
+            QTimer.singleShot(0, again, partial(self._give_keys_to, again))
+
+    def _give_keys_to(self, way: QPushButton) -> None:
+        """Once it is there to be seen; else the keys would be anywhere after the list was written anew."""
+        self._owed = -1
+        way.setFocus()
 
     def _answer(self, answer: Remembered) -> QLayout:
         said = sentence(answer_words(answer.key, answer.value, answer.words))
@@ -113,7 +128,9 @@ class RememberedPanel(QFrame):
         gone.setAccessibleName(f"Forget: {said}")
         gone.clicked.connect(forget)
         both = column(words(said, wrap=True, selectable=True), words(told, "small", wrap=True))
-        ways = column(*(each for each in (change, gone) if each is not None), None)
+        own = [each for each in (change, gone) if each is not None]
+        self._ways += own
+        ways = column(*own, None)
         return row(both, ways, gap=8, grow=0)
 
     def _forget(self, answer: int, _checked: bool = False) -> None:
