@@ -84,6 +84,21 @@ def test_what_is_not_one_price_is_asked_with_its_figures_to_choose_from(text, fi
 
 
 @pytest.mark.parametrize(
+    ("texts", "asked"),
+    [
+        (["Prices per short ton.", "We can offer SBS C1S 18 pt at $1,190 while stock lasts at the mill."], "A2"),
+        (["We can offer", "SBS C1S 18 pt", "at $1,190 per short ton"], "A3"),
+        (["SBS C1S 18 pt 75 lb/MSF: reels $1,190/ST, sheets $1,260/ST"], "A1"),
+        (["SBS prices will go up by $40 per ton.", "Freight $45 per ton"], None),
+    ],
+)
+def test_in_a_letter_without_an_offer_any_price_is_asked_about(texts, asked):
+    reading = read([[text] for text in texts])
+    assert {line.offer.source.cell: line.state for line in reading.lines} == ({asked: State.QUESTION} if asked else {})
+    assert [passed.why for passed in reading.passed_over] == ([] if asked else ["no prices"])
+
+
+@pytest.mark.parametrize(
     ("text", "asked"),
     [
         (

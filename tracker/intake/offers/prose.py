@@ -14,11 +14,14 @@ from tracker.trade.offer import NoteCode
 _SHOWN = 120
 
 
-def prose_drafts(sheet: ReadSheet) -> Iterator[Draft]:
-    """One held line for each text around the tables that names a board and what it costs."""
+def prose_drafts(sheet: ReadSheet, *, alone: bool = False) -> Iterator[Draft]:
+    """One held line for each text around the tables that names a board and what it costs.
+
+    `alone`: the file offers nothing else, and less is needed to ask.
+    """
     asked: set[tuple[int, int]] = set()
     for words in _around(sheet):
-        told = priced_prose(words.text)
+        told = priced_prose(words.text, alone=alone)
         place = words.cell.row, words.cell.column
         if told is not None and place not in asked and _may_buy_board(told.price):
             asked.add(place)
@@ -33,8 +36,10 @@ def _around(sheet: ReadSheet) -> Iterator[Words]:
         yield from (words for groups in headings.values() for words in groups[-1])
 
 
-def _may_buy_board(price: PriceText) -> bool:
+def _may_buy_board(price: PriceText | None) -> bool:
     """'GC1 400 µm goes up by 15 EUR/t': what no board costs is a change or a charge, whatever its words."""
+    if price is None:
+        return True
     bases = price.basis.bases if price.basis is not None else frozenset()
     codes = price.currency.codes if price.currency is not None else ()
     code = "USD" if "USD" in codes else next(iter(codes), "")
@@ -49,7 +54,7 @@ def _asked(words: Words, told: str) -> Draft:
     draft = Draft(words.sheet, words.cell)
     shown = told if len(told) <= _SHOWN else f"{told[:_SHOWN]}…"
     text = (
-        f"A sentence names a board and a price: “{shown}”. If it is an offer, write its board and its price in cells "
+        f"A sentence names a price of board: “{shown}”. If it is an offer, write its board and its price in cells "
         "of their own and import the file again; else leave it out."
     )
     draft.ask(NoteCode.NUMBER_AMBIGUOUS, draft.price_key, draft.where, text, shown)

@@ -72,8 +72,16 @@ def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
         found.drafts.extend(
             draft for sheet in sheets if not sheet.tables for draft in unheaded_drafts(sheet.found.view)
         )
+    if not found.drafts:
+        told = (sheet for sheet in sheets if not passed_whole(sheet))
+        found.drafts.extend(draft for sheet in told for draft in prose_drafts(sheet, alone=True))
     found.drafts = without_repeats(found.drafts)
+    asked = {draft.sheet for draft in found.drafts}
+    found.passed = [passed for passed in found.passed if passed.why != NO_PRICES or passed.sheet not in asked]
     return found
+
+
+NO_PRICES = "no prices"
 
 
 def _read_sheet(view: View) -> ReadSheet:
@@ -130,7 +138,7 @@ def _read_tables(
         found.drafts.extend(prose_drafts(sheet))
     if len(found.drafts) == before and not sheet.tables:
         found.passed.append(
-            PassedOver(sheet.name, f"1-{sheet.found.view.order[-1] + 1}" if sheet.found.view.order else "", "no prices")
+            PassedOver(sheet.name, f"1-{sheet.found.view.order[-1] + 1}" if sheet.found.view.order else "", NO_PRICES)
         )
 
 

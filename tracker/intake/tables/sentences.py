@@ -81,6 +81,9 @@ def parted_offer(text: str) -> tuple[str, str] | None:
     for match in BREAK.finditer(text, max(0, len(text) - LONGEST_PRICE)):
         board, price = text[: match.start()], text[match.end() :]
         if plain_price(price) is not None and _is_board(board):
+            # 'Reels $1,190, sheets $1,260/ST' names two prices, and neither is the one.
+            if next(prices_within(board, unit=False), None) is not None:
+                return None
             return board.strip(" -–—•*"), price.strip().rstrip(".")
     return _priced_within(text)
 

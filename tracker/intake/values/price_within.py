@@ -22,8 +22,11 @@ def plain_price(text: str) -> PriceText | None:
     return said if said is not None and said.amounts and not said.rest and said.currency is not None else None
 
 
-def prices_within(text: str) -> Iterator[tuple[int, int, int, int]]:
-    """Where each price that names currency and unit may begin and end, and where the words around it end and begin."""
+def prices_within(text: str, *, unit: bool = True) -> Iterator[tuple[int, int, int, int]]:
+    """Where each price that names its currency may begin and end, and where the words around it end and begin.
+
+    `unit`: only those that say as well what they are per.
+    """
     at = 0
     for currency in find_currencies(text):
         at = text.find(currency.words, at)
@@ -33,6 +36,7 @@ def prices_within(text: str) -> Iterator[tuple[int, int, int, int]]:
         ends += [(len(text), len(text))] if high >= len(text) else []
         for before, after in combinations(ends, 2):
             price = text[before[1] : after[0]]
-            if before[1] <= at < after[0] and plain_price(price) is not None and find_basis(price) is not None:
+            named = before[1] <= at < after[0] and plain_price(price) is not None
+            if named and (not unit or find_basis(price) is not None):
                 yield before[0], before[1], after[0], after[1]
         at += len(currency.words)

@@ -18,21 +18,27 @@ from tracker.intake.words.lists import phrases
 
 @dataclass(frozen=True, slots=True)
 class PricedProse:
-    """The sentence, and the price in it."""
+    """The sentence, and the price in it; None for an amount that says not what it is per."""
 
     sentence: str
-    price: PriceText
+    price: PriceText | None
 
 
 @lru_cache(maxsize=8192)
-def priced_prose(text: str) -> PricedProse | None:
+def priced_prose(text: str, *, alone: bool = False) -> PricedProse | None:
     """The sentence with a price where a text names a board by grade and measure and what it costs; else None.
 
-    What a charge, a change of prices, an index or an earlier list comes to is no offer.
+    What a charge, a change of prices, an index or an earlier list comes to is no offer. `alone`: nothing else in the
+    file offers anything, so that a price without a board may be an offer, and an amount beside a grade.
     """
-    if not any(map(str.isdigit, text)) or not _names_board(text):
+    if not any(map(str.isdigit, text)) or not (alone or _names_board(text)):
         return None
-    return next((told for clause in clauses(text) if (told := _priced(clause)) is not None), None)
+    said = [clause for clause in clauses(text) if _of_a_price(clause)]
+    priced = next((told for clause in said if (told := _priced(clause)) is not None), None)
+    if priced is not None or not alone or find_grade(text) is None:
+        return priced
+    amounts = (clause for clause in said if next(prices_within(clause, unit=False), None) is not None)
+    return next((PricedProse(clause, None) for clause in amounts), None)
 
 
 def _names_board(text: str) -> bool:
@@ -40,12 +46,14 @@ def _names_board(text: str) -> bool:
     return grade is not None and bool(grade.grades) and bool(find_calipers(text) or find_weights(text))
 
 
-def _priced(clause: str) -> PricedProse | None:
+def _of_a_price(clause: str) -> bool:
     if find_charges(clause) or optional_charges(clause) or price_changes(clause):
-        return None
+        return False
     if phrases("additions").find(clause) or phrases("price_moves").find(clause):
-        return None
-    if dearer_if_small(clause) is not None or says(clause) & {Remark.SUPERSEDED, Remark.INDEX, Remark.TOTAL}:
-        return None
+        return False
+    return dearer_if_small(clause) is None and not says(clause) & {Remark.SUPERSEDED, Remark.INDEX, Remark.TOTAL}
+
+
+def _priced(clause: str) -> PricedProse | None:
     found = (price_text(clause[start:end].strip().rstrip(".")) for _, start, end, _ in prices_within(clause))
     return next((PricedProse(clause, price) for price in found if price is not None), None)
