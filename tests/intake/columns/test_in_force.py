@@ -24,7 +24,15 @@ def test_a_cost_by_weight_beside_a_price_by_area_is_the_same_price_said_twice():
     assert set(lines([[*SPECS, "Cost USD/ST", "Price USD/MSF"], ["SBS C1S", 14, 58, 1240, 35.96]])) == {"D2"}
 
 
-@pytest.mark.parametrize("heads", [("Current price", "Proposed price"), ("Derzeitiger Preis", "Künftiger Preis")])
+@pytest.mark.parametrize(
+    "heads",
+    [
+        ("Current price", "Proposed price"),
+        ("Derzeitiger Preis", "Künftiger Preis"),
+        ("Price now", "Price from 1 July 2026"),
+        ("Price", "Price effective 1 July 2026"),
+    ],
+)
 def test_prices_of_two_times_are_asked_about(heads):
     found = lines([["USD per short ton"], [*SPECS, *heads], ["SBS C1S", 14, 58, 1240, 1265]])
     assert {str(line.state) for line in found.values()} == {"question"}

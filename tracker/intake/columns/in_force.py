@@ -44,9 +44,11 @@ def _no_longer_in_force(group: list[Column]) -> list[Column]:
 
 
 def without_dates(text: str) -> str:
-    """A head's words but for the days in it."""
+    """A head's words but for the days in it, and the 'from' right before one."""
     for found in sorted(find_dates(text), key=lambda date: -date.start):
-        text = text[: found.start] + text[found.end :]
+        before = text[: found.start].rstrip()
+        since = next((match for match in phrases("since").find(before) if match.end == len(before)), None)
+        text = (before if since is None else before[: since.start]) + " " + text[found.end :]
     return text
 
 
@@ -72,7 +74,9 @@ def told_apart_by_time(heads: Sequence[str]) -> bool:
     if len(set(map(_plainly, heads))) < 2 or any(until_in_head(head) for head in heads):
         return False
     without = {_without_ages(without_dates(head)) for head in heads}
-    return len(without) == 1 and not without & set(map(_plainly, heads))
+    # 'Price' beside 'Price from 1 July' holds until then; what stands beside 'Price 2026' is told elsewhere.
+    dated = any(find_dates(head) for head in heads)
+    return len(without) == 1 and (dated or not without & set(map(_plainly, heads)))
 
 
 def before_the_new(kinds: Mapping[Column, Kind], columns: Columns) -> list[Column]:
