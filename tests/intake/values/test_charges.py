@@ -210,6 +210,8 @@ def test_titles_that_are_no_firm(text):
         "Supplément énergie : 35 EUR/t en sus de tous les prix ci-dessus.",
         "Recargo energético: 35 €/t adicional a todos los precios anteriores",
         "Supplément énergie : 35 €/t pour toute la France",
+        "Prix hors surcharge énergie (35 €/t)",
+        "Recargo energético 35 €/t no incluido",
     ],
 )
 def test_a_charge_added_to_all_prices(text):

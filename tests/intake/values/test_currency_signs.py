@@ -30,7 +30,15 @@ def test_a_coating_before_a_dollar_names_no_country(text):
     assert found.bare_dollar
 
 
-@pytest.mark.parametrize(("text", "code"), [("C1S C$/t", "CAD"), ("S$/t", "SGD"), ("grade 1 S$/t", "SGD")])
+@pytest.mark.parametrize(
+    ("text", "code"),
+    [
+        ("C1S C$/t", "CAD"), ("S$/t", "SGD"), ("grade 1 S$/t", "SGD"), ("$ CAN/t", "CAD"), ("$CAN la tonne", "CAD"),
+        ("$ canadiens/t", "CAD"), ("Col$/TM", "COP"), ("$MN/TM", "MXN"), ("dls/TM", "USD"),
+        # Whose dollar 'TT$' is the list of words does not know, and 'can' may be a verb.
+        ("prices in $ can change", None),
+    ],
+)  # fmt: skip
 def test_a_letter_by_itself_does(text, code):
     assert [found.code for found in find_currencies(text)] == [code]
 
@@ -43,6 +51,11 @@ def test_whose_cents(text, code):
     found = currency_text(text)
     assert found is not None
     assert (found.code, found.cents) == (code, True)
+
+
+def test_a_sign_behind_unknown_letters_is_nobodys_dollar():
+    assert find_currencies("TT$/t") == ()
+    assert [found.code for found in find_currencies("Price$/MSF")] == [None]
 
 
 def test_words_that_only_look_like_money_are_left_alone_in_sentences():

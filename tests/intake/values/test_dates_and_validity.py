@@ -15,6 +15,7 @@ WEEKS = [" weeks", " wks", " Wochen", " semaines", " sem.", " semanas", " veckor
 
 
 def test_clauses_part_sentences_but_not_dates_and_short_forms():
+    assert clauses("Camion de 24 t. Prix en EUR") == ["Camion de 24 t", "Prix en EUR"]
     assert clauses("Valid until 31. Dezember 2026. Payment net 30. Min. order 5 t, ca. 4 wks – FOB mill") == [
         "Valid until 31. Dezember 2026",
         "Payment net 30",

@@ -167,8 +167,15 @@ def _without_amount(part: str) -> ChargeWords | None:
 def _stated_in(part: str) -> list[Found[str]]:
     """The charges that a part of a note speaks of; none where they are included, waived, hang on a condition, or are of
     small orders alone."""
-    conditional = any(_is_condition(part, match) for match in phrases("not_charge").find(part))
+    within = [(match.start, match.end) for match in phrases("charge_filler").find(part)]
+    # The 'incluido' of 'no incluido' is none by itself.
+    said = [one for one in phrases("not_charge").find(part) if not any(_inside(one, *span) for span in within)]
+    conditional = any(_is_condition(part, match) for match in said)
     return [] if _is_included(part) or conditional or _of_small_orders(part) else _charges_in(part)
+
+
+def _inside(match: Found[str], start: int, end: int) -> bool:
+    return start <= match.start and match.end <= end and match.end - match.start < end - start
 
 
 def _is_condition(part: str, match: Found[str]) -> bool:

@@ -49,10 +49,18 @@ def _abbreviation(text: str, stop: int) -> bool:
     if text[stop + 1 :].lstrip()[:1].isdigit() and phrases("months").whole(word) is not None:
         # 'Aug. 31'.
         return True
-    if len(word) > 1 and phrases("basis").whole(word) is not None and text[stop + 1 :].lstrip()[:1].isupper():
-        # 'USD per short ton. CUK …' begins a sentence, where 'USD/ton. corta' goes on.
+    if _ends_a_sentence(text, stop, word):
         return False
     return word in _short_forms()
+
+
+def _ends_a_sentence(text: str, stop: int, word: str) -> bool:
+    """'USD per short ton. CUK …' and 'Camion de 24 t. Prix …', where 'USD/ton. corta' and 'Min. 5 t. pro Sorte' go on."""
+    unit = len(word) > 1 and phrases("basis").whole(word) is not None
+    return (unit or bool(_WEIGHED.search(text[:stop]))) and text[stop + 1 :].lstrip()[:1].isupper()
+
+
+_WEIGHED = re.compile(r"\d\s?t$")
 
 
 def _goes_on(text: str) -> bool:

@@ -45,13 +45,27 @@ _COATINGS = frozenset({"c1s", "c2s", "c0s"})
 
 
 class _Currencies(Phrases[tuple[str, bool]]):
-    """The S of 'C1S $/ST' ends a coating, and makes no dollar of Singapore."""
+    """The S of 'C1S $/ST' ends a coating, and makes no dollar of Singapore; 'TT$' names a country that is not known."""
 
     def at(self, found: Sequence[Token], place: int) -> Found[tuple[str, bool]] | None:
         match = super().at(found, place)
         around = [word for word, _, _ in found[max(0, place - 2) : place + 1]]
         ends_a_coating = len(around) == len("c1s") and "".join(around) in _COATINGS
-        return None if match is not None and ends_a_coating and found[place - 2][2] == found[place][1] - 1 else match
+        if match is not None and ends_a_coating and found[place - 2][2] == found[place][1] - 1:
+            return None
+        return None if match is not None and _behind_letters(found, place) else match
+
+
+def _behind_letters(found: Sequence[Token], place: int) -> bool:
+    """A '$' right behind a letter or two that are no currency with it."""
+    before = found[place - 1] if place and found[place][0] == "$" else ("", 0, 0)
+    if not before[0].isalpha() or len(before[0]) > _LONGEST_COUNTRY or before[2] != found[place][1]:
+        return False
+    # The S of 'C1S$' stands behind a figure.
+    return place == 1 or not (found[place - 2][0].isdigit() and found[place - 2][2] == before[1])
+
+
+_LONGEST_COUNTRY = 3
 
 
 @cache
@@ -66,6 +80,9 @@ def currency_phrases() -> Phrases[tuple[str, bool]]:
 
 def reading_of(key: str, cents: bool, text: str) -> CurrencyReading:
     """A word list's key as a reading: 'EUR' is certain, 'dollar' and 'krona' are several."""
+    if key == "CAD" and text.endswith(" can"):
+        # '$ can.' is Canada's; in 'prices in $ can change' no country is named.
+        return CurrencyReading(("CAD", "USD"), text, cents)
     return CurrencyReading(SHARED.get(key, (key,)), text, cents, bare_dollar=key == "dollar")
 
 
