@@ -55,7 +55,7 @@ def _abbreviation(text: str, stop: int) -> bool:
 
 
 def _ends_a_sentence(text: str, stop: int, word: str) -> bool:
-    """'USD per short ton. CUK …' and 'Camion de 24 t. Prix …', where 'USD/ton. corta' and 'Min. 5 t. pro Sorte' go on."""
+    """'USD per short ton. CUK …', 'Camion de 24 t. Prix …'; 'USD/ton. corta' and 'Min. 5 t. pro Sorte' go on."""
     unit = len(word) > 1 and phrases("basis").whole(word) is not None
     return (unit or bool(_WEIGHED.search(text[:stop]))) and text[stop + 1 :].lstrip()[:1].isupper()
 
