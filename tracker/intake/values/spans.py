@@ -45,10 +45,12 @@ def _of_one_kind(folded: str, one: Measured, after: Measured) -> bool:
     if not after.unit or one.unit not in ("", after.unit):
         return False
     gap = folded[one.end : after.start].strip()
-    times = after.amounts[0].value / one.amounts[0].value if one.amounts[0].value > 0 else Decimal(0)
+    # The 1.020 of '700-1.020 mm' is a thousand and some.
+    pairs = [(first.value, last.value) for first in one.amounts for last in after.amounts if first.value > 0]
+    times = [last / first for first, last in pairs]
     if gap in _SIGNS or phrases("range").whole(gap) is not None:
-        return 1 < times <= _WIDEST_SPAN
-    return gap in _LIST_SIGNS and 1 / _WIDEST_STEP <= times <= _WIDEST_STEP and times != 1
+        return any(1 < each <= _WIDEST_SPAN for each in times)
+    return gap in _LIST_SIGNS and any(1 / _WIDEST_STEP <= each <= _WIDEST_STEP and each != 1 for each in times)
 
 
 def _open(folded: str, one: Measured) -> bool:
