@@ -437,3 +437,9 @@ def test_lots_of_several_widths_are_no_order_sizes_of_one_board():
     rows = [["EUR/t"], ["Sorte", "g/m²", "µm", "Breite mm", "Menge kg", "Preis"], ["GC2", 250, 405, 820, 4200, 990]]
     offers = [line.offer for line in lines([*rows, ["GC2", 250, 405, 1020, 2600, 960]]).values()]
     assert [offer.below_kg for offer in offers] == [None, None]
+
+
+@pytest.mark.parametrize(("second", "offered"), [(278.3, ["C3"]), (290.0, ["C3", "C4"])])
+def test_one_price_on_two_bases_line_by_line_is_one_offer(second, offered):
+    rows = [["frei Haus"], ["Sorte", "Einheit", "230 g/m²"], ["GC1", "€/t", 1210], [None, "€/1000 m²", second]]
+    assert list(lines(rows)) == offered

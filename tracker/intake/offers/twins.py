@@ -48,7 +48,7 @@ def _settle_by_twins(row: Sequence[Draft]) -> None:
 def _may_be_same_offer(draft: Draft, twin: Draft) -> bool:
     told = draft.basis is not None and twin.basis is not None and not twin.refused and not draft.refused
     same = draft.currency == twin.currency is not None and draft.delivered == twin.delivered
-    return told and same and _about(draft) == _about(twin)
+    return told and same and about(draft) == about(twin)
 
 
 def _settle_by(draft: Draft, twin: Draft) -> None:
@@ -76,13 +76,13 @@ def _same_offer(one: Draft, other: Draft) -> bool:
     if (one.basis is None) != (other.basis is None):
         # A price per 100 kg, which is asked about, must not hold back the one per tonne beside it.
         return False
-    about, also = _about(one), _about(other)
-    return about == also or (about[1:] == also[1:] and _one_price(one, other))
+    for_one, for_other = about(one), about(other)
+    return for_one == for_other or (for_one[1:] == for_other[1:] and _one_price(one, other))
 
 
 def _one_price(one: Draft, other: Draft) -> bool:
     """The same money on two bases, whatever other words their heads have: 'EUR/t | sold at EUR/1000 m²'."""
-    first, second = _tonne(one), _tonne(other)
+    first, second = tonne(one), tonne(other)
     if one.basis is other.basis or first is None or second is None or (one.label and other.label):
         return False
     if any(reading.role is Role.PRICE for reading in header_roles(one.label or other.label)):
@@ -91,7 +91,7 @@ def _one_price(one: Draft, other: Draft) -> bool:
     return abs(first - second) <= _MOST * max(first, second)
 
 
-def _about(draft: Draft) -> tuple[object, ...]:
+def about(draft: Draft) -> tuple[object, ...]:
     """What an offer is for, apart from its price."""
     return (
         draft.label,
@@ -108,7 +108,7 @@ def _about(draft: Draft) -> tuple[object, ...]:
 
 def _join(draft: Draft, twin: Draft) -> None:
     draft.also = (*draft.also, twin.where)
-    one, other = _tonne(draft), _tonne(twin)
+    one, other = tonne(draft), tonne(twin)
     if one is None or other is None:
         if one is other is None and draft.basis is twin.basis and draft.price != twin.price:
             _disagree(draft, twin)
@@ -117,7 +117,8 @@ def _join(draft: Draft, twin: Draft) -> None:
         _disagree(draft, twin)
 
 
-def _tonne(draft: Draft) -> Fraction | None:
+def tonne(draft: Draft) -> Fraction | None:
+    """What the offer's price makes a tonne, in its own currency; None where that can't be known."""
     return None if draft.price is None else _tonne_of(draft, draft.price)
 
 
@@ -141,7 +142,7 @@ def _disagree(draft: Draft, twin: Draft) -> None:
 
 def _compared(pair: Sequence[Draft]) -> str:
     """': 1,069 and 1,188 USD a tonne', where both can be put on one basis."""
-    tonnes = [_tonne(each) for each in pair]
+    tonnes = [tonne(each) for each in pair]
     if any(tonne is None for tonne in tonnes):
         return ""
     figures = " and ".join(f"{float(tonne):,.0f}" for tonne in tonnes if tonne is not None)
@@ -173,7 +174,7 @@ def disagreeing_rows(drafts: Iterable[Draft]) -> None:
     for draft in drafts:
         if times[draft.row_words] == 1 or draft.refused or draft.price is None:
             continue
-        key = (draft.block, draft.row_words, *_about(draft), draft.currency, draft.basis)
+        key = (draft.block, draft.row_words, *about(draft), draft.currency, draft.basis)
         earlier = first.setdefault(key, draft)
         if earlier is draft or earlier.price is None:
             continue
@@ -192,4 +193,4 @@ def _times_said(drafts: Iterable[Draft]) -> Counter[str]:
 def _all_of(draft: Draft) -> tuple[object, ...]:
     price = (draft.price, draft.currency, draft.basis, draft.charges, draft.delivered)
     terms = (draft.minimum_kg, draft.lead_days, draft.valid_until)
-    return (draft.row_words, *_about(draft), draft.product, draft.coated_sides, *price, *terms)
+    return (draft.row_words, *about(draft), draft.product, draft.coated_sides, *price, *terms)

@@ -14,6 +14,7 @@ from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts, facts_of
 from tracker.intake.offers.footnotes import with_footnotes
 from tracker.intake.offers.lines import TableReader
+from tracker.intake.offers.lines_of_bases import joined_down
 from tracker.intake.offers.marked import marked_sheet
 from tracker.intake.offers.money import Claimed, bases_of, unit_of_format, unit_of_text
 from tracker.intake.offers.pass_over import only_looks_like_a_table, outdated_sheets, passed_table, passed_whole
@@ -129,7 +130,7 @@ def _read_tables(
             vendor = file_vendor
         offers = TableReader(read, levels, claimed, facts, vendor, titles).read()
         found.passed.extend(offers.passed)
-        drafts = list(_by_row(offers.drafts))
+        drafts = joined_down(_by_row(offers.drafts))
         # Without words of its own above it, a table tells nothing that sets its prices apart from the one before.
         alike = drafts if read.table.titles else [*alike, *drafts]
         disagreeing_rows(alike)
