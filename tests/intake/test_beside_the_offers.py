@@ -205,3 +205,29 @@ def test_terms_laid_out_in_two_columns_are_heard():
         [[*HEAD[:3], "Price EUR/t"], ["GD2", 300, 395, 880], [], [], ["Minimum order", "2 t"], ["Lead time", "3 weeks"]]
     )
     assert [(line.offer.minimum_kg, line.offer.lead_days) for line in labelled.values()] == [(2000, (21, 21))]
+
+
+@pytest.mark.parametrize(("heads", "cell"), [(("Dec price", "Nov price"), "D3"), (("Nov price", "Dec price"), "F3")])
+def test_the_later_of_two_months_is_offered_whichever_stands_first(heads, cell):
+    prices = {"Dec price": 1215, "Nov price": 1195}
+    rows = [["US$/ST"], ["Grade", "pt", "lb/MSF", heads[0], "Change vs Nov", heads[1]]]
+    rows += [["SBS C1S", 14, 60, prices[heads[0]], 20, prices[heads[1]]]]
+    rows += [["CRB", 20, 78, prices[heads[0]] - 300, 20, prices[heads[1]] - 300]]
+    assert states(rows)[cell] == ("accepted", "1215")
+    assert len(states(rows)) == 2
+
+
+def test_an_average_named_last_is_no_offer():
+    rows = [
+        ["US$/ST"],
+        ["Board", "pt", "lb/MSF", "US$/ST"],
+        ["SBS C1S", 14, 60, 1200],
+        ["SBS C1S average", None, None, 1200],
+    ]
+    assert set(states(rows)) == {"D3"}
+
+
+def test_a_limited_partnership_over_prices_is_a_vendor_and_no_kilogram():
+    heads = ["Board", "g/m²", "µm", "Kartonfabrik Ellerbach KG", "Hallenbeck Kartonwerk GmbH"]
+    found = lines([["€/t delivered"], heads, ["GC1", 240, 395, 1235, 1247]])
+    assert [line.offer.vendor for line in found.values()] == heads[3:]

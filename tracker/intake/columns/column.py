@@ -133,7 +133,12 @@ def vendor_in_head(head: Header) -> str | None:
         # From the end: the t of '£/t' is not the t of 'Mirrowgate'.
         before, _, after = rest.rpartition(said.words) if said is not None else ("", "", rest)
         rest = f"{before} {after}".strip()
-    return company_name(rest.strip(" /()[]\n")) if "&" in rest or not find_mass_units(rest) else None
+    rest = rest.strip(" /()[]\n")
+    firm = company_name(rest)
+    if "&" in rest or not find_mass_units(rest):
+        return firm
+    # 'Kartonfabrik Ellerbach KG' is a firm without its last word too.
+    return firm if company_name(rest.removesuffix(" KG")) is not None else None
 
 
 class Kind(StrEnum):

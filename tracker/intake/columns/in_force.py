@@ -5,7 +5,7 @@ from collections.abc import Mapping, Sequence
 
 from tracker.intake.columns.column import Column, Columns, Kind, basis_in_head
 from tracker.intake.columns.order_sizes import beside_unit, without_unit
-from tracker.intake.tables.periods import YEAR, without_periods
+from tracker.intake.tables.periods import YEAR, is_later, without_periods
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.roles import CHARGES, Role
 from tracker.intake.values.validity import until_in_head
@@ -80,12 +80,17 @@ def told_apart_by_time(heads: Sequence[str]) -> bool:
 
 
 def before_the_new(kinds: Mapping[Column, Kind], columns: Columns) -> list[Column]:
-    """'Current price | increase | new price': with the change beside them, the last price is the one offered."""
+    """'Current price | increase | new price': with the change beside them, the last price is the one offered.
+
+    The last in time, where the heads name months or quarters: 'Dec price | change | Nov price'.
+    """
     offers = sorted((column for column, kind in kinds.items() if kind is Kind.OFFER), key=lambda column: column.index)
     changes = [column.index for column in columns.of(Role.CHANGE)]
     if len(offers) != 2 or not changes or any(_says_more(column) for column in offers):
         return []
-    return [] if _two_bases(*offers) else offers[:1]
+    if _two_bases(*offers):
+        return []
+    return offers[1:] if is_later(offers[0].text, offers[1].text) else offers[:1]
 
 
 def _two_bases(first: Column, second: Column) -> bool:

@@ -8,6 +8,7 @@ from itertools import product
 from tracker.intake.columns.column import Column
 from tracker.intake.columns.headed_figures import says_delivery, spreads_values
 from tracker.intake.grid import Cell
+from tracker.intake.tables.periods import is_later
 from tracker.intake.tables.table import Table
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import CHARGES, Role
@@ -42,6 +43,9 @@ def without_steps(columns: list[Column], table: Table) -> list[Column]:
     figures = {column.index: _figures(table, column) for column in (*starts, *between)}
     roles: dict[int, Role] = {}
     for start, step, price in product(starts, between, prices):
+        if is_later(start.text, price.text):
+            # 'Dec price | change | Nov price': what changed since, and no way to what is to be paid.
+            continue
         in_order = start.index < price.index and step.index < price.index and start is not step
         if in_order and _leads(*(figures[column.index] for column in (start, step, price))):
             roles |= {start.index: Role.LIST_PRICE, step.index: Role.CHANGE}

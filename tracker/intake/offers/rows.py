@@ -20,7 +20,7 @@ from tracker.intake.values.lengths import measured
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import Remark, Statement, says
 from tracker.intake.values.weight import find_weights
-from tracker.intake.words.lists import words
+from tracker.intake.words.lists import phrases, words
 
 _BOARD = (Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.FORM)
 _UNITS = (Role.BASIS, Role.CURRENCY, Role.PER_QUANTITY)
@@ -143,7 +143,7 @@ class Rows:
             return ""
         if _heads_measures(label.text):
             return "measures of boards, no price"
-        if Remark.TOTAL in says(label.text):
+        if _is_total(label.text):
             return "a total or an average"
         if Remark.INDEX in says(label.text):
             return "an index or a rate of exchange"
@@ -204,6 +204,13 @@ def _heads_charges(text: str) -> bool:
     """'Freight, US$ per short ton' over rows of zones: what follows are rates, as long as no row names a board."""
     head = head_of_words(text)
     return head is not None and head.named and head.role in _CHARGES and find_grade(text) is None
+
+
+@lru_cache(maxsize=4096)
+def _is_total(text: str) -> bool:
+    """'Total', 'Average of all grades', and 'SBS C1S average'."""
+    ends = (match.end for match in phrases("total").find(text))
+    return Remark.TOTAL in says(text) or any(not text[end:].strip(" .:") for end in ends)
 
 
 @lru_cache(maxsize=4096)

@@ -27,6 +27,22 @@ def is_period(text: str) -> bool:
     return rest != text and not rest.strip(_LEFT_OVER)
 
 
+def is_later(text: str, other: str) -> bool:
+    """Whether a text's one month or quarter follows the other's by up to half a year: 'Jan 2027' after 'Dec'."""
+    month, other_month = _month(text), _month(other)
+    return month is not None and other_month is not None and 0 < (month - other_month) % 12 <= _HALF_A_YEAR
+
+
+_HALF_A_YEAR = 6
+
+
+def _month(text: str) -> int | None:
+    """The last month of the one time that a text names; None for none or several."""
+    named = {int(match.value) for match in phrases("months").find(text)}
+    named |= {int(quarter) * 3 for quarter in re.findall(r"\b[QqTt]\.?\s?([1-4])\b", text)}
+    return named.pop() if len(named) == 1 else None
+
+
 _QUARTERS = re.compile(r"\b(?:[QqHh]\.?\s?[1-4]|(?:19|20)\d\d)\b")
 
 
