@@ -263,3 +263,12 @@ def test_no_column_among_order_sizes_is_left_out(middle, state):
     rows = [["GC1", 250, 405, 1260, 1225, 1190], ["GD2", 350, 455, 880, 850, 826]]
     found = lines([["EUR per tonne"], heads, *rows])
     assert str(found["E3"].state) == state
+
+
+def test_a_board_with_its_unit_parts_the_rows_below_the_heads():
+    heads = ["Caliper", "lb/MSF", "Lead", "Price"]
+    rows = [["SBS C1S", None, None, "$/ST"], ["14 pt", 60, "3 wks", 1205]]
+    rows += [["CRB C1S", None, None, "$/cwt"], ["18 pt", 70, "3 wks", 44.5]]
+    found = lines([["FOB mill, US dollars"], [], heads, *rows])
+    told = {cell: (line.offer.grade, line.offer.basis.value, str(line.state)) for cell, line in found.items()}
+    assert told == {"D5": ("SBS", "short_ton", "accepted"), "D7": ("CRB", "cwt", "accepted")}

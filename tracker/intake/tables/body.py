@@ -14,6 +14,7 @@ from tracker.intake.tables.heads import head_of_words, looks_priced
 from tracker.intake.tables.table import BodyRow, Words
 from tracker.intake.tables.view import View
 from tracker.intake.tables.words import words_of
+from tracker.intake.values.money import price_unit
 
 
 @dataclass
@@ -52,7 +53,13 @@ def _has_figures(cells: dict[int, Cell], valued: frozenset[int]) -> bool:
     if any(looks_priced(cell) for cell in priced):
         return True
     # 'call' or a dash beside a board counts; a heading that happens to stand in a price column is alone.
-    return bool(priced) and len(cells) > len(priced)
+    return bool(priced) and len(cells) > len(priced) and not _heads_with_unit(cells, priced)
+
+
+def _heads_with_unit(cells: dict[int, Cell], priced: list[Cell]) -> bool:
+    """'SBS C1S' and in the price column '$/ST': a sub-heading that says what the prices below it are in."""
+    words = [cell for cell in cells.values() if cell not in priced]
+    return len(words) == 1 and isinstance(words[0].value, str) and all(price_unit(cell.text) for cell in priced)
 
 
 def _under_a_price(view: View, row: int, valued: frozenset[int]) -> bool:

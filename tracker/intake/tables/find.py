@@ -6,6 +6,7 @@ from functools import lru_cache
 from tracker.intake.grid import Cell
 from tracker.intake.tables.bands import bands_of
 from tracker.intake.tables.body import Body, body_of
+from tracker.intake.tables.header_rows import names_board_and_unit
 from tracker.intake.tables.headless import described_columns, price_columns, priced_rows
 from tracker.intake.tables.heads import head_of, head_of_words
 from tracker.intake.tables.label_units import with_label_units
@@ -201,7 +202,8 @@ def _zones(band: View, skipped: set[int]) -> list[Zone]:
         # A row shaped like a data row above it is another data row: long lists are not read for headers.
         if shape in data_shapes:
             continue
-        zone = zone_at(band, row, below) if row not in skipped else None
+        heads = row not in skipped and not (zones and _parts_its_rows(band, row, zones[-1]))
+        zone = zone_at(band, row, below) if heads else None
         if zone is None:
             if zones and any(number for _, number in shape):
                 data_shapes.add(shape)
@@ -209,6 +211,11 @@ def _zones(band: View, skipped: set[int]) -> list[Zone]:
         zones.append(zone)
         below, data_shapes = zone.bottom, set()
     return [zone for zone in zones if _leads_somewhere(band, zone)]
+
+
+def _parts_its_rows(band: View, row: int, zone: Zone) -> bool:
+    """A board and a price unit, each under a head of the zone above, are a sub-heading of its table."""
+    return names_board_and_unit(band, row) and band.rows[row].keys() <= {column.index for column in zone.columns}
 
 
 def _is_bare(cell: Cell) -> bool:

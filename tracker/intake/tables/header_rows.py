@@ -9,6 +9,7 @@ from tracker.intake.tables.numbered import counted_prices
 from tracker.intake.tables.view import View
 from tracker.intake.values.caliper import bare_caliper
 from tracker.intake.values.delivery import find_delivery
+from tracker.intake.values.money import price_unit
 from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import Role
 
@@ -40,6 +41,15 @@ def is_header_row(view: View, row: int) -> bool:
     if named >= 1 and bare == 0 and (_figures_under_words(view, row) or _axis_below(view, row)):
         return True
     return named == 1 and len(heads) == 1 and heads[0].price and _prices_under(view, row)
+
+
+def names_board_and_unit(view: View, row: int) -> bool:
+    """'SBS C1S' and farther right '$/ST': below a table's heads a sub-heading that says what its prices are in."""
+    if len(view.rows[row]) != 2:
+        return False
+    board, unit = (cell for _, cell in sorted(view.rows[row].items()))
+    head = head_of(board)
+    return head is not None and head.across == "grade" and not head.named and price_unit(unit.text) is not None
 
 
 def asked_and_answered(view: View, row: int, heads: list[Head]) -> bool:

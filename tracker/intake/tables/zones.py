@@ -7,7 +7,13 @@ from dataclasses import dataclass, field
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.header_columns import headed_columns
-from tracker.intake.tables.header_rows import asked_and_answered, heads_of, is_header_row, under_axis
+from tracker.intake.tables.header_rows import (
+    asked_and_answered,
+    heads_of,
+    is_header_row,
+    names_board_and_unit,
+    under_axis,
+)
 from tracker.intake.tables.heads import Head, head_of
 from tracker.intake.tables.measure_rows import measures_across
 from tracker.intake.tables.table import HeadedColumn, Words
@@ -74,6 +80,8 @@ def _continues_header(view: View, main: int, row: int) -> bool:
     if heads is None or _states_terms(list(view.rows[row].values()), heads):
         return False
     columns = list(view.rows[row])
+    if names_board_and_unit(view, row) and all(view.cell(main, column) is not None for column in columns):
+        return False
     if any(head.number is not None for head in heads):
         bare = all(head.number is not None for head in heads)
         return (
