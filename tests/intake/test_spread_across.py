@@ -272,3 +272,33 @@ def test_a_board_with_its_unit_parts_the_rows_below_the_heads():
     found = lines([["FOB mill, US dollars"], [], heads, *rows])
     told = {cell: (line.offer.grade, line.offer.basis.value, str(line.state)) for cell, line in found.items()}
     assert told == {"D5": ("SBS", "short_ton", "accepted"), "D7": ("CRB", "cwt", "accepted")}
+
+
+def test_a_board_may_head_its_own_calipers():
+    block = [["SBS C1S", "lb/MSF", "$/ST"], ["14 pt", 60, 1240], ["18 pt", 77, 1220], []]
+    found = lines([["Delivered"], [], *block, ["CUK", "lb/MSF", "$/ST"], ["18 pt", 75, 1085]])
+    assert [(line.offer.grade, line.offer.coated_sides, str(line.state)) for line in found.values()] == [
+        ("SBS", 1, "accepted"),
+        ("SBS", 1, "accepted"),
+        ("CUK", None, "accepted"),
+    ]
+
+
+def test_the_shortest_and_the_longest_lead_time_may_stand_in_two_columns():
+    heads = [["Grade", "g/m²", "µm", "EUR/t", "Lead time, weeks", None], [None, None, None, None, "min", "max"]]
+    found = lines([["EXW"], *heads, ["GC1", 240, 395, 1235, 3, 5]], merged=merged((1, 4, 1, 5)))
+    assert [line.offer.lead_days for line in found.values()] == [(21, 35)]
+
+
+def test_a_dash_is_no_end_of_an_order_size():
+    heads = ["Grade", "g/m²", "µm", "From (t)", "To below (t)", "EUR/t"]
+    found = lines([heads, ["GC1", 240, 395, 2, 10, 1280], ["GC1", 240, 395, 10, "–", 1255]])
+    assert [(line.offer.from_kg, line.offer.below_kg, str(line.state)) for line in found.values()] == [
+        (2000, 10000, "accepted"),
+        (10000, None, "accepted"),
+    ]
+
+
+def test_two_prices_in_one_cell_head_no_column():
+    rows = [["SBS C1S 14 pt 60 lb/MSF", "$1,205/ST ($36.15/MSF)"], ["CUK 18 pt 75 lb/MSF", "$1,050/ST ($39.38/MSF)"]]
+    assert set(lines([["Board", "Price"], *rows])) == {"B2", "B3"}

@@ -29,7 +29,7 @@ def board_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> 
     board.product_said = _product(cells, columns)
     board.product = board.product_said.value if board.product_said is not None else ""
     board.own_words = bool(words)
-    _grade(board, words, scope, facts)
+    _grade(board, words, columns, scope, facts)
     _coated_count(board, cells, columns)
     take_caliper(board, cells, columns, words, scope)
     take_weight(board, cells, columns, words, scope, facts)
@@ -65,7 +65,7 @@ def _product(cells: Cells, columns: Columns) -> Said[str] | None:
     return None
 
 
-def _grade(board: Board, words: list[Cell], scope: Scope, facts: FileFacts) -> None:
+def _grade(board: Board, words: list[Cell], columns: Columns, scope: Scope, facts: FileFacts) -> None:
     """Every cell of the row that names a grade counts; only where none does, what stands around it."""
     named: dict[str, Said[GradeReading]] = {}
     for cell in words:
@@ -80,8 +80,22 @@ def _grade(board: Board, words: list[Cell], scope: Scope, facts: FileFacts) -> N
             board.grade_words = cell.text.strip()
     if not named and words:
         named = _together(words, facts)
+    if not named and not words:
+        named = _over_the_measures(columns)
+        board.coated_sides = next((said.value.coated_sides for said in named.values()), None)
     _take_grades(board, named)
     _grade_around(board, scope, facts)
+
+
+def _over_the_measures(columns: Columns) -> dict[str, Said[GradeReading]]:
+    """'SBS C1S' over '14 pt' and '18 pt': the board's name heads its calipers."""
+    heads = [
+        (cell, head.grade)
+        for column in columns.of(Role.CALIPER, Role.WEIGHT)
+        for cell, head in zip(column.heads, column.said, strict=True)
+    ]
+    named = {grade: Said(read, at(cell), cell.text) for cell, read in heads if read for grade in read.grades}
+    return named if len(named) == 1 else {}
 
 
 def _together(words: list[Cell], facts: FileFacts) -> dict[str, Said[GradeReading]]:

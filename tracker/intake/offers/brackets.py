@@ -229,6 +229,9 @@ def _limit(whole: WholeRow, columns: Columns, role: Role) -> tuple[Cell, Mass | 
     cell = whole.cells.get(column.index) if column is not None else None
     if column is None or cell is None or (isinstance(cell.value, Decimal) and cell.value == 0) or _is_open(cell):
         return None
+    if not any(map(str.isalnum, cell.text)):
+        # A dash stands for no limit.
+        return None
     return cell, order_weight(cell, column)
 
 

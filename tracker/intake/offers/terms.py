@@ -23,6 +23,7 @@ from tracker.intake.values.lead import LeadTime, lead_among, lead_in_remark
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import statements
 from tracker.intake.values.validity import Validity, validity_text
+from tracker.intake.words.lists import phrases
 from tracker.trade.offer import Evidence, Note, NoteCode
 
 Cells = dict[int, Cell]
@@ -93,6 +94,8 @@ def _remarked(cells: Cells, columns: Columns, kind: type[S]) -> Iterator[tuple[C
 
 
 def _lead(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> None:
+    if _lead_between(terms, cells, columns):
+        return
     for column in columns.of(Role.LEAD_TIME):
         cell = cells.get(column.index)
         if cell is None:
@@ -118,6 +121,22 @@ def _lead(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> None:
     if weeks and terms.lead_days is None and not terms.notes:
         text = f"“{weeks[0].value.words}” gives no lead time that can be counted."
         terms.notes.append(Note(NoteCode.LEAD_TIME_UNREAD, weeks[0].where, text))
+
+
+def _lead_between(terms: Terms, cells: Cells, columns: Columns) -> bool:
+    """'Lead time, weeks' over 'min' and 'max': the shortest and the longest, in two columns."""
+    columns_of_times = columns.of(Role.LEAD_TIME)
+    if len(columns_of_times) != 2 or not all(column.index in cells and column.said for column in columns_of_times):
+        return False
+    first, last = columns_of_times
+    ends = [phrases("bracket").whole(column.said[-1].text) for column in (first, last)]
+    shortest, longest = (lead_of(cells[column.index], column.lead_unit) for column in (first, last))
+    if ends[0] != "from" or ends[1] not in ("up_to", "to") or shortest is None or longest is None:
+        return False
+    terms.lead_days = (shortest.days[0], max(shortest.days[0], longest.days[1]))
+    for column in (first, last):
+        terms.evidence.append(Evidence("lead_days", at(cells[column.index]), cells[column.index].text))
+    return True
 
 
 def _lead_beside_delivery(terms: Terms, cells: Cells, columns: Columns) -> bool:

@@ -92,7 +92,7 @@ def head_of_words(text: str) -> Head | None:
     readings = number_readings(text)
     if len(readings) == 1 and not YEAR.fullmatch(text.strip()):
         return Head(number=readings[0].value)
-    if _is_money(text) and not _is_price_of_a_year(text):
+    if (_is_money(text) or _begins_with_money(text)) and not _is_price_of_a_year(text):
         return None
     if is_period(text):
         return Head(across="period")
@@ -173,6 +173,14 @@ def _is_money(text: str) -> bool:
     # The 'fr' of 'fr 5 000 kg' is a franc to some and 'from' to others; the kilograms say which.
     bracket = bracket_text(text)
     return bracket is None or bracket.alone
+
+
+_MONEY_FIRST = re.compile(r"\s*(?:[A-Z]{2,3}\s?)?[$€£]\s?\d")
+
+
+def _begins_with_money(text: str) -> bool:
+    """'$1,205/ST ($36.15/MSF)' heads nothing, though it is more than one price; '$ 1,000 ft²' is a unit."""
+    return _MONEY_FIRST.match(text) is not None and price_unit(text) is None
 
 
 def _is_price_of_a_year(text: str) -> bool:
