@@ -235,6 +235,7 @@ def test_from_one_day_to_another():
         "Effective 26/04/2026, shipment: 6 weeks",
         "Gültig ab 01.03.2026, Zahlung 30 Tage netto",
         "Prix applicables au 01/03/2026, paiement 30 jours",
+        "vom 2026-04-22. Lieferzeit: 6 Wo. Mindestauftrag 10 t. Es gelten unsere Verkaufsbedingungen.",
     ],
 )
 def test_days_of_payment_or_delivery_behind_a_beginning_are_no_validity(text):

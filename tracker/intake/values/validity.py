@@ -202,10 +202,13 @@ def _only_begins(clause: str, dates: tuple[DateReading, ...]) -> bool:
 
 
 def _of_validity(clause: str) -> str:
-    """The clause without what it says of payment or lead time: 'Effective 4 May, 1 % 10 days', '… payment net 30'."""
+    """The clause without what it says of payment or lead time: 'Effective 4 May, 1 % 10 days', '… payment net 30'.
+
+    A stop may end a short form or a sentence: 'Lieferzeit: 6 Wo. Es gelten unsere Verkaufsbedingungen.'
+    """
     return ", ".join(
         _before_another_term(part)
-        for part in _COMMAS.split(clause)
+        for part in _PARTS.split(clause)
         if phrases("valid").find(part) or not _of_another_term(part)
     )
 
@@ -221,6 +224,7 @@ _DASH = re.compile(r"\d[^\W\d]*[ .]*[^\W\d]*\.?\s*[-–—]\s*$")
 """A day, perhaps with its month, and a dash right before the last day."""
 
 _COMMAS = re.compile(r",(?!\d)")
+_PARTS = re.compile(r",(?!\d)|\.\s+(?=[A-ZÄÖÜÅÉ])")
 
 
 def _of_another_term(part: str) -> bool:
