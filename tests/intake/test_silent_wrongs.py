@@ -472,3 +472,25 @@ def test_one_grades_unit_is_not_the_others(said):
     rows = [[*HEAD, "Price"], [*SBS, 1178], ["CUK", 18, 74, 1139], [*CRB, 884]]
     bases = [line.offer.basis for line in lines([[said], [], *rows]).values()]
     assert bases == ["short_ton", "tonne", "short_ton"]
+
+
+@pytest.mark.parametrize("said", ["SBS and CRB in USD, CUK in CAD", "All in USD except CUK, which is in CAD"])
+def test_one_grades_currency_is_not_the_others(said):
+    rows = [[*HEAD, "Price"], [*SBS, 1178], ["CUK", 18, 74, 1139], [*CRB, 884]]
+    found = lines([["USD per short ton"], [], *rows, [], [said]])
+    assert [line.offer.currency for line in found.values()] == ["USD", "CAD", "USD"]
+
+
+@pytest.mark.parametrize(
+    "said",
+    ["Freight is included for SBS only", "Delivered, except CUK", "FOB mill except CUK"],
+)
+def test_what_is_said_of_some_boards_freight_is_left_open(said):
+    found = lines([[*HEAD, "USD/ST"], [*SBS, 1178], ["CUK", 18, 74, 1139], [], [said]])
+    assert [line.offer.delivered for line in found.values()] == [None, None]
+
+
+def test_two_last_days_of_two_boards_are_not_one():
+    said = "Prices valid until December 31, 2026, CRB until January 31, 2027"
+    for line in lines([[*HEAD, "USD/ST"], [*SBS, 1178], [*CRB, 884], [], [said]]).values():
+        assert (line.offer.valid_until, codes(line)) == (None, {"validity-unread"})

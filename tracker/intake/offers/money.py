@@ -4,6 +4,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from enum import Enum, auto
 from functools import cached_property, lru_cache
+from typing import TypeVar
 
 from tracker.intake.columns.column import PriceColumn, basis_in_head
 from tracker.intake.grid import Cell
@@ -21,6 +22,8 @@ from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.statements import statements
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis
+
+S = TypeVar("S", SaysBasis, SaysCurrency)
 
 Money = frozenset[str]
 Bases = frozenset[str]
@@ -93,7 +96,7 @@ def around(column: PriceColumn, scope: Scope, claimed: Claimed, facts: FileFacts
     # A nearer text (a table's title) overrides a farther one (the sheet's) without contradicting it.
     nearer_currency = nearer_basis = Nearer.SILENT
     for level in scope.levels:
-        currencies = _firm_first(_stated_currency(level, column.index, claimed, facts, nearer_currency))
+        currencies = _firm_first(_stated_currency(level, column.index, claimed, facts, nearer_currency, grade))
         bases = _firm_first(_stated_basis(level, column.index, claimed, facts, nearer_basis, grade))
         currency.append(currencies)
         basis.append(bases)
@@ -143,9 +146,9 @@ def _head_bases(column: PriceColumn, facts: FileFacts) -> Iterator[Claim[str]]:
 
 
 def _stated_currency(
-    level: Level, column: int, claimed: Claimed, facts: FileFacts, nearer: Nearer
+    level: Level, column: int, claimed: Claimed, facts: FileFacts, nearer: Nearer, grade: str | None
 ) -> Iterator[Claim[str]]:
-    for said in level.all_of(SaysCurrency):
+    for said in _of_grade(level.all_of(SaysCurrency), grade):
         if column_named(said.value.words) not in (None, column) or said.words in facts.coded_texts:
             continue
         reading = said.value.currency
@@ -166,16 +169,20 @@ def _stated_basis(
         yield basis_claim(said.value.basis, said.where, words, facts, excused)
 
 
-def _of_grade(said: tuple[Said[SaysBasis], ...], grade: str | None) -> Iterable[Said[SaysBasis]]:
-    """Of several bases those that are said of a grade, else those said of all: 'CUK per tonne, others per short ton'.
+def _of_grade(said: tuple[Said[S], ...], grade: str | None) -> Iterable[Said[S]]:
+    """Of several units those that are said of a grade, else those said of all: 'CUK per tonne, others per short ton'.
 
     'GC1, reels per tonne, sheets per 1,000' is about forms, and leaves open which of them a row is.
     """
-    several = len({each.value.basis.bases for each in said}) > 1
+    several = len({_meant(each.value) for each in said}) > 1
     if grade is None or not several or any(phrases("forms").find(each.value.words) for each in said):
         return said
     own = [each for each in said if grade in each.value.grades]
     return own or [each for each in said if not each.value.grades] or said
+
+
+def _meant(said: SaysBasis | SaysCurrency) -> frozenset[object]:
+    return frozenset(said.basis.bases if isinstance(said, SaysBasis) else said.currency.codes)
 
 
 def _gives_way(words: str, nearer: Nearer) -> bool:

@@ -20,10 +20,11 @@ _COMMAS = re.compile(r",(?!\d)")
 
 @dataclass(frozen=True, slots=True)
 class SaysCurrency:
-    """Prices are in this currency."""
+    """Prices are in this currency. `grades`: as in SaysBasis."""
 
     currency: CurrencyReading
     words: str
+    grades: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,7 +56,7 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
     if unit is None:
         return
     if unit.currency is not None:
-        yield SaysCurrency(unit.currency, clause)
+        yield from _one_currency_a_board(clause) or (SaysCurrency(unit.currency, clause, _grades_of(clause)),)
     if (
         not parted
         and unit.basis is not None
@@ -129,6 +130,19 @@ def _one_a_board(clause: str) -> tuple[SaysBasis, ...]:
     several = len({each.basis.bases for each in said}) > 1
     alone = len(said) == 1 and len(clause.split()) <= _FEW_WORDS
     return tuple(said) if any(each.grades for each in said) and (several or alone) else ()
+
+
+def _one_currency_a_board(clause: str) -> tuple[SaysCurrency, ...]:
+    """'SBS in USD, CUK and CRB in CAD': each currency with the grades its part names; () where none names any."""
+    said: list[SaysCurrency] = []
+    grades: tuple[str, ...] = ()
+    for part in _parts_of(clause):
+        grades = (*grades, *_grades_of(part))
+        for currency in find_currencies(part):
+            said.append(SaysCurrency(currency, clause, tuple(dict.fromkeys(grades))))
+            grades = ()
+    several = len({each.currency.codes for each in said}) > 1
+    return tuple(said) if several and any(each.grades for each in said) else ()
 
 
 _FEW_WORDS = 7

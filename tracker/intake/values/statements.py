@@ -14,6 +14,7 @@ from tracker.intake.values.clauses import clauses
 from tracker.intake.values.dates import DateReading, find_dates
 from tracker.intake.values.delivery import Delivery, find_delivery
 from tracker.intake.values.delivery_week import DeliveryWeek, delivery_week
+from tracker.intake.values.grade import find_grade
 from tracker.intake.values.lead import LeadTime, find_lead, lead_by_itself, leads_by_grade
 from tracker.intake.values.legends import LegendEntry, legend
 from tracker.intake.values.masses import Mass, find_masses
@@ -147,12 +148,21 @@ def _leads(text: str) -> Iterable[LeadTime]:
 
 
 def _freight(text: str) -> Delivery | None:
-    """'Free delivery from 10 t' holds for some orders, and 'we delivered 48,000 tons' for none: whether these prices
-    include freight is left open."""
+    """'Free delivery from 10 t' holds for some orders, 'delivered, except CUK' for some boards, and 'we delivered
+    48,000 tons' for none: whether these prices include freight is left open."""
     said = _of_prices(text)
+    if said is not None and any(_of_some_boards(clause) for clause in clauses(text)):
+        return Delivery(None, said.words)
     if said is None or not said.delivered:
         return said
     return Delivery(None, said.words) if any(_of_an_order(clause) for clause in clauses(text)) else said
+
+
+def _of_some_boards(clause: str) -> bool:
+    grade = find_grade(clause)
+    if grade is None or not grade.grades or find_delivery(clause) is None:
+        return False
+    return bool(phrases("exceptions").find(clause) or phrases("only_these").find(clause))
 
 
 def _of_prices(text: str) -> Delivery | None:

@@ -8,6 +8,7 @@ from functools import lru_cache
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.currency import find_currencies
 from tracker.intake.values.dates import DateOrder, DateReading, find_dates, ordered
+from tracker.intake.values.grade import find_grade
 from tracker.intake.values.lead import in_figures
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
@@ -99,6 +100,12 @@ def until_in_head(text: str) -> Validity | None:
     return None
 
 
+def _of_a_grade(text: str) -> bool:
+    """'until 31 December, CRB until 31 January': what follows is another day for other boards."""
+    grade = find_grade(text)
+    return grade is not None and bool(grade.grades)
+
+
 def _clause(clause: str) -> Validity | None:
     speaks = phrases("valid").find(clause)
     begins = phrases("since").find(clause)
@@ -114,7 +121,8 @@ def _clause(clause: str) -> Validity | None:
     for match in ends:
         date_after = next((found for found in dates if found.start >= match.end), None)
         if date_after is not None and not _far(clause, match.end, date_after.start):
-            return Validity(clause, until=date_after)
+            apart = any(other.start > date_after.end for other in dates) and _of_a_grade(clause[date_after.end :])
+            return Validity(clause, unread=True) if apart else Validity(clause, until=date_after)
     labels = [match for match in speaks if not any(since.end == match.end for since in begins)]
     if len(dates) == 1 and any(_only_a_colon(clause[match.end : dates[0].start]) for match in labels):
         return Validity(clause, until=dates[0])
