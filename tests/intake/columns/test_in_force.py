@@ -58,6 +58,8 @@ def test_a_base_alone_or_beside_two_places_is_a_price():
         ("Preis Jan. (alt)", "Preis Juli (aktuell)"),
         ("Prix (ancien)", "Prix (nouveau)"),
         ("Pris gammalt", "Pris nytt"),
+        ("Preis alt (bis 30.09.2026)", "Preis neu (ab 01.10.2026)"),
+        ("Prix ancien jusqu'au 30/09/2026", "Prix nouveau du 01/10/2026"),
     ],
 )
 def test_of_prices_that_differ_in_their_age_the_one_in_force_is_offered(old, new):

@@ -23,17 +23,23 @@ def of_earlier_years(kinds: Mapping[Column, Kind]) -> list[Column]:
 
 
 def marked_as_old(kinds: Mapping[Column, Kind]) -> list[Column]:
-    """'Price Apr (old)' beside 'Price Jul (current)': heads that differ in a time and in which of them is in force."""
+    """'Price Apr (old)' beside 'Price Jul (current)': heads that differ in a time and in which of them is in force.
+
+    'Price (old) until 30 June' beside 'Price (new) from 1 July' both say so; of 'Price now' beside 'Price from 1 July'
+    it is asked.
+    """
     alike: dict[str, list[Column]] = {}
     for column, kind in kinds.items():
         if kind is Kind.OFFER:
-            alike.setdefault(_without_ages(column.text), []).append(column)
+            alike.setdefault(_without_ages(without_dates(column.text)), []).append(column)
     return [column for group in alike.values() if len(group) > 1 for column in _no_longer_in_force(group)]
 
 
 def _no_longer_in_force(group: list[Column]) -> list[Column]:
     """Those marked as old; all but the one that is marked as in force. Beside one to come it is asked from when on."""
     marks = {column: {match.value for match in phrases("price_ages").find(column.text)} for column in group}
+    if any(find_dates(column.text) for column in group) and not all(marks.values()):
+        return []
     if any("coming" in found for found in marks.values()):
         return []
     in_force = [column for column in group if marks[column] == {"in_force"}]
@@ -44,11 +50,12 @@ def _no_longer_in_force(group: list[Column]) -> list[Column]:
 
 
 def without_dates(text: str) -> str:
-    """A head's words but for the days in it, and the 'from' right before one."""
+    """A head's words but for the days in it, and the 'from' or 'until' right before one."""
     for found in sorted(find_dates(text), key=lambda date: -date.start):
         before = text[: found.start].rstrip()
-        since = next((match for match in phrases("since").find(before) if match.end == len(before)), None)
-        text = (before if since is None else before[: since.start]) + " " + text[found.end :]
+        leading = (match for kind in ("since", "until") for match in phrases(kind).find(before))
+        start = min((match.start for match in leading if match.end == len(before)), default=len(before))
+        text = before[:start] + " " + text[found.end :]
     return text
 
 

@@ -11,6 +11,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import Head, head_of, head_of_words, looks_priced, may_name, without_footnote
 from tracker.intake.tables.label_units import unit_column
 from tracker.intake.tables.view import View
+from tracker.intake.values.basis import basis_text
 from tracker.intake.values.grade import find_grade
 
 _FEWEST_LABELS = 3
@@ -69,7 +70,8 @@ def _labels(text: str) -> bool:
     if len(text) >= 60 or not may_name(words):
         return False
     head = head_of_words(words)
-    return head is not None and head.named and not head.answers_itself
+    # 'kg', 'tonelada' and 'mil m²' down a list are its prices' units.
+    return head is not None and head.named and not head.answers_itself and basis_text(words) is None
 
 
 def _runs(view: View, column: int) -> Iterator[list[int]]:
