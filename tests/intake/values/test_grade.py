@@ -115,6 +115,7 @@ def test_contradictions_keep_both_grades(text, grades):
         ),
         ("Fenlight White = SBS C1S, Fenlight Brown = CUK", [("Fenlight White", "SBS"), ("Fenlight Brown", "CUK")]),
         ("Fenlight White (SBS C1S)", [("Fenlight White", "SBS")]),
+        ("A1 = solid bleached sulfate, coated one side", [("A1", "SBS")]),
         ("Note: SBS only", []),
         ("GC1 (FBB)", []),
         ("Fenlight White = unbleached kraft", []),

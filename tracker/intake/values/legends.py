@@ -72,9 +72,9 @@ def _of_member(member: str) -> LegendEntry | None:
 
 
 def _without_article(text: str) -> str:
-    """'Unser Lindenblanc' goes by its own name."""
+    """'Unser Lindenblanc' goes by its own name; the A of 'A1' is no article."""
     ahead = [match for match in phrases("articles").find(text) if match.start == 0]
-    return text[ahead[0].end :].strip() if ahead else text
+    return text[ahead[0].end :].strip() if ahead and not text[ahead[0].end :][:1].isdigit() else text
 
 
 def _entry(name: str, explanation: str) -> LegendEntry | None:
