@@ -240,6 +240,7 @@ def test_a_toll_beside_the_price_is_part_of_the_delivered_cost():
         ("Preise gültig bis Ende 2026", "2026-12-31"),
         ("prix valables jusqu'à fin 2026", "2026-12-31"),
         ("Offert t.o.m. 2027-01-31, fritt kund", "2027-01-31"),
+        ("Prislista 2027:1, gäller 2027-01-01 – 2027-03-31", "2027-03-31"),
     ],
 )
 def test_last_days_of_validity(said, last):

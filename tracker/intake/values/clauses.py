@@ -25,11 +25,11 @@ def clauses(text: str) -> list[str]:
 
 
 def _spans_time(before: str, behind: str) -> bool:
-    """'1 July – 30 September' and '01/07/2026 – 30/09/2026' are one span of time each."""
+    """'1 July – 30 September', '01/07/2026 – 30/09/2026' and '2026-07-01 – 2026-09-30' are one span of time each."""
     found = tokens(fold(before[-12:]))
     behind_a_month = bool(found) and phrases("months").at(found, len(found) - 1) is not None
-    figures = re.search(r"\d[./]\d{1,4}\.?$", before) is not None
-    return (behind_a_month or figures) and re.match(r"\d{1,2}\b", behind) is not None
+    figures = re.search(r"\d[./]\d{1,4}\.?$|\d{4}-\d\d-\d\d$", before) is not None
+    return (behind_a_month or figures) and re.match(r"\d{1,2}\b|\d{4}-\d\d-\d\d\b", behind) is not None
 
 
 _DAY_AND_MONTH = re.compile(r"(?<![\d.])\d{1,2}\.\d{1,2}$")
