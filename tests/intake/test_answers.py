@@ -23,7 +23,7 @@ UNITS = [
     ["CRB C1S", 18, "71 lb", 905, "USD/ST"],
     ["CRB C1S", 20, "236 lb", 900, "USD/ST"],
     ["URB", None, "130 lb", 34.2, "USD/MSF"],
-    ["CRB C1S", 18, "71 lb/MSF", "1,234", "kr/MT"],
+    ["CRB C1S", 18, "71 lb/MSF", "9,234", "kr/MT"],
     ["CRB C1S", 16, "63 lb/MSF", 46.1, None],
 ]
 BRACKETS = [

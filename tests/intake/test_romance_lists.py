@@ -29,8 +29,9 @@ def offer(rows, cell):
     ],
 )
 def test_pounds_feet_and_delivery_in_a_title(title, basis, delivered):
-    found = offer([[title], [], ["Grade", "Cal. pt", "lb/MSF", "Prix"], ["SBS C1S", 18, 76, 55.5]], "D4")
-    assert (found.price, found.basis, found.delivered) == (Decimal("55.5"), basis, delivered)
+    price = 1155.5 if basis == "tonne" else 55.5
+    found = offer([[title], [], ["Grade", "Cal. pt", "lb/MSF", "Prix"], ["SBS C1S", 18, 76, price]], "D4")
+    assert (found.price, found.basis, found.delivered) == (Decimal(str(price)), basis, delivered)
 
 
 def test_delivered_in_a_price_is_no_pound():

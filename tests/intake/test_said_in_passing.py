@@ -124,3 +124,63 @@ def test_a_point_among_micrometres_makes_no_short_ton():
         ["GC1", "270 g/m²", "435 µm", 1303], ["GC2", "300 g/m²", "19 pt", 1266],
     ]  # fmt: skip
     assert {line.offer.basis.value for line in lines(rows).values()} == {"tonne"}
+
+
+def test_a_place_called_port_is_no_freight():
+    rows = [
+        ["Delivered price by destination, US$ per short ton"], [],
+        ["Grade", "pt", "Eastburn", "Port Hanley", "West Tarring"],
+        ["SBS C1S", 14, 1150, 1170, 1185], ["CUK", 24, 1105, 1125, 1140],
+    ]  # fmt: skip
+    found = lines(rows)
+    assert list(found) == ["C4", "D4", "E4", "C5", "D5", "E5"]
+    assert not any(line.offer.charges for line in found.values())
+
+
+def test_weights_across_keep_their_prices_above_a_row_of_units():
+    rows = [["SEK per metriskt ton"], ["Kvalitet", "230 g", "270 g"], [None, "g/m²", "g/m²"], ["GC2", 13250, 13160]]
+    assert [line.offer.grammage_gsm for line in lines(rows).values()] == [230, 270]
+
+
+def test_what_a_discount_starts_from_is_no_weight():
+    rows = [
+        ["EUR je Tonne"], ["Sorte", "g/m²", "µm", "Basis", "Abschlag", "Nettopreis"], ["GD2", 300, 400, 870, 20, 845],
+        ["GD2", 350, 465, 890, 20, 872],
+    ]  # fmt: skip
+    assert {cell: line.state for cell, line in lines(rows).items()} == {"F3": State.ACCEPTED, "F4": State.ACCEPTED}
+
+
+def test_the_same_lot_in_every_row_parts_no_orders():
+    rows = [
+        ["Qty", "Description", "Price"],
+        ["1 lot", "SBS C1S 16 pt", "$1,215 / short ton"],
+        ["1 lot", "CUK 18 pt", "$0.54/lb"],
+    ]
+    assert {line.state for line in lines(rows).values()} == {State.ACCEPTED}
+
+
+def test_numbered_notes_with_a_figure_are_notes():
+    rows = [
+        ["Board", "pt", "US$/MSF"], ["CUK", 18, 37.65], [], ["1. Minimum order 8,000 lb."],
+        ["2. Last year's volume:", None, 18450], ["3. Terms net 30."],
+    ]  # fmt: skip
+    (line,) = lines(rows).values()
+    assert float(line.offer.minimum_kg) == pytest.approx(8000 * 0.45359237)
+
+
+def test_tons_bought_and_what_they_come_to_are_no_prices():
+    rows = [
+        ["Grade", "pt", "Price USD/ST", "Tons (short)", "Amount USD"], ["SBS C1S", 16, 1125, 40, 45000],
+        ["SBS C1S", 22, 1190, 20, 23800], ["Subtotal", None, 1146.67, 60, 68800],
+    ]  # fmt: skip
+    assert {cell: line.state for cell, line in lines(rows).items()} == {"C2": State.ACCEPTED, "C3": State.ACCEPTED}
+
+
+def test_a_list_called_annulled_is_superseded():
+    rows = [
+        ["ANNULÉ – remplacé par le tarif du 1er juillet 2026"],
+        ["EUR/t"],
+        ["Qualité", "g/m²", "Prix"],
+        ["GC2", 230, 1185],
+    ]
+    assert lines(rows) == {}

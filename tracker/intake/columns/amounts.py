@@ -28,7 +28,7 @@ def without_quantities(columns: list[Column], samples: Mapping[int, Sequence[Cel
     doubtful = [column for column in columns if column.role is Role.PRICE and not _is_plain(column)]
     amounts = [column for column in columns if column.role in (Role.PRICE, Role.TOTAL, None)]
     roles: dict[int, Role] = {}
-    named = [column for column in columns if column.role in _QUANTITIES]
+    named = [column for column in columns if column.role in _QUANTITIES or column.role is None]
     for price, quantity, amount in product(plain, [*doubtful, *named], amounts):
         if amount not in (price, quantity) and _comes_to(price, quantity, amount, samples):
             counted = {quantity.index: Role.STOCK} if quantity in doubtful else {}

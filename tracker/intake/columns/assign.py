@@ -6,7 +6,15 @@ from dataclasses import replace
 from decimal import Decimal
 
 from tracker.intake.columns.amounts import with_units_of_the_list, without_quantities
-from tracker.intake.columns.beside import beside_charges, beside_prices, like_its_group, weighed, without_axis_words
+from tracker.intake.columns.beside import (
+    beside_charges,
+    beside_prices,
+    like_its_group,
+    no_charge_as_high,
+    starts_a_discount,
+    weighed,
+    without_axis_words,
+)
 from tracker.intake.columns.breaks import breaks_of_boards
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.columns.fits import fit
@@ -53,6 +61,7 @@ def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
     columns = counts_of_units(columns, samples)
     columns = with_units_of_the_list(without_quantities(columns, samples), samples)
     columns = breaks_of_boards(without_steps(columns, table), table)
+    columns = [no_charge_as_high(starts_a_discount(column, columns), columns, samples) for column in columns]
     columns = [beside_charges(column, columns, samples[column.index]) for column in columns]
     columns = told_apart_by_load(told_apart_by_form(columns, samples), samples)
     return price_columns(columns, samples, table.titles, above)

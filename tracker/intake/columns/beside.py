@@ -1,6 +1,6 @@
 """What the columns beside a column tell of it: its role among prices, weights and the columns of its group."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from decimal import Decimal
 
@@ -52,6 +52,43 @@ def beside_charges(column: Column, columns: list[Column], cells: Sequence[Cell])
     positive = all(isinstance(value, Decimal) and value > 0 for value in figures)
     broken = positive and any(value % 1 for value in figures if isinstance(value, Decimal))
     return replace(column, role=Role.CHARGE, sure=False) if broken and neighbours & _CHARGES else column
+
+
+def starts_a_discount(column: Column, columns: list[Column]) -> Column:
+    """'Basis | Abschlag | Nettopreis' is what the price starts from, where another column says with its unit what the
+    board weighs."""
+    if column.role is not Role.WEIGHT or column.weight_units:
+        return column
+    weighed_by_unit = any(other.role is Role.WEIGHT and other.weight_units for other in columns)
+    roles = {other.role for other in columns if other.index > column.index}
+    leads = Role.DISCOUNT in roles and bool(roles & {Role.NET_PRICE, Role.PRICE})
+    return replace(column, role=Role.LIST_PRICE) if weighed_by_unit and leads else column
+
+
+def no_charge_as_high(column: Column, columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> Column:
+    """'Port Hanley' beside 'Eastburn' is a place and no freight, where its figures are as high as the prices there."""
+    if column.role not in _CHARGES or any(head.strength(column.role) > _PLAINLY for head in column.said):
+        return column
+    own = _by_row(samples[column.index])
+    prices = [other for other in columns if other.role in (Role.PRICE, None) and other is not column]
+    high = any(_as_high(own, _by_row(samples[other.index])) for other in prices)
+    return replace(column, role=None, sure=False) if high else column
+
+
+def _by_row(cells: Sequence[Cell]) -> dict[int, Decimal]:
+    return {cell.row: cell.value for cell in cells if isinstance(cell.value, Decimal)}
+
+
+def _as_high(charges: Mapping[int, Decimal], prices: Mapping[int, Decimal]) -> bool:
+    """In every row, and in two at least, the one is of the other's height: no freight costs as much as the board."""
+    rows = charges.keys() & prices.keys()
+    near = all(0 < prices[row] < 2 * charges[row] and charges[row] < 2 * prices[row] for row in rows)
+    return len(rows) >= _FEWEST_ROWS and near
+
+
+_FEWEST_ROWS = 2
+_PLAINLY = 0.9
+"""From this strength on, the words of a head say nothing but the charge."""
 
 
 def like_its_group(column: Column, columns: list[Column], cells: Sequence[Cell]) -> Column:

@@ -80,9 +80,11 @@ _NAMES = 0.75
 
 
 def _lowest_value(column: Column, heads: Sequence[Head | None]) -> Head | None:
-    """The lowest head that is no unit of price: '18 pt' over 'USD/ST' spreads calipers."""
+    """The lowest head that is no unit: '18 pt' over 'USD/ST' spreads calipers, and '230 g' over 'g/m²' weights."""
+    spread = any(head is not None and head.across in ("caliper", "weight") for head in heads[:-1])
     for head, said in zip(reversed(heads), reversed(column.said), strict=True):
-        if head is None or said.currency is None or not head.unit:
+        measure = spread and not said.calipers and not said.weights and bool(said.caliper_unit or said.weight_units)
+        if head is None or not head.unit or (said.currency is None and not measure):
             return head
     return None
 

@@ -26,6 +26,7 @@ from tracker.intake.values.statements import SaysOrders
 from tracker.intake.words.lists import phrases
 
 _NO_UNIT = "figure without a unit"
+_NOT_UNDERSTOOD = "not understood"
 _BOARD = (Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.FORM)
 
 _ACROSS = (Role.WIDTH, Role.ROLL_WIDTH)
@@ -137,6 +138,10 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
     if all(len(group) == 1 and group[0][1].value.not_weight == _NO_UNIT for group in groups.values()):
         # One bare 'Qty' a board is what the price was asked for; only several of one board part its order sizes.
         return found
+    every = {(one.words, one.value.not_weight) for group in groups.values() for _, one in group}
+    if len(every) == 1 and every.pop()[1] == _NOT_UNDERSTOOD:
+        # '1 lot' in every row parts no order sizes either.
+        return found
     sized = columns.first(Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY) is not None
     for group in groups.values():
         if not sized and len(group) == 1 and find_minimum(group[0][1].words) is not None:
@@ -206,7 +211,7 @@ def _bracket(cell: Cell, column: Column) -> Bracket:
             return Bracket(words, not_weight=_NO_UNIT)
         start = Mass((NumberReading(cell.value),), column.mass_units, words, column.lone_t)
         return Bracket(words, start=start, alone=True)
-    return bracket_text(cell.text, column.mass_units) or Bracket(words, not_weight="not understood")
+    return bracket_text(cell.text, column.mass_units) or Bracket(words, not_weight=_NOT_UNDERSTOOD)
 
 
 def _from_limits(whole: WholeRow, columns: Columns) -> Said[Bracket] | None:
@@ -219,7 +224,7 @@ def _from_limits(whole: WholeRow, columns: Columns) -> Said[Bracket] | None:
     assert cell is not None
     words = " – ".join(found[0].text.strip() for found in (low, high) if found is not None)
     if any(found is not None and found[1] is None for found in (low, high)):
-        return Said(Bracket(words, not_weight="not understood"), at(cell), words)
+        return Said(Bracket(words, not_weight=_NOT_UNDERSTOOD), at(cell), words)
     start, end = (found[1] if found is not None else None for found in (low, high))
     return Said(Bracket(words, start, end), at(cell), words)
 

@@ -30,7 +30,7 @@ def sign_behind(text: str) -> str:
 
 
 _PARTS = re.compile(r"[,;]\s|\.\s")
-_SIGNED = re.compile(rf"\s*({_SIGN})\s*(?=[^\W\d])")
+_SIGNED = re.compile(rf"\s*({_SIGN})\s*(?=[^\W\d]|\(|$)")
 
 
 def with_footnotes(level: Level) -> Level:

@@ -35,7 +35,7 @@ def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
     priced = frozenset(row for row in rows if _has_figures(view.rows[row], valued) or _under_a_price(view, row, valued))
     boards = priced | _without_price(view, [row for row in rows if row not in priced], priced, valued)
     for row in rows:
-        if row not in boards:
+        if row not in boards or _goes_on_with_notes(view, row, pending, last):
             pending.append(row)
             continue
         if pending:
@@ -45,6 +45,16 @@ def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
         last = row
     body.after = pending
     return body
+
+
+_NUMBERED = re.compile(r"\s*\(?\d{1,2}[.)]\s*[^\W\d]")
+
+
+def _goes_on_with_notes(view: View, row: int, pending: Sequence[int], last: int | None) -> bool:
+    """'3. Last year's volume: | 18450' behind '1. Minimum order 8,000 lb', set apart from the boards by a blank row."""
+    if last is None or not pending or pending[0] == last + 1:
+        return False
+    return all(_NUMBERED.match(next(iter(view.rows[each].values())).text) for each in (pending[0], row))
 
 
 def _has_figures(cells: dict[int, Cell], valued: frozenset[int]) -> bool:

@@ -274,7 +274,10 @@ def says(text: str) -> frozenset[Remark]:
             replaced = [
                 match.start
                 for match in phrases("replaces").find(text)
-                if text[match.end :].strip(" .)") and ends.get(match.start, 0) <= match.end
+                if text[match.end :].strip(" .)")
+                and ends.get(match.start, 0) <= match.end
+                # 'Annulé' is what has been done to this list, and 'annule' what it does to another.
+                and text[match.end - 1] not in "éÉ"
             ]
             matches = [match for match in matches if not any(start <= match.start for start in replaced)]
             # 'Prices struck through are no longer valid' says so of those figures alone.
