@@ -19,6 +19,8 @@ HEADERS = [
     ("Basis Wt (lb/MSF)", "weight"),
     ("BW", "weight"),
     ("lb/MSF", "weight"),
+    ("#/M SF", "weight"),
+    ("lbs/M sq. ft.", "weight"),
     ("g/m²", "weight"),
     ("Price (USD/short ton)", "price"),
     ("$/ST", "price"),
