@@ -157,6 +157,11 @@ def test_units_in_a_column_beside_the_labels_of_a_form(place):
     rows = [[*row[:1], None, row[1]] if place == 1 and len(row) == 2 else row for row in rows]
     found = [(line.offer.basis, float(line.offer.grammage_gsm)) for line in lines(rows).values()]
     assert found == [("tonne", 250), ("1000m2", 350)]
+    rows = [
+        [row[0], f"{row[1]} {row[2]}"] if row and row[0] in ("Grammage", "Épaisseur") else row
+        for row in [*form, [], *other]
+    ]
+    assert [line.offer.basis for line in lines(rows).values()] == ["tonne", "1000m2"]
 
 
 @pytest.mark.parametrize("head", ["Port €/t", "Transport €/t", "Flete €/t"])

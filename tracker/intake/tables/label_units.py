@@ -18,10 +18,11 @@ _LONGEST = 16
 
 
 def unit_column(view: View, column: int, rows: Sequence[int]) -> int | None:
-    """The first column to the right of these labels that holds units and nothing else, several of them."""
+    """The first column to the right of labels that holds units and nothing else: several, or what a price is per."""
     for beside in range(column + 1, column + 1 + _FARTHEST):
         cells = [cell for row in rows if (cell := view.rows[row].get(beside)) is not None]
-        if len({cell.text for cell in cells}) >= _FEWEST and all(map(_is_unit, cells)):
+        several = len({cell.text for cell in cells}) >= _FEWEST or any(map(_is_of_price, cells))
+        if several and all(map(_is_unit, cells)):
             return beside
     return None
 
@@ -44,6 +45,12 @@ def _joined(cells: dict[int, Cell], column: int, units: int) -> dict[int, Cell]:
 
 def _is_unit(cell: Cell) -> bool:
     return isinstance(cell.value, str) and len(cell.text) <= _LONGEST and _names_unit(cell.text.strip().strip("()[]"))
+
+
+def _is_of_price(cell: Cell) -> bool:
+    """'EUR/t', with its money; 'kg' alone may be what an order is in."""
+    unit = price_unit(cell.text) if isinstance(cell.value, str) and len(cell.text) <= _LONGEST else None
+    return unit is not None and unit.currency is not None and unit.basis is not None
 
 
 @lru_cache(maxsize=2048)
