@@ -17,7 +17,7 @@ UNITS = [
     [],
     ["Board", "Caliper (pt)", "Weight", "Price", "Unit"],
     ["SBS C1S", 18, "75 lb/MSF", 1090, "USD/ton"],
-    ["SBS C1S", 18, "75 lb/MSF", 1201.5, "USD/MT"],
+    ["SBS C1S", 18, "75 lb/MSF", 1230.5, "USD/MT"],
     ["CUK", 18, "350 g/m²", 985, "USD/T"],
     ["Fenlight White", 18, "75 lb/MSF", 1085, "USD/ST"],
     ["CRB C1S", 18, "71 lb", 905, "USD/ST"],

@@ -184,3 +184,41 @@ def test_a_list_called_annulled_is_superseded():
         ["GC2", 230, 1185],
     ]
     assert lines(rows) == {}
+
+
+def test_a_place_spelt_like_a_word_for_validity_heads_prices():
+    rows = [
+        ["Precios en euros por tonelada, portes incluidos"], ["Calidad", "g/m²", "µm", "Madrid", "Valencia"],
+        ["GC2", 250, 405, 1310, 1318], ["GD2", 300, 390, 910, 918],
+    ]  # fmt: skip
+    assert list(lines(rows)) == ["D3", "E3", "D4", "E4"]
+
+
+def test_a_basis_may_say_what_its_ton_is():
+    rows = [["FOB mill, per short ton of 2,000 lb"], ["Grade", "pt", "USD", "CAD"], ["SBS", 14, 1190, 1629]]
+    assert [(line.offer.basis.value, line.offer.currency) for line in lines(rows).values()] == [
+        ("short_ton", "USD"), ("short_ton", "CAD"),
+    ]  # fmt: skip
+
+
+def test_a_charge_row_may_say_its_unit_beside_its_figure():
+    rows = [
+        ["US$ per short ton"], ["Board", "pt", "lb/MSF", "Price"], ["SBS", 16, 68, 1140], [],
+        ["Energy surcharge", None, None, 18.5, "US$ per short ton"],
+    ]  # fmt: skip
+    (line,) = lines(rows).values()
+    assert [(charge.price, charge.currency) for charge in line.offer.charges] == [(Decimal("18.5"), "USD")]
+
+
+def test_a_legend_may_be_called_one():
+    rows = [
+        ["USD/t"], ["Leyenda: S1 = SBS estucado una cara (C1S); K = CUK"], [], ["Código", "g/m²", "µm", "Precio"],
+        ["S1", 280, 345, 1290], ["K", 300, 400, 1120],
+    ]  # fmt: skip
+    assert [line.offer.grade for line in lines(rows).values()] == ["SBS", "CUK"]
+
+
+@pytest.mark.parametrize("spoilt", ["x", "1 ", "a. ", "1-", "GC1 250 g/m² "])
+def test_a_cell_of_thousands_of_signs_holds_up_no_other(spoilt):
+    rows = [["EUR/t"], ["Grade", "g/m²", "µm", "Price", "Remark"], ["GC1", 250, 405, 1182, (spoilt * 33000)[:32767]]]
+    assert lines([*rows, ["GD2", 300, 390, 812]])["D4"].state is State.ACCEPTED

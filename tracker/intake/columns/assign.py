@@ -149,8 +149,8 @@ def _role(column: Column, cells: Sequence[Cell]) -> tuple[Role | None, bool]:
     return (Role.PRICE if named_with_money(best, column) and mostly_priced(cells) else best), True
 
 
-_NAMED_BY_WORDS = frozenset({Role.VENDOR, Role.DELIVERY_TERMS, Role.WEIGHT, Role.BASIS})
-"""What figures cannot be, whatever stands above them: firms, terms, a board of 20,000 lb, a unit (under 'A')."""
+_NAMED_BY_WORDS = frozenset({Role.VENDOR, Role.DELIVERY_TERMS, Role.WEIGHT, Role.BASIS, Role.VALIDITY})
+"""What figures cannot be, whatever stands above them: firms, terms, a board of 20,000 lb, a unit ('A'), a day."""
 
 
 def _candidates(said: Sequence[Header]) -> dict[Role, float]:

@@ -201,7 +201,11 @@ class Scope:
 
 def _one_rate(found: list[Said[ChargeWords]]) -> Said[ChargeWords]:
     """The charge with its rate; 'a surcharge applies' beside 'energy surcharge 3 %' says no more than that."""
-    rates = {(said.value.amounts, said.value.percent): said for said in reversed(found) if said.value.amounts}
+    rates = {
+        (tuple(amount.value for amount in said.value.amounts), said.value.percent): said
+        for said in reversed(found)
+        if said.value.amounts
+    }
     if len(rates) == 1:
         return next(iter(rates.values()))
     return replace(found[0], value=replace(found[0].value, amounts=()))

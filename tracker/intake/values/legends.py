@@ -32,6 +32,9 @@ def legend(text: str) -> tuple[LegendEntry, ...]:
     Only where the explained side names exactly one grade and the name's own side names none.
     """
     entries = []
+    label, colon, rest = text.partition(":")
+    if colon and "=" in rest and phrases("legend_labels").whole(label) is not None:
+        text = rest
     for part in _PARTS.split(text):
         for match in (_LEGEND.match(part), _IN_BRACKETS.search(part)):
             entry = None if match is None else _entry(match["name"], match["grade"])

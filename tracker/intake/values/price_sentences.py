@@ -36,8 +36,17 @@ class SaysBasis:
     grades: tuple[str, ...] = ()
 
 
+_DEFINED = re.compile(
+    r"(\b(?:(?:short|metric|net) tons?|tonnes?|Tonnen|cwt))\s*(?:\(|of|=|de|à|von|zu|om)\s*\d[\d.,' ]*\s*"
+    r"(?:lbs?|pounds|kg|livres|libras)\.?\)?",
+    re.IGNORECASE,
+)
+"""'Per short ton of 2,000 lb' defines its ton beside saying what prices are per."""
+
+
 def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
     """Currency and basis of a clause. A basis counts only beside a currency or a word for price."""
+    clause = _DEFINED.sub(r"\1", clause)
     labelled = _labelled_basis(clause)
     if labelled is not None:
         yield SaysBasis(labelled, clause)
