@@ -18,9 +18,10 @@ from tracker.trade.quantities import density
 # What any board has cost per tonne in the larger currencies; common practice, no source. Only a note hangs on it.
 _USUAL = {"SEK": (2_500, 40_000), "NOK": (2_500, 40_000), "DKK": (1_800, 30_000), "PLN": (1_000, 16_000)}
 _USUAL_ELSEWHERE = (200, 4_000)
-_TOO_LOW, _TOO_HIGH = 2, 4
-"""So many times below or above the usual, a price is on another basis than it says, or misread: no board costs 100 a
-tonne, nor 16,000. Common practice, no source."""
+_ABSURD = 4
+"""So many times below or above the usual, a price is misread: no board costs 50 a tonne, nor 16,000. A price per 100 lb
+under a head for short tons is some 70, and left to the verdict, which can say what it was meant per. Common practice,
+no source."""
 _MAIN = frozenset({"USD", "EUR", "GBP", "CHF", "CAD", "AUD"})
 
 
@@ -80,4 +81,4 @@ def _usual_prices(currency: str, basis: Basis, board: BoardMeasure) -> _UsualPri
 def absurd(tonne: Fraction, currency: str) -> bool:
     """A price per tonne that no board ever cost."""
     low, high = _USUAL.get(currency, _USUAL_ELSEWHERE)
-    return not Fraction(low, _TOO_LOW) <= tonne <= high * _TOO_HIGH
+    return not Fraction(low, _ABSURD) <= tonne <= high * _ABSURD
