@@ -45,3 +45,11 @@ def lines(rows, answers=None, **more):
 
 def codes(line):
     return {note.code.value for note in line.notes}
+
+
+def prices(found):
+    """Cell -> state, price and basis."""
+    return {
+        cell: (str(line.state), f"{line.offer.price:f}" if line.offer.price is not None else None, line.offer.basis)
+        for cell, line in found.items()
+    }

@@ -5,17 +5,9 @@ All vendors, boards and prices are invented.
 
 import pytest
 
-from tests.intake.sheets import book, codes, grid, lines, read
+from tests.intake.sheets import book, codes, grid, lines, prices, read
 from tracker.intake.read import read_workbook
 from tracker.trade.offer import Answers
-
-
-def prices(found):
-    """Cell -> state, price and basis."""
-    return {
-        cell: (str(line.state), f"{line.offer.price:f}" if line.offer.price is not None else None, line.offer.basis)
-        for cell, line in found.items()
-    }
 
 
 def test_an_amount_with_a_price_unit_and_a_unit_of_measure_is_the_price():
@@ -61,21 +53,6 @@ def test_units_of_measure_in_columns_of_their_own():
     assert [int(line.offer.minimum_kg) for line in found.values()] == [2000, 5000]
 
 
-@pytest.mark.parametrize(
-    ("text", "price"), [("13 450:50", "13450.50"), ("8.995:00", "8995.00"), ("9:75 kr/kg", "9.75"), ("8995:-", "8995")]
-)
-def test_crowns_and_ore(text, price):
-    unit = "SEK/kg" if "kg" in text else "SEK/ton"
-    found = lines([[f"Priser i {unit}"], ["Sort", "g/m²", "µm", "Pris"], ["GC2", 240, 390, text]])
-    assert f"{found['D3'].offer.price:f}" == price
-
-
-@pytest.mark.parametrize(("beside", "currency"), [("1.145 €/t", "EUR"), ("1.145 CHF/t", None), ("1145", None)])
-def test_a_cent_is_a_part_of_the_only_money_that_the_list_names(beside, currency):
-    found = lines([["Bezeichnung", "Preis"], ["GC2 250 g/m² 405 µm", beside], ["GD2 350 g/m² 465 µm", "78 ct/kg"]])
-    assert found["B3"].offer.currency == currency
-
-
 def test_a_heading_tells_the_coating_of_boards_called_by_their_code():
     rows = [
         ["Artikel", "g/m²", "µm", "EUR/t"],
@@ -83,20 +60,6 @@ def test_a_heading_tells_the_coating_of_boards_called_by_their_code():
         ["GZ-250", 250, 310, 1490],
     ]
     assert lines(rows)["D3"].offer.coated_sides == 2
-
-
-def test_crowns_and_ore_in_a_column_that_holds_no_times_of_day():
-    rows = [["Prislista SEK"], ["Sort", "g/m²", "µm", "Pris per kg"], ["GC1", 260, 420, "15:80"]]
-    found = lines([*rows, ["GC2", 240, 390, "14:30"]])
-    assert [(str(line.state), f"{line.offer.price:f}") for line in found.values()] == [
-        ("accepted", "15.80"), ("accepted", "14.30"),
-    ]  # fmt: skip
-    assert {str(line.state) for line in lines([*rows, ["GC2", 240, 390, "14:30:00"]]).values()} == {"question"}
-
-
-def test_crowns_and_ore_beside_crowns_that_are_plainly_so():
-    rows = [["Prislista SEK"], ["Sort", "g/m²", "µm", "Pris/kg", "Pris/ton"], ["GC1", 260, 420, "12:45", "12 450:-"]]
-    assert prices(lines(rows)) == {"D3": ("accepted", "12.45", "kg")}
 
 
 @pytest.mark.parametrize("gap", [[], [None]])
@@ -203,18 +166,6 @@ def test_a_price_with_its_freight_beside_the_one_at_the_mill():
     ] * 2  # fmt: skip
 
 
-@pytest.mark.parametrize(("label", "figure"), [("Vertrieb Süd", "0171 4417218"), ("Kurs EUR/CHF", 0.94)])
-def test_telephones_and_rates_of_exchange_below_the_prices_are_no_prices(label, figure):
-    rows = [
-        ["Preise CHF/t"],
-        ["Sorte", "g/m²", "µm", "Preis"],
-        ["GC1", 250, 405, 1204],
-        [],
-        [label, None, None, figure],
-    ]
-    assert list(lines(rows)) == ["D3"]
-
-
 def test_samples_that_were_sent_are_no_offers():
     rows = [["Pris SEK/ton"], ["Kvalitet", "g/m²", "µm", "Pris"], ["GC1", 250, 405, 13200], [], ["Skickade prover"]]
     assert list(lines([*rows, ["Kvalitet", "g/m²", "Antal ark"], ["GC1", 250, 25]])) == ["D3"]
@@ -237,16 +188,6 @@ def test_a_title_that_calls_the_board_first_may_say_its_price_unit_too(title, me
 def test_a_head_over_the_boards_names_the_sheet_that_their_prices_are_for():
     rows = [["Sorte (Format 70 x 100 cm)", "g/m²", "µm", "€/1000 Bogen"], ["GC1", 250, 405, 226]]
     assert lines(rows)["D2"].offer.sheet_mm == (700, 1000)
-
-
-def test_a_page_number_in_the_column_of_prices_is_no_price():
-    rows = [["Sorte", "g/m²", "µm", "EUR/t"], ["GC1", 250, 405, 1190], ["Liste 1/2027", None, None, "Seite 2 von 3"]]
-    assert list(lines([*rows, ["GD2", 350, 465, 840]])) == ["D2", "D4"]
-
-
-def test_a_time_of_day_is_no_price():
-    found = lines([["Priser i SEK/ton"], ["Sort", "g/m²", "µm", "Pris"], ["GC2", 240, 390, "14:30"]])
-    assert str(found["D3"].state) == "question"
 
 
 def test_a_unit_in_the_corner_names_the_numbers_across():
@@ -405,12 +346,6 @@ def test_a_coating_column_counts_sides(coat, sides):
     rows = [["Sorte", "Strich", "g/m²", "µm", "EUR/t"], ["Zellstoffkarton", coat, 250, 305, 1488],
             ["Zellstoffkarton", "1-seitig", 280, 340, 1480]]  # fmt: skip
     assert lines(rows)["E2"].offer.coated_sides == sides
-
-
-@pytest.mark.parametrize(("title", "state"), [("Preise 2027 EUR/t", "accepted"), ("Preis 2027 EUR/t", "question")])
-def test_a_year_behind_the_word_for_a_list_is_no_amount(title, state):
-    rows = [[title], ["Sorte", "g/m²", "µm", "Preis"], ["GC1", 250, 405, 1298]]
-    assert [str(line.state) for line in lines(rows).values()] == [state]
 
 
 def test_the_buyers_own_price_behind_a_discount_in_money():

@@ -4,7 +4,7 @@ from decimal import Decimal
 
 import pytest
 
-from tests.intake.sheets import codes, lines
+from tests.intake.sheets import lines
 from tracker.trade.footing import footing
 from tracker.trade.offer import State
 from tracker.trade.quantities import WeightUnit, grammage
@@ -71,24 +71,6 @@ def test_what_a_load_weighs_can_be_said_in_a_sentence(note, heads, bounds):
     small, large = lines(rows).values()
     assert (small.offer.from_kg, small.offer.below_kg) == (None, bounds)
     assert (large.offer.from_kg, large.offer.below_kg) == (bounds, None)
-
-
-@pytest.mark.parametrize("place", [0, -1])
-@pytest.mark.parametrize(
-    "legend", ["Lindenblanc = GC1", "Unser Lindenblanc ist ein Faltschachtelkarton.", "Lindenblanc (GC1)"]
-)
-def test_a_legend_says_nothing_of_other_names(legend, place):
-    rows = [
-        ["EUR/t"],
-        [],
-        ["Marke", "g/m²", "µm", "Preis"],
-        ["Lindenblanc", 230, 370, 1315],
-        ["Lindensilk", 300, 390, 1180],
-    ]
-    rows = [[legend], *rows] if place == 0 else [*rows, [], [legend]]
-    explained, other = lines(rows).values()
-    assert (explained.state, explained.offer.grade) == (State.ACCEPTED, "FBB")
-    assert (other.state, codes(other)) == (State.QUESTION, {"grade-unknown"})
 
 
 def test_charges_in_rows_below_the_boards_are_in_the_delivered_cost():

@@ -157,46 +157,6 @@ def test_a_second_basis_that_settles_nothing_is_asked_about_too():
     assert [line.state for line in both] == [State.QUESTION, State.QUESTION]
 
 
-def in_2026(*heads, title="Price list of 1 March 2026"):
-    """The states of two prices under these heads, in a list of 2026."""
-    rows = [[title], [*HEAD, *heads], [*SBS, 1100, 1000]]
-    return {cell: line.state for cell, line in lines(rows).items()}
-
-
-@pytest.mark.parametrize("dated", ["Price 2025", "Price 2025 USD/ST"])
-def test_last_years_price_beside_the_plain_one_is_no_offer(dated):
-    assert in_2026("Price USD/ST", dated) == {"D3": State.ACCEPTED}
-    assert in_2026(dated, "Price USD/ST") == {"E3": State.ACCEPTED}
-
-
-@pytest.mark.parametrize("dated", ["Price 2026 USD/ST", "Price 2027 USD/ST"])
-def test_a_price_of_this_year_or_the_next_beside_the_plain_one_is_asked(dated):
-    assert State.ACCEPTED not in in_2026("Price USD/ST", dated).values()
-
-
-def test_this_years_price_beside_the_next_ones_is_asked_about():
-    assert in_2026("Price 2026 USD/ST", "Price 2027 USD/ST") == {"D3": State.QUESTION}
-
-
-@pytest.mark.parametrize(
-    ("heads", "offered"),
-    [
-        (("Q4 2025 price", "Q1 2026 price"), {"E3": State.ACCEPTED}),
-        (("Price January", "Price March"), {"E3": State.ACCEPTED}),
-        (("Q1 2026 price", "Q2 2026 price"), dict.fromkeys(("D3", "E3"), State.QUESTION)),
-        (("Q3 2025 price", "Q4 2025 price"), dict.fromkeys(("D3", "E3"), State.QUESTION)),
-        (("2025", "2026"), {"E3": State.ACCEPTED}),
-    ],
-)
-def test_the_lists_own_date_tells_which_period_is_the_last(heads, offered):
-    assert in_2026(*heads, title="Price list of 1 March 2026, USD/ST") == offered
-
-
-def test_a_list_without_a_date_does_not_tell_which_year_is_over():
-    states = in_2026("Price USD/ST", "Price 2025 USD/ST", title="Price list")
-    assert State.ACCEPTED not in states.values()
-
-
 @pytest.mark.parametrize(
     "rows",
     [
@@ -419,78 +379,9 @@ def test_how_to_reach_another_unit_changes_no_price_and_contradicts_none(note):
     assert (str(line.state), line.offer.basis.value) == ("accepted", "short_ton")
 
 
-@pytest.mark.parametrize(
-    "note",
-    [
-        ["Bright = GC1 folding boxboard"],
-        ["Bright is a GC1 folding boxboard."],
-        ["Bright", "GC1 folding boxboard"],
-    ],
-)
-def test_what_one_name_is_explained_to_be_is_no_grade_of_another_name(note):
-    found = lines(
-        [["Brand", "g/m²", "µm", "Price GBP/t"], ["Bright", 250, 405, 1105], ["Nova", 260, 420, 1120], [], note]
-    )
-    assert (found["D2"].state, found["D2"].offer.grade) == ("accepted", "FBB")
-    assert (found["D3"].state, codes(found["D3"])) == ("question", {"grade-unknown"})
-
-
-def test_a_note_about_another_board_is_no_grade_of_a_name_but_one_about_all_is():
-    rows = [["Brand", "g/m²", "µm", "Price GBP/t"], ["Nova", 260, 420, 1120], []]
-    assert lines([*rows, ["GC1 on request."]])["D2"].offer.grade is None
-    assert lines([*rows, ["All boards are GC1."]])["D2"].offer.grade == "FBB"
-
-
 @pytest.mark.parametrize("name", ["Wrapping", "Pool fee"])
 def test_what_stands_unexplained_beside_the_freight_leaves_the_delivered_cost_open(name):
     rows = [[*HEAD, "Price USD/cwt", "Freight", name], [*SBS, 57.8, 2.15, 0.35], [*CRB, 43.2, 2.15, 0.4]]
     for line in lines(rows).values():
         assert line.state is State.ACCEPTED
         assert footing(line.offer).delivered_per_tonne is None
-
-
-def test_a_title_over_boards_of_several_grades_is_no_grade_of_a_name_among_them():
-    rows = [["Brand", "g/m²", "µm", "Price GBP/t"], ["Nova", 260, 420, 1120]]
-    assert lines([["Folding boxboard"], [], *rows])["D4"].offer.grade == "FBB"
-    mixed = lines([["Folding boxboard"], [], *rows, ["GD2 grey back", 350, 455, 742]])
-    assert (mixed["D4"].state, codes(mixed["D4"])) == ("question", {"grade-unknown"})
-    assert (mixed["D5"].state, mixed["D5"].offer.grade) == ("accepted", "CRB")
-
-
-@pytest.mark.parametrize(
-    "said",
-    [
-        "US dollars. SBS and CRB per short ton; CUK per metric ton.",
-        "USD. CUK per tonne, all others per short ton",
-        "USD per short ton; CUK per tonne",
-        "Prices in USD per short ton except CUK, which is per tonne",
-        "All prices USD per short ton except CUK (per tonne)",
-        "All prices in USD per short ton. CUK prices are per tonne.",
-    ],
-)
-def test_one_grades_unit_is_not_the_others(said):
-    rows = [[*HEAD, "Price"], [*SBS, 1178], ["CUK", 18, 74, 1139], [*CRB, 884]]
-    bases = [line.offer.basis for line in lines([[said], [], *rows]).values()]
-    assert bases == ["short_ton", "tonne", "short_ton"]
-
-
-@pytest.mark.parametrize("said", ["SBS and CRB in USD, CUK in CAD", "All in USD except CUK, which is in CAD"])
-def test_one_grades_currency_is_not_the_others(said):
-    rows = [[*HEAD, "Price"], [*SBS, 1178], ["CUK", 18, 74, 1139], [*CRB, 884]]
-    found = lines([["USD per short ton"], [], *rows, [], [said]])
-    assert [line.offer.currency for line in found.values()] == ["USD", "CAD", "USD"]
-
-
-@pytest.mark.parametrize(
-    "said",
-    ["Freight is included for SBS only", "Delivered, except CUK", "FOB mill except CUK"],
-)
-def test_what_is_said_of_some_boards_freight_is_left_open(said):
-    found = lines([[*HEAD, "USD/ST"], [*SBS, 1178], ["CUK", 18, 74, 1139], [], [said]])
-    assert [line.offer.delivered for line in found.values()] == [None, None]
-
-
-def test_two_last_days_of_two_boards_are_not_one():
-    said = "Prices valid until December 31, 2026, CRB until January 31, 2027"
-    for line in lines([[*HEAD, "USD/ST"], [*SBS, 1178], [*CRB, 884], [], [said]]).values():
-        assert (line.offer.valid_until, codes(line)) == (None, {"validity-unread"})

@@ -29,24 +29,23 @@ from tracker.intake.columns.headed_figures import (
     says_delivery,
     spreads_values,
 )
+from tracker.intake.columns.lookalikes import without_lookalikes
 from tracker.intake.columns.prices import price_columns
 from tracker.intake.columns.steps import without_steps
 from tracker.intake.columns.units_beside import counts_of_units, with_units_beside
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, head_text
-from tracker.intake.tables.periods import YEAR
 from tracker.intake.tables.table import HeadedColumn, Table, Words
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.header import Header, header
 from tracker.intake.values.role_words import tells_of_freight
-from tracker.intake.values.roles import Role, RoleReading
+from tracker.intake.values.roles import ON_TOP, Role, RoleReading
 from tracker.intake.words.lists import phrases
 
 _SAMPLE = 60
 _LEAST_FIT = 0.3
 _MOSTLY = 0.8
 _LONGEST_CODE = 16
-_PARTICULAR = (Role.PREVIOUS_PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.ALL_IN)
 
 
 def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
@@ -140,9 +139,7 @@ def _column(headed: HeadedColumn, cells: Sequence[Cell]) -> Column:
 def _role(column: Column, cells: Sequence[Cell]) -> tuple[Role | None, bool]:
     if (spreads_values(column) or heads_prices_of_a_kind(column)) and mostly_priced(cells):
         return Role.PRICE, True
-    candidates = _without_lookalikes(_candidates(column.said))
-    if any(phrases("yearly").find(head.text) or YEAR.search(head.text) for head in column.said):
-        candidates = _bought_in_a_year(candidates)
+    candidates = without_lookalikes(_candidates(column.said), column.said)
     if not candidates:
         return role_by_cells(column, cells), False
     best = _best(column, candidates, cells)
@@ -236,38 +233,6 @@ def _without_word(text: str, word: str) -> str:
     return re.sub(rf"(?<!\w){re.escape(word)}(?!\w)", " ", text, count=1)
 
 
-def _without_lookalikes(candidates: dict[Role, float]) -> dict[Role, float]:
-    """'Qty on hand' is stock, though 'qty' alone is an order size; 'prior price' is no price to pay."""
-    dropped = {role for role in _CHARGED if _is_index_of(candidates, role)}
-    if Role.SHEETS_WEIGHT in candidates:
-        # 'Weight lb/M' is what a thousand sheets weigh, and no basis weight.
-        dropped.add(Role.WEIGHT)
-    if Role.STOCK in candidates:
-        dropped.add(Role.BRACKET)
-    if any(role in candidates for role in _PARTICULAR):
-        dropped.add(Role.PRICE)
-    return {role: strength for role, strength in candidates.items() if role not in dropped}
-
-
-def _is_index_of(candidates: dict[Role, float], charge: Role) -> bool:
-    """'Energy index' is an index of what energy costs; 'Energy surcharge (index)' and 'Energy index surcharge' charge.
-
-    Where 'index' is all that stands beside the word of the charge, the two are told equally strongly.
-    """
-    if Role.INDEX not in candidates or charge not in candidates or charge is Role.CHARGE or Role.CHARGE in candidates:
-        return False
-    return candidates[charge] - candidates[Role.INDEX] <= _EQUALLY
-
-
-_EQUALLY = 0.02
-
-
-def _bought_in_a_year(candidates: dict[Role, float]) -> dict[Role, float]:
-    """'Volume per year' or 'Volume 2025' beside a price bounds no single order."""
-    sizes = (Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY)
-    return {Role.STOCK if role in sizes else role: strength for role, strength in candidates.items()}
-
-
 def _is_money(role: Role) -> bool:
     return role in PRICE_ROLES or role in NEVER_PRICES
 
@@ -279,7 +244,9 @@ def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) 
     if by_unit and role_by_cells(column, cells) is Role.BRACKET:
         # 'Tons' over '1-4' and '5-19': the unit of order sizes, and not what something is priced by.
         return Role.BRACKET
-    if cells and fits[best] < _LEAST_FIT and not (best in _CHARGED and any(_is_figure(cell) for cell in cells)):
+    # A single figure below a charge is charged, whatever words stand in the other rows ('inkl.', 'on request').
+    charged = best in ON_TOP and any(_is_figure(cell) for cell in cells)
+    if cells and fits[best] < _LEAST_FIT and not charged:
         # The words say one thing and the cells another: what the cells are beats a word that fits nothing.
         other = role_by_cells(column, cells)
         if other is None and column.currencies and not _is_money(best) and mostly_priced(cells):
@@ -290,10 +257,6 @@ def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) 
         if best in _NAMED_BY_WORDS and fits[best] == 0 and mostly_priced(cells):
             return None
     return best
-
-
-_CHARGED = frozenset({Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE})
-"""A single figure below one of these is charged, whatever words stand in the other rows ('inkl.', 'on request')."""
 
 
 def _is_figure(cell: Cell) -> bool:

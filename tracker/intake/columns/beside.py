@@ -9,11 +9,10 @@ from tracker.intake.columns.guess import role_by_cells
 from tracker.intake.columns.headed_figures import by_words, mostly_priced, spreads_values
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, head_of
-from tracker.intake.values.roles import Role
+from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.words.lists import phrases
 
 _SAYS_SO = 0.8
-_CHARGES = frozenset({Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE})
 
 
 def weighed(column: Column, columns: list[Column]) -> Column:
@@ -51,7 +50,7 @@ def beside_charges(column: Column, columns: list[Column], cells: Sequence[Cell])
     figures = [cell.value for cell in cells]
     positive = all(isinstance(value, Decimal) and value > 0 for value in figures)
     broken = positive and any(value % 1 for value in figures if isinstance(value, Decimal))
-    return replace(column, role=Role.CHARGE, sure=False) if broken and neighbours & _CHARGES else column
+    return replace(column, role=Role.CHARGE, sure=False) if broken and neighbours.intersection(ON_TOP) else column
 
 
 def starts_a_discount(column: Column, columns: list[Column]) -> Column:
@@ -67,7 +66,7 @@ def starts_a_discount(column: Column, columns: list[Column]) -> Column:
 
 def no_charge_as_high(column: Column, columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> Column:
     """'Port Hanley' beside 'Eastburn' is a place and no freight, where its figures are as high as the prices there."""
-    if column.role not in _CHARGES or any(head.strength(column.role) > _PLAINLY for head in column.said):
+    if column.role not in ON_TOP or any(head.strength(column.role) > _PLAINLY for head in column.said):
         return column
     own = _by_row(samples[column.index])
     prices = [other for other in columns if other.role in (Role.PRICE, None) and other is not column]

@@ -7,7 +7,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import Head, head_of, looks_priced
 from tracker.intake.values.header import Header
 from tracker.intake.values.money import price_text
-from tracker.intake.values.roles import Role
+from tracker.intake.values.roles import MEASURES, Role
 from tracker.intake.values.validity import until_in_head
 
 NEVER_PRICES = frozenset(
@@ -46,7 +46,7 @@ def spreads_values(column: Column) -> bool:
         if head is not None and head.across == "grade" and said.strength(Role.INDEX) >= _NAMES:
             # 'SBS index' is a series of the market and no price of SBS.
             return False
-        if lowest.across == "grade" and head is not None and head.named and head.role in _MEASURES:
+        if lowest.across == "grade" and head is not None and head.named and head.role in MEASURES:
             # A sub-heading 'GC1' right below the head 'g/m²' does not make prices of the weights.
             return False
     return bool(lowest.across) or lowest.number is not None
@@ -74,7 +74,6 @@ def _heads_a_last_day(column: Column) -> bool:
     return any(until_in_head(head.text) is not None for head in column.said)
 
 
-_MEASURES = frozenset({Role.CALIPER, Role.WEIGHT})
 _NAMES = 0.75
 """From this strength on, a word of the head names a property or an index, also beside one that names a board."""
 

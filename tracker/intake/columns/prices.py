@@ -25,12 +25,10 @@ from tracker.intake.tables.table import Words
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.lead import LeadTime, lead_in_remark
-from tracker.intake.values.roles import Role
+from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.values.statements import Remark, says
 from tracker.intake.values.validity import until_in_head
 from tracker.intake.words.lists import phrases
-
-_CHARGES = (Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE)
 
 
 def price_columns(
@@ -120,7 +118,7 @@ def _kind(column: Column, columns: Columns, net: bool, plain: bool) -> Kind:
         return Kind.LIST if net or plain else Kind.OFFER
     if column.role is Role.PRICE and net and columns.of(Role.DISCOUNT, Role.LIST_PRICE):
         return Kind.OFFER if _on_another_basis(column, columns.of(Role.NET_PRICE)) else Kind.LIST
-    if column.role is Role.ALL_IN and (net or plain) and columns.of(*_CHARGES):
+    if column.role is Role.ALL_IN and (net or plain) and columns.of(*ON_TOP):
         return Kind.ALL_IN
     if leads_to_another(column, columns):
         return Kind.LIST

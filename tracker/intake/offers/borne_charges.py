@@ -5,9 +5,8 @@ from decimal import Decimal
 
 from tracker.intake.columns.column import Column, Columns, PriceColumn
 from tracker.intake.grid import Cell
-from tracker.intake.values.roles import Role
+from tracker.intake.values.roles import ON_TOP, Role
 
-_CHARGES = (Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE)
 _ROUNDED = Decimal("0.006")
 
 
@@ -20,7 +19,7 @@ def borne_by(
     mill_prices = [other for other in offers if not _delivered(other)]
     if not freight or not _delivered(price) or not mill_prices:
         return frozenset()
-    charges = columns.of(*_CHARGES)
+    charges = columns.of(*ON_TOP)
     whole = _figure(cells, price.column)
     added = sum((_figure(cells, charge) or Decimal(0) for charge in charges), Decimal(0))
     starts = [start for other in mill_prices if (start := _figure(cells, other.column)) is not None]

@@ -234,17 +234,11 @@ def _limit(whole: WholeRow, columns: Columns, role: Role) -> tuple[Cell, Mass | 
     cell = whole.cells.get(column.index) if column is not None else None
     if column is None or cell is None or (isinstance(cell.value, Decimal) and cell.value == 0) or _is_open(cell):
         return None
-    if not any(map(str.isalnum, cell.text)):
-        # A dash stands for no limit.
-        return None
     return cell, order_weight(cell, column)
-
-
-_DASHES = frozenset("-–—∞…+")
 
 
 def _is_open(cell: Cell) -> bool:
     """'And up', 'no limit' and a dash say that there is no such limit."""
     text = cell.text.strip()
     behind = phrases("bracket").whole(text) in ("from", "above") and not any(map(str.isdigit, text))
-    return set(text) <= _DASHES or behind or phrases("open_end").whole(text) is not None
+    return not any(map(str.isalnum, text)) or behind or phrases("open_end").whole(text) is not None

@@ -26,13 +26,12 @@ from tracker.intake.values.currency import CurrencyReading
 from tracker.intake.values.delivery import terms_under
 from tracker.intake.values.money import price_text
 from tracker.intake.values.numbers import percent, settled
-from tracker.intake.values.roles import Role
+from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis
 from tracker.trade.offer import OPEN, Charge, Evidence, NoteCode
 from tracker.trade.quantities import MassUnit
 
-_ROLES = (Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE)
 _KIND_OF = {Role.FREIGHT: ChargeKind.FREIGHT, Role.ENERGY: ChargeKind.ENERGY, Role.SHEETING: ChargeKind.SHEETING}
 
 
@@ -44,7 +43,7 @@ def fill_charges(
     found: list[Charge] = []
     in_columns: set[ChargeKind] = set()
     currency, basis = draft.currency, draft.basis
-    for column in columns.of(*_ROLES):
+    for column in columns.of(*ON_TOP):
         if is_optional(column.text):
             _note_optional(draft, cells.get(column.index), column)
             continue

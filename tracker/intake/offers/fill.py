@@ -178,11 +178,11 @@ def _ask_weight_basis(draft: Draft, left: tuple[WeightReading, ...], where: str,
         _take_weight(draft, chosen, where, words)
         draft.evidence.append(Evidence("grammage_gsm", "your answer", words))
         return
-    # Where only the area is in doubt the pounds are in the vendor's words or in the head above them.
-    of_area = " or ".join(_UNIT_WORDS[name] for name in open_).replace(
-        "lb on", "per" if "gsm" not in open_ else "lb on"
-    )
-    text = f"Is “{words}” {of_area}?"
+    either = " or ".join(_UNIT_WORDS[name] for name in open_)
+    if "gsm" not in open_:
+        # Only the area is in doubt: the pounds are in the vendor's words or in the head above them.
+        either = either.replace("lb on", "per")
+    text = f"Is “{words}” {either}?"
     draft.ask(NoteCode.WEIGHT_BASIS_UNKNOWN, key, where, text, words, open_)
 
 

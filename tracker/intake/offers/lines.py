@@ -40,7 +40,7 @@ from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.offers.signs import evidence_of, sign_by_size
 from tracker.intake.offers.terms import TERM_ROLES, Terms, terms_of
 from tracker.intake.tables.table import Words
-from tracker.intake.values.roles import Role
+from tracker.intake.values.roles import MEASURES, Role
 from tracker.intake.values.statements import Remark, says
 from tracker.trade.offer import NoteCode, PassedOver
 
@@ -148,7 +148,7 @@ class TableReader:
         words = next((text for text in instead if any(map(str.isalnum, text))), "")
         if words:
             self._priceless[whole.row.index] = f"“{words}” is no price"
-        elif not instead and _NAMED.intersection(said) and _MEASURED.intersection(said):
+        elif not instead and _NAMED.intersection(said) and MEASURES.intersection(said):
             self._priceless[whole.row.index] = "no price stands beside these boards"
 
     def _scope(self, whole: WholeRow) -> Scope | None:
@@ -247,7 +247,6 @@ class TableReader:
 
 
 _NAMED = frozenset({Role.PRODUCT, Role.GRADE})
-_MEASURED = frozenset({Role.CALIPER, Role.WEIGHT})
 
 
 def _spans(rows: dict[int, str]) -> Iterator[tuple[str, str]]:

@@ -17,18 +17,17 @@ from tracker.intake.values.grade import find_grade
 from tracker.intake.values.header import header
 from tracker.intake.values.lead import LeadUnit, lead_unit
 from tracker.intake.values.lengths import measured
-from tracker.intake.values.roles import Role
+from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.values.statements import Remark, Statement, says
 from tracker.intake.values.weight import find_weights
 from tracker.intake.words.lists import phrases, words
 
 _BOARD = (Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.FORM)
 _UNITS = (Role.BASIS, Role.CURRENCY, Role.PER_QUANTITY)
-_CHARGES = (Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE)
 _TERMS = (Role.VENDOR, Role.LEAD_TIME, Role.VALIDITY, Role.MINIMUM, Role.DELIVERY_TERMS)
-_FILLED = (*_BOARD, Role.WIDTH, Role.LENGTH, Role.DESTINATION, *_UNITS, *_TERMS, *_CHARGES)
+_FILLED = (*_BOARD, Role.WIDTH, Role.LENGTH, Role.DESTINATION, *_UNITS, *_TERMS, *ON_TOP)
 _NO_OFFER_LABELS = frozenset({
-    *_CHARGES, *_TERMS, Role.TOTAL, Role.DISCOUNT, Role.PAYMENT, Role.INDEX, Role.CHANGE, Role.STOCK, Role.YIELD,
+    *ON_TOP, *_TERMS, Role.TOTAL, Role.DISCOUNT, Role.PAYMENT, Role.INDEX, Role.CHANGE, Role.STOCK, Role.YIELD,
     Role.PACKING, Role.SHEETS_WEIGHT,
 }) - {Role.VENDOR}  # fmt: skip
 
@@ -203,7 +202,7 @@ def _is_old(cell: Cell) -> bool:
 def _heads_charges(text: str) -> bool:
     """'Freight, US$ per short ton' over rows of zones: what follows are rates, as long as no row names a board."""
     head = head_of_words(text)
-    return head is not None and head.named and head.role in _CHARGES and find_grade(text) is None
+    return head is not None and head.named and head.role in ON_TOP and find_grade(text) is None
 
 
 @lru_cache(maxsize=4096)

@@ -70,10 +70,7 @@ class Level:
     @cached_property
     def texts_above(self) -> tuple[Words, ...]:
         """Its texts without the notes below the table, but for those that speak of all boards."""
-        last = self.last_row
-        if last is None:
-            return self.texts
-        return tuple(each for each in self.texts if each.row <= last or phrases("all_of_them").find(each.text))
+        return tuple(each for each in self.texts if not self._is_note(each) or phrases("all_of_them").find(each.text))
 
     @cached_property
     def grades_above(self) -> tuple[Said[GradeReading], ...]:

@@ -20,7 +20,7 @@ def sheet_level(read: ReadTable, sheet: ReadSheet, *, alone: bool) -> Level:
     others = {words for other in sheet.tables if other is not read for words in other.table.titles}
     of_forms = {words for words in others if _apart(_forms([words.text]), _forms(own))}
     of_boards = {words for words in others if _apart(_grades([words.text]), _grades(own))}
-    right = max((column.index for column in read.table.columns), default=0)
+    right = _last_column(read)
     beside = {words for words in others if words.cell.column > right}
     texts = tuple(words for words in sheet.found.texts if words not in of_forms | of_boards | beside)
     apart = [words for words in sheet.found.texts if words in of_forms | of_boards | beside]
@@ -30,6 +30,13 @@ def sheet_level(read: ReadTable, sheet: ReadSheet, *, alone: bool) -> Level:
         if isinstance(said.value, SaysCurrency) or (isinstance(said.value, SaysBasis) and not of_forms)
     )
     return Level("sheet", texts, board=alone, beside=kept, last_row=read.table.last_row)
+
+
+def _last_column(read: ReadTable) -> int:
+    """The table's last column in its sheet; one that lies on its side has a row of its own for each."""
+    table = read.table
+    lies = table.view.turned
+    return max((row.index for row in table.rows) if lies else (column.index for column in table.columns), default=0)
 
 
 def _apart(theirs: frozenset[str], own: frozenset[str]) -> bool:

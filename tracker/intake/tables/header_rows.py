@@ -11,7 +11,7 @@ from tracker.intake.values.caliper import bare_caliper
 from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.money import price_unit
 from tracker.intake.values.role_words import header_roles
-from tracker.intake.values.roles import Role
+from tracker.intake.values.roles import MEASURES, Role
 
 _LONGEST_HEAD = 90
 _OUTRIGHT = 0.9
@@ -95,7 +95,7 @@ def _bare_numbers_head(view: View, row: int, heads: list[Head]) -> bool:
         return False
     corner = view.rows[row][min(view.rows[row])]
     axes = _axes_named(corner)
-    if axes & _MEASURES:
+    if axes & MEASURES:
         return True
     if not all(a < b for a, b in pairwise(numbers)):
         return False
@@ -120,8 +120,7 @@ def _figures_under_words(view: View, row: int) -> bool:
     )
 
 
-_MEASURES = frozenset({Role.CALIPER, Role.WEIGHT})
-_SPREAD = _MEASURES | {Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY}
+_SPREAD = MEASURES | {Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY}
 """What bare numbers under one word may be: 'Price from quantity (t)' over 1 | 5 | 20 too; no grade, no sheet size."""
 
 

@@ -11,9 +11,8 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import BOARD_ROLES, Head, head_of
 from tracker.intake.tables.table import BodyRow, HeadedColumn, Table
 from tracker.intake.tables.view import View
-from tracker.intake.values.roles import Role
+from tracker.intake.values.roles import MEASURES
 
-_MEASURES = frozenset({Role.CALIPER, Role.WEIGHT})
 _MOST_ROWS = 400
 
 
@@ -51,13 +50,13 @@ def _label_column(table: Table) -> int | None:
 
 
 def _names_line(head: Head | None) -> bool:
-    return head is not None and (head.price or (head.named and head.role in _MEASURES))
+    return head is not None and (head.price or (head.named and head.role in MEASURES))
 
 
 def _corner(table: Table, labels: int) -> Cell | None:
     """The head at the left that names what is spread across."""
     heads = [one.heads[0] for one in table.columns if one.index <= labels and one.heads]
-    named = [cell for cell in heads if (head := head_of(cell)) is not None and head.named and head.role in _MEASURES]
+    named = [cell for cell in heads if (head := head_of(cell)) is not None and head.named and head.role in MEASURES]
     return named[0] if len(named) == 1 else None
 
 
@@ -129,5 +128,5 @@ def _laid_out(table: Table, boards: list[_Board], across: list[HeadedColumn], co
 def _of_board(heads: tuple[Cell, ...]) -> tuple[Cell, ...]:
     """The heads of a column of boards, without the words for what is spread across."""
     found = [(cell, head_of(cell)) for cell in heads]
-    kept = BOARD_ROLES - _MEASURES
+    kept = BOARD_ROLES - MEASURES
     return tuple(cell for cell, head in found if head is None or head.role is None or head.role in kept)

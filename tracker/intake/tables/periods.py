@@ -34,12 +34,13 @@ def is_later(text: str, other: str) -> bool:
 
 
 _HALF_A_YEAR = 6
+_QUARTER = re.compile(r"\b[QqTt]\.?\s?([1-4])\b")
 
 
 def _month(text: str) -> int | None:
     """The last month of the one time that a text names; None for none or several."""
     named = {int(match.value) for match in phrases("months").find(text)}
-    named |= {int(quarter) * 3 for quarter in re.findall(r"\b[QqTt]\.?\s?([1-4])\b", text)}
+    named |= {int(quarter) * 3 for quarter in _QUARTER.findall(text)}
     return named.pop() if len(named) == 1 else None
 
 
@@ -51,9 +52,6 @@ def without_periods(text: str) -> str:
     for match in reversed(phrases("months").find(text)):
         text = text[: match.start] + text[match.end :]
     return _QUARTERS.sub(" ", text)
-
-
-_QUARTER = re.compile(r"\b[QqTt]\.?\s?([1-4])\b")
 
 
 def span_of(text: str, year: int) -> tuple[date, date] | None:

@@ -16,6 +16,7 @@ _OF_BOARDS = (
     "caliper_units",
     "generic_names",
     "header_filler",
+    "all_of_them",
     "every_board",
 )
 _NAMED = frozenset({Role.GRADE, Role.PRODUCT, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.PRICE, Role.SHEET_SIZE})

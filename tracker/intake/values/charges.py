@@ -4,6 +4,7 @@ import re
 from dataclasses import dataclass, replace
 from enum import StrEnum
 from functools import lru_cache
+from itertools import chain
 
 from tracker.intake.values.basis import BasisReading
 from tracker.intake.values.clauses import clauses
@@ -139,8 +140,9 @@ class _Parts:
 
 
 def _begins_with_all(part: str) -> bool:
-    found = [match for match in phrases("every_board").find(part) if match.value == "all"]
-    return bool(found) and found[0].start == 0 and any(map(str.isdigit, part))
+    """'all items 2.5 %', 'on all grades: 2.5 %'."""
+    found = phrases("all_of_them").find(part)
+    return bool(found) and found[0].first <= 1 and any(map(str.isdigit, part))
 
 
 _PARTS = re.compile(r",(?!\d)|\b(?:and|und|et|y|och)\b")
@@ -234,7 +236,8 @@ def _ends_a_range(part: str, percent: re.Match[str]) -> bool:
 def _money(part: str, named: list[Found[str]], charge: ChargeWords) -> ChargeWords | None:
     """The one amount left when the words for the charge and for 'extra' are taken out."""
     rest = list(part)
-    for match in (*named, *phrases("charge_filler").find(part), *phrases("every_board").find(part)):
+    fillers = (phrases(section).find(part) for section in ("charge_filler", "all_of_them", "every_board"))
+    for match in (*named, *chain.from_iterable(fillers)):
         rest[match.start : match.end] = " " * (match.end - match.start)
     price = price_text("".join(rest).strip(" :=–-()."))
     if price is None or not price.amounts or price.is_range or price.rest or price.currency is None:

@@ -36,17 +36,9 @@ class SaysBasis:
     grades: tuple[str, ...] = ()
 
 
-_DEFINED = re.compile(
-    r"(\b(?:(?:short|metric|net) tons?|tonnes?|Tonnen|cwt))\s*(?:\(|of|=|de|à|von|zu|om)\s*\d[\d.,' ]*\s*"
-    r"(?:lbs?|pounds|kg|livres|libras)\.?\)?",
-    re.IGNORECASE,
-)
-"""'Per short ton of 2,000 lb' defines its ton beside saying what prices are per."""
-
-
 def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
     """Currency and basis of a clause. A basis counts only beside a currency or a word for price."""
-    clause = _DEFINED.sub(r"\1", clause)
+    clause = _without_definition(clause)
     labelled = _labelled_basis(clause)
     if labelled is not None:
         yield SaysBasis(labelled, clause)
@@ -73,6 +65,19 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
         and (unit.currency is not None or phrases("price_words").find(clause) or _is_only_a_basis(clause))
     ):
         yield SaysBasis(_either(bases_side_by_side(clause)) or unit.basis, clause, _grades_of(clause))
+
+
+def _without_definition(clause: str) -> str:
+    """'Per short ton of 2,000 lb' defines its ton beside saying what prices are per."""
+    for match in phrases("ton_definitions").find(clause):
+        before = clause[: match.start].rstrip(" (=")
+        named = any(unit.end == len(before) and unit.value in _PLAIN_TONS for unit in phrases("basis").find(before))
+        if named and any(map(str.isdigit, clause[match.start : match.end])):
+            return before + clause[match.end :].lstrip(" )")
+    return clause
+
+
+_PLAIN_TONS = ("short_ton", "tonne")
 
 
 def _either(bases: tuple[BasisReading, ...]) -> BasisReading | None:

@@ -70,5 +70,8 @@ class RoleReading:
 
 
 PRICES = frozenset({Role.PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.PREVIOUS_PRICE, Role.ALL_IN, Role.TOTAL})
-CHARGES = frozenset({Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE, Role.DISCOUNT, Role.CHANGE, Role.INDEX})
+ON_TOP = (Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE)
+"""What is charged beside a price, in the order in which a column's role is looked for."""
+CHARGES = frozenset({*ON_TOP, Role.DISCOUNT, Role.CHANGE, Role.INDEX})
 MONEY = PRICES | CHARGES
+MEASURES = frozenset({Role.CALIPER, Role.WEIGHT})
