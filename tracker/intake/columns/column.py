@@ -178,6 +178,8 @@ class PriceColumn:
     unexplained: bool = False
     sizes: tuple[Column, ...] = ()
     """The columns that hold this price's own order size, row by row."""
+    lender: Column | None = None
+    """The price column whose head says the unit that this one's head leaves out."""
     index: int = field(init=False, compare=False)
     """The column's own, kept here because it is asked for a dozen times a row."""
 

@@ -93,6 +93,11 @@ def says_delivery(said: Header) -> bool:
     return said.delivery is not None and said.delivery.delivered is not None
 
 
+def heads_delivered(column: Column) -> bool:
+    """'inkl. Fracht' over figures like the prices beside it explains them: they are delivered."""
+    return any(head.delivery is not None and head.delivery.delivered is True for head in column.said)
+
+
 _NO_MONEY = frozenset(
     {Role.STOCK, Role.PACKING, Role.LEAD_TIME, Role.MINIMUM, Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY}
 )

@@ -75,6 +75,13 @@ SEVERAL_TIMES = "prices of several periods stand beside each other"
 """The doubt that such prices leave."""
 
 
+def old_and_new(column: Column) -> bool:
+    """'alt / neu' over '1.210 / 1.245': two prices in one cell, and nothing else in the head."""
+    found = phrases("price_ages").find(column.text)
+    said = {match.value for match in found}
+    return "old" in said and len(said) > 1 and not any(map(str.isalnum, _without_ages(column.text)))
+
+
 def told_apart_by_time(heads: Sequence[str]) -> bool:
     """'Q2 2026 price' beside 'Q3 2026 price', 'Price at 1 May' beside 'Price at 1 July': two prices of one board, and
     the heads do not say which is in force, as 'Price until 30 June' does."""

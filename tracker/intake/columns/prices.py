@@ -7,6 +7,7 @@ from dataclasses import replace
 from tracker.intake.columns.axes import Axes
 from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn, vendor_in_head
 from tracker.intake.columns.forms import labelled_by_form
+from tracker.intake.columns.headed_figures import heads_delivered
 from tracker.intake.columns.in_force import (
     SEVERAL_TIMES,
     before_the_new,
@@ -18,6 +19,7 @@ from tracker.intake.columns.in_force import (
 from tracker.intake.columns.labels import label_of
 from tracker.intake.columns.order_sizes import order_size
 from tracker.intake.columns.paired import not_told_apart, sizes_before, without_sizes
+from tracker.intake.columns.shared_units import with_shared_units
 from tracker.intake.columns.unnamed import amount_per_unit, doubt_of, from_a_day, priced_alike, unnamed_figures
 from tracker.intake.columns.withheld import withheld_figures
 from tracker.intake.grid import Cell
@@ -62,16 +64,17 @@ def price_columns(
         found.by_role = {role: tuple(one for one in held if one not in kinds) for role, held in by_role.items()}
     axes = Axes([column for column in columns if column not in kinds and column.said], (*titles, *above))
     sizes = sizes_before(columns, [column for column, kind in kinds.items() if kind is Kind.OFFER])
-    found.prices = labelled_by_form(
+    prices = labelled_by_form(
         [
             replace(
                 _price_column(column, kind, axes),
                 sizes=sizes.get(column.index, ()),
-                unexplained=column in unexplained and not _with_its_freight(column),
+                unexplained=column in unexplained and not heads_delivered(column),
             )
             for column, kind in kinds.items()
         ]
     )
+    found.prices = with_shared_units(prices, samples)
     found.by_role = _without_prices(without_sizes(found, sizes), kinds)
     found.doubt = _doubt(found, unsure)
     return found
@@ -96,11 +99,6 @@ def _kinds(columns: Columns) -> dict[Column, Kind]:
     for column in (*of_earlier_years(kinds), *marked_as_old(kinds), *before_the_new(kinds, columns)):
         kinds[column] = Kind.PREVIOUS
     return dict(sorted(kinds.items(), key=lambda item: item[0].index))
-
-
-def _with_its_freight(column: Column) -> bool:
-    """'inkl. Fracht' over figures like the prices beside it explains them: they are delivered."""
-    return any(head.delivery is not None and head.delivery.delivered is True for head in column.said)
 
 
 def _listed_beside(kinds: dict[Column, Kind], unexplained: Sequence[Column]) -> dict[Column, Kind]:

@@ -6,7 +6,7 @@ from decimal import Decimal
 
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.columns.forms import form_alone
-from tracker.intake.columns.headed_figures import mostly_priced
+from tracker.intake.columns.headed_figures import heads_delivered, mostly_priced
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import looks_priced
 from tracker.intake.tables.periods import is_period, without_periods
@@ -125,8 +125,13 @@ def priced_alike(
         for column in columns
         if column not in prices and _may_be_priced(column) and column.heads
         and not is_period(column.text)
-        and any(close_by_row(samples[column.index], samples[price.index]) for price in prices)
+        and any(close_by_row(samples[column.index], samples[price.index], _fewest_rows(column)) for price in prices)
     ]  # fmt: skip
+
+
+def _fewest_rows(column: Column) -> int:
+    """One figure near its price may be anything, but under 'inkl. Fracht' no freight is as high as the board."""
+    return 1 if heads_delivered(column) else _FEWEST_ROWS
 
 
 _ORDER_SIZES = (Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY)
@@ -141,12 +146,12 @@ def _may_be_priced(column: Column) -> bool:
     return by_form or column.role in _LENT_TO_PRICES
 
 
-def close_by_row(cells: Sequence[Cell], prices: Sequence[Cell]) -> bool:
-    """Figures in at least two rows, each near the row's price, that move with it from row to row as numbers do not."""
+def close_by_row(cells: Sequence[Cell], prices: Sequence[Cell], fewest: int = _FEWEST_ROWS) -> bool:
+    """Figures in at least `fewest` rows, each near the price of its row, that move with it as other numbers do not."""
     priced = {cell.row: figure for cell in prices if (figure := _figure(cell)) is not None and figure > 0}
     beside = {cell.row: figure for cell in cells if (figure := _figure(cell)) is not None and cell.row in priced}
     parts = [figure / priced[row] for row, figure in beside.items()]
-    if len(parts) < _FEWEST_ROWS or max(parts) > _NEAR or min(parts) * _NEAR < 1:
+    if len(parts) < fewest or max(parts) > _NEAR or min(parts) * _NEAR < 1:
         return False
     return max(parts) <= _MOVES_WITH * min(parts)
 

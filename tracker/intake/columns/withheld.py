@@ -8,6 +8,7 @@ from collections.abc import Mapping, Sequence
 
 from tracker.intake.columns.column import Column
 from tracker.intake.columns.headed_figures import mostly_priced
+from tracker.intake.columns.in_force import old_and_new
 from tracker.intake.columns.unnamed import close_by_row
 from tracker.intake.grid import Cell
 from tracker.intake.tables.periods import is_period
@@ -28,6 +29,10 @@ def withheld_figures(
     if not any(column.role in (Role.WEIGHT, Role.CALIPER) for column in columns):
         return []
     titled = any(_of_money(words.text) for words in titles)
+    # By its cells alone '890 / 915' may be a sheet.
+    ages = [column for column in columns if not column.sure and old_and_new(column) and samples[column.index]]
+    if ages:
+        return ages
     times = [column for column in columns if _heads_times(column) and mostly_priced(samples[column.index])]
     orders = [column for column in columns if column.role is Role.MINIMUM and mostly_priced(samples[column.index])]
     others = [column for column in columns if column.role is Role.PROPERTY and mostly_priced(samples[column.index])]

@@ -1,12 +1,12 @@
 """The currency and the basis of one price column's cells, from all that is said at and around them."""
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import Enum, auto
 from functools import cached_property, lru_cache
 from typing import TypeVar
 
-from tracker.intake.columns.column import PriceColumn, basis_in_head
+from tracker.intake.columns.column import Column, PriceColumn, basis_in_head
 from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.said import Said, at
@@ -91,8 +91,8 @@ def foreign_unit(value: str) -> str | None:
 def around(column: PriceColumn, scope: Scope, claimed: Claimed, facts: FileFacts, grade: str | None = None) -> Around:
     """Claims of the column's own header, then of the levels around it, for the rows of one grade."""
     heads = column.column
-    currency = [tuple(_head_currencies(column))]
-    basis = [tuple(_head_bases(column, facts))]
+    currency = [tuple(_head_currencies(heads))]
+    basis = [tuple(_head_bases(heads, facts))]
     # A nearer text (a table's title) overrides a farther one (the sheet's) without contradicting it.
     nearer_currency = nearer_basis = Nearer.SILENT
     for level in scope.levels:
@@ -103,10 +103,20 @@ def around(column: PriceColumn, scope: Scope, claimed: Claimed, facts: FileFacts
         said = Nearer.SAYS_OF_ALL if level.sole else Nearer.SAYS
         nearer_currency = said if currencies else nearer_currency
         nearer_basis = said if bases else nearer_basis
-    cents = any(reading.cents for reading in heads.currencies)
-    if not heads.currencies:
-        cents = any(said.value.currency.cents for said in scope.nearest(SaysCurrency))
-    return Around(tuple(currency), tuple(basis), cents)
+    if column.lender is not None:
+        currency.append(tuple(replace(claim, excused=True) for claim in _head_currencies(column.lender)))
+        basis.append(tuple(replace(claim, excused=True) for claim in _head_bases(column.lender, facts)))
+    return Around(tuple(currency), tuple(basis), _in_cents(column, scope))
+
+
+def _in_cents(column: PriceColumn, scope: Scope) -> bool:
+    """The nearest that names the money decides: the column's head, the texts around, the head that lends its unit."""
+    if column.column.currencies:
+        return any(reading.cents for reading in column.column.currencies)
+    around = scope.nearest(SaysCurrency)
+    if around or column.lender is None:
+        return any(said.value.currency.cents for said in around)
+    return any(reading.cents for reading in column.lender.currencies)
 
 
 def _firm_first(claims: Iterable[Claim[str]]) -> tuple[Claim[str], ...]:
@@ -114,10 +124,10 @@ def _firm_first(claims: Iterable[Claim[str]]) -> tuple[Claim[str], ...]:
     return tuple(sorted(claims, key=lambda claim: claim.excused))
 
 
-def _head_currencies(column: PriceColumn) -> Iterator[Claim[str]]:
-    for cell in column.column.heads:
+def _head_currencies(column: Column) -> Iterator[Claim[str]]:
+    for cell in column.heads:
         yield from comment_currencies(cell)
-    for cell, head in reversed(list(zip(column.column.heads, column.column.said, strict=True))):
+    for cell, head in reversed(list(zip(column.heads, column.said, strict=True))):
         if head.currency is not None:
             yield currency_claim(head.currency, at(cell), cell.text)
 
@@ -136,10 +146,10 @@ def comment_bases(cell: Cell, facts: FileFacts) -> Iterator[Claim[str]]:
             yield basis_claim(said.basis, at(cell), cell.comment, facts)
 
 
-def _head_bases(column: PriceColumn, facts: FileFacts) -> Iterator[Claim[str]]:
-    for cell in column.column.heads:
+def _head_bases(column: Column, facts: FileFacts) -> Iterator[Claim[str]]:
+    for cell in column.heads:
         yield from comment_bases(cell, facts)
-    for cell, head in reversed(list(zip(column.column.heads, column.column.said, strict=True))):
+    for cell, head in reversed(list(zip(column.heads, column.said, strict=True))):
         basis = basis_in_head(head)
         if basis is not None:
             yield basis_claim(basis, at(cell), cell.text, facts)

@@ -145,9 +145,9 @@ def _text(cell: Cell, sign: str | None, crowns: bool) -> PriceCell:
         return _NOTHING
     if said.is_range:
         return _range(said, sign)
-    several = _several(cell.text, sign) if said.rest else ()
-    if several:
-        return _unread(f"“{cell.text.strip()}” is not one price.")._replace(amounts=several)
+    parts = _figures(cell.text, sign) if said.rest else ()
+    if parts:
+        return _unread(f"“{cell.text.strip()}” is not one price.")._replace(amounts=_certain(parts))
     if said.rest:
         return _unread(f"“{said.rest}” in “{cell.text.strip()}” is not understood.")
     return _amount(said, sign)
@@ -156,12 +156,16 @@ def _text(cell: Cell, sign: str | None, crowns: bool) -> PriceCell:
 _PARTS = re.compile(r"\s*[/;|]\s*")
 
 
-def _several(text: str, sign: str | None) -> tuple[Decimal, ...]:
-    """The figures of '1190 / 1260', which may be for rolls and for sheets; () where the parts are not bare figures."""
-    parts = _PARTS.split(text.strip())
-    read = [settled(number_readings(part), sign) for part in parts]
-    plain = len(parts) > 1 and all(len(left) == 1 and is_price(left[0].value) for left in read)
-    return tuple(dict.fromkeys(left[0].value for left in read)) if plain else ()
+def _figures(text: str, sign: str | None) -> list[tuple[NumberReading, ...]]:
+    """What each part of '1190 / 1260' reads, for rolls and for sheets perhaps; [] where one is no figure."""
+    read = [settled(number_readings(part), sign) for part in _PARTS.split(text.strip())]
+    return read if len(read) > 1 and all(read) else []
+
+
+def _certain(figures: list[tuple[NumberReading, ...]]) -> tuple[Decimal, ...]:
+    """The figures to choose from; () where one of them may be read in two ways or is no price."""
+    plain = all(len(readings) == 1 and is_price(readings[0].value) for readings in figures)
+    return tuple(dict.fromkeys(readings[0].value for readings in figures)) if plain else ()
 
 
 def _unread(text: str) -> PriceCell:

@@ -1,0 +1,40 @@
+"""A unit said once for prices beside each other: 'EUR/t < 5 t | 5-20 t | > 20 t', '$/ST FOB mill | Delivered'."""
+
+import re
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+
+from tracker.intake.columns.column import Column, Kind, PriceColumn
+from tracker.intake.columns.headed_figures import heads_delivered
+from tracker.intake.columns.unnamed import close_by_row
+from tracker.intake.grid import Cell
+
+_NAMES_A_UNIT = re.compile(r"/|\b(?:per|je|pro|par|por|la|le|kr)\b", re.IGNORECASE)
+"""What may bring in a unit, also one that is not understood: such a head has a unit of its own."""
+
+
+def with_shared_units(prices: Sequence[PriceColumn], samples: Mapping[int, Sequence[Cell]]) -> tuple[PriceColumn, ...]:
+    """The prices with the column that lends each its unit: its own head says neither money nor unit, its figures go
+    row by row with those at its left, whose head says both, and no other head of the table says another."""
+    offers = [price for price in prices if price.kind is Kind.OFFER]
+    lenders = [price.column for price in offers if price.column.currencies and price.column.bases]
+    if len({_unit(column) for column in lenders}) != 1:
+        return tuple(prices)
+    others = [price.column for price in offers if price.column not in lenders]
+    if any(column.currencies or column.bases or _NAMES_A_UNIT.search(column.text) for column in others):
+        return tuple(prices)
+    return tuple(replace(price, lender=_lender(price, lenders, samples)) for price in prices)
+
+
+def _lender(price: PriceColumn, lenders: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> Column | None:
+    if price.kind is not Kind.OFFER or price.column in lenders:
+        return None
+    before = [column for column in lenders if column.index < price.index]
+    figures, fewest = samples[price.index], 1 if heads_delivered(price.column) or price.bracket is not None else 2
+    return next((column for column in before if close_by_row(figures, samples[column.index], fewest)), None)
+
+
+def _unit(column: Column) -> tuple[frozenset[object], ...]:
+    money = frozenset((reading.codes, reading.cents) for reading in column.currencies)
+    per = frozenset((reading.bases, reading.foreign) for reading in column.bases)
+    return money, per
