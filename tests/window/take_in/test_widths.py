@@ -41,3 +41,21 @@ def test_the_sheet_takes_what_its_columns_need_and_no_more(take_in, window, qtbo
     settle(qtbot, window)
     assert sheet.width() < sheet.wanted_width
     assert take_in.understood.width() > sheet.width()
+
+
+def test_a_wider_window_scrolls_the_sheet_back_unless_the_user_has_scrolled_it(take_in, window, qtbot) -> None:
+    across = take_in.sheet.view.horizontalScrollBar()
+    window.resize(1024, 700)
+    settle(qtbot, window)
+    narrow = across.value()
+    assert narrow > 0
+    window.resize(1120, 700)
+    settle(qtbot, window)
+    assert 0 < across.value() < narrow
+    window.resize(1024, 700)
+    settle(qtbot, window)
+    assert across.value() == narrow
+    across.triggerAction(across.SliderAction.SliderToMinimum)
+    window.resize(1100, 700)
+    settle(qtbot, window)
+    assert across.value() == 0

@@ -37,6 +37,7 @@ class SheetView(QTableView):
         super().__init__(parent)
         self._marking = False
         self._longest_text = 0
+        self._scrolled_by_hand = False
         self._sheet = SheetModel(self)
         self.setModel(self._sheet)
         self.setItemDelegate(SheetDelegate(theme, self))
@@ -53,6 +54,7 @@ class SheetView(QTableView):
         self.horizontalHeader().setFixedHeight(_ROW_HEIGHT)
         self.horizontalHeader().setHighlightSections(False)
         self.selectionModel().currentChanged.connect(self._moved)
+        self.horizontalScrollBar().actionTriggered.connect(self._scroll_by_hand)
         theme.changed.connect(self.viewport().update)
 
     def show_grid(self, grid: Any, uses: Mapping[tuple[int, int], Use]) -> None:
@@ -71,15 +73,17 @@ class SheetView(QTableView):
         self._let_texts_run_on(grid, widths)
         self.scrollToTop()
         self.horizontalScrollBar().setValue(0)
+        self._scrolled_by_hand = False
 
     def show_prices(self) -> None:
-        """Moves the sheet sideways, no further than it must, so that its first column of prices is in view."""
+        """Moves the sheet sideways, no further than it must, so that its first column of prices is in view; where the
+        user has scrolled it stays."""
         first = self._sheet.first_price_column
-        if first is None:
+        if first is None or self._scrolled_by_hand:
             return
-        right = self.columnViewportPosition(first) + self.columnWidth(first)
         across = self.horizontalScrollBar()
-        across.setValue(across.value() + max(0, right - self.viewport().width()))
+        right = across.value() + self.columnViewportPosition(first) + self.columnWidth(first)
+        across.setValue(max(0, right - self.viewport().width()))
 
     @property
     def wanted_width(self) -> int:
@@ -157,6 +161,9 @@ class SheetView(QTableView):
             ordinary = max(ordinary, heading)
             widths.append(max(_NARROWEST, min(_WIDEST, int(ordinary * one * 1.15) + 22)))
         return widths
+
+    def _scroll_by_hand(self) -> None:
+        self._scrolled_by_hand = True
 
     def _moved(self, index: QModelIndex, _before: QModelIndex) -> None:
         if index.isValid():
