@@ -27,6 +27,7 @@ _PATIENCE = 4
 """On a busy machine a process gets a fraction of the clock's time, and that is not the file's fault: where the system
 can count the processor's time, it alone ends a reading early; the clock gives it this many times as long."""
 _FRAME = struct.Struct("<cQ")
+_SECONDS = struct.Struct("<d")
 
 
 class Flag(Protocol):
@@ -84,7 +85,7 @@ def read_in_child(
     try:
         if meanwhile is not None:
             meanwhile()
-        kind, body = _outcome(frames, time.monotonic() + _PATIENCE * timeout_s, cancelled, part)
+        kind, body = _outcome(frames, timeout_s, cancelled, part)
     finally:
         child.kill()
         exchange.join()
@@ -92,7 +93,7 @@ def read_in_child(
     if kind == b"R":
         result: Result = unpacked(body)
         return result
-    raise _unreadable(kind, body, path.name, timeout_s, memory_mb)
+    raise _unreadable(kind, body, path.name, memory_mb)
 
 
 def keep_ready(warm: str) -> None:
@@ -167,11 +168,12 @@ def _close(stream: IO[bytes] | None) -> None:
 
 def _outcome(
     frames: "queue.SimpleQueue[tuple[bytes, bytes]]",
-    deadline: float,
+    allowed_s: float,
     cancelled: Flag | None,
     part: Callable[[Any], None] | None,
 ) -> tuple[bytes, bytes]:
-    """The child's last frame, or one in its stead: T for too late, X for none."""
+    """The child's last frame, or one in its stead: T for too late, with the seconds it was allowed, X for none."""
+    deadline = time.monotonic() + _PATIENCE * allowed_s
     while True:
         try:
             kind, body = frames.get(timeout=_POLL_S)
@@ -179,10 +181,13 @@ def _outcome(
             if cancelled is not None and cancelled.is_set():
                 raise Cancelled from None
             if time.monotonic() > deadline:
-                return b"T", b""
+                return b"T", _SECONDS.pack(allowed_s)
             continue
         if kind == b"A":
-            deadline = time.monotonic() + _PATIENCE * float(struct.unpack("<d", body)[0])
+            (allowed_s,) = _SECONDS.unpack(body)
+            deadline = time.monotonic() + _PATIENCE * allowed_s
+        elif kind == b"T":
+            return kind, _SECONDS.pack(allowed_s)
         elif kind != b"H":
             return kind, body
         elif part is not None:
@@ -207,14 +212,15 @@ def _exchange(child: "subprocess.Popen[bytes]", task: bytes, frames: "queue.Simp
     frames.put((b"X", b""))
 
 
-def _unreadable(kind: bytes, body: bytes, name: str, timeout_s: float, memory_mb: int) -> Exception:
+def _unreadable(kind: bytes, body: bytes, name: str, memory_mb: int) -> Exception:
     """The one sentence for a reading without a result."""
     if kind == b"U":
         sentence, cause = pickle.loads(body)
         return _because(Unreadable(sentence), cause)
     alone = "save the price list alone in a file of its own and import that"
     if kind == b"T":
-        return Unreadable(f"{name} was not read within {timeout_s:g} seconds and was stopped; {alone}.")
+        (allowed_s,) = _SECONDS.unpack(body)
+        return Unreadable(f"{name} was not read within {allowed_s:.3g} seconds and was stopped; {alone}.")
     if kind == b"M":
         return Unreadable(f"{name} needs more than {memory_mb} MB of memory to read and was stopped; {alone}.")
     again = "open it in a spreadsheet program, save it as a new .xlsx and import that"

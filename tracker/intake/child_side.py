@@ -23,6 +23,7 @@ from tracker.intake.grid import Unreadable
 from tracker.intake.quick_pickle import packed
 
 _FRAME = struct.Struct("<cQ")
+_SECONDS = struct.Struct("<d")
 _out: BinaryIO | None = None
 
 
@@ -46,7 +47,7 @@ def allow(seconds: float) -> None:
     """
     if _out is not None:
         _limit_time(seconds)
-        _send(_out, b"A", struct.pack("<d", seconds))
+        _send(_out, b"A", _SECONDS.pack(seconds))
 
 
 def serve() -> NoReturn:

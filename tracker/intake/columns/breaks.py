@@ -9,7 +9,7 @@ from tracker.intake.columns.cells import mass_of
 from tracker.intake.columns.column import Column
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES
-from tracker.intake.tables.table import Table
+from tracker.intake.tables.table import Headings, Table
 from tracker.intake.values.roles import Role
 
 _SIZES = frozenset({Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY})
@@ -35,12 +35,12 @@ def breaks_of_boards(columns: list[Column], table: Table) -> list[Column]:
 
 def _by_board(table: Table, told_by: list[int]) -> Iterable[list[int]]:
     """The rows of each board; what is written once holds for the rows below it."""
-    boards: dict[tuple[str, ...], list[int]] = {}
+    boards: dict[tuple[Headings | None, tuple[str, ...]], list[int]] = {}
     above = [""] * len(told_by)
     for row in table.rows[:_LOOKED_AT]:
         cells = table.view.rows[row.index]
         above = [cells[index].text if index in cells else said for index, said in zip(told_by, above, strict=True)]
-        boards.setdefault((str(id(row.headings)), *above), []).append(row.index)
+        boards.setdefault((row.headings, tuple(above)), []).append(row.index)
     return boards.values()
 
 

@@ -7,9 +7,9 @@ from tracker.intake.tables.table import Words
 from tracker.intake.values.grade import find_grade
 
 
-def begin_a_group(headings: Iterable[Iterable[Words]]) -> bool:
+def begin_a_group(headings: Iterable[Words]) -> bool:
     """Whether what stands between two rows heads the second: a remark in the midst of a group leaves it one."""
-    return not all(_is_aside(words.text) for group in headings for words in group)
+    return not all(_is_aside(words.text) for words in headings)
 
 
 @lru_cache(maxsize=4096)

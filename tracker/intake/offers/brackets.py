@@ -15,7 +15,7 @@ from tracker.intake.offers.order_terms import ton_of
 from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
-from tracker.intake.tables.table import Words
+from tracker.intake.tables.table import Headings, Words
 from tracker.intake.values.brackets import PIECES_OR_TONS, Bracket, bracket_text
 from tracker.intake.values.brackets_in_kg import KgBracket, joined
 from tracker.intake.values.masses import Mass
@@ -123,17 +123,13 @@ def _answered(bracket: Bracket, kg: KgBracket, facts: FileFacts) -> KgBracket:
 def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[int, Said[KgBracket]]:
     if columns.first(Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY, Role.REMARKS) is None:
         return {}
-    groups: dict[tuple[str, ...], list[tuple[int, Said[Bracket]]]] = {}
+    groups: dict[tuple[Headings | None, tuple[str, ...]], list[tuple[int, Said[Bracket]]]] = {}
     board = columns.of(*_BOARD, *_ACROSS)
     for whole in rows:
         said = _of_row(whole, columns)
         if said is not None:
-            headings = str(id(whole.row.headings))
-            key = (
-                headings,
-                *(whole.cells[column.index].text if column.index in whole.cells else "" for column in board),
-            )
-            groups.setdefault(key, []).append((whole.row.index, said))
+            told = tuple(whole.cells[column.index].text if column.index in whole.cells else "" for column in board)
+            groups.setdefault((whole.row.headings, told), []).append((whole.row.index, said))
     found: dict[int, Said[KgBracket]] = {}
     if all(len(group) == 1 and group[0][1].value.not_weight == _NO_UNIT for group in groups.values()):
         # One bare 'Qty' a board is what the price was asked for; only several of one board part its order sizes.

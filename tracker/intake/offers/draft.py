@@ -10,6 +10,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.answered import key_about
 from tracker.intake.offers.said import at
 from tracker.intake.plain_lines import PlainLine
+from tracker.intake.tables.table import Headings
 from tracker.trade.basis import Basis
 from tracker.trade.offer import Charge, Evidence, GrammageFrom, Note, NoteCode, Offer, RowEvidence, State
 
@@ -17,6 +18,10 @@ DECIMAL = "decimal"
 """The key of the question which sign is the decimal sign."""
 PRICE = "price"
 """The kind of the question what the price of one cell is."""
+
+
+Block = tuple[int, Headings | None]
+"""A price's column, and the sub-headings above its row."""
 
 
 @dataclass(slots=True)
@@ -32,7 +37,7 @@ class Draft:
     cell: Cell
     label: str = ""
     row_key: int = 0
-    block: tuple[int, int] = (0, 0)
+    block: Block = (0, None)
     row_words: str = ""
     vendor: str | None = None
     product: str = ""

@@ -13,7 +13,7 @@ from tracker.intake.offers.board import BOARD_ROLES, board_of, with_column
 from tracker.intake.offers.borne_charges import borne_by
 from tracker.intake.offers.brackets import Brackets, brackets_of
 from tracker.intake.offers.charges import fill_charges
-from tracker.intake.offers.draft import Draft
+from tracker.intake.offers.draft import Block, Draft
 from tracker.intake.offers.file_facts import FileFacts, facts_for
 from tracker.intake.offers.fill import (
     fill_board,
@@ -28,6 +28,7 @@ from tracker.intake.offers.fill import (
 )
 from tracker.intake.offers.footnotes import Footnotes
 from tracker.intake.offers.head_terms import fill_lead_of_head, fill_until
+from tracker.intake.offers.headings import HeadingsInForce
 from tracker.intake.offers.measures import Board
 from tracker.intake.offers.money import Around, Claimed, around
 from tracker.intake.offers.price import fill_price
@@ -35,11 +36,11 @@ from tracker.intake.offers.price_cell import PriceCell, Standing, in_crowns, rea
 from tracker.intake.offers.price_changes import ask_of_change
 from tracker.intake.offers.rows import Rows, WholeRow
 from tracker.intake.offers.said import Said
-from tracker.intake.offers.scope import Level, Scope, headings_in_force
+from tracker.intake.offers.scope import Level, Scope
 from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.offers.signs import evidence_of, sign_by_size
 from tracker.intake.offers.terms import TERM_ROLES, Terms, terms_of
-from tracker.intake.tables.table import Words
+from tracker.intake.tables.table import Headings, Words
 from tracker.intake.values.roles import MEASURES, Role
 from tracker.intake.values.statements import Remark, says
 from tracker.trade.offer import NoteCode, PassedOver
@@ -62,7 +63,8 @@ class TableReader:
     ) -> None:  # fmt: skip
         self._read, self._levels, self._claimed, self._facts = read, levels, claimed, facts_for(read, facts)
         self._vendor, self._titles = vendor, titles
-        self._scopes: dict[tuple[int, frozenset[str]], Scope] = {}
+        self._in_force = HeadingsInForce()
+        self._scopes: dict[tuple[Headings | None, frozenset[str]], Scope] = {}
         self._around: dict[tuple[int, int, str | None], Around] = {}
         texts = {price.index: list(self._texts(price)) for price in read.columns.prices}
         self._signs = {price.index: self._sign(price, texts[price.index]) for price in read.columns.prices}
@@ -71,8 +73,7 @@ class TableReader:
         self._offers = tuple(price for price in read.columns.prices if price.kind is Kind.OFFER)
         self._apart = standing_apart(self._offers)
         self._columns = {price.index: under_one_heading(read.columns, price) for price in self._offers}
-        self._blocks: dict[tuple[int, int], tuple[int, int]] = {}
-        self._kept: list[object] = []
+        self._blocks: dict[Block, Block] = {}
         self._uncompared = frozenset(price.index for price in read.columns.prices) | read.counting
         self._lead_columns = frozenset(column.index for column in read.columns.of(Role.LEAD_TIME))
         self._minimum_columns = frozenset(column.index for column in read.columns.of(Role.MINIMUM))
@@ -154,13 +155,11 @@ class TableReader:
     def _scope(self, whole: WholeRow) -> Scope | None:
         """All that is said around the row; None under a heading that marks what follows as old."""
         carried = self._footnotes.of_row(whole.cells.values())
-        key = (id(whole.row.headings), carried)
+        key = (whole.row.headings, carried)
         if key not in self._scopes:
-            headings = headings_in_force(whole.row.headings)
+            headings = self._in_force.at(whole.row.headings)
             levels = (Level("heading", headings), *self._levels) if headings else self._levels
             self._scopes[key] = Scope(self._footnotes.left(levels, carried))
-            # The tuple is kept so that its id stays its own.
-            self._kept.append(whole.row.headings)
         scope = self._scopes[key]
         return None if scope.levels and scope.levels[0].name == "heading" and _old(scope.levels[0].texts) else scope
 
@@ -174,7 +173,7 @@ class TableReader:
         brackets: Brackets,
     ) -> Draft:
         price, cell, read = priced
-        at = (price.index, id(whole.row.headings))
+        at = (price.index, whole.row.headings)
         block = self._blocks.setdefault(at, at)
         label = price.label or (price.bracket.words if price.bracket is not None else "")
         draft = Draft(self._read.table.view.sheet, cell, label, whole.row.index, block, words)

@@ -32,8 +32,7 @@ def _around(sheet: ReadSheet) -> Iterator[Words]:
     yield from sheet.found.texts
     for read in sheet.tables:
         yield from (*read.table.titles, *read.table.notes)
-        headings = {id(row.headings): row.headings for row in read.table.rows if row.headings}
-        yield from (words for groups in headings.values() for words in groups[-1])
+        yield from read.table.headings()
 
 
 def _may_buy_board(price: PriceText | None) -> bool:

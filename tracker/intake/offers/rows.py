@@ -10,7 +10,7 @@ from tracker.intake.offers.asides import begin_a_group
 from tracker.intake.offers.row_charges import charge_of_row
 from tracker.intake.offers.said import Said, at
 from tracker.intake.tables.heads import head_of_words, looks_priced
-from tracker.intake.tables.table import BodyRow, Table, Words
+from tracker.intake.tables.table import BodyRow, Headings, Table, Words
 from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.charges import charge_header
 from tracker.intake.values.grade import find_grade
@@ -73,11 +73,11 @@ class Rows:
         self.passed, self.stated, self.leads, self.charges = {}, [], {}, []
         held: dict[int, Cell] = {}
         above: dict[int, Cell] = {}
-        headings: tuple[tuple[Words, ...], ...] = ()
+        headings: Headings | None = None
         for row in self._table.rows:
-            if row.headings != headings:
-                held = {} if begin_a_group(row.headings[-1:]) else held
+            if row.headings is not None and row.headings is not headings:
                 headings = row.headings
+                held = {} if begin_a_group(headings.own) else held
             cells = above = self._as_above(self._table.view.rows[row.index], above)
             reason = self._no_offer(row, cells)
             if reason:
@@ -149,7 +149,8 @@ class Rows:
         if charge_header(label.text) is not None and not _describes_board(label.text):
             self._state_charge(row, cells, label)
             return "a charge, no board"
-        if row.headings and any(_heads_charges(words.text) for words in row.headings[-1]) and not _names_board(label):
+        above = row.headings.own if row.headings is not None else ()
+        if any(_heads_charges(words.text) for words in above) and not _names_board(label):
             return "a charge, no board"
         head = head_of_words(label.text)
         if head is not None and head.named and head.role in _NO_OFFER_LABELS:

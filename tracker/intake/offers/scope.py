@@ -206,23 +206,3 @@ def _one_rate(found: list[Said[ChargeWords]]) -> Said[ChargeWords]:
     if len(rates) == 1:
         return next(iter(rates.values()))
     return replace(found[0], value=replace(found[0].value, amounts=()))
-
-
-def headings_in_force(groups: Iterable[tuple[Words, ...]]) -> tuple[Words, ...]:
-    """The sub-headings that hold below several groups: a later one ends the earlier ones that speak of the same."""
-    held: list[tuple[Words, frozenset[str]]] = []
-    for group in groups:
-        new = [(words, _subjects(words)) for words in group]
-        subjects = frozenset().union(*(said for _, said in new))
-        first = next((place for place, (_, said) in enumerate(held) if said & subjects), len(held))
-        held = held[:first] + new
-    return tuple(words for words, _ in held)
-
-
-def _subjects(words: Words) -> frozenset[str]:
-    """What a heading speaks of; one that says nothing known is about the board, as most headings are."""
-    said = {type(statement).__name__ for statement in statements(words.text)}
-    reading = find_grade(words.text)
-    if reading is not None or not said:
-        said.add("board")
-    return frozenset(said)

@@ -62,7 +62,7 @@ class ReadSheet:
         heads: list[str] = []
         for read in self.tables:
             words += [*read.table.titles, *read.table.notes]
-            words += [said for row in read.table.rows for group in row.headings[-1:] for said in group]
+            words += read.table.headings()
             heads += [head_text(head) for column in read.table.columns for head in column.heads]
         return tuple(dict.fromkeys([*(said.text for said in words), *heads, self.name]))
 

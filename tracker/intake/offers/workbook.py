@@ -174,9 +174,7 @@ def _titles(sheets: Sequence[ReadSheet]) -> Iterator[Words]:
         yield _sheet_name(sheet)
         for read in sheet.tables:
             yield from read.table.titles
-            headings = {id(row.headings): row.headings for row in read.table.rows if row.headings}
-            for groups in headings.values():
-                yield from groups[-1]
+            yield from read.table.headings()
 
 
 def _sheet_name(sheet: ReadSheet) -> Words:

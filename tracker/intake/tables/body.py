@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import head_of_words, looks_priced
-from tracker.intake.tables.table import BodyRow, Words
+from tracker.intake.tables.table import BodyRow, Headings
 from tracker.intake.tables.view import View
 from tracker.intake.tables.words import words_of
 from tracker.intake.values.money import price_unit
@@ -29,7 +29,7 @@ def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
     """Rows of one table below its header. `valued`: the columns where prices stand."""
     body = Body()
     pending: list[int] = []
-    headings: tuple[tuple[Words, ...], ...] = ()
+    headings: Headings | None = None
     last: int | None = None
     rows = tuple(rows)
     priced = frozenset(row for row in rows if _has_figures(view.rows[row], valued) or _under_a_price(view, row, valued))
@@ -39,7 +39,7 @@ def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
             pending.append(row)
             continue
         if pending:
-            headings = (*headings, tuple(words_of(view, pending)))
+            headings = Headings(tuple(words_of(view, pending)), headings)
             pending = []
         body.rows.append(BodyRow(row, headings, last is not None and row > last + 1))
         last = row

@@ -86,7 +86,7 @@ def _boards(table: Table, labels: int) -> Iterator[_Board]:
 
 
 def _after_a_price(board: _Board | None, label: Cell, row: BodyRow) -> bool:
-    if board is None or row.headings != board.lines[-1][0].headings:
+    if board is None or row.headings is not board.lines[-1][0].headings:
         return True
     return not _is_price(label) and _is_price(board.lines[-1][1])
 

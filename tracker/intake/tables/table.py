@@ -1,5 +1,6 @@
 """What finding tables yields: each table with the texts that head its columns, its rows and what stands around it."""
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from tracker.intake.grid import Cell
@@ -29,15 +30,24 @@ class HeadedColumn:
         return "\n".join(head_text(cell) for cell in self.heads)
 
 
-@dataclass(slots=True)
-class BodyRow:
-    """One row with figures: its number in the table's view, and the sub-headings above it, oldest first.
+@dataclass(frozen=True, slots=True, eq=False)
+class Headings:
+    """The sub-headings right above some rows, and those above the rows before them.
 
-    `headings` holds groups: those that stand together above the same row are one group.
+    Each leads to the one before, as a list may have a sub-heading for every board.
     """
 
+    own: tuple[Words, ...]
+    before: "Headings | None" = None
+
+
+@dataclass(slots=True)
+class BodyRow:
+    """One row with figures: its number in the table's view, and the sub-headings above it; rows below the same ones
+    share them."""
+
     index: int
-    headings: tuple[tuple[Words, ...], ...] = ()
+    headings: Headings | None = None
     after_gap: bool = False
 
 
@@ -52,6 +62,11 @@ class Table:
     last_row: int
     titles: tuple[Words, ...] = ()
     notes: tuple[Words, ...] = ()
+
+    def headings(self) -> Iterator[Words]:
+        """Every sub-heading among its rows, once."""
+        above = dict.fromkeys(row.headings for row in self.rows)
+        return (words for headings in above if headings is not None for words in headings.own)
 
 
 @dataclass(frozen=True, slots=True)
