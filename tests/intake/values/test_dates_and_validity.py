@@ -122,6 +122,14 @@ UNTIL = [
     "Prices until {}",
     "Valid for orders received by {}",
     "EUR, DAP, valid until {}. Minimum order 2 t.",
+    "USD per short ton, delivered. In effect until {}",
+    "Quotation 5512 to Elm Cartons / open for acceptance until {}",
+    "An dieses Angebot halten wir uns bis {} gebunden",
+    "EUR je Tonne, ab Werk, fix bis {}",
+    "Our best for December, DAP Ghent, EUR per tonne, until {}:",
+    "Prix fixes jusqu'au {}",
+    "Precios fijos hasta el {}",
+    "Priserna är fasta till {}",
 ]
 
 
@@ -161,11 +169,38 @@ def test_a_date_in_figures_waits_for_the_files_order():
     assert found.last_day(DateOrder.MONTH_FIRST) == date(2026, 3, 4)
 
 
+def test_the_order_of_day_and_month_tells_no_year_first_or_last():
+    found = validity("Prices valid until 26-10-31")
+    assert found.last_day(DateOrder.DAY_FIRST) is None
+    assert found.possible_days == (date(2026, 10, 31), date(2031, 10, 26))
+    assert found.last_day(DateOrder.DAY_FIRST, date(2026, 7, 15)) == date(2026, 10, 31)
+    assert validity("Gültig bis 15-10-26").last_day(DateOrder.DAY_FIRST, date(2026, 7, 15)) == date(2026, 10, 15)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Prices effective 1 July 2026, next review 31 December 2026",
+        "Preise gültig ab 1.7.2026, nächste Überprüfung 31.12.2026",
+        "Prix valables au 1er juillet 2026, prochaine révision le 31 décembre 2026",
+        "Precios vigentes desde el 1 de julio de 2026, próxima revisión 31 de diciembre de 2026",
+        "Priserna gäller från 1 juli 2026, nästa översyn 31 december 2026",
+    ],
+)
+def test_the_day_of_the_next_review_is_no_last_day(text):
+    assert validity(text).unread
+
+
 @pytest.mark.parametrize(
     "text",
     [
         "Prices valid until further notice",
         "valid 2 months",
+        "Valid: 10/2026",
+        "Prices valid for Q4 2026",
+        "Gültig: Oktober 2026",
+        "Valable octobre 2026",
+        "Valid from 1 January 2026 to 31 March",
         "gültig bis auf Widerruf",
         "valid 30 days from receipt of order",
     ],
@@ -193,6 +228,9 @@ def test_validity_that_gives_no_day_is_unread(text):
         "Tarif 12, livraisons du 1er mai au 30 juin 2026",
         "Tarifa al 1 de mayo de 2026, €/t",
         "En vigueur : 2026-11-02",
+        "Prices effective October 2026",
+        "Gültig ab Oktober 2026",
+        "Es gelten unsere Bedingungen, Fassung 01/2024.",
     ],
 )
 def test_texts_that_say_nothing_of_validity(text):
@@ -206,6 +244,7 @@ def test_texts_that_say_nothing_of_validity(text):
         "Gültig 1.7. – 30.9.2026", "Firm through Sept. 30, 2026",
         "Tarif du 1er juillet au 30 septembre 2026", "Precios del 01/07/2026 al 30/09/2026",
         "Preisliste vom 1.7. bis 30.9.2026",
+        "Effective July 1, 2026 thru September 30, 2026", "Gäller 2026-07-01 2026-09-30",
         "Tarifa tercer trimestre (del 1 de julio al 30 de septiembre de 2026)",
     ],
 )  # fmt: skip

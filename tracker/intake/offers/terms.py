@@ -16,7 +16,6 @@ from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.order_terms import dearer_small_orders, least_order
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
-from tracker.intake.values.dates import DateOrder
 from tracker.intake.values.delivery import Delivery, find_delivery, terms_under
 from tracker.intake.values.delivery_week import DeliveryWeek
 from tracker.intake.values.lead import LeadTime, lead_among, lead_in_remark
@@ -208,7 +207,7 @@ def _take_validity(terms: Terms, read: Validity, day: date | None, where: str, w
         terms.valid_until = day
         terms.evidence.append(Evidence("valid_until", where, words))
     elif read.ambiguous:
-        either = read.last_days(DateOrder.DAY_FIRST, DateOrder.MONTH_FIRST)
+        either = read.possible_days
         terms.valid_at_latest = max(either, default=None)
         text = f"The date in “{words}” can be read as {' or '.join(map(_day_words, either))}."
         terms.notes.append(Note(NoteCode.DATE_AMBIGUOUS, where, text))

@@ -152,6 +152,18 @@ def _ends(text: str, folded: str) -> Iterable[DateReading]:
         yield DateReading((made,), match.start, end, text[match.start : end])
 
 
+def months_named(text: str) -> tuple[int, ...]:
+    """Where months and quarters of a year stand that have no day: 'October 2026', '10/2026', 'Q4 2026'."""
+    folded = fold(text)
+    worded = [match for match in _MONTH_YEAR.finditer(folded) if _month(match[1]) is not None]
+    found = (*worded, *_QUARTER.finditer(folded), *_FIGURED_MONTH.finditer(folded))
+    days = find_dates(text)
+    return tuple(one.start() for one in found if not any(day.start <= one.start() < day.end for day in days))
+
+
+_FIGURED_MONTH = re.compile(r"(?<![\d./-])(?:0?[1-9]|1[0-2])\s?[/.-]\s?20\d\d(?![\d./-])")
+
+
 def _last_of(year: int, month: int) -> date:
     following = date(year + month // 12, month % 12 + 1, 1)
     return following - timedelta(days=1)
@@ -189,9 +201,13 @@ def _order_shown(words: str) -> DateOrder | None:
 
 
 def ordered(found: DateReading, order: DateOrder | None) -> tuple[date, ...]:
-    """A found date's readings once the order of day and month is known."""
+    """A found date's readings once the order of day and month is known.
+
+    That order does not tell whether '26-10-31' has its year first or last.
+    """
     if order is None or len(found.readings) < 2:
         return found.readings
     numbers = [int(number) for number in re.findall(r"\d+", found.words)]
     day = numbers[0] if order is DateOrder.DAY_FIRST else numbers[1]
-    return tuple(one for one in found.readings if one.day == day) or found.readings
+    kept = (one for one in found.readings if one.day == day or [one.year % 100, one.month, one.day] == numbers)
+    return tuple(kept) or found.readings

@@ -10,6 +10,7 @@ from tracker.intake.values.currency import find_currencies
 from tracker.intake.values.dates import DateOrder, DateReading, find_dates, ordered
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.lead import in_figures
+from tracker.intake.values.open_validity import COUNTED, begun, ends_on_no_day
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 
@@ -31,17 +32,21 @@ class Validity:
 
     def last_day(self, order: DateOrder | None = None, list_date: date | None = None) -> date | None:
         """The last day, once the file's order of day and month and the list's own date are known; None while open."""
-        counted_from = self.until if self.days is None else self.base
-        if counted_from is not None:
-            found = ordered(counted_from, order)
+        if self._counted_from is not None:
+            found = _of_the_time(ordered(self._counted_from, order), list_date)
         else:
             found = (list_date,) if self.days is not None and list_date is not None else ()
         return found[0] + timedelta(days=self.days or 0) if len(found) == 1 else None
 
-    def last_days(self, *orders: DateOrder) -> tuple[date, ...]:
-        """The last day under each of these orders of day and month that it can be read in."""
-        found = (self.last_day(order) for order in orders)
-        return tuple(day for day in found if day is not None)
+    @property
+    def possible_days(self) -> tuple[date, ...]:
+        """The last day in each way that its date can be read, whatever the file's order of day and month."""
+        readings = self._counted_from.readings if self._counted_from is not None else ()
+        return tuple(day + timedelta(days=self.days or 0) for day in readings)
+
+    @property
+    def _counted_from(self) -> DateReading | None:
+        return self.until if self.days is None else self.base
 
     @property
     def ambiguous(self) -> bool:
@@ -49,7 +54,15 @@ class Validity:
         return any(found is not None and len(found.readings) > 1 for found in (self.until, self.base))
 
 
-_COUNT = re.compile(r"(?<![\d.,/-])(\d{1,3})\s*-?\s*([^\W\d_]+)")
+_LONGEST = timedelta(days=2 * 366)
+"""For longer than two years no list of prices holds (our choice)."""
+
+
+def _of_the_time(days: tuple[date, ...], list_date: date | None) -> tuple[date, ...]:
+    """Of '26-10-31' the day in 2026, not the one in 2031, in a list of 2026; its year tells of no other two."""
+    if list_date is None or len({day.year for day in days}) < 2:
+        return days
+    return tuple(day for day in days if list_date <= day <= list_date + _LONGEST) or days
 
 
 @lru_cache(maxsize=16384)
@@ -120,6 +133,9 @@ def _clause(clause: str) -> Validity | None:
         return _by_itself(clause, dates) or _list_of_a_span(clause, dates)
     for match in ends:
         date_after = next((found for found in dates if found.start >= match.end), None)
+        # 'Prix valables au 1er juillet, révision le 31 décembre': before another day 'au' ends only what has begun.
+        if match.value == "of_a_span" and date_after not in dates[-1:] and not begun(clause[: match.start], begins):
+            continue
         if date_after is not None and not _far(clause, match.end, date_after.start):
             apart = any(other.start > date_after.end for other in dates) and _of_a_grade(clause[date_after.end :])
             return Validity(clause, unread=True) if apart else Validity(clause, until=date_after)
@@ -134,16 +150,9 @@ def _clause(clause: str) -> Validity | None:
     days = _days(_of_validity(clause))
     if days is not None and speaks:
         return _relative(clause, days, dates)
-    if (
-        len(dates) == 2
-        and speaks
-        and dates[0].start >= speaks[0].end
-        and not _far(clause, dates[0].end, dates[1].start)
-    ):
+    if speaks and len(dates) == 2 and dates[0].start >= speaks[0].end and _joins_a_span(clause, dates):
         return Validity(clause, until=dates[1])
-    if _names_an_end(clause) or (speaks and (_speaks_of_months(clause) or (dates and not _only_begins(clause, dates)))):
-        return Validity(clause, unread=True)
-    return None
+    return Validity(clause, unread=True) if ends_on_no_day(clause, dates) else None
 
 
 _LAST_DAY = ("strong", "weak")
@@ -158,7 +167,7 @@ def _by_itself(clause: str, dates: tuple[DateReading, ...]) -> Validity | None:
     first = tokens(fold(before))
     named = phrases("price_lists").at(first, 0) or phrases("price_words").at(first, 0)
     before = before[named.end :] if named is not None else before
-    alone = phrases("until").whole(before.strip()) in _LAST_DAY and not behind.partition(",")[0].strip(" .")
+    alone = phrases("until").whole(before.strip()) in _LAST_DAY and not behind.partition(",")[0].strip(" .:")
     return Validity(clause, until=dates[0]) if alone else None
 
 
@@ -179,13 +188,17 @@ _A_DAY = re.compile(r"\s*\d{1,2}(?:er|st|nd|rd|th)?[./ ]?[^\d]{0,16}(?:\d{1,4}\.
 """A day, perhaps with its month and year."""
 
 
-def _names_an_end(clause: str) -> bool:
-    """'Valid until further notice' does; 'Valid through:' is only the label of the cell beside it."""
-    return any(match.value == "strong" and clause[match.end :].strip(" :.") for match in phrases("until").find(clause))
+def _joins_a_span(clause: str, dates: tuple[DateReading, ...]) -> bool:
+    """Nothing but signs and little words between two days; a word of its own makes '1 July, next review 31 December'
+    two matters."""
+    between = clause[dates[0].end : dates[1].start]
+    return all(
+        phrases("until").whole(word) is not None or phrases("range").whole(word) is not None or len(word) <= _LITTLE
+        for word in re.findall(r"[^\W\d_]+", between)
+    )
 
 
-def _speaks_of_months(clause: str) -> bool:
-    return any(phrases("lead").whole(match[2]) == "month" for match in _COUNT.finditer(fold(in_figures(clause))))
+_LITTLE = 2
 
 
 def _only_a_colon(between: str) -> bool:
@@ -202,11 +215,6 @@ def _labels_its_date(clause: str, date: DateReading) -> bool:
 def _far(clause: str, start: int, end: int) -> bool:
     """More than four words between the word and its date belong to something else."""
     return len(tokens(fold(clause[start:end]))) > 4
-
-
-def _only_begins(clause: str, dates: tuple[DateReading, ...]) -> bool:
-    """'Valid from 1 May 2026' says when prices begin, not when they end."""
-    return len(dates) == 1 and any(match.end <= dates[0].start for match in phrases("since").find(clause))
 
 
 def _of_validity(clause: str) -> str:
@@ -242,7 +250,7 @@ def _of_another_term(part: str) -> bool:
 def _days(text: str) -> int | None:
     """A count of days or weeks; None for none, two, or months, which have no fixed length."""
     counts = set()
-    for match in _COUNT.finditer(fold(in_figures(text))):
+    for match in COUNTED.finditer(fold(in_figures(text))):
         unit = phrases("lead").whole(match[2])
         if unit in ("day", "week"):
             counts.add(int(match[1]) * (7 if unit == "week" else 1))
