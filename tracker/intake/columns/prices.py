@@ -191,7 +191,6 @@ def _is_a_sign(word: str) -> bool:
 
 
 def _price_column(column: Column, kind: Kind, axes: Axes) -> PriceColumn:
-    lowest = column.said[-1] if column.said else None
     grade, grade_words = _grade_across(column)
     bracket_level, bracket = order_size(column)
     return PriceColumn(
@@ -207,7 +206,7 @@ def _price_column(column: Column, kind: Kind, axes: Axes) -> PriceColumn:
         sheets=next((head.sheet_sizes for head in column.said if head.sheet_sizes), ()),
         grade=grade,
         grade_words=grade_words,
-        vendor=None if lowest is None else vendor_in_head(lowest),
+        vendor=next(filter(None, map(vendor_in_head, reversed(column.said))), None),
         label=label_of(column),
         indicative=any(Remark.INDICATIVE in says(head.text) for head in column.said),
     )

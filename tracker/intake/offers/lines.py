@@ -38,7 +38,7 @@ from tracker.intake.offers.rows import Rows, WholeRow
 from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level, Scope
 from tracker.intake.offers.sheet import ReadTable
-from tracker.intake.offers.signs import evidence_of, sign_by_size
+from tracker.intake.offers.signs import evidence_of, marks_disagree, sign_by_size
 from tracker.intake.offers.terms import TERM_ROLES, Terms, terms_of
 from tracker.intake.tables.table import Headings, Words
 from tracker.intake.values.roles import MEASURES, Role
@@ -108,7 +108,11 @@ class TableReader:
 
     def _sign(self, price: PriceColumn, texts: Sequence[str]) -> str | None:
         sign = evidence_of(texts).sign or self._facts.decimal_sign
-        if sign is not None or self._read.columns.of(Role.BASIS, Role.CURRENCY, Role.PER_QUANTITY):
+        if self._read.columns.of(Role.BASIS, Role.CURRENCY, Role.PER_QUANTITY):
+            return sign
+        if marks_disagree(texts):
+            return None
+        if sign is not None:
             return sign
         return sign_by_size(self._read.cells(price.column))
 
@@ -135,7 +139,7 @@ class TableReader:
             if price.index not in whole.own:
                 continue
             cell = whole.cells[price.index]
-            read = read_price(cell, self._signs[price.index], self._facts, crowns=self._crowns[price.index])
+            read = read_price(cell, self._signs[price.index], crowns=self._crowns[price.index])
             if read.standing is not Standing.NOTHING:
                 found.append((price, cell, read))
         return found

@@ -7,7 +7,6 @@ from enum import StrEnum
 from typing import NamedTuple
 
 from tracker.intake.grid import Cell, CellFault
-from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.money import unit_of_format
 from tracker.intake.values.basis import BasisReading
 from tracker.intake.values.currency import CurrencyReading
@@ -60,8 +59,8 @@ _DIGITS = 18
 _SHOWN = 24
 
 
-def read_price(cell: Cell, sign: str | None, facts: FileFacts, *, crowns: bool = False) -> PriceCell:
-    """Reads a cell of a price column; `sign` is the decimal sign that its column settles, else the file's counts.
+def read_price(cell: Cell, sign: str | None, *, crowns: bool = False) -> PriceCell:
+    """Reads a cell of a price column; `sign` is the decimal sign, where its column or the file settles it.
 
     `crowns`: the column's '15:80' are crowns and öre.
     """
@@ -73,7 +72,7 @@ def read_price(cell: Cell, sign: str | None, facts: FileFacts, *, crowns: bool =
         return _number(cell)
     if not isinstance(cell.value, str):
         return _NOTHING if cell.value is None else _unread(f"“{cell.text}” is not a price.")
-    return _text(cell, sign or facts.decimal_sign, crowns)
+    return _text(cell, sign, crowns)
 
 
 def in_crowns(texts: Iterable[str], *, shown: bool = False) -> bool:

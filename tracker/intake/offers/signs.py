@@ -54,6 +54,25 @@ def sign_by_size(cells: Iterable[Cell]) -> str | None:
     return signs[0] if len(signs) == 1 else None
 
 
+def marks_disagree(texts: Iterable[str]) -> bool:
+    """'1.298' above '1,286': whichever sign is the decimal sign, one of them is a thousand times the other."""
+    left_open = [
+        amounts
+        for text in texts
+        if (said := price_text(text)) is not None and not said.rest and len(amounts := said.amounts) > 1
+    ]
+    return bool(left_open) and not any(_all_near(left_open, sign) for sign in ".,")
+
+
+def _all_near(left_open: Iterable[tuple[NumberReading, ...]], sign: str) -> bool:
+    figures = [reading.value for amounts in left_open for reading in settled(amounts, sign)]
+    return bool(figures) and max(figures) < _FAR_APART * min(figures)
+
+
+_FAR_APART = 100
+"""Times the least price of a column, beyond which none of the others is. Common practice, no source."""
+
+
 def _of_a_size(amounts: Iterable[NumberReading], sign: str, certain: list[Decimal]) -> bool:
     left = settled(amounts, sign)
     return len(left) == 1 and all(left[0].value <= _OF_A_SIZE * one <= _OF_A_SIZE**2 * left[0].value for one in certain)

@@ -5,6 +5,7 @@ from itertools import pairwise
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import AXIS_ROLES, Head, head_of, looks_priced
+from tracker.intake.tables.letterheads import is_letterhead
 from tracker.intake.tables.numbered import counted_prices
 from tracker.intake.tables.view import View
 from tracker.intake.values.caliper import bare_caliper
@@ -30,7 +31,7 @@ def is_header_row(view: View, row: int) -> bool:
         return False
     if any(head.answers_itself for head in heads) and named < 3:
         return False
-    if asked_and_answered(view, row, heads):
+    if asked_and_answered(view, row, heads) or is_letterhead(view, row):
         return False
     if named < 3 and next(iter(view.rows[row].values())).text.rstrip().endswith(":"):
         return False

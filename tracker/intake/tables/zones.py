@@ -15,6 +15,7 @@ from tracker.intake.tables.header_rows import (
     under_axis,
 )
 from tracker.intake.tables.heads import Head, head_of
+from tracker.intake.tables.letterheads import is_letterhead
 from tracker.intake.tables.measure_rows import measures_across
 from tracker.intake.tables.table import HeadedColumn, Words
 from tracker.intake.tables.view import View
@@ -136,7 +137,7 @@ def _groups_above(view: View, lower: int, row: int) -> bool:
     heads = heads_of(view, row)
     if heads is None or any(head.answers_itself for head in heads) or _is_labelled(list(cells.values()), heads):
         return False
-    if asked_and_answered(view, row, heads):
+    if asked_and_answered(view, row, heads) or is_letterhead(view, row):
         return False
     if any(head.number is not None for head in heads):
         return _second_axis(view, lower, row, heads)

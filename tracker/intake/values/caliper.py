@@ -208,4 +208,11 @@ def _is_measure_of_a_roll(text: str, one: Measured) -> bool:
     named = phrases("roll_measures").find(before)
     if named and not before[named[-1].end :].strip(" :=.,-"):
         return True
-    return bool(_DIAMETER.search(before)) or phrases("roll_measures").at(tokens(fold(behind)), 0) is not None
+    return bool(_DIAMETER.search(before)) or _names_a_roll(behind)
+
+
+def _names_a_roll(behind: str) -> bool:
+    """'1020 mm wide', and not '410 µm laize 860 mm', where the width is the next figure."""
+    found = tokens(fold(behind))
+    named = phrases("roll_measures").at(found, 0)
+    return named is not None and not any(word[0].isdigit() for word, _, _ in found[named.after : named.after + 2])

@@ -83,6 +83,9 @@ def reading_of(key: str, cents: bool, text: str) -> CurrencyReading:
     if key == "CAD" and text.endswith(" can"):
         # '$ can.' is Canada's; in 'prices in $ can change' no country is named.
         return CurrencyReading(("CAD", "USD"), text, cents)
+    if key == "krona" and cents and "ö" in text.casefold():
+        # Denmark and Norway spell it 'øre', and Iceland's krona has no such part.
+        return CurrencyReading(("SEK",), text, cents)
     return CurrencyReading(SHARED.get(key, (key,)), text, cents, bare_dollar=key == "dollar")
 
 

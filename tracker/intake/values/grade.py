@@ -63,7 +63,7 @@ def find_grade(text: str) -> GradeReading | None:
         sides = _sides_counted(text, pieces)
     if unsettled and not named:
         named = _by_coating(unsettled, sides, coated)
-    named = _contradicted(named, sides, coated)
+    named = _contradicted(_without_loose_names(named, pieces), sides, coated)
     if not named and not unsettled and sides is None and coated is None:
         return None
     return GradeReading(tuple(named), sides, " ".join(pieces), coated)
@@ -102,6 +102,13 @@ def _named(text: str, found: list[Token]) -> tuple[list[str], list[str], list[st
         pieces.append(text[match.start : match.end])
         place = match.after
     return grades, unsettled, pieces
+
+
+def _without_loose_names(named: list[str], pieces: list[str]) -> list[str]:
+    """'GT2 Chromokarton' is what its code says: some words name one grade only where no other is said."""
+    loose = {phrases("loose_grade_names").whole(piece) for piece in pieces} - {None}
+    firm = [grade for grade in named if grade not in loose]
+    return firm or named
 
 
 def _stands_as_code(text: str, found: list[Token], place: int) -> bool:

@@ -1,0 +1,50 @@
+"""Who quotes, beside the terms, right above a header: a letterhead, and no group of columns."""
+
+from datetime import date
+
+import pytest
+
+from tests.intake.sheets import lines
+
+HEADS = {
+    "en": ["Grade", "g/m²", "Caliper µm", "Price EUR/t"],
+    "de": ["Sorte", "Gewicht g/m²", "Dicke µm", "Preis EUR/t"],
+    "fr": ["Qualité", "Grammage g/m²", "Épaisseur µm", "Prix EUR/t"],
+    "es": ["Calidad", "Gramaje (g/m2)", "Espesor (micras)", "Precio (€/t)"],
+    "sv": ["Kvalitet", "Ytvikt g/m²", "Tjocklek µm", "Pris EUR/t"],
+}
+BOARDS = [["GC1", 230, 370, 1327], ["GC2", 250, 415, 1279], ["GD2", 350, 460, 842]]
+
+
+@pytest.mark.parametrize(
+    ("language", "line"),
+    [
+        ("en", ["Thornquist Paper & Board LLC price list", None, None, "delivered, valid until 31 December 2026"]),
+        ("de", ["Preisliste 7/2026", "frei Haus, gültig bis 31.12.2026"]),
+        ("fr", ["Formats Lambrelle SA", None, "franco, valable jusqu'au 31/12/2026"]),
+        ("es", ["Tarifa 2026/3", "Portes incluidos. Precios válidos hasta el 31/12/2026"]),
+        ("sv", ["Rullkartong Tivelösa AB", None, "fraktfritt, giltigt till 31.12.2026"]),
+    ],
+)
+def test_a_firm_or_a_numbered_list_beside_its_terms_heads_no_columns(language, line):
+    found = lines([line, HEADS[language], *BOARDS])
+    assert set(found) == {"D3", "D4", "D5"}
+    assert {str(each.state) for each in found.values()} == {"accepted"}
+    assert found["D3"].offer.caliper_um == 370
+    assert found["D3"].offer.valid_until == date(2026, 12, 31)
+    assert found["D3"].offer.delivered is True
+
+
+def test_groups_of_columns_stay_groups():
+    groups = [None, None, "Rolls EUR/t", None, "Sheets EUR/t", None]
+    heads = ["Grade", "g/m²", "< 5 t", "> 5 t", "< 5 t", "> 5 t"]
+    found = lines([groups, heads, ["GC1", 230, 1327, 1290, 1380, 1350], ["GC2", 250, 1279, 1240, 1330, 1300]])
+    assert len(found) == 8
+    assert {str(each.offer.basis) for each in found.values()} == {"tonne"}
+
+
+def test_firms_beside_each_other_head_the_prices_of_each():
+    firms = ["Alder Board Ltd", None, None, "Birk Karton GmbH", None, None]
+    heads = ["Grade", "g/m²", "EUR/t"] * 2
+    found = lines([firms, heads, ["GC1", 230, 1327, "GC1", 230, 1310], ["GC2", 250, 1279, "GC2", 250, 1266]])
+    assert (found["C3"].offer.vendor, found["F3"].offer.vendor) == ("Alder Board Ltd", "Birk Karton GmbH")
