@@ -4,16 +4,21 @@ does, and speaks of the money of the columns whose heads carry it."""
 import re
 from collections.abc import Iterable, Mapping
 from dataclasses import replace
+from functools import lru_cache
 
 from tracker.intake.grid import Cell
 from tracker.intake.offers.scope import Level
-from tracker.intake.tables.table import Words
+from tracker.intake.tables.table import Table, Words
 from tracker.intake.words.lists import phrases
 
-_SIGN = r"\*+|[†‡§]+|[¹²³⁴⁵⁶⁷⁸⁹]+|\([\da-e]\)|\[[\da-e]\]|[\da-e]\)"
-_AHEAD = re.compile(rf"\s*({_SIGN})\s*(?=[^\W\d])")
+# '*)' and '(*)' are '*'; '1)' and '(1)' are '¹'.
+_STAR = r"\(\*+\)|\*+\)?|[†‡§]+\)?"
+_SIGN = rf"{_STAR}|[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\([\da-e]\)|\[[\da-e]\]|[\da-e]\)"
+_AHEAD = re.compile(rf"\s*({_SIGN})\s*[=:–—-]?\s*(?=[^\W\d])")
 # 'g/m²' and '1000 ft²' end with their unit; '1)' is a sign only apart from the word before it.
-_BEHIND = re.compile(r"(\*+|[†‡§]+|(?<![mM])(?<!ft)[¹²³⁴⁵⁶⁷⁸⁹]+|\([\da-e]\)|\[[\da-e]\]|(?<=\s)[\da-e]\))\s*$")
+_BEHIND = re.compile(rf"({_STAR}|(?<![mM])(?<!ft)[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\([\da-e]\)|\[[\da-e]\]|(?<=\s)[\da-e]\))[\s,;]*$")
+_LITERAL = re.compile(r'"([^"]*)"|\\(.)')
+"""What a number format shows as it stands: the star of '#,##0" *"'."""
 _RAISED = str.maketrans("¹²³⁴⁵⁶⁷⁸⁹", "123456789", "()[]")
 
 
@@ -23,10 +28,28 @@ def sign_ahead(text: str) -> str:
     return found.group(1).translate(_RAISED) if found else ""
 
 
-def sign_behind(text: str) -> str:
-    """The sign that a cell of a table ends with, '' for none."""
-    found = _BEHIND.search(text)
-    return found.group(1).translate(_RAISED) if found else ""
+def signs_behind(cell: Cell) -> frozenset[str]:
+    """The signs that a cell of a table ends with: '1,194 *', '868 *, ²)'; a number may show them by its format."""
+    if isinstance(cell.value, str):
+        return _behind(cell.text)
+    literals = "".join(quoted or escaped for quoted, escaped in _LITERAL.findall(cell.number_format))
+    return _behind(literals) if literals else frozenset()
+
+
+@lru_cache(maxsize=4096)
+def _behind(text: str) -> frozenset[str]:
+    found: set[str] = set()
+    while (sign := _BEHIND.search(text)) is not None:
+        found.add(sign.group(1).translate(_RAISED))
+        text = text[: sign.start()]
+    return frozenset(found)
+
+
+def is_footnote(text: str, tables: Iterable[Table]) -> bool:
+    """Whether a text begins with a sign that cells of these tables carry: it is about them, wherever it stands."""
+    sign = sign_ahead(text)
+    rows = (table.view.rows[row.index] for table in tables for row in table.rows) if sign else ()
+    return any(sign in signs_behind(cell) for cells in rows for cell in cells.values())
 
 
 _PARTS = re.compile(r"[,;]\s|\.\s")
@@ -36,7 +59,7 @@ _SIGNED = re.compile(rf"\s*({_SIGN})\s*(?=[^\W\d]|\(|$)")
 def with_footnotes(level: Level) -> Level:
     """The level with each footnote that stands within a text as a text of its own."""
     texts = tuple(part for words in level.texts for part in _parted(words))
-    return level if len(texts) == len(level.texts) else replace(level, texts=texts)
+    return level if texts == level.texts else replace(level, texts=texts)
 
 
 def _parted(words: Words) -> tuple[Words, ...]:
@@ -53,11 +76,15 @@ def _parted(words: Words) -> tuple[Words, ...]:
 
 
 def _as_note(part: str) -> str:
-    """'mit * gekennzeichnete Preise in EUR/kg' as '* gekennzeichnete Preise in EUR/kg'."""
+    """'mit * gekennzeichnete Preise in EUR/kg' as '* gekennzeichnete Preise in EUR/kg'.
+
+    'All but those marked with *' is said of the others.
+    """
     for match in phrases("marked_with").find(part):
         sign = _SIGNED.match(part[match.end :])
-        if sign is not None:
-            return f"{sign[1]} {part[: match.start]}{part[match.end + sign.end() :]}"
+        before, behind = part[: match.start], part[match.end + (sign.end() if sign else 0) :]
+        if sign is not None and (behind.strip(" .)") or not phrases("exceptions").find(before)):
+            return f"{sign[1]} {before}{behind}"
     return part
 
 
@@ -74,7 +101,7 @@ class Footnotes:
 
     @staticmethod
     def _carried(cells: Iterable[Cell]) -> set[str]:
-        return {sign_behind(cell.text) for cell in cells if isinstance(cell.value, str)}
+        return {sign for cell in cells for sign in signs_behind(cell)}
 
     def of_row(self, cells: Iterable[Cell]) -> frozenset[str]:
         """The signs that a row carries."""
@@ -95,7 +122,7 @@ class Footnotes:
 
 def _without(level: Level, signs: frozenset[str]) -> Level:
     texts = tuple(words for words in level.texts if sign_ahead(words.text) not in signs)
-    return level if len(texts) == len(level.texts) else replace(level, texts=texts)
+    return level if texts == level.texts else replace(level, texts=texts)
 
 
 def _of_signs(level: Level, signs: frozenset[str]) -> Level:

@@ -12,6 +12,7 @@ from tracker.intake.offers.alike import AlikeRows, Cells, Part, Told
 from tracker.intake.offers.board import BOARD_ROLES, board_of, with_column
 from tracker.intake.offers.borne_charges import borne_by
 from tracker.intake.offers.brackets import Brackets, brackets_of
+from tracker.intake.offers.called_off import CalledOff
 from tracker.intake.offers.charges import fill_charges
 from tracker.intake.offers.draft import Block, Draft
 from tracker.intake.offers.file_facts import FileFacts, facts_for
@@ -26,7 +27,7 @@ from tracker.intake.offers.fill import (
     take_board,
     take_terms,
 )
-from tracker.intake.offers.footnotes import Footnotes
+from tracker.intake.offers.footnotes import Footnotes, is_footnote
 from tracker.intake.offers.head_terms import fill_lead_of_head, fill_until
 from tracker.intake.offers.headings import HeadingsInForce
 from tracker.intake.offers.measures import Board
@@ -94,6 +95,7 @@ class TableReader:
             self._levels = (Level("table rows", tuple(rows.stated), beside=tuple(rows.charges)), *self._levels)
         self._leads = rows.leads
         self._footnotes = self._noted()
+        self._called_off = CalledOff(self._read.table, self._read.columns, self._levels, self._titles)
         found = TableOffers()
         for row in whole:
             found.drafts.extend(self._row(row, brackets))
@@ -163,9 +165,15 @@ class TableReader:
         if key not in self._scopes:
             headings = self._in_force.at(whole.row.headings)
             levels = (Level("heading", headings), *self._levels) if headings else self._levels
-            self._scopes[key] = Scope(self._footnotes.left(levels, carried))
+            self._scopes[key] = Scope(self._footnotes.left(levels, carried), headings)
         scope = self._scopes[key]
-        return None if scope.levels and scope.levels[0].name == "heading" and _old(scope.levels[0].texts) else scope
+        return None if self._under_old_prices(scope) else scope
+
+    def _under_old_prices(self, scope: Scope) -> bool:
+        return any(
+            Remark.SUPERSEDED in says(words.text) and not is_footnote(words.text, (self._read.table,))
+            for words in scope.headings
+        )
 
     def _draft(
         self,
@@ -203,7 +211,8 @@ class TableReader:
         doubtful = self._read.columns.doubt and not (unnamed and not _far_off(draft))
         if doubtful:
             _doubt(draft, self._read.columns.doubt)
-        ask_of_change(draft, price.column, scope, self._facts)
+        called_off = self._called_off.of(whole, price, scope.headings)
+        ask_of_change(draft, price.column, scope, self._facts, called_off)
         if price.unexplained and not doubtful:
             _doubt(draft, f"“{price.column.text}” stands over figures like prices, and does not say what they are")
         elif price.index in self._apart:
@@ -264,10 +273,6 @@ def _spans(rows: dict[int, str]) -> Iterator[tuple[str, str]]:
 
 def _far_off(draft: Draft) -> bool:
     return any(note.code is NoteCode.OUTSIDE_USUAL_RANGE for note in draft.notes)
-
-
-def _old(texts: tuple[Words, ...]) -> bool:
-    return any(Remark.SUPERSEDED in says(words.text) for words in texts)
 
 
 def _doubt(draft: Draft, why: str) -> None:

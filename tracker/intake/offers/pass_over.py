@@ -6,10 +6,11 @@ from datetime import date
 
 from tracker.intake.columns.column import Kind
 from tracker.intake.grid import Cell
+from tracker.intake.offers.footnotes import is_footnote
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.tables.heads import head_of
 from tracker.intake.tables.periods import is_period
-from tracker.intake.tables.table import SheetTables, Words
+from tracker.intake.tables.table import SheetTables, Table, Words
 from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.charges import charge_header
 from tracker.intake.values.grade import find_grade
@@ -33,7 +34,7 @@ def passed_table(read: ReadTable, found: SheetTables) -> str:
     if not offers:
         return "no prices offered"
     titles = read.table.titles
-    if any(_old(words) and _about_the_list(words.text) for words in titles):
+    if any(_marks_as_old(words, found.tables) for words in titles):
         return "marked as old"
     if _charges_alone(read, found):
         return "charges, no board"
@@ -117,7 +118,7 @@ def passed_whole(sheet: ReadSheet) -> str:
         return "the sheet's name marks it as old"
     first = min((read.table.first_row for read in sheet.tables), default=None)
     above = [words for words in sheet.found.texts if first is not None and words.row < first]
-    marks = [words for words in above if _old(words) and _about_the_list(words.text)]
+    marks = [words for words in above if _marks_as_old(words, sheet.found.tables)]
     return "marked as old" if any(not _of_one_table(words, sheet) for words in marks) else ""
 
 
@@ -128,6 +129,11 @@ def _of_one_table(mark: Words, sheet: ReadSheet) -> bool:
     return any(mark in each for each in titles) and any(
         words.row == mark.row or phrases("price_words").find(words.text) for words in others
     )
+
+
+def _marks_as_old(words: Words, tables: Sequence[Table]) -> bool:
+    """Words about the list, and not about the prices with a star: '* withdrawn'."""
+    return _old(words) and _about_the_list(words.text) and not is_footnote(words.text, tables)
 
 
 def _about_the_list(text: str) -> bool:

@@ -17,12 +17,16 @@ CHANGE = "price-change"
 STAND = "stand"
 
 
-def ask_of_change(draft: Draft, price: Column, scope: Scope, facts: FileFacts) -> None:
-    """Holds back a price that its own head, or the first note around it that is about it, says to change."""
+def ask_of_change(
+    draft: Draft, price: Column, scope: Scope, facts: FileFacts, called_off: Said[ChangesPrice] | None
+) -> None:
+    """Holds back a price that its own row or head, or the first note around it that is about it, says to change."""
     if any(asked.key.startswith("thousands:") for asked in draft.asked):
         # Asked already, with the currency that is counted so.
         return
-    said = next((one for one in (*_of_head(price), *scope.all_of(ChangesPrice)) if _holds_for(one.value, draft)), None)
+    own = () if called_off is None else (called_off,)
+    around = (*own, *_of_head(price), *scope.all_of(ChangesPrice))
+    said = next((one for one in around if _holds_for(one.value, draft)), None)
     if said is None:
         return
     words = said.value.words

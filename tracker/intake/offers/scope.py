@@ -149,9 +149,10 @@ def _hedged(between: str) -> bool:
 
 @dataclass(frozen=True)
 class Scope:
-    """The levels around some rows, nearest first."""
+    """The levels around some rows, nearest first; `headings`: the sub-headings in force."""
 
     levels: tuple[Level, ...]
+    headings: tuple[Words, ...] = ()
 
     @cached_property
     def of_boards(self) -> tuple[Level, ...]:

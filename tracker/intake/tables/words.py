@@ -1,5 +1,6 @@
 """Texts around tables, row by row: a label and the value beside it are read as one statement."""
 
+import re
 from collections.abc import Iterable
 from datetime import date, datetime
 
@@ -52,9 +53,12 @@ def shown(cell: Cell) -> str:
     return cell.text.strip()
 
 
+_FOOTNOTE_SIGN = re.compile(r"\(?[*†‡§¹²³⁴⁵⁶⁷⁸⁹]+\)?")
+
+
 def _is_label(cell: Cell) -> bool:
     text = cell.text.strip()
-    if text.endswith(":"):
+    if text.endswith(":") or _FOOTNOTE_SIGN.fullmatch(text):
         return True
     head = head_of(cell) if len(text) < 40 and isinstance(cell.value, str) else None
     return head is not None and head.named and not head.answers_itself

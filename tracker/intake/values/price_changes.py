@@ -11,6 +11,7 @@ from tracker.intake.values.dates import find_dates
 from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.masses import find_masses
 from tracker.intake.values.multiples import multiplied
+from tracker.intake.values.withdrawn import withdrawn
 from tracker.intake.words.lists import phrases
 
 _PERCENT = re.compile(r"\d\s*%")
@@ -76,8 +77,10 @@ def _on_all(clause: str) -> ChangesPrice | None:
 
 def _end(clause: str) -> ChangesPrice | None:
     """'These prices are withdrawn': what the sheet offers is not offered any more."""
-    old = phrases("superseded").find(clause) and phrases("these_prices").find(clause)
-    return ChangesPrice(clause) if old and not phrases("replaces").find(clause) else None
+    named = phrases("these_prices").find(clause)
+    old = named and phrases("superseded").find(clause) and not phrases("replaces").find(clause)
+    every = named or (phrases("all_of_them").find(clause) and phrases("price_words").find(clause))
+    return ChangesPrice(clause) if old or (every and withdrawn(clause)) else None
 
 
 def _names_a_charge(clause: str) -> bool:

@@ -1,0 +1,54 @@
+"""Prices that a footnote, a remark in their row or a comment calls off: 'withdrawn', 'no longer offered'."""
+
+from collections.abc import Iterable, Iterator, Sequence
+
+from tracker.intake.columns.column import Columns, PriceColumn
+from tracker.intake.grid import Cell
+from tracker.intake.offers.footnotes import sign_ahead, signs_behind
+from tracker.intake.offers.rows import WholeRow
+from tracker.intake.offers.said import Said, at
+from tracker.intake.offers.scope import Level
+from tracker.intake.tables.table import Table, Words
+from tracker.intake.values.price_changes import ChangesPrice
+from tracker.intake.values.roles import Role
+from tracker.intake.values.withdrawn import withdrawn
+
+_TELLING = (Role.PRODUCT, Role.REMARKS, Role.STOCK)
+"""Columns that may say of a board that it is sold or offered no more, beside those whose heads say nothing known."""
+
+
+class CalledOff:
+    """The notes of a file that call prices off, by their signs, and the columns of a table whose cells may do so."""
+
+    def __init__(self, table: Table, columns: Columns, levels: Iterable[Level], titles: Sequence[Words]) -> None:
+        self._sheet = table.view.sheet
+        around = [*(words for level in levels for words in level.texts), *titles, *table.notes]
+        self._notes = {
+            sign: words for words in reversed(around) if withdrawn(words.text) and (sign := sign_ahead(words.text))
+        }
+        self._priced = frozenset(price.index for price in columns.prices)
+        known = {column.index for role, held in columns.by_role.items() if role not in _TELLING for column in held}
+        self._telling = [column.index for column in table.columns if column.index not in known | self._priced]
+
+    def of(self, whole: WholeRow, price: PriceColumn, headings: Iterable[Words]) -> Said[ChangesPrice] | None:
+        """What calls off a row's price in this column, if anything does."""
+        cell = whole.cells[price.index]
+        if self._notes:
+            carrying = (cell, *price.column.heads, *self._others(whole), *(words.cell for words in headings))
+            signs = (sign for each in carrying for sign in signs_behind(each) if sign in self._notes)
+            if (sign := next(signs, None)) is not None:
+                note = self._notes[sign]
+                return Said(ChangesPrice(note.text), self._place(note), note.text)
+        if cell.comment and withdrawn(cell.comment):
+            return Said(ChangesPrice(cell.comment), at(cell), cell.comment)
+        for beside in (whole.cells[index] for index in self._telling if index in whole.cells):
+            if isinstance(beside.value, str) and withdrawn(beside.text):
+                return Said(ChangesPrice(beside.text.strip()), at(beside), beside.text)
+        return None
+
+    def _others(self, whole: WholeRow) -> Iterator[Cell]:
+        """The row's cells but for its prices: a sign at one of them is not about the next."""
+        return (cell for index, cell in whole.cells.items() if index not in self._priced)
+
+    def _place(self, words: Words) -> str:
+        return at(words.cell) if words.sheet == self._sheet else f"{words.sheet}!{at(words.cell)}"
