@@ -12,7 +12,6 @@ from tracker.intake.offers.alike import AlikeRows, Cells, Part, Told
 from tracker.intake.offers.board import BOARD_ROLES, board_of, with_column
 from tracker.intake.offers.borne_charges import borne_by
 from tracker.intake.offers.brackets import Brackets, brackets_of
-from tracker.intake.offers.called_off import CalledOff
 from tracker.intake.offers.charges import fill_charges
 from tracker.intake.offers.draft import Block, Draft
 from tracker.intake.offers.file_facts import FileFacts, facts_for
@@ -35,6 +34,7 @@ from tracker.intake.offers.money import Around, Claimed, around
 from tracker.intake.offers.price import fill_price
 from tracker.intake.offers.price_cell import PriceCell, Standing, in_crowns, read_price, shows_crowns
 from tracker.intake.offers.price_changes import ask_of_change
+from tracker.intake.offers.row_changes import RowChanges
 from tracker.intake.offers.rows import Rows, WholeRow
 from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level, Scope
@@ -71,6 +71,7 @@ class TableReader:
         self._signs = {price.index: self._sign(price, texts[price.index]) for price in read.columns.prices}
         shown = any(map(shows_crowns, texts.values()))
         self._crowns = {index: in_crowns(written, shown=shown) for index, written in texts.items()}
+        self._listed = any(price.kind is Kind.LIST for price in read.columns.prices)
         self._offers = tuple(price for price in read.columns.prices if price.kind is Kind.OFFER)
         self._apart = standing_apart(self._offers)
         self._columns = {price.index: under_one_heading(read.columns, price) for price in self._offers}
@@ -95,7 +96,7 @@ class TableReader:
             self._levels = (Level("table rows", tuple(rows.stated), beside=tuple(rows.charges)), *self._levels)
         self._leads = rows.leads
         self._footnotes = self._noted()
-        self._called_off = CalledOff(self._read.table, self._read.columns, self._levels, self._titles)
+        self._row_changes = RowChanges(self._read.table, self._read.columns, self._levels, self._titles)
         found = TableOffers()
         for row in whole:
             found.drafts.extend(self._row(row, brackets))
@@ -211,8 +212,8 @@ class TableReader:
         doubtful = self._read.columns.doubt and not (unnamed and not _far_off(draft))
         if doubtful:
             _doubt(draft, self._read.columns.doubt)
-        called_off = self._called_off.of(whole, price, scope.headings)
-        ask_of_change(draft, price.column, scope, self._facts, called_off)
+        own = self._row_changes.of(whole, price, scope.headings)
+        ask_of_change(draft, price, scope, self._facts, own, listed=self._listed)
         if price.unexplained and not doubtful:
             _doubt(draft, f"“{price.column.text}” stands over figures like prices, and does not say what they are")
         elif price.index in self._apart:

@@ -2,14 +2,16 @@
 
 from collections.abc import Iterator
 
-from tracker.intake.columns.column import Column
+from tracker.intake.columns.column import Column, PriceColumn
 from tracker.intake.offers.answered import key_about
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.values.multiples import multiplied_in_head
+from tracker.intake.values.open_discounts import discount_to_come
 from tracker.intake.values.price_changes import ChangesPrice
+from tracker.intake.values.roles import Role
 from tracker.trade.offer import Evidence, NoteCode
 
 CHANGE = "price-change"
@@ -18,15 +20,25 @@ STAND = "stand"
 
 
 def ask_of_change(
-    draft: Draft, price: Column, scope: Scope, facts: FileFacts, called_off: Said[ChangesPrice] | None
+    draft: Draft,
+    price: PriceColumn,
+    scope: Scope,
+    facts: FileFacts,
+    own: Said[ChangesPrice] | None,
+    *,
+    listed: bool,
 ) -> None:
-    """Holds back a price that its own row or head, or the first note around it that is about it, says to change."""
+    """Holds back a price that its own row or head, or the first note around it that is about it, says to change.
+
+    `own`: what its row says, or a footnote whose sign it carries.
+    `listed`: list prices stand beside it, so that a discount of no known size is taken off those.
+    """
     if any(asked.key.startswith("thousands:") for asked in draft.asked):
         # Asked already, with the currency that is counted so.
         return
-    own = () if called_off is None else (called_off,)
-    around = (*own, *_of_head(price), *scope.all_of(ChangesPrice))
-    said = next((one for one in around if _holds_for(one.value, draft)), None)
+    around = (*(() if own is None else (own,)), *_of_head(price.column), *scope.all_of(ChangesPrice))
+    net = price.column.role is Role.NET_PRICE or listed
+    said = next((one for one in around if _holds_for(one.value, draft) and not (net and one.value.of_gross)), None)
     if said is None:
         return
     words = said.value.words
@@ -42,8 +54,11 @@ def ask_of_change(
 
 def _of_head(price: Column) -> Iterator[Said[ChangesPrice]]:
     for cell in price.heads:
+        head = " ".join(cell.text.split())
         if multiplied_in_head(cell.text):
-            yield Said(ChangesPrice(" ".join(cell.text.split())), at(cell), cell.text)
+            yield Said(ChangesPrice(head), at(cell), cell.text)
+        elif discount_to_come(head):
+            yield Said(ChangesPrice(head, of_gross=True), at(cell), cell.text)
 
 
 def _holds_for(change: ChangesPrice, draft: Draft) -> bool:

@@ -11,6 +11,7 @@ from tracker.intake.values.dates import find_dates
 from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.masses import find_masses
 from tracker.intake.values.multiples import multiplied
+from tracker.intake.values.open_discounts import discount_to_come
 from tracker.intake.values.withdrawn import withdrawn
 from tracker.intake.words.lists import phrases
 
@@ -21,11 +22,15 @@ _PLUS = re.compile(r"\+(?=\s*[^\W\d]{0,3}[$€£]?\s*\d)")
 
 @dataclass(frozen=True, slots=True)
 class ChangesPrice:
-    """Prices are to be reduced, or for some boards to be raised. `grade` and `calipers`: which; None and () for all."""
+    """Prices are to be reduced, or for some boards to be raised. `grade` and `calipers`: which; None and () for all.
+
+    `of_gross`: it is said of prices that are not called net.
+    """
 
     words: str
     grade: GradeReading | None = None
     calipers: tuple[CaliperReading, ...] = ()
+    of_gross: bool = False
 
 
 @lru_cache(maxsize=8192)
@@ -36,8 +41,12 @@ def price_changes(text: str) -> tuple[ChangesPrice, ...]:
 
 
 def _change(clause: str) -> ChangesPrice | None:
-    change = _reduction(clause) or _addition(clause) or _on_all(clause)
+    change = _reduction(clause) or _open_discount(clause) or _addition(clause) or _on_all(clause)
     return change or (ChangesPrice(clause) if multiplied(clause) else _end(clause))
+
+
+def _open_discount(clause: str) -> ChangesPrice | None:
+    return ChangesPrice(clause, of_gross=True) if discount_to_come(clause) else None
 
 
 def _reduction(clause: str) -> ChangesPrice | None:

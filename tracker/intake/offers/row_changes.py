@@ -1,6 +1,8 @@
-"""Prices that a footnote, a remark in their row or a comment calls off: 'withdrawn', 'no longer offered'."""
+"""Prices that their own footnote, remark or comment calls off ('withdrawn', 'no longer offered') or leaves open ('less
+contract discount')."""
 
 from collections.abc import Iterable, Iterator, Sequence
+from functools import lru_cache
 
 from tracker.intake.columns.column import Columns, PriceColumn
 from tracker.intake.grid import Cell
@@ -9,7 +11,7 @@ from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Level
 from tracker.intake.tables.table import Table, Words
-from tracker.intake.values.price_changes import ChangesPrice
+from tracker.intake.values.price_changes import ChangesPrice, price_changes
 from tracker.intake.values.roles import Role
 from tracker.intake.values.withdrawn import withdrawn
 
@@ -17,7 +19,7 @@ _TELLING = (Role.PRODUCT, Role.REMARKS, Role.STOCK)
 """Columns that may say of a board that it is sold or offered no more, beside those whose heads say nothing known."""
 
 
-class CalledOff:
+class RowChanges:
     """The notes of a file that call prices off, by their signs, and the columns of a table whose cells may do so."""
 
     def __init__(self, table: Table, columns: Columns, levels: Iterable[Level], titles: Sequence[Words]) -> None:
@@ -31,7 +33,7 @@ class CalledOff:
         self._telling = [column.index for column in table.columns if column.index not in known | self._priced]
 
     def of(self, whole: WholeRow, price: PriceColumn, headings: Iterable[Words]) -> Said[ChangesPrice] | None:
-        """What calls off a row's price in this column, if anything does."""
+        """What a row's own words, signs or comment say to change its price in this column, if anything does."""
         cell = whole.cells[price.index]
         if self._notes:
             carrying = (cell, *price.column.heads, *self._others(whole), *(words.cell for words in headings))
@@ -42,8 +44,8 @@ class CalledOff:
         if cell.comment and withdrawn(cell.comment):
             return Said(ChangesPrice(cell.comment), at(cell), cell.comment)
         for beside in (whole.cells[index] for index in self._telling if index in whole.cells):
-            if isinstance(beside.value, str) and withdrawn(beside.text):
-                return Said(ChangesPrice(beside.text.strip()), at(beside), beside.text)
+            if isinstance(beside.value, str) and (change := _in_remark(beside.text)) is not None:
+                return Said(change, at(beside), beside.text)
         return None
 
     def _others(self, whole: WholeRow) -> Iterator[Cell]:
@@ -52,3 +54,10 @@ class CalledOff:
 
     def _place(self, words: Words) -> str:
         return at(words.cell) if words.sheet == self._sheet else f"{words.sheet}!{at(words.cell)}"
+
+
+@lru_cache(maxsize=4096)
+def _in_remark(text: str) -> ChangesPrice | None:
+    if withdrawn(text):
+        return ChangesPrice(text.strip())
+    return next((change for change in price_changes(text) if change.of_gross), None)

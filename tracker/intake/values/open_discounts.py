@@ -1,0 +1,65 @@
+"""Discounts that a sheet names without their size: gross prices 'less your contract discount' leave open what is paid.
+
+A discount that is in the prices already, or that hangs on the size of an order or the day of payment, leaves nothing
+open.
+"""
+
+import re
+from collections.abc import Iterable
+
+from tracker.intake.values.denials import denied
+from tracker.intake.values.masses import find_masses
+from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import Found, tokens_of
+
+_COMMAS = re.compile(r",(?!\d)")
+
+
+def discount_to_come(clause: str) -> bool:
+    """Whether a part sentence says that a discount of a size it does not tell still comes off the prices."""
+    if not phrases("discounts").find(clause) or find_masses(clause) or _hangs(clause, "order"):
+        return False
+    return any(map(_still_comes_off, dict.fromkeys((*_COMMAS.split(clause), clause))))
+
+
+def _hangs(text: str, on: str) -> bool:
+    return any(match.value == on for match in phrases("discount_hangs").find(text))
+
+
+def _still_comes_off(part: str) -> bool:
+    named = [match for match in phrases("discounts").find(part) if match.value == "any"]
+    if not named or _hangs(part, "payment"):
+        return False
+    told = {match for match in phrases("to_be_deducted").find(part) if _is_told_of(part, match, named[0])}
+    if _is_taken(part, named[0], told):
+        return False
+    kinds = {match.value for match in told}
+    agreed = {match.value for match in phrases("agreed_discounts").find(part)}
+    return bool(kinds - {"weak"}) or "agreed" in agreed or (bool(kinds) and bool(agreed))
+
+
+def _is_told_of(part: str, said: Found[str], discount: Found[str]) -> bool:
+    """'Less' stands before the discount, 'to be deducted' behind it, the 'off' of 'comes … off' at the end."""
+    if said.value == "parted":
+        ends = tokens_of(part.rstrip(" .!)"))
+        return bool(ends) and _ends_parted(ends[-1][0])
+    if said.value == "before":
+        return said.end <= discount.start
+    return said.value in ("weak", "either") or (said.value == "behind" and said.start >= discount.end)
+
+
+def _ends_parted(word: str) -> bool:
+    return phrases("to_be_deducted").whole(word) == "parted_end"
+
+
+def _is_taken(part: str, discount: Found[str], told: Iterable[Found[str]]) -> bool:
+    """'Already deducted', 'net of', 'no discount'; the 'included' of 'not included' is no such word by itself."""
+    spans = [(match.start, match.end) for match in told]
+    words = phrases("discount_taken").find(part)
+    free = [match for match in words if not any(start <= match.start and match.end <= end for start, end in spans)]
+    denial = denied(part, discount) and not any(_covers_a_denial(part[start:end]) for start, end in spans)
+    return denial or any(not denied(part, match) for match in free)
+
+
+def _covers_a_denial(words: str) -> bool:
+    return bool(phrases("negations").find(words))
