@@ -65,7 +65,7 @@ class TableReader:
         self._read, self._levels, self._claimed, self._facts = read, levels, claimed, facts_for(read, facts)
         self._vendor, self._titles = vendor, titles
         self._in_force = HeadingsInForce()
-        self._scopes: dict[tuple[Headings | None, frozenset[str]], Scope] = {}
+        self._scopes: dict[tuple[Headings | None, frozenset[str]], Scope | None] = {}
         self._around: dict[tuple[int, int, str | None], Around] = {}
         texts = {price.index: list(self._texts(price)) for price in read.columns.prices}
         self._signs = {price.index: self._sign(price, texts[price.index]) for price in read.columns.prices}
@@ -166,15 +166,12 @@ class TableReader:
         if key not in self._scopes:
             headings = self._in_force.at(whole.row.headings)
             levels = (Level("heading", headings), *self._levels) if headings else self._levels
-            self._scopes[key] = Scope(self._footnotes.left(levels, carried), headings)
-        scope = self._scopes[key]
-        return None if self._under_old_prices(scope) else scope
+            old = any(map(self._marks_as_old, headings))
+            self._scopes[key] = None if old else Scope(self._footnotes.left(levels, carried), headings)
+        return self._scopes[key]
 
-    def _under_old_prices(self, scope: Scope) -> bool:
-        return any(
-            Remark.SUPERSEDED in says(words.text) and not is_footnote(words.text, (self._read.table,))
-            for words in scope.headings
-        )
+    def _marks_as_old(self, words: Words) -> bool:
+        return Remark.SUPERSEDED in says(words.text) and not is_footnote(words.text, (self._read.table,))
 
     def _draft(
         self,
