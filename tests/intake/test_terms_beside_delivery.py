@@ -31,6 +31,79 @@ def test_a_week_of_the_calendar_in_a_note_is_told(note):
     assert (line.offer.lead_days, codes(line)) == (None, {"lead-time-unread"})
 
 
+@pytest.mark.parametrize(
+    ("terms", "lead", "days", "weeks"),
+    [
+        ("Terms", "Lead", "30 days", "3 weeks"), ("Konditionen", "Lieferzeit", "30 Tage", "3 Wochen"),
+        ("Conditions", "Délai", "30 jours", "3 semaines"), ("Condiciones", "Plazo", "30 días", "3 semanas"),
+        ("Villkor", "Leveranstid", "30 dagar", "3 veckor"), ("Zahlbed.", "Lieferzeit", "30 Tage", "3 Wochen"),
+    ],
+)  # fmt: skip
+def test_days_under_terms_are_when_to_pay(terms, lead, days, weeks):
+    (line,) = lines([[*HEAD, terms, lead], [*GC1, days, weeks]]).values()
+    assert (line.offer.lead_days, codes(line)) == ((21, 21), set())
+    (line,) = lines([[*HEAD, terms], [*GC1, days]]).values()
+    assert (line.offer.lead_days, codes(line)) == (None, set())
+    (line,) = lines([[*HEAD, terms], [*GC1, weeks]]).values()
+    assert line.offer.lead_days == (21, 21)
+
+
+@pytest.mark.parametrize("head", ["Delivery", "Lieferung", "Livraison", "Plazo de entrega", "Leveranstid"])
+def test_days_under_delivery_are_how_long_it_takes(head):
+    (line,) = lines([[*HEAD, head], [*GC1, "30 days"]]).values()
+    assert line.offer.lead_days == (30, 30)
+
+
+@pytest.mark.parametrize(
+    ("head", "terms", "delivered", "collected"),
+    [
+        ("Price FOB mill EUR/t", "Delivery terms", "Delivered Dayton", "FOB mill"),
+        ("Preis ab Werk EUR/t", "Lieferbedingung", "frei Haus Kassel", "ab Werk"),
+        ("Prix départ usine EUR/t", "Incoterm", "DAP Lyon", "EXW"),
+        ("Precio entregado EUR/t", "Incoterm", "DAP Bilbao", "EXW"),
+        ("Pris fritt levererat EUR/t", "Leveransvillkor", "DAP Falun", "fritt fabrik"),
+    ],
+)
+def test_the_rows_own_terms_come_before_the_heads(head, terms, delivered, collected):
+    rows = [[*HEAD[:3], head, terms], [*GC1, delivered], ["GC2", *GC1[1:], collected]]
+    assert [line.offer.delivered for line in lines(rows).values()] == [True, False]
+
+
+def test_heads_that_tell_two_prices_apart_come_before_a_cell_about_both():
+    rows = [[*HEAD[:3], "FOB mill EUR/t", "Delivered EUR/t", "Terms"], [*GC1, 1150, "FOB mill"]]
+    assert [line.offer.delivered for line in lines(rows).values()] == [False, True]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Delivered to customer at cost", "Prices include delivery within 100 miles", "Delivered prices on request",
+        "Freight prepaid and charged at cost", "Full freight allowed on truckloads",
+        "Lieferung frei Haus im Umkreis von 50 km", "Geliefert gegen Berechnung", "Preise frei Haus auf Anfrage",
+        "Livraison franco dans un rayon de 100 km", "Franco aux frais du client",
+        "Portes pagados en un radio de 50 km", "Entregado por cuenta del cliente",
+        "Fritt levererat inom 50 km", "Fritt levererat mot kostnad",
+    ],
+)  # fmt: skip
+def test_freight_that_is_borne_on_a_condition_leaves_the_delivered_cost_open(note):
+    (line,) = lines([[note], HEAD, GC1]).values()
+    assert (line.offer.delivered, line.offer.price) == (None, 1100)
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Delivered to customer at no cost", "Delivered to your dock in Dayton (45 miles from our mill)",
+        "Delivered by our own truck", "Delivered prices, pallets at cost", "Frei Haus ohne Kosten für Sie",
+        "Prix franco, autres formats sur demande", "Fritt levererat inom Sverige",
+        "Precios entregados, recargo de gasóleo al coste",
+    ],
+)  # fmt: skip
+def test_freight_that_is_borne_is_in_the_price(note):
+    (line,) = lines([[note], HEAD, GC1]).values()
+    assert line.offer.delivered is True
+
+
 def test_depart_alone_heads_prices_or_terms_without_freight():
     two = lines([["EUR/t"], [*HEAD[:3], "Départ", "Franco"], [*GC1, 1150]])
     assert [line.offer.delivered for line in two.values()] == [False, True]

@@ -17,6 +17,7 @@ from tracker.intake.columns.beside import (
 )
 from tracker.intake.columns.breaks import breaks_of_boards
 from tracker.intake.columns.column import Column, Columns
+from tracker.intake.columns.days import told_from_payment
 from tracker.intake.columns.fits import fit
 from tracker.intake.columns.forms import told_apart_by_form, told_apart_by_load
 from tracker.intake.columns.guess import role_by_cells
@@ -54,6 +55,7 @@ def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
     columns = [_column(headed, samples[headed.index]) for headed in with_units_beside(table.columns, samples)]
     columns = [weighed(column, columns) for column in columns]
     columns = [beside_prices(column, columns) for column in columns]
+    columns = [told_from_payment(column, columns, samples[column.index]) for column in columns]
     columns = [like_its_group(column, columns, samples[column.index]) for column in columns]
     columns = [without_axis_words(column, columns, samples[column.index]) for column in columns]
     columns = _with_a_product(_item_numbers(columns, samples), samples)

@@ -26,7 +26,8 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.table import Words
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading, find_grade
-from tracker.intake.values.lead import LeadTime, lead_in_remark
+from tracker.intake.values.lead import LeadTime
+from tracker.intake.values.lead_sentences import lead_in_remark
 from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.values.statements import Remark, says
 from tracker.intake.values.validity import until_in_head

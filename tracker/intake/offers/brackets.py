@@ -24,10 +24,14 @@ from tracker.intake.values.numbers import NumberReading
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import SaysOrders
 from tracker.intake.words.lists import phrases
+from tracker.trade.quantities import MassUnit
 
 _NO_UNIT = "figure without a unit"
 _NOT_UNDERSTOOD = "not understood"
 _BOARD = (Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.FORM)
+
+_HEADING = ("heading", "title", "sheet name")
+"""What stands over prices, and may be nothing but the size of the orders that they are for."""
 
 _ACROSS = (Role.WIDTH, Role.ROLL_WIDTH)
 """What tells one lot of a board from another: two lots are no two order sizes of one."""
@@ -55,8 +59,15 @@ class Brackets:
         return Said(self.titled[bracket], at(words.cell), words.text)
 
     def _noted(self, scope: Scope) -> Said[KgBracket] | None:
-        """The order size that a note says the prices hold for; to be asked where notes say two."""
-        said = scope.nearest(SaysOrders)
+        """The order size that a note, or the sheet's name, says the prices hold for; to be asked where notes say two.
+
+        'Truckload' and no more among notes may be the label of what one weighs.
+        """
+        of_levels = (
+            tuple(one for one in level.all_of(SaysOrders) if level.name in _HEADING or not one.value.bare)
+            for level in scope.levels
+        )
+        said = next(filter(None, of_levels), ())
         if not said:
             return None
         in_kg = {_joined((one.value.bracket,), self.facts)[0] for one in said}
@@ -88,8 +99,10 @@ def _joined(written: tuple[Bracket, ...], facts: FileFacts) -> tuple[KgBracket, 
     brackets = tuple(_weighed(bracket, facts) for bracket in written)
     masses = [mass for bracket in brackets for mass in (bracket.start, bracket.end) if mass is not None]
     tons = {ton_of(mass, facts) for mass in masses if mass.ambiguous_ton}
-    found = joined(brackets, tons.pop() if len(tons) == 1 else None, facts.decimal_sign)
-    return tuple(_answered(bracket, kg, facts) for bracket, kg in zip(brackets, found, strict=True))
+    ton = tons.pop() if len(tons) == 1 else None
+    found = joined(brackets, ton, facts.decimal_sign)
+    told = tuple(_answered(bracket, kg, facts) for bracket, kg in zip(brackets, found, strict=True))
+    return found if told == brackets else joined(told, ton, facts.decimal_sign)
 
 
 def _weighed(bracket: Bracket, facts: FileFacts) -> Bracket:
@@ -111,13 +124,17 @@ def _weighed(bracket: Bracket, facts: FileFacts) -> Bracket:
     return bracket
 
 
-def _answered(bracket: Bracket, kg: KgBracket, facts: FileFacts) -> KgBracket:
+def _answered(bracket: Bracket, kg: KgBracket, facts: FileFacts) -> Bracket:
     """An earlier answer for a bracket that is no weight: 'truckload' -> '18000:'."""
     answer = facts.answered.settled.get(key_about("bracket", bracket.words)) if kg.unread else None
     if answer is None:
-        return kg
+        return bracket
     start, _, end = answer.partition(":")
-    return KgBracket(Decimal(start) if start else None, Decimal(end) if end else None)
+    return Bracket(bracket.words, _in_kg(start), _in_kg(end))
+
+
+def _in_kg(amount: str) -> Mass | None:
+    return Mass((NumberReading(Decimal(amount)),), (MassUnit.KG,), amount) if amount else None
 
 
 def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[int, Said[KgBracket]]:

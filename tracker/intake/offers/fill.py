@@ -202,12 +202,12 @@ def _round(value: Decimal) -> str:
     return f"{value:.0f}"
 
 
-def fill_terms(draft: Draft, terms: Terms, price: PriceColumn, vendor: Said[str] | None) -> None:
-    """Lead time, validity, smallest order, delivery and vendor."""
+def fill_terms(draft: Draft, terms: Terms, price: PriceColumn, vendor: Said[str] | None, *, heads_differ: bool) -> None:
+    """Lead time, validity, smallest order, delivery and vendor; `heads_differ`: those of prices, about delivery."""
     draft.lead_days, draft.valid_until = terms.lead_days, terms.valid_until
     draft.valid_at_latest = terms.valid_at_latest
     draft.minimum_kg, draft.received = terms.minimum_kg, terms.received
-    draft.delivered = delivered_by_column(price, terms)
+    draft.delivered = delivered_by_column(price, terms, heads_differ=heads_differ)
     draft.notes.extend(terms.notes)
     draft.evidence.extend(terms.evidence)
     if terms.vendor is not None or price.vendor is not None:

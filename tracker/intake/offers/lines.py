@@ -74,6 +74,7 @@ class TableReader:
         self._listed = any(price.kind is Kind.LIST for price in read.columns.prices)
         self._offers = tuple(price for price in read.columns.prices if price.kind is Kind.OFFER)
         self._apart = standing_apart(self._offers)
+        self._heads_differ = len({price.delivery and price.delivery.delivered for price in self._offers}) > 1
         self._columns = {price.index: under_one_heading(read.columns, price) for price in self._offers}
         self._blocks: dict[Block, Block] = {}
         self._uncompared = frozenset(price.index for price in read.columns.prices) | read.counting
@@ -229,7 +230,7 @@ class TableReader:
         columns = self._columns[price.index]
         if self._last_terms is None or self._last_terms[0] is not cells or self._last_terms[1] is not columns:
             self._last_terms = cells, columns, terms_of(cells, columns, scope, self._facts)
-        fill_terms(draft, self._last_terms[2], price, self._vendor)
+        fill_terms(draft, self._last_terms[2], price, self._vendor, heads_differ=self._heads_differ)
 
     def _other_cells(self, whole: WholeRow) -> str:
         """All that the row says besides its prices and its number, told apart by a sign that no cell holds."""

@@ -18,7 +18,8 @@ from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.values.delivery import Delivery, find_delivery, terms_under
 from tracker.intake.values.delivery_week import DeliveryWeek
-from tracker.intake.values.lead import LeadTime, lead_among, lead_in_remark
+from tracker.intake.values.lead import LeadTime, counts_plain_days
+from tracker.intake.values.lead_sentences import lead_among, lead_in_remark
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import statements
 from tracker.intake.values.validity import Validity, validity_text
@@ -31,13 +32,17 @@ S = TypeVar("S")
 
 @dataclass(slots=True)
 class Terms:
-    """What a row's prices come with; `notes` say what was written but could not be read."""
+    """What a row's prices come with; `notes` say what was written but could not be read.
+
+    `own_delivery`: the row itself says whether prices include freight.
+    """
 
     lead_days: tuple[int, int] | None = None
     valid_until: date | None = None
     valid_at_latest: date | None = None
     minimum_kg: Decimal | None = None
     delivered: bool | None = None
+    own_delivery: bool = False
     received: date | None = None
     vendor: str | None = None
     notes: list[Note] = field(default_factory=list)
@@ -143,13 +148,26 @@ def _lead_beside_delivery(terms: Terms, cells: Cells, columns: Columns) -> bool:
     cell = _cell(cells, columns, Role.DELIVERY_TERMS)
     if cell is None or not isinstance(cell.value, str):
         return False
-    lead = lead_among(cell.text)
+    lead = None if _may_be_payment(cell, columns) else lead_among(cell.text)
     if lead is not None:
         terms.lead_days = lead.days
         terms.evidence.append(Evidence("lead_days", at(cell), cell.text))
-    elif any(sign.isdigit() for sign in cell.text) and find_delivery(cell.text) is None:
+    elif any(sign.isdigit() for sign in cell.text) and not _says_otherwise(cell.text):
         _not_read(terms, NoteCode.LEAD_TIME_UNREAD, cell, "lead time")
     return lead is not None
+
+
+def _says_otherwise(text: str) -> bool:
+    """'DAP zone 3', 'net 30 days': terms with a figure, and no lead time."""
+    return (
+        find_delivery(text) is not None or bool(phrases("not_lead").find(text)) or counts_plain_days(text) is not None
+    )
+
+
+def _may_be_payment(cell: Cell, columns: Columns) -> bool:
+    """'30 days' and no more under 'Terms', which says nothing of delivery."""
+    heads = (column.text for column in columns.of(Role.DELIVERY_TERMS) if column.index == cell.column)
+    return counts_plain_days(cell.text) is not None and not any(phrases("lead_topic").find(head) for head in heads)
 
 
 def _take_lead(terms: Terms, said: tuple[Said[LeadTime], ...]) -> None:
@@ -243,10 +261,12 @@ def _delivery(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> Non
         read = terms_under(cell.text, column.text) or find_delivery(cell.text)
         if read is not None:
             _take_delivery(terms, read, at(cell), cell.text.strip())
+            terms.own_delivery = terms.delivered is not None
             return
     for remark, said_here in _remarked(cells, columns, Delivery):
         if not said_here.of_lead_time:
             _take_delivery(terms, said_here, at(remark), remark.text.strip())
+            terms.own_delivery = terms.delivered is not None
             return
     # 'Delivery 3 weeks ex works' counts the weeks from the works, where another text says what prices include.
     of_prices = ([one for one in level.all_of(Delivery) if not one.value.of_lead_time] for level in scope.levels)
@@ -273,8 +293,12 @@ def _received(terms: Terms, cells: Cells, columns: Columns, facts: FileFacts) ->
         terms.received = read.last_day(facts.date_order, None)
 
 
-def delivered_by_column(price: PriceColumn, terms: Terms) -> bool | None:
-    """What the price column's own header says of delivery comes before what the sheet says."""
-    if price.delivery is not None and price.delivery.delivered is not None:
-        return price.delivery.delivered
+def delivered_by_column(price: PriceColumn, terms: Terms, *, heads_differ: bool) -> bool | None:
+    """What the row itself says of delivery, else the price's own head, else what the sheet says.
+
+    `heads_differ`: 'FOB mill | Delivered' tell the row's prices apart, and no cell of the row speaks of both.
+    """
+    by_head = price.delivery.delivered if price.delivery is not None else None
+    if by_head is not None and (heads_differ or not terms.own_delivery):
+        return by_head
     return terms.delivered

@@ -54,13 +54,22 @@ def joined(
     """The brackets of one table in kg, in the order given, each ending where the next begins.
 
     'ab 5 t' ends at the next start; '5,000–9,999 lb' before '10,000+' ends at 10,000; a row of 'up to' begins each
-    where the last one ended. Repeated brackets are one. What can't be put in weight stays unread.
+    where the last one ended. Repeated brackets are one. What can't be put in weight stays unread, and so does one
+    without an end beside it: '10,000 lb' before 'TL' ends where a truckload begins.
     """
     alone = {bracket: in_kg(bracket, ton, sign) for bracket in brackets}
     readable = sorted((one for one in alone if not alone[one].unread), key=lambda one: _order(alone[one]))
     for one, following in pairwise(readable):
         alone[one], alone[following] = _meeting(one, alone[one], alone[following])
+    if any(alone[one].unread and _may_begin_above(one) for one in alone):
+        ended = (one for one in readable if alone[one].below_kg is None)
+        alone |= dict.fromkeys(ended, KgBracket(unread=True))
     return tuple(alone[bracket] for bracket in brackets)
+
+
+def _may_begin_above(bracket: Bracket) -> bool:
+    """A truckload, or a weight in a ton that is not settled: the other sizes may end where it begins."""
+    return bracket.not_weight == "truckload" or (not bracket.not_weight and bracket.start is not None)
 
 
 def _order(bracket: KgBracket) -> tuple[Decimal, Decimal]:

@@ -2,8 +2,7 @@
 
 import re
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, replace
-from decimal import Decimal
+from dataclasses import dataclass
 from enum import StrEnum
 from functools import lru_cache
 
@@ -12,12 +11,14 @@ from tracker.intake.values.brackets import Bracket
 from tracker.intake.values.charges import ChargeWords, OptionalCharge, beside_charges, find_charges, optional_charges
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.dates import DateReading, find_dates
-from tracker.intake.values.delivery import Delivery, find_delivery
+from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.delivery_week import DeliveryWeek, delivery_week
-from tracker.intake.values.grade import find_grade
-from tracker.intake.values.lead import LeadTime, find_lead, lead_by_itself, leads_by_grade
+from tracker.intake.values.freight_of_prices import freight_of_prices
+from tracker.intake.values.lead import LeadTime
+from tracker.intake.values.lead_sentences import find_lead, lead_by_itself, leads_by_grade
 from tracker.intake.values.legends import LegendEntry, legend
-from tracker.intake.values.masses import Mass, find_masses
+from tracker.intake.values.loads_priced import is_load, loads_priced
+from tracker.intake.values.masses import Mass
 from tracker.intake.values.minimum import minimums
 from tracker.intake.values.multiples import converts
 from tracker.intake.values.orders_priced import orders_priced
@@ -26,7 +27,6 @@ from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency, price
 from tracker.intake.values.small_orders import DearerIfSmall, dearer_if_small
 from tracker.intake.values.validity import Validity, validity
 from tracker.intake.values.weight import weight_units
-from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import MassUnit, WeightUnit
 
@@ -68,10 +68,11 @@ class SaysMinimum:
 
 @dataclass(frozen=True, slots=True)
 class SaysOrders:
-    """For orders of which size the prices hold."""
+    """For orders of which size the prices hold. `bare`: nothing but the kind of load is said."""
 
     bracket: Bracket
     words: str
+    bare: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -121,7 +122,7 @@ def _all(text: str) -> Iterator[Statement]:
         if not converts(clause):
             yield from price_says(beside_charges(clause))
         yield from _board_says(clause)
-    for said in (_freight(text), _held_until(text)):
+    for said in (freight_of_prices(text), _held_until(text)):
         if said is not None:
             yield said
     yield from _leads(text)
@@ -130,9 +131,9 @@ def _all(text: str) -> Iterator[Statement]:
         yield week
     for least in minimums(text):
         yield SaysMinimum(least.mass, text, least.grades)
-    orders = orders_priced(text)
+    orders = orders_priced(text) or loads_priced(text)
     if orders is not None:
-        yield SaysOrders(orders, text)
+        yield SaysOrders(orders, text, is_load(text))
     yield from price_changes(text)
     dearer = dearer_if_small(text)
     if dearer is not None:
@@ -145,60 +146,6 @@ def _leads(text: str) -> Iterable[LeadTime]:
     """The lead times of some grades each, else the one of all."""
     general = find_lead(text) or lead_by_itself(text)
     return leads_by_grade(text) or (() if general is None else (general,))
-
-
-def _freight(text: str) -> Delivery | None:
-    """'Free delivery from 10 t' holds for some orders, 'delivered, except CUK' for some boards, and 'we delivered
-    48,000 tons' for none: whether these prices include freight is left open."""
-    said = _of_prices(text)
-    if said is not None and any(_of_some_boards(clause) for clause in clauses(text)):
-        return Delivery(None, said.words)
-    if said is None or not said.delivered:
-        return said
-    return Delivery(None, said.words) if any(_of_an_order(clause) for clause in clauses(text)) else said
-
-
-def _of_some_boards(clause: str) -> bool:
-    grade = find_grade(clause)
-    if grade is None or not grade.grades or find_delivery(clause) is None:
-        return False
-    return bool(phrases("exceptions").find(clause) or phrases("only_these").find(clause))
-
-
-def _of_prices(text: str) -> Delivery | None:
-    """What the clauses without a lead time say; 'ready in 3 weeks ex works' says from where the weeks count."""
-    own = [clause for clause in clauses(text) if find_lead(clause) is None]
-    said = find_delivery("; ".join(own)) if own else None
-    if said is not None:
-        return said
-    said = find_delivery(text)
-    return replace(said, of_lead_time=True) if said is not None and find_lead(text) is not None else said
-
-
-def _of_an_order(clause: str) -> bool:
-    """A weight of order stands close to the word for delivery; 'per 1000 kg delivered' and a minimum are none."""
-    for part in re.split(r",(?!\d)", clause):
-        said = find_delivery(part)
-        if said is None or phrases("minimum").find(part) or ton_definition(part) is not None:
-            continue
-        weights = [mass for mass in find_masses(part) if not _is_a_unit(mass)]
-        if any(len(tokens(fold(_between(part, said.words, mass.words)))) <= _CLOSE for mass in weights):
-            return True
-    return False
-
-
-_CLOSE = 5
-
-
-def _is_a_unit(mass: Mass) -> bool:
-    """'1000 kg' and '2,000 lb' are what prices are per."""
-    return mass.kg() in (Decimal(1000), Decimal("907.18474"), Decimal("45.359237"))
-
-
-def _between(text: str, one: str, other: str) -> str:
-    first, second = sorted((text.find(one), text.find(other)))
-    ends = first + len(one if text.find(one) == first else other)
-    return text[ends:second]
 
 
 def _held_until(text: str) -> Validity | None:

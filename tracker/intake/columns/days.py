@@ -1,0 +1,34 @@
+"""Whether days under a head that says nothing of them are lead times, or when to pay."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from tracker.intake.columns.column import Column
+from tracker.intake.grid import Cell
+from tracker.intake.values.lead import counts_plain_days
+from tracker.intake.values.roles import Role
+from tracker.intake.words.lists import phrases
+
+_LONG = 30
+"""Days that are a usual time to pay; board is seldom promised in so many (our choice)."""
+
+
+def told_from_payment(column: Column, columns: list[Column], cells: Sequence[Cell]) -> Column:
+    """'30 days' under 'Terms' is when to pay, and so are a month's days and more under any head of no known meaning.
+
+    What looks like a lead time beside a column whose head says lead time is something else.
+    """
+    if column.role is not Role.LEAD_TIME or _says_lead(column):
+        return column
+    days = [counts_plain_days(cell.text) for cell in cells if isinstance(cell.value, str)]
+    counted = [count for count in days if count is not None]
+    named_terms = any(head.strength(Role.DELIVERY_TERMS) or head.strength(Role.PAYMENT) for head in column.said)
+    to_pay = len(counted) == len(days) and (named_terms or (bool(column.text) and min(counted, default=0) >= _LONG))
+    if to_pay:
+        return replace(column, role=Role.PAYMENT)
+    other = any(other is not column and other.role is Role.LEAD_TIME and _says_lead(other) for other in columns)
+    return replace(column, role=None, sure=False) if other else column
+
+
+def _says_lead(column: Column) -> bool:
+    return any(head.strength(Role.LEAD_TIME) or phrases("lead_topic").find(head.text) for head in column.said)

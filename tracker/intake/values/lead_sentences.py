@@ -1,0 +1,144 @@
+"""Lead times as sentences, notes and remarks state them: 'Lead time 5 weeks after receipt of order', 'DAP, 4 weeks'."""
+
+import re
+from collections.abc import Iterable
+from dataclasses import replace
+from functools import cache, lru_cache
+
+from tracker.intake.values.clauses import clauses
+from tracker.intake.values.currency import find_currencies
+from tracker.intake.values.grade import find_grade
+from tracker.intake.values.lead import (
+    LeadTime,
+    LeadUnit,
+    counts_plain_days,
+    in_figures,
+    lead_phrases,
+    lead_text,
+    lead_unit,
+)
+from tracker.intake.words.fold import fold
+from tracker.intake.words.lists import phrases, words
+
+
+@lru_cache(maxsize=8192)
+def leads_by_grade(text: str) -> tuple[LeadTime, ...]:
+    """The lead times that a sentence gives grade by grade: 'Lead times: SBS 4-5 weeks; CRB 3 weeks'.
+
+    () where it gives one for all, or leaves open for which grades one of them holds.
+    """
+    if not phrases("lead_topic").find(text):
+        return ()
+    found: list[LeadTime] = []
+    for part in (part for clause in clauses(text) for part in _COMMA.split(clause)):
+        leads = {lead.days: lead for lead in (*_spans(part), *_from_stock(part))}
+        named = find_grade(part)
+        if not leads or phrases("not_lead").find(part):
+            continue
+        if len(leads) > 1 or named is None or not named.grades:
+            return ()
+        (lead,) = leads.values()
+        found.append(replace(lead, grades=named.grades, words=part.strip()))
+    return tuple(found)
+
+
+@lru_cache(maxsize=8192)
+def find_lead(text: str) -> LeadTime | None:
+    """The lead time that a sentence states: 'Lead time 5 weeks after receipt of order', 'Dispatch 5-7 working days.'
+
+    Only where a clause speaks of lead time, dispatch or delivery; None where two clauses disagree.
+    """
+    found: dict[tuple[int, int], LeadTime] = {}
+    for clause in clauses(text):
+        lead = _clause_lead(clause)
+        for one in (lead,) if lead is not None else _carried_on(clause) if found else ():
+            found[one.days] = one
+    return next(iter(found.values())) if len(found) == 1 else None
+
+
+@lru_cache(maxsize=8192)
+def lead_by_itself(text: str) -> LeadTime | None:
+    """The lead time that stands alone between commas: 'FOB mill, 4-6 weeks', 'Delivered, 10 working days ARO'.
+
+    Only among words for delivery or money; None for days without more, which may be those of payment, and beside
+    words for validity. A single word such as 'stock' may be said of anything.
+    """
+    terms = (clause for clause in clauses(text) if find_currencies(clause) or phrases("delivery").find(clause))
+    own = (part for clause in terms if not phrases("valid").find(clause) for part in _COMMA.split(clause))
+    found = {
+        said.days: said
+        for part in own
+        if (said := lead_text(part.strip(" :."))) is not None and (said.high > 0 or " " in said.words)
+    }
+    said = next(iter(found.values())) if len(found) == 1 else None
+    return None if said is not None and counts_plain_days(said.words) is not None else said
+
+
+@lru_cache(maxsize=8192)
+def lead_among(text: str) -> LeadTime | None:
+    """The one lead time between the commas of a cell about delivery: 'frei Haus, 4 Wochen', 'DAP, 10 days'."""
+    found = {lead.days: lead for part in _COMMA.split(text) if (lead := lead_text(part.strip())) is not None}
+    return next(iter(found.values())) if len(found) == 1 else None
+
+
+def _carried_on(clause: str) -> Iterable[LeadTime]:
+    """'Lead time: rolls 3 weeks; sheets 5 weeks': a few words behind the first clause, on the same subject."""
+    return () if len(clause) > _FEW_WORDS or phrases("not_lead").find(clause) else _spans(clause)
+
+
+_FEW_WORDS = 40
+
+
+@cache
+def _span() -> re.Pattern[str]:
+    """'3 weeks', '3-4 weeks' and '3 y 4 semanas', with the word behind."""
+    between = "|".join(re.escape(fold(word)) for group in words("range").values() for word in group)
+    figure = r"\d+(?:[.,]\d+)?"
+    return re.compile(rf"{figure}(?:\s*(?:-|\b(?:{between})\b)\s*{figure})?\s*[^\W\d_]+\.?(?:\s+[^\W\d_]+)?")
+
+
+_COMMA = re.compile(r",(?!\d)")
+
+
+def _clause_lead(clause: str) -> LeadTime | None:
+    """A clause's one lead time. Parts between commas that speak of payment or validity are left out."""
+    topics = phrases("lead_topic").find(clause)
+    if not topics:
+        return None
+    rest = clause[topics[-1].end :].strip(" :,-–=")
+    whole = lead_text(rest) if rest else None
+    if whole is not None:
+        return whole
+    parts = [part for part in _COMMA.split(clause) if not phrases("not_lead").find(part)]
+    found = {lead.days: lead for part in parts for lead in _spans(part)}
+    return next(iter(found.values())) if len(found) == 1 else None
+
+
+def _spans(part: str) -> Iterable[LeadTime]:
+    part = in_figures(part)
+    for match in _span().finditer(fold(part)):
+        piece = part[match.start() : match.end()]
+        # The word behind the unit may or may not belong to it ('5 working days' / '4 weeks for').
+        lead = lead_text(piece) or lead_text(piece.rsplit(" ", 1)[0])
+        if lead is not None:
+            yield lead
+    if phrases("lead_topic").find(part):
+        yield from _from_stock(part)
+
+
+def _from_stock(part: str) -> Iterable[LeadTime]:
+    """'Ab Lager' and 'sofort'; the store of 'frei Lager Kunde' is where the board goes to."""
+    said = [part[match.start : match.end] for match in lead_phrases().find(part) if match.value == "stock"]
+    if any(phrases("stores").whole(words) is None for words in said):
+        yield LeadTime(0, 0, part.strip())
+
+
+@lru_cache(maxsize=4096)
+def lead_in_remark(text: str) -> LeadTime | None:
+    """The one lead time among a remark's parts ('3 weeks, min 2 t'): weeks, or stock; '30 days' by itself may be terms
+    of payment."""
+    parts = (part.strip() for clause in clauses(text) for part in _COMMA.split(clause))
+    found = {said.days: said for part in parts if (said := lead_text(part)) is not None}
+    said = next(iter(found.values())) if len(found) == 1 else None
+    counted_in_days = said is not None and said.days[1] > 0 and lead_unit(said.words) is not LeadUnit.WEEK
+    return None if counted_in_days else said
