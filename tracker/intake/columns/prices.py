@@ -28,6 +28,7 @@ from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.lead import LeadTime
 from tracker.intake.values.lead_sentences import lead_in_remark
+from tracker.intake.values.list_age import Age, age_of_name
 from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.values.statements import Remark, says
 from tracker.intake.values.validity import until_in_head
@@ -157,7 +158,7 @@ def _with_tax(column: Column) -> bool:
 
 
 def _superseded(column: Column) -> bool:
-    return any(Remark.SUPERSEDED in says(head.text) for head in column.said)
+    return any(age_of_name(head.text) is Age.SUPERSEDED for head in column.said)
 
 
 def _doubt(columns: Columns, unsure: str) -> str:

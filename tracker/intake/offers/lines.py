@@ -26,14 +26,15 @@ from tracker.intake.offers.fill import (
     take_board,
     take_terms,
 )
-from tracker.intake.offers.footnotes import Footnotes, is_footnote
+from tracker.intake.offers.footnotes import Footnotes
 from tracker.intake.offers.head_terms import fill_lead_of_head, fill_until
 from tracker.intake.offers.headings import HeadingsInForce
 from tracker.intake.offers.measures import Board
 from tracker.intake.offers.money import Around, Claimed, around
+from tracker.intake.offers.outdated import Doubts, age_above, doubt_in_head
 from tracker.intake.offers.price import fill_price
 from tracker.intake.offers.price_cell import PriceCell, Standing, in_crowns, read_price, shows_crowns
-from tracker.intake.offers.price_changes import ask_of_change
+from tracker.intake.offers.price_changes import ask_of_change, ask_whether_in_force
 from tracker.intake.offers.row_changes import RowChanges
 from tracker.intake.offers.rows import Rows, WholeRow
 from tracker.intake.offers.said import Said
@@ -42,8 +43,8 @@ from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.offers.signs import evidence_of, marks_disagree, sign_by_size
 from tracker.intake.offers.terms import TERM_ROLES, Terms, terms_of
 from tracker.intake.tables.table import Headings, Words
+from tracker.intake.values.list_age import Age
 from tracker.intake.values.roles import MEASURES, Role
-from tracker.intake.values.statements import Remark, says
 from tracker.trade.offer import NoteCode, PassedOver
 
 
@@ -60,10 +61,10 @@ class TableReader:
 
     def __init__(
         self, read: ReadTable, levels: tuple[Level, ...], claimed: Claimed, facts: FileFacts, vendor: Said[str] | None,
-        titles: Sequence[Words] = (),
+        doubts: Doubts, titles: Sequence[Words] = (),
     ) -> None:  # fmt: skip
         self._read, self._levels, self._claimed, self._facts = read, levels, claimed, facts_for(read, facts)
-        self._vendor, self._titles = vendor, titles
+        self._vendor, self._doubts, self._titles = vendor, doubts, titles
         self._in_force = HeadingsInForce()
         self._scopes: dict[tuple[Headings | None, frozenset[str]], Scope | None] = {}
         self._around: dict[tuple[int, int, str | None], Around] = {}
@@ -80,7 +81,7 @@ class TableReader:
         self._uncompared = frozenset(price.index for price in read.columns.prices) | read.counting
         self._lead_columns = frozenset(column.index for column in read.columns.of(Role.LEAD_TIME))
         self._minimum_columns = frozenset(column.index for column in read.columns.of(Role.MINIMUM))
-        self._priceless: dict[int, str] = {}
+        self._left_out: dict[int, str] = {}
         view = read.table.view
         self._boards = AlikeRows(read.columns, view, Part(BOARD_ROLES, self._describe_board, take_board))
         self._terms = AlikeRows(read.columns, view, Part(TERM_ROLES, self._describe_terms, take_terms))
@@ -101,7 +102,7 @@ class TableReader:
         found = TableOffers()
         for row in whole:
             found.drafts.extend(self._row(row, brackets))
-        found.passed = self._passed(rows.passed | self._priceless)
+        found.passed = self._passed(rows.passed | self._left_out)
         return found
 
     def _noted(self) -> Footnotes:
@@ -130,11 +131,17 @@ class TableReader:
             return
         scope = self._scope(whole)
         if scope is None:
+            self._left_out[whole.row.index] = "under a heading that marks them as no longer in force"
             return
         told = self._boards.told(whole), self._terms.told(whole)
         words = self._other_cells(whole)
+        of_row = self._doubts.of_row(whole.cells, scope.headings)
         for priced in offered:
-            yield self._draft(whole, priced, told, words, scope, brackets)
+            draft = self._draft(whole, priced, told, words, scope, brackets)
+            doubt = doubt_in_head(priced[0]) or of_row
+            if doubt is not None:
+                ask_whether_in_force(draft, doubt, self._facts)
+            yield draft
 
     def _offered(self, whole: WholeRow) -> list[tuple[PriceColumn, Cell, PriceCell]]:
         """The row's own price cells that offer a price, or fail to."""
@@ -156,9 +163,9 @@ class TableReader:
         instead = [whole.cells[price.index].text.strip() for price in self._offers if price.index in whole.own]
         words = next((text for text in instead if any(map(str.isalnum, text))), "")
         if words:
-            self._priceless[whole.row.index] = f"“{words}” is no price"
+            self._left_out[whole.row.index] = f"“{words}” is no price"
         elif not instead and _NAMED.intersection(said) and MEASURES.intersection(said):
-            self._priceless[whole.row.index] = "no price stands beside these boards"
+            self._left_out[whole.row.index] = "no price stands beside these boards"
 
     def _scope(self, whole: WholeRow) -> Scope | None:
         """All that is said around the row; None under a heading that marks what follows as old."""
@@ -167,12 +174,9 @@ class TableReader:
         if key not in self._scopes:
             headings = self._in_force.at(whole.row.headings)
             levels = (Level("heading", headings), *self._levels) if headings else self._levels
-            old = any(map(self._marks_as_old, headings))
+            old = any(age_above(words, (self._read.table,)) is Age.SUPERSEDED for words in headings)
             self._scopes[key] = None if old else Scope(self._footnotes.left(levels, carried), headings)
         return self._scopes[key]
-
-    def _marks_as_old(self, words: Words) -> bool:
-        return Remark.SUPERSEDED in says(words.text) and not is_footnote(words.text, (self._read.table,))
 
     def _draft(
         self,

@@ -6,25 +6,21 @@ from datetime import date
 
 from tracker.intake.columns.column import Kind
 from tracker.intake.grid import Cell
-from tracker.intake.offers.footnotes import is_footnote
-from tracker.intake.offers.sheet import ReadSheet, ReadTable
+from tracker.intake.offers.outdated import age_above
+from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.tables.heads import head_of
 from tracker.intake.tables.periods import is_period
-from tracker.intake.tables.table import SheetTables, Table, Words
+from tracker.intake.tables.table import SheetTables
 from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.charges import charge_header
 from tracker.intake.values.grade import find_grade
+from tracker.intake.values.list_age import Age
 from tracker.intake.values.money import price_text
 from tracker.intake.values.numbers import number_readings
-from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import Remark, says
 from tracker.intake.values.weight import find_weights
-from tracker.intake.words.lists import phrases
 
-_LONGEST_MARK = 80
-_FEW_WORDS = 4
-_SET_APART = re.compile(r"\s*(?:[-–—]\s|[:(])")
 _YEAR = re.compile(r"(?<!\d)(?:19|20)\d\d(?!\d)")
 
 
@@ -34,7 +30,7 @@ def passed_table(read: ReadTable, found: SheetTables) -> str:
     if not offers:
         return "no prices offered"
     titles = read.table.titles
-    if any(_marks_as_old(words, found.tables) for words in titles):
+    if any(age_above(words, found.tables) is Age.SUPERSEDED for words in titles):
         return "marked as old"
     if _charges_alone(read, found):
         return "charges, no board"
@@ -112,44 +108,6 @@ def _by_periods(read: ReadTable) -> bool:
     return bool(labels) and all(isinstance(cell.value, date) or is_period(cell.text) for cell in labels)
 
 
-def passed_whole(sheet: ReadSheet) -> str:
-    """Why a whole sheet holds no offers, '' where it may: its name or its first words mark it as old."""
-    if Remark.SUPERSEDED in says(sheet.name):
-        return "the sheet's name marks it as old"
-    first = min((read.table.first_row for read in sheet.tables), default=None)
-    above = [words for words in sheet.found.texts if first is not None and words.row < first]
-    marks = [words for words in above if _marks_as_old(words, sheet.found.tables)]
-    return "marked as old" if any(not _of_one_table(words, sheet) for words in marks) else ""
-
-
-def _of_one_table(mark: Words, sheet: ReadSheet) -> bool:
-    """'Old prices' right above the first table, where 'New prices' stands above another, or any title in its row."""
-    titles = [read.table.titles for read in sheet.tables]
-    others = [words for each in titles if mark not in each for words in each if not _old(words)]
-    return any(mark in each for each in titles) and any(
-        words.row == mark.row or phrases("price_words").find(words.text) for words in others
-    )
-
-
-def _marks_as_old(words: Words, tables: Sequence[Table]) -> bool:
-    """Words about the list, and not about the prices with a star: '* withdrawn'."""
-    return _old(words) and _about_the_list(words.text) and not is_footnote(words.text, tables)
-
-
-def _about_the_list(text: str) -> bool:
-    """'Price list 2025 (superseded)', not 'Cancelled orders are charged at cost'."""
-    if len(text) > _LONGEST_MARK:
-        return False
-    named = phrases("price_words").find(text) or phrases("list_names").find(text)
-    return len(text.split()) <= _FEW_WORDS or bool(named) or _stamped(text)
-
-
-def _stamped(text: str) -> bool:
-    """'SUPERSEDED – valid to 30 June', 'No longer valid from 1 July 2026': the mark stands first, alone or dated."""
-    marks = (mark for mark in phrases("superseded").find(text) if not text[: mark.start].strip())
-    return any(_SET_APART.match(text[mark.end :]) or _YEAR.search(text[mark.end :]) for mark in marks)
-
-
 def outdated_sheets(names: Sequence[str]) -> frozenset[str]:
     """Sheets called the same but for an earlier year: '2025' beside '2026', 'List 2025' beside 'List 2026'."""
     years: dict[str, dict[str, str]] = {}
@@ -158,14 +116,6 @@ def outdated_sheets(names: Sequence[str]) -> frozenset[str]:
         if len(found) == 1:
             years.setdefault(_YEAR.sub("", name).strip(), {})[found[0]] = name
     return frozenset(name for group in years.values() for year, name in group.items() if year < max(group))
-
-
-def _old(words: Words) -> bool:
-    """Words that mark what stands below as an earlier list; 'Old' alone is what a column of old prices is called."""
-    if Remark.SUPERSEDED in says(words.text):
-        return True
-    named = header_roles(words.text)
-    return bool(named) and named[0].role is Role.PREVIOUS_PRICE and named[0].strength >= 1
 
 
 def _board(text: str) -> bool:

@@ -41,15 +41,24 @@ def ask_of_change(
     said = next((one for one in around if _holds_for(one.value, draft) and not (net and one.value.of_gross)), None)
     if said is None:
         return
-    words = said.value.words
+    _ask_whether_it_stands(draft, said.value.words, f"in {said.where} changes what it comes to", facts)
+
+
+def ask_whether_in_force(draft: Draft, said: Said[str], facts: FileFacts) -> None:
+    """Holds back a price beside words that may mean that it is no longer in force."""
+    _ask_whether_it_stands(draft, said.value, f"in {said.where} may mean that it is no longer in force", facts)
+
+
+def _ask_whether_it_stands(draft: Draft, words: str, why: str, facts: FileFacts) -> None:
     key = key_about(CHANGE, words)
+    if any(asked.key == key for asked in draft.asked):
+        return
     if facts.answered.settled.get(key) == STAND:
         draft.evidence.append(Evidence("price", "your answer", words))
         return
     # What a figure is that is not the price itself needs no asking beside it.
     draft.settle(draft.price_key)
-    text = f"Is this the price to pay? “{words}” in {said.where} changes what it comes to."
-    draft.ask(NoteCode.NUMBER_AMBIGUOUS, key, draft.where, text, words)
+    draft.ask(NoteCode.NUMBER_AMBIGUOUS, key, draft.where, f"Is this the price to pay? “{words}” {why}.", words)
 
 
 def _of_head(price: Column) -> Iterator[Said[ChangesPrice]]:

@@ -11,6 +11,7 @@ from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Level
 from tracker.intake.tables.table import Table, Words
+from tracker.intake.values.list_age import is_of_something_else
 from tracker.intake.values.price_changes import ChangesPrice, price_changes
 from tracker.intake.values.roles import Role
 from tracker.intake.values.withdrawn import withdrawn
@@ -58,6 +59,6 @@ class RowChanges:
 
 @lru_cache(maxsize=4096)
 def _in_remark(text: str) -> ChangesPrice | None:
-    if withdrawn(text):
+    if withdrawn(text) and not is_of_something_else(text):
         return ChangesPrice(text.strip())
     return next((change for change in price_changes(text) if change.of_gross), None)

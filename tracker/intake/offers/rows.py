@@ -7,6 +7,7 @@ from functools import cache, lru_cache
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.asides import begin_a_group
+from tracker.intake.offers.outdated import age_of_cells, columns_beside
 from tracker.intake.offers.row_charges import charge_of_row
 from tracker.intake.offers.said import Said, at
 from tracker.intake.tables.heads import head_of_words, looks_priced
@@ -17,6 +18,7 @@ from tracker.intake.values.grade import find_grade
 from tracker.intake.values.header import header
 from tracker.intake.values.lead import LeadUnit, lead_unit
 from tracker.intake.values.lengths import measured
+from tracker.intake.values.list_age import Age
 from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.values.statements import Remark, Statement, says
 from tracker.intake.values.weight import find_weights
@@ -55,8 +57,7 @@ class Rows:
         self._leaders = tuple(column.index for column in columns.of(Role.PRODUCT, Role.GRADE))
         self._priced = frozenset(price.index for price in columns.prices)
         self._copied = (*(column.index for column in self._filled), *self._priced)
-        board = {column.index for column in columns.of(*_BOARD, Role.VENDOR, Role.ITEM)}
-        self._beside = tuple(one.index for one in table.columns if one.index not in board | self._priced)
+        self._beside = columns_beside(table, columns)
         self._measures = tuple(column.index for column in columns.of(Role.CALIPER, Role.WEIGHT, Role.GRADE))
         self.passed: dict[int, str] = {}
         self.stated: list[Words] = []
@@ -135,7 +136,7 @@ class Rows:
         label = self._label(cells)
         if label is None:
             return self._unlabelled(row, cells)
-        if any(_is_old(cells[index]) for index in self._beside if index in cells):
+        if age_of_cells(cells, self._beside)[0] is Age.SUPERSEDED:
             return "marked as no longer in force"
         # First, because it settles nearly every row of a long list and costs next to nothing.
         if self._has_board(cells, label):
@@ -192,11 +193,6 @@ class Rows:
             return ""
         board = any(column.index in cells for column in self._columns.of(*_BOARD))
         return "" if board else "figures without a board"
-
-
-def _is_old(cell: Cell) -> bool:
-    """'Superseded 1 Oct 2026' in the row's own status or remarks."""
-    return isinstance(cell.value, str) and Remark.SUPERSEDED in says(cell.text)
 
 
 @lru_cache(maxsize=4096)

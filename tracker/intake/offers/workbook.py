@@ -17,7 +17,8 @@ from tracker.intake.offers.lines import TableReader
 from tracker.intake.offers.lines_of_bases import joined_down
 from tracker.intake.offers.marked import marked_sheet
 from tracker.intake.offers.money import Claimed, bases_of, unit_of_format, unit_of_text
-from tracker.intake.offers.pass_over import only_looks_like_a_table, outdated_sheets, passed_table, passed_whole
+from tracker.intake.offers.outdated import Doubts, outdated_whole
+from tracker.intake.offers.pass_over import only_looks_like_a_table, outdated_sheets, passed_table
 from tracker.intake.offers.prose import prose_drafts
 from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level
@@ -74,7 +75,7 @@ def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
             draft for sheet in sheets if not sheet.tables for draft in unheaded_drafts(sheet.found.view)
         )
     if not found.drafts:
-        told = (sheet for sheet in sheets if not passed_whole(sheet))
+        told = (sheet for sheet in sheets if not outdated_whole(sheet))
         found.drafts.extend(draft for sheet in told for draft in prose_drafts(sheet, alone=True))
     found.drafts = without_repeats(found.drafts)
     asked = {draft.sheet for draft in found.drafts}
@@ -113,7 +114,7 @@ def _read_tables(
     file_vendor: Said[str] | None,
 ) -> None:
     outdated = sheet.name in outdated_sheets([other.name for other in sheets])
-    why = "a later year has a sheet of its own" if outdated else passed_whole(sheet)
+    why = "a later year has a sheet of its own" if outdated else outdated_whole(sheet)
     offering = [read for read in sheet.tables if not read.passed_over and not why]
     claimed = _claimed(sheet, facts)
     titles = tuple(_titles(sheets))
@@ -128,7 +129,7 @@ def _read_tables(
         vendor = vendor_among(read.table.titles) or vendor_among(sheet.found.texts)
         if vendor is None and file_vendor is not None and not may_name_another(sheet.found.texts, file_vendor):
             vendor = file_vendor
-        offers = TableReader(read, levels, claimed, facts, vendor, titles).read()
+        offers = TableReader(read, levels, claimed, facts, vendor, Doubts(read, sheet), titles).read()
         found.passed.extend(offers.passed)
         drafts = joined_down(_by_row(offers.drafts))
         # Without words of its own above it, a table tells nothing that sets its prices apart from the one before.

@@ -1,0 +1,107 @@
+"""What marks prices as no longer in force, or may do so: words above a table, a sub-heading, a head, a row's remark.
+
+What is plainly marked is passed over, and told; where a text may be meant of something else a person is asked.
+"""
+
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+
+from tracker.intake.columns.column import Column, Columns, PriceColumn
+from tracker.intake.grid import Cell
+from tracker.intake.offers.footnotes import is_footnote
+from tracker.intake.offers.said import Said, at
+from tracker.intake.offers.sheet import ReadSheet, ReadTable
+from tracker.intake.tables.table import Table, Words
+from tracker.intake.values.list_age import Age, age_of_list, age_of_name, age_of_row
+from tracker.intake.values.role_words import header_roles
+from tracker.intake.values.roles import Role
+from tracker.intake.words.lists import phrases
+
+_OF_BOARDS = (
+    Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.FORM, Role.VENDOR,
+    Role.ITEM,
+)  # fmt: skip
+
+
+def age_above(words: Words, tables: Iterable[Table]) -> Age:
+    """What words above some tables say of them; 'Old' alone is what a column of old prices is called.
+
+    '* withdrawn' is about the prices with a star and not about the list.
+    """
+    if is_footnote(words.text, tables):
+        return Age.IN_FORCE
+    named = header_roles(words.text)
+    if named and named[0].role is Role.PREVIOUS_PRICE and named[0].strength >= 1:
+        return Age.SUPERSEDED
+    return age_of_list(words.text)
+
+
+def outdated_whole(sheet: ReadSheet) -> str:
+    """Why all of a sheet is no longer in force, '' where it may be: its name or its first words mark it as old."""
+    if age_of_name(sheet.name) is Age.SUPERSEDED:
+        return "the sheet's name marks it as old"
+    marks = (words for words in _above(sheet) if age_above(words, sheet.found.tables) is Age.SUPERSEDED)
+    return "marked as old" if any(not _of_one_table(words, sheet) for words in marks) else ""
+
+
+def _above(sheet: ReadSheet) -> list[Words]:
+    """The words above the first table."""
+    first = min((read.table.first_row for read in sheet.tables), default=None)
+    return [words for words in sheet.found.texts if first is not None and words.row < first]
+
+
+def _of_one_table(mark: Words, sheet: ReadSheet) -> bool:
+    """'Old prices' right above the first table, where 'New prices' stands above another, or any title in its row."""
+    titles = [read.table.titles for read in sheet.tables]
+    theirs = (words for each in titles if mark not in each for words in each)
+    others = [words for words in theirs if age_above(words, sheet.found.tables) is Age.IN_FORCE]
+    return any(mark in each for each in titles) and any(
+        words.row == mark.row or phrases("price_words").find(words.text) for words in others
+    )
+
+
+def columns_beside(table: Table, columns: Columns) -> tuple[int, ...]:
+    """The columns that hold neither prices nor what describes the boards: where remarks on rows may stand."""
+    known = {column.index for column in columns.of(*_OF_BOARDS)} | {price.index for price in columns.prices}
+    return tuple(column.index for column in table.columns if column.index not in known)
+
+
+def age_of_cells(cells: Mapping[int, Cell], beside: Iterable[int]) -> tuple[Age, Cell | None]:
+    """What a row's own remarks say of it, and the remark that says it."""
+    remarks = [cells[index] for index in beside if index in cells and isinstance(cells[index].value, str)]
+    return max(((age_of_row(cell.text), cell) for cell in remarks), key=lambda told: told[0], default=(Age(0), None))
+
+
+class Doubts:
+    """What leaves it open whether the prices of one table are still in force."""
+
+    def __init__(self, read: ReadTable, sheet: ReadSheet) -> None:
+        self._beside = columns_beside(read.table, read.columns)
+        self._tables = sheet.found.tables
+        # Nearly no text is doubtful, and to which table one belongs is asked of those alone.
+        above = [words for words in _above(sheet) if age_above(words, self._tables) is Age.DOUBTFUL]
+        around = [*read.table.titles, *(words for words in above if not _of_one_table(words, sheet))]
+        self._above = next(_doubtful(around, self._tables), None)
+        if self._above is None and age_of_name(sheet.name) is Age.DOUBTFUL:
+            self._above = Said(sheet.name, "the sheet's name", sheet.name)
+
+    def of_row(self, cells: Mapping[int, Cell], headings: Sequence[Words]) -> Said[str] | None:
+        """What may mean that a row's prices are no longer in force, the nearest first."""
+        age, cell = age_of_cells(cells, self._beside)
+        if age is Age.DOUBTFUL and cell is not None:
+            return Said(cell.text, at(cell), cell.text)
+        return next(_doubtful(headings, self._tables), self._above)
+
+
+def _doubtful(texts: Iterable[Words], tables: Sequence[Table]) -> Iterator[Said[str]]:
+    doubtful = (words for words in texts if age_above(words, tables) is Age.DOUBTFUL)
+    return (Said(words.text, at(words.cell), words.text) for words in doubtful)
+
+
+def doubt_in_head(price: PriceColumn) -> Said[str] | None:
+    """A head that may mean that its prices are no longer in force."""
+    doubtful = (cell for cell in _heads(price.column) if age_of_name(cell.text) is Age.DOUBTFUL)
+    return next((Said(cell.text, at(cell), cell.text) for cell in doubtful), None)
+
+
+def _heads(column: Column) -> Iterator[Cell]:
+    return reversed(column.heads)
