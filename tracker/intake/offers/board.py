@@ -12,6 +12,7 @@ from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Level, Scope
 from tracker.intake.offers.sheets_weight import take_sheets_weight
 from tracker.intake.values.grade import GradeReading, coated_count, find_grade
+from tracker.intake.values.open_grades import by_coating, contradicted, left_open
 from tracker.intake.values.roles import Role
 from tracker.intake.words.fold import fold
 
@@ -29,8 +30,8 @@ def board_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> 
     board.product_said = _product(cells, columns)
     board.product = board.product_said.value if board.product_said is not None else ""
     board.own_words = bool(words)
-    _grade(board, words, columns, scope, facts)
     _coated_count(board, cells, columns)
+    _grade(board, words, columns, scope, facts)
     take_caliper(board, cells, columns, words, scope)
     take_weight(board, cells, columns, words, scope, facts)
     take_sheet(board, cells, columns, words, scope)
@@ -72,12 +73,14 @@ def _grade(board: Board, words: list[Cell], columns: Columns, scope: Scope, fact
         reading = _explained(cell.text, facts)
         if reading is None:
             continue
+        board.coated = reading.coated if board.coated is None else board.coated
         if board.coated_sides is None:
             board.coated_sides = reading.coated_sides
         for grade in reading.grades:
             named.setdefault(grade, Said(reading, at(cell), cell.text.strip()))
         if not reading.grades and reading.words:
             board.grade_words = cell.text.strip()
+            board.open_kinds += reading.kinds
     if not named and words:
         named = _together(words, facts)
     if not named and not words:
@@ -85,6 +88,7 @@ def _grade(board: Board, words: list[Cell], columns: Columns, scope: Scope, fact
         board.coated_sides = next((said.value.coated_sides for said in named.values()), None)
     _take_grades(board, named)
     _grade_around(board, scope, facts)
+    board.grades = tuple(contradicted(list(board.grades), board.coated_sides, board.coated))
 
 
 def _over_the_measures(columns: Columns) -> dict[str, Said[GradeReading]]:
@@ -114,16 +118,20 @@ def _take_grades(board: Board, named: dict[str, Said[GradeReading]]) -> None:
 def _grade_around(board: Board, scope: Scope, facts: FileFacts) -> None:
     """The nearest level that names a grade, and the nearest that says how many sides are coated.
 
-    A title and the sheet's name are equally near: where they name different grades, both stand, and it is asked.
+    A title and the sheet's name are equally near: where they name different grades, both stand, and it is asked. What
+    the row or a nearer level calls it, 'Unbleached kraft', is no other grade's: then a title 'SBS' says nothing of it.
     """
     levels = scope.of_boards
+    kinds = board.open_kinds
     for place, level in enumerate(levels):
         heard = _heard(level, board, facts)
-        named = _grades_at(level, heard, facts)
+        named = _grades_at(level, heard, facts) or _by_its_coating(board, level, heard)
         for said in heard:
             if board.coated_sides is None and (not board.grades or said.value.grades == board.grades):
                 board.coated_sides = said.value.coated_sides
         if not board.grades and named:
+            if left_open(kinds).isdisjoint(named):
+                return
             by_name = next((other for other in levels[place + 1 :] if other.name == "sheet name"), None)
             also = {}
             if by_name is not None and level.name in ("title", "sheet"):
@@ -132,6 +140,16 @@ def _grade_around(board: Board, scope: Scope, facts: FileFacts) -> None:
             if board.product and level.name != "heading":
                 _doubt_title(board, facts)
             return
+        if level.name == "heading":
+            kinds += tuple(kind for said in heard for kind in said.value.kinds)
+            board.grade_words = next((said.words for said in heard if said.value.kinds), board.grade_words)
+
+
+def _by_its_coating(board: Board, level: Level, heard: Iterable[Said[GradeReading]]) -> dict[str, Said[GradeReading]]:
+    """A row that says 'C1S' below the sub-heading 'Unbleached kraft'."""
+    if level.name != "heading" or board.open_kinds:
+        return {}
+    return {grade: said for said in heard for grade in by_coating(said.value.kinds, board.coated_sides, board.coated)}
 
 
 def _doubt_title(board: Board, facts: FileFacts) -> None:
@@ -194,12 +212,17 @@ def with_column(board: Board, price: PriceColumn) -> Board:
 def _add_grade(board: Board, price: PriceColumn) -> None:
     if price.grade is None:
         return
-    if not price.grade.grades:
-        board.coated_sides = price.grade.coated_sides
-        return
+    sides = price.grade.coated_sides
     said = Said(price.grade, at(price.column.head_saying(price.grade_words)), price.grade_words)
+    if not price.grade.grades:
+        named = list(board.grades) or by_coating(board.open_kinds, sides, price.grade.coated)
+        board.grades = tuple(contradicted(named, sides, price.grade.coated))
+        board.grade_said, board.coated_sides = board.grade_said or said, sides
+        return
     by_row = board.grade_said is not None and board.own_words
-    board.grades = tuple(dict.fromkeys((*price.grade.grades, *(board.grades if by_row else ()))))
+    grades = tuple(dict.fromkeys((*price.grade.grades, *(board.grades if by_row else ()))))
+    # Below the head 'SBS' a row called 'Unbleached kraft' is none of it.
+    board.grades = () if left_open(board.open_kinds).isdisjoint(grades) else grades
     board.grade_said = said
     board.product = board.product or price.grade_words
-    board.coated_sides = price.grade.coated_sides if price.grade.coated_sides is not None else board.coated_sides
+    board.coated_sides = sides if sides is not None else board.coated_sides

@@ -21,14 +21,20 @@ from tracker.trade.quantities import WeightUnit
 
 @dataclass(slots=True)
 class Board:
-    """What is said of one row's board. Several values of a kind that differ are all kept: that is a contradiction."""
+    """What is said of one row's board. Several values of a kind that differ are all kept: that is a contradiction.
+
+    `open_kinds`: of what kinds its words are that name board and leave the grade open. `coated`: its row says that it
+    is coated or is not.
+    """
 
     product: str = ""
     product_said: Said[str] | None = None
     grades: tuple[str, ...] = ()
     grade_said: Said[GradeReading] | None = None
     grade_words: str = ""
+    open_kinds: tuple[str, ...] = ()
     coated_sides: int | None = None
+    coated: bool | None = None
     calipers: tuple[Decimal, ...] = ()
     caliper_said: Said[Decimal] | None = None
     weights: tuple[WeightReading, ...] = ()

@@ -7,6 +7,7 @@ import re
 from dataclasses import dataclass
 from functools import cache, lru_cache
 
+from tracker.intake.values.open_grades import GRADES, by_coating, contradicted
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, words
 from tracker.intake.words.phrases import Phrases, Token
@@ -17,13 +18,14 @@ class GradeReading:
     """The grades a text may mean: one is certain, several contradict each other, none is a word that settles nothing.
 
     `coated_sides`: 0, 1 or 2 only where the text says so. `coated`: it says coated (or uncoated) at all. `words`: the
-    names found.
+    names found. `kinds`: what kinds of words that settle nothing alone are among these.
     """
 
     grades: tuple[str, ...]
     coated_sides: int | None
     words: str
     coated: bool | None = None
+    kinds: tuple[str, ...] = ()
 
     @property
     def grade(self) -> str | None:
@@ -46,10 +48,6 @@ def _codes() -> Phrases[str]:
     return phrases("grade_codes")
 
 
-_COATED_GRADE = {"unbleached": "CUK", "recycled": "CRB"}
-_UNCOATED_GRADE = {"unbleached": "UUK", "recycled": "URB"}
-
-
 @lru_cache(maxsize=16384)
 def find_grade(text: str) -> GradeReading | None:
     """What a product name, heading, sheet name or header says of grade and coating; None where it says neither.
@@ -62,11 +60,11 @@ def find_grade(text: str) -> GradeReading | None:
     if named and sides is None and coated is not False:
         sides = _sides_counted(text, pieces)
     if unsettled and not named:
-        named = _by_coating(unsettled, sides, coated)
-    named = _contradicted(_without_loose_names(named, pieces), sides, coated)
+        named = by_coating(unsettled, sides, coated)
+    named = contradicted(_without_loose_names(named, pieces), sides, coated)
     if not named and not unsettled and sides is None and coated is None:
         return None
-    return GradeReading(tuple(named), sides, " ".join(pieces), coated)
+    return GradeReading(tuple(named), sides, " ".join(pieces), coated, tuple(unsettled))
 
 
 def _spelt_out(found: list[Token]) -> list[Token]:
@@ -94,7 +92,7 @@ def _named(text: str, found: list[Token]) -> tuple[list[str], list[str], list[st
         if match is None:
             place += 1
             continue
-        if match.value in ("SBS", "CUK", "UUK", "CRB", "URB", "FBB"):
+        if match.value in GRADES:
             if match.value not in grades:
                 grades.append(match.value)
         elif match.value not in unsettled:
@@ -115,29 +113,6 @@ def _stands_as_code(text: str, found: list[Token], place: int) -> bool:
     """Two capital letters by themselves, or before a digit or two: 'GT', 'GT 2', not 'gt' and not 'GT' in 'GT 280'."""
     _, start, end = found[place]
     return text[start:end].isupper()
-
-
-def _by_coating(unsettled: list[str], sides: int | None, coated: bool | None) -> list[str]:
-    """'Unbleached kraft, C1S' is coated unbleached kraft; without any word of coating it is asked."""
-    kinds = [kind for kind in unsettled if kind in _COATED_GRADE]
-    if len(kinds) != 1:
-        return []
-    if coated is False or sides == 0:
-        return [_UNCOATED_GRADE[kinds[0]]]
-    if coated is True or sides:
-        return [_COATED_GRADE[kinds[0]]]
-    return []
-
-
-def _contradicted(named: list[str], sides: int | None, coated: bool | None) -> list[str]:
-    """'Chipboard, coated' may be either of the recycled boards, so both come back; likewise 'CUK uncoated'."""
-    for kind, coated_grade in _COATED_GRADE.items():
-        uncoated_grade = _UNCOATED_GRADE[kind]
-        if uncoated_grade in named and (sides or coated) and coated_grade not in named:
-            return [*named, coated_grade]
-        if coated_grade in named and coated is False and uncoated_grade not in named:
-            return [*named, uncoated_grade]
-    return named
 
 
 def _coating(found: list[Token]) -> tuple[int | None, bool | None]:
