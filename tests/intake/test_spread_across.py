@@ -302,3 +302,35 @@ def test_a_dash_is_no_end_of_an_order_size():
 def test_two_prices_in_one_cell_head_no_column():
     rows = [["SBS C1S 14 pt 60 lb/MSF", "$1,205/ST ($36.15/MSF)"], ["CUK 18 pt 75 lb/MSF", "$1,050/ST ($39.38/MSF)"]]
     assert set(lines([["Board", "Price"], *rows])) == {"B2", "B3"}
+
+
+@pytest.mark.parametrize(
+    ("heads", "measure", "first"),
+    [
+        (("16 pt ($/ST)", "18 pt ($/ST)"), "caliper_um", 406.4),
+        (("16 pt price USD/ST", "18 pt price USD/ST"), "caliper_um", 406.4),
+        (("16 pt\nUSD/ST", "18 pt\nUSD/ST"), "caliper_um", 406.4),
+        (("250 g/m² (EUR/t)", "300 g/m² (EUR/t)"), "grammage_gsm", 250),
+        (("Preis 250 g/m² €/t", "Preis 300 g/m² €/t"), "grammage_gsm", 250),
+        (("250 g/m², prix EUR/t", "300 g/m², prix EUR/t"), "grammage_gsm", 250),
+        (("250 g/m² precio €/t", "300 g/m² precio €/t"), "grammage_gsm", 250),
+        (("250 g/m² pris EUR/t", "300 g/m² pris EUR/t"), "grammage_gsm", 250),
+    ],
+)
+def test_a_head_may_be_a_value_and_the_unit_of_the_prices_below_it(heads, measure, first):
+    found = lines([["Grade", *heads], ["SBS C1S", 1145, 1150], ["CRB", 905, 910]])
+    assert sorted(found) == ["B2", "B3", "C2", "C3"]
+    assert all(str(line.state) == "accepted" for line in found.values())
+    assert float(getattr(found["B3"].offer, measure)) == first
+
+
+def test_a_span_in_such_a_head_is_asked_about_and_not_lost():
+    found = lines([["Sorte", "230-250 g/m² EUR/t", "260-300 g/m² EUR/t"], ["GC1", 1145, 1150], ["GD2", 905, 910]])
+    assert {"B2", "B3"} <= set(found)
+    assert all("caliper-unknown" in codes(line) for line in found.values())
+
+
+@pytest.mark.parametrize("words", ["Freight 16 pt $/ST", "Fracht 250 g/m² €/t", "Transport 250 g/m² €/t"])
+def test_what_a_value_is_charged_for_is_no_price(words):
+    found = lines([["Grade", "Caliper (pt)", "Price $/ST", words], ["SBS C1S", 16, 1145, 45], ["CRB", 16, 905, 41]])
+    assert sorted(found) == ["C2", "C3"]

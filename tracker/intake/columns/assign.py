@@ -38,7 +38,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, head_text
 from tracker.intake.tables.table import HeadedColumn, Table, Words
 from tracker.intake.values.grade import find_grade
-from tracker.intake.values.header import Header, header
+from tracker.intake.values.header import Header, header, without_unit
 from tracker.intake.values.role_words import tells_of_freight
 from tracker.intake.values.roles import ON_TOP, Role, RoleReading
 from tracker.intake.words.lists import phrases
@@ -226,13 +226,8 @@ def _beside_unit(head: Header) -> tuple[RoleReading, ...]:
     """The roles of what is left of a head without its currency and unit: 'WAS USD/ton' is what the price was."""
     if head.currency is None or head.basis is None:
         return ()
-    rest = _without_word(_without_word(head.text, head.currency.words), head.basis.words).strip(" /()[]")
+    rest = without_unit(head).strip(" /()[]")
     return tuple(reading for reading in header(rest).roles if reading.strength >= 0.9) if rest else ()
-
-
-def _without_word(text: str, word: str) -> str:
-    """The t of 'Port €/t' is the unit, and no letter of the word before it."""
-    return re.sub(rf"(?<!\w){re.escape(word)}(?!\w)", " ", text, count=1)
 
 
 def _is_money(role: Role) -> bool:

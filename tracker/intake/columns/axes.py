@@ -42,7 +42,7 @@ class Axes:
         """The basis weight that a column's heads say, or that their bare number is, in every unit it may be in."""
         for head in column.said:
             # '$ per hundredweight (100 lb)' has a weight in it, but not one of board.
-            one_unit = len(head.weight_units) == 1 or weight_text(head.text) is not None
+            one_unit = len(head.weight_units) == 1 or len(head.weights) == 1 or weight_text(head.text) is not None
             if head.weights and one_unit and not is_order_size(head):
                 return head.weights
         number, head_of_axis = self._bare_head(column, Role.WEIGHT)

@@ -7,7 +7,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import Head, head_of, looks_priced
 from tracker.intake.values.header import Header
 from tracker.intake.values.money import price_text
-from tracker.intake.values.roles import MEASURES, Role
+from tracker.intake.values.roles import CHARGES, MEASURES, Role
 from tracker.intake.values.validity import until_in_head
 
 NEVER_PRICES = frozenset(
@@ -40,6 +40,9 @@ def spreads_values(column: Column) -> bool:
     for head, said in zip(heads, column.said, strict=True):
         if head is not None and head.named and head.role in NEVER_PRICES and not says_delivery(said):
             return False
+        if head is not None and not head.named and _charged_for(said):
+            # 'Freight 18 pt' is what 18 pt costs to carry.
+            return False
         if head is not None and head.across == "coating" and said.strength(Role.PROPERTY) >= _NAMES:
             # 'Brightness C1S' is how bright the coated side is.
             return False
@@ -50,6 +53,15 @@ def spreads_values(column: Column) -> bool:
             # A sub-heading 'GC1' right below the head 'g/m²' does not make prices of the weights.
             return False
     return bool(lowest.across) or lowest.number is not None
+
+
+def _charged_for(said: Header) -> bool:
+    strongest = max((reading.strength for reading in said.roles if reading.role in CHARGES), default=0.0)
+    return strongest >= _OUTRIGHT and not says_delivery(said)
+
+
+_OUTRIGHT = 0.9
+"""From this strength on, a word is said outright, also beside a value."""
 
 
 def heads_prices_of_a_kind(column: Column) -> bool:
@@ -83,7 +95,9 @@ def _lowest_value(column: Column, heads: Sequence[Head | None]) -> Head | None:
     spread = any(head is not None and head.across in ("caliper", "weight") for head in heads[:-1])
     for head, said in zip(reversed(heads), reversed(column.said), strict=True):
         measure = spread and not said.calipers and not said.weights and bool(said.caliper_unit or said.weight_units)
-        if head is None or not head.unit or (said.currency is None and not measure):
+        # '16 pt ($/ST)' is a value and the unit of the prices below it.
+        value = head is not None and head.across in ("caliper", "weight")
+        if head is None or not head.unit or value or (said.currency is None and not measure):
             return head
     return None
 

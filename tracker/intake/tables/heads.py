@@ -10,7 +10,7 @@ from tracker.intake.tables.periods import YEAR, is_period
 from tracker.intake.values.brackets import Bracket, bracket_text, is_bare_order_size
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.formats import format_words
-from tracker.intake.values.header import Header, header
+from tracker.intake.values.header import Header, header, without_unit
 from tracker.intake.values.lead import LeadTime, lead_unit
 from tracker.intake.values.money import price_text, price_unit
 from tracker.intake.values.numbers import number_readings
@@ -18,6 +18,7 @@ from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import Role
 from tracker.intake.values.spans import is_span
 from tracker.intake.values.statements import statements
+from tracker.intake.values.weight import weight_units
 from tracker.intake.words.lists import phrases
 
 PRICE_ROLES = frozenset({Role.PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.PREVIOUS_PRICE, Role.ALL_IN})
@@ -118,9 +119,12 @@ def _across(said: Header) -> str:
     """A value of board in a header: what is left of the text beside it does not matter here."""
     if len(said.calipers) == 1:
         return "caliper"
-    if len(said.weight_units) == 1 and (said.weights or is_span(said.text, "weight_units")):
+    alone = said.text if said.currency is None else without_unit(said)
+    # The unit of '250 g/m² (EUR/t)' is the price's; its weight has one of its own.
+    one_unit = len(said.weight_units) == 1 or (said.currency is not None and len(said.weights) == 1)
+    if (one_unit and said.weights) or (len(weight_units(alone)) == 1 and is_span(alone, "weight_units")):
         return "weight"
-    if is_span(said.text, "caliper_units"):
+    if is_span(alone, "caliper_units"):
         return "caliper"
     if phrases("basis").whole(said.text) in ("roll", "sheet"):
         return "form"

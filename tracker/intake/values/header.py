@@ -3,6 +3,7 @@
 'Price\\n(US$/ST)', 'BW lb/MSF'.
 """
 
+import re
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -101,6 +102,16 @@ def header(text: str) -> Header:
         sheet_sizes=find_sheet_sizes(text) if ream is None else (),
         ream=ream,
     )
+
+
+def without_unit(head: Header) -> str:
+    """Its text without the currency and the unit of its prices: the t of 'Port €/t' is the unit, and no letter of the
+    word before it."""
+    rest = head.text
+    for said in (head.currency, head.basis):
+        if said is not None:
+            rest = re.sub(rf"(?<!\w){re.escape(said.words)}(?!\w)", " ", rest, count=1)
+    return rest
 
 
 def _names_form(text: str, basis: BasisReading | None) -> bool:
