@@ -1,6 +1,5 @@
 """From a table's headed columns to columns with roles: words first, then cells, then formats, each weighed."""
 
-import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from decimal import Decimal

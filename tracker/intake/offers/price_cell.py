@@ -12,6 +12,7 @@ from tracker.intake.values.basis import BasisReading
 from tracker.intake.values.currency import CurrencyReading
 from tracker.intake.values.money import PriceText, price_text
 from tracker.intake.values.numbers import NumberReading, crowns_and_ore, number_readings, settled
+from tracker.intake.words.lists import phrases
 from tracker.trade.offer import NoteCode
 
 
@@ -138,9 +139,7 @@ def _text(cell: Cell, sign: str | None, crowns: bool) -> PriceCell:
     if amount is not None:
         return _amount(PriceText(cell.text, (NumberReading(amount),)), sign)
     said = price_text(cell.text)
-    if said is None:
-        return _NOTHING
-    if not said.amounts:
+    if said is None or not said.amounts or _is_tax(cell.text):
         return _NOTHING
     if said.is_range:
         return _range(said, sign)
@@ -152,6 +151,13 @@ def _text(cell: Cell, sign: str | None, crowns: bool) -> PriceCell:
     return _amount(said, sign)
 
 
+def _is_tax(text: str) -> bool:
+    """'19 % MwSt.' below the last price labels the tax of a sum."""
+    rest = _RATE.sub(" ", text)
+    return rest != text and not any(map(str.isdigit, rest)) and bool(phrases("vat").find(rest))
+
+
+_RATE = re.compile(r"\d{1,2}(?:[.,]\d{1,3})?\s*%")
 _PARTS = re.compile(r"\s*[/;|]\s*")
 
 

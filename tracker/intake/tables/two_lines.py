@@ -1,18 +1,18 @@
 """Boards on two lines: 'GC1 Faltschachtelkarton | 1204' with '250 g/m², 405 µm' on the line below it.
 
 Such a line stands where a heading for the next board would, and says of the wrong board what it measures unless it is
-told from one: no board stands without a line below it, and none of the lines stands above the first board.
+told from one. The whole table tells which it is; where it does not, a board is said to be what the lines on both sides
+of it say, which is asked wherever they differ.
 """
 
-from collections.abc import Collection, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
+from decimal import Decimal
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.body import Body
+from tracker.intake.tables.lines_between import Lined, Side, describes, side_of
 from tracker.intake.tables.view import View
-from tracker.intake.values.caliper import find_calipers
-from tracker.intake.values.grade import find_grade
-from tracker.intake.values.weight import find_weights
 
 _FEWEST = 2
 
@@ -22,50 +22,80 @@ def with_second_lines(view: View, rows: Sequence[int], body: Body) -> View | Non
 
     `rows`: those below the table's header; `body`: which of them hold boards.
     """
-    boards = [row.index for row in body.rows]
-    if view.passing or len(boards) < _FEWEST or not _all_have_one(view, boards):
+    if view.passing or len(body.rows) < _FEWEST:
         return None
-    others = set(rows) - set(boards)
-    if boards[0] - 1 in others and _describes(view.rows[boards[0] - 1]):
+    lined = _lined(view, rows, [row.index for row in body.rows])
+    side = Side.ABOVE if lined is None else side_of(lined)
+    if lined is None or side is Side.ABOVE:
         return None
-    if not all(_fits(view.rows[board], view.rows[board + 1]) for board in boards):
-        return None
-    joined = {board: _joined(view.rows[board], view.rows[board + 1]) for board in boards}
-    lines = {board + 1 for board in boards}
-    left = {row: joined.get(row, cells) for row, cells in view.rows.items() if row not in lines}
+    joined: dict[int, dict[int, Cell]] = {}
+    for place, board in enumerate(lined.boards):
+        own = lined.below[place] if side is Side.BELOW else lined.around(place)
+        cells = _with_lines(view.rows[board], [view.rows[line] for line in own])
+        if cells is None:
+            return None
+        joined[board] = cells
+    gone = {line for lines in (lined.first if side is Side.UNTOLD else (), *lined.below) for line in lines}
+    left = {row: joined.get(row, cells) for row, cells in view.rows.items() if row not in gone}
     return replace(view, rows=left)
 
 
-def _all_have_one(view: View, boards: Collection[int]) -> bool:
-    return all(board + 1 not in boards and _describes(view.rows.get(board + 1, {})) for board in boards)
+def _lined(view: View, rows: Sequence[int], priced: Sequence[int]) -> Lined | None:
+    """The boards, where each but the last has describing lines below it or is described on its own line; totals behind
+    the last are no boards."""
+    edge = min(view.rows[priced[0]])
+    boards = [row for row in priced if edge in view.rows[row]]
+    if boards != list(priced[: len(boards)]):
+        return None
+    others = set(rows) - set(priced)
+    below = [_describing(view, tuple(_touching(others, board, 1))) for board in boards]
+    first = tuple(reversed(tuple(_touching(others, boards[0], -1))))
+    lined = Lined(view, boards, below, _describing(view, first))
+    enough = sum(map(bool, below)) >= min(_FEWEST, len(boards) - 1)
+    told = all(lines or (own and not lined.own[0]) for lines, own in zip(below[:-1], lined.own[:-1], strict=True))
+    return lined if len(boards) >= _FEWEST and enough and told else None
 
 
-def _describes(cells: dict[int, Cell]) -> bool:
-    """Words alone, with a grade or a measure of board among them."""
-    if not cells or not all(isinstance(cell.value, str) for cell in cells.values()):
-        return False
-    return any(_measures(cell.text) or _names_grade(cell.text) for cell in cells.values())
+def _touching(others: set[int], board: int, step: int) -> Iterator[int]:
+    """The lines of words that follow a board without a blank row between, or stand before it."""
+    row = board + step
+    while row in others:
+        yield row
+        row += step
 
 
-def _measures(text: str) -> bool:
-    return bool(find_weights(text) or find_calipers(text))
+def _describing(view: View, lines: tuple[int, ...]) -> tuple[int, ...]:
+    """The lines, where they are words alone with a grade or a measure of board among them."""
+    cells = [cell for line in lines for cell in view.rows[line].values()]
+    worded = all(isinstance(cell.value, str) and any(map(str.isalpha, cell.text)) for cell in cells)
+    return lines if worded and any(describes(cell.text) for cell in cells) else ()
 
 
-def _names_grade(text: str) -> bool:
-    grade = find_grade(text)
-    return grade is not None and bool(grade.grades)
-
-
-def _fits(board: dict[int, Cell], line: dict[int, Cell]) -> bool:
-    """No words stand below a figure, which they would be no part of."""
-    return all(column not in board or isinstance(board[column].value, str) for column in line)
-
-
-def _joined(board: dict[int, Cell], line: dict[int, Cell]) -> dict[int, Cell]:
-    """The board's cells with the words below them behind their own."""
+def _with_lines(board: dict[int, Cell], lines: Sequence[dict[int, Cell]]) -> dict[int, Cell] | None:
+    """The board's cells with the words of its lines behind its own; None where they stand below figures alone."""
     cells = dict(board)
-    for column, below in line.items():
-        own = cells.get(column)
-        text = below.text if own is None else f"{own.text}\n{below.text}"
-        cells[column] = below if own is None else own._replace(value=text, text=text)
+    for line in lines:
+        for column, below in line.items():
+            place = _place(cells, column)
+            if place is None:
+                return None
+            own = cells.get(place)
+            text = below.text if own is None else f"{own.text}\n{below.text}"
+            cells[place] = below if own is None else own._replace(value=text, text=text)
     return cells
+
+
+def _place(cells: dict[int, Cell], column: int) -> int | None:
+    """The column of a line's words; below 'Pos. 10' they belong to what stands beside it."""
+    if column == min(cells) and isinstance(cells[column].value, Decimal):
+        column += 1
+    own = cells.get(column)
+    return column if own is None or isinstance(own.value, str) or _numbers_an_item(own) else None
+
+
+_LEAST_NUMBER = 1000
+
+
+def _numbers_an_item(cell: Cell) -> bool:
+    """'4711001': the number of an item, and no measure of it."""
+    return isinstance(cell.value, Decimal) and cell.value >= _LEAST_NUMBER and cell.value == int(cell.value)
