@@ -14,6 +14,7 @@ from tracker.intake.values.column_legend import column_named
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.legends import LegendEntry
+from tracker.intake.values.list_boards import LONGEST_TITLE, board_of_list
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.statements import SaysWeightBasis, Statement, statements
 from tracker.intake.values.weight import find_weights
@@ -64,7 +65,7 @@ class Level:
 
     @cached_property
     def grades(self) -> tuple[Said[GradeReading], ...]:
-        """What short texts of the level say of grade and coating."""
+        """What the level's texts say of grade and coating."""
         return tuple(self._grades_in(self.texts))
 
     @cached_property
@@ -79,7 +80,8 @@ class Level:
 
     def _grades_in(self, texts: Iterable[Words]) -> Iterator[Said[GradeReading]]:
         for words in texts:
-            reading = find_grade(words.text) if len(words.text) <= _LONGEST_TITLE else None
+            note = self._is_note(words) and not phrases("all_of_them").find(words.text)
+            reading = board_of_list(words.text, note=note)
             if reading is not None:
                 yield Said(reading, self.place(words), words.text)
 
@@ -93,7 +95,7 @@ class Level:
         return tuple(
             words
             for words in self.texts
-            if len(words.text) <= _LONGEST_TITLE
+            if len(words.text) <= LONGEST_TITLE
             and (not _states_terms(words.text) or _calls_a_board(words.text))
             and (not self._is_note(words) or names_only_board(words.text))
         )
@@ -108,16 +110,13 @@ class Level:
         return tuple(
             words
             for words in self.texts
-            if len(words.text) <= _LONGEST_TITLE and not _states_terms(words.text, SaysCurrency, SaysBasis, Delivery)
+            if len(words.text) <= LONGEST_TITLE and not _states_terms(words.text, SaysCurrency, SaysBasis, Delivery)
         )
 
     def place(self, words: Words) -> str:
         if self.name == "sheet name":
             return "the sheet's name"
         return f"{words.sheet}!{at(words.cell)}" if self.foreign else at(words.cell)
-
-
-_LONGEST_TITLE = 80
 
 
 def _states_terms(text: str, *but: type[object]) -> bool:

@@ -5,7 +5,9 @@ from collections.abc import Iterable
 from tracker.intake.offers.scope import Level
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.values.grade import find_grade
+from tracker.intake.values.list_boards import board_of_list
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
+from tracker.intake.values.roles import Role
 from tracker.intake.words.lists import phrases
 
 
@@ -30,6 +32,35 @@ def sheet_level(read: ReadTable, sheet: ReadSheet, *, alone: bool) -> Level:
         if isinstance(said.value, SaysCurrency) or (isinstance(said.value, SaysBasis) and not of_forms)
     )
     return Level("sheet", texts, board=alone, beside=kept, last_row=read.table.last_row)
+
+
+def board_level(read: ReadTable, sheet: ReadSheet) -> Level | None:
+    """What the sheet's first words say of the board of each of its tables; None where they are not about this one.
+
+    'GC2, prices delivered' over reels at the left and sheets at the right names the board of both, as long as nothing
+    else in the sheet names another, and the table has no names of its own.
+    """
+    if read.columns.of(Role.PRODUCT, Role.GRADE):
+        return None
+    titles = {words for table in sheet.tables for words in table.table.titles}
+    top = min(table.table.first_row for table in sheet.tables)
+    above = [words for words in sheet.found.texts if words.row < top and words not in titles]
+    naming = tuple(words for words in above if _listed(words.text))
+    grades = frozenset().union(*(_listed(words.text) for words in naming))
+    alone = len(grades) == 1 and _named_elsewhere(sheet) == grades
+    return Level("sheet", naming, last_row=read.table.last_row) if alone else None
+
+
+def _listed(text: str) -> frozenset[str]:
+    reading = board_of_list(text)
+    return frozenset() if reading is None else frozenset(reading.grades)
+
+
+def _named_elsewhere(sheet: ReadSheet) -> frozenset[str]:
+    """Every grade that any title, heading, head or row of the sheet names."""
+    columns = [(read, column) for read in sheet.tables for column in read.columns.of(Role.PRODUCT, Role.GRADE)]
+    rows = (cell.text for read, column in columns for cell in read.cells(column))
+    return _grades((*sheet.all_texts(), *rows))
 
 
 def _last_column(read: ReadTable) -> int:

@@ -23,7 +23,7 @@ from tracker.intake.offers.prose import prose_drafts
 from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
-from tracker.intake.offers.subjects import sheet_level
+from tracker.intake.offers.subjects import board_level, sheet_level
 from tracker.intake.offers.twins import disagreeing_rows, joined_bases, without_repeats
 from tracker.intake.offers.unheaded import unheaded_drafts
 from tracker.intake.offers.vendor import letterhead, may_name_another, short_texts, vendor_among, vendor_of_list
@@ -160,6 +160,9 @@ def _levels(read: ReadTable, sheet: ReadSheet, sheets: Sequence[ReadSheet], tabl
     if read.table.titles or read.table.notes:
         yield Level("title", (*read.table.titles, *read.table.notes), sole=tables == 1, last_row=read.table.last_row)
     yield sheet_level(read, sheet, alone=tables == 1)
+    of_all = board_level(read, sheet) if tables > 1 else None
+    if of_all is not None:
+        yield of_all
     if sheet.name:
         yield Level("sheet name", (_sheet_name(sheet),))
     others = [other for other in sheets if other is not sheet and not _offers(other)]
