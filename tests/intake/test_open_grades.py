@@ -99,6 +99,26 @@ def test_a_coating_that_the_title_s_grade_does_not_have_is_asked(title, words):
     assert "grade-unknown" in codes(line)
 
 
+@pytest.mark.parametrize("none", ["none", "ohne", "aucune", "ninguna", "ingen", 0])
+def test_a_column_of_coatings_may_say_that_there_is_none(none):
+    heads = ["Grade", "Coating", "Caliper (pt)", "Price USD/ST"]
+    rows = [["URB", none, 18, 700], ["SBS", none, 18, 990], ["Recycled board", none, 18, 690], ["CRB", none, 18, 800]]
+    found = lines([heads, *rows])
+    assert [(grade_of(found[cell]), found[cell].offer.coated_sides) for cell in ("D2", "D3", "D4", "D5")] == [
+        ("URB", 0),
+        ("SBS", 0),
+        ("URB", 0),
+        (None, 0),
+    ]
+
+
+def test_a_plain_surface_is_uncoated_where_the_grade_is():
+    found = lines(
+        [["Grade", "Surface", "Caliper (pt)", "Price USD/ST"], ["UUK", "plain", 18, 958], ["SBS", "plain", 18, 1158]]
+    )
+    assert [found[cell].offer.coated_sides for cell in ("D2", "D3")] == [0, None]
+
+
 def test_so_is_one_in_a_column_of_its_own():
     heads = ["Grade", "Coating", "Caliper (pt)", "Price USD/ST"]
     found = lines([heads, ["URB", "C1S", 18, 700], ["URB", 0, 18, 690], ["CRB", 0, 18, 700], ["SBS", 0, 18, 990]])

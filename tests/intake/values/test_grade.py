@@ -61,6 +61,15 @@ GRADES = [
     ("kraft écru frictionné 1 face", None, None),
     ("GC1 imprimé 1 face", "FBB", None),
     ("Faltschachtelkarton zweiseitig gestrichen", "FBB", 2),
+    ("FBB GC2 C1S", "FBB", 1),
+    ("GC1 C2S", "FBB", 2),
+    ("GT2 C1S", "CRB", 1),
+    ("GD2-C1S", "CRB", 1),
+    ("GC 2 C1S", "FBB", 1),
+    ("GZ2 C1S", "SBS", 1),
+    ("GC1C1S", "FBB", 1),
+    ("GC2 1F", "FBB", 1),
+    ("GD2 2/C", "CRB", 2),
 ]
 
 

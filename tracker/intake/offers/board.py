@@ -12,9 +12,10 @@ from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Level, Scope
 from tracker.intake.offers.sheets_weight import take_sheets_weight
 from tracker.intake.values.grade import GradeReading, coated_count, find_grade
-from tracker.intake.values.open_grades import by_coating, contradicted, left_open
+from tracker.intake.values.open_grades import UNCOATED, by_coating, contradicted, left_open
 from tracker.intake.values.roles import Role
 from tracker.intake.words.fold import fold
+from tracker.intake.words.lists import phrases
 
 BOARD_ROLES = (
     Role.PRODUCT, Role.GRADE, Role.COATING, Role.FORM, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.WIDTH,
@@ -32,6 +33,7 @@ def board_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> 
     board.own_words = bool(words)
     _coated_count(board, cells, columns)
     _grade(board, words, columns, scope, facts)
+    _plain_surface(board, cells, columns)
     take_caliper(board, cells, columns, words, scope)
     take_weight(board, cells, columns, words, scope, facts)
     take_sheet(board, cells, columns, words, scope)
@@ -45,6 +47,14 @@ def _coated_count(board: Board, cells: Cells, columns: Columns) -> None:
         count = coated_count(cells[column.index].text) if column.index in cells else None
         if count is not None:
             board.coated_sides = count
+
+
+def _plain_surface(board: Board, cells: Cells, columns: Columns) -> None:
+    """'UUK | plain' bears no coating; beside a coated grade such words name a finish."""
+    surfaces = [cells[column.index].text for column in columns.of(Role.COATING) if column.index in cells]
+    plain = any(phrases("no_coating").whole(text) == "uncoated_grade" for text in surfaces)
+    if plain and board.coated_sides is None and board.grades and UNCOATED.issuperset(board.grades):
+        board.coated_sides = 0
 
 
 def _descriptions(cells: Cells, columns: Columns) -> list[Cell]:
@@ -82,7 +92,7 @@ def _grade(board: Board, words: list[Cell], columns: Columns, scope: Scope, fact
             board.grade_words = cell.text.strip()
             board.open_kinds += reading.kinds
     if not named and words:
-        named = _together(words, facts)
+        named = _together(words, facts, board.coated_sides)
     if not named and not words:
         named = _over_the_measures(columns)
         board.coated_sides = next((said.value.coated_sides for said in named.values()), None)
@@ -102,11 +112,14 @@ def _over_the_measures(columns: Columns) -> dict[str, Said[GradeReading]]:
     return named if len(named) == 1 else {}
 
 
-def _together(words: list[Cell], facts: FileFacts) -> dict[str, Said[GradeReading]]:
-    """'Unbleached kraft' in one cell and 'C1S' in the next are one name."""
+def _together(words: list[Cell], facts: FileFacts, sides: int | None) -> dict[str, Said[GradeReading]]:
+    """'Unbleached kraft' in one cell and 'C1S' in the next are one name; `sides`: a column counts those coated."""
     joined = " ".join(cell.text.strip() for cell in words)
     reading = _explained(joined, facts)
-    return {grade: Said(reading, at(words[0]), joined) for grade in reading.grades} if reading is not None else {}
+    if reading is None:
+        return {}
+    grades = reading.grades or by_coating(reading.kinds, sides, reading.coated)
+    return {grade: Said(reading, at(words[0]), joined) for grade in grades}
 
 
 def _take_grades(board: Board, named: dict[str, Said[GradeReading]]) -> None:

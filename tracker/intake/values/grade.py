@@ -4,6 +4,7 @@ A name the trade does not share stays unknown until a legend explains it.
 """
 
 import re
+from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cache, lru_cache
 
@@ -55,7 +56,7 @@ def find_grade(text: str) -> GradeReading | None:
     'Unbleached kraft' without coated or uncoated gives a reading with no grade: the words are known, the grade is not.
     """
     found = _spelt_out(tokens(fold(text)))
-    sides, coated = _coating(found)
+    sides, coated = _coating(text, found)
     named, unsettled, pieces = _named(text, found)
     if named and sides is None and coated is not False:
         sides = _sides_counted(text, pieces)
@@ -115,8 +116,8 @@ def _stands_as_code(text: str, found: list[Token], place: int) -> bool:
     return text[start:end].isupper()
 
 
-def _coating(found: list[Token]) -> tuple[int | None, bool | None]:
-    said = {match.value for match in phrases("coating").among(found)}
+def _coating(text: str, found: list[Token]) -> tuple[int | None, bool | None]:
+    said = set(_coatings_named(text, found))
     sides = {int(value) for value in said if value.isdigit()}
     coated = True if said & {"coated", "1", "2"} else None
     if sides == {0}:
@@ -124,6 +125,23 @@ def _coating(found: list[Token]) -> tuple[int | None, bool | None]:
     if len(sides) == 1:
         return sides.pop(), True
     return None, (coated if not sides else None)
+
+
+def _coatings_named(text: str, found: list[Token]) -> Iterator[str]:
+    place = 0
+    while place < len(found):
+        match = phrases("coating").at(found, place)
+        if match is None or _out_of_a_code(text, match.start, match.end):
+            place += 1
+        else:
+            yield match.value
+            place = match.after
+
+
+def _out_of_a_code(text: str, start: int, end: int) -> bool:
+    """The '2 C' of 'GC2 C1S' is the end of one code and the beginning of the next, and no two sides."""
+    cut_before = text[start].isdigit() and text[max(0, start - 1) : start].isalnum()
+    return cut_before or (text[end - 1].isalpha() and text[end : end + 1].isdigit())
 
 
 _SIDES = re.compile(r"(?<![\w.,])([12])\s(?P<sides>[^\W\d_]+)")
@@ -145,7 +163,9 @@ _COUNT = re.compile(r"\s*([012])(?:\s*[-\s]?\s*(?P<sides>[^\W\d_]+))?\.?\s*")
 
 
 def coated_count(text: str) -> int | None:
-    """How many sides a cell below 'Coating' counts: '1', '2-seitig'; None for any other text."""
+    """How many sides a cell below 'Coating' counts: '1', '2-seitig', 'none'; None for any other text."""
+    if phrases("no_coating").whole(text) == "any":
+        return 0
     count = _COUNT.fullmatch(text)
     if count is None or (count["sides"] and phrases("side_words").whole(count["sides"]) is None):
         return None

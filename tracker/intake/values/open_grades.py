@@ -3,6 +3,7 @@
 from collections.abc import Iterable
 
 GRADES = ("SBS", "CUK", "UUK", "CRB", "URB", "FBB")
+UNCOATED = frozenset({"UUK", "URB"})
 _COATED = {"unbleached": "CUK", "recycled": "CRB"}
 _UNCOATED = {"unbleached": "UUK", "recycled": "URB"}
 _LEFT = {
