@@ -57,7 +57,7 @@ def fill_charges(
             draft.evidence.append(Evidence("charges", at(cell), f"{column.text}: {cell.text.strip()}"))
         elif cell is not None and column.role is Role.FREIGHT:
             _take_freight_words(draft, cell, column)
-    own = _remarked(cells, columns)
+    own = [*_remarked(cells, columns), *_commented(draft.cell)]
     # Of other charges there may be several: an FSC's beside a toll.
     in_row = in_columns | {said.value.kind for said in own if said.value.kind is not ChargeKind.OTHER}
     for said in (*own, *(around for around in scope.charges if around.value.kind not in in_row)):
@@ -85,6 +85,11 @@ def _remarked(cells: dict[int, Cell], columns: Columns) -> list[Said[ChargeWords
     remarks = [cells[column.index] for column in columns.of(Role.REMARKS) if column.index in cells]
     texts = [cell for cell in remarks if isinstance(cell.value, str)]
     return [Said(charge, at(cell), cell.text.strip()) for cell in texts for charge in find_charges(cell.text)]
+
+
+def _commented(cell: Cell) -> list[Said[ChargeWords]]:
+    """Those that a comment at the price names: 'plus energy surcharge 3 %'."""
+    return [Said(charge, at(cell), cell.comment) for charge in find_charges(cell.comment)] if cell.comment else []
 
 
 def _take_freight_words(draft: Draft, cell: Cell, column: Column) -> None:

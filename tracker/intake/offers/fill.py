@@ -276,5 +276,3 @@ def fill_hidden(draft: Draft, view: View, row: int, column: int) -> None:
     if view.is_hidden(row, column):
         text = "This price stands in a hidden row, column or sheet."
         draft.note(NoteCode.HIDDEN, draft.where, text)
-    if draft.cell.comment:
-        draft.evidence.append(Evidence("comment", at(draft.cell), draft.cell.comment))

@@ -13,6 +13,7 @@ from tracker.intake.offers.board import BOARD_ROLES, board_of, with_column
 from tracker.intake.offers.borne_charges import borne_by
 from tracker.intake.offers.brackets import Brackets, brackets_of
 from tracker.intake.offers.charges import fill_charges
+from tracker.intake.offers.comments import fill_comment
 from tracker.intake.offers.draft import Block, Draft
 from tracker.intake.offers.file_facts import FileFacts, facts_for
 from tracker.intake.offers.fill import (
@@ -29,6 +30,7 @@ from tracker.intake.offers.fill import (
 from tracker.intake.offers.footnotes import Footnotes
 from tracker.intake.offers.head_terms import fill_lead_of_head, fill_until
 from tracker.intake.offers.headings import HeadingsInForce
+from tracker.intake.offers.indicative import note_indicative
 from tracker.intake.offers.measures import Board
 from tracker.intake.offers.money import Around, Claimed, around
 from tracker.intake.offers.outdated import Doubts, age_above, doubt_in_head
@@ -41,6 +43,7 @@ from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level, Scope
 from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.offers.signs import evidence_of, marks_disagree, sign_by_size
+from tracker.intake.offers.struck import ask_of_struck_board
 from tracker.intake.offers.terms import TERM_ROLES, Terms, terms_of
 from tracker.intake.tables.table import Headings, Words
 from tracker.intake.values.list_age import Age
@@ -220,8 +223,9 @@ class TableReader:
             _doubt(draft, f"“{price.column.text}” stands over figures like prices, and does not say what they are")
         elif price.index in self._apart:
             _doubt(draft, f"“{price.column.text}” does not say what the prices beside it do")
-        if price.indicative or read.indicative:
-            draft.evidence.append(Said("indicative", draft.where, cell.text).evidence("indicative"))
+        note_indicative(draft, read, price, whole.cells, columns, scope)
+        ask_of_struck_board(draft, whole.cells, columns, self._facts)
+        fill_comment(draft, self._facts)
         return draft
 
     def _describe_board(self, draft: Draft, cells: Cells, price: PriceColumn, scope: Scope) -> None:

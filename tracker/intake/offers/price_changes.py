@@ -41,15 +41,16 @@ def ask_of_change(
     said = next((one for one in around if _holds_for(one.value, draft) and not (net and one.value.of_gross)), None)
     if said is None:
         return
-    _ask_whether_it_stands(draft, said.value.words, f"in {said.where} changes what it comes to", facts)
+    ask_whether_it_stands(draft, said.value.words, f"in {said.where} changes what it comes to", facts)
 
 
 def ask_whether_in_force(draft: Draft, said: Said[str], facts: FileFacts) -> None:
     """Holds back a price beside words that may mean that it is no longer in force."""
-    _ask_whether_it_stands(draft, said.value, f"in {said.where} may mean that it is no longer in force", facts)
+    ask_whether_it_stands(draft, said.value, f"in {said.where} may mean that it is no longer in force", facts)
 
 
-def _ask_whether_it_stands(draft: Draft, words: str, why: str, facts: FileFacts) -> None:
+def ask_whether_it_stands(draft: Draft, words: str, why: str, facts: FileFacts) -> None:
+    """Holds back a price because of some words of the sheet, unless a person has said that it stands as it is."""
     key = key_about(CHANGE, words)
     if any(asked.key == key for asked in draft.asked):
         return

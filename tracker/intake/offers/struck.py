@@ -1,0 +1,21 @@
+"""Boards whose own cells are struck through beside a price that is not: whether it is still offered is asked."""
+
+from collections.abc import Mapping
+
+from tracker.intake.columns.column import Columns
+from tracker.intake.grid import Cell
+from tracker.intake.offers.draft import Draft
+from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.price_changes import ask_whether_it_stands
+from tracker.intake.offers.said import at
+from tracker.intake.values.roles import MEASURES, Role
+
+_NAMES = (Role.PRODUCT, Role.GRADE, *MEASURES)
+
+
+def ask_of_struck_board(draft: Draft, cells: Mapping[int, Cell], columns: Columns, facts: FileFacts) -> None:
+    """Holds back the price of a board that is struck through in any of the cells that describe it."""
+    named = (cells[column.index] for column in columns.of(*_NAMES) if column.index in cells)
+    struck = next((cell for cell in named if cell.struck), None)
+    if struck is not None:
+        ask_whether_it_stands(draft, struck.text.strip(), f"in {at(struck)} is struck through", facts)
