@@ -2,7 +2,8 @@
 
 import pytest
 
-from tracker.intake.values.charges import ChargeKind, beside_charges, charge_header, find_charges
+from tracker.intake.values.charge_names import ChargeKind
+from tracker.intake.values.charges import beside_charges, charge_header, find_charges
 from tracker.intake.values.company import company_name, may_be_a_name
 from tracker.intake.values.delivery import find_delivery, terms_under
 from tracker.trade.basis import Basis

@@ -14,8 +14,8 @@ from tracker.intake.offers.row_charges import LARGEST_PERCENTAGE
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.values.basis import BasisReading
+from tracker.intake.values.charge_names import ChargeKind
 from tracker.intake.values.charges import (
-    ChargeKind,
     ChargeWords,
     OptionalCharge,
     charge_header,

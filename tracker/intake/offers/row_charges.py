@@ -5,7 +5,8 @@ from decimal import Decimal
 
 from tracker.intake.grid import Cell
 from tracker.intake.offers.price_cell import is_price
-from tracker.intake.values.charges import ChargeKind, ChargeWords, charge_header, find_charges
+from tracker.intake.values.charge_names import ChargeKind
+from tracker.intake.values.charges import ChargeWords, charge_header, find_charges
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.numbers import NumberReading
 from tracker.intake.words.lists import phrases

@@ -9,7 +9,8 @@ from tracker.intake.offers.said import Said, at
 from tracker.intake.tables.table import Words
 from tracker.intake.values.board_words import names_only_board
 from tracker.intake.values.caliper import find_calipers
-from tracker.intake.values.charges import ChargeKind, ChargeWords
+from tracker.intake.values.charge_names import ChargeKind
+from tracker.intake.values.charges import ChargeWords
 from tracker.intake.values.column_legend import column_named
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading, find_grade

@@ -2,11 +2,11 @@
 
 import re
 from dataclasses import dataclass, replace
-from enum import StrEnum
 from functools import lru_cache
 from itertools import chain
 
 from tracker.intake.values.basis import BasisReading
+from tracker.intake.values.charge_names import ChargeKind, charges_named, label_of
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.currency import CurrencyReading, find_currencies
 from tracker.intake.values.grade import find_grade
@@ -15,13 +15,6 @@ from tracker.intake.values.numbers import NumberReading, number_readings
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found
-
-
-class ChargeKind(StrEnum):
-    FREIGHT = "freight"
-    ENERGY = "energy"
-    SHEETING = "sheeting"
-    OTHER = "other"
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,30 +48,14 @@ def charge_header(text: str) -> ChargeWords | None:
 
     'Price, freight included' names a delivery term, no charge.
     """
-    found = _charges_in(text)
+    found = charges_named(text)
     if not found or phrases("delivery").find(text):
         return None
     unit = find_price_unit(text)
     percent = "%" in text or bool(phrases("percent").find(text))
     currency = unit.currency if unit is not None and not percent else None
     basis = unit.basis if unit is not None and not percent else None
-    return ChargeWords(ChargeKind(found[0].value), _label(text, found), (), currency, basis, percent)
-
-
-def _charges_in(text: str) -> list[Found[str]]:
-    """Charges named, a particular one ('energy') before a general one ('surcharge')."""
-    found = phrases("charges").find(text)
-    named = [match for match in found if match.value in set(ChargeKind)]
-    return sorted(named, key=lambda match: (match.value == "other", match.start))
-
-
-def _label(text: str, found: list[Found[str]]) -> str:
-    """The charge's name with the words for 'surcharge' that stand directly beside it."""
-    start, end = found[0].start, found[0].end
-    for match in sorted(found[1:], key=lambda match: match.start):
-        if not text[end : match.start].strip() and match.start >= end:
-            end = match.end
-    return " ".join(text[start:end].split())
+    return ChargeWords(ChargeKind(found[0].value), label_of(text, found), (), currency, basis, percent)
 
 
 _PERCENT = re.compile(
@@ -105,7 +82,7 @@ def optional_charges(text: str) -> tuple[OptionalCharge, ...]:
     return tuple(
         OptionalCharge(clause.strip())
         for clause in clauses(text)
-        if any(_charges_in(part) for part in _Parts.of(clause).optional) and any(map(str.isdigit, clause))
+        if any(charges_named(part) for part in _Parts.of(clause).optional) and any(map(str.isdigit, clause))
     )
 
 
@@ -129,11 +106,11 @@ class _Parts:
         for part in map(str.strip, _PARTS.split(clause)):
             if parts.charged and any(match.start == 0 for match in phrases("optional").find(part)):
                 parts.optional.append(parts.charged.pop())
-            if parts.charged and not _charges_in(part) and _begins_with_all(part):
+            if parts.charged and not charges_named(part) and _begins_with_all(part):
                 # 'Energy surcharge, all items 2.5 %'.
                 parts.charged[-1] += f" {part}"
                 continue
-            named = any(match.value != ChargeKind.OTHER for match in _charges_in(part))
+            named = any(match.value != ChargeKind.OTHER for match in charges_named(part))
             follows = is_optional(part) or (follows and not named)
             (parts.optional if follows else parts.charged).append(part)
         return parts
@@ -157,10 +134,10 @@ def beside_charges(clause: str) -> str:
 
 def _without_amount(part: str) -> ChargeWords | None:
     """'An energy surcharge applies': it will be charged, and nothing says how much."""
-    named = _charges_in(part)
+    named = charges_named(part)
     if not named or _is_included(part) or not _only_conditions(part) or _of_small_orders(part):
         return None
-    kind, label = ChargeKind(named[0].value), _label(part, named)
+    kind, label = ChargeKind(named[0].value), label_of(part, named)
     surcharge = kind is ChargeKind.ENERGY or phrases("surcharge_words").whole(label) is not None
     told = phrases("surcharge_applies").find(part) or find_currencies(part) or _PERCENT.search(fold(part))
     return ChargeWords(kind, label) if surcharge and told else None
@@ -173,7 +150,7 @@ def _stated_in(part: str) -> list[Found[str]]:
     # The 'incluido' of 'no incluido' is none by itself.
     said = [one for one in phrases("not_charge").find(part) if not any(_inside(one, *span) for span in within)]
     conditional = any(_is_condition(part, match) for match in said)
-    return [] if _is_included(part) or conditional or _of_small_orders(part) else _charges_in(part)
+    return [] if _is_included(part) or conditional or _of_small_orders(part) else charges_named(part)
 
 
 def _inside(match: Found[str], start: int, end: int) -> bool:
@@ -191,7 +168,7 @@ _AMOUNT_NEXT = re.compile(r"\s*(?:[^\W\d]{3}|[$€£])?\s*\d")
 
 def _of_small_orders(part: str) -> bool:
     """'Mindermengenzuschlag 60 EUR/t' is told beside the price, and no part of what a usual order costs."""
-    return bool(phrases("small_orders").find(part)) and bool(_charges_in(part))
+    return bool(phrases("small_orders").find(part)) and bool(charges_named(part))
 
 
 def _is_included(part: str) -> bool:
@@ -212,7 +189,7 @@ def _in_part(part: str) -> ChargeWords | None:
     if not named or find_grade(part) is not None:
         # 'Energy surcharge 3 % SBS, 2.5 % CRB' is one rate a board, and none for all of them.
         return None
-    kind, label = ChargeKind(named[0].value), _label(part, named)
+    kind, label = ChargeKind(named[0].value), label_of(part, named)
     percents = list(_PERCENT.finditer(fold(part)))
     if len(percents) == 1:
         readings = () if _ends_a_range(part, percents[0]) else number_readings(percents[0][1])

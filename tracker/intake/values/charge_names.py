@@ -1,0 +1,29 @@
+"""The names of what is charged beside a price: freight, energy, sheeting and the rest."""
+
+from enum import StrEnum
+
+from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import Found
+
+
+class ChargeKind(StrEnum):
+    FREIGHT = "freight"
+    ENERGY = "energy"
+    SHEETING = "sheeting"
+    OTHER = "other"
+
+
+def charges_named(text: str) -> list[Found[str]]:
+    """Charges named, a particular one ('energy') before a general one ('surcharge')."""
+    found = phrases("charges").find(text)
+    named = [match for match in found if match.value in set(ChargeKind)]
+    return sorted(named, key=lambda match: (match.value == "other", match.start))
+
+
+def label_of(text: str, found: list[Found[str]]) -> str:
+    """The charge's name with the words for 'surcharge' that stand directly beside it."""
+    start, end = found[0].start, found[0].end
+    for match in sorted(found[1:], key=lambda match: match.start):
+        if not text[end : match.start].strip() and match.start >= end:
+            end = match.end
+    return " ".join(text[start:end].split())
