@@ -10,6 +10,7 @@ from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.money import unit_of_format
 from tracker.intake.offers.price_cell import is_price
+from tracker.intake.offers.relief import free_for, kind_of
 from tracker.intake.offers.row_charges import LARGEST_PERCENTAGE
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
@@ -21,6 +22,7 @@ from tracker.intake.values.charges import (
     charge_header,
     find_charges,
     is_optional,
+    relieved,
 )
 from tracker.intake.values.currency import CurrencyReading
 from tracker.intake.values.delivery import terms_under
@@ -32,8 +34,6 @@ from tracker.trade.basis import Basis
 from tracker.trade.offer import OPEN, Charge, Evidence, NoteCode
 from tracker.trade.quantities import MassUnit
 
-_KIND_OF = {Role.FREIGHT: ChargeKind.FREIGHT, Role.ENERGY: ChargeKind.ENERGY, Role.SHEETING: ChargeKind.SHEETING}
-
 
 def fill_charges(
     draft: Draft, cells: dict[int, Cell], columns: Columns, scope: Scope, facts: FileFacts, borne: frozenset[int]
@@ -41,13 +41,14 @@ def fill_charges(
     """The row's charges in the order of the sheet, and the cells that said them; a charge with no currency or unit of
     its own has the price's. `borne`: the columns of charges that are in the price already."""
     found: list[Charge] = []
+    free = free_for(scope, draft.grade)
     in_columns: set[ChargeKind] = set()
     currency, basis = draft.currency, draft.basis
     for column in columns.of(*ON_TOP):
         if is_optional(column.text):
             _note_optional(draft, cells.get(column.index), column)
             continue
-        in_columns.add(_KIND_OF.get(column.role or Role.CHARGE, ChargeKind.OTHER))
+        in_columns.add(kind_of(column))
         if column.index in borne:
             continue
         cell = cells.get(column.index)
@@ -60,8 +61,10 @@ def fill_charges(
     own = [*_remarked(cells, columns), *_commented(draft.cell)]
     # Of other charges there may be several: an FSC's beside a toll.
     in_row = in_columns | {said.value.kind for said in own if said.value.kind is not ChargeKind.OTHER}
-    for said in (*own, *(around for around in scope.charges if around.value.kind not in in_row)):
-        charge = _stated(said.value, facts, currency, basis)
+    around = (said for said in scope.charges if said.value.kind not in in_row and not _repeats(said.value, in_columns))
+    for said in (*own, *around):
+        words = relieved(said.value, free)
+        charge = _stated(words, facts, currency, basis) if words is not None else None
         if charge is not None:
             found.append(charge)
             draft.evidence.append(said.evidence("charges"))
@@ -69,6 +72,12 @@ def fill_charges(
     _note_open_charges(draft)
     for optional in scope.all_of(OptionalCharge):
         draft.note(NoteCode.NUMBER_AMBIGUOUS, optional.where, _WITHOUT.format(optional.value.words))
+
+
+def _repeats(words: ChargeWords, in_columns: set[ChargeKind]) -> bool:
+    """'Surcharge is added to the price' says of the column 'Energy surcharge' what to do with it."""
+    general = words.kind is ChargeKind.OTHER and phrases("surcharge_words").whole(words.label) is not None
+    return general and not words.amounts and bool(in_columns - {ChargeKind.FREIGHT})
 
 
 def _note_optional(draft: Draft, cell: Cell | None, column: Column) -> None:

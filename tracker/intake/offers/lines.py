@@ -37,6 +37,7 @@ from tracker.intake.offers.outdated import Doubts, age_above, doubt_in_head
 from tracker.intake.offers.price import fill_price
 from tracker.intake.offers.price_cell import PriceCell, Standing, in_crowns, read_price, shows_crowns
 from tracker.intake.offers.price_changes import ask_of_change, ask_whether_in_force
+from tracker.intake.offers.relief import free_for, relieved_columns
 from tracker.intake.offers.row_changes import RowChanges
 from tracker.intake.offers.rows import Rows, WholeRow
 from tracker.intake.offers.said import Said
@@ -211,6 +212,7 @@ class TableReader:
         bracket = brackets.of(price, whole.row.index, scope)
         fill_bracket(draft, bracket)
         borne = borne_by(price, self._offers, whole.cells, columns)
+        borne |= relieved_columns(columns, free_for(scope, draft.grade), self._offers)
         fill_charges(draft, whole.cells, columns, scope, self._facts, borne)
         fill_hidden(draft, self._read.table.view, whole.row.index, price.index)
         unnamed = self._read.columns.doubt == UNNAMED and draft.currency is not None and draft.basis is not None

@@ -1,6 +1,7 @@
 """What is quoted beside the price: freight, energy, sheeting; as a column's header or inside a note."""
 
 import re
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from functools import lru_cache
 from itertools import chain
@@ -9,9 +10,11 @@ from tracker.intake.values.basis import BasisReading
 from tracker.intake.values.charge_names import ChargeKind, charges_named, label_of
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.currency import CurrencyReading, find_currencies
+from tracker.intake.values.denials import denied
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.money import find_price_unit, price_text
 from tracker.intake.values.numbers import NumberReading, number_readings
+from tracker.intake.values.relieved_charges import NoCharge, no_charges
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found
@@ -72,7 +75,17 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     """
     parts = (_Parts.of(clause).charged for clause in clauses(text))
     found = (_in_part(part) or _without_amount(part) for charged in parts for part in charged)
-    return tuple(charge for charge in found if charge is not None)
+    free = [said for said in no_charges(text) if not said.grades]
+    left = (relieved(charge, free) for charge in found if charge is not None)
+    return tuple(charge for charge in left if charge is not None)
+
+
+def relieved(charge: ChargeWords, free: Iterable[NoCharge]) -> ChargeWords | None:
+    """What is left of a charge: None where it is not charged, no amounts where it ends on a day to come."""
+    said = [one.later for one in free if one.is_of(charge.kind, charge.label)]
+    if not said:
+        return charge
+    return replace(charge, amounts=()) if all(said) else None
 
 
 @lru_cache(maxsize=4096)
@@ -149,8 +162,14 @@ def _stated_in(part: str) -> list[Found[str]]:
     within = [(match.start, match.end) for match in phrases("charge_filler").find(part)]
     # The 'incluido' of 'no incluido' is none by itself.
     said = [one for one in phrases("not_charge").find(part) if not any(_inside(one, *span) for span in within)]
+    said = [one for one in said if not (_relieves(part, one) and denied(part, one))]
     conditional = any(_is_condition(part, match) for match in said)
     return [] if _is_included(part) or conditional or _of_small_orders(part) else charges_named(part)
+
+
+def _relieves(part: str, match: Found[str]) -> bool:
+    """The 'waived' of 'will not be waived'."""
+    return phrases("relieved").whole(part[match.start : match.end]) is not None
 
 
 def _inside(match: Found[str], start: int, end: int) -> bool:

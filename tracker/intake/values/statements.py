@@ -24,6 +24,7 @@ from tracker.intake.values.multiples import converts
 from tracker.intake.values.orders_priced import orders_priced
 from tracker.intake.values.price_changes import ChangesPrice, price_changes
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency, price_says
+from tracker.intake.values.relieved_charges import NoCharge, no_charges
 from tracker.intake.values.small_orders import DearerIfSmall, dearer_if_small
 from tracker.intake.values.validity import Validity, validity
 from tracker.intake.values.weight import weight_units
@@ -102,6 +103,7 @@ Statement = (
     | DeliveryWeek
     | ChargeWords
     | OptionalCharge
+    | NoCharge
     | LegendEntry
 )
 
@@ -118,6 +120,7 @@ def _all(text: str) -> Iterator[Statement]:
     # A charge's own currency and basis are not the price's.
     yield from find_charges(text)
     yield from optional_charges(text)
+    yield from no_charges(text)
     for clause in clauses(text):
         if not converts(clause):
             yield from price_says(beside_charges(clause))
