@@ -25,6 +25,7 @@ from tracker.intake.columns.withheld import withheld_figures
 from tracker.intake.grid import Cell
 from tracker.intake.tables.table import Words
 from tracker.intake.values.delivery import Delivery
+from tracker.intake.values.discounts import taken_in_head
 from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.lead import LeadTime
 from tracker.intake.values.lead_sentences import lead_in_remark
@@ -171,9 +172,12 @@ def _doubt(columns: Columns, unsure: str) -> str:
         return unsure
     if len(offers) > 1 and not_told_apart(columns):
         return "several columns of order sizes stand beside several prices"
-    if columns.of(Role.DISCOUNT) and not columns.of(Role.NET_PRICE):
-        return "a discount stands beside the price, and it is not said whether it is taken off already"
-    return ""
+    open_discounts = [column for column in columns.of(Role.DISCOUNT) if not taken_in_head(column.text)]
+    return DISCOUNT_BESIDE if open_discounts and not columns.of(Role.NET_PRICE) else ""
+
+
+DISCOUNT_BESIDE = "a discount stands beside the price, and it is not said whether it is taken off already"
+"""The doubt that a note about such a discount lays to rest."""
 
 
 def _told_apart_by_letters(offers: Sequence[PriceColumn]) -> bool:

@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 
 from tracker.intake.columns.column import Columns, Kind, PriceColumn
 from tracker.intake.columns.groups import under_one_heading
-from tracker.intake.columns.prices import standing_apart
+from tracker.intake.columns.prices import DISCOUNT_BESIDE, standing_apart
 from tracker.intake.columns.unnamed import UNNAMED
 from tracker.intake.grid import Cell
 from tracker.intake.offers.alike import AlikeRows, Cells, Part, Told
@@ -47,6 +47,7 @@ from tracker.intake.offers.signs import evidence_of, marks_disagree, sign_by_siz
 from tracker.intake.offers.struck import ask_of_struck_board
 from tracker.intake.offers.terms import TERM_ROLES, Terms, terms_of
 from tracker.intake.tables.table import Headings, Words
+from tracker.intake.values.discounts import DiscountTaken
 from tracker.intake.values.list_age import Age
 from tracker.intake.values.roles import MEASURES, Role
 from tracker.trade.offer import NoteCode, PassedOver
@@ -215,8 +216,7 @@ class TableReader:
         borne |= relieved_columns(columns, free_for(scope, draft.grade), self._offers)
         fill_charges(draft, whole.cells, columns, scope, self._facts, borne)
         fill_hidden(draft, self._read.table.view, whole.row.index, price.index)
-        unnamed = self._read.columns.doubt == UNNAMED and draft.currency is not None and draft.basis is not None
-        doubtful = self._read.columns.doubt and not (unnamed and not _far_off(draft))
+        doubtful = self._read.columns.doubt and not self._laid_to_rest(draft, scope)
         if doubtful:
             _doubt(draft, self._read.columns.doubt)
         own = self._row_changes.of(whole, price, scope.headings)
@@ -229,6 +229,12 @@ class TableReader:
         ask_of_struck_board(draft, whole.cells, columns, self._facts)
         fill_comment(draft, self._facts)
         return draft
+
+    def _laid_to_rest(self, draft: Draft, scope: Scope) -> bool:
+        """Whether the doubt about the table's columns is settled by a usual price in a stated unit, or by a note."""
+        if self._read.columns.doubt == UNNAMED:
+            return draft.currency is not None and draft.basis is not None and not _far_off(draft)
+        return self._read.columns.doubt == DISCOUNT_BESIDE and bool(scope.nearest(DiscountTaken))
 
     def _describe_board(self, draft: Draft, cells: Cells, price: PriceColumn, scope: Scope) -> None:
         columns = self._columns[price.index]

@@ -8,8 +8,8 @@ from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
+from tracker.intake.values.discounts import discount_to_come
 from tracker.intake.values.multiples import multiplied_in_head
-from tracker.intake.values.open_discounts import discount_to_come
 from tracker.intake.values.price_changes import ChangesPrice
 from tracker.intake.values.roles import Role
 from tracker.trade.offer import Evidence, NoteCode

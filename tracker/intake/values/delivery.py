@@ -1,5 +1,6 @@
 """Whether a price includes the freight to the buyer, by Incoterms and words in five languages."""
 
+import re
 from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 
@@ -56,7 +57,7 @@ def find_delivery(text: str) -> Delivery | None:
         return Delivery(alone == "delivered", text.strip())
     found = _terms_in(text)
     if not found:
-        return _by_place(text) or _included_to_place(text)
+        return _by_place(text) or _labelled(text) or _included_to_place(text)
     said = {one.value for one in found} - {"port"}
     pieces = " … ".join(text[one.start : one.end] for one in found)
     if len(said) != 1:
@@ -74,6 +75,21 @@ def _by_place(text: str) -> Delivery | None:
         ends = match.after + 1 == len(places) or places[match.after + 1][0] in ",;.()/"
         if text[start].isupper() and text[start:end].isalpha() and ends:
             return Delivery(match.value == "delivered", text[match.start : end])
+    return None
+
+
+_COLON = re.compile(r"\s*[:=]\s*")
+
+
+def _labelled(text: str) -> Delivery | None:
+    """'Freight: included to your plant', 'Transport : non compris'."""
+    for match in phrases("carriage").find(text):
+        colon = _COLON.match(text, match.end)
+        told = tokens(fold(text[colon.end() :])) if colon is not None else []
+        denies = phrases("negations").at(told, 0)
+        included = phrases("freight_included").at(told, denies.after if denies is not None else 0)
+        if included is not None:
+            return Delivery(denies is None, text[match.start :].strip(" ."))
     return None
 
 

@@ -8,10 +8,10 @@ from tracker.intake.values.caliper import CaliperReading, find_calipers
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.currency import currency_text, find_currencies
 from tracker.intake.values.dates import find_dates
+from tracker.intake.values.discounts import discount_to_come
 from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.masses import find_masses
 from tracker.intake.values.multiples import multiplied
-from tracker.intake.values.open_discounts import discount_to_come
 from tracker.intake.values.withdrawn import withdrawn
 from tracker.intake.words.lists import phrases
 

@@ -13,6 +13,7 @@ from tracker.intake.values.clauses import clauses
 from tracker.intake.values.dates import DateReading, find_dates
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.delivery_week import DeliveryWeek, delivery_week
+from tracker.intake.values.discounts import DiscountTaken, discounts_taken
 from tracker.intake.values.freight_of_prices import freight_of_prices
 from tracker.intake.values.lead import LeadTime
 from tracker.intake.values.lead_sentences import find_lead, lead_by_itself, leads_by_grade
@@ -104,6 +105,7 @@ Statement = (
     | ChargeWords
     | OptionalCharge
     | NoCharge
+    | DiscountTaken
     | LegendEntry
 )
 
@@ -121,6 +123,7 @@ def _all(text: str) -> Iterator[Statement]:
     yield from find_charges(text)
     yield from optional_charges(text)
     yield from no_charges(text)
+    yield from discounts_taken(text)
     for clause in clauses(text):
         if not converts(clause):
             yield from price_says(beside_charges(clause))

@@ -1,18 +1,48 @@
-"""Discounts that a sheet names without their size: gross prices 'less your contract discount' leave open what is paid.
+"""Discounts that a sheet names without their size: those that still come off its prices, and those that are off.
 
-A discount that is in the prices already, or that hangs on the size of an order or the day of payment, leaves nothing
-open.
+Gross prices 'less your contract discount' leave open what is paid; a discount that hangs on the size of an order or the
+day of payment leaves nothing open.
 """
 
 import re
 from collections.abc import Iterable
+from dataclasses import dataclass
+from functools import lru_cache
 
+from tracker.intake.values.clauses import clauses
 from tracker.intake.values.denials import denied
 from tracker.intake.values.masses import find_masses
+from tracker.intake.values.relieved_charges import within_price
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found, tokens_of
 
 _COMMAS = re.compile(r",(?!\d)")
+
+
+@dataclass(frozen=True, slots=True)
+class DiscountTaken:
+    """The prices bear a discount already."""
+
+    words: str
+
+
+@lru_cache(maxsize=4096)
+def discounts_taken(text: str) -> tuple[DiscountTaken, ...]:
+    """The part sentences that say so: 'Rabatt bereits abgezogen', 'your rebate is included in the price'."""
+    if not phrases("discounts").find(text):
+        return ()
+    return tuple(DiscountTaken(clause) for clause in clauses(text) if any(map(_takes, _COMMAS.split(clause))))
+
+
+def _takes(part: str) -> bool:
+    named = [match for match in phrases("discounts").find(part) if match.value == "any"]
+    told = [match for match in phrases("to_be_deducted").find(part) if named and _is_told_of(part, match, named[0])]
+    return bool(named) and not denied(part, named[0]) and _is_taken(part, named[0], told)
+
+
+def taken_in_head(head: str) -> bool:
+    """Whether the head of discounts says that the prices bear them: 'Rebate incl.', 'Remise déjà déduite'."""
+    return within_price(head) or any(not denied(head, match) for match in phrases("discount_taken").find(head))
 
 
 def discount_to_come(clause: str) -> bool:
