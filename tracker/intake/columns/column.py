@@ -149,6 +149,7 @@ class Kind(StrEnum):
     PREVIOUS = "previous"
     ALL_IN = "all-in"
     TAXED = "tax-included"
+    COST = "cost"
 
 
 @dataclass(frozen=True, slots=True)

@@ -23,6 +23,7 @@ NEVER_PRICES = frozenset(
         Role.YIELD,
         Role.TOTAL,
         Role.CHANGE,
+        Role.MARGIN,
         Role.INDEX,
         Role.LEAD_TIME,
         Role.MINIMUM,

@@ -18,6 +18,7 @@ from tracker.intake.columns.in_force import (
 )
 from tracker.intake.columns.labels import label_of
 from tracker.intake.columns.order_sizes import order_size
+from tracker.intake.columns.own_costs import beside_costs, names_own_cost
 from tracker.intake.columns.paired import not_told_apart, sizes_before, without_sizes
 from tracker.intake.columns.shared_units import with_shared_units
 from tracker.intake.columns.unnamed import amount_per_unit, doubt_of, from_a_day, priced_alike, unnamed_figures
@@ -55,7 +56,7 @@ def price_columns(
     if kinds and set(kinds.values()) == {Kind.PREVIOUS}:
         kinds |= dict.fromkeys(from_a_day(columns, samples), Kind.OFFER)
     unsure = ""
-    unexplained = priced_alike(columns, list(kinds), samples)
+    unexplained = [column for column in priced_alike(columns, list(kinds), samples) if not names_own_cost(column)]
     kinds = _listed_beside(kinds, unexplained) | dict.fromkeys(unexplained, Kind.OFFER)
     if not kinds:
         unnamed = unnamed_figures(columns, samples)
@@ -95,10 +96,11 @@ def _without_prices(
 
 def _kinds(columns: Columns) -> dict[Column, Kind]:
     """Every column whose header says price, in the order of the sheet, with the kind of price that it is."""
-    net, plain = columns.of(Role.NET_PRICE), columns.of(Role.PRICE)
-    kinds: dict[Column, Kind] = {}
-    for column in columns.of(Role.PRICE, Role.NET_PRICE, Role.LIST_PRICE, Role.PREVIOUS_PRICE, Role.ALL_IN):
-        kinds[column] = _kind(column, columns, bool(net), bool(plain))
+    priced = columns.of(Role.PRICE, Role.NET_PRICE, Role.LIST_PRICE, Role.PREVIOUS_PRICE, Role.ALL_IN)
+    settled = beside_costs(priced)
+    others = [column for column in priced if column not in settled]
+    net, plain = (any(column.role is role for column in others) for role in (Role.NET_PRICE, Role.PRICE))
+    kinds = {column: settled.get(column) or _kind(column, columns, net, plain) for column in priced}
     for column in (*of_earlier_years(kinds), *marked_as_old(kinds), *before_the_new(kinds, columns)):
         kinds[column] = Kind.PREVIOUS
     return dict(sorted(kinds.items(), key=lambda item: item[0].index))
@@ -106,7 +108,7 @@ def _kinds(columns: Columns) -> dict[Column, Kind]:
 
 def _listed_beside(kinds: dict[Column, Kind], unexplained: Sequence[Column]) -> dict[Column, Kind]:
     """'Zielpreis' or 'List' alone beside figures like prices is no offer: the price to pay is among those, or asked."""
-    listed = bool(unexplained) and all(column.role is Role.LIST_PRICE for column in kinds)
+    listed = bool(unexplained) and all(column.role is Role.LIST_PRICE or names_own_cost(column) for column in kinds)
     return dict.fromkeys(kinds, Kind.LIST) if listed else kinds
 
 

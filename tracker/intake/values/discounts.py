@@ -64,8 +64,8 @@ def _still_comes_off(part: str) -> bool:
     if _is_taken(part, named[0], told):
         return False
     kinds = {match.value for match in told}
-    agreed = {match.value for match in phrases("agreed_discounts").find(part)}
-    return bool(kinds - {"weak"}) or "agreed" in agreed or (bool(kinds) and bool(agreed))
+    agreed = bool(phrases("agreed_discounts").find(part))
+    return bool(kinds - {"weak"}) or agreed or (bool(kinds) and bool(phrases("the_buyer").find(part)))
 
 
 def _is_told_of(part: str, said: Found[str], discount: Found[str]) -> bool:

@@ -48,6 +48,7 @@ class Role(StrEnum):
     YIELD = "yield"
     PROPERTY = "property"
     CHANGE = "change"
+    MARGIN = "margin"
     TOTAL = "total"
     DESTINATION = "destination"
     FORM = "form"
@@ -73,5 +74,5 @@ PRICES = frozenset({Role.PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.PREVIOUS_P
 ON_TOP = (Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE)
 """What is charged beside a price, in the order in which a column's role is looked for."""
 CHARGES = frozenset({*ON_TOP, Role.DISCOUNT, Role.CHANGE, Role.INDEX})
-MONEY = PRICES | CHARGES
+MONEY = PRICES | CHARGES | {Role.MARGIN}
 MEASURES = frozenset({Role.CALIPER, Role.WEIGHT})

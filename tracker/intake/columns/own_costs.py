@@ -1,0 +1,33 @@
+"""What a vendor pays himself, beside what he offers; and what a buyer pays, beside what he might sell for again."""
+
+from collections.abc import Iterable, Mapping
+
+from tracker.intake.columns.column import Column, Kind, basis_in_head
+from tracker.intake.columns.order_sizes import without_unit
+from tracker.intake.words.lists import phrases
+
+
+def names_own_cost(column: Column) -> bool:
+    """'Our buying cost', 'EK netto', 'Achat €/t'; 'Ihr EK' is the reader's own, and to be paid."""
+    return _names_cost(column) and not phrases("the_buyer").find(column.text)
+
+
+def _names_cost(column: Column) -> bool:
+    if any(match.value == "any" for match in phrases("own_costs").find(column.text)):
+        return True
+    lowest = column.said[-1] if column.said else None
+    named = without_unit(lowest, basis_in_head(lowest)) if lowest is not None else ""
+    return phrases("own_costs").whole(named) is not None
+
+
+def beside_costs(priced: Iterable[Column]) -> Mapping[Column, Kind]:
+    """The kinds of prices that costs settle: none where nothing but costs is priced, for then that is what is asked."""
+    columns = list(priced)
+    costs = [column for column in columns if names_own_cost(column)]
+    if costs and len(costs) < len(columns):
+        return dict.fromkeys(costs, Kind.COST)
+    own = [column for column in columns if _names_cost(column)]
+    if not own:
+        return {}
+    again = [column for column in columns if column not in own and phrases("selling_prices").find(column.text)]
+    return dict.fromkeys(again, Kind.LIST) | dict.fromkeys(own if again else (), Kind.OFFER)
