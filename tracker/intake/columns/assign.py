@@ -11,6 +11,7 @@ from tracker.intake.columns.beside import (
     like_its_group,
     no_charge_as_high,
     starts_a_discount,
+    unheaded_remarks,
     weighed,
     without_axis_words,
 )
@@ -57,7 +58,7 @@ def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
     columns = [told_from_payment(column, columns, samples[column.index]) for column in columns]
     columns = [like_its_group(column, columns, samples[column.index]) for column in columns]
     columns = [without_axis_words(column, columns, samples[column.index]) for column in columns]
-    columns = _with_a_product(_item_numbers(columns, samples), samples)
+    columns = unheaded_remarks(_with_a_product(_item_numbers(columns, samples), samples))
     columns = counts_of_units(columns, samples)
     columns = with_units_of_the_list(without_quantities(columns, samples), samples)
     columns = breaks_of_boards(without_steps(columns, table), table)

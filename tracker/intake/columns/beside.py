@@ -119,3 +119,16 @@ def without_axis_words(column: Column, columns: list[Column], cells: Sequence[Ce
 def _is_bare(cell: Cell) -> bool:
     head = head_of(cell)
     return head is not None and head.number is not None
+
+
+def unheaded_remarks(columns: list[Column]) -> list[Column]:
+    """Words under no head to the right of all prices, where a head names the boards: remarks on the rows."""
+    priced = [column.index for column in columns if column.role in PRICE_ROLES]
+    named = any(column.role in (Role.PRODUCT, Role.GRADE) and column.heads for column in columns)
+    if not priced or not named:
+        return columns
+    return [replace(column, role=Role.REMARKS) if _behind(column, max(priced)) else column for column in columns]
+
+
+def _behind(column: Column, last_price: int) -> bool:
+    return not column.heads and column.role in (None, Role.PRODUCT) and column.index > last_price

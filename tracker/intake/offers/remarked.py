@@ -1,4 +1,8 @@
-"""What a row's own remarks say of its price: 'price per tonne', 'Preis in CHF'."""
+"""What a row's own remarks say of its price: 'price per tonne', 'Preis in CHF', 'MT'."""
+
+import re
+from dataclasses import replace
+from functools import lru_cache
 
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
@@ -7,17 +11,26 @@ from tracker.intake.offers.money import basis_claim, currency_claim, unit_of_tex
 from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import at
 from tracker.intake.offers.settle import Claim
+from tracker.intake.values.basis import BasisReading, basis_span, basis_text
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import Statement, statements
 from tracker.intake.words.lists import phrases
+from tracker.trade.basis import BY_AREA, BY_WEIGHT
 
 
 def remarked(whole: WholeRow, columns: Columns) -> list[tuple[Cell, Statement]]:
     """What the row's own remarks say of its prices: 'price per tonne', 'Preis in CHF', or a unit of price alone."""
     remarks = [whole.cells[column.index] for column in columns.of(Role.REMARKS) if column.index in whole.cells]
-    priced = [cell for cell in remarks if isinstance(cell.value, str) and _speaks_of_prices(cell.text)]
-    return [(cell, said) for cell in priced for said in statements(cell.text)]
+    return [(cell, said) for cell in remarks if isinstance(cell.value, str) for said in _of_prices(cell.text)]
+
+
+@lru_cache(maxsize=4096)
+def _of_prices(text: str) -> tuple[Statement, ...]:
+    if _speaks_of_prices(text):
+        return statements(text)
+    units = (_unit(part) for part in _PARTS.split(text))
+    return tuple(SaysBasis(unit, text) for unit in units if unit is not None)
 
 
 def _speaks_of_prices(text: str) -> bool:
@@ -27,6 +40,26 @@ def _speaks_of_prices(text: str) -> bool:
     first, _, rest = text.strip().partition(" ")
     unit = unit_of_text(rest if rest and phrases("header_filler").whole(first) is not None else text)
     return unit is not None and unit.currency is not None
+
+
+_PARTS = re.compile(r",(?!\d)|[;()\n]|\s[-–—]\s")
+
+
+def _unit(part: str) -> BasisReading | None:
+    """'per tonne', 'MT', 'sold by the cwt': the unit that a part of a remark is, and no more.
+
+    Without a word for it only a weight or an area is one: 'rolls' and 'pallet' say how board comes, and '1000 kg' may
+    as well be how much of it.
+    """
+    bare = part
+    for said in reversed(phrases("unit_words").find(part)):
+        bare = f"{bare[: said.start]} {bare[said.end :]}"
+    unit = basis_text(bare)
+    if unit is None or bare != part or basis_span(part) is not None:
+        return unit
+    if unit.needs_sheet or unit.foreign is not None or not unit.bases <= BY_WEIGHT | BY_AREA:
+        return None
+    return replace(unit, foreign="quantity") if part.strip()[:1].isdigit() else unit
 
 
 def currencies_in(said_beside: list[tuple[Cell, Statement]]) -> tuple[Claim[str], ...]:
