@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from functools import cache, lru_cache
 from itertools import pairwise
 
+from tracker.intake.values.counted_units import count_of, thousand_of
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found, Phrases, Token
@@ -83,10 +84,16 @@ def reading_of(key: str, text: str) -> BasisReading:
 def unit_at(found: list[Token], place: int, text: str) -> tuple[BasisReading, int] | None:
     """The unit that begins at this token, and the number of the token after it. '1 t' is a ton as 't' is."""
     match = basis_phrases().at(found, place)
-    if match is None:
-        return unit_at(found, place + 1, text) if _is_one(found, place) else None
-    match = _with_explanation(found, match)
-    return reading_of(match.value, text[match.start : match.end]), match.after
+    if match is None and _is_one(found, place):
+        return unit_at(found, place + 1, text)
+    if match is not None and match.value != "thousand":
+        match = _with_explanation(found, match)
+        return reading_of(match.value, text[match.start : match.end]), match.after
+    counted = count_of(found, place, text) if match is None else thousand_of(found, match, text)
+    if counted is None:
+        return None
+    key, after = counted
+    return reading_of(key, text[found[place][1] : found[after - 1][2]]), after
 
 
 def _is_one(found: list[Token], place: int) -> bool:
