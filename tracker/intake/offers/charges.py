@@ -6,6 +6,7 @@ from decimal import Decimal
 
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.grid import Cell
+from tracker.intake.offers.charge_units import may_share_unit
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.money import unit_of_format
@@ -43,7 +44,6 @@ def fill_charges(
     found: list[Charge] = []
     free = free_for(scope, draft.grade)
     in_columns: set[ChargeKind] = set()
-    currency, basis = draft.currency, draft.basis
     for column in columns.of(*ON_TOP):
         if is_optional(column.text):
             _note_optional(draft, cells.get(column.index), column)
@@ -52,7 +52,7 @@ def fill_charges(
         if column.index in borne:
             continue
         cell = cells.get(column.index)
-        charge = _in_cell(cell, column, facts, currency, basis) if cell is not None else None
+        charge = _in_cell(cell, column, facts, draft) if cell is not None else None
         if cell is not None and charge is not None:
             found.append(charge)
             draft.evidence.append(Evidence("charges", at(cell), f"{column.text}: {cell.text.strip()}"))
@@ -64,7 +64,7 @@ def fill_charges(
     around = (said for said in scope.charges if said.value.kind not in in_row and not _repeats(said.value, in_columns))
     for said in (*own, *around):
         words = relieved(said.value, free)
-        charge = _stated(words, facts, currency, basis) if words is not None else None
+        charge = _stated(words, facts, draft) if words is not None else None
         if charge is not None:
             found.append(charge)
             draft.evidence.append(said.evidence("charges"))
@@ -111,14 +111,14 @@ def _take_freight_words(draft: Draft, cell: Cell, column: Column) -> None:
         draft.evidence.append(Evidence("delivered", at(cell), f"{column.text}: {cell.text.strip()}"))
 
 
-def _in_cell(cell: Cell, column: Column, facts: FileFacts, currency: str | None, basis: Basis | None) -> Charge | None:
+def _in_cell(cell: Cell, column: Column, facts: FileFacts, draft: Draft) -> Charge | None:
     head = charge_header(column.text)
     freight = column.role is Role.FREIGHT
     label = head.label if head is not None else column.text
     amount = _percentage(cell, column, facts)
     if amount is not None:
         return Charge(label, amount, None, None, freight) if amount > 0 else None
-    charge = _money(cell, column, facts, Charge(label, Decimal(0), currency, basis, freight))
+    charge = _money(cell, column, facts, Charge(label, Decimal(0), draft.currency, draft.basis, freight), draft.price)
     # Without the price's own currency or unit the line is asked about anyway.
     return charge if charge is None or charge.basis is not None else None
 
@@ -145,7 +145,7 @@ def _stated_rate(column: Column) -> Decimal | None:
     return Decimal(found[0].replace(",", ".")) if len(found) == 1 else None
 
 
-def _money(cell: Cell, column: Column, facts: FileFacts, charge: Charge) -> Charge | None:
+def _money(cell: Cell, column: Column, facts: FileFacts, charge: Charge, price: Decimal | None) -> Charge | None:
     amount, own_currency, own_basis = _amount(cell, facts)
     if amount is None:
         return _open(charge) if any(sign.isdigit() for sign in cell.text) else None
@@ -159,7 +159,12 @@ def _money(cell: Cell, column: Column, facts: FileFacts, charge: Charge) -> Char
     basis = _basis(own_basis or head_basis, charge.basis, facts)
     if own_currency is None and head_currency is not None and head_currency.cents:
         amount /= 100
-    return Charge(charge.label, amount, currency, basis, charge.freight) if currency and basis else _open(charge)
+    if not (currency and basis):
+        return _open(charge)
+    lent = own_basis is None and head_basis is None and currency == charge.currency
+    if lent and not may_share_unit(amount, price, freight=charge.freight):
+        return _open(charge)
+    return Charge(charge.label, amount, currency, basis, charge.freight)
 
 
 def _open(charge: Charge) -> Charge:
@@ -212,7 +217,8 @@ def _basis(reading: BasisReading | None, of_price: Basis | None, facts: FileFact
     return None
 
 
-def _stated(words: ChargeWords, facts: FileFacts, currency: str | None, of_price: Basis | None) -> Charge | None:
+def _stated(words: ChargeWords, facts: FileFacts, draft: Draft) -> Charge | None:
+    currency, of_price = draft.currency, draft.basis
     readings = settled(words.amounts, facts.decimal_sign)
     if words.amounts and all(reading.value <= 0 for reading in readings):
         return None
@@ -224,6 +230,9 @@ def _stated(words: ChargeWords, facts: FileFacts, currency: str | None, of_price
         return Charge(words.label, readings[0].value, None, None, freight)
     own = _currency(words.currency, currency)
     basis = _basis(words.basis, of_price if words.as_price else None, facts)
+    lent = words.as_price and words.basis is None
+    if lent and not may_share_unit(readings[0].value, draft.price, freight=freight):
+        return _open(charge)
     if own and basis:
         return Charge(words.label, readings[0].value, own, basis, freight)
     return _open(charge) if currency is not None and of_price is not None else None

@@ -1,0 +1,14 @@
+"""Whether a charge that names no unit can be per the price's own: freight of 62 beside 48.20 per MSF is per ton."""
+
+from decimal import Decimal
+
+_MOST, _LEAST_FREIGHT = Decimal("0.5"), Decimal("0.004")
+"""Parts of a price that no charge exceeds and that no freight falls short of; common practice, no source."""
+
+
+def may_share_unit(amount: Decimal, price: Decimal | None, *, freight: bool) -> bool:
+    """A charge of more than half a price, and freight of next to nothing, are per another unit than the price is."""
+    if price is None or not price:
+        return True
+    least = _LEAST_FREIGHT * price if freight else Decimal(0)
+    return least <= amount <= _MOST * price
