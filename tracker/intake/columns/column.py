@@ -158,7 +158,8 @@ class PriceColumn:
 
     `sheets`: the one sheet size that the header says, in every unit that it may be in.
     `label`: words of the header that are none of these, such as a place; they tell this price from those beside it.
-    `unexplained`: the header does not call it a price; its figures stay close to one beside it.
+    `unexplained`: the header does not call it a price; its figures stay close to one beside it. `ranged`: it holds an
+    end of ranges of prices.
     """
 
     column: Column
@@ -177,6 +178,7 @@ class PriceColumn:
     label: str = ""
     indicative: bool = False
     unexplained: bool = False
+    ranged: bool = False
     sizes: tuple[Column, ...] = ()
     """The columns that hold this price's own order size, row by row."""
     lender: Column | None = None

@@ -20,6 +20,7 @@ from tracker.intake.columns.labels import label_of
 from tracker.intake.columns.order_sizes import order_size
 from tracker.intake.columns.own_costs import beside_costs, names_own_cost
 from tracker.intake.columns.paired import not_told_apart, sizes_before, without_sizes
+from tracker.intake.columns.price_ranges import ranged_prices
 from tracker.intake.columns.shared_units import with_shared_units
 from tracker.intake.columns.unnamed import amount_per_unit, doubt_of, from_a_day, priced_alike, unnamed_figures
 from tracker.intake.columns.withheld import withheld_figures
@@ -53,6 +54,8 @@ def price_columns(
             by_role[column.role] = (*by_role.get(column.role, ()), column)
     found = Columns((), by_role)
     kinds = _kinds(found) or dict.fromkeys(amount_per_unit(found, samples), Kind.OFFER)
+    ranged = ranged_prices(columns, list(kinds), samples)
+    kinds |= dict.fromkeys(ranged, Kind.OFFER)
     if kinds and set(kinds.values()) == {Kind.PREVIOUS}:
         kinds |= dict.fromkeys(from_a_day(columns, samples), Kind.OFFER)
     unsure = ""
@@ -74,6 +77,7 @@ def price_columns(
                 _price_column(column, kind, axes),
                 sizes=sizes.get(column.index, ()),
                 unexplained=column in unexplained and not heads_delivered(column),
+                ranged=column in ranged,
             )
             for column, kind in kinds.items()
         ]
@@ -87,11 +91,14 @@ def price_columns(
 def _without_prices(
     by_role: Mapping[Role, tuple[Column, ...]], kinds: Mapping[Column, Kind]
 ) -> dict[Role, tuple[Column, ...]]:
-    """Where 'Making (min. 5 t)' heads prices, its figures are no smallest orders as well."""
+    """Where 'Making (min. 5 t)' or 'min | max' heads prices, its figures are no smallest orders as well."""
     return {
-        role: tuple(one for one in columns if role not in (Role.STOCK, Role.MINIMUM) or one not in kinds)
+        role: tuple(one for one in columns if role not in _QUANTITIES or one not in kinds)
         for role, columns in by_role.items()
     }
+
+
+_QUANTITIES = frozenset({Role.STOCK, Role.MINIMUM, Role.FROM_QUANTITY, Role.BELOW_QUANTITY})
 
 
 def _kinds(columns: Columns) -> dict[Column, Kind]:

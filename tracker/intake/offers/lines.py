@@ -223,6 +223,8 @@ class TableReader:
         ask_of_change(draft, price, scope, self._facts, own, listed=self._listed)
         if price.unexplained and not doubtful:
             _doubt(draft, f"“{price.column.text}” stands over figures like prices, and does not say what they are")
+        elif price.ranged:
+            _doubt(draft, f"“{price.column.text}” stands over one end, or the middle, of a range of prices")
         elif price.index in self._apart:
             _doubt(draft, f"“{price.column.text}” does not say what the prices beside it do")
         note_indicative(draft, read, price, whole.cells, columns, scope)
