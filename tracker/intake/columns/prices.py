@@ -34,8 +34,8 @@ from tracker.intake.values.lead_sentences import lead_in_remark
 from tracker.intake.values.list_age import Age, age_of_name
 from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.values.statements import Remark, says
+from tracker.intake.values.tax import tax_included
 from tracker.intake.values.validity import until_in_head
-from tracker.intake.words.lists import phrases
 
 
 def price_columns(
@@ -123,7 +123,7 @@ def _kind(column: Column, columns: Columns, net: bool, plain: bool) -> Kind:
     if column.role is Role.PREVIOUS_PRICE or _superseded(column):
         return Kind.PREVIOUS
     if _with_tax(column):
-        return Kind.TAXED
+        return Kind.TAXED if net or plain else Kind.OFFER
     if column.role is Role.LIST_PRICE:
         return Kind.LIST if net or plain else Kind.OFFER
     if column.role is Role.PRICE and net and columns.of(Role.DISCOUNT, Role.LIST_PRICE):
@@ -164,7 +164,7 @@ def _spread(price: PriceColumn) -> frozenset[str]:
 
 
 def _with_tax(column: Column) -> bool:
-    return any(phrases("vat_included").find(head.text) for head in column.said)
+    return any(tax_included(head.text) for head in column.said)
 
 
 def _superseded(column: Column) -> bool:

@@ -77,7 +77,7 @@ class TableReader:
         self._signs = {price.index: self._sign(price, texts[price.index]) for price in read.columns.prices}
         shown = any(map(shows_crowns, texts.values()))
         self._crowns = {index: in_crowns(written, shown=shown) for index, written in texts.items()}
-        self._listed = any(price.kind is Kind.LIST for price in read.columns.prices)
+        self._kinds = frozenset(price.kind for price in read.columns.prices)
         self._offers = tuple(price for price in read.columns.prices if price.kind is Kind.OFFER)
         self._apart = standing_apart(self._offers)
         self._heads_differ = len({price.delivery and price.delivery.delivered for price in self._offers}) > 1
@@ -220,7 +220,7 @@ class TableReader:
         if doubtful:
             _doubt(draft, self._read.columns.doubt)
         own = self._row_changes.of(whole, price, scope.headings)
-        ask_of_change(draft, price, scope, self._facts, own, listed=self._listed)
+        ask_of_change(draft, price, scope, self._facts, own, beside=self._kinds)
         if price.unexplained and not doubtful:
             _doubt(draft, f"“{price.column.text}” stands over figures like prices, and does not say what they are")
         elif price.ranged:

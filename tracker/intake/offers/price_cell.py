@@ -12,7 +12,7 @@ from tracker.intake.values.basis import BasisReading
 from tracker.intake.values.currency import CurrencyReading
 from tracker.intake.values.money import PriceText, price_text
 from tracker.intake.values.numbers import NumberReading, crowns_and_ore, number_readings, settled
-from tracker.intake.words.lists import phrases
+from tracker.intake.values.tax import names_tax
 from tracker.trade.offer import NoteCode
 
 
@@ -154,7 +154,7 @@ def _text(cell: Cell, sign: str | None, crowns: bool) -> PriceCell:
 def _is_tax(text: str) -> bool:
     """'19 % MwSt.' below the last price labels the tax of a sum."""
     rest = _RATE.sub(" ", text)
-    return rest != text and not any(map(str.isdigit, rest)) and bool(phrases("vat").find(rest))
+    return rest != text and not any(map(str.isdigit, rest)) and names_tax(rest)
 
 
 _RATE = re.compile(r"\d{1,2}(?:[.,]\d{1,3})?\s*%")

@@ -1,8 +1,8 @@
 """Prices that a note or a head changes are not what is paid as they stand: a person says what to do with them."""
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 
-from tracker.intake.columns.column import Column, PriceColumn
+from tracker.intake.columns.column import Column, Kind, PriceColumn
 from tracker.intake.offers.answered import key_about
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
@@ -12,6 +12,7 @@ from tracker.intake.values.discounts import discount_to_come
 from tracker.intake.values.multiples import multiplied_in_head
 from tracker.intake.values.price_changes import ChangesPrice
 from tracker.intake.values.roles import Role
+from tracker.intake.values.tax import tax_included
 from tracker.trade.offer import Evidence, NoteCode
 
 CHANGE = "price-change"
@@ -26,19 +27,21 @@ def ask_of_change(
     facts: FileFacts,
     own: Said[ChangesPrice] | None,
     *,
-    listed: bool,
+    beside: Collection[Kind],
 ) -> None:
     """Holds back a price that its own row or head, or the first note around it that is about it, says to change.
 
     `own`: what its row says, or a footnote whose sign it carries.
-    `listed`: list prices stand beside it, so that a discount of no known size is taken off those.
+    `beside`: the kinds of prices in the table: a discount of no known size is taken off list prices, and what is said
+    of tax is said of prices with tax, where there are such.
     """
     if any(asked.key.startswith("thousands:") for asked in draft.asked):
         # Asked already, with the currency that is counted so.
         return
     around = (*(() if own is None else (own,)), *_of_head(price.column), *scope.all_of(ChangesPrice))
-    net = price.column.role is Role.NET_PRICE or listed
-    said = next((one for one in around if _holds_for(one.value, draft) and not (net and one.value.of_gross)), None)
+    net, taxed = price.column.role is Role.NET_PRICE or Kind.LIST in beside, Kind.TAXED in beside
+    others = (one for one in around if not (net and one.value.of_gross) and not (taxed and one.value.tax))
+    said = next((one for one in others if _holds_for(one.value, draft)), None)
     if said is None:
         return
     ask_whether_it_stands(draft, said.value.words, f"in {said.where} changes what it comes to", facts)
@@ -69,6 +72,8 @@ def _of_head(price: Column) -> Iterator[Said[ChangesPrice]]:
             yield Said(ChangesPrice(head), at(cell), cell.text)
         elif discount_to_come(head):
             yield Said(ChangesPrice(head, of_gross=True), at(cell), cell.text)
+        elif tax_included(head):
+            yield Said(ChangesPrice(head, tax=True), at(cell), cell.text)
 
 
 def _holds_for(change: ChangesPrice, draft: Draft) -> bool:

@@ -1,5 +1,5 @@
 """Prices that their own footnote, remark or comment calls off ('withdrawn', 'no longer offered') or leaves open ('less
-contract discount')."""
+contract discount', 'incl. VAT')."""
 
 from collections.abc import Iterable, Iterator, Sequence
 from functools import lru_cache
@@ -14,6 +14,7 @@ from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.list_age import is_of_something_else
 from tracker.intake.values.price_changes import ChangesPrice, price_changes
 from tracker.intake.values.roles import Role
+from tracker.intake.values.tax import tax_included
 from tracker.intake.values.withdrawn import withdrawn
 
 _TELLING = (Role.PRODUCT, Role.REMARKS, Role.STOCK)
@@ -61,4 +62,6 @@ class RowChanges:
 def _in_remark(text: str) -> ChangesPrice | None:
     if withdrawn(text) and not is_of_something_else(text):
         return ChangesPrice(text.strip())
+    if tax_included(text):
+        return ChangesPrice(text.strip(), tax=True)
     return next((change for change in price_changes(text) if change.of_gross), None)

@@ -17,7 +17,7 @@ from tracker.intake.values.lead import LeadUnit, lead_unit
 from tracker.intake.values.masses import find_mass_units
 from tracker.intake.values.money import find_price_unit
 from tracker.intake.values.reams import Ream, ream_of
-from tracker.intake.values.role_words import header_roles, with_vat
+from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import PRICES, Role, RoleReading
 from tracker.intake.values.sheetsize import LengthUnit, SheetSize, find_sheet_sizes, length_unit
 from tracker.intake.values.weight import WeightReading, find_weights, weight_units
@@ -44,7 +44,6 @@ class Header:
     lead_unit: LeadUnit | None = None
     length_unit: LengthUnit | None = None
     percent: bool = False
-    vat_included: bool = False
     delivery: Delivery | None = None
     bracket: Bracket | None = None
     grade: GradeReading | None = None
@@ -93,7 +92,6 @@ def header(text: str) -> Header:
         lead_unit=lead_unit(text),
         length_unit=length_unit(text),
         percent="%" in text or bool(phrases("percent").find(text)),
-        vat_included=with_vat(text),
         delivery=find_delivery(text),
         bracket=bracket,
         grade=find_grade(text),

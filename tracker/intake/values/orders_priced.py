@@ -6,11 +6,12 @@ from tracker.intake.values.brackets import Bracket, bracket_text
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.masses import find_masses
 from tracker.intake.values.minimum import find_minimum
+from tracker.intake.values.tax import tax_included
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 
 _MOST_WORDS_BETWEEN = 6
-_OTHER_SUBJECTS = ("charges", "delivery", "superseded", "vat_included")
+_OTHER_SUBJECTS = ("charges", "delivery", "superseded")
 """Before the weight, words for one of these make the sentence speak of something else than board prices."""
 
 
@@ -37,7 +38,7 @@ def _in_clause(clause: str) -> Bracket | None:
 
 
 def _of_prices(before: str) -> bool:
-    return not any(phrases(section).find(before) for section in _OTHER_SUBJECTS)
+    return not (tax_included(before) or any(phrases(section).find(before) for section in _OTHER_SUBJECTS))
 
 
 def _begins_with_an_order_size(text: str) -> Bracket | None:

@@ -12,6 +12,7 @@ from tracker.intake.values.discounts import discount_to_come
 from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.masses import find_masses
 from tracker.intake.values.multiples import multiplied
+from tracker.intake.values.tax import tax_included
 from tracker.intake.values.withdrawn import withdrawn
 from tracker.intake.words.lists import phrases
 
@@ -24,13 +25,14 @@ _PLUS = re.compile(r"\+(?=\s*[^\W\d]{0,3}[$€£]?\s*\d)")
 class ChangesPrice:
     """Prices are to be reduced, or for some boards to be raised. `grade` and `calipers`: which; None and () for all.
 
-    `of_gross`: it is said of prices that are not called net.
+    `of_gross`: it is said of prices that are not called net. `tax`: the prices have value added tax in them.
     """
 
     words: str
     grade: GradeReading | None = None
     calipers: tuple[CaliperReading, ...] = ()
     of_gross: bool = False
+    tax: bool = False
 
 
 @lru_cache(maxsize=8192)
@@ -41,8 +43,20 @@ def price_changes(text: str) -> tuple[ChangesPrice, ...]:
 
 
 def _change(clause: str) -> ChangesPrice | None:
-    change = _reduction(clause) or _open_discount(clause) or _addition(clause) or _on_all(clause)
+    change = _taxed(clause) or _reduction(clause) or _open_discount(clause) or _addition(clause) or _on_all(clause)
     return change or (ChangesPrice(clause) if multiplied(clause) else _end(clause))
+
+
+_FEW_WORDS = 5
+
+
+def _taxed(clause: str) -> ChangesPrice | None:
+    """'Prices incl. 19 % VAT' and 'TVA comprise' alone; 'statutory VAT will be included in our invoices' and 'Total
+    TTC' say nothing of the list."""
+    if not tax_included(clause) or _names_a_charge(clause) or phrases("total").find(clause):
+        return None
+    of_prices = phrases("price_words").find(clause) or find_currencies(clause) or len(clause.split()) <= _FEW_WORDS
+    return ChangesPrice(clause, tax=True) if of_prices else None
 
 
 def _open_discount(clause: str) -> ChangesPrice | None:

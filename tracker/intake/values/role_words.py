@@ -1,6 +1,5 @@
 """Which roles the text of a header names: by its words, else by its unit, else by a near miss of a word."""
 
-import re
 from dataclasses import replace
 from functools import lru_cache
 
@@ -9,6 +8,7 @@ from tracker.intake.values.caliper import caliper_unit
 from tracker.intake.values.currency import currency_phrases
 from tracker.intake.values.money import PriceUnit, find_price_unit
 from tracker.intake.values.roles import MONEY, Role, RoleReading
+from tracker.intake.values.tax import tax_included
 from tracker.intake.values.weight import weight_units, without_density
 from tracker.intake.words.likeness import meanings_of_phrases, near_miss
 from tracker.intake.words.lists import phrases
@@ -22,7 +22,8 @@ def header_roles(text: str) -> tuple[RoleReading, ...]:
 
     By its words, else by its unit, else by a near miss of a word.
     """
-    if with_vat(text):
+    if tax_included(text):
+        # A calculation step beside the net price.
         return (RoleReading(Role.LIST_PRICE, 1.0, text),)
     if without_density(text) != text and not weight_units(text):
         return (RoleReading(Role.PROPERTY, 1.0, text),)
@@ -53,14 +54,6 @@ def _begins_with_minimum(text: str) -> bool:
     """'Min. kvantitet' is a smallest order, whatever a quantity is called; 'min. 5 t' is where a size begins."""
     found = phrases("minimum").find(text)
     return bool(found) and found[0].first == 0 and not any(sign.isdigit() for sign in text)
-
-
-_RATE = re.compile(r"\d+(?:[.,]\d+)?\s*%")
-
-
-def with_vat(text: str) -> bool:
-    """Whether a header says that VAT is included ('Net incl. 19 % VAT'): a calculation step beside the net price."""
-    return bool(phrases("vat_included").find(_RATE.sub("", text)))
 
 
 def _by_words(text: str) -> list[RoleReading]:
