@@ -51,3 +51,25 @@ def test_a_legend_says_what_the_codes_of_a_unit_column_mean(key):
     ]  # fmt: skip
     clashing = lines([*rows, [], *key, [], ["Remarks"], ["A", "US dollars per tonne"]])
     assert clashing["D2"].state == "question"
+
+
+@pytest.mark.parametrize(
+    ("price", "per"),
+    [
+        ("Price CZK/kg", "Per Qty"), ("Price EUR/kg", "per"), ("Price EUR/kg", "Price unit"),
+        ("Preis EUR/kg", "PE"), ("Preis EUR/kg", "je"), ("Prix EUR/kg", "par"), ("Prix EUR/kg", "Unité de prix"),
+        ("Precio EUR/kg", "por"), ("Precio EUR/kg", "Cantidad base"), ("Pris EUR/kg", "per"),
+        ("Pris EUR/kg", "Prisenhet"),
+    ],
+)  # fmt: skip
+@pytest.mark.parametrize("count", [100, "100"])
+def test_a_count_beside_a_unit_in_the_head_multiplies_it(price, per, count):
+    rows = [["Grade", "g/m²", price, per], ["GC1", 250, 118, count], ["GC1", 280, 1.19, type(count)(1)]]
+    found = lines(rows)
+    assert (found["C2"].state, found["C3"].state, found["C3"].offer.basis) == ("question", "accepted", "kg")
+    assert codes(found["C2"]) == {"basis-unknown"}
+
+
+def test_quantities_beside_a_price_multiply_nothing():
+    found = lines([["Grade", "g/m²", "EUR/kg", "Qty"], ["GC1", 250, 1.18, 100], ["GC1", 280, 1.19, 1000]])
+    assert [(line.state, line.offer.basis) for line in found.values()] == [("accepted", "kg")] * 2

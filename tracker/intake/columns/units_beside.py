@@ -6,7 +6,7 @@ from decimal import Decimal
 
 from tracker.intake.columns.column import Column
 from tracker.intake.grid import Cell
-from tracker.intake.tables.heads import head_text
+from tracker.intake.tables.heads import PRICE_ROLES, head_text
 from tracker.intake.tables.table import HeadedColumn
 from tracker.intake.values.caliper import caliper_unit
 from tracker.intake.values.header import header
@@ -65,13 +65,33 @@ def _is_unit_of(measured: HeadedColumn, unit: str) -> bool:
 
 
 def counts_of_units(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
-    """'je | ME' over '1000 | KG': beside a column of units, figures under 'per' say how many of them."""
-    perhaps = [column for column in columns if column.role is Role.BASIS or phrases("per").whole(column.text)]
-    counts = {column.index for column in perhaps if _are_figures(samples[column.index])}
-    if not any(column.role is Role.BASIS and column.index not in counts for column in columns):
+    """'je | ME' over '1000 | KG', and 'Price EUR/kg | per' over '118 | 100': figures under 'per' say how many units,
+    where a column or a price's head says which."""
+    perhaps = [column for column in columns if _asks_for_unit(column)]
+    counts = {column.index for column in perhaps if _are_counts(samples[column.index])}
+    others = [column for column in columns if column.index not in counts]
+    if not any(column.role is Role.BASIS or (column.role in PRICE_ROLES and column.bases) for column in others):
         return columns
     return [replace(column, role=Role.PER_QUANTITY) if column.index in counts else column for column in columns]
 
 
-def _are_figures(cells: Sequence[Cell]) -> bool:
-    return bool(cells) and all(isinstance(cell.value, Decimal) for cell in cells)
+def _asks_for_unit(column: Column) -> bool:
+    asks = any(head.strength(role) >= _PLAINLY for head in column.said for role in (Role.BASIS, Role.PER_QUANTITY))
+    return column.role is Role.BASIS or asks or phrases("per").whole(column.text) is not None
+
+
+_PLAINLY = 0.9
+
+
+def _are_counts(cells: Sequence[Cell]) -> bool:
+    """1, 100, 1000: round numbers, in a spreadsheet or as text."""
+    figures = [cell.value if isinstance(cell.value, Decimal) else _digits(cell.text) for cell in cells]
+    return bool(figures) and all(figure is not None and figure.normalize() in _COUNTS for figure in figures)
+
+
+def _digits(text: str) -> Decimal | None:
+    plain = text.strip().replace(" ", "")
+    return Decimal(plain) if plain.isdecimal() else None
+
+
+_COUNTS = frozenset(map(Decimal, (1, 10, 50, 100, 500, 1000, 2000, 3000, 10000)))

@@ -23,7 +23,7 @@ from tracker.intake.offers.remarked import bases_in, currencies_in, remarked
 from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.settle import Claim, Settled, settle
-from tracker.intake.offers.unit_cells import unit_cells
+from tracker.intake.offers.unit_cells import counted, unit_cells
 from tracker.intake.values.money import price_text
 from tracker.trade.basis import BY_SHEET, Basis, BoardMeasure
 from tracker.trade.offer import LineEvidence, NoteCode
@@ -62,7 +62,7 @@ def fill_price(
         currency = settle([*currencies[:1], currencies_in(said_beside), *currencies[1:]])
         basis = settle([*bases[:1], bases_in(said_beside, facts), *bases[1:]])
     _fill_currency(draft, currency, facts)
-    _fill_basis(draft, basis, facts)
+    _fill_basis(draft, counted(basis, whole, columns, facts), facts)
     if read.delivered is not None:
         draft.delivered = read.delivered
     _look(draft)

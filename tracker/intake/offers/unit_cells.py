@@ -5,8 +5,11 @@ from decimal import Decimal
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
-from tracker.intake.offers.money import unit_of_text
+from tracker.intake.offers.money import bases_of, unit_of_text
 from tracker.intake.offers.rows import WholeRow
+from tracker.intake.offers.said import at
+from tracker.intake.offers.settle import Claim, Settled
+from tracker.intake.values.basis import basis_text
 from tracker.intake.values.numbers import number_readings, settled
 from tracker.intake.values.roles import Role
 from tracker.intake.words.fold import fold
@@ -14,18 +17,43 @@ from tracker.intake.words.fold import fold
 
 def unit_cells(whole: WholeRow, columns: Columns, facts: FileFacts) -> list[Cell]:
     """The row's unit and currency cells; how many units and which ('100' | 'kg') are one unit, beside any currency."""
-    wanted = columns.of(Role.BASIS, Role.PER_QUANTITY, Role.CURRENCY)
-    if not wanted:
-        return []
-    cells = [_decoded(whole.cells[column.index], facts) for column in wanted if column.index in whole.cells]
-    counts = [cell for cell in cells if _counts(cell, facts) not in ((), (1,))]
+    cells = _cells(whole, columns, facts)
+    counts = _several(cells, facts)
     named = [cell for cell in cells if not _counts(cell, facts)]
     units = [cell for cell in named if not _only_currency(cell)]
     if len(counts) != 1 or len(units) != 1:
         return named
-    count = " or ".join(f"{number:f}" for number in _counts(counts[0], facts))
-    together = f"{count} {units[0].text.strip()}"
+    together = f"{_number(counts[0], facts)} {units[0].text.strip()}"
     return [units[0]._replace(value=together, text=together), *(cell for cell in named if cell is not units[0])]
+
+
+def counted(settled: Settled[str], whole: WholeRow, columns: Columns, facts: FileFacts) -> Settled[str]:
+    """'Price CZK/kg | Per Qty' over '2750 | 100': with a count and no unit in its row, the price may be per so many of
+    the units that the head says."""
+    cells = _cells(whole, columns, facts)
+    counts = _several(cells, facts)
+    named = any(not _counts(cell, facts) and not _only_currency(cell) for cell in cells)
+    if settled.by is None or settled.value is None or named or not counts:
+        return settled
+    count, number = counts[0], _number(counts[0], facts)
+    several = basis_text(f"{number} {settled.value}")
+    other = bases_of(several, facts) if several is not None else frozenset({f"foreign:{number} {settled.value}"})
+    words = f"{settled.by.words} / {count.text.strip()}"
+    return Settled(other | {settled.value}, Claim(other | {settled.value}, at(count), words))
+
+
+def _cells(whole: WholeRow, columns: Columns, facts: FileFacts) -> list[Cell]:
+    wanted = columns.of(Role.BASIS, Role.PER_QUANTITY, Role.CURRENCY)
+    return [_decoded(whole.cells[column.index], facts) for column in wanted if column.index in whole.cells]
+
+
+def _several(cells: list[Cell], facts: FileFacts) -> list[Cell]:
+    """The cells that count more than one unit."""
+    return [cell for cell in cells if _counts(cell, facts) not in ((), (1,))]
+
+
+def _number(count: Cell, facts: FileFacts) -> str:
+    return " or ".join(f"{number:f}" for number in _counts(count, facts))
 
 
 def _decoded(cell: Cell, facts: FileFacts) -> Cell:

@@ -56,5 +56,9 @@ def _is_a_noun(found: list[Token], place: int, text: str) -> bool:
     """A word right behind the thousand, in the same line, that says nothing else of a price."""
     if place >= len(found) or not found[place][0].isalpha() or "\n" in text[found[place - 1][2] : found[place][1]]:
         return False
+    side = phrases("length_units").at(found, place)
+    if side is not None and side.value != "m":
+        # '700 x 1000 mm' is a sheet, though 'x' may be 'per'.
+        return False
     money = phrases("currency").at(found, place) is not None and found[place][0] not in _FEET
     return not money and not any(phrases(section).at(found, place) for section in _TELL_NO_UNIT)
