@@ -17,7 +17,7 @@ from tracker.intake.values.grade import coated_count, find_grade
 from tracker.intake.values.money import price_unit
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import Role
-from tracker.intake.values.sheetsize import sheet_text
+from tracker.intake.values.sheetsize import find_sheet_sizes, sheet_text
 from tracker.intake.values.validity import validity_text
 
 _MEASURE = re.compile(r"[\d.,\s'-]+[^\W\d]{0,6}\.?")
@@ -78,7 +78,9 @@ def _currency(cell: Cell, _: Column) -> bool:
 
 
 def _size(cell: Cell, column: Column) -> bool:
-    return isinstance(cell.value, str) and bool(sheet_text(cell.text, column.length_unit))
+    return isinstance(cell.value, str) and bool(
+        sheet_text(cell.text, column.length_unit) or find_sheet_sizes(cell.text)
+    )
 
 
 def _bracket(cell: Cell, column: Column) -> bool:

@@ -82,7 +82,7 @@ def price_columns(
             for column, kind in kinds.items()
         ]
     )
-    found.prices = with_shared_units(prices, samples)
+    found.prices = with_shared_units(prices, found.board, samples)
     found.by_role = _without_prices(without_sizes(found, sizes), kinds)
     found.doubt = _doubt(found, unsure)
     return found

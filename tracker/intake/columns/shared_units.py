@@ -13,10 +13,15 @@ _NAMES_A_UNIT = re.compile(r"/|\b(?:per|je|pro|par|por|la|le|kr)\b", re.IGNORECA
 """What may bring in a unit, also one that is not understood: such a head has a unit of its own."""
 
 
-def with_shared_units(prices: Sequence[PriceColumn], samples: Mapping[int, Sequence[Cell]]) -> tuple[PriceColumn, ...]:
+def with_shared_units(
+    prices: Sequence[PriceColumn], boards: Sequence[Column], samples: Mapping[int, Sequence[Cell]]
+) -> tuple[PriceColumn, ...]:
     """The prices with the column that lends each its unit: its own head says neither money nor unit, its figures go
     row by row with those at its left, whose head says both, and no other head of the table says another."""
     offers = [price for price in prices if price.kind is Kind.OFFER]
+    if not any(price.column.currencies or price.column.bases for price in offers):
+        corner = next((column for column in boards if column.currencies and column.bases), None)
+        return tuple(replace(price, lender=corner) for price in prices)
     lenders = [price.column for price in offers if price.column.currencies and price.column.bases]
     if len({_unit(column) for column in lenders}) != 1:
         return tuple(prices)

@@ -93,13 +93,17 @@ def decimal_commas_split_fields(records: list[list[str]]) -> bool:
 
 
 def _header(records: list[list[str]]) -> tuple[int, int] | None:
-    """Place and width of the first record with three or more filled fields, all of them words."""
-    for place, record in enumerate(records[:60]):
-        fields = _trimmed(record)
-        filled = sum(bool(field.strip()) for field in fields)
-        if filled >= 3 and not any(_WHOLE_NUMBER.fullmatch(field) for field in fields):
-            return place, len(fields)
-    return None
+    """Place and width of the first of the widest records with three or more filled fields, all of them words."""
+    worded = [
+        (place, len(fields))
+        for place, fields in enumerate(map(_trimmed, records[:60]))
+        if sum(bool(field.strip()) for field in fields) >= _FEWEST_HEADS
+        and not any(_WHOLE_NUMBER.fullmatch(field) for field in fields)
+    ]
+    return max(worded, key=lambda found: found[1], default=None)
+
+
+_FEWEST_HEADS = 3
 
 
 def _trimmed(record: list[str]) -> list[str]:

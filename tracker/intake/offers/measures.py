@@ -169,7 +169,8 @@ def _sheets_said(
     for column in columns.of(Role.SHEET_SIZE):
         cell = cells.get(column.index)
         if cell is not None:
-            yield sheet_text(cell.text, column.length_unit), at(cell), cell.text.strip()
+            sizes = sheet_text(cell.text, column.length_unit) or find_sheet_sizes(cell.text)
+            yield sizes, at(cell), cell.text.strip()
     sides = _sides(cells, columns)
     if sides is not None:
         yield (sides.value,), sides.where, sides.words

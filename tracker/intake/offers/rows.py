@@ -123,13 +123,19 @@ class Rows:
             merged = spread.get((row.index, column.index)) if spread else None
             if merged is not None:
                 whole[column.index] = merged
-            elif column.index in held and (column.role in _UNITS or not new_board or self._groups(column)):
+            elif column.index in held and (column.role in _UNITS or not new_board or self._groups(column, cells)):
                 whole[column.index] = held[column.index]
         return whole
 
-    def _groups(self, column: Column) -> bool:
-        """A vendor once, to the left of several boards, quotes them all; a place is where all of them go."""
-        return column.role in (Role.VENDOR, Role.DESTINATION) and all(column.index < leader for leader in self._leaders)
+    def _groups(self, column: Column, cells: dict[int, Cell]) -> bool:
+        """A vendor once, to the left of several boards, quotes them all; a place is where all of them go, and a grade
+        that of those whose descriptions say no more than how they are coated."""
+        others = [leader for leader in self._leaders if leader != column.index]
+        if not all(column.index < leader for leader in others):
+            return False
+        if column.role is Role.GRADE:
+            return all(_says_coating_alone(cells[leader].text) for leader in others if leader in cells)
+        return column.role in (Role.VENDOR, Role.DESTINATION)
 
     def _no_offer(self, row: BodyRow, cells: dict[int, Cell]) -> str:
         """Why a row of figures offers nothing: a total, a charge, a term under the price column; '' for an offer."""
@@ -275,6 +281,12 @@ class _Once:
         """The row above this one leaves the column empty: then the same value again begins a new group."""
         above = rows.get(row - 1)
         return above is None or self.index not in above
+
+
+def _says_coating_alone(text: str) -> bool:
+    """'C1S, white back' under a grade written once; 'Fenlight White' may be another board."""
+    reading = find_grade(text)
+    return reading is not None and not reading.words and reading.coated is not None
 
 
 def _written_once(table: Table, columns: Columns, filled: Sequence[Column]) -> frozenset[int]:

@@ -14,10 +14,12 @@ from tracker.intake.values.charges import ChargeWords
 from tracker.intake.values.column_legend import column_named
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading, find_grade
+from tracker.intake.values.lead import LeadTime
 from tracker.intake.values.legends import LegendEntry
 from tracker.intake.values.list_boards import LONGEST_TITLE, board_of_list
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.statements import SaysWeightBasis, Statement, statements
+from tracker.intake.values.validity import Validity
 from tracker.intake.values.weight import find_weights
 from tracker.intake.words.lists import phrases
 
@@ -107,17 +109,21 @@ class Level:
     @cached_property
     def sizes(self) -> tuple[Words, ...]:
         """The short texts that may say how large a sheet is: those that state no terms but what a price is in, and
-        where it is for."""
+        when and where it is for."""
         return tuple(
             words
             for words in self.texts
-            if len(words.text) <= LONGEST_TITLE and not _states_terms(words.text, SaysCurrency, SaysBasis, Delivery)
+            if len(words.text) <= LONGEST_TITLE and not _states_terms(words.text, *_BESIDE)
         )
 
     def place(self, words: Words) -> str:
         if self.name == "sheet name":
             return "the sheet's name"
         return f"{words.sheet}!{at(words.cell)}" if self.foreign else at(words.cell)
+
+
+_BESIDE = (SaysCurrency, SaysBasis, Delivery, LeadTime, Validity)
+"""What a title says of prices and not of boards."""
 
 
 def _states_terms(text: str, *but: type[object]) -> bool:

@@ -97,7 +97,11 @@ def _read_sheet(view: View) -> ReadSheet:
             texts += words_of(table.view, range(table.first_row, table.last_row + 1))
         else:
             tables.append(read)
-    return ReadSheet(replace(found, texts=tuple(texts)), tuple(tables))
+    whole = replace(found, texts=tuple(texts))
+    for read in tables:
+        # What only looked like a table may describe the boards of another: a form above a scale of prices.
+        read.passed_over = read.passed_over and passed_table(read, whole)
+    return ReadSheet(whole, tuple(tables))
 
 
 def _read_table(table: Table, above: Sequence[Words]) -> ReadTable:

@@ -19,9 +19,11 @@ from tracker.intake.values.money import price_unit
 
 @dataclass
 class Body:
-    """Rows with figures, each with its sub-headings, and the rows of words that follow the last of them."""
+    """Rows with figures, each with its sub-headings; footnotes among them, and the rows of words that follow the last
+    of them."""
 
     rows: list[BodyRow] = field(default_factory=list)
+    notes: list[int] = field(default_factory=list)
     after: list[int] = field(default_factory=list)
 
 
@@ -38,13 +40,24 @@ def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
         if row not in boards or _goes_on_with_notes(view, row, pending, last):
             pending.append(row)
             continue
-        if pending:
-            headings = Headings(tuple(words_of(view, pending)), headings)
-            pending = []
+        notes = [other for other in pending if last is not None and _is_footnote(view, other)]
+        body.notes += notes
+        heading = [other for other in pending if other not in notes]
+        headings = Headings(tuple(words_of(view, heading)), headings) if heading else headings
+        pending = []
         body.rows.append(BodyRow(row, headings, last is not None and row > last + 1))
         last = row
     body.after = pending
     return body
+
+
+_FOOTNOTE = re.compile(r"\s*(?:[*†‡]+\)?|\*?\)|[¹²³⁴])\s*\S")
+
+
+def _is_footnote(view: View, row: int) -> bool:
+    """'*) SEK per 1 000 m²' between a list and an index below it: said of what has the sign, and no sub-heading."""
+    first, *others = view.rows[row].values()
+    return not others and _FOOTNOTE.match(first.text) is not None
 
 
 _NUMBERED = re.compile(r"\s*\(?\d{1,2}[.)]\s*[^\W\d]")
@@ -59,7 +72,7 @@ def _goes_on_with_notes(view: View, row: int, pending: Sequence[int], last: int 
 
 def _has_figures(cells: dict[int, Cell], valued: frozenset[int]) -> bool:
     """Something stands in a price column, beside or instead of what describes the board."""
-    priced = [cells[column] for column in valued if column in cells]
+    priced = [cells[column] for column in valued if column in cells and not cells[column].text.rstrip().endswith(":")]
     if any(looks_priced(cell) for cell in priced):
         return True
     # 'call' or a dash beside a board counts; a heading that happens to stand in a price column is alone.

@@ -150,7 +150,8 @@ def _zone_tables(band: View, zone: Zone, rows: list[int]) -> tuple[list[Table], 
         after -= {row.index for row in body.rows}
         if body.rows:
             after -= {row for row in rows if row < body.rows[-1].index}
-            table = Table(part, tuple(columns), body.rows, zone.top, body.rows[-1].index, zone.titles)
+            notes = tuple(words_of(part, body.notes))
+            table = Table(part, tuple(columns), body.rows, zone.top, body.rows[-1].index, zone.titles, notes)
             tables.append(without_line_pairs(table))
     return tables, sorted(after)
 

@@ -2,17 +2,34 @@
 
 from tracker.intake.tables.view import View
 from tracker.intake.values.company import company_name
+from tracker.intake.values.role_words import header_roles
+from tracker.intake.values.roles import Role
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import tokens_of
 
 
 def is_letterhead(view: View, row: int) -> bool:
-    """'Cartones Brezalta, S.L. | Portes incluidos', 'Tarifa 2026/3 | válida hasta 31/12': who quotes, or the list's
-    number, at the left edge of the row below. Firms beside each other head the prices of each."""
+    """'Cartones Brezalta, S.L. | Portes incluidos', 'Lieferant | Kartonwerk AG | Währung | EUR', 'Tarifa 2026/3 |
+    válida hasta 31/12': who quotes, or the list's number, at the left edge of the row below. Firms beside each other
+    head the prices of each."""
     cells = view.rows[row]
-    first, *others = (cells[column].text for column in sorted(cells))
-    if not others or min(cells) > min(view.rows.get(row + 1, cells)):
+    texts = [cells[column].text for column in sorted(cells)]
+    if len(texts) < _FEWEST or min(cells) > min(view.rows.get(row + 1, cells)):
         return False
-    if company_name(first) is not None:
-        return not any(company_name(other) is not None for other in others)
-    return any(map(str.isdigit, first)) and bool(phrases("list_names").at(tokens_of(first), 0))
+    firms = [place for place, text in enumerate(texts) if company_name(text) is not None]
+    if firms:
+        return len(firms) == 1 and (firms[0] == 0 or (firms[0] == 1 and _leads_to_a_firm(texts[0])))
+    return any(map(str.isdigit, texts[0])) and bool(phrases("list_names").at(tokens_of(texts[0]), 0))
+
+
+_FEWEST = 2
+
+
+def _leads_to_a_firm(text: str) -> bool:
+    """'Lieferant' names what follows, and 'RPT 4411' the report that the firm's program wrote."""
+    return any(map(str.isdigit, text)) or any(
+        reading.role is Role.VENDOR and reading.strength >= _PLAINLY for reading in header_roles(text)
+    )
+
+
+_PLAINLY = 0.9

@@ -199,12 +199,15 @@ def _says_something(cell: Cell) -> bool:
     return cell.fault is not None or bool(cell.text.strip())
 
 
+_LEADERS = re.compile(r"(?:[._…·] ?){4,}")
+"""What leads the eye from a board to its price: 'SBS C1S 18 pt ........ $1,248/ST'."""
 _LONGEST_TEXT = 4000
 """Signs of one cell that are read: two pages of terms."""
 
 
 def tidied(cell: Cell) -> Cell:
-    """The cell with its text's spaces made plain: no-break and double spaces, and spaces at the ends, say nothing.
+    """The cell with its text's spaces made plain: no-break and double spaces, and spaces at the ends, say nothing, nor
+    do rows of dots.
 
     Of a very long text the beginning is read: no list says its terms in more, and a spoilt one takes minutes.
     """
@@ -217,9 +220,10 @@ def tidied(cell: Cell) -> Cell:
 @lru_cache(maxsize=16384)
 def _plain(text: str) -> str | None:
     """The text tidied, None where it is tidy."""
-    if text and len(text) <= _LONGEST_TEXT and not _UNTIDY.search(text):
+    if text and len(text) <= _LONGEST_TEXT and not _UNTIDY.search(text) and not _LEADERS.search(text):
         return None
-    return "\n".join(" ".join(line.split()) for line in text[:_LONGEST_TEXT].splitlines()).strip()
+    plain = _LEADERS.sub(" ", text[:_LONGEST_TEXT])
+    return "\n".join(" ".join(line.split()) for line in plain.splitlines()).strip()
 
 
 def part_of(view: View, rows: Iterable[int], columns: range | None = None) -> View:

@@ -8,6 +8,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import head_of
 from tracker.intake.tables.table import Words
 from tracker.intake.tables.view import View
+from tracker.intake.values.roles import Role
 
 
 def words_of(view: View, rows: Iterable[int]) -> list[Words]:
@@ -22,10 +23,13 @@ def row_words(view: View, row: int) -> list[Words]:
     """What one row says: each cell by itself, or joined to the label before it."""
     found: list[Words] = []
     label: Cell | None = None
-    for _, cell in sorted(view.rows.get(row, {}).items()):
+    cells = [cell for _, cell in sorted(view.rows.get(row, {}).items())]
+    for place, cell in enumerate(cells):
         said = shown(cell)
         if not said:
             continue
+        if label is not None and place > 1 and _asks_for_the_next(cell, cells[place + 1 :]):
+            label = None
         if label is not None:
             text = f"{_labelled(found[-1].text, label)} {said}"
             found[-1] = Words(view.sheet, row, label, text)
@@ -36,6 +40,17 @@ def row_words(view: View, row: int) -> list[Words]:
         if label is not None and label is not cell and len(said) > 40:
             label = None
     return found
+
+
+def _asks_for_the_next(cell: Cell, following: list[Cell]) -> bool:
+    """The 'Währung' of 'Lieferant | Kartonwerk AG | Währung | EUR': a line of a form may ask for several things."""
+    head = head_of(cell) if following and isinstance(cell.value, str) else None
+    return head is not None and head.named and head.role in _ASKED_FOR and not any(map(str.isdigit, cell.text))
+
+
+_ASKED_FOR = frozenset(
+    {Role.CURRENCY, Role.DELIVERY_TERMS, Role.VALIDITY, Role.LEAD_TIME, Role.MINIMUM, Role.PAYMENT, Role.RECEIVED}
+)
 
 
 def _labelled(said: str, label: Cell) -> str:

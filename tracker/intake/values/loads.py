@@ -80,12 +80,19 @@ def _definition(part: str) -> LoadDefinition | None:
         return None
     if kind in ("pallet", "roll"):
         # 'max. 1,000 kg' or 'about 800 kg' define nothing.
-        each = mass_text(_NET.sub("", rest.strip(" .)")))
+        each = mass_text(_NET.sub("", _of_all_boards_taken(rest).strip(" .)")))
         return LoadDefinition(kind, part, each=each) if each is not None else None
     bracket = bracket_text(rest.strip())
     if bracket is None or bracket.not_weight:
         return None
     return LoadDefinition(kind, part, bracket=bracket)
+
+
+def _of_all_boards_taken(text: str) -> str:
+    """'800 kg for all grades' without its last words, which take nothing away."""
+    said = phrases("all_of_them").find(text)
+    before = text[: said[0].start].split() if said else []
+    return " ".join(before[:-1]) if len(before) > 2 and not before[-1][0].isdigit() else text
 
 
 def _behind_sign(text: str) -> str:

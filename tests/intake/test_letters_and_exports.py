@@ -1,0 +1,116 @@
+"""What real people's sheets hold: report lines, forms in one row, scales under a form, rows of dots, short signs."""
+
+from decimal import Decimal
+
+import pytest
+
+from tests.intake.sheets import codes, lines
+from tracker.intake.files.delimited import read_delimited
+from tracker.intake.values.caliper import caliper_unit
+from tracker.intake.values.legends import legend
+from tracker.intake.values.loads import load_definitions
+
+METRIC = ["Sorte", "g/m²", "Dicke µm", "Preis", "ME"]
+
+
+def _accepted(found) -> set[str]:
+    return {cell for cell, line in found.items() if str(line.state) == "accepted"}
+
+
+def test_a_line_that_asks_for_several_things_is_read_one_by_one():
+    form = ["Lieferant", "Kartonwerk Südhang AG", None, "Währung", "EUR", "Lieferbedingung", "DAP"]
+    found = lines([form, METRIC, ["GD2", 300, 385, "905,00", "t"], ["GC2", 275, 470, "1.236,50", "t"]])
+    offer = found["D3"].offer
+    assert _accepted(found) == {"D3", "D4"}
+    assert (offer.vendor, offer.currency, offer.delivered) == ("Kartonwerk Südhang AG", "EUR", True)
+
+
+def test_a_scale_of_prices_below_a_form_is_of_the_forms_board():
+    form = [["Sorte", "Faltschachtelkarton GC2"], ["Flächengewicht", "260 g/m²"], ["Dicke", "440 µm"]]
+    scale = [["Abnahmemenge", "Preis EUR je Tonne"], ["5 bis 10 t", 1185], ["ab 10 t", 1138]]
+    found = lines([*form, [], *scale])
+    assert [(line.offer.grade, line.offer.caliper_um, line.offer.from_kg) for line in found.values()] == [
+        ("FBB", 440, 5000),
+        ("FBB", 440, 10000),
+    ]
+
+
+def test_rows_of_dots_lead_to_a_price_and_are_no_minus():
+    found = lines(
+        [
+            ["DELIVERED PRICES"],
+            ["SBS C1S 12 pt 51 lb/MSF ............ $1,262/ST"],
+            ["CCNB 18 pt 70 lb/MSF ..... $930/ST"],
+        ]
+    )
+    assert found["A2"].offer.price == 1262
+
+
+def test_a_size_in_a_title_with_other_terms_is_the_sheets():
+    title = ["Sheets 720 x 1020 mm, price per sheet ex VAT, despatch 5 working days"]
+    found = lines([title, ["Board", "GSM", "Micron", "Each"], ["SBB C2S", 250, 290, "27.4p"]])
+    assert found["D3"].offer.sheet_mm == (720, 1020)
+    assert found["D3"].offer.price == Decimal("0.274")
+
+
+def test_a_size_behind_a_word_for_the_form_is_read():
+    head = ["Bezeichnung", "g/m²", "Format/Breite", "Preis EUR/t"]
+    found = lines([head, ["GD2", 400, "Format 72 x 102 cm", 882.5], ["GD2", 350, "Rolle 84 cm", 871.5]])
+    assert [line.offer.sheet_mm for line in found.values()] == [(720, 1020), None]
+
+
+def test_a_grade_written_once_holds_for_descriptions_of_the_coating_alone():
+    head = ["Grade", "Description", "pt", "USD/short ton"]
+    rows = [["SBS", "C1S, smooth", 14, 1232], [None, "C2S", 18, 1268], [None, "Fenlight White", 18, 1290]]
+    found = lines([head, *rows, ["CRB", "C1S", 18, 921]])
+    assert [line.offer.grade for line in found.values()] == ["SBS", "SBS", None, "CRB"]
+    assert "grade-unknown" in codes(found["D4"])
+
+
+def test_the_unit_in_the_corner_over_the_boards_is_the_prices():
+    found = lines(
+        [["US$/short ton", "Basis weight, lb/MSF", None], ["Grade", 52, 60], ["SBS", 1245, 1230], ["CRB", 870, 860]]
+    )
+    assert {(line.offer.currency, str(line.offer.basis)) for line in found.values()} == {("USD", "short_ton")}
+
+
+def test_each_block_has_the_vendor_that_its_label_names():
+    head = ["Prix EUR/tonne", "Sorte", "Grammage g/m²"]
+    first = [["Fournisseur :", "Cartonnerie Hautvoisin"], head, [1156, "GC1", 250], [801, "GD2", 350]]
+    second = [["Fournisseur :", "Papiers Ravelane"], head, [1149, "GC1", 250], [812, "GD2", 350]]
+    found = lines([*first, [], *second])
+    assert [line.offer.vendor for line in found.values()] == ["Cartonnerie Hautvoisin"] * 2 + ["Papiers Ravelane"] * 2
+
+
+def test_a_note_between_a_list_and_an_index_is_the_lists():
+    head = ["Kvalitet", "Pris*", "Ytvikt"]
+    rows = [["GD2", 2590, "300 g/m²"], ["GT1", 2610, "280 g/m²"], ["*) SEK per 1 000 m², fritt kund."]]
+    found = lines([head, *rows, [], ["Massaindex", 1184]])
+    assert (found["B2"].offer.currency, str(found["B2"].offer.basis)) == ("SEK", "1000m2")
+
+
+def test_the_widest_line_of_words_is_a_files_header():
+    report = "RPT PRC01,LAKEHEAD BOARD DISTRIBUTION,RUN 20261106,CURR USD,UOM CWT,,\r\n"
+    rows = (
+        "ITEM,GRD,CAL_PT,BW,PRICE,EXPDT,DAYS\r\n1,SBS,12,51,69.50,2027-03-31,21\r\n2,CUK,18,70,62.40,2027-03-31,21\r\n"
+    )
+    assert read_delimited((report + rows).encode()).cells[2, 4].text == "69.50"
+
+
+@pytest.mark.parametrize("text", ["1 palet = 800 kg en todas las calidades", "1 Palette = 800 kg bei allen Sorten"])
+def test_what_a_pallet_of_any_grade_weighs_is_a_definition(text):
+    assert [definition.each.words for definition in load_definitions(text)] == ["800 kg"]
+
+
+def test_about_what_a_pallet_weighs_defines_nothing():
+    assert load_definitions("1 pallet = max. 800 kg for all grades") == ()
+
+
+def test_the_label_of_a_legend_is_no_part_of_its_first_name():
+    found = legend("Förkortningar: VK = folding boxboard (FBB); RK = white-lined chipboard (WLC)")
+    assert [(entry.name, entry.grade.grade) for entry in found] == [("VK", "FBB"), ("RK", "CRB")]
+
+
+@pytest.mark.parametrize(("text", "unit"), [("µ", "um"), ("(μ)", "um"), ("u", None)])
+def test_the_sign_of_a_micron_stands_alone(text, unit):
+    assert (None if caliper_unit(text) is None else caliper_unit(text).value) == unit
