@@ -221,7 +221,9 @@ class TableReader:
             _doubt(draft, self._read.columns.doubt)
         own = self._row_changes.of(whole, price, scope.headings)
         ask_of_change(draft, price, scope, self._facts, own, beside=self._kinds)
-        if price.unexplained and not doubtful:
+        if whole.doubt:
+            _doubt(draft, whole.doubt)
+        elif price.unexplained and not doubtful:
             _doubt(draft, f"“{price.column.text}” stands over figures like prices, and does not say what they are")
         elif price.ranged:
             _doubt(draft, f"“{price.column.text}” stands over one end, or the middle, of a range of prices")

@@ -7,40 +7,44 @@ from functools import cache, lru_cache
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.asides import begin_a_group
+from tracker.intake.offers.neighbours import Neighbours
 from tracker.intake.offers.outdated import age_of_cells, columns_beside
 from tracker.intake.offers.row_charges import charge_of_row
+from tracker.intake.offers.row_labels import (
+    RowKind,
+    heads_charges,
+    kind_of_row,
+    names_board,
+    names_grade,
+    names_measure,
+    term_of_row,
+)
 from tracker.intake.offers.said import Said, at
-from tracker.intake.tables.heads import head_of_words, looks_priced
+from tracker.intake.tables.heads import looks_priced
 from tracker.intake.tables.table import BodyRow, Headings, Table, Words
-from tracker.intake.values.caliper import find_calipers
-from tracker.intake.values.charges import charge_header
-from tracker.intake.values.grade import find_grade
-from tracker.intake.values.header import header
 from tracker.intake.values.lead import LeadUnit, lead_unit
-from tracker.intake.values.lengths import measured
 from tracker.intake.values.list_age import Age
 from tracker.intake.values.roles import ON_TOP, Role
-from tracker.intake.values.statements import Remark, Statement, says
-from tracker.intake.values.weight import find_weights
-from tracker.intake.words.lists import phrases, words
+from tracker.intake.values.statements import Statement
+from tracker.intake.words.lists import words
 
 _BOARD = (Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.FORM)
 _UNITS = (Role.BASIS, Role.CURRENCY, Role.PER_QUANTITY)
 _TERMS = (Role.VENDOR, Role.LEAD_TIME, Role.VALIDITY, Role.MINIMUM, Role.DELIVERY_TERMS)
 _FILLED = (*_BOARD, Role.WIDTH, Role.LENGTH, Role.DESTINATION, *_UNITS, *_TERMS, *ON_TOP)
-_NO_OFFER_LABELS = frozenset({
-    *ON_TOP, *_TERMS, Role.TOTAL, Role.DISCOUNT, Role.PAYMENT, Role.INDEX, Role.CHANGE, Role.MARGIN, Role.STOCK,
-    Role.YIELD, Role.PACKING, Role.SHEETS_WEIGHT,
-}) - {Role.VENDOR}  # fmt: skip
 
 
 @dataclass(slots=True)
 class WholeRow:
-    """A row with its values filled in. `own` are the columns that the row itself has cells in."""
+    """A row with its values filled in. `own` are the columns that the row itself has cells in.
+
+    `doubt`: why it may be no board at all, '' where it is one.
+    """
 
     row: BodyRow
     cells: dict[int, Cell]
     own: frozenset[int]
+    doubt: str = ""
 
 
 class Rows:
@@ -58,6 +62,8 @@ class Rows:
         self._priced = frozenset(price.index for price in columns.prices)
         self._copied = (*(column.index for column in self._filled), *self._priced)
         self._beside = columns_beside(table, columns)
+        self._neighbours = Neighbours(table, self._priced)
+        self._across = any(price.caliper or price.weights for price in columns.prices)
         self._measures = tuple(column.index for column in columns.of(Role.CALIPER, Role.WEIGHT, Role.GRADE))
         self.passed: dict[int, str] = {}
         self.stated: list[Words] = []
@@ -80,14 +86,14 @@ class Rows:
                 headings = row.headings
                 held = {} if begin_a_group(headings.own) else held
             cells = above = self._as_above(self._table.view.rows[row.index], above)
-            reason = self._no_offer(row, cells)
+            reason, doubt = self._no_offer(row, cells)
             if reason:
                 self.passed[row.index] = reason
                 continue
             cells = self._with_merged_prices(row.index, cells)
             whole = self._filled_in(row, cells, held)
             held = {index: whole[index] for index in self._once if index in whole}
-            yield WholeRow(row, whole, frozenset(cells))
+            yield WholeRow(row, whole, frozenset(cells), doubt)
         self._gone_over = True
 
     def _with_merged_prices(self, row: int, cells: dict[int, Cell]) -> dict[int, Cell]:
@@ -137,35 +143,56 @@ class Rows:
             return all(_says_coating_alone(cells[leader].text) for leader in others if leader in cells)
         return column.role in (Role.VENDOR, Role.DESTINATION)
 
-    def _no_offer(self, row: BodyRow, cells: dict[int, Cell]) -> str:
-        """Why a row of figures offers nothing: a total, a charge, a term under the price column; '' for an offer."""
+    def _no_offer(self, row: BodyRow, cells: dict[int, Cell]) -> tuple[str, str]:
+        """Why a row of figures offers nothing, and why it may be no offer: '' and '' for one that surely is."""
         label = self._label(cells)
         if label is None:
-            return self._unlabelled(row, cells)
+            return self._unlabelled(row, cells), ""
         if age_of_cells(cells, self._beside)[0] is Age.SUPERSEDED:
-            return "marked as no longer in force"
+            return "marked as no longer in force", ""
         # First, because it settles nearly every row of a long list and costs next to nothing.
         if self._has_board(cells, label):
-            return ""
-        if _heads_measures(label.text):
-            return "measures of boards, no price"
-        if _is_total(label.text):
-            return "a total or an average"
-        if Remark.INDEX in says(label.text):
-            return "an index or a rate of exchange"
-        if charge_header(label.text) is not None and not _describes_board(label.text):
-            self._state_charge(row, cells, label)
-            return "a charge, no board"
+            return "", ""
+        kind = kind_of_row(label.text)
+        if kind is not None:
+            told = self._told_apart(kind, label, cells)
+            if told is not None:
+                return "", told
+            self._take(kind, row, cells, label)
+            return kind.value, ""
         above = row.headings.own if row.headings is not None else ()
-        if any(_heads_charges(words.text) for words in above) and not _names_board(label):
-            return "a charge, no board"
-        head = head_of_words(label.text)
-        if head is not None and head.named and head.role in _NO_OFFER_LABELS:
-            self._take_terms(head.role, row, cells, label)
-            return "a term of the offer, no board"
-        return ""
+        if any(heads_charges(words.text) for words in above) and not names_board(label.text):
+            return RowKind.CHARGE.value, ""
+        return "", ""
 
-    def _take_terms(self, role: Role, row: BodyRow, cells: dict[int, Cell], label: Cell) -> None:
+    def _told_apart(self, kind: RowKind, label: Cell, cells: dict[int, Cell]) -> str | None:
+        """What leaves it open whether a row is a board, where its name has a word for something else in it.
+
+        '' where what it costs shows that it is one, None where it is what its name says.
+        """
+        named, measured = names_grade(label.text), names_measure(label.text)
+        if kind is RowKind.MEASURES or not (named or measured):
+            return None
+        alike = self._neighbours.cost_as_much(cells)
+        if alike and kind in (RowKind.CHARGE, RowKind.TERM):
+            return ""
+        whole = named and (measured or self._across)
+        if alike is False or not whole or (alike is None and label not in self._named(cells)):
+            return None
+        return f"“{label.text.strip()}” may be a board, or {kind.value.partition(',')[0]}"
+
+    def _named(self, cells: dict[int, Cell]) -> list[Cell]:
+        """The row's cells below a head that says that boards stand there."""
+        return [cells[column.index] for column in self._columns.board if column.heads and column.index in cells]
+
+    def _take(self, kind: RowKind, row: BodyRow, cells: dict[int, Cell], label: Cell) -> None:
+        """What a row says that is no offer, for the rows that are."""
+        if kind is RowKind.CHARGE:
+            self._state_charge(row, cells, label)
+        elif kind is RowKind.TERM:
+            self._take_terms(term_of_row(label.text), row, cells, label)
+
+    def _take_terms(self, role: Role | None, row: BodyRow, cells: dict[int, Cell], label: Cell) -> None:
         """'Lead time | 15 days | 4 weeks' gives each price column its own; a single one is every column's."""
         leads = {index: cells[index] for index in self._priced if index in cells}
         if role is Role.LEAD_TIME and len(leads) > 1:
@@ -199,43 +226,6 @@ class Rows:
             return ""
         board = any(column.index in cells for column in self._columns.of(*_BOARD))
         return "" if board else "figures without a board"
-
-
-@lru_cache(maxsize=4096)
-def _heads_charges(text: str) -> bool:
-    """'Freight, US$ per short ton' over rows of zones: what follows are rates, as long as no row names a board."""
-    head = head_of_words(text)
-    return head is not None and head.named and head.role in ON_TOP and find_grade(text) is None
-
-
-@lru_cache(maxsize=4096)
-def _is_total(text: str) -> bool:
-    """'Total', 'Average of all grades', and 'SBS C1S average'."""
-    ends = (match.end for match in phrases("total").find(text))
-    return Remark.TOTAL in says(text) or any(not text[end:].strip(" .:") for end in ends)
-
-
-@lru_cache(maxsize=4096)
-def _heads_measures(text: str) -> bool:
-    """'GC1 g/m²' beside figures: what the board weighs, and not what it costs; 'rolls under 62 in' has a figure."""
-    if any(one.unit for units in ("caliper_units", "weight_units") for one in measured(text, units)):
-        return False
-    said = header(text)
-    units = len(said.weight_units) == 1 or said.caliper_unit is not None
-    return units and said.basis is None and said.currency is None and not (said.weights or said.calipers)
-
-
-@lru_cache(maxsize=4096)
-def _describes_board(text: str) -> bool:
-    """'GC1, 250 g/m², 405 µm, FSC' begins with its grade and measures it: a board with one more word in its name."""
-    grade, charge = find_grade(text), charge_header(text)
-    if grade is None or charge is None or not grade.grades or not (find_weights(text) or find_calipers(text)):
-        return False
-    return 0 <= text.find(grade.words) < text.find(charge.label)
-
-
-def _names_board(label: Cell) -> bool:
-    return find_grade(label.text) is not None or bool(find_calipers(label.text))
 
 
 @lru_cache(maxsize=4096)

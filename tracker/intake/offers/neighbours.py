@@ -1,0 +1,54 @@
+"""Whether a row costs what the boards around it do: what tells 'Premium SBS 18 pt' from a premium for SBS."""
+
+from collections.abc import Mapping
+from decimal import Decimal
+
+from tracker.intake.grid import Cell
+from tracker.intake.offers.row_labels import kind_of_row
+from tracker.intake.tables.table import Table
+from tracker.intake.values.money import price_text
+
+_LOOKED_AT = 500
+_NEAR = Decimal("1.5")
+"""How far outside the prices of other boards one more may lie; common practice, no source."""
+_OF_ONE_UNIT = 5
+"""Prices further apart than so many times are not per one unit, and tell nothing of another; no source."""
+
+
+class Neighbours:
+    """The lowest and the highest figure of each price column of a table, beside what is no charge and no total."""
+
+    def __init__(self, table: Table, priced: frozenset[int]) -> None:
+        self._table, self._priced = table, priced
+        self._spans: dict[int, tuple[Decimal, Decimal]] | None = None
+
+    def cost_as_much(self, cells: Mapping[int, Cell]) -> bool | None:
+        """Whether all figures of a row among the prices are like those above and below; None without any to compare."""
+        if self._spans is None:
+            self._spans = self._of_boards()
+        own = {index: figure for index in self._priced & cells.keys() if (figure := _figure(cells[index])) is not None}
+        compared = [(figure, self._spans[index]) for index, figure in own.items() if index in self._spans]
+        if not compared or any(high > _OF_ONE_UNIT * low for _, (low, high) in compared):
+            return None
+        return all(low <= _NEAR * figure and figure <= _NEAR * high for figure, (low, high) in compared)
+
+    def _of_boards(self) -> dict[int, tuple[Decimal, Decimal]]:
+        spans: dict[int, tuple[Decimal, Decimal]] = {}
+        rows = self._table.rows
+        for row in rows[:: 1 + len(rows) // _LOOKED_AT]:
+            cells = self._table.view.rows[row.index]
+            if any(kind_of_row(cell.text) for cell in cells.values() if isinstance(cell.value, str)):
+                continue
+            for index in self._priced & cells.keys():
+                figure = _figure(cells[index])
+                if figure is not None and figure > 0:
+                    low, high = spans.get(index, (figure, figure))
+                    spans[index] = min(low, figure), max(high, figure)
+        return spans
+
+
+def _figure(cell: Cell) -> Decimal | None:
+    if isinstance(cell.value, Decimal):
+        return cell.value
+    price = price_text(cell.text) if isinstance(cell.value, str) else None
+    return price.amounts[0].value if price is not None and price.amounts else None

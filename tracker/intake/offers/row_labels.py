@@ -1,0 +1,96 @@
+"""What the label of a row with figures says that it is, where it is no board: a total, an index, a charge, a term."""
+
+from enum import StrEnum
+from functools import lru_cache
+
+from tracker.intake.tables.heads import head_of_words
+from tracker.intake.values.caliper import find_calipers
+from tracker.intake.values.charges import charge_header
+from tracker.intake.values.grade import find_grade
+from tracker.intake.values.header import header
+from tracker.intake.values.lengths import measured
+from tracker.intake.values.roles import ON_TOP, Role
+from tracker.intake.values.statements import Remark, says
+from tracker.intake.values.weight import find_weights
+from tracker.intake.words.lists import phrases
+
+_TERMS = frozenset({
+    *ON_TOP, Role.LEAD_TIME, Role.VALIDITY, Role.MINIMUM, Role.DELIVERY_TERMS, Role.TOTAL, Role.DISCOUNT, Role.PAYMENT,
+    Role.INDEX, Role.CHANGE, Role.MARGIN, Role.STOCK, Role.YIELD, Role.PACKING, Role.SHEETS_WEIGHT,
+})  # fmt: skip
+
+
+class RowKind(StrEnum):
+    """What a row is that offers nothing, in the words in which that is told."""
+
+    MEASURES = "measures of boards, no price"
+    TOTAL = "a total or an average"
+    INDEX = "an index or a rate of exchange"
+    CHARGE = "a charge, no board"
+    TERM = "a term of the offer, no board"
+
+
+@lru_cache(maxsize=4096)
+def kind_of_row(label: str) -> RowKind | None:
+    """What the words of a label say that its row is; None where they say nothing of the kind."""
+    if _heads_measures(label):
+        return RowKind.MEASURES
+    if _is_total(label):
+        return RowKind.TOTAL
+    if Remark.INDEX in says(label):
+        return RowKind.INDEX
+    if charge_header(label) is not None and not _describes_board(label):
+        return RowKind.CHARGE
+    return RowKind.TERM if term_of_row(label) is not None else None
+
+
+def term_of_row(label: str) -> Role | None:
+    """Which term of the offer a label names."""
+    head = head_of_words(label)
+    return head.role if head is not None and head.named and head.role in _TERMS else None
+
+
+@lru_cache(maxsize=4096)
+def heads_charges(heading: str) -> bool:
+    """'Freight, US$ per short ton' over rows of zones: what follows are rates, as long as no row names a board."""
+    head = head_of_words(heading)
+    return head is not None and head.named and head.role in ON_TOP and find_grade(heading) is None
+
+
+def names_board(label: str) -> bool:
+    """Whether a label names a board by its grade or its caliper."""
+    return find_grade(label) is not None or bool(find_calipers(label))
+
+
+def names_grade(label: str) -> bool:
+    """Whether a label says for certain of what grade a board is."""
+    grade = find_grade(label)
+    return grade is not None and bool(grade.grades)
+
+
+def names_measure(label: str) -> bool:
+    """Whether a label measures a board: '18 pt', '300 g/m²'."""
+    return bool(find_calipers(label)) or bool(find_weights(label))
+
+
+def _is_total(text: str) -> bool:
+    """'Total', 'Average of all grades', and 'SBS C1S average'."""
+    ends = (match.end for match in phrases("total").find(text))
+    return Remark.TOTAL in says(text) or any(not text[end:].strip(" .:") for end in ends)
+
+
+def _heads_measures(text: str) -> bool:
+    """'GC1 g/m²' beside figures: what the board weighs, and not what it costs; 'rolls under 62 in' has a figure."""
+    if any(one.unit for units in ("caliper_units", "weight_units") for one in measured(text, units)):
+        return False
+    said = header(text)
+    units = len(said.weight_units) == 1 or said.caliper_unit is not None
+    return units and said.basis is None and said.currency is None and not (said.weights or said.calipers)
+
+
+def _describes_board(text: str) -> bool:
+    """'GC1, 250 g/m², 405 µm, FSC' begins with its grade and measures it: a board with one more word in its name."""
+    grade, charge = find_grade(text), charge_header(text)
+    if grade is None or charge is None or not grade.grades or not names_measure(text):
+        return False
+    return 0 <= text.find(grade.words) < text.find(charge.label)
