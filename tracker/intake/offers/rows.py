@@ -22,6 +22,7 @@ from tracker.intake.offers.row_labels import (
 from tracker.intake.offers.said import Said, at
 from tracker.intake.tables.heads import looks_priced
 from tracker.intake.tables.table import BodyRow, Headings, Table, Words
+from tracker.intake.values.grade import find_grade
 from tracker.intake.values.lead import LeadUnit, lead_unit
 from tracker.intake.values.list_age import Age
 from tracker.intake.values.roles import ON_TOP, Role
