@@ -1,6 +1,7 @@
 """Prices that a note or a head changes are not what is paid as they stand: a person says what to do with them."""
 
-from collections.abc import Collection, Iterator
+from collections.abc import Collection, Iterable, Iterator
+from dataclasses import replace
 
 from tracker.intake.columns.column import Column, Kind, PriceColumn
 from tracker.intake.offers.answered import key_about
@@ -8,12 +9,12 @@ from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
-from tracker.intake.values.discounts import discount_to_come
+from tracker.intake.values.boards_meant import BoardsMeant, MeasureSpan
 from tracker.intake.values.multiples import multiplied_in_head
-from tracker.intake.values.price_changes import ChangesPrice
+from tracker.intake.values.price_changes import ChangesPrice, price_changes
 from tracker.intake.values.roles import Role
 from tracker.intake.values.tax import tax_included
-from tracker.trade.offer import Evidence, NoteCode
+from tracker.trade.offer import Evidence, GrammageFrom, NoteCode
 
 CHANGE = "price-change"
 """The kind of the question whether prices are paid as they stand, though the sheet says what changes them."""
@@ -25,7 +26,7 @@ def ask_of_change(
     price: PriceColumn,
     scope: Scope,
     facts: FileFacts,
-    own: Said[ChangesPrice] | None,
+    own: Iterable[Said[ChangesPrice]],
     *,
     beside: Collection[Kind],
 ) -> None:
@@ -38,10 +39,9 @@ def ask_of_change(
     if any(asked.key.startswith("thousands:") for asked in draft.asked):
         # Asked already, with the currency that is counted so.
         return
-    around = (*(() if own is None else (own,)), *_of_head(price.column), *scope.all_of(ChangesPrice))
     net, taxed = price.column.role is Role.NET_PRICE or Kind.LIST in beside, Kind.TAXED in beside
-    others = (one for one in around if not (net and one.value.of_gross) and not (taxed and one.value.tax))
-    said = next((one for one in others if _holds_for(one.value, draft)), None)
+    told = _said(draft, price.column, scope, own)
+    said = next((one for one in told if not (net and one.value.of_gross) and not (taxed and one.value.tax)), None)
     if said is None:
         return
     ask_whether_it_stands(draft, said.value.words, f"in {said.where} changes what it comes to", facts)
@@ -65,21 +65,37 @@ def ask_whether_it_stands(draft: Draft, words: str, why: str, facts: FileFacts) 
     draft.ask(NoteCode.NUMBER_AMBIGUOUS, key, draft.where, f"Is this the price to pay? “{words}” {why}.", words)
 
 
+def _said(draft: Draft, price: Column, scope: Scope, own: Iterable[Said[ChangesPrice]]) -> Iterator[Said[ChangesPrice]]:
+    """What is said of this price, nearest first."""
+    yield from (one for one in own if _holds_for(one.value.boards, draft, unsure=True))
+    around = (*_of_head(price), *scope.all_of(ChangesPrice))
+    yield from (one for one in around if _holds_for(one.value.boards, draft))
+
+
 def _of_head(price: Column) -> Iterator[Said[ChangesPrice]]:
     for cell in price.heads:
         head = " ".join(cell.text.split())
         if multiplied_in_head(cell.text):
             yield Said(ChangesPrice(head), at(cell), cell.text)
-        elif discount_to_come(head):
-            yield Said(ChangesPrice(head, of_gross=True), at(cell), cell.text)
         elif tax_included(head):
             yield Said(ChangesPrice(head, tax=True), at(cell), cell.text)
+        else:
+            # 'Less 3 %' beside list prices is what they come to.
+            yield from (Said(replace(change, of_gross=True), at(cell), cell.text) for change in price_changes(head))
 
 
-def _holds_for(change: ChangesPrice, draft: Draft) -> bool:
-    grade = change.grade
+def _holds_for(boards: BoardsMeant, draft: Draft, *, unsure: bool = False) -> bool:
+    """`unsure`: what a row does not say of its board may be what its own remark means."""
+    grade = boards.grade
     if grade is not None and grade.grades and draft.grade not in grade.grades:
         return False
     if grade is not None and grade.coated_sides is not None and draft.coated_sides != grade.coated_sides:
-        return False
-    return not change.calipers or any(reading.um == draft.caliper_um for reading in change.calipers)
+        return unsure and draft.coated_sides is None
+    return not boards.spans or any(_may_be_within(span, draft) for span in boards.spans)
+
+
+def _may_be_within(span: MeasureSpan, draft: Draft) -> bool:
+    """A board whose measure is not said, or only estimated, may be meant as well."""
+    estimated = draft.grammage_from is GrammageFrom.ESTIMATED
+    measure = draft.caliper_um if span.of_caliper else None if estimated else draft.grammage_gsm
+    return measure is None or span.may_hold(measure)

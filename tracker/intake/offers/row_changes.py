@@ -1,5 +1,5 @@
-"""Prices that their own footnote, remark or comment calls off ('withdrawn', 'no longer offered') or leaves open ('less
-contract discount', 'incl. VAT')."""
+"""Prices that their own footnote, remark or comment calls off ('withdrawn', 'no longer offered'), changes ('less 3 %')
+or leaves open ('less contract discount', 'incl. VAT')."""
 
 from collections.abc import Iterable, Iterator, Sequence
 from functools import lru_cache
@@ -12,12 +12,13 @@ from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Level
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.list_age import is_of_something_else
-from tracker.intake.values.price_changes import ChangesPrice, price_changes
+from tracker.intake.values.price_changes import ChangesPrice, changes_of_row, price_changes
 from tracker.intake.values.roles import Role
 from tracker.intake.values.tax import tax_included
 from tracker.intake.values.withdrawn import withdrawn
 
-_TELLING = (Role.PRODUCT, Role.REMARKS, Role.STOCK)
+_NAMING = (Role.PRODUCT, Role.STOCK)
+_TELLING = (*_NAMING, Role.REMARKS)
 """Columns that may say of a board that it is sold or offered no more, beside those whose heads say nothing known."""
 
 
@@ -33,22 +34,24 @@ class RowChanges:
         self._priced = frozenset(price.index for price in columns.prices)
         known = {column.index for role, held in columns.by_role.items() if role not in _TELLING for column in held}
         self._telling = [column.index for column in table.columns if column.index not in known | self._priced]
+        self._naming = frozenset(column.index for column in columns.of(*_NAMING))
 
-    def of(self, whole: WholeRow, price: PriceColumn, headings: Iterable[Words]) -> Said[ChangesPrice] | None:
-        """What a row's own words, signs or comment say to change its price in this column, if anything does."""
+    def of(self, whole: WholeRow, price: PriceColumn, headings: Iterable[Words]) -> Iterator[Said[ChangesPrice]]:
+        """What a row's own words, signs or comment say to change its price in this column."""
         cell = whole.cells[price.index]
         if self._notes:
             carrying = (cell, *price.column.heads, *self._others(whole), *(words.cell for words in headings))
             signs = (sign for each in carrying for sign in signs_behind(each) if sign in self._notes)
-            if (sign := next(signs, None)) is not None:
-                note = self._notes[sign]
-                return Said(ChangesPrice(note.text), self._place(note), note.text)
-        if cell.comment and withdrawn(cell.comment):
-            return Said(ChangesPrice(cell.comment), at(cell), cell.comment)
-        for beside in (whole.cells[index] for index in self._telling if index in whole.cells):
-            if isinstance(beside.value, str) and (change := _in_remark(beside.text)) is not None:
-                return Said(change, at(beside), beside.text)
-        return None
+            for note in (self._notes[sign] for sign in signs):
+                yield Said(ChangesPrice(note.text), self._place(note), note.text)
+        for commented in (cell, *price.column.heads):
+            for change in _in_remark(commented.comment) if commented.comment else ():
+                yield Said(change, at(commented), commented.comment)
+        for index in self._telling:
+            beside = whole.cells.get(index)
+            if beside is not None and isinstance(beside.value, str):
+                read = _in_name if index in self._naming else _in_remark
+                yield from (Said(change, at(beside), beside.text) for change in read(beside.text))
 
     def _others(self, whole: WholeRow) -> Iterator[Cell]:
         """The row's cells but for its prices: a sign at one of them is not about the next."""
@@ -59,9 +62,17 @@ class RowChanges:
 
 
 @lru_cache(maxsize=4096)
-def _in_remark(text: str) -> ChangesPrice | None:
+def _in_name(text: str) -> tuple[ChangesPrice, ...]:
+    """What stands in a board's name or stock may be part of that: only what calls its price off or open is none."""
+    return _told_plainly(text) or tuple(change for change in price_changes(text) if change.of_gross)
+
+
+@lru_cache(maxsize=4096)
+def _in_remark(text: str) -> tuple[ChangesPrice, ...]:
+    return _told_plainly(text) or changes_of_row(text)
+
+
+def _told_plainly(text: str) -> tuple[ChangesPrice, ...]:
     if withdrawn(text) and not is_of_something_else(text):
-        return ChangesPrice(text.strip())
-    if tax_included(text):
-        return ChangesPrice(text.strip(), tax=True)
-    return next((change for change in price_changes(text) if change.of_gross), None)
+        return (ChangesPrice(text.strip()),)
+    return (ChangesPrice(text.strip(), tax=True),) if tax_included(text) else ()

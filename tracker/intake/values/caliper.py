@@ -168,6 +168,11 @@ def _agreed(first: tuple[CaliperReading, ...], second: tuple[CaliperReading, ...
     return first + second
 
 
+def calipers_of(one: Measured) -> tuple[CaliperReading, ...]:
+    """What a figure with its unit can be of board's thickness; () where it measures something else."""
+    return tuple(reading for reading in _readings(one, one.unit, None, "") if possible_for_board(reading.um))
+
+
 @lru_cache(maxsize=16384)
 def find_calipers(text: str) -> tuple[CaliperReading, ...]:
     """Every thickness in a description that has its unit beside it and can be board; a 40" roll is not one."""

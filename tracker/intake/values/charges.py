@@ -236,6 +236,13 @@ def _money(part: str, named: list[Found[str]], charge: ChargeWords) -> ChargeWor
     for match in (*named, *chain.from_iterable(fillers)):
         rest[match.start : match.end] = " " * (match.end - match.start)
     price = price_text("".join(rest).strip(" :=–-()."))
-    if price is None or not price.amounts or price.is_range or price.rest or price.currency is None:
+    if price is None or not price.amounts or price.is_range or price.rest:
+        return None
+    # '25/ST' is in the prices' money; '25 kg' is none, and '500/pallet' counts sheets.
+    per_unit = price.basis is not None and price.basis.foreign is None and _PER_UNIT.search(part) is not None
+    if price.currency is None and not per_unit:
         return None
     return replace(charge, amounts=price.amounts, currency=price.currency, basis=price.basis)
+
+
+_PER_UNIT = re.compile(r"\d\s*/\s*[^\W\d]")

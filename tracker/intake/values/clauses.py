@@ -36,9 +36,12 @@ _DAY_AND_MONTH = re.compile(r"(?<![\d.])\d{1,2}\.\d{1,2}$")
 
 
 def _abbreviation(text: str, stop: int) -> bool:
-    """A full stop behind one or a few letters known to be cut short, or behind a day's number ('31. Dezember')."""
+    """A full stop behind one or a few letters known to be cut short, behind a day's number ('31. Dezember'), or in the
+    German minus of 'Preise ./. 3 %'."""
+    if text[:stop].endswith("./"):
+        return True
     last = re.search(r"[^\s.]*$", text[:stop])
-    word = fold(last.group()) if last is not None else ""
+    word = fold(last.group()).lstrip("([") if last is not None else ""
     if word.isdigit():
         # '31. Dezember': a day's number before its month.
         following = tokens(fold(text[stop : stop + 24]))

@@ -14,7 +14,7 @@ from tracker.intake.words.phrases import tokens_of
 
 # A word and no figure stands before the sign: '700 x 1000 mm' is a sheet.
 _TIMES = re.compile(r"(?<![^\W\d])([^\W\d]{1,40})\s+[×x]\s*\d", re.IGNORECASE)
-_FACTOR = re.compile(r"\W{0,3}(?:[^\W\d]{1,3}\s+)?(?:0[.,][5-9]|1[.,]\d)\d*(?!\d|\s*%)")
+_FACTOR = re.compile(r"\W{0,3}(?:[^\W\d]{1,5}\s+)?(?:0?[.,][5-9]|1[.,]\d)\d*(?!\d|\s*%)")
 """What follows 'factor' where prices are meant: 'of 0.95', ': 1,05'."""
 _SHORT_FACTOR = re.compile(r"\s*(?:0[.,][5-9]\d?|1[.,][0-4]\d?)(?!\d|\s*%)")
 """'0,95', not '1.000'."""

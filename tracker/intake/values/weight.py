@@ -139,14 +139,15 @@ def _readings(
 
 
 def _board_only(readings: tuple[WeightReading, ...]) -> tuple[WeightReading, ...]:
-    """Where a number has two readings ('1,016'), those that can be board.
-
-    80 to 3,000 g/m² (common practice, no source).
-    """
+    """Where a number has two readings ('1,016'), those that can be board."""
     if len({reading.value for reading in readings}) == 1:
         return readings
-    likely = tuple(reading for reading in readings if 80 <= reading.gsm <= 3000)
+    likely = tuple(reading for reading in readings if _LIGHTEST <= reading.gsm <= _HEAVIEST)
     return likely or readings
+
+
+_LIGHTEST, _HEAVIEST = 80, 3000
+"""Grams a square metre of board. Common practice, no source."""
 
 
 def _agreed(first: tuple[WeightReading, ...], second: tuple[WeightReading, ...]) -> tuple[WeightReading, ...]:
@@ -156,6 +157,12 @@ def _agreed(first: tuple[WeightReading, ...], second: tuple[WeightReading, ...])
             if abs(one.gsm - other.gsm) <= Fraction(2, 100) * max(one.gsm, other.gsm):
                 return (one,)
     return first + second
+
+
+def weights_of(one: Measured) -> tuple[WeightReading, ...]:
+    """What a figure with its unit can be of board's weight; () where it weighs something else."""
+    readings, _ = _readings(one, one.unit, (), "")
+    return tuple(reading for reading in readings if _LIGHTEST <= reading.gsm <= _HEAVIEST)
 
 
 @lru_cache(maxsize=16384)
@@ -172,7 +179,7 @@ def find_weights(text: str) -> tuple[WeightReading, ...]:
             found += list(on_ream.readings) if on_ream is not None else []
             continue
         readings, _ = _readings(one, one.unit, (), text[one.start : one.end])
-        found += [reading for reading in readings if 80 <= reading.gsm <= 3000]
+        found += [reading for reading in readings if _LIGHTEST <= reading.gsm <= _HEAVIEST]
     return tuple({(reading.gsm, reading.unit): reading for reading in found}.values())
 
 

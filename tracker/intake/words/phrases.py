@@ -113,6 +113,16 @@ class Phrases(Generic[T]):
         return match.value if match is not None and match.after == len(found) else None
 
 
+def outside(found: Iterable[Found[str]], others: Iterable[Found[str]]) -> list[Found[str]]:
+    """The matches that are no part of a longer one among the others: the 'net' of 'your net' is no word of its own."""
+    spans = [(other.start, other.end) for other in others]
+    return [match for match in found if not any(_is_part(match, *span) for span in spans)]
+
+
+def _is_part(match: Found[str], start: int, end: int) -> bool:
+    return start <= match.start and match.end <= end and match.end - match.start < end - start
+
+
 @lru_cache(maxsize=256)
 def tokens_of(text: str) -> Sequence[Token]:
     """Remembered for a moment, because one text is looked through for a dozen kinds of phrases in turn."""
