@@ -114,3 +114,23 @@ def test_the_label_of_a_legend_is_no_part_of_its_first_name():
 @pytest.mark.parametrize(("text", "unit"), [("µ", "um"), ("(μ)", "um"), ("u", None)])
 def test_the_sign_of_a_micron_stands_alone(text, unit):
     assert (None if caliper_unit(text) is None else caliper_unit(text).value) == unit
+
+
+def test_what_is_said_of_superseded_prices_is_said_of_their_column():
+    letter = ["Dear Sirs, the superseded prices are shown for reference only."]
+    head = ["Grade", "g/m²", "Superseded £/tonne", "New £/tonne from 1.2.27", "Change %"]
+    found = lines([letter, [], head, ["GD2", 280, 812, 842, 3.7], ["GD2", 320, 806, 836, 3.7]])
+    assert _accepted(found) == {"D4", "D5"}
+
+
+def test_order_sizes_in_the_names_of_fields_are_read():
+    head = ["GRD", "CAL_PT", "BW_LB_MSF", "PRC_0_4999LB", "PRC_5000_19999LB", "PRC_20000LB_UP"]
+    found = lines([["USD per CWT"], head, ["SBS", 12, 51, 69.5, 63.75, 60.9], ["CUK", 18, 70, 62.4, 57.1, 54.35]])
+    assert [round(found[cell].offer.from_kg or 0) for cell in ("D3", "E3", "F3")] == [0, 2268, 9072]
+
+
+def test_lines_to_sign_on_name_nobody():
+    found = lines(
+        [["EUR/t"], ["Grade", "g/m²", "Price"], ["GC1", 250, 1210], [], ["Seller: ________   Buyer: ________"]]
+    )
+    assert found["C3"].offer.vendor is None

@@ -5,7 +5,7 @@ What is plainly marked is passed over, and told; where a text may be meant of so
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 
-from tracker.intake.columns.column import Column, Columns, PriceColumn
+from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn
 from tracker.intake.grid import Cell
 from tracker.intake.offers.footnotes import is_footnote
 from tracker.intake.offers.said import Said, at
@@ -80,7 +80,9 @@ class Doubts:
         # Nearly no text is doubtful, and to which table one belongs is asked of those alone.
         above = [words for words in _above(sheet) if age_above(words, self._tables) is Age.DOUBTFUL]
         around = [*read.table.titles, *(words for words in above if not _of_one_table(words, sheet))]
-        self._above = next(_doubtful(around, self._tables), None)
+        # 'The superseded prices are shown for reference' is said of the column of those.
+        told_apart = any(price.kind is Kind.PREVIOUS for price in read.columns.prices)
+        self._above = None if told_apart else next(_doubtful(around, self._tables), None)
         if self._above is None and age_of_name(sheet.name) is Age.DOUBTFUL:
             self._above = Said(sheet.name, "the sheet's name", sheet.name)
 

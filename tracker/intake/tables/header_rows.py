@@ -11,6 +11,7 @@ from tracker.intake.tables.view import View
 from tracker.intake.values.caliper import bare_caliper
 from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.money import price_unit
+from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import MEASURES, Role
 
@@ -112,13 +113,18 @@ def _figures_under_words(view: View, row: int) -> bool:
     cells, under = view.rows[row], view.rows.get(row + 1, {})
     if len(cells) < 3 or any(looks_priced(cell) for cell in cells.values()):
         return False
-    figures = sum(column in under and isinstance(under[column].value, Decimal) for column in cells)
+    figures = sum(column in under and _is_figure(under[column]) for column in cells)
     above = view.rows.get(row - 1, {})
     return (
         figures >= 2
         and 2 * figures >= len(cells)
         and not any(isinstance(cell.value, Decimal) for cell in above.values())
     )
+
+
+def _is_figure(cell: Cell) -> bool:
+    """A number, or a text that is one: in a CSV file all are texts."""
+    return isinstance(cell.value, Decimal) or (isinstance(cell.value, str) and bool(number_readings(cell.text)))
 
 
 _SPREAD = MEASURES | {Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY}

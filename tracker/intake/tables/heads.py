@@ -62,7 +62,18 @@ def head_text(cell: Cell) -> str:
         words = format_words(cell.number_format)
         if words and words not in cell.text:
             return f"{cell.value:f} {words}"
-    return without_footnote(cell.text)
+    return _in_words(without_footnote(cell.text))
+
+
+@lru_cache(maxsize=16384)
+def _in_words(text: str) -> str:
+    """A field's name as a program writes it, in words: 'PRC_5000_19999LB' is 'PRC 5000-19999LB'."""
+    if "_" not in text or " " in text:
+        return text
+    return _BETWEEN_FIGURES.sub("-", text).replace("_", " ").strip()
+
+
+_BETWEEN_FIGURES = re.compile(r"(?<=\d)_(?=\d)")
 
 
 @lru_cache(maxsize=16384)

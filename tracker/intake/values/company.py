@@ -194,7 +194,9 @@ def labelled_company(text: str) -> str | None:
         if name[:1].islower():
             # A desk or a person stands before the firm: 'sales desk, Hobbin Paperboard LLC'.
             return named[0] if len(named) == 1 else None
-        return name if len(name) <= _LONGEST and not any(sign.isdigit() for sign in name[:2]) else None
+        plain = len(name) <= _LONGEST and not any(sign.isdigit() for sign in name[:2])
+        # 'Seller: ________ Buyer: ________' is where both will sign.
+        return name if plain and not name.endswith(":") else None
     return None
 
 
