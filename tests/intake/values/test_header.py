@@ -188,3 +188,39 @@ def test_a_thousand_needs_a_sheet():
 @pytest.mark.parametrize("text", ["à préciser", "À confirmer", "sur demande"])
 def test_words_for_no_price_are_no_slip_for_another_head(text):
     assert header(text).roles == ()
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Skid wt lb",
+        "Roll weight (lb)",
+        "Wt per skid",
+        "lbs/skid",
+        "Carton weight kg",
+        "Gross weight kg",
+        "Weight per sheet g",
+        "Palettengewicht kg",
+        "kg/Rolle",
+        "Bruttogewicht",
+        "Poids par bobine",
+        "Poids brut kg",
+        "Peso por tarima",
+        "Peso bruto kg",
+        "Rullvikt kg",
+        "Nettovikt",
+    ],
+)
+def test_what_a_package_weighs_is_no_basis_weight(text):
+    said = header(text)
+    assert said.role is Role.PACKING
+    assert said.weight_units == ()
+    assert said.strength(Role.WEIGHT) == 0
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["Basis weight", "Wt", "Weight of carton lb/MSF", "Ream weight lb", "Poids carton g/m²", "Rollenware Gewicht g/m²"],
+)
+def test_what_board_weighs_is(text):
+    assert header(text).role is Role.WEIGHT

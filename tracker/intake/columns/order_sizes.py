@@ -102,6 +102,8 @@ def beside_unit(head: Header) -> Bracket | None:
     bracket = bracket_text(rest)
     if bracket is not None and not bracket.not_weight and not bracket.alone:
         return bracket
+    if bracket is not None and bracket.not_weight in _COUNTED and any(map(str.isdigit, rest)):
+        return bracket
     load = _load(rest)
     if load is not None:
         return bracket if bracket is not None and bracket.not_weight else Bracket(rest, not_weight=load)
@@ -117,14 +119,25 @@ def beside_unit(head: Header) -> Bracket | None:
     return Bracket(rest, not_weight="other_unit") if unread else None
 
 
+_COUNTED = ("pallet", "roll", "sheets")
+"""What orders are counted in: '5 pallets USD/ST' is a price for so many, whatever they weigh."""
+
 _UNITS_OF_PRICE = frozenset(map(Decimal, ("1000", "907.18474", "45.359237", "100")))
 """A tonne, a short ton, a hundredweight and 100 kg in kg: '$/hundredweight (100 lb)' names no order."""
 
 
 def _load(text: str) -> str | None:
-    """A truckload or less than one: with nothing that weighs it, what the order must reach is not said."""
+    """A truckload or less than one: with nothing that weighs it, what the order must reach is not said.
+
+    'Skid price' is what a skid of board costs; 'price incl. pallet' says what comes with it.
+    """
     named = {match.value for match in phrases("bracket").find(text)} & {"truckload", "part_load"}
-    return min(named) if named and not find_masses(text) else None
+    if named:
+        return None if find_masses(text) else min(named)
+    rest = text
+    for match in reversed(phrases("price_words").find(text)):
+        rest = f"{rest[: match.start]} {rest[match.end :]}"
+    return "pallet" if "pallet" in map(phrases("bracket").whole, (text, rest)) else None
 
 
 def without_unit(head: Header, basis: BasisReading | None) -> str:

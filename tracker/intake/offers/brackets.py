@@ -96,6 +96,9 @@ def _across(columns: Columns, facts: FileFacts) -> dict[int, Said[KgBracket]]:
 
 
 def _joined(written: tuple[Bracket, ...], facts: FileFacts) -> tuple[KgBracket, ...]:
+    if all(map(_counts_sheets, written)):
+        counts = joined(tuple(map(_as_count, written)), None, facts.decimal_sign)
+        return tuple(count if count.unread else replace(count, of_sheets=True) for count in counts)
     brackets = tuple(_weighed(bracket, facts) for bracket in written)
     masses = [mass for bracket in brackets for mass in (bracket.start, bracket.end) if mass is not None]
     tons = {ton_of(mass, facts) for mass in masses if mass.ambiguous_ton}
@@ -103,6 +106,23 @@ def _joined(written: tuple[Bracket, ...], facts: FileFacts) -> tuple[KgBracket, 
     found = joined(brackets, ton, facts.decimal_sign)
     told = tuple(_answered(bracket, kg, facts) for bracket, kg in zip(brackets, found, strict=True))
     return found if told == brackets else joined(told, ton, facts.decimal_sign)
+
+
+def _counts_sheets(bracket: Bracket) -> bool:
+    return bracket.not_weight == "sheets" and (bracket.start is not None or bracket.end is not None)
+
+
+def _is_a_count(words: str) -> bool:
+    """'24,000 sheets', and not 'from 24,000 sheets'."""
+    return {match.value for match in phrases("bracket").find(words)} == {"sheets"}
+
+
+def _as_count(bracket: Bracket) -> Bracket:
+    """A number of sheets as if each weighed a kilogram: what it weighs is for the board to say."""
+    start, end = (
+        None if bound is None else replace(bound, units=(MassUnit.KG,)) for bound in (bracket.start, bracket.end)
+    )
+    return replace(bracket, start=start, end=end, not_weight="")
 
 
 def _weighed(bracket: Bracket, facts: FileFacts) -> Bracket:
@@ -162,7 +182,8 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
             continue
         in_kg = _joined(tuple(said.value for _, said in group), facts)
         for (index, said), kg in zip(group, in_kg, strict=True):
-            found[index] = Said(kg, said.where, said.words)
+            stated = len(group) == 1 and kg.of_sheets and _is_a_count(said.words)
+            found[index] = Said(replace(kg, stated=stated), said.where, said.words)
     return found
 
 

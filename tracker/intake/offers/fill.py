@@ -263,12 +263,27 @@ def fill_bracket(draft: Draft, bracket: Said[KgBracket] | None) -> None:
     """The order size that the price holds for."""
     if bracket is None:
         return
-    if bracket.value.unread:
+    size = bracket.value
+    if size.of_sheets:
+        sheet_kg = _sheet_kg(draft)
+        if sheet_kg is None and size.stated:
+            # A price for one stated quantity bounds no order size.
+            return
+        size = KgBracket(unread=True) if sheet_kg is None else size.weighed(sheet_kg)
+    if size.unread:
         text = f"For what weight of order does “{bracket.words}” stand?"
         draft.ask(NoteCode.BRACKET_UNREAD, key_about("bracket", bracket.words), bracket.where, text, bracket.words)
         return
-    draft.from_kg, draft.below_kg = bracket.value.from_kg, bracket.value.below_kg
+    draft.from_kg, draft.below_kg = size.from_kg, size.below_kg
     draft.evidence.append(bracket.evidence("from_kg"))
+
+
+def _sheet_kg(draft: Draft) -> Decimal | None:
+    """What one sheet weighs, where the vendor says its size and its basis weight."""
+    if draft.sheet_mm is None or draft.grammage_gsm is None or draft.grammage_from is not GrammageFrom.QUOTED:
+        return None
+    width, length = draft.sheet_mm
+    return Decimal(width) * Decimal(length) / 1_000_000 * draft.grammage_gsm / 1000
 
 
 def fill_hidden(draft: Draft, view: View, row: int, column: int) -> None:

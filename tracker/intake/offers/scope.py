@@ -16,7 +16,7 @@ from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.lead import LeadTime
 from tracker.intake.values.legends import LegendEntry
-from tracker.intake.values.list_boards import LONGEST_TITLE, board_of_list
+from tracker.intake.values.list_boards import LONGEST_TITLE, board_named_first, board_of_list
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.statements import SaysWeightBasis, Statement, statements
 from tracker.intake.values.validity import Validity
@@ -90,12 +90,14 @@ class Level:
 
     @cached_property
     def titles(self) -> tuple[Words, ...]:
-        """The short texts that may name a board's measures: those that state nothing else, or call the board by its
-        grade first.
+        """The texts that may name a board's measures: short ones that state nothing else, or call the board by its grade
+        first, and what longer ones say of the board by itself.
 
         Of notes only those about the board alone: 'also available in 300 g/m²' is no line's weight.
         """
-        return tuple(
+        long = (words for words in self.texts if len(words.text) > LONGEST_TITLE and not self._is_note(words))
+        first = tuple(replace(words, text=said) for words in long if (said := board_named_first(words.text)))
+        return first + tuple(
             words
             for words in self.texts
             if len(words.text) <= LONGEST_TITLE

@@ -12,11 +12,22 @@ from tracker.trade.quantities import MassUnit
 
 @dataclass(frozen=True, slots=True)
 class KgBracket:
-    """A bracket in kg, start inclusive, end exclusive, None open. `unread`: it can't be put in weight (yet)."""
+    """A bracket in kg, start inclusive, end exclusive, None open. `unread`: it can't be put in weight (yet).
+
+    `of_sheets`: it counts sheets, to be weighed with the board's own. `stated`: the one quantity that its price was
+    asked for, which bounds no order.
+    """
 
     from_kg: Decimal | None = None
     below_kg: Decimal | None = None
     unread: bool = False
+    of_sheets: bool = False
+    stated: bool = False
+
+    def weighed(self, sheet_kg: Decimal) -> "KgBracket":
+        """A count of sheets in kg, where one of them weighs so much."""
+        start = None if self.from_kg is None else self.from_kg * sheet_kg
+        return KgBracket(start, None if self.below_kg is None else self.below_kg * sheet_kg)
 
 
 def in_kg(bracket: Bracket, ton: MassUnit | None = None, sign: str | None = None) -> KgBracket:

@@ -17,7 +17,7 @@ from tracker.intake.values.lead import LeadUnit, lead_unit
 from tracker.intake.values.masses import find_mass_units
 from tracker.intake.values.money import find_price_unit
 from tracker.intake.values.reams import Ream, ream_of
-from tracker.intake.values.role_words import header_roles
+from tracker.intake.values.role_words import header_roles, weighs_a_package
 from tracker.intake.values.roles import PRICES, Role, RoleReading
 from tracker.intake.values.sheetsize import LengthUnit, SheetSize, find_sheet_sizes, length_unit
 from tracker.intake.values.weight import WeightReading, find_weights, weight_units
@@ -76,7 +76,7 @@ def header(text: str) -> Header:
     if ream is not None and len(weights) != 1:
         weights = (WeightUnit.LB_3000FT2,) if ream.msf == _USUAL_REAM else ()
     roles = header_roles(text)
-    measured = not roles or roles[0].role not in (Role.PROPERTY, Role.YIELD)
+    measured = not (roles and roles[0].role in (Role.PROPERTY, Role.YIELD)) and not weighs_a_package(text)
     bracket = bracket_text(text)
     loads = bracket is not None and bracket.not_weight in ("truckload", "part_load")
     return Header(

@@ -22,14 +22,20 @@ def board_of_list(text: str, *, note: bool = False) -> GradeReading | None:
     board. 'Also available in GC2', 'not for SBS' and 'replaces our GD2' name another one.
     """
     if len(text) > LONGEST_TITLE:
-        return _read("; ".join(_named_alone(text)))
+        return _read(board_named_first(text))
     whole = find_grade(text)
     if whole is None or not whole.grades:
         return whole
     if note:
-        return _read("; ".join(_named_alone(text)))
+        return _read(board_named_first(text))
     others = [clause for clause in clauses(text) if _of_another(clause)]
     return whole if not others else _read("; ".join(each for each in clauses(text) if each not in others))
+
+
+def board_named_first(text: str) -> str:
+    """What the clauses of a long text that name the board say of it: 'GC1, 250 g/m², 405 µm' of 'Faltschachtelkarton
+    GC1, 250 g/m², 405 µm, frei Haus, …'."""
+    return "; ".join(_named_alone(text))
 
 
 def _read(text: str) -> GradeReading | None:

@@ -5,7 +5,8 @@ from functools import lru_cache
 
 from tracker.intake.values.basis import basis_span, basis_text
 from tracker.intake.values.caliper import caliper_unit
-from tracker.intake.values.currency import currency_phrases
+from tracker.intake.values.currency import currency_phrases, find_currencies
+from tracker.intake.values.masses import find_mass_units, mass_units
 from tracker.intake.values.money import PriceUnit, find_price_unit
 from tracker.intake.values.roles import MONEY, Role, RoleReading
 from tracker.intake.values.tax import tax_included
@@ -14,6 +15,7 @@ from tracker.intake.words.likeness import meanings_of_phrases, near_miss
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import tokens_of
 from tracker.trade.basis import Basis
+from tracker.trade.quantities import MassUnit
 
 
 @lru_cache(maxsize=8192)
@@ -42,12 +44,42 @@ def header_roles(text: str) -> tuple[RoleReading, ...]:
         known = strengths.get(reading.role)
         together = reading.strength if known is None else max(0.85, known.strength)
         strengths[reading.role] = RoleReading(reading.role, together, text)
+    if weighs_a_package(text):
+        kept = {role: reading for role, reading in strengths.items() if role not in _OF_BOARDS_OR_MONEY}
+        strengths = {**kept, Role.PACKING: RoleReading(Role.PACKING, 1.0, text)}
     if strengths.keys() & {Role.PACKING, Role.SHEETS_WEIGHT} and not weight_units(text):
         # 'Gewicht kg/1000 Bogen' is what the sheets weigh.
         strengths.pop(Role.WEIGHT, None)
     if Role.BRACKET in strengths and Role.MINIMUM not in strengths and _begins_with_minimum(text):
         strengths[Role.MINIMUM] = replace(strengths.pop(Role.BRACKET), role=Role.MINIMUM)
     return tuple(sorted(strengths.values(), key=lambda reading: -reading.strength))
+
+
+_OF_BOARDS_OR_MONEY = frozenset(
+    {Role.WEIGHT, Role.PRODUCT, Role.GRADE, Role.NET_PRICE, Role.LIST_PRICE, Role.FREIGHT, Role.BASIS, Role.ROLL_WIDTH}
+)
+"""What the words beside 'weight' would head by themselves: 'Carton', 'Net', 'Shipping', 'Unit', 'Roll'."""
+
+
+def weighs_a_package(text: str) -> bool:
+    """'Skid wt lb', 'Poids par bobine' and 'kg/Rolle' tell how heavy something is, and 'Sheet weight g/m²' what board
+    weighs on an area."""
+    on_area = {match.value for match in phrases("weight_units").find(text)} - {"pound", "gram"}
+    if on_area or any(map(str.isdigit, text)) or find_currencies(text):
+        return False
+    named = {match.value for match in phrases("packages").find(text)}
+    masses = find_mass_units(text)
+    weighs = any(match.value in (Role.WEIGHT, Role.PACKING) for match in phrases("headers").find(text))
+    if not weighs and not _is_mass_per(text):
+        return "weighed" in named
+    return "any" in named or ("in_mass" in named and bool(masses)) or ("in_kilos" in named and MassUnit.KG in masses)
+
+
+def _is_mass_per(text: str) -> bool:
+    """'kg/Rolle', 'lb per roll': what one of something weighs."""
+    unit, sign, _ = text.partition("/")
+    before = unit if sign else text.partition(" ")[0]
+    return mass_units(before) in ((MassUnit.KG,), (MassUnit.LB,)) and (bool(sign) or bool(phrases("per").find(text)))
 
 
 def _begins_with_minimum(text: str) -> bool:

@@ -1,0 +1,74 @@
+"""Orders counted in pallets, rolls and sheets: asked about, but for sheets that the file lets be weighed."""
+
+from decimal import Decimal
+
+import pytest
+
+from tests.intake.sheets import codes, lines
+
+HEADS = ["Grade", "µm", "g/m²"]
+ROWS = [["SBS", 355, 290, 1390, 1345], ["SBS", 457, 375, 1380, 1335]]
+
+
+@pytest.mark.parametrize(
+    ("one", "other"),
+    [
+        ("1 pallet EUR/t", "5 pallets EUR/t"),
+        ("1-4 rolls EUR/t", "5+ rolls EUR/t"),
+        ("EUR/t 1 Palette", "EUR/t 5 Paletten"),
+        ("1 palette EUR/t", "5 palettes EUR/t"),
+        ("1 palé EUR/t", "5 palés EUR/t"),
+        ("1 pall EUR/t", "5 pallar EUR/t"),
+        ("Skid price EUR/t", "TL price EUR/t"),
+        ("Palettenpreis EUR/t", "Ladungspreis EUR/t"),
+    ],
+)
+def test_prices_by_the_pallet_or_roll_are_each_asked_about(one, other):
+    found = lines([[*HEADS, one, other], *ROWS])
+    assert sorted(found) == ["D2", "D3", "E2", "E3"]
+    assert {frozenset(codes(line)) for line in found.values()} == {frozenset({"bracket-unread"})}
+
+
+@pytest.mark.parametrize(("one", "other"), [("Rolls EUR/t", "Sheets EUR/t"), ("Price incl. pallet EUR/t", None)])
+def test_how_board_comes_is_no_order_size(one, other):
+    found = lines([[*HEADS, one, other], *([*row[:4], row[4] if other else None] for row in ROWS)])
+    assert {str(line.state) for line in found.values()} == {"accepted"}
+
+
+BOARD = ["GC1", 400, 250, "70 x 100 cm"]
+
+
+@pytest.mark.parametrize(
+    ("size", "quantity", "unit", "count"),
+    [
+        ("Sheet", "Quantity", "EUR/1000 sheets", "24,000 sheets"),
+        ("Format", "Menge", "EUR/1000 Bogen", "24.000 Bogen"),
+        ("Format", "Quantité", "EUR/1000 feuilles", "24 000 feuilles"),
+        ("Formato", "Cantidad", "EUR/1000 hojas", "24.000 hojas"),
+        ("Format", "Kvantitet", "EUR/1000 ark", "24 000 ark"),
+    ],
+)
+def test_sheets_weigh_what_their_size_and_basis_weight_make(size, quantity, unit, count):
+    line = lines([["Grade", "µm", "g/m²", size, quantity, unit], [*BOARD, count, 240]])["F2"]
+    assert str(line.state) == "accepted"
+    assert line.offer.from_kg == 4200
+
+
+def test_order_sizes_in_sheets_end_where_the_next_begins():
+    heads = ["Grade", "µm", "g/m²", "Sheet", "Order size", "EUR/1000 sheets"]
+    found = lines(
+        [heads, [*BOARD, "500-999 sheets", 260], [*BOARD, "1,000-4,999 sheets", 250], [*BOARD, "5,000+ sheets", 240]]
+    )
+    sizes = [(line.offer.from_kg, line.offer.below_kg) for line in found.values()]
+    assert sizes == [(Decimal("87.5"), 175), (175, 875), (875, None)]
+    across = lines([[*heads[:4], "1,000 sheets EUR/1000 sheets", "5,000 sheets EUR/1000 sheets"], [*BOARD, 250, 240]])
+    assert [(line.offer.from_kg, line.offer.below_kg) for line in across.values()] == [(175, 875), (875, None)]
+
+
+def test_one_stated_quantity_that_cannot_be_weighed_is_left_open_and_several_are_asked():
+    heads = ["Grade", "µm", "Sheet", "Quantity", "EUR/1000 sheets"]
+    row = ["GC1", 400, "70 x 100 cm"]
+    one = lines([heads, [*row, "24,000 sheets", 240]])["E2"]
+    assert (str(one.state), one.offer.from_kg) == ("accepted", None)
+    several = lines([heads, [*row, "1,000 sheets", 260], [*row, "24,000 sheets", 240]])
+    assert all("bracket-unread" in codes(line) for line in several.values())
