@@ -4,7 +4,7 @@ import re
 from collections.abc import Sequence
 from datetime import date
 
-from tracker.intake.columns.column import Kind
+from tracker.intake.columns.column import Column, Kind
 from tracker.intake.grid import Cell
 from tracker.intake.offers.outdated import age_above
 from tracker.intake.offers.sheet import ReadTable
@@ -17,7 +17,7 @@ from tracker.intake.values.grade import find_grade
 from tracker.intake.values.list_age import Age
 from tracker.intake.values.money import price_text
 from tracker.intake.values.numbers import number_readings
-from tracker.intake.values.roles import Role
+from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.values.statements import Remark, says
 from tracker.intake.values.weight import find_weights
 
@@ -38,6 +38,8 @@ def passed_table(read: ReadTable, found: SheetTables) -> str:
     described = bool(read.columns.board) or across
     if not described:
         if any(charge_header(words.text) is not None for words in titles) or read.columns.of(Role.DESTINATION):
+            return "charges, no board"
+        if any(_are_words(read, column) for column in read.columns.of(*ON_TOP)):
             return "charges, no board"
         around = [*titles, *found.texts]
         if not any(_board(words.text) for words in around):
@@ -78,6 +80,12 @@ def _is_term(cell: Cell) -> bool:
 
 
 _TERMS = frozenset({Role.MINIMUM, Role.LEAD_TIME, Role.VALIDITY, Role.DELIVERY_TERMS, Role.PAYMENT, Role.VALID_FROM})
+
+
+def _are_words(read: ReadTable, column: Column) -> bool:
+    """'Freight only' over 'Zone 1' and 'Zone 2'."""
+    cells = list(read.cells(column))
+    return bool(cells) and all(isinstance(cell.value, str) and not _is_figure(cell.text) for cell in cells)
 
 
 def _charges_alone(read: ReadTable, found: SheetTables) -> bool:

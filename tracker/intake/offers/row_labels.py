@@ -25,6 +25,7 @@ class RowKind(StrEnum):
 
     MEASURES = "measures of boards, no price"
     TOTAL = "a total or an average"
+    SOLD = "a quantity, no price"
     INDEX = "an index or a rate of exchange"
     CHARGE = "a charge, no board"
     TERM = "a term of the offer, no board"
@@ -37,6 +38,8 @@ def kind_of_row(label: str) -> RowKind | None:
         return RowKind.MEASURES
     if _is_total(label):
         return RowKind.TOTAL
+    if phrases("volumes_sold").find(label) and not names_board(label):
+        return RowKind.SOLD
     if Remark.INDEX in says(label):
         return RowKind.INDEX
     if charge_header(label) is not None and not _describes_board(label):

@@ -90,8 +90,8 @@ class Level:
 
     @cached_property
     def titles(self) -> tuple[Words, ...]:
-        """The texts that may name a board's measures: short ones that state nothing else, or call the board by its grade
-        first, and what longer ones say of the board by itself.
+        """The texts that may name a board's measures: short ones that state nothing else, or call the board by its
+        grade first, and what longer ones say of the board by itself.
 
         Of notes only those about the board alone: 'also available in 300 g/m²' is no line's weight.
         """

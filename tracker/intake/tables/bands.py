@@ -8,11 +8,12 @@ from tracker.intake.tables.header_rows import is_header_row
 from tracker.intake.tables.headless import says_price
 from tracker.intake.tables.heads import PRICE_ROLES, head_of
 from tracker.intake.tables.view import View, part_of
+from tracker.intake.values.charges import charge_header
 from tracker.intake.values.company import company_name
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.role_words import header_roles
-from tracker.intake.values.roles import Role
+from tracker.intake.values.roles import ON_TOP, Role
 
 _MOST_STRETCHES = 60
 
@@ -180,7 +181,32 @@ def _has_own_table(part: View) -> bool:
             if {Role.DESTINATION, Role.FREIGHT} <= {head.role for head in heads if head.named}:
                 # Rates to places, set apart from the boards beside them.
                 return True
+        if _heads_rates(part, row):
+            return True
     return False
+
+
+def _heads_rates(part: View, row: int) -> bool:
+    """'Freight only | USD/ST' over 'Zone 1 | 62': rates, set apart from the boards beside them."""
+    if len(part.rows[row]) != 2:
+        return False
+    (first, label), (last, unit) = sorted(part.rows[row].items())
+    head, priced = head_of(label), head_of(unit)
+    if head is None or head.board or priced is None or not priced.price:
+        return False
+    if not (head.named and head.role in ON_TOP) and not _below_a_charge(part, row):
+        return False
+    below = [part.rows[other] for other in part.order if other > row]
+    labels = [cells[first].text for cells in below if first in cells and last in cells]
+    figures = [cells[last] for cells in below if last in cells]
+    # Freight to one and the same place in every row is each board's own.
+    return len(set(labels)) == len(labels) > 1 and all(map(_is_figure, figures))
+
+
+def _below_a_charge(part: View, row: int) -> bool:
+    """'Freight rates' right above 'Zone | USD/ST'."""
+    above = [other for other in part.order if other < row][-1:]
+    return any(charge_header(cell.text) is not None for other in above for cell in part.rows[other].values())
 
 
 def _left(part: View) -> int:

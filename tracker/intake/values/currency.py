@@ -53,6 +53,9 @@ class _Currencies(Phrases[tuple[str, bool]]):
         ends_a_coating = len(around) == len("c1s") and "".join(around) in _COATINGS
         if match is not None and ends_a_coating and found[place - 2][2] == found[place][1] - 1:
             return None
+        if match is not None and found[place][0] == "ft" and place and found[place - 1][0] == "sq":
+            # The forint of Hungary is written like a foot.
+            return None
         return None if match is not None and _behind_letters(found, place) else match
 
 
