@@ -111,7 +111,7 @@ def _bare_numbers_head(view: View, row: int, heads: list[Head]) -> bool:
 def _figures_under_words(view: View, row: int) -> bool:
     """Words only, with figures right below most of them: heads, though not all are known words (places, months)."""
     cells, under = view.rows[row], view.rows.get(row + 1, {})
-    if len(cells) < 3 or any(looks_priced(cell) for cell in cells.values()):
+    if len(cells) < 3 or any(looks_priced(cell) for cell in cells.values()) or _tells_terms(cells):
         return False
     figures = sum(column in under and _is_figure(under[column]) for column in cells)
     above = view.rows.get(row - 1, {})
@@ -120,6 +120,14 @@ def _figures_under_words(view: View, row: int) -> bool:
         and 2 * figures >= len(cells)
         and not any(isinstance(cell.value, Decimal) for cell in above.values())
     )
+
+
+def _tells_terms(cells: dict[int, Cell]) -> bool:
+    """'Lead time | 15 days | to be agreed' tells the terms of each column."""
+    first, *others = (cell for _, cell in sorted(cells.items()))
+    head = head_of(first)
+    told = head is not None and head.named and head.role in (Role.LEAD_TIME, Role.MINIMUM)
+    return told and any(cell.text[:1].isdigit() for cell in others)
 
 
 def _is_figure(cell: Cell) -> bool:
