@@ -6,7 +6,8 @@ from decimal import Decimal
 
 from tracker.intake.columns.column import Column
 from tracker.intake.columns.guess import role_by_cells
-from tracker.intake.columns.headed_figures import by_words, mostly_priced, spreads_values
+from tracker.intake.columns.headed_figures import by_words, mostly_priced, names_a_charge, spreads_values
+from tracker.intake.columns.unnamed import close_by_row
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, head_of
 from tracker.intake.values.roles import ON_TOP, Role
@@ -65,13 +66,34 @@ def starts_a_discount(column: Column, columns: list[Column]) -> Column:
 
 
 def no_charge_as_high(column: Column, columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> Column:
-    """'Port Hanley' beside 'Eastburn' is a place and no freight, where its figures are as high as the prices there."""
-    if column.role not in ON_TOP or any(head.strength(column.role) > _PLAINLY for head in column.said):
+    """'Port Hanley' beside 'Eastburn' is a place and no freight, and 'Premium' beside 'Standard' another making, where
+    the figures are as high as the prices there."""
+    if column.role not in ON_TOP:
         return column
-    own = _by_row(samples[column.index])
-    prices = [other for other in columns if other.role in (Role.PRICE, None) and other is not column]
-    high = any(_as_high(own, _by_row(samples[other.index])) for other in prices)
+    others = [other for other in columns if other is not column]
+    if not names_a_charge(column):
+        prices = [other for other in others if other.role in (Role.PRICE, None)]
+        high = any(_as_high(_by_row(samples[column.index]), _by_row(samples[other.index])) for other in prices)
+    else:
+        called = [other for other in others if other.role in PRICE_ROLES]
+        prices = [other for other in called or others if other.role in (*PRICE_ROLES, None)]
+        high = any(_of_its_height(column, other, samples) for other in prices)
     return replace(column, role=None, sure=False) if high else column
+
+
+def _of_its_height(column: Column, price: Column, samples: Mapping[int, Sequence[Cell]]) -> bool:
+    """Though the head names a charge outright: its figures follow the prices from row to row and are as high as they,
+    each per the same."""
+    units, others = ({basis.bases for basis in each.bases} for each in (column, price))
+    if column.percent or (units and units != others):
+        return False
+    own, prices = _by_row(samples[column.index]), _by_row(samples[price.index])
+    high = all(own[row] >= _LEAST_SHARE * prices[row] for row in own.keys() & prices.keys())
+    return high and close_by_row(samples[column.index], samples[price.index], 1)
+
+
+_LEAST_SHARE = Decimal("0.8")
+"""Of a board's price; no freight to an island is as dear. Common practice, no source."""
 
 
 def _by_row(cells: Sequence[Cell]) -> dict[int, Decimal]:
@@ -86,8 +108,6 @@ def _as_high(charges: Mapping[int, Decimal], prices: Mapping[int, Decimal]) -> b
 
 
 _FEWEST_ROWS = 2
-_PLAINLY = 0.9
-"""From this strength on, the words of a head say nothing but the charge."""
 
 
 def like_its_group(column: Column, columns: list[Column], cells: Sequence[Cell]) -> Column:

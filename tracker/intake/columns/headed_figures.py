@@ -7,7 +7,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import Head, head_of, looks_priced
 from tracker.intake.values.header import Header
 from tracker.intake.values.money import price_text
-from tracker.intake.values.roles import CHARGES, MEASURES, Role
+from tracker.intake.values.roles import CHARGES, MEASURES, ON_TOP, Role
 from tracker.intake.values.validity import until_in_head
 
 NEVER_PRICES = frozenset(
@@ -63,6 +63,11 @@ def _charged_for(said: Header) -> bool:
 
 _OUTRIGHT = 0.9
 """From this strength on, a word is said outright, also beside a value."""
+
+
+def names_a_charge(column: Column) -> bool:
+    """The words of the head say nothing but a charge: 'Premium USD/ST', 'Freight'."""
+    return any(head.strength(role) > _OUTRIGHT for head in column.said for role in ON_TOP)
 
 
 def heads_prices_of_a_kind(column: Column) -> bool:

@@ -6,7 +6,7 @@ from decimal import Decimal
 
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.columns.forms import form_alone
-from tracker.intake.columns.headed_figures import heads_delivered, mostly_priced
+from tracker.intake.columns.headed_figures import heads_delivered, mostly_priced, names_a_charge
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import looks_priced
 from tracker.intake.tables.periods import is_period, without_periods
@@ -130,8 +130,9 @@ def priced_alike(
 
 
 def _fewest_rows(column: Column) -> int:
-    """One figure near its price may be anything, but under 'inkl. Fracht' no freight is as high as the board."""
-    return 1 if heads_delivered(column) else _FEWEST_ROWS
+    """One figure near its price may be anything, but under 'inkl. Fracht' or 'Premium' no charge is as high as the
+    board."""
+    return 1 if heads_delivered(column) or names_a_charge(column) else _FEWEST_ROWS
 
 
 _ORDER_SIZES = (Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY)
