@@ -17,9 +17,9 @@ from tracker.intake.offers.order_terms import dearer_small_orders, least_order
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.values.delivery import Delivery, find_delivery, terms_under
-from tracker.intake.values.delivery_week import DeliveryWeek
 from tracker.intake.values.lead import LeadTime, counts_plain_days
 from tracker.intake.values.lead_sentences import lead_among, lead_in_remark
+from tracker.intake.values.lead_unread import LeadUnread
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import statements
 from tracker.intake.values.validity import Validity, validity_text
@@ -121,10 +121,10 @@ def _lead(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> None:
             terms.evidence.append(Evidence("lead_days", at(remark), remark.text))
             return
     _take_lead(terms, scope.nearest(LeadTime))
-    weeks = scope.nearest(DeliveryWeek)
-    if weeks and terms.lead_days is None and not terms.notes:
-        text = f"“{weeks[0].value.words}” gives no lead time that can be counted."
-        terms.notes.append(Note(NoteCode.LEAD_TIME_UNREAD, weeks[0].where, text))
+    unread = scope.nearest(LeadUnread)
+    if unread and terms.lead_days is None and not terms.notes:
+        text = f"“{unread[0].value.words}” gives no lead time that can be counted."
+        terms.notes.append(Note(NoteCode.LEAD_TIME_UNREAD, unread[0].where, text))
 
 
 def _lead_between(terms: Terms, cells: Cells, columns: Columns) -> bool:

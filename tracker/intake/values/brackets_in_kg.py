@@ -65,16 +65,16 @@ def joined(
     """The brackets of one table in kg, in the order given, each ending where the next begins.
 
     'ab 5 t' ends at the next start; '5,000–9,999 lb' before '10,000+' ends at 10,000; a row of 'up to' begins each
-    where the last one ended. Repeated brackets are one. What can't be put in weight stays unread, and so does one
-    without an end beside it: '10,000 lb' before 'TL' ends where a truckload begins.
+    where the last one ended. Repeated brackets are one. What can't be put in weight stays unread, and so does a bare
+    weight beside it that no other ends: '10,000 lb' before 'TL' ends where a truckload begins.
     """
     alone = {bracket: in_kg(bracket, ton, sign) for bracket in brackets}
     readable = sorted((one for one in alone if not alone[one].unread), key=lambda one: _order(alone[one]))
     for one, following in pairwise(readable):
         alone[one], alone[following] = _meeting(one, alone[one], alone[following])
     if any(alone[one].unread and _may_begin_above(one) for one in alone):
-        ended = (one for one in readable if alone[one].below_kg is None)
-        alone |= dict.fromkeys(ended, KgBracket(unread=True))
+        open_ = (one for one in readable if one.alone and alone[one].below_kg is None)
+        alone |= dict.fromkeys(open_, KgBracket(unread=True))
     return tuple(alone[bracket] for bracket in brackets)
 
 

@@ -6,12 +6,10 @@ from dataclasses import replace
 from functools import cache, lru_cache
 
 from tracker.intake.values.clauses import clauses
-from tracker.intake.values.currency import find_currencies
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.lead import (
     LeadTime,
     LeadUnit,
-    counts_plain_days,
     in_figures,
     lead_phrases,
     lead_text,
@@ -23,7 +21,7 @@ from tracker.intake.words.lists import phrases, words
 
 @lru_cache(maxsize=8192)
 def leads_by_grade(text: str) -> tuple[LeadTime, ...]:
-    """The lead times that a sentence gives grade by grade: 'Lead times: SBS 4-5 weeks; CRB 3 weeks'.
+    """The lead times that a sentence gives grade by grade: 'Lead times: SBS 4-5 weeks; all others 3 weeks'.
 
     () where it gives one for all, or leaves open for which grades one of them holds.
     """
@@ -35,10 +33,11 @@ def leads_by_grade(text: str) -> tuple[LeadTime, ...]:
         named = find_grade(part)
         if not leads or phrases("not_lead").find(part):
             continue
-        if len(leads) > 1 or named is None or not named.grades:
+        grades = named.grades if named is not None else ()
+        if len(leads) > 1 or not (grades or (found and phrases("the_others").find(part))):
             return ()
         (lead,) = leads.values()
-        found.append(replace(lead, grades=named.grades, words=part.strip()))
+        found.append(replace(lead, grades=grades, words=part.strip()))
     return tuple(found)
 
 
@@ -54,24 +53,6 @@ def find_lead(text: str) -> LeadTime | None:
         for one in (lead,) if lead is not None else _carried_on(clause) if found else ():
             found[one.days] = one
     return next(iter(found.values())) if len(found) == 1 else None
-
-
-@lru_cache(maxsize=8192)
-def lead_by_itself(text: str) -> LeadTime | None:
-    """The lead time that stands alone between commas: 'FOB mill, 4-6 weeks', 'Delivered, 10 working days ARO'.
-
-    Only among words for delivery or money; None for days without more, which may be those of payment, and beside
-    words for validity. A single word such as 'stock' may be said of anything.
-    """
-    terms = (clause for clause in clauses(text) if find_currencies(clause) or phrases("delivery").find(clause))
-    own = (part for clause in terms if not phrases("valid").find(clause) for part in _COMMA.split(clause))
-    found = {
-        said.days: said
-        for part in own
-        if (said := lead_text(part.strip(" :."))) is not None and (said.high > 0 or " " in said.words)
-    }
-    said = next(iter(found.values())) if len(found) == 1 else None
-    return None if said is not None and counts_plain_days(said.words) is not None else said
 
 
 @lru_cache(maxsize=8192)

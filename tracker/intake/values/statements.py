@@ -12,11 +12,12 @@ from tracker.intake.values.charges import ChargeWords, OptionalCharge, beside_ch
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.dates import DateReading, find_dates
 from tracker.intake.values.delivery import Delivery
-from tracker.intake.values.delivery_week import DeliveryWeek, delivery_week
 from tracker.intake.values.discounts import DiscountTaken, discounts_taken
 from tracker.intake.values.freight_of_prices import freight_of_prices
 from tracker.intake.values.lead import LeadTime
-from tracker.intake.values.lead_sentences import find_lead, lead_by_itself, leads_by_grade
+from tracker.intake.values.lead_by_itself import lead_by_itself
+from tracker.intake.values.lead_sentences import find_lead, leads_by_grade
+from tracker.intake.values.lead_unread import LeadUnread, lead_unread
 from tracker.intake.values.legends import LegendEntry, legend
 from tracker.intake.values.loads_priced import is_load, loads_priced
 from tracker.intake.values.masses import Mass
@@ -101,7 +102,7 @@ Statement = (
     | Delivery
     | Validity
     | LeadTime
-    | DeliveryWeek
+    | LeadUnread
     | ChargeWords
     | OptionalCharge
     | NoCharge
@@ -131,10 +132,11 @@ def _all(text: str) -> Iterator[Statement]:
     for said in (freight_of_prices(text), _held_until(text)):
         if said is not None:
             yield said
-    yield from _leads(text)
-    week = delivery_week(text)
-    if week is not None:
-        yield week
+    leads = tuple(_leads(text))
+    yield from leads
+    unread = lead_unread(text) if not leads else None
+    if unread is not None:
+        yield unread
     for least in minimums(text):
         yield SaysMinimum(least.mass, text, least.grades)
     orders = orders_priced(text) or loads_priced(text)
