@@ -80,7 +80,7 @@ def test_a_charge_for_some_orders_only_is_no_charge_of_all():
         ("Lead times: SBS 4-5 weeks; CRB 3 weeks", (28, 35), (21, 21)),
         ("Lead time SBS 4 weeks, CRB in stock", (28, 28), (0, 0)),
         ("Lead time for SBS four weeks", (28, 28), None),
-        ("SBS ships in 3 weeks; all other grades 5 weeks", None, None),
+        ("SBS ships in 3 weeks; all other grades 5 weeks", (21, 21), (35, 35)),
         ("Lead time: rolls 3 weeks; sheets 5 weeks", None, None),
         ("Ships three to four weeks after receipt of order.", (21, 28), (21, 28)),
     ],

@@ -17,7 +17,7 @@ from tracker.intake.columns.beside import (
 )
 from tracker.intake.columns.breaks import breaks_of_boards
 from tracker.intake.columns.column import Column, Columns
-from tracker.intake.columns.days import told_from_payment
+from tracker.intake.columns.days import told_from_payment, waiting
 from tracker.intake.columns.fits import fit
 from tracker.intake.columns.forms import told_apart_by_form, told_apart_by_load
 from tracker.intake.columns.guess import role_by_cells
@@ -56,6 +56,7 @@ def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
     columns = [weighed(column, columns) for column in columns]
     columns = [beside_prices(column, columns) for column in columns]
     columns = [told_from_payment(column, columns, samples[column.index]) for column in columns]
+    columns = [waiting(column, columns, samples[column.index]) for column in columns]
     columns = [like_its_group(column, columns, samples[column.index]) for column in columns]
     columns = [without_axis_words(column, columns, samples[column.index]) for column in columns]
     columns = unheaded_remarks(_with_a_product(_item_numbers(columns, samples), samples))
@@ -170,6 +171,9 @@ def _candidates(said: Sequence[Header]) -> dict[Role, float]:
         for reading in _beside_unit(head) if not tells_of_freight(head.text) else ():
             found[reading.role] = max(found.get(reading.role, 0.0), reading.strength - 0.15 * level)
         # '#/MSF' is read as a number sign; that it is a unit of basis weight too is left to the cells.
+        if head.lead_unit is not None and level == 0 and any(phrases("lead_topic").find(above.text) for above in said):
+            # 'Leverans' over 'arbetsdagar': how long, and not on which terms.
+            found[Role.LEAD_TIME] = max(found.get(Role.LEAD_TIME, 0.0), 0.9)
         if (len(head.weight_units) == 1 or head.ream is not None) and head.currency is None:
             found.setdefault(Role.WEIGHT, 0.85 - 0.15 * level)
         # 'um' is a unit of measure to some and a micron to others.

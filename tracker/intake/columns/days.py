@@ -1,11 +1,11 @@
-"""Whether days under a head that says nothing of them are lead times, or when to pay."""
+"""Whether times under a head that says nothing of them are lead times, or when to pay."""
 
 from collections.abc import Sequence
 from dataclasses import replace
 
 from tracker.intake.columns.column import Column
 from tracker.intake.grid import Cell
-from tracker.intake.values.lead import counts_plain_days
+from tracker.intake.values.lead import counts_plain_days, lead_text
 from tracker.intake.values.roles import Role
 from tracker.intake.words.lists import phrases
 
@@ -28,6 +28,15 @@ def told_from_payment(column: Column, columns: list[Column], cells: Sequence[Cel
         return replace(column, role=Role.PAYMENT)
     other = any(other is not column and other.role is Role.LEAD_TIME and _says_lead(other) for other in columns)
     return replace(column, role=None, sure=False) if other else column
+
+
+def waiting(column: Column, columns: list[Column], cells: Sequence[Cell]) -> Column:
+    """'In stock' and 'Ships in 10 days' under 'Stock status': how soon board comes, where no other column says it."""
+    told = any(other.role is Role.LEAD_TIME for other in columns)
+    if told or column.role not in (Role.STOCK, Role.PRODUCT) or not column.heads or not cells:
+        return column
+    times = [lead_text(cell.text) if isinstance(cell.value, str) else None for cell in cells]
+    return replace(column, role=Role.LEAD_TIME, sure=False) if all(times) else column
 
 
 def _says_lead(column: Column) -> bool:

@@ -34,6 +34,7 @@ from tracker.intake.offers.indicative import note_indicative
 from tracker.intake.offers.measures import Board
 from tracker.intake.offers.money import Around, Claimed, around
 from tracker.intake.offers.outdated import Doubts, age_above, doubt_in_head
+from tracker.intake.offers.own_lead import fill_own_lead
 from tracker.intake.offers.price import fill_price
 from tracker.intake.offers.price_cell import PriceCell, Standing, in_crowns, read_price, shows_crowns
 from tracker.intake.offers.price_changes import ask_of_change, ask_whether_in_force
@@ -206,6 +207,7 @@ class TableReader:
             fill_lead_of_head(draft, price)
         elif self._lead_columns.isdisjoint(whole.cells):
             fill_lead_of_grade(draft, scope)
+            fill_own_lead(draft, whole.cells, self._read.columns)
         if self._minimum_columns.isdisjoint(whole.cells):
             fill_minimum_of_grade(draft, scope, self._facts)
         columns = self._columns[price.index]

@@ -97,7 +97,8 @@ def _priced_within(text: str) -> tuple[str, str] | None:
     if len(find_currencies(text)) != 1:
         return None
     for before, start, end, after in prices_within(text):
-        board = f"{text[:before]} {text[after:]}"
+        comma = "," if "," in text[end:after] else ""
+        board = f"{text[:before]}{comma} {text[after:]}"
         if len(text[after:].split()) <= _FEW_WORDS and _is_board(board):
             return board.strip(" -–—•*"), text[start:end].strip()
     return None
