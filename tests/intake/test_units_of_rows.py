@@ -64,3 +64,24 @@ def test_what_may_be_an_order_s_weight_or_is_no_known_unit_is_asked_about(text):
 def test_a_remark_contradicts_what_is_said_of_all_prices():
     line = remarked(HEADS["en"], 1290, "per tonne", title="Prices in USD per short ton")
     assert codes(line) >= {"basis-unknown"}
+
+
+@pytest.mark.parametrize(
+    ("head", "cells"),
+    [
+        (["Grade", "g/m²", "µm", "Price USD", "Ton"], ["1000 kg", "2000 lb", "2240 lb"]),
+        (["Grade", "g/m²", "µm", "USD/ton", "Ton"], ["1,000 kg", "2,000 lb", "long ton"]),
+        (["Grade", "g/m²", "µm", "Price USD", "Type of ton"], ["metric", "short", "long"]),
+        (["Sorte", "g/m²", "µm", "Preis USD", "Tonne"], ["1000 kg", "2000 lb", "2240 lb"]),
+        (["Qualité", "g/m²", "µm", "Prix USD", "Tonne"], ["métrique", "courte", "longue"]),
+        (["Calidad", "g/m²", "µm", "Precio USD", "Tonelada"], ["1.000 kg", "corta", "larga"]),
+        (["Kvalitet", "g/m²", "µm", "Pris USD", "Ton"], ["1000 kg", "2000 lb", "2240 lb"]),
+    ],
+)
+def test_a_column_of_tons_is_the_price_s_unit_row_by_row(head, cells):
+    boards = [["GC1", 250, 405, 1190], ["GC1", 300, 495, 1085], ["GD2", 350, 465, 880]]
+    found = lines([head, *([*board, cell] for board, cell in zip(boards, cells, strict=True))])
+    assert [(cell, line.offer.basis) for cell, line in found.items()] == [
+        ("D2", "tonne"), ("D3", "short_ton"), ("D4", None),
+    ]  # fmt: skip
+    assert [found[cell].state for cell in ("D2", "D3", "D4")] == ["accepted", "accepted", "question"]

@@ -41,6 +41,7 @@ from tracker.intake.values.grade import find_grade
 from tracker.intake.values.header import Header, header, without_unit
 from tracker.intake.values.role_words import tells_of_freight
 from tracker.intake.values.roles import ON_TOP, Role, RoleReading
+from tracker.intake.values.ton_kinds import ton_under
 from tracker.intake.words.lists import phrases
 
 _SAMPLE = 60
@@ -142,11 +143,19 @@ def _column(headed: HeadedColumn, cells: Sequence[Cell]) -> Column:
 def _role(column: Column, cells: Sequence[Cell]) -> tuple[Role | None, bool]:
     if (spreads_values(column) or heads_prices_of_a_kind(column)) and mostly_priced(cells):
         return Role.PRICE, True
+    if _defines_tons(column, cells):
+        return Role.BASIS, True
     candidates = without_lookalikes(_candidates(column.said), column.said)
     if not candidates:
         return role_by_cells(column, cells), False
     best = _best(column, candidates, cells)
     return (Role.PRICE if named_with_money(best, column) and mostly_priced(cells) else best), True
+
+
+def _defines_tons(column: Column, cells: Sequence[Cell]) -> bool:
+    """'Ton' over 'long ton', '2000 lb' and '1000 kg' says row by row what prices are per."""
+    tons = sum(isinstance(cell.value, str) and ton_under(column.text, cell.text) is not None for cell in cells)
+    return 2 * tons > len(cells)
 
 
 _NAMED_BY_WORDS = frozenset({Role.VENDOR, Role.DELIVERY_TERMS, Role.WEIGHT, Role.BASIS, Role.VALIDITY})

@@ -84,8 +84,8 @@ def bases_of(reading: BasisReading, facts: FileFacts) -> frozenset[str]:
 
 
 def foreign_unit(value: str) -> str | None:
-    """The unit that can't be converted ('ream'), or None for a basis."""
-    return value.removeprefix(_FOREIGN) if value.startswith(_FOREIGN) else None
+    """The unit that can't be converted ('ream', 'long ton'), or None for a basis."""
+    return value.removeprefix(_FOREIGN).replace("_", " ") if value.startswith(_FOREIGN) else None
 
 
 def around(column: PriceColumn, scope: Scope, claimed: Claimed, facts: FileFacts, grade: str | None = None) -> Around:

@@ -2,7 +2,7 @@
 
 from decimal import Decimal
 
-from tracker.intake.columns.column import Columns
+from tracker.intake.columns.column import Column, Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.money import bases_of, unit_of_text
@@ -12,6 +12,7 @@ from tracker.intake.offers.settle import Claim, Settled
 from tracker.intake.values.basis import basis_text
 from tracker.intake.values.numbers import number_readings, settled
 from tracker.intake.values.roles import Role
+from tracker.intake.values.ton_kinds import ton_under
 from tracker.intake.words.fold import fold
 
 
@@ -44,7 +45,7 @@ def counted(settled: Settled[str], whole: WholeRow, columns: Columns, facts: Fil
 
 def _cells(whole: WholeRow, columns: Columns, facts: FileFacts) -> list[Cell]:
     wanted = columns.of(Role.BASIS, Role.PER_QUANTITY, Role.CURRENCY)
-    return [_decoded(whole.cells[column.index], facts) for column in wanted if column.index in whole.cells]
+    return [_decoded(whole.cells[column.index], column, facts) for column in wanted if column.index in whole.cells]
 
 
 def _several(cells: list[Cell], facts: FileFacts) -> list[Cell]:
@@ -56,10 +57,12 @@ def _number(count: Cell, facts: FileFacts) -> str:
     return " or ".join(f"{number:f}" for number in _counts(count, facts))
 
 
-def _decoded(cell: Cell, facts: FileFacts) -> Cell:
-    """The cell with the unit that its code stands for, where the file has a legend of such codes."""
+def _decoded(cell: Cell, column: Column, facts: FileFacts) -> Cell:
+    """The cell with the unit that its code stands for, where the file has a legend of such codes; 'long' under 'Ton'
+    is a long ton."""
     entry = facts.unit_codes.get(fold(cell.text).strip()) if facts.unit_codes else None
-    return cell if entry is None else cell._replace(value=entry.unit, text=entry.unit)
+    unit = ton_under(column.text, cell.text) if entry is None else entry.unit
+    return cell if unit is None else cell._replace(value=unit, text=unit)
 
 
 def _counts(cell: Cell, facts: FileFacts) -> tuple[Decimal, ...]:
