@@ -85,3 +85,38 @@ def test_a_column_of_tons_is_the_price_s_unit_row_by_row(head, cells):
         ("D2", "tonne"), ("D3", "short_ton"), ("D4", None),
     ]  # fmt: skip
     assert [found[cell].state for cell in ("D2", "D3", "D4")] == ["accepted", "accepted", "question"]
+
+
+UNLESS = [
+    "All prices US$ per short ton unless the row says otherwise", "Prices USD/ST except where marked",
+    "Prices USD/ST, if not stated otherwise", "Prices USD/ST unless a different unit is shown",
+    "Preise USD je Short Ton, soweit in der Zeile nichts anderes steht",
+    "Preise USD/Short Ton, sofern nicht anders gekennzeichnet", "Preise USD/Short Ton, außer wo anders vermerkt",
+    "Prix USD par tonne courte, sauf si la ligne indique autre chose",
+    "Prix USD par tonne courte, à défaut d'indication contraire",
+    "Precios USD por tonelada corta salvo que la fila diga otra cosa",
+    "Precios USD por tonelada corta a menos que se indique lo contrario",
+    "Priser USD per short ton om inte raden anger annat", "Priser USD per short ton såvida inget annat anges",
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("title", UNLESS)
+def test_what_holds_unless_a_row_says_otherwise_gives_way_to_a_price_s_own_unit(title):
+    rows = [["Board", "pt", "lb/MSF", "Price"], ["SBS", 16, 68, 1198], ["SBS", 18, 76, "59.40 /cwt"]]
+    found = lines([[title], *rows])
+    assert [(line.offer.basis, line.state, codes(line)) for line in found.values()] == [
+        ("short_ton", "accepted", set()), ("cwt", "accepted", set()),
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    "title", ["Prices USD per short ton", "Prices USD per short ton unless paid within 10 days", "USD/ST, CUK excepted"]
+)
+def test_what_makes_no_exception_of_rows_contradicts_it(title):
+    rows = [["Board", "pt", "lb/MSF", "Price"], ["SBS", 16, 68, 1198], ["SBS", 18, 76, "59.40 /cwt"]]
+    assert codes(lines([[title], *rows])["D4"]) == {"basis-unknown"}
+
+
+def test_a_head_may_give_way_too():
+    rows = [["Board", "pt", "lb/MSF", "USD/ST unless noted"], ["SBS", 16, 68, 1198], ["SBS", 18, 76, "59.40 /cwt"]]
+    assert [line.offer.basis for line in lines(rows).values()] == ["short_ton", "cwt"]

@@ -20,6 +20,7 @@ from tracker.intake.values.formats import format_words, number_format_currency
 from tracker.intake.values.money import PriceUnit, price_unit
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.statements import statements
+from tracker.intake.values.unless import unless_at
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis
 
@@ -129,7 +130,7 @@ def _head_currencies(column: Column) -> Iterator[Claim[str]]:
         yield from comment_currencies(cell)
     for cell, head in reversed(list(zip(column.heads, column.said, strict=True))):
         if head.currency is not None:
-            yield currency_claim(head.currency, at(cell), cell.text)
+            yield currency_claim(head.currency, at(cell), cell.text, unless_at(cell.text) is not None)
 
 
 def comment_currencies(cell: Cell) -> Iterator[Claim[str]]:
@@ -152,7 +153,7 @@ def _head_bases(column: Column, facts: FileFacts) -> Iterator[Claim[str]]:
     for cell, head in reversed(list(zip(column.heads, column.said, strict=True))):
         basis = basis_in_head(head)
         if basis is not None:
-            yield basis_claim(basis, at(cell), cell.text, facts)
+            yield basis_claim(basis, at(cell), cell.text, facts, unless_at(cell.text) is not None)
 
 
 def _stated_currency(
@@ -198,7 +199,7 @@ def _meant(said: SaysBasis | SaysCurrency) -> frozenset[object]:
 def _gives_way(words: str, nearer: Nearer) -> bool:
     """'Prices per 100 lb unless marked' gives way to what is marked, and a text far off to a nearer one; beside the
     title of a sheet's only table, what speaks of these prices as well does not."""
-    if nearer is Nearer.SAYS or phrases("unless_marked").find(words):
+    if nearer is Nearer.SAYS or unless_at(words) is not None:
         return True
     return nearer is Nearer.SAYS_OF_ALL and not _of_these_prices(words)
 

@@ -5,6 +5,7 @@ from functools import lru_cache
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.denials import denied
 from tracker.intake.values.roles import PRICES
+from tracker.intake.values.unless import unless_at
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 
@@ -20,6 +21,9 @@ def marks_indicative(text: str) -> bool:
 
 
 def _says_so(clause: str) -> bool:
+    unless = unless_at(clause)
+    # The French 'indication' of 'sauf indication contraire' marks nothing.
+    clause = clause if unless is None else clause[:unless]
     found = [one for one in phrases("indicative").find(clause) if one.end - one.start >= _SHORTEST]
     if not phrases("price_words").find(clause):
         # 'Budget order' and 'Budget 2027' are what somebody plans with.

@@ -1,0 +1,25 @@
+"""Texts that give way to what a row says itself: 'per short ton unless otherwise noted', 'salvo que la fila diga otra
+cosa'."""
+
+from functools import lru_cache
+
+from tracker.intake.words.lists import phrases
+
+_FARTHEST = 9
+"""Words between 'unless' and 'otherwise' at the most."""
+
+
+@lru_cache(maxsize=4096)
+def unless_at(text: str) -> int | None:
+    """Where the part begins that says 'unless otherwise'; None in a text that holds without exception.
+
+    'Unless paid within 30 days' makes no exception of marked rows.
+    """
+    found = phrases("unless").find(text)
+    for place, match in enumerate(found):
+        if match.value == "whole":
+            return match.start
+        behind = (one for one in found[place + 1 :] if one.value == "otherwise")
+        if match.value == "lead" and any(one.first - match.after <= _FARTHEST for one in behind):
+            return match.start
+    return None
