@@ -120,3 +120,30 @@ def test_what_makes_no_exception_of_rows_contradicts_it(title):
 def test_a_head_may_give_way_too():
     rows = [["Board", "pt", "lb/MSF", "USD/ST unless noted"], ["SBS", 16, 68, 1198], ["SBS", 18, 76, "59.40 /cwt"]]
     assert [line.offer.basis for line in lines(rows).values()] == ["short_ton", "cwt"]
+
+
+@pytest.mark.parametrize(
+    ("head", "unit", "again"),
+    [
+        (["Sorte", "g/m²", "µm", "Preis"], "EUR/t", "EUR je 1000 m²"),
+        (["Sorte", "g/m²", "µm", "Preis EUR/t"], None, "EUR/1000 m²"),
+        (["Grade", "g/m²", "µm", "Price EUR"], "per tonne", "per 1000 sq m"),
+        (["Qualité", "g/m²", "µm", "Prix"], "EUR/t", "EUR les 1000 m²"),
+        (["Calidad", "g/m²", "µm", "Precio"], "EUR/t", "EUR por 1000 m²"),
+        (["Kvalitet", "g/m²", "µm", "Pris"], "EUR/1000 kg", "EUR per 1000 m²"),
+    ],
+)
+@pytest.mark.parametrize("label", [None, "Bogen"])
+def test_a_unit_said_again_half_way_down_holds_for_the_rows_below(head, unit, again, label):
+    above = [["GC2", 230, 375, 1205], ["GD2", 300, 400, 852]]
+    below = [["GC2", 250, 410, 305.5], ["GD2", 350, 470, 301]]
+    found = lines([head, *([[None, None, None, unit]] if unit else []), *above, [label, None, None, again], *below])
+    assert [(line.state, line.offer.basis, line.offer.grammage_gsm) for line in found.values()] == [
+        ("accepted", "tonne", 230), ("accepted", "tonne", 300),
+        ("accepted", "1000m2", 250), ("accepted", "1000m2", 350),
+    ]  # fmt: skip
+
+
+def test_where_the_head_says_more_than_the_unit_the_two_contradict():
+    rows = [["Sorte", "g/m²", "µm", "ab Werk EUR/t"], ["GC2", 230, 375, 1205], [None, None, None, "EUR/1000 m²"]]
+    assert codes(lines([*rows, ["GC2", 250, 410, 305.5]])["D4"]) == {"basis-unknown"}

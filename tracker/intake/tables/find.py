@@ -16,6 +16,7 @@ from tracker.intake.tables.sentences import spoken_offers
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
 from tracker.intake.tables.turned import Labels, label_runs
 from tracker.intake.tables.two_lines import with_second_lines
+from tracker.intake.tables.unit_rows import priced_anew
 from tracker.intake.tables.view import View, part_of, turned
 from tracker.intake.tables.words import words_of
 from tracker.intake.tables.zones import Zone, measured_anew, zone_at
@@ -102,7 +103,7 @@ def _upright_tables(band: View) -> SheetTables:
         titles, between = _parted(after, end)
         texts.extend(words_of(band, between))
         if place + 1 < len(zones):
-            zones[place + 1].titles = tuple(words_of(band, titles))
+            zones[place + 1].titles = (*words_of(band, titles), *zones[place + 1].titles)
     # What stands right above the first table is its title, and with all above it holds for the sheet too.
     nearest = _rows_right_above(band, zones[0].top, -1)[-1:]
     firsts = [table for table in tables if table.first_row == zones[0].top]
@@ -194,7 +195,7 @@ def _zones(band: View, skipped: set[int]) -> list[Zone]:
     for row in band.order:
         if row <= below:
             continue
-        again = measured_anew(band, zones[-1], row) if zones else None
+        again = (measured_anew(band, zones[-1], row) or priced_anew(band, zones[-1], row)) if zones else None
         if again is not None:
             zones.append(again)
             below = row
