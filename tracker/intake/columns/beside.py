@@ -12,6 +12,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, head_of
 from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.words.lists import phrases
+from tracker.trade.basis import Basis
 
 _SAYS_SO = 0.8
 
@@ -83,15 +84,18 @@ def no_charge_as_high(column: Column, columns: list[Column], samples: Mapping[in
 
 def _of_its_height(column: Column, price: Column, samples: Mapping[int, Sequence[Cell]]) -> bool:
     """Though the head names a charge outright: its figures follow the prices from row to row and are as high as they,
-    each per the same."""
+    each per the same. Freight of 62 beside a price of 48.20 per MSF is per ton."""
     units, others = ({basis.bases for basis in each.bases} for each in (column, price))
     if column.percent or (units and units != others):
+        return False
+    if column.role is Role.FREIGHT and others and not any(bases & _TONS for bases in others):
         return False
     own, prices = _by_row(samples[column.index]), _by_row(samples[price.index])
     high = all(own[row] >= _LEAST_SHARE * prices[row] for row in own.keys() & prices.keys())
     return high and close_by_row(samples[column.index], samples[price.index], 1)
 
 
+_TONS = frozenset({Basis.SHORT_TON, Basis.TONNE})
 _LEAST_SHARE = Decimal("0.8")
 """Of a board's price; no freight to an island is as dear. Common practice, no source."""
 
