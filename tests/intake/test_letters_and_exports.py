@@ -134,3 +134,35 @@ def test_lines_to_sign_on_name_nobody():
         [["EUR/t"], ["Grade", "g/m²", "Price"], ["GC1", 250, 1210], [], ["Seller: ________   Buyer: ________"]]
     )
     assert found["C3"].offer.vendor is None
+
+
+def test_a_note_calls_off_the_superseded_column_and_not_the_new_one():
+    note = ["US dollars per short ton. The 2026 prices below are superseded and shown for reference only."]
+    head = ["Grade", "pt", "2026 price (superseded)", "Change", "NEW price 1/4/2027"]
+    found = lines([note, [], head, ["CUK", 16, 1045, 50, 1095], ["CUK", 18, 1035, 50, 1085]])
+    assert _accepted(found) == {"E4", "E5"}
+
+
+def test_a_list_beside_the_one_that_superseded_it_is_not_offered():
+    head = ["Grade", "pt", "List 13 (superseded)", "List 14"]
+    found = lines([["US dollars per short ton"], head, ["SBS C1S", 14, 1140, 1165], ["URB", 22, 662, 680]])
+    assert _accepted(found) == {"D3", "D4"}
+
+
+def test_what_late_payers_pay_is_no_charge():
+    found = lines(
+        [
+            ["USD por tonelada métrica, DAP"],
+            ["Calidad", "g/m²", "Precio"],
+            ["SBS", 250, 1420],
+            ["Recargo por mora 1,5 % mensual"],
+        ]
+    )
+    assert found["C3"].offer.charges == ()
+
+
+def test_the_sheet_size_of_a_note_is_not_that_of_rolls():
+    head = ["Board", "Form", "pt", "Price", "Per"]
+    rows = [["SBS", "rolls", 14, 1215, "short ton"], ["SBS", "sheets", 18, 344.1, "1,000 sheets"]]
+    found = lines([["U.S. dollars"], head, *rows, [], ["Sheet size: 28 x 40 inches."]])
+    assert [line.offer.sheet_mm is None for line in found.values()] == [True, False]

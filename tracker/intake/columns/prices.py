@@ -63,7 +63,9 @@ def price_columns(
     kinds = _listed_beside(kinds, unexplained) | dict.fromkeys(unexplained, Kind.OFFER)
     if not kinds:
         unnamed = unnamed_figures(columns, samples)
+        old = [column for column in unnamed if _superseded(column)]
         kinds, unsure = dict.fromkeys(unnamed, Kind.OFFER), doubt_of(unnamed, samples)
+        kinds |= dict.fromkeys(old if len(old) < len(unnamed) else (), Kind.PREVIOUS)
     kinds |= dict.fromkeys(before_the_new(kinds, found), Kind.PREVIOUS)
     if not kinds:
         unexplained = withheld_figures(columns, samples, titles)

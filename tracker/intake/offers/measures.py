@@ -16,6 +16,7 @@ from tracker.intake.values.grade import GradeReading
 from tracker.intake.values.roles import Role
 from tracker.intake.values.sheetsize import SheetSize, find_sheet_sizes, sheet_text
 from tracker.intake.values.weight import WeightReading, find_weights
+from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import WeightUnit
 
 
@@ -179,9 +180,17 @@ def _sheets_said(
     for column in columns.of(Role.PRODUCT, Role.GRADE):
         for cell, head in zip(column.heads, column.said, strict=True):
             yield (head.sheet_sizes if len(head.sheet_sizes) == 1 else ()), at(cell), cell.text.strip()
+    if _comes_in_rolls(cells):
+        return
     for level in scope.of_boards:
         for said in level.sizes:
             yield find_sheet_sizes(said.text), level.place(said), said.text
+
+
+def _comes_in_rolls(cells: Cells) -> bool:
+    """A row that says 'rolls' and no sheets: a title's or a note's sheet size is another row's."""
+    texts = (cell.text for cell in cells.values() if isinstance(cell.value, str))
+    return {match.value for text in texts for match in phrases("forms").find(text)} == {"roll"}
 
 
 def _sides(cells: Cells, columns: Columns) -> Said[SheetSize] | None:

@@ -10,6 +10,7 @@ from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.values.boards_meant import BoardsMeant, MeasureSpan
+from tracker.intake.values.list_age import Age, age_of_list
 from tracker.intake.values.multiples import multiplied_in_head
 from tracker.intake.values.price_changes import ChangesPrice, price_changes
 from tracker.intake.values.roles import Role
@@ -33,14 +34,16 @@ def ask_of_change(
     """Holds back a price that its own row or head, or the first note around it that is about it, says to change.
 
     `own`: what its row says, or a footnote whose sign it carries.
-    `beside`: the kinds of prices in the table: a discount of no known size is taken off list prices, and what is said
-    of tax is said of prices with tax, where there are such.
+    `beside`: the kinds of prices in the table: a discount of no known size is taken off list prices, what is said of
+    tax is said of prices with tax, and what is called superseded is the earlier price, where there are such.
     """
     if any(asked.key.startswith("thousands:") for asked in draft.asked):
         # Asked already, with the currency that is counted so.
         return
     net, taxed = price.column.role is Role.NET_PRICE or Kind.LIST in beside, Kind.TAXED in beside
     told = _said(draft, price.column, scope, own)
+    if Kind.PREVIOUS in beside:
+        told = (one for one in told if age_of_list(one.value.words) is Age.IN_FORCE)
     said = next((one for one in told if not (net and one.value.of_gross) and not (taxed and one.value.tax)), None)
     if said is None:
         return
