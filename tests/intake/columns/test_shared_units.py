@@ -5,7 +5,6 @@ from decimal import Decimal
 import pytest
 
 from tests.intake.sheets import codes, lines
-from tracker.intake.values.numbers import number_readings
 
 GERMAN = [["GC1", 250, 1210, 1165, 1105], ["GC1", 270, 1200, 1155, 1095], ["GD2", 300, 890, 845, 790]]
 
@@ -79,11 +78,3 @@ def test_what_the_sheet_says_of_all_its_prices_is_nearer_than_a_neighbours_head(
     )
     assert str(found["C3"].state) == "question"
     assert found["D3"].offer.currency != "USD"
-
-
-@pytest.mark.parametrize("head", ["alt / neu", "old / new", "ancien / nouveau", "antiguo / nuevo", "gammalt / nytt"])
-def test_an_old_and_a_new_price_in_one_cell_are_asked_about_and_not_passed_over(head):
-    found = lines([["EUR/t"], ["Grade", "g/m²", head], ["GC1", 230, "890 / 915"], ["GC1", 250, "880 / 905"]])
-    assert {str(line.state) for line in found.values()} == {"question"}
-    assert set(found) == {"C3", "C4"}
-    assert number_readings("890 / 915") == ()

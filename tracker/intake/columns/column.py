@@ -179,6 +179,8 @@ class PriceColumn:
     indicative: bool = False
     unexplained: bool = False
     ranged: bool = False
+    pair: int | None = None
+    """Which of the two prices in each of its cells is in force, by a head like 'old / new €/t'."""
     sizes: tuple[Column, ...] = ()
     """The columns that hold this price's own order size, row by row."""
     lender: Column | None = None

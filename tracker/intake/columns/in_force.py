@@ -5,8 +5,10 @@ from collections.abc import Mapping, Sequence
 
 from tracker.intake.columns.column import Column, Columns, Kind, basis_in_head
 from tracker.intake.columns.order_sizes import beside_unit, without_unit
+from tracker.intake.grid import Cell
 from tracker.intake.tables.periods import YEAR, is_later, without_periods
 from tracker.intake.values.dates import find_dates
+from tracker.intake.values.halves import halves_of
 from tracker.intake.values.roles import CHARGES, Role
 from tracker.intake.values.validity import until_in_head
 from tracker.intake.words.lists import phrases
@@ -80,6 +82,25 @@ def old_and_new(column: Column) -> bool:
     found = phrases("price_ages").find(column.text)
     said = {match.value for match in found}
     return "old" in said and len(said) > 1 and not any(map(str.isalnum, _without_ages(column.text)))
+
+
+def place_in_force(column: Column, cells: Sequence[Cell]) -> int | None:
+    """Which of the two figures in each cell is to be paid, where the head names an old and a new price in their order:
+    1 for 'alt / neu €/t' over '1.210 / 1.245'."""
+    found = phrases("price_ages").find(column.text)
+    ages = [match.value for match in found]
+    figures = [cell for cell in cells if any(map(str.isdigit, cell.text))]
+    if sorted(ages) != ["in_force", "old"] or not _mostly_two(figures):
+        return None
+    between = column.text[found[0].end : found[1].start]
+    for match in reversed(phrases("price_words").find(between)):
+        between = between[: match.start] + between[match.end :]
+    beside = not any(map(str.isalnum, between)) and bool(between.strip())
+    return ages.index("in_force") if beside else None
+
+
+def _mostly_two(cells: Sequence[Cell]) -> bool:
+    return bool(cells) and 2 * sum(halves_of(cell.text) is not None for cell in cells) >= len(cells)
 
 
 def told_apart_by_time(heads: Sequence[str]) -> bool:

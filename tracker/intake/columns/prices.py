@@ -14,6 +14,7 @@ from tracker.intake.columns.in_force import (
     leads_to_another,
     marked_as_old,
     of_earlier_years,
+    place_in_force,
     told_apart_by_time,
 )
 from tracker.intake.columns.labels import label_of
@@ -55,7 +56,8 @@ def price_columns(
     found = Columns((), by_role)
     kinds = _kinds(found) or dict.fromkeys(amount_per_unit(found, samples), Kind.OFFER)
     ranged = ranged_prices(columns, list(kinds), samples)
-    kinds |= dict.fromkeys(ranged, Kind.OFFER)
+    pairs = {column: place_in_force(column, samples[column.index]) for column in columns}
+    kinds |= dict.fromkeys((*ranged, *(column for column in kinds if pairs[column] is not None)), Kind.OFFER)
     if kinds and set(kinds.values()) == {Kind.PREVIOUS}:
         kinds |= dict.fromkeys(from_a_day(columns, samples), Kind.OFFER)
     unsure = ""
@@ -78,7 +80,8 @@ def price_columns(
             replace(
                 _price_column(column, kind, axes),
                 sizes=sizes.get(column.index, ()),
-                unexplained=column in unexplained and not heads_delivered(column),
+                pair=pairs[column],
+                unexplained=column in unexplained and pairs[column] is None and not heads_delivered(column),
                 ranged=column in ranged,
             )
             for column, kind in kinds.items()

@@ -36,7 +36,8 @@ from tracker.intake.offers.money import Around, Claimed, around
 from tracker.intake.offers.outdated import Doubts, age_above, doubt_in_head
 from tracker.intake.offers.own_lead import fill_own_lead
 from tracker.intake.offers.price import fill_price
-from tracker.intake.offers.price_cell import PriceCell, Standing, in_crowns, read_price, shows_crowns
+from tracker.intake.offers.price_cell import PriceCell, Standing
+from tracker.intake.offers.price_cells import PriceCells
 from tracker.intake.offers.price_changes import ask_of_change, ask_whether_in_force
 from tracker.intake.offers.relief import free_for, relieved_columns
 from tracker.intake.offers.row_changes import RowChanges
@@ -44,7 +45,6 @@ from tracker.intake.offers.rows import Rows, WholeRow
 from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level, Scope
 from tracker.intake.offers.sheet import ReadTable
-from tracker.intake.offers.signs import evidence_of, marks_disagree, sign_by_size
 from tracker.intake.offers.struck import ask_of_struck_board
 from tracker.intake.offers.terms import TERM_ROLES, Terms, terms_of
 from tracker.intake.tables.table import Headings, Words
@@ -74,10 +74,7 @@ class TableReader:
         self._in_force = HeadingsInForce()
         self._scopes: dict[tuple[Headings | None, frozenset[str]], Scope | None] = {}
         self._around: dict[tuple[int, int, str | None], Around] = {}
-        texts = {price.index: list(self._texts(price)) for price in read.columns.prices}
-        self._signs = {price.index: self._sign(price, texts[price.index]) for price in read.columns.prices}
-        shown = any(map(shows_crowns, texts.values()))
-        self._crowns = {index: in_crowns(written, shown=shown) for index, written in texts.items()}
+        self._cells = PriceCells(read, self._facts, (words.text for level in levels for words in level.texts))
         self._kinds = frozenset(price.kind for price in read.columns.prices)
         self._offers = tuple(price for price in read.columns.prices if price.kind is Kind.OFFER)
         self._apart = standing_apart(self._offers)
@@ -117,19 +114,6 @@ class TableReader:
         cells = (cell for row in table.rows for cell in table.view.rows[row.index].values())
         return Footnotes(self._levels, heads, cells)
 
-    def _sign(self, price: PriceColumn, texts: Sequence[str]) -> str | None:
-        sign = evidence_of(texts).sign or self._facts.decimal_sign
-        if self._read.columns.of(Role.BASIS, Role.CURRENCY, Role.PER_QUANTITY):
-            return sign
-        if marks_disagree(texts):
-            return None
-        if sign is not None:
-            return sign
-        return sign_by_size(self._read.cells(price.column))
-
-    def _texts(self, price: PriceColumn) -> Iterator[str]:
-        return (cell.text for cell in self._read.cells(price.column) if isinstance(cell.value, str))
-
     def _row(self, whole: WholeRow, brackets: Brackets) -> Iterator[Draft]:
         offered = self._offered(whole)
         if not offered:
@@ -156,7 +140,7 @@ class TableReader:
             if price.index not in whole.own:
                 continue
             cell = whole.cells[price.index]
-            read = read_price(cell, self._signs[price.index], crowns=self._crowns[price.index])
+            read = self._cells.read(price, cell)
             if read.standing is not Standing.NOTHING:
                 found.append((price, cell, read))
         return found

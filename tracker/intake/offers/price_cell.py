@@ -10,7 +10,8 @@ from tracker.intake.grid import Cell, CellFault
 from tracker.intake.offers.money import unit_of_format
 from tracker.intake.values.basis import BasisReading
 from tracker.intake.values.currency import CurrencyReading
-from tracker.intake.values.money import PriceText, price_text
+from tracker.intake.values.halves import halves_of
+from tracker.intake.values.money import PriceText, one_of_two, price_text
 from tracker.intake.values.numbers import NumberReading, crowns_and_ore, number_readings, settled
 from tracker.intake.values.tax import names_tax
 from tracker.trade.offer import NoteCode
@@ -60,15 +61,17 @@ _DIGITS = 18
 _SHOWN = 24
 
 
-def read_price(cell: Cell, sign: str | None, *, crowns: bool = False) -> PriceCell:
+def read_price(cell: Cell, sign: str | None, *, crowns: bool = False, pair: int | None = None) -> PriceCell:
     """Reads a cell of a price column; `sign` is the decimal sign, where its column or the file settles it.
 
-    `crowns`: the column's '15:80' are crowns and öre.
+    `crowns`: the column's '15:80' are crowns and öre. `pair`: which of two prices in a cell is in force.
     """
     if cell.fault is not None:
         return _faulty(cell)
     if cell.struck:
         return _NOTHING
+    if pair is not None and cell.text.strip():
+        return _of_two(cell.text, pair, sign)
     if isinstance(cell.value, Decimal):
         return _number(cell)
     if not isinstance(cell.value, str):
@@ -158,6 +161,22 @@ def _is_tax(text: str) -> bool:
 
 
 _RATE = re.compile(r"\d{1,2}(?:[.,]\d{1,3})?\s*%")
+
+
+def _of_two(text: str, pair: int, sign: str | None) -> PriceCell:
+    """The later of the two prices of '1.210 / 1.245'; of '– / 1.245' as well, and none of '1.210 / –'."""
+    halves = halves_of(text)
+    if halves is None:
+        return _NOTHING if not any(map(str.isdigit, text)) else _unread(f"“{text.strip()}” is not one price.")
+    chosen, other = halves[pair], halves[1 - pair]
+    if not any(map(str.isdigit, chosen)):
+        return _NOTHING
+    said = one_of_two(chosen, other, text) if any(map(str.isdigit, other)) else price_text(chosen)
+    if said is None or said.rest or said.is_range:
+        return _unread(f"“{text.strip()}” is not one price.")
+    return _amount(said, sign)
+
+
 _PARTS = re.compile(r"\s*[/;|]\s*")
 
 

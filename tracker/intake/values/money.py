@@ -5,7 +5,7 @@ refuse a price with something unexplained beside it instead of trusting half of 
 """
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 
 from tracker.intake.values import basis as units
@@ -14,6 +14,7 @@ from tracker.intake.values.basis import BasisReading, after_per, find_basis
 from tracker.intake.values.currency import CurrencyReading, combined, currency_phrases, find_currencies
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.pricewalk import PriceText, PriceWalk, cents_by_unit, no_piece
+from tracker.intake.values.was_now import parted_by_age
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, words
 
@@ -47,7 +48,46 @@ def price_text(text: str) -> PriceText | None:
         return PriceText(stripped, no_price=stripped)
     walk = PriceWalk(stripped)
     walk.run()
-    return walk.result()
+    said = walk.result()
+    return (_in_force(stripped) or said) if said is None or said.rest or said.is_range else said
+
+
+def _in_force(text: str) -> PriceText | None:
+    """The later price of 'was $1,240 – now $1,085'."""
+    parts = parted_by_age(text)
+    if parts is None:
+        return None
+    return one_of_two(parts.in_force, parts.earlier, text) if parts.earlier else _plain(parts.in_force)
+
+
+def one_of_two(chosen: str, other: str, text: str) -> PriceText | None:
+    """The price of one of two texts, which may leave its currency and unit to the other; None where either is no price,
+    or both are not of a size. `text`: all that the cell says."""
+    one, beside = _plain(chosen), _plain(other)
+    if one is None or beside is None or not _of_a_size(one, beside):
+        return None
+    if one.currency is None and beside.currency is not None and beside.currency.cents:
+        return None
+    if one.currency is not None and beside.currency is not None and one.currency.codes != beside.currency.codes:
+        return None
+    return replace(one, words=text, currency=one.currency or beside.currency, basis=one.basis or beside.basis)
+
+
+def _plain(text: str) -> PriceText | None:
+    said = price_text(text)
+    return said if said is not None and said.amounts and not said.rest and not said.is_range else None
+
+
+_MOST_TIMES = 2
+"""How many times an earlier price the later one may be, or the other way round; other figures are days and sizes."""
+
+
+def _of_a_size(one: PriceText, other: PriceText) -> bool:
+    return any(
+        0 < first.value <= _MOST_TIMES * second.value <= _MOST_TIMES**2 * first.value
+        for first in one.amounts
+        for second in other.amounts
+    )
 
 
 @lru_cache(maxsize=16384)
