@@ -51,9 +51,11 @@ def _lined(view: View, rows: Sequence[int], priced: Sequence[int]) -> Lined | No
     below = [_describing(view, tuple(_touching(others, board, 1))) for board in boards]
     first = tuple(reversed(tuple(_touching(others, boards[0], -1))))
     lined = Lined(view, boards, below, _describing(view, first))
-    enough = sum(map(bool, below)) >= min(_FEWEST, len(boards) - 1)
+    if len(boards) < _FEWEST or sum(map(bool, below)) < min(_FEWEST, len(boards) - 1):
+        # Before the boards' own words are looked at, which takes seconds for a long list.
+        return None
     told = all(lines or (own and not lined.own[0]) for lines, own in zip(below[:-1], lined.own[:-1], strict=True))
-    return lined if len(boards) >= _FEWEST and enough and told else None
+    return lined if told else None
 
 
 def _touching(others: set[int], board: int, step: int) -> Iterator[int]:
