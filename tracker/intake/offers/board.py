@@ -7,6 +7,7 @@ from decimal import Decimal
 from tracker.intake.columns.column import Columns, PriceColumn
 from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.line_defaults import take_defaults
 from tracker.intake.offers.measures import Board, Cells, merged, take_caliper, take_sheet, take_weight
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Level, Scope
@@ -38,6 +39,7 @@ def board_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> 
     take_weight(board, cells, columns, words, scope, facts)
     take_sheet(board, cells, columns, words, scope)
     take_sheets_weight(board, cells, columns)
+    take_defaults(board, scope)
     return board
 
 

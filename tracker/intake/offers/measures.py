@@ -12,7 +12,7 @@ from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.values.caliper import find_calipers
-from tracker.intake.values.grade import GradeReading
+from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.roles import Role
 from tracker.intake.values.sheetsize import SheetSize, find_sheet_sizes, sheet_text
 from tracker.intake.values.weight import WeightReading, find_weights
@@ -66,7 +66,7 @@ def take_caliper(board: Board, cells: Cells, columns: Columns, words: list[Cell]
         for reading in find_calipers(cell.text):
             found.setdefault(reading.um, Said(reading.um, at(cell), cell.text.strip()))
     if not found:
-        found = _caliper_around(scope)
+        found = _caliper_around(board, scope)
     board.calipers = merged(tuple(found), Decimal("0.03"))
     if board.calipers:
         board.caliper_said = found[board.calipers[0]]
@@ -78,11 +78,17 @@ def _mixed(cells: Cells, columns: Columns) -> list[Cell]:
     return [cell for cell in found if isinstance(cell.value, str) and ("/" in cell.text or len(cell.text) > 12)]
 
 
-def _caliper_around(scope: Scope) -> dict[Decimal, Said[Decimal]]:
+def _of_another_board(board: Board, text: str) -> bool:
+    """A title that names another grade than the row's own measures no board of this one."""
+    grade = find_grade(text)
+    return grade is not None and bool(grade.grades and board.grades) and set(grade.grades).isdisjoint(board.grades)
+
+
+def _caliper_around(board: Board, scope: Scope) -> dict[Decimal, Said[Decimal]]:
     for level in scope.of_boards:
         found: dict[Decimal, Said[Decimal]] = {}
         for words in level.titles:
-            for reading in find_calipers(words.text):
+            for reading in () if _of_another_board(board, words.text) else find_calipers(words.text):
                 found.setdefault(reading.um, Said(reading.um, level.place(words), words.text))
         if found:
             return found
@@ -126,7 +132,7 @@ def take_weight(
     for level in scope.of_boards:
         for said in level.titles:
             readings = find_weights(said.text)
-            if readings:
+            if readings and not _of_another_board(board, said.text):
                 board.weights = readings
                 board.weight_said = Said(readings[0], level.place(said), said.text)
                 return

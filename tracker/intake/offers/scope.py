@@ -16,6 +16,7 @@ from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.lead import LeadTime
 from tracker.intake.values.legends import LegendEntry
+from tracker.intake.values.line_defaults import LineDefault, line_defaults
 from tracker.intake.values.list_boards import LONGEST_TITLE, board_named_first, board_of_list
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.statements import SaysWeightBasis, Statement, statements
@@ -102,6 +103,7 @@ class Level:
             for words in self.texts
             if len(words.text) <= LONGEST_TITLE
             and (not _states_terms(words.text) or _calls_a_board(words.text))
+            and not _of_some_measures(words.text)
             and (not self._is_note(words) or names_only_board(words.text))
         )
 
@@ -132,6 +134,11 @@ def _states_terms(text: str, *but: type[object]) -> bool:
     """'Prices per hundredweight (100 lb)' and '24 pt on request, lead time 45 days' are about other things, where
     'Basis weight 250 g/m²' is the board's own. `but`: kinds of statements that do not count either."""
     return any(not isinstance(said, (LegendEntry, SaysWeightBasis, *but)) for said in statements(text))
+
+
+def _of_some_measures(text: str) -> bool:
+    """'Minimum caliper 18 pt', 'tolerance 5 % on 18 pt' and '18 pt on request' are no line's own."""
+    return any(phrases(section).find(text) for section in ("minimum", "optional", "tolerances"))
 
 
 def _calls_a_board(text: str) -> bool:
@@ -166,6 +173,16 @@ class Scope:
     def of_boards(self) -> tuple[Level, ...]:
         """The levels that may say which board a row is."""
         return tuple(level for level in self.levels if level.board)
+
+    @cached_property
+    def defaults(self) -> tuple[Said[LineDefault], ...]:
+        """What is said of every line that does not say its own, nearest first."""
+        return tuple(
+            Said(default, level.place(words), words.text)
+            for level in self.levels
+            for words in level.texts
+            for default in line_defaults(words.text)
+        )
 
     def nearest(self, kind: type[S]) -> tuple[Said[S], ...]:
         """The statements of one kind at the nearest level that makes any."""
