@@ -14,6 +14,7 @@ from tracker.intake.offers.scope import Level, Scope
 from tracker.intake.offers.sheets_weight import take_sheets_weight
 from tracker.intake.values.grade import GradeReading, coated_count, find_grade
 from tracker.intake.values.open_grades import UNCOATED, by_coating, contradicted, left_open
+from tracker.intake.values.open_headings import board_unknown
 from tracker.intake.values.roles import Role
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
@@ -99,7 +100,8 @@ def _grade(board: Board, words: list[Cell], columns: Columns, scope: Scope, fact
         named = _over_the_measures(columns)
         board.coated_sides = next((said.value.coated_sides for said in named.values()), None)
     _take_grades(board, named)
-    _grade_around(board, scope, facts)
+    if board.grades or not any(board_unknown(cell.text) for cell in words):
+        _grade_around(board, scope, facts)
     board.grades = tuple(contradicted(list(board.grades), board.coated_sides, board.coated))
 
 
@@ -154,6 +156,8 @@ def _grade_around(board: Board, scope: Scope, facts: FileFacts) -> None:
             _take_grades(board, named if named.keys() & also.keys() else named | also)
             if board.product and level.name != "heading":
                 _doubt_title(board, facts)
+            return
+        if not board.grades and level.leaves_board_open:
             return
         if level.name == "heading":
             kinds += tuple(kind for said in heard for kind in said.value.kinds)

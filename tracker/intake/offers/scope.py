@@ -18,6 +18,7 @@ from tracker.intake.values.lead import LeadTime
 from tracker.intake.values.legends import LegendEntry
 from tracker.intake.values.line_defaults import LineDefault, line_defaults
 from tracker.intake.values.list_boards import LONGEST_TITLE, board_named_first, board_of_list
+from tracker.intake.values.open_headings import board_unknown, ends_group
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.statements import SaysWeightBasis, Statement, statements
 from tracker.intake.values.validity import Validity
@@ -68,14 +69,28 @@ class Level:
         return cast("tuple[Said[S], ...]", self._kinds.get(kind, ()))
 
     @cached_property
+    def leaves_board_open(self) -> bool:
+        """Whether a text above says that the board of what follows is not known, or not that of the group before."""
+        return any(
+            board_unknown(words.text) or ends_group(words.text) for words in self.texts if not self._is_note(words)
+        )
+
+    @cached_property
+    def _of_boards(self) -> tuple[Words, ...]:
+        """Its texts but for those that only say which group ends."""
+        return tuple(words for words in self.texts if not ends_group(words.text))
+
+    @cached_property
     def grades(self) -> tuple[Said[GradeReading], ...]:
         """What the level's texts say of grade and coating."""
-        return tuple(self._grades_in(self.texts))
+        return tuple(self._grades_in(self._of_boards))
 
     @cached_property
     def texts_above(self) -> tuple[Words, ...]:
         """Its texts without the notes below the table, but for those that speak of all boards."""
-        return tuple(each for each in self.texts if not self._is_note(each) or phrases("all_of_them").find(each.text))
+        return tuple(
+            each for each in self._of_boards if not self._is_note(each) or phrases("all_of_them").find(each.text)
+        )
 
     @cached_property
     def grades_above(self) -> tuple[Said[GradeReading], ...]:
@@ -100,7 +115,7 @@ class Level:
         first = tuple(replace(words, text=said) for words in long if (said := board_named_first(words.text)))
         return first + tuple(
             words
-            for words in self.texts
+            for words in self._of_boards
             if len(words.text) <= LONGEST_TITLE
             and (not _states_terms(words.text) or _calls_a_board(words.text))
             and not _of_some_measures(words.text)
@@ -116,7 +131,7 @@ class Level:
         when and where it is for."""
         return tuple(
             words
-            for words in self.texts
+            for words in self._of_boards
             if len(words.text) <= LONGEST_TITLE and not _states_terms(words.text, *_BESIDE)
         )
 
