@@ -4,6 +4,7 @@ import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
+from tracker.intake.columns.against_heads import priced_against_heads
 from tracker.intake.columns.axes import Axes
 from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn, vendor_in_head
 from tracker.intake.columns.forms import labelled_by_form
@@ -68,29 +69,35 @@ def price_columns(
         old = [column for column in unnamed if _superseded(column)]
         kinds, unsure = dict.fromkeys(unnamed, Kind.OFFER), doubt_of(unnamed, samples)
         kinds |= dict.fromkeys(old if len(old) < len(unnamed) else (), Kind.PREVIOUS)
-    kinds |= dict.fromkeys(before_the_new(kinds, found), Kind.PREVIOUS)
+    unexplained += priced_against_heads(columns, list(kinds), samples)
     if not kinds:
-        unexplained = withheld_figures(columns, samples, titles)
-        kinds = dict.fromkeys(unexplained, Kind.OFFER)
-        found.by_role = {role: tuple(one for one in held if one not in kinds) for role, held in by_role.items()}
+        unexplained = withheld_figures(columns, samples, (*titles, *above))
+    kinds |= dict.fromkeys(unexplained, Kind.OFFER)
+    found = Columns((), {role: tuple(one for one in held if one not in unexplained) for role, held in by_role.items()})
+    kinds |= dict.fromkeys(before_the_new(kinds, found), Kind.PREVIOUS)
     axes = Axes([column for column in columns if column not in kinds and column.said], (*titles, *above))
     sizes = sizes_before(columns, [column for column, kind in kinds.items() if kind is Kind.OFFER])
     prices = labelled_by_form(
         [
             replace(
-                _price_column(column, kind, axes),
+                _unexplained(price) if column in unexplained and pairs[column] is None else price,
                 sizes=sizes.get(column.index, ()),
                 pair=pairs[column],
-                unexplained=column in unexplained and pairs[column] is None and not heads_delivered(column),
                 ranged=column in ranged,
             )
             for column, kind in kinds.items()
+            for price in (_price_column(column, kind, axes),)
         ]
     )
     found.prices = with_shared_units(prices, found.board, samples)
     found.by_role = _without_prices(without_sizes(found, sizes), kinds)
     found.doubt = _doubt(found, unsure)
     return found
+
+
+def _unexplained(price: PriceColumn) -> PriceColumn:
+    """A price whose head does not call it one; what the head says tells it from those beside it."""
+    return replace(price, unexplained=not heads_delivered(price.column), label=price.label or price.column.text)
 
 
 def _without_prices(

@@ -95,7 +95,18 @@ def unnamed_figures(columns: Sequence[Column], samples: Mapping[int, Sequence[Ce
     ]  # fmt: skip
     if not boards:
         return found
+    found = _beside_their_unit(found, columns) or found
     return [*found, *priced_alike(columns, found, samples)] or _moving_together(columns, samples)
+
+
+def _beside_their_unit(figures: Sequence[Column], columns: Sequence[Column]) -> list[Column]:
+    """Of a customer's number, a price and a day the one right beside its currency or unit, as exports write them."""
+    for role in (Role.CURRENCY, Role.BASIS):
+        units = {column.index for column in columns if column.role is role}
+        beside = [column for column in figures if units & {column.index - 1, column.index + 1}]
+        if len(beside) == 1:
+            return beside
+    return []
 
 
 def _moving_together(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
@@ -125,14 +136,18 @@ def priced_alike(
         for column in columns
         if column not in prices and _may_be_priced(column) and column.heads
         and not is_period(column.text)
-        and any(close_by_row(samples[column.index], samples[price.index], _fewest_rows(column)) for price in prices)
+        and any(
+            close_by_row(samples[column.index], samples[price.index], _fewest_rows(column, samples[price.index]))
+            for price in prices
+        )
     ]  # fmt: skip
 
 
-def _fewest_rows(column: Column) -> int:
+def _fewest_rows(column: Column, prices: Sequence[Cell]) -> int:
     """One figure near its price may be anything, but under 'inkl. Fracht' or 'Premium' no charge is as high as the
-    board."""
-    return 1 if heads_delivered(column) or names_a_charge(column) else _FEWEST_ROWS
+    board, and where a table has one board only, a head that says nothing known may be a price's."""
+    lone = len(prices) == 1 and column.role is None
+    return 1 if lone or heads_delivered(column) or names_a_charge(column) else _FEWEST_ROWS
 
 
 _ORDER_SIZES = (Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY)
@@ -149,8 +164,8 @@ def _may_be_priced(column: Column) -> bool:
 
 def close_by_row(cells: Sequence[Cell], prices: Sequence[Cell], fewest: int = _FEWEST_ROWS) -> bool:
     """Figures in at least `fewest` rows, each near the price of its row, that move with it as other numbers do not."""
-    priced = {cell.row: figure for cell in prices if (figure := _figure(cell)) is not None and figure > 0}
-    beside = {cell.row: figure for cell in cells if (figure := _figure(cell)) is not None and cell.row in priced}
+    priced = {cell.row: figure for cell in prices if (figure := figure_of(cell)) is not None and figure > 0}
+    beside = {cell.row: figure for cell in cells if (figure := figure_of(cell)) is not None and cell.row in priced}
     parts = [figure / priced[row] for row, figure in beside.items()]
     if len(parts) < fewest or max(parts) > _NEAR or min(parts) * _NEAR < 1:
         return False
@@ -170,10 +185,10 @@ def _of_a_size(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]])
 
 
 def _figures(cells: Sequence[Cell]) -> list[Decimal]:
-    return [figure for figure in map(_figure, cells) if figure is not None and figure > 0]
+    return [figure for figure in map(figure_of, cells) if figure is not None and figure > 0]
 
 
-def _figure(cell: Cell) -> Decimal | None:
+def figure_of(cell: Cell) -> Decimal | None:
     return cell.value if isinstance(cell.value, Decimal) else _least(cell.text)
 
 

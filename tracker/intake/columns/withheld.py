@@ -6,16 +6,20 @@ whether they do is asked, because a list passed over in silence looks like one w
 
 from collections.abc import Mapping, Sequence
 
+from tracker.intake.columns.against_heads import may_misname
 from tracker.intake.columns.column import Column
 from tracker.intake.columns.headed_figures import mostly_priced
 from tracker.intake.columns.in_force import old_and_new
-from tracker.intake.columns.unnamed import close_by_row
+from tracker.intake.columns.unnamed import close_by_row, figure_of
 from tracker.intake.grid import Cell
 from tracker.intake.tables.periods import is_period
 from tracker.intake.tables.table import Words
+from tracker.intake.values.caliper import find_calipers
+from tracker.intake.values.charges import charge_header
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
-from tracker.intake.values.roles import Role
-from tracker.intake.values.statements import statements
+from tracker.intake.values.roles import ON_TOP, Role
+from tracker.intake.values.statements import Remark, says, statements
+from tracker.intake.values.weight import find_weights
 from tracker.intake.words.lists import phrases
 
 _MOST_TIMES = 4
@@ -26,9 +30,10 @@ def withheld_figures(
     columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]], titles: Sequence[Words]
 ) -> list[Column]:
     """The columns that may hold prices where measures describe the boards; () where there are none to ask about."""
-    if not any(column.role in (Role.WEIGHT, Role.CALIPER) for column in columns):
+    if not any(_describes_boards(column, samples[column.index]) for column in columns):
         return []
     titled = any(_of_money(words.text) for words in titles)
+    offering = titled and not any(_of_something_else(words.text) for words in titles)
     # By its cells alone '890 / 915' may be a sheet.
     ages = [column for column in columns if not column.sure and old_and_new(column) and samples[column.index]]
     if ages:
@@ -39,7 +44,48 @@ def withheld_figures(
     for found in (times if len(times) <= _MOST_TIMES else [], orders, others if titled else []):
         if _alike(found, samples) or (titled and found is times and _nothing_to_compare(found, samples)):
             return found
-    return []
+    return _misnamed(columns, samples, titled=offering)
+
+
+def _describes_boards(column: Column, cells: Sequence[Cell]) -> bool:
+    if column.role in (Role.WEIGHT, Role.CALIPER):
+        return True
+    return column.role in (Role.PRODUCT, Role.GRADE) and any(_is_measured(cell.text) for cell in cells)
+
+
+def _is_measured(name: str) -> bool:
+    return bool(find_calipers(name)) or bool(find_weights(name))
+
+
+def _of_something_else(title: str) -> bool:
+    """'Surcharges, EUR/t' and 'Market index (US$/ST)' name what stands below them."""
+    return Remark.INDEX in says(title) or charge_header(title) is not None
+
+
+def _misnamed(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]], *, titled: bool) -> list[Column]:
+    """'Tier 1 | Tier 2', or below a title that speaks of prices the one column of figures as high as these."""
+    heads = [column for column in columns if may_misname(column) or (titled and column.role is Role.INDEX)]
+    found = [column for column in heads if mostly_priced(samples[column.index])]
+    if _alike(found, samples):
+        return found
+    dear = [column for column in found if _is_dear(column, samples[column.index])]
+    alone = len(found) == 1 and (titled or all(column.role in _OF_MONEY for column in found))
+    return dear if alone else []
+
+
+_OF_MONEY = (*ON_TOP, Role.CHANGE, Role.TOTAL)
+"""What a head that names money may say of figures too high for it."""
+
+
+def _is_dear(column: Column, cells: Sequence[Cell]) -> bool:
+    """As high as a price by the ton, where the head says what may be put on one."""
+    least = _DEARER_THAN_CHARGES if column.role in (*_OF_MONEY, Role.STOCK) else _LEAST_PRICE
+    return all(least <= figure <= _MOST_PRICE for cell in cells if (figure := figure_of(cell)) is not None)
+
+
+_LEAST_PRICE, _DEARER_THAN_CHARGES, _MOST_PRICE = 20, 300, 20_000
+"""What board costs by the ton or the 1,000 ft², what no charge does, and what is more than it costs; common practice,
+no source."""
 
 
 def _heads_times(column: Column) -> bool:

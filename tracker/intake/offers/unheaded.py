@@ -9,6 +9,7 @@ from tracker.intake.offers.draft import Draft
 from tracker.intake.tables.view import View
 from tracker.intake.values.caliper import bare_caliper, find_calipers
 from tracker.intake.values.grade import find_grade
+from tracker.intake.values.money import price_unit
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.weight import find_weights
 from tracker.intake.words.lists import phrases
@@ -31,7 +32,7 @@ def unheaded_drafts(view: View) -> Iterator[Draft]:
     for row, shape in shapes.items():
         described = len(shape[1]) == 1
         if described or (counts[shape] >= _FEWEST and _may_be_board(view.rows[row])):
-            yield _asked(view, view.rows[row][shape[1][-1]])
+            yield _asked(view, _likeliest(view.rows[row], shape[1]))
 
 
 def _shape(cells: _Cells) -> tuple[tuple[int, ...], tuple[int, ...]] | None:
@@ -48,6 +49,17 @@ def _board_and_price(cells: _Cells, figured: Cell) -> bool:
     told = [cell.text for cell in cells.values() if cell is not figured and isinstance(cell.value, str)]
     measured = any(find_grade(text) and (find_calipers(text) or find_weights(text)) for text in told)
     return measured and figure is not None and figure >= _LEAST_PRICE
+
+
+def _likeliest(cells: _Cells, figures: tuple[int, ...]) -> Cell:
+    """The figure right beside a currency or a unit, else the last one."""
+    beside = (column for column in figures if any(_is_unit(cells.get(near)) for near in (column + 1, column - 1)))
+    return cells[next(beside, figures[-1])]
+
+
+def _is_unit(cell: Cell | None) -> bool:
+    unit = price_unit(cell.text) if cell is not None and isinstance(cell.value, str) else None
+    return unit is not None and unit.currency is not None
 
 
 def _figure(cell: Cell) -> Decimal | None:

@@ -6,7 +6,7 @@ from itertools import pairwise
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import AXIS_ROLES, Head, head_of, looks_priced
 from tracker.intake.tables.letterheads import is_letterhead
-from tracker.intake.tables.numbered import counted_prices
+from tracker.intake.tables.numbered import counted_prices, priced_years
 from tracker.intake.tables.view import View
 from tracker.intake.values.caliper import bare_caliper
 from tracker.intake.values.delivery import find_delivery
@@ -81,7 +81,8 @@ def _most_across(heads: list[Head]) -> int:
 def heads_of(view: View, row: int) -> list[Head] | None:
     """What each cell of a row may head, left to right; None when one of them can be no head at all."""
     heads = []
-    counted = counted_prices(tuple(view.rows[row].values()))
+    cells = tuple(view.rows[row].values())
+    counted = counted_prices(cells) | priced_years(cells)
     for cell in view.rows[row].values():
         head = counted.get(cell) or head_of(cell)
         if head is None or len(cell.text) > _LONGEST_HEAD:

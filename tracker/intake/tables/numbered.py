@@ -1,11 +1,14 @@
-"""Heads that are told apart by a number that counts them: 'Price 1 | Price 2', each beside its own order size."""
+"""Heads that a number tells apart: 'Price 1 | Price 2', each beside its own order size, and '2025 $/ST | 2026 $/ST'."""
 
 import re
 from collections.abc import Sequence
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, Head, head_of_words
+from tracker.intake.tables.periods import YEAR
+from tracker.intake.values.money import price_unit
 from tracker.intake.values.role_words import header_roles
+from tracker.intake.values.roles import Role
 
 _COUNTED = re.compile(r"([^\W\d][^\d]*?)\s+([1-9])(?=\s|$|\()([^\d]*)")
 
@@ -35,3 +38,33 @@ def _counted(cell: Cell) -> tuple[int, str] | None:
 
 
 _OUTRIGHT = 0.9
+
+
+_YEAR_AND_UNIT = re.compile(rf"{YEAR.pattern}\s+(?P<unit>\D+)")
+
+
+def priced_years(cells: Sequence[Cell]) -> dict[Cell, Head]:
+    """The cells of one row that are a year and a unit of price among heads: '2026 $/ST' could be a price elsewhere.
+
+    Another year's price beside it says so, or words for what stands below in two columns.
+    """
+    texts = [cell.text.strip() for cell in cells if isinstance(cell.value, str)]
+    if len(texts) != len(cells):
+        return {}
+    dated = [
+        (cell, unit)
+        for cell, text in zip(cells, texts, strict=True)
+        if (found := _YEAR_AND_UNIT.match(text)) is not None
+        and (unit := price_unit(_BRACKETED.sub("", found["unit"]))) is not None
+        and unit.currency is not None
+        and unit.basis is not None
+    ]
+    others = [text for cell, text in zip(cells, texts, strict=True) if cell not in [one for one, _ in dated]]
+    named = sum((head := head_of_words(text)) is not None and head.named for text in others)
+    if not dated or (named < _FEWEST_NAMED and len(dated) < _FEWEST_NAMED):
+        return {}
+    return {cell: Head(Role.PRICE, named=True, unit=True) for cell, _ in dated}
+
+
+_BRACKETED = re.compile(r"\([^()]*\)")
+_FEWEST_NAMED = 2

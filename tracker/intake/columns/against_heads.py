@@ -1,0 +1,59 @@
+"""Columns whose heads name something else, over figures that are as high as the prices beside them and move with these.
+
+'Premium', 'Large' and 'Payment 60 days' may each stand over what boards cost. No charge is as high as the price that
+it is put on, and no quantity follows it from board to board: whether such figures are prices is asked.
+"""
+
+from collections.abc import Mapping, Sequence
+
+from tracker.intake.columns.column import Column
+from tracker.intake.columns.headed_figures import mostly_priced
+from tracker.intake.columns.unnamed import close_by_row
+from tracker.intake.grid import Cell
+from tracker.intake.tables.periods import is_period
+from tracker.intake.values.roles import ON_TOP, Role
+
+_MAY_MISNAME = frozenset({
+    *ON_TOP, Role.CHANGE, Role.TOTAL, Role.PAYMENT, Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY, Role.MINIMUM,
+    Role.LENGTH, Role.WIDTH, Role.ROLL_WIDTH, Role.ITEM, Role.STOCK,
+})  # fmt: skip
+"""What a head over prices may seem to say by one of its words, or by a word that is nearly like it."""
+
+
+def priced_against_heads(
+    columns: Sequence[Column], prices: Sequence[Column], samples: Mapping[int, Sequence[Cell]]
+) -> list[Column]:
+    """The columns beside prices that may be prices too, against what their heads say."""
+    charged = any(column.role in ON_TOP for column in columns)
+    return [
+        column
+        for column in columns
+        if column not in prices and may_misname(column) and mostly_priced(samples[column.index])
+        # What price and charges come to is told by its head.
+        and not (column.role is Role.TOTAL and charged)
+        and any(_as_high(column, samples[column.index], samples[price.index]) for price in prices)
+    ]  # fmt: skip
+
+
+def may_misname(column: Column) -> bool:
+    """Whether a head says by its words alone what stands below it: a unit of its own is believed."""
+    if column.role not in _MAY_MISNAME or not column.heads or is_period(column.text) or column.percent:
+        return False
+    if column.role is Role.ITEM:
+        # 'Band 1 | Band 2' are told apart by a number, as no numbers of articles are.
+        return any(map(str.isdecimal, column.text))
+    if column.role in _QUANTITIES and any(head.strength(column.role) >= _PLAINLY for head in column.said):
+        return any(map(str.isdecimal, column.text)) and column.role is Role.MINIMUM
+    return column.role in ON_TOP or not (column.mass_units or column.length_unit)
+
+
+_QUANTITIES = (Role.MINIMUM, Role.LENGTH, Role.WIDTH, Role.ROLL_WIDTH)
+_PLAINLY = 0.95
+"""From this strength on a head says nothing else: 'Min order', 'Width', and not 'Large'."""
+
+
+def _as_high(column: Column, cells: Sequence[Cell], prices: Sequence[Cell]) -> bool:
+    """A quantity may happen to be as high as a price, but not to go up and down with it."""
+    if column.role in ON_TOP:
+        return close_by_row(cells, prices, fewest=1)
+    return len({cell.text for cell in cells}) > 1 and close_by_row(cells, prices)
