@@ -28,6 +28,7 @@ from tracker.intake.values.price_changes import ChangesPrice, price_changes
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency, price_says
 from tracker.intake.values.relieved_charges import NoCharge, no_charges
 from tracker.intake.values.small_orders import DearerIfSmall, dearer_if_small
+from tracker.intake.values.ton_kinds import names_plain_ton
 from tracker.intake.values.validity import Validity, validity
 from tracker.intake.values.weight import weight_units
 from tracker.intake.words.lists import phrases
@@ -178,7 +179,7 @@ def _of_an_earlier_list(clause: str) -> bool:
 
 def _board_says(clause: str) -> Iterator[Statement]:
     ton = ton_definition(clause)
-    if ton is not None:
+    if ton is not None and names_plain_ton(clause):
         yield SaysTon(ton, clause)
     if phrases("weight_words").find(clause):
         units = weight_units(clause)
