@@ -62,6 +62,9 @@ def _heard(left: Settled[T], claim: Claim[T]) -> Settled[T]:
     both = left.values & claim.values
     if both:
         narrowed = len(both) < len(left.values)
+        if narrowed and left.by.lone_t and claim.excused:
+            # The short ton of another table makes no short ton of 't'.
+            return left
         return Settled(both, claim if narrowed else left.by)
     if claim.excused:
         return left
