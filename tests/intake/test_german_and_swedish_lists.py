@@ -135,14 +135,14 @@ def test_an_order_size_at_the_end_of_a_long_head_beside_a_lead_time_in_weeks():
 
 
 @pytest.mark.parametrize(
-    ("first", "second", "offered"),
+    ("first", "second", "figure", "offered"),
     [
-        ("SEK/ton exkl. frakt", "SEK/ton inkl. frakt", [(False, 0), (True, 0)]),
-        ("SEK/ton", "plus frakt SEK/ton", [(None, 1)]),
+        ("SEK/ton exkl. frakt", "SEK/ton inkl. frakt", 12600, [(False, 0), (True, 0)]),
+        ("SEK/ton", "plus frakt SEK/ton", 400, [(None, 1)]),
     ],
 )
-def test_freight_behind_a_price_unit_says_what_the_price_has_in_it(first, second, offered):
-    found = lines([["Sort", "g/m²", "µm", first, second], ["GC1", 250, 405, 12200, 12600]])
+def test_freight_behind_a_price_unit_says_what_the_price_has_in_it(first, second, figure, offered):
+    found = lines([["Sort", "g/m²", "µm", first, second], ["GC1", 250, 405, 12200, figure]])
     assert [(line.offer.delivered, len(line.offer.charges)) for line in found.values()] == offered
 
 

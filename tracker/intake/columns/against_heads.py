@@ -1,7 +1,7 @@
 """Columns whose heads name something else, over figures that are as high as the prices beside them and move with these.
 
-'Premium', 'Large' and 'Payment 60 days' may each stand over what boards cost. No charge is as high as the price that
-it is put on, and no quantity follows it from board to board: whether such figures are prices is asked.
+'Large', 'Volume 2' and 'Payment 60 days' may each stand over what boards cost. No quantity follows a price from board
+to board: whether such figures are prices is asked.
 """
 
 from collections.abc import Mapping, Sequence
@@ -23,15 +23,16 @@ _MAY_MISNAME = frozenset({
 def priced_against_heads(
     columns: Sequence[Column], prices: Sequence[Column], samples: Mapping[int, Sequence[Cell]]
 ) -> list[Column]:
-    """The columns beside prices that may be prices too, against what their heads say."""
+    """The columns beside prices that may be prices too, against what their heads say; charges are told elsewhere."""
     charged = any(column.role in ON_TOP for column in columns)
     return [
         column
         for column in columns
-        if column not in prices and may_misname(column) and mostly_priced(samples[column.index])
+        if column not in prices and column.role not in ON_TOP and may_misname(column)
+        and mostly_priced(samples[column.index])
         # What price and charges come to is told by its head.
         and not (column.role is Role.TOTAL and charged)
-        and any(_as_high(column, samples[column.index], samples[price.index]) for price in prices)
+        and any(_moves_with(samples[column.index], samples[price.index]) for price in prices)
     ]  # fmt: skip
 
 
@@ -52,8 +53,6 @@ _PLAINLY = 0.95
 """From this strength on a head says nothing else: 'Min order', 'Width', and not 'Large'."""
 
 
-def _as_high(column: Column, cells: Sequence[Cell], prices: Sequence[Cell]) -> bool:
+def _moves_with(cells: Sequence[Cell], prices: Sequence[Cell]) -> bool:
     """A quantity may happen to be as high as a price, but not to go up and down with it."""
-    if column.role in ON_TOP:
-        return close_by_row(cells, prices, fewest=1)
     return len({cell.text for cell in cells}) > 1 and close_by_row(cells, prices)

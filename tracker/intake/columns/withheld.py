@@ -73,7 +73,7 @@ def _misnamed(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]], 
     return dear if alone else []
 
 
-_OF_MONEY = (*ON_TOP, Role.CHANGE, Role.TOTAL)
+_OF_MONEY = (*ON_TOP, Role.CHANGE)
 """What a head that names money may say of figures too high for it."""
 
 
