@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from typing import Generic, TypeVar
 
 from tracker.intake.offers.said import evidence_of
+from tracker.trade.basis import Basis
 from tracker.trade.offer import Evidence
 
 T = TypeVar("T")
@@ -62,7 +63,7 @@ def _heard(left: Settled[T], claim: Claim[T]) -> Settled[T]:
     both = left.values & claim.values
     if both:
         narrowed = len(both) < len(left.values)
-        if narrowed and left.by.lone_t and claim.excused:
+        if narrowed and left.by.lone_t and claim.excused and Basis.TONNE.value not in both:
             # The short ton of another table makes no short ton of 't'.
             return left
         return Settled(both, claim if narrowed else left.by)

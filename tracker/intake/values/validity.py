@@ -40,9 +40,13 @@ class Validity:
 
     @property
     def possible_days(self) -> tuple[date, ...]:
-        """The last day in each way that its date can be read, whatever the file's order of day and month."""
-        readings = self._counted_from.readings if self._counted_from is not None else ()
-        return tuple(day + timedelta(days=self.days or 0) for day in readings)
+        """The last day in each way that its date can be read, whatever the file's order of day and month: in the order
+        in which a person is asked for that."""
+        found = self._counted_from
+        if found is None:
+            return ()
+        told = (day for order in DateOrder for day in ordered(found, order))
+        return tuple(day + timedelta(days=self.days or 0) for day in dict.fromkeys((*told, *found.readings)))
 
     @property
     def _counted_from(self) -> DateReading | None:
