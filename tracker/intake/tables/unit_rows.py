@@ -18,9 +18,10 @@ def priced_anew(view: View, zone: Zone, row: int) -> Zone | None:
     Words at the row's beginning ('Sheets | | | EUR/1000 m²') are the title of what follows.
     """
     cells = view.rows[row]
-    priced = (
-        {column.index for column in zone.columns if _is_price(column)} if any(map(_is_unit, cells.values())) else ()
-    )
+    # Every row of a long list is asked, and nearly all have a figure: no row of units has.
+    if not all(isinstance(cell.value, str) for cell in cells.values()) or not any(map(_is_unit, cells.values())):
+        return None
+    priced = {column.index for column in zone.columns if _is_price(column)}
     units = {index: cell for index, cell in cells.items() if index in priced and _is_unit(cell)}
     if not units or not _prices_under(view, row, units) or names_board_and_unit(view, row):
         return None
