@@ -81,7 +81,7 @@ def mass_of(cell: Cell, units: tuple[MassUnit, ...]) -> Mass | None:
     """A weight of an order; the number format's words ('0 "t"') count as the cell's own."""
     if isinstance(cell.value, Decimal):
         own = mass_text(f"1 {format_words(cell.number_format)}") if cell.number_format not in ("", "General") else None
-        if cell.value <= 0 or not (own or units):
+        if not cell.value.is_finite() or cell.value <= 0 or not (own or units):
             return None
         return replace(own or Mass((), units), amounts=(NumberReading(cell.value),), words=str(cell.value))
     return mass_text(cell.text, units) if isinstance(cell.value, str) else None
