@@ -9,6 +9,7 @@ from pathlib import Path
 import pytest
 
 import tracker.desk
+import tracker.intake.values
 
 ROOT = Path(__file__).resolve().parent.parent
 AGREED = {"README.md", "DEVELOPERS.md", "pyproject.toml", "tracker", "resources", "tests", "sample_quotes"}
@@ -54,6 +55,13 @@ def test_every_dependency_is_pinned_and_no_host_is_named() -> None:
     wanted = [*project["dependencies"], *(requirement for extra in extras for requirement in extra)]
     names = {re.split(r"[\[<>=;~! ]", requirement)[0].lower().replace("_", "-") for requirement in wanted}
     assert names <= pinned
+
+
+def test_the_map_of_values_names_every_grammar_and_none_that_is_gone() -> None:
+    shelves = (tracker.intake.values.__doc__ or "").split("What each reads its own first line says:")[1]
+    named = re.findall(r"\w+", re.sub(r"(?m)^\w+ +", "", shelves))
+    modules = {path.stem for path in (ROOT / "tracker" / "intake" / "values").glob("*.py")} - {"__init__"}
+    assert sorted(named) == sorted(modules)
 
 
 def test_the_desks_index_names_every_function_that_a_face_calls() -> None:

@@ -166,3 +166,9 @@ def test_the_sheet_size_of_a_note_is_not_that_of_rolls():
     rows = [["SBS", "rolls", 14, 1215, "short ton"], ["SBS", "sheets", 18, 344.1, "1,000 sheets"]]
     found = lines([["U.S. dollars"], head, *rows, [], ["Sheet size: 28 x 40 inches."]])
     assert [line.offer.sheet_mm is None for line in found.values()] == [True, False]
+
+
+def test_a_star_between_a_firm_and_its_street_parts_them():
+    letterhead = ["Fallow Creek Board & Paper   *   Dayton Road, Fallow Creek, Indiana   *   call the desk: 555-0129"]
+    found = lines([letterhead, [], ["Grade", "pt", "USD/short ton"], ["SBS C1S", 14, 1140], ["URB", 22, 662]])
+    assert {line.offer.vendor for line in found.values()} == {"Fallow Creek Board & Paper"}

@@ -160,3 +160,25 @@ def test_a_footnote_of_marked_prices_stands_beside_what_holds_unless_marked():
     rows = [["Grade", "pt", "lb/MSF", "Price US$"], ["CRB C1S", 16, 62, "905"], ["CRB C1S", 18, 70, "44.25*"], []]
     found = lines([*rows, ["Prices are per short ton unless marked."], ["* per cwt (100 lb)"]])
     assert [line.offer.basis for line in found.values()] == ["short_ton", "cwt"]
+
+
+@pytest.mark.parametrize(
+    "title",
+    [
+        "All prices in Canadian dollars, FOB our dock",
+        "Alle Preise in CAD, ab Werk",
+        "Tous les prix en dollars canadiens",
+        "Todos los precios en dólares canadienses",
+        "Alla priser i CAD, fritt fabrik",
+    ],
+)
+def test_all_prices_in_one_money_contradicts_a_head_of_another(title):
+    heads = ["Rolls", "pt", "lb/MSF", "US$/MT"], ["Skids", "pt", "lb/MSF", "CAD/MT"]
+    found = lines([["Boardworks"], [title], heads[0], ["CUK", 16, 65, 1190], [], heads[1], ["URB", 24, 85, 1018]])
+    assert [str(line.state) for line in found.values()] == ["question", "accepted"]
+
+
+def test_prices_in_one_money_without_all_give_way_to_the_heads():
+    heads = ["Rolls", "pt", "lb/MSF", "US$/MT"], ["Skids", "pt", "lb/MSF", "CAD/MT"]
+    found = lines([["CAD, FOB our dock"], heads[0], ["CUK", 16, 65, 1190], [], heads[1], ["URB", 24, 85, 1018]])
+    assert [line.offer.currency for line in found.values()] == ["USD", "CAD"]

@@ -7,12 +7,9 @@ from hypothesis import strategies as st
 from tests.intake.values.written import decimals, forms, prices, written
 from tracker.intake.values.numbers import (
     NumberReading,
-    SignEvidence,
-    decimal_sign,
     number_readings,
     percent,
     settled,
-    sign_evidence,
 )
 
 
@@ -113,26 +110,6 @@ def test_what_no_rule_accepts_in_full_is_no_number(text):
 )
 def test_readings_and_the_decimal_sign_they_imply(text, expected):
     assert set(number_readings(text)) == {NumberReading(Decimal(value), sign) for value, sign in expected}
-
-
-@pytest.mark.parametrize(
-    ("texts", "sign"),
-    [
-        (["1,234", "1,200"], None),
-        (["1,234", "1,200.50"], "."),
-        (["1,234", "12,5"], ","),
-        (["1.234", "1.234.567"], ","),
-        (["1.234", ".018"], "."),
-        (["12.5", "12,5"], None),
-        (["call", "", "1 250"], None),
-    ],
-)
-def test_a_column_settles_the_sign_or_leaves_it(texts, sign):
-    assert decimal_sign(texts) == sign
-
-
-def test_evidence_is_counted_both_ways():
-    assert sign_evidence(["12.5", "13.5", "12,5", "1,234"]) == SignEvidence(point=2, comma=1)
 
 
 def test_settled_keeps_what_agrees():

@@ -198,7 +198,6 @@ class Columns:
 
     prices: tuple[PriceColumn, ...]
     by_role: dict[Role, tuple[Column, ...]] = field(default_factory=dict)
-    passed: tuple[tuple[Column, str], ...] = ()
     doubt: str = ""
     """Why it is not certain which column holds the price; '' where it is."""
     _found: dict[tuple[Role, ...], tuple[Column, ...]] = field(default_factory=dict, repr=False)

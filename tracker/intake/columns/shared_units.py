@@ -1,6 +1,6 @@
-"""A unit said once for prices beside each other: 'EUR/t < 5 t | 5-20 t | > 20 t', '$/ST FOB mill | Delivered'."""
+"""A unit said once for several prices: 'EUR/t < 5 t | 5-20 t | > 20 t', '$/ST FOB mill | Delivered', or in the corner
+over the boards: '$/ST' over 'Grade'."""
 
-import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
@@ -8,16 +8,15 @@ from tracker.intake.columns.column import Column, Kind, PriceColumn
 from tracker.intake.columns.headed_figures import heads_delivered
 from tracker.intake.columns.unnamed import close_by_row
 from tracker.intake.grid import Cell
-
-_NAMES_A_UNIT = re.compile(r"/|\b(?:per|je|pro|par|por|la|le|kr)\b", re.IGNORECASE)
-"""What may bring in a unit, also one that is not understood: such a head has a unit of its own."""
+from tracker.intake.words.lists import phrases
 
 
 def with_shared_units(
     prices: Sequence[PriceColumn], boards: Sequence[Column], samples: Mapping[int, Sequence[Cell]]
 ) -> tuple[PriceColumn, ...]:
     """The prices with the column that lends each its unit: its own head says neither money nor unit, its figures go
-    row by row with those at its left, whose head says both, and no other head of the table says another."""
+    row by row with those at its left, whose head says both, and no other head of the table says another. Where no
+    price's head says either, the head of a column of `boards` may say both."""
     offers = [price for price in prices if price.kind is Kind.OFFER]
     if not any(price.column.currencies or price.column.bases for price in offers):
         corner = next((column for column in boards if column.currencies and column.bases), None)
@@ -26,9 +25,14 @@ def with_shared_units(
     if len({_unit(column) for column in lenders}) != 1:
         return tuple(prices)
     others = [price.column for price in offers if price.column not in lenders]
-    if any(column.currencies or column.bases or _NAMES_A_UNIT.search(column.text) for column in others):
+    if any(column.currencies or column.bases or _may_name_a_unit(column.text) for column in others):
         return tuple(prices)
     return tuple(replace(price, lender=_lender(price, lenders, samples)) for price in prices)
+
+
+def _may_name_a_unit(head: str) -> bool:
+    """'Delivered/BLX' and 'je Palette': a unit of its own, though it is not understood."""
+    return "/" in head or bool(phrases("per").find(head))
 
 
 def _lender(price: PriceColumn, lenders: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> Column | None:

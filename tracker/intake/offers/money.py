@@ -164,7 +164,8 @@ def _stated_currency(
             continue
         reading = said.value.currency
         words = _clause_saying(said.words, reading.words)
-        excused = _gives_way(words, nearer) or bool(claimed.currencies.intersection(reading.codes))
+        elsewhere = bool(claimed.currencies.intersection(reading.codes)) and not _of_all_prices(words)
+        excused = _gives_way(words, nearer) or elsewhere
         yield currency_claim(reading, said.where, words, excused)
 
 
@@ -202,6 +203,12 @@ def _gives_way(words: str, nearer: Nearer) -> bool:
     if nearer is Nearer.SAYS or unless_at(words) is not None:
         return True
     return nearer is Nearer.SAYS_OF_ALL and not _of_these_prices(words)
+
+
+def _of_all_prices(words: str) -> bool:
+    """'All prices in Canadian dollars': of the prices under a head that says 'US$' too, whatever another head says. A
+    list 'all per tonne' still has a line of sheets."""
+    return bool(phrases("all_of_them").find(words)) and _of_these_prices(words)
 
 
 def _of_these_prices(words: str) -> bool:

@@ -66,9 +66,13 @@ def columns_beside(table: Table, columns: Columns) -> tuple[int, ...]:
 
 
 def age_of_cells(cells: Mapping[int, Cell], beside: Iterable[int]) -> tuple[Age, Cell | None]:
-    """What a row's own remarks say of it, and the remark that says it."""
-    remarks = [cells[index] for index in beside if index in cells and isinstance(cells[index].value, str)]
-    return max(((age_of_row(cell.text), cell) for cell in remarks), key=lambda told: told[0], default=(Age(0), None))
+    """What a row's own remarks say of it, and the first that says so; None where they leave it in force."""
+    age, saying = Age.IN_FORCE, None
+    for index in beside:
+        cell = cells.get(index)
+        if cell is not None and isinstance(cell.value, str) and age_of_row(cell.text) > age:
+            age, saying = age_of_row(cell.text), cell
+    return age, saying
 
 
 class Doubts:

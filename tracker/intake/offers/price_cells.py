@@ -51,11 +51,7 @@ class PriceCells:
         sign = evidence_of(texts).sign or self._facts.decimal_sign
         if self._read.columns.of(Role.BASIS, Role.CURRENCY, Role.PER_QUANTITY):
             return sign
-        if marks_disagree(texts):
-            return None
-        if sign is not None:
-            return sign
-        return sign_by_size(self._figures(price))
+        return None if marks_disagree(texts) else sign or sign_by_size(self._figures(price))
 
     def _texts(self, price: PriceColumn) -> Iterator[str]:
         return (cell.text for cell in self._figures(price) if isinstance(cell.value, str))

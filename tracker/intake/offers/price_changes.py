@@ -71,8 +71,15 @@ def ask_whether_it_stands(draft: Draft, words: str, why: str, facts: FileFacts) 
 def _said(draft: Draft, price: Column, scope: Scope, own: Iterable[Said[ChangesPrice]]) -> Iterator[Said[ChangesPrice]]:
     """What is said of this price, nearest first."""
     yield from (one for one in own if _holds_for(one.value.boards, draft, unsure=True))
-    around = (*_of_head(price), *scope.all_of(ChangesPrice))
-    yield from (one for one in around if _holds_for(one.value.boards, draft))
+    yield from (one for one in _around(price, scope) if _holds_for(one.value.boards, draft))
+
+
+def _around(price: Column, scope: Scope) -> tuple[Said[ChangesPrice], ...]:
+    """What a column's heads and the texts around its rows say, worked out once for all of these."""
+    known = scope.changes.get(price.index)
+    if known is None:
+        known = scope.changes[price.index] = (*_of_head(price), *scope.all_of(ChangesPrice))
+    return known
 
 
 def _of_head(price: Column) -> Iterator[Said[ChangesPrice]]:

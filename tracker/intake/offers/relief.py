@@ -28,6 +28,8 @@ def free_for(scope: Scope, grade: str | None) -> list[NoCharge]:
 def relieved_columns(columns: Columns, free: Iterable[NoCharge], offers: Sequence[PriceColumn]) -> frozenset[int]:
     """The columns of charges whose figures come on top of no price."""
     charged = columns.of(*ON_TOP)
+    if not charged:
+        return frozenset()
     by_head = {column.index for column in charged if within_price(column.text)}
     delivered = any(price.delivery is not None and price.delivery.delivered for price in offers)
     return frozenset(by_head).union(

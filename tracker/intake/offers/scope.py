@@ -19,6 +19,7 @@ from tracker.intake.values.legends import LegendEntry
 from tracker.intake.values.line_defaults import LineDefault, line_defaults
 from tracker.intake.values.list_boards import LONGEST_TITLE, board_named_first, board_of_list
 from tracker.intake.values.open_headings import board_unknown, ends_group
+from tracker.intake.values.price_changes import ChangesPrice
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.statements import SaysWeightBasis, Statement, statements
 from tracker.intake.values.validity import Validity
@@ -222,6 +223,11 @@ class Scope:
     @cached_property
     def terms(self) -> dict[str, object]:
         """What readers of terms have worked out for these levels and keep for the next row."""
+        return {}
+
+    @cached_property
+    def changes(self) -> dict[int, tuple[Said[ChangesPrice], ...]]:
+        """What is known to change the prices of a column, kept for the next row."""
         return {}
 
     @cached_property

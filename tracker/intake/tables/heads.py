@@ -34,7 +34,7 @@ _FOOTNOTE = re.compile(r"(?:\s+\d\)|\s*\*+|\s+[¹²³])\s*$")
 @dataclass(frozen=True, slots=True)
 class Head:
     """A cell judged as a head. `named`: its words name what stands below. `across`: which property of board it is a
-    value of ('caliper', 'weight', 'bracket', 'grade', 'size'), as in a cross-tab."""
+    value of ('caliper', 'weight', 'bracket', 'grade', 'coating', 'size', 'form'), or 'period', as in a cross-tab."""
 
     role: Role | None = None
     named: bool = False

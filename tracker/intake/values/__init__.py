@@ -8,26 +8,20 @@ the text that it was read from. The words themselves live in resources/words/*.t
 `…_text(text)` reads a cell that holds that kind of value and nothing else; `find_…(text)` looks inside a description,
 a header or a sentence.
 
-numbers      number_readings, percent; sign_evidence, decimal_sign, settled: the decimal sign of a column
-money        price_text: a price cell; price_unit: 'USD/ST'; find_price_unit: the same in a sentence
-formats      number_format_currency, format_words: what a spreadsheet's number format says
-currency     currency_text, find_currencies; countries: whose dollar '$' is
-basis        basis_text, find_basis; ton_definition: 'ton = 2,000 lb'
-masses       mass_text, find_masses, mass_units: order sizes in kg once ton and decimal sign are known
-caliper      caliper_text, find_calipers, caliper_unit; bare_caliper: by what board can be
-weight       weight_text, find_weights, weight_units; possible: what physics leaves
-sheetsize    sheet_text, find_sheet_sizes, length_unit
-lead         lead_text, find_lead, lead_unit: calendar days; clauses: the sentences of a note
-dates        date_readings, find_dates; date_order, ordered: the order of day and month in a file
-validity     validity: in a sentence; validity_text: a cell
-brackets     bracket_text, in_kg; joined: a row of brackets without gaps
-worded_brackets  bracket_behind_words: "Kleinmenge (< 1 t)"
-loads        load_definitions: 'TL: 40,000 lb or more', '1 pallet = 800 kg'
-minimum      find_minimum
-charges      charge_header, find_charges
-delivery     find_delivery, delivery_text
-grade        find_grade; legend: 'Fenlight White = SBS C1S'
-header       header, header_roles: what a column holds, with its units
-company      company_name
-statements   statements: all that a title, note or footnote says; says: what kind of text it is
+What each reads its own first line says:
+
+figures      numbers, lengths, spans, halves, rates, formats, sheetsize
+prices       money, pricewalk, currency, basis, counted_units, ton_kinds, reams, multiples, tax, was_now,
+             indicative
+board        grade, open_grades, caliper, weight
+orders       masses, brackets, brackets_in_kg, worded_brackets, loads, loads_priced, orders_priced, small_orders,
+             minimum
+time         dates, validity, open_validity, lead, lead_sentences, lead_by_itself, lead_unread
+freight      delivery, freight_of_prices, charges, charge_names, relieved_charges
+heads        header, role_words, roles, column_legend
+whose        company
+notes        statements, clauses, denials, unless, legends, board_words, boards_meant, list_boards,
+             line_defaults, open_headings, list_age, withdrawn, price_sentences, price_changes, price_rises,
+             reductions, discounts
+prose        price_within, priced_prose
 """

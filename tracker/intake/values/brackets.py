@@ -16,8 +16,8 @@ class Bracket:
     """One bracket as written. None is open. `not_weight`: 'truckload', 'pallet' … where no weight is given beside it.
 
     `end_included`: 'up to 20 t', '5–20 t'. `start_excluded`: 'over 20 t'. `alone`: a bare '5 t', which a row of price
-    breaks means as 'from 5 t'. `part_load`: less than a truckload. With `not_weight` the limits, if any, count loads
-    ('2-4 truckloads') and have no unit. `step`: what the last figure counts, where that is not its own last place.
+    breaks means as 'from 5 t'. With `not_weight` the limits, if any, count loads ('2-4 truckloads') and have no unit.
+    `step`: what the last figure counts, where that is not its own last place.
     """
 
     words: str

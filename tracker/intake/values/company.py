@@ -10,7 +10,7 @@ from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found
 
 # What parts a name from what follows it on the same line.
-_BREAK = re.compile(r"\s[-–—|•·]\s|[|•;\n]|,(?!\s*(?:Inc|LLC|Ltd|L\.?L\.?C|S\.?A|S\.?L|GmbH|AB|Co|Corp)\b)|:\s|\s{3,}")
+_BREAK = re.compile(r"\s[-–—|•·*]\s|[|•;\n]|,(?!\s*(?:Inc|LLC|Ltd|L\.?L\.?C|S\.?A|S\.?L|GmbH|AB|Co|Corp)\b)|:\s|\s{3,}")
 _LONGEST = 60
 _FORMS_IN_SMALL_LETTERS = frozenset({"gmbh", "plc", "mbh", "ltée", "eg"})
 _BEFORE_KILOGRAM = frozenset("0123456789/")

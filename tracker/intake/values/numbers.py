@@ -170,23 +170,6 @@ def percent(text: str) -> tuple[NumberReading, ...]:
     return ()
 
 
-def sign_evidence(texts: Iterable[str]) -> SignEvidence:
-    """What the numbers of a column or a file say about the decimal sign. Texts that are not numbers are passed over."""
-    point = comma = 0
-    for text in texts:
-        signs = {reading.decimal_sign for reading in number_readings(text)}
-        if signs == {"."}:
-            point += 1
-        elif signs == {","}:
-            comma += 1
-    return SignEvidence(point, comma)
-
-
-def decimal_sign(texts: Iterable[str]) -> str | None:
-    """'.' or ',' where the texts settle it without contradiction, else None."""
-    return sign_evidence(texts).sign
-
-
 def settled(readings: Iterable[NumberReading], sign: str | None) -> tuple[NumberReading, ...]:
     """The readings that agree with a decimal sign; all of them where the sign is not settled."""
     everything = tuple(readings)
