@@ -48,3 +48,19 @@ def test_firms_beside_each_other_head_the_prices_of_each():
     heads = ["Grade", "g/m²", "EUR/t"] * 2
     found = lines([firms, heads, ["GC1", 230, 1327, "GC1", 230, 1310], ["GC2", 250, 1279, "GC2", 250, 1266]])
     assert (found["C3"].offer.vendor, found["F3"].offer.vendor) == ("Alder Board Ltd", "Birk Karton GmbH")
+
+
+@pytest.mark.parametrize(
+    "heads",
+    [
+        ["NATURE DU CARTON", "Gram., g/m²", "Prix de vente EUR/1000 kg"],
+        ["TIPO DE CARTÓN", "Gramaje, gsm", "Precio Euro/t"],
+        ["Sortenbezeichnung / Paperboard", "Weight [g/m²]", "Preis netto [CHF/t]"],
+    ],
+)
+def test_a_plain_head_that_is_written_like_a_firm_heads_its_column(heads):
+    found = lines([heads, ["GD2", 300, 945], ["GC1", 250, 1210]])
+    assert [(str(line.state), line.offer.grade) for line in found.values()] == [
+        ("accepted", "CRB"),
+        ("accepted", "FBB"),
+    ]

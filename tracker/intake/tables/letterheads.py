@@ -16,13 +16,19 @@ def is_letterhead(view: View, row: int) -> bool:
     texts = [cells[column].text for column in sorted(cells)]
     if len(texts) < _FEWEST or min(cells) > min(view.rows.get(row + 1, cells)):
         return False
-    firms = [place for place, text in enumerate(texts) if company_name(text) is not None]
+    firms = [place for place, text in enumerate(texts) if _names_a_firm(text)]
     if firms:
         return len(firms) == 1 and (firms[0] == 0 or (firms[0] == 1 and _leads_to_a_firm(texts[0])))
     return any(map(str.isdigit, texts[0])) and bool(phrases("list_names").at(tokens_of(texts[0]), 0))
 
 
 _FEWEST = 2
+
+
+def _names_a_firm(text: str) -> bool:
+    """A column's plain head may be written as a name, and end in a word of the trade: 'NATURE DU CARTON'."""
+    roles = header_roles(text)
+    return company_name(text) is not None and not (roles and roles[0].strength >= _PLAINLY)
 
 
 def _leads_to_a_firm(text: str) -> bool:
