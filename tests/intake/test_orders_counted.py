@@ -72,3 +72,11 @@ def test_one_stated_quantity_that_cannot_be_weighed_is_left_open_and_several_are
     assert (str(one.state), one.offer.from_kg) == ("accepted", None)
     several = lines([heads, [*row, "1,000 sheets", 260], [*row, "24,000 sheets", 240]])
     assert all("bracket-unread" in codes(line) for line in several.values())
+
+
+@pytest.mark.parametrize(
+    "load", ["Railcar", "Single pallet", "ganze Palette", "Palet suelto", "palette unique", "enstaka pall"]
+)
+def test_a_load_among_weights_of_order_is_asked_what_it_weighs(load):
+    found = lines([["Board", "pt", "lb/MSF", "5,000 lb", load], ["SBS C1S", 18, 74, 1250, 1180], ["USD per short ton"]])
+    assert (found["E2"].state, codes(found["E2"])) == ("question", {"bracket-unread"})

@@ -66,7 +66,7 @@ def test_one_grades_currency_is_not_the_others(said):
 
 @pytest.mark.parametrize(
     "said",
-    ["Freight is included for SBS only", "Delivered, except CUK", "FOB mill except CUK"],
+    ["Delivered, except CUK", "FOB mill except CUK"],
 )
 def test_what_is_said_of_some_boards_freight_is_left_open(said):
     found = lines([[*HEAD, "USD/ST"], [*SBS, 1178], ["CUK", 18, 74, 1139], [], [said]])
@@ -77,3 +77,67 @@ def test_two_last_days_of_two_boards_are_not_one():
     said = "Prices valid until December 31, 2026, CRB until January 31, 2027"
     for line in lines([[*HEAD, "USD/ST"], [*SBS, 1178], [*CRB, 884], [], [said]]).values():
         assert (line.offer.valid_until, codes(line)) == (None, {"validity-unread"})
+
+
+MIXED = [
+    ["No.", *HEAD, "USD/ST"],
+    [1, "SBS C1S", 18, 75, 1178],
+    [2, "SBS C1S", 20, 81, 1160],
+    [3, "CRB C1S", 20, 85, 800],
+]
+
+
+@pytest.mark.parametrize(
+    ("note", "lead", "minimum", "delivered"),
+    [
+        ("Item 2: lead time 6 weeks", "-6-", "---", "---"),
+        ("Lead time for items 1 and 3 is 6 weeks", "6-6", "---", "---"),
+        ("Lines 1-2: minimum 5 short tons", "---", "55-", "---"),
+        ("Rad 2: leveranstid 6 veckor", "-6-", "---", "---"),
+        ("Délai pour la ligne 3 : 6 semaines", "--6", "---", "---"),
+        ("Pos. 3: Lieferzeit 6 Wochen", "--6", "---", "---"),
+        ("Partida 1: plazo de entrega 6 semanas", "6--", "---", "---"),
+        ("All items 6 weeks lead time", "666", "---", "---"),
+        ("CRB delivered", "---", "---", "--y"),
+        ("CRB: delivered", "---", "---", "--y"),
+        ("Freight is included for SBS only", "---", "---", "yy-"),
+        ("18 pt is made to order, lead time 6 weeks", "6--", "---", "---"),
+        ("20 pt only: minimum order 5 short tons", "---", "-55", "---"),
+        ("Minimum for 20 pt: 5 short tons", "---", "-55", "---"),
+        ("24 pt is made to order, lead time 6 weeks", "---", "---", "---"),
+        ("Line 7: lead time 6 weeks", "---", "---", "---"),
+        ("Lead time 6 weeks, minimum 5 short tons", "666", "555", "---"),
+    ],
+)
+def test_a_note_about_some_lines_holds_for_these(note, lead, minimum, delivered):
+    found = [line.offer for line in lines([*MIXED, [], [note]]).values()]
+    assert "".join("6" if offer.lead_days == (42, 42) else "-" for offer in found) == lead
+    assert "".join("5" if offer.minimum_kg else "-" for offer in found) == minimum
+    assert "".join("y" if offer.delivered else "-" for offer in found) == delivered
+
+
+def test_a_charge_or_currency_of_some_lines_is_no_other_lines():
+    charged = lines([*MIXED, [], ["Items 1 and 2: freight 40 USD/short ton extra"]])
+    assert [len(line.offer.charges) for line in charged.values()] == [1, 1, 0]
+    surcharge = lines([*MIXED, [], ["Energy surcharge of 3 % on SBS"]])
+    assert [len(line.offer.charges) for line in surcharge.values()] == [1, 1, 0]
+    asked = lines([*MIXED, [], ["Item 2 price in CAD"]])
+    assert [str(line.state) for line in asked.values()] == ["accepted", "question", "accepted"]
+
+
+def test_a_sheet_size_of_one_line_is_no_other_lines():
+    found = lines([*MIXED, [], ["Sheet size for line 2: 28 x 40 in"]])
+    assert [line.offer.sheet_mm is not None for line in found.values()] == [False, True, False]
+
+
+def test_a_name_before_a_colon_is_the_line_of_that_name():
+    rows = [["Brand", *HEAD, "USD/ST"], ["Fenlight", *SBS, 1178], ["Marlstone", *SBS, 1160]]
+    found = lines([*rows, [], ["Marlstone: lead time 6 weeks"]])
+    assert [line.offer.lead_days for line in found.values()] == [None, (42, 42)]
+
+
+def test_a_contracts_article_is_no_line():
+    found = lines(
+        [["Grade", "µm", "g/m²", "EUR/t"], ["GC1", 450, 250, 1100], [], ["Lieferung gemäß Artikel 5 unserer AGB: DAP"]]
+    )
+    assert [line.offer.delivered for line in found.values()] == [True]

@@ -33,6 +33,7 @@ from tracker.intake.offers.headings import HeadingsInForce
 from tracker.intake.offers.indicative import note_indicative
 from tracker.intake.offers.measures import Board
 from tracker.intake.offers.money import Around, Claimed, around
+from tracker.intake.offers.of_some_lines import OfSomeLines
 from tracker.intake.offers.outdated import Doubts, age_above, doubt_in_head
 from tracker.intake.offers.own_lead import fill_own_lead
 from tracker.intake.offers.price import fill_price
@@ -72,7 +73,7 @@ class TableReader:
         self._read, self._levels, self._claimed, self._facts = read, levels, claimed, facts_for(read, facts)
         self._vendor, self._doubts, self._titles = vendor, doubts, titles
         self._in_force = HeadingsInForce()
-        self._scopes: dict[tuple[Headings | None, frozenset[str]], Scope | None] = {}
+        self._scopes: dict[tuple[Headings | None, frozenset[str], frozenset[Words]], Scope | None] = {}
         self._around: dict[tuple[int, int, str | None], Around] = {}
         self._cells = PriceCells(read, self._facts, (words.text for level in levels for words in level.texts))
         self._kinds = frozenset(price.kind for price in read.columns.prices)
@@ -101,6 +102,7 @@ class TableReader:
             self._levels = (Level("table rows", tuple(rows.stated), beside=tuple(rows.charges)), *self._levels)
         self._leads = rows.leads
         self._footnotes = self._noted()
+        self._of_some = OfSomeLines(self._read.table, self._read.columns, self._levels)
         self._row_changes = RowChanges(self._read.table, self._read.columns, self._levels, self._titles)
         found = TableOffers()
         for row in whole:
@@ -160,12 +162,14 @@ class TableReader:
     def _scope(self, whole: WholeRow) -> Scope | None:
         """All that is said around the row; None under a heading that marks what follows as old."""
         carried = self._footnotes.of_row(whole.cells.values())
-        key = (whole.row.headings, carried)
+        own = self._of_some.of_row(whole)
+        key = (whole.row.headings, carried, own)
         if key not in self._scopes:
             headings = self._in_force.at(whole.row.headings)
             levels = (Level("heading", headings), *self._levels) if headings else self._levels
             old = any(age_above(words, (self._read.table,)) is Age.SUPERSEDED for words in headings)
-            self._scopes[key] = None if old else Scope(self._footnotes.left(levels, carried), headings)
+            levels = self._of_some.left_to_row(self._footnotes.left(levels, carried), own)
+            self._scopes[key] = None if old else Scope(levels, headings)
         return self._scopes[key]
 
     def _draft(
@@ -183,6 +187,7 @@ class TableReader:
         label = price.label or (price.bracket.words if price.bracket is not None else "")
         draft = Draft(self._read.table.view.sheet, cell, label, whole.row.index, block, words)
         self._boards.fill(draft, told[0], price, scope)
+        scope = self._of_some.left_to_board(scope, draft)
         self._terms.fill(draft, told[1], price, scope)
         fill_until(draft, price, self._facts)
         if price.index in self._leads:

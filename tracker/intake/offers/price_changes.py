@@ -5,17 +5,17 @@ from dataclasses import replace
 
 from tracker.intake.columns.column import Column, Kind, PriceColumn
 from tracker.intake.offers.answered import key_about
+from tracker.intake.offers.boards_held import holds_for
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
-from tracker.intake.values.boards_meant import BoardsMeant, MeasureSpan
 from tracker.intake.values.list_age import Age, age_of_list
 from tracker.intake.values.multiples import multiplied_in_head
 from tracker.intake.values.price_changes import ChangesPrice, price_changes
 from tracker.intake.values.roles import Role
 from tracker.intake.values.tax import tax_included
-from tracker.trade.offer import Evidence, GrammageFrom, NoteCode
+from tracker.trade.offer import Evidence, NoteCode
 
 CHANGE = "price-change"
 """The kind of the question whether prices are paid as they stand, though the sheet says what changes them."""
@@ -70,8 +70,8 @@ def ask_whether_it_stands(draft: Draft, words: str, why: str, facts: FileFacts) 
 
 def _said(draft: Draft, price: Column, scope: Scope, own: Iterable[Said[ChangesPrice]]) -> Iterator[Said[ChangesPrice]]:
     """What is said of this price, nearest first."""
-    yield from (one for one in own if _holds_for(one.value.boards, draft, unsure=True))
-    yield from (one for one in _around(price, scope) if _holds_for(one.value.boards, draft))
+    yield from (one for one in own if holds_for(one.value.boards, draft, unsure=True))
+    yield from (one for one in _around(price, scope) if holds_for(one.value.boards, draft))
 
 
 def _around(price: Column, scope: Scope) -> tuple[Said[ChangesPrice], ...]:
@@ -92,20 +92,3 @@ def _of_head(price: Column) -> Iterator[Said[ChangesPrice]]:
         else:
             # 'Less 3 %' beside list prices is what they come to.
             yield from (Said(replace(change, of_gross=True), at(cell), cell.text) for change in price_changes(head))
-
-
-def _holds_for(boards: BoardsMeant, draft: Draft, *, unsure: bool = False) -> bool:
-    """`unsure`: what a row does not say of its board may be what its own remark means."""
-    grade = boards.grade
-    if grade is not None and grade.grades and draft.grade not in grade.grades:
-        return False
-    if grade is not None and grade.coated_sides is not None and draft.coated_sides != grade.coated_sides:
-        return unsure and draft.coated_sides is None
-    return not boards.spans or any(_may_be_within(span, draft) for span in boards.spans)
-
-
-def _may_be_within(span: MeasureSpan, draft: Draft) -> bool:
-    """A board whose measure is not said, or only estimated, may be meant as well."""
-    estimated = draft.grammage_from is GrammageFrom.ESTIMATED
-    measure = draft.caliper_um if span.of_caliper else None if estimated else draft.grammage_gsm
-    return measure is None or span.may_hold(measure)

@@ -13,6 +13,7 @@ from tracker.intake.words.phrases import Found
 _BREAK = re.compile(r"\s[-–—|•·*]\s|[|•;\n]|,(?!\s*(?:Inc|LLC|Ltd|L\.?L\.?C|S\.?A|S\.?L|GmbH|AB|Co|Corp)\b)|:\s|\s{3,}")
 _LONGEST = 60
 _FORMS_IN_SMALL_LETTERS = frozenset({"gmbh", "plc", "mbh", "ltée", "eg"})
+_LABELS = frozenset({"label", "signs"})
 _BEFORE_KILOGRAM = frozenset("0123456789/")
 
 
@@ -32,7 +33,7 @@ _IN_BRACKETS = re.compile(r"\((?P<label>[^()]{4,40})\)")
 def _company_in_prose(text: str) -> str | None:
     """'between Kartonwerk Söllbach AG (supplier) and the buyer': a firm before a label in brackets."""
     for match in _IN_BRACKETS.finditer(text):
-        if phrases("company").whole(match["label"]) != "label":
+        if phrases("company").whole(match["label"]) not in _LABELS:
             continue
         before = text[: match.start()].split()
         first = next((at for at in reversed(range(len(before))) if before[at][0].islower()), -1) + 1
@@ -46,7 +47,7 @@ def _company_offering(text: str) -> str | None:
     """'Offert från Granvassa Kartong AB': the firm with its legal form behind words that lead to it without a colon."""
     leading = phrases("company").at(tokens(fold(text)), 0)
     # One word alone, 'mill' or 'from', may begin a name or a sentence.
-    if leading is None or leading.value != "label" or leading.after < 2:
+    if leading is None or leading.value not in _LABELS or leading.after < 2:
         return None
     rest = text[leading.end :].strip()
     forms = [match for match in phrases("company").find(rest) if match.value == "legal"]
@@ -184,22 +185,36 @@ def _is_name(name: str, *, may_name_board: bool = False) -> bool:
 
 
 def labelled_company(text: str) -> str | None:
-    """The name behind a label in the same text: 'Supplier: Saltmarrow Paperboard Inc.'."""
+    """The name behind a label in the same text: 'Supplier: Saltmarrow Paperboard Inc.'.
+
+    Who quotes, signs or sends may be a person or a desk: behind such a label a word must say that it is a firm.
+    """
     label, colon, rest = text.partition(":")
     if not colon:
         return _company_in_prose(text)
-    if rest.strip() and _is_label(label) and any(sign.isalpha() for sign in rest):
-        named = [name for name in map(_headed_company, rest.split(",")) if name is not None]
-        name = _BREAK.split(rest.strip(), maxsplit=1)[0].strip()
-        if name[:1].islower():
-            # A desk or a person stands before the firm: 'sales desk, Hobbin Paperboard LLC'.
-            return named[0] if len(named) == 1 else None
-        plain = len(name) <= _LONGEST and not any(sign.isdigit() for sign in name[:2])
-        # 'Seller: ________ Buyer: ________' is where both will sign.
-        return name if plain and not name.endswith(":") else None
-    return None
+    kinds = {phrases("company").whole(part) for part in label.split("/")}
+    if not kinds <= _LABELS or not any(sign.isalpha() for sign in rest):
+        return None
+    name = _BREAK.split(rest.strip(), maxsplit=1)[0].strip()
+    if name[:1].islower() or _may_be_a_person(name, rest, signs="signs" in kinds):
+        # A desk or a person stands before the firm: 'sales desk, Hobbin Paperboard LLC'.
+        named = [firm for firm in map(_headed_company, rest.split(",")) if firm is not None]
+        return named[0] if len(named) == 1 else None
+    plain = len(name) <= _LONGEST and not any(sign.isdigit() for sign in name[:2])
+    # 'Seller: ________ Buyer: ________' is where both will sign.
+    return name if plain and not name.endswith(":") else None
 
 
-def _is_label(text: str) -> bool:
-    """'Supplier', and 'Supplier / Lieferant' in two languages."""
-    return all(phrases("company").whole(part) == "label" for part in text.split("/"))
+def _may_be_a_person(name: str, rest: str, *, signs: bool) -> bool:
+    """'Inside sales desk, 555-0119', 'R. Halden (sales)', and 'Anna Berg' behind 'From:'; no name that a word of the
+    trade or a legal form shows to be a firm's."""
+    if _headed_company(name) is not None:
+        return False
+    if any(match.value == "desk" for match in phrases("company").find(name)) or _INITIALS.match(name):
+        return True
+    reached = signs or "@" in rest or _TELEPHONE.search(rest) is not None
+    return reached and letterhead_name(name) is None
+
+
+_INITIALS = re.compile(r"(?:[A-Z]\.[ -]?)+[A-Z][a-z]+(?: \(|$)")
+_TELEPHONE = re.compile(r"\d[\d ()./-]{5,}\d")

@@ -1,0 +1,25 @@
+"""Whether what a note says of some boards is said of this one."""
+
+from tracker.intake.offers.draft import Draft
+from tracker.intake.values.boards_meant import BoardsMeant, MeasureSpan
+from tracker.trade.offer import GrammageFrom
+
+
+def holds_for(boards: BoardsMeant, draft: Draft, *, unsure: bool = False) -> bool:
+    """Whether a board is, or for all that is said may be, one of those meant.
+
+    `unsure`: what a row does not say of its coating may be what its own remark means.
+    """
+    grade = boards.grade
+    if grade is not None and grade.grades and draft.grade not in grade.grades:
+        return False
+    if grade is not None and grade.coated_sides is not None and draft.coated_sides != grade.coated_sides:
+        return unsure and draft.coated_sides is None
+    return not boards.spans or any(_may_be_within(span, draft) for span in boards.spans)
+
+
+def _may_be_within(span: MeasureSpan, draft: Draft) -> bool:
+    """A board whose measure is not said, or only estimated, may be meant as well."""
+    estimated = draft.grammage_from is GrammageFrom.ESTIMATED
+    measure = draft.caliper_um if span.of_caliper else None if estimated else draft.grammage_gsm
+    return measure is None or span.may_hold(measure)

@@ -1,0 +1,104 @@
+"""Notes about some of a table's lines only: kept from the others, and put first for those that they are about."""
+
+import re
+from collections.abc import Iterable, Mapping
+from dataclasses import replace
+
+from tracker.intake.columns.column import Columns
+from tracker.intake.offers.boards_held import holds_for
+from tracker.intake.offers.draft import Draft
+from tracker.intake.offers.rows import WholeRow
+from tracker.intake.offers.scope import Level, Scope
+from tracker.intake.tables.table import Table, Words
+from tracker.intake.values.lines_meant import LinesMeant, lines_meant
+from tracker.intake.values.roles import Role
+from tracker.intake.words.fold import fold
+
+_NUMBER = re.compile(r"\D{0,5}?0*(\d{1,4})\.?0*\)?")
+_NAMES = (Role.PRODUCT, Role.GRADE, Role.ITEM)
+
+
+class OfSomeLines:
+    """The texts of a table's levels that are about some of its lines, and which lines those are.
+
+    A name that no line of the table has says nothing of which are meant: such a text holds for all. One about numbers
+    that none has holds for none.
+    """
+
+    def __init__(self, table: Table, columns: Columns, levels: Iterable[Level]) -> None:
+        self._counting = tuple(column.index for column in columns.of(Role.ITEM))
+        self._naming = tuple(column.index for column in columns.of(*_NAMES))
+        self._scopes: dict[tuple[int, frozenset[Words]], tuple[Scope, Scope]] = {}
+        told = {words: meant for level in levels for words in level.texts if (meant := _meant(words, level))}
+        rows = [table.view.rows[row.index] for row in table.rows] if told else []
+        numbers = {number for cells in rows for number in _numbers(cells[i].text for i in self._counting if i in cells)}
+        names = {fold(cells[i].text.strip()) for cells in rows for i in self._naming if i in cells}
+        known = {
+            words: meant
+            for words, meant in told.items()
+            if meant.boards is not None
+            or meant.numbers & numbers
+            or (meant.numbers and not meant.of_contract)
+            or fold(meant.name) in names
+        }
+        self._of_boards = {words: meant for words, meant in known.items() if meant.boards is not None}
+        self._of_rows = {words: meant for words, meant in known.items() if meant.boards is None}
+
+    def of_row(self, whole: WholeRow) -> frozenset[Words]:
+        """The texts about this row by its number or name."""
+        if not self._of_rows:
+            return frozenset()
+        cells = whole.cells
+        numbers = set(_numbers(cells[index].text for index in self._counting if index in cells))
+        names = {fold(cells[index].text.strip()) for index in self._naming if index in cells}
+        return frozenset(
+            words
+            for words, meant in self._of_rows.items()
+            if meant.numbers & numbers or (meant.name and fold(meant.name) in names)
+        )
+
+    def left_to_row(self, levels: tuple[Level, ...], own: frozenset[Words]) -> tuple[Level, ...]:
+        """The levels of a row without what is said of other rows; what is said of its own comes first."""
+        return _put_first(levels, own, self._of_rows) if self._of_rows else levels
+
+    def left_to_board(self, scope: Scope, draft: Draft) -> Scope:
+        """The scope of a row whose board is known, likewise."""
+        if not self._of_boards:
+            return scope
+        own = frozenset(words for words, meant in self._of_boards.items() if _may_hold(meant, draft))
+        key = (id(scope), own)
+        if key not in self._scopes:
+            # The scope itself is kept as well, so that no other gets its place in memory.
+            self._scopes[key] = (scope, replace(scope, levels=_put_first(scope.levels, own, self._of_boards)))
+        return self._scopes[key][1]
+
+
+def _may_hold(meant: LinesMeant, draft: Draft) -> bool:
+    return meant.boards is None or draft.grade is None or holds_for(meant.boards, draft, unsure=True)
+
+
+def _meant(words: Words, level: Level) -> LinesMeant | None:
+    note = level.last_row is not None and words.row > level.last_row
+    return lines_meant(words.text, note=note)
+
+
+def _numbers(texts: Iterable[str]) -> Iterable[int]:
+    found = (_NUMBER.fullmatch(text.strip()) for text in texts)
+    return (int(match[1]) for match in found if match is not None)
+
+
+def _put_first(
+    levels: tuple[Level, ...], own: frozenset[Words], of_some: Mapping[Words, LinesMeant]
+) -> tuple[Level, ...]:
+    """Level by level what is said of these lines, without the words for which they are, then what is said of all."""
+    near = []
+    for level in levels:
+        texts = tuple(replace(words, text=of_some[words].rest) for words in level.texts if words in own)
+        if texts:
+            near.append(replace(level, texts=texts, beside=()))
+    return (*near, *(_without(level, of_some) for level in levels))
+
+
+def _without(level: Level, of_some: Mapping[Words, LinesMeant]) -> Level:
+    texts = tuple(words for words in level.texts if words not in of_some)
+    return level if texts == level.texts else replace(level, texts=texts)

@@ -1,0 +1,175 @@
+"""The lines of a list that a note is about and no others: 'Item 2: lead time 6 weeks', '20 pt only: min. 20 tons'."""
+
+import re
+from collections import Counter
+from dataclasses import dataclass, replace
+from fractions import Fraction
+from functools import lru_cache
+
+from tracker.intake.values.boards_meant import BoardsMeant, MeasureSpan, boards_meant
+from tracker.intake.values.caliper import find_calipers
+from tracker.intake.values.charges import ChargeWords
+from tracker.intake.values.delivery import Delivery
+from tracker.intake.values.grade import find_grade
+from tracker.intake.values.lead import LeadTime, lead_text
+from tracker.intake.values.lead_unread import LeadUnread
+from tracker.intake.values.legends import LegendEntry
+from tracker.intake.values.masses import find_masses
+from tracker.intake.values.price_changes import ChangesPrice
+from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
+from tracker.intake.values.sheetsize import find_sheet_sizes
+from tracker.intake.values.statements import SaysMinimum, statements
+from tracker.intake.values.validity import Validity
+from tracker.intake.values.weight import WeightReading, find_weights
+from tracker.intake.words.lists import phrases
+
+
+@dataclass(frozen=True, slots=True)
+class LinesMeant:
+    """Lines by their `numbers`, or by the board that `name` names and `boards` tells; `rest`: what is said of them.
+
+    `of_contract`: the numbers may as well be those of a contract's articles.
+    """
+
+    rest: str
+    numbers: frozenset[int] = frozenset()
+    of_contract: bool = False
+    name: str = ""
+    boards: BoardsMeant | None = None
+
+
+@lru_cache(maxsize=4096)
+def lines_meant(text: str, *, note: bool) -> LinesMeant | None:
+    """Of which lines a text states terms; None where of all, of none, or of some and others beside them.
+
+    `note`: it stands below a table. There a board that begins it is what it is about ('CRB delivered'); elsewhere that
+    is a title, unless a colon or 'only' follows.
+    """
+    if phrases("the_others").find(text):
+        return None
+    meant = _by_number(text) or _of_boards(text, note=note)
+    return meant if meant is not None and _states_terms(text, meant.rest) else None
+
+
+_JOINED = r"(?:,|&|\+|[-–]|\b(?:and|or|to|und|oder|bis|et|ou|à|y|o|a|och|till)\b)"
+_COUNTED = re.compile(
+    rf"\s*(?:n[or]?\.?|n[°º]|#|:)?\s*(\d{{1,4}}(?:\s*{_JOINED}\s*\d{{1,4}})*)(?![\d.,/]*\d|\s*[^\W\d_]?[%°\"'])"
+)
+_FIGURE = re.compile(r"\d+")
+_SPAN = re.compile(r"(\d+)\s*(?:[-–]|\b(?:to|bis|à|a|till)\b)\s*(\d+)")
+_LONGEST_SPAN = 200
+
+
+def _by_number(text: str) -> LinesMeant | None:
+    """'Items 1 and 3: …', 'Lead time for Pos. 2-4: …'."""
+    for match in phrases("line_numbers").find(text):
+        behind = text[match.end :].removeprefix(".")
+        counted = _COUNTED.match(behind)
+        if counted is None or _is_quantity(behind[counted.start(1) :]) or _of_all(text[: match.end]):
+            continue
+        before = text[: match.start].rstrip()
+        leading = [found for found in phrases("about_lines").find(before) if found.end == len(before)]
+        before = before[: leading[0].start] if leading else before
+        rest = f"{before.strip()} {behind[counted.end() :].strip(' :,–-')}".strip()
+        return LinesMeant(rest, _counted(counted[1]), of_contract=match.value == "article")
+    return None
+
+
+def _of_all(before: str) -> bool:
+    """'All items', of which figures behind them count none."""
+    return any(found.end == len(before) for found in phrases("all_of_them").find(before))
+
+
+def _is_quantity(behind: str) -> bool:
+    """'4 weeks', '10 t': a number with a unit counts no lines."""
+    piece = " ".join(behind.split()[:2])
+    return lead_text(piece) is not None or bool(find_masses(piece)) or bool(_measures(piece))
+
+
+def _counted(text: str) -> frozenset[int]:
+    spans = ((int(first), int(last)) for first, last in _SPAN.findall(text))
+    between = (range(first, last + 1) for first, last in spans if 0 <= last - first <= _LONGEST_SPAN)
+    return frozenset(map(int, _FIGURE.findall(text))).union(*between)
+
+
+def _of_boards(text: str, *, note: bool) -> LinesMeant | None:
+    head, colon, rest = text.partition(":")
+    only = next(iter(phrases("only_these").find(text)), None) if not colon else None
+    if only is not None:
+        head, rest = text[: only.start], text[only.end :]
+    behind = _behind_words(text)
+    if behind is not None:
+        return behind
+    if not colon and only is None:
+        return _without_others(*_board_ahead(text.strip())) if note else None
+    if _boards(head).some:
+        return _without_others(head, rest)
+    # A name of the vendor's own, which a row may have.
+    return LinesMeant(rest.strip(), name=head.strip()) if colon and not statements(head) else None
+
+
+def _behind_words(text: str) -> LinesMeant | None:
+    """'Minimum for 20 pt: 10,000 lb', 'Energy surcharge of 3 % on SBS'."""
+    for match in phrases("about_lines").find(text):
+        board, rest = _board_ahead(text[match.end :].strip())
+        if board:
+            only = next((found.end for found in phrases("only_these").find(rest) if found.start == 0), 0)
+            return _without_others(board, f"{text[: match.start].strip()} {rest[only:].strip(' :,')}")
+    return None
+
+
+def _board_ahead(text: str) -> tuple[str, str]:
+    """The words of a board that a text begins with, and what goes on behind them: 'CRB' of 'CRB delivered'."""
+    rest = text
+    while (words := _first_words(rest)) is not None:
+        rest = rest[len(words) :].lstrip()
+    return text[: len(text) - len(rest)].strip(), rest
+
+
+def _first_words(text: str) -> str | None:
+    grade = find_grade(text)
+    said = [grade.words] if grade is not None and grade.tells_board else []
+    said += _measures(text)[:2]
+    return max((words for words in said if words and text.startswith(words)), key=len, default=None)
+
+
+def _measures(text: str) -> list[str]:
+    """The words of the calipers and weights in a text."""
+    return [*(reading.words for reading in find_calipers(text)[:1]), *(reading.words for reading in _weights(text))]
+
+
+def _weights(text: str) -> list[WeightReading]:
+    """Its weights in one unit; 100 lb are no weight of board without an area."""
+    found = find_weights(text)
+    said = Counter(reading.words for reading in found)
+    return [reading for reading in found if said[reading.words] == 1]
+
+
+def _without_others(board: str, rest: str) -> LinesMeant | None:
+    """The board that a text is about, unless the rest of it is about others."""
+    boards = _boards(board)
+    several = len(boards.spans) > 1
+    return LinesMeant(rest.strip(), boards=boards) if boards.some and not several and not _boards(rest).some else None
+
+
+def _boards(text: str) -> BoardsMeant:
+    """The boards that a text names, also those of one caliper or weight."""
+    meant = boards_meant(text)
+    if meant.spans:
+        return meant
+    exact = [(True, Fraction(reading.um)) for reading in find_calipers(text)]
+    exact += [(False, reading.gsm) for reading in _weights(text)]
+    return replace(meant, spans=tuple(MeasureSpan(kind, (one,), (one,), True) for kind, one in exact))
+
+
+_TERMS = (Delivery, LeadTime, LeadUnread, Validity, ChargeWords, SaysMinimum, SaysBasis, SaysCurrency)
+
+
+def _states_terms(text: str, rest: str) -> bool:
+    """Whether it says what prices come with or how large sheets are, defines nothing and changes no price: what does
+    knows its boards itself."""
+    said = statements(rest)
+    defines = any(isinstance(one, LegendEntry) for one in said)
+    if defines or any(isinstance(one, ChangesPrice) for one in (*said, *statements(text))):
+        return False
+    return any(isinstance(one, _TERMS) for one in said) or bool(find_sheet_sizes(rest))
