@@ -264,7 +264,7 @@ def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) 
             other = Role.PRICE
         if other is not None and (best not in PRICE_ROLES or other is Role.BASIS):
             return other
-        if best in _NAMED_BY_WORDS and fits[best] == 0 and mostly_priced(cells):
+        if best in _NAMED_BY_WORDS and fits[best] == 0 and (best is Role.VENDOR or mostly_priced(cells)):
             return None
     return best
 

@@ -11,6 +11,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import looks_priced
 from tracker.intake.values.basis import basis_text
 from tracker.intake.values.brackets import bracket_text
+from tracker.intake.values.company import may_call_a_vendor
 from tracker.intake.values.currency import currency_text
 from tracker.intake.values.delivery import terms_under
 from tracker.intake.values.grade import coated_count, find_grade
@@ -107,6 +108,10 @@ def _words(cell: Cell, _: Column) -> bool:
     )
 
 
+def _firm(cell: Cell, column: Column) -> bool:
+    return _words(cell, column) and may_call_a_vendor(cell.text)
+
+
 def _grade(cell: Cell, _: Column) -> bool:
     if not isinstance(cell.value, str):
         return False
@@ -148,6 +153,6 @@ _FITS: dict[Role, _Fit] = {
     Role.FORM: _words,
     Role.GRADE: _grade,
     Role.COATING: _coating,
-    Role.VENDOR: _words,
+    Role.VENDOR: _firm,
     Role.DESTINATION: _words,
 }

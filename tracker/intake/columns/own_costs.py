@@ -4,6 +4,7 @@ from collections.abc import Iterable, Mapping
 
 from tracker.intake.columns.column import Column, Kind, basis_in_head
 from tracker.intake.columns.order_sizes import without_unit
+from tracker.intake.values.roles import Role
 from tracker.intake.words.lists import phrases
 
 
@@ -24,7 +25,8 @@ def beside_costs(priced: Iterable[Column]) -> Mapping[Column, Kind]:
     """The kinds of prices that costs settle: none where nothing but costs is priced, for then that is what is asked."""
     columns = list(priced)
     costs = [column for column in columns if names_own_cost(column)]
-    if costs and len(costs) < len(columns):
+    # Of an earlier price the cost that stands beside it is the one of today.
+    if costs and any(column not in costs and column.role is not Role.PREVIOUS_PRICE for column in columns):
         return dict.fromkeys(costs, Kind.COST)
     own = [column for column in columns if _names_cost(column)]
     if not own:

@@ -7,6 +7,7 @@ from itertools import product
 from tracker.intake.columns.column import Column
 from tracker.intake.columns.headed_figures import mostly_priced
 from tracker.intake.columns.order_sizes import order_size
+from tracker.intake.columns.own_costs import names_own_cost
 from tracker.intake.columns.unnamed import close_by_row
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES
@@ -29,7 +30,7 @@ def ranged_prices(
     """
     said = {column: end for column in columns if column.heads and (end := _end(column)) is not None}
     own = [column for column, (_, rest) in said.items() if column in priced or not (rest or priced)]
-    own = [column for column in own if mostly_priced(samples[column.index])]
+    own = [column for column in own if mostly_priced(samples[column.index]) and not names_own_cost(column)]
     ends = {column for pair in _pairs(own, said, samples) for column in pair}
     alone = [column for column in own if (said[column][1] or _names_price(column)) and _plainly_said(column)]
     middle = [column for column in own if said[column][0] == "middle" and ends]

@@ -16,6 +16,7 @@ from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.order_terms import dearer_small_orders, least_order
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
+from tracker.intake.values.company import may_call_a_vendor
 from tracker.intake.values.delivery import Delivery, find_delivery, terms_under
 from tracker.intake.values.lead import LeadTime, counts_plain_days
 from tracker.intake.values.lead_sentences import lead_among, lead_in_remark
@@ -59,8 +60,8 @@ def terms_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> 
     _orders(terms, cells, columns, scope, facts)
     _delivery(terms, cells, columns, scope)
     _received(terms, cells, columns, facts)
-    vendor = _cell(cells, columns, Role.VENDOR)
-    terms.vendor = vendor.text.strip() if vendor is not None else None
+    names = (cells[column.index].text.strip() for column in columns.of(Role.VENDOR) if column.index in cells)
+    terms.vendor = next(filter(may_call_a_vendor, names), None)
     return terms
 
 

@@ -83,11 +83,14 @@ def without_footnote(text: str) -> str:
 
 
 def head_of(cell: Cell) -> Head | None:
-    """The cell as a head, or None where it can't be one: a price, a date, a fault, a sentence."""
+    """The cell as a head, or None where it can't be one: a price, a date, a sentence. One that shows a fault may be
+    one, and says nothing."""
     if isinstance(cell.value, Decimal):
         shown = head_text(cell)
         return head_of_words(shown) if shown != cell.text.strip() else Head(number=cell.value)
-    if cell.fault is not None or not isinstance(cell.value, str) or len(cell.text) > _LONGEST:
+    if cell.fault is not None:
+        return Head()
+    if not isinstance(cell.value, str) or len(cell.text) > _LONGEST:
         return None
     return head_of_words(head_text(cell))
 

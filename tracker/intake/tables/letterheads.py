@@ -4,6 +4,7 @@ from tracker.intake.tables.view import View
 from tracker.intake.values.company import company_name
 from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import Role
+from tracker.intake.values.statements import SaysDate, statements
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import tokens_of
 
@@ -20,6 +21,15 @@ def is_letterhead(view: View, row: int) -> bool:
     if firms:
         return len(firms) == 1 and (firms[0] == 0 or (firms[0] == 1 and _leads_to_a_firm(texts[0])))
     return any(map(str.isdigit, texts[0])) and bool(phrases("list_names").at(tokens_of(texts[0]), 0))
+
+
+def is_stamped(view: View, row: int) -> bool:
+    """'EXTRACTION TARIFS | Édité le 13/11/2026', 'RPT_ID | PRC04 | RUN | 2026-11-12 06:14': what a program writes over
+    its export, from the first column on. 'bis 31.12. | ab 1.1.2027' over prices heads these."""
+    cells = view.rows[row]
+    if len(cells) < _FEWEST or min(cells) > min(view.rows.get(row + 1, cells)):
+        return False
+    return any(isinstance(said, SaysDate) for cell in cells.values() for said in statements(cell.text))
 
 
 _FEWEST = 2

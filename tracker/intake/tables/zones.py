@@ -15,7 +15,7 @@ from tracker.intake.tables.header_rows import (
     under_axis,
 )
 from tracker.intake.tables.heads import Head, head_of
-from tracker.intake.tables.letterheads import is_letterhead
+from tracker.intake.tables.letterheads import is_letterhead, is_stamped
 from tracker.intake.tables.measure_rows import measures_across
 from tracker.intake.tables.table import HeadedColumn, Words
 from tracker.intake.tables.view import View
@@ -137,7 +137,9 @@ def _groups_above(view: View, lower: int, row: int) -> bool:
     heads = heads_of(view, row)
     if heads is None or any(head.answers_itself for head in heads) or _is_labelled(list(cells.values()), heads):
         return False
-    if asked_and_answered(view, row, heads) or is_letterhead(view, row):
+    if asked_and_answered(view, row, heads) or is_letterhead(view, row) or is_stamped(view, row):
+        return False
+    if _names_the_report(view, lower, row, heads):
         return False
     if any(head.number is not None for head in heads):
         return _second_axis(view, lower, row, heads)
@@ -149,6 +151,16 @@ def _groups_above(view: View, lower: int, row: int) -> bool:
         merged = view.span(cells[column])[1] > column
         return not whole and (merged or column > first) and (heads[0].named or bool(heads[0].across) or merged)
     return all(len(cell.text) <= _LONGEST_GROUP for cell in cells.values())
+
+
+def _names_the_report(view: View, lower: int, row: int, heads: list[Head]) -> bool:
+    """'PRCLST_V4 | 010 | NAME' over columns that all have heads of their own: words for none of them, and of no group,
+    which would leave the first columns free or be merged over them."""
+    cells, below = view.rows[row], view.rows[lower]
+    first = min(cells)
+    over_first = first == min(below) and len(cells) > 1 and view.span(cells[first])[1] == first
+    own = head_of(below[first]) if over_first else None
+    return own is not None and own.named and not any(head.named or head.across or head.unit for head in heads)
 
 
 def _is_labelled(cells: list[Cell], heads: list[Head]) -> bool:

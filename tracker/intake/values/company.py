@@ -152,6 +152,16 @@ def may_be_a_name(text: str) -> bool:
     return _is_name(head) and find_delivery(head) is None and not _is_board(head)
 
 
+def may_call_a_vendor(text: str) -> bool:
+    """Whether a cell under 'Vendor' may be a name: no account's number ('CA5501'), no terms ('DLVD, min 22,000 lb')."""
+    name = text.strip()
+    number = " " not in name and any(sign.isdigit() for sign in name)
+    return not number and len(name) <= _LONGEST and find_delivery(name) is None and not _MANY_FIGURES.search(name)
+
+
+_MANY_FIGURES = re.compile(r"\d[\d.,]{2,}")
+
+
 def _ends_in_trade_word(head: str) -> bool:
     found = tokens(fold(head))
     return any(

@@ -92,7 +92,7 @@ def validity_text(text: str) -> Validity | None:
     stripped = text.strip()
     if not stripped:
         return None
-    dates = find_dates(stripped)
+    dates = find_dates(_parted(stripped))
     said = validity(stripped)
     if said is not None and not said.unread:
         return said
@@ -104,6 +104,14 @@ def validity_text(text: str) -> Validity | None:
     if days is not None and not dates:
         return Validity(stripped, days=days)
     return Validity(stripped, unread=True)
+
+
+_BASIC = re.compile(r"(20\d\d)(0[1-9]|1[0-2])(0[1-9]|[12]\d|3[01])")
+
+
+def _parted(text: str) -> str:
+    """'20270331', a day as ISO 8601 writes it without hyphens, with them."""
+    return _BASIC.sub(r"\1-\2-\3", text) if _BASIC.fullmatch(text) else text
 
 
 @lru_cache(maxsize=1024)
