@@ -142,7 +142,9 @@ def _column(headed: HeadedColumn, cells: Sequence[Cell]) -> Column:
 
 def _role(column: Column, cells: Sequence[Cell]) -> tuple[Role | None, bool]:
     if (spreads_values(column) or heads_prices_of_a_kind(column)) and mostly_priced(cells):
-        return Role.PRICE, True
+        # 'OLD (thru 12/31/26)' names a last day as well.
+        old = any(head.strength(Role.PREVIOUS_PRICE) >= _PLAINLY for head in column.said)
+        return Role.PREVIOUS_PRICE if old else Role.PRICE, True
     if _defines_tons(column, cells):
         return Role.BASIS, True
     candidates = without_lookalikes(_candidates(column.said), column.said)

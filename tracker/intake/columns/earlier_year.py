@@ -5,9 +5,9 @@ from dataclasses import replace
 from datetime import date
 
 from tracker.intake.columns.column import Columns, Kind, PriceColumn
-from tracker.intake.columns.in_force import SEVERAL_TIMES, told_apart_by_time, without_dates
+from tracker.intake.columns.in_force import SEVERAL_TIMES, told_apart_by_time
 from tracker.intake.tables.periods import YEAR
-from tracker.intake.values.dates import DateOrder, find_dates, ordered
+from tracker.intake.values.dates import DateOrder, find_dates, ordered, without_dates
 from tracker.intake.values.money import price_unit
 
 

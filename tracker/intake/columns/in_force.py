@@ -7,7 +7,7 @@ from tracker.intake.columns.column import Column, Columns, Kind, basis_in_head
 from tracker.intake.columns.order_sizes import beside_unit, without_unit
 from tracker.intake.grid import Cell
 from tracker.intake.tables.periods import YEAR, is_later, without_periods
-from tracker.intake.values.dates import find_dates
+from tracker.intake.values.dates import find_dates, without_dates
 from tracker.intake.values.halves import halves_of
 from tracker.intake.values.roles import CHARGES, Role
 from tracker.intake.values.validity import until_in_head
@@ -49,16 +49,6 @@ def _no_longer_in_force(group: list[Column]) -> list[Column]:
         return [column for column in group if column is not in_force[0]]
     old = [column for column in group if marks[column] == {"old"}]
     return old if len(old) < len(group) else []
-
-
-def without_dates(text: str) -> str:
-    """A head's words but for the days in it, and the 'from' or 'until' right before one."""
-    for found in sorted(find_dates(text), key=lambda date: -date.start):
-        before = text[: found.start].rstrip()
-        leading = (match for kind in ("since", "until") for match in phrases(kind).find(before))
-        start = min((match.start for match in leading if match.end == len(before)), default=len(before))
-        text = before[:start] + " " + text[found.end :]
-    return text
 
 
 def _without_ages(text: str) -> str:

@@ -131,7 +131,7 @@ def _load(text: str) -> str | None:
 
     'Skid price' is what a skid of board costs; 'price incl. pallet' says what comes with it.
     """
-    named = {match.value for match in phrases("bracket").find(text)} & {"truckload", "part_load"}
+    named = {match.value for match in phrases("bracket").find(text)} & {"truckload", "railcar", "part_load"}
     if named:
         return None if find_masses(text) else min(named)
     rest = text

@@ -36,7 +36,7 @@ def without_steps(columns: list[Column], table: Table) -> list[Column]:
     prices = [
         column for column in columns if column.role in roles_of_prices and column.heads and not _says_more(column)
     ]
-    starts = [*prices, *(column for column in columns if column.role is Role.LIST_PRICE)]
+    starts = [*prices, *(column for column in columns if column not in prices and _may_start(column))]
     between = [column for column in columns if column.role in _BETWEEN]
     if not prices or len(starts) == 1 or not between:
         return columns
@@ -52,6 +52,11 @@ def without_steps(columns: list[Column], table: Table) -> list[Column]:
             if not named:
                 roles[price.index] = Role.PRICE
     return [replace(column, role=roles[column.index]) if column.index in roles else column for column in columns]
+
+
+def _may_start(column: Column) -> bool:
+    """'List', and 'Current' under no known word beside a price called 'New'."""
+    return column.role is Role.LIST_PRICE or (column.role is None and bool(column.heads) and not _says_more(column))
 
 
 def _says_more(column: Column) -> bool:

@@ -137,8 +137,8 @@ def _weighed(bracket: Bracket, facts: FileFacts) -> Bracket:
         start = each.times(bracket.start) if bracket.start is not None else None
         end = each.times(bracket.end) if bracket.end is not None else None
         return replace(bracket, start=start, end=end, not_weight="", step=each)
-    if bracket.not_weight == "truckload" and "truckload" in facts.loads:
-        return Bracket(bracket.words, start=facts.loads["truckload"])
+    if bracket.not_weight in ("truckload", "railcar") and bracket.not_weight in facts.loads:
+        return Bracket(bracket.words, start=facts.loads[bracket.not_weight])
     if bracket.not_weight == "part_load" and facts.loads.keys() & {"truckload", "part_load"}:
         return Bracket(bracket.words, start=facts.loads.get("part_load"), end=facts.loads.get("truckload"))
     return bracket

@@ -173,10 +173,15 @@ def _loads(texts: Iterable[str]) -> dict[str, Mass]:
     found: dict[str, set[Mass]] = {}
     for text in texts:
         for clause in clauses(text):
-            loads = {match.value for match in phrases("bracket").find(clause)} & {"truckload", "pallet", "roll"}
+            loads = {match.value for match in phrases("bracket").find(clause)} & {
+                "truckload",
+                "railcar",
+                "pallet",
+                "roll",
+            }
             masses = find_masses(clause)
-            if loads == {"truckload"} and len(masses) == 1:
-                found.setdefault("truckload", set()).add(masses[0])
+            if len(loads) == 1 and loads <= {"truckload", "railcar"} and len(masses) == 1:
+                found.setdefault(loads.pop(), set()).add(masses[0])
         for definition in load_definitions(text):
             if definition.weight is not None:
                 found.setdefault(definition.kind, set()).add(definition.weight)

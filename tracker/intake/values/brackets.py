@@ -32,9 +32,9 @@ class Bracket:
 
 _NUMBER = re.compile(rf"(?<![^\W\d])(?:{SPACED_NUMBER})")
 PIECES_OR_TONS = "pieces_or_tons"
-_LOADS = ("truckload", "part_load", "pallet", "roll", "sheets", "other_unit", PIECES_OR_TONS)
+_LOADS = ("truckload", "railcar", "part_load", "pallet", "roll", "sheets", "other_unit", PIECES_OR_TONS)
 _NAMED_SIZE = "named_size"
-_COUNTED = ("truckload", "pallet", "roll", "sheets", PIECES_OR_TONS)
+_COUNTED = ("truckload", "railcar", "pallet", "roll", "sheets", PIECES_OR_TONS)
 # '20+ MT': the sign that means 'and more' stands before the unit.
 _PLUS_FIRST = re.compile(r"(\d)\s*\+\s*([^\W\d][\w/. ]*)$")
 

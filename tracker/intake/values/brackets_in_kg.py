@@ -80,7 +80,7 @@ def joined(
 
 def _may_begin_above(bracket: Bracket) -> bool:
     """A truckload, or a weight in a ton that is not settled: the other sizes may end where it begins."""
-    return bracket.not_weight == "truckload" or (not bracket.not_weight and bracket.start is not None)
+    return bracket.not_weight in ("truckload", "railcar") or (not bracket.not_weight and bracket.start is not None)
 
 
 def _order(bracket: KgBracket) -> tuple[Decimal, Decimal]:

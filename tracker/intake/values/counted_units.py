@@ -7,7 +7,7 @@ _THOUSAND_OF = {
     "sheet": "1000sheets", "each": "thousand", "m2": "1000m2", "square_foot": "msf", "kg": "tonne", "lb": "1000lb",
 }  # fmt: skip
 """What is counted -> the unit that a thousand of it is, as a key of [basis] in the word lists."""
-_OTHERS = frozenset({"roll", "pallet", "carton", "truckload", "linear", "square_inch", "ream", "thousand"})
+_OTHERS = frozenset({"roll", "pallet", "carton", "truckload", "railcar", "linear", "square_inch", "ream", "thousand"})
 _COUNTS = frozenset({"50", "100", "250", "500", "3000"})
 _TELL_NO_UNIT = (
     "header_filler", "delivery", "incoterms", "marks", "indicative", "about", "price_words", "headers", "headers_alone",

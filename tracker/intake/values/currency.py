@@ -115,12 +115,16 @@ def find_currencies(text: str) -> tuple[CurrencyReading, ...]:
     found = []
     for match in currency_phrases().among(tokens(folded)):
         piece = folded[match.start : match.end]
-        if piece.strip(".") not in NOT_IN_SENTENCES and not _is_a_code(text, match) and not _counts(text, match):
+        if (
+            piece.strip(".") not in NOT_IN_SENTENCES
+            and not _is_a_code(text, match)
+            and not counts_a_hundred(text, match)
+        ):
             found.append(reading_of(match.value[0], match.value[1], text[match.start : match.end]))
     return tuple(found)
 
 
-def _counts(text: str, match: Found[tuple[str, bool]]) -> bool:
+def counts_a_hundred(text: str, match: Found[tuple[str, bool]]) -> bool:
     """The French 'cent' of 'les cent livres' is a hundred."""
     return match.value[1] and any(
         unit.start <= match.start and match.end < unit.end for unit in phrases("basis").find(text)

@@ -211,3 +211,13 @@ def ordered(found: DateReading, order: DateOrder | None) -> tuple[date, ...]:
     day = numbers[0] if order is DateOrder.DAY_FIRST else numbers[1]
     kept = (one for one in found.readings if one.day == day or [one.year % 100, one.month, one.day] == numbers)
     return tuple(kept) or found.readings
+
+
+def without_dates(text: str) -> str:
+    """A head's words but for the days in it, and the 'from' or 'until' right before one."""
+    for found in sorted(find_dates(text), key=lambda date: -date.start):
+        before = text[: found.start].rstrip(" .:")
+        leading = (match for kind in ("since", "until") for match in phrases(kind).find(before))
+        start = min((match.start for match in leading if match.end == len(before)), default=len(before))
+        text = before[:start] + " " + text[found.end :]
+    return text

@@ -78,7 +78,7 @@ def header(text: str) -> Header:
     roles = header_roles(text)
     measured = not (roles and roles[0].role in (Role.PROPERTY, Role.YIELD)) and not weighs_a_package(text)
     bracket = bracket_text(text)
-    loads = bracket is not None and bracket.not_weight in ("truckload", "part_load")
+    loads = bracket is not None and bracket.not_weight in ("truckload", "railcar", "part_load")
     return Header(
         text=text,
         roles=roles,

@@ -9,7 +9,7 @@ from tracker.intake.values.clauses import clauses
 from tracker.intake.values.masses import Mass, mass_text
 from tracker.intake.words.lists import phrases
 
-LOADS = ("truckload", "part_load", "pallet", "roll")
+LOADS = ("truckload", "railcar", "part_load", "pallet", "roll")
 """What an order may be counted in, and weighed only where the file says what one weighs."""
 
 
@@ -37,7 +37,9 @@ class LoadDefinition:
         """Where a full load begins: 'full load = 24 t and more', 'part load = under 24 t'."""
         if self.bracket is None or self.bracket.alone:
             return None
-        return self.bracket.start if self.kind == "truckload" else self.bracket.end
+        return (
+            self.bracket.start if self.kind == "truckload" else self.bracket.end if self.kind == "part_load" else None
+        )
 
 
 _SIGN = re.compile(r"\s*(?:[:=]|-\s|–\s)\s*")

@@ -10,7 +10,7 @@ from tracker.intake.values.masses import Mass, find_masses
 from tracker.intake.words.lists import phrases
 
 _SLASH = re.compile(r"\s*/\s*([^\W\d]+)")
-_LOADS = frozenset({"truckload", "part_load", "pallet", "roll"})
+_LOADS = frozenset({"truckload", "railcar", "part_load", "pallet", "roll"})
 _COMMA = re.compile(r",(?!\d)")
 
 

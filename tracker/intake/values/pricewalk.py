@@ -135,7 +135,8 @@ class PriceWalk:
         return self.tokens[unit[1] - 1][2]
 
     def _rather_a_currency(self, place: int) -> bool:
-        return currency_phrases().at(self.tokens, place) is not None
+        match = currency_phrases().at(self.tokens, place)
+        return match is not None and not currencies.counts_a_hundred(self.text, match)
 
     def _rather_a_range(self, place: int) -> bool:
         """'to' is a tonne in German, but '1200 to 1240' is a range."""
@@ -184,7 +185,7 @@ class PriceWalk:
     def _currency(self, position: int) -> int | None:
         place = self.place_at.get(position)
         match = currency_phrases().at(self.tokens, place) if place is not None else None
-        if match is None or self._only_a_letter(match):
+        if match is None or self._only_a_letter(match) or currencies.counts_a_hundred(self.text, match):
             return None
         reading = currencies.reading_of(*match.value, self.text[match.start : match.end])
         self.currency = reading if self.currency is None else currencies.combined(self.currency, reading)

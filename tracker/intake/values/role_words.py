@@ -6,6 +6,7 @@ from functools import lru_cache
 from tracker.intake.values.basis import basis_span, basis_text
 from tracker.intake.values.caliper import caliper_unit
 from tracker.intake.values.currency import currency_phrases, find_currencies
+from tracker.intake.values.dates import without_dates
 from tracker.intake.values.masses import find_mass_units, mass_units
 from tracker.intake.values.money import PriceUnit, find_price_unit
 from tracker.intake.values.roles import MONEY, Role, RoleReading
@@ -30,7 +31,7 @@ def header_roles(text: str) -> tuple[RoleReading, ...]:
     if without_density(text) != text and not weight_units(text):
         return (RoleReading(Role.PROPERTY, 1.0, text),)
     strengths: dict[Role, RoleReading] = {}
-    by_words = _by_words(text)
+    by_words = _beside_a_day(text) or _by_words(text)
     by_unit = _by_unit(text)
     if by_words:
         # 'Delivery EUR/t' is money, whatever else delivery may mean.
@@ -103,6 +104,12 @@ def _by_words(text: str) -> list[RoleReading]:
         strength = base + (0.02 * min(after - first, 2) - 0.01 * min(first, 4) if several else 0)
         readings.append(RoleReading(role, round(strength, 3), text[span[0] : span[1]]))
     return readings
+
+
+def _beside_a_day(text: str) -> list[RoleReading]:
+    """'OLD (thru 12/31/26)', 'neu (ab 1.1.2027)': what is left without the day and the words that lead to it."""
+    bare = without_dates(text)
+    return _by_words(bare.replace("()", " ").replace("( )", " ").strip(" ,:;-–")) if bare != text else []
 
 
 _SAID_OF_PRICES = frozenset({Role.FREIGHT, Role.LEAD_TIME, Role.DELIVERY_TERMS})
