@@ -32,7 +32,7 @@ def header_roles(text: str) -> tuple[RoleReading, ...]:
         return (RoleReading(Role.PROPERTY, 1.0, text),)
     strengths: dict[Role, RoleReading] = {}
     by_words = _by_words(text)
-    if all(reading.role in _OF_DAYS for reading in by_words):
+    if all(reading.role is Role.VALID_FROM for reading in by_words):
         by_words = _beside_a_day(text) or by_words
     by_unit = _by_unit(text)
     if by_words:
@@ -106,9 +106,6 @@ def _by_words(text: str) -> list[RoleReading]:
         strength = base + (0.02 * min(after - first, 2) - 0.01 * min(first, 4) if several else 0)
         readings.append(RoleReading(role, round(strength, 3), text[span[0] : span[1]]))
     return readings
-
-
-_OF_DAYS = (Role.VALID_FROM, Role.VALIDITY)
 
 
 def _beside_a_day(text: str) -> list[RoleReading]:
