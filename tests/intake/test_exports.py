@@ -144,3 +144,90 @@ def test_a_railcar_is_no_truckload():
     assert codes(found["F3"]) == {"bracket-unread"}
     weighed = lines([["Railcar = 160000 lb"], [*HEAD, "Railcar $/ST"], [*BOARD, 1160]])["D3"]
     assert (str(weighed.state), round(weighed.offer.from_kg)) == ("accepted", 72575)
+
+
+@pytest.mark.parametrize(
+    "head", ["Qty avail lb", "Available today (lb)", "Menge p.a. kg", "Qté dispo. (lb)", "Cant. anual (kg)"]
+)
+def test_how_much_there_is_or_is_bought_in_a_year_is_no_order_size(head):
+    found = lines([[*HEAD, head, "$/cwt"], [*BOARD, 12400, 62], ["CRB", 18, 70, 31050, 45]])
+    assert [(str(line.state), line.offer.from_kg) for line in found.values()] == [("accepted", None)] * 2
+
+
+def test_one_order_size_a_board_under_a_head_that_says_orders_is_one():
+    found = lines([[*HEAD, "Order qty lb", "$/cwt"], [*BOARD, 20000, 62], ["CRB", 18, 70, 40000, 45]])
+    assert [round(line.offer.from_kg) for line in found.values()] == [9072, 18144]
+
+
+def test_pounds_below_a_price_per_ton_say_how_much_a_ton_is():
+    rows = [["Board", "Thickness", "Weight", "USD per ton"], [None, "points", "lb/MSF", "(2000 lb)"], [*BOARD, 1190]]
+    line = lines(rows)["D3"]
+    assert (str(line.state), line.offer.basis, line.offer.from_kg) == ("accepted", "short_ton", None)
+
+
+def test_a_sentence_on_freight_says_no_unit_of_the_prices():
+    said = "Freight to your dock is quoted beside each item for the lane we use today, truck, in US$/cwt."
+    rows = [[said], [*HEAD, "USD per short ton", "Freight US$/cwt"], [*BOARD, 1190, 2.9]]
+    line = lines(rows)["D3"]
+    assert (str(line.state), line.offer.basis, len(line.offer.charges)) == ("accepted", "short_ton", 1)
+
+
+@pytest.mark.parametrize(
+    ("head", "cell", "gsm"),
+    [
+        ("Cal./wt (lb/MSF)", "14 pt / 56", 273),
+        ("Caliper pt / Basis weight lb/MSF", "14/56", 273),
+        ("Basis weight lb/MSF / caliper pt", "56/14", 273),
+        ("Dicke/Gewicht", "400 µm / 240", 240),
+        ("Épaisseur µm / grammage g/m²", "400/240", 240),
+    ],
+)
+def test_caliper_and_weight_in_one_cell_are_each_read(head, cell, gsm):
+    line = lines([["Board", head, "EUR per tonne"], ["GC1" if gsm == 240 else "CRB", cell, 900]])["C2"]
+    assert (str(line.state), round(line.offer.grammage_gsm), line.offer.grammage_from) == ("accepted", gsm, "quoted")
+
+
+def test_pounds_on_an_area_of_unknown_name_are_no_estimate():
+    rows = [
+        ["Board", "pt", "lb/QQX", "USD/ST"],
+        ["SBS C1S", 14, 59, 1200],
+        ["SBS C1S", 18, 74, 1190],
+        ["CRB", 20, 79, 800],
+    ]
+    assert [line.offer.grammage_from for line in lines(rows).values()] == ["quoted"] * 3
+    stock = [["Board", "pt", "Qty (lb)", "USD/ST"], ["SBS C1S", 14, 59, 1200], ["SBS C1S", 18, 74, 1190]]
+    assert [line.offer.grammage_from for line in lines(stock).values()] == ["estimated"] * 2
+
+
+def test_money_too_little_for_board_is_charged_beside_its_price():
+    rows = [[*HEAD, "Board $/cwt", "Zorb fee $/cwt"], [*BOARD, 62, 0.85], ["CRB", 18, 70, 45, 0.85]]
+    found = lines(rows)
+    assert list(found) == ["D2", "D3"]
+    assert [str(line.offer.charges[0].price) for line in found.values()] == ["0.85", "0.85"]
+    both = [[*HEAD, "Eastburn $/cwt", "Westburn $/cwt"], [*BOARD, 62, 58], ["CRB", 18, 70, 45, 44]]
+    assert len(lines(both)) == 4
+
+
+@pytest.mark.parametrize(("head", "cell"), [("Alt. offered?", "No"), ("Sample sent?", "no"), ("Alternative", "none")])
+def test_no_to_another_question_says_nothing_of_coating(head, cell):
+    rows = [["Board", "pt", "lb/MSF", "USD/ST", head], ["SBS C1S", 18, 75, 1190, cell], ["CRB C1S", 18, 70, 850, cell]]
+    assert [line.offer.coated_sides for line in lines(rows).values()] == [1, 1]
+
+
+def test_the_unit_right_of_a_quantity_is_the_quantitys():
+    rows = [
+        ["Line description", "Qty", "UOM", "Price unit", "Bid price USD", "Min order qty", "Min UOM"],
+        ["SBS, C1S, 0.018 IN, 76 LB/MSF", 1200, "ST", "1 ST", 1221, 20000, "LB"],
+        ["URB, 0.030 IN, 105 LB/MSF, SHEET 30 X 40 IN", 90000, "EA", "1000 EA", 412, 10000, "EA"],
+    ]
+    assert [line.offer.basis for line in lines(rows).values()] == ["short_ton", "1000sheets"]
+
+
+def test_a_class_of_discount_takes_nothing_off():
+    rows = [[*HEAD, "Disc. class", "USD/ST"], [*BOARD, "A", 1190], ["CRB", 18, 70, "B", 850]]
+    assert {str(line.state) for line in lines(rows).values()} == {"accepted"}
+
+
+@pytest.mark.parametrize("said", ["Freight included in price, USD per short ton", "Freight extra, USD per short ton"])
+def test_what_is_said_behind_freight_may_be_the_prices_unit(said):
+    assert lines([[said], [*HEAD, "Price"], [*BOARD, 1190]])["D3"].offer.basis == "short_ton"

@@ -10,6 +10,7 @@ from tracker.intake.columns.beside import (
     beside_prices,
     like_its_group,
     no_charge_as_high,
+    small_beside_a_price,
     starts_a_discount,
     unheaded_remarks,
     weighed,
@@ -33,7 +34,8 @@ from tracker.intake.columns.headed_figures import (
 from tracker.intake.columns.lookalikes import without_lookalikes
 from tracker.intake.columns.prices import price_columns
 from tracker.intake.columns.steps import without_steps
-from tracker.intake.columns.units_beside import counts_of_units, with_units_beside
+from tracker.intake.columns.units_beside import counts_of_units, units_of_quantities, with_units_beside
+from tracker.intake.columns.unread_weights import weighed_by_figures
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, head_text
 from tracker.intake.tables.table import HeadedColumn, Table, Words
@@ -61,10 +63,12 @@ def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
     columns = [like_its_group(column, columns, samples[column.index]) for column in columns]
     columns = [without_axis_words(column, columns, samples[column.index]) for column in columns]
     columns = unheaded_remarks(_with_a_product(_item_numbers(columns, samples), samples))
-    columns = counts_of_units(columns, samples)
+    columns = weighed_by_figures(columns, samples)
+    columns = units_of_quantities(counts_of_units(columns, samples))
     columns = with_units_of_the_list(without_quantities(columns, samples), samples)
     columns = breaks_of_boards(without_steps(columns, table), table)
     columns = [no_charge_as_high(starts_a_discount(column, columns), columns, samples) for column in columns]
+    columns = [small_beside_a_price(column, columns, samples) for column in columns]
     columns = [beside_charges(column, columns, samples[column.index]) for column in columns]
     columns = told_apart_by_load(told_apart_by_form(columns, samples), samples)
     return price_columns(columns, samples, table.titles, above)
@@ -266,6 +270,9 @@ def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) 
             other = Role.PRICE
         if other is not None and (best not in PRICE_ROLES or other is Role.BASIS):
             return other
+        if best is Role.DISCOUNT and not any(map(str.isdigit, "".join(cell.text for cell in cells))):
+            # 'Disc. class' over 'A' and 'B' takes nothing off.
+            return None
         if best in _NAMED_BY_WORDS and fits[best] == 0 and (best is Role.VENDOR or mostly_priced(cells)):
             return None
     return best

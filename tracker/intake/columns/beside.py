@@ -1,6 +1,6 @@
 """What the columns beside a column tell of it: its role among prices, weights and the columns of its group."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping, Sequence, Set
 from dataclasses import replace
 from decimal import Decimal
 
@@ -10,6 +10,7 @@ from tracker.intake.columns.headed_figures import by_words, mostly_priced, names
 from tracker.intake.columns.unnamed import close_by_row
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, head_of
+from tracker.intake.values.header import without_unit
 from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis
@@ -53,6 +54,29 @@ def beside_charges(column: Column, columns: list[Column], cells: Sequence[Cell])
     positive = all(isinstance(value, Decimal) and value > 0 for value in figures)
     broken = positive and any(value % 1 for value in figures if isinstance(value, Decimal))
     return replace(column, role=Role.CHARGE, sure=False) if broken and neighbours.intersection(ON_TOP) else column
+
+
+def small_beside_a_price(column: Column, columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> Column:
+    """'Skid wrap $/cwt' over 0.85 beside 'Board $/cwt' over 65: money per the same, and too little for board."""
+    if column.role is not Role.PRICE or not column.currencies or any(by_words(head) for head in column.said):
+        return column
+    if not any(map(str.isalpha, without_unit(column.said[-1]))) or spreads_values(column):
+        return column
+    own, units = _by_row(samples[column.index]), {basis.bases for basis in column.bases}
+    for other in columns:
+        prices = _by_row(samples[other.index]) if other is not column and other.role in PRICE_ROLES else {}
+        rows = own.keys() & prices.keys()
+        if rows and units == {basis.bases for basis in other.bases} and _small(own, prices, rows):
+            return replace(column, role=Role.CHARGE, sure=False)
+    return column
+
+
+def _small(own: Mapping[int, Decimal], prices: Mapping[int, Decimal], rows: Set[int]) -> bool:
+    return all(0 < own[row] <= _MOST_OF_A_PRICE * prices[row] for row in rows)
+
+
+_MOST_OF_A_PRICE = Decimal("0.2")
+"""What a charge may be of the board's price, and no other board's price is; common practice, no source."""
 
 
 def starts_a_discount(column: Column, columns: list[Column]) -> Column:

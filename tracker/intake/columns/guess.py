@@ -8,7 +8,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.headless import says_price
 from tracker.intake.values.brackets import bracket_text
 from tracker.intake.values.caliper import find_calipers
-from tracker.intake.values.grade import find_grade
+from tracker.intake.values.grade import coated_count, find_grade
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import Role
 from tracker.intake.values.weight import find_weights
@@ -55,6 +55,9 @@ def role_by_cells(column: Column, cells: Sequence[Cell]) -> Role | None:
         # Under no word for a unit or an order, 'reels' is the form that the board comes in.
         return Role.FORM
     for role in _BY_CELLS:
+        if role is Role.COATING and not _share(texts, _names_coating):
+            # 'No' under 'Alternative?' answers another question.
+            continue
         if role is Role.BRACKET and _share(texts, _bare_weight) >= _ENOUGH:
             continue
         if fit(role, column, texts) >= _ENOUGH:
@@ -84,6 +87,10 @@ def _only_caliper(cell: Cell) -> bool:
 
 def _only_weight(cell: Cell) -> bool:
     return len(cell.text) <= 24 and bool(find_weights(cell.text)) and not _names_grade(cell)
+
+
+def _names_coating(cell: Cell) -> bool:
+    return coated_count(cell.text) is None
 
 
 def _names_grade(cell: Cell) -> bool:

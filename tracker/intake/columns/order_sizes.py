@@ -21,13 +21,20 @@ from tracker.trade.quantities import MassUnit
 def order_size(column: Column) -> tuple[int | None, Bracket | None]:
     """The header level that is an order size, and the order size; bare figures take the unit of the heading above."""
     for level, head in enumerate(column.said):
-        if is_order_size(head):
+        if is_order_size(head) and not _defines_a_ton(column, level):
             return level, head.bracket
         beside = beside_unit(head)
         if beside is not None:
             return level, beside
     level_of_bare, bare = _bare_order_size(column)
     return (level_of_bare, bare) if bare is not None else _behind_words(column)
+
+
+def _defines_a_ton(column: Column, level: int) -> bool:
+    """'(2000 lb)' below 'USD per ton' says how much a ton is."""
+    bracket = column.said[level].bracket
+    start = bracket.start.kg() if bracket is not None and bracket.alone and bracket.start is not None else None
+    return start in _UNITS_OF_PRICE and any(basis_in_head(head) is not None for head in column.said[:level])
 
 
 BARE = "figures without a unit"

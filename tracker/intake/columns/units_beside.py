@@ -75,6 +75,16 @@ def counts_of_units(columns: list[Column], samples: Mapping[int, Sequence[Cell]]
     return [replace(column, role=Role.PER_QUANTITY) if column.index in counts else column for column in columns]
 
 
+def units_of_quantities(columns: list[Column]) -> list[Column]:
+    """Of two columns of units the one right of a quantity is the quantity's: 'Min qty | Unit' beside 'Price | Per'."""
+    units = [column for column in columns if column.role is Role.BASIS]
+    quantities = {column.index for column in columns if column.role in _ORDERS or column.role is Role.TOTAL}
+    beside = {column.index for column in units if column.index - 1 in quantities}
+    if not beside or len(beside) == len(units):
+        return columns
+    return [replace(column, role=Role.PROPERTY) if column.index in beside else column for column in columns]
+
+
 def _asks_for_unit(column: Column) -> bool:
     asks = any(head.strength(role) >= _PLAINLY for head in column.said for role in (Role.BASIS, Role.PER_QUANTITY))
     return column.role is Role.BASIS or asks or phrases("per").whole(column.text) is not None

@@ -20,7 +20,7 @@ from tracker.intake.values.brackets import PIECES_OR_TONS, Bracket, bracket_text
 from tracker.intake.values.brackets_in_kg import KgBracket, joined
 from tracker.intake.values.masses import Mass
 from tracker.intake.values.minimum import find_minimum
-from tracker.intake.values.numbers import NumberReading
+from tracker.intake.values.numbers import NumberReading, number_readings
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import SaysOrders
 from tracker.intake.words.lists import phrases
@@ -171,6 +171,8 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
     if all(len(group) == 1 and group[0][1].value.not_weight == _NO_UNIT for group in groups.values()):
         # One bare 'Qty' a board is what the price was asked for; only several of one board part its order sizes.
         return found
+    if _quantities_of_lines(columns, [said for group in groups.values() for _, said in group], len(groups)):
+        return found
     every = {(one.words, one.value.not_weight) for group in groups.values() for _, one in group}
     if len(every) == 1 and every.pop()[1] == _NOT_UNDERSTOOD:
         # '1 lot' in every row parts no order sizes either.
@@ -185,6 +187,15 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
             stated = len(group) == 1 and kg.of_sheets and _is_a_count(said.words)
             found[index] = Said(replace(kg, stated=stated), said.where, said.words)
     return found
+
+
+def _quantities_of_lines(columns: Columns, said: Sequence[Said[Bracket]], boards: int) -> bool:
+    """'Qty avail (lb)', 'Menge t/a' over one figure a board, by whichever name: what there is of it, or what is bought
+    in a year, and no order size unless the head speaks of orders."""
+    column = columns.first(Role.BRACKET)
+    if column is None or len(said) > boards or phrases("order_words").find(column.text):
+        return False
+    return all(one.value.alone and bool(number_readings(one.words)) for one in said)
 
 
 def _paired(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[tuple[int, int], Said[KgBracket]]:

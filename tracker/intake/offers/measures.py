@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from tracker.intake.columns.cells import caliper_of, weight_of, weight_on
 from tracker.intake.columns.column import Columns
+from tracker.intake.columns.measure_pairs import measured_cells
 from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.said import Said, at
@@ -54,13 +55,12 @@ Cells = dict[int, Cell]
 def take_caliper(board: Board, cells: Cells, columns: Columns, words: list[Cell], scope: Scope) -> None:
     """Every thickness in the caliper columns and the descriptions `words`, else in the titles around."""
     found: dict[Decimal, Said[Decimal]] = {}
-    for column in columns.of(Role.CALIPER):
-        cell = cells.get(column.index)
-        read = caliper_of(cell, column.caliper_unit) if cell is not None else None
-        if cell is not None and read is not None and not read.upper:
+    for cell, column in measured_cells(cells, columns, Role.CALIPER):
+        read = caliper_of(cell, column.caliper_unit)
+        if read is not None and not read.upper:
             for reading in read.readings:
                 found.setdefault(reading.um, Said(reading.um, at(cell), cell.text.strip()))
-        elif cell is not None and any(sign.isdigit() for sign in cell.text):
+        elif any(sign.isdigit() for sign in cell.text):
             board.caliper_unread = cell
     for cell in [*words, *_mixed(cells, columns)]:
         for reading in find_calipers(cell.text):
@@ -109,16 +109,15 @@ def take_weight(
 ) -> None:
     """The weight columns first, then the descriptions; two columns (lb and g/m²) are one weight where they agree."""
     groups: list[tuple[Cell, tuple[WeightReading, ...]]] = []
-    for column in columns.of(Role.WEIGHT):
-        cell = cells.get(column.index)
+    for cell, column in measured_cells(cells, columns, Role.WEIGHT):
         units = column.weight_units or ((facts.weight_unit,) if facts.weight_unit is not None else _ANY_UNIT)
         ream = column.ream or (facts.ream if not column.weight_units and facts.weight_unit is None else None)
-        read = weight_of(cell, units if ream is None else ()) if cell is not None else None
-        if cell is not None and ream is not None and (read is None or read.lb_without_area):
+        read = weight_of(cell, units if ream is None else ())
+        if ream is not None and (read is None or read.lb_without_area):
             read = weight_on(cell, ream)
-        if cell is not None and read is not None and not read.is_range:
+        if read is not None and not read.is_range:
             groups.append((cell, read.readings))
-        elif cell is not None and any(sign.isdigit() for sign in cell.text):
+        elif any(sign.isdigit() for sign in cell.text):
             board.weight_unread = cell
     read_already = {at(cell) for cell, _ in groups}
     for cell in [*words, *(cell for cell in _mixed(cells, columns) if at(cell) not in read_already)]:

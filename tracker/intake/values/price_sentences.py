@@ -5,8 +5,10 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from tracker.intake.values.basis import BasisReading, bases_side_by_side, basis_span, basis_text, find_basis
+from tracker.intake.values.charge_names import charges_named
 from tracker.intake.values.charges import charge_header
 from tracker.intake.values.currency import CurrencyReading, find_currencies
+from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.money import find_price_unit
 from tracker.intake.values.role_words import header_roles
@@ -110,12 +112,22 @@ def _is_of_a_charge(clause: str) -> bool:
 
     The word right behind the charge belongs to it ('freight rates'); farther on, 'prices' are the board's.
     """
-    named = charge_header(clause)
     said = clause.lstrip(_MARKS)
+    if _is_quoted_itself(said):
+        return True
+    named = charge_header(clause)
     if named is None or not said.startswith(named.label):
         return False
     _, _, behind = said.removeprefix(named.label).strip().partition(" ")
     return not phrases("price_words").find(behind)
+
+
+def _is_quoted_itself(said: str) -> bool:
+    """'Freight to your dock is quoted beside each item, in US$/cwt', and not 'Freight included, prices in USD/t'."""
+    first, *others = _COMMAS.split(said)
+    quoted = phrases("price_words").find(first) and find_delivery(first) is None
+    begins = any(found.first == 0 for found in charges_named(said))
+    return begins and bool(quoted) and not any(phrases("price_words").find(part) for part in others)
 
 
 def _is_on_request(clause: str) -> bool:
