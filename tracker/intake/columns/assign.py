@@ -141,7 +141,7 @@ def _column(headed: HeadedColumn, cells: Sequence[Cell]) -> Column:
     said = tuple(header(head_text(cell)) for cell in headed.heads)
     bare = Column(headed.index, None, headed.heads, said)
     role, sure = _role(bare, cells)
-    return Column(headed.index, role, headed.heads, said, sure)
+    return Column(headed.index, role, headed.heads, said, sure, headed.lines, headed.vendor)
 
 
 def _role(column: Column, cells: Sequence[Cell]) -> tuple[Role | None, bool]:

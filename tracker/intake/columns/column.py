@@ -41,15 +41,18 @@ class Column:
     heads: tuple[Cell, ...] = ()
     said: tuple[Header, ...] = ()
     sure: bool = True
+    lines: tuple[Cell, ...] = ()
+    vendor: str = ""
 
     @cached_property
     def text(self) -> str:
         return " ".join(" ".join(cell.text.split()) for cell in self.heads)
 
     def head_saying(self, words: str) -> Cell:
-        """The header cell that has these words in it; the lowest where none has."""
-        saying = (cell for cell, head in zip(self.heads, self.said, strict=True) if words and words in head.text)
-        return next(saying, self.heads[-1])
+        """The header cell, or line above, that has these words in it; the lowest head where none has."""
+        saying = [cell for cell, head in zip(self.heads, self.said, strict=True) if words and words in head.text]
+        saying += [cell for cell in self.lines if words and words in cell.text]
+        return next(iter(saying), self.heads[-1])
 
     @cached_property
     def currencies(self) -> tuple[CurrencyReading, ...]:

@@ -11,7 +11,7 @@ def under_one_heading(columns: Columns, price: PriceColumn) -> Columns:
 
     Only where columns of one kind stand under several headings: what stands under none of them is shared.
     """
-    own = frozenset(price.column.heads[:-1])
+    own = frozenset((*price.column.heads[:-1], *price.column.lines))
     kept = {role: _of_group(found, own) for role, found in columns.by_role.items()} if own else columns.by_role
     if kept == columns.by_role:
         return columns
@@ -21,5 +21,6 @@ def under_one_heading(columns: Columns, price: PriceColumn) -> Columns:
 def _of_group(found: tuple[Column, ...], own: frozenset[object]) -> tuple[Column, ...]:
     if len(found) < 2 or found[0].role is Role.PRICE:
         return found
-    inside = [column for column in found if own & set(column.heads[:-1])]
-    return tuple(column for column in found if column in inside or len(column.heads) < 2) if inside else found
+    inside = [column for column in found if own & {*column.heads[:-1], *column.lines}]
+    shared = (column for column in found if column in inside or (len(column.heads) < 2 and not column.lines))
+    return tuple(shared) if inside else found

@@ -8,6 +8,7 @@ from tracker.intake.columns.against_heads import priced_against_heads
 from tracker.intake.columns.axes import Axes
 from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn, vendor_in_head
 from tracker.intake.columns.forms import labelled_by_form
+from tracker.intake.columns.group_terms import delivery_of_group, lead_of_group, until_of_group
 from tracker.intake.columns.headed_figures import heads_delivered
 from tracker.intake.columns.in_force import (
     SEVERAL_TIMES,
@@ -224,8 +225,8 @@ def _price_column(column: Column, kind: Kind, axes: Axes) -> PriceColumn:
         column,
         kind,
         delivery=_delivery(column),
-        until=next(filter(None, (until_in_head(head.text) for head in column.said)), None),
-        lead=next(filter(None, (_lead(head.text) for head in column.said)), None),
+        until=next(filter(None, (until_in_head(head.text) for head in column.said)), None) or until_of_group(column),
+        lead=next(filter(None, (_lead(head.text) for head in column.said)), None) or lead_of_group(column),
         bracket=bracket,
         bracket_head=None if bracket_level is None else column.heads[bracket_level],
         caliper=axes.caliper(column),
@@ -233,7 +234,7 @@ def _price_column(column: Column, kind: Kind, axes: Axes) -> PriceColumn:
         sheets=next((head.sheet_sizes for head in column.said if head.sheet_sizes), ()),
         grade=grade,
         grade_words=grade_words,
-        vendor=next(filter(None, map(vendor_in_head, reversed(column.said))), None),
+        vendor=next(filter(None, map(vendor_in_head, reversed(column.said))), None) or column.vendor or None,
         label=label_of(column),
         indicative=any(Remark.INDICATIVE in says(head.text) for head in column.said),
     )
@@ -258,4 +259,5 @@ def _lead(head: str) -> LeadTime | None:
 
 
 def _delivery(column: Column) -> Delivery | None:
-    return next((head.delivery for head in reversed(column.said) if head.delivery is not None), None)
+    own = next((head.delivery for head in reversed(column.said) if head.delivery is not None), None)
+    return own or delivery_of_group(column)

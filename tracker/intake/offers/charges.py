@@ -1,6 +1,7 @@
 """Charges beside a price: columns of freight, energy or sheeting, and notes that hold for every row."""
 
 import re
+from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
@@ -37,10 +38,12 @@ from tracker.trade.quantities import MassUnit
 
 
 def fill_charges(
-    draft: Draft, cells: dict[int, Cell], columns: Columns, scope: Scope, facts: FileFacts, borne: frozenset[int]
-) -> None:
+    draft: Draft, cells: dict[int, Cell], columns: Columns, scope: Scope, facts: FileFacts, borne: frozenset[int],
+    below: Sequence[Said[ChargeWords]] = (),
+) -> None:  # fmt: skip
     """The row's charges in the order of the sheet, and the cells that said them; a charge with no currency or unit of
-    its own has the price's. `borne`: the columns of charges that are in the price already."""
+    its own has the price's. `borne`: the columns of charges that are in the price already; `below`: the charges that a
+    row of the table gives to this price's column alone."""
     found: list[Charge] = []
     free = free_for(scope, draft.grade)
     in_columns: set[ChargeKind] = set()
@@ -58,7 +61,7 @@ def fill_charges(
             draft.evidence.append(Evidence("charges", at(cell), f"{column.text}: {cell.text.strip()}"))
         elif cell is not None and column.role is Role.FREIGHT:
             _take_freight_words(draft, cell, column)
-    own = [*_remarked(cells, columns), *_commented(draft.cell)]
+    own = [*below, *_remarked(cells, columns), *_commented(draft.cell)]
     # Of other charges there may be several: an FSC's beside a toll.
     in_row = in_columns | {said.value.kind for said in own if said.value.kind is not ChargeKind.OTHER}
     around = (said for said in scope.charges if said.value.kind not in in_row and not _repeats(said.value, in_columns))

@@ -100,7 +100,7 @@ class TableReader:
         rows.go_over()
         if rows.stated:
             self._levels = (Level("table rows", tuple(rows.stated), beside=tuple(rows.charges)), *self._levels)
-        self._leads = rows.leads
+        self._leads, self._charges_of = rows.leads, rows.charges_of
         self._footnotes = self._noted()
         self._of_some = OfSomeLines(self._read.table, self._read.columns, self._levels)
         self._row_changes = RowChanges(self._read.table, self._read.columns, self._levels, self._titles)
@@ -205,12 +205,13 @@ class TableReader:
         fill_bracket(draft, bracket)
         borne = borne_by(price, self._offers, whole.cells, columns)
         borne |= relieved_columns(columns, free_for(scope, draft.grade), self._offers)
-        fill_charges(draft, whole.cells, columns, scope, self._facts, borne)
+        below = self._charges_of.get(price.index, ())
+        fill_charges(draft, whole.cells, columns, scope, self._facts, borne, below)
         fill_hidden(draft, self._read.table.view, whole.row.index, price.index)
         doubtful = self._read.columns.doubt and not self._laid_to_rest(draft, scope)
         if doubtful:
             _doubt(draft, self._read.columns.doubt)
-        own = self._row_changes.of(whole, price, scope.headings)
+        own = self._row_changes.of(whole, price, scope.headings, columns)
         ask_of_change(draft, price, scope, self._facts, own, beside=self._kinds)
         if whole.doubt:
             _doubt(draft, whole.doubt)

@@ -2,6 +2,7 @@
 or leaves open ('less contract discount', 'incl. VAT')."""
 
 from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import replace
 from functools import lru_cache
 
 from tracker.intake.columns.column import Columns, PriceColumn
@@ -11,6 +12,7 @@ from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Level
 from tracker.intake.tables.table import Table, Words
+from tracker.intake.values.boards_named import boards_named
 from tracker.intake.values.list_age import is_of_something_else
 from tracker.intake.values.price_changes import ChangesPrice, changes_of_row, price_changes
 from tracker.intake.values.roles import Role
@@ -34,10 +36,14 @@ class RowChanges:
         self._priced = frozenset(price.index for price in columns.prices)
         known = {column.index for role, held in columns.by_role.items() if role not in _TELLING for column in held}
         self._telling = [column.index for column in table.columns if column.index not in known | self._priced]
+        self._all_remarks = frozenset(column.index for column in columns.of(Role.REMARKS))
         self._naming = frozenset(column.index for column in columns.of(*_NAMING))
 
-    def of(self, whole: WholeRow, price: PriceColumn, headings: Iterable[Words]) -> Iterator[Said[ChangesPrice]]:
-        """What a row's own words, signs or comment say to change its price in this column."""
+    def of(
+        self, whole: WholeRow, price: PriceColumn, headings: Iterable[Words], columns: Columns
+    ) -> Iterator[Said[ChangesPrice]]:
+        """What a row's own words, signs or comment say to change its price in this column; `columns`: those of its
+        group."""
         cell = whole.cells[price.index]
         if self._notes:
             carrying = (cell, *price.column.heads, *self._others(whole), *(words.cell for words in headings))
@@ -47,7 +53,11 @@ class RowChanges:
         for commented in (cell, *price.column.heads):
             for change in _in_remark(commented.comment) if commented.comment else ():
                 yield Said(change, at(commented), commented.comment)
+        others = self._all_remarks - {column.index for column in columns.of(Role.REMARKS)}
         for index in self._telling:
+            if index in others:
+                # What another vendor of the row remarks.
+                continue
             beside = whole.cells.get(index)
             if beside is not None and isinstance(beside.value, str):
                 read = _in_name if index in self._naming else _in_remark
@@ -74,5 +84,6 @@ def _in_remark(text: str) -> tuple[ChangesPrice, ...]:
 
 def _told_plainly(text: str) -> tuple[ChangesPrice, ...]:
     if withdrawn(text) and not is_of_something_else(text):
-        return (ChangesPrice(text.strip()),)
+        # 'alt. 17.5 pt not offered' calls off another board.
+        return (ChangesPrice(text.strip(), replace(boards_named(text), grade=None)),)
     return (ChangesPrice(text.strip(), tax=True),) if tax_included(text) else ()

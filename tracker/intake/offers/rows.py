@@ -1,10 +1,10 @@
 """The rows of a table made whole: once-written and merged values filled in, rows that offer nothing taken out."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cache, lru_cache
 
-from tracker.intake.columns.column import Column, Columns
+from tracker.intake.columns.column import Column, Columns, Kind
 from tracker.intake.grid import Cell
 from tracker.intake.offers.asides import begin_a_group
 from tracker.intake.offers.neighbours import Neighbours
@@ -20,8 +20,10 @@ from tracker.intake.offers.row_labels import (
     term_of_row,
 )
 from tracker.intake.offers.said import Said, at
+from tracker.intake.offers.written_once import BOARD, written_once
 from tracker.intake.tables.heads import looks_priced
 from tracker.intake.tables.table import BodyRow, Headings, Table, Words
+from tracker.intake.values.charges import ChargeWords
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.lead import LeadUnit, lead_unit
 from tracker.intake.values.list_age import Age
@@ -29,10 +31,9 @@ from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.values.statements import Statement
 from tracker.intake.words.lists import words
 
-_BOARD = (Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.FORM)
 _UNITS = (Role.BASIS, Role.CURRENCY, Role.PER_QUANTITY)
 _TERMS = (Role.VENDOR, Role.LEAD_TIME, Role.VALIDITY, Role.MINIMUM, Role.DELIVERY_TERMS)
-_FILLED = (*_BOARD, Role.WIDTH, Role.LENGTH, Role.DESTINATION, *_UNITS, *_TERMS, *ON_TOP)
+_FILLED = (*BOARD, Role.WIDTH, Role.LENGTH, Role.DESTINATION, *_UNITS, *_TERMS, *ON_TOP)
 
 
 @dataclass(slots=True)
@@ -52,15 +53,17 @@ class Rows:
     """Goes over a table's rows in order. `passed` collects the rows that are no offers, with the reason.
 
     `stated` are the words of those that tell of the other rows; `leads` the lead times that one of them gives to price
-    columns, each with the unit that the row's label names; `charges` those whose figures stand among the prices.
+    columns, each with the unit that the row's label names; `charges` those whose figures stand among the prices, and
+    `charges_of` those that stand below some of several prices only, by column.
     """
 
     def __init__(self, table: Table, columns: Columns) -> None:
         self._table, self._columns = table, columns
         self._filled = columns.of(*_FILLED)
-        self._once = _written_once(table, columns, self._filled)
+        self._once = written_once(table, columns, self._filled)
         self._leaders = tuple(column.index for column in columns.of(Role.PRODUCT, Role.GRADE))
         self._priced = frozenset(price.index for price in columns.prices)
+        self._offered = frozenset(price.index for price in columns.prices if price.kind is Kind.OFFER)
         self._copied = (*(column.index for column in self._filled), *self._priced)
         self._beside = columns_beside(table, columns)
         self._neighbours = Neighbours(table, self._priced)
@@ -70,6 +73,7 @@ class Rows:
         self.stated: list[Words] = []
         self.leads: dict[int, tuple[Cell, LeadUnit | None]] = {}
         self.charges: list[Said[Statement]] = []
+        self.charges_of: dict[int, list[Said[ChargeWords]]] = {}
         self._gone_over = False
 
     def go_over(self) -> None:
@@ -78,7 +82,7 @@ class Rows:
             pass
 
     def __iter__(self) -> Iterator[WholeRow]:
-        self.passed, self.stated, self.leads, self.charges = {}, [], {}, []
+        self.passed, self.stated, self.leads, self.charges, self.charges_of = {}, [], {}, [], {}
         held: dict[int, Cell] = {}
         above: dict[int, Cell] = {}
         headings: Headings | None = None
@@ -204,6 +208,15 @@ class Rows:
 
     def _state_charge(self, row: BodyRow, cells: dict[int, Cell], label: Cell) -> None:
         words = _said(cells, label)
+        below = [
+            index for index in sorted(self._offered) if index in cells and any(map(str.isdigit, cells[index].text))
+        ]
+        if 0 < len(below) < len(self._offered):
+            for index in below:
+                own = charge_of_row(label, [cells[index]])
+                if own is not None:
+                    self.charges_of.setdefault(index, []).append(Said(own, at(label), words))
+            return
         self.stated.append(Words(self._table.view.sheet, row.index, label, words))
         charge = charge_of_row(label, [cells[index] for index in sorted(self._priced) if index in cells])
         if charge is not None:
@@ -223,10 +236,14 @@ class Rows:
 
     def _unlabelled(self, row: BodyRow, cells: dict[int, Cell]) -> str:
         """Bare figures under a gap, with no word and no measure of board: sums and the like."""
-        if not row.after_gap or self._columns.of(*_BOARD) == ():
+        if not row.after_gap or self._columns.of(*BOARD) == ():
             return ""
-        board = any(column.index in cells for column in self._columns.of(*_BOARD))
+        board = any(column.index in cells for column in self._columns.of(*BOARD))
         return "" if board else "figures without a board"
+
+
+def _has_figure(cell: Cell) -> bool:
+    return any(map(str.isdigit, cell.text))
 
 
 @lru_cache(maxsize=4096)
@@ -244,49 +261,7 @@ def _said(cells: dict[int, Cell], label: Cell) -> str:
     return " ".join(cell.text.strip() for _, cell in sorted(cells.items()) if cell is not label or cell.text.strip())
 
 
-class _Once:
-    """Follows one column down a table: whether its values are written on the first row of their group only.
-
-    Such a column never repeats itself from one row to the next, and is empty only where every column of the board to
-    its left is empty too; a column that repeats its values means nothing by an empty cell.
-    """
-
-    def __init__(self, columns: Columns, column: Column) -> None:
-        self.index, self.blanks = column.index, 0
-        self._left = [other.index for other in columns.of(*_BOARD) if other.index < column.index]
-        self._of_board = column.role in _BOARD
-        self._before: str | None = None
-
-    def still(self, cells: dict[int, Cell], rows: Mapping[int, dict[int, Cell]], row: int) -> bool:
-        """Whether it may still be such a column after this row."""
-        cell = cells.get(self.index)
-        if cell is None:
-            self.blanks += 1
-            return not (self._of_board and any(index in cells for index in self._left))
-        if cell.text == self._before and not self._after_blank(rows, row):
-            return False
-        self._before = cell.text
-        return True
-
-    def _after_blank(self, rows: Mapping[int, dict[int, Cell]], row: int) -> bool:
-        """The row above this one leaves the column empty: then the same value again begins a new group."""
-        above = rows.get(row - 1)
-        return above is None or self.index not in above
-
-
 def _says_coating_alone(text: str) -> bool:
     """'C1S, white back' under a grade written once; 'Fenlight White' may be another board."""
     reading = find_grade(text)
     return reading is not None and not reading.words and reading.coated is not None
-
-
-def _written_once(table: Table, columns: Columns, filled: Sequence[Column]) -> frozenset[int]:
-    """The columns whose values are written on the first row of their group only."""
-    left = [_Once(columns, column) for column in filled]
-    rows = table.view.rows
-    for row in table.rows:
-        cells = rows[row.index]
-        left = [once for once in left if once.still(cells, rows, row.index)]
-        if not left:
-            break
-    return frozenset(once.index for once in left if once.blanks)

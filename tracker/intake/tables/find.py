@@ -6,6 +6,7 @@ from functools import lru_cache
 from tracker.intake.grid import Cell
 from tracker.intake.tables.bands import bands_of
 from tracker.intake.tables.body import Body, body_of
+from tracker.intake.tables.group_lines import leads_to_groups
 from tracker.intake.tables.header_rows import names_board_and_unit
 from tracker.intake.tables.headless import described_columns, price_columns, priced_rows
 from tracker.intake.tables.heads import head_of, head_of_words
@@ -206,6 +207,8 @@ def _zones(band: View, skipped: set[int]) -> list[Zone]:
             continue
         heads = row not in skipped and not (zones and _parts_its_rows(band, row, zones[-1]))
         zone = zone_at(band, row, below) if heads else None
+        if zone is not None and leads_to_groups(band, row, below):
+            continue
         if zone is None:
             if zones and any(number for _, number in shape):
                 data_shapes.add(shape)

@@ -20,10 +20,15 @@ class Words:
 
 @dataclass(frozen=True, slots=True)
 class HeadedColumn:
-    """One column of a table: the header texts above it from the top down (empty where it has none)."""
+    """One column of a table: the header texts above it from the top down (empty where it has none).
+
+    `lines`: what stands over the header about its group of columns alone, and `vendor` whose group it is.
+    """
 
     index: int
     heads: tuple[Cell, ...] = ()
+    lines: tuple[Cell, ...] = ()
+    vendor: str = ""
 
     @property
     def text(self) -> str:

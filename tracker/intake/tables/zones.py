@@ -6,6 +6,7 @@ A zone is only a candidate until data stand below it; that is checked where the 
 from dataclasses import dataclass, field
 
 from tracker.intake.grid import Cell
+from tracker.intake.tables.group_lines import group_lines
 from tracker.intake.tables.header_columns import headed_columns
 from tracker.intake.tables.header_rows import (
     asked_and_answered,
@@ -46,9 +47,13 @@ def zone_at(view: View, row: int, below: int) -> Zone | None:
     if not is_header_row(view, row):
         return None
     bottom = _last_row(view, row)
-    top = _first_row(view, row, below)
+    labelled = group_lines(view, row, row, below)
+    top = row if labelled is not None and labelled.labelled else _first_row(view, row, below)
     rows = [each for each in range(top, bottom + 1) if each in view.rows]
     zone = Zone(top, row, bottom, rows, bottom > row and _measures(view, row, bottom), headed_columns(view, rows))
+    lines = group_lines(view, row, top, below) if zone.columns else None
+    if lines is not None:
+        zone.top, zone.columns = lines.top, [lines.over(column) for column in zone.columns]
     return zone if zone.columns else None
 
 

@@ -27,6 +27,8 @@ def company_name(text: str) -> str | None:
     return labelled_company(text) or _company_offering(text) or _headed_company(text)
 
 
+# 'RFQ 26-311 Paperboard' is the number of a paper; a firm may have a single figure in its name.
+_NUMBERED = re.compile(r"\d\d|\d-\d")
 _IN_BRACKETS = re.compile(r"\((?P<label>[^()]{4,40})\)")
 
 
@@ -63,7 +65,7 @@ def _headed_company(text: str) -> str | None:
     if ends:
         name = head[: _end_of_form(head, ends)].strip(" ,")
         return name if _is_name(head[: ends[0].start].strip(" ,") + " Ltd", may_name_board=True) else None
-    if not (_ends_in_trade_word(head) or _begins_as_firm(head)) or not _is_name(head):
+    if not (_ends_in_trade_word(head) or _begins_as_firm(head)) or not _is_name(head) or _NUMBERED.search(head):
         return None
     # 'FOB Mill' and 'Unbleached Kraft Paperboard' end in a word of the trade too.
     return None if find_delivery(head) is not None or _is_board(head) else head

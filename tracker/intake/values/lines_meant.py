@@ -1,13 +1,11 @@
 """The lines of a list that a note is about and no others: 'Item 2: lead time 6 weeks', '20 pt only: min. 20 tons'."""
 
 import re
-from collections import Counter
-from dataclasses import dataclass, replace
-from fractions import Fraction
+from dataclasses import dataclass
 from functools import lru_cache
 
-from tracker.intake.values.boards_meant import BoardsMeant, MeasureSpan, boards_meant
-from tracker.intake.values.caliper import find_calipers
+from tracker.intake.values.boards_meant import BoardsMeant
+from tracker.intake.values.boards_named import boards_named, measures_named
 from tracker.intake.values.charges import ChargeWords
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import find_grade
@@ -20,7 +18,6 @@ from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.sheetsize import find_sheet_sizes
 from tracker.intake.values.statements import SaysMinimum, statements
 from tracker.intake.values.validity import Validity
-from tracker.intake.values.weight import WeightReading, find_weights
 from tracker.intake.words.lists import phrases
 
 
@@ -83,7 +80,7 @@ def _of_all(before: str) -> bool:
 def _is_quantity(behind: str) -> bool:
     """'4 weeks', '10 t': a number with a unit counts no lines."""
     piece = " ".join(behind.split()[:2])
-    return lead_text(piece) is not None or bool(find_masses(piece)) or bool(_measures(piece))
+    return lead_text(piece) is not None or bool(find_masses(piece)) or bool(measures_named(piece))
 
 
 def _counted(text: str) -> frozenset[int]:
@@ -102,7 +99,7 @@ def _of_boards(text: str, *, note: bool) -> LinesMeant | None:
         return behind
     if not colon and only is None:
         return _without_others(*_board_ahead(text.strip())) if note else None
-    if _boards(head).some:
+    if boards_named(head).some:
         return _without_others(head, rest)
     # A name of the vendor's own, which a row may have.
     return LinesMeant(rest.strip(), name=head.strip()) if colon and not statements(head) else None
@@ -129,37 +126,15 @@ def _board_ahead(text: str) -> tuple[str, str]:
 def _first_words(text: str) -> str | None:
     grade = find_grade(text)
     said = [grade.words] if grade is not None and grade.tells_board else []
-    said += _measures(text)[:2]
+    said += measures_named(text)[:2]
     return max((words for words in said if words and text.startswith(words)), key=len, default=None)
-
-
-def _measures(text: str) -> list[str]:
-    """The words of the calipers and weights in a text."""
-    return [*(reading.words for reading in find_calipers(text)[:1]), *(reading.words for reading in _weights(text))]
-
-
-def _weights(text: str) -> list[WeightReading]:
-    """Its weights in one unit; 100 lb are no weight of board without an area."""
-    found = find_weights(text)
-    said = Counter(reading.words for reading in found)
-    return [reading for reading in found if said[reading.words] == 1]
 
 
 def _without_others(board: str, rest: str) -> LinesMeant | None:
     """The board that a text is about, unless the rest of it is about others."""
-    boards = _boards(board)
-    several = len(boards.spans) > 1
-    return LinesMeant(rest.strip(), boards=boards) if boards.some and not several and not _boards(rest).some else None
-
-
-def _boards(text: str) -> BoardsMeant:
-    """The boards that a text names, also those of one caliper or weight."""
-    meant = boards_meant(text)
-    if meant.spans:
-        return meant
-    exact = [(True, Fraction(reading.um)) for reading in find_calipers(text)]
-    exact += [(False, reading.gsm) for reading in _weights(text)]
-    return replace(meant, spans=tuple(MeasureSpan(kind, (one,), (one,), True) for kind, one in exact))
+    boards = boards_named(board)
+    others = len(boards.spans) > 1 or boards_named(rest).some
+    return LinesMeant(rest.strip(), boards=boards) if boards.some and not others else None
 
 
 _TERMS = (Delivery, LeadTime, LeadUnread, Validity, ChargeWords, SaysMinimum, SaysBasis, SaysCurrency)
