@@ -54,6 +54,9 @@ from tracker.intake.values.list_age import Age
 from tracker.intake.values.roles import MEASURES, Role
 from tracker.trade.offer import NoteCode, PassedOver
 
+_Surroundings = tuple[Headings | None, tuple[Words, ...], frozenset[str], frozenset[Words]]
+"""What tells the scopes of two rows apart."""
+
 
 @dataclass
 class TableOffers:
@@ -73,7 +76,7 @@ class TableReader:
         self._read, self._levels, self._claimed, self._facts = read, levels, claimed, facts_for(read, facts)
         self._vendor, self._doubts, self._titles = vendor, doubts, titles
         self._in_force = HeadingsInForce()
-        self._scopes: dict[tuple[Headings | None, frozenset[str], frozenset[Words]], Scope | None] = {}
+        self._scopes: dict[_Surroundings, Scope | None] = {}
         self._around: dict[tuple[int, int, str | None], Around] = {}
         self._cells = PriceCells(read, self._facts, (words.text for level in levels for words in level.texts))
         self._kinds = frozenset(price.kind for price in read.columns.prices)
@@ -163,10 +166,12 @@ class TableReader:
         """All that is said around the row; None under a heading that marks what follows as old."""
         carried = self._footnotes.of_row(whole.cells.values())
         own = self._of_some.of_row(whole)
-        key = (whole.row.headings, carried, own)
+        key = (whole.row.headings, whole.row.lines, carried, own)
         if key not in self._scopes:
             headings = self._in_force.at(whole.row.headings)
             levels = (Level("heading", headings), *self._levels) if headings else self._levels
+            if whole.row.lines:
+                levels = (Level("own lines", whole.row.lines, of_row=True, unsure=whole.row.unsure), *levels)
             old = any(age_above(words, (self._read.table,)) is Age.SUPERSEDED for words in headings)
             levels = self._of_some.left_to_row(self._footnotes.left(levels, carried), own)
             self._scopes[key] = None if old else Scope(levels, headings)
@@ -248,6 +253,7 @@ class TableReader:
         """All that the row says besides its prices and its number, told apart by a sign that no cell holds."""
         cells = whole.cells
         texts = [cells[index].text for index in sorted(cells) if index not in self._uncompared]
+        texts += [] if whole.row.unsure else [line.text for line in whole.row.lines]
         words = "\x1f".join(texts)
         return "\x1f".join([" ".join(text.split()) for text in texts]) if "\n" in words else words
 

@@ -95,7 +95,7 @@ def _put_first(
     for level in levels:
         texts = tuple(replace(words, text=of_some[words].rest) for words in level.texts if words in own)
         if texts:
-            near.append(replace(level, texts=texts, beside=()))
+            near.append(replace(level, texts=texts, beside=(), of_row=True))
     return (*near, *(_without(level, of_some) for level in levels))
 
 

@@ -1,21 +1,50 @@
-"""The lead time that a line of text names with its board and its price: '… - $1,228.00 per short ton, 4 weeks'."""
+"""The lead time that a row's own words name: a remark, or a line of text with its board and its price."""
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.said import at
-from tracker.intake.values.lead_sentences import lead_in_remark
+from tracker.intake.values.lead import LeadTime
+from tracker.intake.values.lead_remarked import lead_remarked
+from tracker.intake.values.lead_sentences import find_lead
+from tracker.intake.values.lead_unread import LeadUnread
 from tracker.intake.values.roles import Role
-from tracker.trade.offer import Evidence
+from tracker.trade.offer import Evidence, NoteCode
+
+
+def leads_remarked(cells: Mapping[int, Cell], columns: Columns) -> Iterator[tuple[Cell, LeadTime | LeadUnread]]:
+    """What the row's remarks say of its lead time."""
+    for column in columns.of(Role.REMARKS):
+        cell = cells.get(column.index)
+        said = lead_remarked(cell.text) if cell is not None and isinstance(cell.value, str) else None
+        if cell is not None and said is not None:
+            yield cell, said
 
 
 def fill_own_lead(draft: Draft, cells: Mapping[int, Cell], columns: Columns) -> None:
-    """What the board's own words say, where no head stands over them: they are all that the line says."""
+    """What the board's own words say: '… - $1,228.00 per short ton, 4 weeks' without a head, 'GC1, Lieferzeit 6 Wochen'
+    under one."""
     for column in columns.of(Role.PRODUCT):
         cell = cells.get(column.index)
-        said = lead_in_remark(cell.text) if cell is not None and not column.heads else None
+        said = None if cell is None else _named(cell.text) if column.heads else lead_remarked(cell.text)
         if cell is not None and said is not None:
-            draft.lead_days = said.days
-            draft.evidence.append(Evidence("lead_days", at(cell), cell.text))
+            _take(draft, cell, said)
+
+
+def _named(text: str) -> LeadTime | LeadUnread | None:
+    """A board's name states a time with words that lead to it, and in the lines below its first one by itself."""
+    first, *below = text.split("\n")
+    said = (said for line in below if (said := lead_remarked(line)) is not None)
+    return find_lead(first) or next(said, None) or find_lead(text)
+
+
+def _take(draft: Draft, cell: Cell, said: LeadTime | LeadUnread) -> None:
+    if isinstance(said, LeadTime):
+        draft.lead_days = said.days
+        draft.evidence.append(Evidence("lead_days", at(cell), cell.text))
+    else:
+        draft.lead_days = None
+        text = f"“{said.words}” gives no lead time that can be counted."
+        draft.note(NoteCode.LEAD_TIME_UNREAD, at(cell), text)

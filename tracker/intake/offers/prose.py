@@ -32,7 +32,7 @@ def _around(sheet: ReadSheet) -> Iterator[Words]:
     yield from sheet.found.texts
     for read in sheet.tables:
         yield from (*read.table.titles, *read.table.notes)
-        yield from read.table.headings()
+        yield from (*read.table.headings(), *read.table.lines())
 
 
 def _may_buy_board(price: PriceText | None) -> bool:

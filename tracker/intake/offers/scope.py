@@ -15,6 +15,8 @@ from tracker.intake.values.column_legend import column_named
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.lead import LeadTime
+from tracker.intake.values.lead_remarked import lead_remarked
+from tracker.intake.values.lead_unread import LeadUnread
 from tracker.intake.values.legends import LegendEntry
 from tracker.intake.values.line_defaults import LineDefault, line_defaults
 from tracker.intake.values.list_boards import LONGEST_TITLE, board_named_first, board_of_list
@@ -35,7 +37,8 @@ class Level:
     `board`: the texts may also say which board the row is. `sole`: of a sheet's only table, so that what the rest of
     the sheet says is about the same prices. `beside`: what is said by more than one text. `last_row`: the last row of
     the table, below which a text is a note. `hidden`: they stand on a hidden sheet, where what something costs the
-    vendor is charged to nobody."""
+    vendor is charged to nobody. `of_row`: they are about these rows and no others, so that a lead time which can't be
+    read from them is not that of the whole list. `unsure`: they may be about other rows."""
 
     name: str
     texts: tuple[Words, ...]
@@ -45,6 +48,8 @@ class Level:
     beside: tuple[Said[Statement], ...] = ()
     last_row: int | None = None
     hidden: bool = False
+    of_row: bool = False
+    unsure: bool = False
 
     @cached_property
     def stated(self) -> tuple[Said[Statement], ...]:
@@ -52,11 +57,21 @@ class Level:
         return self.beside + tuple(
             Said(statement, self.place(words), words.text)
             for words in self.texts
-            for statement in statements(words.text)
+            for statement in self._states(words.text)
             # What is said of one column's delivery or lead time holds for no other.
             if column_named(words.text) is None or isinstance(statement, SaysCurrency | SaysBasis)
             if not (self.hidden and isinstance(statement, ChargeWords))
         )
+
+    def _states(self, text: str) -> tuple[Statement, ...]:
+        """What one of its texts states; what is said of some rows alone may name their lead time by itself."""
+        if not self.of_row:
+            return statements(text)
+        lead = lead_remarked(text)
+        if self.unsure:
+            return () if lead is None else (LeadUnread(text.strip()),)
+        others = tuple(said for said in statements(text) if not isinstance(said, LeadTime | LeadUnread))
+        return others if lead is None else (*others, lead)
 
     @cached_property
     def _kinds(self) -> dict[type[object], tuple[Said[object], ...]]:
@@ -211,6 +226,16 @@ class Scope:
         if kind not in self._all:
             self._all[kind] = tuple(dict.fromkeys(said for level in self.levels for said in level.all_of(kind)))
         return cast("tuple[Said[S], ...]", self._all[kind])
+
+    @cached_property
+    def lead_unread(self) -> tuple[Said[LeadUnread], ...]:
+        """What speaks of these rows' own lead time and can't be read, where nothing nearer tells it."""
+        for level in self.levels:
+            if level.all_of(LeadTime):
+                return ()
+            if level.of_row and level.all_of(LeadUnread):
+                return level.all_of(LeadUnread)
+        return ()
 
     @cached_property
     def _nearest(self) -> dict[type[object], tuple[Said[object], ...]]:

@@ -62,7 +62,7 @@ class ReadSheet:
         heads: list[str] = []
         for read in self.tables:
             words += [*read.table.titles, *read.table.notes]
-            words += read.table.headings()
+            words += [*read.table.headings(), *read.table.lines()]
             heads += [head_text(head) for column in read.table.columns for head in column.heads]
         return tuple(dict.fromkeys([*(said.text for said in words), *heads, self.name]))
 

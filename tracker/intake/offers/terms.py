@@ -14,12 +14,13 @@ from tracker.intake.columns.column import Columns, PriceColumn
 from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.order_terms import dearer_small_orders, least_order
+from tracker.intake.offers.own_lead import leads_remarked
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.values.company import may_call_a_vendor
 from tracker.intake.values.delivery import Delivery, find_delivery, terms_under
 from tracker.intake.values.lead import LeadTime, counts_plain_days
-from tracker.intake.values.lead_sentences import lead_among, lead_in_remark
+from tracker.intake.values.lead_sentences import lead_among
 from tracker.intake.values.lead_unread import LeadUnread
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import statements
@@ -114,18 +115,25 @@ def _lead(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> None:
         return
     if _lead_beside_delivery(terms, cells, columns):
         return
-    for column in columns.of(Role.REMARKS):
-        remark = cells.get(column.index)
-        remarked = lead_in_remark(remark.text) if remark is not None else None
-        if remark is not None and remarked is not None:
-            terms.lead_days = remarked.days
-            terms.evidence.append(Evidence("lead_days", at(remark), remark.text))
-            return
-    _take_lead(terms, scope.nearest(LeadTime))
-    unread = scope.nearest(LeadUnread)
+    remarked = next(leads_remarked(cells, columns), None)
+    if remarked is not None:
+        _take_remarked(terms, *remarked)
+        return
+    unread = scope.lead_unread
+    if not unread:
+        _take_lead(terms, scope.nearest(LeadTime))
+        unread = scope.nearest(LeadUnread)
     if unread and terms.lead_days is None and not terms.notes:
         text = f"“{unread[0].value.words}” gives no lead time that can be counted."
         terms.notes.append(Note(NoteCode.LEAD_TIME_UNREAD, unread[0].where, text))
+
+
+def _take_remarked(terms: Terms, cell: Cell, said: LeadTime | LeadUnread) -> None:
+    if isinstance(said, LeadTime):
+        terms.lead_days = said.days
+        terms.evidence.append(Evidence("lead_days", at(cell), cell.text))
+    else:
+        _not_read(terms, NoteCode.LEAD_TIME_UNREAD, cell, "lead time")
 
 
 def _lead_between(terms: Terms, cells: Cells, columns: Columns) -> bool:

@@ -26,6 +26,11 @@ class Body:
     notes: list[int] = field(default_factory=list)
     after: list[int] = field(default_factory=list)
 
+    @property
+    def own_lines(self) -> set[int]:
+        """The rows of words that go on with a row of figures."""
+        return {words.row for row in self.rows if not row.unsure for words in row.lines}
+
 
 def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
     """Rows of one table below its header. `valued`: the columns where prices stand."""

@@ -12,6 +12,7 @@ from tracker.intake.tables.headless import described_columns, price_columns, pri
 from tracker.intake.tables.heads import head_of, head_of_words
 from tracker.intake.tables.label_units import with_label_units
 from tracker.intake.tables.line_pairs import without_line_pairs
+from tracker.intake.tables.lines_below import with_lines_below
 from tracker.intake.tables.segments import segments_of
 from tracker.intake.tables.sentences import spoken_offers
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
@@ -149,7 +150,7 @@ def _zone_tables(band: View, zone: Zone, rows: list[int]) -> tuple[list[Table], 
         if told is not part:
             after -= part.rows.keys() - told.rows.keys()
         part = told
-        after -= {row.index for row in body.rows}
+        after -= {row.index for row in body.rows} | body.own_lines
         if body.rows:
             after -= {row for row in rows if row < body.rows[-1].index}
             notes = tuple(words_of(part, body.notes))
@@ -163,7 +164,7 @@ def _told_whole(part: View, rows: list[int], valued: frozenset[int]) -> tuple[Vi
     body = body_of(part, [row for row in rows if row in part.rows], valued)
     joined = with_second_lines(part, rows, body)
     if joined is None:
-        return part, body
+        return part, with_lines_below(part, rows, body, valued)
     return joined, body_of(joined, [row for row in rows if row in joined.rows], valued)
 
 

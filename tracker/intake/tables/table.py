@@ -49,11 +49,14 @@ class Headings:
 @dataclass(slots=True)
 class BodyRow:
     """One row with figures: its number in the table's view, and the sub-headings above it; rows below the same ones
-    share them."""
+    share them. `lines`: what stands right below it and goes on with it; `unsure`: what may do so, or head other rows.
+    """
 
     index: int
     headings: Headings | None = None
     after_gap: bool = False
+    lines: tuple[Words, ...] = ()
+    unsure: bool = False
 
 
 @dataclass
@@ -72,6 +75,10 @@ class Table:
         """Every sub-heading among its rows, once."""
         above = dict.fromkeys(row.headings for row in self.rows)
         return (words for headings in above if headings is not None for words in headings.own)
+
+    def lines(self) -> Iterator[Words]:
+        """Every line that goes on with one of its rows."""
+        return (words for row in self.rows if not row.unsure for words in row.lines)
 
 
 @dataclass(frozen=True, slots=True)

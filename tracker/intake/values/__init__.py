@@ -16,7 +16,7 @@ prices       money, pricewalk, currency, basis, counted_units, ton_kinds, reams,
 board        grade, open_grades, caliper, weight
 orders       masses, brackets, brackets_in_kg, worded_brackets, loads, loads_priced, orders_priced, small_orders,
              minimum
-time         dates, validity, open_validity, lead, lead_sentences, lead_by_itself, lead_unread
+time         dates, validity, open_validity, lead, lead_sentences, lead_by_itself, lead_remarked, lead_unread
 freight      delivery, freight_of_prices, charges, charge_names, relieved_charges
 heads        header, role_words, roles, column_legend
 whose        company

@@ -41,8 +41,22 @@ def speaks_of_time(clause: str) -> bool:
     other = any(match.value == "any" for match in phrases("not_lead").find(clause))
     if other or not phrases("lead_topic").find(clause):
         return False
-    counted = (match["unit"] for match in _COUNT.finditer(in_figures(clause)))
+    return counts_time(clause)
+
+
+def counts_time(text: str) -> bool:
+    """Whether it counts days, weeks or months: '15 Arbeitstage', 'three weeks', '2 meses'."""
+    counted = (match["unit"] for match in _COUNT.finditer(in_figures(text)))
     return any(phrases("lead").whole(part) in _COUNTED for unit in counted for part in (unit, unit.split()[0]))
+
+
+def names_week(text: str) -> bool:
+    """Whether a text names a week of the calendar: 'KW 34', 'week 33'. The v of 'v. 34' begins it."""
+    return any(
+        re.match(r"\.?\s*\d{1,2}(?![\d%°])", text[match.end :]) is not None
+        for match in phrases("calendar_weeks").find(text)
+        if match.start == 0 or match.end - match.start > 1
+    )
 
 
 def _leaves_open(clause: str) -> bool:

@@ -1,0 +1,68 @@
+"""Lead times in what a row says of itself: 'Nachschub, 15 Arbeitstage', 'this one runs 6 weeks', 'entrega 45 días'.
+
+A remark may speak of a time that is not for certain a lead time, or not for certain read. Then the one that holds for
+the rest of the list is not the row's either.
+"""
+
+import re
+from collections.abc import Iterator
+from functools import lru_cache
+
+from tracker.intake.values.clauses import clauses
+from tracker.intake.values.lead import LeadTime, LeadUnit, in_figures, lead_text, lead_unit
+from tracker.intake.values.lead_sentences import find_lead, lead_in_remark, leads_by_grade
+from tracker.intake.values.lead_unread import LeadUnread, counts_time, lead_unread, names_week
+from tracker.intake.words.lists import phrases
+
+_PARTS = re.compile(r",(?!\d)|[()\[\]]|\s[-–—/+]\s(?!\d)")
+"""Between what a remark says of one thing and of the next; the dash of '4 - 6 weeks' parts nothing."""
+
+
+@lru_cache(maxsize=8192)
+def lead_remarked(text: str) -> LeadTime | LeadUnread | None:
+    """The one lead time that a remark states; unread where it speaks of a time that may be one."""
+    if leads_by_grade(text):
+        return LeadUnread(text.strip())
+    # A word that leads to it may be parted from it by a comma: 'ab Werk, Lieferzeit 4 Wochen'.
+    said = find_lead(text) or lead_in_remark(text)
+    found = {said.days: said} if said is not None else {}
+    for part in _times(text):
+        lead = _read(part)
+        if lead is None:
+            return LeadUnread(part)
+        found[lead.days] = lead
+    if len(found) > 1:
+        return LeadUnread(text.strip())
+    return next(iter(found.values())) if found else lead_unread(text)
+
+
+def _times(text: str) -> Iterator[str]:
+    """The parts of a remark that speak of a time that is none of payment, validity and the like."""
+    for clause in clauses(text):
+        for part in (piece.strip() for piece in _PARTS.split(clause)):
+            # What a clause says of payment is said of a time between its commas as well: 'payment terms: 30 days, net'.
+            whole = part if phrases("lead_topic").find(part) else clause
+            if not phrases("not_lead").find(whole) and (_counts_time(part) or names_week(part)):
+                yield part
+
+
+_ONE_LETTER = re.compile(r"(\d)\s*[^\W\d_]\b")
+
+
+def _counts_time(part: str) -> bool:
+    """The letter of '38 w' may stand for a width, and counts weeks only where nothing else is said."""
+    return counts_time(_ONE_LETTER.sub(r"\1", part)) or (counts_time(part) and lead_text(part) is not None)
+
+
+def _read(part: str) -> LeadTime | None:
+    """Weeks and working days by themselves, or behind words that lead to them; days alone may be those of payment."""
+    said = lead_text(part) or find_lead(part) or _behind_words(part)
+    if said is None or (lead_unit(said.words) is LeadUnit.DAY and find_lead(part) is None):
+        return None
+    return said
+
+
+def _behind_words(part: str) -> LeadTime | None:
+    """'this one runs 6 weeks', 'dauert 6 Wochen'."""
+    topics = phrases("takes_time").find(in_figures(part))
+    return lead_text(in_figures(part)[topics[-1].end :].strip(" :")) if topics else None
