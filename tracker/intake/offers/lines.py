@@ -34,7 +34,7 @@ from tracker.intake.offers.indicative import note_indicative
 from tracker.intake.offers.measures import Board
 from tracker.intake.offers.money import Around, Claimed, around
 from tracker.intake.offers.of_some_lines import OfSomeLines
-from tracker.intake.offers.outdated import Doubts, age_above, doubt_in_head
+from tracker.intake.offers.outdated import Doubts, doubt_in_head, marked_off
 from tracker.intake.offers.own_lead import fill_own_lead
 from tracker.intake.offers.price import fill_price
 from tracker.intake.offers.price_cell import PriceCell, Standing
@@ -50,7 +50,6 @@ from tracker.intake.offers.struck import ask_of_struck_board
 from tracker.intake.offers.terms import TERM_ROLES, Terms, terms_of
 from tracker.intake.tables.table import Headings, Words
 from tracker.intake.values.discounts import DiscountTaken
-from tracker.intake.values.list_age import Age
 from tracker.intake.values.roles import MEASURES, Role
 from tracker.trade.offer import NoteCode, PassedOver
 
@@ -76,7 +75,7 @@ class TableReader:
         self._read, self._levels, self._claimed, self._facts = read, levels, claimed, facts_for(read, facts)
         self._vendor, self._doubts, self._titles = vendor, doubts, titles
         self._in_force = HeadingsInForce()
-        self._scopes: dict[_Surroundings, Scope | None] = {}
+        self._scopes: dict[_Surroundings, Scope | str] = {}
         self._around: dict[tuple[int, int, str | None], Around] = {}
         self._cells = PriceCells(read, self._facts, (words.text for level in levels for words in level.texts))
         self._kinds = frozenset(price.kind for price in read.columns.prices)
@@ -125,8 +124,8 @@ class TableReader:
             self._pass_priceless(whole)
             return
         scope = self._scope(whole)
-        if scope is None:
-            self._left_out[whole.row.index] = "under a heading that marks them as no longer in force"
+        if isinstance(scope, str):
+            self._left_out[whole.row.index] = scope
             return
         told = self._boards.told(whole), self._terms.told(whole)
         words = self._other_cells(whole)
@@ -162,8 +161,8 @@ class TableReader:
         elif not instead and _NAMED.intersection(said) and MEASURES.intersection(said):
             self._left_out[whole.row.index] = "no price stands beside these boards"
 
-    def _scope(self, whole: WholeRow) -> Scope | None:
-        """All that is said around the row; None under a heading that marks what follows as old."""
+    def _scope(self, whole: WholeRow) -> Scope | str:
+        """All that is said around the row; why it offers nothing, under a heading that marks what follows so."""
         carried = self._footnotes.of_row(whole.cells.values())
         own = self._of_some.of_row(whole)
         key = (whole.row.headings, whole.row.lines, carried, own)
@@ -172,9 +171,8 @@ class TableReader:
             levels = (Level("heading", headings), *self._levels) if headings else self._levels
             if whole.row.lines:
                 levels = (Level("own lines", whole.row.lines, of_row=True, unsure=whole.row.unsure), *levels)
-            old = any(age_above(words, (self._read.table,)) is Age.SUPERSEDED for words in headings)
             levels = self._of_some.left_to_row(self._footnotes.left(levels, carried), own)
-            self._scopes[key] = None if old else Scope(levels, headings)
+            self._scopes[key] = marked_off(headings, self._read.table) or Scope(levels, headings)
         return self._scopes[key]
 
     def _draft(

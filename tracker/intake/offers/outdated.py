@@ -12,6 +12,7 @@ from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.list_age import Age, age_of_list, age_of_name, age_of_row
+from tracker.intake.values.no_offers import offers_nothing
 from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import Role
 from tracker.intake.words.lists import phrases
@@ -33,6 +34,16 @@ def age_above(words: Words, tables: Iterable[Table]) -> Age:
     if named and named[0].role is Role.PREVIOUS_PRICE and named[0].strength >= 1:
         return Age.SUPERSEDED
     return age_of_list(words.text)
+
+
+def marked_off(headings: Iterable[Words], table: Table) -> str:
+    """Why rows below these sub-headings offer nothing, '' where they may."""
+    for words in headings:
+        if age_above(words, (table,)) is Age.SUPERSEDED:
+            return "under a heading that marks them as no longer in force"
+        if offers_nothing(words.text):
+            return "under a heading that marks them as no offers"
+    return ""
 
 
 def outdated_whole(sheet: ReadSheet) -> str:

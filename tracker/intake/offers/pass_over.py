@@ -11,11 +11,15 @@ from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.tables.heads import head_of
 from tracker.intake.tables.periods import is_period
 from tracker.intake.tables.table import SheetTables
+from tracker.intake.tables.view import View
 from tracker.intake.values.caliper import find_calipers
+from tracker.intake.values.change_logs import heads_change_log, names_change_log
 from tracker.intake.values.charges import charge_header
+from tracker.intake.values.dates import find_dates
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.list_age import Age
 from tracker.intake.values.money import price_text
+from tracker.intake.values.no_offers import offers_nothing
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.values.statements import Remark, says
@@ -32,6 +36,8 @@ def passed_table(read: ReadTable, found: SheetTables) -> str:
     titles = read.table.titles
     if any(age_above(words, found.tables) is Age.SUPERSEDED for words in titles):
         return "marked as old"
+    if any(offers_nothing(words.text) for words in titles):
+        return "marked as no offers"
     if _charges_alone(read, found):
         return "charges, no board"
     across = any(price.caliper or price.weights or price.grade for price in offers)
@@ -124,6 +130,17 @@ def outdated_sheets(names: Sequence[str]) -> frozenset[str]:
         if len(found) == 1:
             years.setdefault(_YEAR.sub("", name).strip(), {})[found[0]] = name
     return frozenset(name for group in years.values() for year, name in group.items() if year < max(group))
+
+
+def is_change_log(view: View) -> bool:
+    """'date | who | change' over rows that begin with a day, or a sheet called 'log' with such rows: what it says was
+    changed in the list already."""
+    if view.passing or not view.order:
+        return False
+    first, *others = (list(view.rows[row].values()) for row in view.order)
+    headed = heads_change_log([cell.text for cell in first])
+    dated = [cells for cells in others if isinstance(cells[0].value, date) or find_dates(cells[0].text)]
+    return (headed or names_change_log(view.sheet)) and 2 * len(dated) >= len(others) > 0
 
 
 def _board(text: str) -> bool:

@@ -18,7 +18,7 @@ from tracker.intake.offers.lines_of_bases import joined_down
 from tracker.intake.offers.marked import marked_sheet
 from tracker.intake.offers.money import Claimed, bases_of, unit_of_format, unit_of_text
 from tracker.intake.offers.outdated import Doubts, outdated_whole
-from tracker.intake.offers.pass_over import only_looks_like_a_table, outdated_sheets, passed_table
+from tracker.intake.offers.pass_over import is_change_log, only_looks_like_a_table, outdated_sheets, passed_table
 from tracker.intake.offers.prose import prose_drafts
 from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level
@@ -29,6 +29,8 @@ from tracker.intake.offers.unheaded import unheaded_drafts
 from tracker.intake.offers.vendor import letterhead, may_name_another, short_texts, vendor_among, vendor_of_list
 from tracker.intake.tables.find import find_tables
 from tracker.intake.tables.keys import with_keyed_heads
+from tracker.intake.tables.mail import without_earlier_message
+from tracker.intake.tables.side_by_side import with_own_titles
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.tables.view import View, views_of
 from tracker.intake.tables.words import words_of
@@ -87,7 +89,8 @@ NO_PRICES = "no prices"
 
 
 def _read_sheet(view: View) -> ReadSheet:
-    found = with_keyed_heads(find_tables(view))
+    view, quoted = without_earlier_message(view)
+    found = with_keyed_heads(with_own_titles(find_tables(view)))
     tables = []
     texts: list[Words] = list(found.texts)
     for table in found.tables:
@@ -101,7 +104,9 @@ def _read_sheet(view: View) -> ReadSheet:
     for read in tables:
         # What only looked like a table may describe the boards of another: a form above a scale of prices.
         read.passed_over = read.passed_over and passed_table(read, whole)
-    return ReadSheet(whole, tuple(tables))
+    if not any(not read.passed_over for read in tables) and is_change_log(view):
+        whole = replace(whole, texts=())
+    return ReadSheet(whole, tuple(tables), quoted=quoted)
 
 
 def _read_table(table: Table, above: Sequence[Words]) -> ReadTable:
@@ -124,6 +129,9 @@ def _read_tables(
     titles = tuple(_titles(sheets))
     before = len(found.drafts)
     alike: list[Draft] = []
+    if sheet.quoted:
+        rows = f"{sheet.quoted[0] + 1}-{sheet.quoted[-1] + 1}"
+        found.passed.append(PassedOver(sheet.name, rows, "an earlier message, which this one quotes"))
     for read in sheet.tables:
         if read not in offering:
             rows = f"{read.table.first_row + 1}-{read.table.last_row + 1}"

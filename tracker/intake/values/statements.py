@@ -23,6 +23,7 @@ from tracker.intake.values.loads_priced import is_load, loads_priced
 from tracker.intake.values.masses import Mass
 from tracker.intake.values.minimum import minimums
 from tracker.intake.values.multiples import converts
+from tracker.intake.values.old_prices import of_old_prices
 from tracker.intake.values.orders_priced import orders_priced
 from tracker.intake.values.price_changes import ChangesPrice, price_changes
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency, price_says
@@ -160,9 +161,10 @@ def _leads(text: str) -> Iterable[LeadTime]:
 def _held_until(text: str) -> Validity | None:
     """Until when these prices hold; what is said of an earlier list says nothing of them."""
     said = validity(text)
-    if said is None or Remark.SUPERSEDED not in says(text):
+    parts = clauses(text) if said is not None else []
+    if said is None or (Remark.SUPERSEDED not in says(text) and not any(map(of_old_prices, parts))):
         return said
-    own = [clause for clause in clauses(text) if not _of_an_earlier_list(clause)]
+    own = [clause for clause in parts if not _of_an_earlier_list(clause) and not of_old_prices(clause)]
     return validity("; ".join(own)) if own else None
 
 
