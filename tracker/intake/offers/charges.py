@@ -10,6 +10,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.charge_units import may_share_unit
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.load_terms import charges_of_load
 from tracker.intake.offers.money import unit_of_format
 from tracker.intake.offers.price_cell import is_price
 from tracker.intake.offers.relief import free_for, kind_of
@@ -39,11 +40,11 @@ from tracker.trade.quantities import MassUnit
 
 def fill_charges(
     draft: Draft, cells: dict[int, Cell], columns: Columns, scope: Scope, facts: FileFacts, borne: frozenset[int],
-    below: Sequence[Said[ChargeWords]] = (),
+    below: Sequence[Said[ChargeWords]] = (), load: str = "",
 ) -> None:  # fmt: skip
     """The row's charges in the order of the sheet, and the cells that said them; a charge with no currency or unit of
     its own has the price's. `borne`: the columns of charges that are in the price already; `below`: the charges that a
-    row of the table gives to this price's column alone."""
+    row of the table gives to this price's column alone; `load`: the kind of load that its order size is called by."""
     found: list[Charge] = []
     free = free_for(scope, draft.grade)
     in_columns: set[ChargeKind] = set()
@@ -61,7 +62,7 @@ def fill_charges(
             draft.evidence.append(Evidence("charges", at(cell), f"{column.text}: {cell.text.strip()}"))
         elif cell is not None and column.role is Role.FREIGHT:
             _take_freight_words(draft, cell, column)
-    own = [*below, *_remarked(cells, columns), *_commented(draft.cell)]
+    own = [*below, *_remarked(cells, columns), *_commented(draft.cell), *charges_of_load(scope, load)]
     # Of other charges there may be several: an FSC's beside a toll.
     in_row = in_columns | {said.value.kind for said in own if said.value.kind is not ChargeKind.OTHER}
     around = (said for said in scope.charges if said.value.kind not in in_row and not _repeats(said.value, in_columns))

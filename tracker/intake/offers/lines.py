@@ -31,6 +31,7 @@ from tracker.intake.offers.footnotes import Footnotes
 from tracker.intake.offers.head_terms import fill_lead_of_head, fill_until
 from tracker.intake.offers.headings import HeadingsInForce
 from tracker.intake.offers.indicative import note_indicative
+from tracker.intake.offers.load_terms import drop_told_of_loads, load_of
 from tracker.intake.offers.measures import Board
 from tracker.intake.offers.money import Around, Claimed, around
 from tracker.intake.offers.of_some_lines import OfSomeLines
@@ -208,8 +209,9 @@ class TableReader:
         fill_bracket(draft, bracket)
         borne = borne_by(price, self._offers, whole.cells, columns)
         borne |= relieved_columns(columns, free_for(scope, draft.grade), self._offers)
-        below = self._charges_of.get(price.index, ())
-        fill_charges(draft, whole.cells, columns, scope, self._facts, borne, below)
+        below, load = self._charges_of.get(price.index, ()), load_of(bracket)
+        fill_charges(draft, whole.cells, columns, scope, self._facts, borne, below, load)
+        drop_told_of_loads(draft, scope, load)
         fill_hidden(draft, self._read.table.view, whole.row.index, price.index)
         doubtful = self._read.columns.doubt and not self._laid_to_rest(draft, scope)
         if doubtful:

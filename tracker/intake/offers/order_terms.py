@@ -63,8 +63,12 @@ def dearer_small_orders(cells: dict[int, Cell], columns: Columns, scope: Scope) 
     own = ((at(cell), said.words) for cell in _texts(cells, columns, Role.REMARKS) for said in _dearer(cell))
     least = ((at(cell), cell.text.strip()) for cell in _texts(cells, columns, Role.MINIMUM) if _ADDS.search(cell.text))
     for where, words in dict.fromkeys((*own, *least, *around)):
-        text = f"“{words}”: small orders cost more than this price. Ask the vendor what yours comes to."
-        yield Note(NoteCode.BRACKET_UNREAD, where, text)
+        yield Note(NoteCode.BRACKET_UNREAD, where, small_orders_cost_more(words))
+
+
+def small_orders_cost_more(words: str) -> str:
+    """What is told of them."""
+    return f"“{words}”: small orders cost more than this price. Ask the vendor what yours comes to."
 
 
 def _dearer(cell: Cell) -> Iterator[DearerIfSmall]:

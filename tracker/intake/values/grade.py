@@ -93,11 +93,15 @@ def _named(text: str, found: list[Token]) -> tuple[list[str], list[str], list[st
         if match is None:
             place += 1
             continue
-        if match.value in GRADES:
-            if match.value not in grades:
-                grades.append(match.value)
-        elif match.value not in unsettled:
-            unsettled.append(match.value)
+        meant = match.value
+        if place and phrases("grades_said_first").whole(text[match.start : match.end]) is not None:
+            # 'Folding 250 g/m²' is a grade's name; 'C1S folding' says what a board is for.
+            meant = "any_board"
+        if meant in GRADES:
+            if meant not in grades:
+                grades.append(meant)
+        elif meant not in unsettled:
+            unsettled.append(meant)
         pieces.append(text[match.start : match.end])
         place = match.after
     return grades, unsettled, pieces

@@ -19,6 +19,7 @@ from tracker.intake.values.lead_by_itself import lead_by_itself
 from tracker.intake.values.lead_sentences import find_lead, leads_by_grade
 from tracker.intake.values.lead_unread import LeadUnread, lead_unread
 from tracker.intake.values.legends import LegendEntry, legend
+from tracker.intake.values.loads_charged import LoadCharge, load_charges
 from tracker.intake.values.loads_priced import is_load, loads_priced
 from tracker.intake.values.masses import Mass
 from tracker.intake.values.minimum import minimums
@@ -106,6 +107,7 @@ Statement = (
     | LeadTime
     | LeadUnread
     | ChargeWords
+    | LoadCharge
     | OptionalCharge
     | NoCharge
     | DiscountTaken
@@ -123,7 +125,10 @@ def statements(text: str) -> tuple[Statement, ...]:
 
 def _all(text: str) -> Iterator[Statement]:
     # A charge's own currency and basis are not the price's.
-    yield from find_charges(text)
+    of_loads = load_charges(text)
+    yield from of_loads
+    theirs = [charge for one in of_loads for charge in find_charges(one.words)]
+    yield from (charge for charge in find_charges(text) if charge not in theirs)
     yield from optional_charges(text)
     yield from no_charges(text)
     yield from discounts_taken(text)
@@ -145,7 +150,7 @@ def _all(text: str) -> Iterator[Statement]:
     if orders is not None:
         yield SaysOrders(orders, text, is_load(text))
     yield from price_changes(text)
-    dearer = dearer_if_small(text)
+    dearer = dearer_if_small(text) or (DearerIfSmall(of_loads[0].words) if of_loads else None)
     if dearer is not None:
         yield dearer
     yield from legend(text)
