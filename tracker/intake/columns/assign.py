@@ -268,6 +268,9 @@ def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) 
         if other is None and column.currencies and not _is_money(best) and mostly_priced(cells):
             # 'Sheets' over '€/t' over figures: the word for a sheet size says in what form the board comes.
             other = Role.PRICE
+        if best is Role.MINIMUM and other is Role.BASIS and candidates[best] >= _PLAINLY:
+            # '1 pack' under 'Min. qty' is an order, and not what something is priced by.
+            return best
         if other is not None and (best not in PRICE_ROLES or other is Role.BASIS):
             return other
         if best is Role.DISCOUNT and not any(map(str.isdigit, "".join(cell.text for cell in cells))):

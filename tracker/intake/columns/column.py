@@ -6,7 +6,7 @@ from enum import StrEnum
 from functools import cached_property, lru_cache
 
 from tracker.intake.grid import Cell
-from tracker.intake.values.basis import BasisReading, basis_in_a_word, hints_at_tonne
+from tracker.intake.values.basis import BasisReading, basis_in_a_word, basis_span, hints_at_tonne
 from tracker.intake.values.brackets import Bracket
 from tracker.intake.values.caliper import CaliperReading
 from tracker.intake.values.company import company_name
@@ -23,6 +23,7 @@ from tracker.intake.values.sheetsize import LengthUnit, SheetSize
 from tracker.intake.values.validity import Validity
 from tracker.intake.values.weight import WeightReading
 from tracker.intake.words.lists import phrases
+from tracker.trade.basis import Basis
 from tracker.trade.quantities import CaliperUnit, MassUnit, WeightUnit
 
 _BRACKETED = re.compile(r"[(\[]([^)\]]*)[)\]]")
@@ -119,6 +120,13 @@ def basis_in_head(head: Header) -> BasisReading | None:
     if unit is None or phrases("forms").whole(unit.words.strip(" ,;:-–")) is not None:
         return None
     return unit.basis
+
+
+def may_name_form(head: Header, basis: BasisReading) -> bool:
+    """'Roll price', 'Sheet price' and 'Precio bobina', which no 'per' or '/' parts: what the board comes in, or what
+    it is priced by."""
+    piece = basis.foreign == "roll" or basis.bases == {Basis.SHEET}
+    return piece and head.currency is None and basis_span(head.text) is None
 
 
 @lru_cache(maxsize=1024)

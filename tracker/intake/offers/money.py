@@ -6,7 +6,7 @@ from enum import Enum, auto
 from functools import cached_property, lru_cache
 from typing import TypeVar
 
-from tracker.intake.columns.column import Column, PriceColumn, basis_in_head
+from tracker.intake.columns.column import Column, PriceColumn, basis_in_head, may_name_form
 from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.said import Said, at
@@ -107,6 +107,7 @@ def around(column: PriceColumn, scope: Scope, claimed: Claimed, facts: FileFacts
     if column.lender is not None:
         currency.append(tuple(replace(claim, excused=True) for claim in _head_currencies(column.lender)))
         basis.append(tuple(replace(claim, excused=True) for claim in _head_bases(column.lender, facts)))
+    basis.append(tuple(_head_forms(heads, facts)))
     return Around(tuple(currency), tuple(basis), _in_cents(column, scope))
 
 
@@ -152,8 +153,16 @@ def _head_bases(column: Column, facts: FileFacts) -> Iterator[Claim[str]]:
         yield from comment_bases(cell, facts)
     for cell, head in reversed(list(zip(column.heads, column.said, strict=True))):
         basis = basis_in_head(head)
-        if basis is not None:
+        if basis is not None and not may_name_form(head, basis):
             yield basis_claim(basis, at(cell), cell.text, facts, unless_at(cell.text) is not None)
+
+
+def _head_forms(column: Column, facts: FileFacts) -> Iterator[Claim[str]]:
+    """'Roll price' is per roll where nothing else says what it is per, and the price of rolls below 'US$ per ton'."""
+    for cell, head in zip(column.heads, column.said, strict=True):
+        basis = basis_in_head(head)
+        if basis is not None and may_name_form(head, basis):
+            yield basis_claim(basis, at(cell), cell.text, facts, excused=True)
 
 
 def _stated_currency(

@@ -93,12 +93,18 @@ def _put_first(
     """Level by level what is said of these lines, without the words for which they are, then what is said of all."""
     near = []
     for level in levels:
-        texts = tuple(replace(words, text=of_some[words].rest) for words in level.texts if words in own)
+        told = (words for words in level.texts if words in own and of_some[words].rest)
+        texts = tuple(replace(words, text=of_some[words].rest) for words in told)
         if texts:
             near.append(replace(level, texts=texts, beside=(), of_row=True))
-    return (*near, *(_without(level, of_some) for level in levels))
+    return (*near, *(_without(level, own, of_some) for level in levels))
 
 
-def _without(level: Level, of_some: Mapping[Words, LinesMeant]) -> Level:
-    texts = tuple(words for words in level.texts if words not in of_some)
+def _without(level: Level, own: frozenset[Words], of_some: Mapping[Words, LinesMeant]) -> Level:
+    """The level with what is said of all lines, and of all others where these are none of the excepted."""
+    texts = tuple(
+        replace(words, text=of_some[words].others) if words in of_some else words
+        for words in level.texts
+        if words not in of_some or (of_some[words].others and words not in own)
+    )
     return level if texts == level.texts else replace(level, texts=texts)

@@ -19,13 +19,14 @@ from tracker.intake.values.sheetsize import find_sheet_sizes
 from tracker.intake.values.statements import SaysMinimum, statements
 from tracker.intake.values.validity import Validity
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import Found
 
 
 @dataclass(frozen=True, slots=True)
 class LinesMeant:
     """Lines by their `numbers`, or by the board that `name` names and `boards` tells; `rest`: what is said of them.
 
-    `of_contract`: the numbers may as well be those of a contract's articles.
+    `of_contract`: the numbers may as well be those of a contract's articles. `others`: what is said of all but them.
     """
 
     rest: str
@@ -33,6 +34,7 @@ class LinesMeant:
     of_contract: bool = False
     name: str = ""
     boards: BoardsMeant | None = None
+    others: str = ""
 
 
 @lru_cache(maxsize=4096)
@@ -45,7 +47,7 @@ def lines_meant(text: str, *, note: bool) -> LinesMeant | None:
     if phrases("the_others").find(text):
         return None
     meant = _by_number(text) or _of_boards(text, note=note)
-    return meant if meant is not None and _states_terms(text, meant.rest) else None
+    return meant if meant is not None and _states_terms(text, meant.others or meant.rest) else None
 
 
 _JOINED = r"(?:,|&|\+|[-–]|\b(?:and|or|to|und|oder|bis|et|ou|à|y|o|a|och|till)\b)"
@@ -58,18 +60,52 @@ _LONGEST_SPAN = 200
 
 
 def _by_number(text: str) -> LinesMeant | None:
-    """'Items 1 and 3: …', 'Lead time for Pos. 2-4: …'."""
+    """'Items 1 and 3: …', 'Lead time for Pos. 2-4: …', 'All lines 4 weeks, except line 5'."""
     for match in phrases("line_numbers").find(text):
-        behind = text[match.end :].removeprefix(".")
-        counted = _COUNTED.match(behind)
-        if counted is None or _is_quantity(behind[counted.start(1) :]) or _of_all(text[: match.end]):
+        of_contract = match.value == "article"
+        before, behind = text[: match.start].rstrip(), text[match.end :].removeprefix(".")
+        but = next(iter(phrases("excepted").find(behind)), None)
+        if but is not None and not behind[: but.start].strip():
+            # 'All lines except 3: lead time 4 weeks'.
+            counted = _count(behind[but.end :])
+            if counted is not None:
+                others = f"{text[: match.end]} {behind[but.end + counted.end() :].strip(' :')}"
+                return LinesMeant("", _counted(counted[1]), of_contract, others=others)
+        counted = _count(behind)
+        if counted is None or _of_all(text[: match.end]):
             continue
-        before = text[: match.start].rstrip()
-        leading = [found for found in phrases("about_lines").find(before) if found.end == len(before)]
-        before = before[: leading[0].start] if leading else before
-        rest = f"{before.strip()} {behind[counted.end() :].strip(' :,–-')}".strip()
-        return LinesMeant(rest, _counted(counted[1]), of_contract=match.value == "article")
+        rest, numbers = behind[counted.end() :], _counted(counted[1])
+        excepted = _ending(before, "excepted")
+        if excepted is not None:
+            others = before[: excepted.start].rstrip(" ,;(–-")
+            return LinesMeant(_of_excepted(others, rest), numbers, of_contract, others=others)
+        leading = _ending(before, "about_lines")
+        before = before if leading is None else before[: leading.start]
+        return LinesMeant(f"{before.strip()} {rest.strip(' :,–-')}".strip(), numbers, of_contract)
     return None
+
+
+def _count(behind: str) -> re.Match[str] | None:
+    """The numbers that a text begins with, which count lines and nothing else."""
+    counted = _COUNTED.match(behind)
+    return None if counted is None or _is_quantity(behind[counted.start(1) :]) else counted
+
+
+def _ending(text: str, section: str) -> Found[str] | None:
+    """The phrase of a section that a text ends with."""
+    return next((found for found in phrases(section).find(text) if found.end == len(text)), None)
+
+
+def _of_excepted(others: str, behind: str) -> str:
+    """What is said of the lines that an exception names: 'Lead time on all lines is 4 weeks, except line 5, which is
+    made once a quarter: 8 weeks'. It is on the same subject; '' where nothing is said of them."""
+    said = behind.strip(" ,.;)").rpartition(":")[2].strip()
+    topics = [match for section in _TOPICS for match in phrases(section).find(others)]
+    subject = min(topics, key=lambda match: match.start, default=None)
+    return f"{others[subject.start : subject.end]} {said}" if subject is not None and said else said
+
+
+_TOPICS = ("lead_topic", "minimum", "charges")
 
 
 def _of_all(before: str) -> bool:
