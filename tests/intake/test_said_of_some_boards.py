@@ -141,3 +141,31 @@ def test_a_contracts_article_is_no_line():
         [["Grade", "µm", "g/m²", "EUR/t"], ["GC1", 450, 250, 1100], [], ["Lieferung gemäß Artikel 5 unserer AGB: DAP"]]
     )
     assert [line.offer.delivered for line in found.values()] == [True]
+
+
+@pytest.mark.parametrize(
+    ("note", "lead"),
+    [
+        ("Lead time on all lines is 6 weeks, except line 3, which is made twice a year: 9 weeks", "669"),
+        ("Lieferzeit 6 Wochen, ausgenommen Pos. 3: 9 Wochen", "669"),
+        ("Délai 6 semaines, sauf la ligne 3 : 9 semaines", "669"),
+        ("Plazo de entrega 6 semanas, salvo la partida 3: 9 semanas", "669"),
+        ("Leveranstid 6 veckor, utom rad 3: 9 veckor", "669"),
+        ("Lead time 6 weeks, except items 1 and 2", "--6"),
+        ("All items except 3: lead time 6 weeks", "66-"),
+    ],
+)
+def test_an_exception_holds_for_its_lines_and_the_rest_for_all_others(note, lead):
+    said = {(42, 42): "6", (63, 63): "9", None: "-"}
+    found = lines([*MIXED, [], [note]]).values()
+    assert "".join(said[line.offer.lead_days] for line in found) == lead
+
+
+def test_a_minimum_with_an_exception():
+    found = lines([*MIXED, [], ["Minimum order 5 short tons, except item 2: 10 short tons"]]).values()
+    assert [round(line.offer.minimum_kg) for line in found] == [4536, 9072, 4536]
+
+
+def test_a_light_caliper_charge_of_some_lines():
+    found = lines([*MIXED, [], ["Lines 1 and 2 carry a light-caliper charge of $45 per short ton, not in the price."]])
+    assert [[str(charge.price) for charge in line.offer.charges] for line in found.values()] == [["45"], ["45"], []]

@@ -10,6 +10,7 @@ from tracker.intake.columns.earlier_periods import set_earlier_periods_aside
 from tracker.intake.columns.earlier_year import set_earlier_days_aside, set_earlier_year_aside
 from tracker.intake.columns.row_units import with_row_units
 from tracker.intake.grid import Cell, Workbook
+from tracker.intake.offers.across_sheets import ask_across_sheets
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts, facts_of
 from tracker.intake.offers.footnotes import with_footnotes
@@ -80,6 +81,8 @@ def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
         told = (sheet for sheet in sheets if not outdated_whole(sheet))
         found.drafts.extend(draft for sheet in told for draft in prose_drafts(sheet, alone=True))
     found.drafts = without_repeats(found.drafts)
+    if len(sheets) > 1:
+        ask_across_sheets(found.drafts, answers)
     asked = {draft.sheet for draft in found.drafts}
     found.passed = [passed for passed in found.passed if passed.why != NO_PRICES or passed.sheet not in asked]
     return found

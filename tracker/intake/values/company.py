@@ -35,7 +35,7 @@ _IN_BRACKETS = re.compile(r"\((?P<label>[^()]{4,40})\)")
 def _company_in_prose(text: str) -> str | None:
     """'between Kartonwerk Söllbach AG (supplier) and the buyer': a firm before a label in brackets."""
     for match in _IN_BRACKETS.finditer(text):
-        if phrases("company").whole(match["label"]) not in _LABELS:
+        if phrases("company").whole(match["label"].strip(" \"'“”„«»")) not in _LABELS:
             continue
         before = text[: match.start()].split()
         first = next((at for at in reversed(range(len(before))) if before[at][0].islower()), -1) + 1
@@ -131,9 +131,15 @@ def _written_as_form(head: str, match: Found[str]) -> bool:
     if head[match.start : match.end] == "KG" and head[: match.start].rstrip()[-1:] in _BEFORE_KILOGRAM:
         return False
     form = head[match.start : match.end]
+    if _NUMBERED.match(head[match.end :]):
+        # The SA of 'Supply Agreement SA-27-014' begins a number.
+        return False
     if form == "inc" and head[match.end : match.end + 1] == ".":
         return True
     return form[0].isupper() or "." in form or form.lower() in _FORMS_IN_SMALL_LETTERS
+
+
+_NUMBERED = re.compile(r"[-–/]?\d|[-–/]\w*\d")
 
 
 def _end_of_form(head: str, ends: list[Found[str]]) -> int:
@@ -208,6 +214,9 @@ def labelled_company(text: str) -> str | None:
     if not kinds <= _LABELS or not any(sign.isalpha() for sign in rest):
         return None
     name = _BREAK.split(rest.strip(), maxsplit=1)[0].strip()
+    firm = _firm_of_a_person(name) if "signs" in kinds else None
+    if firm is not None:
+        return firm
     if name[:1].islower() or _may_be_a_person(name, rest, signs="signs" in kinds):
         # A desk or a person stands before the firm: 'sales desk, Hobbin Paperboard LLC'.
         named = [firm for firm in map(_headed_company, rest.split(",")) if firm is not None]
@@ -215,6 +224,17 @@ def labelled_company(text: str) -> str | None:
     plain = len(name) <= _LONGEST and not any(sign.isdigit() for sign in name[:2])
     # 'Seller: ________ Buyer: ________' is where both will sign.
     return name if plain and not name.endswith(":") else None
+
+
+_BEHIND = re.compile(r"(?P<person>[^()]+)\((?P<firm>[^()]+)\)")
+
+
+def _firm_of_a_person(name: str) -> str | None:
+    """'Dana Orvik (Owlcombe Mills)' sends for the firm in brackets."""
+    behind = _BEHIND.fullmatch(name)
+    if behind is None or _headed_company(behind["person"].strip()) is not None:
+        return None
+    return _headed_company(behind["firm"].strip())
 
 
 def _may_be_a_person(name: str, rest: str, *, signs: bool) -> bool:

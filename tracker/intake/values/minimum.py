@@ -35,6 +35,10 @@ def find_minimum(text: str) -> Mass | None:
     """
     found = {}
     for clause in clauses(text):
+        refused = _refused_below(clause)
+        if refused is not None:
+            found[(refused.amounts, refused.units)] = refused
+            continue
         words = phrases("minimum").find(clause)
         if not words:
             continue
@@ -48,6 +52,18 @@ def find_minimum(text: str) -> Mass | None:
     return next(iter(found.values())) if len(found) == 1 else None
 
 
+def _refused_below(clause: str) -> Mass | None:
+    """'Orders for less than 42,000 lb per item are not accepted', 'Pedidos inferiores a 5 t no se aceptan'."""
+    if not phrases("orders_refused").find(clause):
+        return None
+    masses = find_masses(_without_per_item(clause))
+    if len(masses) != 1 or find_grade(clause) is not None:
+        return None
+    before = clause[: clause.find(masses[0].words)]
+    below = any(match.value == "below" for match in phrases("bracket").find(before))
+    return masses[0] if below or phrases("small_orders").find(before) else None
+
+
 def _right_before(text: str) -> Mass | None:
     """The weight that a text ends with: '10,000 lb' of '10,000 lb minimum per item', not 'Truckload = 40,000 lb'."""
     if any(match.value in _LOADS for match in phrases("bracket").find(text)):
@@ -59,7 +75,7 @@ def _right_before(text: str) -> Mass | None:
 @lru_cache(maxsize=8192)
 def minimums(text: str) -> tuple[Minimum, ...]:
     """What a note says of smallest orders: one of all boards, or those of the boards it names; () where neither."""
-    if not phrases("minimum").find(text):
+    if not phrases("minimum").find(text) and not phrases("orders_refused").find(text):
         return ()
     named = [_of_part(part) for clause in clauses(text) for part in _COMMA.split(clause)]
     of_boards = tuple(one for one in named if one is not None and one.grades)
