@@ -139,3 +139,10 @@ def test_the_unit_below_delivery_counts_its_figures(unit):
 def test_a_line_of_text_may_name_its_own(text, days):
     (line,) = lines([["All numbers delivered."], [text]]).values()
     assert line.offer.lead_days == days
+
+
+def test_a_line_of_text_may_name_its_smallest_order():
+    rows = [["All FOB mill, minimum order 10,000 lb."], ["SBS C1S 16 pt, 67 lb/MSF - $1,228.00 per short ton"]]
+    rows += [["CCNB 18 pt, 71 lb/MSF - $42.15 per cwt, 40,000 lb min"]]
+    found = [line.offer.minimum_kg for line in lines(rows).values()]
+    assert [round(least) for least in found] == [4536, 18144]

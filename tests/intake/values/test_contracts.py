@@ -14,6 +14,7 @@ from tracker.intake.values.validity import validity
         "Orders for less than 5,000 kg per item are not accepted.", "Aufträge unter 5.000 kg werden nicht angenommen.",
         "Les commandes de moins de 5 000 kg ne sont pas acceptées.", "No se aceptan pedidos inferiores a 5.000 kg.",
         "Order under 5 000 kg accepteras inte.", "We accept no orders below 5,000 kg.",
+        "I can't do anything under 5,000 kg per item, sorry.",
     ],
 )  # fmt: skip
 def test_what_is_refused_says_the_smallest_order(text):

@@ -54,3 +54,10 @@ def test_what_a_remark_leaves_open_is_not_the_list_s_own():
     found = list(lines(rows).values())
     assert [line.offer.lead_days for line in found] == [None, (21, 21), (9, 9)]
     assert "lead-time-unread" in codes(found[0])
+
+
+@pytest.mark.parametrize("head", ["Bem.", "Rmks", "Obs.", "Anm."])
+def test_heads_of_remarks_are_cut_short(head):
+    rows = [["Board", "g/m²", "µm", "EUR/t", head], ["GC1", 250, 405, 1290, "6 Wochen"], ["GC2", 250, 405, 1240]]
+    found = lines([["Lieferzeit 3 Wochen"], *rows]).values()
+    assert [line.offer.lead_days for line in found] == [(42, 42), (21, 21)]

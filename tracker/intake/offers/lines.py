@@ -36,7 +36,7 @@ from tracker.intake.offers.measures import Board
 from tracker.intake.offers.money import Around, Claimed, around
 from tracker.intake.offers.of_some_lines import OfSomeLines
 from tracker.intake.offers.outdated import Doubts, doubt_in_head, marked_off
-from tracker.intake.offers.own_lead import fill_own_lead
+from tracker.intake.offers.own_lead import fill_own_lead, fill_own_minimum
 from tracker.intake.offers.price import fill_price
 from tracker.intake.offers.price_cell import PriceCell, Standing
 from tracker.intake.offers.price_cells import PriceCells
@@ -203,6 +203,7 @@ class TableReader:
             fill_own_lead(draft, whole.cells, self._read.columns)
         if self._minimum_columns.isdisjoint(whole.cells):
             fill_minimum_of_grade(draft, scope, self._facts)
+            fill_own_minimum(draft, whole.cells, self._read.columns, self._facts)
         columns = self._columns[price.index]
         fill_price(draft, read, whole, columns, self._money(price, scope, draft.grade), self._facts)
         bracket = brackets.of(price, whole.row.index, scope)

@@ -45,6 +45,12 @@ def least_order(cells: dict[int, Cell], columns: Columns, scope: Scope, facts: F
     return _weighed(said[0].value.mass, said[0].where, said[0].words, facts)
 
 
+def own_least(cell: Cell, facts: FileFacts) -> Least | Note | None:
+    """The smallest order that a line of text names with its board and its price."""
+    least = find_minimum(cell.text)
+    return None if least is None else _weighed(least, at(cell), cell.text.strip(), facts)
+
+
 def minimum_of_grade(scope: Scope, grade: str | None, facts: FileFacts) -> Least | None:
     """The one smallest order, in kg, that the nearest level gives a grade by name, or all beside others named."""
     said = scope.nearest(SaysMinimum)

@@ -1,17 +1,19 @@
-"""The lead time that a row's own words name: a remark, or a line of text with its board and its price."""
+"""The lead time and the smallest order that a row names itself: in a remark, or in a line of text with its price."""
 
 from collections.abc import Iterator, Mapping
 
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.draft import Draft
+from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.order_terms import own_least
 from tracker.intake.offers.said import at
 from tracker.intake.values.lead import LeadTime
 from tracker.intake.values.lead_remarked import lead_remarked
 from tracker.intake.values.lead_sentences import find_lead
 from tracker.intake.values.lead_unread import LeadUnread
 from tracker.intake.values.roles import Role
-from tracker.trade.offer import Evidence, NoteCode
+from tracker.trade.offer import Evidence, Note, NoteCode
 
 
 def leads_remarked(cells: Mapping[int, Cell], columns: Columns) -> Iterator[tuple[Cell, LeadTime | LeadUnread]]:
@@ -31,6 +33,19 @@ def fill_own_lead(draft: Draft, cells: Mapping[int, Cell], columns: Columns) -> 
         said = None if cell is None else _named(cell.text) if column.heads else lead_remarked(cell.text)
         if cell is not None and said is not None:
             _take(draft, cell, said)
+
+
+def fill_own_minimum(draft: Draft, cells: Mapping[int, Cell], columns: Columns, facts: FileFacts) -> None:
+    """'… - $42.15/cwt, 40,000 lb min': the smallest order of a line that says all of its board itself."""
+    for column in columns.of(Role.PRODUCT):
+        cell = cells.get(column.index)
+        least = own_least(cell, facts) if cell is not None and not column.heads else None
+        if isinstance(least, Note):
+            draft.minimum_kg = None
+            draft.notes.append(least)
+        elif least is not None:
+            draft.minimum_kg, said = least
+            draft.evidence.append(said)
 
 
 def _named(text: str) -> LeadTime | LeadUnread | None:

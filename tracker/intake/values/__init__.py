@@ -20,7 +20,7 @@ time         dates, validity, open_validity, lead, lead_sentences, lead_by_itsel
 freight      delivery, freight_of_prices, charges, charge_names, relieved_charges
 heads        header, role_words, roles, column_legend
 whose        company
-notes        statements, clauses, denials, unless, legends, board_words, boards_meant, lines_meant,
+notes        statements, clauses, denials, unless, legends, board_words, boards_meant, boards_named, lines_meant,
              list_boards, line_defaults, open_headings, list_age, old_prices, no_offers, change_logs, withdrawn,
              price_sentences, price_changes, price_rises, reductions, discounts
 prose        price_within, priced_prose
