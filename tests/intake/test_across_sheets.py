@@ -10,8 +10,8 @@ ONE = [["CRB C1S", 16, 63, 912], ["CRB C1S", 18, 71, 905], ["CRB C1S", 24, 93, 8
 OTHER = [["CRB C1S", 24, 93, 935], ["URB", 24, 85, 701], ["URB", 30, 105, 692]]
 
 
-def found(one, other, answers=None):
-    grids = (grid([HEAD, *one], sheet="Folding"), grid([HEAD, *other], sheet="All grades"))
+def found(one, other, answers=None, names=("Folding", "All grades")):
+    grids = (grid([HEAD, *one], sheet=names[0]), grid([HEAD, *other], sheet=names[1]))
     return read_workbook(book(*grids), Answers(answers or {})).lines
 
 
@@ -33,3 +33,7 @@ def test_the_same_price_twice_is_asked_about_nowhere():
 def test_two_lists_of_the_same_boards_disagree_about_nothing():
     dearer = [[*row[:3], row[3] + 40] for row in ONE]
     assert {str(line.state) for line in found(ONE, dearer)} == {"accepted"}
+
+
+def test_rolls_and_sheets_are_two_offers():
+    assert {str(line.state) for line in found(ONE, OTHER, names=("Rolls", "Sheets"))} == {"accepted"}

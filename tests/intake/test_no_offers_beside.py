@@ -72,6 +72,16 @@ def test_and_so_does_a_table_of_its_own(heading):
     assert list(lines(rows)) == ["D2", "D3"]
 
 
+def test_an_order_size_is_no_quoted_line():
+    rows = [["Board", "lb/MSF", "pt", "$/ST"], ["> 10 short tons"], ["SBS C1S", 67, 16, 1145], ["CUK", 73, 18, 998]]
+    assert [line.offer.from_kg is not None for line in lines(rows).values()] == [True, True]
+
+
+@pytest.mark.parametrize("title", ["Indicative, not an offer", "Price list (not an offer), US$/ST", "Kein Angebot"])
+def test_what_a_title_says_of_the_whole_list_leaves_its_prices(title):
+    assert len(lines([[title], HEAD, *ROWS])) == 2
+
+
 @pytest.mark.parametrize("heading", ["Traded grades, rolls", "This price list is not an offer", "Surplus, sold as is"])
 def test_other_headings_do_not_say_so(heading):
     assert not offers_nothing(heading)

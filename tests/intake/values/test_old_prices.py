@@ -29,6 +29,7 @@ def test_old_prices(text):
     [
         "These prices replace the previous prices and are valid until 31 December 2026.",
         "The old prices end today. New prices are valid until 31 December 2026.",
+        "Precios antes de IVA, válidos hasta el 31 de diciembre de 2026",
         "Preise gültig bis 31.12.2026", "Prix valables jusqu'au 31 décembre 2026",
         "Nya priser, gäller till och med 31 december 2026",
     ],

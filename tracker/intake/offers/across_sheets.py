@@ -5,6 +5,7 @@ from itertools import combinations
 
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.twins import about
+from tracker.intake.words.lists import phrases
 from tracker.trade.offer import Answers, NoteCode
 
 _MOST = 5000
@@ -21,14 +22,20 @@ def ask_across_sheets(drafts: Iterable[Draft], answers: Answers) -> None:
     for draft in drafts if len(drafts) <= _MOST else ():
         if not draft.refused and draft.price is not None and draft.grade is not None:
             sheets.setdefault(draft.sheet, {}).setdefault(_offered(draft), draft)
-    for one, other in combinations(sheets.values(), 2):
+    for (name, one), (other_name, other) in combinations(sheets.items(), 2):
         shared = one.keys() & other.keys()
-        if 2 * len(shared) >= min(len(one), len(other)):
+        if 2 * len(shared) >= min(len(one), len(other)) or _of_other_forms(name, other_name):
             continue
         for key in sorted(shared, key=lambda key: (one[key].cell.row, one[key].cell.column)):
             if one[key].price != other[key].price:
                 _ask(one[key], other[key], answers)
                 _ask(other[key], one[key], answers)
+
+
+def _of_other_forms(name: str, other: str) -> bool:
+    """Sheets called 'Rolls' and 'Sheets'."""
+    forms = [{match.value for match in phrases("forms").find(each)} for each in (name, other)]
+    return all(forms) and forms[0].isdisjoint(forms[1])
 
 
 def _offered(draft: Draft) -> tuple[object, ...]:

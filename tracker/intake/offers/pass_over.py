@@ -19,7 +19,7 @@ from tracker.intake.values.dates import find_dates
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.list_age import Age
 from tracker.intake.values.money import price_text
-from tracker.intake.values.no_offers import offers_nothing
+from tracker.intake.values.no_offers import deals_done
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.values.statements import Remark, says
@@ -36,7 +36,7 @@ def passed_table(read: ReadTable, found: SheetTables) -> str:
     titles = read.table.titles
     if any(age_above(words, found.tables) is Age.SUPERSEDED for words in titles):
         return "marked as old"
-    if any(offers_nothing(words.text) for words in titles):
+    if any(deals_done(words.text) for words in titles):
         return "marked as no offers"
     if _charges_alone(read, found):
         return "charges, no board"

@@ -8,6 +8,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.headless import says_price
 from tracker.intake.tables.sentences import parted_offer
 from tracker.intake.tables.view import View
+from tracker.intake.values.brackets import bracket_text
 from tracker.intake.words.lists import phrases
 
 _QUOTED = re.compile(r"\s*>")
@@ -26,7 +27,7 @@ def without_earlier_message(view: View) -> tuple[View, tuple[int, ...]]:
 
 def _quoted(view: View) -> tuple[int, ...]:
     """The lines with a sign of quotation, and all below a line that says that an earlier message follows."""
-    marked = tuple(row for row in view.order if _QUOTED.match(_first(view, row).text))
+    marked = tuple(row for row in view.order if len(view.rows[row]) == 1 and _is_quoted(_first(view, row)))
     for place, row in enumerate(view.order):
         cell = _first(view, row)
         if len(view.rows[row]) > 1 or not isinstance(cell.value, str) or not _announces(cell.text):
@@ -37,6 +38,11 @@ def _quoted(view: View) -> tuple[int, ...]:
             return tuple(sorted({row, *marked}))
         return tuple(sorted({*view.order[place:], *marked}))
     return marked
+
+
+def _is_quoted(cell: Cell) -> bool:
+    """'> 16 pt SBS - $1,165/ST'; '> 10 t' is an order size."""
+    return isinstance(cell.value, str) and _QUOTED.match(cell.text) is not None and bracket_text(cell.text) is None
 
 
 def _first(view: View, row: int) -> Cell:

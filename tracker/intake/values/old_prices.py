@@ -15,10 +15,4 @@ def of_old_prices(clause: str) -> bool:
     said = tokens_of(clause)
     priced = [match for match in phrases("price_words").among(said) if match.value == "any"]
     old = {place for match in phrases("earlier").among(said) for place in range(match.first, match.after)}
-    old |= {
-        place
-        for match in phrases("price_ages").among(said)
-        if match.value == "old"
-        for place in range(match.first, match.after)
-    }
     return bool(priced) and (priced[0].first - 1 in old or priced[0].after in old)
