@@ -88,3 +88,16 @@ def test_where_the_last_position_has_none_the_lead_time_is_left_open_on_both_sid
     found = list(lines([HEAD, *rows, [], [GENERAL["en"]]]).values())
     assert [one.offer.lead_days for one in found] == [(21, 21), None, None]
     assert ["lead-time-unread" in codes(one) for one in found] == [False, True, True]
+
+
+def test_a_sum_behind_the_last_position_is_none():
+    rows = [[*item(1, ONE, 1290), 15480], line("Lead time 6 weeks"), [*item(2, TWO, 1240), 14880], line("from stock")]
+    assert leads([*rows, [None, None, None, "Total", 30360]], [*HEAD, "Amount"]) == [(42, 42), (0, 0)]
+
+
+def test_terms_of_payment_end_a_position_s_lines():
+    rows = [item(1, ONE, 1290), line("Lead time 6 weeks"), item(2, TWO, 1240), line("from stock")]
+    rows += [line("Payment 30 days net"), line("Minimum order 5 t")]
+    found = list(lines([HEAD, *rows]).values())
+    assert [one.offer.lead_days for one in found] == [(42, 42), (0, 0)]
+    assert [one.offer.minimum_kg for one in found] == [5000, 5000]

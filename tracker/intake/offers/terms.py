@@ -107,17 +107,13 @@ def _lead(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> None:
         if cell is None:
             continue
         read = lead_of(cell, column.lead_unit) or (lead_among(cell.text) if isinstance(cell.value, str) else None)
-        if read is None:
-            _not_read(terms, NoteCode.LEAD_TIME_UNREAD, cell, "lead time")
-        else:
-            terms.lead_days = read.days
-            terms.evidence.append(Evidence("lead_days", at(cell), cell.text))
+        _take_own_lead(terms, cell, read)
         return
     if _lead_beside_delivery(terms, cells, columns):
         return
     remarked = next(leads_remarked(cells, columns), None)
     if remarked is not None:
-        _take_remarked(terms, *remarked)
+        _take_own_lead(terms, *remarked)
         return
     unread = scope.lead_unread
     if not unread:
@@ -128,7 +124,8 @@ def _lead(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> None:
         terms.notes.append(Note(NoteCode.LEAD_TIME_UNREAD, unread[0].where, text))
 
 
-def _take_remarked(terms: Terms, cell: Cell, said: LeadTime | LeadUnread) -> None:
+def _take_own_lead(terms: Terms, cell: Cell, said: LeadTime | LeadUnread | None) -> None:
+    """What a cell of the row says of its lead time; what can't be counted is told."""
     if isinstance(said, LeadTime):
         terms.lead_days = said.days
         terms.evidence.append(Evidence("lead_days", at(cell), cell.text))
@@ -159,8 +156,7 @@ def _lead_beside_delivery(terms: Terms, cells: Cells, columns: Columns) -> bool:
         return False
     lead = None if _may_be_payment(cell, columns) else lead_among(cell.text)
     if lead is not None:
-        terms.lead_days = lead.days
-        terms.evidence.append(Evidence("lead_days", at(cell), cell.text))
+        _take_own_lead(terms, cell, lead)
     elif any(sign.isdigit() for sign in cell.text) and not _says_otherwise(cell.text):
         _not_read(terms, NoteCode.LEAD_TIME_UNREAD, cell, "lead time")
     return lead is not None

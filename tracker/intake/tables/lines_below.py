@@ -27,10 +27,13 @@ _Lines = dict[int, tuple[int, ...]]
 
 def with_lines_below(view: View, rows: Sequence[int], body: Body, valued: frozenset[int]) -> Body:
     """The body with each row's own lines at the row; the body itself where they are none."""
-    boards = [row.index for row in body.rows]
-    if view.passing or len(boards) < _FEWEST:
+    if view.passing or len(body.rows) < _FEWEST:
         return body
-    others = set(rows) - set(boards)
+    priced = [row.index for row in body.rows]
+    boards = _without_totals(view, priced)
+    others = set(rows) - set(priced)
+    if len(boards) < _FEWEST:
+        return body
     below = {board: tuple(_below(view, others, board)) for board in boards}
     if not any(below.values()) or not _may_go_on(view, others, boards, below):
         return body
@@ -39,13 +42,20 @@ def with_lines_below(view: View, rows: Sequence[int], body: Body, valued: frozen
     return _with_doubts(view, body, below) if _numbered(view, boards) else body
 
 
+def _without_totals(view: View, priced: Sequence[int]) -> list[int]:
+    """The rows that begin where the first does; sums behind the last begin further right."""
+    edge = min(view.rows[priced[0]])
+    boards = [row for row in priced if edge in view.rows[row]]
+    return boards if boards == list(priced[: len(boards)]) else []
+
+
 def _with_lines(view: View, rows: Sequence[int], body: Body, valued: frozenset[int], below: _Lines) -> Body:
     gone = {line for lines in below.values() for line in lines}
     left = body_of(view, [row for row in rows if row not in gone], valued)
     if [row.index for row in left.rows] != [row.index for row in body.rows]:
         return body
     left.rows = [
-        replace(row, lines=tuple(words_of(view, below[row.index])), after_gap=before.after_gap)
+        replace(row, lines=tuple(words_of(view, below.get(row.index, ()))), after_gap=before.after_gap)
         for row, before in zip(left.rows, body.rows, strict=True)
     ]
     return left
@@ -58,7 +68,7 @@ def _with_doubts(view: View, body: Body, below: _Lines) -> Body:
     doubted = []
     for row in body.rows:
         under = said if said and row.headings is not None and said[0] in row.headings.own else ()
-        timed = [line for line in below[row.index] if lead_remarked(_text(view, line)) is not None]
+        timed = [line for line in below.get(row.index, ()) if lead_remarked(_text(view, line)) is not None]
         said = tuple(words_of(view, timed)) or under
         about = tuple(dict.fromkeys((*under, *said)))
         doubted.append(replace(row, lines=about, unsure=True) if about else row)
@@ -86,7 +96,9 @@ def _stands_under(view: View, board: int, line: int) -> bool:
 
 
 def _of_the_list(text: str) -> bool:
-    """'All prices ex works' right below the last row is no line of its own."""
+    """'All prices ex works' and 'Payment 30 days' right below the last row are no lines of its own."""
+    if any(match.value == "any" for match in phrases("not_lead").find(text)):
+        return True
     return bool(phrases("all_of_them").find(text) or phrases("price_words").find(text))
 
 
