@@ -2,7 +2,8 @@
 
 import pytest
 
-from tracker.intake.values.currency import countries, currency_text, find_currencies
+from tracker.intake.values.addresses import countries
+from tracker.intake.values.currency import currency_text, find_currencies
 from tracker.intake.values.formats import format_words, number_format_currency
 from tracker.intake.values.money import price_text
 

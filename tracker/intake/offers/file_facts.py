@@ -11,9 +11,10 @@ from tracker.intake.offers.money_named import money_named
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.offers.signs import evidence_of, sign_of_units
 from tracker.intake.offers.units import Units, units_of, units_seen
+from tracker.intake.values.addresses import abroad
 from tracker.intake.values.basis import find_basis, is_tonelada
 from tracker.intake.values.clauses import clauses
-from tracker.intake.values.currency import DOLLARS, countries, find_currencies
+from tracker.intake.values.currency import DOLLARS, find_currencies
 from tracker.intake.values.dates import DateOrder, date_order, ordered
 from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.header import header
@@ -45,6 +46,7 @@ class FileFacts:
     weight_unit: WeightUnit | None = None
     ream: Ream | None = None
     named_dollars: frozenset[str] = frozenset()
+    dollars_of_all: frozenset[str] = frozenset()
     abroad: bool = False
     loads: dict[str, Mass] = field(default_factory=dict)
     order_units: tuple[MassUnit, ...] = ()
@@ -84,7 +86,8 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     facts.weight_unit = _weight_unit(said)
     facts.ream = _ream(texts)
     facts.named_dollars = frozenset(code for text in texts for code in _dollars(text))
-    facts.abroad = any(countries(text) - {"US"} for text in texts)
+    facts.dollars_of_all = frozenset(code for text in texts if _of_all_prices(text) for code in _dollars(text))
+    facts.abroad = any(map(abroad, texts))
     facts.loads = _loads(texts)
     facts.order_units = _order_units(texts)
     facts.names = _names([*said, *names_in_rows(sheets)])
@@ -166,6 +169,11 @@ def _dollars(text: str) -> Iterator[str]:
     for reading in find_currencies(text):
         if reading.code is not None and reading.code in DOLLARS:
             yield reading.code
+
+
+def _of_all_prices(text: str) -> bool:
+    """'All prices in US dollars'; what a table's own title says of its prices is heard where that table is read."""
+    return bool(phrases("all_of_them").find(text)) and bool(phrases("price_words").find(text))
 
 
 def _loads(texts: Iterable[str]) -> dict[str, Mass]:

@@ -187,15 +187,17 @@ def _answered(value: str, words: str) -> Said[str]:
 def _dollar(settled: Settled[str], facts: FileFacts) -> str | None:
     """A bare $ is USD unless the file names another dollar or an address abroad; it may name just one dollar.
 
+    Abroad, 'US$' at other prices sets those apart from a plain $, where 'all prices in US dollars' is said of it too.
+
     A cent may be a euro's as well, but in a file of pounds and inches: it is one where the file names no other money.
     """
     if settled.against is not None or "USD" not in settled.values or len(settled.values) < 2:
         return None
     if "EUR" in settled.values and not facts.units.pound_file:
         return "EUR" if facts.money == {"EUR"} else None
-    if facts.named_dollars == {"USD"}:
-        return "USD"
-    return "USD" if not facts.named_dollars and not facts.abroad else None
+    if facts.abroad:
+        return "USD" if facts.dollars_of_all == {"USD"} else None
+    return "USD" if facts.named_dollars <= {"USD"} else None
 
 
 def _fill_basis(draft: Draft, settled: Settled[str], facts: FileFacts) -> None:

@@ -150,12 +150,6 @@ def _ends_in_figure(text: str) -> bool:
     return text.rstrip(" .,'’\u00a0\u202f")[-1:].isdigit()
 
 
-@lru_cache(maxsize=4096)
-def countries(text: str) -> frozenset[str]:
-    """The countries (ISO 3166 alpha-2) that an address or sentence names; states and provinces count for theirs."""
-    return frozenset(match.value for match in phrases("countries").find(text))
-
-
 def _said_once(one: str, other: str) -> str:
     """The words of two namings, without saying 'USD USD'."""
     return one if other in one.split() or not other else f"{one} {other}".strip()

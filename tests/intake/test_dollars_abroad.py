@@ -1,0 +1,52 @@
+"""Whose dollar a bare $ is: the addresses of letterheads, and what is said of other prices of the file."""
+
+import pytest
+
+from tests.intake.sheets import book, codes, grid, lines
+from tracker.intake.read import read_workbook
+from tracker.intake.values.addresses import abroad
+from tracker.trade.offer import Answers
+
+HEAD = ["Board", "pt", "lb/MSF"]
+SBS = ["SBS C1S", 18, 75]
+
+
+@pytest.mark.parametrize(
+    "letterhead",
+    [
+        "40 Sawmill Road, Brindle Falls, Ontario", "18, chemin des Billots, Sainte-Ourse (Québec)",
+        "Box 12, Brindle Falls, Ont. P0T 2A0", "5 Dam Road, Larch River, QC", "Larch River  G0X 1A0",
+        "Blvd. Encinar 88, Monterrey, México", "Cartulinas del Encinar, S.A. de C.V.", "Col. Centro, C.P. 64000",
+        "Calle del Encinar 14", "Lindenstraße 9", "Tel. +52 81 5550 1200", "Phone 1-705-555-0144",
+        "sales@larchriver.ca", "Prices exclude HST",
+    ],
+)  # fmt: skip
+def test_an_address_abroad_leaves_a_bare_dollar_open(letterhead):
+    assert abroad(letterhead)
+    (line,) = lines([["Larch River Paperboard"], [letterhead], [*HEAD, "$/ST"], [*SBS, 1100]]).values()
+    assert (str(line.state), codes(line)) == ("question", {"currency-unknown"})
+
+
+@pytest.mark.parametrize(
+    "letterhead",
+    [
+        "1200 Pine Avenue, Ontario, California", "Ontario, CA 91761", "12 Canada Street, Brindle, New York",
+        "Toronto, Ohio 43964", "Phone 608-555-0144", "sales@larchriver.us", "1400 Calle Alta, Brindle, California",
+        "+45.50 per 1,000 lb", "ch. 4 of our terms",
+    ],
+)  # fmt: skip
+def test_places_of_the_united_states_with_a_name_from_abroad_do_not(letterhead):
+    assert not abroad(letterhead)
+
+
+def test_us_dollars_of_other_prices_do_not_say_what_a_bare_dollar_abroad_is():
+    home = [["5 Dam Road, Larch River, Ontario"], [*HEAD, "$/ST"], [*SBS, 1500]]
+    export = [[*HEAD, "US$/ST"], [*SBS, 1100]]
+
+    def currencies(first, second):
+        found = read_workbook(book(grid(first, "Home"), grid(second, "Export")), Answers()).lines
+        return [line.offer.currency for line in found]
+
+    assert currencies(home, export) == [None, "USD"]
+    assert currencies([["All prices in US dollars"], *home], export) == ["USD", "USD"]
+    assert currencies(home[1:], export) == ["USD", "USD"]
