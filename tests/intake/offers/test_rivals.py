@@ -4,7 +4,7 @@ from decimal import Decimal
 
 import pytest
 
-from tests.intake.sheets import codes, read
+from tests.intake.sheets import codes, lines, read
 
 TWO_BASES = [
     ["Grade", "pt", "lb/MSF", "USD/short ton", "USD/MSF"],
@@ -65,3 +65,20 @@ def test_of_two_rows_the_one_that_does_not_hold_is_left_out():
 def test_an_answer_about_other_cells_settles_nothing():
     (question,) = read(TWO_ROWS).questions
     assert str(_lines(read(TWO_ROWS, {question.key: "D4"}))["D2"].state) == "question"
+
+
+@pytest.mark.parametrize("head", ["same in USD/MSF", "soit USD/MSF", "Posted USD/MSF"])
+def test_a_row_whose_two_bases_differ_is_asked_whatever_stands_at_their_heads(head):
+    boards = [["SBS C1S", 16, 70, 1200, 42], ["SBS C2S", 18, 80, 1250, 50], ["CRB C1S", 20, 80, 900, 39]]
+    found = lines([["Board", "pt", "lb/MSF", "USD/ST", head], *boards])
+    assert {cell: str(line.state) for cell, line in found.items()} == {
+        "D2": "accepted", "D3": "accepted", "D4": "question",
+    }  # fmt: skip
+    assert codes(found["D4"]) == {"prices-disagree"}
+
+
+def test_prices_that_never_agree_are_offers_each():
+    boards = [["SBS C1S", 16, 70, 1200, 52], ["SBS C2S", 18, 80, 1250, 61], ["CRB C1S", 20, 80, 900, 45]]
+    found = lines([["Board", "pt", "lb/MSF", "USD/ST", "Sheeted USD/MSF"], *boards])
+    assert not any("prices-disagree" in codes(line) for line in found.values())
+    assert len(found) == 6

@@ -4,28 +4,35 @@ from collections import Counter
 from collections.abc import Iterable, Sequence
 from decimal import Decimal
 from fractions import Fraction
+from itertools import combinations
 
 from tracker.intake.offers.answered import key_about
 from tracker.intake.offers.draft import DECIMAL, Draft
 from tracker.intake.offers.rivals import HOLDS
 from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import Role
-from tracker.trade.basis import BoardMeasure, per_tonne
+from tracker.intake.words.lists import phrases
+from tracker.trade.basis import Basis, BoardMeasure, per_tonne
 from tracker.trade.offer import NoteCode, State
 
 _MOST = Fraction(1, 100)
 
+Pair = tuple[str, Basis | None, str, Basis | None]
+Pairs = frozenset[Pair]
+"""Two columns by what their heads say beside their bases, and by those."""
 
-def joined_bases(drafts: Iterable[Draft]) -> list[Draft]:
+
+def joined_bases(drafts: Iterable[Draft], paired: Pairs = frozenset()) -> list[Draft]:
     """Prices of one row for the same board, order and delivery in one currency become one offer.
 
     The first stands for it and names the others in `also`; where they differ by more than 1 % on one basis it is asked.
+    `paired`: the columns that hold one price on two bases, as the other rows of their table show.
     """
     kept: list[Draft] = []
     drafts = list(drafts)
     _settle_by_twins(drafts)
     for draft in drafts:
-        twin = next((other for other in kept if _same_offer(other, draft)), None)
+        twin = next((other for other in kept if _same_offer(other, draft, paired)), None)
         if twin is None:
             kept.append(draft)
         else:
@@ -68,16 +75,40 @@ def _agree(draft: Draft, one: Decimal, twin: Draft, other: Decimal) -> bool:
     return first is not None and second is not None and abs(first - second) <= _MOST * max(first, second)
 
 
-def _same_offer(one: Draft, other: Draft) -> bool:
+def paired_bases(rows: Iterable[Sequence[Draft]]) -> Pairs:
+    """The columns of a table whose prices come to the same money on two bases in most of the rows, and in two at least:
+    where they do not in another row, one of the two is wrong, whatever their heads are called."""
+    agreeing: Counter[Pair] = Counter()
+    all_rows: Counter[Pair] = Counter()
+    for row in rows:
+        for one, other in combinations(row, 2):
+            first, second = tonne(one), tonne(other)
+            if first is not None and second is not None and one.basis is not other.basis and _side_by_side(one, other):
+                all_rows[_pair(one, other)] += 1
+                agreeing[_pair(one, other)] += abs(first - second) <= _MOST * max(first, second)
+    return frozenset(pair for pair, count in agreeing.items() if count > 1 and 2 * count > all_rows[pair])
+
+
+def _pair(one: Draft, other: Draft) -> Pair:
+    return one.label, one.basis, other.label, other.basis
+
+
+def _side_by_side(one: Draft, other: Draft) -> bool:
+    """For one board and order, in one currency and on the same terms of delivery."""
     if one.refused or other.refused or one.price is None or other.price is None:
         return False
     if one.currency != other.currency or one.delivered != other.delivered:
         return False
+    return about(one)[1:] == about(other)[1:]
+
+
+def _same_offer(one: Draft, other: Draft, paired: Pairs) -> bool:
+    if not _side_by_side(one, other):
+        return False
     if (one.basis is None) != (other.basis is None):
         # A price per 100 kg, which is asked about, must not hold back the one per tonne beside it.
         return False
-    for_one, for_other = about(one), about(other)
-    return for_one == for_other or (for_one[1:] == for_other[1:] and _one_price(one, other))
+    return one.label == other.label or _pair(one, other) in paired or _one_price(one, other)
 
 
 def _one_price(one: Draft, other: Draft) -> bool:
@@ -85,8 +116,9 @@ def _one_price(one: Draft, other: Draft) -> bool:
     first, second = tonne(one), tonne(other)
     if one.basis is other.basis or first is None or second is None or (one.label and other.label):
         return False
-    if any(reading.role is Role.PRICE for reading in header_roles(one.label or other.label)):
-        # 'Sales price EUR/1000 m²' says no more than 'EUR/t' does; where the two differ, it is asked.
+    label = one.label or other.label
+    if phrases("same_price").find(label) or any(reading.role is Role.PRICE for reading in header_roles(label)):
+        # 'Sales price EUR/1000 m²' and 'same in EUR/1000 m²' say no more than 'EUR/t': where they differ, it is asked.
         return True
     return abs(first - second) <= _MOST * max(first, second)
 

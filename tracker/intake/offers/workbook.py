@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date
+from itertools import groupby
 
 from tracker.intake.columns.assign import columns_of
 from tracker.intake.columns.column import Kind
@@ -25,7 +26,7 @@ from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.offers.subjects import board_level, sheet_level
-from tracker.intake.offers.twins import disagreeing_rows, joined_bases, without_repeats
+from tracker.intake.offers.twins import disagreeing_rows, joined_bases, paired_bases, without_repeats
 from tracker.intake.offers.unheaded import unheaded_drafts
 from tracker.intake.offers.vendor import letterhead, may_name_another, short_texts, vendor_among, vendor_of_list
 from tracker.intake.tables.find import find_tables
@@ -161,13 +162,10 @@ def _read_tables(
 
 def _by_row(drafts: Iterable[Draft]) -> Iterator[Draft]:
     """Drafts with the prices of one row on several bases joined. A lying table's row is a column of the sheet."""
-    row: list[Draft] = []
-    for draft in drafts:
-        if row and draft.row_key != row[0].row_key:
-            yield from joined_bases(row)
-            row = []
-        row.append(draft)
-    yield from joined_bases(row)
+    rows = [list(row) for _, row in groupby(drafts, key=lambda draft: draft.row_key)]
+    paired = paired_bases(rows)
+    for row in rows:
+        yield from joined_bases(row, paired)
 
 
 def _levels(read: ReadTable, sheet: ReadSheet, sheets: Sequence[ReadSheet], tables: int) -> Iterator[Level]:
