@@ -48,3 +48,17 @@ def test_order_sizes_that_chance_to_add_up_are_offers_each():
         ("over 20 ST", "Energy surcharge", "under 20 ST"), (1180, 20, 1200), (1170, 20, 1190), (860, 20, 880)
     )
     assert {"D3", "F3", "D4", "F4", "D5", "F5"} == set(found)
+
+
+def test_averages_below_the_boards_need_not_add_up():
+    heads = [*SPECS, "Base", "Supplement", "Net price"]
+    rows = [["SBS C1S", 16, 68, 1180, 35, 1215], ["CRB C1S", 20, 79, 860, 20, 880]]
+    found = lines([TITLE, heads, *rows, [], ["Mean", None, None, 1020, 27.5, 1100]])
+    assert {cell: str(line.state) for cell, line in found.items()} == {"F3": "accepted", "F4": "accepted"}
+
+
+def test_the_base_is_no_price_where_the_net_price_was_never_reckoned():
+    found = _offered(("Base", "Supplement", "Net price"), (1180, 10, "#REF!"), (1170, 45, "#REF!"), (860, 5, "#REF!"))
+    assert not any(cell.startswith("D") for cell in found)
+    found = _offered(("Price", "Supplement", "Remark"), (1180, 10, "n/a"), (1170, 45, "n/a"), (860, 5, "n/a"))
+    assert {"D3", "D4", "D5"} <= set(found)

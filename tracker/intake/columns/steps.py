@@ -12,6 +12,8 @@ from tracker.intake.tables.periods import is_later
 from tracker.intake.tables.table import Table
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import CHARGES, Role
+from tracker.intake.values.totals import is_total
+from tracker.intake.words.lists import phrases
 
 _LOOKED_AT = 200
 _FEWEST_ROWS = 2
@@ -47,7 +49,10 @@ def without_steps(columns: list[Column], table: Table) -> list[Column]:
             # 'Dec price | change | Nov price': what changed since, and no way to what is to be paid.
             continue
         in_order = start.index < price.index and step.index < price.index and start is not step
-        if in_order and _leads(*(figures[column.index] for column in (start, step, price))):
+        if in_order and (
+            _leads(*(figures[column.index] for column in (start, step, price)))
+            or _never_reckoned(start, price, figures)
+        ):
             roles |= {start.index: Role.LIST_PRICE, step.index: Role.CHANGE}
             if not named:
                 roles[price.index] = Role.PRICE
@@ -59,15 +64,28 @@ def _may_start(column: Column) -> bool:
     return column.role is Role.LIST_PRICE or (column.role is None and bool(column.heads) and not _says_more(column))
 
 
+def _never_reckoned(start: Column, price: Column, figures: Mapping[int, _Figures]) -> bool:
+    """'Base | Supplement | Net price' whose net prices are formulas without a value: the base is still no price."""
+    named = any(phrases("base_prices").whole(head.text) is not None for head in start.said)
+    return named and price.role is Role.NET_PRICE and not any(figures[price.index].values())
+
+
 def _says_more(column: Column) -> bool:
     """Prices by order size, caliper or delivery are offers each, however their figures add up."""
     return spreads_values(column) or any(says_delivery(head) or head.bracket is not None for head in column.said)
 
 
 def _figures(table: Table, column: Column) -> dict[int, Decimal]:
-    cells = ((row.index, table.view.rows[row.index].get(column.index)) for row in table.rows[:_LOOKED_AT])
+    rows = {row.index: table.view.rows[row.index] for row in table.rows[:_LOOKED_AT]}
+    cells = ((row, found.get(column.index)) for row, found in rows.items() if not _sums_up(found))
     figures = ((row, _figure(cell)) for row, cell in cells if cell is not None)
     return {row: figure for row, figure in figures if figure is not None}
+
+
+def _sums_up(row: Mapping[int, Cell]) -> bool:
+    """'Mean | 965.83 | 28.75 | 1067.50': averages of other rows, which need not add up."""
+    label = next((cell.text for cell in row.values() if isinstance(cell.value, str)), "")
+    return is_total(label)
 
 
 def _figure(cell: Cell) -> Decimal | None:

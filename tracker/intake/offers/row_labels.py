@@ -11,6 +11,7 @@ from tracker.intake.values.header import header
 from tracker.intake.values.lengths import measured
 from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.values.statements import Remark, says
+from tracker.intake.values.totals import is_total
 from tracker.intake.values.weight import find_weights
 from tracker.intake.words.lists import phrases
 
@@ -36,7 +37,7 @@ def kind_of_row(label: str) -> RowKind | None:
     """What the words of a label say that its row is; None where they say nothing of the kind."""
     if _heads_measures(label):
         return RowKind.MEASURES
-    if _is_total(label):
+    if is_total(label):
         return RowKind.TOTAL
     if phrases("volumes_sold").find(label) and not names_board(label):
         return RowKind.SOLD
@@ -74,12 +75,6 @@ def names_grade(label: str) -> bool:
 def names_measure(label: str) -> bool:
     """Whether a label measures a board: '18 pt', '300 g/m²'."""
     return bool(find_calipers(label)) or bool(find_weights(label))
-
-
-def _is_total(text: str) -> bool:
-    """'Total', 'Average of all grades', and 'SBS C1S average'."""
-    ends = (match.end for match in phrases("total").find(text))
-    return Remark.TOTAL in says(text) or any(not text[end:].strip(" .:") for end in ends)
 
 
 def _heads_measures(text: str) -> bool:
