@@ -146,3 +146,18 @@ def test_a_line_of_text_may_name_its_smallest_order():
     rows += [["CCNB 18 pt, 71 lb/MSF - $42.15 per cwt, 40,000 lb min"]]
     found = [line.offer.minimum_kg for line in lines(rows).values()]
     assert [round(least) for least in found] == [4536, 18144]
+
+
+@pytest.mark.parametrize(
+    ("text", "days"),
+    [
+        ("Plazo de entrga 4/5 semanas", (28, 35)),
+        ("EXW, plazo 3 / 4 semanas", (21, 28)),
+        ("Lieferung in 4/6 Wochen", (28, 42)),
+        ("Delivery between 4 & 5 weeks", None),
+        ("Lead time rolls/sheets 3 weeks", (21, 21)),
+        ("Lead time 24/7 days", None),
+    ],
+)
+def test_a_stroke_between_two_figures_makes_a_range_and_never_the_second_half_alone(text, days):
+    assert lead_beside(text)[0] == days

@@ -136,3 +136,18 @@ def test_om_before_an_amount_is_no_condition(note, charge):
 def test_the_firm_behind_the_name_of_its_list(titles, vendor):
     (line,) = lines([*([title] for title in titles), HEAD, GC1]).values()
     assert line.offer.vendor == vendor
+
+
+@pytest.mark.parametrize(
+    ("terms", "delivered"),
+    [
+        ("FCA mill, EUR/t, lead time 7 weeks", False),
+        ("DAP Metz, délai 7 semaines", True),
+        ("Ready in 3 weeks ex works", True),
+        ("Lead time 3 weeks, ex works", True),
+    ],
+)
+def test_a_term_before_the_lead_time_is_of_the_prices(terms, delivered):
+    """What stands behind the weeks may say from where they count, where the list says that it is delivered."""
+    (line,) = lines([["Prices delivered"], [], [terms], HEAD, GC1]).values()
+    assert line.offer.delivered is delivered

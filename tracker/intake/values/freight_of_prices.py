@@ -68,13 +68,23 @@ def _of_some_boards(clause: str) -> bool:
 
 
 def _of_prices(text: str) -> Delivery | None:
-    """What the clauses without a lead time say; 'ready in 3 weeks ex works' says from where the weeks count."""
-    own = [clause for clause in clauses(text) if find_lead(clause) is None]
+    """What is said without a lead time; 'ready in 3 weeks ex works' says from where the weeks count."""
+    own = [part for clause in clauses(text) if (part := _before_lead(clause))]
     said = find_delivery("; ".join(own)) if own else None
     if said is not None:
         return said
     said = find_delivery(text)
     return replace(said, of_lead_time=True) if said is not None and find_lead(text) is not None else said
+
+
+def _before_lead(clause: str) -> str:
+    """The clause, of one with a lead time the parts before it: 'FCA mill, USD/t' of 'FCA mill, USD/t, lead time 7
+    weeks'."""
+    if find_lead(clause) is None:
+        return clause
+    parts = re.split(r",(?!\d)", clause)
+    timed = next((place for place, part in enumerate(parts) if find_lead(part) is not None), 0)
+    return ", ".join(parts[:timed])
 
 
 def _of_an_order(clause: str) -> bool:

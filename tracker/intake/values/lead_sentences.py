@@ -72,10 +72,11 @@ _FEW_WORDS = 40
 
 @cache
 def _span() -> re.Pattern[str]:
-    """'3 weeks', '3-4 weeks' and '3 y 4 semanas', with the word behind."""
+    """'3 weeks', '3-4 weeks', '3/4 weeks' and '3 y 4 semanas', with the word behind; never the second half alone."""
     between = "|".join(re.escape(fold(word)) for group in words("range").values() for word in group)
     figure = r"\d+(?:[.,]\d+)?"
-    return re.compile(rf"{figure}(?:\s*(?:-|\b(?:{between})\b)\s*{figure})?\s*[^\W\d_]+\.?(?:\s+[^\W\d_]+)?")
+    joined = rf"\s*(?:[-/&~]|\b(?:{between})\b)\s*{figure}"
+    return re.compile(rf"(?<![\d/]){figure}(?:{joined})?\s*[^\W\d_]+\.?(?:\s+[^\W\d_]+)?")
 
 
 _COMMA = re.compile(r",(?!\d)")
