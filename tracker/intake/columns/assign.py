@@ -214,7 +214,7 @@ _PLAINLY = 0.8
 def _measured_by_unit(found: dict[Role, float], said: Sequence[Header]) -> dict[Role, float]:
     """'Substance' over 'g/m²' and 'µm': what a unit measures is what it measures, whatever its group is called."""
     lowest = said[-1] if len(said) > 1 else None
-    if lowest is None or by_words(lowest):
+    if lowest is None or (by_words(lowest) and not _is_a_measure(lowest)):
         return found
     if lowest.currency is not None:
         # A head that ran on from its neighbour: figures in '€/t' are no calipers.

@@ -27,8 +27,9 @@ class Neighbours:
         if self._spans is None:
             self._spans = self._of_boards()
         own = {index: figure for index in self._priced & cells.keys() if (figure := _figure(cells[index])) is not None}
-        compared = [(figure, self._spans[index]) for index, figure in own.items() if index in self._spans]
-        if not compared or any(high > _OF_ONE_UNIT * low for _, (low, high) in compared):
+        spans = {index: span for index, span in self._spans.items() if span[1] <= _OF_ONE_UNIT * span[0]}
+        compared = [(figure, spans[index]) for index, figure in own.items() if index in spans]
+        if not compared or 2 * len(compared) < len(own):
             return None
         return all(low <= _NEAR * figure and figure <= _NEAR * high for figure, (low, high) in compared)
 

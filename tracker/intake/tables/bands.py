@@ -5,7 +5,7 @@ from decimal import Decimal
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.header_rows import is_header_row
-from tracker.intake.tables.headless import says_price
+from tracker.intake.tables.headless import describes_board, says_price
 from tracker.intake.tables.heads import PRICE_ROLES, head_of
 from tracker.intake.tables.view import View, part_of
 from tracker.intake.values.charges import charge_header
@@ -81,6 +81,8 @@ def _only_words(part: View, view: View) -> bool:
         return False
     if _lists_terms(part):
         return True
+    if any(_priced_beside(part, view, row) for row in part.order):
+        return False
     if _is_letterhead(part) and not any(_plain_head_in_line(part, view, row) for row in part.order):
         return True
     return not any(_heads_in_line(part, view, row) or _lists_boards(part, view, row) for row in part.order)
@@ -94,6 +96,13 @@ def _lists_terms(part: View) -> bool:
         return False
     named = (find_grade(cells[0].text) for cells in others)
     return all(len(cells) == 2 for cells in others) and all(one is not None and one.grades for one in named)
+
+
+def _priced_beside(part: View, view: View, row: int) -> bool:
+    """'GC2 270 g/m² 440 µm', an empty column and '1 312 €/t': a board of a letter, and its price."""
+    cells = view.rows[row].values()
+    rest = [cell for cell in cells if cell not in part.rows[row].values()]
+    return any(map(describes_board, part.rows[row].values())) and bool(rest) and all(map(says_price, rest))
 
 
 def _lists_boards(part: View, view: View, row: int) -> bool:

@@ -6,6 +6,7 @@ from functools import lru_cache
 from tracker.intake.grid import Cell
 from tracker.intake.tables.bands import bands_of
 from tracker.intake.tables.body import Body, body_of
+from tracker.intake.tables.broken_heads import with_whole_order_sizes
 from tracker.intake.tables.group_lines import leads_to_groups
 from tracker.intake.tables.header_rows import names_board_and_unit
 from tracker.intake.tables.headless import described_columns, price_columns, priced_rows
@@ -91,6 +92,7 @@ def _rows_right_above(view: View, row: int, limit: int) -> list[int]:
 
 
 def _upright_tables(band: View) -> SheetTables:
+    band = with_whole_order_sizes(band)
     zones = _zones_with_figures(band)
     if not zones:
         return _headless_tables(band)

@@ -46,9 +46,12 @@ def _priced(cells: Iterable[Cell]) -> bool:
 
 
 def _board(cells: Iterable[Cell]) -> bool:
-    return any(isinstance(cell.value, str) and not says_price(cell) and _describes(cell.text) for cell in cells)
+    return any(map(describes_board, cells))
 
 
-def _describes(text: str) -> bool:
-    grade = find_grade(text)
-    return (grade is not None and bool(grade.grades)) or bool(find_calipers(text)) or bool(find_weights(text))
+def describes_board(cell: Cell) -> bool:
+    """Words that name a board's grade, caliper or weight, and no price."""
+    if not isinstance(cell.value, str) or says_price(cell):
+        return False
+    grade = find_grade(cell.text)
+    return bool(grade is not None and grade.grades) or bool(find_calipers(cell.text)) or bool(find_weights(cell.text))

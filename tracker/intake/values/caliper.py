@@ -9,7 +9,7 @@ from decimal import Decimal
 from functools import lru_cache
 
 from tracker.intake.values.lengths import Measured, measured, without_tolerance
-from tracker.intake.values.numbers import NumberReading
+from tracker.intake.values.numbers import NumberReading, in_one_figure
 from tracker.intake.values.spans import lone_figures
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
@@ -108,7 +108,7 @@ def caliper_text(text: str, unit: CaliperUnit | None = None) -> CaliperText | No
     None where the cell holds anything else. Where the header's unit makes an impossible board ('0.018' under 'pt') and
     exactly one other unit a possible one, both readings come back.
     """
-    stripped = without_tolerance(text.strip())
+    stripped = in_one_figure(without_tolerance(text.strip()))
     thousandths = _THOUSANDTHS.fullmatch(fold(stripped))
     if thousandths:
         return CaliperText((in_unit(Decimal(thousandths[1]), CaliperUnit.POINT, stripped),), words=stripped)
@@ -177,7 +177,8 @@ def calipers_of(one: Measured) -> tuple[CaliperReading, ...]:
 def find_calipers(text: str) -> tuple[CaliperReading, ...]:
     """Every thickness in a description that has its unit beside it and can be board; a 40" roll is not one."""
     folded = fold(text)
-    found = []
+    found: list[CaliperReading] = []
+    wide: list[CaliperReading] = []
     for one in lone_figures(text, "caliper_units"):
         # '1/8"' is a fraction and 'µm/' the beginning of another unit; '250 g/m² / 345 µm' is a caliper.
         fraction = folded[one.start - 1 : one.start] == "/" and folded[one.start - 2 : one.start - 1].isdigit()
@@ -186,8 +187,10 @@ def find_calipers(text: str) -> tuple[CaliperReading, ...]:
         if _is_measure_of_a_sheet(folded, one) or _is_measure_of_a_roll(text, one):
             continue
         readings = _readings(one, one.unit, None, text[one.start : one.end])
-        found += [reading for reading in readings if possible_for_board(reading.um)]
-    found = found or [_inches(text[match.start() : match.end()]) for match in _BARE_INCHES.finditer(folded)]
+        # Beside a caliper the 1.120 mm of 'Rolle 1.120 mm' are the roll's width, and no 1.12 mm.
+        across = wide if _may_be_a_width(text, one) else found
+        across += [reading for reading in readings if possible_for_board(reading.um)]
+    found = found or wide or [_inches(text[match.start() : match.end()]) for match in _BARE_INCHES.finditer(folded)]
     return tuple({reading.um: reading for reading in found}.values())
 
 
@@ -210,6 +213,16 @@ def _is_measure_of_a_sheet(folded: str, one: Measured) -> bool:
     return bool(re.match(r"\s*x\s*\d", folded[one.end :])) or bool(_TIMES_BEFORE.search(folded[: one.start]))
 
 
+def _may_be_a_width(text: str, one: Measured) -> bool:
+    """A word for a roll stands right before a figure of which one reading is as wide as one."""
+    per_unit = _UM_PER[CaliperUnit(one.unit)]
+    named = phrases("rolls").find(text[: one.start])
+    beside = bool(named) and not text[named[-1].end : one.start].strip(" :=-")
+    return beside and any(amount.value * per_unit >= _NARROWEST_ROLL_UM for amount in one.amounts)
+
+
+_NARROWEST_ROLL_UM = 100_000
+"""Common practice, no source."""
 _DIAMETER = re.compile(r"[Øø⌀]\s*$")
 
 

@@ -93,6 +93,15 @@ def number_readings(text: str) -> tuple[NumberReading, ...]:
     return tuple(sorted(readings, key=lambda r: r.value))
 
 
+_SPACED = re.compile(r"([1-9])\s(?=\d{3}(?:\s*[^\W\d]|$))")
+
+
+def in_one_figure(text: str) -> str:
+    """'1 650' and '1 650 µm' with the thousand joined to the rest, as a cell that measures board begins; '410 455' may
+    be two boards."""
+    return _SPACED.sub(r"\1", text.strip(), count=1) if _SPACED.match(text.strip()) else text
+
+
 FRACTION = r"(?: ?[¼½¾]|[ -][1357]/[248](?!/?\d))"
 """What may follow a whole number, in other grammars' numbers: '59½', '48 1/2'."""
 _FRACTION = re.compile(r"(?P<whole>\d{1,3})(?: ?(?P<sign>[¼½¾])|[ -](?P<over>[1357])/(?P<under>[248]))")

@@ -18,6 +18,7 @@ from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis
 
 _COMMAS = re.compile(r",(?!\d)")
+_ASIDES = re.compile(r",(?!\d)|[()]|\s[-–—]\s")
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,6 +45,12 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
     labelled = _labelled_basis(clause)
     if labelled is not None:
         yield SaysBasis(labelled, clause)
+        return
+    labels = [piece.strip() for piece in _COMMAS.split(clause)]
+    if len(labels) > 1 and any(_labelled_basis(piece) is not None for piece in labels):
+        # 'Monnaie : euro, unité : tonne': each part says its own.
+        for piece in labels:
+            yield from price_says(piece)
         return
     if _names_amount(clause):
         # 'Prices in £ per tonne, based on 1.17 EUR/GBP': the part without the amount still says its own.
@@ -119,7 +126,14 @@ def _is_of_a_charge(clause: str) -> bool:
     if named is None or not said.startswith(named.label):
         return False
     _, _, behind = said.removeprefix(named.label).strip().partition(" ")
-    return not phrases("price_words").find(behind)
+    return not phrases("price_words").find(_without_denial(behind))
+
+
+def _without_denial(text: str) -> str:
+    """The words behind a charge but for '(not included in prices)', which only says that the prices bear none of it."""
+    parts = [part for part in _ASIDES.split(text) if part]
+    told = [part for part in parts if not (phrases("negations").find(part) and phrases("freight_included").find(part))]
+    return " ".join(told)
 
 
 def _is_quoted_itself(said: str) -> bool:

@@ -120,8 +120,9 @@ class PriceWalk:
         if place is None or self.basis is not None:
             return None
         after = after_per(self.tokens, place, weak=True)
-        if after >= len(self.tokens):
-            return None
+        if after >= len(self.tokens) or units.unit_at(self.tokens, after, self.text) is None:
+            # The 'each' of '0.59 each' leads to no other unit, and is one.
+            after = place
         preceded = after > place
         if not preceded and (self.tokens[place][0].isdigit() or not (self.numbers or self.bare or self.currency)):
             return None

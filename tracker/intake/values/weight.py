@@ -8,6 +8,7 @@ from fractions import Fraction
 from functools import lru_cache
 
 from tracker.intake.values.lengths import Measured, measured, without_tolerance
+from tracker.intake.values.numbers import in_one_figure
 from tracker.intake.values.spans import lone_figures
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
@@ -90,7 +91,7 @@ def weight_text(text: str, units: tuple[WeightUnit, ...] = ()) -> WeightText | N
 
     None where the cell holds anything else or no unit is known at all.
     """
-    stripped = without_tolerance(text.strip())
+    stripped = in_one_figure(without_tolerance(text.strip()))
     folded = fold(stripped)
     ream = _REAM.search(folded)
     head = stripped[: ream.start()] if ream else stripped
