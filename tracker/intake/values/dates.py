@@ -29,7 +29,7 @@ class DateReading:
 
 _NUMERIC = re.compile(
     r"(?<![\d./,-])"
-    r"(?:(\d{4})([-/.])(\d{1,2})\2(\d{1,2})|(\d{1,2})([-/.])\s?(\d{1,2})\6\s?(\d{4}|\d{2}))"
+    r"(?:(\d{4})([-/.])(\d{1,2})\2(\d{1,2})|(\d{1,2})([-/.])\s?(\d{1,2})(?:\6\s?(\d{4}|\d{2})|(?<=/\d\d) (20[2-4]\d)))"
     r"(?![\d/-]|\.\d|,\d)"
 )
 _DAY_MONTH_YEAR = re.compile(
@@ -87,7 +87,9 @@ _TO = re.compile(r"(?:(?<=\d\.)|(?<=\.\d{4}))-(?=\d{1,2}\.\d{1,2}\.)")
 
 def _numeric(text: str, folded: str) -> Iterable[DateReading]:
     for match in _NUMERIC.finditer(_TO.sub(" ", folded)):
-        year, _, month, day, first, separator, second, last = match.groups()
+        year, _, month, day, first, separator, second, last, set_apart = match.groups()
+        # '31/12 2026', as Swedes write.
+        last = last or set_apart
         if year is not None:
             dates = {_made(int(year), int(month), int(day))}
         elif len(last) == 2 and separator == "-" and int(first) > 12 and int(second) <= 12:

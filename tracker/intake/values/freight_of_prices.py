@@ -82,7 +82,7 @@ def _before_lead(clause: str) -> str:
     weeks'."""
     if find_lead(clause) is None:
         return clause
-    parts = re.split(r",(?!\d)", clause)
+    parts = re.split(r",(?!\d)|\s-\s(?!\d)", clause)
     timed = next((place for place, part in enumerate(parts) if find_lead(part) is not None), 0)
     return ", ".join(parts[:timed])
 

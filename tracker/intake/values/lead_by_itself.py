@@ -25,14 +25,25 @@ _PARTS = re.compile(r",(?!\d)|(?<!\d)\s[-–—/]\s|\s[-–—/]\s(?!\d)")
 def lead_by_itself(text: str) -> LeadTime | None:
     """The lead time that stands alone between commas or stops, or that board is sold from stock.
 
-    None for days without more, which may be those of payment, where two such times differ, and beside times that words
-    for lead time lead to.
+    None for a count of days without more, which may be those of payment, where two such times differ, and beside times
+    that words for lead time lead to.
     """
     if any(map(speaks_of_time, clauses(text))):
         return None
     found = {said.days: said for said in (*_counted(text), *_from_stock(text))}
     said = next(iter(found.values())) if len(found) == 1 else None
-    return None if said is not None and counts_plain_days(said.words) is not None else said
+    return None if said is not None and _may_be_of_payment(said) else said
+
+
+def _may_be_of_payment(said: LeadTime) -> bool:
+    """'30 days' by itself; 'allow 30 days' and '10 to 14 days' are how long the board takes."""
+    if counts_plain_days(said.words) is None or phrases("time_to_allow").find(said.words):
+        return False
+    return said.low == said.high or said.high >= _SOONEST_PAID
+
+
+_SOONEST_PAID = 30
+"""Days: '30 to 60 days' may be those to pay in. Common practice, no source."""
 
 
 def _counted(text: str) -> Iterator[LeadTime]:

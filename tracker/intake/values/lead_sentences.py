@@ -80,6 +80,8 @@ def _span() -> re.Pattern[str]:
 
 
 _COMMA = re.compile(r",(?!\d)")
+_TERMS = re.compile(r",(?!\d)|\s-\s(?!\d)")
+"""What parts the terms of one line: 'délai 10 à 15 jours - valable jusqu'au 15/09/2026'."""
 
 
 def _clause_lead(clause: str) -> LeadTime | None:
@@ -91,7 +93,7 @@ def _clause_lead(clause: str) -> LeadTime | None:
     whole = lead_text(rest) if rest else None
     if whole is not None:
         return whole
-    parts = [part for part in _COMMA.split(clause) if not phrases("not_lead").find(part)]
+    parts = [part for part in _TERMS.split(clause) if not phrases("not_lead").find(part)]
     found = {lead.days: lead for part in parts for lead in _spans(part)}
     return next(iter(found.values())) if len(found) == 1 else None
 

@@ -6,6 +6,7 @@ from functools import lru_cache
 
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.grade import find_grade
+from tracker.intake.values.lead import in_figures
 from tracker.intake.values.masses import Mass, find_masses
 from tracker.intake.words.lists import phrases
 
@@ -34,7 +35,7 @@ def find_minimum(text: str) -> Mass | None:
     None where there is none, two that differ, or one for each of several boards.
     """
     found = {}
-    for clause in clauses(text):
+    for clause in map(in_figures, clauses(text)):
         refused = _refused_below(clause)
         if refused is not None:
             found[(refused.amounts, refused.units)] = refused

@@ -174,15 +174,29 @@ _LAST_DAY = ("strong", "weak")
 
 
 def _by_itself(clause: str, dates: tuple[DateReading, ...]) -> Validity | None:
-    """'EUR per tonne, until 31 August 2026', 'Prices until 31 August 2026': a last day among words for money."""
+    """'EUR per tonne, until 31 August 2026', 'Prices until 31 August 2026': a last day among words for money; 'Ends 31
+    August 2026' alone."""
+    if _closes(clause, dates):
+        return Validity(clause, until=dates[0])
     if len(dates) != 1 or not (phrases("price_words").find(clause) or find_currencies(clause)):
         return None
     before, behind = _COMMAS.split(clause[: dates[0].start])[-1].strip(), clause[dates[0].end :]
     first = tokens(fold(before))
     named = phrases("price_lists").at(first, 0) or phrases("price_words").at(first, 0)
     before = before[named.end :] if named is not None else before
-    alone = phrases("until").whole(before.strip()) in _LAST_DAY and not behind.partition(",")[0].strip(" .:")
+    end = phrases("until").whole(before.strip())
+    # 'To 1 May' may be from then on; 'to end of April' can't be.
+    last = end in _LAST_DAY or (
+        end == "of_a_span" and phrases("end_of").at(tokens(fold(dates[0].words)), 0) is not None
+    )
+    alone = last and not behind.partition(",")[0].strip(" .:")
     return Validity(clause, until=dates[0]) if alone else None
+
+
+def _closes(clause: str, dates: tuple[DateReading, ...]) -> bool:
+    if len(dates) != 1 or clause[dates[0].end :].strip(" .:"):
+        return False
+    return phrases("closes").whole(clause[: dates[0].start].strip()) is not None
 
 
 def _list_of_a_span(clause: str, dates: tuple[DateReading, ...]) -> Validity | None:
