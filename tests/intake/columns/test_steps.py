@@ -62,3 +62,16 @@ def test_the_base_is_no_price_where_the_net_price_was_never_reckoned():
     assert not any(cell.startswith("D") for cell in found)
     found = _offered(("Price", "Supplement", "Remark"), (1180, 10, "n/a"), (1170, 45, "n/a"), (860, 5, "n/a"))
     assert {"D3", "D4", "D5"} <= set(found)
+
+
+def test_several_steps_lead_to_the_price_together():
+    heads = ("Base", "Energy", "Fibre adder", "Price")
+    found = _offered(heads, (1200, 30, 10, 1240), (1250, 30, 12, 1292), (900, 30, 15, 945))
+    assert {cell: str(line.state) for cell, line in found.items()} == dict.fromkeys(("G3", "G4", "G5"), "accepted")
+    found = _offered(heads, (1200, 30, 10, 1240), (1250, 30, 12, 1299), (900, 30, 15, 945))
+    assert not any(str(line.state) == "accepted" for line in found.values())
+
+
+def test_the_smaller_part_of_a_sum_is_what_is_put_on_top():
+    found = _offered(("Base price", "Paper", "Final price"), (1180, 35, 1215), (1150, 35, 1185), (770, 22.5, 792.5))
+    assert set(found) == {"F3", "F4", "F5"}

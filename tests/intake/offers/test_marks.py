@@ -35,3 +35,12 @@ def test_one_way_is_settled_by_the_rest():
 )
 def test_only_open_figures_a_thousandfold_apart_disagree(texts, disagree):
     assert marks_disagree(texts) is disagree
+
+
+@pytest.mark.parametrize(
+    ("text", "state"), [("#REF!", "refused"), ("#NV", "refused"), ("Err:502", "refused"), ("n/a", None)]
+)
+def test_an_error_in_a_csv_file_is_one_though_it_is_a_text(text, state):
+    rows = [["Grade", "g/m²", "µm", "EUR/tonne"], ["GC1", 250, 410, text], ["GC2", 300, 500, 1150]]
+    found = lines(rows)
+    assert (str(found["D2"].state) if "D2" in found else None) == state

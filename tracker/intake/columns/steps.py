@@ -49,19 +49,44 @@ def without_steps(columns: list[Column], table: Table) -> list[Column]:
             # 'Dec price | change | Nov price': what changed since, and no way to what is to be paid.
             continue
         in_order = start.index < price.index and step.index < price.index and start is not step
-        if in_order and (
-            _leads(*(figures[column.index] for column in (start, step, price)))
-            or _never_reckoned(start, price, figures)
-        ):
+        if not in_order or not _is_larger(figures[start.index], figures[step.index]):
+            continue
+        leads = _leads(*(figures[column.index] for column in (start, step, price)))
+        if leads or _never_reckoned(start, price, figures):
             roles |= {start.index: Role.LIST_PRICE, step.index: Role.CHANGE}
             if not named:
                 roles[price.index] = Role.PRICE
+    roles |= _summed_up(prices, between, figures)
     return [replace(column, role=roles[column.index]) if column.index in roles else column for column in columns]
 
 
 def _may_start(column: Column) -> bool:
     """'List', and 'Current' under no known word beside a price called 'New'."""
     return column.role is Role.LIST_PRICE or (column.role is None and bool(column.heads) and not _says_more(column))
+
+
+def _is_larger(start: _Figures, step: _Figures) -> bool:
+    """The sum says nothing of which of its parts is put on top of which: the small one is."""
+    return all(abs(step[row]) < start[row] for row in start.keys() & step.keys() if start[row] > 0)
+
+
+def _summed_up(prices: list[Column], between: list[Column], figures: Mapping[int, _Figures]) -> dict[int, Role]:
+    """'Base | Energy | Fibre adder | Price': all that stands between a start and a price leads to it together."""
+    roles: dict[int, Role] = {}
+    for start, price in product(prices, prices):
+        steps = [column for column in between if start.index < column.index < price.index]
+        if len(steps) < _SEVERAL:
+            continue
+        summed: dict[int, Decimal] = {}
+        for step in steps:
+            for row, figure in figures[step.index].items():
+                summed[row] = summed.get(row, Decimal(0)) + figure
+        if _is_larger(figures[start.index], summed) and _leads(figures[start.index], summed, figures[price.index]):
+            roles |= {start.index: Role.LIST_PRICE, **{step.index: Role.CHANGE for step in steps}}
+    return roles
+
+
+_SEVERAL = 2
 
 
 def _never_reckoned(start: Column, price: Column, figures: Mapping[int, _Figures]) -> bool:

@@ -14,6 +14,7 @@ from tracker.intake.values.halves import halves_of
 from tracker.intake.values.money import PriceText, one_of_two, price_text
 from tracker.intake.values.numbers import NumberReading, crowns_and_ore, number_readings, settled
 from tracker.intake.values.tax import names_tax
+from tracker.intake.words.lists import words
 from tracker.trade.offer import NoteCode
 
 
@@ -126,8 +127,8 @@ def is_price(amount: Decimal) -> bool:
 
 
 def _not_positive(text: str) -> PriceCell:
-    words = f"The price is {text}, and a price must be above nothing. Ask the vendor for it."
-    return PriceCell(Standing.REFUSED, code=NoteCode.PRICE_NOT_POSITIVE, text=words)
+    told = f"The price is {text}, and a price must be above nothing. Ask the vendor for it."
+    return PriceCell(Standing.REFUSED, code=NoteCode.PRICE_NOT_POSITIVE, text=told)
 
 
 def _no_price(text: str) -> PriceCell:
@@ -136,6 +137,8 @@ def _no_price(text: str) -> PriceCell:
 
 
 def _text(cell: Cell, sign: str | None, crowns: bool) -> PriceCell:
+    if _shows_error(cell.text):
+        return _faulty(cell._replace(fault=CellFault.ERROR))
     if len(cell.text.strip()) > 2 and set(cell.text.strip()) == {"#"}:
         return _unread("The cell shows no figure, as its column was too narrow when the file was made. Ask the vendor.")
     amount = crowns_and_ore(cell.text.strip()) if crowns else None
@@ -152,6 +155,11 @@ def _text(cell: Cell, sign: str | None, crowns: bool) -> PriceCell:
     if said.rest:
         return _unread(f"“{said.rest}” in “{cell.text.strip()}” is not understood.")
     return _amount(said, sign)
+
+
+def _shows_error(text: str) -> bool:
+    """'#REF!' in a CSV file, where an error is a text like any other."""
+    return text.lstrip()[:1] in ("#", "E") and text.strip() in words("error_texts")["any"]
 
 
 def _is_tax(text: str) -> bool:
