@@ -93,6 +93,15 @@ def test_inches_below_a_word_for_width_are_no_caliper(head, caliper):
     assert next(iter(lines(rows).values())).offer.caliper_um == caliper
 
 
+@pytest.mark.parametrize(("first", "second"), [("Dicke", "Bahn"), ("Ep.", "Machine"), ("Thickness", "Slit")])
+def test_millimetres_that_no_board_is_thick_are_a_width_beside_those_that_one_is(first, second):
+    heads = [["EUR/tonne"], ["Sorte", first, "g/m²", second, "Preis"], [None, "mm", None, "mm", None]]
+    found = lines([*heads, ["GC1", 0.41, 250, 1020, 1214], ["GD2", 0.45, 350, 1200, 900]])
+    assert [line.offer.caliper_um for line in found.values()] == [410, 450]
+    alone = lines([*heads, ["GC1", None, 250, 1020, 1214], ["GD2", None, 350, 1200, 900]])
+    assert not any(line.offer.caliper_um for line in alone.values())
+
+
 @pytest.mark.parametrize(
     ("text", "grades", "sides"),
     [

@@ -36,6 +36,7 @@ from tracker.intake.columns.prices import price_columns
 from tracker.intake.columns.steps import without_steps
 from tracker.intake.columns.units_beside import counts_of_units, units_of_quantities, with_units_beside
 from tracker.intake.columns.unread_weights import weighed_by_figures
+from tracker.intake.columns.widths import without_widths
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, head_text
 from tracker.intake.tables.table import HeadedColumn, Table, Words
@@ -58,6 +59,7 @@ def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
     columns = [_column(headed, samples[headed.index]) for headed in with_units_beside(table.columns, samples)]
     columns = [weighed(column, columns) for column in columns]
     columns = [beside_prices(column, columns) for column in columns]
+    columns = without_widths(columns, samples)
     columns = [told_from_payment(column, columns, samples[column.index]) for column in columns]
     columns = [waiting(column, columns, samples[column.index]) for column in columns]
     columns = [like_its_group(column, columns, samples[column.index]) for column in columns]
