@@ -32,7 +32,7 @@ def test_an_address_abroad_leaves_a_bare_dollar_open(letterhead):
     [
         "1200 Pine Avenue, Ontario, California", "Ontario, CA 91761", "12 Canada Street, Brindle, New York",
         "Toronto, Ohio 43964", "Phone 608-555-0144", "sales@larchriver.us", "1400 Calle Alta, Brindle, California",
-        "+45.50 per 1,000 lb", "ch. 4 of our terms",
+        "+45.50 per 1,000 lb", "ch. 4 of our terms", "Santa Brindle, New Mexico", "Ships from Vancouver, Washington",
     ],
 )  # fmt: skip
 def test_places_of_the_united_states_with_a_name_from_abroad_do_not(letterhead):

@@ -25,6 +25,7 @@ def offer_below(*texts):
         ("Preise frei Haus. Endet am 30.09.2026.", date(2026, 9, 30)),
         ("Delivered prices, EUR per tonne, to end of April 2027", date(2027, 4, 30)),
         ("Fritt kund, priser gäller till och med 31/12 2026, lev. 3 veckor", date(2026, 12, 31)),
+        ("Priserna gäller t.o.m. 25/6 2026", date(2026, 6, 25)),
         ("Price list, EUR per tonne, to 1 April 2027", None), ("Our year ends June 30, 2026", None),
         ("Sheets 1/2 2000 per pallet, valid until stocks run out", None),
     ],
@@ -53,6 +54,8 @@ def test_words_for_the_smallest_order(text, kg):
         ("All weights g/m². Lead 5 to 6 weeks", (35, 42)), ("Delivered prices in euros; 10 to 14 days", (10, 14)),
         ("Départ usine (EXW) - délai 10 à 15 jours - valable jusqu'au 15/09/2026", (10, 15)),
         ("Fritt kund, SEK per ton, lev. 3-4 veckor", (21, 28)),
+        ("Prix franco. Prévoir 15 jours.", (15, 15)), ("Preise frei Haus. Bitte 3 Wochen einplanen.", (21, 21)),
+        ("Delivered. Allow 14 days for claims.", None),
         ("Delivered prices in euros; 10 days", None), ("Delivered prices in euros; 30 to 60 days", None),
     ],
 )  # fmt: skip
