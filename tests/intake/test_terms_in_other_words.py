@@ -77,3 +77,13 @@ def test_words_for_delivery_to_the_buyer(text, delivered):
 def test_good_to_heads_a_column_of_last_days():
     rows = [[*HEAD, "Good to"], [*GC1, "05/28/2026"], ["GC2", 400, 250, 1050, "06/05/2026"]]
     assert [line.offer.valid_until for line in lines(rows).values()] == [date(2026, 5, 28), date(2026, 6, 5)]
+
+
+def test_terms_in_line_with_the_vendor_are_the_list_s_and_over_a_price_that_price_s():
+    heads = ["Code", "Board", "gsm", "µm", "€ per tonne"]
+    letterhead = ["Brindle Board Materials", None, "ex works Cork", "valid until 30 June 2026"]
+    (line,) = lines([letterhead, heads, ["X1", *GC1[:1], 300, 450, 1180]]).values()
+    assert (line.offer.delivered, line.offer.valid_until) == (False, date(2026, 6, 30))
+    grouped = [["Board materials", None, None, "ex works", "delivered"], ["Board", "gsm", "µm", "€/tonne", "€/tonne"]]
+    found = lines([*grouped, ["GC1", 300, 450, 1180, 1220]]).values()
+    assert [line.offer.delivered for line in found] == [False, True]

@@ -1,10 +1,15 @@
 """Lines of the letterhead right above a header: they look like its groups, and head no column."""
 
+from tracker.intake.grid import Cell
+from tracker.intake.tables.heads import Head, head_of
 from tracker.intake.tables.view import View
 from tracker.intake.values.company import company_name
+from tracker.intake.values.delivery import delivery_text
+from tracker.intake.values.lead import lead_text
 from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import SaysDate, statements
+from tracker.intake.values.validity import validity
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import tokens_of
 
@@ -20,7 +25,26 @@ def is_letterhead(view: View, row: int) -> bool:
     firms = [place for place, text in enumerate(texts) if _names_a_firm(text)]
     if firms:
         return len(firms) == 1 and (firms[0] == 0 or (firms[0] == 1 and _leads_to_a_firm(texts[0])))
-    return any(map(str.isdigit, texts[0])) and bool(phrases("list_names").at(tokens_of(texts[0]), 0))
+    named = any(map(str.isdigit, texts[0])) and bool(phrases("list_names").at(tokens_of(texts[0]), 0))
+    return named or _followed_by_terms(view, row)
+
+
+def _followed_by_terms(view: View, row: int) -> bool:
+    """'Board Materials | | ex works Cork | 5 days': terms of the list, none of them over a price."""
+    (_, first), *others = sorted(view.rows[row].items())
+    below = view.rows.get(row + 1, {})
+    priced = [column for column, _ in others if (head := _head_below(below, column)) is None or head.price]
+    return not priced and not _heads_plainly(first.text) and all(_is_term(cell.text) for _, cell in others)
+
+
+def _head_below(below: dict[int, Cell], column: int) -> Head | None:
+    return head_of(below[column]) if column in below else None
+
+
+def _is_term(text: str) -> bool:
+    """Delivery, how long it takes, or until when a price holds."""
+    held = validity(text)
+    return delivery_text(text) is not None or lead_text(text) is not None or (held is not None and not held.unread)
 
 
 def is_stamped(view: View, row: int) -> bool:
@@ -37,8 +61,12 @@ _FEWEST = 2
 
 def _names_a_firm(text: str) -> bool:
     """A column's plain head may be written as a name, and end in a word of the trade: 'NATURE DU CARTON'."""
+    return company_name(text) is not None and not _heads_plainly(text)
+
+
+def _heads_plainly(text: str) -> bool:
     roles = header_roles(text)
-    return company_name(text) is not None and not (roles and roles[0].strength >= _PLAINLY)
+    return bool(roles) and roles[0].strength >= _PLAINLY
 
 
 def _leads_to_a_firm(text: str) -> bool:
