@@ -10,7 +10,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from tests.intake.sheets import book, grid
+from tests.intake.sheets import book, grid, lines
 from tracker.intake.read import read_workbook
 from tracker.trade.offer import Answers
 
@@ -344,3 +344,27 @@ def test_one_garbled_price_is_asked_and_the_others_stand(make, text):
 def test_the_order_sizes_in_the_heads_are_read():
     bounds = {told[9:11] for told in facts(european()).values()}
     assert bounds == {(None, 5000), (5000, None)}
+
+
+def test_an_empty_row_within_a_header_parts_nothing_of_it():
+    heads = [["Sort", "g/m²", "µm", "Price / tonne"], [], [None, None, None, "£", "€"]]
+    found = lines([*heads, ["GC1", 230, 370, 1240, 1438], ["GD3", 350, 430, 798, 926]])
+    assert [(line.offer.grammage_gsm, line.offer.grammage_from) for line in found.values()] == [
+        (230, "quoted"), (230, "quoted"), (350, "quoted"), (350, "quoted"),
+    ]  # fmt: skip
+
+
+def test_a_header_without_figures_above_another_whole_one_is_left_apart():
+    rows = [["Grade", "µm", "g/m²", "EUR/tonne"], [], ["Board", "gsm", "mic", "EUR/tonne"], ["GC1", 230, 370, 1240]]
+    assert [line.offer.grammage_gsm for line in lines(rows).values()] == [230]
+
+
+def test_a_shorter_list_behind_an_empty_column_is_read_beside_a_longer_one():
+    heads = ["Grade", None, "pt", "lb/MSF", "$/ST", None, "Grade", "pt", "lb/MSF", "$/ST"]
+    rows = [
+        ["ROLLS", None, None, None, None, None, "SHEETS"], heads,
+        ["SBS C1S", None, 14, 60, 1290, None, "SBS C1S", 14, 60, 1390],
+        ["SBS C1S", None, 16, 64, 1280, None, "SBS C1S", 18, 66, 1380],
+        ["CRB C1S", None, 18, 71, 946], ["CRB C1S", None, 24, 95, 934], ["URB", None, 26, 92, 722],
+    ]  # fmt: skip
+    assert {"E3", "E4", "E5", "E6", "E7", "J3", "J4"} == set(lines(rows))

@@ -22,7 +22,7 @@ from tracker.intake.tables.two_lines import with_second_lines
 from tracker.intake.tables.unit_rows import priced_anew
 from tracker.intake.tables.view import View, part_of, turned
 from tracker.intake.tables.words import words_of
-from tracker.intake.tables.zones import Zone, measured_anew, zone_at
+from tracker.intake.tables.zones import Zone, measured_anew, whole_heads, zone_at
 
 _LOOKED_AT = 60
 
@@ -163,11 +163,12 @@ def _zone_tables(band: View, zone: Zone, rows: list[int]) -> tuple[list[Table], 
 
 def _told_whole(part: View, rows: list[int], valued: frozenset[int]) -> tuple[View, Body]:
     """The rows below a header, each board on one line."""
-    body = body_of(part, [row for row in rows if row in part.rows], valued)
-    joined = with_second_lines(part, rows, body)
+    own = [row for row in rows if row in part.rows]
+    body = body_of(part, own, valued)
+    joined = with_second_lines(part, own, body)
     if joined is None:
-        return part, with_lines_below(part, rows, body, valued)
-    return joined, body_of(joined, [row for row in rows if row in joined.rows], valued)
+        return part, with_lines_below(part, own, body, valued)
+    return joined, body_of(joined, [row for row in own if row in joined.rows], valued)
 
 
 def _with_unheaded(band: View, zone: Zone, rows: list[int]) -> list[HeadedColumn]:
@@ -235,7 +236,7 @@ def _zones_with_figures(band: View) -> list[Zone]:
     """The header zones that figures stand under; words that only looked like a header go back to being words."""
     skipped: set[int] = set()
     while True:
-        zones = _zones(band, skipped)
+        zones = whole_heads(band, _zones(band, skipped))
         barren = {zone.main for place, zone in enumerate(zones) if not _figures_under(band, zones, place)}
         if not barren:
             return zones

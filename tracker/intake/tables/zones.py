@@ -3,6 +3,7 @@
 A zone is only a candidate until data stand below it; that is checked where the tables are put together.
 """
 
+from bisect import bisect_right
 from dataclasses import dataclass, field
 
 from tracker.intake.grid import Cell
@@ -55,6 +56,31 @@ def zone_at(view: View, row: int, below: int) -> Zone | None:
     if lines is not None:
         zone.top, zone.columns = lines.top, [lines.over(column) for column in zone.columns]
     return zone if zone.columns else None
+
+
+def whole_heads(view: View, zones: list[Zone]) -> list[Zone]:
+    """'Sort | g/m² | µm | Price/t', an empty row and '£ | €': one header, of whose lower part no row names a board."""
+    whole: list[Zone] = []
+    for zone in zones:
+        upper = whole[-1] if whole else None
+        if upper is None or not _goes_on_below(view, upper, zone):
+            whole.append(zone)
+            continue
+        rows = [*upper.rows, *zone.rows]
+        joined = Zone(upper.top, upper.main, zone.bottom, rows, zone.measured, headed_columns(view, rows), upper.titles)
+        whole[-1] = joined
+    return whole
+
+
+def _goes_on_below(view: View, upper: Zone, zone: Zone) -> bool:
+    """Nothing but empty rows stands between them, and what heads boards stands in the upper one alone."""
+    following = view.order[bisect_right(view.order, upper.bottom)]
+    return following == zone.top > upper.bottom + 1 and _names_board(upper) and not _names_board(zone)
+
+
+def _names_board(zone: Zone) -> bool:
+    heads = (head_of(cell) for column in zone.columns for cell in column.heads)
+    return any(head is not None and head.board for head in heads)
 
 
 def measured_anew(view: View, zone: Zone, row: int) -> Zone | None:
