@@ -368,3 +368,13 @@ def test_a_shorter_list_behind_an_empty_column_is_read_beside_a_longer_one():
         ["CRB C1S", None, 18, 71, 946], ["CRB C1S", None, 24, 95, 934], ["URB", None, 26, 92, 722],
     ]  # fmt: skip
     assert {"E3", "E4", "E5", "E6", "E7", "J3", "J4"} == set(lines(rows))
+
+
+@pytest.mark.parametrize("heads", [("Jan 26", "Feb 26", "Mar 26"), ("Jan\n26", "Feb\n26", "Mar\n26")])
+def test_what_prices_were_month_by_month_is_no_offer_on_one_line_or_two(heads):
+    rows = [
+        ["GBP per tonne"], ["Quality", "Substance, g/m²"], [None, 230, 250, 280], ["GC1", 1295, 1285, 1270],
+        ["GD2", 875, 865, 850], [], ["What GD2 has cost, £ per tonne, monthly average"], [None, *heads],
+        ["GD2", 822, 826, 833],
+    ]  # fmt: skip
+    assert {"B4", "C4", "D4", "B5", "C5", "D5"} == {cell for cell, line in lines(rows).items()}

@@ -1,14 +1,19 @@
 """What a title over one of several tables is about: terms beside another board or form do not hold for this one."""
 
-from collections.abc import Iterable
+import re
+from collections.abc import Collection, Iterable
 
+from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
+from tracker.intake.tables.table import Words
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.list_boards import board_of_list
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.roles import Role
+from tracker.intake.values.statements import Statement
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import tokens_of
 
 
 def sheet_level(read: ReadTable, sheet: ReadSheet, *, alone: bool) -> Level:
@@ -16,7 +21,8 @@ def sheet_level(read: ReadTable, sheet: ReadSheet, *, alone: bool) -> Level:
 
     'Rolls, price ex works' over the first table says nothing of the one below 'Sheets 70 x 100 cm' but its currency;
     'GC1, EUR/t, 6 weeks' over the first tells what the GD2 below a title of its own is priced in, and no more. What
-    stands over a table further to the right is that table's alone, but for what it is priced in.
+    stands over a table further to the right is that table's alone, but for what it is priced in. 'Export, US$ per
+    metric ton' says nothing at all of 'Job lots', and no ton of those whose own title says a ton.
     """
     own = [words.text for words in read.table.titles]
     others = {words for other in sheet.tables if other is not read for words in other.table.titles}
@@ -24,14 +30,25 @@ def sheet_level(read: ReadTable, sheet: ReadSheet, *, alone: bool) -> Level:
     of_boards = {words for words in others if _apart(_grades([words.text]), _grades(own))}
     right = _last_column(read)
     beside = {words for words in others if words.cell.column > right}
-    texts = tuple(words for words in sheet.found.texts if words not in of_forms | of_boards | beside)
-    apart = [words for words in sheet.found.texts if words in of_forms | of_boards | beside]
+    of_parts = {words for words in others if _apart(_parts([words.text]), _parts(own))}
+    elsewhere = of_forms | of_boards | beside
+    in_units = (others if _says_basis(read.table.titles) else set()) - elsewhere
+    texts = tuple(words for words in sheet.found.texts if words not in elsewhere | in_units | of_parts)
     kept = tuple(
         said
-        for said in Level("sheet", tuple(apart)).stated
+        for said in _stated(sheet, elsewhere - of_parts)
         if isinstance(said.value, SaysCurrency) or (isinstance(said.value, SaysBasis) and not of_forms)
     )
+    kept += tuple(said for said in _stated(sheet, in_units - of_parts) if not isinstance(said.value, SaysBasis))
     return Level("sheet", texts, board=alone, beside=kept, last_row=read.table.last_row)
+
+
+def _stated(sheet: ReadSheet, among: Collection[Words]) -> tuple[Said[Statement], ...]:
+    return Level("sheet", tuple(words for words in sheet.found.texts if words in among)).stated
+
+
+def _says_basis(titles: tuple[Words, ...]) -> bool:
+    return bool(Level("title", titles).all_of(SaysBasis))
 
 
 def board_level(read: ReadTable, sheet: ReadSheet) -> Level | None:
@@ -72,6 +89,19 @@ def _last_column(read: ReadTable) -> int:
 
 def _apart(theirs: frozenset[str], own: frozenset[str]) -> bool:
     return bool(theirs) and bool(own) and not theirs & own
+
+
+_MARK = re.compile(r"\s*([A-Z]|[IVX]{1,4}|\d{1,2})[.):]\s")
+
+
+def _parts(texts: Iterable[str]) -> frozenset[str]:
+    """Which part of an offer a title begins with: 'Export', 'Job lots', or the 'B.' of a list of lists."""
+    found: set[str] = set()
+    for text in texts:
+        mark = _MARK.match(text)
+        named = phrases("list_parts").at(tokens_of(text[mark.end() :] if mark is not None else text), 0)
+        found |= {named.value} if named is not None else {mark[1]} if mark is not None else set()
+    return frozenset(found)
 
 
 def _forms(texts: Iterable[str]) -> frozenset[str]:

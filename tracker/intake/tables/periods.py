@@ -17,8 +17,8 @@ _LEFT_OVER = " .,'’/0123456789-"
 
 @lru_cache(maxsize=4096)
 def is_period(text: str) -> bool:
-    """'January', 'Q2 2026', '2025', 'Mai 26', '01.07.2026': a time and nothing else."""
-    text = text.strip()
+    """'January', 'Q2 2026', '2025', 'Mai 26', '01.07.2026': a time and nothing else, on one line or two."""
+    text = " ".join(text.split())
     if date_readings(text) or _NUMBERED.fullmatch(text):
         return True
     rest = text
