@@ -26,6 +26,8 @@ def offer_below(*texts):
         ("Delivered prices, EUR per tonne, to end of April 2027", date(2027, 4, 30)),
         ("Fritt kund, priser gäller till och med 31/12 2026, lev. 3 veckor", date(2026, 12, 31)),
         ("Priserna gäller t.o.m. 25/6 2026", date(2026, 6, 25)),
+        ("Prix (offre du 12 octobre 2026, valable 30 jours)", date(2026, 11, 11)),
+        ("Valid 9/30/2026 - 60 day term", None),
         ("Price list, EUR per tonne, to 1 April 2027", None), ("Our year ends June 30, 2026", None),
         ("Sheets 1/2 2000 per pallet, valid until stocks run out", None),
     ],

@@ -162,7 +162,8 @@ def _clause(clause: str) -> Validity | None:
     days = _days(_of_validity(clause))
     if days is not None and speaks:
         # 'Valid 9/30/2026 - 60 day term': the days behind a day right after the word are counted for something else.
-        own = len(dates) == 1 and not any(map(str.isalnum, clause[speaks[0].end : dates[0].start]))
+        behind = len(dates) == 1 and dates[0].start >= speaks[0].end
+        own = behind and not any(map(str.isalnum, clause[speaks[0].end : dates[0].start]))
         return Validity(clause, unread=True) if own else _relative(clause, days, dates)
     if speaks and len(dates) == 2 and dates[0].start >= speaks[0].end and _joins_a_span(clause, dates):
         return Validity(clause, until=dates[1])
