@@ -166,3 +166,16 @@ def test_a_quantity_below_the_boards_makes_no_charge_of_one_that_costs_as_much()
     assert {"B5", "C5", "D5"} <= {cell for cell, line in lines(rows).items() if not codes(line) & {"number-ambiguous"}}
     rows[4] = ["SBS premium white", 42, 31, 20]
     assert not any(str(line.state) == "accepted" for cell, line in lines(rows).items() if cell in ("B5", "C5", "D5"))
+
+
+@pytest.mark.parametrize("label", ["Tons shipped 2025", "Offererad volym, ton", "Planmenge (t)", "Toneladas previstas"])
+def test_a_quantity_below_the_boards_is_no_price(label):
+    rows = [["EUR/tonne"], ["Grade", "g/m²", "µm", "Net"], ["GC1", 250, 410, 1250], ["GC2", 300, 500, 1210]]
+    assert list(lines([*rows, [], [label, None, None, 420]])) == ["D3", "D4"]
+    assert "D6" in lines([*rows, [], ["Brownboard 7", None, None, 420]])
+
+
+def test_a_calendar_of_makings_offers_nothing():
+    rows = [["Calidad", "Gramaje g/m²", "Semana de fabricación", "Toneladas previstas"], ["GC1", 235, 24, 310]]
+    assert lines(rows) == {}
+    assert list(lines([[*rows[0][:2], "Precio EUR/t", rows[0][3]], ["GC1", 235, 1240, 310]])) == ["C2"]
