@@ -179,3 +179,22 @@ def test_a_calendar_of_makings_offers_nothing():
     rows = [["Calidad", "Gramaje g/m²", "Semana de fabricación", "Toneladas previstas"], ["GC1", 235, 24, 310]]
     assert lines(rows) == {}
     assert list(lines([[*rows[0][:2], "Precio EUR/t", rows[0][3]], ["GC1", 235, 1240, 310]])) == ["C2"]
+
+
+@pytest.mark.parametrize(
+    ("said", "delivered"),
+    [
+        ("Prix franco, contact : service commercial, poste 2", [True, True]), ("Poste 2 : franco", [None, True]),
+    ],
+)  # fmt: skip
+def test_the_number_of_a_telephone_is_that_of_no_line(said, delivered):
+    rows = [["Poste", "Qualité", "g/m²", "µm", "€ / tonne"], [1, "GC1", 250, 410, 1250], [2, "GC2", 300, 500, 1210]]
+    assert [line.offer.delivered for line in lines([[said], [], *rows]).values()] == delivered
+
+
+def test_a_price_to_be_asked_for_heads_no_table():
+    rows = [
+        ["Descripción", "Espesor", "Gramaje", "Precio neto"], ["GC1", "355 µm", "215 g/m²", "1.160,00 EUR / 1000 kg"],
+        ["GC1", "475 µm", "300 g/m²", "a cons."], ["GC1", "540 µm", "350 g/m²", "386,04 EUR por mil m²"],
+    ]  # fmt: skip
+    assert {cell: str(line.state) for cell, line in lines(rows).items()} == {"D2": "accepted", "D4": "accepted"}

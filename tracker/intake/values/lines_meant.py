@@ -74,6 +74,9 @@ def _by_number(text: str) -> LinesMeant | None:
         counted = _count(behind)
         if counted is None or _of_all(text[: match.end]):
             continue
+        if phrases("contact").find(text[max(0, match.start - _NEAR) : match.start]):
+            # 'Contact : service commercial, poste 218' is a telephone's.
+            continue
         rest, numbers = behind[counted.end() :], _counted(counted[1])
         excepted = _ending(before, "excepted")
         if excepted is not None:
