@@ -182,14 +182,15 @@ def test_a_calendar_of_makings_offers_nothing():
 
 
 @pytest.mark.parametrize(
-    ("said", "delivered"),
+    ("said", "leads"),
     [
-        ("Prix franco, contact : service commercial, poste 2", [True, True]), ("Poste 2 : franco", [None, True]),
+        ("Délai 3 semaines, contact : service commercial, poste 2", [(21, 21), (21, 21)]),
+        ("Poste 2 : délai 3 semaines", [None, (21, 21)]),
     ],
 )  # fmt: skip
-def test_the_number_of_a_telephone_is_that_of_no_line(said, delivered):
-    rows = [["Poste", "Qualité", "g/m²", "µm", "€ / tonne"], [1, "GC1", 250, 410, 1250], [2, "GC2", 300, 500, 1210]]
-    assert [line.offer.delivered for line in lines([[said], [], *rows]).values()] == delivered
+def test_the_number_of_a_telephone_is_that_of_no_line(said, leads):
+    rows = [["Pos.", "Qualité", "g/m²", "µm", "€ / tonne"], [1, "GC1", 250, 410, 1250], [2, "GC2", 300, 500, 1210]]
+    assert [line.offer.lead_days for line in lines([[said], [], *rows]).values()] == leads
 
 
 def test_a_price_to_be_asked_for_heads_no_table():

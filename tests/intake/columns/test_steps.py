@@ -75,3 +75,11 @@ def test_several_steps_lead_to_the_price_together():
 def test_the_smaller_part_of_a_sum_is_what_is_put_on_top():
     found = _offered(("Base price", "Paper", "Final price"), (1180, 35, 1215), (1150, 35, 1185), (770, 22.5, 792.5))
     assert set(found) == {"F3", "F4", "F5"}
+
+
+def test_a_charge_behind_a_rebate_is_in_the_net_price_where_the_figures_show_it():
+    heads = ("List price", "Rebate %", "Energy surcharge", "Net price")
+    found = _offered(heads, (1250, 4, 30, 1230), (1200, 4, 30, 1182), (900, 5, 20, 875))
+    assert [(line.offer.price, line.offer.charges) for line in found.values()] == [(1230, ()), (1182, ()), (875, ())]
+    found = _offered(heads, (1250, 4, 30, 1200), (1200, 4, 30, 1152), (900, 5, 20, 855))
+    assert [len(line.offer.charges) for line in found.values()] == [1, 1, 1]

@@ -56,7 +56,7 @@ def without_steps(columns: list[Column], table: Table) -> list[Column]:
             roles |= {start.index: Role.LIST_PRICE, step.index: Role.CHANGE}
             if not named:
                 roles[price.index] = Role.PRICE
-    roles |= _summed_up(prices, between, figures)
+    roles |= _summed_up(starts, between, prices, figures) | _after_discount(columns, starts, between, prices, table)
     return [replace(column, role=roles[column.index]) if column.index in roles else column for column in columns]
 
 
@@ -70,18 +70,42 @@ def _is_larger(start: _Figures, step: _Figures) -> bool:
     return all(abs(step[row]) < start[row] for row in start.keys() & step.keys() if start[row] > 0)
 
 
-def _summed_up(prices: list[Column], between: list[Column], figures: Mapping[int, _Figures]) -> dict[int, Role]:
+def _summed_up(
+    starts: list[Column], between: list[Column], prices: list[Column], figures: Mapping[int, _Figures]
+) -> dict[int, Role]:
     """'Base | Energy | Fibre adder | Price': all that stands between a start and a price leads to it together."""
     roles: dict[int, Role] = {}
-    for start, price in product(prices, prices):
+    for start, price in product(starts, prices):
         steps = [column for column in between if start.index < column.index < price.index]
-        if len(steps) < _SEVERAL:
+        summed = _sum([figures[step.index] for step in steps])
+        larger = len(steps) >= _SEVERAL and _is_larger(figures[start.index], summed)
+        if larger and _leads(figures[start.index], summed, figures[price.index]):
+            roles |= {start.index: Role.LIST_PRICE, **{step.index: Role.CHANGE for step in steps}}
+    return roles
+
+
+def _sum(steps: list[_Figures]) -> dict[int, Decimal]:
+    rows = {row for step in steps for row in step}
+    return {row: sum((step.get(row, Decimal(0)) for step in steps), Decimal(0)) for row in rows}
+
+
+def _after_discount(
+    columns: list[Column], starts: list[Column], between: list[Column], prices: list[Column], table: Table
+) -> dict[int, Role]:
+    """'List | Rebate 4 % | Energy | Net': the rebate taken off, the energy put on, which the net price bears then."""
+    roles: dict[int, Role] = {}
+    discounts = [column for column in columns if column.role is Role.DISCOUNT]
+    for start, discount, price in product(starts, discounts, prices):
+        steps = [column for column in between if start.index < column.index < price.index and column not in discounts]
+        if not steps or not start.index < discount.index < price.index:
             continue
-        summed: dict[int, Decimal] = {}
-        for step in steps:
-            for row, figure in figures[step.index].items():
-                summed[row] = summed.get(row, Decimal(0)) + figure
-        if _is_larger(figures[start.index], summed) and _leads(figures[start.index], summed, figures[price.index]):
+        first, share, last = (_figures(table, column) for column in (start, discount, price))
+        summed = _sum([_figures(table, step) for step in steps])
+        rows = [row for row in last if first.get(row) and share.get(row) is not None]
+        told = [row for row in rows if summed.get(row, Decimal(0)) > _ROUNDED_SHARE * last[row]]
+        whole = (first[row] * (1 - _share(share[row])) + summed.get(row, Decimal(0)) - last[row] for row in rows)
+        near = (abs(rest) <= _ROUNDED_SHARE * last[row] for row, rest in zip(rows, whole, strict=True))
+        if len(told) >= _FEWEST_ROWS and all(near):
             roles |= {start.index: Role.LIST_PRICE, **{step.index: Role.CHANGE for step in steps}}
     return roles
 
