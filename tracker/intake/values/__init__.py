@@ -19,9 +19,9 @@ orders       masses, brackets, brackets_in_kg, worded_brackets, loads, loads_cha
 time         dates, validity, open_validity, lead, lead_sentences, lead_by_itself, lead_remarked, lead_unread
 freight      delivery, freight_of_prices, charges, charge_names, relieved_charges
 heads        header, role_words, roles, column_legend
-whose        company
+whose        company, addresses
 notes        statements, clauses, denials, unless, legends, board_words, boards_meant, boards_named, lines_meant,
-             list_boards, line_defaults, open_headings, list_age, old_prices, no_offers, change_logs, withdrawn,
-             price_sentences, price_changes, price_rises, reductions, discounts
+             list_boards, totals, line_defaults, open_headings, list_age, old_prices, no_offers, change_logs,
+             withdrawn, price_sentences, price_changes, price_rises, reductions, discounts
 prose        price_within, priced_prose
 """
