@@ -55,6 +55,7 @@ _COUNTED = re.compile(
     rf"\s*(?:n[or]?\.?|n[°º]|#|:)?\s*(\d{{1,4}}(?:\s*{_JOINED}\s*\d{{1,4}})*)(?![\d.,/]*\d|\s*[^\W\d_]?[%°\"'])"
 )
 _FIGURE = re.compile(r"\d+")
+_NEAR = 40
 _SPAN = re.compile(r"(\d+)\s*(?:[-–]|\b(?:to|bis|à|a|till)\b)\s*(\d+)")
 _LONGEST_SPAN = 200
 
