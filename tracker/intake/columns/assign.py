@@ -14,6 +14,7 @@ from tracker.intake.columns.beside import (
     starts_a_discount,
     unheaded_remarks,
     weighed,
+    weighs_the_lot,
     without_axis_words,
 )
 from tracker.intake.columns.breaks import breaks_of_boards
@@ -59,6 +60,7 @@ def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
     columns = [_column(headed, samples[headed.index]) for headed in with_units_beside(table.columns, samples)]
     columns = [weighed(column, columns) for column in columns]
     columns = [beside_prices(column, columns) for column in columns]
+    columns = [weighs_the_lot(column, columns, samples) for column in columns]
     columns = without_widths(columns, samples)
     columns = [told_from_payment(column, columns, samples[column.index]) for column in columns]
     columns = [waiting(column, columns, samples[column.index]) for column in columns]

@@ -11,6 +11,7 @@ from tracker.intake.columns.unnamed import close_by_row
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, head_of
 from tracker.intake.values.header import without_unit
+from tracker.intake.values.masses import mass_units
 from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis
@@ -42,6 +43,30 @@ def beside_prices(column: Column, columns: list[Column]) -> Column:
     others = [other for other in columns if other is not column and other.role in PRICE_ROLES]
     plain = any(any(by_words(head) or head.currency for head in other.said) for other in others)
     return replace(column, role=role) if role is not None and plain else column
+
+
+def weighs_the_lot(column: Column, columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> Column:
+    """'kg' beside '€/kg', 'Weight lb' beside 'lb/MSF': how much there is of it, where its figures are no board's
+    price or weight."""
+    if not column.mass_units or column.currencies or any(head.currency for head in column.said):
+        return column
+    if column.role is Role.PRICE and not any(by_words(head) and head.basis is None for head in column.said):
+        priced = [other for other in columns if other.role in PRICE_ROLES and other.currencies]
+        figures = samples[column.index]
+        apart = priced and not any(close_by_row(figures, samples[other.index], 1) for other in priced)
+        return replace(column, role=Role.STOCK) if apart and mass_units(column.said[-1].text) else column
+    if column.role is Role.WEIGHT and any(other.role is Role.WEIGHT and _on_area(other) for other in columns):
+        heaviest = max(_by_row(samples[column.index]).values(), default=Decimal(0))
+        return replace(column, role=Role.STOCK) if not _on_area(column) and heaviest > _HEAVIEST else column
+    return column
+
+
+def _on_area(column: Column) -> bool:
+    return len(column.weight_units) == 1
+
+
+_HEAVIEST = Decimal(1500)
+"""No board weighs so much in any unit; common practice, no source."""
 
 
 def beside_charges(column: Column, columns: list[Column], cells: Sequence[Cell]) -> Column:

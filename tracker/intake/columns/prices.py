@@ -26,6 +26,7 @@ from tracker.intake.columns.paired import not_told_apart, sizes_before, without_
 from tracker.intake.columns.price_ranges import ranged_prices
 from tracker.intake.columns.shared_units import with_shared_units
 from tracker.intake.columns.unnamed import amount_per_unit, doubt_of, from_a_day, priced_alike, unnamed_figures
+from tracker.intake.columns.vendors_beside import with_vendors_beside
 from tracker.intake.columns.withheld import withheld_figures
 from tracker.intake.grid import Cell
 from tracker.intake.tables.table import Words
@@ -90,7 +91,7 @@ def price_columns(
             for price in (_price_column(column, kind, axes),)
         ]
     )
-    found.prices = with_shared_units(prices, found.board, samples)
+    found.prices = with_shared_units(with_vendors_beside(prices), found.board, samples)
     found.by_role = _without_prices(without_sizes(found, sizes), kinds)
     found.doubt = _doubt(found, unsure)
     return found

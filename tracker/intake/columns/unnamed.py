@@ -17,7 +17,7 @@ from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import Role
 from tracker.intake.words.lists import phrases
 
-_LENT_TO_PRICES = (None, Role.STOCK, Role.FORM, Role.SHEET_SIZE, Role.ITEM, Role.PRODUCT)
+_LENT_TO_PRICES = (None, Role.STOCK, Role.FORM, Role.SHEET_SIZE, Role.ITEM, Role.PRODUCT, Role.DESTINATION)
 """What a head over prices may seem to say: 'Marlpit Board' names a firm as well as a board."""
 
 UNNAMED = "no column is called a price"

@@ -256,6 +256,8 @@ def _bracket(cell: Cell, column: Column) -> Bracket:
             return Bracket(words, not_weight=_NO_UNIT)
         start = Mass((NumberReading(cell.value),), column.mass_units, words, column.lone_t)
         return Bracket(words, start=start, alone=True)
+    if not column.mass_units and number_readings(words):
+        return Bracket(words, not_weight=_NO_UNIT)
     return bracket_text(cell.text, column.mass_units) or Bracket(words, not_weight=_NOT_UNDERSTOOD)
 
 

@@ -28,12 +28,20 @@ _MAIN = frozenset({"USD", "EUR", "GBP", "CHF", "CAD", "AUD"})
 def possible_weights(
     readings: Sequence[WeightReading], caliper_um: Decimal, grade: str | None
 ) -> tuple[WeightReading, ...]:
-    """The readings that make board at this caliper; of several, those that the grade's usual density allows."""
+    """The readings that make board at this caliper; of several, those that the grade's usual density allows.
+
+    What is written in two ways is settled by neither where both are far from what the grade ever weighs.
+    """
     left = possible(readings, caliper_um)
-    if len({one.gsm for one in left}) > 1 and grade is not None:
-        low, high = usual_density(grade, caliper_um)
-        left = possible(left, caliper_um, low * Fraction(8, 10), high * Fraction(12, 10))
-    return left
+    if grade is None or len({one.gsm for one in readings}) < _SEVERAL:
+        return left
+    low, high = usual_density(grade, caliper_um)
+    if len({one.gsm for one in left}) < _SEVERAL:
+        return possible(left, caliper_um, low * Fraction(7, 10), high * Fraction(13, 10))
+    return possible(left, caliper_um, low * Fraction(8, 10), high * Fraction(12, 10))
+
+
+_SEVERAL = 2
 
 
 @lru_cache(maxsize=4096)

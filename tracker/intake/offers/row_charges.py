@@ -1,6 +1,6 @@
 """A charge in a row of its own among a table's prices: 'Energy surcharge | | 28' below the boards."""
 
-from collections.abc import Sequence
+from collections.abc import Collection, Mapping, Sequence
 from decimal import Decimal
 
 from tracker.intake.grid import Cell
@@ -8,6 +8,7 @@ from tracker.intake.offers.price_cell import is_price
 from tracker.intake.values.charge_names import ChargeKind
 from tracker.intake.values.charges import ChargeWords, charge_header, find_charges
 from tracker.intake.values.grade import find_grade
+from tracker.intake.values.money import price_unit
 from tracker.intake.values.numbers import NumberReading
 from tracker.intake.words.lists import phrases
 
@@ -29,6 +30,21 @@ def charge_of_row(label: Cell, figures: Sequence[Cell]) -> ChargeWords | None:
     rates = {_rate(cell, head) for cell in charged}
     rate = rates.pop() if len(rates) == 1 else None
     return rate or ChargeWords(head.kind, head.label)
+
+
+def has_figure(cell: Cell) -> bool:
+    return any(map(str.isdigit, cell.text))
+
+
+def with_unit_beside(cells: Mapping[int, Cell], index: int, priced: Collection[int]) -> Cell:
+    """A charge's figure with its unit, where that stands in the next cell and not below a price: '95 | EUR/t'."""
+    cell, beside = cells[index], cells.get(index + 1)
+    if beside is None or index + 1 in priced or not isinstance(cell.value, Decimal) or has_figure(beside):
+        return cell
+    if price_unit(beside.text) is None and not any(phrases("percent").find(beside.text)) and "%" not in beside.text:
+        return cell
+    text = f"{cell.text.strip()} {beside.text.strip()}"
+    return cell._replace(value=text, text=text)
 
 
 def _rate(cell: Cell, head: ChargeWords) -> ChargeWords | None:

@@ -9,7 +9,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.asides import begin_a_group
 from tracker.intake.offers.neighbours import Neighbours
 from tracker.intake.offers.outdated import age_of_cells, columns_beside
-from tracker.intake.offers.row_charges import charge_of_row
+from tracker.intake.offers.row_charges import charge_of_row, has_figure, with_unit_beside
 from tracker.intake.offers.row_labels import (
     RowKind,
     heads_charges,
@@ -208,17 +208,16 @@ class Rows:
 
     def _state_charge(self, row: BodyRow, cells: dict[int, Cell], label: Cell) -> None:
         words = _said(cells, label)
-        below = [
-            index for index in sorted(self._offered) if index in cells and any(map(str.isdigit, cells[index].text))
-        ]
+        below = [index for index in sorted(self._offered) if index in cells and has_figure(cells[index])]
         if 0 < len(below) < len(self._offered):
             for index in below:
-                own = charge_of_row(label, [cells[index]])
+                own = charge_of_row(label, [with_unit_beside(cells, index, self._priced)])
                 if own is not None:
                     self.charges_of.setdefault(index, []).append(Said(own, at(label), words))
             return
         self.stated.append(Words(self._table.view.sheet, row.index, label, words))
-        charge = charge_of_row(label, [cells[index] for index in sorted(self._priced) if index in cells])
+        figures = [with_unit_beside(cells, index, self._priced) for index in sorted(self._priced) if index in cells]
+        charge = charge_of_row(label, figures)
         if charge is not None:
             self.charges.append(Said(charge, at(label), words))
 
@@ -240,10 +239,6 @@ class Rows:
             return ""
         board = any(column.index in cells for column in self._columns.of(*BOARD))
         return "" if board else "figures without a board"
-
-
-def _has_figure(cell: Cell) -> bool:
-    return any(map(str.isdigit, cell.text))
 
 
 @lru_cache(maxsize=4096)

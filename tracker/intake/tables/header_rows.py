@@ -63,9 +63,16 @@ def asked_and_answered(view: View, row: int, heads: list[Head]) -> bool:
     # With boards at their left, these are the heads of two columns.
     beneath = [min(view.rows[other]) for other in (row + 1, row + 2) if other in view.rows]
     by_terms = heads[0].role is Role.DELIVERY_TERMS and find_delivery(answer.text) is not None
-    by_unit = heads[0].role in _ASKS and heads[1].unit
+    by_unit = heads[0].role in _ASKS and heads[1].unit and not _heads_figures(view, row, answer)
     by_date = heads[0].role in _DATED and heads[1].across == "period"
     return (by_terms or by_unit or by_date) and all(left >= edge for left in beneath)
+
+
+def _heads_figures(view: View, row: int, cell: Cell) -> bool:
+    """'A. ROLLS | | | $/ST': a unit over the figures of a column that the header below leaves without a head."""
+    column = next(column for column, found in view.rows[row].items() if found is cell)
+    below, under = view.rows.get(row + 1, {}), view.rows.get(row + 2, {})
+    return len(below) > 2 and column not in below and column in under and looks_priced(under[column])
 
 
 _ASKS = frozenset({Role.CURRENCY, Role.BASIS})

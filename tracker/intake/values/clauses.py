@@ -16,7 +16,8 @@ def clauses(text: str) -> list[str]:
     for match in _CLAUSE.finditer(text):
         if match.group()[0] == "." and _abbreviation(text, match.start()):
             continue
-        if match.group().strip() in "–—" and _spans_time(text[start : match.start()], text[match.end() :]):
+        before, behind = text[start : match.start()], text[match.end() :]
+        if match.group().strip() in "–—" and (_spans_time(before, behind) or _spans_figures(before, behind)):
             continue
         pieces.append(text[start : match.start()])
         start = match.end()
@@ -30,6 +31,12 @@ def _spans_time(before: str, behind: str) -> bool:
     behind_a_month = bool(found) and phrases("months").at(found, len(found) - 1) is not None
     figures = re.search(r"\d[./]\d{1,4}\.?$|\d{4}-\d\d-\d\d$", before) is not None
     return (behind_a_month or figures) and re.match(r"\d{1,2}\b|\d{4}-\d\d-\d\d\b", behind) is not None
+
+
+def _spans_figures(before: str, behind: str) -> bool:
+    """'3 – 4 weeks': two small figures, the second the larger one."""
+    low, high = re.search(r"(?<![\d.,])\d{1,2}$", before), re.match(r"(\d{1,3})(?![\d.,]\d)\s*[^\W\d]", behind)
+    return low is not None and high is not None and int(low.group()) < int(high[1])
 
 
 _DAY_AND_MONTH = re.compile(r"(?<![\d.])\d{1,2}\.\d{1,2}$")

@@ -14,6 +14,8 @@ _BREAK = re.compile(r"\s[-–—|•·*]\s|[|•;\n]|,(?!\s*(?:Inc|LLC|Ltd|L\.?L
 _LONGEST = 60
 _FORMS_IN_SMALL_LETTERS = frozenset({"gmbh", "plc", "mbh", "ltée", "eg"})
 _LABELS = frozenset({"label", "signs"})
+_STATES_TOO = frozenset({"NV", "CO", "AS"})
+"""Legal forms that are the postal letters of American states and territories as well."""
 _BEFORE_KILOGRAM = frozenset("0123456789/")
 
 
@@ -28,7 +30,7 @@ def company_name(text: str) -> str | None:
 
 
 # 'RFQ 26-311 Paperboard' is the number of a paper; a firm may have a single figure in its name.
-_NUMBERED = re.compile(r"\d\d|\d-\d")
+_OF_A_PAPER = re.compile(r"\d\d|\d-\d")
 _IN_BRACKETS = re.compile(r"\((?P<label>[^()]{4,40})\)")
 
 
@@ -65,7 +67,7 @@ def _headed_company(text: str) -> str | None:
     if ends:
         name = head[: _end_of_form(head, ends)].strip(" ,")
         return name if _is_name(head[: ends[0].start].strip(" ,") + " Ltd", may_name_board=True) else None
-    if not (_ends_in_trade_word(head) or _begins_as_firm(head)) or not _is_name(head) or _NUMBERED.search(head):
+    if not (_ends_in_trade_word(head) or _begins_as_firm(head)) or not _is_name(head) or _OF_A_PAPER.search(head):
         return None
     # 'FOB Mill' and 'Unbleached Kraft Paperboard' end in a word of the trade too.
     return None if find_delivery(head) is not None or _is_board(head) else head
@@ -131,6 +133,9 @@ def _written_as_form(head: str, match: Found[str]) -> bool:
     if head[match.start : match.end] == "KG" and head[: match.start].rstrip()[-1:] in _BEFORE_KILOGRAM:
         return False
     form = head[match.start : match.end]
+    if form in _STATES_TOO and " " not in head[: match.start].strip():
+        # 'Reno NV' is a place.
+        return False
     if _NUMBERED.match(head[match.end :]):
         # The SA of 'Supply Agreement SA-27-014' begins a number.
         return False

@@ -145,6 +145,9 @@ def _beside_currency(text: str) -> PriceUnit | None:
     for match in currency_phrases().among(found):
         place = after_per(found, match.after, weak=True)
         unit = units.unit_at(found, place, text) if place < len(found) else None
+        if place == match.after and match.end - match.start == 1 and text[match.start].isalpha():
+            # 'Appendix C to the list': a letter is cents before a stroke or a word for 'per' alone.
+            continue
         # 'US$ 100' is money, 'US$/100 lb' a unit; 'in USD a box' is neither more nor less than it says.
         if unit is not None and (place > match.after or not found[place][0].isdigit()):
             words_ = text[match.start : found[unit[1] - 1][2]]

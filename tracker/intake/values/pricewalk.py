@@ -193,11 +193,13 @@ class PriceWalk:
         return match.end
 
     def _only_a_letter(self, match: Found[tuple[str, bool]]) -> bool:
-        """'c' and 'p' are hundredths right behind a number or before a unit ('84p', 'c/lb'), not in 'P. net EUR/t'."""
+        """'c' and 'p' are hundredths right behind a number or before a unit ('84p', 'c/lb', 'c per lb'), not in
+        'P. net EUR/t' and 'Appendix C to the list'."""
         if match.end - match.start > 1 or not self.folded[match.start].isalpha():
             return False
         behind_a_number = bool(self.numbers) and self.basis is None and self.currency is None
-        return not behind_a_number and after_per(self.tokens, match.after, weak=False) == match.after
+        small = self.text[match.start].islower() or self.text[match.end : match.end + 1] == "/"
+        return not behind_a_number and not (small and after_per(self.tokens, match.after, weak=False) > match.after)
 
     def _mark(self, position: int) -> int | None:
         footnote = _FOOTNOTE.match(self.folded, position)

@@ -1,0 +1,24 @@
+"""Vendors whose names stand in one row over the prices of each: where one of them is a firm's by a word of the trade,
+the others are names too."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from tracker.intake.columns.column import PriceColumn, vendor_in_head
+from tracker.intake.values.company import may_be_a_name
+
+
+def with_vendors_beside(prices: Sequence[PriceColumn]) -> list[PriceColumn]:
+    """'Dunmarrow Mill | Eastquill Board | Pellgate Paperboard': each of the prices under a name is that vendor's."""
+    rows = {
+        cell.row
+        for price in prices
+        for cell, head in zip(price.column.heads, price.column.said, strict=True)
+        if price.vendor and vendor_in_head(head) == price.vendor
+    }
+    return [price if price.vendor else _named(price, rows) for price in prices] if rows else list(prices)
+
+
+def _named(price: PriceColumn, rows: set[int]) -> PriceColumn:
+    names = [cell.text.strip() for cell in price.column.heads[:-1] if cell.row in rows and may_be_a_name(cell.text)]
+    return replace(price, vendor=names[0]) if len(names) == 1 else price
