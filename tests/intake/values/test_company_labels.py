@@ -2,6 +2,7 @@
 
 import pytest
 
+from tests.intake.sheets import lines
 from tracker.intake.values.company import company_name
 
 
@@ -23,3 +24,29 @@ from tracker.intake.values.company import company_name
 )
 def test_a_person_or_a_desk_behind_a_label_is_no_firm(text, name):
     assert company_name(text) == name
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("Vertrieb Karton", None),
+        ("Kartonvertrieb Hallen", "Kartonvertrieb Hallen"),
+        ("RFQ 26-311 Paperboard", None),
+        ("RFQ 5512 – reply of Larchmoor Board Inc.", "Larchmoor Board Inc."),
+        (
+            "between Larchmoor Paper Corporation (the Mill) and Grenfell Foods (the Buyer)",
+            "Larchmoor Paper Corporation",
+        ),
+        ("Comptoir du Carton Plat Sarrazin", "Comptoir du Carton Plat Sarrazin"),
+        ("Reno NV", None),
+        ("Kalmwater Board NV", "Kalmwater Board NV"),
+    ],
+)
+def test_what_signs_numbers_or_places_say_is_told_from_a_firms_name(text, name):
+    assert company_name(text) == name
+
+
+def test_a_firm_with_and_without_its_legal_form_is_one():
+    rows = [["Kartonfabrik Hallen GmbH"], ["EUR je Tonne"], ["Sorte", "g/m²", "µm", "Preis"], ["GD2", 250, 330, 847]]
+    found = lines([*rows, [], ["Kartonfabrik Hallen"]])
+    assert [line.offer.vendor for line in found.values()] == ["Kartonfabrik Hallen GmbH"]

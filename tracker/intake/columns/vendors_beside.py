@@ -4,8 +4,10 @@ the others are names too."""
 from collections.abc import Sequence
 from dataclasses import replace
 
-from tracker.intake.columns.column import PriceColumn, vendor_in_head
+from tracker.intake.columns.column import Kind, PriceColumn, vendor_in_head
 from tracker.intake.values.company import may_be_a_name
+from tracker.intake.values.header import Header
+from tracker.intake.values.roles import Role
 
 
 def with_vendors_beside(prices: Sequence[PriceColumn]) -> list[PriceColumn]:
@@ -20,5 +22,18 @@ def with_vendors_beside(prices: Sequence[PriceColumn]) -> list[PriceColumn]:
 
 
 def _named(price: PriceColumn, rows: set[int]) -> PriceColumn:
-    names = [cell.text.strip() for cell in price.column.heads[:-1] if cell.row in rows and may_be_a_name(cell.text)]
+    names = [
+        cell.text.strip()
+        for cell, head in zip(price.column.heads, price.column.said, strict=True)
+        if cell.row in rows and price.kind is Kind.OFFER and may_be_a_name(cell.text) and not _named_otherwise(head)
+    ]
     return replace(price, vendor=names[0]) if len(names) == 1 else price
+
+
+def _named_otherwise(head: Header) -> bool:
+    """'Low bid' and 'Our price' are no names."""
+    role = head.role
+    return role is not None and head.strength(role) >= _PLAINLY and role not in (Role.PRODUCT, Role.VENDOR)
+
+
+_PLAINLY = 0.9

@@ -83,4 +83,7 @@ def _names(texts: Iterable[Words], named: Callable[[str], str | None]) -> dict[s
 
 
 def _only(names: dict[str, Said[str]]) -> Said[str] | None:
-    return next(iter(names.values())) if len(names) == 1 else None
+    """The one firm named; 'Kartonfabrik Hallen' and 'Kartonfabrik Hallen GmbH' are one, by its longer name."""
+    longest = max(names, key=len, default="")
+    one = all(longest.startswith(f"{name} ") for name in names if name != longest)
+    return names[longest] if longest and one else None

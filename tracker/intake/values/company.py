@@ -26,7 +26,8 @@ def company_name(text: str) -> str | None:
     A legal form ends the name wherever it stands; without one, a word of the trade must end the first part of the
     text and the part must be written as a name, each word with a capital. None otherwise.
     """
-    return labelled_company(text) or _company_offering(text) or _headed_company(text)
+    offering = next(filter(None, map(_company_offering, _BREAK.split(text.strip()))), None)
+    return labelled_company(text) or offering or _headed_company(text)
 
 
 # 'RFQ 26-311 Paperboard' is the number of a paper; a firm may have a single figure in its name.
@@ -37,7 +38,7 @@ _IN_BRACKETS = re.compile(r"\((?P<label>[^()]{4,40})\)")
 def _company_in_prose(text: str) -> str | None:
     """'between Kartonwerk Söllbach AG (supplier) and the buyer': a firm before a label in brackets."""
     for match in _IN_BRACKETS.finditer(text):
-        if phrases("company").whole(match["label"].strip(" \"'“”„«»")) not in _LABELS:
+        if phrases("company").whole(match["label"].strip(" \"'“”„«»").removeprefix("the ")) not in _LABELS:
             continue
         before = text[: match.start()].split()
         first = next((at for at in reversed(range(len(before))) if before[at][0].islower()), -1) + 1
@@ -68,6 +69,10 @@ def _headed_company(text: str) -> str | None:
         name = head[: _end_of_form(head, ends)].strip(" ,")
         return name if _is_name(head[: ends[0].start].strip(" ,") + " Ltd", may_name_board=True) else None
     if not (_ends_in_trade_word(head) or _begins_as_firm(head)) or not _is_name(head) or _OF_A_PAPER.search(head):
+        return None
+    first = phrases("company").at(tokens(fold(head)), 0)
+    if first is not None and first.value == "desk":
+        # 'Vertrieb Karton' signs for a firm.
         return None
     # 'FOB Mill' and 'Unbleached Kraft Paperboard' end in a word of the trade too.
     return None if find_delivery(head) is not None or _is_board(head) else head
@@ -201,8 +206,8 @@ def _is_name(name: str, *, may_name_board: bool = False) -> bool:
     if len(named) < 2 or not all(word[0].isupper() for word in named):
         return False
     forbidden = phrases("not_company").find(name)
-    if may_name_board:
-        # 'Umeå Falskartong AB' calls itself by what it makes.
+    if named_as_firm:
+        # 'Umeå Falskartong AB' and 'Comptoir du Carton Plat Sarrazin' call themselves by what they make.
         forbidden = [one for one in forbidden if one.first == 0 or find_grade(name[one.start : one.end]) is None]
     return not forbidden
 
