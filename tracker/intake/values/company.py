@@ -38,7 +38,9 @@ _IN_BRACKETS = re.compile(r"\((?P<label>[^()]{4,40})\)")
 def _company_in_prose(text: str) -> str | None:
     """'between Kartonwerk Söllbach AG (supplier) and the buyer': a firm before a label in brackets."""
     for match in _IN_BRACKETS.finditer(text):
-        if phrases("company").whole(match["label"].strip(" \"'“”„«»").removeprefix("the ")) not in _LABELS:
+        label = match["label"].strip(" \"'“”„«»")
+        party = label.startswith("the ") and phrases("company").whole(label[4:]) == "trade"
+        if not party and phrases("company").whole(label.removeprefix("the ")) not in _LABELS:
             continue
         before = text[: match.start()].split()
         first = next((at for at in reversed(range(len(before))) if before[at][0].islower()), -1) + 1
