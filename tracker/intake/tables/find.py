@@ -60,7 +60,7 @@ def _lying_tables(view: View) -> tuple[list[Table], View]:
 
 def _lying_table(view: View, run: Labels) -> Table | None:
     part = part_of(view, run.rows, range(run.column, run.right + 1))
-    side = turned(part if run.units is None else with_label_units(part, run.column, run.units))
+    side = turned(with_label_units(part, run.column, run.units) if run.units else part)
     zone = zone_at(side, run.column, -1)
     if zone is None:
         return None

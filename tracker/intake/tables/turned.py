@@ -9,28 +9,33 @@ from functools import lru_cache
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import Head, head_of, head_of_words, looks_priced, may_name, without_footnote
-from tracker.intake.tables.label_units import unit_column
+from tracker.intake.tables.label_units import Place, is_unit, units_beside
 from tracker.intake.tables.view import View
 from tracker.intake.values.basis import basis_text
 from tracker.intake.values.grade import find_grade
+from tracker.intake.values.money import price_text
 
 _FEWEST_LABELS = 3
 _WIDEST_GAP = 1
 _WIDEST_GAP_BESIDE = 3
 _LONGEST_LABEL = 40
+_MOST_UNKNOWN = 3
+"""Labels under each other whose words are not known."""
+_FARTHEST_UNITS = 8
+"""Columns to the right of the labels; a table on its side with more boards than that names its units beside them."""
 
 
 @dataclass(frozen=True, slots=True)
 class Labels:
     """A run of label cells in one column: its rows, from `top` to `bottom`, and the last column of values beside it.
 
-    `units`: the column that says what each label's values are in, as in 'Basis weight | 250 | g/m²'.
+    `units`: the cells that say what a label's values are in, as in 'Basis weight | 250 | g/m²'.
     """
 
     column: int
     rows: tuple[int, ...]
     right: int
-    units: int | None = None
+    units: frozenset[Place] = frozenset()
 
 
 def label_runs(view: View) -> list[Labels]:
@@ -41,7 +46,7 @@ def label_runs(view: View) -> list[Labels]:
             # A label above may yet join them. Most runs of a long list are single words that name something.
             if len(rows) + 1 < _FEWEST_LABELS:
                 continue
-            units = unit_column(view, column, rows)
+            units = units_beside(view, column, rows, _before_next_labels(view, column, rows))
             rows = _with_unknown(view, column, _without_letterhead(view, column, rows))
             rows = _with_forms(view, column, rows)
             run = _checked(view, column, rows, units)
@@ -75,17 +80,38 @@ def _labels(text: str) -> bool:
 
 
 def _runs(view: View, column: int) -> Iterator[list[int]]:
-    """Stretches of rows whose cells in the column are labels; what a label has said already begins the next stretch."""
+    """Stretches of rows whose cells in the column are labels; what a label has said already begins the next stretch.
+
+    'Annual lbs | 820,000' among them is a label as well, though its words are not known.
+    """
     run: dict[int, Cell] = {}
+    unknown: dict[int, Cell] = {}
     for row, cell in view.down(column, view.order):
         labels = _is_label(cell) and max(view.columns_of(row)) > column
-        if run and not (labels and _continues(run, row, cell)):
+        if run and not labels and _may_be_unknown(view, column, row) and row == max(run | unknown) + 1:
+            unknown[row] = cell
+            continue
+        if run and labels and len(unknown) <= _MOST_UNKNOWN and _continues(run | unknown, row, cell):
+            run |= unknown
+        elif run:
             yield list(run)
             run = {}
+        unknown = {}
         if labels and (run or not _is_title(view, column, row, cell.text)):
             run[row] = cell
     if run:
         yield list(run)
+
+
+def _may_be_unknown(view: View, column: int, row: int) -> bool:
+    """A few words with one value beside them, which say nothing by themselves."""
+    cells = view.rows[row]
+    label = cells[column]
+    if not isinstance(label.value, str) or len(label.text) > _LONGEST_LABEL or looks_priced(label):
+        return False
+    head = head_of(label)
+    beside = min((at for at in cells if at > column), default=None)
+    return head is not None and not head.across and not head.answers_itself and beside is not None
 
 
 def _is_title(view: View, column: int, row: int, text: str) -> bool:
@@ -164,13 +190,14 @@ def _continues(run: dict[int, Cell], row: int, cell: Cell) -> bool:
     return not again and cell.text.strip().casefold() not in words
 
 
-def _checked(view: View, column: int, rows: list[int], units: int | None) -> Labels | None:
+def _checked(view: View, column: int, rows: list[int], units: frozenset[Place]) -> Labels | None:
     heads = [head for row in rows if (head := head_of(view.rows[row][column])) is not None]
     roles = {head.role for head in heads}
     if len(roles) < _FEWEST_LABELS or not any(map(_heads_prices, heads)) or not any(head.board for head in heads):
         return None
     right = _last_value_column(view, column, rows, units)
-    beside = [cell for row in rows for at, cell in view.rows[row].items() if column < at <= right and at != units]
+    values = [(row, at) for row in rows for at in view.rows[row] if column < at <= right and (row, at) not in units]
+    beside = [view.rows[row][at] for row, at in values]
     labels_beside = sum(_is_label(cell) for cell in beside)
     if right == column or len(beside) < len(rows) - 1 or 3 * labels_beside > len(beside):
         return None
@@ -182,25 +209,51 @@ def _checked(view: View, column: int, rows: list[int], units: int | None) -> Lab
 def _has_price_beside(view: View, row: int, column: int, right: int) -> bool:
     head = head_of(view.rows[row][column])
     beside = [cell for at, cell in view.rows[row].items() if column < at <= right]
-    return head is not None and _heads_prices(head) and any(looks_priced(cell) for cell in beside)
+    return head is not None and _heads_prices(head) and any(looks_priced(cell) or _withheld(cell) for cell in beside)
+
+
+def _withheld(cell: Cell) -> bool:
+    """'no bid' in the place of a price."""
+    price = price_text(cell.text)
+    return price is not None and bool(price.no_price)
 
 
 def _heads_prices(head: Head) -> bool:
     return head.price or head.across == "form"
 
 
-def _last_value_column(view: View, column: int, rows: list[int], units: int | None) -> int:
-    """The last column before the next column of labels, or before an empty one; the first may stand behind a gap."""
-    right = column
-    following = {min((at for at in view.rows[row] if at > column and at != units), default=column) for row in rows}
-    if len(following) == 1 and 0 < (first := following.pop()) - column - 1 <= _WIDEST_GAP_BESIDE:
-        right = first - 1
-    while any(right + 1 in view.rows[row] for row in rows):
-        labels = 0 if right + 1 == units else sum(_is_label(view.rows[row].get(right + 1)) for row in rows)
-        if labels >= max(2, len(rows) // 2):
+def _before_next_labels(view: View, column: int, rows: list[int]) -> int:
+    """The column before the next one of labels, or the last that is looked at."""
+    last = column
+    while last < column + _FARTHEST_UNITS:
+        beside = last + 1
+        units = {(row, beside) for row, cell in view.down(beside, rows) if is_unit(view.rows[row][column], cell)}
+        if _are_labels(view, beside, rows, frozenset(units)):
             break
+        last = beside
+    return last
+
+
+def _are_labels(view: View, column: int, rows: list[int], units: frozenset[Place]) -> bool:
+    labels = sum(_is_label(view.rows[row].get(column)) for row in rows if (row, column) not in units)
+    return labels >= max(2, len(rows) // 2)
+
+
+def _last_value_column(view: View, column: int, rows: list[int], units: frozenset[Place]) -> int:
+    """The last column before the next column of labels, or before an empty one; the first may stand behind a gap.
+
+    Units may stand behind one more gap.
+    """
+    right = column
+    first_columns = {
+        min((at for at in view.rows[row] if at > column and (row, at) not in units), default=column) for row in rows
+    }
+    if len(first_columns) == 1 and 0 < (first := first_columns.pop()) - column - 1 <= _WIDEST_GAP_BESIDE:
+        right = first - 1
+    while any(right + 1 in view.rows[row] for row in rows) and not _are_labels(view, right + 1, rows, units):
         right += 1
-    return right
+    behind = {at for _, at in units if at == right + _WIDEST_GAP + 1}
+    return max({right} | behind)
 
 
 def _without_overlap(runs: list[Labels]) -> list[Labels]:

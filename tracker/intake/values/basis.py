@@ -174,6 +174,14 @@ def bases_side_by_side(text: str) -> tuple[BasisReading, ...]:
     return ()
 
 
+def one_of(bases: tuple[BasisReading, ...]) -> BasisReading | None:
+    """'EUR/t bzw. EUR/1000 m²' leaves open which of the two a price is per."""
+    if not bases:
+        return None
+    foreign = next((basis.foreign for basis in bases if basis.foreign is not None), None)
+    return BasisReading(frozenset().union(*(basis.bases for basis in bases)), bases[0].words, foreign)
+
+
 _MOST_BETWEEN = 2
 _BESIDE = frozenset(
     {"bzw", "und", "oder", "and", "or", "resp", "respektive", "et", "ou", "y", "o", "och", "eller", "/"}

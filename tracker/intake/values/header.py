@@ -7,7 +7,7 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
-from tracker.intake.values.basis import BasisReading, basis_span, basis_text
+from tracker.intake.values.basis import BasisReading, bases_side_by_side, basis_span, basis_text, one_of
 from tracker.intake.values.brackets import Bracket, bracket_text
 from tracker.intake.values.caliper import CaliperReading, caliper_unit, find_calipers
 from tracker.intake.values.currency import CurrencyReading, find_currencies
@@ -70,7 +70,7 @@ def header(text: str) -> Header:
     """All roles of a header text, the strongest first, with every unit it carries. An unknown text has no roles."""
     unit = find_price_unit(text)
     currency = unit.currency if unit is not None else None
-    basis = unit.basis if unit is not None else None
+    basis = one_of(bases_side_by_side(text)) or (unit.basis if unit is not None else None)
     weights = (weight_units(text) or _metric_by_its_word(text)) if currency is None else ()
     ream = ream_of(text)
     if ream is not None and len(weights) != 1:

@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from tracker.intake.values.basis import BasisReading, bases_side_by_side, basis_span, basis_text, find_basis
+from tracker.intake.values.basis import BasisReading, bases_side_by_side, basis_span, basis_text, find_basis, one_of
 from tracker.intake.values.charge_names import charges_named
 from tracker.intake.values.charges import charge_header
 from tracker.intake.values.currency import CurrencyReading, find_currencies
@@ -73,7 +73,7 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
         and not _names_form(clause, unit.basis)
         and (unit.currency is not None or phrases("price_words").find(clause) or _is_only_a_basis(clause))
     ):
-        yield SaysBasis(_either(bases_side_by_side(clause)) or unit.basis, clause, _grades_of(clause))
+        yield SaysBasis(one_of(bases_side_by_side(clause)) or unit.basis, clause, _grades_of(clause))
 
 
 def _without_definition(clause: str) -> str:
@@ -87,14 +87,6 @@ def _without_definition(clause: str) -> str:
 
 
 _PLAIN_TONS = ("short_ton", "tonne")
-
-
-def _either(bases: tuple[BasisReading, ...]) -> BasisReading | None:
-    """'EUR/t bzw. EUR/1000 m²' leaves open which of the two a price is per."""
-    if not bases:
-        return None
-    foreign = next((basis.foreign for basis in bases if basis.foreign is not None), None)
-    return BasisReading(frozenset().union(*(basis.bases for basis in bases)), bases[0].words, foreign)
 
 
 def _names_form(clause: str, basis: BasisReading) -> bool:
