@@ -16,7 +16,7 @@ _STAR = r"\(\*+\)|\*+\)?|[†‡§]+\)?"
 _SIGN = rf"{_STAR}|[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\([\da-e]\)|\[[\da-e]\]|[\da-e]\)"
 _AHEAD = re.compile(rf"\s*({_SIGN})\s*[=:–—-]?\s*(?=[^\W\d])")
 # 'g/m²' and '1000 ft²' end with their unit; '1)' is a sign only apart from the word before it.
-_BEHIND = re.compile(rf"({_STAR}|(?<![mM])(?<!ft)[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\([\da-e]\)|\[[\da-e]\]|(?<=\s)[\da-e]\))[\s,;]*$")
+_BEHIND = re.compile(rf"({_STAR}|(?<![mM])(?<!ft)[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\([\da-e]\)|\[[\da-e]\]|(?<!\S)[\da-e]\))[\s,;]*$")
 _LITERAL = re.compile(r'"([^"]*)"|\\(.)')
 """What a number format shows as it stands: the star of '#,##0" *"'."""
 _RAISED = str.maketrans("¹²³⁴⁵⁶⁷⁸⁹", "123456789", "()[]")
@@ -43,6 +43,21 @@ def _behind(text: str) -> frozenset[str]:
         found.add(sign.group(1).translate(_RAISED))
         text = text[: sign.start()]
     return frozenset(found)
+
+
+def numbering_columns(table: Table) -> frozenset[int]:
+    """The columns in which every row has a sign of its own and no more: '1)', '2)' … count the rows."""
+    if table.view.passing:
+        return frozenset()
+    signs: dict[int, list[str]] = {}
+    for row in table.rows:
+        for index, cell in table.view.rows[row.index].items():
+            if isinstance(cell.value, str) and len(cell.text) <= _LONGEST_SIGN and _BEHIND.fullmatch(cell.text.strip()):
+                signs.setdefault(index, []).append(cell.text.strip())
+    return frozenset(index for index, found in signs.items() if len(set(found)) == len(found) == len(table.rows))
+
+
+_LONGEST_SIGN = 5
 
 
 def is_footnote(text: str, tables: Iterable[Table]) -> bool:
@@ -92,20 +107,26 @@ class Footnotes:
     """The signs of some levels' notes that cells of a table's rows carry; its heads (by column) carry theirs for every
     row."""
 
-    def __init__(self, levels: Iterable[Level], heads: Mapping[int, Iterable[Cell]], cells: Iterable[Cell]) -> None:
+    def __init__(self, levels: Iterable[Level], table: Table) -> None:
+        heads = {column.index: column.heads for column in table.columns}
         noted = {sign_ahead(words.text) for level in levels for words in level.texts} - {""}
         self._headed = {index: noted & self._carried(above) for index, above in heads.items()} if noted else {}
         self._of_heads = frozenset().union(*self._headed.values())
         noted -= self._of_heads
-        self.signs = frozenset(noted & self._carried(cells)) if noted else frozenset()
+        self._counting = numbering_columns(table) if noted else frozenset()
+        rows = (table.view.rows[row.index] for row in table.rows) if noted else ()
+        cells = (cell for row in rows for index, cell in row.items() if index not in self._counting)
+        self.signs = frozenset(noted & self._carried(cells))
 
     @staticmethod
     def _carried(cells: Iterable[Cell]) -> set[str]:
         return {sign for cell in cells for sign in signs_behind(cell)}
 
-    def of_row(self, cells: Iterable[Cell]) -> frozenset[str]:
+    def of_row(self, cells: Mapping[int, Cell]) -> frozenset[str]:
         """The signs that a row carries."""
-        return self.signs & self._carried(cells) if self.signs else frozenset()
+        if not self.signs:
+            return frozenset()
+        return self.signs & self._carried(cell for index, cell in cells.items() if index not in self._counting)
 
     def left(self, levels: tuple[Level, ...], carried: frozenset[str]) -> tuple[Level, ...]:
         """The levels without the notes whose sign other rows carry, and this one does not; its own come first."""

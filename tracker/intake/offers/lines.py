@@ -104,7 +104,7 @@ class TableReader:
         if rows.stated:
             self._levels = (Level("table rows", tuple(rows.stated), beside=tuple(rows.charges)), *self._levels)
         self._leads, self._charges_of = rows.leads, rows.charges_of
-        self._footnotes = self._noted()
+        self._footnotes = Footnotes(self._levels, self._read.table)
         self._of_some = OfSomeLines(self._read.table, self._read.columns, self._levels)
         self._row_changes = RowChanges(self._read.table, self._read.columns, self._levels, self._titles)
         found = TableOffers()
@@ -112,12 +112,6 @@ class TableReader:
             found.drafts.extend(self._row(row, brackets))
         found.passed = self._passed(rows.passed | self._left_out)
         return found
-
-    def _noted(self) -> Footnotes:
-        table = self._read.table
-        heads = {column.index: column.heads for column in table.columns}
-        cells = (cell for row in table.rows for cell in table.view.rows[row.index].values())
-        return Footnotes(self._levels, heads, cells)
 
     def _row(self, whole: WholeRow, brackets: Brackets) -> Iterator[Draft]:
         offered = self._offered(whole)
@@ -164,7 +158,7 @@ class TableReader:
 
     def _scope(self, whole: WholeRow) -> Scope | str:
         """All that is said around the row; why it offers nothing, under a heading that marks what follows so."""
-        carried = self._footnotes.of_row(whole.cells.values())
+        carried = self._footnotes.of_row(whole.cells)
         own = self._of_some.of_row(whole)
         key = (whole.row.headings, whole.row.lines, carried, own)
         if key not in self._scopes:

@@ -7,7 +7,7 @@ from functools import lru_cache
 
 from tracker.intake.columns.column import Columns, PriceColumn
 from tracker.intake.grid import Cell
-from tracker.intake.offers.footnotes import sign_ahead, signs_behind
+from tracker.intake.offers.footnotes import numbering_columns, sign_ahead, signs_behind
 from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Level
@@ -34,6 +34,7 @@ class RowChanges:
             sign: words for words in reversed(around) if withdrawn(words.text) and (sign := sign_ahead(words.text))
         }
         self._priced = frozenset(price.index for price in columns.prices)
+        self._counting = numbering_columns(table) if self._notes else frozenset()
         known = {column.index for role, held in columns.by_role.items() if role not in _TELLING for column in held}
         self._telling = [column.index for column in table.columns if column.index not in known | self._priced]
         self._all_remarks = frozenset(column.index for column in columns.of(Role.REMARKS))
@@ -64,8 +65,8 @@ class RowChanges:
                 yield from (Said(change, at(beside), beside.text) for change in read(beside.text))
 
     def _others(self, whole: WholeRow) -> Iterator[Cell]:
-        """The row's cells but for its prices: a sign at one of them is not about the next."""
-        return (cell for index, cell in whole.cells.items() if index not in self._priced)
+        """The row's cells but for its number and its prices: a sign at one of them is not about the next."""
+        return (cell for index, cell in whole.cells.items() if index not in self._priced | self._counting)
 
     def _place(self, words: Words) -> str:
         return at(words.cell) if words.sheet == self._sheet else f"{words.sheet}!{at(words.cell)}"
