@@ -5,6 +5,10 @@ from functools import lru_cache
 
 from tracker.intake.values.delivery import delivery_text, find_delivery
 from tracker.intake.values.grade import find_grade
+from tracker.intake.values.lead import LeadTime, lead_text
+from tracker.intake.values.lead_unread import LeadUnread
+from tracker.intake.values.statements import SaysMinimum, statements
+from tracker.intake.values.validity import Validity
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found
@@ -173,10 +177,16 @@ def may_be_a_name(text: str) -> bool:
 
 
 def may_call_a_vendor(text: str) -> bool:
-    """Whether a cell under 'Vendor' may be a name: no account's number ('CA5501'), no terms ('DLVD, min 22,000 lb')."""
+    """Whether a cell under 'Vendor' may be a name: no account's number ('CA5501'), no terms ('DLVD, min 22,000 lb',
+    'lead time 8 weeks', 'from stock')."""
     name = text.strip()
     number = " " not in name and any(sign.isdigit() for sign in name)
-    return not number and len(name) <= _LONGEST and find_delivery(name) is None and not _MANY_FIGURES.search(name)
+    if number or len(name) > _LONGEST or find_delivery(name) is not None or _MANY_FIGURES.search(name):
+        return False
+    return lead_text(name) is None and not any(isinstance(said, _TERMS) for said in statements(name))
+
+
+_TERMS = (LeadTime, LeadUnread, SaysMinimum, Validity)
 
 
 _MANY_FIGURES = re.compile(r"\d[\d.,]{2,}")

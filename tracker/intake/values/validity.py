@@ -148,6 +148,10 @@ def _clause(clause: str) -> Validity | None:
         # 'Prix valables au 1er juillet, révision le 31 décembre': before another day 'au' ends only what has begun.
         if match.value == "of_a_span" and date_after not in dates[-1:] and not begun(clause[: match.start], begins):
             continue
+        counted = None if date_after is None else _days(clause[match.end : date_after.start])
+        if counted is not None:
+            # 'Expires 45 days from 6 July 2026'.
+            return _relative(clause, counted, dates)
         if date_after is not None and not _far(clause, match.end, date_after.start):
             apart = any(other.start > date_after.end for other in dates) and _of_a_grade(clause[date_after.end :])
             return Validity(clause, unread=True) if apart else Validity(clause, until=date_after)
