@@ -159,3 +159,19 @@ def test_a_discount_that_they_may_not_bear_is_asked_about(head):
 )  # fmt: skip
 def test_a_label_may_say_that_freight_is_in(title, delivered):
     assert [line.offer.delivered for line in lines([[title], [], HEAD, CUK]).values()] == [delivered]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Fuel surcharge (3 % of freight) does not apply to FOB mill orders",
+        "Le supplément carburant (3 % du transport) ne s'applique pas aux livraisons EXW",
+        "El recargo de combustible (3 %) no se aplica a precios EXW",
+        "Drivmedelstillägg (3 %) debiteras ej vid leverans fritt vårt bruk",
+    ],
+)
+def test_a_charge_that_some_terms_of_delivery_are_free_of_is_charged_on_others(note):
+    table = [["Grade", "µm", "g/m²", "EUR/t"], ["GC1", 450, 250, 1100], [], [note]]
+    free, charged = (lines([[f"Prices {terms}"], [], *table])["D4"].offer for terms in ("EXW", "DAP"))
+    assert (free.delivered, free.charges) == (False, ())
+    assert (charged.delivered, len(charged.charges)) == (True, 1)

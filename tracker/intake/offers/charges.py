@@ -46,7 +46,7 @@ def fill_charges(
     its own has the price's. `borne`: the columns of charges that are in the price already; `below`: the charges that a
     row of the table gives to this price's column alone; `load`: the kind of load that its order size is called by."""
     found: list[Charge] = []
-    free = free_for(scope, draft.grade)
+    free = free_for(scope, draft)
     in_columns: set[ChargeKind] = set()
     for column in columns.of(*ON_TOP):
         if is_optional(column.text):

@@ -203,7 +203,7 @@ class TableReader:
         bracket = brackets.of(price, whole.row.index, scope)
         fill_bracket(draft, bracket)
         borne = borne_by(price, self._offers, whole.cells, columns)
-        borne |= relieved_columns(columns, free_for(scope, draft.grade), self._offers)
+        borne |= relieved_columns(columns, free_for(scope, draft), self._offers)
         below, load = self._charges_of.get(price.index, ()), load_of(bracket)
         fill_charges(draft, whole.cells, columns, scope, self._facts, borne, below, load)
         drop_told_of_loads(draft, scope, load)

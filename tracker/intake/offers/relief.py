@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Sequence
 
 from tracker.intake.columns.column import Column, Columns, PriceColumn
+from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.scope import Scope
 from tracker.intake.values.charge_names import ChargeKind
 from tracker.intake.values.charges import charge_header
@@ -20,9 +21,14 @@ def kind_of(column: Column) -> ChargeKind:
     return KIND_OF.get(column.role or Role.CHARGE, ChargeKind.OTHER)
 
 
-def free_for(scope: Scope, grade: str | None) -> list[NoCharge]:
-    """What is said around a board of this grade not to be charged."""
-    return [said.value for said in scope.all_of(NoCharge) if not said.value.grades or grade in said.value.grades]
+def free_for(scope: Scope, draft: Draft) -> list[NoCharge]:
+    """What is said around an offer not to be charged for a board of its grade and on its terms of delivery."""
+    return [
+        said.value
+        for said in scope.all_of(NoCharge)
+        if (not said.value.grades or draft.grade in said.value.grades)
+        and said.value.delivered in (None, draft.delivered)
+    ]
 
 
 def relieved_columns(columns: Columns, free: Iterable[NoCharge], offers: Sequence[PriceColumn]) -> frozenset[int]:

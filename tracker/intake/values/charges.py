@@ -75,7 +75,7 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     """
     parts = (_Parts.of(clause).charged for clause in clauses(text))
     found = (_in_part(part) or _without_amount(part) for charged in parts for part in charged)
-    free = [said for said in no_charges(text) if not said.grades]
+    free = [said for said in no_charges(text) if not said.grades and said.delivered is None]
     left = (relieved(charge, free) for charge in found if charge is not None)
     return tuple(charge for charge in left if charge is not None)
 
@@ -163,7 +163,9 @@ def _stated_in(part: str) -> list[Found[str]]:
     # The 'incluido' of 'no incluido' is none by itself.
     said = [one for one in phrases("not_charge").find(part) if not any(_inside(one, *span) for span in within)]
     said = [one for one in said if not (_relieves(part, one) and denied(part, one))]
-    conditional = any(_is_condition(part, match) for match in said)
+    # What 'does not apply to FOB orders' does to others.
+    of_others = any(free.delivered is not None for free in no_charges(part))
+    conditional = not of_others and any(_is_condition(part, match) for match in said)
     return [] if _is_included(part) or conditional or _of_small_orders(part) else charges_named(part)
 
 

@@ -11,6 +11,7 @@ from tracker.intake.values.delivery import Delivery, find_delivery
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.lead_sentences import find_lead
 from tracker.intake.values.masses import Mass, find_masses
+from tracker.intake.values.relieved_charges import no_charges
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 
@@ -69,6 +70,9 @@ def _of_some_boards(clause: str) -> bool:
 
 def _of_prices(text: str) -> Delivery | None:
     """What is said without a lead time; 'ready in 3 weeks ex works' says from where the weeks count."""
+    if any(said.delivered is not None for said in no_charges(text)):
+        # 'No fuel surcharge on FOB orders' does not say which orders these are.
+        return None
     own = [part for clause in clauses(text) if (part := _before_lead(clause))]
     said = find_delivery("; ".join(own)) if own else None
     if said is not None:

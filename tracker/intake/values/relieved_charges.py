@@ -8,6 +8,7 @@ from functools import lru_cache
 from tracker.intake.values.charge_names import ChargeKind, charges_named
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.dates import find_dates
+from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.denials import denied
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.masses import find_masses
@@ -19,7 +20,8 @@ from tracker.intake.words.phrases import Found
 class NoCharge:
     """A charge that is not charged. `label`: its name; `general`: no more than 'surcharge'. `words`: what says so.
 
-    `grades`: of the boards of these alone, where it names any. `later`: only from a day on.
+    `grades`: of the boards of these alone, where it names any. `later`: only from a day on. `delivered`: of prices with
+    freight, or of those without it, where it names terms of delivery.
     """
 
     kind: ChargeKind
@@ -28,6 +30,7 @@ class NoCharge:
     general: bool = False
     grades: tuple[str, ...] = ()
     later: bool = False
+    delivered: bool | None = None
 
     def is_of(self, kind: ChargeKind, label: str) -> bool:
         """Whether a charge of this kind and name is meant."""
@@ -57,7 +60,7 @@ def _all(text: str) -> Iterator[NoCharge]:
     for clause in clauses(text):
         hangs = bool(phrases("only_if").find(clause))
         for part in _COMMAS.split(clause):
-            named = _named_in(part)
+            named = _named_in(_without_rates(part))
             if not hangs and not find_masses(part) and not phrases("small_orders").find(part):
                 yield from _relieved_in(part, named, before, clause)
             before = named or before
@@ -71,6 +74,14 @@ class _Named:
     label: str
     start: int
     end: int
+
+
+def _without_rates(part: str) -> str:
+    """The part with 'energy surcharge (2 % of freight)' without what stands in the brackets, at the same places."""
+    return _RATE.sub(lambda match: " " * len(match[0]), part)
+
+
+_RATE = re.compile(r"\([^()]*\d[^()]*\)")
 
 
 def _named_in(part: str) -> list[_Named]:
@@ -91,7 +102,9 @@ def _relieved_in(part: str, named: list[_Named], before: list[_Named], clause: s
             continue
         for charge in _subjects(part, named, match) if named else before:
             general = phrases("surcharge_words").whole(charge.label) is not None
-            yield NoCharge(charge.kind, charge.label, clause, general, _grades(part), _begins_later(part))
+            terms = find_delivery(part[match.end :])
+            delivered = terms.delivered if terms is not None else None
+            yield NoCharge(charge.kind, charge.label, clause, general, _grades(part), _begins_later(part), delivered)
 
 
 def _subjects(part: str, named: list[_Named], said: Found[str]) -> list[_Named]:

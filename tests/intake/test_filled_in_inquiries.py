@@ -1,0 +1,48 @@
+"""A buyer's form that a vendor filled in: deviations by line, the day until which bids are taken."""
+
+import pytest
+
+from tests.intake.sheets import lines
+
+HEAD = ["Pos.", "Grade", "g/m²", "µm", "EUR/tonne"]
+ROWS = [[1, "GC1", 240, 385, 1322], [2, "GC2", 300, 510, 1228], [3, "GD2", 350, 465, 838]]
+
+
+@pytest.mark.parametrize(
+    ("head", "lead", "minimum"),
+    [
+        ("Dérogation du fournisseur", "délai 8 semaines", "min. 10 t"),
+        ("Vendor exceptions", "lead time 8 weeks", "min. 10 tonnes"),
+        ("Abweichung des Lieferanten", "Lieferzeit 8 Wochen", "Mindestmenge 10 t"),
+        ("Desviación del proveedor", "plazo 8 semanas", "mín. 10 t"),
+        ("Leverantörens avvikelse", "leveranstid 8 veckor", "minst 10 ton"),
+        ("Supplier", "lead time 8 weeks", "min. 10 tonnes"),
+    ],
+)
+def test_what_a_vendor_remarks_on_a_line_is_no_vendors_name(head, lead, minimum):
+    rows = [[*HEAD, head], ROWS[0], [*ROWS[1], lead], [*ROWS[2], minimum]]
+    found = [line.offer for line in lines([["Vendor:", "Saltmarrow Mills Ltd"], [], *rows]).values()]
+    assert {offer.vendor for offer in found} == {"Saltmarrow Mills Ltd"}
+    if head != "Supplier":
+        assert [offer.lead_days for offer in found] == [None, (56, 56), None]
+        assert [offer.minimum_kg for offer in found] == [None, None, 10000]
+
+
+def test_a_name_under_vendor_is_one():
+    rows = [[*HEAD, "Supplier"], [*ROWS[0], "Stock Mills"], [*ROWS[1], "Harlow Bend"]]
+    assert [line.offer.vendor for line in lines(rows).values()] == ["Stock Mills", "Harlow Bend"]
+
+
+@pytest.mark.parametrize(
+    ("texts", "until"),
+    [
+        (["Date limite : 18/09/2026", "Offre valable jusqu'au 31/10/2026"], "2026-10-31"),
+        (["Date limite de validité : 31/10/2026"], "2026-10-31"),
+        (["Proposal expires 45 days from 2026-07-06"], "2026-08-20"),
+        (["Proposal expires 2026-07-06"], "2026-07-06"),
+        (["L'offre expire 45 jours après le 6 juillet 2026"], "2026-08-20"),
+    ],
+)
+def test_until_when_such_an_offer_holds(texts, until):
+    found = lines([*([text] for text in texts), [], HEAD, *ROWS])
+    assert {str(line.offer.valid_until) for line in found.values()} == {until}
