@@ -169,3 +169,47 @@ def test_a_minimum_with_an_exception():
 def test_a_light_caliper_charge_of_some_lines():
     found = lines([*MIXED, [], ["Lines 1 and 2 carry a light-caliper charge of $45 per short ton, not in the price."]])
     assert [[str(charge.price) for charge in line.offer.charges] for line in found.values()] == [["45"], ["45"], []]
+
+
+@pytest.mark.parametrize(
+    ("note", "leads"),
+    [
+        ("Lead time 3 weeks except items 1 and 2", "--3"),
+        ("Lead time 3 weeks except item 2: 6 weeks", "363"),
+        ("Item 2: lead time 6 weeks. All other items: 3 weeks.", "363"),
+        ("Lieferzeit 3 Wochen außer Pos. 2 (6 Wochen)", "363"),
+        ("Pos. 2: Lieferzeit 6 Wochen, alle übrigen 3 Wochen", "363"),
+        ("Délai 3 semaines sauf poste 2 : 6 semaines", "363"),
+        ("Plazo de entrega 3 semanas salvo partida 2: 6 semanas", "363"),
+        ("Leveranstid 3 veckor utom rad 2", "3-3"),
+        ("Item 2: six weeks", "-6-"),
+        ("20 pt: six weeks", "-66"),
+        ("Six weeks", "---"),
+        ("Item 2: 30 days", "---"),
+    ],
+)
+def test_a_note_about_some_lines_and_the_others(note, leads):
+    found = [line.offer.lead_days for line in lines([*MIXED, [], [note]]).values()]
+    said = {None: "-", (21, 21): "3", (42, 42): "6"}
+    assert "".join(said[lead] for lead in found) == leads
+
+
+def test_minimums_and_last_days_of_some_lines_and_the_others():
+    notes = ["Item 3: min. order 30,000 lb each. All other items: 10,000 lb."]
+    notes += ["Item 1 is offered for acceptance by July 10, 2026; the remaining prices stand until September 30, 2026."]
+    found = [line.offer for line in lines([*MIXED, [], *([note] for note in notes)]).values()]
+    assert [round(offer.minimum_kg) for offer in found] == [4536, 4536, 13608]
+    assert [offer.valid_until.isoformat() for offer in found] == ["2026-07-10", "2026-09-30", "2026-09-30"]
+
+
+def test_lines_without_numbers_are_not_known_to_be_the_others():
+    rows = [row[1:] for row in MIXED]
+    found = lines([*rows, [], ["Lead time 3 weeks except item 2: 6 weeks"]])
+    assert {line.offer.lead_days for line in found.values()} == {None}
+
+
+def test_a_time_behind_a_sign_is_the_lead_time_of_the_rows_that_carry_it():
+    rows = [row.copy() for row in MIXED]
+    rows[-2][1] += " (1)"
+    found = [line.offer.lead_days for line in lines([*rows, [], ["Lead time 3 weeks"], ["(1) six weeks"]]).values()]
+    assert found == [(21, 21), (42, 42), (21, 21)]

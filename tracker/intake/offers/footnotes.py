@@ -7,14 +7,17 @@ from dataclasses import replace
 from functools import lru_cache
 
 from tracker.intake.grid import Cell
+from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level
 from tracker.intake.tables.table import Table, Words
+from tracker.intake.values.lines_meant import bare_lead
+from tracker.intake.values.statements import Statement
 from tracker.intake.words.lists import phrases
 
 # '*)' and '(*)' are '*'; '1)' and '(1)' are '¹'.
 _STAR = r"\(\*+\)|\*+\)?|[†‡§]+\)?"
 _SIGN = rf"{_STAR}|[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\([\da-e]\)|\[[\da-e]\]|[\da-e]\)"
-_AHEAD = re.compile(rf"\s*({_SIGN})\s*[=:–—-]?\s*(?=[^\W\d])")
+_AHEAD = re.compile(rf"\s*({_SIGN})(?:\s*[=:–—-]?\s*(?=[^\W\d])|\s+(?=\d))")
 # 'g/m²' and '1000 ft²' end with their unit; '1)' is a sign only apart from the word before it.
 _BEHIND = re.compile(rf"({_STAR}|(?<![mM])(?<!ft)[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\([\da-e]\)|\[[\da-e]\]|(?<!\S)[\da-e]\))[\s,;]*$")
 _LITERAL = re.compile(r'"([^"]*)"|\\(.)')
@@ -26,6 +29,12 @@ def sign_ahead(text: str) -> str:
     """The sign that a note begins with, '' for none; '¹', '1)' and '(1)' are one."""
     found = _AHEAD.match(text)
     return found.group(1).translate(_RAISED) if found else ""
+
+
+def without_sign(text: str) -> str:
+    """The note behind its sign."""
+    found = _AHEAD.match(text)
+    return text[found.end() :] if found else text
 
 
 def signs_behind(cell: Cell) -> frozenset[str]:
@@ -148,4 +157,11 @@ def _without(level: Level, signs: frozenset[str]) -> Level:
 
 def _of_signs(level: Level, signs: frozenset[str]) -> Level:
     texts = tuple(words for words in level.texts if sign_ahead(words.text) in signs)
-    return replace(level, texts=texts, beside=())
+    return with_bare_leads(replace(level, texts=texts, beside=()))
+
+
+def with_bare_leads(level: Level) -> Level:
+    """A level of texts that are about some rows, with the lead time that one of them is: '(1) ten weeks'."""
+    leads = [(words, lead) for words in level.texts if (lead := bare_lead(without_sign(words.text))) is not None]
+    said: tuple[Said[Statement], ...] = tuple(Said(lead, level.place(words), words.text) for words, lead in leads)
+    return replace(level, beside=level.beside + said) if said else level

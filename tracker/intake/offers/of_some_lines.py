@@ -7,9 +7,11 @@ from dataclasses import replace
 from tracker.intake.columns.column import Columns
 from tracker.intake.offers.boards_held import holds_for
 from tracker.intake.offers.draft import Draft
+from tracker.intake.offers.footnotes import with_bare_leads, without_sign
 from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.scope import Level, Scope
 from tracker.intake.tables.table import Table, Words
+from tracker.intake.values.lines_apart import lines_apart
 from tracker.intake.values.lines_meant import LinesMeant, lines_meant
 from tracker.intake.values.roles import Role
 from tracker.intake.words.fold import fold
@@ -34,7 +36,8 @@ class OfSomeLines:
         numbers = {number for cells in rows for number in _numbers(cells[i].text for i in self._counting if i in cells)}
         names = {fold(cells[i].text.strip()) for cells in rows for i in self._naming if i in cells}
         known = {
-            words: meant
+            # Where no line has a number, none is known to be one of the others.
+            words: meant if numbers or not meant.numbers else replace(meant, others="")
             for words, meant in told.items()
             if meant.boards is not None
             or meant.numbers & numbers
@@ -79,7 +82,20 @@ def _may_hold(meant: LinesMeant, draft: Draft) -> bool:
 
 def _meant(words: Words, level: Level) -> LinesMeant | None:
     note = level.last_row is not None and words.row > level.last_row
-    return lines_meant(words.text, note=note)
+    return lines_meant(without_sign(words.text), note=note)
+
+
+def with_lines_apart(level: Level) -> Level:
+    """The level with what a text says of some lines and of the others as texts of their own, each with its sign."""
+    texts = tuple(part for words in level.texts for part in _apart(words))
+    return level if texts == level.texts else replace(level, texts=texts)
+
+
+def _apart(words: Words) -> tuple[Words, ...]:
+    body = without_sign(words.text)
+    parts = lines_apart(body)
+    sign = words.text[: len(words.text) - len(body)]
+    return (words,) if len(parts) < 2 else tuple(replace(words, text=f"{sign}{part}") for part in parts)
 
 
 def _numbers(texts: Iterable[str]) -> Iterable[int]:
@@ -96,7 +112,7 @@ def _put_first(
         told = (words for words in level.texts if words in own and of_some[words].rest)
         texts = tuple(replace(words, text=of_some[words].rest) for words in told)
         if texts:
-            near.append(replace(level, texts=texts, beside=(), of_row=True))
+            near.append(with_bare_leads(replace(level, texts=texts, beside=(), of_row=True)))
     return (*near, *(_without(level, own, of_some) for level in levels))
 
 

@@ -9,7 +9,7 @@ from tracker.intake.values.boards_named import boards_named, measures_named
 from tracker.intake.values.charges import ChargeWords
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import find_grade
-from tracker.intake.values.lead import LeadTime, lead_text
+from tracker.intake.values.lead import LeadTime, counts_plain_days, lead_text
 from tracker.intake.values.lead_unread import LeadUnread
 from tracker.intake.values.legends import LegendEntry
 from tracker.intake.values.masses import find_masses
@@ -86,6 +86,16 @@ def _by_number(text: str) -> LinesMeant | None:
         leading = _ending(before, "about_lines")
         before = before if leading is None else before[: leading.start]
         return LinesMeant(f"{before.strip()} {rest.strip(' :,–-')}".strip(), numbers, of_contract)
+    return None
+
+
+def lines_named(text: str) -> tuple[int, int] | None:
+    """Where a text names lines by their numbers: the 'items 1 and 3' in it."""
+    for match in phrases("line_numbers").find(text):
+        start = match.end + text[match.end :].startswith(".")
+        counted = _count(text[start:])
+        if counted is not None and not _of_all(text[: match.end]):
+            return match.start, start + counted.end()
     return None
 
 
@@ -187,4 +197,14 @@ def _states_terms(text: str, rest: str) -> bool:
     defines = any(isinstance(one, LegendEntry) for one in said)
     if defines or any(isinstance(one, ChangesPrice) for one in (*said, *statements(text))):
         return False
-    return any(isinstance(one, _TERMS) for one in said) or bool(find_sheet_sizes(rest))
+    return any(isinstance(one, _TERMS) for one in said) or bool(find_sheet_sizes(rest)) or bare_lead(rest) is not None
+
+
+@lru_cache(maxsize=4096)
+def bare_lead(text: str) -> LeadTime | None:
+    """The lead time that is all that a note says of its lines: the 'ten weeks' of '24 pt: ten weeks'.
+
+    Days without more may be those of payment.
+    """
+    said = lead_text(text.strip(" :.,"))
+    return said if said is not None and said.high > 0 and counts_plain_days(said.words) is None else None

@@ -1,0 +1,67 @@
+"""A note that says one thing of some lines and another of the rest, as a text for each: 'Items 6 and 7: min. order
+30,000 lb. All other items: 10,000 lb.'"""
+
+from collections.abc import Iterator
+from functools import lru_cache
+
+from tracker.intake.values.clauses import clauses
+from tracker.intake.values.lead import LeadTime, lead_text
+from tracker.intake.values.lines_meant import lines_named
+from tracker.intake.values.masses import find_masses
+from tracker.intake.values.statements import SaysMinimum, statements
+from tracker.intake.words.lists import phrases
+
+_STOPS = " :,.–-()"
+
+
+@lru_cache(maxsize=4096)
+def lines_apart(text: str) -> tuple[str, ...]:
+    """Its texts, each of which names the lines that it is about or excepts, and says all of what it says of them."""
+    apart = phrases("the_others").find(text) and lines_named(text) is not None
+    return tuple(_apart(text)) if apart else (text,)
+
+
+def _apart(text: str) -> Iterator[str]:
+    lines = said = ""
+    for clause in (part for whole in clauses(text) for part in _before_others(whole)):
+        named = lines_named(clause)
+        if named is not None:
+            lines, said = clause[named[0] : named[1]], f"{clause[: named[0]]} {clause[named[1] :]}".strip(_STOPS)
+        rest = _without_others(clause) if lines and named is None else None
+        yield clause if rest is None else f"{_in_its_place(said, rest)} except {lines}"
+
+
+def _before_others(clause: str) -> Iterator[str]:
+    """'Items 6 and 7 30,000 lb, all others 10,000 lb' at its comma."""
+    others = next(iter(phrases("the_others").find(clause)), None)
+    before = clause[: others.start].rstrip() if others is not None else ""
+    if before.endswith(","):
+        yield before[:-1]
+        yield clause[len(before) :].strip()
+    else:
+        yield clause
+
+
+def _without_others(clause: str) -> str | None:
+    """'All other items: 10,000 lb' without the words for the others; None where it speaks of none."""
+    others = phrases("the_others").find(clause)
+    if not others:
+        return None
+    start, end = min(match.start for match in others), max(match.end for match in others)
+    words = [match for match in phrases("line_numbers").find(clause) if not clause[end : match.start].strip()]
+    end = max([end, *(match.end for match in words if match.start >= end)])
+    before = clause[:start].rstrip()
+    every = [match for name in ("about_lines", "all_of_them") for match in phrases(name).find(before)]
+    while (leading := next((match for match in every if match.end == len(before)), None)) is not None:
+        before = before[: leading.start].rstrip()
+    return f"{before} {clause[end:].strip(_STOPS)}".strip(_STOPS)
+
+
+def _in_its_place(said: str, own: str) -> str:
+    """'Min. order 10,000 lb' of 'min. order 30,000 lb each' and '10,000 lb': a figure is of what another was."""
+    for one in statements(said):
+        if isinstance(one, LeadTime) and lead_text(own) is not None:
+            return said.replace(one.words, own) if one.words in said else f"{said}: {own}"
+        if isinstance(one, SaysMinimum) and any(mass.words == own for mass in find_masses(own)):
+            return said.replace(one.mass.words, own)
+    return own
