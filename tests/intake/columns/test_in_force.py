@@ -86,3 +86,20 @@ def test_of_prices_at_days_the_last_before_the_list_is_offered(days, states):
 def test_two_prices_that_are_both_in_force_are_asked():
     rows = [["EUR/t"], ["Calidad", "µm", "g/m²", "Precio vigente", "Precio nuevo"], ["GC1", 410, 250, 1240, 1265]]
     assert {line.state.value for line in lines(rows).values()} == {"question"}
+
+
+@pytest.mark.parametrize(
+    ("title", "heads"),
+    [
+        ("Price change effective 1 November 2026", ("Current price", "New price")),
+        ("Prisavisering fr.o.m. 1 november 2026", ("Nuvarande pris", "Nytt pris")),
+        ("Nya priser från och med 1 november 2026", ("Pris idag", "Nytt pris")),
+        ("Neue Preise ab 1. November 2026", ("Derzeitiger Preis", "Neuer Preis")),
+        ("Nos prix augmentent à compter du 1er novembre 2026", ("Prix en vigueur", "Nouveau prix")),
+        ("Nuevos precios a partir del 1 de noviembre de 2026", ("Precio vigente", "Nuevo precio")),
+    ],
+)
+def test_the_new_price_of_a_letter_of_new_prices_is_the_offer(title, heads):
+    rows = [[title], [], ["EUR/t"], ["Grade", "µm", "g/m²", *heads], ["GC1", 410, 250, 1240, 1265]]
+    assert {cell: str(line.state) for cell, line in lines(rows).items()} == {"E5": "accepted"}
+    assert {str(line.state) for line in lines(rows[1:]).values()} == {"question"}

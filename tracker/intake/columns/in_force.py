@@ -7,6 +7,8 @@ from tracker.intake.columns.column import Column, Columns, Kind, basis_in_head
 from tracker.intake.columns.order_sizes import beside_unit, without_unit
 from tracker.intake.grid import Cell
 from tracker.intake.tables.periods import YEAR, is_later, without_periods
+from tracker.intake.tables.table import Words
+from tracker.intake.values.clauses import clauses
 from tracker.intake.values.dates import find_dates, without_dates
 from tracker.intake.values.halves import halves_of
 from tracker.intake.values.roles import CHARGES, Role
@@ -49,6 +51,32 @@ def _no_longer_in_force(group: list[Column]) -> list[Column]:
         return [column for column in group if column is not in_force[0]]
     old = [column for column in group if marks[column] == {"old"}]
     return old if len(old) < len(group) else []
+
+
+def before_the_announced(kinds: Mapping[Column, Kind], said: Sequence[Words]) -> list[Column]:
+    """'Current price | New price' in a letter of new prices from a day on: what is paid until then.
+
+    Without the day it is asked which of the two holds.
+    """
+    offers = [column for column, kind in kinds.items() if kind is Kind.OFFER]
+    if len(offers) != 2 or not any(_announces(words.text) for words in said):
+        return []
+    marks = [{match.value for match in phrases("price_ages").find(column.text)} for column in offers]
+    alike = len({_without_ages(column.text) for column in offers}) == 1
+    new = [column for column in offers if phrases("new_prices").find(column.text)]
+    if marks != [{"in_force"}] * 2 or not alike or len(new) != 1 or any(_says_more(column) for column in offers):
+        return []
+    return [column for column in offers if column is not new[0]]
+
+
+def _announces(text: str) -> bool:
+    """'Prices from 1 November 2026', 'Price change effective 1 July': a first day of prices."""
+    for clause in clauses(text):
+        days = find_dates(clause)
+        begins = [one for one in phrases("since").find(clause) if any(one.end <= day.start for day in days)]
+        if begins and any(phrases(section).find(clause) for section in ("price_words", "price_rises", "price_moves")):
+            return True
+    return False
 
 
 def _without_ages(text: str) -> str:

@@ -12,6 +12,7 @@ from tracker.intake.columns.group_terms import delivery_of_group, lead_of_group,
 from tracker.intake.columns.headed_figures import heads_delivered
 from tracker.intake.columns.in_force import (
     SEVERAL_TIMES,
+    before_the_announced,
     before_the_new,
     leads_to_another,
     marked_as_old,
@@ -77,6 +78,7 @@ def price_columns(
     kinds |= dict.fromkeys(unexplained, Kind.OFFER)
     found = Columns((), {role: tuple(one for one in held if one not in unexplained) for role, held in by_role.items()})
     kinds |= dict.fromkeys(before_the_new(kinds, found), Kind.PREVIOUS)
+    kinds |= dict.fromkeys(before_the_announced(kinds, (*titles, *above)), Kind.PREVIOUS)
     axes = Axes([column for column in columns if column not in kinds and column.said], (*titles, *above))
     sizes = sizes_before(columns, [column for column, kind in kinds.items() if kind is Kind.OFFER])
     prices = labelled_by_form(
