@@ -14,6 +14,7 @@ from tracker.intake.tables.heads import head_of, head_of_words
 from tracker.intake.tables.label_units import with_label_units
 from tracker.intake.tables.line_pairs import without_line_pairs
 from tracker.intake.tables.lines_below import with_lines_below
+from tracker.intake.tables.long_forms import with_said_of_all
 from tracker.intake.tables.segments import segments_of
 from tracker.intake.tables.sentences import spoken_offers
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
@@ -61,6 +62,7 @@ def _lying_tables(view: View) -> tuple[list[Table], View]:
 def _lying_table(view: View, run: Labels) -> Table | None:
     part = part_of(view, run.rows, range(run.column, run.right + 1))
     side = turned(with_label_units(part, run.column, run.units) if run.units else part)
+    side = with_said_of_all(side, view, run)
     zone = zone_at(side, run.column, -1)
     if zone is None:
         return None

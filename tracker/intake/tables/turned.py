@@ -19,6 +19,8 @@ _FEWEST_LABELS = 3
 _WIDEST_GAP = 1
 _WIDEST_GAP_BESIDE = 3
 _LONGEST_LABEL = 40
+_FEW_LABELS = 6
+"""Of more, a third may have no value: fields left empty."""
 _MOST_UNKNOWN = 3
 """Labels under each other whose words are not known."""
 _FARTHEST_UNITS = 8
@@ -42,12 +44,15 @@ def label_runs(view: View) -> list[Labels]:
     """Every run of labels with a price and a board among them and values beside them, from the top."""
     runs: list[Labels] = []
     for column in _label_columns(view):
+        before: list[int] = []
         for rows in _runs(view, column):
+            above, before = before, rows
             # A label above may yet join them. Most runs of a long list are single words that name something.
             if len(rows) + 1 < _FEWEST_LABELS:
                 continue
             units = units_beside(view, column, rows, _before_next_labels(view, column, rows))
-            rows = _with_unknown(view, column, _without_letterhead(view, column, rows))
+            rows = _without_letterhead(view, column, rows)
+            rows = rows if rows[0] - 1 in above else _with_unknown(view, column, rows)
             rows = _with_forms(view, column, rows)
             run = _checked(view, column, rows, units)
             if run is not None:
@@ -154,7 +159,9 @@ def _with_unknown(view: View, column: int, rows: list[int]) -> list[int]:
         _values(view, rows[0] - 1, column) < max(1, fewest)
         or (known is not None and known.number)
         or looks_priced(cell)
+        or any(_is_label(beside) for at, beside in above.items() if at > column)
     ):
+        # 'Field | Value | Unit' heads the form.
         return rows
     return [rows[0] - 1, *rows]
 
@@ -199,7 +206,8 @@ def _checked(view: View, column: int, rows: list[int], units: frozenset[Place]) 
     values = [(row, at) for row in rows for at in view.rows[row] if column < at <= right and (row, at) not in units]
     beside = [view.rows[row][at] for row, at in values]
     labels_beside = sum(_is_label(cell) for cell in beside)
-    if right == column or len(beside) < len(rows) - 1 or 3 * labels_beside > len(beside):
+    fewest = len(rows) - 1 if len(rows) <= _FEW_LABELS else 2 * len(rows) // 3
+    if right == column or len(beside) < fewest or 3 * labels_beside > len(beside):
         return None
     if not any(_has_price_beside(view, row, column, right) for row in rows):
         return None
@@ -251,9 +259,17 @@ def _last_value_column(view: View, column: int, rows: list[int], units: frozense
     if len(first_columns) == 1 and 0 < (first := first_columns.pop()) - column - 1 <= _WIDEST_GAP_BESIDE:
         right = first - 1
     while any(right + 1 in view.rows[row] for row in rows) and not _are_labels(view, right + 1, rows, units):
+        if right > column and _says_one_thing(view, right + 1, rows):
+            break
         right += 1
     behind = {at for _, at in units if at == right + _WIDEST_GAP + 1}
     return max({right} | behind)
+
+
+def _says_one_thing(view: View, column: int, rows: list[int]) -> bool:
+    """When an answer was given, or by whom, beside each of them: no board's price, grade and caliper are one."""
+    said = {cell.text for _, cell in view.down(column, rows)}
+    return len(said) == 1 and len(list(view.down(column, rows))) > _FEWEST_LABELS
 
 
 def _without_overlap(runs: list[Labels]) -> list[Labels]:
