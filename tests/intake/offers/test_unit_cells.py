@@ -73,3 +73,23 @@ def test_a_count_beside_a_unit_in_the_head_multiplies_it(price, per, count):
 def test_quantities_beside_a_price_multiply_nothing():
     found = lines([["Grade", "g/m²", "EUR/kg", "Qty"], ["GC1", 250, 1.18, 100], ["GC1", 280, 1.19, 1000]])
     assert [(line.state, line.offer.basis) for line in found.values()] == [("accepted", "kg")] * 2
+
+
+@pytest.mark.parametrize(
+    ("unit", "size"),
+    [
+        ("EUR/1000 ark 720x1020 mm", (720, 1020)),
+        ("EUR per 1000 sheets (700 x 1000 mm)", (700, 1000)),
+        ("EUR je 1.000 Bogen 720 x 1020 mm", (720, 1020)),
+        ("EUR/tonne", None),
+    ],
+)
+def test_a_unit_of_sheets_may_say_how_large_they_are(unit, size):
+    rows = [
+        ["Grade", "g/m²", "µm", "Unit", "Price"],
+        ["GC1", 280, 455, unit, 341.5],
+        ["GC2", 250, 410, "EUR/tonne", 815],
+    ]
+    sized, other = lines(rows).values()
+    assert (str(sized.state), sized.offer.currency, sized.offer.sheet_mm) == ("accepted", "EUR", size)
+    assert (other.offer.basis, other.offer.sheet_mm) == ("tonne", None)

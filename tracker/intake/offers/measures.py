@@ -170,8 +170,8 @@ def take_sheet(board: Board, cells: Cells, columns: Columns, words: list[Cell], 
 def _sheets_said(
     cells: Cells, columns: Columns, words: list[Cell], scope: Scope
 ) -> Iterator[tuple[tuple[SheetSize, ...], str, str]]:
-    """Sizes, place and text of the size's column, of two columns for its sides, of the descriptions, of the heads over
-    these, then of the titles around."""
+    """Sizes, place and text of the size's column, of two columns for its sides, of the descriptions, of the price's
+    unit ('EUR/1000 sheets 720 x 1020 mm'), of the heads over descriptions, then of the titles around."""
     for column in columns.of(Role.SHEET_SIZE):
         cell = cells.get(column.index)
         if cell is not None:
@@ -182,6 +182,8 @@ def _sheets_said(
         yield (sides.value,), sides.where, sides.words
     for cell in words:
         yield find_sheet_sizes(cell.text), at(cell), cell.text.strip()
+    for unit in (cells[column.index] for column in columns.of(Role.BASIS) if column.index in cells):
+        yield find_sheet_sizes(unit.text), at(unit), unit.text.strip()
     for column in columns.of(Role.PRODUCT, Role.GRADE):
         for cell, head in zip(column.heads, column.said, strict=True):
             yield (head.sheet_sizes if len(head.sheet_sizes) == 1 else ()), at(cell), cell.text.strip()

@@ -14,9 +14,11 @@ from tracker.intake.values.basis import BasisReading, after_per, find_basis
 from tracker.intake.values.currency import CurrencyReading, combined, currency_phrases, find_currencies
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.pricewalk import PriceText, PriceWalk, cents_by_unit, no_piece
+from tracker.intake.values.sheetsize import find_sheet_sizes
 from tracker.intake.values.was_now import parted_by_age
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, words
+from tracker.trade.basis import Basis
 
 __all__ = ["PriceText", "PriceUnit", "find_price_unit", "price_text", "price_unit"]
 
@@ -96,6 +98,9 @@ def price_unit(text: str) -> PriceUnit | None:
     stripped = _P_DOT.sub("per ", text.strip().strip("()[]:;"))
     if not stripped:
         return None
+    sized = _of_sized_sheets(stripped)
+    if sized is not None:
+        return replace(sized, words=text.strip())
     walk = PriceWalk(stripped)
     walk.bare = True
     walk.run()
@@ -105,6 +110,19 @@ def price_unit(text: str) -> PriceUnit | None:
     if currency is not None and walk.basis is not None and find_basis(text) is None and _names_form(walk.basis.words):
         return PriceUnit(currency, None, text.strip())
     return PriceUnit(currency, no_piece(currency, walk.basis), text.strip())
+
+
+def _of_sized_sheets(text: str) -> PriceUnit | None:
+    """'EUR/1000 ark 720x1020 mm': a number of sheets, with the size that they have."""
+    sizes = find_sheet_sizes(text)
+    if len(sizes) != 1 or not sizes[0].words or sizes[0].words not in text:
+        return None
+    unit = price_unit(text.replace(sizes[0].words, " ").strip(" ,()"))
+    sheets = unit is not None and unit.basis is not None and unit.basis.bases <= _SHEETS and bool(unit.basis.bases)
+    return unit if sheets else None
+
+
+_SHEETS = frozenset({Basis.THOUSAND_SHEETS, Basis.SHEET})
 
 
 def _names_form(unit: str) -> bool:
