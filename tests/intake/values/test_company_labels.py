@@ -50,3 +50,9 @@ def test_a_firm_with_and_without_its_legal_form_is_one():
     rows = [["Kartonfabrik Hallen GmbH"], ["EUR je Tonne"], ["Sorte", "g/m²", "µm", "Preis"], ["GD2", 250, 330, 847]]
     found = lines([*rows, [], ["Kartonfabrik Hallen"]])
     assert [line.offer.vendor for line in found.values()] == ["Kartonfabrik Hallen GmbH"]
+
+
+def test_a_field_that_the_buyer_signs_is_no_vendor():
+    assert company_name("ACCEPTANCE / Company: ________ Signed: ________ PO no.: ________") is None
+    assert company_name("Acceptance / Company: Signed:") is None
+    assert company_name("Ferrowick Paper Company: price list") == "Ferrowick Paper Company"

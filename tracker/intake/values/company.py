@@ -67,7 +67,7 @@ def _company_offering(text: str) -> str | None:
 
 def _headed_company(text: str) -> str | None:
     head = _BREAK.split(text.strip(), maxsplit=1)[0].strip()
-    if not head or len(head) > _LONGEST or not head[0].isupper():
+    if not head or len(head) > _LONGEST or not head[0].isupper() or _is_field_to_sign(text, head):
         return None
     ends = [match for match in phrases("company").find(head) if match.value == "legal" and match.first > 0]
     ends = [match for match in ends if _written_as_form(head, match)]
@@ -82,6 +82,14 @@ def _headed_company(text: str) -> str | None:
         return None
     # 'FOB Mill' and 'Unbleached Kraft Paperboard' end in a word of the trade too.
     return None if find_delivery(head) is not None or _is_board(head) else head
+
+
+def _is_field_to_sign(text: str, head: str) -> bool:
+    """The 'Acceptance / Company' of 'Acceptance / Company: ____ Signed: ____', also where nobody has signed."""
+    return _EMPTY_FIELD.match(text.strip()[len(head) :]) is not None
+
+
+_EMPTY_FIELD = re.compile(r"\s*:\s*(?:__|$|[^\W\d_]+\s*:)")
 
 
 @lru_cache(maxsize=1024)
