@@ -175,3 +175,9 @@ def test_a_charge_that_some_terms_of_delivery_are_free_of_is_charged_on_others(n
     free, charged = (lines([[f"Prices {terms}"], [], *table])["D4"].offer for terms in ("EXW", "DAP"))
     assert (free.delivered, free.charges) == (False, ())
     assert (charged.delivered, len(charged.charges)) == (True, 1)
+
+
+@pytest.mark.parametrize("title", ["inkl. Fracht frei Haus", "incl. freight, delivered", "transport inclus franco"])
+def test_freight_in_the_price_and_delivered_are_one(title):
+    found = lines([[title], [], ["Grade", "µm", "g/m²", "EUR/t"], ["GC1", 450, 250, 1100]])
+    assert [(line.offer.delivered, line.offer.charges) for line in found.values()] == [(True, ())]

@@ -102,7 +102,8 @@ def _relieved_in(part: str, named: list[_Named], before: list[_Named], clause: s
             continue
         for charge in _subjects(part, named, match) if named else before:
             general = phrases("surcharge_words").whole(charge.label) is not None
-            terms = find_delivery(part[match.end :])
+            # 'Incl. freight, delivered' says how all prices are meant.
+            terms = find_delivery(part[match.end :]) if match.value == "waived" else None
             delivered = terms.delivered if terms is not None else None
             yield NoCharge(charge.kind, charge.label, clause, general, _grades(part), _begins_later(part), delivered)
 
