@@ -123,3 +123,32 @@ def test_cards_side_by_side_keep_their_own_units_and_one_may_withhold_its_price(
     assert list(lines(rows)) == ["B4"]
     rows[3][1:3] = ["n/q"]
     assert lines(rows) == {}
+
+
+def blocks(*, caliper="Caliper"):
+    one = [["Grade", "SBS C1S", None, caliper, "14 pt"], ["Basis weight", "60 lb/MSF", None, "Quantity", "20,000 lb"]]
+    two = [["Grade", "CRB", None, caliper, "20 pt"], ["Basis weight", "78 lb/MSF", None, "Quantity", "30,000 lb"]]
+    rows = [
+        ["Good until", "December 11, 2026"],
+        [],
+        ["ITEM 1"],
+        *one,
+        ["Price", 1175, "US$/ST", "Lead time", "7 weeks"],
+    ]
+    return [*rows, [], ["ITEM 2"], *two, ["Price", 880, "US$/ST", "Lead time", "3 weeks"]]
+
+
+def test_a_form_may_have_two_labels_in_a_row():
+    found = [line.offer for line in lines(blocks()).values()]
+    assert [(str(offer.price), offer.basis, offer.lead_days) for offer in found] == [
+        ("1175", "short_ton", (49, 49)),
+        ("880", "short_ton", (21, 21)),
+    ]
+    assert [round(offer.caliper_um) for offer in found] == [356, 508]
+    assert {str(offer.valid_until) for offer in found} == {"2026-12-11"}
+
+
+def test_what_stands_beside_a_form_and_describes_no_board_is_none_of_it():
+    rows = form(1168, "USD/ST", None, "Terms", "net 30")
+    rows[0] += [None, None, "Customer no.", "55108"]
+    assert prices(lines(rows)) == {"B4": ("accepted", "1168", "short_ton")}

@@ -11,10 +11,11 @@ from tracker.intake.tables.group_lines import leads_to_groups
 from tracker.intake.tables.header_rows import names_board_and_unit
 from tracker.intake.tables.headless import described_columns, price_columns, priced_rows
 from tracker.intake.tables.heads import head_of, head_of_words
+from tracker.intake.tables.label_pairs import Pair, pairs_beside, with_pairs
 from tracker.intake.tables.label_units import with_label_units
 from tracker.intake.tables.line_pairs import without_line_pairs
 from tracker.intake.tables.lines_below import with_lines_below
-from tracker.intake.tables.long_forms import with_said_of_all
+from tracker.intake.tables.long_forms import said_beside_all
 from tracker.intake.tables.segments import segments_of
 from tracker.intake.tables.sentences import spoken_offers
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
@@ -49,20 +50,22 @@ def _lying_tables(view: View) -> tuple[list[Table], View]:
     taken: set[tuple[int, int]] = set()
     above = -1
     for run in label_runs(view):
-        table = _lying_table(view, run)
+        pairs = pairs_beside(view, run)
+        table = _lying_table(view, run, pairs)
         if table is None:
             continue
         table.titles = tuple(words_of(view, _rows_right_above(view, run.rows[0], above)))
         tables.append(table)
         taken.update((row, column) for row in run.rows for column in range(run.column, run.right + 1))
+        taken.update(place for pair in pairs for place in pair.places)
         above = run.rows[-1]
     return tables, _without(view, taken)
 
 
-def _lying_table(view: View, run: Labels) -> Table | None:
+def _lying_table(view: View, run: Labels, pairs: list[Pair]) -> Table | None:
     part = part_of(view, run.rows, range(run.column, run.right + 1))
     side = turned(with_label_units(part, run.column, run.units) if run.units else part)
-    side = with_said_of_all(side, view, run)
+    side = with_pairs(side, run, [*said_beside_all(view, run), *((pair.label, pair.value) for pair in pairs)])
     zone = zone_at(side, run.column, -1)
     if zone is None:
         return None

@@ -9,15 +9,7 @@ from tracker.intake.values.roles import Role
 _OF_ALL = (Role.VENDOR, Role.CURRENCY, Role.BASIS, Role.DELIVERY_TERMS)
 
 
-def with_said_of_all(side: View, view: View, run: Labels) -> View:
-    """The turned form with a column for each thing that is said beside all of its labels."""
-    for place, (head, cell) in enumerate(_said_beside_all(view, run), start=1):
-        for line in side.rows:
-            side.rows[line][-place] = head if line == run.column else cell
-    return side
-
-
-def _said_beside_all(view: View, run: Labels) -> list[tuple[Cell, Cell]]:
+def said_beside_all(view: View, run: Labels) -> list[tuple[Cell, Cell]]:
     """Heads and cells left of a form's labels that say one thing in all of its rows, as exports of forms repeat it:
     'Vendor | Field | Value' over 'Harlow Board Inc. | Grammage | 275'."""
     first = view.order[0] if view.order else 0

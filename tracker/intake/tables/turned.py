@@ -14,6 +14,7 @@ from tracker.intake.tables.view import View
 from tracker.intake.values.basis import basis_text
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.money import price_text
+from tracker.intake.values.roles import Role
 
 _FEWEST_LABELS = 3
 _WIDEST_GAP = 1
@@ -65,12 +66,13 @@ def _label_columns(view: View) -> list[int]:
     counts: dict[int, int] = {}
     for row in view.order[:400]:
         for column, cell in view.rows[row].items():
-            if _is_label(cell) or _is_form(cell):
+            if is_label(cell) or _is_form(cell):
                 counts[column] = counts.get(column, 0) + 1
     return sorted(column for column, count in counts.items() if count >= _FEWEST_LABELS)
 
 
-def _is_label(cell: Cell | None) -> bool:
+def is_label(cell: Cell | None) -> bool:
+    """Whether a cell names what stands beside it."""
     return cell is not None and isinstance(cell.value, str) and cell.fault is None and _labels(cell.text)
 
 
@@ -92,7 +94,7 @@ def _runs(view: View, column: int) -> Iterator[list[int]]:
     run: dict[int, Cell] = {}
     unknown: dict[int, Cell] = {}
     for row, cell in view.down(column, view.order):
-        labels = _is_label(cell) and max(view.columns_of(row)) > column
+        labels = is_label(cell) and max(view.columns_of(row)) > column
         if run and not labels and _may_be_unknown(view, column, row) and row == max(run | unknown) + 1:
             unknown[row] = cell
             continue
@@ -133,15 +135,22 @@ def _values(view: View, row: int, column: int) -> int:
 
 
 def _without_letterhead(view: View, column: int, rows: list[int]) -> list[int]:
-    """The run without lines of one value above a gap, where several values stand beside each label below it.
+    """The run without lines of one value above a gap, where several values stand beside each label below it, or where
+    they name terms alone.
 
-    'Minimum: | 20000 kg per grade' is said of every board, not of the one in its column.
+    'Minimum: | 20000 kg per grade' and 'Good until | 11 December' are said of every board, not of one.
     """
     values = [_values(view, row, column) for row in rows]
     for place in range(1, len(rows)):
-        if rows[place] - rows[place - 1] > 1 and max(values[:place]) == 1 and min(values[place:]) > 1:
+        if rows[place] - rows[place - 1] == 1 or max(values[:place]) > 1:
+            continue
+        heads = [head_of(view.rows[row][column]) for row in rows[:place]]
+        if min(values[place:]) > 1 or all(head is not None and head.role in _OF_ALL for head in heads):
             return rows[place:]
     return rows
+
+
+_OF_ALL = (Role.VALIDITY, Role.VENDOR, Role.CURRENCY, Role.DELIVERY_TERMS, Role.RECEIVED, Role.PAYMENT)
 
 
 def _with_unknown(view: View, column: int, rows: list[int]) -> list[int]:
@@ -159,7 +168,7 @@ def _with_unknown(view: View, column: int, rows: list[int]) -> list[int]:
         _values(view, rows[0] - 1, column) < max(1, fewest)
         or (known is not None and known.number)
         or looks_priced(cell)
-        or any(_is_label(beside) for at, beside in above.items() if at > column)
+        or any(is_label(beside) for at, beside in above.items() if at > column)
     ):
         # 'Field | Value | Unit' heads the form.
         return rows
@@ -205,7 +214,7 @@ def _checked(view: View, column: int, rows: list[int], units: frozenset[Place]) 
     right = _last_value_column(view, column, rows, units)
     values = [(row, at) for row in rows for at in view.rows[row] if column < at <= right and (row, at) not in units]
     beside = [view.rows[row][at] for row, at in values]
-    labels_beside = sum(_is_label(cell) for cell in beside)
+    labels_beside = sum(is_label(cell) for cell in beside)
     fewest = len(rows) - 1 if len(rows) <= _FEW_LABELS else 2 * len(rows) // 3
     if right == column or len(beside) < fewest or 3 * labels_beside > len(beside):
         return None
@@ -243,7 +252,7 @@ def _before_next_labels(view: View, column: int, rows: list[int]) -> int:
 
 
 def _are_labels(view: View, column: int, rows: list[int], units: frozenset[Place]) -> bool:
-    labels = sum(_is_label(view.rows[row].get(column)) for row in rows if (row, column) not in units)
+    labels = sum(is_label(view.rows[row].get(column)) for row in rows if (row, column) not in units)
     return labels >= max(2, len(rows) // 2)
 
 
