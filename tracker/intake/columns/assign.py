@@ -19,6 +19,7 @@ from tracker.intake.columns.beside import (
 )
 from tracker.intake.columns.breaks import breaks_of_boards
 from tracker.intake.columns.column import Column, Columns
+from tracker.intake.columns.corner_units import with_corner_unit
 from tracker.intake.columns.days import told_from_payment, waiting
 from tracker.intake.columns.fits import fit
 from tracker.intake.columns.forms import told_apart_by_form, told_apart_by_load
@@ -44,12 +45,13 @@ from tracker.intake.tables.table import HeadedColumn, Table, Words
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.header import Header, header, without_unit
 from tracker.intake.values.role_words import tells_of_freight
-from tracker.intake.values.roles import ON_TOP, Role, RoleReading
+from tracker.intake.values.roles import MEASURES, ON_TOP, Role, RoleReading
 from tracker.intake.values.ton_kinds import ton_under
 from tracker.intake.words.lists import phrases
 
 _SAMPLE = 60
 _LEAST_FIT = 0.3
+_ORDERS = 0.6
 _MOSTLY = 0.8
 _LONGEST_CODE = 16
 
@@ -57,7 +59,10 @@ _LONGEST_CODE = 16
 def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
     """The columns of a table with their roles, the prices among them picked out; `above`: what its sheet says first."""
     samples = {headed.index: _sample(table, headed.index) for headed in table.columns}
-    columns = [_column(headed, samples[headed.index]) for headed in with_units_beside(table.columns, samples)]
+    columns = [
+        _column(headed, samples[headed.index])
+        for headed in with_corner_unit(with_units_beside(table.columns, samples), samples)
+    ]
     columns = [weighed(column, columns) for column in columns]
     columns = [beside_prices(column, columns) for column in columns]
     columns = [weighs_the_lot(column, columns, samples) for column in columns]
@@ -190,6 +195,9 @@ def _candidates(said: Sequence[Header]) -> dict[Role, float]:
         for reading in _beside_unit(head) if not tells_of_freight(head.text) else ():
             found[reading.role] = max(found.get(reading.role, 0.0), reading.strength - 0.15 * level)
         # '#/MSF' is read as a number sign; that it is a unit of basis weight too is left to the cells.
+        if head.lead_unit is not None and head.caliper_unit is None and Role.CALIPER in found:
+            # The 'cal.' of 'Del. time (cal. days)' is of calendars.
+            found[Role.LEAD_TIME] = max(found.get(Role.LEAD_TIME, 0.0), found.pop(Role.CALIPER))
         if head.lead_unit is not None and level == 0 and any(phrases("lead_topic").find(above.text) for above in said):
             # 'Leverans' over 'arbetsdagar': how long, and not on which terms.
             found[Role.LEAD_TIME] = max(found.get(Role.LEAD_TIME, 0.0), 0.9)
@@ -260,6 +268,9 @@ def _is_money(role: Role) -> bool:
 def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) -> Role | None:
     fits = {role: fit(role, column, cells) for role in candidates}
     best = max(candidates, key=lambda role: candidates[role] + fits[role])
+    if best is Role.ITEM and cells and fit(Role.BRACKET, column, cells) >= _ORDERS:
+        # 'Lot' over 'Small lot', 'LTL' and 'TL' sizes orders.
+        return Role.BRACKET
     by_unit = best is Role.PRICE and not column.currencies and not any(by_words(head) for head in column.said)
     if by_unit and role_by_cells(column, cells) is Role.BRACKET:
         # 'Tons' over '1-4' and '5-19': the unit of order sizes, and not what something is priced by.
@@ -279,6 +290,9 @@ def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) 
             return other
         if best is Role.DISCOUNT and not any(map(str.isdigit, "".join(cell.text for cell in cells))):
             # 'Disc. class' over 'A' and 'B' takes nothing off.
+            return None
+        if best in MEASURES and not any(any(map(str.isdigit, cell.text)) for cell in cells):
+            # 'GR-IV' over 'X' weighs nothing.
             return None
         if best in _NAMED_BY_WORDS and fits[best] == 0 and (best is Role.VENDOR or mostly_priced(cells)):
             return None

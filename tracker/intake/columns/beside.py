@@ -85,13 +85,14 @@ def small_beside_a_price(column: Column, columns: list[Column], samples: Mapping
     """'Skid wrap $/cwt' over 0.85 beside 'Board $/cwt' over 65: money per the same, and too little for board."""
     if column.role is not Role.PRICE or not column.currencies or any(by_words(head) for head in column.said):
         return column
-    if not any(map(str.isalpha, without_unit(column.said[-1]))) or spreads_values(column):
+    if not any(map(str.isalpha, "".join(map(without_unit, column.said)))) or spreads_values(column):
         return column
     own, units = _by_row(samples[column.index]), {basis.bases for basis in column.bases}
     for other in columns:
         prices = _by_row(samples[other.index]) if other is not column and other.role in PRICE_ROLES else {}
         rows = own.keys() & prices.keys()
-        if rows and units == {basis.bases for basis in other.bases} and _small(own, prices, rows):
+        alike = {one.words for one in column.currencies} == {one.words for one in other.currencies}
+        if rows and alike and units == {basis.bases for basis in other.bases} and _small(own, prices, rows):
             return replace(column, role=Role.CHARGE, sure=False)
     return column
 

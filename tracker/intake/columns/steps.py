@@ -51,6 +51,9 @@ def without_steps(columns: list[Column], table: Table) -> list[Column]:
         in_order = start.index < price.index and step.index < price.index and start is not step
         if not in_order or not _is_larger(figures[start.index], figures[step.index]):
             continue
+        if start.role is Role.PREVIOUS_PRICE and not _of_a_height(figures[start.index], figures[price.index]):
+            # 'Was | Now | Saving': what the two differ by is no price.
+            continue
         leads = _leads(*(figures[column.index] for column in (start, step, price)))
         if leads or _never_reckoned(start, price, figures):
             roles |= {start.index: Role.LIST_PRICE, step.index: Role.CHANGE}
@@ -61,13 +64,19 @@ def without_steps(columns: list[Column], table: Table) -> list[Column]:
 
 
 def _may_start(column: Column) -> bool:
-    """'List', and 'Current' under no known word beside a price called 'New'."""
-    return column.role is Role.LIST_PRICE or (column.role is None and bool(column.heads) and not _says_more(column))
+    """'List', 'Old price', and 'Current' under no known word beside a price called 'New'."""
+    if column.role in (Role.LIST_PRICE, Role.PREVIOUS_PRICE):
+        return True
+    return column.role is None and bool(column.heads) and not _says_more(column)
 
 
 def _is_larger(start: _Figures, step: _Figures) -> bool:
     """The sum says nothing of which of its parts is put on top of which: the small one is."""
     return all(abs(step[row]) < start[row] for row in start.keys() & step.keys() if start[row] > 0)
+
+
+def _of_a_height(start: _Figures, price: _Figures) -> bool:
+    return all(2 * price[row] > start[row] for row in start.keys() & price.keys())
 
 
 def _summed_up(

@@ -11,15 +11,15 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.answered import key_about
 from tracker.intake.offers.bracket_words import bracket_around, brackets_in
 from tracker.intake.offers.file_facts import FileFacts
-from tracker.intake.offers.order_terms import ton_of
+from tracker.intake.offers.order_terms import least_of, ton_of
 from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.tables.table import Headings, Words
 from tracker.intake.values.brackets import PIECES_OR_TONS, Bracket, bracket_text
 from tracker.intake.values.brackets_in_kg import KgBracket, joined
+from tracker.intake.values.loads import LOADS
 from tracker.intake.values.masses import Mass
-from tracker.intake.values.minimum import find_minimum
 from tracker.intake.values.numbers import NumberReading, number_readings
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import SaysOrders
@@ -179,7 +179,7 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
         return found
     sized = columns.first(Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY) is not None
     for group in groups.values():
-        if not sized and len(group) == 1 and find_minimum(group[0][1].words) is not None:
+        if not sized and len(group) == 1 and least_of(group[0][1].words, facts) is not None:
             # 'Minimum 5 t' among the remarks is the smallest order; only several of one board part its order sizes.
             continue
         in_kg = _joined(tuple(said.value for _, said in group), facts)
@@ -190,12 +190,23 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
 
 
 def _quantities_of_lines(columns: Columns, said: Sequence[Said[Bracket]], boards: int) -> bool:
-    """'Qty avail (lb)', 'Menge t/a' over one figure a board, by whichever name: what there is of it, or what is bought
-    in a year, and no order size unless the head speaks of orders."""
+    """'Qty avail (lb)', 'Menge t/a', 'Qty' over one figure a board: what there is of it, what is bought in a year or
+    what the price was asked for, and no order size unless the head speaks of orders."""
     column = columns.first(Role.BRACKET)
     if column is None or len(said) > boards or phrases("order_words").find(column.text):
         return False
-    return all(one.value.alone and bool(number_readings(one.words)) for one in said)
+    return all(_counts_one(one.value) for one in said)
+
+
+def _counts_one(size: Bracket) -> bool:
+    """'31,050' and '2 rolls': one quantity, and no size that begins or ends somewhere."""
+    if size.alone:
+        return bool(number_readings(size.words))
+    kinds = {match.value for match in phrases("bracket").find(size.words)}
+    return size.words[:1].isdigit() and bool(kinds) and kinds <= _KINDS_OF_LOADS
+
+
+_KINDS_OF_LOADS = frozenset(LOADS)
 
 
 def _paired(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[tuple[int, int], Said[KgBracket]]:

@@ -24,7 +24,7 @@ from tracker.intake.values.masses import Mass, find_mass_units, find_masses
 from tracker.intake.values.numbers import SignEvidence
 from tracker.intake.values.reams import Ream, ream_of
 from tracker.intake.values.roles import Role
-from tracker.intake.values.statements import SaysDate, SaysTon, SaysWeightBasis, Statement, statements
+from tracker.intake.values.statements import SaysDate, SaysMinimum, SaysTon, SaysWeightBasis, Statement, statements
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 from tracker.trade.offer import Answers
@@ -49,6 +49,7 @@ class FileFacts:
     dollars_of_all: frozenset[str] = frozenset()
     abroad: bool = False
     loads: dict[str, Mass] = field(default_factory=dict)
+    says_minimum: bool = False
     order_units: tuple[MassUnit, ...] = ()
     names: dict[str, GradeReading] = field(default_factory=dict)
     explaining: frozenset[str] = frozenset()
@@ -88,6 +89,7 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     facts.named_dollars = frozenset(code for text in texts for code in _dollars(text))
     facts.dollars_of_all = frozenset(code for text in texts if _of_all_prices(text) for code in _dollars(text))
     facts.abroad = any(map(abroad, texts))
+    facts.says_minimum = any(isinstance(one, SaysMinimum) for text in texts for one in statements(text))
     facts.loads = _loads(texts)
     facts.order_units = _order_units(texts)
     facts.names = _names([*said, *names_in_rows(sheets)])
@@ -193,6 +195,8 @@ def _loads(texts: Iterable[str]) -> dict[str, Mass]:
         for definition in load_definitions(text):
             if definition.weight is not None:
                 found.setdefault(definition.kind, set()).add(definition.weight)
+            if definition.begins is not None:
+                found.setdefault("part_load", set()).add(definition.begins)
             if definition.full_load is not None:
                 found.setdefault("truckload", set()).add(definition.full_load)
     return {load: masses.pop() for load, masses in found.items() if len(masses) == 1}

@@ -13,7 +13,7 @@ from tracker.intake.offers.said import at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.values.brackets_in_kg import LARGEST_ORDER_KG
 from tracker.intake.values.masses import Mass, find_masses
-from tracker.intake.values.minimum import find_minimum
+from tracker.intake.values.minimum import begins_at, find_minimum
 from tracker.intake.values.roles import Role
 from tracker.intake.values.small_orders import DearerIfSmall, dearer_if_small
 from tracker.intake.values.statements import SaysMinimum
@@ -35,7 +35,7 @@ def least_order(cells: dict[int, Cell], columns: Columns, scope: Scope, facts: F
             mass = order_weight(cell, column) or _only_mass(cell)
             return _weighed(mass, at(cell), cell.text.strip(), facts)
     for remark in _texts(cells, columns, Role.REMARKS):
-        least = find_minimum(remark.text)
+        least = least_of(remark.text, facts)
         if least is not None:
             return _weighed(least, at(remark), remark.text.strip(), facts)
     said = scope.nearest(SaysMinimum)
@@ -43,6 +43,11 @@ def least_order(cells: dict[int, Cell], columns: Columns, scope: Scope, facts: F
         # Which of them holds is told once the row's grade is known.
         return None
     return _weighed(said[0].value.mass, said[0].where, said[0].words, facts)
+
+
+def least_of(remark: str, facts: FileFacts) -> Mass | None:
+    """The smallest order that a remark on one board names; 'from 500 kg' is one where the file names one for all."""
+    return begins_at(remark) if facts.says_minimum else find_minimum(remark)
 
 
 def own_least(cell: Cell, facts: FileFacts) -> Least | Note | None:

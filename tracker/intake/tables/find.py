@@ -9,7 +9,7 @@ from tracker.intake.tables.body import Body, body_of
 from tracker.intake.tables.broken_heads import with_whole_order_sizes
 from tracker.intake.tables.group_lines import leads_to_groups
 from tracker.intake.tables.header_rows import names_board_and_unit
-from tracker.intake.tables.headless import described_columns, price_columns, priced_rows
+from tracker.intake.tables.headless import described_columns, describes_board_whole, price_columns, priced_rows
 from tracker.intake.tables.heads import head_of, head_of_words
 from tracker.intake.tables.label_pairs import Pair, pairs_beside, with_pairs
 from tracker.intake.tables.label_units import with_label_units
@@ -102,8 +102,13 @@ def _upright_tables(band: View) -> SheetTables:
     if not zones:
         return _headless_tables(band)
     first = [row for row in band.order if row < zones[0].top]
-    tables: list[Table] = []
-    texts = words_of(band, first)
+    above = part_of(band, first)
+    spoken = len(priced_rows(above)) >= _SEVERAL
+    if spoken and describes_board_whole(band.rows[zones[0].main].values()):
+        # '28 pt chipboard, 97 lb/MSF | waiting on mill' is one more row of a letter, and heads nothing.
+        return _headless_tables(band)
+    told = _headless_tables(above) if spoken else SheetTables(above, (), tuple(words_of(band, first)))
+    tables, texts = list(told.tables), list(told.texts)
     for place, zone in enumerate(zones):
         end = zones[place + 1].top if place + 1 < len(zones) else None
         rows = [row for row in band.order if row > zone.bottom and (end is None or row < end)]
@@ -119,6 +124,10 @@ def _upright_tables(band: View) -> SheetTables:
     for table, own in zip(firsts, _by_table(firsts, words_of(band, nearest)), strict=True):
         table.titles = own
     return SheetTables(band, tuple(tables), tuple(texts))
+
+
+_SEVERAL = 2
+"""One board with its price above a header may be an example or an index."""
 
 
 def _by_table(tables: Sequence[Table], titles: Sequence[Words]) -> Iterator[tuple[Words, ...]]:

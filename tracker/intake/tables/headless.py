@@ -49,6 +49,13 @@ def _board(cells: Iterable[Cell]) -> bool:
     return any(map(describes_board, cells))
 
 
+def describes_board_whole(cells: Iterable[Cell]) -> bool:
+    """A text among these that names a board's grade and a measure of it, as no head does."""
+    texts = [cell.text for cell in cells if isinstance(cell.value, str)]
+    graded = (text for text in texts if (grade := find_grade(text)) is not None and grade.grades)
+    return any(find_calipers(text) or find_weights(text) for text in graded)
+
+
 def describes_board(cell: Cell) -> bool:
     """Words that name a board's grade, caliper or weight, and no price."""
     if not isinstance(cell.value, str) or says_price(cell):

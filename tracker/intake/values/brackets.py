@@ -73,6 +73,11 @@ def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
     if weighed is not None:
         bracket = bracket_text(weighed, units)
         return None if bracket is None else replace(bracket, words=stripped)
+    for exclusive in reversed(phrases("exclusive_end").find(stripped)):
+        stripped = f"{stripped[: exclusive.start]} {stripped[exclusive.end :]}".replace("( )", " ")
+    both = _in_two_units(stripped, units)
+    if both is not None:
+        return both
     spelt = _THOUSANDS_OF_POUNDS.sub(r"\1\2 \3", _PLUS_FIRST.sub(r"\1 \2 +", _without_ordinal(stripped)))
     pieces = _pieces(spelt, units)
     if pieces is None:
@@ -88,6 +93,27 @@ def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
     if any(not mass.units for mass in masses) or (loads and loads[0] not in ("truckload", "part_load")):
         return _of_loads(stripped, masses, gaps, loads) if loads else None
     return _from_signs(stripped, masses, gaps, loads)
+
+
+_TWICE = re.compile(r"(?P<first>[^()]+?)\s*\((?P<second>[^()]*\d[^()]*)\)")
+
+
+def _in_two_units(text: str, units: tuple[MassUnit, ...]) -> Bracket | None:
+    """'5 tons+ (10,000 lb)': one order size in two units, of which the second says which ton the first is in."""
+    match = _TWICE.fullmatch(text)
+    first = bracket_text(match["first"], units) if match is not None else None
+    if match is None or first is None or first.start is None or first.end is not None or first.not_weight:
+        return None
+    again = mass_text(match["second"].strip(), units)
+    said, meant = again.kg() if again is not None else None, {first.start.kg(ton) for ton in _TONS}
+    if again is None or said is None:
+        return None
+    agree = any(kg is not None and abs(kg - said) <= said / 100 for kg in meant)
+    # '5 tons+ (30,000 lb)' is no size that anybody can tell.
+    return replace(first, words=text, start=again) if agree else Bracket(text, not_weight="other_unit")
+
+
+_TONS = (MassUnit.SHORT_TON, MassUnit.TONNE)
 
 
 _YEAR = re.compile(r"(?<![\d.,])20[0-4]\d(?![\d.,])")

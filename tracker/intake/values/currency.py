@@ -108,6 +108,13 @@ NOT_IN_SENTENCES = frozenset({"c", "p", "ft", "fr", "ct", "fs", "lei", "x", "m n
 _CODES_IN_CAPITALS = frozenset({"KC", "ZL"})
 
 
+def _is_of_a_longer_word(text: str, match: Found[tuple[str, bool]]) -> bool:
+    """The 'S./' of 'dollars U.S./ton' and the 'RS' of 'schedule RS-14' name no money."""
+    before, behind = text[max(0, match.start - 1) : match.start], text[match.end : match.end + 2]
+    letters = text[match.start : match.start + 1].isalpha()
+    return letters and (before == "." or (behind[:1] == "-" and behind[1:].isdigit()))
+
+
 @lru_cache(maxsize=8192)
 def find_currencies(text: str) -> tuple[CurrencyReading, ...]:
     """Every currency that a sentence, title or header names, in order; single letters and 'Ft' are left alone."""
@@ -118,6 +125,7 @@ def find_currencies(text: str) -> tuple[CurrencyReading, ...]:
         if (
             piece.strip(".") not in NOT_IN_SENTENCES
             and not _is_a_code(text, match)
+            and not _is_of_a_longer_word(text, match)
             and not counts_a_hundred(text, match)
         ):
             found.append(reading_of(match.value[0], match.value[1], text[match.start : match.end]))

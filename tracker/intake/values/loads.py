@@ -33,6 +33,13 @@ class LoadDefinition:
         return self.each
 
     @property
+    def begins(self) -> Mass | None:
+        """Where a part load begins that also ends: 'LTL = 10,000 to 42,000 lb'."""
+        if self.kind != "part_load" or self.bracket is None or self.bracket.end is None:
+            return None
+        return self.bracket.start
+
+    @property
     def full_load(self) -> Mass | None:
         """Where a full load begins: 'full load = 24 t and more', 'part load = under 24 t'."""
         if self.bracket is None or self.bracket.alone:

@@ -4,6 +4,7 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
+from tracker.intake.values.brackets import bracket_text
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.lead import in_figures
@@ -51,6 +52,14 @@ def find_minimum(text: str) -> Mass | None:
         if least is not None:
             found[(least.amounts, least.units)] = least
     return next(iter(found.values())) if len(found) == 1 else None
+
+
+@lru_cache(maxsize=4096)
+def begins_at(text: str) -> Mass | None:
+    """The smallest order that a remark on one board names: 'min. 5 t', 'from 500 kg' and nothing else."""
+    size = bracket_text(text)
+    opens = size is not None and size.end is None and not size.alone and not size.not_weight
+    return size.start if size is not None and opens else find_minimum(text)
 
 
 def _refused_below(clause: str) -> Mass | None:

@@ -36,10 +36,19 @@ class PriceUnit:
     words: str
 
 
+_FRACTIONS = {"½": "5", "¼": "25", "¾": "75", "⅛": "125", "⅜": "375", "⅝": "625", "⅞": "875"}
+_MIXED = re.compile(rf"(?<![\d.,])(\d+)\s?([{''.join(_FRACTIONS)}])")
+
+
+def with_plain_fractions(text: str) -> str:
+    """'54 ½ cents' as '54.5 cents'."""
+    return _MIXED.sub(lambda match: f"{match[1]}.{_FRACTIONS[match[2]]}", text)
+
+
 @lru_cache(maxsize=65536)
 def price_text(text: str) -> PriceText | None:
     """A price cell read in full, or None where it holds neither a number nor words for 'no price'."""
-    stripped = _P_DOT.sub("per ", " ".join(text.split()))
+    stripped = with_plain_fractions(_P_DOT.sub("per ", " ".join(text.split())))
     if not stripped:
         return None
     # A plain number, by far the commonest text.
