@@ -16,7 +16,8 @@ from tracker.intake.offers.order_terms import minimum_of_grade
 from tracker.intake.offers.physics import is_plausible, possible_weights, usual_weight
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
-from tracker.intake.offers.terms import Terms, delivered_by_column, lead_of_grade
+from tracker.intake.offers.terms import delivered_by_column, lead_of_grade
+from tracker.intake.offers.terms_said import Terms
 from tracker.intake.tables.view import View
 from tracker.intake.values.brackets_in_kg import KgBracket
 from tracker.intake.values.lead import LeadUnit

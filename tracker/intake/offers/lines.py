@@ -48,7 +48,8 @@ from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level, Scope
 from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.offers.struck import ask_of_struck_board
-from tracker.intake.offers.terms import TERM_ROLES, Terms, terms_of
+from tracker.intake.offers.terms import TERM_ROLES, terms_of
+from tracker.intake.offers.terms_said import Terms
 from tracker.intake.tables.table import Headings, Words
 from tracker.intake.values.discounts import DiscountTaken
 from tracker.intake.values.roles import MEASURES, Role

@@ -3,11 +3,7 @@
 None of these holds an offer back: what is unclear stays open, with a note where something was written.
 """
 
-from collections.abc import Iterator
-from dataclasses import dataclass, field
 from datetime import date, datetime
-from decimal import Decimal
-from typing import TypeVar
 
 from tracker.intake.columns.cells import lead_of
 from tracker.intake.columns.column import Columns, PriceColumn
@@ -17,38 +13,17 @@ from tracker.intake.offers.order_terms import dearer_small_orders, least_order
 from tracker.intake.offers.own_lead import leads_remarked
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
+from tracker.intake.offers.terms_said import Cells, Terms, cell_of, remarked
+from tracker.intake.offers.validity_terms import take_validity
 from tracker.intake.values.company import may_call_a_vendor
 from tracker.intake.values.delivery import Delivery, find_delivery, terms_under
 from tracker.intake.values.lead import LeadTime, counts_plain_days
 from tracker.intake.values.lead_sentences import lead_among
 from tracker.intake.values.lead_unread import LeadUnread
 from tracker.intake.values.roles import Role
-from tracker.intake.values.statements import statements
-from tracker.intake.values.validity import Validity, validity_text
+from tracker.intake.values.validity import validity_text
 from tracker.intake.words.lists import phrases
 from tracker.trade.offer import Evidence, Note, NoteCode
-
-Cells = dict[int, Cell]
-S = TypeVar("S")
-
-
-@dataclass(slots=True)
-class Terms:
-    """What a row's prices come with; `notes` say what was written but could not be read.
-
-    `own_delivery`: the row itself says whether prices include freight.
-    """
-
-    lead_days: tuple[int, int] | None = None
-    valid_until: date | None = None
-    valid_at_latest: date | None = None
-    minimum_kg: Decimal | None = None
-    delivered: bool | None = None
-    own_delivery: bool = False
-    received: date | None = None
-    vendor: str | None = None
-    notes: list[Note] = field(default_factory=list)
-    evidence: list[Evidence] = field(default_factory=list)
 
 
 def terms_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> Terms:
@@ -57,7 +32,7 @@ def terms_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> 
         return _around(scope, facts)
     terms = Terms()
     _lead(terms, cells, columns, scope)
-    _validity(terms, cells, columns, scope, facts)
+    take_validity(terms, cells, columns, scope, facts)
     _orders(terms, cells, columns, scope, facts)
     _delivery(terms, cells, columns, scope)
     _received(terms, cells, columns, facts)
@@ -80,23 +55,11 @@ def _around(scope: Scope, facts: FileFacts) -> Terms:
         known = Terms()
         nothing = Columns(())
         _lead(known, {}, nothing, scope)
-        _validity(known, {}, nothing, scope, facts)
+        take_validity(known, {}, nothing, scope, facts)
         _orders(known, {}, nothing, scope, facts)
         _delivery(known, {}, nothing, scope)
         scope.terms["terms"] = known
     return known
-
-
-def _cell(cells: Cells, columns: Columns, role: Role) -> Cell | None:
-    return next((cells[column.index] for column in columns.of(role) if column.index in cells), None)
-
-
-def _remarked(cells: Cells, columns: Columns, kind: type[S]) -> Iterator[tuple[Cell, S]]:
-    """What the row's own remarks state of one kind: 'ab Werk', 'gültig bis 31.10.2026'."""
-    for column in columns.of(Role.REMARKS):
-        cell = cells.get(column.index)
-        if cell is not None and isinstance(cell.value, str):
-            yield from ((cell, said) for said in statements(cell.text) if isinstance(said, kind))
 
 
 def _lead(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> None:
@@ -151,7 +114,7 @@ def _lead_between(terms: Terms, cells: Cells, columns: Columns) -> bool:
 
 def _lead_beside_delivery(terms: Terms, cells: Cells, columns: Columns) -> bool:
     """'frei Haus, 4 Wochen' and '4 Wochen' under 'Lieferung' say when; of 'KW 34' is told that it was not read."""
-    cell = _cell(cells, columns, Role.DELIVERY_TERMS)
+    cell = cell_of(cells, columns, Role.DELIVERY_TERMS)
     if cell is None or not isinstance(cell.value, str):
         return False
     lead = None if _may_be_payment(cell, columns) else lead_among(cell.text)
@@ -195,59 +158,6 @@ def lead_of_grade(scope: Scope, grade: str | None) -> Said[LeadTime] | None:
     return own[0] if len({one.value.days for one in own}) == 1 else None
 
 
-def _not_read(terms: Terms, code: NoteCode, cell: Cell, what: str) -> None:
-    terms.notes.append(Note(code, at(cell), f"“{cell.text.strip()}” gives no {what} that can be counted."))
-
-
-def _validity(terms: Terms, cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> None:
-    cell = _cell(cells, columns, Role.VALIDITY)
-    remarked = next(_remarked(cells, columns, Validity), None) if cell is None else None
-    if remarked is not None:
-        remark, held = remarked
-        _take_validity(terms, held, held.last_day(facts.date_order, facts.list_date), at(remark), remark.text.strip())
-        return
-    if cell is None:
-        said = scope.nearest(Validity)
-        found = {one.value.last_day(facts.date_order, facts.list_date): one for one in said}
-        if len(found) == 1:
-            ((day, one),) = found.items()
-            _take_validity(terms, one.value, day, one.where, one.words)
-        elif said:
-            text = "The sheet gives more than one date for how long its prices hold."
-            terms.notes.append(Note(NoteCode.VALIDITY_UNREAD, said[0].where, text))
-        return
-    if isinstance(cell.value, date):
-        terms.valid_until = cell.value.date() if isinstance(cell.value, datetime) else cell.value
-        terms.evidence.append(Evidence("valid_until", at(cell), cell.text))
-        return
-    read = validity_text(cell.text)
-    if read is not None:
-        _take_validity(terms, read, read.last_day(facts.date_order, facts.list_date), at(cell), cell.text.strip())
-
-
-def _take_validity(terms: Terms, read: Validity, day: date | None, where: str, words: str) -> None:
-    if day is not None:
-        terms.valid_until = day
-        terms.evidence.append(Evidence("valid_until", where, words))
-    elif read.ambiguous:
-        either = read.possible_days
-        terms.valid_at_latest = max(either, default=None)
-        text = f"The date in “{words}” can be read as {' or '.join(map(_day_words, either))}."
-        terms.notes.append(Note(NoteCode.DATE_AMBIGUOUS, where, text))
-    else:
-        terms.notes.append(
-            Note(NoteCode.VALIDITY_UNREAD, where, f"“{words}” gives no day until which the price holds.")
-        )
-
-
-def _day_words(day: date) -> str:
-    """'3 Apr 2026', whatever the machine's language."""
-    return f"{day.day} {_MONTHS[day.month - 1]} {day.year}"
-
-
-_MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
-
-
 def _orders(terms: Terms, cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> None:
     least = least_order(cells, columns, scope, facts)
     if isinstance(least, Note):
@@ -268,7 +178,7 @@ def _delivery(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> Non
             _take_delivery(terms, read, at(cell), cell.text.strip())
             terms.own_delivery = terms.delivered is not None
             return
-    for remark, said_here in _remarked(cells, columns, Delivery):
+    for remark, said_here in remarked(cells, columns, Delivery):
         if not said_here.of_lead_time:
             _take_delivery(terms, said_here, at(remark), remark.text.strip())
             terms.own_delivery = terms.delivered is not None
@@ -287,7 +197,7 @@ def _take_delivery(terms: Terms, read: Delivery, where: str, words: str) -> None
 
 
 def _received(terms: Terms, cells: Cells, columns: Columns, facts: FileFacts) -> None:
-    cell = _cell(cells, columns, Role.RECEIVED)
+    cell = cell_of(cells, columns, Role.RECEIVED)
     if cell is None:
         return
     if isinstance(cell.value, date):
@@ -307,3 +217,7 @@ def delivered_by_column(price: PriceColumn, terms: Terms, *, heads_differ: bool)
     if by_head is not None and (heads_differ or not terms.own_delivery):
         return by_head
     return terms.delivered
+
+
+def _not_read(terms: Terms, code: NoteCode, cell: Cell, what: str) -> None:
+    terms.notes.append(Note(code, at(cell), f"“{cell.text.strip()}” gives no {what} that can be counted."))

@@ -9,7 +9,7 @@ from tracker.intake.tables.body import Body, body_of
 from tracker.intake.tables.broken_heads import with_whole_order_sizes
 from tracker.intake.tables.group_lines import leads_to_groups
 from tracker.intake.tables.header_rows import names_board_and_unit
-from tracker.intake.tables.headless import described_columns, describes_board_whole, price_columns, priced_rows
+from tracker.intake.tables.headless import describes_board_whole, priced_rows
 from tracker.intake.tables.heads import head_of, head_of_words
 from tracker.intake.tables.label_pairs import Pair, pairs_beside, with_pairs
 from tracker.intake.tables.label_units import with_label_units
@@ -17,12 +17,12 @@ from tracker.intake.tables.line_pairs import without_line_pairs
 from tracker.intake.tables.lines_below import with_lines_below
 from tracker.intake.tables.long_forms import said_beside_all
 from tracker.intake.tables.segments import segments_of
-from tracker.intake.tables.sentences import spoken_offers
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
 from tracker.intake.tables.turned import Labels, label_runs
 from tracker.intake.tables.two_lines import with_second_lines
 from tracker.intake.tables.unit_rows import priced_anew
 from tracker.intake.tables.view import View, part_of, turned
+from tracker.intake.tables.without_header import headless_tables
 from tracker.intake.tables.words import words_of
 from tracker.intake.tables.zones import Zone, measured_anew, whole_heads, zone_at
 
@@ -100,14 +100,14 @@ def _upright_tables(band: View) -> SheetTables:
     band = with_whole_order_sizes(band)
     zones = _zones_with_figures(band)
     if not zones:
-        return _headless_tables(band)
+        return headless_tables(band)
     first = [row for row in band.order if row < zones[0].top]
     above = part_of(band, first)
     spoken = len(priced_rows(above)) >= _SEVERAL
     if spoken and describes_board_whole(band.rows[zones[0].main].values()):
         # '28 pt chipboard, 97 lb/MSF | waiting on mill' is one more row of a letter, and heads nothing.
-        return _headless_tables(band)
-    told = _headless_tables(above) if spoken else SheetTables(above, (), tuple(words_of(band, first)))
+        return headless_tables(band)
+    told = headless_tables(above) if spoken else SheetTables(above, (), tuple(words_of(band, first)))
     tables, texts = list(told.tables), list(told.texts)
     for place, zone in enumerate(zones):
         end = zones[place + 1].top if place + 1 < len(zones) else None
@@ -279,27 +279,3 @@ def _leads_somewhere(band: View, zone: Zone) -> bool:
     """Whether any row below has something in a column of the header."""
     columns = {column.index for column in zone.columns}
     return any(columns & band.rows[row].keys() for row in band.order if zone.bottom < row <= zone.bottom + 12)
-
-
-def _spoken_table(band: View) -> SheetTables:
-    """A letter's lines that are offers, as a table; everything else it says stands around them."""
-    spoken = spoken_offers(band)
-    if spoken is None:
-        return SheetTables(band, (), tuple(words_of(band, band.order)))
-    rows = spoken.rows
-    body = body_of(rows, rows.order, frozenset({1}))
-    price = HeadedColumn(1) if spoken.head is None else HeadedColumn(1, (spoken.head,))
-    table = Table(rows, (HeadedColumn(0), price), body.rows, rows.order[0], rows.order[-1])
-    others = [row for row in band.order if row not in rows.rows]
-    return SheetTables(band, (table,), tuple(words_of(band, others)))
-
-
-def _headless_tables(band: View) -> SheetTables:
-    rows = priced_rows(band)
-    if not rows:
-        return _spoken_table(band)
-    columns = described_columns(band, rows)
-    others = [row for row in band.order if row < rows[0]]
-    body = body_of(band, [row for row in band.order if row >= rows[0]], price_columns(band, rows))
-    table = Table(band, tuple(columns), body.rows, rows[0], rows[-1])
-    return SheetTables(band, (table,), tuple(words_of(band, [*others, *body.after])))

@@ -1,0 +1,33 @@
+"""Tables that have no header: rows whose cells all say what they are, and the lines of a letter that are offers."""
+
+from tracker.intake.tables.body import body_of
+from tracker.intake.tables.headless import described_columns, price_columns, priced_rows
+from tracker.intake.tables.sentences import spoken_offers
+from tracker.intake.tables.table import HeadedColumn, SheetTables, Table
+from tracker.intake.tables.view import View
+from tracker.intake.tables.words import words_of
+
+
+def headless_tables(band: View) -> SheetTables:
+    """Rows that explain themselves, as a table; else the lines of a letter that are offers."""
+    rows = priced_rows(band)
+    if not rows:
+        return _spoken_table(band)
+    columns = described_columns(band, rows)
+    others = [row for row in band.order if row < rows[0]]
+    body = body_of(band, [row for row in band.order if row >= rows[0]], price_columns(band, rows))
+    table = Table(band, tuple(columns), body.rows, rows[0], rows[-1])
+    return SheetTables(band, (table,), tuple(words_of(band, [*others, *body.after])))
+
+
+def _spoken_table(band: View) -> SheetTables:
+    """A letter's lines that are offers, as a table; everything else it says stands around them."""
+    spoken = spoken_offers(band)
+    if spoken is None:
+        return SheetTables(band, (), tuple(words_of(band, band.order)))
+    rows = spoken.rows
+    body = body_of(rows, rows.order, frozenset({1}))
+    price = HeadedColumn(1) if spoken.head is None else HeadedColumn(1, (spoken.head,))
+    table = Table(rows, (HeadedColumn(0), price), body.rows, rows.order[0], rows.order[-1])
+    others = [row for row in band.order if row not in rows.rows]
+    return SheetTables(band, (table,), tuple(words_of(band, others)))
