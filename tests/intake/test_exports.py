@@ -231,3 +231,21 @@ def test_a_class_of_discount_takes_nothing_off():
 @pytest.mark.parametrize("said", ["Freight included in price, USD per short ton", "Freight extra, USD per short ton"])
 def test_what_is_said_behind_freight_may_be_the_prices_unit(said):
     assert lines([[said], [*HEAD, "Price"], [*BOARD, 1190]])["D3"].offer.basis == "short_ton"
+
+
+def test_heads_of_words_run_together_are_read_as_words():
+    rows = [
+        ["LevNr", "LevNamn", "Benämning", "Ytvikt_gm2", "Tjocklek_um", "Pris", "Valuta", "Prisenhet", "LedtidDagar"]
+    ]
+    rows += [["20418", "Kvarnhult Bruk AB", "GC2 rulle", "230", "370", "13,85", "SEK", "kg", "21"]]
+    line = next(iter(lines(rows).values()))
+    assert (str(line.state), line.offer.vendor, line.offer.lead_days) == ("accepted", "Kvarnhult Bruk AB", (21, 21))
+
+
+def test_a_name_right_of_a_vendors_number_is_the_vendors():
+    rows = [["Lieferant", "Name", "Kurztext", "Nettopreis", "Währg", "pro", "Einheit"]]
+    rows += [["0000301877", "Traunegg Papier GmbH", "GC2 230 g/m² 370 µm", 1318, "EUR", 1, "t"]]
+    rows += [["0000301877", "Traunegg Papier GmbH", "GC2 260 g/m² 425 µm", 1304.5, "EUR", 1000, "kg"]]
+    assert {line.offer.vendor for line in lines(rows).values()} == {"Traunegg Papier GmbH"}
+    board = [["Supplier", "Name", "pt", "lb/MSF", "USD/ST"], ["Larch Board Ltd", "SBS C1S", 18, 75, 1190]]
+    assert [line.offer.product for line in lines(board).values()] == ["SBS C1S"]

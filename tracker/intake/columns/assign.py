@@ -47,6 +47,7 @@ from tracker.intake.values.grade import find_grade
 from tracker.intake.values.header import header
 from tracker.intake.values.roles import MEASURES, ON_TOP, Role
 from tracker.intake.values.ton_kinds import ton_under
+from tracker.intake.words.lists import phrases
 
 _SAMPLE = 60
 _LEAST_FIT = 0.3
@@ -63,7 +64,7 @@ def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
         _column(headed, samples[headed.index])
         for headed in with_corner_unit(with_units_beside(table.columns, samples), samples)
     ]
-    columns = [weighed(column, columns) for column in columns]
+    columns = [weighed(column, columns) for column in _names_beside_numbers(columns, samples)]
     columns = [beside_prices(column, columns) for column in columns]
     columns = [weighs_the_lot(column, columns, samples) for column in columns]
     columns = without_widths(columns, samples)
@@ -81,6 +82,23 @@ def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
     columns = [beside_charges(column, columns, samples[column.index]) for column in columns]
     columns = told_apart_by_load(told_apart_by_form(columns, samples), samples)
     return price_columns(columns, samples, table.titles, above)
+
+
+def _names_beside_numbers(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
+    """'Lieferant | Name' over a number and a firm: the name belongs to what stands left of it."""
+    numbered = {
+        column.index + 1
+        for column in columns
+        if column.role is None and any(head.strength(Role.VENDOR) >= _PLAINLY for head in column.said)
+    }
+    return [
+        replace(column, role=Role.VENDOR)
+        if column.index in numbered
+        and phrases("headers_alone").whole(column.text) == Role.PRODUCT
+        and fit(Role.VENDOR, column, samples[column.index]) >= _MOSTLY
+        else column
+        for column in columns
+    ]
 
 
 def _item_numbers(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:

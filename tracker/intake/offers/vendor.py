@@ -1,5 +1,6 @@
 """Who quotes: named by a label or in the letterhead, for the file, a sheet or a table."""
 
+import re
 from collections.abc import Callable, Iterable, Iterator, Sequence
 
 from tracker.intake.offers.said import Said, at
@@ -85,5 +86,9 @@ def _names(texts: Iterable[Words], named: Callable[[str], str | None]) -> dict[s
 def _only(names: dict[str, Said[str]]) -> Said[str] | None:
     """The one firm named; 'Kartonfabrik Hallen' and 'Kartonfabrik Hallen GmbH' are one, by its longer name."""
     longest = max(names, key=len, default="")
-    one = all(longest.startswith(f"{name} ") for name in names if name != longest)
+    one = all(_plain(longest).startswith(f"{_plain(name)} ") for name in names if name != longest)
     return names[longest] if longest and one else None
+
+
+def _plain(name: str) -> str:
+    return " ".join(re.findall(r"\w+", name))

@@ -67,10 +67,16 @@ def head_text(cell: Cell) -> str:
 
 @lru_cache(maxsize=16384)
 def _in_words(text: str) -> str:
-    """A field's name as a program writes it, in words: 'PRC_5000_19999LB' is 'PRC 5000-19999LB'."""
-    if "_" not in text or " " in text:
+    """A field's name as a program writes it, in words: 'PRC_5000_19999LB' is 'PRC 5000-19999LB', 'LedtidDagar' two."""
+    if " " in text:
         return text
-    return _BETWEEN_FIGURES.sub("-", text).replace("_", " ").strip()
+    if "_" in text:
+        text = _BETWEEN_FIGURES.sub("-", text).replace("_", " ").strip()
+    return _RUN_TOGETHER.sub(" ", text)
+
+
+_RUN_TOGETHER = re.compile(r"(?<=[a-zäöüåéèñ]{2})(?=[A-ZÄÖÜÅÉ][a-zäöüåéèñ]{2})")
+"""Between the words of 'LedtidDagar' and 'GiltigTom'; 'GmbH' and 'kWh' are one."""
 
 
 _BETWEEN_FIGURES = re.compile(r"(?<=\d)_(?=\d)")

@@ -237,7 +237,7 @@ def labelled_company(text: str) -> str | None:
 
     Who quotes, signs or sends may be a person or a desk: behind such a label a word must say that it is a firm.
     """
-    label, colon, rest = text.partition(":")
+    label, colon, rest = _ASIDE.sub("", text, count=1).partition(":")
     if not colon:
         return _company_in_prose(text)
     kinds = {phrases("company").whole(part) for part in label.split("/")}
@@ -265,6 +265,10 @@ def _firm_of_a_person(name: str) -> str | None:
     if behind is None or _headed_company(behind["person"].strip()) is not None:
         return None
     return _headed_company(behind["firm"].strip())
+
+
+_ASIDE = re.compile(r"\s*\([^():]*\)(?=\s*:)")
+"""'(please fill in)' behind a label."""
 
 
 def _may_be_a_person(name: str, rest: str, *, signs: bool) -> bool:
