@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.intake.sheets import lines
+from tests.intake.sheets import lines, merged
 
 HEAD = ["Ln", "Grade", "pt", "lb/MSF", "$/cwt", "LT wks", "$/cwt", "LT wks"]
 ROW = [1, "SBS C1S", 18, 76, 63.1, 5, 58.4, 6]
@@ -95,3 +95,75 @@ def test_titles_above_a_list_of_one_vendor_are_no_such_lines():
 def test_a_day_right_behind_valid_is_none_that_days_are_counted_from():
     rows = [["Valid 9/30/2026 - 60 day term"], ["Board", "pt", "lb/MSF", "$/ST"], ["SBS C1S", 18, 76, 1250]]
     assert lines(rows)["D3"].offer.valid_until is None
+
+
+WEEKS = ["Sorte", "g/m²", "µm", "Fenwold Karton AG", "Lieferzeit", "Orrick Board AS", "Lieferzeit"]
+IN_UNITS = [None, None, None, "EUR/t", "Wo.", "EUR/t", "Wo."]
+
+
+def test_a_firm_called_by_fibre_or_board_has_prices_below_its_name():
+    found = lines(
+        [
+            ["Board", "pt", "g/m²", "Ferrow Mills Inc.", None, "Tallow Fibre Ltd.", None, "Quern Board Co.", None],
+            [None, None, None, "CAD/MT", "Freight", "CAD/MT", "Freight", "USD/ST", "Freight"],
+            ["SBS C1S", 14, 281, 1795, "delivered", 1760, "FOB mill", 1215, "FOB mill"],
+            ["SBS C1S", 18, 366, 1765, "delivered", 1735, "FOB mill", 1195, "FOB mill"],
+            ["CRB C1S", 18, 342, "no bid", None, 1290, "delivered", 905, "FOB mill"],
+        ],
+        merged=merged((0, 3, 0, 4), (0, 5, 0, 6), (0, 7, 0, 8)),
+    )
+    told = {cell: (line.offer.vendor, line.offer.delivered) for cell, line in found.items()}
+    assert told == {
+        "D3": ("Ferrow Mills Inc.", True),
+        "F3": ("Tallow Fibre Ltd.", False),
+        "H3": ("Quern Board Co.", False),
+        "D4": ("Ferrow Mills Inc.", True),
+        "F4": ("Tallow Fibre Ltd.", False),
+        "H4": ("Quern Board Co.", False),
+        "F5": ("Tallow Fibre Ltd.", True),
+        "H5": ("Quern Board Co.", False),
+    }
+
+
+def test_freight_under_one_vendors_name_is_not_the_others():
+    found = lines(
+        [
+            ["Grade", "Caliper (pt)", "lb/MSF", "Ferrow Mills Inc.", None, "Tallow Paper Ltd."],
+            [None, None, None, "USD/ST", "Freight", "USD/ST"],
+            ["SBS C1S", 14, 60, 1215, "delivered", 1260],
+            ["SBS C1S", 18, 76, 1195, "delivered", 1225],
+        ],
+        merged=merged((0, 3, 0, 4)),
+    )
+    assert [found[cell].offer.delivered for cell in ("D3", "F3", "D4", "F4")] == [True, None, True, None]
+
+
+def test_weeks_right_behind_each_price_are_its_own():
+    found = lines([WEEKS, IN_UNITS, ["GC2", 230, 370, 1265, 4, 1248, 6], ["GC2", 275, 455, "–", None, 1236, 2]])
+    assert [found[cell].offer.lead_days for cell in ("D3", "F3", "F4")] == [(28, 28), (42, 42), (14, 14)]
+
+
+def test_weeks_right_before_each_price_are_its_own():
+    head = ["Kvalitet", "g/m²", "µm", "Leveranstid veckor", "Fenwold AB SEK/t", "Leveranstid veckor", "Orrick AB SEK/t"]
+    found = lines([head, ["GC2", 230, 370, 4, 12650, 6, 12480]])
+    assert [found[cell].offer.lead_days for cell in ("E2", "G2")] == [(28, 28), (42, 42)]
+
+
+def test_weeks_behind_several_prices_are_of_them_all():
+    head = ["Qualité", "g/m²", "µm", "Départ usine €/t", "Rendu €/t", "Délai (semaines)"]
+    found = lines([head, ["GC2", 230, 370, 1265, 1240, 4]])
+    assert [found[cell].offer.lead_days for cell in ("D2", "E2")] == [(28, 28), (28, 28)]
+
+
+def test_prices_delivered_to_two_places_over_one_unit_are_two_prices():
+    head = ["Product", "Caliper", "Basis wt.", "FOB mill", "Delivered Arnby, WI", "Delivered Osk, OK"]
+    units = [None, "(in.)", "(lb/MSF)", "per ton", "per ton", "per ton"]
+    rows = [["US dollars, short tons"], head, units, ["CRB C1S", 0.024, 91, 870, 919, 1002]]
+    found = lines(rows)
+    assert {cell: str(line.state) for cell, line in found.items()} == dict.fromkeys(("D4", "E4", "F4"), "accepted")
+
+
+def test_one_delivered_price_on_two_units_is_one_price():
+    head = ["Product", "Caliper", "Basis wt.", "Delivered Arnby, WI", "Delivered Arnby, WI"]
+    rows = [head, [None, "(in.)", "(lb/MSF)", "$/ton (2,000 lb)", "$/MSF"], ["CRB C1S", 0.024, 91, 920, 41.86]]
+    assert {cell: str(line.state) for cell, line in lines(rows).items()} == {"D3": "accepted"}

@@ -20,7 +20,7 @@ from tracker.intake.columns.beside import (
 )
 from tracker.intake.columns.breaks import breaks_of_boards
 from tracker.intake.columns.candidates import candidates_of
-from tracker.intake.columns.column import Column, Columns
+from tracker.intake.columns.column import Column, Columns, vendor_in_head
 from tracker.intake.columns.corner_units import with_corner_unit
 from tracker.intake.columns.days import told_from_payment, waiting
 from tracker.intake.columns.fits import fit
@@ -173,10 +173,21 @@ def _sample(table: Table, index: int) -> list[Cell]:
 
 
 def _column(headed: HeadedColumn, cells: Sequence[Cell]) -> Column:
-    said = tuple(header(head_text(cell)) for cell in headed.heads)
+    said = _without_roles_of_firms([header(head_text(cell)) for cell in headed.heads], mostly_priced(cells))
     bare = Column(headed.index, None, headed.heads, said)
     role, sure = _role(bare, cells)
     return Column(headed.index, role, headed.heads, said, sure, headed.lines, headed.vendor)
+
+
+def _without_roles_of_firms(said: Sequence[Header], priced: bool) -> tuple[Header, ...]:
+    """'Fenwold Fibre Ltd.' and 'Orrick Board Co.' over a unit, or over prices, offer, and no property or board."""
+    return tuple(
+        replace(head, roles=()) if (priced or head is not said[-1]) and _is_firm(head) else head for head in said
+    )
+
+
+def _is_firm(head: Header) -> bool:
+    return vendor_in_head(head) == head.text.strip()
 
 
 def _role(column: Column, cells: Sequence[Cell]) -> tuple[Role | None, bool]:

@@ -35,5 +35,8 @@ def _group(head: Header) -> str:
     ('GC2', 'Sheets', a place, a zone, a customer's class)."""
     if form_alone(head.text) or (head.grade is not None and head.grade.grades):
         return head.text.strip()
+    if head.delivery is not None and head.currency is None and head.basis is None and head.bracket is None:
+        # 'Delivered Arkham' and 'Delivered Salem' over 'per ton' are two prices.
+        return head.text.strip()
     told = head.roles or head.currency or head.basis or head.bracket or head.calipers or head.weights or head.grade
     return "" if told or is_period(head.text) else head.text.strip()
