@@ -26,6 +26,22 @@ def test_what_one_name_is_explained_to_be_is_no_grade_of_another_name(note):
     assert (found["D3"].state, codes(found["D3"])) == ("question", {"grade-unknown"})
 
 
+@pytest.mark.parametrize(
+    ("plain", "grade"),
+    [
+        (["Nova Grey", "Uncoated recycled board"], "URB"),
+        (["Nova Grey", "for partitions"], None),
+        (["Nova Grey = greyboard; Nova Grey = CUK"], None),
+        (["Nova White", "GC1 folding boxboard"], "CRB"),
+    ],
+)
+def test_of_two_names_that_begin_alike_the_longer_is_meant(plain, grade):
+    rows = [["Brand", "g/m²", "µm", "Price GBP/t"], ["Nova", 350, 455, 742], ["Nova Grey", 500, 762, 590], []]
+    found = lines([*rows, ["Nova", "GD2 grey back"], plain])
+    assert (found["D2"].offer.grade, found["D3"].offer.grade) == ("CRB", grade)
+    assert (found["D3"].state == "question") is (grade is None)
+
+
 def test_a_note_about_another_board_is_no_grade_of_a_name_but_one_about_all_is():
     rows = [["Brand", "g/m²", "µm", "Price GBP/t"], ["Nova", 260, 420, 1120], []]
     assert lines([*rows, ["GC1 on request."]])["D2"].offer.grade is None

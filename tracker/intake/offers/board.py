@@ -195,17 +195,21 @@ def _grades_at(level: Level, heard: Iterable[Said[GradeReading]], facts: FileFac
 
 
 def _explained(text: str, facts: FileFacts) -> GradeReading | None:
-    """The grade in a text; a trade name counts as what the file's legend says it is."""
+    """The grade in a text; a trade name counts as what the file's legend says it is.
+
+    Of 'Larkin' and 'Larkin Plain' the longer is meant where it stands, also where nothing says what it is.
+    """
     reading = find_grade(text)
     if (reading is not None and reading.grades) or not facts.names:
         return reading
     folded = f" {fold(text)} "
-    for name, explained in facts.names.items():
-        if f" {name} " in folded:
-            own = reading.coated_sides if reading is not None else None
-            sides = own if own is not None else explained.coated_sides
-            return GradeReading(explained.grades, sides, explained.words, explained.coated)
-    return reading
+    name = max((name for name in (*facts.names, *facts.unexplained) if f" {name} " in folded), key=len, default="")
+    explained = facts.names.get(name)
+    if explained is None:
+        return reading
+    own = reading.coated_sides if reading is not None else None
+    sides = own if own is not None else explained.coated_sides
+    return GradeReading(explained.grades, sides, explained.words, explained.coated)
 
 
 def with_column(board: Board, price: PriceColumn) -> Board:

@@ -6,7 +6,7 @@ from dataclasses import dataclass, field, replace
 from datetime import date
 from functools import cached_property
 
-from tracker.intake.offers.legend import UnitEntry, explaining_texts, names_in_rows, unit_codes
+from tracker.intake.offers.legend import UnitEntry, explaining_texts, listed_names, names_in_rows, unit_codes
 from tracker.intake.offers.money_named import money_named
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.offers.signs import evidence_of, sign_of_units
@@ -52,6 +52,7 @@ class FileFacts:
     says_minimum: bool = False
     order_units: tuple[MassUnit, ...] = ()
     names: dict[str, GradeReading] = field(default_factory=dict)
+    unexplained: frozenset[str] = frozenset()
     explaining: frozenset[str] = frozenset()
     grades_in_rows: frozenset[str] = frozenset()
     unit_codes: dict[str, UnitEntry] = field(default_factory=dict)
@@ -92,7 +93,10 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     facts.says_minimum = any(isinstance(one, SaysMinimum) for text in texts for one in statements(text))
     facts.loads = _loads(texts)
     facts.order_units = _order_units(texts)
-    facts.names = _names([*said, *names_in_rows(sheets)])
+    legends = [one for one in (*said, *names_in_rows(sheets)) if isinstance(one, LegendEntry)]
+    facts.names = _names(legends)
+    listed = {*(fold(one.name).strip() for one in legends), *(listed_names(sheets) if legends else ())}
+    facts.unexplained = frozenset(listed - facts.names.keys())
     facts.explaining = explaining_texts(sheets) if facts.names else frozenset()
     facts.unit_codes = unit_codes(sheets)
     # The day a list came is not the day it was made: '30 days' without a date of the list's own ends on no known day.
@@ -219,16 +223,15 @@ def _mass(part: str) -> tuple[MassUnit, ...]:
     return find_mass_units(part if basis is None else part.replace(basis.words, " ", 1))
 
 
-def _names(said: Iterable[Statement]) -> dict[str, GradeReading]:
+def _names(legends: Iterable[LegendEntry]) -> dict[str, GradeReading]:
     """Trade names that the file explains; one explained two ways explains nothing."""
     names: dict[str, GradeReading] = {}
     clashing: set[str] = set()
-    for statement in said:
-        if isinstance(statement, LegendEntry):
-            name = fold(statement.name).strip()
-            if name in names and names[name].grades != statement.grade.grades:
-                clashing.add(name)
-            names[name] = statement.grade
+    for entry in legends:
+        name = fold(entry.name).strip()
+        if name in names and names[name].grades != entry.grade.grades:
+            clashing.add(name)
+        names[name] = entry.grade
     return {name: grade for name, grade in names.items() if name not in clashing}
 
 

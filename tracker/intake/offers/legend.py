@@ -36,6 +36,14 @@ def names_in_rows(sheets: Iterable[ReadSheet]) -> Iterator[LegendEntry]:
                 yield from legend(f"{name.text.strip(' :=')} = {explanation.text.lstrip(' :=')}")
 
 
+def listed_names(sheets: Iterable[ReadSheet]) -> Iterator[str]:
+    """Names in some row that stand, folded, beside words elsewhere in the file, whether these explain them or not."""
+    sheets = tuple(sheets)
+    called = frozenset(_called(sheets, Role.PRODUCT, Role.GRADE, Role.ITEM))
+    for sheet in sheets:
+        yield from (name for pair in _pairs(sheet) if (name := fold(pair[0].text).strip(" :=")) in called)
+
+
 def explaining_texts(sheets: Iterable[ReadSheet]) -> frozenset[str]:
     """The texts that explain names which stand in some row: they say what those boards are, and nothing of others."""
     sheets = tuple(sheets)
