@@ -74,3 +74,15 @@ def test_a_comment_on_a_head_or_a_price_says_what_it_is_in():
     noted[2, 3] = noted[2, 3]._replace(comment="EUR per tonne")
     said = read_workbook(book(replace(plain, cells=noted)), Answers()).lines
     assert [line.state for line in said] == ["accepted", "question"]
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["this one per cwt", "diese Position per cwt", "cette ligne par cwt", "esta línea por cwt", "denna rad per cwt"],
+)
+def test_a_unit_of_this_line_is_no_other_lines(text):
+    head = ["Board", "pt", "lb/MSF", "Price", "Remarks"]
+    rows = [["US dollars"], head, ["CRB C1S", 20, 78, 44.5, "per cwt"], ["CRB C1S", 28, 105, 44.2, text]]
+    assert [line.offer.basis for line in lines(rows).values()] == ["cwt", "cwt"]
+    rows[-1][-1] = "this one on pallets"
+    assert [line.offer.basis for line in lines(rows).values()] == ["cwt", None]

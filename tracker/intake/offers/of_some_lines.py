@@ -7,13 +7,17 @@ from dataclasses import replace
 from tracker.intake.columns.column import Columns
 from tracker.intake.offers.boards_held import holds_for
 from tracker.intake.offers.draft import Draft
-from tracker.intake.offers.footnotes import with_bare_leads, without_sign
+from tracker.intake.offers.footnotes import without_sign
 from tracker.intake.offers.rows import WholeRow
+from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level, Scope
 from tracker.intake.tables.table import Table, Words
+from tracker.intake.values.lead import LeadTime
+from tracker.intake.values.lead_unread import LeadUnread
 from tracker.intake.values.lines_apart import lines_apart
-from tracker.intake.values.lines_meant import LinesMeant, lines_meant
+from tracker.intake.values.lines_meant import LinesMeant, lead_of_some, lines_meant
 from tracker.intake.values.roles import Role
+from tracker.intake.values.statements import Statement, statements
 from tracker.intake.words.fold import fold
 
 _NUMBER = re.compile(r"\D{0,5}?0*(\d{1,4})\.?0*\)?")
@@ -112,8 +116,19 @@ def _put_first(
         told = (words for words in level.texts if words in own and of_some[words].rest)
         texts = tuple(replace(words, text=of_some[words].rest) for words in told)
         if texts:
-            near.append(with_bare_leads(replace(level, texts=texts, beside=(), of_row=True)))
+            near.append(_with_leads(replace(level, texts=texts, beside=(), of_row=True)))
     return (*near, *(_without(level, own, of_some) for level in levels))
+
+
+def _with_leads(level: Level) -> Level:
+    """The level with the lead times that its texts tell only as a row's own remark does: 'needs seven weeks'."""
+    told = ((words, lead_of_some(words.text)) for words in level.texts if not _speaks_of_lead(words.text))
+    leads = tuple[Said[Statement], ...](Said(lead, level.place(words), words.text) for words, lead in told if lead)
+    return replace(level, beside=level.beside + leads)
+
+
+def _speaks_of_lead(text: str) -> bool:
+    return any(isinstance(one, LeadTime | LeadUnread) for one in statements(text))
 
 
 def _without(level: Level, own: frozenset[Words], of_some: Mapping[Words, LinesMeant]) -> Level:

@@ -12,6 +12,7 @@ from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import at
 from tracker.intake.offers.settle import Claim
 from tracker.intake.values.basis import BasisReading, basis_span, basis_text
+from tracker.intake.values.lead_remarked import without_this_line
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import Statement, statements
@@ -29,7 +30,7 @@ def remarked(whole: WholeRow, columns: Columns) -> list[tuple[Cell, Statement]]:
 def _of_prices(text: str) -> tuple[Statement, ...]:
     if _speaks_of_prices(text):
         return statements(text)
-    units = (_unit(part) for part in _PARTS.split(text))
+    units = (_unit(without_this_line(part)) for part in _PARTS.split(text))
     return tuple(SaysBasis(unit, text) for unit in units if unit is not None)
 
 

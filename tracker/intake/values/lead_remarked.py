@@ -14,8 +14,9 @@ from tracker.intake.values.lead_sentences import find_lead, lead_in_remark, lead
 from tracker.intake.values.lead_unread import LeadUnread, counts_time, lead_unread, names_week
 from tracker.intake.words.lists import phrases
 
-_PARTS = re.compile(r",(?!\d)|[()\[\]]|\s[-–—/+]\s(?!\d)")
-"""Between what a remark says of one thing and of the next; the dash of '4 - 6 weeks' parts nothing."""
+_PARTS = re.compile(r",(?!\d)|[()\[\]]|\s[-–—/+]\s(?!\d)|(?<!\d)\s(?:and|und|et|y|och)\s(?=\d)")
+"""Between what a remark says of one thing and of the next; the dash of '4 - 6 weeks' and the 'and' of 'between 4 and 6
+weeks' part nothing."""
 
 
 @lru_cache(maxsize=8192)
@@ -56,10 +57,18 @@ def _counts_time(part: str) -> bool:
 
 def _read(part: str) -> LeadTime | None:
     """Weeks and working days by themselves, or behind words that lead to them; days alone may be those of payment."""
+    part = without_this_line(part)
     said = lead_text(part) or find_lead(part) or _behind_words(part)
     if said is None or (lead_unit(said.words) is LeadUnit.DAY and find_lead(part) is None):
         return None
     return said
+
+
+def without_this_line(text: str) -> str:
+    """'4 weeks on that one' is 4 weeks, 'this one per MSF' per MSF."""
+    for found in reversed(phrases("of_this_line").find(text)):
+        text = f"{text[: found.start]} {text[found.end :]}"
+    return text.strip(" .:")
 
 
 def _behind_words(part: str) -> LeadTime | None:

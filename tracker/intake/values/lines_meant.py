@@ -1,6 +1,7 @@
 """The lines of a list that a note is about and no others: 'Item 2: lead time 6 weeks', '20 pt only: min. 20 tons'."""
 
 import re
+from collections import Counter
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -10,6 +11,7 @@ from tracker.intake.values.charges import ChargeWords
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.lead import LeadTime, counts_plain_days, lead_text
+from tracker.intake.values.lead_remarked import lead_remarked
 from tracker.intake.values.lead_unread import LeadUnread
 from tracker.intake.values.legends import LegendEntry
 from tracker.intake.values.masses import find_masses
@@ -144,11 +146,12 @@ def _of_boards(text: str, *, note: bool) -> LinesMeant | None:
     only = next(iter(phrases("only_these").find(text)), None) if not colon else None
     if only is not None:
         head, rest = text[: only.start], text[only.end :]
-    behind = _behind_words(text)
+    begins = note and bool(_board_ahead(_without_article(text))[0])
+    behind = _behind_words(text) if not begins else None
     if behind is not None:
         return behind
     if not colon and only is None:
-        return _without_others(*_board_ahead(text.strip())) if note else None
+        return _without_others(*_board_ahead(_without_article(text))) if note else None
     if boards_named(head).some:
         return _without_others(head, rest)
     # A name of the vendor's own, which a row may have.
@@ -170,7 +173,17 @@ def _board_ahead(text: str) -> tuple[str, str]:
     rest = text
     while (words := _first_words(rest)) is not None:
         rest = rest[len(words) :].lstrip()
+        joint = next((found for found in phrases("about_lines").find(rest) if found.start == 0), None)
+        if joint is not None and _first_words(rest[joint.end :].lstrip()) is not None:
+            # 'GC2 in 300 g/m²', 'le GC2 de 300 g'.
+            rest = rest[joint.end :].lstrip()
     return text[: len(text) - len(rest)].strip(), rest
+
+
+def _without_article(text: str) -> str:
+    """'The 28 pt needs six weeks' begins with a board all the same."""
+    ahead = next((found for found in phrases("articles").find(text.strip()) if found.start == 0), None)
+    return text.strip() if ahead is None else text.strip()[ahead.end :].lstrip()
 
 
 def _first_words(text: str) -> str | None:
@@ -183,8 +196,15 @@ def _first_words(text: str) -> str | None:
 def _without_others(board: str, rest: str) -> LinesMeant | None:
     """The board that a text is about, unless the rest of it is about others."""
     boards = boards_named(board)
-    others = len(boards.spans) > 1 or boards_named(rest).some
+    kinds = Counter(span.of_caliper for span in boards.spans)
+    others = any(count > 1 for count in kinds.values()) or _tells_others(boards_named(rest))
     return LinesMeant(rest.strip(), boards=boards) if boards.some and not others else None
+
+
+def _tells_others(rest: BoardsMeant) -> bool:
+    """The '60,000 lb' of a smallest order are no board's weight: pounds alone leave open what they are of."""
+    told = (span.of_caliper or max(len(span.low), len(span.high)) == 1 for span in rest.spans)
+    return rest.grade is not None or any(told)
 
 
 _TERMS = (Delivery, LeadTime, LeadUnread, Validity, ChargeWords, SaysMinimum, SaysBasis, SaysCurrency)
@@ -197,7 +217,14 @@ def _states_terms(text: str, rest: str) -> bool:
     defines = any(isinstance(one, LegendEntry) for one in said)
     if defines or any(isinstance(one, ChangesPrice) for one in (*said, *statements(text))):
         return False
-    return any(isinstance(one, _TERMS) for one in said) or bool(find_sheet_sizes(rest)) or bare_lead(rest) is not None
+    return (
+        any(isinstance(one, _TERMS) for one in said) or bool(find_sheet_sizes(rest)) or lead_of_some(rest) is not None
+    )
+
+
+def lead_of_some(text: str) -> LeadTime | LeadUnread | None:
+    """The lead time in what a note says of its lines: 'ten weeks', 'comes from abroad and needs seven weeks'."""
+    return bare_lead(text) or lead_remarked(text)
 
 
 @lru_cache(maxsize=4096)
