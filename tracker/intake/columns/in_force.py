@@ -62,11 +62,24 @@ def before_the_announced(kinds: Mapping[Column, Kind], said: Sequence[Words]) ->
     if len(offers) != 2 or not any(_announces(words.text) for words in said):
         return []
     marks = [{match.value for match in phrases("price_ages").find(column.text)} for column in offers]
-    alike = len({_without_ages(column.text) for column in offers}) == 1
+    alike = len({_without_ages(_without_days(column.text)) for column in offers}) == 1
     new = [column for column in offers if phrases("new_prices").find(column.text)]
-    if marks != [{"in_force"}] * 2 or not alike or len(new) != 1 or any(_says_more(column) for column in offers):
+    if marks != [{"in_force"}] * 2 or not alike or len(new) != 1:
         return []
-    return [column for column in offers if column is not new[0]]
+    old = [column for column in offers if column is not new[0]]
+    # The new price may say its first day once more.
+    return old if not (_says_more(old[0]) or _says_more(new[0], but_days=True)) else []
+
+
+def _without_days(text: str) -> str:
+    """A head's words without days, also those of no year: 'New price from 01/10'."""
+    text = _DAY.sub(" ", without_dates(text))
+    for match in reversed(phrases("since").find(text)):
+        text = f"{text[: match.start]} {text[match.end :]}"
+    return " ".join(text.split())
+
+
+_DAY = re.compile(r"(?<![\d./])\d{1,2}[./]\d{1,2}\.?(?![\d./])")
 
 
 def _announces(text: str) -> bool:
@@ -126,9 +139,10 @@ def told_apart_by_time(heads: Sequence[str]) -> bool:
     the heads do not say which is in force, as 'Price until 30 June' does."""
     if len(set(map(_plainly, heads))) < 2 or any(until_in_head(head) for head in heads):
         return False
-    without = {_without_ages(without_dates(head)) for head in heads}
+    aged = any(phrases("price_ages").find(head) for head in heads)
+    without = {_without_ages(_without_days(head) if aged else without_dates(head)) for head in heads}
     # 'Price' beside 'Price from 1 July' holds until then; what stands beside 'Price 2026' is told elsewhere.
-    dated = any(find_dates(head) for head in heads)
+    dated = any(find_dates(head) or (aged and _DAY.search(head)) for head in heads)
     return len(without) == 1 and (dated or not without & set(map(_plainly, heads)))
 
 
@@ -152,13 +166,13 @@ def _two_bases(first: Column, second: Column) -> bool:
     return all(bases) and bases[0] != bases[1]
 
 
-def _says_more(column: Column) -> bool:
+def _says_more(column: Column, *, but_days: bool = False) -> bool:
     """The head tells more than that it is a price: an order size, a delivery, a day, a board."""
     return any(
         head.bracket
         or beside_unit(head)
         or head.delivery
-        or find_dates(head.text)
+        or (find_dates(head.text) and not but_days)
         or head.calipers
         or head.weights
         or head.sheet_sizes

@@ -25,6 +25,8 @@ def _says_so(clause: str) -> bool:
     # The French 'indication' of 'sauf indication contraire' marks nothing.
     clause = clause if unless is None else clause[:unless]
     found = [one for one in phrases("indicative").find(clause) if one.end - one.start >= _SHORTEST]
+    for greeting in reversed(phrases("salutations").find(clause)):
+        found = [one for one in found if not greeting.start <= one.start < greeting.end]
     if not phrases("price_words").find(clause):
         # 'Budget order' and 'Budget 2027' are what somebody plans with.
         found = [one for one in found if fold(clause[one.start : one.end]) not in _PLANS]
