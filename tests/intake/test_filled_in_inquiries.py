@@ -46,3 +46,26 @@ def test_a_name_under_vendor_is_one():
 def test_until_when_such_an_offer_holds(texts, until):
     found = lines([*([text] for text in texts), [], HEAD, *ROWS])
     assert {str(line.offer.valid_until) for line in found.values()} == {until}
+
+
+@pytest.mark.parametrize(
+    ("remark", "state"),
+    [
+        ("We do not make 380 µm; offered is 420 µm at 290 g/m²", "question"),
+        ("290 g/m² instead of 270 g/m²", "question"),
+        ("wir liefern 290 g/m² statt 270 g/m²", "question"),
+        ("nous livrons du 290 g / 420 µm, pas de 270 g", "question"),
+        ("ofrecemos 290 g/m² en lugar de 270 g/m²", "question"),
+        ("vi levererar 290 g/m² i stället", "question"),
+        ("offered in GD2", "question"),
+        ("we supply 270 g/m²", "accepted"),
+        ("offered as 15 pt", "accepted"),
+        ("wir liefern 270 g/m², nicht 290 g/m²", "accepted"),
+        ("290 g/m² also available", "accepted"),
+        ("290 g/m² not offered", "accepted"),
+        ("offered in reels of 780 mm, minimum 3 t", "accepted"),
+    ],
+)
+def test_another_board_offered_in_a_remark_is_asked_about(remark, state):
+    found = lines([[*HEAD, "Remarks"], [1, "GC1", 270, 380, 1100, remark], [2, "GC1", 230, 320, 1120, None]])
+    assert [str(line.state) for line in found.values()] == [state, "accepted"]

@@ -35,6 +35,7 @@ from tracker.intake.offers.load_terms import drop_told_of_loads, load_of
 from tracker.intake.offers.measures import Board
 from tracker.intake.offers.money import Around, Claimed, around
 from tracker.intake.offers.of_some_lines import OfSomeLines
+from tracker.intake.offers.other_board import ask_of_another_board
 from tracker.intake.offers.outdated import Doubts, doubt_in_head, marked_off
 from tracker.intake.offers.own_lead import fill_own_lead, fill_own_minimum
 from tracker.intake.offers.price import fill_price
@@ -224,6 +225,7 @@ class TableReader:
             _doubt(draft, f"“{price.column.text}” does not say what the prices beside it do")
         note_indicative(draft, read, price, whole.cells, columns, scope)
         ask_of_struck_board(draft, whole.cells, columns, self._facts)
+        ask_of_another_board(draft, whole.cells, columns, self._facts)
         fill_comment(draft, self._facts)
         return draft
 
