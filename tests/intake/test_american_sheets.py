@@ -4,6 +4,7 @@ from datetime import date, datetime
 
 import pytest
 
+from tests.intake.sheets import lines
 from tests.intake.test_seen_in_the_wild import accepted, by_cell, codes, pounds, read
 from tracker.trade.offer import NoteCode
 
@@ -158,3 +159,13 @@ def test_inches_in_halves_and_quarters():
     reading = read([["USD"], [*HEAD, "Size", "$/M"], ["CRB", 18, 72, "28-1/2 x 40 3/4", 268.9]])
     (line,) = reading.lines
     assert [float(side) for side in line.offer.sheet_mm] == [723.9, 1035.05]
+
+
+@pytest.mark.parametrize("head", ["Weight", "Gewicht", "Poids", "Peso", "Vikt"])
+def test_lots_of_thousands_of_pounds_are_no_basis_weights(head):
+    rows = [["Job lots, US cents per lb"], ["Lot", "Board", head, "Asking"]]
+    rows += [["L-1", "SBS 18pt 76#/MSF", "14,220 lb", "54.5 c/lb"], ["L-2", "CUK 21pt 87#/MSF", "22,640 lb", "47 c/lb"]]
+    found = [line for line in lines(rows).values() if line.state == "accepted"]
+    assert [round(line.offer.grammage_gsm) for line in found] == [371, 425]
+    rows = [["US$ per cwt"], ["Lot", "Board", head, "Asking"], ["L-1", "SBS 18pt", "76 lb/MSF", "54.50"]]
+    assert round(lines(rows)["D3"].offer.grammage_gsm) == 371

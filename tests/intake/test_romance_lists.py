@@ -184,3 +184,13 @@ def test_a_misspelt_gramaje_is_still_in_grams():
 @pytest.mark.parametrize("title", ["Tarifa 2026 €/t", "Tarif 2026 €/t", "Liste de prix 2026 €/t"])
 def test_a_list_of_a_year_names_its_unit(title):
     assert offer([[title], [], ["Qualité", "g/m²", "µm", "Prix"], ["GD2", 350, 470, 843]], "D4").currency == "EUR"
+
+
+@pytest.mark.parametrize(
+    ("unit", "basis"),
+    [("/mille pi² (MPC)", "msf"), ("/MPC", "msf"), ("/cwt (100 lb)", "cwt"), ("/tonne courte", "short_ton")],
+)
+def test_thousands_of_square_feet_in_french(unit, basis):
+    rows = [["Prix en dollars canadiens"], ["Produit", "Épaisseur (pt)", "Poids (lb/1000 pi²)", "Prix", "Unité"]]
+    found = lines([*rows, ["Carton gris (URB)", 30, 104, 50.4 if basis != "short_ton" else 980, unit]])
+    assert [line.offer.basis for line in found.values()] == [basis]

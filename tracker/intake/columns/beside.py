@@ -11,10 +11,11 @@ from tracker.intake.columns.unnamed import close_by_row
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, head_of
 from tracker.intake.values.header import without_unit
-from tracker.intake.values.masses import mass_units
+from tracker.intake.values.masses import Mass, mass_text, mass_units
 from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis
+from tracker.trade.quantities import MassUnit
 
 _SAYS_SO = 0.8
 
@@ -46,8 +47,10 @@ def beside_prices(column: Column, columns: list[Column]) -> Column:
 
 
 def weighs_the_lot(column: Column, columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> Column:
-    """'kg' beside '€/kg', 'Weight lb' beside 'lb/MSF': how much there is of it, where its figures are no board's
-    price or weight."""
+    """'kg' beside '€/kg', 'Weight lb' beside 'lb/MSF', 'Weight' over '14,220 lb': how much there is of it, where its
+    figures are no board's price or weight."""
+    if column.role is Role.WEIGHT and not column.weight_units and _weigh_lots(samples[column.index]):
+        return replace(column, role=Role.STOCK)
     if not column.mass_units or column.currencies or any(head.currency for head in column.said):
         return column
     if column.role is Role.PRICE and not any(by_words(head) and head.basis is None for head in column.said):
@@ -59,6 +62,17 @@ def weighs_the_lot(column: Column, columns: list[Column], samples: Mapping[int, 
         heaviest = max(_by_row(samples[column.index]).values(), default=Decimal(0))
         return replace(column, role=Role.STOCK) if not _on_area(column) and heaviest > _HEAVIEST else column
     return column
+
+
+def _weigh_lots(cells: Sequence[Cell]) -> bool:
+    masses = [mass_text(cell.text) if isinstance(cell.value, str) else None for cell in cells]
+    return bool(masses) and all(mass is not None and _weighs_a_lot(mass) for mass in masses)
+
+
+def _weighs_a_lot(mass: Mass) -> bool:
+    """No board weighs tons, and none so many pounds or grams."""
+    in_tons = {MassUnit.LB, MassUnit.KG}.isdisjoint(mass.units)
+    return in_tons or max(amount.value for amount in mass.amounts) > _HEAVIEST
 
 
 def _on_area(column: Column) -> bool:
