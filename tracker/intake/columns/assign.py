@@ -44,7 +44,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, head_text
 from tracker.intake.tables.table import HeadedColumn, Table, Words
 from tracker.intake.values.grade import find_grade
-from tracker.intake.values.header import header
+from tracker.intake.values.header import Header, header
 from tracker.intake.values.roles import MEASURES, ON_TOP, Role
 from tracker.intake.values.ton_kinds import ton_under
 from tracker.intake.words.lists import phrases
