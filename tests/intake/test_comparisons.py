@@ -167,3 +167,14 @@ def test_one_delivered_price_on_two_units_is_one_price():
     head = ["Product", "Caliper", "Basis wt.", "Delivered Arnby, WI", "Delivered Arnby, WI"]
     rows = [head, [None, "(in.)", "(lb/MSF)", "$/ton (2,000 lb)", "$/MSF"], ["CRB C1S", 0.024, 91, 920, 41.86]]
     assert {cell: str(line.state) for cell, line in lines(rows).items()} == {"D3": "accepted"}
+
+
+def test_a_lead_time_beside_delivered_prices_is_of_the_others_too():
+    rows = [
+        ["Board", "Thickness", "Basis weight", "Price", None, "Time"],
+        [None, None, None, "FOB mill", "Delivered", None],
+        [None, "pt", "lb/MSF", "US$/ST", "US$/ST", "weeks"],
+        ["CUK", 18, 74, 1062, 1101, 6],
+    ]
+    found = lines(rows, merged=merged((0, 3, 0, 4), (1, 4, 1, 5)))
+    assert [line.offer.lead_days for line in found.values()] == [(42, 42), (42, 42)]

@@ -29,7 +29,10 @@ def _of_group(found: tuple[Column, ...], columns: Columns, price: PriceColumn) -
         return tuple(shared) if len(found) > 1 else found
     # 'Kestrel Mills' over '€/t' alone, where others say their freight: theirs is not its.
     others = frozenset().union(*(_headings(other.column) for other in columns.prices)) - own
-    return tuple(column for column in found if not others & _headings(column)) if found[0].role in _TERMS else found
+    if found[0].role not in _TERMS:
+        return found
+    # A heading of its own, 'Time' beside 'Prices', makes it a column of all, though another's ran on over it.
+    return tuple(column for column in found if not (others & _headings(column) and _headings(column) <= others | own))
 
 
 def _headings(column: Column) -> frozenset[object]:
