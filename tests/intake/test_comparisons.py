@@ -178,3 +178,30 @@ def test_a_lead_time_beside_delivered_prices_is_of_the_others_too():
     ]
     found = lines(rows, merged=merged((0, 3, 0, 4), (1, 4, 1, 5)))
     assert [line.offer.lead_days for line in found.values()] == [(42, 42), (42, 42)]
+
+
+def test_weeks_between_two_vendors_prices_are_the_firsts():
+    head = ["Grade", "g/m²", "µm", "Fenwold Ltd EUR/t", "Lead time (weeks)", "Orrick Ltd EUR/t"]
+    found = lines([head, ["GC2", 230, 370, 1265, 6, 1248]])
+    assert [line.offer.lead_days for line in found.values()] == [(42, 42), None]
+    one_vendor = [*head[:3], "EXW EUR/t", head[4], "Delivered EUR/t"]
+    found = lines([one_vendor, ["GC2", 230, 370, 1265, 6, 1248]])
+    assert [line.offer.lead_days for line in found.values()] == [(42, 42), (42, 42)]
+
+
+def test_a_price_under_no_name_has_no_weeks_from_under_anothers():
+    head = ["Grade", "g/m²", "µm", "EUR/t", "Orrick Ltd", None]
+    rows = [head, [None, None, None, None, "EUR/t", "Lead time (weeks)"], ["GC2", 230, 370, 1265, 1248, 6]]
+    found = lines(rows, merged=merged((0, 4, 0, 5)))
+    assert [found[cell].offer.lead_days for cell in ("D3", "E3")] == [None, (42, 42)]
+
+
+def test_weeks_behind_two_prices_of_each_vendor_are_of_both():
+    units = ["EUR/t", "USD/t", "Lead time (weeks)"]
+    head = ["Grade", "g/m²", "µm", "Fenwold Ltd", None, None, "Orrick Ltd", None, None]
+    rows = [head, [None, None, None, *units, *units], ["GC2", 230, 370, 1265, 1390, 6, 1248, 1370, 3]]
+    found = lines(rows, merged=merged((0, 3, 0, 5), (0, 6, 0, 8)))
+    assert [line.offer.lead_days for line in found.values()] == [(42, 42), (42, 42), (21, 21), (21, 21)]
+    one = ["Fenwold Ltd EUR/t", "Fenwold Ltd USD/t", "Lead time", "Orrick Ltd EUR/t", "Orrick Ltd USD/t", "Lead time"]
+    found = lines([[*head[:3], *one], ["GC2", 230, 370, 1265, 1390, "6 weeks", 1248, 1370, "3 weeks"]])
+    assert [line.offer.lead_days for line in found.values()] == [(42, 42), (42, 42), (21, 21), (21, 21)]

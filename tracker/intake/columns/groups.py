@@ -21,7 +21,7 @@ def under_one_heading(columns: Columns, price: PriceColumn) -> Columns:
 
 def _of_group(found: tuple[Column, ...], columns: Columns, price: PriceColumn) -> tuple[Column, ...]:
     own = _headings(price.column)
-    if not own or not found or found[0].role is Role.PRICE:
+    if not found or found[0].role is Role.PRICE:
         return found
     inside = [column for column in found if own & _headings(column)]
     if inside:
@@ -46,21 +46,38 @@ _TERMS = frozenset({
 
 
 def _beside(found: tuple[Column, ...], columns: Columns, price: PriceColumn) -> tuple[Column, ...]:
-    """'Fenwold AG | Lieferzeit | Orrick KG | Lieferzeit': columns under one name, each right behind a price, are those
-    prices' own; so are they each right before a price, where the first stands before all prices."""
+    """'Fenwold AG | Lieferzeit | Orrick KG | Lieferzeit': columns under one name are each of the prices right before
+    it; where the first stands before all prices, of those right behind it.
+
+    A single one between the prices of two vendors is of those before it. What stands under the price's own heading is
+    told by that.
+    """
     alike = [column for column in found if column.role in _TERMS and column.heads]
-    if len(alike) < 2 or len({column.heads[0].text.strip().casefold() for column in alike}) > 1:
+    if not alike or len({column.heads[0].text.strip().casefold() for column in alike}) > 1:
         return found
-    places = sorted(other.index for other in columns.prices)
-    behind = alike[0].index > places[0]
-    owners = [_owner(column.index, places, behind=behind) for column in alike]
-    if None in owners or len(set(owners)) < len(owners):
+    if any(_own_headings(price, columns) & _headings(column) for column in alike):
         return found
-    others = [column for column, owner in zip(alike, owners, strict=True) if owner != price.index]
-    return tuple(column for column in found if column not in others)
+    priced, places = [other.index for other in columns.prices], [column.index for column in alike]
+    behind = places[0] > min(priced)
+    if len(alike) == 1 and not (behind and places[0] < max(priced) and _vendors(columns) > 1):
+        return found
+    if {_nearest(one, places, behind=behind) for one in priced} - {None} != set(places):
+        return found
+    own = _nearest(price.index, places, behind=behind)
+    return tuple(column for column in found if column not in alike or column.index == own)
 
 
-def _owner(place: int, prices: Sequence[int], *, behind: bool) -> int | None:
+def _own_headings(price: PriceColumn, columns: Columns) -> frozenset[object]:
+    """What stands over a price, but for what stands over all of them."""
+    shared = frozenset.intersection(*(_headings(other.column) for other in columns.prices))
+    return _headings(price.column) - shared
+
+
+def _nearest(price: int, places: Sequence[int], *, behind: bool) -> int | None:
     if behind:
-        return max((price for price in prices if price < place), default=None)
-    return min((price for price in prices if price > place), default=None)
+        return min((place for place in places if place > price), default=None)
+    return max((place for place in places if place < price), default=None)
+
+
+def _vendors(columns: Columns) -> int:
+    return len({price.vendor for price in columns.prices if price.vendor is not None})
