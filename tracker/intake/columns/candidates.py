@@ -7,6 +7,7 @@ from tracker.intake.tables.heads import PRICE_ROLES
 from tracker.intake.values.header import Header, header, without_unit
 from tracker.intake.values.role_words import tells_of_freight
 from tracker.intake.values.roles import Role, RoleReading
+from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 
 
@@ -19,7 +20,7 @@ def candidates_of(said: Sequence[Header]) -> dict[Role, float]:
         for reading in head.roles:
             if worded and reading.role is Role.PRICE and not by_words(head):
                 continue
-            if reading.role is Role.FREIGHT and says_delivery(head):
+            if reading.role is Role.FREIGHT and says_delivery(head) and not _freight_to_a_place(head, reading):
                 continue
             if reading.role is Role.SHEETS_WEIGHT and len(head.weight_units) == 1:
                 # The M of 'lb/M sq ft' is of square feet.
@@ -41,6 +42,14 @@ def candidates_of(said: Sequence[Header]) -> dict[Role, float]:
         if head.caliper_unit is not None and head.currency is None and only_units:
             found.setdefault(Role.CALIPER, 0.6 - 0.15 * level)
     return _named_property(_measured_by_unit(found, said), said)
+
+
+def _freight_to_a_place(head: Header, freight: RoleReading) -> bool:
+    """'Flete a destino' is what the way there costs; 'Fracht inklusive' and 'DAP, freight paid' are of prices."""
+    delivery = head.delivery.words if head.delivery is not None else ""
+    first, behind = fold(head.text).strip(), fold(delivery).strip()
+    named = fold(freight.words).strip()
+    return bool(behind) and first.startswith(named) and first.removeprefix(named).strip().startswith(behind)
 
 
 def _named_property(found: dict[Role, float], said: Sequence[Header]) -> dict[Role, float]:

@@ -56,6 +56,9 @@ def _end(column: Column) -> tuple[str, str] | None:
     if len(ends) != 1 or find_dates(text) or order_size(column)[1] is not None:
         # 'Price up to 5 t' is a price.
         return None
+    if any(text[match.end :].lstrip()[:1].isdigit() for match in found):
+        # 'New price (from 10/1)' is one as of a day.
+        return None
     for match in reversed(found):
         text = f"{text[: match.start]} {text[match.end :]}"
     rest = " ".join(re.sub(r"[().,;:/-]+(?=\s|$)", " ", text).split())

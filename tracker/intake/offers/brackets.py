@@ -85,14 +85,13 @@ def brackets_of(columns: Columns, rows: Iterable[WholeRow], titles: Sequence[Wor
 
 
 def _across(columns: Columns, facts: FileFacts) -> dict[int, Said[KgBracket]]:
-    headed = [price for price in columns.prices if price.bracket is not None and price.bracket_head is not None]
-    brackets = tuple(price.bracket for price in headed if price.bracket is not None)
-    in_kg = _joined(brackets, facts)
-    found = {}
-    for price, kg in zip(headed, in_kg, strict=True):
-        assert price.bracket_head is not None
-        found[price.index] = Said(kg, at(price.bracket_head), price.bracket_head.text.strip())
-    return found
+    headed = [
+        (price.index, head, bracket)
+        for price in columns.prices
+        if (bracket := price.bracket) is not None and (head := price.bracket_head) is not None
+    ]
+    in_kg = _joined(tuple(bracket for *_, bracket in headed), facts)
+    return {index: Said(kg, at(head), head.text.strip()) for (index, head, _), kg in zip(headed, in_kg, strict=True)}
 
 
 def _joined(written: tuple[Bracket, ...], facts: FileFacts) -> tuple[KgBracket, ...]:
@@ -119,9 +118,8 @@ def _is_a_count(words: str) -> bool:
 
 def _as_count(bracket: Bracket) -> Bracket:
     """A number of sheets as if each weighed a kilogram: what it weighs is for the board to say."""
-    start, end = (
-        None if bound is None else replace(bound, units=(MassUnit.KG,)) for bound in (bracket.start, bracket.end)
-    )
+    bounds = (bracket.start, bracket.end)
+    start, end = (None if bound is None else replace(bound, units=(MassUnit.KG,)) for bound in bounds)
     return replace(bracket, start=start, end=end, not_weight="")
 
 

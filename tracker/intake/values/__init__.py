@@ -14,7 +14,7 @@ figures      numbers, lengths, spans, halves, rates, formats, sheetsize
 prices       money, pricewalk, currency, basis, counted_units, ton_kinds, reams, multiples, tax, was_now,
              indicative
 board        grade, open_grades, caliper, weight
-orders       masses, brackets, brackets_in_kg, worded_brackets, loads, loads_charged, loads_priced,
+orders       masses, ordinals, brackets, brackets_in_kg, worded_brackets, loads, loads_charged, loads_priced,
              orders_priced, small_orders, minimum
 time         dates, validity, open_validity, lead, lead_sentences, lead_by_itself, lead_remarked, lead_unread
 freight      delivery, freight_of_prices, charges, charge_names, relieved_charges
@@ -22,6 +22,6 @@ heads        header, role_words, roles, column_legend
 whose        company, addresses
 notes        statements, clauses, denials, unless, legends, board_words, boards_meant, boards_named, lines_meant,
              lines_apart, list_boards, totals, line_defaults, open_headings, list_age, old_prices, no_offers,
-             change_logs, withdrawn, price_sentences, price_changes, price_rises, reductions, discounts
+             change_logs, withdrawn, offered_instead, price_sentences, price_changes, price_rises, reductions, discounts
 prose        price_within, priced_prose
 """

@@ -4,14 +4,14 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from decimal import Decimal
 from fractions import Fraction
-from functools import lru_cache
+from functools import lru_cache, partial
 
 from tracker.intake.values.caliper import calipers_of
 from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.lengths import Measured
 from tracker.intake.values.rates import ends_in_per
 from tracker.intake.values.spans import FigureSpan, figure_spans
-from tracker.intake.values.weight import weights_of
+from tracker.intake.values.weight import weighs_an_order, weights_of
 
 _ROUNDED = Fraction(3, 1000)
 """By how much two ways to write one measure of board may differ."""
@@ -66,9 +66,14 @@ def _spans(text: str) -> Iterator[tuple[FigureSpan, MeasureSpan]]:
     for of_caliper, section in ((True, "caliper_units"), (False, "weight_units")):
         for span in figure_spans(text, section):
             # The 100 lb of '$2 per 100 lb' are what the money is for.
-            measured = None if ends_in_per(text[: span.start]) else _measured(of_caliper, span)
+            no_board = ends_in_per(text[: span.start]) or any(map(partial(_is_order, text), (span.low, span.high)))
+            measured = None if no_board else _measured(of_caliper, span)
             if measured is not None:
                 yield span, measured
+
+
+def _is_order(text: str, end: Measured | None) -> bool:
+    return end is not None and end.unit == "pound" and weighs_an_order(text, end)
 
 
 def _measured(of_caliper: bool, span: FigureSpan) -> MeasureSpan | None:

@@ -6,6 +6,7 @@ from functools import lru_cache
 
 from tracker.intake.values.masses import RANGE_TO, Mass, find_mass_units, mass_text
 from tracker.intake.values.numbers import SPACED_NUMBER, number_readings
+from tracker.intake.values.ordinals import without_ordinal
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import MassUnit
@@ -45,23 +46,6 @@ _THOUSANDS_OF_POUNDS = re.compile(
 )
 
 
-_ORDINAL = re.compile(r"^(?P<word>[^\W\d]+)[ .-]*\d{1,2}(?:\s*(?P<ends>:|\)(?=\s))\s*|[.]?\s*(?=[(\[<>≤≥]|[^\W\d]))")
-
-
-def _without_ordinal(text: str) -> str:
-    """'Preis 2 (ab 5 t)', 'Staffel 3: ab 10 t' and 'Stufe 1: < 5 t' count the prices, and no order is for 2 t."""
-    first = _ORDINAL.match(text)
-    named = phrases("bracket").whole(first["word"]) if first is not None else None
-    if first is None or named not in (None, "filler"):
-        return text
-    rest = text[first.end() :]
-    if first["ends"] or rest[:1] in "([" or (named is None and rest[:1] in "<>≤≥"):
-        return rest
-    said = phrases("bracket").find(rest)
-    begins = bool(said) and said[0].first == 0 and said[0].value in ("from", "above", "below")
-    return f"{first['word']} {rest}" if begins and rest[:1] not in "<>≤≥" else text
-
-
 @lru_cache(maxsize=8192)
 def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
     """A text that is one order-size bracket and nothing else; None otherwise.
@@ -78,7 +62,7 @@ def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
     both = _in_two_units(stripped, units)
     if both is not None:
         return both
-    spelt = _THOUSANDS_OF_POUNDS.sub(r"\1\2 \3", _PLUS_FIRST.sub(r"\1 \2 +", _without_ordinal(stripped)))
+    spelt = _THOUSANDS_OF_POUNDS.sub(r"\1\2 \3", _PLUS_FIRST.sub(r"\1 \2 +", without_ordinal(stripped)))
     pieces = _pieces(spelt, units)
     if pieces is None:
         return None
@@ -95,13 +79,13 @@ def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
     return _from_signs(stripped, masses, gaps, loads)
 
 
-_TWICE = re.compile(r"(?P<first>[^()]+?)\s*\((?P<second>[^()]*\d[^()]*)\)")
+_TWICE = re.compile(r"(?P<first>[^()]+?)\s*\((?P<second>[^()]*\d[^()]*)\)(?P<behind>[^()\d]*)")
 
 
 def _in_two_units(text: str, units: tuple[MassUnit, ...]) -> Bracket | None:
     """'5 tons+ (10,000 lb)': one order size in two units, of which the second says which ton the first is in."""
     match = _TWICE.fullmatch(text)
-    first = bracket_text(match["first"], units) if match is not None else None
+    first = bracket_text(f"{match['first']} {match['behind']}".strip(), units) if match is not None else None
     if match is None or first is None or first.start is None or first.end is not None or first.not_weight:
         return None
     again = mass_text(match["second"].strip(), units)

@@ -197,7 +197,7 @@ def find_calipers(text: str) -> tuple[CaliperReading, ...]:
 # 'CCNB .024 94 lb/MSF': three places behind a point that begin with a nought are inches, as printers write them.
 _BARE_INCHES = re.compile(
     r"(?<![\d.,$€£¢±+/x-])(?<![$€£±+/x-] )0?\.0\d\d"
-    r"(?![\d.,])(?!\s*(?:-|to)\s*0?\.\d)(?!\s*(?:[x%/$€£¢\"]|(?:[cm]?m|lbs?|kg|g|per|usd|eur|each|ea)\b))"
+    r"(?!\d|[.,]\d)(?!\s*(?:-|to)\s*0?\.\d)(?!\s*(?:[x%/$€£¢\"]|(?:[cm]?m|lbs?|kg|g|per|usd|eur|each|ea)\b))"
 )
 
 

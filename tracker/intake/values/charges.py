@@ -73,11 +73,22 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     A clause must name one kind of charge and hold one amount; a discount or a payment term is none. A surcharge that
     applies and whose amount is not given, or not understood, has no amounts: the cost with it is not known.
     """
-    parts = (_Parts.of(clause).charged for clause in clauses(text))
+    parts = (_Parts.of(_without_added(clause)).charged for clause in clauses(text))
     found = (_in_part(part) or _without_amount(part) for charged in parts for part in charged)
     free = [said for said in no_charges(text) if not said.grades and said.delivered is None]
     left = (relieved(charge, free) for charge in found if charge is not None)
     return tuple(charge for charge in left if charge is not None)
+
+
+def _without_added(clause: str) -> str:
+    """'Freight, prepaid and added: USD 2.15 per cwt' without what says no more than that it comes on top."""
+    for match in reversed(phrases("delivery").find(clause)):
+        named = charges_named(clause[match.start : match.end])
+        start = match.start + (named[0].end if named else 0)
+        leads = clause[match.end :].lstrip()[:1] == ":" and bool(named or charges_named(clause[:start]))
+        if match.value == "collected" and leads:
+            clause = f"{clause[:start].rstrip(' ,(–-')}{clause[match.end :]}"
+    return clause
 
 
 def relieved(charge: ChargeWords, free: Iterable[NoCharge]) -> ChargeWords | None:

@@ -96,13 +96,19 @@ _EMPTY_FIELD = re.compile(r"\s*:\s*(?:__|$|[^\W\d_]+\s*:)")
 def letterhead_name(text: str) -> str | None:
     """A firm's name as the first words of a sheet, where less is needed: 'Kestrel Ridge Board', 'Papelera Altavega'.
 
-    A word of the trade stands in it, and one that is none of the words boards are described by.
+    A word of the trade stands in it, and one that is none of the words boards are described by; or two names are joined
+    as partners are: 'Oxbow & Thrale'.
     """
     head = _BREAK.split(text.strip(), maxsplit=1)[0].strip()
     if not may_be_a_name(head):
         return None
+    if _PARTNERS.fullmatch(head) and all(map(_has_words_of_its_own, head.split("&"))):
+        return head
     of_trade = [match for match in phrases("company").find(head) if match.value in ("trade", "weak")]
     return head if of_trade and _has_words_of_its_own(head) else None
+
+
+_PARTNERS = re.compile(r"[^\W\d_]{3,} (?:& [^\W\d_]{3,}|& (?:Sons?|Co|Söhne|Fils|Hijos|Söner))")
 
 
 @lru_cache(maxsize=1024)

@@ -49,7 +49,7 @@ def lines_meant(text: str, *, note: bool) -> LinesMeant | None:
     if phrases("the_others").find(text):
         return None
     meant = _by_number(text) or _of_boards(text, note=note)
-    return meant if meant is not None and _states_terms(text, meant.others or meant.rest) else None
+    return meant if meant is not None and _states_terms(text, meant.others or meant.rest or text) else None
 
 
 _JOINED = r"(?:,|&|\+|[-–]|\b(?:and|or|to|und|oder|bis|et|ou|à|y|o|a|och|till)\b)"
@@ -152,15 +152,32 @@ def _of_boards(text: str, *, note: bool) -> LinesMeant | None:
         return behind
     if not colon and only is None:
         return _without_others(*_board_ahead(_without_article(text))) if note else None
-    if boards_named(head).some:
+    boards = boards_named(head)
+    if len(boards.spans) > 1 and not boards_named(rest).some:
+        return LinesMeant(_of_each(boards, rest), boards=boards)
+    if boards.some:
         return _without_others(head, rest)
     # A name of the vendor's own, which a row may have.
     return LinesMeant(rest.strip(), name=head.strip()) if colon and not statements(head) else None
 
 
+def _of_each(boards: BoardsMeant, rest: str) -> str:
+    """What is said of boards of several measures: of '18 pt and 24 pt' to both; of '24 pt C2S and lighter than 12 pt'
+    it is not told apart whom it concerns, so to none."""
+    exact = all(span.low == span.high for span in boards.spans)
+    named = boards.rest.casefold()
+    return rest.strip() if exact and not any(map(str.isalpha, _JOINING.sub(" ", named))) else ""
+
+
+_JOINING = re.compile(_JOINED)
+
+
 def _behind_words(text: str) -> LinesMeant | None:
     """'Minimum for 20 pt: 10,000 lb', 'Energy surcharge of 3 % on SBS'."""
     for match in phrases("about_lines").find(text):
+        if text[: match.start].rstrip()[-1:].isdigit():
+            # '18 to 24 pt' is a span.
+            continue
         board, rest = _board_ahead(text[match.end :].strip())
         if board:
             only = next((found.end for found in phrases("only_these").find(rest) if found.start == 0), 0)

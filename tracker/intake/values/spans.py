@@ -103,12 +103,21 @@ def figure_spans(text: str, section: str) -> Iterator[FigureSpan]:
             continue
         if after is None or not joined:
             yield _alone(folded, one)
-        elif folded[one.end : after.start].strip() in _LIST_SIGNS:
+        elif _in_a_list(folded, one, after):
             yield _alone(folded, replace(one, unit=after.unit))
         else:
             # The 16 of '16 to 18 pt' is in points as well.
             ends.add(place + 1)
             yield FigureSpan(replace(one, unit=after.unit), after, True, one.start, after.end)
+
+
+def _in_a_list(folded: str, one: Measured, after: Measured) -> bool:
+    """'18, 20 pt' and '18 and 24 pt' are two measures; 'between 18 and 24 pt' are the ends of a span."""
+    gap = folded[one.end : after.start].strip()
+    said = phrases("range").whole(gap)
+    before = phrases("between").find(folded[: one.start])
+    led_to = bool(before) and not folded[before[-1].end : one.start].strip()
+    return gap in _LIST_SIGNS or (said == "each" and not led_to)
 
 
 def _alone(folded: str, one: Measured) -> FigureSpan:

@@ -120,7 +120,11 @@ def statements(text: str) -> tuple[Statement, ...]:
     """Everything that a title, note or footnote states, in no particular order; () where it states nothing."""
     if not any(sign.isalpha() or sign in "$€£¥" for sign in text) and not find_dates(text):
         return ()
-    return tuple(_all(text))
+    return tuple(_all(_NUMBERED.sub("", text, count=1)))
+
+
+_NUMBERED = re.compile(r"\s*(?:\(\d\)|\[\d\]|\d\))\s+(?=[^\W\d_])")
+"""The sign of a footnote, or the number of a note among others."""
 
 
 def _all(text: str) -> Iterator[Statement]:

@@ -172,7 +172,7 @@ def find_weights(text: str) -> tuple[WeightReading, ...]:
     found = []
     folded = fold(text)
     for one in lone_figures(text, "weight_units"):
-        if not one.unit or (one.unit == "pound" and _is_order(text, one)):
+        if not one.unit or (one.unit == "pound" and weighs_an_order(text, one)):
             continue
         ream = _REAM.match(folded[one.end :].lstrip(" ,"))
         if ream is not None and one.unit == "pound":
@@ -184,7 +184,7 @@ def find_weights(text: str) -> tuple[WeightReading, ...]:
     return tuple({(reading.gsm, reading.unit): reading for reading in found}.values())
 
 
-def _is_order(text: str, one: Measured) -> bool:
+def weighs_an_order(text: str, one: Measured) -> bool:
     """'Min order 40,000 pounds': pounds in thousands, or behind words for a minimum, weigh an order and no board."""
     return len({amount.value for amount in one.amounts}) > 1 or any(
         match.end <= one.start for match in phrases("minimum").find(text)
