@@ -17,7 +17,7 @@ from tracker.trade.offer import Answers
 
 pytestmark = pytest.mark.usefixtures("reading_here")
 VENDOR = "Vexholm Papir AS"
-HEADS = ("Qxz", "Zuv", "Pli", "Kof", "Bem")
+HEADS = ("Qxz", "Zuv", "Pli", "Kof", "Wux")
 ROWS = (("Fenlight", "SBS", 18, 330, 1240), ("Dusk", "URB", 20, 400, 630))
 NAMES = (("product", ""), ("grade", ""), ("caliper", "pt"), ("weight", "g/m2"), ("price", ""))
 
@@ -52,7 +52,7 @@ def test_a_layout_is_remembered_and_reads_the_vendors_next_sheet(desk: Desk, she
     assert [asked.key for asked in take_in.read(desk, sheet("one.xlsx")).reading.questions] == ["table:Sheet"]
     assert store_marked(desk, sheet("one.xlsx"), basis="tonne").offers == 2
     (kept,) = layouts.layouts(desk)
-    assert (kept.vendor, kept.name, kept.made_by) == (VENDOR, "Qxz · Zuv · Pli · Kof · Bem", "Ada")
+    assert (kept.vendor, kept.name, kept.made_by) == (VENDOR, "Qxz · Zuv · Pli · Kof · Wux", "Ada")
     later = take_in.read(desk, sheet("two.xlsx", (*ROWS, ("Mist", "FBB", 16, 250, 1000))), Answers({"vendor": VENDOR}))
     assert [str(line.offer.price) for line in later.reading.lines] == ["1240", "630", "1000"]
     assert later.reading.questions == ()

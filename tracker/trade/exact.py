@@ -59,8 +59,20 @@ def settled(value: float | Fraction) -> Decimal:
 
 def half_up(value: float | Fraction, places: int) -> Decimal:
     """A figure rounded as every one that is shown: half away from zero on the settled value, as a calculator and a
-    spreadsheet round."""
-    return settled(value).quantize(Decimal(1).scaleb(-places), ROUND_HALF_UP, _EVERY_DIGIT)
+    spreadsheet round.
+
+    A long figure is settled further behind its last shown place, or 551,155,655.46 would first become …655.5.
+    """
+    figure = settled(value)
+    least = figure.adjusted() + 1 + places + _BEHIND_THE_LAST
+    if least > _SETTLED.prec:
+        numerator, denominator = value.as_integer_ratio()
+        figure = Context(prec=least).divide(Decimal(numerator), Decimal(denominator))
+    return figure.quantize(Decimal(1).scaleb(-places), ROUND_HALF_UP, _EVERY_DIGIT)
+
+
+_BEHIND_THE_LAST = 5
+"""Digits behind the last shown one that a figure is settled to at least."""
 
 
 def _ratio_text(numerator: Decimal, denominator: Decimal) -> str:

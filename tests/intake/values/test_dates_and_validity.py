@@ -240,6 +240,7 @@ def test_texts_that_say_nothing_of_validity(text):
 @pytest.mark.parametrize(
     "text",
     [
+        "Valid Jul 1 - Sep 30, 2026",
         "Valid: 1 July – 30 September 2026", "Prices valid 1 July - 30 September 2026", "Valid 01/07/2026 – 30/09/2026",
         "Gültig 1.7. – 30.9.2026", "Firm through Sept. 30, 2026",
         "Tarif du 1er juillet au 30 septembre 2026", "Precios del 01/07/2026 al 30/09/2026",

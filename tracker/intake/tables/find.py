@@ -24,7 +24,7 @@ from tracker.intake.tables.unit_rows import priced_anew
 from tracker.intake.tables.view import View, part_of, turned
 from tracker.intake.tables.without_header import headless_tables
 from tracker.intake.tables.words import words_of
-from tracker.intake.tables.zones import Zone, measured_anew, whole_heads, zone_at
+from tracker.intake.tables.zones import Zone, measured_anew, repeats_corner, spread_anew, whole_heads, zone_at
 
 _LOOKED_AT = 60
 
@@ -214,14 +214,14 @@ def _zones(band: View, skipped: set[int]) -> list[Zone]:
     for row in band.order:
         if row <= below:
             continue
-        again = (measured_anew(band, zones[-1], row) or priced_anew(band, zones[-1], row)) if zones else None
+        again = _headed_anew(band, zones[-1], row) if zones else None
         if again is not None:
             zones.append(again)
             below = row
             continue
         shape = _shape(band, row)
         # A row shaped like a data row above it is another data row: long lists are not read for headers.
-        if shape in data_shapes:
+        if shape in data_shapes and not (repeats_corner(band, zones[-1], row) or spread_anew(band, zones[-1], row)):
             continue
         heads = row not in skipped and not (zones and _parts_its_rows(band, row, zones[-1]))
         zone = zone_at(band, row, below) if heads else None
@@ -234,6 +234,13 @@ def _zones(band: View, skipped: set[int]) -> list[Zone]:
         zones.append(zone)
         below, data_shapes = zone.bottom, set()
     return [zone for zone in zones if _leads_somewhere(band, zone)]
+
+
+def _headed_anew(band: View, zone: Zone, row: int) -> Zone | None:
+    """The zone that begins where one row below a header takes the place of its last."""
+    if repeats_corner(band, zone, row):
+        return None
+    return measured_anew(band, zone, row) or priced_anew(band, zone, row)
 
 
 def _parts_its_rows(band: View, row: int, zone: Zone) -> bool:

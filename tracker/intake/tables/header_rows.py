@@ -104,7 +104,7 @@ def _bare_numbers_head(view: View, row: int, heads: list[Head]) -> bool:
     if len(numbers) < 2 or any(head.across for head in heads):
         return False
     corner = view.rows[row][min(view.rows[row])]
-    axes = _axes_named(corner)
+    axes = axes_named(corner)
     if axes & MEASURES:
         return True
     if not all(a < b for a, b in pairwise(numbers)):
@@ -147,7 +147,7 @@ _SPREAD = MEASURES | {Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY}
 """What bare numbers under one word may be: 'Price from quantity (t)' over 1 | 5 | 20 too; no grade, no sheet size."""
 
 
-def _axes_named(corner: Cell) -> frozenset[Role]:
+def axes_named(corner: Cell) -> frozenset[Role]:
     """The properties of board that a corner names outright; 'carton premium' is a board, though it says carton."""
     head = head_of(corner)
     if any(sign.isdigit() for sign in corner.text) and not (head is not None and head.unit):

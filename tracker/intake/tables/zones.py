@@ -11,6 +11,7 @@ from tracker.intake.tables.group_lines import group_lines
 from tracker.intake.tables.header_columns import headed_columns
 from tracker.intake.tables.header_rows import (
     asked_and_answered,
+    axes_named,
     heads_of,
     is_header_row,
     names_board_and_unit,
@@ -22,7 +23,8 @@ from tracker.intake.tables.measure_rows import measures_across
 from tracker.intake.tables.table import HeadedColumn, Words
 from tracker.intake.tables.view import View
 from tracker.intake.values.delivery import find_delivery
-from tracker.intake.values.roles import Role
+from tracker.intake.values.roles import MEASURES, Role
+from tracker.intake.words.fold import fold
 
 _MOST_ROWS_ABOVE = 2
 _MOST_ROWS_BELOW = 2
@@ -90,6 +92,32 @@ def measured_anew(view: View, zone: Zone, row: int) -> Zone | None:
         return None
     rows = [*zone.rows[:-1], row]
     return Zone(row, zone.main, row, rows, measured=True, columns=headed_columns(view, rows))
+
+
+def spread_anew(view: View, zone: Zone, row: int) -> bool:
+    """Whether a row spreads a measure across anew below a cross-tab: 'g/m² | 235 | 275' below 'g/m² | 250 | 300' and
+    its prices. It is made of figures as the rows of prices are, and told from them by its corner."""
+    corner = _corner_over_figures(view, row)
+    first = _corner_over_figures(view, zone.main)
+    return corner is not None and first is not None and bool(axes_named(corner) & MEASURES)
+
+
+def repeats_corner(view: View, zone: Zone, row: int) -> bool:
+    """Whether such a row begins as the header above did, so that nothing of that one heads what stands below."""
+    corner, first = _corner_over_figures(view, row), _corner_over_figures(view, zone.main)
+    return corner is not None and first is not None and fold(corner.text) == fold(first.text)
+
+
+def _corner_over_figures(view: View, row: int) -> Cell | None:
+    """The words that a row of bare figures begins with."""
+    (_, corner), *others = sorted(view.rows[row].items())
+    figures = len(others) > 1 and all(_is_bare(cell) for _, cell in others)
+    return corner if figures and isinstance(corner.value, str) else None
+
+
+def _is_bare(cell: Cell) -> bool:
+    found = head_of(cell)
+    return found is not None and found.number is not None
 
 
 def _measures(view: View, main: int, row: int) -> bool:

@@ -36,7 +36,7 @@ _NUMERIC = re.compile(
 _DAY_MONTH_YEAR = re.compile(
     r"(?<![\d./])(\d{1,2})(?:st|nd|rd|th|er|:e|\.|)\s*[-/ ]?\s*(?:(?:of|de|del|den)\s+)?"
     r"([^\W\d_]{3,10})\.?(?:\s*/\s*(?P<again>[^\W\d_]{3,10}))?\s*[-/,' ]?\s*"
-    r"(?:(?:of|de|del)\s+)?'?(?P<year>\d{4}|\d{2})(?![\d.,]*\d)"
+    r"(?:(?:of|de|del)\s+)?'?(?P<year>\d{4}|\d{2}(?!,?\s+20[2-4]\d))(?![\d.,]*\d)"
 )
 """In two languages the month stands there twice: '31 oktober / October 2026'."""
 _MONTH_DAY_YEAR = re.compile(r"([^\W\d_]{3,10})\.?\s+(\d{1,2})(?:st|nd|rd|th|)\s*,?\s+'?(\d{4})(?!\d)")
