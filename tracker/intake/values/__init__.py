@@ -21,7 +21,8 @@ freight      delivery, freight_of_prices, charges, charge_names, relieved_charge
 heads        header, role_words, roles, column_legend
 whose        company, addresses
 notes        statements, clauses, denials, unless, legends, board_words, boards_meant, boards_named, lines_meant,
-             lines_apart, list_boards, totals, line_defaults, open_headings, list_age, old_prices, no_offers,
-             change_logs, withdrawn, offered_instead, price_sentences, price_changes, price_rises, reductions, discounts
+             lines_apart, of_all_and_some, list_boards, totals, line_defaults, open_headings, list_age, old_prices,
+             no_offers, change_logs, withdrawn, offered_instead, price_sentences, price_changes, price_rises,
+             reductions, discounts
 prose        price_within, priced_prose
 """

@@ -4,6 +4,7 @@ import re
 from collections import Counter
 from dataclasses import dataclass
 from functools import lru_cache
+from itertools import pairwise
 
 from tracker.intake.values.boards_meant import BoardsMeant
 from tracker.intake.values.boards_named import boards_named, measures_named
@@ -48,7 +49,7 @@ def lines_meant(text: str, *, note: bool) -> LinesMeant | None:
     """
     if phrases("the_others").find(text):
         return None
-    meant = _by_number(text) or _of_boards(text, note=note)
+    meant = _by_number(once_called(text)) or _of_boards(text, note=note)
     return meant if meant is not None and _states_terms(text, meant.others or meant.rest or text) else None
 
 
@@ -56,6 +57,7 @@ _JOINED = r"(?:,|&|\+|[-–]|\b(?:and|or|to|und|oder|bis|et|ou|à|y|o|a|och|till
 _COUNTED = re.compile(
     rf"\s*(?:n[or]?\.?|n[°º]|#|:)?\s*(\d{{1,4}}(?:\s*{_JOINED}\s*\d{{1,4}})*)(?![\d.,/]*\d|\s*[^\W\d_]?[%°\"'])"
 )
+_BETWEEN = re.compile(rf"\.?\s*\d{{1,4}}\s*{_JOINED}\s*(?:and\s|und\s|et\s|y\s|och\s)?")
 _FIGURE = re.compile(r"\d+")
 _NEAR = 40
 _SPAN = re.compile(r"(\d+)\s*(?:[-–]|\b(?:to|bis|à|a|till)\b)\s*(\d+)")
@@ -89,6 +91,15 @@ def _by_number(text: str) -> LinesMeant | None:
         before = before if leading is None else before[: leading.start]
         return LinesMeant(f"{before.strip()} {rest.strip(' :,–-')}".strip(), numbers, of_contract)
     return None
+
+
+def once_called(text: str) -> str:
+    """'Items 1, 2' for 'item 1, item 2': the word said again before each number is left out."""
+    words = phrases("line_numbers").find(text)
+    for before, match in reversed(list(pairwise(words))):
+        if before.value == match.value and _BETWEEN.fullmatch(text[before.end : match.start]):
+            text = text[: match.start] + text[match.end :].lstrip(". ")
+    return text
 
 
 def lines_named(text: str) -> tuple[int, int] | None:

@@ -1,0 +1,124 @@
+"""A note that says one thing of all lines and then another of some: 'Lead time 3 weeks; item 4: 6 weeks'.
+
+Read as one, it would say both of the lines that it names and nothing of the others.
+"""
+
+import re
+from collections.abc import Iterator
+
+from tracker.intake.values.boards_named import boards_named
+from tracker.intake.values.clauses import clauses
+from tracker.intake.values.delivery import find_delivery
+from tracker.intake.values.lead import LeadTime, lead_text
+from tracker.intake.values.lines_meant import lines_named
+from tracker.intake.values.masses import find_masses
+from tracker.intake.values.money import find_price_unit
+from tracker.intake.values.statements import SaysMinimum, statements
+from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import tokens_of
+
+_STOPS = " :,;.–-()"
+_TOPICS = ("lead_topic", "minimum", "charges")
+
+
+def of_all_and_some(text: str) -> tuple[str, ...]:
+    """Its texts, each about all lines or about those that it names first; the text itself where it is about one of
+    both. What 'except' says of some is told by its own words."""
+    if phrases("excepted").find(text):
+        return (text,)
+    pieces = [part for clause in clauses(text) for part in _before_lines(clause)]
+    named = [_named(piece) for piece in pieces]
+    if len(pieces) < 2 or not any(named):
+        return (text,)
+    parts = list(_parts(pieces, named))
+    return tuple(parts) if len(parts) > 1 else (text,)
+
+
+def _parts(pieces: list[str], named: list[tuple[str, str] | None]) -> Iterator[str]:
+    """The pieces, of which those behind named lines go on with them until one speaks of all prices."""
+    topic, going_on = "", ""
+    for piece, lines in zip(pieces, named, strict=True):
+        topic = _topic(piece) or topic
+        if lines is not None:
+            if going_on:
+                yield going_on
+            said, words = lines
+            bare = topic and not statements(words) and lead_text(words) is None and _states(words)
+            going_on = f"{said}: {topic} {words}" if bare else f"{said}: {words}"
+        elif going_on and not _speaks_of_all(piece):
+            going_on = f"{going_on}. {piece}"
+        else:
+            if going_on:
+                yield going_on
+            going_on = ""
+            yield piece
+    if going_on:
+        yield going_on
+
+
+def _named(piece: str) -> tuple[str, str] | None:
+    """The words for the lines or the board that a piece is about, and what it says of them."""
+    found = lines_named(piece)
+    if found is not None:
+        return piece[found[0] : found[1]], f"{_ahead(piece, found[0])} {piece[found[1] :].strip(_STOPS)}".strip(_STOPS)
+    head, colon, rest = piece.partition(":")
+    if not colon or not boards_named(head).some or boards_named(rest).some or _topic(head) or not _states(rest):
+        return None
+    return head.strip(), rest.strip(_STOPS)
+
+
+def _ahead(piece: str, lines: int) -> str:
+    """What stands before the lines that are named from `lines` on, without the word that leads to them."""
+    before = piece[:lines].rstrip()
+    leading = next((one for one in phrases("about_lines").find(before) if one.end == len(before)), None)
+    return before if leading is None else before[: leading.start].rstrip()
+
+
+_BREAK = re.compile(r",\s+|\s\(")
+
+
+def _before_lines(clause: str) -> Iterator[str]:
+    """'Lead time 3 weeks, item 4 6 weeks' and 'Lead time 3 weeks (item 4: 6 weeks)' in two: what is said of all, and
+    what of the lines named behind it."""
+    for match in _BREAK.finditer(clause):
+        before, behind = clause[: match.start()], clause[match.end() :]
+        found = lines_named(behind)
+        of_lines = _named(before)
+        if found is None or not _states(before if of_lines is None else of_lines[1]):
+            continue
+        first = found[0] == 0 and _states(_BREAK.split(behind[found[1] :])[0])
+        if first or (of_lines is None and _is_another(before, _ahead(behind, found[0]))):
+            yield before
+            yield from _before_lines(behind.strip(" )") if match.group().endswith("(") else behind)
+            return
+    yield clause
+
+
+def _is_another(before: str, words: str) -> bool:
+    """The '6 weeks' of 'Lead time 3 weeks, 6 weeks for item 4': another figure of what has one already."""
+    kinds = {type(one) for one in statements(before)}
+    if lead_text(words) is not None:
+        return LeadTime in kinds
+    return SaysMinimum in kinds and any(mass.words == words for mass in find_masses(words))
+
+
+def _states(words: str) -> bool:
+    """Whether anything is said that lines may differ in."""
+    said = words.strip(_STOPS)
+    money = find_price_unit(said) is not None and any(map(str.isdigit, said))
+    return bool(statements(said) or find_masses(said) or money) or any(
+        read is not None for read in (lead_text(said), find_delivery(said))
+    )
+
+
+def _topic(piece: str) -> str:
+    """The words that tell what a figure is of: the 'Minimum order' of 'Minimum order 10,000 lb'."""
+    found = [match for section in _TOPICS for match in phrases(section).find(piece)]
+    first = min(found, key=lambda match: match.start, default=None)
+    return piece[first.start : first.end] if first is not None else ""
+
+
+def _speaks_of_all(piece: str) -> bool:
+    """'Prices delivered', 'All lines valid until 31 December'."""
+    first = tokens_of(piece)
+    return any(phrases(section).at(first, 0) is not None for section in ("all_of_them", "all_prices"))
