@@ -65,3 +65,20 @@ def test_a_sentence_that_goes_on_about_a_line_stays_with_it():
 def test_the_word_for_lines_may_stand_before_each_number():
     assert told("Lead time 6 weeks for item 1, item 2 and item 3", "lead_days") == [(42, 42)] * 3 + [None]
     assert told("Pos. 1 und Pos. 2: Lieferzeit 4 Wochen", "lead_days") == [(28, 28)] * 2 + [None] * 2
+
+
+@pytest.mark.parametrize("note", ["Item 4 – 10 weeks lead time", "Lead time item 4 – 10 weeks", "Pos. 4 – 10 Wochen"])
+def test_a_dash_behind_a_lines_number_begins_its_lead_time(note):
+    assert told(note, "lead_days") == [None, None, None, (70, 70)]
+
+
+def test_a_dash_between_numbers_of_lines_or_of_weeks_spans_them():
+    assert told("Items 2 – 4: 6 weeks", "lead_days") == [None, (42, 42), (42, 42), (42, 42)]
+    assert told("Lead time 3 – 4 weeks", "lead_days") == [(21, 28)] * 4
+    assert told("Lead time per item 3 – 4 weeks", "lead_days") == [(21, 28)] * 4
+
+
+def test_a_figure_per_line_holds_for_all():
+    note = "Minimum per line 10 short tons. Lead time 5 weeks."
+    assert told(note, "lead_days") == [(35, 35)] * 4
+    assert all(kg is not None for kg in told(note, "minimum_kg"))

@@ -34,7 +34,7 @@ def _spans_time(before: str, behind: str) -> bool:
 
 
 def _spans_figures(before: str, behind: str) -> bool:
-    """'3 – 4 weeks': two small figures, the second the larger one."""
+    """'3 – 4 weeks': two small figures, the second the larger one; and the 'item 3 – 10 weeks' of one line."""
     low, high = re.search(r"(?<![\d.,])\d{1,2}$", before), re.match(r"(\d{1,3})(?![\d.,]\d)\s*[^\W\d]", behind)
     return low is not None and high is not None and int(low.group()) < int(high[1])
 

@@ -58,6 +58,7 @@ _COUNTED = re.compile(
     rf"\s*(?:n[or]?\.?|n[°º]|#|:)?\s*(\d{{1,4}}(?:\s*{_JOINED}\s*\d{{1,4}})*)(?![\d.,/]*\d|\s*[^\W\d_]?[%°\"'])"
 )
 _BETWEEN = re.compile(rf"\.?\s*\d{{1,4}}\s*{_JOINED}\s*(?:and\s|und\s|et\s|y\s|och\s)?")
+_LAST_DASH = re.compile(r"\s[-–]\s(?=\d+$)")
 _FIGURE = re.compile(r"\d+")
 _NEAR = 40
 _SPAN = re.compile(r"(\d+)\s*(?:[-–]|\b(?:to|bis|à|a|till)\b)\s*(\d+)")
@@ -77,7 +78,7 @@ def _by_number(text: str) -> LinesMeant | None:
                 others = f"{text[: match.end]} {behind[but.end + counted.end() :].strip(' :')}"
                 return LinesMeant("", _counted(counted[1]), of_contract, others=others)
         counted = _count(behind)
-        if counted is None or _of_all(text[: match.end]):
+        if counted is None or _of_all(text[: match.end], text[match.start : match.end]):
             continue
         if phrases("contact").find(text[max(0, match.start - _NEAR) : match.start]):
             # 'Contact : service commercial, poste 218' is a telephone's.
@@ -107,7 +108,7 @@ def lines_named(text: str) -> tuple[int, int] | None:
     for match in phrases("line_numbers").find(text):
         start = match.end + text[match.end :].startswith(".")
         counted = _count(text[start:])
-        if counted is not None and not _of_all(text[: match.end]):
+        if counted is not None and not _of_all(text[: match.end], text[match.start : match.end]):
             return match.start, start + counted.end()
     return None
 
@@ -115,7 +116,13 @@ def lines_named(text: str) -> tuple[int, int] | None:
 def _count(behind: str) -> re.Match[str] | None:
     """The numbers that a text begins with, which count lines and nothing else."""
     counted = _COUNTED.match(behind)
-    return None if counted is None or _is_quantity(behind[counted.start(1) :]) else counted
+    if counted is None or _is_quantity(behind[counted.start(1) :]):
+        return None
+    dash = _LAST_DASH.search(counted[1])
+    if dash is not None and _is_quantity(behind[counted.start(1) + dash.end() :]):
+        # The 10 of 'item 3 – 10 weeks lead time' counts weeks.
+        return _COUNTED.match(behind[: counted.start(1) + dash.start()])
+    return counted
 
 
 def _ending(text: str, section: str) -> Found[str] | None:
@@ -135,15 +142,22 @@ def _of_excepted(others: str, behind: str) -> str:
 _TOPICS = ("lead_topic", "minimum", "charges")
 
 
-def _of_all(before: str) -> bool:
-    """'All items', of which figures behind them count none."""
-    return any(found.end == len(before) for found in phrases("all_of_them").find(before))
+def _of_all(before: str, word: str) -> bool:
+    """'All items' and 'per item', of which figures behind them count none."""
+    if any(found.end == len(before) for found in phrases("all_of_them").find(before)):
+        return True
+    ahead = before.removesuffix(word).rstrip()
+    return any(found.end == len(ahead) for found in phrases("per_line").find(ahead))
 
 
 def _is_quantity(behind: str) -> bool:
     """'4 weeks', '10 t': a number with a unit counts no lines."""
     piece = " ".join(behind.split()[:2])
-    return lead_text(piece) is not None or bool(find_masses(piece)) or bool(measures_named(piece))
+    if lead_text(piece) is not None or bool(find_masses(piece)) or bool(measures_named(piece)):
+        return True
+    # '10 short tons'.
+    longer = " ".join(behind.split()[:3])
+    return any(longer.startswith(mass.words) for mass in find_masses(longer))
 
 
 def _counted(text: str) -> frozenset[int]:
