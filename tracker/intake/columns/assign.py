@@ -18,7 +18,7 @@ from tracker.intake.columns.beside import (
     weighs_the_lot,
     without_axis_words,
 )
-from tracker.intake.columns.breaks import breaks_of_boards
+from tracker.intake.columns.breaks import breaks_of_boards, sizes_among_quantities
 from tracker.intake.columns.candidates import candidates_of
 from tracker.intake.columns.column import Column, Columns, vendor_in_head
 from tracker.intake.columns.corner_units import with_corner_unit
@@ -76,7 +76,7 @@ def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
     columns = weighed_by_figures(columns, samples)
     columns = units_of_quantities(counts_of_units(columns, samples))
     columns = with_units_of_the_list(without_quantities(columns, samples), samples)
-    columns = breaks_of_boards(without_steps(columns, table), table)
+    columns = sizes_among_quantities(breaks_of_boards(without_steps(columns, table), table), table)
     columns = [no_charge_as_high(starts_a_discount(column, columns), columns, samples) for column in columns]
     columns = [small_beside_a_price(column, columns, samples) for column in columns]
     columns = [beside_charges(column, columns, samples[column.index]) for column in columns]

@@ -11,6 +11,7 @@ from tracker.intake.columns.unnamed import close_by_row
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, head_of
 from tracker.intake.values.header import without_unit
+from tracker.intake.values.loads import LOADS
 from tracker.intake.values.masses import Mass, mass_text, mass_units
 from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.words.lists import phrases
@@ -99,16 +100,28 @@ def small_beside_a_price(column: Column, columns: list[Column], samples: Mapping
     """'Skid wrap $/cwt' over 0.85 beside 'Board $/cwt' over 65: money per the same, and too little for board."""
     if column.role is not Role.PRICE or not column.currencies or any(by_words(head) for head in column.said):
         return column
-    if not any(map(str.isalpha, "".join(map(without_unit, column.said)))) or spreads_values(column):
+    words = " ".join(map(without_unit, column.said))
+    if not any(map(str.isalpha, words)) or spreads_values(column) or _tells_prices_apart(words):
         return column
+    # 'Loyalty €/t' and 'Early pay $/cwt' may as well be taken off.
+    role = Role.DISCOUNT if phrases("discount_conditions").find(words) else Role.CHARGE
     own, units = _by_row(samples[column.index]), {basis.bases for basis in column.bases}
     for other in columns:
         prices = _by_row(samples[other.index]) if other is not column and other.role in PRICE_ROLES else {}
         rows = own.keys() & prices.keys()
         alike = {one.words for one in column.currencies} == {one.words for one in other.currencies}
         if rows and alike and units == {basis.bases for basis in other.bases} and _small(own, prices, rows):
-            return replace(column, role=Role.CHARGE, sure=False)
+            return replace(column, role=role, sure=False)
     return column
+
+
+def _tells_prices_apart(words: str) -> bool:
+    """'Truckload $/cwt' and 'Rolls $/cwt' hold prices, whatever stands beside them."""
+    named = words.strip(" ()/")
+    return {phrases("bracket").whole(named), phrases("forms").whole(named)} & _KINDS != set()
+
+
+_KINDS = {*LOADS, "roll", "sheet"}
 
 
 def _small(own: Mapping[int, Decimal], prices: Mapping[int, Decimal], rows: Set[int]) -> bool:

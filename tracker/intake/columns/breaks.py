@@ -10,6 +10,7 @@ from tracker.intake.columns.column import Column
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES
 from tracker.intake.tables.table import Headings, Table
+from tracker.intake.values.brackets import bracket_text
 from tracker.intake.values.roles import Role
 
 _SIZES = frozenset({Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY})
@@ -31,6 +32,28 @@ def breaks_of_boards(columns: list[Column], table: Table) -> list[Column]:
     if not several or not all(_are_breaks(table, rows, least[0], prices[0]) for rows in several):
         return columns
     return [replace(column, role=Role.FROM_QUANTITY) if column is least[0] else column for column in columns]
+
+
+def sizes_among_quantities(columns: list[Column], table: Table) -> list[Column]:
+    """Makes a column of quantities one of order sizes, where each board comes several times, the cheaper the more of it
+    there is: 'kg | €/kg' over 1,000 at 0.85 and 5,000 at 0.80.
+
+    What is bought in a year is no size of one order, though prices go by it: its head says so, and it is asked about.
+    """
+    held = [column for column in columns if column.role is Role.STOCK]
+    prices = [column for column in columns if column.role in PRICE_ROLES]
+    if len(held) != 1 or not prices or any(column.role in (*_SIZES, Role.MINIMUM) for column in columns):
+        return columns
+    boards = list(_by_board(table, [column.index for column in columns if column.role not in _NOR_QUANTITIES]))
+    several = [rows for rows in boards if len(rows) > 1]
+    steps = sum(len(rows) - 1 for rows in several)
+    if steps < _FEWEST_STEPS or not all(_are_breaks(table, rows, held[0], prices[0]) for rows in several):
+        return columns
+    return [replace(column, role=Role.BRACKET) if column is held[0] else column for column in columns]
+
+
+_NOR_QUANTITIES = _TELL_NO_BOARD | {Role.STOCK}
+_FEWEST_STEPS = 2
 
 
 def _by_board(table: Table, told_by: list[int]) -> Iterable[list[int]]:
@@ -61,9 +84,13 @@ def _cells(table: Table, rows: list[int], column: Column) -> list[Cell]:
     return [cell for cell in cells if cell is not None]
 
 
-def _size(cell: Cell, column: Column) -> Decimal | None:
-    """A figure to compare with the column's others; of '5,000 lb' the larger reading, as of all of them."""
+def _size(cell: Cell, column: Column) -> tuple[Decimal, bool] | None:
+    """A figure to compare with the column's others, and whether the size begins there; of '5,000 lb' the larger
+    reading, as of all of them."""
     if isinstance(cell.value, Decimal):
-        return cell.value
+        return cell.value, True
     mass = mass_of(cell, column.mass_units)
-    return max((amount.value for amount in mass.amounts), default=None) if mass is not None else None
+    bracket = bracket_text(cell.text, column.mass_units) if mass is None else None
+    bound = mass if bracket is None else bracket.start or bracket.end
+    figure = max((amount.value for amount in bound.amounts), default=None) if bound is not None else None
+    return None if figure is None else (figure, bracket is None or bracket.start is not None)

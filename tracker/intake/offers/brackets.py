@@ -33,6 +33,8 @@ _BOARD = (Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Rol
 _HEADING = ("heading", "title", "sheet name")
 """What stands over prices, and may be nothing but the size of the orders that they are for."""
 
+_PLAINLY = 0.8
+
 _ACROSS = (Role.WIDTH, Role.ROLL_WIDTH)
 """What tells one lot of a board from another: two lots are no two order sizes of one."""
 
@@ -260,6 +262,8 @@ def _of_this_order(cell: Cell, column: Column, columns: Columns) -> bool:
 
 def _bracket(cell: Cell, column: Column) -> Bracket:
     words = cell.text.strip()
+    if column.role is Role.BRACKET and any(head.strength(Role.STOCK) >= _PLAINLY for head in column.said):
+        return Bracket(words, not_weight=_NOT_UNDERSTOOD)
     if isinstance(cell.value, Decimal):
         if not column.mass_units:
             return Bracket(words, not_weight=_NO_UNIT)
