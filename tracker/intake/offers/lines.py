@@ -53,6 +53,7 @@ from tracker.intake.offers.terms import TERM_ROLES, terms_of
 from tracker.intake.offers.terms_said import Terms
 from tracker.intake.tables.table import Headings, Words
 from tracker.intake.values.discounts import DiscountTaken
+from tracker.intake.values.price_kinds import tells_price_kind
 from tracker.intake.values.roles import MEASURES, Role
 from tracker.trade.offer import NoteCode, PassedOver
 
@@ -248,9 +249,11 @@ class TableReader:
         fill_terms(draft, self._last_terms[2], price, self._vendor, heads_differ=self._heads_differ)
 
     def _other_cells(self, whole: WholeRow) -> str:
-        """All that the row says besides its prices and its number, told apart by a sign that no cell holds."""
+        """All that the row says besides its prices, their kind and its number, told apart by a sign that no cell
+        holds."""
         cells = whole.cells
-        texts = [cells[index].text for index in sorted(cells) if index not in self._uncompared]
+        told = (cells[index].text for index in sorted(cells) if index not in self._uncompared)
+        texts = [text for text in told if not tells_price_kind(text)]
         texts += [] if whole.row.unsure else [line.text for line in whole.row.lines]
         words = "\x1f".join(texts)
         return "\x1f".join([" ".join(text.split()) for text in texts]) if "\n" in words else words

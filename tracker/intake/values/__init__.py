@@ -12,7 +12,7 @@ What each reads its own first line says:
 
 figures      numbers, lengths, spans, halves, rates, formats, sheetsize
 prices       money, pricewalk, currency, basis, counted_units, ton_kinds, reams, multiples, tax, was_now,
-             indicative
+             indicative, price_kinds
 board        grade, open_grades, caliper, weight
 orders       masses, ordinals, brackets, brackets_in_kg, worded_brackets, loads, loads_charged, loads_priced,
              orders_priced, small_orders, minimum

@@ -1,0 +1,19 @@
+"""Words of a row that say what kind of price it holds: 'List' beside 'Net', 'Old' beside 'New'."""
+
+from functools import lru_cache
+
+from tracker.intake.values.role_words import header_roles
+from tracker.intake.values.roles import Role
+from tracker.intake.words.lists import phrases
+
+_KINDS = frozenset({Role.LIST_PRICE, Role.NET_PRICE, Role.PREVIOUS_PRICE})
+_PLAINLY = 0.9
+
+
+@lru_cache(maxsize=4096)
+def tells_price_kind(text: str) -> bool:
+    """Whether a cell says this and no more: such words tell no board or order from another."""
+    words = text.strip(" ().:")
+    if phrases("price_ages").whole(words) is not None:
+        return True
+    return any(reading.role in _KINDS and reading.strength >= _PLAINLY for reading in header_roles(words))
