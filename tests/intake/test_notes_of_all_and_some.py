@@ -82,3 +82,21 @@ def test_a_figure_per_line_holds_for_all():
     note = "Minimum per line 10 short tons. Lead time 5 weeks."
     assert told(note, "lead_days") == [(35, 35)] * 4
     assert all(kg is not None for kg in told(note, "minimum_kg"))
+
+
+def test_a_note_by_number_is_about_the_table_above_it():
+    head = ["Item", "Product", "Caliper (pt)", "Price USD/short ton"]
+    rolls = [["Rolls"], head, [1, "SBS C1S", 18, 1250], [2, "CRB", 20, 890], ["Item 2: lead time 6 weeks"]]
+    sheets = [["Sheets"], head, [1, "SBS C1S", 18, 1350], [2, "CRB", 20, 990], [], ["Item 1: lead time 9 weeks"]]
+    found = lines([["Marrowgate Board Co."], [], *rolls, [], *sheets])
+    leads = {cell: line.offer.lead_days for cell, line in found.items()}
+    assert leads == {"D5": None, "D6": (42, 42), "D11": (63, 63), "D12": None}
+
+
+def test_a_note_by_number_reaches_lines_of_every_table_that_counts_on():
+    head = ["Item", "Product", "Caliper (pt)", "Price USD/short ton"]
+    rolls = [["Rolls"], head, [1, "SBS C1S", 18, 1250], [2, "CRB", 20, 890]]
+    sheets = [["Sheets"], head, [3, "SBS C1S", 18, 1350], [4, "CRB", 20, 990], [], ["Items 2 and 3: lead time 9 weeks"]]
+    found = lines([["Marrowgate Board Co."], [], *rolls, [], *sheets])
+    leads = [line.offer.lead_days for line in found.values()]
+    assert leads == [None, (63, 63), (63, 63), None]

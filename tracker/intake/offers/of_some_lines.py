@@ -1,7 +1,7 @@
 """Notes about some of a table's lines only: kept from the others, and put first for those that they are about."""
 
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 
 from tracker.intake.columns.column import Columns
@@ -11,6 +11,7 @@ from tracker.intake.offers.footnotes import without_sign
 from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level, Scope
+from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.lead import LeadTime
 from tracker.intake.values.lead_unread import LeadUnread
@@ -93,6 +94,28 @@ def with_lines_apart(level: Level) -> Level:
     """The level with what a text says of some lines and of the others as texts of their own, each with its sign."""
     texts = tuple(part for words in level.texts for part in _apart(words))
     return level if texts == level.texts else replace(level, texts=texts)
+
+
+def of_own_lines(level: Level, read: ReadTable, tables: Sequence[ReadTable]) -> Level:
+    """The level without notes about lines of another table that are numbered alike: 'Item 1' below the second table
+    is that table's."""
+    if level.foreign or len(tables) < 2:
+        return level
+    texts = tuple(words for words in level.texts if not _of_another(words, level, read, tables))
+    return level if texts == level.texts else replace(level, texts=texts)
+
+
+def _of_another(words: Words, level: Level, read: ReadTable, tables: Sequence[ReadTable]) -> bool:
+    meant = _meant(words, level)
+    if meant is None or not meant.numbers or meant.others:
+        return False
+    above = [other for other in tables if other.table.first_row < words.row and meant.numbers & _counted(other)]
+    nearest = max(above, key=lambda other: other.table.first_row, default=read)
+    return nearest is not read and meant.numbers & _counted(read) <= _counted(nearest)
+
+
+def _counted(read: ReadTable) -> frozenset[int]:
+    return frozenset(_numbers(cell.text for column in read.columns.of(Role.ITEM) for cell in read.cells(column)))
 
 
 def _apart(words: Words) -> tuple[Words, ...]:

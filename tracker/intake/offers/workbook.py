@@ -19,7 +19,7 @@ from tracker.intake.offers.lines import TableReader
 from tracker.intake.offers.lines_of_bases import joined_down
 from tracker.intake.offers.marked import marked_sheet
 from tracker.intake.offers.money import Claimed, bases_of, unit_of_format, unit_of_text
-from tracker.intake.offers.of_some_lines import with_lines_apart
+from tracker.intake.offers.of_some_lines import of_own_lines, with_lines_apart
 from tracker.intake.offers.outdated import Doubts, outdated_whole
 from tracker.intake.offers.pass_over import is_change_log, only_looks_like_a_table, outdated_sheets, passed_table
 from tracker.intake.offers.prose import prose_drafts
@@ -143,7 +143,8 @@ def _read_tables(
             found.passed.append(PassedOver(sheet.name, rows, why or read.passed_over))
             continue
         around = _levels(read, sheet, sheets, len(offering))
-        levels = tuple(with_lines_apart(with_footnotes(level)) for level in around)
+        apart = (with_lines_apart(with_footnotes(level)) for level in around)
+        levels = tuple(of_own_lines(level, read, offering) for level in apart)
         vendor = vendor_among(read.table.titles) or vendor_among(sheet.found.texts)
         if vendor is None and file_vendor is not None and not may_name_another(sheet.found.texts, file_vendor):
             vendor = file_vendor
