@@ -33,3 +33,12 @@ def beside_costs(priced: Iterable[Column]) -> Mapping[Column, Kind]:
         return {}
     again = [column for column in columns if column not in own and phrases("selling_prices").find(column.text)]
     return dict.fromkeys(again, Kind.LIST) | dict.fromkeys(own if again else (), Kind.OFFER)
+
+
+def costs_beside_lists(priced: Iterable[Column]) -> list[Column]:
+    """'Purchase price | List price' and no other: whether the cost is the vendor's or the buyer's, and so which of the
+    two is to be paid, is asked."""
+    columns = list(priced)
+    costs = [column for column in columns if names_own_cost(column)]
+    others = [column for column in columns if column not in costs]
+    return columns if costs and others and all(column.role is Role.LIST_PRICE for column in others) else []

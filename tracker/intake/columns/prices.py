@@ -22,10 +22,11 @@ from tracker.intake.columns.in_force import (
 )
 from tracker.intake.columns.labels import label_of
 from tracker.intake.columns.order_sizes import order_size
-from tracker.intake.columns.own_costs import beside_costs, names_own_cost
+from tracker.intake.columns.own_costs import beside_costs, costs_beside_lists, names_own_cost
 from tracker.intake.columns.paired import not_told_apart, sizes_before, without_sizes
 from tracker.intake.columns.price_ranges import ranged_prices
 from tracker.intake.columns.shared_units import with_shared_units
+from tracker.intake.columns.standard_prices import standard_is_paid
 from tracker.intake.columns.unnamed import amount_per_unit, doubt_of, from_a_day, priced_alike, unnamed_figures
 from tracker.intake.columns.vendors_beside import with_vendors_beside
 from tracker.intake.columns.withheld import withheld_figures
@@ -66,6 +67,7 @@ def price_columns(
         kinds |= dict.fromkeys(from_a_day(columns, samples), Kind.OFFER)
     unsure = ""
     unexplained = [column for column in priced_alike(columns, list(kinds), samples) if not names_own_cost(column)]
+    unexplained += costs_beside_lists(kinds)
     kinds = _listed_beside(kinds, unexplained) | dict.fromkeys(unexplained, Kind.OFFER)
     if not kinds:
         unnamed = unnamed_figures(columns, samples)
@@ -124,6 +126,7 @@ def _kinds(columns: Columns) -> dict[Column, Kind]:
     others = [column for column in priced if column not in settled]
     net, plain = (any(column.role is role for column in others) for role in (Role.NET_PRICE, Role.PRICE))
     kinds = {column: settled.get(column) or _kind(column, columns, net, plain) for column in priced}
+    kinds |= dict.fromkeys((column for column in others if standard_is_paid(column, others)), Kind.OFFER)
     for column in (*of_earlier_years(kinds), *marked_as_old(kinds), *before_the_new(kinds, columns)):
         kinds[column] = Kind.PREVIOUS
     return dict(sorted(kinds.items(), key=lambda item: item[0].index))
