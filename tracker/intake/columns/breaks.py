@@ -6,7 +6,7 @@ from decimal import Decimal
 from itertools import pairwise
 
 from tracker.intake.columns.cells import mass_of
-from tracker.intake.columns.column import Column
+from tracker.intake.columns.column import Column, Columns
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES
 from tracker.intake.tables.table import Headings, Table
@@ -94,3 +94,16 @@ def _size(cell: Cell, column: Column) -> tuple[Decimal, bool] | None:
     bound = mass if bracket is None else bracket.start or bracket.end
     figure = max((amount.value for amount in bound.amounts), default=None) if bound is not None else None
     return None if figure is None else (figure, bracket is None or bracket.start is not None)
+
+
+def names_a_stock(column: Column) -> bool:
+    """'Annual usage' and 'Qty available': no size of one order, whatever prices go by it."""
+    return any(head.strength(Role.STOCK) >= _PLAINLY for head in column.said)
+
+
+_PLAINLY = 0.8
+
+
+def counts_this_order(cell: Cell, column: Column, columns: Columns) -> bool:
+    """'Qty (sheets)' before what the line comes to counts what was asked for, and bounds no order size."""
+    return isinstance(cell.value, Decimal) and not column.mass_units and columns.first(Role.TOTAL) is not None

@@ -4,6 +4,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, replace
 from decimal import Decimal
 
+from tracker.intake.columns.breaks import counts_this_order, names_a_stock
 from tracker.intake.columns.cells import order_weight
 from tracker.intake.columns.column import Column, Columns, PriceColumn
 from tracker.intake.columns.order_sizes import BARE
@@ -32,8 +33,6 @@ _BOARD = (Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Rol
 
 _HEADING = ("heading", "title", "sheet name")
 """What stands over prices, and may be nothing but the size of the orders that they are for."""
-
-_PLAINLY = 0.8
 
 _ACROSS = (Role.WIDTH, Role.ROLL_WIDTH)
 """What tells one lot of a board from another: two lots are no two order sizes of one."""
@@ -240,7 +239,7 @@ def _of_row(whole: WholeRow, columns: Columns) -> Said[Bracket] | None:
     if column is None:
         return _remarked(whole, columns)
     cell = whole.cells.get(column.index)
-    if cell is None or _of_this_order(cell, column, columns):
+    if cell is None or counts_this_order(cell, column, columns):
         return None
     return Said(_bracket(cell, column), at(cell), cell.text.strip())
 
@@ -255,14 +254,9 @@ def _remarked(whole: WholeRow, columns: Columns) -> Said[Bracket] | None:
     return None
 
 
-def _of_this_order(cell: Cell, column: Column, columns: Columns) -> bool:
-    """'Qty (sheets)' before what the line comes to counts what was asked for, and bounds no order size."""
-    return isinstance(cell.value, Decimal) and not column.mass_units and columns.first(Role.TOTAL) is not None
-
-
 def _bracket(cell: Cell, column: Column) -> Bracket:
     words = cell.text.strip()
-    if column.role is Role.BRACKET and any(head.strength(Role.STOCK) >= _PLAINLY for head in column.said):
+    if column.role is Role.BRACKET and names_a_stock(column):
         return Bracket(words, not_weight=_NOT_UNDERSTOOD)
     if isinstance(cell.value, Decimal):
         if not column.mass_units:
