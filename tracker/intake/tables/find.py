@@ -18,6 +18,7 @@ from tracker.intake.tables.lines_below import with_lines_below
 from tracker.intake.tables.long_forms import said_beside_all
 from tracker.intake.tables.segments import segments_of
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
+from tracker.intake.tables.terms_below import with_terms_below
 from tracker.intake.tables.turned import Labels, label_runs
 from tracker.intake.tables.two_lines import with_second_lines
 from tracker.intake.tables.unit_rows import priced_anew
@@ -171,7 +172,7 @@ def _zone_tables(band: View, zone: Zone, rows: list[int]) -> tuple[list[Table], 
             after -= {row for row in rows if row < body.rows[-1].index}
             notes = tuple(words_of(part, body.notes))
             table = Table(part, tuple(columns), body.rows, zone.top, body.rows[-1].index, zone.titles, notes)
-            tables.append(without_line_pairs(table))
+            tables.append(with_terms_below(without_line_pairs(table), band))
     return tables, sorted(after)
 
 

@@ -1,0 +1,40 @@
+"""Terms in rows below a comparison, each under the prices it holds for."""
+
+import pytest
+
+from tests.intake.sheets import lines
+
+HEAD = ["Grade", "g/m²", "µm", "Marlow Board Ltd", "Hellmoor Karton GmbH"]
+ROWS = [["GC2", 250, 400, 1205, 1188], ["GD2", 350, 460, 822, 815]]
+
+
+def _found(*below):
+    return lines([["Prices in EUR/t"], [], HEAD, *ROWS, *below])
+
+
+@pytest.mark.parametrize(
+    ("terms", "lead"),
+    [
+        (["Incoterm", None, None, "DAP Lyon", "FCA Hellmoor"], ["Lead time", None, None, "3 weeks", "5-6 weeks"]),
+        (["Lieferbedingung", None, None, "frei Haus", "ab Werk"], ["Lieferzeit", None, None, "3 Wochen", "5-6 Wochen"]),
+        (["Incoterm", None, None, "franco", "départ usine"], ["Délai", None, None, "3 semaines", "5 à 6 semaines"]),
+        (["Incoterm", None, None, "DAP Vigo", "EXW"], ["Plazo", None, None, "3 semanas", "5 a 6 semanas"]),
+        (["Leveransvillkor", None, None, "DAP", "fritt fabrik"], ["Leveranstid", None, None, "3 veckor", "5-6 veckor"]),
+    ],
+)
+def test_terms_below_each_price_are_its_own(terms, lead):
+    found = _found(terms, lead)
+    first, second = ([found[f"{column}{row}"].offer for row in (4, 5)] for column in "DE")
+    assert {(offer.delivered, offer.lead_days) for offer in first} == {(True, (21, 21))}
+    assert {(offer.delivered, offer.lead_days) for offer in second} == {(False, (35, 42))}
+    assert set(found) == {"D4", "D5", "E4", "E5"}
+
+
+def test_terms_apart_from_the_table_or_for_one_column_are_not_handed_out():
+    apart = _found([], ["Lead time", None, None, "3 weeks", "5-6 weeks"])
+    assert {line.offer.lead_days for line in apart.values()} == {None}
+
+
+def test_marks_given_below_are_no_terms():
+    found = _found(["Quality mark", None, None, "14 points", "16 points"])
+    assert {(line.offer.lead_days, line.offer.delivered) for line in found.values()} == {(None, None)}
