@@ -61,7 +61,9 @@ def weighs_the_lot(column: Column, columns: list[Column], samples: Mapping[int, 
         return replace(column, role=Role.STOCK) if apart and mass_units(column.said[-1].text) else column
     if column.role is Role.WEIGHT and any(other.role is Role.WEIGHT and _on_area(other) for other in columns):
         heaviest = max(_by_row(samples[column.index]).values(), default=Decimal(0))
-        return replace(column, role=Role.STOCK) if not _on_area(column) and heaviest > _HEAVIEST else column
+        # Pounds may be those of a basis weight, kilograms are of no board.
+        lots = heaviest > _HEAVIEST or (not column.weight_units and set(column.mass_units) == {MassUnit.KG})
+        return replace(column, role=Role.STOCK) if not _on_area(column) and lots else column
     return column
 
 

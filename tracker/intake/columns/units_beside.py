@@ -1,5 +1,6 @@
 """Units in a column of their own: 'Grammage | 250 | g/m²', where the head stands over the figures alone."""
 
+import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from decimal import Decimal
@@ -43,8 +44,12 @@ def with_units_beside(
 
 def _heads_units(column: HeadedColumn) -> bool:
     """'MOQ UoM' and 'Thk unit' say whose unit it is; 'UoM' by itself is what prices are per."""
-    *whose, last = column.text.split() or [""]
+    *whose, last = _RUN_TOGETHER.sub(" ", column.text).split() or [""]
     return bool(whose) and phrases("unit_heads").whole(last) is not None
+
+
+_RUN_TOGETHER = re.compile(r"_+|(?<=[a-z])(?=U[oO]M$)")
+"""Between the words of 'MIN_UOM' and 'MinUoM'."""
 
 
 def _one_text(cells: Sequence[Cell]) -> Cell | None:

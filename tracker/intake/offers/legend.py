@@ -9,7 +9,7 @@ from itertools import pairwise
 from tracker.intake.offers.sheet import ReadSheet
 from tracker.intake.tables.table import Words
 from tracker.intake.values.basis import basis_text
-from tracker.intake.values.legends import LegendEntry, legend
+from tracker.intake.values.legends import LegendEntry, legend, of_name
 from tracker.intake.values.money import price_unit
 from tracker.intake.values.roles import Role
 from tracker.intake.words.fold import fold
@@ -33,7 +33,7 @@ def names_in_rows(sheets: Iterable[ReadSheet]) -> Iterator[LegendEntry]:
     for sheet in sheets:
         for name, explanation in _pairs(sheet):
             if fold(name.text).strip(" :=") in called:
-                yield from legend(f"{name.text.strip(' :=')} = {explanation.text.lstrip(' :=')}")
+                yield from of_name(name.text.strip(" :="), explanation.text.lstrip(" :="))
 
 
 def listed_names(sheets: Iterable[ReadSheet]) -> Iterator[str]:

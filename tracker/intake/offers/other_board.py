@@ -44,4 +44,12 @@ def _none_is(measure: Decimal, offered: BoardsMeant, *, of_caliper: bool) -> boo
 
 def _holds(span: MeasureSpan, measure: Decimal) -> bool:
     low, high = min(span.low, default=Fraction(0)), max(span.high, default=None)
-    return low * (1 - _ROUNDED) <= measure and (high is None or measure <= high * (1 + _ROUNDED))
+    # 295 g/m² is not 300, though 457 µm may be called 450: nothing was converted between whole metric measures.
+    whole = _is_metric(Fraction(measure)) and all(map(_is_metric, (*span.low, *span.high)))
+    give = Fraction(0) if whole else _ROUNDED
+    return low * (1 - give) <= measure and (high is None or measure <= high * (1 + give))
+
+
+def _is_metric(measure: Fraction) -> bool:
+    """A whole number of g/m² or µm, and none of those that are whole points as well (508 µm)."""
+    return measure % 1 == 0 and measure % 127 != 0

@@ -16,6 +16,7 @@ from tracker.intake.values.company import (
 )
 from tracker.intake.values.statements import Remark, says
 from tracker.intake.words.fold import fold
+from tracker.intake.words.lists import phrases
 
 
 def vendor_among(texts: Sequence[Words]) -> Said[str] | None:
@@ -76,11 +77,19 @@ def short_texts(sheets: Iterable[ReadSheet]) -> Iterator[str]:
 
 def _names(texts: Iterable[Words], named: Callable[[str], str | None]) -> dict[str, Said[str]]:
     found: dict[str, Said[str]] = {}
+    texts = list(texts)
+    addressed = {(words.sheet, words.row + 1) for words in texts if _leads_to_a_buyer(words.text)}
     for words in texts:
         name = named(words.text)
-        if name is not None:
+        if name is not None and (words.sheet, words.row) not in addressed:
             found.setdefault(fold(name), Said(name, at(words.cell), words.text))
     return found
+
+
+def _leads_to_a_buyer(text: str) -> bool:
+    """'Bill to:', and 'Bill to: Ship to:' in two cells of one row: the names in the row below are the buyer's."""
+    labels = [label.strip() for label in text.split(":") if label.strip()]
+    return bool(labels) and all(phrases("addressees").whole(label) is not None for label in labels)
 
 
 def _only(names: dict[str, Said[str]]) -> Said[str] | None:

@@ -4,6 +4,7 @@ import re
 from functools import lru_cache
 
 from tracker.intake.values.delivery import delivery_text, find_delivery
+from tracker.intake.values.form_fields import before_the_next_field
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.lead import LeadTime, lead_text
 from tracker.intake.values.lead_unread import LeadUnread
@@ -257,6 +258,8 @@ def labelled_company(text: str) -> str | None:
         # A desk or a person stands before the firm: 'sales desk, Hobbin Paperboard LLC'.
         named = [firm for firm in map(_headed_company, rest.split(",")) if firm is not None]
         return named[0] if len(named) == 1 else None
+    ahead = before_the_next_field(name, rest)
+    name = name if ahead is None else _headed_company(ahead) or ahead
     plain = len(name) <= _LONGEST and not any(sign.isdigit() for sign in name[:2])
     # 'Seller: ________ Buyer: ________' is where both will sign.
     return name if plain and not name.endswith(":") else None

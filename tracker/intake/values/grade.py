@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cache, lru_cache
 
+from tracker.intake.values.lead import in_figures
 from tracker.intake.values.open_grades import GRADES, by_coating, contradicted
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, words
@@ -149,14 +150,20 @@ def _out_of_a_code(text: str, start: int, end: int) -> bool:
 
 
 _SIDES = re.compile(r"(?<![\w.,])([12])\s(?P<sides>[^\W\d_]+)")
+_GOES_ON = re.compile(r"\s+[^\W\d_]")
 _UNIT_OR_CODE = re.compile(r"(?:µm|um|g|gsm|pt|mm|g/m[²2]|\S*\d\S*|[,;:(/–—-])$")
 """What may stand right before '1 face' that says not what else one face is: 'kraft frictionné 1 face' is glazed."""
 
 
 def _sides_counted(text: str, pieces: list[str]) -> int | None:
-    """'GC1 1 face', 'GD2 400 µm, 2 caras': behind a grade or a measure the sides counted are those that are coated."""
-    for found in _SIDES.finditer(text):
-        before = text[: found.start()].rstrip()
+    """'GC1 1 face', 'GD2 400 µm, 2 caras', 'SBS una cara': behind a grade or a measure the sides counted are those that
+    are coated, where written out only at the end of what is said ('una cara gris' is grey)."""
+    figures = in_figures(text)
+    for found in _SIDES.finditer(figures):
+        before = figures[: found.start()].rstrip()
+        written = found[0] not in text
+        if written and _GOES_ON.match(figures, found.end()):
+            continue
         told = not before or _UNIT_OR_CODE.search(before) or before.endswith(tuple(pieces))
         if told and phrases("sides_behind").whole(found["sides"]) is not None:
             return int(found[1])

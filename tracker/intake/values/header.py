@@ -77,14 +77,16 @@ def header(text: str) -> Header:
         weights = (WeightUnit.LB_3000FT2,) if ream.msf == _USUAL_REAM else ()
     roles = header_roles(text)
     measured = not (roles and roles[0].role in (Role.PROPERTY, Role.YIELD)) and not weighs_a_package(text)
-    bracket = bracket_text(text)
-    loads = bracket is not None and bracket.not_weight in ("truckload", "railcar", "part_load")
+    by_pallet = _size_of_pallets(text, basis) if currency is None else None
+    bracket = by_pallet or bracket_text(text)
+    by_load = bracket is not None and bracket.not_weight in ("truckload", "railcar", "part_load")
+    ordered = by_pallet is not None or by_load
     return Header(
         text=text,
         roles=roles,
         currency=currency,
         # A truckload over a column is an order size, not what its price is per.
-        basis=None if loads or _names_form(text, basis) or _names_no_basis(text, roles, weights) else basis,
+        basis=None if ordered or _names_form(text, basis) or _names_no_basis(text, roles, weights) else basis,
         # 'Bulk cm³/g' and 'Roughness µm' measure something else.
         caliper_unit=caliper_unit(text) if measured else None,
         weight_units=weights if measured else (),
@@ -110,6 +112,16 @@ def without_unit(head: Header) -> str:
         if said is not None:
             rest = re.sub(rf"(?<!\w){re.escape(said.words)}(?!\w)", " ", rest, count=1)
     return rest
+
+
+_IN_BRACKETS = re.compile(r"\(([^()]*)\)")
+
+
+def _size_of_pallets(text: str, basis: BasisReading | None) -> Bracket | None:
+    """'Par palette (dès 500 kg)', with no money beside it, is how much is ordered, and not what a price is per."""
+    inside = _IN_BRACKETS.search(text) if basis is not None and basis.foreign == "pallet" else None
+    said = bracket_text(inside[1]) if inside is not None else None
+    return said if said is not None and not said.not_weight and not said.alone else None
 
 
 def _names_form(text: str, basis: BasisReading | None) -> bool:

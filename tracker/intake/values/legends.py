@@ -41,6 +41,14 @@ def legend(text: str) -> tuple[LegendEntry, ...]:
     return tuple(entries) or tuple(_in_sentences(text))
 
 
+def of_name(name: str, explanation: str) -> tuple[LegendEntry, ...]:
+    """What the cell beside a name explains: all of it is about that name, also behind a comma, where it has no other
+    name of its own ('100% recycled, clay coated one side (CRB)')."""
+    of_others = "=" in explanation or ":" in explanation
+    entry = None if of_others else _entry(name, explanation)
+    return (entry,) if entry is not None else legend(f"{name} = {explanation}")
+
+
 _SENTENCES = re.compile(r"[;\n]|\.(?:\s|$)")
 _MEMBERS = re.compile(r",\s|\s(?:and|und|et|y|och)\s")
 _NAME = r"(?P<name>[^\W\d_a-z][\w'’-]*(?:\s+[^\W\d_a-z][\w'’-]*){0,2})"

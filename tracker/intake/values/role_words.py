@@ -9,6 +9,7 @@ from tracker.intake.values.currency import currency_phrases, find_currencies
 from tracker.intake.values.dates import without_dates
 from tracker.intake.values.masses import find_mass_units, mass_units
 from tracker.intake.values.money import PriceUnit, find_price_unit
+from tracker.intake.values.payment_terms import is_when_to_pay
 from tracker.intake.values.roles import MONEY, Role, RoleReading
 from tracker.intake.values.tax import tax_included
 from tracker.intake.values.weight import weight_units, without_density
@@ -28,6 +29,11 @@ def header_roles(text: str) -> tuple[RoleReading, ...]:
     if tax_included(text):
         # A calculation step beside the net price.
         return (RoleReading(Role.LIST_PRICE, 1.0, text),)
+    if phrases("requests_for_offers").find(text) or is_when_to_pay(text):
+        # 'Request for quotation' is what a paper is called, 'net 30' when to pay.
+        return ()
+    if _numbers_papers(text):
+        return (RoleReading(Role.PROPERTY, 1.0, text),)
     if without_density(text) != text and not weight_units(text):
         return (RoleReading(Role.PROPERTY, 1.0, text),)
     strengths: dict[Role, RoleReading] = {}
@@ -106,6 +112,22 @@ def _by_words(text: str) -> list[RoleReading]:
         strength = base + (0.02 * min(after - first, 2) - 0.01 * min(first, 4) if several else 0)
         readings.append(RoleReading(role, round(strength, 3), text[span[0] : span[1]]))
     return readings
+
+
+def _numbers_papers(text: str) -> bool:
+    """'Quote ID', 'Price key', 'ID oferta': a number or a code of what would be a price by itself, as 'Price/no' is."""
+    found = tokens_of(text)
+    if len(found) < 2 or not all(token.isalpha() or token in "_-." for token, _, _ in found):
+        return False
+    ends = phrases("identifiers").at(found, len(found) - 1) is not None
+    begins = phrases("identifiers_ahead").at(found, 0) is not None
+    return (ends or begins) and _names_a_price(text) and basis_span(text) is None
+
+
+def _names_a_price(text: str) -> bool:
+    return bool(phrases("price_words").find(text)) or any(
+        match.value in MONEY for match in phrases("headers").find(text)
+    )
 
 
 def _beside_a_day(text: str) -> list[RoleReading]:
