@@ -11,7 +11,7 @@ a header or a sentence.
 What each reads its own first line says:
 
 figures      numbers, lengths, spans, halves, rates, formats, sheetsize
-prices       money, pricewalk, currency, basis, counted_units, ton_kinds, reams, multiples, tax, was_now,
+prices       money, pricewalk, currency, basis, counted_units, ton_kinds, reams, multiples, tax, payment_terms, was_now,
              indicative, price_kinds
 board        grade, open_grades, caliper, weight
 orders       masses, ordinals, brackets, brackets_in_kg, worded_brackets, loads, loads_charged, loads_priced,
@@ -19,7 +19,7 @@ orders       masses, ordinals, brackets, brackets_in_kg, worded_brackets, loads,
 time         dates, validity, open_validity, lead, lead_sentences, lead_by_itself, lead_remarked, lead_unread
 freight      delivery, freight_of_prices, charges, charge_names, relieved_charges
 heads        header, role_words, roles, column_legend
-whose        company, addresses
+whose        company, form_fields, addresses
 notes        statements, clauses, denials, unless, legends, board_words, boards_meant, boards_named, lines_meant,
              lines_apart, of_all_and_some, list_boards, totals, line_defaults, open_headings, list_age, old_prices,
              no_offers, change_logs, withdrawn, offered_instead, price_sentences, price_changes, price_rises,
