@@ -173,15 +173,15 @@ def test_the_first_line_of_a_sheet_may_be_its_vendor_if_the_user_says_so(real_wi
         real_window,
         qtbot,
         tmp_path / "tillerow.csv",
-        "Tillerow Converting Supply\n\nBoard,Grade,Caliper (pt),Basis weight (g/m²),Price USD,Unit\n"
+        "Tillerow Orvane\n\nBoard,Grade,Caliper (pt),Basis weight (g/m²),Price USD,Unit\n"
         "Fenlight 16,SBS,16,300,1216,tonne\n",
     )
     card = window.take_in.understood.vendor
-    assert card.suggested.text() == "It is “Tillerow Converting Supply”"
+    assert card.suggested.text() == "It is “Tillerow Orvane”"
     assert window.take_in.at_hand.given == {}
     card.suggested.click()
     settle(qtbot, window)
-    assert window.take_in.at_hand.given == {"vendor": "Tillerow Converting Supply"}
+    assert window.take_in.at_hand.given == {"vendor": "Tillerow Orvane"}
     assert card.isHidden()
 
 
@@ -190,11 +190,11 @@ def test_words_that_stand_by_themselves_below_a_dated_title_are_suggested(real_w
         real_window,
         qtbot,
         tmp_path / "dated.csv",
-        "Offer,18 November 2026\nTillerow Converting Supply\n\n"
+        "Offer,18 November 2026\nTillerow Orvane\n\n"
         "Board,Grade,Caliper (pt),Basis weight (g/m²),Price USD,Unit\nFenlight 16,SBS,16,300,1216,tonne\n",
     )
-    assert "Tillerow Converting Supply" in window.take_in.at_hand.taken.reading.letterhead
-    assert window.take_in.understood.vendor.suggested.text() == "It is “Tillerow Converting Supply”"
+    assert "Tillerow Orvane" in window.take_in.at_hand.taken.reading.letterhead
+    assert window.take_in.understood.vendor.suggested.text() == "It is “Tillerow Orvane”"
 
 
 def test_without_a_name_it_is_taken_in_only_by_choice_which_can_be_undone(nameless: MainWindow, qtbot) -> None:
