@@ -51,3 +51,38 @@ def test_rows_of_prices_begin_no_table():
     rows = [["g/m²", *WEIGHTS[0]], ["GD2", 968, 960, 952], ["GD3", 884, 876, 868], ["GC2", 1352, 1340, 1333]]
     found = lines([["Alle Preise €/t frei Haus"], [], *rows])
     assert [line.offer.price for line in found.values()] == [price for _, *prices in rows[1:] for price in prices]
+
+
+def test_calipers_by_weight_below_the_prices_are_no_offers():
+    prices = [["Calidad", "Gramaje (g/m²)"], [None, 250, 300, 350], ["GC1", 1155, 1148, 1141], ["GT2", 862, 855, 848]]
+    calipers = [["Calidad", 250, 300, 350], ["GC1", 400, 490, 580], ["GT2", 325, 390, 455]]
+    rows = [["Tarifa en €/t"], [], *prices, [], ["Espesores orientativos en µm"], *calipers]
+    found = [line.offer.price for line in lines(rows).values()]
+    assert found == [1155, 1148, 1141, 862, 855, 848]
+
+
+def test_a_header_that_comes_again_on_the_next_page_heads_prices():
+    head = [["Calidad", "Gramaje (g/m²)"], [None, 250, 300, 350]]
+    again = [["Calidad", 250, 300, 350], ["GD2", 798, 791, 784]]
+    found = boards([*head, ["GC1", 1155, 1148, 1141], [], ["Página 2"], *again])
+    assert [weight for *_, weight in found] == [*WEIGHTS[0], *WEIGHTS[0]]
+
+
+@pytest.mark.parametrize("corner", ["GC1 g/m²", "GC1 (g/m²)"])
+def test_a_corner_with_the_grade_and_its_unit_heads_weights(corner):
+    rows = [[corner, "< 5 t", "5-20 t"], [230, 1250, 1220], [300, 1240, 1210]]
+    found = [line.offer for line in lines([["EUR per tonne, delivered"], [], *rows]).values()]
+    assert [(offer.grade, offer.grammage_gsm) for offer in found] == [
+        ("FBB", 230),
+        ("FBB", 230),
+        ("FBB", 300),
+        ("FBB", 300),
+    ]
+
+
+def test_grades_over_order_sizes_are_groups_and_no_part_of_them():
+    head = [[None, "GC1", None, "GD2", None], ["Ytvikt g/m²", "< 5 ton", "> 5 ton", "< 5 ton", "> 5 ton"]]
+    found = lines([["EUR per ton (1 000 kg), fritt fabrik"], [], *head, [230, 1194, 1163, 829, 798]]).values()
+    assert [(line.offer.grade, line.offer.price) for line in found] == [
+        ("FBB", 1194), ("FBB", 1163), ("CRB", 829), ("CRB", 798),
+    ]  # fmt: skip

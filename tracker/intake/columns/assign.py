@@ -35,6 +35,7 @@ from tracker.intake.columns.headed_figures import (
     spreads_values,
 )
 from tracker.intake.columns.lookalikes import without_lookalikes
+from tracker.intake.columns.own_costs import built_up
 from tracker.intake.columns.prices import price_columns
 from tracker.intake.columns.steps import without_steps
 from tracker.intake.columns.units_beside import counts_of_units, units_of_quantities, with_units_beside
@@ -78,6 +79,7 @@ def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
     columns = with_units_of_the_list(without_quantities(columns, samples), samples)
     columns = sizes_among_quantities(breaks_of_boards(without_steps(columns, table), table), table)
     columns = [no_charge_as_high(starts_a_discount(column, columns), columns, samples) for column in columns]
+    columns = built_up(columns)
     columns = [small_beside_a_price(column, columns, samples) for column in columns]
     columns = [beside_charges(column, columns, samples[column.index]) for column in columns]
     columns = told_apart_by_load(told_apart_by_form(columns, samples), samples)

@@ -25,6 +25,8 @@ def candidates_of(said: Sequence[Header]) -> dict[Role, float]:
             if reading.role is Role.SHEETS_WEIGHT and len(head.weight_units) == 1:
                 # The M of 'lb/M sq ft' is of square feet.
                 continue
+            if reading.role in PRICE_ROLES and _begins_as_index(head):
+                continue
             found[reading.role] = max(found.get(reading.role, 0.0), reading.strength - 0.15 * level)
         for reading in _beside_unit(head) if not tells_of_freight(head.text) else ():
             found[reading.role] = max(found.get(reading.role, 0.0), reading.strength - 0.15 * level)
@@ -42,6 +44,14 @@ def candidates_of(said: Sequence[Header]) -> dict[Role, float]:
         if head.caliper_unit is not None and head.currency is None and only_units:
             found.setdefault(Role.CALIPER, 0.6 - 0.15 * level)
     return _named_property(_measured_by_unit(found, said), said)
+
+
+def _begins_as_index(head: Header) -> bool:
+    """'Index of fibre cost' is a series, whose price is not this list's."""
+    return any(
+        reading.role is Role.INDEX and fold(head.text).strip().startswith(f"{fold(reading.words).strip()} ")
+        for reading in head.roles
+    )
 
 
 def _freight_to_a_place(head: Header, freight: RoleReading) -> bool:

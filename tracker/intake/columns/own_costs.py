@@ -1,10 +1,12 @@
 """What a vendor pays himself, beside what he offers; and what a buyer pays, beside what he might sell for again."""
 
 from collections.abc import Iterable, Mapping
+from dataclasses import replace
 
 from tracker.intake.columns.column import Column, Kind, basis_in_head
+from tracker.intake.columns.headed_figures import by_words
 from tracker.intake.columns.order_sizes import without_unit
-from tracker.intake.values.roles import Role
+from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.words.lists import phrases
 
 
@@ -19,6 +21,29 @@ def _names_cost(column: Column) -> bool:
     lowest = column.said[-1] if column.said else None
     named = without_unit(lowest, basis_in_head(lowest)) if lowest is not None else ""
     return phrases("own_costs").whole(named) is not None
+
+
+def built_up(columns: list[Column]) -> list[Column]:
+    """Before a margin, 'Fiber', 'Energy' and 'Freight' are what the price is made of, and not charged beside it."""
+    margin = min((column.index for column in columns if column.role is Role.MARGIN), default=None)
+    if margin is None:
+        return columns
+    sold = any(column.index > margin and column.role is Role.PRICE and _called_a_price(column) for column in columns)
+    return [
+        replace(column, role=Role.MARGIN)
+        if column.index < margin and (column.role in ON_TOP or (sold and _money_for_something(column)))
+        else column
+        for column in columns
+    ]
+
+
+def _money_for_something(column: Column) -> bool:
+    """'Fiber USD/ST': a price by its unit alone."""
+    return column.role is Role.PRICE and not _called_a_price(column)
+
+
+def _called_a_price(column: Column) -> bool:
+    return any(head.role is Role.PRICE and by_words(head) for head in column.said)
 
 
 def beside_costs(priced: Iterable[Column]) -> Mapping[Column, Kind]:

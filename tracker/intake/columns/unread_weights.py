@@ -30,7 +30,12 @@ def weighed_by_figures(columns: list[Column], samples: Mapping[int, Sequence[Cel
     if len(calipers) != 1:
         return columns
     thick = _calipers(calipers[0], samples[calipers[0].index])
-    may = [column for column in columns if column.role is None and _weighs(column, thick, samples[column.index])]
+    may = [
+        column
+        for column in columns
+        if (column.role is None or _too_light_an_order(column, samples[column.index]))
+        and _weighs(column, thick, samples[column.index])
+    ]
     return [replace(column, role=Role.WEIGHT) if [column] == may else column for column in columns]
 
 
@@ -48,9 +53,20 @@ def _weighs(column: Column, thick: Mapping[int, Decimal], cells: Sequence[Cell])
     return any(all(_plausible(figures[row], unit, thick[row]) for row in figures) for unit in units)
 
 
+def _too_light_an_order(column: Column, cells: Sequence[Cell]) -> bool:
+    """'#' over 67 and 83: nobody orders so few pounds."""
+    figures = [figure for cell in cells if (figure := figure_of(cell)) is not None]
+    return column.role is Role.BRACKET and column.text.strip() in _SIGNS and max(figures, default=_LEAST) < _LEAST
+
+
+_SIGNS = ("#", "#s", "lb", "lbs", "lb.", "lbs.")
+_LEAST = Decimal(200)
+"""Pounds below which no order is priced by weight; common practice, no source."""
+
+
 def _units(column: Column) -> tuple[WeightUnit, ...]:
     text = column.text
-    if _POUNDS.search(text) and not _is_plain_mass(text):
+    if _POUNDS.search(text) and (column.role is Role.BRACKET or not _is_plain_mass(text)):
         return (WeightUnit.LB_MSF, WeightUnit.LB_3000FT2)
     return (WeightUnit.GSM,) if _GRAMS.search(text) else ()
 

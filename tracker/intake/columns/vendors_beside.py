@@ -1,10 +1,10 @@
 """Vendors whose names stand in one row over the prices of each: where one of them is a firm's by a word of the trade,
 the others are names too."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
-from tracker.intake.columns.column import Kind, PriceColumn, vendor_in_head
+from tracker.intake.columns.column import Column, Kind, PriceColumn, vendor_in_head
 from tracker.intake.values.company import may_be_a_name
 from tracker.intake.values.header import Header
 from tracker.intake.values.roles import Role
@@ -19,6 +19,15 @@ def with_vendors_beside(prices: Sequence[PriceColumn]) -> list[PriceColumn]:
         if price.vendor and vendor_in_head(head) == price.vendor
     }
     return [price if price.vendor else _named(price, rows) for price in prices] if rows else list(prices)
+
+
+def without_chosen_vendors(
+    by_role: Mapping[Role, tuple[Column, ...]], prices: Sequence[PriceColumn]
+) -> dict[Role, tuple[Column, ...]]:
+    """Behind the prices of several vendors 'Low bid: Pellgate' says whom the buyer would take, and not who quotes."""
+    vendors = {price.vendor for price in prices if price.kind is Kind.OFFER}
+    several = None not in vendors and len(vendors) > 1
+    return {role: () if several and role is Role.VENDOR else columns for role, columns in by_role.items()}
 
 
 def _named(price: PriceColumn, rows: set[int]) -> PriceColumn:

@@ -1,5 +1,7 @@
 """Whether what a note says of some boards is said of this one."""
 
+import re
+
 from tracker.intake.offers.draft import Draft
 from tracker.intake.values.boards_meant import BoardsMeant, MeasureSpan
 from tracker.trade.offer import GrammageFrom
@@ -11,6 +13,8 @@ def holds_for(boards: BoardsMeant, draft: Draft, *, unsure: bool = False) -> boo
     `unsure`: what a row does not say of its coating may be what its own remark means.
     """
     grade = boards.grade
+    if grade is not None and _other_code(grade.words, draft.product):
+        return False
     if grade is not None and grade.grades and draft.grade not in grade.grades:
         return False
     if grade is not None and grade.coated_sides is not None and draft.coated_sides != grade.coated_sides:
@@ -23,3 +27,12 @@ def _may_be_within(span: MeasureSpan, draft: Draft) -> bool:
     estimated = draft.grammage_from is GrammageFrom.ESTIMATED
     measure = draft.caliper_um if span.of_caliper else None if estimated else draft.grammage_gsm
     return measure is None or span.may_hold(measure)
+
+
+_CODE = re.compile(r"(?<!\w)[A-Z]{2}[1-4](?!\w)")
+
+
+def _other_code(meant: str, product: str) -> bool:
+    """A note about GT2 says nothing of GD2, though both are of one grade here."""
+    codes = set(_CODE.findall(meant)), set(_CODE.findall(product))
+    return all(codes) and codes[0].isdisjoint(codes[1])

@@ -3,10 +3,12 @@
 import re
 from collections.abc import Sequence
 from datetime import date
+from operator import attrgetter
 
-from tracker.intake.columns.column import Column, Kind
+from tracker.intake.columns.column import Column, Kind, PriceColumn
 from tracker.intake.grid import Cell
 from tracker.intake.offers.outdated import age_above
+from tracker.intake.offers.row_labels import heads_measures
 from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.tables.heads import head_of
 from tracker.intake.tables.periods import is_period
@@ -17,12 +19,13 @@ from tracker.intake.values.change_logs import heads_change_log, names_change_log
 from tracker.intake.values.charges import charge_header
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.grade import find_grade
+from tracker.intake.values.header import header
 from tracker.intake.values.list_age import Age
 from tracker.intake.values.money import price_text
 from tracker.intake.values.no_offers import deals_done
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import ON_TOP, Role
-from tracker.intake.values.statements import Remark, says
+from tracker.intake.values.statements import Remark, says, statements
 from tracker.intake.values.weight import find_weights
 
 _YEAR = re.compile(r"(?<!\d)(?:19|20)\d\d(?!\d)")
@@ -38,6 +41,8 @@ def passed_table(read: ReadTable, found: SheetTables) -> str:
         return "marked as old"
     if any(deals_done(words.text) for words in titles):
         return "marked as no offers"
+    if titles and _spreads_the_other_measure(titles[-1].text, offers):
+        return "measures of boards, no prices"
     if _charges_alone(read, found):
         return "charges, no board"
     across = any(price.caliper or price.weights or price.grade for price in offers)
@@ -92,6 +97,15 @@ def _are_words(read: ReadTable, column: Column) -> bool:
     """'Freight only' over 'Zone 1' and 'Zone 2'."""
     cells = list(read.cells(column))
     return bool(cells) and all(isinstance(cell.value, str) and not _is_figure(cell.text) for cell in cells)
+
+
+def _spreads_the_other_measure(title: str, offers: Sequence[PriceColumn]) -> bool:
+    """'Calipers in µm' right over figures by basis weight, or the other way round, and in no money."""
+    said = header(title)
+    by_weight, by_caliper = (all(map(attrgetter(name), offers)) for name in ("weights", "caliper"))
+    calipers = by_weight and said.caliper_unit is not None and said.role is Role.CALIPER
+    weights = by_caliper and len(said.weight_units) == 1 and said.role is Role.WEIGHT
+    return (calipers or weights) and heads_measures(title) and not statements(title)
 
 
 def _charges_alone(read: ReadTable, found: SheetTables) -> bool:

@@ -35,7 +35,7 @@ class RowKind(StrEnum):
 @lru_cache(maxsize=4096)
 def kind_of_row(label: str) -> RowKind | None:
     """What the words of a label say that its row is; None where they say nothing of the kind."""
-    if _heads_measures(label):
+    if heads_measures(label):
         return RowKind.MEASURES
     if is_total(label):
         return RowKind.TOTAL
@@ -77,7 +77,7 @@ def names_measure(label: str) -> bool:
     return bool(find_calipers(label)) or bool(find_weights(label))
 
 
-def _heads_measures(text: str) -> bool:
+def heads_measures(text: str) -> bool:
     """'GC1 g/m²' beside figures: what the board weighs, and not what it costs; 'rolls under 62 in' has a figure."""
     if any(one.unit for units in ("caliper_units", "weight_units") for one in measured(text, units)):
         return False

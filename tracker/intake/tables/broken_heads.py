@@ -7,6 +7,7 @@ from itertools import pairwise
 from tracker.intake.grid import Cell
 from tracker.intake.tables.view import View
 from tracker.intake.values.brackets import bracket_text
+from tracker.intake.values.grade import find_grade
 from tracker.intake.values.numbers import number_readings
 
 _LOOKED_AT = 60
@@ -39,6 +40,9 @@ def _whole(upper: dict[int, Cell], lower: dict[int, Cell]) -> Iterator[tuple[int
             continue
         if number_readings(piece.text) and any(map(str.isdigit, rest.text)):
             # A price above the head of the next table.
+            continue
+        if find_grade(piece.text) is not None:
+            # 'GC1' over '< 5 t' heads a group of order sizes.
             continue
         text = f"{piece.text.strip()} {rest.text.strip()}"
         size = bracket_text(text) if bracket_text(piece.text) is None else None

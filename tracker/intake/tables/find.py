@@ -25,7 +25,15 @@ from tracker.intake.tables.unit_rows import priced_anew
 from tracker.intake.tables.view import View, part_of, turned
 from tracker.intake.tables.without_header import headless_tables
 from tracker.intake.tables.words import words_of
-from tracker.intake.tables.zones import Zone, measured_anew, repeats_corner, spread_anew, whole_heads, zone_at
+from tracker.intake.tables.zones import (
+    Zone,
+    measured_anew,
+    repeats_axis,
+    repeats_corner,
+    spread_anew,
+    whole_heads,
+    zone_at,
+)
 
 _LOOKED_AT = 60
 
@@ -241,7 +249,7 @@ def _headed_anew(band: View, zone: Zone, row: int) -> Zone | None:
     """The zone that begins where one row below a header takes the place of its last."""
     if repeats_corner(band, zone, row):
         return None
-    return measured_anew(band, zone, row) or priced_anew(band, zone, row)
+    return repeats_axis(band, zone, row) or measured_anew(band, zone, row) or priced_anew(band, zone, row)
 
 
 def _parts_its_rows(band: View, row: int, zone: Zone) -> bool:

@@ -222,7 +222,13 @@ def _withholds(text: str) -> bool:
     return price is not None and bool(price.no_price) and not price.amounts
 
 
+_ENDS_ON_A_DAY = re.compile(r"[^\W\d]\s+\d{1,2}\.\d{1,2}\.\)?\s*$")
+"""'NEU ab 1.4.' names the day from which on a price holds."""
+
+
 def _is_price(text: str) -> bool:
+    if _ENDS_ON_A_DAY.search(text):
+        return False
     price = price_text(text)
     return price is not None and bool(price.amounts) and not price.rest
 

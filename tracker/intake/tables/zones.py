@@ -102,6 +102,21 @@ def spread_anew(view: View, zone: Zone, row: int) -> bool:
     return corner is not None and first is not None and bool(axes_named(corner) & MEASURES)
 
 
+def repeats_axis(view: View, zone: Zone, row: int) -> Zone | None:
+    """The zone that begins where a row says the bare figures of the header's lowest row again, each in its column:
+    'Grade | 250 | 300 | 350' over calipers, below the prices by weight. Its title says what it holds."""
+    cells = view.rows[row]
+    lowest = {column.index: column.heads[-1] for column in zone.columns if column.heads and _is_bare(column.heads[-1])}
+    again = [column for column, head in lowest.items() if column in cells and cells[column].text == head.text]
+    if len(again) < _FEWEST_AGAIN or len(again) < len(lowest) or len(cells) > len(again) + 1:
+        return None
+    rows = [*zone.rows[:-1], row]
+    return Zone(row, zone.main, row, rows, columns=headed_columns(view, rows))
+
+
+_FEWEST_AGAIN = 2
+
+
 def repeats_corner(view: View, zone: Zone, row: int) -> bool:
     """Whether such a row begins as the header above did, so that nothing of that one heads what stands below."""
     corner, first = _corner_over_figures(view, row), _corner_over_figures(view, zone.main)

@@ -170,7 +170,7 @@ def _written_as_form(head: str, match: Found[str]) -> bool:
     return form[0].isupper() or "." in form or form.lower() in _FORMS_IN_SMALL_LETTERS
 
 
-_NUMBERED = re.compile(r"[-–/]?\d|[-–/]\w*\d")
+_NUMBERED = re.compile(r"[-–/]?\d|[-–/]\w*\d|-op\b")
 
 
 def _end_of_form(head: str, ends: list[Found[str]]) -> int:

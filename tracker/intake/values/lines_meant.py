@@ -6,11 +6,11 @@ from dataclasses import dataclass
 from functools import lru_cache
 from itertools import pairwise
 
+from tracker.intake.values.board_ahead import board_ahead, kind_ahead
 from tracker.intake.values.boards_meant import BoardsMeant
 from tracker.intake.values.boards_named import boards_named, measures_named
 from tracker.intake.values.charges import ChargeWords
 from tracker.intake.values.delivery import Delivery
-from tracker.intake.values.grade import find_grade
 from tracker.intake.values.lead import LeadTime, counts_plain_days, lead_text
 from tracker.intake.values.lead_remarked import lead_remarked
 from tracker.intake.values.lead_unread import LeadUnread
@@ -47,10 +47,22 @@ def lines_meant(text: str, *, note: bool) -> LinesMeant | None:
     `note`: it stands below a table. There a board that begins it is what it is about ('CRB delivered'); elsewhere that
     is a title, unless a colon or 'only' follows.
     """
-    if phrases("the_others").find(text):
-        return None
+    others = phrases("the_others").find(text)
+    if others:
+        return _held_for_some(text, others[0].start)
     meant = _by_number(once_called(text)) or _of_boards(text, note=note)
     return meant if meant is not None and _states_terms(text, meant.others or meant.rest or text) else None
+
+
+def _held_for_some(text: str, others: int) -> LinesMeant | None:
+    """'Priset på GD2 gäller t.o.m. 15 september, övriga tills vidare': a last day of the boards named alone. Lead times
+    and minimums of some grades and the others are told apart where they are read."""
+    said = statements(text[:others])
+    held = any(isinstance(one, Validity) and not one.unread for one in said)
+    boards = boards_named(text[:others])
+    if not held or not boards.some or any(isinstance(one, LeadTime | SaysMinimum) for one in said):
+        return None
+    return LinesMeant(text[:others].strip(" ,;"), boards=boards)
 
 
 _JOINED = r"(?:,|&|\+|[-–]|\b(?:and|or|to|und|oder|bis|et|ou|à|y|o|a|och|till)\b)"
@@ -171,12 +183,12 @@ def _of_boards(text: str, *, note: bool) -> LinesMeant | None:
     only = next(iter(phrases("only_these").find(text)), None) if not colon else None
     if only is not None:
         head, rest = text[: only.start], text[only.end :]
-    begins = note and bool(_board_ahead(_without_article(text))[0])
+    begins = note and bool(board_ahead(_without_article(text))[0])
     behind = _behind_words(text) if not begins else None
     if behind is not None:
         return behind
     if not colon and only is None:
-        return _without_others(*_board_ahead(_without_article(text))) if note else None
+        return _without_others(*board_ahead(_without_article(text))) if note else None
     boards = boards_named(head)
     if len(boards.spans) > 1 and not boards_named(rest).some:
         return LinesMeant(_of_each(boards, rest), boards=boards)
@@ -203,36 +215,21 @@ def _behind_words(text: str) -> LinesMeant | None:
         if text[: match.start].rstrip()[-1:].isdigit():
             # '18 to 24 pt' is a span.
             continue
-        board, rest = _board_ahead(text[match.end :].strip())
+        board, rest = board_ahead(text[match.end :].strip())
+        kind = kind_ahead(text[match.end :])
+        if not board and kind is not None:
+            # 'For recycled board' is of some boards, and of which is not told.
+            return LinesMeant("", boards=BoardsMeant(kind))
         if board:
             only = next((found.end for found in phrases("only_these").find(rest) if found.start == 0), 0)
             return _without_others(board, f"{text[: match.start].strip()} {rest[only:].strip(' :,')}")
     return None
 
 
-def _board_ahead(text: str) -> tuple[str, str]:
-    """The words of a board that a text begins with, and what goes on behind them: 'CRB' of 'CRB delivered'."""
-    rest = text
-    while (words := _first_words(rest)) is not None:
-        rest = rest[len(words) :].lstrip()
-        joint = next((found for found in phrases("about_lines").find(rest) if found.start == 0), None)
-        if joint is not None and _first_words(rest[joint.end :].lstrip()) is not None:
-            # 'GC2 in 300 g/m²', 'le GC2 de 300 g'.
-            rest = rest[joint.end :].lstrip()
-    return text[: len(text) - len(rest)].strip(), rest
-
-
 def _without_article(text: str) -> str:
     """'The 28 pt needs six weeks' begins with a board all the same."""
     ahead = next((found for found in phrases("articles").find(text.strip()) if found.start == 0), None)
     return text.strip() if ahead is None else text.strip()[ahead.end :].lstrip()
-
-
-def _first_words(text: str) -> str | None:
-    grade = find_grade(text)
-    said = [grade.words] if grade is not None and grade.tells_board else []
-    said += measures_named(text)[:2]
-    return max((words for words in said if words and text.startswith(words)), key=len, default=None)
 
 
 def _without_others(board: str, rest: str) -> LinesMeant | None:

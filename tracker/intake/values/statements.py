@@ -127,6 +127,10 @@ _NUMBERED = re.compile(r"\s*(?:\(\d\)|\[\d\]|\d\))\s+(?=[^\W\d_])")
 """The sign of a footnote, or the number of a note among others."""
 
 
+_WEIGHTS_PER = re.compile(r",\s*(?:basis )?weights? (?:are )?(?:in lbs? )?per\b.*$", re.IGNORECASE)
+"""'…, weights per MSF': what board weighs, and no unit of its price."""
+
+
 def _all(text: str) -> Iterator[Statement]:
     # A charge's own currency and basis are not the price's.
     of_loads = load_charges(text)
@@ -138,7 +142,8 @@ def _all(text: str) -> Iterator[Statement]:
     yield from discounts_taken(text)
     for clause in clauses(text):
         if not converts(clause):
-            yield from price_says(beside_charges(clause))
+            of_weights = _WEIGHTS_PER.search(clause)
+            yield from price_says(beside_charges(clause[: of_weights.start()] if of_weights else clause))
         yield from _board_says(clause)
     for said in (freight_of_prices(text), _held_until(text)):
         if said is not None:

@@ -1,0 +1,99 @@
+"""Notes about one code of a grade, and columns beside prices that are not what their words alone would make them."""
+
+from datetime import date
+from decimal import Decimal
+
+import pytest
+
+from tests.intake.sheets import lines
+
+METRIC = ["Grade", "µm", "g/m²", "EUR/tonne"]
+CODES = [["GC1", 450, 300, 1100], ["GT2", 420, 350, 860], ["GD2", 400, 300, 790]]
+
+
+def below(note):
+    return [line.offer for line in lines([METRIC, *CODES, [], [note]]).values()]
+
+
+@pytest.mark.parametrize(
+    "note", ["Lead time for GT2: 6 weeks.", "Plazo para GT2: 6 semanas.", "GT2: Lieferzeit 6 Wochen"]
+)
+def test_a_note_about_one_code_says_nothing_of_another_of_its_grade(note):
+    assert [offer.lead_days for offer in below(note)] == [None, (42, 42), None]
+
+
+def test_a_note_about_the_grade_holds_for_all_its_codes():
+    assert [offer.lead_days for offer in below("Lead time for CRB: 6 weeks.")] == [None, (42, 42), (42, 42)]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Priset på GD2 gäller t.o.m. 2026-09-15, övriga tills vidare.",
+        "Prices of GD2 valid until 15 September 2026, all others until further notice.",
+    ],
+)
+def test_a_last_day_of_one_board_is_not_that_of_the_others(note):
+    assert [offer.valid_until for offer in below(note)] == [None, None, date(2026, 9, 15)]
+
+
+def test_a_last_day_of_all_is_that_of_each():
+    assert {offer.valid_until for offer in below("Prices valid until 15 September 2026.")} == {date(2026, 9, 15)}
+
+
+@pytest.mark.parametrize(
+    ("head", "vendors"),
+    [("Low bid", {"Alderby Board Co.", "Tarn Mills"}), ("Remark", {"Alderby Board Co.", "Tarn Mills"})],
+)
+def test_whom_the_buyer_would_take_is_not_who_quotes(head, vendors):
+    rows = [["Delivered, USD per short ton"], []]
+    rows += [
+        ["Grade", "pt", "lb/MSF", "Alderby Board Co.", "Tarn Mills", head],
+        [None, None, None, "Price", "Price", "Bidder"],
+    ]
+    rows += [["SBS C1S", 16, 67, 1242, 1251, "Alderby"], ["CRB C1S", 18, 71, 918, 911, "Tarn"]]
+    found = lines(rows)
+    assert {line.offer.vendor for line in found.values()} == vendors
+    assert found["E5"].offer.vendor == "Tarn Mills"
+
+
+def test_what_a_price_is_made_of_is_not_charged_beside_it():
+    head = ["Grade", "pt", "lb/MSF", "Fiber USD/ST", "Energy USD/ST", "Margin USD/ST", "Selling price USD/ST"]
+    (line,) = lines([head, ["SBS C1S", 16, 67, 498, 142, 179, 1171]]).values()
+    assert (line.offer.price, line.offer.charges) == (1171, ())
+
+
+def test_without_a_margin_energy_is_charged():
+    (line,) = lines(
+        [["Grade", "pt", "lb/MSF", "Energy USD/ST", "Price USD/ST"], ["SBS C1S", 16, 67, 42, 1171]]
+    ).values()
+    assert [charge.price for charge in line.offer.charges] == [42]
+
+
+def test_a_number_sign_beside_calipers_weighs_the_board():
+    rows = [["Board", "Pts", "#", "US$ per cwt"], ["SBS C1S", 16, 67, 62.25], ["SBS C1S", 20, 83, 61.5]]
+    weights = [round(line.offer.grammage_gsm, 1) for line in lines(rows).values()]
+    assert weights == [Decimal("327.1"), Decimal("405.2")]
+
+
+def test_a_number_sign_over_large_figures_is_an_order():
+    rows = [["Board", "Pts", "#", "US$ per cwt"], ["SBS C1S", 16, 10000, 62.25], ["SBS C1S", 16, 40000, 61.5]]
+    assert {str(line.offer.grammage_from) for line in lines(rows).values()} == {"estimated"}
+
+
+def test_a_day_in_the_head_of_the_new_price_is_no_price():
+    rows = [
+        ["Sorte", "Flächengew.", "Dicke", "bisher", "NEU ab 1.4.", "Erhöhung"],
+        [None, "g/m²", "µm", "€/t", "€/t", "€/t"],
+    ]
+    (line,) = lines([*rows, ["GD2", 250, 330, 742, 782, 40]]).values()
+    assert line.offer.price == 782
+
+
+def test_a_cooperative_has_its_whole_name():
+    (line,) = lines([["Larkholt Recycled Board Co-op"], METRIC, CODES[0]]).values()
+    assert line.offer.vendor == "Larkholt Recycled Board Co-op"
+
+
+def test_a_note_about_a_kind_of_board_is_not_said_of_all():
+    assert {offer.lead_days for offer in below("Lead time for recycled board: 6 weeks.")} == {None}

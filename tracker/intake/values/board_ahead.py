@@ -1,0 +1,33 @@
+"""The board that a text begins with, and what it says behind it: 'CRB' and 'delivered' of 'CRB delivered'."""
+
+from tracker.intake.values.boards_named import measures_named
+from tracker.intake.values.grade import GradeReading, find_grade
+from tracker.intake.words.lists import phrases
+
+
+def board_ahead(text: str) -> tuple[str, str]:
+    """The words of a board that a text begins with, and what goes on behind them: 'CRB' of 'CRB delivered'."""
+    rest = text
+    while (words := _first_words(rest)) is not None:
+        rest = rest[len(words) :].lstrip()
+        joint = next((found for found in phrases("about_lines").find(rest) if found.start == 0), None)
+        if joint is not None and _first_words(rest[joint.end :].lstrip()) is not None:
+            # 'GC2 in 300 g/m²', 'le GC2 de 300 g'.
+            rest = rest[joint.end :].lstrip()
+    return text[: len(text) - len(rest)].strip(), rest
+
+
+def kind_ahead(text: str) -> GradeReading | None:
+    """A kind of board of which it is not told which: the 'recycled board' that a text begins with."""
+    kind = find_grade(text)
+    if kind is None or kind.tells_board or not kind.words:
+        return None
+    told = set(kind.kinds) - {"any_board"}
+    return kind if told and text.strip().casefold().startswith(kind.words.casefold()) else None
+
+
+def _first_words(text: str) -> str | None:
+    grade = find_grade(text)
+    said = [grade.words] if grade is not None and grade.tells_board else []
+    said += measures_named(text)[:2]
+    return max((words for words in said if words and text.startswith(words)), key=len, default=None)
