@@ -97,3 +97,26 @@ def test_a_cooperative_has_its_whole_name():
 
 def test_a_note_about_a_kind_of_board_is_not_said_of_all():
     assert {offer.lead_days for offer in below("Lead time for recycled board: 6 weeks.")} == {None}
+
+
+ROLLS = [["SBS C1S", 18, 75, 63.1], ["CUK", 18, 74, 54.75]]
+
+
+def test_pallet_lots_behind_order_sizes_are_one_more_and_asked_for_their_weight():
+    head = ["Grade", "pt", "lb/MSF", "TL (42,000 lb and up)", "LTL (10,000 to 41,999 lb)", "Pallet lots"]
+    rows = [[*ROLLS[0], 65.4, 71], [*ROLLS[1], 56.9, 62.5]]
+    found = lines([["Delivered, US dollars per cwt"], [], head, *rows])
+    assert [str(found[cell].state) for cell in ("D4", "E4", "F4")] == ["accepted", "accepted", "question"]
+
+
+def test_pallets_of_a_list_are_no_prices():
+    found = lines([["Grade", "pt", "lb/MSF", "US$ per cwt", "Pallets"], [*ROLLS[0], 24], [*ROLLS[1], 20]])
+    assert {cell[0] for cell in found} == {"D"}
+
+
+def test_terms_over_a_whole_table_name_none_of_its_columns():
+    left, right = ["Board", "Cal. (pt)", "lb/MSF", "US$/ST"], ["Quality", "µm", "g/m²", "US$/MT"]
+    terms = ["FOB warehouse, lead time 10 days", *[None] * 4, "Delivered duty paid, lead time 8 weeks"]
+    rows = [["SBS C1S", 16, 67, 1215, None, "GC1", 410, 255, 1088], ["URB", 24, 86, 712, None, "GD2", 400, 300, 836]]
+    found = lines([terms, [*left, None, *right], *rows])
+    assert {cell: line.offer.price for cell, line in found.items()} == {"D3": 1215, "D4": 712, "I3": 1088, "I4": 836}

@@ -10,6 +10,7 @@ from tracker.intake.columns.beside import (
     beside_charges,
     beside_prices,
     like_its_group,
+    lots_beside_sizes,
     no_charge_as_high,
     small_beside_a_price,
     starts_a_discount,
@@ -72,6 +73,7 @@ def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
     columns = [told_from_payment(column, columns, samples[column.index]) for column in columns]
     columns = [waiting(column, columns, samples[column.index]) for column in columns]
     columns = [like_its_group(column, columns, samples[column.index]) for column in columns]
+    columns = [lots_beside_sizes(column, columns, samples) for column in columns]
     columns = [without_axis_words(column, columns, samples[column.index]) for column in columns]
     columns = unheaded_remarks(_with_a_product(_item_numbers(columns, samples), samples))
     columns = weighed_by_figures(columns, samples)

@@ -7,6 +7,7 @@ from decimal import Decimal
 from tracker.intake.columns.column import Column
 from tracker.intake.columns.guess import role_by_cells
 from tracker.intake.columns.headed_figures import by_words, mostly_priced, names_a_charge, spreads_values
+from tracker.intake.columns.order_sizes import order_size
 from tracker.intake.columns.unnamed import close_by_row
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, head_of
@@ -209,6 +210,16 @@ def like_its_group(column: Column, columns: list[Column], cells: Sequence[Cell])
 def _named_by_lowest(column: Column) -> bool:
     """'Freight' among order sizes says itself what it holds."""
     return any(reading.role is column.role and reading.strength >= _SAYS_SO for reading in column.said[-1].roles)
+
+
+def lots_beside_sizes(column: Column, columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> Column:
+    """'Pallet lots' behind 'TL' and 'LTL', over figures close to theirs, is one more order size and no packing."""
+    size = column.said[-1].bracket if column.said else None
+    if column.role is not Role.PACKING or size is None or not size.not_weight:
+        return column
+    sizes = [other for other in columns if other.role is Role.PRICE and order_size(other)[1] is not None]
+    close = any(close_by_row(samples[column.index], samples[other.index], 1) for other in sizes)
+    return replace(column, role=Role.PRICE) if close else column
 
 
 def without_axis_words(column: Column, columns: list[Column], cells: Sequence[Cell]) -> Column:

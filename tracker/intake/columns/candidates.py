@@ -5,14 +5,19 @@ from collections.abc import Sequence
 from tracker.intake.columns.headed_figures import by_words, says_delivery
 from tracker.intake.tables.heads import PRICE_ROLES
 from tracker.intake.values.header import Header, header, without_unit
+from tracker.intake.values.lead import LeadTime
 from tracker.intake.values.role_words import tells_of_freight
 from tracker.intake.values.roles import Role, RoleReading
+from tracker.intake.values.statements import SaysMinimum, statements
+from tracker.intake.values.validity import Validity
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 
 
 def candidates_of(said: Sequence[Header]) -> dict[Role, float]:
     """Roles by strength. The lowest head counts most, but a bare unit only helps the words above it."""
+    # 'FOB warehouse, lead time 10 days' over a whole table names none of its columns.
+    said = [head for head in said if head is said[-1] or not _tells_terms(head)]
     found: dict[Role, float] = {}
     # A zone or a firm above a unit groups the prices below it.
     worded = any(by_words(head) and head.role not in (Role.DESTINATION, Role.VENDOR) for head in said)
@@ -44,6 +49,10 @@ def candidates_of(said: Sequence[Header]) -> dict[Role, float]:
         if head.caliper_unit is not None and head.currency is None and only_units:
             found.setdefault(Role.CALIPER, 0.6 - 0.15 * level)
     return _named_property(_measured_by_unit(found, said), said)
+
+
+def _tells_terms(head: Header) -> bool:
+    return any(isinstance(one, LeadTime | Validity | SaysMinimum) for one in statements(head.text))
 
 
 def _begins_as_index(head: Header) -> bool:
