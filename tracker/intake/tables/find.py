@@ -230,7 +230,7 @@ def _zones(band: View, skipped: set[int]) -> list[Zone]:
             continue
         shape = _shape(band, row)
         # A row shaped like a data row above it is another data row: long lists are not read for headers.
-        if shape in data_shapes and not (repeats_corner(band, zones[-1], row) or spread_anew(band, zones[-1], row)):
+        if shape in data_shapes and not (zones[-1].across and spread_anew(band, zones[-1], row)):
             continue
         heads = row not in skipped and not (zones and _parts_its_rows(band, row, zones[-1]))
         zone = zone_at(band, row, below) if heads else None
@@ -247,9 +247,10 @@ def _zones(band: View, skipped: set[int]) -> list[Zone]:
 
 def _headed_anew(band: View, zone: Zone, row: int) -> Zone | None:
     """The zone that begins where one row below a header takes the place of its last."""
-    if repeats_corner(band, zone, row):
+    if zone.across and repeats_corner(band, zone, row):
         return None
-    return repeats_axis(band, zone, row) or measured_anew(band, zone, row) or priced_anew(band, zone, row)
+    again = repeats_axis(band, zone, row) if zone.across else None
+    return again or measured_anew(band, zone, row) or priced_anew(band, zone, row)
 
 
 def _parts_its_rows(band: View, row: int, zone: Zone) -> bool:

@@ -43,6 +43,11 @@ class Zone:
     measured: bool = False
     columns: list[HeadedColumn] = field(default_factory=list)
     titles: tuple[Words, ...] = ()
+    across: bool = field(init=False)
+    """Bare figures head some of its columns, as in a cross-tab."""
+
+    def __post_init__(self) -> None:
+        self.across = any(_is_bare(cell) for column in self.columns for cell in column.heads)
 
 
 def zone_at(view: View, row: int, below: int) -> Zone | None:
@@ -97,6 +102,8 @@ def measured_anew(view: View, zone: Zone, row: int) -> Zone | None:
 def spread_anew(view: View, zone: Zone, row: int) -> bool:
     """Whether a row spreads a measure across anew below a cross-tab: 'g/m² | 235 | 275' below 'g/m² | 250 | 300' and
     its prices. It is made of figures as the rows of prices are, and told from them by its corner."""
+    if repeats_corner(view, zone, row):
+        return True
     corner = _corner_over_figures(view, row)
     first = _corner_over_figures(view, zone.main)
     return corner is not None and first is not None and bool(axes_named(corner) & MEASURES)
