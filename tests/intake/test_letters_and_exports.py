@@ -4,7 +4,7 @@ from decimal import Decimal
 
 import pytest
 
-from tests.intake.sheets import codes, lines
+from tests.intake.sheets import codes, lines, read
 from tracker.intake.files.delimited import read_delimited
 from tracker.intake.values.caliper import caliper_unit
 from tracker.intake.values.legends import legend
@@ -172,3 +172,27 @@ def test_a_star_between_a_firm_and_its_street_parts_them():
     letterhead = ["Fallow Creek Board & Paper   *   Dayton Road, Fallow Creek, Indiana   *   call the desk: 555-0129"]
     found = lines([letterhead, [], ["Grade", "pt", "USD/short ton"], ["SBS C1S", 14, 1140], ["URB", 22, 662]])
     assert {line.offer.vendor for line in found.values()} == {"Fallow Creek Board & Paper"}
+
+
+@pytest.mark.parametrize(
+    ("letter", "current", "new"),
+    [
+        ("From 1 October 2026 the prices in the right column apply.", "Current price", "New price 01/10"),
+        ("Ab 1. Oktober 2026 gelten die Preise der rechten Spalte.", "Preis aktuell", "Preis neu ab 01.10."),
+        ("À partir du 1 octobre 2026, nous appliquerons les prix de droite.", "Prix actuel", "Nouveau prix 01/10"),
+        ("A partir del 1 de octubre de 2026 aplicaremos los precios nuevos.", "Precio actual", "Precio nuevo 01/10"),
+        ("Från den 1 oktober 2026 gäller de nya priserna.", "Nuvarande pris", "Nytt pris 1/10"),
+    ],
+)
+def test_a_letter_of_new_prices_offers_the_new_ones_and_asks_without_it(letter, current, new):
+    rows = [["Qualité", "g/m²", "µm", current, new], ["GC2", 260, 430, 1290, 1325], ["GD2", 320, 410, 845, 880]]
+    found = read([[letter], ["EUR/t"], [], *rows]).lines
+    assert [(line.offer.source.cell, str(line.state)) for line in found] == [("E5", "accepted"), ("E6", "accepted")]
+    assert {str(line.state) for line in read([["EUR/t"], [], *rows]).lines} == {"question"}
+
+
+def test_a_greeting_estimates_no_price_and_a_department_is_no_firm():
+    rows = [["Calidad", "g/m²", "µm", "€/t"], ["GC2", 260, 430, 1290]]
+    reading = read([["Papelera Valtuerto, S.L."], ["Estimado cliente:"], [], *rows, [], ["Dpto. Comercial"]])
+    assert (reading.vendor, {note.code.value for note in reading.lines[0].notes}) == ("Papelera Valtuerto, S.L.", set())
+    assert read([["Precio estimado:"], [], *rows]).lines[0].notes

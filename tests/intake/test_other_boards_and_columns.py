@@ -120,3 +120,17 @@ def test_terms_over_a_whole_table_name_none_of_its_columns():
     rows = [["SBS C1S", 16, 67, 1215, None, "GC1", 410, 255, 1088], ["URB", 24, 86, 712, None, "GD2", 400, 300, 836]]
     found = lines([terms, [*left, None, *right], *rows])
     assert {cell: line.offer.price for cell, line in found.items()} == {"D3": 1215, "D4": 712, "I3": 1088, "I4": 836}
+
+
+@pytest.mark.parametrize(
+    ("title", "basis"),
+    [
+        ("Delivered, US dollars per cwt, weights per MSF", "cwt"),
+        ("Lieferung frei Haus, Preise in USD je cwt, Flächengewichte in lb/MSF", "cwt"),
+        ("US dollars, weights per MSF", None),
+        ("US dollars, prices per MSF", "msf"),
+    ],
+)
+def test_what_weights_are_on_is_no_unit_of_prices(title, basis):
+    (line,) = lines([[title], ["Grade", "pt", "lb", "Price"], ["SBS C1S", 18, 76, 41]]).values()
+    assert line.offer.basis == basis

@@ -30,6 +30,7 @@ def _may_be_within(span: MeasureSpan, draft: Draft) -> bool:
 
 
 _CODE = re.compile(r"(?<!\w)[A-Z]{2}[1-4](?!\w)")
+"""What European boards are called by: coating and furnish in two letters, the back by a figure (GC1, GT2, GD3)."""
 
 
 def _other_code(meant: str, product: str) -> bool:

@@ -11,30 +11,14 @@ from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.lines_meant import bare_lead
+from tracker.intake.values.note_signs import RAISED, SIGN, STAR, sign_ahead, without_sign
 from tracker.intake.values.statements import Statement
 from tracker.intake.words.lists import phrases
 
-# '*)' and '(*)' are '*'; '1)' and '(1)' are '¹'.
-_STAR = r"\(\*+\)|\*+\)?|[†‡§]+\)?"
-_SIGN = rf"{_STAR}|[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\([\da-e]\)|\[[\da-e]\]|[\da-e]\)"
-_AHEAD = re.compile(rf"\s*({_SIGN})(?:\s*[=:–—-]?\s*(?=[^\W\d])|\s+(?=\d))")
 # 'g/m²' and '1000 ft²' end with their unit; '1)' is a sign only apart from the word before it.
-_BEHIND = re.compile(rf"({_STAR}|(?<![mM])(?<!ft)[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\([\da-e]\)|\[[\da-e]\]|(?<!\S)[\da-e]\))[\s,;]*$")
+_BEHIND = re.compile(rf"({STAR}|(?<![mM])(?<!ft)[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\([\da-e]\)|\[[\da-e]\]|(?<!\S)[\da-e]\))[\s,;]*$")
 _LITERAL = re.compile(r'"([^"]*)"|\\(.)')
 """What a number format shows as it stands: the star of '#,##0" *"'."""
-_RAISED = str.maketrans("¹²³⁴⁵⁶⁷⁸⁹", "123456789", "()[]")
-
-
-def sign_ahead(text: str) -> str:
-    """The sign that a note begins with, '' for none; '¹', '1)' and '(1)' are one."""
-    found = _AHEAD.match(text)
-    return found.group(1).translate(_RAISED) if found else ""
-
-
-def without_sign(text: str) -> str:
-    """The note behind its sign."""
-    found = _AHEAD.match(text)
-    return text[found.end() :] if found else text
 
 
 def signs_behind(cell: Cell) -> frozenset[str]:
@@ -49,7 +33,7 @@ def signs_behind(cell: Cell) -> frozenset[str]:
 def _behind(text: str) -> frozenset[str]:
     found: set[str] = set()
     while (sign := _BEHIND.search(text)) is not None:
-        found.add(sign.group(1).translate(_RAISED))
+        found.add(sign.group(1).translate(RAISED))
         text = text[: sign.start()]
     return frozenset(found)
 
@@ -77,7 +61,7 @@ def is_footnote(text: str, tables: Iterable[Table]) -> bool:
 
 
 _PARTS = re.compile(r"[,;]\s|\.\s")
-_SIGNED = re.compile(rf"\s*({_SIGN})\s*(?=[^\W\d]|\(|$)")
+_SIGNED = re.compile(rf"\s*({SIGN})\s*(?=[^\W\d]|\(|$)")
 
 
 def with_footnotes(level: Level) -> Level:

@@ -7,7 +7,6 @@ from dataclasses import replace
 from tracker.intake.columns.column import Columns
 from tracker.intake.offers.boards_held import holds_for
 from tracker.intake.offers.draft import Draft
-from tracker.intake.offers.footnotes import without_sign
 from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level, Scope
@@ -17,6 +16,7 @@ from tracker.intake.values.lead import LeadTime
 from tracker.intake.values.lead_unread import LeadUnread
 from tracker.intake.values.lines_apart import lines_apart
 from tracker.intake.values.lines_meant import LinesMeant, lead_of_some, lines_meant
+from tracker.intake.values.note_signs import without_sign
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import Statement, statements
 from tracker.intake.words.fold import fold

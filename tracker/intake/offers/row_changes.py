@@ -7,13 +7,14 @@ from functools import lru_cache
 
 from tracker.intake.columns.column import Columns, PriceColumn
 from tracker.intake.grid import Cell
-from tracker.intake.offers.footnotes import numbering_columns, sign_ahead, signs_behind
+from tracker.intake.offers.footnotes import numbering_columns, signs_behind
 from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Level
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.boards_named import boards_named
 from tracker.intake.values.list_age import is_of_something_else
+from tracker.intake.values.note_signs import sign_ahead
 from tracker.intake.values.price_changes import ChangesPrice, changes_of_row, price_changes
 from tracker.intake.values.roles import Role
 from tracker.intake.values.tax import tax_included

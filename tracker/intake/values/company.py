@@ -109,7 +109,7 @@ def letterhead_name(text: str) -> str | None:
     return head if of_trade and _has_words_of_its_own(head) else None
 
 
-_PARTNERS = re.compile(r"[^\W\d_]{3,} (?:& [^\W\d_]{3,}|& (?:Sons?|Co|Söhne|Fils|Hijos|Söner))")
+_PARTNERS = re.compile(r"[^\W\d_]{3,} & [^\W\d_]{3,}")
 
 
 @lru_cache(maxsize=1024)

@@ -41,7 +41,7 @@ class SaysBasis:
 
 def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
     """Currency and basis of a clause. A basis counts only beside a currency or a word for price."""
-    clause = _without_definition(clause)
+    clause = _without_weights(_without_definition(clause))
     labelled = _labelled_basis(clause)
     if labelled is not None:
         yield SaysBasis(labelled, clause)
@@ -84,6 +84,13 @@ def _without_definition(clause: str) -> str:
         if named and any(map(str.isdigit, clause[match.start : match.end])):
             return before + clause[match.end :].lstrip(" )")
     return clause
+
+
+def _without_weights(clause: str) -> str:
+    """'US dollars, weights per MSF' without its part about what board weighs, which is no unit of prices."""
+    parts = _COMMAS.split(clause)
+    of_prices = [part for part in parts if not _is_of_board(part)]
+    return ",".join(of_prices) if of_prices and len(of_prices) < len(parts) else clause
 
 
 _PLAIN_TONS = ("short_ton", "tonne")

@@ -24,6 +24,7 @@ from tracker.intake.values.loads_priced import is_load, loads_priced
 from tracker.intake.values.masses import Mass
 from tracker.intake.values.minimum import minimums
 from tracker.intake.values.multiples import converts
+from tracker.intake.values.note_signs import without_sign
 from tracker.intake.values.old_prices import of_old_prices
 from tracker.intake.values.orders_priced import orders_priced
 from tracker.intake.values.price_changes import ChangesPrice, price_changes
@@ -120,15 +121,7 @@ def statements(text: str) -> tuple[Statement, ...]:
     """Everything that a title, note or footnote states, in no particular order; () where it states nothing."""
     if not any(sign.isalpha() or sign in "$€£¥" for sign in text) and not find_dates(text):
         return ()
-    return tuple(_all(_NUMBERED.sub("", text, count=1)))
-
-
-_NUMBERED = re.compile(r"\s*(?:\(\d\)|\[\d\]|\d\))\s+(?=[^\W\d_])")
-"""The sign of a footnote, or the number of a note among others."""
-
-
-_WEIGHTS_PER = re.compile(r",\s*(?:basis )?weights? (?:are )?(?:in lbs? )?per\b.*$", re.IGNORECASE)
-"""'…, weights per MSF': what board weighs, and no unit of its price."""
+    return tuple(_all(without_sign(text)))
 
 
 def _all(text: str) -> Iterator[Statement]:
@@ -142,8 +135,7 @@ def _all(text: str) -> Iterator[Statement]:
     yield from discounts_taken(text)
     for clause in clauses(text):
         if not converts(clause):
-            of_weights = _WEIGHTS_PER.search(clause)
-            yield from price_says(beside_charges(clause[: of_weights.start()] if of_weights else clause))
+            yield from price_says(beside_charges(clause))
         yield from _board_says(clause)
     for said in (freight_of_prices(text), _held_until(text)):
         if said is not None:

@@ -1,0 +1,21 @@
+"""The signs that footnotes begin with: '*', '¹', '2)', '(a)'; also the numbers of notes that count themselves."""
+
+import re
+
+# '*)' and '(*)' are '*'; '1)' and '(1)' are '¹'.
+STAR = r"\(\*+\)|\*+\)?|[†‡§]+\)?"
+SIGN = rf"{STAR}|[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\([\da-e]\)|\[[\da-e]\]|[\da-e]\)"
+_AHEAD = re.compile(rf"\s*({SIGN})(?:\s*[=:–—-]?\s*(?=[^\W\d])|\s+(?=\d))")
+RAISED = str.maketrans("¹²³⁴⁵⁶⁷⁸⁹", "123456789", "()[]")
+
+
+def sign_ahead(text: str) -> str:
+    """The sign that a note begins with, '' for none; '¹', '1)' and '(1)' are one."""
+    found = _AHEAD.match(text)
+    return found.group(1).translate(RAISED) if found else ""
+
+
+def without_sign(text: str) -> str:
+    """The note behind its sign."""
+    found = _AHEAD.match(text)
+    return text[found.end() :] if found else text
