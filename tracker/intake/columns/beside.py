@@ -10,7 +10,7 @@ from tracker.intake.columns.headed_figures import by_words, mostly_priced, names
 from tracker.intake.columns.order_sizes import order_size
 from tracker.intake.columns.unnamed import close_by_row
 from tracker.intake.grid import Cell
-from tracker.intake.tables.heads import PRICE_ROLES, head_of
+from tracker.intake.tables.heads import PRICE_ROLES, is_bare_number
 from tracker.intake.values.header import without_unit
 from tracker.intake.values.loads import LOADS
 from tracker.intake.values.masses import Mass, mass_text, mass_units
@@ -224,15 +224,12 @@ def lots_beside_sizes(column: Column, columns: list[Column], samples: Mapping[in
 
 def without_axis_words(column: Column, columns: list[Column], cells: Sequence[Cell]) -> Column:
     """The corner's words name the bare numbers across and not the cells below: those speak for themselves."""
-    rows = {cell.row for other in columns for cell in other.heads if other.index > column.index and _is_bare(cell)}
+    rows = {
+        cell.row for other in columns for cell in other.heads if other.index > column.index and is_bare_number(cell)
+    }
     if column.role is None or not {cell.row for cell in column.heads} <= rows or not rows:
         return column
     return replace(column, role=role_by_cells(column, cells) or column.role, sure=False)
-
-
-def _is_bare(cell: Cell) -> bool:
-    head = head_of(cell)
-    return head is not None and head.number is not None
 
 
 def unheaded_remarks(columns: list[Column]) -> list[Column]:

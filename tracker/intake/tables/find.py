@@ -3,14 +3,13 @@
 from collections.abc import Iterator, Sequence
 from functools import lru_cache
 
-from tracker.intake.grid import Cell
 from tracker.intake.tables.bands import bands_of
 from tracker.intake.tables.body import Body, body_of
 from tracker.intake.tables.broken_heads import with_whole_order_sizes
 from tracker.intake.tables.group_lines import leads_to_groups
 from tracker.intake.tables.header_rows import names_board_and_unit
 from tracker.intake.tables.headless import describes_board_whole, priced_rows
-from tracker.intake.tables.heads import head_of, head_of_words
+from tracker.intake.tables.heads import head_of_words, is_bare_number
 from tracker.intake.tables.label_pairs import Pair, pairs_beside, with_pairs
 from tracker.intake.tables.label_units import with_label_units
 from tracker.intake.tables.line_pairs import without_line_pairs
@@ -210,7 +209,7 @@ def _valued(columns: Sequence[HeadedColumn]) -> frozenset[int]:
     """Columns whose heads say price, or spread a property of board across; all without a head when none does."""
     heads = {column.index: head_of_words(column.text) for column in columns if column.heads}
     priced = frozenset(index for index, head in heads.items() if head is not None and (head.price or head.across))
-    priced |= frozenset(column.index for column in columns if column.heads and _is_bare(column.heads[-1]))
+    priced |= frozenset(column.index for column in columns if column.heads and is_bare_number(column.heads[-1]))
     named = frozenset(index for index, head in heads.items() if head is not None and (head.named or head.unit))
     return priced or frozenset(heads) - named or frozenset(column.index for column in columns)
 
@@ -256,11 +255,6 @@ def _headed_anew(band: View, zone: Zone, row: int) -> Zone | None:
 def _parts_its_rows(band: View, row: int, zone: Zone) -> bool:
     """A board and a price unit, each under a head of the zone above, are a sub-heading of its table."""
     return names_board_and_unit(band, row) and band.rows[row].keys() <= {column.index for column in zone.columns}
-
-
-def _is_bare(cell: Cell) -> bool:
-    head = head_of(cell)
-    return head is not None and head.number is not None
 
 
 def _zones_with_figures(band: View) -> list[Zone]:

@@ -4,7 +4,7 @@ from decimal import Decimal
 from itertools import pairwise
 
 from tracker.intake.grid import Cell
-from tracker.intake.tables.heads import AXIS_ROLES, Head, head_of, looks_priced
+from tracker.intake.tables.heads import AXIS_ROLES, Head, head_of, is_bare_number, looks_priced
 from tracker.intake.tables.letterheads import is_letterhead
 from tracker.intake.tables.numbered import counted_prices, priced_years
 from tracker.intake.tables.view import View
@@ -111,7 +111,7 @@ def _bare_numbers_head(view: View, row: int, heads: list[Head]) -> bool:
         return False
     if axes and len({reading.unit for number in numbers if (reading := bare_caliper(number)) is not None}) == 1:
         return True
-    columns = [column for column, cell in view.rows[row].items() if head_of(cell) in heads and _is_number(cell)]
+    columns = [column for column, cell in view.rows[row].items() if head_of(cell) in heads and is_bare_number(cell)]
     above = [view.rows[row - 1][column] for column in columns if column in view.rows.get(row - 1, {})]
     return len(above) == 1 and (found := head_of(above[0])) is not None and found.axis_word
 
@@ -153,11 +153,6 @@ def axes_named(corner: Cell) -> frozenset[Role]:
     if any(sign.isdigit() for sign in corner.text) and not (head is not None and head.unit):
         return frozenset()
     return frozenset(r.role for r in header_roles(corner.text) if r.role in AXIS_ROLES and r.strength >= _OUTRIGHT)
-
-
-def _is_number(cell: Cell) -> bool:
-    head = head_of(cell)
-    return head is not None and head.number is not None
 
 
 def _prices_under(view: View, row: int) -> bool:

@@ -107,6 +107,12 @@ def may_name(text: str) -> bool:
     return bool(roles) and roles[0].strength >= _NAMES
 
 
+def is_bare_number(cell: Cell) -> bool:
+    """A number and no more, as a caliper or weight spread across has it."""
+    head = head_of(cell)
+    return head is not None and head.number is not None
+
+
 @lru_cache(maxsize=16384)
 def head_of_words(text: str) -> Head | None:
     """A text as a head; None for one that holds a price or says nothing."""

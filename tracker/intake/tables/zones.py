@@ -17,7 +17,7 @@ from tracker.intake.tables.header_rows import (
     names_board_and_unit,
     under_axis,
 )
-from tracker.intake.tables.heads import Head, head_of
+from tracker.intake.tables.heads import Head, head_of, is_bare_number
 from tracker.intake.tables.letterheads import is_letterhead, is_stamped
 from tracker.intake.tables.measure_rows import measures_across
 from tracker.intake.tables.table import HeadedColumn, Words
@@ -47,7 +47,7 @@ class Zone:
     """Bare figures head some of its columns, as in a cross-tab."""
 
     def __post_init__(self) -> None:
-        self.across = any(_is_bare(cell) for column in self.columns for cell in column.heads)
+        self.across = any(is_bare_number(cell) for column in self.columns for cell in column.heads)
 
 
 def zone_at(view: View, row: int, below: int) -> Zone | None:
@@ -113,7 +113,9 @@ def repeats_axis(view: View, zone: Zone, row: int) -> Zone | None:
     """The zone that begins where a row says the bare figures of the header's lowest row again, each in its column:
     'Grade | 250 | 300 | 350' over calipers, below the prices by weight. Its title says what it holds."""
     cells = view.rows[row]
-    lowest = {column.index: column.heads[-1] for column in zone.columns if column.heads and _is_bare(column.heads[-1])}
+    lowest = {
+        column.index: column.heads[-1] for column in zone.columns if column.heads and is_bare_number(column.heads[-1])
+    }
     again = [column for column, head in lowest.items() if column in cells and cells[column].text == head.text]
     if len(again) < _FEWEST_AGAIN or len(again) < len(lowest) or len(cells) > len(again) + 1:
         return None
@@ -133,13 +135,8 @@ def repeats_corner(view: View, zone: Zone, row: int) -> bool:
 def _corner_over_figures(view: View, row: int) -> Cell | None:
     """The words that a row of bare figures begins with."""
     (_, corner), *others = sorted(view.rows[row].items())
-    figures = len(others) > 1 and all(_is_bare(cell) for _, cell in others)
+    figures = len(others) > 1 and all(is_bare_number(cell) for _, cell in others)
     return corner if figures and isinstance(corner.value, str) else None
-
-
-def _is_bare(cell: Cell) -> bool:
-    found = head_of(cell)
-    return found is not None and found.number is not None
 
 
 def _measures(view: View, main: int, row: int) -> bool:

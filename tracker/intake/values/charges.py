@@ -16,7 +16,7 @@ from tracker.intake.values.money import find_price_unit, price_text
 from tracker.intake.values.numbers import NumberReading, number_readings
 from tracker.intake.values.relieved_charges import NoCharge, no_charges
 from tracker.intake.words.fold import fold
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import pattern, phrases
 from tracker.intake.words.phrases import Found
 
 
@@ -146,7 +146,7 @@ def _begins_with_all(part: str) -> bool:
     return bool(found) and found[0].first <= 1 and any(map(str.isdigit, part))
 
 
-_PARTS = re.compile(r",(?!\d)|\b(?:and|und|et|y|och)\b")
+_PARTS = re.compile(rf",(?!\d)|\b{pattern('range', 'and')}\b")
 
 
 def beside_charges(clause: str) -> str:

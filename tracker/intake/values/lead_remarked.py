@@ -12,9 +12,9 @@ from tracker.intake.values.clauses import clauses
 from tracker.intake.values.lead import LeadTime, LeadUnit, in_figures, lead_text, lead_unit
 from tracker.intake.values.lead_sentences import find_lead, lead_in_remark, leads_by_grade
 from tracker.intake.values.lead_unread import LeadUnread, counts_time, lead_unread, names_week
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import pattern, phrases
 
-_PARTS = re.compile(r",(?!\d)|[()\[\]]|\s[-–—/+]\s(?!\d)|(?<!\d)\s(?:and|und|et|y|och)\s(?=\d)")
+_PARTS = re.compile(rf",(?!\d)|[()\[\]]|\s[-–—/+]\s(?!\d)|(?<!\d)\s{pattern('range', 'and')}\s(?=\d)")
 """Between what a remark says of one thing and of the next; the dash of '4 - 6 weeks' and the 'and' of 'between 4 and 6
 weeks' part nothing."""
 

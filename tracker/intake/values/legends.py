@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from tracker.intake.values.grade import GradeReading, find_grade
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import pattern, phrases
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,7 +50,7 @@ def of_name(name: str, explanation: str) -> tuple[LegendEntry, ...]:
 
 
 _SENTENCES = re.compile(r"[;\n]|\.(?:\s|$)")
-_MEMBERS = re.compile(r",\s|\s(?:and|und|et|y|och)\s")
+_MEMBERS = re.compile(rf",\s|\s{pattern('range', 'and')}\s")
 _NAME = r"(?P<name>[^\W\d_a-z][\w'’-]*(?:\s+[^\W\d_a-z][\w'’-]*){0,2})"
 _NAMED = re.compile(_NAME + r"\s+(?P<rest>[^\W\d_].*)")
 

@@ -21,7 +21,7 @@ from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.sheetsize import find_sheet_sizes
 from tracker.intake.values.statements import SaysMinimum, statements
 from tracker.intake.values.validity import Validity
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import pattern, phrases
 from tracker.intake.words.phrases import Found
 
 
@@ -65,15 +65,15 @@ def _held_for_some(text: str, others: int) -> LinesMeant | None:
     return LinesMeant(text[:others].strip(" ,;"), boards=boards)
 
 
-_JOINED = r"(?:,|&|\+|[-–]|\b(?:and|or|to|und|oder|bis|et|ou|à|y|o|a|och|till)\b)"
+_JOINED = rf"(?:,|&|\+|[-–]|\b{pattern('range', 'and', 'or', 'any')}\b)"
 _COUNTED = re.compile(
     rf"\s*(?:n[or]?\.?|n[°º]|#|:)?\s*(\d{{1,4}}(?:\s*{_JOINED}\s*\d{{1,4}})*)(?![\d.,/]*\d|\s*[^\W\d_]?[%°\"'])"
 )
-_BETWEEN = re.compile(rf"\.?\s*\d{{1,4}}\s*{_JOINED}\s*(?:and\s|und\s|et\s|y\s|och\s)?")
+_BETWEEN = re.compile(rf"\.?\s*\d{{1,4}}\s*{_JOINED}\s*(?:{pattern('range', 'and')}\s)?")
 _LAST_DASH = re.compile(r"\s[-–]\s(?=\d+$)")
 _FIGURE = re.compile(r"\d+")
 _NEAR = 40
-_SPAN = re.compile(r"(\d+)\s*(?:[-–]|\b(?:to|bis|à|a|till)\b)\s*(\d+)")
+_SPAN = re.compile(rf"(\d+)\s*(?:[-–]|\b{pattern('range', 'any')}\b)\s*(\d+)")
 _LONGEST_SPAN = 200
 
 

@@ -117,7 +117,7 @@ def _in_a_list(folded: str, one: Measured, after: Measured) -> bool:
     said = phrases("range").whole(gap)
     before = phrases("between").find(folded[: one.start])
     led_to = bool(before) and not folded[before[-1].end : one.start].strip()
-    return gap in _LIST_SIGNS or (said == "each" and not led_to)
+    return gap in _LIST_SIGNS or (said in ("and", "or") and not led_to)
 
 
 def _alone(folded: str, one: Measured) -> FigureSpan:

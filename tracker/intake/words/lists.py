@@ -1,5 +1,6 @@
 """Loading the word lists. Every TOML file under resources/words/ is read; a person may add one of their own."""
 
+import re
 import tomllib
 from functools import cache
 from pathlib import Path
@@ -52,3 +53,9 @@ def words(section: str) -> dict[str, tuple[str, ...]]:
 def phrases(section: str) -> Phrases[str]:
     """One section ready for finding."""
     return Phrases(words(section))
+
+
+def pattern(section: str, *meanings: str) -> str:
+    """A group for a regular expression that matches any word of these meanings, the longest first."""
+    found = sorted((word for meaning in meanings for word in words(section)[meaning]), key=len, reverse=True)
+    return f"(?:{'|'.join(map(re.escape, found))})"
