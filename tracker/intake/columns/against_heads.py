@@ -11,10 +11,10 @@ from tracker.intake.columns.headed_figures import mostly_priced
 from tracker.intake.columns.unnamed import close_by_row
 from tracker.intake.grid import Cell
 from tracker.intake.tables.periods import is_period
-from tracker.intake.values.roles import ON_TOP, Role
+from tracker.intake.values.roles import ON_TOP, ORDER_SIZES, Role
 
 _MAY_MISNAME = frozenset({
-    *ON_TOP, Role.CHANGE, Role.TOTAL, Role.PAYMENT, Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY, Role.MINIMUM,
+    *ON_TOP, Role.CHANGE, Role.TOTAL, Role.PAYMENT, *ORDER_SIZES, Role.MINIMUM,
     Role.LENGTH, Role.WIDTH, Role.ROLL_WIDTH, Role.ITEM, Role.STOCK,
 })  # fmt: skip
 """What a head over prices may seem to say by one of its words, or by a word that is nearly like it."""

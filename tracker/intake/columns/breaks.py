@@ -11,9 +11,8 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES
 from tracker.intake.tables.table import Headings, Table
 from tracker.intake.values.brackets import bracket_text
-from tracker.intake.values.roles import Role
+from tracker.intake.values.roles import ORDER_SIZES, Role
 
-_SIZES = frozenset({Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY})
 _TELL_NO_BOARD = frozenset({*PRICE_ROLES, Role.MINIMUM, Role.ITEM, Role.LEAD_TIME, Role.REMARKS, Role.TOTAL})
 _LOOKED_AT = 400
 
@@ -25,7 +24,7 @@ def breaks_of_boards(columns: list[Column], table: Table) -> list[Column]:
     """
     least = [column for column in columns if column.role is Role.MINIMUM]
     prices = [column for column in columns if column.role in PRICE_ROLES]
-    if len(least) != 1 or not prices or any(column.role in _SIZES for column in columns):
+    if len(least) != 1 or not prices or any(column.role in ORDER_SIZES for column in columns):
         return columns
     boards = _by_board(table, [column.index for column in columns if column.role not in _TELL_NO_BOARD])
     several = [rows for rows in boards if len(rows) > 1]
@@ -42,7 +41,7 @@ def sizes_among_quantities(columns: list[Column], table: Table) -> list[Column]:
     """
     held = [column for column in columns if column.role is Role.STOCK]
     prices = [column for column in columns if column.role in PRICE_ROLES]
-    if len(held) != 1 or not prices or any(column.role in (*_SIZES, Role.MINIMUM) for column in columns):
+    if len(held) != 1 or not prices or any(column.role in (*ORDER_SIZES, Role.MINIMUM) for column in columns):
         return columns
     boards = list(_by_board(table, [column.index for column in columns if column.role not in _NOR_QUANTITIES]))
     several = [rows for rows in boards if len(rows) > 1]

@@ -7,7 +7,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import Head, head_of, looks_priced
 from tracker.intake.values.header import Header
 from tracker.intake.values.money import price_text
-from tracker.intake.values.roles import CHARGES, MEASURES, ON_TOP, Role
+from tracker.intake.values.roles import CHARGES, MEASURES, ON_TOP, ORDER_SIZES, Role
 from tracker.intake.values.validity import until_in_head
 
 NEVER_PRICES = frozenset(
@@ -128,9 +128,7 @@ def heads_delivered(column: Column) -> bool:
     return any(head.delivery is not None and head.delivery.delivered is True for head in column.said)
 
 
-_NO_MONEY = frozenset(
-    {Role.STOCK, Role.PACKING, Role.LEAD_TIME, Role.MINIMUM, Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY}
-)
+_NO_MONEY = frozenset({Role.STOCK, Role.PACKING, Role.LEAD_TIME, Role.MINIMUM, *ORDER_SIZES})
 """Quantities and times, which no money is paid for."""
 
 

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from tracker.intake.tables.periods import YEAR
 from tracker.intake.values.header import Header
-from tracker.intake.values.roles import ON_TOP, Role
+from tracker.intake.values.roles import ON_TOP, ORDER_SIZES, Role
 from tracker.intake.words.lists import phrases
 
 _PARTICULAR = (Role.PREVIOUS_PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.ALL_IN)
@@ -40,5 +40,4 @@ def _is_index_of(candidates: dict[Role, float], charge: Role) -> bool:
 
 def _bought_in_a_year(candidates: dict[Role, float]) -> dict[Role, float]:
     """'Volume per year' or 'Volume 2025' beside a price bounds no single order."""
-    sizes = (Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY)
-    return {Role.STOCK if role in sizes else role: strength for role, strength in candidates.items()}
+    return {Role.STOCK if role in ORDER_SIZES else role: strength for role, strength in candidates.items()}

@@ -12,7 +12,7 @@ from tracker.intake.values.brackets import Bracket, bracket_text, is_bare_order_
 from tracker.intake.values.header import Header
 from tracker.intake.values.masses import find_mass_units, find_masses
 from tracker.intake.values.numbers import number_readings
-from tracker.intake.values.roles import Role
+from tracker.intake.values.roles import ORDER_SIZES, Role
 from tracker.intake.values.worded_brackets import bracket_behind_words
 from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import MassUnit
@@ -74,7 +74,7 @@ def _bare_figure(
     level: int, text: str, bracket: Bracket | None, above: Sequence[Header]
 ) -> tuple[int | None, Bracket | None]:
     """'5000' under the words for an order size, which give its unit and say whether it begins or ends there."""
-    named = next((head for head in reversed(above) if any(head.strength(role) >= _NAMES for role in _SIZES)), None)
+    named = next((head for head in reversed(above) if any(head.strength(role) >= _NAMES for role in ORDER_SIZES)), None)
     if named is None:
         return None, None
     if bracket is None or bracket.start is None:
@@ -85,7 +85,6 @@ def _bare_figure(
     return level, replace(bracket, alone=False)
 
 
-_SIZES = (Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY)
 _NAMES = 0.55
 
 

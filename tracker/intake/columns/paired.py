@@ -4,10 +4,9 @@ import re
 from collections.abc import Mapping, Sequence
 
 from tracker.intake.columns.column import Column, Columns
-from tracker.intake.values.roles import Role
+from tracker.intake.values.roles import ORDER_SIZES, Role
 from tracker.intake.words.fold import fold
 
-_SIZES = (Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY)
 _NUMBER = re.compile(r"\d+")
 
 
@@ -31,7 +30,7 @@ def _right_before(columns: Sequence[Column], price: int) -> tuple[Column, ...]:
     """The unbroken run of order-size columns that ends at the price."""
     sizes: list[Column] = []
     for column in sorted((one for one in columns if one.index < price), key=lambda one: -one.index):
-        if column.role not in (*_SIZES, Role.MINIMUM):
+        if column.role not in (*ORDER_SIZES, Role.MINIMUM):
             break
         sizes.insert(0, column)
     return tuple(sizes)
@@ -47,4 +46,4 @@ def without_sizes(columns: Columns, sizes: Mapping[int, tuple[Column, ...]]) -> 
 
 def not_told_apart(columns: Columns) -> bool:
     """Several columns of order sizes that are left to the row, of which no one can say which price they belong to."""
-    return any(len(columns.of(role)) > 1 for role in _SIZES)
+    return any(len(columns.of(role)) > 1 for role in ORDER_SIZES)

@@ -13,14 +13,12 @@ from tracker.intake.values.caliper import caliper_unit
 from tracker.intake.values.header import header
 from tracker.intake.values.lead import lead_unit
 from tracker.intake.values.masses import mass_units
-from tracker.intake.values.roles import Role
+from tracker.intake.values.roles import ORDER_SIZES, Role
 from tracker.intake.values.weight import weight_units
 from tracker.intake.words.lists import phrases
 
 _LONGEST = 12
-_ORDERS = frozenset(
-    {Role.MINIMUM, Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY, Role.STOCK, Role.PACKING, Role.SHEETS_WEIGHT}
-)
+_ORDERS = frozenset({Role.MINIMUM, *ORDER_SIZES, Role.STOCK, Role.PACKING, Role.SHEETS_WEIGHT})
 
 
 def with_units_beside(

@@ -14,7 +14,7 @@ from tracker.intake.values.dates import find_dates
 from tracker.intake.values.header import Header
 from tracker.intake.values.money import price_text
 from tracker.intake.values.numbers import number_readings
-from tracker.intake.values.roles import Role
+from tracker.intake.values.roles import ORDER_SIZES, Role
 from tracker.intake.words.lists import phrases
 
 _LENT_TO_PRICES = (None, Role.STOCK, Role.FORM, Role.SHEET_SIZE, Role.ITEM, Role.PRODUCT, Role.DESTINATION)
@@ -150,13 +150,10 @@ def _fewest_rows(column: Column, prices: Sequence[Cell]) -> int:
     return 1 if lone or heads_delivered(column) or names_a_charge(column) else _FEWEST_ROWS
 
 
-_ORDER_SIZES = (Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY)
-
-
 def _may_be_priced(column: Column) -> bool:
     """Under 'Sheets' alone may stand how many are packed, or what board in sheets costs; under 'Wagon (20-40 t)' what
     such an order costs."""
-    if column.role in _ORDER_SIZES and any(map(str.isdecimal, column.text)):
+    if column.role in ORDER_SIZES and any(map(str.isdecimal, column.text)):
         return True
     by_form = column.role is Role.PACKING and any(form_alone(head.text) for head in column.said[-1:])
     return by_form or column.role in _LENT_TO_PRICES

@@ -22,7 +22,7 @@ from tracker.intake.values.brackets_in_kg import KgBracket, joined
 from tracker.intake.values.loads import LOADS
 from tracker.intake.values.masses import Mass
 from tracker.intake.values.numbers import NumberReading, number_readings
-from tracker.intake.values.roles import Role
+from tracker.intake.values.roles import ORDER_SIZES, Role
 from tracker.intake.values.statements import SaysOrders
 from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import MassUnit
@@ -157,7 +157,7 @@ def _in_kg(amount: str) -> Mass | None:
 
 
 def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[int, Said[KgBracket]]:
-    if columns.first(Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY, Role.REMARKS) is None:
+    if columns.first(*ORDER_SIZES, Role.REMARKS) is None:
         return {}
     groups: dict[tuple[Headings | None, tuple[str, ...]], list[tuple[int, Said[Bracket]]]] = {}
     board = columns.of(*_BOARD, *_ACROSS)
@@ -176,7 +176,7 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
     if len(every) == 1 and every.pop()[1] == _NOT_UNDERSTOOD:
         # '1 lot' in every row parts no order sizes either.
         return found
-    sized = columns.first(Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY) is not None
+    sized = columns.first(*ORDER_SIZES) is not None
     for group in groups.values():
         if not sized and len(group) == 1 and least_of(group[0][1].words, facts) is not None:
             # 'Minimum 5 t' among the remarks is the smallest order; only several of one board part its order sizes.

@@ -11,7 +11,7 @@ from tracker.intake.values.caliper import caliper_unit, find_calipers
 from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.masses import find_masses
 from tracker.intake.values.money import find_price_unit
-from tracker.intake.values.roles import Role
+from tracker.intake.values.roles import ORDER_SIZES, Role
 from tracker.intake.values.sheetsize import find_sheet_sizes
 from tracker.intake.values.weight import find_weights, weight_units
 from tracker.trade.basis import Basis
@@ -146,7 +146,7 @@ def _count_table(units: Units, read: ReadTable) -> None:
             weight = weight_of(cell, column.weight_units)
             for one in weight.readings if weight is not None else ():
                 _count_weight(units, one.unit)
-    for column in read.columns.of(Role.MINIMUM, Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY):
+    for column in read.columns.of(Role.MINIMUM, *ORDER_SIZES):
         units.pounds += column.mass_units in ((MassUnit.LB,), (MassUnit.CWT,))
         units.kilos += column.mass_units == (MassUnit.KG,)
     for column in read.columns.of(

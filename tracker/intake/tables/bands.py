@@ -6,14 +6,14 @@ from decimal import Decimal
 from tracker.intake.grid import Cell
 from tracker.intake.tables.header_rows import is_header_row
 from tracker.intake.tables.headless import describes_board, says_price
-from tracker.intake.tables.heads import PRICE_ROLES, head_of
+from tracker.intake.tables.heads import PRICE_ROLES, Head, head_of
 from tracker.intake.tables.view import View, part_of
 from tracker.intake.values.charges import charge_header
 from tracker.intake.values.company import company_name
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.role_words import header_roles
-from tracker.intake.values.roles import ON_TOP, Role
+from tracker.intake.values.roles import ON_TOP, ORDER_SIZES, Role
 
 _MOST_STRETCHES = 60
 
@@ -185,7 +185,7 @@ def _has_own_table(part: View) -> bool:
     for row in part.order:
         if is_header_row(part, row):
             heads = [head for cell in part.rows[row].values() if (head := head_of(cell)) is not None]
-            if any(head.board for head in heads) and any(head.price or head.across for head in heads):
+            if any(map(_names_rows, heads)) and any(map(_spreads_prices, heads)):
                 return any(_figure(part, below) for below in part.order if below > row)
             if {Role.DESTINATION, Role.FREIGHT} <= {head.role for head in heads if head.named}:
                 # Rates to places, set apart from the boards beside them.
@@ -193,6 +193,16 @@ def _has_own_table(part: View) -> bool:
         if _heads_rates(part, row):
             return True
     return False
+
+
+def _names_rows(head: Head) -> bool:
+    """What the rows of a table are told apart by: boards and their measures, or order sizes."""
+    return head.board or (head.named and head.role in ORDER_SIZES)
+
+
+def _spreads_prices(head: Head) -> bool:
+    """A head of prices: by name, or by the weight or order size they are for, said outright or as a bare figure."""
+    return bool(head.price or head.across or head.number is not None)
 
 
 def _heads_rates(part: View, row: int) -> bool:

@@ -13,7 +13,7 @@ from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.money import price_unit
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.role_words import header_roles
-from tracker.intake.values.roles import MEASURES, Role
+from tracker.intake.values.roles import MEASURES, ORDER_SIZES, Role
 
 _LONGEST_HEAD = 90
 _OUTRIGHT = 0.9
@@ -143,7 +143,7 @@ def _is_figure(cell: Cell) -> bool:
     return isinstance(cell.value, Decimal) or (isinstance(cell.value, str) and bool(number_readings(cell.text)))
 
 
-_SPREAD = MEASURES | {Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY}
+_SPREAD = MEASURES.union(ORDER_SIZES)
 """What bare numbers under one word may be: 'Price from quantity (t)' over 1 | 5 | 20 too; no grade, no sheet size."""
 
 

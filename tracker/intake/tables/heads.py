@@ -15,7 +15,7 @@ from tracker.intake.values.lead import LeadTime, lead_unit
 from tracker.intake.values.money import price_text, price_unit
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.role_words import header_roles
-from tracker.intake.values.roles import Role
+from tracker.intake.values.roles import ORDER_SIZES, Role
 from tracker.intake.values.spans import is_span
 from tracker.intake.values.statements import statements
 from tracker.intake.values.weight import weight_units
@@ -25,7 +25,6 @@ PRICE_ROLES = frozenset({Role.PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.PREVI
 BOARD_ROLES = frozenset({Role.ITEM, Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE})
 AXIS_ROLES = frozenset({Role.CALIPER, Role.WEIGHT, Role.BRACKET, Role.GRADE, Role.PRODUCT, Role.SHEET_SIZE})
 _PIECES = ("sheets", "roll", "pallet", "other_unit")
-_ORDER_SIZES = (Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY)
 _LONGEST = 120
 _NAMES = 0.55
 _FOOTNOTE = re.compile(r"(?:\s+\d\)|\s*\*+|\s+[¹²³])\s*$")
@@ -166,10 +165,10 @@ def _is_order_size(said: Header, bracket: Bracket) -> bool:
     if (said.basis is not None and said.basis.bases) or said.currency is not None:
         return False
     counted = any(sign.isdigit() for sign in said.text)
-    if not counted and bracket.not_weight in _PIECES and said.role in _ORDER_SIZES:
+    if not counted and bracket.not_weight in _PIECES and said.role in ORDER_SIZES:
         # 'Qty (sheets)' names the figures below it.
         return False
-    return not bracket.not_weight or counted or said.role in (None, *_ORDER_SIZES)
+    return not bracket.not_weight or counted or said.role in (None, *ORDER_SIZES)
 
 
 def _board_across(said: Header) -> str:
@@ -275,5 +274,13 @@ def looks_priced(cell: Cell) -> bool:
     if not isinstance(cell.value, str):
         return False
     price = price_text(cell.text)
-    # 'All prices per 1000 kg' has a number in it, and words around it.
-    return price is not None and bool(price.amounts) and (not price.rest or price.currency is not None)
+    if price is None or not price.amounts:
+        return False
+    # 'All prices per 1000 kg' has a number in it, and words around it; 'up to 10,000 lb' is an order size.
+    of_orders = price.basis is not None and _sizes_orders(cell.text)
+    return price.currency is not None or not (price.rest or of_orders)
+
+
+def _sizes_orders(text: str) -> bool:
+    bracket = bracket_text(text)
+    return bracket is not None and not bracket.alone

@@ -21,10 +21,10 @@ def _begins_again(columns: list[HeadedColumn], heads: list[Head | None], at: int
     head, before = heads[at], heads[first]
     if head is None or before is None or head.role is not before.role or head.across:
         return False
-    if not any(other is not None and other.price for other in heads[:at]):
+    if not any(other is not None and (other.price or other.number is not None) for other in heads[:at]):
         return False
     # One word of the same kind ('Stock' beside 'Board') is no second table; the same word, or several, are.
-    same_word = fold(columns[at].text) == fold(columns[first].text)
+    same_word = fold(columns[at].heads[-1].text) == fold(columns[first].heads[-1].text)
     return same_word or len(_board_roles(heads[first:at]) & _board_roles(heads[at:])) > 1
 
 

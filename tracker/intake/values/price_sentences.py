@@ -235,7 +235,7 @@ def _names_amount(clause: str) -> bool:
     """'Sheeting $4.50/cwt' and 'pallet deposit 15 EUR' are amounts of something else, and say nothing of the prices."""
     for currency in find_currencies(clause):
         before, _, after = clause.partition(currency.words)
-        if before.rstrip()[-1:].isdecimal() and not _names_a_year(before.rstrip()):
+        if before.rstrip()[-1:].isdecimal() and not (_names_a_year(before.rstrip()) or _ends_with_a_board(before)):
             return True
         if after.lstrip()[:1].isdecimal() and not after.lstrip().startswith(_THOUSANDS):
             return True
@@ -250,3 +250,9 @@ def _names_a_year(before: str) -> bool:
     year = _LAST_YEAR.search(before)
     lists = phrases("price_lists").find(before[: year.start()]) if year is not None else []
     return year is not None and bool(lists) and lists[-1].end == year.start()
+
+
+def _ends_with_a_board(before: str) -> bool:
+    """The figure of 'GC1 EUR/t' is the board's."""
+    last = before.split()[-1]
+    return last[0].isalpha() and bool(_grades_of(last))

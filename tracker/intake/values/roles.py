@@ -76,3 +76,6 @@ ON_TOP = (Role.FREIGHT, Role.ENERGY, Role.SHEETING, Role.CHARGE)
 CHARGES = frozenset({*ON_TOP, Role.DISCOUNT, Role.CHANGE, Role.INDEX})
 MONEY = PRICES | CHARGES | {Role.MARGIN}
 MEASURES = frozenset({Role.CALIPER, Role.WEIGHT})
+
+ORDER_SIZES = (Role.BRACKET, Role.FROM_QUANTITY, Role.BELOW_QUANTITY)
+"""Whole, or by where they begin and where they end."""
