@@ -3,6 +3,7 @@
 import pytest
 
 from tests.intake.sheets import lines
+from tracker.intake.tables.periods import is_later
 
 TITLE = ["USD per short ton, FOB mill"]
 SPECS = ["Grade", "Caliper (pt)", "lb/MSF"]
@@ -83,3 +84,36 @@ def test_a_charge_behind_a_rebate_is_in_the_net_price_where_the_figures_show_it(
     assert [(line.offer.price, line.offer.charges) for line in found.values()] == [(1230, ()), (1182, ()), (875, ())]
     found = _offered(heads, (1250, 4, 30, 1200), (1200, 4, 30, 1152), (900, 5, 20, 855))
     assert [len(line.offer.charges) for line in found.values()] == [1, 1, 1]
+
+
+@pytest.mark.parametrize(
+    "heads",
+    [
+        ("Base price (Jan 2025)", "Index adjustment", "Contract price Q3/2026"),
+        ("Basispreis 01/2025", "Indexanpassung", "Preis Q3/2026"), ("Prix de base", "Indice", "Prix T3 2026"),
+    ],
+)  # fmt: skip
+def test_a_price_that_an_index_makes_is_the_one_offered(heads):
+    found = _offered(heads, (1068, 31.5, 1099.5), (1058, 31.5, 1089.5), (742, -8.25, 733.75))
+    assert {cell: str(line.state) for cell, line in found.items()} == dict.fromkeys(("F3", "F4", "F5"), "accepted")
+
+
+@pytest.mark.parametrize("last", ["Price", "Contract price Q3/2026"])
+def test_an_index_that_leads_nowhere_leaves_both_prices_to_be_asked_about(last):
+    found = _offered(("Base price (Jan)", "Index", last), (1068, 101, 1099.5), (1058, 102, 1089.5), (742, 99, 733.75))
+    assert {str(line.state) for line in found.values()} == {"question"}
+
+
+@pytest.mark.parametrize("cost", ["Coste base", "Base cost", "Materialkosten", "Coût de base", "Grundkostnad"])
+def test_a_cost_before_a_margin_is_not_offered_though_the_sums_are_missing(cost):
+    found = _offered((cost, "Margin", "Price"), (940, 90, 1030), (935, 90, None), (700, None, 0))
+    assert set(found) == {"F3", "F5"}
+    assert [str(line.state) for line in found.values()] == ["accepted", "refused"]
+
+
+@pytest.mark.parametrize(
+    ("text", "other", "later"),
+    [("Jan 2025", "Q3 2026", False), ("Q3 2026", "Jan 2025", True), ("Jan", "Dec", True), ("Dec", "Jan", False)],
+)
+def test_a_month_is_later_in_its_own_year(text, other, later):
+    assert is_later(text, other) is later

@@ -4,6 +4,7 @@ from collections.abc import Mapping, Sequence, Set
 from dataclasses import replace
 from decimal import Decimal
 
+from tracker.intake.columns.candidates import MEASURED
 from tracker.intake.columns.column import Column
 from tracker.intake.columns.guess import role_by_cells
 from tracker.intake.columns.headed_figures import by_words, mostly_priced, names_a_charge, spreads_values
@@ -101,7 +102,8 @@ def beside_charges(column: Column, columns: list[Column], cells: Sequence[Cell])
 
 def small_beside_a_price(column: Column, columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> Column:
     """'Skid wrap $/cwt' over 0.85 beside 'Board $/cwt' over 65: money per the same, and too little for board."""
-    if column.role is not Role.PRICE or not column.currencies or any(by_words(head) for head in column.said):
+    called = any(by_words(head) and head.role not in MEASURED for head in column.said)
+    if column.role is not Role.PRICE or not column.currencies or called:
         return column
     words = " ".join(map(without_unit, column.said))
     if not any(map(str.isalpha, words)) or spreads_values(column) or _tells_prices_apart(words):

@@ -48,7 +48,23 @@ def candidates_of(said: Sequence[Header]) -> dict[Role, float]:
         only_units = all(reading.role in (Role.BASIS, Role.ITEM) for reading in head.roles)
         if head.caliper_unit is not None and head.currency is None and only_units:
             found.setdefault(Role.CALIPER, 0.6 - 0.15 * level)
-    return _named_property(_measured_by_unit(found, said), said)
+    return _paid_by_unit(_named_property(_measured_by_unit(found, said), said), said)
+
+
+def _paid_by_unit(found: dict[Role, float], said: Sequence[Header]) -> dict[Role, float]:
+    """'Guillotine trim' over 'US$/cwt' is money, though a trim by itself is a width of rolls."""
+    lowest = said[-1] if said else None
+    if lowest is None or lowest.currency is None or lowest.basis is None:
+        return found
+    return {role: strength for role, strength in found.items() if role not in MEASURED} or {Role.PRICE: _BY_UNIT}
+
+
+_BY_UNIT = 0.85
+
+MEASURED = frozenset(
+    {Role.ROLL_WIDTH, Role.WIDTH, Role.LENGTH, Role.SHEET_SIZE, Role.PROPERTY, Role.CALIPER, Role.WEIGHT, Role.YIELD}
+)
+"""What figures in money per unit are not, whatever stands above them."""
 
 
 def _tells_terms(head: Header) -> bool:

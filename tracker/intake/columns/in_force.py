@@ -192,6 +192,13 @@ def leads_to_another(column: Column, columns: Columns) -> bool:
     return not phrases("base_prices").find(others[0].text)
 
 
+def starts_an_index(offers: Sequence[Column], columns: Columns) -> bool:
+    """'Base price (Jan) | Index | Price': the base is where the other starts from, and the figures show no way."""
+    bases = [column for column in offers if _is_base(column)]
+    return 0 < len(bases) < len(offers) and bool(columns.of(Role.INDEX))
+
+
 def _is_base(column: Column) -> bool:
     named = without_unit(column.said[-1], basis_in_head(column.said[-1])) if column.said else ""
-    return any(phrases("base_prices").whole(text) is not None for text in (column.text, named))
+    undated = without_periods(named).strip(" ()-,/")
+    return any(phrases("base_prices").whole(text) is not None for text in (column.text, named, undated))

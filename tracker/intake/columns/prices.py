@@ -18,6 +18,7 @@ from tracker.intake.columns.in_force import (
     marked_as_old,
     of_earlier_years,
     place_in_force,
+    starts_an_index,
     told_apart_by_time,
 )
 from tracker.intake.columns.labels import label_of
@@ -196,6 +197,8 @@ def _doubt(columns: Columns, unsure: str) -> str:
         return SEVERAL_TIMES
     if _told_apart_by_letters(offers):
         return "several prices stand beside each other, and their heads do not say how they differ"
+    if starts_an_index([price.column for price in offers], columns):
+        return "a base price and an index stand beside the price, and the figures do not show what they make"
     if unsure and offers:
         return unsure
     if len(offers) > 1 and not_told_apart(columns):

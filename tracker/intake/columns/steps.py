@@ -21,7 +21,7 @@ _ROUNDED = Decimal("0.006")
 _ROUNDED_SHARE = Decimal("0.001")
 """A sum is exact to the cent; what a percentage makes of a price may be rounded to its last figure."""
 _PRICES = (Role.PRICE, Role.NET_PRICE)
-_BETWEEN = (CHARGES - {Role.FREIGHT, Role.INDEX}) | {Role.PRICE, None}
+_BETWEEN = (CHARGES - {Role.FREIGHT}) | {Role.PRICE, None}
 """What may lead from one price to the next. Freight makes a delivered price of it, which is an offer of its own."""
 
 _Figures = Mapping[int, Decimal]

@@ -28,8 +28,12 @@ def is_period(text: str) -> bool:
 
 
 def is_later(text: str, other: str) -> bool:
-    """Whether a text's one month or quarter follows the other's by up to half a year: 'Jan 2027' after 'Dec'."""
+    """Whether a text's one month or quarter follows the other's by up to half a year: 'Jan' after 'Dec'. Where each
+    names its year, whether it is later at all: 'Jan 2025' is not after 'Q3 2026'."""
     month, other_month = _month(text), _month(other)
+    years = [YEAR.findall(each) for each in (text, other)]
+    if month is not None and other_month is not None and all(len(each) == 1 for each in years):
+        return (int(years[0][0]), month) > (int(years[1][0]), other_month)
     return month is not None and other_month is not None and 0 < (month - other_month) % 12 <= _HALF_A_YEAR
 
 

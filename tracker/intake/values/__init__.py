@@ -17,7 +17,7 @@ board        grade, open_grades, caliper, weight
 orders       masses, ordinals, brackets, brackets_in_kg, worded_brackets, loads, loads_charged, loads_priced,
              orders_priced, small_orders, minimum
 time         dates, validity, open_validity, lead, lead_sentences, lead_by_itself, lead_remarked, lead_unread
-freight      delivery, freight_of_prices, charges, charge_names, relieved_charges
+freight      delivery, freight_of_prices, charges, charge_names, relieved_charges, costs_told
 heads        header, role_words, roles, column_legend
 whose        company, form_fields, addresses
 notes        statements, note_signs, clauses, denials, unless, legends, board_words, board_ahead, boards_meant,

@@ -9,6 +9,7 @@ from itertools import chain
 from tracker.intake.values.basis import BasisReading
 from tracker.intake.values.charge_names import ChargeKind, charges_named, label_of
 from tracker.intake.values.clauses import clauses
+from tracker.intake.values.costs_told import tells_costs
 from tracker.intake.values.currency import CurrencyReading, find_currencies
 from tracker.intake.values.denials import denied
 from tracker.intake.values.grade import find_grade
@@ -73,7 +74,8 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     A clause must name one kind of charge and hold one amount; a discount or a payment term is none. A surcharge that
     applies and whose amount is not given, or not understood, has no amounts: the cost with it is not known.
     """
-    parts = (_Parts.of(_without_added(clause)).charged for clause in clauses(text))
+    told = (clause for clause in clauses(text) if not tells_costs(clause) or find_currencies(clause))
+    parts = (_Parts.of(_without_added(clause)).charged for clause in told)
     found = (_in_part(part) or _without_amount(part) for charged in parts for part in charged)
     free = [said for said in no_charges(text) if not said.grades and said.delivered is None]
     left = (relieved(charge, free) for charge in found if charge is not None)
@@ -159,7 +161,7 @@ def beside_charges(clause: str) -> str:
 def _without_amount(part: str) -> ChargeWords | None:
     """'An energy surcharge applies': it will be charged, and nothing says how much."""
     named = charges_named(part)
-    if not named or _is_included(part) or not _only_conditions(part) or _of_small_orders(part):
+    if not named or _is_included(part) or not _only_conditions(part) or _is_beside_the_price(part):
         return None
     kind, label = ChargeKind(named[0].value), label_of(part, named)
     surcharge = kind is ChargeKind.ENERGY or phrases("surcharge_words").whole(label) is not None
@@ -177,7 +179,7 @@ def _stated_in(part: str) -> list[Found[str]]:
     # What 'does not apply to FOB orders' does to others.
     of_others = any(free.delivered is not None for free in no_charges(part))
     conditional = not of_others and any(_is_condition(part, match) for match in said)
-    return [] if _is_included(part) or conditional or _of_small_orders(part) else charges_named(part)
+    return [] if _is_included(part) or conditional or _is_beside_the_price(part) else charges_named(part)
 
 
 def _relieves(part: str, match: Found[str]) -> bool:
@@ -201,6 +203,10 @@ _AMOUNT_NEXT = re.compile(r"\s*(?:[^\W\d]{3}|[$€£])?\s*\d")
 def _of_small_orders(part: str) -> bool:
     """'Mindermengenzuschlag 60 EUR/t' is told beside the price, and no part of what a usual order costs."""
     return bool(phrases("small_orders").find(part)) and bool(charges_named(part))
+
+
+def _is_beside_the_price(part: str) -> bool:
+    return _of_small_orders(part) or tells_costs(part)
 
 
 def _is_included(part: str) -> bool:

@@ -97,7 +97,8 @@ def header(text: str) -> Header:
         delivery=find_delivery(text),
         bracket=bracket,
         grade=find_grade(text),
-        calipers=find_calipers(text),
+        # '.001 in' over 16 and 18 is their unit.
+        calipers=() if phrases("caliper_units").whole(text) else find_calipers(text),
         weights=find_weights(text),
         sheet_sizes=find_sheet_sizes(text) if ream is None else (),
         ream=ream,

@@ -254,8 +254,8 @@ def _by_likeness(text: str) -> list[RoleReading]:
 
     A unit of the same kind strengthens it.
     """
-    if phrases("no_price").whole(text) is not None:
-        # 'À préciser' is a word of its own, and no slip for 'prix'.
+    if any(phrases(section).whole(text) is not None for section in ("no_price", "price_ages")):
+        # 'À préciser' is a word of its own, and no slip for 'prix', nor is 'in force' one for 'form'.
         return []
     strange = _strange_words(text)
     readings = []
