@@ -80,13 +80,10 @@ def test_one_grades_currency_is_not_the_others(said):
     assert [line.offer.currency for line in found.values()] == ["USD", "CAD", "USD"]
 
 
-@pytest.mark.parametrize(
-    "said",
-    ["Delivered, except CUK", "FOB mill except CUK"],
-)
-def test_what_is_said_of_some_boards_freight_is_left_open(said):
+@pytest.mark.parametrize(("said", "delivered"), [("Delivered, except CUK", True), ("FOB mill except CUK", False)])
+def test_freight_that_one_board_is_excepted_from_is_left_open_for_that_board(said, delivered):
     found = lines([[*HEAD, "USD/ST"], [*SBS, 1178], ["CUK", 18, 74, 1139], [], [said]])
-    assert [line.offer.delivered for line in found.values()] == [None, None]
+    assert [line.offer.delivered for line in found.values()] == [delivered, None]
 
 
 def test_two_last_days_of_two_boards_are_not_one():

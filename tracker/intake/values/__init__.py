@@ -20,7 +20,7 @@ time         dates, validity, open_validity, lead, lead_sentences, lead_by_itsel
 freight      delivery, freight_of_prices, charges, charge_names, relieved_charges, costs_told
 heads        header, role_words, roles, column_legend
 whose        company, form_fields, addresses
-notes        statements, note_signs, clauses, denials, unless, legends, board_words, board_ahead, boards_meant,
+notes        statements, note_signs, clauses, denials, unless, legends, board_words, board_ahead, boards_meant, boards_excepted,
              boards_named, lines_meant, lines_apart, of_all_and_some, list_boards, totals, line_defaults,
              open_headings, list_age, old_prices, no_offers, change_logs, withdrawn, offered_instead, price_sentences,
              price_changes, price_rises, reductions, discounts

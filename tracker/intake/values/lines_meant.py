@@ -7,6 +7,7 @@ from functools import lru_cache
 from itertools import pairwise
 
 from tracker.intake.values.board_ahead import board_ahead, kind_ahead
+from tracker.intake.values.boards_excepted import boards_excepted
 from tracker.intake.values.boards_meant import BoardsMeant
 from tracker.intake.values.boards_named import boards_named, measures_named
 from tracker.intake.values.charges import ChargeWords
@@ -50,8 +51,16 @@ def lines_meant(text: str, *, note: bool) -> LinesMeant | None:
     others = phrases("the_others").find(text)
     if others:
         return _held_for_some(text, others[0].start)
-    meant = _by_number(once_called(text)) or _of_boards(text, note=note)
+    meant = _by_number(once_called(text)) or _of_others(text) or _of_boards(text, note=note)
     return meant if meant is not None and _states_terms(text, meant.others or meant.rest or text) else None
+
+
+def _of_others(text: str) -> LinesMeant | None:
+    """'Lead time 4 weeks except SBS'. What prices are in and per is told apart where it is read."""
+    found = boards_excepted(text)
+    if found is None or any(isinstance(one, SaysBasis | SaysCurrency) and one.grades for one in statements(text)):
+        return None
+    return LinesMeant(_of_excepted(found.others, found.behind), boards=found.boards, others=found.others)
 
 
 def _held_for_some(text: str, others: int) -> LinesMeant | None:

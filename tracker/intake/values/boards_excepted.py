@@ -1,0 +1,59 @@
+"""The boards that a note excepts from what it says: 'Lead time 4 weeks, except SBS: 6 weeks', 'CRB excepted'."""
+
+import re
+from dataclasses import dataclass
+
+from tracker.intake.values.board_ahead import board_ahead
+from tracker.intake.values.boards_meant import BoardsMeant
+from tracker.intake.values.boards_named import boards_named
+from tracker.intake.values.statements import statements
+from tracker.intake.words.lists import pattern, phrases
+
+_JOINED = re.compile(rf"\s*(?:,|&|\+|/|\b{pattern('range', 'and', 'or')}\b)\s*")
+_STOPS = " ,;:.()–-"
+
+
+@dataclass(frozen=True, slots=True)
+class Excepted:
+    """`others`: what is said of all boards but these; `behind`: what is said of these, '' where nothing is."""
+
+    boards: BoardsMeant
+    others: str
+    behind: str = ""
+
+
+def boards_excepted(text: str) -> Excepted | None:
+    """The boards for which a text does not hold; None where it excepts none, or not whole boards."""
+    for match in phrases("excepted").find(text):
+        before, behind = text[: match.start].rstrip(_STOPS), text[match.end :].lstrip()
+        words, rest = _boards_ahead(_without_article(behind))
+        if words:
+            # 'Except SBS, lead time is 4 weeks' says it of the others first.
+            others, own = (before, _said_of_them(rest)) if before else (rest.strip(_STOPS), "")
+            return Excepted(boards_named(words), others, own)
+        said, comma, piece = before.rpartition(",")
+        if comma and not behind.strip(_STOPS) and boards_named(piece).some and not statements(piece):
+            return Excepted(boards_named(piece), said.strip(_STOPS))
+    return None
+
+
+def _boards_ahead(text: str) -> tuple[str, str]:
+    """As board_ahead, for several boards as well: 'SBS and CUK' of 'SBS and CUK: 6 weeks'."""
+    words, rest = board_ahead(text)
+    while words and (joint := _JOINED.match(rest)) is not None:
+        more, behind = board_ahead(rest[joint.end() :])
+        if not more:
+            break
+        words, rest = f"{words}{rest[: joint.end()]}{more}", behind
+    return words, rest
+
+
+def _said_of_them(rest: str) -> str:
+    """What stands behind the names; the 'trim rolls' of 'except SBS trim rolls' are a part of the name, and so it is
+    not known what is said of the board."""
+    return "" if rest[:1].isalpha() else rest.strip(_STOPS)
+
+
+def _without_article(text: str) -> str:
+    ahead = next((found for found in phrases("articles").find(text) if found.start == 0), None)
+    return text if ahead is None else text[ahead.end :].lstrip()
