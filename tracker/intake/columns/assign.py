@@ -243,7 +243,7 @@ def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) 
         if best is Role.MINIMUM and other is Role.BASIS and candidates[best] >= _PLAINLY:
             # '1 pack' under 'Min. qty' is an order, and not what something is priced by.
             return best
-        if other is not None and (best not in PRICE_ROLES or other is Role.BASIS):
+        if other is not None and (best not in PRICE_ROLES or other in (Role.BASIS, Role.DELIVERY_TERMS)):
             return other
         if best is Role.DISCOUNT and not any(map(str.isdigit, "".join(cell.text for cell in cells))):
             # 'Disc. class' over 'A' and 'B' takes nothing off.

@@ -134,6 +134,7 @@ _FITS: dict[Role, _Fit] = {
     Role.NET_PRICE: _price,
     Role.PREVIOUS_PRICE: _price,
     Role.ALL_IN: _price,
+    Role.TOTAL: _price,
     Role.FREIGHT: _percent_or_price,
     Role.ENERGY: _percent_or_price,
     Role.SHEETING: _percent_or_price,

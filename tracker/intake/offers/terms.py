@@ -15,6 +15,7 @@ from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.offers.terms_said import Cells, Terms, cell_of, remarked
 from tracker.intake.offers.validity_terms import take_validity
+from tracker.intake.offers.vendor import vendor_over
 from tracker.intake.values.company import may_call_a_vendor
 from tracker.intake.values.delivery import Delivery, find_delivery, terms_under
 from tracker.intake.values.lead import LeadTime, counts_plain_days
@@ -37,7 +38,7 @@ def terms_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> 
     _delivery(terms, cells, columns, scope)
     _received(terms, cells, columns, facts)
     names = (cells[column.index].text.strip() for column in columns.of(Role.VENDOR) if column.index in cells)
-    terms.vendor = next(filter(may_call_a_vendor, names), None)
+    terms.vendor = next(filter(may_call_a_vendor, names), None) or vendor_over(scope.headings)
     return terms
 
 
@@ -58,6 +59,7 @@ def _around(scope: Scope, facts: FileFacts) -> Terms:
         take_validity(known, {}, nothing, scope, facts)
         _orders(known, {}, nothing, scope, facts)
         _delivery(known, {}, nothing, scope)
+        known.vendor = vendor_over(scope.headings)
         scope.terms["terms"] = known
     return known
 

@@ -24,6 +24,12 @@ def vendor_among(texts: Sequence[Words]) -> Said[str] | None:
     return _only(_names(texts, labelled_company)) or _only(_names(texts, company_name))
 
 
+def vendor_over(headings: Sequence[Words]) -> str | None:
+    """The vendor whom the nearest of the sub-headings over some rows labels: 'Supplier: Saltmarrow Paperboard Inc.'."""
+    nearest_first = sorted(headings, key=lambda words: -words.row)
+    return next(filter(None, (labelled_company(words.text) for words in nearest_first)), None)
+
+
 def vendor_of_list(texts: Sequence[Words]) -> Said[str] | None:
     """The firm behind what its list is called, where no text names one in any other way."""
     return None if _names(texts, company_name) else _only(_names(texts, titled_company))
@@ -78,12 +84,19 @@ def short_texts(sheets: Iterable[ReadSheet]) -> Iterator[str]:
 def _names(texts: Iterable[Words], named: Callable[[str], str | None]) -> dict[str, Said[str]]:
     found: dict[str, Said[str]] = {}
     texts = list(texts)
-    addressed = {(words.sheet, words.row + 1) for words in texts if _leads_to_a_buyer(words.text)}
+    labels = [words for words in texts if _leads_to_a_buyer(words.text)]
     for words in texts:
         name = named(words.text)
-        if name is not None and (words.sheet, words.row) not in addressed:
+        if name is not None and not any(_addresses(label, words) for label in labels):
             found.setdefault(fold(name), Said(name, at(words.cell), words.text))
     return found
+
+
+def _addresses(label: Words, words: Words) -> bool:
+    """Whether a text stands below a label, or beside it."""
+    below = words.row == label.row + 1
+    beside = words.row == label.row and words.cell.column > label.cell.column
+    return label.sheet == words.sheet and (below or beside)
 
 
 def _leads_to_a_buyer(text: str) -> bool:

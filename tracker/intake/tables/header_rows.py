@@ -12,6 +12,7 @@ from tracker.intake.values.caliper import bare_caliper
 from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.money import price_unit
 from tracker.intake.values.numbers import number_readings
+from tracker.intake.values.price_sentences import asks_basis
 from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import MEASURES, ORDER_SIZES, Role
 
@@ -58,12 +59,13 @@ def asked_and_answered(view: View, row: int, heads: list[Head]) -> bool:
     """'Currency | EUR', 'Price basis | per tonne', 'Valid until | 15 May': lines of a form at its left edge."""
     if len(heads) != 2:
         return False
-    _, answer = view.rows[row].values()
+    label, answer = view.rows[row].values()
     edge = min(view.rows[row])
     # With boards at their left, these are the heads of two columns.
     beneath = [min(view.rows[other]) for other in (row + 1, row + 2) if other in view.rows]
     by_terms = heads[0].role is Role.DELIVERY_TERMS and find_delivery(answer.text) is not None
-    by_unit = heads[0].role in _ASKS and heads[1].unit and not _heads_figures(view, row, answer)
+    asks = heads[0].role in _ASKS or asks_basis(label.text)
+    by_unit = asks and heads[1].unit and not _heads_figures(view, row, answer)
     by_date = heads[0].role in _DATED and heads[1].across == "period"
     return (by_terms or by_unit or by_date) and all(left >= edge for left in beneath)
 

@@ -1,5 +1,7 @@
 """Lines of the letterhead right above a header: they look like its groups, and head no column."""
 
+from collections.abc import Sequence
+
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import Head, head_of
 from tracker.intake.tables.view import View
@@ -26,7 +28,17 @@ def is_letterhead(view: View, row: int) -> bool:
     if firms:
         return len(firms) == 1 and (firms[0] == 0 or (firms[0] == 1 and _leads_to_a_firm(texts[0])))
     named = any(map(str.isdigit, texts[0])) and bool(phrases("list_names").at(tokens_of(texts[0]), 0))
-    return named or _followed_by_terms(view, row)
+    return named or _is_numbered(texts) or _followed_by_terms(view, row)
+
+
+def _is_numbered(texts: Sequence[str]) -> bool:
+    """'QUOTATION | Quote # | Q-26-2209': what the paper is called, and its number."""
+    return phrases("list_names").whole(texts[0]) is not None and any(map(_numbers_it, texts[1:]))
+
+
+def _numbers_it(text: str) -> bool:
+    roles = header_roles(text)
+    return bool(roles) and roles[0].role is Role.PROPERTY and bool(phrases("list_names").find(text))
 
 
 def _followed_by_terms(view: View, row: int) -> bool:

@@ -55,8 +55,12 @@ _ASKED_FOR = frozenset(
 
 def _labelled(said: str, label: Cell) -> str:
     """What is collected so far; a bare label takes the colon that it would have in one cell ('Vendor' | 'X Inc.')."""
-    bare = said == label.text.strip() and said[-1:].isalpha()
+    bare = said == label.text.strip() and (said[-1:].isalpha() or _ENDS_IN_WORDS.search(said) is not None)
     return f"{said}:" if bare else said
+
+
+_ENDS_IN_WORDS = re.compile(r"[^\W\d]\s*\([^()]*[^\W\d][^()]*\)$")
+"""'Prices are per (ton / cwt / MSF)'."""
 
 
 def shown(cell: Cell) -> str:

@@ -19,10 +19,10 @@ orders       masses, ordinals, brackets, brackets_in_kg, worded_brackets, loads,
 time         dates, validity, open_validity, lead, lead_sentences, lead_by_itself, lead_remarked, lead_unread
 freight      delivery, freight_of_prices, charges, charge_names, relieved_charges, costs_told
 heads        header, role_words, roles, column_legend
-whose        company, form_fields, addresses
-notes        statements, note_signs, clauses, denials, unless, legends, board_words, board_ahead, boards_meant, boards_excepted,
-             boards_named, lines_meant, lines_apart, of_all_and_some, list_boards, totals, line_defaults,
-             open_headings, list_age, old_prices, no_offers, change_logs, withdrawn, offered_instead, price_sentences,
-             price_changes, price_rises, reductions, discounts
+whose        company, legal_forms, form_fields, addresses
+notes        statements, note_signs, clauses, denials, unless, legends, board_words, board_ahead, boards_meant,
+             boards_excepted, boards_named, lines_meant, lines_apart, of_all_and_some, list_boards, totals,
+             line_defaults, open_headings, list_age, old_prices, no_offers, change_logs, withdrawn, offered_instead,
+             price_sentences, price_changes, price_rises, reductions, discounts
 prose        price_within, priced_prose
 """

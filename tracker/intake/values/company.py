@@ -3,25 +3,21 @@
 import re
 from functools import lru_cache
 
-from tracker.intake.values.delivery import delivery_text, find_delivery
+from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.form_fields import before_the_next_field
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.lead import LeadTime, lead_text
 from tracker.intake.values.lead_unread import LeadUnread
+from tracker.intake.values.legal_forms import end_of_form, written_as_form
 from tracker.intake.values.statements import SaysMinimum, statements
 from tracker.intake.values.validity import Validity
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import Found
 
 # What parts a name from what follows it on the same line.
 _BREAK = re.compile(r"\s[-–—|•·*]\s|[|•;\n]|,(?!\s*(?:Inc|LLC|Ltd|L\.?L\.?C|S\.?A|S\.?L|GmbH|AB|Co|Corp)\b)|:\s|\s{3,}")
 _LONGEST = 60
-_FORMS_IN_SMALL_LETTERS = frozenset({"gmbh", "plc", "mbh", "ltée", "eg"})
 _LABELS = frozenset({"label", "signs"})
-_STATES_TOO = frozenset({"NV", "CO", "AS"})
-"""Legal forms that are the postal letters of American states and territories as well."""
-_BEFORE_KILOGRAM = frozenset("0123456789/")
 
 
 @lru_cache(maxsize=4096)
@@ -63,7 +59,7 @@ def _company_offering(text: str) -> str | None:
         return None
     rest = text[leading.end :].strip()
     forms = [match for match in phrases("company").find(rest) if match.value == "legal"]
-    return _headed_company(rest) if len(forms) == 1 and _written_as_form(rest, forms[0]) else None
+    return _headed_company(rest) if len(forms) == 1 and written_as_form(rest, forms[0]) else None
 
 
 def _headed_company(text: str) -> str | None:
@@ -71,9 +67,9 @@ def _headed_company(text: str) -> str | None:
     if not head or len(head) > _LONGEST or not head[0].isupper() or _is_field_to_sign(text, head):
         return None
     ends = [match for match in phrases("company").find(head) if match.value == "legal" and match.first > 0]
-    ends = [match for match in ends if _written_as_form(head, match)]
+    ends = [match for match in ends if written_as_form(head, match)]
     if ends:
-        name = head[: _end_of_form(head, ends)].strip(" ,")
+        name = head[: end_of_form(head, ends)].strip(" ,")
         return name if _is_name(head[: ends[0].start].strip(" ,") + " Ltd", may_name_board=True) else None
     if not (_ends_in_trade_word(head) or _begins_as_firm(head)) or not _is_name(head) or _OF_A_PAPER.search(head):
         return None
@@ -151,38 +147,6 @@ def _has_words_of_its_own(name: str) -> bool:
     )
 
 
-def _written_as_form(head: str, match: Found[str]) -> bool:
-    """'Co', 'AB' and 'SA' are forms in capitals only ('as', 'co' are words); the KG of '€/1000 KG' is a kilogram, and
-    the AB of 'EUR/T AB WERK' says from where."""
-    if delivery_text(head[match.start :]) is not None:
-        return False
-    if head[match.start : match.end] == "KG" and head[: match.start].rstrip()[-1:] in _BEFORE_KILOGRAM:
-        return False
-    form = head[match.start : match.end]
-    if form in _STATES_TOO and " " not in head[: match.start].strip():
-        # 'Reno NV' is a place.
-        return False
-    if _NUMBERED.match(head[match.end :]):
-        # The SA of 'Supply Agreement SA-27-014' begins a number.
-        return False
-    if form == "inc" and head[match.end : match.end + 1] == ".":
-        return True
-    return form[0].isupper() or "." in form or form.lower() in _FORMS_IN_SMALL_LETTERS
-
-
-_NUMBERED = re.compile(r"[-–/]?\d|[-–/]\w*\d|-op\b")
-
-
-def _end_of_form(head: str, ends: list[Found[str]]) -> int:
-    """The end of the first legal form, or of forms that follow each other ('GmbH & Co. KG'), with its full stop."""
-    end = ends[0].end
-    for match in ends[1:]:
-        if not re.fullmatch(r"[\s&+.,]*(?:und|and|et)?[\s&.]*", head[end : match.start]):
-            break
-        end = match.end
-    return end + 1 if head[end : end + 1] == "." else end
-
-
 def may_be_a_name(text: str) -> bool:
     """Whether a text is written as a firm's name is, though nothing in it says so: 'Kartonhaus Lindmoor'."""
     head = _BREAK.split(text.strip(), maxsplit=1)[0].strip()
@@ -250,7 +214,7 @@ def labelled_company(text: str) -> str | None:
     kinds = {phrases("company").whole(part) for part in label.split("/")}
     if not kinds <= _LABELS or not any(sign.isalpha() for sign in rest):
         return None
-    name = _BREAK.split(rest.strip(), maxsplit=1)[0].strip()
+    name = _without_terms(_BREAK.split(rest.strip(), maxsplit=1)[0].strip())
     firm = _firm_of_a_person(name) if "signs" in kinds else None
     if firm is not None:
         return firm
@@ -263,6 +227,15 @@ def labelled_company(text: str) -> str | None:
     plain = len(name) <= _LONGEST and not any(sign.isdigit() for sign in name[:2])
     # 'Seller: ________ Buyer: ________' is where both will sign.
     return name if plain and not name.endswith(":") else None
+
+
+_LAST_ASIDE = re.compile(r"\s*\((?P<said>[^()]+)\)$")
+
+
+def _without_terms(name: str) -> str:
+    """'Grelva Cartons (EXW, 3 weeks)' without the terms of its prices; 'Grelva Cartons (North)' is a name."""
+    aside = _LAST_ASIDE.search(name)
+    return name if aside is None or not statements(aside["said"]) else name[: aside.start()]
 
 
 _BEHIND = re.compile(r"(?P<person>[^()]+)\((?P<firm>[^()]+)\)")

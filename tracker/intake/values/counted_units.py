@@ -30,10 +30,15 @@ def thousand_of(found: list[Token], thousand: Found[str], text: str) -> tuple[st
     counted = _counted(found, place)
     if counted is not None and counted.value in _THOUSAND_OF:
         return _THOUSAND_OF[counted.value], counted.after
-    if counted is not None or _is_a_noun(found, place, text):
+    if counted is not None or (_is_a_noun(found, place, text) and not _is_an_initial(thousand, text)):
         after = place + 1 if counted is None else counted.after
         return f"1,000 {text[found[place][1] : found[after - 1][2]]}", after
     return thousand.value, thousand.after
+
+
+def _is_an_initial(thousand: Found[str], text: str) -> bool:
+    """The M of 'M. Trennick' is a person's; 'USD/M. sheets' counts by a word that is known."""
+    return text[thousand.start : thousand.end] == "M" and text[thousand.end : thousand.end + 2] == ". "
 
 
 def count_of(found: list[Token], place: int, text: str) -> tuple[str, int] | None:

@@ -209,14 +209,24 @@ def _labelled_basis(clause: str) -> BasisReading | None:
     'Basis: 1,000 sq ft' may be what basis weights are on.
     """
     label, colon, rest = clause.partition(":")
-    roles = header_roles(label)
-    if not colon or not roles or roles[0].role is not Role.BASIS or roles[0].strength < _PLAINLY:
+    if not colon or not asks_basis(label):
         return None
     unit = basis_text(rest)
     on_area = unit is not None and Basis.MSF in unit.bases and not phrases("price_words").find(label)
     return None if on_area else unit
 
 
+def asks_basis(label: str) -> bool:
+    """'Unit', and 'Prices are per (ton / cwt / MSF)' in a form to be filled in."""
+    label = _CHOICES.sub("", label).strip(" :")
+    roles = header_roles(label)
+    if roles and roles[0].role is Role.BASIS and roles[0].strength >= _PLAINLY:
+        return True
+    ends = any(match.end == len(label) for match in phrases("per").find(label))
+    return ends and bool(phrases("price_words").find(label))
+
+
+_CHOICES = re.compile(r"\([^()]*\)\s*$")
 _PLAINLY = 0.9
 
 
