@@ -161,11 +161,13 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
         return {}
     groups: dict[tuple[Headings | None, tuple[str, ...]], list[tuple[int, Said[Bracket]]]] = {}
     board = columns.of(*_BOARD, *_ACROSS)
+    unsized = 0
     for whole in rows:
         said = _of_row(whole, columns)
         if said is not None:
             told = tuple(whole.cells[column.index].text if column.index in whole.cells else "" for column in board)
             groups.setdefault((whole.row.headings, told), []).append((whole.row.index, said))
+        unsized += said is None
     found: dict[int, Said[KgBracket]] = {}
     if all(len(group) == 1 and group[0][1].value.not_weight == _NO_UNIT for group in groups.values()):
         # One bare 'Qty' a board is what the price was asked for; only several of one board part its order sizes.
@@ -173,7 +175,7 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
     if _quantities_of_lines(columns, [said for group in groups.values() for _, said in group], len(groups)):
         return found
     every = {(one.words, one.value.not_weight) for group in groups.values() for _, one in group}
-    if len(every) == 1 and every.pop()[1] == _NOT_UNDERSTOOD:
+    if not unsized and len(every) == 1 and every.pop()[1] == _NOT_UNDERSTOOD:
         # '1 lot' in every row parts no order sizes either.
         return found
     sized = columns.first(*ORDER_SIZES) is not None

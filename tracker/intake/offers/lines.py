@@ -104,9 +104,9 @@ class TableReader:
         whole = rows if self._read.table.view.passing else list(rows)
         brackets = brackets_of(self._read.columns, whole, self._titles, self._facts)
         rows.go_over()
-        if rows.stated:
+        if rows.stated or rows.charges:
             self._levels = (Level("table rows", tuple(rows.stated), beside=tuple(rows.charges)), *self._levels)
-        self._leads, self._charges_of = rows.leads, rows.charges_of
+        self._leads, self._charges_of, self._charges_below = rows.leads, rows.charges_of, rows.charges_below
         self._footnotes = Footnotes(self._levels, self._read.table)
         self._of_some = OfSomeLines(self._read.table, self._read.columns, self._levels)
         self._row_changes = RowChanges(self._read.table, self._read.columns, self._levels, self._titles)
@@ -207,7 +207,8 @@ class TableReader:
         fill_bracket(draft, bracket)
         borne = borne_by(price, self._offers, whole.cells, columns)
         borne |= relieved_columns(columns, free_for(scope, draft), self._offers)
-        below, load = self._charges_of.get(price.index, ()), load_of(bracket)
+        below = *self._charges_of.get(price.index, ()), *self._charges_below.get(whole.row.index, ())
+        load = load_of(bracket)
         fill_charges(draft, whole.cells, columns, scope, self._facts, borne, below, load)
         drop_told_of_loads(draft, scope, load)
         fill_hidden(draft, self._read.table.view, whole.row.index, price.index)

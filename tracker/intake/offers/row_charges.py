@@ -1,14 +1,16 @@
 """A charge in a row of its own among a table's prices: 'Energy surcharge | | 28' below the boards."""
 
 from collections.abc import Collection, Mapping, Sequence
+from dataclasses import replace
 from decimal import Decimal
 
 from tracker.intake.grid import Cell
 from tracker.intake.offers.price_cell import is_price
+from tracker.intake.offers.row_labels import charge_of_label
 from tracker.intake.values.charge_names import ChargeKind
-from tracker.intake.values.charges import ChargeWords, charge_header, find_charges
+from tracker.intake.values.charges import ChargeWords, find_charges
 from tracker.intake.values.grade import find_grade
-from tracker.intake.values.money import price_unit
+from tracker.intake.values.money import price_text, price_unit
 from tracker.intake.values.numbers import NumberReading
 from tracker.intake.words.lists import phrases
 
@@ -23,7 +25,7 @@ def charge_of_row(label: Cell, figures: Sequence[Cell]) -> ChargeWords | None:
     amounts where the figures differ from one price to the next, or may as well be per cent: then only its being there
     is certain.
     """
-    head = charge_header(label.text)
+    head = charge_of_label(label.text)
     charged = [cell for cell in figures if any(map(str.isdigit, cell.text))]
     if head is None or not charged or phrases("not_charge").find(label.text) or find_grade(label.text) is not None:
         return None
@@ -43,14 +45,18 @@ def with_unit_beside(cells: Mapping[int, Cell], index: int, priced: Collection[i
         return cell
     if price_unit(beside.text) is None and not any(phrases("percent").find(beside.text)) and "%" not in beside.text:
         return cell
-    text = f"{cell.text.strip()} {beside.text.strip()}"
+    unit = price_unit(beside.text)
+    # '41 | ST' is 41 a short ton, as '41/ST' is.
+    joint = "/" if unit is not None and unit.currency is None else " "
+    text = f"{cell.text.strip()}{joint}{beside.text.strip()}"
     return cell._replace(value=text, text=text)
 
 
 def _rate(cell: Cell, head: ChargeWords) -> ChargeWords | None:
     """What one figure says the charge comes to; None where that is not certain."""
     if not isinstance(cell.value, Decimal):
-        return next(iter(find_charges(f"{head.label} {cell.text}")), None)
+        said = next(iter(find_charges(f"{head.label} {cell.text}")), None)
+        return said or (_amount_of(cell.text, head) if head.kind is ChargeKind.OTHER else None)
     by_format = "%" in cell.number_format
     percent = head.percent or by_format
     amount = cell.value * 100 if by_format else cell.value
@@ -58,6 +64,14 @@ def _rate(cell: Cell, head: ChargeWords) -> ChargeWords | None:
         return None
     readings = (NumberReading(amount),)
     return ChargeWords(head.kind, head.label, readings, head.currency, head.basis, percent, as_price=not percent)
+
+
+def _amount_of(text: str, head: ChargeWords) -> ChargeWords | None:
+    """The amount under a name that is no known charge: '0.35/CWT' beside '+ moisture-proof wrap'."""
+    price = price_text(text)
+    if price is None or len(price.amounts) != 1 or price.rest or price.basis is None:
+        return None
+    return replace(head, amounts=price.amounts, currency=price.currency, basis=price.basis)
 
 
 def _is_money(amount: Decimal, head: ChargeWords) -> bool:

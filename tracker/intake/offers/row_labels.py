@@ -1,11 +1,13 @@
 """What the label of a row with figures says that it is, where it is no board: a total, an index, a charge, a term."""
 
+import re
 from enum import StrEnum
 from functools import lru_cache
 
 from tracker.intake.tables.heads import head_of_words
 from tracker.intake.values.caliper import find_calipers
-from tracker.intake.values.charges import charge_header
+from tracker.intake.values.charge_names import ChargeKind
+from tracker.intake.values.charges import ChargeWords, charge_header
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.header import header
 from tracker.intake.values.lengths import measured
@@ -43,9 +45,21 @@ def kind_of_row(label: str) -> RowKind | None:
         return RowKind.SOLD
     if Remark.INDEX in says(label):
         return RowKind.INDEX
-    if charge_header(label) is not None and not _describes_board(label):
+    if charge_of_label(label) is not None and not _describes_board(label):
         return RowKind.CHARGE
     return RowKind.TERM if term_of_row(label) is not None else None
+
+
+def charge_of_label(label: str) -> ChargeWords | None:
+    """The charge that a label names, by its words or by the sign before them: '+ moisture-proof wrap'."""
+    return charge_header(label) or (
+        ChargeWords(ChargeKind.OTHER, label.strip(" +"))
+        if _ADDED.match(label) is not None and not names_board(label) and not names_measure(label)
+        else None
+    )
+
+
+_ADDED = re.compile(r"\s*\+\s*[^\W\d]")
 
 
 def term_of_row(label: str) -> Role | None:

@@ -1,12 +1,13 @@
 """The rows of a table made whole: once-written and merged values filled in, rows that offer nothing taken out."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from functools import cache, lru_cache
 
 from tracker.intake.columns.column import Column, Columns, Kind
 from tracker.intake.grid import Cell
 from tracker.intake.offers.asides import begin_a_group
+from tracker.intake.offers.charge_runs import ChargeRow, ChargeRuns
 from tracker.intake.offers.neighbours import Neighbours
 from tracker.intake.offers.outdated import age_of_cells, columns_beside
 from tracker.intake.offers.row_charges import charge_of_row, has_figure, with_unit_beside
@@ -54,7 +55,8 @@ class Rows:
 
     `stated` are the words of those that tell of the other rows; `leads` the lead times that one of them gives to price
     columns, each with the unit that the row's label names; `charges` those whose figures stand among the prices, and
-    `charges_of` those that stand below some of several prices only, by column.
+    `charges_of` those that stand below some of several prices only, by column, and `charges_below` those that stand
+    below some boards only, by row.
     """
 
     def __init__(self, table: Table, columns: Columns) -> None:
@@ -74,6 +76,8 @@ class Rows:
         self.leads: dict[int, tuple[Cell, LeadUnit | None]] = {}
         self.charges: list[Said[Statement]] = []
         self.charges_of: dict[int, list[Said[ChargeWords]]] = {}
+        self.charges_below: Mapping[int, tuple[Said[ChargeWords], ...]] = {}
+        self._runs = ChargeRuns()
         self._gone_over = False
 
     def go_over(self) -> None:
@@ -83,6 +87,7 @@ class Rows:
 
     def __iter__(self) -> Iterator[WholeRow]:
         self.passed, self.stated, self.leads, self.charges, self.charges_of = {}, [], {}, [], {}
+        self._runs = ChargeRuns()
         held: dict[int, Cell] = {}
         above: dict[int, Cell] = {}
         headings: Headings | None = None
@@ -98,7 +103,12 @@ class Rows:
             cells = self._with_merged_prices(row.index, cells)
             whole = self._filled_in(row, cells, held)
             held = {index: whole[index] for index in self._once if index in whole}
+            self._runs.take_board(row.index, headings)
             yield WholeRow(row, whole, frozenset(cells), doubt)
+        for charged in self._runs.of_all():
+            self.stated.extend((charged.words,) if charged.words is not None else ())
+            self.charges.extend((charged.charge,) if charged.charge is not None else ())
+        self.charges_below = self._runs.of_boards()
         self._gone_over = True
 
     def _with_merged_prices(self, row: int, cells: dict[int, Cell]) -> dict[int, Cell]:
@@ -215,11 +225,10 @@ class Rows:
                 if own is not None:
                     self.charges_of.setdefault(index, []).append(Said(own, at(label), words))
             return
-        self.stated.append(Words(self._table.view.sheet, row.index, label, words))
         figures = [with_unit_beside(cells, index, self._priced) for index in sorted(self._priced) if index in cells]
         charge = charge_of_row(label, figures)
-        if charge is not None:
-            self.charges.append(Said(charge, at(label), words))
+        said = None if charge is None else Said(charge, at(label), words)
+        self._runs.take_charge(ChargeRow(Words(self._table.view.sheet, row.index, label, words), said))
 
     def _label(self, cells: dict[int, Cell]) -> Cell | None:
         """The row's first cell of words."""

@@ -3,6 +3,7 @@
 import re
 from collections.abc import Collection, Iterable
 
+from tracker.intake.offers.named_parts import of_other_parts
 from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
@@ -22,7 +23,8 @@ def sheet_level(read: ReadTable, sheet: ReadSheet, *, alone: bool) -> Level:
     'Rolls, price ex works' over the first table says nothing of the one below 'Sheets 70 x 100 cm' but its currency;
     'GC1, EUR/t, 6 weeks' over the first tells what the GD2 below a title of its own is priced in, and no more. What
     stands over a table further to the right is that table's alone, but for what it is priced in. 'Export, US$ per
-    metric ton' says nothing at all of 'Job lots', and no ton of those whose own title says a ton.
+    metric ton' says nothing at all of 'Job lots', and no ton of those whose own title says a ton; 'Terms for B: …' none
+    of the terms of A.
     """
     own = [words.text for words in read.table.titles]
     others = {words for other in sheet.tables if other is not read for words in other.table.titles}
@@ -31,9 +33,10 @@ def sheet_level(read: ReadTable, sheet: ReadSheet, *, alone: bool) -> Level:
     right = _last_column(read)
     beside = {words for words in others if words.cell.column > right}
     of_parts = {words for words in others if _apart(_parts([words.text]), _parts(own))}
+    named = of_other_parts(sheet.found.texts, read, sheet.tables)
     elsewhere = of_forms | of_boards | beside
     in_units = (others if _says_basis(read.table.titles) else set()) - elsewhere
-    texts = tuple(words for words in sheet.found.texts if words not in elsewhere | in_units | of_parts)
+    texts = tuple(words for words in sheet.found.texts if words not in elsewhere | in_units | of_parts | named)
     kept = tuple(
         said
         for said in _stated(sheet, elsewhere - of_parts)

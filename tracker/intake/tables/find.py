@@ -7,7 +7,6 @@ from tracker.intake.tables.bands import bands_of
 from tracker.intake.tables.body import Body, body_of
 from tracker.intake.tables.broken_heads import with_whole_order_sizes
 from tracker.intake.tables.group_lines import leads_to_groups
-from tracker.intake.tables.header_rows import names_board_and_unit
 from tracker.intake.tables.headless import describes_board_whole, priced_rows
 from tracker.intake.tables.heads import head_of_words, is_bare_number
 from tracker.intake.tables.label_pairs import Pair, pairs_beside, with_pairs
@@ -15,6 +14,7 @@ from tracker.intake.tables.label_units import with_label_units
 from tracker.intake.tables.line_pairs import without_line_pairs
 from tracker.intake.tables.lines_below import with_lines_below
 from tracker.intake.tables.long_forms import said_beside_all
+from tracker.intake.tables.own_rows import belongs_to
 from tracker.intake.tables.segments import segments_of
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
 from tracker.intake.tables.terms_below import with_terms_below
@@ -231,7 +231,7 @@ def _zones(band: View, skipped: set[int]) -> list[Zone]:
         # A row shaped like a data row above it is another data row: long lists are not read for headers.
         if shape in data_shapes and not (zones[-1].across and spread_anew(band, zones[-1], row)):
             continue
-        heads = row not in skipped and not (zones and _parts_its_rows(band, row, zones[-1]))
+        heads = row not in skipped and not (zones and belongs_to(band, row, zones[-1]))
         zone = zone_at(band, row, below) if heads else None
         if zone is not None and leads_to_groups(band, row, below):
             continue
@@ -250,11 +250,6 @@ def _headed_anew(band: View, zone: Zone, row: int) -> Zone | None:
         return None
     again = repeats_axis(band, zone, row) if zone.across else None
     return again or measured_anew(band, zone, row) or priced_anew(band, zone, row)
-
-
-def _parts_its_rows(band: View, row: int, zone: Zone) -> bool:
-    """A board and a price unit, each under a head of the zone above, are a sub-heading of its table."""
-    return names_board_and_unit(band, row) and band.rows[row].keys() <= {column.index for column in zone.columns}
 
 
 def _zones_with_figures(band: View) -> list[Zone]:

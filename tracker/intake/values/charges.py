@@ -224,7 +224,7 @@ def _in_part(part: str) -> ChargeWords | None:
         # 'Bis Ihr Werk' is no condition, though 'bis' may begin one.
         part = part[: match.start] + " " + part[match.end :]
     named = _stated_in(part)
-    if not named or find_grade(part) is not None:
+    if not named or _is_of_some_board(part):
         # 'Energy surcharge 3 % SBS, 2.5 % CRB' is one rate a board, and none for all of them.
         return None
     kind, label = ChargeKind(named[0].value), label_of(part, named)
@@ -235,6 +235,12 @@ def _in_part(part: str) -> ChargeWords | None:
     if percents:
         return ChargeWords(kind, label)
     return _money(part, named, ChargeWords(kind, label))
+
+
+def _is_of_some_board(part: str) -> bool:
+    """It names a board; the 'carton' of '4 % du prix du carton' is any."""
+    grade = find_grade(part)
+    return grade is not None and (grade.tells_board or set(grade.kinds) != {"any_board"})
 
 
 _FIGURE_BEFORE = re.compile(r"\d\s*(?P<gap>[^\d\s.,]{1,6})\s*$")

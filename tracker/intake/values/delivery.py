@@ -3,6 +3,7 @@
 import re
 from dataclasses import dataclass, replace
 from functools import cache, lru_cache
+from itertools import pairwise
 
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, words
@@ -57,7 +58,7 @@ def find_delivery(text: str) -> Delivery | None:
         return Delivery(alone == "delivered", text.strip())
     found = _terms_in(text)
     if not found:
-        return _by_place(text) or _labelled(text) or _included_to_place(text)
+        return _by_place(text) or _from_own_place(text) or _labelled(text) or _included_to_place(text)
     said = {one.value for one in found} - {"port"}
     pieces = " … ".join(text[one.start : one.end] for one in found)
     if len(said) != 1:
@@ -76,6 +77,20 @@ def _by_place(text: str) -> Delivery | None:
         if text[start].isupper() and text[start:end].isalpha() and ends:
             return Delivery(match.value == "delivered", text[match.start : end])
     return None
+
+
+def _from_own_place(text: str) -> Delivery | None:
+    """'Ex our Selhampton warehouse', 'départ notre usine': the vendor's own place, perhaps by its name."""
+    found = phrases("leaves_from").find(text)
+    for lead, place in pairwise(found):
+        between = text[lead.end : place.start].split()
+        if (lead.value, place.value) == ("lead", "place") and len(between) <= _LONGEST_NAME and _are_names(between):
+            return Delivery(False, text[lead.start : place.end])
+    return None
+
+
+def _are_names(words_between: list[str]) -> bool:
+    return all(word[0].isupper() for word in words_between)
 
 
 _COLON = re.compile(r"\s*[:=]\s*")

@@ -1,0 +1,47 @@
+"""Charges in rows of their own below each board are that board's; in one place below all, everybody's."""
+
+import pytest
+
+from tests.intake.sheets import codes, lines
+
+_HEAD = ["Description", "Caliper", "Weight", "Amount", "Per"]
+_SBS = ["SBS C1S", "16 pt", "68 lb/MSF", 1182, "ST"]
+_CUK = ["CUK", "20 pt", "83 lb/MSF", 55.6, "CWT"]
+_URB = ["URB", "28 pt", "98 lb/MSF", 702, "ST"]
+
+
+def charges(*rows):
+    found = lines([["US dollars, f.o.b. mill"], _HEAD, *rows])
+    return [
+        [(charge.label, f"{charge.price:f}", str(charge.basis)) for charge in line.offer.charges]
+        for line in found.values()
+    ]
+
+
+@pytest.mark.parametrize("word", ["freight", "Fracht", "flete", "frakt", "port"])
+def test_each_board_has_those_below_it(word):
+    found = charges(_SBS, [f"+ {word}", None, None, 1.95, "CWT"], _CUK, [f"+ {word}", None, None, 41, "ST"], _URB)
+    assert [[rest for _, *rest in each] for each in found] == [[["1.95", "cwt"]], [["41", "short_ton"]], []]
+
+
+def test_a_name_that_is_no_known_charge_is_one_behind_a_plus():
+    wrap = ["+ moisture-proof wrap", None, None, 0.35, "CWT"]
+    found = charges(_SBS, wrap, _CUK, wrap, _URB)
+    assert [len(each) for each in found] == [1, 1, 0]
+    assert lines([["US dollars"], _HEAD, ["Plus board 16 pt SBS", "16 pt", "68 lb/MSF", 1182, "ST"]])
+
+
+def test_below_all_boards_they_are_everybody_s():
+    assert [len(each) for each in charges(_SBS, _CUK, _URB, ["Freight", None, None, 1.95, "CWT"])] == [1, 1, 1]
+
+
+def test_in_the_midst_of_the_boards_it_is_open_whose_they_are():
+    found = lines([["US dollars, f.o.b. mill"], _HEAD, _SBS, _CUK, ["Freight", None, None, 1.95, "CWT"], _URB]).values()
+    assert all("number-ambiguous" in codes(line) for line in found)
+    assert {line.offer.delivered for line in found} == {False}
+
+
+def test_below_several_boards_without_a_heading_their_sum_is_not_known():
+    rows = [_SBS, _CUK, ["Freight", None, None, 1.95, "CWT"], _URB, ["Freight", None, None, 41, "ST"]]
+    found = list(lines([["US dollars, f.o.b. mill"], _HEAD, *rows]).values())
+    assert ["number-ambiguous" in codes(line) for line in found] == [True, True, False]
