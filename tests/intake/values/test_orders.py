@@ -198,7 +198,7 @@ def test_texts_without_a_minimum(text):
             [("truckload", kg("18143.6948", None)), ("part_load", kg(None, "18143.6948"))],
         ),
         ("Truckload = 40,000 lb", [("truckload", kg("18143.6948", None))]),
-        ("Camion = 24 t, demi-camion = 12 t.", [("truckload", kg(24000, None)), ("part_load", kg(12000, None))]),
+        ("Camion = 24 t, demi-camion = 12 t.", [("truckload", kg(24000, None)), ("half_load", kg(12000, None))]),
         ("Komplettladung: ab 20 t", [("truckload", kg(20000, None))]),
         ("Truckload prices on request", []),
         ("Minimum order 10,000 lb", []),

@@ -8,7 +8,7 @@ from functools import lru_cache
 
 from tracker.intake.columns.column import Column, basis_in_head
 from tracker.intake.values.basis import BasisReading
-from tracker.intake.values.brackets import Bracket, bracket_text, is_bare_order_size
+from tracker.intake.values.brackets import VEHICLES, Bracket, bracket_text, is_bare_order_size
 from tracker.intake.values.header import Header
 from tracker.intake.values.masses import find_mass_units, find_masses
 from tracker.intake.values.numbers import number_readings
@@ -137,7 +137,7 @@ def _load(text: str) -> str | None:
 
     'Skid price' is what a skid of board costs; 'price incl. pallet' says what comes with it.
     """
-    named = {match.value for match in phrases("bracket").find(text)} & {"truckload", "railcar", "part_load"}
+    named = {match.value for match in phrases("bracket").find(text)} & set(VEHICLES)
     if named:
         return None if find_masses(text) else min(named)
     rest = text

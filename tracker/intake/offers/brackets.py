@@ -7,17 +7,17 @@ from decimal import Decimal
 from tracker.intake.columns.breaks import counts_this_order, names_a_stock
 from tracker.intake.columns.cells import order_weight
 from tracker.intake.columns.column import Column, Columns, PriceColumn
-from tracker.intake.columns.order_sizes import BARE
 from tracker.intake.grid import Cell
 from tracker.intake.offers.answered import key_about
 from tracker.intake.offers.bracket_words import bracket_around, brackets_in
 from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.loads_weighed import weighed
 from tracker.intake.offers.order_terms import least_of, ton_of
 from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.tables.table import Headings, Words
-from tracker.intake.values.brackets import PIECES_OR_TONS, Bracket, bracket_text
+from tracker.intake.values.brackets import HALF_LOAD, Bracket, bracket_text
 from tracker.intake.values.brackets_in_kg import KgBracket, joined
 from tracker.intake.values.loads import LOADS
 from tracker.intake.values.masses import Mass
@@ -99,7 +99,8 @@ def _joined(written: tuple[Bracket, ...], facts: FileFacts) -> tuple[KgBracket, 
     if all(map(_counts_sheets, written)):
         counts = joined(tuple(map(_as_count, written)), None, facts.decimal_sign)
         return tuple(count if count.unread else replace(count, of_sheets=True) for count in counts)
-    brackets = tuple(_weighed(bracket, facts) for bracket in written)
+    halves = any(bracket.not_weight == HALF_LOAD for bracket in written)
+    brackets = tuple(weighed(bracket, facts, halves=halves) for bracket in written)
     masses = [mass for bracket in brackets for mass in (bracket.start, bracket.end) if mass is not None]
     tons = {ton_of(mass, facts) for mass in masses if mass.ambiguous_ton}
     ton = tons.pop() if len(tons) == 1 else None
@@ -122,25 +123,6 @@ def _as_count(bracket: Bracket) -> Bracket:
     bounds = (bracket.start, bracket.end)
     start, end = (None if bound is None else replace(bound, units=(MassUnit.KG,)) for bound in bounds)
     return replace(bracket, start=start, end=end, not_weight="")
-
-
-def _weighed(bracket: Bracket, facts: FileFacts) -> Bracket:
-    """A truckload or less than one, in the weight that the file gives a truckload; 'ST' in short tons in pounds; bare
-    figures in the unit that a title gives the order sizes."""
-    if bracket.not_weight == BARE and facts.order_units:
-        return bracket_text(bracket.words, facts.order_units) or bracket
-    if bracket.not_weight == PIECES_OR_TONS and facts.units.pound_file:
-        return replace(bracket, not_weight="")
-    each = facts.loads.get(bracket.not_weight)
-    if each is not None and (bracket.start is not None or bracket.end is not None):
-        start = each.times(bracket.start) if bracket.start is not None else None
-        end = each.times(bracket.end) if bracket.end is not None else None
-        return replace(bracket, start=start, end=end, not_weight="", step=each)
-    if bracket.not_weight in ("truckload", "railcar") and bracket.not_weight in facts.loads:
-        return Bracket(bracket.words, start=facts.loads[bracket.not_weight])
-    if bracket.not_weight == "part_load" and facts.loads.keys() & {"truckload", "part_load"}:
-        return Bracket(bracket.words, start=facts.loads.get("part_load"), end=facts.loads.get("truckload"))
-    return bracket
 
 
 def _answered(bracket: Bracket, kg: KgBracket, facts: FileFacts) -> Bracket:

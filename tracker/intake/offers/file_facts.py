@@ -200,7 +200,7 @@ def _loads(texts: Iterable[str]) -> dict[str, Mass]:
             if definition.weight is not None:
                 found.setdefault(definition.kind, set()).add(definition.weight)
             if definition.begins is not None:
-                found.setdefault("part_load", set()).add(definition.begins)
+                found.setdefault(definition.kind, set()).add(definition.begins)
             if definition.full_load is not None:
                 found.setdefault("truckload", set()).add(definition.full_load)
     return {load: masses.pop() for load, masses in found.items() if len(masses) == 1}

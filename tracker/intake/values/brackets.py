@@ -2,10 +2,11 @@
 
 import re
 from dataclasses import dataclass, replace
+from decimal import Decimal
 from functools import lru_cache
 
 from tracker.intake.values.masses import RANGE_TO, Mass, find_mass_units, mass_text
-from tracker.intake.values.numbers import SPACED_NUMBER, number_readings
+from tracker.intake.values.numbers import SPACED_NUMBER, NumberReading, number_readings
 from tracker.intake.values.ordinals import without_ordinal
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
@@ -33,7 +34,10 @@ class Bracket:
 
 _NUMBER = re.compile(rf"(?<![^\W\d])(?:{SPACED_NUMBER})")
 PIECES_OR_TONS = "pieces_or_tons"
-_LOADS = ("truckload", "railcar", "part_load", "pallet", "roll", "sheets", "other_unit", PIECES_OR_TONS)
+HALF_LOAD = "half_load"
+VEHICLES = ("truckload", "railcar", "part_load", HALF_LOAD)
+"""Loads of a vehicle, and what is less than one."""
+_LOADS = (*VEHICLES, "pallet", "roll", "sheets", "other_unit", PIECES_OR_TONS)
 _NAMED_SIZE = "named_size"
 _COUNTED = ("truckload", "railcar", "pallet", "roll", "sheets", PIECES_OR_TONS)
 # '20+ MT': the sign that means 'and more' stands before the unit.
@@ -72,9 +76,11 @@ def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
         return None
     if not masses:
         # 'Qty (ST)' heads what is ordered, and no price for it; 'Kleinmenge' is a size that only the vendor knows.
+        if len(loads) == 1 and loads[0] in VEHICLES:
+            return _of_one_load(stripped, gaps[0], loads[0])
         unweighed = loads or [word for gap in gaps for word in gap if word == _NAMED_SIZE]
         return Bracket(stripped, not_weight=unweighed[0]) if unweighed and unweighed[0] != PIECES_OR_TONS else None
-    if any(not mass.units for mass in masses) or (loads and loads[0] not in ("truckload", "part_load")):
+    if any(not mass.units for mass in masses) or (loads and loads[0] not in ("truckload", "part_load", HALF_LOAD)):
         return _of_loads(stripped, masses, gaps, loads) if loads else None
     return _from_signs(stripped, masses, gaps, loads)
 
@@ -125,6 +131,17 @@ def _loads_weighed(text: str) -> str | None:
     return counted[2] if counted is not None and named in _LOADS else None
 
 
+def _of_one_load(words: str, signs: list[str], load: str) -> Bracket:
+    """'Truckload', or where an order begins or ends by one: 'less than half a truck', 'from half truck'."""
+    if "below" in signs or "up_to" in signs:
+        return Bracket(words, end=_ONE, end_included="below" not in signs, not_weight=load)
+    begins = load in ("part_load", HALF_LOAD) and {"from", "above"} & set(signs)
+    return Bracket(words, start=_ONE if begins else None, not_weight=load)
+
+
+_ONE = Mass((NumberReading(Decimal(1)),), ())
+
+
 def _of_loads(words: str, masses: list[Mass], gaps: list[list[str]], loads: list[str]) -> Bracket:
     """'2-4 truckloads': how many, to be weighed where the file says what one weighs."""
     counted = loads[0] in _COUNTED and not any(mass.units for mass in masses)
@@ -156,9 +173,10 @@ def _from_signs(words: str, masses: list[Mass], gaps: list[list[str]], loads: li
         return Bracket(words, start=mass)
     if "above" in before or "above" in behind:
         return Bracket(words, start=mass, start_excluded="from" not in behind)
-    if "part_load" in loads:
+    lesser = next((load for load in loads if load in ("part_load", HALF_LOAD)), None)
+    if lesser is not None:
         # 'LTL (10,000 lb)': from there or up to there?
-        return Bracket(words, not_weight="part_load")
+        return Bracket(words, not_weight=lesser)
     return Bracket(words, start=mass, alone=not loads)
 
 

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from tracker.intake.values.basis import BasisReading, bases_side_by_side, basis_span, basis_text, one_of
-from tracker.intake.values.brackets import Bracket, bracket_text
+from tracker.intake.values.brackets import VEHICLES, Bracket, bracket_text
 from tracker.intake.values.caliper import CaliperReading, caliper_unit, find_calipers
 from tracker.intake.values.currency import CurrencyReading, find_currencies
 from tracker.intake.values.delivery import Delivery, find_delivery
@@ -76,10 +76,13 @@ def header(text: str) -> Header:
     if ream is not None and len(weights) != 1:
         weights = (WeightUnit.LB_3000FT2,) if ream.msf == _USUAL_REAM else ()
     roles = header_roles(text)
-    measured = not (roles and roles[0].role in (Role.PROPERTY, Role.YIELD)) and not weighs_a_package(text)
     by_pallet = _size_of_pallets(text, basis) if currency is None else None
     bracket = by_pallet or bracket_text(text)
-    by_load = bracket is not None and bracket.not_weight in ("truckload", "railcar", "part_load")
+    if bracket is not None and not bracket.alone:
+        # 'Moins de 5 t' is no 'main'.
+        roles = tuple(reading for reading in roles if reading.role is not Role.PROPERTY)
+    measured = not (roles and roles[0].role in (Role.PROPERTY, Role.YIELD)) and not weighs_a_package(text)
+    by_load = bracket is not None and bracket.not_weight in VEHICLES
     ordered = by_pallet is not None or by_load
     return Header(
         text=text,

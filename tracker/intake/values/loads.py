@@ -4,18 +4,18 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
-from tracker.intake.values.brackets import Bracket, bracket_text
+from tracker.intake.values.brackets import HALF_LOAD, VEHICLES, Bracket, bracket_text
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.masses import Mass, mass_text
 from tracker.intake.words.lists import phrases
 
-LOADS = ("truckload", "railcar", "part_load", "pallet", "roll")
+LOADS = (*VEHICLES, "pallet", "roll")
 """What an order may be counted in, and weighed only where the file says what one weighs."""
 
 
 @dataclass(frozen=True, slots=True)
 class LoadDefinition:
-    """A kind of load ('truckload', 'part_load', 'pallet', 'roll').
+    """A kind of load ('truckload', 'part_load', 'half_load', 'pallet', 'roll').
 
     Either its `bracket` of weights, or what `each` of them weighs.
     """
@@ -34,19 +34,20 @@ class LoadDefinition:
 
     @property
     def begins(self) -> Mass | None:
-        """Where a part load begins that also ends: 'LTL = 10,000 to 42,000 lb'."""
-        if self.kind != "part_load" or self.bracket is None or self.bracket.end is None:
+        """Where a part load begins that also ends, or half a load: 'LTL: 10,000-42,000 lb', 'half truck: 12 t+'."""
+        if self.bracket is None or not (self.kind == HALF_LOAD or (self.kind == "part_load" and self.bracket.end)):
             return None
-        return self.bracket.start
+        return None if self.bracket.alone else self.bracket.start
 
     @property
     def full_load(self) -> Mass | None:
         """Where a full load begins: 'full load = 24 t and more', 'part load = under 24 t'."""
         if self.bracket is None or self.bracket.alone:
             return None
-        return (
-            self.bracket.start if self.kind == "truckload" else self.bracket.end if self.kind == "part_load" else None
-        )
+        if self.kind == "truckload":
+            return self.bracket.start
+        ends = self.kind == "part_load" or (self.kind == HALF_LOAD and self.bracket.start is not None)
+        return self.bracket.end if ends else None
 
 
 _SIGN = re.compile(r"\s*(?:[:=]|-\s|–\s)\s*")

@@ -4,6 +4,7 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
+from tracker.intake.values.brackets import HALF_LOAD
 from tracker.intake.values.charge_names import charges_named
 from tracker.intake.values.charges import ChargeWords, find_charges
 from tracker.intake.values.clauses import clauses
@@ -12,7 +13,8 @@ from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found
 
 PART_LOAD = "part_load"
-_LOADS = ("truckload", "railcar", PART_LOAD)
+_LOADS = {"truckload": "truckload", "railcar": "railcar", PART_LOAD: PART_LOAD, HALF_LOAD: PART_LOAD}
+"""By the words for them; half a load is less than one."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,7 +37,7 @@ def _in_clause(clause: str) -> LoadCharge | None:
     charged = [part for part in _COMMA.split(clause) if charges_named(part)]
     named = _loads_in(charged[0]) if len(charged) == 1 else []
     # 'Energy surcharge 3 % (full load 24 t)' says what a load weighs.
-    if {match.value for match in named} != {PART_LOAD} or find_masses(charged[0]):
+    if {_LOADS[match.value] for match in named} != {PART_LOAD} or find_masses(charged[0]):
         return None
     signs = list(charged[0])
     for match in named:
@@ -62,5 +64,5 @@ def _with_amount(text: str) -> list[ChargeWords]:
 @lru_cache(maxsize=4096)
 def load_named(words: str) -> str:
     """The kind of load that an order size is called by; '' where by none, or by two."""
-    named = {match.value for match in _loads_in(words)}
+    named = {_LOADS[match.value] for match in _loads_in(words)}
     return named.pop() if len(named) == 1 else ""

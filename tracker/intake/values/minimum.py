@@ -4,7 +4,7 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
-from tracker.intake.values.brackets import bracket_text
+from tracker.intake.values.brackets import VEHICLES, bracket_text
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.lead import in_figures
@@ -12,7 +12,7 @@ from tracker.intake.values.masses import Mass, find_masses
 from tracker.intake.words.lists import phrases
 
 _SLASH = re.compile(r"\s*/\s*([^\W\d]+)")
-_LOADS = frozenset({"truckload", "railcar", "part_load", "pallet", "roll"})
+_LOADS = frozenset({*VEHICLES, "pallet", "roll"})
 _COMMA = re.compile(r",(?!\d)")
 
 

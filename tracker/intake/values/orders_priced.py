@@ -7,6 +7,7 @@ from tracker.intake.values.clauses import clauses
 from tracker.intake.values.masses import find_masses
 from tracker.intake.values.minimum import find_minimum
 from tracker.intake.values.tax import tax_included
+from tracker.intake.values.worded_brackets import names_one_quantity
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 
@@ -48,5 +49,5 @@ def _begins_with_an_order_size(text: str) -> Bracket | None:
         rest = text[end:].lstrip(" )")
         bracket = bracket_text(text[:end].rstrip(" ,(")) if not rest or not rest[0].isalnum() else None
         if bracket is not None and (bracket.start or bracket.end) and not bracket.alone and not bracket.not_weight:
-            return bracket
+            return None if names_one_quantity(bracket) else bracket
     return None

@@ -1,6 +1,7 @@
 """Order sizes behind words that are none of their own: 'Kleinmenge (< 1 t)', 'Small lots up to 5 t'."""
 
 from tracker.intake.values.brackets import Bracket, bracket_text
+from tracker.intake.words.lists import phrases
 
 _MOST_WORDS_BEFORE = 5
 
@@ -8,7 +9,7 @@ _MOST_WORDS_BEFORE = 5
 def bracket_behind_words(text: str) -> Bracket | None:
     """The order size in weight that a text ends with, behind a few words without figures; None where it ends in none.
 
-    A bare weight ('Sorte A 5 t') is no order size.
+    A bare weight ('Sorte A 5 t') is no order size, nor is what one of something weighs ('Tonne von 1.000 kg').
     """
     words = text.split()
     for start in range(min(len(words), _MOST_WORDS_BEFORE + 1)):
@@ -16,5 +17,25 @@ def bracket_behind_words(text: str) -> Bracket | None:
             return None
         bracket = bracket_text(" ".join(words[start:]))
         if bracket is not None and not bracket.alone and not bracket.not_weight:
-            return bracket
+            weighed = names_one_quantity(bracket) and _ends_in_what_is_weighed(" ".join(words[:start]))
+            return None if weighed else bracket
     return None
+
+
+def names_one_quantity(bracket: Bracket) -> bool:
+    """'De 1.000 kg' and 'von 5 t': what a tonne, a reel or the one order weighs; by themselves no size begins there."""
+    if bracket.end is not None or bracket.start_excluded:
+        return False
+    begins = (match for match in phrases("bracket").find(bracket.words) if match.value == "from")
+    said = [phrases("of_a_quantity").whole(bracket.words[match.start : match.end]) for match in begins]
+    return bool(said) and None not in said
+
+
+def _ends_in_what_is_weighed(before: str) -> bool:
+    """'EUR la tonne', 'en bobines'."""
+    rest = before.rstrip(" (")
+    named = [*phrases("basis").find(rest), *(one for one in phrases("bracket").find(rest) if one.value in _WEIGHED)]
+    return any(match.end == len(rest) for match in named)
+
+
+_WEIGHED = ("pallet", "roll")
