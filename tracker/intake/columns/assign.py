@@ -23,6 +23,7 @@ from tracker.intake.columns.breaks import breaks_of_boards, sizes_among_quantiti
 from tracker.intake.columns.candidates import candidates_of
 from tracker.intake.columns.column import Column, Columns, vendor_in_head
 from tracker.intake.columns.corner_units import with_corner_unit
+from tracker.intake.columns.counted_sizes import counted_sizes
 from tracker.intake.columns.days import told_from_payment, waiting
 from tracker.intake.columns.fits import fit
 from tracker.intake.columns.forms import told_apart_by_form, told_apart_by_load
@@ -79,6 +80,7 @@ def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
     columns = weighed_by_figures(columns, samples)
     columns = units_of_quantities(counts_of_units(columns, samples))
     columns = with_units_of_the_list(without_quantities(columns, samples), samples)
+    columns = counted_sizes(columns, samples, table)
     columns = sizes_among_quantities(breaks_of_boards(without_steps(columns, table), table), table)
     columns = [no_charge_as_high(starts_a_discount(column, columns), columns, samples) for column in columns]
     columns = built_up(columns)

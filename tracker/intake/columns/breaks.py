@@ -40,15 +40,20 @@ def sizes_among_quantities(columns: list[Column], table: Table) -> list[Column]:
     What is bought in a year is no size of one order, though prices go by it: its head says so, and it is asked about.
     """
     held = [column for column in columns if column.role is Role.STOCK]
-    prices = [column for column in columns if column.role in PRICE_ROLES]
-    if len(held) != 1 or not prices or any(column.role in (*ORDER_SIZES, Role.MINIMUM) for column in columns):
-        return columns
-    boards = list(_by_board(table, [column.index for column in columns if column.role not in _NOR_QUANTITIES]))
-    several = [rows for rows in boards if len(rows) > 1]
-    steps = sum(len(rows) - 1 for rows in several)
-    if steps < _FEWEST_STEPS or not all(_are_breaks(table, rows, held[0], prices[0]) for rows in several):
+    if len(held) != 1 or not cheaper_by_the_figure(held[0], columns, table):
         return columns
     return [replace(column, role=Role.BRACKET) if column is held[0] else column for column in columns]
+
+
+def cheaper_by_the_figure(held: Column, columns: list[Column], table: Table) -> bool:
+    """Each board comes several times, the cheaper the higher this column's figure, and no other gives order sizes."""
+    prices = [column for column in columns if column.role in PRICE_ROLES]
+    if not prices or any(column.role in (*ORDER_SIZES, Role.MINIMUM) for column in columns):
+        return False
+    tell = [column.index for column in columns if column is not held and column.role not in _NOR_QUANTITIES]
+    several = [rows for rows in _by_board(table, tell) if len(rows) > 1]
+    steps = sum(len(rows) - 1 for rows in several)
+    return steps >= _FEWEST_STEPS and all(_are_breaks(table, rows, held, prices[0]) for rows in several)
 
 
 _NOR_QUANTITIES = _TELL_NO_BOARD | {Role.STOCK}

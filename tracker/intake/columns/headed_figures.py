@@ -5,6 +5,8 @@ from collections.abc import Sequence
 from tracker.intake.columns.column import Column, vendor_in_head
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import Head, head_of, looks_priced
+from tracker.intake.values.brackets import is_bare_order_size, is_open_figure
+from tracker.intake.values.counted_orders import counts_orders
 from tracker.intake.values.header import Header
 from tracker.intake.values.money import price_text
 from tracker.intake.values.roles import CHARGES, MEASURES, ON_TOP, ORDER_SIZES, Role
@@ -39,7 +41,7 @@ def spreads_values(column: Column) -> bool:
     if lowest is None or lowest.across == "period":
         return False
     for head, said in zip(heads, column.said, strict=True):
-        if head is not None and head.named and head.role in NEVER_PRICES and not says_delivery(said):
+        if head is not None and head.named and head.role in NEVER_PRICES and not _heads_values(said, column):
             return False
         if head is not None and not head.named and _charged_for(said):
             # 'Freight 18 pt' is what 18 pt costs to carry.
@@ -57,6 +59,13 @@ def spreads_values(column: Column) -> bool:
             # A sub-heading 'GC1' right below the head 'g/m²' does not make prices of the weights.
             return False
     return bool(lowest.across) or lowest.number is not None
+
+
+def _heads_values(said: Header, column: Column) -> bool:
+    """'Antal ark' over '500–2 499' counts what is ordered, though by itself it tells how board is packed."""
+    lowest = column.said[-1]
+    counted = counts_orders(said.text) and said is not lowest
+    return says_delivery(said) or (bool(counted) and (is_bare_order_size(lowest.text) or is_open_figure(lowest.text)))
 
 
 def _in_a_measures_unit(said: Header) -> bool:

@@ -8,7 +8,8 @@ from functools import lru_cache
 
 from tracker.intake.columns.column import Column, basis_in_head
 from tracker.intake.values.basis import BasisReading
-from tracker.intake.values.brackets import VEHICLES, Bracket, bracket_text, is_bare_order_size
+from tracker.intake.values.brackets import VEHICLES, Bracket, bracket_text, is_bare_order_size, is_open_figure
+from tracker.intake.values.counted_orders import counted_size, counts_orders
 from tracker.intake.values.header import Header
 from tracker.intake.values.masses import find_mass_units, find_masses
 from tracker.intake.values.numbers import number_readings
@@ -60,12 +61,17 @@ def _bare_order_size(column: Column) -> tuple[int | None, Bracket | None]:
     if lowest is None:
         return None, None
     level, units = len(column.said) - 1, _order_units(above)
+    counted = next((kind for head in reversed(above) if (kind := counts_orders(head.text))), "")
+    size = _counted(lowest.text, counted, above) if counted and not units else None
+    if size is not None:
+        return level, size
     bracket = bracket_text(lowest.text, units) if units else None
     if bracket is not None and not bracket.alone:
         return level, bracket
-    if number_readings(lowest.text):
+    if number_readings(lowest.text) and not is_open_figure(lowest.text):
         return _bare_figure(level, lowest.text, bracket, above)
-    if units or not is_bare_order_size(lowest.text) or any(_spreads_board(head) for head in above):
+    bare = is_bare_order_size(lowest.text) or is_open_figure(lowest.text)
+    if units or not bare or any(_spreads_board(head) for head in above):
         return None, None
     return level, Bracket(lowest.text, not_weight=BARE)
 
@@ -79,10 +85,22 @@ def _bare_figure(
         return None, None
     if bracket is None or bracket.start is None:
         return level, Bracket(text, not_weight="figure without a unit")
+    return level, replace(_ended(bracket, named), alone=False)
+
+
+def _ended(size: Bracket, named: Header) -> Bracket:
+    """'5000' under 'up to' ends there."""
     ends = {match.value for match in phrases("bracket").find(named.text)} & {"below", "up_to"}
     if ends or named.role is Role.BELOW_QUANTITY:
-        bracket = replace(bracket, start=None, end=bracket.start, end_included="up_to" in ends)
-    return level, replace(bracket, alone=False)
+        return replace(size, start=None, end=size.start, end_included="up_to" in ends)
+    return size
+
+
+def _counted(text: str, kind: str, above: Sequence[Header]) -> Bracket | None:
+    """'2,000–9,999' and '500' under 'Sheets ordered'."""
+    size = counted_size(text, kind)
+    bare = size is not None and number_readings(text)
+    return _ended(size, next(head for head in reversed(above) if counts_orders(head.text))) if size and bare else size
 
 
 _NAMES = 0.55

@@ -39,6 +39,7 @@ from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.lead import LeadTime
 from tracker.intake.values.lead_sentences import lead_in_remark
 from tracker.intake.values.list_age import Age, age_of_name
+from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.values.statements import Remark, says
 from tracker.intake.values.tax import tax_included
@@ -230,6 +231,7 @@ def _is_a_sign(word: str) -> bool:
 def _price_column(column: Column, kind: Kind, axes: Axes) -> PriceColumn:
     grade, grade_words = _grade_across(column)
     bracket_level, bracket = order_size(column)
+    of_board = _without_bare_size(column, bracket_level)
     return PriceColumn(
         column,
         kind,
@@ -238,8 +240,8 @@ def _price_column(column: Column, kind: Kind, axes: Axes) -> PriceColumn:
         lead=next(filter(None, (_lead(head.text) for head in column.said)), None) or lead_of_group(column),
         bracket=bracket,
         bracket_head=None if bracket_level is None else column.heads[bracket_level],
-        caliper=axes.caliper(column),
-        weights=axes.weights(column),
+        caliper=axes.caliper(of_board),
+        weights=axes.weights(of_board),
         sheets=next((head.sheet_sizes for head in column.said if head.sheet_sizes), ()),
         grade=grade,
         grade_words=grade_words,
@@ -247,6 +249,14 @@ def _price_column(column: Column, kind: Kind, axes: Axes) -> PriceColumn:
         label=label_of(column),
         indicative=any(Remark.INDICATIVE in says(head.text) for head in column.said),
     )
+
+
+def _without_bare_size(column: Column, level: int | None) -> Column:
+    """The column without the head '5,000' or '10 000–' that is its order size, and so no caliper or weight of board."""
+    if level is None or not number_readings(column.said[level].text):
+        return column
+    heads, said = ((*of[:level], *of[level + 1 :]) for of in (column.heads, column.said))
+    return replace(column, heads=heads, said=said)
 
 
 def _grade_across(column: Column) -> tuple[GradeReading | None, str]:

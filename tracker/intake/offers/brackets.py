@@ -19,6 +19,7 @@ from tracker.intake.offers.scope import Scope
 from tracker.intake.tables.table import Headings, Words
 from tracker.intake.values.brackets import HALF_LOAD, Bracket, bracket_text
 from tracker.intake.values.brackets_in_kg import KgBracket, joined
+from tracker.intake.values.counted_orders import counted_in, counted_size, in_whole
 from tracker.intake.values.loads import LOADS
 from tracker.intake.values.masses import Mass
 from tracker.intake.values.numbers import NumberReading, number_readings
@@ -121,7 +122,7 @@ def _is_a_count(words: str) -> bool:
 def _as_count(bracket: Bracket) -> Bracket:
     """A number of sheets as if each weighed a kilogram: what it weighs is for the board to say."""
     bounds = (bracket.start, bracket.end)
-    start, end = (None if bound is None else replace(bound, units=(MassUnit.KG,)) for bound in bounds)
+    start, end = (None if bound is None else in_whole(replace(bound, units=(MassUnit.KG,))) for bound in bounds)
     return replace(bracket, start=start, end=end, not_weight="")
 
 
@@ -151,7 +152,7 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
             groups.setdefault((whole.row.headings, told), []).append((whole.row.index, said))
         unsized += said is None
     found: dict[int, Said[KgBracket]] = {}
-    if all(len(group) == 1 and group[0][1].value.not_weight == _NO_UNIT for group in groups.values()):
+    if all(len(group) == 1 and _is_bare(group[0][1].value) for group in groups.values()):
         # One bare 'Qty' a board is what the price was asked for; only several of one board part its order sizes.
         return found
     if _quantities_of_lines(columns, [said for group in groups.values() for _, said in group], len(groups)):
@@ -170,6 +171,11 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
             stated = len(group) == 1 and kg.of_sheets and _is_a_count(said.words)
             found[index] = Said(replace(kg, stated=stated), said.where, said.words)
     return found
+
+
+def _is_bare(size: Bracket) -> bool:
+    """A figure that no unit of weight stands by: '2500', also where it counts sheets."""
+    return size.not_weight == _NO_UNIT or (bool(size.not_weight) and bool(number_readings(size.words)))
 
 
 def _quantities_of_lines(columns: Columns, said: Sequence[Said[Bracket]], boards: int) -> bool:
@@ -242,6 +248,10 @@ def _bracket(cell: Cell, column: Column) -> Bracket:
     words = cell.text.strip()
     if column.role is Role.BRACKET and names_a_stock(column):
         return Bracket(words, not_weight=_NOT_UNDERSTOOD)
+    counted = counted_in(column.text) if not column.mass_units else ""
+    size = counted_size(words, counted) if counted else None
+    if size is not None:
+        return size
     if isinstance(cell.value, Decimal):
         if not column.mass_units:
             return Bracket(words, not_weight=_NO_UNIT)

@@ -1,5 +1,6 @@
 """Whether a row of cells heads a table: its words name what stands below, or one property of board is spread across."""
 
+from collections.abc import Iterable
 from decimal import Decimal
 from itertools import pairwise
 
@@ -8,7 +9,9 @@ from tracker.intake.tables.heads import AXIS_ROLES, Head, head_of, is_bare_numbe
 from tracker.intake.tables.letterheads import is_letterhead
 from tracker.intake.tables.numbered import counted_prices, priced_years
 from tracker.intake.tables.view import View
+from tracker.intake.values.brackets import bracket_text, is_bare_order_size, is_open_figure
 from tracker.intake.values.caliper import bare_caliper
+from tracker.intake.values.counted_orders import counts_orders
 from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.money import price_unit
 from tracker.intake.values.numbers import number_readings
@@ -94,10 +97,15 @@ def heads_of(view: View, row: int) -> list[Head] | None:
     counted = counted_prices(cells) | priced_years(cells)
     for cell in view.rows[row].values():
         head = counted.get(cell) or head_of(cell)
-        if head is None or len(cell.text) > _LONGEST_HEAD:
+        if head is None or len(cell.text) > _LONGEST_HEAD or (is_open_figure(cell.text) and not _sized(cells)):
             return None
         heads.append(head)
     return heads
+
+
+def _sized(cells: Iterable[Cell]) -> bool:
+    """Some cell of the row is an order size by itself, so that the '10 000–' beside it is one."""
+    return any(is_bare_order_size(cell.text) or bracket_text(cell.text) is not None for cell in cells)
 
 
 def _bare_numbers_head(view: View, row: int, heads: list[Head]) -> bool:
@@ -180,7 +188,8 @@ def under_axis(view: View, main: int, row: int) -> bool:
         head.number for cell in cells.values() if (head := head_of(cell)) is not None and head.number is not None
     ]
     said = {reading.role for reading in header_roles(word.text)} if word is not None else set()
-    return bool(said & _SPREAD) and all(a < b for a, b in pairwise(numbers))
+    spread = bool(said & _SPREAD) or (word is not None and bool(counts_orders(word.text)))
+    return spread and all(a < b for a, b in pairwise(numbers))
 
 
 def _covering(view: View, row: int, column: int) -> Cell | None:

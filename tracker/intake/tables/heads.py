@@ -7,7 +7,7 @@ from functools import lru_cache
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.periods import YEAR, is_period
-from tracker.intake.values.brackets import Bracket, bracket_text, is_bare_order_size
+from tracker.intake.values.brackets import Bracket, bracket_text, is_bare_order_size, is_open_figure
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.formats import format_words
 from tracker.intake.values.header import Header, header, without_unit
@@ -116,6 +116,8 @@ def is_bare_number(cell: Cell) -> bool:
 def head_of_words(text: str) -> Head | None:
     """A text as a head; None for one that holds a price or says nothing."""
     readings = number_readings(text)
+    if is_open_figure(text):
+        return Head(across="bracket")
     if len(readings) == 1 and not YEAR.fullmatch(text.strip()):
         return Head(number=readings[0].value)
     if (_is_money(text) or _begins_with_money(text)) and not _is_price_of_a_year(text):

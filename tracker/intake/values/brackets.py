@@ -61,6 +61,10 @@ def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
     if weighed is not None:
         bracket = bracket_text(weighed, units)
         return None if bracket is None else replace(bracket, words=stripped)
+    opened = _OPEN_END.sub(" +", stripped)
+    if opened != stripped and (units or find_mass_units(stripped)):
+        bracket = bracket_text(opened, units)
+        return None if bracket is None else replace(bracket, words=stripped)
     for exclusive in reversed(phrases("exclusive_end").find(stripped)):
         stripped = f"{stripped[: exclusive.start]} {stripped[exclusive.end :]}".replace("( )", " ")
     both = _in_two_units(stripped, units)
@@ -116,9 +120,19 @@ def _is_a_year(text: str, masses: list[Mass], gaps: list[list[str]]) -> bool:
     return set(masses[0].units) <= {MassUnit.SHORT_TON, MassUnit.TONNE}
 
 
+_OPEN_END = re.compile(r"(?<=[^\W_])\s?[-–—]$")
+"""'10 t –' and '10 000–', where nothing follows; the sign of '1.240,-' and '850:-' is one of money."""
+_OPEN_FIGURE = re.compile(rf"\s*(?:{SPACED_NUMBER})\s?[-–—]\s*")
+
+
+def is_open_figure(text: str) -> bool:
+    """'10 000–': the last of a row of order sizes, and anywhere else a price as likely."""
+    return _OPEN_FIGURE.fullmatch(text) is not None
+
+
 def is_bare_order_size(text: str) -> bool:
     """'< 5', '5 - 20' or '40,000 and over': an order size whose unit stands elsewhere, or nowhere."""
-    if find_mass_units(text):
+    if find_mass_units(text) or is_open_figure(text):
         return False
     bracket = bracket_text(text, (MassUnit.KG,))
     return bracket is not None and not bracket.alone and not bracket.not_weight

@@ -1,0 +1,51 @@
+"""What the head over a row of order sizes says these count: 'Sheets ordered', 'Anzahl Rollen', 'Cantidad de hojas'."""
+
+from dataclasses import replace
+from functools import lru_cache
+
+from tracker.intake.values.brackets import Bracket, bracket_text
+from tracker.intake.values.currency import find_currencies
+from tracker.intake.values.masses import Mass
+from tracker.intake.words.lists import phrases
+from tracker.trade.quantities import MassUnit
+
+_KINDS = frozenset({"sheets", "roll", "pallet", "truckload"})
+
+
+@lru_cache(maxsize=4096)
+def counts_orders(text: str) -> str:
+    """The kind of piece or load that a head counts orders in; '' for none, for two, and where it is about money.
+
+    'Sheets' alone may be how the board comes, and 'Sheets per pallet' how it is packed.
+    """
+    counted = {match.value for match in phrases("bracket").find(text)} & _KINDS
+    whole = phrases("counted_orders").whole(text)
+    bounds = any(match.value in ("from", "below", "up_to") for match in phrases("bracket").find(text))
+    named = any(match.value == "any" for match in phrases("counted_orders").find(text))
+    said = bounds or named or phrases("order_words").find(text)
+    if find_currencies(text) or phrases("price_words").find(text):
+        return ""
+    if whole is not None and whole in _KINDS:
+        return whole
+    return counted.pop() if len(counted) == 1 and said else ""
+
+
+def counted_in(text: str) -> str:
+    """The same of the head over a column of order sizes, where 'Rolls' alone says so."""
+    alone = phrases("bracket").whole(text)
+    return counts_orders(text) or (alone if alone in _KINDS else "")
+
+
+def counted_size(text: str, kind: str) -> Bracket | None:
+    """A figure, or where it begins or ends, as so many of a kind: '2,000–9,999', '10 000–', 'ab 5.000'."""
+    size = bracket_text(text, (MassUnit.KG,))
+    if size is None or size.not_weight or any(match.value == "kg" for match in phrases("basis").find(text)):
+        return None
+    start, end = (None if bound is None else in_whole(replace(bound, units=())) for bound in (size.start, size.end))
+    return replace(size, start=start, end=end, alone=False, not_weight=kind)
+
+
+def in_whole(count: Mass) -> Mass:
+    """Sheets and rolls are ordered whole, so '50,000' is no fifty written to the third place."""
+    whole = tuple(amount for amount in count.amounts if int(amount.value.as_tuple().exponent) >= 0)
+    return replace(count, amounts=whole) if whole else count
