@@ -92,6 +92,12 @@ def _announces(text: str) -> bool:
     return False
 
 
+def said_to_be_over(head: str) -> bool:
+    """'Q1/26 (alt)', 'Old': a time, that its price is old, and nothing else."""
+    ages = {match.value for match in phrases("price_ages").find(head)}
+    return ages == {"old"} and not any(map(str.isalpha, _without_ages(head)))
+
+
 def _without_ages(text: str) -> str:
     """A head's words but for times and for what says that its price is old or in force."""
     for match in reversed(phrases("price_ages").find(text)):
@@ -140,10 +146,19 @@ def told_apart_by_time(heads: Sequence[str]) -> bool:
     if len(set(map(_plainly, heads))) < 2 or any(until_in_head(head) for head in heads):
         return False
     aged = any(phrases("price_ages").find(head) for head in heads)
-    without = {_without_ages(_without_days(head) if aged else without_dates(head)) for head in heads}
+    alike: dict[str, set[str]] = {}
+    for head in heads:
+        alike.setdefault(_without_ages(_without_days(head) if aged else without_dates(head)), set()).add(_plainly(head))
     # 'Price' beside 'Price from 1 July' holds until then; what stands beside 'Price 2026' is told elsewhere.
     dated = any(find_dates(head) or (aged and _DAY.search(head)) for head in heads)
-    return len(without) == 1 and (dated or not without & set(map(_plainly, heads)))
+    if len(alike) == 1:
+        return dated or not alike.keys() & set(map(_plainly, heads))
+    # 'East Q1 | East Q2 | West Q2': of one of two places it is asked as well.
+    now = any(
+        not words and {match.value for head in group for match in phrases("price_ages").find(head)} == {"in_force"}
+        for words, group in alike.items()
+    )
+    return not now and any(len(group) > 1 and words not in group for words, group in alike.items())
 
 
 def before_the_new(kinds: Mapping[Column, Kind], columns: Columns) -> list[Column]:

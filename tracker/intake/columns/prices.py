@@ -18,6 +18,7 @@ from tracker.intake.columns.in_force import (
     marked_as_old,
     of_earlier_years,
     place_in_force,
+    said_to_be_over,
     starts_an_index,
     told_apart_by_time,
 )
@@ -81,6 +82,7 @@ def price_columns(
         unexplained = withheld_figures(columns, samples, (*titles, *above))
     kinds |= dict.fromkeys(unexplained, Kind.OFFER)
     found = Columns((), {role: tuple(one for one in held if one not in unexplained) for role, held in by_role.items()})
+    kinds |= dict.fromkeys(_over(kinds), Kind.PREVIOUS)
     kinds |= dict.fromkeys(before_the_new(kinds, found), Kind.PREVIOUS)
     kinds |= dict.fromkeys(before_the_announced(kinds, (*titles, *above)), Kind.PREVIOUS)
     axes = Axes([column for column in columns if column not in kinds and column.said], (*titles, *above))
@@ -101,6 +103,13 @@ def price_columns(
     found.by_role = without_chosen_vendors(_without_prices(without_sizes(found, sizes), kinds), found.prices)
     found.doubt = _doubt(found, unsure)
     return found
+
+
+def _over(kinds: Mapping[Column, Kind]) -> list[Column]:
+    """'Q1 (old) | Q2 (old) | New': the old ones, where another is offered beside them."""
+    offers = [column for column, kind in kinds.items() if kind is Kind.OFFER]
+    old = [column for column in offers if said_to_be_over(column.text)]
+    return old if len(old) < len(offers) else []
 
 
 def _unexplained(price: PriceColumn) -> PriceColumn:

@@ -10,7 +10,7 @@ from tracker.intake.columns.headed_figures import heads_delivered, mostly_priced
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import looks_priced
 from tracker.intake.tables.periods import is_period, without_periods
-from tracker.intake.values.dates import find_dates
+from tracker.intake.values.dates import find_dates, without_dates
 from tracker.intake.values.header import Header
 from tracker.intake.values.money import price_text
 from tracker.intake.values.numbers import number_readings
@@ -61,7 +61,7 @@ def from_a_day(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]])
         column
         for column in columns
         if column.role in (None, Role.VALID_FROM) and column.said
-        and any(names(column.said[-1].text) for names in (_names_a_start, _names_an_offer, _names_today))
+        and any(names(_above_periods(column)) for names in (_names_a_start, _names_an_offer, names_now))
         and mostly_priced(samples[column.index])
     ]  # fmt: skip
 
@@ -75,8 +75,27 @@ def _names_an_offer(text: str) -> bool:
     return phrases("price_words").whole(without_periods(text).strip(" /-,")) is not None
 
 
-def _names_today(text: str) -> bool:
-    return phrases("today").whole(text) is not None
+def names_now(text: str) -> bool:
+    """'Now', 'Current', 'In force from 1 July 2026': the price to pay, and nothing else."""
+    if phrases("today").whole(text) is not None:
+        return True
+    rest = without_dates(text)
+    said = [*phrases("price_ages").find(rest), *phrases("since").find(rest)]
+    others = list(rest)
+    for match in said:
+        others[match.start : match.end] = " " * (match.end - match.start)
+    ages = {match.value for match in phrases("price_ages").find(text)}
+    return ages == {"in_force"} and not any(map(str.isalpha, without_periods("".join(others))))
+
+
+def _above_periods(column: Column) -> str:
+    """The lowest head that is more than a time: 'In force' over 'Jul 2026'."""
+    return next((head.text for head in reversed(column.said) if not is_period(head.text)), column.said[-1].text)
+
+
+def _dated_price(column: Column) -> bool:
+    """'Gültig ab 1. Juli 2026' over 'Jul 2026' and figures heads what is paid from that day on, and no days."""
+    return column.role is Role.VALID_FROM and len(column.said) > 1 and is_period(column.said[-1].text)
 
 
 def unnamed_figures(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
@@ -89,7 +108,7 @@ def unnamed_figures(columns: Sequence[Column], samples: Mapping[int, Sequence[Ce
     found = [
         column
         for column in columns
-        if column.role in roles and column.heads and samples[column.index]
+        if (column.role in roles or _dated_price(column)) and column.heads and samples[column.index]
         and not is_period(column.text)
         and 2 * sum(looks_priced(cell) for cell in samples[column.index]) >= len(samples[column.index])
     ]  # fmt: skip

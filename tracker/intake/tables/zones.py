@@ -23,8 +23,10 @@ from tracker.intake.tables.measure_rows import measures_across
 from tracker.intake.tables.table import HeadedColumn, Words
 from tracker.intake.tables.view import View
 from tracker.intake.values.delivery import find_delivery
+from tracker.intake.values.list_age import Age, age_of_name
 from tracker.intake.values.roles import MEASURES, Role
 from tracker.intake.words.fold import fold
+from tracker.intake.words.lists import phrases
 
 _MOST_ROWS_ABOVE = 2
 _MOST_ROWS_BELOW = 2
@@ -213,7 +215,9 @@ def _groups_above(view: View, lower: int, row: int) -> bool:
     """A row right above a header row whose cells group the columns below: merged over several, or set over some."""
     cells = view.rows[row]
     heads = heads_of(view, row)
-    if heads is None or any(head.answers_itself for head in heads) or _is_labelled(list(cells.values()), heads):
+    if heads is None or _is_labelled(list(cells.values()), heads):
+        return False
+    if any(head.answers_itself for head in heads) and not _old_and_new(list(cells.values()), heads):
         return False
     if asked_and_answered(view, row, heads) or is_letterhead(view, row) or is_stamped(view, row):
         return False
@@ -229,6 +233,14 @@ def _groups_above(view: View, lower: int, row: int) -> bool:
         merged = view.span(cells[column])[1] > column
         return not whole and (merged or column > first) and (heads[0].named or bool(heads[0].across) or merged)
     return all(len(cell.text) <= _LONGEST_GROUP for cell in cells.values())
+
+
+def _old_and_new(cells: list[Cell], heads: list[Head]) -> bool:
+    """'Superseded | | Valid from 1 July 2026': a group of earlier prices, and from when on the others hold."""
+    days = [head.role is Role.VALID_FROM for head in heads if head.answers_itself]
+    others = [cell for cell, head in zip(cells, heads, strict=True) if not head.answers_itself]
+    ages = (age_of_name(cell.text) is Age.SUPERSEDED or phrases("price_ages").find(cell.text) for cell in others)
+    return all(days) and any(ages)
 
 
 def _names_the_report(view: View, lower: int, row: int, heads: list[Head]) -> bool:
