@@ -150,8 +150,12 @@ def _with_a_product(columns: list[Column], samples: Mapping[int, Sequence[Cell]]
         # 'Item' heads a number to some and the board itself to others.
         cells = samples[column.index]
         items = column.role is Role.ITEM and any(_names_grade(cell.text) for cell in cells)
-        # 'Fiber' is a property to some, and to others the word over SBS and CRB.
-        fibres = column.role is Role.PROPERTY and cells and all(_names_grade(cell.text) for cell in cells)
+        # 'Fiber' is a property to some, and to others the word over SBS and CRB; 'Was' is 'what' in German.
+        fibres = (
+            column.role in (Role.PROPERTY, Role.PREVIOUS_PRICE)
+            and cells
+            and all(_names_grade(cell.text) for cell in cells)
+        )
         if items or fibres:
             return [*columns[:place], replace(column, role=Role.PRODUCT), *columns[place + 1 :]]
     for place, column in enumerate(columns):

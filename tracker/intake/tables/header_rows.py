@@ -5,6 +5,7 @@ from decimal import Decimal
 from itertools import pairwise
 
 from tracker.intake.grid import Cell
+from tracker.intake.tables.headless import describes_board
 from tracker.intake.tables.heads import AXIS_ROLES, Head, head_of, is_bare_number, looks_priced
 from tracker.intake.tables.letterheads import is_letterhead
 from tracker.intake.tables.numbered import counted_prices, priced_years
@@ -46,7 +47,21 @@ def is_header_row(view: View, row: int) -> bool:
             return True
     if named >= 1 and bare == 0 and (_figures_under_words(view, row) or _axis_below(view, row)):
         return True
+    if named == 1 and len(heads) == 2:
+        return _price_beside_boards(view, row, heads)
     return named == 1 and len(heads) == 1 and heads[0].price and _prices_under(view, row)
+
+
+def _price_beside_boards(view: View, row: int, heads: list[Head]) -> bool:
+    """'What | Offer' over 'SBS C1S 18 pt 75#/MSF | 56.50': an unknown word over boards, beside a price's."""
+    (described, _), (priced, _) = sorted(view.rows[row].items())
+    if heads[0].named or heads[0].across or not heads[1].price:
+        return False
+    under = [view.rows.get(row + step, {}) for step in (1, 2)]
+    return all(
+        described in cells and priced in cells and describes_board(cells[described]) and looks_priced(cells[priced])
+        for cells in under
+    )
 
 
 def names_board_and_unit(view: View, row: int) -> bool:
