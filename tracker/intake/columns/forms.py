@@ -43,7 +43,8 @@ def told_apart_by_load(columns: list[Column], samples: Mapping[int, Sequence[Cel
         and any(_near_by_row([samples[column.index], samples[price.index]]) for price in priced if price is not column)
     }  # fmt: skip
     return [
-        replace(column, role=Role.PRICE, said=tuple(replace(head, basis=None) for head in column.said))
+        # 'EUR/t' over '3 rolls and more' is what both are per.
+        replace(column, role=Role.PRICE, said=(*column.said[:-1], replace(column.said[-1], basis=None)))
         if column.index in loads
         else column
         for column in columns
