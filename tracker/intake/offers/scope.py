@@ -23,6 +23,7 @@ from tracker.intake.values.list_boards import LONGEST_TITLE, board_named_first, 
 from tracker.intake.values.open_headings import board_unknown, ends_group
 from tracker.intake.values.price_changes import ChangesPrice
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
+from tracker.intake.values.sheetsize import sheets_in_title
 from tracker.intake.values.statements import SaysWeightBasis, Statement, statements
 from tracker.intake.values.validity import Validity
 from tracker.intake.values.weight import find_weights
@@ -144,12 +145,14 @@ class Level:
     @cached_property
     def sizes(self) -> tuple[Words, ...]:
         """The short texts that may say how large a sheet is: those that state no terms but what a price is in, and
-        when and where it is for."""
-        return tuple(
-            words
-            for words in self._of_boards
+        when and where it is for; of a title that states more the part that names a sheet and nothing else."""
+        told = {
+            words: words.text
             if len(words.text) <= LONGEST_TITLE and not _states_terms(words.text, *_BESIDE)
-        )
+            else "" if self._is_note(words) else sheets_in_title(words.text)
+            for words in self._of_boards
+        }  # fmt: skip
+        return tuple(replace(words, text=said) for words, said in told.items() if said)
 
     def place(self, words: Words) -> str:
         if self.name == "sheet name":

@@ -106,6 +106,30 @@ def find_sheet_sizes(text: str) -> tuple[SheetSize, ...]:
     return tuple(found)
 
 
+@lru_cache(maxsize=4096)
+def sheets_in_title(text: str) -> str:
+    """'Sheets 700 x 1000 mm' of 'B. Sheets 700 x 1000 mm, GBP per 1,000 sheets, collected from our warehouse': the one
+    part of a title that names a sheet and nothing else; '' for none or several."""
+    found = [part.strip() for part in _PARTS.split(text) if _names_a_sheet_alone(part)]
+    return found[0] if len(found) == 1 else ""
+
+
+_PARTS = re.compile(r"[,;:](?!\d)|\.\s|\s[-–—]\s")
+
+
+def _names_a_sheet_alone(part: str) -> bool:
+    sizes = find_sheet_sizes(part)
+    if len(sizes) != 1:
+        return False
+    rest = part.replace(sizes[0].words, " ", 1)
+    if phrases("headers").whole(rest.strip()) == "sheet_size":
+        return True
+    named = {match.value for match in phrases("forms").find(rest)}
+    for match in reversed(phrases("forms").find(rest)):
+        rest = f"{rest[: match.start]} {rest[match.end :]}"
+    return "roll" not in named and not any(map(str.isalnum, rest))
+
+
 def _sizes_with_slash(match: re.Match[str]) -> bool:
     """'72/102' is a size in cm where both sides can be; '1/2' and '12/1000' are not."""
     return len(match[1]) in (2, 3, 4) and len(match[3]) in (2, 3, 4)
