@@ -109,11 +109,13 @@ def _spreads_the_other_measure(title: str, offers: Sequence[PriceColumn]) -> boo
 
 
 def _charges_alone(read: ReadTable, found: SheetTables) -> bool:
-    """'Freight rates, US$ per cwt' over zones and states: words that no head calls a board are none there."""
+    """'Freight rates, US$ per cwt' over zones and states, or at their head: words that no head calls a board are none
+    there."""
     if any(column.sure for column in read.columns.board):
         return False
     above = [*read.table.titles, *(words for words in found.texts if words.row < read.table.first_row)]
-    if not any(_heads_charges(words.text) for words in above):
+    corner = read.table.columns[0].text if read.table.columns else ""
+    if not any(_heads_charges(text) for text in (corner, *(words.text for words in above))):
         return False
     return not any(_board(cell.text) for column in read.columns.board for cell in read.cells(column))
 

@@ -8,7 +8,10 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import head_of
 from tracker.intake.tables.table import Words
 from tracker.intake.tables.view import View
+from tracker.intake.values.charge_names import charges_named
+from tracker.intake.values.money import price_unit
 from tracker.intake.values.roles import Role
+from tracker.intake.words.lists import phrases
 
 
 def words_of(view: View, rows: Iterable[int]) -> list[Words]:
@@ -30,6 +33,8 @@ def row_words(view: View, row: int) -> list[Words]:
             continue
         if label is not None and place > 1 and _asks_for_the_next(cell, cells[place + 1 :]):
             label = None
+        if label is None and place and _is_unit_of_a_charge(cells[place - 1], cell):
+            continue
         if label is not None:
             text = f"{_labelled(found[-1].text, label)} {said}"
             found[-1] = Words(view.sheet, row, label, text)
@@ -70,6 +75,13 @@ def shown(cell: Cell) -> str:
     if isinstance(cell.value, date):
         return cell.value.isoformat()
     return cell.text.strip()
+
+
+def _is_unit_of_a_charge(before: Cell, cell: Cell) -> bool:
+    """'Freight from mill (add if we ship) | | $/cwt' heads a table of freight: the prices of board are per something
+    else."""
+    unit = price_unit(cell.text) if isinstance(cell.value, str) and isinstance(before.value, str) else None
+    return unit is not None and bool(charges_named(before.text)) and not phrases("price_words").find(before.text)
 
 
 _FOOTNOTE_SIGN = re.compile(r"\(?[*†‡§¹²³⁴⁵⁶⁷⁸⁹]+\)?")
