@@ -4,6 +4,7 @@ import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from decimal import Decimal
+from itertools import pairwise
 
 from tracker.intake.columns.amounts import with_units_of_the_list, without_quantities
 from tracker.intake.columns.beside import (
@@ -183,10 +184,28 @@ def _sample(table: Table, index: int) -> list[Cell]:
 
 
 def _column(headed: HeadedColumn, cells: Sequence[Cell]) -> Column:
-    said = _without_roles_of_firms([header(head_text(cell)) for cell in headed.heads], mostly_priced(cells))
+    said = _without_roles_of_firms(_said(headed), mostly_priced(cells))
     bare = Column(headed.index, None, headed.heads, said)
     role, sure = _role(bare, cells)
     return Column(headed.index, role, headed.heads, said, sure, headed.lines, headed.vendor)
+
+
+def _said(headed: HeadedColumn) -> list[Header]:
+    """What each head says; '1.000 kg' below 'Preis pro' goes on with it."""
+    texts = [head_text(cell) for cell in headed.heads]
+    said = [header(text) for text in texts]
+    for place, (upper, lower) in enumerate(pairwise(texts)):
+        # 'Price for' over '1,000 kg' and '5,000 kg' are orders.
+        asks = _ends_in_per(upper) and said[place].strength(Role.BASIS) > 0
+        whole = header(f"{upper} {lower}") if asks else None
+        if whole is not None and whole.basis is not None and any(one.role in PRICE_ROLES for one in whole.roles):
+            said[place + 1] = whole
+    return said
+
+
+def _ends_in_per(text: str) -> bool:
+    *before, last = text.split() or [""]
+    return bool(before) and phrases("per").whole(last) is not None
 
 
 def _without_roles_of_firms(said: Sequence[Header], priced: bool) -> tuple[Header, ...]:
