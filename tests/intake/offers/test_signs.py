@@ -30,3 +30,26 @@ def test_a_comma_is_a_decimal_sign_where_the_size_says_so():
 @pytest.mark.parametrize("prices", [("1,195", "1,180", "1,060"), ("$1,195/ST", "$51/cwt", "$42/cwt")])
 def test_no_figure_and_figures_on_another_unit_settle_nothing(prices):
     assert _read("FOB mill, US$/ST" if "/" not in prices[0] else "FOB mill", *prices)[0][1] == "question"
+
+
+@pytest.mark.parametrize(
+    ("note", "price"),
+    [
+        ("Precios con punto de millar", "1412"),
+        ("Figures have a decimal comma", "1412"),
+        ("Alle Preise mit Tausenderpunkt", "1412"),
+        ("Prix avec virgule décimale", "1412"),
+        ("Priser med decimalkomma", "1412"),
+        ("Prices have a decimal point", "1.412"),
+    ],
+)
+def test_a_note_says_how_figures_are_written(note, price):
+    rows = [[HEAD[0], "g/m²", "µm", "EUR/t" if price == "1412" else "EUR/kg"], ["GC1", 300, 470, "1.412"], [], [note]]
+    (line,) = lines(rows).values()
+    assert (str(line.offer.price), str(line.state)) == (price, "accepted")
+
+
+@pytest.mark.parametrize("note", ["Prices are firm", "Decimal point or decimal comma: see the order form"])
+def test_a_figure_that_no_note_settles_is_asked_about(note):
+    (line,) = lines([[HEAD[0], "g/m²", "µm", "EUR"], ["GC1", 300, 470, "1.412"], [], [note]]).values()
+    assert str(line.state) == "question"

@@ -9,7 +9,7 @@ from functools import cached_property
 from tracker.intake.offers.legend import UnitEntry, explaining_texts, listed_names, names_in_rows, unit_codes
 from tracker.intake.offers.money_named import money_named
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
-from tracker.intake.offers.signs import evidence_of, sign_of_units
+from tracker.intake.offers.signs import evidence_of, sign_of_units, sign_said
 from tracker.intake.offers.units import Units, units_of, units_seen
 from tracker.intake.values.addresses import abroad
 from tracker.intake.values.basis import find_basis, is_tonelada
@@ -81,7 +81,7 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     texts = [text for sheet in sheets for text in sheet.all_texts()]
     said = [statement for text in texts for statement in statements(text)]
     facts = FileFacts(answered=answers, sheets=sheets)
-    facts.decimal_sign = _sign(sheets) or sign_of_units(texts) or answers.settled.get("decimal")
+    facts.decimal_sign = _sign(sheets) or sign_said(texts) or sign_of_units(texts) or answers.settled.get("decimal")
     facts.date_order = date_order(_dated(sheets, texts)) or _answered_order(answers)
     facts.units = units_seen(sheets)
     _settle_ton(facts, said, answers)

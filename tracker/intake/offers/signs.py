@@ -86,6 +86,12 @@ def _measured(text: str) -> tuple[NumberReading, ...]:
     return number_readings(found[1]) if found is not None else ()
 
 
+def sign_said(texts: Iterable[str]) -> str | None:
+    """The decimal sign that a note names: 'Precios con punto de millar', 'decimal comma'; None for none or both."""
+    said = {match.value for text in texts for match in phrases("decimal_signs").find(text)}
+    return {"comma": ",", "point": "."}[said.pop()] if len(said) == 1 else None
+
+
 _THOUSANDS = re.compile(r"(?<!\d)[123]([.,])000(?!\d)")
 
 

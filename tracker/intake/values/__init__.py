@@ -14,8 +14,8 @@ figures      numbers, lengths, spans, halves, rates, formats, sheetsize
 prices       money, pricewalk, currency, basis, counted_units, ton_kinds, reams, multiples, tax, payment_terms, was_now,
              indicative, price_kinds
 board        grade, open_grades, caliper, weight
-orders       masses, ordinals, brackets, brackets_in_kg, worded_brackets, loads, loads_charged, loads_priced,
-             orders_priced, small_orders, minimum
+orders       masses, ordinals, brackets, brackets_in_kg, worded_brackets, counted_orders, loads, loads_charged,
+             loads_priced, orders_priced, small_orders, minimum
 time         dates, validity, open_validity, lead, lead_sentences, lead_by_itself, lead_remarked, lead_unread
 freight      delivery, freight_of_prices, charges, charge_names, relieved_charges, costs_told
 heads        header, role_words, roles, column_legend
