@@ -100,3 +100,9 @@ def test_a_figure_with_a_dash_behind_it_is_no_order_size_among_prices():
     assert sorted(found) == ["C3", "D3"]
     assert {line.state for line in found.values()} == {State.REFUSED}
     assert all("bracket-unread" not in codes(line) for line in found.values())
+
+
+def test_a_price_with_a_dash_beside_an_order_size_heads_nothing():
+    rows = [["SEK/ton"], ["Kartong", "Order", "Pris"], ["GC1 300 g/m²", "5–10 t", "13 900–"]]
+    found = lines([*rows, ["GC2 300 g/m²", "5–10 t", "13 700–"]])
+    assert {cell: line.state for cell, line in found.items()} == {"C3": State.REFUSED, "C4": State.REFUSED}

@@ -10,7 +10,7 @@ from tracker.intake.tables.heads import AXIS_ROLES, Head, head_of, is_bare_numbe
 from tracker.intake.tables.letterheads import is_letterhead
 from tracker.intake.tables.numbered import counted_prices, priced_years
 from tracker.intake.tables.view import View
-from tracker.intake.values.brackets import bracket_text, is_bare_order_size, is_open_figure
+from tracker.intake.values.brackets import bracket_text, is_open_figure
 from tracker.intake.values.caliper import bare_caliper
 from tracker.intake.values.counted_orders import counts_orders
 from tracker.intake.values.delivery import find_delivery
@@ -19,6 +19,7 @@ from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.price_sentences import asks_basis
 from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import MEASURES, ORDER_SIZES, Role
+from tracker.trade.quantities import MassUnit
 
 _LONGEST_HEAD = 90
 _OUTRIGHT = 0.9
@@ -112,15 +113,18 @@ def heads_of(view: View, row: int) -> list[Head] | None:
     counted = counted_prices(cells) | priced_years(cells)
     for cell in view.rows[row].values():
         head = counted.get(cell) or head_of(cell)
-        if head is None or len(cell.text) > _LONGEST_HEAD or (is_open_figure(cell.text) and not _sized(cells)):
+        if head is None or len(cell.text) > _LONGEST_HEAD or (is_open_figure(cell.text) and not _goes_on(cell, cells)):
             return None
         heads.append(head)
     return heads
 
 
-def _sized(cells: Iterable[Cell]) -> bool:
-    """Some cell of the row is an order size by itself, so that the '10 000–' beside it is one."""
-    return any(is_bare_order_size(cell.text) or bracket_text(cell.text) is not None for cell in cells)
+def _goes_on(cell: Cell, cells: Iterable[Cell]) -> bool:
+    """Another order size of the row ends right before this '10 000–', which would be a price elsewhere."""
+    begins = {reading.value for reading in number_readings(cell.text.rstrip(" -–—"))}
+    sizes = (bracket_text(other.text, (MassUnit.KG,)) for other in cells if other is not cell)
+    ends = {amount.value for size in sizes if size is not None and size.end is not None for amount in size.end.amounts}
+    return any(0 <= start - end <= 1 for start in begins for end in ends)
 
 
 def _bare_numbers_head(view: View, row: int, heads: list[Head]) -> bool:
