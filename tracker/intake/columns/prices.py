@@ -72,11 +72,14 @@ def price_columns(
     unexplained = [column for column in priced_alike(columns, list(kinds), samples) if not names_own_cost(column)]
     unexplained += costs_beside_lists(kinds)
     kinds = _listed_beside(kinds, unexplained) | dict.fromkeys(unexplained, Kind.OFFER)
+    old = marked_as_old(kinds) if unexplained else []
+    kinds |= dict.fromkeys(old, Kind.PREVIOUS)
+    unexplained = [column for column in unexplained if column not in old]
     if not kinds:
         unnamed = unnamed_figures(columns, samples)
-        old = [column for column in unnamed if _superseded(column)]
+        superseded = [column for column in unnamed if _superseded(column)]
         kinds, unsure = dict.fromkeys(unnamed, Kind.OFFER), doubt_of(unnamed, samples)
-        kinds |= dict.fromkeys(old if len(old) < len(unnamed) else (), Kind.PREVIOUS)
+        kinds |= dict.fromkeys(superseded if len(superseded) < len(unnamed) else (), Kind.PREVIOUS)
     unexplained += priced_against_heads(columns, list(kinds), samples)
     if not kinds:
         unexplained = withheld_figures(columns, samples, (*titles, *above))

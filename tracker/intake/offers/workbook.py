@@ -34,7 +34,7 @@ from tracker.intake.tables.find import find_tables
 from tracker.intake.tables.keys import with_keyed_heads
 from tracker.intake.tables.mail import without_earlier_message
 from tracker.intake.tables.side_by_side import with_own_titles
-from tracker.intake.tables.table import Table, Words
+from tracker.intake.tables.table import SheetTables, Table, Words
 from tracker.intake.tables.view import View, views_of
 from tracker.intake.tables.words import words_of
 from tracker.intake.values.roles import Role
@@ -60,7 +60,11 @@ class WorkbookOffers:
 def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
     """Every offer of every sheet."""
     views = views_of(workbook.grids)
-    sheets = [marked_sheet(view, workbook.sha256, answers.layouts or ()) or _read_sheet(view) for view in views]
+    found_in = [_Searched.of(view) for view in views]
+    sheets = [
+        marked_sheet(one.view, workbook.sha256, answers.layouts or ()) or _read_sheet(one, _legends(one, found_in))
+        for one in found_in
+    ]
     facts = facts_of(sheets, answers)
     if facts.list_date is not None:
         for read in (read for sheet in sheets for read in sheet.tables):
@@ -93,9 +97,29 @@ def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
 NO_PRICES = "no prices"
 
 
-def _read_sheet(view: View) -> ReadSheet:
-    view, quoted = without_earlier_message(view)
-    found = with_keyed_heads(with_own_titles(find_tables(view)))
+@dataclass(frozen=True, slots=True)
+class _Searched:
+    """A sheet's tables. `offered`: the part of it that is looked at; `quoted`: the rows of an earlier message below."""
+
+    view: View
+    offered: View
+    quoted: tuple[int, ...]
+    found: SheetTables
+
+    @classmethod
+    def of(cls, view: View) -> "_Searched":
+        offered, quoted = without_earlier_message(view)
+        return cls(view, offered, quoted, with_own_titles(find_tables(offered)))
+
+
+def _legends(own: _Searched, every: Sequence[_Searched]) -> list[Words]:
+    """What sheets of words alone say: there may stand what the heads of the others mean."""
+    return [words for one in every if one is not own and not one.found.tables for words in one.found.texts]
+
+
+def _read_sheet(searched: _Searched, legends: Sequence[Words]) -> ReadSheet:
+    view, quoted = searched.offered, searched.quoted
+    found = with_keyed_heads(searched.found, legends)
     tables = []
     texts: list[Words] = list(found.texts)
     for table in found.tables:

@@ -1,12 +1,14 @@
-"""Letters over columns that a key explains: 'A | B | C' over prices, and 'A = less than 10,000 lb' below them."""
+"""Heads that a key explains: 'A | B | C' over prices, and 'A = less than 10,000 lb' below them or on another sheet;
+'Bs.Wt' over figures, and 'Bs.Wt: pounds per 1,000 sq ft'."""
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 from itertools import pairwise
 
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
 from tracker.intake.values.brackets import bracket_text
+from tracker.intake.values.header import header
 from tracker.intake.words.fold import fold
 
 _FEWEST = 2
@@ -14,37 +16,62 @@ _PARTS = re.compile(r"[;\n]|,\s(?=\S{1,6}\s*[=:])")
 _ENTRY = re.compile(r"\s*(?P<code>[^\s=:]{1,6})\s*(?:[=:]|\s[-–—]\s)\s*(?P<said>[^=]+?)\s*")
 
 
-def with_keyed_heads(found: SheetTables) -> SheetTables:
-    """The tables with the order sizes that a key gives in place of the letters that stand for them.
+def with_keyed_heads(found: SheetTables, elsewhere: Sequence[Words] = ()) -> SheetTables:
+    """The tables with the order sizes that a key gives in place of the letters that stand for them, and with the units
+    it gives their measures. `elsewhere`: what sheets of words alone say.
 
-    Only where the key explains two heads of one table at least: a single letter may mean anything.
+    Order sizes only where the key explains two heads of one table at least: a single letter may mean anything.
     """
-    key = _key(found)
-    if len(key) < _FEWEST:
+    told = [*_entries(_around(found)), *_entries(elsewhere)]
+    sizes = _key((code, said) for code, said in told if bracket_text(said) is not None)
+    units = _key((code, said) for code, said in told if _names_unit(said))
+    if len(sizes) < _FEWEST and not units:
         return found
-    return replace(found, tables=tuple(_explained(table, key) for table in found.tables))
+    return replace(found, tables=tuple(_with_units(_explained(table, sizes), units) for table in found.tables))
 
 
-def _key(found: SheetTables) -> dict[str, str]:
-    """Letter, folded -> the order size that it stands for; one explained two ways is left out."""
+def _key(told: Iterable[tuple[str, str]]) -> dict[str, str]:
+    """Letter, folded -> what it stands for; one explained two ways is left out."""
     key: dict[str, str] = {}
     clashing: set[str] = set()
-    for code, said in _entries(found):
+    for code, said in told:
         if key.setdefault(code, said) != said:
             clashing.add(code)
     return {code: said for code, said in key.items() if code not in clashing}
 
 
-def _entries(found: SheetTables) -> Iterator[tuple[str, str]]:
-    for words in _around(found):
+def _entries(texts: Sequence[Words]) -> Iterator[tuple[str, str]]:
+    for words in texts:
         for part in _PARTS.split(words.text):
             entry = _ENTRY.fullmatch(part)
-            if entry is not None and bracket_text(entry["said"]) is not None:
+            if entry is not None:
                 yield fold(entry["code"]).strip(), entry["said"]
-    for name, said in pairwise(_around(found)):
-        beside = name.row == said.row and name.cell.column + 1 == said.cell.column
-        if beside and bracket_text(said.text) is not None:
+    for name, said in pairwise(texts):
+        beside = name.sheet == said.sheet and name.row == said.row and name.cell.column + 1 == said.cell.column
+        if beside:
             yield fold(name.text).strip(" :="), said.text
+
+
+def _names_unit(said: str) -> bool:
+    """'thickness in points', 'pounds per 1,000 sq ft': the unit of a measure, and no measure."""
+    told = header(said)
+    measured = len(told.weight_units) == 1 or told.caliper_unit is not None
+    return measured and told.currency is None and not (told.weights or told.calipers)
+
+
+def _with_units(table: Table, units: Mapping[str, str]) -> Table:
+    columns = tuple(_with_unit(column, units) for column in table.columns)
+    return table if columns == table.columns else replace(table, columns=columns)
+
+
+def _with_unit(column: HeadedColumn, units: Mapping[str, str]) -> HeadedColumn:
+    """The column with the unit behind its head, where the head names none itself."""
+    said = units.get(fold(column.heads[-1].text).strip()) if column.heads else None
+    if said is None or _names_unit(column.heads[-1].text):
+        return column
+    *above, lowest = column.heads
+    text = f"{lowest.text} ({said})"
+    return replace(column, heads=(*above, lowest._replace(value=text, text=text)))
 
 
 def _around(found: SheetTables) -> list[Words]:
@@ -54,7 +81,7 @@ def _around(found: SheetTables) -> list[Words]:
 
 def _explained(table: Table, key: Mapping[str, str]) -> Table:
     named = [column for column in table.columns if column.heads and fold(column.heads[-1].text).strip() in key]
-    if len(named) < _FEWEST:
+    if len(key) < _FEWEST or len(named) < _FEWEST:
         return table
     columns = tuple(_headed(column, key) if column in named else column for column in table.columns)
     return replace(table, columns=columns)

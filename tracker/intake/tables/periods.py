@@ -48,7 +48,7 @@ def _month(text: str) -> int | None:
     return named.pop() if len(named) == 1 else None
 
 
-_QUARTERS = re.compile(r"\b(?:[QqHhTt]\.?\s?[1-4]|(?:19|20)\d\d)\b")
+_QUARTERS = re.compile(r"\b(?:[QqHhTt]\.?\s?[1-4](?:\s?[/'’]\s?\d\d)?|(?:19|20)\d\d)\b")
 
 
 def without_periods(text: str) -> str:

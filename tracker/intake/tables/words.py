@@ -60,12 +60,15 @@ _ASKED_FOR = frozenset(
 
 def _labelled(said: str, label: Cell) -> str:
     """What is collected so far; a bare label takes the colon that it would have in one cell ('Vendor' | 'X Inc.')."""
-    bare = said == label.text.strip() and (said[-1:].isalpha() or _ENDS_IN_WORDS.search(said) is not None)
+    ends = said[-1:].isalpha() or _ENDS_IN_WORDS.search(said) is not None or _CODE.fullmatch(said) is not None
+    bare = said == label.text.strip() and ends
     return f"{said}:" if bare else said
 
 
 _ENDS_IN_WORDS = re.compile(r"[^\W\d]\s*\([^()]*[^\W\d][^()]*\)$")
 """'Prices are per (ton / cwt / MSF)'."""
+_CODE = re.compile(r"[^\W\d]{1,4}\d{1,3}")
+"""'G2' beside what it stands for."""
 
 
 def shown(cell: Cell) -> str:

@@ -117,7 +117,7 @@ class _Part:
     @cached_property
     def lists(self) -> frozenset[int]:
         """The places of words for prices and for the paper that they stand on."""
-        return frozenset(self._places("price_words", "list_names", "price_lists", "these_prices"))
+        return frozenset(self._places("price_words", "list_names", "papers", "price_lists", "these_prices"))
 
     @cached_property
     def boards(self) -> frozenset[int]:
@@ -145,8 +145,8 @@ class _Part:
 
 
 _OF_LISTS = (
-    "price_words", "list_names", "price_lists", "these_prices", "articles", "since", "dated", "months", "valid",
-    "until", "basis", "delivery", "incoterms", "header_filler", "copula", "end_of",
+    "price_words", "list_names", "papers", "price_lists", "these_prices", "articles", "since", "dated", "months",
+    "valid", "until", "basis", "delivery", "incoterms", "header_filler", "copula", "end_of",
 )  # fmt: skip
 _NAME_BOARDS = (Role.PRODUCT, Role.GRADE, Role.ITEM)
 
