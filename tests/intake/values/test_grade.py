@@ -137,3 +137,16 @@ def test_legends(text, expected):
 
 def test_a_name_of_sulphate_board_that_the_trade_uses_for_two_grades_is_asked():
     assert find_grade("Chromosulfatkarton") is None
+
+
+@pytest.mark.parametrize(
+    ("text", "sides"),
+    [
+        ("SBS CLAY CTD 1 SIDE", 1), ("SBS CLAY CTD 2 SIDES", 2), ("FALSKARTONG GC1 1-S BESTR", 1),
+        ("SBB 2-S BESTR", 2), ("SBS recubierto 1 lado", 1), ("Carte couchée 1 face GC1", 1), ("SBS CLAY CTD", None),
+    ],
+)  # fmt: skip
+def test_sides_as_extracts_shorten_them(text, sides):
+    reading = find_grade(text)
+    assert reading is not None
+    assert reading.coated_sides == sides

@@ -27,6 +27,7 @@ from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.values.statements import Remark, says, statements
 from tracker.intake.values.weight import find_weights
+from tracker.intake.words.lists import phrases
 
 _YEAR = re.compile(r"(?<!\d)(?:19|20)\d\d(?!\d)")
 
@@ -56,6 +57,9 @@ def passed_table(read: ReadTable, found: SheetTables) -> str:
         if not any(_board(words.text) for words in around):
             return "no board is described"
     if any(Remark.INDEX in says(words.text) for words in titles) and not read.columns.of(Role.CALIPER, Role.WEIGHT):
+        return "an index"
+    if _by_periods(read) and any(map(phrases("index").find, (found.view.sheet, *(words.text for words in titles)))):
+        # 'Fibre cost index' over months and grades, whatever stands before the word.
         return "an index"
     return "a history by months or years, no board" if not across and _by_periods(read) else ""
 

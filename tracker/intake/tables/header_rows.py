@@ -179,7 +179,7 @@ _SPREAD = MEASURES.union(ORDER_SIZES)
 def axes_named(corner: Cell) -> frozenset[Role]:
     """The properties of board that a corner names outright; 'carton premium' is a board, though it says carton."""
     head = head_of(corner)
-    if any(sign.isdigit() for sign in corner.text) and not (head is not None and head.unit):
+    if any(sign.isdecimal() for sign in corner.text) and not (head is not None and head.unit):
         return frozenset()
     return frozenset(r.role for r in header_roles(corner.text) if r.role in AXIS_ROLES and r.strength >= _OUTRIGHT)
 

@@ -4,10 +4,11 @@ from decimal import Decimal
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.header_rows import names_board_and_unit
+from tracker.intake.tables.headless import describes_board_whole
 from tracker.intake.tables.heads import head_of
 from tracker.intake.tables.view import View
 from tracker.intake.tables.zones import Zone
-from tracker.intake.values.roles import MEASURES
+from tracker.intake.values.roles import MEASURES, Role
 
 
 def belongs_to(band: View, row: int, zone: Zone) -> bool:
@@ -16,14 +17,25 @@ def belongs_to(band: View, row: int, zone: Zone) -> bool:
 
 
 def _is_one_of_its_rows(band: View, row: int, zone: Zone) -> bool:
-    """'GC1 | 300 g/m² | 495 µm | on request | EUR': a weight and a caliper, each under the head that names it."""
+    """'GC1 | 300 g/m² | 495 µm | on request | EUR': a weight and a caliper, each under the head that names it; or
+    'GC2 270 g/m² | from 1,240 to 1,275 €/t', a whole board under the head that names boards."""
     named = {column.index: head_of(column.heads[-1]) for column in zone.columns if column.heads}
+    boards = [
+        cell
+        for index, cell in band.rows[row].items()
+        if (head := named.get(index)) is not None and head.named and head.role in _BOARDS
+    ]
+    if describes_board_whole(boards):
+        return True
     under = [
         head.role
         for index, cell in band.rows[row].items()
         if (head := named.get(index)) is not None and head.named and head.role in MEASURES and _measures(cell)
     ]
     return len(set(under)) == len(MEASURES)
+
+
+_BOARDS = frozenset({Role.PRODUCT, Role.GRADE})
 
 
 def _measures(cell: Cell) -> bool:
