@@ -45,3 +45,16 @@ def test_below_several_boards_without_a_heading_their_sum_is_not_known():
     rows = [_SBS, _CUK, ["Freight", None, None, 1.95, "CWT"], _URB, ["Freight", None, None, 41, "ST"]]
     found = list(lines([["US dollars, f.o.b. mill"], _HEAD, *rows]).values())
     assert ["number-ambiguous" in codes(line) for line in found] == [True, True, False]
+
+
+@pytest.mark.parametrize("figures", [(18, 2.15), ("18.00", "2.15")])
+def test_the_unit_of_a_charge_may_stand_before_its_figure_and_below_a_measure(figures):
+    rows = [["Item", "Caliper", "Basis weight", "Amount"], ["SBS C1S rolls", "16 pt", "66 lb/MSF", "1,222.00"],
+            ["CCNB rolls", "20 pt", "80 lb/MSF", "889.00"], ["plus, on every item:"],
+            ["Fuel surcharge", None, "per short ton", figures[0]],
+            ["Freight to Millbury", None, "per cwt", figures[1]]]  # fmt: skip
+    found = lines([["U.S. dollars per short ton, FOB mill"], *rows])
+    assert list(found) == ["D3", "D4"]
+    assert [[(float(one.price), one.basis) for one in line.offer.charges] for line in found.values()] == [
+        [(18.0, "short_ton"), (2.15, "cwt")]
+    ] * 2

@@ -157,3 +157,15 @@ def test_letters_over_prices_stand_for_the_order_sizes_of_a_key(key):
     least, most = 10000 * LB, 40000 * LB
     sizes = ((None, least), (least, most), (most, None))
     assert found == [(State.ACCEPTED, *size) for size in sizes]
+
+
+@pytest.mark.parametrize("joint", ["to", "-", "–", "up to"])
+def test_a_size_that_goes_up_to_a_load_ends_where_the_file_says_loads_begin(joint):
+    head = ["Grade", "pt", "lb/MSF", "Quantity", "US$ per short ton"]
+    rows = [head, [*BOARD, "under 20,000 lb", 1290], [None, None, None, f"20,000 lb {joint} T/L", 1255]]
+    rows.append([None, None, None, "T/L and over", 1230])
+    found = lines([*rows, ["T/L = one truckload of 42,000 lb."]])
+    told = [(line.offer.from_kg, line.offer.below_kg) for line in found.values()]
+    assert told == [(None, 20000 * LB), (20000 * LB, 42000 * LB), (42000 * LB, None)]
+    # Without a word on what a load weighs it is asked.
+    assert "bracket-unread" in codes(lines(rows)["E3"])

@@ -33,3 +33,10 @@ def test_a_price_left_of_the_board_is_its_price():
     assert [line.state for line in found.values()] == ["accepted", "accepted"]
     assert found["B2"].offer.grade == "SBS"
     assert found["B2"].offer.lead_days == (28, 42)
+
+
+def test_boards_by_another_word_begin_a_second_table_too():
+    head, other = ["Board", "Cal. (pt)", "lb/MSF", "US$/ST"], ["Quality", "µm", "g/m²", "US$/MT"]
+    rows = [[*head, *other], ["SBS C1S", 16, 67, 1215, "GC1", 410, 255, 1088]]
+    assert tables([*rows, ["URB", 24, 86, 712, "GD3", 445, 325, 818]]) == [head, other]
+    assert tables([["Board", "Stock", "US$/ST"], ["SBS", "reels", 1215]]) == [["Board", "Stock", "US$/ST"]]

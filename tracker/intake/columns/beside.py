@@ -155,13 +155,20 @@ def no_charge_as_high(column: Column, columns: list[Column], samples: Mapping[in
         return column
     others = [other for other in columns if other is not column]
     if not names_a_charge(column):
-        prices = [other for other in others if other.role in (Role.PRICE, None)]
+        alike = [other for other in others if not _per_something_else(column, other)]
+        prices = [other for other in alike if other.role in (Role.PRICE, None)]
         high = any(_as_high(_by_row(samples[column.index]), _by_row(samples[other.index])) for other in prices)
     else:
         called = [other for other in others if other.role in PRICE_ROLES]
         prices = [other for other in called or others if other.role in (*PRICE_ROLES, None)]
         high = any(_of_its_height(column, other, samples) for other in prices)
     return replace(column, role=None, sure=False) if high else column
+
+
+def _per_something_else(column: Column, other: Column) -> bool:
+    """Freight of 46 a short ton is not as high as a price of 45 per MSF."""
+    units, others = ({basis.bases for basis in each.bases} for each in (column, other))
+    return bool(units) and bool(others) and units != others
 
 
 def _of_its_height(column: Column, price: Column, samples: Mapping[int, Sequence[Cell]]) -> bool:

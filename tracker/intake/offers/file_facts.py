@@ -10,9 +10,11 @@ from tracker.intake.offers.legend import UnitEntry, explaining_texts, listed_nam
 from tracker.intake.offers.money_named import money_named
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.offers.signs import evidence_of, sign_of_units, sign_said
+from tracker.intake.offers.sizes_named import sizes_named
 from tracker.intake.offers.units import Units, units_of, units_seen
 from tracker.intake.values.addresses import abroad
 from tracker.intake.values.basis import find_basis, is_tonelada
+from tracker.intake.values.brackets import Bracket
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.currency import DOLLARS, find_currencies
 from tracker.intake.values.dates import DateOrder, date_order, ordered
@@ -49,6 +51,7 @@ class FileFacts:
     dollars_of_all: frozenset[str] = frozenset()
     abroad: bool = False
     loads: dict[str, Mass] = field(default_factory=dict)
+    sizes: dict[str, Bracket] = field(default_factory=dict)
     says_minimum: bool = False
     order_units: tuple[MassUnit, ...] = ()
     names: dict[str, GradeReading] = field(default_factory=dict)
@@ -92,6 +95,7 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     facts.abroad = any(map(abroad, texts))
     facts.says_minimum = any(isinstance(one, SaysMinimum) for text in texts for one in statements(text))
     facts.loads = _loads(texts)
+    facts.sizes = sizes_named(texts)
     facts.order_units = _order_units(texts)
     legends = [one for one in (*said, *names_in_rows(sheets)) if isinstance(one, LegendEntry)]
     facts.names = _names(legends)

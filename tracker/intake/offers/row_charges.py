@@ -11,7 +11,7 @@ from tracker.intake.values.charge_names import ChargeKind
 from tracker.intake.values.charges import ChargeWords, find_charges
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.money import price_text, price_unit
-from tracker.intake.values.numbers import NumberReading
+from tracker.intake.values.numbers import NumberReading, number_readings
 from tracker.intake.words.lists import phrases
 
 # A bare figure below this may be per cent; common practice, no source.
@@ -35,21 +35,43 @@ def charge_of_row(label: Cell, figures: Sequence[Cell]) -> ChargeWords | None:
 
 
 def has_figure(cell: Cell) -> bool:
-    return any(map(str.isdigit, cell.text))
+    return has_figure_in(cell.text)
+
+
+def has_figure_in(text: str) -> bool:
+    return any(map(str.isdecimal, text))
+
+
+def says_unit_of_charge(text: str, label: str) -> bool:
+    """'Per short ton' beside 'Fuel surcharge', in whatever column."""
+    unit = price_unit(text)
+    return (
+        unit is not None and unit.basis is not None and not has_figure_in(text) and charge_of_label(label) is not None
+    )
 
 
 def with_unit_beside(cells: Mapping[int, Cell], index: int, priced: Collection[int]) -> Cell:
-    """A charge's figure with its unit, where that stands in the next cell and not below a price: '95 | EUR/t'."""
-    cell, beside = cells[index], cells.get(index + 1)
-    if beside is None or index + 1 in priced or not isinstance(cell.value, Decimal) or has_figure(beside):
-        return cell
-    if price_unit(beside.text) is None and not any(phrases("percent").find(beside.text)) and "%" not in beside.text:
+    """A charge's figure with its unit, where that stands in the next cell or the one before, and not below a price:
+    '95 | EUR/t', 'per cwt | 2.15'."""
+    cell = cells[index]
+    beside = next((cells[at] for at in (index + 1, index - 1) if at in cells and at not in priced), None)
+    if beside is None or not _is_figure(cell) or has_figure(beside):
         return cell
     unit = price_unit(beside.text)
-    # '41 | ST' is 41 a short ton, as '41/ST' is.
-    joint = "/" if unit is not None and unit.currency is None else " "
-    text = f"{cell.text.strip()}{joint}{beside.text.strip()}"
+    if unit is None and not phrases("percent").find(beside.text) and "%" not in beside.text:
+        return cell
+    if unit is not None and unit.basis is None and beside.column < cell.column:
+        return cell
+    if unit is not None and unit.currency is None and unit.basis is not None:
+        # '41 | ST' and 'per short ton | 41' are 41 a short ton, as '41/ST' is.
+        text = f"{cell.text.strip()}/{unit.basis.words}"
+    else:
+        text = f"{cell.text.strip()} {beside.text.strip()}"
     return cell._replace(value=text, text=text)
+
+
+def _is_figure(cell: Cell) -> bool:
+    return isinstance(cell.value, Decimal) or (isinstance(cell.value, str) and bool(number_readings(cell.text)))
 
 
 def _rate(cell: Cell, head: ChargeWords) -> ChargeWords | None:

@@ -10,7 +10,7 @@ from tracker.intake.offers.asides import begin_a_group
 from tracker.intake.offers.charge_runs import ChargeRow, ChargeRuns
 from tracker.intake.offers.neighbours import Neighbours
 from tracker.intake.offers.outdated import age_of_cells, columns_beside
-from tracker.intake.offers.row_charges import charge_of_row, has_figure, with_unit_beside
+from tracker.intake.offers.row_charges import charge_of_row, has_figure, says_unit_of_charge, with_unit_beside
 from tracker.intake.offers.row_labels import (
     RowKind,
     heads_charges,
@@ -239,8 +239,9 @@ class Rows:
         return None
 
     def _has_board(self, cells: dict[int, Cell], label: Cell) -> bool:
-        """A caliper, a weight or a grade of its own beside the label."""
-        return any(index in cells and cells[index] is not label for index in self._measures)
+        """A caliper, a weight or a grade of its own beside the label; 'per short ton' beside a charge is none."""
+        own = (cells[index] for index in self._measures if index in cells and cells[index] is not label)
+        return any(not (isinstance(cell.value, str) and says_unit_of_charge(cell.text, label.text)) for cell in own)
 
     def _unlabelled(self, row: BodyRow, cells: dict[int, Cell]) -> str:
         """Bare figures under a gap, with no word and no measure of board: sums and the like."""

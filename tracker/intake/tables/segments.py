@@ -19,13 +19,21 @@ def segments_of(columns: list[HeadedColumn]) -> list[list[HeadedColumn]]:
 
 def _begins_again(columns: list[HeadedColumn], heads: list[Head | None], at: int, first: int) -> bool:
     head, before = heads[at], heads[first]
-    if head is None or before is None or head.role is not before.role or head.across:
+    if head is None or before is None or head.across or not _of_one_kind(head.role, before.role):
         return False
     if not any(other is not None and (other.price or other.number is not None) for other in heads[:at]):
         return False
     # One word of the same kind ('Stock' beside 'Board') is no second table; the same word, or several, are.
     same_word = fold(columns[at].heads[-1].text) == fold(columns[first].heads[-1].text)
     return same_word or len(_board_roles(heads[first:at]) & _board_roles(heads[at:])) > 1
+
+
+def _of_one_kind(role: Role | None, other: Role | None) -> bool:
+    """'Board' and 'Quality' both name boards."""
+    return role is other or {role, other} <= _NAMES
+
+
+_NAMES = frozenset({Role.PRODUCT, Role.GRADE})
 
 
 def _board_roles(heads: list[Head | None]) -> set[Role]:
