@@ -20,6 +20,7 @@ from tracker.intake.columns.beside import (
     weighs_the_lot,
     without_axis_words,
 )
+from tracker.intake.columns.block_titles import tells_of_others, titles_of_blocks
 from tracker.intake.columns.breaks import breaks_of_boards, sizes_among_quantities
 from tracker.intake.columns.candidates import candidates_of
 from tracker.intake.columns.column import Column, Columns, vendor_in_head
@@ -39,7 +40,9 @@ from tracker.intake.columns.headed_figures import (
 )
 from tracker.intake.columns.lookalikes import without_lookalikes
 from tracker.intake.columns.own_costs import built_up
+from tracker.intake.columns.packs import with_packs
 from tracker.intake.columns.prices import price_columns
+from tracker.intake.columns.sides import with_sides
 from tracker.intake.columns.steps import without_steps
 from tracker.intake.columns.units_beside import counts_of_units, units_of_quantities, with_units_beside
 from tracker.intake.columns.unread_weights import weighed_by_figures
@@ -64,14 +67,16 @@ _LONGEST_CODE = 16
 def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
     """The columns of a table with their roles, the prices among them picked out; `above`: what its sheet says first."""
     samples = {headed.index: _sample(table, headed.index) for headed in table.columns}
+    blocks = titles_of_blocks(table.columns)
     columns = [
-        _column(headed, samples[headed.index])
+        _column(headed, samples[headed.index], blocks)
         for headed in with_corner_unit(with_units_beside(table.columns, samples), samples)
     ]
     columns = [weighed(column, columns) for column in _names_beside_numbers(columns, samples)]
     columns = [beside_prices(column, columns) for column in columns]
     columns = [weighs_the_lot(column, columns, samples) for column in columns]
-    columns = without_widths(columns, samples)
+    columns = with_packs(columns, samples)
+    columns = with_sides(without_widths(columns, samples), samples, table)
     columns = [told_from_payment(column, columns, samples[column.index]) for column in columns]
     columns = [waiting(column, columns, samples[column.index]) for column in columns]
     columns = [like_its_group(column, columns, samples[column.index]) for column in columns]
@@ -183,8 +188,12 @@ def _sample(table: Table, index: int) -> list[Cell]:
     return list(seen.values())
 
 
-def _column(headed: HeadedColumn, cells: Sequence[Cell]) -> Column:
-    said = _without_roles_of_firms(_said(headed), mostly_priced(cells))
+def _column(headed: HeadedColumn, cells: Sequence[Cell], blocks: frozenset[Cell]) -> Column:
+    own = [
+        replace(head, roles=()) if cell in blocks and tells_of_others(head) else head
+        for cell, head in zip(headed.heads, _said(headed), strict=True)
+    ]
+    said = _without_roles_of_firms(own, mostly_priced(cells))
     bare = Column(headed.index, None, headed.heads, said)
     role, sure = _role(bare, cells)
     return Column(headed.index, role, headed.heads, said, sure, headed.lines, headed.vendor)

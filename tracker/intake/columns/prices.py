@@ -30,7 +30,7 @@ from tracker.intake.columns.price_ranges import ranged_prices
 from tracker.intake.columns.shared_units import with_shared_units
 from tracker.intake.columns.standard_prices import standard_is_paid
 from tracker.intake.columns.unnamed import amount_per_unit, doubt_of, from_a_day, priced_alike, unnamed_figures
-from tracker.intake.columns.vendors_beside import with_vendors_beside, without_chosen_vendors
+from tracker.intake.columns.vendors_beside import with_bids_only, with_vendors_beside, without_chosen_vendors
 from tracker.intake.columns.withheld import withheld_figures
 from tracker.intake.grid import Cell
 from tracker.intake.tables.table import Words
@@ -102,7 +102,7 @@ def price_columns(
             for price in (_price_column(column, kind, axes),)
         ]
     )
-    found.prices = with_shared_units(with_vendors_beside(prices), found.board, samples)
+    found.prices = with_shared_units(with_bids_only(with_vendors_beside(prices)), found.board, samples)
     found.by_role = without_chosen_vendors(_without_prices(without_sizes(found, sizes), kinds), found.prices)
     found.doubt = _doubt(found, unsure)
     return found

@@ -1,13 +1,16 @@
 """Vendors whose names stand in one row over the prices of each: where one of them is a firm's by a word of the trade,
-the others are names too."""
+the others are names too. What nobody bids beside them is the buyer's own: what he pays, the lowest, a target."""
 
+import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from tracker.intake.columns.column import Column, Kind, PriceColumn, vendor_in_head
+from tracker.intake.tables.periods import without_periods
 from tracker.intake.values.company import may_be_a_name
-from tracker.intake.values.header import Header
+from tracker.intake.values.header import Header, without_unit
 from tracker.intake.values.roles import Role
+from tracker.intake.words.lists import phrases
 
 
 def with_vendors_beside(prices: Sequence[PriceColumn]) -> list[PriceColumn]:
@@ -30,11 +33,46 @@ def without_chosen_vendors(
     return {role: () if several and role is Role.VENDOR else columns for role, columns in by_role.items()}
 
 
+def with_bids_only(prices: Sequence[PriceColumn]) -> list[PriceColumn]:
+    """'Paid Q4-26' beside another price is no offer, nor are 'Lowest' and 'Target' beside the prices of several
+    vendors, where it is asked of any other column that is no vendor's."""
+    offers = [price for price in prices if price.kind is Kind.OFFER]
+    several = len({price.vendor for price in offers} - {None}) > 1
+    if not several and all(_beside_bids(price) == "paid" for price in offers):
+        return list(prices)
+    return [_of_nobody(price, several=several) if price in offers else price for price in prices]
+
+
+def _of_nobody(price: PriceColumn, *, several: bool) -> PriceColumn:
+    meant = _beside_bids(price)
+    if price.vendor or not (several or meant == "paid"):
+        return price
+    if meant is not None:
+        return replace(price, kind=Kind.LIST if meant == "worked_out" else Kind.PREVIOUS)
+    return replace(price, unexplained=True, label=price.label or price.column.text)
+
+
+def _beside_bids(price: PriceColumn) -> str | None:
+    said = " ".join(_plain(head) for head in price.column.said)
+    return phrases("beside_bids").whole(" ".join(said.split()))
+
+
+def _plain(head: Header) -> str:
+    """Its words without unit, times and signs: 'Paid Q4-26, $/ST' -> 'Paid'."""
+    return _NO_WORD.sub(" ", without_periods(without_unit(head)))
+
+
+_NO_WORD = re.compile(r"\S*\d\S*|[^\w'’.Ø-]")
+
+
 def _named(price: PriceColumn, rows: set[int]) -> PriceColumn:
+    if _beside_bids(price) is not None:
+        return price
     names = [
-        cell.text.strip()
+        name
         for cell, head in zip(price.column.heads, price.column.said, strict=True)
-        if cell.row in rows and price.kind is Kind.OFFER and may_be_a_name(cell.text) and not _named_otherwise(head)
+        for name in (without_unit(head).strip(" /()[],"),)
+        if cell.row in rows and price.kind is Kind.OFFER and may_be_a_name(name) and not _named_otherwise(head)
     ]
     return replace(price, vendor=names[0]) if len(names) == 1 else price
 

@@ -46,7 +46,7 @@ def letterhead(sheet: ReadSheet) -> Said[str] | None:
         column.heads[0]
         for read in sheet.tables
         for column in read.table.columns
-        if len(column.heads) > 1 and column.index not in priced
+        if len(column.heads) > 1 and column.index not in priced and not phrases("addressees").find(column.heads[0].text)
     ]
     first = min(cells, key=lambda cell: (cell.row, cell.column), default=None)
     if first is None:
@@ -87,7 +87,10 @@ def _names(texts: Iterable[Words], named: Callable[[str], str | None]) -> dict[s
     labels = [words for words in texts if _leads_to_a_buyer(words.text)]
     for words in texts:
         name = named(words.text)
-        if name is not None and not any(_addresses(label, words) for label in labels):
+        # 'Bedarf Kunde' is the head over what is asked for, and no dealer in supplies.
+        if name is None or phrases("addressees").find(name):
+            continue
+        if not any(_addresses(label, words) for label in labels):
             found.setdefault(fold(name), Said(name, at(words.cell), words.text))
     return found
 

@@ -1,0 +1,101 @@
+"""Sheets in which a buyer sets vendors' prices beside his own figures, or hands out a form with a part for each."""
+
+import pytest
+
+from tests.intake.sheets import codes, lines, merged
+
+BOARD = ["Board", "µm", "g/m²"]
+ROWS = [["GC1", 400, 250], ["GC2", 450, 280]]
+
+
+def compared(*own, vendors=("Oxbarrow Mills", "Tarnwick Board", "Fellmire Paper"), unit="EUR/t"):
+    """Vendors' prices in the first columns, and the buyer's own figures behind them."""
+    heads = [[*BOARD, *vendors, *own], [None, None, None, *[unit] * (len(vendors) + len(own))]]
+    return [*heads, *([*row, *(1010 - place for place in range(len(vendors) + len(own)))] for row in ROWS)]
+
+
+@pytest.mark.parametrize(
+    "own",
+    [
+        ["Paid Q3-26", "Lowest"], ["Paid", "Best bid"], ["We pay now", "Average"], ["Current price", "Target"],
+        ["Bezahlt Q3/26", "Günstigster"], ["Ist-Preis", "Mittelwert"], ["Payé T3 26", "Moins-disant"],
+        ["Prix payé", "Meilleure offre"], ["Pagado 3T 26", "Más bajo"], ["Precio actual", "Mejor oferta"],
+        ["Betalt Q3 26", "Lägst"], ["Vi betalar idag", "Bästa anbud"],
+    ],
+)  # fmt: skip
+def test_what_the_buyer_pays_and_works_out_is_no_offer(own):
+    found = lines(compared(*own))
+    assert sorted(found) == ["D3", "D4", "E3", "E4", "F3", "F4"]
+    vendors = {line.offer.vendor for line in found.values()}
+    assert vendors == {"Oxbarrow Mills", "Tarnwick Board", "Fellmire Paper"}
+
+
+def test_a_price_of_nobody_beside_bids_is_asked_about():
+    found = lines(compared("Oct 2026"))
+    assert {str(found[cell].state) for cell in ("G3", "G4")} == {"question"}
+    assert {str(found[cell].state) for cell in ("D3", "E3", "F3")} == {"accepted"}
+
+
+def test_names_with_their_unit_in_one_head_are_vendors_too():
+    rows = [[*BOARD, "Oxbarrow Mills EUR/t", "Tarnwick Board EUR/t", "Paid EUR/t"], *([*row, 1, 2, 3] for row in ROWS)]
+    rows = [rows[0], *([*row, 1010, 1020, 990] for row in ROWS)]
+    assert {line.offer.vendor for line in lines(rows).values()} == {"Oxbarrow Mills", "Tarnwick Board"}
+
+
+def test_one_vendors_own_columns_are_his_offers():
+    rows = [[*BOARD, "Freight paid EUR/t", "Collected EUR/t"], *([*row, 1040, 1010] for row in ROWS)]
+    found = lines(rows)
+    assert {str(line.state) for line in found.values()} == {"accepted"}
+    assert len(found) == 4
+
+
+def form(asked, answered, heads):
+    """A form whose first five columns are the buyer's and whose other two are the vendor's."""
+    rows = [[1, "GC1", 235, 370, 180, 1109, 38], [2, "GC2", 255, 420, 95, 1052, 38]]
+    first = [asked, None, None, None, None, answered, None]
+    return [first, heads, *rows], merged((0, 0, 0, 4), (0, 5, 0, 6))
+
+
+@pytest.mark.parametrize(
+    ("asked", "answered", "heads"),
+    [
+        ("Demande acheteur", "Réponse fournisseur",
+         ["Poste", "Matière", "g/m²", "µm", "Besoin annuel (t)", "Prix €/t", "Transport €/t"]),
+        ("Buyer's specification", "Supplier's offer",
+         ["Item", "Board", "gsm", "micron", "Annual t", "Price EUR/t", "Freight EUR/t"]),
+        ("Buyer", "Supplier", ["Item", "Board", "gsm", "µm", "Annual t", "EUR/t", "Freight EUR/t"]),
+        ("Anfrage Einkäufer", "Angebot", ["Pos", "Sorte", "g/m²", "µm", "Jahresbedarf t", "EUR/t", "Fracht EUR/t"]),
+        ("Bedarf Kunde", "Angebot", ["Pos", "Sorte", "g/m²", "µm", "Jahresbedarf t", "EUR/t", "Fracht EUR/t"]),
+        ("Solicitud comprador", "Respuesta",
+         ["Pos.", "Material", "g/m²", "µm", "Necesidad anual (t)", "Precio €/t", "Porte €/t"]),
+        ("Inköpare", "Leverantör", ["Pos", "Material", "g/m²", "µm", "Årsbehov (t)", "Pris EUR/t", "Frakt EUR/t"]),
+    ],
+)  # fmt: skip
+def test_a_title_over_the_buyers_columns_says_whose_they_are_and_not_what_they_hold(asked, answered, heads):
+    rows, blocks = form(asked, answered, heads)
+    found = lines(rows, merged=blocks)
+    assert {cell: str(line.state) for cell, line in found.items()} == {"F3": "accepted", "F4": "accepted"}
+    offer = found["F3"].offer
+    assert (offer.caliper_um, offer.grammage_gsm, offer.vendor) == (370, 235, None)
+    assert [charge.price for charge in offer.charges] == [38]
+
+
+def test_a_property_over_two_units_is_what_both_hold():
+    rows = [
+        ["Board", "gsm", "Stiffness", None, "EUR/t"], [None, None, "mN", "µm", None],
+        ["GC1", 235, 370, 410, 1109], ["GC2", 255, 420, 430, 1050],
+    ]  # fmt: skip
+    found = lines(rows, merged=merged((0, 2, 0, 3)))
+    assert [line.offer.caliper_um for line in found.values()] == [None, None]
+    assert not any("caliper-unknown" in codes(line) for line in found.values())
+
+
+@pytest.mark.parametrize("head", ["Paid Q3-26", "Bezahlt Q3/26", "Prix payé", "Pagado", "Senast betalt"])
+def test_what_was_paid_is_no_offer_beside_any_price(head):
+    rows = [[*BOARD, "Price EUR/t", f"{head} EUR/t"], *([*row, 1040, 1010] for row in ROWS)]
+    assert sorted(lines(rows)) == ["D2", "D3"]
+
+
+def test_a_price_called_current_is_one_vendors_offer():
+    rows = [[*BOARD, "Current price EUR/t"], *([*row, 1040] for row in ROWS)]
+    assert {str(line.state) for line in lines(rows).values()} == {"accepted"}
