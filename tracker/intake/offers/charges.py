@@ -30,7 +30,7 @@ from tracker.intake.values.charges import (
 from tracker.intake.values.currency import CurrencyReading
 from tracker.intake.values.delivery import terms_under
 from tracker.intake.values.money import price_text
-from tracker.intake.values.numbers import percent, settled
+from tracker.intake.values.numbers import percent, settled_in_words
 from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis
@@ -133,10 +133,10 @@ def _percentage(cell: Cell, column: Column, facts: FileFacts) -> Decimal | None:
         if "%" in cell.number_format:
             return cell.value * 100
         return cell.value if column.percent and _stated_rate(column) in (None, cell.value) else None
-    readings = settled(percent(cell.text), facts.decimal_sign)
+    readings = settled_in_words(percent(cell.text), facts.decimal_sign)
     if not readings and column.percent:
         said = price_text(cell.text)
-        readings = settled(said.amounts, facts.decimal_sign) if said is not None and not said.rest else ()
+        readings = settled_in_words(said.amounts, facts.decimal_sign) if said is not None and not said.rest else ()
     return readings[0].value if len(readings) == 1 else None
 
 
@@ -196,7 +196,7 @@ def _amount(cell: Cell, facts: FileFacts) -> tuple[Decimal | None, CurrencyReadi
     said = price_text(cell.text) if isinstance(cell.value, str) else None
     if said is None or said.rest or said.is_range:
         return None, None, None
-    readings = settled(said.amounts, facts.decimal_sign)
+    readings = settled_in_words(said.amounts, facts.decimal_sign)
     return readings[0].value if len(readings) == 1 else None, said.currency, said.basis
 
 
@@ -223,7 +223,7 @@ def _basis(reading: BasisReading | None, of_price: Basis | None, facts: FileFact
 
 def _stated(words: ChargeWords, facts: FileFacts, draft: Draft) -> Charge | None:
     currency, of_price = draft.currency, draft.basis
-    readings = settled(words.amounts, facts.decimal_sign)
+    readings = settled_in_words(words.amounts, facts.decimal_sign)
     if words.amounts and all(reading.value <= 0 for reading in readings):
         return None
     freight = words.kind is ChargeKind.FREIGHT

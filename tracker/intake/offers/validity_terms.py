@@ -1,14 +1,16 @@
 """Until when a row's prices hold."""
 
+from collections.abc import Sequence
 from datetime import date, datetime
 
 from tracker.intake.columns.column import Columns
 from tracker.intake.offers.file_facts import FileFacts
-from tracker.intake.offers.said import at
+from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.offers.terms_said import Cells, Terms, cell_of, remarked
 from tracker.intake.values.roles import Role
 from tracker.intake.values.validity import Validity, validity_text
+from tracker.intake.words.lists import phrases
 from tracker.trade.offer import Evidence, Note, NoteCode
 
 
@@ -21,7 +23,7 @@ def take_validity(terms: Terms, cells: Cells, columns: Columns, scope: Scope, fa
         _take(terms, held, held.last_day(facts.date_order, facts.list_date), at(remark), remark.text.strip())
         return
     if cell is None:
-        said = scope.nearest(Validity)
+        said = _with_a_day(scope.nearest(Validity))
         found = {one.value.last_day(facts.date_order, facts.list_date): one for one in said}
         if len(found) == 1:
             ((day, one),) = found.items()
@@ -37,6 +39,11 @@ def take_validity(terms: Terms, cells: Cells, columns: Columns, scope: Scope, fa
     read = validity_text(cell.text)
     if read is not None:
         _take(terms, read, read.last_day(facts.date_order, facts.list_date), at(cell), cell.text.strip())
+
+
+def _with_a_day(said: Sequence[Said[Validity]]) -> Sequence[Said[Validity]]:
+    """Without what names no end where others do: 'the prices below apply from 4 January on, and replace …'."""
+    return [one for one in said if not one.value.unread or phrases("until").find(one.words)] or said
 
 
 def _take(terms: Terms, read: Validity, day: date | None, where: str, words: str) -> None:

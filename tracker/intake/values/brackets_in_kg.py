@@ -41,7 +41,8 @@ def in_kg(bracket: Bracket, ton: MassUnit | None = None, sign: str | None = None
         return KgBracket(unread=True)
     if any(bound is not None and bound > LARGEST_ORDER_KG for bound in (start, end)):
         return KgBracket(unread=True)
-    return KgBracket(start, end if end is None else end + _short_of_the_round(bracket, end, ton))
+    # '0–5 t' begins where every order does.
+    return KgBracket(start or None, end if end is None else end + _short_of_the_round(bracket, end, ton))
 
 
 def _short_of_the_round(bracket: Bracket, end_kg: Decimal, ton: MassUnit | None) -> Decimal:

@@ -136,6 +136,9 @@ class _Parts:
                 # 'Energy surcharge, all items 2.5 %'.
                 parts.charged[-1] += f" {part}"
                 continue
+            if parts.charged and _is_of_those(part, parts.charged[-1]):
+                parts.charged[-1] += f", {part}"
+                continue
             named = any(match.value != ChargeKind.OTHER for match in charges_named(part))
             follows = is_optional(part) or (follows and not named)
             (parts.optional if follows else parts.charged).append(part)
@@ -146,6 +149,12 @@ def _begins_with_all(part: str) -> bool:
     """'all items 2.5 %', 'on all grades: 2.5 %'."""
     found = phrases("all_of_them").find(part)
     return bool(found) and found[0].first <= 1 and any(map(str.isdigit, part))
+
+
+def _is_of_those(part: str, before: str) -> bool:
+    """The 'majoration de 50 €/t' behind 'en dessous', the 'surcharge 50 USD/ST' behind 'for orders under 5 tons'."""
+    general = any(match.value == ChargeKind.OTHER for match in charges_named(part))
+    return general and bool(phrases("small_orders").find(before)) and not charges_named(before)
 
 
 _PARTS = re.compile(rf",(?!\d)|\b{pattern('range', 'and')}\b")

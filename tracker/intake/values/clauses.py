@@ -65,9 +65,21 @@ def _abbreviation(text: str, stop: int) -> bool:
 
 
 def _ends_a_sentence(text: str, stop: int, word: str) -> bool:
-    """'USD per short ton. CUK …', 'Camion de 24 t. Prix …'; 'USD/ton. corta' and 'Min. 5 t. pro Sorte' go on."""
+    """'USD per short ton. CUK …', 'Camion de 24 t. Prix …', 'exkl. MwSt. Lieferzeit …'; 'USD/ton. corta' and
+    'Min. 5 t. pro Sorte' go on."""
     unit = len(word) > 1 and phrases("basis").whole(word) is not None
-    return (unit or bool(_WEIGHED.search(text[:stop]))) and text[stop + 1 :].lstrip()[:1].isupper()
+    ends = unit or bool(_WEIGHED.search(text[:stop])) or _names_tax(text[: stop + 1])
+    return ends and text[stop + 1 :].lstrip()[:1].isupper()
+
+
+def _names_tax(before: str) -> bool:
+    """'Zzgl. MwSt.', 'sin I.V.A.': with tax a vendor has said what is not in his prices."""
+    found = phrases("tax").find(before[-_LONGEST_TAX:])
+    return bool(found) and found[-1].value in ("named", "with_tax") and found[-1].end >= len(before[-_LONGEST_TAX:]) - 1
+
+
+_LONGEST_TAX = 32
+"""Letters of the longest name of a tax, and room for the word before it."""
 
 
 _WEIGHED = re.compile(r"\d\s?t$")

@@ -8,7 +8,7 @@ from fractions import Fraction
 from functools import lru_cache
 
 from tracker.intake.values.basis import hints_at_tonne
-from tracker.intake.values.numbers import SPACED_NUMBER, NumberReading, number_readings, settled
+from tracker.intake.values.numbers import SPACED_NUMBER, NumberReading, number_readings, settled_in_words
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import MassUnit, kilograms
@@ -42,7 +42,7 @@ class Mass:
         None too where the file's decimal sign would make '20,000 lb' nine kilograms: then this figure is written in
         another way than the file's others.
         """
-        left = self._in_kg(settled(self.amounts, sign), ton)
+        left = self._in_kg(settled_in_words(self.amounts, sign), ton)
         if len(left) > 1:
             return _only(_usual(left))
         otherwise = self._in_kg(self.amounts, ton) - left

@@ -185,3 +185,10 @@ def settled(readings: Iterable[NumberReading], sign: str | None) -> tuple[Number
     if sign is None:
         return everything
     return tuple(reading for reading in everything if reading.decimal_sign in ("", sign))
+
+
+def settled_in_words(readings: Iterable[NumberReading], sign: str | None) -> tuple[NumberReading, ...]:
+    """Those that agree with the sign of a file's figures, else all: 'Energiezuschlag 4,5 %' beside 1'345.00 is read as
+    it is written, because whoever wrote the words need not write as his spreadsheet does."""
+    everything = tuple(readings)
+    return settled(everything, sign) or everything

@@ -9,6 +9,7 @@ from tracker.intake.values.charge_names import charges_named
 from tracker.intake.values.charges import charge_header
 from tracker.intake.values.currency import CurrencyReading, find_currencies
 from tracker.intake.values.delivery import find_delivery
+from tracker.intake.values.exchange import beside_exchange
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.money import find_price_unit
 from tracker.intake.values.role_words import header_roles
@@ -41,7 +42,7 @@ class SaysBasis:
 
 def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
     """Currency and basis of a clause. A basis counts only beside a currency or a word for price."""
-    clause = _without_weights(_without_definition(clause))
+    clause = beside_exchange(_without_weights(_without_definition(clause)))
     labelled = _labelled_basis(clause)
     if labelled is not None:
         yield SaysBasis(labelled, clause)
