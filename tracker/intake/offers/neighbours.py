@@ -1,6 +1,6 @@
 """Whether a row costs what the boards around it do: what tells 'Premium SBS 18 pt' from a premium for SBS."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Set
 from decimal import Decimal
 
 from tracker.intake.grid import Cell
@@ -33,6 +33,18 @@ class Neighbours:
             return None
         return all(low <= _NEAR * figure and figure <= _NEAR * high for figure, (low, high) in compared)
 
+    def far_below(self, cells: Mapping[int, Cell], measures: Set[int]) -> bool:
+        """Whether each price of a row is a small part of what boards measured in one of these columns cost there."""
+        own = {index: figure for index in self._priced & cells.keys() if (figure := _figure(cells[index])) is not None}
+        least: dict[int, Decimal] = {}
+        for row in self._table.rows:
+            others = self._table.view.rows[row.index]
+            for index in own.keys() & others.keys() if measures & others.keys() else ():
+                figure = _figure(others[index])
+                if figure is not None:
+                    least[index] = min(figure, least.get(index, figure))
+        return bool(own) and all(index in least and _SMALL_PART * own[index] < least[index] for index in own)
+
     def _of_boards(self) -> dict[int, tuple[Decimal, Decimal]]:
         spans: dict[int, tuple[Decimal, Decimal]] = {}
         rows = self._table.rows
@@ -46,6 +58,10 @@ class Neighbours:
                     low, high = spans.get(index, (figure, figure))
                     spans[index] = min(low, figure), max(high, figure)
         return spans
+
+
+_SMALL_PART = 5
+"""What is charged on top of board is less than a fifth of what it costs; common practice, no source."""
 
 
 def _figure(cell: Cell) -> Decimal | None:

@@ -70,8 +70,11 @@ def term_of_row(label: str) -> Role | None:
 
 @lru_cache(maxsize=4096)
 def heads_charges(heading: str) -> bool:
-    """'Freight, US$ per short ton' over rows of zones: what follows are rates, as long as no row names a board."""
+    """'Freight, US$ per short ton' over rows of zones, 'Adders, where they apply:': what follows are rates, as long as
+    no row names a board."""
     head = head_of_words(heading)
+    if heading.rstrip().endswith(":") and not (head is not None and head.named):
+        head = head_of_words(heading.partition(",")[0])
     return head is not None and head.named and head.role in ON_TOP and find_grade(heading) is None
 
 

@@ -70,6 +70,7 @@ class Rows:
         self._beside = columns_beside(table, columns)
         self._neighbours = Neighbours(table, self._priced)
         self._across = any(price.caliper or price.weights for price in columns.prices)
+        self._measured = frozenset(column.index for column in columns.of(Role.CALIPER, Role.WEIGHT))
         self._measures = tuple(column.index for column in columns.of(Role.CALIPER, Role.WEIGHT, Role.GRADE))
         self.passed: dict[int, str] = {}
         self.stated: list[Words] = []
@@ -176,9 +177,11 @@ class Rows:
             self._take(kind, row, cells, label)
             return kind.value, ""
         above = row.headings.own if row.headings is not None else ()
-        if any(heads_charges(words.text) for words in above) and not names_board(label.text):
-            return RowKind.CHARGE.value, ""
-        return "", ""
+        # 'Wet-strength (CUK only) | 30' among adders is no board beside those at a thousand.
+        charged = any(heads_charges(words.text) for words in above) and (
+            not names_board(label.text) or self._neighbours.far_below(cells, self._measured)
+        )
+        return (RowKind.CHARGE.value if charged else ""), ""
 
     def _told_apart(self, kind: RowKind, label: Cell, cells: dict[int, Cell]) -> str | None:
         """What leaves it open whether a row is a board, where its name has a word for something else in it.

@@ -86,6 +86,8 @@ def unit_at(found: list[Token], place: int, text: str) -> tuple[BasisReading, in
     match = basis_phrases().at(found, place)
     if match is None and _is_one(found, place):
         return unit_at(found, place + 1, text)
+    if match is not None and _counts_money(found, place):
+        return None
     if match is not None and match.value != "thousand":
         match = _with_explanation(found, match)
         return reading_of(match.value, text[match.start : match.end]), match.after
@@ -94,6 +96,14 @@ def unit_at(found: list[Token], place: int, text: str) -> tuple[BasisReading, in
         return None
     key, after = counted
     return reading_of(key, text[found[place][1] : found[after - 1][2]]), after
+
+
+def _counts_money(found: list[Token], place: int) -> bool:
+    """The thousands of 'EUR 000/t', where those of 'per 000' and "£/'000" are what a price is for."""
+    if found[place][0] != "000":
+        return False
+    before = next((at for at in range(place - 1, -1, -1) if found[at][0] not in "'’"), None)
+    return before is None or (found[before][0] != "/" and per_words().at(found, before) is None)
 
 
 def _is_one(found: list[Token], place: int) -> bool:
@@ -197,7 +207,7 @@ def _counts_something(found: list[Token], per: int) -> bool:
     before = per - 1
     while before >= 0 and found[before][0] in "()":
         before -= 1
-    if before < 0 or _dotted(found, before):
+    if before < 0 or _dotted(found, before) or _counts_money(found, before):
         return False
     return found[before][0] in _GRAMS or basis_phrases().at(found, before) is not None
 

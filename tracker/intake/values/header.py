@@ -17,10 +17,10 @@ from tracker.intake.values.lead import LeadUnit, lead_unit
 from tracker.intake.values.masses import find_mass_units
 from tracker.intake.values.money import find_price_unit
 from tracker.intake.values.reams import Ream, ream_of
-from tracker.intake.values.role_words import header_roles, weighs_a_package
+from tracker.intake.values.role_words import header_roles, weighing_units, weighs_a_package
 from tracker.intake.values.roles import PRICES, Role, RoleReading
 from tracker.intake.values.sheetsize import LengthUnit, SheetSize, find_sheet_sizes, length_unit
-from tracker.intake.values.weight import WeightReading, find_weights, weight_units
+from tracker.intake.values.weight import WeightReading, find_weights
 from tracker.intake.words.likeness import near_miss
 from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import CaliperUnit, MassUnit, WeightUnit
@@ -71,7 +71,7 @@ def header(text: str) -> Header:
     unit = find_price_unit(text)
     currency = unit.currency if unit is not None else None
     basis = one_of(bases_side_by_side(text)) or (unit.basis if unit is not None else None)
-    weights = (weight_units(text) or _metric_by_its_word(text)) if currency is None else ()
+    weights = (weighing_units(text) or _metric_by_its_word(text)) if currency is None else ()
     ream = ream_of(text)
     if ream is not None and len(weights) != 1:
         weights = (WeightUnit.LB_3000FT2,) if ream.msf == _USUAL_REAM else ()

@@ -49,10 +49,17 @@ def _counts_thousands(text: str) -> bool:
     sheets' count no money."""
     if any(counted_in_thousands(text, each.words) for each in find_currencies(text)):
         return True
-    if any(_of_money(text[match.end() :]) for match in _THOUSANDS.finditer(text)):
+    counted = (match for match in _THOUSANDS.finditer(text) if not _behind_per(text[: match.start()]))
+    if any(_of_money(text[match.end() :]) for match in counted):
         return True
     named = (match for match in phrases("multiplies").find(text) if match.value == "thousands")
     return any(_stands_beside_money(text[: match.start], text[match.end :]) for match in named)
+
+
+def _behind_per(before: str) -> bool:
+    """'Per 000' and "je '000" say what a price is for, as 'per 1000' does."""
+    *_, last = before.rstrip(" '’").split() or [""]
+    return last.endswith("/") or phrases("per").whole(last) is not None
 
 
 def _of_money(behind: str) -> bool:

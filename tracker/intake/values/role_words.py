@@ -17,7 +17,7 @@ from tracker.intake.words.likeness import meanings_of_phrases, near_miss
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import tokens_of
 from tracker.trade.basis import Basis
-from tracker.trade.quantities import MassUnit
+from tracker.trade.quantities import MassUnit, WeightUnit
 
 
 @lru_cache(maxsize=8192)
@@ -36,6 +36,8 @@ def header_roles(text: str) -> tuple[RoleReading, ...]:
         return (RoleReading(Role.PROPERTY, 1.0, text),)
     if without_density(text) != text and not weight_units(text):
         return (RoleReading(Role.PROPERTY, 1.0, text),)
+    if _is_bulk_in_length(text):
+        return (RoleReading(Role.CALIPER, 0.95, text),)
     strengths: dict[Role, RoleReading] = {}
     by_words = _by_words(text)
     if all(reading.role is Role.VALID_FROM for reading in by_words):
@@ -64,10 +66,26 @@ def header_roles(text: str) -> tuple[RoleReading, ...]:
     return tuple(sorted(strengths.values(), key=lambda reading: -reading.strength))
 
 
+def _is_bulk_in_length(text: str) -> bool:
+    """'Main µm', 'Bulk (micron)': how thick the board is, where 'Bulk cm³/g' is a property and 'Volumen' an order's."""
+    named = phrases("bulk").find(text)
+    spans = [(match.start, match.end) for match in named]
+    return bool(named) and caliper_unit(text) is not None and _unexplained(text, spans) == 0
+
+
 _OF_BOARDS_OR_MONEY = frozenset(
     {Role.WEIGHT, Role.PRODUCT, Role.GRADE, Role.NET_PRICE, Role.LIST_PRICE, Role.FREIGHT, Role.BASIS, Role.ROLL_WIDTH}
 )
 """What the words beside 'weight' would head by themselves: 'Carton', 'Net', 'Shipping', 'Unit', 'Roll'."""
+
+
+@lru_cache(maxsize=4096)
+def weighing_units(text: str) -> tuple[WeightUnit, ...]:
+    """The units of basis weight in a head: none in 'Equivalent, per M sq ft', which says what a price is for, where
+    'per MSF' by itself may stand below 'Weight (lb)'."""
+    named = {match.value for match in phrases("weight_units").find(text)}
+    on_area = named == {"area_msf"} and basis_span(text) is not None and basis_text(text) is None
+    return () if on_area and not phrases("weight_words").find(text) else weight_units(text)
 
 
 def weighs_a_package(text: str) -> bool:
@@ -230,7 +248,7 @@ def _by_unit(text: str) -> list[RoleReading]:
         # 'Saltwick EUR/t' is a price at a place; other units beside a strange word may measure anything ('PPS µm').
         priced = unit is not None and unit.currency is not None and unit.basis is not None
         return [RoleReading(Role.PRICE, 0.7, text)] if priced else []
-    weights = weight_units(text)
+    weights = weighing_units(text)
     has_currency = unit is not None and unit.currency is not None
     if unit is not None and has_currency:
         readings.append(RoleReading(Role.PRICE, 0.85 if unit.basis is not None else 0.6, text))
