@@ -50,14 +50,15 @@ def beside_prices(column: Column, columns: list[Column]) -> Column:
 
 
 def weighs_the_lot(column: Column, columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> Column:
-    """'kg' beside '€/kg', 'Weight lb' beside 'lb/MSF', 'Weight' over '14,220 lb': how much there is of it, where its
-    figures are no board's price or weight."""
+    """'kg' beside '€/kg' or 'Price', 'Weight lb' beside 'lb/MSF', 'Weight' over '14,220 lb': how much there is of it,
+    where its figures are no board's price or weight."""
     if column.role is Role.WEIGHT and not column.weight_units and _weigh_lots(samples[column.index]):
         return replace(column, role=Role.STOCK)
     if not column.mass_units or column.currencies or any(head.currency for head in column.said):
         return column
     if column.role is Role.PRICE and not any(by_words(head) and head.basis is None for head in column.said):
-        priced = [other for other in columns if other.role in PRICE_ROLES and other.currencies]
+        others = [other for other in columns if other is not column and other.role in PRICE_ROLES]
+        priced = [other for other in others if other.currencies or any(by_words(head) for head in other.said)]
         figures = samples[column.index]
         apart = priced and not any(close_by_row(figures, samples[other.index], 1) for other in priced)
         return replace(column, role=Role.STOCK) if apart and mass_units(column.said[-1].text) else column

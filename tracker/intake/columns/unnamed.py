@@ -35,7 +35,7 @@ _NEAR, _MOVES_WITH = Decimal("1.5"), Decimal("1.2")
 def amount_per_unit(columns: Columns, samples: Mapping[int, Sequence[Cell]]) -> tuple[Column, ...]:
     """'Betrag | Währg | Preiseinheit | ME', 'Valor kg', 'Importe' over '1.418,00 €/t': where no column is a price, the
     amount with a unit is one."""
-    totals = columns.of(Role.TOTAL)
+    totals = [one for one in columns.of(Role.TOTAL) if not phrases("volumes_sold").find(one.text)]
     per_unit = [one for one in totals if one.bases or one.mass_units or _mostly_per_unit(samples[one.index])]
     if len(per_unit) == 1:
         return tuple(per_unit)

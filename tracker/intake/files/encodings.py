@@ -3,8 +3,10 @@
 from tracker.intake.files.sniff import looks_utf16
 
 _OLD_PAGES = ("cp1252", "mac_roman", "cp850")
-_EXPECTED = frozenset("äöüßÄÖÜéèêàâîôûçñáíóúåÅøØæÆ²³µ°€£§±½–’“”„×¢•…¼¾®™\u00a0")
+_EXPECTED = frozenset("äöüßÄÖÜéèêëàâîïôûùçœñáíóúåøæÉÈÊËÀÂÎÏÔÛÙÇŒÑÁÍÓÚÅØÆ²³µ°€£§±½–’“”„×¢•…¼¾®™«»¿¡ªº\u00a0")
 """What vendors' sheets in western European languages hold beyond ASCII."""
+_BETWEEN_WORDS = frozenset("“”„«»…•–")
+"""Signs that stand inside no word: 'CART”N' is read under the wrong page."""
 
 
 def decoded(content: bytes) -> str:
@@ -37,5 +39,11 @@ def _old_page(content: bytes) -> str:
 
 
 def _expected_share(text: str) -> float:
-    beyond = [character for character in text if ord(character) > 127]
-    return sum(character in _EXPECTED for character in beyond) / max(1, len(beyond))
+    beyond = [place for place, character in enumerate(text) if ord(character) > 127]
+    return sum(_is_expected(text, place) for place in beyond) / max(1, len(beyond))
+
+
+def _is_expected(text: str, place: int) -> bool:
+    if text[place] in _BETWEEN_WORDS and text[place - 1 : place].isalpha() and text[place + 1 : place + 2].isalpha():
+        return False
+    return text[place] in _EXPECTED

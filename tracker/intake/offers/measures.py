@@ -64,6 +64,9 @@ def take_caliper(board: Board, cells: Cells, columns: Columns, words: list[Cell]
             board.caliper_unread = cell
     for cell in [*words, *_mixed(cells, columns)]:
         for reading in find_calipers(cell.text):
+            if reading.loose and found:
+                # The width of 'reels 1,020mm' beside a caliper of its own.
+                continue
             found.setdefault(reading.um, Said(reading.um, at(cell), cell.text.strip()))
     if not found:
         found = _caliper_around(board, scope)

@@ -14,6 +14,7 @@ from tracker.intake.offers.row_charges import charge_of_row, has_figure, says_un
 from tracker.intake.offers.row_labels import (
     RowKind,
     heads_charges,
+    heads_measures,
     kind_of_row,
     names_board,
     names_grade,
@@ -242,9 +243,13 @@ class Rows:
         return None
 
     def _has_board(self, cells: dict[int, Cell], label: Cell) -> bool:
-        """A caliper, a weight or a grade of its own beside the label; 'per short ton' beside a charge is none."""
+        """A caliper, a weight or a grade of its own beside the label; 'per short ton' beside a charge is none, nor are
+        the units of a row below the heads."""
         own = (cells[index] for index in self._measures if index in cells and cells[index] is not label)
-        return any(not (isinstance(cell.value, str) and says_unit_of_charge(cell.text, label.text)) for cell in own)
+        return any(not (isinstance(cell.value, str) and self._is_unit(cell, label)) for cell in own)
+
+    def _is_unit(self, cell: Cell, label: Cell) -> bool:
+        return says_unit_of_charge(cell.text, label.text) or heads_measures(cell.text)
 
     def _unlabelled(self, row: BodyRow, cells: dict[int, Cell]) -> str:
         """Bare figures under a gap, with no word and no measure of board: sums and the like."""

@@ -17,7 +17,8 @@ board        grade, open_grades, caliper, weight
 orders       masses, ordinals, brackets, brackets_in_kg, worded_brackets, counted_orders, loads, loads_charged,
              loads_priced, orders_priced, small_orders, minimum
 time         dates, validity, open_validity, lead, lead_sentences, lead_by_itself, lead_remarked, lead_unread
-freight      delivery, freight_of_prices, charges, charge_names, relieved_charges, costs_told
+freight      delivery, freight_of_prices, charges, charge_names, relieved_charges, costs_told,
+             added_on_top
 heads        header, role_words, roles, column_legend
 whose        company, legal_forms, form_fields, addresses
 notes        statements, note_signs, clauses, denials, unless, legends, board_words, board_ahead, boards_meant,

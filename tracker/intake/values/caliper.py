@@ -4,7 +4,7 @@ A bare number goes by what board can be.
 """
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from decimal import Decimal
 from functools import lru_cache
 
@@ -34,12 +34,15 @@ _SPANS = (
 
 @dataclass(frozen=True, slots=True)
 class CaliperReading:
-    """One thickness: µm exactly, the unit it was read in, the words. `said`: the text names the unit."""
+    """One thickness: µm exactly, the unit it was read in, the words. `said`: the text names the unit.
+
+    `loose`: it may as well be how wide a roll is."""
 
     um: Decimal
     unit: CaliperUnit
     words: str
     said: bool = True
+    loose: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -190,7 +193,8 @@ def find_calipers(text: str) -> tuple[CaliperReading, ...]:
         # Beside a caliper the 1.120 mm of 'Rolle 1.120 mm' are the roll's width, and no 1.12 mm.
         across = wide if _may_be_a_width(text, one) else found
         across += [reading for reading in readings if possible_for_board(reading.um)]
-    found = found or wide or [_inches(text[match.start() : match.end()]) for match in _BARE_INCHES.finditer(folded)]
+    found = found or [replace(one, loose=True) for one in wide]
+    found = found or [_inches(text[match.start() : match.end()]) for match in _BARE_INCHES.finditer(folded)]
     return tuple({reading.um: reading for reading in found}.values())
 
 

@@ -174,6 +174,7 @@ def _without_amount(part: str) -> ChargeWords | None:
         return None
     kind, label = ChargeKind(named[0].value), label_of(part, named)
     surcharge = kind is ChargeKind.ENERGY or phrases("surcharge_words").whole(label) is not None
+    surcharge = surcharge or bool(phrases("added_on_top").find(part))
     told = phrases("surcharge_applies").find(part) or find_currencies(part) or _PERCENT.search(fold(part))
     return ChargeWords(kind, label) if surcharge and told else None
 

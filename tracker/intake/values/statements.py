@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from functools import lru_cache
 
+from tracker.intake.values.added_on_top import added_on_top
 from tracker.intake.values.basis import ton_definition
 from tracker.intake.values.brackets import Bracket
 from tracker.intake.values.charges import ChargeWords, OptionalCharge, beside_charges, find_charges, optional_charges
@@ -150,7 +151,9 @@ def _all(text: str) -> Iterator[Statement]:
     orders = orders_priced(text) or loads_priced(text)
     if orders is not None:
         yield SaysOrders(orders, text, is_load(text))
-    yield from price_changes(text)
+    changes = price_changes(text)
+    yield from changes
+    yield from added_on_top(text) if not changes else ()
     dearer = dearer_if_small(text) or (DearerIfSmall(of_loads[0].words) if of_loads else None)
     if dearer is not None:
         yield dearer
