@@ -12,13 +12,12 @@ What each reads its own first line says:
 
 figures      numbers, lengths, spans, halves, rates, formats, sheetsize
 prices       money, pricewalk, currency, basis, counted_units, ton_kinds, reams, multiples, tax, payment_terms, was_now,
-             indicative, price_kinds
+             indicative, price_kinds, exchange
 board        grade, open_grades, caliper, weight
 orders       masses, ordinals, brackets, brackets_in_kg, worded_brackets, counted_orders, loads, loads_charged,
              loads_priced, orders_priced, small_orders, minimum
 time         dates, validity, open_validity, lead, lead_sentences, lead_by_itself, lead_remarked, lead_unread
-freight      delivery, freight_of_prices, charges, charge_names, relieved_charges, costs_told,
-             added_on_top
+freight      delivery, freight_of_prices, charges, charge_names, relieved_charges, costs_told, added_on_top
 heads        header, role_words, roles, column_legend
 whose        company, legal_forms, form_fields, addresses
 notes        statements, note_signs, clauses, denials, unless, legends, board_words, board_ahead, boards_meant,
