@@ -22,8 +22,16 @@ def charges_named(text: str) -> list[Found[str]]:
 
 def label_of(text: str, found: list[Found[str]]) -> str:
     """The charge's name with the words for 'surcharge' that stand directly beside it."""
-    start, end = found[0].start, found[0].end
+    start, end = whole_name(text, found[0])
     for match in sorted(found[1:], key=lambda match: match.start):
         if not text[end : match.start].strip() and match.start >= end:
             end = match.end
     return " ".join(text[start:end].split())
+
+
+def whole_name(text: str, match: Found[str]) -> tuple[int, int]:
+    """Where a charge's name begins and ends, with what a hyphen joins to it: the 'LSVA-Zuschlag' around 'Zuschlag'."""
+    start = match.start
+    while start and (text[start - 1] == "-" or (text[start - 1].isalnum() and "-" in text[start : match.start])):
+        start -= 1
+    return start, match.end

@@ -7,7 +7,7 @@ from functools import lru_cache
 from itertools import chain
 
 from tracker.intake.values.basis import BasisReading
-from tracker.intake.values.charge_names import ChargeKind, charges_named, label_of
+from tracker.intake.values.charge_names import ChargeKind, charges_named, label_of, whole_name
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.costs_told import tells_costs
 from tracker.intake.values.currency import CurrencyReading, find_currencies
@@ -268,8 +268,9 @@ def _money(part: str, named: list[Found[str]], charge: ChargeWords) -> ChargeWor
     """The one amount left when the words for the charge and for 'extra' are taken out."""
     rest = list(part)
     fillers = (phrases(section).find(part) for section in ("charge_filler", "all_of_them", "every_board"))
-    for match in (*named, *chain.from_iterable(fillers)):
-        rest[match.start : match.end] = " " * (match.end - match.start)
+    spans = [whole_name(part, match) for match in named]
+    for start, end in (*spans, *((match.start, match.end) for match in chain.from_iterable(fillers))):
+        rest[start:end] = " " * (end - start)
     price = price_text("".join(rest).strip(" :=–-()."))
     if price is None or not price.amounts or price.is_range or price.rest:
         return None

@@ -7,7 +7,7 @@ from datetime import date, timedelta
 from enum import StrEnum
 from functools import lru_cache
 
-from tracker.intake.words.fold import fold
+from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 
 
@@ -135,19 +135,27 @@ def _outside_spans(pattern: re.Pattern[str], folded: str) -> Iterator[re.Match[s
         match = pattern.search(folded, match.end() if span is None else match.start() + 1)
 
 
+_OF_YEAR = re.compile(r"\s*(?:of|de|del|av|des jahres|,)?\s*(20\d\d)(?!\d)")
+
+
 def _ends(text: str, folded: str) -> Iterable[DateReading]:
-    """'end of June 2026', 'Ende Juni 2026', 'end of Q4 2026': the last day. A bare month or quarter is no day."""
+    """'end of June 2026', 'Ende Juni 2026', 'end of Q4 2026', 'fin du troisième trimestre 2026': the last day. A bare
+    month or quarter is no day."""
     for match in phrases("end_of").find(text):
         rest = folded[match.end :].lstrip(" .")
         start = len(folded) - len(rest)
         month = _MONTH_YEAR.match(rest)
         quarter = _QUARTER.match(rest)
+        named = phrases("quarters").at(tokens(rest), 0)
+        of_year = _OF_YEAR.match(rest, named.end) if named is not None else None
         year = _YEAR_ALONE.match(rest)
         number = _month(month[1]) if month is not None else None
         if month is not None and number is not None:
             made, end = _last_of(int(month[2]), number), start + month.end()
         elif quarter is not None:
             made, end = _last_of(int(quarter[3]), 3 * int(quarter[1] or quarter[2])), start + quarter.end()
+        elif named is not None and of_year is not None:
+            made, end = _last_of(int(of_year[1]), 3 * int(named.value)), start + of_year.end()
         elif year is not None:
             made, end = _last_of(int(year[1]), 12), start + year.end()
         else:
