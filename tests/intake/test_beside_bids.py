@@ -37,8 +37,8 @@ def test_a_price_of_nobody_beside_bids_is_asked_about():
 
 
 def test_names_with_their_unit_in_one_head_are_vendors_too():
-    rows = [[*BOARD, "Oxbarrow Mills EUR/t", "Tarnwick Board EUR/t", "Paid EUR/t"], *([*row, 1, 2, 3] for row in ROWS)]
-    rows = [rows[0], *([*row, 1010, 1020, 990] for row in ROWS)]
+    heads = [*BOARD, "Oxbarrow Mills EUR/t", "Tarnwick Board EUR/t", "Paid EUR/t"]
+    rows = [heads, *([*row, 1010, 1020, 990] for row in ROWS)]
     assert {line.offer.vendor for line in lines(rows).values()} == {"Oxbarrow Mills", "Tarnwick Board"}
 
 
@@ -90,7 +90,7 @@ def test_a_property_over_two_units_is_what_both_hold():
     assert not any("caliper-unknown" in codes(line) for line in found.values())
 
 
-@pytest.mark.parametrize("head", ["Paid Q3-26", "Bezahlt Q3/26", "Prix payé", "Pagado", "Senast betalt"])
+@pytest.mark.parametrize("head", ["Paid Q3-26", "Bezahlt Q3/26", "Prix payé", "Último pagado", "Senast betalt"])
 def test_what_was_paid_is_no_offer_beside_any_price(head):
     rows = [[*BOARD, "Price EUR/t", f"{head} EUR/t"], *([*row, 1040, 1010] for row in ROWS)]
     assert sorted(lines(rows)) == ["D2", "D3"]

@@ -28,7 +28,34 @@ def test_a_name_that_is_no_known_charge_is_one_behind_a_plus():
     wrap = ["+ moisture-proof wrap", None, None, 0.35, "CWT"]
     found = charges(_SBS, wrap, _CUK, wrap, _URB)
     assert [len(each) for each in found] == [1, 1, 0]
-    assert lines([["US dollars"], _HEAD, ["Plus board 16 pt SBS", "16 pt", "68 lb/MSF", 1182, "ST"]])
+
+
+def test_a_board_behind_a_plus_is_a_board():
+    found = lines([["US dollars"], _HEAD, ["+ SBS 16 pt", "16 pt", "68 lb/MSF", 1182, "ST"], _CUK])
+    assert list(found) == ["D3", "D4"]
+    assert all(line.offer.charges == () for line in found.values())
+
+
+def groups(*fees):
+    """Boards below sub-headings, each of which a charge may follow right away."""
+    boards = {
+        "SBS": [["SBS C1S", 16, 1240]],
+        "CRB": [["CRB A", 20, 820], ["CRB B", 22, 830]],
+        "URB": [["URB A", 20, 620]],
+    }
+    rows = [["Grade", "Caliper pt", "USD/short ton"]]
+    for (name, own), fee in zip(boards.items(), fees, strict=True):
+        rows += [[name], *([["Energy surcharge", None, fee]] if fee else []), *own]
+    return [[float(charge.price) for charge in line.offer.charges] for line in lines(rows).values()]
+
+
+def test_charges_right_below_a_heading_are_of_the_boards_that_follow():
+    assert groups(None, 45, 30) == [[], [45], [45], [30]]
+    assert groups(25, 45, 30) == [[25], [45], [45], [30]]
+
+
+def test_charges_of_one_group_alone_leave_the_others_open():
+    assert groups(None, 45, None) == [[0]] * 4
 
 
 def test_below_all_boards_they_are_everybody_s():

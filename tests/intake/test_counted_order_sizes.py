@@ -80,10 +80,18 @@ def test_one_bare_count_a_board_is_what_the_price_was_asked_for():
     assert _sizes(lines(rows)) == [(None, None)] * 2
 
 
-@pytest.mark.parametrize("head", ["Sheets per pallet", "Bogen je Palette", "Ark per pall"])
+@pytest.mark.parametrize("head", ["Sheets per pallet", "Bogen je Palette", "Ark per pall", "Antal per pall"])
 def test_what_a_pallet_holds_is_no_order_size(head):
-    rows = [["Board", "g/m²", "µm", head, "EUR/t"], ["GC1", 300, 430, 600, 1268], ["GC1", 300, 430, 500, 1268]]
-    assert all(line.offer.from_kg is None for line in lines(rows).values())
+    boards = [["GC1", 300, 430, count, price] for count, price in ((400, 1268), (500, 1258), (600, 1248))]
+    found = lines([["Board", "g/m²", "µm", head, "EUR/t"], *boards]).values()
+    assert [(str(line.state), line.offer.from_kg) for line in found] == [("accepted", None)] * 3
+
+
+def test_a_size_with_a_unit_of_its_own_is_no_count():
+    heads = ["Board", "pt", "lb/MSF", "Number of pallets", None, None]
+    rows = [heads, [None, None, None, "1-4", "5-9", "20 t and more"], ["SBS", 18, 76, 1240, 1230, 1220]]
+    found = lines([["USD per short ton"], *rows, ["1 pallet = 800 kg"]])
+    assert found["F4"].offer.from_kg != 16000
 
 
 def test_the_last_of_a_row_of_sizes_may_end_in_a_dash():

@@ -99,7 +99,7 @@ def test_sides_in_centimetres_are_measured_in_them():
 
 @pytest.mark.parametrize("heads", [("W_MM", "D_MM"), ("MIN_MM", "MAX_MM")])
 def test_measures_of_rolls_are_no_sides(heads):
-    rows = [["Board", "CAL_UM", "GSM", *heads, "EUR/t"], ["GC2 reels", 385, 235, 800, 1200, 1048]]
+    rows = [["Board", "CAL_UM", "GSM", *heads, "EUR per 1000 sheets"], ["GC2", 385, 235, 800, 1200, 104.8]]
     assert [line.offer.sheet_mm for line in lines(rows).values()] == [None]
 
 

@@ -57,3 +57,11 @@ def test_the_vendor_s_own_place_may_have_a_name(said, delivered):
 def test_a_rate_of_any_board_s_price_is_everybody_s(note, rates):
     (line,) = lines([["Board", "g/m²", "µm", "EUR/t"], ["GC2", 250, 410, 1150], [note]]).values()
     assert [charge.price for charge in line.offer.charges if charge.currency is None] == rates
+
+
+@pytest.mark.parametrize("word", ["Note", "Hinweis", "Remark", "Class"])
+def test_a_number_of_notes_names_no_part(word):
+    notes = [[f"{word} 1: Prices FOB mill."], [f"{word} 2: Lead time 4 weeks."]]
+    head = ["Board", "g/m²", "µm", "EUR per tonne"]
+    rows = [["1. Sheets"], head, ["GC2", 250, 410, 1150], [], ["2. Rolls"], head, ["GD2", 350, 450, 790], [], *notes]
+    assert told(lines(rows)) == [(False, (28, 28))] * 2

@@ -56,18 +56,26 @@ def weighs_the_lot(column: Column, columns: list[Column], samples: Mapping[int, 
         return replace(column, role=Role.STOCK)
     if not column.mass_units or column.currencies or any(head.currency for head in column.said):
         return column
-    if column.role is Role.PRICE and not any(by_words(head) and head.basis is None for head in column.said):
+    net = column.role is Role.NET_PRICE and _is_net_mass(column)
+    if net or (column.role is Role.PRICE and not any(by_words(head) and head.basis is None for head in column.said)):
         others = [other for other in columns if other is not column and other.role in PRICE_ROLES]
         priced = [other for other in others if other.currencies or any(by_words(head) for head in other.said)]
         figures = samples[column.index]
         apart = priced and not any(close_by_row(figures, samples[other.index], 1) for other in priced)
-        return replace(column, role=Role.STOCK) if apart and mass_units(column.said[-1].text) else column
+        return replace(column, role=Role.STOCK) if apart and (net or mass_units(column.said[-1].text)) else column
     if column.role is Role.WEIGHT and any(other.role is Role.WEIGHT and _on_area(other) for other in columns):
         heaviest = max(_by_row(samples[column.index]).values(), default=Decimal(0))
         # Pounds may be those of a basis weight, kilograms are of no board.
         lots = heaviest > _HEAVIEST or (not column.weight_units and set(column.mass_units) == {MassUnit.KG})
         return replace(column, role=Role.STOCK) if not _on_area(column) and lots else column
     return column
+
+
+def _is_net_mass(column: Column) -> bool:
+    """'Net lbs', 'kg netto': so many pounds without their packing, and no price."""
+    head = column.said[-1]
+    words = next((reading.words for reading in head.roles if reading.role is Role.NET_PRICE), "")
+    return bool(words) and bool(mass_units(head.text.replace(words, " ").strip(" .()")))
 
 
 def _weigh_lots(cells: Sequence[Cell]) -> bool:

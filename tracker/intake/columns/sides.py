@@ -20,7 +20,6 @@ from tracker.trade.basis import Basis
 
 _SIDES = (Role.WIDTH, Role.LENGTH)
 _UNSURE = (None, Role.CALIPER, Role.ROLL_WIDTH, *_SIDES)
-_PLAINLY = 0.8
 _OF_SHEETS = {
     LengthUnit.MILLIMETRE: (Decimal(200), Decimal(2600)),
     LengthUnit.CENTIMETRE: (Decimal(20), Decimal(260)),
@@ -28,7 +27,6 @@ _OF_SHEETS = {
 }
 """What a side of a sheet of board measures; common practice, no source."""
 _PER_SHEETS = frozenset({Basis.SHEET, Basis.THOUSAND_SHEETS})
-_SHORT = 4
 
 
 def with_sides(columns: list[Column], samples: Mapping[int, Sequence[Cell]], table: Table) -> list[Column]:
@@ -62,11 +60,7 @@ def _may_be_a_side(column: Column) -> bool:
         return True
     others = any(phrases(section).find(column.text) for section in ("roll_measures", "price_range", "minimum"))
     words = [word for word in column.text.replace("_", " ").replace("(", " ").split() if word[:1].isalpha()]
-    return not others and bool(words) and len(words[0].rstrip(".")) <= _SHORT and not _named(column)
-
-
-def _named(column: Column) -> bool:
-    return any(head.strength(Role.CALIPER) >= _PLAINLY for head in column.said)
+    return not others and bool(words) and phrases("short_sides").whole(words[0].rstrip(".")) is not None
 
 
 def _of_sheets(first: Column, second: Column, table: Table) -> bool:

@@ -47,9 +47,15 @@ def _of_nobody(price: PriceColumn, *, several: bool) -> PriceColumn:
     meant = _beside_bids(price)
     if price.vendor or not (several or meant == "paid"):
         return price
-    if meant is not None:
+    if meant is not None and (several or _says_when(price)):
         return replace(price, kind=Kind.LIST if meant == "worked_out" else Kind.PREVIOUS)
     return replace(price, unexplained=True, label=price.label or price.column.text)
+
+
+def _says_when(price: PriceColumn) -> bool:
+    """'Paid Q4-26' and 'last paid'; beside 'Collect' a bare 'Paid' may mean with the freight."""
+    text = price.column.text
+    return " " in _plain(price.column.said[-1]).strip() or any(map(str.isdigit, text))
 
 
 def _beside_bids(price: PriceColumn) -> str | None:

@@ -13,9 +13,9 @@ from tracker.intake.values.roles import Role
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 
-_MARK = re.compile(r"\s*(?:[^\W\d_]+\s+)?(?P<mark>[A-Z]|[IVX]{1,4}|\d{1,2})(?:\s*[.):–-]|$)")
+_MARK = re.compile(r"\s*(?:(?P<word>[^\W\d_]+)\s+)?(?P<mark>[A-Z]|[IVX]{1,4}|\d{1,2})(?:\s*[.):–-]|$)")
 """'A. Folding boxboard', '2) Sheets', 'Del 1: importkartong', 'Lot 3'."""
-_NAMED_LAST = re.compile(r"[^\W\d_].*[\s.](?P<mark>[A-Z]|[IVX]{1,4}|\d{1,2})")
+_NAMED_LAST = re.compile(r"(?P<words>[^\W\d_].*)[\s.](?P<mark>[A-Z]|[IVX]{1,4}|\d{1,2})")
 """'Terms for B', 'Villkor del 1'; a bare 'B' may explain a letter of the table."""
 _LONGEST = 40
 _MOST_WORDS = 3
@@ -50,8 +50,16 @@ def _named(head: str, read: ReadTable) -> bool:
     titles = [title.text for title in read.table.titles]
     mark = _NAMED_LAST.fullmatch(head.strip())
     if mark is not None:
-        return mark["mark"] in {found["mark"] for title in titles if (found := _MARK.match(title)) is not None}
+        named = [
+            found for title in titles if (found := _MARK.match(title)) is not None and found["mark"] == mark["mark"]
+        ]
+        return any(_speaks_of_parts(mark["words"], found["word"] or "") for found in named)
     return _names_no_term(head) and any(f" {_plain(head)} " in f" {_plain(title)} " for title in titles)
+
+
+def _speaks_of_parts(words: str, own: str) -> bool:
+    """'Terms for', 'Villkor del' and the title's own word; 'Note 1' numbers notes and 'Class B' boards."""
+    return all(word == own or phrases("part_words").whole(word) is not None for word in re.findall(r"\w+", words))
 
 
 def _names_no_term(head: str) -> bool:

@@ -80,6 +80,7 @@ class Rows:
         self.charges_of: dict[int, list[Said[ChargeWords]]] = {}
         self.charges_below: Mapping[int, tuple[Said[ChargeWords], ...]] = {}
         self._runs = ChargeRuns()
+        self._headings: Headings | None = None
         self._gone_over = False
 
     def go_over(self) -> None:
@@ -89,13 +90,13 @@ class Rows:
 
     def __iter__(self) -> Iterator[WholeRow]:
         self.passed, self.stated, self.leads, self.charges, self.charges_of = {}, [], {}, [], {}
-        self._runs = ChargeRuns()
+        self._runs, self._headings = ChargeRuns(), None
         held: dict[int, Cell] = {}
         above: dict[int, Cell] = {}
         headings: Headings | None = None
         for row in self._table.rows:
             if row.headings is not None and row.headings is not headings:
-                headings = row.headings
+                headings = self._headings = row.headings
                 held = {} if begin_a_group(headings.own) else held
             cells = above = self._as_above(self._table.view.rows[row.index], above)
             reason, doubt = self._no_offer(row, cells)
@@ -232,7 +233,7 @@ class Rows:
         figures = [with_unit_beside(cells, index, self._priced) for index in sorted(self._priced) if index in cells]
         charge = charge_of_row(label, figures)
         said = None if charge is None else Said(charge, at(label), words)
-        self._runs.take_charge(ChargeRow(Words(self._table.view.sheet, row.index, label, words), said))
+        self._runs.take_charge(ChargeRow(Words(self._table.view.sheet, row.index, label, words), said), self._headings)
 
     def _label(self, cells: dict[int, Cell]) -> Cell | None:
         """The row's first cell of words."""

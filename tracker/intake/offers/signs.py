@@ -5,6 +5,7 @@ from collections.abc import Iterable
 from decimal import Decimal
 
 from tracker.intake.grid import Cell
+from tracker.intake.values.denials import denied
 from tracker.intake.values.money import price_text
 from tracker.intake.values.numbers import NumberReading, SignEvidence, number_readings, settled
 from tracker.intake.words.lists import phrases
@@ -88,7 +89,7 @@ def _measured(text: str) -> tuple[NumberReading, ...]:
 
 def sign_said(texts: Iterable[str]) -> str | None:
     """The decimal sign that a note names: 'Precios con punto de millar', 'decimal comma'; None for none or both."""
-    said = {match.value for text in texts for match in phrases("decimal_signs").find(text)}
+    said = {match.value for text in texts for match in phrases("decimal_signs").find(text) if not denied(text, match)}
     return {"comma": ",", "point": "."}[said.pop()] if len(said) == 1 else None
 
 

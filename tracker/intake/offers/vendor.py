@@ -88,11 +88,17 @@ def _names(texts: Iterable[Words], named: Callable[[str], str | None]) -> dict[s
     for words in texts:
         name = named(words.text)
         # 'Bedarf Kunde' is the head over what is asked for, and no dealer in supplies.
-        if name is None or phrases("addressees").find(name):
+        if name is None or _is_of_a_buyer(name):
             continue
         if not any(_addresses(label, words) for label in labels):
             found.setdefault(fold(name), Said(name, at(words.cell), words.text))
     return found
+
+
+def _is_of_a_buyer(name: str) -> bool:
+    """'Bedarf Kunde'; a firm's legal form makes a name of 'Client Packaging Ltd.' all the same."""
+    firm = any(match.value == "legal" for match in phrases("company").find(name))
+    return bool(phrases("addressees").find(name)) and not firm
 
 
 def _addresses(label: Words, words: Words) -> bool:

@@ -9,7 +9,10 @@ from itertools import pairwise
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
 from tracker.intake.values.brackets import bracket_text
 from tracker.intake.values.header import header
+from tracker.intake.values.role_words import header_roles
+from tracker.intake.values.roles import Role
 from tracker.intake.words.fold import fold
+from tracker.intake.words.lists import phrases
 
 _FEWEST = 2
 _PARTS = re.compile(r"[;\n]|,\s(?=\S{1,6}\s*[=:])")
@@ -53,10 +56,23 @@ def _entries(texts: Sequence[Words]) -> Iterator[tuple[str, str]]:
 
 
 def _names_unit(said: str) -> bool:
-    """'thickness in points', 'pounds per 1,000 sq ft': the unit of a measure, and no measure."""
+    """'thickness in points', 'pounds per 1,000 sq ft': the unit of a measure, no measure, and nothing besides."""
     told = header(said)
     measured = len(told.weight_units) == 1 or told.caliper_unit is not None
-    return measured and told.currency is None and not (told.weights or told.calipers)
+    return measured and told.currency is None and not (told.weights or told.calipers) and not _goes_on(said)
+
+
+def _goes_on(said: str) -> bool:
+    """'Thickness in points is given in the description' tells more than a unit."""
+    rest = list(said)
+    known = (match for section in _OF_MEASURES for match in phrases(section).find(said))
+    for match in known:
+        rest[match.start : match.end] = " " * (match.end - match.start)
+    return any(len(word) > _SMALL_WORD for word in re.findall(r"[^\W\d_]+", "".join(rest)))
+
+
+_OF_MEASURES = ("weight_units", "caliper_units", "headers", "per", "articles", "basis", "weight_words")
+_SMALL_WORD = 3
 
 
 def _with_units(table: Table, units: Mapping[str, str]) -> Table:
@@ -67,11 +83,17 @@ def _with_units(table: Table, units: Mapping[str, str]) -> Table:
 def _with_unit(column: HeadedColumn, units: Mapping[str, str]) -> HeadedColumn:
     """The column with the unit behind its head, where the head names none itself."""
     said = units.get(fold(column.heads[-1].text).strip()) if column.heads else None
-    if said is None or _names_unit(column.heads[-1].text):
+    if said is None or _names_unit(column.heads[-1].text) or _counts(column.heads[-1].text):
         return column
     *above, lowest = column.heads
     text = f"{lowest.text} ({said})"
     return replace(column, heads=(*above, lowest._replace(value=text, text=text)))
+
+
+def _counts(head: str) -> bool:
+    """'Pos' and 'Item' number the rows."""
+    roles = header_roles(head)
+    return bool(roles) and roles[0].role is Role.ITEM
 
 
 def _around(found: SheetTables) -> list[Words]:

@@ -8,10 +8,12 @@ from tracker.intake.values.charges import ChargeWords
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.costs_told import tells_costs
 from tracker.intake.values.currency import find_currencies
+from tracker.intake.values.denials import denied
 from tracker.intake.values.price_within import plain_price, prices_within
 from tracker.intake.words.lists import phrases
 
 _LONGEST = 60
+_TAKEN_OFF = ("reductions", "not_charge")
 _OTHERS = ("small_orders", "optional")
 """What is told of elsewhere, or is no part of what board costs."""
 
@@ -26,6 +28,9 @@ def added_on_top(text: str) -> Iterator[ChargeWords]:
 def _adds_to_prices(clause: str) -> bool:
     figure = any(map(str.isdigit, clause)) and (bool(find_currencies(clause)) or "%" in clause)
     says_so = phrases("added_on_top").find(clause) and phrases("price_words").find(clause)
+    verbs = phrases("added_on_top").find(clause)
+    if any(phrases(section).find(clause) for section in _TAKEN_OFF) or any(denied(clause, verb) for verb in verbs):
+        return False
     taxed = any(match.value == "named" for match in phrases("tax").find(clause))
     known = taxed or charges_named(clause) or tells_costs(clause) or any(phrases(of).find(clause) for of in _OTHERS)
     return figure and bool(says_so) and not known

@@ -7,6 +7,7 @@ from functools import lru_cache
 from itertools import chain
 
 from tracker.intake.values.basis import BasisReading
+from tracker.intake.values.boards_meant import boards_meant
 from tracker.intake.values.charge_names import ChargeKind, charges_named, label_of, whole_name
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.costs_told import tells_costs
@@ -74,7 +75,7 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     A clause must name one kind of charge and hold one amount; a discount or a payment term is none. A surcharge that
     applies and whose amount is not given, or not understood, has no amounts: the cost with it is not known.
     """
-    told = (clause for clause in clauses(text) if not tells_costs(clause) or find_currencies(clause))
+    told = (clause for clause in clauses(text) if not tells_costs(clause))
     parts = (_Parts.of(_without_added(clause)).charged for clause in told)
     found = (_in_part(part) or _without_amount(part) for charged in parts for part in charged)
     free = [said for said in no_charges(text) if not said.grades and said.delivered is None]
@@ -248,9 +249,12 @@ def _in_part(part: str) -> ChargeWords | None:
 
 
 def _is_of_some_board(part: str) -> bool:
-    """It names a board; the 'carton' of '4 % du prix du carton' is any."""
+    """It names a board; the 'carton' of '4 % du prix du carton' is any, that of '3 % on white carton' is not."""
     grade = find_grade(part)
-    return grade is not None and (grade.tells_board or set(grade.kinds) != {"any_board"})
+    if grade is None:
+        return False
+    of_any = set(grade.kinds) == {"any_board"} and not grade.tells_board and grade.coated is None
+    return not (of_any and phrases("price_words").find(part) and not boards_meant(part).spans)
 
 
 _FIGURE_BEFORE = re.compile(r"\d\s*(?P<gap>[^\d\s.,]{1,6})\s*$")

@@ -5,7 +5,7 @@ from functools import lru_cache
 
 from tracker.intake.values.brackets import Bracket, bracket_text
 from tracker.intake.values.currency import find_currencies
-from tracker.intake.values.masses import Mass
+from tracker.intake.values.masses import Mass, find_mass_units
 from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import MassUnit
 
@@ -23,11 +23,26 @@ def counts_orders(text: str) -> str:
     bounds = any(match.value in ("from", "below", "up_to") for match in phrases("bracket").find(text))
     named = any(match.value == "any" for match in phrases("counted_orders").find(text))
     said = bounds or named or phrases("order_words").find(text)
-    if find_currencies(text) or phrases("price_words").find(text):
+    if find_currencies(text) or phrases("price_words").find(text) or _tells_what_one_holds(text):
         return ""
     if whole is not None and whole in _KINDS:
         return whole
     return counted.pop() if len(counted) == 1 and said else ""
+
+
+def _tells_what_one_holds(text: str) -> bool:
+    """'Antal per pall', and not 'Nombre de feuilles'."""
+    before = [text[: match.start].rstrip() for match in phrases("bracket").find(text) if match.value in _KINDS]
+    joints = [
+        ahead[found.start :].casefold()
+        for ahead in before
+        for found in phrases("per").find(ahead)
+        if found.end == len(ahead)
+    ]
+    return any(joint not in _OF for joint in joints)
+
+
+_OF = ("de", "d'", "of", "von", "av")
 
 
 def counted_in(text: str) -> str:
@@ -39,7 +54,8 @@ def counted_in(text: str) -> str:
 def counted_size(text: str, kind: str) -> Bracket | None:
     """A figure, or where it begins or ends, as so many of a kind: '2,000–9,999', '10 000–', 'ab 5.000'."""
     size = bracket_text(text, (MassUnit.KG,))
-    if size is None or size.not_weight or any(match.value == "kg" for match in phrases("basis").find(text)):
+    if size is None or size.not_weight or find_mass_units(text):
+        # '20 t and more' below a number of pallets is so many tons.
         return None
     start, end = (None if bound is None else in_whole(replace(bound, units=())) for bound in (size.start, size.end))
     return replace(size, start=start, end=end, alone=False, not_weight=kind)
