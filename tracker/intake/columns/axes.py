@@ -15,7 +15,7 @@ from tracker.intake.tables.table import Words
 from tracker.intake.values.caliper import CaliperReading, bare_caliper, in_unit
 from tracker.intake.values.header import Header, header
 from tracker.intake.values.numbers import number_readings
-from tracker.intake.values.roles import Role
+from tracker.intake.values.roles import MEASURES, Role
 from tracker.intake.values.weight import WeightReading, weight_in, weight_text
 from tracker.intake.words.lists import phrases
 
@@ -58,7 +58,7 @@ class Axes:
         corner = [other for other in self.corner if other.role is not axis]
         for level in reversed(range(len(column.said))):
             readings = number_readings(column.said[level].text)
-            if len(readings) != 1:
+            if len(readings) != 1 or _measures_otherwise(column, level, self.corner, axis):
                 continue
             for head in (*reversed(column.said[:level]), *_in_line(column, level, corner)):
                 if head.strength(axis) > 0 or _names_by_unit(head, axis):
@@ -101,6 +101,14 @@ def _names_by_unit(head: Header, axis: Role) -> bool:
         return False
     unit = head.caliper_unit is not None if axis is Role.CALIPER else len(head.weight_units) == 1
     return unit and (head.caliper_unit is None or not head.weight_units)
+
+
+def _measures_otherwise(column: Column, level: int, corner: Sequence[Column], axis: Role) -> bool:
+    """'Grammage (g/m²)' in line with 260 and 300, below calipers: these are no calipers, whatever stands above them."""
+    row = column.heads[level].row
+    in_line = [head for other in corner for cell, head in zip(other.heads, other.said, strict=True) if cell.row == row]
+    named = {of for head in in_line for of in MEASURES if head.strength(of) or _names_by_unit(head, of)}
+    return bool(named) and axis not in named
 
 
 def _in_line(column: Column, level: int, corner: Sequence[Column]) -> list[Header]:

@@ -137,8 +137,9 @@ def _count_table(units: Units, read: ReadTable) -> None:
     for column in read.columns.of(Role.CALIPER):
         if column.caliper_unit is not None:
             _count_caliper(units, column.caliper_unit)
-        for cell in read.cells(column):
-            found = caliper_of(cell, column.caliper_unit)
+        # What can be no board in the head's own unit is an error in it, and no figure in another.
+        for cell in read.cells(column) if column.caliper_unit is None else ():
+            found = caliper_of(cell, None)
             for reading in found.readings if found is not None else ():
                 _count_caliper(units, reading.unit)
     for column in read.columns.of(Role.WEIGHT):

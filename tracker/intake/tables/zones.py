@@ -224,7 +224,7 @@ def _groups_above(view: View, lower: int, row: int) -> bool:
     if _names_the_report(view, lower, row, heads):
         return False
     if any(head.number is not None for head in heads):
-        return _second_axis(view, lower, row, heads)
+        return _second_axis(view, lower, row, heads) or _spread_by_the_row_above(view, lower, row, heads)
     first, last = min(view.rows[lower]), max(view.rows[lower])
     spans = [_reach(view, row, column) for column in cells]
     if len(cells) == 1:
@@ -269,6 +269,13 @@ def _states_terms(cells: list[Cell], heads: list[Head]) -> bool:
 
 
 _TERMS = frozenset({Role.MINIMUM, Role.LEAD_TIME, Role.VALIDITY, Role.VALID_FROM, Role.RECEIVED, Role.VENDOR})
+
+
+def _spread_by_the_row_above(view: View, lower: int, row: int, heads: list[Head]) -> bool:
+    """'Caliper (µm)' over '350 | 400' over 'Basis weight | 260 | 300': figures above figures, each a board's."""
+    bare = all(head.number is not None for head in heads)
+    inside = view.rows[row].keys() <= view.rows[lower].keys()
+    return bare and inside and row - 1 in view.rows and under_axis(view, row - 1, row)
 
 
 def _second_axis(view: View, lower: int, row: int, heads: list[Head]) -> bool:
