@@ -1,5 +1,6 @@
 """Bands of a sheet: stretches of columns with an empty column between them, where each holds tables of its own."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from decimal import Decimal
 
@@ -7,13 +8,13 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.header_rows import is_header_row
 from tracker.intake.tables.headless import describes_board, says_price
 from tracker.intake.tables.heads import PRICE_ROLES, Head, head_of
+from tracker.intake.tables.rates import lists_rates
 from tracker.intake.tables.view import View, part_of
-from tracker.intake.values.charges import charge_header
 from tracker.intake.values.company import company_name
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.role_words import header_roles
-from tracker.intake.values.roles import ON_TOP, ORDER_SIZES, Role
+from tracker.intake.values.roles import ORDER_SIZES, Role
 
 _MOST_STRETCHES = 60
 
@@ -30,7 +31,7 @@ def bands_of(view: View) -> Bands:
     """The view cut at empty columns where every part that holds figures has its own header, else whole.
 
     A stretch of words beside a table (a letterhead, a legend) is no part of the table, unless the table's header row
-    names it too.
+    names it too. Rates in columns of their own stand apart from the boards whatever heads these.
     """
     stretches = _stretches(view)
     if len(stretches) < 2 or len(stretches) > _MOST_STRETCHES:
@@ -38,6 +39,10 @@ def bands_of(view: View) -> Bands:
     parts = [part_of(view, view.order, stretch) for stretch in stretches]
     beside = [part for part in parts if _only_words(part, view)]
     figured = [part for part in parts if part not in beside]
+    rates = [part for part in figured if lists_rates(part)]
+    if rates and len(rates) < len(figured):
+        rest = bands_of(_without(view, rates))
+        return Bands((*rest.parts, *rates), rest.beside)
     if figured and all(_has_own_table(part) for part in figured):
         return Bands(tuple(figured), tuple(beside))
     if not beside or not figured:
@@ -46,6 +51,15 @@ def bands_of(view: View) -> Bands:
     outside = [part for part in beside if _right(part) < left or _left(part) > right]
     kept = part_of(view, view.order, range(left, right + 1))
     return Bands((kept,), tuple(outside))
+
+
+def _without(view: View, parts: Sequence[View]) -> View:
+    """The view with empty columns where these parts stand."""
+    taken = {column for part in parts for cells in part.rows.values() for column in cells}
+    rest = part_of(view, view.order)
+    left = {row: {column: cell for column, cell in view.rows[row].items() if column not in taken} for row in view.order}
+    rest.rows = {row: cells for row, cells in left.items() if cells}
+    return rest
 
 
 def _stretches(view: View) -> list[range]:
@@ -187,11 +201,6 @@ def _has_own_table(part: View) -> bool:
             heads = [head for cell in part.rows[row].values() if (head := head_of(cell)) is not None]
             if any(map(_names_rows, heads)) and any(map(_spreads_prices, heads)):
                 return any(_figure(part, below) for below in part.order if below > row)
-            if {Role.DESTINATION, Role.FREIGHT} <= {head.role for head in heads if head.named}:
-                # Rates to places, set apart from the boards beside them.
-                return True
-        if _heads_rates(part, row):
-            return True
     return False
 
 
@@ -203,29 +212,6 @@ def _names_rows(head: Head) -> bool:
 def _spreads_prices(head: Head) -> bool:
     """A head of prices: by name, or by the weight or order size they are for, said outright or as a bare figure."""
     return bool(head.price or head.across or head.number is not None)
-
-
-def _heads_rates(part: View, row: int) -> bool:
-    """'Freight only | USD/ST' over 'Zone 1 | 62': rates, set apart from the boards beside them."""
-    if len(part.rows[row]) != 2:
-        return False
-    (first, label), (last, unit) = sorted(part.rows[row].items())
-    head, priced = head_of(label), head_of(unit)
-    if head is None or head.board or priced is None or not priced.price:
-        return False
-    if not (head.named and head.role in ON_TOP) and not _below_a_charge(part, row):
-        return False
-    below = [part.rows[other] for other in part.order if other > row]
-    labels = [cells[first].text for cells in below if first in cells and last in cells]
-    figures = [cells[last] for cells in below if last in cells]
-    # Freight to one and the same place in every row is each board's own.
-    return len(set(labels)) == len(labels) > 1 and all(map(_is_figure, figures))
-
-
-def _below_a_charge(part: View, row: int) -> bool:
-    """'Freight rates' right above 'Zone | USD/ST'."""
-    above = [other for other in part.order if other < row][-1:]
-    return any(charge_header(cell.text) is not None for other in above for cell in part.rows[other].values())
 
 
 def _left(part: View) -> int:
