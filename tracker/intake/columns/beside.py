@@ -31,7 +31,9 @@ def weighed(column: Column, columns: list[Column]) -> Column:
         or not any(head.strength(Role.WEIGHT) for head in column.said)
     ):
         return column
-    if spreads_values(column):
+    lowest = column.said[-1]
+    if spreads_values(column) or (by_words(lowest) and not lowest.strength(Role.WEIGHT)):
+        # 'Price' below '10,000 lb and up' is one: the pounds are those of the order.
         return column
     others = [other for other in columns if other is not column and other.role in PRICE_ROLES]
     plain = any(other.currencies or any(by_words(head) for head in other.said) for other in others)
