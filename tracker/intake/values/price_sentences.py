@@ -232,10 +232,17 @@ _PLAINLY = 0.9
 
 
 def _is_only_a_basis(clause: str) -> bool:
-    """'DAP buyer's works, per 1000 kg': a part between commas that says what prices are per, and nothing else."""
-    parts = [part.strip() for part in _COMMAS.split(clause)]
+    """'DAP buyer's works, per 1000 kg', 'Everything per short ton': a part between commas that says what prices are
+    per, and nothing else."""
+    parts = [_without_goods(part.strip()) for part in _COMMAS.split(clause)]
     said = [basis_text(part) for part in parts if find_basis(part) is not None]
     return any(reading is not None and reading.bases for reading in said)
+
+
+def _without_goods(part: str) -> str:
+    """'Allt per 1000 kg' without its word for all that is sold."""
+    named = next((match for match in phrases("all_goods").find(part) if match.start == 0), None)
+    return part if named is None else part[named.end :].strip(" :")
 
 
 _THOUSANDS = ("1000", "1 000", "1,000", "1.000", "1'000", "100 ")
