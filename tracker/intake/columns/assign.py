@@ -41,6 +41,7 @@ from tracker.intake.columns.headed_figures import (
 from tracker.intake.columns.lookalikes import without_lookalikes
 from tracker.intake.columns.own_costs import built_up
 from tracker.intake.columns.packs import with_packs
+from tracker.intake.columns.places import with_places
 from tracker.intake.columns.prices import price_columns
 from tracker.intake.columns.sides import with_sides
 from tracker.intake.columns.steps import without_steps
@@ -70,7 +71,7 @@ def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
     blocks = titles_of_blocks(table.columns)
     columns = [
         _column(headed, samples[headed.index], blocks)
-        for headed in with_corner_unit(with_units_beside(table.columns, samples), samples)
+        for headed in with_corner_unit(with_units_beside(with_places(table.columns), samples), samples)
     ]
     columns = [weighed(column, columns) for column in _names_beside_numbers(columns, samples)]
     columns = [beside_prices(column, columns) for column in columns]
