@@ -196,7 +196,7 @@ def _column(headed: HeadedColumn, cells: Sequence[Cell], blocks: frozenset[Cell]
     ]
     said = _without_roles_of_firms(own, mostly_priced(cells))
     bare = Column(headed.index, None, headed.heads, said)
-    role, sure = _role(bare, cells)
+    role, sure = (Role.PRICE, True) if headed.priced else _role(bare, cells)
     return Column(headed.index, role, headed.heads, said, sure, headed.lines, headed.vendor)
 
 

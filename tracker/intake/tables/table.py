@@ -22,13 +22,15 @@ class Words:
 class HeadedColumn:
     """One column of a table: the header texts above it from the top down (empty where it has none).
 
-    `lines`: what stands over the header about its group of columns alone, and `vendor` whose group it is.
+    `lines`: what stands over the header about its group of columns alone, and `vendor` whose group it is. `priced`:
+    bare figures that are prices by what stands beside and above them, under no head.
     """
 
     index: int
     heads: tuple[Cell, ...] = ()
     lines: tuple[Cell, ...] = ()
     vendor: str = ""
+    priced: bool = False
 
     @property
     def text(self) -> str:

@@ -1,7 +1,10 @@
 """Tables that have no header: rows whose cells all say what they are, and the lines of a letter that are offers."""
 
+from dataclasses import replace
+
 from tracker.intake.tables.body import body_of
 from tracker.intake.tables.headless import described_columns, price_columns, priced_rows
+from tracker.intake.tables.listed_boards import figured_rows, heading_above
 from tracker.intake.tables.sentences import spoken_offers
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table
 from tracker.intake.tables.view import View
@@ -10,12 +13,17 @@ from tracker.intake.tables.words import words_of
 
 def headless_tables(band: View) -> SheetTables:
     """Rows that explain themselves, as a table; else the lines of a letter that are offers."""
-    rows = priced_rows(band)
+    priced = priced_rows(band)
+    figured = figured_rows(band, priced)
+    rows = sorted({*priced, *figured})
     if not rows:
         return _spoken_table(band)
-    columns = described_columns(band, rows)
-    others = [row for row in band.order if row < rows[0]]
-    body = body_of(band, [row for row in band.order if row >= rows[0]], price_columns(band, rows))
+    figures = {max(band.rows[row]) for row in figured}
+    columns = [replace(column, priced=column.index in figures) for column in described_columns(band, rows)]
+    first = min([*heading_above(band, rows[0]), rows[0]])
+    others = [row for row in band.order if row < first]
+    valued = price_columns(band, rows) | figures
+    body = body_of(band, [row for row in band.order if row >= first], valued)
     table = Table(band, tuple(columns), body.rows, rows[0], rows[-1])
     return SheetTables(band, (table,), tuple(words_of(band, [*others, *body.after])))
 
