@@ -64,10 +64,11 @@ def unit_codes(sheets: Iterable[ReadSheet]) -> dict[str, UnitEntry]:
     """Code of the unit cells, folded -> the unit that the file says it is; a code explained two ways is left out."""
     sheets = tuple(sheets)
     called = frozenset(_called(sheets, Role.BASIS, Role.CURRENCY))
+    money = frozenset(_called(sheets, Role.CURRENCY))
     found: dict[str, UnitEntry] = {}
     clashing: set[str] = set()
     for code, explanation, text in (entry for sheet in sheets for entry in _explanations(sheet)) if called else ():
-        if code not in called or not _says_unit(explanation):
+        if code not in called or not (_says_unit(explanation) or (code in money and _says_currency(explanation))):
             continue
         if code in found and found[code].unit != explanation:
             clashing.add(code)
@@ -80,6 +81,11 @@ def _says_unit(text: str) -> bool:
     return (unit is not None and unit.basis is not None) or basis_text(text) is not None
 
 
+def _says_currency(text: str) -> bool:
+    unit = price_unit(text)
+    return unit is not None and unit.currency is not None and unit.basis is None
+
+
 _PARTS = re.compile(r"[;\n]|,\s")
 _IN_ONE_TEXT = re.compile(r"\s*(?P<code>[^\s=:]{1,12})\s*(?:=|:|\s[-–—]\s)\s*(?P<unit>[^=:]+)")
 
@@ -89,10 +95,16 @@ def _explanations(sheet: ReadSheet) -> Iterator[tuple[str, str, str]]:
     for name, explanation in _pairs(sheet):
         yield fold(name.text).strip(" :="), explanation.text.lstrip(" :="), explanation.text
     for words in _loose(sheet):
-        for part in _PARTS.split(words.text):
+        for part in _PARTS.split(_without_label(words.text)):
             found = _IN_ONE_TEXT.fullmatch(part)
             if found is not None:
-                yield fold(found["code"]).strip(), found["unit"], words.text
+                yield fold(found["code"]).strip(), found["unit"].strip(" ."), words.text
+
+
+def _without_label(text: str) -> str:
+    """'Sold by: M = 1,000 sheets' without the head of the column whose codes it explains."""
+    label, _, rest = text.partition(":")
+    return rest if "=" in rest and "=" not in label else text
 
 
 def _pairs(sheet: ReadSheet) -> Iterator[tuple[Words, Words]]:
