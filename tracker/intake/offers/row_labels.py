@@ -41,13 +41,18 @@ def kind_of_row(label: str) -> RowKind | None:
         return RowKind.MEASURES
     if is_total(label):
         return RowKind.TOTAL
-    if phrases("volumes_sold").find(label) and not names_board(label):
+    if (phrases("volumes_sold").find(label) or _counts(label)) and not names_board(label):
         return RowKind.SOLD
     if Remark.INDEX in says(label):
         return RowKind.INDEX
     if charge_of_label(label) is not None and not _describes_board(label):
         return RowKind.CHARGE
     return RowKind.TERM if term_of_row(label) is not None else None
+
+
+def _counts(label: str) -> bool:
+    """'Number of items' and 'Antal rader' below a list; 'Antal ark 500-1999' is an order size with its price."""
+    return not any(map(str.isdigit, label)) and any(match.start == 0 for match in phrases("counts").find(label))
 
 
 def charge_of_label(label: str) -> ChargeWords | None:
