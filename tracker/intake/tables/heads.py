@@ -61,7 +61,11 @@ def head_text(cell: Cell) -> str:
         words = format_words(cell.number_format)
         if words and words not in cell.text:
             return f"{cell.value:f} {words}"
-    return _in_words(without_footnote(cell.text))
+    return _in_words(_WRAPPED.sub("", without_footnote(cell.text)))
+
+
+_WRAPPED = re.compile(r"(?<=[a-zäöüß])-[ \t]*\n[ \t]*(?=[a-zäöüß])")
+"""Where a narrow column parts a word: 'Mindest-', a line break and 'abnahme'."""
 
 
 @lru_cache(maxsize=16384)

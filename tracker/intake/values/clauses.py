@@ -10,8 +10,13 @@ from tracker.intake.words.lists import phrases, words
 _CLAUSE = re.compile(r"[.;!](?:\s|$)|(?<![,:])\s*\n\s*(?![a-zà-ÿ\d(\s])|\s[–—|]\s")
 
 
+_NO_DECIMALS = re.compile(r"(\d)[.,:]\s?[-–—]{1,2}(?=\s|/|$)(?!\s*\d)")
+"""The sign for no decimals in 'EUR 18,– je Tonne', 'CHF 18.–/t' and '18:- per ton'."""
+
+
 def clauses(text: str) -> list[str]:
     """The sentences and part sentences of a note, parted at full stops, semicolons, line breaks and spaced dashes."""
+    text = _NO_DECIMALS.sub(r"\1", text)
     pieces, start = [], 0
     for match in _CLAUSE.finditer(text):
         if match.group()[0] == "." and _abbreviation(text, match.start()):
