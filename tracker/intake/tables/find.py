@@ -11,8 +11,8 @@ from tracker.intake.tables.headless import describes_board_whole, priced_rows
 from tracker.intake.tables.heads import head_of_words, is_bare_number
 from tracker.intake.tables.label_pairs import Pair, pairs_beside, with_pairs
 from tracker.intake.tables.label_units import with_label_units
-from tracker.intake.tables.line_pairs import without_line_pairs
 from tracker.intake.tables.limits_on_two_rows import with_limits_on_one_row
+from tracker.intake.tables.line_pairs import without_line_pairs
 from tracker.intake.tables.lines_below import with_lines_below
 from tracker.intake.tables.long_forms import said_beside_all
 from tracker.intake.tables.own_rows import belongs_to

@@ -1,4 +1,4 @@
-"""Order sizes across whose limits stand in two rows of a head: 'from | 0 | 2,500 | 10,000' over 'to | 2,499 | 9,999'."""
+"""Order sizes across whose limits stand in two rows: 'from | 0 | 2,500 | 10,000' over 'to | 2,499 | 9,999'."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
@@ -71,7 +71,8 @@ def _sizes(upper: Mapping[int, Cell], lower: Mapping[int, Cell]) -> dict[int, Ce
     if label is None:
         return {}
     starts, ends = _limit(upper[label]), _limit(lower[label])
-    assert starts is not None and ends is not None
+    assert starts is not None
+    assert ends is not None
     sizes: dict[int, Cell] = {}
     for column in sorted(column for column in {*upper, *lower} if column > label):
         low, high = upper.get(column), lower.get(column)

@@ -8,7 +8,8 @@ from tracker.intake.tables.view import View
 from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.numbers import number_readings
-from tracker.intake.values.statements import SaysBasis, SaysCurrency, statements
+from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
+from tracker.intake.values.statements import statements
 from tracker.intake.values.weight import find_weights
 
 _FEWEST = 2
@@ -55,5 +56,5 @@ def heading_above(view: View, row: int) -> list[int]:
         return []
     (cell,) = view.rows[above].values()
     grade = find_grade(cell.text) if isinstance(cell.value, str) else None
-    alone = grade is not None and bool(grade.grades) and not any(True for _ in statements(cell.text))
+    alone = grade is not None and bool(grade.grades) and not statements(cell.text)
     return [above] if alone else []

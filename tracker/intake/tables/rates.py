@@ -1,5 +1,7 @@
-"""Rates beside the boards of a sheet, in columns of their own: 'Zone | Freight €/t' over '1 | 41' and '2 | 52'. They are
-no board's, though they stand in the rows of boards."""
+"""Rates beside the boards of a sheet, in columns of their own: 'Zone | Freight €/t' over '1 | 41' and '2 | 52'.
+
+They are no board's, though they stand in the rows of boards.
+"""
 
 from collections.abc import Sequence
 
@@ -12,11 +14,12 @@ from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import ON_TOP, Role
 
 _LEAST_RATES = 2
+_LOOKED_AT = 60
 
 
 def lists_rates(part: View) -> bool:
     """Whether a stretch of columns holds nothing but rates: to places, or under a name of theirs, each said once."""
-    return any(_heads_places(part, row) or _heads_rates(part, row) for row in part.order)
+    return any(_heads_places(part, row) or _heads_rates(part, row) for row in part.order[:_LOOKED_AT])
 
 
 def _heads_places(part: View, row: int) -> bool:

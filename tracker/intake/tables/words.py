@@ -62,7 +62,9 @@ def _labelled(said: str, label: Cell) -> str:
     """What is collected so far; a bare label takes the colon that it would have in one cell ('Vendor' | 'X Inc.'), and
     a list's number too: 'Quote 4711' beside 'US$ per cwt' is no amount."""
     numbered = any(map(str.isdigit, said)) and any(match.start == 0 for match in phrases("list_names").find(said))
-    ends = numbered or said[-1:].isalpha() or _ENDS_IN_WORDS.search(said) is not None or _CODE.fullmatch(said) is not None
+    ends = (
+        numbered or said[-1:].isalpha() or _ENDS_IN_WORDS.search(said) is not None or _CODE.fullmatch(said) is not None
+    )
     bare = said == label.text.strip() and ends
     return f"{said}:" if bare else said
 
