@@ -6,6 +6,7 @@ from decimal import Decimal
 
 from tracker.intake.columns.column import Column
 from tracker.intake.grid import Cell
+from tracker.intake.tables.figures import is_figure
 from tracker.intake.tables.heads import PRICE_ROLES
 from tracker.intake.values.basis import basis_text
 from tracker.intake.values.numbers import number_readings
@@ -21,7 +22,7 @@ def with_packs(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> 
     """Columns of round counts under nothing but 'per' and a package, beside prices per something else."""
     packs = [column for column in columns if _names_a_package(column) and _are_counts(samples[column.index])]
     others = [column for column in columns if _may_be_priced(column) and column not in packs]
-    if not packs or not any(any(map(_is_figure, samples[column.index])) for column in others):
+    if not packs or not any(any(map(is_figure, samples[column.index])) for column in others):
         return columns
     return [replace(column, role=Role.PACKING) if column in packs else column for column in columns]
 
@@ -42,10 +43,6 @@ def _names_a_package(column: Column) -> bool:
 def _are_counts(cells: Sequence[Cell]) -> bool:
     figures = [_count(cell) for cell in cells]
     return bool(figures) and all(one is not None and one > 0 and one % _STEP == 0 for one in figures)
-
-
-def _is_figure(cell: Cell) -> bool:
-    return isinstance(cell.value, Decimal) or bool(number_readings(cell.text))
 
 
 def _count(cell: Cell) -> Decimal | None:

@@ -10,9 +10,9 @@ from itertools import pairwise
 
 from tracker.intake.columns.column import Column
 from tracker.intake.grid import Cell
+from tracker.intake.tables.figures import sure_figure
 from tracker.intake.tables.table import Table
 from tracker.intake.values.basis import basis_text
-from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import Role
 from tracker.intake.values.sheetsize import LengthUnit
 from tracker.intake.words.lists import phrases
@@ -48,7 +48,7 @@ def _are_sides(first: Column, second: Column, samples: Mapping[int, Sequence[Cel
     span = _OF_SHEETS.get(unit) if unit is not None else None
     if span is None or second.length_unit is not unit or not (_may_be_a_side(first) and _may_be_a_side(second)):
         return False
-    figures = [_figure(cell) for column in (first, second) for cell in samples[column.index]]
+    figures = [sure_figure(cell) for column in (first, second) for cell in samples[column.index]]
     return bool(figures) and all(one is not None and span[0] <= one <= span[1] for one in figures)
 
 
@@ -87,10 +87,3 @@ def _names_sheets(text: str) -> bool:
 def _in_rolls(texts: Sequence[str]) -> bool:
     forms = {match.value for text in texts for match in phrases("forms").find(text)}
     return "roll" in forms and "sheet" not in forms
-
-
-def _figure(cell: Cell) -> Decimal | None:
-    if isinstance(cell.value, Decimal):
-        return cell.value
-    readings = number_readings(cell.text)
-    return readings[0].value if len(readings) == 1 else None

@@ -8,9 +8,9 @@ from itertools import product
 from tracker.intake.columns.column import Column
 from tracker.intake.columns.headed_figures import says_delivery, spreads_values
 from tracker.intake.grid import Cell
+from tracker.intake.tables.figures import sure_figure
 from tracker.intake.tables.periods import is_later
 from tracker.intake.tables.table import Table
-from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import CHARGES, Role
 from tracker.intake.values.totals import is_total
 from tracker.intake.words.lists import phrases
@@ -136,7 +136,7 @@ def _says_more(column: Column) -> bool:
 def _figures(table: Table, column: Column) -> dict[int, Decimal]:
     rows = {row.index: table.view.rows[row.index] for row in table.rows[:_LOOKED_AT]}
     cells = ((row, found.get(column.index)) for row, found in rows.items() if not _sums_up(found))
-    figures = ((row, _figure(cell)) for row, cell in cells if cell is not None)
+    figures = ((row, sure_figure(cell)) for row, cell in cells if cell is not None)
     return {row: figure for row, figure in figures if figure is not None}
 
 
@@ -144,14 +144,6 @@ def _sums_up(row: Mapping[int, Cell]) -> bool:
     """'Mean | 965.83 | 28.75 | 1067.50': averages of other rows, which need not add up."""
     label = next((cell.text for cell in row.values() if isinstance(cell.value, str)), "")
     return is_total(label)
-
-
-def _figure(cell: Cell) -> Decimal | None:
-    """A number, also one kept as text where it can be read in one way."""
-    if isinstance(cell.value, Decimal):
-        return cell.value
-    readings = number_readings(cell.text) if isinstance(cell.value, str) else ()
-    return readings[0].value if len(readings) == 1 else None
 
 
 def _leads(start: _Figures, step: _Figures, price: _Figures) -> bool:

@@ -8,12 +8,12 @@ from tracker.intake.columns.column import Column, Columns
 from tracker.intake.columns.forms import form_alone
 from tracker.intake.columns.headed_figures import heads_delivered, mostly_priced, names_a_charge
 from tracker.intake.grid import Cell
+from tracker.intake.tables.figures import figure_of
 from tracker.intake.tables.heads import looks_priced
 from tracker.intake.tables.periods import is_period, without_periods
 from tracker.intake.values.dates import find_dates, without_dates
 from tracker.intake.values.header import Header
 from tracker.intake.values.money import price_text
-from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import ORDER_SIZES, Role
 from tracker.intake.words.lists import phrases
 
@@ -61,7 +61,7 @@ def from_a_day(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]])
         column
         for column in columns
         if column.role in (None, Role.VALID_FROM) and column.said
-        and any(names(_above_periods(column)) for names in (_names_a_start, _names_an_offer, names_now))
+        and any(names(_above_periods(column)) for names in (_names_a_start, _names_an_offer, _names_now))
         and mostly_priced(samples[column.index])
     ]  # fmt: skip
 
@@ -75,7 +75,7 @@ def _names_an_offer(text: str) -> bool:
     return phrases("price_words").whole(without_periods(text).strip(" /-,")) is not None
 
 
-def names_now(text: str) -> bool:
+def _names_now(text: str) -> bool:
     """'Now', 'Current', 'In force from 1 July 2026': the price to pay, and nothing else."""
     if phrases("today").whole(text) is not None:
         return True
@@ -202,11 +202,3 @@ def _of_a_size(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]])
 
 def _figures(cells: Sequence[Cell]) -> list[Decimal]:
     return [figure for figure in map(figure_of, cells) if figure is not None and figure > 0]
-
-
-def figure_of(cell: Cell) -> Decimal | None:
-    return cell.value if isinstance(cell.value, Decimal) else _least(cell.text)
-
-
-def _least(text: str) -> Decimal | None:
-    return next((reading.value for reading in number_readings(text)), None)

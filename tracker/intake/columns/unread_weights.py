@@ -9,8 +9,8 @@ from fractions import Fraction
 
 from tracker.intake.columns.cells import caliper_of
 from tracker.intake.columns.column import Column
-from tracker.intake.columns.unnamed import figure_of
 from tracker.intake.grid import Cell
+from tracker.intake.tables.figures import figure_of
 from tracker.intake.values.masses import find_mass_units
 from tracker.intake.values.roles import Role
 from tracker.intake.values.weight import weight_in

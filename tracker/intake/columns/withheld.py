@@ -10,8 +10,9 @@ from tracker.intake.columns.against_heads import may_misname
 from tracker.intake.columns.column import Column
 from tracker.intake.columns.headed_figures import mostly_priced
 from tracker.intake.columns.in_force import old_and_new
-from tracker.intake.columns.unnamed import close_by_row, figure_of
+from tracker.intake.columns.unnamed import close_by_row
 from tracker.intake.grid import Cell
+from tracker.intake.tables.figures import figure_of
 from tracker.intake.tables.periods import is_period
 from tracker.intake.tables.table import Words
 from tracker.intake.values.caliper import find_calipers

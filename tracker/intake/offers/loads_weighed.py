@@ -10,29 +10,46 @@ from tracker.intake.values.masses import Mass, find_masses
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found
+from tracker.trade.quantities import MassUnit
 
 
 def weighed(bracket: Bracket, facts: FileFacts, *, halves: bool) -> Bracket:
-    """A truckload or less than one, in the weight that the file gives a truckload; 'ST' in short tons in pounds; bare
-    figures in the unit that a title gives the order sizes."""
-    named = facts.sizes.get(fold(bracket.words).strip()) if bracket.not_weight else None
-    if named is not None:
-        return replace(named, words=bracket.words)
-    ends_at = _load_at_its_end(bracket.words)
-    if ends_at is not None:
-        return _up_to_a_load(bracket.words, ends_at, facts.loads)
-    if bracket.not_weight == BARE and facts.order_units:
-        return bracket_text(bracket.words, facts.order_units) or bracket
-    if bracket.not_weight == PIECES_OR_TONS and facts.units.pound_file:
-        return replace(bracket, not_weight="")
-    each = facts.loads.get(bracket.not_weight)
-    if each is not None and (bracket.start is not None or bracket.end is not None):
-        start = each.times(bracket.start) if bracket.start is not None else None
-        end = each.times(bracket.end) if bracket.end is not None else None
-        # What is counted goes on from one whole load to the next.
-        step = None if bracket.not_weight == HALF_LOAD else each
-        return replace(bracket, start=start, end=end, not_weight="", step=step)
-    return bracket if bracket.start or bracket.end else _of_load(bracket, facts.loads, halves=halves)
+    """The order size in the weights that the file gives: its sizes by name, the weight of its loads, the unit of its
+    order sizes and its tons; as it is where the file gives none. `halves`: half loads have prices of their own."""
+    return (
+        _by_name(bracket, facts.sizes)
+        or _up_to_a_load(bracket.words, facts.loads)
+        or _in_titles_unit(bracket, facts.order_units)
+        or _in_short_tons(bracket, pounds=facts.units.pound_file)
+        or _counted_in_loads(bracket, facts.loads)
+        or _of_load(bracket, facts.loads, halves=halves)
+    )
+
+
+def _by_name(bracket: Bracket, sizes: Mapping[str, Bracket]) -> Bracket | None:
+    """'Stufe 2' and 'B', which the file explains elsewhere."""
+    named = sizes.get(fold(bracket.words).strip()) if bracket.not_weight else None
+    return None if named is None else replace(named, words=bracket.words)
+
+
+def _in_titles_unit(bracket: Bracket, units: tuple[MassUnit, ...]) -> Bracket | None:
+    """A bare '5 - 10' under a title that says what order sizes are in."""
+    return bracket_text(bracket.words, units) if bracket.not_weight == BARE and units else None
+
+
+def _in_short_tons(bracket: Bracket, *, pounds: bool) -> Bracket | None:
+    """'ST' is pieces or short tons: the latter in a file in pounds."""
+    return replace(bracket, not_weight="") if bracket.not_weight == PIECES_OR_TONS and pounds else None
+
+
+def _counted_in_loads(bracket: Bracket, loads: Mapping[str, Mass]) -> Bracket | None:
+    """'2-4 truckloads'. What is counted goes on from one whole load to the next."""
+    each = loads.get(bracket.not_weight)
+    if each is None or (bracket.start is None and bracket.end is None):
+        return None
+    start = each.times(bracket.start) if bracket.start is not None else None
+    end = each.times(bracket.end) if bracket.end is not None else None
+    return replace(bracket, start=start, end=end, not_weight="", step=None if bracket.not_weight == HALF_LOAD else each)
 
 
 def _load_at_its_end(words: str) -> Found[str] | None:
@@ -49,16 +66,22 @@ _WHOLE_LOADS = ("truckload", "railcar")
 _DASHES = ("-", "–", "—")
 
 
-def _up_to_a_load(words: str, load: Found[str], loads: Mapping[str, Mass]) -> Bracket:
+def _up_to_a_load(words: str, loads: Mapping[str, Mass]) -> Bracket | None:
+    """'20,000 lb to T/L', which ends at the load's weight; in another unit where the file gives no weight of one."""
+    load = _load_at_its_end(words)
+    if load is None:
+        return None
     weight = loads.get(load.value)
     told = None if weight is None else bracket_text(f"{words[: load.start]}{weight.words}{words[load.end :]}")
-    return (
-        replace(told, words=words, end_included=False) if told is not None else Bracket(words, not_weight="other_unit")
-    )
+    if told is None:
+        return Bracket(words, not_weight="other_unit")
+    return replace(told, words=words, end_included=False)
 
 
 def _of_load(bracket: Bracket, loads: Mapping[str, Mass], *, halves: bool) -> Bracket:
     """A load by its name alone: 'truckload', 'LTL', which ends where half a load has its own price, 'half truck'."""
+    if bracket.start or bracket.end:
+        return bracket
     load, words = bracket.not_weight, bracket.words
     full = loads.get("truckload")
     if load in ("truckload", "railcar") and load in loads:

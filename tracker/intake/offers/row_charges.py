@@ -7,11 +7,12 @@ from decimal import Decimal
 from tracker.intake.grid import Cell
 from tracker.intake.offers.price_cell import is_price
 from tracker.intake.offers.row_labels import charge_of_label
+from tracker.intake.tables.figures import is_figure
 from tracker.intake.values.charge_names import ChargeKind
 from tracker.intake.values.charges import ChargeWords, find_charges
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.money import price_text, price_unit
-from tracker.intake.values.numbers import NumberReading, number_readings
+from tracker.intake.values.numbers import NumberReading
 from tracker.intake.words.lists import phrases
 
 # A bare figure below this may be per cent; common practice, no source.
@@ -55,7 +56,7 @@ def with_unit_beside(cells: Mapping[int, Cell], index: int, priced: Collection[i
     '95 | EUR/t', 'per cwt | 2.15'."""
     cell = cells[index]
     beside = next((cells[at] for at in (index + 1, index - 1) if at in cells and at not in priced), None)
-    if beside is None or not _is_figure(cell) or has_figure(beside):
+    if beside is None or not is_figure(cell) or has_figure(beside):
         return cell
     unit = price_unit(beside.text)
     if unit is None and not phrases("percent").find(beside.text) and "%" not in beside.text:
@@ -68,10 +69,6 @@ def with_unit_beside(cells: Mapping[int, Cell], index: int, priced: Collection[i
     else:
         text = f"{cell.text.strip()} {beside.text.strip()}"
     return cell._replace(value=text, text=text)
-
-
-def _is_figure(cell: Cell) -> bool:
-    return isinstance(cell.value, Decimal) or (isinstance(cell.value, str) and bool(number_readings(cell.text)))
 
 
 def _rate(cell: Cell, head: ChargeWords) -> ChargeWords | None:

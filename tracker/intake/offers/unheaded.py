@@ -2,15 +2,14 @@
 
 from collections import Counter
 from collections.abc import Iterator, Mapping
-from decimal import Decimal
 
 from tracker.intake.grid import Cell
 from tracker.intake.offers.draft import Draft
+from tracker.intake.tables.figures import figure_of
 from tracker.intake.tables.view import View
 from tracker.intake.values.caliper import bare_caliper, find_calipers
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.money import price_unit
-from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.weight import find_weights
 from tracker.intake.words.lists import phrases
 from tracker.trade.offer import NoteCode
@@ -37,7 +36,7 @@ def unheaded_drafts(view: View) -> Iterator[Draft]:
 
 def _shape(cells: _Cells) -> tuple[tuple[int, ...], tuple[int, ...]] | None:
     """The columns of a row's words and of its figures; None where these are too few to be a board and its price."""
-    figures = tuple(column for column, cell in sorted(cells.items()) if _figure(cell) is not None)
+    figures = tuple(column for column, cell in sorted(cells.items()) if figure_of(cell) is not None)
     words = tuple(column for column, cell in sorted(cells.items()) if any(map(str.isalpha, cell.text)))
     enough = len(figures) >= _FEWEST or (len(figures) == 1 and _board_and_price(cells, cells[figures[0]]))
     return (words, figures) if words and enough else None
@@ -45,7 +44,7 @@ def _shape(cells: _Cells) -> tuple[tuple[int, ...], tuple[int, ...]] | None:
 
 def _board_and_price(cells: _Cells, figured: Cell) -> bool:
     """'GC1 250 g/m² 400 µm' before a figure that may be its price, as a letter lists boards."""
-    figure = _figure(figured)
+    figure = figure_of(figured)
     told = [cell.text for cell in cells.values() if cell is not figured and isinstance(cell.value, str)]
     measured = any(find_grade(text) and (find_calipers(text) or find_weights(text)) for text in told)
     return measured and figure is not None and figure >= _LEAST_PRICE
@@ -62,20 +61,13 @@ def _is_unit(cell: Cell | None) -> bool:
     return unit is not None and unit.currency is not None
 
 
-def _figure(cell: Cell) -> Decimal | None:
-    if isinstance(cell.value, Decimal):
-        return cell.value
-    readings = number_readings(cell.text) if isinstance(cell.value, str) else ()
-    return readings[0].value if readings else None
-
-
 def _may_be_board(cells: _Cells) -> bool:
     texts = [cell.text for cell in cells.values() if isinstance(cell.value, str)]
     if any(find_grade(text) or find_calipers(text) or find_weights(text) for text in texts):
         return True
     if any(phrases("price_words").find(text) for text in texts):
         return True
-    figures = [figure for cell in cells.values() if (figure := _figure(cell)) is not None]
+    figures = [figure for cell in cells.values() if (figure := figure_of(cell)) is not None]
     largest = max(figures)
     return largest >= _LEAST_PRICE and any(bare_caliper(one) is not None and one < largest for one in figures)
 

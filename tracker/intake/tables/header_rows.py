@@ -5,6 +5,7 @@ from decimal import Decimal
 from itertools import pairwise
 
 from tracker.intake.grid import Cell
+from tracker.intake.tables.figures import is_figure
 from tracker.intake.tables.headless import describes_board
 from tracker.intake.tables.heads import AXIS_ROLES, Head, head_of, is_bare_number, looks_priced
 from tracker.intake.tables.letterheads import is_letterhead
@@ -150,7 +151,7 @@ def _figures_under_words(view: View, row: int) -> bool:
     cells, under = view.rows[row], view.rows.get(row + 1, {})
     if len(cells) < 3 or any(looks_priced(cell) for cell in cells.values()) or _tells_terms(cells):
         return False
-    figures = sum(column in under and _is_figure(under[column]) for column in cells)
+    figures = sum(column in under and is_figure(under[column]) for column in cells)
     above = view.rows.get(row - 1, {})
     return (
         figures >= 2
@@ -165,11 +166,6 @@ def _tells_terms(cells: dict[int, Cell]) -> bool:
     head = head_of(first)
     told = head is not None and head.named and head.role in (Role.LEAD_TIME, Role.MINIMUM)
     return told and any(cell.text[:1].isdigit() for cell in others)
-
-
-def _is_figure(cell: Cell) -> bool:
-    """A number, or a text that is one: in a CSV file all are texts."""
-    return isinstance(cell.value, Decimal) or (isinstance(cell.value, str) and bool(number_readings(cell.text)))
 
 
 _SPREAD = MEASURES.union(ORDER_SIZES)

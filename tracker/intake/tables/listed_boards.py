@@ -3,11 +3,11 @@
 from collections.abc import Iterable
 
 from tracker.intake.grid import Cell
+from tracker.intake.tables.figures import is_figure
 from tracker.intake.tables.headless import describes_board_whole, says_price
 from tracker.intake.tables.view import View
 from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.grade import find_grade
-from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.statements import statements
 from tracker.intake.values.weight import find_weights
@@ -34,11 +34,7 @@ def _is_board_and_figure(view: View, row: int) -> bool:
     if len(view.rows[row]) != _DESCRIBED:
         return False
     board, figure = (cell for _, cell in sorted(view.rows[row].items()))
-    return _is_figure(figure) and _describes_plainly(board)
-
-
-def _is_figure(cell: Cell) -> bool:
-    return not says_price(cell) and (not isinstance(cell.value, str) or bool(number_readings(cell.text)))
+    return is_figure(figure) and not says_price(figure) and _describes_plainly(board)
 
 
 def _describes_plainly(cell: Cell) -> bool:

@@ -79,7 +79,7 @@ def header(text: str) -> Header:
     by_pallet = _size_of_pallets(text, basis) if currency is None else None
     bracket = by_pallet or bracket_text(text)
     if bracket is not None and not bracket.alone:
-        # 'Moins de 5 t' is no 'main'.
+        # 'Moins de 5 t' is an order size, though 'moins' is a letter off the 'main' of a sheet, its bulk.
         roles = tuple(reading for reading in roles if reading.role is not Role.PROPERTY)
     measured = not (roles and roles[0].role in (Role.PROPERTY, Role.YIELD)) and not weighs_a_package(text)
     by_load = bracket is not None and bracket.not_weight in VEHICLES

@@ -1,0 +1,30 @@
+"""Whether a cell holds a bare number, and which: in a CSV file, and in many a workbook, numbers are kept as text."""
+
+from decimal import Decimal
+
+from tracker.intake.grid import Cell
+from tracker.intake.values.numbers import number_readings
+
+__all__ = ["figure_of", "is_figure", "sure_figure"]
+
+
+def is_figure(cell: Cell) -> bool:
+    """A number, or a text that is one however it is read; '18 pt' and '$845' are none."""
+    return figure_of(cell) is not None
+
+
+def figure_of(cell: Cell) -> Decimal | None:
+    """The number that a cell holds, the least where a text may be two ('1,105'); None where it is none."""
+    return next(iter(_numbers(cell)), None)
+
+
+def sure_figure(cell: Cell) -> Decimal | None:
+    """The number that a cell holds; None where it is none or a text that may be two."""
+    numbers = _numbers(cell)
+    return numbers[0] if len(numbers) == 1 else None
+
+
+def _numbers(cell: Cell) -> list[Decimal]:
+    if isinstance(cell.value, Decimal):
+        return [cell.value]
+    return [reading.value for reading in number_readings(cell.text)] if isinstance(cell.value, str) else []
