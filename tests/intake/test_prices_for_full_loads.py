@@ -62,3 +62,12 @@ def test_the_size_before_a_truckload_has_an_end_that_nobody_knows():
     assert [line.offer.below_kg for line in answered] == [Decimal("4535.9237"), Decimal("18143.6948"), None]
     (_, weighed, _) = lines([*rows, ["TL = 40,000 lb"]]).values()
     assert (str(weighed.state), weighed.offer.below_kg) == ("accepted", Decimal("18143.6948"))
+
+
+def test_a_size_that_ends_at_a_load_does_not_say_what_one_weighs():
+    """It was read as 'a truckload is 10,000 lb', and the truckload's price then held from there."""
+    head = [*HEAD[:3], "Under 10,000 lb", "10,000 lb to truckload", "Truckload"]
+    rows = [["Prices in USD per short ton"], head, ["White", "SBS", 18, 1265, 1215, 1180]]
+    below, between, load = lines(rows).values()
+    assert (str(below.state), below.offer.below_kg) == ("accepted", Decimal("4535.9237"))
+    assert {str(between.state), str(load.state)} == {"question"}

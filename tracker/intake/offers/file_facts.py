@@ -21,7 +21,7 @@ from tracker.intake.values.dates import DateOrder, date_order, ordered
 from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.header import header
 from tracker.intake.values.legends import LegendEntry
-from tracker.intake.values.loads import load_definitions
+from tracker.intake.values.loads import WHOLE_LOADS, load_at_end, load_definitions
 from tracker.intake.values.masses import Mass, find_mass_units, find_masses
 from tracker.intake.values.numbers import SignEvidence
 from tracker.intake.values.reams import Ream, ream_of
@@ -191,14 +191,9 @@ def _loads(texts: Iterable[str]) -> dict[str, Mass]:
     found: dict[str, set[Mass]] = {}
     for text in texts:
         for clause in clauses(text):
-            loads = {match.value for match in phrases("bracket").find(clause)} & {
-                "truckload",
-                "railcar",
-                "pallet",
-                "roll",
-            }
+            loads = {match.value for match in phrases("bracket").find(clause)} & {*WHOLE_LOADS, "pallet", "roll"}
             masses = find_masses(clause)
-            if len(loads) == 1 and loads <= {"truckload", "railcar"} and len(masses) == 1:
+            if len(loads) == 1 and loads.issubset(WHOLE_LOADS) and len(masses) == 1 and load_at_end(clause) is None:
                 found.setdefault(loads.pop(), set()).add(masses[0])
         for definition in load_definitions(text):
             if definition.weight is not None:

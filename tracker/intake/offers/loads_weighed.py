@@ -6,10 +6,9 @@ from dataclasses import replace
 from tracker.intake.columns.order_sizes import BARE
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.values.brackets import HALF_LOAD, PIECES_OR_TONS, Bracket, bracket_text
-from tracker.intake.values.masses import Mass, find_masses
+from tracker.intake.values.loads import load_at_end
+from tracker.intake.values.masses import Mass
 from tracker.intake.words.fold import fold
-from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import Found
 from tracker.trade.quantities import MassUnit
 
 
@@ -52,23 +51,9 @@ def _counted_in_loads(bracket: Bracket, loads: Mapping[str, Mass]) -> Bracket | 
     return replace(bracket, start=start, end=end, not_weight="", step=None if bracket.not_weight == HALF_LOAD else each)
 
 
-def _load_at_its_end(words: str) -> Found[str] | None:
-    """The load that a size from some weight goes up to: the 'T/L' of '20,000 lb to T/L'."""
-    load = next((match for match in phrases("bracket").find(words) if match.value in _WHOLE_LOADS), None)
-    before = words[: load.start].rstrip() if load is not None else ""
-    masses = find_masses(before)
-    joint = before[before.rfind(masses[-1].words) + len(masses[-1].words) :].strip() if masses else ""
-    joined = joint in _DASHES or phrases("range").whole(joint) == "any" or phrases("bracket").whole(joint) == "up_to"
-    return load if joint and joined else None
-
-
-_WHOLE_LOADS = ("truckload", "railcar")
-_DASHES = ("-", "–", "—")
-
-
 def _up_to_a_load(words: str, loads: Mapping[str, Mass]) -> Bracket | None:
     """'20,000 lb to T/L', which ends at the load's weight; in another unit where the file gives no weight of one."""
-    load = _load_at_its_end(words)
+    load = load_at_end(words)
     if load is None:
         return None
     weight = loads.get(load.value)

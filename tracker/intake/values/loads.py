@@ -6,8 +6,9 @@ from functools import lru_cache
 
 from tracker.intake.values.brackets import HALF_LOAD, VEHICLES, Bracket, bracket_text
 from tracker.intake.values.clauses import clauses
-from tracker.intake.values.masses import Mass, mass_text
+from tracker.intake.values.masses import Mass, find_masses, mass_text
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import Found
 
 LOADS = (*VEHICLES, "pallet", "roll")
 """What an order may be counted in, and weighed only where the file says what one weighs."""
@@ -112,3 +113,17 @@ def _behind_sign(text: str) -> str:
         return text[sign.end() :]
     said = [match for match in phrases("weighs").find(text) if match.start == 0]
     return text[said[0].end :].lstrip(" :") if said else ""
+
+
+def load_at_end(words: str) -> Found[str] | None:
+    """The load that a size from some weight goes up to: 'T/L' in '20,000 lb to T/L', which weighs something else."""
+    load = next((match for match in phrases("bracket").find(words) if match.value in WHOLE_LOADS), None)
+    before = words[: load.start].rstrip() if load is not None else ""
+    masses = find_masses(before)
+    joint = before[before.rfind(masses[-1].words) + len(masses[-1].words) :].strip() if masses else ""
+    joined = joint in _DASHES or phrases("range").whole(joint) == "any" or phrases("bracket").whole(joint) == "up_to"
+    return load if joint and joined else None
+
+
+WHOLE_LOADS = ("truckload", "railcar")
+_DASHES = ("-", "–", "—")
