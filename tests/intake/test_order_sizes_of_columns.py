@@ -72,10 +72,12 @@ def test_a_unit_over_spans_heads_order_sizes():
     assert {str(line.state) for line in found.values()} == {"accepted"}
 
 
-def test_an_order_from_a_weight_to_a_truckload_is_asked_about():
+def test_an_order_from_a_weight_to_a_truckload_ends_at_what_one_weighs():
     heads = ["Board", "pt", "lb/MSF", "under 5 ST", "5 short tons to truckload", "Truckload (20 short tons)"]
-    found = lines([["USD/ST"], heads, ["SBS C1S", 18, 75, 1290, 1240, 1190]])
-    assert [str(line.state) for line in found.values()] == ["accepted", "question", "accepted"]
+    found = lines([["USD/ST"], heads, ["SBS C1S", 18, 75, 1290, 1240, 1190]]).values()
+    assert {str(line.state) for line in found} == {"accepted"}
+    assert [line.offer.below_kg for line in found] == [Decimal("4535.9237"), Decimal("18143.6948"), None]
+    assert [line.offer.from_kg for line in found] == [None, Decimal("4535.9237"), Decimal("18143.6948")]
 
 
 @pytest.mark.parametrize(("title", "measure", "weight"), [("USD/ST", "pt", "lb/MSF"), ("EUR/t", "µm", "g/m²")])

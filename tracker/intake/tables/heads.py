@@ -261,9 +261,15 @@ def _answers_itself(said: Header) -> bool:
         return True
     if _TOLERANCE.search(said.text):
         return True
-    if said.role is Role.LEAD_TIME and any(isinstance(each, LeadTime) for each in statements(said.text)):
+    if said.role is Role.LEAD_TIME and _tells_a_lead(said.text):
         return True
     return any(reading.role in _DATED for reading in said.roles) and bool(find_dates(said.text))
+
+
+def _tells_a_lead(text: str) -> bool:
+    """'4 weeks', 'from stock'; 'Ready to ship' leaves to the cells beside it when that is."""
+    counted = any(map(str.isdigit, text)) or bool(phrases("from_stock").find(text))
+    return counted and any(isinstance(each, LeadTime) for each in statements(text))
 
 
 _TOLERANCE = re.compile(r"(?:\+\s?/?\s?[-–−]|±)\s?\d")

@@ -54,8 +54,12 @@ def _asks_for_the_next(cell: Cell, following: list[Cell]) -> bool:
 
 
 _ASKED_FOR = frozenset(
-    {Role.CURRENCY, Role.DELIVERY_TERMS, Role.VALIDITY, Role.LEAD_TIME, Role.MINIMUM, Role.PAYMENT, Role.RECEIVED}
-)
+    {
+        Role.CURRENCY, Role.DELIVERY_TERMS, Role.VALIDITY, Role.LEAD_TIME, Role.MINIMUM, Role.PAYMENT, Role.RECEIVED,
+        Role.PROPERTY,
+    }
+)  # fmt: skip
+"""'Quote no.' and 'Buyer' are properties, which say nothing of prices."""
 
 
 def _labelled(said: str, label: Cell) -> str:

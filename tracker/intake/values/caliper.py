@@ -91,12 +91,12 @@ _MICRON_SIGNS = ("\u00b5", "\u03bc")
 
 
 def _ordinary_word(text: str, start: int, end: int) -> bool:
-    """'in' is an inch only where nothing but a sign or the end follows: not in 'Dicke in mm' and 'in Wochen'; 'PO' is
-    an order."""
+    """'in' is an inch only where nothing but a sign or the end follows: not in 'Dicke in mm', 'in Wochen' and 'in %';
+    'PO' is an order."""
     if text[start:end] == "PO":
         return True
     behind = text[end:]
-    lower = behind.strip(" \n").startswith(tuple("abcdefghijklmnopqrstuvwxyzµ"))
+    lower = behind.strip(" \n").startswith(tuple("abcdefghijklmnopqrstuvwxyzµ%"))
     return text[start:end].lower() == "in" and (lower or behind.lstrip(" ")[:1].isalpha())
 
 

@@ -271,9 +271,9 @@ def _ends_a_range(part: str, percent: re.Match[str]) -> bool:
 def _money(part: str, named: list[Found[str]], charge: ChargeWords) -> ChargeWords | None:
     """The one amount left when the words for the charge and for 'extra' are taken out."""
     rest = list(part)
-    fillers = (phrases(section).find(part) for section in ("charge_filler", "all_of_them", "every_board"))
-    spans = [whole_name(part, match) for match in named]
-    for start, end in (*spans, *((match.start, match.end) for match in chain.from_iterable(fillers))):
+    found = (phrases(section).find(part) for section in ("charge_filler", "all_of_them", "every_board"))
+    fillers = [(one.start, one.end) for one in chain.from_iterable(found) if not _leads_to_a_unit(part, one)]
+    for start, end in (*(whole_name(part, match) for match in named), *fillers):
         rest[start:end] = " " * (end - start)
     price = price_text("".join(rest).strip(" :=–-()."))
     if price is None or not price.amounts or price.is_range or price.rest:
@@ -283,6 +283,12 @@ def _money(part: str, named: list[Found[str]], charge: ChargeWords) -> ChargeWor
     if price.currency is None and not per_unit:
         return None
     return replace(charge, amounts=price.amounts, currency=price.currency, basis=price.basis)
+
+
+def _leads_to_a_unit(part: str, match: Found[str]) -> bool:
+    """The 'por' of 'CHF 18 por 1000 kg', without which two figures would stand side by side."""
+    before, word, behind = part[: match.start], part[match.start : match.end], part[match.end :].lstrip()
+    return any(map(str.isdigit, before)) and behind[:1].isdigit() and phrases("per").whole(word) is not None
 
 
 _PER_UNIT = re.compile(r"\d\s*/\s*[^\W\d]")

@@ -41,6 +41,8 @@ class CurrencyReading:
         return self.codes[0] if len(self.codes) == 1 else None
 
 
+_OF_A_HUNDRED = ("per", "pour")
+"""'10 per cent under 20,000 lb', 'cinq pour cent', 'pour cent livres': no hundredth of a dollar."""
 _COATINGS = frozenset({"c1s", "c2s", "c0s"})
 
 
@@ -55,6 +57,8 @@ class _Currencies(Phrases[tuple[str, bool]]):
             return None
         if match is not None and found[place][0] == "ft" and place and found[place - 1][0] == "sq":
             # The forint of Hungary is written like a foot.
+            return None
+        if match is not None and found[place][0] == "cent" and place and found[place - 1][0] in _OF_A_HUNDRED:
             return None
         return None if match is not None and _behind_letters(found, place) else match
 
