@@ -9,7 +9,8 @@ from hypothesis import strategies as st
 
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.dates import DateOrder, date_order, date_readings, find_dates, ordered
-from tracker.intake.values.validity import validity, validity_text
+from tracker.intake.values.validity import validity
+from tracker.intake.values.validity_cell import validity_text
 
 WEEKS = [" weeks", " wks", " Wochen", " semaines", " sem.", " semanas", " veckor", " wk"]
 

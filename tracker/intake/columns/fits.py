@@ -19,7 +19,7 @@ from tracker.intake.values.money import price_unit
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import Role
 from tracker.intake.values.sheetsize import find_sheet_sizes, sheet_text
-from tracker.intake.values.validity import validity_text
+from tracker.intake.values.validity_cell import validity_text
 
 _MEASURE = re.compile(r"[\d.,\s'-]+[^\W\d]{0,6}\.?")
 _HEAVIEST = 10_000

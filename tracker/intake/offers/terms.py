@@ -22,7 +22,7 @@ from tracker.intake.values.lead import LeadTime, counts_plain_days
 from tracker.intake.values.lead_sentences import lead_among
 from tracker.intake.values.lead_unread import LeadUnread
 from tracker.intake.values.roles import Role
-from tracker.intake.values.validity import validity_text
+from tracker.intake.values.validity_cell import validity_text
 from tracker.intake.words.lists import phrases
 from tracker.trade.offer import Evidence, Note, NoteCode
 

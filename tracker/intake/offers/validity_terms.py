@@ -9,7 +9,8 @@ from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.offers.terms_said import Cells, Terms, cell_of, remarked
 from tracker.intake.values.roles import Role
-from tracker.intake.values.validity import Validity, validity_text
+from tracker.intake.values.validity import Validity
+from tracker.intake.values.validity_cell import validity_text
 from tracker.intake.words.lists import phrases
 from tracker.trade.offer import Evidence, Note, NoteCode
 

@@ -56,3 +56,8 @@ def _only_begins(clause: str, dates: tuple[DateReading, ...]) -> bool:
 def begun(before: str, begins: list[Found[str]]) -> bool:
     """Whether words or a day before a place say when prices begin to hold."""
     return any(match.end <= len(before) for match in begins) or bool(find_dates(before))
+
+
+def within(match: Found[str], others: list[Found[str]]) -> bool:
+    """The 'au' of 'applicable au 1er octobre' belongs to the words for a beginning."""
+    return any(other.start < match.start and match.end <= other.end for other in others)

@@ -7,6 +7,7 @@ from tracker.intake.values.basis import basis_span, basis_text
 from tracker.intake.values.caliper import caliper_unit
 from tracker.intake.values.currency import currency_phrases, find_currencies
 from tracker.intake.values.dates import without_dates
+from tracker.intake.values.held_apart import of_another
 from tracker.intake.values.masses import find_mass_units, mass_units
 from tracker.intake.values.money import PriceUnit, find_price_unit
 from tracker.intake.values.payment_terms import is_when_to_pay
@@ -32,7 +33,7 @@ def header_roles(text: str) -> tuple[RoleReading, ...]:
     if phrases("requests_for_offers").find(text) or is_when_to_pay(text):
         # 'Request for quotation' is what a paper is called, 'net 30' when to pay.
         return ()
-    if _numbers_papers(text):
+    if _numbers_papers(text) or _holds_of_another(text):
         return (RoleReading(Role.PROPERTY, 1.0, text),)
     if without_density(text) != text and not weight_units(text):
         return (RoleReading(Role.PROPERTY, 1.0, text),)
@@ -140,6 +141,12 @@ def _numbers_papers(text: str) -> bool:
     ends = phrases("identifiers").at(found, len(found) - 1) is not None
     begins = phrases("identifiers_ahead").at(found, 0) is not None
     return (ends or begins) and _names_a_price(text) and basis_span(text) is None
+
+
+def _holds_of_another(text: str) -> bool:
+    """'Certificate valid until' heads no last days of prices."""
+    held = any(match.value == Role.VALIDITY for match in phrases("headers").find(text))
+    return held and of_another(text, ())
 
 
 def _names_a_price(text: str) -> bool:

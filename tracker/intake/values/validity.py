@@ -9,8 +9,9 @@ from tracker.intake.values.clauses import clauses
 from tracker.intake.values.currency import find_currencies
 from tracker.intake.values.dates import DateOrder, DateReading, find_dates, ordered
 from tracker.intake.values.grade import find_grade
+from tracker.intake.values.held_apart import may_be_of_charge, of_another
 from tracker.intake.values.lead import in_figures
-from tracker.intake.values.open_validity import COUNTED, begun, ends_on_no_day
+from tracker.intake.values.open_validity import COUNTED, begun, ends_on_no_day, within
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 
@@ -86,34 +87,6 @@ def validity(text: str) -> Validity | None:
     return known[0] if len(known) == 1 else Validity(text.strip(), unread=True)
 
 
-@lru_cache(maxsize=8192)
-def validity_text(text: str) -> Validity | None:
-    """A cell under or beside a header that speaks of validity: a date, or so many days. Anything else is unread."""
-    stripped = text.strip()
-    if not stripped:
-        return None
-    dates = find_dates(_parted(stripped))
-    said = validity(stripped)
-    if said is not None and not said.unread:
-        return said
-    if len(dates) == 1:
-        return Validity(stripped, until=dates[0])
-    if len(dates) == 2 and dates[0].readings[-1] <= dates[1].readings[-1]:
-        return Validity(stripped, until=dates[1])
-    days = _days(stripped)
-    if days is not None and not dates:
-        return Validity(stripped, days=days)
-    return Validity(stripped, unread=True)
-
-
-_BASIC = re.compile(r"(20\d\d)(0[1-9]|1[0-2])(0[1-9]|[12]\d|3[01])")
-
-
-def _parted(text: str) -> str:
-    """'20270331', a day as ISO 8601 writes it without hyphens, with them."""
-    return _BASIC.sub(r"\1-\2-\3", text) if _BASIC.fullmatch(text) else text
-
-
 @lru_cache(maxsize=1024)
 def until_in_head(text: str) -> Validity | None:
     """The last day that the head of a price names: 'Price until 30 September 2026'; None for one that names none."""
@@ -134,13 +107,12 @@ def _of_a_grade(text: str) -> bool:
 def _clause(clause: str) -> Validity | None:
     speaks = phrases("valid").find(clause)
     begins = phrases("since").find(clause)
-    # The 'au' of 'applicable au 1er octobre' belongs to the words for a beginning.
-    ends = [
-        match
-        for match in phrases("until").find(clause)
-        if not any(since.start < match.start and match.end <= since.end for since in begins)
-    ]
+    ends = [match for match in phrases("until").find(clause) if not within(match, begins)]
     dates = find_dates(clause)
+    if of_another(clause, dates):
+        return None
+    if may_be_of_charge(clause):
+        return Validity(clause, unread=True)
     if not speaks and not any(match.value == "strong" for match in ends):
         return _by_itself(clause, dates) or _list_of_a_span(clause, dates)
     for match in ends:
@@ -148,7 +120,7 @@ def _clause(clause: str) -> Validity | None:
         # 'Prix valables au 1er juillet, révision le 31 décembre': before another day 'au' ends only what has begun.
         if match.value == "of_a_span" and date_after not in dates[-1:] and not begun(clause[: match.start], begins):
             continue
-        counted = None if date_after is None else _days(clause[match.end : date_after.start])
+        counted = None if date_after is None else days_counted(clause[match.end : date_after.start])
         if counted is not None:
             # 'Expires 45 days from 6 July 2026'.
             return _relative(clause, counted, dates)
@@ -163,7 +135,7 @@ def _clause(clause: str) -> Validity | None:
     if speaks and dates and _DASH.search(clause[speaks[0].end : dates[-1].start]):
         # 'Valid: 1 July – 30 September 2026', whose first day has no year.
         return Validity(clause, until=dates[-1])
-    days = _days(_of_validity(clause))
+    days = days_counted(_of_validity(clause))
     if days is not None and speaks:
         # 'Valid 9/30/2026 - 60 day term': the days behind a day right after the word are counted for something else.
         behind = len(dates) == 1 and dates[0].start >= speaks[0].end
@@ -280,7 +252,7 @@ def _of_another_term(part: str) -> bool:
     return "%" in part or bool(phrases("lead_topic").find(part) or phrases("not_lead").find(part))
 
 
-def _days(text: str) -> int | None:
+def days_counted(text: str) -> int | None:
     """A count of days or weeks; None for none, two, or months, which have no fixed length."""
     counts = set()
     for match in COUNTED.finditer(fold(in_figures(text))):

@@ -1,0 +1,50 @@
+"""What has a last day of its own beside the prices: 'FSC certificate valid until 30 June 2028', 'Frachtsätze gültig bis
+31.12.2026'."""
+
+import re
+
+from tracker.intake.values.charges import find_charges
+from tracker.intake.values.currency import find_currencies
+from tracker.intake.values.dates import DateReading
+from tracker.intake.values.delivery import find_delivery
+from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import Found
+
+_COMMAS = re.compile(r",(?!\d)")
+_HELD = ("valid", "until", "since")
+
+
+def of_another(clause: str, dates: tuple[DateReading, ...]) -> bool:
+    """Whether a clause says until when something else than its prices holds.
+
+    The words right before its words for validity, or between these and the day, name what does: 'Validité du certificat
+    FSC : 30/06/2028'.
+    """
+    spoken = [match.start for section in _HELD for match in phrases(section).find(clause)]
+    if not spoken:
+        return False
+    begins = max((comma.end() for comma in _COMMAS.finditer(clause[: min(spoken)])), default=0)
+    ends = next((date.start for date in dates if date.start >= min(spoken)), len(clause))
+    return _names_another(clause[begins:ends])
+
+
+def may_be_of_charge(clause: str) -> bool:
+    """'Fuel surcharge $12/ST, valid until 31 December 2026' may be said of the surcharge or of the prices."""
+    held = [match.start for match in phrases("valid").find(clause)]
+    ahead = clause[: min(held)] if held else ""
+    return ahead.rstrip().endswith(",") and _names_another(ahead) and any(c.amounts for c in find_charges(ahead))
+
+
+def _names_another(words: str) -> bool:
+    """It names one of those things before any money, no prices and no papers that hold them."""
+    others = [match for section in ("held_apart", "charges") for match in phrases(section).find(words)]
+    if not others or find_delivery(words) is not None:
+        return False
+    own = [match for section in ("price_words", "list_names") for match in phrases(section).find(words)]
+    first = min(match.start for match in others)
+    return all(_overlaps(match, others) for match in own) and not find_currencies(words[:first])
+
+
+def _overlaps(match: Found[str], others: list[Found[str]]) -> bool:
+    """The 'rates' of 'freight rates' are no prices."""
+    return any(match.start < other.end and other.start < match.end for other in others)
