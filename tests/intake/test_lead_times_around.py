@@ -74,7 +74,7 @@ def test_other_stocks_are_no_lead_time(text):
     "text",
     [
         "Lead time 4 weeks, sheets 6 weeks", "Lead time 4 weeks; 2 weeks from stock", "Lead time 3 months",
-        "Standard lead time is 4 weeks, rush orders 2 weeks", "Lead times will be longer than 4 weeks in August",
+        "Standard lead time is 4 weeks, for some 2 weeks", "Lead times will be longer than 4 weeks in August",
         "Lieferzeit Rollen 4 Wochen, Bogen 6 Wochen", "Lieferzeit auf Anfrage", "Lead time: call",
         "Délai bobines 3 semaines, formats 5 semaines", "Plazo bobinas 3 semanas, hojas 5 semanas",
         "Entrega: según disponibilidad", "Leveranstid rulle 3 veckor, ark 5 veckor",

@@ -144,9 +144,10 @@ def _numbers_papers(text: str) -> bool:
 
 
 def _holds_of_another(text: str) -> bool:
-    """'Certificate valid until' heads no last days of prices."""
-    held = any(match.value == Role.VALIDITY for match in phrases("headers").find(text))
-    return held and of_another(text, ())
+    """'Certificate valid until' heads no last days of prices, 'Min. special sizes' no smallest orders of its lines."""
+    named = {match.value for match in phrases("headers").find(text)}
+    special = bool(named & {Role.LEAD_TIME, Role.MINIMUM}) and phrases("special_orders").find(text)
+    return bool(special) or (Role.VALIDITY in named and of_another(text, ()))
 
 
 def _names_a_price(text: str) -> bool:

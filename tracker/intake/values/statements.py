@@ -33,6 +33,7 @@ from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency, price
 from tracker.intake.values.relieved_charges import NoCharge, no_charges
 from tracker.intake.values.small_orders import DearerIfSmall, dearer_if_small
 from tracker.intake.values.ton_kinds import names_plain_ton
+from tracker.intake.values.usual_orders import of_usual_orders
 from tracker.intake.values.validity import Validity, validity
 from tracker.intake.values.weight import weight_units
 from tracker.intake.words.lists import phrases
@@ -138,15 +139,16 @@ def _all(text: str) -> Iterator[Statement]:
         if not converts(clause):
             yield from price_says(beside_charges(clause))
         yield from _board_says(clause)
-    for said in (freight_of_prices(text), _held_until(text)):
+    usual = of_usual_orders(text)
+    for said in (freight_of_prices(usual), _held_until(text)):
         if said is not None:
             yield said
-    leads = tuple(_leads(text))
+    leads = tuple(_leads(usual))
     yield from leads
-    unread = lead_unread(text) if not leads else None
+    unread = lead_unread(usual) if not leads else None
     if unread is not None:
         yield unread
-    for least in minimums(text):
+    for least in minimums(usual):
         yield SaysMinimum(least.mass, text, least.grades)
     orders = orders_priced(text) or loads_priced(text)
     if orders is not None:
