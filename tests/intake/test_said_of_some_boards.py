@@ -87,7 +87,7 @@ def test_freight_that_one_board_is_excepted_from_is_left_open_for_that_board(sai
 
 
 def test_two_last_days_of_two_boards_are_not_one():
-    said = "Prices valid until December 31, 2026, CRB until January 31, 2027"
+    said = "Prices for SBS valid until December 31, 2026, CRB until January 31, 2027"
     for line in lines([[*HEAD, "USD/ST"], [*SBS, 1178], [*CRB, 884], [], [said]]).values():
         assert (line.offer.valid_until, codes(line)) == (None, {"validity-unread"})
 

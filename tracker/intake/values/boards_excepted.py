@@ -6,10 +6,11 @@ from dataclasses import dataclass
 from tracker.intake.values.board_ahead import board_ahead
 from tracker.intake.values.boards_meant import BoardsMeant
 from tracker.intake.values.boards_named import boards_named
+from tracker.intake.values.lead import lead_text
 from tracker.intake.values.statements import statements
 from tracker.intake.words.lists import pattern, phrases
 
-_JOINED = re.compile(rf"\s*(?:,|&|\+|/|\b{pattern('range', 'and', 'or')}\b)\s*")
+JOINED = re.compile(rf"\s*(?:,|&|\+|/|\b{pattern('range', 'and', 'or')}\b)\s*")
 _STOPS = " ,;:.()–-"
 
 
@@ -26,7 +27,7 @@ def boards_excepted(text: str) -> Excepted | None:
     """The boards for which a text does not hold; None where it excepts none, or not whole boards."""
     for match in phrases("excepted").find(text):
         before, behind = text[: match.start].rstrip(_STOPS), text[match.end :].lstrip()
-        words, rest = _boards_ahead(_without_article(behind))
+        words, rest = boards_ahead(_without_article(behind))
         if words:
             # 'Except SBS, lead time is 4 weeks' says it of the others first.
             others, own = (before, _said_of_them(rest)) if before else (rest.strip(_STOPS), "")
@@ -37,10 +38,12 @@ def boards_excepted(text: str) -> Excepted | None:
     return None
 
 
-def _boards_ahead(text: str) -> tuple[str, str]:
+def boards_ahead(text: str) -> tuple[str, str]:
     """As board_ahead, for several boards as well: 'SBS and CUK' of 'SBS and CUK: 6 weeks'."""
     words, rest = board_ahead(text)
-    while words and (joint := _JOINED.match(rest)) is not None:
+    if not words:
+        return _in_turn(text)
+    while words and (joint := JOINED.match(rest)) is not None:
         more, behind = board_ahead(rest[joint.end() :])
         if not more:
             break
@@ -48,10 +51,21 @@ def _boards_ahead(text: str) -> tuple[str, str]:
     return words, rest
 
 
+def _in_turn(text: str) -> tuple[str, str]:
+    """'GC1 und GD2 ab Lager' begins with two boards, each of which is one by itself."""
+    joint = JOINED.search(text)
+    first = text[: joint.start()] if joint is not None else ""
+    if joint is None or not first or board_ahead(first) != (first, ""):
+        return "", text
+    more, behind = boards_ahead(text[joint.end() :])
+    return (text[: joint.end()] + more, behind) if more else ("", text)
+
+
 def _said_of_them(rest: str) -> str:
     """What stands behind the names; the 'trim rolls' of 'except SBS trim rolls' are a part of the name, and so it is
-    not known what is said of the board."""
-    return "" if rest[:1].isalpha() else rest.strip(_STOPS)
+    not known what is said of the board; 'except SBS from stock' tells it."""
+    told = not rest[:1].isalpha() or lead_text(rest.strip(_STOPS)) is not None
+    return rest.strip(_STOPS) if told else ""
 
 
 def _without_article(text: str) -> str:

@@ -4,16 +4,14 @@ Read as one, it would say both of the lines that it names and nothing of the oth
 """
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
+from tracker.intake.values.board_behind import is_another, of_board_behind, states
 from tracker.intake.values.boards_named import boards_named
 from tracker.intake.values.clauses import clauses
-from tracker.intake.values.delivery import find_delivery
-from tracker.intake.values.lead import LeadTime, lead_text
+from tracker.intake.values.lead import lead_text
 from tracker.intake.values.lines_meant import lines_named
-from tracker.intake.values.masses import find_masses
-from tracker.intake.values.money import find_price_unit
-from tracker.intake.values.statements import SaysMinimum, statements
+from tracker.intake.values.statements import statements
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import tokens_of
 
@@ -26,7 +24,7 @@ def of_all_and_some(text: str) -> tuple[str, ...]:
     both. What 'except' says of some is told by its own words."""
     if phrases("excepted").find(text):
         return (text,)
-    pieces = [part for clause in clauses(text) for part in _before_lines(clause)]
+    pieces = list(_with_colons(part for clause in clauses(text) for part in _before_lines(clause)))
     named = [_named(piece) for piece in pieces]
     if len(pieces) < 2 or not any(named):
         return (text,)
@@ -43,7 +41,7 @@ def _parts(pieces: list[str], named: list[tuple[str, str] | None]) -> Iterator[s
             if going_on:
                 yield going_on
             said, words = lines
-            bare = topic and not statements(words) and lead_text(words) is None and _states(words)
+            bare = topic and not statements(words) and lead_text(words) is None and states(words)
             going_on = f"{said}: {topic} {words}" if bare else f"{said}: {words}"
         elif going_on and not _speaks_of_all(piece):
             going_on = f"{going_on}. {piece}"
@@ -56,13 +54,22 @@ def _parts(pieces: list[str], named: list[tuple[str, str] | None]) -> Iterator[s
         yield going_on
 
 
+def _with_colons(pieces: Iterable[str]) -> Iterator[str]:
+    """The 'CRB ex stock' behind 'Lead time 4 weeks' as 'CRB: ex stock'."""
+    before = ""
+    for piece in pieces:
+        of_board = of_board_behind(before, piece)
+        before = before if of_board else piece
+        yield from of_board or (piece,)
+
+
 def _named(piece: str) -> tuple[str, str] | None:
     """The words for the lines or the board that a piece is about, and what it says of them."""
     found = lines_named(piece)
     if found is not None:
         return piece[found[0] : found[1]], f"{_ahead(piece, found[0])} {piece[found[1] :].strip(_STOPS)}".strip(_STOPS)
     head, colon, rest = piece.partition(":")
-    if not colon or not boards_named(head).some or boards_named(rest).some or _topic(head) or not _states(rest):
+    if not colon or not boards_named(head).some or boards_named(rest).some or _topic(head) or not states(rest):
         return None
     return head.strip(), rest.strip(_STOPS)
 
@@ -74,7 +81,7 @@ def _ahead(piece: str, lines: int) -> str:
     return before if leading is None else before[: leading.start].rstrip()
 
 
-_BREAK = re.compile(r",\s+|\s\(")
+_BREAK = re.compile(r",\s+|\s\(|\s-\s(?=[^\W\d])")
 
 
 def _before_lines(clause: str) -> Iterator[str]:
@@ -82,33 +89,21 @@ def _before_lines(clause: str) -> Iterator[str]:
     what of the lines named behind it."""
     for match in _BREAK.finditer(clause):
         before, behind = clause[: match.start()], clause[match.end() :]
+        behind = behind.strip(" )") if match.group().endswith("(") else behind
+        if of_board_behind(before, behind):
+            yield before
+            yield from _before_lines(behind)
+            return
         found = lines_named(behind)
         of_lines = _named(before)
-        if found is None or not _states(before if of_lines is None else of_lines[1]):
+        if found is None or not states(before if of_lines is None else of_lines[1]):
             continue
-        first = found[0] == 0 and _states(_BREAK.split(behind[found[1] :])[0])
-        if first or (of_lines is None and _is_another(before, _ahead(behind, found[0]))):
+        first = found[0] == 0 and states(_BREAK.split(behind[found[1] :])[0])
+        if first or (of_lines is None and is_another(before, _ahead(behind, found[0]))):
             yield before
-            yield from _before_lines(behind.strip(" )") if match.group().endswith("(") else behind)
+            yield from _before_lines(behind)
             return
     yield clause
-
-
-def _is_another(before: str, words: str) -> bool:
-    """The '6 weeks' of 'Lead time 3 weeks, 6 weeks for item 4': another figure of what has one already."""
-    kinds = {type(one) for one in statements(before)}
-    if lead_text(words) is not None:
-        return LeadTime in kinds
-    return SaysMinimum in kinds and any(mass.words == words for mass in find_masses(words))
-
-
-def _states(words: str) -> bool:
-    """Whether anything is said that lines may differ in."""
-    said = words.strip(_STOPS)
-    money = find_price_unit(said) is not None and any(map(str.isdigit, said))
-    return bool(statements(said) or find_masses(said) or money) or any(
-        read is not None for read in (lead_text(said), find_delivery(said))
-    )
 
 
 def _topic(piece: str) -> str:
