@@ -5,6 +5,7 @@ from dataclasses import dataclass, field
 
 from tracker.intake.columns.column import Columns, Kind, PriceColumn
 from tracker.intake.columns.groups import under_one_heading
+from tracker.intake.columns.of_ways import of_own_way
 from tracker.intake.columns.prices import DISCOUNT_BESIDE, standing_apart
 from tracker.intake.columns.unnamed import UNNAMED
 from tracker.intake.grid import Cell
@@ -31,10 +32,12 @@ from tracker.intake.offers.footnotes import Footnotes
 from tracker.intake.offers.head_terms import fill_lead_of_head, fill_until
 from tracker.intake.offers.headings import HeadingsInForce
 from tracker.intake.offers.indicative import note_indicative
+from tracker.intake.offers.left_out import row_spans
 from tracker.intake.offers.load_terms import drop_told_of_loads, load_of
 from tracker.intake.offers.measures import Board
 from tracker.intake.offers.money import Around, Claimed, around
 from tracker.intake.offers.of_some_lines import OfSomeLines
+from tracker.intake.offers.of_ways import TermsOfWays
 from tracker.intake.offers.other_board import ask_of_another_board
 from tracker.intake.offers.outdated import Doubts, doubt_in_head, marked_off
 from tracker.intake.offers.own_lead import fill_own_lead, fill_own_minimum
@@ -87,6 +90,8 @@ class TableReader:
         self._apart = standing_apart(self._offers)
         self._heads_differ = len({price.delivery and price.delivery.delivered for price in self._offers}) > 1
         self._columns = {price.index: under_one_heading(read.columns, price) for price in self._offers}
+        self._of_ways = {price.index: of_own_way(self._columns[price.index], price) for price in self._offers}
+        self._ways = TermsOfWays(read)
         self._blocks: dict[Block, Block] = {}
         self._uncompared = frozenset(price.index for price in read.columns.prices) | read.counting
         self._lead_columns = frozenset(column.index for column in read.columns.of(Role.LEAD_TIME))
@@ -96,7 +101,7 @@ class TableReader:
         self._boards = AlikeRows(read.columns, view, Part(BOARD_ROLES, self._describe_board, take_board))
         self._terms = AlikeRows(read.columns, view, Part(TERM_ROLES, self._describe_terms, take_terms))
         self._last_board: tuple[Cells, Columns, Board] | None = None
-        self._last_terms: tuple[Cells, Columns, Terms] | None = None
+        self._last_terms: tuple[Cells, Columns, Scope, Terms] | None = None
 
     def read(self) -> TableOffers:
         rows = Rows(self._read.table, self._read.columns)
@@ -189,17 +194,18 @@ class TableReader:
         draft = Draft(self._read.table.view.sheet, cell, label, whole.row.index, block, words)
         self._boards.fill(draft, told[0], price, scope)
         scope = self._of_some.left_to_board(scope, draft)
-        self._terms.fill(draft, told[1], price, scope)
+        of_terms = self._ways.left_to(scope, draft, price.index, whole.cells)
+        self._terms.fill(draft, told[1], price, of_terms)
         fill_until(draft, price, self._facts)
         if price.index in self._leads:
             fill_lead(draft, *self._leads[price.index])
         elif price.lead is not None:
             fill_lead_of_head(draft, price)
         elif self._lead_columns.isdisjoint(whole.cells):
-            fill_lead_of_grade(draft, scope)
+            fill_lead_of_grade(draft, of_terms)
             fill_own_lead(draft, whole.cells, self._read.columns)
         if self._minimum_columns.isdisjoint(whole.cells):
-            fill_minimum_of_grade(draft, scope, self._facts)
+            fill_minimum_of_grade(draft, of_terms, self._facts)
             fill_own_minimum(draft, whole.cells, self._read.columns, self._facts)
         columns = self._columns[price.index]
         fill_price(draft, read, whole, columns, self._money(price, scope, draft.grade), self._facts)
@@ -244,10 +250,11 @@ class TableReader:
         fill_board(draft, with_column(self._last_board[2], price), self._facts)
 
     def _describe_terms(self, draft: Draft, cells: Cells, price: PriceColumn, scope: Scope) -> None:
-        columns = self._columns[price.index]
-        if self._last_terms is None or self._last_terms[0] is not cells or self._last_terms[1] is not columns:
-            self._last_terms = cells, columns, terms_of(cells, columns, scope, self._facts)
-        fill_terms(draft, self._last_terms[2], price, self._vendor, heads_differ=self._heads_differ)
+        columns = self._of_ways[price.index]
+        last = self._last_terms
+        if last is None or last[0] is not cells or last[1] is not columns or last[2] is not scope:
+            last = self._last_terms = cells, columns, scope, terms_of(cells, columns, scope, self._facts)
+        fill_terms(draft, last[3], price, self._vendor, heads_differ=self._heads_differ)
 
     def _other_cells(self, whole: WholeRow) -> str:
         """All that the row says besides its prices, their kind and its number, told apart by a sign that no cell
@@ -269,7 +276,7 @@ class TableReader:
 
     def _passed(self, rows: dict[int, str]) -> list[PassedOver]:
         sheet = self._read.table.view.sheet
-        kept = [PassedOver(sheet, span, why) for span, why in _spans(rows)]
+        kept = [PassedOver(sheet, span, why) for span, why in row_spans(rows)]
         for price in self._read.columns.prices:
             if price.kind is not Kind.OFFER:
                 why = f"the column “{price.column.text}” is a {price.kind.value} price beside the one offered"
@@ -278,16 +285,6 @@ class TableReader:
 
 
 _NAMED = frozenset({Role.PRODUCT, Role.GRADE})
-
-
-def _spans(rows: dict[int, str]) -> Iterator[tuple[str, str]]:
-    """Rows that follow each other and are passed over for one reason, together: '13-15'."""
-    first = last = -1
-    for row, why in (*sorted(rows.items()), (-1, "")):
-        if first >= 0 and (row != last + 1 or why != rows[first]):
-            yield (f"{first + 1}-{last + 1}" if last > first else str(first + 1)), rows[first]
-            first = -1
-        first, last = (row if first < 0 else first), row
 
 
 def _far_off(draft: Draft) -> bool:

@@ -1,0 +1,127 @@
+"""Terms said of rolls or sheets, of stock or direct supply, of delivered prices or others, hold for no other price."""
+
+from datetime import date
+
+import pytest
+
+from tests.intake.sheets import lines
+
+HEAD = ["Grade", "µm", "g/m²"]
+GC1 = ["GC1", 450, 300]
+
+
+def read_two(heads, *notes, title="EUR/tonne"):
+    """The offers of two prices beside each other, with notes below them."""
+    found = lines([[title], [*HEAD, *heads], [*GC1, 1180, 1250], *([note] for note in notes)])
+    return [line.offer for line in found.values()]
+
+
+@pytest.mark.parametrize(
+    ("heads", "text", "minimums"),
+    [
+        (("Rolls", "Sheets"), "Minimum: rolls 20 t, sheets 2 t", [20000, 2000]),
+        (("Rolls", "Sheets"), "Minimum 2 t (sheets), 20 t (rolls)", [20000, 2000]),
+        (("Rolls", "Sheets"), "Minimum for sheets 2 t", [None, 2000]),
+        (("Rolle", "Bogen"), "Mindestmenge Rolle 5 t, Bogen 1 t.", [5000, 1000]),
+        (("Bobine", "Feuilles"), "Commande minimum 2 t (bobines 10 t)", [10000, 2000]),
+        (("Bobina", "Hojas"), "Pedido mínimo bobinas 5 t y hojas 1 t", [5000, 1000]),
+        (("Rulle", "Ark"), "Minsta order rulle 5 t, ark 1 t", [5000, 1000]),
+        (("Rolls", "Sheets"), "Minimum 2 t for rolls and sheets", [2000, 2000]),
+        (("Rolle", "Bogen"), "Mindestmenge 5 t je Rolle", [5000, 5000]),
+        (("Rulle", "Ark"), "Minsta order 5 t", [5000, 5000]),
+        (("Lager", "Strecke"), "Mindestmenge Strecke 5 t, Lager 1 t", [1000, 5000]),
+        (("Delivered", "FOB"), "Delivered: minimum 20 t", [20000, None]),
+        (("FOB", "Delivered"), "Minimum for delivered prices 20 t", [None, None]),
+        (("Delivered", "FOB"), "Minimum 20 t, delivered prices include freight", [20000, 20000]),
+    ],
+)
+def test_smallest_orders_of_one_way(heads, text, minimums):
+    assert [offer.minimum_kg for offer in read_two(heads, text)] == minimums
+
+
+@pytest.mark.parametrize(
+    ("heads", "text", "days"),
+    [
+        (("Rolls", "Sheets"), "Lead time 3 weeks, sheets 5 weeks", [(21, 21), (35, 35)]),
+        (("Rolls", "Sheets"), "lead time 3 weeks, sheets 5", [(21, 21), None]),
+        (("Rolle", "Bogen"), "Lieferzeit Rollen 3 Wochen, Bogen 5 Wochen", [(21, 21), (35, 35)]),
+        (("Bobine", "Feuilles"), "Délai bobines 3 semaines ; feuilles 5 semaines", [(21, 21), (35, 35)]),
+        (("Bobina", "Hojas"), "Plazo de entrega para hojas 5 semanas", [None, (35, 35)]),
+        (("Rulle", "Ark"), "Leveranstid rulle 3 veckor, ark 5 veckor", [(21, 21), (35, 35)]),
+        (("Lager", "Strecke"), "Strecke: Mindestmenge 5 t, Lieferzeit 4 Wochen", [None, (28, 28)]),
+        (("Lager", "Direkt"), "Direkt: minsta order 5 t, leveranstid 4 veckor", [None, (28, 28)]),
+        (("FOB mill", "Delivered"), "Lead time 3 weeks ex works", [(21, 21), (21, 21)]),
+        (("Rolle", "Bogen"), "Lieferzeit für Rollen und Bogen 3 Wochen", [(21, 21), (21, 21)]),
+    ],
+)
+def test_lead_times_of_one_way(heads, text, days):
+    assert [offer.lead_days for offer in read_two(heads, text)] == days
+
+
+def test_last_days_of_one_way():
+    rolls, sheets = read_two(
+        ("Rolls", "Sheets"), "Prices for rolls valid until 31 December 2026, sheets until 31 January 2027"
+    )
+    assert (rolls.valid_until, sheets.valid_until) == (date(2026, 12, 31), date(2027, 1, 31))
+    fob, delivered = read_two(("FOB", "Delivered"), "Delivered prices valid until 31 December 2026.")
+    assert (fob.valid_until, delivered.valid_until) == (None, date(2026, 12, 31))
+    for offer in read_two(("FOB", "Delivered"), "FOB and delivered prices valid until 31 December 2026."):
+        assert offer.valid_until == date(2026, 12, 31)
+
+
+def test_delivery_of_one_form():
+    assert [offer.delivered for offer in read_two(("Rolle", "Bogen"), title="EUR/t; Bogen nur ab Werk")] == [
+        None,
+        False,
+    ]
+    assert [offer.delivered for offer in read_two(("Rolle", "Bogen"), title="EUR/t ab Werk")] == [False, False]
+
+
+def test_forms_told_by_rows_and_headings():
+    notes = [["Minimum: rolls 20 t, sheets 2 t"], ["Lead time for sheets 5 weeks"]]
+    in_rows = lines([[*HEAD, "Form", "EUR/t"], [*GC1, "Rolls", 1180], [*GC1, "Sheets", 1250], *notes])
+    below = lines([[*HEAD, "EUR/t"], ["Rolls"], [*GC1, 1180], ["Sheets"], [*GC1, 1250], *notes])
+    for found in (in_rows, below):
+        offers = [line.offer for line in found.values()]
+        assert [(offer.minimum_kg, offer.lead_days) for offer in offers] == [(20000, None), (2000, (35, 35))]
+
+
+@pytest.mark.parametrize(
+    ("text", "kg"),
+    [("Minimum: rolls 20 t, sheets 2 t", None), ("Minimum order for sheets 2 t", 2000), ("Rolls, minimum 2 t", 2000)],
+)
+def test_a_form_that_is_not_told(text, kg):
+    (line,) = lines([[*HEAD, "EUR/t"], [*GC1, 1180], [text]]).values()
+    assert line.offer.minimum_kg == kg
+
+
+@pytest.mark.parametrize(
+    ("heads", "own"),
+    [
+        (("Rolls", "Sheets"), ("Min rolls (t)", "Min sheets (t)")), (("Rolle", "Bogen"), ("Mindestmenge Rolle (t)",
+        "Mindestmenge Bogen (t)")),
+        (("Bobine", "Feuilles"), ("Min. bobine (t)", "Min. feuilles (t)")), (("Bobina", "Hoja"), ("Mín. bobina (t)",
+        "Mín. hoja (t)")),
+        (("Rulle", "Ark"), ("Min. rulle (ton)", "Min. ark (ton)")), (("Strecke", "Lager"),
+        ("Mindestmenge Strecke (t)", "Mindestmenge Lager (t)")),
+        (("FOB", "Delivered"), ("Min FOB (t)", "Min delivered (t)")),
+    ],
+)  # fmt: skip
+def test_columns_of_smallest_orders_of_one_way(heads, own):
+    found = lines([["EUR/tonne"], [*HEAD, *heads, *own], [*GC1, 1180, 1250, 20, 2]])
+    assert [line.offer.minimum_kg for line in found.values()] == [20000, 2000]
+    one = lines([["EUR/tonne"], [*HEAD, *heads, "Min (t)"], [*GC1, 1180, 1250, 20]])
+    assert [line.offer.minimum_kg for line in one.values()] == [20000, 20000]
+    unknown = lines([[*HEAD, "EUR/tonne", *own], [*GC1, 1180, 20, 2]])
+    assert [line.offer.minimum_kg for line in unknown.values()] == [None]
+
+
+def test_columns_of_lead_times_of_one_form():
+    found = lines(
+        [
+            ["USD/ST"],
+            ["Board", "pt", "Rolls", "Sheets", "Lead rolls", "Lead sheets"],
+            ["SBS", 18, 1190, 1250, "3 wks", "5 wks"],
+        ]
+    )
+    assert [line.offer.lead_days for line in found.values()] == [(21, 21), (35, 35)]
