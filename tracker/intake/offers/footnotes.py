@@ -6,7 +6,9 @@ from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from functools import lru_cache
 
+from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
+from tracker.intake.offers.keyed_notes import KEYED, KeyedNotes, key_ahead, without_key
 from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level
 from tracker.intake.tables.table import Table, Words
@@ -100,16 +102,19 @@ class Footnotes:
     """The signs of some levels' notes that cells of a table's rows carry; its heads (by column) carry theirs for every
     row."""
 
-    def __init__(self, levels: Iterable[Level], table: Table) -> None:
-        heads = {column.index: column.heads for column in table.columns}
-        noted = {sign_ahead(words.text) for level in levels for words in level.texts} - {""}
+    def __init__(self, levels: Iterable[Level], table: Table, columns: Columns) -> None:
+        signs = frozenset().union(*(_signs(words.text) for level in levels for words in level.texts))
+        self._keyed = KeyedNotes(signs, table, columns)
+        own = self._keyed.over_columns
+        heads = {column.index: column.heads for column in table.columns if column.index not in own}
+        noted = {sign for sign in signs if not sign.startswith(KEYED)}
         self._headed = {index: noted & self._carried(above) for index, above in heads.items()} if noted else {}
         self._of_heads = frozenset().union(*self._headed.values())
         noted -= self._of_heads
         self._counting = numbering_columns(table) if noted else frozenset()
         rows = (table.view.rows[row.index] for row in table.rows) if noted else ()
         cells = (cell for row in rows for index, cell in row.items() if index not in self._counting)
-        self.signs = frozenset(noted & self._carried(cells))
+        self.signs = frozenset(noted & self._carried(cells)) | self._keyed.keys
 
     @staticmethod
     def _carried(cells: Iterable[Cell]) -> set[str]:
@@ -119,7 +124,8 @@ class Footnotes:
         """The signs that a row carries."""
         if not self.signs:
             return frozenset()
-        return self.signs & self._carried(cell for index, cell in cells.items() if index not in self._counting)
+        carried = self._carried(cell for index, cell in cells.items() if index not in self._counting)
+        return self.signs & (carried | self._keyed.of_row(cells))
 
     def left(self, levels: tuple[Level, ...], carried: frozenset[str]) -> tuple[Level, ...]:
         """The levels without the notes whose sign other rows carry, and this one does not; its own come first."""
@@ -134,13 +140,22 @@ class Footnotes:
         return tuple(_without(level, other) for level in levels) if other else levels
 
 
+def _signs(text: str) -> frozenset[str]:
+    """The sign that a note begins with, or the key that it explains."""
+    return frozenset(filter(None, (sign_ahead(text), key_ahead(text))))
+
+
 def _without(level: Level, signs: frozenset[str]) -> Level:
-    texts = tuple(words for words in level.texts if sign_ahead(words.text) not in signs)
+    texts = tuple(words for words in level.texts if not _signs(words.text) & signs)
     return level if texts == level.texts else replace(level, texts=texts)
 
 
 def _of_signs(level: Level, signs: frozenset[str]) -> Level:
-    texts = tuple(words for words in level.texts if sign_ahead(words.text) in signs)
+    texts = tuple(
+        words if sign_ahead(words.text) else replace(words, text=without_key(words.text))
+        for words in level.texts
+        if _signs(words.text) & signs
+    )
     return with_bare_leads(replace(level, texts=texts, beside=()))
 
 

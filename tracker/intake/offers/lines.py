@@ -112,7 +112,7 @@ class TableReader:
         if rows.stated or rows.charges:
             self._levels = (Level("table rows", tuple(rows.stated), beside=tuple(rows.charges)), *self._levels)
         self._leads, self._charges_of, self._charges_below = rows.leads, rows.charges_of, rows.charges_below
-        self._footnotes = Footnotes(self._levels, self._read.table)
+        self._footnotes = Footnotes(self._levels, self._read.table, self._read.columns)
         self._of_some = OfSomeLines(self._read.table, self._read.columns, self._levels)
         self._row_changes = RowChanges(self._read.table, self._read.columns, self._levels, self._titles)
         found = TableOffers()
