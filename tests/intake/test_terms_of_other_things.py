@@ -70,8 +70,15 @@ def test_a_last_day_of_prices_beside_other_things(text):
     assert below(text).offer.valid_until == date(2026, 12, 31)
 
 
-def test_a_last_day_that_may_be_a_charge_s_alone():
-    line = below("Fuel surcharge 12 EUR/t, valid until 31 December 2026")
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Fuel surcharge 12 EUR/t, valid until 31 December 2026", "FSC certificate no. 1234, valid until 30 June 2028",
+        "FSC-Zertifikat Nr. 1234, gültig bis 30.06.2028", "Certificat FSC n° 1234, valable jusqu'au 30/06/2028",
+    ],
+)  # fmt: skip
+def test_a_last_day_that_may_be_of_something_else_alone(text):
+    line = below(text)
     assert line.offer.valid_until is None
     assert "validity-unread" in codes(line)
 

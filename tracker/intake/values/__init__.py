@@ -15,14 +15,15 @@ prices       money, pricewalk, currency, basis, counted_units, ton_kinds, reams,
              indicative, price_kinds, exchange
 board        grade, open_grades, caliper, weight
 orders       masses, ordinals, brackets, brackets_in_kg, worded_brackets, counted_orders, loads, loads_charged,
-             loads_priced, orders_priced, small_orders, minimum
-time         dates, validity, open_validity, lead, lead_sentences, lead_by_itself, lead_remarked, lead_unread
+             loads_priced, orders_priced, small_orders, minimum, usual_orders
+time         dates, validity, validity_cell, open_validity, held_apart, lead, lead_sentences, lead_by_itself,
+             lead_remarked, lead_unread
 freight      delivery, freight_of_prices, charges, charge_names, relieved_charges, costs_told, added_on_top
 heads        header, role_words, roles, column_legend
 whose        company, legal_forms, form_fields, addresses
 notes        statements, note_signs, clauses, denials, unless, legends, board_words, board_ahead, boards_meant,
-             boards_excepted, boards_named, lines_meant, lines_apart, of_all_and_some, list_boards, totals,
-             line_defaults, open_headings, list_age, old_prices, no_offers, change_logs, withdrawn, offered_instead,
-             price_sentences, price_changes, price_rises, reductions, discounts
+             boards_excepted, boards_named, lines_meant, lines_apart, of_all_and_some, board_behind, ways,
+             list_boards, totals, line_defaults, open_headings, list_age, old_prices, no_offers, change_logs, withdrawn,
+             offered_instead, price_sentences, price_changes, price_rises, reductions, discounts
 prose        price_within, priced_prose
 """

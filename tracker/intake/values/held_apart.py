@@ -28,11 +28,14 @@ def of_another(clause: str, dates: tuple[DateReading, ...]) -> bool:
     return _names_another(clause[begins:ends])
 
 
-def may_be_of_charge(clause: str) -> bool:
-    """'Fuel surcharge $12/ST, valid until 31 December 2026' may be said of the surcharge or of the prices."""
+def may_be_of_another(clause: str) -> bool:
+    """'Fuel surcharge $12/ST, valid until 31 December 2026' may be said of the surcharge or of the prices, and so may
+    'FSC certificate no. 1234, valid until 30 June 2028'."""
     held = [match.start for match in phrases("valid").find(clause)]
     ahead = clause[: min(held)] if held else ""
-    return ahead.rstrip().endswith(",") and _names_another(ahead) and any(c.amounts for c in find_charges(ahead))
+    if not ahead.rstrip().endswith(",") or not _names_another(ahead):
+        return False
+    return bool(phrases("held_apart").find(ahead)) or any(charge.amounts for charge in find_charges(ahead))
 
 
 def _names_another(words: str) -> bool:

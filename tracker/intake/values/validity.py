@@ -9,7 +9,7 @@ from tracker.intake.values.clauses import clauses
 from tracker.intake.values.currency import find_currencies
 from tracker.intake.values.dates import DateOrder, DateReading, find_dates, ordered
 from tracker.intake.values.grade import find_grade
-from tracker.intake.values.held_apart import may_be_of_charge, of_another
+from tracker.intake.values.held_apart import may_be_of_another, of_another
 from tracker.intake.values.lead import in_figures
 from tracker.intake.values.open_validity import COUNTED, begun, ends_on_no_day, within
 from tracker.intake.words.fold import fold, tokens
@@ -111,7 +111,7 @@ def _clause(clause: str) -> Validity | None:
     dates = find_dates(clause)
     if of_another(clause, dates):
         return None
-    if may_be_of_charge(clause):
+    if may_be_of_another(clause):
         return Validity(clause, unread=True)
     if not speaks and not any(match.value == "strong" for match in ends):
         return _by_itself(clause, dates) or _list_of_a_span(clause, dates)

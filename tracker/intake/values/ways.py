@@ -12,7 +12,7 @@ from tracker.intake.values.lead import lead_text
 from tracker.intake.values.lead_unread import counts_time
 from tracker.intake.values.masses import find_masses
 from tracker.intake.words.lists import pattern, phrases
-from tracker.intake.words.phrases import Found, tokens_of
+from tracker.intake.words.phrases import Found, outside, tokens_of
 
 OTHER_WAY = {
     "roll": "sheet", "sheet": "roll", "stock": "direct", "direct": "stock", "fob": "delivered", "delivered": "fob",
@@ -58,7 +58,11 @@ def ways_named(text: str) -> frozenset[str]:
 
 def _named(text: str) -> list[Found[str]]:
     found = [match for section in _SECTIONS for match in phrases(section).find(text)]
-    unit = (basis_span(text) or (0, 0)) if found else (0, 0)
+    if not found:
+        return []
+    # The 'formats' of 'formats spéciaux' are no form of all.
+    found = outside(found, phrases("special_orders").find(text))
+    unit = basis_span(text) or (0, 0)
     return [
         match
         for match in found
