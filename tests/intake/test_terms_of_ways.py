@@ -88,7 +88,12 @@ def test_forms_told_by_rows_and_headings():
 
 @pytest.mark.parametrize(
     ("text", "kg"),
-    [("Minimum: rolls 20 t, sheets 2 t", None), ("Minimum order for sheets 2 t", 2000), ("Rolls, minimum 2 t", 2000)],
+    [
+        ("Minimum: rolls 20 t, sheets 2 t", None),
+        ("Minimum order for sheets 2 t", 2000),
+        ("Rolls, minimum 2 t", 2000),
+        ("Minimum 2 t (rolls 10 t)", None),
+    ],
 )
 def test_a_form_that_is_not_told(text, kg):
     (line,) = lines([[*HEAD, "EUR/t"], [*GC1, 1180], [text]]).values()

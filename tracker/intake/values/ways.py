@@ -170,14 +170,24 @@ def left_to(text: str, own: frozenset[str], apart: frozenset[str]) -> str:
     parts = terms_by_way(text, considered(apart))
     named = frozenset().union(*(part.ways for part in parts))
     held = [part for part in parts if all(_holds(way, part, own, apart, named) for way in part.ways)]
-    special = frozenset().union(*(part.kinds for part in held if part.ways))
-    kept = [part for part in held if part.ways or not part.kinds & special]
+    own_kinds = frozenset().union(*(part.kinds for part in held if part.ways and part.ways <= own))
+    kept = [part for part in held if part.ways or not part.kinds & own_kinds]
+    unsure = _told_twice(kept, own)
+    kept = [part for part in kept if not part.kinds & unsure]
     if len(kept) == len(parts):
         return text
     by_clause: dict[tuple[int, int], list[str]] = {}
     for place, part in enumerate(kept):
         by_clause.setdefault((part.clause, place if part.ways else -1), []).append(part.text)
     return "; ".join(", ".join(texts) for texts in by_clause.values())
+
+
+def _told_twice(parts: list[TermOfWay], own: frozenset[str]) -> frozenset[str]:
+    """The kinds of terms of which these prices may have that of all or that of a way. Two lead times are told as such
+    where they are read."""
+    of_all = frozenset().union(*(part.kinds for part in parts if not part.ways))
+    of_some = frozenset().union(*(part.kinds for part in parts if part.ways and not part.ways <= own))
+    return (of_all & of_some) - {"lead"}
 
 
 def _holds(way: str, part: TermOfWay, own: frozenset[str], apart: frozenset[str], named: frozenset[str]) -> bool:
