@@ -130,3 +130,15 @@ def test_columns_of_lead_times_of_one_form():
         ]
     )
     assert [line.offer.lead_days for line in found.values()] == [(21, 21), (35, 35)]
+
+
+@pytest.mark.parametrize(
+    ("heads", "note"),
+    [
+        (("Rolls", "Sheets"), "Rolls from stock, sheets 10 business days"),
+        (("Rolle", "Bogen"), "Rollen ab Lager, Bogen 10 Arbeitstage"),
+        (("Rulle", "Ark"), "Rullar från lager, ark 10 arbetsdagar"),
+    ],
+)
+def test_a_time_and_a_stock_are_lead_times_without_the_word(heads, note):
+    assert [offer.lead_days for offer in read_two(heads, note)] == [(0, 0), (14, 14)]

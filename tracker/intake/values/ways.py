@@ -150,7 +150,10 @@ def _topic(piece: str) -> str:
 
 
 def _kinds(said: str) -> frozenset[str]:
+    """The kinds of terms that a piece tells; '10 business days' and 'from stock' are lead times by themselves."""
     told = {kind for section, kind in _KINDS.items() if phrases(section).find(said)}
+    if not told and lead_text(said.strip(_STOPS)) is not None and not find_masses(said):
+        return frozenset({"lead"})
     return frozenset(told or ({"delivery"} if find_delivery(said) is not None else ()))
 
 
