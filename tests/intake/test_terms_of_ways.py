@@ -135,9 +135,9 @@ def test_columns_of_lead_times_of_one_form():
 @pytest.mark.parametrize(
     ("heads", "note"),
     [
-        (("Rolls", "Sheets"), "Rolls from stock, sheets 10 business days"),
-        (("Rolle", "Bogen"), "Rollen ab Lager, Bogen 10 Arbeitstage"),
-        (("Rulle", "Ark"), "Rullar från lager, ark 10 arbetsdagar"),
+        (("Rolls", "Sheets"), "EUR per tonne; rolls from stock, sheets 10 business days"),
+        (("Rolle", "Bogen"), "EUR per tonne; Rollen ab Lager, Bogen 10 Arbeitstage"),
+        (("Rulle", "Ark"), "EUR per tonne; rullar från lager, ark 10 arbetsdagar"),
     ],
 )
 def test_a_time_and_a_stock_are_lead_times_without_the_word(heads, note):
