@@ -7,7 +7,7 @@ from itertools import pairwise
 
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, words
-from tracker.intake.words.phrases import Found, Phrases
+from tracker.intake.words.phrases import Found, Phrases, tokens_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,11 +59,46 @@ def find_delivery(text: str) -> Delivery | None:
     found = _terms_in(text)
     if not found:
         return _by_place(text) or _from_own_place(text) or _labelled(text) or _included_to_place(text)
-    said = {one.value for one in found} - {"port"}
+    said = {_meaning(text, one) for one in found} - {"port"}
     pieces = " … ".join(text[one.start : one.end] for one in found)
     if len(said) != 1:
         return Delivery(None, pieces)
     return Delivery(said == {"delivered"}, pieces)
+
+
+def _meaning(text: str, term: Found[str]) -> str:
+    """What a term says; the contrary where it is denied: 'prices do not include delivery', 'Leverans ingår ej'."""
+    if term.value == "delivered" and (_denied_ahead(text, term) or _denied_behind(text, term)):
+        return "collected"
+    return term.value
+
+
+def _denied_ahead(text: str, term: Found[str]) -> bool:
+    """'Keine Lieferung frei Haus', 'no son franco'; 'no surcharge, delivered' denies something else."""
+    found = tokens_of(text)
+    links = {place: one for one in phrases("denial_links").among(found) for place in range(one.first, one.after)}
+    first = term.first
+    while first - 1 in links:
+        first = links[first - 1].first
+    starts = range(max(0, first - _LONGEST_NEGATION), first)
+    denials = (phrases("negations").at(found, place) for place in starts)
+    return any(one is not None and one.after == first for one in denials)
+
+
+_LONGEST_NEGATION = 2
+"""Words of 'don't', which its apostrophe parts."""
+
+
+def _denied_behind(text: str, term: Found[str]) -> bool:
+    """'Leverans ingår inte', 'Freight included: no'; 'frakt ingår, ej energi' denies something else."""
+    found = tokens_of(text)
+    asked = term.after < len(found) and found[term.after][0] in ":?"
+    said = text[term.end :].strip(" :?.")
+    if asked and phrases("answers").whole(said) == "no":
+        return True
+    verb = phrases("denied_behind").whole(found[term.after - 1][0]) is not None
+    denial = phrases("negations").at(found, term.after) if verb else None
+    return denial is not None and not any(phrases(of).find(text[denial.end :]) for of in ("charges", "taxes"))
 
 
 def _by_place(text: str) -> Delivery | None:
