@@ -17,7 +17,7 @@ def borne_by(
     others where the two prices and they add up."""
     freight = columns.of(Role.FREIGHT)
     mill_prices = [other for other in offers if not _delivered(other)]
-    if not freight or not _delivered(price) or not mill_prices:
+    if not freight or not beside_mill_price(price, offers):
         return frozenset()
     charges = columns.of(*ON_TOP)
     whole = _figure(cells, price.column)
@@ -25,6 +25,11 @@ def borne_by(
     starts = [start for other in mill_prices if (start := _figure(cells, other.column)) is not None]
     in_full = whole is not None and any(abs(start + added - whole) <= _ROUNDED for start in starts)
     return frozenset(charge.index for charge in (charges if in_full else freight))
+
+
+def beside_mill_price(price: PriceColumn, offers: Sequence[PriceColumn]) -> bool:
+    """Whether this price is delivered by its head, and another beside it is not."""
+    return _delivered(price) and not all(map(_delivered, offers))
 
 
 def _delivered(price: PriceColumn) -> bool:

@@ -7,11 +7,13 @@ from decimal import Decimal
 
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.grid import Cell
+from tracker.intake.offers.charge_columns import ChargeColumns
 from tracker.intake.offers.charge_units import may_share_unit
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.load_terms import charges_of_load
 from tracker.intake.offers.money import unit_of_format
+from tracker.intake.offers.order_terms import small_orders_cost_more
 from tracker.intake.offers.price_cell import is_price
 from tracker.intake.offers.relief import free_for, kind_of
 from tracker.intake.offers.row_charges import LARGEST_PERCENTAGE
@@ -19,12 +21,12 @@ from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.values.basis import BasisReading
 from tracker.intake.values.charge_names import ChargeKind
+from tracker.intake.values.charge_parts import is_optional
 from tracker.intake.values.charges import (
     ChargeWords,
     OptionalCharge,
     charge_header,
     find_charges,
-    is_optional,
     relieved,
 )
 from tracker.intake.values.currency import CurrencyReading
@@ -39,12 +41,12 @@ from tracker.trade.quantities import MassUnit
 
 
 def fill_charges(
-    draft: Draft, cells: dict[int, Cell], columns: Columns, scope: Scope, facts: FileFacts, borne: frozenset[int],
+    draft: Draft, cells: dict[int, Cell], columns: Columns, scope: Scope, facts: FileFacts, told: ChargeColumns,
     below: Sequence[Said[ChargeWords]] = (), load: str = "",
 ) -> None:  # fmt: skip
     """The row's charges in the order of the sheet, and the cells that said them; a charge with no currency or unit of
-    its own has the price's. `borne`: the columns of charges that are in the price already; `below`: the charges that a
-    row of the table gives to this price's column alone; `load`: the kind of load that its order size is called by."""
+    its own has the price's. `told`: what the columns of charges are for this price; `below`: the charges that a row of
+    the table gives to this price's column alone; `load`: the kind of load that its order size is called by."""
     found: list[Charge] = []
     free = free_for(scope, draft)
     in_columns: set[ChargeKind] = set()
@@ -53,10 +55,12 @@ def fill_charges(
             _note_optional(draft, cells.get(column.index), column)
             continue
         in_columns.add(kind_of(column))
-        if column.index in borne:
-            continue
         cell = cells.get(column.index)
+        if column.index in told.borne or _note_of_others(draft, cell, column, told):
+            continue
         charge = _in_cell(cell, column, facts, draft) if cell is not None else None
+        if charge is not None and column.index in told.open:
+            charge = _open(charge)
         if cell is not None and charge is not None:
             found.append(charge)
             draft.evidence.append(Evidence("charges", at(cell), f"{column.text}: {cell.text.strip()}"))
@@ -65,6 +69,7 @@ def fill_charges(
     own = [*below, *_remarked(cells, columns), *_commented(draft.cell), *charges_of_load(scope, load)]
     # Of other charges there may be several: an FSC's beside a toll.
     in_row = in_columns | {said.value.kind for said in own if said.value.kind is not ChargeKind.OTHER}
+    in_row |= {ChargeKind.FREIGHT} if told.freight_borne else set()
     around = (said for said in scope.charges if said.value.kind not in in_row and not _repeats(said.value, in_columns))
     for said in (*own, *around):
         words = relieved(said.value, free)
@@ -72,7 +77,9 @@ def fill_charges(
         if charge is not None:
             found.append(charge)
             draft.evidence.append(said.evidence("charges"))
-    draft.charges = tuple(found)
+    draft.charges = tuple(
+        charge for place, charge in enumerate(found) if charge.currency != OPEN or charge not in found[:place]
+    )
     _note_open_charges(draft)
     for optional in scope.all_of(OptionalCharge):
         draft.note(NoteCode.NUMBER_AMBIGUOUS, optional.where, _WITHOUT.format(optional.value.words))
@@ -88,6 +95,17 @@ def _note_optional(draft: Draft, cell: Cell | None, column: Column) -> None:
     """A column of what a buyer may do without is no part of the cost, and must not be lost."""
     if cell is not None and any(map(str.isdigit, cell.text)):
         draft.note(NoteCode.NUMBER_AMBIGUOUS, at(cell), _WITHOUT.format(f"{column.text}: {cell.text.strip()}"))
+
+
+def _note_of_others(draft: Draft, cell: Cell | None, column: Column, told: ChargeColumns) -> bool:
+    """Tells of what is charged for another form of board, or for orders of some size, and is no part of this cost."""
+    if column.index in told.optional:
+        _note_optional(draft, cell, column)
+        return True
+    if cell is not None and column.index in told.of_some_orders:
+        draft.note(NoteCode.BRACKET_UNREAD, at(cell), small_orders_cost_more(f"{column.text}: {cell.text.strip()}"))
+        return True
+    return False
 
 
 _WITHOUT = "“{}” is charged only if you order it: the costs shown are without it."

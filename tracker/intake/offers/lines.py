@@ -11,8 +11,8 @@ from tracker.intake.columns.unnamed import UNNAMED
 from tracker.intake.grid import Cell
 from tracker.intake.offers.alike import AlikeRows, Cells, Part, Told
 from tracker.intake.offers.board import BOARD_ROLES, board_of, with_column
-from tracker.intake.offers.borne_charges import borne_by
 from tracker.intake.offers.brackets import Brackets, brackets_of
+from tracker.intake.offers.charge_columns import charge_columns
 from tracker.intake.offers.charges import fill_charges
 from tracker.intake.offers.comments import fill_comment
 from tracker.intake.offers.draft import Block, Draft
@@ -45,7 +45,7 @@ from tracker.intake.offers.price import fill_price
 from tracker.intake.offers.price_cell import PriceCell, Standing
 from tracker.intake.offers.price_cells import PriceCells
 from tracker.intake.offers.price_changes import ask_of_change, ask_whether_in_force
-from tracker.intake.offers.relief import free_for, relieved_columns
+from tracker.intake.offers.relief import free_for
 from tracker.intake.offers.row_changes import RowChanges
 from tracker.intake.offers.rows import Rows, WholeRow
 from tracker.intake.offers.said import Said
@@ -211,11 +211,10 @@ class TableReader:
         fill_price(draft, read, whole, columns, self._money(price, scope, draft.grade), self._facts)
         bracket = brackets.of(price, whole.row.index, scope)
         fill_bracket(draft, bracket)
-        borne = borne_by(price, self._offers, whole.cells, columns)
-        borne |= relieved_columns(columns, free_for(scope, draft), self._offers)
+        charged = charge_columns(price, self._offers, whole.cells, columns, free_for(scope, draft), draft)
         below = *self._charges_of.get(price.index, ()), *self._charges_below.get(whole.row.index, ())
         load = load_of(bracket)
-        fill_charges(draft, whole.cells, columns, scope, self._facts, borne, below, load)
+        fill_charges(draft, whole.cells, columns, scope, self._facts, charged, below, load)
         drop_told_of_loads(draft, scope, load)
         fill_hidden(draft, self._read.table.view, whole.row.index, price.index)
         doubtful = self._read.columns.doubt and not self._laid_to_rest(draft, scope)

@@ -122,7 +122,7 @@ def _apart(words: Words) -> tuple[Words, ...]:
     body = without_sign(words.text)
     parts = lines_apart(body)
     sign = words.text[: len(words.text) - len(body)]
-    return (words,) if len(parts) < 2 else tuple(replace(words, text=f"{sign}{part}") for part in parts)
+    return (words,) if parts == (body,) else tuple(replace(words, text=f"{sign}{part}") for part in parts)
 
 
 def _numbers(texts: Iterable[str]) -> Iterable[int]:

@@ -13,6 +13,7 @@ from tracker.intake.values.charges import ChargeWords, find_charges
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.money import price_text, price_unit
 from tracker.intake.values.numbers import NumberReading
+from tracker.intake.values.relieved_charges import within_price
 from tracker.intake.words.lists import phrases
 
 # A bare figure below this may be per cent; common practice, no source.
@@ -29,6 +30,8 @@ def charge_of_row(label: Cell, figures: Sequence[Cell]) -> ChargeWords | None:
     head = charge_of_label(label.text)
     charged = [cell for cell in figures if any(map(str.isdigit, cell.text))]
     if head is None or not charged or phrases("not_charge").find(label.text) or find_grade(label.text) is not None:
+        return None
+    if within_price(label.text):
         return None
     rates = {_rate(cell, head) for cell in charged}
     rate = rates.pop() if len(rates) == 1 else None

@@ -1,7 +1,7 @@
 """What is quoted beside the price: freight, energy, sheeting; as a column's header or inside a note."""
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from functools import lru_cache
 from itertools import chain
@@ -9,11 +9,13 @@ from itertools import chain
 from tracker.intake.values.basis import BasisReading
 from tracker.intake.values.boards_meant import boards_meant
 from tracker.intake.values.charge_names import ChargeKind, charges_named, label_of, whole_name
+from tracker.intake.values.charge_parts import PARTS, ClauseParts
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.costs_told import tells_costs
 from tracker.intake.values.currency import CurrencyReading, find_currencies
 from tracker.intake.values.denials import denied
 from tracker.intake.values.grade import find_grade
+from tracker.intake.values.masses import find_masses
 from tracker.intake.values.money import find_price_unit, price_text
 from tracker.intake.values.numbers import NumberReading, number_readings
 from tracker.intake.values.relieved_charges import NoCharge, no_charges
@@ -76,11 +78,30 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     applies and whose amount is not given, or not understood, has no amounts: the cost with it is not known.
     """
     told = (clause for clause in clauses(text) if not tells_costs(clause))
-    parts = (_Parts.of(_without_added(clause)).charged for clause in told)
-    found = (_in_part(part) or _without_amount(part) for charged in parts for part in charged)
+    found = (one for clause in told for one in _in_clause(_without_added(clause)))
     free = [said for said in no_charges(text) if not said.grades and said.delivered is None]
     left = (relieved(charge, free) for charge in found if charge is not None)
     return tuple(charge for charge in left if charge is not None)
+
+
+def _in_clause(clause: str) -> Iterator[ChargeWords | None]:
+    for part in ClauseParts.of(clause).charged:
+        found = _in_part(part) or _without_amount(part)
+        yield replace(found, amounts=()) if found is not None and _may_be_included(part, clause) else found
+
+
+def _may_be_included(part: str, clause: str) -> bool:
+    """What 'and freight $45/ST included' says of the 'Sheeting $60/ST' before it is not certain; of 'plus sheeting' and
+    'a surcharge applies' it says nothing."""
+    joint = _AND.match(clause.partition(part)[2]) if part in clause else None
+    if joint is None or phrases("surcharge_applies").find(part) or phrases("added_on_top").find(part):
+        return False
+    behind = PARTS.split(joint.string[joint.end() :])[0]
+    named = charges_named(behind)
+    return bool(named) and any(
+        match.value in ("within", "waived") and match.start >= named[-1].end and not denied(behind, match)
+        for match in phrases("relieved").find(behind)
+    )
 
 
 def _without_added(clause: str) -> str:
@@ -109,61 +130,16 @@ def optional_charges(text: str) -> tuple[OptionalCharge, ...]:
     return tuple(
         OptionalCharge(clause.strip())
         for clause in clauses(text)
-        if any(charges_named(part) for part in _Parts.of(clause).optional) and any(map(str.isdigit, clause))
+        if any(charges_named(part) for part in ClauseParts.of(clause).optional) and any(map(str.isdigit, clause))
     )
 
 
-def is_optional(text: str) -> bool:
-    """'Sheeting (if required)': a buyer may do without what this names."""
-    return bool(phrases("optional").find(text))
-
-
-@dataclass(frozen=True, slots=True)
-class _Parts:
-    """A clause's parts between commas and 'and': those about charges that a buyer may do without, and the others."""
-
-    charged: list[str]
-    optional: list[str]
-
-    @classmethod
-    def of(cls, clause: str) -> "_Parts":
-        """'Sheeting, if required, USD 60/ST extra' is all about one charge; 'if required, freight 45 USD' is not."""
-        parts = cls([], [])
-        follows = False
-        for part in map(str.strip, _PARTS.split(clause)):
-            if parts.charged and any(match.start == 0 for match in phrases("optional").find(part)):
-                parts.optional.append(parts.charged.pop())
-            if parts.charged and not charges_named(part) and _begins_with_all(part):
-                # 'Energy surcharge, all items 2.5 %'.
-                parts.charged[-1] += f" {part}"
-                continue
-            if parts.charged and _is_of_those(part, parts.charged[-1]):
-                parts.charged[-1] += f", {part}"
-                continue
-            named = any(match.value != ChargeKind.OTHER for match in charges_named(part))
-            follows = is_optional(part) or (follows and not named)
-            (parts.optional if follows else parts.charged).append(part)
-        return parts
-
-
-def _begins_with_all(part: str) -> bool:
-    """'all items 2.5 %', 'on all grades: 2.5 %'."""
-    found = phrases("all_of_them").find(part)
-    return bool(found) and found[0].first <= 1 and any(map(str.isdigit, part))
-
-
-def _is_of_those(part: str, before: str) -> bool:
-    """The 'majoration de 50 €/t' behind 'en dessous', the 'surcharge 50 USD/ST' behind 'for orders under 5 tons'."""
-    general = any(match.value == ChargeKind.OTHER for match in charges_named(part))
-    return general and bool(phrases("small_orders").find(before)) and not charges_named(before)
-
-
-_PARTS = re.compile(rf",(?!\d)|\b{pattern('range', 'and')}\b")
+_AND = re.compile(rf"\s*\b{pattern('range', 'and')}\b", re.IGNORECASE)
 
 
 def beside_charges(clause: str) -> str:
     """A clause without its parts that state a charge: 'EUR/t, plus 3 % energy surcharge' -> 'EUR/t'."""
-    parts = _PARTS.split(clause)
+    parts = PARTS.split(clause)
     left = [part for part in parts if _in_part(part.strip()) is None and not _of_small_orders(part)]
     return clause if len(left) == len(parts) else ", ".join(part.strip() for part in left)
 
@@ -171,10 +147,12 @@ def beside_charges(clause: str) -> str:
 def _without_amount(part: str) -> ChargeWords | None:
     """'An energy surcharge applies': it will be charged, and nothing says how much."""
     named = charges_named(part)
-    if not named or _is_included(part) or not _only_conditions(part) or _is_beside_the_price(part):
+    if not named or _is_included(part) or _is_beside_the_price(part):
+        return None
+    if not (_only_conditions(part) or _waived_for_some(part)):
         return None
     kind, label = ChargeKind(named[0].value), label_of(part, named)
-    surcharge = kind is ChargeKind.ENERGY or phrases("surcharge_words").whole(label) is not None
+    surcharge = kind is ChargeKind.ENERGY or bool(phrases("surcharge_words").find(label))
     surcharge = surcharge or bool(phrases("added_on_top").find(part))
     told = phrases("surcharge_applies").find(part) or find_currencies(part) or _PERCENT.search(fold(part))
     return ChargeWords(kind, label) if surcharge and told else None
@@ -221,7 +199,19 @@ def _is_beside_the_price(part: str) -> bool:
 
 
 def _is_included(part: str) -> bool:
-    return any(match.value == "delivered" for match in phrases("delivery").find(part))
+    """'Freight included'; what 'applies to delivered prices' is not in them."""
+    leads = [match.end for match in phrases("about_lines").find(part)]
+    return any(
+        len(part[: match.start].rstrip()) not in leads or bool(charges_named(part[match.start : match.end]))
+        for match in phrases("delivery").find(part)
+        if match.value == "delivered"
+    )
+
+
+def _waived_for_some(part: str) -> bool:
+    """'Energy surcharge $15/ST (waived for orders over 20 ST)': others bear it."""
+    waived = any(match.value == "waived" for match in phrases("relieved").find(part))
+    return waived and bool(find_masses(part) or phrases("only_if").find(part))
 
 
 def _only_conditions(part: str) -> bool:

@@ -4,6 +4,7 @@
 from collections.abc import Iterator
 from functools import lru_cache
 
+from tracker.intake.values.charges_apart import charges_apart
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.lead import LeadTime, lead_text
 from tracker.intake.values.lines_meant import lines_named, once_called
@@ -20,7 +21,7 @@ def lines_apart(text: str) -> tuple[str, ...]:
     """Its texts, each of which names the lines that it is about or excepts, and says all of what it says of them."""
     text = once_called(text)
     apart = phrases("the_others").find(text) and lines_named(text) is not None
-    return tuple(_apart(text)) if apart else of_all_and_some(text)
+    return tuple(_apart(text)) if apart else charges_apart(text) or of_all_and_some(text)
 
 
 def _apart(text: str) -> Iterator[str]:

@@ -36,7 +36,14 @@ class NoCharge:
         """Whether a charge of this kind and name is meant."""
         if self.general:
             return kind in (ChargeKind.ENERGY, ChargeKind.OTHER)
-        return kind is self.kind and (kind is not ChargeKind.OTHER or label.casefold() == self.label.casefold())
+        if kind is not self.kind or _of_fuel(label) != _of_fuel(self.label):
+            return False
+        return kind is not ChargeKind.OTHER or label.casefold() == self.label.casefold()
+
+
+def _of_fuel(label: str) -> bool:
+    """A fuel surcharge is that of the lorry, and another than one for the mill's energy."""
+    return bool(phrases("fuels").find(label))
 
 
 _COMMAS = re.compile(r",(?!\d)")
@@ -133,14 +140,25 @@ def _begins_later(part: str) -> bool:
 
 @lru_cache(maxsize=1024)
 def within_price(head: str) -> bool:
-    """Whether the head of a column says that what stands below is in the price, or not charged: 'Freight in
-    (included)', 'davon Energie', 'Surcharge % (waived)'."""
-    return any(
-        match.first == 0 if match.value == "of_which" else not (denied(head, match) or _of_another(head[match.end :]))
+    """Whether the head of a column, or a row's label, says that what stands below is in the price, or not charged:
+    'Freight in (included)', 'Energy (in price)', 'davon Energie', 'incl. energy', 'Surcharge % (waived)'."""
+    last = phrases("freight_included").whole(_PIECES.split(head.strip(" )]"))[-1])
+    return (last is not None and bool(charges_named(head))) or any(
+        match.first == 0
+        if match.value == "of_which"
+        else not denied(head, match) and not _of_another(head[: match.start], head[match.end :])
         for match in phrases("relieved").find(head)
     )
 
 
-def _of_another(behind: str) -> bool:
+_PIECES = re.compile(r"[,;(\[–]|\s-\s")
+
+
+def _of_another(ahead: str, behind: str) -> bool:
     """'Energy incl. CO2' and 'Freight incl. VAT' tell what the figures themselves include."""
-    return bool(charges_named(behind) or phrases("taxes").find(behind))
+    return bool(charges_named(ahead) and charges_named(behind)) or bool(phrases("taxes").find(behind))
+
+
+def names_share(text: str) -> bool:
+    """'Frachtanteil', 'part transport': what may be a part of the price."""
+    return bool(phrases("share_words").find(text))
