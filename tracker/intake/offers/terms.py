@@ -190,6 +190,11 @@ def _delivery(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> Non
     said = next((found for found in of_prices if found), None) or scope.nearest(Delivery)
     if len({one.value.delivered for one in said}) == 1:
         _take_delivery(terms, said[0].value, said[0].where, said[0].words)
+    some = [one for one in scope.all_of(Delivery) if one.value.conditional]
+    if terms.delivered and some:
+        terms.delivered = None
+        text = f"“{some[0].words.strip()}”: not every price includes freight. Ask the vendor whether yours does."
+        terms.notes.append(Note(NoteCode.NUMBER_AMBIGUOUS, some[0].where, text))
 
 
 def _take_delivery(terms: Terms, read: Delivery, where: str, words: str) -> None:

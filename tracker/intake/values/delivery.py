@@ -15,12 +15,13 @@ class Delivery:
     """`delivered`: True with freight to the buyer, False without.
 
     None where a term pays to a port only, or two terms differ. `of_lead_time`: said beside a time alone, which may
-    say from where the weeks count rather than what prices include.
+    say from where the weeks count rather than what prices include. `conditional`: it holds for some orders or places.
     """
 
     delivered: bool | None
     words: str
     of_lead_time: bool = False
+    conditional: bool = False
 
 
 @cache
@@ -179,4 +180,5 @@ def terms_under(text: str, head: str) -> Delivery | None:
     if by_head is None or phrases("answers").whole(text) != "no":
         return by_head
     # That something else than 'ex works' holds does not say what.
-    return replace(by_head, delivered=False if by_head.delivered else None)
+    asked = delivery_text(head) or by_head
+    return replace(by_head, delivered=False if asked.delivered else None)

@@ -23,10 +23,10 @@ def freight_of_prices(text: str) -> Delivery | None:
     said = _of_prices(text)
     if said is not None and any(_of_some_boards(clause) for clause in clauses(text)):
         return Delivery(None, said.words)
-    if said is None or not said.delivered:
+    if said is None or said.delivered is False:
         return said
     open_ = any(_of_an_order(clause) or _on_a_condition(clause) for clause in clauses(text))
-    return Delivery(None, said.words) if open_ else said
+    return Delivery(None, said.words, said.of_lead_time, conditional=True) if open_ else said
 
 
 def _on_a_condition(clause: str) -> bool:
