@@ -65,3 +65,26 @@ def test_what_is_included_is_not_charged(note):
 def test_customs_are_charged(head):
     found = lines([ROWS[0], [*ROWS[1], head], [*ROWS[2], 65]])
     assert [float(charge.price) for charge in found["D3"].offer.charges] == [65]
+
+
+@pytest.mark.parametrize(
+    ("sentence", "own"),
+    [
+        ("18 pt SBS C1S at $1,190/ST. Freight $45/ST extra.", True),
+        ("18 pt SBS C1S at $1,190/ST, freight $45/ST extra.", True),
+        ("GZ 450 µm 300 g/m² zu 1.190 €/t. Fracht 45 €/t zusätzlich.", True),
+        ("GZ 450 µm 300 g/m² à 1 190 €/t. Transport 45 €/t en sus.", True),
+        ("GZ 450 µm 300 g/m² a 1.190 €/t. Flete 45 €/t aparte.", True),
+        ("GZ 450 µm 300 g/m² till 1 190 €/t. Frakt 45 €/t tillkommer.", True),
+        ("Thank you for your inquiry. Freight $45/ST extra.", False),
+    ],
+)
+def test_a_charge_told_with_one_boards_price_may_not_be_anothers(sentence, own):
+    other = "20 pt CRB at $874/ST" if "$" in sentence else "GD2 450 µm 300 g/m² 874 EUR/t"
+    found = lines([["Good morning,"], [sentence], [other]])["A3"].offer
+    assert [charge.currency == OPEN for charge in found.charges] == [own]
+
+
+def test_customers_are_no_customs():
+    found = lines([["Prices"], [*ROWS[1][:3], "EUR/t delivered", "U.S. customers US$/ST FOB mill"], [*ROWS[2], 1165]])
+    assert set(found) == {"D3", "E3"}

@@ -25,6 +25,7 @@ from tracker.intake.values.price_changes import ChangesPrice
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.sheetsize import sheets_in_title
 from tracker.intake.values.statements import SaysWeightBasis, Statement, statements
+from tracker.intake.values.told_with_price import without_own_charges
 from tracker.intake.values.validity import Validity
 from tracker.intake.values.weight import find_weights
 from tracker.intake.words.lists import phrases
@@ -67,7 +68,7 @@ class Level:
     def _states(self, text: str) -> tuple[Statement, ...]:
         """What one of its texts states; what is said of some rows alone may name their lead time by itself."""
         if not self.of_row:
-            return statements(text)
+            return tuple(without_own_charges(text, statements(text)))
         lead = lead_remarked(text)
         if self.unsure:
             return () if lead is None else (LeadUnread(text.strip()),)

@@ -1,0 +1,27 @@
+"""A list of delivered prices with a note that gives free delivery to some orders alone."""
+
+import pytest
+
+from tests.intake.sheets import lines
+
+
+@pytest.mark.parametrize(
+    ("title", "note", "delivered"),
+    [
+        ("EUR/t delivered", "Delivered prices for 20 t only; 5 t FOB mill", None),
+        ("EUR/t frei Haus", "Frei Haus ab 5 t", None),
+        ("EUR/t franco", "Franco à partir de 5 t", None),
+        ("EUR/t franco destino", "Portes incluidos a partir de 5 t; por debajo, 45 EUR/t", None),
+        ("EUR/t fritt levererat", "Fritt levererat från 5 ton", None),
+        ("EUR/t delivered", "Delivered prices, lead time 3 weeks from order", True),
+        ("EUR/t frei Haus", "Mindestmenge 5 t", True),
+        ("EUR/t franco", "Prix franco usine du client", True),
+        ("EUR/t franco destino", "Pedido mínimo 5 t", True),
+        ("EUR/t fritt levererat", "Minsta order 5 ton", True),
+        ("EUR/t FOB mill", "Delivered from 5 t", False),
+    ],
+)
+def test_delivery_on_a_condition_is_open_and_told(title, note, delivered):
+    line = lines([[title], ["Grade", "g/m²", "µm", "Price"], ["GC1", 250, 400, 1180], [note]])["D3"]
+    assert line.offer.delivered is delivered
+    assert any("not every price includes freight" in one.text for one in line.notes) is (delivered is None)
