@@ -142,3 +142,9 @@ def test_columns_of_lead_times_of_one_form():
 )
 def test_a_time_and_a_stock_are_lead_times_without_the_word(heads, note):
     assert [offer.lead_days for offer in read_two(heads, note)] == [(0, 0), (14, 14)]
+
+
+def test_stock_in_sheets_is_no_lead_time_of_theirs():
+    head = [*HEAD, "Size (mm)", "£ per 1000 sheets"]
+    found = lines([["Sheeted stock, prices in GBP. Dispatch 5-7 working days."], head, [*GC1, "700 x 1000", 185]])
+    assert [line.offer.lead_days for line in found.values()] == [(7, 10)]

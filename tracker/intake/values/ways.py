@@ -150,9 +150,12 @@ def _topic(piece: str) -> str:
 
 
 def _kinds(said: str) -> frozenset[str]:
-    """The kinds of terms that a piece tells; '10 business days' and 'from stock' are lead times by themselves."""
+    """The kinds of terms that a piece tells; '10 business days' and 'from stock' are lead times by themselves, and the
+    'stock' of 'sheeted stock' is none."""
     told = {kind for section, kind in _KINDS.items() if phrases(section).find(said)}
-    if not told and lead_text(said.strip(_STOPS)) is not None and not find_masses(said):
+    words = said.strip(_STOPS)
+    counted = any(map(str.isdigit, words)) and lead_text(words) is not None and not find_masses(words)
+    if not told and (counted or phrases("from_stock").whole(words) is not None):
         return frozenset({"lead"})
     return frozenset(told or ({"delivery"} if find_delivery(said) is not None else ()))
 
