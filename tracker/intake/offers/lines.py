@@ -14,8 +14,10 @@ from tracker.intake.offers.board import BOARD_ROLES, board_of, with_column
 from tracker.intake.offers.brackets import Brackets, brackets_of
 from tracker.intake.offers.charge_columns import charge_columns
 from tracker.intake.offers.charges import fill_charges
+from tracker.intake.offers.column_doubts import ask_of_column, doubt_of_column
 from tracker.intake.offers.comments import fill_comment
 from tracker.intake.offers.draft import Block, Draft
+from tracker.intake.offers.far_below import ask_of_amounts_far_below, columns_far_below
 from tracker.intake.offers.file_facts import FileFacts, facts_for
 from tracker.intake.offers.fill import (
     fill_board,
@@ -88,6 +90,7 @@ class TableReader:
         self._kinds = frozenset(price.kind for price in read.columns.prices)
         self._offers = tuple(price for price in read.columns.prices if price.kind is Kind.OFFER)
         self._apart = standing_apart(self._offers)
+        self._far_below = columns_far_below(read, self._offers)
         self._heads_differ = len({price.delivery and price.delivery.delivered for price in self._offers}) > 1
         self._columns = {price.index: under_one_heading(read.columns, price) for price in self._offers}
         self._of_ways = {price.index: of_own_way(self._columns[price.index], price) for price in self._offers}
@@ -133,12 +136,14 @@ class TableReader:
         told = self._boards.told(whole), self._terms.told(whole)
         words = self._other_cells(whole)
         of_row = self._doubts.of_row(whole.cells, scope.headings)
+        drafts = {}
         for priced in offered:
-            draft = self._draft(whole, priced, told, words, scope, brackets)
+            draft = drafts[priced[0].index] = self._draft(whole, priced, told, words, scope, brackets)
             doubt = doubt_in_head(priced[0]) or of_row
             if doubt is not None:
                 ask_whether_in_force(draft, doubt, self._facts)
-            yield draft
+        ask_of_amounts_far_below(drafts, self._far_below)
+        yield from drafts.values()
 
     def _offered(self, whole: WholeRow) -> list[tuple[PriceColumn, Cell, PriceCell]]:
         """The row's own price cells that offer a price, or fail to."""
@@ -217,30 +222,26 @@ class TableReader:
         fill_charges(draft, whole.cells, columns, scope, self._facts, charged, below, load)
         drop_told_of_loads(draft, scope, load)
         fill_hidden(draft, self._read.table.view, whole.row.index, price.index)
-        doubtful = self._read.columns.doubt and not self._laid_to_rest(draft, scope)
+        doubtful = self._doubt_of_table(draft, scope)
         if doubtful:
-            _doubt(draft, self._read.columns.doubt)
+            ask_of_column(draft, doubtful)
         own = self._row_changes.of(whole, price, scope.headings, columns)
         ask_of_change(draft, price, scope, self._facts, own, beside=self._kinds)
-        if whole.doubt:
-            _doubt(draft, whole.doubt)
-        elif price.unexplained and not doubtful:
-            _doubt(draft, f"“{price.column.text}” stands over figures like prices, and does not say what they are")
-        elif price.ranged:
-            _doubt(draft, f"“{price.column.text}” stands over one end, or the middle, of a range of prices")
-        elif price.index in self._apart:
-            _doubt(draft, f"“{price.column.text}” does not say what the prices beside it do")
+        doubt = whole.doubt or doubt_of_column(price, apart=price.index in self._apart, explained=bool(doubtful))
+        if doubt:
+            ask_of_column(draft, doubt)
         note_indicative(draft, read, price, whole.cells, columns, scope)
         ask_of_struck_board(draft, whole.cells, columns, self._facts)
         ask_of_another_board(draft, whole.cells, columns, self._facts)
         fill_comment(draft, self._facts)
         return draft
 
-    def _laid_to_rest(self, draft: Draft, scope: Scope) -> bool:
-        """Whether the doubt about the table's columns is settled by a usual price in a stated unit, or by a note."""
-        if self._read.columns.doubt == UNNAMED:
-            return draft.currency is not None and draft.basis is not None and not _far_off(draft)
-        return self._read.columns.doubt == DISCOUNT_BESIDE and bool(scope.nearest(DiscountTaken))
+    def _doubt_of_table(self, draft: Draft, scope: Scope) -> str:
+        """What the table's columns leave open, but where a usual price in a stated unit, or a note, settles it."""
+        doubt = self._read.columns.doubt
+        told = draft.currency is not None and draft.basis is not None and not _far_off(draft)
+        at_rest = (doubt == UNNAMED and told) or (doubt == DISCOUNT_BESIDE and bool(scope.nearest(DiscountTaken)))
+        return "" if at_rest else doubt
 
     def _describe_board(self, draft: Draft, cells: Cells, price: PriceColumn, scope: Scope) -> None:
         columns = self._columns[price.index]
@@ -289,6 +290,3 @@ _NAMED = frozenset({Role.PRODUCT, Role.GRADE})
 def _far_off(draft: Draft) -> bool:
     return any(note.code is NoteCode.OUTSIDE_USUAL_RANGE for note in draft.notes)
 
-
-def _doubt(draft: Draft, why: str) -> None:
-    draft.ask(NoteCode.NUMBER_AMBIGUOUS, "price-column", draft.where, f"Is this the price to pay? In this table {why}.")

@@ -60,6 +60,8 @@ _LEAST, _MOST = Decimal("0.000001"), Decimal(10) ** 12
 _DIGITS = 18
 """More significant digits no price has; they are a reckoning's leftovers, and can't be kept exactly."""
 _SHOWN = 24
+_PLUS = ("+", '"+', "\\+")
+"""How number formats begin that show a plus before a figure."""
 
 
 def read_price(cell: Cell, sign: str | None, *, crowns: bool = False, pair: int | None = None) -> PriceCell:
@@ -118,6 +120,8 @@ def _number(cell: Cell) -> PriceCell:
         return _not_positive(cell.text)
     if not is_price(cell.value):
         return _no_price(cell.text)
+    if cell.number_format.startswith(_PLUS):
+        return _added(f"+{cell.text.strip()}")
     return PriceCell(Standing.AMOUNT, (cell.value,), format_currency=currency, format_basis=basis)
 
 
@@ -136,6 +140,10 @@ def _no_price(text: str) -> PriceCell:
     return _unread(f"“{figure}” is no figure that a price of board has. Ask the vendor for it.")
 
 
+def _added(text: str) -> PriceCell:
+    return _unread(f"“{text.strip()}” comes on top of another price, and is none itself.")
+
+
 def _text(cell: Cell, sign: str | None, crowns: bool) -> PriceCell:
     if _shows_error(cell.text):
         return _faulty(cell._replace(fault=CellFault.ERROR))
@@ -147,6 +155,8 @@ def _text(cell: Cell, sign: str | None, crowns: bool) -> PriceCell:
     said = price_text(cell.text)
     if said is None or not said.amounts or _is_tax(cell.text):
         return _NOTHING
+    if cell.text.lstrip().startswith("+"):
+        return _added(cell.text)
     if said.is_range:
         return _range(said, sign)
     parts = _figures(cell.text, sign) if said.rest else ()
