@@ -62,7 +62,7 @@ def before_the_announced(kinds: Mapping[Column, Kind], said: Sequence[Words]) ->
     if len(offers) != 2 or not any(_announces(words.text) for words in said):
         return []
     marks = [{match.value for match in phrases("price_ages").find(column.text)} for column in offers]
-    alike = len({_without_ages(_without_days(column.text)) for column in offers}) == 1
+    alike = len({_without_ages(without_days(column.text)) for column in offers}) == 1
     new = [column for column in offers if phrases("new_prices").find(column.text)]
     if marks != [{"in_force"}] * 2 or not alike or len(new) != 1:
         return []
@@ -71,7 +71,7 @@ def before_the_announced(kinds: Mapping[Column, Kind], said: Sequence[Words]) ->
     return old if not (_says_more(old[0]) or _says_more(new[0], but_days=True)) else []
 
 
-def _without_days(text: str) -> str:
+def without_days(text: str) -> str:
     """A head's words without days, also those of no year: 'New price from 01/10'."""
     text = _DAY.sub(" ", without_dates(text))
     for match in reversed(phrases("since").find(text)):
@@ -102,10 +102,10 @@ def _without_ages(text: str) -> str:
     """A head's words but for times and for what says that its price is old or in force."""
     for match in reversed(phrases("price_ages").find(text)):
         text = text[: match.start] + text[match.end :]
-    return _plainly(without_periods(text))
+    return plainly(without_periods(text))
 
 
-def _plainly(text: str) -> str:
+def plainly(text: str) -> str:
     """A head's words without brackets, stops and commas, which come and go with what they set apart."""
     return " ".join(re.sub(r"[()\[\],.;:]", " ", text).split()).casefold()
 
@@ -143,16 +143,16 @@ def _mostly_two(cells: Sequence[Cell]) -> bool:
 def told_apart_by_time(heads: Sequence[str]) -> bool:
     """'Q2 2026 price' beside 'Q3 2026 price', 'Price at 1 May' beside 'Price at 1 July': two prices of one board, and
     the heads do not say which is in force, as 'Price until 30 June' does."""
-    if len(set(map(_plainly, heads))) < 2 or any(until_in_head(head) for head in heads):
+    if len(set(map(plainly, heads))) < 2 or any(until_in_head(head) for head in heads):
         return False
     aged = any(phrases("price_ages").find(head) for head in heads)
     alike: dict[str, set[str]] = {}
     for head in heads:
-        alike.setdefault(_without_ages(_without_days(head) if aged else without_dates(head)), set()).add(_plainly(head))
+        alike.setdefault(_without_ages(without_days(head) if aged else without_dates(head)), set()).add(plainly(head))
     # 'Price' beside 'Price from 1 July' holds until then; what stands beside 'Price 2026' is told elsewhere.
     dated = any(find_dates(head) or (aged and _DAY.search(head)) for head in heads)
     if len(alike) == 1:
-        return dated or not alike.keys() & set(map(_plainly, heads))
+        return dated or not alike.keys() & set(map(plainly, heads))
     # 'East Q1 | East Q2 | West Q2': of one of two places it is asked as well.
     now = any(
         not words and {match.value for head in group for match in phrases("price_ages").find(head)} == {"in_force"}

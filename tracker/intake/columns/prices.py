@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from tracker.intake.columns.against_heads import priced_against_heads
 from tracker.intake.columns.axes import Axes
+from tracker.intake.columns.bid_rounds import SEVERAL_ROUNDS, set_aside_earlier_rounds, several_rounds
 from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn, vendor_in_head
 from tracker.intake.columns.forms import labelled_by_form
 from tracker.intake.columns.group_terms import delivery_of_group, lead_of_group, until_of_group
@@ -88,6 +89,7 @@ def price_columns(
     kinds |= dict.fromkeys(_over(kinds), Kind.PREVIOUS)
     kinds |= dict.fromkeys(before_the_new(kinds, found), Kind.PREVIOUS)
     kinds |= dict.fromkeys(before_the_announced(kinds, (*titles, *above)), Kind.PREVIOUS)
+    kinds = set_aside_earlier_rounds(kinds)
     axes = Axes([column for column in columns if column not in kinds and column.said], (*titles, *above))
     sizes = sizes_before(columns, [column for column, kind in kinds.items() if kind is Kind.OFFER])
     prices = labelled_by_form(
@@ -208,6 +210,8 @@ def _doubt(columns: Columns, unsure: str) -> str:
     offers = [price for price in columns.prices if price.kind is Kind.OFFER]
     if told_apart_by_time([price.column.text for price in offers]):
         return SEVERAL_TIMES
+    if several_rounds(price.column for price in offers):
+        return SEVERAL_ROUNDS
     if _told_apart_by_letters(offers):
         return "several prices stand beside each other, and their heads do not say how they differ"
     if starts_an_index([price.column for price in offers], columns):

@@ -141,7 +141,7 @@ class TableReader:
             draft = drafts[priced[0].index] = self._draft(whole, priced, told, words, scope, brackets)
             doubt = doubt_in_head(priced[0]) or of_row
             if doubt is not None:
-                ask_whether_in_force(draft, doubt, self._facts)
+                ask_whether_in_force(draft, doubt.said, doubt.may_mean, self._facts)
         ask_of_amounts_far_below(drafts, self._far_below)
         yield from drafts.values()
 
@@ -289,4 +289,3 @@ _NAMED = frozenset({Role.PRODUCT, Role.GRADE})
 
 def _far_off(draft: Draft) -> bool:
     return any(note.code is NoteCode.OUTSIDE_USUAL_RANGE for note in draft.notes)
-

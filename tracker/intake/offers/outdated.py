@@ -4,6 +4,7 @@ What is plainly marked is passed over, and told; where a text may be meant of so
 """
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
 
 from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn
 from tracker.intake.grid import Cell
@@ -13,6 +14,7 @@ from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.list_age import Age, age_of_list, age_of_name, age_of_row
 from tracker.intake.values.no_offers import offers_nothing
+from tracker.intake.values.others_prices import Offering, heading_offers
 from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import Role
 from tracker.intake.words.lists import phrases
@@ -36,13 +38,17 @@ def age_above(words: Words, tables: Iterable[Table]) -> Age:
     return age_of_list(words.text)
 
 
+NO_OFFERS = "under a heading that marks them as no offers"
+"""Why rows are passed over that nobody offers."""
+
+
 def marked_off(headings: Iterable[Words], table: Table) -> str:
     """Why rows below these sub-headings offer nothing, '' where they may."""
     for words in headings:
         if age_above(words, (table,)) is Age.SUPERSEDED:
             return "under a heading that marks them as no longer in force"
-        if offers_nothing(words.text):
-            return "under a heading that marks them as no offers"
+        if offers_nothing(words.text) or heading_offers(words.text) is Offering.NOT:
+            return NO_OFFERS
     return ""
 
 
@@ -50,6 +56,8 @@ def outdated_whole(sheet: ReadSheet) -> str:
     """Why all of a sheet is no longer in force, '' where it may be: its name or its first words mark it as old."""
     if age_of_name(sheet.name) is Age.SUPERSEDED:
         return "the sheet's name marks it as old"
+    if heading_offers(sheet.name) is Offering.NOT:
+        return "the sheet's name marks it as no offers"
     marks = (words for words in _above(sheet) if age_above(words, sheet.found.tables) is Age.SUPERSEDED)
     return "marked as old" if any(not _of_one_table(words, sheet) for words in marks) else ""
 
@@ -86,8 +94,20 @@ def age_of_cells(cells: Mapping[int, Cell], beside: Iterable[int]) -> tuple[Age,
     return age, saying
 
 
+@dataclass(frozen=True, slots=True)
+class Doubt:
+    """Words that leave it open whether somebody offers a price, and what they may mean."""
+
+    said: Said[str]
+    may_mean: str
+
+
+_OUTDATED = "it is no longer in force"
+_NOT_OFFERED = "nobody offers it"
+
+
 class Doubts:
-    """What leaves it open whether the prices of one table are still in force."""
+    """What leaves it open whether the prices of one table are offered, and still in force."""
 
     def __init__(self, read: ReadTable, sheet: ReadSheet) -> None:
         self._beside = columns_beside(read.table, read.columns)
@@ -97,27 +117,39 @@ class Doubts:
         around = [*read.table.titles, *(words for words in above if not _of_one_table(words, sheet))]
         # 'The superseded prices are shown for reference' is said of the column of those.
         told_apart = any(price.kind is Kind.PREVIOUS for price in read.columns.prices)
-        self._above = None if told_apart else next(_doubtful(around, self._tables), None)
-        if self._above is None and age_of_name(sheet.name) is Age.DOUBTFUL:
-            self._above = Said(sheet.name, "the sheet's name", sheet.name)
+        old = None if told_apart else next(_doubtful(around, self._tables), None)
+        if old is None and age_of_name(sheet.name) is Age.DOUBTFUL:
+            old = Doubt(Said(sheet.name, "the sheet's name", sheet.name), _OUTDATED)
+        self._above = old or next(_not_offered([*read.table.titles, *_above(sheet)]), None)
 
-    def of_row(self, cells: Mapping[int, Cell], headings: Sequence[Words]) -> Said[str] | None:
-        """What may mean that a row's prices are no longer in force, the nearest first."""
+    def of_row(self, cells: Mapping[int, Cell], headings: Sequence[Words]) -> Doubt | None:
+        """What may mean that nobody offers a row's prices, or no longer, the nearest first."""
         age, cell = age_of_cells(cells, self._beside)
         if age is Age.DOUBTFUL and cell is not None:
-            return Said(cell.text, at(cell), cell.text)
-        return next(_doubtful(headings, self._tables), self._above)
+            return Doubt(Said(cell.text, at(cell), cell.text), _OUTDATED)
+        own = next(_doubtful(headings, self._tables), None) or next(_not_offered(headings), None)
+        return own or self._above
 
 
-def _doubtful(texts: Iterable[Words], tables: Sequence[Table]) -> Iterator[Said[str]]:
+def _doubtful(texts: Iterable[Words], tables: Sequence[Table]) -> Iterator[Doubt]:
     doubtful = (words for words in texts if age_above(words, tables) is Age.DOUBTFUL)
-    return (Said(words.text, at(words.cell), words.text) for words in doubtful)
+    return (Doubt(_said(words.cell, words.text), _OUTDATED) for words in doubtful)
 
 
-def doubt_in_head(price: PriceColumn) -> Said[str] | None:
+def _not_offered(texts: Iterable[Words]) -> Iterator[Doubt]:
+    """'Discontinued grades while stocks last', and 'Target prices' over the only table of a sheet."""
+    doubtful = (words for words in texts if heading_offers(words.text) is not Offering.SURELY)
+    return (Doubt(_said(words.cell, words.text), _NOT_OFFERED) for words in doubtful)
+
+
+def _said(cell: Cell, text: str) -> Said[str]:
+    return Said(text, at(cell), text)
+
+
+def doubt_in_head(price: PriceColumn) -> Doubt | None:
     """A head that may mean that its prices are no longer in force."""
     doubtful = (cell for cell in _heads(price.column) if age_of_name(cell.text) is Age.DOUBTFUL)
-    return next((Said(cell.text, at(cell), cell.text) for cell in doubtful), None)
+    return next((Doubt(_said(cell, cell.text), _OUTDATED) for cell in doubtful), None)
 
 
 def _heads(column: Column) -> Iterator[Cell]:

@@ -24,6 +24,7 @@ from tracker.intake.values.list_age import Age
 from tracker.intake.values.money import price_text
 from tracker.intake.values.no_offers import deals_done
 from tracker.intake.values.numbers import number_readings
+from tracker.intake.values.others_prices import Offering, heading_offers
 from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.values.statements import Remark, says, statements
 from tracker.intake.values.weight import find_weights
@@ -40,7 +41,7 @@ def passed_table(read: ReadTable, found: SheetTables) -> str:
     titles = read.table.titles
     if any(age_above(words, found.tables) is Age.SUPERSEDED for words in titles):
         return "marked as old"
-    if any(deals_done(words.text) for words in titles):
+    if any(deals_done(words.text) for words in titles) or _of_others(read, found):
         return "marked as no offers"
     if titles and _spreads_the_other_measure(titles[-1].text, offers):
         return "measures of boards, no prices"
@@ -62,6 +63,12 @@ def passed_table(read: ReadTable, found: SheetTables) -> str:
         # 'Fibre cost index' over months and grades, whatever stands before the word.
         return "an index"
     return "a history by months or years, no board" if not across and _by_periods(read) else ""
+
+
+def _of_others(read: ReadTable, found: SheetTables) -> bool:
+    """'Competitor prices' over one of several tables; over a sheet's only one it is asked about."""
+    several = len(found.tables) > 1
+    return several and any(heading_offers(words.text) is Offering.NOT for words in read.table.titles)
 
 
 def only_looks_like_a_table(read: ReadTable) -> bool:

@@ -50,9 +50,9 @@ def ask_of_change(
     ask_whether_it_stands(draft, said.value.words, f"in {said.where} changes what it comes to", facts)
 
 
-def ask_whether_in_force(draft: Draft, said: Said[str], facts: FileFacts) -> None:
-    """Holds back a price beside words that may mean that it is no longer in force."""
-    ask_whether_it_stands(draft, said.value, f"in {said.where} may mean that it is no longer in force", facts)
+def ask_whether_in_force(draft: Draft, said: Said[str], may_mean: str, facts: FileFacts) -> None:
+    """Holds back a price beside words that may mean that it is no longer in force, or nobody's offer."""
+    ask_whether_it_stands(draft, said.value, f"in {said.where} may mean that {may_mean}", facts)
 
 
 def ask_whether_it_stands(draft: Draft, words: str, why: str, facts: FileFacts) -> None:

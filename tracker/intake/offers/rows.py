@@ -29,6 +29,7 @@ from tracker.intake.values.charges import ChargeWords
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.lead import LeadUnit, lead_unit
 from tracker.intake.values.list_age import Age
+from tracker.intake.values.others_prices import Offering, row_offers
 from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.values.statements import Statement
 from tracker.intake.words.lists import words
@@ -168,6 +169,11 @@ class Rows:
             return self._unlabelled(row, cells), ""
         if age_of_cells(cells, self._beside)[0] is Age.SUPERSEDED:
             return "marked as no longer in force", ""
+        offering = row_offers(label.text)
+        if offering is Offering.NOT:
+            return "its words say that nobody offers it", ""
+        if offering is Offering.DOUBTFUL:
+            return "", f"“{label.text.strip()}” may be what nobody offers"
         # First, because it settles nearly every row of a long list and costs next to nothing.
         if self._has_board(cells, label):
             return "", ""

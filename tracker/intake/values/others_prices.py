@@ -1,0 +1,159 @@
+"""Names of prices that stand in a sheet and that nobody offers there: competitors', the market's, a buyer's targets,
+last year's, and those of boards that are gone.
+
+'Competitor prices' heads such prices and 'Marktpreis GC1' is one. 'Market Street Board Co.' and 'Discontinued grades
+while stocks last' are a firm, and offers perhaps.
+"""
+
+from enum import IntEnum
+from functools import lru_cache
+
+from tracker.intake.values.caliper import find_calipers
+from tracker.intake.values.currency import currency_phrases
+from tracker.intake.values.grade import find_grade
+from tracker.intake.values.loads import LOADS
+from tracker.intake.values.masses import find_masses
+from tracker.intake.values.no_offers import offers_nothing
+from tracker.intake.values.roles import PRICES, Role
+from tracker.intake.values.weight import find_weights
+from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import Found, tokens_of
+
+
+class Offering(IntEnum):
+    """Whether what stands below or beside a text is offered."""
+
+    SURELY = 0
+    DOUBTFUL = 1
+    NOT = 2
+
+
+_LONGEST = 70
+_NAMED, _SOLD = "named", "sold"
+"""Keys of the word lists."""
+
+
+@lru_cache(maxsize=8192)
+def heading_offers(text: str) -> Offering:
+    """What a title or a sub-heading says of the prices below it, by what it begins with."""
+    if len(text) > _LONGEST:
+        return Offering.SURELY
+    return max(_of_others(text), _of_gone_boards(text), _of_a_paper(text))
+
+
+def _of_a_paper(text: str) -> Offering:
+    """'DRAFT - not an offer', 'Example only, prices fictitious', 'Please quote the following, target prices'."""
+    said = {match.value for match in phrases("not_quoted").find(text)}
+    named = any(match.value == _NAMED for match in phrases("prices_of_others").find(text))
+    asks = "asks" in said or bool(phrases("requests_for_offers").find(text))
+    whole = phrases("not_quoted").whole(text) == "whole" or offers_nothing(text)
+    return Offering.DOUBTFUL if whole or "made_up" in said or (asks and named) else Offering.SURELY
+
+
+def _of_others(text: str) -> Offering:
+    first = _leading("prices_of_others", text)
+    if first is None:
+        return Offering.SURELY
+    if first.value == _NAMED:
+        return Offering.DOUBTFUL if _strange(text, first) else Offering.NOT
+    return Offering.SURELY if _strange(text, first, boards=False) else Offering.DOUBTFUL
+
+
+def _of_gone_boards(text: str) -> Offering:
+    """'Discontinued:', 'Sold in October'; 'Not available in rolls' and 'Sold in full pallets' are offered otherwise."""
+    first = _leading("gone_boards", text)
+    if first is None or _limited(text[first.end :]):
+        return Offering.SURELY
+    if not _strange(text, first):
+        return Offering.NOT
+    boards = phrases("generic_names").find(text) or _names_of_boards(text)
+    return Offering.DOUBTFUL if boards and first.value != _SOLD else Offering.SURELY
+
+
+def _limited(words: str) -> bool:
+    """'In rolls', 'from stock', 'for orders below 5 t': in other forms and orders there are offers."""
+    told = any(phrases(kind).find(words) for kind in ("forms", "small_orders", "stores", "negations"))
+    loads = any(match.value in LOADS for match in phrases("bracket").find(words))
+    return told or loads or bool(find_masses(words))
+
+
+def _leading(section: str, text: str) -> Found[str] | None:
+    """The phrase of a section that a text begins with, behind small words: 'Our target prices'."""
+    found = tokens_of(text)
+    small = {
+        place
+        for kind in ("articles", "header_filler")
+        for match in phrases(kind).among(found)
+        for place in range(match.first, match.after)
+    }
+    words = next((place for place, (word, *_) in enumerate(found) if word.isalnum() and place not in small), None)
+    starts = (place for place in range(len(found)) if words is None or place <= words)
+    return next((match for place in starts if (match := phrases(section).at(found, place)) is not None), None)
+
+
+_OF_PRICES = (
+    "prices_of_others", "price_words", "price_lists", "these_prices", "articles", "copula", "months", "since", "until",
+    "end_of", "basis", "per",
+)  # fmt: skip
+_OF_BOARDS = ("gone_boards", "list_names", "header_filler", "generic_names", "price_ages")
+
+
+def _strange(text: str, first: Found[str], *, boards: bool = True) -> bool:
+    """Whether anything behind the name says more than for when, in which unit and, with `boards`, for what."""
+    found = tokens_of(text)
+    known = set(range(first.after))
+    sections = (*_OF_PRICES, *(_OF_BOARDS if boards else ()))
+    for matches in (*(phrases(kind).among(found) for kind in sections), currency_phrases().among(found)):
+        known.update(*(range(match.first, match.after) for match in matches))
+    if boards:
+        known.update(*(range(match.first, match.after) for match in _names_of_boards(text)))
+    return any(word.isalpha() and place not in known for place, (word, *_) in enumerate(found))
+
+
+def _names_of_boards(text: str) -> list[Found[Role]]:
+    heads = (Role.PRODUCT, Role.GRADE, Role.ITEM, *PRICES)
+    return [match for match in phrases("headers").find(text) if match.value in heads]
+
+
+_OF_BUYERS = {"bought": Offering.NOT, "asks": Offering.DOUBTFUL}
+"""What a line says that begins as buyers write: 'We bought SBS at …', 'Please quote CRB at … or better'."""
+
+
+@lru_cache(maxsize=16384)
+def row_offers(label: str) -> Offering:
+    """What the name of a row's board says of its price: 'Zielpreis GC1', 'SBS 18 pt (competitor)'.
+
+    A word that may be another ('Market') counts only right beside the board.
+    """
+    told = phrases("not_quoted").find(label)
+    if told and told[0].first == 0 and told[0].value in _OF_BUYERS:
+        return _OF_BUYERS[told[0].value]
+    found = phrases("prices_of_others").find(label)
+    if not found:
+        return Offering.SURELY
+    first = _leading("prices_of_others", label)
+    if first is not None:
+        rest = label[first.end :].strip(" :,;()–-")
+        if first.value == _NAMED:
+            return Offering.NOT
+        return Offering.DOUBTFUL if _begins_with_a_board(rest) else Offering.SURELY
+    last = found[-1]
+    if label[last.end :].strip(" .)]") or not _ends_with_a_board(label[: last.start]):
+        return Offering.SURELY
+    return Offering.NOT if last.value == _NAMED else Offering.DOUBTFUL
+
+
+def _begins_with_a_board(words: str) -> bool:
+    return any(words.startswith(board) for board in _boards(words))
+
+
+def _ends_with_a_board(words: str) -> bool:
+    """'GC1 Vorjahr', 'SBS 18 pt - competitor', 'Fenlight (target price)'."""
+    plain = words.rstrip()
+    return plain.endswith(("(", "[", " -", " –", ":", ",")) or any(plain.endswith(board) for board in _boards(plain))
+
+
+def _boards(words: str) -> list[str]:
+    grade = find_grade(words)
+    measures = [one.words for one in (*find_calipers(words), *find_weights(words))]
+    return [board for board in (grade.words if grade is not None else "", *measures) if board]
