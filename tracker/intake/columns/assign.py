@@ -53,6 +53,7 @@ from tracker.intake.tables.heads import PRICE_ROLES, head_text
 from tracker.intake.tables.table import HeadedColumn, Table, Words
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.header import Header, header
+from tracker.intake.values.masses import mass_text
 from tracker.intake.values.roles import MEASURES, ON_TOP, Role
 from tracker.intake.values.ton_kinds import ton_under
 from tracker.intake.words.lists import phrases
@@ -93,7 +94,7 @@ def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
     columns = built_up(columns)
     columns = [small_beside_a_price(column, columns, samples) for column in columns]
     columns = [beside_charges(column, columns, samples[column.index]) for column in columns]
-    columns = told_apart_by_load(told_apart_by_form(columns, samples), samples)
+    columns = told_apart_by_load(told_apart_by_form(columns, samples, (*table.titles, *above)), samples)
     return price_columns(columns, samples, table.titles, above)
 
 
@@ -275,6 +276,9 @@ def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) 
         if other is None and column.currencies and not _is_money(best) and mostly_priced(cells):
             # 'Sheets' over '€/t' over figures: the word for a sheet size says in what form the board comes.
             other = Role.PRICE
+        if best is Role.TOTAL and other is Role.BRACKET and all(mass_text(cell.text) for cell in cells):
+            # 'Annual volume' over '500 ST' is what is bought in a year.
+            return best
         if best is Role.MINIMUM and other is Role.BASIS and candidates[best] >= _PLAINLY:
             # '1 pack' under 'Min. qty' is an order, and not what something is priced by.
             return best

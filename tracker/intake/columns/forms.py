@@ -1,15 +1,17 @@
 """'Rolls | Sheets' and 'Truck | Pallet' over prices: how board comes or is ordered, not what its prices are per."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 from decimal import Decimal
 
 from tracker.intake.columns.column import Column, PriceColumn, basis_in_head
 from tracker.intake.columns.order_sizes import without_unit
 from tracker.intake.grid import Cell
+from tracker.intake.tables.table import Words
 from tracker.intake.values.header import Header
 from tracker.intake.values.loads import LOADS
 from tracker.intake.values.roles import PRICES, Role
+from tracker.intake.values.units_of_parts import prices_each_form
 from tracker.intake.words.lists import phrases
 
 _BOTH = {"roll", "sheet"}
@@ -17,14 +19,18 @@ _NEAR = Decimal("1.5")
 """How many times the price of rolls that of sheets may be; common practice, no source."""
 
 
-def told_apart_by_form(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
+def told_apart_by_form(
+    columns: list[Column], samples: Mapping[int, Sequence[Cell]], said: Iterable[Words]
+) -> list[Column]:
     """'Rolls | Sheets' over two prices say in what form the board comes, not what the prices are per.
 
     Where one of the heads by itself says something else ('Format'), figures near each other in every row show that
-    both are prices.
+    both are prices; `said` above the table, a unit for each form does so as well.
     """
     forms = {column.index: form for column in columns if (form := _form(column))}
-    if set(forms.values()) != _BOTH or not _all_priced(columns, forms, samples):
+    if set(forms.values()) != _BOTH:
+        return columns
+    if not (_all_priced(columns, forms, samples) or any(prices_each_form(words.text) for words in said)):
         return columns
     return [
         replace(column, role=Role.PRICE, said=_without_form(column.said)) if column.index in forms else column
@@ -71,7 +77,15 @@ def _near_by_row(prices: Sequence[Sequence[Cell]]) -> bool:
 def _form(column: Column) -> str:
     """'roll' or 'sheet' where a head says that and no more; '' elsewhere, and below 'price per'."""
     per = any(head.strength(Role.BASIS) or head.strength(Role.PER_QUANTITY) for head in column.said)
-    return "" if per else next((form for head in column.said if (form := form_alone(head.text))), "")
+    return "" if per else next((form for head in column.said if (form := form_alone(_unsized(head)))), "")
+
+
+def _unsized(head: Header) -> str:
+    """'Bogen' of 'Bogen 70 x 100'."""
+    text = head.text
+    for size in head.sheet_sizes:
+        text = text.replace(size.words, " ", 1) if size.words else text
+    return text.strip()
 
 
 def _without_form(said: tuple[Header, ...]) -> tuple[Header, ...]:

@@ -20,6 +20,7 @@ from tracker.intake.values.formats import format_words, number_format_currency
 from tracker.intake.values.money import PriceUnit, price_unit
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.statements import statements
+from tracker.intake.values.units_of_parts import parts_named
 from tracker.intake.values.unless import unless_at
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis
@@ -97,8 +98,8 @@ def around(column: PriceColumn, scope: Scope, claimed: Claimed, facts: FileFacts
     # A nearer text (a table's title) overrides a farther one (the sheet's) without contradicting it.
     nearer_currency = nearer_basis = Nearer.SILENT
     for level in scope.levels:
-        currencies = _firm_first(_stated_currency(level, column.index, claimed, facts, nearer_currency, grade))
-        bases = _firm_first(_stated_basis(level, column.index, claimed, facts, nearer_basis, grade))
+        currencies = _firm_first(_stated_currency(level, column, claimed, facts, nearer_currency, grade))
+        bases = _firm_first(_stated_basis(level, column, claimed, facts, nearer_basis, grade))
         currency.append(currencies)
         basis.append(bases)
         said = Nearer.SAYS_OF_ALL if level.sole else Nearer.SAYS
@@ -166,10 +167,10 @@ def _head_forms(column: Column, facts: FileFacts) -> Iterator[Claim[str]]:
 
 
 def _stated_currency(
-    level: Level, column: int, claimed: Claimed, facts: FileFacts, nearer: Nearer, grade: str | None
+    level: Level, column: PriceColumn, claimed: Claimed, facts: FileFacts, nearer: Nearer, grade: str | None
 ) -> Iterator[Claim[str]]:
-    for said in _of_grade(level.all_of(SaysCurrency), grade):
-        if column_named(said.value.words) not in (None, column) or said.words in facts.coded_texts:
+    for said in _of_grade(_of_parts(level.all_of(SaysCurrency), column), grade):
+        if column_named(said.value.words) not in (None, column.index) or said.words in facts.coded_texts:
             continue
         reading = said.value.currency
         words = _clause_saying(said.words, reading.words)
@@ -179,15 +180,26 @@ def _stated_currency(
 
 
 def _stated_basis(
-    level: Level, column: int, claimed: Claimed, facts: FileFacts, nearer: Nearer, grade: str | None
+    level: Level, column: PriceColumn, claimed: Claimed, facts: FileFacts, nearer: Nearer, grade: str | None
 ) -> Iterator[Claim[str]]:
-    for said in _of_grade(level.all_of(SaysBasis), grade):
-        if column_named(said.value.words) not in (None, column) or said.words in facts.coded_texts:
+    for said in _of_grade(_of_parts(level.all_of(SaysBasis), column), grade):
+        if column_named(said.value.words) not in (None, column.index) or said.words in facts.coded_texts:
             continue
         bases = bases_of(said.value.basis, facts)
         words = _clause_saying(said.words, said.value.basis.words)
         excused = _gives_way(words, nearer) or bool(bases & claimed.bases)
         yield basis_claim(said.value.basis, said.where, words, facts, excused)
+
+
+def _of_parts(said: tuple[Said[S], ...], column: PriceColumn) -> tuple[Said[S], ...]:
+    """Of the units of rolls and of sheets, or of home and export, those of the column's own; for one that names neither
+    those of all others, or where each has its own, every one: which it is is open."""
+    if not any(each.value.parts for each in said):
+        return said
+    named = parts_named(column.column.text)
+    own = tuple(each for each in said if each.value.parts & named)
+    others = tuple(each for each in said if not each.value.parts)
+    return own + tuple(each for each in others if not own or each.value.words != own[0].value.words) or said
 
 
 def _of_grade(said: tuple[Said[S], ...], grade: str | None) -> Iterable[Said[S]]:

@@ -24,20 +24,23 @@ _ASIDES = re.compile(r",(?!\d)|[()]|\s[-–—]\s")
 
 @dataclass(frozen=True, slots=True)
 class SaysCurrency:
-    """Prices are in this currency. `grades`: as in SaysBasis."""
+    """Prices are in this currency. `grades` and `parts`: as in SaysBasis."""
 
     currency: CurrencyReading
     words: str
     grades: tuple[str, ...] = ()
+    parts: frozenset[str] = frozenset()
 
 
 @dataclass(frozen=True, slots=True)
 class SaysBasis:
-    """Prices are per this. `grades`: those that the same part of the sentence names, () where it speaks of all."""
+    """Prices are per this. `grades`: those that the same part of the sentence names, () where it speaks of all;
+    `parts`: so the forms and markets."""
 
     basis: BasisReading
     words: str
     grades: tuple[str, ...] = ()
+    parts: frozenset[str] = frozenset()
 
 
 def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
@@ -53,7 +56,7 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
         for piece in labels:
             yield from price_says(piece)
         return
-    if _names_amount(clause):
+    if names_amount(clause):
         # 'Prices in £ per tonne, based on 1.17 EUR/GBP': the part without the amount still says its own.
         parts = [piece.strip() for piece in _COMMAS.split(clause)]
         for piece in parts if len(parts) > 1 else ():
@@ -249,7 +252,7 @@ _THOUSANDS = ("1000", "1 000", "1,000", "1.000", "1'000", "100 ")
 """Numbers that belong to a unit: '$ 1,000 ft²'."""
 
 
-def _names_amount(clause: str) -> bool:
+def names_amount(clause: str) -> bool:
     """'Sheeting $4.50/cwt' and 'pallet deposit 15 EUR' are amounts of something else, and say nothing of the prices."""
     for currency in find_currencies(clause):
         before, _, after = clause.partition(currency.words)

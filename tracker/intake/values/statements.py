@@ -33,6 +33,7 @@ from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency, price
 from tracker.intake.values.relieved_charges import NoCharge, no_charges
 from tracker.intake.values.small_orders import DearerIfSmall, dearer_if_small
 from tracker.intake.values.ton_kinds import names_plain_ton
+from tracker.intake.values.units_of_parts import units_of_parts
 from tracker.intake.values.usual_orders import of_usual_orders
 from tracker.intake.values.validity import Validity, validity
 from tracker.intake.values.weight import weight_units
@@ -135,8 +136,10 @@ def _all(text: str) -> Iterator[Statement]:
     yield from optional_charges(text)
     yield from no_charges(text)
     yield from discounts_taken(text)
+    of_parts = units_of_parts(text)
+    yield from of_parts
     for clause in clauses(text):
-        if not converts(clause):
+        if not of_parts and not converts(clause):
             yield from price_says(beside_charges(clause))
         yield from _board_says(clause)
     usual = of_usual_orders(text)

@@ -1,0 +1,72 @@
+"""A title that gives rolls and sheets, or home and export, a unit each: every column has its own."""
+
+import pytest
+
+from tests.intake.sheets import lines
+from tracker.intake.values.units_of_parts import units_of_parts
+
+US, SBS = ["Board", "pt", "lb/MSF"], ["SBS C1S", 18, 75]
+METRIC, GC1 = ["g/m²", "µm"], ["GC1", 250, 400]
+
+
+def units(rows):
+    found = lines(rows)
+    assert {str(line.state) for line in found.values()} == {"accepted"}
+    return {cell: f"{line.offer.currency}/{line.offer.basis.value}" for cell, line in found.items()}
+
+
+@pytest.mark.parametrize(
+    "title",
+    ["Rolls in USD/ST, sheets in USD/MSF", "Prices USD/ST; sheets per MSF", "USD/ST for rolls and USD/MSF for sheets"],
+)
+def test_rolls_and_sheets_have_their_own_units(title):
+    assert units([[title], [*US, "Rolls", "Sheets"], [*SBS, 1190, 52]]) == {"D3": "USD/short_ton", "E3": "USD/msf"}
+
+
+@pytest.mark.parametrize(
+    ("title", "rolls", "sheets"),
+    [
+        ("Rollen EUR/t, Bogen EUR/1000 Bogen", "Rolle", "Bogen 70x100"),
+        ("Bobines EUR/t, formats EUR/1000 feuilles", "Bobines", "Formats 70x100"),
+        ("Bobinas EUR/t y hojas EUR/1000 hojas", "Bobinas", "Hojas 70x100"),
+        ("Rulle EUR/ton, ark EUR/1000 ark", "Rulle", "Ark 70x100"),
+        ("Reels EUR/t, sheets EUR/1000 sheets", "Reels", "Sheets 70x100"),
+    ],
+)
+def test_by_weight_and_by_the_thousand(title, rolls, sheets):
+    found = units([[title], ["GC1", *METRIC, rolls, sheets], [*GC1, 1180, 215]])
+    assert found == {"D3": "EUR/tonne", "E3": "EUR/1000sheets"}
+
+
+@pytest.mark.parametrize(
+    ("title", "home", "export"),
+    [
+        ("Preise in EUR/t, Ausfuhr in USD/t", "Inland", "Export"),
+        ("Prices in EUR/t, export in USD/t", "Domestic", "Export"),
+        ("Prix en EUR/t, export en USD/t", "France", "Export"),
+        ("Precios en EUR/t, exportación en USD/t", "Nacional", "Exportación"),
+        ("Inrikes EUR/ton, export USD/ton", "Inrikes", "Export"),
+    ],
+)
+def test_home_and_export_have_their_own_currencies(title, home, export):
+    found = units([[title], ["GC1", *METRIC, home, export], [*GC1, 1180, 1290]])
+    assert found == {"D3": "EUR/tonne", "E3": "USD/tonne"}
+
+
+@pytest.mark.parametrize(
+    "title",
+    [
+        "Prices for rolls and sheets in EUR/t", "EUR/t, 1000 sheets per pallet", "EUR/t, rolls and sheets, ex works",
+        "Preise für Rollen und Bogen EUR/t", "Prix bobines et formats EUR/t", "Precios bobinas y hojas EUR/t",
+        "Priser rulle och ark EUR/t",
+    ],
+)  # fmt: skip
+def test_one_unit_is_said_of_all(title):
+    assert units_of_parts(title) == ()
+    found = units([[title], ["GC1", *METRIC, "Rolls", "Sheets"], [*GC1, 1180, 1260]])
+    assert found == {"D3": "EUR/tonne", "E3": "EUR/tonne"}
+
+
+def test_a_column_of_neither_is_asked_about():
+    found = lines([["Rolls in USD/ST, sheets in USD/MSF"], [*US, "Price"], [*SBS, 1190]])
+    assert {str(line.state) for line in found.values()} == {"question"}
