@@ -16,6 +16,7 @@ from tracker.intake.values.grade import GradeReading, coated_count, find_grade
 from tracker.intake.values.open_grades import UNCOATED, by_coating, contradicted, left_open
 from tracker.intake.values.open_headings import board_unknown
 from tracker.intake.values.roles import Role
+from tracker.intake.values.was_now import without_earlier
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 
@@ -61,9 +62,15 @@ def _plain_surface(board: Board, cells: Cells, columns: Columns) -> None:
 
 
 def _descriptions(cells: Cells, columns: Columns) -> list[Cell]:
-    """The row's cells of words for the board."""
+    """The row's cells of words for the board, without what those in brackets say of it as it was."""
     wanted = columns.of(Role.PRODUCT, Role.GRADE, Role.COATING, Role.FORM)
-    return [cells[column.index] for column in wanted if column.index in cells]
+    return [_as_it_is(cells[column.index]) for column in wanted if column.index in cells]
+
+
+def _as_it_is(cell: Cell) -> Cell:
+    bracketed = isinstance(cell.value, str) and ("(" in cell.text or "[" in cell.text)
+    text = without_earlier(cell.text) if bracketed else cell.text
+    return cell if text == cell.text else cell._replace(text=text)
 
 
 def _product(cells: Cells, columns: Columns) -> Said[str] | None:

@@ -1,5 +1,6 @@
 """A price cell that names an earlier price beside the one in force: 'was $1,240 – now $1,085', '1.085 statt 1.240'."""
 
+import re
 from collections.abc import Iterator
 from functools import lru_cache
 from typing import NamedTuple
@@ -28,6 +29,19 @@ def parted_by_age(text: str) -> Parted | None:
     # '1,085 (was 1,240)' and '1,240, now 1,085': the one without a word is the other.
     new = ages.index("in_force") if "in_force" in ages else 1 - ages.index("old")
     return Parted(pieces[new][1], pieces[1 - new][1])
+
+
+_BRACKETS = re.compile(r"[(\[]([^()\[\]]*)[)\]]")
+
+
+def without_earlier(name: str) -> str:
+    """A board's name without what it was before: 'SBS 18 (was 20 pt) C1S' measures no 20 pt."""
+    return _BRACKETS.sub(lambda match: " " if _is_earlier(match[1]) else match[0], name)
+
+
+def _is_earlier(words: str) -> bool:
+    said = [match for section in _AGES for match in phrases(section).find(words)]
+    return any(map(str.isdigit, words)) and any(one.first == 0 and one.value == "old" for one in said)
 
 
 def _pieces(text: str) -> Iterator[tuple[str, str]]:
