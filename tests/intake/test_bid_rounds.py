@@ -40,7 +40,8 @@ def test_of_rounds_without_a_last_one_it_is_asked(first, second):
     ("one", "other"),
     [
         ("20 ST", "5 ST"), ("Original mill USD/ST", "Second mill USD/ST"),
-        ("Rolls, final price", "Sheets, first price"), ("Rolle", "Bogen"), ("Bobines", "Formats"), ("Bobinas", "Hojas"), ("Rulle", "Ark"),
+        ("Rolls, final price", "Sheets, first price"), ("Rolle", "Bogen"), ("Bobines", "Formats"),
+        ("Bobinas", "Hojas"), ("Rulle", "Ark"),
     ],
 )  # fmt: skip
 def test_other_prices_beside_each_other_are_all_offered(one, other):

@@ -144,3 +144,27 @@ def test_other_papers_offer(title):
 def test_what_a_buyer_writes_of_his_own_prices_is_never_accepted(bought, asked):
     assert "accepted" not in states([[bought], [asked]]).values()
     assert "accepted" in states([["SBS C1S 18 pt at $1,150/ST."], ["CRB C1S 20 pt at 874 USD/ST."]]).values()
+
+
+@pytest.mark.parametrize("remark", ["Target price", "Zielpreis", "Prix cible", "Precio objetivo", "Målpris"])
+def test_a_remark_beside_a_row_may_say_so(remark):
+    rows = [[*HEAD, "Remarks"], [*GC1, "FSC Mix"], [*GC2, remark]]
+    assert states(rows) == {"D2": "accepted", "D3": "question"}
+
+
+def test_a_first_column_may_tell_whose_price_it_is():
+    rows = [["Whose", *HEAD], ["Our offer", *GC1], ["Competitor", *GC2]]
+    assert states(rows) == {"E2": "accepted", "E3": "question"}
+
+
+@pytest.mark.parametrize(
+    "title",
+    [
+        "Photos for illustration only", "Market prices of pulp are adjusted monthly",
+        "Sheets are not on offer at present",
+        "Marktpreise für Altpapier werden monatlich angepasst", "Prix du marché de la pâte révisés chaque mois",
+        "Los precios de mercado de la celulosa se revisan", "Marknadspriserna på massa ses över varje månad",
+    ],
+)  # fmt: skip
+def test_what_is_said_of_other_things_above_a_list_is_no_doubt(title):
+    assert states([[title], HEAD, GC1]) == {"D3": "accepted"}

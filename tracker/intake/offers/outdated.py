@@ -3,7 +3,7 @@
 What is plainly marked is passed over, and told; where a text may be meant of something else a person is asked.
 """
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn
@@ -14,7 +14,7 @@ from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.list_age import Age, age_of_list, age_of_name, age_of_row
 from tracker.intake.values.no_offers import offers_nothing
-from tracker.intake.values.others_prices import Offering, heading_offers
+from tracker.intake.values.others_prices import Offering, heading_offers, title_offers
 from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import Role
 from tracker.intake.words.lists import phrases
@@ -56,7 +56,7 @@ def outdated_whole(sheet: ReadSheet) -> str:
     """Why all of a sheet is no longer in force, '' where it may be: its name or its first words mark it as old."""
     if age_of_name(sheet.name) is Age.SUPERSEDED:
         return "the sheet's name marks it as old"
-    if heading_offers(sheet.name) is Offering.NOT:
+    if title_offers(sheet.name) is Offering.NOT:
         return "the sheet's name marks it as no offers"
     marks = (words for words in _above(sheet) if age_above(words, sheet.found.tables) is Age.SUPERSEDED)
     return "marked as old" if any(not _of_one_table(words, sheet) for words in marks) else ""
@@ -120,14 +120,14 @@ class Doubts:
         old = None if told_apart else next(_doubtful(around, self._tables), None)
         if old is None and age_of_name(sheet.name) is Age.DOUBTFUL:
             old = Doubt(Said(sheet.name, "the sheet's name", sheet.name), _OUTDATED)
-        self._above = old or next(_not_offered([*read.table.titles, *_above(sheet)]), None)
+        self._above = old or next(_not_offered([*read.table.titles, *_above(sheet)], title_offers), None)
 
     def of_row(self, cells: Mapping[int, Cell], headings: Sequence[Words]) -> Doubt | None:
         """What may mean that nobody offers a row's prices, or no longer, the nearest first."""
         age, cell = age_of_cells(cells, self._beside)
         if age is Age.DOUBTFUL and cell is not None:
             return Doubt(Said(cell.text, at(cell), cell.text), _OUTDATED)
-        own = next(_doubtful(headings, self._tables), None) or next(_not_offered(headings), None)
+        own = next(_doubtful(headings, self._tables), None) or next(_not_offered(headings, heading_offers), None)
         return own or self._above
 
 
@@ -136,9 +136,9 @@ def _doubtful(texts: Iterable[Words], tables: Sequence[Table]) -> Iterator[Doubt
     return (Doubt(_said(words.cell, words.text), _OUTDATED) for words in doubtful)
 
 
-def _not_offered(texts: Iterable[Words]) -> Iterator[Doubt]:
+def _not_offered(texts: Iterable[Words], offers: Callable[[str], Offering]) -> Iterator[Doubt]:
     """'Discontinued grades while stocks last', and 'Target prices' over the only table of a sheet."""
-    doubtful = (words for words in texts if heading_offers(words.text) is not Offering.SURELY)
+    doubtful = (words for words in texts if offers(words.text) is not Offering.SURELY)
     return (Doubt(_said(words.cell, words.text), _NOT_OFFERED) for words in doubtful)
 
 

@@ -24,7 +24,7 @@ from tracker.intake.values.list_age import Age
 from tracker.intake.values.money import price_text
 from tracker.intake.values.no_offers import deals_done
 from tracker.intake.values.numbers import number_readings
-from tracker.intake.values.others_prices import Offering, heading_offers
+from tracker.intake.values.others_prices import Offering, title_offers
 from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.values.statements import Remark, says, statements
 from tracker.intake.values.weight import find_weights
@@ -68,7 +68,7 @@ def passed_table(read: ReadTable, found: SheetTables) -> str:
 def _of_others(read: ReadTable, found: SheetTables) -> bool:
     """'Competitor prices' over one of several tables; over a sheet's only one it is asked about."""
     several = len(found.tables) > 1
-    return several and any(heading_offers(words.text) is Offering.NOT for words in read.table.titles)
+    return several and any(title_offers(words.text) is Offering.NOT for words in read.table.titles)
 
 
 def only_looks_like_a_table(read: ReadTable) -> bool:

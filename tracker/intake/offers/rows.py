@@ -29,7 +29,7 @@ from tracker.intake.values.charges import ChargeWords
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.lead import LeadUnit, lead_unit
 from tracker.intake.values.list_age import Age
-from tracker.intake.values.others_prices import Offering, row_offers
+from tracker.intake.values.others_prices import Offering, remark_offers, row_offers
 from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.values.statements import Statement
 from tracker.intake.words.lists import words
@@ -169,7 +169,7 @@ class Rows:
             return self._unlabelled(row, cells), ""
         if age_of_cells(cells, self._beside)[0] is Age.SUPERSEDED:
             return "marked as no longer in force", ""
-        offering = row_offers(label.text)
+        offering = max(row_offers(label.text), self._remarked(cells))
         if offering is Offering.NOT:
             return "its words say that nobody offers it", ""
         if offering is Offering.DOUBTFUL:
@@ -190,6 +190,12 @@ class Rows:
             not names_board(label.text) or self._neighbours.far_below(cells, self._measured)
         )
         return (RowKind.CHARGE.value if charged else ""), ""
+
+    def _remarked(self, cells: dict[int, Cell]) -> Offering:
+        """What the row's remarks say of its price."""
+        remarks = (cells[index] for index in self._beside if index in cells)
+        told = (remark_offers(cell.text) for cell in remarks if isinstance(cell.value, str))
+        return max(told, default=Offering.SURELY)
 
     def _told_apart(self, kind: RowKind, label: Cell, cells: dict[int, Cell]) -> str | None:
         """What leaves it open whether a row is a board, where its name has a word for something else in it.

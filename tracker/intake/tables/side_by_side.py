@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from tracker.intake.tables.table import SheetTables, Table, Words
 from tracker.intake.values.company import company_name
-from tracker.intake.values.others_prices import Offering, heading_offers
+from tracker.intake.values.others_prices import Offering, title_offers
 from tracker.intake.values.statements import statements
 
 _FEWEST = 2
@@ -61,7 +61,7 @@ def _say_alike(shares: Sequence[Sequence[Words]]) -> bool:
     named = [{company_name(words.text) for words in own} - {None} for own in shares]
     if all(named) and len(set().union(*named)) == len(shares):
         return True
-    if all(shares) and any(heading_offers(own[0].text) is not Offering.SURELY for own in shares):
+    if all(shares) and any(title_offers(own[0].text) is not Offering.SURELY for own in shares):
         return True
     kinds = [{type(said) for words in own for said in statements(words.text)} for own in shares]
     return bool(set.intersection(*kinds))

@@ -29,16 +29,28 @@ class Offering(IntEnum):
 
 
 _LONGEST = 70
+_FEW_MORE = 2
+"""Words more in a heading, such as a place or a firm's name; a note says more."""
 _NAMED, _SOLD = "named", "sold"
 """Keys of the word lists."""
 
 
 @lru_cache(maxsize=8192)
 def heading_offers(text: str) -> Offering:
-    """What a title or a sub-heading says of the prices below it, by what it begins with."""
+    """What a sub-heading says of the prices below it, by what it begins with."""
     if len(text) > _LONGEST:
         return Offering.SURELY
     return max(_of_others(text), _of_gone_boards(text), _of_a_paper(text))
+
+
+@lru_cache(maxsize=8192)
+def title_offers(text: str) -> Offering:
+    """What a title says of all prices of a table: so only where it speaks of nothing else."""
+    if len(text) > _LONGEST:
+        return Offering.SURELY
+    first = _leading("prices_of_others", text)
+    others = Offering.SURELY if first is not None and _strange(text, first) else _of_others(text)
+    return max(others, _of_a_paper(text))
 
 
 def _of_a_paper(text: str) -> Offering:
@@ -46,7 +58,9 @@ def _of_a_paper(text: str) -> Offering:
     said = {match.value for match in phrases("not_quoted").find(text)}
     named = any(match.value == _NAMED for match in phrases("prices_of_others").find(text))
     asks = "asks" in said or bool(phrases("requests_for_offers").find(text))
-    whole = phrases("not_quoted").whole(text) == "whole" or offers_nothing(text)
+    # 'Sheets are not on offer at present' leaves the rolls.
+    denied = offers_nothing(text) and not _strange(text, None) and not phrases("forms").find(text)
+    whole = phrases("not_quoted").whole(text) == "whole" or denied
     return Offering.DOUBTFUL if whole or "made_up" in said or (asks and named) else Offering.SURELY
 
 
@@ -55,7 +69,9 @@ def _of_others(text: str) -> Offering:
     if first is None:
         return Offering.SURELY
     if first.value == _NAMED:
-        return Offering.DOUBTFUL if _strange(text, first) else Offering.NOT
+        strange = _strange(text, first)
+        told = Offering.DOUBTFUL if strange else Offering.NOT
+        return told if strange <= _FEW_MORE else Offering.SURELY
     return Offering.SURELY if _strange(text, first, boards=False) else Offering.DOUBTFUL
 
 
@@ -95,22 +111,22 @@ _OF_PRICES = (
     "prices_of_others", "price_words", "price_lists", "these_prices", "articles", "copula", "months", "since", "until",
     "end_of", "basis", "per",
 )  # fmt: skip
-_OF_BOARDS = ("gone_boards", "list_names", "header_filler", "generic_names", "price_ages")
+_OF_BOARDS = ("gone_boards", "no_offers", "not_quoted", "list_names", "header_filler", "generic_names", "price_ages")
 
 
-def _strange(text: str, first: Found[str], *, boards: bool = True) -> bool:
-    """Whether anything behind the name says more than for when, in which unit and, with `boards`, for what."""
+def _strange(text: str, first: Found[str] | None, *, boards: bool = True) -> int:
+    """How many words behind the name say more than for when, in which unit and, with `boards`, for what."""
     found = tokens_of(text)
-    known = set(range(first.after))
-    sections = (*_OF_PRICES, *(_OF_BOARDS if boards else ()))
-    for matches in (*(phrases(kind).among(found) for kind in sections), currency_phrases().among(found)):
-        known.update(*(range(match.first, match.after) for match in matches))
+    known = set(range(first.after if first is not None else 0))
+    for kind in (*_OF_PRICES, *(_OF_BOARDS if boards else ())):
+        known.update(*(range(match.first, match.after) for match in phrases(kind).among(found)))
+    known.update(*(range(match.first, match.after) for match in currency_phrases().among(found)))
     if boards:
         known.update(*(range(match.first, match.after) for match in _names_of_boards(text)))
-    return any(word.isalpha() and place not in known for place, (word, *_) in enumerate(found))
+    return sum(word.isalpha() and place not in known for place, (word, *_) in enumerate(found))
 
 
-def _names_of_boards(text: str) -> list[Found[Role]]:
+def _names_of_boards(text: str) -> list[Found[str]]:
     heads = (Role.PRODUCT, Role.GRADE, Role.ITEM, *PRICES)
     return [match for match in phrases("headers").find(text) if match.value in heads]
 
@@ -136,7 +152,7 @@ def row_offers(label: str) -> Offering:
         rest = label[first.end :].strip(" :,;()–-")
         if first.value == _NAMED:
             return Offering.NOT
-        return Offering.DOUBTFUL if _begins_with_a_board(rest) else Offering.SURELY
+        return Offering.DOUBTFUL if not rest or _begins_with_a_board(rest) else Offering.SURELY
     last = found[-1]
     if label[last.end :].strip(" .)]") or not _ends_with_a_board(label[: last.start]):
         return Offering.SURELY
@@ -155,5 +171,12 @@ def _ends_with_a_board(words: str) -> bool:
 
 def _boards(words: str) -> list[str]:
     grade = find_grade(words)
-    measures = [one.words for one in (*find_calipers(words), *find_weights(words))]
+    measures = [*(one.words for one in find_calipers(words)), *(one.words for one in find_weights(words))]
     return [board for board in (grade.words if grade is not None else "", *measures) if board]
+
+
+@lru_cache(maxsize=8192)
+def remark_offers(text: str) -> Offering:
+    """What a remark beside a row says of its price, where it says nothing else: 'Zielpreis'."""
+    named = phrases("prices_of_others").whole(text) == _NAMED
+    return Offering.DOUBTFUL if named else Offering.SURELY
