@@ -59,3 +59,10 @@ def test_a_slip_in_one_row_and_prices_in_another_unit_are_told_as_before():
     assert set(units.values()) == {"accepted"}
     boards = states([["USD/ST"], ["pt", "SBS", "URB"], ["20 pt", 1900, 370]])
     assert set(boards.values()) == {"accepted"}
+
+
+def test_by_area_the_prices_of_one_board_are_compared():
+    premium = states([["USD/MSF"], [*US, "C1S", "C2S premium"], ["SBS", 18, 75, 44, 4], ["CRB", 20, 79, 34, 4]])
+    assert premium == {"D3": "accepted", "E3": "question", "D4": "accepted", "E4": "question"}
+    thick = states([["USD/MSF"], ["Board", "10 pt", "60 pt"], ["CRB", 18, 105], ["URB", 14, 90]])
+    assert set(thick.values()) == {"accepted"}

@@ -28,7 +28,7 @@ def test_the_last_round_is_the_offer(first, last):
 @pytest.mark.parametrize(
     ("first", "second"),
     [
-        ("1. Angebot", "2. Angebot"), ("1st offer", "2nd offer"), ("Première offre", "Contre-offre"),
+        ("1. Angebot", "2. Angebot"), ("Round 1", "Round 2"), ("Première offre", "Contre-offre"),
         ("1ª oferta", "2ª oferta"), ("Första bud", "Motbud"), ("Original price", "Revised price from 1 Jan 2027"),
     ],
 )  # fmt: skip
@@ -51,3 +51,17 @@ def test_other_prices_beside_each_other_are_all_offered(one, other):
 def test_of_three_rounds_the_one_agreed_is_the_offer():
     rows = [["USD/ST"], [*HEAD, "Opening", "Counter", "Agreed"], [*SBS, 1210, 1150, 1190], [*CRB, 894, 850, 874]]
     assert {cell: str(line.state) for cell, line in lines(rows).items()} == {"F3": "accepted", "F4": "accepted"}
+
+
+@pytest.mark.parametrize(
+    ("first", "last"),
+    [
+        ("Initial offer Oct 1", "Revised offer Nov 15"), ("Erstangebot", "Schlussangebot"),
+        ("Offre initiale", "Offre révisée"), ("Oferta inicial", "Oferta final"), ("Första anbud", "Slutanbud"),
+    ],
+)  # fmt: skip
+def test_rows_below_an_earlier_round_are_asked_about(first, last):
+    rows = [[*HEAD, "USD/ST"], [first], [*SBS, 1210], [last], [*CRB, 874]]
+    assert {cell: str(line.state) for cell, line in lines(rows).items()} == {"D3": "question", "D5": "accepted"}
+    alone = [[first], [*HEAD, "USD/ST"], [*SBS, 1210]]
+    assert {cell: str(line.state) for cell, line in lines(alone).items()} == {"D3": "accepted"}

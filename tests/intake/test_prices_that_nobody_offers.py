@@ -111,7 +111,7 @@ def test_other_names_are_boards(label):
         "Our bid to customer", "Bitte anbieten, Zielpreise:", "Entwurf", "Fiktive Preise",
         "Veuillez coter, prix cibles", "Brouillon", "Prix fictifs", "Favor de cotizar, precios objetivo", "Borrador",
         "Vänligen offerera, målpriser",
-        "Utkast", "Target prices",
+        "Utkast", "Target prices", "Entwurf Preisliste 2027",
     ],
 )  # fmt: skip
 def test_what_may_be_no_paper_of_offers_is_asked_about(title):

@@ -70,3 +70,25 @@ def test_one_unit_is_said_of_all(title):
 def test_a_column_of_neither_is_asked_about():
     found = lines([["Rolls in USD/ST, sheets in USD/MSF"], [*US, "Price"], [*SBS, 1190]])
     assert {str(line.state) for line in found.values()} == {"question"}
+
+
+@pytest.mark.parametrize(
+    ("title", "rolls", "sheets"),
+    [
+        ("Rolls USD/ST, sheets USD/cwt", "Rolls", "Sheets"),
+        ("Rollen USD/ST, Bogen USD/cwt", "Rollen", "Bogen"),
+        ("Bobines USD/ST, formats USD/cwt", "Bobines", "Formats"),
+        ("Bobinas USD/ST, hojas USD/cwt", "Bobinas", "Hojas"),
+        ("Rulle USD/ST, ark USD/cwt", "Rulle", "Ark"),
+    ],
+)
+def test_a_row_or_a_heading_may_say_which_form_it_is(title, rolls, sheets):
+    own = [
+        [title],
+        ["Board", "Form", "pt", "lb/MSF", "Price"],
+        ["SBS", rolls, 18, 75, 1190],
+        ["SBS", sheets, 18, 75, 64],
+    ]
+    assert units(own) == {"E3": "USD/short_ton", "E4": "USD/cwt"}
+    headed = [[title], [*US, "Price"], [rolls], [*SBS, 1190], [sheets], [*SBS, 64]]
+    assert units(headed) == {"D4": "USD/short_ton", "D6": "USD/cwt"}

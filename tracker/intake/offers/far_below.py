@@ -47,7 +47,7 @@ def _far_below(small: Mapping[int, Decimal], large: Mapping[int, Decimal]) -> bo
 
 
 def ask_of_amounts_far_below(drafts: Mapping[int, Draft], pairs: frozenset[tuple[int, int]]) -> None:
-    """Holds back the prices of one row, by column, that are far below another in the same money by the same weight."""
+    """Holds back the prices of one row, by column, that are far below another in the same unit."""
     for low, high in pairs if len(drafts) > 1 else ():
         one, other = drafts.get(low), drafts.get(high)
         if one is not None and other is not None and not one.asked and _alike(one, other):
@@ -55,4 +55,11 @@ def ask_of_amounts_far_below(drafts: Mapping[int, Draft], pairs: frozenset[tuple
 
 
 def _alike(one: Draft, other: Draft) -> bool:
-    return one.currency == other.currency and one.basis == other.basis and one.basis in _BY_WEIGHT
+    """In the same money, by weight or of the same board: by area thick board costs many times as much as thin."""
+    same_board = (one.caliper_um, one.grammage_gsm, one.sheet_mm) == (
+        other.caliper_um,
+        other.grammage_gsm,
+        other.sheet_mm,
+    )
+    alike = one.currency == other.currency and one.basis == other.basis and one.basis is not None
+    return alike and (one.basis in _BY_WEIGHT or same_board)

@@ -43,6 +43,7 @@ from tracker.intake.offers.of_ways import TermsOfWays
 from tracker.intake.offers.other_board import ask_of_another_board
 from tracker.intake.offers.outdated import Doubts, doubt_in_head, marked_off
 from tracker.intake.offers.own_lead import fill_own_lead, fill_own_minimum
+from tracker.intake.offers.parts_of_rows import parts_of_row
 from tracker.intake.offers.price import fill_price
 from tracker.intake.offers.price_cell import PriceCell, Standing
 from tracker.intake.offers.price_cells import PriceCells
@@ -85,7 +86,7 @@ class TableReader:
         self._vendor, self._doubts, self._titles = vendor, doubts, titles
         self._in_force = HeadingsInForce()
         self._scopes: dict[_Surroundings, Scope | str] = {}
-        self._around: dict[tuple[int, int, str | None], Around] = {}
+        self._around: dict[tuple[int, int, str | None, frozenset[str]], Around] = {}
         self._cells = PriceCells(read, self._facts, (words.text for level in levels for words in level.texts))
         self._kinds = frozenset(price.kind for price in read.columns.prices)
         self._offers = tuple(price for price in read.columns.prices if price.kind is Kind.OFFER)
@@ -213,7 +214,8 @@ class TableReader:
             fill_minimum_of_grade(draft, of_terms, self._facts)
             fill_own_minimum(draft, whole.cells, self._read.columns, self._facts)
         columns = self._columns[price.index]
-        fill_price(draft, read, whole, columns, self._money(price, scope, draft.grade), self._facts)
+        parts = parts_of_row(whole.cells, columns, scope)
+        fill_price(draft, read, whole, columns, self._money(price, scope, draft.grade, parts), self._facts)
         bracket = brackets.of(price, whole.row.index, scope)
         fill_bracket(draft, bracket)
         charged = charge_columns(price, self._offers, whole.cells, columns, free_for(scope, draft), draft)
@@ -266,12 +268,12 @@ class TableReader:
         words = "\x1f".join(texts)
         return "\x1f".join([" ".join(text.split()) for text in texts]) if "\n" in words else words
 
-    def _money(self, price: PriceColumn, scope: Scope, grade: str | None) -> Around:
-        key = (price.index, id(scope), grade)
+    def _money(self, price: PriceColumn, scope: Scope, grade: str | None, parts: frozenset[str]) -> Around:
+        key = (price.index, id(scope), grade, parts)
         if key not in self._around:
             levels = self._footnotes.left_to_column(scope.levels, price.index)
             scope = scope if levels is scope.levels else Scope(levels)
-            self._around[key] = around(price, scope, self._claimed, self._facts, grade)
+            self._around[key] = around(price, scope, self._claimed, self._facts, grade, parts)
         return self._around[key]
 
     def _passed(self, rows: dict[int, str]) -> list[PassedOver]:

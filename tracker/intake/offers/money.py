@@ -90,16 +90,21 @@ def foreign_unit(value: str) -> str | None:
     return value.removeprefix(_FOREIGN).replace("_", " ") if value.startswith(_FOREIGN) else None
 
 
-def around(column: PriceColumn, scope: Scope, claimed: Claimed, facts: FileFacts, grade: str | None = None) -> Around:
-    """Claims of the column's own header, then of the levels around it, for the rows of one grade."""
+def around(
+    column: PriceColumn, scope: Scope, claimed: Claimed, facts: FileFacts, grade: str | None = None,
+    parts: frozenset[str] = frozenset(),
+) -> Around:  # fmt: skip
+    """Claims of the column's own header, then of the levels around it, for the rows of one grade; `parts`: the forms
+    and markets that the rows name."""
     heads = column.column
+    parts = parts_named(heads.text) or parts
     currency = [tuple(_head_currencies(heads))]
     basis = [tuple(_head_bases(heads, facts))]
     # A nearer text (a table's title) overrides a farther one (the sheet's) without contradicting it.
     nearer_currency = nearer_basis = Nearer.SILENT
     for level in scope.levels:
-        currencies = _firm_first(_stated_currency(level, column, claimed, facts, nearer_currency, grade))
-        bases = _firm_first(_stated_basis(level, column, claimed, facts, nearer_basis, grade))
+        currencies = _firm_first(_stated_currency(level, column.index, claimed, facts, nearer_currency, grade, parts))
+        bases = _firm_first(_stated_basis(level, column.index, claimed, facts, nearer_basis, grade, parts))
         currency.append(currencies)
         basis.append(bases)
         said = Nearer.SAYS_OF_ALL if level.sole else Nearer.SAYS
@@ -167,10 +172,16 @@ def _head_forms(column: Column, facts: FileFacts) -> Iterator[Claim[str]]:
 
 
 def _stated_currency(
-    level: Level, column: PriceColumn, claimed: Claimed, facts: FileFacts, nearer: Nearer, grade: str | None
+    level: Level,
+    column: int,
+    claimed: Claimed,
+    facts: FileFacts,
+    nearer: Nearer,
+    grade: str | None,
+    parts: frozenset[str],
 ) -> Iterator[Claim[str]]:
-    for said in _of_grade(_of_parts(level.all_of(SaysCurrency), column), grade):
-        if column_named(said.value.words) not in (None, column.index) or said.words in facts.coded_texts:
+    for said in _of_grade(_of_parts(level.all_of(SaysCurrency), parts), grade):
+        if column_named(said.value.words) not in (None, column) or said.words in facts.coded_texts:
             continue
         reading = said.value.currency
         words = _clause_saying(said.words, reading.words)
@@ -180,10 +191,16 @@ def _stated_currency(
 
 
 def _stated_basis(
-    level: Level, column: PriceColumn, claimed: Claimed, facts: FileFacts, nearer: Nearer, grade: str | None
+    level: Level,
+    column: int,
+    claimed: Claimed,
+    facts: FileFacts,
+    nearer: Nearer,
+    grade: str | None,
+    parts: frozenset[str],
 ) -> Iterator[Claim[str]]:
-    for said in _of_grade(_of_parts(level.all_of(SaysBasis), column), grade):
-        if column_named(said.value.words) not in (None, column.index) or said.words in facts.coded_texts:
+    for said in _of_grade(_of_parts(level.all_of(SaysBasis), parts), grade):
+        if column_named(said.value.words) not in (None, column) or said.words in facts.coded_texts:
             continue
         bases = bases_of(said.value.basis, facts)
         words = _clause_saying(said.words, said.value.basis.words)
@@ -191,12 +208,11 @@ def _stated_basis(
         yield basis_claim(said.value.basis, said.where, words, facts, excused)
 
 
-def _of_parts(said: tuple[Said[S], ...], column: PriceColumn) -> tuple[Said[S], ...]:
-    """Of the units of rolls and of sheets, or of home and export, those of the column's own; for one that names neither
-    those of all others, or where each has its own, every one: which it is is open."""
+def _of_parts(said: tuple[Said[S], ...], named: frozenset[str]) -> tuple[Said[S], ...]:
+    """Of the units of rolls and of sheets, or of home and export, those of the ones named; where none is, those of all
+    others, or where each has its own, every one: which it is is open."""
     if not any(each.value.parts for each in said):
         return said
-    named = parts_named(column.column.text)
     own = tuple(each for each in said if each.value.parts & named)
     others = tuple(each for each in said if not each.value.parts)
     return own + tuple(each for each in others if not own or each.value.words != own[0].value.words) or said

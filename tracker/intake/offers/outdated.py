@@ -14,7 +14,7 @@ from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.list_age import Age, age_of_list, age_of_name, age_of_row
 from tracker.intake.values.no_offers import offers_nothing
-from tracker.intake.values.others_prices import Offering, heading_offers, title_offers
+from tracker.intake.values.others_prices import Offering, heading_offers, round_of_bids, title_offers
 from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import Role
 from tracker.intake.words.lists import phrases
@@ -115,6 +115,9 @@ class Doubts:
         # Nearly no text is doubtful, and to which table one belongs is asked of those alone.
         above = [words for words in _above(sheet) if age_above(words, self._tables) is Age.DOUBTFUL]
         around = [*read.table.titles, *(words for words in above if not _of_one_table(words, sheet))]
+        self._titles = read.table.titles
+        texts = (words for one in sheet.tables for words in (*one.table.titles, *one.table.headings()))
+        self._rounds = len({named for words in (*texts, *_above(sheet)) if (named := round_of_bids(words.text))})
         # 'The superseded prices are shown for reference' is said of the column of those.
         told_apart = any(price.kind is Kind.PREVIOUS for price in read.columns.prices)
         old = None if told_apart else next(_doubtful(around, self._tables), None)
@@ -128,7 +131,13 @@ class Doubts:
         if age is Age.DOUBTFUL and cell is not None:
             return Doubt(Said(cell.text, at(cell), cell.text), _OUTDATED)
         own = next(_doubtful(headings, self._tables), None) or next(_not_offered(headings, heading_offers), None)
-        return own or self._above
+        return own or next(self._of_earlier_round([*reversed(headings), *self._titles]), None) or self._above
+
+    def _of_earlier_round(self, texts: Iterable[Words]) -> Iterator[Doubt]:
+        """'Initial offer' over rows, where 'Revised offer' stands over others; the nearest that names a round tells."""
+        named = next((words for words in texts if round_of_bids(words.text)), None) if self._rounds > 1 else None
+        if named is not None and round_of_bids(named.text) != "last":
+            yield Doubt(_said(named.cell, named.text), _OUTDATED)
 
 
 def _doubtful(texts: Iterable[Words], tables: Sequence[Table]) -> Iterator[Doubt]:

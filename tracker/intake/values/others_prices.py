@@ -60,8 +60,9 @@ def _of_a_paper(text: str) -> Offering:
     asks = "asks" in said or bool(phrases("requests_for_offers").find(text))
     # 'Sheets are not on offer at present' leaves the rolls.
     denied = offers_nothing(text) and not _strange(text, None) and not phrases("forms").find(text)
-    whole = phrases("not_quoted").whole(text) == "whole" or denied
-    return Offering.DOUBTFUL if whole or "made_up" in said or (asks and named) else Offering.SURELY
+    first = _leading("not_quoted", text)
+    whole = first is not None and first.value == "whole" and not _strange(text, first)
+    return Offering.DOUBTFUL if whole or denied or "made_up" in said or (asks and named) else Offering.SURELY
 
 
 def _of_others(text: str) -> Offering:
@@ -111,7 +112,16 @@ _OF_PRICES = (
     "prices_of_others", "price_words", "price_lists", "these_prices", "articles", "copula", "months", "since", "until",
     "end_of", "basis", "per",
 )  # fmt: skip
-_OF_BOARDS = ("gone_boards", "no_offers", "not_quoted", "list_names", "header_filler", "generic_names", "price_ages")
+_OF_BOARDS = (
+    "gone_boards",
+    "no_offers",
+    "not_quoted",
+    "bid_rounds",
+    "list_names",
+    "header_filler",
+    "generic_names",
+    "price_ages",
+)
 
 
 def _strange(text: str, first: Found[str] | None, *, boards: bool = True) -> int:
@@ -129,6 +139,13 @@ def _strange(text: str, first: Found[str] | None, *, boards: bool = True) -> int
 def _names_of_boards(text: str) -> list[Found[str]]:
     heads = (Role.PRODUCT, Role.GRADE, Role.ITEM, *PRICES)
     return [match for match in phrases("headers").find(text) if match.value in heads]
+
+
+@lru_cache(maxsize=8192)
+def round_of_bids(text: str) -> str:
+    """Which round of bids a heading says that its prices are of, in the words of the list; '' for none."""
+    first = _leading("bid_rounds", text)
+    return first.value if first is not None and not _strange(text, first) else ""
 
 
 _OF_BUYERS = {"bought": Offering.NOT, "asks": Offering.DOUBTFUL}
