@@ -7,10 +7,10 @@ from collections.abc import Mapping, Sequence
 from decimal import Decimal
 
 from tracker.intake.columns.column import PriceColumn
-from tracker.intake.columns.unnamed import figure_of
 from tracker.intake.offers.column_doubts import ask_of_column
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.sheet import ReadTable
+from tracker.intake.tables.figures import figure_of
 from tracker.trade.basis import Basis
 
 _LOOKED_AT = 200
