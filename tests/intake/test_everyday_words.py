@@ -70,3 +70,26 @@ def test_a_firm_ends_where_the_number_of_its_paper_is_asked_for():
     form = ["Seller:", "Arlescote Paper Products, Inc.", "", "Quote no.", "Q-61180"]
     (line,) = lines([form, [SOLD], HEAD, ROW]).values()
     assert line.offer.vendor == "Arlescote Paper Products, Inc."
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Franco de port à négocier", "Franco : nous consulter", "Free delivery negotiable",
+        "Frei Haus nach Vereinbarung", "Portes pagados a convenir", "Fritt levererat enligt överenskommelse",
+    ],
+)  # fmt: skip
+def test_freight_that_is_to_be_agreed_is_in_no_price(note):
+    (line,) = lines([["EUR / 1000 kg"], [note], ["Board", "µm", "g/m²", "EUR/t"], ["GC1", 400, 250, 1195]]).values()
+    assert line.offer.delivered is None
+
+
+def test_an_export_calls_prices_conditions_and_order_sizes_scales():
+    head = ["MATNR", "MATL_DESC", "GRAMM_GM2", "CAL_UM", "SCALE_FROM", "SCALE_UM", "COND_VAL", "CURR", "PER", "UOM"]
+    rows = [
+        ["7001", "FBB GC1 240 G", 240, 380, 0, "KG", "1142.50", "EUR", 1000, "KG"],
+        ["7001", "FBB GC1 240 G", 240, 380, 5000, "KG", "1098.00", "EUR", 1000, "KG"],
+    ]
+    small, large = lines([head, *rows]).values()
+    assert [line.offer.price for line in (small, large)] == [Decimal("1142.50"), Decimal("1098.00")]
+    assert (small.offer.below_kg, large.offer.from_kg) == (5000, 5000)

@@ -71,17 +71,18 @@ def _weight_number(value: Decimal, units: tuple[WeightUnit, ...]) -> WeightText 
     return WeightText(readings, str(value), lb_without_area=pounds)
 
 
-def order_weight(cell: Cell, column: Column) -> Mass | None:
-    """A weight of an order below the head that may name its unit, and say 't' for it."""
-    mass = mass_of(cell, column.mass_units)
+def order_weight(cell: Cell, column: Column, *, nought: bool = False) -> Mass | None:
+    """A weight of an order below the head that may name its unit, and say 't' for it. `nought`: 0 is one as well."""
+    mass = mass_of(cell, column.mass_units, nought=nought)
     return replace(mass, metric_hint=True) if mass is not None and column.lone_t else mass
 
 
-def mass_of(cell: Cell, units: tuple[MassUnit, ...]) -> Mass | None:
-    """A weight of an order; the number format's words ('0 "t"') count as the cell's own."""
+def mass_of(cell: Cell, units: tuple[MassUnit, ...], *, nought: bool = False) -> Mass | None:
+    """A weight of an order; the number format's words ('0 "t"') count as the cell's own. `nought`: 0 is one as well."""
     if isinstance(cell.value, Decimal):
         own = mass_text(f"1 {format_words(cell.number_format)}") if cell.number_format not in ("", "General") else None
-        if not cell.value.is_finite() or cell.value <= 0 or not (own or units):
+        weighs = cell.value > 0 or (nought and cell.value == 0)
+        if not cell.value.is_finite() or not weighs or not (own or units):
             return None
         return replace(own or Mass((), units), amounts=(NumberReading(cell.value),), words=str(cell.value))
     return mass_text(cell.text, units) if isinstance(cell.value, str) else None

@@ -274,15 +274,23 @@ def _from_limits(whole: WholeRow, columns: Columns) -> Said[Bracket] | None:
     if any(found is not None and found[1] is None for found in (low, high)):
         return Said(Bracket(words, not_weight=_NOT_UNDERSTOOD), at(cell), words)
     start, end = (found[1] if found is not None else None for found in (low, high))
-    return Said(Bracket(words, start, end), at(cell), words)
+    return Said(Bracket(words, start, end, end_included=_ends_within(columns)), at(cell), words)
+
+
+def _ends_within(columns: Columns) -> bool:
+    """'To kg | 4,999' holds for 4,999 kg; 'Below kg | 5,000' does not for 5,000."""
+    column = columns.first(Role.BELOW_QUANTITY)
+    return column is not None and not any(match.value == "below" for match in phrases("bracket").find(column.text))
 
 
 def _limit(whole: WholeRow, columns: Columns, role: Role) -> tuple[Cell, Mass | None] | None:
     column = columns.first(role)
     cell = whole.cells.get(column.index) if column is not None else None
-    if column is None or cell is None or (isinstance(cell.value, Decimal) and cell.value == 0) or _is_open(cell):
+    # 'Below 0' is no limit; 'from 0' begins what ends where the next size of the board begins.
+    unlimited = role is Role.BELOW_QUANTITY and cell is not None and cell.value == 0
+    if column is None or cell is None or unlimited or _is_open(cell):
         return None
-    return cell, order_weight(cell, column)
+    return cell, order_weight(cell, column, nought=True)
 
 
 def _is_open(cell: Cell) -> bool:

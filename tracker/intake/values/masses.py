@@ -91,11 +91,15 @@ def mass_units(text: str) -> tuple[MassUnit, ...]:
 
 def find_mass_units(text: str) -> tuple[MassUnit, ...]:
     """The units of weight that a header names, where it names just one kind: 'Min. order (lb)'."""
-    keys = {
-        match.value
+    found = [
+        match
         for match in phrases("basis").find(text)
         if match.value in _UNIT_OF and not _is_english_to(text, match.start, match.end)
-    }
+    ]
+    if len(found) > 1 and text[found[0].start : found[0].end].casefold() == "to":
+        # 'To kg' beside 'From kg'.
+        del found[0]
+    keys = {match.value for match in found}
     return _UNIT_OF[keys.pop()] if len(keys) == 1 else ()
 
 
