@@ -6,6 +6,7 @@ from tracker.intake.columns.column import Column
 from tracker.intake.columns.fits import fit
 from tracker.intake.grid import Cell
 from tracker.intake.tables.headless import says_price
+from tracker.intake.tables.item_marks import is_item_mark
 from tracker.intake.values.brackets import bracket_text
 from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.grade import coated_count, find_grade
@@ -41,6 +42,8 @@ def role_by_cells(column: Column, cells: Sequence[Cell]) -> Role | None:
     texts = [cell for cell in cells if isinstance(cell.value, str) and not number_readings(cell.text)]
     if _share(cells, says_price) >= _ENOUGH:
         return Role.PRICE
+    if not column.heads and all(map(is_item_mark, cells)):
+        return Role.ITEM
     if not texts or len(texts) < _ENOUGH * len(cells):
         return None
     if _share(texts, lambda cell: _only_bracket(cell, masses)) >= _ENOUGH:

@@ -14,6 +14,7 @@ from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.lead import LeadTime
 from tracker.intake.values.lead_unread import LeadUnread
+from tracker.intake.values.lettered_lines import number_of_mark
 from tracker.intake.values.lines_apart import lines_apart
 from tracker.intake.values.lines_meant import LinesMeant, lead_of_some, lines_meant
 from tracker.intake.values.note_signs import without_sign
@@ -126,8 +127,13 @@ def _apart(words: Words) -> tuple[Words, ...]:
 
 
 def _numbers(texts: Iterable[str]) -> Iterable[int]:
-    found = (_NUMBER.fullmatch(text.strip()) for text in texts)
-    return (int(match[1]) for match in found if match is not None)
+    found = (_number(text.strip()) for text in texts)
+    return (number for number in found if number is not None)
+
+
+def _number(text: str) -> int | None:
+    counted = _NUMBER.fullmatch(text)
+    return int(counted[1]) if counted is not None else number_of_mark(text)
 
 
 def _put_first(

@@ -10,6 +10,7 @@ from tracker.intake.tables.headless import describes_board
 from tracker.intake.tables.heads import AXIS_ROLES, Head, head_of, is_bare_number, looks_priced
 from tracker.intake.tables.letterheads import is_letterhead
 from tracker.intake.tables.numbered import counted_prices, priced_years
+from tracker.intake.tables.sentences import parted_offer
 from tracker.intake.tables.view import View
 from tracker.intake.values.brackets import bracket_text, is_open_figure
 from tracker.intake.values.caliper import bare_caliper
@@ -29,7 +30,7 @@ _OUTRIGHT = 0.9
 def is_header_row(view: View, row: int) -> bool:
     """Whether most of a row's cells name what stands below them, or spread one property of board across."""
     heads = heads_of(view, row)
-    if heads is None:
+    if heads is None or (len(heads) == 2 and _ends_with_an_offer(view, row)):
         return False
     named = sum(head.named for head in heads)
     across = _most_across(heads)
@@ -52,6 +53,12 @@ def is_header_row(view: View, row: int) -> bool:
     if named == 1 and len(heads) == 2:
         return _price_beside_boards(view, row, heads)
     return named == 1 and len(heads) == 1 and heads[0].price and _prices_under(view, row)
+
+
+def _ends_with_an_offer(view: View, row: int) -> bool:
+    """'Item 1 | GC1, 260 gsm, 410 micron, at £1,110.00 per tonne' numbers a line of a letter and heads nothing."""
+    last = view.rows[row][max(view.rows[row])]
+    return isinstance(last.value, str) and parted_offer(last.text) is not None
 
 
 def _price_beside_boards(view: View, row: int, heads: list[Head]) -> bool:

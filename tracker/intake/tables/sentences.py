@@ -9,6 +9,7 @@ from decimal import Decimal
 from functools import lru_cache
 
 from tracker.intake.grid import Cell
+from tracker.intake.tables.item_marks import item_marks
 from tracker.intake.tables.view import View
 from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.currency import find_currencies
@@ -19,6 +20,8 @@ from tracker.intake.values.price_within import BREAK, LONGEST_PRICE, plain_price
 from tracker.intake.values.weight import find_weights
 from tracker.intake.words.lists import phrases
 
+MARK = 2
+"""The column of what numbers the lines."""
 _FIGURE_AT_END = re.compile(r"(?::|\s[-–—=])\s+(\d[\d.,' ]*)\s*\.?$")
 
 
@@ -33,9 +36,10 @@ class Spoken:
 
 def spoken_offers(view: View) -> Spoken | None:
     """The lines of a sheet that are offers; None where there are none."""
+    marks = item_marks(view)
     alone = [
-        cell for row in view.order if len(view.rows[row]) == 1
-        for cell in view.rows[row].values() if isinstance(cell.value, str)
+        cell for row in view.order if len(view.rows[row]) == 1 or row in marks
+        for cell in view.rows[row].values() if isinstance(cell.value, str) and cell != marks.get(row)
     ]  # fmt: skip
     # A line that is an offer itself ('… at GBP 1,000.00 per tonne') says nothing of the figures in others.
     heads = (cell for cell in alone if _says_what_figures_are(cell.text) and parted_offer(cell.text) is None)
@@ -47,6 +51,8 @@ def spoken_offers(view: View) -> Spoken | None:
         if parted is not None:
             board, price = parted
             rows[cell.row] = {0: cell._replace(value=board, text=board), 1: cell._replace(value=price, text=price)}
+            if cell.row in marks:
+                rows[cell.row][MARK] = marks[cell.row]
     if not rows:
         return None
     return Spoken(View(view.sheet, rows, (), view.hidden_rows, frozenset(), view.hidden), head)

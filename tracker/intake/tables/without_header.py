@@ -5,7 +5,7 @@ from dataclasses import replace
 from tracker.intake.tables.body import body_of
 from tracker.intake.tables.headless import described_columns, price_columns, priced_rows
 from tracker.intake.tables.listed_boards import figured_rows, heading_above
-from tracker.intake.tables.sentences import spoken_offers
+from tracker.intake.tables.sentences import MARK, spoken_offers
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table
 from tracker.intake.tables.view import View
 from tracker.intake.tables.words import words_of
@@ -36,6 +36,7 @@ def _spoken_table(band: View) -> SheetTables:
     rows = spoken.rows
     body = body_of(rows, rows.order, frozenset({1}))
     price = HeadedColumn(1) if spoken.head is None else HeadedColumn(1, (spoken.head,))
-    table = Table(rows, (HeadedColumn(0), price), body.rows, rows.order[0], rows.order[-1])
+    marks = [HeadedColumn(MARK)] if any(MARK in cells for cells in rows.rows.values()) else []
+    table = Table(rows, (HeadedColumn(0), price, *marks), body.rows, rows.order[0], rows.order[-1])
     others = [row for row in band.order if row not in rows.rows]
     return SheetTables(band, (table,), tuple(words_of(band, others)))

@@ -7,6 +7,7 @@ from functools import lru_cache
 from tracker.intake.values.charges_apart import charges_apart
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.lead import LeadTime, lead_text
+from tracker.intake.values.lettered_lines import letters_as_numbers
 from tracker.intake.values.lines_meant import lines_named, once_called
 from tracker.intake.values.masses import find_masses
 from tracker.intake.values.of_all_and_some import of_all_and_some
@@ -19,7 +20,7 @@ _STOPS = " :,.–-()"
 @lru_cache(maxsize=4096)
 def lines_apart(text: str) -> tuple[str, ...]:
     """Its texts, each of which names the lines that it is about or excepts, and says all of what it says of them."""
-    text = once_called(text)
+    text = once_called(letters_as_numbers(text))
     apart = phrases("the_others").find(text) and lines_named(text) is not None
     return tuple(_apart(text)) if apart else charges_apart(text) or of_all_and_some(text)
 

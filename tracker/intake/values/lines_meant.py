@@ -16,6 +16,7 @@ from tracker.intake.values.lead import LeadTime, counts_plain_days, lead_text
 from tracker.intake.values.lead_remarked import lead_remarked
 from tracker.intake.values.lead_unread import LeadUnread
 from tracker.intake.values.legends import LegendEntry
+from tracker.intake.values.lettered_lines import letters_as_numbers
 from tracker.intake.values.masses import find_masses
 from tracker.intake.values.price_changes import ChangesPrice
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
@@ -51,7 +52,7 @@ def lines_meant(text: str, *, note: bool) -> LinesMeant | None:
     others = phrases("the_others").find(text)
     if others:
         return _held_for_some(text, others[0].start)
-    meant = _by_number(once_called(text)) or _of_others(text) or _of_boards(text, note=note)
+    meant = _by_number(once_called(letters_as_numbers(text))) or _of_others(text) or _of_boards(text, note=note)
     return meant if meant is not None and _states_terms(text, meant.others or meant.rest or text) else None
 
 
@@ -137,13 +138,16 @@ def lines_named(text: str) -> tuple[int, int] | None:
 def _count(behind: str) -> re.Match[str] | None:
     """The numbers that a text begins with, which count lines and nothing else."""
     counted = _COUNTED.match(behind)
-    if counted is None or _is_quantity(behind[counted.start(1) :]):
+    if counted is None:
         return None
     dash = _LAST_DASH.search(counted[1])
     if dash is not None and _is_quantity(behind[counted.start(1) + dash.end() :]):
         # The 10 of 'item 3 – 10 weeks lead time' counts weeks.
         return _COUNTED.match(behind[: counted.start(1) + dash.start()])
-    return counted
+    # Of '2 to 3' the last: '2 to' alone would be a weight in German.
+    span = _SPAN.match(counted[1])
+    first = span.start(2) if span is not None else 0
+    return None if _is_quantity(behind[counted.start(1) + first :]) else counted
 
 
 def _ending(text: str, section: str) -> Found[str] | None:
