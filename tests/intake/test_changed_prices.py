@@ -60,6 +60,9 @@ def test_a_note_that_changes_all_prices_is_one_question(note, above):
         "El aumento del 3 % está incluido", "Todos los precios + 21 % IVA",
         "Kassarabatt 2 %", "Mängdrabatt 3 %", "Rabatten på 3 % är avdragen", "Höjningen på 3 % ingår",
         "Vi planerar en höjning på 6 % under 2027. Listan ovan påverkas inte.",
+        "Prix révisables en cas de hausse de plus de 4 % de la pâte", "Hausse de plus de 4 % en cas de pénurie",
+        "Precios revisables en caso de alza de más del 4 % de la celulosa",
+        "Prices are open in the event of a rise of more than 4 % in pulp",
     ],
 )  # fmt: skip
 def test_what_prices_bear_already_or_only_some_pay_changes_none(note):

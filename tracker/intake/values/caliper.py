@@ -78,16 +78,16 @@ def bare_caliper(value: Decimal) -> CaliperReading | None:
 
 def caliper_unit(text: str) -> CaliperUnit | None:
     """The unit that a header or unit row names: 'Caliper (pt)', 'µm', 'Dicke in mm'. None for none or two."""
-    if text.strip(" ()[]") in _MICRON_SIGNS:
-        return CaliperUnit.MICROMETRE
     units = {
         match.value for match in phrases("caliper_units").find(text) if not _ordinary_word(text, match.start, match.end)
     }
+    if MICRON_SIGN.search(text):
+        units.add(CaliperUnit.MICROMETRE.value)
     return CaliperUnit(units.pop()) if len(units) == 1 else None
 
 
-_MICRON_SIGNS = ("\u00b5", "\u03bc")
-"""The sign of a millionth and the Greek letter: short for the micron where they stand alone."""
+MICRON_SIGN = re.compile(r"(?<![^\W_])[\u00b5\u03bc](?![^\W_])")
+"""The sign of a millionth and the Greek letter: short for the micron where nothing follows them."""
 
 
 def _ordinary_word(text: str, start: int, end: int) -> bool:

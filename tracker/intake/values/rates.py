@@ -6,6 +6,7 @@ from functools import lru_cache
 from tracker.intake.values.currency import currency_text, find_currencies
 from tracker.intake.values.masses import find_masses
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import Found
 
 _RATE = re.compile(r"\d\s*%")
 _NEXT_RATE = re.compile(r"[.:]?\s*\d+(?:[.,]\d+)?\s*%")
@@ -82,12 +83,19 @@ def is_added(text: str) -> bool:
     if EITHER_WAY.search(text):
         return False
     ends = [match.end() for match in _PLUS.finditer(text)]
-    ends += [match.end for section in ("additions", "plus_words") for match in phrases(section).find(text)]
+    words = (match for section in ("additions", "plus_words") for match in phrases(section).find(text))
+    ends += [match.end for match in words if not _compares(text, match)]
     if any(amount_follows(text[end:]) for end in ends):
         return True
     behind = any(_AMOUNT_BEFORE.search(text[: match.start]) for match in phrases("more_words").find(text))
     named = any(match.value == "upcharge" for match in phrases("more_words").find(text))
     return (behind or named) and states_amount(text)
+
+
+def _compares(text: str, plus: Found[str]) -> bool:
+    """'Plus de 5 %' and 'más del 5 %' are more than a rate, and add none."""
+    sizes = phrases("bracket").find(text)
+    return any(size.value == "above" and size.start == plus.start and size.end > plus.end for size in sizes)
 
 
 _AMOUNT_BEFORE = re.compile(r"\d\s*(?:%|[^\d\s]{1,12}(?:\s[^\d\s]{1,6})?)?\s*$")

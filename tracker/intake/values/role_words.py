@@ -4,7 +4,7 @@ from dataclasses import replace
 from functools import lru_cache
 
 from tracker.intake.values.basis import basis_span, basis_text
-from tracker.intake.values.caliper import caliper_unit
+from tracker.intake.values.caliper import MICRON_SIGN, caliper_unit
 from tracker.intake.values.currency import currency_phrases, find_currencies
 from tracker.intake.values.dates import without_dates
 from tracker.intake.values.held_apart import of_another
@@ -70,7 +70,7 @@ def header_roles(text: str) -> tuple[RoleReading, ...]:
 def _is_bulk_in_length(text: str) -> bool:
     """'Main µm', 'Bulk (micron)': how thick the board is, where 'Bulk cm³/g' is a property and 'Volumen' an order's."""
     named = phrases("bulk").find(text)
-    spans = [(match.start, match.end) for match in named]
+    spans = [(match.start, match.end) for match in named] + [match.span() for match in MICRON_SIGN.finditer(text)]
     return bool(named) and caliper_unit(text) is not None and _unexplained(text, spans) == 0
 
 
