@@ -43,7 +43,9 @@ BOARD = ["GC1", 400, 250, "70 x 100 cm"]
     [
         ("Sheet", "Quantity", "EUR/1000 sheets", "24,000 sheets"),
         ("Format", "Menge", "EUR/1000 Bogen", "24.000 Bogen"),
+        ("Format", "Menge", "EUR/1000 Bogen", "24.000 Bg."),
         ("Format", "Quantité", "EUR/1000 feuilles", "24 000 feuilles"),
+        ("Format", "Quantité", "EUR/1000 feuilles", "24 000 flles"),
         ("Formato", "Cantidad", "EUR/1000 hojas", "24.000 hojas"),
         ("Format", "Kvantitet", "EUR/1000 ark", "24 000 ark"),
     ],
@@ -72,6 +74,19 @@ def test_one_stated_quantity_that_cannot_be_weighed_is_left_open_and_several_are
     assert (str(one.state), one.offer.from_kg) == ("accepted", None)
     several = lines([heads, [*row, "1,000 sheets", 260], [*row, "24,000 sheets", 240]])
     assert all("bracket-unread" in codes(line) for line in several.values())
+
+
+def test_one_quantity_of_each_board_is_read_in_whatever_it_is_counted():
+    heads = ["Pos.", "Menge", "Bezeichnung", "Format", "Preis EUR", "je"]
+    sheets = [10, "24.000 Bg.", "GC1, 250 g/m², 400 µm", "70 x 100 cm", 240, "1.000 Bg."]
+    rolls = [20, "4 t", "GD2, 300 g/m², 390 µm", "Rolle 72 cm", 880, "t"]
+    pallets = [30, "4 Paletten", "GD2, 350 g/m², 455 µm", "70 x 100 cm", 250, "1.000 Bg."]
+    found = lines([["Kartonhaus Elbtal GmbH"], heads, sheets, rolls, pallets])
+    assert [(str(one.state), one.offer.from_kg) for one in found.values()] == [
+        ("accepted", 4200),
+        ("accepted", 4000),
+        ("question", None),
+    ]
 
 
 @pytest.mark.parametrize(
