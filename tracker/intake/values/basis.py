@@ -88,6 +88,11 @@ def unit_at(found: list[Token], place: int, text: str) -> tuple[BasisReading, in
         return unit_at(found, place + 1, text)
     if match is not None and _counts_money(found, place):
         return None
+    if match is not None and match.value == Basis.SHEET:
+        ton = basis_phrases().at(found, match.after) if match.after < len(found) else None
+        if ton is not None and ton.value == "ton":
+            # 'Sheet ton' may be a short ton cut short, and is no sheet.
+            return BasisReading(frozenset({Basis.SHEET, *_TONS}), text[match.start : ton.end]), ton.after
     if match is not None and match.value != "thousand":
         match = _with_explanation(found, match)
         return reading_of(match.value, text[match.start : match.end]), match.after
