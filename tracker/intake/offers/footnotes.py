@@ -13,7 +13,7 @@ from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.lines_meant import bare_lead
-from tracker.intake.values.note_signs import RAISED, SIGN, STAR, sign_ahead, without_sign
+from tracker.intake.values.note_signs import RAISED, SIGN, STAR, WITHIN, sign_ahead, without_sign
 from tracker.intake.values.statements import Statement
 from tracker.intake.words.lists import phrases
 
@@ -108,13 +108,19 @@ class Footnotes:
         own = self._keyed.over_columns
         heads = {column.index: column.heads for column in table.columns if column.index not in own}
         noted = {sign for sign in signs if not sign.startswith(KEYED)}
-        self._headed = {index: noted & self._carried(above) for index, above in heads.items()} if noted else {}
+        self._headed = {index: noted & self._headed_by(above) for index, above in heads.items()} if noted else {}
         self._of_heads = frozenset().union(*self._headed.values())
         noted -= self._of_heads
         self._counting = numbering_columns(table) if noted else frozenset()
         rows = (table.view.rows[row.index] for row in table.rows) if noted else ()
         cells = (cell for row in rows for index, cell in row.items() if index not in self._counting)
         self.signs = frozenset(noted & self._carried(cells)) | self._keyed.keys
+
+    @classmethod
+    def _headed_by(cls, heads: Iterable[Cell]) -> set[str]:
+        heads = tuple(heads)
+        within = (sign for cell in heads for sign in WITHIN.findall(cell.text))
+        return {*cls._carried(heads), *(sign.translate(RAISED) for sign in within)}
 
     @staticmethod
     def _carried(cells: Iterable[Cell]) -> set[str]:

@@ -52,7 +52,9 @@ def explaining_texts(sheets: Iterable[ReadSheet]) -> frozenset[str]:
     found = set()
     for sheet in sheets:
         for words in _loose(sheet):
-            if any(fold(entry.name).strip() in all_called for entry in legend(words.text)):
+            names = (fold(entry.name).strip() for entry in legend(words.text))
+            # A single letter stands in most words.
+            if any(name in (all_called if len(name) > 1 else called) for name in names):
                 found.add(words.text)
         for name, explanation in _pairs(sheet):
             if fold(name.text).strip(" :=") in called:

@@ -13,6 +13,7 @@ from tracker.intake.values.formats import format_words
 from tracker.intake.values.header import Header, header, without_unit
 from tracker.intake.values.lead import LeadTime, lead_unit
 from tracker.intake.values.money import price_text, price_unit
+from tracker.intake.values.note_signs import WITHIN
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import ORDER_SIZES, Role
@@ -87,8 +88,8 @@ _BETWEEN_FIGURES = re.compile(r"(?<=\d)_(?=\d)")
 
 @lru_cache(maxsize=16384)
 def without_footnote(text: str) -> str:
-    """The text without the mark of a footnote at its end."""
-    return _FOOTNOTE.sub("", text).strip()
+    """The text without the marks of footnotes at its end and behind its words: 'Price* below 10 t'."""
+    return WITHIN.sub("", _FOOTNOTE.sub("", text)).strip()
 
 
 def head_of(cell: Cell) -> Head | None:

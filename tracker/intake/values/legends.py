@@ -17,7 +17,7 @@ class LegendEntry:
     grade: GradeReading
 
 
-_LEGEND = re.compile(r"^\s*(?P<name>[^=:()]{2,60}?)\s*(?:=|:|\s[-–—]\s)\s*(?P<grade>[^=]{2,80})$")
+_LEGEND = re.compile(r"^\s*(?P<name>[^=:()]{1,60}?)\s*(?:=|:|\s[-–—]\s)\s*(?P<grade>[^=]{2,80})$")
 _IN_BRACKETS = re.compile(r"(?P<name>[^,;.=:()]{2,60}?)\s*\((?P<grade>[^()]{2,80})\)")
 _PARTS = re.compile(r"[;\n|]|,(?=[^()]*(?:=|\()[^()]*)|\.\s")
 

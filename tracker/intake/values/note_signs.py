@@ -6,6 +6,8 @@ import re
 STAR = r"\(\*+\)|\*+\)?|[†‡§]+\)?"
 SIGN = rf"{STAR}|[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\([\da-e]\)|\[[\da-e]\]|[\da-e]\)"
 _AHEAD = re.compile(rf"\s*({SIGN})(?:\s*[=:–—-]?\s*(?=[^\W\d])|\s+(?=\d))")
+WITHIN = re.compile(rf"(?<=[^\W\d_]{{3}})({STAR}|[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\(\*+\))(?=\s+[^\W\d_])")
+"""A sign at the end of a word of a head that goes on behind it: the star of 'Price* below 10 t'."""
 RAISED = str.maketrans("¹²³⁴⁵⁶⁷⁸⁹", "123456789", "()[]")
 
 
