@@ -34,6 +34,7 @@ def states(note, boards=BOARDS, head="Price USD/ST", *, above=False):
         "Tous les prix moins 2 %", "Hausse de 3 % sur tous les prix", "Remise de 3 % à déduire",
         "Descuento 5 %", "Dto. 5 %", "Todos los precios más 3 %", "Precios menos 3 %", "Todos los precios suben un 3 %",
         "Multiplicador neto 0,92",
+        "Item 2 less 3 %", "Items 1 and 2: +20 EUR/t", "Pos. 2 abzgl. 3 %", "Poste 2 : moins 3 %", "Item (b) less 3 %",
         "4 % rabatt", "Rabatt om 4 %", "Alla priser minus 2 %", "Alla priser höjs med 3 %", "Avgår 3 %",
     ],
 )  # fmt: skip
@@ -62,6 +63,8 @@ def test_a_note_that_changes_all_prices_is_one_question(note, above):
         "Vi planerar en höjning på 6 % under 2027. Listan ovan påverkas inte.",
         "Prix révisables en cas de hausse de plus de 4 % de la pâte", "Hausse de plus de 4 % en cas de pénurie",
         "Precios revisables en caso de alza de más del 4 % de la celulosa",
+        "Item 2: tolerance +/- 5 %", "Items 1 and 2: cash discount 2 %", "Item 1: 3 % less than last year",
+        "Pos. 2: inkl. 2 % Rabatt", "Item 2: lead time + 3 weeks",
         "Prices are open in the event of a rise of more than 4 % in pulp",
     ],
 )  # fmt: skip

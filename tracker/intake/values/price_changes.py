@@ -1,7 +1,7 @@
 """Notes that change what the prices come to: 'All prices less 3 %', 'Add 25 for C2S', '20 pt and up: +$20/ST'."""
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from tracker.intake.values.basis import find_basis
@@ -10,13 +10,14 @@ from tracker.intake.values.charges import find_charges
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.currency import find_currencies
 from tracker.intake.values.discounts import discount_to_come
+from tracker.intake.values.lettered_lines import letters_as_numbers
 from tracker.intake.values.multiples import multiplied
 from tracker.intake.values.price_rises import adjusts, all_dearer, is_dearer, names_a_charge, rises
 from tracker.intake.values.rates import in_signs, is_added, states_amount
 from tracker.intake.values.reductions import reduces, takes_off
 from tracker.intake.values.tax import tax_included
 from tracker.intake.values.withdrawn import withdrawn
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import pattern, phrases
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,6 +67,10 @@ def _behind_a_dash(text: str) -> list[str]:
 
 
 def _change(clause: str) -> ChangesPrice | None:
+    of_lines = _behind_lines(clause)
+    told = _of_this_price(of_lines) if of_lines else None
+    if told is not None:
+        return replace(told, words=clause)
     boards, of_prices = boards_meant(clause), speaks_of_prices(clause)
     said = in_signs(boards.rest)
     if _taxed(clause):
@@ -79,6 +84,20 @@ def _change(clause: str) -> ChangesPrice | None:
     if of_prices and (all_dearer(said) or rises(said)):
         return ChangesPrice(clause, boards)
     return ChangesPrice(clause) if adjusts(said) or multiplied(clause) or _ends(clause) else None
+
+
+_LINES = re.compile(
+    rf"[.:]?\s*\d{{1,3}}(?:\s*(?:,|&|[-–]|{pattern('range', 'and', 'any')})\s*\d{{1,3}})*(?![\d.,]*\d)\s*[:,–-]?\s+"
+)
+
+
+def _behind_lines(clause: str) -> str:
+    """'Less 3 %' of 'Item 2: less 3 %' and 'Items (b) and (c) less 3 %': a change of some prices is asked about for
+    all, of which they are some."""
+    text = letters_as_numbers(clause)
+    led = next((found for found in phrases("line_numbers").find(text) if found.start == 0), None)
+    counted = _LINES.match(text, led.end) if led is not None else None
+    return text[counted.end() :] if counted is not None else ""
 
 
 _FEW_WORDS = 5
