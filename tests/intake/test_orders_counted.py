@@ -95,3 +95,14 @@ def test_one_quantity_of_each_board_is_read_in_whatever_it_is_counted():
 def test_a_load_among_weights_of_order_is_asked_what_it_weighs(load):
     found = lines([["Board", "pt", "lb/MSF", "5,000 lb", load], ["SBS C1S", 18, 74, 1250, 1180], ["USD per short ton"]])
     assert (found["E2"].state, codes(found["E2"])) == ("question", {"bracket-unread"})
+
+
+@pytest.mark.parametrize("packed", ["Bg/Pal", "BOG/PAL", "Bogen/Pal", "flles/pal", "shts/plt", "Bg/Ries", "sht/bdl"])
+def test_sheets_of_a_pallet_are_no_orders_and_no_prices(packed):
+    found = lines(
+        [[*HEADS, "Sheet", packed, "EUR/1000 sheets"], [*BOARD, 1400, 240], [*BOARD[:2], 260, BOARD[3], 1200, 250]]
+    )
+    assert [(cell, str(one.state), one.offer.from_kg) for cell, one in found.items()] == [
+        ("F2", "accepted", None),
+        ("F3", "accepted", None),
+    ]

@@ -78,6 +78,8 @@ def header(text: str) -> Header:
     roles = header_roles(text)
     by_pallet = _size_of_pallets(text, basis) if currency is None else None
     bracket = by_pallet or bracket_text(text)
+    if bracket is not None and _counts_what_one_holds(bracket):
+        bracket = None
     if bracket is not None and not bracket.alone:
         # 'Moins de 5 t' is an order size, though 'moins' is a letter off the 'main' of a sheet, its bulk.
         roles = tuple(reading for reading in roles if reading.role is not Role.PROPERTY)
@@ -106,6 +108,11 @@ def header(text: str) -> Header:
         sheet_sizes=find_sheet_sizes(text) if ream is None else (),
         ream=ream,
     )
+
+
+def _counts_what_one_holds(bracket: Bracket) -> bool:
+    """'Bg/Pal' and 'shts/plt' tell how board is packed, and not how many sheets are ordered."""
+    return bracket.not_weight == "sheets" and "/" in bracket.words and not any(map(str.isdigit, bracket.words))
 
 
 def without_unit(head: Header) -> str:
