@@ -81,8 +81,8 @@ def mass_of(cell: Cell, units: tuple[MassUnit, ...], *, nought: bool = False) ->
     """A weight of an order; the number format's words ('0 "t"') count as the cell's own. `nought`: 0 is one as well."""
     if isinstance(cell.value, Decimal):
         own = mass_text(f"1 {format_words(cell.number_format)}") if cell.number_format not in ("", "General") else None
-        weighs = cell.value > 0 or (nought and cell.value == 0)
-        if not cell.value.is_finite() or not weighs or not (own or units):
+        weighs = cell.value.is_finite() and (cell.value > 0 or (nought and cell.value == 0))
+        if not weighs or not (own or units):
             return None
         return replace(own or Mass((), units), amounts=(NumberReading(cell.value),), words=str(cell.value))
     return mass_text(cell.text, units) if isinstance(cell.value, str) else None
