@@ -218,3 +218,13 @@ def test_rows_cut_at_any_byte_read_the_same(tmp_path):
         pieces = UsualSheet(SheetContext())
         assert pieces.read(sheet[at : at + size] for at in range(0, len(sheet), size)) == frame
         assert pieces.rows == whole.rows
+
+
+@pytest.mark.parametrize("damaged", ["1e999", "-1e999"])
+def test_a_number_too_large_is_no_figure(tmp_path, monkeypatch, damaged):
+    """It was an infinite number in the quick way alone, and the first sum with it failed."""
+    rows = f'<row r="1"><c r="A1"><v>18</v></c><c r="B1"><v>{damaged}</v></c></row>'
+    path = write(tmp_path, "large.xlsx", xlsx_parts(rows))
+    quick = open_workbook(path).grids[0]
+    assert [quick.cell(0, column).value for column in (0, 1)] == [18, damaged]
+    assert alike(quick, thorough(path, monkeypatch).grids[0])

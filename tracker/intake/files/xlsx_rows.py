@@ -6,6 +6,7 @@ instructions, odd entities). At the first doubt Irregular is raised and the shee
 instead, so this module can be slow to notice nothing and wrong about nothing.
 """
 
+import math
 import re
 from collections.abc import Iterable, Iterator
 from itertools import pairwise
@@ -175,7 +176,7 @@ class UsualSheet:
         """Values of a row without formulas; written for speed, since a long sheet spends its time here."""
         strings, texts = self._strings, self._texts
         try:
-            return [
+            values: list[Stored | None] = [
                 float(raw)
                 if kind == _NUMBER and raw
                 else strings[int(raw)]
@@ -187,6 +188,10 @@ class UsualSheet:
             ]
         except (ValueError, IndexError) as error:
             raise Irregular("a value of another kind") from error
+        if math.inf in values or -math.inf in values:
+            # A damaged '1e999': too large for a number, and left as it is written where cells are read one by one.
+            raise Irregular("a number too large")
+        return values
 
     def _value(self, name: str, raw: str, inline: str, formula: str | None) -> Stored | None:
         rich = self._inline(inline) if inline else None
