@@ -29,6 +29,7 @@ def test_nought_alone_parts_nothing():
 def test_a_limit_that_is_within_ends_at_the_round_weight(low, high):
     assert sizes(low, high, [0, 4999], [5000, 9999]) == [(None, 5000), (5000, 10000)]
     assert sizes(low, high, [0, 4999], [5000, 0]) == [(None, 5000), (5000, None)]
+    assert sizes(low, high, ["0", "4999"], ["5000", "0"]) == [(None, 5000), (5000, None)]
 
 
 def test_a_limit_that_is_not_within_ends_there():

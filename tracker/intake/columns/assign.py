@@ -3,7 +3,6 @@
 import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
-from decimal import Decimal
 from itertools import pairwise
 
 from tracker.intake.columns.amounts import with_units_of_the_list, without_quantities
@@ -49,6 +48,7 @@ from tracker.intake.columns.units_beside import counts_of_units, units_of_quanti
 from tracker.intake.columns.unread_weights import weighed_by_figures
 from tracker.intake.columns.widths import without_widths
 from tracker.intake.grid import Cell
+from tracker.intake.tables.figures import is_figure
 from tracker.intake.tables.heads import PRICE_ROLES, head_text
 from tracker.intake.tables.table import HeadedColumn, Table, Words
 from tracker.intake.values.grade import find_grade
@@ -269,7 +269,7 @@ def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) 
         # 'Tons' over '1-4' and '5-19': the unit of order sizes, and not what something is priced by.
         return Role.BRACKET
     # A single figure below a charge is charged, whatever words stand in the other rows ('inkl.', 'on request').
-    charged = best in ON_TOP and any(_is_figure(cell) for cell in cells)
+    charged = best in ON_TOP and any(map(is_figure, cells))
     if cells and fits[best] < _LEAST_FIT and not charged:
         # The words say one thing and the cells another: what the cells are beats a word that fits nothing.
         other = role_by_cells(column, cells)
@@ -293,7 +293,3 @@ def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) 
         if best in _NAMED_BY_WORDS and fits[best] == 0 and (best is Role.VENDOR or mostly_priced(cells)):
             return None
     return best
-
-
-def _is_figure(cell: Cell) -> bool:
-    return isinstance(cell.value, Decimal)

@@ -21,7 +21,7 @@ def with_places(columns: Sequence[HeadedColumn]) -> list[HeadedColumn]:
 def _placed(column: HeadedColumn) -> HeadedColumn:
     *above, lowest = column.heads or (None,)
     over = next((cell for cell in reversed(above) if cell is not None and _names_places(cell)), None)
-    if lowest is None or over is None or not _is_figure(lowest):
+    if lowest is None or over is None or not _numbers_a_place(lowest):
         return column
     word, _, _ = head_text(over).partition("(")
     text = f"{word.strip()} {lowest.text.strip()}"
@@ -34,7 +34,7 @@ def _names_places(cell: Cell) -> bool:
     return Role.DESTINATION in said and not said.intersection(ORDER_SIZES)
 
 
-def _is_figure(cell: Cell) -> bool:
+def _numbers_a_place(cell: Cell) -> bool:
     """'3', '20-29', '01', and not '< 5 t' or '5 t', which weigh orders."""
     text = cell.text
     return any(map(str.isdigit, text)) and not any(map(str.isalpha, text)) and not find_masses(text)

@@ -77,8 +77,10 @@ def _named(price: PriceColumn, rows: set[int]) -> PriceColumn:
     names = [
         name
         for cell, head in zip(price.column.heads, price.column.said, strict=True)
-        for name in (without_unit(head).strip(" /()[],"),)
-        if cell.row in rows and price.kind is Kind.OFFER and may_be_a_name(name) and not _named_otherwise(head)
+        if cell.row in rows
+        and price.kind is Kind.OFFER
+        and not _named_otherwise(head)
+        and may_be_a_name(name := without_unit(head).strip(" /()[],"))
     ]
     return replace(price, vendor=names[0]) if len(names) == 1 else price
 

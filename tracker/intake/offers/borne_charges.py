@@ -1,10 +1,11 @@
 """Charges that a delivered price bears already: 'FOB mill | Freight | Delivered' in one row."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from decimal import Decimal
 
 from tracker.intake.columns.column import Column, Columns, PriceColumn
 from tracker.intake.grid import Cell
+from tracker.intake.tables.figures import sure_figure
 from tracker.intake.values.roles import ON_TOP, Role
 
 _ROUNDED = Decimal("0.006")
@@ -20,9 +21,9 @@ def borne_by(
     if not freight or not beside_mill_price(price, offers):
         return frozenset()
     charges = columns.of(*ON_TOP)
-    whole = _figure(cells, price.column)
-    added = sum((_figure(cells, charge) or Decimal(0) for charge in charges), Decimal(0))
-    starts = [start for other in mill_prices if (start := _figure(cells, other.column)) is not None]
+    whole = figure_in(cells, price.column)
+    added = sum((figure_in(cells, charge) or Decimal(0) for charge in charges), Decimal(0))
+    starts = [start for other in mill_prices if (start := figure_in(cells, other.column)) is not None]
     in_full = whole is not None and any(abs(start + added - whole) <= _ROUNDED for start in starts)
     return frozenset(charge.index for charge in (charges if in_full else freight))
 
@@ -36,6 +37,7 @@ def _delivered(price: PriceColumn) -> bool:
     return price.delivery is not None and price.delivery.delivered is True
 
 
-def _figure(cells: dict[int, Cell], column: Column) -> Decimal | None:
+def figure_in(cells: Mapping[int, Cell], column: Column) -> Decimal | None:
+    """A row's figure in a column, where it is certain which it is."""
     cell = cells.get(column.index)
-    return cell.value if cell is not None and isinstance(cell.value, Decimal) else None
+    return None if cell is None else sure_figure(cell)

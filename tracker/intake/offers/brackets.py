@@ -16,8 +16,9 @@ from tracker.intake.offers.order_terms import least_of, ton_of
 from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
+from tracker.intake.tables.figures import sure_figure
 from tracker.intake.tables.table import Headings, Words
-from tracker.intake.values.brackets import HALF_LOAD, Bracket, bracket_text
+from tracker.intake.values.brackets import HALF_LOAD, Bracket, bracket_text, is_no_limit
 from tracker.intake.values.brackets_in_kg import KgBracket, joined
 from tracker.intake.values.counted_orders import counted_in, counted_size, in_whole
 from tracker.intake.values.loads import LOADS
@@ -287,14 +288,7 @@ def _limit(whole: WholeRow, columns: Columns, role: Role) -> tuple[Cell, Mass | 
     column = columns.first(role)
     cell = whole.cells.get(column.index) if column is not None else None
     # 'Below 0' is no limit; 'from 0' begins what ends where the next size of the board begins.
-    unlimited = role is Role.BELOW_QUANTITY and cell is not None and cell.value == 0
-    if column is None or cell is None or unlimited or _is_open(cell):
+    unlimited = role is Role.BELOW_QUANTITY and cell is not None and sure_figure(cell) == 0
+    if column is None or cell is None or unlimited or is_no_limit(cell.text.strip()):
         return None
     return cell, order_weight(cell, column, nought=True)
-
-
-def _is_open(cell: Cell) -> bool:
-    """'And up', 'no limit' and a dash say that there is no such limit."""
-    text = cell.text.strip()
-    behind = phrases("bracket").whole(text) in ("from", "above") and not any(map(str.isdigit, text))
-    return not any(map(str.isalnum, text)) or behind or phrases("open_end").whole(text) is not None

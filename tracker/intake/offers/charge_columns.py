@@ -9,7 +9,7 @@ from decimal import Decimal
 
 from tracker.intake.columns.column import Column, Columns, PriceColumn
 from tracker.intake.grid import Cell
-from tracker.intake.offers.borne_charges import beside_mill_price, borne_by
+from tracker.intake.offers.borne_charges import beside_mill_price, borne_by, figure_in
 from tracker.intake.offers.charge_units import may_share_unit
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.relief import relieved_columns
@@ -72,7 +72,7 @@ def _has_figure(cells: dict[int, Cell], column: Column) -> bool:
 
 def _is_whole(cells: dict[int, Cell], column: Column, draft: Draft) -> bool:
     """1,215 under 'incl. energy' beside 1,180 is what the board costs with it, and not the energy in the price."""
-    figure = _figure(cells, column)
+    figure = figure_in(cells, column)
     return figure is not None and "%" not in column.text and not may_share_unit(figure, draft.price, freight=False)
 
 
@@ -134,8 +134,8 @@ class _FormOfPrice:
         return self._form == _SHEET and bool(self._rolls)
 
     def _adds_up(self, charge: Column) -> bool:
-        whole, added = _figure(self._cells, self._price.column), _figure(self._cells, charge)
-        starts = [start for roll in self._rolls if (start := _figure(self._cells, roll.column)) is not None]
+        whole, added = figure_in(self._cells, self._price.column), figure_in(self._cells, charge)
+        starts = [start for roll in self._rolls if (start := figure_in(self._cells, roll.column)) is not None]
         if whole is None or added is None:
             return False
         return any(abs(start + added - whole) <= _ROUNDED for start in starts)
@@ -156,8 +156,3 @@ def _form_of(head: str) -> str:
     found |= {_ROLL for _ in phrases("rolls").find(bare)}
     found |= {match.value for match in phrases("basis").find(bare) if match.value in (_ROLL, _SHEET)}
     return found.pop() if len(found) == 1 else ""
-
-
-def _figure(cells: dict[int, Cell], column: Column) -> Decimal | None:
-    cell = cells.get(column.index)
-    return cell.value if cell is not None and isinstance(cell.value, Decimal) else None

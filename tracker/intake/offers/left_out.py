@@ -1,6 +1,6 @@
 """Lines that a person decided to leave out rather than settle: refused, and saying so."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable
 from dataclasses import replace
 
 from tracker.intake.offers.draft import Draft
@@ -32,13 +32,3 @@ def leave_out(drafts: Iterable[Draft], answers: Answers) -> None:
         if cause is not None:
             draft.asked.clear()
             draft.refuse(cause.code, "Left out, as you decided.")
-
-
-def row_spans(rows: dict[int, str]) -> Iterator[tuple[str, str]]:
-    """Rows that follow each other and are passed over for one reason, together: '13-15'."""
-    first = last = -1
-    for row, why in (*sorted(rows.items()), (-1, "")):
-        if first >= 0 and (row != last + 1 or why != rows[first]):
-            yield (f"{first + 1}-{last + 1}" if last > first else str(first + 1)), rows[first]
-            first = -1
-        first, last = (row if first < 0 else first), row

@@ -34,7 +34,6 @@ from tracker.intake.offers.footnotes import Footnotes
 from tracker.intake.offers.head_terms import fill_lead_of_head, fill_until
 from tracker.intake.offers.headings import HeadingsInForce
 from tracker.intake.offers.indicative import note_indicative
-from tracker.intake.offers.left_out import row_spans
 from tracker.intake.offers.load_terms import drop_told_of_loads, load_of
 from tracker.intake.offers.measures import Board
 from tracker.intake.offers.money import Around, Claimed, around
@@ -44,6 +43,7 @@ from tracker.intake.offers.other_board import ask_of_another_board
 from tracker.intake.offers.outdated import Doubts, doubt_in_head, marked_off
 from tracker.intake.offers.own_lead import fill_own_lead, fill_own_minimum
 from tracker.intake.offers.parts_of_rows import parts_of_row
+from tracker.intake.offers.pass_over import row_spans
 from tracker.intake.offers.price import fill_price
 from tracker.intake.offers.price_cell import PriceCell, Standing
 from tracker.intake.offers.price_cells import PriceCells

@@ -6,7 +6,7 @@ from dataclasses import replace
 from tracker.intake.columns.order_sizes import BARE
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.values.brackets import HALF_LOAD, PIECES_OR_TONS, Bracket, bracket_text
-from tracker.intake.values.loads import load_at_end
+from tracker.intake.values.loads import WHOLE_LOADS, load_at_end
 from tracker.intake.values.masses import Mass
 from tracker.intake.words.fold import fold
 from tracker.trade.quantities import MassUnit
@@ -69,7 +69,7 @@ def _of_load(bracket: Bracket, loads: Mapping[str, Mass], *, halves: bool) -> Br
         return bracket
     load, words = bracket.not_weight, bracket.words
     full = loads.get("truckload")
-    if load in ("truckload", "railcar") and load in loads:
+    if load in WHOLE_LOADS and load in loads:
         return Bracket(words, start=loads[load])
     if load == HALF_LOAD and load in loads:
         return Bracket(words, start=loads[load], end=full, alone=full is None)

@@ -97,14 +97,14 @@ def around(
     """Claims of the column's own header, then of the levels around it, for the rows of one grade; `parts`: the forms
     and markets that the rows name."""
     heads = column.column
-    parts = parts_named(heads.text) or parts
+    prices = _Prices(column.index, grade, parts_named(heads.text) or parts)
     currency = [tuple(_head_currencies(heads))]
     basis = [tuple(_head_bases(heads, facts))]
     # A nearer text (a table's title) overrides a farther one (the sheet's) without contradicting it.
     nearer_currency = nearer_basis = Nearer.SILENT
     for level in scope.levels:
-        currencies = _firm_first(_stated_currency(level, column.index, claimed, facts, nearer_currency, grade, parts))
-        bases = _firm_first(_stated_basis(level, column.index, claimed, facts, nearer_basis, grade, parts))
+        currencies = _firm_first(_stated_currency(level, prices, claimed, facts, nearer_currency))
+        bases = _firm_first(_stated_basis(level, prices, claimed, facts, nearer_basis))
         currency.append(currencies)
         basis.append(bases)
         said = Nearer.SAYS_OF_ALL if level.sole else Nearer.SAYS
@@ -171,18 +171,25 @@ def _head_forms(column: Column, facts: FileFacts) -> Iterator[Claim[str]]:
             yield basis_claim(basis, at(cell), cell.text, facts, excused=True)
 
 
+@dataclass(frozen=True, slots=True)
+class _Prices:
+    """Those that are asked about: of one column, in rows of one grade and of some forms and markets."""
+
+    column: int
+    grade: str | None
+    parts: frozenset[str]
+
+    def heard(self, said: tuple[Said[S], ...], facts: FileFacts) -> Iterator[Said[S]]:
+        """Of what a level states, what is said of these prices."""
+        for one in _of_grade(_of_parts(said, self.parts), self.grade):
+            if column_named(one.value.words) in (None, self.column) and one.words not in facts.coded_texts:
+                yield one
+
+
 def _stated_currency(
-    level: Level,
-    column: int,
-    claimed: Claimed,
-    facts: FileFacts,
-    nearer: Nearer,
-    grade: str | None,
-    parts: frozenset[str],
+    level: Level, prices: _Prices, claimed: Claimed, facts: FileFacts, nearer: Nearer
 ) -> Iterator[Claim[str]]:
-    for said in _of_grade(_of_parts(level.all_of(SaysCurrency), parts), grade):
-        if column_named(said.value.words) not in (None, column) or said.words in facts.coded_texts:
-            continue
+    for said in prices.heard(level.all_of(SaysCurrency), facts):
         reading = said.value.currency
         words = _clause_saying(said.words, reading.words)
         elsewhere = bool(claimed.currencies.intersection(reading.codes)) and not _of_all_prices(words)
@@ -191,17 +198,9 @@ def _stated_currency(
 
 
 def _stated_basis(
-    level: Level,
-    column: int,
-    claimed: Claimed,
-    facts: FileFacts,
-    nearer: Nearer,
-    grade: str | None,
-    parts: frozenset[str],
+    level: Level, prices: _Prices, claimed: Claimed, facts: FileFacts, nearer: Nearer
 ) -> Iterator[Claim[str]]:
-    for said in _of_grade(_of_parts(level.all_of(SaysBasis), parts), grade):
-        if column_named(said.value.words) not in (None, column) or said.words in facts.coded_texts:
-            continue
+    for said in prices.heard(level.all_of(SaysBasis), facts):
         bases = bases_of(said.value.basis, facts)
         words = _clause_saying(said.words, said.value.basis.words)
         excused = _gives_way(words, nearer) or bool(bases & claimed.bases)

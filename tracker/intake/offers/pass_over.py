@@ -1,7 +1,7 @@
 """Tables and sheets that offer nothing: old lists, indices, freight rates, anything that describes no board."""
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from datetime import date
 from operator import attrgetter
 
@@ -173,3 +173,13 @@ def is_change_log(view: View) -> bool:
 def _board(text: str) -> bool:
     grade = find_grade(text)
     return (grade is not None and bool(grade.grades)) or bool(find_calipers(text)) or bool(find_weights(text))
+
+
+def row_spans(rows: dict[int, str]) -> Iterator[tuple[str, str]]:
+    """Rows that follow each other and are passed over for one reason, together: '13-15'."""
+    first = last = -1
+    for row, why in (*sorted(rows.items()), (-1, "")):
+        if first >= 0 and (row != last + 1 or why != rows[first]):
+            yield (f"{first + 1}-{last + 1}" if last > first else str(first + 1)), rows[first]
+            first = -1
+        first, last = (row if first < 0 else first), row

@@ -1,17 +1,16 @@
 """Order sizes across whose limits stand in two rows: 'from | 0 | 2,500 | 10,000' over 'to | 2,499 | 9,999'."""
 
-from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from decimal import Decimal
-from itertools import pairwise
 
 from tracker.intake.grid import Cell
+from tracker.intake.tables.rows_joined import Cells, with_rows_joined
 from tracker.intake.tables.view import View
+from tracker.intake.values.brackets import is_no_limit
 from tracker.intake.values.masses import find_mass_units
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.words.lists import phrases
 
-_LOOKED_AT = 60
 _FEWEST = 2
 _LONGEST_LABEL = 25
 _STARTS = frozenset({"from", "above"})
@@ -20,24 +19,19 @@ _ENDS = frozenset({"up_to", "below", "to"})
 
 def with_limits_on_one_row(view: View) -> View:
     """The view with each such order size in one row as '2,500 – 9,999', and the words for its limits gone."""
-    if view.passing:
-        return view
-    joined: dict[int, dict[int, Cell]] = {}
-    for upper, lower in pairwise(view.order[:_LOOKED_AT]):
-        if lower != upper + 1 or upper in joined:
-            continue
-        sizes = _sizes(view.rows[upper], view.rows[lower])
-        if len(sizes) >= _FEWEST:
-            above, below = (
-                {column: cell for column, cell in view.rows[row].items() if column < min(sizes) and not _limit(cell)}
-                for row in (upper, lower)
-            )
-            # Among other heads they stand in the row of these, which need not run over them.
-            joined[upper] = {**above, **sizes} if above else {}
-            joined[lower] = below if above else {**below, **sizes}
-    if not joined:
-        return view
-    return replace(view, rows={row: cells for row in view.order if (cells := joined.get(row, view.rows[row]))})
+    return with_rows_joined(view, _joined)
+
+
+def _joined(upper: Cells, lower: Cells) -> tuple[Cells, Cells] | None:
+    """Both rows with the sizes in one of them: among other heads in the row of these, which need not run over them."""
+    sizes = _sizes(upper, lower)
+    if len(sizes) < _FEWEST:
+        return None
+    above, below = (
+        {column: cell for column, cell in cells.items() if column < min(sizes) and not _limit(cell)}
+        for cells in (upper, lower)
+    )
+    return ({**above, **sizes}, below) if above else ({}, {**below, **sizes})
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,30 +57,25 @@ def _limit(cell: Cell) -> _Limit | None:
     return _Limit(kinds.pop(), unit)
 
 
-def _sizes(upper: Mapping[int, Cell], lower: Mapping[int, Cell]) -> dict[int, Cell]:
+def _sizes(upper: Cells, lower: Cells) -> Cells:
     """The order sizes behind two labels in one column, each from the limits above each other; none where one is no
     size."""
-    labels = (column for column, cell in lower.items() if column in upper and _starts_and_ends(upper[column], cell))
-    label = next(labels, None)
-    if label is None:
-        return {}
-    starts, ends = _limit(upper[label]), _limit(lower[label])
-    assert starts is not None
-    assert ends is not None
-    sizes: dict[int, Cell] = {}
+    for label in sorted(upper.keys() & lower.keys()):
+        starts, ends = _limit(upper[label]), _limit(lower[label])
+        if starts is not None and ends is not None and starts.kind in _STARTS and ends.kind in _ENDS:
+            return _sizes_behind(label, upper, lower, starts, ends)
+    return {}
+
+
+def _sizes_behind(label: int, upper: Cells, lower: Cells, starts: _Limit, ends: _Limit) -> Cells:
+    sizes: Cells = {}
     for column in sorted(column for column in {*upper, *lower} if column > label):
         low, high = upper.get(column), lower.get(column)
-        text = _size(low, high, starts, ends)
-        cell = high or low
+        text, cell = _size(low, high, starts, ends), high or low
         if text is None or cell is None:
             return {}
         sizes[column] = cell._replace(value=text, text=text, number_format="General")
     return sizes
-
-
-def _starts_and_ends(upper: Cell, lower: Cell) -> bool:
-    starts, ends = _limit(upper), _limit(lower)
-    return starts is not None and ends is not None and starts.kind in _STARTS and ends.kind in _ENDS
 
 
 def _size(low: Cell | None, high: Cell | None, starts: _Limit, ends: _Limit) -> str | None:
@@ -105,16 +94,10 @@ def _size(low: Cell | None, high: Cell | None, starts: _Limit, ends: _Limit) -> 
 
 def _figure(cell: Cell | None) -> str | None:
     """The figure as written, '' where the limit is open (nothing, a dash, a nought); None for anything else."""
-    if cell is None or _is_open(cell.text.strip()):
+    if cell is None or is_no_limit(cell.text.strip()):
         return ""
     if isinstance(cell.value, Decimal):
         return f"{cell.value:f}" if cell.value else ""
     if not isinstance(cell.value, str) or not (number_readings(cell.text) or find_mass_units(cell.text)):
         return None
     return cell.text.strip() if any(map(str.isdigit, cell.text)) and cell.text.strip() != "0" else ""
-
-
-def _is_open(text: str) -> bool:
-    """'and up', 'no limit' and a dash."""
-    behind = phrases("bracket").whole(text) in _STARTS and not any(map(str.isdigit, text))
-    return behind or not any(map(str.isalnum, text)) or phrases("open_end").whole(text) is not None

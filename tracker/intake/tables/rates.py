@@ -74,9 +74,9 @@ def _lists_each_once(part: View, row: int, label: int, rated: Sequence[int]) -> 
 
 def _rates(cells: Sequence[Cell]) -> bool:
     """Figures, and words without any ('on request') where there is no rate."""
-    worded = [cell for cell in cells if not _is_figure(cell)]
+    worded = [cell for cell in cells if not _is_rate(cell)]
     return len(worded) < len(cells) and not any(any(map(str.isdigit, cell.text)) for cell in worded)
 
 
-def _is_figure(cell: Cell) -> bool:
+def _is_rate(cell: Cell) -> bool:
     return looks_priced(cell) or bool(number_readings(cell.text))

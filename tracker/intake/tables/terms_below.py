@@ -9,6 +9,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from tracker.intake.grid import Cell
+from tracker.intake.tables.figures import is_figure
 from tracker.intake.tables.table import HeadedColumn, Table
 from tracker.intake.tables.view import View
 from tracker.intake.values.role_words import header_roles
@@ -38,7 +39,7 @@ def _with_lines(column: HeadedColumn, said: dict[int, list[Cell]]) -> HeadedColu
 def _rows(table: Table, view: View) -> Iterator[tuple[Cell, dict[int, Cell]]]:
     """Labels of terms, and the words beside them, each under figures of the table's last rows; other rows are passed,
     and the first empty one ends them."""
-    priced = {at for row in table.rows for at, cell in view.rows.get(row.index, {}).items() if _is_figure(cell)}
+    priced = {at for row in table.rows for at, cell in view.rows.get(row.index, {}).items() if is_figure(cell)}
     row = table.last_row + 1
     while row in view.rows:
         first, *rest = sorted(view.rows[row])
@@ -48,10 +49,6 @@ def _rows(table: Table, view: View) -> Iterator[tuple[Cell, dict[int, Cell]]]:
         if in_words and len(values) >= _FEWEST and values.keys() <= priced and first not in priced and _is_term(label):
             yield label, values
         row += 1
-
-
-def _is_figure(cell: Cell) -> bool:
-    return not isinstance(cell.value, str)
 
 
 def _is_term(label: Cell) -> bool:

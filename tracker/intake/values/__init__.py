@@ -24,8 +24,8 @@ heads        header, role_words, roles, column_legend
 whose        company, legal_forms, form_fields, addresses
 notes        statements, note_signs, clauses, denials, unless, legends, board_words, board_ahead, boards_meant,
              boards_excepted, boards_named, lines_meant, lettered_lines, lines_apart, of_all_and_some, board_behind,
-             ways, list_boards, totals, line_defaults, open_headings, list_age, old_prices, no_offers, others_prices,
-             change_logs, withdrawn, offered_instead, price_sentences, units_of_parts, price_changes, price_rises,
-             reductions, discounts
+             ways, list_boards, totals, topics, line_defaults, open_headings, list_age, old_prices, no_offers,
+             others_prices, change_logs, withdrawn, offered_instead, price_sentences, units_of_parts, price_changes,
+             price_rises, reductions, discounts
 prose        price_within, priced_prose
 """

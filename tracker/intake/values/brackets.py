@@ -130,6 +130,12 @@ def is_open_figure(text: str) -> bool:
     return _OPEN_FIGURE.fullmatch(text) is not None
 
 
+def is_no_limit(text: str) -> bool:
+    """'And up', 'no limit' and a dash say that there is no such limit."""
+    behind = phrases("bracket").whole(text) in ("from", "above") and not any(map(str.isdigit, text))
+    return behind or not any(map(str.isalnum, text)) or phrases("open_end").whole(text) is not None
+
+
 def is_bare_order_size(text: str) -> bool:
     """'< 5', '5 - 20' or '40,000 and over': an order size whose unit stands elsewhere, or nowhere."""
     if find_mass_units(text) or is_open_figure(text):

@@ -41,8 +41,6 @@ class CurrencyReading:
         return self.codes[0] if len(self.codes) == 1 else None
 
 
-_OF_A_HUNDRED = ("per", "pour")
-"""'10 per cent under 20,000 lb', 'cinq pour cent', 'pour cent livres': no hundredth of a dollar."""
 _COATINGS = frozenset({"c1s", "c2s", "c0s"})
 
 
@@ -58,9 +56,15 @@ class _Currencies(Phrases[tuple[str, bool]]):
         if match is not None and found[place][0] == "ft" and place and found[place - 1][0] == "sq":
             # The forint of Hungary is written like a foot.
             return None
-        if match is not None and found[place][0] == "cent" and place and found[place - 1][0] in _OF_A_HUNDRED:
+        if match is not None and _ends_per_cent(found, place):
             return None
         return None if match is not None and _behind_letters(found, place) else match
+
+
+def _ends_per_cent(found: Sequence[Token], place: int) -> bool:
+    """The 'cent' of '10 per cent' and 'cinq pour cent' is no hundredth of a dollar."""
+    shares = phrases("percent").among(found) if found[place][0] == "cent" else []
+    return any(share.first < place < share.after for share in shares)
 
 
 def _behind_letters(found: Sequence[Token], place: int) -> bool:

@@ -3,6 +3,7 @@
 import re
 
 from tracker.intake.values.delivery import delivery_text
+from tracker.intake.words.lists import pattern
 from tracker.intake.words.phrases import Found
 
 _FORMS_IN_SMALL_LETTERS = frozenset({"gmbh", "plc", "mbh", "ltée", "eg"})
@@ -33,11 +34,14 @@ def written_as_form(head: str, match: Found[str]) -> bool:
 _NUMBERED = re.compile(r"[-–/]?\d|[-–/]\w*\d|-op\b")
 
 
+_JOINED = re.compile(rf"[\s&+.,]*{pattern('range', 'and')}?[\s&.]*")
+
+
 def end_of_form(head: str, ends: list[Found[str]]) -> int:
     """The end of the first legal form, or of forms that follow each other ('GmbH & Co. KG'), with its full stop."""
     end = ends[0].end
     for match in ends[1:]:
-        if not re.fullmatch(r"[\s&+.,]*(?:und|and|et)?[\s&.]*", head[end : match.start]):
+        if not _JOINED.fullmatch(head[end : match.start]):
             break
         end = match.end
     return end + 1 if head[end : end + 1] == "." else end

@@ -22,6 +22,7 @@ from tracker.intake.values.price_changes import ChangesPrice
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.sheetsize import find_sheet_sizes
 from tracker.intake.values.statements import SaysMinimum, statements
+from tracker.intake.values.topics import OF_TERMS, topic_of
 from tracker.intake.values.validity import Validity
 from tracker.intake.words.lists import pattern, phrases
 from tracker.intake.words.phrases import Found
@@ -159,12 +160,8 @@ def _of_excepted(others: str, behind: str) -> str:
     """What is said of the lines that an exception names: 'Lead time on all lines is 4 weeks, except line 5, which is
     made once a quarter: 8 weeks'. It is on the same subject; '' where nothing is said of them."""
     said = behind.strip(" ,.;)").rpartition(":")[2].strip()
-    topics = [match for section in _TOPICS for match in phrases(section).find(others)]
-    subject = min(topics, key=lambda match: match.start, default=None)
-    return f"{others[subject.start : subject.end]} {said}" if subject is not None and said else said
-
-
-_TOPICS = ("lead_topic", "minimum", "charges")
+    subject = topic_of(others, *OF_TERMS)
+    return f"{subject} {said}" if subject and said else said
 
 
 def _of_all(before: str, word: str) -> bool:

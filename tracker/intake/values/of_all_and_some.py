@@ -12,11 +12,11 @@ from tracker.intake.values.clauses import clauses
 from tracker.intake.values.lead import lead_text
 from tracker.intake.values.lines_meant import lines_named
 from tracker.intake.values.statements import statements
+from tracker.intake.values.topics import OF_TERMS, topic_of
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import tokens_of
 
 _STOPS = " :,;.–-()"
-_TOPICS = ("lead_topic", "minimum", "charges")
 
 
 def of_all_and_some(text: str) -> tuple[str, ...]:
@@ -36,7 +36,7 @@ def _parts(pieces: list[str], named: list[tuple[str, str] | None]) -> Iterator[s
     """The pieces, of which those behind named lines go on with them until one speaks of all prices."""
     topic, going_on = "", ""
     for piece, lines in zip(pieces, named, strict=True):
-        topic = _topic(piece) or topic
+        topic = topic_of(piece, *OF_TERMS) or topic
         if lines is not None:
             if going_on:
                 yield going_on
@@ -69,7 +69,13 @@ def _named(piece: str) -> tuple[str, str] | None:
     if found is not None:
         return piece[found[0] : found[1]], f"{_ahead(piece, found[0])} {piece[found[1] :].strip(_STOPS)}".strip(_STOPS)
     head, colon, rest = piece.partition(":")
-    if not colon or not boards_named(head).some or boards_named(rest).some or _topic(head) or not states(rest):
+    if (
+        not colon
+        or not boards_named(head).some
+        or boards_named(rest).some
+        or topic_of(head, *OF_TERMS)
+        or not states(rest)
+    ):
         return None
     return head.strip(), rest.strip(_STOPS)
 
@@ -104,13 +110,6 @@ def _before_lines(clause: str) -> Iterator[str]:
             yield from _before_lines(behind)
             return
     yield clause
-
-
-def _topic(piece: str) -> str:
-    """The words that tell what a figure is of: the 'Minimum order' of 'Minimum order 10,000 lb'."""
-    found = [match for section in _TOPICS for match in phrases(section).find(piece)]
-    first = min(found, key=lambda match: match.start, default=None)
-    return piece[first.start : first.end] if first is not None else ""
 
 
 def _speaks_of_all(piece: str) -> bool:

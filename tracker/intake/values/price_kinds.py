@@ -9,8 +9,6 @@ from tracker.intake.words.lists import phrases
 
 _KINDS = frozenset({Role.LIST_PRICE, Role.NET_PRICE, Role.PREVIOUS_PRICE})
 _PLAINLY = 0.9
-
-
 _LONGEST = 30
 _FIGURE = re.compile(r"\d")
 

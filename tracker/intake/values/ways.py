@@ -11,6 +11,7 @@ from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.lead import lead_text
 from tracker.intake.values.lead_unread import counts_time
 from tracker.intake.values.masses import find_masses
+from tracker.intake.values.topics import topic_of
 from tracker.intake.words.lists import pattern, phrases
 from tracker.intake.words.phrases import Found, outside, tokens_of
 
@@ -94,7 +95,7 @@ def _parts(text: str, heard: frozenset[str]) -> Iterator[TermOfWay]:
         for piece in _pieces(clause, heard):
             named = any(match.value in heard for match in _named(piece))
             ways = (ways_named(piece) & heard) or (frozenset() if named else leader)
-            own = _topic(piece)
+            own = topic_of(piece, *_TOPICS)
             topic = own or topic
             said = _without(piece, ways)
             if ways and not own and _is_of(topic, said):
@@ -140,13 +141,6 @@ def _told_apart(text: str, joint: re.Match[str], heard: frozenset[str]) -> bool:
         ways_named(side) & heard and any(map(str.isdigit, side))
         for side in (text[: joint.start()], text[joint.end() :])
     )
-
-
-def _topic(piece: str) -> str:
-    """The words that tell what its figures are of."""
-    found = [match for section in _TOPICS for match in phrases(section).find(piece)]
-    first = min(found, key=lambda match: match.start, default=None)
-    return piece[first.start : first.end] if first is not None else ""
 
 
 def _kinds(said: str) -> frozenset[str]:
