@@ -93,12 +93,3 @@ def test_an_export_calls_prices_conditions_and_order_sizes_scales():
     small, large = lines([head, *rows]).values()
     assert [line.offer.price for line in (small, large)] == [Decimal("1142.50"), Decimal("1098.00")]
     assert (small.offer.below_kg, large.offer.from_kg) == (5000, 5000)
-
-
-def test_charges_that_a_delivered_price_bears_are_seen_among_texts_too():
-    """In a CSV file all figures are texts: the energy in the delivered price was charged once more."""
-    head = ["Board", "µm", "g/m²", "FOB mill EUR/t", "Energy EUR/t", "Freight EUR/t", "Delivered EUR/t"]
-    for row in ([1000, 20, 50, 1070], ["1000", "20", "50", "1070"]):
-        mill, delivered = lines([head, ["GC1", 400, 250, *row]]).values()
-        assert {str(charge.price) for charge in mill.offer.charges} == {"20", "50"}
-        assert delivered.offer.charges == ()

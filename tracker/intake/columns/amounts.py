@@ -8,6 +8,7 @@ from itertools import product
 from tracker.intake.columns.column import Column
 from tracker.intake.columns.headed_figures import by_words
 from tracker.intake.grid import Cell
+from tracker.intake.tables.figures import figures_by_row
 from tracker.intake.tables.heads import PRICE_ROLES
 from tracker.intake.values.roles import Role
 
@@ -84,4 +85,4 @@ def _alike(values: Iterable[Decimal]) -> bool:
 
 
 def _figures(cells: Sequence[Cell]) -> dict[int, Decimal]:
-    return {cell.row: cell.value for cell in cells if isinstance(cell.value, Decimal) and cell.value}
+    return {row: figure for row, figure in figures_by_row(cells).items() if figure}

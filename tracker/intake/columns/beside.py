@@ -11,6 +11,7 @@ from tracker.intake.columns.headed_figures import by_words, mostly_priced, names
 from tracker.intake.columns.order_sizes import order_size
 from tracker.intake.columns.unnamed import close_by_row
 from tracker.intake.grid import Cell
+from tracker.intake.tables.figures import figures_by_row
 from tracker.intake.tables.heads import PRICE_ROLES, is_bare_number
 from tracker.intake.values.header import without_unit
 from tracker.intake.values.loads import LOADS
@@ -66,7 +67,7 @@ def weighs_the_lot(column: Column, columns: list[Column], samples: Mapping[int, 
         apart = priced and not any(close_by_row(figures, samples[other.index], 1) for other in priced)
         return replace(column, role=Role.STOCK) if apart and (net or mass_units(column.said[-1].text)) else column
     if column.role is Role.WEIGHT and any(other.role is Role.WEIGHT and _on_area(other) for other in columns):
-        heaviest = max(_by_row(samples[column.index]).values(), default=Decimal(0))
+        heaviest = max(figures_by_row(samples[column.index]).values(), default=Decimal(0))
         # Pounds may be those of a basis weight, kilograms are of no board.
         lots = heaviest > _HEAVIEST or (not column.weight_units and set(column.mass_units) == {MassUnit.KG})
         return replace(column, role=Role.STOCK) if not _on_area(column) and lots else column
@@ -121,9 +122,9 @@ def small_beside_a_price(column: Column, columns: list[Column], samples: Mapping
         return column
     # 'Loyalty €/t' and 'Early pay $/cwt' may as well be taken off.
     role = Role.DISCOUNT if phrases("discount_conditions").find(words) else Role.CHARGE
-    own, units = _by_row(samples[column.index]), {basis.bases for basis in column.bases}
+    own, units = figures_by_row(samples[column.index]), {basis.bases for basis in column.bases}
     for other in columns:
-        prices = _by_row(samples[other.index]) if other is not column and other.role in PRICE_ROLES else {}
+        prices = figures_by_row(samples[other.index]) if other is not column and other.role in PRICE_ROLES else {}
         rows = own.keys() & prices.keys()
         alike = {one.words for one in column.currencies} == {one.words for one in other.currencies}
         if rows and alike and units == {basis.bases for basis in other.bases} and _small(own, prices, rows):
@@ -168,7 +169,9 @@ def no_charge_as_high(column: Column, columns: list[Column], samples: Mapping[in
     if not names_a_charge(column):
         alike = [other for other in others if not _per_something_else(column, other)]
         prices = [other for other in alike if other.role in (Role.PRICE, None)]
-        high = any(_as_high(_by_row(samples[column.index]), _by_row(samples[other.index])) for other in prices)
+        high = any(
+            _as_high(figures_by_row(samples[column.index]), figures_by_row(samples[other.index])) for other in prices
+        )
     else:
         called = [other for other in others if other.role in PRICE_ROLES]
         prices = [other for other in called or others if other.role in (*PRICE_ROLES, None)]
@@ -190,7 +193,7 @@ def _of_its_height(column: Column, price: Column, samples: Mapping[int, Sequence
         return False
     if column.role is Role.FREIGHT and others and not any(bases & _TONS for bases in others):
         return False
-    own, prices = _by_row(samples[column.index]), _by_row(samples[price.index])
+    own, prices = figures_by_row(samples[column.index]), figures_by_row(samples[price.index])
     high = all(own[row] >= _LEAST_SHARE * prices[row] for row in own.keys() & prices.keys())
     return high and close_by_row(samples[column.index], samples[price.index], 1)
 
@@ -198,10 +201,6 @@ def _of_its_height(column: Column, price: Column, samples: Mapping[int, Sequence
 _TONS = frozenset({Basis.SHORT_TON, Basis.TONNE})
 _LEAST_SHARE = Decimal("0.8")
 """Of a board's price; no freight to an island is as dear. Common practice, no source."""
-
-
-def _by_row(cells: Sequence[Cell]) -> dict[int, Decimal]:
-    return {cell.row: cell.value for cell in cells if isinstance(cell.value, Decimal)}
 
 
 def _as_high(charges: Mapping[int, Decimal], prices: Mapping[int, Decimal]) -> bool:

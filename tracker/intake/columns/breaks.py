@@ -8,6 +8,7 @@ from itertools import pairwise
 from tracker.intake.columns.cells import mass_of
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.grid import Cell
+from tracker.intake.tables.figures import is_figure, sure_figure
 from tracker.intake.tables.heads import PRICE_ROLES
 from tracker.intake.tables.table import Headings, Table
 from tracker.intake.values.brackets import bracket_text
@@ -74,7 +75,7 @@ def _by_board(table: Table, told_by: list[int]) -> Iterable[list[int]]:
 def _are_breaks(table: Table, rows: list[int], least: Column, price: Column) -> bool:
     """The larger the order, the lower the price, in every step."""
     sizes = [size for cell in _cells(table, rows, least) if (size := _size(cell, least)) is not None]
-    prices = [cell.value for cell in _cells(table, rows, price) if isinstance(cell.value, Decimal)]
+    prices = [figure for cell in _cells(table, rows, price) if (figure := sure_figure(cell)) is not None]
     if len(sizes) != len(rows) or len(prices) != len(rows):
         return False
     steps = sorted(zip(sizes, prices, strict=True))
@@ -110,4 +111,4 @@ _PLAINLY = 0.8
 
 def counts_this_order(cell: Cell, column: Column, columns: Columns) -> bool:
     """'Qty (sheets)' before what the line comes to counts what was asked for, and bounds no order size."""
-    return isinstance(cell.value, Decimal) and not column.mass_units and columns.first(Role.TOTAL) is not None
+    return is_figure(cell) and not column.mass_units and columns.first(Role.TOTAL) is not None

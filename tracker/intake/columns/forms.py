@@ -7,6 +7,7 @@ from decimal import Decimal
 from tracker.intake.columns.column import Column, PriceColumn, basis_in_head
 from tracker.intake.columns.order_sizes import without_unit
 from tracker.intake.grid import Cell
+from tracker.intake.tables.figures import figures_by_row
 from tracker.intake.tables.table import Words
 from tracker.intake.values.header import Header
 from tracker.intake.values.loads import LOADS
@@ -69,7 +70,7 @@ def _all_priced(columns: list[Column], forms: Mapping[int, str], samples: Mappin
 
 
 def _near_by_row(prices: Sequence[Sequence[Cell]]) -> bool:
-    by_row = [{cell.row: cell.value for cell in cells if isinstance(cell.value, Decimal)} for cells in prices]
+    by_row = list(map(figures_by_row, prices))
     rows = [[figures[row] for figures in by_row] for row in set.intersection(*(set(figures) for figures in by_row))]
     return bool(rows) and all(0 < max(row) <= _NEAR * min(row) for row in rows)
 

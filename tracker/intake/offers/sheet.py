@@ -3,12 +3,12 @@
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
-from decimal import Decimal
 from functools import cached_property
 from itertools import pairwise
 
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.grid import Cell
+from tracker.intake.tables.figures import sure_figure
 from tracker.intake.tables.heads import head_text
 from tracker.intake.tables.table import SheetTables, Table, Words
 from tracker.intake.values.roles import Role
@@ -39,7 +39,7 @@ class ReadTable:
 
 
 def _counts(cells: Sequence[Cell]) -> bool:
-    values = [cell.value for cell in cells if isinstance(cell.value, Decimal)]
+    values = [figure for cell in cells if (figure := sure_figure(cell)) is not None]
     steps = {after - before for before, after in pairwise(values)}
     return len(values) == len(cells) and len(steps) == 1 and steps.pop() > 0
 

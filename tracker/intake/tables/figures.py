@@ -1,11 +1,12 @@
 """Whether a cell holds a bare number, and which: in a CSV file, and in many a workbook, numbers are kept as text."""
 
+from collections.abc import Iterable
 from decimal import Decimal
 
 from tracker.intake.grid import Cell
 from tracker.intake.values.numbers import number_readings
 
-__all__ = ["figure_of", "is_figure", "sure_figure"]
+__all__ = ["figure_of", "figures_by_row", "is_figure", "sure_figure"]
 
 
 def is_figure(cell: Cell) -> bool:
@@ -22,6 +23,11 @@ def sure_figure(cell: Cell) -> Decimal | None:
     """The number that a cell holds; None where it is none or a text that may be two."""
     numbers = _numbers(cell)
     return numbers[0] if len(numbers) == 1 else None
+
+
+def figures_by_row(cells: Iterable[Cell]) -> dict[int, Decimal]:
+    """The certain numbers of a column's cells."""
+    return {cell.row: figure for cell in cells if (figure := sure_figure(cell)) is not None}
 
 
 def _numbers(cell: Cell) -> list[Decimal]:
