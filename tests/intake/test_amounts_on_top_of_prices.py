@@ -66,3 +66,11 @@ def test_by_area_the_prices_of_one_board_are_compared():
     assert premium == {"D3": "accepted", "E3": "question", "D4": "accepted", "E4": "question"}
     thick = states([["USD/MSF"], ["Board", "10 pt", "60 pt"], ["CRB", 18, 105], ["URB", 14, 90]])
     assert set(thick.values()) == {"accepted"}
+
+
+def test_a_premium_beside_the_rolls_is_no_price_that_makes_them_a_count():
+    beside = states([["USD/ST"], [*US, "Rolls", "C2S premium"], [*SBS, 1195, 95], [*CRB, 874, 95]])
+    assert beside["D3"] == beside["D4"] == "accepted"
+    assert "accepted" not in {beside.get("E3"), beside.get("E4")}
+    counted = states([["USD/ST"], [*US, "Price", "Rolls"], [*SBS, 1195, 95], [*CRB, 874, 95]])
+    assert counted == {"D3": "accepted", "D4": "accepted"}

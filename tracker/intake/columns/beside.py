@@ -13,7 +13,7 @@ from tracker.intake.columns.unnamed import close_by_row
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import figures_by_row
 from tracker.intake.tables.heads import PRICE_ROLES, is_bare_number
-from tracker.intake.values.header import without_unit
+from tracker.intake.values.header import Header, without_unit
 from tracker.intake.values.loads import LOADS
 from tracker.intake.values.masses import Mass, mass_text, mass_units
 from tracker.intake.values.roles import ON_TOP, Role
@@ -42,14 +42,19 @@ def weighed(column: Column, columns: list[Column]) -> Column:
 
 
 def beside_prices(column: Column, columns: list[Column]) -> Column:
-    """Beside a column that is plainly the price, 'Amount' is what the line comes to and 'Rolls' counts them."""
+    """Beside a column that is plainly the price, 'Amount' is what the line comes to and 'Rolls' counts them; beside a
+    'C2S premium' they are prices."""
     if column.role is not Role.PRICE or len(column.said) != 1 or column.currencies:
         return column
     text = column.said[0].text
     role = Role.TOTAL if phrases("line_amounts").whole(text) else Role.PACKING if phrases("forms").whole(text) else None
     others = [other for other in columns if other is not column and other.role in PRICE_ROLES]
-    plain = any(any(by_words(head) or head.currency for head in other.said) for other in others)
+    plain = any(any(_calls_a_price(head) for head in other.said) for other in others)
     return replace(column, role=role) if role is not None and plain else column
+
+
+def _calls_a_price(head: Header) -> bool:
+    return head.currency is not None or (by_words(head) and head.role not in ON_TOP)
 
 
 def weighs_the_lot(column: Column, columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> Column:
