@@ -105,6 +105,23 @@ def test_currency_comes_from_the_cell_and_the_format(tmp_path):
     assert codes == ["[$SEK] #,##0.00", "[$€] #,##0.00", '0.0" pt"', '0.0" pt"', "[$USD] 0.00", "General"]
 
 
+def test_a_currency_left_to_the_place_is_the_sign_that_the_cell_shows(tmp_path):
+    styles = (
+        '<number:currency-style style:name="N1"><number:currency-symbol/>'
+        '<number:number number:decimal-places="2" number:grouping="true"/></number:currency-style>'
+        '<style:style style:name="a" style:data-style-name="N1"/>'
+    )
+    cells = (
+        typed("currency", "value", "-1061.2", 'table:style-name="a"', words="-$1,061.20"),
+        typed("currency", "value", "61.2", 'table:style-name="a"', words="kr 61.20"),
+        typed("currency", "value", "61.2", 'office:currency="EUR" table:style-name="a"', words="$61.20"),
+        typed("currency", "value", "61.2", 'table:style-name="a"', words="61.20"),
+    )
+    grid = grid_of(tmp_path, row(*cells), styles=styles)
+    codes = [grid.cells[0, column].number_format for column in range(4)]
+    assert codes == ["[$$]#,##0.00", "[$kr]#,##0.00", "[$EUR]#,##0.00", "[$]#,##0.00"]
+
+
 def test_a_percentage_is_told_by_its_cell_where_no_style_shows_it(tmp_path):
     grid = grid_of(tmp_path, row(typed("percentage", "value", "0.025"), typed("float", "value", "0.025")))
     assert [grid.cells[0, column].number_format for column in range(2)] == ["0%", "General"]
@@ -142,6 +159,21 @@ def test_faults(tmp_path):
         None,
     ]
     assert grid.cells[0, 1].text == "=[.A1]*2"
+
+
+def test_a_formula_that_came_to_nothing_is_an_empty_cell(tmp_path):
+    may_be_empty = 'table:formula="of:=IF([.D6]=&quot;&quot;;&quot;&quot;;[.D6]*1.05)"'
+    cells = (
+        f"<table:table-cell {may_be_empty}><text:p/></table:table-cell>",
+        f'<table:table-cell {may_be_empty} office:value-type="string"/>',
+        f"<table:table-cell {may_be_empty}/>",
+        formula(""),
+    )
+    grid = grid_of(tmp_path, row(*cells))
+    assert {column: cell.fault for (_, column), cell in grid.cells.items()} == {
+        2: CellFault.FORMULA_WITHOUT_VALUE,
+        3: CellFault.FORMULA_WITHOUT_VALUE,
+    }
 
 
 def test_repeats_are_written_out_where_they_hold_something_only(tmp_path):

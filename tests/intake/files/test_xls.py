@@ -86,6 +86,19 @@ def test_error_and_blank_formula_results(tmp_path):
     assert grid.cells[2, 0].fault is CellFault.FORMULA_WITHOUT_VALUE
 
 
+def test_an_empty_text_is_an_empty_cell_whether_written_or_calculated(tmp_path):
+    """LibreOffice writes empty texts where a sheet came from another format; xlwt does so when told to."""
+    book = xlwt.Workbook()
+    for name in ("Cover", "Offer"):
+        sheet = book.add_sheet(name)
+        sheet.row(0).insert_cell(0, xlwt.Cell.StrCell(0, 0, 17, book.add_str("")))
+        sheet.write(1, 0, xlwt.Formula('IF(D1="","",D1*1.05)'))
+        sheet.write(1, 1, xlwt.Formula("D1*1.05"))
+        sheet.write(2, 0, "Board")
+    cells = [{place: cell.fault for place, cell in grid.cells.items()} for grid in saved(tmp_path, book)]
+    assert cells == [{(1, 1): CellFault.FORMULA_WITHOUT_VALUE, (2, 0): None}] * 2
+
+
 def test_a_workbook_under_a_password(tmp_path):
     """A FILEPASS record ([MS-XLS] 2.4.117) after the first BOF is how an encrypted .xls begins."""
     book = xlwt.Workbook()

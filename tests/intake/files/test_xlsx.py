@@ -136,6 +136,19 @@ class TestFaults:
         found = value_of(tmp_path, '<c r="A1"><f t="shared" si="0"/></c>')
         assert found.fault is CellFault.FORMULA_WITHOUT_VALUE
 
+    @pytest.mark.parametrize(
+        ("cell", "is_empty"),
+        [
+            ('<c r="A1" t="str"><f>IF(D6=&quot;&quot;,&quot;&quot;,D6*1.05)</f><v></v></c>', True),
+            ('<c r="A1" t="str"><f t="shared" si="0"/><v></v></c>', True),
+            ('<c r="A1"><f>IF(D6=&quot;&quot;,&quot;&quot;,D6*1.05)</f></c>', False),
+            ('<c r="A1"><f>IF(D6=&quot;&quot;,&quot;&quot;,D6*1.05)</f><v></v></c>', False),
+        ],
+    )
+    def test_a_formula_that_came_to_nothing_is_an_empty_cell(self, tmp_path, cell, is_empty):
+        grid = only_grid(tmp_path, rows=f'<row r="1">{cell}</row>')
+        assert ((0, 0) not in grid.cells) is is_empty
+
     def test_formula_with_its_value_is_the_value(self, tmp_path):
         assert value_of(tmp_path, '<c r="A1"><f>1+1</f><v>2</v></c>').value == Decimal(2)
 

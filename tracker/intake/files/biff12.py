@@ -63,6 +63,10 @@ class Take:
         count = self.whole(4)
         return "" if count == 0xFFFFFFFF else self._bytes(2 * count).decode("utf-16-le", "replace")
 
+    def rest(self) -> bytes:
+        """What was not taken yet."""
+        return self._body[self._at :]
+
     def _bytes(self, count: int) -> bytes:
         taken = self._body[self._at : self._at + count]
         if len(taken) < count:

@@ -70,6 +70,12 @@ def formula_without_value(formula: str) -> Special:
     return Special(None, "=" + (formula or "…"), CellFault.FORMULA_WITHOUT_VALUE)
 
 
+def calculates_to_nothing(formula: str) -> bool:
+    """Whether an empty text can be what a formula comes to, as of =IF(D6="","",D6*1.05) beside an empty D6; '' for one
+    whose text another cell holds. D5-E5 with an empty text was never calculated."""
+    return not formula or '""' in formula
+
+
 def written_date(value: date | datetime) -> Special:
     """A date that the file writes out instead of counting days."""
     if isinstance(value, datetime) and value.hour == value.minute == value.second == value.microsecond == 0:

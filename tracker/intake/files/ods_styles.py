@@ -93,6 +93,10 @@ class OdsStyles:
             known = self._ready[name, currency, percentage] = self._resolved(name, currency, percentage)
         return known
 
+    def leaves_currency_open(self, name: str) -> bool:
+        """Whether numbers of a cell style are money whose sign is that of the place where the file was saved."""
+        return "[$]" in self._code_of(name)
+
     def is_struck(self, name: str) -> bool:
         return self._struck(name)
 

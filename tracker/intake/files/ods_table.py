@@ -12,6 +12,7 @@ from tracker.intake.files.cells import (
     Stored,
     Style,
     TooManyCells,
+    calculates_to_nothing,
     error_cell,
     formula_without_value,
     is_blank,
@@ -29,6 +30,7 @@ _NOT_CELLS = frozenset(
 )
 """Elements whose insides may hold texts and tables that are no part of the sheet."""
 _DURATION = re.compile(r"(-?)P(?:(\d+)D)?T?(?:(\d+)H)?(?:(\d+)M)?(?:(\d+)(?:[.,]\d+)?S)?")
+_NO_SIGN = re.compile(r"[\d\s.,'’()+\-−]")
 _ERRORS = re.compile(r"#(?:N/A|NAME\?|REF!|VALUE!|DIV/0!|NUM!|NULL!)|Err:\d{3}")
 
 
@@ -118,6 +120,11 @@ class _CellText:
         elif element == "span" and self._spans:
             self._spans.pop()
 
+    @property
+    def is_written(self) -> bool:
+        """Whether the cell shows anything, be it an empty line."""
+        return self._paragraphs > 0
+
     def characters(self, text: str) -> None:
         if not self._in_paragraph:
             return
@@ -193,7 +200,7 @@ class _Table:
         if not is_blank(stored):
             if self._column + repeat - 1 > LAST_COLUMN:
                 raise ValueError("cells lie outside the sheet")
-            style = self._style(attributes)
+            style = self._style(attributes, text)
             self._cells.extend((column, style, stored) for column in range(self._column, self._column + repeat))
             if text.comment:
                 self._comments[self._row, self._column] = clean("".join(text.comment))
@@ -211,13 +218,20 @@ class _Table:
             self._hidden,
         )
 
-    def _style(self, attributes: Attributes) -> Style:
+    def _style(self, attributes: Attributes, text: _CellText) -> Style:
         name = attributes.get("table:style-name") or self._row_style or self._column_style()
-        percentage = attributes.get("office:value-type") == "percentage"
-        return self._styles.style(name, attributes.get("office:currency", ""), percentage)
+        kind, currency = attributes.get("office:value-type"), attributes.get("office:currency", "")
+        if kind == "currency" and not currency and self._styles.leaves_currency_open(name):
+            currency = _shown_currency(text)
+        return self._styles.style(name, currency, kind == "percentage")
 
     def _column_style(self) -> str:
         return next((style for first, last, style, _ in self._columns if first <= self._column <= last), "")
+
+
+def _shown_currency(text: _CellText) -> str:
+    """The sign of '$61.20' as a cell shows it; LibreOffice leaves the sign of its own place out of the format."""
+    return _NO_SIGN.sub("", visible_text(text))
 
 
 def _is_unseen(attributes: Attributes) -> bool:
@@ -240,7 +254,8 @@ def _stored(attributes: Attributes, text: _CellText) -> Stored | None:
     value = _value(kind, attributes, text)
     if formula is not None:
         if is_blank(value):
-            return formula_without_value(clean(formula.partition("=")[2]))
+            is_nothing = (kind == "string" or text.is_written) and calculates_to_nothing(formula)
+            return None if is_nothing else formula_without_value(clean(formula.partition("=")[2]))
         if isinstance(value, str) and _ERRORS.fullmatch(value.strip()):
             return error_cell(value.strip())
     return value

@@ -16,6 +16,7 @@ from tracker.intake.files.cells import (
 )
 from tracker.intake.files.number_formats import built_in
 from tracker.intake.files.sniff import Wrong
+from tracker.intake.files.xls_formulas import never_calculated
 from tracker.intake.grid import Grid, MergedRange
 
 
@@ -30,7 +31,7 @@ def read_xls(content: bytes) -> tuple[Grid, ...]:
             raise Wrong("is protected by a password", "save a copy without the password and import that") from error
         raise
     styles = _styles(book)
-    return tuple(_grid(book, number, styles) for number in range(book.nsheets))
+    return tuple(_grid(book, content, number, styles) for number in range(book.nsheets))
 
 
 def _styles(book: Any) -> list[Style]:
@@ -43,10 +44,11 @@ def _styles(book: Any) -> list[Style]:
     return styles
 
 
-def _grid(book: Any, number: int, styles: list[Style]) -> Grid:
+def _grid(book: Any, content: bytes, number: int, styles: list[Style]) -> Grid:
     sheet = book.sheet_by_index(number)
     builder = RowBuilder()
     strikes = _StruckRuns(book, sheet)
+    uncalculated = never_calculated(book, content, number)
     for row in range(sheet.nrows):
         forms, kinds, values = sheet._cell_xf_indexes[row], sheet.row_types(row), sheet.row_values(row)
         builder.add(
@@ -54,7 +56,7 @@ def _grid(book: Any, number: int, styles: list[Style]) -> Grid:
             [
                 (column, styles[form] if form < len(styles) else GENERAL, strikes.applied(row, column, stored))
                 for column, (form, kind, value) in enumerate(zip(forms, kinds, values, strict=True))
-                if (stored := _stored(kind, value)) is not None
+                if (stored := _stored(kind, value, (row, column) in uncalculated)) is not None
             ],
         )
     comments = {place: clean(note.text) for place, note in sheet.cell_note_map.items() if note.text}
@@ -74,14 +76,15 @@ def _grid(book: Any, number: int, styles: list[Style]) -> Grid:
     )
 
 
-def _stored(kind: int, value: Any) -> Stored | None:
-    """One cell as xlrd gives it. Only a formula can leave an empty text in a cell of its own."""
+def _stored(kind: int, value: Any, is_uncalculated: bool) -> Stored | None:
     import xlrd
 
+    if is_uncalculated:
+        return formula_without_value("")
     if kind in (xlrd.XL_CELL_NUMBER, xlrd.XL_CELL_DATE):
         return float(value)
     if kind == xlrd.XL_CELL_TEXT:
-        return clean(value) if value else formula_without_value("")
+        return clean(value) or None
     if kind == xlrd.XL_CELL_BOOLEAN:
         return bool(value)
     if kind == xlrd.XL_CELL_ERROR:

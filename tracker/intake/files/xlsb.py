@@ -27,6 +27,8 @@ from tracker.intake.grid import Grid, MergedRange
 _ROW, _BLANK, _RK, _ERROR, _BOOL, _REAL, _TEXT, _SHARED = 0, 1, 2, 3, 4, 5, 6, 7
 _FORMULA_TEXT, _FORMULA_REAL, _FORMULA_BOOL, _FORMULA_ERROR, _RICH = 8, 9, 10, 11, 62
 _STRING_ITEM, _FONT, _FORMAT, _XF, _COLUMNS, _BOOK, _SHEET = 19, 43, 44, 47, 60, 153, 156
+_EMPTY_TEXT = b"\x17\x00\x00"
+"""A token of [MS-XLSB] 2.5.97.89 that stands for "": a formula that holds it can come to nothing."""
 _MERGED, _BEGIN_CELL_XFS, _END_CELL_XFS, _COMMENT, _COMMENT_TEXT = 176, 617, 618, 635, 637
 
 _ERRORS = {
@@ -196,7 +198,9 @@ class _Sheet:
         if kind == _RICH:
             return _rich_text(take, self._book.fonts)
         text = clean(take.text())
-        return formula_without_value("") if kind == _FORMULA_TEXT and not text.strip() else text
+        if kind == _FORMULA_TEXT and not text.strip():
+            return None if _EMPTY_TEXT in take.rest() else formula_without_value("")
+        return text
 
 
 def _rk(packed: int) -> float:

@@ -5,7 +5,15 @@ from dataclasses import dataclass, field
 from datetime import datetime
 
 from tracker.intake.files.cell_values import clean, unescaped
-from tracker.intake.files.cells import GENERAL, Stored, Style, error_cell, formula_without_value, written_date
+from tracker.intake.files.cells import (
+    GENERAL,
+    Stored,
+    Style,
+    calculates_to_nothing,
+    error_cell,
+    formula_without_value,
+    written_date,
+)
 
 
 @dataclass(slots=True)
@@ -27,14 +35,14 @@ def stored_value(
 ) -> Stored | None:
     """One cell's content from its type, its `v` and `f` texts and its inline string; None for an empty cell.
 
-    `formula` is None where the cell has none. A formula whose result is missing or an empty text was never
-    calculated, as far as the file can tell. ValueError for a shared string that is not a number.
+    `formula` is None where the cell has none. A formula whose result is missing was never calculated, and so was one
+    whose result is an empty text that it cannot come to. ValueError for a shared string that is not a number.
     """
     if kind == "e":
         return error_cell(raw or "#VALUE!")
     value = _plain_value(kind, raw, inline, context)
     if formula is not None and (value is None or (isinstance(value, str) and not value.strip())):
-        return formula_without_value(clean(formula))
+        return None if kind == "str" and calculates_to_nothing(formula) else formula_without_value(clean(formula))
     return value
 
 
