@@ -288,8 +288,8 @@ def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) 
             # 'Disc. class' over 'A' and 'B' takes nothing off.
             return None
         if best in MEASURES and not any(any(map(str.isdigit, cell.text)) for cell in cells):
-            # 'GR-IV' over 'X' weighs nothing.
-            return None
+            # 'GR-IV' over 'X' weighs nothing, and 'Basis' over 'A' and 'C' is what those stand for.
+            return Role.BASIS if phrases("unit_words").whole(column.text) else None
         if best in _NAMED_BY_WORDS and fits[best] == 0 and (best is Role.VENDOR or mostly_priced(cells)):
             return None
     return best

@@ -9,6 +9,7 @@ from tracker.intake.tables.headless import says_price
 from tracker.intake.tables.item_marks import is_item_mark
 from tracker.intake.values.brackets import bracket_text
 from tracker.intake.values.caliper import find_calipers
+from tracker.intake.values.company import company_name
 from tracker.intake.values.grade import coated_count, find_grade
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import Role
@@ -52,6 +53,8 @@ def role_by_cells(column: Column, cells: Sequence[Cell]) -> Role | None:
         return Role.CALIPER
     if _share(texts, _only_weight) >= _ENOUGH:
         return Role.WEIGHT
+    if _share(texts, _is_firm) >= _ENOUGH:
+        return Role.VENDOR
     if fit(Role.GRADE, column, texts) >= _ENOUGH / 2:
         return Role.PRODUCT
     if all(phrases("basis").whole(cell.text) in ("roll", "sheet") for cell in texts):
@@ -90,6 +93,11 @@ def _only_caliper(cell: Cell) -> bool:
 
 def _only_weight(cell: Cell) -> bool:
     return len(cell.text) <= 24 and bool(find_weights(cell.text)) and not _names_grade(cell)
+
+
+def _is_firm(cell: Cell) -> bool:
+    """'Larkfell Board Inc.', and nothing beside it."""
+    return company_name(cell.text) == cell.text.strip()
 
 
 def _names_coating(cell: Cell) -> bool:

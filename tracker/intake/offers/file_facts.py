@@ -37,13 +37,15 @@ from tracker.trade.quantities import MassUnit, WeightUnit
 class FileFacts:
     """Facts that hold for every sheet of a file; None or empty where the file does not settle them.
 
-    `lone_t`: which ton a 't' is, where that is not told by the units of the file being metric.
+    `lone_t`: which ton a 't' is, where that is not told by the units of the file being metric. `tons_differ`: it says
+    in one place that a ton is this, and in another that it is that.
     """
 
     decimal_sign: str | None = None
     date_order: DateOrder | None = None
     ton: MassUnit | None = None
     lone_t: MassUnit | None = None
+    tons_differ: bool = False
     units: Units = field(default_factory=Units)
     weight_unit: WeightUnit | None = None
     ream: Ream | None = None
@@ -108,9 +110,15 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     return facts
 
 
-def facts_for(read: ReadTable, facts: FileFacts) -> FileFacts:
-    """The file's facts as they hold for one table: a metric table has metric units, whatever another one is in."""
+def facts_for(read: ReadTable, facts: FileFacts, tons: Iterable[frozenset[MassUnit]]) -> FileFacts:
+    """The file's facts as they hold for one table: a metric table has metric units, whatever another one is in, and
+    'On this page a ton is 2,000 lb' holds there, whatever another page says. `tons`: those defined around the table,
+    from the nearest words on."""
     facts = replace(facts, grades_in_rows=_grades_in_rows(read, facts))
+    nearest = next(filter(None, tons), frozenset[MassUnit]())
+    if facts.tons_differ and len(nearest) == 1:
+        (ton,) = nearest
+        return replace(facts, ton=ton, lone_t=ton)
     if facts.units.metric_file or facts.ton is not None:
         return facts
     own = units_of(read)
@@ -151,7 +159,8 @@ def _settle_ton(facts: FileFacts, said: Iterable[Statement], answers: Answers) -
     """
     defined = {statement.ton for statement in said if isinstance(statement, SaysTon)}
     if defined:
-        facts.ton = facts.lone_t = defined.pop() if len(defined) == 1 else None
+        facts.tons_differ = len(defined) > 1
+        facts.ton = facts.lone_t = None if facts.tons_differ else defined.pop()
     elif facts.units.metric_throughout:
         facts.ton = facts.lone_t = MassUnit.TONNE
     else:

@@ -61,6 +61,7 @@ from tracker.intake.tables.table import Headings, Words
 from tracker.intake.values.discounts import DiscountTaken
 from tracker.intake.values.price_kinds import tells_price_kind
 from tracker.intake.values.roles import MEASURES, Role
+from tracker.intake.values.statements import SaysTon
 from tracker.trade.offer import NoteCode, PassedOver
 
 _Surroundings = tuple[Headings | None, tuple[Words, ...], frozenset[str], frozenset[Words]]
@@ -82,7 +83,9 @@ class TableReader:
         self, read: ReadTable, levels: tuple[Level, ...], claimed: Claimed, facts: FileFacts, vendor: Said[str] | None,
         doubts: Doubts, titles: Sequence[Words] = (),
     ) -> None:  # fmt: skip
-        self._read, self._levels, self._claimed, self._facts = read, levels, claimed, facts_for(read, facts)
+        self._read, self._levels, self._claimed = read, levels, claimed
+        tons = (frozenset(said.value.ton for said in level.all_of(SaysTon)) for level in levels if not level.foreign)
+        self._facts = facts_for(read, facts, tons)
         self._vendor, self._doubts, self._titles = vendor, doubts, titles
         self._in_force = HeadingsInForce()
         self._scopes: dict[_Surroundings, Scope | str] = {}

@@ -56,13 +56,14 @@ def sign_by_size(cells: Iterable[Cell]) -> str | None:
 
 
 def marks_disagree(texts: Iterable[str]) -> bool:
-    """'1.298' above '1,286': whichever sign is the decimal sign, one of them is a thousand times the other."""
-    left_open = [
-        amounts
-        for text in texts
-        if (said := price_text(text)) is not None and not said.rest and len(amounts := said.amounts) > 1
-    ]
-    return bool(left_open) and not any(_all_near(left_open, sign) for sign in ".,")
+    """'1.298' above '1,286': whichever sign is the decimal sign, one of them is a thousand times the other. '1.298 €/t'
+    above '1,286 €/kg' is as it should be."""
+    left_open: dict[object, list[tuple[NumberReading, ...]]] = {}
+    for text in texts:
+        said = price_text(text)
+        if said is not None and not said.rest and len(said.amounts) > 1:
+            left_open.setdefault(said.basis and said.basis.bases, []).append(said.amounts)
+    return any(not any(_all_near(amounts, sign) for sign in ".,") for amounts in left_open.values())
 
 
 def _all_near(left_open: Iterable[tuple[NumberReading, ...]], sign: str) -> bool:

@@ -57,6 +57,15 @@ def letterhead(sheet: ReadSheet) -> Said[str] | None:
     return Said(name, at(first), first.text) if name is not None else None
 
 
+def letterhead_of_file(sheets: Sequence[ReadSheet]) -> Said[str] | None:
+    """The firm that the first sheet begins with, or, behind an index or a cover, the one firm that its offers do."""
+    if not sheets:
+        return None
+    offering = (sheet for sheet in sheets if any(not read.passed_over for read in sheet.tables))
+    later = (name for sheet in offering if (name := letterhead(sheet)) is not None)
+    return letterhead(sheets[0]) or _only({fold(name.value): name for name in later})
+
+
 _CLOSE = 4
 """Rows below a name in which its telephone stands in a letterhead."""
 

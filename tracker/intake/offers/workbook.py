@@ -29,7 +29,7 @@ from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.offers.subjects import board_level, sheet_level
 from tracker.intake.offers.twins import disagreeing_rows, joined_bases, paired_bases, without_repeats
 from tracker.intake.offers.unheaded import unheaded_drafts
-from tracker.intake.offers.vendor import letterhead, may_name_another, short_texts, vendor_among, vendor_of_list
+from tracker.intake.offers.vendor import letterhead_of_file, may_name_another, short_texts, vendor_among, vendor_of_list
 from tracker.intake.tables.find import find_tables
 from tracker.intake.tables.keys import with_keyed_heads
 from tracker.intake.tables.mail import without_earlier_message
@@ -234,7 +234,7 @@ def _offers(sheet: ReadSheet) -> bool:
 
 def _file_vendor(sheets: Sequence[ReadSheet], answers: Answers) -> Said[str] | None:
     texts = [words for sheet in sheets for words in sheet.found.texts]
-    named = vendor_among(texts) or vendor_of_list(texts) or (letterhead(sheets[0]) if sheets else None)
+    named = vendor_among(texts) or vendor_of_list(texts) or letterhead_of_file(sheets)
     if named is not None:
         return named
     answered = answers.settled.get("vendor")

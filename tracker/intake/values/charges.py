@@ -10,6 +10,7 @@ from tracker.intake.values.basis import BasisReading
 from tracker.intake.values.boards_meant import boards_meant
 from tracker.intake.values.charge_names import ChargeKind, charges_named, label_of, whole_name
 from tracker.intake.values.charge_parts import PARTS, ClauseParts
+from tracker.intake.values.charges_of_any_name import charge_of_any_name
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.costs_told import tells_costs
 from tracker.intake.values.currency import CurrencyReading, find_currencies
@@ -18,6 +19,7 @@ from tracker.intake.values.grade import find_grade
 from tracker.intake.values.masses import find_masses
 from tracker.intake.values.money import find_price_unit, price_text
 from tracker.intake.values.numbers import NumberReading, number_readings
+from tracker.intake.values.price_within import prices_within
 from tracker.intake.values.relieved_charges import NoCharge, no_charges
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import pattern, phrases
@@ -78,7 +80,7 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     applies and whose amount is not given, or not understood, has no amounts: the cost with it is not known.
     """
     told = (clause for clause in clauses(text) if not tells_costs(clause))
-    found = (one for clause in told for one in _in_clause(_without_added(clause)))
+    found = (one for clause in told for one in (*_in_clause(_without_added(clause)), _of_any_name(clause)))
     free = [said for said in no_charges(text) if not said.grades and said.delivered is None]
     left = (relieved(charge, free) for charge in found if charge is not None)
     return tuple(charge for charge in left if charge is not None)
@@ -88,6 +90,11 @@ def _in_clause(clause: str) -> Iterator[ChargeWords | None]:
     for part in ClauseParts.of(clause).charged:
         found = _in_part(part) or _without_amount(part)
         yield replace(found, amounts=()) if found is not None and _may_be_included(part, clause) else found
+
+
+def _of_any_name(clause: str) -> ChargeWords | None:
+    name, said = charge_of_any_name(clause) or ("", None)
+    return ChargeWords(ChargeKind.OTHER, name, said.amounts, said.currency, said.basis) if said is not None else None
 
 
 def _may_be_included(part: str, clause: str) -> bool:
@@ -235,7 +242,14 @@ def _in_part(part: str) -> ChargeWords | None:
         return ChargeWords(kind, label, readings, percent=True) if readings else ChargeWords(kind, label)
     if percents:
         return ChargeWords(kind, label)
-    return _money(part, named, ChargeWords(kind, label))
+    return _money(part, named, ChargeWords(kind, label)) or _not_understood(part, ChargeWords(kind, label))
+
+
+def _not_understood(part: str, charge: ChargeWords) -> ChargeWords | None:
+    """'Packing $12/ST on all rolls' is charged, whatever it is that we do not know of it; a freight may be that of
+    prices without it alone, and without one nobody takes a cost to be delivered."""
+    priced = charge.kind is not ChargeKind.FREIGHT and next(prices_within(part), None) is not None
+    return charge if priced else None
 
 
 def _is_of_some_board(part: str) -> bool:

@@ -7,7 +7,7 @@ from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, words
 
 # A line that goes on in small letters or with a figure, or whose last one ends in a comma or colon, is one with it.
-_CLAUSE = re.compile(r"[.;!](?:\s|$)|(?<![,:])\s*\n\s*(?![a-zà-ÿ\d(\s])|\s[–—|]\s")
+_CLAUSE = re.compile(r"[.;!](?:\s|$)|(?<![,:])\s*\n\s*(?![a-zà-ÿ\d(\s])|\s[–—|·•]\s")
 
 
 _NO_DECIMALS = re.compile(r"(\d)[.,:]\s?[-–—]{1,2}(?=\s|/|$)(?!\s*\d)")
@@ -15,7 +15,7 @@ _NO_DECIMALS = re.compile(r"(\d)[.,:]\s?[-–—]{1,2}(?=\s|/|$)(?!\s*\d)")
 
 
 def clauses(text: str) -> list[str]:
-    """The sentences and part sentences of a note, parted at full stops, semicolons, line breaks and spaced dashes."""
+    """The sentences and part sentences of a note, parted at full stops, semicolons, line breaks, dashes and dots."""
     text = _NO_DECIMALS.sub(r"\1", text)
     pieces, start = [], 0
     for match in _CLAUSE.finditer(text):

@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 from itertools import pairwise
 
+from tracker.intake.values.money import price_unit
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, words
 from tracker.intake.words.phrases import Found, Phrases, tokens_of
@@ -40,7 +41,14 @@ _CAPITALS_ONLY = frozenset({"for", "fas", "fot", "dat", "cip", "fab", "lab"})
 def _terms_in(text: str) -> list[Found[str]]:
     folded = fold(text)
     found = _terms().among(tokens(folded))
-    return [one for one in found if folded[one.start : one.end] not in _CAPITALS_ONLY or _stands_out(text, one)]
+    volumes = phrases("delivered_volumes").find(text)
+    return [
+        one
+        for one in found
+        if (folded[one.start : one.end] not in _CAPITALS_ONLY or _stands_out(text, one))
+        # 'Volumes livrés en 2025' tells how much was bought.
+        and not any(volume.start <= one.start and one.end <= volume.end for volume in volumes)
+    ]
 
 
 def _stands_out(text: str, term: Found[str]) -> bool:
@@ -59,12 +67,24 @@ def find_delivery(text: str) -> Delivery | None:
         return Delivery(alone == "delivered", text.strip())
     found = _terms_in(text)
     if not found:
+        beside = _beside_unit(text)
+        if beside is not None:
+            return beside
         return _by_place(text) or _from_own_place(text) or _labelled(text) or _included_to_place(text)
     said = {_meaning(text, one) for one in found} - {"port"}
     pieces = " … ".join(text[one.start : one.end] for one in found)
     if len(said) != 1:
         return Delivery(None, pieces)
     return Delivery(said == {"delivered"}, pieces)
+
+
+def _beside_unit(text: str) -> Delivery | None:
+    """'€/t départ': a word that says it by itself, beside no more than what prices are per."""
+    for one in phrases("delivery_alone").find(text):
+        unit = price_unit(f"{text[: one.start]} {text[one.end :]}".strip(" ,()–-"))
+        if unit is not None and unit.basis is not None:
+            return Delivery(one.value == "delivered", text[one.start : one.end])
+    return None
 
 
 def _meaning(text: str, term: Found[str]) -> str:

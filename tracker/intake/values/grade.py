@@ -11,6 +11,7 @@ from functools import cache, lru_cache
 from tracker.intake.values.lead import in_figures
 from tracker.intake.values.open_grades import GRADES, by_coating, contradicted
 from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.likeness import nearest_word
 from tracker.intake.words.lists import phrases, words
 from tracker.intake.words.phrases import Phrases, Token
 
@@ -55,8 +56,18 @@ def find_grade(text: str) -> GradeReading | None:
     """What a product name, heading, sheet name or header says of grade and coating; None where it says neither.
 
     'Unbleached kraft' without coated or uncoated gives a reading with no grade: the words are known, the grade is not.
+    'Solid bleeched sulfate' is read as it is meant, where it names no grade as it stands.
     """
     found = _spelt_out(tokens(fold(text)))
+    reading = _read(text, found)
+    if reading is not None and reading.grades:
+        return reading
+    mended = [(nearest_word(word, "grades") or word, start, end) for word, start, end in found]
+    meant = _read(text, mended) if mended != found else None
+    return meant if meant is not None and meant.grade is not None else reading
+
+
+def _read(text: str, found: list[Token]) -> GradeReading | None:
     sides, coated = _coating(text, found)
     named, unsettled, pieces = _named(text, found)
     if named and sides is None and coated is not False:
@@ -109,10 +120,12 @@ def _named(text: str, found: list[Token]) -> tuple[list[str], list[str], list[st
 
 
 def _without_loose_names(named: list[str], pieces: list[str]) -> list[str]:
-    """'GT2 Chromokarton' is what its code says: some words name one grade only where no other is said."""
+    """'GT2 Chromokarton' is what its code says: some words name one grade only where no other is said; and 'carton gris
+    GD2' is grey on its back."""
     loose = {phrases("loose_grade_names").whole(piece) for piece in pieces} - {None}
     firm = [grade for grade in named if grade not in loose]
-    return firm or named
+    grey = any(phrases("grey_names").whole(piece) for piece in pieces)
+    return [grade for grade in firm if grade != "URB"] if grey and set(firm) == {"URB", "CRB"} else firm or named
 
 
 def _stands_as_code(text: str, found: list[Token], place: int) -> bool:

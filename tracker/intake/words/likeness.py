@@ -39,6 +39,23 @@ def near_miss(word: str, section: str) -> tuple[str, ...]:
     return _long_phrases(section)[best[0]] if best is not None and best[0][0] == folded[0] else ()
 
 
+@lru_cache(maxsize=8192)
+def nearest_word(word: str, section: str) -> str | None:
+    """The one long word of a section's phrases that a long word misses by a letter; None for a word of theirs, and
+    where none or several are as near. `word` is folded."""
+    known = _long_words(section)
+    if len(word) < _LONG - 1 or not word.isalpha() or word in known:
+        return None
+    near = process.extract(word, known, scorer=OSA.distance, score_cutoff=1, limit=2)
+    return near[0][0] if len(near) == 1 and near[0][0][0] == word[0] else None
+
+
+@cache
+def _long_words(section: str) -> tuple[str, ...]:
+    found = {token for phrase in meanings_of_phrases(section) for token in phrase if token.isalpha()}
+    return tuple(sorted(token for token in found if len(token) >= _LONG - 1))
+
+
 @cache
 def _long_phrases(section: str) -> dict[str, tuple[str, ...]]:
     return {

@@ -1,0 +1,177 @@
+"""What careful buyers read without a second thought, in invented sheets; each beside its opposite."""
+
+import pytest
+
+from tests.intake.sheets import book, grid, lines, read
+from tracker.intake.read import read_workbook
+from tracker.intake.values.charges import find_charges
+from tracker.intake.values.delivery import find_delivery
+from tracker.intake.values.grade import find_grade
+from tracker.intake.values.statements import statements
+from tracker.intake.values.validity import Validity
+from tracker.trade.basis import Basis
+from tracker.trade.offer import Answers
+
+US, METRIC = ["Board", "pt", "lb/MSF"], ["Sorte", "g/m²", "µm"]
+
+
+def of_book(*grids):
+    return {
+        (line.offer.source.sheet, line.offer.source.cell): line for line in read_workbook(book(*grids), Answers()).lines
+    }
+
+
+class TestUnitsByCode:
+    HEADS = (*US, "Price", "Basis")
+
+    def test_a_column_of_codes_that_a_key_explains_says_what_prices_are_per(self):
+        rows = [self.HEADS, ["SBS C1S", 14, 60, 1228, "A"], ["CUK", 18, 74, 54.8, "B"]]
+        key = [["Basis codes"], ["A", "US dollars per short ton"], ["B", "US dollars per cwt (100 lb)"]]
+        found = of_book(grid(rows, "Prices"), grid(key, "Key"))
+        assert [line.offer.basis for line in found.values()] == [Basis.SHORT_TON, Basis.CWT]
+
+    def test_a_code_that_nothing_explains_is_asked_about(self):
+        found = lines([["US dollars"], self.HEADS, ["SBS C1S", 14, 60, 1228, "A"], ["CUK", 18, 74, 54.8, "B"]])
+        assert {str(line.state) for line in found.values()} == {"question"}
+
+    def test_a_basis_with_figures_is_a_weight(self):
+        found = lines([["USD/ST"], ["Board", "pt", "Basis", "Price"], ["SBS C1S", 14, 60, 1228]])
+        assert found["D3"].offer.basis is Basis.SHORT_TON
+
+
+class TestTonsOfPages:
+    US_PAGE = (["On this page a ton is 2,000 lb. US dollars."], [*US, "Price/ton"], ["SBS C2S", 12, 54, 1262])
+    PAGE = (["On this page a ton is 1,000 kg. US dollars."], [*METRIC, "Price/ton"], ["SBS C2S", 260, 305, 1412])
+    NEITHER = (["US dollars."], [*METRIC, "Price/ton"], ["SBS C2S", 260, 305, 1412])
+
+    def test_each_page_has_its_own(self):
+        found = of_book(grid(self.US_PAGE, "Home"), grid(self.PAGE, "Abroad"), grid(self.NEITHER, "Other"))
+        assert [line.offer.basis for line in found.values()] == [Basis.SHORT_TON, Basis.TONNE, None]
+
+    def test_one_definition_holds_for_the_whole_file(self):
+        found = of_book(grid(self.PAGE, "Abroad"), grid(self.NEITHER, "Other"))
+        assert {line.offer.basis for line in found.values()} == {Basis.TONNE}
+
+
+@pytest.mark.parametrize(
+    ("text", "grade"),
+    [
+        ("Solid bleeched sulfate C1S", "SBS"),
+        ("Coated unbleeched kraft", "CUK"),
+        ("Faltschachtelkarten", "FBB"),
+        ("Carton gris-blanc (GD2)", "CRB"),
+        ("Graukarton GD2", "CRB"),
+        ("cartón gris GT2", "CRB"),
+        ("carton gris", "URB"),
+        ("gråkartong", "URB"),
+    ],
+)
+def test_grades_misspelt_and_grey_on_the_back(text, grade):
+    assert find_grade(text).grade == grade
+
+
+@pytest.mark.parametrize(
+    "text", ["Graukarton SBS", "carton gris GC1", "solid unbleeched kraft", "Solid blended sulfate"]
+)
+def test_words_that_contradict_each_other_or_are_others_name_no_grade(text):
+    reading = find_grade(text)
+    assert reading is None or reading.grade is None
+
+
+class TestChargesOfAnyName:
+    @pytest.mark.parametrize(
+        "note",
+        [
+            "Edge guards: US$1.15 per cwt, added on the invoice.",
+            "Kantenschutz: 12 €/t kommen auf alle Preise",
+            "Cornières : 12 €/t facturées en sus",
+            "Cantoneras: 12 €/t se añaden en factura",
+            "Kantskydd: 120 SEK/ton läggs på fakturan",
+        ],
+    )
+    def test_what_is_invoiced_beside_all_prices_is_charged(self, note):
+        assert [bool(charge.amounts) for charge in find_charges(note)] == [True]
+
+    @pytest.mark.parametrize(
+        "note",
+        [
+            "PE coating: US$120 per ton, added on the invoice.",
+            "Rush orders: US$50 per ton, added on the invoice.",
+            "SBS: US$1.15 per cwt, added on the invoice.",
+            "Edge guards: see our web site, added on the invoice.",
+        ],
+    )
+    def test_what_few_boards_or_orders_bear_is_not(self, note):
+        assert not find_charges(note)
+
+    def test_a_charge_with_words_that_nobody_knows_is_open_and_not_dropped(self):
+        (charge,) = find_charges("Packing $12/ST on everything but the grey stuff")
+        assert not charge.amounts
+        assert [bool(one.amounts) for one in find_charges("Packing charge $12/ST")] == [True]
+
+
+@pytest.mark.parametrize(
+    "text", ["Volumes livrés en 2025 : 3 480 t", "Volume delivered in 2025: 3,480 t", "Levererad volym 2025: 3 480 t"]
+)
+def test_what_was_bought_is_no_term_of_delivery(text):
+    assert find_delivery(text) is None
+    assert find_delivery("Prix livrés").delivered
+    assert find_delivery("Prices delivered").delivered
+
+
+def test_departure_beside_a_unit_is_a_term_and_beside_a_day_a_date():
+    assert find_delivery("€/t départ").delivered is False
+    assert find_delivery("Départ lundi") is None
+    assert find_delivery("€/t départ lundi") is None
+
+
+def test_middle_dots_part_what_a_line_says():
+    (said,) = (one for one in statements("Valid to 30 April 2027 · Ships 6 to 8 weeks") if isinstance(one, Validity))
+    assert said.words == "Valid to 30 April 2027"
+
+
+class TestSignsOfUnits:
+    BOARDS = ("GC1 240 g/m² 0,38 mm", "GC2 275 g/m² 0,45 mm", "CUK 330 g/m² 0,44 mm")
+
+    def test_prices_in_two_units_lie_far_apart(self):
+        rows = [["Sorte", "Preis"], *zip(self.BOARDS, ["1.142,50 €/t", "1.230 €/t", "1,155 €/kg"], strict=True)]
+        assert {f"{line.offer.price:f}" for line in lines(rows).values()} == {"1142.50", "1230", "1.155"}
+
+    def test_prices_in_one_unit_do_not(self):
+        rows = [["Sorte", "Preis"], *zip(self.BOARDS, ["1.142,50 €/t", "1.230 €/t", "1,155 €/t"], strict=True)]
+        assert "question" in {str(line.state) for line in lines(rows).values()}
+
+
+class TestVendors:
+    def test_the_firm_that_the_offers_begin_with_behind_an_index(self):
+        index = [["Índice de materias primas"], ["Mes", "Índice"], ["sep-26", 118.4]]
+        offer = [["Cartonajes Riofrondo"], ["€/t"], [*METRIC, "Precio"], ["GC1", 250, 405, 1266]]
+        other = [["Papelera Altamina"], ["€/t"], [*METRIC, "Precio"], ["GC1", 250, 405, 1255]]
+        found = of_book(grid(index, "Índice"), grid(offer, "Oferta"))
+        assert {line.offer.vendor for line in found.values()} == {"Cartonajes Riofrondo"}
+        found = of_book(grid(index, "Índice"), grid(offer, "Oferta"), grid(other, "Otra"))
+        assert found["Otra", "D4"].offer.vendor != "Cartonajes Riofrondo"
+
+    def test_a_column_of_firms_says_who_offers_whatever_it_is_called(self):
+        rows = [
+            ["House", "Goods", "Ask"],
+            ["Larkfell Board Inc.", "SBS C1S 18 pt 75 lb/MSF", "$1,145/ST"],
+            ["Ostrander Chip Co.", "URB 30 pt 108 lb/MSF", "$687/ST"],
+        ]
+        assert {cell: line.offer.vendor for cell, line in lines(rows).items()} == {
+            "C2": "Larkfell Board Inc.",
+            "C3": "Ostrander Chip Co.",
+        }
+
+
+def test_how_far_two_vendors_are_apart_is_no_offer():
+    rows = [
+        ["€/t"],
+        [*METRIC, "Prix"],
+        ["GC1", 250, 400, 1268],
+        ["GD2", 300, 390, 797],
+        [],
+        ["Ecart moyen A/B", None, None, -46],
+    ]
+    assert set(lines(rows)) == {"D3", "D4"}
+    assert read(rows).lines
