@@ -26,7 +26,7 @@ def test_an_amount_under_any_name_is_charged(note):
 
 @pytest.mark.parametrize(
     "note",
-    ["A contribution of 2 % is added to the prices", "A contribution of 12 EUR per tonne is added to all prices"],
+    ["A contribution of 2 % is added to the prices", "A contribution of 12 or 14 EUR per tonne is added to all prices"],
 )
 def test_what_can_t_be_read_leaves_the_sum_open(note):
     line = offer(note)

@@ -4,6 +4,7 @@ import pytest
 
 from tests.intake.sheets import book, grid, lines, read
 from tracker.intake.read import read_workbook
+from tracker.intake.values.added_on_top import added_on_top
 from tracker.intake.values.charges import find_charges
 from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.grade import find_grade
@@ -90,7 +91,7 @@ class TestChargesOfAnyName:
         ],
     )
     def test_what_is_invoiced_beside_all_prices_is_charged(self, note):
-        assert [bool(charge.amounts) for charge in find_charges(note)] == [True]
+        assert [bool(charge.amounts) for charge in added_on_top(note)] == [True]
 
     @pytest.mark.parametrize(
         "note",
@@ -102,7 +103,7 @@ class TestChargesOfAnyName:
         ],
     )
     def test_what_few_boards_or_orders_bear_is_not(self, note):
-        assert not find_charges(note)
+        assert not any(charge.amounts for charge in added_on_top(note))
 
     def test_a_charge_with_words_that_nobody_knows_is_open_and_not_dropped(self):
         (charge,) = find_charges("Packing $12/ST on everything but the grey stuff")

@@ -18,8 +18,8 @@ orders       masses, ordinals, brackets, brackets_in_kg, worded_brackets, counte
              loads_priced, orders_priced, small_orders, minimum, usual_orders
 time         dates, validity, validity_cell, open_validity, held_apart, lead, lead_sentences, lead_by_itself,
              lead_remarked, lead_unread
-freight      delivery, freight_of_prices, charges, charge_names, charge_parts, charges_of_any_name, charges_apart,
-             told_with_price, relieved_charges, costs_told, added_on_top
+freight      delivery, freight_of_prices, charges, charge_names, charge_parts, charges_apart, told_with_price,
+             relieved_charges, costs_told, added_on_top
 heads        header, role_words, roles, column_legend
 whose        company, legal_forms, form_fields, addresses
 notes        statements, note_signs, clauses, denials, unless, legends, board_words, board_ahead, boards_meant,

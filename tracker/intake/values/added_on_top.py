@@ -1,8 +1,9 @@
 """Amounts that a note adds to the prices under a name that is no known charge: 'An eco-fee of 12 USD per short ton is
-added to all prices'. A cost without them would look whole."""
+added to all prices', 'Edge guards: US$1.15 per cwt, added on the invoice'. A cost without them would look whole."""
 
 from collections.abc import Iterator
 
+from tracker.intake.values.boards_meant import boards_meant
 from tracker.intake.values.charge_names import ChargeKind, charges_named
 from tracker.intake.values.charges import ChargeWords
 from tracker.intake.values.clauses import clauses
@@ -16,6 +17,7 @@ _LONGEST = 60
 _TAKEN_OFF = ("reductions", "not_charge")
 _OTHERS = ("small_orders", "optional")
 """What is told of elsewhere, or is no part of what board costs."""
+_OF_SOME = ("invoiced_beside", "grades", "coating", "forms")
 
 
 def added_on_top(text: str) -> Iterator[ChargeWords]:
@@ -27,8 +29,8 @@ def added_on_top(text: str) -> Iterator[ChargeWords]:
 
 def _adds_to_prices(clause: str) -> bool:
     figure = any(map(str.isdigit, clause)) and (bool(find_currencies(clause)) or "%" in clause)
-    says_so = phrases("added_on_top").find(clause) and phrases("price_words").find(clause)
     verbs = phrases("added_on_top").find(clause)
+    says_so = (verbs and phrases("price_words").find(clause)) or _is_invoiced_beside(clause)
     if any(phrases(section).find(clause) for section in _TAKEN_OFF) or any(denied(clause, verb) for verb in verbs):
         return False
     taxed = any(match.value == "named" for match in phrases("tax").find(clause))
@@ -36,11 +38,22 @@ def _adds_to_prices(clause: str) -> bool:
     return figure and bool(says_so) and not known
 
 
+def _is_invoiced_beside(clause: str) -> bool:
+    """Something with an amount behind its name, which is not that of what few boards or orders bear: a coating, a rush
+    order, rolls."""
+    name, colon, rest = clause.partition(":")
+    said = any(match.value == "all" for match in phrases("invoiced_beside").find(rest))
+    of_some = any(phrases(section).find(name) for section in _OF_SOME) or bool(boards_meant(name).spans)
+    return bool(colon) and said and not of_some
+
+
 def _read(clause: str) -> ChargeWords:
-    label = " ".join(clause.split())[:_LONGEST].strip()
+    name = clause.partition(":")[0] if _is_invoiced_beside(clause) else clause
+    label = " ".join(name.split())[:_LONGEST].strip()
     amounts = {(start, end) for _, start, end, _ in prices_within(clause)}
     longest = max(amounts, key=lambda span: span[1] - span[0], default=None)
     price = plain_price(clause[longest[0] : longest[1]]) if longest is not None else None
-    if price is None or len(price.amounts) != 1 or "%" in clause:
+    # '12 or 14 EUR' is neither.
+    if price is None or len(price.amounts) != 1 or price.is_range or "%" in clause:
         return ChargeWords(ChargeKind.OTHER, label)
     return ChargeWords(ChargeKind.OTHER, label, price.amounts, price.currency, price.basis)

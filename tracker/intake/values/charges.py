@@ -10,7 +10,6 @@ from tracker.intake.values.basis import BasisReading
 from tracker.intake.values.boards_meant import boards_meant
 from tracker.intake.values.charge_names import ChargeKind, charges_named, label_of, whole_name
 from tracker.intake.values.charge_parts import PARTS, ClauseParts
-from tracker.intake.values.charges_of_any_name import charge_of_any_name
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.costs_told import tells_costs
 from tracker.intake.values.currency import CurrencyReading, find_currencies
@@ -80,7 +79,7 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     applies and whose amount is not given, or not understood, has no amounts: the cost with it is not known.
     """
     told = (clause for clause in clauses(text) if not tells_costs(clause))
-    found = (one for clause in told for one in (*_in_clause(_without_added(clause)), _of_any_name(clause)))
+    found = (one for clause in told for one in _in_clause(_without_added(clause)))
     free = [said for said in no_charges(text) if not said.grades and said.delivered is None]
     left = (relieved(charge, free) for charge in found if charge is not None)
     return tuple(charge for charge in left if charge is not None)
@@ -90,11 +89,6 @@ def _in_clause(clause: str) -> Iterator[ChargeWords | None]:
     for part in ClauseParts.of(clause).charged:
         found = _in_part(part) or _without_amount(part)
         yield replace(found, amounts=()) if found is not None and _may_be_included(part, clause) else found
-
-
-def _of_any_name(clause: str) -> ChargeWords | None:
-    name, said = charge_of_any_name(clause) or ("", None)
-    return ChargeWords(ChargeKind.OTHER, name, said.amounts, said.currency, said.basis) if said is not None else None
 
 
 def _may_be_included(part: str, clause: str) -> bool:
