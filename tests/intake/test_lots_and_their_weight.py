@@ -43,3 +43,26 @@ def test_capitals_with_accents_are_read_under_their_own_page(text):
 
 def test_the_page_of_an_old_mac_is_still_known():
     assert decoded("épaisseur;qualité;prix à la tonne".encode("mac_roman")) == "épaisseur;qualité;prix à la tonne"
+
+
+@pytest.mark.parametrize(
+    ("head", "price"),
+    [("Lbs", "$/cwt"), ("Weight", "$/cwt"), ("Gewicht", "EUR/kg"), ("Poids (kg)", "EUR/kg"), ("Peso", "EUR/kg"), ("Vikt", "EUR/kg")],
+)  # fmt: skip
+def test_figures_that_no_board_weighs_are_what_there_is_of_each_lot(head, price):
+    rows = [["Grade", "Caliper", head, price], ["SBS", "14 pt", 17300, 44.5], ["CUK", "18 pt", 39600, 43.2]]
+    found = lines([*rows, ["CRB", "20 pt", 950, 39]]).values()
+    assert [codes(line) & {"weight-implausible", "weight-estimated"} for line in found] == [{"weight-estimated"}] * 3
+
+
+def test_one_weight_too_high_among_weights_of_board_is_a_slip():
+    rows = [["Grade", "Pt", "Lbs", "$/cwt"], ["SBS", 14, 59, 44.5], ["CUK", 18, 7400, 43.2], ["CRB", 20, 80, 39]]
+    found = lines(rows)
+    assert "weight-implausible" in codes(found["D3"])
+    assert str(found["D2"].offer.grammage_from) == "quoted"
+
+
+def test_a_lone_weight_of_binders_board_is_its_own():
+    rows = [["Sorte", "Dicke mm", "Gewicht", "EUR/kg"], ["Graupappe", 2.5, 1580, 0.61], ["Graupappe", 3, 1900, 0.6]]
+    found = lines(rows).values()
+    assert [float(line.offer.grammage_gsm) for line in found] == [1580, 1900]

@@ -58,9 +58,11 @@ def _calls_a_price(head: Header) -> bool:
 
 
 def weighs_the_lot(column: Column, columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> Column:
-    """'kg' beside '€/kg' or 'Price', 'Weight lb' beside 'lb/MSF', 'Weight' over '14,220 lb': how much there is of it,
-    where its figures are no board's price or weight."""
+    """'kg' beside '€/kg' or 'Price', 'Weight lb' beside 'lb/MSF', 'Weight' over '14,220 lb', 'Lbs' over 18,400: how
+    much there is of it, where its figures are no board's price or weight."""
     if column.role is Role.WEIGHT and not column.weight_units and _weigh_lots(samples[column.index]):
+        return replace(column, role=Role.STOCK)
+    if column.role is Role.WEIGHT and not _on_area(column) and _mostly_of_no_board(column, samples[column.index]):
         return replace(column, role=Role.STOCK)
     if not column.mass_units or column.currencies or any(head.currency for head in column.said):
         return column
@@ -77,6 +79,20 @@ def weighs_the_lot(column: Column, columns: list[Column], samples: Mapping[int, 
         lots = heaviest > _HEAVIEST or (not column.weight_units and set(column.mass_units) == {MassUnit.KG})
         return replace(column, role=Role.STOCK) if not _on_area(column) and lots else column
     return column
+
+
+def _mostly_of_no_board(cells: Sequence[Cell]) -> bool:
+    """'Lbs' over 18,400 and 950; among weights of board one such figure is a slip, and asked about."""
+    figures = figures_by_row(cells).values()
+    return 2 * sum(figure > _HEAVIEST for figure in figures) > len(figures)
+
+
+def _mostly_of_no_board(column: Column, cells: Sequence[Cell]) -> bool:
+    """'Lbs' over 18,400 and 950; among weights of board one such figure is a slip, and asked about. A lone 'Gewicht' may
+    be in g/m², and binders' board of 3 mm weighs 2,000."""
+    heaviest = _HEAVIEST if column.mass_units else 3 * _HEAVIEST
+    figures = figures_by_row(cells).values()
+    return 2 * sum(figure > heaviest for figure in figures) > len(figures)
 
 
 def _is_net_mass(column: Column) -> bool:
