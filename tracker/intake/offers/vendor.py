@@ -3,6 +3,7 @@
 import re
 from collections.abc import Callable, Iterable, Iterator, Sequence
 
+from tracker.intake.offers.addressees import Addressees
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.sheet import ReadSheet
 from tracker.intake.tables.table import Words
@@ -38,7 +39,8 @@ def vendor_of_list(texts: Sequence[Words]) -> Said[str] | None:
 def letterhead(sheet: ReadSheet) -> Said[str] | None:
     """The firm that a sheet begins with, where no other text of the sheet names one; also beside a table's heads."""
     texts = [*sheet.found.texts, *(words for read in sheet.tables for words in read.table.titles)]
-    if any(company_name(words.text) is not None for words in texts):
+    addressees = Addressees(texts)
+    if any(company_name(words.text) is not None and not addressees.name(words) for words in texts):
         return None
     priced = {price.index for read in sheet.tables for price in read.columns.prices}
     cells = [words.cell for words in texts]
@@ -93,13 +95,13 @@ def short_texts(sheets: Iterable[ReadSheet]) -> Iterator[str]:
 def _names(texts: Iterable[Words], named: Callable[[str], str | None]) -> dict[str, Said[str]]:
     found: dict[str, Said[str]] = {}
     texts = list(texts)
-    labels = [words for words in texts if _leads_to_a_buyer(words.text)]
+    addressees = Addressees(texts)
     for words in texts:
         name = named(words.text)
         # 'Bedarf Kunde' is the head over what is asked for, and no dealer in supplies.
         if name is None or _is_of_a_buyer(name):
             continue
-        if not any(_addresses(label, words) for label in labels):
+        if not addressees.name(words):
             found.setdefault(fold(name), Said(name, at(words.cell), words.text))
     return found
 
@@ -108,19 +110,6 @@ def _is_of_a_buyer(name: str) -> bool:
     """'Bedarf Kunde'; a firm's legal form makes a name of 'Client Packaging Ltd.' all the same."""
     firm = any(match.value == "legal" for match in phrases("company").find(name))
     return bool(phrases("addressees").find(name)) and not firm
-
-
-def _addresses(label: Words, words: Words) -> bool:
-    """Whether a text stands below a label, or beside it."""
-    below = words.row == label.row + 1
-    beside = words.row == label.row and words.cell.column > label.cell.column
-    return label.sheet == words.sheet and (below or beside)
-
-
-def _leads_to_a_buyer(text: str) -> bool:
-    """'Bill to:', and 'Bill to: Ship to:' in two cells of one row: the names in the row below are the buyer's."""
-    labels = [label.strip() for label in text.split(":") if label.strip()]
-    return bool(labels) and all(phrases("addressees").whole(label) is not None for label in labels)
 
 
 def _only(names: dict[str, Said[str]]) -> Said[str] | None:

@@ -1,0 +1,89 @@
+"""Who is written to, and does not quote: the name behind 'To', and the one beside which its purchasing is addressed."""
+
+from collections.abc import Sequence
+
+from tracker.intake.tables.table import Words
+from tracker.intake.values.company import company_name
+from tracker.intake.words.lists import phrases
+
+
+class Addressees:
+    """The texts of a sheet that name who is written to."""
+
+    def __init__(self, texts: Sequence[Words]):
+        self._texts = texts
+        self._labels = [words for words in texts if _leads_to_a_buyer(words.text)]
+        inquires = any(phrases("requests_for_offers").find(words.text) for words in texts)
+        for_attention = (words for words in texts if _calls_attention(words.text, inquires=inquires))
+        self._named = [named for words in for_attention if (named := self._beside(words)) is not None]
+
+    def name(self, words: Words) -> bool:
+        """Whether a text that names a firm names one that is written to."""
+        behind = any(_addresses(label, words) for label in self._labels)
+        return behind or words in self._named or _is_written_to(words.text)
+
+    def _beside(self, attention: Words) -> Words | None:
+        """The firm named nearest above a line for somebody's attention, in the address that ends there, or right below
+        it; what a sheet begins with is who writes."""
+        column = [words for words in self._texts if words.cell.column == attention.cell.column]
+        lines = {words.row: words for words in column if words.sheet == attention.sheet}
+        row = attention.row - 1
+        while row in lines and row >= attention.row - _LONGEST_ADDRESS:
+            if company_name(lines[row].text) is not None:
+                return lines[row] if any(self._is_above(words, lines[row]) for words in self._texts) else None
+            row -= 1
+        return lines.get(attention.row + 1)
+
+    @staticmethod
+    def _is_above(words: Words, other: Words) -> bool:
+        return words.sheet == other.sheet and words.row < other.row
+
+
+_LONGEST_ADDRESS = 4
+"""Lines of an address above the one that calls for attention."""
+
+
+def _calls_attention(text: str, *, inquires: bool) -> bool:
+    """'z. H. Einkauf', 'Attn: Ms Doe', 'Service achats'. Who asks for offers may write to a vendor's sales desk."""
+    if phrases("selling_desks").find(text):
+        return False
+    if phrases("buying_desks").whole(text.strip()) is not None:
+        return True
+    calls = any(found.start == 0 and _is_short(text) for found in phrases("attention").find(text))
+    return calls and (not inquires or bool(phrases("buying_desks").find(text)))
+
+
+def _is_written_to(text: str) -> bool:
+    """'An Moosbrunner KG', 'Till Granforsa AB', and 'Moosbrunner KG, z. H. Einkauf' on one line."""
+    led = any(
+        found.start == 0 and company_name(text[found.end :].strip(" :")) is not None
+        for found in phrases("letters_to").find(text)
+    )
+    return led or any(found.start > 0 and _is_short(text[found.start :]) for found in phrases("attention").find(text))
+
+
+def _is_short(text: str) -> bool:
+    """'Attention of Ms Doe', and not 'Attention: new prices from 1 July on, please see below'."""
+    return len(text.strip().splitlines()[0].split()) <= _FEW_WORDS
+
+
+_FEW_WORDS = 7
+
+
+def _addresses(label: Words, words: Words) -> bool:
+    """Whether a text stands below a label, or beside it."""
+    below = words.row == label.row + 1
+    beside = words.row == label.row and words.cell.column > label.cell.column
+    return label.sheet == words.sheet and (below or beside)
+
+
+def _leads_to_a_buyer(text: str) -> bool:
+    """'An', 'Bill to:', and 'Bill to: Ship to:' in two cells of one row: the names in the row below are the buyer's."""
+    labels = [label.strip() for label in text.split(":") if label.strip()]
+    return bool(labels) and all(map(_is_label, labels))
+
+
+def _is_label(text: str) -> bool:
+    """Not the 'A' of a legend, which is the French 'À' as well."""
+    led = len(text) > 1 and phrases("letters_to").whole(text) is not None
+    return led or phrases("addressees").whole(text) is not None
