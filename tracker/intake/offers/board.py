@@ -22,7 +22,7 @@ from tracker.intake.words.lists import phrases
 
 BOARD_ROLES = (
     Role.PRODUCT, Role.GRADE, Role.COATING, Role.FORM, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.WIDTH,
-    Role.LENGTH, Role.SHEETS_WEIGHT, Role.BASIS,
+    Role.LENGTH, Role.ROLL_WIDTH, Role.SHEETS_WEIGHT, Role.BASIS,
 )  # fmt: skip
 """The columns that a board may be read from: the row's other cells are not handed over."""
 

@@ -6,7 +6,7 @@ from decimal import Decimal
 from fractions import Fraction
 
 from tracker.intake.columns.cells import caliper_of, weight_of, weight_on
-from tracker.intake.columns.column import Columns
+from tracker.intake.columns.column import Column, Columns
 from tracker.intake.columns.measure_pairs import measured_cells
 from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
@@ -180,6 +180,7 @@ def _sheets_said(
         if cell is not None:
             sizes = sheet_text(cell.text, column.length_unit) or find_sheet_sizes(cell.text)
             yield sizes, at(cell), cell.text.strip()
+    yield from _sheets_among_widths(cells, columns)
     sides = _sides(cells, columns)
     if sides is not None:
         yield (sides.value,), sides.where, sides.words
@@ -197,10 +198,29 @@ def _sheets_said(
             yield find_sheet_sizes(said.text), level.place(said), said.text
 
 
+def _sheets_among_widths(cells: Cells, columns: Columns) -> Iterator[tuple[tuple[SheetSize, ...], str, str]]:
+    """'720 x 1020 mm' under 'Width/size' among the widths of rolls. Of a roll, it is how wide and how thick it is."""
+    forms = _forms_said(cells)
+    for column in columns.of(Role.WIDTH, Role.ROLL_WIDTH):
+        cell = cells.get(column.index)
+        if cell is not None and (forms == {"sheet"} or (_may_be_of_sheets(column) and "roll" not in forms)):
+            yield sheet_text(cell.text, column.length_unit), at(cell), cell.text.strip()
+
+
+def _may_be_of_sheets(column: Column) -> bool:
+    """'Width', 'Reel width/format'; 'Reel width' and 'Width x dia.' are of rolls."""
+    named = {match.value for head in column.said for match in phrases("headers").find(head.text)}
+    return Role.SHEET_SIZE in named or Role.ROLL_WIDTH not in named
+
+
 def _comes_in_rolls(cells: Cells) -> bool:
     """A row that says 'rolls' and no sheets: a title's or a note's sheet size is another row's."""
+    return _forms_said(cells) == {"roll"}
+
+
+def _forms_said(cells: Cells) -> set[str]:
     texts = (cell.text for cell in cells.values() if isinstance(cell.value, str))
-    return {match.value for text in texts for match in phrases("forms").find(text)} == {"roll"}
+    return {match.value for text in texts for match in phrases("forms").find(text)}
 
 
 def _sides(cells: Cells, columns: Columns) -> Said[SheetSize] | None:
