@@ -47,7 +47,7 @@ from tracker.intake.offers.pass_over import row_spans
 from tracker.intake.offers.price import fill_price
 from tracker.intake.offers.price_cell import PriceCell, Standing
 from tracker.intake.offers.price_cells import PriceCells
-from tracker.intake.offers.price_changes import ask_of_change, ask_whether_in_force
+from tracker.intake.offers.price_changes import ask_of_change, ask_whether_in_force, earlier_prices
 from tracker.intake.offers.relief import free_for
 from tracker.intake.offers.row_changes import RowChanges
 from tracker.intake.offers.rows import Rows, WholeRow
@@ -231,7 +231,8 @@ class TableReader:
         if doubtful:
             ask_of_column(draft, doubtful)
         own = self._row_changes.of(whole, price, scope.headings, columns)
-        ask_of_change(draft, price, scope, self._facts, own, beside=self._kinds)
+        before = earlier_prices(whole.cells, self._read.columns.prices)
+        ask_of_change(draft, price, scope, self._facts, own, beside=self._kinds, before=before)
         doubt = whole.doubt or doubt_of_column(price, apart=price.index in self._apart, explained=bool(doubtful))
         if doubt:
             ask_of_column(draft, doubt)

@@ -1,18 +1,22 @@
 """Prices that a note or a head changes are not what is paid as they stand: a person says what to do with them."""
 
-from collections.abc import Collection, Iterable, Iterator
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import replace
+from decimal import Decimal
 
 from tracker.intake.columns.column import Column, Kind, PriceColumn
+from tracker.intake.grid import Cell
 from tracker.intake.offers.answered import key_about
 from tracker.intake.offers.boards_held import holds_for
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
+from tracker.intake.tables.figures import sure_figure
 from tracker.intake.values.list_age import Age, age_of_list
 from tracker.intake.values.multiples import multiplied_in_head
 from tracker.intake.values.price_changes import ChangesPrice, price_changes
+from tracker.intake.values.rises_shown import makes_the_difference
 from tracker.intake.values.roles import Role
 from tracker.intake.values.tax import tax_included
 from tracker.trade.offer import Evidence, NoteCode
@@ -30,12 +34,14 @@ def ask_of_change(
     own: Iterable[Said[ChangesPrice]],
     *,
     beside: Collection[Kind],
+    before: Collection[Decimal] = (),
 ) -> None:
     """Holds back a price that its own row or head, or the first note around it that is about it, says to change.
 
     `own`: what its row says, or a footnote whose sign it carries.
     `beside`: the kinds of prices in the table: a discount of no known size is taken off list prices, what is said of
     tax is said of prices with tax, and what is called superseded is the earlier price, where there are such.
+    `before`: the earlier prices in its row: a rise that parts it from one of them is in it already.
     """
     if any(asked.key.startswith("thousands:") for asked in draft.asked):
         # Asked already, with the currency that is counted so.
@@ -44,10 +50,22 @@ def ask_of_change(
     told = _said(draft, price.column, scope, own)
     if Kind.PREVIOUS in beside:
         told = (one for one in told if age_of_list(one.value.words) is Age.IN_FORCE)
+    told = (one for one in told if not _is_in_it(one.value, draft, before))
     said = next((one for one in told if not (net and one.value.of_gross) and not (taxed and one.value.tax)), None)
     if said is None:
         return
     ask_whether_it_stands(draft, said.value.words, f"in {said.where} changes what it comes to", facts)
+
+
+def earlier_prices(cells: Mapping[int, Cell], prices: Iterable[PriceColumn]) -> list[Decimal]:
+    """The prices before that stand in a row beside those offered."""
+    found = (cells[price.index] for price in prices if price.kind is Kind.PREVIOUS and price.index in cells)
+    return [figure for cell in found if (figure := sure_figure(cell)) is not None]
+
+
+def _is_in_it(change: ChangesPrice, draft: Draft, before: Collection[Decimal]) -> bool:
+    price = draft.price
+    return price is not None and any(makes_the_difference(change.words, old, price, draft.basis) for old in before)
 
 
 def ask_whether_in_force(draft: Draft, said: Said[str], may_mean: str, facts: FileFacts) -> None:

@@ -1,0 +1,61 @@
+"""A rise of prices that a letter announces, beside the price before and the new one: whether the two differ by it."""
+
+import re
+from decimal import Decimal
+from functools import lru_cache
+from typing import NamedTuple
+
+from tracker.intake.values.basis import find_basis
+from tracker.intake.values.numbers import NUMBER, number_readings
+from tracker.intake.values.rates import in_signs
+from tracker.intake.words.lists import pattern
+from tracker.trade.basis import Basis
+
+_MONEY = r"(?:[$€£]|[A-Z]{3})"
+_AMOUNT = re.compile(
+    rf"(?<![\d.,])(?P<low>{NUMBER})\s*(?:%|{_MONEY})?"
+    rf"(?:\s*(?:[-–—]|{pattern('range', 'and', 'any')})\s*{_MONEY}?\s*(?P<high>{NUMBER}))?"
+)
+_PER_CENT_OFF = Decimal("0.5")
+_SHARE_OFF = Decimal("0.002")
+"""By how much new prices may miss what was announced, being rounded: per cent points, and a share of the price."""
+
+
+class _Rise(NamedTuple):
+    low: Decimal
+    high: Decimal
+    percent: bool
+    bases: frozenset[Basis]
+
+
+def makes_the_difference(words: str, old: Decimal, new: Decimal, basis: Basis | None) -> bool:
+    """Whether 'prices rise by 55 to 60 € a tonne' is what parts an old price of 802 from a new one of 857: then it is
+    in the new one. `basis`: of both prices."""
+    change = abs(new - old)
+    return old > 0 and any(_fits(rise, change, old, basis) for rise in _rises(words))
+
+
+def _fits(rise: _Rise, change: Decimal, old: Decimal, basis: Basis | None) -> bool:
+    if rise.percent:
+        change, off = change * 100 / old, _PER_CENT_OFF
+    else:
+        off = old * _SHARE_OFF
+    of_unit = rise.percent or not rise.bases or basis in rise.bases
+    return of_unit and change > 0 and rise.low - off <= change <= rise.high + off
+
+
+@lru_cache(maxsize=1024)
+def _rises(words: str) -> tuple[_Rise, ...]:
+    """What the first amount of a sentence may come to; the 1,000 of '55 € per 1,000 kg' is none."""
+    said = in_signs(words)
+    found = _AMOUNT.search(said)
+    if found is None:
+        return ()
+    unit = find_basis(said[found.start() :])
+    percent = re.match(r"\s*%", said[found.end() :]) is not None or "%" in found.group()
+    return tuple(
+        _Rise(low.value, high.value, percent, unit.bases if unit is not None else frozenset())
+        for low in number_readings(found["low"])
+        for high in number_readings(found["high"] or found["low"])
+        if low.value <= high.value
+    )
