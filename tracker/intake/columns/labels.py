@@ -20,14 +20,22 @@ def label_of(column: Column) -> str:
     if lowest.delivery is not None and lowest.currency is None and lowest.basis is None:
         # 'EXW mill' and 'FCA port' are two prices.
         return lowest.text.strip()
-    if lowest.role is Role.DESTINATION and lowest.currency is None:
-        # 'Zone A', 'Region 2': the sign behind the word is what tells one from the next.
-        return lowest.text.strip()
+    if names_a_place(lowest):
+        # 'Zone A', 'Region 2 $/cwt': the sign behind the word is what tells one from the next.
+        return without_unit(lowest, basis_in_head(lowest)).strip()
     plain = price_unit(lowest.text) is not None or any(reading.strength >= 0.9 for reading in lowest.roles)
     group = next(filter(None, map(_group, reversed(column.said[:-1]))), "")
     # The same order sizes may stand under 'East' and again under 'West'.
     # 'Precio venta EUR/t' and 'Precio venta EUR/1000 m²' are one price: the unit tells none from another.
     return group if plain else f"{group} {without_unit(lowest, basis_in_head(lowest))}".strip()
+
+
+def names_a_place(head: Header) -> bool:
+    """'Zone 1', 'Delivered region B'."""
+    return head.role is Role.DESTINATION or head.strength(Role.DESTINATION) >= _OUTRIGHT
+
+
+_OUTRIGHT = 0.9
 
 
 def _group(head: Header) -> str:
@@ -37,6 +45,9 @@ def _group(head: Header) -> str:
         return head.text.strip()
     if head.delivery is not None and head.currency is None and head.basis is None and head.bracket is None:
         # 'Delivered Arkham' and 'Delivered Salem' over 'per ton' are two prices.
+        return head.text.strip()
+    if names_a_place(head) and head.currency is None and head.bracket is None:
+        # 'Zone 1' and 'Zone 2' over '$/cwt'.
         return head.text.strip()
     told = head.roles or head.currency or head.basis or head.bracket or head.calipers or head.weights or head.grade
     return "" if told or is_period(head.text) else head.text.strip()

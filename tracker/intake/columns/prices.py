@@ -23,7 +23,7 @@ from tracker.intake.columns.in_force import (
     starts_an_index,
     told_apart_by_time,
 )
-from tracker.intake.columns.labels import label_of
+from tracker.intake.columns.labels import label_of, names_a_place
 from tracker.intake.columns.order_sizes import order_size
 from tracker.intake.columns.own_costs import beside_costs, costs_beside_lists, names_own_cost
 from tracker.intake.columns.paired import not_told_apart, sizes_before, without_sizes
@@ -235,7 +235,7 @@ def _told_apart_by_letters(offers: Sequence[PriceColumn]) -> bool:
         return False
     differing = [words for words in zip(*labels, strict=True) if len(set(words)) > 1]
     told = any(price.bracket or price.sizes or price.delivery or price.caliper or price.grade for price in offers)
-    told = told or all(price.column.role is Role.DESTINATION for price in offers)
+    told = told or all(names_a_place(price.column.said[-1]) for price in offers)
     return not told and len(differing) == 1 and all(map(_is_a_sign, differing[0]))
 
 

@@ -56,7 +56,7 @@ class _Currencies(Phrases[tuple[str, bool]]):
         if match is not None and found[place][0] == "ft" and place and found[place - 1][0] == "sq":
             # The forint of Hungary is written like a foot.
             return None
-        if match is not None and _ends_per_cent(found, place):
+        if match is not None and (_ends_per_cent(found, place) or _tells_a_place(found, place)):
             return None
         return None if match is not None and _behind_letters(found, place) else match
 
@@ -65,6 +65,13 @@ def _ends_per_cent(found: Sequence[Token], place: int) -> bool:
     """The 'cent' of '10 per cent' and 'cinq pour cent' is no hundredth of a dollar."""
     shares = phrases("percent").among(found) if found[place][0] == "cent" else []
     return any(share.first < place < share.after for share in shares)
+
+
+def _tells_a_place(found: Sequence[Token], place: int) -> bool:
+    """The C of 'Zone C $/cwt' tells one place from the next, and makes no dollar of Canada."""
+    letter, sign = found[place], found[place + 1] if place + 1 < len(found) else ("", 0, 0)
+    apart = len(letter[0]) == 1 and letter[0].isalpha() and sign[0] == "$" and sign[1] > letter[2]
+    return apart and place > 0 and phrases("headers").whole(found[place - 1][0]) == "destination"
 
 
 def _behind_letters(found: Sequence[Token], place: int) -> bool:
