@@ -134,10 +134,11 @@ def vendor_in_head(head: Header) -> str | None:
     """The firm that a header names, with its price's currency and unit taken off; None for none.
 
     'MOQ KG' and 'Stock KG' are no limited partnerships: a head that names what its column holds names no firm, and
-    nor does one that ends in a unit.
+    nor does one that ends in a unit. 'Supplier: Tarnmoor Board' names one behind its label.
     """
     named = [one for one in head.roles if one.strength >= 0.8 and one.role not in (Role.PRODUCT, Role.GRADE)]
-    if any(one.role is not Role.PRICE for one in named):
+    labels = (Role.PRICE, Role.VENDOR) if ":" in head.text else (Role.PRICE,)
+    if any(one.role not in labels for one in named):
         return None
     rest = head.text
     for said in (head.currency, head.basis):

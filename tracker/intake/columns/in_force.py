@@ -3,7 +3,7 @@
 import re
 from collections.abc import Mapping, Sequence
 
-from tracker.intake.columns.column import Column, Columns, Kind, basis_in_head
+from tracker.intake.columns.column import Column, Columns, Kind, basis_in_head, vendor_in_head
 from tracker.intake.columns.order_sizes import beside_unit, without_unit
 from tracker.intake.grid import Cell
 from tracker.intake.tables.periods import YEAR, is_later, without_periods
@@ -168,11 +168,46 @@ def before_the_new(kinds: Mapping[Column, Kind], columns: Columns) -> list[Colum
     """
     offers = sorted((column for column, kind in kinds.items() if kind is Kind.OFFER), key=lambda column: column.index)
     changes = [column.index for column in columns.of(Role.CHANGE)]
-    if len(offers) != 2 or not changes or any(_says_more(column) for column in offers):
+    if len(offers) != 2 or not changes or any(_says_more(column) or names_another(column) for column in offers):
         return []
-    if _two_bases(*offers):
+    if _two_bases(*offers) or not_told_apart_by_time(offers, columns):
         return []
     return offers[1:] if is_later(offers[0].text, offers[1].text) else offers[:1]
+
+
+def names_another(column: Column) -> bool:
+    """The head names who quotes, or where board goes: of two of those neither price comes before the other."""
+    if column.vendor:
+        return True
+    return any(vendor_in_head(head) or head.role in (Role.VENDOR, Role.DESTINATION) for head in column.said)
+
+
+def not_told_apart_by_time(offers: Sequence[Column], columns: Columns) -> bool:
+    """'Ostmark | Verrin | Difference': two prices by words that name no time. They may be of two vendors, and the first
+    may as well be the old one; an 'increase' is of the same vendor's."""
+    if len(offers) != 2 or any(_names_a_time(column) or names_another(column) for column in offers):
+        return False
+    apart = any(phrases("differences").find(column.text) for column in columns.of(Role.CHANGE))
+    one, other = (_own_words(column) for column in offers)
+    return apart and one != other and bool(one) and bool(other)
+
+
+def _names_a_time(column: Column) -> bool:
+    """'Aktuell', 'Q4', 'ab 1.1.'"""
+    aged = any(phrases(section).find(column.text) for section in ("price_ages", "new_prices", "since"))
+    return aged or any(without_periods(head.text) != head.text for head in column.said) or bool(find_dates(column.text))
+
+
+def _own_words(column: Column) -> str:
+    """A column's words but for its unit, 'price' and figures."""
+    said = " ".join(without_unit(head, basis_in_head(head)) for head in column.said)
+    for match in reversed(phrases("price_words").find(said)):
+        said = f"{said[: match.start]} {said[match.end :]}"
+    return " ".join(word for word in plainly(said).split() if any(map(str.isalpha, word)))
+
+
+DIFFERENCE = "two prices and what they differ by stand beside each other, and their heads do not say which is to be paid"
+"""The doubt that such a pair leaves."""
 
 
 def _two_bases(first: Column, second: Column) -> bool:

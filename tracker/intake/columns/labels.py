@@ -20,8 +20,8 @@ def label_of(column: Column) -> str:
     if lowest.delivery is not None and lowest.currency is None and lowest.basis is None:
         # 'EXW mill' and 'FCA port' are two prices.
         return lowest.text.strip()
-    if names_a_place(lowest):
-        # 'Zone A', 'Region 2 $/cwt': the sign behind the word is what tells one from the next.
+    if names_a_place(lowest) or lowest.role is Role.VENDOR:
+        # 'Zone A', 'Region 2 $/cwt', 'Supplier 1': the sign behind the word is what tells one from the next.
         return without_unit(lowest, basis_in_head(lowest)).strip()
     plain = price_unit(lowest.text) is not None or any(reading.strength >= 0.9 for reading in lowest.roles)
     group = next(filter(None, map(_group, reversed(column.said[:-1]))), "")
@@ -46,8 +46,8 @@ def _group(head: Header) -> str:
     if head.delivery is not None and head.currency is None and head.basis is None and head.bracket is None:
         # 'Delivered Arkham' and 'Delivered Salem' over 'per ton' are two prices.
         return head.text.strip()
-    if names_a_place(head) and head.currency is None and head.bracket is None:
-        # 'Zone 1' and 'Zone 2' over '$/cwt'.
+    if (names_a_place(head) or head.role is Role.VENDOR) and head.currency is None and head.bracket is None:
+        # 'Zone 1' and 'Zone 2', 'Supplier 1' and 'Supplier 2' over '$/cwt'.
         return head.text.strip()
     told = head.roles or head.currency or head.basis or head.bracket or head.calipers or head.weights or head.grade
     return "" if told or is_period(head.text) else head.text.strip()

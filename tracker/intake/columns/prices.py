@@ -12,18 +12,21 @@ from tracker.intake.columns.forms import labelled_by_form
 from tracker.intake.columns.group_terms import delivery_of_group, lead_of_group, until_of_group
 from tracker.intake.columns.headed_figures import heads_delivered
 from tracker.intake.columns.in_force import (
+    DIFFERENCE,
     SEVERAL_TIMES,
     before_the_announced,
     before_the_new,
     leads_to_another,
     marked_as_old,
+    not_told_apart_by_time,
     of_earlier_years,
     place_in_force,
     said_to_be_over,
     starts_an_index,
     told_apart_by_time,
 )
-from tracker.intake.columns.labels import label_of, names_a_place
+from tracker.intake.columns.labels import label_of
+from tracker.intake.columns.letters import told_apart_by_letters
 from tracker.intake.columns.order_sizes import order_size
 from tracker.intake.columns.own_costs import beside_costs, costs_beside_lists, names_own_cost
 from tracker.intake.columns.paired import not_told_apart, sizes_before, without_sizes
@@ -212,8 +215,10 @@ def _doubt(columns: Columns, unsure: str) -> str:
         return SEVERAL_TIMES
     if several_rounds(price.column for price in offers):
         return SEVERAL_ROUNDS
-    if _told_apart_by_letters(offers):
+    if told_apart_by_letters(offers):
         return "several prices stand beside each other, and their heads do not say how they differ"
+    if not_told_apart_by_time([price.column for price in offers], columns):
+        return DIFFERENCE
     if starts_an_index([price.column for price in offers], columns):
         return "a base price and an index stand beside the price, and the figures do not show what they make"
     if unsure and offers:
@@ -226,22 +231,6 @@ def _doubt(columns: Columns, unsure: str) -> str:
 
 DISCOUNT_BESIDE = "a discount stands beside the price, and it is not said whether it is taken off already"
 """The doubt that a note about such a discount lays to rest."""
-
-
-def _told_apart_by_letters(offers: Sequence[PriceColumn]) -> bool:
-    """'Price A' and 'Price B', 'Price I' and 'Price II': told apart by a sign that explains nothing."""
-    labels = [price.column.said[-1].text.split() for price in offers if price.column.said]
-    if len(labels) < 2 or len(labels) != len(offers) or len({len(label) for label in labels}) != 1:
-        return False
-    differing = [words for words in zip(*labels, strict=True) if len(set(words)) > 1]
-    told = any(price.bracket or price.sizes or price.delivery or price.caliper or price.grade for price in offers)
-    told = told or all(names_a_place(price.column.said[-1]) for price in offers)
-    return not told and len(differing) == 1 and all(map(_is_a_sign, differing[0]))
-
-
-def _is_a_sign(word: str) -> bool:
-    """'A', '1', 'II': it counts, and explains nothing."""
-    return (len(word) == 1 and word.isalnum()) or set(word) <= set("IVX")
 
 
 def _price_column(column: Column, kind: Kind, axes: Axes) -> PriceColumn:
