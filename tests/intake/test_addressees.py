@@ -40,6 +40,7 @@ def test_the_firm_that_is_written_to_does_not_quote(vendor, buyer):
         ["Request for quotation 114", "", "Tennbrook Karton AG", "Attn: Ms Doe"],
         ["Supplier: Tennbrook Karton AG", "Attn: Ms Doe"],
         ["Preisliste", "Firma", "Tennbrook Karton AG"],
+        ["Schedule 2", "to the Agreement between Tennbrook Karton AG (the Seller) and Callowell Foods (the Buyer)"],
     ],
 )  # fmt: skip
 def test_who_writes_first_sells_or_is_asked_for_offers_quotes_all_the_same(rows):

@@ -55,11 +55,15 @@ def _calls_attention(text: str, *, inquires: bool) -> bool:
 
 def _is_written_to(text: str) -> bool:
     """'An Moosbrunner KG', 'Till Granforsa AB', and 'Moosbrunner KG, z. H. Einkauf' on one line."""
-    led = any(
-        found.start == 0 and company_name(text[found.end :].strip(" :")) is not None
-        for found in phrases("letters_to").find(text)
-    )
+    led = any(found.start == 0 and _begins_with_a_firm(text[found.end :]) for found in phrases("letters_to").find(text))
     return led or any(found.start > 0 and _is_short(text[found.start :]) for found in phrases("attention").find(text))
+
+
+def _begins_with_a_firm(text: str) -> bool:
+    """Not 'to the Supply Agreement between Verrin Mills, Inc. (Seller) and others'."""
+    text = text.strip(" :")
+    name = company_name(text)
+    return name is not None and text.startswith(name)
 
 
 def _is_short(text: str) -> bool:
