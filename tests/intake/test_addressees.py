@@ -24,7 +24,9 @@ _BUYERS = [
 ]
 
 
-@pytest.mark.parametrize("vendor", ["Tennbrook Karton AG", "Tennbrook & Soller", "Tennbrook Karton Handelsgesellschaft m.b.H."])
+@pytest.mark.parametrize(
+    "vendor", ["Tennbrook Karton AG", "Tennbrook & Soller", "Tennbrook Karton Handelsgesellschaft m.b.H."]
+)
 @pytest.mark.parametrize("buyer", _BUYERS)
 def test_the_firm_that_is_written_to_does_not_quote(vendor, buyer):
     assert read([[vendor], ["Hafenstraße 22, 4020 Linz"], [], *([line] for line in buyer), *_TABLE]).vendor == vendor
@@ -36,12 +38,12 @@ def test_the_firm_that_is_written_to_does_not_quote(vendor, buyer):
         ["Tennbrook Karton AG", "Attn: Purchasing"],
         ["Tennbrook Karton AG", "z. H. Einkauf"],
         ["Price list", "", "Tennbrook Karton AG", "Att: Sales desk"],
-        ["Price list", "", "Tennbrook Karton AG", "Attention: prices rise on 1 January, please see the letter that we sent"],
+        ["Price list", "", "Tennbrook Karton AG", "Attention: prices rise on 1 January, please see our letter of May"],
         ["Request for quotation 114", "", "Tennbrook Karton AG", "Attn: Ms Doe"],
         ["Supplier: Tennbrook Karton AG", "Attn: Ms Doe"],
         ["Preisliste", "Firma", "Tennbrook Karton AG"],
         ["Schedule 2", "to the Agreement between Tennbrook Karton AG (the Seller) and Callowell Foods (the Buyer)"],
     ],
-)  # fmt: skip
+)
 def test_who_writes_first_sells_or_is_asked_for_offers_quotes_all_the_same(rows):
     assert read([*([text] for text in rows), *_TABLE]).vendor == "Tennbrook Karton AG"

@@ -234,7 +234,8 @@ def test_of_two_vendors_bids_with_their_difference_neither_is_the_old_price(one,
 
 
 @pytest.mark.parametrize(
-    "heads", [("Ostmark", "Verrin", "Differenz"), ("Supplier 1", "Supplier 2", "Difference"), ("Ist", "Soll", "Differenz")]
+    "heads",
+    [("Ostmark", "Verrin", "Differenz"), ("Supplier 1", "Supplier 2", "Difference"), ("Ist", "Soll", "Differenz")],
 )
 def test_two_prices_by_words_for_no_time_and_no_vendor_are_asked_about(heads):
     assert {state for state, _ in _compared(*heads).values()} == {"question"}
@@ -243,7 +244,12 @@ def test_two_prices_by_words_for_no_time_and_no_vendor_are_asked_about(heads):
 
 @pytest.mark.parametrize(
     "heads",
-    [("Preis alt", "Preis neu", "Differenz"), ("Current price", "New price", "Difference"), ("Q3", "Q4", "Diff."), ("Contract", "Offer", "Increase")],
-)  # fmt: skip
+    [
+        ("Preis alt", "Preis neu", "Differenz"),
+        ("Current price", "New price", "Difference"),
+        ("Q3", "Q4", "Diff."),
+        ("Contract", "Offer", "Increase"),
+    ],
+)
 def test_old_and_new_price_with_their_difference_stay_one_offer(heads):
     assert set(_compared(*heads)) == {"E5", "E6"}

@@ -31,8 +31,12 @@ def test_a_roll_s_width_in_the_description_leaves_the_caliper_beside_it_alone():
 
 
 def test_a_row_of_units_below_the_heads_offers_nothing():
-    rows = [["Qualité", "Grammage", "Epaisseur", "Prix en euros la tonne"], [None, None, None, "Zone 1"],
-            [None, "g/m²", "microns", "dépts 27-28-61"], ["GC1", 240, 375, 1248]]  # fmt: skip
+    rows = [
+        ["Qualité", "Grammage", "Epaisseur", "Prix en euros la tonne"],
+        [None, None, None, "Zone 1"],
+        [None, "g/m²", "microns", "dépts 27-28-61"],
+        ["GC1", 240, 375, 1248],
+    ]
     assert list(lines(rows)) == ["D4"]
 
 
@@ -47,8 +51,15 @@ def test_the_page_of_an_old_mac_is_still_known():
 
 @pytest.mark.parametrize(
     ("head", "price"),
-    [("Lbs", "$/cwt"), ("Weight", "$/cwt"), ("Gewicht", "EUR/kg"), ("Poids (kg)", "EUR/kg"), ("Peso", "EUR/kg"), ("Vikt", "EUR/kg")],
-)  # fmt: skip
+    [
+        ("Lbs", "$/cwt"),
+        ("Weight", "$/cwt"),
+        ("Gewicht", "EUR/kg"),
+        ("Poids (kg)", "EUR/kg"),
+        ("Peso", "EUR/kg"),
+        ("Vikt", "EUR/kg"),
+    ],
+)
 def test_figures_that_no_board_weighs_are_what_there_is_of_each_lot(head, price):
     rows = [["Grade", "Caliper", head, price], ["SBS", "14 pt", 17300, 44.5], ["CUK", "18 pt", 39600, 43.2]]
     found = lines([*rows, ["CRB", "20 pt", 950, 39]]).values()

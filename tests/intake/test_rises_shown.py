@@ -28,8 +28,12 @@ def test_a_rise_by_which_old_and_new_prices_differ_is_not_asked_about(letter):
 
 @pytest.mark.parametrize(
     "letter",
-    ["Wir erhöhen deshalb unsere Preise um 40 bis 45 € je Tonne.", "Unsere Preise steigen um 4 %.", "Our prices rise by 12 %."],
-)  # fmt: skip
+    [
+        "Wir erhöhen deshalb unsere Preise um 40 bis 45 € je Tonne.",
+        "Unsere Preise steigen um 4 %.",
+        "Our prices rise by 12 %.",
+    ],
+)
 def test_another_rise_than_theirs_may_still_come_on_top(letter):
     assert _asked(letter) == [True, True]
 

@@ -13,8 +13,16 @@ def _sizes(head, board="GC1 FBB"):
 
 @pytest.mark.parametrize(
     "head",
-    ["Width/size", "Reel width / sheet size", "Breite/Format", "Rollenbreite/Format", "Laize ou format", "Ancho/formato", "Rullbredd/arkformat"],
-)  # fmt: skip
+    [
+        "Width/size",
+        "Reel width / sheet size",
+        "Breite/Format",
+        "Rollenbreite/Format",
+        "Laize ou format",
+        "Ancho/formato",
+        "Rullbredd/arkformat",
+    ],
+)
 def test_a_sheets_size_among_widths_of_rolls_is_read(head):
     assert _sizes(head) == [None, (710, 1010), None]
 

@@ -81,15 +81,11 @@ def weighs_the_lot(column: Column, columns: list[Column], samples: Mapping[int, 
     return column
 
 
-def _mostly_of_no_board(cells: Sequence[Cell]) -> bool:
-    """'Lbs' over 18,400 and 950; among weights of board one such figure is a slip, and asked about."""
-    figures = figures_by_row(cells).values()
-    return 2 * sum(figure > _HEAVIEST for figure in figures) > len(figures)
-
-
 def _mostly_of_no_board(column: Column, cells: Sequence[Cell]) -> bool:
-    """'Lbs' over 18,400 and 950; among weights of board one such figure is a slip, and asked about. A lone 'Gewicht' may
-    be in g/m², and binders' board of 3 mm weighs 2,000."""
+    """'Lbs' over 18,400 and 950; among weights of board one such figure is a slip, and asked about.
+
+    A lone 'Gewicht' may be in g/m², and binders' board of 3 mm weighs 2,000.
+    """
     heaviest = _HEAVIEST if column.mass_units else 3 * _HEAVIEST
     figures = figures_by_row(cells).values()
     return 2 * sum(figure > heaviest for figure in figures) > len(figures)

@@ -206,7 +206,9 @@ def _own_words(column: Column) -> str:
     return " ".join(word for word in plainly(said).split() if any(map(str.isalpha, word)))
 
 
-DIFFERENCE = "two prices and what they differ by stand beside each other, and their heads do not say which is to be paid"
+DIFFERENCE = (
+    "two prices and what they differ by stand beside each other, and their heads do not say which is to be paid"
+)
 """The doubt that such a pair leaves."""
 
 

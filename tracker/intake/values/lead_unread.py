@@ -10,7 +10,9 @@ from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 
 _WEEK = re.compile(r"\W*(?:(?:in|i|en|under)\s+)?(?P<week>[^\W\d_]+\.?)\s*\d{1,2}(?!\d)")
-_COUNT = re.compile(r"\d+(?:[.,]\d+)?\s*(?P<unit>[^\W\d_]+(?:\s[^\W\d_]+)?)")
+_COUNT = re.compile(r"(?P<whole>\d+(?:[.,]\d{3}(?!\d))?)(?:[.,]\d+)?\s*(?P<unit>[^\W\d_]+(?:\s[^\W\d_]+)?)")
+_LONGEST = 3
+"""Digits of the longest lead time in days (our choice)."""
 _COUNTED = ("day", "working_day", "week", "month")
 
 
@@ -45,8 +47,14 @@ def speaks_of_time(clause: str) -> bool:
 
 
 def counts_time(text: str) -> bool:
-    """Whether it counts days, weeks or months: '15 Arbeitstage', 'three weeks', '2 meses'."""
-    counted = (match["unit"] for match in _COUNT.finditer(in_figures(text)))
+    """Whether it counts days, weeks or months: '15 Arbeitstage', 'three weeks', '2 meses'. The 'dia' of '1200 dia'
+    is a roll's diameter."""
+    found = (
+        match
+        for match in _COUNT.finditer(in_figures(text))
+        if match["whole"].isdigit() and len(match["whole"]) <= _LONGEST
+    )
+    counted = (match["unit"] for match in found)
     return any(phrases("lead").whole(part) in _COUNTED for unit in counted for part in (unit, unit.split()[0]))
 
 

@@ -7,6 +7,7 @@ from functools import lru_cache
 
 from tracker.intake.values.basis import basis_span
 from tracker.intake.values.clauses import clauses
+from tracker.intake.values.currency import find_currencies
 from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.lead import lead_text
 from tracker.intake.values.lead_unread import counts_time
@@ -68,8 +69,16 @@ def _named(text: str) -> list[Found[str]]:
         match
         for match in found
         # The sheets of 'per 1,000 sheets'.
-        if not (unit[0] <= match.first and match.after <= unit[1]) and not _counts(text[: match.start])
+        if _is_meant(text, match)
+        or (not (unit[0] <= match.first and match.after <= unit[1]) and not _counts(text[: match.start]))
     ]
+
+
+def _is_meant(text: str, match: Found[str]) -> bool:
+    """The sheets of '2 semaines pour les feuilles', where no money is spoken of that would be paid per sheet."""
+    words = text[: match.start].rstrip()
+    led = any(found.end == len(words) for found in phrases("meant_for").find(words))
+    return led and not find_currencies(text)
 
 
 def _counts(before: str) -> bool:
