@@ -42,3 +42,24 @@ def test_a_delivered_price_bears_its_charges():
 
 def test_a_misspelt_charge_is_charged():
     assert [[price for _, price in line[-1]] for line in said(as_texts(MISSPELT))] == [["41"], ["38"]]
+
+
+def test_places_that_are_called_like_terms_stay_places_over_figures_kept_as_texts():
+    rows = [
+        ["USD/ST"],
+        ["Board", "pt", "lb/MSF", "FOB mill", "Delivered to"],
+        [None, None, None, None, "Ashby Flats", "Port Lorne"],
+        ["SBS C1S", "16", "67", "1188", "1234", "1246"],
+        ["CRB C1S", "20", "79", "866", "912", "924"],
+    ]
+    assert set(lines(rows)) == {"D4", "E4", "F4", "D5", "E5", "F5"}
+
+
+def test_a_change_below_the_prices_heading_is_none_of_them():
+    rows = [
+        ["Grade", "Pt", "lb/MSF", "Price, $/ST"],
+        [None, None, None, "Old (superseded)", "NEW eff. 4/6/26", "Change $", "vs. winter"],
+        ["CUK C1S", "16", "66", "1005", "1045", "40", "+55"],
+        ["CUK C1S", "21", "86", "985", "1025", "40", "+55"],
+    ]
+    assert {cell: f"{line.offer.price:f}" for cell, line in lines(rows).items()} == {"E3": "1045", "E4": "1025"}

@@ -128,6 +128,13 @@ def test_formula_like_text_stays_text():
     assert rows(grid) == {0: ["=cmd|' /C calc'!A0", "@SUM(A1)"], 1: ["+1", "-2"]}
 
 
+def test_records_that_a_program_wrote_to_one_width_have_no_parted_decimals(tmp_path):
+    """Figures run on to the right of the widest row of words, in columns that a head above it names."""
+    text = "Pos,Sorte,µm,Preis je t,\n,,,EUR,CHF\n" + "1,GC2,365,1268,1254\n" * 6
+    grid = open_workbook(write(tmp_path, "saved.csv", text.encode())).grids[0]
+    assert grid.cells[2, 4].text == "1254"
+
+
 def test_decimal_commas_between_commas_are_refused_not_guessed(tmp_path):
     text = "Grade,Caliper,Price,Lead\nGD2,305,792,50,4 weeks\nGD2,330,784,00,4 weeks\nGD2,390,775,50,4 weeks\n"
     with pytest.raises(Wrong, match="commas both between its columns and as decimal signs"):

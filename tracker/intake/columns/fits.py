@@ -51,7 +51,9 @@ def _weight(cell: Cell, column: Column) -> bool:
     return read is not None and (not read.readings or any(one.gsm <= _HEAVIEST for one in read.readings))
 
 
-def _price(cell: Cell, _: Column) -> bool:
+def _price(cell: Cell, column: Column) -> bool:
+    if any(head.strength(Role.CHANGE) for head in column.said) and cell.text.lstrip().startswith("+"):
+        return False
     return looks_priced(cell) or _SEVERAL.fullmatch(cell.text) is not None
 
 
@@ -59,12 +61,17 @@ def _percent_or_price(cell: Cell, _: Column) -> bool:
     return looks_priced(cell) or "%" in cell.text
 
 
+def _change(cell: Cell, column: Column) -> bool:
+    return _percent_or_price(cell, column) or cell.text.lstrip().startswith(("+", "-", "−"))
+
+
 def _lead(cell: Cell, column: Column) -> bool:
     return lead_of(cell, column.lead_unit) is not None
 
 
 def _terms(cell: Cell, column: Column) -> bool:
-    return isinstance(cell.value, str) and terms_under(cell.text, column.text) is not None
+    words = isinstance(cell.value, str) and not number_readings(cell.text)
+    return words and terms_under(cell.text, column.text) is not None
 
 
 def _basis(cell: Cell, _: Column) -> bool:
@@ -140,6 +147,7 @@ _FITS: dict[Role, _Fit] = {
     Role.SHEETING: _percent_or_price,
     Role.CHARGE: _percent_or_price,
     Role.DISCOUNT: _percent_or_price,
+    Role.CHANGE: _change,
     Role.LEAD_TIME: _lead,
     Role.DELIVERY_TERMS: _terms,
     Role.BASIS: _basis,

@@ -81,9 +81,10 @@ def decimal_commas_split_fields(records: list[list[str]]) -> bool:
     """Whether a comma file's records are longer than its header because unquoted decimals were parted in two.
 
     The header is the widest record of words alone; nearly all later records must overflow it with digits after digits.
+    Where a program wrote every record to one width, none overflows.
     """
     header = _header(records)
-    if header is None:
+    if header is None or len(set(map(len, records))) == 1:
         return False
     place, width = header
     later = [_trimmed(record) for record in records[place + 1 :]]
