@@ -28,7 +28,7 @@ from tracker.intake.columns.counted_sizes import counted_sizes
 from tracker.intake.columns.days import told_from_payment, waiting
 from tracker.intake.columns.fits import fit
 from tracker.intake.columns.forms import told_apart_by_form, told_apart_by_load
-from tracker.intake.columns.guess import role_by_cells
+from tracker.intake.columns.guess import role_by_cells, sizes_orders
 from tracker.intake.columns.headed_figures import (
     NEVER_PRICES,
     by_words,
@@ -254,6 +254,9 @@ _NAMED_BY_WORDS = frozenset({Role.VENDOR, Role.DELIVERY_TERMS, Role.WEIGHT, Role
 """What figures cannot be, whatever stands above them: firms, terms, a board of 20,000 lb, a unit ('A'), a day."""
 
 
+_NAMES_A_BOARD = frozenset({Role.PRODUCT, Role.GRADE, Role.ITEM, Role.FORM, Role.PROPERTY})
+
+
 def _is_money(role: Role) -> bool:
     return role in PRICE_ROLES or role in NEVER_PRICES
 
@@ -263,6 +266,9 @@ def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) 
     best = max(candidates, key=lambda role: candidates[role] + fits[role])
     if best is Role.ITEM and cells and fit(Role.BRACKET, column, cells) >= _ORDERS and not any(map(_is_code, cells)):
         # 'Lot' over 'Small lot', 'LTL' and 'TL' sizes orders.
+        return Role.BRACKET
+    if best in _NAMES_A_BOARD and sizes_orders(column, cells):
+        # 'Band', and 'Board' over 'Caliper' in the corner of a table whose rows are order sizes.
         return Role.BRACKET
     by_unit = best is Role.PRICE and not column.currencies and not any(by_words(head) for head in column.said)
     if by_unit and role_by_cells(column, cells) is Role.BRACKET:
@@ -281,6 +287,9 @@ def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) 
             return best
         if best is Role.MINIMUM and other is Role.BASIS and candidates[best] >= _PLAINLY:
             # '1 pack' under 'Min. qty' is an order, and not what something is priced by.
+            return best
+        if best is Role.BRACKET and other is Role.PRODUCT and not any(_names_grade(cell.text) for cell in cells):
+            # 'Order size' over words that nobody understands: they are asked about, and name no boards.
             return best
         if other is not None and (best not in PRICE_ROLES or other in (Role.BASIS, Role.DELIVERY_TERMS)):
             return other

@@ -18,7 +18,7 @@ from tracker.intake.values.lead import LeadTime, LeadUnit
 from tracker.intake.values.masses import find_mass_units
 from tracker.intake.values.money import price_unit
 from tracker.intake.values.reams import Ream
-from tracker.intake.values.roles import Role
+from tracker.intake.values.roles import ORDER_SIZES, Role
 from tracker.intake.values.sheetsize import LengthUnit, SheetSize
 from tracker.intake.values.validity import Validity
 from tracker.intake.values.weight import WeightReading
@@ -80,7 +80,7 @@ class Column:
 
     @cached_property
     def mass_units(self) -> tuple[MassUnit, ...]:
-        named = next((head.mass_units for head in reversed(self.said) if head.mass_units), ())
+        named = next((head.mass_units for head in reversed(self.said) if head.mass_units and not _weighs(head)), ())
         if named:
             return named
         # 'To below (lb)': 'to' is a ton in German, so the unit in brackets is asked alone.
@@ -105,6 +105,14 @@ class Column:
     @cached_property
     def percent(self) -> bool:
         return any(head.percent for head in self.said)
+
+
+def _weighs(head: Header) -> bool:
+    """'Basis weight, lb/MSF' in a corner above order sizes: the pounds of an area of board, and of no order."""
+    return bool(head.weight_units) and head.strength(Role.WEIGHT) > max(map(head.strength, _QUANTITIES))
+
+
+_QUANTITIES = (*ORDER_SIZES, Role.MINIMUM, Role.STOCK, Role.TOTAL)
 
 
 @lru_cache(maxsize=4096)

@@ -71,6 +71,12 @@ def role_by_cells(column: Column, cells: Sequence[Cell]) -> Role | None:
     return Role.PRODUCT if fit(Role.PRODUCT, column, texts) >= _ENOUGH and not column.heads else None
 
 
+def sizes_orders(column: Column, cells: Sequence[Cell]) -> bool:
+    """Several texts, each an order size with its sign or two limits, which is what no board is called."""
+    texts = [cell for cell in cells if isinstance(cell.value, str)]
+    return len(texts) == len(cells) > 1 and all(_only_bracket(cell, column.mass_units) for cell in texts)
+
+
 def _share(cells: Sequence[Cell], test: Callable[[Cell], bool]) -> float:
     return sum(test(cell) for cell in cells) / len(cells)
 

@@ -1,11 +1,9 @@
 """Order-size brackets of a table: across in the price columns' headers, or down in columns of their own."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from decimal import Decimal
 
-from tracker.intake.columns.breaks import counts_this_order, names_a_stock
-from tracker.intake.columns.cells import order_weight
 from tracker.intake.columns.column import Column, Columns, PriceColumn
 from tracker.intake.grid import Cell
 from tracker.intake.offers.answered import key_about
@@ -13,14 +11,14 @@ from tracker.intake.offers.bracket_words import bracket_around, brackets_in
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.loads_weighed import weighed
 from tracker.intake.offers.order_terms import least_of, ton_of
+from tracker.intake.offers.row_sizes import NO_UNIT, NOT_UNDERSTOOD, size_of_row
 from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
-from tracker.intake.tables.figures import sure_figure
 from tracker.intake.tables.table import Headings, Words
-from tracker.intake.values.brackets import HALF_LOAD, Bracket, bracket_text, is_no_limit
+from tracker.intake.values.brackets import HALF_LOAD, Bracket
 from tracker.intake.values.brackets_in_kg import KgBracket, joined
-from tracker.intake.values.counted_orders import counted_in, counted_size, in_whole
+from tracker.intake.values.counted_orders import in_whole
 from tracker.intake.values.loads import LOADS
 from tracker.intake.values.masses import Mass
 from tracker.intake.values.numbers import NumberReading, number_readings
@@ -29,12 +27,13 @@ from tracker.intake.values.statements import SaysOrders
 from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import MassUnit
 
-_NO_UNIT = "figure without a unit"
-_NOT_UNDERSTOOD = "not understood"
 _BOARD = (Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.FORM)
 
 _HEADING = ("heading", "title", "sheet name")
 """What stands over prices, and may be nothing but the size of the orders that they are for."""
+
+_Board = tuple[Headings | None, tuple[str, ...]]
+"""The sub-headings above a row, and what its columns say of the board."""
 
 _ACROSS = (Role.WIDTH, Role.ROLL_WIDTH)
 """What tells one lot of a board from another: two lots are no two order sizes of one."""
@@ -143,15 +142,17 @@ def _in_kg(amount: str) -> Mass | None:
 def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[int, Said[KgBracket]]:
     if columns.first(*ORDER_SIZES, Role.REMARKS) is None:
         return {}
-    groups: dict[tuple[Headings | None, tuple[str, ...]], list[tuple[int, Said[Bracket]]]] = {}
+    groups: dict[_Board, list[tuple[int, Said[Bracket]]]] = {}
     board = columns.of(*_BOARD, *_ACROSS)
-    unsized = 0
+    unsized: list[tuple[_Board, WholeRow]] = []
     for whole in rows:
-        said = _of_row(whole, columns)
+        said = size_of_row(whole, columns)
+        told = tuple(whole.cells[column.index].text if column.index in whole.cells else "" for column in board)
+        key = (whole.row.headings, told)
         if said is not None:
-            told = tuple(whole.cells[column.index].text if column.index in whole.cells else "" for column in board)
-            groups.setdefault((whole.row.headings, told), []).append((whole.row.index, said))
-        unsized += said is None
+            groups.setdefault(key, []).append((whole.row.index, said))
+        else:
+            unsized.append((key, whole))
     found: dict[int, Said[KgBracket]] = {}
     if all(len(group) == 1 and _is_bare(group[0][1].value) for group in groups.values()):
         # One bare 'Qty' a board is what the price was asked for; only several of one board part its order sizes.
@@ -159,7 +160,7 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
     if _quantities_of_lines(columns, [said for group in groups.values() for _, said in group], len(groups)):
         return found
     every = {(one.words, one.value.not_weight) for group in groups.values() for _, one in group}
-    if not unsized and len(every) == 1 and every.pop()[1] == _NOT_UNDERSTOOD:
+    if not unsized and len(every) == 1 and every.pop()[1] == NOT_UNDERSTOOD:
         # '1 lot' in every row parts no order sizes either.
         return found
     sized = columns.first(*ORDER_SIZES) is not None
@@ -171,12 +172,27 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
         for (index, said), kg in zip(group, in_kg, strict=True):
             stated = len(group) == 1 and kg.of_sheets and _is_a_count(said.words)
             found[index] = Said(replace(kg, stated=stated), said.where, said.words)
-    return found
+    return found | _left_blank(columns, groups, unsized) if sized else found
+
+
+def _left_blank(
+    columns: Columns,
+    groups: Mapping[_Board, Sequence[tuple[int, Said[Bracket]]]],
+    unsized: Sequence[tuple[_Board, WholeRow]],
+) -> dict[int, Said[KgBracket]]:
+    """Rows without an order size of a board whose other rows have several: what they hold for is not every order."""
+    several = {board for board, sizes in groups.items() if len({said.words for _, said in sizes}) > 1}
+    blank: dict[int, Said[KgBracket]] = {}
+    for board, whole in unsized:
+        price = next((whole.cells[price.index] for price in columns.prices if price.index in whole.own), None)
+        if board in several and price is not None:
+            blank[whole.row.index] = Said(KgBracket(unread=True), at(price), price.text.strip())
+    return blank
 
 
 def _is_bare(size: Bracket) -> bool:
     """A figure that no unit of weight stands by: '2500', also where it counts sheets."""
-    return size.not_weight == _NO_UNIT or (bool(size.not_weight) and bool(number_readings(size.words)))
+    return size.not_weight == NO_UNIT or (bool(size.not_weight) and bool(number_readings(size.words)))
 
 
 def _quantities_of_lines(columns: Columns, said: Sequence[Said[Bracket]], boards: int) -> bool:
@@ -205,7 +221,9 @@ def _paired(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dic
     found: dict[tuple[int, int], Said[KgBracket]] = {}
     for whole in rows if sized else ():
         said = {
-            index: _of_row(whole, sizes) or _blank(whole.cells[index]) for index, sizes in sized if index in whole.cells
+            index: size_of_row(whole, sizes) or _blank(whole.cells[index])
+            for index, sizes in sized
+            if index in whole.cells
         }
         in_kg = _joined(tuple(one.value for one in said.values()), facts)
         for (index, one), kg in zip(said.items(), in_kg, strict=True):
@@ -220,75 +238,3 @@ def _alone(sizes: Sequence[Column]) -> Columns:
 def _blank(price: Cell) -> Said[Bracket]:
     """A price whose own order size is left blank is asked about: it need not hold for every order."""
     return Said(Bracket(price.text, not_weight="no order size"), at(price), price.text.strip())
-
-
-def _of_row(whole: WholeRow, columns: Columns) -> Said[Bracket] | None:
-    limits = columns.first(Role.FROM_QUANTITY), columns.first(Role.BELOW_QUANTITY)
-    if limits[0] is not None or limits[1] is not None:
-        return _from_limits(whole, columns)
-    column = columns.first(Role.BRACKET)
-    if column is None:
-        return _remarked(whole, columns)
-    cell = whole.cells.get(column.index)
-    if cell is None or counts_this_order(cell, column, columns):
-        return None
-    return Said(_bracket(cell, column), at(cell), cell.text.strip())
-
-
-def _remarked(whole: WholeRow, columns: Columns) -> Said[Bracket] | None:
-    """'Ab 5 t' and nothing else beside a price, where no column is for order sizes."""
-    for column in columns.of(Role.REMARKS):
-        cell = whole.cells.get(column.index)
-        bracket = bracket_text(cell.text) if cell is not None and isinstance(cell.value, str) else None
-        if cell is not None and bracket is not None and not bracket.alone and not bracket.not_weight:
-            return Said(bracket, at(cell), cell.text.strip())
-    return None
-
-
-def _bracket(cell: Cell, column: Column) -> Bracket:
-    words = cell.text.strip()
-    if column.role is Role.BRACKET and names_a_stock(column):
-        return Bracket(words, not_weight=_NOT_UNDERSTOOD)
-    counted = counted_in(column.text) if not column.mass_units else ""
-    size = counted_size(words, counted) if counted else None
-    if size is not None:
-        return size
-    if isinstance(cell.value, Decimal):
-        if not column.mass_units:
-            return Bracket(words, not_weight=_NO_UNIT)
-        start = Mass((NumberReading(cell.value),), column.mass_units, words, column.lone_t)
-        return Bracket(words, start=start, alone=True)
-    if not column.mass_units and number_readings(words):
-        return Bracket(words, not_weight=_NO_UNIT)
-    return bracket_text(cell.text, column.mass_units) or Bracket(words, not_weight=_NOT_UNDERSTOOD)
-
-
-def _from_limits(whole: WholeRow, columns: Columns) -> Said[Bracket] | None:
-    """'From' and 'below' in two columns, either of which may be empty."""
-    low = _limit(whole, columns, Role.FROM_QUANTITY)
-    high = _limit(whole, columns, Role.BELOW_QUANTITY)
-    if low is None and high is None:
-        return None
-    cell = (low or high or (None, None))[0]
-    assert cell is not None
-    words = " – ".join(found[0].text.strip() for found in (low, high) if found is not None)
-    if any(found is not None and found[1] is None for found in (low, high)):
-        return Said(Bracket(words, not_weight=_NOT_UNDERSTOOD), at(cell), words)
-    start, end = (found[1] if found is not None else None for found in (low, high))
-    return Said(Bracket(words, start, end, end_included=_ends_within(columns)), at(cell), words)
-
-
-def _ends_within(columns: Columns) -> bool:
-    """'To kg | 4,999' holds for 4,999 kg; 'Below kg | 5,000' does not for 5,000."""
-    column = columns.first(Role.BELOW_QUANTITY)
-    return column is not None and not any(match.value == "below" for match in phrases("bracket").find(column.text))
-
-
-def _limit(whole: WholeRow, columns: Columns, role: Role) -> tuple[Cell, Mass | None] | None:
-    column = columns.first(role)
-    cell = whole.cells.get(column.index) if column is not None else None
-    # 'Below 0' is no limit; 'from 0' begins what ends where the next size of the board begins.
-    unlimited = role is Role.BELOW_QUANTITY and cell is not None and sure_figure(cell) == 0
-    if column is None or cell is None or unlimited or is_no_limit(cell.text.strip()):
-        return None
-    return cell, order_weight(cell, column, nought=True)

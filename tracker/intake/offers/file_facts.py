@@ -201,7 +201,8 @@ def _loads(texts: Iterable[str]) -> dict[str, Mass]:
     for text in texts:
         for clause in clauses(text):
             loads = {match.value for match in phrases("bracket").find(clause)} & {*WHOLE_LOADS, "pallet", "roll"}
-            masses = find_masses(clause)
+            # '5 t to 1/2 truck' weighs no truck.
+            masses = () if _FRACTION.search(clause) else find_masses(clause)
             if len(loads) == 1 and loads.issubset(WHOLE_LOADS) and len(masses) == 1 and load_at_end(clause) is None:
                 found.setdefault(loads.pop(), set()).add(masses[0])
         for definition in load_definitions(text):
@@ -214,6 +215,7 @@ def _loads(texts: Iterable[str]) -> dict[str, Mass]:
     return {load: masses.pop() for load, masses in found.items() if len(masses) == 1}
 
 
+_FRACTION = re.compile(r"[½¼¾⅓⅔]|(?<![\d/])\d/\d(?![\d/])")
 _PARTED = re.compile(r",(?!\d)|;|\s[-–—]\s")
 _NAMES_ORDERS = 0.6
 

@@ -54,6 +54,7 @@ from tracker.intake.offers.rows import Rows, WholeRow
 from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level, Scope
 from tracker.intake.offers.sheet import ReadTable
+from tracker.intake.offers.sizes_unread import SizesUnread
 from tracker.intake.offers.struck import ask_of_struck_board
 from tracker.intake.offers.terms import TERM_ROLES, terms_of
 from tracker.intake.offers.terms_said import Terms
@@ -100,6 +101,7 @@ class TableReader:
         self._of_ways = {price.index: of_own_way(self._columns[price.index], price) for price in self._offers}
         self._ways = TermsOfWays(read)
         self._blocks: dict[Block, Block] = {}
+        self._sizes = SizesUnread(read.columns)
         self._uncompared = frozenset(price.index for price in read.columns.prices) | read.counting
         self._lead_columns = frozenset(column.index for column in read.columns.of(Role.LEAD_TIME))
         self._minimum_columns = frozenset(column.index for column in read.columns.of(Role.MINIMUM))
@@ -125,6 +127,7 @@ class TableReader:
         found = TableOffers()
         for row in whole:
             found.drafts.extend(self._row(row, brackets))
+        self._sizes.ask(found.drafts)
         found.passed = self._passed(rows.passed | self._left_out)
         return found
 
@@ -221,6 +224,8 @@ class TableReader:
         fill_price(draft, read, whole, columns, self._money(price, scope, draft.grade, parts), self._facts)
         bracket = brackets.of(price, whole.row.index, scope)
         fill_bracket(draft, bracket)
+        if bracket is None:
+            self._sizes.see(draft, whole.cells, (label, *(words.text for words in scope.headings)))
         charged = charge_columns(price, self._offers, whole.cells, columns, free_for(scope, draft), draft)
         below = *self._charges_of.get(price.index, ()), *self._charges_below.get(whole.row.index, ())
         load = load_of(bracket)

@@ -37,8 +37,10 @@ def _in_titles_unit(bracket: Bracket, units: tuple[MassUnit, ...]) -> Bracket | 
 
 
 def _in_short_tons(bracket: Bracket, *, pounds: bool) -> Bracket | None:
-    """'ST' is pieces or short tons: the latter in a file in pounds."""
-    return replace(bracket, not_weight="") if bracket.not_weight == PIECES_OR_TONS and pounds else None
+    """'ST' is pieces or short tons: the latter in a file in pounds. One without a figure that can be told stays open to
+    question."""
+    told = bracket.not_weight == PIECES_OR_TONS and (bracket.start is not None or bracket.end is not None)
+    return replace(bracket, not_weight="") if told and pounds else None
 
 
 def _counted_in_loads(bracket: Bracket, loads: Mapping[str, Mass]) -> Bracket | None:

@@ -38,7 +38,7 @@ HALF_LOAD = "half_load"
 VEHICLES = ("truckload", "railcar", "part_load", HALF_LOAD)
 """Loads of a vehicle, and what is less than one."""
 _LOADS = (*VEHICLES, "pallet", "roll", "sheets", "other_unit", PIECES_OR_TONS)
-_NAMED_SIZE = "named_size"
+NAMED_SIZE = "named_size"
 _COUNTED = ("truckload", "railcar", "pallet", "roll", "sheets", PIECES_OR_TONS)
 # '20+ MT': the sign that means 'and more' stands before the unit.
 _PLUS_FIRST = re.compile(r"(\d)\s*\+\s*([^\W\d][\w/. ]*)$")
@@ -76,13 +76,16 @@ def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
         return None
     masses, gaps = pieces
     loads = [word for gap in gaps for word in gap if word in _LOADS]
+    if units and PIECES_OR_TONS in loads:
+        # '5 to 10 ST' has its own unit, whatever the head above it names.
+        return bracket_text(text)
     if _is_a_year(spelt, masses, gaps):
         return None
     if not masses:
         # 'Qty (ST)' heads what is ordered, and no price for it; 'Kleinmenge' is a size that only the vendor knows.
         if len(loads) == 1 and loads[0] in VEHICLES:
             return _of_one_load(stripped, gaps[0], loads[0])
-        unweighed = loads or [word for gap in gaps for word in gap if word == _NAMED_SIZE]
+        unweighed = loads or [word for gap in gaps for word in gap if word == NAMED_SIZE]
         return Bracket(stripped, not_weight=unweighed[0]) if unweighed and unweighed[0] != PIECES_OR_TONS else None
     if any(not mass.units for mass in masses) or (loads and loads[0] not in ("truckload", "part_load", HALF_LOAD)):
         return _of_loads(stripped, masses, gaps, loads) if loads else None

@@ -31,11 +31,13 @@ class KgBracket:
 
 
 def in_kg(bracket: Bracket, ton: MassUnit | None = None, sign: str | None = None) -> KgBracket:
-    """One bracket in kg by itself; unread where it is no weight, or its ton or number is not settled."""
+    """One bracket in kg by itself; unread where it is no weight, names no limit at all, or its ton or number is not
+    settled: what a sheet says of order sizes never holds for every order."""
     start = None if bracket.start is None else bracket.start.kg(ton, sign)
     end = None if bracket.end is None else bracket.end.kg(ton, sign)
     open_start, open_end = bracket.start is None, bracket.end is None
-    if bracket.not_weight or (not open_start and start is None) or (not open_end and end is None):
+    unlimited = open_start and open_end
+    if bracket.not_weight or unlimited or (not open_start and start is None) or (not open_end and end is None):
         return KgBracket(unread=True)
     if start is not None and end is not None and start >= end:
         return KgBracket(unread=True)

@@ -1,6 +1,6 @@
 """Order sizes behind words that are none of their own: 'Kleinmenge (< 1 t)', 'Small lots up to 5 t'."""
 
-from tracker.intake.values.brackets import Bracket, bracket_text
+from tracker.intake.values.brackets import PIECES_OR_TONS, Bracket, bracket_text
 from tracker.intake.words.lists import phrases
 
 _MOST_WORDS_BEFORE = 5
@@ -16,7 +16,7 @@ def bracket_behind_words(text: str) -> Bracket | None:
         if any(sign.isdigit() for word in words[:start] for sign in word):
             return None
         bracket = bracket_text(" ".join(words[start:]))
-        if bracket is not None and not bracket.alone and not bracket.not_weight:
+        if bracket is not None and not bracket.alone and bracket.not_weight in ("", PIECES_OR_TONS):
             weighed = names_one_quantity(bracket) and _ends_in_what_is_weighed(" ".join(words[:start]))
             return None if weighed else bracket
     return None
