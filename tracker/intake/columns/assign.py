@@ -1,6 +1,5 @@
 """From a table's headed columns to columns with roles: words first, then cells, then formats, each weighed."""
 
-import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from itertools import pairwise
@@ -37,6 +36,7 @@ from tracker.intake.columns.headed_figures import (
     named_with_money,
     spreads_values,
 )
+from tracker.intake.columns.item_numbers import is_code, item_numbers, names_grade
 from tracker.intake.columns.lookalikes import without_lookalikes
 from tracker.intake.columns.own_costs import built_up
 from tracker.intake.columns.packs import with_packs
@@ -49,9 +49,10 @@ from tracker.intake.columns.unread_weights import weighed_by_figures
 from tracker.intake.columns.widths import without_widths
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import is_figure
+from tracker.intake.tables.headless import says_price
 from tracker.intake.tables.heads import PRICE_ROLES, head_text
 from tracker.intake.tables.table import HeadedColumn, Table, Words
-from tracker.intake.values.grade import find_grade
+from tracker.intake.values.basis import find_basis
 from tracker.intake.values.header import Header, header
 from tracker.intake.values.masses import mass_text
 from tracker.intake.values.roles import MEASURES, ON_TOP, Role
@@ -63,7 +64,6 @@ _LEAST_FIT = 0.3
 _ORDERS = 0.6
 _MOSTLY = 0.8
 _PLAINLY = 0.8
-_LONGEST_CODE = 16
 
 
 def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
@@ -84,7 +84,7 @@ def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
     columns = [like_its_group(column, columns, samples[column.index]) for column in columns]
     columns = [lots_beside_sizes(column, columns, samples) for column in columns]
     columns = [without_axis_words(column, columns, samples[column.index]) for column in columns]
-    columns = unheaded_remarks(_with_a_product(_item_numbers(columns, samples), samples))
+    columns = unheaded_remarks(_with_a_product(item_numbers(columns, samples), samples))
     columns = weighed_by_figures(columns, samples)
     columns = units_of_quantities(counts_of_units(columns, samples))
     columns = with_units_of_the_list(without_quantities(columns, samples), samples)
@@ -115,41 +115,6 @@ def _names_beside_numbers(columns: list[Column], samples: Mapping[int, Sequence[
     ]
 
 
-def _item_numbers(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
-    """An 'article' column of codes beside one that names the board holds item numbers."""
-    products = [column for column in columns if column.role in (Role.PRODUCT, Role.GRADE)]
-    if len(products) < 2:
-        return columns
-    codes = {column.index for column in products if _are_codes(samples[column.index])}
-    if len(codes) == len(products):
-        return columns
-    return [replace(column, role=Role.ITEM) if column.index in codes else column for column in columns]
-
-
-def _is_code(cell: Cell) -> bool:
-    """'CL-07' is a number of the list, though CL is a carload."""
-    return _CODE.match(cell.text.strip()) is not None
-
-
-_CODE = re.compile(r"[^\W\d]{1,5}[-./ ]?\d+\w*$")
-
-
-def _are_codes(cells: Sequence[Cell]) -> bool:
-    """Short words with a digit and no space in them, none of which is a grade."""
-    return bool(cells) and all(
-        len(cell.text) <= _LONGEST_CODE
-        and " " not in cell.text
-        and any(sign.isdigit() for sign in cell.text)
-        and not _names_grade(cell.text)
-        for cell in cells
-    )
-
-
-def _names_grade(text: str) -> bool:
-    grade = find_grade(text)
-    return grade is not None and bool(grade.grades)
-
-
 def _with_a_product(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
     """Where no column is known to name the board, the first one of words without a role does."""
     if any(column.role in (Role.PRODUCT, Role.GRADE) for column in columns):
@@ -157,12 +122,12 @@ def _with_a_product(columns: list[Column], samples: Mapping[int, Sequence[Cell]]
     for place, column in enumerate(columns):
         # 'Item' heads a number to some and the board itself to others.
         cells = samples[column.index]
-        items = column.role is Role.ITEM and any(_names_grade(cell.text) for cell in cells)
+        items = column.role is Role.ITEM and any(names_grade(cell.text) for cell in cells)
         # 'Fiber' is a property to some, and to others the word over SBS and CRB; 'Was' is 'what' in German.
         fibres = (
             column.role in (Role.PROPERTY, Role.PREVIOUS_PRICE)
             and cells
-            and all(_names_grade(cell.text) for cell in cells)
+            and all(names_grade(cell.text) for cell in cells)
         )
         if items or fibres:
             return [*columns[:place], replace(column, role=Role.PRODUCT), *columns[place + 1 :]]
@@ -254,6 +219,14 @@ _NAMED_BY_WORDS = frozenset({Role.VENDOR, Role.DELIVERY_TERMS, Role.WEIGHT, Role
 """What figures cannot be, whatever stands above them: firms, terms, a board of 20,000 lb, a unit ('A'), a day."""
 
 
+_NEVER_MONEY = frozenset({Role.ITEM, Role.DESTINATION, Role.PRODUCT, Role.FORM})
+
+
+def _says_money(cell: Cell) -> bool:
+    """A figure with its currency and what it is per, in words of its own."""
+    return isinstance(cell.value, str) and says_price(cell) and find_basis(cell.text) is not None
+
+
 _NAMES_A_BOARD = frozenset({Role.PRODUCT, Role.GRADE, Role.ITEM, Role.FORM, Role.PROPERTY})
 
 
@@ -264,9 +237,12 @@ def _is_money(role: Role) -> bool:
 def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) -> Role | None:
     fits = {role: fit(role, column, cells) for role in candidates}
     best = max(candidates, key=lambda role: candidates[role] + fits[role])
-    if best is Role.ITEM and cells and fit(Role.BRACKET, column, cells) >= _ORDERS and not any(map(_is_code, cells)):
+    if best is Role.ITEM and cells and fit(Role.BRACKET, column, cells) >= _ORDERS and not any(map(is_code, cells)):
         # 'Lot' over 'Small lot', 'LTL' and 'TL' sizes orders.
         return Role.BRACKET
+    if best in _NEVER_MONEY and len(cells) > 1 and all(map(_says_money, cells)):
+        # '€1,265.00/t' in every row, whatever its head is called.
+        return Role.PRICE
     if best in _NAMES_A_BOARD and sizes_orders(column, cells):
         # 'Band', and 'Board' over 'Caliper' in the corner of a table whose rows are order sizes.
         return Role.BRACKET
@@ -288,7 +264,7 @@ def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) 
         if best is Role.MINIMUM and other is Role.BASIS and candidates[best] >= _PLAINLY:
             # '1 pack' under 'Min. qty' is an order, and not what something is priced by.
             return best
-        if best is Role.BRACKET and other is Role.PRODUCT and not any(_names_grade(cell.text) for cell in cells):
+        if best is Role.BRACKET and other is Role.PRODUCT and not any(names_grade(cell.text) for cell in cells):
             # 'Order size' over words that nobody understands: they are asked about, and name no boards.
             return best
         if other is not None and (best not in PRICE_ROLES or other in (Role.BASIS, Role.DELIVERY_TERMS)):

@@ -18,6 +18,7 @@ from tracker.intake.values.lead import LeadTime, LeadUnit
 from tracker.intake.values.masses import find_mass_units
 from tracker.intake.values.money import price_unit
 from tracker.intake.values.reams import Ream
+from tracker.intake.values.role_words import weighing_units
 from tracker.intake.values.roles import ORDER_SIZES, Role
 from tracker.intake.values.sheetsize import LengthUnit, SheetSize
 from tracker.intake.values.validity import Validity
@@ -109,7 +110,8 @@ class Column:
 
 def _weighs(head: Header) -> bool:
     """'Basis weight, lb/MSF' in a corner above order sizes: the pounds of an area of board, and of no order."""
-    return bool(head.weight_units) and head.strength(Role.WEIGHT) > max(map(head.strength, _QUANTITIES))
+    of_area = len(head.weight_units) == 1 and weighing_units(head.text) == head.weight_units
+    return of_area and head.strength(Role.WEIGHT) > max(map(head.strength, _QUANTITIES))
 
 
 _QUANTITIES = (*ORDER_SIZES, Role.MINIMUM, Role.STOCK, Role.TOTAL)

@@ -91,10 +91,15 @@ def may_size_an_order(text: str) -> bool:
     kinds = {match.value for match in phrases("bracket").find(text)}
     if kinds & _SIZES:
         return True
-    if PIECES_OR_TONS in kinds and any(map(str.isdigit, text)):
+    if any(match.value == PIECES_OR_TONS and _counted(text[: match.start]) for match in phrases("bracket").find(text)):
         return True
     weights = (mass.kg(MassUnit.TONNE) for mass in find_masses(text))
     return any(kg is None or kg >= _LIGHTEST_ORDER_KG for kg in weights)
+
+
+def _counted(before: str) -> bool:
+    """'10 ST' and '10+ ST', and not 'ST-553'."""
+    return before.rstrip(" +")[-1:].isdigit()
 
 
 _SIZES = frozenset({*VEHICLES, NAMED_SIZE})

@@ -9,6 +9,7 @@ from tracker.intake.columns.cells import lead_of
 from tracker.intake.columns.column import Columns, PriceColumn
 from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.leads_around import leads_around
 from tracker.intake.offers.order_terms import dearer_small_orders, least_order
 from tracker.intake.offers.own_lead import leads_remarked
 from tracker.intake.offers.said import Said, at
@@ -82,7 +83,7 @@ def _lead(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> None:
         return
     unread = scope.lead_unread
     if not unread:
-        _take_lead(terms, scope.nearest(LeadTime))
+        _take_lead(terms, leads_around(scope))
         unread = scope.nearest(LeadUnread)
     if unread and terms.lead_days is None and not terms.notes:
         text = f"“{unread[0].value.words}” gives no lead time that can be counted."

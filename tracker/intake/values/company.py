@@ -134,9 +134,21 @@ def _is_board(head: str) -> bool:
     """'Unbleached Kraft Paperboard' is one; 'Silverbark Kraft Mills' begins with a name, 'Cartons Fontvieille' goes on
     with one."""
     board = find_grade(head)
+    if board is not None and _makes(head, board.words):
+        return False
     if board is None or board.grades or board.coated is not None:
         return board is not None and (bool(board.grades) or head.startswith(board.words))
     return head.startswith(board.words) and not _has_words_of_its_own(head[len(board.words) :])
+
+
+def _makes(head: str, board: str) -> bool:
+    """'Ellerby Run Chipboard Mill' and 'Cartonnerie du Carton Gris Lavedan' are works that have a name of their own and
+    say what they make."""
+    before, named, behind = head.partition(board)
+    if phrases("works").whole(behind.strip()) == "behind":
+        return bool(named) and _has_words_of_its_own(before)
+    first = phrases("works").at(tokens(fold(head)), 0)
+    return first is not None and first.value == "ahead" and _has_words_of_its_own(f"{before[first.end :]} {behind}")
 
 
 def _has_words_of_its_own(name: str) -> bool:
@@ -191,7 +203,8 @@ _ELIDED = re.compile(r"\b[dl]['’](?=[^\W\d_])")
 def _is_name(name: str, *, may_name_board: bool = False) -> bool:
     found = re.findall(r"[^\W\d_][\w'’.&-]*", _ELIDED.sub("", name))
     # 'Manufacture de carton Noirétang' goes on in small letters between what it is and what it is called.
-    named_as_firm = may_name_board or _begins_as_firm(name)
+    board = find_grade(name)
+    named_as_firm = may_name_board or _begins_as_firm(name) or (board is not None and _makes(name, board.words))
     small = ("name_particles", "generic_names") if named_as_firm else ("name_particles",)
     named = [word for word in found if word[0].isupper() or all(phrases(one).whole(word) is None for one in small)]
     if len(named) < 2 or not all(word[0].isupper() for word in named):

@@ -202,3 +202,10 @@ def terms_under(text: str, head: str) -> Delivery | None:
     # That something else than 'ex works' holds does not say what.
     asked = delivery_text(head) or by_head
     return replace(by_head, delivered=False if asked.delivered else None)
+
+
+def leads_to_a_place(text: str, end: int) -> bool:
+    """'Offer DAP your works', 'Angebot frei Haus Kassel': how it is delivered, and behind that where to."""
+    behind = text[end:]
+    starts = [said.start for section in ("delivery", "incoterms") for said in phrases(section).find(behind)]
+    return bool(starts) and not any(map(str.isalnum, behind[: min(starts)]))

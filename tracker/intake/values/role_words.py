@@ -7,6 +7,7 @@ from tracker.intake.values.basis import basis_span, basis_text
 from tracker.intake.values.caliper import MICRON_SIGN, caliper_unit
 from tracker.intake.values.currency import currency_phrases, find_currencies
 from tracker.intake.values.dates import without_dates
+from tracker.intake.values.delivery import leads_to_a_place
 from tracker.intake.values.held_apart import of_another
 from tracker.intake.values.masses import find_mass_units, mass_units
 from tracker.intake.values.money import PriceUnit, find_price_unit
@@ -219,6 +220,8 @@ def _standing_alone(text: str) -> str | None:
     if match.value in _QUANTITIES and any(phrases(section).find(text) for section in ("delivery", "lead")):
         # 'ab Werk' and 'ab Lager' begin no order size.
         return None
+    if match.value == Role.PRICE and leads_to_a_place(text, match.end):
+        return match.value
     return match.value if not rest or _unexplained(text, [(match.start, match.end)], _UNITS) == 0 else None
 
 

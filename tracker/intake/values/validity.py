@@ -4,6 +4,7 @@ import re
 from dataclasses import dataclass
 from datetime import date, timedelta
 from functools import lru_cache
+from itertools import takewhile
 
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.currency import find_currencies
@@ -158,16 +159,39 @@ def _by_itself(clause: str, dates: tuple[DateReading, ...]) -> Validity | None:
     if len(dates) != 1 or not (phrases("price_words").find(clause) or find_currencies(clause)):
         return None
     before, behind = _COMMAS.split(clause[: dates[0].start])[-1].strip(), clause[dates[0].end :]
-    first = tokens(fold(before))
-    named = phrases("price_lists").at(first, 0) or phrases("price_words").at(first, 0)
-    before = before[named.end :] if named is not None else before
+    before = _behind_the_prices(before)
     end = phrases("until").whole(before.strip())
     # 'To 1 May' may be from then on; 'to end of April' can't be.
-    last = end in _LAST_DAY or (
-        end == "of_a_span" and phrases("end_of").at(tokens(fold(dates[0].words)), 0) is not None
-    )
+    last = end in _LAST_DAY or (end == "of_a_span" and _ends_a_month(before.strip(), dates[0]))
     alone = last and not behind.partition(",")[0].strip(" .:")
     return Validity(clause, until=dates[0]) if alone else None
+
+
+def _behind_the_prices(text: str) -> str:
+    """'Prices until' and 'Stock board prices until' without the prices; those of 'Old prices until' are others."""
+    found = tokens(fold(text))
+    for place in range(len(found)):
+        named = phrases("price_lists").at(found, place) or phrases("price_words").at(found, place)
+        if named is not None:
+            boards = takewhile(_describes_boards, (token for token, _, _ in found[named.after :]))
+            after = named.after + sum(1 for _ in boards)
+            return text[found[after][1] :] if after < len(found) else ""
+        if not _describes_boards(found[place][0]):
+            break
+    return text
+
+
+def _describes_boards(word: str) -> bool:
+    return phrases("generic_names").whole(word) is not None
+
+
+def _ends_a_month(leads: str, date: DateReading) -> bool:
+    """'To end of April', 'to 31 January 2027': no prices begin on the last day of a month, though 'au 31 janvier' may
+    tell how things stood on it."""
+    if phrases("end_of").at(tokens(fold(date.words)), 0) is not None:
+        return True
+    last = all((day + timedelta(days=1)).day == 1 for day in date.readings)
+    return last and phrases("until_alone").whole(leads) is not None
 
 
 def _closes(clause: str, dates: tuple[DateReading, ...]) -> bool:

@@ -1,0 +1,47 @@
+"""Columns of a list's own numbers, told from those that name its boards."""
+
+import re
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+
+from tracker.intake.columns.column import Column
+from tracker.intake.grid import Cell
+from tracker.intake.values.grade import find_grade
+from tracker.intake.values.roles import Role
+
+_LONGEST_CODE = 16
+
+
+def item_numbers(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
+    """An 'article' column of codes beside one that names the board holds item numbers."""
+    products = [column for column in columns if column.role in (Role.PRODUCT, Role.GRADE)]
+    if len(products) < 2:
+        return columns
+    codes = {column.index for column in products if _are_codes(samples[column.index])}
+    if len(codes) == len(products):
+        return columns
+    return [replace(column, role=Role.ITEM) if column.index in codes else column for column in columns]
+
+
+def is_code(cell: Cell) -> bool:
+    """'CL-07' is a number of the list, though CL is a carload."""
+    return _CODE.match(cell.text.strip()) is not None
+
+
+_CODE = re.compile(r"[^\W\d]{1,5}[-./ ]?\d+\w*$")
+
+
+def _are_codes(cells: Sequence[Cell]) -> bool:
+    """Short words with a digit and no space in them, none of which is a grade."""
+    return bool(cells) and all(
+        len(cell.text) <= _LONGEST_CODE
+        and " " not in cell.text
+        and any(sign.isdigit() for sign in cell.text)
+        and not names_grade(cell.text)
+        for cell in cells
+    )
+
+
+def names_grade(text: str) -> bool:
+    grade = find_grade(text)
+    return grade is not None and bool(grade.grades)
