@@ -7,7 +7,7 @@ from tracker.intake.columns.fits import fit
 from tracker.intake.grid import Cell
 from tracker.intake.tables.headless import says_price
 from tracker.intake.tables.item_marks import is_item_mark
-from tracker.intake.values.brackets import bracket_text
+from tracker.intake.values.brackets import bracket_text, is_bare_order_size
 from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.company import company_name
 from tracker.intake.values.grade import coated_count, find_grade
@@ -45,6 +45,8 @@ def role_by_cells(column: Column, cells: Sequence[Cell]) -> Role | None:
         return Role.PRICE
     if not column.heads and all(map(is_item_mark, cells)):
         return Role.ITEM
+    if sizes_orders(column, cells):
+        return Role.BRACKET
     if not texts or len(texts) < _ENOUGH * len(cells):
         return None
     if _share(texts, lambda cell: _only_bracket(cell, masses)) >= _ENOUGH:
@@ -72,9 +74,20 @@ def role_by_cells(column: Column, cells: Sequence[Cell]) -> Role | None:
 
 
 def sizes_orders(column: Column, cells: Sequence[Cell]) -> bool:
-    """Several texts, each an order size with its sign or two limits, which is what no board is called."""
+    """Several texts, each an order size with its sign or two limits, which is what no board is called.
+
+    Bare figures are where one of them says in words where it begins or ends: '4 to under 12', '12 and up'.
+    """
     texts = [cell for cell in cells if isinstance(cell.value, str)]
-    return len(texts) == len(cells) > 1 and all(_only_bracket(cell, column.mass_units) for cell in texts)
+    if not len(texts) == len(cells) > 1:
+        return False
+    if all(_only_bracket(cell, column.mass_units) for cell in texts):
+        return True
+    said = {match.value for cell in texts for match in phrases("bracket").find(cell.text)}
+    return all(is_bare_order_size(cell.text) for cell in texts) and bool(said & _LIMITS)
+
+
+_LIMITS = frozenset({"below", "from", "above"})
 
 
 def _share(cells: Sequence[Cell], test: Callable[[Cell], bool]) -> float:

@@ -4,9 +4,10 @@ A board that comes several times, at several prices, beside words that differ in
 each size of order. Where these words were not read as sizes, null would mean that each holds for every order.
 """
 
+import re
 from collections.abc import Hashable, Iterable
 from decimal import Decimal
-from functools import lru_cache
+from functools import cache, lru_cache
 
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
@@ -15,9 +16,10 @@ from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.twins import about
 from tracker.intake.values.brackets import NAMED_SIZE, PIECES_OR_TONS, VEHICLES
 from tracker.intake.values.lead import in_figures
-from tracker.intake.values.masses import find_masses
+from tracker.intake.values.masses import Mass, find_masses
 from tracker.intake.values.roles import ORDER_SIZES, Role
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.fold import fold
+from tracker.intake.words.lists import phrases, words
 from tracker.trade.offer import NoteCode
 from tracker.trade.quantities import MassUnit
 
@@ -44,12 +46,12 @@ class SizesUnread:
     def __init__(self, columns: Columns) -> None:
         known = {column.index for role, held in columns.by_role.items() if role not in _TELLING for column in held}
         self._passed = (known - _indices(columns)) | {price.index for price in columns.prices}
-        self._sized: list[tuple[Draft, tuple[str, ...]]] = []
+        self._sized: list[tuple[Draft, dict[str, str]]] = []
 
     def see(self, draft: Draft, cells: dict[int, Cell], around: Iterable[str]) -> None:
         """Keeps in mind what may size the order of an offer without an order size."""
         own = (cell.text for index, cell in cells.items() if index not in self._passed and isinstance(cell.value, str))
-        sizes = tuple(text.strip() for text in (*own, *around) if may_size_an_order(text))
+        sizes = {size: text.strip() for text in (*own, *around) for size in sizes_said(text)}
         if sizes:
             self._sized.append((draft, sizes))
 
@@ -60,14 +62,15 @@ class SizesUnread:
         prices: dict[Hashable, set[Decimal | None]] = {}
         for draft in drafts:
             prices.setdefault(_board(draft), set()).add(draft.price)
-        said: dict[Hashable, set[tuple[str, ...]]] = {}
+        said: dict[Hashable, list[frozenset[str]]] = {}
         for draft, sizes in self._sized:
-            said.setdefault(_board(draft), set()).add(sizes)
+            said.setdefault(_board(draft), []).append(frozenset(sizes))
+        common = {board: frozenset.intersection(*all_said) for board, all_said in said.items()}
         for draft, sizes in self._sized:
             board = _board(draft)
-            tells = next((words for words in sizes if any(words not in other for other in said[board])), "")
-            if len(prices[board]) > 1 and tells:
-                _ask(draft, tells)
+            own = next((words for size, words in sizes.items() if size not in common[board]), "")
+            if own and len(prices[board]) > 1:
+                _ask(draft, own)
 
 
 def _indices(columns: Columns) -> set[int]:
@@ -85,16 +88,41 @@ def _ask(draft: Draft, words: str) -> None:
 
 
 @lru_cache(maxsize=16384)
-def may_size_an_order(text: str) -> bool:
-    """Whether a text has a weight of an order in it, or the load of a vehicle, or a size by its name."""
+def sizes_said(text: str) -> tuple[str, ...]:
+    """The weights of an order in a text, each with the signs around it, the loads of vehicles and the sizes by name."""
+    if _hints().isdisjoint(_WORD.findall(fold(text))):
+        # Most texts of a long list end here, each of them different.
+        return ()
     text = in_figures(text)
-    kinds = {match.value for match in phrases("bracket").find(text)}
-    if kinds & _SIZES:
-        return True
-    if any(match.value == PIECES_OR_TONS and _counted(text[: match.start]) for match in phrases("bracket").find(text)):
-        return True
-    weights = (mass.kg(MassUnit.TONNE) for mass in find_masses(text))
-    return any(kg is None or kg >= _LIGHTEST_ORDER_KG for kg in weights)
+    found = phrases("bracket").find(text)
+    signs = " ".join(sorted({match.value for match in found} & _SIGNS))
+    weights = [f"{signs} {mass.words}" for mass in find_masses(text) if _is_of_an_order(mass)]
+    tons = [
+        f"{signs} {text[: match.start].split()[-1]} tons"
+        for match in found
+        if match.value == PIECES_OR_TONS and _counted(text[: match.start])
+    ]
+    return (*weights, *tons, *(match.value for match in found if match.value in _SIZES))
+
+
+_WORD = re.compile(r"[^\W\d_]{2,}|(?<![^\W\d_])(?:t(?![^\W\d_])|[^\W\d_](?=[./]))|#(?!/)")
+_UNITS = ("short_ton", "tonne", "ton", "long_ton", "cwt", "lb", "kg")
+
+
+@cache
+def _hints() -> frozenset[str]:
+    """The longest word of each unit of weight, load and name of a size."""
+    named = [phrase for unit in _UNITS for phrase in words("basis").get(unit, ())]
+    named += [phrase for kind in (*_SIZES, PIECES_OR_TONS) for phrase in words("bracket").get(kind, ())]
+    return frozenset(max(found, key=len) for phrase in named if (found := _WORD.findall(fold(phrase))))
+
+
+_SIGNS = frozenset({"below", "up_to", "from", "above", "to"})
+
+
+def _is_of_an_order(mass: Mass) -> bool:
+    kg = mass.kg(MassUnit.TONNE)
+    return kg is None or kg >= _LIGHTEST_ORDER_KG
 
 
 def _counted(before: str) -> bool:
