@@ -142,3 +142,11 @@ def test_a_fraction_of_a_truck_weighs_no_truck():
         ]
     )
     assert asked(found) >= {"E3"}
+
+
+def test_an_answer_settles_what_such_a_size_is():
+    rows = [["EUR/t"], ["Board", "Price EUR/t"], ["GC1 250 g/m², Partie 3-8 t", 1262], ["GC1 250 g/m², ab 8 t", 1237]]
+    keys = {"bracket:gc1 250 g/m², partie 3-8 t": "3000:8000", "bracket:gc1 250 g/m², ab 8 t": "8000:"}
+    found = lines(rows, keys)
+    assert sizes(found) == {"B3": (3000, 8000), "B4": (8000, None)}
+    assert not asked(found)

@@ -172,13 +172,19 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
         for (index, said), kg in zip(group, in_kg, strict=True):
             stated = len(group) == 1 and kg.of_sheets and _is_a_count(said.words)
             found[index] = Said(replace(kg, stated=stated), said.where, said.words)
-    return found | _left_blank(columns, groups, unsized) if sized else found
+    return found | _left_blank(columns, groups, unsized, facts) if sized else found
+
+
+def size_without_limits(words: str, facts: FileFacts) -> KgBracket:
+    """An order size in words that give no weight to go by, unless somebody has answered what it is."""
+    return _joined((Bracket(words, not_weight=NOT_UNDERSTOOD),), facts)[0]
 
 
 def _left_blank(
     columns: Columns,
     groups: Mapping[_Board, Sequence[tuple[int, Said[Bracket]]]],
     unsized: Sequence[tuple[_Board, WholeRow]],
+    facts: FileFacts,
 ) -> dict[int, Said[KgBracket]]:
     """Rows without an order size of a board whose other rows have several: what they hold for is not every order."""
     several = {board for board, sizes in groups.items() if len({said.words for _, said in sizes}) > 1}
@@ -186,7 +192,8 @@ def _left_blank(
     for board, whole in unsized:
         price = next((whole.cells[price.index] for price in columns.prices if price.index in whole.own), None)
         if board in several and price is not None:
-            blank[whole.row.index] = Said(KgBracket(unread=True), at(price), price.text.strip())
+            words = price.text.strip()
+            blank[whole.row.index] = Said(size_without_limits(words, facts), at(price), words)
     return blank
 
 

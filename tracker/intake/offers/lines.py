@@ -101,7 +101,7 @@ class TableReader:
         self._of_ways = {price.index: of_own_way(self._columns[price.index], price) for price in self._offers}
         self._ways = TermsOfWays(read)
         self._blocks: dict[Block, Block] = {}
-        self._sizes = SizesUnread(read.columns)
+        self._sizes = SizesUnread(read.columns, self._facts)
         self._uncompared = frozenset(price.index for price in read.columns.prices) | read.counting
         self._lead_columns = frozenset(column.index for column in read.columns.of(Role.LEAD_TIME))
         self._minimum_columns = frozenset(column.index for column in read.columns.of(Role.MINIMUM))
@@ -224,8 +224,7 @@ class TableReader:
         fill_price(draft, read, whole, columns, self._money(price, scope, draft.grade, parts), self._facts)
         bracket = brackets.of(price, whole.row.index, scope)
         fill_bracket(draft, bracket)
-        if bracket is None:
-            self._sizes.see(draft, whole.cells, (label, *(words.text for words in scope.headings)))
+        self._sizes.see(draft, bracket, whole.cells, (label, *(words.text for words in scope.headings)))
         charged = charge_columns(price, self._offers, whole.cells, columns, free_for(scope, draft), draft)
         below = *self._charges_of.get(price.index, ()), *self._charges_below.get(whole.row.index, ())
         load = load_of(bracket)

@@ -11,16 +11,19 @@ from functools import cache, lru_cache
 
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
-from tracker.intake.offers.answered import key_about
+from tracker.intake.offers.brackets import size_without_limits
 from tracker.intake.offers.draft import Draft
+from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.fill import fill_bracket
+from tracker.intake.offers.said import Said
 from tracker.intake.offers.twins import about
 from tracker.intake.values.brackets import NAMED_SIZE, PIECES_OR_TONS, VEHICLES
+from tracker.intake.values.brackets_in_kg import KgBracket
 from tracker.intake.values.lead import in_figures
 from tracker.intake.values.masses import Mass, find_masses
 from tracker.intake.values.roles import ORDER_SIZES, Role
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases, words
-from tracker.trade.offer import NoteCode
 from tracker.trade.quantities import MassUnit
 
 _TELLING = (
@@ -43,13 +46,16 @@ _LIGHTEST_ORDER_KG = Decimal(100)
 class SizesUnread:
     """Watches the offers of one table that nothing was found to bound, and asks about those that something may."""
 
-    def __init__(self, columns: Columns) -> None:
+    def __init__(self, columns: Columns, facts: FileFacts) -> None:
+        self._facts = facts
         known = {column.index for role, held in columns.by_role.items() if role not in _TELLING for column in held}
         self._passed = (known - _indices(columns)) | {price.index for price in columns.prices}
         self._sized: list[tuple[Draft, dict[str, str]]] = []
 
-    def see(self, draft: Draft, cells: dict[int, Cell], around: Iterable[str]) -> None:
+    def see(self, draft: Draft, bracket: Said[KgBracket] | None, cells: dict[int, Cell], around: Iterable[str]) -> None:
         """Keeps in mind what may size the order of an offer without an order size."""
+        if bracket is not None:
+            return
         own = (cell.text for index, cell in cells.items() if index not in self._passed and isinstance(cell.value, str))
         sizes = {size: text.strip() for text in (*own, *around) for size in sizes_said(text)}
         if sizes:
@@ -70,7 +76,7 @@ class SizesUnread:
             board = _board(draft)
             own = next((words for size, words in sizes.items() if size not in common[board]), "")
             if own and len(prices[board]) > 1:
-                _ask(draft, own)
+                fill_bracket(draft, Said(size_without_limits(own, self._facts), draft.where, own))
 
 
 def _indices(columns: Columns) -> set[int]:
@@ -80,11 +86,6 @@ def _indices(columns: Columns) -> set[int]:
 def _board(draft: Draft) -> Hashable:
     """What an offer is for and in which money, apart from its price and from what its column is called."""
     return (*about(draft)[1:], draft.currency, draft.basis, draft.delivered)
-
-
-def _ask(draft: Draft, words: str) -> None:
-    text = f"For what weight of order does “{words}” stand?"
-    draft.ask(NoteCode.BRACKET_UNREAD, key_about("bracket", words), draft.where, text, words)
 
 
 @lru_cache(maxsize=16384)
