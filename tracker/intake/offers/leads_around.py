@@ -20,7 +20,10 @@ def leads_around(scope: Scope) -> tuple[Said[LeadTime], ...]:
     level = next(level for level in scope.levels if level.all_of(LeadTime))
     if level.name not in _TITLES:
         return said
-    counted = {one.value.days: one for around in scope.levels for one in around.all_of(LeadTime) if _goes_out(one)}
+    # 'Dispatch in 4 weeks (GD2 from stock)' tells the two apart itself.
+    apart = {one.where for one in said}
+    others = (one for around in scope.levels for one in around.all_of(LeadTime) if one.where not in apart)
+    counted = {one.value.days: one for one in others if _goes_out(one)}
     return tuple(counted.values()) if len(counted) == 1 else said
 
 

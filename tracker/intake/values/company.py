@@ -144,7 +144,7 @@ def _is_board(head: str) -> bool:
 def _makes(head: str, board: str) -> bool:
     """'Ellerby Run Chipboard Mill' and 'Cartonnerie du Carton Gris Lavedan' are works that have a name of their own and
     say what they make."""
-    before, named, behind = head.partition(board)
+    before, named, behind = head.partition(board) if board else (head, "", "")
     if phrases("works").whole(behind.strip()) == "behind":
         return bool(named) and _has_words_of_its_own(before)
     first = phrases("works").at(tokens(fold(head)), 0)
