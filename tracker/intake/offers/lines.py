@@ -113,7 +113,8 @@ class TableReader:
         self._last_terms: tuple[Cells, Columns, Scope, Terms] | None = None
 
     def read(self) -> TableOffers:
-        rows = Rows(self._read.table, self._read.columns)
+        texts = (words.text for level in self._levels for words in level.texts)
+        rows = Rows(self._read.table, self._read.columns, texts)
         # Of a very long table the rows are gone over twice, because to keep them all would take a gigabyte.
         whole = rows if self._read.table.view.passing else list(rows)
         brackets = brackets_of(self._read.columns, whole, self._titles, self._facts)

@@ -13,6 +13,7 @@ from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.list_age import Age, age_of_list, age_of_name, age_of_row
+from tracker.intake.values.list_numbers import goes_on, is_another_list
 from tracker.intake.values.no_offers import offers_nothing
 from tracker.intake.values.others_prices import Offering, heading_offers, round_of_bids, title_offers
 from tracker.intake.values.role_words import header_roles
@@ -69,12 +70,16 @@ def _above(sheet: ReadSheet) -> list[Words]:
 
 
 def _of_one_table(mark: Words, sheet: ReadSheet) -> bool:
-    """'Old prices' right above the first table, where 'New prices' stands above another, or any title in its row."""
+    """'Old prices' right above the first table, where 'New prices' or another list stands above another, or any title
+    in its row."""
     titles = [read.table.titles for read in sheet.tables]
     theirs = (words for each in titles if mark not in each for words in each)
     others = [words for words in theirs if age_above(words, sheet.found.tables) is Age.IN_FORCE]
     return any(mark in each for each in titles) and any(
-        words.row == mark.row or phrases("price_words").find(words.text) for words in others
+        words.row == mark.row
+        or (phrases("price_words").find(words.text) and not goes_on(words.text, mark.text))
+        or is_another_list(words.text, mark.text)
+        for words in others
     )
 
 

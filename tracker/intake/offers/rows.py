@@ -1,6 +1,6 @@
 """The rows of a table made whole: once-written and merged values filled in, rows that offer nothing taken out."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import cache, lru_cache
 
@@ -61,10 +61,10 @@ class Rows:
     below some boards only, by row.
     """
 
-    def __init__(self, table: Table, columns: Columns) -> None:
+    def __init__(self, table: Table, columns: Columns, texts: Iterable[str] = ()) -> None:
         self._table, self._columns = table, columns
         self._filled = columns.of(*_FILLED)
-        self._once = written_once(table, columns, self._filled)
+        self._once = written_once(table, columns, self._filled, texts)
         self._leaders = tuple(column.index for column in columns.of(Role.PRODUCT, Role.GRADE))
         self._priced = frozenset(price.index for price in columns.prices)
         self._offered = frozenset(price.index for price in columns.prices if price.kind is Kind.OFFER)

@@ -6,11 +6,11 @@ from dataclasses import dataclass
 from tracker.intake.columns.cells import caliper_of, weight_of
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.tables.heads import head_text
-from tracker.intake.values.basis import find_basis
+from tracker.intake.values.basis import basis_text, find_basis
 from tracker.intake.values.caliper import caliper_unit, find_calipers
 from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.masses import find_masses
-from tracker.intake.values.money import find_price_unit
+from tracker.intake.values.money import find_price_unit, price_unit
 from tracker.intake.values.roles import ORDER_SIZES, Role
 from tracker.intake.values.sheetsize import find_sheet_sizes
 from tracker.intake.values.weight import find_weights, weight_units
@@ -31,10 +31,12 @@ class Units:
     millimetres: int = 0
     kilos: int = 0
     feet: int = 0
+    tonnes: int = 0
 
     @property
     def pounds_and_inches_throughout(self) -> bool:
-        return bool(self.pounds and (self.inches or self.points)) and not self._metric
+        """Where lines are sold by the tonne as well, it is not throughout: a 'ton' among them may be one."""
+        return bool(self.pounds and (self.inches or self.points)) and not (self._metric or self.tonnes)
 
     @property
     def metric_throughout(self) -> bool:
@@ -150,6 +152,8 @@ def _count_table(units: Units, read: ReadTable) -> None:
     for column in read.columns.of(Role.MINIMUM, *ORDER_SIZES):
         units.pounds += column.mass_units in ((MassUnit.LB,), (MassUnit.CWT,))
         units.kilos += column.mass_units == (MassUnit.KG,)
+    for column in read.columns.of(Role.BASIS):
+        units.tonnes += any(_is_tonne(cell.text) for cell in read.cells(column))
     for column in read.columns.of(
         Role.CALIPER,
         Role.WEIGHT,
@@ -164,6 +168,12 @@ def _count_table(units: Units, read: ReadTable) -> None:
         for cell in read.cells(column):
             if isinstance(cell.value, str):
                 _count_words(units, cell.text)
+
+
+def _is_tonne(text: str) -> bool:
+    priced = price_unit(text)
+    basis = basis_text(text) if priced is None else priced.basis
+    return basis is not None and basis.bases == {Basis.TONNE}
 
 
 def _count_words(units: Units, text: str) -> None:

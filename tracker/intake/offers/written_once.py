@@ -1,19 +1,27 @@
 """The columns whose values are written on the first row of their group only, and hold for the rows below it."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.grid import Cell
 from tracker.intake.tables.table import Table
 from tracker.intake.values.roles import Role
+from tracker.intake.values.unless import left_unmarked
 
 BOARD = (Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.FORM)
 """The columns that describe a board."""
 
 
-def written_once(table: Table, columns: Columns, filled: Sequence[Column]) -> frozenset[int]:
-    """The columns whose values are written on the first row of their group only."""
-    left = [_Once(columns, column) for column in filled]
+_UNITS = (Role.BASIS, Role.CURRENCY)
+
+
+def written_once(table: Table, columns: Columns, filled: Sequence[Column], texts: Iterable[str] = ()) -> frozenset[int]:
+    """The columns whose values are written on the first row of their group only.
+
+    `texts`: those around the table, which may say what empty unit cells mean: 'prices without a currency are pesos'.
+    """
+    explained = frozenset(role for text in texts for role in left_unmarked(text))
+    left = [_Once(columns, column) for column in filled if column.role not in _UNITS or column.role not in explained]
     rows = table.view.rows
     for row in table.rows:
         cells = rows[row.index]
@@ -34,6 +42,7 @@ class _Once:
         self.index, self.blanks = column.index, 0
         self._left = [other.index for other in columns.of(*BOARD) if other.index < column.index]
         self._of_board = column.role in BOARD
+        self._of_unit = column.role in _UNITS
         self._before: str | None = None
 
     def still(self, cells: dict[int, Cell], rows: Mapping[int, dict[int, Cell]], row: int) -> bool:
@@ -41,6 +50,9 @@ class _Once:
         cell = cells.get(self.index)
         if cell is None:
             self.blanks += 1
+            if self._of_unit and self._before is None:
+                # 'USD' on some rows below others without any marks those rows, and begins no group.
+                return False
             return not (self._of_board and any(index in cells for index in self._left))
         if cell.text == self._before and not self._after_blank(rows, row):
             return False

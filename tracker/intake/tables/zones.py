@@ -23,7 +23,7 @@ from tracker.intake.tables.measure_rows import measures_across
 from tracker.intake.tables.table import HeadedColumn, Words
 from tracker.intake.tables.view import View
 from tracker.intake.values.delivery import find_delivery
-from tracker.intake.values.list_age import Age, age_of_name
+from tracker.intake.values.list_age import Age, age_of_name, tells_age
 from tracker.intake.values.roles import MEASURES, Role
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
@@ -176,8 +176,9 @@ def _continues_header(view: View, main: int, row: int) -> bool:
     if len(heads) == 1 and heads[0].unit and not heads[0].across:
         over = view.cell(main, columns[0])
         return over is not None and (head := head_of(over)) is not None and head.price
-    known = sum(head.named or head.unit for head in heads)
-    return known == len(heads) and all(head.across != "grade" for head in heads) and len(heads) >= 2
+    ages = [tells_age(cell.text) for cell in view.rows[row].values()]
+    known = sum(head.named or head.unit or aged for head, aged in zip(heads, ages, strict=True))
+    return known == len(heads) >= 2 and all(head.across != "grade" for head in heads)
 
 
 def _under_group(view: View, main: int, columns: list[int]) -> bool:

@@ -4,6 +4,7 @@ import re
 from functools import lru_cache
 
 from tracker.intake.values.delivery import find_delivery
+from tracker.intake.values.firm_goods import with_goods
 from tracker.intake.values.form_fields import before_the_next_field
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.lead import LeadTime, lead_text
@@ -78,7 +79,7 @@ def _headed_company(text: str) -> str | None:
         # 'Vertrieb Karton' signs for a firm.
         return None
     # 'FOB Mill' and 'Unbleached Kraft Paperboard' end in a word of the trade too.
-    return None if find_delivery(head) is not None or _is_board(head) else head
+    return None if find_delivery(head) is not None or _is_board(head) else with_goods(text, head)
 
 
 def _is_field_to_sign(text: str, head: str) -> bool:
@@ -100,9 +101,9 @@ def letterhead_name(text: str) -> str | None:
     if not may_be_a_name(head):
         return None
     if _PARTNERS.fullmatch(head) and all(map(_has_words_of_its_own, head.split("&"))):
-        return head
+        return with_goods(text, head)
     of_trade = [match for match in phrases("company").find(head) if match.value in ("trade", "weak")]
-    return head if of_trade and _has_words_of_its_own(head) else None
+    return with_goods(text, head) if of_trade and _has_words_of_its_own(head) else None
 
 
 _PARTNERS = re.compile(r"[^\W\d_]{3,} & [^\W\d_]{3,}")
@@ -113,7 +114,7 @@ def name_above_a_contact(text: str) -> str | None:
     """A firm's name as the first words of a sheet, where a telephone or an address for mail stands below it: then
     nothing but the way it is written need say that it is one."""
     head = _BREAK.split(text.strip(), maxsplit=1)[0].strip()
-    return head if may_be_a_name(head) and _has_words_of_its_own(head) else None
+    return with_goods(text, head) if may_be_a_name(head) and _has_words_of_its_own(head) else None
 
 
 @lru_cache(maxsize=1024)

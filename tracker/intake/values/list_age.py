@@ -40,6 +40,11 @@ def age_of_name(text: str) -> Age:
     return _age(text, named=True)
 
 
+def tells_age(text: str) -> bool:
+    """'expired' and 'new', beside 'valid until 31 December' in the row below 'Price 2025 | Price 2026'."""
+    return phrases("price_ages").whole(text.strip(" ()")) is not None or age_of_name(text) is Age.SUPERSEDED
+
+
 def _age(text: str, *, named: bool) -> Age:
     if Remark.SUPERSEDED in says(text):
         told = (_of_clause(_parts(clause), first, named=named) for clause, first in _clauses(text) if _marks(clause))

@@ -135,6 +135,10 @@ def mass_text(text: str, units: tuple[MassUnit, ...] = ()) -> Mass | None:
     return Mass(amounts, own, text.strip(), hints_at_tonne(text.strip()[-len(rest) :])) if amounts else None
 
 
+_THOUSAND_POUNDS = re.compile(r"\s?[mk]\s?(?=lbs?\b|pounds?\b|#)")
+"""The M of '40M lb'."""
+
+
 @lru_cache(maxsize=4096)
 def find_masses(text: str) -> tuple[Mass, ...]:
     """Every weight in a sentence that has its unit beside it."""
@@ -143,14 +147,12 @@ def find_masses(text: str) -> tuple[Mass, ...]:
     for match in _NUMBER.finditer(folded):
         if RANGE_TO.match(folded[match.end() :]):
             continue
-        unit = (
-            phrases("basis").at(tokens(folded[match.end() : match.end() + 24]), 0)
-            if match.end() < len(folded)
-            else None
-        )
-        if unit is None or unit.value not in _UNIT_OF or folded[match.end() : match.end() + unit.start].strip():
+        thousand = _THOUSAND_POUNDS.match(folded, match.end())
+        behind = match.end() if thousand is None else thousand.end()
+        unit = phrases("basis").at(tokens(folded[behind : behind + 24]), 0) if behind < len(folded) else None
+        if unit is None or unit.value not in _UNIT_OF or folded[behind : behind + unit.start].strip():
             continue
-        end = match.end() + unit.end
+        end = behind + unit.end
         mass = mass_text(text[match.start() : end])
         if mass is not None and not _part_of_more(folded, match.start(), end):
             found.append(mass)

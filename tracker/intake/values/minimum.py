@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from tracker.intake.values.brackets import VEHICLES, bracket_text
+from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.lead import in_figures
@@ -67,7 +68,7 @@ def _refused_below(clause: str) -> Mass | None:
     if not phrases("orders_refused").find(clause):
         return None
     masses = find_masses(_without_per_item(clause))
-    if len(masses) != 1 or find_grade(clause) is not None:
+    if len(masses) != 1 or find_grade(clause) is not None or find_calipers(clause):
         return None
     before = clause[: clause.find(masses[0].words)]
     below = any(match.value == "below" for match in phrases("bracket").find(before))

@@ -2,12 +2,12 @@
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from tracker.intake.values.basis import BasisReading, bases_side_by_side, basis_span, basis_text, find_basis, one_of
 from tracker.intake.values.charge_names import charges_named
 from tracker.intake.values.charges import charge_header
-from tracker.intake.values.currency import CurrencyReading, find_currencies
+from tracker.intake.values.currency import CurrencyReading, currency_text, find_currencies
 from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.exchange import beside_exchange
 from tracker.intake.values.grade import find_grade
@@ -46,6 +46,10 @@ class SaysBasis:
 def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
     """Currency and basis of a clause. A basis counts only beside a currency or a word for price."""
     clause = beside_exchange(_without_weights(_without_definition(clause)))
+    defined = _sign_defined(clause)
+    if defined is not None:
+        yield SaysCurrency(defined, clause)
+        return
     labelled = _labelled_basis(clause)
     if labelled is not None:
         yield SaysBasis(labelled, clause)
@@ -78,6 +82,19 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
         and (unit.currency is not None or phrases("price_words").find(clause) or _is_only_a_basis(clause))
     ):
         yield SaysBasis(one_of(bases_side_by_side(clause)) or unit.basis, clause, _grades_of(clause))
+
+
+def _sign_defined(clause: str) -> CurrencyReading | None:
+    """'¢ = Canadian cents' says of what country the money is, and not that every price is in hundredths."""
+    sign, equals, rest = clause.partition("=")
+    named = find_currencies(rest)
+    told = (
+        bool(equals)
+        and not any(map(str.isdigit, rest))
+        and currency_text(sign.strip(" \"'“”‘’«»")) is not None
+        and len(named) == 1
+    )
+    return replace(named[0], cents=False) if told else None
 
 
 def _without_definition(clause: str) -> str:

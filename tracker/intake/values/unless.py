@@ -13,7 +13,7 @@ _FARTHEST = 9
 def unless_at(text: str) -> int | None:
     """Where the part begins that says 'unless otherwise'; None in a text that holds without exception.
 
-    'Unless paid within 30 days' makes no exception of marked rows.
+    'Unless paid within 30 days' makes no exception of marked rows; what is said of 'prices without a currency' does.
     """
     found = phrases("unless").find(text)
     for place, match in enumerate(found):
@@ -22,4 +22,11 @@ def unless_at(text: str) -> int | None:
         behind = (one for one in found[place + 1 :] if one.value == "otherwise")
         if match.value == "lead" and any(one.first - match.after <= _FARTHEST for one in behind):
             return match.start
-    return None
+    unmarked = phrases("unmarked").find(text)
+    return unmarked[0].start if unmarked else None
+
+
+@lru_cache(maxsize=4096)
+def left_unmarked(text: str) -> frozenset[str]:
+    """What an empty cell means by a text: 'Prices without a currency are pesos' -> {'currency'}; 'basis' likewise."""
+    return frozenset(match.value for match in phrases("unmarked").find(text))

@@ -1,0 +1,21 @@
+"""What a firm deals in, said behind a comma as a part of its name: 'Hermanos Ardelune, cartón y papel'."""
+
+import re
+
+from tracker.intake.words.lists import pattern, phrases
+
+_GOODS = re.compile(r",\s+(?P<goods>[^,;:|]+)$")
+_JOINED = re.compile(rf"(?:-\s|\s)?{pattern('range', 'and')}\s|\s&\s")
+
+
+def with_goods(text: str, name: str) -> str:
+    """The name with the goods that the rest of its text joins to it; 'Marlow Mills, paperboard' may go on with what the
+    sheet is about, and is left as it is."""
+    whole = text.strip()
+    behind = _GOODS.fullmatch(whole.removeprefix(name)) if whole.startswith(name) else None
+    if behind is None:
+        return name
+    goods = [part.strip(" -") for part in _JOINED.split(behind["goods"])]
+    named = all(phrases("firm_goods").whole(part) is not None for part in goods)
+    dealers = phrases("firm_dealers").whole(behind["goods"]) is not None
+    return whole if dealers or (len(goods) > 1 and named) else name
