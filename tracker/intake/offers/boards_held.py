@@ -29,11 +29,17 @@ def _may_be_within(span: MeasureSpan, draft: Draft) -> bool:
     return measure is None or span.may_hold(measure)
 
 
-_CODE = re.compile(r"(?<!\w)[A-Z]{2}[1-4](?!\w)")
+_CODE = re.compile(r"(?<!\w)([A-Z]{2}[1-4]|G[CDGKNTZ]|[AU][CDTZ])(?!\w)")
 """What European boards are called by: coating and furnish in two letters, the back by a figure (GC1, GT2, GD3)."""
+_LETTERS = 2
 
 
 def _other_code(meant: str, product: str) -> bool:
-    """A note about GT2 says nothing of GD2, though both are of one grade here."""
-    codes = set(_CODE.findall(meant)), set(_CODE.findall(product))
-    return all(codes) and codes[0].isdisjoint(codes[1])
+    """A note about GT2 says nothing of GD2, though both are of one grade here; one about GT does of GT2 and GT4."""
+    of_note, own = _CODE.findall(meant), _CODE.findall(product)
+    return bool(of_note and own) and not any(_are_one(one, other) for one in of_note for other in own)
+
+
+def _are_one(one: str, other: str) -> bool:
+    short = min(len(one), len(other)) == _LETTERS
+    return one == other or (short and one[:_LETTERS] == other[:_LETTERS])

@@ -10,15 +10,20 @@ from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.keyed_notes import KEYED, KeyedNotes, key_ahead, without_key
 from tracker.intake.offers.said import Said
-from tracker.intake.offers.scope import Level
+from tracker.intake.offers.scope import Level, Scope
 from tracker.intake.tables.table import Table, Words
-from tracker.intake.values.lines_meant import bare_lead
-from tracker.intake.values.note_signs import RAISED, SIGN, STAR, WITHIN, sign_ahead, without_sign
-from tracker.intake.values.statements import Statement
+from tracker.intake.values.lead import LeadTime
+from tracker.intake.values.lead_unread import LeadUnread
+from tracker.intake.values.lines_meant import lead_of_some
+from tracker.intake.values.marks_apart import marks_apart, stock_lead
+from tracker.intake.values.note_signs import LETTER, RAISED, SIGN, STAR, WITHIN, marked, sign_ahead, without_sign
+from tracker.intake.values.statements import Statement, statements
 from tracker.intake.words.lists import phrases
 
 # 'g/m²' and '1000 ft²' end with their unit; '1)' is a sign only apart from the word before it.
 _BEHIND = re.compile(rf"({STAR}|(?<![mM])(?<!ft)[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\([\da-e]\)|\[[\da-e]\]|(?<!\S)[\da-e]\))[\s,;]*$")
+_LETTER = re.compile(r"(?:^|\s)\(?([A-Z])\)?$")
+"""The L of 'GD2 L', which is a sign where a note says so: 'grades marked L'."""
 _LITERAL = re.compile(r'"([^"]*)"|\\(.)')
 """What a number format shows as it stands: the star of '#,##0" *"'."""
 
@@ -34,6 +39,9 @@ def signs_behind(cell: Cell) -> frozenset[str]:
 @lru_cache(maxsize=4096)
 def _behind(text: str) -> frozenset[str]:
     found: set[str] = set()
+    letter = _LETTER.search(text)
+    if letter is not None:
+        found.add(f"{LETTER}{letter[1]}")
     while (sign := _BEHIND.search(text)) is not None:
         found.add(sign.group(1).translate(RAISED))
         text = text[: sign.start()]
@@ -77,6 +85,9 @@ def _parted(words: Words) -> tuple[Words, ...]:
 
     'Prices in EUR/t, those marked with * in EUR/kg' is the note '* those in EUR/kg' behind 'Prices in EUR/t'.
     """
+    apart = marks_apart(words.text)
+    if apart:
+        return tuple(replace(words, text=text) for text in apart)
     if not phrases("marked_with").find(words.text):
         return (words,)
     parts = [_as_note(part) for part in _PARTS.split(words.text)]
@@ -109,12 +120,28 @@ class Footnotes:
         heads = {column.index: column.heads for column in table.columns if column.index not in own}
         noted = {sign for sign in signs if not sign.startswith(KEYED)}
         self._headed = {index: noted & self._headed_by(above) for index, above in heads.items()} if noted else {}
+        priced = frozenset(price.index for price in columns.prices)
+        self._mark_the_others(noted, priced)
         self._of_heads = frozenset().union(*self._headed.values())
+        of_measures = (signs for index, signs in self._headed.items() if index not in priced)
+        self._of_prices = self._of_heads.difference(*of_measures)
         noted -= self._of_heads
         self._counting = numbering_columns(table) if noted else frozenset()
         rows = (table.view.rows[row.index] for row in table.rows) if noted else ()
         cells = (cell for row in rows for index, cell in row.items() if index not in self._counting)
-        self.signs = frozenset(noted & self._carried(cells)) | self._keyed.keys
+        carried = self._carried(cells)
+        self._unmarked = {sign for sign in noted if marked(sign) in carried}
+        self._scopes: dict[tuple[int, int], tuple[Scope, Scope]] = {}
+        # A letter that no line carries is marked in a way that is not seen.
+        carried |= {sign for sign in noted if sign.startswith(LETTER)}
+        self.signs = frozenset(noted & carried) | self._keyed.keys | self._unmarked
+
+    def _mark_the_others(self, noted: set[str], priced: frozenset[int]) -> None:
+        """Gives the prices whose heads do not carry a sign that others do what is said of those without it."""
+        for sign in noted:
+            without = {index for index, signs in self._headed.items() if marked(sign) not in signs}
+            for index in priced & without if len(without) < len(self._headed) else ():
+                self._headed[index] |= {sign}
 
     @classmethod
     def _headed_by(cls, heads: Iterable[Cell]) -> set[str]:
@@ -131,6 +158,7 @@ class Footnotes:
         if not self.signs:
             return frozenset()
         carried = self._carried(cell for index, cell in cells.items() if index not in self._counting)
+        carried |= {sign for sign in self._unmarked if marked(sign) not in carried}
         return self.signs & (carried | self._keyed.of_row(cells))
 
     def left(self, levels: tuple[Level, ...], carried: frozenset[str]) -> tuple[Level, ...]:
@@ -144,6 +172,20 @@ class Footnotes:
         """The levels without the notes whose sign the heads of other columns carry, and this one's do not."""
         other = self._of_heads - self._headed.get(column, set())
         return tuple(_without(level, other) for level in levels) if other else levels
+
+    def put_first(self, scope: Scope, column: int) -> Scope:
+        """What holds for the prices of a column: the notes whose sign its head carries, and then those of all; as it is
+        where no price's head carries one, or heads of measures carry the same."""
+        if not self._of_prices:
+            return scope
+        key = (id(scope), column)
+        if key not in self._scopes:
+            carried = self._of_prices & self._headed.get(column, frozenset())
+            own = tuple(near for level in scope.levels if (near := _of_signs(level, carried)).texts)
+            levels = own + tuple(_without(level, self._of_prices) for level in scope.levels)
+            # The scope itself is kept as well, so that no other gets its place in memory.
+            self._scopes[key] = (scope, replace(scope, levels=levels))
+        return self._scopes[key][1]
 
 
 def _signs(text: str) -> frozenset[str]:
@@ -167,6 +209,12 @@ def _of_signs(level: Level, signs: frozenset[str]) -> Level:
 
 def with_bare_leads(level: Level) -> Level:
     """A level of texts that are about some rows, with the lead time that one of them is: '(1) ten weeks'."""
-    leads = [(words, lead) for words in level.texts if (lead := bare_lead(without_sign(words.text))) is not None]
+    leads = [(words, lead) for words in level.texts if (lead := _lead_of(without_sign(words.text))) is not None]
     said: tuple[Said[Statement], ...] = tuple(Said(lead, level.place(words), words.text) for words, lead in leads)
     return replace(level, beside=level.beside + said) if said else level
+
+
+def _lead_of(text: str) -> LeadTime | LeadUnread | None:
+    """What a note says of the lead time of its own lines alone: 'grades in stock'."""
+    speaks = any(isinstance(one, LeadTime | LeadUnread) for one in statements(text))
+    return None if speaks else lead_of_some(text) or stock_lead(text)

@@ -206,7 +206,7 @@ class TableReader:
         label = price.label or (price.bracket.words if price.bracket is not None else "")
         draft = Draft(self._read.table.view.sheet, cell, label, whole.row.index, block, words)
         self._boards.fill(draft, told[0], price, scope)
-        scope = self._of_some.left_to_board(scope, draft)
+        scope = self._of_some.left_to_board(self._footnotes.put_first(scope, price.index), draft)
         of_terms = self._ways.left_to(scope, draft, price.index, whole.cells)
         self._terms.fill(draft, told[1], price, of_terms)
         fill_until(draft, price, self._facts)

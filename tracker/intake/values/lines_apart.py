@@ -4,13 +4,15 @@
 from collections.abc import Iterator
 from functools import lru_cache
 
+from tracker.intake.values.charges import ChargeWords
 from tracker.intake.values.charges_apart import charges_apart
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.lead import LeadTime, lead_text
 from tracker.intake.values.lettered_lines import letters_as_numbers
-from tracker.intake.values.lines_meant import lines_named, once_called
+from tracker.intake.values.lines_meant import lines_meant, lines_named, once_called
 from tracker.intake.values.masses import find_masses
 from tracker.intake.values.of_all_and_some import of_all_and_some
+from tracker.intake.values.relieved_charges import no_charges
 from tracker.intake.values.statements import SaysMinimum, statements
 from tracker.intake.words.lists import phrases
 
@@ -22,7 +24,22 @@ def lines_apart(text: str) -> tuple[str, ...]:
     """Its texts, each of which names the lines that it is about or excepts, and says all of what it says of them."""
     text = once_called(letters_as_numbers(text))
     apart = phrases("the_others").find(text) and lines_named(text) is not None
-    return tuple(_apart(text)) if apart else charges_apart(text) or of_all_and_some(text)
+    return tuple(_apart(text)) if apart else charges_apart(text) or _beside_the_freed(text) or of_all_and_some(text)
+
+
+def _beside_the_freed(text: str) -> tuple[str, ...]:
+    """'On GD and GT we charge 26 €/t for energy. GC is free of it.' without what goes without saying; () elsewhere."""
+    freed = [said.words for said in no_charges(text) if said.grades and not said.later]
+    left = tuple(clause for clause in clauses(text) if clause not in freed) if freed else ()
+    return left if any(map(_charges_some, left)) else ()
+
+
+def _charges_some(clause: str) -> bool:
+    meant = lines_meant(clause, note=True)
+    of_some = meant is not None and meant.boards is not None
+    return of_some and any(
+        isinstance(one, ChargeWords) and one.amounts for one in statements(meant.rest if meant else "")
+    )
 
 
 def _apart(text: str) -> Iterator[str]:

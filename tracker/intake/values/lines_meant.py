@@ -7,6 +7,7 @@ from functools import lru_cache
 from itertools import pairwise
 
 from tracker.intake.values.board_ahead import board_ahead, kind_ahead
+from tracker.intake.values.boards_behind import boards_behind
 from tracker.intake.values.boards_excepted import boards_excepted
 from tracker.intake.values.boards_meant import BoardsMeant
 from tracker.intake.values.boards_named import boards_named, measures_named
@@ -225,7 +226,7 @@ def _behind_words(text: str) -> LinesMeant | None:
         if text[: match.start].rstrip()[-1:].isdigit():
             # '18 to 24 pt' is a span.
             continue
-        board, rest = board_ahead(text[match.end :].strip())
+        board, rest = boards_behind(text[match.end :])
         kind = kind_ahead(text[match.end :])
         if not board and kind is not None:
             # 'For recycled board' is of some boards, and of which is not told.
