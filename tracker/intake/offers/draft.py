@@ -77,6 +77,11 @@ class Draft:
         """The key of the question what this very cell's price is."""
         return key_about(PRICE, f"{self.sheet}!{self.where}")
 
+    @property
+    def far_off(self) -> bool:
+        """Whether its price is far outside what board usually costs."""
+        return any(note.code is NoteCode.OUTSIDE_USUAL_RANGE for note in self.notes)
+
     def note(self, code: NoteCode, cell: str, text: str) -> None:
         """Tell something that does not hold the offer back."""
         self.notes.append(Note(code, cell, text))

@@ -16,6 +16,7 @@ from tracker.intake.offers.charge_columns import charge_columns
 from tracker.intake.offers.charges import fill_charges
 from tracker.intake.offers.column_doubts import ask_of_column, doubt_of_column
 from tracker.intake.offers.comments import fill_comment
+from tracker.intake.offers.delivered_from import fill_delivered_from
 from tracker.intake.offers.draft import Block, Draft
 from tracker.intake.offers.far_below import ask_of_amounts_far_below, columns_far_below
 from tracker.intake.offers.file_facts import FileFacts, facts_for
@@ -63,7 +64,7 @@ from tracker.intake.values.discounts import DiscountTaken
 from tracker.intake.values.price_kinds import tells_price_kind
 from tracker.intake.values.roles import MEASURES, Role
 from tracker.intake.values.statements import SaysTon
-from tracker.trade.offer import NoteCode, PassedOver
+from tracker.trade.offer import PassedOver
 
 _Surroundings = tuple[Headings | None, tuple[Words, ...], frozenset[str], frozenset[Words]]
 """What tells the scopes of two rows apart."""
@@ -226,8 +227,9 @@ class TableReader:
         bracket = brackets.of(price, whole.row.index, scope)
         fill_bracket(draft, bracket)
         self._sizes.see(draft, bracket, whole.cells, (label, *(words.text for words in scope.headings)))
+        freight_of_size = fill_delivered_from(draft, scope, self._facts)
         charged = charge_columns(price, self._offers, whole.cells, columns, free_for(scope, draft), draft)
-        below = *self._charges_of.get(price.index, ()), *self._charges_below.get(whole.row.index, ())
+        below = *self._charges_of.get(price.index, ()), *self._charges_below.get(whole.row.index, ()), *freight_of_size
         load = load_of(bracket)
         fill_charges(draft, whole.cells, columns, scope, self._facts, charged, below, load)
         drop_told_of_loads(draft, scope, load)
@@ -250,7 +252,7 @@ class TableReader:
     def _doubt_of_table(self, draft: Draft, scope: Scope) -> str:
         """What the table's columns leave open, but where a usual price in a stated unit, or a note, settles it."""
         doubt = self._read.columns.doubt
-        told = draft.currency is not None and draft.basis is not None and not _far_off(draft)
+        told = draft.currency is not None and draft.basis is not None and not draft.far_off
         at_rest = (doubt == UNNAMED and told) or (doubt == DISCOUNT_BESIDE and bool(scope.nearest(DiscountTaken)))
         return "" if at_rest else doubt
 
@@ -296,7 +298,3 @@ class TableReader:
 
 
 _NAMED = frozenset({Role.PRODUCT, Role.GRADE})
-
-
-def _far_off(draft: Draft) -> bool:
-    return any(note.code is NoteCode.OUTSIDE_USUAL_RANGE for note in draft.notes)

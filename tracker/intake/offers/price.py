@@ -19,7 +19,7 @@ from tracker.intake.offers.money import (
 )  # fmt: skip
 from tracker.intake.offers.physics import absurd, far_off
 from tracker.intake.offers.price_cell import PriceCell, Standing
-from tracker.intake.offers.remarked import bases_in, currencies_in, remarked
+from tracker.intake.offers.remarked import bases_in, currencies_in, denied_by_remarks, remarked
 from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.settle import Claim, Settled, settle
@@ -53,19 +53,24 @@ def fill_price(
         read = chosen
     units = unit_cells(whole, columns, facts)
     _fill_amount(draft, read, units, money)
-    said_beside = remarked(whole, columns)
-    if not units and not said_beside and read.says_no_unit and not draft.cell.comment:
+    said_beside, denied = remarked(whole, columns), denied_by_remarks(whole, columns, facts)
+    if not units and not said_beside and not denied and read.says_no_unit and not draft.cell.comment:
         currency, basis = money.settled
     else:
         currencies = _currency_claims(draft, read, units, money)
         bases = _basis_claims(draft, read, units, money, facts)
-        currency = settle([*currencies[:1], currencies_in(said_beside), *currencies[1:]])
-        basis = settle([*bases[:1], bases_in(said_beside, facts), *bases[1:]])
+        currency = settle([*currencies[:1], currencies_in(said_beside), *_but(currencies[1:], denied)])
+        basis = settle([*bases[:1], bases_in(said_beside, facts), *_but(bases[1:], denied)])
     _fill_currency(draft, currency, facts)
     _fill_basis(draft, counted(basis, whole, columns, facts), facts)
     if read.delivered is not None:
         draft.delivered = read.delivered
     _look(draft)
+
+
+def _but(claims: list[tuple[Claim[str], ...]], denied: frozenset[str]) -> list[tuple[Claim[str], ...]]:
+    """The claims of heads and texts without those for what the row says its price is not in."""
+    return [tuple(claim for claim in level if not claim.values <= denied) for level in claims] if denied else claims
 
 
 def _chosen(draft: Draft, read: PriceCell, facts: FileFacts) -> PriceCell | None:

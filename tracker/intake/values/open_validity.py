@@ -61,3 +61,9 @@ def begun(before: str, begins: list[Found[str]]) -> bool:
 def within(match: Found[str], others: list[Found[str]]) -> bool:
     """The 'au' of 'applicable au 1er octobre' belongs to the words for a beginning."""
     return any(other.start < match.start and match.end <= other.end for other in others)
+
+
+def runs_to(clause: str, dates: tuple[DateReading, ...]) -> bool:
+    """'Offer to 12 September 2026', where 'Offer to Pellow Cartons, 12 September 2026' goes to a buyer."""
+    ahead = phrases("runs_to").find(clause) if len(dates) == 1 else []
+    return any(not clause[match.end : dates[0].start].strip() for match in ahead)

@@ -12,6 +12,7 @@ from tracker.intake.values.brackets import Bracket
 from tracker.intake.values.charges import ChargeWords, OptionalCharge, beside_charges, find_charges, optional_charges
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.dates import DateReading, find_dates
+from tracker.intake.values.delivered_from import DeliveredFrom, delivered_from
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.discounts import DiscountTaken, discounts_taken
 from tracker.intake.values.freight_of_prices import freight_of_prices
@@ -112,6 +113,7 @@ Statement = (
     | LeadUnread
     | ChargeWords
     | LoadCharge
+    | DeliveredFrom
     | OptionalCharge
     | NoCharge
     | DiscountTaken
@@ -131,7 +133,10 @@ def _all(text: str) -> Iterator[Statement]:
     # A charge's own currency and basis are not the price's.
     of_loads = load_charges(text)
     yield from of_loads
+    by_size = delivered_from(text)
+    yield from (by_size,) if by_size is not None else ()
     theirs = [charge for one in of_loads for charge in find_charges(one.words)]
+    theirs += [by_size.freight] if by_size is not None and by_size.freight is not None else []
     yield from (charge for charge in find_charges(text) if charge not in theirs)
     yield from optional_charges(text)
     yield from no_charges(text)

@@ -12,7 +12,7 @@ from tracker.intake.values.dates import DateOrder, DateReading, find_dates, orde
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.held_apart import may_be_of_another, of_another
 from tracker.intake.values.lead import in_figures
-from tracker.intake.values.open_validity import COUNTED, begun, ends_on_no_day, within
+from tracker.intake.values.open_validity import COUNTED, begun, ends_on_no_day, runs_to, within
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 
@@ -154,7 +154,7 @@ _LAST_DAY = ("strong", "weak")
 def _by_itself(clause: str, dates: tuple[DateReading, ...]) -> Validity | None:
     """'EUR per tonne, until 31 August 2026', 'Prices until 31 August 2026': a last day among words for money; 'Ends 31
     August 2026' alone."""
-    if _closes(clause, dates) or _runs_to(clause, dates):
+    if _closes(clause, dates) or runs_to(clause, dates):
         return Validity(clause, until=dates[0])
     if len(dates) != 1 or not (phrases("price_words").find(clause) or find_currencies(clause)):
         return None
@@ -192,12 +192,6 @@ def _ends_a_month(leads: str, date: DateReading) -> bool:
         return True
     last = all((day + timedelta(days=1)).day == 1 for day in date.readings)
     return last and phrases("until_alone").whole(leads) is not None
-
-
-def _runs_to(clause: str, dates: tuple[DateReading, ...]) -> bool:
-    """'Offer to 12 September 2026', where 'Offer to Pellow Cartons, 12 September 2026' goes to a buyer."""
-    ahead = phrases("runs_to").find(clause) if len(dates) == 1 else []
-    return any(not clause[match.end : dates[0].start].strip() for match in ahead)
 
 
 def _closes(clause: str, dates: tuple[DateReading, ...]) -> bool:
