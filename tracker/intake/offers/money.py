@@ -100,7 +100,7 @@ def around(
     prices = _Prices(column.index, grade, parts_named(heads.text) or parts)
     currency = [tuple(_head_currencies(heads))]
     basis = [tuple(_head_bases(heads, facts))]
-    # A nearer text (a table's title) overrides a farther one (the sheet's) without contradicting it.
+    # A nearer text (a heading, a table's title) overrides every farther one without contradicting it.
     nearer_currency = nearer_basis = Nearer.SILENT
     for level in scope.levels:
         currencies = _firm_first(_stated_currency(level, prices, claimed, facts, nearer_currency))
@@ -108,8 +108,8 @@ def around(
         currency.append(currencies)
         basis.append(bases)
         said = Nearer.SAYS_OF_ALL if level.sole else Nearer.SAYS
-        nearer_currency = said if currencies else nearer_currency
-        nearer_basis = said if bases else nearer_basis
+        nearer_currency = said if currencies and nearer_currency is Nearer.SILENT else nearer_currency
+        nearer_basis = said if bases and nearer_basis is Nearer.SILENT else nearer_basis
     if column.lender is not None:
         currency.append(tuple(replace(claim, excused=True) for claim in _head_currencies(column.lender)))
         basis.append(tuple(replace(claim, excused=True) for claim in _head_bases(column.lender, facts)))

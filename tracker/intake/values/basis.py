@@ -208,13 +208,25 @@ _GRAMS = frozenset({"g", "gr", "grs", "gm", "gms", "gram", "grams", "gramm", "gr
 
 
 def _counts_something(found: list[Token], per: int) -> bool:
-    """'lb/MSF', '1,500 sheets per pallet' and '2 t per grade' are weights and packings, not what a price is per."""
+    """'lb/MSF', '1,500 sheets per pallet' and '2 t per grade' are weights and packings, not what a price is per, where
+    'rolls - per MSF' and 'rolls (per MSF)' name what is sold first."""
     before = per - 1
     while before >= 0 and found[before][0] in "()":
         before -= 1
     if before < 0 or _dotted(found, before) or _counts_money(found, before):
         return False
+    # A dash is no token, but leaves a gap.
+    apart = before < per - 1 or found[per][1] > found[before][2] + 1
+    if apart and phrases("forms").at(found, before) is not None and not _is_counted(found, before):
+        return False
     return found[before][0] in _GRAMS or basis_phrases().at(found, before) is not None
+
+
+def _is_counted(found: list[Token], place: int) -> bool:
+    """The sheets of '500 sheets (per ream)', and not the reels of 'GC2 reels (per tonne)'."""
+    if place == 0 or not found[place - 1][0].isdigit():
+        return False
+    return place == 1 or found[place - 2][2] < found[place - 1][1]
 
 
 def _dotted(found: list[Token], place: int) -> bool:

@@ -14,6 +14,7 @@ from tracker.intake.values.grade import find_grade
 from tracker.intake.values.money import find_price_unit
 from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import Role
+from tracker.intake.values.topics import OF_TERMS, topic_of
 from tracker.intake.values.weight import weight_units
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis
@@ -256,7 +257,19 @@ def _is_only_a_basis(clause: str) -> bool:
     per, and nothing else."""
     parts = [_without_goods(part.strip()) for part in _COMMAS.split(clause)]
     said = [basis_text(part) for part in parts if find_basis(part) is not None]
-    return any(reading is not None and reading.bases for reading in said)
+    return any(reading is not None and reading.bases for reading in said) or _ends_with_a_basis(clause)
+
+
+def _ends_with_a_basis(clause: str) -> bool:
+    """'Coated unbleached kraft, rolls - per MSF', 'GC2 in Bogen (je 1.000 Bogen)': a heading that names boards, and
+    behind a dash or in brackets what theirs are per. 'Weights of SBS - per MSF' and 'SBS - min. 5 t (per item)' say
+    something else of them."""
+    *before, last = [part.strip() for part in _ASIDES.split(clause) if part.strip(" .:")]
+    if not before or find_basis(last) is None or basis_text(last) is None:
+        return False
+    named = find_grade(" ".join(before)) is not None or bool(phrases("forms").find(" ".join(before)))
+    other = phrases("weight_words").find(clause) or topic_of(clause, *OF_TERMS)
+    return named and not other
 
 
 def _without_goods(part: str) -> str:
