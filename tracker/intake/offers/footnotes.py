@@ -109,6 +109,17 @@ def _as_note(part: str) -> str:
     return part
 
 
+def signs_in_heads(heads: Iterable[Cell]) -> frozenset[str]:
+    """The signs that a column's heads carry, also within: the star of 'Price* below 10 t'."""
+    heads = tuple(heads)
+    within = (sign.translate(RAISED) for cell in heads for sign in WITHIN.findall(cell.text))
+    return frozenset(within) | _carried(heads)
+
+
+def _carried(cells: Iterable[Cell]) -> frozenset[str]:
+    return frozenset(sign for cell in cells for sign in signs_behind(cell))
+
+
 class Footnotes:
     """The signs of some levels' notes that cells of a table's rows carry; its heads (by column) carry theirs for every
     row."""
@@ -119,7 +130,7 @@ class Footnotes:
         own = self._keyed.over_columns
         heads = {column.index: column.heads for column in table.columns if column.index not in own}
         noted = {sign for sign in signs if not sign.startswith(KEYED)}
-        self._headed = {index: noted & self._headed_by(above) for index, above in heads.items()} if noted else {}
+        self._headed = {index: noted & signs_in_heads(above) for index, above in heads.items()} if noted else {}
         priced = frozenset(price.index for price in columns.prices)
         self._mark_the_others(noted, priced)
         self._of_heads = frozenset().union(*self._headed.values())
@@ -129,7 +140,7 @@ class Footnotes:
         self._counting = numbering_columns(table) if noted else frozenset()
         rows = (table.view.rows[row.index] for row in table.rows) if noted else ()
         cells = (cell for row in rows for index, cell in row.items() if index not in self._counting)
-        carried = self._carried(cells)
+        carried = _carried(cells)
         self._unmarked = {sign for sign in noted if marked(sign) in carried}
         self._scopes: dict[tuple[int, int], tuple[Scope, Scope]] = {}
         # A letter that no line carries is marked in a way that is not seen.
@@ -143,21 +154,12 @@ class Footnotes:
             for index in priced & without if len(without) < len(self._headed) else ():
                 self._headed[index] |= {sign}
 
-    @classmethod
-    def _headed_by(cls, heads: Iterable[Cell]) -> set[str]:
-        heads = tuple(heads)
-        within = (sign for cell in heads for sign in WITHIN.findall(cell.text))
-        return {*cls._carried(heads), *(sign.translate(RAISED) for sign in within)}
-
-    @staticmethod
-    def _carried(cells: Iterable[Cell]) -> set[str]:
-        return {sign for cell in cells for sign in signs_behind(cell)}
 
     def of_row(self, cells: Mapping[int, Cell]) -> frozenset[str]:
         """The signs that a row carries."""
         if not self.signs:
             return frozenset()
-        carried = self._carried(cell for index, cell in cells.items() if index not in self._counting)
+        carried = _carried(cell for index, cell in cells.items() if index not in self._counting)
         carried |= {sign for sign in self._unmarked if marked(sign) not in carried}
         return self.signs & (carried | self._keyed.of_row(cells))
 

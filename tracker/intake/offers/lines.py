@@ -38,6 +38,7 @@ from tracker.intake.offers.indicative import note_indicative
 from tracker.intake.offers.load_terms import drop_told_of_loads, load_of
 from tracker.intake.offers.measures import Board
 from tracker.intake.offers.money import Around, Claimed, around
+from tracker.intake.offers.of_some_columns import OfSomeColumns
 from tracker.intake.offers.of_some_lines import OfSomeLines
 from tracker.intake.offers.of_ways import TermsOfWays
 from tracker.intake.offers.other_board import ask_of_another_board
@@ -125,6 +126,7 @@ class TableReader:
         self._leads, self._charges_of, self._charges_below = rows.leads, rows.charges_of, rows.charges_below
         self._footnotes = Footnotes(self._levels, self._read.table, self._read.columns)
         self._of_some = OfSomeLines(self._read.table, self._read.columns, self._levels)
+        self._of_columns = OfSomeColumns(self._offers, self._levels)
         self._row_changes = RowChanges(self._read.table, self._read.columns, self._levels, self._titles)
         found = TableOffers()
         for row in whole:
@@ -208,6 +210,7 @@ class TableReader:
         draft = Draft(self._read.table.view.sheet, cell, label, whole.row.index, block, words)
         self._boards.fill(draft, told[0], price, scope)
         scope = self._of_some.left_to_board(self._footnotes.put_first(scope, price.index), draft)
+        scope = self._of_columns.left_to(scope, price.index)
         of_terms = self._ways.left_to(scope, draft, price.index, whole.cells)
         self._terms.fill(draft, told[1], price, of_terms)
         fill_until(draft, price, self._facts)

@@ -145,12 +145,14 @@ def _put_first(
         told = (words for words in level.texts if words in own and of_some[words].rest)
         texts = tuple(replace(words, text=of_some[words].rest) for words in told)
         if texts:
-            near.append(_with_leads(replace(level, texts=texts, beside=(), of_row=True)))
+            near.append(of_own(level, texts))
     return (*near, *(_without(level, own, of_some) for level in levels))
 
 
-def _with_leads(level: Level) -> Level:
-    """The level with the lead times that its texts tell only as a row's own remark does: 'needs seven weeks'."""
+def of_own(level: Level, texts: tuple[Words, ...]) -> Level:
+    """Texts of a level that are about some prices alone, with the lead times that they tell only as a row's own remark
+    does: 'needs seven weeks'."""
+    level = replace(level, texts=texts, beside=(), of_row=True)
     told = ((words, lead_of_some(words.text)) for words in level.texts if not _speaks_of_lead(words.text))
     leads = tuple[Said[Statement], ...](Said(lead, level.place(words), words.text) for words, lead in told if lead)
     return replace(level, beside=level.beside + leads)

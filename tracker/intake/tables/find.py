@@ -207,12 +207,15 @@ def _with_unheaded(band: View, zone: Zone, rows: list[int]) -> list[HeadedColumn
 
 
 def _valued(columns: Sequence[HeadedColumn]) -> frozenset[int]:
-    """Columns whose heads say price, or spread a property of board across; all without a head when none does."""
+    """Columns whose heads say price, or spread a property of board across; all without a known head when none does, and
+    where every head is known, those that describe no board: 'Zone 1 | Zone 2' beside it."""
     heads = {column.index: head_of_words(column.text) for column in columns if column.heads}
     priced = frozenset(index for index, head in heads.items() if head is not None and (head.price or head.across))
     priced |= frozenset(column.index for column in columns if column.heads and is_bare_number(column.heads[-1]))
     named = frozenset(index for index, head in heads.items() if head is not None and (head.named or head.unit))
-    return priced or frozenset(heads) - named or frozenset(column.index for column in columns)
+    every = frozenset(column.index for column in columns)
+    boards = frozenset(index for index, head in heads.items() if head is not None and head.board)
+    return priced or frozenset(heads) - named or every - boards or every
 
 
 def _zones(band: View, skipped: set[int]) -> list[Zone]:

@@ -63,7 +63,7 @@ def _of_others(text: str) -> LinesMeant | None:
     found = boards_excepted(text)
     if found is None or any(isinstance(one, SaysBasis | SaysCurrency) and one.grades for one in statements(text)):
         return None
-    return LinesMeant(_of_excepted(found.others, found.behind), boards=found.boards, others=found.others)
+    return LinesMeant(of_excepted(found.others, found.behind), boards=found.boards, others=found.others)
 
 
 def _held_for_some(text: str, others: int) -> LinesMeant | None:
@@ -108,11 +108,11 @@ def _by_number(text: str) -> LinesMeant | None:
             # 'Contact : service commercial, poste 218' is a telephone's.
             continue
         rest, numbers = behind[counted.end() :], _counted(counted[1])
-        excepted = _ending(before, "excepted")
+        excepted = ending_with(before, "excepted")
         if excepted is not None:
             others = before[: excepted.start].rstrip(" ,;(–-")
-            return LinesMeant(_of_excepted(others, rest), numbers, of_contract, others=others)
-        leading = _ending(before, "about_lines")
+            return LinesMeant(of_excepted(others, rest), numbers, of_contract, others=others)
+        leading = ending_with(before, "about_lines")
         before = before if leading is None else before[: leading.start]
         return LinesMeant(f"{before.strip()} {rest.strip(' :,–-')}".strip(), numbers, of_contract)
     return None
@@ -152,12 +152,18 @@ def _count(behind: str) -> re.Match[str] | None:
     return None if _is_quantity(behind[counted.start(1) + first :]) else counted
 
 
-def _ending(text: str, section: str) -> Found[str] | None:
+def counted_ahead(behind: str) -> tuple[frozenset[int], int] | None:
+    """The numbers that a text begins with and how far they reach: those of ' 2 and 3: …'."""
+    counted = _count(behind)
+    return None if counted is None else (_counted(counted[1]), counted.end())
+
+
+def ending_with(text: str, section: str) -> Found[str] | None:
     """The phrase of a section that a text ends with."""
     return next((found for found in phrases(section).find(text) if found.end == len(text)), None)
 
 
-def _of_excepted(others: str, behind: str) -> str:
+def of_excepted(others: str, behind: str) -> str:
     """What is said of the lines that an exception names: 'Lead time on all lines is 4 weeks, except line 5, which is
     made once a quarter: 8 weeks'. It is on the same subject; '' where nothing is said of them."""
     said = behind.strip(" ,.;)").rpartition(":")[2].strip()
@@ -257,7 +263,7 @@ def _tells_others(rest: BoardsMeant) -> bool:
     return rest.grade is not None or any(told)
 
 
-_TERMS = (Delivery, LeadTime, LeadUnread, Validity, ChargeWords, SaysMinimum, SaysBasis, SaysCurrency)
+TERMS = (Delivery, LeadTime, LeadUnread, Validity, ChargeWords, SaysMinimum, SaysBasis, SaysCurrency)
 
 
 def _states_terms(text: str, rest: str) -> bool:
@@ -268,7 +274,7 @@ def _states_terms(text: str, rest: str) -> bool:
     if defines or any(isinstance(one, ChangesPrice) for one in (*said, *statements(text))):
         return False
     return (
-        any(isinstance(one, _TERMS) for one in said) or bool(find_sheet_sizes(rest)) or lead_of_some(rest) is not None
+        any(isinstance(one, TERMS) for one in said) or bool(find_sheet_sizes(rest)) or lead_of_some(rest) is not None
     )
 
 

@@ -1,0 +1,116 @@
+"""Notes about some of the price columns only: a zone's, a place's or a vendor's, by words, letter or sign."""
+
+from datetime import date
+from decimal import Decimal
+
+import pytest
+
+from tests.intake.sheets import lines
+
+
+def zones(*notes, heads=("Zone 1", "Zone 2 (150-400 mi)", "Zone 3"), title="Delivered prices, US$/cwt"):
+    return [
+        [title],
+        ["Board", "pt", "lb/MSF", *heads],
+        ["SBS C1S", 16, 68, 58.2, 59.1, 60.3],
+        ["CUK", 18, 74, 53.4, 54.2, 55.1],
+        [],
+        *([note] for note in notes),
+    ]
+
+
+def charged(found):
+    return {cell[0]: [(c.label, c.price) for c in line.offer.charges] for cell, line in found.items() if cell[1:] == "3"}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Zone 3 only: plus 4% fuel surcharge",
+        "Zone 3: fuel surcharge 4 %",
+        "Fuel surcharge 4 % in zone 3 only",
+        "A fuel surcharge of 4 % applies to zone 3.",
+        "Column F: fuel surcharge 4 %",
+        "Nur Zone 3: zzgl. 4 % Dieselzuschlag",
+        "Supplément carburant 4 % pour la zone 3 uniquement",
+        "Solo zona 3: recargo por combustible 4 %",
+        "Endast zon 3: drivmedelstillägg 4 %",
+    ],
+)
+def test_a_charge_of_one_zone_is_put_on_no_other(note):
+    found = charged(lines(zones(note)))
+    assert found["D"] == found["E"] == []
+    assert [price for _, price in found["F"]] == [Decimal(4)]
+
+
+def test_a_sign_in_a_head_tells_which_zone_a_charge_is_of():
+    found = charged(lines(zones("* plus 4 % fuel surcharge", heads=("Zone 1", "Zone 2", "Zone 3 *"))))
+    assert found == {"D": [], "E": [], "F": [("fuel surcharge", Decimal(4))]}
+
+
+@pytest.mark.parametrize(
+    ("note", "heads"),
+    [
+        ("Fuel surcharge 4 %", ("Zone 1", "Zone 2", "Zone 3")),
+        ("Zones 1 to 3: fuel surcharge 4 %", ("Zone 1", "Zone 2", "Zone 3")),
+        ("* Fuel surcharge 4 %", ("Zone 1 *", "Zone 2 *", "Zone 3 *")),
+        ("Zone 7: fuel surcharge 4 %", ("Zone 1", "Zone 2", "Zone 3")),
+    ],
+)
+def test_what_is_said_of_all_zones_holds_for_each(note, heads):
+    assert {price for charges in charged(lines(zones(note, heads=heads))).values() for _, price in charges} == {4}
+
+
+def test_several_zones_each_have_their_own():
+    found = charged(lines(zones("Fuel surcharge 2 % in zone 1, 3 % in zones 2 and 3")))
+    assert {cell: charges[0][1] for cell, charges in found.items()} == {"D": 2, "E": 3, "F": 3}
+
+
+@pytest.mark.parametrize(
+    ("note", "leads"),
+    [
+        ("Lead time: zone 1 2 weeks, zone 2 3 weeks, all other zones 4 weeks", (14, 21, 28)),
+        ("Lead time 4 weeks, except zone 3: 6 weeks", (28, 28, 42)),
+        ("All zones except zone 3: lead time 4 weeks", (28, 28, None)),
+        ("Zones 2 and 3: six weeks. Prices are valid until 30 June 2027.", (None, 42, 42)),
+    ],
+)
+def test_a_zones_own_lead_time(note, leads):
+    found = lines(zones(note))
+    days = [found[cell].offer.lead_days for cell in ("D3", "E3", "F3")]
+    assert [lead and lead[0] for lead in days] == list(leads)
+    if "valid" in note:
+        assert {line.offer.valid_until for line in found.values()} == {date(2027, 6, 30)}
+
+
+def test_a_zones_own_lead_time_comes_before_that_of_all():
+    found = lines(zones("Lead time 3 weeks", "Zone 3: lead time 7 weeks"))
+    assert [found[cell].offer.lead_days[0] for cell in ("D3", "E3", "F3")] == [21, 21, 49]
+
+
+def test_a_zones_own_minimum_validity_and_currency():
+    found = lines(
+        zones("Zone 2: minimum order 20,000 lb", "Zone 1: valid until 31 March 2027", "Zone 3 prices in Canadian dollars")
+    )
+    row = [found[cell].offer for cell in ("D3", "E3", "F3")]
+    assert [offer.minimum_kg is None for offer in row] == [True, False, True]
+    assert [offer.valid_until for offer in row] == [date(2027, 3, 31), None, None]
+    assert [offer.currency for offer in row[:2]] == ["USD", "USD"]
+    assert row[2].currency != "USD"
+
+
+def test_places_over_the_prices():
+    heads = ("Delivered Arkham", "Delivered Salem", "Delivered Dunwich")
+    found = charged(lines(zones("Salem only: fuel surcharge 3 %", heads=heads)))
+    assert found == {"D": [], "E": [("fuel surcharge", Decimal(3))], "F": []}
+
+
+def test_a_title_that_names_a_place_is_about_all():
+    heads = ("Arkham", "Salem", "Dunwich")
+    found = lines(zones(heads=heads, title="Price list Salem mill, US$/cwt, valid until 30 June 2027"))
+    assert {line.offer.valid_until for line in found.values()} == {date(2027, 6, 30)}
+
+
+def test_what_changes_the_price_of_one_zone_is_asked_there_alone():
+    found = lines(zones("Zone 3: add $0.40/cwt to the price"))
+    assert [str(found[cell].state) for cell in ("D3", "E3", "F3")] == ["accepted", "accepted", "question"]
