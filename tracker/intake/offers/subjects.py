@@ -1,13 +1,14 @@
 """What a title over one of several tables is about: terms beside another board or form do not hold for this one."""
 
 import re
-from collections.abc import Collection, Iterable
+from collections.abc import Collection, Iterable, Iterator
 
 from tracker.intake.offers.named_parts import of_other_parts
 from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.tables.table import Words
+from tracker.intake.values.company import company_name
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.list_boards import board_of_list
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
@@ -24,15 +25,15 @@ def sheet_level(read: ReadTable, sheet: ReadSheet, *, alone: bool) -> Level:
     'GC1, EUR/t, 6 weeks' over the first tells what the GD2 below a title of its own is priced in, and no more. What
     stands over a table further to the right is that table's alone, but for what it is priced in. 'Export, US$ per
     metric ton' says nothing at all of 'Job lots', and no ton of those whose own title says a ton; 'Terms for B: …' none
-    of the terms of A.
+    of the terms of A. Neither does what one firm says over its table of another's beside it.
     """
     own = [words.text for words in read.table.titles]
     others = {words for other in sheet.tables if other is not read for words in other.table.titles}
     of_forms = {words for words in others if _apart(_forms([words.text]), _forms(own))}
     of_boards = {words for words in others if _apart(_grades([words.text]), _grades(own))}
     right = _last_column(read)
-    beside = {words for words in others if words.cell.column > right}
-    of_parts = {words for words in others if _apart(_parts([words.text]), _parts(own))}
+    beside = {words for words in others if words.cell.column > right} | _in_rows_of_own(read, sheet)
+    of_parts = {words for words in others if _apart(_parts([words.text]), _parts(own))} | _of_other_firms(read, sheet)
     named = of_other_parts(sheet.found.texts, read, sheet.tables)
     elsewhere = of_forms | of_boards | beside
     in_units = (others if _says_basis(read.table.titles) else set()) - elsewhere
@@ -44,6 +45,28 @@ def sheet_level(read: ReadTable, sheet: ReadSheet, *, alone: bool) -> Level:
     )
     kept += tuple(said for said in _stated(sheet, in_units - of_parts) if not isinstance(said.value, SaysBasis))
     return Level("sheet", texts, board=alone, beside=kept, last_row=read.table.last_row)
+
+
+def _side_by_side(read: ReadTable, sheet: ReadSheet) -> Iterator[ReadTable]:
+    return (other for other in sheet.tables if other is not read and other.table.first_row == read.table.first_row)
+
+
+def _in_rows_of_own(read: ReadTable, sheet: ReadSheet) -> set[Words]:
+    """The titles of the tables beside one that stand in the rows of its own titles."""
+    rows = {words.row for words in read.table.titles}
+    return {words for other in _side_by_side(read, sheet) for words in other.table.titles if words.row in rows}
+
+
+def _of_other_firms(read: ReadTable, sheet: ReadSheet) -> set[Words]:
+    """The titles of the tables beside one over which another firm stands."""
+    own = _firms(read)
+    apart = (other for other in _side_by_side(read, sheet) if _apart(_firms(other), own))
+    return {words for other in apart for words in other.table.titles} - set(read.table.titles)
+
+
+def _firms(read: ReadTable) -> frozenset[str]:
+    named = (company_name(words.text) for words in read.table.titles)
+    return frozenset(name for name in named if name is not None)
 
 
 def _stated(sheet: ReadSheet, among: Collection[Words]) -> tuple[Said[Statement], ...]:

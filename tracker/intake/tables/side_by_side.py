@@ -1,6 +1,6 @@
 """Tables beside each other: what stands over each of them, in one row, is that table's alone."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 
 from tracker.intake.tables.table import SheetTables, Table, Words
@@ -16,13 +16,14 @@ def with_own_titles(found: SheetTables) -> SheetTables:
     over one and 'EUR per tonne, DAP' over the one beside it, where a firm over each may stand as well."""
     texts = list(found.texts)
     for beside in _beside_each_other(found.tables):
-        for row in _rows_above(beside, found.tables, texts):
-            shares = _shares(beside, [words for words in texts if words.row == row])
-            if not _say_alike(shares):
-                continue
-            for table, own in zip(beside, shares, strict=True):
+        rows = _rows_above(beside, found.tables, texts)
+        shares = {row: _shares(beside, [words for words in texts if words.row == row]) for row in rows}
+        for row in _rows_apart(shares):
+            for table, own in zip(beside, shares[row], strict=True):
                 table.titles = (*own, *table.titles)
             texts = [words for words in texts if words.row != row]
+        if _name_firms([table.titles for table in beside]):
+            texts = _with_own_notes(beside, found.tables, texts)
     return found if len(texts) == len(found.texts) else replace(found, texts=tuple(texts))
 
 
@@ -45,6 +46,21 @@ def _rows_above(beside: Sequence[Table], tables: Iterable[Table], texts: Iterabl
     return sorted({words.row for words in texts if edge < words.row < first}, reverse=True)
 
 
+def _with_own_notes(beside: Sequence[Table], tables: Iterable[Table], texts: Sequence[Words]) -> list[Words]:
+    """Takes what stands below each firm's table for that one's notes; a row below the first one alone holds for all."""
+    last = max(table.last_row for table in beside)
+    edge = min((table.first_row for table in tables if table.first_row > last), default=None)
+    below = [words for words in texts if words.row > last and (edge is None or words.row < edge)]
+    taken: set[Words] = set()
+    for row in sorted({words.row for words in below}):
+        shares = _shares(beside, [words for words in below if words.row == row])
+        for table, own in zip(beside, shares, strict=True):
+            if any(shares[1:]):
+                table.notes = (*table.notes, *own)
+                taken.update(own)
+    return [words for words in texts if words not in taken]
+
+
 def _shares(beside: Sequence[Table], said: Sequence[Words]) -> list[tuple[Words, ...]]:
     """What stands over each table, from its first column up to that of the next."""
     starts = [0, *map(_left, beside[1:])]
@@ -55,11 +71,30 @@ def _shares(beside: Sequence[Table], said: Sequence[Words]) -> list[tuple[Words,
     ]
 
 
+def _rows_apart(shares: Mapping[int, Sequence[Sequence[Words]]]) -> list[int]:
+    """The rows of words that are about one table each, the lowest first: those that say alike, and below them those
+    with words for every table; below a firm over each all that follow, where one may say what the other does not."""
+    apart: list[int] = []
+    of_firms: int | None = None
+    for row in sorted(shares):
+        own = shares[row]
+        below_firms = of_firms is not None and row == of_firms + 1
+        if _say_alike(own) or (apart and all(own)) or below_firms:
+            apart.append(row)
+            of_firms = row if below_firms or _name_firms(own) else of_firms
+    return apart[::-1]
+
+
+def _name_firms(shares: Sequence[Sequence[Words]]) -> bool:
+    """Whether a firm of its own stands over each table."""
+    named = [{company_name(words.text) for words in own} - {None} for own in shares]
+    return all(named) and len(set().union(*named)) == len(shares)
+
+
 def _say_alike(shares: Sequence[Sequence[Words]]) -> bool:
     """Whether each has a firm of its own, or says something of the same kind; 'Quote 4711' beside a date holds for
     all. 'Our offer' and 'Competitors' head one table each."""
-    named = [{company_name(words.text) for words in own} - {None} for own in shares]
-    if all(named) and len(set().union(*named)) == len(shares):
+    if _name_firms(shares):
         return True
     if all(shares) and any(title_offers(own[0].text) is not Offering.SURELY for own in shares):
         return True

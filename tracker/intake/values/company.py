@@ -19,6 +19,7 @@ from tracker.intake.words.lists import phrases
 _BREAK = re.compile(r"\s[-–—|•·*]\s|[|•;\n]|,(?!\s*(?:Inc|LLC|Ltd|L\.?L\.?C|S\.?A|S\.?L|GmbH|AB|Co|Corp)\b)|:\s|\s{3,}")
 _LONGEST = 60
 _LABELS = frozenset({"label", "signs"})
+_PLANTS = frozenset({"works", "trade", "first"})
 
 
 @lru_cache(maxsize=4096)
@@ -226,6 +227,9 @@ def labelled_company(text: str) -> str | None:
     if not colon:
         return _company_in_prose(text)
     kinds = {phrases("company").whole(part) for part in label.split("/")}
+    if kinds <= _PLANTS and " " not in label.strip():
+        # 'Mill: Tarn Kartong AB' names who makes it, and 'Mill: Augusta, GA' where.
+        return _headed_company(rest.strip())
     if not kinds <= _LABELS or not any(sign.isalpha() for sign in rest):
         return None
     name = _without_terms(_BREAK.split(rest.strip(), maxsplit=1)[0].strip())
