@@ -107,14 +107,19 @@ def around(
         bases = _firm_first(_stated_basis(level, prices, claimed, facts, nearer_basis))
         currency.append(currencies)
         basis.append(bases)
-        said = Nearer.SAYS_OF_ALL if level.sole else Nearer.SAYS
-        nearer_currency = said if currencies and nearer_currency is Nearer.SILENT else nearer_currency
-        nearer_basis = said if bases and nearer_basis is Nearer.SILENT else nearer_basis
+        nearer_currency = _then_nearer(nearer_currency, level) if currencies else nearer_currency
+        nearer_basis = _then_nearer(nearer_basis, level) if bases else nearer_basis
     if column.lender is not None:
         currency.append(tuple(replace(claim, excused=True) for claim in _head_currencies(column.lender)))
         basis.append(tuple(replace(claim, excused=True) for claim in _head_bases(column.lender, facts)))
     basis.append(tuple(_head_forms(heads, facts)))
     return Around(tuple(currency), tuple(basis), _in_cents(column, scope))
+
+
+def _then_nearer(nearer: Nearer, level: Level) -> Nearer:
+    """What is nearer once a level has spoken too: behind a heading of some rows the title of a sheet's only table is
+    about others as well."""
+    return Nearer.SAYS_OF_ALL if level.sole and nearer is not Nearer.SAYS else Nearer.SAYS
 
 
 def _in_cents(column: PriceColumn, scope: Scope) -> bool:

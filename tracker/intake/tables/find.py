@@ -34,6 +34,7 @@ from tracker.intake.tables.zones import (
     whole_heads,
     zone_at,
 )
+from tracker.intake.values.roles import Role
 
 _LOOKED_AT = 60
 
@@ -208,14 +209,14 @@ def _with_unheaded(band: View, zone: Zone, rows: list[int]) -> list[HeadedColumn
 
 def _valued(columns: Sequence[HeadedColumn]) -> frozenset[int]:
     """Columns whose heads say price, or spread a property of board across; all without a known head when none does, and
-    where every head is known, those that describe no board: 'Zone 1 | Zone 2' beside it."""
+    where every head is known, those of places: 'Zone 1 | Zone 2'."""
     heads = {column.index: head_of_words(column.text) for column in columns if column.heads}
     priced = frozenset(index for index, head in heads.items() if head is not None and (head.price or head.across))
     priced |= frozenset(column.index for column in columns if column.heads and is_bare_number(column.heads[-1]))
     named = frozenset(index for index, head in heads.items() if head is not None and (head.named or head.unit))
-    every = frozenset(column.index for column in columns)
-    boards = frozenset(index for index, head in heads.items() if head is not None and head.board)
-    return priced or frozenset(heads) - named or every - boards or every
+    places = frozenset(index for index, head in heads.items() if head is not None and head.role is Role.DESTINATION)
+    several = places if len(places) > 1 else frozenset()
+    return priced or frozenset(heads) - named or several or frozenset(column.index for column in columns)
 
 
 def _zones(band: View, skipped: set[int]) -> list[Zone]:
