@@ -14,7 +14,7 @@ from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.list_age import Age, age_of_list, age_of_name, age_of_row
 from tracker.intake.values.list_numbers import goes_on, is_another_list
-from tracker.intake.values.no_offers import offers_nothing
+from tracker.intake.values.no_offers import explains_the_list, offers_nothing, shows_how_to_read
 from tracker.intake.values.others_prices import Offering, heading_offers, round_of_bids, title_offers
 from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import Role
@@ -59,8 +59,17 @@ def outdated_whole(sheet: ReadSheet) -> str:
         return "the sheet's name marks it as old"
     if title_offers(sheet.name) is Offering.NOT:
         return "the sheet's name marks it as no offers"
+    if explains_the_list(sheet.name) or _begins_as_an_example(sheet):
+        return "it shows how to read the list"
     marks = (words for words in _above(sheet) if age_above(words, sheet.found.tables) is Age.SUPERSEDED)
     return "marked as old" if any(not _of_one_table(words, sheet) for words in marks) else ""
+
+
+def _begins_as_an_example(sheet: ReadSheet) -> bool:
+    """Whether a sheet's first words, or any over its only table, say that it holds an example and no offers."""
+    above = sorted(_above(sheet), key=lambda words: (words.row, words.cell.column))
+    said = above if len(sheet.tables) == 1 else above[:1]
+    return any(shows_how_to_read(words.text) for words in said)
 
 
 def _above(sheet: ReadSheet) -> list[Words]:

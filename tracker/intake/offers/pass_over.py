@@ -22,7 +22,7 @@ from tracker.intake.values.grade import find_grade
 from tracker.intake.values.header import header
 from tracker.intake.values.list_age import Age
 from tracker.intake.values.money import price_text
-from tracker.intake.values.no_offers import deals_done
+from tracker.intake.values.no_offers import deals_done, shows_how_to_read
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.others_prices import Offering, title_offers
 from tracker.intake.values.roles import ON_TOP, Role
@@ -43,6 +43,8 @@ def passed_table(read: ReadTable, found: SheetTables) -> str:
         return "marked as old"
     if any(deals_done(words.text) for words in titles) or _of_others(read, found):
         return "marked as no offers"
+    if any(shows_how_to_read(words.text) for words in titles):
+        return "marked as an example"
     if titles and _spreads_the_other_measure(titles[-1].text, offers):
         return "measures of boards, no prices"
     if _charges_alone(read, found):

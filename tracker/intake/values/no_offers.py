@@ -15,12 +15,54 @@ def deals_done(text: str) -> bool:
 
 
 @lru_cache(maxsize=4096)
+def shows_how_to_read(text: str) -> bool:
+    """Whether a title says that what stands below it is an example: 'Worked example', 'How to read this book - an
+    example, not an offer'. A list 'with worked examples' is one all the same, and 'Worked example: see page 3' and one
+    that is all told in its own text say nothing of what stands below."""
+    kinds = {match.value for match in phrases("examples").find(text)}
+    if len(text) > _LONGEST or _ELSEWHERE in kinds or sum(map(str.isdigit, text)) > _FEW_FIGURES:
+        return False
+    first = _first_of_examples(text)
+    told = bool(kinds - {_READS})
+    denied = any(match.value == "denied" for match in phrases("no_offers").find(text))
+    return first == _WORKED or (first == _READS and (told or denied))
+
+
+@lru_cache(maxsize=1024)
+def explains_the_list(name: str) -> bool:
+    """Whether a sheet's name says that it shows how the list is read."""
+    return _first_of_examples(name) in (_WORKED, _READS)
+
+
+@lru_cache(maxsize=4096)
+def may_be_an_example(text: str) -> bool:
+    """'Example: SBS C1S 18 pt', 'Beispiel': a row or what heads some."""
+    if _first_of_examples(text) is None:
+        return False
+    behind = text[phrases("examples").find(text)[0].end :].lstrip(" .")
+    return not behind or behind.startswith(":")
+
+
+_WORKED, _READS, _ELSEWHERE = "worked", "reads", "elsewhere"
+_FEW_FIGURES = 2
+"""Those of 'Worked example 12'."""
+
+
+def _first_of_examples(text: str) -> str | None:
+    """What kind of words for examples a text begins with, behind an article at the most."""
+    found = phrases("examples").find(text)
+    before = text[: found[0].start].strip(" *-–:(") if found else ""
+    leads = bool(found) and (not before or phrases("articles").whole(before) is not None)
+    return found[0].value if leads else None
+
+
+@lru_cache(maxsize=4096)
 def offers_nothing(text: str) -> bool:
     """Whether a sub-heading says so, or that what stands below it is no offer.
 
     'This price list is not an offer' is what lawyers say of any list, and what is indicative is told.
     """
-    if deals_done(text):
+    if deals_done(text) or shows_how_to_read(text):
         return True
     denied = any(match.value == "denied" for match in phrases("no_offers").find(text))
     others = ("price_lists", "list_names", "these_prices", "indicative")

@@ -13,7 +13,7 @@ from tracker.intake.values.currency import currency_phrases
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.loads import LOADS
 from tracker.intake.values.masses import find_masses
-from tracker.intake.values.no_offers import offers_nothing
+from tracker.intake.values.no_offers import may_be_an_example, offers_nothing, shows_how_to_read
 from tracker.intake.values.roles import PRICES, Role
 from tracker.intake.values.weight import find_weights
 from tracker.intake.words.lists import phrases
@@ -40,7 +40,8 @@ def heading_offers(text: str) -> Offering:
     """What a sub-heading says of the prices below it, by what it begins with."""
     if len(text) > _LONGEST:
         return Offering.SURELY
-    return max(_of_others(text), _of_gone_boards(text), _of_a_paper(text))
+    example = Offering.DOUBTFUL if may_be_an_example(text) else Offering.SURELY
+    return max(_of_others(text), _of_gone_boards(text), _of_a_paper(text), example)
 
 
 @lru_cache(maxsize=8192)
@@ -158,6 +159,10 @@ def row_offers(label: str) -> Offering:
 
     A word that may be another ('Market') counts only right beside the board.
     """
+    if shows_how_to_read(label):
+        return Offering.NOT
+    if may_be_an_example(label):
+        return Offering.DOUBTFUL
     told = phrases("not_quoted").find(label)
     if told and told[0].first == 0 and told[0].value in _OF_BUYERS:
         return _OF_BUYERS[told[0].value]
