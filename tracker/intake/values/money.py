@@ -193,9 +193,24 @@ def _no_price_texts() -> frozenset[str]:
 
 def _says_no_price(text: str) -> bool:
     folded = fold(text).strip().strip("()[]!*").strip()
-    if _counts_pages(folded) or _TELEPHONE.fullmatch(folded):
+    if _counts_pages(folded) or _TELEPHONE.fullmatch(folded) or _sold_on_a_day(folded):
         return True
     return folded.rstrip(".:") in _no_price_texts() or folded in _no_price_texts()
+
+
+def _sold_on_a_day(folded: str) -> bool:
+    """'Sold Aug 3', 'verkauft am 03.08.': the figure is a day's. 'Sold 350' may be what it went for."""
+    sold = next((one for one in phrases("gone_boards").find(folded) if one.value == "sold" and one.start == 0), None)
+    if sold is None:
+        return False
+    behind = folded[sold.end :].strip(" ,:(-")
+    words = re.findall(r"[^\W\d_]+", behind)
+    # A short word may lead to the day: 'on', 'am', 'le', 'den'.
+    named = [phrases("months").whole(word) is not None for word in words if len(word) > 2]
+    return all(named) and (bool(named) or _DAY.fullmatch(behind) is not None)
+
+
+_DAY = re.compile(r"(?:[^\W\d_]{2,3} )?(?:\d{1,2}[./-]\d{1,2}(?:[./-](?:\d{2}|\d{4}))?\.?|\d{4}-\d\d-\d\d)")
 
 
 # Eight digits and more behind a nought, and nothing of a price about them: '0171 4417218', '+46 8 441 72 18'.
