@@ -6,17 +6,25 @@ import pytest
 
 from tests.intake.sheets import codes, lines
 
-BOARDS = [[1, "CRB C1S 20 pt 78 lb/MSF", 18000], [2, "SBS C1S 14 pt 60 lb/MSF", 9200], [3, "CUK 21 pt 87 lb/MSF", 30500]]
+BOARDS = [
+    [1, "CRB C1S 20 pt 78 lb/MSF", 18000],
+    [2, "SBS C1S 14 pt 60 lb/MSF", 9200],
+    [3, "CUK 21 pt 87 lb/MSF", 30500],
+]
 CENTS = [36.5, 48.25, 41.9]
 
 
 def lots(head="Lbs. avail.", last=None):
-    rows = [[*board, cents, float(Decimal(board[2]) * Decimal(str(cents)) / 100)] for board, cents in zip(BOARDS, CENTS)]
+    rows = [
+        [*board, cents, float(board[2] * Decimal(str(cents)) / 100)] for board, cents in zip(BOARDS, CENTS, strict=True)
+    ]
     extra = [[4, "URB 30 pt 106 lb/MSF", 12000, last, 3100]] if last is not None else []
     return lines([["Clearance, where it lies"], ["Lot", "Goods", head, "c/lb", "Whole lot $"], *rows, *extra])
 
 
-@pytest.mark.parametrize("head", ["Lbs. avail.", "Lbs available", "Weight available lb", "Lbs on hand", "Lot weight lb"])
+@pytest.mark.parametrize(
+    "head", ["Lbs. avail.", "Lbs available", "Weight available lb", "Lbs on hand", "Lot weight lb"]
+)
 def test_the_price_of_a_pound_is_offered_and_what_the_lot_comes_to_is_not(head):
     found = lots(head)
     assert {cell: (str(line.state), line.offer.price) for cell, line in found.items()} == {
@@ -42,7 +50,9 @@ def test_so_it_is_in_other_languages(heads, rows):
     assert {cell: str(line.state) for cell, line in found.items()} == {"E2": "accepted", "E3": "accepted"}
 
 
-@pytest.mark.parametrize("sold", ["sold", "sold Aug 3", "Sold 8/3", "verkauft am 03.08.", "vendu le 3 août", "vendido 3/8"])
+@pytest.mark.parametrize(
+    "sold", ["sold", "sold Aug 3", "Sold 8/3", "verkauft am 03.08.", "vendu le 3 août", "vendido 3/8"]
+)
 def test_a_lot_that_was_sold_offers_no_price(sold):
     assert "D6" not in lots(last=sold)
 

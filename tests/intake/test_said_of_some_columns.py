@@ -20,7 +20,9 @@ def zones(*notes, heads=("Zone 1", "Zone 2 (150-400 mi)", "Zone 3"), title="Deli
 
 
 def charged(found):
-    return {cell[0]: [(c.label, c.price) for c in line.offer.charges] for cell, line in found.items() if cell[1:] == "3"}
+    return {
+        cell[0]: [(c.label, c.price) for c in line.offer.charges] for cell, line in found.items() if cell[1:] == "3"
+    }
 
 
 @pytest.mark.parametrize(
@@ -90,7 +92,9 @@ def test_a_zones_own_lead_time_comes_before_that_of_all():
 
 def test_a_zones_own_minimum_validity_and_currency():
     found = lines(
-        zones("Zone 2: minimum order 20,000 lb", "Zone 1: valid until 31 March 2027", "Zone 3 prices in Canadian dollars")
+        zones(
+            "Zone 2: minimum order 20,000 lb", "Zone 1: valid until 31 March 2027", "Zone 3 prices in Canadian dollars"
+        )
     )
     row = [found[cell].offer for cell in ("D3", "E3", "F3")]
     assert [offer.minimum_kg is None for offer in row] == [True, False, True]
@@ -114,3 +118,44 @@ def test_a_title_that_names_a_place_is_about_all():
 def test_what_changes_the_price_of_one_zone_is_asked_there_alone():
     found = lines(zones("Zone 3: add $0.40/cwt to the price"))
     assert [str(found[cell].state) for cell in ("D3", "E3", "F3")] == ["accepted", "accepted", "question"]
+
+
+def bids(*notes):
+    heads = ("Ebbwood Cartons Ltd", "Eastquill Board Inc.", "Pellgate Paperboard")
+    rows = [["Board", "pt", "lb/MSF", *heads], ["SBS C1S", 16, 68, 1190, 1205, 1181], ["CUK", 18, 74, 1050, 1061, 1044]]
+    found = lines([["Offers received, US$/ST"], *rows, [], *([note] for note in notes)])
+    return [found[cell].offer for cell in ("D3", "E3", "F3")]
+
+
+def test_what_is_said_of_one_vendor_holds_for_no_other():
+    assert [offer.valid_until for offer in bids("Pellgate: valid until 30 June 2027")] == [
+        None,
+        None,
+        date(2027, 6, 30),
+    ]
+    offers = bids("Eastquill Board Inc. quotes delivered, the others FOB mill")
+    assert [offer.delivered for offer in offers] == [False, True, False]
+    offers = bids("Lead time: Ebbwood Cartons Ltd 4 weeks, Pellgate Paperboard 6 weeks")
+    assert [offer.lead_days and offer.lead_days[0] for offer in offers] == [28, None, 42]
+    assert [len(offer.charges) for offer in bids("Energy surcharge 3 % (Pellgate Paperboard only)")] == [0, 0, 1]
+    assert {offer.valid_until for offer in bids("All offers are valid until 30 June 2027")} == {date(2027, 6, 30)}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "A fuel surcharge of 4 % applies to all zones but zone 1",
+        "Fuel surcharge 4 %, does not apply to zone 1",
+        "Dieselzuschlag 4 %, gilt nicht für Zone 1",
+        "Supplément carburant 4 % sauf zone 1",
+        "Recargo por combustible 4 %, excepto zona 1",
+        "Drivmedelstillägg 4 % utom zon 1",
+    ],
+)
+def test_an_excepted_zone_bears_no_charge(note):
+    assert {cell: len(charges) for cell, charges in charged(lines(zones(note))).items()} == {"D": 0, "E": 1, "F": 1}
+
+
+def test_points_of_the_compass():
+    found = lines(zones("West: FOB mill. East and South delivered.", heads=("East", "West", "South"), title="US$/cwt"))
+    assert [found[cell].offer.delivered for cell in ("D3", "E3", "F3")] == [True, False, True]

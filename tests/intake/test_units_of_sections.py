@@ -63,7 +63,12 @@ def test_a_unit_that_is_not_converted_is_asked_about_and_not_taken_for_the_title
 
 @pytest.mark.parametrize(
     "heading",
-    ["CUK rolls - 500 sheets per pallet", "CUK rolls - weights per MSF", "CUK, rolls - min. 5 t (per item)", "CUK, rolls"],
+    [
+        "CUK rolls - 500 sheets per pallet",
+        "CUK rolls - weights per MSF",
+        "CUK, rolls - min. 5 t (per item)",
+        "CUK, rolls",
+    ],
 )
 def test_what_else_is_said_per_something_leaves_the_titles_unit(heading):
     found = lines(two_sections(heading, 1040))

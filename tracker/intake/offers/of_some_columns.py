@@ -1,24 +1,22 @@
 """Notes about some of a table's price columns only, by the sign, the words or the letter of their heads: kept from the
 other prices, and put first for those that they are about."""
 
-import re
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 from tracker.intake.columns.column import PriceColumn
+from tracker.intake.columns.names import names_of
 from tracker.intake.offers.footnotes import signs_in_heads
 from tracker.intake.offers.of_some_lines import of_own
 from tracker.intake.offers.scope import Level, Scope
 from tracker.intake.tables.table import Words
 from tracker.intake.values.column_legend import behind_column_named, column_named
-from tracker.intake.values.columns_meant import ColumnNames, Piece, columns_apart
+from tracker.intake.values.columns_meant import Piece, columns_apart
 from tracker.intake.values.lines_meant import TERMS, lead_of_some
 from tracker.intake.values.note_signs import sign_ahead, without_sign
 from tracker.intake.values.price_changes import ChangesPrice
 from tracker.intake.values.relieved_charges import NoCharge
 from tracker.intake.values.statements import statements
-from tracker.intake.values.ways import ways_named
-from tracker.intake.words.phrases import tokens_of
 
 
 class OfSomeColumns:
@@ -87,41 +85,3 @@ def _of_all(level: Level, apart: dict[Words, tuple[Piece, ...]]) -> Level:
         if (general := [piece.text for piece in apart.get(words, ()) if piece.columns is None]) or words not in apart
     )
     return level if texts == level.texts else replace(level, texts=texts)
-
-
-_ASIDE = re.compile(r"\s*\([^()]*\)")
-_COUNTED = re.compile(r"([^\W\d_]{3,})\s*(\d{1,3}|[a-z])")
-_SHORTEST = 3
-
-
-def names_of(offers: Sequence[PriceColumn]) -> ColumnNames:
-    """What tells price columns apart: 'Zone 1 (to 250 mi) | Zone 2' by number, 'Delivered Arkham | Delivered Salem' by
-    place, 'Pellgate Board | Dunmarrow Mill' by firm. Boards, forms and order sizes are told apart elsewhere."""
-    labels = {price.index: _label(price) for price in offers}
-    named: dict[tuple[str, ...], frozenset[int]] = {}
-    counted: dict[str, dict[str, frozenset[int]]] = {}
-    shared = _shared(list(labels.values()))
-    for index, words in labels.items():
-        text = " ".join(words)
-        number = _COUNTED.fullmatch(text)
-        if number is not None:
-            signs = counted.setdefault(number[1], {})
-            signs[number[2]] = signs.get(number[2], frozenset()) | {index}
-            continue
-        own = tuple(word for word in words if word not in shared)
-        if own and max(map(len, own)) >= _SHORTEST and own[0].isalpha() and not ways_named(" ".join(own)):
-            named[own] = named.get(own, frozenset()) | {index}
-    return ColumnNames(frozenset(labels), named, counted)
-
-
-def _label(price: PriceColumn) -> tuple[str, ...]:
-    """The words of a price's name, without what stands in brackets; none where another reader knows what they mean."""
-    if price.grade is not None or price.caliper is not None or price.weights:
-        return ()
-    label = _ASIDE.sub("", price.vendor or price.label)
-    return tuple(word for word, *_ in tokens_of(label) if word.isalnum())
-
-
-def _shared(labels: Sequence[tuple[str, ...]]) -> frozenset[str]:
-    """The words that all names have, such as 'delivered'; of a single column none tells anything."""
-    return frozenset(labels[0]).intersection(*labels[1:]) if labels else frozenset()

@@ -1,5 +1,5 @@
-"""The price columns that a note is about by the words of their heads: 'Zone 3 only: plus 4 % fuel surcharge', 'Lead time
-4 weeks, except zone 3: 6 weeks'."""
+"""The price columns that a note is about by the words of their heads: 'Zone 3 only: plus 4 % fuel surcharge',
+'Lead time 4 weeks, except zone 3: 6 weeks'."""
 
 import re
 from collections.abc import Iterator, Mapping
@@ -11,17 +11,19 @@ from tracker.intake.values.lines_meant import counted_ahead, ending_with, of_exc
 from tracker.intake.values.topics import OF_TERMS, topic_of
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import pattern, phrases
-from tracker.intake.words.phrases import tokens_of
+from tracker.intake.words.phrases import Found, tokens_of
 
 
 @dataclass(frozen=True)
 class ColumnNames:
-    """What tells some price columns apart. `every`: all of them; `named`: words -> their columns; `counted`: a word that
-    several heads begin with ('zone') -> what stands behind it -> their columns."""
+    """What tells some price columns apart. `every`: all of them; `named`: words -> their columns; `counted`: a word
+    that several heads begin with ('zone') -> what stands behind it -> their columns; `firms`: the names that are
+    firms', and no places that a title may speak of."""
 
     every: frozenset[int]
     named: Mapping[tuple[str, ...], frozenset[int]] = field(default_factory=dict)
     counted: Mapping[str, Mapping[str, frozenset[int]]] = field(default_factory=dict)
+    firms: frozenset[tuple[str, ...]] = frozenset()
 
 
 class Piece(NamedTuple):
@@ -32,7 +34,8 @@ class Piece(NamedTuple):
 
 
 class _Run(NamedTuple):
-    """Where a clause names columns. `plainly`: by a word and a number, which is said of nothing else."""
+    """Where a clause names columns. `plainly`: by a word and a number or a firm's name, which are said of nothing
+    else."""
 
     start: int
     end: int
@@ -59,7 +62,7 @@ def columns_apart(text: str, names: ColumnNames) -> tuple[Piece, ...]:
 
 def _pieces(clause: str, runs: list[_Run], names: ColumnNames, topic: str) -> Iterator[Piece]:
     before = clause[: runs[0].start].rstrip()
-    excepted = ending_with(_without_small_words(before, keep="excepted"), "excepted")
+    excepted = _exception(before)
     if excepted is not None and len(runs) == 1:
         others, behind = before[: excepted.start].rstrip(" ,;(–-"), clause[runs[0].end :]
         if any(map(str.isdigit, others)):
@@ -82,11 +85,19 @@ def _pieces(clause: str, runs: list[_Run], names: ColumnNames, topic: str) -> It
         yield Piece(_with_topic(f"{lead} {said}".strip(), topic), run.columns)
 
 
+def _exception(before: str) -> Found[str] | None:
+    """The words for an exception that a clause has right before a column: 'except', 'all zones but', 'not in'."""
+    for section in ("excepted", "names_excepted"):
+        if (found := ending_with(_without_small_words(before, keep=section), section)) is not None:
+            return found
+    return None
+
+
 def _with_topic(said: str, topic: str) -> str:
     return said if not topic or topic_of(said, *OF_TERMS) else f"{topic} {said}"
 
 
-_STOPS = " ,;:()–-"
+_STOPS = " .,;:()–-"
 _SMALL = ("only_these", "about_lines", "articles")
 """Sections of words around the names of columns that say nothing themselves."""
 
@@ -126,7 +137,7 @@ _SIGNS = re.compile(rf"\s*([A-Z])((?:\s*{_JOIN}\s*[A-Z])*)\b(?!['’])")
 def _runs(clause: str, names: ColumnNames, told: list[Piece]) -> Iterator[_Run]:
     """The places of a clause that name columns, those beside each other as one; what names them all is none."""
     runs: list[_Run] = []
-    for found in sorted([*_counted(clause, names), *_named(clause, names)]):
+    for found in sorted([*_counted(clause, names), *_named(clause, names)], key=lambda run: (run.start, -run.end)):
         last = runs[-1] if runs else None
         if last is not None and found.start < last.end:
             continue
@@ -134,17 +145,20 @@ def _runs(clause: str, names: ColumnNames, told: list[Piece]) -> Iterator[_Run]:
             runs[-1] = _Run(last.start, found.end, last.columns | found.columns, last.plainly or found.plainly)
         else:
             runs.append(found)
-    kept = [run for run in runs if run.columns != names.every and (run.plainly or _is_about(clause, run))]
+    about = any(run.plainly or _is_about(clause, run) for run in runs)
+    kept = [run for run in runs if about and run.columns != names.every]
     known = frozenset().union(*(run.columns for run in kept), *(piece.columns or () for piece in told))
     yield from sorted([*kept, *_others(clause, names, known)])
 
 
 def _is_about(clause: str, run: _Run) -> bool:
-    """'Chicago: 6 weeks', 'plus 4 % for Chicago', 'Chicago only'; 'Price list Chicago, valid until …' is a title."""
+    """'Chicago: 6 weeks', 'plus 4 % for Chicago', 'Lead time: Chicago 2 weeks, …', 'Chicago only'; 'Price list Chicago,
+    valid until …' is a title."""
     before, behind = clause[: run.start].rstrip(" ("), clause[run.end :].lstrip(" )")
     only = _leading(behind, "only_these") is not None
-    near = any(ending_with(before, section) is not None for section in ("about_lines", "only_these", "excepted"))
-    return only or near or (not before and behind.startswith(":"))
+    near = any(ending_with(before, section) is not None for section in ("about_lines", "only_these"))
+    led = before.endswith(":") or _exception(before) is not None
+    return only or near or led or (not before and behind.startswith(":"))
 
 
 def _others(clause: str, names: ColumnNames, known: frozenset[int]) -> Iterator[_Run]:
@@ -161,7 +175,7 @@ def _words(clause: str, names: ColumnNames) -> Iterator[tuple[int, int, Mapping[
     """The words of a clause that several heads begin with, in the plural too: 'zones', 'Zonen', 'zonas', 'zonerna'."""
     for word, start, end in tokens_of(clause):
         for counted, signs in names.counted.items():
-            if word.startswith(counted[:-1]) and abs(len(word) - len(counted)) <= _LONGEST_ENDING and word[:1].isalpha():
+            if word.startswith(counted[:-1]) and abs(len(word) - len(counted)) <= _LONGEST_ENDING:
                 yield start, end, signs
                 break
 
@@ -190,4 +204,4 @@ def _named(clause: str, names: ColumnNames) -> Iterator[_Run]:
     for name, columns in names.named.items():
         for place in range(len(words) - len(name) + 1):
             if tuple(words[place : place + len(name)]) == name:
-                yield _Run(found[place][1], found[place + len(name) - 1][2], columns, plainly=False)
+                yield _Run(found[place][1], found[place + len(name) - 1][2], columns, name in names.firms)

@@ -273,9 +273,7 @@ def _states_terms(text: str, rest: str) -> bool:
     defines = any(isinstance(one, LegendEntry) for one in said)
     if defines or any(isinstance(one, ChangesPrice) for one in (*said, *statements(text))):
         return False
-    return (
-        any(isinstance(one, TERMS) for one in said) or bool(find_sheet_sizes(rest)) or lead_of_some(rest) is not None
-    )
+    return any(isinstance(one, TERMS) for one in said) or bool(find_sheet_sizes(rest)) or lead_of_some(rest) is not None
 
 
 def lead_of_some(text: str) -> LeadTime | LeadUnread | None:
