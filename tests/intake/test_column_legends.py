@@ -12,9 +12,10 @@ def money(*legend, heads=("Price", "Price")):
 
 
 def test_each_column_has_its_own_currency_and_unit_from_two_notes_or_one():
-    expected = {"D": ("USD", "short_ton", None), "E": ("EUR", "tonne", None)}
+    expected = {"D": ("USD", "short_ton", True), "E": ("EUR", "tonne", False)}
     parted = money("Col. D = USD/ST delivered", "Col. E = EUR/tonne ex works")
     assert parted == {f"{column}{row}": said for row in (4, 5) for column, said in expected.items()}
+    expected = {"D": ("USD", "short_ton", None), "E": ("EUR", "tonne", None)}
     together = money("Column D: USD per short ton; column E: EUR per tonne")
     assert together == {f"{column}{row}": said for row in (3, 4) for column, said in expected.items()}
 

@@ -6,6 +6,7 @@ from typing import TypeVar
 
 from tracker.intake.columns.column import PriceColumn
 from tracker.intake.values.columns_meant import ColumnNames
+from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.ways import ways_named
 from tracker.intake.words.phrases import tokens_of
 
@@ -61,5 +62,6 @@ def _of_firm(label: Name, labels: Mapping[int, Name]) -> Iterator[Name]:
 def _of_place(label: Name, labels: Mapping[int, Name]) -> Name:
     """What a label says that the others do not all say, such as 'delivered'; () where that names a form or a way."""
     own = tuple(word for word in label if not all(word in other for other in labels.values()))
-    told = own and max(map(len, own)) >= _SHORTEST and own[0].isalpha() and not ways_named(" ".join(own))
-    return own if told else ()
+    said = " ".join(own)
+    told = own and max(map(len, own)) >= _SHORTEST and own[0].isalpha()
+    return own if told and not ways_named(said) and find_delivery(said) is None else ()

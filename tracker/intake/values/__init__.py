@@ -20,7 +20,7 @@ time         dates, validity, validity_cell, open_validity, held_apart, lead, le
              lead_remarked, lead_unread
 freight      delivery, freight_of_prices, charges, charge_names, charge_parts, charges_apart, told_with_price,
              relieved_charges, costs_told, added_on_top
-heads        header, role_words, roles, column_legend
+heads        header, role_words, roles, column_legend, columns_meant
 whose        company, legal_forms, form_fields, addresses
 notes        statements, note_signs, clauses, denials, unless, legends, board_words, board_ahead, boards_meant,
              boards_excepted, boards_named, lines_meant, lettered_lines, lines_apart, of_all_and_some, board_behind,
