@@ -10,6 +10,7 @@ from tracker.intake.offers.footnotes import signs_in_heads
 from tracker.intake.offers.of_some_lines import of_own
 from tracker.intake.offers.scope import Level, Scope
 from tracker.intake.tables.table import Words
+from tracker.intake.values.clauses import clauses
 from tracker.intake.values.column_legend import behind_column_named, column_named
 from tracker.intake.values.columns_meant import Piece, columns_apart
 from tracker.intake.values.lines_meant import TERMS, lead_of_some
@@ -44,8 +45,8 @@ class OfSomeColumns:
         said = without_sign(text)
         apart = columns_apart(said, self._names)
         if not apart:
-            columns = self._signed(text) or self._lettered(text)
-            apart = (Piece(behind_column_named(said), columns),) if columns else ()
+            signed = self._signed(text)
+            apart = (Piece(said, signed),) if signed else self._lettered(said)
         return apart if any(piece.columns is not None and _states_terms(piece.text) for piece in apart) else ()
 
     def _signed(self, text: str) -> frozenset[int]:
@@ -54,9 +55,15 @@ class OfSomeColumns:
         columns = frozenset(index for index, signs in self._signs.items() if sign in signs) if sign else frozenset()
         return columns if columns != self._names.every else frozenset()
 
-    def _lettered(self, text: str) -> frozenset[int]:
-        letter = column_named(text)
-        return frozenset() if letter is None else frozenset({letter}) & self._names.every
+    def _lettered(self, text: str) -> tuple[Piece, ...]:
+        """'Column D: USD per short ton; column E: EUR per tonne': what each clause says of its price column."""
+        letters = {clause: column_named(clause) for clause in clauses(text)}
+        if not self._names.every.intersection(letters.values()):
+            return ()
+        return tuple(
+            Piece(behind_column_named(clause), None if letter is None else frozenset({letter}))
+            for clause, letter in letters.items()
+        )
 
 
 _STATED = (*TERMS, ChangesPrice, NoCharge)
