@@ -1,10 +1,12 @@
 """Styles of an OpenDocument spreadsheet: number formats as codes, struck or raised text, sheets that are not shown."""
 
+import re
 from dataclasses import dataclass
 
 from tracker.intake.files.cells import GENERAL, Style
 from tracker.intake.files.markup import Attributes, truth
 
+_NO_SIGN = re.compile(r"[\d\s.,'’()+\-−]")
 _FORMATS = frozenset(
     ("number-style", "currency-style", "percentage-style", "date-style", "time-style", "text-style", "boolean-style")
 )
@@ -93,9 +95,10 @@ class OdsStyles:
             known = self._ready[name, currency, percentage] = self._resolved(name, currency, percentage)
         return known
 
-    def leaves_currency_open(self, name: str) -> bool:
-        """Whether numbers of a cell style are money whose sign is that of the place where the file was saved."""
-        return "[$]" in self._code_of(name)
+    def shown_currency(self, name: str, shown: str) -> str:
+        """The sign of '$61.20' as a cell shows it, where its style leaves the sign to the place the file was saved in,
+        as LibreOffice does; '' where the style names one."""
+        return _NO_SIGN.sub("", shown) if "[$]" in self._code_of(name) else ""
 
     def is_struck(self, name: str) -> bool:
         return self._struck(name)

@@ -30,7 +30,6 @@ _NOT_CELLS = frozenset(
 )
 """Elements whose insides may hold texts and tables that are no part of the sheet."""
 _DURATION = re.compile(r"(-?)P(?:(\d+)D)?T?(?:(\d+)H)?(?:(\d+)M)?(?:(\d+)(?:[.,]\d+)?S)?")
-_NO_SIGN = re.compile(r"[\d\s.,'’()+\-−]")
 _ERRORS = re.compile(r"#(?:N/A|NAME\?|REF!|VALUE!|DIV/0!|NUM!|NULL!)|Err:\d{3}")
 
 
@@ -221,17 +220,12 @@ class _Table:
     def _style(self, attributes: Attributes, text: _CellText) -> Style:
         name = attributes.get("table:style-name") or self._row_style or self._column_style()
         kind, currency = attributes.get("office:value-type"), attributes.get("office:currency", "")
-        if kind == "currency" and not currency and self._styles.leaves_currency_open(name):
-            currency = _shown_currency(text)
+        if kind == "currency" and not currency:
+            currency = self._styles.shown_currency(name, visible_text(text))
         return self._styles.style(name, currency, kind == "percentage")
 
     def _column_style(self) -> str:
         return next((style for first, last, style, _ in self._columns if first <= self._column <= last), "")
-
-
-def _shown_currency(text: _CellText) -> str:
-    """The sign of '$61.20' as a cell shows it; LibreOffice leaves the sign of its own place out of the format."""
-    return _NO_SIGN.sub("", visible_text(text))
 
 
 def _is_unseen(attributes: Attributes) -> bool:

@@ -154,7 +154,6 @@ class Footnotes:
             for index in priced & without if len(without) < len(self._headed) else ():
                 self._headed[index] |= {sign}
 
-
     def of_row(self, cells: Mapping[int, Cell]) -> frozenset[str]:
         """The signs that a row carries."""
         if not self.signs:

@@ -25,8 +25,6 @@ from tracker.intake.offers.fill import (
     fill_bracket,
     fill_hidden,
     fill_lead,
-    fill_lead_of_grade,
-    fill_minimum_of_grade,
     fill_terms,
     take_board,
     take_terms,
@@ -105,8 +103,6 @@ class TableReader:
         self._blocks: dict[Block, Block] = {}
         self._sizes = SizesUnread(read.columns, self._facts)
         self._uncompared = frozenset(price.index for price in read.columns.prices) | read.counting
-        self._lead_columns = frozenset(column.index for column in read.columns.of(Role.LEAD_TIME))
-        self._minimum_columns = frozenset(column.index for column in read.columns.of(Role.MINIMUM))
         self._left_out: dict[int, str] = {}
         view = read.table.view
         self._boards = AlikeRows(read.columns, view, Part(BOARD_ROLES, self._describe_board, take_board))
@@ -218,12 +214,9 @@ class TableReader:
             fill_lead(draft, *self._leads[price.index])
         elif price.lead is not None:
             fill_lead_of_head(draft, price)
-        elif self._lead_columns.isdisjoint(whole.cells):
-            fill_lead_of_grade(draft, of_terms)
-            fill_own_lead(draft, whole.cells, self._read.columns)
-        if self._minimum_columns.isdisjoint(whole.cells):
-            fill_minimum_of_grade(draft, of_terms, self._facts)
-            fill_own_minimum(draft, whole.cells, self._read.columns, self._facts)
+        else:
+            fill_own_lead(draft, whole.cells, self._read.columns, of_terms)
+        fill_own_minimum(draft, whole.cells, self._read.columns, of_terms, self._facts)
         columns = self._columns[price.index]
         parts = parts_of_row(whole.cells, columns, scope)
         fill_price(draft, read, whole, columns, self._money(price, scope, draft.grade, parts), self._facts)

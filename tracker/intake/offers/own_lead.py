@@ -1,13 +1,15 @@
-"""The lead time and the smallest order that a row names itself: in a remark, or in a line of text with its price."""
+"""The lead time and the smallest order of a row's grade, or that the row names in a line of text with its price."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.fill import fill_lead_of_grade, fill_minimum_of_grade
 from tracker.intake.offers.order_terms import own_least
 from tracker.intake.offers.said import at
+from tracker.intake.offers.scope import Scope
 from tracker.intake.values.lead import LeadTime
 from tracker.intake.values.lead_remarked import lead_remarked
 from tracker.intake.values.lead_sentences import find_lead
@@ -16,18 +18,12 @@ from tracker.intake.values.roles import Role
 from tracker.trade.offer import Evidence, Note, NoteCode
 
 
-def leads_remarked(cells: Mapping[int, Cell], columns: Columns) -> Iterator[tuple[Cell, LeadTime | LeadUnread]]:
-    """What the row's remarks say of its lead time."""
-    for column in columns.of(Role.REMARKS):
-        cell = cells.get(column.index)
-        said = lead_remarked(cell.text) if cell is not None and isinstance(cell.value, str) else None
-        if cell is not None and said is not None:
-            yield cell, said
-
-
-def fill_own_lead(draft: Draft, cells: Mapping[int, Cell], columns: Columns) -> None:
-    """What the board's own words say: '… - $1,228.00 per short ton, 4 weeks' without a head, 'GC1, Lieferzeit 6 Wochen'
-    under one."""
+def fill_own_lead(draft: Draft, cells: Mapping[int, Cell], columns: Columns, scope: Scope) -> None:
+    """What is said of its grade, and what the board's own words say: '… - $1,228.00 per short ton, 4 weeks' without a
+    head, 'GC1, Lieferzeit 6 Wochen' under one; nothing where a column says how long it takes."""
+    if _told(cells, columns, Role.LEAD_TIME):
+        return
+    fill_lead_of_grade(draft, scope)
     for column in columns.of(Role.PRODUCT):
         cell = cells.get(column.index)
         said = None if cell is None else _named(cell.text) if column.heads else lead_remarked(cell.text)
@@ -35,8 +31,12 @@ def fill_own_lead(draft: Draft, cells: Mapping[int, Cell], columns: Columns) -> 
             _take(draft, cell, said)
 
 
-def fill_own_minimum(draft: Draft, cells: Mapping[int, Cell], columns: Columns, facts: FileFacts) -> None:
-    """'… - $42.15/cwt, 40,000 lb min': the smallest order of a line that says all of its board itself."""
+def fill_own_minimum(draft: Draft, cells: Mapping[int, Cell], columns: Columns, scope: Scope, facts: FileFacts) -> None:
+    """What is said of its grade, and '… - $42.15/cwt, 40,000 lb min': the smallest order of a line that says all of its
+    board itself; nothing where a column says it."""
+    if _told(cells, columns, Role.MINIMUM):
+        return
+    fill_minimum_of_grade(draft, scope, facts)
     for column in columns.of(Role.PRODUCT):
         cell = cells.get(column.index)
         least = own_least(cell, facts) if cell is not None and not column.heads else None
@@ -46,6 +46,10 @@ def fill_own_minimum(draft: Draft, cells: Mapping[int, Cell], columns: Columns, 
         elif least is not None:
             draft.minimum_kg, said = least
             draft.evidence.append(said)
+
+
+def _told(cells: Mapping[int, Cell], columns: Columns, role: Role) -> bool:
+    return any(column.index in cells for column in columns.of(role))
 
 
 def _named(text: str) -> LeadTime | LeadUnread | None:

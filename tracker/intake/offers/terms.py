@@ -3,6 +3,7 @@
 None of these holds an offer back: what is unclear stays open, with a note where something was written.
 """
 
+from collections.abc import Iterator
 from datetime import date, datetime
 
 from tracker.intake.columns.cells import lead_of
@@ -11,7 +12,6 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.leads_around import leads_around
 from tracker.intake.offers.order_terms import dearer_small_orders, least_order
-from tracker.intake.offers.own_lead import leads_remarked
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.offers.terms_said import Cells, Terms, cell_of, remarked
@@ -20,6 +20,7 @@ from tracker.intake.offers.vendor import vendor_over
 from tracker.intake.values.company import may_call_a_vendor
 from tracker.intake.values.delivery import Delivery, find_delivery, terms_under
 from tracker.intake.values.lead import LeadTime, counts_plain_days
+from tracker.intake.values.lead_remarked import lead_remarked
 from tracker.intake.values.lead_sentences import lead_among
 from tracker.intake.values.lead_unread import LeadUnread
 from tracker.intake.values.roles import Role
@@ -77,7 +78,7 @@ def _lead(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> None:
         return
     if _lead_beside_delivery(terms, cells, columns):
         return
-    remarked = next(leads_remarked(cells, columns), None)
+    remarked = next(_leads_remarked(cells, columns), None)
     if remarked is not None:
         _take_own_lead(terms, *remarked)
         return
@@ -88,6 +89,15 @@ def _lead(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> None:
     if unread and terms.lead_days is None and not terms.notes:
         text = f"“{unread[0].value.words}” gives no lead time that can be counted."
         terms.notes.append(Note(NoteCode.LEAD_TIME_UNREAD, unread[0].where, text))
+
+
+def _leads_remarked(cells: Cells, columns: Columns) -> Iterator[tuple[Cell, LeadTime | LeadUnread]]:
+    """What the row's remarks say of its lead time."""
+    for column in columns.of(Role.REMARKS):
+        cell = cells.get(column.index)
+        said = lead_remarked(cell.text) if cell is not None and isinstance(cell.value, str) else None
+        if cell is not None and said is not None:
+            yield cell, said
 
 
 def _take_own_lead(terms: Terms, cell: Cell, said: LeadTime | LeadUnread | None) -> None:

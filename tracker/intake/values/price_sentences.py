@@ -4,6 +4,7 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
+from tracker.intake.values.amounts_named import names_amount
 from tracker.intake.values.basis import BasisReading, bases_side_by_side, basis_span, basis_text, find_basis, one_of
 from tracker.intake.values.charge_names import charges_named
 from tracker.intake.values.charges import charge_header
@@ -276,34 +277,3 @@ def _without_goods(part: str) -> str:
     """'Allt per 1000 kg' without its word for all that is sold."""
     named = next((match for match in phrases("all_goods").find(part) if match.start == 0), None)
     return part if named is None else part[named.end :].strip(" :")
-
-
-_THOUSANDS = ("1000", "1 000", "1,000", "1.000", "1'000", "100 ")
-"""Numbers that belong to a unit: '$ 1,000 ft²'."""
-
-
-def names_amount(clause: str) -> bool:
-    """'Sheeting $4.50/cwt' and 'pallet deposit 15 EUR' are amounts of something else, and say nothing of the prices."""
-    for currency in find_currencies(clause):
-        before, _, after = clause.partition(currency.words)
-        if before.rstrip()[-1:].isdecimal() and not (_names_a_year(before.rstrip()) or _ends_with_a_board(before)):
-            return True
-        if after.lstrip()[:1].isdecimal() and not after.lstrip().startswith(_THOUSANDS):
-            return True
-    return False
-
-
-_LAST_YEAR = re.compile(r"\s20\d\d$")
-
-
-def _names_a_year(before: str) -> bool:
-    """'Preise 2027 EUR/t' are the prices of a year, where 'Preis 2027 EUR/t' may be one of 2,027."""
-    year = _LAST_YEAR.search(before)
-    lists = phrases("price_lists").find(before[: year.start()]) if year is not None else []
-    return year is not None and bool(lists) and lists[-1].end == year.start()
-
-
-def _ends_with_a_board(before: str) -> bool:
-    """The figure of 'GC1 EUR/t' is the board's."""
-    last = before.split()[-1]
-    return last[0].isalpha() and bool(_grades_of(last))

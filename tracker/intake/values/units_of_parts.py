@@ -5,10 +5,11 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
+from tracker.intake.values.amounts_named import names_amount
 from tracker.intake.values.basis import BasisReading, find_basis
 from tracker.intake.values.charge_names import charges_named
 from tracker.intake.values.currency import CurrencyReading, find_currencies
-from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency, names_amount
+from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.words.lists import phrases
 
 _LONGEST = 120
