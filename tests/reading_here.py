@@ -1,4 +1,4 @@
-"""Reading without a process for each file, which would take most of the time of tests that are about something else.
+"""Reading without another process, which would take most of the time of tests that are about something else.
 
 The process has tests of its own (tests/intake/test_child.py); some tests of each face go through it.
 """
@@ -22,7 +22,7 @@ def reading_in_this_process() -> Iterator[None]:
     with pytest.MonkeyPatch.context() as patch:
         for module in ("tracker.intake.child", "tracker.intake.read"):
             patch.setattr(f"{module}.read_in_child", _read)
-        patch.setattr("tracker.intake.child.keep_ready", lambda _: None)
+        patch.setattr("tracker.intake.children.keep_ready", lambda _: None)
         yield
 
 

@@ -95,28 +95,41 @@ def main() -> None:
     theme = Theme(make_application(), "light")
     with tempfile.TemporaryDirectory() as folder:
         work = Path(folder)
-        measure_dropping(theme, work)
+        measure_dropping(theme, work, asked.sheet_rows)
         measure_stopping(theme, work, asked.sheet_rows)
         measure_gaps("a long sheet", theme, Door(str(work / "long.sqlite")), _reading(_sheet(work, asked.sheet_rows)))
         measure_gaps("the demo", theme, Door(_demo(work)), _ACTIONS)
         measure_gaps(f"{asked.offers:,} offers", theme, InventedDoor(asked.offers), _ACTIONS)
 
 
-def measure_dropping(theme: Theme, work: Path) -> None:
+def measure_dropping(theme: Theme, work: Path, long_rows: int) -> None:
     """A sheet of 60 rows, from being handed to the window to being painted."""
-    sheet = _sheet(work, 60)
+    sheet, long = _sheet(work, 60), _sheet(work, long_rows)
     opened = OpenWindow(Door(str(work / "drop.sqlite")), theme)
-    for what, pause in (("the reader being ready", 2.0), ("right after another", 0.0)):
-        took = [_drop(opened, sheet, pause) for _ in range(7)]
+    before: dict[str, Callable[[], None]] = {
+        "the reader being ready": lambda: _let_pass(2.0),
+        "right after another": lambda: None,
+        "right after a long one that was stopped": lambda: _stop_reading(opened, long),
+    }
+    for what, prepare in before.items():
+        took = [_drop(opened, sheet, prepare) for _ in range(7)]
         print(
             f"60 rows dropped to shown, {what}: {median(took):.0f} ms, {min(took):.0f} to {max(took):.0f}", flush=True
         )
     opened.close()
 
 
-def _drop(opened: OpenWindow, sheet: Path, pause: float) -> float:
+def _stop_reading(opened: OpenWindow, sheet: Path) -> None:
+    _let_pass(1.0)
+    opened.window.take_in_files([sheet])
+    _let_pass(0.3)
+    opened.window.take_in.leave.click()
+    opened.settle()
+
+
+def _drop(opened: OpenWindow, sheet: Path, prepare: Callable[[], None]) -> float:
     window = opened.window
-    _let_pass(pause)
+    prepare()
     began = time.perf_counter()
     window.take_in_files([sheet])
     while window.take_in.understood.model.rowCount() == 0:

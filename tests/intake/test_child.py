@@ -5,14 +5,13 @@ import subprocess
 import sys
 import threading
 import time
-from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
 
 from tests.intake.files.books import write, xlsx_parts
 from tracker.intake import child
-from tracker.intake.child import Cancelled, ChildFailure, deadline_s, dismiss, keep_ready, read_in_child
+from tracker.intake.child import Cancelled, ChildFailure, deadline_s, read_in_child
 from tracker.intake.child_side import allow, hand_over
 from tracker.intake.files import open_workbook
 from tracker.intake.grid import Unreadable
@@ -191,40 +190,3 @@ def test_the_child_starts_without_the_heavy_libraries(tmp_path):
     done = subprocess.run([sys.executable, "-c", code, str(path)], capture_output=True, text=True, check=True)
     heavy = {"numpy", "pandas", "scipy", "PySide6", "sqlalchemy", "openpyxl", "xlrd", "multiprocessing"}
     assert not heavy & set(done.stdout.split())
-
-
-def child_number(path: Path) -> int:
-    return os.getpid()
-
-
-@pytest.fixture
-def waiting() -> Iterator[int]:
-    """The number of a child that was started ahead of need."""
-    keep_ready("tracker.intake.ahead")
-    assert child._spare._child is not None
-    yield child._spare._child.pid
-    dismiss()
-
-
-def test_a_child_that_waits_takes_the_next_file_and_only_that(waiting: int):
-    keep_ready("tracker.intake.ahead")
-    assert read_in_child(HERE, child_number) == waiting
-    assert read_in_child(HERE, child_number) != waiting
-
-
-def test_a_child_that_waited_in_vain_is_ended(waiting: int):
-    spare = child._spare._child
-    dismiss()
-    assert spare.returncode is not None
-
-
-@pytest.mark.skipif(sys.platform == "win32", reason="signals of other systems")
-def test_a_child_that_died_waiting_is_passed_over(waiting: int):
-    os.kill(waiting, signal.SIGKILL)
-    child._spare._child.wait()
-    assert read_in_child(HERE, length) == 10
-
-
-def test_memory_and_time_bind_a_child_that_waited_too(waiting: int):
-    with pytest.raises(Unreadable, match=r"^offer\.xlsx was not read within 0\.5 seconds and was stopped"):
-        read_in_child(HERE, sleeps, timeout_s=0.5)

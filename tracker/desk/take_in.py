@@ -94,15 +94,16 @@ def read(desk: Desk | None, path: Path, answers: Answers | None = None, manner: 
 
 
 def keep_ready() -> None:
-    """Makes ready to read a file at once, without the quarter of a second that starting to read takes."""
-    from tracker.intake.child import keep_ready
+    """Makes ready to read a file at once, without the half second that starting to read takes. Called while a file is
+    read, it makes ready for the one after it, whatever becomes of the first."""
+    from tracker.intake.children import keep_ready
 
     keep_ready("tracker.intake.ahead")
 
 
 def stand_down() -> None:
     """Lets go of what keep_ready() made ready."""
-    from tracker.intake.child import dismiss
+    from tracker.intake.children import dismiss
 
     dismiss()
 

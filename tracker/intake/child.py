@@ -1,32 +1,23 @@
-"""Read a file in a process of its own, within bounds: whatever the file does, the program lives on.
+"""Read a file in another process, within bounds: whatever the file does, the program lives on."""
 
-A plain child interpreter serves, not multiprocessing: it never imports the program's own main module, starts in a
-fraction of a second, and is safe to start from a process that has windows and threads (a fork is not).
-"""
-
-import json
 import pickle
 import queue
 import struct
-import subprocess
-import sys
-import threading
 import time
 from collections.abc import Callable
 from pathlib import Path
-from typing import IO, Any, Protocol, TypeVar
+from typing import Any, Protocol, TypeVar
 
+from tracker.intake.children import Frames, give_back, take
 from tracker.intake.grid import Unreadable
 from tracker.intake.quick_pickle import unpacked
 
 Result = TypeVar("Result")
 
-_START = "import json, sys; sys.path[:] = json.loads(sys.argv[1]); from tracker.intake.child_side import serve; serve()"
 _POLL_S = 0.05
 _PATIENCE = 4
 """On a busy machine a process gets a fraction of the clock's time, and that is not the file's fault: where the system
 can count the processor's time, it alone ends a reading early; the clock gives it this many times as long."""
-_FRAME = struct.Struct("<cQ")
 _SECONDS = struct.Struct("<d")
 
 
@@ -77,97 +68,23 @@ def read_in_child(
     interpreter's own (both enforced where the system can), or ends the child; Cancelled when `cancelled` is set.
     """
     timeout_s = deadline_s(path) if timeout_s is None else timeout_s
-    child = _spare.take() or _started()
-    frames: queue.SimpleQueue[tuple[bytes, bytes]] = queue.SimpleQueue()
     task = pickle.dumps((work, path, memory_mb, timeout_s))
-    exchange = threading.Thread(target=_exchange, args=(child, task, frames), daemon=True)
-    exchange.start()
+    child = take()
     try:
+        frames = child.begin(task)
         if meanwhile is not None:
             meanwhile()
         kind, body = _outcome(frames, timeout_s, cancelled, part)
     finally:
-        child.kill()
-        exchange.join()
-        _end(child)
+        give_back(child)
     if kind == b"R":
         result: Result = unpacked(body)
         return result
     raise _unreadable(kind, body, path.name, memory_mb)
 
 
-def keep_ready(warm: str) -> None:
-    """Start a child ahead of need, unless one waits already: the next file then is read without waiting for its start.
-
-    `warm` names a module of which the child calls warm() meanwhile, so that what every file needs is there. It ends
-    with this process, or when dismissed.
-    """
-    _spare.fill(warm)
-
-
-def dismiss() -> None:
-    """End the child that waits, if one does."""
-    child = _spare.take()
-    if child is not None:
-        _end(child)
-
-
-class _Spare:
-    """At most one child that waits for its task."""
-
-    def __init__(self) -> None:
-        self._lock = threading.Lock()
-        self._child: subprocess.Popen[bytes] | None = None
-
-    def fill(self, warm: str) -> None:
-        with self._lock:
-            waiting = self._living()
-            self._child = waiting or _started(warm)
-
-    def take(self) -> "subprocess.Popen[bytes] | None":
-        with self._lock:
-            return self._living()
-
-    def _living(self) -> "subprocess.Popen[bytes] | None":
-        """The child that waits, taken out; one that ended meanwhile is cleared away."""
-        child, self._child = self._child, None
-        if child is None or child.poll() is None:
-            return child
-        _end(child)
-        return None
-
-
-_spare = _Spare()
-
-
-def _started(*warm: str) -> "subprocess.Popen[bytes]":
-    return subprocess.Popen(
-        [sys.executable, "-I", "-c", _START, json.dumps(sys.path), *warm],
-        stdin=subprocess.PIPE,
-        stdout=subprocess.PIPE,
-        stderr=subprocess.DEVNULL,
-        creationflags=getattr(subprocess, "CREATE_NO_WINDOW", 0),  # Windows would flash a console over the window
-    )
-
-
-def _end(child: "subprocess.Popen[bytes]") -> None:
-    child.kill()
-    child.wait()
-    _close(child.stdin)
-    _close(child.stdout)
-
-
-def _close(stream: IO[bytes] | None) -> None:
-    """Close a pipe whose other end may be gone with something left to write."""
-    if stream is not None:
-        try:
-            stream.close()
-        except OSError:
-            return
-
-
 def _outcome(
-    frames: "queue.SimpleQueue[tuple[bytes, bytes]]",
+    frames: Frames,
     allowed_s: float,
     cancelled: Flag | None,
     part: Callable[[Any], None] | None,
@@ -192,24 +109,6 @@ def _outcome(
             return kind, body
         elif part is not None:
             part(unpacked(body))
-
-
-def _exchange(child: "subprocess.Popen[bytes]", task: bytes, frames: "queue.SimpleQueue[tuple[bytes, bytes]]") -> None:
-    """Hand the child its task and pass on its frames; X when it goes without a last one."""
-    assert child.stdin is not None
-    assert child.stdout is not None
-    try:
-        child.stdin.write(task)
-        child.stdin.close()
-        while len(head := child.stdout.read(_FRAME.size)) == _FRAME.size:
-            kind, size = _FRAME.unpack(head)
-            body = child.stdout.read(size)
-            if len(body) < size:
-                break
-            frames.put((kind, body))
-    except (OSError, ValueError):
-        pass  # the child is gone; what follows says so
-    frames.put((b"X", b""))
 
 
 def _unreadable(kind: bytes, body: bytes, name: str, memory_mb: int) -> Exception:

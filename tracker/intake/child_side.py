@@ -1,8 +1,8 @@
-"""The inside of the child process that child.read_in_child starts: limits first, then the work, then one last frame.
+"""The inside of a child process (children.py): for each task limits first, then the work, then one last frame.
 
 A frame is one letter, a length and a body: A allowed seconds more, H a pickled piece handed over ahead of
 the result, R the pickled result, U an Unreadable (sentence and cause), M out of memory, T out of processor time,
-E any other failure with its traceback.
+E any other failure with its traceback. S, ahead of the last frame, says that the child stays for another task.
 """
 
 import contextlib
@@ -24,6 +24,9 @@ from tracker.intake.quick_pickle import packed
 
 _FRAME = struct.Struct("<cQ")
 _SECONDS = struct.Struct("<d")
+_STAYS_S, _STAYS_BYTES = 2.0, 100_000_000
+"""A child that has worked this long on files in all, or has grown by so much, ends with its last file: nothing of a
+large one is left to the next, and no child grows old."""
 _out: BinaryIO | None = None
 
 
@@ -51,16 +54,28 @@ def allow(seconds: float) -> None:
 
 
 def serve() -> NoReturn:
-    """Take one task from standard input, do it within its limits, answer on what was standard output, and end."""
+    """Take tasks from standard input and do each within its limits, answering on what was standard output.
+
+    Ends when no more come, and after a task that was long or did not end well.
+    """
     global _out
     _out = _private_output()
-    gc.disable()  # one file, then the end: looking for cycles in a million cells takes a fifth of the time
+    gc.disable()  # looking for cycles among a million cells takes a fifth of the time; between files it takes none
     for module in sys.argv[2:]:
         _make_ready(module)
+    gc.freeze()
+    began, space = time.process_time(), _address_space()
+    while _answered(_out, began + _STAYS_S, space + _STAYS_BYTES):
+        gc.collect()
+    os._exit(0)  # the result is out; taking down what a big file built would only cost time
+
+
+def _answered(out: BinaryIO, latest: float, largest: int) -> bool:
+    """Do the next task, if there is one; tells whether to wait for another."""
     try:
         work, path, memory_mb, timeout_s = pickle.load(sys.stdin.buffer)
-    except EOFError:  # nobody wanted this child
-        os._exit(0)
+    except EOFError:  # nobody wants this child any more
+        return False
     _limit_memory(memory_mb)
     _limit_time(timeout_s)
     try:
@@ -75,8 +90,11 @@ def serve() -> NoReturn:
     except Exception:  # our own mistake: it must not pass for the file's, so the traceback goes along
         kind, body = b"E", traceback.format_exc().encode("utf-8", "replace")
     _stop_counting()
-    _send(_out, kind, body)
-    os._exit(0)  # the result is out; taking down what a big file built would only cost time
+    stays = kind in b"RU" and time.process_time() < latest and _address_space() < largest
+    if stays:
+        _send(out, b"S", b"")
+    _send(out, kind, body)
+    return stays
 
 
 def _make_ready(module: str) -> None:
@@ -107,8 +125,8 @@ def _limit_memory(memory_mb: int) -> None:
 def _limit_time(seconds: float) -> None:
     """Bound processor time from now on where the system can count it; elsewhere the parent's clock alone holds."""
     if hasattr(signal, "SIGXCPU"):
-        signal.signal(signal.SIGXCPU, _out_of_time)
         _limit("RLIMIT_CPU", math.ceil(time.process_time() + seconds))
+        signal.signal(signal.SIGXCPU, _out_of_time)
 
 
 def _stop_counting() -> Any:

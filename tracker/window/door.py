@@ -125,10 +125,7 @@ class Door(SampleDoor, YardstickDoor):
         """Reads a file with the sheets to show; `stop`, once set, ends it with Trouble."""
         from tracker.desk.take_in import Manner, read
 
-        try:
-            return read(self.desk, path, manner=Manner(show=True, cancelled=stop))
-        finally:
-            self.keep_ready()
+        return read(self.desk, path, manner=Manner(show=True, cancelled=stop, meanwhile=self.keep_ready))
 
     def keep_ready(self) -> None:
         """Makes ready for the next file, so that it is on screen sooner."""
