@@ -4,6 +4,8 @@ import gc
 from collections.abc import Iterator
 from contextlib import contextmanager
 
+_MANY = 50_000
+
 
 @contextmanager
 def no_collecting() -> Iterator[None]:
@@ -15,4 +17,13 @@ def no_collecting() -> Iterator[None]:
         yield
     finally:
         if was_on:
+            if gc.get_count()[0] > _MANY:
+                _make_old()
             gc.enable()
+
+
+def _make_old() -> None:
+    """All that there is goes to the oldest generation without being looked through: as it is, the next two collections
+    would walk every new object, and whatever the program then does, its window stands still for each."""
+    gc.freeze()
+    gc.unfreeze()
