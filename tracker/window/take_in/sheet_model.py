@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Set
+from collections.abc import Iterator, Mapping, Sequence, Set
 from itertools import takewhile
 from typing import Any
 
@@ -32,6 +32,7 @@ class SheetModel(QAbstractTableModel):
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
         self._grid: Any = None
+        self.first_cells: Sequence[tuple[tuple[int, int], Any]] = ()
         self._uses: Mapping[tuple[int, int], Use] = {}
         self._pointed: Set[tuple[int, int]] = frozenset()
         self._marking: Marking | None = None
@@ -40,6 +41,7 @@ class SheetModel(QAbstractTableModel):
         """Shows a grid with the uses of its cells."""
         self.beginResetModel()
         self._grid = grid
+        self.first_cells = tuple(_first_cells(grid))
         self._uses = uses
         self.endResetModel()
 
@@ -95,8 +97,7 @@ class SheetModel(QAbstractTableModel):
     @property
     def first_price_column(self) -> int | None:
         """The leftmost column with a price that was read; None while none is known."""
-        cells = () if self._grid is None else first_cells(self._grid)
-        read = (place[1] for place, _ in cells if self._uses.get(place, Use.SAID) is not Use.SAID)
+        read = (place[1] for place, _ in self.first_cells if self._uses.get(place, Use.SAID) is not Use.SAID)
         return min(read, default=None)
 
     def data(self, index: QModelIndex | QPersistentModelIndex, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
@@ -135,6 +136,7 @@ def name_in_lines(named: MarkedColumn) -> list[str]:
     return [what + comma.rstrip(), unit] if comma else [what]
 
 
-def first_cells(grid: Any) -> Iterator[tuple[tuple[int, int], Any]]:
-    """The cells of the first rows; grids iterate row by row, so that a long sheet need not be walked to its end."""
+def _first_cells(grid: Any) -> Iterator[tuple[tuple[int, int], Any]]:
+    """The cells of the first rows. Grids iterate row by row, so that a long sheet need not be walked to its end; they
+    make every cell anew, so that what is wanted more than once is kept."""
     return takewhile(lambda item: item[0][0] < _MEASURED_ROWS, grid.cells.items())

@@ -13,7 +13,7 @@ from tracker.window.look.theme import Theme
 from tracker.window.take_in.cells import Use
 from tracker.window.take_in.marking import Marking
 from tracker.window.take_in.sheet_delegate import SheetDelegate
-from tracker.window.take_in.sheet_model import LEAST_COLUMNS, SheetModel, first_cells, name_in_lines
+from tracker.window.take_in.sheet_model import LEAST_COLUMNS, SheetModel, name_in_lines
 
 MARKING_KEYS = ("N", "H", "F", "L")
 _WIDEST, _NARROWEST = 260, 56
@@ -66,7 +66,7 @@ class SheetView(QTableView):
             if rows * columns > 1:
                 self.setSpan(merged.top, merged.left, rows, columns)
         widths = self._widths(grid)
-        for asked in {place[1] for place, _ in first_cells(grid) if uses.get(place) is Use.ASKED}:
+        for asked in {place[1] for place, _ in self._sheet.first_cells if uses.get(place) is Use.ASKED}:
             widths[asked] += _BESIDE_A_QUESTION
         for column, width in enumerate(widths):
             self.setColumnWidth(column, width)
@@ -132,7 +132,7 @@ class SheetView(QTableView):
             for row in range(block.top, block.bottom + 1)
             for column in range(block.left, block.right + 1)
         }
-        for (row, column), cell in first_cells(grid):
+        for (row, column), cell in self._sheet.first_cells:
             if not isinstance(cell.value, str) or (row, column) in merged:
                 continue
             needed = self.fontMetrics().horizontalAdvance(cell.text) + 14
@@ -150,7 +150,7 @@ class SheetView(QTableView):
         """Wide enough for the ordinary text of each column; a long title in one cell does not widen it."""
         metrics = self.fontMetrics()
         longest: dict[int, list[int]] = {}
-        for (_, column), cell in first_cells(grid):
+        for (_, column), cell in self._sheet.first_cells:
             longest.setdefault(column, []).append(len(cell.text))
         one = metrics.averageCharWidth()
         widths = []
