@@ -141,8 +141,8 @@ class MainWindow(QWidget):
         place.counted.connect(self.footing.show_count)
         place.sheet_wanted.connect(self._show_sheet_of)
         place.picture.level_wanted.connect(self._show_level)
-        self.session.theme.dress(place)
         self.stack.insertWidget(QUOTES, place)
+        self.session.theme.dress_in_turn(place)
         self.stack.removeWidget(self._until_quotes)
         self._until_quotes.deleteLater()
         return place
@@ -160,7 +160,7 @@ class MainWindow(QWidget):
         self.bar.stand_at(place if place < len(TITLES) else -1)
         self.footing.setVisible(place in _WITH_FOOTING)
         self.footing.stand_by(a_list=place == QUOTES)
-        self.session.theme.catch_up()
+        self.session.turns.catch_up()
 
     @Slot()
     def go_today(self) -> None:

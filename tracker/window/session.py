@@ -43,6 +43,7 @@ class Session(QObject):
         super().__init__(parent)
         self.door = door
         self.theme = theme
+        self.turns = theme.turns
         self.settings = settings
         self.work = Work(self)
         self.work.failed.connect(self.tell_trouble)

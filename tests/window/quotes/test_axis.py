@@ -90,5 +90,6 @@ def test_a_price_per_tonne_is_told_per_short_ton_too_in_us_units_and_only_there(
     quotes.picture.choose(0)
     assert axis.tickStrings([50.0], 1.0, 10.0) == ["50"]
     window.session.choose_units(Units.METRIC)
+    settle(qtbot, window)
     quotes.picture.choose(1)
     assert axis.tickStrings([1000.0], 1.0, 500.0) == ["1,000"]

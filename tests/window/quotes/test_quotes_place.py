@@ -165,11 +165,12 @@ def test_a_saved_picture_shows_nothing_to_press_and_says_what_its_prices_mean(qu
     assert not picture._set_level.isHidden()
 
 
-def test_offers_that_a_picture_has_no_place_for_are_counted(quotes, window) -> None:
+def test_offers_that_a_picture_has_no_place_for_are_counted(quotes, qtbot, window) -> None:
     snapshot = window.session.comparison.snapshot
     shown = quotes.model.order
     snapshot.caliper_um[shown[:3]] = np.nan
     quotes._show_rows(fresh=True)
+    settle(qtbot, window)
     known = np.isfinite(snapshot.caliper_um[shown]) & np.isfinite(window.session.comparison.price[shown])
     assert f"{int((~known).sum())} offers not drawn: no caliper" in quotes.picture._caption.whole
 
@@ -274,9 +275,10 @@ def test_a_price_of_another_grade_that_stands_out_is_brought_in_view(qtbot, wind
     assert window.quotes.model.row_of(offer) is not None
 
 
-def test_offers_that_no_longer_count_step_back(quotes, window) -> None:
+def test_offers_that_no_longer_count_step_back(quotes, qtbot, window) -> None:
     market = window.session.comparison
     window.session.show_comparison(replace(market, current=np.arange(300) >= 150))
+    settle(qtbot, window)
     faint = [bool(quotes.model.index(row, 2).data(FAINT)) for row in range(300)]
     assert faint == [bool(row < 150) for row in quotes.model.order]
     assert (quotes.picture.plot.drawing.faint == (quotes.picture.plot.drawing.rows < 150)).all()

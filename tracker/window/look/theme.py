@@ -3,13 +3,14 @@
 from functools import cache
 from string import Template
 
-from PySide6.QtCore import QObject, Qt, QTimer, Signal
+from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtGui import QColor, QFont, QFontDatabase, QPalette
 from PySide6.QtWidgets import QApplication, QWidget
 from shiboken6 import isValid
 
 from tracker.trade.resources import resource
 from tracker.window.look.palette import Palette, palette_named
+from tracker.window.look.turns import Turns
 
 BASE_PX = 13
 
@@ -35,10 +36,7 @@ class Theme(QObject):
         self.name = name or system_theme(application)
         self.base_px = BASE_PX
         self._dressed: list[QWidget] = []
-        self._waiting: list[QWidget] = []
-        self._next_turn = QTimer(self)
-        self._next_turn.setSingleShot(True)
-        self._next_turn.timeout.connect(self._dress_next)
+        self.turns = Turns(self)
         application.setStyle("Fusion")
         self._set_colours()
 
@@ -55,31 +53,17 @@ class Theme(QObject):
     def dress_in_turn(self, *parts: QWidget) -> None:
         """The same for parts that nobody sees yet: one a turn of the loop, or when it comes into view."""
         self._dressed = [*(part for part in self._dressed if isValid(part)), *parts]
-        self._waiting.extend(parts)
-        self._next_turn.start(0)
+        for part in parts:
+            self.turns.put_off(part, self._put_on)
 
     def choose(self, name: str) -> None:
         """Changes to 'light' or 'dark': what is in view now, the rest one part a turn of the loop."""
         self.name = name
         self._set_colours()
         self._dressed = [part for part in self._dressed if isValid(part)]
-        self._waiting = list(self._dressed)
-        self.catch_up()
-        self._next_turn.start(0)
+        for part in self._dressed:
+            self.turns.do(part, self._put_on)
         self.changed.emit()
-
-    def catch_up(self) -> None:
-        """Puts the theme on what is in view and still waits for its turn."""
-        for part in [part for part in self._waiting if isValid(part) and part.isVisible()]:
-            self._waiting.remove(part)
-            self._put_on(part)
-
-    def _dress_next(self) -> None:
-        if self._waiting:
-            part = self._waiting.pop()
-            if isValid(part):
-                self._put_on(part)
-            self._next_turn.start(0)
 
     def _put_on(self, part: QWidget) -> None:
         part.setStyleSheet(style_sheet(self.name, self.base_px))

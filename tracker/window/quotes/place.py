@@ -180,16 +180,27 @@ class QuotesPlace(QWidget):
         self._fit_columns()
         everywhere = rows_of(self._offers.comparison, narrowing, any_grade=True)
         self.rail.show_counts(self._counts(everywhere), self._grade)
-        self.picture.show_offers(
-            self._offers, rows, rows_of(self._offers.comparison, narrowing, ever=True), self._grade
-        )
-        self._let_go_of_the_unseen(rows)
+        if fresh:
+            # Table and picture together would hold the window up.
+            self._session.turns.put_off(self, QuotesPlace._show_picture)
+        else:
+            self._session.turns.do(self, QuotesPlace._show_picture)
         self.table.go_to(self._session.selected)
         self.counted.emit(len(rows), len(self._offers.comparison.snapshot))
         estimated = bool(self._offers.comparison.snapshot.estimated[rows].any())
         self._note.setText(
             "* basis weight estimated from grade and caliper, and all that rests on it" if estimated else ""
         )
+
+    def _show_picture(self) -> None:
+        """Draws what the table shows."""
+        if self._offers is None:
+            return
+        narrowing = self._narrowing()
+        rows = rows_of(self._offers.comparison, narrowing)
+        ever = rows_of(self._offers.comparison, narrowing, ever=True)
+        self.picture.show_offers(self._offers, rows, ever, self._grade)
+        self._let_go_of_the_unseen(rows)
 
     def _let_go_of_the_unseen(self, rows: NDArray[np.intp]) -> None:
         """The panel tells of no offer that is neither listed nor drawn; one that comes back is taken up again."""

@@ -103,10 +103,9 @@ class ReferencePlace(QWidget):
         self._level_to_the_top.timeout.connect(self._bring_level_into_view)
         bar.rangeChanged.connect(lambda *_: self._level_to_the_top.start(0))
         bar.actionTriggered.connect(lambda _: self._want_no_level())
-        session.compared.connect(self._show_compared)
+        session.compared.connect(lambda: session.turns.do(self, ReferencePlace._show_compared))
         session.changed_elsewhere.connect(self.ask_for_levels)
-        session.units_changed.connect(self._show)
-        session.units_changed.connect(lambda: self.level.show_units(session.units))
+        session.units_changed.connect(lambda: session.turns.do(self, ReferencePlace._change_units))
         session.theme.changed.connect(self._section.update)
 
     def show_yardsticks(self) -> None:
@@ -211,6 +210,10 @@ class ReferencePlace(QWidget):
     def _refresh(self) -> None:
         self.ask_for_levels()
         self._session.reload()
+
+    def _change_units(self) -> None:
+        self.level.show_units(self._session.units)
+        self._show()
 
     def _choose(self, place: int) -> None:
         self._want_no_level()

@@ -114,7 +114,7 @@ class SamplesPlace(QWidget):
         self.listing.labels_wanted.connect(self.print_labels)
         session.samples_changed.connect(self._show)
         session.today_changed.connect(self._show_due)
-        session.units_changed.connect(self._show)
+        session.units_changed.connect(lambda: session.turns.do(self, SamplesPlace._show))
 
     def _tell_form(self) -> None:
         self.form.know(self._session.vendors, self._session.units, self._session.footing.as_of)
