@@ -64,8 +64,8 @@ def within(match: Found[str], others: list[Found[str]]) -> bool:
 
 
 def runs_to(clause: str, dates: tuple[DateReading, ...]) -> bool:
-    """'Offer to 12 September 2026', where 'Offer to Pellow Cartons, 12 September 2026' goes to a buyer, and 'Old prices to
-    12 September 2026' have run out."""
+    """'Offer to 12 September 2026', where 'Offer to Pellow Cartons, 12 September 2026' goes to a buyer, and 'Old prices
+    to 12 September 2026' have run out."""
     ahead = phrases("runs_to").find(clause) if len(dates) == 1 else []
     return any(
         not clause[match.end : dates[0].start].strip()
