@@ -1,5 +1,7 @@
 """What careful buyers read without a second thought, in invented sheets; each beside its opposite."""
 
+from decimal import Decimal
+
 import pytest
 
 from tests.intake.sheets import book, grid, lines, read
@@ -8,6 +10,7 @@ from tracker.intake.values.added_on_top import added_on_top
 from tracker.intake.values.charges import find_charges
 from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.grade import find_grade
+from tracker.intake.values.list_boards import LONGEST_TITLE
 from tracker.intake.values.statements import statements
 from tracker.intake.values.validity import Validity
 from tracker.trade.basis import Basis
@@ -176,3 +179,61 @@ def test_how_far_two_vendors_are_apart_is_no_offer():
     ]
     assert set(lines(rows)) == {"D3", "D4"}
     assert read(rows).lines
+
+
+@pytest.mark.parametrize(
+    ("title", "size"),
+    [
+        ("Oferta en hojas 72 x 102 cm. Portes incluidos (DAP). Válida hasta el 30 de noviembre de 2026.", [720, 1020]),
+        (
+            "Offer for sheets 28 x 40 in, FOB mill, good until 30 November 2026, all in US dollars as usual",
+            [711.2, 1016],
+        ),
+        (
+            "Carton GD2 en feuilles de 70 x 100 cm, prix par mille de feuilles, départ usine, sans engagement",
+            [700, 1000],
+        ),
+        ("Sheets from 70 x 100 cm to order, EUR per tonne, delivered, good until 30 November 2026 as usual", None),
+        ("Pallets 80 x 120 cm are included, EUR per tonne, delivered, good until 30 November 2026 as usual", None),
+    ],
+)
+def test_the_size_of_sheets_in_a_long_title(title, size):
+    assert len(title) > LONGEST_TITLE
+    (line,) = lines([[title], ["Board", "g/m²", "µm", "EUR/t"], ["GD2", 350, 460, 896]]).values()
+    assert line.offer.sheet_mm == (None if size is None else tuple(Decimal(str(side)) for side in size))
+
+
+def test_two_loads_that_one_sentence_defines():
+    rows = [
+        ["US$/ST. For this list one roll is 2,100 lb and a truckload is 42,000 lb."],
+        [*US, "Less than 5 rolls", "5 rolls up to a truckload", "1 truckload or more", "Railcar"],
+        ["SBS C1S", 18, 76, 1255, 1190, 1150, 1128],
+    ]
+    found = lines(rows)
+    assert [str(line.state) for line in found.values()] == ["accepted", "accepted", "accepted", "question"]
+    rolls, load = 5 * 2100 * Decimal("0.45359237"), 42000 * Decimal("0.45359237")
+    assert [(line.offer.from_kg, line.offer.below_kg) for line in found.values()][:3] == [
+        (None, rolls),
+        (rolls, load),
+        (load, None),
+    ]
+
+
+@pytest.mark.parametrize("size", ["5 rolls up to a truckload", "5 rolls - TL", "5 Rollen bis LKW"])
+def test_sizes_up_to_a_load_that_nothing_weighs_are_asked_about(size):
+    found = lines([["US$/ST, one roll is 2,100 lb"], [*US, size], ["SBS C1S", 18, 76, 1190]])
+    assert [str(line.state) for line in found.values()] == ["question"]
+
+
+def test_rows_of_charges_whose_units_stand_in_another_column():
+    board = ["Board", "pt", "lb/MSF", "Price"]
+    rows = [["US$ per short ton, FOB mill"], board, ["SBS C1S", 14, 60, 1180]]
+    rows += [["Freight to Midvale", None, "US$/ST", 38], ["Energy surcharge", None, "% of price", 2.75]]
+    found = lines(rows)
+    assert set(found) == {"D3"}
+    assert [(charge.label, float(charge.price)) for charge in found["D3"].offer.charges] == [
+        ("Freight", 38.0),
+        ("Energy surcharge", 2.75),
+    ]
+    found = lines([*rows[:3], ["URB", None, "85", 730]])
+    assert set(found) == {"D3", "D4"}

@@ -6,9 +6,10 @@ from dataclasses import replace
 from tracker.intake.columns.order_sizes import BARE
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.values.brackets import HALF_LOAD, PIECES_OR_TONS, Bracket, bracket_text
-from tracker.intake.values.loads import WHOLE_LOADS, load_at_end
+from tracker.intake.values.loads import WHOLE_LOADS, counted_to_load, load_at_end
 from tracker.intake.values.masses import Mass
 from tracker.intake.words.fold import fold
+from tracker.intake.words.phrases import Found
 from tracker.trade.quantities import MassUnit
 
 
@@ -54,7 +55,11 @@ def _counted_in_loads(bracket: Bracket, loads: Mapping[str, Mass]) -> Bracket | 
 
 
 def _up_to_a_load(words: str, loads: Mapping[str, Mass]) -> Bracket | None:
-    """'20,000 lb to T/L', which ends at the load's weight; in another unit where the file gives no weight of one."""
+    """'20,000 lb to T/L' and '5 rolls up to a truckload', which end at the load's weight; in another unit where the
+    file gives no weight of one."""
+    counted = counted_to_load(words)
+    if counted is not None:
+        return _weighed_to_load(words, *counted, loads)
     load = load_at_end(words)
     if load is None:
         return None
@@ -63,6 +68,13 @@ def _up_to_a_load(words: str, loads: Mapping[str, Mass]) -> Bracket | None:
     if told is None:
         return Bracket(words, not_weight="other_unit")
     return replace(told, words=words, end_included=False)
+
+
+def _weighed_to_load(words: str, size: Bracket, load: Found[str], loads: Mapping[str, Mass]) -> Bracket:
+    each, end = loads.get(size.not_weight), loads.get(load.value)
+    if each is None or end is None or size.start is None:
+        return Bracket(words, not_weight="other_unit")
+    return Bracket(words, start=each.times(size.start), end=end)
 
 
 def _of_load(bracket: Bracket, loads: Mapping[str, Mass], *, halves: bool) -> Bracket:

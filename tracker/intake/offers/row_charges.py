@@ -47,11 +47,15 @@ def has_figure_in(text: str) -> bool:
 
 
 def says_unit_of_charge(text: str, label: str) -> bool:
-    """'Per short ton' beside 'Fuel surcharge', in whatever column."""
+    """'Per short ton' and '% of price' beside 'Fuel surcharge', in whatever column."""
+    if has_figure_in(text) or charge_of_label(label) is None:
+        return False
     unit = price_unit(text)
-    return (
-        unit is not None and unit.basis is not None and not has_figure_in(text) and charge_of_label(label) is not None
-    )
+    return _is_percent(text) or (unit is not None and unit.basis is not None)
+
+
+def _is_percent(text: str) -> bool:
+    return "%" in text or bool(phrases("percent").find(text))
 
 
 def with_unit_beside(cells: Mapping[int, Cell], index: int, priced: Collection[int]) -> Cell:
@@ -62,7 +66,7 @@ def with_unit_beside(cells: Mapping[int, Cell], index: int, priced: Collection[i
     if beside is None or not is_figure(cell) or has_figure(beside):
         return cell
     unit = price_unit(beside.text)
-    if unit is None and not phrases("percent").find(beside.text) and "%" not in beside.text:
+    if unit is None and not _is_percent(beside.text):
         return cell
     if unit is not None and unit.basis is None and beside.column < cell.column:
         return cell

@@ -7,6 +7,7 @@ from tracker.intake.values.board_words import names_board_and_price, names_only_
 from tracker.intake.values.charges import find_charges
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.grade import GradeReading, find_grade
+from tracker.intake.values.sheetsize import without_sheet_sizes
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 
@@ -63,7 +64,7 @@ def _first_names(clause: str) -> str:
     names a board too: 'GC2, Zuschlag gegen GC1'."""
     named: list[str] = []
     for part in _PARTS.split(clause):
-        if not names_only_board(part):
+        if not names_only_board(without_sheet_sizes(part)):
             break
         named.append(part)
     first = ",".join(named)

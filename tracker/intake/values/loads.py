@@ -7,7 +7,7 @@ from functools import lru_cache
 from tracker.intake.values.brackets import HALF_LOAD, VEHICLES, Bracket, bracket_text
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.masses import Mass, find_masses, mass_text
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import pattern, phrases
 from tracker.intake.words.phrases import Found
 
 LOADS = (*VEHICLES, "pallet", "roll")
@@ -62,13 +62,20 @@ _NET = re.compile(r"\s+(?:nett?o?|each|apiece|je|chacune?|cada una?|vardera)\.?$
 @lru_cache(maxsize=4096)
 def load_definitions(text: str) -> tuple[LoadDefinition, ...]:
     """The loads that a note defines by weight. () where it defines none."""
-    found = []
+    found: list[LoadDefinition] = []
     for clause in clauses(text):
         for part in re.split(r",(?!\d)", clause):
-            definition = _definition(part.strip())
-            if definition is not None:
-                found.append(definition)
+            found += filter(None, map(_definition, _each_load(part.strip())))
     return tuple(found)
+
+
+def _each_load(part: str) -> list[str]:
+    """'One roll is 2,100 lb' and 'a truckload is 42,000 lb' where 'and' joins them; '40,000 lb and over' is one."""
+    for joint in re.finditer(rf"\s{pattern('range', 'and')}\s", part, re.IGNORECASE):
+        before, behind = part[: joint.start()], part[joint.end() :]
+        if _definition(before) is not None and _definition(behind) is not None:
+            return [before, *_each_load(behind)]
+    return [part]
 
 
 def _each_ahead(before: str) -> Mass | None:
@@ -123,6 +130,18 @@ def load_at_end(words: str) -> Found[str] | None:
     joint = before[before.rfind(masses[-1].words) + len(masses[-1].words) :].strip() if masses else ""
     joined = joint in _DASHES or phrases("range").whole(joint) == "any" or phrases("bracket").whole(joint) == "up_to"
     return load if joint and joined else None
+
+
+def counted_to_load(words: str) -> tuple[Bracket, Found[str]] | None:
+    """'5 rolls up to a truckload': what is counted, and the load that it goes up to; None where it is weighed."""
+    load = next((match for match in phrases("bracket").find(words) if match.value in WHOLE_LOADS), None)
+    before = words[: load.start] if load is not None else ""
+    joints = [match.span() for match in re.finditer(r"\s[-–—]\s", before)]
+    joints += [(match.start, match.end) for match in phrases("bracket").find(before) if match.value == "up_to"]
+    start, end = max(joints, default=(0, 0))
+    size = bracket_text(before[:start].strip()) if start and len(before[end:].split()) <= 1 else None
+    counted = size is not None and size.not_weight in ("roll", "pallet") and size.start is not None and not size.end
+    return (size, load) if size is not None and load is not None and counted else None
 
 
 WHOLE_LOADS = ("truckload", "railcar")

@@ -6,6 +6,7 @@ from decimal import Decimal
 from enum import StrEnum
 from functools import lru_cache
 
+from tracker.intake.values.board_words import names_board_and_price
 from tracker.intake.values.numbers import NUMBER, number_readings
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
@@ -106,6 +107,13 @@ def find_sheet_sizes(text: str) -> tuple[SheetSize, ...]:
     return tuple(found)
 
 
+def without_sheet_sizes(text: str) -> str:
+    """'Cartoncillo GD2 en hojas de 70 x 100 cm' without the size."""
+    for size in find_sheet_sizes(text):
+        text = text.replace(size.words, " ", 1) if size.words else text
+    return text
+
+
 @lru_cache(maxsize=4096)
 def sheets_in_title(text: str) -> str:
     """'Sheets 700 x 1000 mm' of 'B. Sheets 700 x 1000 mm, GBP per 1,000 sheets, collected from our warehouse': the one
@@ -127,7 +135,16 @@ def _names_a_sheet_alone(part: str) -> bool:
     named = {match.value for match in phrases("forms").find(rest)}
     for match in reversed(phrases("forms").find(rest)):
         rest = f"{rest[: match.start]} {rest[match.end :]}"
-    return "roll" not in named and not any(map(str.isalnum, rest))
+    if not any(map(str.isalnum, rest)):
+        return "roll" not in named
+    # 'Oferta en hojas 72 x 102 cm'; 'sheets from 70 x 100 cm' and 'other sheets 70 x 100 cm' are no line's own.
+    return named == {"sheet"} and not _limits(rest) and names_board_and_price(rest)
+
+
+def _limits(words: str) -> bool:
+    """The 'from' of 'sheets from 70 x 100 cm', and not the 'de' of 'hojas de 70 x 100 cm'."""
+    ends = (match for match in phrases("bracket").find(words) if match.value in ("from", "above", "below", "up_to"))
+    return any(phrases("name_particles").whole(words[end.start : end.end]) is None for end in ends)
 
 
 def _sizes_with_slash(match: re.Match[str]) -> bool:
