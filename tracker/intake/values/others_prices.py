@@ -159,10 +159,11 @@ def row_offers(label: str) -> Offering:
 
     A word that may be another ('Market') counts only right beside the board.
     """
-    if shows_how_to_read(label):
-        return Offering.NOT
-    if may_be_an_example(label):
-        return Offering.DOUBTFUL
+    if phrases("examples").find(label):
+        if shows_how_to_read(label):
+            return Offering.NOT
+        if may_be_an_example(label):
+            return Offering.DOUBTFUL
     told = phrases("not_quoted").find(label)
     if told and told[0].first == 0 and told[0].value in _OF_BUYERS:
         return _OF_BUYERS[told[0].value]
