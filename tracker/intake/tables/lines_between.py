@@ -45,6 +45,11 @@ class Lined:
         """Which boards say on their own line what they are."""
         return [describes(self.words((board,))) for board in self.boards]
 
+    @cached_property
+    def measured(self) -> list[bool]:
+        """Which boards say on their own line what they measure."""
+        return [_measures(self.words((board,))) for board in self.boards]
+
     def above(self, place: int) -> Lines:
         return self.below[place - 1] if place else self.first
 
@@ -65,7 +70,11 @@ class Lined:
 def describes(text: str) -> bool:
     """Whether a text names a grade or a measure of board."""
     # The grade first: nearly every board says one, and measures take ten times as long to look for.
-    return bool(_grades(text) or find_weights(text) or find_calipers(text))
+    return bool(_grades(text)) or _measures(text)
+
+
+def _measures(text: str) -> bool:
+    return bool(find_weights(text) or find_calipers(text))
 
 
 def _grades(text: str) -> tuple[str, ...]:
@@ -79,6 +88,9 @@ def side_of(lined: Lined) -> Side:
     if said is not None:
         return said
     last = lined.below[-1]
+    if not last and not lined.first and lined.own[0] and _measure(lined) and not lined.measured[0]:
+        # 'GD2, reel 860 mm' over '320 g/m²': what the first board weighs is not said above it.
+        return Side.BELOW if lined.measured[-1] else Side.UNTOLD
     if not last and not lined.first and not lined.own[0]:
         # The last board says itself what it is, or one of the two at the ends is measured by nothing.
         return Side.BELOW if lined.own[-1] else Side.UNTOLD if _measure(lined) else Side.ABOVE
@@ -139,7 +151,7 @@ def _marks(text: str) -> set[str]:
 def _measure(lined: Lined) -> bool:
     """Whether the lines say what boards measure, which headings of several boards leave to these."""
     words = [lined.words(lines) for lines in lined.below if lines]
-    return all(find_weights(text) or find_calipers(text) for text in words)
+    return all(map(_measures, words))
 
 
 def _is_a_note(lined: Lined) -> bool:

@@ -5,9 +5,10 @@ told from one. The whole table tells which it is; where it does not, a board is 
 of it say, which is asked wherever they differ.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 from decimal import Decimal
+from itertools import pairwise, takewhile
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.body import Body
@@ -48,8 +49,12 @@ def _lined(view: View, rows: Sequence[int], priced: Sequence[int]) -> Lined | No
     if boards != list(priced[: len(boards)]):
         return None
     others = set(rows) - set(priced)
-    below = [_describing(view, tuple(_touching(others, board, 1))) for board in boards]
-    first = tuple(reversed(tuple(_touching(others, boards[0], -1))))
+    spacing = min((below - above for above, below in pairwise(sorted(rows))), default=1)
+    *between, last = (_worded(view, _touching(others, board, spacing)) for board in boards)
+    # 'Payment 30 days' behind the last board's own lines goes on with the whole list.
+    last = last[: max(map(len, between), default=0)]
+    below = [_describing(view, lines) for lines in (*between, last)]
+    first = tuple(reversed(tuple(_touching(others, boards[0], -spacing))))
     lined = Lined(view, boards, below, _describing(view, first))
     if len(boards) < _FEWEST or sum(map(bool, below)) < min(_FEWEST, len(boards) - 1):
         # Before the boards' own words are looked at, which takes seconds for a long list.
@@ -58,8 +63,13 @@ def _lined(view: View, rows: Sequence[int], priced: Sequence[int]) -> Lined | No
     return lined if told else None
 
 
+def _worded(view: View, lines: Iterable[int]) -> tuple[int, ...]:
+    """The lines of words up to the first with a figure: 'Carried forward | 29 382.44' is no board's own."""
+    return tuple(takewhile(lambda line: _is_worded(view.rows[line].values()), lines))
+
+
 def _touching(others: set[int], board: int, step: int) -> Iterator[int]:
-    """The lines of words that follow a board without a blank row between, or stand before it."""
+    """The lines that follow a board without a blank row between, where not every row has one, or stand before it."""
     row = board + step
     while row in others:
         yield row
@@ -69,16 +79,20 @@ def _touching(others: set[int], board: int, step: int) -> Iterator[int]:
 def _describing(view: View, lines: tuple[int, ...]) -> tuple[int, ...]:
     """The lines, where they are words alone with a grade or a measure of board among them."""
     cells = [cell for line in lines for cell in view.rows[line].values()]
-    worded = all(isinstance(cell.value, str) and any(map(str.isalpha, cell.text)) for cell in cells)
-    return lines if worded and any(describes(cell.text) for cell in cells) else ()
+    return lines if _is_worded(cells) and any(describes(cell.text) for cell in cells) else ()
+
+
+def _is_worded(cells: Iterable[Cell]) -> bool:
+    return all(isinstance(cell.value, str) and any(map(str.isalpha, cell.text)) for cell in cells)
 
 
 def _with_lines(board: dict[int, Cell], lines: Sequence[dict[int, Cell]]) -> dict[int, Cell] | None:
-    """The board's cells with the words of its lines behind its own; None where they stand below figures alone."""
+    """The board's cells with the words of its lines behind its own; what stands below a figure goes on with the words
+    left of it, and None where there are none."""
     cells = dict(board)
     for line in lines:
         for column, below in line.items():
-            place = _place(cells, column)
+            place = _place(board, column)
             if place is None:
                 return None
             own = cells.get(place)
@@ -88,11 +102,14 @@ def _with_lines(board: dict[int, Cell], lines: Sequence[dict[int, Cell]]) -> dic
 
 
 def _place(cells: dict[int, Cell], column: int) -> int | None:
-    """The column of a line's words; below 'Pos. 10' they belong to what stands beside it."""
+    """The column of a line's words; below 'Pos. 10' they belong to what stands beside it, and '0,41 mm' below '5,5' to
+    the words before that."""
     if column == min(cells) and isinstance(cells[column].value, Decimal):
         column += 1
     own = cells.get(column)
-    return column if own is None or isinstance(own.value, str) or _numbers_an_item(own) else None
+    if own is None or isinstance(own.value, str) or _numbers_an_item(own):
+        return column
+    return max((index for index in cells if index < column and isinstance(cells[index].value, str)), default=None)
 
 
 _LEAST_NUMBER = 1000
