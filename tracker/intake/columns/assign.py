@@ -40,7 +40,7 @@ from tracker.intake.columns.item_numbers import is_code, item_numbers, names_gra
 from tracker.intake.columns.lookalikes import without_lookalikes
 from tracker.intake.columns.own_costs import built_up
 from tracker.intake.columns.packs import with_packs
-from tracker.intake.columns.places import with_places
+from tracker.intake.columns.places import as_a_place, towns_of_states, with_places
 from tracker.intake.columns.prices import price_columns
 from tracker.intake.columns.sides import with_sides
 from tracker.intake.columns.steps import without_steps
@@ -69,9 +69,9 @@ _PLAINLY = 0.8
 def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
     """The columns of a table with their roles, the prices among them picked out; `above`: what its sheet says first."""
     samples = {headed.index: _sample(table, headed.index) for headed in table.columns}
-    blocks = titles_of_blocks(table.columns)
+    blocks, towns = titles_of_blocks(table.columns), towns_of_states(table.columns)
     columns = [
-        _column(headed, samples[headed.index], blocks)
+        _column(headed, samples[headed.index], blocks, towns)
         for headed in with_corner_unit(with_units_beside(with_places(table.columns), samples), samples)
     ]
     columns = [weighed(column, columns) for column in _names_beside_numbers(columns, samples)]
@@ -155,11 +155,14 @@ def _sample(table: Table, index: int) -> list[Cell]:
     return list(seen.values())
 
 
-def _column(headed: HeadedColumn, cells: Sequence[Cell], blocks: frozenset[Cell]) -> Column:
+def _column(
+    headed: HeadedColumn, cells: Sequence[Cell], blocks: frozenset[Cell], towns: frozenset[Cell]
+) -> Column:
     own = [
         replace(head, roles=()) if cell in blocks and tells_of_others(head) else head
         for cell, head in zip(headed.heads, _said(headed), strict=True)
     ]
+    own = [as_a_place(head) if cell in towns else head for cell, head in zip(headed.heads, own, strict=True)]
     said = _without_roles_of_firms(own, mostly_priced(cells))
     bare = Column(headed.index, None, headed.heads, said)
     role, sure = (Role.PRICE, True) if headed.priced else _role(bare, cells)

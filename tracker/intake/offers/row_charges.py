@@ -6,7 +6,7 @@ from decimal import Decimal
 
 from tracker.intake.grid import Cell
 from tracker.intake.offers.price_cell import is_price
-from tracker.intake.offers.row_labels import charge_of_label
+from tracker.intake.offers.row_labels import charge_of_label, names_board
 from tracker.intake.tables.figures import is_figure
 from tracker.intake.values.charge_names import ChargeKind
 from tracker.intake.values.charges import ChargeWords, find_charges
@@ -36,6 +36,19 @@ def charge_of_row(label: Cell, figures: Sequence[Cell]) -> ChargeWords | None:
     rates = {_rate(cell, head) for cell in charged}
     rate = rates.pop() if len(rates) == 1 else None
     return rate or ChargeWords(head.kind, head.label)
+
+
+def is_of_all_prices(cells: Mapping[int, Cell], label: Cell, priced: Collection[int], apart: bool) -> bool:
+    """Whether an amount right behind its name, in the first of several price columns and none of the others, is that of
+    every price: 'Energy surcharge, all grades | £38'; what stands `apart` from the boards, below a gap or a heading of
+    its own; and energy with a unit of its own, '£38 per tonne' below bare prices."""
+    below = [cells[index] for index in sorted(priced) if index in cells]
+    if len(below) != 1 or below[0].column != label.column + 1 or names_board(below[0].text):
+        return False
+    if apart or phrases("all_of_them").find(label.text):
+        return True
+    said, charge = price_text(below[0].text), charge_of_label(label.text)
+    return said is not None and said.basis is not None and charge is not None and charge.kind is ChargeKind.ENERGY
 
 
 def has_figure(cell: Cell) -> bool:

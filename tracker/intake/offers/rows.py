@@ -10,7 +10,13 @@ from tracker.intake.offers.asides import begin_a_group
 from tracker.intake.offers.charge_runs import ChargeRow, ChargeRuns
 from tracker.intake.offers.neighbours import Neighbours
 from tracker.intake.offers.outdated import age_of_cells, columns_beside
-from tracker.intake.offers.row_charges import charge_of_row, has_figure, says_unit_of_charge, with_unit_beside
+from tracker.intake.offers.row_charges import (
+    charge_of_row,
+    has_figure,
+    is_of_all_prices,
+    says_unit_of_charge,
+    with_unit_beside,
+)
 from tracker.intake.offers.row_labels import (
     RowKind,
     heads_charges,
@@ -236,7 +242,7 @@ class Rows:
     def _state_charge(self, row: BodyRow, cells: dict[int, Cell], label: Cell) -> None:
         words = _said(cells, label)
         below = [index for index in sorted(self._offered) if index in cells and has_figure(cells[index])]
-        if 0 < len(below) < len(self._offered):
+        if 0 < len(below) < len(self._offered) and not is_of_all_prices(cells, label, self._priced, row.after_gap):
             for index in below:
                 own = charge_of_row(label, [with_unit_beside(cells, index, self._priced)])
                 if own is not None:

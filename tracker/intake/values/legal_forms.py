@@ -3,7 +3,7 @@
 import re
 
 from tracker.intake.values.delivery import delivery_text
-from tracker.intake.words.lists import pattern
+from tracker.intake.words.lists import pattern, phrases, words
 from tracker.intake.words.phrases import Found
 
 _FORMS_IN_SMALL_LETTERS = frozenset({"gmbh", "plc", "mbh", "ltée", "eg"})
@@ -20,8 +20,13 @@ def written_as_form(head: str, match: Found[str]) -> bool:
     if head[match.start : match.end] == "KG" and head[: match.start].rstrip()[-1:] in _BEFORE_KILOGRAM:
         return False
     form = head[match.start : match.end]
-    if form in _STATES_TOO and " " not in head[: match.start].strip():
+    before = head[: match.start].strip(" ,(")
+    if form in _STATES_TOO and " " not in before:
         # 'Reno NV' is a place.
+        return False
+    place = phrases("countries").whole(before)
+    if place is not None and form in words("states").get(place, ()):
+        # So are 'Calgary AB' and 'Perth WA', where a town of one name is known.
         return False
     if _NUMBERED.match(head[match.end :]):
         # The SA of 'Supply Agreement SA-27-014' begins a number.
