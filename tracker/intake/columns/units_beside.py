@@ -78,14 +78,25 @@ def counts_of_units(columns: list[Column], samples: Mapping[int, Sequence[Cell]]
     return [replace(column, role=Role.PER_QUANTITY) if column.index in counts else column for column in columns]
 
 
-def units_of_quantities(columns: list[Column]) -> list[Column]:
-    """Of two columns of units the one right of a quantity is the quantity's: 'Min qty | Unit' beside 'Price | Per'."""
+def units_of_quantities(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
+    """Of two columns of units the one right of a quantity is the quantity's: 'Min qty | Unit' beside 'Price | Per',
+    'Scale from | UoM' beside 'Rate | per | UoM'; where it repeats one unit, that is a head of the quantity's."""
     units = [column for column in columns if column.role is Role.BASIS]
     quantities = {column.index for column in columns if column.role in _ORDERS or column.role is Role.TOTAL}
     beside = {column.index for column in units if column.index - 1 in quantities}
     if not beside or len(beside) == len(units):
         return columns
-    return [replace(column, role=Role.PROPERTY) if column.index in beside else column for column in columns]
+    said = {index - 1: _one_text(samples[index]) for index in beside}
+    return [
+        replace(column, role=Role.PROPERTY) if column.index in beside else _in_unit(column, said.get(column.index))
+        for column in columns
+    ]
+
+
+def _in_unit(quantity: Column, unit: Cell | None) -> Column:
+    if unit is None or quantity.role not in _ORDERS or quantity.mass_units or not mass_units(unit.text):
+        return quantity
+    return replace(quantity, heads=(*quantity.heads, unit), said=(*quantity.said, header(unit.text)))
 
 
 def _asks_for_unit(column: Column) -> bool:

@@ -41,14 +41,16 @@ def charge_of_row(label: Cell, figures: Sequence[Cell]) -> ChargeWords | None:
 def is_of_all_prices(cells: Mapping[int, Cell], label: Cell, priced: Collection[int], apart: bool) -> bool:
     """Whether an amount right behind its name, in the first of several price columns and none of the others, is that of
     every price: 'Energy surcharge, all grades | £38'; what stands `apart` from the boards, below a gap or a heading of
-    its own; and energy with a unit of its own, '£38 per tonne' below bare prices."""
+    its own; and energy with a unit of its own, '£38 per tonne' below bare prices. Freight and sheeting may be for the
+    board ex works, or for the sheets, alone."""
     below = [cells[index] for index in sorted(priced) if index in cells]
     if len(below) != 1 or below[0].column != label.column + 1 or names_board(below[0].text):
         return False
-    if apart or phrases("all_of_them").find(label.text):
-        return True
     said, charge = price_text(below[0].text), charge_of_label(label.text)
-    return said is not None and said.basis is not None and charge is not None and charge.kind is ChargeKind.ENERGY
+    if charge is None or charge.kind in (ChargeKind.FREIGHT, ChargeKind.SHEETING):
+        return charge is not None and bool(phrases("all_of_them").find(label.text))
+    per_unit = charge.kind is ChargeKind.ENERGY and said is not None and said.basis is not None
+    return apart or per_unit or bool(phrases("all_of_them").find(label.text))
 
 
 def has_figure(cell: Cell) -> bool:

@@ -31,6 +31,12 @@ class Bracket:
     not_weight: str = ""
     step: Mass | None = None
 
+    @property
+    def limits(self) -> tuple[object, ...]:
+        """What is alike in 'moins de 10 000 lb' and 'under 10,000 lb'."""
+        ends = (None if mass is None else mass.kg() or mass for mass in (self.start, self.end))
+        return (*ends, self.end_included, self.start_excluded, self.alone, self.not_weight)
+
 
 _NUMBER = re.compile(rf"(?<![^\W\d])(?:{SPACED_NUMBER})")
 PIECES_OR_TONS = "pieces_or_tons"
@@ -67,7 +73,7 @@ def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
         return None if bracket is None else replace(bracket, words=stripped)
     for exclusive in reversed(phrases("exclusive_end").find(stripped)):
         stripped = f"{stripped[: exclusive.start]} {stripped[exclusive.end :]}".replace("( )", " ")
-    both = _in_two_units(stripped, units)
+    both = _in_two_units(stripped, units) or _in_two_languages(stripped, units)
     if both is not None:
         return both
     spelt = _THOUSANDS_OF_POUNDS.sub(r"\1\2 \3", _PLUS_FIRST.sub(r"\1 \2 +", without_ordinal(stripped)))
@@ -108,6 +114,17 @@ def _in_two_units(text: str, units: tuple[MassUnit, ...]) -> Bracket | None:
     agree = any(kg is not None and abs(kg - said) <= said / 100 for kg in meant)
     # '5 tons+ (30,000 lb)' is no size that anybody can tell.
     return replace(first, words=text, start=again) if agree else Bracket(text, not_weight="other_unit")
+
+
+_LANGUAGES_APART, _TWO = re.compile(r"\s/\s|\s*[|\n]\s*"), 2
+
+
+def _in_two_languages(text: str, units: tuple[MassUnit, ...]) -> Bracket | None:
+    """'Moins de 5 t / Under 5 t': one order size said twice."""
+    parts = _LANGUAGES_APART.split(text)
+    first, second = (bracket_text(part, units) if part else None for part in parts) if len(parts) == _TWO else (None, None)
+    same = first is not None and second is not None and not first.not_weight and first.limits == second.limits
+    return replace(first, words=text) if first is not None and same else None
 
 
 _TONS = (MassUnit.SHORT_TON, MassUnit.TONNE)

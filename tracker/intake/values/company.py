@@ -247,11 +247,15 @@ def labelled_company(text: str) -> str | None:
     return name if plain and not name.endswith(":") else None
 
 
+_ITS_NUMBER = re.compile(r"^\d{5,}\s+(?=[^\W\d])|(?<=\w)\s+\(?\d{5,}\)?$")
+"""What the buyer keeps a vendor under, written before or behind the name: 'Tarn Kartong AB 100482'."""
 _LAST_ASIDE = re.compile(r"\s*\((?P<said>[^()]+)\)$")
 
 
 def _without_terms(name: str) -> str:
-    """'Grelva Cartons (EXW, 3 weeks)' without the terms of its prices; 'Grelva Cartons (North)' is a name."""
+    """'Grelva Cartons (EXW, 3 weeks)' without the terms of its prices, and without the vendor's number; 'Grelva Cartons
+    (North)' is a name."""
+    name = _ITS_NUMBER.sub("", name)
     aside = _LAST_ASIDE.search(name)
     return name if aside is None or not statements(aside["said"]) else name[: aside.start()]
 

@@ -71,7 +71,7 @@ def lead_text(text: str, unit: LeadUnit | None = None) -> LeadTime | None:
     length.
     """
     stripped = text.strip()
-    said = _Spoken(in_figures(stripped))
+    said = _Spoken(_without_other_language(in_figures(stripped)))
     if not stripped or not said.is_all():
         return None
     counts, units, stock, upper = said.counts, said.units, said.stock, said.upper
@@ -94,6 +94,18 @@ def in_figures(text: str) -> str:
     text = _count_words().sub(lambda match: _figures()[match.group().lower()], text)
     return _TWICE.sub(r"\1", text) if "(" in text else text
 
+
+def _without_other_language(text: str) -> str:
+    """'3-4 viikkoa / weeks' -> '3-4 weeks': the unit, behind the same in a language of no list here."""
+    match = _UNIT_AGAIN.fullmatch(text)
+    if match is None or lead_unit(match["unit"]) is None or lead_phrases().find(match["word"]):
+        return text
+    return f"{match['counts']} {match['unit']}"
+
+
+_UNIT_AGAIN = re.compile(
+    r"(?P<counts>[^/()]*\d) ?(?P<word>[^\W\d_]{3,})(?: ?/ ?| ?\()(?P<unit>[^\W\d_][^/()\d]*)\)?"
+)
 
 _TWICE = re.compile(r"(?<![\d.,])(\d+)\s*\(\1\)")
 """A figure and the same in brackets, as contracts say it."""
