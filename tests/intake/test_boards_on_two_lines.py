@@ -95,3 +95,59 @@ def test_where_nothing_tells_it_is_asked():
 def test_a_line_that_contradicts_the_board_above_it_heads_the_next():
     rows = [item(10, "SBS 280 g/m²", 1400), [None, "GC2"], item(20, "A 250 g/m²", 1206), [None, "GD2 auf Anfrage"]]
     assert boards(rows) == [("SBS", 280), ("FBB", 250)]
+
+
+TOTALS = {
+    "en": ("Net total", "Payment 30 days net"),
+    "de": ("Summe netto", "Zahlbar 30 Tage netto"),
+    "fr": ("Total net", "Paiement à 30 jours"),
+    "es": ("Total neto", "Pago a 30 días"),
+    "sv": ("Summa netto", "Betalning 30 dagar netto"),
+}
+MEASURED = ("300 g/m², 390 µm", "350 g/m², 450 µm", "250 g/m², 400 µm")
+
+
+def positions(lines_between, *behind):
+    """Three boards that name their grade alone, each with what follows it."""
+    names = ("GD2, 860 mm", "GD2, 1040 mm", "GC2, 900 mm")
+    rows = []
+    for place, name in enumerate(names):
+        tonnes, price = (6, 9, 5)[place], 800 + 10 * place
+        rows += [[10 * (place + 1), name, tonnes, price, tonnes * price], *lines_between[place]]
+    return boards([*rows, *behind], [*HEADS, "Amount EUR"])
+
+
+def below(text):
+    return [[None, text]]
+
+
+@pytest.mark.parametrize(("total", "terms"), TOTALS.values(), ids=TOTALS)
+def test_totals_and_terms_right_behind_the_last_board_s_line_are_none_of_its_own(total, terms):
+    whole = [("CRB", 300), ("CRB", 350), ("FBB", 250)]
+    own = [below(text) for text in MEASURED]
+    assert positions(own, [None, total, None, None, 28800]) == whole
+    assert positions(own, [None, terms]) == whole
+
+
+@pytest.mark.parametrize(("total", "terms"), TOTALS.values(), ids=TOTALS)
+def test_without_a_line_at_either_end_it_is_asked_which_board_a_measure_is_of(total, terms):
+    own = [*(below(text) for text in MEASURED[:2]), []]
+    assert positions(own, [None, total, None, None, 28800]) == ["asked"] * 3
+
+
+@pytest.mark.parametrize("carry", ["Carried forward", "Übertrag", "À reporter", "Suma y sigue", "Att överföra"])
+def test_a_sum_carried_forward_between_two_boards_is_no_board_s(carry):
+    carried = [None, carry, None, None, 12120]
+    own = [below(MEASURED[0]), [*below(MEASURED[1]), carried], below(MEASURED[2])]
+    assert positions(own) == [("CRB", 300), ("CRB", 350), ("FBB", 250)]
+
+
+def test_lines_below_stay_with_their_boards_where_every_row_has_a_blank_one_behind_it():
+    own = [[[], *below(text), []] for text in MEASURED]
+    assert positions(own) == [("CRB", 300), ("CRB", 350), ("FBB", 250)]
+
+
+def test_words_below_a_figure_go_on_with_the_words_left_of_it():
+    rows = [[10, "GD2", 5.5, 800], [None, "300 g/m²", "390 µm"], [20, "GC2", 6.5, 1100], [None, "250 g/m²", "400 µm"]]
+    found = [line.offer for line in lines([HEADS, *rows]).values()]
+    assert [(one.grade, one.grammage_gsm, one.caliper_um) for one in found] == [("CRB", 300, 390), ("FBB", 250, 400)]

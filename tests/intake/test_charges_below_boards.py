@@ -85,3 +85,35 @@ def test_the_unit_of_a_charge_may_stand_before_its_figure_and_below_a_measure(fi
     assert [[(float(one.price), one.basis) for one in line.offer.charges] for line in found.values()] == [
         [(18.0, "short_ton"), (2.15, "cwt")]
     ] * 2
+
+
+_ALL_GRADES = {
+    "en": "Energy surcharge, all grades",
+    "de": "Energiezuschlag, alle Sorten",
+    "fr": "Supplément énergie, toutes qualités",
+    "es": "Recargo de energía, todas las calidades",
+    "sv": "Energitillägg, alla kvaliteter",
+}
+
+
+def across(*below, heads=("GC1", "GC2", "GD2")):
+    """How many charges each price of a matrix has."""
+    boards = [[230, 1118, 1074, 760][: len(heads) + 1], [260, 1110, 1066, 741][: len(heads) + 1]]
+    found = lines([["EUR per tonne, delivered"], [], ["g/m²", *heads], *boards, *below])
+    return [[f"{charge.price:f}" for charge in line.offer.charges] for line in found.values()][: len(heads)]
+
+
+@pytest.mark.parametrize("label", _ALL_GRADES.values(), ids=_ALL_GRADES)
+def test_one_said_to_be_of_all_is_every_price_s_though_it_stands_below_the_first(label):
+    assert across([label, 38]) == [["38"]] * 3
+    assert across([label.partition(",")[0], 38]) == [["38"], [], []]
+
+
+def test_so_is_one_apart_from_the_boards_or_with_a_unit_of_its_own():
+    assert across([], ["Surcharges"], ["Energy surcharge", "38.00 EUR per tonne"]) == [["38.00"]] * 3
+    assert across(["Energy surcharge", "38.00 EUR per tonne"]) == [["38.00"]] * 3
+
+
+def test_one_below_another_price_or_below_sheets_is_theirs_alone():
+    assert across([], ["Energy surcharge", None, 38]) == [[], ["38"], []]
+    assert across([], ["Sheeting", 38], heads=("Sheets", "Rolls")) == [["38"], []]

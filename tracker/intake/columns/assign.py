@@ -155,9 +155,7 @@ def _sample(table: Table, index: int) -> list[Cell]:
     return list(seen.values())
 
 
-def _column(
-    headed: HeadedColumn, cells: Sequence[Cell], blocks: frozenset[Cell], towns: frozenset[Cell]
-) -> Column:
+def _column(headed: HeadedColumn, cells: Sequence[Cell], blocks: frozenset[Cell], towns: frozenset[Cell]) -> Column:
     own = [
         replace(head, roles=()) if cell in blocks and tells_of_others(head) else head
         for cell, head in zip(headed.heads, _said(headed), strict=True)

@@ -76,7 +76,7 @@ def _countries_of(text: str) -> frozenset[str]:
     ID' and 'GC1 DE'."""
     match = _OF_A_STATE.match(text.strip())
     said = header(match["town"]) if match is not None else None
-    if match is None or said is None or said.roles or said.grade is not None:
+    if match is None or said is None or said.role not in (None, Role.DESTINATION) or said.grade is not None:
         return frozenset()
     return frozenset(country for country, letters in words("states").items() if match["state"] in letters)
 

@@ -14,6 +14,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.body import Body
 from tracker.intake.tables.lines_between import Lined, Side, describes, side_of
 from tracker.intake.tables.view import View
+from tracker.intake.values.totals import is_total
 
 _FEWEST = 2
 
@@ -42,11 +43,11 @@ def with_second_lines(view: View, rows: Sequence[int], body: Body) -> View | Non
 
 
 def _lined(view: View, rows: Sequence[int], priced: Sequence[int]) -> Lined | None:
-    """The boards, where each but the last has describing lines below it or is described on its own line; totals behind
-    the last are no boards."""
+    """The boards, where each but the last has describing lines below it or is described on its own line; totals among
+    them and behind the last are no boards."""
     edge = min(view.rows[priced[0]])
     boards = [row for row in priced if edge in view.rows[row]]
-    if boards != list(priced[: len(boards)]):
+    if not all(_sums_up(view, row) for row in priced if row not in boards and row < boards[-1]):
         return None
     others = set(rows) - set(priced)
     spacing = min((below - above for above, below in pairwise(sorted(rows))), default=1)
@@ -61,6 +62,11 @@ def _lined(view: View, rows: Sequence[int], priced: Sequence[int]) -> Lined | No
         return None
     told = all(lines or (own and not lined.own[0]) for lines, own in zip(below[:-1], lined.own[:-1], strict=True))
     return lined if told else None
+
+
+def _sums_up(view: View, row: int) -> bool:
+    """'Subtotal' and 'Carried forward' at the foot of a page."""
+    return any(is_total(cell.text) for cell in view.rows[row].values() if isinstance(cell.value, str))
 
 
 def _worded(view: View, lines: Iterable[int]) -> tuple[int, ...]:

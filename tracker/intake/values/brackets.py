@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 from functools import lru_cache
 
-from tracker.intake.values.masses import RANGE_TO, Mass, find_mass_units, mass_text
+from tracker.intake.values.masses import RANGE_TO, TONS, Mass, alike, find_mass_units, mass_text
 from tracker.intake.values.numbers import SPACED_NUMBER, NumberReading, number_readings
 from tracker.intake.values.ordinals import without_ordinal
 from tracker.intake.words.fold import fold, tokens
@@ -32,10 +32,9 @@ class Bracket:
     step: Mass | None = None
 
     @property
-    def limits(self) -> tuple[object, ...]:
-        """What is alike in 'moins de 10 000 lb' and 'under 10,000 lb'."""
-        ends = (None if mass is None else mass.kg() or mass for mass in (self.start, self.end))
-        return (*ends, self.end_included, self.start_excluded, self.alone, self.not_weight)
+    def how(self) -> tuple[object, ...]:
+        """What it says, but for its figures."""
+        return self.start is None, self.end is None, self.end_included, self.start_excluded, self.alone, self.not_weight
 
 
 _NUMBER = re.compile(rf"(?<![^\W\d])(?:{SPACED_NUMBER})")
@@ -108,7 +107,7 @@ def _in_two_units(text: str, units: tuple[MassUnit, ...]) -> Bracket | None:
     if match is None or first is None or first.start is None or first.end is not None or first.not_weight:
         return None
     again = mass_text(match["second"].strip(), units)
-    said, meant = again.kg() if again is not None else None, {first.start.kg(ton) for ton in _TONS}
+    said, meant = again.kg() if again is not None else None, {first.start.kg(ton) for ton in TONS}
     if again is None or said is None:
         return None
     agree = any(kg is not None and abs(kg - said) <= said / 100 for kg in meant)
@@ -116,18 +115,18 @@ def _in_two_units(text: str, units: tuple[MassUnit, ...]) -> Bracket | None:
     return replace(first, words=text, start=again) if agree else Bracket(text, not_weight="other_unit")
 
 
-_LANGUAGES_APART, _TWO = re.compile(r"\s/\s|\s*[|\n]\s*"), 2
+_LANGUAGES_APART = re.compile(r"\s/\s|\s*[|\n]\s*")
 
 
 def _in_two_languages(text: str, units: tuple[MassUnit, ...]) -> Bracket | None:
-    """'Moins de 5 t / Under 5 t': one order size said twice."""
-    parts = _LANGUAGES_APART.split(text)
-    first, second = (bracket_text(part, units) if part else None for part in parts) if len(parts) == _TWO else (None, None)
-    same = first is not None and second is not None and not first.not_weight and first.limits == second.limits
-    return replace(first, words=text) if first is not None and same else None
-
-
-_TONS = (MassUnit.SHORT_TON, MassUnit.TONNE)
+    """'Moins de 5 t / Under 5 t': one order size said twice; 'Under 5 t / under 10 t' are two, and none."""
+    first, behind, second = _LANGUAGES_APART.sub("\0", text).partition("\0")
+    one, other = (bracket_text(part, units) if behind and part else None for part in (first, second))
+    if one is None or other is None or one.not_weight or one.how != other.how:
+        return None
+    if alike(one.start, other.start) and alike(one.end, other.end):
+        return replace(one, words=text)
+    return None if one.alone else Bracket(text, not_weight="other_unit")
 
 
 _YEAR = re.compile(r"(?<![\d.,])20[0-4]\d(?![\d.,])")

@@ -16,7 +16,9 @@ from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 
 # What parts a name from what follows it on the same line.
-_BREAK = re.compile(r"\s[-–—|•·*]+\s|[|•;\n]|,(?!\s*(?:Inc|LLC|Ltd|L\.?L\.?C|S\.?A|S\.?L|GmbH|AB|Co|Corp)\b)|:\s|\s{3,}")
+_BREAK = re.compile(
+    r"\s[-–—|•·*]+\s|[|•;\n]|,(?!\s*(?:Inc|LLC|Ltd|L\.?L\.?C|S\.?A|S\.?L|GmbH|AB|Co|Corp)\b)|:\s|\s{3,}"
+)
 _LONGEST = 60
 _LABELS = frozenset({"label", "signs"})
 _PLANTS = frozenset({"works", "trade", "first"})

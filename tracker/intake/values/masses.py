@@ -22,6 +22,8 @@ _UNIT_OF = {
     "lb": (MassUnit.LB,),
     "kg": (MassUnit.KG,),
 }
+TONS = (MassUnit.SHORT_TON, MassUnit.TONNE)
+"""What 'ton' may be."""
 # No order for board is as small as a pallet's corner or as large as a ship: '20.000 kg' is never twenty kilograms.
 # Common practice, no source; used only to choose between two readings of one written number.
 _SMALLEST_KG, _LARGEST_KG = 50, 2_000_000
@@ -68,6 +70,15 @@ class Mass:
     @property
     def ambiguous_ton(self) -> bool:
         return len(self.units) > 1
+
+
+def alike(one: Mass | None, other: Mass | None) -> bool:
+    """Of one weight in every way that they may be read, '10 000 lb' and '10,000 lb', or neither said."""
+    if one is None or other is None:
+        return one is other
+    tons = TONS if one.ambiguous_ton and other.ambiguous_ton else (None,)
+    said = [(one.kg(ton), other.kg(ton)) for ton in tons]
+    return all(kg is not None and again is not None and abs(kg - again) <= kg / 100 for kg, again in said)
 
 
 def _usual(masses: set[Fraction]) -> set[Fraction]:
