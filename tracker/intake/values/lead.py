@@ -101,7 +101,7 @@ def _without_other_language(text: str) -> str:
     match = _UNIT_AGAIN.fullmatch(text)
     if match is None or lead_unit(match["unit"]) is None or lead_phrases().find(match["word"]):
         return text
-    if any(phrases(known).find(match["word"]) for known in ("bracket", "basis", "loads", "forms")):
+    if any(phrases(known).find(match["word"]) for known in ("bracket", "basis", "forms")):
         return text
     return f"{match['counts']} {match['unit']}"
 
