@@ -5,8 +5,9 @@ Incoterm |        | franco destination  | DAP Lyon
 Délai    |        | 3 semaines          | 5 semaines
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import replace
+from datetime import date
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import is_figure
@@ -37,18 +38,35 @@ def _with_lines(column: HeadedColumn, said: dict[int, list[Cell]]) -> HeadedColu
 
 
 def _rows(table: Table, view: View) -> Iterator[tuple[Cell, dict[int, Cell]]]:
-    """Labels of terms, and the words beside them, each under figures of the table's last rows; other rows are passed,
-    and the first empty one ends them."""
+    """Labels of terms, and what stands beside them, each under figures of the table's last rows; other rows are passed,
+    and the first empty one ends them. Those that went on as rows of the table are taken out of it."""
     priced = {at for row in table.rows for at, cell in view.rows.get(row.index, {}).items() if is_figure(cell)}
+    while len(table.rows) > 1 and (told := _terms_in(view.rows.get(table.rows[-1].index, {}), priced)) is not None:
+        table.rows.pop()
+        yield told
     row = table.last_row + 1
+    table.last_row = table.rows[-1].index
     while row in view.rows:
-        first, *rest = sorted(view.rows[row])
-        label = view.rows[row][first]
-        values = {at: view.rows[row][at] for at in rest}
-        in_words = all(isinstance(cell.value, str) and any(map(str.isalpha, cell.text)) for cell in values.values())
-        if in_words and len(values) >= _FEWEST and values.keys() <= priced and first not in priced and _is_term(label):
-            yield label, values
+        told = _terms_in(view.rows[row], priced)
+        if told is not None:
+            yield told
         row += 1
+
+
+def _terms_in(cells: Mapping[int, Cell], priced: set[int]) -> tuple[Cell, dict[int, Cell]] | None:
+    """A label and what several columns of prices say of it."""
+    if not cells:
+        return None
+    first, *rest = sorted(cells)
+    values = {at: cells[at] for at in rest}
+    several = len(values) >= _FEWEST and values.keys() <= priced and first not in priced
+    told = several and all(map(_tells, values.values())) and _is_term(cells[first])
+    return (cells[first], values) if told else None
+
+
+def _tells(cell: Cell) -> bool:
+    """Words, or a day; a figure may be a price."""
+    return isinstance(cell.value, date) or (isinstance(cell.value, str) and any(map(str.isalpha, cell.text)))
 
 
 def _is_term(label: Cell) -> bool:
