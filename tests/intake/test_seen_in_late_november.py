@@ -1,10 +1,11 @@
 """What careful buyers read without a second thought, in invented sheets; each beside its opposite."""
 
+from datetime import date
 from decimal import Decimal
 
 import pytest
 
-from tests.intake.sheets import book, grid, lines, read
+from tests.intake.sheets import book, grid, lines, merged, read
 from tracker.intake.read import read_workbook
 from tracker.intake.values.added_on_top import added_on_top
 from tracker.intake.values.charges import find_charges
@@ -237,3 +238,44 @@ def test_rows_of_charges_whose_units_stand_in_another_column():
     ]
     found = lines([*rows[:3], ["URB", None, "85", 730]])
     assert set(found) == {"D3", "D4"}
+
+
+@pytest.mark.parametrize("top", ["Supplier", None])
+@pytest.mark.parametrize("names", [("Kestrelwick Ltd", "Nordhaven AB"), ("Kestrelwick", "Nordhaven")])
+def test_days_below_a_comparison_are_each_vendors_own(top, names):
+    rows = [["All € per tonne delivered to us."], [None, None, None, top], ["Board", "gsm", "micron", *names]]
+    rows += [["GC1", 250, 405, 1195, 1210], ["GC2", 275, 470, 1120, 1098]]
+    rows += [["Lead time", None, None, "4 weeks", "6 weeks"]]
+    ends = date(2026, 7, 31), date(2026, 12, 31)
+    found = lines([*rows, ["Valid until", None, None, *ends]], merged=merged((1, 3, 1, 4)) if top else ())
+    assert [found[cell].offer.valid_until for cell in ("D4", "E4", "D5", "E5")] == [*ends, *ends]
+    assert [found[cell].offer.lead_days for cell in ("D4", "E4")] == [(28, 28), (42, 42)]
+    found = lines([*rows, ["Valid until", None, None, ends[0]]], merged=merged((1, 3, 1, 4)) if top else ())
+    assert {line.offer.valid_until for line in found.values()} <= {ends[0], None}
+
+
+def test_a_unit_of_prices_that_the_first_words_say_with_a_term_of_delivery():
+    rows = [["Quality", "230 gsm", "250 gsm"], ["GC1", 1248, 1236]]
+    money = {(row, column): "[$£-809]#,##0" for row in (1, 2) for column in (1, 2)}
+    found = lines([["Per tonne delivered, in force until 31 March 2027."], *rows], formats=money)
+    assert {line.offer.basis for line in found.values()} == {Basis.TONNE}
+    found = lines([["Freight per tonne delivered, in force until 31 March 2027."], *rows], formats=money)
+    assert {line.offer.basis for line in found.values()} == {None}
+
+
+def test_the_boards_name_in_the_corner_over_the_order_sizes():
+    block = ["14 pt", "16 pt"], ["menos de 2.000 kg", 1390, 1381], ["más de 2.000 kg", 1310, 1301]
+    rows = [["USD por tonelada métrica"], ["SBS C1S", *block[0]], *block[1:], [], ["CUK", *block[0]], *block[1:]]
+    assert {line.offer.grade for line in list(lines(rows).values())[:4]} == {"SBS"}
+    assert {line.offer.grade for line in list(lines(rows).values())[4:]} == {"CUK"}
+    rows[1][0] = "SBS orders"
+    assert None in {line.offer.grade for line in list(lines(rows).values())[:4]}
+
+
+@pytest.mark.parametrize("size", ["any", "beliebig", "toutes quantités", "cualquier cantidad", "valfri"])
+def test_a_price_for_orders_of_any_size(size):
+    heads = ["Board", "pt", "lb/MSF", "Quantity", "Price"]
+    found = lines([["USD/cwt"], heads, ["SBS", 18, 76, "10,000 lb and over", 52.4], ["CUK", 21, 88, size, 51]])
+    assert [str(line.state) for line in found.values()] == ["accepted", "accepted"]
+    found = lines([["USD/cwt"], heads, ["SBS", 18, 76, "10,000 lb and over", 52.4], ["CUK", 21, 88, "some", 51]])
+    assert [str(line.state) for line in found.values()] == ["accepted", "question"]

@@ -12,6 +12,7 @@ from tracker.intake.offers.measures import Board, Cells, merged, take_caliper, t
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Level, Scope
 from tracker.intake.offers.sheets_weight import take_sheets_weight
+from tracker.intake.values.board_words import names_only_board
 from tracker.intake.values.grade import GradeReading, coated_count, find_grade
 from tracker.intake.values.open_grades import UNCOATED, by_coating, contradicted, left_open
 from tracker.intake.values.open_headings import board_unknown
@@ -113,11 +114,13 @@ def _grade(board: Board, words: list[Cell], columns: Columns, scope: Scope, fact
 
 
 def _over_the_measures(columns: Columns) -> dict[str, Said[GradeReading]]:
-    """'SBS C1S' over '14 pt' and '18 pt': the board's name heads its calipers."""
+    """'SBS C1S' over '14 pt' and '18 pt', or over the order sizes of a cross-tab: the board's name heads what it costs
+    by."""
     heads = [
         (cell, head.grade)
-        for column in columns.of(Role.CALIPER, Role.WEIGHT)
+        for column in columns.of(Role.CALIPER, Role.WEIGHT, Role.BRACKET)
         for cell, head in zip(column.heads, column.said, strict=True)
+        if column.role is not Role.BRACKET or names_only_board(cell.text)
     ]
     named = {grade: Said(read, at(cell), cell.text) for cell, read in heads if read for grade in read.grades}
     return named if len(named) == 1 else {}

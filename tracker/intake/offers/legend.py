@@ -100,7 +100,8 @@ def _explanations(sheet: ReadSheet) -> Iterator[tuple[str, str, str]]:
         for part in _PARTS.split(_without_label(words.text)):
             found = _IN_ONE_TEXT.fullmatch(part)
             if found is not None:
-                yield fold(found["code"]).strip(), found["unit"].strip(" ."), words.text
+                unit = found["unit"].strip(" .")
+                yield fold(found["code"]).strip(), unit if "(" in unit else unit.rstrip(")"), words.text
 
 
 def _without_label(text: str) -> str:

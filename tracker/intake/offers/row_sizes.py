@@ -29,7 +29,7 @@ def size_of_row(whole: WholeRow, columns: Columns) -> Said[Bracket] | None:
     if column is None:
         return _remarked(whole, columns)
     cell = whole.cells.get(column.index)
-    if cell is None or counts_this_order(cell, column, columns):
+    if cell is None or phrases("any_size").whole(cell.text) or counts_this_order(cell, column, columns):
         return None
     return Said(_bracket(cell, column), at(cell), cell.text.strip())
 

@@ -256,7 +256,8 @@ _PLAINLY = 0.9
 def _is_only_a_basis(clause: str) -> bool:
     """'DAP buyer's works, per 1000 kg', 'Everything per short ton': a part between commas that says what prices are
     per, and nothing else."""
-    parts = [_without_goods(part.strip()) for part in _COMMAS.split(clause)]
+    first, *rest = [_without_goods(part.strip()) for part in _COMMAS.split(clause)]
+    parts = [_without_delivery(first), *rest]
     said = [basis_text(part) for part in parts if find_basis(part) is not None]
     return any(reading is not None and reading.bases for reading in said) or _ends_with_a_basis(clause)
 
@@ -271,6 +272,14 @@ def _ends_with_a_basis(clause: str) -> bool:
     named = find_grade(" ".join(before)) is not None or bool(phrases("forms").find(" ".join(before)))
     other = phrases("weight_words").find(clause) or topic_of(clause, *OF_TERMS)
     return named and not other
+
+
+def _without_delivery(part: str) -> str:
+    """'Per tonne delivered' without its term of delivery."""
+    for section in ("delivery", "incoterms"):
+        for match in reversed(phrases(section).find(part)):
+            part = f"{part[: match.start]} {part[match.end :]}"
+    return part.strip(" -–,")
 
 
 def _without_goods(part: str) -> str:
