@@ -12,6 +12,7 @@ from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level, Scope
 from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.tables.table import Table, Words
+from tracker.intake.values.held_for_all import held_for_all
 from tracker.intake.values.lead import LeadTime
 from tracker.intake.values.lead_unread import LeadUnread
 from tracker.intake.values.lettered_lines import number_of_mark
@@ -163,10 +164,17 @@ def _speaks_of_lead(text: str) -> bool:
 
 
 def _without(level: Level, own: frozenset[Words], of_some: Mapping[Words, LinesMeant]) -> Level:
-    """The level with what is said of all lines, and of all others where these are none of the excepted."""
+    """The level with what is said of all lines, and of all others where these are none of the excepted; from these it
+    is kept on the subject of the exception alone."""
+    held = tuple(
+        Said(one, level.place(words), words.text)
+        for words in level.texts
+        if words in own and words in of_some and of_some[words].others
+        for one in held_for_all(of_some[words])
+    )
     texts = tuple(
         replace(words, text=of_some[words].others) if words in of_some else words
         for words in level.texts
         if words not in of_some or (of_some[words].others and words not in own)
     )
-    return level if texts == level.texts else replace(level, texts=texts)
+    return level if texts == level.texts else replace(level, texts=texts, beside=(*level.beside, *held))

@@ -23,7 +23,7 @@ freight      delivery, delivered_from, freight_of_prices, charges, charge_names,
 heads        header, role_words, roles, column_legend, columns_meant
 whose        company, firm_goods, legal_forms, form_fields, addresses
 notes        statements, note_signs, clauses, denials, unless, legends, board_words, board_ahead, boards_meant,
-             boards_excepted, boards_behind, boards_named, marks_apart, lines_meant, lettered_lines, lines_apart,
+             boards_excepted, boards_behind, boards_named, marks_apart, lines_meant, held_for_all, lettered_lines, lines_apart,
              of_all_and_some, board_behind, ways, list_boards, totals, topics, line_defaults, open_headings, list_age,
              old_prices, no_offers, list_numbers, others_prices, change_logs, withdrawn, offered_instead,
              price_sentences, units_of_parts, price_changes, price_rises, rises_shown, units_denied, reductions,

@@ -1,5 +1,7 @@
 """The board that a text begins with, and what it says behind it: 'CRB' and 'delivered' of 'CRB delivered'."""
 
+import re
+
 from tracker.intake.values.boards_named import measures_named
 from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.words.lists import phrases
@@ -27,7 +29,21 @@ def kind_ahead(text: str) -> GradeReading | None:
 
 
 def _first_words(text: str) -> str | None:
+    twice = _called_twice(text)
+    if twice is not None:
+        return twice
     grade = find_grade(text)
     said = [grade.words] if grade is not None and grade.tells_board else []
     said += measures_named(text)[:2]
     return max((words for words in said if words and text.startswith(words)), key=len, default=None)
+
+
+def _called_twice(text: str) -> str | None:
+    """'Coated kraft (CUK)': a board's name with its grade in brackets, and nothing else in front of or in them."""
+    named = _BRACKETED.match(text)
+    if named is None or not all(board_ahead(words) == (words, "") for words in named.groups()):
+        return None
+    return named[0]
+
+
+_BRACKETED = re.compile(r"([^():;,.]*[^():;,.\s])\s+\(([^()\d]+)\)")

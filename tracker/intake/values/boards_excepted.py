@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from tracker.intake.values.board_ahead import board_ahead
 from tracker.intake.values.boards_meant import BoardsMeant
 from tracker.intake.values.boards_named import boards_named
+from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.lead import lead_text
 from tracker.intake.values.statements import statements
 from tracker.intake.words.lists import pattern, phrases
@@ -63,8 +64,8 @@ def _in_turn(text: str) -> tuple[str, str]:
 
 def _said_of_them(rest: str) -> str:
     """What stands behind the names; the 'trim rolls' of 'except SBS trim rolls' are a part of the name, and so it is
-    not known what is said of the board; 'except SBS from stock' tells it."""
-    told = not rest[:1].isalpha() or lead_text(rest.strip(_STOPS)) is not None
+    not known what is said of the board; 'except SBS from stock' and 'except SBS ex works' tell it."""
+    told = not rest[:1].isalpha() or lead_text(rest.strip(_STOPS)) is not None or find_delivery(rest) is not None
     return rest.strip(_STOPS) if told else ""
 
 

@@ -12,7 +12,7 @@ from tracker.intake.values.boards_excepted import boards_excepted
 from tracker.intake.values.boards_meant import BoardsMeant
 from tracker.intake.values.boards_named import boards_named, measures_named
 from tracker.intake.values.charges import ChargeWords
-from tracker.intake.values.delivery import Delivery
+from tracker.intake.values.delivery import Delivery, find_delivery
 from tracker.intake.values.lead import LeadTime, counts_plain_days, lead_text
 from tracker.intake.values.lead_remarked import lead_remarked
 from tracker.intake.values.lead_unread import LeadUnread
@@ -54,16 +54,24 @@ def lines_meant(text: str, *, note: bool) -> LinesMeant | None:
     others = phrases("the_others").find(text)
     if others:
         return _held_for_some(text, others[0].start)
-    meant = _by_number(once_called(letters_as_numbers(text))) or _of_others(text) or _of_boards(text, note=note)
+    meant = _by_number(once_called(letters_as_numbers(text))) or _of_others(text)
+    if meant is None and not _excepts_of_units(text):
+        meant = _of_boards(text, note=note)
     return meant if meant is not None and _states_terms(text, meant.others or meant.rest or text) else None
 
 
 def _of_others(text: str) -> LinesMeant | None:
-    """'Lead time 4 weeks except SBS'. What prices are in and per is told apart where it is read."""
+    """'Lead time 4 weeks except SBS'."""
     found = boards_excepted(text)
-    if found is None or any(isinstance(one, SaysBasis | SaysCurrency) and one.grades for one in statements(text)):
+    if found is None or _excepts_of_units(text):
         return None
     return LinesMeant(of_excepted(found.others, found.behind), boards=found.boards, others=found.others)
+
+
+def _excepts_of_units(text: str) -> bool:
+    """'Prices in MXN, except SBS, in USD': what prices are in and per is told apart where it is read."""
+    apart = any(isinstance(one, SaysBasis | SaysCurrency) and one.grades for one in statements(text))
+    return apart and boards_excepted(text) is not None
 
 
 def _held_for_some(text: str, others: int) -> LinesMeant | None:
@@ -167,7 +175,8 @@ def of_excepted(others: str, behind: str) -> str:
     """What is said of the lines that an exception names: 'Lead time on all lines is 4 weeks, except line 5, which is
     made once a quarter: 8 weeks'. It is on the same subject; '' where nothing is said of them."""
     said = behind.strip(" ,.;)").rpartition(":")[2].strip()
-    subject = topic_of(others, *OF_TERMS)
+    # The 'port' of 'franco de port, sauf CUK : départ usine' is no charge.
+    subject = topic_of(others, *OF_TERMS[: -1 if find_delivery(said) is not None else None])
     return f"{subject} {said}" if subject and said else said
 
 

@@ -1,7 +1,7 @@
 """What a clause says of all prices: their currency, and what they are per."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 
 from tracker.intake.values.amounts_named import names_amount
@@ -76,14 +76,16 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
     if unit is None:
         return
     if unit.currency is not None:
-        yield from _one_currency_a_board(clause) or (SaysCurrency(unit.currency, clause, _grades_of(clause)),)
+        of_one = SaysCurrency(unit.currency, clause, _grades_meant(clause, find_currencies))
+        yield from _one_currency_a_board(clause) or (of_one,)
     if (
         not parted
         and unit.basis is not None
         and not _names_form(clause, unit.basis)
         and (unit.currency is not None or phrases("price_words").find(clause) or _is_only_a_basis(clause))
     ):
-        yield SaysBasis(one_of(bases_side_by_side(clause)) or unit.basis, clause, _grades_of(clause))
+        basis = one_of(bases_side_by_side(clause)) or unit.basis
+        yield SaysBasis(basis, clause, _grades_meant(clause, find_basis))
 
 
 def _sign_defined(clause: str) -> CurrencyReading | None:
@@ -200,9 +202,10 @@ def _one_currency_a_board(clause: str) -> tuple[SaysCurrency, ...]:
     grades: tuple[str, ...] = ()
     for part in _parts_of(clause):
         grades = (*grades, *_grades_of(part))
-        for currency in find_currencies(part):
-            said.append(SaysCurrency(currency, clause, tuple(dict.fromkeys(grades))))
-            grades = ()
+        # 'SBS in US dollars (USD)' says it twice, and both times of SBS.
+        named = find_currencies(part)
+        said.extend(SaysCurrency(currency, clause, tuple(dict.fromkeys(grades))) for currency in named)
+        grades = () if named else grades
     several = len({each.currency.codes for each in said}) > 1
     return tuple(said) if several and any(each.grades for each in said) else ()
 
@@ -219,6 +222,16 @@ def _parts_of(clause: str) -> Iterator[str]:
             yield piece[start : match.start]
             start = match.end
         yield piece[start:]
+
+
+def _grades_meant(clause: str, find: Callable[[str], object]) -> tuple[str, ...]:
+    """The grades of which a clause says its unit: 'SEK/ton delivered, except SBS: ex works' and 'USD/t, SBS in CAD/t'
+    say theirs of all, 'prices in USD, except CUK, which is per tonne' the tonne of CUK."""
+    telling = [part for part in _parts_of(clause) if find(part)]
+    if len(telling) > 1 and not _grades_of(telling[0]):
+        return ()
+    ahead = (clause[: one.start] for one in phrases("excepted").find(clause) if _grades_of(clause[one.end :]))
+    return _grades_of(next((words for words in ahead if find(words)), clause))
 
 
 def _grades_of(part: str) -> tuple[str, ...]:
