@@ -13,8 +13,8 @@ from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level, Scope
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.lead import LeadTime
+from tracker.intake.values.lead_remarked import lead_of_some
 from tracker.intake.values.lead_unread import LeadUnread
-from tracker.intake.values.lines_meant import lead_of_some
 from tracker.intake.values.marks_apart import marks_apart, stock_lead
 from tracker.intake.values.note_signs import LETTER, RAISED, SIGN, STAR, WITHIN, marked, sign_ahead, without_sign
 from tracker.intake.values.statements import Statement, statements

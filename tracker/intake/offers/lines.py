@@ -33,7 +33,7 @@ from tracker.intake.offers.footnotes import Footnotes
 from tracker.intake.offers.head_terms import fill_lead_of_head, fill_until
 from tracker.intake.offers.headings import HeadingsInForce
 from tracker.intake.offers.indicative import note_indicative
-from tracker.intake.offers.load_terms import drop_told_of_loads, load_of
+from tracker.intake.offers.load_terms import charges_of_size, drop_told_of_loads, load_of
 from tracker.intake.offers.measures import Board
 from tracker.intake.offers.money import Around, Claimed, around
 from tracker.intake.offers.of_some_columns import OfSomeColumns
@@ -223,7 +223,10 @@ class TableReader:
         bracket = brackets.of(price, whole.row.index, scope)
         fill_bracket(draft, bracket)
         self._sizes.see(draft, bracket, whole.cells, (label, *(words.text for words in scope.headings)))
-        freight_of_size = fill_delivered_from(draft, scope, self._facts)
+        freight_of_size = (
+            *fill_delivered_from(draft, scope, self._facts),
+            *charges_of_size(draft, scope, self._facts),
+        )
         charged = charge_columns(price, self._offers, whole.cells, columns, free_for(scope, draft), draft)
         below = *self._charges_of.get(price.index, ()), *self._charges_below.get(whole.row.index, ()), *freight_of_size
         load = load_of(bracket)

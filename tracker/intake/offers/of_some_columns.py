@@ -13,7 +13,8 @@ from tracker.intake.tables.table import Words
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.column_legend import behind_column_named, column_named
 from tracker.intake.values.columns_meant import Piece, columns_apart
-from tracker.intake.values.lines_meant import TERMS, lead_of_some
+from tracker.intake.values.lead_remarked import lead_of_some
+from tracker.intake.values.lines_meant import TERMS
 from tracker.intake.values.note_signs import sign_ahead, without_sign
 from tracker.intake.values.price_changes import ChangesPrice
 from tracker.intake.values.relieved_charges import NoCharge

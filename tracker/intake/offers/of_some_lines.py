@@ -14,10 +14,11 @@ from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.held_for_all import held_for_all
 from tracker.intake.values.lead import LeadTime
+from tracker.intake.values.lead_remarked import lead_of_some
 from tracker.intake.values.lead_unread import LeadUnread
 from tracker.intake.values.lettered_lines import number_of_mark
 from tracker.intake.values.lines_apart import lines_apart
-from tracker.intake.values.lines_meant import LinesMeant, lead_of_some, lines_meant
+from tracker.intake.values.lines_meant import LinesMeant, lines_meant
 from tracker.intake.values.note_signs import without_sign
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import Statement, statements

@@ -15,7 +15,8 @@ prices       money, pricewalk, currency, basis, counted_units, ton_kinds, reams,
              indicative, price_kinds, exchange
 board        grade, open_grades, caliper, weight
 orders       masses, ordinals, brackets, brackets_in_kg, worded_brackets, counted_orders, loads, loads_charged,
-             loads_priced, orders_priced, small_orders, minimum, usual_orders
+             loads_priced, orders_priced, small_orders, small_orders_charged,
+             minimum, usual_orders
 time         dates, validity, validity_cell, open_validity, held_apart, lead, lead_sentences, lead_by_itself,
              lead_remarked, lead_unread
 freight      delivery, delivered_from, freight_of_prices, charges, charge_names, charge_parts, charges_apart,
@@ -23,10 +24,10 @@ freight      delivery, delivered_from, freight_of_prices, charges, charge_names,
 heads        header, role_words, roles, column_legend, columns_meant
 whose        company, firm_goods, legal_forms, form_fields, addresses
 notes        statements, note_signs, clauses, denials, unless, legends, board_words, board_ahead, boards_meant,
-             boards_excepted, boards_behind, boards_named, marks_apart, lines_meant, held_for_all, lettered_lines, lines_apart,
-             of_all_and_some, board_behind, ways, list_boards, totals, topics, line_defaults, open_headings, list_age,
-             old_prices, no_offers, list_numbers, others_prices, change_logs, withdrawn, offered_instead,
-             price_sentences, units_of_parts, price_changes, price_rises, rises_shown, units_denied, reductions,
-             discounts
+             boards_excepted, boards_behind, boards_named, marks_apart, lines_meant, held_for_all, lettered_lines,
+             lines_apart, of_all_and_some, board_behind, ways, list_boards, totals, topics, line_defaults,
+             open_headings, list_age, old_prices, no_offers, list_numbers, others_prices, change_logs, withdrawn,
+             offered_instead, price_sentences, units_of_parts, price_changes, price_rises, rises_shown, units_denied,
+             reductions, discounts
 prose        price_within, priced_prose, amounts_named
 """

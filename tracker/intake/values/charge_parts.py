@@ -4,6 +4,7 @@ import re
 from dataclasses import dataclass
 
 from tracker.intake.values.charge_names import ChargeKind, charges_named
+from tracker.intake.values.small_orders import only_of_small
 from tracker.intake.words.lists import pattern, phrases
 
 PARTS = re.compile(rf",(?!\d)|\b{pattern('range', 'and')}\b")
@@ -33,7 +34,8 @@ class ClauseParts:
                 # 'Energy surcharge, all items 2.5 %'.
                 parts.charged[-1] += f" {part}"
                 continue
-            if parts.charged and _is_of_those(part, parts.charged[-1]):
+            sized = parts.charged and only_of_small(part) and charges_named(parts.charged[-1])
+            if parts.charged and (sized or _is_of_those(part, parts.charged[-1])):
                 parts.charged[-1] += f", {part}"
                 continue
             named = any(match.value != ChargeKind.OTHER for match in charges_named(part))

@@ -20,6 +20,7 @@ from tracker.intake.values.money import find_price_unit, price_text
 from tracker.intake.values.numbers import NumberReading, number_readings
 from tracker.intake.values.price_within import prices_within
 from tracker.intake.values.relieved_charges import NoCharge, no_charges
+from tracker.intake.values.small_orders import size_of_small
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import pattern, phrases
 from tracker.intake.words.phrases import Found
@@ -192,7 +193,8 @@ _AMOUNT_NEXT = re.compile(r"\s*(?:[^\W\d]{3}|[$€£])?\s*\d")
 
 def _of_small_orders(part: str) -> bool:
     """'Mindermengenzuschlag 60 EUR/t' is told beside the price, and no part of what a usual order costs."""
-    return bool(phrases("small_orders").find(part)) and bool(charges_named(part))
+    small = phrases("small_orders").find(part) or size_of_small(part) is not None
+    return bool(small) and bool(charges_named(part))
 
 
 def _is_beside_the_price(part: str) -> bool:

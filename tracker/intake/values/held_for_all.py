@@ -6,8 +6,9 @@ from functools import lru_cache
 from tracker.intake.values.charges import ChargeWords
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.lead import LeadTime
+from tracker.intake.values.lead_remarked import lead_of_some
 from tracker.intake.values.lead_unread import LeadUnread
-from tracker.intake.values.lines_meant import LinesMeant, lead_of_some
+from tracker.intake.values.lines_meant import LinesMeant
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.statements import SaysMinimum, Statement, statements
 from tracker.intake.values.validity import Validity

@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from functools import lru_cache
 
 from tracker.intake.values.clauses import clauses
-from tracker.intake.values.lead import LeadTime, LeadUnit, in_figures, lead_text, lead_unit
+from tracker.intake.values.lead import LeadTime, LeadUnit, counts_plain_days, in_figures, lead_text, lead_unit
 from tracker.intake.values.lead_sentences import find_lead, lead_in_remark, leads_by_grade
 from tracker.intake.values.lead_unread import LeadUnread, counts_time, lead_unread, names_week
 from tracker.intake.words.lists import pattern, phrases
@@ -75,3 +75,18 @@ def _behind_words(part: str) -> LeadTime | None:
     """'this one runs 6 weeks', 'dauert 6 Wochen'."""
     topics = phrases("takes_time").find(in_figures(part))
     return lead_text(in_figures(part)[topics[-1].end :].strip(" :")) if topics else None
+
+
+def lead_of_some(text: str) -> LeadTime | LeadUnread | None:
+    """The lead time in what a note says of its lines: 'ten weeks', 'comes from abroad and needs seven weeks'."""
+    return bare_lead(text) or lead_remarked(text)
+
+
+@lru_cache(maxsize=4096)
+def bare_lead(text: str) -> LeadTime | None:
+    """The lead time that is all that a note says of its lines: the 'ten weeks' of '24 pt: ten weeks'.
+
+    Days without more may be those of payment.
+    """
+    said = lead_text(text.strip(" :.,"))
+    return said if said is not None and said.high > 0 and counts_plain_days(said.words) is None else None

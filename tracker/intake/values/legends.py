@@ -94,6 +94,8 @@ def _entry(name: str, explanation: str) -> LegendEntry | None:
         or grade.grade is None
         or not name
         or phrases("legend_labels").whole(name) is not None
+        # 'Freight: $40/ST, on SBS only' explains no name.
+        or phrases("charges").whole(name) is not None
         or not any(c.isalpha() for c in name)
     ):
         return None

@@ -4,6 +4,7 @@
 from collections.abc import Iterator
 from functools import lru_cache
 
+from tracker.intake.values.boards_named import boards_named
 from tracker.intake.values.charges import ChargeWords
 from tracker.intake.values.charges_apart import charges_apart
 from tracker.intake.values.clauses import clauses
@@ -24,7 +25,21 @@ def lines_apart(text: str) -> tuple[str, ...]:
     """Its texts, each of which names the lines that it is about or excepts, and says all of what it says of them."""
     text = once_called(letters_as_numbers(text))
     apart = phrases("the_others").find(text) and lines_named(text) is not None
-    return tuple(_apart(text)) if apart else charges_apart(text) or _beside_the_freed(text) or of_all_and_some(text)
+    if apart:
+        return tuple(_apart(text))
+    return charges_apart(text) or _beside_the_freed(text) or _each_by_itself(text) or of_all_and_some(text)
+
+
+def _each_by_itself(text: str) -> tuple[str, ...]:
+    """'Freight: $40/ST, on SBS only. CRB is collected at the mill' at its stop: each sentence names its own boards.
+    () where one does not, or where it is about all."""
+    pieces = clauses(text)
+    if len(pieces) < 2 or not all(boards_named(piece).some for piece in pieces):
+        return ()
+    meant = [lines_meant(piece, note=True) for piece in pieces]
+    told = [one.boards for one in meant if one is not None and one.boards is not None and not one.others]
+    others = [piece for piece, one in zip(pieces, meant, strict=True) if one is None and statements(piece)]
+    return tuple(pieces) if told and not others and len(set(told)) == len(told) else ()
 
 
 def _beside_the_freed(text: str) -> tuple[str, ...]:

@@ -13,8 +13,8 @@ from tracker.intake.values.boards_meant import BoardsMeant
 from tracker.intake.values.boards_named import boards_named, measures_named
 from tracker.intake.values.charges import ChargeWords
 from tracker.intake.values.delivery import Delivery, find_delivery
-from tracker.intake.values.lead import LeadTime, counts_plain_days, lead_text
-from tracker.intake.values.lead_remarked import lead_remarked
+from tracker.intake.values.lead import LeadTime, lead_text
+from tracker.intake.values.lead_remarked import lead_of_some
 from tracker.intake.values.lead_unread import LeadUnread
 from tracker.intake.values.legends import LegendEntry
 from tracker.intake.values.lettered_lines import letters_as_numbers
@@ -206,6 +206,9 @@ def _counted(text: str) -> frozenset[int]:
 
 def _of_boards(text: str, *, note: bool) -> LinesMeant | None:
     head, colon, rest = text.partition(":")
+    if colon and phrases("charges").whole(head.strip()) is not None:
+        # 'Freight: $40/ST, on SBS only'.
+        return _of_boards(f"{head.strip()}{rest}", note=note)
     only = next(iter(phrases("only_these").find(text)), None) if not colon else None
     if only is not None:
         head, rest = text[: only.start], text[only.end :]
@@ -267,7 +270,7 @@ def _without_others(board: str, rest: str) -> LinesMeant | None:
 
 
 def _tells_others(rest: BoardsMeant) -> bool:
-    """The '60,000 lb' of a smallest order are no board's weight: pounds alone leave open what they are of."""
+    """Not the '60,000 lb' of a smallest order: pounds alone leave open what they are of."""
     told = (span.of_caliper or max(len(span.low), len(span.high)) == 1 for span in rest.spans)
     return rest.grade is not None or any(told)
 
@@ -283,18 +286,3 @@ def _states_terms(text: str, rest: str) -> bool:
     if defines or any(isinstance(one, ChangesPrice) for one in (*said, *statements(text))):
         return False
     return any(isinstance(one, TERMS) for one in said) or bool(find_sheet_sizes(rest)) or lead_of_some(rest) is not None
-
-
-def lead_of_some(text: str) -> LeadTime | LeadUnread | None:
-    """The lead time in what a note says of its lines: 'ten weeks', 'comes from abroad and needs seven weeks'."""
-    return bare_lead(text) or lead_remarked(text)
-
-
-@lru_cache(maxsize=4096)
-def bare_lead(text: str) -> LeadTime | None:
-    """The lead time that is all that a note says of its lines: the 'ten weeks' of '24 pt: ten weeks'.
-
-    Days without more may be those of payment.
-    """
-    said = lead_text(text.strip(" :.,"))
-    return said if said is not None and said.high > 0 and counts_plain_days(said.words) is None else None

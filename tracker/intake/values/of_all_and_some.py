@@ -33,8 +33,9 @@ def of_all_and_some(text: str) -> tuple[str, ...]:
 
 
 def _parts(pieces: list[str], named: list[tuple[str, str] | None]) -> Iterator[str]:
-    """The pieces, of which those behind named lines go on with them until one speaks of all prices."""
-    topic, going_on = "", ""
+    """The pieces, of which those behind named lines go on with them until one speaks of all prices; behind the 'SBS 8
+    weeks' of 'Lead time 3 weeks; SBS 8 weeks. Ex works' what is on another subject speaks of all again."""
+    topic, going_on, aside = "", "", ""
     for piece, lines in zip(pieces, named, strict=True):
         topic = topic_of(piece, *OF_TERMS) or topic
         if lines is not None:
@@ -43,7 +44,8 @@ def _parts(pieces: list[str], named: list[tuple[str, str] | None]) -> Iterator[s
             said, words = lines
             bare = topic and not statements(words) and lead_text(words) is None and states(words)
             going_on = f"{said}: {topic} {words}" if bare else f"{said}: {words}"
-        elif going_on and not _speaks_of_all(piece):
+            aside = _aside(topic, words)
+        elif going_on and not _speaks_of_all(piece) and not (aside and _is_another_subject(piece, aside)):
             going_on = f"{going_on}. {piece}"
         else:
             if going_on:
@@ -52,6 +54,16 @@ def _parts(pieces: list[str], named: list[tuple[str, str] | None]) -> Iterator[s
             yield piece
     if going_on:
         yield going_on
+
+
+def _aside(topic: str, words: str) -> str:
+    """What is said of some lines by a figure alone, with the words for what it is of; '' where more is said."""
+    return f"{topic} {words}" if topic and not statements(words) and statements(f"{topic} {words}") else ""
+
+
+def _is_another_subject(piece: str, aside: str) -> bool:
+    said, before = (set(map(type, statements(text))) for text in (piece, aside))
+    return bool(said) and not said & before
 
 
 def _with_colons(pieces: Iterable[str]) -> Iterator[str]:
@@ -113,6 +125,8 @@ def _before_lines(clause: str) -> Iterator[str]:
 
 
 def _speaks_of_all(piece: str) -> bool:
-    """'Prices delivered', 'All lines valid until 31 December'."""
+    """'Prices delivered', 'All lines valid until 31 December', 'This offer is open until 15 September'."""
     first = tokens_of(piece)
-    return any(phrases(section).at(first, 0) is not None for section in ("all_of_them", "all_prices"))
+    if any(phrases(section).at(first, 0) is not None for section in ("all_of_them", "all_prices", "list_names")):
+        return True
+    return any(found.first == 0 for found in phrases("these_prices").find(piece))

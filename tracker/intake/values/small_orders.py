@@ -4,7 +4,10 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
+from tracker.intake.values.charge_names import charges_named
 from tracker.intake.values.clauses import clauses
+from tracker.intake.values.currency import find_currencies
+from tracker.intake.values.masses import Mass, find_masses
 from tracker.intake.words.lists import phrases
 
 _AMOUNT = re.compile(r"\d")
@@ -32,4 +35,38 @@ def dearer_if_small(text: str) -> DearerIfSmall | None:
 
 
 def _adds(clause: str) -> bool:
+    if size_of_small(clause) is not None and charges_named(clause):
+        # 'Freight 48 EUR/t on orders under 5 t'.
+        return True
     return bool(phrases("additions").find(clause) or phrases("surcharge_words").find(clause) or _PLUS.search(clause))
+
+
+@dataclass(frozen=True, slots=True)
+class SmallSize:
+    """The weight below which an order is a small one, and where a text says so."""
+
+    below: Mass
+    start: int
+    end: int
+
+
+@lru_cache(maxsize=8192)
+def size_of_small(text: str) -> SmallSize | None:
+    """The 'orders under 5 t' of a text; None where it names no such weight, or another beside it."""
+    masses = find_masses(text)
+    if len(masses) != 1:
+        return None
+    start = text.find(masses[0].words)
+    end = start + len(masses[0].words)
+    signs = [
+        *phrases("small_orders").find(text),
+        *(one for one in phrases("bracket").find(text) if one.value == "below"),
+    ]
+    leads = [one.start for one in signs if one.end <= start and not text[one.end : start].strip(" aà")]
+    return SmallSize(masses[0], min(leads), end) if leads else None
+
+
+def only_of_small(part: str) -> bool:
+    """'Only on orders under 5 t': a part of a sentence that says for which orders what stands before it is charged."""
+    priced = "%" in part or find_currencies(part) or charges_named(part)
+    return size_of_small(part) is not None and not priced

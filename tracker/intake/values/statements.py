@@ -33,6 +33,7 @@ from tracker.intake.values.price_changes import ChangesPrice, price_changes
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency, price_says
 from tracker.intake.values.relieved_charges import NoCharge, no_charges
 from tracker.intake.values.small_orders import DearerIfSmall, dearer_if_small
+from tracker.intake.values.small_orders_charged import SmallOrderCharge, small_order_charges
 from tracker.intake.values.ton_kinds import names_plain_ton
 from tracker.intake.values.units_of_parts import units_of_parts
 from tracker.intake.values.usual_orders import of_usual_orders
@@ -113,6 +114,7 @@ Statement = (
     | LeadUnread
     | ChargeWords
     | LoadCharge
+    | SmallOrderCharge
     | DeliveredFrom
     | OptionalCharge
     | NoCharge
@@ -133,6 +135,7 @@ def _all(text: str) -> Iterator[Statement]:
     # A charge's own currency and basis are not the price's.
     of_loads = load_charges(text)
     yield from of_loads
+    yield from small_order_charges(text)
     by_size = delivered_from(text)
     yield from (by_size,) if by_size is not None else ()
     theirs = [charge for one in of_loads for charge in find_charges(one.words)]
