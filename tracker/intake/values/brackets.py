@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 from functools import lru_cache
 
+from tracker.intake.values.lead import in_figures
 from tracker.intake.values.masses import RANGE_TO, TONS, Mass, alike, find_mass_units, mass_text
 from tracker.intake.values.numbers import SPACED_NUMBER, NumberReading, number_readings
 from tracker.intake.values.ordinals import without_ordinal
@@ -62,6 +63,11 @@ def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
     Bare numbers take the header's `units`.
     """
     stripped = text.strip()
+    figures = in_figures(stripped)
+    if figures != stripped and find_mass_units(stripped):
+        # 'Less than three tonnes'; a bare 'one tonne' is what something is per.
+        bracket = bracket_text(figures, units)
+        return None if bracket is None or bracket.alone else replace(bracket, words=stripped)
     weighed = _loads_weighed(stripped)
     if weighed is not None:
         bracket = bracket_text(weighed, units)

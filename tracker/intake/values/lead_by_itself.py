@@ -103,5 +103,8 @@ def _of_some(part: str, text: str) -> bool:
         return True
     if phrases("all_of_them").find(part):
         return False
+    if phrases("from_stock").whole(text.strip(" .")) == "any":
+        # 'From stock.' and not another word.
+        return False
     titled = find_currencies(text) or find_delivery(text) is not None or phrases("price_words").find(text)
     return not titled
