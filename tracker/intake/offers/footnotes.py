@@ -28,10 +28,16 @@ _LITERAL = re.compile(r'"([^"]*)"|\\(.)')
 """What a number format shows as it stands: the star of '#,##0" *"'."""
 
 
+_BEFORE = re.compile(rf"\s*({STAR})\s*(?=[^\W\d_]{{0,3}}[$€£]?\s*\d)")
+"""The star of '*1,194' and '* € 1.194'."""
+
+
 def signs_behind(cell: Cell) -> frozenset[str]:
-    """The signs that a cell of a table ends with: '1,194 *', '868 *, ²)'; a number may show them by its format."""
+    """The signs that a cell of a table ends with: '1,194 *', '868 *, ²)', or that stand before its figure: '*1,194'; a
+    number may show them by its format."""
     if isinstance(cell.value, str):
-        return _behind(cell.text)
+        before = _BEFORE.match(cell.text)
+        return _behind(cell.text) | ({before[1].translate(RAISED)} if before is not None else set())
     literals = "".join(quoted or escaped for quoted, escaped in _LITERAL.findall(cell.number_format))
     return _behind(literals) if literals else frozenset()
 
@@ -70,7 +76,7 @@ def is_footnote(text: str, tables: Iterable[Table]) -> bool:
     return any(sign in signs_behind(cell) for cells in rows for cell in cells.values())
 
 
-_PARTS = re.compile(r"[,;]\s|\.\s")
+_SENTENCES, _COMMAS = re.compile(r"[;.]\s"), re.compile(r",\s")
 _SIGNED = re.compile(rf"\s*({SIGN})\s*(?=[^\W\d]|\(|$)")
 
 
@@ -90,10 +96,22 @@ def _parted(words: Words) -> tuple[Words, ...]:
         return tuple(replace(words, text=text) for text in apart)
     if not phrases("marked_with").find(words.text):
         return (words,)
-    parts = [_as_note(part) for part in _PARTS.split(words.text)]
+    parts = [part for sentence in _SENTENCES.split(words.text) for part in _notes_in(sentence)]
     plain = ", ".join(part for part in parts if not sign_ahead(part))
     notes = [part for part in parts if sign_ahead(part)]
     return tuple(replace(words, text=text) for text in (plain, *notes) if text)
+
+
+def _notes_in(sentence: str) -> list[str]:
+    """Its parts between commas as notes. What goes on behind the colon of 'those marked with *: EUR/t, ex works' is of
+    the same prices."""
+    parts: list[str] = []
+    for part in map(_as_note, _COMMAS.split(sentence)):
+        if parts and sign_ahead(parts[-1]) and ":" in parts[-1] and not sign_ahead(part):
+            parts[-1] += f", {part}"
+        else:
+            parts.append(part)
+    return parts
 
 
 def _as_note(part: str) -> str:

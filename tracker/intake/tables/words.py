@@ -95,7 +95,7 @@ def _is_unit_of_a_charge(before: Cell, cell: Cell) -> bool:
     return unit is not None and bool(charges_named(before.text)) and not phrases("price_words").find(before.text)
 
 
-_FOOTNOTE_SIGN = re.compile(r"\(?[*†‡§¹²³⁴⁵⁶⁷⁸⁹]+\)?")
+_FOOTNOTE_SIGN = re.compile(r"\(?[*†‡§°¹²³⁴⁵⁶⁷⁸⁹]+\)?")
 
 
 def _is_label(cell: Cell) -> bool:
