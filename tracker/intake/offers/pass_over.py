@@ -6,6 +6,7 @@ from datetime import date
 from operator import attrgetter
 
 from tracker.intake.columns.column import Column, Kind, PriceColumn
+from tracker.intake.columns.own_costs import names_own_cost
 from tracker.intake.grid import Cell
 from tracker.intake.offers.outdated import age_above
 from tracker.intake.offers.row_labels import heads_measures
@@ -22,7 +23,7 @@ from tracker.intake.values.grade import find_grade
 from tracker.intake.values.header import header
 from tracker.intake.values.list_age import Age
 from tracker.intake.values.money import price_text
-from tracker.intake.values.no_offers import deals_done, shows_how_to_read
+from tracker.intake.values.no_offers import deals_done, kept_inside, names_costs, shows_how_to_read
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.others_prices import Offering, title_offers
 from tracker.intake.values.roles import ON_TOP, Role
@@ -43,6 +44,8 @@ def passed_table(read: ReadTable, found: SheetTables) -> str:
         return "marked as old"
     if any(deals_done(words.text) for words in titles) or _of_others(read, found):
         return "marked as no offers"
+    if _costs_alone(read, found, offers):
+        return "what the vendor pays himself"
     if any(shows_how_to_read(words.text) for words in titles):
         return "marked as an example"
     if titles and _spreads_the_other_measure(titles[-1].text, offers):
@@ -71,6 +74,16 @@ def _of_others(read: ReadTable, found: SheetTables) -> bool:
     """'Competitor prices' over one of several tables; over a sheet's only one it is asked about."""
     several = len(found.tables) > 1
     return several and any(title_offers(words.text) is Offering.NOT for words in read.table.titles)
+
+
+def _costs_alone(read: ReadTable, found: SheetTables, offers: Sequence[PriceColumn]) -> bool:
+    """'Purchasing, internal, not for customers' over costs, and a hidden sheet of nothing but costs. 'Purchase price'
+    over an open list may be what its buyer pays."""
+    titles = [words.text for words in read.table.titles]
+    headed = all(names_own_cost(price.column) for price in offers)
+    if found.view.hidden and headed:
+        return True
+    return any(map(kept_inside, titles)) and (headed or any(map(names_costs, (found.view.sheet, *titles))))
 
 
 def only_looks_like_a_table(read: ReadTable) -> bool:

@@ -63,9 +63,9 @@ def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
     Bare numbers take the header's `units`.
     """
     stripped = text.strip()
-    figures = in_figures(stripped)
+    figures = stripped if any(map(str.isdigit, stripped)) else in_figures(stripped)
     if figures != stripped and find_mass_units(stripped):
-        # 'Less than three tonnes'; a bare 'one tonne' is what something is per.
+        # 'Less than three tonnes'; a bare 'one tonne' is what something is per, and 'one lot of 20 t' counts lots.
         bracket = bracket_text(figures, units)
         return None if bracket is None or bracket.alone else replace(bracket, words=stripped)
     weighed = _loads_weighed(stripped)

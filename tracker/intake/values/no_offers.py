@@ -15,6 +15,21 @@ def deals_done(text: str) -> bool:
 
 
 @lru_cache(maxsize=4096)
+def kept_inside(text: str) -> bool:
+    """Whether a title says that what stands below it is for the vendor's own people: 'Internal, not for customers'."""
+    return len(text) <= _LONGEST and bool(phrases("kept_inside").find(text))
+
+
+@lru_cache(maxsize=4096)
+def names_costs(text: str) -> bool:
+    """Whether a title or a sheet's name says that its figures are what somebody pays himself: 'Our purchase prices'."""
+    found = phrases("own_costs")
+    return len(text) <= _LONGEST and (
+        found.whole(text.strip()) is not None or any(one.value == "any" for one in found.find(text))
+    )
+
+
+@lru_cache(maxsize=4096)
 def shows_how_to_read(text: str) -> bool:
     """Whether a title says that what stands below it is an example: 'Worked example', 'How to read this book - an
     example, not an offer'. A list 'with worked examples' is one all the same, and 'Worked example: see page 3' and one
