@@ -77,7 +77,7 @@ def is_footnote(text: str, tables: Iterable[Table]) -> bool:
 
 
 _SENTENCES, _COMMAS = re.compile(r"[;.]\s"), re.compile(r",\s")
-_SIGNED = re.compile(rf"\s*({SIGN})\s*(?=[^\W\d]|\(|$)")
+_SIGNED = re.compile(rf"\s*({SIGN})\s*(?=[^\W\d]|[(:]|$)")
 
 
 def with_footnotes(level: Level) -> Level:
