@@ -66,6 +66,22 @@ def test_an_exception_from_the_currency_is_that_boards_alone(said):
     ]  # fmt: skip
 
 
+@pytest.mark.parametrize(
+    "said",
+    [
+        "EUR per tonne, delivered. Minimum order 2 t except CUK",
+        "EUR je Tonne, frei Haus. Mindestmenge 2 t außer CUK",
+        "EUR la tonne, franco destination. Commande minimum 2 t sauf CUK",
+        "EUR por tonelada métrica, franco destino. Pedido mínimo 2 t salvo CUK",
+        "EUR per 1000 kg, fritt kund. Minsta order 2 t utom CUK",
+    ],
+)
+def test_a_sentence_before_holds_for_all_where_nothing_is_said_of_the_excepted(said):
+    found = offers(said)
+    assert [one.minimum_kg for one in found] == [2000, None, 2000]
+    assert [(one.currency, one.delivered) for one in found] == [("EUR", True)] * 3
+
+
 def test_an_exception_that_says_no_more_leaves_the_board_without_the_unit():
     found = lines([["Everything in EUR per tonne except CUK"], _HEAD, *_ROWS])
     assert len(asked(found)) == 1

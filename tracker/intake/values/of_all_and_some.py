@@ -23,13 +23,24 @@ def of_all_and_some(text: str) -> tuple[str, ...]:
     """Its texts, each about all lines or about those that it names first; the text itself where it is about one of
     both. What 'except' says of some is told by its own words."""
     if phrases("excepted").find(text):
-        return (text,)
+        return _before_the_exception(text)
     pieces = list(_with_colons(part for clause in clauses(text) for part in _before_lines(clause)))
     named = [_named(piece) for piece in pieces]
     if len(pieces) < 2 or not any(named):
         return (text,)
     parts = list(_parts(pieces, named))
     return tuple(parts) if len(parts) > 1 else (text,)
+
+
+def _before_the_exception(text: str) -> tuple[str, ...]:
+    """'EUR per tonne. Minimum 2 t except SBS' at its stop: from the first sentence nothing is excepted."""
+    pieces = clauses(text)
+    place = next((at for at, piece in enumerate(pieces) if phrases("excepted").find(piece)), 0)
+    ahead, excepting = pieces[:place], pieces[place]
+    told = statements(excepting[: phrases("excepted").find(excepting)[0].start]) if ahead else ()
+    if not told or not all(statements(piece) and not boards_named(piece).some for piece in ahead):
+        return (text,)
+    return (*ahead, ". ".join(pieces[place:]))
 
 
 def _parts(pieces: list[str], named: list[tuple[str, str] | None]) -> Iterator[str]:
