@@ -26,11 +26,22 @@ def with_keyed_heads(found: SheetTables, elsewhere: Sequence[Words] = ()) -> She
     Order sizes only where the key explains two heads of one table at least: a single letter may mean anything.
     """
     told = [*_entries(_around(found)), *_entries(elsewhere)]
-    sizes = _key((code, said) for code, said in told if bracket_text(said) is not None)
+    sizes = _key((code, said) for code, said in _with_one_unit(told) if bracket_text(said) is not None)
     units = _key((code, said) for code, said in told if _names_unit(said))
     if len(sizes) < _FEWEST and not units:
         return found
     return replace(found, tables=tuple(_with_units(_explained(table, sizes), units) for table in found.tables))
+
+
+def _with_one_unit(told: Sequence[tuple[str, str]]) -> Iterator[tuple[str, str]]:
+    """'A = up to three tonnes, B = over three and up to ten': the unit of all sizes, where they are in one, stands
+    beside some alone."""
+    read = [bracket_text(said) for _, said in told]
+    ends = [end for size in read if size is not None for end in (size.start, size.end) if end is not None and end.units]
+    unit = ends[0].words.lstrip("0123456789., ") if ends and len({end.units for end in ends}) == 1 else ""
+    for (code, said), size in zip(told, read, strict=True):
+        bare = bracket_text(said, ends[0].units) if unit and size is None else None
+        yield code, said if bare is None or bare.alone else f"{said} {unit}"
 
 
 def _key(told: Iterable[tuple[str, str]]) -> dict[str, str]:

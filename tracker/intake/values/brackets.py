@@ -9,6 +9,7 @@ from tracker.intake.values.lead import in_figures
 from tracker.intake.values.masses import RANGE_TO, TONS, Mass, alike, find_mass_units, mass_text
 from tracker.intake.values.numbers import SPACED_NUMBER, NumberReading, number_readings
 from tracker.intake.values.ordinals import without_ordinal
+from tracker.intake.values.weights_in_words import weights_in_figures
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import MassUnit
@@ -83,6 +84,10 @@ def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
         return both
     spelt = _THOUSANDS_OF_POUNDS.sub(r"\1\2 \3", _PLUS_FIRST.sub(r"\1 \2 +", without_ordinal(stripped)))
     pieces = _pieces(spelt, units)
+    figures = weights_in_figures(stripped)
+    if figures != stripped and (pieces is None or not pieces[0]):
+        bracket = bracket_text(figures, units)
+        return None if bracket is None else replace(bracket, words=stripped)
     if pieces is None:
         return None
     masses, gaps = pieces
@@ -257,6 +262,10 @@ def _pieces(text: str, units: tuple[MassUnit, ...]) -> tuple[list[Mass], list[li
         # '5–20 t': the unit stands once.
         second = folded[spans[1][0] : spans[1][1]]
         own_units[0] = own_units[0] + " " + second[len(_number_of(second)) :].strip()
+    if len(spans) == 2 and spans[0][2] and not spans[1][2] and "up_to" in gaps[1]:
+        # 'over 10 t, up to 20': it stands beside the first.
+        first = folded[spans[0][0] : spans[0][1]]
+        own_units[1] = own_units[1] + " " + first[len(_number_of(first)) :].strip()
     return [mass_text(piece, units) or Mass(number_readings(piece), ()) for piece in own_units], gaps
 
 

@@ -8,8 +8,8 @@ from tracker.intake.values.brackets import VEHICLES, bracket_text
 from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.grade import find_grade
-from tracker.intake.values.lead import in_figures
 from tracker.intake.values.masses import Mass, find_masses
+from tracker.intake.values.weights_in_words import weights_in_figures
 from tracker.intake.words.lists import phrases
 
 _SLASH = re.compile(r"\s*/\s*([^\W\d]+)")
@@ -37,7 +37,7 @@ def find_minimum(text: str) -> Mass | None:
     None where there is none, two that differ, or one for each of several boards.
     """
     found = {}
-    for clause in map(in_figures, clauses(text)):
+    for clause in map(weights_in_figures, clauses(text)):
         refused = _refused_below(clause)
         if refused is not None:
             found[(refused.amounts, refused.units)] = refused
