@@ -34,33 +34,51 @@ def without_chosen_vendors(
 
 
 def with_bids_only(prices: Sequence[PriceColumn]) -> list[PriceColumn]:
-    """'Paid Q4-26' beside another price is no offer, nor are 'Lowest' and 'Target' beside the prices of several
-    vendors, where it is asked of any other column that is no vendor's."""
+    """'Paid Q4-26' and 'April list' beside another price are no offers, nor are 'Lowest' and 'Target' beside the prices
+    of several vendors, where it is asked of any other column that is no vendor's. 'You paid 2025' is none by itself."""
     offers = [price for price in prices if price.kind is Kind.OFFER]
     several = len({price.vendor for price in offers} - {None}) > 1
-    if not several and all(_beside_bids(price) == "paid" for price in offers):
-        return list(prices)
-    return [_of_nobody(price, several=several) if price in offers else price for price in prices]
+    alone = not several and all(_beside_bids(price) in _NOT_BESIDE_ANY for price in offers)
+    return [
+        price
+        if price not in offers
+        else _paid_before(price)
+        if alone
+        else _of_nobody(price, several=several)
+        for price in prices
+    ]
+
+
+_PAID_BEFORE, _LISTED = "paid_before", "listed"
+_NOT_BESIDE_ANY = frozenset({"paid", _PAID_BEFORE, _LISTED})
+"""What is no offer where another price stands beside it."""
+
+
+def _paid_before(price: PriceColumn) -> PriceColumn:
+    before = _beside_bids(price) == _PAID_BEFORE and _says_when(price)
+    return replace(price, kind=Kind.PREVIOUS) if before else price
 
 
 def _of_nobody(price: PriceColumn, *, several: bool) -> PriceColumn:
     meant = _beside_bids(price)
-    if price.vendor or not (several or meant == "paid"):
+    if price.vendor or not (several or meant in _NOT_BESIDE_ANY):
         return price
     if meant is not None and (several or _says_when(price)):
-        return replace(price, kind=Kind.LIST if meant == "worked_out" else Kind.PREVIOUS)
+        return replace(price, kind=Kind.LIST if meant in ("worked_out", _LISTED) else Kind.PREVIOUS)
     return replace(price, unexplained=True, label=price.label or price.column.text)
 
 
 def _says_when(price: PriceColumn) -> bool:
-    """'Paid Q4-26' and 'last paid'; beside 'Collect' a bare 'Paid' may mean with the freight."""
+    """'Paid Q4-26', 'April list' and 'last paid'; beside 'Collect' a bare 'Paid' may mean with the freight."""
     text = price.column.text
-    return " " in _plain(price.column.said[-1]).strip() or any(map(str.isdigit, text))
+    told = any(map(str.isdigit, text)) or without_periods(text) != text
+    return told or " " in _plain(price.column.said[-1]).strip()
 
 
 def _beside_bids(price: PriceColumn) -> str | None:
-    said = " ".join(_plain(head) for head in price.column.said)
-    return phrases("beside_bids").whole(" ".join(said.split()))
+    said = " ".join(" ".join(_plain(head) for head in price.column.said).split())
+    listed = _says_when(price) and phrases("headers_alone").whole(said) == Role.LIST_PRICE
+    return phrases("beside_bids").whole(said) or (_LISTED if listed else None)
 
 
 def _plain(head: Header) -> str:

@@ -63,7 +63,23 @@ def _of_a_paper(text: str) -> Offering:
     denied = offers_nothing(text) and not _strange(text, None) and not phrases("forms").find(text)
     first = _leading("not_quoted", text)
     whole = first is not None and first.value == "whole" and not _strange(text, first)
-    return Offering.DOUBTFUL if whole or denied or "made_up" in said or (asks and named) else Offering.SURELY
+    doubtful = whole or denied or "made_up" in said or (asks and named) or _of_prices_paid(text)
+    return Offering.DOUBTFUL if doubtful else Offering.SURELY
+
+
+def _of_prices_paid(text: str) -> bool:
+    """'What our plants paid last year', 'Gezahlte Preise 2025, Historie'; new prices may stand beside such, and freight
+    that was paid is one that is paid."""
+    found = phrases("beside_bids").find(text)
+    paid = [match for match in found if match.value == "paid_before" and not _is_freight(text[: match.start])]
+    then = any(match.value == "previous_price" for match in phrases("headers").find(text))
+    return bool(paid) and then and not phrases("new_prices").find(text)
+
+
+def _is_freight(before: str) -> bool:
+    """'Freight paid', 'port payé'."""
+    named = (match for match in phrases("headers").find(before) if match.value == "freight")
+    return any(not before[match.end :].strip() for match in named)
 
 
 def _of_others(text: str) -> Offering:
