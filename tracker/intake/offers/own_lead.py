@@ -10,6 +10,8 @@ from tracker.intake.offers.fill import fill_lead_of_grade, fill_minimum_of_grade
 from tracker.intake.offers.order_terms import own_least
 from tracker.intake.offers.said import at
 from tracker.intake.offers.scope import Scope
+from tracker.intake.values.clauses import clauses
+from tracker.intake.values.corrections import overrides
 from tracker.intake.values.lead import LeadTime
 from tracker.intake.values.lead_remarked import lead_remarked
 from tracker.intake.values.lead_sentences import find_lead
@@ -20,8 +22,9 @@ from tracker.trade.offer import Evidence, Note, NoteCode
 
 def fill_own_lead(draft: Draft, cells: Mapping[int, Cell], columns: Columns, scope: Scope) -> None:
     """What is said of its grade, and what the board's own words say: '… - $1,228.00 per short ton, 4 weeks' without a
-    head, 'GC1, Lieferzeit 6 Wochen' under one; nothing where a column says how long it takes."""
+    head, 'GC1, Lieferzeit 6 Wochen' under one; where a column says how long it takes, only what holds instead."""
     if _told(cells, columns, Role.LEAD_TIME):
+        _take_instead(draft, scope)
         return
     fill_lead_of_grade(draft, scope)
     for column in columns.of(Role.PRODUCT):
@@ -29,6 +32,16 @@ def fill_own_lead(draft: Draft, cells: Mapping[int, Cell], columns: Columns, sco
         said = None if cell is None else _named(cell.text) if column.heads else lead_remarked(cell.text)
         if cell is not None and said is not None:
             _take(draft, cell, said)
+
+
+def _take_instead(draft: Draft, scope: Scope) -> None:
+    """'CUK: the lead time is now 9 weeks, whatever is said above.'"""
+    for said in scope.all_of(LeadTime):
+        clause = next((clause for clause in clauses(said.words) if said.value.words in clause), said.value.words)
+        if overrides(clause) and (not said.value.grades or draft.grade in said.value.grades):
+            draft.lead_days = said.value.days
+            draft.evidence.append(said.evidence("lead_days"))
+            return
 
 
 def fill_own_minimum(draft: Draft, cells: Mapping[int, Cell], columns: Columns, scope: Scope, facts: FileFacts) -> None:

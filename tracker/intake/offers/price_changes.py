@@ -47,7 +47,7 @@ def ask_of_change(
         # Asked already, with the currency that is counted so.
         return
     net, taxed = price.column.role is Role.NET_PRICE or Kind.LIST in beside, Kind.TAXED in beside
-    told = _said(draft, price.column, scope, own)
+    told = (one for one in _said(draft, price.column, scope, own) if _is_of(one.value, draft.price))
     if Kind.PREVIOUS in beside:
         told = (one for one in told if age_of_list(one.value.words) is Age.IN_FORCE)
     told = (one for one in told if not _is_in_it(one.value, draft, before))
@@ -61,6 +61,11 @@ def earlier_prices(cells: Mapping[int, Cell], prices: Iterable[PriceColumn]) -> 
     """The prices before that stand in a row beside those offered."""
     found = (cells[price.index] for price in prices if price.kind is Kind.PREVIOUS and price.index in cells)
     return [figure for cell in found if (figure := sure_figure(cell)) is not None]
+
+
+def _is_of(change: ChangesPrice, price: Decimal | None) -> bool:
+    """'921 should read 912' is said of that price alone, or of one that was corrected already."""
+    return not change.figures or price in change.figures
 
 
 def _is_in_it(change: ChangesPrice, draft: Draft, before: Collection[Decimal]) -> bool:

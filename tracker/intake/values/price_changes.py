@@ -2,12 +2,14 @@
 
 import re
 from dataclasses import dataclass, replace
+from decimal import Decimal
 from functools import lru_cache
 
 from tracker.intake.values.basis import find_basis
 from tracker.intake.values.boards_meant import ALL_BOARDS, BoardsMeant, boards_meant
 from tracker.intake.values.charges import find_charges
 from tracker.intake.values.clauses import clauses
+from tracker.intake.values.corrections import misprinted
 from tracker.intake.values.currency import find_currencies
 from tracker.intake.values.discounts import discount_to_come
 from tracker.intake.values.lettered_lines import letters_as_numbers
@@ -29,6 +31,7 @@ class ChangesPrice:
     boards: BoardsMeant = ALL_BOARDS
     of_gross: bool = False
     tax: bool = False
+    figures: frozenset[Decimal] = frozenset()
 
 
 @lru_cache(maxsize=8192)
@@ -75,6 +78,11 @@ def _change(clause: str) -> ChangesPrice | None:
     said = in_signs(boards.rest)
     if _taxed(clause):
         return ChangesPrice(clause, tax=True)
+    figures = misprinted(clause)
+    if figures:
+        return ChangesPrice(clause, boards if boards.some else ALL_BOARDS, figures=figures)
+    if boards.some and withdrawn(clause):
+        return ChangesPrice(clause, boards)
     if takes_off(said) if of_prices or boards.some else reduces(said):
         return ChangesPrice(clause, boards, of_gross=not (of_prices or boards.some))
     if discount_to_come(clause):
