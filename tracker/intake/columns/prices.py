@@ -49,6 +49,7 @@ from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.values.statements import Remark, says
 from tracker.intake.values.tax import tax_included
 from tracker.intake.values.validity import until_in_head
+from tracker.intake.words.lists import phrases
 
 
 def price_columns(
@@ -225,7 +226,10 @@ def _doubt(columns: Columns, unsure: str) -> str:
         return unsure
     if len(offers) > 1 and not_told_apart(columns):
         return "several columns of order sizes stand beside several prices"
-    open_discounts = [column for column in columns.of(Role.DISCOUNT) if not taken_in_head(column.text)]
+    discounts = [column for column in columns.of(Role.DISCOUNT) if not taken_in_head(column.text)]
+    after_a_year = {column.index for column in discounts if phrases("yearly").find(column.text)}
+    # 'Rebate steps (tons/yr) | Rebate' is paid back on what a year came to, and no price bears it.
+    open_discounts = [column for column in discounts if not after_a_year & {column.index, column.index - 1}]
     return DISCOUNT_BESIDE if open_discounts and not columns.of(Role.NET_PRICE) else ""
 
 

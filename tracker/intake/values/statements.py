@@ -26,6 +26,7 @@ from tracker.intake.values.loads_priced import is_load, loads_priced
 from tracker.intake.values.masses import Mass
 from tracker.intake.values.minimum import minimums
 from tracker.intake.values.multiples import converts
+from tracker.intake.values.no_offers import shows_how_to_read
 from tracker.intake.values.note_signs import without_sign
 from tracker.intake.values.old_prices import of_old_prices
 from tracker.intake.values.orders_priced import orders_priced
@@ -125,7 +126,10 @@ Statement = (
 
 @lru_cache(maxsize=8192)
 def statements(text: str) -> tuple[Statement, ...]:
-    """Everything that a title, note or footnote states, in no particular order; () where it states nothing."""
+    """Everything that a title, note or footnote states, in no particular order; () where it states nothing, and over an
+    example, of which it states it."""
+    if shows_how_to_read(text):
+        return ()
     if not any(sign.isalpha() or sign in "$€£¥" for sign in text) and not find_dates(text):
         return ()
     return tuple(_all(without_sign(text)))
