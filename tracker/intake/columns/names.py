@@ -32,6 +32,13 @@ def names_of(offers: Sequence[PriceColumn]) -> ColumnNames:
     return ColumnNames(frozenset(labels), {**places, **firms}, numbers, frozenset(firms))
 
 
+def names_of_vendors(vendors: Sequence[str]) -> ColumnNames:
+    """What tells vendors apart whose names stand in a column, each by its number: 'Pellgate Board' and 'Pellgate'."""
+    labels = {number: _words(name) for number, name in enumerate(vendors)}
+    firms = _by_name((name, number) for number, label in labels.items() for name in _of_firm(label, labels))
+    return ColumnNames(frozenset(labels), firms, firms=frozenset(firms))
+
+
 K = TypeVar("K")
 
 
@@ -47,7 +54,11 @@ def _label(price: PriceColumn) -> Name:
     if price.grade is not None or price.caliper is not None or price.weights:
         return ()
     label = _ASIDE.sub("", price.vendor or price.label)
-    return tuple(word for word, *_ in tokens_of(label) if word.isalnum())
+    return _words(label)
+
+
+def _words(name: str) -> Name:
+    return tuple(word for word, *_ in tokens_of(name) if word.isalnum())
 
 
 def _of_firm(label: Name, labels: Mapping[int, Name]) -> Iterator[Name]:

@@ -40,11 +40,7 @@ def with_bids_only(prices: Sequence[PriceColumn]) -> list[PriceColumn]:
     several = len({price.vendor for price in offers} - {None}) > 1
     alone = not several and all(_beside_bids(price) in _NOT_BESIDE_ANY for price in offers)
     return [
-        price
-        if price not in offers
-        else _paid_before(price)
-        if alone
-        else _of_nobody(price, several=several)
+        price if price not in offers else _paid_before(price) if alone else _of_nobody(price, several=several)
         for price in prices
     ]
 

@@ -38,6 +38,7 @@ from tracker.intake.offers.measures import Board
 from tracker.intake.offers.money import Around, Claimed, around
 from tracker.intake.offers.of_some_columns import OfSomeColumns
 from tracker.intake.offers.of_some_lines import OfSomeLines
+from tracker.intake.offers.of_some_vendors import OfSomeVendors
 from tracker.intake.offers.of_ways import TermsOfWays
 from tracker.intake.offers.other_board import ask_of_another_board
 from tracker.intake.offers.outdated import Doubts, doubt_in_head, marked_off
@@ -65,7 +66,7 @@ from tracker.intake.values.roles import MEASURES, Role
 from tracker.intake.values.statements import SaysTon
 from tracker.trade.offer import PassedOver
 
-_Surroundings = tuple[Headings | None, tuple[Words, ...], frozenset[str], frozenset[Words]]
+_Surroundings = tuple[Headings | None, tuple[Words, ...], frozenset[str], frozenset[Words], int]
 """What tells the scopes of two rows apart."""
 
 
@@ -104,9 +105,8 @@ class TableReader:
         self._sizes = SizesUnread(read.columns, self._facts)
         self._uncompared = frozenset(price.index for price in read.columns.prices) | read.counting
         self._left_out: dict[int, str] = {}
-        view = read.table.view
-        self._boards = AlikeRows(read.columns, view, Part(BOARD_ROLES, self._describe_board, take_board))
-        self._terms = AlikeRows(read.columns, view, Part(TERM_ROLES, self._describe_terms, take_terms))
+        self._boards = AlikeRows(read.columns, read.table.view, Part(BOARD_ROLES, self._describe_board, take_board))
+        self._terms = AlikeRows(read.columns, read.table.view, Part(TERM_ROLES, self._describe_terms, take_terms))
         self._last_board: tuple[Cells, Columns, Board] | None = None
         self._last_terms: tuple[Cells, Columns, Scope, Terms] | None = None
 
@@ -120,6 +120,8 @@ class TableReader:
         if rows.stated or rows.charges:
             self._levels = (Level("table rows", tuple(rows.stated), beside=tuple(rows.charges)), *self._levels)
         self._leads, self._charges_of, self._charges_below = rows.leads, rows.charges_of, rows.charges_below
+        self._of_vendors = OfSomeVendors(self._read.table, self._read.columns, self._levels)
+        self._levels = self._of_vendors.levels
         self._footnotes = Footnotes(self._levels, self._read.table, self._read.columns)
         self._of_some = OfSomeLines(self._read.table, self._read.columns, self._levels)
         self._of_columns = OfSomeColumns(self._offers, self._levels)
@@ -180,10 +182,12 @@ class TableReader:
         """All that is said around the row; why it offers nothing, under a heading that marks what follows so."""
         carried = self._footnotes.of_row(whole.cells)
         own = self._of_some.of_row(whole)
-        key = (whole.row.headings, whole.row.lines, carried, own)
+        vendor = self._of_vendors.of_row(whole.cells)
+        key = (whole.row.headings, whole.row.lines, carried, own, vendor)
         if key not in self._scopes:
             headings = self._in_force.at(whole.row.headings)
-            levels = (Level("heading", headings), *self._levels) if headings else self._levels
+            around = self._of_vendors.left_to(self._levels, vendor)
+            levels = (Level("heading", headings), *around) if headings else around
             if whole.row.lines:
                 levels = (Level("own lines", whole.row.lines, of_row=True, unsure=whole.row.unsure), *levels)
             levels = self._of_some.left_to_row(self._footnotes.left(levels, carried), own)

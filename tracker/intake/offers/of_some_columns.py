@@ -48,7 +48,7 @@ class OfSomeColumns:
         if not apart:
             signed = self._signed(text)
             apart = (Piece(said, signed),) if signed else self._lettered(said)
-        return apart if any(piece.columns is not None and _states_terms(piece.text) for piece in apart) else ()
+        return apart if any(piece.columns is not None and states_terms(piece.text) for piece in apart) else ()
 
     def _signed(self, text: str) -> frozenset[int]:
         """The columns whose heads carry the sign that a note begins with, where others do not."""
@@ -70,7 +70,8 @@ class OfSomeColumns:
 _STATED = (*TERMS, ChangesPrice, NoCharge)
 
 
-def _states_terms(text: str) -> bool:
+def states_terms(text: str) -> bool:
+    """Whether a part of a note says what prices come with or changes them."""
     return any(isinstance(said, _STATED) for said in statements(text)) or lead_of_some(text) is not None
 
 

@@ -2,7 +2,6 @@
 
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
-from functools import cache, lru_cache
 
 from tracker.intake.columns.column import Column, Columns, Kind
 from tracker.intake.grid import Cell
@@ -28,7 +27,7 @@ from tracker.intake.offers.row_labels import (
     term_of_row,
 )
 from tracker.intake.offers.said import Said, at
-from tracker.intake.offers.written_once import BOARD, written_once
+from tracker.intake.offers.written_once import BOARD, says_same, written_once
 from tracker.intake.tables.heads import looks_priced
 from tracker.intake.tables.table import BodyRow, Headings, Table, Words
 from tracker.intake.values.charges import ChargeWords
@@ -38,7 +37,6 @@ from tracker.intake.values.list_age import Age
 from tracker.intake.values.others_prices import Offering, remark_offers, row_offers
 from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.values.statements import Statement
-from tracker.intake.words.lists import words
 
 _UNITS = (Role.BASIS, Role.CURRENCY, Role.PER_QUANTITY)
 _TERMS = (Role.VENDOR, Role.LEAD_TIME, Role.VALIDITY, Role.MINIMUM, Role.DELIVERY_TERMS)
@@ -138,7 +136,7 @@ class Rows:
         same = {
             index: above[index]
             for index in self._copied
-            if index in cells and index in above and _says_same(cells[index].text)
+            if index in cells and index in above and says_same(cells[index].text)
         }
         for index in self._priced & same.keys():
             same[index] = same[index]._replace(row=cells[index].row, column=cells[index].column)
@@ -276,17 +274,6 @@ class Rows:
             return ""
         board = any(column.index in cells for column in self._columns.of(*BOARD))
         return "" if board else "figures without a board"
-
-
-@lru_cache(maxsize=4096)
-def _says_same(text: str) -> bool:
-    """A ditto: '"', 'dto.', 'id.', '-"-'."""
-    return text.strip(" -–—").casefold() in _dittos()
-
-
-@cache
-def _dittos() -> frozenset[str]:
-    return frozenset(text.casefold() for text in words("ditto").get("any", ()))
 
 
 def _said(cells: dict[int, Cell], label: Cell) -> str:

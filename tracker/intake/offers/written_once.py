@@ -1,12 +1,14 @@
 """The columns whose values are written on the first row of their group only, and hold for the rows below it."""
 
 from collections.abc import Iterable, Mapping, Sequence
+from functools import cache, lru_cache
 
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.grid import Cell
 from tracker.intake.tables.table import Table
 from tracker.intake.values.roles import Role
 from tracker.intake.values.unless import left_unmarked
+from tracker.intake.words.lists import words
 
 BOARD = (Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.FORM)
 """The columns that describe a board."""
@@ -54,6 +56,8 @@ class _Once:
                 # 'USD' on some rows below others without any marks those rows, and begins no group.
                 return False
             return not (self._of_board and any(index in cells for index in self._left))
+        if says_same(cell.text):
+            return True
         if cell.text == self._before and not self._after_blank(rows, row):
             return False
         self._before = cell.text
@@ -63,3 +67,14 @@ class _Once:
         """The row above this one leaves the column empty: then the same value again begins a new group."""
         above = rows.get(row - 1)
         return above is None or self.index not in above
+
+
+@lru_cache(maxsize=4096)
+def says_same(text: str) -> bool:
+    """A ditto: '"', 'dto.', 'id.', '-"-'."""
+    return text.strip(" -–—").casefold() in _dittos()
+
+
+@cache
+def _dittos() -> frozenset[str]:
+    return frozenset(text.casefold() for text in words("ditto").get("any", ()))

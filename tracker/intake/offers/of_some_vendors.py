@@ -1,0 +1,84 @@
+"""Notes about one of the vendors whose names stand in a column of a comparison: 'Larkhollow: delivered, 5 weeks',
+'Larkhollow quotes in Canadian dollars, the others in US dollars'. They are kept from the rows of the other vendors."""
+
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import replace
+
+from tracker.intake.columns.column import Columns
+from tracker.intake.columns.names import names_of_vendors
+from tracker.intake.grid import Cell
+from tracker.intake.offers.of_some_columns import states_terms
+from tracker.intake.offers.of_some_lines import of_own
+from tracker.intake.offers.scope import Level
+from tracker.intake.tables.table import Table, Words
+from tracker.intake.values.columns_meant import Piece, columns_apart
+from tracker.intake.values.note_signs import without_sign
+from tracker.intake.values.roles import Role
+from tracker.intake.words.lists import phrases
+
+
+class OfSomeVendors:
+    """The levels around a table with what they say of each vendor as texts of their own."""
+
+    def __init__(self, table: Table, columns: Columns, levels: tuple[Level, ...]) -> None:
+        self._columns = [column.index for column in columns.of(Role.VENDOR)]
+        vendors = [self._vendor(table.view.rows[row.index]) for row in table.rows] if self._columns else []
+        self._vendors = list(dict.fromkeys(filter(None, vendors)))
+        self._names = names_of_vendors(self._vendors)
+        self._last_row = table.last_row
+        self._told: dict[Words, frozenset[int]] = {}
+        several = len(self._vendors) > 1
+        self.levels = tuple(replace(level, texts=tuple(self._apart(level))) for level in levels) if several else levels
+
+    def of_row(self, cells: Mapping[int, Cell]) -> int:
+        """The number of a row's vendor, where something is said of one alone; else, and of none, -1."""
+        vendor = self._vendor(cells) if self._told else ""
+        return self._vendors.index(vendor) if vendor in self._vendors else -1
+
+    def left_to(self, levels: tuple[Level, ...], number: int) -> tuple[Level, ...]:
+        """The levels of a vendor's rows: what is said of him comes first, what is said of others is left out."""
+        if not self._told:
+            return levels
+        own = (
+            of_own(level, texts)
+            for level in levels
+            if (texts := tuple(words for words in level.texts if number in self._told.get(words, ())))
+        )
+        return (*own, *(_without(level, self._told) for level in levels))
+
+    def _vendor(self, cells: Mapping[int, Cell]) -> str:
+        return next((cells[index].text.strip() for index in self._columns if index in cells), "")
+
+    def _apart(self, level: Level) -> Iterator[Words]:
+        for words in level.texts:
+            pieces = self._pieces(words)
+            for piece in pieces:
+                own = replace(words, text=piece.text)
+                if piece.columns is not None:
+                    self._told[own] = self._told.get(own, frozenset()) | piece.columns
+                yield own
+            if not pieces:
+                yield words
+
+    def _pieces(self, words: Words) -> tuple[Piece, ...]:
+        """The parts of a text, each with the numbers of the vendors that it is about; () where it tells none apart."""
+        text = without_sign(words.text)
+        pieces = columns_apart(text, self._names)
+        if not any(piece.columns is not None and states_terms(piece.text) for piece in pieces):
+            return ()
+        named = {piece.columns for piece in pieces if piece.columns is not None}
+        head, colon, rest = text.partition(":")
+        if colon and len(named) == 1 and columns_apart(f"{head}: {_ANY}", self._names):
+            # What follows a colon is all of the one it stands behind: 'Marrabel: FOB mill; URB is picked up by us'.
+            return (Piece(rest.strip(), named.pop()),)
+        told = words.row > self._last_row or colon
+        sections = () if told else ("the_others", "quoting", "only_these")
+        return pieces if told or any(phrases(section).find(text) for section in sections) else ()
+
+
+_ANY = "delivered"
+
+
+def _without(level: Level, told: Iterable[Words]) -> Level:
+    texts = tuple(words for words in level.texts if words not in told)
+    return level if texts == level.texts else replace(level, texts=texts)
