@@ -16,7 +16,7 @@ from tracker.intake.values.lead import LeadTime
 from tracker.intake.values.lead_remarked import lead_of_some
 from tracker.intake.values.lead_unread import LeadUnread
 from tracker.intake.values.marks_apart import marks_apart, stock_lead
-from tracker.intake.values.note_signs import LETTER, RAISED, SIGN, STAR, WITHIN, marked, sign_ahead, without_sign
+from tracker.intake.values.note_signs import LETTER, NOT, RAISED, SIGN, STAR, WITHIN, marked, sign_ahead, without_sign
 from tracker.intake.values.statements import Statement, statements
 from tracker.intake.words.lists import phrases
 
@@ -106,12 +106,24 @@ def _notes_in(sentence: str) -> list[str]:
     """Its parts between commas as notes. What goes on behind the colon of 'those marked with *: EUR/t, ex works' is of
     the same prices."""
     parts: list[str] = []
-    for part in map(_as_note, _COMMAS.split(sentence)):
+    for part in map(_as_note, _with_exceptions(_COMMAS.split(sentence))):
         if parts and sign_ahead(parts[-1]) and ":" in parts[-1] and not sign_ahead(part):
             parts[-1] += f", {part}"
         else:
             parts.append(part)
     return parts
+
+
+def _with_exceptions(parts: Iterable[str]) -> list[str]:
+    """'ab Werk' and 'sofern nicht mit * gekennzeichnet' behind its comma as one."""
+    whole: list[str] = []
+    for part in parts:
+        excepts = any(match.start == 0 for match in phrases("but_for_the_sign").find(part))
+        if excepts and whole and phrases("marked_with").find(part):
+            whole[-1] = f"{whole[-1]} {part}"
+        else:
+            whole.append(part)
+    return whole
 
 
 def _as_note(part: str) -> str:
@@ -122,9 +134,21 @@ def _as_note(part: str) -> str:
     for match in phrases("marked_with").find(part):
         sign = _SIGNED.match(part[match.end :])
         before, behind = part[: match.start], part[match.end + (sign.end() if sign else 0) :]
+        others = _of_the_unmarked(before)
+        if sign is not None and others and len(behind.split()) < 2:
+            return f"[{NOT}{sign[1]}] {others}"
         if sign is not None and (behind.strip(" .)") or not phrases("exceptions").find(before)):
             return f"{sign[1]} {before}{behind}"
     return part
+
+
+def _of_the_unmarked(before: str) -> str:
+    """What is said before an exception that a sign marks: the 'EXW' of 'EXW unless marked *', 'EXW, wenn nicht mit *
+    gekennzeichnet'; '' where nothing leads to one."""
+    for match in phrases("but_for_the_sign").find(before):
+        if len(before[match.end :].split()) < 2:
+            return before[: match.start].strip(" ,;(–-")
+    return ""
 
 
 def signs_in_heads(heads: Iterable[Cell]) -> frozenset[str]:
