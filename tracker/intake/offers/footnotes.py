@@ -91,12 +91,15 @@ def _parted(words: Words) -> tuple[Words, ...]:
 
     'Prices in EUR/t, those marked with * in EUR/kg' is the note '* those in EUR/kg' behind 'Prices in EUR/t'.
     """
-    apart = marks_apart(words.text)
+    named = phrases("marked_with").find(words.text)
+    sentences = _SENTENCES.split(words.text) if named else ()
+    parts = [part for sentence in sentences for part in _notes_in(sentence)]
+    excepted = any(part.startswith(f"[{NOT}") for part in parts)
+    apart = () if excepted else marks_apart(words.text)
     if apart:
         return tuple(replace(words, text=text) for text in apart)
-    if not phrases("marked_with").find(words.text):
+    if not named:
         return (words,)
-    parts = [part for sentence in _SENTENCES.split(words.text) for part in _notes_in(sentence)]
     plain = ", ".join(part for part in parts if not sign_ahead(part))
     notes = [part for part in parts if sign_ahead(part)]
     return tuple(replace(words, text=text) for text in (plain, *notes) if text)
