@@ -68,7 +68,7 @@ def _says_when(price: PriceColumn) -> bool:
     """'Paid Q4-26', 'April list' and 'last paid'; beside 'Collect' a bare 'Paid' may mean with the freight."""
     text = price.column.text
     told = any(map(str.isdigit, text)) or without_periods(text) != text
-    return told or " " in _plain(price.column.said[-1]).strip()
+    return told or any(" " in _plain(head).strip() for head in price.column.said[-1:])
 
 
 def _beside_bids(price: PriceColumn) -> str | None:

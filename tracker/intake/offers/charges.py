@@ -140,7 +140,7 @@ def _in_cell(cell: Cell, column: Column, facts: FileFacts, draft: Draft) -> Char
     amount = _percentage(cell, column, facts)
     if amount is not None:
         return Charge(label, amount, None, None, freight) if amount > 0 else None
-    charge = _money(cell, column, facts, Charge(label, Decimal(0), draft.currency, draft.basis, freight), draft.price)
+    charge = _money(cell, column, facts, Charge(label, Decimal(0), draft.currency, draft.basis, freight), draft)
     # Without the price's own currency or unit the line is asked about anyway.
     return charge if charge is None or charge.basis is not None else None
 
@@ -167,7 +167,7 @@ def _stated_rate(column: Column) -> Decimal | None:
     return Decimal(found[0].replace(",", ".")) if len(found) == 1 else None
 
 
-def _money(cell: Cell, column: Column, facts: FileFacts, charge: Charge, price: Decimal | None) -> Charge | None:
+def _money(cell: Cell, column: Column, facts: FileFacts, charge: Charge, draft: Draft) -> Charge | None:
     amount, own_currency, own_basis = _amount(cell, facts)
     if amount is None:
         return _open(charge) if any(sign.isdigit() for sign in cell.text) else None
@@ -179,14 +179,20 @@ def _money(cell: Cell, column: Column, facts: FileFacts, charge: Charge, price: 
     head_basis = column.bases[-1] if column.bases else None
     currency = _currency(own_currency or head_currency, charge.currency)
     basis = _basis(own_basis or head_basis, charge.basis, facts)
-    if own_currency is None and head_currency is not None and head_currency.cents:
+    if own_currency is None and (head_currency.cents if head_currency is not None else _is_in_cents(draft)):
         amount /= 100
     if not (currency and basis):
         return _open(charge)
     lent = own_basis is None and head_basis is None and currency == charge.currency
-    if lent and not may_share_unit(amount, price, freight=charge.freight):
+    if lent and not may_share_unit(amount, draft.price, freight=charge.freight):
         return _open(charge)
     return Charge(charge.label, amount, currency, basis, charge.freight)
+
+
+def _is_in_cents(draft: Draft) -> bool:
+    """The price's figure counts cents: '58.25' that is 0.5825 USD."""
+    figure = draft.cell.value
+    return draft.price is not None and isinstance(figure, Decimal) and figure == draft.price * 100
 
 
 def _open(charge: Charge) -> Charge:

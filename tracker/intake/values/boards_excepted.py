@@ -52,6 +52,20 @@ def boards_ahead(text: str) -> tuple[str, str]:
     return words, rest
 
 
+def said_of_boards_alone(text: str) -> tuple[str, str]:
+    """What a text says before it names the only boards that it is about, and those: 'Energy surcharge 2.5 %' and 'SBS'
+    of 'Energy surcharge 2.5 %: SBS only' and 'Energy surcharge 2.5 % (only SBS)'; '' and '' of all others."""
+    parted = _LAST.fullmatch(text.strip())
+    only = next(iter(phrases("only_these").find(parted["last"])), None) if parted is not None else None
+    if parted is None or only is None:
+        return "", ""
+    words, rest = boards_ahead(f"{parted['last'][: only.start]} {parted['last'][only.end :]}".strip(_STOPS))
+    return ("", "") if rest.strip(_STOPS) else (parted["said"].strip(), words)
+
+
+_LAST = re.compile(r"(?P<said>[^:]*\S)\s*(?::|\((?=[^()]*\)\.?$))(?P<last>[^:]*)")
+
+
 def _in_turn(text: str) -> tuple[str, str]:
     """'GC1 und GD2 ab Lager' begins with two boards, each of which is one by itself."""
     joint = JOINED.search(text)

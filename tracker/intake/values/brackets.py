@@ -208,6 +208,9 @@ def _from_signs(words: str, masses: list[Mass], gaps: list[list[str]], loads: li
         if masses[0].units != masses[1].units and not masses[0].units:
             return None
         between = set(gaps[1])
+        if "filler" in between and not between & {"to", "up_to", "below"}:
+            # '1 lot of 20 t'.
+            return None
         return Bracket(words, masses[0], masses[1], "below" not in between, "above" in before or "above" in between)
     if len(masses) > 2:
         return None

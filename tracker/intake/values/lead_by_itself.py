@@ -66,8 +66,19 @@ def _of_terms(clause: str) -> bool:
     held = validity(clause)
     if phrases("valid").find(clause) and (held is None or held.until is None):
         return False
-    alone = any(phrases("delivery_alone").whole(part) is not None for part in _PARTS.split(clause))
+    first, *parts = _PARTS.split(clause)
+    alone = any(phrases("delivery_alone").whole(part) is not None for part in (first, *parts))
+    if lead_text(first.strip(" :.")) is not None and parts and all(map(_denies, parts)):
+        # 'Two weeks, no surcharge of any kind, no minimum.'
+        return True
+    if any(match.start == 0 for match in phrases("shipments").find(first)):
+        # 'Shipments into the United States, two to three weeks.'
+        return True
     return alone or bool(find_currencies(clause)) or find_delivery(clause) is not None
+
+
+def _denies(part: str) -> bool:
+    return any(match.start == 0 for match in phrases("negations").find(part.strip()))
 
 
 def _among_terms(clause: str) -> Iterator[LeadTime]:

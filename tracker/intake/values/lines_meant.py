@@ -8,7 +8,7 @@ from itertools import pairwise
 
 from tracker.intake.values.board_ahead import board_ahead, kind_ahead
 from tracker.intake.values.boards_behind import boards_behind
-from tracker.intake.values.boards_excepted import boards_excepted
+from tracker.intake.values.boards_excepted import boards_excepted, said_of_boards_alone
 from tracker.intake.values.boards_meant import BoardsMeant
 from tracker.intake.values.boards_named import boards_named, measures_named
 from tracker.intake.values.charges import ChargeWords
@@ -206,6 +206,9 @@ def _counted(text: str) -> frozenset[int]:
 
 def _of_boards(text: str, *, note: bool) -> LinesMeant | None:
     head, colon, rest = text.partition(":")
+    said, alone = said_of_boards_alone(text)
+    if alone:
+        return LinesMeant(said, boards=boards_named(alone))
     if colon and phrases("charges").whole(head.strip()) is not None:
         # 'Freight: $40/ST, on SBS only'.
         return _of_boards(f"{head.strip()}{rest}", note=note)
