@@ -38,7 +38,8 @@ def _with_one_unit(told: Sequence[tuple[str, str]]) -> Iterator[tuple[str, str]]
     beside some alone."""
     read = [bracket_text(said) for _, said in told]
     ends = [end for size in read if size is not None for end in (size.start, size.end) if end is not None and end.units]
-    unit = ends[0].words.lstrip("0123456789., ") if ends and len({end.units for end in ends}) == 1 else ""
+    several = sum(size is not None for size in read) >= _FEWEST
+    unit = ends[0].words.lstrip("0123456789., ") if several and len({end.units for end in ends}) == 1 else ""
     for (code, said), size in zip(told, read, strict=True):
         bare = bracket_text(said, ends[0].units) if unit and size is None else None
         yield code, said if bare is None or bare.alone else f"{said} {unit}"
