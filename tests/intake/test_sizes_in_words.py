@@ -23,7 +23,8 @@ def sized(heads, note=""):
         ("Orders up to three tonnes", None, 3000), ("over four and up to twelve tonnes", 4000, 12000),
         ("Over ten tonnes, up to twenty", 10000, 20000), ("from half a tonne", 500, None),
         ("bis drei Tonnen", None, 3000), ("über vier bis zwölf Tonnen", 4000, 12000),
-        ("ab einer halben Tonne", 500, None), ("jusqu'à trois tonnes", None, 3000), ("de quatre à douze tonnes", 4000, 12000),
+        ("ab einer halben Tonne", 500, None), ("jusqu'à trois tonnes", None, 3000),
+        ("de quatre à douze tonnes", 4000, 12000),
         ("más de cuatro y hasta doce toneladas", 4000, 12000), ("över fyra och upp till tolv ton", 4000, 12000),
     ],
 )  # fmt: skip
