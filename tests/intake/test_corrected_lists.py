@@ -34,6 +34,7 @@ def test_a_line_withdrawn_is_asked_about(note):
 @pytest.mark.parametrize(
     "note",
     ["Errors and misprints excepted", "Druckfehler vorbehalten", "GC1 275 g/m² is not available in sheets",
+     "GC1 275 g/m² not available in October", "GC1 275 g/m² im Oktober nicht verfügbar",
      "GC1: 6 weeks instead of 5", "GC1 275 g/m², einseitig gestrichen", "GC2 300 g/m² is withdrawn"],
 )  # fmt: skip
 def test_what_corrects_no_price_is_not(note):

@@ -45,3 +45,9 @@ def test_money_of_a_vendor_is_his_alone(note):
 def test_what_a_title_with_a_name_says_holds_for_all():
     assert {offer.currency for offer in offers(above="Verrick Board and others, USD per short ton")} == {"USD"}
     assert {offer.delivered for offer in offers("All prices delivered")} == {True}
+
+
+def test_what_a_vendor_charges_for_some_boards_is_theirs():
+    found = offers("Verrick: FOB mill, freight $38/ST to be added to SBS; recycled board is picked up by us.")
+    assert [[str(charge.price) for charge in offer.charges] for offer in found] == [[], [], ["38"], ["38"], [], []]
+    assert [offer.delivered for offer in found] == [None] * 2 + [False] * 3 + [None]

@@ -1,6 +1,7 @@
 """Notes about one of the vendors whose names stand in a column of a comparison: 'Larkhollow: delivered, 5 weeks',
 'Larkhollow quotes in Canadian dollars, the others in US dollars'. They are kept from the rows of the other vendors."""
 
+import re
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import replace
 
@@ -11,7 +12,9 @@ from tracker.intake.offers.of_some_columns import states_terms
 from tracker.intake.offers.of_some_lines import of_own
 from tracker.intake.offers.scope import Level
 from tracker.intake.tables.table import Table, Words
+from tracker.intake.values.clauses import clauses
 from tracker.intake.values.columns_meant import Piece, columns_apart
+from tracker.intake.values.lines_meant import lines_meant
 from tracker.intake.values.note_signs import without_sign
 from tracker.intake.values.roles import Role
 from tracker.intake.words.lists import phrases
@@ -70,13 +73,23 @@ class OfSomeVendors:
         head, colon, rest = text.partition(":")
         if colon and len(named) == 1 and columns_apart(f"{head}: {_ANY}", self._names):
             # What follows a colon is all of the one it stands behind: 'Marrabel: FOB mill; URB is picked up by us'.
-            return (Piece(rest.strip(), named.pop()),)
+            vendors = named.pop()
+            return tuple(Piece(part, vendors) for part in _terms_in(rest))
         told = words.row > self._last_row or colon
         sections = () if told else ("the_others", "quoting", "only_these")
         return pieces if told or any(phrases(section).find(text) for section in sections) else ()
 
 
 _ANY = "delivered"
+_COMMA = re.compile(r",\s+(?!\d{4}\b)")
+
+
+def _terms_in(text: str) -> Iterator[str]:
+    """Its clauses, and their parts where each says a term of its own: 'FOB mill', 'freight $38/ST added to SBS'."""
+    for clause in clauses(text):
+        parts = _COMMA.split(clause)
+        apart = all(states_terms(part) or lines_meant(part, note=True) is not None for part in parts)
+        yield from parts if apart else (clause,)
 
 
 def _without(level: Level, told: Iterable[Words]) -> Level:

@@ -53,10 +53,11 @@ def _holds(part: str, said: Found[str]) -> bool:
 
 
 def _limited(words: str) -> bool:
-    """'In rolls', 'for orders below 5 t', 'from stock': the board itself is still offered."""
+    """'In rolls', 'for orders below 5 t', 'from stock', 'in October': the board itself is still offered."""
     of_a_form = any(match.value in ("roll", "sheet", "pallet") for match in phrases("basis").find(words))
     told = any(phrases(kind).find(words) for kind in ("forms", "small_orders", "stores"))
-    return of_a_form or told or bool(find_masses(words))
+    for_a_while = phrases("months").find(words) and not phrases("since").find(words)
+    return of_a_form or told or bool(for_a_while) or bool(find_masses(words))
 
 
 def _names_board(words: str) -> bool:
