@@ -61,3 +61,9 @@ def test_a_key_names_its_unit_once():
 def test_a_key_in_two_units_or_with_one_size_leaves_the_bare_size_open(last):
     found = sized(["A", "B", "C"], f"A = up to 3 tonnes, B = over 3 and up to 8, C = {last}")
     assert str(found["E4"].state) == "question"
+
+
+def test_sizes_down_a_column_are_read_in_words():
+    rows = [["three to eight t", 1262], ["above eight t", 1237]]
+    found = lines([["EUR/t"], ["Order size", "GC1 230 g/m²"], *rows])
+    assert [(line.offer.from_kg, line.offer.below_kg) for line in found.values()] == [(3000, 8000), (8000, None)]

@@ -27,6 +27,6 @@ notes        statements, note_signs, clauses, denials, unless, legends, board_wo
              lines_apart, of_all_and_some, board_behind, ways, list_boards, totals, topics, line_defaults,
              open_headings, list_age, old_prices, no_offers, list_numbers, others_prices, change_logs, withdrawn,
              offered_instead, price_sentences, units_of_parts, price_changes, price_rises, rises_shown, units_denied,
-             reductions, discounts
+             reductions, discounts, corrections
 prose        price_within, priced_prose, amounts_named
 """
