@@ -8,7 +8,8 @@ from functools import lru_cache
 
 from tracker.intake.columns.column import Column, basis_in_head
 from tracker.intake.values.basis import BasisReading
-from tracker.intake.values.brackets import VEHICLES, Bracket, bracket_text, is_bare_order_size, is_open_figure
+from tracker.intake.values.bracket_pieces import VEHICLES
+from tracker.intake.values.brackets import Bracket, bracket_text, is_bare_order_size, is_open_figure
 from tracker.intake.values.counted_orders import counted_size, counts_orders
 from tracker.intake.values.header import Header
 from tracker.intake.values.masses import find_mass_units, find_masses

@@ -16,7 +16,8 @@ from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.tables.table import Headings, Words
-from tracker.intake.values.brackets import HALF_LOAD, Bracket
+from tracker.intake.values.bracket_pieces import HALF_LOAD
+from tracker.intake.values.brackets import Bracket
 from tracker.intake.values.brackets_in_kg import KgBracket, joined
 from tracker.intake.values.counted_orders import in_whole
 from tracker.intake.values.loads import LOADS

@@ -44,7 +44,7 @@ from tracker.intake.offers.other_board import ask_of_another_board
 from tracker.intake.offers.outdated import Doubts, doubt_in_head, marked_off
 from tracker.intake.offers.own_lead import fill_own_lead, fill_own_minimum
 from tracker.intake.offers.parts_of_rows import parts_of_row
-from tracker.intake.offers.pass_over import row_spans
+from tracker.intake.offers.pass_over import passed_within
 from tracker.intake.offers.price import fill_price
 from tracker.intake.offers.price_cell import PriceCell, Standing
 from tracker.intake.offers.price_cells import PriceCells
@@ -130,7 +130,7 @@ class TableReader:
         for row in whole:
             found.drafts.extend(self._row(row, brackets))
         self._sizes.ask(found.drafts)
-        found.passed = self._passed(rows.passed | self._left_out)
+        found.passed = passed_within(self._read, rows.passed | self._left_out)
         return found
 
     def _row(self, whole: WholeRow, brackets: Brackets) -> Iterator[Draft]:
@@ -289,15 +289,6 @@ class TableReader:
             scope = scope if levels is scope.levels else Scope(levels)
             self._around[key] = around(price, scope, self._claimed, self._facts, grade, parts)
         return self._around[key]
-
-    def _passed(self, rows: dict[int, str]) -> list[PassedOver]:
-        sheet = self._read.table.view.sheet
-        kept = [PassedOver(sheet, span, why) for span, why in row_spans(rows)]
-        for price in self._read.columns.prices:
-            if price.kind is not Kind.OFFER:
-                why = f"the column “{price.column.text}” is a {price.kind.value} price beside the one offered"
-                kept.append(PassedOver(sheet, f"{self._read.table.first_row + 1}-{self._read.table.last_row + 1}", why))
-        return kept
 
 
 _NAMED = frozenset({Role.PRODUCT, Role.GRADE})

@@ -5,7 +5,8 @@ from dataclasses import replace
 
 from tracker.intake.columns.order_sizes import BARE
 from tracker.intake.offers.file_facts import FileFacts
-from tracker.intake.values.brackets import HALF_LOAD, PIECES_OR_TONS, Bracket, bracket_text
+from tracker.intake.values.bracket_pieces import HALF_LOAD, PIECES_OR_TONS
+from tracker.intake.values.brackets import Bracket, bracket_text
 from tracker.intake.values.loads import WHOLE_LOADS, counted_to_load, load_at_end
 from tracker.intake.values.masses import Mass
 from tracker.intake.words.fold import fold

@@ -30,6 +30,7 @@ from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.values.statements import Remark, says, statements
 from tracker.intake.values.weight import find_weights
 from tracker.intake.words.lists import phrases
+from tracker.trade.offer import PassedOver
 
 _YEAR = re.compile(r"(?<!\d)(?:19|20)\d\d(?!\d)")
 
@@ -190,7 +191,18 @@ def _board(text: str) -> bool:
     return (grade is not None and bool(grade.grades)) or bool(find_calipers(text)) or bool(find_weights(text))
 
 
-def row_spans(rows: dict[int, str]) -> Iterator[tuple[str, str]]:
+def passed_within(read: ReadTable, rows: dict[int, str]) -> list[PassedOver]:
+    """What of a table offers nothing: `rows` with their reasons, and columns of other prices beside those offered."""
+    table, sheet = read.table, read.table.view.sheet
+    passed = [PassedOver(sheet, span, why) for span, why in _row_spans(rows)]
+    for price in read.columns.prices:
+        if price.kind is not Kind.OFFER:
+            why = f"the column “{price.column.text}” is a {price.kind.value} price beside the one offered"
+            passed.append(PassedOver(sheet, f"{table.first_row + 1}-{table.last_row + 1}", why))
+    return passed
+
+
+def _row_spans(rows: dict[int, str]) -> Iterator[tuple[str, str]]:
     """Rows that follow each other and are passed over for one reason, together: '13-15'."""
     first = last = -1
     for row, why in (*sorted(rows.items()), (-1, "")):

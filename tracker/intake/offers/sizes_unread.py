@@ -17,7 +17,7 @@ from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.fill import fill_bracket
 from tracker.intake.offers.said import Said
 from tracker.intake.offers.twins import about
-from tracker.intake.values.brackets import NAMED_SIZE, PIECES_OR_TONS, VEHICLES
+from tracker.intake.values.bracket_pieces import NAMED_SIZE, PIECES_OR_TONS, VEHICLES
 from tracker.intake.values.brackets_in_kg import KgBracket
 from tracker.intake.values.lead import in_figures
 from tracker.intake.values.masses import Mass, find_masses

@@ -14,8 +14,9 @@ figures      numbers, lengths, spans, halves, rates, formats, sheetsize
 prices       money, pricewalk, currency, basis, counted_units, ton_kinds, reams, multiples, tax, payment_terms, was_now,
              indicative, price_kinds, exchange
 board        grade, open_grades, caliper, weight
-orders       masses, ordinals, brackets, brackets_in_kg, worded_brackets, counted_orders, loads, loads_charged,
-             loads_priced, orders_priced, small_orders, small_orders_charged, minimum, usual_orders, weights_in_words
+orders       masses, ordinals, brackets, bracket_pieces, brackets_in_kg, worded_brackets, counted_orders, loads,
+             loads_charged, loads_priced, orders_priced, small_orders, small_orders_charged, minimum, usual_orders,
+             weights_in_words
 time         dates, validity, validity_cell, open_validity, held_apart, lead, lead_sentences, lead_by_itself,
              lead_remarked, lead_unread
 freight      delivery, delivered_from, freight_of_prices, charges, charge_names, charge_parts, charges_apart,

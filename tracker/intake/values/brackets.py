@@ -5,12 +5,19 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 from functools import lru_cache
 
+from tracker.intake.values.bracket_pieces import (
+    HALF_LOAD,
+    LOADS_AND_COUNTS,
+    NAMED_SIZE,
+    PIECES_OR_TONS,
+    VEHICLES,
+    pieces_of,
+)
 from tracker.intake.values.lead import in_figures
-from tracker.intake.values.masses import RANGE_TO, TONS, Mass, alike, find_mass_units, mass_text
-from tracker.intake.values.numbers import SPACED_NUMBER, NumberReading, number_readings
+from tracker.intake.values.masses import TONS, Mass, alike, find_mass_units, mass_text
+from tracker.intake.values.numbers import SPACED_NUMBER, NumberReading
 from tracker.intake.values.ordinals import without_ordinal
 from tracker.intake.values.weights_in_words import weights_in_figures
-from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import MassUnit
 
@@ -39,13 +46,6 @@ class Bracket:
         return self.start is None, self.end is None, self.end_included, self.start_excluded, self.alone, self.not_weight
 
 
-_NUMBER = re.compile(rf"(?<![^\W\d])(?:{SPACED_NUMBER})")
-PIECES_OR_TONS = "pieces_or_tons"
-HALF_LOAD = "half_load"
-VEHICLES = ("truckload", "railcar", "part_load", HALF_LOAD)
-"""Loads of a vehicle, and what is less than one."""
-_LOADS = (*VEHICLES, "pallet", "roll", "sheets", "other_unit", PIECES_OR_TONS)
-NAMED_SIZE = "named_size"
 _COUNTED = ("truckload", "railcar", "pallet", "roll", "sheets", PIECES_OR_TONS)
 # '20+ MT': the sign that means 'and more' stands before the unit.
 _PLUS_FIRST = re.compile(r"(\d)\s*\+\s*([^\W\d][\w/. ]*)$")
@@ -83,7 +83,7 @@ def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
     if both is not None:
         return both
     spelt = _THOUSANDS_OF_POUNDS.sub(r"\1\2 \3", _PLUS_FIRST.sub(r"\1 \2 +", without_ordinal(stripped)))
-    pieces = _pieces(spelt, units)
+    pieces = pieces_of(spelt, units)
     figures = weights_in_figures(stripped)
     if figures != stripped and (pieces is None or not pieces[0]):
         bracket = bracket_text(figures, units)
@@ -91,7 +91,7 @@ def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
     if pieces is None:
         return None
     masses, gaps = pieces
-    loads = [word for gap in gaps for word in gap if word in _LOADS]
+    loads = [word for gap in gaps for word in gap if word in LOADS_AND_COUNTS]
     if units and PIECES_OR_TONS in loads:
         # '5 to 10 ST' has its own unit, whatever the head above it names.
         return bracket_text(text)
@@ -178,7 +178,7 @@ def _loads_weighed(text: str) -> str | None:
     """What stands in brackets behind a count of loads: '1 truckload (42,000 lb)' is an order of 42,000 lb."""
     counted = re.fullmatch(r"\d+\s+([^\d()]+?)\s*\(([^()]*\d[^()]*)\)", text)
     named = phrases("bracket").whole(counted[1]) if counted is not None else None
-    return counted[2] if counted is not None and named in _LOADS else None
+    return counted[2] if counted is not None and named in LOADS_AND_COUNTS else None
 
 
 def _of_one_load(words: str, signs: list[str], load: str) -> Bracket:
@@ -236,82 +236,4 @@ def _from_signs(words: str, masses: list[Mass], gaps: list[list[str]], loads: li
 def _ends_at_a_load(behind: list[str]) -> bool:
     """A word for a load behind one for 'to'."""
     first = next((place for place, kind in enumerate(behind) if kind in ("to", "up_to")), len(behind))
-    return any(kind in _LOADS for kind in behind[first:])
-
-
-def _pieces(text: str, units: tuple[MassUnit, ...]) -> tuple[list[Mass], list[list[str]]] | None:
-    """The weights, and before, between and behind them the kinds of words; None where any word is not a bracket's.
-
-    A number without any unit comes back as a weight without units.
-    """
-    folded = fold(text)
-    spans = []
-    reached = 0
-    for match in _NUMBER.finditer(folded):
-        if match.start() >= reached:
-            reached = _with_unit(folded, match.end())
-            spans.append((match.start(), reached, reached > match.end()))
-    if len(spans) > 2:
-        return None
-    edges = [0, *(edge for start, end, _ in spans for edge in (start, end)), len(folded)]
-    gaps = []
-    for place in range(0, len(edges), 2):
-        kinds = _kinds(folded[edges[place] : edges[place + 1]])
-        if kinds is None:
-            return None
-        gaps.append(kinds)
-    own_units = [text[start:end] for start, end, _ in spans]
-    if len(spans) == 2 and not spans[0][2] and spans[1][2]:
-        # '5–20 t': the unit stands once.
-        second = folded[spans[1][0] : spans[1][1]]
-        own_units[0] = own_units[0] + " " + second[len(_number_of(second)) :].strip()
-    if len(spans) == 2 and spans[0][2] and not spans[1][2] and "up_to" in gaps[1]:
-        # 'over 10 t, up to 20': it stands beside the first.
-        first = folded[spans[0][0] : spans[0][1]]
-        own_units[1] = own_units[1] + " " + first[len(_number_of(first)) :].strip()
-    return [mass_text(piece, units) or Mass(number_readings(piece), ()) for piece in own_units], gaps
-
-
-def _number_of(piece: str) -> str:
-    match = _NUMBER.match(piece)
-    return match.group() if match else ""
-
-
-def _with_unit(folded: str, end: int) -> int:
-    ahead = folded[end : end + 30]
-    if RANGE_TO.match(ahead) or _names_load(ahead):
-        return end
-    # '40M lb': a thousand.
-    shift = len(ahead) - len(re.sub(r"^\s?[mk]\s?(?=lb)", "", ahead))
-    ahead = ahead[shift:]
-    unit = phrases("basis").at(tokens(ahead), 0) if ahead.strip() and tokens(ahead) else None
-    if (
-        unit is None
-        or ahead[: unit.start].strip()
-        or unit.value not in ("short_ton", "tonne", "ton", "long_ton", "cwt", "lb", "kg")
-    ):
-        return end
-    return end + shift + unit.end
-
-
-def _names_load(ahead: str) -> bool:
-    """'T/L' is a truckload, though it begins like a ton."""
-    found = tokens(ahead)
-    match = phrases("bracket").at(found, 0) if found else None
-    return match is not None and match.value in _LOADS
-
-
-def _kinds(gap: str) -> list[str] | None:
-    found = tokens(gap)
-    kinds: list[str] = []
-    place = 0
-    while place < len(found):
-        match = phrases("bracket").at(found, place)
-        if match is None:
-            if found[place][0] not in "()[],;:/":
-                return None
-            place += 1
-            continue
-        kinds.append(match.value)
-        place = match.after
-    return kinds
+    return any(kind in LOADS_AND_COUNTS for kind in behind[first:])

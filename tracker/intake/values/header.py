@@ -8,7 +8,8 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from tracker.intake.values.basis import BasisReading, bases_side_by_side, basis_span, basis_text, one_of
-from tracker.intake.values.brackets import VEHICLES, Bracket, bracket_text
+from tracker.intake.values.bracket_pieces import VEHICLES
+from tracker.intake.values.brackets import Bracket, bracket_text
 from tracker.intake.values.caliper import CaliperReading, caliper_unit, find_calipers
 from tracker.intake.values.currency import CurrencyReading, find_currencies
 from tracker.intake.values.delivery import Delivery, find_delivery

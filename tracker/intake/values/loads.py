@@ -4,7 +4,8 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
-from tracker.intake.values.brackets import HALF_LOAD, VEHICLES, Bracket, bracket_text
+from tracker.intake.values.bracket_pieces import HALF_LOAD, VEHICLES
+from tracker.intake.values.brackets import Bracket, bracket_text
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.masses import Mass, find_masses, mass_text
 from tracker.intake.words.lists import pattern, phrases

@@ -4,7 +4,7 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
-from tracker.intake.values.brackets import HALF_LOAD
+from tracker.intake.values.bracket_pieces import HALF_LOAD
 from tracker.intake.values.charge_names import charges_named
 from tracker.intake.values.charges import ChargeWords, find_charges
 from tracker.intake.values.clauses import clauses

@@ -4,7 +4,8 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
-from tracker.intake.values.brackets import VEHICLES, bracket_text
+from tracker.intake.values.bracket_pieces import VEHICLES
+from tracker.intake.values.brackets import bracket_text
 from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.grade import find_grade

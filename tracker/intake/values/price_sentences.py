@@ -289,9 +289,8 @@ def _ends_with_a_basis(clause: str) -> bool:
 
 def _without_delivery(part: str) -> str:
     """'Per tonne delivered' without its term of delivery."""
-    for section in ("delivery", "incoterms"):
-        for match in reversed(phrases(section).find(part)):
-            part = f"{part[: match.start]} {part[match.end :]}"
+    for match in reversed([*phrases("incoterms").find(part), *phrases("delivery").find(part)]):
+        part = f"{part[: match.start]} {part[match.end :]}"
     return part.strip(" -–,")
 
 

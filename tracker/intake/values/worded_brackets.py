@@ -1,6 +1,7 @@
 """Order sizes behind words that are none of their own: 'Kleinmenge (< 1 t)', 'Small lots up to 5 t'."""
 
-from tracker.intake.values.brackets import PIECES_OR_TONS, Bracket, bracket_text
+from tracker.intake.values.bracket_pieces import PIECES_OR_TONS
+from tracker.intake.values.brackets import Bracket, bracket_text
 from tracker.intake.words.lists import phrases
 
 _MOST_WORDS_BEFORE = 5
