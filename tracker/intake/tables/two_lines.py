@@ -47,7 +47,8 @@ def _lined(view: View, rows: Sequence[int], priced: Sequence[int]) -> Lined | No
     them and behind the last are no boards."""
     edge = min(view.rows[priced[0]])
     boards = [row for row in priced if edge in view.rows[row]]
-    if not all(_sums_up(view, row) for row in priced if row not in boards and row < boards[-1]):
+    sums = set(priced).difference(boards)
+    if not all(_sums_up(view, row) for row in sums if row < boards[-1]):
         return None
     others = set(rows) - set(priced)
     spacing = min((below - above for above, below in pairwise(sorted(rows))), default=1)
