@@ -279,3 +279,22 @@ def test_a_price_for_orders_of_any_size(size):
     assert [str(line.state) for line in found.values()] == ["accepted", "accepted"]
     found = lines([["USD/cwt"], heads, ["SBS", 18, 76, "10,000 lb and over", 52.4], ["CUK", 21, 88, "some", 51]])
     assert [str(line.state) for line in found.values()] == ["accepted", "question"]
+
+
+def test_a_charge_per_t_in_a_list_without_calipers_is_per_tonne():
+    rows = [["Preise in EUR/t. Energiezuschlag 38,00 EUR/t auf alle Sorten."], ["Sorte", "230 g/m²", "250 g/m²"]]
+    found = lines([*rows, ["GC1", 1290, 1284]])
+    assert {(float(one.price), one.basis) for line in found.values() for one in line.offer.charges} == {
+        (38.0, Basis.TONNE)
+    }
+    rows = [["Prices in USD/ST. Energy surcharge USD 38.00/t on all grades."], ["Board", "75 lb/MSF", "80 lb/MSF"]]
+    found = lines([*rows, ["SBS", 1290, 1284]])
+    assert {one.basis for line in found.values() for one in line.offer.charges} != {Basis.TONNE}
+
+
+def test_a_web_beside_a_length_is_a_side_of_sheets_where_these_are_priced():
+    heads = ["Qualité", "g/m²", "µm", "Laize mm", "Longueur mm"]
+    found = lines([[*heads, "€ les 1000 feuilles"], ["GC2", 270, 440, 700, 1000, 248.2]])
+    assert found["F2"].offer.sheet_mm == (Decimal(700), Decimal(1000))
+    found = lines([[*heads, "€/t bobines"], ["GC2", 270, 440, 700, 1000, 1248]])
+    assert found["F2"].offer.sheet_mm is None

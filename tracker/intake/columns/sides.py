@@ -53,14 +53,15 @@ def _are_sides(first: Column, second: Column, samples: Mapping[int, Sequence[Cel
 
 
 def _may_be_a_side(column: Column) -> bool:
-    """'LNG_MM' and 'W (mm)'; 'Dia mm' and 'Max mm' measure something else."""
+    """'LNG_MM', 'W (mm)' and the 'Laize mm' beside a length; 'Dia mm' and 'Max mm' measure something else."""
     if column.role not in _UNSURE:
         return False
     if column.role in _SIDES:
         return True
-    others = any(phrases(section).find(column.text) for section in ("roll_measures", "price_range", "minimum"))
+    others = any(phrases(section).find(column.text) for section in ("price_range", "minimum"))
     words = [word for word in column.text.replace("_", " ").replace("(", " ").split() if word[:1].isalpha()]
-    return not others and bool(words) and phrases("short_sides").whole(words[0].rstrip(".")) is not None
+    side = bool(words) and phrases("short_sides").whole(words[0].rstrip(".")) is not None
+    return side and not others and not phrases("roll_measures").find(" ".join(words[1:]))
 
 
 def _of_sheets(first: Column, second: Column, table: Table) -> bool:

@@ -236,7 +236,8 @@ def _basis(reading: BasisReading | None, of_price: Basis | None, facts: FileFact
         return of_price
     if reading.basis is not None:
         return reading.basis
-    ton = facts.lone_t if reading.metric_hint else facts.ton
+    lone = MassUnit.TONNE if facts.makes_tonne(reading.words) else facts.lone_t
+    ton = lone if reading.metric_hint else facts.ton
     # A 't' beside a price per short ton is as likely another ton.
     if of_price in reading.bases and not (reading.metric_hint and of_price is Basis.SHORT_TON):
         return of_price
