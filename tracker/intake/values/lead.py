@@ -96,8 +96,8 @@ def in_figures(text: str) -> str:
 
 
 def _without_other_language(text: str) -> str:
-    """'3-4 viikkoa / weeks' -> '3-4 weeks': the unit, behind the same in a language of no list here; '2 trucks / week'
-    counts something else."""
+    """'3-4 viikkoa / weeks' -> '3-4 weeks': the unit, behind the same in a language of no list here; '1 run / week'
+    says how often."""
     match = _UNIT_AGAIN.fullmatch(text)
     if match is None or lead_unit(match["unit"]) is None or lead_phrases().find(match["word"]):
         return text
@@ -106,7 +106,9 @@ def _without_other_language(text: str) -> str:
     return f"{match['counts']} {match['unit']}"
 
 
-_UNIT_AGAIN = re.compile(r"(?P<counts>[^/()]*\d) ?(?P<word>[^\W\d_]{3,})(?: ?/ ?| ?\()(?P<unit>[^\W\d_][^/()\d]*)\)?")
+_UNIT_AGAIN = re.compile(
+    r"(?P<counts>[^/()]*\d ?[-–] ?\d+) ?(?P<word>[^\W\d_]{3,})(?: ?/ ?| ?\()(?P<unit>[^\W\d_][^/()\d]*)\)?"
+)
 
 _TWICE = re.compile(r"(?<![\d.,])(\d+)\s*\(\1\)")
 """A figure and the same in brackets, as contracts say it."""

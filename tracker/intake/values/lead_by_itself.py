@@ -4,6 +4,7 @@ import re
 from collections.abc import Iterator
 from functools import lru_cache
 
+from tracker.intake.values.bracket_pieces import VEHICLES
 from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.currency import find_currencies
@@ -71,10 +72,17 @@ def _of_terms(clause: str) -> bool:
     if lead_text(first.strip(" :.")) is not None and parts and all(map(_denies, parts)):
         # 'Two weeks, no surcharge of any kind, no minimum.'
         return True
-    if any(match.start == 0 for match in phrases("shipments").find(first)):
+    if any(match.start == 0 for match in phrases("shipments").find(first)) and not _of_some_shipments(first):
         # 'Shipments into the United States, two to three weeks.'
         return True
     return alone or bool(find_currencies(clause)) or find_delivery(clause) is not None
+
+
+def _of_some_shipments(part: str) -> bool:
+    """'Deliveries of stock sheets', 'Shipments by rail'."""
+    stock = any(match.value == "stock" for match in lead_phrases().find(part))
+    load = any(match.value in VEHICLES for match in phrases("bracket").find(part))
+    return stock or load or bool(phrases("forms").find(part)) or find_grade(part) is not None or " by " in part
 
 
 def _denies(part: str) -> bool:

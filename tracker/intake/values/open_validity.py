@@ -2,6 +2,7 @@
 
 import re
 
+from tracker.intake.values.currency import find_currencies
 from tracker.intake.values.dates import DateReading, find_dates, months_named
 from tracker.intake.values.lead import in_figures
 from tracker.intake.words.fold import fold
@@ -64,11 +65,28 @@ def within(match: Found[str], others: list[Found[str]]) -> bool:
 
 
 def runs_to(clause: str, dates: tuple[DateReading, ...]) -> bool:
-    """'Offer to 12 September 2026', where 'Offer to Pellow Cartons, 12 September 2026' goes to a buyer, and 'Old prices
-    to 12 September 2026' have run out."""
-    ahead = phrases("runs_to").find(clause) if len(dates) == 1 else []
+    """'Offer to 12 September 2026', where 'Offer to Pellow Cartons, 12 September 2026' goes to a buyer, 'Old prices to
+    12 September 2026' have run out, and 'We reduced our prices to 1 October 2025 levels' tells of others."""
+    ahead = phrases("runs_to").find(clause) if len(dates) == 1 and _ends_there(clause[dates[0].end :]) else []
     return any(
-        not clause[match.end : dates[0].start].strip()
-        and not any(age.value == "old" for age in phrases("price_ages").find(clause[: match.start]))
+        not clause[match.end : dates[0].start].strip() and _names_a_list(clause[: match.start].strip())
         for match in ahead
     )
+
+
+def _ends_there(behind: str) -> bool:
+    """Nothing, something else behind a comma, or what the prices are in: 'to 30 September 2026 in EUR'."""
+    plain = behind.strip(" .:")
+    in_money = len(plain.split()) <= _FEW_WORDS and bool(find_currencies(plain))
+    return not plain or plain.startswith(",") or in_money
+
+
+def _names_a_list(before: str) -> bool:
+    """Nothing, or a list's name: the 'Preise' of 'Preise laufen bis', the 'Le tarif' of 'Le tarif court jusqu'au'."""
+    last = before.split()[-1:]
+    return len(before.split()) <= _FEW_WORDS and all(
+        phrases("price_lists").whole(word) is not None or phrases("list_names").whole(word) is not None for word in last
+    )
+
+
+_FEW_WORDS = 2

@@ -8,7 +8,7 @@ from typing import NamedTuple
 from tracker.intake.values.basis import find_basis
 from tracker.intake.values.numbers import NUMBER, number_readings
 from tracker.intake.values.rates import in_signs
-from tracker.intake.words.lists import pattern
+from tracker.intake.words.lists import pattern, phrases
 from tracker.trade.basis import Basis
 
 _MONEY = r"(?:[$€£]|[A-Z]{3})"
@@ -31,7 +31,7 @@ class _Rise(NamedTuple):
 def makes_the_difference(words: str, old: Decimal, new: Decimal, basis: Basis | None) -> bool:
     """Whether 'prices rise by 55 to 60 € a tonne' is what parts an old price of 802 from a new one of 857: then it is
     in the new one. `basis`: of both prices."""
-    change = abs(new - old)
+    change = old - new if phrases("reductions").find(words) else new - old
     return old > 0 and any(_fits(rise, change, old, basis) for rise in _rises(words))
 
 

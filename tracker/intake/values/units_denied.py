@@ -8,6 +8,7 @@ from tracker.intake.values.currency import currency_text
 from tracker.intake.values.money import PriceUnit, price_unit
 from tracker.intake.words.lists import phrases
 
+_IN = re.compile(r"^(?:in|en|i)\s+", re.IGNORECASE)
 _STOP = re.compile(r",(?!\d)|[;()\n]|\.(?:\s|$)")
 
 
@@ -29,6 +30,7 @@ def units_denied(text: str) -> tuple[str, tuple[PriceUnit, ...]]:
 
 
 def _unit(piece: str) -> PriceUnit | None:
+    piece = _IN.sub("", piece)
     unit = price_unit(piece)
     if unit is not None:
         return unit
