@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.intake.sheets import book, grid
+from tests.intake.sheets import book, grid, lines
 from tracker.intake.read import read_workbook
 from tracker.trade.offer import Answers
 
@@ -39,3 +39,11 @@ def test_a_hidden_sheet_of_costs_offers_nothing():
 )
 def test_what_a_buyer_pays_stays_an_offer(title, head):
     assert offering(title, head) == {"Prices", "B"}
+
+
+def test_a_buyers_own_comparison_of_vendors_is_read():
+    head = ["Vendor", "Board", "g/m²", "µm", "Purchase price EUR/t"]
+    rows = [["Larkhollow Board", "GC1", 250, 400, 1210], ["Marrabel Mills", "GD2", 300, 390, 905]]
+    found = lines([["For internal use only"], head, *rows])
+    assert [line.offer.vendor for line in found.values()] == ["Larkhollow Board", "Marrabel Mills"]
+    assert not lines([["For internal use only"], head[1:], *(row[1:] for row in rows)])

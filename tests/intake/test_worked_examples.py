@@ -62,3 +62,33 @@ def test_rows_below_a_worked_example_are_passed_over_until_the_next_heading():
 def test_a_row_that_may_be_an_example_is_asked_about():
     found = lines([HEADS, *BOARDS, ["Example: SBS C1S", 24, 99, 1200]])
     assert [str(line.state) for line in found.values()] == ["accepted", "accepted", "question"]
+
+
+@pytest.mark.parametrize(
+    "title",
+    [
+        "How to use this price list, with example",
+        "How we calculate: list price plus energy surcharge",
+        "Sample calculation: energy surcharge 4 % is added to all prices",
+        "How the price is calculated: FOB mill, freight prepaid",
+    ],
+)
+def test_a_file_with_one_list_offers_it_whatever_its_title_explains(title):
+    assert [str(line.state) for line in lines([[title], HEADS, *BOARDS]).values()] == ["accepted", "accepted"]
+    assert len(lines([HEADS, [title], *BOARDS])) == 2
+
+
+@pytest.mark.parametrize("title", ["Worked example", "How to read this list - an example, not an offer"])
+def test_a_file_with_an_example_alone_is_asked_about(title):
+    assert [str(line.state) for line in lines([[title], HEADS, *BOARDS]).values()] == ["question", "question"]
+
+
+def test_an_example_is_passed_over_beside_the_list_on_its_sheet():
+    found = lines([["Worked example"], HEADS, SHOWN, [], ["Coated board"], HEADS, *BOARDS])
+    assert sorted(found) == ["D7", "D8"]
+
+
+def test_a_long_list_is_no_example_beside_another():
+    many = [["SBS C1S", points, 4 * points, 1165] for points in (14, 16, 18, 20)]
+    sheets = [grid([HEADS, *BOARDS], sheet="Prices"), grid([["How we calculate"], HEADS, *many], sheet="More")]
+    assert len(read_workbook(book(*sheets), Answers()).lines) == 6

@@ -14,7 +14,14 @@ from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.list_age import Age, age_of_list, age_of_name, age_of_row
 from tracker.intake.values.list_numbers import goes_on, is_another_list
-from tracker.intake.values.no_offers import explains_the_list, offers_nothing, shows_how_to_read
+from tracker.intake.values.no_offers import (
+    deals_done,
+    denies_offers,
+    explains_the_list,
+    may_be_all_example,
+    offers_nothing,
+    shows_how_to_read,
+)
 from tracker.intake.values.others_prices import Offering, heading_offers, round_of_bids, title_offers
 from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import Role
@@ -41,11 +48,19 @@ def age_above(words: Words, tables: Iterable[Table]) -> Age:
 
 NO_OFFERS = "under a heading that marks them as no offers"
 """Why rows are passed over that nobody offers."""
+EXAMPLE = "marked as an example"
+"""Why a table is, beside others."""
+
+
+MOST_EXAMPLES = 3
+"""Rows that show how a list is read; more of them are a list with a title about reading it."""
 
 
 def marked_off(headings: Iterable[Words], table: Table) -> str:
     """Why rows below these sub-headings offer nothing, '' where they may."""
     for words in headings:
+        if _is_list_explained(words, table):
+            continue
         if age_above(words, (table,)) is Age.SUPERSEDED:
             return "under a heading that marks them as no longer in force"
         if offers_nothing(words.text) or heading_offers(words.text) is Offering.NOT:
@@ -53,16 +68,43 @@ def marked_off(headings: Iterable[Words], table: Table) -> str:
     return ""
 
 
-def outdated_whole(sheet: ReadSheet) -> str:
-    """Why all of a sheet is no longer in force, '' where it may be: its name or its first words mark it as old."""
+def _is_list_explained(heading: Words, table: Table) -> bool:
+    """Whether an example's heading stands over many rows, or over all that a table has."""
+    if not shows_how_to_read(heading.text) or deals_done(heading.text) or denies_offers(heading.text):
+        return False
+    below = [row for row in table.rows if row.headings is not None and heading in row.headings.own]
+    return len(below) > MOST_EXAMPLES or len(below) == len(table.rows)
+
+
+def outdated_whole(sheet: ReadSheet, sheets: Iterable[ReadSheet]) -> str:
+    """Why all of a sheet is no longer in force, '' where it may be: its name or its first words mark it as old, or as
+    an example beside the list on another of the file's sheets."""
     if age_of_name(sheet.name) is Age.SUPERSEDED:
         return "the sheet's name marks it as old"
     if title_offers(sheet.name) is Offering.NOT:
         return "the sheet's name marks it as no offers"
-    if explains_the_list(sheet.name) or _begins_as_an_example(sheet):
+    if _is_an_example(sheet) and any(_offers(other) for other in sheets if other is not sheet):
         return "it shows how to read the list"
     marks = (words for words in _above(sheet) if age_above(words, sheet.found.tables) is Age.SUPERSEDED)
     return "marked as old" if any(not _of_one_table(words, sheet) for words in marks) else ""
+
+
+def _is_an_example(sheet: ReadSheet) -> bool:
+    few = sum(len(read.table.rows) for read in sheet.tables) <= MOST_EXAMPLES
+    return few and (explains_the_list(sheet.name) or _begins_as_an_example(sheet))
+
+
+def _offers(sheet: ReadSheet) -> bool:
+    """Whether a sheet has a table with prices that are offered, and is no example itself."""
+    return any(not read.passed_over for read in sheet.tables) and not _is_an_example(sheet)
+
+
+def only_examples_kept(sheets: Sequence[ReadSheet]) -> None:
+    """Reads a table called an example after all where nothing else of the file is offered: it is the list."""
+    examples = [read for sheet in sheets for read in sheet.tables if read.passed_over == EXAMPLE]
+    if examples and all(read.passed_over for sheet in sheets for read in sheet.tables):
+        for read in examples:
+            read.passed_over = ""
 
 
 def _begins_as_an_example(sheet: ReadSheet) -> bool:
@@ -137,7 +179,10 @@ class Doubts:
         old = None if told_apart else next(_doubtful(around, self._tables), None)
         if old is None and age_of_name(sheet.name) is Age.DOUBTFUL:
             old = Doubt(Said(sheet.name, "the sheet's name", sheet.name), _OUTDATED)
-        self._above = old or next(_not_offered([*read.table.titles, *_above(sheet)], title_offers), None)
+        shown = [*read.table.titles, *(_above(sheet) if len(sheet.tables) == 1 else ())]
+        example = (Doubt(_said(one.cell, one.text), _NOT_OFFERED) for one in shown if may_be_all_example(one.text))
+        of_others = _not_offered([*read.table.titles, *_above(sheet)], title_offers)
+        self._above = old or next(example, None) or next(of_others, None)
 
     def of_row(self, cells: Mapping[int, Cell], headings: Sequence[Words]) -> Doubt | None:
         """What may mean that nobody offers a row's prices, or no longer, the nearest first."""

@@ -8,7 +8,7 @@ from operator import attrgetter
 from tracker.intake.columns.column import Column, Kind, PriceColumn
 from tracker.intake.columns.own_costs import names_own_cost
 from tracker.intake.grid import Cell
-from tracker.intake.offers.outdated import age_above
+from tracker.intake.offers.outdated import EXAMPLE, MOST_EXAMPLES, age_above
 from tracker.intake.offers.row_labels import heads_measures
 from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.tables.heads import head_of
@@ -47,8 +47,6 @@ def passed_table(read: ReadTable, found: SheetTables) -> str:
         return "marked as no offers"
     if _costs_alone(read, found, offers):
         return "what the vendor pays himself"
-    if any(shows_how_to_read(words.text) for words in titles):
-        return "marked as an example"
     if titles and _spreads_the_other_measure(titles[-1].text, offers):
         return "measures of boards, no prices"
     if _charges_alone(read, found):
@@ -68,7 +66,10 @@ def passed_table(read: ReadTable, found: SheetTables) -> str:
     if _by_periods(read) and any(map(phrases("index").find, (found.view.sheet, *(words.text for words in titles)))):
         # 'Fibre cost index' over months and grades, whatever stands before the word.
         return "an index"
-    return "a history by months or years, no board" if not across and _by_periods(read) else ""
+    if not across and _by_periods(read):
+        return "a history by months or years, no board"
+    few = len(read.table.rows) <= MOST_EXAMPLES
+    return EXAMPLE if few and any(shows_how_to_read(words.text) for words in titles) else ""
 
 
 def _of_others(read: ReadTable, found: SheetTables) -> bool:
@@ -79,7 +80,9 @@ def _of_others(read: ReadTable, found: SheetTables) -> bool:
 
 def _costs_alone(read: ReadTable, found: SheetTables, offers: Sequence[PriceColumn]) -> bool:
     """'Purchasing, internal, not for customers' over costs, and a hidden sheet of nothing but costs. 'Purchase price'
-    over an open list may be what its buyer pays."""
+    over an open list may be what its buyer pays, and beside the names of vendors it is."""
+    if read.columns.of(Role.VENDOR):
+        return False
     titles = [words.text for words in read.table.titles]
     headed = all(names_own_cost(price.column) for price in offers)
     if found.view.hidden and headed:

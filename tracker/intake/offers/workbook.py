@@ -20,7 +20,7 @@ from tracker.intake.offers.lines_of_bases import joined_down
 from tracker.intake.offers.marked import marked_sheet
 from tracker.intake.offers.money import Claimed, bases_of, unit_of_format, unit_of_text
 from tracker.intake.offers.of_some_lines import of_own_lines, with_lines_apart
-from tracker.intake.offers.outdated import Doubts, outdated_whole
+from tracker.intake.offers.outdated import Doubts, only_examples_kept, outdated_whole
 from tracker.intake.offers.pass_over import is_change_log, only_looks_like_a_table, outdated_sheets, passed_table
 from tracker.intake.offers.prose import prose_drafts
 from tracker.intake.offers.said import Said
@@ -65,6 +65,7 @@ def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
         marked_sheet(one.view, workbook.sha256, answers.layouts or ()) or _read_sheet(one, _legends(one, found_in))
         for one in found_in
     ]
+    only_examples_kept(sheets)
     facts = facts_of(sheets, answers)
     if facts.list_date is not None:
         for read in (read for sheet in sheets for read in sheet.tables):
@@ -84,7 +85,7 @@ def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
             draft for sheet in sheets if not sheet.tables for draft in unheaded_drafts(sheet.found.view)
         )
     if not found.drafts:
-        told = (sheet for sheet in sheets if not outdated_whole(sheet))
+        told = (sheet for sheet in sheets if not outdated_whole(sheet, sheets))
         found.drafts.extend(draft for sheet in told for draft in prose_drafts(sheet, alone=True))
     found.drafts = without_repeats(found.drafts)
     if len(sheets) > 1:
@@ -152,7 +153,7 @@ def _read_tables(
     file_vendor: Said[str] | None,
 ) -> None:
     outdated = sheet.name in outdated_sheets([other.name for other in sheets])
-    why = "a later year has a sheet of its own" if outdated else outdated_whole(sheet)
+    why = "a later year has a sheet of its own" if outdated else outdated_whole(sheet, sheets)
     offering = [read for read in sheet.tables if not read.passed_over and not why]
     claimed = _claimed(sheet, facts)
     titles = tuple(_titles(sheets))

@@ -37,16 +37,25 @@ def shows_how_to_read(text: str) -> bool:
     kinds = {match.value for match in phrases("examples").find(text)}
     if len(text) > _LONGEST or _ELSEWHERE in kinds or sum(map(str.isdigit, text)) > _FEW_FIGURES:
         return False
+    if phrases("all_of_them").find(text.partition(":")[2]):
+        # 'Sample calculation: 4 % is added to all prices' is about the list.
+        return False
     first = _first_of_examples(text)
     told = bool(kinds - {_READS})
     denied = any(match.value == "denied" for match in phrases("no_offers").find(text))
-    return first == _WORKED or (first == _READS and (told or denied))
+    return first in (_WORKED, _EXPLAINED) or (first == _READS and (told or denied))
+
+
+def may_be_all_example(text: str) -> bool:
+    """Whether a title leaves it open whether a file's only prices are an example, as 'How we calculate' does not."""
+    denied = any(match.value == "denied" for match in phrases("no_offers").find(text))
+    return shows_how_to_read(text) and (denied or _first_of_examples(text) == _WORKED)
 
 
 @lru_cache(maxsize=1024)
 def explains_the_list(name: str) -> bool:
     """Whether a sheet's name says that it shows how the list is read."""
-    return _first_of_examples(name) in (_WORKED, _READS)
+    return _first_of_examples(name) in (_WORKED, _EXPLAINED, _READS)
 
 
 @lru_cache(maxsize=4096)
@@ -58,7 +67,7 @@ def may_be_an_example(text: str) -> bool:
     return not behind or behind.startswith(":")
 
 
-_WORKED, _READS, _ELSEWHERE = "worked", "reads", "elsewhere"
+_WORKED, _EXPLAINED, _READS, _ELSEWHERE = "worked", "explained", "reads", "elsewhere"
 _FEW_FIGURES = 2
 """Those of 'Worked example 12'."""
 
@@ -77,8 +86,12 @@ def offers_nothing(text: str) -> bool:
 
     'This price list is not an offer' is what lawyers say of any list, and what is indicative is told.
     """
-    if deals_done(text) or shows_how_to_read(text):
-        return True
+    return deals_done(text) or shows_how_to_read(text) or denies_offers(text)
+
+
+@lru_cache(maxsize=4096)
+def denies_offers(text: str) -> bool:
+    """Whether a text says that what stands below it is no offer."""
     denied = any(match.value == "denied" for match in phrases("no_offers").find(text))
     others = ("price_lists", "list_names", "these_prices", "indicative")
     elsewhere = any(phrases(section).find(_without_denial(text)) for section in others)
