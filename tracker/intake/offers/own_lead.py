@@ -4,14 +4,16 @@ from collections.abc import Mapping
 
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
+from tracker.intake.offers.boards_held import holds_for
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.fill import fill_lead_of_grade, fill_minimum_of_grade
 from tracker.intake.offers.order_terms import own_least
 from tracker.intake.offers.said import at
 from tracker.intake.offers.scope import Scope
+from tracker.intake.values.boards_meant import boards_meant
 from tracker.intake.values.clauses import clauses
-from tracker.intake.values.corrections import overrides
+from tracker.intake.values.corrections import holds_now, may_hold_now, overrides
 from tracker.intake.values.lead import LeadTime
 from tracker.intake.values.lead_remarked import lead_remarked
 from tracker.intake.values.lead_sentences import find_lead
@@ -35,13 +37,19 @@ def fill_own_lead(draft: Draft, cells: Mapping[int, Cell], columns: Columns, sco
 
 
 def _take_instead(draft: Draft, scope: Scope) -> None:
-    """'CUK: the lead time is now 9 weeks, whatever is said above.'"""
+    """'CUK: the lead time is now 9 weeks'; 'now 5 weeks for new customers' is told beside what the column says."""
+    of_its_board = {said for level in scope.levels if level.of_row for said in level.all_of(LeadTime)}
     for said in scope.all_of(LeadTime):
         clause = next((clause for clause in clauses(said.words) if said.value.words in clause), said.value.words)
-        if overrides(clause) and (not said.value.grades or draft.grade in said.value.grades):
+        meant = boards_meant(clause)
+        if said.value.grades and draft.grade not in said.value.grades:
+            continue
+        if overrides(clause) or (holds_now(clause, of_its_board=said in of_its_board) and holds_for(meant, draft)):
             draft.lead_days = said.value.days
             draft.evidence.append(said.evidence("lead_days"))
             return
+        if may_hold_now(clause) and holds_for(meant, draft):
+            draft.note(NoteCode.LEAD_TIME_UNREAD, said.where, f"“{clause}” may hold for this offer instead.")
 
 
 def fill_own_minimum(draft: Draft, cells: Mapping[int, Cell], columns: Columns, scope: Scope, facts: FileFacts) -> None:

@@ -47,7 +47,7 @@ def ask_of_change(
         # Asked already, with the currency that is counted so.
         return
     net, taxed = price.column.role is Role.NET_PRICE or Kind.LIST in beside, Kind.TAXED in beside
-    told = (one for one in _said(draft, price.column, scope, own) if _is_of(one.value, draft.price))
+    told = (one for one in _said(draft, price.column, scope, own) if _is_of(one.value, draft))
     if Kind.PREVIOUS in beside:
         told = (one for one in told if age_of_list(one.value.words) is Age.IN_FORCE)
     told = (one for one in told if not _is_in_it(one.value, draft, before))
@@ -63,9 +63,12 @@ def earlier_prices(cells: Mapping[int, Cell], prices: Iterable[PriceColumn]) -> 
     return [figure for cell in found if (figure := sure_figure(cell)) is not None]
 
 
-def _is_of(change: ChangesPrice, price: Decimal | None) -> bool:
-    """'921 should read 912' is said of that price alone, or of one that was corrected already."""
-    return not change.figures or price in change.figures
+def _is_of(change: ChangesPrice, draft: Draft) -> bool:
+    """'921 should read 912' is said of that price alone, as it is printed or counted, or of one that was corrected
+    already; the 300 of 'GD2 300 should read 912' is no price but the board's own measure."""
+    measures = {draft.grammage_gsm, draft.caliper_um} if change.boards.some else set()
+    of_price = {draft.price, sure_figure(draft.cell), *measures}
+    return not change.figures or not of_price.isdisjoint(change.figures)
 
 
 def _is_in_it(change: ChangesPrice, draft: Draft, before: Collection[Decimal]) -> bool:

@@ -78,9 +78,12 @@ def _change(clause: str) -> ChangesPrice | None:
     said = in_signs(boards.rest)
     if _taxed(clause):
         return ChangesPrice(clause, tax=True)
-    figures = misprinted(clause)
+    figures = misprinted(boards.rest) or misprinted(clause)
     if figures:
-        return ChangesPrice(clause, boards if boards.some else ALL_BOARDS, figures=figures)
+        # 'GD2 300 g/m² should read 912' does not say what is printed: any price of that board may be meant.
+        of_all = boards.some and len(figures) == 1
+        named = boards if boards.some else ALL_BOARDS
+        return ChangesPrice(clause, named, figures=frozenset() if of_all else figures[0].union(*figures))
     if boards.some and withdrawn(clause):
         return ChangesPrice(clause, boards)
     if takes_off(said) if of_prices or boards.some else reduces(said):
