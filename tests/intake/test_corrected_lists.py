@@ -84,6 +84,12 @@ def test_a_correction_that_names_a_board_and_one_figure_is_asked_about_its_price
     assert told(note)[0] == "aqa"
 
 
+def test_the_figure_of_a_boards_code_is_no_price():
+    assert told("GC1 1204 should read 1240")[0] == "aqa"
+    assert told("GC1 275 g/m²: EUR1204 should read EUR1240")[0] == "aqa"
+    assert told("GC1 1199 should read 1240")[0] == "aaa"
+
+
 def test_a_misprint_in_cents_is_known_by_the_figure_as_it_is_printed():
     rows = [["GC1", 235, 380, 122], ["GC1", 275, 450, 121]]
     found = lines([[*HEAD[:3], "US cents/kg"], *rows, [], ["122 should read 112"]])

@@ -9,8 +9,9 @@ from tracker.intake.values.numbers import SPACED_NUMBER, number_readings
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import tokens_of
 
-_FIGURE = re.compile(rf"(?<![^\W\d_]){SPACED_NUMBER}")
-"""Not the one of 'GC1'."""
+_FIGURE = re.compile(SPACED_NUMBER)
+_CODE = re.compile(r"(?<![^\W\d_])([A-Z]{2})\d(?!\d|[.,]\d)")
+"""The figure of 'GC1' is no price, nor part of the one in 'GC1 921'."""
 _BEFORE_MONEY = 4
 """Letters and signs before a figure, or around the words between two: 'EUR 912', '£ '."""
 
@@ -22,6 +23,7 @@ def misprinted(clause: str) -> tuple[frozenset[Decimal], ...]:
 
     'Errors and misprints excepted' corrects nothing, nor do '6 weeks instead of 4' a price.
     """
+    clause = _CODE.sub(r"\1 ", clause)
     for said in phrases("corrections").find(clause):
         before = [found for found in _FIGURE.finditer(clause) if found.end() <= said.start]
         behind = next((found for found in _FIGURE.finditer(clause) if found.start() >= said.end), None)
