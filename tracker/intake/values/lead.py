@@ -11,6 +11,7 @@ from enum import StrEnum
 from functools import cache, lru_cache
 from math import ceil
 
+from tracker.intake.values.large_numbers import outside_large_numbers
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, words
@@ -90,9 +91,14 @@ def lead_text(text: str, unit: LeadUnit | None = None) -> LeadTime | None:
 @lru_cache(maxsize=16384)
 def in_figures(text: str) -> str:
     """'three weeks' -> '3 weeks', 'twenty-eight (28) days' -> '28 days'; other words stay as they are."""
-    text = _compounds().sub(_sum, text)
-    text = _count_words().sub(lambda match: _figures()[match.group().lower()], text)
+    text = outside_large_numbers(text, count_in_figures, count_in_figures)
     return _TWICE.sub(r"\1", text) if "(" in text else text
+
+
+def count_in_figures(text: str) -> str:
+    """Word by word, of whichever number each is a part."""
+    text = _compounds().sub(_sum, text)
+    return _count_words().sub(lambda match: _figures()[match.group().lower()], text)
 
 
 def _without_other_language(text: str) -> str:
