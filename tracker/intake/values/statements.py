@@ -139,9 +139,9 @@ def _all(text: str) -> Iterator[Statement]:
     # A charge's own currency and basis are not the price's.
     of_loads = load_charges(text)
     yield from of_loads
-    yield from small_order_charges(text)
     by_size = delivered_from(text)
     yield from (by_size,) if by_size is not None else ()
+    yield from (one for one in small_order_charges(text) if not _is_freight_of(by_size, one))
     theirs = [charge for one in of_loads for charge in find_charges(one.words)]
     theirs += [by_size.freight] if by_size is not None and by_size.freight is not None else []
     yield from (charge for charge in find_charges(text) if charge not in theirs)
@@ -176,6 +176,13 @@ def _all(text: str) -> Iterator[Statement]:
         yield dearer
     yield from legend(text)
     yield from _dates(text)
+
+
+def _is_freight_of(by_size: DeliveredFrom | None, small: SmallOrderCharge) -> bool:
+    """The freight of small orders is charged once, where a note says it beside from what weight on it is free."""
+    if by_size is None or by_size.freight is None or small.charge.kind is not by_size.freight.kind:
+        return False
+    return (small.below.amounts, small.below.units) == (by_size.least.amounts, by_size.least.units)
 
 
 def _leads(text: str) -> Iterable[LeadTime]:
