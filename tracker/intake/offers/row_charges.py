@@ -4,6 +4,7 @@ from collections.abc import Collection, Mapping, Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from tracker.intake.columns.column import PriceColumn
 from tracker.intake.grid import Cell
 from tracker.intake.offers.price_cell import is_price
 from tracker.intake.offers.row_labels import charge_of_label, names_board
@@ -14,6 +15,7 @@ from tracker.intake.values.grade import find_grade
 from tracker.intake.values.money import price_text, price_unit
 from tracker.intake.values.numbers import NumberReading
 from tracker.intake.values.relieved_charges import within_price
+from tracker.intake.values.ways import ways_named
 from tracker.intake.words.lists import phrases
 
 # A bare figure below this may be per cent; common practice, no source.
@@ -38,19 +40,25 @@ def charge_of_row(label: Cell, figures: Sequence[Cell]) -> ChargeWords | None:
     return rate or ChargeWords(head.kind, head.label)
 
 
-def is_of_all_prices(cells: Mapping[int, Cell], label: Cell, priced: Collection[int], apart: bool) -> bool:
+def is_of_all_prices(cells: Mapping[int, Cell], label: Cell, prices: Sequence[PriceColumn], apart: bool) -> bool:
     """Whether an amount right behind its name, in the first of several price columns and none of the others, is that of
     every price: 'Energy surcharge, all grades | £38'; what stands `apart` from the boards, below a gap or a heading of
     its own; and energy with a unit of its own, '£38 per tonne' below bare prices. Freight and sheeting may be for the
-    board ex works, or for the sheets, alone."""
-    below = [cells[index] for index in sorted(priced) if index in cells]
+    board ex works, or for the sheets, alone; so may anything where the heads name forms, ways or order sizes."""
+    below = [cells[index] for index in sorted({price.index for price in prices}) if index in cells]
     if len(below) != 1 or below[0].column != label.column + 1 or names_board(below[0].text):
         return False
     said, charge = price_text(below[0].text), charge_of_label(label.text)
-    if charge is None or charge.kind in (ChargeKind.FREIGHT, ChargeKind.SHEETING):
+    if charge is None or charge.kind in (ChargeKind.FREIGHT, ChargeKind.SHEETING) or _differ_in_order(prices):
         return charge is not None and bool(phrases("all_of_them").find(label.text))
     per_unit = charge.kind is ChargeKind.ENERGY and said is not None and said.basis is not None
     return apart or per_unit or bool(phrases("all_of_them").find(label.text))
+
+
+def _differ_in_order(prices: Sequence[PriceColumn]) -> bool:
+    """Whether the heads tell prices apart by form, way or size of an order: packing may be for one alone."""
+    told = ((ways_named(price.column.text), price.delivery, price.bracket) for price in prices)
+    return len({(ways, way and way.delivered, size) for ways, way, size in told}) > 1
 
 
 def has_figure(cell: Cell) -> bool:

@@ -240,7 +240,8 @@ class Rows:
     def _state_charge(self, row: BodyRow, cells: dict[int, Cell], label: Cell) -> None:
         words = _said(cells, label)
         below = [index for index in sorted(self._offered) if index in cells and has_figure(cells[index])]
-        if 0 < len(below) < len(self._offered) and not is_of_all_prices(cells, label, self._priced, row.after_gap):
+        some = 0 < len(below) < len(self._offered)
+        if some and not is_of_all_prices(cells, label, self._columns.prices, row.after_gap):
             for index in below:
                 own = charge_of_row(label, [with_unit_beside(cells, index, self._priced)])
                 if own is not None:
