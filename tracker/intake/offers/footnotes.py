@@ -250,7 +250,7 @@ def _of_signs(level: Level, signs: frozenset[str]) -> Level:
         for words in level.texts
         if _signs(words.text) & signs
     )
-    return with_bare_leads(replace(level, texts=texts, beside=()))
+    return with_bare_leads(replace(level, texts=texts, beside=(), of_some=True))
 
 
 def with_bare_leads(level: Level) -> Level:

@@ -154,7 +154,7 @@ def _put_first(
 def of_own(level: Level, texts: tuple[Words, ...]) -> Level:
     """Texts of a level that are about some prices alone, with the lead times that they tell only as a row's own remark
     does: 'needs seven weeks'."""
-    level = replace(level, texts=texts, beside=(), of_row=True)
+    level = replace(level, texts=texts, beside=(), of_row=True, of_some=True)
     told = ((words, lead_of_some(words.text)) for words in level.texts if not _speaks_of_lead(words.text))
     leads = tuple[Said[Statement], ...](Said(lead, level.place(words), words.text) for words, lead in told if lead)
     return replace(level, beside=level.beside + leads)

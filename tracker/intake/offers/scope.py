@@ -9,7 +9,7 @@ from tracker.intake.offers.said import Said, at
 from tracker.intake.tables.table import Words
 from tracker.intake.values.board_words import names_only_board
 from tracker.intake.values.caliper import find_calipers
-from tracker.intake.values.charge_names import ChargeKind
+from tracker.intake.values.charge_names import ChargeKind, same_charge
 from tracker.intake.values.charges import ChargeWords
 from tracker.intake.values.column_legend import column_named
 from tracker.intake.values.delivery import Delivery
@@ -40,7 +40,8 @@ class Level:
     the sheet says is about the same prices. `beside`: what is said by more than one text. `last_row`: the last row of
     the table, below which a text is a note. `hidden`: they stand on a hidden sheet, where what something costs the
     vendor is charged to nobody. `of_row`: they are about these rows and no others, so that a lead time which can't be
-    read from them is not that of the whole list. `unsure`: they may be about other rows."""
+    read from them is not that of the whole list. `unsure`: they may be about other rows. `of_some`: they are about some
+    of a table's prices, and beside them holds what is said of all."""
 
     name: str
     texts: tuple[Words, ...]
@@ -52,6 +53,7 @@ class Level:
     hidden: bool = False
     of_row: bool = False
     unsure: bool = False
+    of_some: bool = False
 
     @cached_property
     def stated(self) -> tuple[Said[Statement], ...]:
@@ -261,15 +263,27 @@ class Scope:
 
     @cached_property
     def charges(self) -> tuple[Said[ChargeWords], ...]:
-        """One charge of each kind from the nearest level that names it; several rates leave open what it comes to."""
-        kept: dict[ChargeKind, Said[ChargeWords]] = {}
+        """One charge of each kind from the nearest level that names it; several rates leave open what it comes to.
+
+        What is said of some prices alone replaces only the charge of the same name: energy is charged beside their
+        fuel."""
+        kept: list[Said[ChargeWords]] = []
+        replaced: set[ChargeKind] = set()
         for level in self.levels:
             here: dict[ChargeKind, list[Said[ChargeWords]]] = {}
             for said in level.all_of(ChargeWords):
-                here.setdefault(said.value.kind, []).append(said)
-            for kind, found in here.items():
-                kept.setdefault(kind, _one_rate(found))
-        return tuple(kept.values())
+                if said.value.kind not in replaced and not _is_named(said.value, kept):
+                    here.setdefault(said.value.kind, []).append(said)
+            kept += map(_one_rate, here.values())
+            replaced |= set() if level.of_some else here.keys()
+        return tuple(kept)
+
+
+def _is_named(charge: ChargeWords, kept: Iterable[Said[ChargeWords]]) -> bool:
+    """Whether a nearer text names the same charge."""
+    return any(
+        said.value.kind is charge.kind and same_charge(charge.kind, said.value.label, charge.label) for said in kept
+    )
 
 
 def _one_rate(found: list[Said[ChargeWords]]) -> Said[ChargeWords]:

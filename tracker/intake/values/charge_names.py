@@ -35,3 +35,15 @@ def whole_name(text: str, match: Found[str]) -> tuple[int, int]:
     while start and (text[start - 1] == "-" or (text[start - 1].isalnum() and "-" in text[start : match.start])):
         start -= 1
     return start, match.end
+
+
+def of_fuel(label: str) -> bool:
+    """A fuel surcharge is that of the lorry, and another than one for the mill's energy."""
+    return bool(phrases("fuels").find(label))
+
+
+def same_charge(kind: ChargeKind, label: str, other: str) -> bool:
+    """Whether two names of a kind are of one charge, so that what is said of the one replaces the other."""
+    if kind is ChargeKind.OTHER:
+        return label.casefold() == other.casefold()
+    return of_fuel(label) == of_fuel(other)
