@@ -56,11 +56,90 @@ def test_a_sign_in_a_head_tells_which_zone_a_charge_is_of():
         ("Fuel surcharge 4 %", ("Zone 1", "Zone 2", "Zone 3")),
         ("Zones 1 to 3: fuel surcharge 4 %", ("Zone 1", "Zone 2", "Zone 3")),
         ("* Fuel surcharge 4 %", ("Zone 1 *", "Zone 2 *", "Zone 3 *")),
-        ("Zone 7: fuel surcharge 4 %", ("Zone 1", "Zone 2", "Zone 3")),
+        ("Zones 1 to 7: fuel surcharge 4 %", ("Zone 1", "Zone 2", "Zone 3")),
     ],
 )
 def test_what_is_said_of_all_zones_holds_for_each(note, heads):
     assert {price for charges in charged(lines(zones(note, heads=heads))).values() for _, price in charges} == {4}
+
+
+@pytest.mark.parametrize("note", ["Zone 7: fuel surcharge 4 %", "Zone 7 – plus 4 % fuel surcharge"])
+def test_what_is_said_of_a_zone_without_prices_is_charged_on_none(note):
+    assert charged(lines(zones(note))) == {"D": [], "E": [], "F": []}
+    others = charged(lines(zones("Zone 7: fuel surcharge 4 %, all other zones 3 %")))
+    assert {price for charges in others.values() for _, price in charges} == {3}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Fuel surcharge 3 %, zone 1 free",
+        "Fuel surcharge 3 % (zone 1: none)",
+        "Fuel surcharge 3 %, zone 1 without",
+        "Fuel surcharge 3 %, waived in zone 1",
+        "Fuel surcharge 3 % (included in zone 1)",
+        "Fuel surcharge 3 % in zones 2 and 3, zone 1 free",
+        "Dieselzuschlag 3 %, Zone 1 frei",
+        "Dieselzuschlag 3 %, entfällt in Zone 1",
+        "Supplément carburant 3 % (zone 1 : aucun)",
+        "Recargo por combustible 3 %, zona 1 sin recargo",
+        "Drivmedelstillägg 3 %, zon 1 utan",
+    ],
+)
+def test_a_figure_before_a_zone_that_is_free_is_that_of_the_others(note):
+    found = charged(lines(zones(note)))
+    assert {cell: [price for _, price in charges] for cell, charges in found.items()} == {"D": [], "E": [3], "F": [3]}
+
+
+@pytest.mark.parametrize(
+    ("note", "rates"),
+    [
+        ("Fuel surcharge 3 %, zone 1 2 %", (2, 3, 3)),
+        ("Fuel surcharge 3 % (zone 1: 1 %, zone 2: 2 %)", (1, 2, 3)),
+        ("Fuel surcharge 3 %, zone 1", (3, None, None)),
+        ("Fuel surcharge 3 % in zone 1, none elsewhere", (3, None, None)),
+        ("Fuel surcharge 3 %, not included in zone 1", (3, None, None)),
+        ("Fuel surcharge 2 % in zone 1, 3 % in zone 2, none in zone 3", (2, 3, None)),
+    ],
+)
+def test_a_figure_is_that_of_the_zone_behind_it_unless_that_has_its_own(note, rates):
+    found = charged(lines(zones(note)))
+    assert tuple(charges[0][1] if charges else None for charges in found.values()) == rates
+
+
+def test_energy_is_charged_beside_the_fuel_of_some():
+    found = charged(lines(zones("Energy surcharge 2 % on all zones.", "Zone 3: plus 4 % fuel surcharge")))
+    assert {cell: sorted(price for _, price in each) for cell, each in found.items()} == {
+        "D": [2],
+        "E": [2],
+        "F": [2, 4],
+    }
+    found = charged(lines(zones("Fuel surcharge 2 % on all zones.", "Zone 3: fuel surcharge 4 %")))
+    assert {cell: [price for _, price in each] for cell, each in found.items()} == {"D": [2], "E": [2], "F": [4]}
+
+
+@pytest.mark.parametrize(("general", "rates"), [("Energy surcharge 2 %", [2, 3]), ("Fuel surcharge 2 %", [3])])
+def test_a_signed_charge_replaces_only_its_own_name(general, rates):
+    heads = ("Rolls *", "Sheets")
+    rows = [["Delivered, US$/ST"], ["Board", "pt", *heads], ["SBS", 18, 1200, 1250], [], [general]]
+    found = lines([*rows, ["* plus 3 % fuel surcharge"]])
+    assert sorted(charge.price for charge in found["C3"].offer.charges) == rates
+    assert [charge.price for charge in found["D3"].offer.charges] == [2]
+
+
+@pytest.mark.parametrize(
+    ("heads", "others"),
+    [
+        (("Sheets EUR/t", "Reels EUR/t"), 0),
+        (("Up to 5 t EUR/t", "From 5 t EUR/t"), 0),
+        (("Ex works EUR/t", "Delivered EUR/t"), 0),
+        (("Zone 1 EUR/t", "Zone 2 EUR/t"), 1),
+    ],
+)
+def test_a_charge_below_one_form_way_or_size_is_on_no_other(heads, others):
+    rows = [["Board", *heads], ["GC1 250 g/m²", 1200, 1100], ["GD2 300 g/m²", 900, 850], [], ["Packing", 30, None]]
+    found = lines(rows)
+    assert [len(found[cell].offer.charges) for cell in ("B2", "C2", "B3", "C3")] == [1, others, 1, others]
 
 
 def test_several_zones_each_have_their_own():
@@ -73,6 +152,8 @@ def test_several_zones_each_have_their_own():
     [
         ("Lead time: zone 1 2 weeks, zone 2 3 weeks, all other zones 4 weeks", (14, 21, 28)),
         ("Lead time 4 weeks, except zone 3: 6 weeks", (28, 28, 42)),
+        ("Lead time 4 weeks, zone 1 stock", (0, 28, 28)),
+        ("Lead time 4 weeks, zone 1 two weeks", (14, 28, 28)),
         ("All zones except zone 3: lead time 4 weeks", (28, 28, None)),
         ("Zones 2 and 3: six weeks. Prices are valid until 30 June 2027.", (None, 42, 42)),
     ],

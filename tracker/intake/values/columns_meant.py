@@ -7,7 +7,10 @@ from dataclasses import dataclass, field
 from typing import NamedTuple
 
 from tracker.intake.values.clauses import clauses
+from tracker.intake.values.denials import denied
+from tracker.intake.values.lead import LeadTime
 from tracker.intake.values.lines_meant import counted_ahead, ending_with, of_excepted
+from tracker.intake.values.statements import statements
 from tracker.intake.values.topics import OF_TERMS, topic_of
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import pattern, phrases
@@ -72,17 +75,71 @@ def _pieces(clause: str, runs: list[_Run], names: ColumnNames, topic: str) -> It
             others = f"{others} {_said(behind)}"
         yield Piece(others, names.every - runs[0].columns)
         return
-    trailing = any(map(str.isdigit, before))
+    trailing, first = any(map(str.isdigit, before)), 0
+    relief = _relief_behind_figure(before) if trailing else None
+    if relief is not None:
+        # 'Fuel surcharge 3 %, waived in zone 1'.
+        yield from _of_the_rest(before[:relief], runs, names)
+        first = relief
+    elif trailing and _each_has_its_own(clause, runs, topic):
+        # 'Fuel surcharge 3 %, zone 1 free', 'Lead time 4 weeks (zone 1: 2 weeks)'.
+        yield from _of_the_rest(before, runs, names)
+        trailing, before = False, ""
     ends = [run.end for run in runs]
     starts = [*(run.start for run in runs[1:]), len(clause)]
     if trailing:
         # 'Fuel surcharge 2 % in zone 1, 3 % in zone 2'.
-        starts, ends = [run.start for run in runs], [0, *ends[:-1]]
+        starts, ends = [run.start for run in runs], [first, *ends[:-1]]
     lead = "" if trailing else _said(before)
     for run, start, end in zip(runs, ends, starts, strict=True):
         behind = f" {clause[run.end :]}" if trailing and run is runs[-1] else ""
         said = _said(f"{_said(clause[start:end])}{behind}")
         yield Piece(_with_topic(f"{lead} {said}".strip(), topic), run.columns)
+
+
+def _of_the_rest(said: str, runs: list[_Run], names: ColumnNames) -> Iterator[Piece]:
+    """What is said before columns that have something of their own holds for all but those."""
+    rest = names.every.difference(*(run.columns for run in runs))
+    if rest:
+        yield Piece(said.rstrip(" ,;(–-"), rest)
+
+
+def _relief_behind_figure(before: str) -> int | None:
+    """Where the words begin that free the columns behind them from the last figure: '3 %, waived in'."""
+    figure = max(place for place, sign in enumerate(before) if sign.isdigit())
+    relieved = [found for found in phrases("relieved").find(before) if found.start > figure and found.value != "holds"]
+    if relieved:
+        # 'Not included in zone 1' frees it from nothing.
+        return None if any(denied(before, found) for found in relieved) else relieved[0].start
+    exempt = ending_with(_without_small_words(before), "charge_exempt")
+    return exempt.start if exempt is not None and exempt.start > figure else None
+
+
+def _each_has_its_own(clause: str, runs: list[_Run], topic: str) -> bool:
+    """Whether what each column bears stands right behind its name, so that the figure before them is the others'."""
+    ends = [*(run.start for run in runs[1:]), len(clause)]
+    behind = [clause[run.end : end] for run, end in zip(runs, ends, strict=True)]
+    ahead = clause[: runs[0].start].rstrip()
+    led = ending_with(ahead, "about_lines")
+    if led is not None and ahead[: led.start].rstrip()[-1:] not in tuple(",;(–-"):
+        # '3 % in zone 1, none elsewhere'; but '3 % in zone 1 waived'.
+        return len(runs) == 1 and any(phrases(each).whole(_said(behind[0])) is not None for each in _RELIEF)
+    return all(text.lstrip()[:1] not in tuple(",;)") and _is_own(_said(text), topic) for text in behind)
+
+
+_RELIEF = ("relieved", "charge_exempt")
+_FIGURE_FIRST = re.compile(r"(?:[+~]\s*|[A-Z]{3}\s*|[$€£]\s*)*\d")
+
+
+def _is_own(said: str, topic: str) -> bool:
+    """'Free', 'none', '4 %', 'two weeks', and 'stock' beside a lead time."""
+    freed = any(found.start == 0 for section in _RELIEF for found in phrases(section).find(said))
+    if freed or _FIGURE_FIRST.match(said) is not None:
+        return True
+    if phrases("lead_topic").whole(topic) is None:
+        return False
+    stock = phrases("from_stock").find(said) or phrases("supply_named").whole(said) is not None
+    return bool(stock) or any(isinstance(one, LeadTime) for one in statements(_with_topic(said, topic)))
 
 
 def _exception(before: str) -> Found[str] | None:
@@ -141,14 +198,24 @@ def _runs(clause: str, names: ColumnNames, told: list[Piece]) -> Iterator[_Run]:
         last = runs[-1] if runs else None
         if last is not None and found.start < last.end:
             continue
-        if last is not None and _JOINED.fullmatch(clause[last.end : found.start]):
+        joined = last is not None and _JOINED.fullmatch(clause[last.end : found.start]) is not None
+        if last is not None and joined and not _is_freed_beside(clause, last, found):
             runs[-1] = _Run(last.start, found.end, last.columns | found.columns, last.plainly or found.plainly)
         else:
             runs.append(found)
     about = any(run.plainly or _is_about(clause, run) for run in runs)
     kept = [run for run in runs if about and run.columns != names.every]
     known = frozenset().union(*(run.columns for run in kept), *(piece.columns or () for piece in told))
-    yield from sorted([*kept, *_others(clause, names, known)])
+    named = bool(kept) or any(piece.columns is not None for piece in told)
+    yield from sorted([*kept, *_others(clause, names, known)] if named else kept)
+
+
+def _is_freed_beside(clause: str, last: _Run, found: _Run) -> bool:
+    """The zone 1 of '3 % in zones 2 and 3, zone 1 free', of which the figure is not."""
+    led = ending_with(clause[: last.start].rstrip(), "about_lines") is not None
+    behind = _said(clause[found.end :])
+    freed = any(match.start == 0 for section in _RELIEF for match in phrases(section).find(behind))
+    return led and freed and "," in clause[last.end : found.start]
 
 
 def _is_about(clause: str, run: _Run) -> bool:
@@ -164,7 +231,7 @@ def _is_about(clause: str, run: _Run) -> bool:
 def _others(clause: str, names: ColumnNames, known: frozenset[int]) -> Iterator[_Run]:
     """'All others 4 weeks', 'übrige Zonen 4 Wochen' beside columns that are named."""
     left = names.every - known
-    if not known or not left:
+    if not left:
         return
     for match in phrases("the_others").find(clause)[:1]:
         words = (end for start, end, _ in _words(clause, names) if start == match.end + 1)
@@ -194,8 +261,18 @@ def _counted(clause: str, names: ColumnNames) -> Iterator[_Run]:
         else:
             continue
         columns = frozenset().union(*(signs.get(fold(sign), frozenset()) for sign in found))
-        if columns:
-            yield _Run(start, stop, columns, plainly=True)
+        run = _Run(start, stop, columns, plainly=True)
+        if columns or _is_of_none(clause, run, found):
+            yield run
+
+
+def _is_of_none(clause: str, run: _Run, signs: set[str]) -> bool:
+    """'Zone 7: plus 4 %' over zones 1 to 3 is about none of them; the 2027 of 'Prices 2027:' counts no prices."""
+    alone = not clause[: run.start].strip() and not clause[run.end :].strip()
+    return all(len(sign) <= _LONGEST_SIGN for sign in signs) and (alone or _is_about(clause, run))
+
+
+_LONGEST_SIGN = 2
 
 
 def _named(clause: str, names: ColumnNames) -> Iterator[_Run]:
