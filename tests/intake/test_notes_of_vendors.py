@@ -51,3 +51,35 @@ def test_what_a_vendor_charges_for_some_boards_is_theirs():
     found = offers("Verrick: FOB mill, freight $38/ST to be added to SBS; recycled board is picked up by us.")
     assert [[str(charge.price) for charge in offer.charges] for offer in found] == [[], [], ["38"], ["38"], [], []]
     assert [offer.delivered for offer in found] == [None] * 2 + [False] * 3 + [None]
+
+
+@pytest.mark.parametrize(
+    "note",
+    ["Verrick: EXW. All prices valid until 30 June 2026. Energy surcharge 3 % on every price.",
+     "Verrick: ab Werk. Alle Preise gültig bis 30. Juni 2026. Energiezuschlag 3 % auf alle Preise.",
+     "Verrick : départ usine. Tous les prix valables jusqu'au 30 juin 2026. Supplément énergie 3 % sur tous les prix.",
+     "Verrick: en fábrica. Todos los precios válidos hasta el 30 de junio de 2026. Recargo de energía 3 %.",
+     "Verrick: fritt fabrik. Alla priser gäller till 30 juni 2026. Energitillägg 3 % på alla priser."],
+)  # fmt: skip
+def test_all_prices_behind_a_vendors_terms_are_those_of_every_vendor(note):
+    found = offers(note)
+    assert [offer.delivered for offer in found] == [None] * 2 + [False] * 3 + [None]
+    assert all(offer.valid_until is not None for offer in found)
+    assert all([str(charge.price) for charge in offer.charges] == ["3"] for offer in found)
+
+
+@pytest.mark.parametrize(
+    "note",
+    ["Verrick: EXW. Valid until 30 June 2026. Energy surcharge 3 %.",
+     "Verrick: all prices EXW. Valid until 30 June 2026. Energy surcharge 3 %."],
+)  # fmt: skip
+def test_a_vendors_further_sentences_are_his(note):
+    found = offers(note)
+    assert [offer.valid_until is not None for offer in found] == [False] * 2 + [True] * 3 + [False]
+    assert [bool(offer.charges) for offer in found] == [False] * 2 + [True] * 3 + [False]
+
+
+def test_a_vendor_named_behind_all_prices_is_told_apart():
+    found = offers("Verrick: EXW. All prices valid until 30 June 2026. Tolland: delivered.")
+    assert [offer.delivered for offer in found] == [None] * 2 + [False] * 3 + [True]
+    assert all(offer.valid_until is not None for offer in found)

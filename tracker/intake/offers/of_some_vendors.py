@@ -18,6 +18,7 @@ from tracker.intake.values.lines_meant import lines_meant
 from tracker.intake.values.note_signs import without_sign
 from tracker.intake.values.roles import Role
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import tokens_of
 
 
 class OfSomeVendors:
@@ -73,11 +74,28 @@ class OfSomeVendors:
         head, colon, rest = text.partition(":")
         if colon and len(named) == 1 and columns_apart(f"{head}: {_ANY}", self._names):
             # What follows a colon is all of the one it stands behind: 'Marrabel: FOB mill; URB is picked up by us'.
+            said, of_all = _until_all_prices(rest)
             vendors = named.pop()
-            return tuple(Piece(part, vendors) for part in _terms_in(rest))
+            own = tuple(Piece(part, vendors) for part in _terms_in(said))
+            return (*own, *(columns_apart(of_all, self._names) or (Piece(of_all),))) if of_all else own
         told = words.row > self._last_row or colon
         sections = () if told else ("the_others", "quoting", "only_these")
         return pieces if told or any(phrases(section).find(text) for section in sections) else ()
+
+
+def _until_all_prices(text: str) -> tuple[str, str]:
+    """The sentences about the one before the colon, and those from the one that begins with 'All prices' on; all are
+    his where the first begins so: 'Marrabel: all prices FOB mill'."""
+    parts = clauses(text)
+    place = next((at for at, part in enumerate(parts) if at and _begins_with_all_prices(part)), 0)
+    return (". ".join(parts[:place]), ". ".join(parts[place:])) if place else (text, "")
+
+
+def _begins_with_all_prices(sentence: str) -> bool:
+    found = tokens_of(sentence)
+    return phrases("all_of_them").at(found, 0) is not None and any(
+        phrases("all_prices").at(found, place) is not None for place in (0, 1)
+    )
 
 
 _ANY = "delivered"
