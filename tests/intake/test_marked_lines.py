@@ -5,6 +5,7 @@ from decimal import Decimal
 import pytest
 
 from tests.intake.sheets import codes, lines
+from tracker.trade.offer import NoteCode
 
 HEAD = ["Grade", "g/m²", "µm", "EUR/tonne"]
 
@@ -165,3 +166,76 @@ BIDS = ["Board", "Caliper (pt)", "lb/MSF", "Bid US$/cwt", "Remarks"]
 def test_a_remark_that_denies_the_unit_of_its_column(remark, basis):
     rows = [BIDS, ["SBS C1S", 16, 68, 58.1], ["CRB C1S", 18, 70, Decimal("29.85"), remark], ["CRB", 24, 93, 43.25]]
     assert [line.offer.basis for line in lines(rows).values()] == ["cwt", basis, "cwt"]
+
+
+@pytest.mark.parametrize(
+    ("first", "second", "note"),
+    [
+        (True, False, "(a) delivered; not marked (a): EXW, freight 35 EUR/t"),
+        (True, False, "(a) delivered; items not marked (a): EXW, freight 35 EUR/t"),
+        (False, True, "(a) EXW, freight 35 EUR/t; items not marked (a): delivered"),
+    ],
+)
+def test_a_colon_behind_the_sign_that_lines_do_not_carry(first, second, note):
+    found = lines([HEAD, ["GD2 (a)", *FIGURES[0]], ["GC2", *FIGURES[1]], [], [note]])
+    assert [line.offer.delivered for line in found.values()] == [first, second]
+    assert charges(found.values()) == [[] if one else [("35", "EUR")] for one in (first, second)]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Items marked A or B: energy surcharge 17 EUR/t",
+        "Items marked A, B: energy surcharge 17 EUR/t",
+        "Mit A oder B gekennzeichnete Sorten: Energiezuschlag 17 EUR/t",
+        "Les qualités marquées A ou B : supplément énergie 17 EUR/t",
+        "Calidades marcadas A o B: recargo de energía 17 EUR/t",
+        "Sorter märkta A eller B: energitillägg 17 EUR/t",
+    ],
+)
+def test_a_charge_of_lines_with_one_of_several_letters(note):
+    assert charges(listed(["GD2 A", "GC2 B", "GC1"], note)) == [[("17", "EUR")], [("17", "EUR")], []]
+
+
+def test_a_charge_of_lines_with_one_letter_or_with_none_of_several():
+    names = ["GD2 A", "GC2 B", "GC1"]
+    assert charges(listed(names, "Items marked A: energy surcharge 17 EUR/t")) == [[("17", "EUR")], [], []]
+    assert charges(listed(names, "Items not marked A or B: energy surcharge 17 EUR/t")) == [[], [], [("17", "EUR")]]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Grades marked A and B are in stock, all others 5 weeks",
+        "Mit A und B gekennzeichnete Sorten ab Lager, übrige 5 Wochen",
+        "Les qualités marquées A et B sont en stock, les autres 5 semaines",
+        "Calidades marcadas A y B disponibles de almacén, las demás 5 semanas",
+        "Sorter märkta A och B finns i lager, övriga 5 veckor",
+    ],
+)
+def test_lines_with_one_of_several_letters_and_the_others(note):
+    assert leads(listed(["GD2 A", "GC2 B", "GC1"], note)) == [(0, 0), (0, 0), (35, 35)]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Grades marked A to C are in stock, all others 5 weeks",
+        "Items marked A: 3 weeks; B: 5 weeks",
+        "Grades marked both A and B are in stock",
+    ],
+)
+def test_letters_that_are_not_understood_give_no_line_a_lead_time(note):
+    assert leads(listed(["GD2 A", "GC2 B", "GC1"], note)) == [None] * 3
+
+
+def test_a_charge_of_letters_that_are_not_understood_is_not_certain():
+    found = listed(["GD2 A", "GC2 B", "GC1"], "Items marked A to C: energy surcharge 17 EUR/t")
+    assert all(NoteCode.NUMBER_AMBIGUOUS.value in codes(line) for line in found)
+
+
+@pytest.mark.parametrize(
+    "note", ["Items marked X: energy surcharge 17 EUR/t", "Items not marked X: energy surcharge 17 EUR/t"]
+)
+def test_a_charge_of_a_letter_that_no_line_carries_is_not_certain(note):
+    assert all(NoteCode.NUMBER_AMBIGUOUS.value in codes(line) for line in listed(["GD2 A", "GC2 B", "GC1"], note))

@@ -2,9 +2,10 @@
 does, and speaks of the money of the columns whose heads carry it."""
 
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Collection, Iterable, Mapping
 from dataclasses import replace
 from functools import lru_cache
+from itertools import chain
 
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
@@ -80,13 +81,20 @@ _SENTENCES, _COMMAS = re.compile(r"[;.]\s"), re.compile(r",\s")
 _SIGNED = re.compile(rf"\s*({SIGN})\s*(?=[^\W\d]|[(:]|$)")
 
 
-def with_footnotes(level: Level) -> Level:
-    """The level with each footnote that stands within a text as a text of its own."""
-    texts = tuple(part for words in level.texts for part in _parted(words))
+def with_footnotes(level: Level, tables: Collection[Table]) -> Level:
+    """The level with each footnote that stands within a text as a text of its own; one on letters only where lines or
+    heads of these tables carry any of them, as else they are marked in a way that is not seen."""
+    texts = tuple(part for words in level.texts for part in _parted(words, tables))
     return level if texts == level.texts else replace(level, texts=texts)
 
 
-def _parted(words: Words) -> tuple[Words, ...]:
+def _are_unseen(letters: frozenset[str], tables: Collection[Table]) -> bool:
+    rows = (table.view.rows[row.index].values() for table in tables for row in table.rows)
+    heads = (column.heads for table in tables for column in table.columns)
+    return bool(letters) and not any(letters & _carried(cells) for cells in chain(heads, rows))
+
+
+def _parted(words: Words, tables: Collection[Table]) -> tuple[Words, ...]:
     """A text and the footnotes within it, each beginning with its sign.
 
     'Prices in EUR/t, those marked with * in EUR/kg' is the note '* those in EUR/kg' behind 'Prices in EUR/t'.
@@ -96,6 +104,9 @@ def _parted(words: Words) -> tuple[Words, ...]:
     parts = [part for sentence in sentences for part in _notes_in(sentence)]
     excepted = any(part.startswith(f"[{NOT}") for part in parts)
     apart = () if excepted else marks_apart(words.text)
+    letters = (sign for text in apart for sign in (marked(sign_ahead(text)) or (sign_ahead(text),)))
+    if _are_unseen(frozenset(sign for sign in letters if sign.startswith(LETTER)), tables):
+        return (words,)
     if apart:
         return tuple(replace(words, text=text) for text in apart)
     if not named:
@@ -140,6 +151,8 @@ def _as_note(part: str) -> str:
         others = _of_the_unmarked(before)
         if sign is not None and others and len(behind.split()) < 2:
             return f"[{NOT}{sign[1]}] {others}"
+        if any(one.start <= match.start and one.end >= match.end for one in phrases("without_mark").find(part)):
+            continue
         if sign is not None and (behind.strip(" .)") or not phrases("exceptions").find(before)):
             return f"{sign[1]} {before}{behind}"
     return part
@@ -186,7 +199,7 @@ class Footnotes:
         rows = (table.view.rows[row.index] for row in table.rows) if noted else ()
         cells = (cell for row in rows for index, cell in row.items() if index not in self._counting)
         carried = _carried(cells)
-        self._unmarked = {sign for sign in noted if marked(sign) in carried}
+        self._unmarked = {sign for sign in noted if marked(sign) & carried}
         self._scopes: dict[tuple[int, int], tuple[Scope, Scope]] = {}
         # A letter that no line carries is marked in a way that is not seen.
         carried |= {sign for sign in noted if sign.startswith(LETTER)}
@@ -195,7 +208,7 @@ class Footnotes:
     def _mark_the_others(self, noted: set[str], priced: frozenset[int]) -> None:
         """Gives the prices whose heads do not carry a sign that others do what is said of those without it."""
         for sign in noted:
-            without = {index for index, signs in self._headed.items() if marked(sign) not in signs}
+            without = {index for index, signs in self._headed.items() if not marked(sign) & signs}
             for index in priced & without if len(without) < len(self._headed) else ():
                 self._headed[index] |= {sign}
 
@@ -204,7 +217,7 @@ class Footnotes:
         if not self.signs:
             return frozenset()
         carried = _carried(cell for index, cell in cells.items() if index not in self._counting)
-        carried |= {sign for sign in self._unmarked if marked(sign) not in carried}
+        carried |= {sign for sign in self._unmarked if not marked(sign) & carried}
         return self.signs & (carried | self._keyed.of_row(cells))
 
     def left(self, levels: tuple[Level, ...], carried: frozenset[str]) -> tuple[Level, ...]:

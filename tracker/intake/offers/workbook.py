@@ -168,7 +168,8 @@ def _read_tables(
             found.passed.append(PassedOver(sheet.name, rows, why or read.passed_over))
             continue
         around = _levels(read, sheet, sheets, len(offering))
-        apart = (with_lines_apart(with_footnotes(level)) for level in around)
+        tables = [other.table for other in sheet.tables]
+        apart = (with_lines_apart(with_footnotes(level, tables)) for level in around)
         levels = tuple(of_own_lines(level, read, offering) for level in apart)
         vendor = vendor_among(read.table.titles) or vendor_among(sheet.found.texts)
         if vendor is None and file_vendor is not None and not may_name_another(sheet.found.texts, file_vendor):

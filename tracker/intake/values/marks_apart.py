@@ -4,6 +4,7 @@
 import re
 from collections.abc import Iterator
 from functools import lru_cache
+from typing import NamedTuple
 
 from tracker.intake.values.boards_behind import without_boards_word
 from tracker.intake.values.boards_named import boards_named
@@ -14,12 +15,29 @@ from tracker.intake.values.lead_remarked import lead_remarked
 from tracker.intake.values.note_signs import LETTER, NOT, SIGN, sign_ahead, without_sign
 from tracker.intake.values.statements import statements
 from tracker.intake.values.topics import OF_TERMS, topic_of
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import pattern, phrases
 
 _COMMA = re.compile(r",\s+(?!\d{4}\b)")
-_SIGNED = re.compile(rf"\s*({SIGN})\s*(?=\w|\(|$)")
-_LETTER = re.compile(r"\s*(?:[^\W\d_]{1,5}\s)?[\"'“”‘’„«]?(?P<letter>[A-Z])[\"'“”‘’»]?(?=[\s.]|$)")
+_SIGNED = re.compile(rf"\s*({SIGN})\s*(?::\s*)?(?=\w|\(|$)")
+_ONE = r"[\"'“”‘’„«]?[A-Z][\"'“”‘’»]?"
+_JOIN = rf"(?:\s*[,/&]\s*|(?:\s*,)?\s+{pattern('range', 'and', 'or')}\s+)"
+_LETTERS = re.compile(rf"\s*(?P<word>[^\W\d_]{{1,5}}\s)?(?P<letters>{_ONE}(?:{_JOIN}{_ONE})*)(?:\s*:\s*|(?=[\s.,]|$))")
+"""'L', 'A or B', 'with the L:'."""
+_OTHER, _OTHER_LISTED = re.compile(rf"{_ONE}\s*[:=]"), re.compile(rf"{_ONE}(?=[\s:=]|$)")
+"""The 'B:' of 'Items marked A: 5 weeks; B: 7 weeks', and the 'B' of 'marked A 5 weeks, B 7 weeks'."""
+_GOES_ON = re.compile(rf"\s*(?:[,/&+–-]|{pattern('range', 'and', 'or', 'any')}(?!\w))")
+_LETTER = re.compile("[A-Z]")
+_OF_LETTERS = re.compile(rf"\[{LETTER}([A-Z]+)\]")
 _STOPS = " ,;:."
+
+
+class _Letters(NamedTuple):
+    """Letters that a piece says lines are marked with or not: where, and whether a word leads to them ('the L')."""
+
+    start: int
+    end: int
+    sign: str
+    led: bool
 
 
 @lru_cache(maxsize=4096)
@@ -27,10 +45,57 @@ def marks_apart(text: str) -> tuple[str, ...]:
     """Its texts, each with the sign of the lines that it is about; () where it tells no marked lines from others."""
     if not sign_ahead(text) and not phrases("marked_with").find(text) and not phrases("without_mark").find(text):
         return ()
-    sentences = [_COMMA.split(clause) for clause in clauses(text)]
+    sentences = [list(_parts(clause)) for clause in clauses(text)]
     pieces = [piece for sentence in sentences for piece in sentence]
+    if any(_is_not_understood(piece, listed=n > 0) for sentence in sentences for n, piece in enumerate(sentence)):
+        return ()
     apart = any(map(_tells_apart, pieces)) or _begins_with_one(pieces)
-    return tuple(_signed(sentences, footnote=bool(sign_ahead(text)))) if apart else ()
+    texts = _signed(sentences, footnote=bool(sign_ahead(text))) if apart else ()
+    return tuple(each for signed in texts for each in _of_each_letter(signed))
+
+
+def _of_each_letter(text: str) -> tuple[str, ...]:
+    """'[letter AB] in stock' once for each of its letters."""
+    found = _OF_LETTERS.match(text)
+    if found is None:
+        return (text,)
+    return tuple(f"[{LETTER}{letter}]{text[found.end() :]}" for letter in found[1])
+
+
+def _parts(clause: str) -> Iterator[str]:
+    """A clause parted at its commas, but for those of 'marked A, B or C'."""
+    start = 0
+    for match in _COMMA.finditer(clause):
+        piece = clause[start:]
+        named = _letters(piece, "without_mark") or _letters(piece, "marked_with")
+        if named is None or not named.start < match.start() - start < named.end:
+            yield clause[start : match.start()]
+            start = match.end()
+    yield clause[start:]
+
+
+def _letters(piece: str, section: str) -> _Letters | None:
+    if not phrases("marked").find(piece):
+        return None
+    for match in phrases(section).find(piece):
+        found = _LETTERS.match(piece, match.end)
+        if found is not None:
+            sign = "".join(sorted(set(_LETTER.findall(found["letters"]))))
+            return _Letters(match.start, found.end(), f"{LETTER}{sign}", found["word"] is not None)
+    return None
+
+
+def _is_not_understood(piece: str, *, listed: bool) -> bool:
+    """'Items marked A to C', 'not marked (a) or (b)', and the 'B: 7 weeks' behind 'Items marked A: 5 weeks'."""
+    if (_OTHER_LISTED if listed else _OTHER).match(piece):
+        return True
+    sections = ("without_mark", "marked_with")
+    signs = [_SIGNED.match(piece, match.end) for section in sections for match in phrases(section).find(piece)]
+    named = [letters for section in sections if (letters := _letters(piece, section)) is not None]
+    if any(letters.led and len(letters.sign) > len(LETTER) + 1 for letters in named):
+        return True
+    ends = [sign.end() for sign in signs if sign is not None] + [letters.end for letters in named]
+    return any(_GOES_ON.match(piece, end) for end in ends)
 
 
 def _begins_with_one(pieces: list[str]) -> bool:
@@ -81,27 +146,25 @@ def _without_mark(piece: str) -> tuple[str, str] | None:
     """The sign that lines must not carry, and what is said of those: 'items not marked (a) ship in 3 weeks'."""
     for match in phrases("without_mark").find(piece):
         sign = _SIGNED.match(piece, match.end)
-        letter = _LETTER.match(piece, match.end) if sign is None and phrases("marked").find(piece) else None
-        found = sign or letter
-        if found is not None:
-            rest = without_boards_word(f"{piece[: match.start]}{piece[found.end() :].strip()}".strip())
-            name = sign_ahead(f"{sign[1]} a") if sign is not None else f"{LETTER}{found['letter']}"
-            return name, rest
-    return None
+        if sign is not None:
+            return sign_ahead(f"{sign[1]} a"), _said_of_them(piece[: match.start], piece[sign.end() :])
+    named = _letters(piece, "without_mark")
+    return None if named is None else (named.sign, _said_of_them(piece[: named.start], piece[named.end :]))
+
+
+def _said_of_them(before: str, behind: str) -> str:
+    return without_boards_word(f"{before}{behind.strip()}".strip())
 
 
 def _by_letter(piece: str) -> tuple[str, str] | None:
     """'Grades marked L are in stock': the letter, and what is said of them."""
-    if not phrases("marked").find(piece):
+    named = _letters(piece, "marked_with")
+    if named is None:
         return None
-    for match in phrases("marked_with").find(piece):
-        found = _LETTER.match(piece, match.end)
-        if found is not None:
-            behind = piece[found.end() :].strip()
-            marked = next((one for one in phrases("marked").find(behind) if one.start == 0), None)
-            behind = behind if marked is None else behind[marked.end :].lstrip()
-            return f"{LETTER}{found['letter']}", f"{piece[: match.start]}{behind}".strip()
-    return None
+    behind = piece[named.end :].strip()
+    marked = next((one for one in phrases("marked").find(behind) if one.start == 0), None)
+    behind = behind if marked is None else behind[marked.end :].lstrip()
+    return named.sign, _said_of_them(piece[: named.start], behind)
 
 
 def _of_the_others(piece: str, sign: str, said: str) -> tuple[str, str] | None:

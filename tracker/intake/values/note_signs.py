@@ -4,7 +4,7 @@ import re
 
 # '*)' and '(*)' are '*'; '1)' and '(1)' are '¹'.
 STAR = r"\(\*+\)|\*+\)?|[†‡§°]+\)?"
-SIGN = rf"{STAR}|[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\([\da-e]\)|\[[\da-e]\]|[\da-e]\)|\[(?:not )?letter [A-Z]\]|\[not [^\[\]\s]{{1,3}}\]"
+SIGN = rf"{STAR}|[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\([\da-e]\)|\[[\da-e]\]|[\da-e]\)|\[(?:not )?letter [A-Z]+\]|\[not [^\[\]\s]{{1,3}}\]"
 _AHEAD = re.compile(rf"\s*({SIGN})(?:\s*[=:–—-]?\s*(?=[^\W\d])|\s+(?=\d))")
 WITHIN = re.compile(rf"(?<=[^\W\d_]{{3}})({STAR}|[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\(\*+\))(?=\s+[^\W\d_])")
 """A sign at the end of a word of a head that goes on behind it: the star of 'Price* below 10 t'."""
@@ -15,9 +15,14 @@ NOT, LETTER = "not ", "letter "
 """What the sign of rows without another one begins with ('[not *] lead time 3 weeks'), and a letter that is a mark."""
 
 
-def marked(sign: str) -> str | None:
-    """The sign that lines must not carry for a note with this sign to hold for them; None for any other sign."""
-    return sign.removeprefix(NOT) if sign.startswith(NOT) else None
+def marked(sign: str) -> frozenset[str]:
+    """The signs that lines must not carry for a note with this sign to hold for them, two for 'not letter AB'; none
+    for any other sign."""
+    if not sign.startswith(NOT):
+        return frozenset()
+    kept = sign.removeprefix(NOT)
+    letters = kept.removeprefix(LETTER)
+    return frozenset({kept}) if letters == kept else frozenset(f"{LETTER}{letter}" for letter in letters)
 
 
 def sign_ahead(text: str) -> str:
