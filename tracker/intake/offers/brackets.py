@@ -145,15 +145,20 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
         return {}
     groups: dict[_Board, list[tuple[int, Said[Bracket]]]] = {}
     board = columns.of(*_BOARD, *_ACROSS)
-    unsized: list[tuple[_Board, WholeRow]] = []
+    sized, complete = columns.first(*ORDER_SIZES) is not None, True
+    # Of a very long list only what is asked about is kept: its rows would take a gigabyte.
+    unsized: list[tuple[_Board, int, Cell]] = []
     for whole in rows:
         said = size_of_row(whole, columns)
         told = tuple(whole.cells[column.index].text if column.index in whole.cells else "" for column in board)
         key = (whole.row.headings, told)
         if said is not None:
             groups.setdefault(key, []).append((whole.row.index, said))
-        else:
-            unsized.append((key, whole))
+            continue
+        complete = False
+        price = next((whole.cells[price.index] for price in columns.prices if price.index in whole.own), None)
+        if sized and price is not None:
+            unsized.append((key, whole.row.index, price))
     found: dict[int, Said[KgBracket]] = {}
     if all(len(group) == 1 and _is_bare(group[0][1].value) for group in groups.values()):
         # One bare 'Qty' a board is what the price was asked for; only several of one board part its order sizes.
@@ -161,10 +166,9 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
     if _quantities_of_lines(columns, [said for group in groups.values() for _, said in group], len(groups)):
         return found
     every = {(one.words, one.value.not_weight) for group in groups.values() for _, one in group}
-    if not unsized and len(every) == 1 and every.pop()[1] == NOT_UNDERSTOOD:
+    if complete and len(every) == 1 and every.pop()[1] == NOT_UNDERSTOOD:
         # '1 lot' in every row parts no order sizes either.
         return found
-    sized = columns.first(*ORDER_SIZES) is not None
     for group in groups.values():
         if not sized and len(group) == 1 and least_of(group[0][1].words, facts) is not None:
             # 'Minimum 5 t' among the remarks is the smallest order; only several of one board part its order sizes.
@@ -173,7 +177,7 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
         for (index, said), kg in zip(group, in_kg, strict=True):
             stated = len(group) == 1 and kg.of_sheets and _is_a_count(said.words)
             found[index] = Said(replace(kg, stated=stated), said.where, said.words)
-    return found | _left_blank(columns, groups, unsized, facts) if sized else found
+    return found | _left_blank(groups, unsized, facts)
 
 
 def size_without_limits(words: str, facts: FileFacts) -> KgBracket:
@@ -182,20 +186,18 @@ def size_without_limits(words: str, facts: FileFacts) -> KgBracket:
 
 
 def _left_blank(
-    columns: Columns,
     groups: Mapping[_Board, Sequence[tuple[int, Said[Bracket]]]],
-    unsized: Sequence[tuple[_Board, WholeRow]],
+    unsized: Iterable[tuple[_Board, int, Cell]],
     facts: FileFacts,
 ) -> dict[int, Said[KgBracket]]:
-    """Rows without an order size of a board whose other rows have several: what they hold for is not every order."""
+    """Rows without an order size of a board whose other rows have several: what they hold for is not every order.
+    `unsized`: board, row and price of each row without a size."""
     several = {board for board, sizes in groups.items() if len({said.words for _, said in sizes}) > 1}
-    blank: dict[int, Said[KgBracket]] = {}
-    for board, whole in unsized:
-        price = next((whole.cells[price.index] for price in columns.prices if price.index in whole.own), None)
-        if board in several and price is not None:
-            words = price.text.strip()
-            blank[whole.row.index] = Said(size_without_limits(words, facts), at(price), words)
-    return blank
+    return {
+        row: Said(size_without_limits(price.text.strip(), facts), at(price), price.text.strip())
+        for board, row, price in unsized
+        if board in several
+    }
 
 
 def _is_bare(size: Bracket) -> bool:
