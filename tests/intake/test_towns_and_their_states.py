@@ -26,7 +26,7 @@ def vendors(*heads, title="Tarnmoor Board Sales: CAD per metric tonne, delivered
         ("Red Deer, AB", "Regina, SK"),
         ("Red Deer (AB)", "Regina (SK)"),
         ("Calgary AB", "Edmonton AB"),
-        ("Elko Springs NV", "Boise ID"),
+        ("Elko Springs NV", "Lornemoor ID"),
         ("Lornehaven SA", "Ballarat VIC"),
     ],
 )
