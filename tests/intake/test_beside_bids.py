@@ -99,3 +99,14 @@ def test_what_was_paid_is_no_offer_beside_any_price(head):
 def test_a_price_called_current_is_one_vendors_offer():
     rows = [[*BOARD, "Current price EUR/t"], *([*row, 1040] for row in ROWS)]
     assert {str(line.state) for line in lines(rows).values()} == {"accepted"}
+
+
+def under(group):
+    heads = [[None, None, None, group, None], [*BOARD, "Tarnwick Board", "Nordhaven Karton"]]
+    return lines([["EUR per tonne delivered"], [], *heads, *([*row, 1195 - row[2], 1210 - row[2]] for row in ROWS)])
+
+
+def test_under_a_word_for_suppliers_each_name_heads_its_prices():
+    found = under("Supplier")
+    assert {line.offer.vendor for line in found.values()} == {"Tarnwick Board", "Nordhaven Karton"}
+    assert {str(line.state) for line in found.values()} == {"accepted"}

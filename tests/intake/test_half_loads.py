@@ -64,3 +64,9 @@ def test_what_a_tonne_or_a_reel_weighs_is_no_order_size(title):
 def test_orders_that_begin_at_a_weight_begin_there(title):
     (line,) = lines([[title], ["Board", "g/m²", "µm", "EUR/t"], ["GD2", 410, 525, 890]]).values()
     assert (line.state, line.offer.from_kg) == (State.ACCEPTED, 5000)
+
+
+def test_half_a_load_by_its_abbreviation_is_half_a_load():
+    heads = ("less than half TL", "half TL to under 1 TL", "1 TL and over")
+    note = "1 truckload (TL) = 22 t. Half TL = 11 t."
+    assert sized(note, heads) == [(None, 11000), (11000, 22000), (22000, None)]

@@ -117,3 +117,18 @@ def test_a_cost_before_a_margin_is_not_offered_though_the_sums_are_missing(cost)
 )
 def test_a_month_is_later_in_its_own_year(text, other, later):
     assert is_later(text, other) is later
+
+
+@pytest.mark.parametrize("rise", ["+ EUR", "+ $", "Mehr $/ST"])
+def test_what_two_prices_differ_by_is_no_price(rise):
+    found = _offered(
+        ("alt: bis 30.04.26 (ersetzt)", "neu: ab 01.05.26", rise), (735, 768, 33), (728, 761, 33), (721, 754, 33)
+    )
+    assert {cell: str(line.state) for cell, line in found.items()} == dict.fromkeys(("E3", "E4", "E5"), "accepted")
+
+
+def test_a_third_figure_that_is_no_difference_is_asked_about():
+    found = _offered(
+        ("alt: bis 30.04.26 (ersetzt)", "neu: ab 01.05.26", "+ $"), (735, 768, 41), (728, 761, 33), (721, 754, 60)
+    )
+    assert "accepted" not in {str(line.state) for line in found.values()}

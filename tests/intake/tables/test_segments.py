@@ -40,3 +40,13 @@ def test_boards_by_another_word_begin_a_second_table_too():
     rows = [[*head, *other], ["SBS C1S", 16, 67, 1215, "GC1", 410, 255, 1088]]
     assert tables([*rows, ["URB", 24, 86, 712, "GD3", 445, 325, 818]]) == [head, other]
     assert tables([["Board", "Stock", "US$/ST"], ["SBS", "reels", 1215]]) == [["Board", "Stock", "US$/ST"]]
+
+
+def test_all_board_heads_again_begin_a_table_whatever_the_prices_are_called():
+    left, right = ["Kind", "Pts", "lb/1000 sq ft", "Ask"], ["Kind", "Pts", "lb/1000 sq ft", "Size, in.", "Ask/M"]
+    assert tables([[*left, *right], ["SBS", 12, 50, 1245, "SBS", 12, 50, "25 x 38", 228.5]]) == [left, right]
+
+
+def test_one_board_head_again_is_the_same_table():
+    head = ["Kind", "Pts", "lb/1000 sq ft", "Ask", "Kind", "Remarks"]
+    assert tables([head, ["SBS", 12, 50, 1245, "SBS", "in stock"]]) == [head]

@@ -8,13 +8,14 @@ from dataclasses import replace
 from decimal import Decimal
 from itertools import pairwise
 
-from tracker.intake.columns.column import Column
+from tracker.intake.columns.column import Column, basis_in_head
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import sure_figure
 from tracker.intake.tables.table import Table
 from tracker.intake.values.basis import basis_text
+from tracker.intake.values.header import header
 from tracker.intake.values.roles import Role
-from tracker.intake.values.sheetsize import LengthUnit
+from tracker.intake.values.sheetsize import LengthUnit, sheet_text
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis
 
@@ -30,7 +31,9 @@ _PER_SHEETS = frozenset({Basis.SHEET, Basis.THOUSAND_SHEETS})
 
 
 def with_sides(columns: list[Column], samples: Mapping[int, Sequence[Cell]], table: Table) -> list[Column]:
-    """Of the first such pair the one is the width and the other the length, where a row says that it is of sheets."""
+    """Of the first such pair the one is the width and the other the length, where a row says that it is of sheets; so
+    does a column of both sides, '25 x 38', under a word for the width of rolls."""
+    columns = [_size_under_a_width(column, samples, table) for column in columns]
     if {column.role for column in columns} >= set(_SIDES):
         return columns
     for first, second in pairwise(columns):
@@ -40,6 +43,14 @@ def with_sides(columns: list[Column], samples: Mapping[int, Sequence[Cell]], tab
                 replace(column, role=sides[column.index]) if column.index in sides else column for column in columns
             ]
     return columns
+
+
+def _size_under_a_width(column: Column, samples: Mapping[int, Sequence[Cell]], table: Table) -> Column:
+    cells = samples[column.index]
+    if column.role is not Role.ROLL_WIDTH or not cells or not _of_sheets(column, column, table):
+        return column
+    both = all(isinstance(cell.value, str) and sheet_text(cell.text, column.length_unit) for cell in cells)
+    return replace(column, role=Role.SHEET_SIZE) if both else column
 
 
 def _are_sides(first: Column, second: Column, samples: Mapping[int, Sequence[Cell]]) -> bool:
@@ -71,14 +82,21 @@ def _of_sheets(first: Column, second: Column, table: Table) -> bool:
     if not filled or not all(first.index in cells and second.index in cells for cells in filled):
         return False
     texts = [[cell.text for cell in cells.values() if isinstance(cell.value, str)] for cells in filled]
-    around = [words.text for words in table.titles] + [column.text for column in table.columns]
+    heads = [column.text for column in table.columns]
+    around = [*(words.text for words in table.titles), *heads]
     priced = any(_by_sheets(text) for row in texts for text in row) or any(map(_names_sheets, around))
-    return priced and not any(_in_rolls(row) for row in texts)
+    return (priced or any(map(_priced_by_sheets, heads))) and not any(_in_rolls(row) for row in texts)
 
 
 def _by_sheets(text: str) -> bool:
     unit = basis_text(text)
     return unit is not None and bool(unit.bases) and unit.bases <= _PER_SHEETS
+
+
+def _priced_by_sheets(head: str) -> bool:
+    """'€ le mille', 'Ask/M': money by the thousand beside the sides of sheets."""
+    basis = basis_in_head(header(head))
+    return basis is not None and bool(basis.bases) and basis.bases <= _PER_SHEETS
 
 
 def _names_sheets(text: str) -> bool:

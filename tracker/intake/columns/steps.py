@@ -51,11 +51,13 @@ def without_steps(columns: list[Column], table: Table) -> list[Column]:
         in_order = start.index < price.index and step.index < price.index and start is not step
         if not in_order or not _is_larger(figures[start.index], figures[step.index]):
             continue
-        if start.role is Role.PREVIOUS_PRICE and not _of_a_height(figures[start.index], figures[price.index]):
+        first, second, last = (figures[column.index] for column in (start, step, price))
+        if not _of_a_height(first, last) and (start.role is Role.PREVIOUS_PRICE or _of_a_height(first, second)):
             # 'Was | Now | Saving': what the two differ by is no price.
+            if _leads(first, last, second):
+                roles[price.index] = Role.CHANGE
             continue
-        leads = _leads(*(figures[column.index] for column in (start, step, price)))
-        if leads or _never_reckoned(start, price, figures):
+        if _leads(first, second, last) or _never_reckoned(start, price, figures):
             roles |= {start.index: Role.LIST_PRICE, step.index: Role.CHANGE}
             if not named:
                 roles[price.index] = Role.PRICE

@@ -96,7 +96,11 @@ def _named(price: PriceColumn, rows: set[int]) -> PriceColumn:
         and not _named_otherwise(head)
         and may_be_a_name(name := without_unit(head).strip(" /()[],"))
     ]
-    return replace(price, vendor=names[0]) if len(names) == 1 else price
+    if len(names) != 1:
+        return price
+    # Figures like prices under 'Supplier' and a firm's name are what it quotes.
+    asked = price.unexplained and not any(head.role is Role.VENDOR for head in price.column.said[:-1])
+    return replace(price, vendor=names[0], unexplained=asked)
 
 
 def _named_otherwise(head: Header) -> bool:

@@ -21,11 +21,28 @@ def _begins_again(columns: list[HeadedColumn], heads: list[Head | None], at: int
     head, before = heads[at], heads[first]
     if head is None or before is None or head.across or not _of_one_kind(head.role, before.role):
         return False
+    if _comes_round_whole(columns, heads, at, first):
+        return True
     if not any(other is not None and (other.price or other.number is not None) for other in heads[:at]):
         return False
     # One word of the same kind ('Stock' beside 'Board') is no second table; the same word, or several, are.
     same_word = fold(columns[at].heads[-1].text) == fold(columns[first].heads[-1].text)
     return same_word or len(_board_roles(heads[first:at]) & _board_roles(heads[at:])) > 1
+
+
+def _comes_round_whole(columns: list[HeadedColumn], heads: list[Head | None], at: int, first: int) -> bool:
+    """'Kind | Pts | Wt | Ask | Kind | Pts | Wt | Ask/M': the run of board columns, word for word, behind something else,
+    whatever the prices are called."""
+    run = next((end for end in range(first, at) if not _tells_board(heads[end])), at) - first
+    words = [fold(column.heads[-1].text) if column.heads else "" for column in columns[first : at + run]]
+    return _SEVERAL <= run < at - first and words[:run] == words[at - first :]
+
+
+_SEVERAL = 3
+
+
+def _tells_board(head: Head | None) -> bool:
+    return head is not None and head.board
 
 
 def _of_one_kind(role: Role | None, other: Role | None) -> bool:
