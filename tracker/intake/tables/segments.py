@@ -31,8 +31,8 @@ def _begins_again(columns: list[HeadedColumn], heads: list[Head | None], at: int
 
 
 def _comes_round_whole(columns: list[HeadedColumn], heads: list[Head | None], at: int, first: int) -> bool:
-    """'Kind | Pts | Wt | Ask | Kind | Pts | Wt | Ask/M': the run of board columns, word for word, behind something else,
-    whatever the prices are called."""
+    """'Kind | Pts | Wt | Ask | Kind | Pts | Wt | Ask/M': the run of board columns, word for word, behind something
+    else, whatever the prices are called."""
     run = next((end for end in range(first, at) if not _tells_board(heads[end])), at) - first
     words = [fold(column.heads[-1].text) if column.heads else "" for column in columns[first : at + run]]
     return _SEVERAL <= run < at - first and words[:run] == words[at - first :]
