@@ -1,7 +1,7 @@
 """Charges beside a price: columns of freight, energy or sheeting, and notes that hold for every row."""
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from decimal import Decimal
 
@@ -20,7 +20,7 @@ from tracker.intake.offers.row_charges import LARGEST_PERCENTAGE
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.values.basis import BasisReading
-from tracker.intake.values.charge_names import ChargeKind
+from tracker.intake.values.charge_names import ChargeKind, same_charge
 from tracker.intake.values.charge_parts import is_optional
 from tracker.intake.values.charges import (
     ChargeWords,
@@ -49,12 +49,12 @@ def fill_charges(
     the table gives to this price's column alone; `load`: the kind of load that its order size is called by."""
     found: list[Charge] = []
     free = free_for(scope, draft)
-    in_columns: set[ChargeKind] = set()
+    in_columns: list[tuple[ChargeKind, str]] = []
     for column in columns.of(*ON_TOP):
         if is_optional(column.text):
             _note_optional(draft, cells.get(column.index), column)
             continue
-        in_columns.add(kind_of(column))
+        in_columns.append((kind_of(column), column.text))
         cell = cells.get(column.index)
         if column.index in told.borne or _note_of_others(draft, cell, column, told):
             continue
@@ -67,11 +67,10 @@ def fill_charges(
         elif cell is not None and column.role is Role.FREIGHT:
             _take_freight_words(draft, cell, column)
     own = [*below, *_remarked(cells, columns), *_commented(draft.cell), *charges_of_load(scope, load)]
-    # Of other charges there may be several: an FSC's beside a toll.
-    in_row = in_columns | {said.value.kind for said in own if said.value.kind is not ChargeKind.OTHER}
-    in_row |= {ChargeKind.FREIGHT} if told.freight_borne else set()
-    around = (said for said in scope.charges if said.value.kind not in in_row and not _repeats(said.value, in_columns))
-    for said in (*own, *around):
+    in_row = [*in_columns, *((said.value.kind, said.value.label) for said in own)]
+    in_row += [(ChargeKind.FREIGHT, "")] if told.freight_borne else []
+    around = (said for said in scope.charges if not _said_in_row(said.value, in_row))
+    for said in (*own, *(said for said in around if not _repeats(said.value, in_columns))):
         words = relieved(said.value, free)
         charge = _stated(words, facts, draft) if words is not None else None
         if charge is not None:
@@ -85,10 +84,19 @@ def fill_charges(
         draft.note(NoteCode.NUMBER_AMBIGUOUS, optional.where, _WITHOUT.format(optional.value.words))
 
 
-def _repeats(words: ChargeWords, in_columns: set[ChargeKind]) -> bool:
+def _said_in_row(words: ChargeWords, in_row: Iterable[tuple[ChargeKind, str]]) -> bool:
+    """Whether a charge that is said around stands in the row already. Of other charges there may be several: an FSC's
+    beside a toll. 'Energy surcharges are reviewed monthly' tells of the fuel's column; 'energy 3 %' comes on top."""
+    of_kind = [label for kind, label in in_row if kind is words.kind]
+    if words.kind is ChargeKind.OTHER:
+        return False
+    return any(same_charge(words.kind, words.label, label) for label in of_kind) if words.amounts else bool(of_kind)
+
+
+def _repeats(words: ChargeWords, in_columns: Iterable[tuple[ChargeKind, str]]) -> bool:
     """'Surcharge is added to the price' says of the column 'Energy surcharge' what to do with it."""
     general = words.kind is ChargeKind.OTHER and phrases("surcharge_words").whole(words.label) is not None
-    return general and not words.amounts and bool(in_columns - {ChargeKind.FREIGHT})
+    return general and not words.amounts and any(kind is not ChargeKind.FREIGHT for kind, _ in in_columns)
 
 
 def _note_optional(draft: Draft, cell: Cell | None, column: Column) -> None:

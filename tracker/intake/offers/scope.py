@@ -9,7 +9,7 @@ from tracker.intake.offers.said import Said, at
 from tracker.intake.tables.table import Words
 from tracker.intake.values.board_words import names_only_board
 from tracker.intake.values.caliper import find_calipers
-from tracker.intake.values.charge_names import ChargeKind, same_charge
+from tracker.intake.values.charge_names import same_charge
 from tracker.intake.values.charges import ChargeWords
 from tracker.intake.values.column_legend import column_named
 from tracker.intake.values.delivery import Delivery
@@ -263,27 +263,24 @@ class Scope:
 
     @cached_property
     def charges(self) -> tuple[Said[ChargeWords], ...]:
-        """One charge of each kind from the nearest level that names it; several rates leave open what it comes to.
-
-        What is said of some prices alone replaces only the charge of the same name: energy is charged beside their
-        fuel."""
+        """Each charge from the nearest level that names it; several rates leave open what it comes to."""
         kept: list[Said[ChargeWords]] = []
-        replaced: set[ChargeKind] = set()
         for level in self.levels:
-            here: dict[ChargeKind, list[Said[ChargeWords]]] = {}
+            here: list[list[Said[ChargeWords]]] = []
             for said in level.all_of(ChargeWords):
-                if said.value.kind not in replaced and not _is_named(said.value, kept):
-                    here.setdefault(said.value.kind, []).append(said)
-            kept += map(_one_rate, here.values())
-            replaced |= set() if level.of_some else here.keys()
+                if any(_same_charge(said, nearer) for nearer in kept):
+                    continue
+                named = next((rates for rates in here if _same_charge(said, rates[0])), None)
+                if named is None:
+                    here.append([said])
+                else:
+                    named.append(said)
+            kept += map(_one_rate, here)
         return tuple(kept)
 
 
-def _is_named(charge: ChargeWords, kept: Iterable[Said[ChargeWords]]) -> bool:
-    """Whether a nearer text names the same charge."""
-    return any(
-        said.value.kind is charge.kind and same_charge(charge.kind, said.value.label, charge.label) for said in kept
-    )
+def _same_charge(one: Said[ChargeWords], other: Said[ChargeWords]) -> bool:
+    return one.value.kind is other.value.kind and same_charge(one.value.kind, one.value.label, other.value.label)
 
 
 def _one_rate(found: list[Said[ChargeWords]]) -> Said[ChargeWords]:

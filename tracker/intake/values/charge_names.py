@@ -37,13 +37,16 @@ def whole_name(text: str, match: Found[str]) -> tuple[int, int]:
     return start, match.end
 
 
-def of_fuel(label: str) -> bool:
-    """A fuel surcharge is that of the lorry, and another than one for the mill's energy."""
-    return bool(phrases("fuels").find(label))
-
-
 def same_charge(kind: ChargeKind, label: str, other: str) -> bool:
-    """Whether two names of a kind are of one charge, so that what is said of the one replaces the other."""
+    """Whether two names of a kind are of one charge, so that what is said of the one replaces the other.
+
+    'Fuel', 'gas' and 'energy surcharge' are three; 'toll' and 'palletising' two.
+    """
     if kind is ChargeKind.OTHER:
         return label.casefold() == other.casefold()
-    return of_fuel(label) == of_fuel(other)
+    return kind is not ChargeKind.ENERGY or _burnt(label) == _burnt(other)
+
+
+def _burnt(label: str) -> frozenset[str]:
+    """Which energy a charge is for: none where it is for all that the mill uses."""
+    return frozenset(match.value for match in phrases("energies").find(label))

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import lru_cache
 
-from tracker.intake.values.charge_names import ChargeKind, charges_named, of_fuel
+from tracker.intake.values.charge_names import ChargeKind, charges_named, same_charge
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.delivery import find_delivery
@@ -36,9 +36,7 @@ class NoCharge:
         """Whether a charge of this kind and name is meant."""
         if self.general:
             return kind in (ChargeKind.ENERGY, ChargeKind.OTHER)
-        if kind is not self.kind or of_fuel(label) != of_fuel(self.label):
-            return False
-        return kind is not ChargeKind.OTHER or label.casefold() == self.label.casefold()
+        return kind is self.kind and same_charge(kind, label, self.label)
 
 
 _COMMAS = re.compile(r",(?!\d)")
