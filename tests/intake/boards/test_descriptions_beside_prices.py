@@ -1,4 +1,4 @@
-"""Two columns, what is offered and its price: boards in whole descriptions under a word that is no known head."""
+"""Two columns, boards in whole descriptions and their prices, and words beside a table that are no boards of it."""
 
 from decimal import Decimal
 
@@ -39,3 +39,11 @@ def test_other_figures_beside_descriptions_are_no_prices(head):
 
 def test_costs_of_other_things_are_no_offers():
     assert not lines([["Expenses"], [], ["What", "Offer"], ["Lunch", 31], ["Taxi", 22], [], ["EUR"]])
+
+
+def test_words_beside_a_table_with_heads_are_no_boards_of_it():
+    rows = [
+        ["Grade", "g/m²", "µm", "EUR/t", None, "Sorte GC1: einseitig"],
+        ["GC1", 250, 410, 1250, None, "GC2 300 g/m² auf Anfrage"],
+    ]
+    assert list(lines(rows)) == ["D2"]

@@ -4,6 +4,7 @@ from decimal import Decimal
 
 import pytest
 
+from tests.intake.readings import accepted, by_cell, read_rows
 from tests.intake.sheets import lines
 from tracker.intake.values.charges import find_charges
 from tracker.trade.footing import footing
@@ -54,3 +55,60 @@ def test_a_charge_on_all_prices_is_every_lines(note):
 )
 def test_a_charge_of_some_or_of_later_prices_comes_to_no_certain_amount(note):
     assert not any(charge.amounts for charge in find_charges(note))
+
+
+def test_a_surcharge_on_all_prices_is_part_of_the_delivered_cost():
+    reading = read_rows(
+        [
+            ["Elmscombe Mill Ltd"],
+            ["Delivered prices, £ per tonne. An energy surcharge of £35 per tonne is added to all prices."],
+            [],
+            ["Grade", "gsm", "micron", "£/t"],
+            ["GD2", 280, 370, 760],
+        ]
+    )
+    assert accepted(reading) == {"D5": ("CRB", "760", "GBP", "tonne")}
+    assert footing(by_cell(reading)["D5"].offer).delivered_per_tonne == 795
+
+
+def test_a_surcharge_in_the_same_sentence_as_the_unit():
+    reading = read_rows(
+        [
+            ["Kaltenfels Kartonfabrik GmbH"],
+            ["Preise in EUR/t frei Haus, zuzüglich 3,5 % Energiezuschlag"],
+            [],
+            ["Sorte", "g/m²", "µm", "Preis"],
+            ["GC1", 250, 400, 1240],
+        ]
+    )
+    assert accepted(reading) == {"D5": ("FBB", "1240", "EUR", "tonne")}
+    assert [charge.price for charge in by_cell(reading)["D5"].offer.charges] == [Decimal("3.5")]
+
+
+def test_a_surcharge_without_a_unit_too_large_for_a_percentage():
+    reading = read_rows(
+        [
+            ["Nordbruk Board AB"],
+            ["Prices EXW mill, EUR per tonne"],
+            [],
+            ["Grade", "g/m²", "µm", "Base price", "Energy surcharge", "Freight to buyer"],
+            ["GC1", 240, 385, 1180, 25, 62],
+        ]
+    )
+    assert footing(by_cell(reading)["D5"].offer).delivered_per_tonne == 1180 + 25 + 62
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["Energy surcharge of EUR 16 per tonne will be added to all orders",
+     "Energiezuschlag von 16 EUR/t wird auf alle Aufträge erhoben",
+     "Un supplément énergie de 16 €/t sera appliqué à toutes les commandes",
+     "Recargo de energía de 16 €/t se aplicará a todos los pedidos", "Energitillägg 16 EUR/ton läggs på alla order"],
+)  # fmt: skip
+def test_charges_on_all_orders(text):
+    assert [[amount.value for amount in charge.amounts] for charge in find_charges(text)] == [[16]]
+
+
+def test_charges_on_the_orders_of_one_month_are_not_certain():
+    (charge,) = find_charges("Energy surcharge of EUR 16 per tonne will be added to all March orders")
+    assert charge.amounts == ()

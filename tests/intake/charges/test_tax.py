@@ -1,11 +1,11 @@
-"""Prices with value added tax in them compare with none, and are asked about; all others are without.
-
-All vendors, boards and prices are invented.
-"""
+"""Prices with value added tax in them compare with none, and are asked about; all others are without."""
 
 import pytest
 
 from tests.intake.sheets import codes, lines
+from tracker.intake.values.charges import ChargeWords
+from tracker.intake.values.clauses import clauses
+from tracker.intake.values.statements import statements
 from tracker.trade.offer import State
 
 HEAD = ["Grade", "g/m²", "EUR/t", "Remarks"]
@@ -51,3 +51,20 @@ def test_beside_a_net_price_the_one_with_tax_is_told_apart():
     rows = [["VAT included: see right column"], ["Grade", "g/m²", "Price EUR/t", "Price incl. VAT EUR/t"]]
     found = lines([*rows, ["GC1", 250, 1290, 1535.1]])
     assert [(cell, line.state) for cell, line in found.items()] == [("C3", "accepted")]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Preise exkl. MWST. Energiezuschlag 4,5 % auf alle Preise.", "Preise zzgl. MwSt. Energiezuschlag 4,5 %.",
+        "Precios sin I.V.A. Recargo energético 4,5 %.", "Prix hors T.V.A. Supplément énergie 4,5 %.",
+    ],
+)  # fmt: skip
+def test_a_sentence_ends_with_the_tax(note):
+    charged = [said for said in statements(note) if isinstance(said, ChargeWords)]
+    assert [(charge.percent, str(charge.amounts[0].value)) for charge in charged] == [(True, "4.5")]
+
+
+@pytest.mark.parametrize("text", ["zzgl. MwSt. 19 %", "zzgl. gesetzl. MwSt. und Fracht", "inkl. MwSt. ab Werk"])
+def test_a_tax_that_goes_on_ends_no_sentence(text):
+    assert len(clauses(text)) == 1

@@ -1,4 +1,4 @@
-"""A list of delivered prices with a note that gives free delivery to some orders alone."""
+"""A delivery that a note denies is none, and one that it gives to some orders alone is left open."""
 
 import pytest
 
@@ -25,3 +25,32 @@ def test_delivery_on_a_condition_is_open_and_told(title, note, delivered):
     line = lines([[title], ["Grade", "g/m²", "µm", "Price"], ["GC1", 250, 400, 1180], [note]])["D3"]
     assert line.offer.delivered is delivered
     assert any("not every price includes freight" in one.text for one in line.notes) is (delivered is None)
+
+
+ROWS = [["EUR/t"], ["Grade", "g/m²", "µm", "Price"], ["GC1", 250, 400, 1180]]
+
+
+@pytest.mark.parametrize(
+    ("note", "delivered"),
+    [
+        ("Prices do not include delivery.", False),
+        ("Prices don't include freight.", False),
+        ("Freight included: no", False),
+        ("Keine Lieferung frei Haus", False),
+        ("Die Preise verstehen sich nicht frei Haus", False),
+        ("Les prix ne sont pas franco", False),
+        ("Los precios no son franco destino", False),
+        ("Leverans ingår ej", False),
+        ("Frakten ingår inte i priset", False),
+        ("Prices include delivery.", True),
+        ("Delivered, no surcharge", True),
+        ("No fuel surcharge, delivered prices", True),
+        ("Keine Zuschläge, Lieferung frei Haus", True),
+        ("Sans surcharge, franco", True),
+        ("Sin recargos, franco destino", True),
+        ("Leverans ingår, ej energitillägg", True),
+        ("Leverans ingår ej energitillägg", True),
+    ],
+)
+def test_a_denied_delivery_is_none(note, delivered):
+    assert lines([*ROWS, [note]])["D3"].offer.delivered is delivered

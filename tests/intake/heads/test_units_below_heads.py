@@ -1,9 +1,36 @@
-"""'Price per' in one row of heads and what it is per in the next."""
+"""Rows of units below the heads, and what a price is per in the second row of them."""
 
 import pytest
 
 from tests.intake.sheets import lines
 from tracker.trade.offer import State
+
+
+def test_a_row_of_units_below_the_heads_offers_nothing():
+    rows = [
+        ["Qualité", "Grammage", "Epaisseur", "Prix en euros la tonne"],
+        [None, None, None, "Zone 1"],
+        [None, "g/m²", "microns", "dépts 27-28-61"],
+        ["GC1", 240, 375, 1248],
+    ]
+    assert list(lines(rows)) == ["D4"]
+
+
+BOARD = ["SBS C1S", 18, 75]
+HEAD = ["Board", "pt", "lb/MSF"]
+
+
+def test_a_unit_over_a_column_without_a_head_of_its_own_heads_it():
+    rows = [
+        ["A. ROLLS", None, None, None, "US$/ST"],
+        ["Stock no.", "Kind", "Pt", "Lb/M sq ft", None],
+        ["R-14", "SBS C1S", 14, 61, 1210],
+        ["R-18", "SBS C1S", 18, 75, 1195],
+    ]
+    assert {cell: str(line.state) for cell, line in lines(rows).items()} == {"E3": "accepted", "E4": "accepted"}
+    form = [["Basis", "US$/ST"], [*HEAD, "Price"], [*BOARD, 1190]]
+    assert lines(form)["D3"].offer.basis == "short_ton"
+
 
 SHEET = "Format 70 x 100 cm, EUR ab Werk"
 

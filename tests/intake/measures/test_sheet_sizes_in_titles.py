@@ -1,9 +1,55 @@
-"""The sheet that a title names among terms of its prices, as the title of one of two tables below each other does."""
+"""The size of the sheets that a title names, among other terms and over one of several tables."""
+
+from decimal import Decimal
 
 import pytest
 
 from tests.intake.sheets import codes, lines
+from tracker.intake.values.list_boards import LONGEST_TITLE
 from tracker.trade.offer import State
+
+
+@pytest.mark.parametrize(
+    ("title", "mm"),
+    [
+        ("Sheets 28 x 40 in – US$ per 1,000 sheets", (Decimal("711.2"), Decimal("1016"))),
+        ("Formatware 70 x 100 cm, USD/1000 Bogen", (Decimal(700), Decimal(1000))),
+        ("Franco, USD/1000 feuilles 72 x 102 cm", (Decimal(720), Decimal(1020))),
+    ],
+)
+def test_a_title_says_how_large_the_sheets_below_it_are_and_what_a_thousand_cost(title, mm):
+    rows = [[title], ["Board", "pt", "lb/MSF", "Price"], ["SBS C1S", 16, 68, 342.5], ["CCNB", 18, 71, 268.4]]
+    found = lines(rows).values()
+    assert [(str(line.state), line.offer.sheet_mm) for line in found] == [("accepted", mm)] * 2
+
+
+def test_a_size_in_a_title_with_other_terms_is_the_sheets():
+    title = ["Sheets 720 x 1020 mm, price per sheet ex VAT, despatch 5 working days"]
+    found = lines([title, ["Board", "GSM", "Micron", "Each"], ["SBB C2S", 250, 290, "27.4p"]])
+    assert found["D3"].offer.sheet_mm == (720, 1020)
+    assert found["D3"].offer.price == Decimal("0.274")
+
+
+@pytest.mark.parametrize(
+    ("title", "size"),
+    [
+        ("Oferta en hojas 72 x 102 cm. Portes incluidos (DAP). Válida hasta el 30 de noviembre de 2026.", [720, 1020]),
+        (
+            "Offer for sheets 28 x 40 in, FOB mill, good until 30 November 2026, all in US dollars as usual",
+            [711.2, 1016],
+        ),
+        (
+            "Carton GD2 en feuilles de 70 x 100 cm, prix par mille de feuilles, départ usine, sans engagement",
+            [700, 1000],
+        ),
+        ("Sheets from 70 x 100 cm to order, EUR per tonne, delivered, good until 30 November 2026 as usual", None),
+        ("Pallets 80 x 120 cm are included, EUR per tonne, delivered, good until 30 November 2026 as usual", None),
+    ],
+)
+def test_the_size_of_sheets_in_a_long_title(title, size):
+    assert len(title) > LONGEST_TITLE
+    (line,) = lines([[title], ["Board", "g/m²", "µm", "EUR/t"], ["GD2", 350, 460, 896]]).values()
+    assert line.offer.sheet_mm == (None if size is None else tuple(Decimal(str(side)) for side in size))
 
 
 def read(title, notes=()):

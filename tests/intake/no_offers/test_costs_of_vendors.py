@@ -1,9 +1,24 @@
 """What a vendor pays himself, and what he earns, is no offer beside what he asks; what the reader pays is."""
 
+from decimal import Decimal
+
 import pytest
 
 from tests.intake.sheets import lines, read
 from tracker.trade.offer import State
+
+SOLD = "Prices are in U.S. dollars per hundredweight"
+
+
+@pytest.mark.parametrize(
+    ("cost", "margin"), [("Int. cost", "Mgn %"), ("Mfg cost", "Mrgn %"), ("Std cost", "Mark up %")]
+)
+def test_what_a_board_costs_its_maker_is_no_offer(cost, margin):
+    head = ["Board", "pt", "lb/MSF", cost, margin, "Price"]
+    assert [line.offer.price for line in lines([[SOLD], head, ["SBS C1S", 18, 76, 51.2, 15.7, 60.75]]).values()] == [
+        Decimal("60.75")
+    ]
+
 
 BOARDS = [["GC2", 230, 380, 921, 1064], ["GC2", 270, 445, 915, 1055], ["GD2", 350, 470, 661, 771]]
 

@@ -1,8 +1,51 @@
-"""Freight to places in columns of their own, in the rows of boards that have nothing to do with it."""
+"""Tables of freight to places, beside the boards or below them, are no offers and no charge of their row's board."""
 
 import pytest
 
 from tests.intake.sheets import lines
+
+
+def states(rows):
+    """Cell -> state and price."""
+    return {cell: (str(line.state), str(line.offer.price)) for cell, line in lines(rows).items()}
+
+
+@pytest.mark.parametrize("title", ["Freight rates, US$ per cwt, truckload 40,000 lb", "Fracht US$/cwt"])
+def test_rates_by_zone_and_state_below_a_title_for_freight_are_no_board(title):
+    rows = [[title], [], ["Zone", "States", "Rate"], [1, "OH, IN, MI", 1.65], [2, "IL, WI, MN", 2.05]]
+    assert states(rows) == {}
+
+
+HEAD = ["Board", "pt", "lb/MSF", "USD/ST delivered"]
+SBS, CRB = ["SBS C1S", 18, 75, 1100], ["CRB C1S", 18, 70, 900]
+
+
+def test_rates_below_a_heading_that_names_a_charge_are_no_offers():
+    rows = [
+        HEAD,
+        SBS,
+        [],
+        ["Freight, US$ per short ton"],
+        ["Zone 1", None, None, 38],
+        ["CRB C1S 18 pt", None, None, 900],
+    ]
+    assert [line.offer.price for line in lines(rows).values()] == [1100, 900]
+
+
+def test_freight_to_zones_across_is_no_offer():
+    rows = [["GD2, EUR/t ab Werk"], [], ["Menge", "Zone 1", "Zone 2"], ["bis 5 t", 95, 110], ["ab 5 t", 60, 75]]
+    assert not lines(rows)
+
+
+def test_freight_to_zones_apart_from_the_boards_is_no_freight_of_their_rows():
+    rows = [
+        ["Preise EUR/t ab Werk"],
+        ["Sorte", "g/m²", "µm", "Preis", None, "Frachtzone", "PLZ", "Fracht EUR/t"],
+        ["GC1", 250, 405, 1204, None, "1", "0-1", 38],
+        ["GD2", 350, 465, 846, None, "2", "2-5", 52],
+    ]
+    assert [line.offer.charges for line in lines(rows).values()] == [(), ()]
+
 
 BOARDS = [
     ["Sorte", "g/m²", "µm", "€/t ab Werk"],

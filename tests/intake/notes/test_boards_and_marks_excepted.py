@@ -1,4 +1,4 @@
-"""What a note says of all boards but some holds for the others, and never for the excepted ones."""
+"""What a note says of all but some boards, or but the marked lines, holds for the others alone."""
 
 import pytest
 
@@ -49,3 +49,32 @@ def test_a_smallest_order_is_of_the_others():
 
 def test_a_note_without_exception_holds_for_all():
     assert leads("Lead time 4 weeks") == [(28, 28)] * 3
+
+
+HEAD = ["Board", "g/m²", "µm", "Price"]
+BOARDS = [["GC2", 250, 410, "1090"], ["GC1", 250, 400, "1135*"], ["GD2", 350, 465, "842"]]
+
+
+def delivered(*notes, boards=BOARDS):
+    return [line.offer.delivered for line in lines([*([note] for note in notes), HEAD, *boards]).values()]
+
+
+@pytest.mark.parametrize(
+    "note",
+    ["Prices EUR per tonne, EXW unless marked *", "Preise EUR/t, ab Werk, sofern nicht mit * gekennzeichnet",
+     "Prix EUR/t, départ usine sauf prix marqués *", "Precios EUR/t, EXW salvo los marcados con *",
+     "Priser EUR/t, fritt fabrik om ej märkt *"],
+)  # fmt: skip
+def test_the_mark_excepts_its_lines(note):
+    assert delivered(note) == [False, None, False]
+    assert delivered(note, "* = delivered to your plant") == [False, True, False]
+
+
+def test_marked_lines_are_still_meant_by_their_mark():
+    assert delivered("Prices EUR per tonne. Prices marked * are EXW") == [None, False, None]
+    assert delivered("Prices EUR/t, delivered except those marked *, which are EXW") == [True, False, True]
+
+
+def test_where_no_line_is_marked_it_holds_for_all():
+    plain = [[*board[:3], board[3].strip("*")] for board in BOARDS]
+    assert delivered("Prices EUR per tonne, EXW unless marked *", boards=plain) == [False] * 3

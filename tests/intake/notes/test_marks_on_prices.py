@@ -10,6 +10,25 @@ from tracker.intake.grid import Grid
 from tracker.intake.read import read_workbook
 from tracker.trade.offer import Answers
 
+
+def prices(found):
+    """Cell -> state, price and basis."""
+    return {
+        cell: (str(line.state), f"{line.offer.price:f}" if line.offer.price is not None else None, line.offer.basis)
+        for cell, line in found.items()
+    }
+
+
+def test_a_note_on_struck_prices_leaves_the_list_standing():
+    rows = [
+        ["Preisliste 8, EUR/t"],
+        ["Durchgestrichene Preise sind nicht mehr gültig."],
+        ["Sorte", "g/m²", "µm", "EUR/t"],
+        ["GC1", 240, 405, 1320],
+    ]
+    assert prices(lines(rows)) == {"D4": ("accepted", "1320", "tonne")}
+
+
 HEAD = ["Product", "Grade", "g/m²", "EUR/t"]
 BOARD = ["White", "GC1", 250, 1145]
 GREY = ["Grey", "GD2", 300, 905]

@@ -1,95 +1,34 @@
-"""What a note says of some boards holds for no others."""
+"""What a note says of some boards, or of some lines by their numbers, holds for no others."""
 
 import pytest
 
-from tests.intake.sheets import codes, lines
+from tests.intake.sheets import lines
+
+METRIC = ["Grade", "µm", "g/m²", "EUR/tonne"]
+CODES = [["GC1", 450, 300, 1100], ["GT2", 420, 350, 860], ["GD2", 400, 300, 790]]
+
+
+def below(note):
+    return [line.offer for line in lines([METRIC, *CODES, [], [note]]).values()]
+
+
+@pytest.mark.parametrize(
+    "note", ["Lead time for GT2: 6 weeks.", "Plazo para GT2: 6 semanas.", "GT2: Lieferzeit 6 Wochen"]
+)
+def test_a_note_about_one_code_says_nothing_of_another_of_its_grade(note):
+    assert [offer.lead_days for offer in below(note)] == [None, (42, 42), None]
+
+
+def test_a_note_about_the_grade_holds_for_all_its_codes():
+    assert [offer.lead_days for offer in below("Lead time for CRB: 6 weeks.")] == [None, (42, 42), (42, 42)]
+
+
+def test_a_note_about_a_kind_of_board_is_not_said_of_all():
+    assert {offer.lead_days for offer in below("Lead time for recycled board: 6 weeks.")} == {None}
+
 
 HEAD = ["Board", "pt", "lb/MSF"]
 SBS, CRB = ["SBS C1S", 18, 75], ["CRB C1S", 18, 70]
-
-
-@pytest.mark.parametrize(
-    "note",
-    [
-        ["Bright = GC1 folding boxboard"],
-        ["Bright is a GC1 folding boxboard."],
-        ["Our Bright is a folding boxboard, Dim a greyboard."],
-        ["Bright (GC1)"],
-        ["Bright", "GC1 folding boxboard"],
-    ],
-)
-def test_what_one_name_is_explained_to_be_is_no_grade_of_another_name(note):
-    found = lines(
-        [["Brand", "g/m²", "µm", "Price GBP/t"], ["Bright", 250, 405, 1105], ["Nova", 260, 420, 1120], [], note]
-    )
-    assert (found["D2"].state, found["D2"].offer.grade) == ("accepted", "FBB")
-    assert (found["D3"].state, codes(found["D3"])) == ("question", {"grade-unknown"})
-
-
-@pytest.mark.parametrize(
-    ("plain", "grade"),
-    [
-        (["Nova Grey", "Uncoated recycled board"], "URB"),
-        (["Nova Grey", "for partitions"], None),
-        (["Nova Grey = greyboard; Nova Grey = CUK"], None),
-        (["Nova White", "GC1 folding boxboard"], "CRB"),
-    ],
-)
-def test_of_two_names_that_begin_alike_the_longer_is_meant(plain, grade):
-    rows = [["Brand", "g/m²", "µm", "Price GBP/t"], ["Nova", 350, 455, 742], ["Nova Grey", 500, 762, 590], []]
-    found = lines([*rows, ["Nova", "GD2 grey back"], plain])
-    assert (found["D2"].offer.grade, found["D3"].offer.grade) == ("CRB", grade)
-    assert (found["D3"].state == "question") is (grade is None)
-
-
-def test_a_note_about_another_board_is_no_grade_of_a_name_but_one_about_all_is():
-    rows = [["Brand", "g/m²", "µm", "Price GBP/t"], ["Nova", 260, 420, 1120], []]
-    assert lines([*rows, ["GC1 on request."]])["D2"].offer.grade is None
-    assert lines([*rows, ["All boards are GC1."]])["D2"].offer.grade == "FBB"
-
-
-def test_a_title_over_boards_of_several_grades_is_no_grade_of_a_name_among_them():
-    rows = [["Brand", "g/m²", "µm", "Price GBP/t"], ["Nova", 260, 420, 1120]]
-    assert lines([["Folding boxboard"], [], *rows])["D4"].offer.grade == "FBB"
-    mixed = lines([["Folding boxboard"], [], *rows, ["GD2 grey back", 350, 455, 742]])
-    assert (mixed["D4"].state, codes(mixed["D4"])) == ("question", {"grade-unknown"})
-    assert (mixed["D5"].state, mixed["D5"].offer.grade) == ("accepted", "CRB")
-
-
-@pytest.mark.parametrize(
-    "said",
-    [
-        "US dollars. SBS and CRB per short ton; CUK per metric ton.",
-        "USD. CUK per tonne, all others per short ton",
-        "USD per short ton; CUK per tonne",
-        "Prices in USD per short ton except CUK, which is per tonne",
-        "All prices USD per short ton except CUK (per tonne)",
-        "All prices in USD per short ton. CUK prices are per tonne.",
-    ],
-)
-def test_one_grades_unit_is_not_the_others(said):
-    rows = [[*HEAD, "Price"], [*SBS, 1178], ["CUK", 18, 74, 1139], [*CRB, 884]]
-    bases = [line.offer.basis for line in lines([[said], [], *rows]).values()]
-    assert bases == ["short_ton", "tonne", "short_ton"]
-
-
-@pytest.mark.parametrize("said", ["SBS and CRB in USD, CUK in CAD", "All in USD except CUK, which is in CAD"])
-def test_one_grades_currency_is_not_the_others(said):
-    rows = [[*HEAD, "Price"], [*SBS, 1178], ["CUK", 18, 74, 1139], [*CRB, 884]]
-    found = lines([["USD per short ton"], [], *rows, [], [said]])
-    assert [line.offer.currency for line in found.values()] == ["USD", "CAD", "USD"]
-
-
-@pytest.mark.parametrize(("said", "delivered"), [("Delivered, except CUK", True), ("FOB mill except CUK", False)])
-def test_freight_that_one_board_is_excepted_from_is_left_open_for_that_board(said, delivered):
-    found = lines([[*HEAD, "USD/ST"], [*SBS, 1178], ["CUK", 18, 74, 1139], [], [said]])
-    assert [line.offer.delivered for line in found.values()] == [delivered, None]
-
-
-def test_two_last_days_of_two_boards_are_not_one():
-    said = "Prices for SBS valid until December 31, 2026, CRB until January 31, 2027"
-    for line in lines([[*HEAD, "USD/ST"], [*SBS, 1178], [*CRB, 884], [], [said]]).values():
-        assert (line.offer.valid_until, codes(line)) == (None, {"validity-unread"})
 
 
 MIXED = [

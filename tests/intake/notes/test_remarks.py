@@ -1,23 +1,36 @@
-"""What the remarks of a row say of its price comes before what the sheet says of all.
-
-All vendors, boards and prices are invented.
-"""
+"""What the remarks of a row say of its price comes before what the sheet says of all."""
 
 from dataclasses import replace
 from datetime import date
 
 import pytest
 
+from tests.intake.readings import by_cell, pounds, read_rows
 from tests.intake.sheets import book, codes, grid, lines
 from tracker.intake.read import read_workbook
 from tracker.trade.offer import Answers
 
-HEAD = ["Sorte", "g/m²", "µm", "Preis", "Hinweis"]
+HEAD = ["Grade", "pt", "lb/MSF"]
+BOARD = ["SBS C1S", 18, 75]
+
+
+def test_a_lead_time_and_a_smallest_order_among_the_remarks():
+    rows = [
+        [*BOARD, 1165, "4 to 5 weeks; min 10,000 lb"],
+        ["CRB", 20, 79, 880.5, "In stock, min 2 t"],
+        ["CUK", 18, 74, 990, "30 days"],
+    ]
+    found = by_cell(read_rows([[*HEAD, "USD/ST", "Remarks"], *rows]))
+    assert [line.offer.lead_days for line in found.values()] == [(28, 35), (0, 0), None]
+    assert found["D2"].offer.minimum_kg == pounds(10_000)
+
+
+REMARK_HEAD = ["Sorte", "g/m²", "µm", "Preis", "Hinweis"]
 
 
 def remarked(text, title="EUR/t frei Haus"):
     """The line with the remark; a second row without one shows that nothing else changed."""
-    rows = [[title], HEAD, ["GC1", 250, 405, 1290, text], ["GD2", 350, 465, 880, "FSC Mix"]]
+    rows = [[title], REMARK_HEAD, ["GC1", 250, 405, 1290, text], ["GD2", 350, 465, 880, "FSC Mix"]]
     found = lines(rows)
     other = found["D4"].offer
     assert (other.delivered, other.valid_until, other.from_kg, other.charges) == (True, None, None, ())
@@ -60,7 +73,11 @@ def test_charges(text, charges):
 
 
 def test_a_charge_of_the_row_beside_one_of_the_sheet():
-    rows = [["EUR/t frei Haus, zzgl. Maut 8 EUR/t"], HEAD, ["GC1", 250, 405, 1290, "zzgl. 25 EUR/t FSC-Zuschlag"]]
+    rows = [
+        ["EUR/t frei Haus, zzgl. Maut 8 EUR/t"],
+        REMARK_HEAD,
+        ["GC1", 250, 405, 1290, "zzgl. 25 EUR/t FSC-Zuschlag"],
+    ]
     (line,) = lines(rows).values()
     assert [charge.price for charge in line.offer.charges] == [25, 8]
 

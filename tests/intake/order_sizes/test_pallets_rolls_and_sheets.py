@@ -1,10 +1,60 @@
-"""Orders counted in pallets, rolls and sheets: asked about, but for sheets that the file lets be weighed."""
+"""Orders in pallets, rolls and sheets: asked about, but where the file says or lets be reckoned what they weigh."""
 
 from decimal import Decimal
 
 import pytest
 
 from tests.intake.sheets import codes, lines
+from tracker.intake.values.loads import load_definitions
+
+
+@pytest.mark.parametrize(
+    ("by_pallet", "below"),
+    [
+        ("Par palette (dès 500 kg)", "Moins de 500 kg"),
+        ("Per pallet (from 500 kg)", "Below 500 kg"),
+        ("Je Palette (ab 500 kg)", "Unter 500 kg"),
+        ("Por palet (desde 500 kg)", "Menos de 500 kg"),
+        ("Per pall (från 500 kg)", "Under 500 kg"),
+    ],
+)
+def test_pallets_with_a_weight_behind_them_size_orders(by_pallet, below):
+    head = ["Carton", "mm", "g/m²", "µm", by_pallet, below]
+    rows = [["GC1", "700 x 1000", 250, 405, 252.4, 281], ["GD2", "700 x 1000", 400, 525, 291, 325.2]]
+    found = lines([["Prices in CHF per 1000 sheets"], [], head, [None, None, None, None, "CHF", "CHF"], *rows])
+    assert {(str(line.state), line.offer.basis) for line in found.values()} == {("accepted", "1000sheets")}
+    assert (found["E5"].offer.from_kg, found["F5"].offer.below_kg) == (500, 500)
+
+
+@pytest.mark.parametrize("weight", ["800 kg", "800 kg netto", "0,8 t net"])
+def test_pallets_that_the_list_weighs(weight):
+    rows = [
+        [f"GD2, EUR je t; 1 Palette = {weight}"],
+        ["Sorte", "g/m²", "µm", "1-4 Paletten", "ab 5 Paletten"],
+        ["GD2", 300, 400, 900, 870],
+    ]
+    found = lines(rows)
+    assert int(found["D3"].offer.from_kg) == 800
+    assert int(found["D3"].offer.below_kg) == 4000
+
+
+def test_a_gross_weight_says_nothing_of_the_board_on_a_pallet():
+    rows = [
+        ["GD2, EUR je t; 1 Palette = 830 kg brutto"],
+        ["Sorte", "g/m²", "µm", "ab 5 Paletten"],
+        ["GD2", 300, 400, 870],
+    ]
+    assert "bracket-unread" in codes(lines(rows)["D3"])
+
+
+@pytest.mark.parametrize("text", ["1 palet = 800 kg en todas las calidades", "1 Palette = 800 kg bei allen Sorten"])
+def test_what_a_pallet_of_any_grade_weighs_is_a_definition(text):
+    assert [definition.each.words for definition in load_definitions(text)] == ["800 kg"]
+
+
+def test_about_what_a_pallet_weighs_defines_nothing():
+    assert load_definitions("1 pallet = max. 800 kg for all grades") == ()
+
 
 HEADS = ["Grade", "µm", "g/m²"]
 ROWS = [["SBS", 355, 290, 1390, 1345], ["SBS", 457, 375, 1380, 1335]]
@@ -106,3 +156,18 @@ def test_sheets_of_a_pallet_are_no_orders_and_no_prices(packed):
         ("F2", "accepted", None),
         ("F3", "accepted", None),
     ]
+
+
+ROLLS = [["SBS C1S", 18, 75, 63.1], ["CUK", 18, 74, 54.75]]
+
+
+def test_pallet_lots_behind_order_sizes_are_one_more_and_asked_for_their_weight():
+    head = ["Grade", "pt", "lb/MSF", "TL (42,000 lb and up)", "LTL (10,000 to 41,999 lb)", "Pallet lots"]
+    rows = [[*ROLLS[0], 65.4, 71], [*ROLLS[1], 56.9, 62.5]]
+    found = lines([["Delivered, US dollars per cwt"], [], head, *rows])
+    assert [str(found[cell].state) for cell in ("D4", "E4", "F4")] == ["accepted", "accepted", "question"]
+
+
+def test_pallets_of_a_list_are_no_prices():
+    found = lines([["Grade", "pt", "lb/MSF", "US$ per cwt", "Pallets"], [*ROLLS[0], 24], [*ROLLS[1], 20]])
+    assert {cell[0] for cell in found} == {"D"}

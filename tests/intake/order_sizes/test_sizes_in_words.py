@@ -6,7 +6,37 @@ from tests.intake.sheets import codes, lines
 from tracker.intake.values.brackets import bracket_text
 from tracker.intake.values.brackets_in_kg import in_kg
 from tracker.intake.values.minimum import find_minimum
+from tracker.trade.offer import State
 from tracker.trade.quantities import MassUnit
+
+_HEAD = ["Grade", "g/m²", "µm"]
+
+
+def asked(found):
+    return {cell for cell, line in found.items() if line.state is State.QUESTION}
+
+
+@pytest.mark.parametrize(
+    "heads",
+    [
+        ("less than three tonnes", "three to ten tonnes", "over ten tonnes"),
+        ("unter drei Tonnen", "von drei bis zehn Tonnen", "über zehn Tonnen"),
+        ("moins de trois tonnes", "de trois à dix tonnes", "plus de dix tonnes"),
+        ("menos de tres toneladas", "de tres a diez toneladas", "más de diez toneladas"),
+        ("under tre ton", "tre till tio ton", "över tio ton"),
+    ],
+)
+def test_order_sizes_whose_figures_are_written_out(heads):
+    found = lines([["EUR per 1000 kg"], [*_HEAD, *heads], ["GC2", 250, 410, 1240, 1186, 1152]])
+    assert asked(found) == set()
+    sizes = [(line.offer.from_kg, line.offer.below_kg) for line in found.values()]
+    assert sizes == [(None, 3000), (3000, 10000), (10000, None)]
+
+
+def test_one_lot_of_a_weight_is_no_span():
+    found = lines([["EUR/t"], [*_HEAD, "Price", "Remark"], ["GC2", 250, 410, 1240, "for one lot of 20 t"]])
+    assert [line.offer.from_kg for line in found.values()] in ([None], [20000])
+
 
 HEAD = ["Board", "gsm", "micron"]
 BOARDS = [["GC1", 235, 380], ["GC2", 290, 480]]

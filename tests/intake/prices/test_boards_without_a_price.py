@@ -1,4 +1,4 @@
-"""A board whose price is left blank is told, and what its row says holds for no other row."""
+"""A board whose price is left blank or withheld is told, and heads no other board."""
 
 import pytest
 
@@ -45,3 +45,21 @@ def test_rows_of_words_stay_headings_and_terms(row, grade, lead):
 )  # fmt: skip
 def test_a_price_merged_over_several_boards_or_order_sizes_is_the_price_of_each(rows, block, cells):
     assert {cell: line.offer.price for cell, line in lines(rows, merged=merged(block)).items()} == cells
+
+
+def test_a_price_that_has_expired_in_a_row_of_boards_heads_nothing():
+    rows = [["EUR per tonne"], ["Grade", "g/m²", "µm", "Price 2025", "Price 2026"], ["GC1", 240, 385, "expired", 1320]]
+    found = lines([*rows, ["GC2", 300, 490, 1220, 1250]])
+    assert [line.offer.price for line in found.values()] == [1320, 1250]
+
+
+@pytest.mark.parametrize("withheld", ["no disponible", "no quote", "call"])
+def test_a_row_that_withholds_its_price_is_no_header(withheld):
+    rows = [
+        ["Description", "Caliper", "Weight", "Price"],
+        ["GD2", "310 µm", "230 g/m²", "955,00 EUR/t"],
+        ["GD2", "360 µm", "280 g/m²", withheld],
+        ["GD2", "385 µm", "300 g/m²", "920,00 EUR/t"],
+        ["GD2", "450 µm", "350 g/m²", "905,00 EUR/t"],
+    ]
+    assert list(lines(rows)) == ["D2", "D4", "D5"]

@@ -1,4 +1,4 @@
-"""Gross prices from which a discount of unknown size still comes off are asked about; net ones are not."""
+"""Discounts of unknown size that still come off are asked about; rebates, classes and net prices are not."""
 
 import pytest
 
@@ -7,7 +7,32 @@ from tracker.intake.read import read_workbook
 from tracker.intake.values.discounts import discount_to_come
 from tracker.trade.offer import Answers, State
 
-HEAD = ["Qualité", "g/m²", "µm"]
+HEAD = ["Board", "gsm", "micron", "EUR/t"]
+BOARDS = [["SBS", 240, 340, 1298], ["GC1", 280, 450, 1180], ["GD2", 300, 420, 845]]
+
+
+def with_columns(*heads):
+    rows = [[*row, *(8 * (n + 1) * (100 if place + 1 < len(heads) else 1) for place in range(len(heads)))]
+            for n, row in enumerate(BOARDS)]  # fmt: skip
+    return {str(line.state) for line in lines([[*HEAD, *heads], *rows]).values()}
+
+
+@pytest.mark.parametrize(
+    "heads",
+    [("Rebate steps (t/yr)", "Rebate EUR/t"), ("Bonusstaffel (t/Jahr)", "Bonus EUR/t"), ("Jahresbonus EUR/t",),
+     ("Barème de ristourne (t/an)", "Ristourne EUR/t"), ("Rappel anual (t/año)", "Rappel EUR/t"),
+     ("Årsbonus (t/år)", "Bonus EUR/t")],
+)  # fmt: skip
+def test_a_rebate_on_a_year_leaves_the_price(heads):
+    assert with_columns(*heads) == {"accepted"}
+
+
+@pytest.mark.parametrize("heads", [("Rebate EUR/t",), ("t/yr", "Discount %")])
+def test_any_other_discount_is_asked_about(heads):
+    assert with_columns(*heads) == {"question"}
+
+
+FRENCH_HEAD = ["Qualité", "g/m²", "µm"]
 GC2, GD2 = ["GC2", 235, 380], ["GD2", 300, 400]
 ASKED, OFFERED = State.QUESTION, State.ACCEPTED
 
@@ -17,7 +42,7 @@ def states(rows):
 
 
 def noted(note, head="Tarif brut EUR/t"):
-    return states([[*HEAD, head], [*GC2, 1340], [*GD2, 985], [], [note]])
+    return states([[*FRENCH_HEAD, head], [*GC2, 1340], [*GD2, 985], [], [note]])
 
 
 @pytest.mark.parametrize(
@@ -61,14 +86,26 @@ def test_the_head_of_the_prices_may_say_so(head):
 
 
 def test_a_remark_a_star_and_another_sheet_may_say_so():
-    remarked = [[*HEAD, "EUR/t", "Remarks"], [*GC2, 1340, "less your contract discount"], [*GD2, 985, None]]
-    starred = [[*HEAD, "EUR/t"], [*GC2, "1340*"], [*GD2, 985], [], ["* less your contract discount"]]
+    remarked = [[*FRENCH_HEAD, "EUR/t", "Remarks"], [*GC2, 1340, "less your contract discount"], [*GD2, 985, None]]
+    starred = [[*FRENCH_HEAD, "EUR/t"], [*GC2, "1340*"], [*GD2, 985], [], ["* less your contract discount"]]
     assert states(remarked) == states(starred) == [ASKED, OFFERED]
-    prices, terms = grid([[*HEAD, "EUR/t"], [*GC2, 1340]], sheet="P"), grid([["Remise à déduire"]], sheet="C")
+    prices, terms = grid([[*FRENCH_HEAD, "EUR/t"], [*GC2, 1340]], sheet="P"), grid([["Remise à déduire"]], sheet="C")
     assert [line.state for line in read_workbook(book(prices, terms), Answers()).lines] == [ASKED]
 
 
 def test_net_prices_beside_the_list_are_what_the_discount_leads_to():
     note = ["List prices less your contract discount give the net prices"]
-    assert states([[*HEAD, "List EUR/t", "Net EUR/t"], [*GC2, 1340, 1300], [*GD2, 985, 950], [], note]) == [OFFERED] * 2
+    assert (
+        states([[*FRENCH_HEAD, "List EUR/t", "Net EUR/t"], [*GC2, 1340, 1300], [*GD2, 985, 950], [], note])
+        == [OFFERED] * 2
+    )
     assert noted(note[0], "Net price EUR/t") == [OFFERED] * 2
+
+
+BOARD = ["SBS C1S", 18, 75]
+EXPORT_HEAD = ["Board", "pt", "lb/MSF"]
+
+
+def test_a_class_of_discount_takes_nothing_off():
+    rows = [[*EXPORT_HEAD, "Disc. class", "USD/ST"], [*BOARD, "A", 1190], ["CRB", 18, 70, "B", 850]]
+    assert {str(line.state) for line in lines(rows).values()} == {"accepted"}

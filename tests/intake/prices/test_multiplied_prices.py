@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.intake.sheets import lines, read
+from tests.intake.sheets import codes, lines, read
 from tracker.intake.values.multiples import multiplied
 from tracker.trade.offer import State
 
@@ -73,3 +73,44 @@ def test_the_answer_that_the_figures_stand_takes_them_as_they_are():
     assert [choice.value for choice in question.choices] == ["stand"]
     assert {str(line.offer.price) for line in listed("All prices less 3 %").lines} == {"1100", "700"}
     assert {line.state for line in listed("All prices less 3 %", answers={question.key: "stand"}).lines} == {"accepted"}
+
+
+AMERICAN_HEAD = ["Board", "pt", "lb/MSF"]
+SBS, CRB = ["SBS C1S", 18, 75], ["CRB C1S", 18, 70]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Precios en miles de CLP por tonelada métrica",
+        "Prices in thousands of JPY per tonne",
+        "Prix en milliers de MAD par tonne",
+    ],
+)
+def test_figures_that_count_thousands_of_a_currency_are_asked_about(said):
+    found = lines([[said], ["Tipo", "g/m²", "µm", "Precio"], ["GC1", 250, 400, 1085.5]])
+    assert (str(found["D3"].state), codes(found["D3"])) == ("question", {"currency-unknown"})
+
+
+def test_a_price_per_thousand_sheets_counts_no_thousands_of_money():
+    rows = [
+        ["Prices in EUR per thousand sheets"],
+        ["Board", "g/m²", "µm", "Sheet mm", "Price"],
+        ["GC1", 250, 400, "700 x 1000", 215],
+    ]
+    assert str(lines(rows)["E3"].state) == "accepted"
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Multiply all prices by 1.05",
+        "Price = index × 10",
+        "All prices x 1.02",
+        "Prices in thousands",
+        "Preise in Tausend",
+    ],
+)
+def test_figures_that_a_note_multiplies_are_asked(note):
+    (line,) = lines([[*AMERICAN_HEAD, "Price USD/ST"], [*SBS, 1100], [], [note]]).values()
+    assert line.state is State.QUESTION

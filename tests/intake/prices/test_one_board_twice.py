@@ -1,9 +1,9 @@
-"""One board on two sheets with two prices: asked where it stands out, and two lists of everything are left alone."""
+"""One board in two rows or on two sheets: repeated, told apart by its price, or asked about."""
 
-from tests.intake.sheets import book, codes, grid
+from tests.intake.sheets import book, codes, grid, lines
 from tracker.intake.offers.answered import key_about
 from tracker.intake.read import read_workbook
-from tracker.trade.offer import Answers
+from tracker.trade.offer import Answers, State
 
 HEAD = ["Grade", "Caliper pt", "lb/MSF", "US$/ST"]
 ONE = [["CRB C1S", 16, 63, 912], ["CRB C1S", 18, 71, 905], ["CRB C1S", 24, 93, 890]]
@@ -37,3 +37,19 @@ def test_two_lists_of_the_same_boards_disagree_about_nothing():
 
 def test_rolls_and_sheets_are_two_offers():
     assert {str(line.state) for line in found(ONE, OTHER, names=("Rolls", "Sheets"))} == {"accepted"}
+
+
+def test_a_running_number_does_not_make_two_offers_of_a_repeated_row():
+    rows = [["No.", "Grade", "pt", "USD/ST"], [1, "SBS", 14, 1240], [2, "SBS", 18, 1215], [3, "SBS", 14, 1240]]
+    assert list(lines(rows)) == ["D2", "D3"]
+
+
+DOLLAR_HEAD = ["Board", "Caliper (pt)", "lb/MSF", "Price USD/ST"]
+SBS, CRB = ["SBS C1S", 18, 75, 1165], ["CRB C1S", 18, 70, 900]
+
+
+def test_a_row_repeated_is_not_accepted_twice_and_one_with_another_price_is_asked():
+    assert set(lines([DOLLAR_HEAD, SBS, CRB, SBS])) == {"D2", "D3"}
+    found = lines([DOLLAR_HEAD, SBS, CRB, [*SBS[:3], 1190]])
+    assert [line.state for line in found.values()] == [State.QUESTION, State.ACCEPTED, State.QUESTION]
+    assert codes(found["D2"]) == {"prices-disagree"}

@@ -2,9 +2,9 @@
 
 import pytest
 
-from tests.intake.sheets import book, grid, read
+from tests.intake.sheets import book, grid, lines, read
 from tracker.intake.read import read_workbook
-from tracker.trade.offer import Answers
+from tracker.trade.offer import Answers, State
 
 HEAD = ["Board", "pt", "lb/MSF"]
 BOARDS = [["SBS C1S", 18, 75, 1100], ["CRB C1S", 20, 85, 880]]
@@ -177,3 +177,43 @@ def test_a_discount_beside_list_prices_leads_to_the_net_ones():
     assert states("Discount: 12 %", head="Net price USD/ST") == ("aa", 0)
     assert states("All prices less 12 %", head="Net price USD/ST") == ("qq", 1)
     assert states("Discount: 12 %", head="List price USD/ST") == ("qq", 1)
+
+
+@pytest.mark.parametrize(
+    ("note", "asked"),
+    [
+        ("All prices less 3 %", (True, True)),
+        ("Auf alle Preise gewähren wir 4 % Rabatt.", (True, True)),
+        ("Remise de 5 % à déduire de ces prix", (True, True)),
+        ("Deduct $15/ST from all prices above.", (True, True)),
+        ("Add $40/ST to all prices.", (True, True)),
+        ("C2S less 5 %", (False, True)),
+        ("Your discount: 8 % off list", (True, True)),
+        ("These prices are no longer valid.", (True, True)),
+        ("Previous prices are no longer valid.", (False, False)),
+        ("Alle Preise zzgl. 19 % MwSt.", (False, False)),
+        ("18 pt: + 5 % / - 5 % tolerance on caliper", (False, False)),
+        ("Prices less 2 % for cash within 10 days", (False, False)),
+        ("Prices are net of 3 % discount", (False, False)),
+        ("Add 25 for C2S", (False, True)),
+        ("24 pt: +$20/ST", (False, True)),
+        ("From 1 January 2027 C2S +4 %", (False, False)),
+        ("Lead time 3 weeks, C2S add 1 week", (False, False)),
+    ],
+)
+def test_a_note_that_changes_what_a_price_comes_to_is_asked(note, asked):
+    rows = [[*HEAD, "Price USD/ST"], ["SBS C1S", 18, 75, 1100], ["SBS C2S", 24, 95, 1080], [], [note]]
+    assert tuple(line.state is State.QUESTION for line in lines(rows).values()) == asked
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Multiply by 1.1023 for price per metric ton",
+        "To obtain the price per MSF multiply the price per ton by the basis weight and divide by 2,000.",
+    ],
+)
+def test_how_to_reach_another_unit_changes_no_price_and_contradicts_none(note):
+    heads = ["Grade", "Caliper (pt)", "lb/MSF", "Price"]
+    (line,) = lines([["USD per short ton"], heads, ["SBS C1S", 14, 58, 1225], [], [note]]).values()
+    assert (str(line.state), line.offer.basis.value) == ("accepted", "short_ton")

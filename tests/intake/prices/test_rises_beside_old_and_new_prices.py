@@ -1,8 +1,12 @@
 """A rise that a letter announces beside old and new prices: it is in the new ones where they differ by it."""
 
+from decimal import Decimal
+
 import pytest
 
 from tests.intake.sheets import codes, lines
+from tracker.intake.values.rises_shown import makes_the_difference
+from tracker.trade.basis import Basis
 
 _ROWS = [["GD2", 250, 320, 790, 845], ["GD2", 300, 390, 780, 840]]
 
@@ -65,3 +69,9 @@ def test_a_charge_that_stays_as_it_is_is_charged(text):
 def test_one_that_stays_suspended_is_not(text):
     (line,) = lines([["Delivered"], ["Board", "g/m²", "µm", "EUR/tonne"], ["GC1", 300, 490, 1200], [], [text]]).values()
     assert line.offer.charges == ()
+
+
+def test_a_rise_explains_no_fall():
+    rise, old, new = "Our prices rise by 50 EUR per tonne.", Decimal(950), Decimal(1000)
+    assert makes_the_difference(rise, old, new, Basis.TONNE)
+    assert not makes_the_difference(rise, new, old, Basis.TONNE)

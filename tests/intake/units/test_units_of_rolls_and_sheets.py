@@ -1,9 +1,74 @@
-"""A title that gives rolls and sheets, or home and export, a unit each: every column has its own."""
+"""Rolls and sheets, home and export, with a unit each: every column has its own, and a form alone is no unit."""
 
 import pytest
 
-from tests.intake.sheets import lines
+from tests.intake.sheets import codes, lines
 from tracker.intake.values.units_of_parts import units_of_parts
+
+
+def prices(found):
+    """Cell -> state, price and basis."""
+    return {
+        cell: (str(line.state), f"{line.offer.price:f}" if line.offer.price is not None else None, line.offer.basis)
+        for cell, line in found.items()
+    }
+
+
+def test_rolls_and_sheets_over_two_prices_say_the_form_and_not_the_basis():
+    found = lines(
+        [["Preise in €/t frei Haus"], ["Sorte", "g/m²", "µm", "Rollen", "Bogen"], ["GD2", 300, 395, 880, 960]]
+    )
+    assert prices(found) == {"D3": ("accepted", "880", "tonne"), "E3": ("accepted", "960", "tonne")}
+
+
+@pytest.mark.parametrize(
+    ("roll", "sheets"),
+    [("Preis Rolle", "Preis Bogen"), ("Rollenpreis", "Bogenpreis"), ("Pris rulle", "Pris ark")],
+)
+def test_prices_of_rolls_and_of_sheets_on_their_own_units_are_two_offers(roll, sheets):
+    rows = [
+        ["Sorte", "g/m²", "µm", roll, sheets, "Format cm"],
+        [None, None, None, "EUR/t", "EUR/1000 Bogen"],
+        ["GD2", 300, 395, 880, 238, "70 x 100"],
+    ]
+    assert prices(lines(rows)) == {"D3": ("accepted", "880", "tonne"), "E3": ("accepted", "238", "1000sheets")}
+
+
+def test_roll_and_sheet_below_price_per_are_what_the_prices_are_per():
+    rows = [
+        ["EUR"],
+        ["Sorte", "g/m²", "µm", "Preis je", "Preis je"],
+        [None, None, None, "Rolle", "Bogen"],
+        ["GD2", 300, 395, 880, 0.2],
+    ]
+    assert {str(line.state) for line in lines(rows).values()} == {"question"}
+
+
+ROW = ["CRB C1S", 16, 63]
+
+
+@pytest.mark.parametrize("head", ["Roll price", "Sheet price", "Reel price"])
+def test_below_a_title_s_unit_the_head_says_the_form(head):
+    (line,) = lines([["US$ per short ton f.o.b. mill"], ["Grade", "Caliper pt", "lb/MSF", head], [*ROW, 912]]).values()
+    assert (str(line.state), line.offer.basis) == ("accepted", "short_ton")
+
+
+@pytest.mark.parametrize("head", ["Price per roll", "US$/roll", "Price/roll"])
+def test_with_per_it_says_what_prices_are_per(head):
+    (line,) = lines([["US$ per short ton f.o.b. mill"], ["Grade", "Caliper pt", "lb/MSF", head], [*ROW, 912]]).values()
+    assert "basis-unknown" in codes(line)
+
+
+def test_and_where_nothing_else_says_a_unit():
+    (line,) = lines([["US$, f.o.b. mill"], ["Grade", "Caliper pt", "lb/MSF", "Roll price"], [*ROW, 912]]).values()
+    assert "basis-unknown" in codes(line)
+
+
+def test_a_pack_is_the_smallest_order_and_no_unit_of_price():
+    head = ["Board", "gsm", "Microns", "Sheet mm", "Price £", "Sold per", "Min. qty"]
+    (line,) = lines([head, ["GC1", 230, 370, "640 x 900", 212.4, "1000 sheets", "1 pack"]]).values()
+    assert (str(line.state), line.offer.basis, line.offer.minimum_kg) == ("accepted", "1000sheets", None)
+
 
 US, SBS = ["Board", "pt", "lb/MSF"], ["SBS C1S", 18, 75]
 METRIC, GC1 = ["g/m²", "µm"], ["GC1", 250, 400]

@@ -1,8 +1,36 @@
-"""Headings within a table that say in what their own prices are: they come before what the title says of all."""
+"""Headings and notes that say in what some boards' prices are: they come before what the title says of all."""
 
 import pytest
 
 from tests.intake.sheets import lines
+
+HEAD = ["Board", "pt", "lb/MSF"]
+SBS, CRB = ["SBS C1S", 18, 75], ["CRB C1S", 18, 70]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "US dollars. SBS and CRB per short ton; CUK per metric ton.",
+        "USD. CUK per tonne, all others per short ton",
+        "USD per short ton; CUK per tonne",
+        "Prices in USD per short ton except CUK, which is per tonne",
+        "All prices USD per short ton except CUK (per tonne)",
+        "All prices in USD per short ton. CUK prices are per tonne.",
+    ],
+)
+def test_one_grades_unit_is_not_the_others(said):
+    rows = [[*HEAD, "Price"], [*SBS, 1178], ["CUK", 18, 74, 1139], [*CRB, 884]]
+    bases = [line.offer.basis for line in lines([[said], [], *rows]).values()]
+    assert bases == ["short_ton", "tonne", "short_ton"]
+
+
+@pytest.mark.parametrize("said", ["SBS and CRB in USD, CUK in CAD", "All in USD except CUK, which is in CAD"])
+def test_one_grades_currency_is_not_the_others(said):
+    rows = [[*HEAD, "Price"], [*SBS, 1178], ["CUK", 18, 74, 1139], [*CRB, 884]]
+    found = lines([["USD per short ton"], [], *rows, [], [said]])
+    assert [line.offer.currency for line in found.values()] == ["USD", "CAD", "USD"]
+
 
 TITLE = ["Prices in USD per short ton unless a section says otherwise"]
 HEADS = ["Item", "Caliper, pt", "lb/MSF", "Price"]

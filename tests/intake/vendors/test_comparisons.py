@@ -97,10 +97,6 @@ def test_a_day_right_behind_valid_is_none_that_days_are_counted_from():
     assert lines(rows)["D3"].offer.valid_until is None
 
 
-WEEKS = ["Sorte", "g/m²", "µm", "Fenwold Karton AG", "Lieferzeit", "Orrick Board AS", "Lieferzeit"]
-IN_UNITS = [None, None, None, "EUR/t", "Wo.", "EUR/t", "Wo."]
-
-
 def test_a_firm_called_by_fibre_or_board_has_prices_below_its_name():
     found = lines(
         [
@@ -138,23 +134,6 @@ def test_freight_under_one_vendors_name_is_not_the_others():
     assert [found[cell].offer.delivered for cell in ("D3", "F3", "D4", "F4")] == [True, None, True, None]
 
 
-def test_weeks_right_behind_each_price_are_its_own():
-    found = lines([WEEKS, IN_UNITS, ["GC2", 230, 370, 1265, 4, 1248, 6], ["GC2", 275, 455, "–", None, 1236, 2]])
-    assert [found[cell].offer.lead_days for cell in ("D3", "F3", "F4")] == [(28, 28), (42, 42), (14, 14)]
-
-
-def test_weeks_right_before_each_price_are_its_own():
-    head = ["Kvalitet", "g/m²", "µm", "Leveranstid veckor", "Fenwold AB SEK/t", "Leveranstid veckor", "Orrick AB SEK/t"]
-    found = lines([head, ["GC2", 230, 370, 4, 12650, 6, 12480]])
-    assert [found[cell].offer.lead_days for cell in ("E2", "G2")] == [(28, 28), (42, 42)]
-
-
-def test_weeks_behind_several_prices_are_of_them_all():
-    head = ["Qualité", "g/m²", "µm", "Départ usine €/t", "Rendu €/t", "Délai (semaines)"]
-    found = lines([head, ["GC2", 230, 370, 1265, 1240, 4]])
-    assert [found[cell].offer.lead_days for cell in ("D2", "E2")] == [(28, 28), (28, 28)]
-
-
 def test_prices_delivered_to_two_places_over_one_unit_are_two_prices():
     head = ["Product", "Caliper", "Basis wt.", "FOB mill", "Delivered Arnby, WI", "Delivered Osk, OK"]
     units = [None, "(in.)", "(lb/MSF)", "per ton", "per ton", "per ton"]
@@ -167,89 +146,3 @@ def test_one_delivered_price_on_two_units_is_one_price():
     head = ["Product", "Caliper", "Basis wt.", "Delivered Arnby, WI", "Delivered Arnby, WI"]
     rows = [head, [None, "(in.)", "(lb/MSF)", "$/ton (2,000 lb)", "$/MSF"], ["CRB C1S", 0.024, 91, 920, 41.86]]
     assert {cell: str(line.state) for cell, line in lines(rows).items()} == {"D3": "accepted"}
-
-
-def test_a_lead_time_beside_delivered_prices_is_of_the_others_too():
-    rows = [
-        ["Board", "Thickness", "Basis weight", "Price", None, "Time"],
-        [None, None, None, "FOB mill", "Delivered", None],
-        [None, "pt", "lb/MSF", "US$/ST", "US$/ST", "weeks"],
-        ["CUK", 18, 74, 1062, 1101, 6],
-    ]
-    found = lines(rows, merged=merged((0, 3, 0, 4), (1, 4, 1, 5)))
-    assert [line.offer.lead_days for line in found.values()] == [(42, 42), (42, 42)]
-
-
-def test_weeks_between_two_vendors_prices_are_the_firsts():
-    head = ["Grade", "g/m²", "µm", "Fenwold Ltd EUR/t", "Lead time (weeks)", "Orrick Ltd EUR/t"]
-    found = lines([head, ["GC2", 230, 370, 1265, 6, 1248]])
-    assert [line.offer.lead_days for line in found.values()] == [(42, 42), None]
-    one_vendor = [*head[:3], "EXW EUR/t", head[4], "Delivered EUR/t"]
-    found = lines([one_vendor, ["GC2", 230, 370, 1265, 6, 1248]])
-    assert [line.offer.lead_days for line in found.values()] == [(42, 42), (42, 42)]
-
-
-def test_a_price_under_no_name_has_no_weeks_from_under_anothers():
-    head = ["Grade", "g/m²", "µm", "EUR/t", "Orrick Ltd", None]
-    rows = [head, [None, None, None, None, "EUR/t", "Lead time (weeks)"], ["GC2", 230, 370, 1265, 1248, 6]]
-    found = lines(rows, merged=merged((0, 4, 0, 5)))
-    assert [found[cell].offer.lead_days for cell in ("D3", "E3")] == [None, (42, 42)]
-
-
-def test_weeks_behind_two_prices_of_each_vendor_are_of_both():
-    units = ["EUR/t", "USD/t", "Lead time (weeks)"]
-    head = ["Grade", "g/m²", "µm", "Fenwold Ltd", None, None, "Orrick Ltd", None, None]
-    rows = [head, [None, None, None, *units, *units], ["GC2", 230, 370, 1265, 1390, 6, 1248, 1370, 3]]
-    found = lines(rows, merged=merged((0, 3, 0, 5), (0, 6, 0, 8)))
-    assert [line.offer.lead_days for line in found.values()] == [(42, 42), (42, 42), (21, 21), (21, 21)]
-    one = ["Fenwold Ltd EUR/t", "Fenwold Ltd USD/t", "Lead time", "Orrick Ltd EUR/t", "Orrick Ltd USD/t", "Lead time"]
-    found = lines([[*head[:3], *one], ["GC2", 230, 370, 1265, 1390, "6 weeks", 1248, 1370, "3 weeks"]])
-    assert [line.offer.lead_days for line in found.values()] == [(42, 42), (42, 42), (21, 21), (21, 21)]
-
-
-_BOARD = ["Board", "g/m²", "µm"]
-_BIDS = [["GC1", 250, 405, 1284, 1271, -13], ["GD2", 350, 465, 817, 831, 14]]
-
-
-def _compared(*heads):
-    rows = [["EUR per tonne, delivered"], [], [*_BOARD, *heads], ["", "", "", "EUR/tonne", "EUR/tonne", "EUR/tonne"]]
-    return {cell: (str(line.state), line.offer.vendor) for cell, line in lines([*rows, *_BIDS]).items()}
-
-
-@pytest.mark.parametrize(
-    ("one", "other", "difference"),
-    [
-        ("Supplier: Larchmoor Paperboard", "Supplier: Tarnside Board Ltd", "Difference"),
-        ("Lieferant: Kartonfabrik Ostmark", "Lieferant: Verrin Karton GmbH", "Differenz"),
-        ("Fournisseur : Cartonneries Verdaine", "Fournisseur : Papeteries Soulac", "Écart"),
-        ("Proveedor: Papelera Altoria", "Proveedor: Cartones Benasca S.A.", "Diferencia"),
-        ("Leverantör: Granforsa Kartong AB", "Leverantör: Fallbro Kartong AB", "Skillnad"),
-        ("Larchmoor Board Inc.", "Tarnside Mills", "Diff."),
-    ],
-)
-def test_of_two_vendors_bids_with_their_difference_neither_is_the_old_price(one, other, difference):
-    found = _compared(one, other, difference)
-    vendors = [name.split(":")[-1].strip() for name in (one, other)]
-    assert found == {f"{column}{row}": ("accepted", vendors["DE".index(column)]) for row in (5, 6) for column in "DE"}
-
-
-@pytest.mark.parametrize(
-    "heads",
-    [("Ostmark", "Verrin", "Differenz"), ("Supplier 1", "Supplier 2", "Difference"), ("Ist", "Soll", "Differenz")],
-)
-def test_two_prices_by_words_for_no_time_and_no_vendor_are_asked_about(heads):
-    assert {state for state, _ in _compared(*heads).values()} == {"question"}
-    assert set(_compared(*heads)) == {"D5", "E5", "D6", "E6"}
-
-
-@pytest.mark.parametrize(
-    "heads",
-    [
-        ("Preis alt", "Preis neu", "Differenz"),
-        ("Current price", "New price", "Difference"),
-        ("Q3", "Q4", "Diff."),
-        ("Contract", "Offer", "Increase"),
-    ],
-)
-def test_old_and_new_price_with_their_difference_stay_one_offer(heads):
-    assert set(_compared(*heads)) == {"E5", "E6"}

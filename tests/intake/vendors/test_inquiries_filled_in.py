@@ -1,8 +1,8 @@
-"""A buyer's form that a vendor filled in: deviations by line, the day until which bids are taken."""
+"""A buyer's form or request that a vendor filled in: deviations by line, the day until which bids are taken."""
 
 import pytest
 
-from tests.intake.sheets import lines
+from tests.intake.sheets import codes, lines
 
 HEAD = ["Pos.", "Grade", "g/m²", "µm", "EUR/tonne"]
 ROWS = [[1, "GC1", 240, 385, 1322], [2, "GC2", 300, 510, 1228], [3, "GD2", 350, 465, 838]]
@@ -69,3 +69,34 @@ def test_until_when_such_an_offer_holds(texts, until):
 def test_another_board_offered_in_a_remark_is_asked_about(remark, state):
     found = lines([[*HEAD, "Remarks"], [1, "GC1", 270, 380, 1100, remark], [2, "GC1", 230, 320, 1120, None]])
     assert [str(line.state) for line in found.values()] == [state, "accepted"]
+
+
+QUOTED_HEAD = ["Grade", "Caliper pt", "lb/MSF", "PRICE", "CCY", "PER"]
+QUOTED_ROWS = [
+    ["SBS C1S", 18, 78, 1221, "USD", "STN"],
+    ["CRB", 20, 79, 964, "USD", "STN"],
+    ["URB", 28, 99, 723, "USD", "STN"],
+]
+
+
+REQUEST = ["Lot", "Board", "Requested g/m²", "Requested µm", "Price £/t", "Deviation from specification"]
+
+
+def _answered(*remarks, title="REQUEST FOR QUOTATION"):
+    rows = [["A", "GC1", 240, 390, 1188], ["B", "GC2", 270, 435, 1160], ["C", "GD2", 350, 457, 826]]
+    said = [[*row, remark] for row, remark in zip(rows, remarks, strict=True)]
+    terms = "Prices in GBP per tonne, delivered Telbury, firm until 30 September 2026."
+    firm = ["Supplier name:", "Ferrowick Board Sales Ltd", None, "Completed by:", "R. Ingle"]
+    return lines([[title, None, None, None, None, "Ref", "R-87"], [terms], firm, [], REQUEST, *said])
+
+
+def test_a_deviation_of_a_few_grams_is_asked_about_and_a_rounded_measure_is_none():
+    found = _answered("Offered: 235 g/m², 380 µm instead", "none", "offered: 18 pt")
+    assert [str(line.state) for line in found.values()] == ["question", "accepted", "accepted"]
+    assert codes(found["E6"]) == {"number-ambiguous"}
+
+
+@pytest.mark.parametrize("label", ["Bieter:", "Soumissionnaire :", "Oferente:", "Anbudsgivare:", "Tenderer:"])
+def test_who_answers_a_request_is_the_vendor(label):
+    found = lines([[label, "Traunstett Karton GmbH"], [], QUOTED_HEAD, *QUOTED_ROWS])
+    assert {line.offer.vendor for line in found.values()} == {"Traunstett Karton GmbH"}

@@ -4,6 +4,17 @@ import pytest
 
 from tests.intake.sheets import lines
 
+BOARD = ["SBS C1S", 18, 75]
+HEAD = ["Board", "pt", "lb/MSF"]
+
+
+def test_places_with_the_letters_of_their_state_are_no_firms():
+    rows = [["Larch Board Ltd"], ["USD/ST delivered"], [*HEAD, "Delivered to"]]
+    found = lines([*rows, [None, None, None, "Reno NV", "Tulsa OK"], [*BOARD, 1312, 1288]])
+    assert [line.offer.vendor for line in found.values()] == ["Larch Board Ltd"] * 2
+    assert list(found) == ["D5", "E5"]
+
+
 _BOARDS = [["CRB C1S", "16 pt", "315 g/m²"], ["SBS C1S", "18 pt", "365 g/m²"]]
 
 
