@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 
+import tests.intake
 import tracker.desk
 import tracker.intake.values
 
@@ -62,6 +63,13 @@ def test_the_map_of_values_names_every_grammar_and_none_that_is_gone() -> None:
     named = re.findall(r"\w+", re.sub(r"(?m)^\w+ +", "", shelves))
     modules = {path.stem for path in (ROOT / "tracker" / "intake" / "values").glob("*.py")} - {"__init__"}
     assert sorted(named) == sorted(modules)
+
+
+def test_the_map_of_the_readers_tests_names_every_folder_and_none_that_is_gone() -> None:
+    steps, subjects = re.findall(r"(?m):\n((?:[a-z_]+(?: .*)?\n)+)", tests.intake.__doc__ or "")
+    named = steps.split() + [line.split()[0] for line in subjects.splitlines()]
+    folders = {path.parent.name for path in (ROOT / "tests" / "intake").glob("*/__init__.py")}
+    assert sorted(named) == sorted(folders)
 
 
 def test_the_desks_index_names_every_function_that_a_face_calls() -> None:

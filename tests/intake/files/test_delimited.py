@@ -46,6 +46,15 @@ def test_the_euro_sign_and_quotes_of_windows():
     assert decoded("Preis €/t „netto“".encode("cp1252")) == "Preis €/t „netto“"
 
 
+@pytest.mark.parametrize("text", ["CARTÓN GRIS;ESPAÑA;señal", "ÉPAISSEUR;PÂTE;À L’UNITÉ", "FÄRG;GRÅKARTONG;“citat”"])
+def test_capitals_with_accents_are_read_under_their_own_page(text):
+    assert decoded(text.encode("cp1252")) == text
+
+
+def test_the_page_of_an_old_mac_is_still_known():
+    assert decoded("épaisseur;qualité;prix à la tonne".encode("mac_roman")) == "épaisseur;qualité;prix à la tonne"
+
+
 def test_a_few_broken_bytes_do_not_turn_utf8_into_another_page():
     content = "é" * 20
     assert decoded(content.encode() + b"\xff rest").startswith("é" * 20 + "�")

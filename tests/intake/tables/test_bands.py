@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.intake.test_seen_in_the_wild import accepted, read
+from tests.intake.readings import accepted, read_rows
 
 BOARDS = [["GC2", 375, 215, 1170], ["GC2", 510, 300, 1130], ["URB", 630, 400, 730]]
 HEAD = ["Grade", "µm", "gsm", "Cost"]
@@ -16,7 +16,7 @@ def test_a_title_with_the_word_for_price_right_of_the_table_heads_no_column():
         "Delivery: 15 business days",
     ]
     rows = [[*row, None, None, words] for row, words in zip([HEAD, *BOARDS], letter, strict=True)]
-    reading = read(rows)
+    reading = read_rows(rows)
     assert accepted(reading) == {
         "D2": ("FBB", "1170", "EUR", "tonne"),
         "D3": ("FBB", "1130", "EUR", "tonne"),
@@ -28,7 +28,7 @@ def test_a_title_with_the_word_for_price_right_of_the_table_heads_no_column():
 def test_boards_under_an_unknown_word_before_an_empty_column_are_the_tables():
     head = ["Zzubber", None, "µm", None, "gsm", None, "Price EUR/t"]
     rows = [[name, None, um, None, gsm, None, price] for name, um, gsm, price in BOARDS]
-    assert [grade for grade, _, _, _ in accepted(read([head, *rows])).values()] == ["FBB", "FBB", "URB"]
+    assert [grade for grade, _, _, _ in accepted(read_rows([head, *rows])).values()] == ["FBB", "FBB", "URB"]
 
 
 @pytest.mark.parametrize(
@@ -41,7 +41,7 @@ def test_boards_under_an_unknown_word_before_an_empty_column_are_the_tables():
 )
 def test_a_letterhead_in_line_with_the_heads_is_no_column(letter):
     rows = [HEAD, *BOARDS]
-    reading = read([[*row, None, None, None, words] for row, words in zip(rows, [*letter, None][:4], strict=True)])
+    reading = read_rows([[*row, None, None, None, words] for row, words in zip(rows, [*letter, None][:4], strict=True)])
     assert {cell: price for cell, (_, price, _, _) in accepted(reading).items()} == {
         "D2": "1170",
         "D3": "1130",
@@ -53,12 +53,12 @@ def test_a_letterhead_in_line_with_the_heads_is_no_column(letter):
 def test_boards_that_sound_like_firms_stay_a_column_under_their_head():
     names = ["Grade", "GC2 Fenlight Board Mills", "GC2 Fenlight Board Mills", "URB Tarn Paperboard Group"]
     head = [["µm", "gsm", "Price EUR/t"], *(row[1:] for row in BOARDS)]
-    reading = read([[name, None, *row] for name, row in zip(names, head, strict=True)])
+    reading = read_rows([[name, None, *row] for name, row in zip(names, head, strict=True)])
     assert [grade for grade, _, _, _ in accepted(reading).values()] == ["FBB", "FBB", "URB"]
 
 
 def test_a_letterhead_above_the_first_of_columns_set_apart_leaves_it_a_column():
     rows = [["Grade", "µm", "gsm", "Price EUR/t"], *BOARDS]
     apart = [[piece for value in row for piece in (value, None)] for row in rows]
-    reading = read([["Wexholme Board Merchants Ltd"], ["Folding carton board pricing"], [], *apart])
+    reading = read_rows([["Wexholme Board Merchants Ltd"], ["Folding carton board pricing"], [], *apart])
     assert [grade for grade, _, _, _ in accepted(reading).values()] == ["FBB", "FBB", "URB"]

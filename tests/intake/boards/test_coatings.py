@@ -1,0 +1,41 @@
+"""On how many sides board is coated: by words, counts, and what stands over the boards."""
+
+import pytest
+
+from tests.intake.sheets import lines
+from tracker.intake.values.grade import find_grade
+
+
+@pytest.mark.parametrize(("head", "cell"), [("Alt. offered?", "No"), ("Sample sent?", "no"), ("Alternative", "none")])
+def test_no_to_another_question_says_nothing_of_coating(head, cell):
+    rows = [["Board", "pt", "lb/MSF", "USD/ST", head], ["SBS C1S", 18, 75, 1190, cell], ["CRB C1S", 18, 70, 850, cell]]
+    assert [line.offer.coated_sides for line in lines(rows).values()] == [1, 1]
+
+
+def test_a_heading_tells_the_coating_of_boards_called_by_their_code():
+    rows = [
+        ["Artikel", "g/m²", "µm", "EUR/t"],
+        ["GZ – Zellstoffkarton, beidseitig gestrichen"],
+        ["GZ-250", 250, 310, 1490],
+    ]
+    assert lines(rows)["D3"].offer.coated_sides == 2
+
+
+@pytest.mark.parametrize(("coat", "sides"), [("1-seitig", 1), ("2-seitig", 2), ("2", 2), ("2 sidor", 2), ("3", None)])
+def test_a_coating_column_counts_sides(coat, sides):
+    rows = [["Sorte", "Strich", "g/m²", "µm", "EUR/t"], ["Zellstoffkarton", coat, 250, 305, 1488],
+            ["Zellstoffkarton", "1-seitig", 280, 340, 1480]]  # fmt: skip
+    assert lines(rows)["E2"].offer.coated_sides == sides
+
+
+@pytest.mark.parametrize(
+    ("text", "grades", "sides"),
+    [
+        ("SUS uncoated back", ("CUK",), None), ("CUK Rückseite ungestrichen", ("CUK",), None),
+        ("SBS verso non couché", ("SBS",), None), ("Unbleached kraft, uncoated back", (), None),
+        ("SUS uncoated", ("CUK", "UUK"), 0),
+    ],
+)  # fmt: skip
+def test_a_back_without_coating_says_nothing_of_the_face(text, grades, sides):
+    reading = find_grade(text)
+    assert (reading.grades, reading.coated_sides) == (grades, sides)

@@ -1,0 +1,163 @@
+"""A charge of some boards, of small orders or of freight below a weight is put on no other price, and only once."""
+
+from decimal import Decimal
+
+import pytest
+
+from tests.intake.sheets import codes, lines
+from tracker.intake.values.charges import ChargeWords
+from tracker.intake.values.statements import statements
+
+HEAD = ["Board", "gsm", "micron", "EUR/t"]
+BOARDS = [["SBS", 240, 340, 1298], ["GC1", 280, 450, 1180], ["GD2", 300, 420, 845]]
+
+
+@pytest.mark.parametrize(
+    "note",
+    ["Energy surcharge of 2.5 % of the price: SBS only.", "Energiezuschlag 2,5 %: nur SBS",
+     "Surcharge énergie 2,5 % : SBS uniquement", "Recargo energético 2,5 %: solo SBS",
+     "Energitillägg 2,5 %: endast SBS", "Energy surcharge 2.5 % (SBS only)"],
+)  # fmt: skip
+def test_a_surcharge_of_one_board_alone_is_charged_for_no_other(note):
+    found = lines([HEAD, *BOARDS, [], [note]]).values()
+    assert [[charge.price for charge in line.offer.charges] for line in found] == [[Decimal("2.5")], [], []]
+
+
+def test_a_surcharge_of_all_boards_is_charged_for_all():
+    found = lines([HEAD, *BOARDS, [], ["Energy surcharge 2.5 %: all boards"]]).values()
+    assert [len(line.offer.charges) for line in found] == [1, 1, 1]
+
+
+DELIVERED_HEAD = ["Board", "pt", "lb/MSF", "USD/ST delivered"]
+SBS, CRB = ["SBS C1S", 18, 75, 1100], ["CRB C1S", 18, 70, 900]
+
+
+def test_a_charge_for_some_orders_only_is_no_charge_of_all():
+    (line,) = lines([DELIVERED_HEAD, SBS, ["Small order surcharge under 5 tons", None, None, 60]]).values()
+    assert line.offer.charges == ()
+
+
+@pytest.mark.parametrize("note", ["Mindermengenzuschlag 60 USD/t", "Anbruchzuschlag: 10 %", "Småordertillägg 600 SEK"])
+def test_what_small_orders_cost_more_is_told_and_charged_to_none(note):
+    rows = [["Sorte", "g/m²", "µm", "EUR/t"], ["GC1", 250, 405, 1290], [], [note]]
+    (line,) = lines(rows).values()
+    assert (line.offer.charges, line.offer.currency, str(line.state)) == ((), "EUR", "accepted")
+    assert [note.code.value for note in line.notes] == ["bracket-unread"]
+
+
+_HEAD = ["Grade", "g/m²", "µm"]
+_ROWS = [["GC1", 250, 400, 1220, 1190], ["GC2", 300, 490, 1180, 1150], ["GD2", 350, 470, 810, 780]]
+_SIZES = ["1 - 5 t", "from 5 t"]
+
+
+def charges(line):
+    return [str(charge.price) for charge in line.offer.charges]
+
+
+def by_board(said):
+    return [charges(line) for line in lines([["EUR/t, ex works"], [*_HEAD, "Price"], *_some(4), [said]]).values()]
+
+
+def by_size(said):
+    return list(lines([["EUR/t, ex works"], [*_HEAD, *_SIZES], *_ROWS[:1], [said]]).values())
+
+
+def _some(width):
+    return [row[:width] for row in _ROWS]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Freight: 48 EUR/t, to be added on GC1 and GC2 only. GD2 is collected at the mill.",
+        "Fracht: 48 EUR/t, nur für GC1 und GC2. GD2 holt der Kunde ab.",
+        "Transport : 48 €/t, seulement pour GC1 et GC2. Le GD2 est enlevé à l'usine.",
+        "Portes: 48 €/t, a añadir solamente a GC1 y GC2. El GD2 se recoge en fábrica.",
+        "Frakt: 48 EUR/ton, endast för GC1 och GC2. GD2 hämtas på bruket.",
+        "Freight: 48 EUR/t, on GC1 and GC2 only",
+    ],
+)
+def test_freight_of_some_boards_is_theirs_alone(said):
+    assert by_board(said) == [["48"], ["48"], []]
+
+
+@pytest.mark.parametrize("said", ["Freight: 48 EUR/t", "Fracht: 48 EUR/t auf alle Sorten", "Portes: 48 €/t"])
+def test_freight_of_all_boards_stays_so(said):
+    assert by_board(said) == [["48"]] * 3
+
+
+_SMALL = [
+    "Freight 48 EUR/t, on orders under 5 t only", "Freight 48 EUR/t on orders under 5 t",
+    "Fracht 48 EUR/t, nur bei Aufträgen unter 5.000 kg; darüber holt der Kunde ab.",
+    "Transport 48 €/t, pour les commandes de moins de 5 t", "Portes 48 €/t, solo para pedidos inferiores a 5 t",
+    "Frakt 48 EUR/ton, bara vid order under 5 ton", "Orders under 5 t: freight 48 EUR/t",
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("said", _SMALL)
+def test_freight_of_small_orders_is_in_the_prices_for_such_alone(said):
+    small, large = by_size(said)
+    assert (charges(small), charges(large)) == (["48"], [])
+    assert "bracket-unread" not in codes(small) | codes(large)
+
+
+@pytest.mark.parametrize("said", _SMALL)
+def test_a_price_for_orders_of_any_size_tells_of_it_and_does_not_bear_it(said):
+    (line,) = lines([["EUR/t, ex works"], [*_HEAD, "Price"], *_some(4)[:1], [said]]).values()
+    assert charges(line) == []
+    assert "bracket-unread" in codes(line)
+
+
+def test_a_price_for_orders_on_both_sides_of_the_weight_does_not_bear_it():
+    small, large = by_size("Freight 48 EUR/t, on orders under 10 t only")
+    assert (charges(small), charges(large)) == (["48"], [])
+    assert "bracket-unread" in codes(large)
+
+
+@pytest.mark.parametrize("said", ["Freight 48 EUR/t", "Freight 48 EUR/t. Orders under 5 t on request."])
+def test_freight_without_a_size_is_in_every_price(said):
+    assert [charges(line) for line in by_size(said)] == [["48"], ["48"]]
+
+
+_FREIGHT_HEAD = ["Board", "g/m²", "µm", "under 6 t EUR/t", "from 6 t EUR/t"]
+
+
+def freight_charges(said):
+    found = lines([[said], _FREIGHT_HEAD, ["GC2", 280, 450, 1190, 1140]])
+    return [[str(charge.price) for charge in found[cell].offer.charges] for cell in ("D3", "E3")]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Delivered from 6 t. Under 6 t plus freight 52 EUR/t",
+        "Free delivery from 6 t; orders under 6 t: freight 52 EUR/t",
+        "Frei Haus ab 6 t; Aufträge unter 6 t: Fracht 52 EUR/t",
+        "Franco à partir de 6 t ; commandes de moins de 6 t : transport 52 EUR/t",
+        "Orders under 6 t: freight 52 EUR/t",
+    ],
+)
+def test_freight_of_small_orders_is_charged_once(said):
+    assert freight_charges(said) == [["52"], []]
+
+
+def test_what_else_small_orders_bear_is_charged_too():
+    said = "Free delivery from 6 t; orders under 6 t: freight 52 EUR/t; orders under 6 t: energy surcharge 15 EUR/t"
+    assert sorted(freight_charges(said)[0]) == ["15", "52"]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Minimum 3 t ; en dessous, majoration de 50 €/t.", "Mindestmenge 3 t; darunter, Zuschlag 50 €/t.",
+        "For orders under 5 tons, surcharge $50/ton.", "Pedido mínimo 3 t; por debajo, recargo de 50 €/t.",
+        "Minsta order 3 ton; därunter, tillägg 500 kr/ton.",
+    ],
+)  # fmt: skip
+def test_a_surcharge_behind_small_orders_is_theirs_alone(text):
+    assert not [said for said in statements(text) if isinstance(said, ChargeWords)]
+
+
+def test_an_energy_surcharge_behind_small_orders_is_everybodys():
+    said = statements("Small orders on request, energy surcharge 3%")
+    assert len([one for one in said if isinstance(one, ChargeWords)]) == 1

@@ -1,0 +1,114 @@
+"""Charges in rows of their own below the boards, and the unit that stands beside their figure."""
+
+from decimal import Decimal
+
+import pytest
+
+from tests.intake.sheets import codes, lines
+from tracker.trade.footing import footing
+from tracker.trade.offer import OPEN
+
+HEAD = ["Board", "pt", "lb/MSF", "USD/ST delivered"]
+SBS, CRB = ["SBS C1S", 18, 75, 1100], ["CRB C1S", 18, 70, 900]
+
+
+def both(found):
+    """The lines of the two boards, which must be there: what is said of none is true of all."""
+    assert len(found) == 2
+    return found.values()
+
+
+def charges(line):
+    return [(charge.label, charge.price, charge.currency, charge.basis) for charge in line.offer.charges]
+
+
+def test_a_charge_in_a_row_of_its_own_is_in_the_prices_currency_and_unit():
+    rows = [HEAD, SBS, CRB, ["Plus, on all items:"], ["Energy surcharge", None, None, 28]]
+    for line in both(lines(rows)):
+        assert charges(line) == [("Energy surcharge", 28, "USD", "short_ton")]
+
+
+@pytest.mark.parametrize("figure", [3.5, 12])
+def test_a_small_figure_in_a_row_of_its_own_may_be_per_cent(figure):
+    (line,) = lines([HEAD, SBS, ["Energy surcharge", None, None, figure]]).values()
+    assert [charge.currency for charge in line.offer.charges] == [OPEN]
+
+
+def test_a_quantity_below_the_boards_makes_no_charge_of_one_that_costs_as_much():
+    head = ["Board", "12 pt", "16 pt", "18 pt"]
+    rows = [
+        ["USD per short ton"], head, ["SBS C1S", 1300, 1289, 1278], ["CUK", 1180, 1169, 1158],
+        ["SBS premium white", 1342, 1331, 1320], [], ["Tons shipped 2025", 48210],
+    ]  # fmt: skip
+    assert {"B5", "C5", "D5"} <= {cell for cell, line in lines(rows).items() if not codes(line) & {"number-ambiguous"}}
+    rows[4] = ["SBS premium white", 42, 31, 20]
+    assert not any(str(line.state) == "accepted" for cell, line in lines(rows).items() if cell in ("B5", "C5", "D5"))
+
+
+def test_charges_in_rows_below_the_boards_are_in_the_delivered_cost():
+    rows = [
+        ["FOB mill"], ["Item", "pt", "lb/MSF", "US$/ST"], ["SBS C1S", 14, 60, 1000],
+        ["Freight to your plant, all items", None, None, 62], ["Energy surcharge, all items", None, None, "2.5 %"],
+    ]  # fmt: skip
+    (line,) = lines(rows).values()
+    assert float(footing(line.offer).delivered_per_tonne) == pytest.approx(1087 / 0.90718474)
+
+
+@pytest.mark.parametrize("rate", ["2 or 3 %", "2-3 %", "2 to 3 %", "2 %/3 %"])
+def test_a_charge_row_that_is_not_understood_leaves_the_delivered_cost_open(rate):
+    rows = [
+        ["FOB mill"], ["Item", "pt", "lb/MSF", "US$/ST"], ["SBS C1S", 14, 60, 1000],
+        ["Freight", None, None, 62], ["Energy surcharge", None, None, rate],
+    ]  # fmt: skip
+    (line,) = lines(rows).values()
+    assert footing(line.offer).delivered_per_tonne is None
+
+
+def test_a_charge_row_may_say_its_unit_beside_its_figure():
+    rows = [
+        ["US$ per short ton"], ["Board", "pt", "lb/MSF", "Price"], ["SBS", 16, 68, 1140], [],
+        ["Energy surcharge", None, None, 18.5, "US$ per short ton"],
+    ]  # fmt: skip
+    (line,) = lines(rows).values()
+    assert [(charge.price, charge.currency) for charge in line.offer.charges] == [(Decimal("18.5"), "USD")]
+
+
+def test_rows_of_charges_whose_units_stand_in_another_column():
+    board = ["Board", "pt", "lb/MSF", "Price"]
+    rows = [["US$ per short ton, FOB mill"], board, ["SBS C1S", 14, 60, 1180]]
+    rows += [["Freight to Midvale", None, "US$/ST", 38], ["Energy surcharge", None, "% of price", 2.75]]
+    found = lines(rows)
+    assert set(found) == {"D3"}
+    assert [(charge.label, float(charge.price)) for charge in found["D3"].offer.charges] == [
+        ("Freight", 38.0),
+        ("Energy surcharge", 2.75),
+    ]
+    found = lines([*rows[:3], ["URB", None, "85", 730]])
+    assert set(found) == {"D3", "D4"}
+
+
+@pytest.mark.parametrize(
+    ("cells", "basis", "price"),
+    [([95, "EUR/t"], "tonne", "95"), ([4, "% vom Preis"], "percent", "4"), ([95, None], "1000sheets", "95")],
+)
+def test_the_unit_of_a_charge_below_the_prices_may_stand_beside_it(cells, basis, price):
+    rows = [
+        ["Sorte", "g/m²", "µm", "Format", "EUR je 1000 Bogen"],
+        ["GC1", 250, 390, "70 x 100 cm", 221.4],
+        ["GC1", 300, 485, "72 x 102 cm", 278.95],
+        [],
+        ["Fracht" if cells[1] != "% vom Preis" else "Energiezuschlag", None, None, None, *cells],
+    ]
+    charge = lines(rows)["E2"].offer.charges[0]
+    assert (charge.basis or "percent", str(charge.price)) == (basis, price)
+
+
+@pytest.mark.parametrize(
+    ("amounts", "charges"), [((44.73, 30.38), ["44.73", "30.38"]), ((3.5, 3.5), ["3.5", "3.5"])]
+)  # fmt: skip
+def test_amounts_below_a_stated_rate_are_money(amounts, charges):
+    rows = [["EUR/t"], ["Sorte", "g/m²", "µm", "Preis", "Energiezuschlag 3,5 %"],
+            ["GC1", 250, 405, 1278, amounts[0]], ["GD2", 350, 465, 868, amounts[1]]]  # fmt: skip
+    found = [line.offer.charges[0] for line in lines(rows).values()]
+    assert [str(charge.price) for charge in found] == charges
+    assert {charge.basis for charge in found} == ({None} if charges[0] == "3.5" else {"tonne"})

@@ -1,0 +1,56 @@
+"""A delivery that a note denies is none, and one that it gives to some orders alone is left open."""
+
+import pytest
+
+from tests.intake.sheets import lines
+
+
+@pytest.mark.parametrize(
+    ("title", "note", "delivered"),
+    [
+        ("EUR/t delivered", "Delivered prices for 20 t only; 5 t FOB mill", None),
+        ("EUR/t frei Haus", "Frei Haus ab 5 t", None),
+        ("EUR/t franco", "Franco à partir de 5 t", None),
+        ("EUR/t franco destino", "Portes incluidos a partir de 5 t; por debajo, 45 EUR/t", None),
+        ("EUR/t fritt levererat", "Fritt levererat från 5 ton", None),
+        ("EUR/t delivered", "Delivered prices, lead time 3 weeks from order", True),
+        ("EUR/t frei Haus", "Mindestmenge 5 t", True),
+        ("EUR/t franco", "Prix franco usine du client", True),
+        ("EUR/t franco destino", "Pedido mínimo 5 t", True),
+        ("EUR/t fritt levererat", "Minsta order 5 ton", True),
+        ("EUR/t FOB mill", "Delivered from 5 t", False),
+    ],
+)
+def test_delivery_on_a_condition_is_open_and_told(title, note, delivered):
+    line = lines([[title], ["Grade", "g/m²", "µm", "Price"], ["GC1", 250, 400, 1180], [note]])["D3"]
+    assert line.offer.delivered is delivered
+    assert any("not every price includes freight" in one.text for one in line.notes) is (delivered is None)
+
+
+ROWS = [["EUR/t"], ["Grade", "g/m²", "µm", "Price"], ["GC1", 250, 400, 1180]]
+
+
+@pytest.mark.parametrize(
+    ("note", "delivered"),
+    [
+        ("Prices do not include delivery.", False),
+        ("Prices don't include freight.", False),
+        ("Freight included: no", False),
+        ("Keine Lieferung frei Haus", False),
+        ("Die Preise verstehen sich nicht frei Haus", False),
+        ("Les prix ne sont pas franco", False),
+        ("Los precios no son franco destino", False),
+        ("Leverans ingår ej", False),
+        ("Frakten ingår inte i priset", False),
+        ("Prices include delivery.", True),
+        ("Delivered, no surcharge", True),
+        ("No fuel surcharge, delivered prices", True),
+        ("Keine Zuschläge, Lieferung frei Haus", True),
+        ("Sans surcharge, franco", True),
+        ("Sin recargos, franco destino", True),
+        ("Leverans ingår, ej energitillägg", True),
+        ("Leverans ingår ej energitillägg", True),
+    ],
+)
+def test_a_denied_delivery_is_none(note, delivered):
+    assert lines([*ROWS, [note]])["D3"].offer.delivered is delivered

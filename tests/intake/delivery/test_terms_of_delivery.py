@@ -1,0 +1,166 @@
+"""Terms of delivery in vendors' words: in titles, over two prices, in the row, and what is none."""
+
+from datetime import date
+from decimal import Decimal
+
+import pytest
+
+from tests.intake.readings import accepted, by_cell, read_rows
+from tests.intake.sheets import lines
+from tracker.intake.values.delivery import find_delivery
+
+
+def test_terms_over_figures_head_prices_of_their_own():
+    head = ["Product", "GSM", "Micron", "EXW mill", "FCA port", "CIF Laredo", "DDP Toluca"]
+    reading = read_rows([["USD per metric tonne"], [], head, ["GC2 FBB", 250, 420, 905, 940, 1010, 1085]])
+    delivered = {cell: line.offer.delivered for cell, line in by_cell(reading).items()}
+    assert len(accepted(reading)) == 4
+    assert delivered == {"D4": False, "E4": False, "F4": None, "G4": True}
+    assert {line.offer.vendor for line in reading.lines} == {None}
+
+
+@pytest.mark.parametrize("head", ["Kondition", "Konditionen", "Terms"])
+def test_terms_of_delivery_below_a_loose_word_are_read(head):
+    rows = [["Sorte", "g/m²", "EUR/t", head], ["GC2", 250, 1098, "ab Werk"], ["GC2", 300, 1098, "frei Haus"]]
+    assert [line.offer.delivered for line in lines(rows).values()] == [False, True]
+
+
+HEAD = ["Grade", "g/m²", "µm", "EUR/tonne"]
+OLD = [["GD2", 300, 390, 803], ["GC2", 270, 435, 1104]]
+
+
+@pytest.mark.parametrize(
+    ("terms", "delivered"),
+    [
+        ("Prix franco départ usine (FAB usine)", False),
+        ("Prix franco départ", False),
+        ("Prix franco usine client", True),
+        ("Franco usine du client", True),
+        ("FAB destination", True),
+    ],
+)
+def test_franco_from_the_mill_and_franco_to_the_buyer(terms, delivered):
+    found = lines([[terms], HEAD, *OLD])
+    assert {line.offer.delivered for line in found.values()} == {delivered}
+
+
+def test_terms_over_a_whole_table_name_none_of_its_columns():
+    left, right = ["Board", "Cal. (pt)", "lb/MSF", "US$/ST"], ["Quality", "µm", "g/m²", "US$/MT"]
+    terms = ["FOB warehouse, lead time 10 days", *[None] * 4, "Delivered duty paid, lead time 8 weeks"]
+    rows = [["SBS C1S", 16, 67, 1215, None, "GC1", 410, 255, 1088], ["URB", 24, 86, 712, None, "GD2", 400, 300, 836]]
+    found = lines([terms, [*left, None, *right], *rows])
+    assert {cell: line.offer.price for cell, line in found.items()} == {"D3": 1215, "D4": 712, "I3": 1088, "I4": 836}
+
+
+def offer(rows, cell):
+    """The one offer of a price cell, which must be accepted."""
+    line = lines(rows)[cell]
+    assert str(line.state) == "accepted", [note.text for note in line.notes]
+    return line.offer
+
+
+@pytest.mark.parametrize(
+    ("title", "basis", "delivered"),
+    [
+        ("Prix en $ CA les cent livres", "cwt", None),
+        ("Prix en $ CA les 100 livres, F.A.B. usine", "cwt", False),
+        ("Prix livrés, $ CA la tonne métrique", "tonne", True),
+        ("Prix en $ CA par millier de pieds carrés, livré", "msf", True),
+        ("Precio en USD por quintal de 100 libras, LAB Hermosillo", "cwt", False),
+        ("USD por millar de pies cuadrados, L.A.B. su bodega", "msf", True),
+    ],
+)
+def test_pounds_feet_and_delivery_in_a_title(title, basis, delivered):
+    price = 1155.5 if basis == "tonne" else 55.5
+    found = offer([[title], [], ["Grade", "Cal. pt", "lb/MSF", "Prix"], ["SBS C1S", 18, 76, price]], "D4")
+    assert (found.price, found.basis, found.delivered) == (Decimal(str(price)), basis, delivered)
+
+
+@pytest.mark.parametrize(
+    "text", ["Volumes livrés en 2025 : 3 480 t", "Volume delivered in 2025: 3,480 t", "Levererad volym 2025: 3 480 t"]
+)
+def test_what_was_bought_is_no_term_of_delivery(text):
+    assert find_delivery(text) is None
+    assert find_delivery("Prix livrés").delivered
+    assert find_delivery("Prices delivered").delivered
+
+
+def test_departure_beside_a_unit_is_a_term_and_beside_a_day_a_date():
+    assert find_delivery("€/t départ").delivered is False
+    assert find_delivery("Départ lundi") is None
+    assert find_delivery("€/t départ lundi") is None
+
+
+EURO_HEAD = ["Grade", "µm", "g/m²", "EUR/t"]
+GC1 = ["GC1", 450, 300, 1100]
+
+
+@pytest.mark.parametrize(
+    ("head", "terms", "delivered", "collected"),
+    [
+        ("Price FOB mill EUR/t", "Delivery terms", "Delivered Dayton", "FOB mill"),
+        ("Preis ab Werk EUR/t", "Lieferbedingung", "frei Haus Kassel", "ab Werk"),
+        ("Prix départ usine EUR/t", "Incoterm", "DAP Lyon", "EXW"),
+        ("Precio entregado EUR/t", "Incoterm", "DAP Bilbao", "EXW"),
+        ("Pris fritt levererat EUR/t", "Leveransvillkor", "DAP Falun", "fritt fabrik"),
+    ],
+)
+def test_the_rows_own_terms_come_before_the_heads(head, terms, delivered, collected):
+    rows = [[*EURO_HEAD[:3], head, terms], [*GC1, delivered], ["GC2", *GC1[1:], collected]]
+    assert [line.offer.delivered for line in lines(rows).values()] == [True, False]
+
+
+def test_heads_that_tell_two_prices_apart_come_before_a_cell_about_both():
+    rows = [[*EURO_HEAD[:3], "FOB mill EUR/t", "Delivered EUR/t", "Terms"], [*GC1, 1150, "FOB mill"]]
+    assert [line.offer.delivered for line in lines(rows).values()] == [False, True]
+
+
+def test_depart_alone_heads_prices_or_terms_without_freight():
+    two = lines([["EUR/t"], [*EURO_HEAD[:3], "Départ", "Franco"], [*GC1, 1150]])
+    assert [line.offer.delivered for line in two.values()] == [False, True]
+    rows = [[*EURO_HEAD, "Départ/franco"], [*GC1, "départ"], ["GC2", *GC1[1:], "franco"]]
+    assert [line.offer.delivered for line in lines(rows).values()] == [False, True]
+
+
+@pytest.mark.parametrize(
+    ("terms", "delivered"),
+    [
+        ("FCA mill, EUR/t, lead time 7 weeks", False),
+        ("DAP Metz, délai 7 semaines", True),
+        ("Ready in 3 weeks ex works", True),
+        ("Lead time 3 weeks, ex works", True),
+    ],
+)
+def test_a_term_before_the_lead_time_is_of_the_prices(terms, delivered):
+    """What stands behind the weeks may say from where they count, where the list says that it is delivered."""
+    (line,) = lines([["Prices delivered"], [], [terms], EURO_HEAD, GC1]).values()
+    assert line.offer.delivered is delivered
+
+
+GRADED_HEAD = ["Grade", "µm", "g/m²", "EUR/tonne"]
+
+
+def offer_below(*texts):
+    (line,) = lines([*([text] for text in texts), GRADED_HEAD, GC1]).values()
+    return line.offer
+
+
+@pytest.mark.parametrize(
+    ("text", "delivered"),
+    [
+        ("Tarifa en EUR, entrega en casa del cliente incluida", True), ("Livraison chez vous comprise", True),
+        ("Tarifa en EUR, entrega según acuerdo", None),
+    ],
+)  # fmt: skip
+def test_words_for_delivery_to_the_buyer(text, delivered):
+    assert offer_below(text).delivered is delivered
+
+
+def test_terms_in_line_with_the_vendor_are_the_list_s_and_over_a_price_that_price_s():
+    heads = ["Code", "Board", "gsm", "µm", "€ per tonne"]
+    letterhead = ["Brindle Board Materials", None, "ex works Cork", "valid until 30 June 2026"]
+    (line,) = lines([letterhead, heads, ["X1", *GC1[:1], 300, 450, 1180]]).values()
+    assert (line.offer.delivered, line.offer.valid_until) == (False, date(2026, 6, 30))
+    grouped = [["Board materials", None, None, "ex works", "delivered"], ["Board", "gsm", "µm", "€/tonne", "€/tonne"]]
+    found = lines([*grouped, ["GC1", 300, 450, 1180, 1220]]).values()
+    assert [line.offer.delivered for line in found] == [False, True]

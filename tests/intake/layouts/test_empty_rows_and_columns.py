@@ -1,0 +1,37 @@
+"""Empty rows and columns within a table, and those that part two."""
+
+from tests.intake.sheets import lines
+
+
+def test_a_blank_column_leaves_each_row_its_own_board():
+    rows = [
+        ["VENDOR", "ITEM_NO", "ITEM_DESC", None, "CALIPER_IN", "UNIT_PRICE", "CURRENCY", "PRICE_UOM"],
+        ["Tallowmere Board Corp", "TB12s", "SBS C1S ROLL", None, 0.012, 1205, "USD", "ST"],
+        ["Tallowmere Board Corp", "TB21m", "CUK ROLL", None, 0.021, 1044, "USD", "ST"],
+        ["Tallowmere Board Corp", "TB20l", "CRB C1S ROLL", None, 0.02, 905, "USD", "ST"],
+    ]
+    assert [line.offer.grade for line in lines(rows).values()] == ["SBS", "CUK", "CRB"]
+
+
+def test_an_empty_row_within_a_header_parts_nothing_of_it():
+    heads = [["Sort", "g/m²", "µm", "Price / tonne"], [], [None, None, None, "£", "€"]]
+    found = lines([*heads, ["GC1", 230, 370, 1240, 1438], ["GD3", 350, 430, 798, 926]])
+    assert [(line.offer.grammage_gsm, line.offer.grammage_from) for line in found.values()] == [
+        (230, "quoted"), (230, "quoted"), (350, "quoted"), (350, "quoted"),
+    ]  # fmt: skip
+
+
+def test_a_header_without_figures_above_another_whole_one_is_left_apart():
+    rows = [["Grade", "µm", "g/m²", "EUR/tonne"], [], ["Board", "gsm", "mic", "EUR/tonne"], ["GC1", 230, 370, 1240]]
+    assert [line.offer.grammage_gsm for line in lines(rows).values()] == [230]
+
+
+def test_a_shorter_list_behind_an_empty_column_is_read_beside_a_longer_one():
+    heads = ["Grade", None, "pt", "lb/MSF", "$/ST", None, "Grade", "pt", "lb/MSF", "$/ST"]
+    rows = [
+        ["ROLLS", None, None, None, None, None, "SHEETS"], heads,
+        ["SBS C1S", None, 14, 60, 1290, None, "SBS C1S", 14, 60, 1390],
+        ["SBS C1S", None, 16, 64, 1280, None, "SBS C1S", 18, 66, 1380],
+        ["CRB C1S", None, 18, 71, 946], ["CRB C1S", None, 24, 95, 934], ["URB", None, 26, 92, 722],
+    ]  # fmt: skip
+    assert {"E3", "E4", "E5", "E6", "E7", "J3", "J4"} == set(lines(rows))

@@ -1,0 +1,224 @@
+"""What vendors call a lead time, and times of something else."""
+
+import pytest
+
+from tests.intake.sheets import codes, lines
+from tracker.intake.values.lead import lead_text
+from tracker.intake.values.lead_by_itself import lead_by_itself
+
+
+@pytest.mark.parametrize(
+    ("text", "days"),
+    [("Two weeks, no surcharge of any kind, no minimum.", (14, 14)), ("Zwei Wochen, kein Zuschlag", (14, 14)),
+     ("Shipments into the United States, two to three weeks", (14, 21)),
+     ("Lieferungen in die Schweiz, zwei bis drei Wochen", (14, 21)), ("Envíos a México, dos a tres semanas", (14, 21)),
+     ("Two weeks, prices on request", None), ("Payment for shipments, 8 weeks", None), ("30 days, no discount", None)],
+)  # fmt: skip
+def test_a_time_stands_among_denied_terms_and_behind_shipments(text, days):
+    said = lead_by_itself(text)
+    assert (said.days if said is not None else None) == days
+
+
+@pytest.mark.parametrize("said", ["Lev.tid: 3 veckor", "Liefertermin: 3 Wochen", "Levtid 3 v"])
+def test_other_words_for_lead_time(said):
+    rows = [["EUR/t"], [said], ["Grade", "g/m²", "µm", "EUR/t"], ["GC1", 240, 405, 1320]]
+    offer = lines(rows)["D4"].offer
+    assert tuple(offer.lead_days) == (21, 21)
+
+
+def test_when_goods_are_ready_stands_beside_the_words_for_it():
+    rows = [
+        ["", "Item A", "Item B"],
+        ["Board", "SBS, C1S", "CUK"],
+        ["Caliper", "18 pt", "21 pt"],
+        ["Basis weight, lb per MSF", 77, 88],
+        ["PRICE, US$ per cwt", 58.40, 52.75],
+        ["Ready to ship", "4 weeks", "stock"],
+    ]
+    assert [line.offer.lead_days for line in lines(rows).values()] == [(28, 28), (0, 0)]
+
+
+HEAD = ["Grade", "µm", "g/m²", "EUR/t"]
+GC1 = ["GC1", 450, 300, 1100]
+
+
+def lead_beside(*texts):
+    (line,) = lines([*([text] for text in texts), HEAD, GC1]).values()
+    return line.offer.lead_days, codes(line)
+
+
+@pytest.mark.parametrize(
+    ("text", "days"),
+    [
+        ("Quote good through January 29, 2027. 4 weeks ARO.", (28, 28)),
+        ("Valid until December 31, 2026; ex works; 3-4 weeks", (21, 28)),
+        ("Offer valid until 31 January 2027, DAP Malmö, 4 weeks", (28, 28)),
+        ("Per tonne. Two weeks from order.", (14, 14)), ("Valid to 31 March 2027; production 5 to 7 weeks", (35, 49)),
+        ("Carriage paid UK mainland. Allow 1 working day.", (2, 2)), ("All items 4 weeks. Prices FOB mill.", (28, 28)),
+        ("Werk Kassel – FCA, 6 Wochen, Tonne zu 1000 kg", (42, 42)), ("Ab Werk in 10 Arbeitstagen", (14, 14)),
+        ("Départ, 3 semaines", (21, 21)), ("Prix rendus, départ sous 5 à 7 jours ouvrés", (7, 10)),
+        ("Precios EXW fábrica, 3 semanas", (21, 21)), ("FCA Kartåsen, 6 veckor", (42, 42)),
+    ],
+)  # fmt: skip
+def test_a_time_alone_among_terms_is_the_lead_time(text, days):
+    assert lead_beside(text)[0] == days
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Prices in USD, 30 days net", "Delivered, 30 days", "Offer valid 4 weeks, DAP Malmö", "Claims within 2 weeks",
+        "Storage free for 4 weeks", "Prices hold. 4 weeks notice of changes.", "Zahlung 30 Tage, frei Haus",
+        "Paiement 30 jours, franco", "Pago a 30 días, DAP", "Betalning 30 dagar, DAP", "4 weeks",
+    ],
+)  # fmt: skip
+def test_other_times_are_none(text):
+    assert lead_beside(text)[0] is None
+
+
+@pytest.mark.parametrize("text", ["Delivery: Hamburg", "Prices for delivery in Q1 2027", "Delivery terms: DAP"])
+def test_other_words_of_delivery_name_none(text):
+    assert "lead-time-unread" not in lead_beside(text)[1]
+
+
+@pytest.mark.parametrize("unit", ["arbetsdagar", "working days", "Arbeitstage"])
+def test_the_unit_below_delivery_counts_its_figures(unit):
+    head = [["Sort", "Tjocklek", "Ytvikt", "Pris", "Leverans"], ["", "µm", "g/m²", "EUR/ton", unit]]
+    (line,) = lines([*head, [*GC1, 10]]).values()
+    assert line.offer.lead_days == (14, 14)
+
+
+@pytest.mark.parametrize(
+    ("text", "days"),
+    [
+        ("SBS C1S 16 pt, 67 lb/MSF, 44 in rolls - $1,228.00 per short ton, 4 weeks", (28, 28)),
+        ("GC1 230 g/m², 372 µm, Rolle 640 mm: 1.195,00 EUR je Tonne, Lieferzeit 5 Wochen", (35, 35)),
+        ("CCNB 20 pt, 77 lb/MSF, 36 in rolls - $46.10 per cwt, from stock", (0, 0)),
+    ],
+)
+def test_a_line_of_text_may_name_its_own(text, days):
+    (line,) = lines([["All numbers delivered."], [text]]).values()
+    assert line.offer.lead_days == days
+
+
+@pytest.mark.parametrize(
+    ("text", "days"),
+    [
+        ("Plazo de entrga 4/5 semanas", (28, 35)),
+        ("EXW, plazo 3 / 4 semanas", (21, 28)),
+        ("Lieferung in 4/6 Wochen", (28, 42)),
+        ("Delivery between 4 & 5 weeks", None),
+        ("Lead time rolls/sheets 3 weeks", (21, 21)),
+        ("Lead time 24/7 days", None),
+    ],
+)
+def test_a_stroke_between_two_figures_makes_a_range_and_never_the_second_half_alone(text, days):
+    assert lead_beside(text)[0] == days
+
+
+@pytest.mark.parametrize(
+    "text", ["3–4 viikkoa / weeks", "3-4 viikkoa (weeks)", "3 - 4 týdny / Wochen", "3-4 weken/semaines"]
+)
+def test_a_unit_of_time_may_stand_behind_the_same_in_a_language_of_no_list(text):
+    said = lead_text(text)
+    assert (said.low, said.high) == (21, 28)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "3–4 viikkoa",
+        "3-4 viikkoa / pallets",
+        "3-4 months / weeks",
+        "3 weeks / days",
+        "2 trucks / week",
+        "40 tonnes / week",
+    ],
+)
+def test_but_not_beside_no_unit_or_another_one(text):
+    assert lead_text(text) is None
+
+
+def test_how_often_a_mill_runs_is_no_lead_time():
+    assert [lead_text(text) for text in ("1 run / week", "2 dispatches / week", "3 trips (week)")] == [None] * 3
+    assert lead_text("3-4 viikkoa / weeks").days == (21, 28)
+
+
+@pytest.mark.parametrize(
+    ("terms", "lead", "days", "weeks"),
+    [
+        ("Terms", "Lead", "30 days", "3 weeks"), ("Konditionen", "Lieferzeit", "30 Tage", "3 Wochen"),
+        ("Conditions", "Délai", "30 jours", "3 semaines"), ("Condiciones", "Plazo", "30 días", "3 semanas"),
+        ("Villkor", "Leveranstid", "30 dagar", "3 veckor"), ("Zahlbed.", "Lieferzeit", "30 Tage", "3 Wochen"),
+    ],
+)  # fmt: skip
+def test_days_under_terms_are_when_to_pay(terms, lead, days, weeks):
+    (line,) = lines([[*HEAD, terms, lead], [*GC1, days, weeks]]).values()
+    assert (line.offer.lead_days, codes(line)) == ((21, 21), set())
+    (line,) = lines([[*HEAD, terms], [*GC1, days]]).values()
+    assert (line.offer.lead_days, codes(line)) == (None, set())
+    (line,) = lines([[*HEAD, terms], [*GC1, weeks]]).values()
+    assert line.offer.lead_days == (21, 21)
+
+
+@pytest.mark.parametrize("head", ["Delivery", "Lieferung", "Livraison", "Plazo de entrega", "Leveranstid"])
+def test_days_under_delivery_are_how_long_it_takes(head):
+    (line,) = lines([[*HEAD, head], [*GC1, "30 days"]]).values()
+    assert line.offer.lead_days == (30, 30)
+
+
+def offer(note):
+    (line,) = lines([["Board", "g/m²", "µm", "EUR/t"], ["GC2", 250, 410, 1098], [note]]).values()
+    return line.offer
+
+
+@pytest.mark.parametrize(
+    ("note", "days"),
+    [
+        ("Make & ship 4 to 5 weeks", (28, 35)), ("Transit and make: 3 weeks", (21, 21)),
+        ("Ship three weeks from order.", (21, 21)), ("Fertigungszeit 4–5 Wochen", (28, 35)),
+        ("We ship 2 reels a pallet", None),
+    ],
+)  # fmt: skip
+def test_lead_times(note, days):
+    assert offer(note).lead_days == days
+
+
+GRADED_HEAD = ["Grade", "µm", "g/m²", "EUR/tonne"]
+
+
+def offer_below(*texts):
+    (line,) = lines([*([text] for text in texts), GRADED_HEAD, GC1]).values()
+    return line.offer
+
+
+@pytest.mark.parametrize(
+    ("text", "days"),
+    [
+        ("Delivered. Allow two weeks from release.", (14, 14)), ("Delivered, euros. Allow 30 days.", (30, 30)),
+        ("All weights g/m². Lead 5 to 6 weeks", (35, 42)), ("Delivered prices in euros; 10 to 14 days", (10, 14)),
+        ("Départ usine (EXW) - délai 10 à 15 jours - valable jusqu'au 15/09/2026", (10, 15)),
+        ("Fritt kund, SEK per ton, lev. 3-4 veckor", (21, 28)),
+        ("Prix franco. Prévoir 15 jours.", (15, 15)), ("Preise frei Haus. Bitte 3 Wochen einplanen.", (21, 21)),
+        ("Delivered. Allow 14 days for claims.", None),
+        ("Delivered prices in euros; 10 days", None), ("Delivered prices in euros; 30 to 60 days", None),
+    ],
+)  # fmt: skip
+def test_words_for_how_long_it_takes(text, days):
+    assert offer_below(text).lead_days == days
+
+
+TONNES = ["Grade", "µm", "g/m²", "EUR/tonne"]
+
+
+@pytest.mark.parametrize(
+    ("title", "weeks"),
+    [
+        ("EUR per tonne – make-up 4/5 weeks", (28, 35)),
+        ("EUR per tonne – 3 weeks from order entry", (21, 21)),
+        ("EUR per tonne – make-up charges extra", None),
+    ],
+)
+def test_lead_times_in_a_makers_words(title, weeks):
+    (line,) = lines([[title], TONNES, GC1]).values()
+    assert line.offer.lead_days == weeks

@@ -1,0 +1,45 @@
+"""Telephones, pages, times of day and years that only look like prices."""
+
+import pytest
+
+from tests.intake.sheets import lines
+
+
+@pytest.mark.parametrize(("label", "figure"), [("Vertrieb Süd", "0171 4417218"), ("Kurs EUR/CHF", 0.94)])
+def test_telephones_and_rates_of_exchange_below_the_prices_are_no_prices(label, figure):
+    rows = [
+        ["Preise CHF/t"],
+        ["Sorte", "g/m²", "µm", "Preis"],
+        ["GC1", 250, 405, 1204],
+        [],
+        [label, None, None, figure],
+    ]
+    assert list(lines(rows)) == ["D3"]
+
+
+def test_a_page_number_in_the_column_of_prices_is_no_price():
+    rows = [["Sorte", "g/m²", "µm", "EUR/t"], ["GC1", 250, 405, 1190], ["Liste 1/2027", None, None, "Seite 2 von 3"]]
+    assert list(lines([*rows, ["GD2", 350, 465, 840]])) == ["D2", "D4"]
+
+
+def test_a_time_of_day_is_no_price():
+    found = lines([["Priser i SEK/ton"], ["Sort", "g/m²", "µm", "Pris"], ["GC2", 240, 390, "14:30"]])
+    assert str(found["D3"].state) == "question"
+
+
+@pytest.mark.parametrize(("title", "state"), [("Preise 2027 EUR/t", "accepted"), ("Preis 2027 EUR/t", "question")])
+def test_a_year_behind_the_word_for_a_list_is_no_amount(title, state):
+    rows = [[title], ["Sorte", "g/m²", "µm", "Preis"], ["GC1", 250, 405, 1298]]
+    assert [str(line.state) for line in lines(rows).values()] == [state]
+
+
+@pytest.mark.parametrize(
+    ("said", "leads"),
+    [
+        ("Délai 3 semaines, contact : service commercial, poste 2", [(21, 21), (21, 21)]),
+        ("Poste 2 : délai 3 semaines", [None, (21, 21)]),
+    ],
+)  # fmt: skip
+def test_the_number_of_a_telephone_is_that_of_no_line(said, leads):
+    rows = [["Pos.", "Qualité", "g/m²", "µm", "€ / tonne"], [1, "GC1", 250, 410, 1250], [2, "GC2", 300, 500, 1210]]
+    assert [line.offer.lead_days for line in lines([[said], [], *rows]).values()] == leads

@@ -1,0 +1,68 @@
+"""What vendors call the smallest order."""
+
+from decimal import Decimal
+
+import pytest
+
+from tests.intake.sheets import lines
+
+
+def offer(note):
+    (line,) = lines([["Board", "g/m²", "µm", "EUR/t"], ["GC2", 250, 410, 1098], [note]]).values()
+    return line.offer
+
+
+@pytest.mark.parametrize(
+    ("note", "kg"),
+    [
+        ("20,000 kg making minimum", 20000), ("No release shall be smaller than 20 tonnes", 20000),
+        ("Release of 20 tonnes", None),
+    ],
+)  # fmt: skip
+def test_smallest_orders(note, kg):
+    assert offer(note).minimum_kg == kg
+
+
+BOARDS = [["Board", "g/m²", "µm", "EUR per 1000 kg"], ["GC1", 260, 415, 1287]]
+
+
+def further_offer(*said):
+    (line,) = lines([*([one] for one in said), [], *BOARDS]).values()
+    assert str(line.state) == "accepted"
+    return line.offer
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "No item below 500 kg",
+        "Pas de commande sous 500 kg.",
+        "Keine Position unter 500 kg",
+        "Ingen post under 500 kg",
+        "Ningún pedido por debajo de 500 kg",
+    ],
+)
+def test_smallest_orders_now_and_then(said):
+    assert further_offer(said).minimum_kg == 500
+
+
+HEAD = ["Grade", "µm", "g/m²", "EUR/tonne"]
+GC1 = ["GC1", 450, 300, 1100]
+
+
+def offer_below(*texts):
+    (line,) = lines([*([text] for text in texts), HEAD, GC1]).values()
+    return line.offer
+
+
+@pytest.mark.parametrize(
+    ("text", "kg"),
+    [
+        ("Delivered. Two tonnes is the least we ship.", 2000), ("We supply from 1.000 kg upwards", 1000),
+        ("We do not enter orders under 5 tonnes", 5000), ("Preise frei Haus, kleinste Bestellmenge 1,5 t", 1500),
+        ("Pas de frais. Plus petite commande 3 t", 3000), ("No aceptamos pedidos de menos de 2 t", 2000),
+        ("Free delivery from 5 tonnes", None), ("Two tonnes is what a pallet truck carries", None),
+    ],
+)  # fmt: skip
+def test_words_for_the_smallest_order(text, kg):
+    assert offer_below(text).minimum_kg == (None if kg is None else Decimal(kg))

@@ -1,0 +1,103 @@
+"""Headings and notes that say in what some boards' prices are: they come before what the title says of all."""
+
+import pytest
+
+from tests.intake.sheets import lines
+
+HEAD = ["Board", "pt", "lb/MSF"]
+SBS, CRB = ["SBS C1S", 18, 75], ["CRB C1S", 18, 70]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "US dollars. SBS and CRB per short ton; CUK per metric ton.",
+        "USD. CUK per tonne, all others per short ton",
+        "USD per short ton; CUK per tonne",
+        "Prices in USD per short ton except CUK, which is per tonne",
+        "All prices USD per short ton except CUK (per tonne)",
+        "All prices in USD per short ton. CUK prices are per tonne.",
+    ],
+)
+def test_one_grades_unit_is_not_the_others(said):
+    rows = [[*HEAD, "Price"], [*SBS, 1178], ["CUK", 18, 74, 1139], [*CRB, 884]]
+    bases = [line.offer.basis for line in lines([[said], [], *rows]).values()]
+    assert bases == ["short_ton", "tonne", "short_ton"]
+
+
+@pytest.mark.parametrize("said", ["SBS and CRB in USD, CUK in CAD", "All in USD except CUK, which is in CAD"])
+def test_one_grades_currency_is_not_the_others(said):
+    rows = [[*HEAD, "Price"], [*SBS, 1178], ["CUK", 18, 74, 1139], [*CRB, 884]]
+    found = lines([["USD per short ton"], [], *rows, [], [said]])
+    assert [line.offer.currency for line in found.values()] == ["USD", "CAD", "USD"]
+
+
+TITLE = ["Prices in USD per short ton unless a section says otherwise"]
+HEADS = ["Item", "Caliper, pt", "lb/MSF", "Price"]
+
+
+def two_sections(heading, first, last=None):
+    return [
+        TITLE,
+        HEADS,
+        ["SBS C1S, rolls"],
+        ["P1", 16, 68, 1190],
+        [heading],
+        ["P2", 18, 74, first],
+        ["CRB C1S, rolls"],
+        ["P3", 18, 70, last or 870],
+    ]
+
+
+@pytest.mark.parametrize(
+    ("heading", "price", "basis"),
+    [
+        ("CUK, rolls - per MSF", "41.2", "msf"),
+        ("CUK rolls (per MSF)", "41.2", "msf"),
+        ("Coated unbleached kraft, in reels - per cwt", "53.5", "cwt"),
+        ("CUK rolls - per lb", "0.535", "lb"),
+        ("CUK, sheets 28 x 40 in - per 1,000 sheets", "288", "1000sheets"),
+    ],
+)
+def test_a_heading_overrides_the_titles_unit_for_its_own_rows_alone(heading, price, basis):
+    found = lines(two_sections(heading, float(price)))
+    assert [str(found[cell].offer.basis) for cell in ("D4", "D6", "D8")] == ["short_ton", basis, "short_ton"]
+    assert {str(line.state) for line in found.values()} == {"accepted"}
+
+
+@pytest.mark.parametrize(
+    ("title", "heading", "price", "basis"),
+    [
+        ("Preise in EUR je Tonne", "GC2, Bogen 70 x 100 cm (je 1.000 Bogen)", 215, "1000sheets"),
+        ("Preise in EUR je Tonne", "GC2 Rollen - je 1000 m²", 310, "1000m2"),
+        ("Prix en EUR la tonne", "GC2, feuilles 70 x 100 cm - les 1000 feuilles", 215, "1000sheets"),
+        ("Precios en EUR por tonelada métrica", "GC2, hojas 70 x 100 cm - por 1.000 hojas", 215, "1000sheets"),
+        ("Priser i EUR per ton (1000 kg)", "GC2, ark 70 x 100 cm - per 1000 ark", 215, "1000sheets"),
+    ],
+)
+def test_so_it_does_in_other_languages(title, heading, price, basis):
+    rows = [[title], ["Nr", "µm", "g/m²", "EUR"], ["GC1"], [1, 400, 250, 1190], [heading], [2, 430, 270, price]]
+    found = lines(rows)
+    assert [str(found[cell].offer.basis) for cell in ("D4", "D6")] == ["tonne", basis]
+    assert found["D6"].offer.grade == "FBB"
+
+
+@pytest.mark.parametrize("heading", ["GC2 Rollen - je 100 kg", "CUK - per ream"])
+def test_a_unit_that_is_not_converted_is_asked_about_and_not_taken_for_the_titles(heading):
+    found = lines(two_sections(heading, 98))
+    assert str(found["D6"].state) == "question"
+    assert str(found["D8"].offer.basis) == "short_ton"
+
+
+@pytest.mark.parametrize(
+    "heading",
+    [
+        "CUK rolls - 500 sheets per pallet",
+        "CUK rolls - weights per MSF",
+        "CUK, rolls - min. 5 t (per item)",
+        "CUK, rolls",
+    ],
+)
+def test_what_else_is_said_per_something_leaves_the_titles_unit(heading):
+    found = lines(two_sections(heading, 1040))
+    assert str(found["D6"].offer.basis) == "short_ton"

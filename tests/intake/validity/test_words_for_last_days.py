@@ -1,0 +1,115 @@
+"""What vendors call a last day, and days that none is guessed from."""
+
+from datetime import date
+
+import pytest
+
+from tests.intake.sheets import lines
+from tracker.intake.values.validity import validity
+
+
+def offer(note):
+    (line,) = lines([["Board", "g/m²", "µm", "EUR/t"], ["GC2", 250, 410, 1098], [note]]).values()
+    return line.offer
+
+
+@pytest.mark.parametrize(
+    ("note", "day"),
+    [
+        ("Offer stands through 30 September 2026", "2026-09-30"), ("Gültig bis Jahresende 2026", "2026-12-31"),
+        ("Prix tenus jusqu'à la fin du troisième trimestre 2026", "2026-09-30"),
+        ("Prices valid until the end of the third quarter of 2026", "2026-09-30"),
+        ("Preise gehalten bis 31.10.2026", "2026-10-31"), ("Gültig im dritten Quartal", "None"),
+        ("Precios válidos hasta fin del segundo trimestre 2026", "2026-06-30"),
+    ],
+)  # fmt: skip
+def test_last_days(note, day):
+    assert str(offer(note).valid_until) == day
+
+
+BOARDS = [["Board", "g/m²", "µm", "EUR per 1000 kg"], ["GC1", 260, 415, 1287]]
+
+
+def further_offer(*said):
+    (line,) = lines([*([one] for one in said), [], *BOARDS]).values()
+    assert str(line.state) == "accepted"
+    return line.offer
+
+
+@pytest.mark.parametrize(
+    ("said", "last"),
+    [
+        ("Bindefrist 15. Oktober 2026", date(2026, 10, 15)),
+        ("Gültig bis Jahresende 2026", date(2026, 12, 31)),
+        ("Gültig bis Ende des dritten Quartals 2026", date(2026, 9, 30)),
+        ("Prix tenus jusqu'à la fin du troisième trimestre 2026", date(2026, 9, 30)),
+        ("Soumission bonne jusqu'au 31 août 2026", date(2026, 8, 31)),
+        ("Valable jusqu'à fin d'année 2026", date(2026, 12, 31)),
+        ("Precios válidos hasta el final del tercer trimestre de 2026", date(2026, 9, 30)),
+        ("Priserna gäller till slutet av tredje kvartalet 2026", date(2026, 9, 30)),
+        ("Giltig till årets slut 2026", date(2026, 12, 31)),
+        ("Valid to the end of the third quarter of 2026", date(2026, 9, 30)),
+    ],
+)
+def test_last_days_now_and_then(said, last):
+    assert further_offer(said).valid_until == last
+
+
+@pytest.mark.parametrize("said", ["Gültig bis Jahresende", "Valid from the third quarter of 2026"])
+def test_no_last_day_is_guessed(said):
+    assert further_offer(said).valid_until is None
+
+
+def test_the_day_of_a_span_keeps_its_dash():
+    assert further_offer("Valid 1.7. - 30.9.2026").valid_until == date(2026, 9, 30)
+
+
+HEAD = ["Grade", "µm", "g/m²", "EUR/tonne"]
+GC1 = ["GC1", 450, 300, 1100]
+
+
+def offer_below(*texts):
+    (line,) = lines([*([text] for text in texts), HEAD, GC1]).values()
+    return line.offer
+
+
+@pytest.mark.parametrize(
+    ("text", "day"),
+    [
+        ("Quarter 3; these prices lapse on 30 September 2026", date(2026, 9, 30)),
+        ("Carriage paid. Offer closes 31/10/2026.", date(2026, 10, 31)),
+        ("Prices FOB mill. Ends September 30, 2026. 5-7 weeks.", date(2026, 9, 30)),
+        ("Preise frei Haus. Endet am 30.09.2026.", date(2026, 9, 30)),
+        ("Delivered prices, EUR per tonne, to end of April 2027", date(2027, 4, 30)),
+        ("Fritt kund, priser gäller till och med 31/12 2026, lev. 3 veckor", date(2026, 12, 31)),
+        ("Priserna gäller t.o.m. 25/6 2026", date(2026, 6, 25)),
+        ("Prix (offre du 12 octobre 2026, valable 30 jours)", date(2026, 11, 11)),
+        ("Valid 9/30/2026 - 60 day term", None),
+        ("Price list, EUR per tonne, to 1 April 2027", None), ("Our year ends June 30, 2026", None),
+        ("Sheets 1/2 2000 per pallet, valid until stocks run out", None),
+    ],
+)  # fmt: skip
+def test_words_before_a_last_day(text, day):
+    assert offer_below(text).valid_until == day
+
+
+def test_good_to_heads_a_column_of_last_days():
+    rows = [[*HEAD, "Good to"], [*GC1, "05/28/2026"], ["GC2", 400, 250, 1050, "06/05/2026"]]
+    assert [line.offer.valid_until for line in lines(rows).values()] == [date(2026, 5, 28), date(2026, 6, 5)]
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["Prices to 31 January 2027", "Recycled board prices to 31 January 2027", "Prix carton jusqu'au 31 janvier 2027",
+     "Preise bis 31.01.2027", "Precios cartulina hasta el 31 de enero de 2027", "Priser t.o.m. 2027-01-31"],
+)  # fmt: skip
+def test_prices_to_the_end_of_a_month(text):
+    said = validity(text)
+    assert said is not None
+    assert said.last_day() == date(2027, 1, 31)
+
+
+@pytest.mark.parametrize("text", ["Prix au 31 janvier 2027", "Old prices to 31 January 2027"])
+def test_other_days_of_prices_end_nothing_for_certain(text):
+    said = validity(text)
+    assert said is None or said.last_day() is None
