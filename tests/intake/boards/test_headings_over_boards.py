@@ -87,3 +87,24 @@ def test_a_sub_heading_gives_the_weight_of_the_rows_below_it(heading):
     rows = [["EUR/t"], ["Sorte", "Dicke µm", "EUR/t"], [heading], ["GC1", 405, 1290], ["GC2", 430, 1240]]
     found = [line.offer for line in lines(rows).values()]
     assert [(offer.grammage_gsm, str(offer.grammage_from)) for offer in found] == [(250, "quoted")] * 2
+
+
+def starred(first, second):
+    head = ["Item", "Description", "Cal in", "lb/MSF", "USD per MSF"]
+    rows = [[first], ["100-14", "TW bright 14 RL", 0.014, 60, 62.8], [second], ["200-18", "TW carrier", 0.018, 75, 39.4]]
+    return [line.offer.grade for line in lines([["FOB mill"], head, *rows]).values()]
+
+
+@pytest.mark.parametrize(
+    ("first", "second"),
+    [
+        ("** CLASS 10 SBS C1S **", "** CLASS 20 CUK C1S **"), ("*SBS*", "*CUK*"), ("* SBS C1S", "* CUK C1S"),
+        ("*** SBS", "*** CUK"), ("† SBS", "† CUK"),
+    ],
+)  # fmt: skip
+def test_headings_set_off_by_signs_of_footnotes_head_their_boards(first, second):
+    assert starred(first, second) == ["SBS", "CUK"]
+
+
+def test_a_note_behind_a_sign_heads_nothing():
+    assert starred("SBS C1S", "* CUK from another mill") == ["SBS", "SBS"]

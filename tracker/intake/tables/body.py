@@ -14,6 +14,7 @@ from tracker.intake.tables.heads import head_of_words, looks_priced
 from tracker.intake.tables.table import BodyRow, Headings
 from tracker.intake.tables.view import View
 from tracker.intake.tables.words import words_of
+from tracker.intake.values.grade import find_grade
 from tracker.intake.values.money import price_unit
 
 
@@ -45,7 +46,7 @@ def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
         if row not in boards or _goes_on_with_notes(view, row, pending, last):
             pending.append(row)
             continue
-        notes = [other for other in pending if last is not None and _is_footnote(view, other)]
+        notes = [other for other in pending if last is not None and _is_footnote(view, other, headings)]
         body.notes += notes
         heading = [other for other in pending if other not in notes]
         headings = Headings(tuple(words_of(view, heading)), headings) if heading else headings
@@ -59,10 +60,25 @@ def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
 _FOOTNOTE = re.compile(r"\s*(?:[*†‡]+\)?|\*?\)|[¹²³⁴])\s*\S")
 
 
-def _is_footnote(view: View, row: int) -> bool:
+def _is_footnote(view: View, row: int, headings: Headings | None) -> bool:
     """'*) SEK per 1 000 m²' between a list and an index below it: said of what has the sign, and no sub-heading."""
     first, *others = view.rows[row].values()
-    return not others and _FOOTNOTE.match(first.text) is not None
+    if others or _FOOTNOTE.match(first.text) is None:
+        return False
+    return not (_is_set_off(first.text) or _heads_like_others(first.text, headings))
+
+
+def _is_set_off(text: str) -> bool:
+    """'** CLASS 20 CUK C1S **', '* CUK *': a sub-heading between stars."""
+    text = text.strip()
+    return bool(text.strip("* ")) and text[0] == "*" == text[-1]
+
+
+def _heads_like_others(text: str, headings: Headings | None) -> bool:
+    """'* CUK' where '* SBS' heads the rows above: the sign is how this list sets its grades off."""
+    above = headings.own if headings is not None else ()
+    signed = any(_FOOTNOTE.match(words.text) and find_grade(words.text) is not None for words in above)
+    return signed and find_grade(text) is not None
 
 
 _NUMBERED = re.compile(r"\s*\(?\d{1,2}[.)]\s*[^\W\d]")
