@@ -39,3 +39,17 @@ def test_a_coating_column_counts_sides(coat, sides):
 def test_a_back_without_coating_says_nothing_of_the_face(text, grades, sides):
     reading = find_grade(text)
     assert (reading.grades, reading.coated_sides) == (grades, sides)
+
+
+@pytest.mark.parametrize(
+    ("board", "sides"),
+    [
+        ("SBS couche 1 cara rollo", 1), ("CRB (reverso gris) 1 cara", 1), ("SBS, est. 1 cara", 1),
+        ("SBS cuché 2 caras", 2), ("SBS 1 sida", 1), ("GC1 1 Seite", 1), ("Chipboard gris sin couche", 0),
+        ("SBS una cara gris", None),
+    ],
+)  # fmt: skip
+def test_coated_sides_in_few_words(board, sides):
+    read = find_grade(board)
+    assert read is not None
+    assert read.coated_sides == sides

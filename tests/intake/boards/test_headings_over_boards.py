@@ -91,7 +91,12 @@ def test_a_sub_heading_gives_the_weight_of_the_rows_below_it(heading):
 
 def starred(first, second):
     head = ["Item", "Description", "Cal in", "lb/MSF", "USD per MSF"]
-    rows = [[first], ["100-14", "TW bright 14 RL", 0.014, 60, 62.8], [second], ["200-18", "TW carrier", 0.018, 75, 39.4]]
+    rows = [
+        [first],
+        ["100-14", "TW bright 14 RL", 0.014, 60, 62.8],
+        [second],
+        ["200-18", "TW carrier", 0.018, 75, 39.4],
+    ]
     return [line.offer.grade for line in lines([["FOB mill"], head, *rows]).values()]
 
 

@@ -164,3 +164,19 @@ def test_terms_in_line_with_the_vendor_are_the_list_s_and_over_a_price_that_pric
     grouped = [["Board materials", None, None, "ex works", "delivered"], ["Board", "gsm", "µm", "€/tonne", "€/tonne"]]
     found = lines([*grouped, ["GC1", 300, 450, 1180, 1220]]).values()
     assert [line.offer.delivered for line in found] == [False, True]
+
+
+@pytest.mark.parametrize(
+    ("said", "delivered"),
+    [
+        ("Samtliga anbud fritt vår fabrik", True),
+        ("All bids FOB our plant", True),
+        ("All bids ex our plant", False),
+        ("Alla priser fritt vår fabrik", False),
+        ("Our offers are FOB our mill", False),
+    ],
+)
+def test_our_works_are_the_buyers_in_what_he_writes_of_bids(said, delivered):
+    found = find_delivery(said)
+    assert found is not None
+    assert found.delivered is delivered

@@ -1,7 +1,10 @@
 """Heads that name the board and its measures: words of lists, and the names of fields that exports have."""
 
+import pytest
+
 from tests.intake.readings import accepted, read_rows
 from tests.intake.sheets import lines
+from tracker.intake.values.header import header
 
 
 def test_an_item_column_that_names_the_board_is_the_product():
@@ -57,3 +60,9 @@ def offer(rows, cell):
 def test_a_misspelt_gramaje_is_still_in_grams():
     found = offer([["Qualite", "Gramage", "Epaiseur (mic)", "Prix EUR/T"], ["GD2", 350, 470, "843,50"]], "D2")
     assert (found.grammage_gsm, found.basis) == (350, "tonne")
+
+
+@pytest.mark.parametrize(("head", "role"), [("ZZGRAMM", "weight"), ("ZZDICKE", "caliper"), ("U_CALIPER", "caliper")])
+def test_a_field_that_a_firm_added_is_called_by_what_stands_behind_its_sign(head, role):
+    assert header(head).role == role
+    assert header("ZZTOP").role is None

@@ -120,3 +120,13 @@ def test_a_sentence_behind_the_name_of_a_number_is_no_unit():
     rows = [["Pos", "Board", "Price USD/short ton"], [16, "SBS C1S", 1240], [18, "CRB", 820]]
     found = lines([*rows, ["Pos: thickness in points is given in the description"]])
     assert [line.offer.caliper_um for line in found.values()] == [None, None]
+
+
+def test_a_load_that_is_weighed_says_how_the_board_comes():
+    rows = [["Produit", "g/m²", "µm", "Prix"], ["GC2", 240, 395, "1 125 € / tonne"]]
+    for note, state in (
+        ("Prix rendus franco votre usine, par camion complet de 24 tonnes.", "accepted"),
+        ("Prix par camion.", "question"),
+    ):
+        (line,) = lines([*rows, [], [note]]).values()
+        assert line.state == state

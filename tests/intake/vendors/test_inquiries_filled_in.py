@@ -100,3 +100,21 @@ def test_a_deviation_of_a_few_grams_is_asked_about_and_a_rounded_measure_is_none
 def test_who_answers_a_request_is_the_vendor(label):
     found = lines([[label, "Traunstett Karton GmbH"], [], QUOTED_HEAD, *QUOTED_ROWS])
     assert {line.offer.vendor for line in found.values()} == {"Traunstett Karton GmbH"}
+
+
+@pytest.mark.parametrize(
+    ("title", "asks", "label"),
+    [
+        ("REQUEST FOR QUOTATION", "Issued by:", "Bidder (company):"),
+        ("REQUEST FOR QUOTATION", "Enquiry from:", "Company:"),
+        ("Preisanfrage", "Anfrage von:", "Lieferant:"),
+        ("Demande de prix", "Demandeur :", "Fournisseur :"),
+        ("Solicitud de cotización", "Solicitante:", "Proveedor:"),
+        ("Offertförfrågan", "Utfärdad av:", "Leverantör:"),
+    ],
+)
+def test_who_asks_for_offers_does_not_quote(title, asks, label):
+    table = [["Line", "Grade", "Caliper (in.)", "lb/1000 ft²", "Bid price US$/cwt"], [1, "SBS C1S", 0.014, 60, 59.85]]
+    rows = [[title], [asks, "Pellworth Carton Co."], [label, "Tamsett Board Sales Inc."], [], *table]
+    (line,) = lines(rows).values()
+    assert line.offer.vendor == "Tamsett Board Sales Inc."

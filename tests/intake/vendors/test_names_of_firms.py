@@ -4,7 +4,7 @@ import pytest
 
 from tests.intake.readings import read_rows
 from tests.intake.sheets import lines, read
-from tracker.intake.values.company import company_name
+from tracker.intake.values.company import company_name, letterhead_name
 
 HEAD = ["Grade", "pt", "lb/MSF"]
 BOARD = ["SBS C1S", 18, 75]
@@ -179,3 +179,12 @@ def test_mills_named_after_their_board(name):
 )
 def test_boards_of_a_mill_name_no_firm(text):
     assert company_name(text) is None
+
+
+@pytest.mark.parametrize(
+    "name",
+    ["Cartonera La Nopalera", "Industrial Papelera La Nopalera", "Comercial Papelera Nieto", "Cartons Duval",
+     "Duval Cartonnages", "Formatos y Cartulinas Duero"],
+)  # fmt: skip
+def test_a_word_of_the_trade_names_a_firm_at_either_end_of_its_name(name):
+    assert (company_name(name) or letterhead_name(name)) == name

@@ -42,7 +42,9 @@ def candidates_of(said: Sequence[Header]) -> dict[Role, float]:
         if head.lead_unit is not None and level == 0 and any(phrases("lead_topic").find(above.text) for above in said):
             # 'Leverans' over 'arbetsdagar': how long, and not on which terms.
             found[Role.LEAD_TIME] = max(found.get(Role.LEAD_TIME, 0.0), 0.9)
-        if (len(head.weight_units) == 1 or head.ream is not None) and head.currency is None:
+        # 'MSF/yr' is how much is used.
+        weighs = len(head.weight_units) == 1 or head.ream is not None
+        if weighs and head.currency is None and not phrases("yearly").find(head.text):
             found.setdefault(Role.WEIGHT, 0.85 - 0.15 * level)
         # 'um' is a unit of measure to some and a micron to others.
         only_units = all(reading.role in (Role.BASIS, Role.ITEM) for reading in head.roles)

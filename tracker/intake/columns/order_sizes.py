@@ -24,12 +24,24 @@ def order_size(column: Column) -> tuple[int | None, Bracket | None]:
     """The header level that is an order size, and the order size; bare figures take the unit of the heading above."""
     for level, head in enumerate(column.said):
         if is_order_size(head) and not _defines_a_ton(column, level):
-            return level, head.bracket
+            return level, _load_in_units(head, column.said[:level])
         beside = beside_unit(head)
         if beside is not None:
             return level, beside
     level_of_bare, bare = _bare_order_size(column)
     return (level_of_bare, bare) if bare is not None else _behind_words(column)
+
+
+def _load_in_units(head: Header, above: Sequence[Header]) -> Bracket | None:
+    """'Truckload (42,000 +)' under 'Order size, lb': the figure behind a load's name weighs it, and counts no loads."""
+    bracket, units = head.bracket, _order_units(above)
+    if bracket is None or bracket.not_weight not in VEHICLES or not units or not _NAME_FIRST.match(head.text):
+        return bracket
+    weighed = bracket_text(head.text, units)
+    return bracket if weighed is None or weighed.not_weight else weighed
+
+
+_NAME_FIRST = re.compile(r"\W*[^\W\d]\D*\d")
 
 
 def _defines_a_ton(column: Column, level: int) -> bool:

@@ -13,14 +13,21 @@ class Addressees:
     def __init__(self, texts: Sequence[Words]):
         self._texts = texts
         self._labels = [words for words in texts if _leads_to_a_buyer(words.text)]
-        inquires = any(phrases("requests_for_offers").find(words.text) for words in texts)
+        inquires = self._inquires = any(phrases("requests_for_offers").find(words.text) for words in texts)
         for_attention = (words for words in texts if _calls_attention(words.text, inquires=inquires))
         self._named = [named for words in for_attention if (named := self._beside(words)) is not None]
 
     def name(self, words: Words) -> bool:
         """Whether a text that names a firm names one that is written to."""
         behind = any(_addresses(label, words) for label in self._labels)
-        return behind or words in self._named or _is_written_to(words.text)
+        return behind or words in self._named or _is_written_to(words.text) or self._asks(words)
+
+    def _asks(self, words: Words) -> bool:
+        """'Issued by: Pellworth Cartons' in a request for quotation, on one line or in two cells."""
+        if not self._inquires:
+            return False
+        beside = (label.text for label in self._texts if _is_right_before(label, words))
+        return any(found.start == 0 for text in (words.text, *beside) for found in phrases("inquirers").find(text))
 
     def _beside(self, attention: Words) -> Words | None:
         """The firm named nearest above a line for somebody's attention, in the address that ends there, or right below
@@ -54,9 +61,12 @@ def _calls_attention(text: str, *, inquires: bool) -> bool:
 
 
 def _is_written_to(text: str) -> bool:
-    """'An Moosbrunner KG', 'Till Granforsa AB', and 'Moosbrunner KG, z. H. Einkauf' on one line."""
+    """'An Moosbrunner KG', 'Till Granforsa AB', and on one line 'Moosbrunner KG, z. H. Einkauf' or ', service achats'."""
     led = any(found.start == 0 and _begins_with_a_firm(text[found.end :]) for found in phrases("letters_to").find(text))
-    return led or any(found.start > 0 and _is_short(text[found.start :]) for found in phrases("attention").find(text))
+    _, *asides = text.split(",")
+    desk = any(phrases("buying_desks").whole(aside.strip()) is not None for aside in asides)
+    behind = (found for found in phrases("attention").find(text) if found.start > 0)
+    return led or desk or any(_is_short(text[found.start :]) for found in behind)
 
 
 def _begins_with_a_firm(text: str) -> bool:
@@ -79,6 +89,10 @@ def _addresses(label: Words, words: Words) -> bool:
     below = words.row == label.row + 1
     beside = words.row == label.row and words.cell.column > label.cell.column
     return label.sheet == words.sheet and (below or beside)
+
+
+def _is_right_before(label: Words, words: Words) -> bool:
+    return label.sheet == words.sheet and label.row == words.row and label.cell.column < words.cell.column
 
 
 def _leads_to_a_buyer(text: str) -> bool:

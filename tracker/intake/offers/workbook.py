@@ -9,6 +9,7 @@ from tracker.intake.columns.assign import columns_of
 from tracker.intake.columns.column import Kind
 from tracker.intake.columns.earlier_periods import set_earlier_periods_aside
 from tracker.intake.columns.earlier_year import set_earlier_days_aside, set_earlier_year_aside
+from tracker.intake.columns.periods_told import set_periods_aside_as_told
 from tracker.intake.columns.row_units import with_row_units
 from tracker.intake.grid import Cell, Workbook
 from tracker.intake.offers.across_sheets import ask_across_sheets
@@ -72,6 +73,9 @@ def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
             set_earlier_year_aside(read.columns, facts.list_date.year)
             set_earlier_days_aside(read.columns, facts.list_date, facts.date_order)
             set_earlier_periods_aside(read.columns, facts.list_date)
+    for sheet in sheets:
+        for read in sheet.tables:
+            set_periods_aside_as_told(read.columns, sheet.all_texts())
     layouts = {sheet.name: sheet.layout for sheet in sheets if sheet.layout is not None}
     found = WorkbookOffers(layouts=layouts, dated=facts.list_date)
     file_vendor = _file_vendor(sheets, answers)

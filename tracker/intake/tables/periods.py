@@ -4,6 +4,7 @@ import re
 from calendar import monthrange
 from datetime import date
 from functools import lru_cache
+from itertools import pairwise
 
 from tracker.intake.values.dates import date_readings
 from tracker.intake.words.lists import phrases
@@ -48,6 +49,21 @@ def _month(text: str) -> int | None:
     return named.pop() if len(named) == 1 else None
 
 
+def months_in(text: str) -> frozenset[int]:
+    """The months that a text names, those between two that it joins, and those of its quarters: 'January to March' and
+    'Q1' are 1, 2 and 3."""
+    found = phrases("months").find(text)
+    named = {int(match.value) for match in found}
+    for first, last in pairwise(found):
+        between = text[first.end : last.start]
+        if _DASH.fullmatch(between) or phrases("range").whole(between.strip()) == "any":
+            named |= set(range(int(first.value), int(last.value)))
+    for quarter in map(int, _QUARTER.findall(text)):
+        named |= {3 * quarter - 2, 3 * quarter - 1, 3 * quarter}
+    return frozenset(named)
+
+
+_DASH = re.compile(r"\s*[-–—]\s*")
 _QUARTERS = re.compile(r"\b(?:[QqHhTt]\.?\s?[1-4](?:\s?[/'’]\s?\d\d)?|(?:19|20)\d\d)\b")
 
 

@@ -27,7 +27,7 @@ notes        statements, note_signs, clauses, denials, unless, legends, board_wo
              boards_excepted, boards_behind, boards_named, marks_apart, lines_meant, held_for_all, lettered_lines,
              lines_apart, of_all_and_some, board_behind, ways, list_boards, totals, topics, line_defaults,
              open_headings, list_age, old_prices, no_offers, list_numbers, others_prices, change_logs, withdrawn,
-             offered_instead, price_sentences, units_of_parts, price_changes, price_rises, rises_shown, units_denied,
-             reductions, discounts, corrections
+             offered_instead, price_sentences, clauses_of_others, units_of_parts, price_changes, price_rises,
+             rises_shown, units_denied, reductions, discounts, corrections
 prose        price_within, priced_prose, amounts_named
 """

@@ -21,7 +21,7 @@ _BREAK = re.compile(
 )
 _LONGEST = 60
 _LABELS = frozenset({"label", "signs"})
-_PLANTS = frozenset({"works", "trade", "first"})
+_PLANTS = frozenset({"works", "trade", "first", "legal"})
 
 
 @lru_cache(maxsize=4096)
@@ -105,7 +105,7 @@ def letterhead_name(text: str) -> str | None:
         return None
     if _PARTNERS.fullmatch(head) and all(map(_has_words_of_its_own, head.split("&"))):
         return with_goods(text, head)
-    of_trade = [match for match in phrases("company").find(head) if match.value in ("trade", "weak")]
+    of_trade = [match for match in phrases("company").find(head) if match.value in ("trade", "weak", "first")]
     return with_goods(text, head) if of_trade and _has_words_of_its_own(head) else None
 
 
@@ -230,7 +230,7 @@ def labelled_company(text: str) -> str | None:
         return _company_in_prose(text)
     kinds = {phrases("company").whole(part) for part in label.split("/")}
     if kinds <= _PLANTS and " " not in label.strip():
-        # 'Mill: Tarn Kartong AB' names who makes it, and 'Mill: Augusta, GA' where.
+        # 'Mill: Tarn Kartong AB' names who makes it, and 'Mill: Augusta, GA' where; 'Company: …' is such a label too.
         return _headed_company(rest.strip())
     if not kinds <= _LABELS or not any(sign.isalpha() for sign in rest):
         return None

@@ -75,7 +75,20 @@ def find_delivery(text: str) -> Delivery | None:
     pieces = " … ".join(text[one.start : one.end] for one in found)
     if len(said) != 1:
         return Delivery(None, pieces)
-    return Delivery(said == {"delivered"}, pieces)
+    return Delivery(said == {"delivered"} or _to_who_asked(text, found), pieces)
+
+
+def _to_who_asked(text: str, found: list[Found[str]]) -> bool:
+    """'Samtliga anbud fritt vår fabrik', 'all bids FOB our plant': in what a buyer writes of bids, our plant is his."""
+    if not any(match.value == "received" for match in phrases("bids_received").find(text)):
+        return False
+    ours = [match for match in phrases("bids_received").find(text) if match.value == "ours"]
+    leaves = [match for match in phrases("leaves_from").find(text) if match.value == "lead"]
+    return any(
+        term.start < our.start < term.end and not any(lead.start <= term.start < lead.end for lead in leaves)
+        for term in found
+        for our in ours
+    )
 
 
 def _beside_unit(text: str) -> Delivery | None:

@@ -163,6 +163,7 @@ def _out_of_a_code(text: str, start: int, end: int) -> bool:
 
 
 _SIDES = re.compile(r"(?<![\w.,])([12])\s(?P<sides>[^\W\d_]+)")
+_BRACKETS = re.compile(r"[()]")
 _GOES_ON = re.compile(r"\s+[^\W\d_]")
 _UNIT_OR_CODE = re.compile(r"(?:µm|um|g|gsm|pt|mm|g/m[²2]|\S*\d\S*|[,;:(/–—-])$")
 """What may stand right before '1 face' that says not what else one face is: 'kraft frictionné 1 face' is glazed."""
@@ -177,7 +178,8 @@ def _sides_counted(text: str, pieces: list[str]) -> int | None:
         written = found[0] not in text
         if written and _GOES_ON.match(figures, found.end()):
             continue
-        told = not before or _UNIT_OR_CODE.search(before) or before.endswith(tuple(pieces))
+        named = _BRACKETS.sub("", before).endswith(tuple(pieces))
+        told = not before or named or _UNIT_OR_CODE.search(before)
         if told and phrases("sides_behind").whole(found["sides"]) is not None:
             return int(found[1])
     return None

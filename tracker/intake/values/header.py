@@ -4,7 +4,7 @@
 """
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from tracker.intake.values.basis import BasisReading, bases_side_by_side, basis_span, basis_text, one_of
@@ -66,9 +66,16 @@ _USUAL_REAM = 3
 """1,000 ft² in 500 sheets of 24 x 36 in."""
 
 
+_OWN_FIELD = re.compile(r"(?:ZZ|YY|Z_|Y_|U_|X_)_?(?P<name>[A-ZÄÖÜ][A-ZÄÖÜ_]{3,})")
+"""'ZZGRAMM', 'U_CALIPER': a field that a firm added to its own system, before whose name the system wants a sign."""
+
+
 @lru_cache(maxsize=8192)
 def header(text: str) -> Header:
     """All roles of a header text, the strongest first, with every unit it carries. An unknown text has no roles."""
+    own_field = _OWN_FIELD.fullmatch(text.strip())
+    if own_field is not None and header(own_field["name"]).roles:
+        return replace(header(own_field["name"]), text=text)
     unit = find_price_unit(text)
     currency = unit.currency if unit is not None else None
     basis = one_of(bases_side_by_side(text)) or (unit.basis if unit is not None else None)

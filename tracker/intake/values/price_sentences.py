@@ -6,17 +6,16 @@ from dataclasses import dataclass, replace
 
 from tracker.intake.values.amounts_named import names_amount
 from tracker.intake.values.basis import BasisReading, bases_side_by_side, basis_span, basis_text, find_basis, one_of
-from tracker.intake.values.charge_names import charges_named
-from tracker.intake.values.charges import charge_header
+from tracker.intake.values.bracket_pieces import VEHICLES
+from tracker.intake.values.clauses_of_others import is_of_others, without_weights
 from tracker.intake.values.currency import CurrencyReading, currency_text, find_currencies
-from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.exchange import beside_exchange
 from tracker.intake.values.grade import find_grade
+from tracker.intake.values.masses import find_masses
 from tracker.intake.values.money import find_price_unit
 from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import Role
 from tracker.intake.values.topics import OF_TERMS, topic_of
-from tracker.intake.values.weight import weight_units
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis
 
@@ -47,7 +46,7 @@ class SaysBasis:
 
 def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
     """Currency and basis of a clause. A basis counts only beside a currency or a word for price."""
-    clause = beside_exchange(_without_weights(_without_definition(clause)))
+    clause = beside_exchange(without_weights(_without_definition(clause)))
     defined = _sign_defined(clause)
     if defined is not None:
         yield SaysCurrency(defined, clause)
@@ -68,7 +67,7 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
         for piece in parts if len(parts) > 1 else ():
             yield from price_says(piece)
         return
-    if _is_of_board(clause) or _is_on_request(clause) or _is_of_a_charge(clause):
+    if is_of_others(clause):
         return
     parted = _one_a_board(clause)
     yield from parted
@@ -111,71 +110,18 @@ def _without_definition(clause: str) -> str:
     return clause
 
 
-def _without_weights(clause: str) -> str:
-    """'US dollars, weights per MSF' without its part about what board weighs, which is no unit of prices."""
-    parts = _COMMAS.split(clause)
-    of_prices = [part for part in parts if not _is_of_board(part)]
-    return ",".join(of_prices) if of_prices and len(of_prices) < len(parts) else clause
-
-
 _PLAIN_TONS = ("short_ton", "tonne")
 
 
 def _names_form(clause: str, basis: BasisReading) -> bool:
     """'Reels, prices ex works' says in what form the board comes, and 'Price sheet' what the paper is called, where
     'prices per reel' says what they are per."""
+    if basis.foreign in VEHICLES and find_masses(clause[clause.find(basis.words) :]):
+        # 'Par camion complet de 24 tonnes' says how the board comes.
+        return True
     if basis_span(clause) is not None:
         return False
     return phrases("forms").whole(basis.words) is not None or phrases("list_names").whole(clause) is not None
-
-
-def _is_of_board(clause: str) -> bool:
-    """'Weight in lb per 3000 sq ft ream' tells what board weighs, and neither a currency nor what prices are per."""
-    weighed = phrases("weight_words").find(clause) and weight_units(clause)
-    return bool(weighed) and not phrases("price_words").find(clause) and not find_currencies(clause)
-
-
-_MARKS = " -–—•*¹²³)"
-
-
-def _is_of_a_charge(clause: str) -> bool:
-    """'Sheeting charges, US$/cwt (if sheets are ordered)' tells in what a charge is, and nothing of the prices.
-
-    The word right behind the charge belongs to it ('freight rates'); farther on, 'prices' are the board's.
-    """
-    said = clause.lstrip(_MARKS)
-    if _is_quoted_itself(said):
-        return True
-    named = charge_header(clause)
-    if named is None or not said.startswith(named.label):
-        return False
-    _, _, behind = said.removeprefix(named.label).strip().partition(" ")
-    return not phrases("price_words").find(_without_denial(behind))
-
-
-def _without_denial(text: str) -> str:
-    """The words behind a charge but for '(not included in prices)', which only says that the prices bear none of it."""
-    parts = [part for part in _ASIDES.split(text) if part]
-    told = [part for part in parts if not (phrases("negations").find(part) and phrases("freight_included").find(part))]
-    return " ".join(told)
-
-
-def _is_quoted_itself(said: str) -> bool:
-    """'Freight to your dock is quoted beside each item, in US$/cwt', and not 'Freight included, prices in USD/t'."""
-    first, *others = _COMMAS.split(said)
-    quoted = phrases("price_words").find(first) and find_delivery(first) is None
-    begins = any(found.first == 0 for found in charges_named(said))
-    return begins and bool(quoted) and not any(phrases("price_words").find(part) for part in others)
-
-
-def _is_on_request(clause: str) -> bool:
-    """'Canadian customers: C$ list on request' is about another list, where '$/ST, other grades on request' is not."""
-    named = find_currencies(clause)
-    parts = [part for part in _COMMAS.split(clause) if find_currencies(part)]
-    # A single word ('open', 'call') may be said of anything.
-    return bool(named) and all(
-        any(one.after - one.first > 1 for one in phrases("no_price").find(part)) for part in parts
-    )
 
 
 def _one_a_board(clause: str) -> tuple[SaysBasis, ...]:
