@@ -61,7 +61,7 @@ def _calls_attention(text: str, *, inquires: bool) -> bool:
 
 
 def _is_written_to(text: str) -> bool:
-    """'An Moosbrunner KG', 'Till Granforsa AB', and on one line 'Moosbrunner KG, z. H. Einkauf' or ', service achats'."""
+    """'An Moosbrunner KG', 'Till Granforsa AB', and on one line 'Moosbrunner KG, z. H. Einkauf', ', service achats'."""
     led = any(found.start == 0 and _begins_with_a_firm(text[found.end :]) for found in phrases("letters_to").find(text))
     _, *asides = text.split(",")
     desk = any(phrases("buying_desks").whole(aside.strip()) is not None for aside in asides)
