@@ -1,36 +1,98 @@
-"""Points that all look alike, drawn as one: pyqtgraph looks at each of many thousand to find what they share."""
+"""Points that all look alike, drawn as one: pyqtgraph's own scatter keeps for each of many thousand what they share."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from typing import Any
 
+import numpy as np
 import pyqtgraph as pg
-from numpy.typing import NDArray
+from pyqtgraph.graphicsItems.ScatterPlotItem import renderSymbol
+from PySide6.QtCore import QPointF, QRectF
+from PySide6.QtGui import QBrush, QPaintEngine, QPainter, QPainterPath, QPen, QPixmap, QTransform
+from shiboken6 import wrapInstance
+
+from tracker.window.quotes.drawing import Floats
 
 _MANY, _VERY_MANY = 1_200, 12_000
+_HALF_DIAGONAL = 0.7072
+_PARTS_OF_A_FRAGMENT = 10
+"""x, y, the rectangle of the picture, scale across and down, rotation, opacity: all of them C doubles."""
 
 
-class AlikePoints(pg.ScatterPlotItem):
-    """A scatter of one symbol, one size, one pen and one fill."""
+class AlikePoints(pg.GraphicsObject):
+    """Points of one symbol, one size in pixels, one pen and one fill.
 
-    def updateSpots(self, dataSet: NDArray[Any] | None = None) -> None:  # noqa: N803  (pyqtgraph calls it by this name)
-        spots = self.data if dataSet is None else dataSet
-        if not len(spots):
-            return
-        first = spots[:1]
-        look = tuple(column[0] for column in self._style(["symbol", "size", "pen", "brush"], data=first))
-        (where,) = self.fragmentAtlas[[look]]
-        spots["sourceRect"] = where
-        self._updateMaxSpotSizes(data=first)
-        self.invalidate()
+    On a screen and in a file of pixels each is a copy of one small picture of the mark, as fine as they are; in a file
+    of shapes each is a shape.
+    """
+
+    def __init__(self, x: Floats, y: Floats, *, symbol: QPainterPath, size: float, pen: QPen, fill: QBrush) -> None:
+        super().__init__()
+        known = np.isfinite(x) & np.isfinite(y)
+        self.x, self.y = x[known], y[known]
+        self._symbol, self._size, self._pen, self._fill = symbol, size, pen, fill
+        self._pictures: dict[float, QPixmap] = {}
+        self._bounds = _bounds(self.x, self.y)
+
+    def boundingRect(self) -> QRectF:
+        """Of the points, and as much round them as a mark takes at the present zoom."""
+        across, down = (0.0 if each is None else each.length() for each in self.pixelVectors())
+        reach = _HALF_DIAGONAL * (self._size + max(self._pen.widthF(), 1.0))
+        return self._bounds.adjusted(-reach * across, -reach * down, reach * across, reach * down)
+
+    def viewTransformChanged(self) -> None:
+        self.prepareGeometryChange()
+        super().viewTransformChanged()
+
+    def paint(self, painter: QPainter, *_: Any) -> None:
+        across, down = self._in_view(painter.transform())
+        painter.resetTransform()
+        if painter.paintEngine().type() is QPaintEngine.Type.Raster:
+            self._paint_pictures(painter, across, down)
+        else:
+            self._paint_shapes(painter, across, down)
+
+    def _in_view(self, transform: QTransform) -> tuple[Floats, Floats]:
+        """The pixels of the points whose marks reach into the view; it is neither turned nor slanted."""
+        across = self.x * transform.m11() + transform.dx()
+        down = self.y * transform.m22() + transform.dy()
+        reach = self._size
+        view = transform.mapRect(self.viewRect()).adjusted(-reach, -reach, reach, reach)
+        seen = (across > view.left()) & (across < view.right()) & (down > view.top()) & (down < view.bottom())
+        return across[seen], down[seen]
+
+    def _paint_pictures(self, painter: QPainter, across: Floats, down: Floats) -> None:
+        ratio = painter.deviceTransform().m11()
+        picture = self._picture(ratio)
+        fragments = np.empty((len(across), _PARTS_OF_A_FRAGMENT))
+        fragments[:, 0], fragments[:, 1] = across, down
+        fragments[:, 2:] = (0, 0, picture.width(), picture.height(), 1 / ratio, 1 / ratio, 0, 1)
+        if len(across):
+            first = wrapInstance(fragments.ctypes.data, QPainter.PixmapFragment)
+            painter.drawPixmapFragments(first, len(across), picture)
+
+    def _picture(self, ratio: float) -> QPixmap:
+        """The mark, in so many pixels for one of the view's."""
+        if ratio not in self._pictures:
+            self._pictures[ratio] = QPixmap.fromImage(
+                renderSymbol(self._symbol, self._size, self._pen, self._fill, dpr=ratio)
+            )
+            self._pictures[ratio].setDevicePixelRatio(1)
+        return self._pictures[ratio]
+
+    def _paint_shapes(self, painter: QPainter, across: Floats, down: Floats) -> None:
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(self._pen)
+        painter.setBrush(self._fill)
+        shape = QTransform.fromScale(self._size, self._size).map(self._symbol)
+        for x, y in zip(across.tolist(), down.tolist(), strict=True):
+            painter.drawPath(shape.translated(QPointF(x, y)))
 
 
-def draw_as_shapes(items: Iterable[object], wanted: bool) -> None:
-    """Has the points among the items drawn as shapes, not as pictures kept for the screen, or as before."""
-    for item in items:
-        if isinstance(item, AlikePoints):
-            item.setExportMode(wanted, {"antialias": True})
+def _bounds(x: Floats, y: Floats) -> QRectF:
+    if not len(x):
+        return QRectF()
+    return QRectF(QPointF(x.min(), y.min()), QPointF(x.max(), y.max()))
 
 
 def size_among(points: int) -> float:

@@ -19,7 +19,7 @@ from PySide6.QtWidgets import QWidget
 from tracker.desk.standing import Standing
 from tracker.window.look.marks import arrow, pen_and_fill, shape_of
 from tracker.window.look.theme import Theme
-from tracker.window.quotes.alike import AlikePoints, draw_as_shapes, size_among
+from tracker.window.quotes.alike import AlikePoints, size_among
 from tracker.window.quotes.axis import Axis, in_steps
 from tracker.window.quotes.drawing import Drawing, Floats
 from tracker.window.quotes.frame import frame_of
@@ -228,7 +228,7 @@ class Plot(pg.PlotWidget):
             pen.setColor(line)
         fill.setAlpha(min(alpha, 190 if mark is Standing.IN_LINE else 255))
         x, y, size = drawing.x[chosen], drawing.y_shown[chosen], _SIZES[mark] * size_among(len(drawing.rows))
-        self._add(AlikePoints(x, y, symbol=shape_of(mark), size=size, pen=pen, brush=fill))
+        self._add(AlikePoints(x, y, symbol=shape_of(mark), size=size, pen=pen, fill=QBrush(fill)))
 
     def _draw_arrows(self, drawing: Drawing) -> None:
         """From the points at the edge to where they would be."""
@@ -238,7 +238,7 @@ class Plot(pg.PlotWidget):
             chosen = drawing.beyond == way
             if chosen.any():
                 x, y, symbol = drawing.x[chosen], drawing.y_shown[chosen], arrow(up=way > 0)
-                self._add(AlikePoints(x, y, symbol=symbol, size=_ARROW_PX, pen=pen, brush=QBrush()))
+                self._add(AlikePoints(x, y, symbol=symbol, size=_ARROW_PX, pen=pen, fill=QBrush()))
 
     def _add(self, *items: Any) -> None:
         for item in items:
@@ -246,9 +246,8 @@ class Plot(pg.PlotWidget):
             self._items.append(item)
 
     def draw_as_shapes(self, wanted: bool) -> None:
-        """For a file: words and marks sharp at any size; on screen, pictures of them are quicker."""
+        """For a file: words sharp at any size; on screen, pictures of them are quicker."""
         self._overlay.as_shapes = wanted
-        draw_as_shapes(self._items, wanted)
 
     # Qt's own names from here on
 
