@@ -17,6 +17,7 @@ from tracker.window.door import Door
 from tracker.window.errors import sentence_for
 from tracker.window.look.figures import Units
 from tracker.window.look.theme import Theme
+from tracker.window.quotes.board_names import board_names
 from tracker.window.settings import Settings
 from tracker.window.work import Work
 
@@ -151,7 +152,13 @@ class Session(QObject):
     def _compare(self) -> None:
         footing = self.footing
         self.work.drop(self._comparing)
-        self._comparing = self.work.ask(lambda: self.door.compare(footing), self._set_comparison)
+        self._comparing = self.work.ask(lambda: self._compared(footing), self._set_comparison)
+
+    def _compared(self, footing: ChosenFooting) -> Comparison:
+        """With it the boards' names, which places look for words in. Runs on the desk's thread."""
+        comparison = self.door.compare(footing)
+        board_names(comparison.snapshot)
+        return comparison
 
     def _set_comparison(self, comparison: Comparison) -> None:
         self.show_comparison(comparison)

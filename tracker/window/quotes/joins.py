@@ -1,9 +1,12 @@
 """Which points of a picture are one board at several order sizes, or at several dates, so that a line may join them."""
 
+from typing import Any
+
 import numpy as np
 from numpy.typing import NDArray
 
 from tracker.desk.snapshot import Snapshot
+from tracker.window.quotes.board_names import board_names
 
 Floats = NDArray[np.float64]
 Places = NDArray[np.intp]
@@ -11,17 +14,22 @@ Places = NDArray[np.intp]
 
 def boards_of(snapshot: Snapshot, rows: Places) -> Places:
     """A code for each row, the same for the order sizes of one vendor's board in one file."""
-    known: dict[tuple[object, ...], int] = {}
-    parts = zip(
-        snapshot.vendor[rows].tolist(),
-        [snapshot.product[row] for row in rows],
-        snapshot.caliper_um[rows].tolist(),
-        snapshot.grade[rows].tolist(),
-        snapshot.file[rows].tolist(),
-        snapshot.received[rows].tolist(),
-        strict=True,
-    )
-    return np.array([known.setdefault(key, len(known)) for key in parts], dtype=np.intp)
+    names = board_names(snapshot).codes[rows]
+    whose = _together(snapshot.vendor[rows], snapshot.grade[rows], snapshot.file[rows], names)
+    # An unknown caliper (NaN) is like no other.
+    _, calipers = np.unique(snapshot.caliper_um[rows], return_inverse=True, equal_nan=False)
+    return _together(whose, snapshot.received[rows], calipers)
+
+
+def _together(*parts: NDArray[Any]) -> Places:
+    """A code for each place, the same where all parts are the same."""
+    if not len(parts[0]):
+        return np.empty(0, dtype=np.intp)
+    code = np.zeros(len(parts[0]), dtype=np.int64)
+    for part in parts:
+        low = int(part.min())
+        code = code * (int(part.max()) - low + 1) + (part - low)
+    return np.unique(code, return_inverse=True)[1].astype(np.intp)
 
 
 def first_ids(groups: Places, ids: NDArray[np.int64]) -> NDArray[np.int64]:

@@ -7,6 +7,7 @@ from numpy.typing import NDArray
 
 from tracker.desk.comparison import Comparison
 from tracker.desk.quotes import bracket_fits
+from tracker.window.quotes.board_names import board_names
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,11 +60,9 @@ def _named(codes: NDArray[np.int32], names: list[str], wanted: set[str]) -> NDAr
 def _with_words(comparison: Comparison, rows: NDArray[np.intp], words: list[str]) -> NDArray[np.intp]:
     """The rows with every word in the vendor's or the board's name. The same names come again and again: each is
     looked at once a word, not once a row."""
-    snapshot = comparison.snapshot
+    snapshot, boards = comparison.snapshot, board_names(comparison.snapshot)
     for word in words:
         in_vendor = np.array([word in name.casefold() for name in snapshot.vendors] + [False])
-        boards = [snapshot.product[row] for row in rows]
-        in_board = {board: word in board.casefold() for board in set(boards)}
-        of_row = np.fromiter(map(in_board.__getitem__, boards), dtype=np.bool_, count=len(boards))
-        rows = rows[in_vendor[snapshot.vendor[rows]] | of_row]
+        in_board = np.array([word in name for name in boards.folded], dtype=np.bool_)
+        rows = rows[in_vendor[snapshot.vendor[rows]] | in_board[boards.codes[rows]]]
     return rows

@@ -12,6 +12,7 @@ from tracker.desk.standing import Standing, standing_words
 from tracker.desk.verdicts import said
 from tracker.window.look import figures
 from tracker.window.look.figures import NONE, Units
+from tracker.window.quotes.board_names import board_names
 from tracker.window.tables.columns import Column, Stand, coded_keys, fixed, text_keys
 
 
@@ -127,6 +128,11 @@ def _board_text(offers: Offers, row: int) -> str:
     return f"{offers.name('grade', row)} C{sides}S" if sides > 0 else offers.name("grade", row)
 
 
+def _board_keys(offers: Offers) -> NDArray[np.int64]:
+    boards = board_names(offers.comparison.snapshot)
+    return text_keys(boards.names)[boards.codes]
+
+
 def _decided_text(offers: Offers, row: int) -> str:
     decided = offers.comparison.board_verdicts.get(row, ())
     return "" if not decided else "approved" if decided[0].approved else "rejected"
@@ -179,7 +185,7 @@ OFFER_COLUMNS: tuple[Column, ...] = (
         "board",
         fixed("Board"),
         text=_board_text,
-        keys=lambda o: text_keys(o.comparison.snapshot.product),
+        keys=_board_keys,
         width=100,
         share=3,
         tip=_board_text,

@@ -25,6 +25,8 @@ from tracker.window.tables.view import RowsView
 _RAIL_WIDTH = 226
 _PANEL_WIDTH = 380
 _SIDE, _SCROLL_BAR = 20, 16
+_MANY = 5_000
+"""Of more offers than these neither table nor picture is drawn in a moment."""
 _TOLD_ELSEWHERE = {"weight": "basis weight", "quoted": "price as quoted"}
 
 
@@ -180,7 +182,7 @@ class QuotesPlace(QWidget):
         self._fit_columns()
         everywhere = rows_of(self._offers.comparison, narrowing, any_grade=True)
         self.rail.show_counts(self._counts(everywhere), self._grade)
-        if fresh:
+        if fresh or len(everywhere) > _MANY:
             # Table and picture together would hold the window up.
             self._session.turns.put_off(self, QuotesPlace._show_picture)
         else:
