@@ -11,6 +11,8 @@ Rows = Sequence[Mapping[str, Any]]
 
 _WIDEST_COLUMN = 42
 _LONGEST_CELL = 32_767
+_AT_A_TIME = 1_000
+"""Rows of a CSV file: while pandas writes some it lets no other thread, a window's neither, do anything."""
 _NOT_IN_XML = dict.fromkeys((*range(9), 11, 12, *range(14, 32)))
 
 
@@ -34,7 +36,7 @@ def write_csv(rows: Rows, path: Path) -> None:
     # As objects: a column of whole numbers with a gap would else become one of decimals.
     frame = DataFrame(values, columns=headings, dtype=object)
     try:
-        frame.to_csv(path, index=False, encoding="utf-8-sig", lineterminator="\r\n")
+        frame.to_csv(path, index=False, encoding="utf-8-sig", lineterminator="\r\n", chunksize=_AT_A_TIME)
     except OSError as problem:
         raise _not_written(path, problem) from problem
 

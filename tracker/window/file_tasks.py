@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, TypeVar
 
 from PySide6.QtCore import QObject, QUrl, Signal, Slot
 from PySide6.QtGui import QDesktopServices
 from PySide6.QtWidgets import QWidget
 
+from tracker.desk.collecting import no_collecting
 from tracker.desk.trouble import Trouble
 from tracker.window.look.figures import counted
 from tracker.window.session import Session
@@ -19,6 +21,7 @@ if TYPE_CHECKING:
     from tracker.window.quotes.place import QuotesPlace
 
 _ALL = "everything that is known"
+Written = TypeVar("Written")
 
 
 class FileTasks(QObject):
@@ -34,11 +37,11 @@ class FileTasks(QObject):
 
     @Slot()
     def save_picture(self) -> None:
-        from tracker.window.quotes.save_picture import save
+        from tracker.window.quotes.save_picture import to_save
 
         path = self._ask_where("Save the picture", "prices.png", "PNG (*.png);;SVG (*.svg);;The data behind it (*.csv)")
         if path is not None:
-            self.written.emit(save(self._quotes().picture, path))
+            self._session.work.ask(partial(_uncollected, to_save(self._quotes().picture, path)), self.written.emit)
 
     @Slot()
     def save_offers(self) -> None:
@@ -98,4 +101,10 @@ class FileTasks(QObject):
             return None, ""
 
     def _write(self, writing: Callable[[], None], done: str) -> None:
-        self._session.work.ask(writing, lambda _: self.written.emit(done))
+        self._session.work.ask(partial(_uncollected, writing), lambda _: self.written.emit(done))
+
+
+def _uncollected(writing: Callable[[], Written]) -> Written:
+    """Writes with no search for garbage, for which the interface would wait where rows are many."""
+    with no_collecting():
+        return writing()

@@ -141,20 +141,20 @@ def test_sorting_by_price(quotes, window) -> None:
 
 
 def test_the_picture_is_saved_as_png_and_svg(quotes, tmp_path) -> None:
-    from tracker.window.quotes.save_picture import save
+    from tracker.window.quotes.save_picture import to_save
 
-    assert "is in" in save(quotes.picture, tmp_path / "prices.png")
-    assert "is in" in save(quotes.picture, tmp_path / "prices.svg")
+    assert "is in" in to_save(quotes.picture, tmp_path / "prices.png")()
+    assert "is in" in to_save(quotes.picture, tmp_path / "prices.svg")()
     assert (tmp_path / "prices.png").read_bytes().startswith(b"\x89PNG")
     assert b"<svg" in (tmp_path / "prices.svg").read_bytes()
-    assert "could not be written" in save(quotes.picture, tmp_path / "nowhere" / "prices.png")
+    assert "could not be written" in to_save(quotes.picture, tmp_path / "nowhere" / "prices.png")()
 
 
 def test_a_saved_picture_shows_nothing_to_press_and_says_what_its_prices_mean(quotes, tmp_path) -> None:
-    from tracker.window.quotes.save_picture import save
+    from tracker.window.quotes.save_picture import to_save
 
     picture = quotes.picture
-    save(picture, tmp_path / "prices.svg")
+    to_save(picture, tmp_path / "prices.svg")()
     saved = (tmp_path / "prices.svg").read_text(encoding="utf-8")
     assert "By caliper" not in saved
     assert "Set the level" not in saved
@@ -202,11 +202,11 @@ def test_the_words_at_the_band_keep_off_the_points(quotes, window) -> None:
 def test_the_data_behind_the_picture_is_saved_with_the_cell_of_every_price(quotes, tmp_path, window) -> None:
     import csv
 
-    from tracker.window.quotes.save_picture import save
+    from tracker.window.quotes.save_picture import to_save
 
     quotes.rail.choose("SBS")
     path = tmp_path / "prices.csv"
-    assert "is in" in save(quotes.picture, path)
+    assert "is in" in to_save(quotes.picture, path)()
     rows = list(csv.DictReader(path.read_text(encoding="utf-8-sig").splitlines()))
     drawing = quotes.picture.plot.drawing
     assert len(rows) == len(drawing.rows) > 0
@@ -219,7 +219,7 @@ def test_the_data_behind_the_picture_is_saved_with_the_cell_of_every_price(quote
     told = f"{above} {'lies' if above == 1 else 'lie'} above the band"
     assert (told in quotes.picture._caption.whole) is bool(above)
     assert {row["unit"] for row in rows} == {"USD per MSF"}
-    assert "can't be written" in save(quotes.picture, tmp_path / "nowhere" / "prices.csv")
+    assert "can't be written" in to_save(quotes.picture, tmp_path / "nowhere" / "prices.csv")()
 
 
 def test_over_time_is_per_tonne_where_thick_and_thin_would_stand_side_by_side(quotes, window) -> None:

@@ -11,9 +11,12 @@ from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QBrush, QPaintEngine, QPainter, QPainterPath, QPen, QPixmap, QTransform
 from shiboken6 import wrapInstance
 
+from tracker.window.quotes.copies import Copies, signed
 from tracker.window.quotes.drawing import Floats
 
 _MANY, _VERY_MANY = 1_200, 12_000
+_MOST_SHAPES = 2_000
+"""Of more points a file of shapes gets one each time the window is drawn, and the others as copies of it."""
 _HALF_DIAGONAL = 0.7072
 _PARTS_OF_A_FRAGMENT = 10
 """x, y, the rectangle of the picture, scale across and down, rotation, opacity: all of them C doubles."""
@@ -23,7 +26,7 @@ class AlikePoints(pg.GraphicsObject):
     """Points of one symbol, one size in pixels, one pen and one fill.
 
     On a screen and in a file of pixels each is a copy of one small picture of the mark, as fine as they are; in a file
-    of shapes each is a shape.
+    of shapes each is a shape or, where they are many, stands in `copies` for whoever writes the file.
     """
 
     def __init__(self, x: Floats, y: Floats, *, symbol: QPainterPath, size: float, pen: QPen, fill: QBrush) -> None:
@@ -31,6 +34,7 @@ class AlikePoints(pg.GraphicsObject):
         known = np.isfinite(x) & np.isfinite(y)
         self.x, self.y = x[known], y[known]
         self._symbol, self._size, self._pen, self._fill = symbol, size, pen, fill
+        self.copies: Copies | None = None
         self._pictures: dict[float, QPixmap] = {}
         self._bounds = _bounds(self.x, self.y)
 
@@ -68,7 +72,7 @@ class AlikePoints(pg.GraphicsObject):
         fragments[:, 0], fragments[:, 1] = across, down
         fragments[:, 2:] = (0, 0, picture.width(), picture.height(), 1 / ratio, 1 / ratio, 0, 1)
         if len(across):
-            first = wrapInstance(fragments.ctypes.data, QPainter.PixmapFragment)
+            first: Any = wrapInstance(fragments.ctypes.data, QPainter.PixmapFragment)
             painter.drawPixmapFragments(first, len(across), picture)
 
     def _picture(self, ratio: float) -> QPixmap:
@@ -85,6 +89,11 @@ class AlikePoints(pg.GraphicsObject):
         painter.setPen(self._pen)
         painter.setBrush(self._fill)
         shape = QTransform.fromScale(self._size, self._size).map(self._symbol)
+        self.copies = None
+        if len(across) > _MOST_SHAPES:
+            self.copies = Copies(across[1:] - across[0], down[1:] - down[0])
+            painter.drawPath(signed(self.copies))
+            across, down = across[:1], down[:1]
         for x, y in zip(across.tolist(), down.tolist(), strict=True):
             painter.drawPath(shape.translated(QPointF(x, y)))
 

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from datetime import date
+from functools import partial
 from typing import Any
 
 import numpy as np
@@ -87,10 +88,14 @@ class PicturePane(QWidget):
 
     def data(self) -> list[dict[str, Any]]:
         """What is drawn, one row a point: for whoever wants to draw it elsewhere or to check it."""
+        return self.behind()()
+
+    def behind(self) -> Callable[[], list[dict[str, Any]]]:
+        """The data of what is drawn now, to be gathered away from the interface: of many points that takes a second."""
         drawing = self.plot.drawing
         if self._shown is None or drawing is None:
-            return []
-        return rows_behind(self._shown[0], drawing)
+            return list
+        return partial(rows_behind, self._shown[0], drawing)
 
     def meaning(self) -> str:
         """What every price of the picture means, as a sentence."""

@@ -21,6 +21,7 @@ from tracker.window.look.marks import arrow, pen_and_fill, shape_of
 from tracker.window.look.theme import Theme
 from tracker.window.quotes.alike import AlikePoints, size_among
 from tracker.window.quotes.axis import Axis, in_steps
+from tracker.window.quotes.copies import Copies
 from tracker.window.quotes.drawing import Drawing, Floats
 from tracker.window.quotes.frame import frame_of
 from tracker.window.quotes.overlay import Overlay
@@ -248,6 +249,10 @@ class Plot(pg.PlotWidget):
     def draw_as_shapes(self, wanted: bool) -> None:
         """For a file: words sharp at any size; on screen, pictures of them are quicker."""
         self._overlay.as_shapes = wanted
+
+    def copies(self) -> list[Copies]:
+        """What was left out of the shapes drawn last, for the file to have."""
+        return [item.copies for item in self._items if isinstance(item, AlikePoints) and item.copies is not None]
 
     # Qt's own names from here on
 

@@ -1,60 +1,82 @@
 """The picture as a file: PNG as shown at twice the resolution, SVG with its letters as letters, its data as CSV."""
 
+from collections.abc import Callable
+from functools import partial
 from pathlib import Path
+from typing import Any
 
-from PySide6.QtCore import QPoint, QRect, QSize, Qt
-from PySide6.QtGui import QColor, QPainter, QPixmap
+from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QPoint, QRect, QSize, Qt
+from PySide6.QtGui import QColor, QImage, QPainter
 
 from tracker.desk.export import write_csv
 from tracker.desk.trouble import Trouble
+from tracker.window.quotes.copies import Copies, with_copies
 from tracker.window.quotes.picture_pane import PicturePane
 
 _FINER = 2
 _MARGIN, _FOOT = 16, 44
 
 
-def save(picture: PicturePane, path: Path) -> str:
-    """Writes the picture and says where; the format follows the file's ending (.svg, .csv for its data, else PNG)."""
-    if path.suffix.casefold() == ".csv":
-        try:
-            write_csv(picture.data(), path)
-        except Trouble as problem:
-            return str(problem)
-        return f"What the picture shows is in {path}."
-    if path.suffix.casefold() == ".svg":
-        written = _save_svg(picture, path)
-    else:
-        path = path if path.suffix else path.with_suffix(".png")
-        written = _save_png(picture, path)
-    return (
-        f"The picture is in {path}."
-        if written
-        else f"The picture could not be written to {path}: choose another folder."
-    )
+def to_save(picture: PicturePane, path: Path) -> Callable[[], str]:
+    """Draws the picture as it stands; what is handed back writes it, away from the interface, and says where it is.
+    The format follows the file's ending (.svg, .csv for its data, else PNG)."""
+    ending = path.suffix.casefold()
+    if ending == ".csv":
+        return partial(_write_data, picture.behind(), path)
+    if ending == ".svg":
+        return partial(_write_svg, _shapes(picture), picture.plot.copies(), path)
+    return partial(_write_png, _pixels(picture), path if path.suffix else path.with_suffix(".png"))
 
 
-def _save_png(picture: PicturePane, path: Path) -> bool:
-    drawn = QPixmap(_whole(picture) * _FINER)
+def _write_data(rows: Callable[[], list[dict[str, Any]]], path: Path) -> str:
+    try:
+        write_csv(rows(), path)
+    except Trouble as problem:
+        return str(problem)
+    return f"What the picture shows is in {path}."
+
+
+def _write_png(drawn: QImage, path: Path) -> str:
+    return _said(path, written=drawn.save(str(path)))
+
+
+def _said(path: Path, *, written: bool) -> str:
+    if written:
+        return f"The picture is in {path}."
+    return f"The picture could not be written to {path}: choose another folder."
+
+
+def _pixels(picture: PicturePane) -> QImage:
+    drawn = QImage(_whole(picture) * _FINER, QImage.Format.Format_ARGB32_Premultiplied)
     drawn.setDevicePixelRatio(_FINER)
     painter = QPainter(drawn)
     _paint(picture, painter)
     painter.end()
-    return drawn.save(str(path))
+    return drawn
 
 
-def _save_svg(picture: PicturePane, path: Path) -> bool:
+def _write_svg(drawn: QByteArray, copies: list[Copies], path: Path) -> str:
+    try:
+        path.write_text(with_copies(bytes(drawn.data()).decode(), copies), encoding="utf-8")
+    except OSError:
+        return _said(path, written=False)
+    return _said(path, written=True)
+
+
+def _shapes(picture: PicturePane) -> QByteArray:
     from PySide6.QtSvg import QSvgGenerator
 
+    drawn = QBuffer()
+    drawn.open(QIODevice.OpenModeFlag.WriteOnly)
     generator = QSvgGenerator()
-    generator.setFileName(str(path))
+    generator.setOutputDevice(drawn)
     generator.setSize(_whole(picture))
     generator.setViewBox(QRect(QPoint(0, 0), _whole(picture)))
     generator.setTitle("Paperboard prices")
-    painter = QPainter()
-    if not painter.begin(generator):
-        return False
+    painter = QPainter(generator)
     _paint(picture, painter)
-    return painter.end()
+    painter.end()
+    return drawn.data()
 
 
 def _whole(picture: PicturePane) -> QSize:
