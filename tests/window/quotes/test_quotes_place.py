@@ -311,3 +311,27 @@ def test_the_panel_lets_go_of_an_offer_that_the_filters_hide_and_takes_it_up_aga
     qtbot.waitUntil(lambda: quotes.model.rowCount() == 300, timeout=PATIENCE_MS)
     assert window.session.selected == offer
     assert quotes.model.order[quotes.table.currentIndex().row()] == offer
+
+
+def test_the_picture_of_many_offers_waits_for_a_turn_of_its_own(quotes, monkeypatch, qtbot) -> None:
+    before = quotes.picture.plot.drawing
+    quotes.rail.choose("SBS")
+    few = quotes.picture.plot.drawing
+    assert few is not before
+    monkeypatch.setattr("tracker.window.quotes.place._MANY", 10)
+    quotes.rail.choose("")
+    assert len(quotes.model.order) > len(few.rows)
+    assert quotes.picture.plot.drawing is few
+    qtbot.waitUntil(lambda: len(quotes.picture.plot.drawing.rows) > len(few.rows))
+
+
+def test_a_picture_is_drawn_at_once_and_written_when_asked(quotes, tmp_path) -> None:
+    from tracker.window.quotes.save_picture import to_save
+
+    paths = [tmp_path / f"prices.{ending}" for ending in ("png", "svg", "csv")]
+    writings = [to_save(quotes.picture, path) for path in paths]
+    assert not any(path.exists() for path in paths)
+    drawn = len(quotes.picture.plot.drawing.rows)
+    quotes.rail.choose("SBS")
+    assert all(f"in {path}." in write() for write, path in zip(writings, paths, strict=True))
+    assert len(paths[2].read_text(encoding="utf-8-sig").splitlines()) == drawn + 1

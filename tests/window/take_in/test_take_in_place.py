@@ -1,6 +1,7 @@
 """Taking in a sheet: see it, answer its question, agree; nothing is stored before."""
 
 from pathlib import Path
+from types import SimpleNamespace
 
 import pytest
 from PySide6.QtCore import Qt
@@ -11,6 +12,7 @@ from tests.window.fixtures.invented_door import InventedDoor
 from tests.window.fixtures.invented_sheet import FILE
 from tracker.desk.trouble import Trouble
 from tracker.window.main_window import QUOTES, TAKE_IN, TODAY, MainWindow
+from tracker.window.take_in.file_at_hand import FileAtHand
 
 pytestmark = pytest.mark.gui
 
@@ -178,3 +180,23 @@ def test_a_reading_ends_at_once(open_window, qtbot, how: str) -> None:
     qtbot.waitUntil(window.session.work.is_idle, timeout=PATIENCE_MS)
     assert all(door.ended)
     assert window.message.text == ("Left 2 files without taking them in." if how == "leave" else "")
+
+
+def test_a_long_sheet_is_not_walked_to_its_end_for_its_first_line() -> None:
+    class Long(dict):
+        """Cells whose end takes too long to come to."""
+
+        def items(self):
+            for (row, column), cell in super().items():
+                assert row < 8, "walked on below the first filled row"
+                yield (row, column), cell
+
+    def told(*first: str) -> str:
+        cells = {(2, at): SimpleNamespace(text=text) for at, text in enumerate(first)}
+        grid = SimpleNamespace(cells=Long(cells | {(row, 0): SimpleNamespace(text="18 pt") for row in range(7, 99)}))
+        reading = SimpleNamespace(letterhead=("Varnik 2", "Varnik"))
+        taken = SimpleNamespace(sheets=SimpleNamespace(grids=(grid,)), reading=reading)
+        return FileAtHand(Path("list.xlsx"), taken=taken).first_line
+
+    assert told("  Tolmere   Board ", " ") == "Tolmere Board"
+    assert told("Board", "Price") == "Varnik"

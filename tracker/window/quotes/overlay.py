@@ -20,6 +20,7 @@ _RIM, _MOST_DRAWN = 3.0, 200
 _AROUND = 12
 _NOTE_PX, _NOTE_DROPS = 18.0, (4.0, 22.0, 40.0, 58.0)
 _MARK_PX = 5.0
+_RINGS_DRAWN_AT_ONCE = 200
 _CARD = QRectF(0, 0, 320, 200)
 
 
@@ -181,7 +182,7 @@ class Overlay(QWidget):
         palette = self._plot.theme.palette
         painter.setBrush(Qt.BrushStyle.NoBrush)
         if len(drawing.front):
-            across, down = self._plot.pixels(drawing.x[drawing.front], drawing.y_shown[drawing.front])
+            across, down = apart(*self._plot.pixels(drawing.x[drawing.front], drawing.y_shown[drawing.front]))
             painter.setPen(QPen(QColor(palette.ink), 1.2))
             for x, y in zip(across, down, strict=True):
                 painter.drawEllipse(QPointF(x, y), 7.5, 7.5)
@@ -219,6 +220,14 @@ class Overlay(QWidget):
         painter.drawRoundedRect(card, 5, 5)
         painter.setPen(QColor(palette.ink))
         painter.drawText(card.adjusted(10, 7, -10, -7), Qt.TextFlag.TextWordWrap, self._card_text(drawing))
+
+
+def apart(across: Floats, down: Floats) -> tuple[Floats, Floats]:
+    """Where many rings are, one of those at the same pixel: the others can't be seen, and take as long to draw."""
+    if len(across) <= _RINGS_DRAWN_AT_ONCE:
+        return across, down
+    _, first = np.unique(np.round(np.column_stack([across, down])), axis=0, return_index=True)
+    return across[first], down[first]
 
 
 def _holds(box: Box, across: Floats, down: Floats) -> bool:

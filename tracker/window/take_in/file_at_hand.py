@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 from datetime import date
+from itertools import groupby
 from pathlib import Path
 from threading import Event
 from typing import TYPE_CHECKING, Any
@@ -58,8 +59,9 @@ class FileAtHand:
         """The words that stand alone in the first filled row, as a letterhead does, else the first of the short texts
         around the tables that have no figure in them; '' where there are none."""
         for grid in self._grids()[:1]:
-            top = min((row for row, _ in grid.cells), default=0)
-            words = [cell.text.strip() for (row, _), cell in grid.cells.items() if row == top and cell.text.strip()]
+            # Grids iterate row by row: a long one is not walked to its end.
+            filled = groupby(grid.cells.items(), key=lambda item: item[0][0])
+            words = [cell.text.strip() for _, cell in next(filled, (0, ()))[1] if cell.text.strip()]
             if len(words) == 1 and any(map(str.isalpha, words[0])) and len(words[0]) <= _LONGEST_NAME:
                 return " ".join(words[0].split())
         around = () if self.taken is None else self.taken.reading.letterhead
