@@ -10,7 +10,6 @@ from PySide6.QtGui import QUndoStack
 from tracker.window.take_in.answers import MarksChanged
 from tracker.window.take_in.file_at_hand import FileAtHand
 from tracker.window.take_in.marking import Marking
-from tracker.window.take_in.marks_understood import marks_understood
 from tracker.window.take_in.sheet_panel import SheetPanel
 
 
@@ -73,8 +72,8 @@ class MarkingByHand(QObject):
         grid = self._sheet.grid
         if grid is None:
             return Marking()
-        lines = () if file.taken is None or file.marking is not None else file.taken.reading.lines
-        return marks_understood(grid, lines) or Marking(grid.sheet)
+        understood = None if file.marking is not None else file.found.marks.get(grid.sheet)
+        return understood or Marking(grid.sheet)
 
     def _changed(self, file: FileAtHand) -> None:
         if file is self._at_hand():

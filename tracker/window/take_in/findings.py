@@ -13,6 +13,8 @@ from tracker.trade.offer import Line, NoteCode, Question, Reading, State
 from tracker.window.look.figures import date_text
 from tracker.window.take_in.cells import Use, place_of, uses_of
 from tracker.window.take_in.line_columns import own_notes, price_words
+from tracker.window.take_in.marking import Marking
+from tracker.window.take_in.marks_understood import marks_understood
 from tracker.window.take_in.passed_over import passed_words
 
 if TYPE_CHECKING:
@@ -30,7 +32,7 @@ class Findings:
     `told_once`: notes that all its lines share; `far_off`: the lines whose price lies far outside what board costs;
     `asked`: all that a person can settle, whether or not a line waits for it; `passed`: what holds no offers, in words;
     `sized`: an order size sets some lines apart; `longest_price`: the price that takes most room, as it is shown;
-    `longest_note`: the most that is told of one line by itself."""
+    `longest_note`: the most that is told of one line by itself; `marks`: by sheet, what marking by hand starts from."""
 
     states: Counter[State] = field(default_factory=Counter)
     vendors: frozenset[str] = frozenset()
@@ -46,6 +48,7 @@ class Findings:
     sized: bool = False
     longest_price: str = ""
     longest_note: str = ""
+    marks: dict[str, Marking] = field(default_factory=dict)
 
 
 def findings_of(taken: TakenIn) -> Findings:
@@ -76,6 +79,7 @@ def _gathered(taken: TakenIn, reading: Reading, lines: tuple[Line, ...]) -> Find
         any(line.offer.from_kg or line.offer.below_kg for line in lines),
         max(map(price_words, lines), key=len, default="")[:_LONGEST_PRICE],
         longest_note,
+        marks_understood(() if taken.sheets is None else taken.sheets.grids, lines),
     )
 
 

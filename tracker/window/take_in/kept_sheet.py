@@ -8,11 +8,14 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QWidget
 
+from tracker.desk.comparison import Comparison
 from tracker.window.errors import sentence_for
 from tracker.window.pieces import button, column, row, words
 from tracker.window.session import Session
 from tracker.window.take_in.cells import Use, place_of
 from tracker.window.take_in.sheet_panel import SheetPanel
+
+Uses = dict[str, dict[tuple[int, int], Use]]
 
 
 class KeptSheet(QWidget):
@@ -56,33 +59,39 @@ class KeptSheet(QWidget):
         """Two files may have one name: what tells them apart is the number, or the sha256 of what is in them."""
         self._title.setText(title)
         self.sheet.show_nothing(name, "Fetching the file…")
-        door = self._session.door
+        door, comparison = self._session.door, self._session.comparison
 
-        def show(workbook: Any) -> None:
+        def fetch() -> tuple[Any, Uses]:
+            workbook = door.kept_workbook(file)
+            return workbook, _uses_of_file(comparison, workbook.sha256)
+
+        def show(fetched: tuple[Any, Uses]) -> None:
+            workbook, uses = fetched
             self._title.setText(title or workbook.file)
-            self.sheet.show_workbook(workbook, self._uses_of_file(workbook.sha256))
+            self.sheet.show_workbook(workbook, uses)
             self.sheet.go_to(sheet, cell)
             self.sheet.view.setFocus()
 
         def say_why(error: Exception) -> None:
             self.sheet.show_nothing(name, sentence_for(error))
 
-        self._session.work.ask(lambda: door.kept_workbook(file), show, say_why)
-
-    def _uses_of_file(self, sha256: str) -> dict[str, dict[tuple[int, int], Use]]:
-        uses: dict[str, dict[tuple[int, int], Use]] = {}
-        comparison = self._session.comparison
-        if comparison is None or sha256 not in comparison.snapshot.sha256s:
-            return uses
-        snapshot = comparison.snapshot
-        for row_number in (snapshot.file == snapshot.sha256s.index(sha256)).nonzero()[0]:
-            place = place_of(snapshot.cell[row_number])
-            if place is not None:
-                uses.setdefault(snapshot.sheet[row_number], {})[place] = Use.PRICE
-        return uses
+        self._session.work.ask(fetch, show, say_why)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Escape:
             self.left.emit()
         else:
             super().keyPressEvent(event)
+
+
+def _uses_of_file(comparison: Comparison | None, sha256: str) -> Uses:
+    """Which cells of a file an offer's price stands in. A long one has so many that the interface must not wait."""
+    uses: Uses = {}
+    if comparison is None or sha256 not in comparison.snapshot.sha256s:
+        return uses
+    snapshot = comparison.snapshot
+    for row_number in (snapshot.file == snapshot.sha256s.index(sha256)).nonzero()[0]:
+        place = place_of(snapshot.cell[row_number])
+        if place is not None:
+            uses.setdefault(snapshot.sheet[row_number], {})[place] = Use.PRICE
+    return uses

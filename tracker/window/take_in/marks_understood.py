@@ -3,7 +3,8 @@ and all else stays."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
+from operator import itemgetter
 from typing import Any
 
 from tracker.trade.layout import MarkedColumn
@@ -18,14 +19,23 @@ _ROLES = {
     "minimum_kg": "minimum", "currency": "currency", "basis": "basis", "from_kg": "bracket",
 }  # fmt: skip
 """What a field's column is called, the role that tells more of a cell first."""
+_TELLS_MORE = {field: place for place, field in enumerate(_ROLES)}
 _MUST_STAND_IN_ROW = frozenset({"product", "grade", "caliper_um", "grammage_gsm"})
 """Where one of these stands above its prices, the table runs across and no columns' names can say so."""
 _LEAST_HEADS = 2
 
 
-def marks_understood(grid: Any, lines: Sequence[Line]) -> Marking | None:
-    """The marks that come to these lines of a sheet; None where the table is not one of plain rows below a header."""
-    own = [line for line in lines if line.offer.source.sheet == grid.sheet]
+def marks_understood(grids: Iterable[Any], lines: Iterable[Line]) -> dict[str, Marking]:
+    """Sheet name to the marks that come to its lines; without those whose table is not one of plain rows below a
+    header. Walks all lines: not for the interface's thread."""
+    of_sheet: dict[str, list[Line]] = {}
+    for line in lines:
+        of_sheet.setdefault(line.offer.source.sheet, []).append(line)
+    found = {grid.sheet: _marks_of(grid, of_sheet.get(grid.sheet, ())) for grid in grids}
+    return {sheet: marking for sheet, marking in found.items() if marking is not None}
+
+
+def _marks_of(grid: Any, own: Sequence[Line]) -> Marking | None:
     columns: dict[int, str] = {}
     rows: set[int] = set()
     for line in own:
@@ -46,17 +56,19 @@ def _columns_of(line: Line) -> dict[int, str] | None:
     price = place_of(line.offer.source.cell)
     if price is None:
         return None
-    found = {price[1]: "price"}
-    for field, role in _ROLES.items():
-        for piece in line.evidence:
+    placed = []
+    for piece in line.evidence:
+        if piece.field in _ROLES:
             sheet, address = located(piece.said_by, line.offer.source.sheet)
             place = place_of(address)
-            if piece.field != field or place is None:
-                continue
-            if sheet == line.offer.source.sheet and place[0] == price[0]:
-                found.setdefault(place[1], role)
-            elif field in _MUST_STAND_IN_ROW:
-                return None
+            if place is not None:
+                placed.append((_TELLS_MORE[piece.field], piece.field, sheet, place))
+    found = {price[1]: "price"}
+    for _, field, sheet, place in sorted(placed, key=itemgetter(0)):
+        if sheet == line.offer.source.sheet and place[0] == price[0]:
+            found.setdefault(place[1], _ROLES[field])
+        elif field in _MUST_STAND_IN_ROW:
+            return None
     return found
 
 
