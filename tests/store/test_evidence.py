@@ -27,6 +27,15 @@ def test_every_piece_comes_back(parts):
     assert evidence_at(packed, len(lines)) == ()
 
 
+def test_words_that_look_like_the_packing_are_words():
+    odd = ['",0],["', '\\",1],["', "],[", "\\", '"', "[[", "é\n\u2028"]
+    said = [
+        (Evidence("product", f"A{at}", text, text), Evidence("grade", "B1", odd[-at])) for at, text in enumerate(odd)
+    ]
+    packed = pack_evidence([line(each) for each in said])
+    assert [evidence_at(packed, at) for at in range(len(odd))] == said
+
+
 def test_rows_name_their_own_cells():
     lines = [line(LineEvidence((RowEvidence(shared[0], row), Evidence("vendor", "A1", "x")))) for row in (7, 8)]
     packed = pack_evidence(lines)

@@ -1,13 +1,19 @@
 """What said each field of a file's lines, packed small enough to be kept beside them."""
 
 import json
+import re
 import zlib
 from collections.abc import Sequence
+from itertools import chain
 
 from tracker.trade.offer import Evidence, Line, LineEvidence, RowEvidence
 
 _ZIP_LEVEL = 1
 _Piece = tuple[str, str, str, str, int]
+_FIRST_PIECE = 2
+_BETWEEN_PIECES = re.compile(r'",[01]\],\["')
+"""Where one piece ends and the next begins: within a text a quote has a backslash before it."""
+_BETWEEN_LINES = "],["
 
 
 def pack_evidence(lines: Sequence[Line]) -> bytes:
@@ -53,14 +59,29 @@ class _Pieces:
 
 
 def evidence_at(packed: bytes, position: int) -> tuple[Evidence, ...]:
-    """The evidence of one line, by its position among those packed; none beyond the last."""
-    pieces, uses = json.loads(zlib.decompress(packed))
-    if position >= len(uses):
+    """The evidence of one line, by its position among those packed; none beyond the last.
+
+    The line and its pieces are looked up in the text. To take all of it apart for one line holds every other thread up,
+    a window's too, and of a long sheet makes so many objects that Python then looks through all there are for garbage.
+    """
+    text = zlib.decompress(packed).decode()
+    last_quote = text.rfind('"') + 1
+    uses = text[text.index(_BETWEEN_LINES, last_quote) + len(_BETWEEN_LINES) : -2]
+    lines = uses.split(_BETWEEN_LINES, position + 1)
+    if not uses or position >= len(lines):
         return ()
-    row, *numbers = uses[position]
+    row, *numbers = map(int, lines[position].strip("[]").split(","))
+    pieces = _pieces_at(text, set(numbers), last_quote)
     return tuple(_piece(pieces[number], row) for number in numbers)
 
 
-def _piece(kept: tuple[str, str, str, str, int], row: int) -> Evidence:
+def _pieces_at(text: str, wanted: set[int], last_quote: int) -> dict[int, _Piece]:
+    """The pieces of these numbers, out of the text of all."""
+    starts = chain([_FIRST_PIECE], (found.end() - 2 for found in _BETWEEN_PIECES.finditer(text, 0, last_quote)))
+    decode = json.JSONDecoder().raw_decode
+    return {number: decode(text, at)[0] for number, at in enumerate(starts) if number in wanted}
+
+
+def _piece(kept: _Piece, row: int) -> Evidence:
     field, said_by, words, against, own = kept
     return Evidence(field, f"{said_by}{row}" if own else said_by, words, against)
