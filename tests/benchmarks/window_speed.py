@@ -201,8 +201,36 @@ def _reading(sheet: Path) -> dict[str, Callable[[MainWindow], None]]:
     return {
         "read": lambda window: window.take_in_files([sheet]),
         "look at a line": lambda window: window.take_in.understood.table.selectRow(7),
+        "mark by hand": lambda window: window.take_in.sheet.mark_by_hand.click(),
         "take in": lambda window: window.take_in.agree.click(),
+        "why an offer": lambda window: window.session.select_offer(5),
+        "its sheet": lambda window: window.show_in_sheet(),
+        "undo": lambda window: window.session.undo_stack.undo(),
+        "redo": lambda window: window.session.undo_stack.redo(),
     }
+
+
+def _saving(ending: str) -> Callable[[MainWindow], None]:
+    """Saves the picture, as the window does, but asks nobody where."""
+
+    def save(window: MainWindow) -> None:
+        from tracker.window.quotes.save_picture import to_save
+
+        folder = tempfile.TemporaryDirectory()
+        write = to_save(window.quotes.picture, Path(folder.name) / f"prices.{ending}")
+        window.session.work.ask(write, lambda _: folder.cleanup())
+
+    return save
+
+
+def _find(words: str) -> Callable[[MainWindow], None]:
+    """Types words to find, and waits as long as the field does for the next letter."""
+
+    def find(window: MainWindow) -> None:
+        window.quotes.filters.field.setText(words)
+        _let_pass(0.5)
+
+    return find
 
 
 _ACTIONS: dict[str, Callable[[MainWindow], None]] = {
@@ -213,8 +241,11 @@ _ACTIONS: dict[str, Callable[[MainWindow], None]] = {
     "one grade": lambda window: window.quotes.rail.choose("SBS"),
     "all grades": lambda window: window.quotes.rail.choose(""),
     "select an offer": lambda window: window.session.select_offer(5),
-    "find a word": lambda window: window.quotes.filters.field.setText("tolmere"),
-    "no word": lambda window: window.quotes.filters.field.setText(""),
+    "find a word": _find("tolmere"),
+    "no word": _find(""),
+    "save as PNG": _saving("png"),
+    "save as SVG": _saving("svg"),
+    "save its data": _saving("csv"),
     "sort": lambda window: window.quotes.table.sortByColumn(
         3, window.quotes.table.horizontalHeader().sortIndicatorOrder()
     ),
