@@ -19,6 +19,8 @@ def panel(qtbot, window: MainWindow):
     window.go_quotes()
     offer = int((window.session.marks == Standing.ABOVE).nonzero()[0][0])
     window.quotes.go_to(offer)
+    # The desk explains in a moment of its own.
+    settle(qtbot, window)
     return window.quotes.reasons
 
 
