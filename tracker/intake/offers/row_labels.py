@@ -88,12 +88,6 @@ def names_board(label: str) -> bool:
     return find_grade(label) is not None or bool(find_calipers(label))
 
 
-def names_grade(label: str) -> bool:
-    """Whether a label says for certain of what grade a board is."""
-    grade = find_grade(label)
-    return grade is not None and bool(grade.grades)
-
-
 def names_measure(label: str) -> bool:
     """Whether a label measures a board: '18 pt', '300 g/m²'."""
     return bool(find_calipers(label)) or bool(find_weights(label))

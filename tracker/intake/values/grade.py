@@ -67,6 +67,12 @@ def find_grade(text: str) -> GradeReading | None:
     return meant if meant is not None and meant.grade is not None else reading
 
 
+def names_grade(text: str) -> bool:
+    """Whether a text names a grade, be it two of them; a coating or a word that settles nothing names none."""
+    reading = find_grade(text)
+    return reading is not None and bool(reading.grades)
+
+
 def _read(text: str, found: list[Token]) -> GradeReading | None:
     sides, coated = _coating(text, found)
     named, unsettled, pieces = _named(text, found)

@@ -6,7 +6,7 @@ from functools import lru_cache
 from tracker.intake.values.board_words import names_board_and_price, names_only_board
 from tracker.intake.values.charges import find_charges
 from tracker.intake.values.clauses import clauses
-from tracker.intake.values.grade import GradeReading, find_grade
+from tracker.intake.values.grade import GradeReading, find_grade, names_grade
 from tracker.intake.values.sheetsize import without_sheet_sizes
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
@@ -49,7 +49,7 @@ def _named_alone(text: str) -> list[str]:
     for clause in clauses(text):
         if _of_another(clause):
             continue
-        if _names_grade(clause) and names_board_and_price(clause):
+        if names_grade(clause) and names_board_and_price(clause):
             found.append(clause)
         elif first := _first_names(clause):
             found.append(first)
@@ -68,12 +68,7 @@ def _first_names(clause: str) -> str:
             break
         named.append(part)
     first = ",".join(named)
-    return first if _names_grade(first) and not _names_grade(clause[len(first) :]) else ""
-
-
-def _names_grade(text: str) -> bool:
-    reading = find_grade(text)
-    return reading is not None and bool(reading.grades)
+    return first if names_grade(first) and not names_grade(clause[len(first) :]) else ""
 
 
 _CLOSE = 4

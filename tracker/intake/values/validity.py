@@ -9,7 +9,7 @@ from itertools import takewhile
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.currency import find_currencies
 from tracker.intake.values.dates import DateOrder, DateReading, find_dates, ordered
-from tracker.intake.values.grade import find_grade
+from tracker.intake.values.grade import names_grade
 from tracker.intake.values.held_apart import may_be_of_another, of_another
 from tracker.intake.values.lead import in_figures
 from tracker.intake.values.open_validity import COUNTED, begun, ends_on_no_day, runs_to, within
@@ -99,12 +99,6 @@ def until_in_head(text: str) -> Validity | None:
     return None
 
 
-def _of_a_grade(text: str) -> bool:
-    """'until 31 December, CRB until 31 January': what follows is another day for other boards."""
-    grade = find_grade(text)
-    return grade is not None and bool(grade.grades)
-
-
 def _clause(clause: str) -> Validity | None:
     speaks = phrases("valid").find(clause)
     begins = phrases("since").find(clause)
@@ -126,7 +120,8 @@ def _clause(clause: str) -> Validity | None:
             # 'Expires 45 days from 6 July 2026'.
             return _relative(clause, counted, dates)
         if date_after is not None and not _far(clause, match.end, date_after.start):
-            apart = any(other.start > date_after.end for other in dates) and _of_a_grade(clause[date_after.end :])
+            # 'until 31 December, CRB until 31 January': what follows is another day for other boards.
+            apart = any(other.start > date_after.end for other in dates) and names_grade(clause[date_after.end :])
             return Validity(clause, unread=True) if apart else Validity(clause, until=date_after)
     labels = [match for match in speaks if not any(since.end == match.end for since in begins)]
     if len(dates) == 1 and any(_only_a_colon(clause[match.end : dates[0].start]) for match in labels):
