@@ -13,9 +13,9 @@ from tracker.intake.values.bracket_pieces import (
     VEHICLES,
     pieces_of,
 )
-from tracker.intake.values.lead import in_figures
 from tracker.intake.values.masses import TONS, Mass, alike, find_mass_units, mass_text
 from tracker.intake.values.numbers import SPACED_NUMBER, NumberReading
+from tracker.intake.values.numbers_in_words import in_figures
 from tracker.intake.values.ordinals import without_ordinal
 from tracker.intake.values.weights_in_words import weights_in_figures
 from tracker.intake.words.lists import phrases

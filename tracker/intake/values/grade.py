@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cache, lru_cache
 
-from tracker.intake.values.lead import in_figures
+from tracker.intake.values.numbers_in_words import in_figures
 from tracker.intake.values.open_grades import GRADES, by_coating, contradicted
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.likeness import nearest_word

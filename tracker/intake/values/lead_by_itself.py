@@ -11,9 +11,10 @@ from tracker.intake.values.currency import find_currencies
 from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.denials import denied
 from tracker.intake.values.grade import find_grade, names_grade
-from tracker.intake.values.lead import LeadTime, counts_plain_days, in_figures, lead_phrases, lead_text
+from tracker.intake.values.lead import LeadTime, counts_plain_days, lead_phrases, lead_text
 from tracker.intake.values.lead_unread import speaks_of_time
 from tracker.intake.values.masses import find_masses
+from tracker.intake.values.numbers_in_words import in_figures
 from tracker.intake.values.validity import validity
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found

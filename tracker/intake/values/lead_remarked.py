@@ -9,9 +9,10 @@ from collections.abc import Iterator
 from functools import lru_cache
 
 from tracker.intake.values.clauses import clauses
-from tracker.intake.values.lead import LeadTime, LeadUnit, counts_plain_days, in_figures, lead_text, lead_unit
+from tracker.intake.values.lead import LeadTime, LeadUnit, counts_plain_days, lead_text, lead_unit
 from tracker.intake.values.lead_sentences import find_lead, lead_in_remark, leads_by_grade
 from tracker.intake.values.lead_unread import LeadUnread, counts_time, lead_unread, names_week
+from tracker.intake.values.numbers_in_words import in_figures
 from tracker.intake.words.lists import pattern, phrases
 
 _PARTS = re.compile(rf",(?!\d)|[()\[\]]|\s[-–—/+]\s(?!\d)|(?<!\d)\s{pattern('range', 'and')}\s(?=\d)")

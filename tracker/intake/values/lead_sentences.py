@@ -7,14 +7,8 @@ from functools import cache, lru_cache
 
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.grade import find_grade
-from tracker.intake.values.lead import (
-    LeadTime,
-    LeadUnit,
-    in_figures,
-    lead_phrases,
-    lead_text,
-    lead_unit,
-)
+from tracker.intake.values.lead import LeadTime, LeadUnit, lead_phrases, lead_text, lead_unit
+from tracker.intake.values.numbers_in_words import in_figures
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases, words
 

@@ -10,7 +10,8 @@ from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.masses import Mass, find_masses
-from tracker.intake.values.weights_in_words import says_unread_weight, weights_in_figures
+from tracker.intake.values.numbers_in_words import says_unread_number
+from tracker.intake.values.weights_in_words import weights_in_figures
 from tracker.intake.words.lists import phrases
 
 _SLASH = re.compile(r"\s*/\s*([^\W\d]+)")
@@ -39,7 +40,7 @@ def find_minimum(text: str) -> Mass | None:
     """
     found = {}
     for clause in map(weights_in_figures, clauses(text)):
-        if says_unread_weight(clause) and phrases("minimum").find(clause):
+        if says_unread_number(clause) and phrases("minimum").find(clause):
             return None
         refused = _refused_below(clause)
         if refused is not None:

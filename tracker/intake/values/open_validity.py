@@ -4,7 +4,7 @@ import re
 
 from tracker.intake.values.currency import find_currencies
 from tracker.intake.values.dates import DateReading, find_dates, months_named
-from tracker.intake.values.lead import in_figures
+from tracker.intake.values.numbers_in_words import in_figures
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found

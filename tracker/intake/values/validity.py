@@ -11,7 +11,7 @@ from tracker.intake.values.currency import find_currencies
 from tracker.intake.values.dates import DateOrder, DateReading, find_dates, ordered
 from tracker.intake.values.grade import names_grade
 from tracker.intake.values.held_apart import may_be_of_another, of_another
-from tracker.intake.values.lead import in_figures
+from tracker.intake.values.numbers_in_words import in_figures
 from tracker.intake.values.open_validity import COUNTED, begun, ends_on_no_day, runs_to, within
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
