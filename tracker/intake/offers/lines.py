@@ -11,6 +11,7 @@ from tracker.intake.columns.unnamed import UNNAMED
 from tracker.intake.grid import Cell
 from tracker.intake.offers.alike import AlikeRows, Cells, Part, Told
 from tracker.intake.offers.board import BOARD_ROLES, board_of, with_column
+from tracker.intake.offers.board_terms import fill_lead_of_board, fill_minimum_of_board
 from tracker.intake.offers.brackets import Brackets, brackets_of
 from tracker.intake.offers.charge_columns import charge_columns
 from tracker.intake.offers.charges import fill_charges
@@ -42,7 +43,6 @@ from tracker.intake.offers.of_some_vendors import OfSomeVendors
 from tracker.intake.offers.of_ways import TermsOfWays
 from tracker.intake.offers.other_board import ask_of_another_board
 from tracker.intake.offers.outdated import Doubts, doubt_in_head, marked_off
-from tracker.intake.offers.own_lead import fill_own_lead, fill_own_minimum
 from tracker.intake.offers.parts_of_rows import parts_of_row
 from tracker.intake.offers.pass_over import passed_within
 from tracker.intake.offers.price import fill_price
@@ -219,8 +219,8 @@ class TableReader:
         elif price.lead is not None:
             fill_lead_of_head(draft, price)
         else:
-            fill_own_lead(draft, whole.cells, self._read.columns, of_terms)
-        fill_own_minimum(draft, whole.cells, self._read.columns, of_terms, self._facts)
+            fill_lead_of_board(draft, whole.cells, self._read.columns, of_terms)
+        fill_minimum_of_board(draft, whole.cells, self._read.columns, of_terms, self._facts)
         columns = self._columns[price.index]
         parts = parts_of_row(whole.cells, columns, scope)
         fill_price(draft, read, whole, columns, self._money(price, scope, draft.grade, parts), self._facts)

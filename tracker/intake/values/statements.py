@@ -126,8 +126,10 @@ Statement = (
 
 @lru_cache(maxsize=8192)
 def statements(text: str) -> tuple[Statement, ...]:
-    """Everything that a title, note or footnote states, in no particular order; () where it states nothing, and over an
-    example, of which it states it."""
+    """Everything that a title, note or footnote states of the prices, in no particular order.
+
+    () where it states nothing of them; the terms over an example ('How to read our prices: …') are none of theirs.
+    """
     if shows_how_to_read(text):
         return ()
     if not any(sign.isalpha() or sign in "$€£¥" for sign in text) and not find_dates(text):
