@@ -19,7 +19,7 @@ from tracker.intake.offers.said import Said
 from tracker.intake.offers.twins import about
 from tracker.intake.values.bracket_pieces import NAMED_SIZE, PIECES_OR_TONS, VEHICLES
 from tracker.intake.values.brackets_in_kg import KgBracket
-from tracker.intake.values.masses import Mass, find_mass_units, find_masses
+from tracker.intake.values.masses import MASS_UNITS, Mass, find_mass_units, find_masses
 from tracker.intake.values.numbers_in_words import in_figures, says_unread_number
 from tracker.intake.values.roles import ORDER_SIZES, Role
 from tracker.intake.words.fold import fold
@@ -110,13 +110,12 @@ def sizes_said(text: str) -> tuple[str, ...]:
 
 
 _WORD = re.compile(r"[^\W\d_]{2,}|(?<![^\W\d_])(?:t(?![^\W\d_])|[^\W\d_](?=[./]))|#(?!/)")
-_UNITS = ("short_ton", "tonne", "ton", "long_ton", "cwt", "lb", "kg")
 
 
 @cache
 def _hints() -> frozenset[str]:
     """The longest word of each unit of weight, load and name of a size."""
-    named = [phrase for unit in _UNITS for phrase in words("basis").get(unit, ())]
+    named = [phrase for unit in MASS_UNITS for phrase in words("basis").get(unit, ())]
     named += [phrase for kind in (*_SIZES, PIECES_OR_TONS) for phrase in words("bracket").get(kind, ())]
     return frozenset(max(found, key=len) for phrase in named if (found := _WORD.findall(fold(phrase))))
 
