@@ -17,7 +17,6 @@ from tracker.intake.offers.charge_columns import charge_columns
 from tracker.intake.offers.charges import fill_charges
 from tracker.intake.offers.column_doubts import ask_of_column, doubt_of_column
 from tracker.intake.offers.comments import fill_comment
-from tracker.intake.offers.delivered_from import fill_delivered_from
 from tracker.intake.offers.draft import Block, Draft
 from tracker.intake.offers.far_below import ask_of_amounts_far_below, columns_far_below
 from tracker.intake.offers.file_facts import FileFacts, facts_for
@@ -34,7 +33,7 @@ from tracker.intake.offers.footnotes import Footnotes
 from tracker.intake.offers.head_terms import fill_lead_of_head, fill_until
 from tracker.intake.offers.headings import HeadingsInForce
 from tracker.intake.offers.indicative import note_indicative
-from tracker.intake.offers.load_terms import charges_of_size, drop_told_of_loads, load_of
+from tracker.intake.offers.load_terms import drop_told_of_loads, load_of
 from tracker.intake.offers.measures import Board
 from tracker.intake.offers.money import Around, Claimed, around
 from tracker.intake.offers.of_some_columns import OfSomeColumns
@@ -58,6 +57,7 @@ from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.offers.sizes_unread import SizesUnread
 from tracker.intake.offers.struck import ask_of_struck_board
 from tracker.intake.offers.terms import TERM_ROLES, terms_of
+from tracker.intake.offers.terms_by_size import fill_terms_by_size
 from tracker.intake.offers.terms_said import Terms
 from tracker.intake.tables.table import Headings, Words
 from tracker.intake.values.discounts import DiscountTaken
@@ -227,12 +227,9 @@ class TableReader:
         bracket = brackets.of(price, whole.row.index, scope)
         fill_bracket(draft, bracket)
         self._sizes.see(draft, bracket, whole.cells, (label, *(words.text for words in scope.headings)))
-        freight_of_size = (
-            *fill_delivered_from(draft, scope, self._facts),
-            *charges_of_size(draft, scope, self._facts),
-        )
+        of_size = fill_terms_by_size(draft, scope, self._facts)
         charged = charge_columns(price, self._offers, whole.cells, columns, free_for(scope, draft), draft)
-        below = *self._charges_of.get(price.index, ()), *self._charges_below.get(whole.row.index, ()), *freight_of_size
+        below = *self._charges_of.get(price.index, ()), *self._charges_below.get(whole.row.index, ()), *of_size
         load = load_of(bracket)
         fill_charges(draft, whole.cells, columns, scope, self._facts, charged, below, load)
         drop_told_of_loads(draft, scope, load)

@@ -1,13 +1,14 @@
 """The smallest order that a vendor takes, and what small orders cost more: of a row, else of what stands around it."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from decimal import Decimal
 from functools import lru_cache
 
 from tracker.intake.columns.cells import order_weight
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
+from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.said import at
 from tracker.intake.offers.scope import Scope
@@ -80,6 +81,12 @@ def dearer_small_orders(cells: dict[int, Cell], columns: Columns, scope: Scope) 
 def small_orders_cost_more(words: str) -> str:
     """What is told of them."""
     return f"“{words}”: small orders cost more than this price. Ask the vendor what yours comes to."
+
+
+def drop_told(draft: Draft, dearer: Collection[str]) -> None:
+    """Nothing is left to tell of what these words say of small orders: the price is for such, or for none of them."""
+    told = set(map(small_orders_cost_more, dearer))
+    draft.notes = [note for note in draft.notes if note.text not in told]
 
 
 def _dearer(cell: Cell) -> Iterator[DearerIfSmall]:

@@ -15,11 +15,11 @@ prices       money, pricewalk, currency, basis, counted_units, ton_kinds, reams,
              indicative, price_kinds, exchange
 board        grade, open_grades, caliper, weight
 orders       masses, ordinals, brackets, bracket_pieces, brackets_in_kg, worded_brackets, counted_orders, loads,
-             loads_charged, loads_priced, orders_priced, small_orders, small_orders_charged, minimum, usual_orders,
+             loads_charged, loads_priced, orders_priced, small_orders, terms_by_size, minimum, usual_orders,
              weights_in_words
 time         dates, validity, validity_cell, open_validity, held_apart, lead, lead_sentences, lead_by_itself,
              lead_remarked, lead_unread
-freight      delivery, delivered_from, freight_of_prices, charges, charge_names, charge_parts, charges_apart,
+freight      delivery, freight_of_prices, charges, charge_names, charge_parts, charges_apart,
              told_with_price, relieved_charges, costs_told, added_on_top
 heads        header, role_words, roles, column_legend, columns_meant
 whose        company, firm_goods, legal_forms, form_fields, addresses

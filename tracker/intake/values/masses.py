@@ -77,6 +77,8 @@ def alike(one: Mass | None, other: Mass | None) -> bool:
     """Of one weight in every way that they may be read, '10 000 lb' and '10,000 lb', or neither said."""
     if one is None or other is None:
         return one is other
+    if (one.amounts, one.units) == (other.amounts, other.units):
+        return True
     tons = TONS if one.ambiguous_ton and other.ambiguous_ton else (None,)
     said = [(one.kg(ton), other.kg(ton)) for ton in tons]
     return all(kg is not None and again is not None and abs(kg - again) <= kg / 100 for kg, again in said)
