@@ -9,6 +9,7 @@ from collections.abc import Iterator
 from functools import lru_cache
 
 from tracker.intake.values.clauses import clauses
+from tracker.intake.values.denials import denied
 from tracker.intake.values.lead import LeadTime, LeadUnit, counts_plain_days, lead_text, lead_unit
 from tracker.intake.values.lead_sentences import find_lead, lead_in_remark, leads_by_grade
 from tracker.intake.values.lead_unread import LeadUnread, counts_time, lead_unread, names_week
@@ -91,3 +92,14 @@ def bare_lead(text: str) -> LeadTime | None:
     """
     said = lead_text(text.strip(" :.,"))
     return said if said is not None and said.high > 0 and counts_plain_days(said.words) is None else None
+
+
+def stock_lead(text: str) -> LeadTime | None:
+    """The lead time of lines that a note says are 'in stock', and nothing else."""
+    found = phrases("from_stock").find(text)
+    ends = bool(found) and not text[found[-1].end :].strip(" ,;:.") and not denied(text, found[-1])
+    short = len(text.split()) <= _FEW_WORDS and not any(map(str.isdigit, text))
+    return LeadTime(0, 0, text.strip()) if ends and short else None
+
+
+_FEW_WORDS = 7
