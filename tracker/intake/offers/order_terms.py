@@ -10,7 +10,7 @@ from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
-from tracker.intake.offers.said import at
+from tracker.intake.offers.said import at, of_grade
 from tracker.intake.offers.scope import Scope
 from tracker.intake.values.brackets_in_kg import LARGEST_ORDER_KG
 from tracker.intake.values.masses import Mass, find_masses
@@ -59,10 +59,7 @@ def own_least(cell: Cell, facts: FileFacts) -> Least | Note | None:
 
 def minimum_of_grade(scope: Scope, grade: str | None, facts: FileFacts) -> Least | None:
     """The one smallest order, in kg, that the nearest level gives a grade by name, or all beside others named."""
-    said = scope.nearest(SaysMinimum)
-    if not any(one.value.grades for one in said):
-        return None
-    own = [one for one in said if grade in one.value.grades] or [one for one in said if not one.value.grades]
+    own = of_grade(scope.nearest(SaysMinimum), grade)
     if len({one.value.mass for one in own}) != 1:
         return None
     least = _weighed(own[0].value.mass, own[0].where, own[0].words, facts)

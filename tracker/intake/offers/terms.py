@@ -12,7 +12,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.leads_around import leads_around
 from tracker.intake.offers.order_terms import dearer_small_orders, least_order
-from tracker.intake.offers.said import Said, at
+from tracker.intake.offers.said import Said, at, of_grade
 from tracker.intake.offers.scope import Scope
 from tracker.intake.offers.terms_said import Cells, Terms, cell_of, remarked
 from tracker.intake.offers.validity_terms import take_validity
@@ -164,10 +164,7 @@ def _take_lead(terms: Terms, said: tuple[Said[LeadTime], ...]) -> None:
 
 def lead_of_grade(scope: Scope, grade: str | None) -> Said[LeadTime] | None:
     """The one lead time that the nearest level gives a grade by name, or all grades beside others named."""
-    said = scope.nearest(LeadTime)
-    if not any(one.value.grades for one in said):
-        return None
-    own = [one for one in said if grade in one.value.grades] or [one for one in said if not one.value.grades]
+    own = of_grade(scope.nearest(LeadTime), grade)
     return own[0] if len({one.value.days for one in own}) == 1 else None
 
 

@@ -15,6 +15,7 @@ from tracker.intake.values.lead_sentences import find_lead, lead_in_remark, lead
 from tracker.intake.values.lead_unread import LeadUnread, counts_time, lead_unread, names_week
 from tracker.intake.values.numbers_in_words import in_figures
 from tracker.intake.words.lists import pattern, phrases
+from tracker.intake.words.phrases import without
 
 _PARTS = re.compile(rf",(?!\d)|[()\[\]]|\s[-–—/+]\s(?!\d)|(?<!\d)\s{pattern('range', 'and')}\s(?=\d)")
 """Between what a remark says of one thing and of the next; the dash of '4 - 6 weeks' and the 'and' of 'between 4 and 6
@@ -68,9 +69,7 @@ def _read(part: str) -> LeadTime | None:
 
 def without_this_line(text: str) -> str:
     """'4 weeks on that one' is 4 weeks, 'this one per MSF' per MSF."""
-    for found in reversed(phrases("of_this_line").find(text)):
-        text = f"{text[: found.start]} {text[found.end :]}"
-    return text.strip(" .:")
+    return without(text, phrases("of_this_line").find(text)).strip(" .:")
 
 
 def _behind_words(part: str) -> LeadTime | None:

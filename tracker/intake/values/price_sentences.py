@@ -8,6 +8,7 @@ from tracker.intake.values.amounts_named import names_amount
 from tracker.intake.values.basis import BasisReading, bases_side_by_side, basis_span, basis_text, find_basis, one_of
 from tracker.intake.values.charge_names import charges_named
 from tracker.intake.values.charges import charge_header
+from tracker.intake.values.clauses import COMMA
 from tracker.intake.values.currency import CurrencyReading, currency_text, find_currencies
 from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.exchange import beside_exchange
@@ -18,9 +19,9 @@ from tracker.intake.values.roles import Role
 from tracker.intake.values.topics import OF_TERMS, topic_of
 from tracker.intake.values.weight import weight_units
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import between
 from tracker.trade.basis import Basis
 
-_COMMAS = re.compile(r",(?!\d)")
 _ASIDES = re.compile(r",(?!\d)|[()]|\s[-–—]\s")
 
 
@@ -56,7 +57,7 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
     if labelled is not None:
         yield SaysBasis(labelled, clause)
         return
-    labels = [piece.strip() for piece in _COMMAS.split(clause)]
+    labels = [piece.strip() for piece in COMMA.split(clause)]
     if len(labels) > 1 and any(_labelled_basis(piece) is not None for piece in labels):
         # 'Monnaie : euro, unité : tonne': each part says its own.
         for piece in labels:
@@ -64,7 +65,7 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
         return
     if names_amount(clause):
         # 'Prices in £ per tonne, based on 1.17 EUR/GBP': the part without the amount still says its own.
-        parts = [piece.strip() for piece in _COMMAS.split(clause)]
+        parts = [piece.strip() for piece in COMMA.split(clause)]
         for piece in parts if len(parts) > 1 else ():
             yield from price_says(piece)
         return
@@ -113,7 +114,7 @@ def _without_definition(clause: str) -> str:
 
 def _without_weights(clause: str) -> str:
     """'US dollars, weights per MSF' without its part about what board weighs, which is no unit of prices."""
-    parts = _COMMAS.split(clause)
+    parts = COMMA.split(clause)
     of_prices = [part for part in parts if not _is_of_board(part)]
     return ",".join(of_prices) if of_prices and len(of_prices) < len(parts) else clause
 
@@ -162,7 +163,7 @@ def _without_denial(text: str) -> str:
 
 def _is_quoted_itself(said: str) -> bool:
     """'Freight to your dock is quoted beside each item, in US$/cwt', and not 'Freight included, prices in USD/t'."""
-    first, *others = _COMMAS.split(said)
+    first, *others = COMMA.split(said)
     quoted = phrases("price_words").find(first) and find_delivery(first) is None
     begins = any(found.first == 0 for found in charges_named(said))
     return begins and bool(quoted) and not any(phrases("price_words").find(part) for part in others)
@@ -171,7 +172,7 @@ def _is_quoted_itself(said: str) -> bool:
 def _is_on_request(clause: str) -> bool:
     """'Canadian customers: C$ list on request' is about another list, where '$/ST, other grades on request' is not."""
     named = find_currencies(clause)
-    parts = [part for part in _COMMAS.split(clause) if find_currencies(part)]
+    parts = [part for part in COMMA.split(clause) if find_currencies(part)]
     # A single word ('open', 'call') may be said of anything.
     return bool(named) and all(
         any(one.after - one.first > 1 for one in phrases("no_price").find(part)) for part in parts
@@ -216,12 +217,8 @@ _FEW_WORDS = 7
 
 def _parts_of(clause: str) -> Iterator[str]:
     """The parts between commas and words for an exception: '…, except CUK, which is per tonne'."""
-    for piece in _COMMAS.split(clause):
-        start = 0
-        for match in phrases("exceptions").find(piece):
-            yield piece[start : match.start]
-            start = match.end
-        yield piece[start:]
+    for piece in COMMA.split(clause):
+        yield from between(piece, phrases("exceptions").find(piece))
 
 
 def _grades_meant(clause: str, find: Callable[[str], object]) -> tuple[str, ...]:
@@ -269,7 +266,7 @@ _PLAINLY = 0.9
 def _is_only_a_basis(clause: str) -> bool:
     """'DAP buyer's works, per 1000 kg', 'Everything per short ton': a part between commas that says what prices are
     per, and nothing else."""
-    first, *rest = [_without_goods(part.strip()) for part in _COMMAS.split(clause)]
+    first, *rest = [_without_goods(part.strip()) for part in COMMA.split(clause)]
     parts = [_without_delivery(first), *rest]
     said = [basis_text(part) for part in parts if find_basis(part) is not None]
     return any(reading is not None and reading.bases for reading in said) or _ends_with_a_basis(clause)

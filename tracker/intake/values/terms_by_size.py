@@ -1,7 +1,6 @@
 """What the size of an order decides: 'From 5 t delivered; below that ex works plus 48 EUR/t freight', 'Freight 48
 EUR/t, on orders under 5 t only'."""
 
-import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import lru_cache
@@ -9,7 +8,7 @@ from functools import lru_cache
 from tracker.intake.values.brackets import bracket_text
 from tracker.intake.values.charge_names import ChargeKind
 from tracker.intake.values.charges import ChargeWords, find_charges
-from tracker.intake.values.clauses import clauses
+from tracker.intake.values.clauses import COMMA, clauses
 from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.masses import Mass, alike, find_masses
@@ -17,8 +16,8 @@ from tracker.intake.values.rates import masses_of_orders
 from tracker.intake.values.small_orders import signs_of_small, size_of_small
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import blanked
 
-_COMMA = re.compile(r",(?!\d)")
 _OPENS = ("from", "above")
 _CLOSE = 3
 """Words between 'from' and its weight, or between the weight and 'and more', at the most."""
@@ -82,7 +81,7 @@ def _delivered_from(text: str) -> DeliveredFrom | None:
 def _parts(clause: str) -> Iterator[str]:
     """Between commas; the 'From 5 t' of 'From 5 t, delivered' goes with what follows."""
     ahead = ""
-    for part in filter(None, map(str.strip, _COMMA.split(clause))):
+    for part in filter(None, map(str.strip, COMMA.split(clause))):
         ahead = f"{ahead}, {part}" if ahead else part
         only_size = bracket_text(ahead) is not None or phrases("small_orders").whole(ahead) is not None
         if not only_size:
@@ -117,10 +116,8 @@ def _of_smaller(part: str, least: Mass) -> bool:
 
 def _without_size(part: str, least: Mass) -> str:
     """What is said of the smaller orders, without the words for their size."""
-    rest = list(part)
-    for match in signs_of_small(part):
-        rest[match.start : match.end] = " " * (match.end - match.start)
-    return " ".join("".join(rest).replace(least.words, " ", 1).split()).strip(" :,")
+    rest = blanked(part, (match.span for match in signs_of_small(part)))
+    return " ".join(rest.replace(least.words, " ", 1).split()).strip(" :,")
 
 
 def _small_order_charges(text: str) -> tuple[SmallOrderCharge, ...]:

@@ -6,7 +6,7 @@ from datetime import date, timedelta
 from functools import lru_cache
 from itertools import takewhile
 
-from tracker.intake.values.clauses import clauses
+from tracker.intake.values.clauses import COMMA, clauses
 from tracker.intake.values.currency import find_currencies
 from tracker.intake.values.dates import DateOrder, DateReading, find_dates, ordered
 from tracker.intake.values.grade import names_grade
@@ -153,7 +153,7 @@ def _by_itself(clause: str, dates: tuple[DateReading, ...]) -> Validity | None:
         return Validity(clause, until=dates[0])
     if len(dates) != 1 or not (phrases("price_words").find(clause) or find_currencies(clause)):
         return None
-    before, behind = _COMMAS.split(clause[: dates[0].start])[-1].strip(), clause[dates[0].end :]
+    before, behind = COMMA.split(clause[: dates[0].start])[-1].strip(), clause[dates[0].end :]
     before = _behind_the_prices(before)
     end = phrases("until").whole(before.strip())
     # 'To 1 May' may be from then on; 'to end of April' can't be.
@@ -263,7 +263,6 @@ def _before_another_term(part: str) -> str:
 _DASH = re.compile(r"\d[^\W\d]*[ .]*[^\W\d]*\.?\s*[-–—]\s*$")
 """A day, perhaps with its month, and a dash right before the last day."""
 
-_COMMAS = re.compile(r",(?!\d)")
 _PARTS = re.compile(r",(?!\d)|\.\s+(?=[A-ZÄÖÜÅÉ])")
 
 
