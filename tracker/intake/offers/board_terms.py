@@ -12,6 +12,7 @@ from tracker.intake.offers.fill import fill_lead_of_grade, fill_minimum_of_grade
 from tracker.intake.offers.order_terms import own_least
 from tracker.intake.offers.said import at
 from tracker.intake.offers.scope import Scope
+from tracker.intake.offers.terms import not_counted
 from tracker.intake.values.boards_meant import boards_meant
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.corrections import holds_now, may_hold_now, overrides
@@ -94,5 +95,4 @@ def _take(draft: Draft, cell: Cell, said: LeadTime | LeadUnread) -> None:
         draft.evidence.append(Evidence("lead_days", at(cell), cell.text))
     else:
         draft.lead_days = None
-        text = f"“{said.words}” gives no lead time that can be counted."
-        draft.note(NoteCode.LEAD_TIME_UNREAD, at(cell), text)
+        draft.note(NoteCode.LEAD_TIME_UNREAD, at(cell), not_counted(said.words))

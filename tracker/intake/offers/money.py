@@ -27,7 +27,6 @@ from tracker.trade.basis import Basis
 
 S = TypeVar("S", SaysBasis, SaysCurrency)
 
-Money = frozenset[str]
 Bases = frozenset[str]
 """Bases as text, so that 'foreign:ream' stands beside the ones that are converted."""
 

@@ -9,12 +9,13 @@ from tracker.intake.columns.column import Column, Kind, PriceColumn
 from tracker.intake.columns.own_costs import names_own_cost
 from tracker.intake.grid import Cell
 from tracker.intake.offers.outdated import EXAMPLE, MOST_EXAMPLES, age_above
-from tracker.intake.offers.row_labels import heads_measures, names_measure
+from tracker.intake.offers.row_labels import heads_measures
 from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.tables.heads import head_of
 from tracker.intake.tables.periods import is_period
 from tracker.intake.tables.table import SheetTables
 from tracker.intake.tables.view import View
+from tracker.intake.values.boards_named import names_measure
 from tracker.intake.values.change_logs import heads_change_log, names_change_log
 from tracker.intake.values.charges import charge_header
 from tracker.intake.values.dates import find_dates

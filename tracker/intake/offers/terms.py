@@ -87,8 +87,12 @@ def _lead(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> None:
         _take_lead(terms, leads_around(scope))
         unread = scope.nearest(LeadUnread)
     if unread and terms.lead_days is None and not terms.notes:
-        text = f"“{unread[0].value.words}” gives no lead time that can be counted."
-        terms.notes.append(Note(NoteCode.LEAD_TIME_UNREAD, unread[0].where, text))
+        terms.notes.append(Note(NoteCode.LEAD_TIME_UNREAD, unread[0].where, not_counted(unread[0].value.words)))
+
+
+def not_counted(words: str) -> str:
+    """What is told of words that speak of a lead time and give none."""
+    return f"“{words}” gives no lead time that can be counted."
 
 
 def _leads_remarked(cells: Cells, columns: Columns) -> Iterator[tuple[Cell, LeadTime | LeadUnread]]:
