@@ -2,7 +2,6 @@
 
 import pytest
 
-from tests.intake.sheets import lines
 from tracker.intake.words import lists
 
 
@@ -25,17 +24,3 @@ def test_a_list_holds_the_words_of_those_that_it_names(read):
 def test_a_list_that_no_file_holds_is_told(read, name):
     with pytest.raises(ValueError, match="which no file holds"):
         read(f'[apart]\nany = ["but"]\n[all]\nany = ["{name}"]\n')
-
-
-@pytest.mark.parametrize(
-    ("said", "delivered"),
-    [
-        ("Delivered, other than marked *", [True, None]),
-        ("Delivered, excepting lines marked *", [True, None]),
-        ("Delivered to all, marked *", [True, True]),
-    ],
-)
-def test_what_excepts_lines_excepts_those_with_a_sign(said, delivered):
-    head = ["Board", "g/m²", "µm", "EUR/t"]
-    found = lines([[said], head, ["GC1", 250, 400, 1250], ["GC2 *", 280, 450, 1190]])
-    assert [found[cell].offer.delivered for cell in ("D3", "D4")] == delivered

@@ -2,7 +2,7 @@
 does, and speaks of the money of the columns whose heads carry it."""
 
 import re
-from collections.abc import Collection, Iterable, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import replace
 from functools import lru_cache
 from itertools import chain
@@ -18,6 +18,7 @@ from tracker.intake.values.lead_remarked import lead_of_some, stock_lead
 from tracker.intake.values.lead_unread import LeadUnread
 from tracker.intake.values.marks_apart import marks_apart
 from tracker.intake.values.note_signs import LETTER, RAISED, STAR, WITHIN, marked, sign_ahead, without_sign
+from tracker.intake.values.price_changes import changes_of_row, price_changes
 from tracker.intake.values.statements import Statement, statements
 
 # 'g/m²' and '1000 ft²' end with their unit; '1)' is a sign only apart from the word before it.
@@ -193,14 +194,23 @@ def _of_signs(level: Level, signs: frozenset[str]) -> Level:
         for words in level.texts
         if _signs(words.text) & signs
     )
-    return with_bare_leads(replace(level, texts=texts, beside=(), of_some=True))
+    return _with_bare_terms(replace(level, texts=texts, beside=(), of_some=True))
 
 
-def with_bare_leads(level: Level) -> Level:
-    """A level of texts that are about some rows, with the lead time that one of them is: '(1) ten weeks'."""
-    leads = [(words, lead) for words in level.texts if (lead := _lead_of(without_sign(words.text))) is not None]
-    said: tuple[Said[Statement], ...] = tuple(Said(lead, level.place(words), words.text) for words, lead in leads)
+def _with_bare_terms(level: Level) -> Level:
+    """A level of texts that are about some rows, with what they say as a remark in each of these would: the lead time
+    of '(1) ten weeks', the change of '* plus 5 %'."""
+    told = ((words, one) for words in level.texts for one in _bare_terms(without_sign(words.text)))
+    said = tuple(Said(one, level.place(words), words.text) for words, one in told)
     return replace(level, beside=level.beside + said) if said else level
+
+
+def _bare_terms(text: str) -> Iterator[Statement]:
+    lead = _lead_of(text)
+    if lead is not None:
+        yield lead
+    if not price_changes(text):
+        yield from changes_of_row(text)
 
 
 def _lead_of(text: str) -> LeadTime | LeadUnread | None:
