@@ -135,6 +135,7 @@ def freight_charges(said):
         "Frei Haus ab 6 t; Aufträge unter 6 t: Fracht 52 EUR/t",
         "Franco à partir de 6 t ; commandes de moins de 6 t : transport 52 EUR/t",
         "Orders under 6 t: freight 52 EUR/t",
+        "Freight 52 EUR per 1000 kg on orders under 6 t",
     ],
 )
 def test_freight_of_small_orders_is_charged_once(said):

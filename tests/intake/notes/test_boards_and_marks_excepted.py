@@ -63,7 +63,8 @@ def delivered(*notes, boards=BOARDS):
     "note",
     ["Prices EUR per tonne, EXW unless marked *", "Preise EUR/t, ab Werk, sofern nicht mit * gekennzeichnet",
      "Prix EUR/t, départ usine sauf prix marqués *", "Precios EUR/t, EXW salvo los marcados con *",
-     "Priser EUR/t, fritt fabrik om ej märkt *"],
+     "Priser EUR/t, fritt fabrik om ej märkt *", "Prices EUR per tonne, EXW other than marked *",
+     "Preise EUR/t, ab Werk, mit Ausnahme von mit * markierten"],
 )  # fmt: skip
 def test_the_mark_excepts_its_lines(note):
     assert delivered(note) == [False, None, False]
@@ -78,3 +79,7 @@ def test_marked_lines_are_still_meant_by_their_mark():
 def test_where_no_line_is_marked_it_holds_for_all():
     plain = [[*board[:3], board[3].strip("*")] for board in BOARDS]
     assert delivered("Prices EUR per tonne, EXW unless marked *", boards=plain) == [False] * 3
+
+
+def test_what_is_said_to_all_with_a_mark_excepts_none():
+    assert delivered("Prices EUR per tonne, delivered to all, marked *") == [True] * 3

@@ -130,3 +130,30 @@ def test_a_sign_before_a_figure_is_that_of_the_note(sign, said):
     found = lines([[said.format(sign)], [*_HEAD, "Price"], *rows])
     assert asked(found) == set()
     assert [(line.offer.currency, line.offer.delivered) for line in found.values()] == [("CHF", True), ("EUR", False)]
+
+
+@pytest.mark.parametrize(
+    ("above", "below"),
+    [
+        ("EUR per tonne, EXW", "* plus 5 %"),
+        ("EUR per tonne, EXW", "* those marked cost 5 % more"),
+        ("EUR per tonne, EXW. Those marked with * 5 % more", ""),
+        ("EUR/t, ab Werk; mit * gekennzeichnete zuzüglich 5 %", ""),
+        ("EUR/t, départ usine", "* plus 5 %"),
+        ("EUR/t, EXW", "* más 5 %"),
+        ("EUR/ton, fritt fabrik", "* plus 5 %"),
+    ],
+)
+def test_what_a_footnote_adds_to_its_prices_is_asked_of_them_alone(above, below):
+    boards = [["GC2", 250, 410, 1090], ["GC1 *", 250, 400, 1135]]
+    found = lines([[above], ["Board", "g/m²", "µm", "Price"], *boards, [], [below]]).values()
+    assert [str(line.state) for line in found] == ["accepted", "question"]
+
+
+@pytest.mark.parametrize(
+    "below", ["* orders below 5 t: +3 %", "* plus 19 % VAT", "* tolerance +/- 5 %", "* FSC Mix 70 %"]
+)
+def test_what_a_footnote_says_of_other_things_leaves_its_prices_standing(below):
+    boards = [["GC2", 250, 410, 1090], ["GC1 *", 250, 400, 1135]]
+    found = lines([["EUR per tonne, EXW"], ["Board", "g/m²", "µm", "Price"], *boards, [], [below]]).values()
+    assert [str(line.state) for line in found] == ["accepted"] * 2

@@ -36,7 +36,7 @@ from tracker.intake.columns.headed_figures import (
     named_with_money,
     spreads_values,
 )
-from tracker.intake.columns.item_numbers import is_code, item_numbers, names_grade
+from tracker.intake.columns.item_numbers import is_code, item_numbers
 from tracker.intake.columns.lookalikes import without_lookalikes
 from tracker.intake.columns.own_costs import built_up
 from tracker.intake.columns.packs import with_packs
@@ -53,6 +53,7 @@ from tracker.intake.tables.headless import says_price
 from tracker.intake.tables.heads import PRICE_ROLES, head_text
 from tracker.intake.tables.table import HeadedColumn, Table, Words
 from tracker.intake.values.basis import find_basis
+from tracker.intake.values.grade import names_grade
 from tracker.intake.values.header import Header, header
 from tracker.intake.values.masses import mass_text
 from tracker.intake.values.roles import MEASURES, ON_TOP, Role

@@ -10,7 +10,7 @@ from tracker.intake.tables.item_marks import is_item_mark
 from tracker.intake.values.brackets import bracket_text, is_bare_order_size
 from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.company import company_name
-from tracker.intake.values.grade import coated_count, find_grade
+from tracker.intake.values.grade import coated_count, names_grade
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import Role
 from tracker.intake.values.weight import find_weights
@@ -107,11 +107,11 @@ def _bare_weight(cell: Cell) -> bool:
 
 
 def _only_caliper(cell: Cell) -> bool:
-    return len(cell.text) <= 16 and bool(find_calipers(cell.text)) and not _names_grade(cell)
+    return len(cell.text) <= 16 and bool(find_calipers(cell.text)) and not names_grade(cell.text)
 
 
 def _only_weight(cell: Cell) -> bool:
-    return len(cell.text) <= 24 and bool(find_weights(cell.text)) and not _names_grade(cell)
+    return len(cell.text) <= 24 and bool(find_weights(cell.text)) and not names_grade(cell.text)
 
 
 def _is_firm(cell: Cell) -> bool:
@@ -121,8 +121,3 @@ def _is_firm(cell: Cell) -> bool:
 
 def _names_coating(cell: Cell) -> bool:
     return coated_count(cell.text) is None
-
-
-def _names_grade(cell: Cell) -> bool:
-    grade = find_grade(cell.text)
-    return grade is not None and bool(grade.grades)

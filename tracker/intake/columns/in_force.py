@@ -14,6 +14,7 @@ from tracker.intake.values.halves import halves_of
 from tracker.intake.values.roles import CHARGES, Role
 from tracker.intake.values.validity import until_in_head
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import without
 
 
 def of_earlier_years(kinds: Mapping[Column, Kind]) -> list[Column]:
@@ -74,9 +75,7 @@ def before_the_announced(kinds: Mapping[Column, Kind], said: Sequence[Words]) ->
 def without_days(text: str) -> str:
     """A head's words without days, also those of no year: 'New price from 01/10'."""
     text = _DAY.sub(" ", without_dates(text))
-    for match in reversed(phrases("since").find(text)):
-        text = f"{text[: match.start]} {text[match.end :]}"
-    return " ".join(text.split())
+    return " ".join(without(text, phrases("since").find(text)).split())
 
 
 _DAY = re.compile(r"(?<![\d./])\d{1,2}[./]\d{1,2}\.?(?![\d./])")

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from tracker.intake.columns.column import Column
 from tracker.intake.grid import Cell
-from tracker.intake.values.grade import find_grade
+from tracker.intake.values.grade import names_grade
 from tracker.intake.values.roles import Role
 
 _LONGEST_CODE = 16
@@ -40,8 +40,3 @@ def _are_codes(cells: Sequence[Cell]) -> bool:
         and not names_grade(cell.text)
         for cell in cells
     )
-
-
-def names_grade(text: str) -> bool:
-    grade = find_grade(text)
-    return grade is not None and bool(grade.grades)

@@ -17,6 +17,7 @@ from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import ORDER_SIZES, Role
 from tracker.intake.values.worded_brackets import bracket_behind_words
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import without
 from tracker.trade.quantities import MassUnit
 
 
@@ -171,9 +172,7 @@ def _load(text: str) -> str | None:
     named = {match.value for match in phrases("bracket").find(text)} & set(VEHICLES)
     if named:
         return None if find_masses(text) else min(named)
-    rest = text
-    for match in reversed(phrases("price_words").find(text)):
-        rest = f"{rest[: match.start]} {rest[match.end :]}"
+    rest = without(text, phrases("price_words").find(text))
     return "pallet" if "pallet" in map(phrases("bracket").whole, (text, rest)) else None
 
 

@@ -16,6 +16,7 @@ from tracker.intake.values.header import Header
 from tracker.intake.values.money import price_text
 from tracker.intake.values.roles import ORDER_SIZES, Role
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import blanked
 
 _LENT_TO_PRICES = (None, Role.STOCK, Role.FORM, Role.SHEET_SIZE, Role.ITEM, Role.PRODUCT, Role.DESTINATION)
 """What a head over prices may seem to say: 'Marlpit Board' names a firm as well as a board."""
@@ -81,11 +82,9 @@ def _names_now(text: str) -> bool:
         return True
     rest = without_dates(text)
     said = [*phrases("price_ages").find(rest), *phrases("since").find(rest)]
-    others = list(rest)
-    for match in said:
-        others[match.start : match.end] = " " * (match.end - match.start)
+    others = blanked(rest, (match.span for match in said))
     ages = {match.value for match in phrases("price_ages").find(text)}
-    return ages == {"in_force"} and not any(map(str.isalpha, without_periods("".join(others))))
+    return ages == {"in_force"} and not any(map(str.isalpha, without_periods(others)))
 
 
 def _above_periods(column: Column) -> str:

@@ -15,12 +15,11 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import figure_of
 from tracker.intake.tables.periods import is_period
 from tracker.intake.tables.table import Words
-from tracker.intake.values.caliper import find_calipers
+from tracker.intake.values.boards_named import names_measure
 from tracker.intake.values.charges import charge_header
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.values.statements import Remark, says, statements
-from tracker.intake.values.weight import find_weights
 from tracker.intake.words.lists import phrases
 
 _MOST_TIMES = 4
@@ -51,11 +50,7 @@ def withheld_figures(
 def _describes_boards(column: Column, cells: Sequence[Cell]) -> bool:
     if column.role in (Role.WEIGHT, Role.CALIPER):
         return True
-    return column.role in (Role.PRODUCT, Role.GRADE) and any(_is_measured(cell.text) for cell in cells)
-
-
-def _is_measured(name: str) -> bool:
-    return bool(find_calipers(name)) or bool(find_weights(name))
+    return column.role in (Role.PRODUCT, Role.GRADE) and any(names_measure(cell.text) for cell in cells)
 
 
 def _of_something_else(title: str) -> bool:

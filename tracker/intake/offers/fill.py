@@ -16,7 +16,7 @@ from tracker.intake.offers.order_terms import minimum_of_grade
 from tracker.intake.offers.physics import is_plausible, possible_weights, usual_weight
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
-from tracker.intake.offers.terms import delivered_by_column, lead_of_grade
+from tracker.intake.offers.terms import delivered_by_column, lead_of_grade, not_counted
 from tracker.intake.offers.terms_said import Terms
 from tracker.intake.tables.view import View
 from tracker.intake.values.brackets_in_kg import KgBracket
@@ -225,8 +225,7 @@ def fill_lead(draft: Draft, cell: Cell, unit: LeadUnit | None) -> None:
     if read is not None:
         draft.evidence.append(Evidence("lead_days", at(cell), cell.text.strip()))
     else:
-        text = f"“{cell.text.strip()}” gives no lead time that can be counted."
-        draft.note(NoteCode.LEAD_TIME_UNREAD, at(cell), text)
+        draft.note(NoteCode.LEAD_TIME_UNREAD, at(cell), not_counted(cell.text.strip()))
 
 
 def fill_lead_of_grade(draft: Draft, scope: Scope) -> None:

@@ -2,7 +2,7 @@
 does, and speaks of the money of the columns whose heads carry it."""
 
 import re
-from collections.abc import Collection, Iterable, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import replace
 from functools import lru_cache
 from itertools import chain
@@ -14,12 +14,12 @@ from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level, Scope
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.lead import LeadTime
-from tracker.intake.values.lead_remarked import lead_of_some
+from tracker.intake.values.lead_remarked import lead_of_some, stock_lead
 from tracker.intake.values.lead_unread import LeadUnread
-from tracker.intake.values.marks_apart import marks_apart, stock_lead
-from tracker.intake.values.note_signs import LETTER, NOT, RAISED, SIGN, STAR, WITHIN, marked, sign_ahead, without_sign
+from tracker.intake.values.marks_apart import marks_apart
+from tracker.intake.values.note_signs import LETTER, RAISED, STAR, WITHIN, marked, sign_ahead, without_sign
+from tracker.intake.values.price_changes import changes_of_row, price_changes
 from tracker.intake.values.statements import Statement, statements
-from tracker.intake.words.lists import phrases
 
 # 'g/m²' and '1000 ft²' end with their unit; '1)' is a sign only apart from the word before it.
 _BEHIND = re.compile(rf"({STAR}|(?<![mM])(?<!ft)[¹²³⁴⁵⁶⁷⁸⁹]+\)?|\([\da-e]\)|\[[\da-e]\]|(?<!\S)[\da-e]\))[\s,;]*$")
@@ -77,10 +77,6 @@ def is_footnote(text: str, tables: Iterable[Table]) -> bool:
     return any(sign in signs_behind(cell) for cells in rows for cell in cells.values())
 
 
-_SENTENCES, _COMMAS = re.compile(r"[;.]\s"), re.compile(r",\s")
-_SIGNED = re.compile(rf"\s*({SIGN})\s*(?=[^\W\d]|[(:]|$)")
-
-
 def with_footnotes(level: Level, tables: Collection[Table]) -> Level:
     """The level with each footnote that stands within a text as a text of its own; one on letters only where lines or
     heads of these tables carry any of them, as else they are marked in a way that is not seen."""
@@ -95,76 +91,11 @@ def _are_unseen(letters: frozenset[str], tables: Collection[Table]) -> bool:
 
 
 def _parted(words: Words, tables: Collection[Table]) -> tuple[Words, ...]:
-    """A text and the footnotes within it, each beginning with its sign.
-
-    'Prices in EUR/t, those marked with * in EUR/kg' is the note '* those in EUR/kg' behind 'Prices in EUR/t'.
-    """
-    named = phrases("marked_with").find(words.text)
-    sentences = _SENTENCES.split(words.text) if named else ()
-    parts = [part for sentence in sentences for part in _notes_in(sentence)]
-    excepted = any(part.startswith(f"[{NOT}") for part in parts)
-    apart = () if excepted else marks_apart(words.text)
+    apart = marks_apart(words.text)
     letters = (sign for text in apart for sign in (marked(sign_ahead(text)) or (sign_ahead(text),)))
-    if _are_unseen(frozenset(sign for sign in letters if sign.startswith(LETTER)), tables):
+    if not apart or _are_unseen(frozenset(sign for sign in letters if sign.startswith(LETTER)), tables):
         return (words,)
-    if apart:
-        return tuple(replace(words, text=text) for text in apart)
-    if not named:
-        return (words,)
-    plain = ", ".join(part for part in parts if not sign_ahead(part))
-    notes = [part for part in parts if sign_ahead(part)]
-    return tuple(replace(words, text=text) for text in (plain, *notes) if text)
-
-
-def _notes_in(sentence: str) -> list[str]:
-    """Its parts between commas as notes. What goes on behind the colon of 'those marked with *: EUR/t, ex works' is of
-    the same prices."""
-    parts: list[str] = []
-    for part in map(_as_note, _with_exceptions(_COMMAS.split(sentence))):
-        if parts and sign_ahead(parts[-1]) and ":" in parts[-1] and not sign_ahead(part):
-            parts[-1] += f", {part}"
-        else:
-            parts.append(part)
-    return parts
-
-
-def _with_exceptions(parts: Iterable[str]) -> list[str]:
-    """'ab Werk' and 'sofern nicht mit * gekennzeichnet' behind its comma as one."""
-    whole: list[str] = []
-    for part in parts:
-        excepts = any(match.start == 0 for match in phrases("but_for_the_sign").find(part))
-        if excepts and whole and phrases("marked_with").find(part):
-            whole[-1] = f"{whole[-1]} {part}"
-        else:
-            whole.append(part)
-    return whole
-
-
-def _as_note(part: str) -> str:
-    """'mit * gekennzeichnete Preise in EUR/kg' as '* gekennzeichnete Preise in EUR/kg'.
-
-    'All but those marked with *' is said of the others.
-    """
-    for match in phrases("marked_with").find(part):
-        sign = _SIGNED.match(part[match.end :])
-        before, behind = part[: match.start], part[match.end + (sign.end() if sign else 0) :]
-        others = _of_the_unmarked(before)
-        if sign is not None and others and len(behind.split()) < 2:
-            return f"[{NOT}{sign[1]}] {others}"
-        if any(one.start <= match.start and one.end >= match.end for one in phrases("without_mark").find(part)):
-            continue
-        if sign is not None and (behind.strip(" .)") or not phrases("exceptions").find(before)):
-            return f"{sign[1]} {before}{behind}"
-    return part
-
-
-def _of_the_unmarked(before: str) -> str:
-    """What is said before an exception that a sign marks: the 'EXW' of 'EXW unless marked *', 'EXW, wenn nicht mit *
-    gekennzeichnet'; '' where nothing leads to one."""
-    for match in phrases("but_for_the_sign").find(before):
-        if len(before[match.end :].split()) < 2:
-            return before[: match.start].strip(" ,;(–-")
-    return ""
+    return tuple(replace(words, text=text) for text in apart)
 
 
 def signs_in_heads(heads: Iterable[Cell]) -> frozenset[str]:
@@ -263,14 +194,23 @@ def _of_signs(level: Level, signs: frozenset[str]) -> Level:
         for words in level.texts
         if _signs(words.text) & signs
     )
-    return with_bare_leads(replace(level, texts=texts, beside=(), of_some=True))
+    return _with_bare_terms(replace(level, texts=texts, beside=(), of_some=True))
 
 
-def with_bare_leads(level: Level) -> Level:
-    """A level of texts that are about some rows, with the lead time that one of them is: '(1) ten weeks'."""
-    leads = [(words, lead) for words in level.texts if (lead := _lead_of(without_sign(words.text))) is not None]
-    said: tuple[Said[Statement], ...] = tuple(Said(lead, level.place(words), words.text) for words, lead in leads)
+def _with_bare_terms(level: Level) -> Level:
+    """A level of texts that are about some rows, with what they say as a remark in each of these would: the lead time
+    of '(1) ten weeks', the change of '* plus 5 %'."""
+    told = ((words, one) for words in level.texts for one in _bare_terms(without_sign(words.text)))
+    said = tuple(Said(one, level.place(words), words.text) for words, one in told)
     return replace(level, beside=level.beside + said) if said else level
+
+
+def _bare_terms(text: str) -> Iterator[Statement]:
+    lead = _lead_of(text)
+    if lead is not None:
+        yield lead
+    if not price_changes(text):
+        yield from changes_of_row(text)
 
 
 def _lead_of(text: str) -> LeadTime | LeadUnread | None:

@@ -11,12 +11,12 @@ from tracker.intake.columns.unnamed import UNNAMED
 from tracker.intake.grid import Cell
 from tracker.intake.offers.alike import AlikeRows, Cells, Part, Told
 from tracker.intake.offers.board import BOARD_ROLES, board_of, with_column
+from tracker.intake.offers.board_terms import fill_lead_of_board, fill_minimum_of_board
 from tracker.intake.offers.brackets import Brackets, brackets_of
 from tracker.intake.offers.charge_columns import charge_columns
 from tracker.intake.offers.charges import fill_charges
 from tracker.intake.offers.column_doubts import ask_of_column, doubt_of_column
 from tracker.intake.offers.comments import fill_comment
-from tracker.intake.offers.delivered_from import fill_delivered_from
 from tracker.intake.offers.draft import Block, Draft
 from tracker.intake.offers.far_below import ask_of_amounts_far_below, columns_far_below
 from tracker.intake.offers.file_facts import FileFacts, facts_for
@@ -33,7 +33,7 @@ from tracker.intake.offers.footnotes import Footnotes
 from tracker.intake.offers.head_terms import fill_lead_of_head, fill_until
 from tracker.intake.offers.headings import HeadingsInForce
 from tracker.intake.offers.indicative import note_indicative
-from tracker.intake.offers.load_terms import charges_of_size, drop_told_of_loads, load_of
+from tracker.intake.offers.load_terms import drop_told_of_loads, load_of
 from tracker.intake.offers.measures import Board
 from tracker.intake.offers.money import Around, Claimed, around
 from tracker.intake.offers.of_some_columns import OfSomeColumns
@@ -42,7 +42,6 @@ from tracker.intake.offers.of_some_vendors import OfSomeVendors
 from tracker.intake.offers.of_ways import TermsOfWays
 from tracker.intake.offers.other_board import ask_of_another_board
 from tracker.intake.offers.outdated import Doubts, doubt_in_head, marked_off
-from tracker.intake.offers.own_lead import fill_own_lead, fill_own_minimum
 from tracker.intake.offers.parts_of_rows import parts_of_row
 from tracker.intake.offers.pass_over import passed_within
 from tracker.intake.offers.price import fill_price
@@ -58,6 +57,7 @@ from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.offers.sizes_unread import SizesUnread
 from tracker.intake.offers.struck import ask_of_struck_board
 from tracker.intake.offers.terms import TERM_ROLES, terms_of
+from tracker.intake.offers.terms_by_size import fill_terms_by_size
 from tracker.intake.offers.terms_said import Terms
 from tracker.intake.tables.table import Headings, Words
 from tracker.intake.values.discounts import DiscountTaken
@@ -219,20 +219,17 @@ class TableReader:
         elif price.lead is not None:
             fill_lead_of_head(draft, price)
         else:
-            fill_own_lead(draft, whole.cells, self._read.columns, of_terms)
-        fill_own_minimum(draft, whole.cells, self._read.columns, of_terms, self._facts)
+            fill_lead_of_board(draft, whole.cells, self._read.columns, of_terms)
+        fill_minimum_of_board(draft, whole.cells, self._read.columns, of_terms, self._facts)
         columns = self._columns[price.index]
         parts = parts_of_row(whole.cells, columns, scope)
         fill_price(draft, read, whole, columns, self._money(price, scope, draft.grade, parts), self._facts)
         bracket = brackets.of(price, whole.row.index, scope)
         fill_bracket(draft, bracket)
         self._sizes.see(draft, bracket, whole.cells, (label, *(words.text for words in scope.headings)))
-        freight_of_size = (
-            *fill_delivered_from(draft, scope, self._facts),
-            *charges_of_size(draft, scope, self._facts),
-        )
+        of_size = fill_terms_by_size(draft, scope, self._facts)
         charged = charge_columns(price, self._offers, whole.cells, columns, free_for(scope, draft), draft)
-        below = *self._charges_of.get(price.index, ()), *self._charges_below.get(whole.row.index, ()), *freight_of_size
+        below = *self._charges_of.get(price.index, ()), *self._charges_below.get(whole.row.index, ()), *of_size
         load = load_of(bracket)
         fill_charges(draft, whole.cells, columns, scope, self._facts, charged, below, load)
         drop_told_of_loads(draft, scope, load)

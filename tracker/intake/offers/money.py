@@ -12,10 +12,10 @@ from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Level, Scope
 from tracker.intake.offers.settle import Claim, Settled, settle
-from tracker.intake.values.basis import BasisReading, basis_text
+from tracker.intake.values.basis import BasisReading
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.column_legend import column_named
-from tracker.intake.values.currency import CurrencyReading, counted_in_thousands, currency_text
+from tracker.intake.values.currency import CurrencyReading, counted_in_thousands
 from tracker.intake.values.formats import format_words, number_format_currency
 from tracker.intake.values.money import PriceUnit, price_unit
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
@@ -27,7 +27,6 @@ from tracker.trade.basis import Basis
 
 S = TypeVar("S", SaysBasis, SaysCurrency)
 
-Money = frozenset[str]
 Bases = frozenset[str]
 """Bases as text, so that 'foreign:ream' stands beside the ones that are converted."""
 
@@ -262,19 +261,6 @@ def _clause_saying(text: str, words: str) -> str:
     """The part of a text that speaks of money: a quotation's number and date beside it change from sheet to sheet, and
     an answer about it is remembered by its words."""
     return next((clause for clause in clauses(text) if words in clause), text)
-
-
-@lru_cache(maxsize=4096)
-def unit_of_text(text: str) -> PriceUnit | None:
-    """A unit cell: 'ST', 'USD/cwt', '¢/LB', 'M SHEETS'; None where it is none."""
-    unit = price_unit(text)
-    if unit is not None:
-        return unit
-    basis = basis_text(text)
-    if basis is not None:
-        return PriceUnit(None, basis, text)
-    currency = currency_text(text)
-    return PriceUnit(currency, None, text) if currency is not None else None
 
 
 @lru_cache(maxsize=1024)

@@ -4,6 +4,7 @@
 import re
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import replace
+from typing import NamedTuple
 
 from tracker.intake.columns.column import Columns
 from tracker.intake.columns.names import names_of_vendors
@@ -13,12 +14,19 @@ from tracker.intake.offers.of_some_lines import of_own
 from tracker.intake.offers.scope import Level
 from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.clauses import clauses
-from tracker.intake.values.columns_meant import Piece, columns_apart
+from tracker.intake.values.columns_meant import ColumnNames, columns_apart
 from tracker.intake.values.lines_meant import lines_meant
 from tracker.intake.values.note_signs import without_sign
 from tracker.intake.values.roles import Role
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import tokens_of
+
+
+class _Part(NamedTuple):
+    """A part of a note: what it says, and the numbers of the vendors that it is about; None: of all."""
+
+    text: str
+    vendors: frozenset[int] | None = None
 
 
 class OfSomeVendors:
@@ -55,32 +63,37 @@ class OfSomeVendors:
 
     def _apart(self, level: Level) -> Iterator[Words]:
         for words in level.texts:
-            pieces = self._pieces(words)
-            for piece in pieces:
-                own = replace(words, text=piece.text)
-                if piece.columns is not None:
-                    self._told[own] = self._told.get(own, frozenset()) | piece.columns
+            parts = self._parts(words)
+            for part in parts:
+                own = replace(words, text=part.text)
+                if part.vendors is not None:
+                    self._told[own] = self._told.get(own, frozenset()) | part.vendors
                 yield own
-            if not pieces:
+            if not parts:
                 yield words
 
-    def _pieces(self, words: Words) -> tuple[Piece, ...]:
-        """The parts of a text, each with the numbers of the vendors that it is about; () where it tells none apart."""
+    def _parts(self, words: Words) -> tuple[_Part, ...]:
+        """The parts of a text that are about some vendors each; () where it tells none apart."""
         text = without_sign(words.text)
-        pieces = columns_apart(text, self._names)
-        if not any(piece.columns is not None and states_terms(piece.text) for piece in pieces):
+        parts = _parts_by_name(text, self._names)
+        if not any(part.vendors is not None and states_terms(part.text) for part in parts):
             return ()
-        named = {piece.columns for piece in pieces if piece.columns is not None}
+        named = {part.vendors for part in parts if part.vendors is not None}
         head, colon, rest = text.partition(":")
-        if colon and len(named) == 1 and columns_apart(f"{head}: {_ANY}", self._names):
+        if colon and len(named) == 1 and _parts_by_name(f"{head}: {_ANY}", self._names):
             # What follows a colon is all of the one it stands behind: 'Marrabel: FOB mill; URB is picked up by us'.
             said, of_all = _until_all_prices(rest)
             vendors = named.pop()
-            own = tuple(Piece(part, vendors) for part in _terms_in(said))
-            return (*own, *(columns_apart(of_all, self._names) or (Piece(of_all),))) if of_all else own
+            own = tuple(_Part(term, vendors) for term in _terms_in(said))
+            return (*own, *(_parts_by_name(of_all, self._names) or (_Part(of_all),))) if of_all else own
         told = words.row > self._last_row or colon
         sections = () if told else ("the_others", "quoting", "only_these")
-        return pieces if told or any(phrases(section).find(text) for section in sections) else ()
+        return parts if told or any(phrases(section).find(text) for section in sections) else ()
+
+
+def _parts_by_name(text: str, vendors: ColumnNames) -> tuple[_Part, ...]:
+    """A note tells vendors apart by their names as it does columns, by the numbers that `vendors` gives them."""
+    return tuple(_Part(piece.text, piece.columns) for piece in columns_apart(text, vendors))
 
 
 def _until_all_prices(text: str) -> tuple[str, str]:

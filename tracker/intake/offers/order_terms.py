@@ -1,15 +1,16 @@
 """The smallest order that a vendor takes, and what small orders cost more: of a row, else of what stands around it."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from decimal import Decimal
 from functools import lru_cache
 
 from tracker.intake.columns.cells import order_weight
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
+from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
-from tracker.intake.offers.said import at
+from tracker.intake.offers.said import at, of_grade
 from tracker.intake.offers.scope import Scope
 from tracker.intake.values.brackets_in_kg import LARGEST_ORDER_KG
 from tracker.intake.values.masses import Mass, find_masses
@@ -58,10 +59,7 @@ def own_least(cell: Cell, facts: FileFacts) -> Least | Note | None:
 
 def minimum_of_grade(scope: Scope, grade: str | None, facts: FileFacts) -> Least | None:
     """The one smallest order, in kg, that the nearest level gives a grade by name, or all beside others named."""
-    said = scope.nearest(SaysMinimum)
-    if not any(one.value.grades for one in said):
-        return None
-    own = [one for one in said if grade in one.value.grades] or [one for one in said if not one.value.grades]
+    own = of_grade(scope.nearest(SaysMinimum), grade)
     if len({one.value.mass for one in own}) != 1:
         return None
     least = _weighed(own[0].value.mass, own[0].where, own[0].words, facts)
@@ -80,6 +78,12 @@ def dearer_small_orders(cells: dict[int, Cell], columns: Columns, scope: Scope) 
 def small_orders_cost_more(words: str) -> str:
     """What is told of them."""
     return f"“{words}”: small orders cost more than this price. Ask the vendor what yours comes to."
+
+
+def drop_told(draft: Draft, dearer: Collection[str]) -> None:
+    """Nothing is left to tell of what these words say of small orders: the price is for such, or for none of them."""
+    told = set(map(small_orders_cost_more, dearer))
+    draft.notes = [note for note in draft.notes if note.text not in told]
 
 
 def _dearer(cell: Cell) -> Iterator[DearerIfSmall]:

@@ -15,11 +15,11 @@ from tracker.intake.tables.heads import head_of
 from tracker.intake.tables.periods import is_period
 from tracker.intake.tables.table import SheetTables
 from tracker.intake.tables.view import View
-from tracker.intake.values.caliper import find_calipers
+from tracker.intake.values.boards_named import names_measure
 from tracker.intake.values.change_logs import heads_change_log, names_change_log
 from tracker.intake.values.charges import charge_header
 from tracker.intake.values.dates import find_dates
-from tracker.intake.values.grade import find_grade
+from tracker.intake.values.grade import names_grade
 from tracker.intake.values.header import header
 from tracker.intake.values.list_age import Age
 from tracker.intake.values.money import price_text
@@ -28,7 +28,6 @@ from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.others_prices import Offering, title_offers
 from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.values.statements import Remark, says, statements
-from tracker.intake.values.weight import find_weights
 from tracker.intake.words.lists import phrases
 from tracker.trade.offer import PassedOver
 
@@ -190,8 +189,7 @@ def is_change_log(view: View) -> bool:
 
 
 def _board(text: str) -> bool:
-    grade = find_grade(text)
-    return (grade is not None and bool(grade.grades)) or bool(find_calipers(text)) or bool(find_weights(text))
+    return names_grade(text) or names_measure(text)
 
 
 def passed_within(read: ReadTable, rows: dict[int, str]) -> list[PassedOver]:

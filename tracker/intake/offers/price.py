@@ -15,7 +15,6 @@ from tracker.intake.offers.money import (
     comment_currencies,
     currency_claim,
     foreign_unit,
-    unit_of_text,
 )  # fmt: skip
 from tracker.intake.offers.physics import absurd, far_off
 from tracker.intake.offers.price_cell import PriceCell, Standing
@@ -24,7 +23,7 @@ from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.settle import Claim, Settled, settle
 from tracker.intake.offers.unit_cells import counted, unit_cells
-from tracker.intake.values.money import price_text
+from tracker.intake.values.money import price_text, unit_of_text
 from tracker.trade.basis import BY_SHEET, Basis, BoardMeasure
 from tracker.trade.offer import LineEvidence, NoteCode
 from tracker.trade.quantities import MassUnit
@@ -166,8 +165,12 @@ def _fill_currency(draft: Draft, settled: Settled[str], facts: FileFacts) -> Non
         text = f"{_both_said(settled)} name different currencies."
     else:
         text = f"Which currency is “{words}”?" if words else "Nothing says in which currency the prices are."
-    where = settled.by.where if settled.by is not None and settled.against is None else draft.where
-    draft.ask(NoteCode.CURRENCY_UNKNOWN, key_about("currency", words), where, text, words, left)
+    draft.ask(NoteCode.CURRENCY_UNKNOWN, key_about("currency", words), _where(settled, draft), text, words, left)
+
+
+def _where(settled: Settled[str], draft: Draft) -> str:
+    """Of what is asked: the words that leave it open, else the price."""
+    return settled.by.where if settled.by is not None and settled.against is None else draft.where
 
 
 def _in_doubt(settled: Settled[str]) -> tuple[tuple[str, ...], str]:
@@ -249,8 +252,7 @@ def _ask_basis(draft: Draft, settled: Settled[str], facts: FileFacts) -> None:
         text = f"{_both_said(settled)} say different units for this price."
     else:
         text = f"What is the price of “{words}” per?" if words else "Nothing says what the prices are per."
-    where = settled.by.where if settled.by is not None and settled.against is None else draft.where
-    draft.ask(NoteCode.BASIS_UNKNOWN, key_about("basis", words), where, text, words, known)
+    draft.ask(NoteCode.BASIS_UNKNOWN, key_about("basis", words), _where(settled, draft), text, words, known)
 
 
 def _look(draft: Draft) -> None:

@@ -7,12 +7,13 @@ from functools import lru_cache
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
-from tracker.intake.offers.money import bases_of, basis_claim, currency_claim, unit_of_text
+from tracker.intake.offers.money import bases_of, basis_claim, currency_claim
 from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import at
 from tracker.intake.offers.settle import Claim
 from tracker.intake.values.basis import BasisReading, basis_span, basis_text
 from tracker.intake.values.lead_remarked import without_this_line
+from tracker.intake.values.money import unit_of_text
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import Statement, statements

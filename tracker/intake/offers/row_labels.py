@@ -5,6 +5,7 @@ from enum import StrEnum
 from functools import lru_cache
 
 from tracker.intake.tables.heads import head_of_words
+from tracker.intake.values.boards_named import names_measure
 from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.charge_names import ChargeKind
 from tracker.intake.values.charges import ChargeWords, charge_header
@@ -14,7 +15,6 @@ from tracker.intake.values.lengths import measured
 from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.values.statements import Remark, says
 from tracker.intake.values.totals import is_total
-from tracker.intake.values.weight import find_weights
 from tracker.intake.words.lists import phrases
 
 _TERMS = frozenset({
@@ -86,17 +86,6 @@ def heads_charges(heading: str) -> bool:
 def names_board(label: str) -> bool:
     """Whether a label names a board by its grade or its caliper."""
     return find_grade(label) is not None or bool(find_calipers(label))
-
-
-def names_grade(label: str) -> bool:
-    """Whether a label says for certain of what grade a board is."""
-    grade = find_grade(label)
-    return grade is not None and bool(grade.grades)
-
-
-def names_measure(label: str) -> bool:
-    """Whether a label measures a board: '18 pt', '300 g/m²'."""
-    return bool(find_calipers(label)) or bool(find_weights(label))
 
 
 def heads_measures(text: str) -> bool:

@@ -22,16 +22,15 @@ from tracker.intake.offers.row_labels import (
     heads_measures,
     kind_of_row,
     names_board,
-    names_grade,
-    names_measure,
     term_of_row,
 )
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.written_once import BOARD, says_same, written_once
 from tracker.intake.tables.heads import looks_priced
 from tracker.intake.tables.table import BodyRow, Headings, Table, Words
+from tracker.intake.values.boards_named import names_measure
 from tracker.intake.values.charges import ChargeWords
-from tracker.intake.values.grade import find_grade
+from tracker.intake.values.grade import find_grade, names_grade
 from tracker.intake.values.lead import LeadUnit, lead_unit
 from tracker.intake.values.list_age import Age
 from tracker.intake.values.others_prices import Offering, remark_offers, row_offers

@@ -19,10 +19,9 @@ from tracker.intake.offers.said import Said
 from tracker.intake.offers.twins import about
 from tracker.intake.values.bracket_pieces import NAMED_SIZE, PIECES_OR_TONS, VEHICLES
 from tracker.intake.values.brackets_in_kg import KgBracket
-from tracker.intake.values.lead import in_figures
-from tracker.intake.values.masses import Mass, find_mass_units, find_masses
+from tracker.intake.values.masses import MASS_UNITS, Mass, find_mass_units, find_masses
+from tracker.intake.values.numbers_in_words import in_figures, says_unread_number
 from tracker.intake.values.roles import ORDER_SIZES, Role
-from tracker.intake.values.weights_in_words import says_unread_weight
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases, words
 from tracker.trade.quantities import MassUnit
@@ -95,7 +94,7 @@ def sizes_said(text: str) -> tuple[str, ...]:
     if _hints().isdisjoint(_WORD.findall(fold(text))):
         # Most texts of a long list end here, each of them different.
         return ()
-    large = says_unread_weight(text) and bool(find_mass_units(text))
+    large = says_unread_number(text) and bool(find_mass_units(text))
     text = in_figures(text)
     found = phrases("bracket").find(text)
     signs = " ".join(sorted({match.value for match in found} & _SIGNS))
@@ -111,13 +110,12 @@ def sizes_said(text: str) -> tuple[str, ...]:
 
 
 _WORD = re.compile(r"[^\W\d_]{2,}|(?<![^\W\d_])(?:t(?![^\W\d_])|[^\W\d_](?=[./]))|#(?!/)")
-_UNITS = ("short_ton", "tonne", "ton", "long_ton", "cwt", "lb", "kg")
 
 
 @cache
 def _hints() -> frozenset[str]:
     """The longest word of each unit of weight, load and name of a size."""
-    named = [phrase for unit in _UNITS for phrase in words("basis").get(unit, ())]
+    named = [phrase for unit in MASS_UNITS for phrase in words("basis").get(unit, ())]
     named += [phrase for kind in (*_SIZES, PIECES_OR_TONS) for phrase in words("bracket").get(kind, ())]
     return frozenset(max(found, key=len) for phrase in named if (found := _WORD.findall(fold(phrase))))
 

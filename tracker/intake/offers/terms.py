@@ -12,7 +12,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.leads_around import leads_around
 from tracker.intake.offers.order_terms import dearer_small_orders, least_order
-from tracker.intake.offers.said import Said, at
+from tracker.intake.offers.said import Said, at, of_grade
 from tracker.intake.offers.scope import Scope
 from tracker.intake.offers.terms_said import Cells, Terms, cell_of, remarked
 from tracker.intake.offers.validity_terms import take_validity
@@ -87,8 +87,12 @@ def _lead(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> None:
         _take_lead(terms, leads_around(scope))
         unread = scope.nearest(LeadUnread)
     if unread and terms.lead_days is None and not terms.notes:
-        text = f"“{unread[0].value.words}” gives no lead time that can be counted."
-        terms.notes.append(Note(NoteCode.LEAD_TIME_UNREAD, unread[0].where, text))
+        terms.notes.append(Note(NoteCode.LEAD_TIME_UNREAD, unread[0].where, not_counted(unread[0].value.words)))
+
+
+def not_counted(words: str) -> str:
+    """What is told of words that speak of a lead time and give none."""
+    return f"“{words}” gives no lead time that can be counted."
 
 
 def _leads_remarked(cells: Cells, columns: Columns) -> Iterator[tuple[Cell, LeadTime | LeadUnread]]:
@@ -164,10 +168,7 @@ def _take_lead(terms: Terms, said: tuple[Said[LeadTime], ...]) -> None:
 
 def lead_of_grade(scope: Scope, grade: str | None) -> Said[LeadTime] | None:
     """The one lead time that the nearest level gives a grade by name, or all grades beside others named."""
-    said = scope.nearest(LeadTime)
-    if not any(one.value.grades for one in said):
-        return None
-    own = [one for one in said if grade in one.value.grades] or [one for one in said if not one.value.grades]
+    own = of_grade(scope.nearest(LeadTime), grade)
     return own[0] if len({one.value.days for one in own}) == 1 else None
 
 

@@ -5,11 +5,12 @@ from decimal import Decimal
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
-from tracker.intake.offers.money import bases_of, unit_of_text
+from tracker.intake.offers.money import bases_of
 from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import at
 from tracker.intake.offers.settle import Claim, Settled
 from tracker.intake.values.basis import basis_text
+from tracker.intake.values.money import unit_of_text
 from tracker.intake.values.numbers import number_readings, settled
 from tracker.intake.values.roles import Role
 from tracker.intake.values.ton_kinds import ton_under

@@ -19,7 +19,7 @@ from tracker.intake.offers.footnotes import with_footnotes
 from tracker.intake.offers.lines import TableReader
 from tracker.intake.offers.lines_of_bases import joined_down
 from tracker.intake.offers.marked import marked_sheet
-from tracker.intake.offers.money import Claimed, bases_of, unit_of_format, unit_of_text
+from tracker.intake.offers.money import Claimed, bases_of, unit_of_format
 from tracker.intake.offers.of_some_lines import of_own_lines, with_lines_apart
 from tracker.intake.offers.outdated import Doubts, only_examples_kept, outdated_whole
 from tracker.intake.offers.pass_over import is_change_log, only_looks_like_a_table, outdated_sheets, passed_table
@@ -38,6 +38,7 @@ from tracker.intake.tables.side_by_side import with_own_titles
 from tracker.intake.tables.table import SheetTables, Table, Words
 from tracker.intake.tables.view import View, views_of
 from tracker.intake.tables.words import words_of
+from tracker.intake.values.money import unit_of_text
 from tracker.intake.values.roles import Role
 from tracker.trade.layout import Layout
 from tracker.trade.offer import Answers, PassedOver

@@ -10,16 +10,16 @@ a header or a sentence.
 
 What each reads its own first line says:
 
-figures      numbers, lengths, spans, halves, rates, formats, sheetsize
+figures      numbers, numbers_in_words, lengths, spans, halves, rates, formats, sheetsize
 prices       money, pricewalk, currency, basis, counted_units, ton_kinds, reams, multiples, tax, payment_terms, was_now,
              indicative, price_kinds, exchange
 board        grade, open_grades, caliper, weight
 orders       masses, ordinals, brackets, bracket_pieces, brackets_in_kg, worded_brackets, counted_orders, loads,
-             loads_charged, loads_priced, orders_priced, small_orders, small_orders_charged, minimum, usual_orders,
-             weights_in_words, large_numbers
+             loads_charged, loads_priced, orders_priced, small_orders, terms_by_size, minimum, usual_orders,
+             weights_in_words
 time         dates, validity, validity_cell, open_validity, held_apart, lead, lead_sentences, lead_by_itself,
              lead_remarked, lead_unread
-freight      delivery, delivered_from, freight_of_prices, charges, charge_names, charge_parts, charges_apart,
+freight      delivery, freight_of_prices, charges, charge_names, charge_parts, charges_apart,
              told_with_price, relieved_charges, costs_told, added_on_top
 heads        header, role_words, roles, column_legend, columns_meant
 whose        company, firm_goods, legal_forms, form_fields, addresses

@@ -1,5 +1,8 @@
-"""Amounts that a note adds to the prices under a name that is no known charge: 'An eco-fee of 12 USD per short ton is
-added to all prices', 'Edge guards: US$1.15 per cwt, added on the invoice'. A cost without them would look whole."""
+"""Amounts that a note adds to the prices under a name of its own, so that a cost without them does not look whole:
+'An eco-fee of 12 USD per short ton is added to all prices', 'Edge guards: US$1.15 per cwt, added on the invoice'.
+
+Freight, energy and all else that the trade has a name for is read by `charges`.
+"""
 
 from collections.abc import Iterator
 
@@ -21,7 +24,8 @@ _OF_SOME = ("invoiced_beside", "grades", "coating", "forms")
 
 
 def added_on_top(text: str) -> Iterator[ChargeWords]:
-    """Each such addition with its amount, or without where it is not certain which figure that is."""
+    """One charge for each clause that adds such an amount, called by its name or else by the clause; without the amount
+    where it is not certain which figure that is."""
     for clause in clauses(text):
         if _adds_to_prices(clause):
             yield _read(clause)

@@ -3,7 +3,7 @@
 import re
 
 from tracker.intake.values.currency import find_currencies
-from tracker.intake.values.grade import find_grade
+from tracker.intake.values.grade import names_grade
 from tracker.intake.words.lists import phrases
 
 _THOUSANDS = ("1000", "1 000", "1,000", "1.000", "1'000", "100 ")
@@ -34,9 +34,4 @@ def _names_a_year(before: str) -> bool:
 def _ends_with_a_board(before: str) -> bool:
     """The figure of 'GC1 EUR/t' is the board's."""
     last = before.split()[-1]
-    return last[0].isalpha() and _names_a_grade(last)
-
-
-def _names_a_grade(word: str) -> bool:
-    grade = find_grade(word)
-    return grade is not None and bool(grade.grades)
+    return last[0].isalpha() and names_grade(last)

@@ -19,6 +19,11 @@ def boards_named(text: str) -> BoardsMeant:
     return replace(meant, spans=tuple(MeasureSpan(kind, (one,), (one,), True) for kind, one in exact))
 
 
+def names_measure(text: str) -> bool:
+    """Whether a text measures a board: '18 pt', '300 g/m²'."""
+    return bool(find_calipers(text)) or bool(find_weights(text))
+
+
 def measures_named(text: str) -> list[str]:
     """The words of the first caliper and of the weights in a text."""
     return [*(reading.words for reading in find_calipers(text)[:1]), *(reading.words for reading in _weights(text))]

@@ -2,7 +2,7 @@
 
 import re
 
-from tracker.intake.values.masses import RANGE_TO, Mass, mass_text
+from tracker.intake.values.masses import RANGE_TO, Mass, end_of_unit, mass_text
 from tracker.intake.values.numbers import SPACED_NUMBER, number_readings
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
@@ -59,17 +59,7 @@ def _with_unit(folded: str, end: int) -> int:
     ahead = folded[end : end + 30]
     if RANGE_TO.match(ahead) or _names_load(ahead):
         return end
-    # '40M lb': a thousand.
-    shift = len(ahead) - len(re.sub(r"^\s?[mk]\s?(?=lb)", "", ahead))
-    ahead = ahead[shift:]
-    unit = phrases("basis").at(tokens(ahead), 0) if ahead.strip() and tokens(ahead) else None
-    if (
-        unit is None
-        or ahead[: unit.start].strip()
-        or unit.value not in ("short_ton", "tonne", "ton", "long_ton", "cwt", "lb", "kg")
-    ):
-        return end
-    return end + shift + unit.end
+    return end_of_unit(folded, end) or end
 
 
 def _names_load(ahead: str) -> bool:

@@ -13,9 +13,9 @@ from tracker.intake.values.bracket_pieces import (
     VEHICLES,
     pieces_of,
 )
-from tracker.intake.values.lead import in_figures
-from tracker.intake.values.masses import TONS, Mass, alike, find_mass_units, mass_text
+from tracker.intake.values.masses import POUNDS, TONS, Mass, alike, find_mass_units, mass_text
 from tracker.intake.values.numbers import SPACED_NUMBER, NumberReading
+from tracker.intake.values.numbers_in_words import in_figures
 from tracker.intake.values.ordinals import without_ordinal
 from tracker.intake.values.weights_in_words import weights_in_figures
 from tracker.intake.words.lists import phrases
@@ -53,7 +53,7 @@ _PLUS_FIRST = re.compile(r"(\d)\s*\+\s*([^\W\d][\w/. ]*)$")
 
 # '10M - 20M lb' and '10k to under 20k lbs': the unit stands once.
 _THOUSANDS_OF_POUNDS = re.compile(
-    r"(?<!\w)(\d+)\s?([MKk])(?=\s*(?:[-–]|to)[^\d]{0,12}\d+\s?\2\s?(lbs?|#|pounds)(?!\w))"
+    rf"(?<!\w)(\d+)\s?([mk])(?=\s*(?:[-–]|to)[^\d]{{0,12}}\d+\s?\2\s?({POUNDS}))", re.IGNORECASE
 )
 
 

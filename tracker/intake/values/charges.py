@@ -23,7 +23,7 @@ from tracker.intake.values.relieved_charges import NoCharge, no_charges
 from tracker.intake.values.small_orders import size_of_small
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import pattern, phrases
-from tracker.intake.words.phrases import Found
+from tracker.intake.words.phrases import Found, blanked, without
 
 
 @dataclass(frozen=True, slots=True)
@@ -224,9 +224,8 @@ def _only_conditions(part: str) -> bool:
 
 
 def _in_part(part: str) -> ChargeWords | None:
-    for match in reversed(phrases("to_the_buyer").find(part)):
-        # 'Bis Ihr Werk' is no condition, though 'bis' may begin one.
-        part = part[: match.start] + " " + part[match.end :]
+    # 'Bis Ihr Werk' is no condition, though 'bis' may begin one.
+    part = without(part, phrases("to_the_buyer").find(part))
     named = _stated_in(part)
     if not named or _is_of_some_board(part):
         # 'Energy surcharge 3 % SBS, 2.5 % CRB' is one rate a board, and none for all of them.
@@ -270,12 +269,10 @@ def _ends_a_range(part: str, percent: re.Match[str]) -> bool:
 
 def _money(part: str, named: list[Found[str]], charge: ChargeWords) -> ChargeWords | None:
     """The one amount left when the words for the charge and for 'extra' are taken out."""
-    rest = list(part)
     found = (phrases(section).find(part) for section in ("charge_filler", "all_of_them", "every_board"))
-    fillers = [(one.start, one.end) for one in chain.from_iterable(found) if not _leads_to_a_unit(part, one)]
-    for start, end in (*(whole_name(part, match) for match in named), *fillers):
-        rest[start:end] = " " * (end - start)
-    price = price_text("".join(rest).strip(" :=–-()."))
+    fillers = [one.span for one in chain.from_iterable(found) if not _leads_to_a_unit(part, one)]
+    rest = blanked(part, (*(whole_name(part, match) for match in named), *fillers))
+    price = price_text(rest.strip(" :=–-()."))
     if price is None or not price.amounts or price.is_range or price.rest:
         return None
     # '25/ST' is in the prices' money; '25 kg' is none, and '500/pallet' counts sheets.

@@ -14,6 +14,10 @@ _NO_DECIMALS = re.compile(r"(\d)[.,:]\s?[-–—]{1,2}(?=\s|/|$)(?!\s*\d)")
 """The sign for no decimals in 'EUR 18,– je Tonne', 'CHF 18.–/t' and '18:- per ton'."""
 
 
+COMMA = re.compile(r",(?!\d)")
+"""Between the parts of a clause; that of '1,250' is none."""
+
+
 def clauses(text: str) -> list[str]:
     """The sentences and part sentences of a note, parted at full stops, semicolons, line breaks, dashes and dots."""
     text = _NO_DECIMALS.sub(r"\1", text)

@@ -5,12 +5,12 @@ import re
 
 from tracker.intake.values.charge_names import charges_named
 from tracker.intake.values.charges import charge_header
+from tracker.intake.values.clauses import COMMA
 from tracker.intake.values.currency import find_currencies
 from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.weight import weight_units
 from tracker.intake.words.lists import phrases
 
-_COMMAS = re.compile(r",(?!\d)")
 _ASIDES = re.compile(r",(?!\d)|[()]|\s[-–—]\s")
 
 
@@ -21,7 +21,7 @@ def is_of_others(clause: str) -> bool:
 
 def without_weights(clause: str) -> str:
     """'US dollars, weights per MSF' without its part about what board weighs, which is no unit of prices."""
-    parts = _COMMAS.split(clause)
+    parts = COMMA.split(clause)
     of_prices = [part for part in parts if not _is_of_board(part)]
     return ",".join(of_prices) if of_prices and len(of_prices) < len(parts) else clause
 
@@ -59,7 +59,7 @@ def _without_denial(text: str) -> str:
 
 def _is_quoted_itself(said: str) -> bool:
     """'Freight to your dock is quoted beside each item, in US$/cwt', and not 'Freight included, prices in USD/t'."""
-    first, *others = _COMMAS.split(said)
+    first, *others = COMMA.split(said)
     quoted = phrases("price_words").find(first) and find_delivery(first) is None
     begins = any(found.first == 0 for found in charges_named(said))
     return begins and bool(quoted) and not any(phrases("price_words").find(part) for part in others)
@@ -68,7 +68,7 @@ def _is_quoted_itself(said: str) -> bool:
 def _is_on_request(clause: str) -> bool:
     """'Canadian customers: C$ list on request' is about another list, where '$/ST, other grades on request' is not."""
     named = find_currencies(clause)
-    parts = [part for part in _COMMAS.split(clause) if find_currencies(part)]
+    parts = [part for part in COMMA.split(clause) if find_currencies(part)]
     # A single word ('open', 'call') may be said of anything.
     return bool(named) and all(
         any(one.after - one.first > 1 for one in phrases("no_price").find(part)) for part in parts

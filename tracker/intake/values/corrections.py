@@ -4,7 +4,7 @@ import re
 from decimal import Decimal
 from functools import lru_cache
 
-from tracker.intake.values.grade import find_grade
+from tracker.intake.values.grade import find_grade, names_grade
 from tracker.intake.values.numbers import SPACED_NUMBER, number_readings
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import tokens_of
@@ -66,9 +66,7 @@ _OF_TIMES = ("overrides", "lead_topic", "lead", "about", "range", "and", "articl
 def holds_now(clause: str, *, of_its_board: bool) -> bool:
     """Whether a part sentence says of boards by their grade what is so now, without any condition. `of_its_board`: the
     words that name them were left out of it."""
-    grade = find_grade(clause)
-    names = of_its_board or (grade is not None and bool(grade.grades))
-    return names and may_hold_now(clause) and _is_all_of_a_time(clause)
+    return (of_its_board or names_grade(clause)) and may_hold_now(clause) and _is_all_of_a_time(clause)
 
 
 @lru_cache(maxsize=4096)

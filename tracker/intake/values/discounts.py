@@ -4,19 +4,16 @@ Gross prices 'less your contract discount' leave open what is paid; a discount t
 day of payment leaves nothing open.
 """
 
-import re
 from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import lru_cache
 
-from tracker.intake.values.clauses import clauses
+from tracker.intake.values.clauses import COMMA, clauses
 from tracker.intake.values.denials import denied
 from tracker.intake.values.masses import find_masses
 from tracker.intake.values.relieved_charges import within_price
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found, tokens_of
-
-_COMMAS = re.compile(r",(?!\d)")
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,7 +28,7 @@ def discounts_taken(text: str) -> tuple[DiscountTaken, ...]:
     """The part sentences that say so: 'Rabatt bereits abgezogen', 'your rebate is included in the price'."""
     if not phrases("discounts").find(text):
         return ()
-    return tuple(DiscountTaken(clause) for clause in clauses(text) if any(map(_takes, _COMMAS.split(clause))))
+    return tuple(DiscountTaken(clause) for clause in clauses(text) if any(map(_takes, COMMA.split(clause))))
 
 
 def _takes(part: str) -> bool:
@@ -49,7 +46,7 @@ def discount_to_come(clause: str) -> bool:
     """Whether a part sentence says that a discount of a size it does not tell still comes off the prices."""
     if not phrases("discounts").find(clause) or find_masses(clause) or _hangs(clause, "order"):
         return False
-    return any(map(_still_comes_off, dict.fromkeys((*_COMMAS.split(clause), clause))))
+    return any(map(_still_comes_off, dict.fromkeys((*COMMA.split(clause), clause))))
 
 
 def _hangs(text: str, on: str) -> bool:

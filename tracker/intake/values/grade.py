@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cache, lru_cache
 
-from tracker.intake.values.lead import in_figures
+from tracker.intake.values.numbers_in_words import in_figures
 from tracker.intake.values.open_grades import GRADES, by_coating, contradicted
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.likeness import nearest_word
@@ -65,6 +65,12 @@ def find_grade(text: str) -> GradeReading | None:
     mended = [(nearest_word(word, "grades") or word, start, end) for word, start, end in found]
     meant = _read(text, mended) if mended != found else None
     return meant if meant is not None and meant.grade is not None else reading
+
+
+def names_grade(text: str) -> bool:
+    """Whether a text names a grade, be it two of them; a coating or a word that settles nothing names none."""
+    reading = find_grade(text)
+    return reading is not None and bool(reading.grades)
 
 
 def _read(text: str, found: list[Token]) -> GradeReading | None:

@@ -1,16 +1,14 @@
 """What has a last day of its own beside the prices: 'FSC certificate valid until 30 June 2028', 'Frachtsätze gültig bis
 31.12.2026'."""
 
-import re
-
 from tracker.intake.values.charges import find_charges
+from tracker.intake.values.clauses import COMMA
 from tracker.intake.values.currency import find_currencies
 from tracker.intake.values.dates import DateReading
 from tracker.intake.values.delivery import find_delivery
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found
 
-_COMMAS = re.compile(r",(?!\d)")
 _HELD = ("valid", "until", "since")
 
 
@@ -23,7 +21,7 @@ def of_another(clause: str, dates: tuple[DateReading, ...]) -> bool:
     spoken = [match.start for section in _HELD for match in phrases(section).find(clause)]
     if not spoken:
         return False
-    begins = max((comma.end() for comma in _COMMAS.finditer(clause[: min(spoken)])), default=0)
+    begins = max((comma.end() for comma in COMMA.finditer(clause[: min(spoken)])), default=0)
     ends = next((date.start for date in dates if date.start >= min(spoken)), len(clause))
     return _names_another(clause[begins:ends])
 

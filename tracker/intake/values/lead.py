@@ -4,15 +4,14 @@ What is not plain stays unread.
 """
 
 import re
-from collections.abc import Iterable
 from dataclasses import dataclass
 from decimal import Decimal
 from enum import StrEnum
 from functools import cache, lru_cache
 from math import ceil
 
-from tracker.intake.values.large_numbers import outside_large_numbers
 from tracker.intake.values.numbers import number_readings
+from tracker.intake.values.numbers_in_words import in_figures
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, words
 from tracker.intake.words.phrases import Phrases, Token
@@ -88,19 +87,6 @@ def lead_text(text: str, unit: LeadUnit | None = None) -> LeadTime | None:
     return LeadTime(days[0], days[-1], stripped) if days[0] <= days[-1] else None
 
 
-@lru_cache(maxsize=16384)
-def in_figures(text: str) -> str:
-    """'three weeks' -> '3 weeks', 'twenty-eight (28) days' -> '28 days'; other words stay as they are."""
-    text = outside_large_numbers(text, count_in_figures, count_in_figures)
-    return _TWICE.sub(r"\1", text) if "(" in text else text
-
-
-def count_in_figures(text: str) -> str:
-    """Word by word, of whichever number each is a part."""
-    text = _compounds().sub(_sum, text)
-    return _count_words().sub(lambda match: _figures()[match.group().lower()], text)
-
-
 def _without_other_language(text: str) -> str:
     """'3-4 viikkoa / weeks' -> '3-4 weeks': the unit, behind the same in a language of no list here; '1 run / week'
     says how often."""
@@ -115,43 +101,6 @@ def _without_other_language(text: str) -> str:
 _UNIT_AGAIN = re.compile(
     r"(?P<counts>[^/()]*\d ?[-–] ?\d+) ?(?P<word>[^\W\d_]{3,})(?: ?/ ?| ?\()(?P<unit>[^\W\d_][^/()\d]*)\)?"
 )
-
-_TWICE = re.compile(r"(?<![\d.,])(\d+)\s*\(\1\)")
-"""A figure and the same in brackets, as contracts say it."""
-
-
-@cache
-def _figures() -> dict[str, str]:
-    return {word.lower(): figure for figure, group in words("count_words").items() for word in group}
-
-
-_NEXT = r"(?=\W+[^\W\d]|\s*\(\d)"
-
-
-def _any_of(figures: Iterable[str]) -> str:
-    return "|".join(sorted(map(re.escape, figures), key=len, reverse=True))
-
-
-@cache
-def _count_words() -> re.Pattern[str]:
-    return re.compile(rf"\b(?:{_any_of(_figures())})\b{_NEXT}", re.IGNORECASE)
-
-
-@cache
-def _compounds() -> re.Pattern[str]:
-    """'Twenty-eight', 'treinta y cinco', 'achtundzwanzig', 'tjugoåtta'."""
-    ones = _any_of(word for word, figure in _figures().items() if len(figure) == 1)
-    tens = _any_of(word for word, figure in _figures().items() if figure in _TENS)
-    joined = rf"(?P<tens>{tens})(?:-|\s|\sy\s|[-\s]et[-\s])?(?P<ones>{ones})"
-    return re.compile(rf"\b(?:{joined}|(?P<first>{ones})und(?P<last>{tens}))\b{_NEXT}", re.IGNORECASE)
-
-
-_TENS = frozenset({"20", "30", "40", "50", "60", "70", "80", "90"})
-
-
-def _sum(match: re.Match[str]) -> str:
-    parts = (match["tens"] or match["last"], match["ones"] or match["first"])
-    return str(sum(int(_figures()[part.lower()]) for part in parts))
 
 
 class _Spoken:

@@ -10,10 +10,11 @@ from tracker.intake.values.clauses import clauses
 from tracker.intake.values.currency import find_currencies
 from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.denials import denied
-from tracker.intake.values.grade import find_grade
-from tracker.intake.values.lead import LeadTime, counts_plain_days, in_figures, lead_phrases, lead_text
+from tracker.intake.values.grade import find_grade, names_grade
+from tracker.intake.values.lead import LeadTime, counts_plain_days, lead_phrases, lead_text
 from tracker.intake.values.lead_unread import speaks_of_time
 from tracker.intake.values.masses import find_masses
+from tracker.intake.values.numbers_in_words import in_figures
 from tracker.intake.values.validity import validity
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found
@@ -116,9 +117,7 @@ def _says_so(part: str, said: Found[str], clause: str) -> bool:
 
 def _of_some(part: str, text: str) -> bool:
     """Said of some boards, of so many tons, or of a form of board outside the list's own title."""
-    grade = find_grade(part)
-    of_boards = find_calipers(part) or find_masses(part) or (grade is not None and grade.grades)
-    if of_boards or phrases("some_of_them").find(part):
+    if find_calipers(part) or find_masses(part) or names_grade(part) or phrases("some_of_them").find(part):
         return True
     if phrases("all_of_them").find(part):
         return False

@@ -9,10 +9,13 @@ from collections.abc import Iterator
 from functools import lru_cache
 
 from tracker.intake.values.clauses import clauses
-from tracker.intake.values.lead import LeadTime, LeadUnit, counts_plain_days, in_figures, lead_text, lead_unit
+from tracker.intake.values.denials import denied
+from tracker.intake.values.lead import LeadTime, LeadUnit, counts_plain_days, lead_text, lead_unit
 from tracker.intake.values.lead_sentences import find_lead, lead_in_remark, leads_by_grade
 from tracker.intake.values.lead_unread import LeadUnread, counts_time, lead_unread, names_week
+from tracker.intake.values.numbers_in_words import in_figures
 from tracker.intake.words.lists import pattern, phrases
+from tracker.intake.words.phrases import without
 
 _PARTS = re.compile(rf",(?!\d)|[()\[\]]|\s[-–—/+]\s(?!\d)|(?<!\d)\s{pattern('range', 'and')}\s(?=\d)")
 """Between what a remark says of one thing and of the next; the dash of '4 - 6 weeks' and the 'and' of 'between 4 and 6
@@ -66,9 +69,7 @@ def _read(part: str) -> LeadTime | None:
 
 def without_this_line(text: str) -> str:
     """'4 weeks on that one' is 4 weeks, 'this one per MSF' per MSF."""
-    for found in reversed(phrases("of_this_line").find(text)):
-        text = f"{text[: found.start]} {text[found.end :]}"
-    return text.strip(" .:")
+    return without(text, phrases("of_this_line").find(text)).strip(" .:")
 
 
 def _behind_words(part: str) -> LeadTime | None:
@@ -90,3 +91,14 @@ def bare_lead(text: str) -> LeadTime | None:
     """
     said = lead_text(text.strip(" :.,"))
     return said if said is not None and said.high > 0 and counts_plain_days(said.words) is None else None
+
+
+def stock_lead(text: str) -> LeadTime | None:
+    """The lead time of lines that a note says are 'in stock', and nothing else."""
+    found = phrases("from_stock").find(text)
+    ends = bool(found) and not text[found[-1].end :].strip(" ,;:.") and not denied(text, found[-1])
+    short = len(text.split()) <= _FEW_WORDS and not any(map(str.isdigit, text))
+    return LeadTime(0, 0, text.strip()) if ends and short else None
+
+
+_FEW_WORDS = 7

@@ -5,16 +5,10 @@ from collections.abc import Iterable
 from dataclasses import replace
 from functools import cache, lru_cache
 
-from tracker.intake.values.clauses import clauses
+from tracker.intake.values.clauses import COMMA, clauses
 from tracker.intake.values.grade import find_grade
-from tracker.intake.values.lead import (
-    LeadTime,
-    LeadUnit,
-    in_figures,
-    lead_phrases,
-    lead_text,
-    lead_unit,
-)
+from tracker.intake.values.lead import LeadTime, LeadUnit, lead_phrases, lead_text, lead_unit
+from tracker.intake.values.numbers_in_words import in_figures
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases, words
 
@@ -28,7 +22,7 @@ def leads_by_grade(text: str) -> tuple[LeadTime, ...]:
     if not phrases("lead_topic").find(text):
         return ()
     found: list[LeadTime] = []
-    for part in (part for clause in clauses(text) for part in _COMMA.split(clause)):
+    for part in (part for clause in clauses(text) for part in COMMA.split(clause)):
         leads = {lead.days: lead for lead in (*_spans(part), *_from_stock(part))}
         named = find_grade(part)
         if not leads or phrases("not_lead").find(part):
@@ -58,7 +52,7 @@ def find_lead(text: str) -> LeadTime | None:
 @lru_cache(maxsize=8192)
 def lead_among(text: str) -> LeadTime | None:
     """The one lead time between the commas of a cell about delivery: 'frei Haus, 4 Wochen', 'DAP, 10 days'."""
-    found = {lead.days: lead for part in _COMMA.split(text) if (lead := lead_text(part.strip())) is not None}
+    found = {lead.days: lead for part in COMMA.split(text) if (lead := lead_text(part.strip())) is not None}
     return next(iter(found.values())) if len(found) == 1 else None
 
 
@@ -79,7 +73,6 @@ def _span() -> re.Pattern[str]:
     return re.compile(rf"(?<![\d/]){figure}(?:{joined})?\s*[^\W\d_]+\.?(?:\s+[^\W\d_]+)?")
 
 
-_COMMA = re.compile(r",(?!\d)")
 _TERMS = re.compile(r",(?!\d)|\s-\s(?!\d)")
 """What parts the terms of one line: 'délai 10 à 15 jours - valable jusqu'au 15/09/2026'."""
 
@@ -121,7 +114,7 @@ def _from_stock(part: str) -> Iterable[LeadTime]:
 def lead_in_remark(text: str) -> LeadTime | None:
     """The one lead time among a remark's parts ('3 weeks, min 2 t'): weeks, or stock; '30 days' by itself may be terms
     of payment."""
-    parts = (part.strip() for clause in clauses(text) for part in _COMMA.split(clause))
+    parts = (part.strip() for clause in clauses(text) for part in COMMA.split(clause))
     found = {said.days: said for part in parts if (said := lead_text(part)) is not None}
     said = next(iter(found.values())) if len(found) == 1 else None
     counted_in_days = said is not None and said.days[1] > 0 and lead_unit(said.words) is not LeadUnit.WEEK

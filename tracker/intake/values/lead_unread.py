@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from tracker.intake.values.clauses import clauses
-from tracker.intake.values.lead import in_figures
+from tracker.intake.values.numbers_in_words import in_figures
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 

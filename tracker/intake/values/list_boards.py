@@ -1,12 +1,11 @@
 """Which board the prices of a list are for, by what a title, the first words of a letter or a note says."""
 
-import re
 from functools import lru_cache
 
 from tracker.intake.values.board_words import names_board_and_price, names_only_board
 from tracker.intake.values.charges import find_charges
-from tracker.intake.values.clauses import clauses
-from tracker.intake.values.grade import GradeReading, find_grade
+from tracker.intake.values.clauses import COMMA, clauses
+from tracker.intake.values.grade import GradeReading, find_grade, names_grade
 from tracker.intake.values.sheetsize import without_sheet_sizes
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
@@ -49,31 +48,23 @@ def _named_alone(text: str) -> list[str]:
     for clause in clauses(text):
         if _of_another(clause):
             continue
-        if _names_grade(clause) and names_board_and_price(clause):
+        if names_grade(clause) and names_board_and_price(clause):
             found.append(clause)
         elif first := _first_names(clause):
             found.append(first)
     return found
 
 
-_PARTS = re.compile(r",(?!\d)")
-
-
 def _first_names(clause: str) -> str:
     """'GC2 Faltschachtelkarton, Rollen' of 'GC2 Faltschachtelkarton, Rollen, Lieferung in 3 Wochen'; '' where the rest
     names a board too: 'GC2, Zuschlag gegen GC1'."""
     named: list[str] = []
-    for part in _PARTS.split(clause):
+    for part in COMMA.split(clause):
         if not names_only_board(without_sheet_sizes(part)):
             break
         named.append(part)
     first = ",".join(named)
-    return first if _names_grade(first) and not _names_grade(clause[len(first) :]) else ""
-
-
-def _names_grade(text: str) -> bool:
-    reading = find_grade(text)
-    return reading is not None and bool(reading.grades)
+    return first if names_grade(first) and not names_grade(clause[len(first) :]) else ""
 
 
 _CLOSE = 4
@@ -90,7 +81,7 @@ def _of_another(clause: str) -> bool:
         # 'Energy surcharge GD2 12 EUR/t' may be one board's among others.
         return True
     # 'GC2, samples on request' is the list's board all the same.
-    if phrases("other_boards").find(before) or phrases("other_boards").find(_PARTS.split(behind)[0]):
+    if phrases("other_boards").find(before) or phrases("other_boards").find(COMMA.split(behind)[0]):
         return True
     near = tokens(fold(before))[-_CLOSE:]
     close = before[near[0][1] :] if near else ""

@@ -1,16 +1,15 @@
 """Charges that only part loads bear: 'LTL shipments carry a fuel surcharge of $0.85 per cwt; TL does not'."""
 
-import re
 from dataclasses import dataclass
 from functools import lru_cache
 
 from tracker.intake.values.bracket_pieces import HALF_LOAD
 from tracker.intake.values.charge_names import charges_named
 from tracker.intake.values.charges import ChargeWords, find_charges
-from tracker.intake.values.clauses import clauses
+from tracker.intake.values.clauses import COMMA, clauses
 from tracker.intake.values.masses import find_masses
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import Found
+from tracker.intake.words.phrases import Found, blanked
 
 PART_LOAD = "part_load"
 _LOADS = {"truckload": "truckload", "railcar": "railcar", PART_LOAD: PART_LOAD, HALF_LOAD: PART_LOAD}
@@ -34,22 +33,16 @@ def load_charges(text: str) -> tuple[LoadCharge, ...]:
 
 
 def _in_clause(clause: str) -> LoadCharge | None:
-    charged = [part for part in _COMMA.split(clause) if charges_named(part)]
+    charged = [part for part in COMMA.split(clause) if charges_named(part)]
     named = _loads_in(charged[0]) if len(charged) == 1 else []
     # 'Energy surcharge 3 % (full load 24 t)' says what a load weighs.
     if {_LOADS[match.value] for match in named} != {PART_LOAD} or find_masses(charged[0]):
         return None
-    signs = list(charged[0])
-    for match in named:
-        signs[match.start : match.end] = " " * (match.end - match.start)
-    rest = "".join(signs)
+    rest = blanked(charged[0], (match.span for match in named))
     first = min((match.start for match in charges_named(rest)), default=0)
     # What stands before the charge's name is a verb, or the amount.
     found = _with_amount(rest[first:]) or _with_amount(rest)
     return LoadCharge(found[0], clause) if len(found) == 1 else None
-
-
-_COMMA = re.compile(r",(?!\d)")
 
 
 def _loads_in(text: str) -> list[Found[str]]:

@@ -1,15 +1,15 @@
 """Notes on the lines that carry a mark and on those that do not: 'Items marked * ship in 6 weeks, all others in 3',
-'(a) ships in 6 weeks; items not marked (a) ship in 3', 'Grades marked L are in stock'."""
+'(a) ships in 6 weeks; items not marked (a) ship in 3', 'Grades marked L are in stock', 'Prices in EUR/t, those marked
+with * in EUR/kg', 'EXW unless marked *'."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from functools import lru_cache
 from typing import NamedTuple
 
 from tracker.intake.values.boards_behind import without_boards_word
 from tracker.intake.values.boards_named import boards_named
 from tracker.intake.values.clauses import clauses
-from tracker.intake.values.denials import denied
 from tracker.intake.values.lead import LeadTime
 from tracker.intake.values.lead_remarked import lead_remarked
 from tracker.intake.values.note_signs import LETTER, NOT, SIGN, sign_ahead, without_sign
@@ -18,7 +18,7 @@ from tracker.intake.values.topics import OF_TERMS, topic_of
 from tracker.intake.words.lists import pattern, phrases
 
 _COMMA = re.compile(r",\s+(?!\d{4}\b)")
-_SIGNED = re.compile(rf"\s*({SIGN})\s*(?::\s*)?(?=\w|\(|$)")
+_SIGNED = re.compile(rf"\s*({SIGN})\s*(?=[\w(:]|$)")
 _ONE = r"[\"'“”‘’„«]?[A-Z][\"'“”‘’»]?"
 _JOIN = rf"(?:\s*[,/&]\s*|(?:\s*,)?\s+{pattern('range', 'and', 'or')}\s+)"
 _LETTERS = re.compile(rf"\s*(?P<word>[^\W\d_]{{1,5}}\s)?(?P<letters>{_ONE}(?:{_JOIN}{_ONE})*)(?:\s*:\s*|(?=[\s.,]|$))")
@@ -43,8 +43,16 @@ class _Letters(NamedTuple):
 @lru_cache(maxsize=4096)
 def marks_apart(text: str) -> tuple[str, ...]:
     """Its texts, each with the sign of the lines that it is about; () where it tells no marked lines from others."""
-    if not sign_ahead(text) and not phrases("marked_with").find(text) and not phrases("without_mark").find(text):
-        return ()
+    by_words = bool(phrases("marked_with").find(text))
+    noted = _notes_within(text) if by_words else ()
+    if any(part.startswith(f"[{NOT}") for part in noted):
+        return noted
+    told = by_words or sign_ahead(text) or phrases("without_mark").find(text)
+    return (_told_apart(text) if told else ()) or noted
+
+
+def _told_apart(text: str) -> tuple[str, ...]:
+    """The texts of one that says of what is marked and of what is not, or names a letter as a mark."""
     sentences = [list(_parts(clause)) for clause in clauses(text)]
     pieces = [piece for sentence in sentences for piece in sentence]
     if any(_is_not_understood(piece, listed=n > 0) for sentence in sentences for n, piece in enumerate(sentence)):
@@ -147,7 +155,8 @@ def _without_mark(piece: str) -> tuple[str, str] | None:
     for match in phrases("without_mark").find(piece):
         sign = _SIGNED.match(piece, match.end)
         if sign is not None:
-            return sign_ahead(f"{sign[1]} a"), _said_of_them(piece[: match.start], piece[sign.end() :])
+            behind = piece[sign.end() :].removeprefix(":")
+            return sign_ahead(f"{sign[1]} a"), _said_of_them(piece[: match.start], behind)
     named = _letters(piece, "without_mark")
     return None if named is None else (named.sign, _said_of_them(piece[: named.start], piece[named.end :]))
 
@@ -185,12 +194,66 @@ def _of_the_others(piece: str, sign: str, said: str) -> tuple[str, str] | None:
 _LEAD = "Lead time"
 
 
-def stock_lead(text: str) -> LeadTime | None:
-    """The lead time of lines that a note says are 'in stock', and nothing else."""
-    found = phrases("from_stock").find(text)
-    ends = bool(found) and not text[found[-1].end :].strip(_STOPS) and not denied(text, found[-1])
-    short = len(text.split()) <= _FEW_WORDS and not any(map(str.isdigit, text))
-    return LeadTime(0, 0, text.strip()) if ends and short else None
+def _notes_within(text: str) -> tuple[str, ...]:
+    """What a text says of all lines, and the footnotes within it, each beginning with its sign; () where none is.
+
+    'Prices in EUR/t, those marked with * in EUR/kg' is the note '* those in EUR/kg' behind 'Prices in EUR/t'.
+    """
+    sentences = [_notes_in(sentence) for sentence in _SENTENCES.split(text)]
+    notes = tuple(part for parts in sentences for part in parts if sign_ahead(part))
+    plain = (", ".join(part for part in parts if not sign_ahead(part)) for parts in sentences)
+    return tuple(filter(None, ("; ".join(filter(None, plain)), *notes))) if notes else ()
 
 
-_FEW_WORDS = 7
+_SENTENCES = re.compile(r"[;.]\s")
+
+
+def _notes_in(sentence: str) -> list[str]:
+    """Its parts between commas as notes. What goes on behind the colon of 'those marked with *: EUR/t, ex works' is of
+    the same prices."""
+    parts: list[str] = []
+    for part in map(_as_note, _with_exceptions(_COMMA.split(sentence))):
+        if parts and sign_ahead(parts[-1]) and ":" in parts[-1] and not sign_ahead(part):
+            parts[-1] += f", {part}"
+        else:
+            parts.append(part)
+    return parts
+
+
+def _with_exceptions(parts: Iterable[str]) -> list[str]:
+    """'ab Werk' and 'sofern nicht mit * gekennzeichnet' behind its comma as one."""
+    whole: list[str] = []
+    for part in parts:
+        excepts = any(match.start == 0 for match in phrases("but_for_the_sign").find(part))
+        if excepts and whole and phrases("marked_with").find(part):
+            whole[-1] = f"{whole[-1]} {part}"
+        else:
+            whole.append(part)
+    return whole
+
+
+def _as_note(part: str) -> str:
+    """'mit * gekennzeichnete Preise in EUR/kg' as '* gekennzeichnete Preise in EUR/kg'.
+
+    'All but those marked with *' is said of the others.
+    """
+    for match in phrases("marked_with").find(part):
+        sign = _SIGNED.match(part, match.end)
+        before, behind = part[: match.start], part[sign.end() if sign else match.end :]
+        others = _of_the_unmarked(before)
+        if sign is not None and others and len(behind.split()) < 2:
+            return f"[{NOT}{sign[1]}] {others}"
+        if any(one.start <= match.start and one.end >= match.end for one in phrases("without_mark").find(part)):
+            continue
+        if sign is not None and (behind.strip(" .)") or not phrases("exceptions").find(before)):
+            return f"{sign[1]} {before}{behind}"
+    return part
+
+
+def _of_the_unmarked(before: str) -> str:
+    """What is said before an exception that a sign marks: the 'EXW' of 'EXW unless marked *', 'EXW, wenn nicht mit *
+    gekennzeichnet'; '' where nothing leads to one."""
+    for match in phrases("but_for_the_sign").find(before):
+        if len(before[match.end :].split()) < 2:
+            return before[: match.start].strip(" ,;(–-")
+    return ""

@@ -13,7 +13,7 @@ from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import MassUnit, kilograms
 
-_UNIT_OF = {
+MASS_UNITS = {
     "short_ton": (MassUnit.SHORT_TON,),
     "tonne": (MassUnit.TONNE,),
     "ton": (MassUnit.SHORT_TON, MassUnit.TONNE),
@@ -22,6 +22,7 @@ _UNIT_OF = {
     "lb": (MassUnit.LB,),
     "kg": (MassUnit.KG,),
 }
+"""The units of weight among the words for what a price is per."""
 TONS = (MassUnit.SHORT_TON, MassUnit.TONNE)
 """What 'ton' may be."""
 # No order for board is as small as a pallet's corner or as large as a ship: '20.000 kg' is never twenty kilograms.
@@ -76,6 +77,8 @@ def alike(one: Mass | None, other: Mass | None) -> bool:
     """Of one weight in every way that they may be read, '10 000 lb' and '10,000 lb', or neither said."""
     if one is None or other is None:
         return one is other
+    if (one.amounts, one.units) == (other.amounts, other.units):
+        return True
     tons = TONS if one.ambiguous_ton and other.ambiguous_ton else (None,)
     said = [(one.kg(ton), other.kg(ton)) for ton in tons]
     return all(kg is not None and again is not None and abs(kg - again) <= kg / 100 for kg, again in said)
@@ -97,7 +100,7 @@ def _decimal(mass: Fraction) -> Decimal:
 def mass_units(text: str) -> tuple[MassUnit, ...]:
     """The units of weight that a text which is only a unit may name: 'lb', '(kg)', 'tons' -> two."""
     key = phrases("basis").whole(text)
-    return _UNIT_OF.get(key, ()) if key is not None else ()
+    return MASS_UNITS.get(key, ()) if key is not None else ()
 
 
 def find_mass_units(text: str) -> tuple[MassUnit, ...]:
@@ -105,13 +108,13 @@ def find_mass_units(text: str) -> tuple[MassUnit, ...]:
     found = [
         match
         for match in phrases("basis").find(text)
-        if match.value in _UNIT_OF and not _is_english_to(text, match.start, match.end)
+        if match.value in MASS_UNITS and not _is_english_to(text, match.start, match.end)
     ]
     if len(found) > 1 and text[found[0].start : found[0].end].casefold() == "to":
         # 'To kg' beside 'From kg'.
         del found[0]
     keys = {match.value for match in found}
-    return _UNIT_OF[keys.pop()] if len(keys) == 1 else ()
+    return MASS_UNITS[keys.pop()] if len(keys) == 1 else ()
 
 
 def _is_english_to(text: str, start: int, end: int) -> bool:
@@ -133,21 +136,23 @@ def mass_text(text: str, units: tuple[MassUnit, ...] = ()) -> Mass | None:
     if match is None:
         return None
     rest = folded[match.end() :].strip()
-    # '40M lb': M is a thousand.
-    thousand = rest[:2] in ("m ", "k ") or rest in ("m", "k") or rest.startswith(("mlb", "klb"))
-    if thousand:
-        rest = rest[1:].strip()
+    thousand = _THOUSAND.match(rest) or (_BARE_THOUSAND.match(rest) if units else None)
+    if thousand is not None:
+        rest = rest[thousand.end() :]
     own = mass_units(rest) if rest else units
     if not own:
         return None
     amounts = number_readings(match.group())
-    if thousand:
+    if thousand is not None:
         amounts = tuple(NumberReading(amount.value * 1000, amount.decimal_sign) for amount in amounts)
     return Mass(amounts, own, text.strip(), hints_at_tonne(text.strip()[-len(rest) :])) if amounts else None
 
 
-_THOUSAND_POUNDS = re.compile(r"\s?[mk]\s?(?=lbs?\b|pounds?\b|#)")
-"""The M of '40M lb'."""
+POUNDS = r"(?:lbs?\b|pounds?\b|#(?!\w))"
+_THOUSAND = re.compile(rf"\s?(?:[mk]\s?(?={POUNDS})|k\s?(?=kg\b))")
+"""The M of '40M lb', the k of '5k kg'; the M of '5 m tons' is none."""
+_BARE_THOUSAND = re.compile(r"[mk]$")
+"""The M of '40M' below pounds."""
 
 
 @lru_cache(maxsize=4096)
@@ -158,16 +163,26 @@ def find_masses(text: str) -> tuple[Mass, ...]:
     for match in _NUMBER.finditer(folded):
         if RANGE_TO.match(folded[match.end() :]):
             continue
-        thousand = _THOUSAND_POUNDS.match(folded, match.end())
-        behind = match.end() if thousand is None else thousand.end()
-        unit = phrases("basis").at(tokens(folded[behind : behind + 24]), 0) if behind < len(folded) else None
-        if unit is None or unit.value not in _UNIT_OF or folded[behind : behind + unit.start].strip():
-            continue
-        end = behind + unit.end
-        mass = mass_text(text[match.start() : end])
-        if mass is not None and not _part_of_more(folded, match.start(), end):
+        end = end_of_unit(folded, match.end())
+        mass = mass_text(text[match.start() : end]) if end is not None else None
+        if end is not None and mass is not None and not _part_of_more(folded, match.start(), end):
             found.append(mass)
     return tuple(found)
+
+
+_LONGEST_UNIT = 30
+
+
+def end_of_unit(folded: str, place: int) -> int | None:
+    """Where the unit of weight ends that stands behind a number, with its thousand: the 'M lb' of '40M lb'."""
+    thousand = _THOUSAND.match(folded, place)
+    start = place if thousand is None else thousand.end()
+    ahead = folded[start : start + _LONGEST_UNIT]
+    found = tokens(ahead)
+    unit = phrases("basis").at(found, 0) if found else None
+    if unit is None or unit.value not in MASS_UNITS or ahead[: unit.start].strip():
+        return None
+    return start + unit.end
 
 
 def _part_of_more(folded: str, start: int, end: int) -> bool:

@@ -7,15 +7,15 @@ from functools import lru_cache
 from tracker.intake.values.bracket_pieces import VEHICLES
 from tracker.intake.values.brackets import bracket_text
 from tracker.intake.values.caliper import find_calipers
-from tracker.intake.values.clauses import clauses
+from tracker.intake.values.clauses import COMMA, clauses
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.masses import Mass, find_masses
-from tracker.intake.values.weights_in_words import says_unread_weight, weights_in_figures
+from tracker.intake.values.numbers_in_words import says_unread_number
+from tracker.intake.values.weights_in_words import weights_in_figures
 from tracker.intake.words.lists import phrases
 
 _SLASH = re.compile(r"\s*/\s*([^\W\d]+)")
 _LOADS = frozenset({*VEHICLES, "pallet", "roll"})
-_COMMA = re.compile(r",(?!\d)")
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,7 +39,7 @@ def find_minimum(text: str) -> Mass | None:
     """
     found = {}
     for clause in map(weights_in_figures, clauses(text)):
-        if says_unread_weight(clause) and phrases("minimum").find(clause):
+        if says_unread_number(clause) and phrases("minimum").find(clause):
             return None
         refused = _refused_below(clause)
         if refused is not None:
@@ -91,7 +91,7 @@ def minimums(text: str) -> tuple[Minimum, ...]:
     """What a note says of smallest orders: one of all boards, or those of the boards it names; () where neither."""
     if not phrases("minimum").find(text) and not phrases("orders_refused").find(text):
         return ()
-    named = [_of_part(part) for clause in clauses(text) for part in _COMMA.split(clause)]
+    named = [_of_part(part) for clause in clauses(text) for part in COMMA.split(clause)]
     of_boards = tuple(one for one in named if one is not None and one.grades)
     if of_boards:
         return of_boards

@@ -10,8 +10,8 @@ from functools import cache, lru_cache
 
 from tracker.intake.values import basis as units
 from tracker.intake.values import currency as currencies
-from tracker.intake.values.basis import BasisReading, after_per, find_basis
-from tracker.intake.values.currency import CurrencyReading, combined, currency_phrases, find_currencies
+from tracker.intake.values.basis import BasisReading, after_per, basis_text, find_basis
+from tracker.intake.values.currency import CurrencyReading, combined, currency_phrases, currency_text, find_currencies
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.pricewalk import PriceText, PriceWalk, cents_by_unit, no_piece
 from tracker.intake.values.sheetsize import find_sheet_sizes
@@ -137,6 +137,19 @@ _SHEETS = frozenset({Basis.THOUSAND_SHEETS, Basis.SHEET})
 def _names_form(unit: str) -> bool:
     """'Rolls, USD' says in what form the board comes; 'USD/roll' is a unit."""
     return phrases("forms").whole(unit) is not None
+
+
+@lru_cache(maxsize=4096)
+def unit_of_text(text: str) -> PriceUnit | None:
+    """A unit cell: 'ST', 'USD/cwt', '¢/LB', 'M SHEETS'; None where it is none."""
+    unit = price_unit(text)
+    if unit is not None:
+        return unit
+    basis = basis_text(text)
+    if basis is not None:
+        return PriceUnit(None, basis, text)
+    currency = currency_text(text)
+    return PriceUnit(currency, None, text) if currency is not None else None
 
 
 @lru_cache(maxsize=16384)

@@ -3,6 +3,7 @@
 from functools import lru_cache
 
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import without
 
 _LONGEST = 90
 
@@ -100,6 +101,4 @@ def denies_offers(text: str) -> bool:
 
 def _without_denial(text: str) -> str:
     """The text without the words for offers that are denied."""
-    for match in reversed(phrases("no_offers").find(text)):
-        text = f"{text[: match.start]} {text[match.end :]}"
-    return text
+    return without(text, phrases("no_offers").find(text))

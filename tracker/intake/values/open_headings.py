@@ -4,7 +4,7 @@ from functools import lru_cache
 
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.denials import denied
-from tracker.intake.values.grade import find_grade
+from tracker.intake.values.grade import names_grade
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import tokens_of
 
@@ -25,8 +25,7 @@ def ends_group(text: str) -> bool:
 
 
 def _names_a_group(words: str) -> bool:
-    grade = find_grade(words)
-    named = (grade is not None and bool(grade.grades)) or bool(phrases("group_names").find(words))
+    named = names_grade(words) or bool(phrases("group_names").find(words))
     return named or not any(map(str.isalnum, words))
 
 
@@ -34,8 +33,7 @@ def _names_a_group(words: str) -> bool:
 def board_unknown(text: str) -> bool:
     """Whether a line says that nobody knows the board below it: 'Mixed lots', 'Sorte unbekannt'; 'CRB, various mills'
     and 'various sizes' do not."""
-    grade = find_grade(text)
-    if len(text) > _LONGEST or (grade is not None and grade.grades):
+    if len(text) > _LONGEST or names_grade(text):
         return False
     found = [match for match in phrases("unknown_board").find(text) if not denied(text, match)]
     return any(match.value == "strong" for match in found) or (bool(found) and _speaks_of_goods(text))

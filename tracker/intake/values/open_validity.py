@@ -2,16 +2,16 @@
 
 import re
 
+from tracker.intake.values.clauses import COMMA
 from tracker.intake.values.currency import find_currencies
 from tracker.intake.values.dates import DateReading, find_dates, months_named
-from tracker.intake.values.lead import in_figures
+from tracker.intake.values.numbers_in_words import in_figures
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found
 
 COUNTED = re.compile(r"(?<![\d.,/-])(\d{1,3})\s*-?\s*([^\W\d_]+)")
 """A count with its unit: '30 days', '6-week'."""
-_COMMAS = re.compile(r",(?!\d)")
 
 
 def ends_on_no_day(clause: str, dates: tuple[DateReading, ...]) -> bool:
@@ -35,7 +35,7 @@ def _leaves_its_end_open(clause: str, dates: tuple[DateReading, ...]) -> bool:
     """'Valid October 2026', 'valid from 1 January 2026 to 31 March': an end is named, and no day of a year."""
     if dates:
         return not _only_begins(clause, dates) or _goes_on_to_a_day(clause[dates[0].end :])
-    return any(_held_for_a_month(part) for part in _COMMAS.split(clause) if phrases("valid").find(part))
+    return any(_held_for_a_month(part) for part in COMMA.split(clause) if phrases("valid").find(part))
 
 
 def _held_for_a_month(part: str) -> bool:

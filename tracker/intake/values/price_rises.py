@@ -4,7 +4,7 @@ import re
 
 from tracker.intake.values.charge_names import ChargeKind, charges_named
 from tracker.intake.values.dates import find_dates
-from tracker.intake.values.rates import EITHER_WAY, is_added, names_an_order, rate_follows, states_amount
+from tracker.intake.values.rates import EITHER_WAY, is_added, masses_of_orders, rate_follows, states_amount
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found, outside
 
@@ -31,7 +31,7 @@ def all_dearer(clause: str) -> bool:
 def _comes_on_top(clause: str) -> bool:
     sections = ("not_charge", "small_orders", "compared_with", "roll_measures")
     elsewhere = any(phrases(section).find(clause) for section in sections)
-    return not (elsewhere or find_dates(clause) or names_an_order(clause)) and is_added(clause)
+    return not (elsewhere or find_dates(clause) or masses_of_orders(clause)) and is_added(clause)
 
 
 def rises(clause: str) -> bool:
@@ -50,7 +50,7 @@ def adjusts(clause: str) -> bool:
 
 
 def _told_elsewhere(clause: str, named: list[Found[str]]) -> bool:
-    if find_dates(clause) or _PERIOD.search(clause) or names_an_order(clause) or EITHER_WAY.search(clause):
+    if find_dates(clause) or _PERIOD.search(clause) or masses_of_orders(clause) or EITHER_WAY.search(clause):
         return True
     own = (*named, *phrases("these_prices").find(clause))
     sections = ("not_rising_now", "compared_with", "only_if", "months", "small_orders")

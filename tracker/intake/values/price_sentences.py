@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from tracker.intake.values.amounts_named import names_amount
 from tracker.intake.values.basis import BasisReading, bases_side_by_side, basis_span, basis_text, find_basis, one_of
 from tracker.intake.values.bracket_pieces import VEHICLES
+from tracker.intake.values.clauses import COMMA
 from tracker.intake.values.clauses_of_others import is_of_others, without_weights
 from tracker.intake.values.currency import CurrencyReading, currency_text, find_currencies
 from tracker.intake.values.exchange import beside_exchange
@@ -17,9 +18,9 @@ from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import Role
 from tracker.intake.values.topics import OF_TERMS, topic_of
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import between
 from tracker.trade.basis import Basis
 
-_COMMAS = re.compile(r",(?!\d)")
 _ASIDES = re.compile(r",(?!\d)|[()]|\s[-–—]\s")
 
 
@@ -55,7 +56,7 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
     if labelled is not None:
         yield SaysBasis(labelled, clause)
         return
-    labels = [piece.strip() for piece in _COMMAS.split(clause)]
+    labels = [piece.strip() for piece in COMMA.split(clause)]
     if len(labels) > 1 and any(_labelled_basis(piece) is not None for piece in labels):
         # 'Monnaie : euro, unité : tonne': each part says its own.
         for piece in labels:
@@ -63,7 +64,7 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
         return
     if names_amount(clause):
         # 'Prices in £ per tonne, based on 1.17 EUR/GBP': the part without the amount still says its own.
-        parts = [piece.strip() for piece in _COMMAS.split(clause)]
+        parts = [piece.strip() for piece in COMMA.split(clause)]
         for piece in parts if len(parts) > 1 else ():
             yield from price_says(piece)
         return
@@ -162,12 +163,8 @@ _FEW_WORDS = 7
 
 def _parts_of(clause: str) -> Iterator[str]:
     """The parts between commas and words for an exception: '…, except CUK, which is per tonne'."""
-    for piece in _COMMAS.split(clause):
-        start = 0
-        for match in phrases("exceptions").find(piece):
-            yield piece[start : match.start]
-            start = match.end
-        yield piece[start:]
+    for piece in COMMA.split(clause):
+        yield from between(piece, phrases("exceptions").find(piece))
 
 
 def _grades_meant(clause: str, find: Callable[[str], object]) -> tuple[str, ...]:
@@ -215,7 +212,7 @@ _PLAINLY = 0.9
 def _is_only_a_basis(clause: str) -> bool:
     """'DAP buyer's works, per 1000 kg', 'Everything per short ton': a part between commas that says what prices are
     per, and nothing else."""
-    first, *rest = [_without_goods(part.strip()) for part in _COMMAS.split(clause)]
+    first, *rest = [_without_goods(part.strip()) for part in COMMA.split(clause)]
     parts = [_without_delivery(first), *rest]
     said = [basis_text(part) for part in parts if find_basis(part) is not None]
     return any(reading is not None and reading.bases for reading in said) or _ends_with_a_basis(clause)

@@ -3,16 +3,15 @@
 from dataclasses import dataclass
 from functools import lru_cache
 
-from tracker.intake.values.caliper import find_calipers
+from tracker.intake.values.boards_named import names_measure
 from tracker.intake.values.charges import find_charges, optional_charges
 from tracker.intake.values.clauses import clauses
-from tracker.intake.values.grade import find_grade
+from tracker.intake.values.grade import find_grade, names_grade
 from tracker.intake.values.money import PriceText, price_text
 from tracker.intake.values.price_changes import price_changes
 from tracker.intake.values.price_within import prices_within
 from tracker.intake.values.small_orders import dearer_if_small
 from tracker.intake.values.statements import Remark, says
-from tracker.intake.values.weight import find_weights
 from tracker.intake.words.lists import phrases
 
 
@@ -42,8 +41,7 @@ def priced_prose(text: str, *, alone: bool = False) -> PricedProse | None:
 
 
 def _names_board(text: str) -> bool:
-    grade = find_grade(text)
-    return grade is not None and bool(grade.grades) and bool(find_calipers(text) or find_weights(text))
+    return names_grade(text) and names_measure(text)
 
 
 def _of_a_price(clause: str) -> bool:

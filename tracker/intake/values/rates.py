@@ -4,7 +4,7 @@ import re
 from functools import lru_cache
 
 from tracker.intake.values.currency import currency_text, find_currencies
-from tracker.intake.values.masses import find_masses
+from tracker.intake.values.masses import Mass, find_masses
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found
 
@@ -45,9 +45,9 @@ def ends_in_per(text: str) -> bool:
     return text.rstrip().endswith("/") or phrases("per").whole(last) == "strong"
 
 
-def names_an_order(text: str) -> bool:
-    """A weight of order: '3 % from 20 t'; the 100 lb of '$2 per 100 lb' are none."""
-    return any(not ends_in_per(text.partition(mass.words)[0]) for mass in find_masses(text))
+def masses_of_orders(text: str) -> tuple[Mass, ...]:
+    """The weights of orders: the 20 t of '3 % from 20 t'; the 100 lb of '$2 per 100 lb' are none."""
+    return tuple(mass for mass in find_masses(text) if not ends_in_per(text.partition(mass.words)[0]))
 
 
 def rate_follows(text: str) -> bool:

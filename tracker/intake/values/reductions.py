@@ -4,8 +4,8 @@ from tracker.intake.values.currency import find_currencies
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.rates import (
     amount_follows,
+    masses_of_orders,
     minus_before_a_rate,
-    names_an_order,
     off_behind_a_rate,
     states_amount,
     states_rate,
@@ -29,7 +29,7 @@ def takes_off(clause: str) -> bool:
         return False
     if not (named or _minus(clause) or off_behind_a_rate(clause)):
         return False
-    return not (find_dates(clause) or names_an_order(clause) or _hangs_on_something(clause, named))
+    return not (find_dates(clause) or masses_of_orders(clause) or _hangs_on_something(clause, named))
 
 
 def _minus(clause: str) -> bool:

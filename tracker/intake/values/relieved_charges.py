@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from tracker.intake.values.charge_names import ChargeKind, charges_named, same_charge
-from tracker.intake.values.clauses import clauses
+from tracker.intake.values.clauses import COMMA, clauses
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.denials import denied
@@ -39,7 +39,6 @@ class NoCharge:
         return kind is self.kind and same_charge(kind, label, self.label)
 
 
-_COMMAS = re.compile(r",(?!\d)")
 _AMOUNT_NEXT = re.compile(
     r"\s*(?:[^\W\d]+\s+)?(?:[A-Z]{3}\s*|[$€£]\s*)?\d+(?:[.,]\d+)?\s*(?:%|[$€£]|[A-Z]{3}\b|\w{1,3}/)"
 )
@@ -59,7 +58,7 @@ def _all(text: str) -> Iterator[NoCharge]:
     before: list[_Named] = []
     for clause in clauses(text):
         hangs = bool(phrases("only_if").find(clause))
-        for part in _COMMAS.split(clause):
+        for part in COMMA.split(clause):
             named = _named_in(_without_rates(part))
             if not hangs and not find_masses(part) and not phrases("small_orders").find(part):
                 yield from _relieved_in(part, named, before, clause)

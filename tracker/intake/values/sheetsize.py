@@ -10,6 +10,7 @@ from tracker.intake.values.board_words import names_board_and_price
 from tracker.intake.values.numbers import NUMBER, number_readings
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import without
 
 
 class LengthUnit(StrEnum):
@@ -132,9 +133,8 @@ def _names_a_sheet_alone(part: str) -> bool:
     rest = part.replace(sizes[0].words, " ", 1)
     if phrases("headers").whole(rest.strip()) == "sheet_size":
         return True
-    named = {match.value for match in phrases("forms").find(rest)}
-    for match in reversed(phrases("forms").find(rest)):
-        rest = f"{rest[: match.start]} {rest[match.end :]}"
+    forms = phrases("forms").find(rest)
+    named, rest = {match.value for match in forms}, without(rest, forms)
     if not any(map(str.isalnum, rest)):
         return "roll" not in named
     # 'Oferta en hojas 72 x 102 cm'; 'sheets from 70 x 100 cm' and 'other sheets 70 x 100 cm' are no line's own.

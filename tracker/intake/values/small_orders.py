@@ -7,8 +7,10 @@ from functools import lru_cache
 from tracker.intake.values.charge_names import charges_named
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.currency import find_currencies
-from tracker.intake.values.masses import Mass, find_masses
+from tracker.intake.values.masses import Mass
+from tracker.intake.values.rates import masses_of_orders
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import Found
 
 _AMOUNT = re.compile(r"\d")
 _PLUS = re.compile(r"\+\s*[^\W\d]{0,3}[$€£]?\s*\d")
@@ -41,6 +43,13 @@ def _adds(clause: str) -> bool:
     return bool(phrases("additions").find(clause) or phrases("surcharge_words").find(clause) or _PLUS.search(clause))
 
 
+def signs_of_small(text: str) -> list[Found[str]]:
+    """The words in a text that its weights are those of small orders by: 'small orders', 'under' before a weight."""
+    weight = text.find(masses[0].words) if (masses := masses_of_orders(text)) else -1
+    below = (one for one in phrases("bracket").find(text) if one.value == "below" and one.end <= weight)
+    return [*phrases("small_orders").find(text), *below]
+
+
 @dataclass(frozen=True, slots=True)
 class SmallSize:
     """The weight below which an order is a small one, and where a text says so."""
@@ -53,16 +62,12 @@ class SmallSize:
 @lru_cache(maxsize=8192)
 def size_of_small(text: str) -> SmallSize | None:
     """The 'orders under 5 t' of a text; None where it names no such weight, or another beside it."""
-    masses = find_masses(text)
+    masses = masses_of_orders(text)
     if len(masses) != 1:
         return None
     start = text.find(masses[0].words)
     end = start + len(masses[0].words)
-    signs = [
-        *phrases("small_orders").find(text),
-        *(one for one in phrases("bracket").find(text) if one.value == "below"),
-    ]
-    leads = [one.start for one in signs if one.end <= start and not text[one.end : start].strip(" aà")]
+    leads = [one.start for one in signs_of_small(text) if one.end <= start and not text[one.end : start].strip(" aà")]
     return SmallSize(masses[0], min(leads), end) if leads else None
 
 

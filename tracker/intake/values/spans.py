@@ -9,7 +9,7 @@ from itertools import pairwise
 from tracker.intake.values.lengths import Measured, measured
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import Found
+from tracker.intake.words.phrases import Found, blanked
 
 _SIGNS = frozenset({"-", "...", "..", "…", "~"})
 _LIST_SIGNS = frozenset({",", "/", ";", "&", "+"})
@@ -37,11 +37,9 @@ def is_span(text: str, section: str) -> bool:
     found = measured(text, section)
     if not any(one.unit for one in found) or lone_figures(text, section):
         return False
-    rest = list(fold(text))
     spoken = [*phrases("range").find(text), *phrases("open_measures").find(text)]
-    for start, end in [(one.start, one.end) for one in found] + [(match.start, match.end) for match in spoken]:
-        rest[start:end] = " " * (end - start)
-    return not any(sign.isalnum() for sign in rest)
+    rest = blanked(fold(text), [(one.start, one.end) for one in found] + [match.span for match in spoken])
+    return not any(map(str.isalnum, rest))
 
 
 def _of_one_kind(folded: str, one: Measured, after: Measured) -> bool:

@@ -12,7 +12,6 @@ from tracker.intake.values.brackets import Bracket
 from tracker.intake.values.charges import ChargeWords, OptionalCharge, beside_charges, find_charges, optional_charges
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.dates import DateReading, find_dates
-from tracker.intake.values.delivered_from import DeliveredFrom, delivered_from
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.discounts import DiscountTaken, discounts_taken
 from tracker.intake.values.freight_of_prices import freight_of_prices
@@ -34,7 +33,7 @@ from tracker.intake.values.price_changes import ChangesPrice, price_changes
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency, price_says
 from tracker.intake.values.relieved_charges import NoCharge, no_charges
 from tracker.intake.values.small_orders import DearerIfSmall, dearer_if_small
-from tracker.intake.values.small_orders_charged import SmallOrderCharge, small_order_charges
+from tracker.intake.values.terms_by_size import DeliveredFrom, SmallOrderCharge, terms_by_size
 from tracker.intake.values.ton_kinds import names_plain_ton
 from tracker.intake.values.units_of_parts import units_of_parts
 from tracker.intake.values.usual_orders import of_usual_orders
@@ -126,8 +125,10 @@ Statement = (
 
 @lru_cache(maxsize=8192)
 def statements(text: str) -> tuple[Statement, ...]:
-    """Everything that a title, note or footnote states, in no particular order; () where it states nothing, and over an
-    example, of which it states it."""
+    """Everything that a title, note or footnote states of the prices, in no particular order.
+
+    () where it states nothing of them; the terms over an example ('How to read our prices: …') are none of theirs.
+    """
     if shows_how_to_read(text):
         return ()
     if not any(sign.isalpha() or sign in "$€£¥" for sign in text) and not find_dates(text):
@@ -139,11 +140,10 @@ def _all(text: str) -> Iterator[Statement]:
     # A charge's own currency and basis are not the price's.
     of_loads = load_charges(text)
     yield from of_loads
-    by_size = delivered_from(text)
-    yield from (by_size,) if by_size is not None else ()
-    yield from (one for one in small_order_charges(text) if not _is_freight_of(by_size, one))
+    by_size = terms_by_size(text)
+    yield from by_size
     theirs = [charge for one in of_loads for charge in find_charges(one.words)]
-    theirs += [by_size.freight] if by_size is not None and by_size.freight is not None else []
+    theirs += [one.freight for one in by_size if isinstance(one, DeliveredFrom) and one.freight is not None]
     yield from (charge for charge in find_charges(text) if charge not in theirs)
     yield from optional_charges(text)
     yield from no_charges(text)
@@ -176,13 +176,6 @@ def _all(text: str) -> Iterator[Statement]:
         yield dearer
     yield from legend(text)
     yield from _dates(text)
-
-
-def _is_freight_of(by_size: DeliveredFrom | None, small: SmallOrderCharge) -> bool:
-    """The freight of small orders is charged once, where a note says it beside from what weight on it is free."""
-    if by_size is None or by_size.freight is None or small.charge.kind is not by_size.freight.kind:
-        return False
-    return (small.below.amounts, small.below.units) == (by_size.least.amounts, by_size.least.units)
 
 
 def _leads(text: str) -> Iterable[LeadTime]:

@@ -3,9 +3,7 @@
 import re
 from functools import lru_cache
 
-from tracker.intake.values.basis import basis_text
-from tracker.intake.values.currency import currency_text
-from tracker.intake.values.money import PriceUnit, price_unit
+from tracker.intake.values.money import PriceUnit, unit_of_text
 from tracker.intake.words.lists import phrases
 
 _IN = re.compile(r"^(?:in|en|i)\s+", re.IGNORECASE)
@@ -22,17 +20,8 @@ def units_denied(text: str) -> tuple[str, tuple[PriceUnit, ...]]:
             one.start for one in phrases("but_rather").find(behind)
         ]
         end = min(stops, default=len(behind))
-        unit = _unit(behind[:end].strip())
+        unit = unit_of_text(_IN.sub("", behind[:end].strip()))
         if unit is not None:
             found.append(unit)
             text = f"{text[: match.start].rstrip(' ,')} {behind[end:].lstrip(' ,')}".strip()
     return text, tuple(found)
-
-
-def _unit(piece: str) -> PriceUnit | None:
-    piece = _IN.sub("", piece)
-    unit = price_unit(piece)
-    if unit is not None:
-        return unit
-    basis, currency = basis_text(piece), currency_text(piece)
-    return PriceUnit(currency, basis, piece) if basis is not None or currency is not None else None

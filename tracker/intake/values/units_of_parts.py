@@ -11,6 +11,7 @@ from tracker.intake.values.charge_names import charges_named
 from tracker.intake.values.currency import CurrencyReading, find_currencies
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import between
 
 _LONGEST = 120
 _FEW_WORDS = 5
@@ -91,8 +92,4 @@ def _behind_form(piece: str) -> str:
 
 def _pieces(text: str) -> Iterator[str]:
     for piece in _STOPS.split(text):
-        start = 0
-        for match in phrases("and_words").find(piece):
-            yield piece[start : match.start]
-            start = match.end
-        yield piece[start:]
+        yield from between(piece, phrases("and_words").find(piece))

@@ -6,12 +6,12 @@ from datetime import date, timedelta
 from functools import lru_cache
 from itertools import takewhile
 
-from tracker.intake.values.clauses import clauses
+from tracker.intake.values.clauses import COMMA, clauses
 from tracker.intake.values.currency import find_currencies
 from tracker.intake.values.dates import DateOrder, DateReading, find_dates, ordered
-from tracker.intake.values.grade import find_grade
+from tracker.intake.values.grade import names_grade
 from tracker.intake.values.held_apart import may_be_of_another, of_another
-from tracker.intake.values.lead import in_figures
+from tracker.intake.values.numbers_in_words import in_figures
 from tracker.intake.values.open_validity import COUNTED, begun, ends_on_no_day, runs_to, within
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
@@ -99,12 +99,6 @@ def until_in_head(text: str) -> Validity | None:
     return None
 
 
-def _of_a_grade(text: str) -> bool:
-    """'until 31 December, CRB until 31 January': what follows is another day for other boards."""
-    grade = find_grade(text)
-    return grade is not None and bool(grade.grades)
-
-
 def _clause(clause: str) -> Validity | None:
     speaks = phrases("valid").find(clause)
     begins = phrases("since").find(clause)
@@ -126,7 +120,8 @@ def _clause(clause: str) -> Validity | None:
             # 'Expires 45 days from 6 July 2026'.
             return _relative(clause, counted, dates)
         if date_after is not None and not _far(clause, match.end, date_after.start):
-            apart = any(other.start > date_after.end for other in dates) and _of_a_grade(clause[date_after.end :])
+            # 'until 31 December, CRB until 31 January': what follows is another day for other boards.
+            apart = any(other.start > date_after.end for other in dates) and names_grade(clause[date_after.end :])
             return Validity(clause, unread=True) if apart else Validity(clause, until=date_after)
     labels = [match for match in speaks if not any(since.end == match.end for since in begins)]
     if len(dates) == 1 and any(_only_a_colon(clause[match.end : dates[0].start]) for match in labels):
@@ -158,7 +153,7 @@ def _by_itself(clause: str, dates: tuple[DateReading, ...]) -> Validity | None:
         return Validity(clause, until=dates[0])
     if len(dates) != 1 or not (phrases("price_words").find(clause) or find_currencies(clause)):
         return None
-    before, behind = _COMMAS.split(clause[: dates[0].start])[-1].strip(), clause[dates[0].end :]
+    before, behind = COMMA.split(clause[: dates[0].start])[-1].strip(), clause[dates[0].end :]
     before = _behind_the_prices(before)
     end = phrases("until").whole(before.strip())
     # 'To 1 May' may be from then on; 'to end of April' can't be.
@@ -268,7 +263,6 @@ def _before_another_term(part: str) -> str:
 _DASH = re.compile(r"\d[^\W\d]*[ .]*[^\W\d]*\.?\s*[-–—]\s*$")
 """A day, perhaps with its month, and a dash right before the last day."""
 
-_COMMAS = re.compile(r",(?!\d)")
 _PARTS = re.compile(r",(?!\d)|\.\s+(?=[A-ZÄÖÜÅÉ])")
 
 

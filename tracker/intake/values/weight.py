@@ -12,6 +12,7 @@ from tracker.intake.values.numbers import in_one_figure
 from tracker.intake.values.spans import lone_figures
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import without
 from tracker.trade.exact import GSM_PER_LB_MSF
 from tracker.trade.quantities import Exact, WeightUnit, density, grammage
 
@@ -73,9 +74,7 @@ def weight_units(text: str) -> tuple[WeightUnit, ...]:
 @lru_cache(maxsize=4096)
 def without_density(text: str) -> str:
     """The text without its units of bulk and density: the grams of 'cm³/g' are no basis weight."""
-    for match in reversed(phrases("density_units").find(text)):
-        text = f"{text[: match.start]} {text[match.end :]}"
-    return text
+    return without(text, phrases("density_units").find(text))
 
 
 _REAM = re.compile(r"\(?\s*(\d{2}(?:[.,]\d+)?)\s*\"?\s*x\s*(\d{2}(?:[.,]\d+)?)\s*\"?\s*[-/,]\s*(480|500|1000)\s*\)?")

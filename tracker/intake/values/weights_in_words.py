@@ -4,13 +4,8 @@ import re
 from decimal import Decimal
 from functools import lru_cache
 
-from tracker.intake.values.large_numbers import outside_large_numbers, says_unread_number
-from tracker.intake.values.lead import count_in_figures, in_figures
+from tracker.intake.values.numbers_in_words import in_figures_to_the_end, outside_large_numbers
 from tracker.intake.words.lists import pattern, phrases
-
-_BEHIND = " t"
-"""A number is written out before a word; the last one of 'over ten tonnes, up to twenty' has none behind it."""
-
 
 _SIGNS = ("below", "up_to", "to")
 
@@ -20,13 +15,7 @@ def weights_in_figures(text: str) -> str:
     """'up to three tonnes' -> 'up to 3 tonnes', 'half a tonne' -> '500 kg'; all other words stay as they are."""
     for half in reversed(phrases("weights_in_words").find(text)):
         text = f"{text[: half.start]}{half.value}{text[half.end :]}"
-    figures = in_figures(f"{text}{_BEHIND}").removesuffix(_BEHIND)
-    return outside_large_numbers(figures, _thousands, count_in_figures)
-
-
-def says_unread_weight(text: str) -> bool:
-    """'Five hundred fifty kg', of which a part is no weight."""
-    return says_unread_number(text, count_in_figures)
+    return outside_large_numbers(in_figures_to_the_end(text), _thousands)
 
 
 def _thousands(text: str) -> str:

@@ -1,17 +1,14 @@
 """What notes and remarks say of prices that are offers no more: 'withdrawn', 'no longer offered', 'under review'."""
 
-import re
 from functools import lru_cache
 
-from tracker.intake.values.clauses import clauses
+from tracker.intake.values.clauses import COMMA, clauses
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.denials import denied
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.masses import find_masses
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found
-
-_PARTS = re.compile(r",(?!\d)")
 
 
 @lru_cache(maxsize=16384)
@@ -22,7 +19,7 @@ def withdrawn(text: str) -> bool:
     """
     if not phrases("withdrawn").find(text):
         return False
-    return any(_says_so(part) for clause in clauses(text) if not _hangs(clause) for part in _PARTS.split(clause))
+    return any(_says_so(part) for clause in clauses(text) if not _hangs(clause) for part in COMMA.split(clause))
 
 
 def _hangs(clause: str) -> bool:

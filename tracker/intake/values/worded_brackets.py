@@ -2,7 +2,7 @@
 
 from tracker.intake.values.bracket_pieces import PIECES_OR_TONS
 from tracker.intake.values.brackets import Bracket, bracket_text
-from tracker.intake.values.weights_in_words import says_unread_weight
+from tracker.intake.values.numbers_in_words import says_unread_number
 from tracker.intake.words.lists import phrases
 
 _MOST_WORDS_BEFORE = 5
@@ -14,7 +14,7 @@ def bracket_behind_words(text: str) -> Bracket | None:
     A bare weight ('Sorte A 5 t') is no order size, nor is what one of something weighs ('Tonne von 1.000 kg'), nor the
     end of a number ('one hundred twenty tonnes and up').
     """
-    words = text.split() if not says_unread_weight(text) else []
+    words = text.split() if not says_unread_number(text) else []
     for start in range(min(len(words), _MOST_WORDS_BEFORE + 1)):
         if any(sign.isdigit() for word in words[:start] for sign in word):
             return None

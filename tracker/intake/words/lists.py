@@ -2,6 +2,7 @@
 
 import re
 import tomllib
+from collections.abc import Iterable, Iterator, Mapping
 from functools import cache
 from pathlib import Path
 
@@ -21,9 +22,28 @@ def word_lists() -> WordLists:
             for meaning, words in meanings.items():
                 known.setdefault(meaning, []).extend(words)
     return {
-        section: {meaning: tuple(dict.fromkeys(words)) for meaning, words in meanings.items()}
+        section: {meaning: tuple(dict.fromkeys(_spelt_out(words, merged))) for meaning, words in meanings.items()}
         for section, meanings in merged.items()
     }
+
+
+_LIST = re.compile(r"\[(?P<section>\w+)(?:\.(?P<meaning>\w+))?\]")
+"""Another list among the words of one."""
+
+
+def _spelt_out(words: Iterable[str], lists: Mapping[str, Mapping[str, list[str]]]) -> Iterator[str]:
+    """The words with those of the lists that they name: '[exceptions]' stands for a whole section's, '[dispatch.sent]'
+    for those of one line. ValueError for a list that no file has."""
+    for word in words:
+        named = _LIST.fullmatch(word)
+        if named is None:
+            yield word
+            continue
+        section = lists.get(named["section"], {})
+        if named["meaning"] not in (None, *section) or not section:
+            raise ValueError(f"A word list names the list {word}, which no file holds. Correct it or take it away.")
+        for meaning in (named["meaning"],) if named["meaning"] else section:
+            yield from _spelt_out(section[meaning], lists)
 
 
 def read_words(path: Path) -> dict[str, dict[str, list[str]]]:

@@ -1,6 +1,6 @@
 """Finding the trade's words in a text: whole words only, longest first, so that 'GT' is never seen in 'WEIGHT'."""
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import Generic, TypeVar
@@ -20,6 +20,11 @@ class Found(Generic[T]):
     end: int
     first: int
     after: int
+
+    @property
+    def span(self) -> tuple[int, int]:
+        """Where it stands."""
+        return self.start, self.end
 
 
 class Phrases(Generic[T]):
@@ -117,6 +122,28 @@ def outside(found: Iterable[Found[str]], others: Iterable[Found[str]]) -> list[F
     """The matches that are no part of a longer one among the others: the 'net' of 'your net' is no word of its own."""
     spans = [(other.start, other.end) for other in others]
     return [match for match in found if not any(_is_part(match, *span) for span in spans)]
+
+
+def between(text: str, found: Iterable[Found[str]]) -> Iterator[str]:
+    """The pieces of a text before, between and behind matches that follow each other."""
+    start = 0
+    for match in found:
+        yield text[start : match.start]
+        start = match.end
+    yield text[start:]
+
+
+def without(text: str, found: Iterable[Found[str]]) -> str:
+    """A text with one blank for each of the matches, which follow each other."""
+    return " ".join(between(text, found))
+
+
+def blanked(text: str, spans: Iterable[tuple[int, int]]) -> str:
+    """A text with blanks for what stands there, so that all else keeps its place."""
+    signs = list(text)
+    for start, end in spans:
+        signs[start:end] = " " * (end - start)
+    return "".join(signs)
 
 
 def _is_part(match: Found[str], start: int, end: int) -> bool:

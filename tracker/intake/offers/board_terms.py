@@ -1,4 +1,5 @@
-"""The lead time and the smallest order of a row's grade, or that the row names in a line of text with its price."""
+"""The lead time and the smallest order of one row's board: those of its grade, those that the row names beside its
+price, and what holds instead of a column's."""
 
 from collections.abc import Mapping
 
@@ -11,6 +12,7 @@ from tracker.intake.offers.fill import fill_lead_of_grade, fill_minimum_of_grade
 from tracker.intake.offers.order_terms import own_least
 from tracker.intake.offers.said import at
 from tracker.intake.offers.scope import Scope
+from tracker.intake.offers.terms import not_counted
 from tracker.intake.values.boards_meant import boards_meant
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.corrections import holds_now, may_hold_now, overrides
@@ -22,13 +24,18 @@ from tracker.intake.values.roles import Role
 from tracker.trade.offer import Evidence, Note, NoteCode
 
 
-def fill_own_lead(draft: Draft, cells: Mapping[int, Cell], columns: Columns, scope: Scope) -> None:
-    """What is said of its grade, and what the board's own words say: '… - $1,228.00 per short ton, 4 weeks' without a
-    head, 'GC1, Lieferzeit 6 Wochen' under one; where a column says how long it takes, only what holds instead."""
+def fill_lead_of_board(draft: Draft, cells: Mapping[int, Cell], columns: Columns, scope: Scope) -> None:
+    """What is said of its grade, and what the row's own words say; where a column says how long it takes, only what
+    holds instead."""
     if _told(cells, columns, Role.LEAD_TIME):
         _take_instead(draft, scope)
-        return
-    fill_lead_of_grade(draft, scope)
+    else:
+        fill_lead_of_grade(draft, scope)
+        _take_named(draft, cells, columns)
+
+
+def _take_named(draft: Draft, cells: Mapping[int, Cell], columns: Columns) -> None:
+    """'… - $1,228.00 per short ton, 4 weeks' without a head, 'GC1, Lieferzeit 6 Wochen' under one."""
     for column in columns.of(Role.PRODUCT):
         cell = cells.get(column.index)
         said = None if cell is None else _named(cell.text) if column.heads else lead_remarked(cell.text)
@@ -52,7 +59,9 @@ def _take_instead(draft: Draft, scope: Scope) -> None:
             draft.note(NoteCode.LEAD_TIME_UNREAD, said.where, f"“{clause}” may hold for this offer instead.")
 
 
-def fill_own_minimum(draft: Draft, cells: Mapping[int, Cell], columns: Columns, scope: Scope, facts: FileFacts) -> None:
+def fill_minimum_of_board(
+    draft: Draft, cells: Mapping[int, Cell], columns: Columns, scope: Scope, facts: FileFacts
+) -> None:
     """What is said of its grade, and '… - $42.15/cwt, 40,000 lb min': the smallest order of a line that says all of its
     board itself; nothing where a column says it."""
     if _told(cells, columns, Role.MINIMUM):
@@ -86,5 +95,4 @@ def _take(draft: Draft, cell: Cell, said: LeadTime | LeadUnread) -> None:
         draft.evidence.append(Evidence("lead_days", at(cell), cell.text))
     else:
         draft.lead_days = None
-        text = f"“{said.words}” gives no lead time that can be counted."
-        draft.note(NoteCode.LEAD_TIME_UNREAD, at(cell), text)
+        draft.note(NoteCode.LEAD_TIME_UNREAD, at(cell), not_counted(said.words))

@@ -4,8 +4,8 @@ import pytest
 
 from tests.intake.sheets import codes, lines
 from tracker.intake.values.brackets import bracket_text
-from tracker.intake.values.lead import in_figures
 from tracker.intake.values.minimum import find_minimum
+from tracker.intake.values.numbers_in_words import in_figures
 
 _HEAD = ["Board", "g/m²", "µm", "EUR/t"]
 _ROW = ["GC1", 250, 400, 1250]

@@ -1,6 +1,6 @@
-"""Freight that the size of an order decides: 'From 5 t delivered; below that ex works plus 48 EUR/t freight'."""
+"""What the size of an order decides: 'From 5 t delivered; below that ex works plus 48 EUR/t freight', 'Freight 48
+EUR/t, on orders under 5 t only'."""
 
-import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import lru_cache
@@ -8,14 +8,16 @@ from functools import lru_cache
 from tracker.intake.values.brackets import bracket_text
 from tracker.intake.values.charge_names import ChargeKind
 from tracker.intake.values.charges import ChargeWords, find_charges
-from tracker.intake.values.clauses import clauses
+from tracker.intake.values.clauses import COMMA, clauses
 from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.grade import find_grade
-from tracker.intake.values.masses import Mass, find_masses
+from tracker.intake.values.masses import Mass, alike, find_masses
+from tracker.intake.values.rates import masses_of_orders
+from tracker.intake.values.small_orders import signs_of_small, size_of_small
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import blanked
 
-_COMMA = re.compile(r",(?!\d)")
 _OPENS = ("from", "above")
 _CLOSE = 3
 """Words between 'from' and its weight, or between the weight and 'and more', at the most."""
@@ -32,8 +34,33 @@ class DeliveredFrom:
     words: str = ""
 
 
+@dataclass(frozen=True, slots=True)
+class SmallOrderCharge:
+    """Orders of less than `below` are charged this, and no others. `words`: the clause that says so."""
+
+    charge: ChargeWords
+    below: Mass
+    words: str
+
+
 @lru_cache(maxsize=4096)
-def delivered_from(text: str) -> DeliveredFrom | None:
+def terms_by_size(text: str) -> tuple[DeliveredFrom | SmallOrderCharge, ...]:
+    """From what weight on a note's prices are delivered, and the charges that it gives small orders; the freight of
+    small orders once, also where the note says it beside the weight from which on it is free."""
+    delivered = _delivered_from(text)
+    charged = _small_order_charges(text)
+    if delivered is None:
+        return charged
+    freight = delivered.freight
+    others = (
+        one
+        for one in charged
+        if freight is None or one.charge.kind is not freight.kind or not alike(one.below, delivered.least)
+    )
+    return (delivered, *others)
+
+
+def _delivered_from(text: str) -> DeliveredFrom | None:
     """What a note says so of all boards; None where it says nothing of it, or names two such weights."""
     parts = [part for clause in clauses(text) for part in _parts(clause)]
     told = [(place, least) for place, part in enumerate(parts) if (least := _least(part)) is not None]
@@ -54,7 +81,7 @@ def delivered_from(text: str) -> DeliveredFrom | None:
 def _parts(clause: str) -> Iterator[str]:
     """Between commas; the 'From 5 t' of 'From 5 t, delivered' goes with what follows."""
     ahead = ""
-    for part in filter(None, map(str.strip, _COMMA.split(clause))):
+    for part in filter(None, map(str.strip, COMMA.split(clause))):
         ahead = f"{ahead}, {part}" if ahead else part
         only_size = bracket_text(ahead) is not None or phrases("small_orders").whole(ahead) is not None
         if not only_size:
@@ -84,26 +111,31 @@ def _between(part: str, first: int, second: int) -> bool:
 
 def _of_smaller(part: str, least: Mass) -> bool:
     """'Below that ex works', 'orders under 5 t plus freight'; of another weight it is another matter."""
-    if not phrases("small_orders").find(part) and not _under(part):
-        return False
-    masses = [mass for mass in find_masses(part) if not phrases("per").find(part[: part.find(mass.words)][-4:])]
-    return all(mass.amounts == least.amounts and mass.units == least.units for mass in masses)
-
-
-def _under(part: str) -> bool:
-    """'Under 5 t ex works'."""
-    masses = find_masses(part)
-    before = part[: part.find(masses[0].words)] if masses else ""
-    return any(match.value == "below" for match in phrases("bracket").find(before))
+    return bool(signs_of_small(part)) and all(alike(mass, least) for mass in masses_of_orders(part))
 
 
 def _without_size(part: str, least: Mass) -> str:
     """What is said of the smaller orders, without the words for their size."""
-    found = [
-        *phrases("small_orders").find(part),
-        *(one for one in phrases("bracket").find(part) if one.value == "below"),
-    ]
-    rest = list(part)
-    for match in found:
-        rest[match.start : match.end] = " " * (match.end - match.start)
-    return " ".join("".join(rest).replace(least.words, " ", 1).split()).strip(" :,")
+    rest = blanked(part, (match.span for match in signs_of_small(part)))
+    return " ".join(rest.replace(least.words, " ", 1).split()).strip(" :,")
+
+
+def _small_order_charges(text: str) -> tuple[SmallOrderCharge, ...]:
+    """The charges that a note gives small orders by name, and what they come to."""
+    if not phrases("charges").find(text):
+        return ()
+    return tuple(one for clause in clauses(text) if (one := _charge_in(clause)) is not None)
+
+
+def _charge_in(clause: str) -> SmallOrderCharge | None:
+    size = size_of_small(clause)
+    if size is None or find_grade(clause) is not None:
+        return None
+    ahead, behind = clause[: size.start], clause[size.end :].lstrip(" :,")
+    for match in reversed(phrases("about_lines").find(ahead)):
+        # Without the 'on' of 'freight 48 EUR/t on orders under 5 t'.
+        ahead = ahead[: match.start] if not ahead[match.end :].strip() else ahead
+    told = find_charges(ahead.rstrip(" ,(")) or find_charges(behind)
+    # What is called no more than a surcharge may be one for the small order, which is told beside the price.
+    known = len(told) == 1 and bool(told[0].amounts) and told[0].kind is not ChargeKind.OTHER
+    return SmallOrderCharge(told[0], size.below, clause) if known else None
