@@ -38,8 +38,11 @@ def fill_own_lead(draft: Draft, cells: Mapping[int, Cell], columns: Columns, sco
 
 def _take_instead(draft: Draft, scope: Scope) -> None:
     """'CUK: the lead time is now 9 weeks'; 'now 5 weeks for new customers' is told beside what the column says."""
+    every = scope.all_of(LeadTime)
+    if not every:
+        return
     of_its_board = {said for level in scope.levels if level.of_row for said in level.all_of(LeadTime)}
-    for said in scope.all_of(LeadTime):
+    for said in every:
         clause = next((clause for clause in clauses(said.words) if said.value.words in clause), said.value.words)
         meant = boards_meant(clause)
         if said.value.grades and draft.grade not in said.value.grades:
@@ -70,7 +73,10 @@ def fill_own_minimum(draft: Draft, cells: Mapping[int, Cell], columns: Columns, 
 
 
 def _told(cells: Mapping[int, Cell], columns: Columns, role: Role) -> bool:
-    return any(column.index in cells for column in columns.of(role))
+    for column in columns.of(role):
+        if column.index in cells:
+            return True
+    return False
 
 
 def _named(text: str) -> LeadTime | LeadUnread | None:

@@ -23,7 +23,10 @@ from tracker.trade.basis import BY_AREA, BY_WEIGHT
 
 def denied_by_remarks(whole: WholeRow, columns: Columns, facts: FileFacts) -> frozenset[str]:
     """The currencies and bases that the row's own remarks say its price is not in: 'per MSF, not per cwt'."""
-    denied = (unit for cell in _remarks(whole, columns) for unit in units_denied(cell.text)[1])
+    remarks = _remarks(whole, columns)
+    if not remarks:
+        return frozenset()
+    denied = (unit for cell in remarks for unit in units_denied(cell.text)[1])
     return frozenset(
         name
         for unit in denied
@@ -40,8 +43,8 @@ def remarked(whole: WholeRow, columns: Columns) -> list[tuple[Cell, Statement]]:
 
 
 def _remarks(whole: WholeRow, columns: Columns) -> list[Cell]:
-    remarks = (whole.cells[column.index] for column in columns.of(Role.REMARKS) if column.index in whole.cells)
-    return [cell for cell in remarks if isinstance(cell.value, str)]
+    remarks = [whole.cells.get(column.index) for column in columns.of(Role.REMARKS)]
+    return [cell for cell in remarks if cell is not None and isinstance(cell.value, str)]
 
 
 @lru_cache(maxsize=4096)

@@ -55,7 +55,7 @@ class RowChanges:
         for commented in (cell, *price.column.heads):
             for change in _in_remark(commented.comment) if commented.comment else ():
                 yield Said(change, at(commented), commented.comment)
-        others = self._all_remarks - {column.index for column in columns.of(Role.REMARKS)}
+        others = self._all_remarks and self._all_remarks - {column.index for column in columns.of(Role.REMARKS)}
         for index in self._telling:
             if index in others:
                 # What another vendor of the row remarks.
