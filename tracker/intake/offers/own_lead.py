@@ -73,10 +73,7 @@ def fill_own_minimum(draft: Draft, cells: Mapping[int, Cell], columns: Columns, 
 
 
 def _told(cells: Mapping[int, Cell], columns: Columns, role: Role) -> bool:
-    for column in columns.of(role):
-        if column.index in cells:
-            return True
-    return False
+    return any(column.index in cells for column in columns.of(role))
 
 
 def _named(text: str) -> LeadTime | LeadUnread | None:

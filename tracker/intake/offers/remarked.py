@@ -14,7 +14,6 @@ from tracker.intake.offers.settle import Claim
 from tracker.intake.values.basis import BasisReading, basis_span, basis_text
 from tracker.intake.values.lead_remarked import without_this_line
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
-from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import Statement, statements
 from tracker.intake.values.units_denied import units_denied
 from tracker.intake.words.lists import phrases
@@ -23,7 +22,7 @@ from tracker.trade.basis import BY_AREA, BY_WEIGHT
 
 def denied_by_remarks(whole: WholeRow, columns: Columns, facts: FileFacts) -> frozenset[str]:
     """The currencies and bases that the row's own remarks say its price is not in: 'per MSF, not per cwt'."""
-    remarks = _remarks(whole, columns)
+    remarks = columns.remarks_in(whole.cells)
     if not remarks:
         return frozenset()
     denied = (unit for cell in remarks for unit in units_denied(cell.text)[1])
@@ -39,12 +38,7 @@ def denied_by_remarks(whole: WholeRow, columns: Columns, facts: FileFacts) -> fr
 
 def remarked(whole: WholeRow, columns: Columns) -> list[tuple[Cell, Statement]]:
     """What the row's own remarks say of its prices: 'price per tonne', 'Preis in CHF', or a unit of price alone."""
-    return [(cell, said) for cell in _remarks(whole, columns) for said in _of_prices(units_denied(cell.text)[0])]
-
-
-def _remarks(whole: WholeRow, columns: Columns) -> list[Cell]:
-    remarks = [whole.cells.get(column.index) for column in columns.of(Role.REMARKS)]
-    return [cell for cell in remarks if cell is not None and isinstance(cell.value, str)]
+    return [(cell, said) for cell in columns.remarks_in(whole.cells) for said in _of_prices(units_denied(cell.text)[0])]
 
 
 @lru_cache(maxsize=4096)

@@ -15,7 +15,6 @@ from tracker.intake.values.roles import Role
 from tracker.intake.values.ton_kinds import ton_under
 from tracker.intake.words.fold import fold
 
-
 _UNITS = (Role.BASIS, Role.PER_QUANTITY, Role.CURRENCY)
 
 

@@ -94,10 +94,11 @@ def _runs(view: View, column: int) -> Iterator[list[int]]:
     """
     run: dict[int, Cell] = {}
     unknown: dict[int, Cell] = {}
+    last = -1
     for row, cell in view.down(column, view.order):
         labels = is_label(cell) and max(view.columns_of(row)) > column
-        if run and not labels and _may_be_unknown(view, column, row) and row == max(run | unknown) + 1:
-            unknown[row] = cell
+        if run and not labels and row == last + 1 and _may_be_unknown(view, column, row):
+            unknown[row], last = cell, row
             continue
         if run and labels and len(unknown) <= _MOST_UNKNOWN and _continues(run | unknown, row, cell):
             run |= unknown
@@ -106,7 +107,7 @@ def _runs(view: View, column: int) -> Iterator[list[int]]:
             run = {}
         unknown = {}
         if labels and (run or not _is_title(view, column, row, cell.text)):
-            run[row] = cell
+            run[row], last = cell, row
     if run:
         yield list(run)
 
