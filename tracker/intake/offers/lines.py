@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
+from itertools import filterfalse
 
 from tracker.intake.columns.column import Columns, Kind, PriceColumn
 from tracker.intake.columns.groups import under_one_heading
@@ -276,7 +277,7 @@ class TableReader:
         holds."""
         cells = whole.cells
         told = [cells[index].text for index in sorted(cells) if index not in self._uncompared]
-        texts = [text for text in told if not tells_price_kind(text)]
+        texts = list(filterfalse(tells_price_kind, told))
         texts += [] if whole.row.unsure else [line.text for line in whole.row.lines]
         words = "\x1f".join(texts)
         return "\x1f".join([" ".join(text.split()) for text in texts]) if "\n" in words else words

@@ -1,14 +1,13 @@
 """What a row's own remarks say of its price: 'price per tonne', 'Preis in CHF', 'MT'."""
 
 import re
+from collections.abc import Sequence
 from dataclasses import replace
 from functools import lru_cache
 
-from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.money import bases_of, basis_claim, currency_claim, unit_of_text
-from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import at
 from tracker.intake.offers.settle import Claim
 from tracker.intake.values.basis import BasisReading, basis_span, basis_text
@@ -20,9 +19,8 @@ from tracker.intake.words.lists import phrases
 from tracker.trade.basis import BY_AREA, BY_WEIGHT
 
 
-def denied_by_remarks(whole: WholeRow, columns: Columns, facts: FileFacts) -> frozenset[str]:
+def denied_by_remarks(remarks: Sequence[Cell], facts: FileFacts) -> frozenset[str]:
     """The currencies and bases that the row's own remarks say its price is not in: 'per MSF, not per cwt'."""
-    remarks = columns.remarks_in(whole.cells)
     if not remarks:
         return frozenset()
     denied = (unit for cell in remarks for unit in units_denied(cell.text)[1])
@@ -36,9 +34,9 @@ def denied_by_remarks(whole: WholeRow, columns: Columns, facts: FileFacts) -> fr
     )
 
 
-def remarked(whole: WholeRow, columns: Columns) -> list[tuple[Cell, Statement]]:
+def remarked(remarks: Sequence[Cell]) -> list[tuple[Cell, Statement]]:
     """What the row's own remarks say of its prices: 'price per tonne', 'Preis in CHF', or a unit of price alone."""
-    return [(cell, said) for cell in columns.remarks_in(whole.cells) for said in _of_prices(units_denied(cell.text)[0])]
+    return [(cell, said) for cell in remarks for said in _of_prices(units_denied(cell.text)[0])]
 
 
 @lru_cache(maxsize=4096)

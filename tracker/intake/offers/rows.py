@@ -133,11 +133,10 @@ class Rows:
 
     def _as_above(self, cells: dict[int, Cell], above: dict[int, Cell]) -> dict[int, Cell]:
         """The row with what stands above each sign for 'the same' in its place; a price stays where its sign stands."""
-        same = {
-            index: above[index]
-            for index in self._copied
-            if index in cells and index in above and says_same(cells[index].text)
-        }
+        signs = [index for index, cell in cells.items() if isinstance(cell.value, str) and says_same(cell.text)]
+        if not signs:
+            return cells
+        same = {index: above[index] for index in self._copied if index in signs and index in above}
         for index in self._priced & same.keys():
             same[index] = same[index]._replace(row=cells[index].row, column=cells[index].column)
         return cells | same if same else cells
