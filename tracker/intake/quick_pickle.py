@@ -12,26 +12,38 @@ from dataclasses import fields, is_dataclass
 from operator import attrgetter
 from typing import Any
 
-_Reducer = Callable[[Any], tuple[Any, ...]]
+_Reducer = Callable[[Any], Any]
 
 
 class _Reducers(dict[type, _Reducer]):
-    """How to pack each class, found when the first object of it comes by; KeyError leaves a class to pickle."""
+    """How to pack each class, found when the first object of it comes by. KeyError, which leaves an object to pickle,
+    is for classes themselves: to raise it for every one of many numbers takes longer than to pack them."""
 
     def __missing__(self, kind: type) -> _Reducer:
-        if not (is_dataclass(kind) and "__slots__" in vars(kind) and all(field.init for field in fields(kind))):
+        if issubclass(kind, type):
             raise KeyError(kind)
-        names = [field.name for field in fields(kind)]
-        if not names or any(field.kw_only for field in fields(kind)):
-            raise KeyError(kind)
-        take = attrgetter(*names)
+        self[kind] = _by_fields(kind) or _as_pickle_does
+        return self[kind]
 
-        def reduced(item: Any) -> tuple[Any, ...]:
-            taken = take(item)
-            return kind, (taken if len(names) > 1 else (taken,))
 
-        self[kind] = reduced
-        return reduced
+def _by_fields(kind: type) -> _Reducer | None:
+    """None for what is no slotted dataclass that is made of its fields in order."""
+    if not (is_dataclass(kind) and "__slots__" in vars(kind) and all(field.init for field in fields(kind))):
+        return None
+    names = [field.name for field in fields(kind)]
+    if not names or any(field.kw_only for field in fields(kind)):
+        return None
+    take = attrgetter(*names)
+
+    def reduced(item: Any) -> tuple[Any, ...]:
+        taken = take(item)
+        return kind, (taken if len(names) > 1 else (taken,))
+
+    return reduced
+
+
+def _as_pickle_does(item: Any) -> Any:
+    return item.__reduce_ex__(pickle.HIGHEST_PROTOCOL)
 
 
 def packed(result: object) -> bytes:

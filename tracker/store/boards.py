@@ -16,7 +16,7 @@ def board_key(offer: Offer, vendor_id: int | None, file_id: int) -> int:
     owner = f"v{vendor_id}" if vendor_id is not None else f"f{file_id}"
     quoted = offer.grammage_gsm if offer.grammage_from is GrammageFrom.QUOTED else None
     sides = offer.sheet_mm or (None, None)
-    parts = (
+    return _key_of(
         owner,
         _folded(offer.product),
         offer.grade,
@@ -25,6 +25,11 @@ def board_key(offer: Offer, vendor_id: int | None, file_id: int) -> int:
         offer.delivered,
         *map(_plain, (offer.caliper_um, quoted, offer.from_kg, offer.below_kg, *sides)),
     )
+
+
+@lru_cache(4096)
+def _key_of(*parts: object) -> int:
+    # A list repeats its boards from row to row, so each is reckoned once.
     digest = blake2b(repr(parts).encode(), digest_size=8).digest()
     return int.from_bytes(digest, "big", signed=True)
 

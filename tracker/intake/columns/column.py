@@ -1,6 +1,7 @@
 """What each column of a table holds, once header words, cells and formats have been heard."""
 
 import re
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
 from functools import cached_property, lru_cache
@@ -235,6 +236,15 @@ class Columns:
     def first(self, *roles: Role) -> Column | None:
         found = self.of(*roles)
         return found[0] if found else None
+
+    def remarks_in(self, cells: Mapping[int, Cell]) -> list[Cell]:
+        """The words that a row has in its columns of remarks; asked for by half a dozen readers of every row."""
+        found = [cells[index] for index in self._of_remarks if index in cells]
+        return [cell for cell in found if isinstance(cell.value, str)] if found else found
+
+    @cached_property
+    def _of_remarks(self) -> tuple[int, ...]:
+        return tuple(column.index for column in self.of(Role.REMARKS))
 
     @cached_property
     def board(self) -> tuple[Column, ...]:

@@ -176,10 +176,10 @@ class SheetCells(Mapping[tuple[int, int], Cell]):
 
         The two usual kinds are made on the spot, without a call for each: a long sheet has hundreds of thousands.
         """
-        epoch_1904, made = self._epoch_1904, tuple.__new__
+        epoch_1904, commented, made = self._epoch_1904, bool(self._comments), tuple.__new__
         cells: dict[int, Cell] = {}
         for column, style, stored in zip(*self._rows[number], strict=True):
-            if self._comments or type(stored) is Special:
+            if commented or type(stored) is Special:
                 cells[column] = self._cell(number, column, style, stored)
             elif type(stored) is str:
                 usual = (number, column, stored, stored, style.number_format, None, "", style.struck)

@@ -73,18 +73,24 @@ class AlikeRows:
 
     def told(self, whole: WholeRow) -> Told:
         """What of a row tells of this part: asked once a row, however many prices it has."""
-        cells = {index: whole.cells[index] for index in self._told if index in whole.cells}
+        row, every = whole.row.index, whole.cells
+        cells: Cells = {}
+        contents: list[object] = []
+        # In a table on its side, and in a letter whose lines are one cell that says board and price, they are not.
+        in_row = True
+        for index in self._told:
+            cell = every.get(index)
+            if cell is not None:
+                cells[index] = cell
+                contents.append(cell[2:])
+                in_row = in_row and cell.column == index and cell.row == row
         all_different = self._tried >= _TRIED and 2 * len(self._known) > self._tried
         filled = len(whole.cells) > len(whole.own)
         # A merged block is one cell in two columns, and which of the two spoke can't be told from its place.
         if all_different or (filled and self._view.spread):
             return Told(cells, None)
         self._tried += 1
-        contents = tuple(cells), tuple([cell[2:] for cell in cells.values()])
-        row = whole.row.index
-        # Not so in a table on its side, nor in a letter, whose lines are one cell that says board and price.
-        in_row = [cell[:2] for cell in cells.values()] == [(row, index) for index in cells]
-        return Told(cells, contents, in_row)
+        return Told(cells, (tuple(cells), *contents), in_row)
 
     def fill(self, draft: Draft, told: Told, price: PriceColumn, scope: Scope) -> None:
         """Fills this part of a draft."""

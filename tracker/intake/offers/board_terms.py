@@ -45,8 +45,11 @@ def _take_named(draft: Draft, cells: Mapping[int, Cell], columns: Columns) -> No
 
 def _take_instead(draft: Draft, scope: Scope) -> None:
     """'CUK: the lead time is now 9 weeks'; 'now 5 weeks for new customers' is told beside what the column says."""
+    every = scope.all_of(LeadTime)
+    if not every:
+        return
     of_its_board = {said for level in scope.levels if level.of_row for said in level.all_of(LeadTime)}
-    for said in scope.all_of(LeadTime):
+    for said in every:
         clause = next((clause for clause in clauses(said.words) if said.value.words in clause), said.value.words)
         meant = boards_meant(clause)
         if said.value.grades and draft.grade not in said.value.grades:

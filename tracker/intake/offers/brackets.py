@@ -66,6 +66,8 @@ class Brackets:
 
         'Truckload' and no more among notes may be the label of what one weighs.
         """
+        if not scope.nearest(SaysOrders):
+            return None
         of_levels = (
             tuple(one for one in level.all_of(SaysOrders) if level.name in _HEADING or not one.value.bare)
             for level in scope.levels
@@ -150,7 +152,7 @@ def _down(columns: Columns, rows: Iterable[WholeRow], facts: FileFacts) -> dict[
     unsized: list[tuple[_Board, int, Cell]] = []
     for whole in rows:
         said = size_of_row(whole, columns)
-        told = tuple(whole.cells[column.index].text if column.index in whole.cells else "" for column in board)
+        told = tuple([whole.cells[column.index].text if column.index in whole.cells else "" for column in board])
         key = (whole.row.headings, told)
         if said is not None:
             groups.setdefault(key, []).append((whole.row.index, said))

@@ -43,6 +43,9 @@ class ChargeColumns:
     freight_borne: bool = False
 
 
+_NONE_CHARGED = {borne: ChargeColumns(freight_borne=borne) for borne in (False, True)}
+
+
 def charge_columns(
     price: PriceColumn, offers: Sequence[PriceColumn], cells: dict[int, Cell], columns: Columns,
     free: Iterable[NoCharge], draft: Draft,
@@ -50,7 +53,7 @@ def charge_columns(
     """What the columns of charges are for the price of this draft."""
     charged = [column for column in columns.of(*ON_TOP) if _has_figure(cells, column)]
     if not charged:
-        return ChargeColumns(freight_borne=beside_mill_price(price, offers))
+        return _NONE_CHARGED[beside_mill_price(price, offers)]
     borne = borne_by(price, offers, cells, columns) | relieved_columns(columns, free, offers)
     form = _FormOfPrice(price, offers, cells, draft)
     other = frozenset(column.index for column in charged if form.is_other(column))

@@ -121,9 +121,8 @@ _WITHOUT = "“{}” is charged only if you order it: the costs shown are withou
 
 def _remarked(cells: dict[int, Cell], columns: Columns) -> list[Said[ChargeWords]]:
     """The charges that the row's own remarks name: 'zzgl. 25 EUR/t FSC'."""
-    remarks = [cells[column.index] for column in columns.of(Role.REMARKS) if column.index in cells]
-    texts = [cell for cell in remarks if isinstance(cell.value, str)]
-    return [Said(charge, at(cell), cell.text.strip()) for cell in texts for charge in find_charges(cell.text)]
+    remarks = columns.remarks_in(cells)
+    return [Said(charge, at(cell), cell.text.strip()) for cell in remarks for charge in find_charges(cell.text)]
 
 
 def _commented(cell: Cell) -> list[Said[ChargeWords]]:

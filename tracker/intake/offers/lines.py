@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
+from itertools import filterfalse
 
 from tracker.intake.columns.column import Columns, Kind, PriceColumn
 from tracker.intake.columns.groups import under_one_heading
@@ -47,7 +48,7 @@ from tracker.intake.offers.pass_over import passed_within
 from tracker.intake.offers.price import fill_price
 from tracker.intake.offers.price_cell import PriceCell, Standing
 from tracker.intake.offers.price_cells import PriceCells
-from tracker.intake.offers.price_changes import ask_of_change, ask_whether_in_force, earlier_prices
+from tracker.intake.offers.price_changes import ask_of_change, ask_whether_in_force, figures_in
 from tracker.intake.offers.relief import free_for
 from tracker.intake.offers.row_changes import RowChanges
 from tracker.intake.offers.rows import Rows, WholeRow
@@ -96,6 +97,8 @@ class TableReader:
         self._kinds = frozenset(price.kind for price in read.columns.prices)
         self._offers = tuple(price for price in read.columns.prices if price.kind is Kind.OFFER)
         self._apart = standing_apart(self._offers)
+        self._previous = tuple(price for price in read.columns.prices if price.kind is Kind.PREVIOUS)
+        self._of_heads = {price.index: doubt_in_head(price) for price in self._offers}
         self._far_below = columns_far_below(read, self._offers)
         self._heads_differ = len({price.delivery and price.delivery.delivered for price in self._offers}) > 1
         self._columns = {price.index: under_one_heading(read.columns, price) for price in self._offers}
@@ -126,12 +129,9 @@ class TableReader:
         self._of_some = OfSomeLines(self._read.table, self._read.columns, self._levels)
         self._of_columns = OfSomeColumns(self._offers, self._levels)
         self._row_changes = RowChanges(self._read.table, self._read.columns, self._levels, self._titles)
-        found = TableOffers()
-        for row in whole:
-            found.drafts.extend(self._row(row, brackets))
-        self._sizes.ask(found.drafts)
-        found.passed = passed_within(self._read, rows.passed | self._left_out)
-        return found
+        drafts = [draft for row in whole for draft in self._row(row, brackets)]
+        self._sizes.ask(drafts)
+        return TableOffers(drafts, passed_within(self._read, rows.passed | self._left_out))
 
     def _row(self, whole: WholeRow, brackets: Brackets) -> Iterator[Draft]:
         offered = self._offered(whole)
@@ -148,7 +148,7 @@ class TableReader:
         drafts = {}
         for priced in offered:
             draft = drafts[priced[0].index] = self._draft(whole, priced, told, words, scope, brackets)
-            doubt = doubt_in_head(priced[0]) or of_row
+            doubt = self._of_heads[priced[0].index] or of_row
             if doubt is not None:
                 ask_whether_in_force(draft, doubt.said, doubt.may_mean, self._facts)
         ask_of_amounts_far_below(drafts, self._far_below)
@@ -238,7 +238,7 @@ class TableReader:
         if doubtful:
             ask_of_column(draft, doubtful)
         own = self._row_changes.of(whole, price, scope.headings, columns)
-        before = earlier_prices(whole.cells, self._read.columns.prices)
+        before = figures_in(whole.cells, self._previous)
         ask_of_change(draft, price, scope, self._facts, own, beside=self._kinds, before=before)
         doubt = whole.doubt or doubt_of_column(price, apart=price.index in self._apart, explained=bool(doubtful))
         if doubt:
@@ -273,8 +273,8 @@ class TableReader:
         """All that the row says besides its prices, their kind and its number, told apart by a sign that no cell
         holds."""
         cells = whole.cells
-        told = (cells[index].text for index in sorted(cells) if index not in self._uncompared)
-        texts = [text for text in told if not tells_price_kind(text)]
+        told = [cells[index].text for index in sorted(cells) if index not in self._uncompared]
+        texts = list(filterfalse(tells_price_kind, told))
         texts += [] if whole.row.unsure else [line.text for line in whole.row.lines]
         words = "\x1f".join(texts)
         return "\x1f".join([" ".join(text.split()) for text in texts]) if "\n" in words else words

@@ -12,7 +12,6 @@ from tracker.intake.offers.price_changes import ask_whether_it_stands
 from tracker.intake.offers.said import at
 from tracker.intake.values.boards_meant import BoardsMeant, MeasureSpan
 from tracker.intake.values.offered_instead import offered_instead
-from tracker.intake.values.roles import Role
 from tracker.trade.offer import GrammageFrom
 
 _ROUNDED = Fraction(3, 100)
@@ -21,10 +20,9 @@ _ROUNDED = Fraction(3, 100)
 
 def ask_of_another_board(draft: Draft, cells: Mapping[int, Cell], columns: Columns, facts: FileFacts) -> None:
     """Holds back a price beside 'we do not make 22 pt, offered is 24 pt'."""
-    for column in columns.of(Role.REMARKS):
-        cell = cells.get(column.index)
-        offered = offered_instead(cell.text) if cell is not None and isinstance(cell.value, str) else None
-        if cell is not None and offered is not None and _is_another(offered, draft):
+    for cell in columns.remarks_in(cells):
+        offered = offered_instead(cell.text)
+        if offered is not None and _is_another(offered, draft):
             ask_whether_it_stands(draft, cell.text.strip(), f"in {at(cell)} offers another board than its row", facts)
 
 

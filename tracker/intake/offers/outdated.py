@@ -140,13 +140,19 @@ def columns_beside(table: Table, columns: Columns) -> tuple[int, ...]:
     return tuple(column.index for column in table.columns if column.index not in known)
 
 
-def age_of_cells(cells: Mapping[int, Cell], beside: Iterable[int]) -> tuple[Age, Cell | None]:
+def remarks_in(cells: Mapping[int, Cell], beside: Iterable[int]) -> list[Cell]:
+    """The words that a row has in these columns."""
+    found = [cells[index] for index in beside if index in cells]
+    return [cell for cell in found if isinstance(cell.value, str)]
+
+
+def age_of_remarks(remarks: Iterable[Cell]) -> tuple[Age, Cell | None]:
     """What a row's own remarks say of it, and the first that says so; None where they leave it in force."""
     age, saying = Age.IN_FORCE, None
-    for index in beside:
-        cell = cells.get(index)
-        if cell is not None and isinstance(cell.value, str) and age_of_row(cell.text) > age:
-            age, saying = age_of_row(cell.text), cell
+    for cell in remarks:
+        said = age_of_row(cell.text)
+        if said > age:
+            age, saying = said, cell
     return age, saying
 
 
@@ -186,9 +192,11 @@ class Doubts:
 
     def of_row(self, cells: Mapping[int, Cell], headings: Sequence[Words]) -> Doubt | None:
         """What may mean that nobody offers a row's prices, or no longer, the nearest first."""
-        age, cell = age_of_cells(cells, self._beside)
+        age, cell = age_of_remarks(remarks_in(cells, self._beside))
         if age is Age.DOUBTFUL and cell is not None:
             return Doubt(Said(cell.text, at(cell), cell.text), _OUTDATED)
+        if not headings and self._rounds <= 1:
+            return self._above
         own = next(_doubtful(headings, self._tables), None) or next(_not_offered(headings, heading_offers), None)
         return own or next(self._of_earlier_round([*reversed(headings), *self._titles]), None) or self._above
 

@@ -52,7 +52,8 @@ def fill_price(
         read = chosen
     units = unit_cells(whole, columns, facts)
     _fill_amount(draft, read, units, money)
-    said_beside, denied = remarked(whole, columns), denied_by_remarks(whole, columns, facts)
+    remarks = columns.remarks_in(whole.cells)
+    said_beside, denied = remarked(remarks), denied_by_remarks(remarks, facts)
     if not units and not said_beside and not denied and read.says_no_unit and not draft.cell.comment:
         currency, basis = money.settled
     else:

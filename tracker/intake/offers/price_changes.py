@@ -1,6 +1,6 @@
 """Prices that a note or a head changes are not what is paid as they stand: a person says what to do with them."""
 
-from collections.abc import Collection, Iterable, Iterator, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 from decimal import Decimal
 
@@ -46,8 +46,11 @@ def ask_of_change(
     if any(asked.key.startswith("thousands:") for asked in draft.asked):
         # Asked already, with the currency that is counted so.
         return
+    every = tuple(_said(draft, price.column, scope, own))
+    if not every:
+        return
     net, taxed = price.column.role is Role.NET_PRICE or Kind.LIST in beside, Kind.TAXED in beside
-    told = (one for one in _said(draft, price.column, scope, own) if _is_of(one.value, draft))
+    told = (one for one in every if _is_of(one.value, draft))
     if Kind.PREVIOUS in beside:
         told = (one for one in told if age_of_list(one.value.words) is Age.IN_FORCE)
     told = (one for one in told if not _is_in_it(one.value, draft, before))
@@ -57,9 +60,9 @@ def ask_of_change(
     ask_whether_it_stands(draft, said.value.words, f"in {said.where} changes what it comes to", facts)
 
 
-def earlier_prices(cells: Mapping[int, Cell], prices: Iterable[PriceColumn]) -> list[Decimal]:
-    """The prices before that stand in a row beside those offered."""
-    found = (cells[price.index] for price in prices if price.kind is Kind.PREVIOUS and price.index in cells)
+def figures_in(cells: Mapping[int, Cell], prices: Sequence[PriceColumn]) -> list[Decimal]:
+    """The certain figures that a row has in some columns of prices, such as the earlier ones beside those offered."""
+    found = [cells[price.index] for price in prices if price.index in cells]
     return [figure for cell in found if (figure := sure_figure(cell)) is not None]
 
 

@@ -1,30 +1,30 @@
 """What a row's own remarks say of its price: 'price per tonne', 'Preis in CHF', 'MT'."""
 
 import re
+from collections.abc import Sequence
 from dataclasses import replace
 from functools import lru_cache
 
-from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.money import bases_of, basis_claim, currency_claim
-from tracker.intake.offers.rows import WholeRow
 from tracker.intake.offers.said import at
 from tracker.intake.offers.settle import Claim
 from tracker.intake.values.basis import BasisReading, basis_span, basis_text
 from tracker.intake.values.lead_remarked import without_this_line
 from tracker.intake.values.money import unit_of_text
 from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
-from tracker.intake.values.roles import Role
 from tracker.intake.values.statements import Statement, statements
 from tracker.intake.values.units_denied import units_denied
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import BY_AREA, BY_WEIGHT
 
 
-def denied_by_remarks(whole: WholeRow, columns: Columns, facts: FileFacts) -> frozenset[str]:
+def denied_by_remarks(remarks: Sequence[Cell], facts: FileFacts) -> frozenset[str]:
     """The currencies and bases that the row's own remarks say its price is not in: 'per MSF, not per cwt'."""
-    denied = (unit for cell in _remarks(whole, columns) for unit in units_denied(cell.text)[1])
+    if not remarks:
+        return frozenset()
+    denied = (unit for cell in remarks for unit in units_denied(cell.text)[1])
     return frozenset(
         name
         for unit in denied
@@ -35,14 +35,9 @@ def denied_by_remarks(whole: WholeRow, columns: Columns, facts: FileFacts) -> fr
     )
 
 
-def remarked(whole: WholeRow, columns: Columns) -> list[tuple[Cell, Statement]]:
+def remarked(remarks: Sequence[Cell]) -> list[tuple[Cell, Statement]]:
     """What the row's own remarks say of its prices: 'price per tonne', 'Preis in CHF', or a unit of price alone."""
-    return [(cell, said) for cell in _remarks(whole, columns) for said in _of_prices(units_denied(cell.text)[0])]
-
-
-def _remarks(whole: WholeRow, columns: Columns) -> list[Cell]:
-    remarks = (whole.cells[column.index] for column in columns.of(Role.REMARKS) if column.index in whole.cells)
-    return [cell for cell in remarks if isinstance(cell.value, str)]
+    return [(cell, said) for cell in remarks for said in _of_prices(units_denied(cell.text)[0])]
 
 
 @lru_cache(maxsize=4096)

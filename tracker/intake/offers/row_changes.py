@@ -37,9 +37,10 @@ class RowChanges:
         self._priced = frozenset(price.index for price in columns.prices)
         self._counting = numbering_columns(table) if self._notes else frozenset()
         known = {column.index for role, held in columns.by_role.items() if role not in _TELLING for column in held}
-        self._telling = [column.index for column in table.columns if column.index not in known | self._priced]
         self._all_remarks = frozenset(column.index for column in columns.of(Role.REMARKS))
-        self._naming = frozenset(column.index for column in columns.of(*_NAMING))
+        naming = frozenset(column.index for column in columns.of(*_NAMING))
+        telling = (column.index for column in table.columns if column.index not in known | self._priced)
+        self._telling = [(index, _in_name if index in naming else _in_remark) for index in telling]
 
     def of(
         self, whole: WholeRow, price: PriceColumn, headings: Iterable[Words], columns: Columns
@@ -55,15 +56,15 @@ class RowChanges:
         for commented in (cell, *price.column.heads):
             for change in _in_remark(commented.comment) if commented.comment else ():
                 yield Said(change, at(commented), commented.comment)
-        others = self._all_remarks - {column.index for column in columns.of(Role.REMARKS)}
-        for index in self._telling:
+        others = self._all_remarks and self._all_remarks - {column.index for column in columns.of(Role.REMARKS)}
+        for index, read in self._telling:
             if index in others:
                 # What another vendor of the row remarks.
                 continue
             beside = whole.cells.get(index)
             if beside is not None and isinstance(beside.value, str):
-                read = _in_name if index in self._naming else _in_remark
-                yield from (Said(change, at(beside), beside.text) for change in read(beside.text))
+                for change in read(beside.text):
+                    yield Said(change, at(beside), beside.text)
 
     def _others(self, whole: WholeRow) -> Iterator[Cell]:
         """The row's cells but for its number and its prices: a sign at one of them is not about the next."""

@@ -36,10 +36,9 @@ def size_of_row(whole: WholeRow, columns: Columns) -> Said[Bracket] | None:
 
 def _remarked(whole: WholeRow, columns: Columns) -> Said[Bracket] | None:
     """'Ab 5 t' and nothing else beside a price, where no column is for order sizes."""
-    for column in columns.of(Role.REMARKS):
-        cell = whole.cells.get(column.index)
-        bracket = bracket_text(cell.text) if cell is not None and isinstance(cell.value, str) else None
-        if cell is not None and bracket is not None and not bracket.alone and not bracket.not_weight:
+    for cell in columns.remarks_in(whole.cells):
+        bracket = bracket_text(cell.text)
+        if bracket is not None and not bracket.alone and not bracket.not_weight:
             return Said(bracket, at(cell), cell.text.strip())
     return None
 

@@ -8,7 +8,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.asides import begin_a_group
 from tracker.intake.offers.charge_runs import ChargeRow, ChargeRuns
 from tracker.intake.offers.neighbours import Neighbours
-from tracker.intake.offers.outdated import age_of_cells, columns_beside
+from tracker.intake.offers.outdated import age_of_remarks, columns_beside, remarks_in
 from tracker.intake.offers.row_charges import (
     charge_of_row,
     has_figure,
@@ -132,11 +132,10 @@ class Rows:
 
     def _as_above(self, cells: dict[int, Cell], above: dict[int, Cell]) -> dict[int, Cell]:
         """The row with what stands above each sign for 'the same' in its place; a price stays where its sign stands."""
-        same = {
-            index: above[index]
-            for index in self._copied
-            if index in cells and index in above and says_same(cells[index].text)
-        }
+        signs = [index for index, cell in cells.items() if isinstance(cell.value, str) and says_same(cell.text)]
+        if not signs:
+            return cells
+        same = {index: above[index] for index in self._copied if index in signs and index in above}
         for index in self._priced & same.keys():
             same[index] = same[index]._replace(row=cells[index].row, column=cells[index].column)
         return cells | same if same else cells
@@ -170,9 +169,10 @@ class Rows:
         label = self._label(cells)
         if label is None:
             return self._unlabelled(row, cells), ""
-        if age_of_cells(cells, self._beside)[0] is Age.SUPERSEDED:
+        remarks = remarks_in(cells, self._beside)
+        if age_of_remarks(remarks)[0] is Age.SUPERSEDED:
             return "marked as no longer in force", ""
-        offering = max(row_offers(label.text), self._remarked(cells))
+        offering = max([row_offers(label.text), *[remark_offers(remark.text) for remark in remarks]])
         if offering is Offering.NOT:
             return "its words say that nobody offers it", ""
         if offering is Offering.DOUBTFUL:
@@ -193,12 +193,6 @@ class Rows:
             not names_board(label.text) or self._neighbours.far_below(cells, self._measured)
         )
         return (RowKind.CHARGE.value if charged else ""), ""
-
-    def _remarked(self, cells: dict[int, Cell]) -> Offering:
-        """What the row's remarks say of its price."""
-        remarks = (cells[index] for index in self._beside if index in cells)
-        told = (remark_offers(cell.text) for cell in remarks if isinstance(cell.value, str))
-        return max(told, default=Offering.SURELY)
 
     def _told_apart(self, kind: RowKind, label: Cell, cells: dict[int, Cell]) -> str | None:
         """What leaves it open whether a row is a board, where its name has a word for something else in it.

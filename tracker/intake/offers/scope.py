@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from functools import cached_property
-from typing import TypeVar, cast
+from typing import Any, TypeVar, cast
 
 from tracker.intake.offers.said import Said, at
 from tracker.intake.tables.table import Words
@@ -225,13 +225,15 @@ class Scope:
         """The statements of one kind at the nearest level that makes any."""
         if kind not in self._nearest:
             self._nearest[kind] = next((found for level in self.levels if (found := level.all_of(kind))), ())
-        return cast("tuple[Said[S], ...]", self._nearest[kind])
+        known: tuple[Said[S], ...] = self._nearest[kind]
+        return known
 
     def all_of(self, kind: type[S]) -> tuple[Said[S], ...]:
         """The statements of one kind at every level, nearest first, each once."""
         if kind not in self._all:
             self._all[kind] = tuple(dict.fromkeys(said for level in self.levels for said in level.all_of(kind)))
-        return cast("tuple[Said[S], ...]", self._all[kind])
+        known: tuple[Said[S], ...] = self._all[kind]
+        return known
 
     @cached_property
     def lead_unread(self) -> tuple[Said[LeadUnread], ...]:
@@ -244,11 +246,11 @@ class Scope:
         return ()
 
     @cached_property
-    def _nearest(self) -> dict[type[object], tuple[Said[object], ...]]:
+    def _nearest(self) -> dict[type[object], Any]:
         return {}
 
     @cached_property
-    def _all(self) -> dict[type[object], tuple[Said[object], ...]]:
+    def _all(self) -> dict[type[object], Any]:
         return {}
 
     @cached_property

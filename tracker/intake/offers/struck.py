@@ -15,7 +15,8 @@ _NAMES = (Role.PRODUCT, Role.GRADE, *MEASURES)
 
 def ask_of_struck_board(draft: Draft, cells: Mapping[int, Cell], columns: Columns, facts: FileFacts) -> None:
     """Holds back the price of a board that is struck through in any of the cells that describe it."""
-    named = (cells[column.index] for column in columns.of(*_NAMES) if column.index in cells)
-    struck = next((cell for cell in named if cell.struck), None)
-    if struck is not None:
-        ask_whether_it_stands(draft, struck.text.strip(), f"in {at(struck)} is struck through", facts)
+    for column in columns.of(*_NAMES):
+        cell = cells.get(column.index)
+        if cell is not None and cell.struck:
+            ask_whether_it_stands(draft, cell.text.strip(), f"in {at(cell)} is struck through", facts)
+            return

@@ -16,10 +16,14 @@ from tracker.intake.values.roles import Role
 from tracker.intake.values.ton_kinds import ton_under
 from tracker.intake.words.fold import fold
 
+_UNITS = (Role.BASIS, Role.PER_QUANTITY, Role.CURRENCY)
+
 
 def unit_cells(whole: WholeRow, columns: Columns, facts: FileFacts) -> list[Cell]:
     """The row's unit and currency cells; how many units and which ('100' | 'kg') are one unit, beside any currency."""
     cells = _cells(whole, columns, facts)
+    if not cells:
+        return []
     counts = _several(cells, facts)
     named = [cell for cell in cells if not _counts(cell, facts)]
     units = [cell for cell in named if not _only_currency(cell)]
@@ -33,6 +37,8 @@ def counted(settled: Settled[str], whole: WholeRow, columns: Columns, facts: Fil
     """'Price CZK/kg | Per Qty' over '2750 | 100': with a count and no unit in its row, the price may be per so many of
     the units that the head says."""
     cells = _cells(whole, columns, facts)
+    if not cells:
+        return settled
     counts = _several(cells, facts)
     named = any(not _counts(cell, facts) and not _only_currency(cell) for cell in cells)
     if settled.by is None or settled.value is None or named or not counts:
@@ -45,7 +51,7 @@ def counted(settled: Settled[str], whole: WholeRow, columns: Columns, facts: Fil
 
 
 def _cells(whole: WholeRow, columns: Columns, facts: FileFacts) -> list[Cell]:
-    wanted = columns.of(Role.BASIS, Role.PER_QUANTITY, Role.CURRENCY)
+    wanted = columns.of(*_UNITS)
     return [_decoded(whole.cells[column.index], column, facts) for column in wanted if column.index in whole.cells]
 
 

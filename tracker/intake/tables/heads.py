@@ -62,7 +62,7 @@ def head_text(cell: Cell) -> str:
         words = format_words(cell.number_format)
         if words and words not in cell.text:
             return f"{cell.value:f} {words}"
-    return _in_words(_WRAPPED.sub("", without_footnote(cell.text)))
+    return _in_words(cell.text)
 
 
 _WRAPPED = re.compile(r"(?<=[a-zäöüß])-[ \t]*\n[ \t]*(?=[a-zäöüß])")
@@ -72,6 +72,7 @@ _WRAPPED = re.compile(r"(?<=[a-zäöüß])-[ \t]*\n[ \t]*(?=[a-zäöüß])")
 @lru_cache(maxsize=16384)
 def _in_words(text: str) -> str:
     """A field's name as a program writes it, in words: 'PRC_5000_19999LB' is 'PRC 5000-19999LB', 'LedtidDagar' two."""
+    text = _WRAPPED.sub("", without_footnote(text))
     if " " in text:
         return text
     if "_" in text:

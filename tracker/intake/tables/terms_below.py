@@ -5,9 +5,10 @@ Incoterm |        | franco destination  | DAP Lyon
 Délai    |        | 3 semaines          | 5 semaines
 """
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import replace
 from datetime import date
+from functools import cache
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import is_figure
@@ -40,28 +41,34 @@ def _with_lines(column: HeadedColumn, said: dict[int, list[Cell]]) -> HeadedColu
 def _rows(table: Table, view: View) -> Iterator[tuple[Cell, dict[int, Cell]]]:
     """Labels of terms, and what stands beside them, each under figures of the table's last rows; other rows are passed,
     and the first empty one ends them. Those that went on as rows of the table are taken out of it."""
-    priced = {at for row in table.rows for at, cell in view.rows.get(row.index, {}).items() if is_figure(cell)}
-    while len(table.rows) > 1 and (told := _terms_in(view.rows.get(table.rows[-1].index, {}), priced)) is not None:
+    rows = tuple(table.rows)
+
+    @cache
+    def figured() -> set[int]:
+        # Of a long list it takes long to tell, and hardly one ends with what may be terms.
+        return {at for row in rows for at, cell in view.rows.get(row.index, {}).items() if is_figure(cell)}
+
+    while len(table.rows) > 1 and (told := _terms_in(view.rows.get(table.rows[-1].index, {}), figured)) is not None:
         table.rows.pop()
         yield told
     row = table.last_row + 1
     table.last_row = table.rows[-1].index
     while row in view.rows:
-        told = _terms_in(view.rows[row], priced)
+        told = _terms_in(view.rows[row], figured)
         if told is not None:
             yield told
         row += 1
 
 
-def _terms_in(cells: Mapping[int, Cell], priced: set[int]) -> tuple[Cell, dict[int, Cell]] | None:
-    """A label and what several columns of prices say of it."""
+def _terms_in(cells: Mapping[int, Cell], figured: Callable[[], set[int]]) -> tuple[Cell, dict[int, Cell]] | None:
+    """A label and what several columns of prices say of it. `figured`: the columns in which figures stand above."""
     if not cells:
         return None
     first, *rest = sorted(cells)
     values = {at: cells[at] for at in rest}
-    several = len(values) >= _FEWEST and values.keys() <= priced and first not in priced
-    told = several and all(map(_tells, values.values())) and _is_term(cells[first])
-    return (cells[first], values) if told else None
+    told = len(values) >= _FEWEST and all(map(_tells, values.values())) and _is_term(cells[first])
+    below_prices = told and values.keys() <= figured() and first not in figured()
+    return (cells[first], values) if below_prices else None
 
 
 def _tells(cell: Cell) -> bool:

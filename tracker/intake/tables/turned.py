@@ -15,6 +15,7 @@ from tracker.intake.values.basis import basis_text
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.money import price_text
 from tracker.intake.values.roles import Role
+from tracker.intake.words.lists import phrases
 
 _FEWEST_LABELS = 3
 _WIDEST_GAP = 1
@@ -66,7 +67,7 @@ def _label_columns(view: View) -> list[int]:
     counts: dict[int, int] = {}
     for row in view.order[:400]:
         for column, cell in view.rows[row].items():
-            if is_label(cell) or _is_form(cell):
+            if counts.get(column, 0) < _FEWEST_LABELS and (is_label(cell) or _is_form(cell)):
                 counts[column] = counts.get(column, 0) + 1
     return sorted(column for column, count in counts.items() if count >= _FEWEST_LABELS)
 
@@ -93,10 +94,11 @@ def _runs(view: View, column: int) -> Iterator[list[int]]:
     """
     run: dict[int, Cell] = {}
     unknown: dict[int, Cell] = {}
+    last = -1
     for row, cell in view.down(column, view.order):
         labels = is_label(cell) and max(view.columns_of(row)) > column
-        if run and not labels and _may_be_unknown(view, column, row) and row == max(run | unknown) + 1:
-            unknown[row] = cell
+        if run and not labels and row == last + 1 and _may_be_unknown(view, column, row):
+            unknown[row], last = cell, row
             continue
         if run and labels and len(unknown) <= _MOST_UNKNOWN and _continues(run | unknown, row, cell):
             run |= unknown
@@ -105,7 +107,7 @@ def _runs(view: View, column: int) -> Iterator[list[int]]:
             run = {}
         unknown = {}
         if labels and (run or not _is_title(view, column, row, cell.text)):
-            run[row] = cell
+            run[row], last = cell, row
     if run:
         yield list(run)
 
@@ -117,8 +119,7 @@ def _may_be_unknown(view: View, column: int, row: int) -> bool:
     if not isinstance(label.value, str) or len(label.text) > _LONGEST_LABEL or looks_priced(label):
         return False
     head = head_of(label)
-    beside = min((at for at in cells if at > column), default=None)
-    return head is not None and not head.across and not head.answers_itself and beside is not None
+    return head is not None and not head.across and not head.answers_itself and max(cells) > column
 
 
 def _is_title(view: View, column: int, row: int, text: str) -> bool:
@@ -186,7 +187,11 @@ def _with_forms(view: View, column: int, rows: list[int]) -> list[int]:
 
 @lru_cache(maxsize=16384)
 def _names_a_form(text: str) -> bool:
-    head = head_of_words(without_footnote(text)) if len(text) <= _LONGEST_LABEL else None
+    words = without_footnote(text)
+    # Asked first because it is sooner told than the whole head, and nearly no text passes.
+    if len(text) > _LONGEST_LABEL or phrases("basis").whole(words) not in ("roll", "sheet"):
+        return False
+    head = head_of_words(words)
     return head is not None and head.across == "form"
 
 

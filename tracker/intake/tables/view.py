@@ -130,10 +130,12 @@ class View:
 
     def down(self, column: int, rows: Iterable[int]) -> Iterator[tuple[int, Cell]]:
         """Those of the rows that have a cell in a column, with it."""
-        for row in rows:
-            cell = self.cell(row, column)
-            if cell is not None:
-                yield row, cell
+        held = self.rows
+        if type(held) is PassingRows:
+            found = ((row, held.cell(row, column)) for row in rows)
+        else:
+            found = ((row, held[row].get(column)) for row in rows if row in held)
+        return ((row, cell) for row, cell in found if cell is not None)
 
     def columns_of(self, row: int) -> Collection[int]:
         """The columns of a row with content that have cells."""

@@ -6,7 +6,7 @@ while stocks last' are a firm, and offers perhaps.
 """
 
 from enum import IntEnum
-from functools import lru_cache
+from functools import cache, lru_cache
 
 from tracker.intake.values.caliper import find_calipers
 from tracker.intake.values.currency import currency_phrases
@@ -16,8 +16,8 @@ from tracker.intake.values.masses import find_masses
 from tracker.intake.values.no_offers import may_be_an_example, offers_nothing, shows_how_to_read
 from tracker.intake.values.roles import PRICES, Role
 from tracker.intake.values.weight import find_weights
-from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import Found, tokens_of
+from tracker.intake.words.lists import phrases, words
+from tracker.intake.words.phrases import Found, Phrases, tokens_of
 
 
 class Offering(IntEnum):
@@ -175,6 +175,9 @@ def row_offers(label: str) -> Offering:
 
     A word that may be another ('Market') counts only right beside the board.
     """
+    if not _telling().find(label):
+        # Most names of a long list end here, each of them different.
+        return Offering.SURELY
     if phrases("examples").find(label):
         if shows_how_to_read(label):
             return Offering.NOT
@@ -196,6 +199,13 @@ def row_offers(label: str) -> Offering:
     if label[last.end :].strip(" .)]") or not _ends_with_a_board(label[: last.start]):
         return Offering.SURELY
     return Offering.NOT if last.value == _NAMED else Offering.DOUBTFUL
+
+
+@cache
+def _telling() -> Phrases[str]:
+    """The phrases of all lists that row_offers looks for, by list."""
+    lists = ("examples", "not_quoted", "prices_of_others")
+    return Phrases({name: [phrase for said in words(name).values() for phrase in said] for name in lists})
 
 
 def _begins_with_a_board(words: str) -> bool:

@@ -13,6 +13,7 @@ _LONGEST = 30
 _FIGURE = re.compile(r"\d")
 
 
+@lru_cache(maxsize=16384)
 def tells_price_kind(text: str) -> bool:
     """Whether a cell says this and no more: such words tell no board or order from another."""
     # Most cells of a long list have a figure, which settles it at once.
