@@ -10,6 +10,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.values.basis import BasisReading, basis_in_a_word, basis_span, hints_at_tonne
 from tracker.intake.values.brackets import Bracket
 from tracker.intake.values.caliper import CaliperReading
+from tracker.intake.values.bidders import behind_bid
 from tracker.intake.values.company import company_name
 from tracker.intake.values.currency import CurrencyReading
 from tracker.intake.values.delivery import Delivery
@@ -157,7 +158,7 @@ def vendor_in_head(head: Header) -> str | None:
         before, _, after = rest.rpartition(said.words) if said is not None else ("", "", rest)
         rest = f"{before} {after}".strip()
     rest = rest.strip(" /()[]\n")
-    firm = company_name(rest)
+    firm = company_name(behind_bid(rest) or "") or company_name(rest)
     if "&" in rest or not find_mass_units(rest):
         return firm
     # 'Kartonfabrik Ellerbach KG' is a firm without its last word too.

@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from tracker.intake.columns.column import Column, Kind, PriceColumn, vendor_in_head
 from tracker.intake.tables.periods import without_periods
-from tracker.intake.values.company import may_be_a_name
+from tracker.intake.values.company import may_be_a_name, name_of_bidder
 from tracker.intake.values.header import Header, without_unit
 from tracker.intake.values.roles import Role
 from tracker.intake.words.lists import phrases
@@ -88,19 +88,23 @@ _NO_WORD = re.compile(r"\S*\d\S*|[^\w'’.Ø-]")
 def _named(price: PriceColumn, rows: set[int]) -> PriceColumn:
     if _beside_bids(price) is not None:
         return price
-    names = [
-        name
-        for cell, head in zip(price.column.heads, price.column.said, strict=True)
-        if cell.row in rows
-        and price.kind is Kind.OFFER
-        and not _named_otherwise(head)
-        and may_be_a_name(name := without_unit(head).strip(" /()[],"))
-    ]
+    heads = zip(price.column.heads, price.column.said, strict=True)
+    beside = (head for cell, head in heads if cell.row in rows and price.kind is Kind.OFFER)
+    names = [name for name in map(_name_in, beside) if name is not None]
     if len(names) != 1:
         return price
-    # Figures like prices under 'Supplier' and a firm's name are what it quotes.
-    asked = price.unexplained and not any(head.role is Role.VENDOR for head in price.column.said[:-1])
+    # Figures like prices under 'Supplier' and a firm's name are what it quotes, and so are those under 'Bid Tarn Mills'.
+    called = any(head.role is Role.VENDOR for head in price.column.said[:-1]) or any(
+        name_of_bidder(without_unit(head)) for head in price.column.said
+    )
+    asked = price.unexplained and not called
     return replace(price, vendor=names[0], unexplained=asked)
+
+
+def _name_in(head: Header) -> str | None:
+    name = without_unit(head).strip(" /()[],")
+    bidder = name_of_bidder(name)
+    return bidder if bidder else name if may_be_a_name(name) and not _named_otherwise(head) else None
 
 
 def _named_otherwise(head: Header) -> bool:

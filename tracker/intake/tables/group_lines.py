@@ -12,7 +12,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import head_of
 from tracker.intake.tables.table import HeadedColumn
 from tracker.intake.tables.view import View
-from tracker.intake.values.company import company_name, may_be_a_name
+from tracker.intake.values.company import company_name, labelled_company, may_be_a_name, name_of_bidder
 from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.money import price_unit
 from tracker.intake.values.role_words import header_roles
@@ -107,13 +107,18 @@ def _each_has_a_price(starts: list[int], priced: list[int]) -> bool:
 
 def _vendors(label: Cell | None, values: dict[int, Cell]) -> dict[int, str]:
     """Names beside each other: behind 'Lieferant', or where a word shows that one of them is a firm's."""
-    texts = {column: cell.text.strip() for column, cell in values.items() if isinstance(cell.value, str)}
+    texts = {column: _named(cell.text.strip()) for column, cell in values.items() if isinstance(cell.value, str)}
     called = label is not None and any(
         reading.role is Role.VENDOR and reading.strength >= _PLAINLY for reading in header_roles(label.text)
     )
     named = any(company_name(text) is not None for text in texts.values())
     written = all(company_name(text) is not None or may_be_a_name(text) for text in texts.values())
     return texts if called or (label is None and named and written) else {}
+
+
+def _named(text: str) -> str:
+    """'Fournisseur : Cartons Ormoy SA' and 'Bid 2 – Tarn Kartong AB' without what comes before the name."""
+    return labelled_company(text) or name_of_bidder(text) or text
 
 
 def _tell_terms(label: Cell | None, values: dict[int, Cell]) -> bool:

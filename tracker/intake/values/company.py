@@ -3,6 +3,7 @@
 import re
 from functools import lru_cache
 
+from tracker.intake.values.bidders import behind_bid, behind_bidder, without_number
 from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.firm_goods import with_goods
 from tracker.intake.values.form_fields import before_the_next_field
@@ -32,7 +33,7 @@ def company_name(text: str) -> str | None:
     text and the part must be written as a name, each word with a capital. None otherwise.
     """
     offering = next(filter(None, map(_company_offering, _BREAK.split(text.strip()))), None)
-    return labelled_company(text) or offering or _headed_company(text)
+    return labelled_company(text) or offering or _headed_company(behind_bidder(text) or text)
 
 
 # 'RFQ 26-311 Paperboard' is the number of a paper; a firm may have a single figure in its name.
@@ -171,6 +172,12 @@ def may_be_a_name(text: str) -> bool:
     return _is_name(head) and find_delivery(head) is None and not _is_board(head)
 
 
+def name_of_bidder(text: str) -> str | None:
+    """What may be a firm's name behind 'Bid' or 'Anbieter 2' in the head over its prices."""
+    name = behind_bid(text) or behind_bidder(text)
+    return name if name and (company_name(name) is not None or may_be_a_name(name)) else None
+
+
 def may_call_a_vendor(text: str) -> bool:
     """Whether a cell under 'Vendor' may be a name: no account's number ('CA5501'), no terms ('DLVD, min 22,000 lb',
     'lead time 8 weeks', 'from stock')."""
@@ -228,7 +235,7 @@ def labelled_company(text: str) -> str | None:
     label, colon, rest = _ASIDE.sub("", text, count=1).partition(":")
     if not colon:
         return _company_in_prose(text)
-    kinds = {phrases("company").whole(part) for part in label.split("/")}
+    kinds = {phrases("company").whole(part) for part in without_number(label).split("/")}
     if kinds <= _PLANTS and " " not in label.strip():
         # 'Mill: Tarn Kartong AB' names who makes it, and 'Mill: Augusta, GA' where; 'Company: …' is such a label too.
         return _headed_company(rest.strip())

@@ -1,0 +1,50 @@
+"""Firms' names over their prices behind what calls them vendors or bids; and what is no name behind such words."""
+
+import pytest
+
+from tests.intake.sheets import lines, read
+
+TITLE = ["Comparison, EUR per tonne, delivered"]
+BOARD = ["Grade", "g/m²", "µm"]
+
+
+def vendors(*heads, group):
+    """Cell -> vendor of one board's prices, in a group head over 'Price' or in the head of the price."""
+    over = [[None, None, None, *heads], [*BOARD, *["Price"] * len(heads)]] if group else [[*BOARD, *heads]]
+    found = lines([TITLE, [], *over, ["GC1", 240, 395, 1266, 1270], ["GC2", 280, 470, 1205, 1198]])
+    assert {str(line.state) for line in found.values()} == {"accepted"}
+    return [line.offer.vendor for _, line in sorted(found.items())]
+
+
+@pytest.mark.parametrize("group", [True, False])
+@pytest.mark.parametrize(
+    "label",
+    ["Fournisseur : {}", "Supplier – {}", "Lieferant {}", "Proveedor n° 2: {}", "Leverantör A: {}", "Bid: {}", "Angebot {}",
+     "Offre de {}", "Oferta: {}", "Offert från {}"],
+)  # fmt: skip
+def test_a_label_before_a_firms_name_is_no_part_of_it(label, group):
+    names = ["Ormoy Papier SA", "Velmora Kartong AB"]
+    assert vendors(*map(label.format, names), group=group) == [names[0], names[0], names[1], names[1]]
+
+
+def test_a_name_that_nothing_shows_to_be_a_firms_is_one_beside_a_firms():
+    assert vendors("Angebot Ormoy Lenz", "Angebot Velmora Kartong", group=False) == [
+        "Ormoy Lenz", "Ormoy Lenz", "Velmora Kartong", "Velmora Kartong",
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize("heads", [("Quote delivered", "Quote FOB mill"), ("Angebot ab Werk", "Angebot frei Haus")])
+def test_terms_behind_a_bid_are_no_name(heads):
+    assert set(vendors(*heads, group=False)) == {None}
+
+
+def test_a_name_that_begins_with_a_word_of_the_trade_is_left_whole():
+    assert set(vendors("Mill Creek Board Co.", "Velmora Kartong AB", group=False)) == {
+        "Mill Creek Board Co.",
+        "Velmora Kartong AB",
+    }
+
+
+def test_the_firm_that_a_bid_is_made_to_is_not_taken_from_a_title():
+    rows = [["Bid: Ormoy Foods Ltd"], [*BOARD, "EUR/t"], ["GC1", 240, 395, 1266]]
+    assert read(rows).lines[0].offer.vendor is None
