@@ -7,9 +7,10 @@ from tracker.intake.columns.order_sizes import BARE
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.values.bracket_pieces import HALF_LOAD, PIECES_OR_TONS
 from tracker.intake.values.brackets import Bracket, bracket_text
-from tracker.intake.values.loads import WHOLE_LOADS, counted_to_load, load_at_end
+from tracker.intake.values.loads import WHOLE_LOADS, counted_to_load, ending_at, load_at_end
 from tracker.intake.values.masses import Mass
 from tracker.intake.words.fold import fold
+from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found
 from tracker.trade.quantities import MassUnit
 
@@ -65,10 +66,8 @@ def _up_to_a_load(words: str, loads: Mapping[str, Mass]) -> Bracket | None:
     if load is None:
         return None
     weight = loads.get(load.value)
-    told = None if weight is None else bracket_text(f"{words[: load.start]}{weight.words}{words[load.end :]}")
-    if told is None:
-        return Bracket(words, not_weight="other_unit")
-    return replace(told, words=words, end_included=False)
+    told = None if weight is None else ending_at(words, load, weight)
+    return told or Bracket(words, not_weight="other_unit")
 
 
 def _weighed_to_load(words: str, size: Bracket, load: Found[str], loads: Mapping[str, Mass]) -> Bracket:
@@ -81,7 +80,7 @@ def _weighed_to_load(words: str, size: Bracket, load: Found[str], loads: Mapping
 def _of_load(bracket: Bracket, loads: Mapping[str, Mass], *, halves: bool) -> Bracket:
     """A load by its name alone: 'truckload', 'LTL', which ends where half a load has its own price, 'half truck'."""
     if bracket.start or bracket.end:
-        return bracket
+        return _of_part_loads(bracket, loads)
     load, words = bracket.not_weight, bracket.words
     full = loads.get("truckload")
     if load in WHOLE_LOADS and load in loads:
@@ -93,3 +92,12 @@ def _of_load(bracket: Bracket, loads: Mapping[str, Mass], *, halves: bool) -> Br
     if load == "part_load" and (full or load in loads):
         return Bracket(words, start=loads.get(load), end=full)
     return bracket
+
+
+def _of_part_loads(bracket: Bracket, loads: Mapping[str, Mass]) -> Bracket:
+    """'LTL, 10,000 lb and more' ends where a truckload begins; where that is, only a size beside it may say."""
+    part_load = any(match.value == "part_load" for match in phrases("bracket").find(bracket.words))
+    if not part_load or bracket.end is not None or bracket.not_weight:
+        return bracket
+    full = loads.get("truckload")
+    return replace(bracket, end=full, alone=full is None)

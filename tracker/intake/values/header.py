@@ -15,6 +15,7 @@ from tracker.intake.values.currency import CurrencyReading, find_currencies
 from tracker.intake.values.delivery import Delivery, find_delivery
 from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.lead import LeadUnit, lead_unit
+from tracker.intake.values.loads import load_at_end
 from tracker.intake.values.masses import find_mass_units
 from tracker.intake.values.money import find_price_unit
 from tracker.intake.values.reams import Ream, ream_of
@@ -92,7 +93,7 @@ def header(text: str) -> Header:
         # 'Moins de 5 t' is an order size, though 'moins' is a letter off the 'main' of a sheet, its bulk.
         roles = tuple(reading for reading in roles if reading.role is not Role.PROPERTY)
     measured = not (roles and roles[0].role in (Role.PROPERTY, Role.YIELD)) and not weighs_a_package(text)
-    by_load = bracket is not None and bracket.not_weight in VEHICLES
+    by_load = bracket is not None and (bracket.not_weight in VEHICLES or load_at_end(text) is not None)
     ordered = by_pallet is not None or by_load
     return Header(
         text=text,

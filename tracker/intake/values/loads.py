@@ -1,7 +1,7 @@
 """What a file says its truckloads and pallets weigh: 'TL: 40,000 lb or more', '1 pallet = 800 kg'."""
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from tracker.intake.values.bracket_pieces import HALF_LOAD, VEHICLES
@@ -124,13 +124,36 @@ def _behind_sign(text: str) -> str:
 
 
 def load_at_end(words: str) -> Found[str] | None:
-    """The load that a size from some weight goes up to: 'T/L' in '20,000 lb to T/L', which weighs something else."""
+    """The load that a size from some weight goes up to: 'T/L' in '20,000 lb to T/L' and in '20,000 lb up to a full
+    T/L', which weighs something else."""
     load = next((match for match in phrases("bracket").find(words) if match.value in WHOLE_LOADS), None)
     before = words[: load.start].rstrip() if load is not None else ""
+    joint = before[_end_of_weight(before) :].strip()
+    return load if joint != before.strip() and (joint in _DASHES or _joins(joint)) else None
+
+
+def ending_at(words: str, load: Found[str], weight: Mass) -> Bracket | None:
+    """'5 t up to a full load' as a size whose end weighs so much."""
+    bracket = bracket_text(f"{words[: _end_of_weight(words[: load.start])]} - {weight.words}")
+    return None if bracket is None else replace(bracket, words=words, end_included=False)
+
+
+def _end_of_weight(before: str) -> int:
     masses = find_masses(before)
-    joint = before[before.rfind(masses[-1].words) + len(masses[-1].words) :].strip() if masses else ""
-    joined = joint in _DASHES or phrases("range").whole(joint) == "any" or phrases("bracket").whole(joint) == "up_to"
-    return load if joint and joined else None
+    return before.rfind(masses[-1].words) + len(masses[-1].words) if masses else 0
+
+
+def _joins(joint: str) -> bool:
+    """'to', 'up to a', 'jusqu'au', 'bis unter einer': a word for where a size ends, with small words and no others."""
+    first = next((match for match in phrases("load_joints").find(joint) if match.start == 0), None)
+    first = first or next((match for match in phrases("bracket").find(joint) if _ends_a_size(match)), None)
+    if first is None:
+        return phrases("range").whole(joint) == "any"
+    return all(phrases("load_articles").whole(word) is not None for word in joint[first.end :].split())
+
+
+def _ends_a_size(match: Found[str]) -> bool:
+    return match.start == 0 and match.value in ("up_to", "to", "below")
 
 
 def counted_to_load(words: str) -> tuple[Bracket, Found[str]] | None:
