@@ -67,7 +67,19 @@ def load_definitions(text: str) -> tuple[LoadDefinition, ...]:
     for clause in clauses(text):
         for part in re.split(r",(?!\d)", clause):
             found += filter(None, map(_definition, _each_load(part.strip())))
+        found += filter(None, (_definition(said) for said in _said_of_the_load_before(clause)))
     return tuple(found)
+
+
+def _said_of_the_load_before(clause: str) -> list[str]:
+    """'A roll weighs 800 kg' of 'A roll is 40 in wide and weighs 800 kg', where one load is named and then spoken of."""
+    named = [match for match in phrases("bracket").find(clause) if match.value in LOADS]
+    if len({match.value for match in named}) != 1:
+        return []
+    load = clause[named[0].start : named[0].end]
+    joints = re.finditer(rf"\s{pattern('range', 'and')}\s|,(?!\d)\s*", clause[named[-1].end :], re.IGNORECASE)
+    behind = (clause[named[-1].end + joint.end() :].strip() for joint in joints)
+    return [f"{load} {said}" for said in behind if any(match.start == 0 for match in phrases("weighs").find(said))]
 
 
 def _each_load(part: str) -> list[str]:
@@ -99,7 +111,7 @@ def _definition(part: str) -> LoadDefinition | None:
         return None
     if kind in ("pallet", "roll"):
         # 'max. 1,000 kg' or 'about 800 kg' define nothing.
-        each = mass_text(_NET.sub("", _of_all_boards_taken(rest).strip(" .)")))
+        each = mass_text(_NET.sub("", _without_more_of_it(_of_all_boards_taken(rest)).strip(" .)")))
         return LoadDefinition(kind, part, each=each) if each is not None else None
     bracket = bracket_text(rest.strip())
     if bracket is None or bracket.not_weight:
@@ -107,8 +119,20 @@ def _definition(part: str) -> LoadDefinition | None:
     return LoadDefinition(kind, part, bracket=bracket)
 
 
+def _without_more_of_it(text: str) -> str:
+    """'800 kg and are 40 in wide' without what else the load is; 'and more' would make it no weight of each."""
+    for joint in re.finditer(rf"\s{pattern('range', 'and')}\s", text, re.IGNORECASE):
+        behind = text[joint.end() :]
+        said = any(match.start == 0 for match in phrases("weighs").find(behind))
+        if said and not find_masses(behind) and mass_text(text[: joint.start()]) is not None:
+            return text[: joint.start()]
+    return text
+
+
 def _of_all_boards_taken(text: str) -> str:
-    """'800 kg for all grades' without its last words, which take nothing away."""
+    """'800 kg for all grades' and '800 kg for the breaks below' without the last words, which take nothing away."""
+    sizes = [match for match in phrases("for_order_sizes").find(text) if not text[match.end :].strip(" .)")]
+    text = text[: sizes[0].start] if sizes else text
     said = phrases("all_of_them").find(text)
     before = text[: said[0].start].split() if said else []
     return " ".join(before[:-1]) if len(before) > 2 and not before[-1][0].isdigit() else text
