@@ -13,6 +13,7 @@ from tracker.intake.values.masses import find_mass_units, mass_units
 from tracker.intake.values.money import PriceUnit, find_price_unit
 from tracker.intake.values.payment_terms import is_when_to_pay
 from tracker.intake.values.roles import MONEY, Role, RoleReading
+from tracker.intake.values.shares import share_of_price
 from tracker.intake.values.tax import tax_included
 from tracker.intake.values.weight import weight_units, without_density
 from tracker.intake.words.likeness import meanings_of_phrases, near_miss
@@ -53,7 +54,7 @@ def header_roles(text: str) -> tuple[RoleReading, ...]:
         known = strengths.get(reading.role)
         if known is None or reading.strength > known.strength:
             strengths[reading.role] = reading
-    for reading in _by_likeness(text) if not by_words else []:
+    for reading in [] if by_words or share_of_price(text) is not None else _by_likeness(text):
         known = strengths.get(reading.role)
         together = reading.strength if known is None else max(0.85, known.strength)
         strengths[reading.role] = RoleReading(reading.role, together, text)
@@ -118,6 +119,7 @@ def _begins_with_minimum(text: str) -> bool:
 
 
 def _by_words(text: str) -> list[RoleReading]:
+    text = text[: share_of_price(text)]
     matches = _header_phrases_among(text)
     if tells_of_freight(text):
         matches = [found for found in matches if found[0] not in _SAID_OF_PRICES]
@@ -279,10 +281,7 @@ def _by_unit(text: str) -> list[RoleReading]:
 
 
 def _by_likeness(text: str) -> list[RoleReading]:
-    """A misspelt header: the words that are no units, together or one by one.
-
-    A unit of the same kind strengthens it.
-    """
+    """A misspelt header: the words that are no units, together or one by one; a unit of the kind strengthens it."""
     if any(phrases(section).whole(text) is not None for section in ("no_price", "price_ages")):
         # 'À préciser' is a word of its own, and no slip for 'prix', nor is 'in force' one for 'form'.
         return []
