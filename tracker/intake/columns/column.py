@@ -17,6 +17,7 @@ from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.grade import GradeReading
 from tracker.intake.values.header import Header
 from tracker.intake.values.lead import LeadTime, LeadUnit
+from tracker.intake.values.loads import LOADS
 from tracker.intake.values.masses import find_mass_units
 from tracker.intake.values.money import price_unit
 from tracker.intake.values.reams import Ream
@@ -127,6 +128,9 @@ def basis_in_head(head: Header) -> BasisReading | None:
     named = basis_in_a_word(head.text)
     if named is not None:
         return named
+    if head.bracket is not None and head.bracket.not_weight in LOADS and basis_span(head.text) is None:
+        # 'Pris bil' and 'Truck price' are prices of what is ordered by the load.
+        return None
     rest = head.text.replace(head.roles[0].words, " ", 1)
     unit = price_unit(rest) if rest != head.text else None
     if unit is None or phrases("forms").whole(unit.words.strip(" ,;:-–")) is not None:

@@ -8,6 +8,7 @@ from tracker.intake.tables.heads import Head, head_of, looks_priced
 from tracker.intake.values.brackets import is_bare_order_size, is_open_figure
 from tracker.intake.values.counted_orders import counts_orders
 from tracker.intake.values.header import Header
+from tracker.intake.values.loads import LOADS
 from tracker.intake.values.money import price_text
 from tracker.intake.values.roles import CHARGES, MEASURES, ON_TOP, ORDER_SIZES, Role
 from tracker.intake.values.validity import until_in_head
@@ -65,7 +66,14 @@ def _heads_values(said: Header, column: Column) -> bool:
     """'Antal ark' over '500–2 499' counts what is ordered, though by itself it tells how board is packed."""
     lowest = column.said[-1]
     counted = counts_orders(said.text) and said is not lowest
-    return says_delivery(said) or (bool(counted) and (is_bare_order_size(lowest.text) or is_open_figure(lowest.text)))
+    return says_delivery(said) or _loads_weighed(said, lowest) or (bool(counted) and (is_bare_order_size(lowest.text) or is_open_figure(lowest.text)))
+
+
+def _loads_weighed(said: Header, lowest: Header) -> bool:
+    """'Pallet' over 'under 15 t' is how that is ordered, and not how board is packed."""
+    loads = said is not lowest and said.bracket is not None and said.bracket.not_weight in LOADS
+    size = lowest.bracket
+    return loads and size is not None and not (size.not_weight or size.alone)
 
 
 def _in_a_measures_unit(said: Header) -> bool:

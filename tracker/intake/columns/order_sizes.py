@@ -12,6 +12,7 @@ from tracker.intake.values.bracket_pieces import VEHICLES
 from tracker.intake.values.brackets import Bracket, bracket_text, is_bare_order_size, is_open_figure
 from tracker.intake.values.counted_orders import counted_size, counts_orders
 from tracker.intake.values.header import Header
+from tracker.intake.values.loads import LOADS
 from tracker.intake.values.masses import find_mass_units, find_masses
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import ORDER_SIZES, Role
@@ -25,7 +26,7 @@ def order_size(column: Column) -> tuple[int | None, Bracket | None]:
     """The header level that is an order size, and the order size; bare figures take the unit of the heading above."""
     for level, head in enumerate(column.said):
         if is_order_size(head) and not _defines_a_ton(column, level):
-            return level, _load_in_units(head, column.said[:level])
+            return _weighed_below(column, level) or (level, _load_in_units(head, column.said[:level]))
         beside = beside_unit(head)
         if beside is not None:
             return level, beside
@@ -43,6 +44,19 @@ def _load_in_units(head: Header, above: Sequence[Header]) -> Bracket | None:
 
 
 _NAME_FIRST = re.compile(r"\W*[^\W\d]\D*\d")
+
+
+def _weighed_below(column: Column, level: int) -> tuple[int, Bracket] | None:
+    """The 'under 15 t' below 'Pallet price', which says how much is ordered by the pallet."""
+    above = column.said[level].bracket
+    if above is None or above.not_weight not in LOADS or above.start is not None or above.end is not None:
+        return None
+    sizes = ((below, head.bracket) for below, head in enumerate(column.said) if below > level and is_order_size(head))
+    return next(((below, size) for below, size in sizes if size is not None and _is_weight(size)), None)
+
+
+def _is_weight(size: Bracket) -> bool:
+    return not (size.not_weight or size.alone)
 
 
 def _defines_a_ton(column: Column, level: int) -> bool:

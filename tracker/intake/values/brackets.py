@@ -103,7 +103,9 @@ def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
             return _of_one_load(stripped, gaps[0], loads[0])
         unweighed = loads or [word for gap in gaps for word in gap if word == NAMED_SIZE]
         return Bracket(stripped, not_weight=unweighed[0]) if unweighed and unweighed[0] != PIECES_OR_TONS else None
-    if any(not mass.units for mass in masses) or (loads and loads[0] not in ("truckload", "part_load", HALF_LOAD)):
+    signed = {"below", "up_to", "from", "above"} & set().union(*gaps)
+    named = ("truckload", "part_load", HALF_LOAD, *(("pallet",) if signed else ()))
+    if any(not mass.units for mass in masses) or (loads and loads[0] not in named):
         return _of_loads(stripped, masses, gaps, loads) if loads else None
     return _from_signs(stripped, masses, gaps, loads)
 

@@ -94,6 +94,7 @@ def header(text: str) -> Header:
         roles = tuple(reading for reading in roles if reading.role is not Role.PROPERTY)
     measured = not (roles and roles[0].role in (Role.PROPERTY, Role.YIELD)) and not weighs_a_package(text)
     by_load = bracket is not None and (bracket.not_weight in VEHICLES or load_at_end(text) is not None)
+    by_load = by_load or (currency is None and _names_pallets(text, bracket))
     ordered = by_pallet is not None or by_load
     return Header(
         text=text,
@@ -142,6 +143,12 @@ def _size_of_pallets(text: str, basis: BasisReading | None) -> Bracket | None:
     inside = _IN_BRACKETS.search(text) if basis is not None and basis.foreign == "pallet" else None
     said = bracket_text(inside[1]) if inside is not None else None
     return said if said is not None and not said.not_weight and not said.alone else None
+
+
+def _names_pallets(text: str, bracket: Bracket | None) -> bool:
+    """'Pris pall' and 'Pallet price', which no 'per' or '/' parts: prices of what is ordered by the pallet."""
+    named = bracket is not None and bracket.not_weight == "pallet" and bracket.start is None and bracket.end is None
+    return named and bool(phrases("price_words").find(text)) and basis_span(text) is None
 
 
 def _names_form(text: str, basis: BasisReading | None) -> bool:
