@@ -67,7 +67,8 @@ def price_columns(
         if column.role is not None:
             by_role[column.role] = (*by_role.get(column.role, ()), column)
     found = Columns((), by_role)
-    kinds = _kinds(found) or dict.fromkeys(amount_per_unit(found, samples), Kind.OFFER)
+    amounts = amount_per_unit(found, samples, columns, (*titles, *above))
+    kinds = _kinds(found) or dict.fromkeys(amounts, Kind.OFFER)
     ranged = ranged_prices(columns, list(kinds), samples)
     pairs = {column: place_in_force(column, samples[column.index]) for column in columns}
     kinds |= dict.fromkeys((*ranged, *(column for column in kinds if pairs[column] is not None)), Kind.OFFER)

@@ -8,12 +8,13 @@ from tracker.intake.columns.column import Column, Columns
 from tracker.intake.columns.forms import form_alone
 from tracker.intake.columns.headed_figures import heads_delivered, mostly_priced, names_a_charge
 from tracker.intake.grid import Cell
-from tracker.intake.tables.figures import figure_of
+from tracker.intake.tables.figures import figure_of, is_figure
 from tracker.intake.tables.heads import looks_priced
 from tracker.intake.tables.periods import is_period, without_periods
+from tracker.intake.tables.table import Words
 from tracker.intake.values.dates import find_dates, without_dates
 from tracker.intake.values.header import Header
-from tracker.intake.values.money import price_text
+from tracker.intake.values.money import find_price_unit, price_text
 from tracker.intake.values.roles import ORDER_SIZES, Role
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import blanked
@@ -33,16 +34,32 @@ _NEAR, _MOVES_WITH = Decimal("1.5"), Decimal("1.2")
 """How far another making's price lies from the usual one, and how little that varies; common practice, no source."""
 
 
-def amount_per_unit(columns: Columns, samples: Mapping[int, Sequence[Cell]]) -> tuple[Column, ...]:
+def amount_per_unit(
+    columns: Columns, samples: Mapping[int, Sequence[Cell]], others: Sequence[Column], titles: Sequence[Words]
+) -> tuple[Column, ...]:
     """'Betrag | Währg | Preiseinheit | ME', 'Valor kg', 'Importe' over '1.418,00 €/t': where no column is a price, the
-    amount with a unit is one."""
+    amount with a unit is one; so it is below 'EUR/t' where no column of the table, `others` with the rest, counts what
+    is bought."""
     totals = [one for one in columns.of(Role.TOTAL) if not phrases("volumes_sold").find(one.text)]
     per_unit = [one for one in totals if one.bases or one.mass_units or _mostly_per_unit(samples[one.index])]
     if len(per_unit) == 1:
         return tuple(per_unit)
     amounts = [one for one in totals if any(map(_is_amount, one.said))]
     units = columns.of(Role.BASIS, Role.PER_QUANTITY)
-    return tuple(amounts) if len(amounts) == 1 and units else ()
+    return tuple(amounts) if len(amounts) == 1 and (units or _by_titles(amounts[0], samples, others, titles)) else ()
+
+
+def _by_titles(
+    amount: Column, samples: Mapping[int, Sequence[Cell]], others: Sequence[Column], titles: Sequence[Words]
+) -> bool:
+    """Nothing that could be multiplied stands beside it, and what is said above names money and a unit."""
+    units = [unit for words in titles if (unit := find_price_unit(words.text)) is not None]
+    named = any(unit.currency is not None and unit.basis is not None for unit in units)
+    counted = (column for column in others if column.role in _MULTIPLIED and any(map(is_figure, samples[column.index])))
+    return named and mostly_priced(samples[amount.index]) and not any(counted)
+
+
+_MULTIPLIED = frozenset({None, Role.STOCK, Role.PACKING, Role.MINIMUM, Role.SHEETS_WEIGHT, *ORDER_SIZES})
 
 
 def _mostly_per_unit(cells: Sequence[Cell]) -> bool:

@@ -1,0 +1,33 @@
+"""'Importe' and 'Betrag' over what board costs: below a unit of price, where nothing counts what is bought."""
+
+import pytest
+
+from tests.intake.sheets import lines
+
+LANGUAGES = [
+    ("Condiciones: DAP, EUR/tonelada métrica", "Importe", "Cantidad (t)"),
+    ("Preise in EUR je Tonne", "Betrag", "Menge (t)"),
+    ("Prix en EUR par tonne métrique", "Montant", "Quantité (t)"),
+    ("Priser i EUR per 1000 kg", "Belopp", "Mängd (t)"),
+]
+
+
+@pytest.mark.parametrize(("title", "amount", "quantity"), LANGUAGES)
+def test_an_amount_below_a_unit_of_price_is_the_price(title, amount, quantity):
+    rows = [[title], [], ["Nr.", "Sorte", "g/m²", "µm", amount], [11, "GC2", 255, 430, 1219], [12, "GD2", 300, 385, 853]]
+    assert [(str(line.state), line.offer.price, str(line.offer.basis)) for line in lines(rows).values()] == [
+        ("accepted", 1219, "tonne"),
+        ("accepted", 853, "tonne"),
+    ]
+
+
+@pytest.mark.parametrize(("title", "amount", "quantity"), LANGUAGES)
+def test_what_a_quantity_comes_to_is_asked_about(title, amount, quantity):
+    rows = [[title], [], ["Sorte", "g/m²", "µm", quantity, amount], ["GC2", 255, 430, 2, 2438], ["GD2", 300, 385, 3, 2559]]
+    assert "accepted" not in {str(line.state) for line in lines(rows).values()}
+
+
+@pytest.mark.parametrize(("title", "amount", "quantity"), LANGUAGES)
+def test_an_amount_below_no_unit_is_asked_about(title, amount, quantity):
+    rows = [["EUR"], [], ["Sorte", "g/m²", "µm", amount], ["GC2", 255, 430, 1219], ["GD2", 300, 385, 853]]
+    assert "accepted" not in {str(line.state) for line in lines(rows).values()}
