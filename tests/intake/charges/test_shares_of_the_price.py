@@ -26,7 +26,10 @@ def read(*heads, charge=3):
 @pytest.mark.parametrize(("price", "unit", "charge", "share"), LANGUAGES)
 def test_a_share_below_a_charge_is_the_charges(price, unit, charge, share):
     for found in (read((price, charge), (unit, share)), read((f"{price}, {unit}", f"{charge}, {share}"))):
-        assert [(str(line.state), line.offer.price) for line in found.values()] == [("accepted", 1340), ("accepted", 935)]
+        assert [(str(line.state), line.offer.price) for line in found.values()] == [
+            ("accepted", 1340),
+            ("accepted", 935),
+        ]
         assert [[str(one.price) for one in line.offer.charges] for line in found.values()] == [["3"], ["2.5"]]
 
 
@@ -35,6 +38,8 @@ def test_a_percentage_that_is_told_of_the_price_leaves_it_a_price(head):
     assert header_roles(head)[0].role == "price"
 
 
-@pytest.mark.parametrize("head", ["% of base price", "pct of price", "% vom Grundpreis", "% sur le prix", "% på priset"])
+@pytest.mark.parametrize(
+    "head", ["% of base price", "pct of price", "% vom Grundpreis", "% sur le prix", "% på priset"]
+)
 def test_a_share_heads_no_price(head):
     assert header_roles(head) == ()

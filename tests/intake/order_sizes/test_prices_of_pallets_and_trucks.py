@@ -33,7 +33,8 @@ def test_without_a_weight_only_the_order_size_is_asked(title, pallet, truck, les
 
 
 @pytest.mark.parametrize(
-    "heads", [("Price per pallet", "Price per truck"), ("Preis je Palette", "Preis je LKW"), ("Price/pallet", "Price/truck")]
+    "heads",
+    [("Price per pallet", "Price per truck"), ("Preis je Palette", "Preis je LKW"), ("Price/pallet", "Price/truck")],
 )
 def test_a_price_per_pallet_is_by_another_unit_than_the_title_says(heads):
     found = read("EUR per tonne", heads, ("under 15,000 kg", "15,000 kg and more"))

@@ -21,7 +21,13 @@ CASES = [
     ("EUR per tonne", "Under 5 t", "5 t but less than a full truck", "Full truck", "Full truck = 22 t"),
     ("EUR je Tonne", "unter 5 t", "5 t bis zu einer vollen LKW-Ladung", "volle LKW-Ladung", "LKW-Ladung = 22 t"),
     ("EUR la tonne", "moins de 5 t", "de 5 t jusqu'au camion complet", "camion complet", "Camion complet : 22 t"),
-    ("EUR por tonelada", "menos de 5 t", "de 5 t hasta un camión completo", "camión completo", "Camión completo = 22 t"),
+    (
+        "EUR por tonelada",
+        "menos de 5 t",
+        "de 5 t hasta un camión completo",
+        "camión completo",
+        "Camión completo = 22 t",
+    ),
     ("EUR per ton (1000 kg)", "under 5 t", "5 t upp till en full bil", "full bil", "Full bil = 22 t"),
     ("EUR per tonne", "Under 5 t", "5 t and more, less than truckload", "Full truckload", "Full truckload = 22 t"),
 ]

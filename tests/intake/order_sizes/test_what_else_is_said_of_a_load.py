@@ -40,7 +40,11 @@ def test_what_is_not_exact_or_of_something_else_defines_nothing(text):
 @pytest.mark.parametrize(
     ("head", "sizes", "note"),
     [
-        ("Rolls ordered", ("1 - 3", "4 and more"), "Each roll is 40 in wide and counts as 850 kg for the breaks below."),
+        (
+            "Rolls ordered",
+            ("1 - 3", "4 and more"),
+            "Each roll is 40 in wide and counts as 850 kg for the breaks below.",
+        ),
         ("Anzahl Rollen", ("1 - 3", "ab 4"), "Jede Rolle ist 100 cm breit und wiegt 850 kg."),
         ("Nombre de bobines", ("1 - 3", "4 et plus"), "Chaque bobine a une laize de 1 m et pèse 850 kg."),
         ("Número de bobinas", ("1 - 3", "4 o más"), "Cada bobina mide 1 m de ancho y pesa 850 kg."),

@@ -14,7 +14,13 @@ LANGUAGES = [
 
 @pytest.mark.parametrize(("title", "amount", "quantity"), LANGUAGES)
 def test_an_amount_below_a_unit_of_price_is_the_price(title, amount, quantity):
-    rows = [[title], [], ["Nr.", "Sorte", "g/m²", "µm", amount], [11, "GC2", 255, 430, 1219], [12, "GD2", 300, 385, 853]]
+    rows = [
+        [title],
+        [],
+        ["Nr.", "Sorte", "g/m²", "µm", amount],
+        [11, "GC2", 255, 430, 1219],
+        [12, "GD2", 300, 385, 853],
+    ]
     assert [(str(line.state), line.offer.price, str(line.offer.basis)) for line in lines(rows).values()] == [
         ("accepted", 1219, "tonne"),
         ("accepted", 853, "tonne"),
@@ -23,7 +29,13 @@ def test_an_amount_below_a_unit_of_price_is_the_price(title, amount, quantity):
 
 @pytest.mark.parametrize(("title", "amount", "quantity"), LANGUAGES)
 def test_what_a_quantity_comes_to_is_asked_about(title, amount, quantity):
-    rows = [[title], [], ["Sorte", "g/m²", "µm", quantity, amount], ["GC2", 255, 430, 2, 2438], ["GD2", 300, 385, 3, 2559]]
+    rows = [
+        [title],
+        [],
+        ["Sorte", "g/m²", "µm", quantity, amount],
+        ["GC2", 255, 430, 2, 2438],
+        ["GD2", 300, 385, 3, 2559],
+    ]
     assert "accepted" not in {str(line.state) for line in lines(rows).values()}
 
 

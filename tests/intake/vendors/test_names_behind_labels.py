@@ -19,8 +19,8 @@ def vendors(*heads, group):
 @pytest.mark.parametrize("group", [True, False])
 @pytest.mark.parametrize(
     "label",
-    ["Fournisseur : {}", "Supplier – {}", "Lieferant {}", "Proveedor n° 2: {}", "Leverantör A: {}", "Bid: {}", "Angebot {}",
-     "Offre de {}", "Oferta: {}", "Offert från {}"],
+    ["Fournisseur : {}", "Supplier – {}", "Lieferant {}", "Proveedor n° 2: {}", "Leverantör A: {}", "Bid: {}",
+     "Angebot {}", "Offre de {}", "Oferta: {}", "Offert från {}"],
 )  # fmt: skip
 def test_a_label_before_a_firms_name_is_no_part_of_it(label, group):
     names = ["Ormoy Papier SA", "Velmora Kartong AB"]

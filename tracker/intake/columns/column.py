@@ -8,9 +8,9 @@ from functools import cached_property, lru_cache
 
 from tracker.intake.grid import Cell
 from tracker.intake.values.basis import BasisReading, basis_in_a_word, basis_span, hints_at_tonne
+from tracker.intake.values.bidders import behind_bid
 from tracker.intake.values.brackets import Bracket
 from tracker.intake.values.caliper import CaliperReading
-from tracker.intake.values.bidders import behind_bid
 from tracker.intake.values.company import company_name
 from tracker.intake.values.currency import CurrencyReading
 from tracker.intake.values.delivery import Delivery

@@ -66,7 +66,11 @@ def _heads_values(said: Header, column: Column) -> bool:
     """'Antal ark' over '500–2 499' counts what is ordered, though by itself it tells how board is packed."""
     lowest = column.said[-1]
     counted = counts_orders(said.text) and said is not lowest
-    return says_delivery(said) or _loads_weighed(said, lowest) or (bool(counted) and (is_bare_order_size(lowest.text) or is_open_figure(lowest.text)))
+    return (
+        says_delivery(said)
+        or _loads_weighed(said, lowest)
+        or (bool(counted) and (is_bare_order_size(lowest.text) or is_open_figure(lowest.text)))
+    )
 
 
 def _loads_weighed(said: Header, lowest: Header) -> bool:

@@ -93,7 +93,7 @@ def _named(price: PriceColumn, rows: set[int]) -> PriceColumn:
     names = [name for name in map(_name_in, beside) if name is not None]
     if len(names) != 1:
         return price
-    # Figures like prices under 'Supplier' and a firm's name are what it quotes, and so are those under 'Bid Tarn Mills'.
+    # Figures like prices under 'Supplier' and a firm's name are what it quotes, as are those under 'Bid Tarn Mills'.
     called = any(head.role is Role.VENDOR for head in price.column.said[:-1]) or any(
         name_of_bidder(without_unit(head)) for head in price.column.said
     )

@@ -72,7 +72,7 @@ def load_definitions(text: str) -> tuple[LoadDefinition, ...]:
 
 
 def _said_of_the_load_before(clause: str) -> list[str]:
-    """'A roll weighs 800 kg' of 'A roll is 40 in wide and weighs 800 kg', where one load is named and then spoken of."""
+    """'A roll weighs 800 kg' of 'A roll is 40 in wide and weighs 800 kg', where one load alone is spoken of."""
     named = [match for match in phrases("bracket").find(clause) if match.value in LOADS]
     if len({match.value for match in named}) != 1:
         return []
