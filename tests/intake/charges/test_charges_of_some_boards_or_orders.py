@@ -162,3 +162,22 @@ def test_a_surcharge_behind_small_orders_is_theirs_alone(text):
 def test_an_energy_surcharge_behind_small_orders_is_everybodys():
     said = statements("Small orders on request, energy surcharge 3%")
     assert len([one for one in said if isinstance(one, ChargeWords)]) == 1
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Cutting charge 12 EUR per 1,000 sheets", "Querschneiden 12 EUR je 1.000 Bogen",
+        "Massicotage 12 EUR par 1 000 feuilles",
+        "Recargo por corte 12 EUR por 1.000 hojas", "Arktillägg 12 EUR per 1000 ark",
+    ],
+)  # fmt: skip
+def test_what_cutting_sheets_costs_is_not_charged_for_rolls(note):
+    head = ["Grade", "g/m²", "µm", "Form", "Size mm", "Price", "Unit"]
+    rows = [
+        ["GC1", 250, 400, "rolls", None, 1180, "EUR/t"],
+        ["GC1", 250, 400, "sheets", "700 x 1000", 215, "EUR/1000 sheets"],
+    ]
+    rolls, sheets = lines([head, *rows, [], [note]]).values()
+    assert rolls.offer.charges == ()
+    assert [charge.price for charge in sheets.offer.charges] == [12]

@@ -3,6 +3,7 @@
 import pytest
 
 from tests.intake.sheets import lines, read
+from tracker.intake.values.company import labelled_company
 
 TITLE = ["Comparison, EUR per tonne, delivered"]
 BOARD = ["Grade", "g/m²", "µm"]
@@ -48,3 +49,8 @@ def test_a_name_that_begins_with_a_word_of_the_trade_is_left_whole():
 def test_the_firm_that_a_bid_is_made_to_is_not_taken_from_a_title():
     rows = [["Bid: Ormoy Foods Ltd"], [*BOARD, "EUR/t"], ["GC1", 240, 395, 1266]]
     assert read(rows).lines[0].offer.vendor is None
+
+
+@pytest.mark.parametrize("label", ["VENDOR", "SUPPLIER", "VENDOR B", "SUPPLIER 2", "Supplier no. 2"])
+def test_the_last_capital_of_a_label_is_no_letter_that_counts(label):
+    assert labelled_company(f"{label}: 100412 Ostmere Board Mills") == "Ostmere Board Mills"

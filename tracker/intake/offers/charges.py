@@ -12,6 +12,7 @@ from tracker.intake.offers.charge_units import may_share_unit
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.load_terms import charges_of_load
+from tracker.intake.offers.measures import comes_in_rolls
 from tracker.intake.offers.money import unit_of_format
 from tracker.intake.offers.order_terms import small_orders_cost_more
 from tracker.intake.offers.price_cell import is_price
@@ -69,7 +70,9 @@ def fill_charges(
     own = [*below, *_remarked(cells, columns), *_commented(draft.cell), *charges_of_load(scope, load)]
     in_row = [*in_columns, *((said.value.kind, said.value.label) for said in own)]
     in_row += [(ChargeKind.FREIGHT, "")] if told.freight_borne else []
-    around = (said for said in scope.charges if not _said_in_row(said.value, in_row))
+    around = [said for said in scope.charges if not _said_in_row(said.value, in_row)]
+    if any(said.value.kind is ChargeKind.SHEETING for said in around) and comes_in_rolls(cells):
+        around = [said for said in around if not _is_of_sheets(said.value)]
     for said in (*own, *(said for said in around if not _repeats(said.value, in_columns))):
         words = relieved(said.value, free)
         charge = _stated(words, facts, draft) if words is not None else None
@@ -91,6 +94,11 @@ def _said_in_row(words: ChargeWords, in_row: Iterable[tuple[ChargeKind, str]]) -
     if words.kind is ChargeKind.OTHER:
         return False
     return any(same_charge(words.kind, words.label, label) for label in of_kind) if words.amounts else bool(of_kind)
+
+
+def _is_of_sheets(words: ChargeWords) -> bool:
+    """'Cutting 12 EUR per 1,000 sheets' is not charged for rolls, where 'rewinding' is."""
+    return words.kind is ChargeKind.SHEETING and not phrases("roll_work").find(words.label)
 
 
 def _repeats(words: ChargeWords, in_columns: Iterable[tuple[ChargeKind, str]]) -> bool:

@@ -191,7 +191,7 @@ def _sheets_said(
     for column in columns.of(Role.PRODUCT, Role.GRADE):
         for cell, head in zip(column.heads, column.said, strict=True):
             yield (head.sheet_sizes if len(head.sheet_sizes) == 1 else ()), at(cell), cell.text.strip()
-    if _comes_in_rolls(cells):
+    if comes_in_rolls(cells):
         return
     for level in scope.of_boards:
         for said in level.sizes:
@@ -213,7 +213,7 @@ def _may_be_of_sheets(column: Column) -> bool:
     return Role.SHEET_SIZE in named or Role.ROLL_WIDTH not in named
 
 
-def _comes_in_rolls(cells: Cells) -> bool:
+def comes_in_rolls(cells: Cells) -> bool:
     """A row that says 'rolls' and no sheets: a title's or a note's sheet size is another row's."""
     return _forms_said(cells) == {"roll"}
 

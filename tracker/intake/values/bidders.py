@@ -5,7 +5,7 @@ import re
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 
-_COUNTED = r"\s*(?:#|no\.?|nr\.?|n[º°]\.?)?\s*(?:\d{1,2}|[A-Z])"
+_COUNTED = r"(?:\s*(?:#|no\.?|nr\.?|n[º°]\.?)?\s*\d{1,2}|\s+(?:#|no\.?|nr\.?|n[º°]\.?)?\s*[A-Z])"
 _BEHIND = re.compile(rf"(?:{_COUNTED})?(?:\s*:\s*|\s+[-–—]\s+|\s*\n\s*|\s+)(?P<name>[^\s:–—-].*)", re.DOTALL)
 _NUMBER = re.compile(rf"(?<=\w\w){_COUNTED}$")
 
