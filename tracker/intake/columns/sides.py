@@ -46,11 +46,9 @@ def with_sides(columns: list[Column], samples: Mapping[int, Sequence[Cell]], tab
 
 
 def _size_under_a_width(column: Column, samples: Mapping[int, Sequence[Cell]], table: Table) -> Column:
-    cells = samples[column.index]
-    if column.role is not Role.ROLL_WIDTH or not cells or not _of_sheets(column, column, table):
-        return column
+    cells = samples[column.index] if column.role is Role.ROLL_WIDTH else ()
     both = all(isinstance(cell.value, str) and sheet_text(cell.text, column.length_unit) for cell in cells)
-    return replace(column, role=Role.SHEET_SIZE) if both else column
+    return replace(column, role=Role.SHEET_SIZE) if cells and both and _of_sheets(column, column, table) else column
 
 
 def _are_sides(first: Column, second: Column, samples: Mapping[int, Sequence[Cell]]) -> bool:
