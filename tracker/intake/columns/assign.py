@@ -24,7 +24,7 @@ from tracker.intake.columns.candidates import candidates_of
 from tracker.intake.columns.column import Column, Columns, vendor_in_head
 from tracker.intake.columns.corner_units import with_corner_unit
 from tracker.intake.columns.counted_sizes import counted_sizes
-from tracker.intake.columns.days import told_from_payment, waiting
+from tracker.intake.columns.days import holding, told_from_payment, waiting
 from tracker.intake.columns.fits import fit
 from tracker.intake.columns.forms import told_apart_by_form, told_apart_by_load
 from tracker.intake.columns.guess import role_by_cells, sizes_orders
@@ -87,7 +87,7 @@ def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
     columns = with_packs(columns, samples)
     columns = with_sides(without_widths(columns, samples), samples, table)
     columns = [told_from_payment(column, columns, samples[column.index]) for column in columns]
-    columns = [waiting(column, columns, samples[column.index]) for column in columns]
+    columns = [waiting(holding(column, samples[column.index]), columns, samples[column.index]) for column in columns]
     columns = [like_its_group(column, columns, samples[column.index]) for column in columns]
     columns = [lots_beside_sizes(column, columns, samples) for column in columns]
     columns = [without_axis_words(column, columns, samples[column.index]) for column in columns]
