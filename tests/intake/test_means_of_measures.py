@@ -9,7 +9,8 @@ ROWS = [["Grade", "g/m²", "EUR/t"], ["GC1", 240, 1200], ["GC2", 280, 1100], ["G
 
 
 @pytest.mark.parametrize(
-    "label", ["Average of list", "Durchschnitt der Liste", "Moyenne de la liste", "Media de la lista", "Snitt av listan"]
+    "label",
+    ["Average of list", "Durchschnitt der Liste", "Moyenne de la liste", "Media de la lista", "Snitt av listan"],
 )
 def test_a_mean_with_a_mean_weight_is_no_board(label):
     assert set(lines([*ROWS, [label, 290, 1033.33]])) == {"C2", "C3", "C4"}

@@ -53,7 +53,7 @@ def holding(column: Column, cells: Sequence[Cell]) -> Column:
 
 
 def _ends_on_a_day(cell: Cell) -> bool:
-    """A last day or so many days, with words that say so and no figure beside them: '1,210 until 31 March' is a price."""
+    """A last day or so many days, in words that say so and no other figure: '1,210 until 31 March' is a price."""
     said = validity_text(cell.text) if isinstance(cell.value, str) else None
     if said is None or said.unread or any(map(str.isdigit, COUNTED.sub(" ", without_dates(cell.text)))):
         return False

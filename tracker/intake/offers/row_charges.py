@@ -125,5 +125,6 @@ def _amount_of(text: str, head: ChargeWords) -> ChargeWords | None:
 
 
 def _is_money(amount: Decimal, head: ChargeWords) -> bool:
-    perhaps_percent = _LEAST_PERCENTAGE <= amount <= LARGEST_PERCENTAGE and head.kind in (ChargeKind.ENERGY, ChargeKind.OTHER)
+    of_percent = head.kind in (ChargeKind.ENERGY, ChargeKind.OTHER)
+    perhaps_percent = of_percent and _LEAST_PERCENTAGE <= amount <= LARGEST_PERCENTAGE
     return is_price(amount) and not (perhaps_percent and head.currency is None and head.basis is None)

@@ -25,7 +25,8 @@ def with_keyed_heads(found: SheetTables, elsewhere: Sequence[Words] = ()) -> She
     """The tables with the order sizes and terms that a key gives in place of the letters that stand for them, and with
     the units it gives their measures. `elsewhere`: what sheets of words alone say.
 
-    Order sizes and terms only where the key explains two heads of one table at least: a single letter may mean anything.
+    Order sizes and terms only where the key explains two heads of one table at least: a single letter may mean
+    anything.
     """
     told = [*_entries(_around(found)), *_entries(elsewhere)]
     sizes = _key((code, said) for code, said in _with_one_unit(told) if bracket_text(said) is not None)

@@ -37,7 +37,9 @@ def company_name(text: str) -> str | None:
 
 # 'RFQ 26-311 Paperboard' is the number of a paper; a firm may have a single figure in its name.
 _OF_A_PAPER = re.compile(r"\d\d|\d-\d")
-_ITS_PAPER = re.compile(r"^([^\W\d_]+(?:\s[^\W\d_]+)?)\s+(?:n(?:o|r|°|º)\.?:?\s*)?[\w./-]*\d[\w./-]*\s+(?=[^\W\d])", re.IGNORECASE)
+_ITS_PAPER = re.compile(
+    r"^([^\W\d_]+(?:\s[^\W\d_]+)?)\s+(?:n(?:o|r|°|º)\.?:?\s*)?[\w./-]*\d[\w./-]*\s+(?=[^\W\d])", re.IGNORECASE
+)
 """The number behind a paper's name: the 26-77 of 'Offert 26-77 från …'."""
 _IN_BRACKETS = re.compile(r"\((?P<label>[^()]{4,40})\)")
 
