@@ -48,3 +48,13 @@ def test_which_of_two_holds_is_asked_where_the_other_does_not_say_that_it_ended(
 def test_days_below_such_a_head_are_no_prices():
     rows = [["Sorte", "g/m²", "µm", "EUR/t", "gültig ab"], *([*board, "01.07.2026"] for board in BOARDS)]
     assert {cell[0] for cell in lines(rows)} == {"D"}
+
+
+@pytest.mark.parametrize("earlier", ["01.04.2026", "Apr 2026", "Q1 2026"])
+def test_bare_times_before_the_day_are_a_history(earlier):
+    assert states(earlier, "gültig ab 01.07.2026") == {"E": State.ACCEPTED}
+
+
+@pytest.mark.parametrize("later", ["01.10.2026", "Okt 2026", "Q4 2026"])
+def test_what_follows_the_prices_from_a_day_on_is_asked_about(later):
+    assert State.ACCEPTED not in states("gültig ab 01.07.2026", later).values()

@@ -2,6 +2,7 @@
 
 import statistics
 from collections.abc import Mapping, Sequence
+from datetime import date
 from decimal import Decimal
 
 from tracker.intake.columns.column import Column, Columns
@@ -11,7 +12,7 @@ from tracker.intake.columns.in_force import SEVERAL_TIMES
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import figure_of
 from tracker.intake.tables.heads import looks_priced
-from tracker.intake.tables.periods import is_period, without_periods
+from tracker.intake.tables.periods import is_period, span_of, without_periods
 from tracker.intake.values.dates import find_dates, without_dates
 from tracker.intake.values.header import Header
 from tracker.intake.values.money import price_text
@@ -110,8 +111,33 @@ def unnamed_figures(columns: Sequence[Column], samples: Mapping[int, Sequence[Ce
     ]  # fmt: skip
     if not boards:
         return found
+    found += _of_later_times(columns, found, samples)
     found = _beside_their_unit(found, columns) or found
     return [*found, *priced_alike(columns, found, samples)] or _moving_together(columns, samples)
+
+
+def _of_later_times(
+    columns: Sequence[Column], figures: Sequence[Column], samples: Mapping[int, Sequence[Cell]]
+) -> list[Column]:
+    """'Oct 2026' beside 'valid from 1 July 2026': what follows the price in force is no history of it."""
+    starts = [
+        day for one in figures if _names_a_start(_above_periods(one))
+        for found in find_dates(one.text) for day in found.readings
+    ]  # fmt: skip
+    if not starts:
+        return []
+    return [
+        column
+        for column in columns
+        if column.role is None and is_period(column.text) and mostly_priced(samples[column.index])
+        and any(first > min(starts) for first in _first_days(column.text, max(starts).year))
+    ]  # fmt: skip
+
+
+def _first_days(text: str, year: int) -> list[date]:
+    days = [day for found in find_dates(text) for day in found.readings]
+    span = None if days else span_of(text, year)
+    return days or ([] if span is None else [span[0]])
 
 
 def _beside_their_unit(figures: Sequence[Column], columns: Sequence[Column]) -> list[Column]:
