@@ -4,7 +4,7 @@ from datetime import date
 
 import pytest
 
-from tests.intake.sheets import lines
+from tests.intake.sheets import codes, lines
 
 BOARDS = [["GC2", 250, 400, 1200], ["GD2", 300, 390, 900]]
 
@@ -37,5 +37,5 @@ def test_prices_with_a_last_day_beside_them_stay_prices():
     assert {"E3", "E4"} <= set(listed("Price firm", "1,210 until 31 March 2027", "910 until 31 March 2027"))
 
 
-def test_figures_below_such_a_head_are_prices():
-    assert {"E3", "E4"} <= set(listed("Price firm", 1210, 910))
+def test_figures_below_such_a_head_are_prices_beside_those_of_the_list():
+    assert [codes(line) for line in listed("Price firm", 1300, 1000).values()] == [{"prices-disagree"}] * 2
