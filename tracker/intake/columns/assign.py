@@ -24,7 +24,7 @@ from tracker.intake.columns.candidates import candidates_of
 from tracker.intake.columns.column import Column, Columns, vendor_in_head
 from tracker.intake.columns.corner_units import with_corner_unit
 from tracker.intake.columns.counted_sizes import counted_sizes
-from tracker.intake.columns.days import told_from_payment, waiting
+from tracker.intake.columns.days import holding, told_from_payment, waiting
 from tracker.intake.columns.fits import fit
 from tracker.intake.columns.forms import told_apart_by_form, told_apart_by_load
 from tracker.intake.columns.guess import role_by_cells, sizes_orders
@@ -44,15 +44,22 @@ from tracker.intake.columns.places import as_a_place, towns_of_states, with_plac
 from tracker.intake.columns.prices import price_columns
 from tracker.intake.columns.sides import with_sides
 from tracker.intake.columns.steps import without_steps
-from tracker.intake.columns.units_beside import counts_of_units, units_of_quantities, with_units_beside
+from tracker.intake.columns.units_beside import (
+    counts_of_units,
+    prices_by_strange_units,
+    units_of_quantities,
+    with_units_beside,
+)
 from tracker.intake.columns.unread_weights import weighed_by_figures
 from tracker.intake.columns.widths import without_widths
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import is_figure
 from tracker.intake.tables.headless import says_price
 from tracker.intake.tables.heads import PRICE_ROLES, head_text
+from tracker.intake.tables.periods import without_periods
 from tracker.intake.tables.table import HeadedColumn, Table, Words
 from tracker.intake.values.basis import find_basis
+from tracker.intake.values.dates import find_dates
 from tracker.intake.values.grade import names_grade
 from tracker.intake.values.header import Header, header
 from tracker.intake.values.masses import mass_text
@@ -81,13 +88,13 @@ def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
     columns = with_packs(columns, samples)
     columns = with_sides(without_widths(columns, samples), samples, table)
     columns = [told_from_payment(column, columns, samples[column.index]) for column in columns]
-    columns = [waiting(column, columns, samples[column.index]) for column in columns]
+    columns = [waiting(holding(column, samples[column.index]), columns, samples[column.index]) for column in columns]
     columns = [like_its_group(column, columns, samples[column.index]) for column in columns]
     columns = [lots_beside_sizes(column, columns, samples) for column in columns]
     columns = [without_axis_words(column, columns, samples[column.index]) for column in columns]
     columns = unheaded_remarks(_with_a_product(item_numbers(columns, samples), samples))
     columns = weighed_by_figures(columns, samples)
-    columns = units_of_quantities(counts_of_units(columns, samples), samples)
+    columns = prices_by_strange_units(units_of_quantities(counts_of_units(columns, samples), samples), samples)
     columns = with_units_of_the_list(without_quantities(columns, samples), samples)
     columns = counted_sizes(columns, samples, table)
     columns = sizes_among_quantities(breaks_of_boards(without_steps(columns, table), table), table)
@@ -221,6 +228,15 @@ _NAMED_BY_WORDS = frozenset({Role.VENDOR, Role.DELIVERY_TERMS, Role.WEIGHT, Role
 """What figures cannot be, whatever stands above them: firms, terms, a board of 20,000 lb, a unit ('A'), a day."""
 
 
+def _begins_its_prices(column: Column, cells: Sequence[Cell]) -> bool:
+    """'Gültig ab 1. Juli 2026' over figures heads what is paid from that day on, and no days."""
+    dated = any(find_dates(head.text) or without_periods(head.text) != head.text for head in column.said)
+    return dated and mostly_priced(cells)
+
+
+_FIRST_DAYS = (Role.VALID_FROM, Role.RECEIVED)
+
+
 _NEVER_MONEY = frozenset({Role.ITEM, Role.DESTINATION, Role.PRODUCT, Role.FORM})
 
 
@@ -239,6 +255,8 @@ def _is_money(role: Role) -> bool:
 def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) -> Role | None:
     fits = {role: fit(role, column, cells) for role in candidates}
     best = max(candidates, key=lambda role: candidates[role] + fits[role])
+    if best in _FIRST_DAYS and _begins_its_prices(column, cells):
+        return None
     if best is Role.ITEM and cells and fit(Role.BRACKET, column, cells) >= _ORDERS and not any(map(is_code, cells)):
         # 'Lot' over 'Small lot', 'LTL' and 'TL' sizes orders.
         return Role.BRACKET

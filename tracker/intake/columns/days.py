@@ -1,12 +1,17 @@
-"""Whether times under a head that says nothing of them are lead times, or when to pay."""
+"""Whether times under a head that says nothing of them are lead times, when to pay, or until when prices hold."""
 
 from collections.abc import Sequence
 from dataclasses import replace
 
 from tracker.intake.columns.column import Column
+from tracker.intake.columns.headed_figures import mostly_priced
 from tracker.intake.grid import Cell
+from tracker.intake.tables.heads import PRICE_ROLES
+from tracker.intake.values.dates import without_dates
 from tracker.intake.values.lead import counts_plain_days, lead_text
+from tracker.intake.values.open_validity import COUNTED
 from tracker.intake.values.roles import Role
+from tracker.intake.values.validity_cell import validity_text
 from tracker.intake.words.lists import phrases
 
 _LONG = 30
@@ -37,6 +42,22 @@ def waiting(column: Column, columns: list[Column], cells: Sequence[Cell]) -> Col
         return column
     times = [lead_text(cell.text) if isinstance(cell.value, str) else None for cell in cells]
     return replace(column, role=Role.LEAD_TIME, sure=False) if all(times) else column
+
+
+def holding(column: Column, cells: Sequence[Cell]) -> Column:
+    """'Price good' over 'through March 31, 2027' and 'Held' over '30 days from 1 December': until when prices hold."""
+    named = column.role in PRICE_ROLES or (column.role is None and phrases("valid").find(column.text))
+    if not named or mostly_priced(cells):
+        return column
+    return replace(column, role=Role.VALIDITY) if 2 * sum(map(_ends_on_a_day, cells)) > len(cells) else column
+
+
+def _ends_on_a_day(cell: Cell) -> bool:
+    """A last day or so many days, in words that say so and no other figure: '1,210 until 31 March' is a price."""
+    said = validity_text(cell.text) if isinstance(cell.value, str) else None
+    if said is None or said.unread or any(map(str.isdigit, COUNTED.sub(" ", without_dates(cell.text)))):
+        return False
+    return said.days is not None or bool(phrases("until").find(cell.text))
 
 
 def _says_lead(column: Column) -> bool:

@@ -28,5 +28,6 @@ def _words(column: Column) -> list[str]:
 
 
 def _is_a_sign(word: str) -> bool:
-    """'A', '1', 'II': it counts, and explains nothing."""
+    """'A', '(1)', 'II': it counts, and explains nothing."""
+    word = word.strip("()")
     return (len(word) == 1 and word.isalnum()) or set(word) <= set("IVX")

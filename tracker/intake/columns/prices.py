@@ -83,9 +83,9 @@ def price_columns(
     unexplained = [column for column in unexplained if column not in old]
     if not kinds:
         unnamed = unnamed_figures(columns, samples)
-        superseded = [column for column in unnamed if _superseded(column)]
-        kinds, unsure = dict.fromkeys(unnamed, Kind.OFFER), doubt_of(unnamed, samples)
-        kinds |= dict.fromkeys(superseded if len(superseded) < len(unnamed) else (), Kind.PREVIOUS)
+        held = [column for column in unnamed if not _superseded(column)] or unnamed
+        kinds, unsure = dict.fromkeys(unnamed, Kind.PREVIOUS), doubt_of(held, samples)
+        kinds |= dict.fromkeys(held, Kind.OFFER)
     unexplained += priced_against_heads(columns, list(kinds), samples)
     if not kinds:
         unexplained = withheld_figures(columns, samples, (*titles, *above))

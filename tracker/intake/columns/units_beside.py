@@ -6,6 +6,7 @@ from dataclasses import replace
 from decimal import Decimal
 
 from tracker.intake.columns.column import Column
+from tracker.intake.columns.headed_figures import mostly_priced
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, head_text
 from tracker.intake.tables.table import HeadedColumn
@@ -76,6 +77,18 @@ def counts_of_units(columns: list[Column], samples: Mapping[int, Sequence[Cell]]
     if not any(column.role is Role.BASIS or (column.role in PRICE_ROLES and column.bases) for column in others):
         return columns
     return [replace(column, role=Role.PER_QUANTITY) if column.index in counts else column for column in columns]
+
+
+def prices_by_strange_units(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
+    """'Price per batch' over 1,210: what it is per is not known, and asked; no count of units is such a figure."""
+    priced = {
+        column.index
+        for column in columns
+        if column.role in (Role.BASIS, Role.PER_QUANTITY) and mostly_priced(samples[column.index])
+        and phrases("price_words").find(column.text) and phrases("per").find(column.text)
+        and not _are_counts(samples[column.index])
+    }  # fmt: skip
+    return [replace(column, role=Role.PRICE) if column.index in priced else column for column in columns]
 
 
 def units_of_quantities(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:

@@ -2,15 +2,17 @@
 
 import statistics
 from collections.abc import Mapping, Sequence
+from datetime import date
 from decimal import Decimal
 
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.columns.forms import form_alone
 from tracker.intake.columns.headed_figures import heads_delivered, mostly_priced, names_a_charge
+from tracker.intake.columns.in_force import SEVERAL_TIMES
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import figure_of, is_figure
 from tracker.intake.tables.heads import looks_priced
-from tracker.intake.tables.periods import is_period, without_periods
+from tracker.intake.tables.periods import is_period, span_of, without_periods
 from tracker.intake.tables.table import Words
 from tracker.intake.values.dates import find_dates, without_dates
 from tracker.intake.values.header import Header
@@ -78,7 +80,7 @@ def from_a_day(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]])
     return [
         column
         for column in columns
-        if column.role in (None, Role.VALID_FROM) and column.said
+        if column.role is None and column.said
         and any(names(_above_periods(column)) for names in (_names_a_start, _names_an_offer, _names_now))
         and mostly_priced(samples[column.index])
     ]  # fmt: skip
@@ -109,11 +111,6 @@ def _above_periods(column: Column) -> str:
     return next((head.text for head in reversed(column.said) if not is_period(head.text)), column.said[-1].text)
 
 
-def _dated_price(column: Column) -> bool:
-    """'Gültig ab 1. Juli 2026' over 'Jul 2026' and figures heads what is paid from that day on, and no days."""
-    return column.role is Role.VALID_FROM and len(column.said) > 1 and is_period(column.said[-1].text)
-
-
 def unnamed_figures(columns: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
     """Columns of figures under words that are no known role (places, say), where no column is called a price.
 
@@ -124,14 +121,39 @@ def unnamed_figures(columns: Sequence[Column], samples: Mapping[int, Sequence[Ce
     found = [
         column
         for column in columns
-        if (column.role in roles or _dated_price(column)) and column.heads and samples[column.index]
+        if column.role in roles and column.heads and samples[column.index]
         and not is_period(column.text)
         and 2 * sum(looks_priced(cell) for cell in samples[column.index]) >= len(samples[column.index])
     ]  # fmt: skip
     if not boards:
         return found
+    found += _of_later_times(columns, found, samples)
     found = _beside_their_unit(found, columns) or found
     return [*found, *priced_alike(columns, found, samples)] or _moving_together(columns, samples)
+
+
+def _of_later_times(
+    columns: Sequence[Column], figures: Sequence[Column], samples: Mapping[int, Sequence[Cell]]
+) -> list[Column]:
+    """'Oct 2026' beside 'valid from 1 July 2026': what follows the price in force is no history of it."""
+    starts = [
+        day for one in figures if _names_a_start(_above_periods(one))
+        for found in find_dates(one.text) for day in found.readings
+    ]  # fmt: skip
+    if not starts:
+        return []
+    return [
+        column
+        for column in columns
+        if column.role is None and is_period(column.text) and mostly_priced(samples[column.index])
+        and any(first > min(starts) for first in _first_days(column.text, max(starts).year))
+    ]  # fmt: skip
+
+
+def _first_days(text: str, year: int) -> list[date]:
+    days = [day for found in find_dates(text) for day in found.readings]
+    span = None if days else span_of(text, year)
+    return days or ([] if span is None else [span[0]])
 
 
 def _beside_their_unit(figures: Sequence[Column], columns: Sequence[Column]) -> list[Column]:
@@ -206,7 +228,10 @@ def close_by_row(cells: Sequence[Cell], prices: Sequence[Cell], fewest: int = _F
 
 def doubt_of(unnamed: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> str:
     """What to ask about such columns: whether they are prices, which usual prices in a stated unit lay to rest where
-    the columns are of a size."""
+    the columns are of a size; where one begins on a day, and others do not say when they end, which of them holds."""
+    begun = [column for column in unnamed if _names_a_start(_above_periods(column))]
+    if 0 < len(begun) < len(unnamed):
+        return SEVERAL_TIMES
     return UNNAMED if _of_a_size(unnamed, samples) else _UNLIKE
 
 

@@ -2,13 +2,14 @@
 
 from decimal import Decimal
 
-_MOST, _LEAST_FREIGHT = Decimal("0.5"), Decimal("0.004")
-"""Parts of a price that no charge exceeds and that no freight falls short of; common practice, no source."""
+_MOST, _LEAST, _LEAST_FREIGHT = Decimal("0.5"), Decimal("0.0002"), Decimal("0.004")
+"""Parts of a price that no charge exceeds, and that no charge and no freight fall short of; common practice, no
+source."""
 
 
 def may_share_unit(amount: Decimal, price: Decimal | None, *, freight: bool) -> bool:
-    """A charge of more than half a price, and freight of next to nothing, are per another unit than the price is."""
+    """A charge of more than half a price, and one of next to nothing, are per another unit than the price is."""
     if price is None or not price:
         return True
-    least = _LEAST_FREIGHT * price if freight else Decimal(0)
+    least = (_LEAST_FREIGHT if freight else _LEAST) * price
     return least <= amount <= _MOST * price

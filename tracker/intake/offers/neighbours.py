@@ -1,6 +1,6 @@
 """Whether a row costs what the boards around it do: what tells 'Premium SBS 18 pt' from a premium for SBS."""
 
-from collections.abc import Mapping, Set
+from collections.abc import Mapping, Sequence, Set
 from decimal import Decimal
 
 from tracker.intake.grid import Cell
@@ -45,6 +45,16 @@ class Neighbours:
                     least[index] = min(figure, least.get(index, figure))
         return bool(own) and all(index in least and _SMALL_PART * own[index] < least[index] for index in own)
 
+    def sum_up(self, row: int, cells: Mapping[int, Cell]) -> bool:
+        """Whether each price of a row is the sum, the mean, the least or the most of some right above it."""
+        own = {index: figure for index in self._priced & cells.keys() if (figure := _figure(cells[index])) is not None}
+        view = self._table.view
+        above = [view.rows[other.index] for other in reversed(self._table.rows) if other.index < row][:_LOOKED_AT]
+        return bool(own) and all(
+            _sums_up(figure, [found for cells in above if index in cells and (found := _figure(cells[index]))])
+            for index, figure in own.items()
+        )
+
     def _of_boards(self) -> dict[int, tuple[Decimal, Decimal]]:
         spans: dict[int, tuple[Decimal, Decimal]] = {}
         rows = self._table.rows
@@ -58,6 +68,20 @@ class Neighbours:
                     low, high = spans.get(index, (figure, figure))
                     spans[index] = min(low, figure), max(high, figure)
         return spans
+
+
+def _sums_up(figure: Decimal, above: Sequence[Decimal]) -> bool:
+    """Whether a figure is made of at least two of those above it, the nearest first, up to rounding."""
+    total = Decimal(0)
+    for count, one in enumerate(above, 1):
+        total += one
+        made = (total, total / count)
+        if count > 1 and any(abs(figure - each) <= _ROUNDED * each for each in made):
+            return True
+    return len(above) > 1 and figure in (min(above), max(above))
+
+
+_ROUNDED = Decimal("0.0005")
 
 
 _SMALL_PART = 5

@@ -18,8 +18,9 @@ from tracker.intake.values.relieved_charges import within_price
 from tracker.intake.values.ways import ways_named
 from tracker.intake.words.lists import phrases
 
-# A bare figure below this may be per cent; common practice, no source.
+# A bare figure between these may be per cent; common practice, no source.
 LARGEST_PERCENTAGE = 15
+_LEAST_PERCENTAGE = Decimal("0.2")
 
 
 def charge_of_row(label: Cell, figures: Sequence[Cell]) -> ChargeWords | None:
@@ -124,5 +125,6 @@ def _amount_of(text: str, head: ChargeWords) -> ChargeWords | None:
 
 
 def _is_money(amount: Decimal, head: ChargeWords) -> bool:
-    perhaps_percent = amount <= LARGEST_PERCENTAGE and head.kind in (ChargeKind.ENERGY, ChargeKind.OTHER)
+    of_percent = head.kind in (ChargeKind.ENERGY, ChargeKind.OTHER)
+    perhaps_percent = of_percent and _LEAST_PERCENTAGE <= amount <= LARGEST_PERCENTAGE
     return is_price(amount) and not (perhaps_percent and head.currency is None and head.basis is None)

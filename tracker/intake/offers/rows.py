@@ -36,9 +36,12 @@ from tracker.intake.values.list_age import Age
 from tracker.intake.values.others_prices import Offering, remark_offers, row_offers
 from tracker.intake.values.roles import ON_TOP, Role
 from tracker.intake.values.statements import Statement
+from tracker.intake.values.totals import is_total
 
 _UNITS = (Role.BASIS, Role.CURRENCY, Role.PER_QUANTITY)
 _TERMS = (Role.VENDOR, Role.LEAD_TIME, Role.VALIDITY, Role.MINIMUM, Role.DELIVERY_TERMS)
+_CLOSING = 4
+"""Rows that a list may end with: its mean, its median, its least and its most."""
 _FILLED = (*BOARD, Role.WIDTH, Role.LENGTH, Role.DESTINATION, *_UNITS, *_TERMS, *ON_TOP)
 
 
@@ -179,7 +182,7 @@ class Rows:
             return "", f"“{label.text.strip()}” may be what nobody offers"
         # First, because it settles nearly every row of a long list and costs next to nothing.
         if self._has_board(cells, label):
-            return "", ""
+            return (RowKind.TOTAL.value if self._is_total(row, cells, label) else ""), ""
         kind = kind_of_row(label.text)
         if kind is not None:
             told = self._told_apart(kind, label, cells)
@@ -193,6 +196,13 @@ class Rows:
             not names_board(label.text) or self._neighbours.far_below(cells, self._measured)
         )
         return (RowKind.CHARGE.value if charged else ""), ""
+
+    def _is_total(self, row: BodyRow, cells: dict[int, Cell], label: Cell) -> bool:
+        """'Average of list | 74.5 | 1,093.67' at the end of a list: the mean weight describes no board, where the price
+        is the mean of those above it."""
+        last = self._table.rows[-_CLOSING:][0].index <= row.index or row.after_gap
+        named = last and is_total(label.text) and not names_board(label.text)
+        return named and self._neighbours.sum_up(row.index, cells)
 
     def _told_apart(self, kind: RowKind, label: Cell, cells: dict[int, Cell]) -> str | None:
         """What leaves it open whether a row is a board, where its name has a word for something else in it.

@@ -7,10 +7,12 @@ from functools import cached_property
 from itertools import pairwise
 
 from tracker.intake.columns.column import Column, Columns
+from tracker.intake.columns.in_force import SEVERAL_TIMES
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import sure_figure
 from tracker.intake.tables.heads import head_text
 from tracker.intake.tables.table import SheetTables, Table, Words
+from tracker.intake.values.dates import date_readings
 from tracker.intake.values.roles import Role
 from tracker.trade.layout import Layout
 
@@ -65,7 +67,10 @@ class ReadSheet:
         for read in self.tables:
             words += [*read.table.titles, *read.table.notes]
             words += [*read.table.headings(), *read.table.lines()]
-            heads += [head_text(head) for column in read.table.columns for head in column.heads]
+            # Of prices of several times no bare day is that of the list.
+            timed = read.columns.doubt == SEVERAL_TIMES
+            said = [head_text(head) for column in read.table.columns for head in column.heads]
+            heads += [text for text in said if not (timed and date_readings(text))]
         return tuple(dict.fromkeys([*(said.text for said in words), *heads, self.name]))
 
     def all_texts(self) -> tuple[str, ...]:

@@ -28,6 +28,7 @@ from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.offers.subjects import board_level, sheet_level
+from tracker.intake.offers.surcharges_listed import take_surcharges
 from tracker.intake.offers.twins import disagreeing_rows, joined_bases, paired_bases, without_repeats
 from tracker.intake.offers.unheaded import unheaded_drafts
 from tracker.intake.offers.vendor import letterhead_of_file, may_name_another, short_texts, vendor_among, vendor_of_list
@@ -139,6 +140,7 @@ def _read_sheet(searched: _Searched, legends: Sequence[Words]) -> ReadSheet:
     for read in tables:
         # What only looked like a table may describe the boards of another: a form above a scale of prices.
         read.passed_over = read.passed_over and passed_table(read, whole)
+    whole = replace(whole, texts=(*whole.texts, *take_surcharges(tables)))
     if not any(not read.passed_over for read in tables) and is_change_log(view):
         whole = replace(whole, texts=())
     return ReadSheet(whole, tuple(tables), quoted=quoted)

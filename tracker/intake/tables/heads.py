@@ -230,9 +230,15 @@ def _is_price_of_a_year(text: str) -> bool:
 
 
 def _withholds(text: str) -> bool:
-    """'no disponible' and 'no quote' stand in the place of a price, though 'no' alone heads item numbers."""
+    """'no disponible' and 'no quote' stand in the place of a price, though 'no' alone heads item numbers; 'Ask price'
+    and 'Ask, US$ per cwt' head what a vendor asks for."""
     price = price_text(text)
-    return price is not None and bool(price.no_price) and not price.amounts
+    if price is None or not price.no_price or price.amounts:
+        return False
+    said = header(text)
+    asked = any(reading.role in PRICE_ROLES and reading.strength >= 1 for reading in said.roles)
+    named = said.basis is not None or phrases("headers").whole(text) is not None
+    return not (asked and named) or phrases("no_price").whole(text) is not None
 
 
 _ENDS_ON_A_DAY = re.compile(r"[^\W\d]\s+\d{1,2}\.\d{1,2}\.\)?\s*$")
@@ -291,10 +297,5 @@ def looks_priced(cell: Cell) -> bool:
     if price is None or not price.amounts:
         return False
     # 'All prices per 1000 kg' has a number in it, and words around it; 'up to 10,000 lb' is an order size.
-    of_orders = price.basis is not None and _sizes_orders(cell.text)
-    return price.currency is not None or not (price.rest or of_orders)
-
-
-def _sizes_orders(text: str) -> bool:
-    bracket = bracket_text(text)
-    return bracket is not None and not bracket.alone
+    bracket = bracket_text(cell.text) if price.basis is not None else None
+    return price.currency is not None or not (price.rest or (bracket is not None and not bracket.alone))

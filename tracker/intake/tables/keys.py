@@ -1,5 +1,5 @@
 """Heads that a key explains: 'A | B | C' over prices, and 'A = less than 10,000 lb' below them or on another sheet;
-'Bs.Wt' over figures, and 'Bs.Wt: pounds per 1,000 sq ft'."""
+'Price A | Price B', and 'A = EUR per tonne, EXW'; 'Bs.Wt' over figures, and 'Bs.Wt: pounds per 1,000 sq ft'."""
 
 import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
@@ -9,6 +9,7 @@ from itertools import pairwise
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
 from tracker.intake.values.brackets import bracket_text
 from tracker.intake.values.header import header
+from tracker.intake.values.money import price_unit
 from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import Role
 from tracker.intake.words.fold import fold
@@ -17,16 +18,19 @@ from tracker.intake.words.lists import phrases
 _FEWEST = 2
 _PARTS = re.compile(r"[;\n]|,\s(?=\S{1,6}\s*[=:])")
 _ENTRY = re.compile(r"\s*(?P<code>[^\s=:]{1,6})\s*(?:[=:]|\s[-–—]\s)\s*(?P<said>[^=]+?)\s*")
+_BRACKETED = re.compile(r"\s*\((?P<code>[^\s()]{1,3})\)\s*[=:–-]?\s*(?P<said>[^=]+?)\s*")
 
 
 def with_keyed_heads(found: SheetTables, elsewhere: Sequence[Words] = ()) -> SheetTables:
-    """The tables with the order sizes that a key gives in place of the letters that stand for them, and with the units
-    it gives their measures. `elsewhere`: what sheets of words alone say.
+    """The tables with the order sizes and terms that a key gives in place of the letters that stand for them, and with
+    the units it gives their measures. `elsewhere`: what sheets of words alone say.
 
-    Order sizes only where the key explains two heads of one table at least: a single letter may mean anything.
+    Order sizes and terms only where the key explains two heads of one table at least: a single letter may mean
+    anything.
     """
     told = [*_entries(_around(found)), *_entries(elsewhere)]
     sizes = _key((code, said) for code, said in _with_one_unit(told) if bracket_text(said) is not None)
+    sizes |= _key((code, said) for code, said in told if code not in sizes and _names_terms(said))
     units = _key((code, said) for code, said in told if _names_unit(said))
     if len(sizes) < _FEWEST and not units:
         return found
@@ -58,13 +62,29 @@ def _key(told: Iterable[tuple[str, str]]) -> dict[str, str]:
 def _entries(texts: Sequence[Words]) -> Iterator[tuple[str, str]]:
     for words in texts:
         for part in _PARTS.split(words.text):
-            entry = _ENTRY.fullmatch(part)
+            entry = _BRACKETED.fullmatch(part) or _ENTRY.fullmatch(_without_price(part))
             if entry is not None:
                 yield fold(entry["code"]).strip(), entry["said"]
     for name, said in pairwise(texts):
         beside = name.sheet == said.sheet and name.row == said.row and name.cell.column + 1 == said.cell.column
         if beside:
             yield fold(name.text).strip(" :="), said.text
+
+
+def _without_price(entry: str) -> str:
+    """'Price A: EUR/t ex works' explains the A of a head."""
+    first, _, rest = entry.strip().partition(" ")
+    return rest if phrases("price_words").whole(first) is not None and _ENTRY.fullmatch(rest) is not None else entry
+
+
+def _names_terms(said: str) -> bool:
+    """'EUR per tonne, EXW', 'delivered': in what a price is, at whose freight or to which place."""
+    told = header(said)
+    priced = told.currency is not None and told.basis is not None
+    return priced or told.delivery is not None or (told.role is Role.DESTINATION and told.roles[0].strength >= _PLAINLY)
+
+
+_PLAINLY = 0.8
 
 
 def _names_unit(said: str) -> bool:
@@ -114,14 +134,24 @@ def _around(found: SheetTables) -> list[Words]:
 
 
 def _explained(table: Table, key: Mapping[str, str]) -> Table:
-    named = [column for column in table.columns if column.heads and fold(column.heads[-1].text).strip() in key]
+    named = [column for column in table.columns if _code_of(column) in key]
     if len(key) < _FEWEST or len(named) < _FEWEST:
         return table
     columns = tuple(_headed(column, key) if column in named else column for column in table.columns)
     return replace(table, columns=columns)
 
 
+def _code_of(column: HeadedColumn) -> str:
+    """The letter that a head is, or that tells a price from those beside it: the a of 'A' and of 'Price A'."""
+    words = fold(column.heads[-1].text).split() if column.heads else []
+    named = " ".join(words[:-1])
+    priced = phrases("price_words").whole(named) is not None or price_unit(named) is not None
+    return (words[-1] if priced else " ".join(words)).strip("()")
+
+
 def _headed(column: HeadedColumn, key: Mapping[str, str]) -> HeadedColumn:
     *above, lowest = column.heads
-    said = key[fold(lowest.text).strip()]
-    return replace(column, heads=(*above, lowest._replace(value=said, text=said)))
+    said = key[_code_of(column)]
+    named = lowest.text.strip().rpartition(" ")[0]
+    text = f"{named} {said}" if named else said
+    return replace(column, heads=(*above, lowest._replace(value=text, text=text)))

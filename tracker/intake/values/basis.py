@@ -7,6 +7,7 @@ from itertools import pairwise
 
 from tracker.intake.values.counted_units import count_of, thousand_of
 from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.likeness import nearest_word
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found, Phrases, Token
 from tracker.trade.basis import Basis
@@ -103,6 +104,13 @@ def unit_at(found: list[Token], place: int, text: str) -> tuple[BasisReading, in
     return reading_of(key, text[found[place][1] : found[after - 1][2]]), after
 
 
+def _misspelt_unit_at(found: list[Token], place: int, text: str) -> tuple[BasisReading, int] | None:
+    """'per hundredwieght': a unit's long word with one letter wrong."""
+    word, start, end = found[place]
+    meant = nearest_word(word, "basis")
+    return None if meant is None else unit_at([*found[:place], (meant, start, end), *found[place + 1 :]], place, text)
+
+
 def _counts_money(found: list[Token], place: int) -> bool:
     """The thousands of 'EUR 000/t', where those of 'per 000' and "£/'000" are what a price is for."""
     if found[place][0] != "000":
@@ -174,7 +182,7 @@ def _found_bases(text: str) -> Iterator[tuple[BasisReading, int, int]]:
     for place in range(len(found)):
         after = after_per(found, place, weak=False)
         if place < after < len(found) and not _counts_something(found, place):
-            unit = unit_at(found, after, text)
+            unit = unit_at(found, after, text) or _misspelt_unit_at(found, after, text)
             if unit is not None:
                 yield unit[0], place, unit[1]
 

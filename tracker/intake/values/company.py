@@ -38,6 +38,10 @@ def company_name(text: str) -> str | None:
 
 # 'RFQ 26-311 Paperboard' is the number of a paper; a firm may have a single figure in its name.
 _OF_A_PAPER = re.compile(r"\d\d|\d-\d")
+_ITS_PAPER = re.compile(
+    r"^([^\W\d_]+(?:\s[^\W\d_]+)?)\s+(?:n(?:o|r|°|º)\.?:?\s*)?[\w./-]*\d[\w./-]*\s+(?=[^\W\d])", re.IGNORECASE
+)
+"""The number behind a paper's name: the 26-77 of 'Offert 26-77 från …'."""
 _IN_BRACKETS = re.compile(r"\((?P<label>[^()]{4,40})\)")
 
 
@@ -57,14 +61,16 @@ def _company_in_prose(text: str) -> str | None:
 
 
 def _company_offering(text: str) -> str | None:
-    """'Offert från Granvassa Kartong AB': the firm with its legal form behind words that lead to it without a colon."""
+    """'Offert 26-77 från Granvassa Kartong': the firm behind words that lead to it without a colon."""
+    text = _ITS_PAPER.sub(r"\1 ", text.strip())
     leading = phrases("company").at(tokens(fold(text)), 0)
     # One word alone, 'mill' or 'from', may begin a name or a sentence.
     if leading is None or leading.value not in _LABELS or leading.after < 2:
         return None
     rest = text[leading.end :].strip()
     forms = [match for match in phrases("company").find(rest) if match.value == "legal"]
-    return _headed_company(rest) if len(forms) == 1 and written_as_form(rest, forms[0]) else None
+    formed = len(forms) == 1 and written_as_form(rest, forms[0])
+    return _headed_company(rest) if formed or (not forms and _has_words_of_its_own(rest)) else None
 
 
 def _headed_company(text: str) -> str | None:

@@ -1,0 +1,66 @@
+"""Surcharges in a small table of their own below the boards, and in rows among the boards' prices."""
+
+import pytest
+
+from tests.intake.sheets import lines
+from tracker.trade.offer import OPEN, State
+
+BOARDS = [["GC1", 240, 390, 1158], ["GD2", 350, 465, 796]]
+
+
+def charged(*below, price="EUR/t", boards=BOARDS):
+    """What the first board is charged, by label; None for what is not certain."""
+    found = lines([["EXW"], [], ["Board", "g/m²", "µm", price], *boards, *below])
+    assert found["D4"].state is State.ACCEPTED
+    return {
+        charge.label: (float(charge.price), charge.basis) if charge.currency != OPEN else None
+        for charge in found["D4"].offer.charges
+    }
+
+
+@pytest.mark.parametrize(
+    ("title", "energy", "freight"),
+    [
+        ("Surcharges on all prices", "Energy surcharge", "Freight"),
+        ("Zuschläge zu allen Preisen", "Energiezuschlag", "Fracht"),
+        ("Suppléments sur tous les prix", "Supplément énergie", "Transport"),
+        ("Recargos sobre todos los precios", "Recargo energético", "Flete"),
+        ("Tillägg på alla priser", "Energitillägg", "Frakt"),
+    ],
+)
+def test_every_price_bears_what_is_listed_under_surcharges(title, energy, freight):
+    told = charged([], [title, None, None, "EUR/t"], [energy, None, None, 38], [freight, None, None, 52])
+    assert told == {energy: (38, "tonne"), freight: (52, "tonne")}
+
+
+def test_each_amount_is_in_the_unit_over_it_or_in_its_own():
+    told = charged([], ["Surcharges", None, None, "EUR/1000 m²"], ["Toll", None, None, 2.5])
+    assert told == {"Toll": (2.5, "1000m2")}
+    told = charged([], ["Surcharges", "EUR/t"], ["Energy surcharge", "3.5 %"], ["Toll", 12])
+    assert told == {"Energy surcharge": (3.5, None), "Toll": (12, "tonne")}
+
+
+@pytest.mark.parametrize(
+    "table",
+    [
+        [["Freight rates", None, None, "EUR/t"], ["Freight", None, None, 52]],
+        [["Surcharges", None, None, "EUR/t"], ["Freight north", None, None, 38], ["Freight south", None, None, 52]],
+        [["Surcharges from 1 July 2027", None, None, "EUR/t"], ["Energy surcharge", None, None, 38]],
+        [["Surcharges for small orders", None, None, "EUR/t"], ["Energy surcharge", None, None, 38]],
+    ],
+)
+def test_rates_to_places_and_charges_of_some_orders_are_not_every_prices(table):
+    assert charged([], *table) == {}
+
+
+KILOS = [["URB", 400, 590, 0.712], ["GD2", 300, 400, 0.905]]
+
+
+def test_an_amount_too_small_for_a_percentage_is_money():
+    told = charged(["Energy surcharge", None, None, 0.035], price="EUR/kg", boards=KILOS)
+    assert told == {"Energy surcharge": (0.035, "kg")}
+
+
+@pytest.mark.parametrize(("amount", "boards", "price"), [(3.5, KILOS, "EUR/kg"), (0.035, BOARDS, "EUR/t")])
+def test_an_amount_that_may_be_a_percentage_is_left_open(amount, boards, price):
+    assert charged(["Energy surcharge", None, None, amount], price=price, boards=boards) == {"Energy surcharge": None}
