@@ -90,3 +90,10 @@ def test_a_price_for_orders_of_any_size(size):
     assert [str(line.state) for line in found.values()] == ["accepted", "accepted"]
     found = lines([["USD/cwt"], heads, ["SBS", 18, 76, "10,000 lb and over", 52.4], ["CUK", 21, 88, "some", 51]])
     assert [str(line.state) for line in found.values()] == ["accepted", "question"]
+
+
+@pytest.mark.parametrize("head", ["à partir de", "ab", "desde", "från", "from"])
+def test_a_lone_word_heads_what_orders_begin_at(head):
+    rows = [["GC2", 250, 410, "1 t", 1244], ["GC2", 250, 410, "10 t", 1199]]
+    found = lines([["Grade", "g/m²", "µm", head, "EUR/t"], *rows])
+    assert [(line.state, line.offer.from_kg) for line in found.values()] == [("accepted", 1000), ("accepted", 10000)]

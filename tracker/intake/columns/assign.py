@@ -205,6 +205,9 @@ def _is_firm(head: Header) -> bool:
 
 
 def _role(column: Column, cells: Sequence[Cell]) -> tuple[Role | None, bool]:
+    if column.said and column.said[-1].role is Role.LEAD_TIME and fit(Role.LEAD_TIME, column, cells) == 1:
+        # 'LT' is a long ton too, and its times are figures under 'USD per MSF'.
+        return Role.LEAD_TIME, True
     if (spreads_values(column) or heads_prices_of_a_kind(column)) and mostly_priced(cells):
         # 'OLD (thru 12/31/26)' names a last day as well.
         old = any(head.strength(Role.PREVIOUS_PRICE) >= _PLAINLY for head in column.said)

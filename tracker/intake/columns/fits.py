@@ -66,7 +66,19 @@ def _change(cell: Cell, column: Column) -> bool:
 
 
 def _lead(cell: Cell, column: Column) -> bool:
-    return lead_of(cell, column.lead_unit) is not None
+    return lead_of(cell, column.lead_unit) is not None or _counts_a_time(cell, column)
+
+
+def _counts_a_time(cell: Cell, column: Column) -> bool:
+    """'4' under 'LT', whose unit is told elsewhere or nowhere."""
+    lowest = column.said[-1] if column.said else None
+    named = lowest is not None and lowest.strength(Role.LEAD_TIME) >= _PLAINLY and lowest.currency is None
+    return named and isinstance(cell.value, Decimal) and cell.value == cell.value.to_integral() <= _LONGEST_TIME
+
+
+_PLAINLY = 0.9
+_LONGEST_TIME = 90
+"""Days or weeks; what board costs is a greater number by most units. Common practice, no source."""
 
 
 def _terms(cell: Cell, column: Column) -> bool:

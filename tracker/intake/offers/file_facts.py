@@ -20,6 +20,8 @@ from tracker.intake.values.currency import DOLLARS, find_currencies
 from tracker.intake.values.dates import DateOrder, date_order, ordered
 from tracker.intake.values.grade import GradeReading, find_grade
 from tracker.intake.values.header import header
+from tracker.intake.values.lead import LeadUnit
+from tracker.intake.values.lead_units import lead_unit_said
 from tracker.intake.values.legends import LegendEntry
 from tracker.intake.values.loads import WHOLE_LOADS, load_at_end, load_definitions
 from tracker.intake.values.masses import Mass, find_mass_units, find_masses
@@ -55,6 +57,7 @@ class FileFacts:
     loads: dict[str, Mass] = field(default_factory=dict)
     sizes: dict[str, Bracket] = field(default_factory=dict)
     says_minimum: bool = False
+    lead_unit: LeadUnit | None = None
     order_units: tuple[MassUnit, ...] = ()
     names: dict[str, GradeReading] = field(default_factory=dict)
     unexplained: frozenset[str] = frozenset()
@@ -96,6 +99,7 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     facts.dollars_of_all = frozenset(code for text in texts if _of_all_prices(text) for code in _dollars(text))
     facts.abroad = any(map(abroad, texts))
     facts.says_minimum = any(isinstance(one, SaysMinimum) for text in texts for one in statements(text))
+    facts.lead_unit = _lead_unit(texts)
     facts.loads = _loads(texts)
     facts.sizes = sizes_named(texts)
     facts.order_units = _order_units(texts)
@@ -108,6 +112,12 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     # The day a list came is not the day it was made: '30 days' without a date of the list's own ends on no known day.
     facts.list_date = _list_date(said, facts.date_order)
     return facts
+
+
+def _lead_unit(texts: Iterable[str]) -> LeadUnit | None:
+    """The one unit that the file says its lead times are counted in."""
+    said = {lead_unit_said(text) for text in texts} - {None}
+    return said.pop() if len(said) == 1 else None
 
 
 def facts_for(read: ReadTable, facts: FileFacts, tons: Iterable[frozenset[MassUnit]]) -> FileFacts:

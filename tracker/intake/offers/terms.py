@@ -34,7 +34,7 @@ def terms_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> 
     if not columns.of(*TERM_ROLES):
         return _around(scope, facts)
     terms = Terms()
-    _lead(terms, cells, columns, scope)
+    _lead(terms, cells, columns, scope, facts)
     take_validity(terms, cells, columns, scope, facts)
     _orders(terms, cells, columns, scope, facts)
     _delivery(terms, cells, columns, scope)
@@ -57,7 +57,7 @@ def _around(scope: Scope, facts: FileFacts) -> Terms:
     if not isinstance(known, Terms):
         known = Terms()
         nothing = Columns(())
-        _lead(known, {}, nothing, scope)
+        _lead(known, {}, nothing, scope, facts)
         take_validity(known, {}, nothing, scope, facts)
         _orders(known, {}, nothing, scope, facts)
         _delivery(known, {}, nothing, scope)
@@ -66,14 +66,15 @@ def _around(scope: Scope, facts: FileFacts) -> Terms:
     return known
 
 
-def _lead(terms: Terms, cells: Cells, columns: Columns, scope: Scope) -> None:
+def _lead(terms: Terms, cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> None:
     if _lead_between(terms, cells, columns):
         return
     for column in columns.of(Role.LEAD_TIME):
         cell = cells.get(column.index)
         if cell is None:
             continue
-        read = lead_of(cell, column.lead_unit) or (lead_among(cell.text) if isinstance(cell.value, str) else None)
+        unit = column.lead_unit or facts.lead_unit
+        read = lead_of(cell, unit) or (lead_among(cell.text) if isinstance(cell.value, str) else None)
         _take_own_lead(terms, cell, read)
         return
     if _lead_beside_delivery(terms, cells, columns):

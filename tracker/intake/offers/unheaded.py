@@ -8,7 +8,7 @@ from tracker.intake.offers.draft import Draft
 from tracker.intake.tables.figures import figure_of
 from tracker.intake.tables.view import View
 from tracker.intake.values.caliper import bare_caliper, find_calipers
-from tracker.intake.values.grade import find_grade
+from tracker.intake.values.grade import find_grade, names_grade
 from tracker.intake.values.money import price_unit
 from tracker.intake.values.weight import find_weights
 from tracker.intake.words.lists import phrases
@@ -24,13 +24,16 @@ def unheaded_drafts(view: View) -> Iterator[Draft]:
     """One held line a row of a list that nothing heads, at its last figure, all asked about in one question.
 
     Only of rows alike in shape that may be board: something in them names a board or price, or they hold a figure that
-    can be a caliper beside a larger one. One figure is enough behind words that tell a board's grade and measure.
+    can be a caliper beside a larger one. One figure is enough behind words that tell a board's grade and measure, and
+    two rows that name grades need not be alike, as those of a table whose heads are bare figures.
     """
     shapes = {row: shape for row in view.order if (shape := _shape(view.rows[row])) is not None}
     counts = Counter(shapes.values())
+    boards = {row for row in shapes if _prices_a_grade(view.rows[row])}
     for row, shape in shapes.items():
         described = len(shape[1]) == 1
-        if described or (counts[shape] >= _FEWEST and _may_be_board(view.rows[row])):
+        named = row in boards and len(boards) >= _FEWEST
+        if described or named or (counts[shape] >= _FEWEST and _may_be_board(view.rows[row])):
             yield _asked(view, _likeliest(view.rows[row], shape[1]))
 
 
@@ -40,6 +43,13 @@ def _shape(cells: _Cells) -> tuple[tuple[int, ...], tuple[int, ...]] | None:
     words = tuple(column for column, cell in sorted(cells.items()) if any(map(str.isalpha, cell.text)))
     enough = len(figures) >= _FEWEST or (len(figures) == 1 and _board_and_price(cells, cells[figures[0]]))
     return (words, figures) if words and enough else None
+
+
+def _prices_a_grade(cells: _Cells) -> bool:
+    """'Solid bleached board C1S | 1290 | 1280': a grade by its name, and figures as high as prices."""
+    named = any(names_grade(cell.text) for cell in cells.values() if isinstance(cell.value, str))
+    figures = [figure for cell in cells.values() if (figure := figure_of(cell)) is not None]
+    return named and bool(figures) and all(figure >= _LEAST_PRICE for figure in figures)
 
 
 def _board_and_price(cells: _Cells, figured: Cell) -> bool:

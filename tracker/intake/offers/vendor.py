@@ -13,9 +13,9 @@ from tracker.intake.values.company import (
     letterhead_name,
     may_be_a_name,
     name_above_a_contact,
-    titled_company,
 )
 from tracker.intake.values.statements import Remark, says
+from tracker.intake.values.titled_firms import titled_company
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 

@@ -18,11 +18,11 @@ orders       masses, ordinals, brackets, bracket_pieces, brackets_in_kg, worded_
              loads_charged, loads_priced, orders_priced, small_orders, terms_by_size, minimum, usual_orders,
              weights_in_words
 time         dates, validity, validity_cell, open_validity, held_apart, lead, lead_sentences, lead_by_itself,
-             lead_remarked, lead_unread
+             lead_remarked, lead_unread, lead_units
 freight      delivery, freight_of_prices, charges, charge_names, charge_parts, charges_apart,
              told_with_price, relieved_charges, costs_told, added_on_top
 heads        header, role_words, roles, shares, column_legend, columns_meant
-whose        company, bidders, firm_goods, legal_forms, form_fields, addresses
+whose        company, titled_firms, firm_papers, bidders, firm_goods, legal_forms, form_fields, addresses
 notes        statements, note_signs, clauses, denials, unless, legends, board_words, board_ahead, boards_meant,
              boards_excepted, boards_behind, boards_named, marks_apart, lines_meant, held_for_all, lettered_lines,
              lines_apart, of_all_and_some, board_behind, ways, list_boards, totals, topics, line_defaults,

@@ -6,6 +6,7 @@ from functools import lru_cache
 from tracker.intake.values.bidders import behind_bid, behind_bidder, without_number
 from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.firm_goods import with_goods
+from tracker.intake.values.firm_papers import behind_a_paper
 from tracker.intake.values.form_fields import before_the_next_field
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.lead import LeadTime, lead_text
@@ -17,9 +18,7 @@ from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 
 # What parts a name from what follows it on the same line.
-_BREAK = re.compile(
-    r"\s[-–—|•·*]+\s|[|•;\n]|,(?!\s*(?:Inc|LLC|Ltd|L\.?L\.?C|S\.?A|S\.?L|GmbH|AB|Co|Corp)\b)|:\s|\s{3,}"
-)
+BREAK = re.compile(r"\s[-–—|•·*]+\s|[|•;\n]|,(?!\s*(?:Inc|LLC|Ltd|L\.?L\.?C|S\.?A|S\.?L|GmbH|AB|Co|Corp)\b)|:\s|\s{3,}")
 _LONGEST = 60
 _LABELS = frozenset({"label", "signs"})
 _PLANTS = frozenset({"works", "trade", "first", "legal"})
@@ -32,8 +31,8 @@ def company_name(text: str) -> str | None:
     A legal form ends the name wherever it stands; without one, a word of the trade must end the first part of the
     text and the part must be written as a name, each word with a capital. None otherwise.
     """
-    offering = next(filter(None, map(_company_offering, _BREAK.split(text.strip()))), None)
-    return labelled_company(text) or offering or _headed_company(behind_bidder(text) or text)
+    offering = next(filter(None, map(_company_offering, BREAK.split(text.strip()))), None)
+    return labelled_company(text) or offering or headed_company(behind_bidder(text) or text)
 
 
 # 'RFQ 26-311 Paperboard' is the number of a paper; a firm may have a single figure in its name.
@@ -54,7 +53,7 @@ def _company_in_prose(text: str) -> str | None:
             continue
         before = text[: match.start()].split()
         first = next((at for at in reversed(range(len(before))) if before[at][0].islower()), -1) + 1
-        name = _headed_company(" ".join(before[first:]))
+        name = headed_company(" ".join(before[first:]))
         if name is not None:
             return name
     return None
@@ -70,17 +69,17 @@ def _company_offering(text: str) -> str | None:
     rest = text[leading.end :].strip()
     forms = [match for match in phrases("company").find(rest) if match.value == "legal"]
     formed = len(forms) == 1 and written_as_form(rest, forms[0])
-    return _headed_company(rest) if formed or (not forms and _has_words_of_its_own(rest)) else None
+    return headed_company(rest) if formed or (not forms and _has_words_of_its_own(rest)) else None
 
 
-def _headed_company(text: str) -> str | None:
-    head = _BREAK.split(text.strip(), maxsplit=1)[0].strip()
+def headed_company(text: str) -> str | None:
+    head = BREAK.split(text.strip(), maxsplit=1)[0].strip()
     if not head or len(head) > _LONGEST or not head[0].isupper() or _is_field_to_sign(text, head):
         return None
     ends = [match for match in phrases("company").find(head) if match.value == "legal" and match.first > 0]
     ends = [match for match in ends if written_as_form(head, match)]
     if ends:
-        name = head[: end_of_form(head, ends)].strip(" ,")
+        name = behind_a_paper(head[: end_of_form(head, ends)].strip(" ,"))
         return name if _is_name(head[: ends[0].start].strip(" ,") + " Ltd", may_name_board=True) else None
     if not (_ends_in_trade_word(head) or _begins_as_firm(head)) or not _is_name(head) or _OF_A_PAPER.search(head):
         return None
@@ -107,7 +106,7 @@ def letterhead_name(text: str) -> str | None:
     A word of the trade stands in it, and one that is none of the words boards are described by; or two names are joined
     as partners are: 'Oxbow & Thrale'.
     """
-    head = _BREAK.split(text.strip(), maxsplit=1)[0].strip()
+    head = BREAK.split(text.strip(), maxsplit=1)[0].strip()
     if not may_be_a_name(head):
         return None
     if _PARTNERS.fullmatch(head) and all(map(_has_words_of_its_own, head.split("&"))):
@@ -123,22 +122,8 @@ _PARTNERS = re.compile(r"[^\W\d_]{3,} & [^\W\d_]{3,}")
 def name_above_a_contact(text: str) -> str | None:
     """A firm's name as the first words of a sheet, where a telephone or an address for mail stands below it: then
     nothing but the way it is written need say that it is one."""
-    head = _BREAK.split(text.strip(), maxsplit=1)[0].strip()
+    head = BREAK.split(text.strip(), maxsplit=1)[0].strip()
     return with_goods(text, head) if may_be_a_name(head) and _has_words_of_its_own(head) else None
-
-
-@lru_cache(maxsize=1024)
-def titled_company(text: str) -> str | None:
-    """The firm behind what its list is called: 'Price list 2027 – Marlow Board Mills'.
-
-    Behind 'Quotation' the buyer may stand, and a name with no word of the trade may be anybody's.
-    """
-    title, *rest = _BREAK.split(text.strip())
-    names = [name for part in rest if part and (name := _headed_company(part.strip())) is not None]
-    named = len(names) == 1 and any(
-        match.value in ("trade", "weak", "first") for match in phrases("company").find(names[0])
-    )
-    return names[0] if named and phrases("price_lists").find(title) else None
 
 
 def _is_board(head: str) -> bool:
@@ -172,7 +157,7 @@ def _has_words_of_its_own(name: str) -> bool:
 
 def may_be_a_name(text: str) -> bool:
     """Whether a text is written as a firm's name is, though nothing in it says so: 'Kartonhaus Lindmoor'."""
-    head = _BREAK.split(text.strip(), maxsplit=1)[0].strip()
+    head = BREAK.split(text.strip(), maxsplit=1)[0].strip()
     if not head or len(head) > _LONGEST or any(sign.isdigit() for sign in head):
         return False
     return _is_name(head) and find_delivery(head) is None and not _is_board(head)
@@ -244,19 +229,19 @@ def labelled_company(text: str) -> str | None:
     kinds = {phrases("company").whole(part) for part in without_number(label).split("/")}
     if kinds <= _PLANTS and " " not in label.strip():
         # 'Mill: Tarn Kartong AB' names who makes it, and 'Mill: Augusta, GA' where; 'Company: …' is such a label too.
-        return _headed_company(rest.strip())
+        return headed_company(rest.strip())
     if not kinds <= _LABELS or not any(sign.isalpha() for sign in rest):
         return None
-    name = _without_terms(_BREAK.split(rest.strip(), maxsplit=1)[0].strip())
+    name = _without_terms(BREAK.split(rest.strip(), maxsplit=1)[0].strip())
     firm = _firm_of_a_person(name) if "signs" in kinds else None
     if firm is not None:
         return firm
     if name[:1].islower() or _may_be_a_person(name, rest, signs="signs" in kinds):
         # A desk or a person stands before the firm: 'sales desk, Hobbin Paperboard LLC'.
-        named = [firm for firm in map(_headed_company, rest.split(",")) if firm is not None]
+        named = [firm for firm in map(headed_company, rest.split(",")) if firm is not None]
         return named[0] if len(named) == 1 else None
     ahead = before_the_next_field(name, rest)
-    name = name if ahead is None else _headed_company(ahead) or ahead
+    name = name if ahead is None else headed_company(ahead) or ahead
     plain = len(name) <= _LONGEST and not any(sign.isdigit() for sign in name[:2])
     # 'Seller: ________ Buyer: ________' is where both will sign.
     return name if plain and not name.endswith(":") else None
@@ -281,9 +266,9 @@ _BEHIND = re.compile(r"(?P<person>[^()]+)\((?P<firm>[^()]+)\)")
 def _firm_of_a_person(name: str) -> str | None:
     """'Dana Orvik (Owlcombe Mills)' sends for the firm in brackets."""
     behind = _BEHIND.fullmatch(name)
-    if behind is None or _headed_company(behind["person"].strip()) is not None:
+    if behind is None or headed_company(behind["person"].strip()) is not None:
         return None
-    return _headed_company(behind["firm"].strip())
+    return headed_company(behind["firm"].strip())
 
 
 _ASIDE = re.compile(r"\s*\([^():]*\)(?=\s*:)")
@@ -293,7 +278,7 @@ _ASIDE = re.compile(r"\s*\([^():]*\)(?=\s*:)")
 def _may_be_a_person(name: str, rest: str, *, signs: bool) -> bool:
     """'Inside sales desk, 555-0119', 'R. Halden (sales)', and 'Anna Berg' behind 'From:'; no name that a word of the
     trade or a legal form shows to be a firm's."""
-    if _headed_company(name) is not None:
+    if headed_company(name) is not None:
         return False
     if any(match.value == "desk" for match in phrases("company").find(name)) or _INITIALS.match(name):
         return True

@@ -219,7 +219,8 @@ def _standing_alone(text: str) -> str | None:
     if match is None or (match.after < len(found) and phrases("headers").at(found, 0) is not None):
         return None
     rest = [token for token, _, _ in found[match.after :] if token.isalpha()]
-    if match.value in _QUANTITIES and any(phrases(section).find(text) for section in ("delivery", "lead")):
+    told = (one.value for section in ("delivery", "lead") for one in phrases(section).find(text))
+    if match.value in _QUANTITIES and any(value != "filler" for value in told):
         # 'ab Werk' and 'ab Lager' begin no order size.
         return None
     if match.value == Role.PRICE and leads_to_a_place(text, match.end):

@@ -1,0 +1,40 @@
+"""The firm whose list it is, in the list's own title."""
+
+import pytest
+
+from tests.intake.sheets import lines
+
+TABLE = [["Grade", "pt", "lb/MSF", "USD per short ton"], ["SBS C1S", 16, 67, 1215]]
+
+
+def vendor(title):
+    (line,) = lines([[title], [], *TABLE]).values()
+    return line.offer.vendor
+
+
+@pytest.mark.parametrize(
+    ("title", "name"),
+    [
+        ("Quote of Tamsworth Board Brokers", "Tamsworth Board Brokers"),
+        ("Offer from Ashlock Board & Paper", "Ashlock Board & Paper"),
+        ("Price guide, Tillamark Packaging Board", "Tillamark Packaging Board"),
+        ("Preisliste der Kartonfabrik Sonthal", "Kartonfabrik Sonthal"),
+        ("Bogenware der Zuschnitt Ahlendorf GmbH, Preise in USD", "Zuschnitt Ahlendorf GmbH"),
+        ("Offre de la Cartonnerie Mirebrousse", "Cartonnerie Mirebrousse"),
+        ("Lista de precios de Cartonera Nieto", "Cartonera Nieto"),
+        ("Prislista från Granvassa Kartong", "Granvassa Kartong"),
+    ],
+)
+def test_the_firm_behind_what_the_list_is_called(title, name):
+    assert vendor(title) == name
+
+
+@pytest.mark.parametrize(
+    "title",
+    [
+        "Quote for Tamsworth Board Brokers", "Offer to Ashlock Board & Paper", "Angebot für Kartonfabrik Sonthal",
+        "Price list of coated board", "Offre de carton plat", "Lista de precios de cartón",
+    ],
+)  # fmt: skip
+def test_a_buyer_or_a_board_is_no_vendor(title):
+    assert vendor(title) is None

@@ -1,0 +1,23 @@
+"""What a firm's list or goods are called before its name: 'Quote of', 'Preisliste der', 'Bogenware der'."""
+
+from tracker.intake.words.lists import phrases
+
+
+def behind_a_paper(text: str) -> str:
+    """What stands behind the word for whose a list is; the text itself where it begins with no list or goods.
+
+    'Offer to' and 'Angebot für' lead to a buyer.
+    """
+    for joint in phrases("whose_list").find(text):
+        before, name = text[: joint.start].strip(), text[joint.end :].strip()
+        if name[:1].isupper() and _is_paper(before):
+            return name
+    return text
+
+
+def _is_paper(words: str) -> bool:
+    """'Offre', 'Price list 2027', 'Bogenware'; not 'Offer for Tarnwick Cartons' before 'from our mill'."""
+    if phrases("letters_to").find(words):
+        return False
+    listed = any(phrases(section).find(words) for section in ("list_names", "price_lists"))
+    return listed or phrases("wares").whole(words) is not None
