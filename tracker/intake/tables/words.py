@@ -50,7 +50,18 @@ def row_words(view: View, row: int) -> list[Words]:
 def _asks_for_the_next(cell: Cell, following: list[Cell]) -> bool:
     """The 'Währung' of 'Lieferant | Kartonwerk AG | Währung | EUR': a line of a form may ask for several things."""
     head = head_of(cell) if following and isinstance(cell.value, str) else None
-    return head is not None and head.named and head.role in _ASKED_FOR and not any(map(str.isdigit, cell.text))
+    if head is None or not head.named or any(map(str.isdigit, cell.text)):
+        return False
+    # 'Unit' in 'Price | per | unit | ton' goes on; with its colon, or before a unit, it asks.
+    asks_for_a_unit = head.role in _OF_UNITS and (_ends_in_colon(cell) or price_unit(following[0].text) is not None)
+    return head.role in _ASKED_FOR or asks_for_a_unit
+
+
+_OF_UNITS = (Role.BASIS, Role.PER_QUANTITY)
+
+
+def _ends_in_colon(cell: Cell) -> bool:
+    return cell.text.rstrip().endswith(":")
 
 
 _ASKED_FOR = frozenset(
@@ -100,7 +111,7 @@ _FOOTNOTE_SIGN = re.compile(r"\(?[*†‡§°¹²³⁴⁵⁶⁷⁸⁹]+\)?")
 
 def _is_label(cell: Cell) -> bool:
     text = cell.text.strip()
-    if text.endswith(":") or _FOOTNOTE_SIGN.fullmatch(text):
+    if _ends_in_colon(cell) or _FOOTNOTE_SIGN.fullmatch(text):
         return True
     head = head_of(cell) if len(text) < 40 and isinstance(cell.value, str) else None
     return head is not None and head.named and not head.answers_itself
