@@ -36,7 +36,7 @@ from tracker.intake.columns.headed_figures import (
     named_with_money,
     spreads_values,
 )
-from tracker.intake.columns.item_numbers import is_code, item_numbers, number_the_lines
+from tracker.intake.columns.item_numbers import item_numbers, number_lots
 from tracker.intake.columns.lookalikes import without_lookalikes
 from tracker.intake.columns.own_costs import built_up
 from tracker.intake.columns.packs import with_packs
@@ -245,10 +245,6 @@ def _says_money(cell: Cell) -> bool:
     return isinstance(cell.value, str) and says_price(cell) and find_basis(cell.text) is not None
 
 
-def _size_orders(column: Column, cells: Sequence[Cell]) -> bool:
-    return bool(cells) and fit(Role.BRACKET, column, cells) >= _ORDERS and not any(map(is_code, cells))
-
-
 _NAMES_A_BOARD = frozenset({Role.PRODUCT, Role.GRADE, Role.ITEM, Role.FORM, Role.PROPERTY})
 
 
@@ -261,7 +257,7 @@ def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) 
     best = max(candidates, key=lambda role: candidates[role] + fits[role])
     if best in _FIRST_DAYS and _begins_its_prices(column, cells):
         return None
-    if best is Role.ITEM and not number_the_lines(column, cells) and _size_orders(column, cells):
+    if best is Role.ITEM and fit(Role.BRACKET, column, cells) >= _ORDERS and not number_lots(column, cells):
         # 'Lot' over 'Small lot', 'LTL' and 'TL' sizes orders.
         return Role.BRACKET
     if best in _NEVER_MONEY and len(cells) > 1 and all(map(_says_money, cells)):

@@ -31,7 +31,12 @@ def is_code(cell: Cell) -> bool:
     return _CODE.match(cell.text.strip()) is not None
 
 
-def number_the_lines(column: Column, cells: Sequence[Cell]) -> bool:
+def number_lots(column: Column, cells: Sequence[Cell]) -> bool:
+    """Whether figures or codes under 'Lot' or '#' number what the rows are, and size no orders."""
+    return not cells or any(map(is_code, cells)) or _number_the_lines(column, cells)
+
+
+def _number_the_lines(column: Column, cells: Sequence[Cell]) -> bool:
     """1, 2, 3 or 10, 20, 30 down a column under '#' or 'Line #', where nothing but that sign would make pounds of them;
     nobody orders one pound or ten."""
     figures = [cell.value for cell in cells if isinstance(cell.value, Decimal)]
