@@ -22,7 +22,8 @@ time         dates, validity, validity_cell, open_validity, held_apart, lead, le
 freight      delivery, freight_of_prices, charges, charge_names, charge_parts, charges_apart,
              told_with_price, relieved_charges, costs_told, added_on_top
 heads        header, role_words, roles, shares, column_legend, columns_meant
-whose        company, bidders, firm_goods, legal_forms, form_fields, addresses
+whose        company, bidders, firm_goods, legal_forms, form_fields, addresses,
+             freight_lanes
 notes        statements, note_signs, clauses, denials, unless, legends, board_words, board_ahead, boards_meant,
              boards_excepted, boards_behind, boards_named, marks_apart, lines_meant, held_for_all, lettered_lines,
              lines_apart, of_all_and_some, board_behind, ways, list_boards, totals, topics, line_defaults,
