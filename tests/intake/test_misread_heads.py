@@ -29,7 +29,7 @@ def test_pounds_under_their_sign_are_orders():
     assert float(found["E4"].offer.from_kg) == pytest.approx(4535.9237)
 
 
-@pytest.mark.parametrize("asked", ["Price unit:", "Unit:", "Price basis", "UoM", "Preiseinheit:", "Unidad de precio:"])
+@pytest.mark.parametrize("asked", ["Price unit:", "Unit:", "Price basis", "UoM", "Preisbasis:", "Unidad de precio:"])
 def test_the_second_label_of_a_row_asks_for_the_unit(asked):
     assert form((1, 2, 3, 4), asked=asked)["G5"].offer.basis == "short_ton"
 
@@ -37,6 +37,12 @@ def test_the_second_label_of_a_row_asks_for_the_unit(asked):
 def test_a_label_goes_on_over_the_unit_of_its_amount():
     rows = [["Minimum order", 5, "t"], [], ["Sorte", "µm", "g/m²", "EUR/t"], ["GC1", 390, 240, 1138]]
     assert lines(rows)["D4"].offer.minimum_kg == 5000
+
+
+@pytest.mark.parametrize("row", [["Minimum order:", 5, "Unit:", "t"], ["Mindestmenge:", "5", "Einheit:", "t"]])
+def test_the_unit_behind_an_amount_is_not_that_of_the_prices(row):
+    rows = [["EUR"], row, [], ["Sorte", "µm", "g/m²", "Preis"], ["GC1", 390, 240, 1138]]
+    assert lines(rows)["D5"].offer.basis is None
 
 
 TERMS = [

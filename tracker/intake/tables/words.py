@@ -10,6 +10,7 @@ from tracker.intake.tables.table import Words
 from tracker.intake.tables.view import View
 from tracker.intake.values.charge_names import charges_named
 from tracker.intake.values.money import price_unit
+from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import Role
 from tracker.intake.words.lists import phrases
 
@@ -31,7 +32,7 @@ def row_words(view: View, row: int) -> list[Words]:
         said = shown(cell)
         if not said:
             continue
-        if label is not None and place > 1 and _asks_for_the_next(cell, cells[place + 1 :]):
+        if label is not None and place > 1 and _asks_for_the_next(cell, cells[place - 1], cells[place + 1 :]):
             label = None
         if label is None and place and _is_unit_of_a_charge(cells[place - 1], cell):
             continue
@@ -47,14 +48,16 @@ def row_words(view: View, row: int) -> list[Words]:
     return found
 
 
-def _asks_for_the_next(cell: Cell, following: list[Cell]) -> bool:
+def _asks_for_the_next(cell: Cell, before: Cell, following: list[Cell]) -> bool:
     """The 'Währung' of 'Lieferant | Kartonwerk AG | Währung | EUR': a line of a form may ask for several things."""
     head = head_of(cell) if following and isinstance(cell.value, str) else None
     if head is None or not head.named or any(map(str.isdigit, cell.text)):
         return False
-    # 'Unit' in 'Price | per | unit | ton' goes on; with its colon, or before a unit, it asks.
-    asks_for_a_unit = head.role in _OF_UNITS and (_ends_in_colon(cell) or price_unit(following[0].text) is not None)
-    return head.role in _ASKED_FOR or asks_for_a_unit
+    if head.role in _OF_UNITS:
+        # The unit behind 'Minimum order: | 5' is that of the 5; what prices are per stands behind words.
+        worded = isinstance(before.value, str) and not number_readings(before.text)
+        return worded and (_ends_in_colon(cell) or price_unit(following[0].text) is not None)
+    return head.role in _ASKED_FOR
 
 
 _OF_UNITS = (Role.BASIS, Role.PER_QUANTITY)
