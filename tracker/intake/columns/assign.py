@@ -19,7 +19,7 @@ from tracker.intake.columns.beside import (
     without_axis_words,
 )
 from tracker.intake.columns.block_titles import tells_of_others, titles_of_blocks
-from tracker.intake.columns.breaks import breaks_of_boards, sizes_among_quantities
+from tracker.intake.columns.breaks import breaks_of_boards, lots_on_offer, sizes_among_quantities
 from tracker.intake.columns.candidates import candidates_of
 from tracker.intake.columns.column import Column, Columns, vendor_in_head
 from tracker.intake.columns.corner_units import with_corner_unit
@@ -98,6 +98,7 @@ def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
     columns = with_units_of_the_list(without_quantities(columns, samples), samples)
     columns = counted_sizes(columns, samples, table)
     columns = sizes_among_quantities(breaks_of_boards(without_steps(columns, table), table), table)
+    columns = lots_on_offer(columns, table)
     columns = [no_charge_as_high(starts_a_discount(column, columns), columns, samples) for column in columns]
     columns = built_up(columns)
     columns = [small_beside_a_price(column, columns, samples) for column in columns]

@@ -1,5 +1,6 @@
 """'Min. qty' with several figures for one board: where its cheaper prices begin, and no smallest order."""
 
+import re
 from collections.abc import Iterable
 from dataclasses import replace
 from decimal import Decimal
@@ -44,6 +45,26 @@ def sizes_among_quantities(columns: list[Column], table: Table) -> list[Column]:
     if len(held) != 1 or not cheaper_by_the_figure(held[0], columns, table):
         return columns
     return [replace(column, role=Role.BRACKET) if column is held[0] else column for column in columns]
+
+
+def lots_on_offer(columns: list[Column], table: Table) -> list[Column]:
+    """Makes a column of order sizes one of what there is, where each board comes once and the amounts are in units of
+    several kinds: 'Qty' over '1 truck', '25 t' and '8 skids' says how much of a lot is left."""
+    sizes = [column for column in columns if column.role is Role.BRACKET]
+    prices = [column for column in columns if column.role in PRICE_ROLES]
+    if len(sizes) != 1 or not prices:
+        return columns
+    tell = [column.index for column in columns if column is not sizes[0] and column.role not in _NOR_QUANTITIES]
+    rows = list(_by_board(table, tell))
+    amounts = [_AMOUNT.fullmatch(cell.text.strip()) for cell in _cells(table, [row for (row, *_) in rows], sizes[0])]
+    units = {match[1].rstrip("s.") for match in amounts if match is not None}
+    once = len(amounts) >= _FEWEST_LOTS and None not in amounts and all(len(each) == 1 for each in rows)
+    of_a_lot = once and len(units) > 1
+    return [replace(column, role=Role.STOCK) if of_a_lot and column is sizes[0] else column for column in columns]
+
+
+_AMOUNT = re.compile(r"\d[\d.,]*\s*([^\W\d_]+\.?)")
+_FEWEST_LOTS = 3
 
 
 def cheaper_by_the_figure(held: Column, columns: list[Column], table: Table) -> bool:
