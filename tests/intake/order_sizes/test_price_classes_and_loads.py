@@ -76,12 +76,12 @@ def test_a_load_whose_price_is_not_that_of_others_is_asked_about(note):
     assert "bracket-unread" in codes(of_load("Carload", note))
 
 
-def lots(amounts, boards=("SBS C1S", "CUK", "CCNB", "URB")):
+def lots(amounts, boards=("SBS C1S", "CUK", "CCNB", "URB"), title="Spot offers"):
     head = ["#", "Grade", "Caliper pt", "lb/MSF", "Qty", "Price"]
     rows = [
         [n, board, 18, 75, amount, 60 - n] for n, (board, amount) in enumerate(zip(boards, amounts, strict=True), 1)
     ]
-    return lines([["Spot offers, USD per cwt"], [], head, *rows])["F4"]
+    return lines([[f"{title}, USD per cwt"], [], head, *rows])["F4"]
 
 
 def test_amounts_of_several_kinds_are_what_there_is_of_each_lot():
@@ -91,3 +91,4 @@ def test_amounts_of_several_kinds_are_what_there_is_of_each_lot():
 
 def test_amounts_of_one_board_may_be_order_sizes():
     assert "bracket-unread" in codes(lots(["8 skids", "1 truck", "2 trucks", "3 trucks"], ["SBS C1S"] * 4))
+    assert "bracket-unread" in codes(lots(["8 skids", "1 truck", "25 t", "3 trucks"], title="Quotation"))

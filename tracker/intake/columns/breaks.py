@@ -11,9 +11,10 @@ from tracker.intake.columns.column import Column, Columns
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import is_figure, sure_figure
 from tracker.intake.tables.heads import PRICE_ROLES
-from tracker.intake.tables.table import Headings, Table
+from tracker.intake.tables.table import Headings, Table, Words
 from tracker.intake.values.brackets import bracket_text
 from tracker.intake.values.roles import ORDER_SIZES, Role
+from tracker.intake.words.lists import phrases
 
 _TELL_NO_BOARD = frozenset({*PRICE_ROLES, Role.MINIMUM, Role.ITEM, Role.LEAD_TIME, Role.REMARKS, Role.TOTAL})
 _LOOKED_AT = 400
@@ -47,9 +48,11 @@ def sizes_among_quantities(columns: list[Column], table: Table) -> list[Column]:
     return [replace(column, role=Role.BRACKET) if column is held[0] else column for column in columns]
 
 
-def lots_on_offer(columns: list[Column], table: Table) -> list[Column]:
+def lots_on_offer(columns: list[Column], table: Table, above: Iterable[Words]) -> list[Column]:
     """Makes a column of order sizes one of what there is, where each board comes once and the amounts are in units of
-    several kinds: 'Qty' over '1 truck', '25 t' and '8 skids' says how much of a lot is left."""
+    several kinds: under 'Spot offers' the 'Qty' over '1 truck', '25 t' and '8 skids' says how much of a lot is left."""
+    if not any(match.value in _LOTS for words in above for match in phrases("list_parts").find(words.text)):
+        return columns
     sizes = [column for column in columns if column.role is Role.BRACKET]
     prices = [column for column in columns if column.role in PRICE_ROLES]
     if len(sizes) != 1 or not prices:
@@ -65,6 +68,7 @@ def lots_on_offer(columns: list[Column], table: Table) -> list[Column]:
 
 _AMOUNT = re.compile(r"\d[\d.,]*\s*([^\W\d_]+\.?)")
 _FEWEST_LOTS = 3
+_LOTS = ("lots", "spot")
 
 
 def cheaper_by_the_figure(held: Column, columns: list[Column], table: Table) -> bool:
