@@ -20,10 +20,9 @@ orders       masses, ordinals, brackets, bracket_pieces, brackets_in_kg, worded_
 time         dates, validity, validity_cell, open_validity, held_apart, lead, lead_sentences, lead_by_itself,
              lead_remarked, lead_unread
 freight      delivery, freight_of_prices, charges, charge_names, charge_parts, charges_apart,
-             told_with_price, relieved_charges, costs_told, added_on_top
+             told_with_price, relieved_charges, costs_told, added_on_top, freight_lanes
 heads        header, role_words, roles, shares, column_legend, columns_meant
-whose        company, bidders, firm_goods, legal_forms, form_fields, addresses,
-             freight_lanes
+whose        company, bidders, firm_goods, legal_forms, form_fields, addresses
 notes        statements, note_signs, clauses, denials, unless, legends, board_words, board_ahead, boards_meant,
              boards_excepted, boards_behind, boards_named, marks_apart, lines_meant, held_for_all, lettered_lines,
              lines_apart, of_all_and_some, board_behind, ways, list_boards, totals, topics, line_defaults,

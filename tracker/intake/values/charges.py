@@ -24,7 +24,7 @@ from tracker.intake.values.relieved_charges import NoCharge, no_charges
 from tracker.intake.values.small_orders import size_of_small
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import pattern, phrases
-from tracker.intake.words.phrases import Found, blanked, without
+from tracker.intake.words.phrases import Found, blanked
 
 
 @dataclass(frozen=True, slots=True)
