@@ -19,7 +19,7 @@ from tracker.intake.columns.beside import (
     without_axis_words,
 )
 from tracker.intake.columns.block_titles import tells_of_others, titles_of_blocks
-from tracker.intake.columns.breaks import breaks_of_boards, sizes_among_quantities
+from tracker.intake.columns.breaks import breaks_of_boards, lots_on_offer, sizes_among_quantities
 from tracker.intake.columns.candidates import candidates_of
 from tracker.intake.columns.column import Column, Columns, vendor_in_head
 from tracker.intake.columns.corner_units import with_corner_unit
@@ -36,7 +36,7 @@ from tracker.intake.columns.headed_figures import (
     named_with_money,
     spreads_values,
 )
-from tracker.intake.columns.item_numbers import is_code, item_numbers
+from tracker.intake.columns.item_numbers import item_numbers, number_lots
 from tracker.intake.columns.lookalikes import without_lookalikes
 from tracker.intake.columns.own_costs import built_up
 from tracker.intake.columns.packs import with_packs
@@ -98,6 +98,7 @@ def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
     columns = with_units_of_the_list(without_quantities(columns, samples), samples)
     columns = counted_sizes(columns, samples, table)
     columns = sizes_among_quantities(breaks_of_boards(without_steps(columns, table), table), table)
+    columns = lots_on_offer(columns, table, (*table.titles, *above))
     columns = [no_charge_as_high(starts_a_discount(column, columns), columns, samples) for column in columns]
     columns = built_up(columns)
     columns = [small_beside_a_price(column, columns, samples) for column in columns]
@@ -260,7 +261,7 @@ def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) 
     best = max(candidates, key=lambda role: candidates[role] + fits[role])
     if best in _FIRST_DAYS and _begins_its_prices(column, cells):
         return None
-    if best is Role.ITEM and cells and fit(Role.BRACKET, column, cells) >= _ORDERS and not any(map(is_code, cells)):
+    if best is Role.ITEM and fit(Role.BRACKET, column, cells) >= _ORDERS and not number_lots(column, cells):
         # 'Lot' over 'Small lot', 'LTL' and 'TL' sizes orders.
         return Role.BRACKET
     if best in _NEVER_MONEY and len(cells) > 1 and all(map(_says_money, cells)):

@@ -1,5 +1,6 @@
 """'Min. qty' with several figures for one board: where its cheaper prices begin, and no smallest order."""
 
+import re
 from collections.abc import Iterable
 from dataclasses import replace
 from decimal import Decimal
@@ -10,9 +11,10 @@ from tracker.intake.columns.column import Column, Columns
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import is_figure, sure_figure
 from tracker.intake.tables.heads import PRICE_ROLES
-from tracker.intake.tables.table import Headings, Table
+from tracker.intake.tables.table import Headings, Table, Words
 from tracker.intake.values.brackets import bracket_text
 from tracker.intake.values.roles import ORDER_SIZES, Role
+from tracker.intake.words.lists import phrases
 
 _TELL_NO_BOARD = frozenset({*PRICE_ROLES, Role.MINIMUM, Role.ITEM, Role.LEAD_TIME, Role.REMARKS, Role.TOTAL})
 _LOOKED_AT = 400
@@ -44,6 +46,29 @@ def sizes_among_quantities(columns: list[Column], table: Table) -> list[Column]:
     if len(held) != 1 or not cheaper_by_the_figure(held[0], columns, table):
         return columns
     return [replace(column, role=Role.BRACKET) if column is held[0] else column for column in columns]
+
+
+def lots_on_offer(columns: list[Column], table: Table, above: Iterable[Words]) -> list[Column]:
+    """Makes a column of order sizes one of what there is, where each board comes once and the amounts are in units of
+    several kinds: under 'Spot offers' the 'Qty' over '1 truck', '25 t' and '8 skids' says how much of a lot is left."""
+    if not any(match.value in _LOTS for words in above for match in phrases("list_parts").find(words.text)):
+        return columns
+    sizes = [column for column in columns if column.role is Role.BRACKET]
+    prices = [column for column in columns if column.role in PRICE_ROLES]
+    if len(sizes) != 1 or not prices:
+        return columns
+    tell = [column.index for column in columns if column is not sizes[0] and column.role not in _NOR_QUANTITIES]
+    rows = list(_by_board(table, tell))
+    amounts = [_AMOUNT.fullmatch(cell.text.strip()) for cell in _cells(table, [row for (row, *_) in rows], sizes[0])]
+    units = {match[1].rstrip("s.") for match in amounts if match is not None}
+    once = len(amounts) >= _FEWEST_LOTS and None not in amounts and all(len(each) == 1 for each in rows)
+    of_a_lot = once and len(units) > 1
+    return [replace(column, role=Role.STOCK) if of_a_lot and column is sizes[0] else column for column in columns]
+
+
+_AMOUNT = re.compile(r"\d[\d.,]*\s*([^\W\d_]+\.?)")
+_FEWEST_LOTS = 3
+_LOTS = ("lots", "spot")
 
 
 def cheaper_by_the_figure(held: Column, columns: list[Column], table: Table) -> bool:

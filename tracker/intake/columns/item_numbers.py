@@ -3,10 +3,13 @@
 import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
+from decimal import Decimal
+from itertools import pairwise
 
 from tracker.intake.columns.column import Column
 from tracker.intake.grid import Cell
 from tracker.intake.values.grade import names_grade
+from tracker.intake.values.masses import find_mass_units
 from tracker.intake.values.roles import Role
 
 _LONGEST_CODE = 16
@@ -26,6 +29,23 @@ def item_numbers(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -
 def is_code(cell: Cell) -> bool:
     """'CL-07' is a number of the list, though CL is a carload."""
     return _CODE.match(cell.text.strip()) is not None
+
+
+def number_lots(column: Column, cells: Sequence[Cell]) -> bool:
+    """Whether figures or codes under 'Lot' or '#' number what the rows are, and size no orders."""
+    return not cells or any(map(is_code, cells)) or _number_the_lines(column, cells)
+
+
+def _number_the_lines(column: Column, cells: Sequence[Cell]) -> bool:
+    """1, 2, 3 or 10, 20, 30 down a column under '#' or 'Line #', where nothing but that sign would make pounds of them;
+    nobody orders one pound or ten."""
+    figures = [cell.value for cell in cells if isinstance(cell.value, Decimal)]
+    rise = all(lower < higher for lower, higher in pairwise(figures))
+    counted = bool(figures) and len(figures) == len(cells) and figures[0] in _FIRST_NUMBERS and rise
+    return counted and not find_mass_units(column.text.replace("#", " "))
+
+
+_FIRST_NUMBERS = frozenset(map(Decimal, ("1", "10")))
 
 
 _CODE = re.compile(r"[^\W\d]{1,5}[-./ ]?\d+\w*$")

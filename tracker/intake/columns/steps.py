@@ -58,11 +58,16 @@ def without_steps(columns: list[Column], table: Table) -> list[Column]:
                 roles[price.index] = Role.CHANGE
             continue
         if _leads(first, second, last) or _never_reckoned(start, price, figures):
-            roles |= {start.index: Role.LIST_PRICE, step.index: Role.CHANGE}
+            roles |= {start.index: _of_start(start), step.index: Role.CHANGE}
             if not named:
                 roles[price.index] = Role.PRICE
     roles |= _summed_up(starts, between, prices, figures) | _after_discount(columns, starts, between, prices, table)
     return [replace(column, role=roles[column.index]) if column.index in roles else column for column in columns]
+
+
+def _of_start(column: Column) -> Role:
+    """'Old price | Increase | New price' begins with what was paid before, and no list price."""
+    return Role.PREVIOUS_PRICE if column.role is Role.PREVIOUS_PRICE else Role.LIST_PRICE
 
 
 def _may_start(column: Column) -> bool:
@@ -91,7 +96,7 @@ def _summed_up(
         summed = _sum([figures[step.index] for step in steps])
         larger = len(steps) >= _SEVERAL and _is_larger(figures[start.index], summed)
         if larger and _leads(figures[start.index], summed, figures[price.index]):
-            roles |= {start.index: Role.LIST_PRICE, **{step.index: Role.CHANGE for step in steps}}
+            roles |= {start.index: _of_start(start), **{step.index: Role.CHANGE for step in steps}}
     return roles
 
 
@@ -117,7 +122,7 @@ def _after_discount(
         whole = (first[row] * (1 - _share(share[row])) + summed.get(row, Decimal(0)) - last[row] for row in rows)
         near = (abs(rest) <= _ROUNDED_SHARE * last[row] for row, rest in zip(rows, whole, strict=True))
         if len(told) >= _FEWEST_ROWS and all(near):
-            roles |= {start.index: Role.LIST_PRICE, **{step.index: Role.CHANGE for step in steps}}
+            roles |= {start.index: _of_start(start), **{step.index: Role.CHANGE for step in steps}}
     return roles
 
 

@@ -41,7 +41,9 @@ def withheld_figures(
     times = [column for column in columns if _heads_times(column) and mostly_priced(samples[column.index])]
     orders = [column for column in columns if column.role is Role.MINIMUM and mostly_priced(samples[column.index])]
     others = [column for column in columns if column.role is Role.PROPERTY and mostly_priced(samples[column.index])]
-    for found in (times if len(times) <= _MOST_TIMES else [], orders, others if titled else []):
+    # 'Class A | Class B' and 'Quality 1 | Quality 2' would name boards over words.
+    named = [column for column in columns if _may_name_boards(column) and mostly_priced(samples[column.index])]
+    for found in (times if len(times) <= _MOST_TIMES else [], orders, others if titled else [], named):
         if _alike(found, samples) or (titled and found is times and _nothing_to_compare(found, samples)):
             return found
     return _misnamed(columns, samples, titled=offering)
@@ -50,7 +52,16 @@ def withheld_figures(
 def _describes_boards(column: Column, cells: Sequence[Cell]) -> bool:
     if column.role in (Role.WEIGHT, Role.CALIPER):
         return True
-    return column.role in (Role.PRODUCT, Role.GRADE) and any(names_measure(cell.text) for cell in cells)
+    return column.role in _NAMES_BOARDS and any(names_measure(cell.text) for cell in cells)
+
+
+def _may_name_boards(column: Column) -> bool:
+    """By its head; over figures it may be taken for a list's own numbers."""
+    by_head = any(head.strength(role) > 0 for head in column.said for role in _NAMES_BOARDS)
+    return column.role in _NAMES_BOARDS or (column.role is Role.ITEM and by_head)
+
+
+_NAMES_BOARDS = (Role.PRODUCT, Role.GRADE)
 
 
 def _of_something_else(title: str) -> bool:

@@ -21,6 +21,7 @@ from tracker.intake.values.brackets import Bracket
 from tracker.intake.values.brackets_in_kg import KgBracket, joined
 from tracker.intake.values.counted_orders import in_whole
 from tracker.intake.values.loads import LOADS
+from tracker.intake.values.loads_priced import is_load
 from tracker.intake.values.masses import Mass
 from tracker.intake.values.numbers import NumberReading, number_readings
 from tracker.intake.values.roles import ORDER_SIZES, Role
@@ -73,7 +74,7 @@ class Brackets:
             for level in scope.levels
         )
         said = next(filter(None, of_levels), ())
-        if not said:
+        if not said or (self.facts.loads_alike and all(is_load(one.value.bracket.words) for one in said)):
             return None
         in_kg = {_joined((one.value.bracket,), self.facts)[0] for one in said}
         return Said(in_kg.pop() if len(in_kg) == 1 else KgBracket(unread=True), said[0].where, said[0].words)

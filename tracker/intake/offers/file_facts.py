@@ -24,6 +24,7 @@ from tracker.intake.values.lead import LeadUnit
 from tracker.intake.values.lead_units import lead_unit_said
 from tracker.intake.values.legends import LegendEntry
 from tracker.intake.values.loads import WHOLE_LOADS, load_at_end, load_definitions
+from tracker.intake.values.loads_priced import priced_alike
 from tracker.intake.values.masses import Mass, find_mass_units, find_masses
 from tracker.intake.values.numbers import SignEvidence
 from tracker.intake.values.reams import Ream, ream_of
@@ -40,7 +41,7 @@ class FileFacts:
     """Facts that hold for every sheet of a file; None or empty where the file does not settle them.
 
     `lone_t`: which ton a 't' is, where that is not told by the units of the file being metric. `tons_differ`: it says
-    in one place that a ton is this, and in another that it is that.
+    in one place that a ton is this, and in another that it is that. `loads_alike`: prices are the same for all loads.
     """
 
     decimal_sign: str | None = None
@@ -55,6 +56,7 @@ class FileFacts:
     dollars_of_all: frozenset[str] = frozenset()
     abroad: bool = False
     loads: dict[str, Mass] = field(default_factory=dict)
+    loads_alike: bool = False
     sizes: dict[str, Bracket] = field(default_factory=dict)
     says_minimum: bool = False
     lead_unit: LeadUnit | None = None
@@ -101,6 +103,7 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     facts.says_minimum = any(isinstance(one, SaysMinimum) for text in texts for one in statements(text))
     facts.lead_unit = _lead_unit(texts)
     facts.loads = _loads(texts)
+    facts.loads_alike = any(map(priced_alike, texts))
     facts.sizes = sizes_named(texts)
     facts.order_units = _order_units(texts)
     legends = [one for one in (*said, *names_in_rows(sheets)) if isinstance(one, LegendEntry)]

@@ -107,7 +107,11 @@ def _explanations(sheet: ReadSheet) -> Iterator[tuple[str, str, str]]:
 def _without_label(text: str) -> str:
     """'Sold by: M = 1,000 sheets' without the head of the column whose codes it explains."""
     label, _, rest = text.partition(":")
-    return rest if "=" in rest and "=" not in label else text
+    return rest if _GIVEN.search(rest) and not _GIVEN.search(label) else text
+
+
+_GIVEN = re.compile(r"=|\s[-–—]\s")
+"""What stands between a code and what it is."""
 
 
 def _pairs(sheet: ReadSheet) -> Iterator[tuple[Words, Words]]:

@@ -112,7 +112,7 @@ def around(
         currency.append(tuple(replace(claim, excused=True) for claim in _head_currencies(column.lender)))
         basis.append(tuple(replace(claim, excused=True) for claim in _head_bases(column.lender, facts)))
     basis.append(tuple(_head_forms(heads, facts)))
-    return Around(tuple(currency), tuple(basis), _in_cents(column, scope))
+    return Around(tuple(currency), tuple(basis), _in_cents(column, scope, prices, facts))
 
 
 def _then_nearer(nearer: Nearer, level: Level) -> Nearer:
@@ -121,11 +121,15 @@ def _then_nearer(nearer: Nearer, level: Level) -> Nearer:
     return Nearer.SAYS_OF_ALL if level.sole and nearer is not Nearer.SAYS else Nearer.SAYS
 
 
-def _in_cents(column: PriceColumn, scope: Scope) -> bool:
-    """The nearest that names the money decides: the column's head, the texts around, the head that lends its unit."""
+def _in_cents(column: PriceColumn, scope: Scope, prices: "_Prices", facts: FileFacts) -> bool:
+    """The nearest that names the money decides: the column's head, the texts around, the head that lends its unit.
+
+    'a = per short ton, d = cents per lb' says so of the rows marked d alone.
+    """
     if column.column.currencies:
         return any(reading.cents for reading in column.column.currencies)
-    around = scope.nearest(SaysCurrency)
+    levels = (tuple(prices.heard(level.all_of(SaysCurrency), facts)) for level in scope.levels)
+    around = next(filter(None, levels), ())
     if around or column.lender is None:
         return any(said.value.currency.cents for said in around)
     return any(reading.cents for reading in column.lender.currencies)

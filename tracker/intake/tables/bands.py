@@ -8,7 +8,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.header_rows import is_header_row
 from tracker.intake.tables.headless import describes_board, says_price
 from tracker.intake.tables.heads import PRICE_ROLES, Head, head_of
-from tracker.intake.tables.rates import lists_rates
+from tracker.intake.tables.rates import lists_rates, lists_zones
 from tracker.intake.tables.view import View, part_of
 from tracker.intake.values.company import company_name
 from tracker.intake.values.grade import find_grade
@@ -39,7 +39,7 @@ def bands_of(view: View) -> Bands:
     parts = [part_of(view, view.order, stretch) for stretch in stretches]
     beside = [part for part in parts if _only_words(part, view)]
     figured = [part for part in parts if part not in beside]
-    rates = [part for part in figured if lists_rates(part)]
+    rates = [part for part in figured if lists_rates(part) or lists_zones(part, view)]
     if rates and len(rates) < len(figured):
         rest = bands_of(_without(view, rates))
         return Bands((*rest.parts, *rates), rest.beside)

@@ -7,11 +7,12 @@ from dataclasses import replace
 from itertools import pairwise
 
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
-from tracker.intake.values.brackets import bracket_text
+from tracker.intake.values.brackets import Bracket, bracket_text
 from tracker.intake.values.header import header
 from tracker.intake.values.money import price_unit
 from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import Role
+from tracker.intake.values.worded_brackets import bracket_behind_words
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 
@@ -19,6 +20,11 @@ _FEWEST = 2
 _PARTS = re.compile(r"[;\n]|,\s(?=\S{1,6}\s*[=:])")
 _ENTRY = re.compile(r"\s*(?P<code>[^\s=:]{1,6})\s*(?:[=:]|\s[-–—]\s)\s*(?P<said>[^=]+?)\s*")
 _BRACKETED = re.compile(r"\s*\((?P<code>[^\s()]{1,3})\)\s*[=:–-]?\s*(?P<said>[^=]+?)\s*")
+
+_NAMED_ENTRY = re.compile(
+    r"\s*(?P<name>[^\d=:]{3,30}?)\s+(?P<code>[^\s=:]{1,3})\s*(?:[=:]|\s[-–—]\s)\s*(?P<said>[^=]+?)\s*"
+)
+"""'Class A: orders under 10,000 lb', where A or 'Class A' stands over prices."""
 
 
 def with_keyed_heads(found: SheetTables, elsewhere: Sequence[Words] = ()) -> SheetTables:
@@ -29,12 +35,17 @@ def with_keyed_heads(found: SheetTables, elsewhere: Sequence[Words] = ()) -> She
     anything.
     """
     told = [*_entries(_around(found)), *_entries(elsewhere)]
-    sizes = _key((code, said) for code, said in _with_one_unit(told) if bracket_text(said) is not None)
+    sizes = _key((code, said) for code, said in _with_one_unit(told) if _size(said) is not None)
     sizes |= _key((code, said) for code, said in told if code not in sizes and _names_terms(said))
     units = _key((code, said) for code, said in told if _names_unit(said))
     if len(sizes) < _FEWEST and not units:
         return found
     return replace(found, tables=tuple(_with_units(_explained(table, sizes), units) for table in found.tables))
+
+
+def _size(said: str) -> Bracket | None:
+    """'Less than 10,000 lb', 'orders under 5 t'."""
+    return bracket_text(said) or bracket_behind_words(said)
 
 
 def _with_one_unit(told: Sequence[tuple[str, str]]) -> Iterator[tuple[str, str]]:
@@ -65,6 +76,10 @@ def _entries(texts: Sequence[Words]) -> Iterator[tuple[str, str]]:
             entry = _BRACKETED.fullmatch(part) or _ENTRY.fullmatch(_without_price(part))
             if entry is not None:
                 yield fold(entry["code"]).strip(), entry["said"]
+            named = _NAMED_ENTRY.fullmatch(part) if entry is None else None
+            if named is not None and phrases("tiers").whole(named["name"]) is not None:
+                for code in (named["code"], f"{named['name']} {named['code']}"):
+                    yield fold(code).strip(), named["said"]
     for name, said in pairwise(texts):
         beside = name.sheet == said.sheet and name.row == said.row and name.cell.column + 1 == said.cell.column
         if beside:
@@ -152,6 +167,8 @@ def _code_of(column: HeadedColumn) -> str:
 def _headed(column: HeadedColumn, key: Mapping[str, str]) -> HeadedColumn:
     *above, lowest = column.heads
     said = key[_code_of(column)]
+    size = _size(said)
+    said = size.words if size is not None and bracket_text(said) is None else said
     named = lowest.text.strip().rpartition(" ")[0]
-    text = f"{named} {said}" if named else said
+    text = f"{named} {said}" if named and phrases("tiers").whole(named) is None else said
     return replace(column, heads=(*above, lowest._replace(value=text, text=text)))

@@ -10,6 +10,7 @@ from tracker.intake.tables.heads import Head, head_of, looks_priced
 from tracker.intake.tables.view import View
 from tracker.intake.values.charge_names import ChargeKind
 from tracker.intake.values.charges import charge_header
+from tracker.intake.values.money import price_unit
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import ON_TOP, Role
 
@@ -20,6 +21,25 @@ _LOOKED_AT = 60
 def lists_rates(part: View) -> bool:
     """Whether a stretch of columns holds nothing but rates: to places, or under a name of theirs, each said once."""
     return any(_heads_places(part, row) or _heads_rates(part, row) for row in part.order[:_LOOKED_AT])
+
+
+def lists_zones(part: View, view: View) -> bool:
+    """'Zone | States | US$/cwt' over a zone in each row with its rate, in line with the heads of priced boards: to
+    zones go freights, under a price's unit alone too."""
+    return any(_heads_zones(part, view, row) for row in part.order[:_LOOKED_AT])
+
+
+def _heads_zones(part: View, view: View, row: int) -> bool:
+    cells = part.rows[row]
+    heads = {column: head_of(cell) for column, cell in cells.items()}
+    if any(head is None or head.board for head in heads.values()):
+        return False
+    zones = [column for column, head in heads.items() if head is not None and head.role is Role.DESTINATION]
+    rated = [column for column, cell in cells.items() if (unit := price_unit(cell.text)) is not None and unit.currency]
+    rest = [head_of(cell) for column, cell in view.rows[row].items() if column not in cells]
+    if not zones or len(rated) != 1 or not any(head is not None and head.price for head in rest):
+        return False
+    return any(head is not None and head.board for head in rest) and _lists_each_once(part, row, min(zones), rated)
 
 
 def _heads_places(part: View, row: int) -> bool:

@@ -10,6 +10,7 @@ from tracker.intake.tables.table import Words
 from tracker.intake.tables.view import View
 from tracker.intake.values.charge_names import charges_named
 from tracker.intake.values.money import price_unit
+from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.roles import Role
 from tracker.intake.words.lists import phrases
 
@@ -31,7 +32,7 @@ def row_words(view: View, row: int) -> list[Words]:
         said = shown(cell)
         if not said:
             continue
-        if label is not None and place > 1 and _asks_for_the_next(cell, cells[place + 1 :]):
+        if label is not None and place > 1 and _asks_for_the_next(cell, cells[place - 1], cells[place + 1 :]):
             label = None
         if label is None and place and _is_unit_of_a_charge(cells[place - 1], cell):
             continue
@@ -47,10 +48,23 @@ def row_words(view: View, row: int) -> list[Words]:
     return found
 
 
-def _asks_for_the_next(cell: Cell, following: list[Cell]) -> bool:
+def _asks_for_the_next(cell: Cell, before: Cell, following: list[Cell]) -> bool:
     """The 'Währung' of 'Lieferant | Kartonwerk AG | Währung | EUR': a line of a form may ask for several things."""
     head = head_of(cell) if following and isinstance(cell.value, str) else None
-    return head is not None and head.named and head.role in _ASKED_FOR and not any(map(str.isdigit, cell.text))
+    if head is None or not head.named or any(map(str.isdigit, cell.text)):
+        return False
+    if head.role in _OF_UNITS:
+        # The unit behind 'Minimum order: | 5' is that of the 5; what prices are per stands behind words.
+        worded = isinstance(before.value, str) and not number_readings(before.text)
+        return worded and (_ends_in_colon(cell) or price_unit(following[0].text) is not None)
+    return head.role in _ASKED_FOR
+
+
+_OF_UNITS = (Role.BASIS, Role.PER_QUANTITY)
+
+
+def _ends_in_colon(cell: Cell) -> bool:
+    return cell.text.rstrip().endswith(":")
 
 
 _ASKED_FOR = frozenset(
@@ -100,7 +114,7 @@ _FOOTNOTE_SIGN = re.compile(r"\(?[*†‡§°¹²³⁴⁵⁶⁷⁸⁹]+\)?")
 
 def _is_label(cell: Cell) -> bool:
     text = cell.text.strip()
-    if text.endswith(":") or _FOOTNOTE_SIGN.fullmatch(text):
+    if _ends_in_colon(cell) or _FOOTNOTE_SIGN.fullmatch(text):
         return True
     head = head_of(cell) if len(text) < 40 and isinstance(cell.value, str) else None
     return head is not None and head.named and not head.answers_itself

@@ -20,7 +20,7 @@ orders       masses, ordinals, brackets, bracket_pieces, brackets_in_kg, worded_
 time         dates, validity, validity_cell, open_validity, held_apart, lead, lead_sentences, lead_by_itself,
              lead_remarked, lead_unread, lead_units
 freight      delivery, freight_of_prices, charges, charge_names, charge_parts, charges_apart,
-             told_with_price, relieved_charges, costs_told, added_on_top
+             told_with_price, relieved_charges, costs_told, added_on_top, freight_lanes
 heads        header, role_words, roles, shares, column_legend, columns_meant
 whose        company, titled_firms, firm_papers, bidders, firm_goods, legal_forms, form_fields, addresses
 notes        statements, note_signs, clauses, denials, unless, legends, board_words, board_ahead, boards_meant,

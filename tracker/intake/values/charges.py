@@ -14,6 +14,7 @@ from tracker.intake.values.clauses import clauses
 from tracker.intake.values.costs_told import tells_costs
 from tracker.intake.values.currency import CurrencyReading, find_currencies
 from tracker.intake.values.denials import denied
+from tracker.intake.values.freight_lanes import leads_to_several, without_lane
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.masses import find_masses
 from tracker.intake.values.money import find_price_unit, price_text
@@ -23,7 +24,7 @@ from tracker.intake.values.relieved_charges import NoCharge, no_charges
 from tracker.intake.values.small_orders import size_of_small
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import pattern, phrases
-from tracker.intake.words.phrases import Found, blanked, without
+from tracker.intake.words.phrases import Found, blanked
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,6 +83,8 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     told = (clause for clause in clauses(text) if not tells_costs(clause))
     found = (one for clause in told for one in _in_clause(_without_added(clause)))
     free = [said for said in no_charges(text) if not said.grades and said.delivered is None]
+    several = leads_to_several(text)
+    found = (one for one in found if not (several and one is not None and one.kind is ChargeKind.FREIGHT))
     left = (relieved(charge, free) for charge in found if charge is not None)
     return tuple(charge for charge in left if charge is not None)
 
@@ -224,8 +227,7 @@ def _only_conditions(part: str) -> bool:
 
 
 def _in_part(part: str) -> ChargeWords | None:
-    # 'Bis Ihr Werk' is no condition, though 'bis' may begin one.
-    part = without(part, phrases("to_the_buyer").find(part))
+    part = without_lane(part)
     named = _stated_in(part)
     if not named or _is_of_some_board(part):
         # 'Energy surcharge 3 % SBS, 2.5 % CRB' is one rate a board, and none for all of them.

@@ -16,6 +16,7 @@ from tracker.intake.values.statements import SaysMinimum, statements
 from tracker.intake.values.validity import Validity
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import Found
 
 # What parts a name from what follows it on the same line.
 BREAK = re.compile(r"\s[-–—|•·*]+\s|[|•;\n]|,(?!\s*(?:Inc|LLC|Ltd|L\.?L\.?C|S\.?A|S\.?L|GmbH|AB|Co|Corp)\b)|:\s|\s{3,}")
@@ -214,8 +215,15 @@ def _is_name(name: str, *, may_name_board: bool = False) -> bool:
     forbidden = phrases("not_company").find(name)
     if named_as_firm:
         # 'Umeå Falskartong AB' and 'Comptoir du Carton Plat Sarrazin' call themselves by what they make.
-        forbidden = [one for one in forbidden if one.first == 0 or find_grade(name[one.start : one.end]) is None]
+        forbidden = [one for one in forbidden if not _tells_goods(name, one)]
     return not forbidden
+
+
+def _tells_goods(name: str, word: Found[str]) -> bool:
+    """The board in a firm's name, first only before words of its own: 'Graukarton Weiler', not 'Graukarton KG'."""
+    if find_grade(name[word.start : word.end]) is None:
+        return False
+    return word.first > 0 or _has_words_of_its_own(name[word.end :].removesuffix(" Ltd"))
 
 
 def labelled_company(text: str) -> str | None:

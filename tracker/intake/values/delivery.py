@@ -70,7 +70,8 @@ def find_delivery(text: str) -> Delivery | None:
         beside = _beside_unit(text)
         if beside is not None:
             return beside
-        return _by_place(text) or _from_own_place(text) or _labelled(text) or _included_to_place(text)
+        place = _by_place(text) or _from_own_place(text) or priced_at_its_store(text)
+        return place or _labelled(text) or _included_to_place(text)
     said = {_meaning(text, one) for one in found} - {"port"}
     pieces = " … ".join(text[one.start : one.end] for one in found)
     if len(said) != 1:
@@ -145,6 +146,18 @@ def _by_place(text: str) -> Delivery | None:
         ends = match.after + 1 == len(places) or places[match.after + 1][0] in ",;.()/"
         if text[start].isupper() and text[start:end].isalpha() and ends:
             return Delivery(match.value == "delivered", text[match.start : end])
+    return None
+
+
+def priced_at_its_store(text: str) -> Delivery | None:
+    """'Preise in EUR/kg ab Lager': of prices it says from where, and not only how soon."""
+    for match in phrases("delivery_places").find(text):
+        behind, before = text[match.end :].lstrip(), text[: match.start].rstrip(" ,")
+        part = re.split(r",(?!\d)|;", before)[-1].strip()
+        unit = price_unit(part)
+        priced = bool(phrases("price_words").find(part)) or (unit is not None and unit.currency is not None)
+        if match.value == "collected" and priced and behind[:1] in ("", ".", ",", ";", ")"):
+            return Delivery(False, text[match.start : match.end])
     return None
 
 

@@ -7,7 +7,7 @@ from functools import lru_cache
 
 from tracker.intake.values.basis import ton_definition
 from tracker.intake.values.clauses import clauses
-from tracker.intake.values.delivery import Delivery, find_delivery
+from tracker.intake.values.delivery import Delivery, find_delivery, priced_at_its_store
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.lead_sentences import find_lead
 from tracker.intake.values.masses import Mass, find_masses
@@ -84,7 +84,7 @@ def _of_prices(text: str) -> Delivery | None:
 def _before_lead(clause: str) -> str:
     """The clause, of one with a lead time the parts before it: 'FCA mill, USD/t' of 'FCA mill, USD/t, lead time 7
     weeks'."""
-    if find_lead(clause) is None:
+    if find_lead(clause) is None or priced_at_its_store(clause) is not None:
         return clause
     parts = re.split(r",(?!\d)|\s-\s(?!\d)", clause)
     timed = next((place for place, part in enumerate(parts) if find_lead(part) is not None), 0)

@@ -7,6 +7,7 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cache, lru_cache
+from itertools import pairwise
 
 from tracker.intake.values.numbers_in_words import in_figures
 from tracker.intake.values.open_grades import GRADES, by_coating, contradicted
@@ -43,7 +44,25 @@ class GradeReading:
 
 @cache
 def _names() -> Phrases[str]:
-    return Phrases(words("grades"))
+    together = {
+        grade: tuple(run for name in names for run in _run_together(name)) for grade, names in words("grades").items()
+    }
+    return Phrases({grade: names + together[grade] for grade, names in words("grades").items()})
+
+
+def _run_together(name: str) -> Iterator[str]:
+    """'whitelined chipboard' and 'claycoated newsback', which would be a chipboard and nothing without their first
+    words: words of a name written as one."""
+    parts = name.split()
+    for place, (word, following) in enumerate(pairwise(parts)):
+        if len(word) >= _WHOLE_WORD and len(following) >= _WHOLE_WORD and (word + following).isalpha():
+            joined = [*parts[:place], word + following]
+            yield " ".join([*joined, *parts[place + 2 :]])
+            yield from (" ".join([*joined, rest]) for rest in _run_together(" ".join(parts[place + 2 :])))
+
+
+_WHOLE_WORD = 4
+"""Letters; 'of', 'GC' and 'C1S' are not run together with what stands beside them."""
 
 
 @cache
@@ -168,7 +187,7 @@ def _out_of_a_code(text: str, start: int, end: int) -> bool:
     return cut_before or (text[end - 1].isalpha() and text[end : end + 1].isdigit())
 
 
-_SIDES = re.compile(r"(?<![\w.,])([12])\s(?P<sides>[^\W\d_]+)")
+_SIDES = re.compile(r"(?<![\w.,])([12])[\s-](?P<sides>[^\W\d_]+)")
 _BRACKETS = re.compile(r"[()]")
 _GOES_ON = re.compile(r"\s+[^\W\d_]")
 _UNIT_OR_CODE = re.compile(r"(?:µm|um|g|gsm|pt|mm|g/m[²2]|\S*\d\S*|[,;:(/–—-])$")

@@ -13,6 +13,7 @@ from math import ceil
 from tracker.intake.values.numbers import number_readings
 from tracker.intake.values.numbers_in_words import in_figures
 from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.likeness import near_miss
 from tracker.intake.words.lists import phrases, words
 from tracker.intake.words.phrases import Phrases, Token
 
@@ -71,8 +72,8 @@ def lead_text(text: str, unit: LeadUnit | None = None) -> LeadTime | None:
     length.
     """
     stripped = text.strip()
-    said = _Spoken(_without_other_language(in_figures(stripped)))
-    if not stripped or not said.is_all():
+    said = _heard(_without_other_language(in_figures(stripped)))
+    if not stripped or said is None:
         return None
     counts, units, stock, upper = said.counts, said.units, said.stock, said.upper
     if "month" in units or len(units) > 1:
@@ -85,6 +86,25 @@ def lead_text(text: str, unit: LeadUnit | None = None) -> LeadTime | None:
         return None
     days = [calendar_days(count, known) for count in counts]
     return LeadTime(days[0], days[-1], stripped) if days[0] <= days[-1] else None
+
+
+def _heard(text: str) -> "_Spoken | None":
+    """What a text says of a time, where that is all it says; '4 weks' and '3 Wohcen' as they are meant."""
+    for each in dict.fromkeys((text, _BEHIND_A_COUNT.sub(_spelt, text))):
+        said = _Spoken(each)
+        if said.is_all():
+            return said
+    return None
+
+
+_BEHIND_A_COUNT = re.compile(r"(?<=\d)(\s*)([^\W\d_]{4,})")
+
+
+def _spelt(match: re.Match[str]) -> str:
+    meant = near_miss(match[2], "lead")
+    if phrases("lead").find(match[2]) or len(meant) != 1 or meant[0] not in set(LeadUnit):
+        return match[0]
+    return f"{match[1]}{words('lead')[meant[0]][0]}"
 
 
 def _without_other_language(text: str) -> str:

@@ -3,6 +3,7 @@
 import re
 from functools import lru_cache
 
+from tracker.intake.values.bracket_pieces import VEHICLES
 from tracker.intake.values.brackets import Bracket
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.lead_sentences import find_lead
@@ -17,7 +18,7 @@ _OTHER_SUBJECTS = ("charges", "minimum", "reductions", "additions", "no_price", 
 @lru_cache(maxsize=8192)
 def loads_priced(text: str) -> Bracket | None:
     """The kind of load that a note's prices are for; None where it names none, two, or gives a weight beside it."""
-    parts = [part for clause in clauses(text) for part in _parts(clause)]
+    parts = [part for clause in clauses(text) for part in _parts(clause)] if not priced_alike(text) else []
     found = {kind: part for part in parts if (kind := _kind(part, alone=len(parts) == 1)) is not None}
     if len(found) != 1:
         return None
@@ -29,6 +30,23 @@ def loads_priced(text: str) -> Bracket | None:
 def is_load(text: str) -> bool:
     """Nothing but the kind of load: what a sheet or a group of rows may be called, and a label among definitions."""
     return phrases("loads_priced").whole(text) in _LOADS
+
+
+@lru_cache(maxsize=4096)
+def priced_alike(text: str) -> bool:
+    """'Carload / LTL same price': the prices are for orders of every size, whatever a sheet or a group is called."""
+    return any(
+        bool(phrases("one_price").find(clause)) and (len(_loads_named(clause)) > 1 or _any_size(clause))
+        for clause in clauses(text)
+    )
+
+
+def _loads_named(clause: str) -> set[str]:
+    return {match.value for match in phrases("bracket").find(clause)} & {*VEHICLES, "pallet"}
+
+
+def _any_size(clause: str) -> bool:
+    return bool(phrases("any_size").find(clause))
 
 
 _LOADS = ("truckload", "part_load", "pallet")

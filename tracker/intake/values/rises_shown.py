@@ -1,6 +1,7 @@
 """A rise of prices that a letter announces, beside the price before and the new one: whether the two differ by it."""
 
 import re
+from collections.abc import Iterator
 from decimal import Decimal
 from functools import lru_cache
 from typing import NamedTuple
@@ -13,7 +14,8 @@ from tracker.trade.basis import Basis
 
 _MONEY = r"(?:[$€£]|[A-Z]{3})"
 _AMOUNT = re.compile(
-    rf"(?<![\d.,])(?P<low>{NUMBER})\s*(?:%|{_MONEY})?"
+    # The 1 of 'GC1' is none.
+    rf"(?<![\d.,])(?:(?<![^\W\d_])|(?<=[A-Z]{{3}}))(?P<low>{NUMBER})\s*(?:%|{_MONEY})?"
     rf"(?:\s*(?:[-–—]|{pattern('range', 'and', 'any')})\s*{_MONEY}?\s*(?P<high>{NUMBER}))?"
 )
 _PER_CENT_OFF = Decimal("0.5")
@@ -46,16 +48,24 @@ def _fits(rise: _Rise, change: Decimal, old: Decimal, basis: Basis | None) -> bo
 
 @lru_cache(maxsize=1024)
 def _rises(words: str) -> tuple[_Rise, ...]:
-    """What the first amount of a sentence may come to; the 1,000 of '55 € per 1,000 kg' is none."""
+    """What the amounts of a sentence may come to, each of some boards; the 1,000 of '55 € per 1,000 kg' is none."""
     said = in_signs(words)
-    found = _AMOUNT.search(said)
-    if found is None:
-        return ()
+    found = list(_AMOUNT.finditer(said))
+    told = [*found[:1], *(match for match in found[1:] if _is_money(said, match))]
+    ends = [*(match.start() for match in told[1:]), len(said)]
+    return tuple(rise for match, end in zip(told, ends, strict=True) for rise in _rise(match, said[:end]))
+
+
+def _is_money(said: str, found: re.Match[str]) -> bool:
+    before, behind = said[: found.start()], said[found.end("low") :]
+    return re.search(rf"{_MONEY}\s*$", before) is not None or re.match(rf"\s*(?:%|{_MONEY})", behind) is not None
+
+
+def _rise(found: re.Match[str], said: str) -> Iterator[_Rise]:
     unit = find_basis(said[found.start() :])
     percent = re.match(r"\s*%", said[found.end() :]) is not None or "%" in found.group()
-    return tuple(
-        _Rise(low.value, high.value, percent, unit.bases if unit is not None else frozenset())
-        for low in number_readings(found["low"])
-        for high in number_readings(found["high"] or found["low"])
-        if low.value <= high.value
-    )
+    bases = unit.bases if unit is not None else frozenset[Basis]()
+    for low in number_readings(found["low"]):
+        for high in number_readings(found["high"] or found["low"]):
+            if low.value <= high.value:
+                yield _Rise(low.value, high.value, percent, bases)

@@ -25,10 +25,7 @@ from tracker.trade.quantities import MassUnit, WeightUnit
 
 @lru_cache(maxsize=8192)
 def header_roles(text: str) -> tuple[RoleReading, ...]:
-    """The roles a header may name, the strongest first.
-
-    By its words, else by its unit, else by a near miss of a word.
-    """
+    """The roles a header may name, the strongest first: by its words, by its unit, by a near miss of a word."""
     if tax_included(text):
         # A calculation step beside the net price.
         return (RoleReading(Role.LIST_PRICE, 1.0, text),)
@@ -193,8 +190,9 @@ def _header_phrases_among(text: str) -> list[tuple[Role, int, int, tuple[int, in
     unit = basis_span(text) or (0, 0)
     result = []
     for match in phrases("headers").among(found):
-        if unit[0] < match.first < unit[1] or (unit[0] == match.first and match.after <= unit[1] > unit[0]):
-            # 'sheets' in 'Price per 1,000 sheets' is the unit.
+        of_unit = unit[0] < match.first < unit[1] or (unit[0] == match.first and match.after <= unit[1] > unit[0])
+        if of_unit or text[match.start : match.end] in "oO":
+            # 'sheets' in 'Price per 1,000 sheets' is the unit, and the O of 'P.O. price' no sign for a diameter.
             continue
         # A phrase may stand in two lists ('delivery' is a lead time or terms): each counts.
         phrase = tuple(token for token, _, _ in found[match.first : match.after])

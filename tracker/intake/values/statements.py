@@ -15,6 +15,7 @@ from tracker.intake.values.dates import DateReading, find_dates
 from tracker.intake.values.delivery import Delivery
 from tracker.intake.values.discounts import DiscountTaken, discounts_taken
 from tracker.intake.values.freight_of_prices import freight_of_prices
+from tracker.intake.values.grade import find_grade
 from tracker.intake.values.lead import LeadTime
 from tracker.intake.values.lead_by_itself import lead_by_itself
 from tracker.intake.values.lead_sentences import find_lead, leads_by_grade
@@ -151,7 +152,7 @@ def _all(text: str) -> Iterator[Statement]:
     of_parts = units_of_parts(text)
     yield from of_parts
     for clause in clauses(text):
-        if not of_parts and not converts(clause):
+        if not (of_parts or converts(clause) or _names_an_index(clause)):
             yield from price_says(beside_charges(clause))
         yield from _board_says(clause)
     usual = of_usual_orders(text)
@@ -176,6 +177,15 @@ def _all(text: str) -> Iterator[Statement]:
         yield dearer
     yield from legend(text)
     yield from _dates(text)
+
+
+def _names_an_index(clause: str) -> bool:
+    """'Old corrugated index, US$/ST' says what its own figures are in; 'prices by the index of May, US$/ST' those of
+    board."""
+    named = phrases("index").find(clause)
+    if not named or find_grade(clause) is not None:
+        return False
+    return not phrases("price_words").find(f"{clause[: named[0].start]} {clause[named[-1].end :]}")
 
 
 def _leads(text: str) -> Iterable[LeadTime]:

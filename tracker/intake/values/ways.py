@@ -8,6 +8,7 @@ from functools import lru_cache
 from tracker.intake.values.basis import basis_span
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.currency import find_currencies
+from tracker.intake.values.dates import find_dates
 from tracker.intake.values.delivery import find_delivery
 from tracker.intake.values.lead import lead_text
 from tracker.intake.values.lead_unread import counts_time
@@ -155,7 +156,12 @@ def _told_apart(text: str, joint: re.Match[str], heard: frozenset[str]) -> bool:
 def _kinds(said: str) -> frozenset[str]:
     """The kinds of terms that a piece tells; '10 business days' and 'from stock' are lead times by themselves, and the
     'stock' of 'sheeted stock' is none."""
-    told = {kind for section, kind in _KINDS.items() if phrases(section).find(said)}
+    # The 'to' of '4 to 5 weeks' and of 'widths 20 to 96 in' ends no validity.
+    told = {
+        kind
+        for section, kind in _KINDS.items()
+        if any(match.value not in ("weak", "of_a_span") or find_dates(said) for match in phrases(section).find(said))
+    }
     words = said.strip(_STOPS)
     counted = any(map(str.isdigit, words)) and lead_text(words) is not None and not find_masses(words)
     if not told and (counted or phrases("from_stock").whole(words) is not None):

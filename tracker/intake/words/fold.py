@@ -68,9 +68,10 @@ _LONG = (("ä", "ae"), ("ö", "oe"), ("ü", "ue"), ("ß", "ss"), ("æ", "ae"), (
 
 
 def spellings(word: str) -> tuple[str, ...]:
-    """A word list's word, folded, in each spelling that people type: 'gültig' also as 'gueltig'."""
+    """A word list's word, folded, in each spelling that people type: 'gültig' also as 'gueltig', 'up to' as 'upto'."""
     if word.isascii():
-        return (fold(word),)
+        plain = fold(word)
+        return (plain, plain.replace("up to", "upto")) if "up to" in plain else (plain,)
     long = word.casefold() if "ß" in word else word.lower()
     for letter, letters in _LONG:
         long = long.replace(letter, letters)
@@ -79,7 +80,12 @@ def spellings(word: str) -> tuple[str, ...]:
 
 
 _LETTERS = r"[^\W\d_²³¹⁰-₟½¼¾ª]+"
-_TOKEN = re.compile(_LETTERS + r"|\d{1,3}(?:[.,']\d{3})+(?!\d)|\d+|[^\w\s.'\-]|[²³¹]")
+# 'F.O.B.' is one word, and its O no sign for a diameter. These letters and no others: 'g.s.m.' is listed as it is.
+_TERMS = (
+    "fob", "fas", "fca", "fot", "fab", "lab", "exw", "cif", "cip", "cfr", "cpt", "dap", "ddp", "dpu", "ddu", "dat",
+)  # fmt: skip
+_TERM = r"(?<![^\W\d_.])(?:" + "|".join(r"\. ?".join(term) for term in _TERMS) + r")(?![^\W\d_])"
+_TOKEN = re.compile(_TERM + "|" + _LETTERS + r"|\d{1,3}(?:[.,']\d{3})+(?!\d)|\d+|[^\w\s.'\-]|[²³¹]")
 _SUPERSCRIPTS = {"²": "2", "³": "3", "¹": "1"}
 
 
@@ -96,6 +102,8 @@ def token_words(folded: str) -> tuple[str, ...]:
 def _plain_token(token: str) -> str:
     if token.isalpha():
         return token
+    if token[0].isalpha():
+        return token.replace(".", "").replace(" ", "")
     if token[0].isdigit() and not token.isdigit():
         token = re.sub(r"[.,']", "", token)
     return _SUPERSCRIPTS.get(token, token)
