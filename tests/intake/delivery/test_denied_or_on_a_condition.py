@@ -54,3 +54,15 @@ ROWS = [["EUR/t"], ["Grade", "g/m²", "µm", "Price"], ["GC1", 250, 400, 1180]]
 )
 def test_a_denied_delivery_is_none(note, delivered):
     assert lines([*ROWS, [note]])["D3"].offer.delivered is delivered
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Free delivery from one hundred twenty tonnes", "Frei Haus ab zweihundertfünfzig Tonnen",
+        "Delivered free for orders over five hundred fifty tons",
+    ],
+)  # fmt: skip
+def test_an_order_size_that_is_not_read_is_a_condition_all_the_same(note):
+    (line,) = lines([["Grade", "g/m²", "µm", "EUR/tonne"], ["GC1", 250, 400, 1180], [], [note]]).values()
+    assert line.offer.delivered is None

@@ -10,7 +10,8 @@ from tracker.intake.values.clauses import clauses
 from tracker.intake.values.delivery import Delivery, find_delivery, priced_at_its_store
 from tracker.intake.values.grade import find_grade
 from tracker.intake.values.lead_sentences import find_lead
-from tracker.intake.values.masses import Mass, find_masses
+from tracker.intake.values.masses import Mass, find_mass_units, find_masses
+from tracker.intake.values.numbers_in_words import says_unread_number
 from tracker.intake.values.relieved_charges import no_charges
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
@@ -97,6 +98,9 @@ def _of_an_order(clause: str) -> bool:
         said = find_delivery(part)
         if said is None or phrases("minimum").find(part) or ton_definition(part) is not None:
             continue
+        if says_unread_number(part) and find_mass_units(part):
+            # 'From one hundred twenty tonnes' is some order, though its size is not read.
+            return True
         weights = [mass for mass in find_masses(part) if not _is_a_unit(mass)]
         if any(len(tokens(fold(_between(part, said.words, mass.words)))) <= _CLOSE for mass in weights):
             return True
