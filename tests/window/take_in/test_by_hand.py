@@ -189,3 +189,46 @@ def test_a_table_that_runs_across_gives_no_marks_to_start_from(real_window: Main
     read(real_window, qtbot, sheet)
     real_window.take_in.marking.begin()
     assert real_window.take_in.sheet.strip._marking.columns == {}
+
+
+def test_the_tools_act_on_the_cell_that_is_outlined(real_window: MainWindow, qtbot, tmp_path) -> None:
+    """Also where a question or a line led there, and never on a cell of the sheet looked at before."""
+    window, take_in = real_window, real_window.take_in
+    read(window, qtbot, strange_sheet(tmp_path, "earlier.xlsx"))
+    view, strip = take_in.sheet.view, take_in.sheet.strip
+    view.setCurrentIndex(view.model().index(7, 3))
+    read(window, qtbot, strange_sheet(tmp_path, more=(("Mist", "FBB", 16, 250, 1000),)))
+    take_in.sheet.go_to("Sheet", "E4")
+    take_in.sheet.mark_by_hand.click()
+    assert (view.currentIndex().row(), view.currentIndex().column()) == (3, 4)
+    assert (strip._row.text(), strip._column.text()) == ("Row 4", "Column E")
+    strip.first.click()
+    settle(qtbot, window)
+    assert take_in.at_hand.marking.first_row == 3
+
+
+def test_in_a_sheet_where_nobody_stood_yet_marking_begins_at_its_first_cell(
+    real_window: MainWindow, qtbot, tmp_path
+) -> None:
+    window, take_in = real_window, real_window.take_in
+    read(window, qtbot, strange_sheet(tmp_path))
+    view, strip = take_in.sheet.view, take_in.sheet.strip
+    view.setCurrentIndex(view.model().index(7, 3))
+    take_in.sheet.view.show_grid(take_in.sheet.grid, {})
+    take_in.sheet.mark_by_hand.click()
+    assert (strip._row.text(), strip._column.text()) == ("Row 1", "Column A")
+    assert (view.currentIndex().row(), view.currentIndex().column()) == (0, 0)
+
+
+def test_naming_a_column_moves_nothing_under_the_pointer(real_window: MainWindow, qtbot, tmp_path) -> None:
+    window, take_in = real_window, real_window.take_in
+    read(window, qtbot, strange_sheet(tmp_path))
+    take_in.sheet.mark_by_hand.click()
+    settle(qtbot, window)
+    strip, heads = take_in.sheet.strip, take_in.sheet.view.horizontalHeader()
+    before = strip.name.y(), heads.height()
+    strip.stand_at(3, 4)
+    strip.mark_first()
+    strip.name_column("price", "tonne")
+    settle(qtbot, window)
+    assert (strip.name.y(), heads.height()) == before

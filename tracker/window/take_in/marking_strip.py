@@ -31,6 +31,9 @@ class MarkingStrip(QFrame):
         self._grid: Any = None
         self._place = (0, 0)
         self._told = words("", "small", wrap=True)
+        # Two lines from the start: what is pressed below is not to move away under the pointer.
+        self._told.setAlignment(Qt.AlignmentFlag.AlignTop)
+        self._told.setMinimumHeight(2 * self._told.fontMetrics().lineSpacing() + 2)
         self._row, self._column = words("", "small"), words("", "small")
         self.name = _opening("Name…", "N: what the column holds")
         self._name_menu = QMenu(self)

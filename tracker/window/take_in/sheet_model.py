@@ -31,7 +31,7 @@ class SheetModel(QAbstractTableModel):
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
-        self._grid: Any = None
+        self.grid: Any = None
         self.first_cells: Sequence[tuple[tuple[int, int], Any]] = ()
         self._uses: Mapping[tuple[int, int], Use] = {}
         self._pointed: Set[tuple[int, int]] = frozenset()
@@ -40,7 +40,7 @@ class SheetModel(QAbstractTableModel):
     def show(self, grid: Any, uses: Mapping[tuple[int, int], Use]) -> None:
         """Shows a grid with the uses of its cells."""
         self.beginResetModel()
-        self._grid = grid
+        self.grid = grid
         self.first_cells = tuple(_first_cells(grid))
         self._uses = uses
         self.endResetModel()
@@ -48,7 +48,7 @@ class SheetModel(QAbstractTableModel):
     def mark(self, uses: Mapping[tuple[int, int], Use]) -> None:
         """Marks other cells of the same grid."""
         self._uses = uses
-        if self._grid is not None:
+        if self.grid is not None:
             last = self.index(self.rowCount() - 1, self.columnCount() - 1)
             self.dataChanged.emit(self.index(0, 0), last)
 
@@ -78,21 +78,21 @@ class SheetModel(QAbstractTableModel):
         return None
 
     def rowCount(self, parent: QModelIndex | QPersistentModelIndex = _NOWHERE) -> int:
-        if parent.isValid() or self._grid is None:
+        if parent.isValid() or self.grid is None:
             return 0
-        height: int = self._grid.height
+        height: int = self.grid.height
         return max(_LEAST_ROWS, height + 1)
 
     def columnCount(self, parent: QModelIndex | QPersistentModelIndex = _NOWHERE) -> int:
-        if parent.isValid() or self._grid is None:
+        if parent.isValid() or self.grid is None:
             return 0
-        width: int = self._grid.width
+        width: int = self.grid.width
         return max(LEAST_COLUMNS, width)
 
     @property
     def used_columns(self) -> int:
         """The columns the sheet itself has; more are shown beside a narrow one."""
-        return 0 if self._grid is None else int(self._grid.width)
+        return 0 if self.grid is None else int(self.grid.width)
 
     @property
     def first_price_column(self) -> int | None:
@@ -110,7 +110,7 @@ class SheetModel(QAbstractTableModel):
             return place in self._pointed
         if role == EDGE:
             return self._edge(place[0])
-        cell = self._grid.cells.get(place)
+        cell = self.grid.cells.get(place)
         if role == Qt.ItemDataRole.DisplayRole:
             return None if cell is None else " ".join(cell.text.split())
         if role == Qt.ItemDataRole.TextAlignmentRole:

@@ -50,6 +50,7 @@ class SheetPanel(QFrame):
         self._sheets.currentIndexChanged.connect(self._show_sheet)
         self.view = SheetView(theme)
         self.view.pointed.connect(self._pointed)
+        self.view.stands.connect(self.strip.stand_at)
         if marking:
             self.view.key_pressed.connect(self.strip.press)
             self.view.menu_wanted.connect(self._open_menu)
@@ -161,7 +162,6 @@ class SheetPanel(QFrame):
     def _pointed(self, at_row: int, at_column: int) -> None:
         grid = self.grid
         if grid is not None:
-            self.strip.stand_at(at_row, at_column)
             self.pointed.emit(grid.sheet, at_row, at_column)
 
     def _open_menu(self, where: QPoint) -> None:

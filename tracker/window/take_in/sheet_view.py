@@ -19,17 +19,20 @@ MARKING_KEYS = ("N", "H", "F", "L")
 _WIDEST, _NARROWEST = 260, 56
 _ROW_HEIGHT = 24
 _LONGEST_HEADING = 20
-_NAME_LINE = 16
+_NAME_LINE, _NAME_LINES = 16, 2
+_NARROWEST_WORDS = 84
 _BESIDE_A_QUESTION = 12
 _LETTER = 2
 """Columns at the most of a sheet that is read as lines of text."""
 
 
 class SheetView(QTableView):
-    """A vendor's sheet on screen. `pointed` carries the cell the user goes to, `key_pressed` one of the keys that mark
-    a table by hand, `menu_wanted` where on the screen a menu is asked for."""
+    """A vendor's sheet on screen. `pointed` carries the cell the user goes to, `stands` the one that is outlined,
+    whoever went there, `key_pressed` one of the keys that mark a table by hand, `menu_wanted` where on the screen a
+    menu is asked for."""
 
     pointed = Signal(int, int)
+    stands = Signal(int, int)
     key_pressed = Signal(str)
     menu_wanted = Signal(QPoint)
 
@@ -38,6 +41,7 @@ class SheetView(QTableView):
         self._marking = False
         self._longest_text = 0
         self._scrolled_by_hand = False
+        self._narrowed: dict[int, int] = {}
         self._sheet = SheetModel(self)
         self.setModel(self._sheet)
         self.setItemDelegate(SheetDelegate(theme, self))
@@ -60,35 +64,73 @@ class SheetView(QTableView):
     def show_grid(self, grid: Any, uses: Mapping[tuple[int, int], Use]) -> None:
         """Shows one sheet from its top left corner."""
         self.clearSpans()
+        self._narrowed = {}
         self._sheet.show(grid, uses)
-        for merged in grid.merged:
-            rows, columns = merged.bottom - merged.top + 1, merged.right - merged.left + 1
-            if rows * columns > 1:
-                self.setSpan(merged.top, merged.left, rows, columns)
         widths = self._widths(grid)
         for asked in {place[1] for place, _ in self._sheet.first_cells if uses.get(place) is Use.ASKED}:
             widths[asked] += _BESIDE_A_QUESTION
         for column, width in enumerate(widths):
             self.setColumnWidth(column, width)
-        self._let_texts_run_on(grid, widths)
+        self._merge(grid, widths)
         self.scrollToTop()
         self.horizontalScrollBar().setValue(0)
         self._scrolled_by_hand = False
+        # Nobody has gone anywhere in it yet: what is done at a cell is not done at one of the sheet before.
+        self.stands.emit(0, 0)
 
     def show_prices(self) -> None:
-        """Moves the sheet sideways, no further than it must, so that its first column of prices is in view; where the
-        user has scrolled it stays."""
+        """Has the first column of prices in view, and its unit: what stands before it gives up width first, since a
+        price says little without its board; then the sheet moves sideways. Where the user has scrolled it stays."""
         first = self._sheet.first_price_column
         if first is None or self._scrolled_by_hand:
             return
+        self._widen()
+        if not self._marking:
+            self._narrow_before(first)
         across = self.horizontalScrollBar()
         right = across.value() + self.columnViewportPosition(first) + self.columnWidth(first)
         across.setValue(max(0, right - self.viewport().width()))
 
+    def _narrow_before(self, first: int) -> None:
+        """Takes from the widest columns left of the prices what is lacking for these."""
+        ends = min(first + 1, self._sheet.used_columns - 1)
+        lacking = sum(map(self.columnWidth, range(ends + 1))) - self.viewport().width()
+        for column in sorted(range(first), key=self.columnWidth, reverse=True):
+            spare = min(lacking, self.columnWidth(column) - _NARROWEST_WORDS)
+            if spare <= 0:
+                break
+            self._narrowed[column] = self.columnWidth(column)
+            self.setColumnWidth(column, self.columnWidth(column) - spare)
+            lacking -= spare
+        if self._narrowed:
+            self._merge_anew()
+
+    def _widen(self) -> None:
+        """Every column as wide as it was made for what is in it."""
+        if self._narrowed:
+            for column, width in self._narrowed.items():
+                self.setColumnWidth(column, width)
+            self._narrowed = {}
+            self._merge_anew()
+
+    def _merge_anew(self) -> None:
+        grid = self._sheet.grid
+        self.clearSpans()
+        self._merge(grid, [self.columnWidth(column) for column in range(max(LEAST_COLUMNS, grid.width))])
+
+    def _merge(self, grid: Any, widths: list[int]) -> None:
+        """Cells that the vendor merged, and those that a long text runs over."""
+        for merged in grid.merged:
+            rows, columns = merged.bottom - merged.top + 1, merged.right - merged.left + 1
+            if rows * columns > 1:
+                self.setSpan(merged.top, merged.left, rows, columns)
+        self._let_texts_run_on(grid, widths)
+
     @property
     def wanted_width(self) -> int:
         """In pixels, with every column that holds something in view, and the longest line of a letter."""
-        columns = sum(self.columnWidth(column) for column in range(self._sheet.used_columns))
+        used = range(self._sheet.used_columns)
+        columns = sum(self._narrowed.get(column, self.columnWidth(column)) for column in used)
         shown = max(columns, self._longest_text)
         return self.verticalHeader().sizeHint().width() + shown + self.verticalScrollBar().sizeHint().width()
 
@@ -103,8 +145,12 @@ class SheetView(QTableView):
         self._marking = marking is not None
         self._sheet.show_marking(marking)
         names = {} if marking is None else {at: name_in_lines(named) for at, named in marking.columns.items()}
-        lines = max((len(name) for name in names.values()), default=1)
-        self.horizontalHeader().setFixedHeight(_ROW_HEIGHT + (lines * _NAME_LINE if self._marking else 0))
+        if marking is not None:
+            self._widen()
+            if not self.currentIndex().isValid():
+                self._stand_at(self._sheet.index(0, 0))
+        # Room for a name and its unit from the start: the rows are not to move away under the pointer.
+        self.horizontalHeader().setFixedHeight(_ROW_HEIGHT + (_NAME_LINES * _NAME_LINE if self._marking else 0))
         metrics = self.horizontalHeader().fontMetrics()
         for column, name in names.items():
             needed = max(map(metrics.horizontalAdvance, name)) + 14
@@ -115,13 +161,18 @@ class SheetView(QTableView):
         index = self._sheet.index(*place)
         if not index.isValid():
             return
-        self.selectionModel().blockSignals(True)
-        self.selectionModel().setCurrentIndex(index, QItemSelectionModel.SelectionFlag.ClearAndSelect)
-        self.selectionModel().blockSignals(False)
+        self._stand_at(index)
         # A price's unit most often stands at its right: without it a question about both can't be answered.
         for seen in (index.siblingAtColumn(place[1] + 1), index):
             self.scrollTo(seen, QAbstractItemView.ScrollHint.EnsureVisible)
         self.viewport().update()
+
+    def _stand_at(self, index: QModelIndex) -> None:
+        """Outlines a cell; that the user went there is not said."""
+        self.selectionModel().blockSignals(True)
+        self.selectionModel().setCurrentIndex(index, QItemSelectionModel.SelectionFlag.ClearAndSelect)
+        self.selectionModel().blockSignals(False)
+        self.stands.emit(index.row(), index.column())
 
     def _let_texts_run_on(self, grid: Any, widths: list[int]) -> None:
         """Long texts run over the empty cells at their right, as the vendor saw them."""
@@ -167,6 +218,7 @@ class SheetView(QTableView):
 
     def _moved(self, index: QModelIndex, _before: QModelIndex) -> None:
         if index.isValid():
+            self.stands.emit(index.row(), index.column())
             self.pointed.emit(index.row(), index.column())
 
     # Qt's own names from here on
