@@ -135,3 +135,14 @@ def test_the_reader_knows_every_role_and_unit_that_can_be_marked() -> None:
 def test_a_layout_comes_back_as_it_was_kept(heads, row, day) -> None:
     made = replace(LAYOUT, heads=tuple(heads), header_row=row, last_row=row, marked_on=day)
     assert layout_from_plain(layout_to_plain(made)) == made
+
+
+def test_rows_with_prices_that_the_marks_leave_out_are_told() -> None:
+    before = [("Older", "SBS", 16, 300, 1000)]
+    after = [("Dawn", "CUK", 18, 310, 1111), ("Noon", "CUK", 20, 330, 1105), ("Page", "", "", "", "")]
+    rows = (ROWS[0], *before, *ROWS[1:5], *after)
+    own = replace(LAYOUT, header_row=2, first_row=3, last_row=5)
+    passed = [(part.rows, part.why) for part in read(rows, own).passed_over]
+    assert passed == [("2", "outside the rows marked"), ("7-8", "outside the rows marked")]
+    # Words and a figure that stands alone are no offers that anybody would miss.
+    assert read((*ROWS, ("", "", "", "", 1)), LAYOUT).passed_over == ()

@@ -7,7 +7,7 @@ from tracker.intake.columns.marked import BY_HAND, named_columns
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.plain_lines import PlainLine
-from tracker.intake.tables.marked import fitting, marked_table
+from tracker.intake.tables.marked import fitting, marked_table, priced_outside
 from tracker.intake.tables.view import View
 from tracker.trade.layout import LAYOUT_SAID, Layout
 from tracker.trade.offer import Evidence, LineEvidence
@@ -20,7 +20,8 @@ def marked_sheet(view: View, sha256: str, layouts: Sequence[Layout]) -> ReadShee
         return None
     found = marked_table(view, sha256, layout)
     table = found.tables[0]
-    return ReadSheet(found, (ReadTable(table, named_columns(table, layout)),), layout)
+    outside = priced_outside(view, sha256, layout)
+    return ReadSheet(found, (ReadTable(table, named_columns(table, layout)),), layout, outside=outside)
 
 
 def lines_of(drafts: Iterable[Draft], layouts: Mapping[str, Layout]) -> Iterator[PlainLine]:

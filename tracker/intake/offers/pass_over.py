@@ -192,6 +192,11 @@ def _board(text: str) -> bool:
     return names_grade(text) or names_measure(text)
 
 
+def passed_outside(sheet: str, rows: Sequence[int]) -> list[PassedOver]:
+    """The rows that look like offers and that the person who marked the table left out of it."""
+    return [PassedOver(sheet, span, why) for span, why in _row_spans(dict.fromkeys(rows, "outside the rows marked"))]
+
+
 def passed_within(read: ReadTable, rows: dict[int, str]) -> list[PassedOver]:
     """What of a table offers nothing: `rows` with their reasons, and columns of other prices beside those offered."""
     table, sheet = read.table, read.table.view.sheet

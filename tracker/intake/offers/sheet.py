@@ -49,12 +49,14 @@ def _counts(cells: Sequence[Cell]) -> bool:
 @dataclass
 class ReadSheet:
     """One sheet: its tables with columns, and its texts. `layout`: what it was read by, where a person marked it.
-    `quoted`: the rows of an earlier message that it quotes, which are left out."""
+    `quoted`: the rows of an earlier message that it quotes, which are left out. `outside`: rows with a figure for a
+    price that the person's marks leave out."""
 
     found: SheetTables
     tables: tuple[ReadTable, ...]
     layout: Layout | None = None
     quoted: tuple[int, ...] = ()
+    outside: tuple[int, ...] = ()
 
     @property
     def name(self) -> str:

@@ -22,7 +22,7 @@ from tracker.intake.offers.marked import marked_sheet
 from tracker.intake.offers.money import Claimed, bases_of, unit_of_format
 from tracker.intake.offers.of_some_lines import of_own_lines, with_lines_apart
 from tracker.intake.offers.outdated import Doubts, only_examples_kept, outdated_whole
-from tracker.intake.offers.pass_over import is_change_log, only_looks_like_a_table, outdated_sheets, passed_table
+from tracker.intake.offers.pass_over import is_change_log, only_looks_like_a_table, outdated_sheets, passed_outside, passed_table
 from tracker.intake.offers.prose import prose_drafts
 from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level
@@ -169,6 +169,7 @@ def _read_tables(
     if sheet.quoted:
         rows = f"{sheet.quoted[0] + 1}-{sheet.quoted[-1] + 1}"
         found.passed.append(PassedOver(sheet.name, rows, "an earlier message, which this one quotes"))
+    found.passed.extend(passed_outside(sheet.name, sheet.outside))
     for read in sheet.tables:
         if read not in offering:
             rows = f"{read.table.first_row + 1}-{read.table.last_row + 1}"

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.body import body_of
-from tracker.intake.tables.heads import PRICE_ROLES
+from tracker.intake.tables.heads import PRICE_ROLES, looks_priced
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
 from tracker.intake.tables.view import View
 from tracker.intake.tables.words import words_of
@@ -24,12 +24,7 @@ def fitting(view: View, sha256: str, layouts: Sequence[Layout]) -> Layout | None
 
 def marked_table(view: View, sha256: str, layout: Layout) -> SheetTables:
     """The sheet's one table as the layout has it, and everything else that the sheet says."""
-    if _marked_here(view, sha256, layout):
-        header, first, last = layout.header_row, layout.first_row, layout.last_row
-    else:
-        span = _span(view, layout)
-        assert span is not None
-        header, first, last = span
+    header, first, last = _rows_marked(view, sha256, layout)
     inside = [row for row in view.order if row >= first and (last is None or row <= last)]
     body = body_of(view, inside, frozenset(one.index for one in layout.columns if one.role in _PRICED))
     columns = tuple(HeadedColumn(one.index, _heads(view, one.index, header, first)) for one in layout.columns)
@@ -38,6 +33,29 @@ def marked_table(view: View, sha256: str, layout: Layout) -> SheetTables:
     around = [row for row in view.order if row < top or (last is not None and row > last)]
     table = Table(view, columns, body.rows, top, end, tuple(_stated(view, layout, top)))
     return SheetTables(view, (table,), tuple(words_of(view, [*around, *body.after])))
+
+
+def priced_outside(view: View, sha256: str, layout: Layout) -> tuple[int, ...]:
+    """The rows that the marks leave out although something stands in their column of prices that may be one."""
+    header, first, last = _rows_marked(view, sha256, layout)
+    priced = frozenset(one.index for one in layout.columns if one.role in _PRICED)
+    left_out = (row for row in view.order if row != header and (row < first or (last is not None and row > last)))
+    return tuple(row for row in left_out if _has_price(view, row, priced))
+
+
+def _has_price(view: View, row: int, priced: frozenset[int]) -> bool:
+    """A figure below the marked heads, with something beside it: a page number stands alone."""
+    cells = view.rows[row]
+    return len(cells) > 1 and any(looks_priced(cells[column]) for column in priced if column in cells)
+
+
+def _rows_marked(view: View, sha256: str, layout: Layout) -> tuple[int | None, int, int | None]:
+    """Header row, first and last row of the table in this sheet, which the layout is known to fit."""
+    if _marked_here(view, sha256, layout):
+        return layout.header_row, layout.first_row, layout.last_row
+    span = _span(view, layout)
+    assert span is not None
+    return span
 
 
 def marked_words(layout: Layout) -> str:
