@@ -42,6 +42,7 @@ class FileFacts:
 
     `lone_t`: which ton a 't' is, where that is not told by the units of the file being metric. `tons_differ`: it says
     in one place that a ton is this, and in another that it is that. `loads_alike`: prices are the same for all loads.
+    `ton_answered`: a person said which ton it is.
     """
 
     decimal_sign: str | None = None
@@ -49,6 +50,7 @@ class FileFacts:
     ton: MassUnit | None = None
     lone_t: MassUnit | None = None
     tons_differ: bool = False
+    ton_answered: bool = False
     units: Units = field(default_factory=Units)
     weight_unit: WeightUnit | None = None
     ream: Ream | None = None
@@ -79,6 +81,10 @@ class FileFacts:
     def coded_texts(self) -> frozenset[str]:
         """The texts that explain unit codes: they say what the rows with those codes are in, and nothing of others."""
         return frozenset(entry.text for entry in self.unit_codes.values())
+
+    def answers_ton(self, *, lone_t: bool) -> bool:
+        """Whether which ton a 'ton' is, or (`lone_t`) a 't', is known by a person's answer alone."""
+        return self.ton_answered and (lone_t or not self.units.pounds_and_inches_throughout)
 
     def makes_tonne(self, words: str) -> bool:
         """Whether a 't' or 'tonelada' is a tonne among the file's units."""
@@ -131,7 +137,7 @@ def facts_for(read: ReadTable, facts: FileFacts, tons: Iterable[frozenset[MassUn
     nearest = next(filter(None, tons), frozenset[MassUnit]())
     if facts.tons_differ and len(nearest) == 1:
         (ton,) = nearest
-        return replace(facts, ton=ton, lone_t=ton)
+        return replace(facts, ton=ton, lone_t=ton, ton_answered=False)
     if facts.units.metric_file or facts.ton is not None:
         return facts
     own = units_of(read)
@@ -179,6 +185,7 @@ def _settle_ton(facts: FileFacts, said: Iterable[Statement], answers: Answers) -
     else:
         facts.lone_t = _ANSWERED_TONS.get(answers.settled.get("ton", ""))
         facts.ton = MassUnit.SHORT_TON if facts.units.pounds_and_inches_throughout else facts.lone_t
+        facts.ton_answered = facts.lone_t is not None
 
 
 _ANSWERED_TONS = {"short": MassUnit.SHORT_TON, "metric": MassUnit.TONNE}

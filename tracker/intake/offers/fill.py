@@ -80,6 +80,7 @@ def _fill_caliper(draft: Draft, board: Board) -> None:
     if len(board.calipers) == 1:
         draft.caliper_um = board.calipers[0]
         _tell(draft, "caliper_um", board.caliper_said)
+        _tell(draft, "caliper_um", board.caliper_head)
     elif board.calipers and board.caliper_said is not None:
         figures = " and ".join(f"{um.normalize():f} µm" for um in board.calipers)
         text = f"The caliper can be read as {figures}. Which is it?"
@@ -106,6 +107,8 @@ def _fill_weight(draft: Draft, board: Board, facts: FileFacts) -> None:
         text = f"“{board.weight_unread.text.strip()}” gives no basis weight that can be read."
         words = board.weight_unread.text.strip()
         draft.ask(NoteCode.WEIGHT_BASIS_UNKNOWN, "weight", at(board.weight_unread), text, words)
+    if draft.grammage_from is GrammageFrom.QUOTED:
+        _tell(draft, "grammage_gsm", board.weight_head)
 
 
 def _left_by_facts(readings: Sequence[WeightReading], facts: FileFacts) -> tuple[WeightReading, ...]:

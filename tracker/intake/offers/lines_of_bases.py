@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from fractions import Fraction
 
 from tracker.intake.offers.draft import Draft
-from tracker.intake.offers.twins import about, tonne
+from tracker.intake.offers.twins import about, tell_same_price, tonne
 from tracker.trade.offer import State
 
 _ROUNDED = Fraction(2, 1000)
@@ -23,6 +23,7 @@ def joined_down(drafts: Iterable[Draft]) -> list[Draft]:
         upper, row = lowest.get(draft.cell.column, (draft, draft.cell.row))
         if row + 1 == draft.cell.row and _same_money(upper, draft):
             upper.also = (*upper.also, draft.where, *draft.also)
+            tell_same_price(upper, draft)
         else:
             upper = draft
             kept.append(draft)

@@ -1,6 +1,6 @@
 """The measures of a row's board: caliper, basis weight and sheet size, with every contradiction kept."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
@@ -13,7 +13,9 @@ from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.said import Said, at
 from tracker.intake.offers.scope import Scope
 from tracker.intake.values.caliper import find_calipers
+from tracker.intake.values.formats import format_words
 from tracker.intake.values.grade import GradeReading, find_grade
+from tracker.intake.values.header import Header
 from tracker.intake.values.roles import Role
 from tracker.intake.values.sheetsize import SheetSize, find_sheet_sizes, sheet_text
 from tracker.intake.values.weight import WeightReading, find_weights
@@ -26,7 +28,7 @@ class Board:
     """What is said of one row's board. Several values of a kind that differ are all kept: that is a contradiction.
 
     `open_kinds`: of what kinds its words are that name board and leave the grade open. `coated`: its row says that it
-    is coated or is not.
+    is coated or is not. `caliper_head`, `weight_head`: the heads that give bare figures their units.
     """
 
     product: str = ""
@@ -39,8 +41,10 @@ class Board:
     coated: bool | None = None
     calipers: tuple[Decimal, ...] = ()
     caliper_said: Said[Decimal] | None = None
+    caliper_head: Said[str] | None = None
     weights: tuple[WeightReading, ...] = ()
     weight_said: Said[WeightReading] | None = None
+    weight_head: Said[str] | None = None
     weights_differ: bool = False
     caliper_unread: Cell | None = None
     weight_unread: Cell | None = None
@@ -55,7 +59,9 @@ Cells = dict[int, Cell]
 def take_caliper(board: Board, cells: Cells, columns: Columns, words: list[Cell], scope: Scope) -> None:
     """Every thickness in the caliper columns and the descriptions `words`, else in the titles around."""
     found: dict[Decimal, Said[Decimal]] = {}
+    heads: dict[str, Said[str] | None] = {}
     for cell, column in measured_cells(cells, columns, Role.CALIPER):
+        heads[at(cell)] = _unit_head(cell, column, lambda head: head.caliper_unit is not None)
         read = caliper_of(cell, column.caliper_unit)
         if read is not None and not read.upper:
             for reading in read.readings:
@@ -73,6 +79,17 @@ def take_caliper(board: Board, cells: Cells, columns: Columns, words: list[Cell]
     board.calipers = merged(tuple(found), Decimal("0.03"))
     if board.calipers:
         board.caliper_said = found[board.calipers[0]]
+        board.caliper_head = heads.get(board.caliper_said.where)
+
+
+def _unit_head(cell: Cell, column: Column, says_unit: Callable[[Header], bool]) -> Said[str] | None:
+    """The head that says in which unit a figure without one is; the lowest, which is the nearest, of several."""
+    own = cell.text if isinstance(cell.value, str) else ""
+    own += format_words(cell.number_format) if cell.number_format not in ("", "General") else ""
+    if any(map(str.isalpha, own)):
+        return None
+    saying = [head for head, said in zip(column.heads, column.said, strict=False) if says_unit(said)]
+    return Said("", at(saying[-1]), saying[-1].text.strip()) if saying else None
 
 
 def _mixed(cells: Cells, columns: Columns) -> list[Cell]:
@@ -112,6 +129,7 @@ def take_weight(
 ) -> None:
     """The weight columns first, then the descriptions; two columns (lb and g/m²) are one weight where they agree."""
     groups: list[tuple[Cell, tuple[WeightReading, ...]]] = []
+    heads: dict[str, Said[str] | None] = {}
     for cell, column in measured_cells(cells, columns, Role.WEIGHT):
         units = column.weight_units or ((facts.weight_unit,) if facts.weight_unit is not None else _ANY_UNIT)
         ream = column.ream or (facts.ream if not column.weight_units and facts.weight_unit is None else None)
@@ -120,6 +138,7 @@ def take_weight(
             read = weight_on(cell, ream)
         if read is not None and not read.is_range:
             groups.append((cell, read.readings))
+            heads[at(cell)] = _unit_head(cell, column, lambda head: bool(head.weight_units))
         elif any(sign.isdigit() for sign in cell.text):
             board.weight_unread = cell
     read_already = {at(cell) for cell, _ in groups}
@@ -130,6 +149,7 @@ def take_weight(
             board.weight_unread = None
     if groups:
         _take_weights(board, groups)
+        board.weight_head = heads.get(board.weight_said.where) if board.weight_said is not None else None
         return
     for level in scope.of_boards:
         for said in level.titles:

@@ -212,10 +212,14 @@ def _dollar(settled: Settled[str], facts: FileFacts) -> str | None:
 def _fill_basis(draft: Draft, settled: Settled[str], facts: FileFacts) -> None:
     values = settled.values
     ton = facts.lone_t if settled.by is not None and settled.by.lone_t else facts.ton
+    answered = False
     if values == _TONS and settled.against is None and ton is not None:
         values = frozenset({_TON_VALUES[ton]})
+        answered = settled.by is not None and facts.answers_ton(lone_t=settled.by.lone_t)
     if len(values) == 1 and settled.by is not None and settled.against is None:
         _take_basis(draft, next(iter(values)), settled.by, facts)
+        if answered:
+            draft.evidence.append(_answered(next(iter(values)), settled.by.words).evidence("basis"))
     elif values == _TONS and settled.by is not None and settled.against is None:
         text = f"Is the ton of “{settled.by.words}” a short ton (2,000 lb) or a tonne (1,000 kg)?"
         draft.ask(NoteCode.BASIS_UNKNOWN, "ton", settled.by.where, text, settled.by.words)
@@ -231,6 +235,8 @@ def _take_basis(draft: Draft, value: str, by: Claim[str], facts: FileFacts) -> N
         draft.ask(NoteCode.BASIS_UNKNOWN, key_about("basis", by.words), by.where, text, by.words)
         return
     _set_basis(draft, Basis(value if answer is None else answer), by)
+    if answer is not None:
+        draft.evidence.append(_answered(answer, by.words).evidence("basis"))
 
 
 def _set_basis(draft: Draft, basis: Basis, by: Claim[str] | Said[str]) -> None:

@@ -13,7 +13,7 @@ from tracker.intake.values.role_words import header_roles
 from tracker.intake.values.roles import Role
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis, BoardMeasure, per_tonne
-from tracker.trade.offer import NoteCode, State
+from tracker.trade.offer import Evidence, NoteCode, State
 
 _MOST = Fraction(1, 100)
 
@@ -147,6 +147,13 @@ def _join(draft: Draft, twin: Draft) -> None:
         return
     if abs(one - other) > _MOST * max(one, other):
         _disagree(draft, twin)
+    else:
+        tell_same_price(draft, twin)
+
+
+def tell_same_price(draft: Draft, other: Draft) -> None:
+    """No line is left of `other`: the one that stands for it says so, with that cell's own words."""
+    draft.evidence.append(Evidence("also", other.where, other.cell.text.strip()))
 
 
 def tonne(draft: Draft) -> Fraction | None:

@@ -22,7 +22,13 @@ from tracker.intake.offers.marked import marked_sheet
 from tracker.intake.offers.money import Claimed, bases_of, unit_of_format
 from tracker.intake.offers.of_some_lines import of_own_lines, with_lines_apart
 from tracker.intake.offers.outdated import Doubts, only_examples_kept, outdated_whole
-from tracker.intake.offers.pass_over import is_change_log, only_looks_like_a_table, outdated_sheets, passed_outside, passed_table
+from tracker.intake.offers.pass_over import (
+    is_change_log,
+    only_looks_like_a_table,
+    outdated_sheets,
+    passed_outside,
+    passed_table,
+)
 from tracker.intake.offers.prose import prose_drafts
 from tracker.intake.offers.said import Said
 from tracker.intake.offers.scope import Level

@@ -15,6 +15,7 @@ from tracker.desk.standing import Standing
 from tracker.window.look import figures
 from tracker.window.look.marks import draw_mark
 from tracker.window.look.theme import Theme
+from tracker.window.note_words import note_text
 from tracker.window.pieces import button, clear, column, hairline, row, words
 from tracker.window.quotes.ladder import Ladder
 from tracker.window.quotes.offer_columns import offers
@@ -155,7 +156,8 @@ class ReasonsPanel(QFrame):
         for reason in explanation.reasons:
             self._reasons.addWidget(words(reason, wrap=True, selectable=True))
         for note in explanation.notes:
-            text = f"{note.cell}: {note.text}" if note.cell else note.text
+            text = note_text(note, explanation.offer, self._session.units)
+            text = f"{note.cell}: {text}" if note.cell else text
             self._small_print.addWidget(words(text, "small", wrap=True))
         told = [_evidence_line(said) for said in said_by(explanation.evidence)]
         if told:

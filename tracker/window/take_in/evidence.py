@@ -7,7 +7,8 @@ from dataclasses import dataclass, replace
 
 from tracker.trade.offer import Evidence, Line, Offer, Source
 from tracker.trade.quoted import basis_sign
-from tracker.window.look.figures import date_text
+from tracker.window.look import figures
+from tracker.window.look.figures import Units, date_text
 from tracker.window.take_in.cells import place_of
 
 _FIELD_WORDS = {
@@ -16,9 +17,11 @@ _FIELD_WORDS = {
     "sheet_mm": "Sheet size", "from_kg": "Order size", "below_kg": "Order size", "minimum_kg": "Smallest order",
     "lead_days": "Lead time", "valid_until": "Valid until", "delivered": "Delivery", "charges": "Charge",
     "received": "Dated", "comment": "Comment", "layout": "Read by", "indicative": "Indicative",
+    "also": "Same price as",
 }  # fmt: skip
 _LONGEST = 90
-_FIRST_TOLD = ("price", "currency", "basis", "charges", "delivered", "product")
+_ANSWERED = "your answer"
+_FIRST_TOLD = ("price", "also", "currency", "basis", "charges", "delivered", "product")
 """What makes the price, then which board: a list that is cut short ends in what matters less."""
 
 
@@ -34,16 +37,24 @@ class Said:
     meant: str = ""
 
 
-def what_said(line: Line) -> tuple[Said, ...]:
+def what_said(line: Line, units: Units = Units.US) -> tuple[Said, ...]:
     """The price's own cell first, then what makes the price, then each field in the order it was read."""
     source = line.offer.source
     price = Said(_FIELD_WORDS["price"], source.cell, source.as_written)
     said = said_by(sorted(line.evidence, key=_place))
-    return (price, *(replace(each, meant=_meant(each.field, line.offer)) for each in said))
+    # What a person settled the answer made what it is, and not the cell that left it open.
+    answered = {each.field for each in said if each.where == _ANSWERED}
+    open_left = {each for each in said if each.field in answered and each.where != _ANSWERED}
+    told = (replace(each, meant="" if each in open_left else _meant(each.field, line.offer, units)) for each in said)
+    return (price, *told)
 
 
-def _meant(field: str, offer: Offer) -> str:
+def _meant(field: str, offer: Offer, units: Units) -> str:
     """What a field was taken for, where that is not plain from the words: a wrong reading is what one looks for."""
+    if field == _FIELD_WORDS["caliper_um"] and offer.caliper_um is not None:
+        return figures.caliper(offer.caliper_um, units)
+    if field == _FIELD_WORDS["grammage_gsm"] and offer.grammage_gsm is not None:
+        return f"{figures.weight(float(offer.grammage_gsm), units)} {figures.weight_unit(units)}"
     if field == _FIELD_WORDS["grade"]:
         return offer.grade or ""
     if field == _FIELD_WORDS["valid_until"] and offer.valid_until is not None:

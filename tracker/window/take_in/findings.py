@@ -11,6 +11,7 @@ from tracker.desk.collecting import no_collecting
 from tracker.desk.known_answers import asked_of
 from tracker.trade.offer import Line, NoteCode, Question, Reading, State
 from tracker.window.look.figures import date_text
+from tracker.window.note_words import note_in_list
 from tracker.window.take_in.cells import Use, place_of, uses_of
 from tracker.window.take_in.line_columns import own_notes, price_words
 from tracker.window.take_in.marking import Marking
@@ -99,11 +100,11 @@ def _notes_of_all(lines: tuple[Line, ...]) -> frozenset[str]:
     usable = [line for line in lines if line.state is not State.REFUSED]
     if len(usable) < _FEWEST_ALIKE:
         return frozenset()
-    common = {note.text for note in usable[0].notes}
+    common = set(map(note_in_list, usable[0].notes))
     for line in usable:
         if not common:
             break
-        common &= {note.text for note in line.notes}
+        common &= set(map(note_in_list, line.notes))
     return frozenset(common)
 
 

@@ -8,6 +8,7 @@ from tracker.trade.offer import GrammageFrom, Line, State
 from tracker.trade.quoted import basis_sign, digits_text, money_text
 from tracker.window.look import figures
 from tracker.window.look.figures import NONE, Units
+from tracker.window.note_words import note_in_list, note_text
 from tracker.window.tables.columns import Column, Stand, fixed, text_keys
 
 STATE_WORDS = {State.ACCEPTED: "understood", State.QUESTION: "held by a question", State.REFUSED: "can't be used"}
@@ -38,7 +39,7 @@ def price_words(line: Line) -> str:
 
 def own_notes(line: Line, told_once: frozenset[str], asked: frozenset[str] = frozenset()) -> str:
     """The notes that are not of every line, as sentences: what is read nowhere else first."""
-    own = [note.text for note in line.notes if note.text not in told_once]
+    own = [text for text in map(note_in_list, line.notes) if text not in told_once]
     return " ".join(sorted(own, key=lambda text: text in asked))
 
 
@@ -154,6 +155,6 @@ LINE_COLUMNS: tuple[Column, ...] = (
         width=112,
         share=9,
         wraps=True,
-        tip=lambda d, row: "\n".join(note.text for note in d.lines[row].notes),
+        tip=lambda d, row: "\n".join(note_text(note, d.lines[row].offer, d.units) for note in d.lines[row].notes),
     ),
 )

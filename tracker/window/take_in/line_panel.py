@@ -8,11 +8,15 @@ from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import QFrame, QGridLayout, QScrollArea, QVBoxLayout, QWidget
 
 from tracker.trade.offer import Line
+from tracker.window.look.figures import Units
+from tracker.window.note_words import note_text
 from tracker.window.pieces import button, clear, column, words
 from tracker.window.take_in.cells import place_of
 from tracker.window.take_in.evidence import Said, located, what_said
 
 _TALLEST = 230
+_CELL_PADDING = 3
+"""As the style sheet has it for the cells beside: an answer begins where they do."""
 _MOST_OF_ROOM = 0.42
 
 
@@ -41,17 +45,18 @@ class LinePanel(QScrollArea):
         self._inside.setAutoFillBackground(False)
         self.hide()
 
-    def show_line(self, line: Line | None) -> None:
-        """Shows a line; nothing for None."""
+    def show_line(self, line: Line | None, units: Units = Units.US) -> None:
+        """Shows a line, its measures in these units; nothing for None."""
         clear(self._notes)
         clear(self._said)
         self.setVisible(line is not None)
         if line is None:
             return
-        self._told = [f"{note.cell}: {note.text}" if note.cell else note.text for note in line.notes]
+        told = ((note.cell, note_text(note, line.offer, units)) for note in line.notes)
+        self._told = [f"{cell}: {text}" if cell else text for cell, text in told]
         for text in self._told:
             self._notes.addWidget(words(text, "quiet", wrap=True, selectable=True))
-        for place, said in enumerate(what_said(line)):
+        for place, said in enumerate(what_said(line, units)):
             self._add(place, said, line.offer.source.sheet)
         # Only once the new rows have been laid out do they know how tall they are.
         QTimer.singleShot(0, self._take_height)
@@ -77,7 +82,9 @@ class LinePanel(QScrollArea):
             show.clicked.connect(partial(self._want, at_sheet, address))
             self._said.addWidget(show, place, 1, Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
         else:
-            self._said.addWidget(words(said.where, "small"), place, 1, Qt.AlignmentFlag.AlignTop)
+            where = words(said.where, "small")
+            where.setContentsMargins(_CELL_PADDING, 0, 0, 0)
+            self._said.addWidget(where, place, 1, Qt.AlignmentFlag.AlignTop)
         against = f"   against it: {said.against}" if said.against else ""
         meant = f"  → {said.meant}" if said.meant and said.meant != said.words else ""
         stands = f"“{said.words}”" if said.words else ""

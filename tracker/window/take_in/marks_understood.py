@@ -64,12 +64,15 @@ def _columns_of(line: Line) -> dict[int, str] | None:
             if place is not None:
                 placed.append((_TELLS_MORE[piece.field], piece.field, sheet, place))
     found = {price[1]: "price"}
+    in_row, elsewhere = set(), set()
     for _, field, sheet, place in sorted(placed, key=itemgetter(0)):
         if sheet == line.offer.source.sheet and place[0] == price[0]:
             found.setdefault(place[1], _ROLES[field])
-        elif field in _MUST_STAND_IN_ROW:
-            return None
-    return found
+            in_row.add(field)
+        else:
+            elsewhere.add(field)
+    # A head that gives a figure in the row its unit is no board above its prices.
+    return None if (elsewhere - in_row) & _MUST_STAND_IN_ROW else found
 
 
 def _header_above(grid: Any, first: int, columns: dict[int, str]) -> int | None:

@@ -41,6 +41,7 @@ class Understood(QWidget):
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._lines: tuple[Line, ...] = ()
+        self._units = Units.US
         self._found = Findings()
         self._asked: frozenset[str] = frozenset()
         self.model = ColumnTable(LINE_COLUMNS, self)
@@ -131,6 +132,7 @@ class Understood(QWidget):
 
     def show_lines(self, units: Units) -> None:
         """Shows the lines in other units."""
+        self._units = units
         shown = Lines(self._lines, units, len(self._found.sheets) > 1, self._found.told_once, self._asked)
         self.model.show(shown, np.arange(len(self._lines)))
         self.line.show_line(None)
@@ -158,10 +160,10 @@ class Understood(QWidget):
     def go_to(self, number: int) -> None:
         """Chooses a line without saying so back."""
         self.table.go_to(number)
-        self.line.show_line(self._lines[number])
+        self.line.show_line(self._lines[number], self._units)
 
     def _choose(self, number: int) -> None:
-        self.line.show_line(self._lines[number])
+        self.line.show_line(self._lines[number], self._units)
         self.line_chosen.emit(self._lines[number])
 
     def _set_lines(self) -> None:
