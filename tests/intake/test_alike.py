@@ -66,7 +66,8 @@ def sheet() -> Workbook:
 def test_evidence_and_notes_name_the_rows_own_cells(one_by_one):
     together = read_workbook(sheet(), Answers())
     for number, line in enumerate(together.lines, start=2):
-        said = {one.field: one.said_by for one in line.evidence}
+        # Behind its own cell stands the head that gives a bare figure its unit.
+        said = {one.field: one.said_by for one in reversed(line.evidence)}
         assert said["caliper_um"] == f"C{number}"
         assert all(note.cell.endswith(str(number)) for note in line.notes)
     assert {note.code.value for line in together.lines for note in line.notes} >= {

@@ -48,16 +48,16 @@ _HEAD = ["Board", "pt", "lb/MSF", "Price"]
 @pytest.mark.parametrize(
     ("rows", "key", "told"),
     [
-        ([["SBS", 18, 74, 46.1]], "currency:", "Nothing says in which currency the prices are: the price in D2."),
+        ([["SBS", 18, 74, 46.1]], "currency:", "Nothing says in which currency the price in D2 is."),
         (
             [["SBS", 16 + 2 * at, 66 + 8 * at, 46.1 + at] for at in range(2)],
             "basis:",
-            "Nothing says what the prices are per: the prices in D2 and D3.",
+            "Nothing says what the prices in D2 and D3 are per.",
         ),
         (
             [["SBS", 14 + at, 58 + 4 * at, 46.1 + at] for at in range(6)],
             "currency:",
-            "Nothing says in which currency the prices are: 6 prices in column D.",
+            "Nothing says in which currency 6 prices in column D are.",
         ),
     ],
 )

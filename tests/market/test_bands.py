@@ -53,7 +53,7 @@ def test_one_vendors_many_offers_do_not_make_the_level():
     many = offers_of([2000.0] * 5 + [1000.0, 1010.0, 1020.0, 1030.0], vendor=[0] * 5 + [1, 2, 3, 4])
     bands = _bands(many)
     assert bands.high[0] / 1.15 < 1100
-    assert "9 current offers of SBS, a vendor's four counting as two, ratio" in bands.sources[0]
+    assert "9 current offers of SBS, a vendor's many weighing less each (four as two), ratio" in bands.sources[0]
 
 
 def test_place():

@@ -197,11 +197,12 @@ def keep_answers(
 
 
 def _keep_layouts(pen: Pen, taken: TakenIn) -> None:
-    """Remembers a layout that was marked in this file, where the vendor is known and another file can fit it."""
+    """Remembers a layout that was marked in this file, where the vendor is known. One without a header row, by which no
+    other file can be known, is offered for the vendor's next sheets and never used unasked."""
     from tracker.store import layouts
 
     for layout in taken.answers.layouts or ():
-        if taken.reading.vendor and layout.of_file == taken.reading.sha256 and layout.serves_others:
+        if taken.reading.vendor and layout.of_file == taken.reading.sha256:
             layouts.remember(pen, taken.reading.vendor, layout)
 
 

@@ -50,7 +50,7 @@ def _text(asked: Asked, words: Iterable[str], cells: Sequence[tuple[str, str]]) 
     """The question as first asked, with all that the one answer settles: every word, or the cells that have none."""
     kind, _, about = asked.key.partition(":")
     if kind in _OF_NO_WORDS and not about:
-        return f"{asked.text.rstrip('.')}: {_prices(cells)}."
+        return _about_prices(asked.text, _prices(cells))
     if kind not in _OF_SEVERAL:
         return asked.text
     # Where the price's own cell says the unit, '1,160 USD/ton' and '1,140 USD/ton' are one.
@@ -61,6 +61,13 @@ def _text(asked: Asked, words: Iterable[str], cells: Sequence[tuple[str, str]]) 
         together = asked.text.replace(f"“{asked.words}”", _quoted(several), 1)
         return together.replace("Is “", "Are “", 1)
     return f"{asked.text} So it is with {_quoted(several[1:])}."
+
+
+def _about_prices(text: str, prices: str) -> str:
+    """'Nothing says what the price in D16 is per.', 'Nothing says in which currency 12 prices in column D are.'"""
+    verb = "is" if prices.startswith("the price ") else "are"
+    prices, comma, first = prices.partition(", ")
+    return text.replace("the prices are", f"{prices}{f' ({first})' if comma else ''} {verb}")
 
 
 _OF_NO_WORDS = ("currency", "basis")

@@ -136,7 +136,7 @@ def _reference_level(offers: Offers, own: Level | None, reference: str) -> tuple
     if count < FEWEST_FOR_A_LEVEL:
         return None, ""
     weights = vendor_weights(offers.vendor[mine])
-    weighed = ", a vendor's four counting as two" if np.any(weights < 1) else ""
+    weighed = ", a vendor's many weighing less each (four as two)" if np.any(weights < 1) else ""
     middle = weighted_median(offers.per_tonne[mine], weights)
     return middle, f"no level is set, so the median of {count} current offers of {reference}{weighed}"
 

@@ -35,11 +35,15 @@ def listing(connection: Connection, name: str | None = None) -> tuple[Remembered
 
 
 def remember(pen: Pen, vendor_name: str, key: str, value: str, words: str) -> int:
-    """Keeps an answer for a vendor in place of an earlier one under the same key; gives the log's entry."""
+    """Keeps an answer for a vendor in place of an earlier one under the same key; gives the log's entry.
+
+    Without `words` those of the earlier one stay: the key is the same, and so is what stood in the sheet.
+    """
     vendor_id = vendors.id_of(pen, vendor_name)
     values = {"value": value, "words": words, "said_at": datetime.now(UTC), "said_by": pen.who}
     there = select(answer.c.id).where(answer.c.vendor_id == vendor_id, answer.c.key == key)
     earlier = pen.connection.execute(there).scalar()
     if earlier is not None:
+        values = values if words else {name: value for name, value in values.items() if name != "words"}
         return pen.update(answer, earlier, values)
     return pen.insert(answer, {"vendor_id": vendor_id, "key": key, **values})[1]

@@ -279,6 +279,7 @@ class MainWindow(QWidget):
     def _left_take_in(self, stored: int) -> None:
         if stored:
             self.go_quotes()
+            self.quotes.show_taken_in(self.take_in.stored_files)
         else:
             self.go_today()
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from tracker.trade.offer import Note, NoteCode, Offer
+from tracker.trade.offer import Line, Note, NoteCode, Offer, State
 from tracker.window.look.figures import Units, weight, weight_unit
 
 ESTIMATED = "No basis weight given: * is an estimate."
@@ -23,3 +23,8 @@ def note_text(note: Note, offer: Offer, units: Units) -> str:
 def note_in_list(note: Note) -> str:
     """The note where the line's figures stand beside it."""
     return ESTIMATED if note.code is NoteCode.WEIGHT_ESTIMATED else note.text
+
+
+def is_left_out(line: Line) -> bool:
+    """Whether the user decided to do without the line, which is another thing than that it can't be used."""
+    return line.state is State.REFUSED and any(note.text.startswith("Left out") for note in line.notes)

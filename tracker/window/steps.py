@@ -18,8 +18,9 @@ class Steps(QObject):
 
     @Slot(str)
     def say_done(self, text: str) -> None:
-        """Says what was done; where it is the step that undo would take back, with a way to do so."""
-        can_undo = self._stack.canUndo() and self._stack.undoText() == text
+        """Says what was done; where it begins with the step that undo would take back, with a way to do so."""
+        step = self._stack.undoText()
+        can_undo = self._stack.canUndo() and (text == step or text.startswith(f"{step}. "))
         end = "" if text.endswith(("?", ".")) else "."
         sentence = f"{text[:1].upper()}{text[1:]}{end}"
         self._message.say(sentence, "Undo" if can_undo else "", self.undo if can_undo else None)

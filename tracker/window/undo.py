@@ -148,10 +148,10 @@ def push_answered_anew(session: Session, file_id: int, before: Answers, changed:
     session.said.emit(text)
 
 
-def push_taken_in(session: Session, file_ids: Sequence[int], text: str) -> None:
-    """Puts files that were stored together on the stack and says so."""
+def push_taken_in(session: Session, file_ids: Sequence[int], text: str, more: str = "") -> None:
+    """Puts files that were stored together on the stack and says so; `more`: what else there is to know about them."""
     session.undo_stack.push(TakenIn(session, file_ids, text))
-    session.said.emit(text)
+    session.said.emit(f"{text}. {more}" if more else text)
 
 
 def push(session: Session, edit: Edit, refresh: Callable[[], None]) -> None:

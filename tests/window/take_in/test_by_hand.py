@@ -1,5 +1,6 @@
 """A sheet that nothing understands, marked by hand and remembered; on a real database with the real reader."""
 
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -9,8 +10,9 @@ from PySide6.QtWidgets import QPushButton
 
 from tests.window.conftest import settle
 from tests.window.fixtures.strange_sheet import VENDOR, mark, strange_sheet
-from tracker.trade.layout import MarkedColumn
+from tracker.trade.layout import Layout, MarkedColumn
 from tracker.window.main_window import MainWindow
+from tracker.window.take_in.earlier_marks import earlier_marks
 from tracker.window.take_in.marking import Marking
 from tracker.window.take_in.vendor_words_dialog import VendorWordsDialog
 
@@ -94,7 +96,8 @@ def test_a_question_can_be_put_to_the_vendor_or_its_lines_left_out(real_window: 
     assert "vexholm.xlsx" in QGuiApplication.clipboard().text()
     press(take_in, "Leave these lines out")
     settle(qtbot, window)
-    assert "3 that can't be used" in take_in.understood.summary.text()
+    assert "3 left out" in take_in.understood.summary.text()
+    assert "can't be used" not in take_in.understood.summary.text()
     assert not take_in.agree.isEnabled()
     press(take_in, "Change")
     settle(qtbot, window)
@@ -232,3 +235,63 @@ def test_naming_a_column_moves_nothing_under_the_pointer(real_window: MainWindow
     strip.name_column("price", "tonne")
     settle(qtbot, window)
     assert (strip.name.y(), heads.height()) == before
+
+
+BARE = ("zz13,Snowdrift,cold,18,76,1133", "zz14,Snowdrift,cold,20,84,1118", "zz17,Mudlark,warm,22,92,903")
+
+
+def bare_sheet(folder: Path, name: str, *rows: str) -> Path:
+    path = folder / name
+    path.write_text("\n".join(("Quorvane Leaf,,,,,", "zur Kenntnis,,,,,", *rows)) + "\n", encoding="utf-8")
+    return path
+
+
+def test_marks_without_a_header_row_are_offered_for_the_vendors_next_sheet(
+    real_window: MainWindow, qtbot, tmp_path
+) -> None:
+    window, take_in = real_window, real_window.take_in
+    read(window, qtbot, bare_sheet(tmp_path, "one.csv", *BARE))
+    take_in.at_hand.given.update(
+        {"vendor": "Quorvane", "currency": "EUR", "grade:snowdrift": "SBS", "grade:mudlark": "CRB"}
+    )
+    columns = {
+        1: MarkedColumn(1, "product"),
+        3: MarkedColumn(3, "caliper", "pt"),
+        4: MarkedColumn(4, "weight", "lb/MSF"),
+        5: MarkedColumn(5, "price", "tonne"),
+    }
+    take_in.marking.mark(Marking(take_in.sheet.grid.sheet, columns, first_row=2), "marked")
+    settle(qtbot, window)
+    assert "offered for the next sheet, not used unasked" in take_in.foot.told.text()
+    assert take_in.agree.text() == "Take in 3 offers"
+    take_in.agree.click()
+    settle(qtbot, window)
+    read(window, qtbot, bare_sheet(tmp_path, "two.csv", "", *BARE, "zz20,Mudlark,warm,24,99,890"))
+    # Nothing in it says whose it is, so that nothing is known of it before it is named.
+    assert take_in.understood._earlier.isHidden()
+    take_in.understood.vendor.named.emit("Quorvane")
+    settle(qtbot, window)
+    assert not take_in.understood._earlier.isHidden()
+    assert "4 columns fit here, from row 4 on" in take_in.understood.earlier_said.text()
+    assert take_in.at_hand.accepted == 0, "offered, not used"
+    take_in.understood.use_marks.click()
+    settle(qtbot, window)
+    assert take_in.understood._earlier.isHidden()
+    assert not take_in.sheet.strip.isHidden(), "what was marked is there to be seen and changed"
+    assert [str(line.offer.price) for line in take_in.at_hand.taken.reading.lines] == ["1133", "1118", "903", "890"]
+    assert take_in.agree.text() == "Take in 4 offers"
+    window.steps.undo()
+    settle(qtbot, window)
+    assert not take_in.understood._earlier.isHidden()
+
+
+def test_marks_are_not_offered_where_the_columns_hold_something_else(real_window: MainWindow, qtbot, tmp_path) -> None:
+    layout = Layout("", "other", (MarkedColumn(1, "product"), MarkedColumn(5, "price", "tonne")), 2)
+    read(real_window, qtbot, bare_sheet(tmp_path, "one.csv", *BARE))
+    grids = real_window.take_in.at_hand.taken.sheets.grids
+    assert earlier_marks(grids, "here", (layout,)).marking.first_row == 2
+    assert earlier_marks(grids, "other", (layout,)) is None, "this very file has marks of its own"
+    moved = replace(layout, columns=(MarkedColumn(1, "product"), MarkedColumn(2, "price", "tonne")))
+    assert earlier_marks(grids, "here", (moved,)) is None
+    headed = replace(layout, header_row=1, heads=((0, "a"), (1, "b")))
+    assert earlier_marks(grids, "here", (headed,)) is None, "known by its header row, which this sheet has not"

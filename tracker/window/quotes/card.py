@@ -25,7 +25,7 @@ def card(offers: Offers, row: int) -> str:
     ]
     if not comparison.current[row]:
         lines.append("no longer current")
-    ratio = float(offers.of_expected[row])
+    ratio = float(offers.of_others[row])
     if not np.isnan(ratio):
         lines[3] += f": {figures.beside(ratio)} the going price"
     decided = verdict_of(offers, row)

@@ -136,6 +136,13 @@ class Filters(QWidget):
     def choose_vendors(self, vendors: frozenset[str]) -> None:
         self._popup.tick(vendors)
 
+    def clear(self) -> None:
+        """Nothing narrows any more."""
+        for field in (self.field, self._low, self._high):
+            field.clear()
+        self.standing_out.setChecked(False)
+        self.choose_vendors(frozenset())
+
     def calipers_um(self) -> tuple[float | None, float | None]:
         """The bounds typed, in µm; None where empty or not a number (then the field is marked)."""
         return self._typed(self._low), self._typed(self._high)

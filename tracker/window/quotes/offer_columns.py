@@ -24,6 +24,7 @@ class Offers:
     marks: NDArray[np.int8]
     units: Units
     of_expected: NDArray[np.float64]
+    of_others: NDArray[np.float64]
 
     def name(self, kind: str, row: int) -> str:
         """The word behind a code column ('vendor', 'grade', 'file'), or a dash."""
@@ -33,7 +34,9 @@ class Offers:
 
 def offers(comparison: Comparison, marks: NDArray[np.int8], units: Units) -> Offers:
     """A comparison made ready for the columns; what a cell only looks up is worked out here, once."""
-    return Offers(comparison, marks, units, of_expected(comparison))
+    ratio = of_expected(comparison)
+    # Where nobody else offers the grade there is no going price to be off from: the figure would be the band's.
+    return Offers(comparison, marks, units, ratio, np.where(comparison.peers > 0, ratio, np.nan))
 
 
 def of_expected(comparison: Comparison) -> NDArray[np.float64]:
@@ -50,6 +53,13 @@ def price_figure(comparison: Comparison, price: float) -> str:
 def per_words(comparison: Comparison) -> str:
     """'USD per MSF'."""
     return f"{comparison.footing.currency} {comparison.footing.per_words.replace('1,000 ft²', 'MSF')}"
+
+
+def _others_tip(offers: Offers, row: int) -> str:
+    count = int(offers.comparison.peers[row])
+    if not count:
+        return f"No other vendor offers {offers.name('grade', row)}: there is no going price to compare with"
+    return f"Compared with {figures.counted(count, 'offer')} of other vendors for {offers.name('grade', row)}"
 
 
 def _mark(offers: Offers, row: int) -> Standing:
@@ -238,12 +248,13 @@ OFFER_COLUMNS: tuple[Column, ...] = (
     Column(
         "expected",
         fixed("vs going price"),
-        text=lambda o, row: figures.signed_percent(float(o.of_expected[row])),
-        keys=lambda o: o.of_expected,
+        text=lambda o, row: figures.signed_percent(float(o.of_others[row])),
+        keys=lambda o: o.of_others,
         stand=Stand.RIGHT,
         width=114,
-        about="Going price: what other vendors' offers of the grade come to at that caliper and order size; "
-        "where they are few, the expected band helps",
+        tip=_others_tip,
+        about="Going price: what other vendors' offers of the grade come to at that caliper and order size; where they "
+        "are few, the expected band helps; – where no other vendor offers the grade",
     ),
     Column(
         "order",

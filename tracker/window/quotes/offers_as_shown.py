@@ -38,7 +38,7 @@ def _row(offers: Offers, row: int) -> dict[str, Any]:
         "As quoted": _text(offers, "quoted", row),
         per_words(comparison): _number(float(comparison.price[row]), 2 if comparison.footing.per is Per.MSF else 0),
         "Freight": "included" if comparison.is_delivered[row] else "not included, or not said",
-        "vs going price, %": _number(100 * (float(offers.of_expected[row]) - 1), 0),
+        "vs going price, %": _number(100 * (float(offers.of_others[row]) - 1), 0),
         "Stands out": _text(offers, "mark", row),
         "Order": _text(offers, "order", row),
         "Lead time": _text(offers, "lead", row),

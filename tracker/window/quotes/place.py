@@ -43,6 +43,7 @@ class QuotesPlace(QWidget):
         self._offers: Offers | None = None
         self._decided = False
         self._let_go = -1
+        self._owed: frozenset[str] = frozenset()
         self.rail = GradeRail(session.theme)
         self.picture = PicturePane(session)
         self.reasons = ReasonsPanel(session)
@@ -79,6 +80,32 @@ class QuotesPlace(QWidget):
         self._let_go = -1
         self.filters.offer_vendors(_vendors_quoting(comparison))
         self._show_rows(fresh=True)
+        if self._owed:
+            self._choose_taken_in(comparison)
+
+    def show_taken_in(self, files: frozenset[str]) -> None:
+        """Once they are compared, goes to the first offer of these files, given by their sha256, and lets go of the one
+        that was chosen before them."""
+        self._owed = files
+
+    def _choose_taken_in(self, comparison: Comparison) -> None:
+        snapshot = comparison.snapshot
+        files = [place for place, sha256 in enumerate(snapshot.sha256s) if sha256 in self._owed]
+        self._owed = frozenset()
+        new = np.flatnonzero(np.isin(snapshot.file, files) & comparison.shown)
+        listed = np.isin(self.model.order, new)
+        if new.size and not listed.any():
+            self._let_all_in()
+            listed = np.isin(self.model.order, new)
+        first = int(self.model.order[listed.argmax()]) if listed.any() else -1
+        self._session.select_offer(first)
+        self._select(first)
+
+    def _let_all_in(self) -> None:
+        """Lets go of all that narrows the list."""
+        self.filters.clear()
+        self.rail.choose("")
+        self._narrow()
 
     def go_to(self, offer: int) -> None:
         """Brings one offer into view, letting go of filters that hide it."""

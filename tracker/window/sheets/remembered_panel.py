@@ -116,9 +116,10 @@ class RememberedPanel(QFrame):
 
     def _layout(self, kept: KeptLayout) -> QLayout:
         layout = kept.layout
-        said = (
-            f"The table under “{kept.name}” is read as it was marked by hand: {counted(len(layout.columns), 'column')}."
-        )
+        columns = counted(len(layout.columns), "column")
+        said = f"The table under “{kept.name}” is read as it was marked by hand: {columns}."
+        if not layout.serves_others:
+            said = f"The marks of a sheet without a header row are offered for the next one: {columns}."
         told = f"Marked by {kept.made_by} on {date_text(layout.marked_on or kept.made_at.astimezone().date())}."
         return self._entry(said, told, partial(self._forget_layout, kept.id))
 

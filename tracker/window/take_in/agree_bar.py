@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import date
 
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QKeySequence, QShortcut
@@ -10,7 +11,7 @@ from PySide6.QtWidgets import QWidget
 
 from tracker.window.look.figures import counted
 from tracker.window.pieces import button, row, words
-from tracker.window.take_in.file_at_hand import FileAtHand
+from tracker.window.take_in.file_at_hand import FileAtHand, lapsed_words
 
 _NOTHING_YET = "Nothing is stored until you agree."
 
@@ -46,8 +47,8 @@ class AgreeBar(QWidget):
             QShortcut(QKeySequence(f"Ctrl+{enter}"), parent, self.agree.click)
             QShortcut(QKeySequence(f"Ctrl+Shift+{enter}"), parent, self.agree_all.click)
 
-    def show_file(self, file: FileAtHand | None, files: Sequence[FileAtHand]) -> None:
-        """Says what agreeing brings for the file at hand, and for all of them."""
+    def show_file(self, file: FileAtHand | None, files: Sequence[FileAtHand], today: date) -> None:
+        """Says what agreeing brings for the file at hand, and for all of them; of a list that has run out, that too."""
         number = 0 if file is None else file.accepted
         unreadable = file is not None and file.taken is not None and file.taken.reading.unreadable is not None
         self.agree.setText(f"Take in {counted(number, 'offer')}" if number else "Nothing to take in")
@@ -60,7 +61,7 @@ class AgreeBar(QWidget):
         self.anew.setVisible(file is not None and file.imported_on is not None)
         self.start_over.setVisible(file is not None and file.begun and not file.kept)
         self.leave.setText(_way_back(file, unreadable, sum(each.unsettled for each in files)))
-        self.told.setText("" if unreadable else " ".join((_NOTHING_YET, *_agreeing(file))))
+        self.told.setText("" if unreadable else " ".join((_NOTHING_YET, *_agreeing(file), *_lapsed(file, today))))
 
 
 def _way_back(file: FileAtHand | None, unreadable: bool, unsettled: int) -> str:
@@ -71,6 +72,12 @@ def _way_back(file: FileAtHand | None, unreadable: bool, unsettled: int) -> str:
     if unreadable:
         return "Back"
     return "Finish later" if file is not None and file.begun else "Cancel"
+
+
+def _lapsed(file: FileAtHand | None, today: date) -> list[str]:
+    if file is None or not (gone := file.lapsed(today)):
+        return []
+    return [lapsed_words(gone, file.accepted)]
 
 
 def _agreeing(file: FileAtHand | None) -> list[str]:
@@ -86,8 +93,9 @@ def _agreeing(file: FileAtHand | None) -> list[str]:
     later = ["Questions left open wait on the Today page."] if file.taken.reading.questions else []
     if file.marking is None or not file.taken.answers.layouts:
         return later
-    if not file.taken.answers.layouts[0].serves_others:
-        return [*later, "The marks serve this file only: without a header row no other sheet is known by them."]
     if file.taken.reading.vendor is None:
         return [*later, "Name the vendor, and the marks are remembered for the next sheet."]
-    return [*later, f"The marks are remembered for {file.taken.reading.vendor.rstrip('.')}."]
+    remembered = f"The marks are remembered for {file.taken.reading.vendor.rstrip('.')}"
+    if not file.taken.answers.layouts[0].serves_others:
+        remembered += ": without a header row they are offered for the next sheet, not used unasked"
+    return [*later, f"{remembered}."]

@@ -53,7 +53,7 @@ class Answering(QObject):
             file.words[key] = asked.words if asked is not None else served.words if served is not None else ""
         before = file.given.get(key) or (served.value if served is not None else "")
         what = answer_words(key, value or before, file.words.get(key, ""))
-        said = f"answered: {what}" if value is not None else f"no longer: {what}"
+        said = f"answered that {what}" if value is not None else f"took back that {what}"
         self._session.undo_stack.push(AnswerGiven(file, key, value, lambda: self._go_on(file), said))
 
     def start_over(self) -> None:

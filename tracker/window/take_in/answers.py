@@ -78,7 +78,7 @@ class NamelessChosen(SaidOfFile):
     """Lets a file be taken in without a vendor's name, or asks for it again."""
 
     def __init__(self, file: FileAtHand, nameless: bool, show: Callable[[], None]) -> None:
-        super().__init__(file, "without a vendor's name" if nameless else "asked again: the vendor's name")
+        super().__init__(file, "without a vendor's name" if nameless else "asked for the vendor's name again")
         self._nameless = nameless
         self._show = show
 

@@ -47,6 +47,13 @@ class MarkingByHand(QObject):
         self._sheet.view.setFocus()
         self.shown.emit()
 
+    def use_earlier(self) -> None:
+        """Marks the sheet at hand as the vendor's earlier one was."""
+        file = self._at_hand()
+        if file is not None and file.found.earlier is not None:
+            said = "used the marks of the vendor's earlier sheet"
+            self._undo_stack.push(MarksChanged(file, file.found.earlier.marking, lambda: self._changed(file), said))
+
     def show_marks(self) -> None:
         """Marks of the file at hand on the sheet that is looked at, while marking goes on."""
         file = self._at_hand()

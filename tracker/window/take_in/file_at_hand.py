@@ -103,6 +103,10 @@ class FileAtHand:
         """How many offers would be taken in now."""
         return 0 if self.taken is None or self._done else self.found.states[State.ACCEPTED]
 
+    def lapsed(self, on: date) -> int:
+        """How many of those offers have lapsed by a day."""
+        return self.found.lapsed(on) if self.accepted else 0
+
     @property
     def imported_on(self) -> date | None:
         """The day it was taken in, where taking it in again would add nothing."""
@@ -175,9 +179,18 @@ class FileAtHand:
         parts = [f"{counted(states[State.ACCEPTED], 'offer')} understood"]
         if held := states[State.QUESTION]:
             parts.append(f"{held:,} held by {counted(len(reading.questions), 'question')}")
-        if refused := states[State.REFUSED]:
+        if left_out := self.found.left_out:
+            parts.append(f"{left_out:,} left out")
+        if refused := states[State.REFUSED] - left_out:
             parts.append(f"{refused:,} that can't be used")
         return ", ".join(parts) + "."
+
+
+def lapsed_words(gone: int, of: int) -> str:
+    """'All 10 have lapsed: Quotes shows them among “lapsed and replaced ones too”.'"""
+    have = "It has lapsed" if of == 1 else f"All {of:,} have lapsed" if gone == of else f"{gone:,} of them have lapsed"
+    have = have.replace("1 of them have", "1 of them has") if gone == 1 else have
+    return f"{have}: Quotes shows {'it' if gone == 1 else 'them'} among “lapsed and replaced ones too”."
 
 
 def in_hand(now: list[FileAtHand], before: list[FileAtHand]) -> list[FileAtHand]:

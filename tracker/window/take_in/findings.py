@@ -11,8 +11,9 @@ from tracker.desk.collecting import no_collecting
 from tracker.desk.known_answers import asked_of
 from tracker.trade.offer import Line, NoteCode, Question, Reading, State
 from tracker.window.look.figures import date_text
-from tracker.window.note_words import note_in_list
+from tracker.window.note_words import is_left_out, note_in_list
 from tracker.window.take_in.cells import Use, place_of, uses_of
+from tracker.window.take_in.earlier_marks import EarlierMarks, earlier_marks
 from tracker.window.take_in.line_columns import own_notes, price_words
 from tracker.window.take_in.marking import Marking
 from tracker.window.take_in.marks_understood import marks_understood
@@ -33,7 +34,8 @@ class Findings:
     `told_once`: notes that all its lines share; `far_off`: the lines whose price lies far outside what board costs;
     `asked`: all that a person can settle, whether or not a line waits for it; `passed`: what holds no offers, in words;
     `sized`: an order size sets some lines apart; `longest_price`: the price that takes most room, as it is shown;
-    `longest_note`: the most that is told of one line by itself; `marks`: by sheet, what marking by hand starts from."""
+    `longest_note`: the most that is told of one line by itself; `marks`: by sheet, what marking by hand starts from;
+    `earlier`: marks of the vendor's that may serve; `left_out`: lines that the user decided to do without; `until`: of those understood, how many end on which day."""
 
     states: Counter[State] = field(default_factory=Counter)
     vendors: frozenset[str] = frozenset()
@@ -50,6 +52,13 @@ class Findings:
     longest_price: str = ""
     longest_note: str = ""
     marks: dict[str, Marking] = field(default_factory=dict)
+    earlier: EarlierMarks | None = None
+    left_out: int = 0
+    until: Counter[date] = field(default_factory=Counter)
+
+    def lapsed(self, on: date) -> int:
+        """How many of the offers understood have lapsed by a day, by every reading of their last one."""
+        return sum(count for until, count in self.until.items() if until < on)
 
 
 def findings_of(taken: TakenIn) -> Findings:
@@ -81,7 +90,21 @@ def _gathered(taken: TakenIn, reading: Reading, lines: tuple[Line, ...]) -> Find
         max(map(price_words, lines), key=len, default="")[:_LONGEST_PRICE],
         longest_note,
         marks_understood(() if taken.sheets is None else taken.sheets.grids, lines),
+        _earlier(taken),
+        sum(map(is_left_out, lines)),
+        Counter(until for line in lines if line.state is State.ACCEPTED and (until := _last_day(line)) is not None),
     )
+
+
+def _earlier(taken: TakenIn) -> EarlierMarks | None:
+    """Only where no layout served: what is known by its header row needs none."""
+    if taken.sheets is None or not taken.answers.layouts or _layout_words(taken):
+        return None
+    return earlier_marks(taken.sheets.grids, taken.reading.sha256, taken.answers.layouts)
+
+
+def _last_day(line: Line) -> date | None:
+    return line.offer.valid_until or line.offer.valid_at_latest
 
 
 def _is_far_off(line: Line) -> bool:

@@ -8,7 +8,7 @@ from tracker.trade.offer import GrammageFrom, Line, State
 from tracker.trade.quoted import basis_sign, digits_text, money_text
 from tracker.window.look import figures
 from tracker.window.look.figures import NONE, Units
-from tracker.window.note_words import note_in_list, note_text
+from tracker.window.note_words import is_left_out, note_in_list, note_text
 from tracker.window.tables.columns import Column, Stand, fixed, text_keys
 
 STATE_WORDS = {State.ACCEPTED: "understood", State.QUESTION: "held by a question", State.REFUSED: "can't be used"}
@@ -41,6 +41,10 @@ def own_notes(line: Line, told_once: frozenset[str], asked: frozenset[str] = fro
     """The notes that are not of every line, as sentences: what is read nowhere else first."""
     own = [text for text in map(note_in_list, line.notes) if text not in told_once]
     return " ".join(sorted(own, key=lambda text: text in asked))
+
+
+def _state(line: Line) -> str:
+    return "left out, as you decided" if is_left_out(line) else STATE_WORDS[line.state]
 
 
 def _notes(lines: Lines, row: int) -> str:
@@ -78,13 +82,13 @@ LINE_COLUMNS: tuple[Column, ...] = (
     Column(
         "state",
         fixed(""),
-        text=lambda d, row: STATE_WORDS[d.lines[row].state],
+        text=lambda d, row: _state(d.lines[row]),
         keys=lambda d: np.array([list(State).index(line.state) for line in d.lines]),
         stand=Stand.MIDDLE,
         width=28,
         paint="state",
         paints=lambda d, row: d.lines[row].state,
-        tip=lambda d, row: STATE_WORDS[d.lines[row].state],
+        tip=lambda d, row: _state(d.lines[row]),
     ),
     Column(
         "cell",

@@ -99,27 +99,27 @@ class MarkingStrip(QFrame):
         menu.popup(where)
 
     def mark_header(self) -> None:
-        self._mark(self._marking.headed_by(self._place[0]), f"header in row {self._place[0] + 1}")
+        self._mark(self._marking.headed_by(self._place[0]), f"marked the header in row {self._place[0] + 1}")
 
     def mark_first(self) -> None:
-        self._mark(self._marking.beginning_at(self._place[0]), f"offers from row {self._place[0] + 1}")
+        self._mark(self._marking.beginning_at(self._place[0]), f"marked row {self._place[0] + 1} as the first offer")
 
     def mark_last(self) -> None:
-        self._mark(self._marking.ending_at(self._place[0]), f"offers to row {self._place[0] + 1}")
+        self._mark(self._marking.ending_at(self._place[0]), f"marked row {self._place[0] + 1} as the last offer")
 
     def start_over(self) -> None:
-        self._mark(Marking(), "marks taken off")
+        self._mark(Marking(), "took all marks off")
 
     def name_column(self, role: str, unit: str = "") -> None:
         """Names the column one stands in."""
         named = MarkedColumn(self._place[1], role, unit)
-        self._mark(self._marking.named(named), f"column {column_letters(named.index)} is {named.words.casefold()}")
+        self._mark(self._marking.named(named), f"named column {column_letters(named.index)} {named.words}")
 
     def _mark(self, marking: Marking, said: str) -> None:
         sheet = self._grid.sheet if self._grid is not None else ""
         if marking.sheet != sheet and marking != Marking():
             marking = replace(marking, sheet=sheet)
-        self.marked.emit(marking, f"marked: {said}")
+        self.marked.emit(marking, said)
 
     def _fill_names(self, menu: QMenu) -> None:
         menu.clear()
@@ -127,7 +127,7 @@ class MarkingStrip(QFrame):
             self._add_role(menu, known)
         if self._place[1] in self._marking.columns:
             menu.addSeparator()
-            said = f"column {column_letters(self._place[1])} without a name"
+            said = f"took the name off column {column_letters(self._place[1])}"
             menu.addAction("Take its name off", lambda: self._mark(self._marking.unnamed(self._place[1]), said))
 
     def _add_role(self, menu: QMenu, known: MarkedRole) -> None:

@@ -12,18 +12,17 @@ from PySide6.QtCore import Signal
 from PySide6.QtGui import QFocusEvent
 from PySide6.QtWidgets import QProgressBar, QWidget
 
-from tracker.trade.offer import Line
 from tracker.window.pieces import column, row
 from tracker.window.session import Session
 from tracker.window.take_in.agree_bar import AgreeBar
 from tracker.window.take_in.answering import Answering
 from tracker.window.take_in.begun_files import BegunFiles, BegunSheet
 from tracker.window.take_in.by_hand import MarkingByHand
-from tracker.window.take_in.evidence import cells_of
 from tracker.window.take_in.file_at_hand import FileAtHand, in_hand, read_again, read_file
 from tracker.window.take_in.file_chooser import FileChooser
 from tracker.window.take_in.files_left import FilesLeft
 from tracker.window.take_in.findings import Findings
+from tracker.window.take_in.pointing import Pointing
 from tracker.window.take_in.sheet_panel import SheetPanel
 from tracker.window.take_in.storing import Storing
 from tracker.window.take_in.two_sides import TwoSides
@@ -34,8 +33,9 @@ if TYPE_CHECKING:
 
 
 class TakeInPlace(QWidget):
-    """`left` says that the user is done here, with how many offers were stored; `waits` names the file that the user
-    can come back to, '' for none; `taken_up` that files which were left are being read again."""
+    """`left` says that the user is done here, with how many offers were stored (`stored_files`: of which files);
+    `waits` names the file that the user can come back to, '' for none; `taken_up` that files which were left are being
+    read again."""
 
     left = Signal(int)
     waits = Signal(str)
@@ -48,6 +48,7 @@ class TakeInPlace(QWidget):
         self.begun = BegunFiles(session.settings, session.door.place)
         self._tickets: list[int] = []
         self._stored = 0
+        self.stored_files: frozenset[str] = frozenset()
         self._shown_workbook: Any = None
         self._focus_owed = False
         self.sheet = SheetPanel(session.theme, marking=True)
@@ -60,6 +61,7 @@ class TakeInPlace(QWidget):
         self.foot = AgreeBar(self)
         self.agree, self.agree_all, self.leave = self.foot.agree, self.foot.agree_all, self.foot.leave
         self.marking = MarkingByHand(self.sheet, session.undo_stack, lambda: self.at_hand, self._ask_to_read)
+        self.pointing = Pointing(self.sheet, self.understood, lambda: self.at_hand)
         self.storing = Storing(session, self)
         self.answering = Answering(session, self.understood, lambda: self.at_hand, self._ask_to_read)
         self._lay_out()
@@ -114,14 +116,12 @@ class TakeInPlace(QWidget):
         self.setLayout(column(*parts, margins=(20, 12, 20, 14), gap=10, grow=2))
 
     def _connect(self) -> None:
-        understood, sheet = self.understood, self.sheet
-        understood.questions.asked_where.connect(sheet.go_to)
+        understood = self.understood
+        understood.questions.asked_where.connect(self.sheet.go_to)
         self.answering.said.connect(lambda: setattr(self, "_focus_owed", True))
         self.answering.whose_said.connect(self._pass_focus_on)
         self.answering.whose_said.connect(self._say_what_agreeing_does)
-        understood.line_chosen.connect(self._show_line)
-        understood.line.cell_wanted.connect(sheet.go_to)
-        sheet.pointed.connect(self._show_line_at)
+        understood.marks_wanted.connect(self.marking.use_earlier)
         self.foot.agreed.connect(lambda: self.storing.store([self.at_hand]))
         self.foot.all_agreed.connect(lambda: self.storing.store(self._files))
         self.marking.shown.connect(self._both.look_again)
@@ -206,27 +206,7 @@ class TakeInPlace(QWidget):
         self.marking.show_marks()
 
     def _say_what_agreeing_does(self) -> None:
-        self.foot.show_file(self.at_hand, self._files)
-
-    # From a line to its cells and back
-
-    def _show_line(self, line: Line | None) -> None:
-        if line is None:
-            self.sheet.point_out({})
-            return
-        source = line.offer.source
-        self.sheet.go_to(source.sheet, source.cell)
-        self.sheet.point_out(cells_of(source, line.evidence))
-
-    def _show_line_at(self, sheet: str, at_row: int, at_column: int) -> None:
-        file = self.at_hand
-        if file is None or file.taken is None:
-            return
-        number = file.found.line_at.get((sheet, (at_row, at_column)))
-        if number is not None:
-            line = file.taken.reading.lines[number]
-            self.understood.go_to(number)
-            self.sheet.point_out(cells_of(line.offer.source, line.evidence))
+        self.foot.show_file(self.at_hand, self._files, self._session.footing.as_of)
 
     # Agreeing and leaving
 
@@ -243,6 +223,8 @@ class TakeInPlace(QWidget):
         """Goes on with what still waits, or is done."""
         self._keep_begun()
         self._stored += offers
+        done = (each.taken.reading.sha256 for each in self._files if each.stored and each.taken is not None)
+        self.stored_files = frozenset(done)
         # Whoever looks at Quotes before the rest is settled sees what is stored already.
         self._session.reload()
         for place, each in enumerate(self._files):

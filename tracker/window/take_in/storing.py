@@ -10,7 +10,7 @@ from PySide6.QtCore import QObject, Signal
 
 from tracker.window.look.figures import counted
 from tracker.window.session import Session
-from tracker.window.take_in.file_at_hand import FileAtHand
+from tracker.window.take_in.file_at_hand import FileAtHand, lapsed_words
 from tracker.window.undo import push_answered_anew, push_taken_in
 
 if TYPE_CHECKING:
@@ -59,6 +59,11 @@ class Storing(QObject):
             self._anew += stored.offers
         self._one_less()
 
+    def _lapsed(self, offers: int) -> str:
+        """What of it no list of current offers shows."""
+        gone = sum(file.found.lapsed(self._session.footing.as_of) for file, _ in self._done)
+        return lapsed_words(gone, offers) if gone else ""
+
     def _could_not(self, error: Exception) -> None:
         self._session.tell_trouble(error)
         self._one_less()
@@ -71,5 +76,5 @@ class Storing(QObject):
         if self._done:
             whence = self._done[0][0].path.name if len(self._done) == 1 else counted(len(self._done), "file")
             text = f"took in {counted(offers, 'offer')} from {whence}"
-            push_taken_in(self._session, [stored.file_id for _, stored in self._done], text)
+            push_taken_in(self._session, [stored.file_id for _, stored in self._done], text, self._lapsed(offers))
         self.stored.emit(offers + self._anew)

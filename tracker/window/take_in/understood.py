@@ -33,10 +33,11 @@ _GIVES_WAY = ("weight", "board", "cell")
 
 class Understood(QWidget):
     """Shows one file. `line_chosen` carries the line (None: none) that the user looks at, `layout_refused` that the
-    remembered layout shall not be used for this file."""
+    remembered layout shall not be used for this file, `marks_wanted` that the marks of an earlier one shall be."""
 
     line_chosen = Signal(object)
     layout_refused = Signal()
+    marks_wanted = Signal()
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -60,6 +61,11 @@ class Understood(QWidget):
         self.layout_said = words("", "quiet")
         self._refuse = button("Read without it", "word")
         self._refuse.clicked.connect(self.layout_refused)
+        self.use_marks = button("Use those marks")
+        self.use_marks.setToolTip("Marks this sheet as that one was; you see it before anything is stored")
+        self.use_marks.clicked.connect(self.marks_wanted)
+        self.earlier_said = words("", wrap=True)
+        self._earlier = panel(row(self.earlier_said, self.use_marks, margins=(14, 8, 10, 8), gap=8, grow=0))
         self._by_layout = QWidget()
         self._by_layout.setLayout(row(self.layout_said, self._refuse, None, gap=8))
         self._split = QSplitter(Qt.Orientation.Vertical)
@@ -72,6 +78,7 @@ class Understood(QWidget):
             row(self.far_off, None),
             self.whose,
             self._by_layout,
+            self._earlier,
             self.told_once,
             self.passed,
             4,
@@ -96,6 +103,9 @@ class Understood(QWidget):
         self.show_whose(file, vendors)
         self.layout_said.setText(file.found.layout_words)
         self._by_layout.setVisible(bool(file.found.layout_words) and file.marking is None)
+        earlier = file.found.earlier if open_here and file.marking is None else None
+        self.earlier_said.setText("" if earlier is None else earlier.words)
+        self._earlier.setVisible(earlier is not None)
         recalled = file.taken.recalled if file.taken is not None and open_here else ()
         self.questions.show_questions(questions, given, recalled, vendor=vendor, said=file.words)
         self.questions.setVisible(bool(questions or given or recalled))
