@@ -18,6 +18,7 @@ _OF_PLACES: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
             ("Tab, Enter", "from choice to choice; Enter takes one"),
             ("Ctrl+Enter", "takes the offers in; Ctrl+Shift+Enter those of all files"),
             ("Ctrl+PgDown", "the next of several files; Ctrl+PgUp the one before"),
+            ("Esc", "stops reading a file, or leaves it for later; what was said about it is kept"),
             ("N  H  F  L", "while marking by hand: name a column, header, first row, last row"),
         ),
     ),

@@ -65,8 +65,9 @@ class SheetsPlace(QWidget):
         both.addWidget(self.remembered)
         both.setHandleWidth(20)
         both.setChildrenCollapsible(False)
-        both.setStretchFactor(0, 1)
-        both.setSizes([940, 300])
+        both.setStretchFactor(0, 3)
+        both.setStretchFactor(1, 2)
+        both.setSizes([780, 520])
         heading = row(words("Price sheets taken in", "title"), 14, self._told, None)
         self.setLayout(column(heading, both, margins=(24, 18, 24, 18), gap=14, grow=1))
 

@@ -131,7 +131,7 @@ class RememberedPanel(QFrame):
         both = column(words(said, wrap=True, selectable=True), words(told, "small", wrap=True))
         own = [each for each in (change, gone) if each is not None]
         self._ways += own
-        ways = column(*own, None)
+        ways = column(row(*own, gap=4), None)
         return row(both, ways, gap=8, grow=0)
 
     def _forget(self, answer: int, _checked: bool = False) -> None:

@@ -39,6 +39,7 @@ class AgreeBar(QWidget):
         self.told = words(_NOTHING_YET, "quiet", wrap=True)
         layout = row(self.told, self.start_over, self.leave, self.anew, self.agree_all, self.agree, gap=10, grow=0)
         self.setLayout(layout)
+        self.ways = (self.start_over, self.leave, self.anew, self.agree_all, self.agree)
         self.agree.clicked.connect(self.agreed)
         self.agree_all.clicked.connect(self.all_agreed)
         self.leave.clicked.connect(self.left)

@@ -132,9 +132,16 @@ class FileAtHand:
         return bool(self.found.states[State.ACCEPTED] or self.found.states[State.QUESTION])
 
     @property
+    def is_blank(self) -> bool:
+        """Whether there is no cell with anything in it."""
+        return self.workbook is not None and not any(grid.cells for grid in self._grids())
+
+    @property
     def lacks_vendor(self) -> bool:
-        """Whether neither the sheet nor the user names a vendor of any line."""
-        return self.taken is not None and self.taken.reading.unreadable is None and not self.found.vendors
+        """Whether neither the sheet nor the user names a vendor of any line. Of a blank sheet nobody needs to know."""
+        if self.taken is None or self.taken.reading.unreadable is not None or self.is_blank:
+            return False
+        return not self.found.vendors
 
     @property
     def ready(self) -> int:
@@ -173,6 +180,8 @@ class FileAtHand:
         if self.imported_on is not None:
             return f"This very file was taken in on {date_text(self.imported_on)}: nothing would be added."
         states = self.found.states
+        if self.is_blank:
+            return "Nothing stands in this file."
         if not reading.lines:
             why = " ".join(f"{passed.sheet or 'The file'}: {passed.why}." for passed in reading.passed_over[:3])
             return f"No prices were found. {why} If it has some, mark its table by hand."

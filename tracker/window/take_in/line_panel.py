@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QFrame, QGridLayout, QScrollArea, QVBoxLayout, QWi
 from tracker.trade.offer import Line
 from tracker.window.look.figures import Units
 from tracker.window.note_words import note_text
-from tracker.window.pieces import button, clear, column, words
+from tracker.window.pieces import button, clear, column, follow_by_tab, words
 from tracker.window.take_in.cells import place_of
 from tracker.window.take_in.evidence import Said, located, what_said
 
@@ -32,6 +32,7 @@ class LinePanel(QScrollArea):
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setAccessibleName("What said each field of the line")
         self._told: list[str] = []
+        self._cells: list[QWidget] = []
         self._notes = QVBoxLayout()
         self._notes.setSpacing(4)
         self._said = QGridLayout()
@@ -56,8 +57,10 @@ class LinePanel(QScrollArea):
         self._told = [f"{cell}: {text}" if cell else text for cell, text in told]
         for text in self._told:
             self._notes.addWidget(words(text, "quiet", wrap=True, selectable=True))
+        self._cells = []
         for place, said in enumerate(what_said(line, units)):
             self._add(place, said, line.offer.source.sheet)
+        follow_by_tab(self, *self._cells)
         # Only once the new rows have been laid out do they know how tall they are.
         QTimer.singleShot(0, self._take_height)
 
@@ -80,6 +83,7 @@ class LinePanel(QScrollArea):
             show.setToolTip("Show this cell")
             show.setAccessibleName(f"{said.field} is said by {said.where}: show it")
             show.clicked.connect(partial(self._want, at_sheet, address))
+            self._cells.append(show)
             self._said.addWidget(show, place, 1, Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
         else:
             where = words(said.where, "small")

@@ -8,11 +8,11 @@ from pathlib import Path
 from threading import Event
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import Signal
-from PySide6.QtGui import QFocusEvent
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QShowEvent
 from PySide6.QtWidgets import QProgressBar, QWidget
 
-from tracker.window.pieces import column, row
+from tracker.window.pieces import column, follow_by_tab, row
 from tracker.window.session import Session
 from tracker.window.take_in.agree_bar import AgreeBar
 from tracker.window.take_in.answering import Answering
@@ -253,7 +253,10 @@ class TakeInPlace(QWidget):
         """One file is soon chosen again; of several it can be undone."""
         unsettled = [file for file in self._files if file.unsettled]
         if len(unsettled) < 2:
+            stopped = [file.path.name for file in unsettled if file.taken is None]
             self._leave()
+            if stopped:
+                self._session.said.emit(f"stopped reading {stopped[0]}; nothing of it was stored")
             return
         left = FilesLeft(unsettled, self._leave, self._take_up)
         self._session.undo_stack.push(left)
@@ -271,7 +274,28 @@ class TakeInPlace(QWidget):
         self.waits.emit("")
         self.left.emit(stored)
 
+    def _step_back(self) -> None:
+        """Ends marking by hand, else the reading or the review of one file; several are not given up by one key."""
+        several = sum(file.unsettled for file in self._files)
+        if not self.sheet.strip.isHidden():
+            self.marking.begin(False)
+        elif several < 2:
+            self._leave_all()
+        else:
+            self._session.said.emit(f"“{self.leave.text()}” leaves them all; Esc leaves no more than one")
+
     # Qt's own names from here on
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() == Qt.Key.Key_Escape:
+            self._step_back()
+        else:
+            super().keyPressEvent(event)
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        # Tab goes on from the lines to the decision. Said earlier, Qt forgets it as the place joins the window.
+        follow_by_tab(self.understood.line, *self.foot.ways)
 
     def focusInEvent(self, event: QFocusEvent) -> None:
         super().focusInEvent(event)

@@ -1,4 +1,4 @@
-"""All open questions of a file below each other, the next one in view and in focus; then what was answered."""
+"""What was answered of a file, then all open questions below each other, the next one in view and in focus."""
 
 from __future__ import annotations
 
@@ -22,7 +22,7 @@ _ABOVE = 8
 
 
 class QuestionsPane(QScrollArea):
-    """All open questions of a file, then what was answered and can be changed."""
+    """What was answered and can be changed, then all open questions of a file; last what earlier answers settled."""
 
     answered = Signal(str, str)
     taken_back = Signal(str)
@@ -39,6 +39,7 @@ class QuestionsPane(QScrollArea):
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._asked: list[QuestionCard] = []
         self._changes: list[QPushButton] = []
+        self._above: list[QPushButton] = []
         self._answered_at = 0
         inside = QWidget()
         self._inside = inside
@@ -72,10 +73,12 @@ class QuestionsPane(QScrollArea):
         if questions:
             told = f"One answer serves the whole file and is remembered for {whose}."
             self._cards.addWidget(words(told, "small", wrap=True))
-        for card in self._asked:
-            self._cards.addWidget(card)
+        # Above the questions still open: below a dozen cards nobody would find what to change again.
         for key, value in given.items():
             self._cards.addLayout(self._answer_given(key, value, said.get(key, "")))
+        self._above = list(self._changes)
+        for card in self._asked:
+            self._cards.addWidget(card)
         if recalled:
             self._cards.addWidget(words(f"Settled by what you answered about earlier sheets of {whose}:", "small"))
         for served in recalled:
@@ -104,7 +107,7 @@ class QuestionsPane(QScrollArea):
     def _stops(self) -> list[QWidget]:
         """Where Tab stops, from top to bottom."""
         of_cards = [part for card in self._asked for part in (card, *card.findChildren(QWidget)) if _is_stop(part)]
-        return [*of_cards, *self._changes]
+        return [*self._above, *of_cards, *self._changes[len(self._above) :]]
 
     def _card(self, question: Question) -> QuestionCard:
         # No line waits for the order of day and month.

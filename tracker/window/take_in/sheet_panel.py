@@ -59,7 +59,10 @@ class SheetPanel(QFrame):
         self._why.setContentsMargins(16, 8, 16, 8)
         self._why.hide()
         heading = row(self._title, None, self.mark_by_hand, self._sheets, margins=(16, 8, 10, 8), gap=8)
-        self.setLayout(column(heading, self.strip, self._why, self.view, margins=(1, 1, 1, 1), grow=3))
+        layout = column(heading, self.strip, self._why, self.view, margins=(1, 1, 1, 1), grow=3)
+        # Where there is no sheet to see, its name stays at the top all the same.
+        layout.setStretchFactor(self._why, 1)
+        self.setLayout(layout)
 
     def show_workbook(self, workbook: Any, uses: Mapping[str, Mapping[tuple[int, int], Use]]) -> None:
         """Shows a workbook, at its first sheet that was used."""

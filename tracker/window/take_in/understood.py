@@ -24,7 +24,7 @@ from tracker.window.take_in.questions_pane import QuestionsPane
 from tracker.window.take_in.vendor_card import VendorCard
 from tracker.window.take_in.vendor_line import VendorLine
 
-_MOST_FOR_QUESTIONS = 0.55
+_MOST_FOR_QUESTIONS = 0.64
 _LINES_FOR_NOTES = 2
 _MOST_FOR_ANSWERS = 0.22
 _FOR_NOTES = 110
