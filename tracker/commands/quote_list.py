@@ -25,9 +25,12 @@ _RIGHT = frozenset({"pt", "as quoted", "per tonne", "per MSF", "at equal caliper
 def print_list(comparison: Comparison, wanted: Sequence[int], offers: Sequence[dict[str, Any]]) -> None:
     """Prints the offers at these indices; each column is as wide as its widest entry."""
     freight = where_freight_stands(comparison.snapshot, comparison.is_delivered)
-    standing = standings(comparison)
+    standing, beside = standings(comparison), comparison.of_others
     rows = [
-        _row(comparison, index, offer, FREIGHT_WORDS[int(freight[index])], Standing(int(standing[index])))
+        {
+            **_row(comparison, index, offer, FREIGHT_WORDS[int(freight[index])], Standing(int(standing[index]))),
+            "vs going price": _beside(float(beside[index])),
+        }
         for index, offer in zip(wanted, offers, strict=True)
     ]
     headings = _headings(comparison.footing)
@@ -63,7 +66,6 @@ def _row(comparison: Comparison, index: int, offer: dict[str, Any], freight: str
         "per tonne": _figure(comparison.per_tonne[index]),
         "per MSF": _figure(comparison.per_msf[index]),
         "at equal caliper": _figure(offer.get("per_msf_at_equal_caliper")),
-        "vs going price": _beside(comparison.price[index] / comparison.expected[index]),
         "freight": freight,
         "valid until": offer["valid_until"] or "–",
         "verdict": standing_words(comparison, index, standing) + _likely(offer["verdict"]["slip"]),

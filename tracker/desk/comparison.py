@@ -104,6 +104,13 @@ class Comparison:
         return float(self.price_low[index]), float(self.price_high[index])
 
     @property
+    def of_others(self) -> Floats:
+        """Price over the going price, NaN where no other vendor offers the grade: there the band alone would be met."""
+        with np.errstate(invalid="ignore", divide="ignore"):
+            ratio: Floats = np.where(self.peers > 0, self.price / self.expected, np.nan)
+        return ratio
+
+    @property
     def rests_on_estimate(self) -> Flags:
         """Which prices would be others if an estimated basis weight were."""
         flags: Flags = np.isfinite(self.price_low) if len(self.price_low) else self.snapshot.estimated

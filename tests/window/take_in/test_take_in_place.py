@@ -179,7 +179,9 @@ def test_a_reading_ends_at_once(open_window, qtbot, how: str) -> None:
         window.take_in.leave.click()
     qtbot.waitUntil(window.session.work.is_idle, timeout=PATIENCE_MS)
     assert all(door.ended)
-    assert window.message.text == ("Left 2 files without taking them in." if how == "leave" else "")
+    stopped = "Stopped reading short.xlsx; nothing of it was stored."
+    said = {"leave": "Left 2 files without taking them in.", "close": "", "read another": stopped}
+    assert window.message.text == said[how]
 
 
 def test_a_long_sheet_is_not_walked_to_its_end_for_its_first_line() -> None:

@@ -34,9 +34,7 @@ class Offers:
 
 def offers(comparison: Comparison, marks: NDArray[np.int8], units: Units) -> Offers:
     """A comparison made ready for the columns; what a cell only looks up is worked out here, once."""
-    ratio = of_expected(comparison)
-    # Where nobody else offers the grade there is no going price to be off from: the figure would be the band's.
-    return Offers(comparison, marks, units, ratio, np.where(comparison.peers > 0, ratio, np.nan))
+    return Offers(comparison, marks, units, of_expected(comparison), comparison.of_others)
 
 
 def of_expected(comparison: Comparison) -> NDArray[np.float64]:

@@ -65,5 +65,4 @@ def _fits(grid: Any, row: int, column: MarkedColumn) -> bool:
     cell = grid.cells.get((row, column.index))
     if cell is None or not cell.text.strip():
         return False
-    figured = _FIGURE.match(cell.text.strip().lstrip("$€£ ")) is not None
-    return figured if column.role in _IN_FIGURES else not isinstance(cell.value, float)
+    return column.role not in _IN_FIGURES or _FIGURE.match(cell.text.strip().lstrip("$€£ ")) is not None

@@ -35,7 +35,8 @@ class Findings:
     `asked`: all that a person can settle, whether or not a line waits for it; `passed`: what holds no offers, in words;
     `sized`: an order size sets some lines apart; `longest_price`: the price that takes most room, as it is shown;
     `longest_note`: the most that is told of one line by itself; `marks`: by sheet, what marking by hand starts from;
-    `earlier`: marks of the vendor's that may serve; `left_out`: lines that the user decided to do without; `until`: of those understood, how many end on which day."""
+    `earlier`: marks of the vendor's that may serve; `left_out`: lines that the user decided to do without; `until`: of
+    those understood, how many end on which day."""
 
     states: Counter[State] = field(default_factory=Counter)
     vendors: frozenset[str] = frozenset()
