@@ -87,8 +87,12 @@ def test_a_kept_file_is_read_again_by_the_layout_it_was_read_by(desk: Desk, shee
     assert load_snapshot(desk).cell == ["E4", "E5"]
 
 
-def test_a_layout_that_could_serve_no_other_file_is_not_remembered(desk: Desk, sheet) -> None:
+def test_a_layout_without_a_header_row_is_remembered_and_never_used_unasked(desk: Desk, sheet) -> None:
     taken = take_in.read(desk, sheet("one.xlsx"))
     alone = Answers({"vendor": VENDOR, "basis": "tonne"}, None, (layout_of(taken, header_row=None, heads=()),))
     assert take_in.store(desk, take_in.read_again(desk, taken, alone)).offers == 2
-    assert layouts.layouts(desk) == ()
+    (kept,) = layouts.layouts(desk)
+    assert (kept.vendor, kept.layout.serves_others) == (VENDOR, False)
+    later = take_in.read(desk, sheet("two.xlsx", ROWS[:1]), Answers({"vendor": VENDOR}))
+    assert [asked.key for asked in later.reading.questions] == ["table:Sheet"]
+    assert later.answers.layouts == (kept.layout,), "at hand, so that it can be offered"
