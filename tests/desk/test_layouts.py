@@ -93,6 +93,6 @@ def test_a_layout_without_a_header_row_is_remembered_and_never_used_unasked(desk
     assert take_in.store(desk, take_in.read_again(desk, taken, alone)).offers == 2
     (kept,) = layouts.layouts(desk)
     assert (kept.vendor, kept.layout.serves_others) == (VENDOR, False)
-    later = take_in.read(desk, sheet("two.xlsx", ROWS[:1]), Answers({"vendor": VENDOR}))
+    later = take_in.read(desk, sheet("two.xlsx", (*ROWS, ("Mist", "FBB", 16, 250, 1000))), Answers({"vendor": VENDOR}))
     assert [asked.key for asked in later.reading.questions] == ["table:Sheet"]
     assert later.answers.layouts == (kept.layout,), "at hand, so that it can be offered"

@@ -208,8 +208,6 @@ class TakeInPlace(QWidget):
     def _say_what_agreeing_does(self) -> None:
         self.foot.show_file(self.at_hand, self._files, self._session.footing.as_of)
 
-    # Agreeing and leaving
-
     def _answer_shown_anew(self) -> None:
         """The file at hand was taken in before: it is read as it was then, with its answers to be changed."""
         file = self.at_hand
@@ -276,10 +274,9 @@ class TakeInPlace(QWidget):
 
     def _step_back(self) -> None:
         """Ends marking by hand, else the reading or the review of one file; several are not given up by one key."""
-        several = sum(file.unsettled for file in self._files)
         if not self.sheet.strip.isHidden():
             self.marking.begin(False)
-        elif several < 2:
+        elif sum(file.unsettled for file in self._files) < 2:
             self._leave_all()
         else:
             self._session.said.emit(f"“{self.leave.text()}” leaves them all; Esc leaves no more than one")
