@@ -21,6 +21,7 @@ _FIELD_WORDS = {
 }  # fmt: skip
 _LONGEST = 90
 _ANSWERED = "your answer"
+_OF_TWO_CELLS = (_FIELD_WORDS["caliper_um"], _FIELD_WORDS["grammage_gsm"])
 _FIRST_TOLD = ("price", "also", "currency", "basis", "charges", "delivered", "product")
 """What makes the price, then which board: a list that is cut short ends in what matters less."""
 
@@ -45,6 +46,9 @@ def what_said(line: Line, units: Units = Units.US) -> tuple[Said, ...]:
     # What a person settled the answer made what it is, and not the cell that left it open.
     answered = {each.field for each in said if each.where == _ANSWERED}
     open_left = {each for each in said if each.field in answered and each.where != _ANSWERED}
+    # A bare figure and the head that gives its unit are one thing said by two cells.
+    last = {each.field: each for each in said}
+    open_left |= {each for each in said if each.field in _OF_TWO_CELLS and each is not last[each.field]}
     told = (replace(each, meant="" if each in open_left else _meant(each.field, line.offer, units)) for each in said)
     return (price, *told)
 
