@@ -70,10 +70,12 @@ def _lead(cell: Cell, column: Column) -> bool:
 
 
 def _counts_a_time(cell: Cell, column: Column) -> bool:
-    """'4' under 'LT', whose unit is told elsewhere or nowhere."""
+    """'4' under 'LT', whose unit is told elsewhere or nowhere; 'Vorlauf Fracht' is freight."""
     lowest = column.said[-1] if column.said else None
-    named = lowest is not None and lowest.strength(Role.LEAD_TIME) >= _PLAINLY and lowest.currency is None
-    return named and isinstance(cell.value, Decimal) and cell.value == cell.value.to_integral() <= _LONGEST_TIME
+    if lowest is None or lowest.currency is not None or lowest.strength(Role.LEAD_TIME) < _PLAINLY:
+        return False
+    alone = all(reading.role in (Role.LEAD_TIME, Role.BASIS) for reading in lowest.roles)
+    return alone and isinstance(cell.value, Decimal) and cell.value == cell.value.to_integral() <= _LONGEST_TIME
 
 
 _PLAINLY = 0.9
