@@ -2,7 +2,6 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
-from itertools import pairwise
 
 from tracker.intake.columns.amounts import with_units_of_the_list, without_quantities
 from tracker.intake.columns.beside import (
@@ -21,7 +20,7 @@ from tracker.intake.columns.beside import (
 from tracker.intake.columns.block_titles import tells_of_others, titles_of_blocks
 from tracker.intake.columns.breaks import breaks_of_boards, lots_on_offer, sizes_among_quantities
 from tracker.intake.columns.candidates import candidates_of
-from tracker.intake.columns.column import Column, Columns, vendor_in_head
+from tracker.intake.columns.column import Column, Columns
 from tracker.intake.columns.corner_units import with_corner_unit
 from tracker.intake.columns.counted_sizes import counted_sizes
 from tracker.intake.columns.days import holding, told_from_payment, waiting
@@ -36,6 +35,7 @@ from tracker.intake.columns.headed_figures import (
     named_with_money,
     spreads_values,
 )
+from tracker.intake.columns.heads_said import said_by_heads, without_roles_of_firms
 from tracker.intake.columns.item_numbers import item_numbers, number_lots
 from tracker.intake.columns.lookalikes import without_lookalikes
 from tracker.intake.columns.own_costs import built_up
@@ -55,13 +55,12 @@ from tracker.intake.columns.widths import without_widths
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import is_figure
 from tracker.intake.tables.headless import says_price
-from tracker.intake.tables.heads import PRICE_ROLES, head_text
+from tracker.intake.tables.heads import PRICE_ROLES
 from tracker.intake.tables.periods import without_periods
 from tracker.intake.tables.table import HeadedColumn, Table, Words
 from tracker.intake.values.basis import find_basis
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.grade import names_grade
-from tracker.intake.values.header import Header, header
 from tracker.intake.values.masses import mass_text
 from tracker.intake.values.roles import MEASURES, ON_TOP, Role
 from tracker.intake.values.ton_kinds import ton_under
@@ -167,42 +166,13 @@ def _sample(table: Table, index: int) -> list[Cell]:
 def _column(headed: HeadedColumn, cells: Sequence[Cell], blocks: frozenset[Cell], towns: frozenset[Cell]) -> Column:
     own = [
         replace(head, roles=()) if cell in blocks and tells_of_others(head) else head
-        for cell, head in zip(headed.heads, _said(headed), strict=True)
+        for cell, head in zip(headed.heads, said_by_heads(headed), strict=True)
     ]
     own = [as_a_place(head) if cell in towns else head for cell, head in zip(headed.heads, own, strict=True)]
-    said = _without_roles_of_firms(own, mostly_priced(cells))
+    said = without_roles_of_firms(own, mostly_priced(cells))
     bare = Column(headed.index, None, headed.heads, said)
     role, sure = (Role.PRICE, True) if headed.priced else _role(bare, cells)
     return Column(headed.index, role, headed.heads, said, sure, headed.lines, headed.vendor)
-
-
-def _said(headed: HeadedColumn) -> list[Header]:
-    """What each head says; '1.000 kg' below 'Preis pro' goes on with it."""
-    texts = [head_text(cell) for cell in headed.heads]
-    said = [header(text) for text in texts]
-    for place, (upper, lower) in enumerate(pairwise(texts)):
-        # 'Price for' over '1,000 kg' and '5,000 kg' are orders.
-        asks = _ends_in_per(upper) and said[place].strength(Role.BASIS) > 0
-        whole = header(f"{upper} {lower}") if asks else None
-        if whole is not None and whole.basis is not None and any(one.role in PRICE_ROLES for one in whole.roles):
-            said[place + 1] = whole
-    return said
-
-
-def _ends_in_per(text: str) -> bool:
-    *before, last = text.split() or [""]
-    return bool(before) and phrases("per").whole(last) is not None
-
-
-def _without_roles_of_firms(said: Sequence[Header], priced: bool) -> tuple[Header, ...]:
-    """'Fenwold Fibre Ltd.' and 'Orrick Board Co.' over a unit, or over prices, offer, and no property or board."""
-    return tuple(
-        replace(head, roles=()) if (priced or head is not said[-1]) and _is_firm(head) else head for head in said
-    )
-
-
-def _is_firm(head: Header) -> bool:
-    return vendor_in_head(head) == head.text.strip()
 
 
 def _role(column: Column, cells: Sequence[Cell]) -> tuple[Role | None, bool]:

@@ -82,8 +82,6 @@ def _in_words(text: str) -> str:
 
 _RUN_TOGETHER = re.compile(r"(?<=[a-zäöüåéèñ]{2})(?=[A-ZÄÖÜÅÉ][a-zäöüåéèñ]{2})")
 """Between the words of 'LedtidDagar' and 'GiltigTom'; 'GmbH' and 'kWh' are one."""
-
-
 _BETWEEN_FIGURES = re.compile(r"(?<=\d)_(?=\d)")
 
 
