@@ -48,3 +48,12 @@ def test_an_energy_surcharge_in_a_note_comes_on_top_of_a_column_of_fuel():
 
 def test_a_note_without_an_amount_tells_of_the_column():
     assert list(charged("The energy surcharge is reviewed monthly", column="Fuel surcharge USD/ST").values()) == [12]
+
+
+@pytest.mark.parametrize("note", ["Energy and fuel surcharge of USD 20/ST", "Energy/fuel surcharge USD 20/ST"])
+def test_one_for_energy_and_fuel_is_the_columns_own_once_more(note):
+    assert list(charged(note, column="Energy surcharge USD/ST").values()) == [12]
+
+
+def test_a_levy_by_two_names_is_charged_once():
+    assert list(charged("CO2 levy USD 5/ST", "CO2 surcharge USD 5/ST").values()) == [5]

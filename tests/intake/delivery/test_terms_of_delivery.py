@@ -180,3 +180,10 @@ def test_our_works_are_the_buyers_in_what_he_writes_of_bids(said, delivered):
     found = find_delivery(said)
     assert found is not None
     assert found.delivered is delivered
+
+
+@pytest.mark.parametrize("said", ["Our bids are FOB our mill", "Bids are FOB our mill"])
+def test_a_vendor_speaks_of_bids_too(said):
+    found = find_delivery(said)
+    assert found is not None
+    assert found.delivered is False

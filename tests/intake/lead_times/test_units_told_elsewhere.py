@@ -40,3 +40,12 @@ def test_under_money_a_bare_lead_time_is_no_price():
 
 def test_two_units_settle_nothing():
     assert lead("LT", "Lead times in weeks.", "Lead times in working days.").offer.lead_days is None
+
+
+def test_a_unit_of_some_boards_is_not_that_of_all():
+    assert lead("LT", "Stock sheets: lead times in days").offer.lead_days is None
+
+
+def test_firm_for_some_weeks_is_how_long_a_price_holds():
+    (line,) = lines([["Grade", "pt", "lb/MSF", "USD/MSF"], ["SBS C1S", 16, 67, 41.1], [], ["Firm 4 weeks"]]).values()
+    assert line.offer.lead_days is None

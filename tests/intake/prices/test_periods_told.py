@@ -18,7 +18,7 @@ def offered(note, heads=("Apr 2026", "May 2026", "Jun 2026")):
     "note",
     [
         "April and May columns are superseded.",
-        "April to May are shown for reference only (expired).",
+        "April to May prices are shown for reference only (expired).",
         "The June column is the price in force.",
         "June prices apply until the next adjustment date.",
         "Die Preise für April und Mai sind abgelaufen.",
@@ -43,7 +43,14 @@ def test_a_note_says_which_months_price_holds(note):
         "Prices apply from April.",
         "April prices are superseded.",
         "Prices valid April to June.",
-        "April and May are superseded, June is superseded too.",
+        "April and May prices are superseded, June is superseded too.",
+        "June prices are not in force yet.",
+        "The June column does not apply to contracts.",
+        "Other charges may apply.",
+        "Orders may not be cancelled.",
+        "Lead times valid for June: 4 weeks.",
+        "June fuel surcharge expired.",
+        "Prices may no longer apply.",
     ],
 )
 def test_what_leaves_several_is_asked(note):

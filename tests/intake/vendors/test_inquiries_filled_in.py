@@ -106,7 +106,7 @@ def test_who_answers_a_request_is_the_vendor(label):
     ("title", "asks", "label"),
     [
         ("REQUEST FOR QUOTATION", "Issued by:", "Bidder (company):"),
-        ("REQUEST FOR QUOTATION", "Enquiry from:", "Company:"),
+        ("REQUEST FOR QUOTATION", "Enquiry from:", "Bidder:"),
         ("Preisanfrage", "Anfrage von:", "Lieferant:"),
         ("Demande de prix", "Demandeur :", "Fournisseur :"),
         ("Solicitud de cotización", "Solicitante:", "Proveedor:"),

@@ -38,3 +38,14 @@ def test_the_firm_behind_what_the_list_is_called(title, name):
 )  # fmt: skip
 def test_a_buyer_or_a_board_is_no_vendor(title):
     assert vendor(title) is None
+
+
+@pytest.mark.parametrize("title", ["Prices from Dayton Mill", "Prices from Our Mill", "Offer from All Mills"])
+def test_where_prices_are_from_is_no_vendor(title):
+    assert vendor(title) is None
+
+
+def test_a_company_in_the_customers_block_does_not_quote():
+    rows = [["Tarnwick Board Inc."], ["Customer information"], ["Company:", "Hadley Cartons Ltd"], []]
+    (line,) = lines([*rows, *TABLE]).values()
+    assert line.offer.vendor == "Tarnwick Board Inc."

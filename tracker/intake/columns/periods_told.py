@@ -10,6 +10,7 @@ from tracker.intake.columns.unnamed import UNNAMED
 from tracker.intake.tables.periods import is_period, months_in
 from tracker.intake.values.clauses import clauses
 from tracker.intake.values.dates import without_dates
+from tracker.intake.values.denials import denied
 from tracker.intake.words.lists import phrases
 
 
@@ -52,16 +53,24 @@ _OVER = "over"
 def _said(notes: Iterable[str]) -> Iterator[tuple[str, frozenset[int]]]:
     for note in notes:
         for clause in clauses(note):
-            ages = {match.value for match in phrases("periods_told").find(clause)}
-            months = months_in(_without_ends(clause)) if ages else frozenset()
+            ages = {match.value for match in phrases("periods_told").find(clause) if not denied(clause, match)}
+            told = _without_ends(clause)
+            months = months_in(told) if ages and _speaks_of_prices(told) else frozenset()
             if months:
                 yield _OVER if _OVER in ages else "holds", months
+
+
+def _speaks_of_prices(clause: str) -> bool:
+    """'April and May columns', 'June prices'; 'July fuel surcharge expired' and 'other charges may apply' do not."""
+    of_prices = any(phrases(section).find(clause) for section in ("price_words", "column_words"))
+    return of_prices and not any(phrases(section).find(clause) for section in ("charges", "lead_topic"))
 
 
 def _without_ends(clause: str) -> str:
     """A clause without days, and up to where it says from when or until when: 'prices apply until June' names no price
     of June."""
-    text = without_dates(clause)
+    # 'Prices may no longer apply' is of no month.
+    text = without_dates(clause).replace(" may ", " ")
     for section in ("until", "since"):
         text = next((before for one in phrases(section).find(text) if not _joins(before := text[: one.start])), text)
     return text

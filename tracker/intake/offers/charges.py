@@ -72,7 +72,7 @@ def fill_charges(
     in_row += [(ChargeKind.FREIGHT, "")] if told.freight_borne else []
     around = [said for said in scope.charges if not _said_in_row(said.value, in_row)]
     if any(said.value.kind is ChargeKind.SHEETING for said in around) and comes_in_rolls(cells):
-        around = [said for said in around if not _is_of_sheets(said.value)]
+        around = [said for said in around if not _is_of_sheets(said)]
     for said in (*own, *(said for said in around if not _repeats(said.value, in_columns))):
         words = relieved(said.value, free)
         charge = _stated(words, facts, draft) if words is not None else None
@@ -96,9 +96,10 @@ def _said_in_row(words: ChargeWords, in_row: Iterable[tuple[ChargeKind, str]]) -
     return any(same_charge(words.kind, words.label, label) for label in of_kind) if words.amounts else bool(of_kind)
 
 
-def _is_of_sheets(words: ChargeWords) -> bool:
-    """'Cutting 12 EUR per 1,000 sheets' is not charged for rolls, where 'rewinding' is."""
-    return words.kind is ChargeKind.SHEETING and not phrases("roll_work").find(words.label)
+def _is_of_sheets(said: Said[ChargeWords]) -> bool:
+    """'Cutting 12 EUR per 1,000 sheets' is not charged for rolls, where 'rewinding' and 'cutting on all rolls' are."""
+    of_rolls = phrases("roll_work").find(said.value.label) or phrases("rolls").find(said.words)
+    return said.value.kind is ChargeKind.SHEETING and not of_rolls
 
 
 def _repeats(words: ChargeWords, in_columns: Iterable[tuple[ChargeKind, str]]) -> bool:

@@ -202,7 +202,9 @@ class Rows:
         is the mean of those above it."""
         last = self._table.rows[-_CLOSING:][0].index <= row.index or row.after_gap
         named = last and is_total(label.text) and not names_board(label.text)
-        return named and self._neighbours.sum_up(row.index, cells)
+        graded, measured = (self._columns.of(role) for role in (Role.GRADE, Role.CALIPER))
+        described = any(one.index in cells for one in graded) and any(one.index in cells for one in measured)
+        return named and not described and self._neighbours.sum_up(row.index, cells)
 
     def _told_apart(self, kind: RowKind, label: Cell, cells: dict[int, Cell]) -> str | None:
         """What leaves it open whether a row is a board, where its name has a word for something else in it.

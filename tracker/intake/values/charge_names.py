@@ -1,8 +1,9 @@
 """The names of what is charged beside a price: freight, energy, sheeting and the rest."""
 
+import re
 from enum import StrEnum
 
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import pattern, phrases
 from tracker.intake.words.phrases import Found
 
 
@@ -23,10 +24,17 @@ def charges_named(text: str) -> list[Found[str]]:
 def label_of(text: str, found: list[Found[str]]) -> str:
     """The charge's name with the words for 'surcharge' that stand directly beside it."""
     start, end = whole_name(text, found[0])
+    both = _BEFORE_AND.search(text[:start])
+    if both is not None and phrases("energies").whole(both["word"]) is not None:
+        # 'Energy and fuel surcharge' is for both.
+        start = both.start()
     for match in sorted(found[1:], key=lambda match: match.start):
         if not text[end : match.start].strip() and match.start >= end:
             end = match.end
     return " ".join(text[start:end].split())
+
+
+_BEFORE_AND = re.compile(rf"(?P<word>[^\W\d_]+)\s*(?:[&/+]|{pattern('range', 'and')})\s*$", re.IGNORECASE)
 
 
 def whole_name(text: str, match: Found[str]) -> tuple[int, int]:
@@ -43,10 +51,16 @@ def same_charge(kind: ChargeKind, label: str, other: str) -> bool:
     'Fuel', 'gas' and 'energy surcharge' are three; 'toll' and 'palletising' two.
     """
     if kind is ChargeKind.OTHER:
-        return label.casefold() == other.casefold()
-    return kind is not ChargeKind.ENERGY or _burnt(label) == _burnt(other)
+        return _bare(label) == _bare(other)
+    return kind is not ChargeKind.ENERGY or bool(_burnt(label) & _burnt(other))
+
+
+def _bare(label: str) -> str:
+    """'CO2 levy' and 'CO2 surcharge' are one charge; 'surcharge' and no more is called so."""
+    words = [word for word in label.casefold().split() if phrases("surcharge_words").whole(word) is None]
+    return " ".join(words) or label.casefold()
 
 
 def _burnt(label: str) -> frozenset[str]:
-    """Which energy a charge is for: none where it is for all that the mill uses."""
-    return frozenset(match.value for match in phrases("energies").find(label))
+    """Which energies a charge is for: 'energy and fuel surcharge' is for both, and a name that tells none for all."""
+    return frozenset(match.value for match in phrases("energies").find(label)) or frozenset({"all"})

@@ -30,6 +30,10 @@ class ClauseParts:
         for part in map(str.strip, PARTS.split(clause)):
             if parts.charged and any(match.start == 0 for match in phrases("optional").find(part)):
                 parts.optional.append(parts.charged.pop())
+            if parts.charged and phrases("energies").whole(parts.charged[-1]) and phrases("energies").find(part):
+                # 'Energy and fuel surcharge 20 USD/ST' is one charge for both.
+                parts.charged[-1] += f" / {part}"
+                continue
             if parts.charged and not charges_named(part) and _begins_with_all(part):
                 # 'Energy surcharge, all items 2.5 %'.
                 parts.charged[-1] += f" {part}"

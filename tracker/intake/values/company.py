@@ -22,7 +22,7 @@ from tracker.intake.words.phrases import Found
 BREAK = re.compile(r"\s[-–—|•·*]+\s|[|•;\n]|,(?!\s*(?:Inc|LLC|Ltd|L\.?L\.?C|S\.?A|S\.?L|GmbH|AB|Co|Corp)\b)|:\s|\s{3,}")
 _LONGEST = 60
 _LABELS = frozenset({"label", "signs"})
-_PLANTS = frozenset({"works", "trade", "first", "legal"})
+_PLANTS = frozenset({"works", "trade", "first"})
 
 
 @lru_cache(maxsize=4096)
@@ -70,7 +70,7 @@ def _company_offering(text: str) -> str | None:
     rest = text[leading.end :].strip()
     forms = [match for match in phrases("company").find(rest) if match.value == "legal"]
     formed = len(forms) == 1 and written_as_form(rest, forms[0])
-    return headed_company(rest) if formed or (not forms and _has_words_of_its_own(rest)) else None
+    return headed_company(rest) if formed or (not forms and has_words_of_its_own(rest)) else None
 
 
 def headed_company(text: str) -> str | None:
@@ -110,10 +110,10 @@ def letterhead_name(text: str) -> str | None:
     head = BREAK.split(text.strip(), maxsplit=1)[0].strip()
     if not may_be_a_name(head):
         return None
-    if _PARTNERS.fullmatch(head) and all(map(_has_words_of_its_own, head.split("&"))):
+    if _PARTNERS.fullmatch(head) and all(map(has_words_of_its_own, head.split("&"))):
         return with_goods(text, head)
     of_trade = [match for match in phrases("company").find(head) if match.value in ("trade", "weak", "first")]
-    return with_goods(text, head) if of_trade and _has_words_of_its_own(head) else None
+    return with_goods(text, head) if of_trade and has_words_of_its_own(head) else None
 
 
 _PARTNERS = re.compile(r"[^\W\d_]{3,} & [^\W\d_]{3,}")
@@ -124,7 +124,7 @@ def name_above_a_contact(text: str) -> str | None:
     """A firm's name as the first words of a sheet, where a telephone or an address for mail stands below it: then
     nothing but the way it is written need say that it is one."""
     head = BREAK.split(text.strip(), maxsplit=1)[0].strip()
-    return with_goods(text, head) if may_be_a_name(head) and _has_words_of_its_own(head) else None
+    return with_goods(text, head) if may_be_a_name(head) and has_words_of_its_own(head) else None
 
 
 def _is_board(head: str) -> bool:
@@ -135,7 +135,7 @@ def _is_board(head: str) -> bool:
         return False
     if board is None or board.grades or board.coated is not None:
         return board is not None and (bool(board.grades) or head.startswith(board.words))
-    return head.startswith(board.words) and not _has_words_of_its_own(head[len(board.words) :])
+    return head.startswith(board.words) and not has_words_of_its_own(head[len(board.words) :])
 
 
 def _makes(head: str, board: str) -> bool:
@@ -143,12 +143,12 @@ def _makes(head: str, board: str) -> bool:
     say what they make."""
     before, named, behind = head.partition(board) if board else (head, "", "")
     if phrases("works").whole(behind.strip()) == "behind":
-        return bool(named) and _has_words_of_its_own(before)
+        return bool(named) and has_words_of_its_own(before)
     first = phrases("works").at(tokens(fold(head)), 0)
-    return first is not None and first.value == "ahead" and _has_words_of_its_own(f"{before[first.end :]} {behind}")
+    return first is not None and first.value == "ahead" and has_words_of_its_own(f"{before[first.end :]} {behind}")
 
 
-def _has_words_of_its_own(name: str) -> bool:
+def has_words_of_its_own(name: str) -> bool:
     """Words that describe no board and no list, and join no others."""
     return any(
         phrases("generic_names").whole(word) is None and phrases("name_particles").whole(word) is None
@@ -223,7 +223,7 @@ def _tells_goods(name: str, word: Found[str]) -> bool:
     """The board in a firm's name, first only before words of its own: 'Graukarton Weiler', not 'Graukarton KG'."""
     if find_grade(name[word.start : word.end]) is None:
         return False
-    return word.first > 0 or _has_words_of_its_own(name[word.end :].removesuffix(" Ltd"))
+    return word.first > 0 or has_words_of_its_own(name[word.end :].removesuffix(" Ltd"))
 
 
 def labelled_company(text: str) -> str | None:
@@ -236,7 +236,7 @@ def labelled_company(text: str) -> str | None:
         return _company_in_prose(text)
     kinds = {phrases("company").whole(part) for part in without_number(label).split("/")}
     if kinds <= _PLANTS and " " not in label.strip():
-        # 'Mill: Tarn Kartong AB' names who makes it, and 'Mill: Augusta, GA' where; 'Company: …' is such a label too.
+        # 'Mill: Tarn Kartong AB' names who makes it, and 'Mill: Augusta, GA' where.
         return headed_company(rest.strip())
     if not kinds <= _LABELS or not any(sign.isalpha() for sign in rest):
         return None

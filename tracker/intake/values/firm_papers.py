@@ -19,5 +19,4 @@ def _is_paper(words: str) -> bool:
     """'Offre', 'Price list 2027', 'Bogenware'; not 'Offer for Tarnwick Cartons' before 'from our mill'."""
     if phrases("letters_to").find(words):
         return False
-    listed = any(phrases(section).find(words) for section in ("list_names", "price_lists"))
-    return listed or phrases("wares").whole(words) is not None
+    return bool(phrases("list_names").find(words)) or phrases("wares").whole(words) is not None

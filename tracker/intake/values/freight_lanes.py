@@ -14,7 +14,7 @@ from tracker.intake.words.lists import phrases
 _NAME = r"(?:(?![A-Z]{1,3}\b)[^\W\d_a-zß-öø-ÿ][\w'’]*(?:[.-][\w'’]+)*)"
 _PLACE = re.compile(rf"\s*(?P<name>{_NAME}(?:\s+{_NAME}){{0,2}})")
 _OF_A_PLACE = re.compile(rf"\s*(?:de|d['’]|in|at|en|i|à)?\s*{_NAME}(?:[\s-]+{_NAME}){{0,2}}")
-_WIDE = ("countries", "states")
+_WIDE = ("countries", "states", "regions")
 
 
 @lru_cache(maxsize=4096)
@@ -34,7 +34,11 @@ def without_lane(part: str) -> str:
 
 
 def leads_to_several(text: str) -> bool:
-    """'Freight to Dayton $1.90/cwt; to Boston $2.90/cwt': which of them is paid is open."""
+    """'Freight to Dayton $1.90/cwt; to Boston $2.90/cwt', '… and Boston $2.90/cwt', '…; all other points on request':
+    which of them is paid is open."""
+    lanes = any(True for _ in _places(text))
+    if lanes and (phrases("the_others").find(text) or len(find_currencies(text)) > 1):
+        return True
     priced = (segment for segment in _SEGMENTS.split(text) if find_currencies(segment))
     return len({place for segment in priced for place in _places(segment)}) > 1
 

@@ -117,7 +117,8 @@ _PLAIN_TONS = ("short_ton", "tonne")
 def _names_form(clause: str, basis: BasisReading) -> bool:
     """'Reels, prices ex works' says in what form the board comes, and 'Price sheet' what the paper is called, where
     'prices per reel' says what they are per."""
-    if basis.foreign in VEHICLES and find_masses(clause[clause.find(basis.words) :]):
+    weighed = basis.foreign in VEHICLES and find_masses(clause[clause.find(basis.words) :])
+    if weighed and not find_currencies(clause):
         # 'Par camion complet de 24 tonnes' says how the board comes.
         return True
     if basis_span(clause) is not None:

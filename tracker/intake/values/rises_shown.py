@@ -52,7 +52,7 @@ def _rises(words: str) -> tuple[_Rise, ...]:
     said = in_signs(words)
     found = list(_AMOUNT.finditer(said))
     told = [*found[:1], *(match for match in found[1:] if _is_money(said, match))]
-    ends = [*(match.start() for match in told[1:]), len(said)]
+    ends = [*(match.start() for match in told[1:]), len(said)][: len(told)]
     return tuple(rise for match, end in zip(told, ends, strict=True) for rise in _rise(match, said[:end]))
 
 

@@ -191,7 +191,7 @@ def _header_phrases_among(text: str) -> list[tuple[Role, int, int, tuple[int, in
     result = []
     for match in phrases("headers").among(found):
         of_unit = unit[0] < match.first < unit[1] or (unit[0] == match.first and match.after <= unit[1] > unit[0])
-        if of_unit or text[match.start : match.end] in "oO":
+        if of_unit or text[match.start : match.end] in ("o", "O"):
             # 'sheets' in 'Price per 1,000 sheets' is the unit, and the O of 'P.O. price' no sign for a diameter.
             continue
         # A phrase may stand in two lists ('delivery' is a lead time or terms): each counts.

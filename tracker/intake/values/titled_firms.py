@@ -2,7 +2,7 @@
 
 from functools import lru_cache
 
-from tracker.intake.values.company import BREAK, headed_company, letterhead_name
+from tracker.intake.values.company import BREAK, has_words_of_its_own, headed_company, letterhead_name
 from tracker.intake.values.firm_papers import behind_a_paper
 from tracker.intake.words.lists import phrases
 
@@ -17,7 +17,7 @@ def titled_company(text: str) -> str | None:
     title, *rest = BREAK.split(text.strip())
     whose = behind_a_paper(title)
     if whose != title:
-        return headed_company(whose) or letterhead_name(whose)
+        return (headed_company(whose) if has_words_of_its_own(whose) else None) or letterhead_name(whose)
     plainly = phrases("price_lists").whole(title) is not None
     parts = [part.strip() for part in rest if part.strip()]
     named_in = (headed_company(part) or (letterhead_name(part) if plainly else None) for part in parts)
