@@ -57,3 +57,10 @@ def test_one_for_energy_and_fuel_is_the_columns_own_once_more(note):
 
 def test_a_levy_by_two_names_is_charged_once():
     assert list(charged("CO2 levy USD 5/ST", "CO2 surcharge USD 5/ST").values()) == [5]
+
+
+def test_a_table_of_surcharges_lists_both():
+    head, row = ["Grade", "pt", "lb/MSF", "USD/ST"], ["SBS C1S", 16, 67, 1230]
+    surcharges = [["Surcharges on all prices", "USD/ST"], ["Energy", 38], ["Fuel", 14]]
+    (line,) = lines([head, row, [], *surcharges]).values()
+    assert sorted(charge.price for charge in line.offer.charges) == [14, 38]

@@ -1,7 +1,7 @@
 """A table of surcharges alone, beside those of boards: 'Surcharges on all prices | EUR/t' over 'Energy | 38'."""
 
 from collections.abc import Iterator, Sequence
-from itertools import chain
+from itertools import chain, combinations
 
 from tracker.intake.grid import Cell
 from tracker.intake.offers.row_charges import has_figure
@@ -9,7 +9,7 @@ from tracker.intake.offers.row_labels import charge_of_label, names_board
 from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.tables.heads import head_text
 from tracker.intake.tables.table import HeadedColumn, Words
-from tracker.intake.values.charge_names import ChargeKind, charges_named
+from tracker.intake.values.charge_names import ChargeKind, charges_named, same_charge
 from tracker.intake.values.money import price_text, price_unit
 from tracker.intake.words.lists import phrases
 
@@ -38,13 +38,18 @@ def _rows(read: ReadTable) -> Iterator[Words]:
         return
     rows = [*_rows_like_heads(read), *(row.index for row in table.rows)]
     said = [_in_words(table.view.rows[row], read) for row in rows]
-    kinds = [charges_named(label.text)[0].value if charges_named(label.text) else "" for label, _ in said if label]
-    rated = [kind for kind in kinds if kind != ChargeKind.OTHER]
-    if not all(text for _, text in said) or len(rated) != len(set(rated)):
+    labels = [label.text for label, _ in said if label is not None]
+    if not all(text for _, text in said) or any(_are_one(one, other) for one, other in combinations(labels, 2)):
         return
     for row, (label, text) in zip(rows, said, strict=True):
         if label is not None:
             yield Words(table.view.sheet, row, label, text)
+
+
+def _are_one(label: str, other: str) -> bool:
+    """Two rates of one charge: 'Energy from May' and 'Energy from June'; 'Energy' and 'Fuel' are two."""
+    kinds = [named[0].value if (named := charges_named(each)) else "" for each in (label, other)]
+    return kinds[0] == kinds[1] and (not kinds[0] or same_charge(ChargeKind(kinds[0]), label, other))
 
 
 def _rows_like_heads(read: ReadTable) -> list[int]:
