@@ -106,7 +106,8 @@ def test_terms_of_payment_end_a_position_s_lines():
 @pytest.mark.parametrize(
     ("head", "firsts", "of_all"),
     [
-        ("Thickness, in.", (".016", ".024"), True), ("g/m²", ("250", "300"), True), ("Épaisseur mm", ("0,40", "0,60"), True),
+        ("Thickness, in.", (".016", ".024"), True), ("g/m²", ("250", "300"), True),
+        ("Épaisseur mm", ("0,40", "0,60"), True),
         ("Artikel-Nr.", ("4101", "4102"), True), ("Pos", ("10", "20"), True),
     ],
 )  # fmt: skip

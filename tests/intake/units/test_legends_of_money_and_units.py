@@ -70,7 +70,11 @@ def test_a_code_explained_two_ways_is_asked_about():
 )  # fmt: skip
 def test_unit_codes_parted_by_spaces_or_strokes(legend):
     heads = ["ITEM", "DESCRIPTION", "CAL PT", "BW #/MSF", "UM", "NET PRICE US$"]
-    rows = [["A210", "SBS C1S", 12, 52, "CW", 65.1], ["B105", "CUK C1S", 16, 65, "TN", 1088], ["C400", "CRB", 16, 64, "MS", 28.75]]
+    rows = [
+        ["A210", "SBS C1S", 12, 52, "CW", 65.1],
+        ["B105", "CUK C1S", 16, 65, "TN", 1088],
+        ["C400", "CRB", 16, 64, "MS", 28.75],
+    ]
     found = lines([heads, *rows, [], [None, legend]])
     assert [(str(line.state), line.offer.basis) for line in found.values()] == [
         ("accepted", "cwt"), ("accepted", "short_ton"), ("accepted", "msf"),

@@ -115,7 +115,9 @@ def test_other_days_of_prices_end_nothing_for_certain(text):
     assert said is None or said.last_day() is None
 
 
-@pytest.mark.parametrize("text", ["Offer valid upto 31st May 2026", "Prices upto 31 May 2026", "Rates firm upto 31.05.2026"])
+@pytest.mark.parametrize(
+    "text", ["Offer valid upto 31st May 2026", "Prices upto 31 May 2026", "Rates firm upto 31.05.2026"]
+)
 def test_up_to_in_one_word(text):
     said = validity(text)
     assert said is not None

@@ -23,8 +23,10 @@ def vendors(*titles):
     [
         ("ALTVEDA KARTON – EUR per tonne, EXW mill, 6 weeks", "TEMBRAN BOARD – USD per metric ton, 8 weeks",
          "HOLLMERE MILL – GBP per tonne, delivered UK"),
-        ("Altveda Karton GmbH: EUR/t ab Werk", "Tembran Karton: EUR/t, 8 Wochen", "Papierfabrik Hollmere: EUR/t frei Haus"),
-        ("Cartonnerie Altveda – EUR/t départ usine", "Tembran Carton – EUR/t franco", "Papeterie Hollmere – EUR/t franco"),
+        ("Altveda Karton GmbH: EUR/t ab Werk", "Tembran Karton: EUR/t, 8 Wochen",
+         "Papierfabrik Hollmere: EUR/t frei Haus"),
+        ("Cartonnerie Altveda – EUR/t départ usine", "Tembran Carton – EUR/t franco",
+         "Papeterie Hollmere – EUR/t franco"),
         ("Papelera Altveda – EUR/t en fábrica", "Tembran Cartón – EUR/t, 8 semanas", "Cartonera Hollmere – EUR/t"),
         ("Altveda Kartong AB – SEK/ton (1000 kg) fritt fabrik", "Tembran Board – EUR/ton (1000 kg)",
          "Hollmere Bruk – EUR/ton (1000 kg)"),
@@ -48,3 +50,21 @@ def test_a_firm_goes_on_quoting_under_the_titles_of_its_own_tables(second):
 def test_what_stands_below_the_second_firm_is_not_the_firsts():
     told = vendors("ALTVEDA KARTON – EUR per tonne", "HOLLMERE MILL – EUR per tonne", "Sheets – EUR per tonne")
     assert told == ["ALTVEDA KARTON", "HOLLMERE MILL", "HOLLMERE MILL"]
+
+
+@pytest.mark.parametrize(
+    ("first", "second", "third", "expected"),
+    [
+        ("ALTVEDA KARTON", "TEMBRAN BOARD", "HOLLMERE MILL", "TEMBRAN BOARD"),
+        ("ALTVEDA KARTON", "SAALE", "HOLLMERE MILL", None),
+        ("Offer from Altveda Karton, EXW", "Offer from Tembran Board, FOB", "Offer from Hollmere Mill, DAP",
+         "Tembran Board"),
+        ("ALTVEDA KARTON", "GD2", "HOLLMERE MILL", "ALTVEDA KARTON"),
+        ("ALTVEDA KARTON", "Sheets", "HOLLMERE MILL", "ALTVEDA KARTON"),
+    ],
+)  # fmt: skip
+def test_names_alone_over_tables(first, second, third, expected):
+    head = [*HEAD[:3], "EUR/t"]
+    tables = ([head, *ONE[1:]], [head, *TWO[1:]], [head, *THREE[1:]])
+    rows = [row for title, table in zip((first, second, third), tables, strict=True) for row in ([title], *table, [])]
+    assert [line.offer.vendor for line in lines([*AGENT, *rows]).values()][2] == expected

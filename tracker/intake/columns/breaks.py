@@ -56,7 +56,9 @@ def lots_on_offer(columns: list[Column], table: Table, above: Iterable[Words]) -
     Where all is said to be in stock, amounts of one kind do so too."""
     above = tuple(above)
     stock = any(map(_says_stock, above))
-    if not stock and not any(match.value in _LOTS for words in above for match in phrases("list_parts").find(words.text)):
+    if not stock and not any(
+        match.value in _LOTS for words in above for match in phrases("list_parts").find(words.text)
+    ):
         return columns
     sizes = [column for column in columns if column.role is Role.BRACKET]
     prices = [column for column in columns if column.role in PRICE_ROLES]

@@ -26,13 +26,18 @@ def firms_over(tables: Sequence[ReadTable]) -> tuple[Said[str] | None, ...]:
     one above it.
     """
     named = [vendor_among(read.table.titles) for read in tables]
-    firms = {fold(name.value) for name in named if name is not None}
-    others = [name is None and _names_another(read.table.titles) for name, read in zip(named, tables, strict=True)]
-    if not firms or (len(firms) == 1 and not any(others)):
+    firms = [name for name in named if name is not None]
+    several = len({fold(name.value) for name in firms}) > 1
+    ahead = {name.words.partition(name.value)[0] for name in firms}
+    others = [
+        name is None and any(_names_another(words.text, ahead, alone=several) for words in read.table.titles)
+        for name, read in zip(named, tables, strict=True)
+    ]
+    if not several and not any(others):
         return ()
     found: list[Said[str] | None] = []
     for name, other, read in zip(named, others, tables, strict=True):
-        less_plainly = _less_plainly(read.table.titles) if len(firms) > 1 else None
+        less_plainly = _less_plainly(read.table.titles, ahead) if several else None
         above = found[-1] if found else None
         found.append(name or (less_plainly if other else above))
     return tuple(found)
@@ -54,19 +59,29 @@ def texts_of_all(sheet: ReadSheet) -> list[Words]:
 _BEHIND = re.compile(r"\s[-–—|•·]\s|[:,;|]\s")
 
 
-def _names_another(titles: Iterable[Words]) -> bool:
-    """Whether one of some titles may begin with a firm's name: a name, and terms of its own behind it."""
-    return any(_begins_with_a_name(words.text) for words in titles)
+def _names_another(title: str, ahead: Iterable[str], *, alone: bool) -> bool:
+    """Whether a title may begin with a firm's name: a name, behind what stands `ahead` of the others' names too, and
+    terms of its own; `alone`: also without these."""
+    return any(_begins_with_a_name(text, alone=alone) for text in _behind(title, ahead))
 
 
-def _begins_with_a_name(text: str) -> bool:
+def _behind(title: str, ahead: Iterable[str]) -> list[str]:
+    """The 'Tembran Board, FOB' of 'Offer from Tembran Board, FOB', where 'Offer from ' leads to other names."""
+    return [title.strip().removeprefix(words) for words in ahead if title.strip().startswith(words)]
+
+
+def _begins_with_a_name(text: str, *, alone: bool) -> bool:
     name, *terms = _BEHIND.split(text.strip(), maxsplit=1)
-    if not terms or not statements(terms[0]) or find_grade(name) is not None or statements(name):
+    if not (statements(terms[0]) if terms else alone) or find_grade(name) is not None or statements(name):
         return False
     own = name.isalpha() and name[:1].isupper() and phrases("generic_names").whole(name) is None
     return own or may_be_a_name(name)
 
 
-def _less_plainly(titles: Iterable[Words]) -> Said[str] | None:
-    named = [(words, name) for words in titles if (name := letterhead_name(words.text)) is not None]
-    return Said(named[0][1], at(named[0][0].cell), named[0][0].text) if len(named) == 1 else None
+def _less_plainly(titles: Iterable[Words], ahead: Iterable[str]) -> Said[str] | None:
+    texts = [(words, text) for words in titles for text in _behind(words.text, ahead)]
+    named = {name: words for words, text in texts if (name := letterhead_name(text)) is not None}
+    if len(named) != 1:
+        return None
+    ((name, words),) = named.items()
+    return Said(name, at(words.cell), words.text)

@@ -98,7 +98,7 @@ def _explanations(sheet: ReadSheet) -> Iterator[tuple[str, str, str]]:
         yield fold(name.text).strip(" :="), explanation.text.lstrip(" :="), explanation.text
     for words in _loose(sheet):
         parts = _PARTS.split(_without_label(words.text))
-        for part in (entry for part in parts for entry in entries_side_by_side(part)):
+        for part in (entry for piece in parts for entry in entries_side_by_side(piece)):
             found = _IN_ONE_TEXT.fullmatch(part)
             if found is not None:
                 unit = found["unit"].strip(" .")

@@ -70,7 +70,9 @@ def in_whole(count: Mass) -> Mass:
 
 
 _MASS_PER = re.compile(r"(?P<unit>[^\W\d]+\.?)(?:\s*/\s*|\s+(?P<per>[^\W\d]+)\s+)(?P<what>.+)")
-_IN_MASS = re.compile(r"(?P<what>[^()/]+?)\s*(?:\((?:in\s)?(?P<unit>[^()/]{2,})\)|\s(?:in|en|i)\s(?P<in_unit>[^\W\d]{2,}))")
+_IN_MASS = re.compile(
+    r"(?P<what>[^()/]+?)\s*(?:\((?:in\s)?(?P<unit>[^()/]{2,})\)|\s(?:in|en|i)\s(?P<in_unit>[^\W\d]{2,}))"
+)
 _TIMES = (Role.LEAD_TIME, Role.DELIVERY_TERMS)
 
 

@@ -86,7 +86,13 @@ def _free_to_the_buyer(text: str, found: list[Found[str]]) -> bool:
     alone = text[: last.start].rstrip().endswith("(") and text[last.end :].lstrip().startswith(")")
     free = [match.start for match in phrases("free_to").find(text)]
     ours = any(match.value == "ours" for match in phrases("bids_received").find(text))
-    return alone and not ours and _meaning(text, last) == "delivered" and bool(ahead) and all(one.start in free for one in ahead)
+    return (
+        alone
+        and not ours
+        and _meaning(text, last) == "delivered"
+        and bool(ahead)
+        and all(one.start in free for one in ahead)
+    )
 
 
 def _to_who_asked(text: str, found: list[Found[str]]) -> bool:

@@ -32,7 +32,7 @@ def legend(text: str) -> tuple[LegendEntry, ...]:
     label, colon, rest = text.partition(":")
     if colon and "=" in rest and phrases("legend_labels").whole(label) is not None:
         text = rest
-    for part in (entry for part in _PARTS.split(text) for entry in entries_side_by_side(part)):
+    for part in (entry for piece in _PARTS.split(text) for entry in entries_side_by_side(piece)):
         for match in (_LEGEND.match(part), _IN_BRACKETS.search(part)):
             entry = None if match is None else _entry(match["name"], match["grade"])
             if entry is not None:
