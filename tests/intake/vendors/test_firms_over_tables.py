@@ -21,14 +21,14 @@ def vendors(*titles):
 @pytest.mark.parametrize(
     ("first", "second", "third"),
     [
-        ("ALTVEDA KARTON – EUR per tonne, EXW mill, 6 weeks", "TEMBRAN BOARD – USD per metric ton, 8 weeks",
+        ("ORVALDA KARTON – EUR per tonne, EXW mill, 6 weeks", "SORBEK BOARD – USD per metric ton, 8 weeks",
          "HOLLMERE MILL – GBP per tonne, delivered UK"),
-        ("Altveda Karton GmbH: EUR/t ab Werk", "Tembran Karton: EUR/t, 8 Wochen",
+        ("Orvalda Karton GmbH: EUR/t ab Werk", "Sorbek Karton: EUR/t, 8 Wochen",
          "Papierfabrik Hollmere: EUR/t frei Haus"),
-        ("Cartonnerie Altveda – EUR/t départ usine", "Tembran Carton – EUR/t franco",
+        ("Cartonnerie Orvalda – EUR/t départ usine", "Sorbek Carton – EUR/t franco",
          "Papeterie Hollmere – EUR/t franco"),
-        ("Papelera Altveda – EUR/t en fábrica", "Tembran Cartón – EUR/t, 8 semanas", "Cartonera Hollmere – EUR/t"),
-        ("Altveda Kartong AB – SEK/ton (1000 kg) fritt fabrik", "Tembran Board – EUR/ton (1000 kg)",
+        ("Papelera Orvalda – EUR/t en fábrica", "Sorbek Cartón – EUR/t, 8 semanas", "Cartonera Hollmere – EUR/t"),
+        ("Orvalda Kartong AB – SEK/ton (1000 kg) fritt fabrik", "Sorbek Board – EUR/ton (1000 kg)",
          "Hollmere Bruk – EUR/ton (1000 kg)"),
     ],
 )  # fmt: skip
@@ -39,28 +39,28 @@ def test_each_table_is_offered_by_the_firm_over_it(first, second, third):
 
 
 def test_what_may_be_another_firm_is_not_the_one_above():
-    assert vendors("ALTVEDA KARTON – EUR per tonne", "SAALEWERK – EUR per tonne, 8 weeks") == ["ALTVEDA KARTON", None]
+    assert vendors("ORVALDA KARTON – EUR per tonne", "FENNTALWERK – EUR per tonne, 8 weeks") == ["ORVALDA KARTON", None]
 
 
 @pytest.mark.parametrize("second", ["Sheets – EUR per tonne", "Stock lots, EUR per tonne", "GD2 – EUR per tonne"])
 def test_a_firm_goes_on_quoting_under_the_titles_of_its_own_tables(second):
-    assert vendors("ALTVEDA KARTON – EUR per tonne", second) == ["ALTVEDA KARTON"] * 2
+    assert vendors("ORVALDA KARTON – EUR per tonne", second) == ["ORVALDA KARTON"] * 2
 
 
 def test_what_stands_below_the_second_firm_is_not_the_firsts():
-    told = vendors("ALTVEDA KARTON – EUR per tonne", "HOLLMERE MILL – EUR per tonne", "Sheets – EUR per tonne")
-    assert told == ["ALTVEDA KARTON", "HOLLMERE MILL", "HOLLMERE MILL"]
+    told = vendors("ORVALDA KARTON – EUR per tonne", "HOLLMERE MILL – EUR per tonne", "Sheets – EUR per tonne")
+    assert told == ["ORVALDA KARTON", "HOLLMERE MILL", "HOLLMERE MILL"]
 
 
 @pytest.mark.parametrize(
     ("first", "second", "third", "expected"),
     [
-        ("ALTVEDA KARTON", "TEMBRAN BOARD", "HOLLMERE MILL", "TEMBRAN BOARD"),
-        ("ALTVEDA KARTON", "SAALE", "HOLLMERE MILL", None),
-        ("Offer from Altveda Karton, EXW", "Offer from Tembran Board, FOB", "Offer from Hollmere Mill, DAP",
-         "Tembran Board"),
-        ("ALTVEDA KARTON", "GD2", "HOLLMERE MILL", "ALTVEDA KARTON"),
-        ("ALTVEDA KARTON", "Sheets", "HOLLMERE MILL", "ALTVEDA KARTON"),
+        ("ORVALDA KARTON", "SORBEK BOARD", "HOLLMERE MILL", "SORBEK BOARD"),
+        ("ORVALDA KARTON", "FENNTAL", "HOLLMERE MILL", None),
+        ("Offer from Orvalda Karton, EXW", "Offer from Sorbek Board, FOB", "Offer from Hollmere Mill, DAP",
+         "Sorbek Board"),
+        ("ORVALDA KARTON", "GD2", "HOLLMERE MILL", "ORVALDA KARTON"),
+        ("ORVALDA KARTON", "Sheets", "HOLLMERE MILL", "ORVALDA KARTON"),
     ],
 )  # fmt: skip
 def test_names_alone_over_tables(first, second, third, expected):

@@ -108,7 +108,7 @@ def _name_in(head: Header) -> str | None:
 
 
 def _works_in_one_word(head: Header) -> str | None:
-    """'Saalewerk' among firms is one too; the 'Werk' and 'Hauptwerk' of a buyer have no name of their own."""
+    """'Fenntalwerk' among firms is one too; the 'Werk' and 'Hauptwerk' of a buyer have no name of their own."""
     name = without_unit(head).strip(" /()[],")
     named = name.isalpha() and name[:1].isupper() and phrases("generic_names").whole(name) is None
     return name if named and phrases("one_word_firms").whole(name) and not phrases("own_works").whole(name) else None

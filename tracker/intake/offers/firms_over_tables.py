@@ -1,7 +1,7 @@
 """Firms whose names stand right over the tables of a sheet, each over its own: an agent's offers of several mills.
 
-ALTVEDA KARTON – EUR per tonne, EXW, 6 weeks     over GC1, GC2
-TEMBRAN BOARD – USD per metric ton, 8 weeks      over GD2
+ORVALDA KARTON – EUR per tonne, EXW, 6 weeks     over GC1, GC2
+SORBEK BOARD – USD per metric ton, 8 weeks      over GD2
 """
 
 import re
@@ -21,7 +21,7 @@ from tracker.intake.words.lists import phrases
 def firms_over(tables: Sequence[ReadTable]) -> tuple[Said[str] | None, ...]:
     """Who quotes in each table, where their titles name several firms; () where they name one, or none.
 
-    Beside two firms less is needed for a third: 'TEMBRAN BOARD' is one though nothing but its place says so. Beside one
+    Beside two firms less is needed for a third: 'SORBEK BOARD' is one though nothing but its place says so. Beside one
     firm it may as well be a board of his: then nobody knows who quotes there. A table without a name goes on with the
     one above it.
     """
@@ -66,7 +66,7 @@ def _names_another(title: str, ahead: Iterable[str], *, alone: bool) -> bool:
 
 
 def _behind(title: str, ahead: Iterable[str]) -> list[str]:
-    """The 'Tembran Board, FOB' of 'Offer from Tembran Board, FOB', where 'Offer from ' leads to other names."""
+    """The 'Sorbek Board, FOB' of 'Offer from Sorbek Board, FOB', where 'Offer from ' leads to other names."""
     return [title.strip().removeprefix(words) for words in ahead if title.strip().startswith(words)]
 
 

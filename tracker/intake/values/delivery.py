@@ -80,7 +80,7 @@ def find_delivery(text: str) -> Delivery | None:
 
 
 def _free_to_the_buyer(text: str, found: list[Found[str]]) -> bool:
-    """'Fritt fabrik Örkelby (levererat)': whose works it is free at, says what stands in brackets behind. 'Ex works
+    """'Fritt fabrik Björnarp (levererat)': whose works it is free at, says what stands in brackets behind. 'Ex works
     (delivered)' and 'fritt vårt lager (levererat)' contradict themselves."""
     *ahead, last = found
     alone = text[: last.start].rstrip().endswith("(") and text[last.end :].lstrip().startswith(")")
