@@ -150,8 +150,8 @@ def test_one_delivered_price_on_two_units_is_one_price():
 
 @pytest.mark.parametrize(
     ("head", "vendor"),
-    [("Fenntalwerk", "Fenntalwerk"), ("Alnäsbruk", "Alnäsbruk"), ("Hauptwerk", None), ("Incumbent", None), ("Wunsch", None),
-     ("Kontrakt", None), ("Lager", None)],
+    [("Fenntalwerk", "Fenntalwerk"), ("Alnäsbruk", "Alnäsbruk"), ("Hauptwerk", None), ("Incumbent", None),
+     ("Wunsch", None), ("Kontrakt", None), ("Lager", None)],
 )  # fmt: skip
 def test_works_in_one_word_among_firms(head, vendor):
     title = ["Angebotsvergleich GD2 – alle Preise EUR/t frei Haus"]
