@@ -101,3 +101,21 @@ def test_terms_of_payment_end_a_position_s_lines():
     found = list(lines([HEAD, *rows]).values())
     assert [one.offer.lead_days for one in found] == [(42, 42), (0, 0)]
     assert [one.offer.minimum_kg for one in found] == [5000, 5000]
+
+
+@pytest.mark.parametrize(
+    ("head", "firsts", "of_all"),
+    [
+        ("Thickness, in.", (".016", ".024"), True), ("g/m²", ("250", "300"), True),
+        ("Épaisseur mm", ("0,40", "0,60"), True),
+        ("Artikel-Nr.", ("4101", "4102"), True), ("Pos", ("10", "20"), True),
+    ],
+)  # fmt: skip
+def test_a_line_below_the_figures_of_the_first_column_is_of_all(head, firsts, of_all):
+    rows = [[first, text, 12, 1200] for first, text in zip(firsts, (ONE, TWO), strict=True)]
+    found = leads([*rows, ["2 - 3 weeks. Minimum 2 tonnes."]], [head, *HEAD[1:]])
+    assert found == ([(14, 21)] * 2 if of_all else [None, (14, 21)])
+
+
+def test_a_line_below_the_words_of_the_last_position_is_its_own():
+    assert leads([item(10, ONE, 1290), item(20, TWO, 1240), line("lead time 6 weeks")]) == [None, (42, 42)]

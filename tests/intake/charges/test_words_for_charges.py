@@ -190,3 +190,27 @@ def test_an_import_tariff_is_charged():
         ["CRB", 20, 820, 35],
     ]
     assert [[float(charge.price) for charge in line.offer.charges] for line in lines(rows).values()] == [[35.0]] * 2
+
+
+@pytest.mark.parametrize(
+    ("note", "rate"),
+    [
+        ("An energy surcharge of $18 per short ton applies to all products.", 18),
+        ("A fuel surcharge of $1.10/cwt will be added to the invoice.", 1.1),
+        ("Ein Energiezuschlag von 18 EUR/t gilt für alle Produkte.", 18),
+        ("Ein Dieselzuschlag von 18 EUR/t wird auf der Rechnung hinzugefügt.", 18),
+        ("Une surcharge énergie de 18 €/t s'applique à tous les produits.", 18),
+        ("Une surcharge énergie de 18 €/t sera ajoutée sur chaque facture.", 18),
+        ("Se aplica un recargo energético de 18 €/t a todos los productos.", 18),
+        ("Un recargo de combustible de 18 €/t se añadirá a la factura.", 18),
+        ("Ett energitillägg på 180 SEK/ton gäller alla produkter.", 180),
+        ("Ett bränsletillägg på 180 SEK/ton läggs till på fakturan.", 180),
+    ],
+)
+def test_what_is_charged_on_every_product_or_on_the_invoice(note, rate):
+    (charge,) = find_charges(note)
+    assert [float(amount.value) for amount in charge.amounts][-1:] == [rate]
+
+
+def test_what_is_charged_on_some_products_is_not_charged_on_all():
+    assert find_charges("An energy surcharge of $18 per short ton applies to all coated products.")[0].amounts == ()

@@ -187,3 +187,17 @@ def test_a_vendor_speaks_of_bids_too(said):
     found = find_delivery(said)
     assert found is not None
     assert found.delivered is False
+
+
+@pytest.mark.parametrize(
+    ("text", "delivered"),
+    [
+        ("fritt fabrik Björnarp (levererat)", True), ("franco fábrica Vigo (entregado)", True),
+        ("puesto en fábrica Vigo (entregado)", True), ("fritt fabrik", False), ("fritt fabrik (exkl. frakt)", False),
+        ("ex works (delivered)", None), ("EXW (levererat)", None), ("fritt vårt lager (levererat)", None),
+    ],
+)  # fmt: skip
+def test_whose_works_it_is_free_at_says_what_stands_in_brackets(text, delivered):
+    said = find_delivery(text)
+    assert said is not None
+    assert said.delivered is delivered

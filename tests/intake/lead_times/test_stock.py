@@ -135,3 +135,16 @@ def lead(title, note):
 )
 def test_what_is_in_stock_takes_its_days_to_go_out(title, note, days):
     assert lead(title, note) == days
+
+
+@pytest.mark.parametrize(
+    ("title", "days"),
+    [
+        ("Papierhandel Ellerau – Formatware ab Lager", (0, 0)), ("Fenmoor Board Merchants – sheets from stock", (0, 0)),
+        ("Papeterie Fontclaire – formats sur stock", (0, 0)), ("Papelera Altaluz – hojas en stock", (0, 0)),
+        ("Alnäs Kartong AB – lagerförda ark", (0, 0)), ("Ellerau – Formatware ab Lager Kassel", None),
+        ("Papierhandel Ellerau – einige Formate ab Lager", None), ("Papierhandel Ellerau – nicht ab Lager", None),
+    ],
+)  # fmt: skip
+def test_a_firms_goods_from_stock_in_its_title(title, days):
+    assert lead(title, "Net 30.") == days

@@ -6,6 +6,7 @@ from decimal import Decimal
 import pytest
 
 from tests.intake.sheets import codes, lines, merged
+from tracker.intake.values.counted_orders import weighs_deliveries
 from tracker.trade.offer import State
 
 BOARD = ["SBS C1S", 18, 75]
@@ -171,3 +172,25 @@ def test_a_size_that_goes_up_to_a_load_ends_where_the_file_says_loads_begin(join
     assert told == [(None, 20000 * LB), (20000 * LB, 42000 * LB), (42000 * LB, None)]
     # Without a word on what a load weighs it is asked.
     assert "bracket-unread" in codes(lines(rows)["E3"])
+
+
+@pytest.mark.parametrize(
+    "head",
+    ["Tonnes per delivery", "Tonnes/delivery", "Tonnen je Lieferung", "Tonnes par livraison", "Toneladas por entrega",
+     "Ton per leverans", "Delivery (tonnes)", "Livraison en tonnes"],
+)  # fmt: skip
+def test_how_much_goes_out_at_once_is_an_order_size_and_no_time(head):
+    assert weighs_deliveries(head)
+    sizes = ["Grammage", "Microns", "1 to under 3", "3 and above", "Delivery"]
+    rows = [["EUR per tonne"], ["GC2 folding boxboard", None, head], sizes, [240, 380, 1390, 1310, "3-5 days"]]
+    offers = [line.offer for line in lines(rows).values()]
+    assert [(offer.from_kg, offer.below_kg, offer.lead_days) for offer in offers] in (
+        [(1000, 3000, (3, 5)), (3000, None, (3, 5))], [(907, 2721, (3, 5)), (2721, None, (3, 5))],
+    )  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    "head", ["Delivery per tonne", "Delivery/t", "Lieferzeit (T)", "Delivery (days)", "Lieferung", "Delivery EUR/t"]
+)
+def test_a_time_or_a_freight_is_no_order_size(head):
+    assert not weighs_deliveries(head)

@@ -59,3 +59,25 @@ def test_legends_in_other_languages(heads, legend):
 def test_a_code_explained_two_ways_is_asked_about():
     legend = [["Money: S = pounds sterling, S = euro"], ["Sold by: M = 1,000 sheets"]]
     assert "currency-unknown" in codes(lines([HEADS, BOARDS[0], [], *legend])["E2"])
+
+
+@pytest.mark.parametrize(
+    "legend",
+    [
+        "UM: TN=SHORT TON  CW=CWT (100 LB)  MS=1000 SQ FT", "TN=SHORT TON / CW=CWT / MS=MSF",
+        "TN = short ton | CW = cwt | MS = MSF", "UM codes: TN = short ton and CW = cwt and MS = MSF",
+    ],
+)  # fmt: skip
+def test_unit_codes_parted_by_spaces_or_strokes(legend):
+    heads = ["ITEM", "DESCRIPTION", "CAL PT", "BW #/MSF", "UM", "NET PRICE US$"]
+    rows = [
+        ["A210", "SBS C1S", 12, 52, "CW", 65.1],
+        ["B105", "CUK C1S", 16, 65, "TN", 1088],
+        ["C400", "CRB", 16, 64, "MS", 28.75],
+    ]
+    found = lines([heads, *rows, [], [None, legend]])
+    assert [(str(line.state), line.offer.basis) for line in found.values()] == [
+        ("accepted", "cwt"), ("accepted", "short_ton"), ("accepted", "msf"),
+    ]  # fmt: skip
+    twice = lines([heads, *rows, [], [None, f"{legend}  CW=MSF"]])
+    assert str(twice["F2"].state) == "question"

@@ -216,3 +216,16 @@ class TestSignsOfUnits:
     def test_prices_in_one_unit_do_not(self):
         rows = [["Sorte", "Preis"], *zip(self.BOARDS, ["1.142,50 €/t", "1.230 €/t", "1,155 €/t"], strict=True)]
         assert "question" in {str(line.state) for line in lines(rows).values()}
+
+
+@pytest.mark.parametrize("text", ["USD 635 PMT", "USD 635 P/MT", "USD 635/PMT"])
+def test_per_metric_ton_in_letters(text):
+    price = price_text(text)
+    assert price is not None
+    assert price.basis is not None
+    assert price.basis.bases == {Basis.TONNE}
+
+
+def test_payment_in_letters_is_no_unit():
+    rows = [["Grade", "g/m²", "µm", "USD/short ton", "Pmt terms"], ["GC1", 250, 410, 1065, "net 30"]]
+    assert accepted(read_rows(rows)) == {"D2": ("FBB", "1065", "USD", "short_ton")}

@@ -113,3 +113,16 @@ def test_prices_to_the_end_of_a_month(text):
 def test_other_days_of_prices_end_nothing_for_certain(text):
     said = validity(text)
     assert said is None or said.last_day() is None
+
+
+@pytest.mark.parametrize(
+    "text", ["Offer valid upto 31st May 2026", "Prices upto 31 May 2026", "Rates firm upto 31.05.2026"]
+)
+def test_up_to_in_one_word(text):
+    said = validity(text)
+    assert said is not None
+    assert said.last_day() == date(2026, 5, 31)
+
+
+def test_an_order_up_to_a_weight_is_no_last_day():
+    assert validity("Orders upto 20 tonnes") is None

@@ -146,3 +146,20 @@ def test_one_delivered_price_on_two_units_is_one_price():
     head = ["Product", "Caliper", "Basis wt.", "Delivered Arnby, WI", "Delivered Arnby, WI"]
     rows = [head, [None, "(in.)", "(lb/MSF)", "$/ton (2,000 lb)", "$/MSF"], ["CRB C1S", 0.024, 91, 920, 41.86]]
     assert {cell: str(line.state) for cell, line in lines(rows).items()} == {"D3": "accepted"}
+
+
+@pytest.mark.parametrize(
+    ("head", "vendor"),
+    [("Fenntalwerk", "Fenntalwerk"), ("Alnäsbruk", "Alnäsbruk"), ("Hauptwerk", None), ("Incumbent", None),
+     ("Wunsch", None), ("Kontrakt", None), ("Lager", None)],
+)  # fmt: skip
+def test_works_in_one_word_among_firms(head, vendor):
+    title = ["Angebotsvergleich GD2 – alle Preise EUR/t frei Haus"]
+    firms = [None, None, "Ellerauer Board", "Mooskamp Karton", head]
+    units = ["g/m²", "Dicke µm", "EUR/t", "EUR/t", "EUR/t"]
+    terms = ["Lieferzeit", None, "4 Wochen", "6 Wochen", "3-4 Wochen"]
+    found = lines([title, [], firms, units, [300, 385, 806, 795, 815], [350, 450, 801, 789, 808], terms])
+    assert [found[cell].offer.lead_days for cell in ("C5", "D5")] == [(28, 28), (42, 42)]
+    asked = {cell: str(line.state) for cell, line in found.items() if line.offer.vendor is None}
+    assert asked == ({} if vendor else dict.fromkeys(("E5", "E6"), "question"))
+    assert not vendor or found["E6"].offer.vendor == vendor

@@ -13,7 +13,9 @@ from tracker.intake.tables.figures import is_figure, sure_figure
 from tracker.intake.tables.heads import PRICE_ROLES
 from tracker.intake.tables.table import Headings, Table, Words
 from tracker.intake.values.brackets import bracket_text
+from tracker.intake.values.lead import LeadTime
 from tracker.intake.values.roles import ORDER_SIZES, Role
+from tracker.intake.values.statements import statements
 from tracker.intake.words.lists import phrases
 
 _TELL_NO_BOARD = frozenset({*PRICE_ROLES, Role.MINIMUM, Role.ITEM, Role.LEAD_TIME, Role.REMARKS, Role.TOTAL})
@@ -50,8 +52,13 @@ def sizes_among_quantities(columns: list[Column], table: Table) -> list[Column]:
 
 def lots_on_offer(columns: list[Column], table: Table, above: Iterable[Words]) -> list[Column]:
     """Makes a column of order sizes one of what there is, where each board comes once and the amounts are in units of
-    several kinds: under 'Spot offers' the 'Qty' over '1 truck', '25 t' and '8 skids' says how much of a lot is left."""
-    if not any(match.value in _LOTS for words in above for match in phrases("list_parts").find(words.text)):
+    several kinds: under 'Spot offers' the 'Qty' over '1 truck', '25 t' and '8 skids' says how much of a lot is left.
+    Where all is said to be in stock, amounts of one kind do so too."""
+    above = tuple(above)
+    stock = any(map(_says_stock, above))
+    if not stock and not any(
+        match.value in _LOTS for words in above for match in phrases("list_parts").find(words.text)
+    ):
         return columns
     sizes = [column for column in columns if column.role is Role.BRACKET]
     prices = [column for column in columns if column.role in PRICE_ROLES]
@@ -62,10 +69,15 @@ def lots_on_offer(columns: list[Column], table: Table, above: Iterable[Words]) -
     amounts = [_AMOUNT.fullmatch(cell.text.strip()) for cell in _cells(table, [row for (row, *_) in rows], sizes[0])]
     units = {match[1].rstrip("s.") for match in amounts if match is not None}
     once = len(amounts) >= _FEWEST_LOTS and None not in amounts and all(len(each) == 1 for each in rows)
-    of_a_lot = once and len(units) > 1
+    of_a_lot = once and (len(units) > 1 or stock) and not phrases("order_words").find(sizes[0].text)
     return [replace(column, role=Role.STOCK) if of_a_lot and column is sizes[0] else column for column in columns]
 
 
+def _says_stock(words: Words) -> bool:
+    return any(isinstance(said, LeadTime) and said.days == _FROM_STOCK for said in statements(words.text))
+
+
+_FROM_STOCK = (0, 0)
 _AMOUNT = re.compile(r"\d[\d.,]*\s*([^\W\d_]+\.?)")
 _FEWEST_LOTS = 3
 _LOTS = ("lots", "spot")

@@ -90,14 +90,14 @@ def _named(price: PriceColumn, rows: set[int]) -> PriceColumn:
         return price
     heads = zip(price.column.heads, price.column.said, strict=True)
     beside = (head for cell, head in heads if cell.row in rows and price.kind is Kind.OFFER)
-    names = [name for name in map(_name_in, beside) if name is not None]
+    names = [name for head in beside if (name := _name_in(head) or _works_in_one_word(head)) is not None]
     if len(names) != 1:
         return price
     # Figures like prices under 'Supplier' and a firm's name are what it quotes, as are those under 'Bid Tarn Mills'.
     called = any(head.role is Role.VENDOR for head in price.column.said[:-1]) or any(
         name_of_bidder(without_unit(head)) for head in price.column.said
     )
-    asked = price.unexplained and not called
+    asked = price.unexplained and not called and not any(map(_works_in_one_word, price.column.said))
     return replace(price, vendor=names[0], unexplained=asked)
 
 
@@ -105,6 +105,13 @@ def _name_in(head: Header) -> str | None:
     name = without_unit(head).strip(" /()[],")
     bidder = name_of_bidder(name)
     return bidder if bidder else name if may_be_a_name(name) and not _named_otherwise(head) else None
+
+
+def _works_in_one_word(head: Header) -> str | None:
+    """'Fenntalwerk' among firms is one too; the 'Werk' and 'Hauptwerk' of a buyer have no name of their own."""
+    name = without_unit(head).strip(" /()[],")
+    named = name.isalpha() and name[:1].isupper() and phrases("generic_names").whole(name) is None
+    return name if named and phrases("one_word_firms").whole(name) and not phrases("own_works").whole(name) else None
 
 
 def _named_otherwise(head: Header) -> bool:

@@ -9,7 +9,7 @@ from itertools import pairwise
 from tracker.intake.offers.sheet import ReadSheet
 from tracker.intake.tables.table import Words
 from tracker.intake.values.basis import basis_text
-from tracker.intake.values.legends import LegendEntry, legend, of_name
+from tracker.intake.values.legends import LegendEntry, entries_side_by_side, legend, of_name
 from tracker.intake.values.money import price_unit
 from tracker.intake.values.roles import Role
 from tracker.intake.words.fold import fold
@@ -97,7 +97,8 @@ def _explanations(sheet: ReadSheet) -> Iterator[tuple[str, str, str]]:
     for name, explanation in _pairs(sheet):
         yield fold(name.text).strip(" :="), explanation.text.lstrip(" :="), explanation.text
     for words in _loose(sheet):
-        for part in _PARTS.split(_without_label(words.text)):
+        parts = _PARTS.split(_without_label(words.text))
+        for part in (entry for piece in parts for entry in entries_side_by_side(piece)):
             found = _IN_ONE_TEXT.fullmatch(part)
             if found is not None:
                 unit = found["unit"].strip(" .")

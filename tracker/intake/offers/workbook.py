@@ -15,6 +15,7 @@ from tracker.intake.grid import Cell, Workbook
 from tracker.intake.offers.across_sheets import ask_across_sheets
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts, facts_of
+from tracker.intake.offers.firms_over_tables import texts_of_all, vendor_of_table
 from tracker.intake.offers.footnotes import with_footnotes
 from tracker.intake.offers.lines import TableReader
 from tracker.intake.offers.lines_of_bases import joined_down
@@ -185,7 +186,7 @@ def _read_tables(
         tables = [other.table for other in sheet.tables]
         apart = (with_lines_apart(with_footnotes(level, tables)) for level in around)
         levels = tuple(of_own_lines(level, read, offering) for level in apart)
-        vendor = vendor_among(read.table.titles) or vendor_among(sheet.found.texts)
+        vendor = vendor_of_table(read, sheet)
         if vendor is None and file_vendor is not None and not may_name_another(sheet.found.texts, file_vendor):
             vendor = file_vendor
         offers = TableReader(read, levels, claimed, facts, vendor, Doubts(read, sheet), titles).read()
@@ -249,7 +250,7 @@ def _offers(sheet: ReadSheet) -> bool:
 
 
 def _file_vendor(sheets: Sequence[ReadSheet], answers: Answers) -> Said[str] | None:
-    texts = [words for sheet in sheets for words in sheet.found.texts]
+    texts = [words for sheet in sheets for words in texts_of_all(sheet)]
     named = vendor_among(texts) or vendor_of_list(texts) or letterhead_of_file(sheets)
     if named is not None:
         return named

@@ -6,16 +6,20 @@ only some rows have any, the last one among them. Where the last has none it is 
 line names is left open for the rows on both sides of it.
 """
 
+import re
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
+from tracker.intake.grid import Cell
 from tracker.intake.tables.body import Body, body_of
+from tracker.intake.tables.heads import head_of
 from tracker.intake.tables.lines_between import describes
 from tracker.intake.tables.table import Words
 from tracker.intake.tables.view import View
 from tracker.intake.tables.words import words_of
 from tracker.intake.values.board_words import names_only_board
 from tracker.intake.values.lead_remarked import lead_remarked
+from tracker.intake.values.roles import MEASURES
 from tracker.intake.values.sheetsize import find_sheet_sizes
 from tracker.intake.values.statements import statements
 from tracker.intake.words.lists import phrases
@@ -37,9 +41,9 @@ def with_lines_below(view: View, rows: Sequence[int], body: Body, valued: frozen
     below = {board: tuple(_below(view, others, board)) for board in boards}
     if not any(below.values()) or not _may_go_on(view, others, boards, below):
         return body
-    if below[boards[-1]] and (all(below.values()) or _numbered(view, boards)):
+    if below[boards[-1]] and (all(below.values()) or _numbered(view, boards, below)):
         return _with_lines(view, rows, body, valued, below)
-    return _with_doubts(view, body, below) if _numbered(view, boards) else body
+    return _with_doubts(view, body, below) if _numbered(view, boards, below) else body
 
 
 def _without_totals(view: View, priced: Sequence[int]) -> list[int]:
@@ -127,8 +131,21 @@ def _says_terms(text: str) -> bool:
     return bool(statements(text) or find_sheet_sizes(text)) or lead_remarked(text) is not None
 
 
-def _numbered(view: View, boards: Sequence[int]) -> bool:
-    """Each row begins with a number of its own, 'Pos. 10', under which no line stands."""
+def _numbered(view: View, boards: Sequence[int], below: _Lines) -> bool:
+    """Each row begins with a number of its own, 'Pos. 10', under which no line stands: no '.020' and no 250 under
+    'g/m²'."""
     first = [view.rows[board][min(view.rows[board])] for board in boards]
-    numbers = {number for cell in first if (number := cell.text.strip().rstrip(".)")).replace(".", "").isdigit()}
-    return len({cell.column for cell in first}) == 1 and len(numbers) == len(boards)
+    numbers = {number for cell in first if _NUMBER.fullmatch(number := cell.text.strip().rstrip(".)"))}
+    unique = len({cell.column for cell in first}) == 1 and len(numbers) == len(boards)
+    under = any(first[0].column in view.rows[line] for lines in below.values() for line in lines)
+    return unique and not under and not _measures(view, first[0])
+
+
+_NUMBER = re.compile(r"\d+(?:\.\d+)*")
+
+
+def _measures(view: View, first: Cell) -> bool:
+    """Whether the words right above a column's first figure say that it holds calipers or basis weights."""
+    above = [row for row in view.order if row < first.row and first.column in view.rows[row]]
+    head = head_of(view.rows[above[-1]][first.column]) if above else None
+    return head is not None and head.role in MEASURES

@@ -67,7 +67,8 @@ def _terms_in(cells: Mapping[int, Cell], figured: Callable[[], set[int]]) -> tup
     first, *rest = sorted(cells)
     values = {at: cells[at] for at in rest}
     told = len(values) >= _FEWEST and all(map(_tells, values.values())) and _is_term(cells[first])
-    below_prices = told and values.keys() <= figured() and first not in figured()
+    # 'Lieferzeit' may stand below the basis weights, at the left of all figures.
+    below_prices = told and values.keys() <= figured() and (first not in figured() or first == min(figured()))
     return (cells[first], values) if below_prices else None
 
 

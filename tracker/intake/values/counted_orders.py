@@ -1,11 +1,13 @@
 """What the head over a row of order sizes says these count: 'Sheets ordered', 'Anzahl Rollen', 'Cantidad de hojas'."""
 
+import re
 from dataclasses import replace
 from functools import lru_cache
 
 from tracker.intake.values.brackets import Bracket, bracket_text
 from tracker.intake.values.currency import find_currencies
-from tracker.intake.values.masses import Mass, find_mass_units
+from tracker.intake.values.masses import Mass, find_mass_units, mass_units
+from tracker.intake.values.roles import Role
 from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import MassUnit
 
@@ -65,3 +67,25 @@ def in_whole(count: Mass) -> Mass:
     """Sheets and rolls are ordered whole, so '50,000' is no fifty written to the third place."""
     whole = tuple(amount for amount in count.amounts if int(amount.value.as_tuple().exponent) >= 0)
     return replace(count, amounts=whole) if whole else count
+
+
+_MASS_PER = re.compile(r"(?P<unit>[^\W\d]+\.?)(?:\s*/\s*|\s+(?P<per>[^\W\d]+)\s+)(?P<what>.+)")
+_IN_MASS = re.compile(
+    r"(?P<what>[^()/]+?)\s*(?:\((?:in\s)?(?P<unit>[^()/]{2,})\)|\s(?:in|en|i)\s(?P<in_unit>[^\W\d]{2,}))"
+)
+_TIMES = (Role.LEAD_TIME, Role.DELIVERY_TERMS)
+
+
+@lru_cache(maxsize=1024)
+def weighs_deliveries(text: str) -> bool:
+    """'Tonnes per delivery', 'Lieferung (kg)': how much goes out at once, and not when. 'Delivery per tonne' is no such
+    size, nor is 'Lieferzeit (T)', where the letter may be short for days."""
+    text = text.strip()
+    per, within = _MASS_PER.fullmatch(text), _IN_MASS.fullmatch(text)
+    if per is not None and (per["per"] is None or phrases("per").whole(per["per"]) == "strong"):
+        unit, what = per["unit"], per["what"]
+    elif within is not None:
+        unit, what = within["unit"] or within["in_unit"], within["what"]
+    else:
+        return False
+    return bool(mass_units(unit)) and phrases("headers").whole(what) in _TIMES

@@ -75,8 +75,24 @@ def find_delivery(text: str) -> Delivery | None:
     said = {_meaning(text, one) for one in found} - {"port"}
     pieces = " … ".join(text[one.start : one.end] for one in found)
     if len(said) != 1:
-        return Delivery(None, pieces)
+        return Delivery(True if _free_to_the_buyer(text, found) else None, pieces)
     return Delivery(said == {"delivered"} or _to_who_asked(text, found), pieces)
+
+
+def _free_to_the_buyer(text: str, found: list[Found[str]]) -> bool:
+    """'Fritt fabrik Björnarp (levererat)': whose works it is free at, says what stands in brackets behind. 'Ex works
+    (delivered)' and 'fritt vårt lager (levererat)' contradict themselves."""
+    *ahead, last = found
+    alone = text[: last.start].rstrip().endswith("(") and text[last.end :].lstrip().startswith(")")
+    free = [match.start for match in phrases("free_to").find(text)]
+    ours = any(match.value == "ours" for match in phrases("bids_received").find(text))
+    return (
+        alone
+        and not ours
+        and _meaning(text, last) == "delivered"
+        and bool(ahead)
+        and all(one.start in free for one in ahead)
+    )
 
 
 def _to_who_asked(text: str, found: list[Found[str]]) -> bool:

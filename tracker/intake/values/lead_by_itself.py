@@ -125,4 +125,16 @@ def _of_some(part: str, text: str) -> bool:
         # 'From stock.' and not another word.
         return False
     titled = find_currencies(text) or find_delivery(text) is not None or phrases("price_words").find(text)
-    return not titled
+    return not (titled or _behind_a_firm(part, text))
+
+
+_PARTED = re.compile(r"(?:[-–—|•·,:]|\n)\s*$")
+
+
+def _behind_a_firm(part: str, text: str) -> bool:
+    """'Papierhandel Ellerau – Formatware ab Lager': the title of a list, by the firm whose list it is."""
+    ahead = text.partition(part.strip())[0]
+    return bool(ahead) and any(
+        match.value in ("trade", "weak", "first", "legal") and _PARTED.search(ahead) is not None
+        for match in phrases("company").find(ahead)
+    )

@@ -32,13 +32,29 @@ def legend(text: str) -> tuple[LegendEntry, ...]:
     label, colon, rest = text.partition(":")
     if colon and "=" in rest and phrases("legend_labels").whole(label) is not None:
         text = rest
-    for part in _PARTS.split(text):
+    for part in (entry for piece in _PARTS.split(text) for entry in entries_side_by_side(piece)):
         for match in (_LEGEND.match(part), _IN_BRACKETS.search(part)):
             entry = None if match is None else _entry(match["name"], match["grade"])
             if entry is not None:
                 entries.append(entry)
                 break
     return tuple(entries) or tuple(_in_sentences(text))
+
+
+_NEXT_CODE = re.compile(r"[\s|/·•+]+(?=[^\s=:|/]{1,12}\s*=)")
+_JOINED = re.compile(rf"\s*(?:[|/·•+]|\s{pattern('range', 'and')})\s*$", re.IGNORECASE)
+
+
+def entries_side_by_side(text: str) -> list[str]:
+    """'TN=SHORT TON  CW=CWT (100 LB)', 'PK1 = GC2 | PK2 = GD2': each code with what it is, where only spaces or strokes
+    part them; a text with one sign of equality, or a name of several words, as it is."""
+    if text.count("=") < _SEVERAL:
+        return [text]
+    entries = [_JOINED.sub("", entry) for entry in _NEXT_CODE.split(text.strip())]
+    return entries if len(entries) == text.count("=") and all(map(str.strip, entries)) else [text]
+
+
+_SEVERAL = 2
 
 
 def of_name(name: str, explanation: str) -> tuple[LegendEntry, ...]:

@@ -5,6 +5,7 @@ from functools import lru_cache
 
 from tracker.intake.values.basis import basis_span, basis_text
 from tracker.intake.values.caliper import MICRON_SIGN, caliper_unit
+from tracker.intake.values.counted_orders import weighs_deliveries
 from tracker.intake.values.currency import currency_phrases, find_currencies
 from tracker.intake.values.dates import without_dates
 from tracker.intake.values.delivery import leads_to_a_place
@@ -29,8 +30,8 @@ def header_roles(text: str) -> tuple[RoleReading, ...]:
     if tax_included(text):
         # A calculation step beside the net price.
         return (RoleReading(Role.LIST_PRICE, 1.0, text),)
-    if phrases("requests_for_offers").find(text) or is_when_to_pay(text):
-        # 'Request for quotation' is what a paper is called, 'net 30' when to pay.
+    if phrases("requests_for_offers").find(text) or is_when_to_pay(text) or weighs_deliveries(text):
+        # 'Request for quotation' is what a paper is called, 'net 30' when to pay; 'tonnes per delivery' is an order.
         return ()
     if _numbers_papers(text) or _holds_of_another(text):
         return (RoleReading(Role.PROPERTY, 1.0, text),)
