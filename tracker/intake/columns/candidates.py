@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from tracker.intake.columns.headed_figures import by_words, says_delivery
 from tracker.intake.tables.heads import PRICE_ROLES
+from tracker.intake.values.grade import names_grade
 from tracker.intake.values.header import Header, header, without_unit
 from tracker.intake.values.lead import LeadTime
 from tracker.intake.values.role_words import tells_of_freight
@@ -94,7 +95,10 @@ def _named_property(found: dict[Role, float], said: Sequence[Header]) -> dict[Ro
     *above, lowest = said or (None,)
     if lowest is None or not any(phrases(units).whole(lowest.text) for units in ("weight_units", "caliper_units")):
         return found
-    named = any(head.strength(Role.PROPERTY) >= _PLAINLY for head in above)
+    if any(head.strength(measure) >= _PLAINLY for head in above for measure in (Role.WEIGHT, Role.CALIPER)):
+        # 'Coated recycled' over 'Basis wt' over 'lb/MSF': the words next to the unit say what it measures.
+        return found
+    named = any(head.strength(Role.PROPERTY) >= _PLAINLY and not names_grade(head.text) for head in above)
     return {Role.PROPERTY: found[Role.PROPERTY]} if named and Role.PROPERTY in found else found
 
 

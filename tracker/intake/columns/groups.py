@@ -30,9 +30,18 @@ def _of_group(found: tuple[Column, ...], columns: Columns, price: PriceColumn) -
     # 'Kestrel Mills' over '€/t' alone, where others say their freight: theirs is not its.
     others = frozenset().union(*(_headings(other.column) for other in columns.prices)) - own
     if found[0].role not in _TERMS:
-        return found
+        return (
+            found if price.grade is None else tuple(one for one in found if not _of_another_board(one, columns, price))
+        )
     # A heading of its own, 'Time' beside 'Prices', makes it a column of all, though another's ran on over it.
     return tuple(column for column in found if not (others & _headings(column) and _headings(column) <= others | own))
+
+
+def _of_another_board(column: Column, columns: Columns, price: PriceColumn) -> bool:
+    """'Basis wt | $/ton' under 'SBS', and '$/ton' alone under 'CCNB': what the one weighs is nothing of the other."""
+    own = _headings(price.column)
+    others = [other for other in columns.prices if other.grade not in (None, price.grade)]
+    return not own & _headings(column) and any(_headings(other.column) & _headings(column) for other in others)
 
 
 def _headings(column: Column) -> frozenset[object]:

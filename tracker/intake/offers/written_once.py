@@ -14,6 +14,7 @@ BOARD = (Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role
 """The columns that describe a board."""
 
 
+_NAMES = (Role.PRODUCT, Role.GRADE)
 _UNITS = (Role.BASIS, Role.CURRENCY)
 
 
@@ -37,12 +38,14 @@ class _Once:
     """Follows one column down a table: whether its values are written on the first row of their group only.
 
     Such a column never repeats itself from one row to the next, and is empty only where every column of the board to
-    its left is empty too; a column that repeats its values means nothing by an empty cell.
+    its left is empty too; a column that repeats its values means nothing by an empty cell. Names of boards may follow
+    what each of them measures: 'g/m² | µm | Board'.
     """
 
     def __init__(self, columns: Columns, column: Column) -> None:
         self.index, self.blanks = column.index, 0
-        self._left = [other.index for other in columns.of(*BOARD) if other.index < column.index]
+        ahead = _NAMES if column.role in _NAMES and column.sure else BOARD
+        self._left = [other.index for other in columns.of(*ahead) if other.index < column.index]
         self._of_board = column.role in BOARD
         self._of_unit = column.role in _UNITS
         self._before: str | None = None
