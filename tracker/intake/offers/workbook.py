@@ -41,6 +41,7 @@ from tracker.intake.offers.unheaded import unheaded_drafts
 from tracker.intake.offers.vendor import letterhead_of_file, may_name_another, short_texts, vendor_among, vendor_of_list
 from tracker.intake.tables.find import find_tables
 from tracker.intake.tables.keys import with_keyed_heads
+from tracker.intake.tables.lettered_heads import with_lettered_heads
 from tracker.intake.tables.mail import without_earlier_message
 from tracker.intake.tables.side_by_side import with_own_titles
 from tracker.intake.tables.table import SheetTables, Table, Words
@@ -133,7 +134,7 @@ def _legends(own: _Searched, every: Sequence[_Searched]) -> list[Words]:
 
 def _read_sheet(searched: _Searched, legends: Sequence[Words]) -> ReadSheet:
     view, quoted = searched.offered, searched.quoted
-    found = with_keyed_heads(searched.found, legends)
+    found = with_keyed_heads(with_lettered_heads(searched.found, legends), legends)
     tables = []
     texts: list[Words] = list(found.texts)
     for table in found.tables:

@@ -50,7 +50,7 @@ def is_header_row(view: View, row: int) -> bool:
             return True
     if named >= 1 and bare == 0 and (_figures_under_words(view, row) or _axis_below(view, row)):
         return True
-    if named == 1 and len(heads) == 2:
+    if named == 1 and len(heads) > 1:
         return _price_beside_boards(view, row, heads)
     return named == 1 and len(heads) == 1 and heads[0].price and _prices_under(view, row)
 
@@ -62,15 +62,21 @@ def _ends_with_an_offer(view: View, row: int) -> bool:
 
 
 def _price_beside_boards(view: View, row: int, heads: list[Head]) -> bool:
-    """'What | Offer' over 'SBS C1S 18 pt 75#/MSF | 56.50': an unknown word over boards, beside a price's."""
-    (described, _), (priced, _) = sorted(view.rows[row].items())
-    if heads[0].named or heads[0].across or not heads[1].price:
+    """'What | Offer' over 'SBS C1S 18 pt 75#/MSF | 56.50': unknown words over boards and what else there is to say, and
+    a price's. A board may be written once, and prices by order size follow below it."""
+    columns = sorted(view.rows[row])
+    priced = [column for column, head in zip(columns, heads, strict=True) if head.price]
+    if len(priced) != 1 or priced == columns[:1] or any(head.across for head in heads):
         return False
-    under = [view.rows.get(row + step, {}) for step in (1, 2)]
-    return all(
-        described in cells and priced in cells and describes_board(cells[described]) and looks_priced(cells[priced])
-        for cells in under
-    )
+    first, second = (view.rows.get(row + step, {}) for step in (1, 2))
+    if not all(priced[0] in cells and looks_priced(cells[priced[0]]) for cells in (first, second)):
+        return False
+    whole = first.keys() >= set(columns) and describes_board(first[columns[0]])
+    under = second.get(columns[0])
+    return whole and (describes_board(under) if under is not None else len(columns) > _BOARD_AND_PRICE)
+
+
+_BOARD_AND_PRICE = 2
 
 
 def names_board_and_unit(view: View, row: int) -> bool:

@@ -17,7 +17,7 @@ from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 
 _FEWEST = 2
-_PARTS = re.compile(r"[;\n]|,\s(?=\S{1,6}\s*[=:])")
+_PARTS = re.compile(r"[;\n|·]|[,.]\s(?=\S{1,6}\s*[=:])|,\s(?=\S{1,3}\s[-–—]\s)")
 _ENTRY = re.compile(r"\s*(?P<code>[^\s=:]{1,6})\s*(?:[=:]|\s[-–—]\s)\s*(?P<said>[^=]+?)\s*")
 _BRACKETED = re.compile(r"\s*\((?P<code>[^\s()]{1,3})\)\s*[=:–-]?\s*(?P<said>[^=]+?)\s*")
 
@@ -34,10 +34,10 @@ def with_keyed_heads(found: SheetTables, elsewhere: Sequence[Words] = ()) -> She
     Order sizes and terms only where the key explains two heads of one table at least: a single letter may mean
     anything.
     """
-    told = [*_entries(_around(found)), *_entries(elsewhere)]
-    sizes = _key((code, said) for code, said in _with_one_unit(told) if _size(said) is not None)
-    sizes |= _key((code, said) for code, said in told if code not in sizes and _names_terms(said))
-    units = _key((code, said) for code, said in told if _names_unit(said))
+    told = [*entries(_around(found)), *entries(elsewhere)]
+    sizes = key_of((code, said) for code, said in _with_one_unit(told) if _size(said) is not None)
+    sizes |= key_of((code, said) for code, said in told if code not in sizes and _names_terms(said))
+    units = key_of((code, said) for code, said in told if _names_unit(said))
     if len(sizes) < _FEWEST and not units:
         return found
     return replace(found, tables=tuple(_with_units(_explained(table, sizes), units) for table in found.tables))
@@ -60,7 +60,7 @@ def _with_one_unit(told: Sequence[tuple[str, str]]) -> Iterator[tuple[str, str]]
         yield code, said if bare is None or bare.alone else f"{said} {unit}"
 
 
-def _key(told: Iterable[tuple[str, str]]) -> dict[str, str]:
+def key_of(told: Iterable[tuple[str, str]]) -> dict[str, str]:
     """Letter, folded -> what it stands for; one explained two ways is left out."""
     key: dict[str, str] = {}
     clashing: set[str] = set()
@@ -70,9 +70,11 @@ def _key(told: Iterable[tuple[str, str]]) -> dict[str, str]:
     return {code: said for code, said in key.items() if code not in clashing}
 
 
-def _entries(texts: Sequence[Words]) -> Iterator[tuple[str, str]]:
+def entries(told: Iterable[Words]) -> Iterator[tuple[str, str]]:
+    """What texts explain, one after the other: a letter, folded, and what it stands for."""
+    texts = list(told)
     for words in texts:
-        for part in _PARTS.split(words.text):
+        for part in _PARTS.split(_without_label(words.text)):
             entry = _BRACKETED.fullmatch(part) or _ENTRY.fullmatch(_without_price(part))
             if entry is not None:
                 yield fold(entry["code"]).strip(), entry["said"]
@@ -84,6 +86,12 @@ def _entries(texts: Sequence[Words]) -> Iterator[tuple[str, str]]:
         beside = name.sheet == said.sheet and name.row == said.row and name.cell.column + 1 == said.cell.column
         if beside:
             yield fold(name.text).strip(" :="), said.text
+
+
+def _without_label(text: str) -> str:
+    """'Key: S = grade, …' without the word that says what it is."""
+    label, colon, rest = text.partition(":")
+    return rest if colon and "=" in rest and phrases("legend_labels").whole(label) is not None else text
 
 
 def _without_price(entry: str) -> str:
