@@ -17,7 +17,7 @@ from tracker.intake.tables.table import SheetTables
 from tracker.intake.tables.view import View
 from tracker.intake.values.boards_named import names_measure
 from tracker.intake.values.change_logs import heads_change_log, names_change_log
-from tracker.intake.values.charges import charge_header
+from tracker.intake.values.charges import ChargeWords, charge_header
 from tracker.intake.values.dates import find_dates
 from tracker.intake.values.grade import names_grade
 from tracker.intake.values.header import header
@@ -143,6 +143,10 @@ def _charges_alone(read: ReadTable, found: SheetTables) -> bool:
     if any(column.sure for column in read.columns.board):
         return False
     above = [*read.table.titles, *(words for words in found.texts if words.row < read.table.first_row)]
+    measured = any(price.caliper or price.weights for price in read.columns.prices)
+    if measured and any(names_grade(words.text) and not _heads_charges(words.text) for words in above):
+        # 'Coated unbleached kraft, $ per MSF', and below it 'Freight is extra': prices of that board by caliper.
+        return False
     corner = read.table.columns[0].text if read.table.columns else ""
     if not any(_heads_charges(text) for text in (corner, *(words.text for words in above))):
         return False
@@ -150,9 +154,12 @@ def _charges_alone(read: ReadTable, found: SheetTables) -> bool:
 
 
 def _heads_charges(text: str) -> bool:
-    """A title that begins with a charge."""
+    """A title that begins with a charge and says of none how much it is: 'Freight adds $3.10 per MSF' is one more thing
+    that a list of boards says."""
     named = charge_header(text)
-    return named is not None and text.strip().startswith(named.label)
+    if named is None or not text.strip().startswith(named.label):
+        return False
+    return not any(isinstance(one, ChargeWords) and one.amounts for one in statements(text))
 
 
 def _by_periods(read: ReadTable) -> bool:
