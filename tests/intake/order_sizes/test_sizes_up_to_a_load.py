@@ -53,3 +53,23 @@ def test_part_loads_from_a_weight_end_where_full_loads_of_a_weight_begin():
         (5000, 20000),
         (20000, None),
     ]
+
+
+ONE_LOAD = [
+    ("5 t to under 1 truckload", "1 truckload and up"), ("5 t bis unter 1 LKW", "ab 1 LKW"),
+    ("5 t à moins de 1 camion", "à partir de 1 camion"), ("5 t a menos de 1 camión", "desde 1 camión"),
+    ("5 t till under 1 bil", "från 1 bil"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("size", "load"), ONE_LOAD)
+def test_one_load_in_figures_ends_a_size_as_in_words(size, load):
+    found = sized("EUR per tonne", "Under 5 t", size, load, notes=["1 truckload = 22 t"])
+    assert bounds(found) == [(None, 5000), (5000, 22000), (22000, None)]
+
+
+@pytest.mark.parametrize("size", ["5 t to under 10 truckloads", "5 t bis unter 10 LKW", "5 t up to 20 trucks"])
+def test_the_figure_before_loads_counts_them_and_no_tons(size):
+    found = sized("EUR per tonne", "Under 5 t", size, "from 30 truckloads")
+    assert str(found[1].state) == "question"
+    assert "bracket-unread" in codes(found[1])

@@ -149,11 +149,15 @@ def _behind_sign(text: str) -> str:
 
 def load_at_end(words: str) -> Found[str] | None:
     """The load that a size from some weight goes up to: 'T/L' in '20,000 lb to T/L' and in '20,000 lb up to a full
-    T/L', which weighs something else."""
+    T/L', which weighs something else. Of 'under 2 TL' it says nothing."""
     load = next((match for match in phrases("bracket").find(words) if match.value in WHOLE_LOADS), None)
-    before = words[: load.start].rstrip() if load is not None else ""
+    before = _ONE.sub("", words[: load.start].rstrip()) if load is not None else ""
     joint = before[_end_of_weight(before) :].strip()
     return load if joint != before.strip() and (joint in _DASHES or _joins(joint)) else None
+
+
+_ONE = re.compile(r"(?<=[^\W\d])\s+1$")
+"""'To under 1 TL' as 'to under a TL'."""
 
 
 def ending_at(words: str, load: Found[str], weight: Mass) -> Bracket | None:
