@@ -201,3 +201,41 @@ def test_whose_works_it_is_free_at_says_what_stands_in_brackets(text, delivered)
     said = find_delivery(text)
     assert said is not None
     assert said.delivered is delivered
+
+
+    ("first", "second"),
+    [
+        ("1 285,00 € la tonne, franco Dijon", "824,00 € la tonne, départ usine"),
+        ("1.285,00 € je Tonne, frei Haus Kassel", "824,00 € je Tonne, ab Werk"),
+        ("1.285,00 € je Tonne frei Kassel", "824,00 € je Tonne ab Werk"),
+        ("€1,285.00 per tonne, delivered Salt Lake City", "€824.00 per tonne, ex works"),
+        ("1 285,00 EUR per ton (1000 kg), fritt Göteborg", "824,00 EUR per ton (1000 kg), fritt fabrik"),
+        ("1.285,00 EUR por tonelada, entregado Madrid", "824,00 EUR por tonelada, en fábrica"),
+    ],
+)
+def test_the_place_behind_a_line_s_own_terms_changes_nothing_of_them(first, second):
+    rows = [["Madame, Monsieur,"], [f"- GC1 250 g/m², 410 µm : {first}"], [f"- GD2 350 g/m², 455 µm : {second}"]]
+    assert [line.offer.delivered for line in lines(rows).values()] == [True, False]
+
+
+PACKED = [
+    "Bögen werden unverpackt auf Einwegpalette geliefert.", "Sheets are delivered on one-way pallets.",
+    "Rolls are delivered eye to the sky", "Le carton est livré sur palettes", "Cartón entregado en palés",
+    "Kartongen levereras på pall",
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("note", PACKED)
+def test_how_goods_are_packed_says_nothing_of_freight(note):
+    rows = [["Board", "g/m²", "µm", "EUR/t"], ["GC2", 250, 410, 1098], [], [note]]
+    assert lines(rows)["D2"].offer.delivered is None
+    assert lines([["EUR per tonne, ex works"], *rows])["D3"].offer.delivered is False
+
+
+@pytest.mark.parametrize(
+    "note",
+    ["Sheets on pallets, delivered", "Goods are delivered to your dock on pallets", "Prices delivered on pallets"],
+)
+def test_but_prices_may_be_delivered_on_pallets(note):
+    rows = [["Board", "g/m²", "µm", "EUR/t"], ["GC2", 250, 410, 1098], [], [note]]
+    assert lines(rows)["D2"].offer.delivered is True

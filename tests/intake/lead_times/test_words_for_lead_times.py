@@ -222,3 +222,15 @@ TONNES = ["Grade", "µm", "g/m²", "EUR/tonne"]
 def test_lead_times_in_a_makers_words(title, weeks):
     (line,) = lines([[title], TONNES, GC1]).values()
     assert line.offer.lead_days == weeks
+
+
+@pytest.mark.parametrize(
+    ("text", "days"),
+    [("Shown both ways. ARO 28 days.", (28, 28)), ("28 days after receipt of order", (28, 28)),
+     ("28 Tage nach Auftragseingang", (28, 28)), ("28 jours après réception de commande", (28, 28)),
+     ("28 días desde la recepción del pedido", (28, 28)), ("28 dagar efter order", (28, 28)),
+     ("Both ways. 28 days.", None), ("28 days after invoice", None), ("Pay 28 days after receipt of order", None)],
+)  # fmt: skip
+def test_days_from_an_order_are_none_to_pay_in(text, days):
+    said = lead_by_itself(text)
+    assert (said.days if said is not None else None) == days

@@ -66,3 +66,12 @@ def offer_below(*texts):
 )  # fmt: skip
 def test_words_for_the_smallest_order(text, kg):
     assert offer_below(text).minimum_kg == (None if kg is None else Decimal(kg))
+
+
+@pytest.mark.parametrize(
+    "note",
+    ["to = 1000 kg; Mindestabn. 2 to", "Mind.-Abn. 2 t", "Mindestbestellm. 2 t", "Min. ord. 2 t", "Cde mini. : 2 t",
+     "Pedido mín. 2 t", "Min. kvant. 2 t"],
+)  # fmt: skip
+def test_words_cut_short_for_the_smallest_order(note):
+    assert offer(note).minimum_kg == 2000

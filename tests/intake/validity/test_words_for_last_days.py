@@ -126,3 +126,22 @@ def test_up_to_in_one_word(text):
 
 def test_an_order_up_to_a_weight_is_no_last_day():
     assert validity("Orders upto 20 tonnes") is None
+
+
+    "note",
+    ["pence per kilo; offer stands till 30 November 2026", "Prices hold good til 30 November 2026",
+     "Angebot steht bis 30.11.2026", "Diese Preise halten wir bis 30.11.2026",
+     "L'offre tient jusqu'au 30/11/2026", "Nous tenons ces prix jusqu'au 30 novembre 2026",
+     "La oferta se mantiene hasta el 30 de noviembre de 2026", "Erbjudandet står till 2026-11-30",
+     "Vi håller priserna till 2026-11-30"],
+)  # fmt: skip
+def test_an_offer_that_stands_till_a_day(note):
+    said = validity(note)
+    assert said is not None
+    assert said.last_day() == date(2026, 11, 30)
+
+
+@pytest.mark.parametrize("note", ["Die Maschine steht bis 30.11.2026", "The mill is shut till 30 November 2026"])
+def test_works_that_stand_still_till_a_day_hold_no_prices(note):
+    said = validity(note)
+    assert said is None or said.last_day() is None

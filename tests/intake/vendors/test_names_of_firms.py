@@ -188,3 +188,20 @@ def test_boards_of_a_mill_name_no_firm(text):
 )  # fmt: skip
 def test_a_word_of_the_trade_names_a_firm_at_either_end_of_its_name(name):
     assert (company_name(name) or letterhead_name(name)) == name
+
+
+@pytest.mark.parametrize(
+    "name",
+    ["Larkendale Sheet & Roll", "Larkendale Rolls & Sheets", "Rollen & Bogen Lindmoor", "Bobines et Formats Vauriol",
+     "Bobinas y Hojas Altavega", "Rullar & Ark i Norrvalla", "Fa. Lindmoor Papp- u. Kartonvertrieb"],
+)  # fmt: skip
+def test_firms_called_by_rolls_and_sheets_or_with_words_cut_short(name):
+    assert letterhead_name(name) == name
+
+
+@pytest.mark.parametrize(
+    "title",
+    ["Sheet & Roll", "Rollen & Bogen", "Bobines & Formats", "Rullar & Ark", "Kraft Sheet & Roll"],
+)  # fmt: skip
+def test_rolls_and_sheets_alone_are_no_firm(title):
+    assert letterhead_name(title) is None

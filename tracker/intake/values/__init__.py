@@ -19,7 +19,7 @@ orders       masses, ordinals, brackets, bracket_pieces, brackets_in_kg, worded_
              weights_in_words
 time         dates, validity, validity_cell, open_validity, held_apart, lead, lead_sentences, lead_by_itself,
              lead_remarked, lead_unread, lead_units
-freight      delivery, freight_of_prices, charges, charge_names, charge_parts, charges_apart,
+freight      delivery, place_behind, freight_of_prices, charges, charge_names, charge_parts, charges_apart,
              told_with_price, relieved_charges, costs_told, added_on_top, freight_lanes
 heads        header, role_words, roles, shares, column_legend, columns_meant
 whose        company, titled_firms, firm_papers, bidders, firm_goods, legal_forms, form_fields, addresses

@@ -57,7 +57,7 @@ def _abbreviation(text: str, stop: int) -> bool:
     if text[:stop].endswith("./"):
         return True
     last = re.search(r"[^\s.]*$", text[:stop])
-    word = fold(last.group()).lstrip("([") if last is not None else ""
+    word = fold(last.group()).lstrip("([-") if last is not None else ""
     if word.isdigit():
         # '31. Dezember': a day's number before its month.
         following = tokens(fold(text[stop : stop + 24]))

@@ -74,12 +74,34 @@ def _of_prices(text: str) -> Delivery | None:
     if any(said.delivered is not None for said in no_charges(text)):
         # 'No fuel surcharge on FOB orders' does not say which orders these are.
         return None
-    own = [part for clause in clauses(text) if (part := _before_lead(clause))]
+    parted = clauses(text)
+    told = [clause for clause in parted if not _tells_of_packing(clause)]
+    if parted and not told:
+        return None
+    own = [part for clause in told if (part := _before_lead(clause))]
     said = find_delivery("; ".join(own)) if own else None
-    if said is not None:
+    if said is not None or len(told) < len(parted):
         return said
     said = find_delivery(text)
     return replace(said, of_lead_time=True) if said is not None and find_lead(text) is not None else said
+
+
+def _tells_of_packing(clause: str) -> bool:
+    """'Sheets are delivered unwrapped on one-way pallets': how the goods come, and not at whose freight; 'board is
+    delivered to your dock on pallets' says both."""
+    goods = next(iter(phrases("goods_delivered").find(clause)), None)
+    packed = phrases("packed").find(clause)
+    if goods is None or goods.first > _FIRST_WORDS or not packed or packed[0].start < goods.end:
+        return False
+    said = find_delivery(clause)
+    if said is None or len(said.words.split()) > 1 or "," in clause[goods.end : clause.find(said.words)]:
+        # 'Frei Haus', 'delivered price'; the title 'Sheets on pallets, delivered'.
+        return False
+    return not any(phrases(words).find(clause) for words in ("price_words", "carriage", "to_the_buyer", "the_buyer"))
+
+
+_FIRST_WORDS = 2
+"""Words that may stand before the goods: 'all our', 'unsere'."""
 
 
 def _before_lead(clause: str) -> str:

@@ -10,6 +10,7 @@ from tracker.intake.values import currency as currencies
 from tracker.intake.values.basis import BasisReading, after_per
 from tracker.intake.values.currency import CurrencyReading, currency_phrases
 from tracker.intake.values.numbers import FRACTION, SPACED_NUMBER, NumberReading, crowns_and_ore, number_readings
+from tracker.intake.values.place_behind import end_of_place
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, words
 from tracker.intake.words.phrases import Found, Phrases, Token
@@ -230,9 +231,20 @@ class PriceWalk:
         place = self.place_at.get(position)
         match = _words().at(self.tokens, place) if place is not None else None
         if match is None:
-            return None
+            return None if place is None else self._leading_to_a_place(place)
         self._take_word(*match.value, self.text[match.start : match.end])
-        return match.end
+        # '1 285 € la tonne, franco Dijon': where to changes nothing of what the price is.
+        delivers = self.numbers and match.value[0] in ("delivery", "incoterms")
+        return end_of_place(self.text, match.end) if delivers else match.end
+
+    def _leading_to_a_place(self, place: int) -> int | None:
+        """'1.285 € je Tonne frei Kassel': a word that says it only together with the place behind it."""
+        match = phrases("delivery_places").at(self.tokens, place) if self.numbers else None
+        after = end_of_place(self.text, match.end) if match is not None else 0
+        if match is None or after == match.end:
+            return None
+        self._take_word("delivery", match.value, "")
+        return after
 
     def _take_word(self, kind: str, which: str, written: str) -> None:
         if kind == "indicative":
