@@ -239,3 +239,17 @@ def test_how_goods_are_packed_says_nothing_of_freight(note):
 def test_but_prices_may_be_delivered_on_pallets(note):
     rows = [["Board", "g/m²", "µm", "EUR/t"], ["GC2", 250, 410, 1098], [], [note]]
     assert lines(rows)["D2"].offer.delivered is True
+
+
+@pytest.mark.parametrize(
+    ("one", "other", "states"),
+    [
+        ("1285 €/t DAP", "1255 €/t FCA", ["accepted"] * 2),
+        ("1285 €/t delivered Leeds", "1255 €/t ex works", ["accepted"] * 2),
+        ("1285 €/t DAP", "1255 €/t DAP", ["question"] * 2),
+        ("1285 €/t delivered Leeds", "1255 €/t delivered York", ["question"] * 2),
+    ],
+)
+def test_a_delivered_price_below_one_that_is_not_is_no_other_price_for_the_same(one, other, states):
+    rows = [["Board", "g/m²", "µm", "Price"], ["GC1", 250, 410, one], ["GC1", 250, 410, other]]
+    assert [str(line.state) for line in lines(rows).values()] == states

@@ -213,7 +213,8 @@ def disagreeing_rows(drafts: Iterable[Draft]) -> None:
     for draft in drafts:
         if times[draft.row_words] == 1 or draft.refused or draft.price is None:
             continue
-        key = (draft.block, draft.row_words, *about(draft), draft.currency, draft.basis)
+        # 'DAP 1,285' and 'FCA 1,255' in the price cells of two rows are two offers.
+        key = (draft.block, draft.row_words, *about(draft), draft.currency, draft.basis, draft.delivered)
         earlier = first.setdefault(key, draft)
         if earlier is draft or earlier.price is None:
             continue
