@@ -203,6 +203,7 @@ def test_whose_works_it_is_free_at_says_what_stands_in_brackets(text, delivered)
     assert said.delivered is delivered
 
 
+@pytest.mark.parametrize(
     ("first", "second"),
     [
         ("1 285,00 € la tonne, franco Dijon", "824,00 € la tonne, départ usine"),

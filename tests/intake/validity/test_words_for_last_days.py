@@ -128,6 +128,7 @@ def test_an_order_up_to_a_weight_is_no_last_day():
     assert validity("Orders upto 20 tonnes") is None
 
 
+@pytest.mark.parametrize(
     "note",
     ["pence per kilo; offer stands till 30 November 2026", "Prices hold good til 30 November 2026",
      "Angebot steht bis 30.11.2026", "Diese Preise halten wir bis 30.11.2026",
