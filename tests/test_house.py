@@ -5,11 +5,13 @@ import re
 import subprocess
 import tomllib
 from pathlib import Path
+from types import ModuleType
 
 import pytest
 
 import tests.intake
 import tracker.desk
+import tracker.intake.offers
 import tracker.intake.values
 
 ROOT = Path(__file__).resolve().parent.parent
@@ -58,11 +60,11 @@ def test_every_dependency_is_pinned_and_no_host_is_named() -> None:
     assert names <= pinned
 
 
-def test_the_map_of_values_names_every_grammar_and_none_that_is_gone() -> None:
-    shelves = (tracker.intake.values.__doc__ or "").split("What each reads its own first line says:")[1]
-    named = re.findall(r"\w+", re.sub(r"(?m)^\w+ +", "", shelves))
-    modules = {path.stem for path in (ROOT / "tracker" / "intake" / "values").glob("*.py")} - {"__init__"}
-    assert sorted(named) == sorted(modules)
+@pytest.mark.parametrize("step", [tracker.intake.values, tracker.intake.offers])
+def test_the_map_of_a_step_names_every_folder_and_none_that_is_gone(step: ModuleType) -> None:
+    named = re.findall(r"(?m)^([a-z]+)  +\S", step.__doc__ or "")
+    folder = ROOT.joinpath(*step.__name__.split("."))
+    assert sorted(named) == sorted(path.parent.name for path in folder.glob("*/__init__.py"))
 
 
 def test_the_map_of_the_readers_tests_names_every_folder_and_none_that_is_gone() -> None:

@@ -7,8 +7,8 @@ import pytest
 from tests.corpus.registry import corpus
 from tracker.intake.files import open_workbook
 from tracker.intake.grid import Cell, Grid, Unreadable, Workbook
-from tracker.intake.offers import alike
-from tracker.intake.offers.alike import AlikeRows, Told
+from tracker.intake.offers.rows import alike
+from tracker.intake.offers.rows.alike import AlikeRows, Told
 from tracker.intake.read import read_workbook
 from tracker.trade.offer import Answers, Reading
 

@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from tracker.intake.grid import Cell, Grid, Workbook
 from tracker.intake.read import read_workbook
-from tracker.intake.values.roles import Role
+from tracker.intake.values.heads.roles import Role
 from tracker.trade.basis import Basis
 from tracker.trade.layout import (
     LAYOUT_SAID,

@@ -39,7 +39,7 @@ def without_impossible_slips(desk: Desk, snapshot: Snapshot, judged: Judged) -> 
 
 def _sharing_the_sign(desk: Desk, offer_id: int) -> frozenset[str]:
     """The currencies that share the sign an offer's price is written with; none where the sheet says one plainly."""
-    from tracker.intake.values.currency import find_currencies
+    from tracker.intake.values.prices.currency import find_currencies
     from tracker.store import files, offers
 
     with desk.store.reading() as connection:

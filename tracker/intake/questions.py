@@ -4,8 +4,8 @@ import re
 from collections.abc import Iterable, Iterator, Sequence
 
 from tracker.intake.offers.draft import DECIMAL, PRICE, Asked, Draft
-from tracker.intake.offers.price_changes import CHANGE, STAND
-from tracker.intake.offers.rivals import HOLDS
+from tracker.intake.offers.prices.price_changes import CHANGE, STAND
+from tracker.intake.offers.prices.rivals import HOLDS
 from tracker.trade.basis import Basis
 from tracker.trade.grades import grades
 from tracker.trade.offer import Choice, Question

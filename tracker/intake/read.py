@@ -61,9 +61,9 @@ def _into(lines: list[Line]) -> Callable[[list[PlainLine]], None]:
 
 def _understood(workbook: Workbook, answers: Answers) -> tuple[Reading, Iterator[PlainLine]]:
     """The reading without its lines, and the lines, each made when asked for and its draft let go."""
-    from tracker.intake.offers.left_out import leave_out, to_read_with
-    from tracker.intake.offers.marked import lines_of
-    from tracker.intake.offers.rivals import decided
+    from tracker.intake.offers.prices.rivals import decided
+    from tracker.intake.offers.rows.left_out import leave_out, to_read_with
+    from tracker.intake.offers.rows.marked import lines_of
     from tracker.intake.offers.workbook import read_offers
     from tracker.intake.questions import questions_of
 

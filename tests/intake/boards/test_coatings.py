@@ -3,7 +3,7 @@
 import pytest
 
 from tests.intake.sheets import lines
-from tracker.intake.values.grade import find_grade
+from tracker.intake.values.boards.grade import find_grade
 
 
 @pytest.mark.parametrize(("head", "cell"), [("Alt. offered?", "No"), ("Sample sent?", "no"), ("Alternative", "none")])

@@ -4,7 +4,7 @@ import pytest
 
 from tests.intake.sheets import book, codes, grid, lines
 from tracker.intake.read import read_workbook
-from tracker.intake.values.legends import legend
+from tracker.intake.values.boards.legends import legend
 from tracker.trade.offer import Answers
 
 

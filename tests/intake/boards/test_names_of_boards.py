@@ -4,7 +4,7 @@ import pytest
 
 from tests.intake.sheets import book, codes, grid, lines
 from tracker.intake.read import read_workbook
-from tracker.intake.values.grade import find_grade
+from tracker.intake.values.boards.grade import find_grade
 from tracker.trade.offer import Answers
 
 

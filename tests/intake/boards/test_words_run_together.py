@@ -3,8 +3,8 @@
 import pytest
 
 from tests.intake.sheets import lines, read
-from tracker.intake.values.grade import find_grade
-from tracker.intake.values.lead import lead_text
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.times.lead import lead_text
 
 
 @pytest.mark.parametrize(

@@ -3,8 +3,8 @@
 import pytest
 
 from tests.intake.sheets import codes, lines
-from tracker.intake.values.added_on_top import added_on_top
-from tracker.intake.values.charges import find_charges
+from tracker.intake.values.freight.added_on_top import added_on_top
+from tracker.intake.values.freight.charges import find_charges
 
 
 def offer(note):

@@ -6,7 +6,7 @@ import pytest
 
 from tests.intake.readings import accepted, by_cell, read_rows
 from tests.intake.sheets import lines
-from tracker.intake.values.charges import find_charges
+from tracker.intake.values.freight.charges import find_charges
 from tracker.trade.footing import footing
 
 HEAD = ["Sorte", "g/m²", "µm", "Preis EUR/t frei Haus"]

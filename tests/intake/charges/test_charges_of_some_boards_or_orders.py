@@ -5,8 +5,8 @@ from decimal import Decimal
 import pytest
 
 from tests.intake.sheets import codes, lines
-from tracker.intake.values.charges import ChargeWords
-from tracker.intake.values.statements import statements
+from tracker.intake.values.freight.charges import ChargeWords
+from tracker.intake.values.notes.statements import statements
 
 HEAD = ["Board", "gsm", "micron", "EUR/t"]
 BOARDS = [["SBS", 240, 340, 1298], ["GC1", 280, 450, 1180], ["GD2", 300, 420, 845]]

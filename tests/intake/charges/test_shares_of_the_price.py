@@ -3,7 +3,7 @@
 import pytest
 
 from tests.intake.sheets import lines
-from tracker.intake.values.role_words import header_roles
+from tracker.intake.values.heads.role_words import header_roles
 
 LANGUAGES = [
     ("Base price", "EUR per tonne", "Energy surcharge", "% of base price"),

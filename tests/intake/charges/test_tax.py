@@ -3,9 +3,9 @@
 import pytest
 
 from tests.intake.sheets import codes, lines
-from tracker.intake.values.charges import ChargeWords
-from tracker.intake.values.clauses import clauses
-from tracker.intake.values.statements import statements
+from tracker.intake.values.freight.charges import ChargeWords
+from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.statements import statements
 from tracker.trade.offer import State
 
 HEAD = ["Grade", "g/m²", "EUR/t", "Remarks"]

@@ -5,8 +5,8 @@ from decimal import Decimal
 import pytest
 
 from tests.intake.sheets import codes, lines
-from tracker.intake.values.added_on_top import added_on_top
-from tracker.intake.values.charges import find_charges
+from tracker.intake.values.freight.added_on_top import added_on_top
+from tracker.intake.values.freight.charges import find_charges
 
 HEAD = ["Board", "pt", "lb/MSF", "USD/ST delivered"]
 SBS, CRB = ["SBS C1S", 18, 75, 1100], ["CRB C1S", 18, 70, 900]

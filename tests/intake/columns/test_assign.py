@@ -9,7 +9,7 @@ from tracker.intake.columns.assign import columns_of
 from tracker.intake.columns.column import Kind
 from tracker.intake.tables.find import find_tables
 from tracker.intake.tables.view import view_of
-from tracker.intake.values.roles import Role
+from tracker.intake.values.heads.roles import Role
 
 
 def columns(rows, **more):

@@ -3,7 +3,7 @@
 import pytest
 
 from tests.intake.sheets import lines, prices
-from tracker.intake.values.money import price_text
+from tracker.intake.values.prices.money import price_text
 
 HEAD = ["Grade", "g/m²", "µm"]
 

@@ -7,7 +7,7 @@ import pytest
 
 from tests.intake.readings import accepted, by_cell, read_rows
 from tests.intake.sheets import lines
-from tracker.intake.values.delivery import find_delivery
+from tracker.intake.values.freight.delivery import find_delivery
 
 
 def test_terms_over_figures_head_prices_of_their_own():

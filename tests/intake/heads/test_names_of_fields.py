@@ -4,7 +4,7 @@ import pytest
 
 from tests.intake.readings import accepted, read_rows
 from tests.intake.sheets import lines
-from tracker.intake.values.header import header
+from tracker.intake.values.heads.header import header
 
 
 def test_an_item_column_that_names_the_board_is_the_product():

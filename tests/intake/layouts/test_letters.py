@@ -3,8 +3,8 @@
 import pytest
 
 from tests.intake.sheets import lines, read
-from tracker.intake.values.statements import statements
-from tracker.intake.values.validity import Validity
+from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.times.validity import Validity
 from tracker.trade.offer import State
 
 

@@ -3,9 +3,9 @@
 import pytest
 
 from tests.intake.sheets import codes, lines
-from tracker.intake.values.lead_remarked import lead_remarked
-from tracker.intake.values.lead_sentences import find_lead
-from tracker.intake.values.numbers_in_words import in_figures
+from tracker.intake.values.figures.numbers_in_words import in_figures
+from tracker.intake.values.times.lead_remarked import lead_remarked
+from tracker.intake.values.times.lead_sentences import find_lead
 
 
 @pytest.mark.parametrize(

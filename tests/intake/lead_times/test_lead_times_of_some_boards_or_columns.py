@@ -3,8 +3,8 @@
 import pytest
 
 from tests.intake.sheets import codes, lines, merged
-from tracker.intake.values.lead import LeadTime
-from tracker.intake.values.statements import statements
+from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.times.lead import LeadTime
 
 
 def test_lead_times_by_board_beside_a_table_are_no_columns_of_it():

@@ -3,8 +3,8 @@
 import pytest
 
 from tests.intake.sheets import codes, lines
-from tracker.intake.values.lead import lead_text
-from tracker.intake.values.lead_by_itself import lead_by_itself
+from tracker.intake.values.times.lead import lead_text
+from tracker.intake.values.times.lead_by_itself import lead_by_itself
 
 
 @pytest.mark.parametrize(

@@ -6,9 +6,9 @@ import pytest
 
 from tests.intake.readings import by_cell, read_rows
 from tests.intake.sheets import codes, lines, read
-from tracker.intake.values.caliper import caliper_unit, find_calipers
-from tracker.intake.values.header import header
-from tracker.intake.values.roles import Role
+from tracker.intake.values.boards.caliper import caliper_unit, find_calipers
+from tracker.intake.values.heads.header import header
+from tracker.intake.values.heads.roles import Role
 from tracker.trade.offer import State
 
 

@@ -5,7 +5,7 @@ from fractions import Fraction
 import pytest
 
 from tests.intake.sheets import codes, lines
-from tracker.intake.values.reams import ream_of
+from tracker.intake.values.boards.reams import ream_of
 
 GSM_PER_LB_INCH2_500 = Fraction("0.45359237") * 1000 / 500 / (Fraction("0.0254") ** 2)
 

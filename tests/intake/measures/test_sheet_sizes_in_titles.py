@@ -5,7 +5,7 @@ from decimal import Decimal
 import pytest
 
 from tests.intake.sheets import codes, lines
-from tracker.intake.values.list_boards import LONGEST_TITLE
+from tracker.intake.values.boards.list_boards import LONGEST_TITLE
 from tracker.trade.offer import State
 
 

@@ -4,7 +4,7 @@ import pytest
 
 from tests.intake.sheets import book, grid, lines, read
 from tracker.intake.read import read_workbook
-from tracker.intake.values.no_offers import offers_nothing
+from tracker.intake.values.changes.no_offers import offers_nothing
 from tracker.trade.offer import Answers
 
 OFFERS = ["SBS C1S 16 pt, 67 lb/MSF - $1,205.00 per short ton", "CUK 21 pt, 86 lb/MSF - $1,092.00 per short ton"]

@@ -3,7 +3,7 @@
 import pytest
 
 from tests.intake.sheets import lines, read
-from tracker.intake.values.others_prices import Offering, heading_offers, row_offers
+from tracker.intake.values.changes.others_prices import Offering, heading_offers, row_offers
 
 HEAD, GC1, GC2 = ["Board", "g/m²", "µm", "EUR/t"], ["Dunpress GC1", 250, 400, 1180], ["Larkfold GC1", 300, 480, 1150]
 

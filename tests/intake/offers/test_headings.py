@@ -1,7 +1,7 @@
 """Sub-headings: a later one ends those that speak of the same, however long the list."""
 
 from tracker.intake.grid import Cell
-from tracker.intake.offers.headings import HeadingsInForce
+from tracker.intake.offers.notes.headings import HeadingsInForce
 from tracker.intake.tables.table import Headings, Words
 
 

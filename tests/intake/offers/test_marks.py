@@ -3,7 +3,7 @@
 import pytest
 
 from tests.intake.sheets import codes, lines
-from tracker.intake.offers.signs import marks_disagree
+from tracker.intake.offers.prices.signs import marks_disagree
 
 
 def _column(*prices: str, caliper: str = "0,41 mm"):

@@ -5,7 +5,7 @@ from decimal import Decimal
 import pytest
 
 from tests.intake.sheets import codes, lines
-from tracker.intake.values.loads import load_definitions
+from tracker.intake.values.orders.loads import load_definitions
 
 
 @pytest.mark.parametrize(

@@ -3,9 +3,9 @@
 import pytest
 
 from tests.intake.sheets import codes, lines
-from tracker.intake.values.brackets import bracket_text
-from tracker.intake.values.brackets_in_kg import in_kg
-from tracker.intake.values.minimum import find_minimum
+from tracker.intake.values.orders.brackets import bracket_text
+from tracker.intake.values.orders.brackets_in_kg import in_kg
+from tracker.intake.values.orders.minimum import find_minimum
 from tracker.trade.offer import State
 from tracker.trade.quantities import MassUnit
 

@@ -3,8 +3,8 @@
 import pytest
 
 from tests.intake.sheets import codes, lines
-from tracker.intake.values.brackets import Bracket
-from tracker.intake.values.brackets_in_kg import in_kg
+from tracker.intake.values.orders.brackets import Bracket
+from tracker.intake.values.orders.brackets_in_kg import in_kg
 
 TON = 907.18474
 

@@ -6,7 +6,7 @@ from decimal import Decimal
 import pytest
 
 from tests.intake.sheets import codes, lines, merged
-from tracker.intake.values.counted_orders import weighs_deliveries
+from tracker.intake.values.orders.counted_orders import weighs_deliveries
 from tracker.trade.offer import State
 
 BOARD = ["SBS C1S", 18, 75]

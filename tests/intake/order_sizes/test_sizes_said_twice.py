@@ -5,7 +5,7 @@ from decimal import Decimal
 import pytest
 
 from tests.intake.sheets import codes, lines
-from tracker.intake.values.brackets import bracket_text
+from tracker.intake.values.orders.brackets import bracket_text
 from tracker.trade.quantities import MassUnit
 
 _TWICE = {

@@ -6,8 +6,8 @@ import pytest
 
 from tests.intake.readings import read_rows
 from tests.intake.sheets import codes, lines
-from tracker.intake.values.minimum import find_minimum
-from tracker.intake.values.statements import SaysMinimum, statements
+from tracker.intake.values.notes.statements import SaysMinimum, statements
+from tracker.intake.values.orders.minimum import find_minimum
 
 
 def test_a_smallest_order_in_pounds_is_no_basis_weight():

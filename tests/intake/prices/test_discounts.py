@@ -4,7 +4,7 @@ import pytest
 
 from tests.intake.sheets import book, grid, lines
 from tracker.intake.read import read_workbook
-from tracker.intake.values.discounts import discount_to_come
+from tracker.intake.values.changes.discounts import discount_to_come
 from tracker.trade.offer import Answers, State
 
 HEAD = ["Board", "gsm", "micron", "EUR/t"]

@@ -3,7 +3,7 @@
 import pytest
 
 from tests.intake.sheets import codes, lines, read
-from tracker.intake.values.multiples import multiplied
+from tracker.intake.values.prices.multiples import multiplied
 from tracker.trade.offer import State
 
 HEAD = ["Board", "µm", "g/m²"]

@@ -5,7 +5,7 @@ from decimal import Decimal
 import pytest
 
 from tests.intake.sheets import codes, lines
-from tracker.intake.values.rises_shown import makes_the_difference
+from tracker.intake.values.changes.rises_shown import makes_the_difference
 from tracker.trade.basis import Basis
 
 _ROWS = [["GD2", 250, 320, 790, 845], ["GD2", 300, 390, 780, 840]]

@@ -3,8 +3,8 @@
 import pytest
 
 from tests.intake.sheets import codes, lines
-from tracker.intake.values.statements import SaysCurrency, statements
-from tracker.intake.values.units_denied import units_denied
+from tracker.intake.values.notes.statements import SaysCurrency, statements
+from tracker.intake.values.prices.units_denied import units_denied
 
 PESOS = ["Board", "g/m2", "µm", "Price per kg", "Currency"]
 IN_PESOS = [[30.4], [29.9], [1.68, "USD"], [25.1], [1.41, "USD"], [18.7]]

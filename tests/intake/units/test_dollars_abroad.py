@@ -4,7 +4,7 @@ import pytest
 
 from tests.intake.sheets import book, codes, grid, lines
 from tracker.intake.read import read_workbook
-from tracker.intake.values.addresses import abroad
+from tracker.intake.values.firms.addresses import abroad
 from tracker.trade.offer import Answers
 
 HEAD = ["Board", "pt", "lb/MSF"]

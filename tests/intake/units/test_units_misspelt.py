@@ -3,8 +3,8 @@
 import pytest
 
 from tests.intake.sheets import codes, lines, read
-from tracker.intake.values.basis import find_basis
-from tracker.intake.values.currency import find_currencies
+from tracker.intake.values.prices.basis import find_basis
+from tracker.intake.values.prices.currency import find_currencies
 
 ROWS = [["SBS C1S", 14, 59, 1262], ["CRB C1S", 22, 86, 934]]
 

@@ -3,7 +3,7 @@
 import pytest
 
 from tests.intake.sheets import codes, lines
-from tracker.intake.values.units_of_parts import units_of_parts
+from tracker.intake.values.prices.units_of_parts import units_of_parts
 
 
 def prices(found):

@@ -5,9 +5,9 @@ import pytest
 from tests.intake.readings import accepted, by_cell, read_rows
 from tests.intake.sheets import book, codes, grid, lines, prices
 from tracker.intake.read import read_workbook
-from tracker.intake.values.header import header
-from tracker.intake.values.money import price_text
-from tracker.intake.values.multiples import multiplied_in_head
+from tracker.intake.values.heads.header import header
+from tracker.intake.values.prices.money import price_text
+from tracker.intake.values.prices.multiples import multiplied_in_head
 from tracker.trade.basis import Basis
 from tracker.trade.offer import Answers
 

@@ -6,7 +6,7 @@ import pytest
 
 from tests.intake.readings import by_cell, note_codes, read_rows
 from tests.intake.sheets import codes, lines
-from tracker.intake.values.validity import validity
+from tracker.intake.values.times.validity import validity
 from tracker.trade.offer import NoteCode
 
 HEAD = ["Grade", "pt", "lb/MSF"]

@@ -5,7 +5,7 @@ from datetime import date
 import pytest
 
 from tests.intake.sheets import lines
-from tracker.intake.values.validity import validity
+from tracker.intake.values.times.validity import validity
 
 
 def offer(note):

@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from tests.intake.values.written import decimals, written
-from tracker.intake.values.caliper import bare_caliper, caliper_text, caliper_unit, find_calipers
+from tracker.intake.values.boards.caliper import bare_caliper, caliper_text, caliper_unit, find_calipers
 from tracker.trade.quantities import CaliperUnit
 
 SIGNS = st.sampled_from(["plain point", "plain comma"])

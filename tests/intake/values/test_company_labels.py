@@ -3,7 +3,7 @@
 import pytest
 
 from tests.intake.sheets import lines
-from tracker.intake.values.company import company_name
+from tracker.intake.values.firms.company import company_name
 
 
 @pytest.mark.parametrize(

@@ -2,10 +2,10 @@
 
 import pytest
 
-from tracker.intake.values.company import company_name, labelled_company
-from tracker.intake.values.grade import find_grade
-from tracker.intake.values.minimum import minimums
-from tracker.intake.values.validity import validity
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.firms.company import company_name, labelled_company
+from tracker.intake.values.orders.minimum import minimums
+from tracker.intake.values.times.validity import validity
 
 
 @pytest.mark.parametrize(

@@ -2,7 +2,7 @@
 
 import pytest
 
-from tracker.intake.values.charges import find_charges
+from tracker.intake.values.freight.charges import find_charges
 
 
 @pytest.mark.parametrize(

@@ -3,7 +3,7 @@
 import pytest
 
 from tests.intake.sheets import codes, lines
-from tracker.intake.values.money import find_price_unit
+from tracker.intake.values.prices.money import find_price_unit
 
 
 @pytest.mark.parametrize(

@@ -2,10 +2,10 @@
 
 import pytest
 
-from tracker.intake.values.addresses import countries
-from tracker.intake.values.currency import currency_text, find_currencies
-from tracker.intake.values.formats import format_words, number_format_currency
-from tracker.intake.values.money import price_text
+from tracker.intake.values.figures.formats import format_words, number_format_currency
+from tracker.intake.values.firms.addresses import countries
+from tracker.intake.values.prices.currency import currency_text, find_currencies
+from tracker.intake.values.prices.money import price_text
 
 
 def test_shared_signs_name_every_country():

@@ -7,10 +7,10 @@ from babel.dates import get_month_names
 from hypothesis import given
 from hypothesis import strategies as st
 
-from tracker.intake.values.clauses import clauses
-from tracker.intake.values.dates import DateOrder, date_order, date_readings, find_dates, ordered
-from tracker.intake.values.validity import validity
-from tracker.intake.values.validity_cell import validity_text
+from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.times.dates import DateOrder, date_order, date_readings, find_dates, ordered
+from tracker.intake.values.times.validity import validity
+from tracker.intake.values.times.validity_cell import validity_text
 
 WEEKS = [" weeks", " wks", " Wochen", " semaines", " sem.", " semanas", " veckor", " wk"]
 

@@ -2,8 +2,8 @@
 
 import pytest
 
-from tracker.intake.values.grade import find_grade
-from tracker.intake.values.legends import legend
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.boards.legends import legend
 
 GRADES = [
     ("SBS C1S", "SBS", 1),

@@ -4,9 +4,9 @@ from decimal import Decimal
 
 import pytest
 
-from tracker.intake.values.basis import basis_text
-from tracker.intake.values.header import header
-from tracker.intake.values.roles import Role
+from tracker.intake.values.heads.header import header
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.prices.basis import basis_text
 from tracker.trade.basis import Basis
 from tracker.trade.quantities import WeightUnit
 

@@ -6,9 +6,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from tracker.intake.values.lead import LeadUnit, lead_text, lead_unit
-from tracker.intake.values.lead_by_itself import lead_by_itself
-from tracker.intake.values.lead_sentences import find_lead
+from tracker.intake.values.times.lead import LeadUnit, lead_text, lead_unit
+from tracker.intake.values.times.lead_by_itself import lead_by_itself
+from tracker.intake.values.times.lead_sentences import find_lead
 
 WEEKS = [" weeks", " wks", " Wochen", " semaines", " sem.", " semanas", " veckor", " wk"]
 DAYS = [" days", " Tage", " jours", " días", " dagar", " calendar days"]

@@ -3,9 +3,9 @@
 import pytest
 
 from tests.intake.sheets import codes, lines
-from tracker.intake.values.lead import LeadTime
-from tracker.intake.values.lead_remarked import lead_remarked
-from tracker.intake.values.lead_unread import LeadUnread
+from tracker.intake.values.times.lead import LeadTime
+from tracker.intake.values.times.lead_remarked import lead_remarked
+from tracker.intake.values.times.lead_unread import LeadUnread
 
 
 @pytest.mark.parametrize(

@@ -2,7 +2,7 @@
 
 import pytest
 
-from tracker.intake.values.list_age import Age, age_of_list, age_of_name, age_of_row
+from tracker.intake.values.changes.list_age import Age, age_of_list, age_of_name, age_of_row
 
 _SUPERSEDED = [
     "SUPERSEDED - list of 2025", "Price list 2025 (old)", "Price list 2025, superseded", "This list is superseded",

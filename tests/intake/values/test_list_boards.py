@@ -2,7 +2,7 @@
 
 import pytest
 
-from tracker.intake.values.list_boards import board_of_list
+from tracker.intake.values.boards.list_boards import board_of_list
 
 LETTERS = [
     ("Folding boxboard GC1, reels. Prices EUR per tonne, DAP, fixed until 31 December 2027. 10 t each.", "FBB", None),

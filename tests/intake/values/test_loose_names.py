@@ -2,9 +2,9 @@
 
 import pytest
 
-from tracker.intake.values.caliper import find_calipers
-from tracker.intake.values.grade import find_grade
-from tracker.intake.values.money import price_unit
+from tracker.intake.values.boards.caliper import find_calipers
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.prices.money import price_unit
 
 
 @pytest.mark.parametrize(

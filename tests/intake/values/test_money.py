@@ -5,7 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from tests.intake.values.written import forms, prices, written
-from tracker.intake.values.money import find_price_unit, price_text, price_unit
+from tracker.intake.values.prices.money import find_price_unit, price_text, price_unit
 from tracker.trade.basis import Basis
 
 CURRENCIES = {

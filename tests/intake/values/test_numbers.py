@@ -5,7 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from tests.intake.values.written import decimals, forms, prices, written
-from tracker.intake.values.numbers import (
+from tracker.intake.values.figures.numbers import (
     NumberReading,
     number_readings,
     percent,

@@ -3,9 +3,9 @@
 import pytest
 
 from tests.intake.sheets import codes, lines
-from tracker.intake.values.brackets import bracket_text
-from tracker.intake.values.minimum import find_minimum
-from tracker.intake.values.numbers_in_words import in_figures
+from tracker.intake.values.figures.numbers_in_words import in_figures
+from tracker.intake.values.orders.brackets import bracket_text
+from tracker.intake.values.orders.minimum import find_minimum
 
 _HEAD = ["Board", "g/m²", "µm", "EUR/t"]
 _ROW = ["GC1", 250, 400, 1250]

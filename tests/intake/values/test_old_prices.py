@@ -2,8 +2,8 @@
 
 import pytest
 
-from tracker.intake.values.statements import statements
-from tracker.intake.values.validity import Validity
+from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.times.validity import Validity
 
 
 def held(text):

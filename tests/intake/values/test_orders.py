@@ -8,11 +8,11 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from tests.intake.values.written import written
-from tracker.intake.values.brackets import bracket_text
-from tracker.intake.values.brackets_in_kg import KgBracket, joined
-from tracker.intake.values.loads import load_definitions
-from tracker.intake.values.masses import mass_text
-from tracker.intake.values.minimum import find_minimum
+from tracker.intake.values.orders.brackets import bracket_text
+from tracker.intake.values.orders.brackets_in_kg import KgBracket, joined
+from tracker.intake.values.orders.loads import load_definitions
+from tracker.intake.values.orders.masses import mass_text
+from tracker.intake.values.orders.minimum import find_minimum
 from tracker.trade.quantities import MassUnit, kilograms
 
 TONNE = MassUnit.TONNE

@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from tests.intake.values.written import decimals
-from tracker.intake.values.sheetsize import LengthUnit, find_sheet_sizes, length_unit, sheet_text
+from tracker.intake.values.figures.sheetsize import LengthUnit, find_sheet_sizes, length_unit, sheet_text
 
 
 @given(

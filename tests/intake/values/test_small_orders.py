@@ -3,7 +3,7 @@ from decimal import Decimal
 import pytest
 
 from tests.intake.sheets import codes, lines
-from tracker.intake.values.small_orders import dearer_if_small
+from tracker.intake.values.orders.small_orders import dearer_if_small
 
 LB = Decimal("0.45359237")
 

@@ -2,8 +2,8 @@
 
 import pytest
 
-from tracker.intake.values.caliper import find_calipers
-from tracker.intake.values.weight import find_weights
+from tracker.intake.values.boards.caliper import find_calipers
+from tracker.intake.values.boards.weight import find_weights
 
 
 @pytest.mark.parametrize(

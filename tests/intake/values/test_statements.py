@@ -5,11 +5,19 @@ from decimal import Decimal
 
 import pytest
 
-from tracker.intake.values.basis import ton_definition
-from tracker.intake.values.delivery import Delivery
-from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
-from tracker.intake.values.statements import Remark, SaysDate, SaysMinimum, SaysTon, SaysWeightBasis, says, statements
-from tracker.intake.values.validity import Validity
+from tracker.intake.values.freight.delivery import Delivery
+from tracker.intake.values.notes.statements import (
+    Remark,
+    SaysDate,
+    SaysMinimum,
+    SaysTon,
+    SaysWeightBasis,
+    says,
+    statements,
+)
+from tracker.intake.values.prices.basis import ton_definition
+from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
+from tracker.intake.values.times.validity import Validity
 from tracker.trade.basis import Basis
 from tracker.trade.quantities import MassUnit, WeightUnit
 

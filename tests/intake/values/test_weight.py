@@ -8,8 +8,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from tests.intake.values.written import decimals, written
-from tracker.intake.values.caliper import find_calipers
-from tracker.intake.values.weight import find_weights, possible, weight_text, weight_units
+from tracker.intake.values.boards.caliper import find_calipers
+from tracker.intake.values.boards.weight import find_weights, possible, weight_text, weight_units
 from tracker.trade.quantities import WeightUnit, grammage
 
 SIGNS = st.sampled_from(["plain point", "plain comma"])

@@ -3,7 +3,7 @@
 import pytest
 
 from tests.intake.sheets import lines, read
-from tracker.intake.values.company import labelled_company
+from tracker.intake.values.firms.company import labelled_company
 
 TITLE = ["Comparison, EUR per tonne, delivered"]
 BOARD = ["Grade", "g/m²", "µm"]

@@ -4,7 +4,7 @@ import pytest
 
 from tests.intake.readings import read_rows
 from tests.intake.sheets import lines, read
-from tracker.intake.values.company import company_name, letterhead_name
+from tracker.intake.values.firms.company import company_name, letterhead_name
 
 HEAD = ["Grade", "pt", "lb/MSF"]
 BOARD = ["SBS C1S", 18, 75]

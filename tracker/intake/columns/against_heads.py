@@ -11,7 +11,7 @@ from tracker.intake.columns.headed_figures import mostly_priced
 from tracker.intake.columns.unnamed import close_by_row
 from tracker.intake.grid import Cell
 from tracker.intake.tables.periods import is_period
-from tracker.intake.values.roles import ON_TOP, ORDER_SIZES, Role
+from tracker.intake.values.heads.roles import ON_TOP, ORDER_SIZES, Role
 
 _MAY_MISNAME = frozenset({
     *ON_TOP, Role.CHANGE, Role.TOTAL, Role.PAYMENT, *ORDER_SIZES, Role.MINIMUM,

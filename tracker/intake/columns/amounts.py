@@ -10,7 +10,7 @@ from tracker.intake.columns.headed_figures import by_words
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import figures_by_row
 from tracker.intake.tables.heads import PRICE_ROLES
-from tracker.intake.values.roles import Role
+from tracker.intake.values.heads.roles import Role
 
 _QUANTITIES = frozenset({Role.BRACKET, Role.FROM_QUANTITY, Role.MINIMUM, Role.STOCK})
 _FEWEST_ROWS = 2

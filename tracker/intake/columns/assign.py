@@ -58,12 +58,12 @@ from tracker.intake.tables.headless import says_price
 from tracker.intake.tables.heads import PRICE_ROLES
 from tracker.intake.tables.periods import without_periods
 from tracker.intake.tables.table import HeadedColumn, Table, Words
-from tracker.intake.values.basis import find_basis
-from tracker.intake.values.dates import find_dates
-from tracker.intake.values.grade import names_grade
-from tracker.intake.values.masses import mass_text
-from tracker.intake.values.roles import MEASURES, ON_TOP, Role
-from tracker.intake.values.ton_kinds import ton_under
+from tracker.intake.values.boards.grade import names_grade
+from tracker.intake.values.heads.roles import MEASURES, ON_TOP, Role
+from tracker.intake.values.orders.masses import mass_text
+from tracker.intake.values.prices.basis import find_basis
+from tracker.intake.values.prices.ton_kinds import ton_under
+from tracker.intake.values.times.dates import find_dates
 from tracker.intake.words.lists import phrases
 
 _SAMPLE = 60

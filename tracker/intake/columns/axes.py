@@ -12,11 +12,11 @@ from decimal import Decimal
 from tracker.intake.columns.column import Column
 from tracker.intake.columns.order_sizes import is_order_size
 from tracker.intake.tables.table import Words
-from tracker.intake.values.caliper import CaliperReading, bare_caliper, in_unit
-from tracker.intake.values.header import Header, header
-from tracker.intake.values.numbers import number_readings
-from tracker.intake.values.roles import MEASURES, Role
-from tracker.intake.values.weight import WeightReading, weight_in, weight_text
+from tracker.intake.values.boards.caliper import CaliperReading, bare_caliper, in_unit
+from tracker.intake.values.boards.weight import WeightReading, weight_in, weight_text
+from tracker.intake.values.figures.numbers import number_readings
+from tracker.intake.values.heads.header import Header, header
+from tracker.intake.values.heads.roles import MEASURES, Role
 from tracker.intake.words.lists import phrases
 
 

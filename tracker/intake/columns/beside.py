@@ -13,10 +13,10 @@ from tracker.intake.columns.unnamed import close_by_row
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import figures_by_row
 from tracker.intake.tables.heads import PRICE_ROLES, is_bare_number
-from tracker.intake.values.header import Header, without_unit
-from tracker.intake.values.loads import LOADS
-from tracker.intake.values.masses import Mass, mass_text, mass_units
-from tracker.intake.values.roles import ON_TOP, Role
+from tracker.intake.values.heads.header import Header, without_unit
+from tracker.intake.values.heads.roles import ON_TOP, Role
+from tracker.intake.values.orders.loads import LOADS
+from tracker.intake.values.orders.masses import Mass, mass_text, mass_units
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis
 from tracker.trade.quantities import MassUnit

@@ -8,8 +8,8 @@ from collections.abc import Sequence
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, head_text
 from tracker.intake.tables.table import HeadedColumn
-from tracker.intake.values.header import Header, header
-from tracker.intake.values.roles import MEASURES, Role
+from tracker.intake.values.heads.header import Header, header
+from tracker.intake.values.heads.roles import MEASURES, Role
 
 _PLAINLY = 0.8
 _OF_BOARDS = (Role.PRODUCT, Role.GRADE)

@@ -12,10 +12,10 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import is_figure, sure_figure
 from tracker.intake.tables.heads import PRICE_ROLES
 from tracker.intake.tables.table import Headings, Table, Words
-from tracker.intake.values.brackets import bracket_text
-from tracker.intake.values.lead import LeadTime
-from tracker.intake.values.roles import ORDER_SIZES, Role
-from tracker.intake.values.statements import statements
+from tracker.intake.values.heads.roles import ORDER_SIZES, Role
+from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.orders.brackets import bracket_text
+from tracker.intake.values.times.lead import LeadTime
 from tracker.intake.words.lists import phrases
 
 _TELL_NO_BOARD = frozenset({*PRICE_ROLES, Role.MINIMUM, Role.ITEM, Role.LEAD_TIME, Role.REMARKS, Role.TOTAL})

@@ -4,13 +4,13 @@ from collections.abc import Sequence
 
 from tracker.intake.columns.headed_figures import by_words, says_delivery
 from tracker.intake.tables.heads import PRICE_ROLES
-from tracker.intake.values.grade import names_grade
-from tracker.intake.values.header import Header, header, without_unit
-from tracker.intake.values.lead import LeadTime
-from tracker.intake.values.role_words import tells_of_freight
-from tracker.intake.values.roles import Role, RoleReading
-from tracker.intake.values.statements import SaysMinimum, statements
-from tracker.intake.values.validity import Validity
+from tracker.intake.values.boards.grade import names_grade
+from tracker.intake.values.heads.header import Header, header, without_unit
+from tracker.intake.values.heads.role_words import tells_of_freight
+from tracker.intake.values.heads.roles import Role, RoleReading
+from tracker.intake.values.notes.statements import SaysMinimum, statements
+from tracker.intake.values.times.lead import LeadTime
+from tracker.intake.values.times.validity import Validity
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 

@@ -7,7 +7,7 @@ from functools import lru_cache
 
 from tracker.intake.columns.column import Column
 from tracker.intake.grid import Cell
-from tracker.intake.values.caliper import (
+from tracker.intake.values.boards.caliper import (
     CaliperText,
     bare_caliper,
     caliper_text,
@@ -15,12 +15,12 @@ from tracker.intake.values.caliper import (
     in_unit,
     possible_for_board,
 )
-from tracker.intake.values.formats import format_words
-from tracker.intake.values.lead import LeadTime, LeadUnit, calendar_days, lead_text, lead_unit
-from tracker.intake.values.masses import Mass, mass_text
-from tracker.intake.values.numbers import NumberReading
-from tracker.intake.values.reams import Ream
-from tracker.intake.values.weight import WeightReading, WeightText, weight_in, weight_text, weight_units
+from tracker.intake.values.boards.reams import Ream
+from tracker.intake.values.boards.weight import WeightReading, WeightText, weight_in, weight_text, weight_units
+from tracker.intake.values.figures.formats import format_words
+from tracker.intake.values.figures.numbers import NumberReading
+from tracker.intake.values.orders.masses import Mass, mass_text
+from tracker.intake.values.times.lead import LeadTime, LeadUnit, calendar_days, lead_text, lead_unit
 from tracker.trade.exact import GSM_PER_LB_MSF
 from tracker.trade.quantities import CaliperUnit, MassUnit, WeightUnit
 

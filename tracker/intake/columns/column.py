@@ -7,25 +7,25 @@ from enum import StrEnum
 from functools import cached_property, lru_cache
 
 from tracker.intake.grid import Cell
-from tracker.intake.values.basis import BasisReading, basis_in_a_word, basis_span, hints_at_tonne
-from tracker.intake.values.bidders import behind_bid
-from tracker.intake.values.brackets import Bracket
-from tracker.intake.values.caliper import CaliperReading
-from tracker.intake.values.company import company_name
-from tracker.intake.values.currency import CurrencyReading
-from tracker.intake.values.delivery import Delivery
-from tracker.intake.values.grade import GradeReading
-from tracker.intake.values.header import Header
-from tracker.intake.values.lead import LeadTime, LeadUnit
-from tracker.intake.values.loads import LOADS
-from tracker.intake.values.masses import find_mass_units
-from tracker.intake.values.money import price_unit
-from tracker.intake.values.reams import Ream
-from tracker.intake.values.role_words import weighing_units
-from tracker.intake.values.roles import ORDER_SIZES, Role
-from tracker.intake.values.sheetsize import LengthUnit, SheetSize
-from tracker.intake.values.validity import Validity
-from tracker.intake.values.weight import WeightReading
+from tracker.intake.values.boards.caliper import CaliperReading
+from tracker.intake.values.boards.grade import GradeReading
+from tracker.intake.values.boards.reams import Ream
+from tracker.intake.values.boards.weight import WeightReading
+from tracker.intake.values.figures.sheetsize import LengthUnit, SheetSize
+from tracker.intake.values.firms.bidders import behind_bid
+from tracker.intake.values.firms.company import company_name
+from tracker.intake.values.freight.delivery import Delivery
+from tracker.intake.values.heads.header import Header
+from tracker.intake.values.heads.role_words import weighing_units
+from tracker.intake.values.heads.roles import ORDER_SIZES, Role
+from tracker.intake.values.orders.brackets import Bracket
+from tracker.intake.values.orders.loads import LOADS
+from tracker.intake.values.orders.masses import find_mass_units
+from tracker.intake.values.prices.basis import BasisReading, basis_in_a_word, basis_span, hints_at_tonne
+from tracker.intake.values.prices.currency import CurrencyReading
+from tracker.intake.values.prices.money import price_unit
+from tracker.intake.values.times.lead import LeadTime, LeadUnit
+from tracker.intake.values.times.validity import Validity
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis
 from tracker.trade.quantities import CaliperUnit, MassUnit, WeightUnit

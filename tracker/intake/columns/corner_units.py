@@ -6,7 +6,7 @@ from dataclasses import replace
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import head_of, looks_priced
 from tracker.intake.tables.table import HeadedColumn
-from tracker.intake.values.money import price_unit
+from tracker.intake.values.prices.money import price_unit
 
 _MOSTLY = 0.8
 _FEWEST = 2

@@ -8,9 +8,9 @@ from tracker.intake.columns.breaks import cheaper_by_the_figure
 from tracker.intake.columns.column import Column
 from tracker.intake.grid import Cell
 from tracker.intake.tables.table import Table
-from tracker.intake.values.brackets import is_bare_order_size
-from tracker.intake.values.counted_orders import counted_in, counted_size
-from tracker.intake.values.roles import Role
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.orders.brackets import is_bare_order_size
+from tracker.intake.values.orders.counted_orders import counted_in, counted_size
 
 _TAKEN_FOR = frozenset({None, Role.PACKING, Role.ITEM, Role.PRODUCT, Role.STOCK})
 """What 'Antal ark', 'Nº de hojas' and 'Nombre de feuilles' are by their words alone."""

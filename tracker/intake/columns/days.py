@@ -7,11 +7,11 @@ from tracker.intake.columns.column import Column
 from tracker.intake.columns.headed_figures import mostly_priced
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES
-from tracker.intake.values.dates import without_dates
-from tracker.intake.values.lead import counts_plain_days, lead_text
-from tracker.intake.values.open_validity import COUNTED
-from tracker.intake.values.roles import Role
-from tracker.intake.values.validity_cell import validity_text
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.times.dates import without_dates
+from tracker.intake.values.times.lead import counts_plain_days, lead_text
+from tracker.intake.values.times.open_validity import COUNTED
+from tracker.intake.values.times.validity_cell import validity_text
 from tracker.intake.words.lists import phrases
 
 _LONG = 30

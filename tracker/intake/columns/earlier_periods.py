@@ -7,7 +7,7 @@ from tracker.intake.columns.column import Columns, Kind, PriceColumn
 from tracker.intake.columns.in_force import SEVERAL_TIMES
 from tracker.intake.columns.unnamed import UNNAMED
 from tracker.intake.tables.periods import YEAR, is_period, span_of
-from tracker.intake.values.dates import find_dates
+from tracker.intake.values.times.dates import find_dates
 
 
 def set_earlier_periods_aside(columns: Columns, made: date) -> None:

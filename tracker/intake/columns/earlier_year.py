@@ -7,8 +7,8 @@ from datetime import date
 from tracker.intake.columns.column import Columns, Kind, PriceColumn
 from tracker.intake.columns.in_force import SEVERAL_TIMES, told_apart_by_time
 from tracker.intake.tables.periods import YEAR
-from tracker.intake.values.dates import DateOrder, find_dates, ordered, without_dates
-from tracker.intake.values.money import price_unit
+from tracker.intake.values.prices.money import price_unit
+from tracker.intake.values.times.dates import DateOrder, find_dates, ordered, without_dates
 
 
 def set_earlier_year_aside(columns: Columns, year: int) -> None:

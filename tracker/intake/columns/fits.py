@@ -9,17 +9,17 @@ from tracker.intake.columns.cells import caliper_of, lead_of, mass_of, weight_of
 from tracker.intake.columns.column import Column
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import looks_priced
-from tracker.intake.values.basis import basis_text
-from tracker.intake.values.brackets import bracket_text
-from tracker.intake.values.company import may_call_a_vendor
-from tracker.intake.values.currency import currency_text
-from tracker.intake.values.delivery import terms_under
-from tracker.intake.values.grade import coated_count, find_grade
-from tracker.intake.values.money import price_unit
-from tracker.intake.values.numbers import number_readings
-from tracker.intake.values.roles import Role
-from tracker.intake.values.sheetsize import find_sheet_sizes, sheet_text
-from tracker.intake.values.validity_cell import validity_text
+from tracker.intake.values.boards.grade import coated_count, find_grade
+from tracker.intake.values.figures.numbers import number_readings
+from tracker.intake.values.figures.sheetsize import find_sheet_sizes, sheet_text
+from tracker.intake.values.firms.company import may_call_a_vendor
+from tracker.intake.values.freight.delivery import terms_under
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.orders.brackets import bracket_text
+from tracker.intake.values.prices.basis import basis_text
+from tracker.intake.values.prices.currency import currency_text
+from tracker.intake.values.prices.money import price_unit
+from tracker.intake.values.times.validity_cell import validity_text
 
 _MEASURE = re.compile(r"[\d.,\s'-]+[^\W\d]{0,6}\.?")
 _HEAVIEST = 10_000

@@ -9,10 +9,10 @@ from tracker.intake.columns.order_sizes import without_unit
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import figures_by_row
 from tracker.intake.tables.table import Words
-from tracker.intake.values.header import Header
-from tracker.intake.values.loads import LOADS
-from tracker.intake.values.roles import PRICES, Role
-from tracker.intake.values.units_of_parts import prices_each_form
+from tracker.intake.values.heads.header import Header
+from tracker.intake.values.heads.roles import PRICES, Role
+from tracker.intake.values.orders.loads import LOADS
+from tracker.intake.values.prices.units_of_parts import prices_each_form
 from tracker.intake.words.lists import phrases
 
 _BOTH = {"roll", "sheet"}

@@ -1,11 +1,11 @@
 """What the lines over a group of columns say of its prices: until when they hold, when board comes, and its freight."""
 
 from tracker.intake.columns.column import Column
-from tracker.intake.values.delivery import Delivery, find_delivery
-from tracker.intake.values.lead import LeadTime
-from tracker.intake.values.lead_by_itself import lead_by_itself
-from tracker.intake.values.lead_sentences import find_lead, lead_in_remark
-from tracker.intake.values.validity import Validity, validity
+from tracker.intake.values.freight.delivery import Delivery, find_delivery
+from tracker.intake.values.times.lead import LeadTime
+from tracker.intake.values.times.lead_by_itself import lead_by_itself
+from tracker.intake.values.times.lead_sentences import find_lead, lead_in_remark
+from tracker.intake.values.times.validity import Validity, validity
 
 
 def until_of_group(column: Column) -> Validity | None:

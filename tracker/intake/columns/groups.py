@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from tracker.intake.columns.column import Column, Columns, PriceColumn
-from tracker.intake.values.roles import ON_TOP, Role
+from tracker.intake.values.heads.roles import ON_TOP, Role
 
 
 def under_one_heading(columns: Columns, price: PriceColumn) -> Columns:

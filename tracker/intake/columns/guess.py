@@ -7,13 +7,13 @@ from tracker.intake.columns.fits import fit
 from tracker.intake.grid import Cell
 from tracker.intake.tables.headless import says_price
 from tracker.intake.tables.item_marks import is_item_mark
-from tracker.intake.values.brackets import bracket_text, is_bare_order_size
-from tracker.intake.values.caliper import find_calipers
-from tracker.intake.values.company import company_name
-from tracker.intake.values.grade import coated_count, names_grade
-from tracker.intake.values.numbers import number_readings
-from tracker.intake.values.roles import Role
-from tracker.intake.values.weight import find_weights
+from tracker.intake.values.boards.caliper import find_calipers
+from tracker.intake.values.boards.grade import coated_count, names_grade
+from tracker.intake.values.boards.weight import find_weights
+from tracker.intake.values.figures.numbers import number_readings
+from tracker.intake.values.firms.company import company_name
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.orders.brackets import bracket_text, is_bare_order_size
 from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import MassUnit
 

@@ -5,13 +5,13 @@ from collections.abc import Sequence
 from tracker.intake.columns.column import Column, vendor_in_head
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import Head, head_of, looks_priced
-from tracker.intake.values.brackets import is_bare_order_size, is_open_figure
-from tracker.intake.values.counted_orders import counts_orders
-from tracker.intake.values.header import Header
-from tracker.intake.values.loads import LOADS
-from tracker.intake.values.money import price_text
-from tracker.intake.values.roles import CHARGES, MEASURES, ON_TOP, ORDER_SIZES, Role
-from tracker.intake.values.validity import until_in_head
+from tracker.intake.values.heads.header import Header
+from tracker.intake.values.heads.roles import CHARGES, MEASURES, ON_TOP, ORDER_SIZES, Role
+from tracker.intake.values.orders.brackets import is_bare_order_size, is_open_figure
+from tracker.intake.values.orders.counted_orders import counts_orders
+from tracker.intake.values.orders.loads import LOADS
+from tracker.intake.values.prices.money import price_text
+from tracker.intake.values.times.validity import until_in_head
 
 NEVER_PRICES = frozenset(
     {

@@ -7,8 +7,8 @@ from itertools import pairwise
 from tracker.intake.columns.column import vendor_in_head
 from tracker.intake.tables.heads import PRICE_ROLES, head_text
 from tracker.intake.tables.table import HeadedColumn
-from tracker.intake.values.header import Header, header
-from tracker.intake.values.roles import Role
+from tracker.intake.values.heads.header import Header, header
+from tracker.intake.values.heads.roles import Role
 from tracker.intake.words.lists import phrases
 
 

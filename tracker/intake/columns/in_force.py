@@ -8,11 +8,11 @@ from tracker.intake.columns.order_sizes import beside_unit, without_unit
 from tracker.intake.grid import Cell
 from tracker.intake.tables.periods import YEAR, is_later, without_periods
 from tracker.intake.tables.table import Words
-from tracker.intake.values.clauses import clauses
-from tracker.intake.values.dates import find_dates, without_dates
-from tracker.intake.values.halves import halves_of
-from tracker.intake.values.roles import CHARGES, Role
-from tracker.intake.values.validity import until_in_head
+from tracker.intake.values.figures.halves import halves_of
+from tracker.intake.values.heads.roles import CHARGES, Role
+from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.times.dates import find_dates, without_dates
+from tracker.intake.values.times.validity import until_in_head
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import without
 

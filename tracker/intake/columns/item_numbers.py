@@ -8,9 +8,9 @@ from itertools import pairwise
 
 from tracker.intake.columns.column import Column
 from tracker.intake.grid import Cell
-from tracker.intake.values.grade import names_grade
-from tracker.intake.values.masses import find_mass_units
-from tracker.intake.values.roles import Role
+from tracker.intake.values.boards.grade import names_grade
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.orders.masses import find_mass_units
 
 _LONGEST_CODE = 16
 

@@ -4,10 +4,10 @@ from tracker.intake.columns.column import Column, basis_in_head
 from tracker.intake.columns.forms import form_alone
 from tracker.intake.columns.order_sizes import without_unit
 from tracker.intake.tables.periods import is_period
-from tracker.intake.values.header import Header
-from tracker.intake.values.money import price_unit
-from tracker.intake.values.roles import Role
-from tracker.intake.values.spans import is_span
+from tracker.intake.values.figures.spans import is_span
+from tracker.intake.values.heads.header import Header
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.prices.money import price_unit
 
 
 def label_of(column: Column) -> str:

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from tracker.intake.columns.column import Column, PriceColumn, basis_in_head
 from tracker.intake.columns.labels import names_a_place
 from tracker.intake.columns.order_sizes import without_unit
-from tracker.intake.values.roles import Role
+from tracker.intake.values.heads.roles import Role
 
 
 def told_apart_by_letters(offers: Sequence[PriceColumn]) -> bool:

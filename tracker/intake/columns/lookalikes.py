@@ -3,8 +3,8 @@
 from collections.abc import Sequence
 
 from tracker.intake.tables.periods import YEAR
-from tracker.intake.values.header import Header
-from tracker.intake.values.roles import ON_TOP, ORDER_SIZES, Role
+from tracker.intake.values.heads.header import Header
+from tracker.intake.values.heads.roles import ON_TOP, ORDER_SIZES, Role
 from tracker.intake.words.lists import phrases
 
 _PARTICULAR = (Role.PREVIOUS_PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.ALL_IN)

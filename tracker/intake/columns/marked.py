@@ -6,12 +6,12 @@ from tracker.intake.columns.column import Column, Columns
 from tracker.intake.columns.prices import price_columns
 from tracker.intake.grid import Cell
 from tracker.intake.tables.table import HeadedColumn, Table
-from tracker.intake.values.basis import BasisReading
-from tracker.intake.values.currency import CurrencyReading
-from tracker.intake.values.header import Header, header
-from tracker.intake.values.lead import LeadUnit
-from tracker.intake.values.roles import Role
-from tracker.intake.values.sheetsize import LengthUnit
+from tracker.intake.values.figures.sheetsize import LengthUnit
+from tracker.intake.values.heads.header import Header, header
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.prices.basis import BasisReading
+from tracker.intake.values.prices.currency import CurrencyReading
+from tracker.intake.values.times.lead import LeadUnit
 from tracker.trade.basis import Basis
 from tracker.trade.layout import Layout, MarkedColumn
 from tracker.trade.quantities import CaliperUnit, MassUnit, WeightUnit

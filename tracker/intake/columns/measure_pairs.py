@@ -6,8 +6,8 @@ from functools import lru_cache
 
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.grid import Cell
-from tracker.intake.values.header import header
-from tracker.intake.values.roles import Role
+from tracker.intake.values.heads.header import header
+from tracker.intake.values.heads.roles import Role
 
 _NAMES = 0.5
 _PARTS = re.compile(r"\s*[/|;]\s*|\s+[-–]\s+")

@@ -7,16 +7,16 @@ from decimal import Decimal
 from functools import lru_cache
 
 from tracker.intake.columns.column import Column, basis_in_head
-from tracker.intake.values.basis import BasisReading
-from tracker.intake.values.bracket_pieces import VEHICLES
-from tracker.intake.values.brackets import Bracket, bracket_text, is_bare_order_size, is_open_figure
-from tracker.intake.values.counted_orders import counted_size, counts_orders
-from tracker.intake.values.header import Header
-from tracker.intake.values.loads import LOADS
-from tracker.intake.values.masses import find_mass_units, find_masses
-from tracker.intake.values.numbers import number_readings
-from tracker.intake.values.roles import ORDER_SIZES, Role
-from tracker.intake.values.worded_brackets import bracket_behind_words
+from tracker.intake.values.figures.numbers import number_readings
+from tracker.intake.values.heads.header import Header
+from tracker.intake.values.heads.roles import ORDER_SIZES, Role
+from tracker.intake.values.orders.bracket_pieces import VEHICLES
+from tracker.intake.values.orders.brackets import Bracket, bracket_text, is_bare_order_size, is_open_figure
+from tracker.intake.values.orders.counted_orders import counted_size, counts_orders
+from tracker.intake.values.orders.loads import LOADS
+from tracker.intake.values.orders.masses import find_mass_units, find_masses
+from tracker.intake.values.orders.worded_brackets import bracket_behind_words
+from tracker.intake.values.prices.basis import BasisReading
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import without
 from tracker.trade.quantities import MassUnit

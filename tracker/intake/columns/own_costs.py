@@ -6,7 +6,7 @@ from dataclasses import replace
 from tracker.intake.columns.column import Column, Kind, basis_in_head
 from tracker.intake.columns.headed_figures import by_words
 from tracker.intake.columns.order_sizes import without_unit
-from tracker.intake.values.roles import ON_TOP, Role
+from tracker.intake.values.heads.roles import ON_TOP, Role
 from tracker.intake.words.lists import phrases
 
 

@@ -8,9 +8,9 @@ from tracker.intake.columns.column import Column
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import is_figure
 from tracker.intake.tables.heads import PRICE_ROLES
-from tracker.intake.values.basis import basis_text
-from tracker.intake.values.numbers import number_readings
-from tracker.intake.values.roles import Role
+from tracker.intake.values.figures.numbers import number_readings
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.prices.basis import basis_text
 from tracker.intake.words.lists import phrases
 
 _PACKAGES = ("carton", "pallet", "ream")

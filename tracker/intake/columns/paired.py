@@ -4,7 +4,7 @@ import re
 from collections.abc import Mapping, Sequence
 
 from tracker.intake.columns.column import Column, Columns
-from tracker.intake.values.roles import ORDER_SIZES, Role
+from tracker.intake.values.heads.roles import ORDER_SIZES, Role
 from tracker.intake.words.fold import fold
 
 _NUMBER = re.compile(r"\d+")

@@ -8,9 +8,9 @@ from tracker.intake.columns.column import Columns, Kind, PriceColumn
 from tracker.intake.columns.in_force import SEVERAL_TIMES
 from tracker.intake.columns.unnamed import UNNAMED
 from tracker.intake.tables.periods import is_period, months_in
-from tracker.intake.values.clauses import clauses
-from tracker.intake.values.dates import without_dates
-from tracker.intake.values.denials import denied
+from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.denials import denied
+from tracker.intake.values.times.dates import without_dates
 from tracker.intake.words.lists import phrases
 
 

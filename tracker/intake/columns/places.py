@@ -9,10 +9,10 @@ from dataclasses import replace
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import head_text
 from tracker.intake.tables.table import HeadedColumn
-from tracker.intake.values.header import Header, header
-from tracker.intake.values.masses import find_masses
-from tracker.intake.values.role_words import header_roles
-from tracker.intake.values.roles import ORDER_SIZES, Role, RoleReading
+from tracker.intake.values.heads.header import Header, header
+from tracker.intake.values.heads.role_words import header_roles
+from tracker.intake.values.heads.roles import ORDER_SIZES, Role, RoleReading
+from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.words.lists import phrases, words
 
 _OUTRIGHT = 0.9

@@ -11,8 +11,8 @@ from tracker.intake.columns.own_costs import names_own_cost
 from tracker.intake.columns.unnamed import close_by_row
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES
-from tracker.intake.values.dates import find_dates
-from tracker.intake.values.header import header
+from tracker.intake.values.heads.header import header
+from tracker.intake.values.times.dates import find_dates
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 

@@ -38,17 +38,17 @@ from tracker.intake.columns.vendors_beside import with_bids_only, with_vendors_b
 from tracker.intake.columns.withheld import withheld_figures
 from tracker.intake.grid import Cell
 from tracker.intake.tables.table import Words
-from tracker.intake.values.delivery import Delivery
-from tracker.intake.values.discounts import taken_in_head
-from tracker.intake.values.grade import GradeReading, find_grade
-from tracker.intake.values.lead import LeadTime
-from tracker.intake.values.lead_sentences import lead_in_remark
-from tracker.intake.values.list_age import Age, age_of_name
-from tracker.intake.values.numbers import number_readings
-from tracker.intake.values.roles import ON_TOP, Role
-from tracker.intake.values.statements import Remark, says
-from tracker.intake.values.tax import tax_included
-from tracker.intake.values.validity import until_in_head
+from tracker.intake.values.boards.grade import GradeReading, find_grade
+from tracker.intake.values.changes.discounts import taken_in_head
+from tracker.intake.values.changes.list_age import Age, age_of_name
+from tracker.intake.values.figures.numbers import number_readings
+from tracker.intake.values.freight.delivery import Delivery
+from tracker.intake.values.heads.roles import ON_TOP, Role
+from tracker.intake.values.notes.statements import Remark, says
+from tracker.intake.values.prices.tax import tax_included
+from tracker.intake.values.times.lead import LeadTime
+from tracker.intake.values.times.lead_sentences import lead_in_remark
+from tracker.intake.values.times.validity import until_in_head
 from tracker.intake.words.lists import phrases
 
 

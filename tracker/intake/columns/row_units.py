@@ -9,10 +9,10 @@ from dataclasses import replace
 from tracker.intake.columns.column import Column, Columns
 from tracker.intake.grid import Cell
 from tracker.intake.tables.table import Table
-from tracker.intake.values.basis import basis_text
-from tracker.intake.values.caliper import caliper_unit
-from tracker.intake.values.roles import Role
-from tracker.intake.values.weight import weight_units
+from tracker.intake.values.boards.caliper import caliper_unit
+from tracker.intake.values.boards.weight import weight_units
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.prices.basis import basis_text
 
 _LONGEST = 16
 

@@ -12,10 +12,10 @@ from tracker.intake.columns.column import Column, basis_in_head
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import sure_figure
 from tracker.intake.tables.table import Table
-from tracker.intake.values.basis import basis_text
-from tracker.intake.values.header import header
-from tracker.intake.values.roles import Role
-from tracker.intake.values.sheetsize import LengthUnit, sheet_text
+from tracker.intake.values.figures.sheetsize import LengthUnit, sheet_text
+from tracker.intake.values.heads.header import header
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.prices.basis import basis_text
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis
 

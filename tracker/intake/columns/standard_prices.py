@@ -4,7 +4,7 @@ from collections.abc import Iterable
 
 from tracker.intake.columns.column import Column, basis_in_head
 from tracker.intake.columns.order_sizes import without_unit
-from tracker.intake.values.roles import Role
+from tracker.intake.values.heads.roles import Role
 from tracker.intake.words.lists import phrases
 
 

@@ -11,8 +11,8 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import sure_figure
 from tracker.intake.tables.periods import is_later
 from tracker.intake.tables.table import Table
-from tracker.intake.values.roles import CHARGES, Role
-from tracker.intake.values.totals import is_total
+from tracker.intake.values.changes.totals import is_total
+from tracker.intake.values.heads.roles import CHARGES, Role
 from tracker.intake.words.lists import phrases
 
 _LOOKED_AT = 200

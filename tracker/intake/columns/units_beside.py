@@ -10,12 +10,12 @@ from tracker.intake.columns.headed_figures import mostly_priced
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, head_text
 from tracker.intake.tables.table import HeadedColumn
-from tracker.intake.values.caliper import caliper_unit
-from tracker.intake.values.header import header
-from tracker.intake.values.lead import lead_unit
-from tracker.intake.values.masses import mass_units
-from tracker.intake.values.roles import ORDER_SIZES, Role
-from tracker.intake.values.weight import weight_units
+from tracker.intake.values.boards.caliper import caliper_unit
+from tracker.intake.values.boards.weight import weight_units
+from tracker.intake.values.heads.header import header
+from tracker.intake.values.heads.roles import ORDER_SIZES, Role
+from tracker.intake.values.orders.masses import mass_units
+from tracker.intake.values.times.lead import lead_unit
 from tracker.intake.words.lists import phrases
 
 _LONGEST = 12

@@ -14,10 +14,10 @@ from tracker.intake.tables.figures import figure_of, is_figure
 from tracker.intake.tables.heads import looks_priced
 from tracker.intake.tables.periods import is_period, span_of, without_periods
 from tracker.intake.tables.table import Words
-from tracker.intake.values.dates import find_dates, without_dates
-from tracker.intake.values.header import Header
-from tracker.intake.values.money import find_price_unit, price_text
-from tracker.intake.values.roles import ORDER_SIZES, Role
+from tracker.intake.values.heads.header import Header
+from tracker.intake.values.heads.roles import ORDER_SIZES, Role
+from tracker.intake.values.prices.money import find_price_unit, price_text
+from tracker.intake.values.times.dates import find_dates, without_dates
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import blanked
 

@@ -11,9 +11,9 @@ from tracker.intake.columns.cells import caliper_of
 from tracker.intake.columns.column import Column
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import figure_of
-from tracker.intake.values.masses import find_mass_units
-from tracker.intake.values.roles import Role
-from tracker.intake.values.weight import weight_in
+from tracker.intake.values.boards.weight import weight_in
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.orders.masses import find_mass_units
 from tracker.trade.grades import DENSEST_BOARD, LIGHTEST_BOARD
 from tracker.trade.quantities import WeightUnit
 

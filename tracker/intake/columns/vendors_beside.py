@@ -7,9 +7,9 @@ from dataclasses import replace
 
 from tracker.intake.columns.column import Column, Kind, PriceColumn, vendor_in_head
 from tracker.intake.tables.periods import without_periods
-from tracker.intake.values.company import may_be_a_name, name_of_bidder
-from tracker.intake.values.header import Header, without_unit
-from tracker.intake.values.roles import Role
+from tracker.intake.values.firms.company import may_be_a_name, name_of_bidder
+from tracker.intake.values.heads.header import Header, without_unit
+from tracker.intake.values.heads.roles import Role
 from tracker.intake.words.lists import phrases
 
 

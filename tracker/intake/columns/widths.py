@@ -7,8 +7,8 @@ from decimal import Decimal
 from tracker.intake.columns.cells import caliper_of
 from tracker.intake.columns.column import Column
 from tracker.intake.grid import Cell
-from tracker.intake.values.caliper import possible_for_board
-from tracker.intake.values.roles import Role
+from tracker.intake.values.boards.caliper import possible_for_board
+from tracker.intake.values.heads.roles import Role
 from tracker.intake.words.lists import phrases
 
 _NARROWEST_UM = 100_000

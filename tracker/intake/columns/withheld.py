@@ -15,11 +15,11 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import figure_of
 from tracker.intake.tables.periods import is_period
 from tracker.intake.tables.table import Words
-from tracker.intake.values.boards_named import names_measure
-from tracker.intake.values.charges import charge_header
-from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
-from tracker.intake.values.roles import ON_TOP, Role
-from tracker.intake.values.statements import Remark, says, statements
+from tracker.intake.values.boards.boards_named import names_measure
+from tracker.intake.values.freight.charges import charge_header
+from tracker.intake.values.heads.roles import ON_TOP, Role
+from tracker.intake.values.notes.statements import Remark, says, statements
+from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.words.lists import phrases
 
 _MOST_TIMES = 4

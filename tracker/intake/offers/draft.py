@@ -8,7 +8,7 @@ from operator import attrgetter
 
 from tracker.intake.grid import Cell
 from tracker.intake.offers.answered import key_about
-from tracker.intake.offers.said import at
+from tracker.intake.offers.notes.said import at
 from tracker.intake.plain_lines import PlainLine
 from tracker.intake.tables.table import Headings
 from tracker.trade.basis import Basis

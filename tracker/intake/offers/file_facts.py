@@ -6,30 +6,37 @@ from dataclasses import dataclass, field, replace
 from datetime import date
 from functools import cached_property
 
-from tracker.intake.offers.legend import UnitEntry, explaining_texts, listed_names, names_in_rows, unit_codes
-from tracker.intake.offers.money_named import money_named
+from tracker.intake.offers.boards.legend import UnitEntry, explaining_texts, listed_names, names_in_rows, unit_codes
+from tracker.intake.offers.orders.sizes_named import sizes_named
+from tracker.intake.offers.prices.money_named import money_named
+from tracker.intake.offers.prices.signs import evidence_of, sign_of_units, sign_said
+from tracker.intake.offers.prices.units import Units, units_of, units_seen
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
-from tracker.intake.offers.signs import evidence_of, sign_of_units, sign_said
-from tracker.intake.offers.sizes_named import sizes_named
-from tracker.intake.offers.units import Units, units_of, units_seen
-from tracker.intake.values.addresses import abroad
-from tracker.intake.values.basis import find_basis, is_tonelada
-from tracker.intake.values.brackets import Bracket
-from tracker.intake.values.clauses import clauses
-from tracker.intake.values.currency import DOLLARS, find_currencies
-from tracker.intake.values.dates import DateOrder, date_order, ordered
-from tracker.intake.values.grade import GradeReading, find_grade
-from tracker.intake.values.header import header
-from tracker.intake.values.lead import LeadUnit
-from tracker.intake.values.lead_units import lead_unit_said
-from tracker.intake.values.legends import LegendEntry
-from tracker.intake.values.loads import WHOLE_LOADS, load_at_end, load_definitions
-from tracker.intake.values.loads_priced import priced_alike
-from tracker.intake.values.masses import Mass, find_mass_units, find_masses
-from tracker.intake.values.numbers import SignEvidence
-from tracker.intake.values.reams import Ream, ream_of
-from tracker.intake.values.roles import Role
-from tracker.intake.values.statements import SaysDate, SaysMinimum, SaysTon, SaysWeightBasis, Statement, statements
+from tracker.intake.values.boards.grade import GradeReading, find_grade
+from tracker.intake.values.boards.legends import LegendEntry
+from tracker.intake.values.boards.reams import Ream, ream_of
+from tracker.intake.values.figures.numbers import SignEvidence
+from tracker.intake.values.firms.addresses import abroad
+from tracker.intake.values.heads.header import header
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.statements import (
+    SaysDate,
+    SaysMinimum,
+    SaysTon,
+    SaysWeightBasis,
+    Statement,
+    statements,
+)
+from tracker.intake.values.orders.brackets import Bracket
+from tracker.intake.values.orders.loads import WHOLE_LOADS, load_at_end, load_definitions
+from tracker.intake.values.orders.loads_priced import priced_alike
+from tracker.intake.values.orders.masses import Mass, find_mass_units, find_masses
+from tracker.intake.values.prices.basis import find_basis, is_tonelada
+from tracker.intake.values.prices.currency import DOLLARS, find_currencies
+from tracker.intake.values.times.dates import DateOrder, date_order, ordered
+from tracker.intake.values.times.lead import LeadUnit
+from tracker.intake.values.times.lead_units import lead_unit_said
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 from tracker.trade.offer import Answers

@@ -9,20 +9,20 @@ from tracker.intake.columns.cells import lead_of
 from tracker.intake.columns.column import PriceColumn
 from tracker.intake.grid import Cell
 from tracker.intake.offers.answered import answer_about, key_about
+from tracker.intake.offers.boards.measures import Board
+from tracker.intake.offers.boards.physics import is_plausible, possible_weights, usual_weight
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts
-from tracker.intake.offers.measures import Board
-from tracker.intake.offers.order_terms import minimum_of_grade
-from tracker.intake.offers.physics import is_plausible, possible_weights, usual_weight
-from tracker.intake.offers.said import Said, at
-from tracker.intake.offers.scope import Scope
-from tracker.intake.offers.terms import delivered_by_column, lead_of_grade, not_counted
-from tracker.intake.offers.terms_said import Terms
+from tracker.intake.offers.notes.said import Said, at
+from tracker.intake.offers.notes.scope import Scope
+from tracker.intake.offers.orders.order_terms import minimum_of_grade
+from tracker.intake.offers.terms.terms import delivered_by_column, lead_of_grade, not_counted
+from tracker.intake.offers.terms.terms_said import Terms
 from tracker.intake.tables.view import View
-from tracker.intake.values.brackets_in_kg import KgBracket
-from tracker.intake.values.lead import LeadUnit
-from tracker.intake.values.sheetsize import LengthUnit, SheetSize
-from tracker.intake.values.weight import WeightReading
+from tracker.intake.values.boards.weight import WeightReading
+from tracker.intake.values.figures.sheetsize import LengthUnit, SheetSize
+from tracker.intake.values.orders.brackets_in_kg import KgBracket
+from tracker.intake.values.times.lead import LeadUnit
 from tracker.trade.exact import as_decimal, plain_text
 from tracker.trade.offer import Evidence, GrammageFrom, LineEvidence, NoteCode
 from tracker.trade.quantities import WeightUnit

@@ -10,16 +10,15 @@ from tracker.intake.columns.of_ways import of_own_way
 from tracker.intake.columns.prices import DISCOUNT_BESIDE, standing_apart
 from tracker.intake.columns.unnamed import UNNAMED
 from tracker.intake.grid import Cell
-from tracker.intake.offers.alike import AlikeRows, Cells, Part, Told
-from tracker.intake.offers.board import BOARD_ROLES, board_of, with_column
-from tracker.intake.offers.board_terms import fill_lead_of_board, fill_minimum_of_board
-from tracker.intake.offers.brackets import Brackets, brackets_of
-from tracker.intake.offers.charge_columns import charge_columns
-from tracker.intake.offers.charges import fill_charges
-from tracker.intake.offers.column_doubts import ask_of_column, doubt_of_column
-from tracker.intake.offers.comments import fill_comment
+from tracker.intake.offers.boards.board import BOARD_ROLES, board_of, with_column
+from tracker.intake.offers.boards.board_terms import fill_lead_of_board, fill_minimum_of_board
+from tracker.intake.offers.boards.measures import Board
+from tracker.intake.offers.boards.other_board import ask_of_another_board
+from tracker.intake.offers.boards.struck import ask_of_struck_board
+from tracker.intake.offers.charges.charge_columns import charge_columns
+from tracker.intake.offers.charges.charges import fill_charges
+from tracker.intake.offers.charges.relief import free_for
 from tracker.intake.offers.draft import Block, Draft
-from tracker.intake.offers.far_below import ask_of_amounts_far_below, columns_far_below
 from tracker.intake.offers.file_facts import FileFacts, facts_for
 from tracker.intake.offers.fill import (
     fill_board,
@@ -30,41 +29,42 @@ from tracker.intake.offers.fill import (
     take_board,
     take_terms,
 )
-from tracker.intake.offers.footnotes import Footnotes
-from tracker.intake.offers.head_terms import fill_lead_of_head, fill_until
-from tracker.intake.offers.headings import HeadingsInForce
-from tracker.intake.offers.indicative import note_indicative
-from tracker.intake.offers.load_terms import drop_told_of_loads, load_of
-from tracker.intake.offers.measures import Board
-from tracker.intake.offers.money import Around, Claimed, around
-from tracker.intake.offers.of_some_columns import OfSomeColumns
-from tracker.intake.offers.of_some_lines import OfSomeLines
-from tracker.intake.offers.of_some_vendors import OfSomeVendors
-from tracker.intake.offers.of_ways import TermsOfWays
-from tracker.intake.offers.other_board import ask_of_another_board
-from tracker.intake.offers.outdated import Doubts, doubt_in_head, marked_off
-from tracker.intake.offers.parts_of_rows import parts_of_row
-from tracker.intake.offers.pass_over import passed_within
-from tracker.intake.offers.price import fill_price
-from tracker.intake.offers.price_cell import PriceCell, Standing
-from tracker.intake.offers.price_cells import PriceCells
-from tracker.intake.offers.price_changes import ask_of_change, ask_whether_in_force, figures_in
-from tracker.intake.offers.relief import free_for
-from tracker.intake.offers.row_changes import RowChanges
-from tracker.intake.offers.rows import Rows, WholeRow
-from tracker.intake.offers.said import Said
-from tracker.intake.offers.scope import Level, Scope
+from tracker.intake.offers.notes.comments import fill_comment
+from tracker.intake.offers.notes.footnotes import Footnotes
+from tracker.intake.offers.notes.headings import HeadingsInForce
+from tracker.intake.offers.notes.of_some_columns import OfSomeColumns
+from tracker.intake.offers.notes.of_some_lines import OfSomeLines
+from tracker.intake.offers.notes.of_some_vendors import OfSomeVendors
+from tracker.intake.offers.notes.parts_of_rows import parts_of_row
+from tracker.intake.offers.notes.said import Said
+from tracker.intake.offers.notes.scope import Level, Scope
+from tracker.intake.offers.orders.brackets import Brackets, brackets_of
+from tracker.intake.offers.orders.load_terms import drop_told_of_loads, load_of
+from tracker.intake.offers.orders.sizes_unread import SizesUnread
+from tracker.intake.offers.orders.terms_by_size import fill_terms_by_size
+from tracker.intake.offers.prices.column_doubts import ask_of_column, doubt_of_column
+from tracker.intake.offers.prices.far_below import ask_of_amounts_far_below, columns_far_below
+from tracker.intake.offers.prices.indicative import note_indicative
+from tracker.intake.offers.prices.money import Around, Claimed, around
+from tracker.intake.offers.prices.price import fill_price
+from tracker.intake.offers.prices.price_cell import PriceCell, Standing
+from tracker.intake.offers.prices.price_cells import PriceCells
+from tracker.intake.offers.prices.price_changes import ask_of_change, ask_whether_in_force, figures_in
+from tracker.intake.offers.prices.row_changes import RowChanges
+from tracker.intake.offers.rows.alike import AlikeRows, Cells, Part, Told
+from tracker.intake.offers.rows.outdated import Doubts, doubt_in_head, marked_off
+from tracker.intake.offers.rows.pass_over import passed_within
+from tracker.intake.offers.rows.rows import Rows, WholeRow
 from tracker.intake.offers.sheet import ReadTable
-from tracker.intake.offers.sizes_unread import SizesUnread
-from tracker.intake.offers.struck import ask_of_struck_board
-from tracker.intake.offers.terms import TERM_ROLES, terms_of
-from tracker.intake.offers.terms_by_size import fill_terms_by_size
-from tracker.intake.offers.terms_said import Terms
+from tracker.intake.offers.terms.head_terms import fill_lead_of_head, fill_until
+from tracker.intake.offers.terms.of_ways import TermsOfWays
+from tracker.intake.offers.terms.terms import TERM_ROLES, terms_of
+from tracker.intake.offers.terms.terms_said import Terms
 from tracker.intake.tables.table import Headings, Words
-from tracker.intake.values.discounts import DiscountTaken
-from tracker.intake.values.price_kinds import tells_price_kind
-from tracker.intake.values.roles import MEASURES, Role
-from tracker.intake.values.statements import SaysTon
+from tracker.intake.values.changes.discounts import DiscountTaken
+from tracker.intake.values.heads.roles import MEASURES, Role
+from tracker.intake.values.notes.statements import SaysTon
+from tracker.intake.values.prices.price_kinds import tells_price_kind
 from tracker.trade.offer import PassedOver
 
 _Surroundings = tuple[Headings | None, tuple[Words, ...], frozenset[str], frozenset[Words], int]

@@ -12,8 +12,8 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import sure_figure
 from tracker.intake.tables.heads import head_text
 from tracker.intake.tables.table import SheetTables, Table, Words
-from tracker.intake.values.dates import date_readings
-from tracker.intake.values.roles import Role
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.times.dates import date_readings
 from tracker.trade.layout import Layout
 
 _READ_AT_MOST = 3000

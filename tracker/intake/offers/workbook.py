@@ -12,33 +12,39 @@ from tracker.intake.columns.earlier_year import set_earlier_days_aside, set_earl
 from tracker.intake.columns.periods_told import set_periods_aside_as_told
 from tracker.intake.columns.row_units import with_row_units
 from tracker.intake.grid import Cell, Workbook
-from tracker.intake.offers.across_sheets import ask_across_sheets
+from tracker.intake.offers.charges.surcharges_listed import take_surcharges
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts, facts_of
-from tracker.intake.offers.firms_over_tables import texts_of_all, vendor_of_table
-from tracker.intake.offers.footnotes import with_footnotes
 from tracker.intake.offers.lines import TableReader
-from tracker.intake.offers.lines_of_bases import joined_down
-from tracker.intake.offers.marked import marked_sheet
-from tracker.intake.offers.money import Claimed, bases_of, unit_of_format
-from tracker.intake.offers.of_some_lines import of_own_lines, with_lines_apart
-from tracker.intake.offers.outdated import Doubts, only_examples_kept, outdated_whole
-from tracker.intake.offers.pass_over import (
+from tracker.intake.offers.notes.footnotes import with_footnotes
+from tracker.intake.offers.notes.of_some_lines import of_own_lines, with_lines_apart
+from tracker.intake.offers.notes.said import Said
+from tracker.intake.offers.notes.scope import Level
+from tracker.intake.offers.notes.subjects import board_level, sheet_level
+from tracker.intake.offers.prices.across_sheets import ask_across_sheets
+from tracker.intake.offers.prices.lines_of_bases import joined_down
+from tracker.intake.offers.prices.money import Claimed, bases_of, unit_of_format
+from tracker.intake.offers.prices.twins import disagreeing_rows, joined_bases, paired_bases, without_repeats
+from tracker.intake.offers.rows.marked import marked_sheet
+from tracker.intake.offers.rows.outdated import Doubts, only_examples_kept, outdated_whole
+from tracker.intake.offers.rows.pass_over import (
     is_change_log,
     only_looks_like_a_table,
     outdated_sheets,
     passed_outside,
     passed_table,
 )
-from tracker.intake.offers.prose import prose_drafts
-from tracker.intake.offers.said import Said
-from tracker.intake.offers.scope import Level
+from tracker.intake.offers.rows.prose import prose_drafts
+from tracker.intake.offers.rows.unheaded import unheaded_drafts
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
-from tracker.intake.offers.subjects import board_level, sheet_level
-from tracker.intake.offers.surcharges_listed import take_surcharges
-from tracker.intake.offers.twins import disagreeing_rows, joined_bases, paired_bases, without_repeats
-from tracker.intake.offers.unheaded import unheaded_drafts
-from tracker.intake.offers.vendor import letterhead_of_file, may_name_another, short_texts, vendor_among, vendor_of_list
+from tracker.intake.offers.terms.firms_over_tables import texts_of_all, vendor_of_table
+from tracker.intake.offers.terms.vendor import (
+    letterhead_of_file,
+    may_name_another,
+    short_texts,
+    vendor_among,
+    vendor_of_list,
+)
 from tracker.intake.tables.find import find_tables
 from tracker.intake.tables.keys import with_keyed_heads
 from tracker.intake.tables.lettered_heads import with_lettered_heads
@@ -47,8 +53,8 @@ from tracker.intake.tables.side_by_side import with_own_titles
 from tracker.intake.tables.table import SheetTables, Table, Words
 from tracker.intake.tables.view import View, views_of
 from tracker.intake.tables.words import words_of
-from tracker.intake.values.money import unit_of_text
-from tracker.intake.values.roles import Role
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.prices.money import unit_of_text
 from tracker.trade.layout import Layout
 from tracker.trade.offer import Answers, PassedOver
 

@@ -10,11 +10,11 @@ from tracker.intake.tables.headless import describes_board, says_price
 from tracker.intake.tables.heads import PRICE_ROLES, Head, head_of
 from tracker.intake.tables.rates import lists_rates, lists_zones
 from tracker.intake.tables.view import View, part_of
-from tracker.intake.values.company import company_name
-from tracker.intake.values.grade import find_grade
-from tracker.intake.values.numbers import number_readings
-from tracker.intake.values.role_words import header_roles
-from tracker.intake.values.roles import ORDER_SIZES, Role
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.figures.numbers import number_readings
+from tracker.intake.values.firms.company import company_name
+from tracker.intake.values.heads.role_words import header_roles
+from tracker.intake.values.heads.roles import ORDER_SIZES, Role
 
 _MOST_STRETCHES = 60
 

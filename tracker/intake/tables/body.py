@@ -14,8 +14,8 @@ from tracker.intake.tables.heads import head_of_words, looks_priced
 from tracker.intake.tables.table import BodyRow, Headings
 from tracker.intake.tables.view import View
 from tracker.intake.tables.words import words_of
-from tracker.intake.values.grade import find_grade
-from tracker.intake.values.money import price_unit
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.prices.money import price_unit
 
 
 @dataclass

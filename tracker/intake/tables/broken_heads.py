@@ -5,9 +5,9 @@ from collections.abc import Iterator
 from tracker.intake.grid import Cell
 from tracker.intake.tables.rows_joined import Cells, with_rows_joined
 from tracker.intake.tables.view import View
-from tracker.intake.values.brackets import bracket_text
-from tracker.intake.values.grade import find_grade
-from tracker.intake.values.numbers import number_readings
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.figures.numbers import number_readings
+from tracker.intake.values.orders.brackets import bracket_text
 
 _FEWEST = 2
 _LONGEST_PIECE = 20

@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from decimal import Decimal
 
 from tracker.intake.grid import Cell
-from tracker.intake.values.numbers import number_readings
+from tracker.intake.values.figures.numbers import number_readings
 
 __all__ = ["figure_of", "figures_by_row", "is_figure", "sure_figure"]
 

@@ -34,7 +34,7 @@ from tracker.intake.tables.zones import (
     whole_heads,
     zone_at,
 )
-from tracker.intake.values.roles import Role
+from tracker.intake.values.heads.roles import Role
 
 _LOOKED_AT = 60
 

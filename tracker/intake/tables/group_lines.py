@@ -12,12 +12,12 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import head_of
 from tracker.intake.tables.table import HeadedColumn
 from tracker.intake.tables.view import View
-from tracker.intake.values.company import company_name, labelled_company, may_be_a_name, name_of_bidder
-from tracker.intake.values.delivery import find_delivery
-from tracker.intake.values.money import price_unit
-from tracker.intake.values.role_words import header_roles
-from tracker.intake.values.roles import Role
-from tracker.intake.values.statements import statements
+from tracker.intake.values.firms.company import company_name, labelled_company, may_be_a_name, name_of_bidder
+from tracker.intake.values.freight.delivery import find_delivery
+from tracker.intake.values.heads.role_words import header_roles
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.prices.money import price_unit
 
 _MOST_LINES = 8
 _FEWEST = 2

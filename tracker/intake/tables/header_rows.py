@@ -12,15 +12,15 @@ from tracker.intake.tables.letterheads import is_letterhead
 from tracker.intake.tables.numbered import counted_prices, priced_years
 from tracker.intake.tables.sentences import parted_offer
 from tracker.intake.tables.view import View
-from tracker.intake.values.brackets import bracket_text, is_open_figure
-from tracker.intake.values.caliper import bare_caliper
-from tracker.intake.values.counted_orders import counts_orders
-from tracker.intake.values.delivery import find_delivery
-from tracker.intake.values.money import price_unit
-from tracker.intake.values.numbers import number_readings
-from tracker.intake.values.price_sentences import asks_basis
-from tracker.intake.values.role_words import header_roles
-from tracker.intake.values.roles import MEASURES, ORDER_SIZES, Role
+from tracker.intake.values.boards.caliper import bare_caliper
+from tracker.intake.values.figures.numbers import number_readings
+from tracker.intake.values.freight.delivery import find_delivery
+from tracker.intake.values.heads.role_words import header_roles
+from tracker.intake.values.heads.roles import MEASURES, ORDER_SIZES, Role
+from tracker.intake.values.orders.brackets import bracket_text, is_open_figure
+from tracker.intake.values.orders.counted_orders import counts_orders
+from tracker.intake.values.prices.money import price_unit
+from tracker.intake.values.prices.price_sentences import asks_basis
 from tracker.trade.quantities import MassUnit
 
 _LONGEST_HEAD = 90

@@ -5,12 +5,12 @@ from collections.abc import Iterable
 from tracker.intake.grid import Cell
 from tracker.intake.tables.table import HeadedColumn
 from tracker.intake.tables.view import View
-from tracker.intake.values.basis import find_basis
-from tracker.intake.values.caliper import find_calipers
-from tracker.intake.values.formats import number_format_currency
-from tracker.intake.values.grade import find_grade
-from tracker.intake.values.money import price_text
-from tracker.intake.values.weight import find_weights
+from tracker.intake.values.boards.caliper import find_calipers
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.boards.weight import find_weights
+from tracker.intake.values.figures.formats import number_format_currency
+from tracker.intake.values.prices.basis import find_basis
+from tracker.intake.values.prices.money import price_text
 
 
 def priced_rows(view: View) -> list[int]:

@@ -7,19 +7,19 @@ from functools import lru_cache
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.periods import YEAR, is_period
-from tracker.intake.values.brackets import Bracket, bracket_text, is_bare_order_size, is_open_figure
-from tracker.intake.values.dates import find_dates
-from tracker.intake.values.formats import format_words
-from tracker.intake.values.header import Header, header, without_unit
-from tracker.intake.values.lead import LeadTime, lead_unit
-from tracker.intake.values.money import price_text, price_unit
-from tracker.intake.values.note_signs import WITHIN
-from tracker.intake.values.numbers import number_readings
-from tracker.intake.values.role_words import header_roles
-from tracker.intake.values.roles import ORDER_SIZES, Role
-from tracker.intake.values.spans import is_span
-from tracker.intake.values.statements import statements
-from tracker.intake.values.weight import weight_units
+from tracker.intake.values.boards.weight import weight_units
+from tracker.intake.values.figures.formats import format_words
+from tracker.intake.values.figures.numbers import number_readings
+from tracker.intake.values.figures.spans import is_span
+from tracker.intake.values.heads.header import Header, header, without_unit
+from tracker.intake.values.heads.role_words import header_roles
+from tracker.intake.values.heads.roles import ORDER_SIZES, Role
+from tracker.intake.values.notes.note_signs import WITHIN
+from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.orders.brackets import Bracket, bracket_text, is_bare_order_size, is_open_figure
+from tracker.intake.values.prices.money import price_text, price_unit
+from tracker.intake.values.times.dates import find_dates
+from tracker.intake.values.times.lead import LeadTime, lead_unit
 from tracker.intake.words.lists import phrases
 
 PRICE_ROLES = frozenset({Role.PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.PREVIOUS_PRICE, Role.ALL_IN})

@@ -7,12 +7,12 @@ from dataclasses import replace
 from itertools import pairwise
 
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
-from tracker.intake.values.brackets import Bracket, bracket_text
-from tracker.intake.values.header import header
-from tracker.intake.values.money import price_unit
-from tracker.intake.values.role_words import header_roles
-from tracker.intake.values.roles import Role
-from tracker.intake.values.worded_brackets import bracket_behind_words
+from tracker.intake.values.heads.header import header
+from tracker.intake.values.heads.role_words import header_roles
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.orders.brackets import Bracket, bracket_text
+from tracker.intake.values.orders.worded_brackets import bracket_behind_words
+from tracker.intake.values.prices.money import price_unit
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 

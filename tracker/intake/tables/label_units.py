@@ -8,12 +8,12 @@ from functools import lru_cache
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import head_of, looks_priced
 from tracker.intake.tables.view import View, part_of
-from tracker.intake.values.caliper import caliper_unit
-from tracker.intake.values.lead import lead_unit
-from tracker.intake.values.masses import mass_units
-from tracker.intake.values.money import find_price_unit, price_unit
-from tracker.intake.values.numbers import number_readings
-from tracker.intake.values.weight import weight_units
+from tracker.intake.values.boards.caliper import caliper_unit
+from tracker.intake.values.boards.weight import weight_units
+from tracker.intake.values.figures.numbers import number_readings
+from tracker.intake.values.orders.masses import mass_units
+from tracker.intake.values.prices.money import find_price_unit, price_unit
+from tracker.intake.values.times.lead import lead_unit
 
 _FEWEST = 2
 _LONGEST = 16

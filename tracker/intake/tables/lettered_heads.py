@@ -11,7 +11,7 @@ from tracker.intake.tables.keys import entries, key_of
 from tracker.intake.tables.side_by_side import with_own_titles
 from tracker.intake.tables.table import SheetTables, Words
 from tracker.intake.tables.view import View
-from tracker.intake.values.header import header
+from tracker.intake.values.heads.header import header
 from tracker.intake.words.fold import fold
 
 _LOOKED_AT = 60

@@ -5,13 +5,13 @@ from collections.abc import Sequence
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import Head, head_of
 from tracker.intake.tables.view import View
-from tracker.intake.values.company import company_name
-from tracker.intake.values.delivery import delivery_text
-from tracker.intake.values.lead import lead_text
-from tracker.intake.values.role_words import header_roles
-from tracker.intake.values.roles import Role
-from tracker.intake.values.statements import SaysDate, statements
-from tracker.intake.values.validity import validity
+from tracker.intake.values.firms.company import company_name
+from tracker.intake.values.freight.delivery import delivery_text
+from tracker.intake.values.heads.role_words import header_roles
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.notes.statements import SaysDate, statements
+from tracker.intake.values.times.lead import lead_text
+from tracker.intake.values.times.validity import validity
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import tokens_of
 

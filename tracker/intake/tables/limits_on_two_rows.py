@@ -6,9 +6,9 @@ from decimal import Decimal
 from tracker.intake.grid import Cell
 from tracker.intake.tables.rows_joined import Cells, with_rows_joined
 from tracker.intake.tables.view import View
-from tracker.intake.values.brackets import is_no_limit
-from tracker.intake.values.masses import find_mass_units
-from tracker.intake.values.numbers import number_readings
+from tracker.intake.values.figures.numbers import number_readings
+from tracker.intake.values.orders.brackets import is_no_limit
+from tracker.intake.values.orders.masses import find_mass_units
 from tracker.intake.words.lists import phrases
 
 _FEWEST = 2

@@ -11,7 +11,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import BOARD_ROLES, Head, head_of
 from tracker.intake.tables.table import BodyRow, HeadedColumn, Table
 from tracker.intake.tables.view import View
-from tracker.intake.values.roles import MEASURES
+from tracker.intake.values.heads.roles import MEASURES
 
 _MOST_ROWS = 400
 

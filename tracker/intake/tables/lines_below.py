@@ -17,11 +17,11 @@ from tracker.intake.tables.lines_between import describes
 from tracker.intake.tables.table import Words
 from tracker.intake.tables.view import View
 from tracker.intake.tables.words import words_of
-from tracker.intake.values.board_words import names_only_board
-from tracker.intake.values.lead_remarked import lead_remarked
-from tracker.intake.values.roles import MEASURES
-from tracker.intake.values.sheetsize import find_sheet_sizes
-from tracker.intake.values.statements import statements
+from tracker.intake.values.boards.board_words import names_only_board
+from tracker.intake.values.figures.sheetsize import find_sheet_sizes
+from tracker.intake.values.heads.roles import MEASURES
+from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.times.lead_remarked import lead_remarked
 from tracker.intake.words.lists import phrases
 
 _FEWEST = 2

@@ -12,11 +12,11 @@ from enum import Enum
 from functools import cached_property
 
 from tracker.intake.tables.view import View
-from tracker.intake.values.board_words import names_only_board
-from tracker.intake.values.caliper import find_calipers
-from tracker.intake.values.grade import find_grade
-from tracker.intake.values.sheetsize import find_sheet_sizes
-from tracker.intake.values.weight import find_weights
+from tracker.intake.values.boards.board_words import names_only_board
+from tracker.intake.values.boards.caliper import find_calipers
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.boards.weight import find_weights
+from tracker.intake.values.figures.sheetsize import find_sheet_sizes
 
 Lines = tuple[int, ...]
 

@@ -6,11 +6,11 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import is_figure
 from tracker.intake.tables.headless import describes_board_whole, says_price
 from tracker.intake.tables.view import View
-from tracker.intake.values.caliper import find_calipers
-from tracker.intake.values.grade import find_grade
-from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency
-from tracker.intake.values.statements import statements
-from tracker.intake.values.weight import find_weights
+from tracker.intake.values.boards.caliper import find_calipers
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.boards.weight import find_weights
+from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 
 _FEWEST = 2
 _DESCRIBED = 2

@@ -4,7 +4,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import head_of
 from tracker.intake.tables.turned import Labels
 from tracker.intake.tables.view import View
-from tracker.intake.values.roles import Role
+from tracker.intake.values.heads.roles import Role
 
 _OF_ALL = (Role.VENDOR, Role.CURRENCY, Role.BASIS, Role.DELIVERY_TERMS)
 

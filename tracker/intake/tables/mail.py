@@ -8,7 +8,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.headless import says_price
 from tracker.intake.tables.sentences import parted_offer
 from tracker.intake.tables.view import View
-from tracker.intake.values.brackets import bracket_text
+from tracker.intake.values.orders.brackets import bracket_text
 from tracker.intake.words.lists import phrases
 
 _QUOTED = re.compile(r"\s*>")

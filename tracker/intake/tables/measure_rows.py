@@ -6,9 +6,9 @@ from decimal import Decimal
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import Head
 from tracker.intake.tables.view import View
-from tracker.intake.values.caliper import in_unit
-from tracker.intake.values.header import Header, header
-from tracker.intake.values.weight import weight_in
+from tracker.intake.values.boards.caliper import in_unit
+from tracker.intake.values.boards.weight import weight_in
+from tracker.intake.values.heads.header import Header, header
 
 _LIGHTEST, _HEAVIEST = 80, 3000
 """g/m², beyond any board; common practice, no source."""

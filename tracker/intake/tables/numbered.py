@@ -6,9 +6,9 @@ from collections.abc import Sequence
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import PRICE_ROLES, Head, head_of_words
 from tracker.intake.tables.periods import YEAR
-from tracker.intake.values.money import price_unit
-from tracker.intake.values.role_words import header_roles
-from tracker.intake.values.roles import Role
+from tracker.intake.values.heads.role_words import header_roles
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.prices.money import price_unit
 
 _COUNTED = re.compile(r"([^\W\d][^\d]*?)\s+([1-9])(?=\s|$|\()([^\d]*)")
 

@@ -8,7 +8,7 @@ from tracker.intake.tables.headless import describes_board_whole
 from tracker.intake.tables.heads import head_of
 from tracker.intake.tables.view import View
 from tracker.intake.tables.zones import Zone
-from tracker.intake.values.roles import MEASURES, Role
+from tracker.intake.values.heads.roles import MEASURES, Role
 
 
 def belongs_to(band: View, row: int, zone: Zone) -> bool:

@@ -6,7 +6,7 @@ from datetime import date
 from functools import lru_cache
 from itertools import pairwise
 
-from tracker.intake.values.dates import date_readings
+from tracker.intake.values.times.dates import date_readings
 from tracker.intake.words.lists import phrases
 
 YEAR = re.compile(r"(?<!\d)(?:19|20)\d\d(?!\d)")

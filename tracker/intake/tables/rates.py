@@ -8,11 +8,11 @@ from collections.abc import Sequence
 from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import Head, head_of, looks_priced
 from tracker.intake.tables.view import View
-from tracker.intake.values.charge_names import ChargeKind
-from tracker.intake.values.charges import charge_header
-from tracker.intake.values.money import price_unit
-from tracker.intake.values.numbers import number_readings
-from tracker.intake.values.roles import ON_TOP, Role
+from tracker.intake.values.figures.numbers import number_readings
+from tracker.intake.values.freight.charge_names import ChargeKind
+from tracker.intake.values.freight.charges import charge_header
+from tracker.intake.values.heads.roles import ON_TOP, Role
+from tracker.intake.values.prices.money import price_unit
 
 _LEAST_RATES = 2
 _LOOKED_AT = 60

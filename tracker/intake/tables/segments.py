@@ -2,7 +2,7 @@
 
 from tracker.intake.tables.heads import Head, head_of
 from tracker.intake.tables.table import HeadedColumn
-from tracker.intake.values.roles import Role
+from tracker.intake.values.heads.roles import Role
 from tracker.intake.words.fold import fold
 
 

@@ -11,13 +11,13 @@ from functools import lru_cache
 from tracker.intake.grid import Cell
 from tracker.intake.tables.item_marks import item_marks
 from tracker.intake.tables.view import View
-from tracker.intake.values.caliper import find_calipers
-from tracker.intake.values.currency import find_currencies
-from tracker.intake.values.grade import find_grade
-from tracker.intake.values.money import price_text
-from tracker.intake.values.price_sentences import SaysBasis, SaysCurrency, price_says
-from tracker.intake.values.price_within import BREAK, LONGEST_PRICE, plain_price, prices_within
-from tracker.intake.values.weight import find_weights
+from tracker.intake.values.boards.caliper import find_calipers
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.boards.weight import find_weights
+from tracker.intake.values.prices.currency import find_currencies
+from tracker.intake.values.prices.money import price_text
+from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency, price_says
+from tracker.intake.values.prices.price_within import BREAK, LONGEST_PRICE, plain_price, prices_within
 from tracker.intake.words.lists import phrases
 
 MARK = 2

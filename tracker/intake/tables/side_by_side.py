@@ -4,9 +4,9 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 
 from tracker.intake.tables.table import SheetTables, Table, Words
-from tracker.intake.values.company import company_name
-from tracker.intake.values.others_prices import Offering, title_offers
-from tracker.intake.values.statements import statements
+from tracker.intake.values.changes.others_prices import Offering, title_offers
+from tracker.intake.values.firms.company import company_name
+from tracker.intake.values.notes.statements import statements
 
 _FEWEST = 2
 

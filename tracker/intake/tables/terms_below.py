@@ -14,8 +14,8 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import is_figure
 from tracker.intake.tables.table import HeadedColumn, Table
 from tracker.intake.tables.view import View
-from tracker.intake.values.role_words import header_roles
-from tracker.intake.values.roles import Role
+from tracker.intake.values.heads.role_words import header_roles
+from tracker.intake.values.heads.roles import Role
 
 _FEWEST = 2
 _PLAINLY = 0.8

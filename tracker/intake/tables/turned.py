@@ -11,10 +11,10 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import Head, head_of, head_of_words, looks_priced, may_name, without_footnote
 from tracker.intake.tables.label_units import Place, is_unit, units_beside
 from tracker.intake.tables.view import View
-from tracker.intake.values.basis import basis_text
-from tracker.intake.values.grade import find_grade
-from tracker.intake.values.money import price_text
-from tracker.intake.values.roles import Role
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.prices.basis import basis_text
+from tracker.intake.values.prices.money import price_text
 from tracker.intake.words.lists import phrases
 
 _FEWEST_LABELS = 3

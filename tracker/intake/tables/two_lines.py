@@ -14,7 +14,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.body import Body
 from tracker.intake.tables.lines_between import Lined, Side, describes, side_of
 from tracker.intake.tables.view import View
-from tracker.intake.values.totals import is_total
+from tracker.intake.values.changes.totals import is_total
 
 _FEWEST = 2
 

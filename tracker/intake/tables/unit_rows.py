@@ -8,8 +8,8 @@ from tracker.intake.tables.heads import head_of_words, head_text, looks_priced
 from tracker.intake.tables.table import HeadedColumn, Words
 from tracker.intake.tables.view import View
 from tracker.intake.tables.zones import Zone
-from tracker.intake.values.header import header
-from tracker.intake.values.money import price_unit
+from tracker.intake.values.heads.header import header
+from tracker.intake.values.prices.money import price_unit
 
 
 def priced_anew(view: View, zone: Zone, row: int) -> Zone | None:

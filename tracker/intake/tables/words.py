@@ -8,10 +8,10 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.heads import head_of
 from tracker.intake.tables.table import Words
 from tracker.intake.tables.view import View
-from tracker.intake.values.charge_names import charges_named
-from tracker.intake.values.money import price_unit
-from tracker.intake.values.numbers import number_readings
-from tracker.intake.values.roles import Role
+from tracker.intake.values.figures.numbers import number_readings
+from tracker.intake.values.freight.charge_names import charges_named
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.prices.money import price_unit
 from tracker.intake.words.lists import phrases
 
 

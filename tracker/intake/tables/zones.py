@@ -22,9 +22,9 @@ from tracker.intake.tables.letterheads import is_letterhead, is_stamped
 from tracker.intake.tables.measure_rows import measures_across
 from tracker.intake.tables.table import HeadedColumn, Words
 from tracker.intake.tables.view import View
-from tracker.intake.values.delivery import find_delivery
-from tracker.intake.values.list_age import Age, age_of_name, tells_age
-from tracker.intake.values.roles import MEASURES, Role
+from tracker.intake.values.changes.list_age import Age, age_of_name, tells_age
+from tracker.intake.values.freight.delivery import find_delivery
+from tracker.intake.values.heads.roles import MEASURES, Role
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 

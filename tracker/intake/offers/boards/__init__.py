@@ -1,0 +1,1 @@
+"""The board of a row: grade, measures, names explained."""

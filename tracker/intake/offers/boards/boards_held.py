@@ -1,0 +1,45 @@
+"""Whether what a note says of some boards is said of this one."""
+
+import re
+
+from tracker.intake.offers.draft import Draft
+from tracker.intake.values.boards.boards_meant import BoardsMeant, MeasureSpan
+from tracker.trade.offer import GrammageFrom
+
+
+def holds_for(boards: BoardsMeant, draft: Draft, *, unsure: bool = False) -> bool:
+    """Whether a board is, or for all that is said may be, one of those meant.
+
+    `unsure`: what a row does not say of its coating may be what its own remark means.
+    """
+    grade = boards.grade
+    if grade is not None and _other_code(grade.words, draft.product):
+        return False
+    if grade is not None and grade.grades and draft.grade not in grade.grades:
+        return False
+    if grade is not None and grade.coated_sides is not None and draft.coated_sides != grade.coated_sides:
+        return unsure and draft.coated_sides is None
+    return not boards.spans or any(_may_be_within(span, draft) for span in boards.spans)
+
+
+def _may_be_within(span: MeasureSpan, draft: Draft) -> bool:
+    """A board whose measure is not said, or only estimated, may be meant as well."""
+    estimated = draft.grammage_from is GrammageFrom.ESTIMATED
+    measure = draft.caliper_um if span.of_caliper else None if estimated else draft.grammage_gsm
+    return measure is None or span.may_hold(measure)
+
+
+_CODE = re.compile(r"(?<!\w)([A-Z]{2}[1-4]|G[CDGKNTZ]|[AU][CDTZ])(?!\w)")
+"""What European boards are called by: coating and furnish in two letters, the back by a figure (GC1, GT2, GD3)."""
+_LETTERS = 2
+
+
+def _other_code(meant: str, product: str) -> bool:
+    """A note about GT2 says nothing of GD2, though both are of one grade here; one about GT does of GT2 and GT4."""
+    of_note, own = _CODE.findall(meant), _CODE.findall(product)
+    return bool(of_note and own) and not any(_are_one(one, other) for one in of_note for other in own)
+
+
+def _are_one(one: str, other: str) -> bool:
+    short = min(len(one), len(other)) == _LETTERS
+    return one == other or (short and one[:_LETTERS] == other[:_LETTERS])

@@ -1,0 +1,133 @@
+"""A legend that stands in two columns: 'PK1 | Faltschachtelkarton GC2' under a table whose rows are called PK1, and
+'A | US dollars per short ton' where A stands in their unit cells."""
+
+import re
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from itertools import pairwise
+
+from tracker.intake.offers.sheet import ReadSheet
+from tracker.intake.tables.table import Words
+from tracker.intake.values.boards.legends import LegendEntry, entries_side_by_side, legend, of_name
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.prices.basis import basis_text
+from tracker.intake.values.prices.money import price_unit
+from tracker.intake.words.fold import fold
+
+
+@dataclass(frozen=True, slots=True)
+class UnitEntry:
+    """What the file says one of its unit codes means. `text`: all of the text that says so, as it stands."""
+
+    unit: str
+    text: str
+
+
+def names_in_rows(sheets: Iterable[ReadSheet]) -> Iterator[LegendEntry]:
+    """What the file says its own names are, name and explanation in two cells side by side.
+
+    Only a name that stands as it is in some row of a table counts: any other pair of cells explains nothing.
+    """
+    sheets = tuple(sheets)
+    called = frozenset(_called(sheets, Role.PRODUCT, Role.GRADE, Role.ITEM))
+    for sheet in sheets:
+        for name, explanation in _pairs(sheet):
+            if fold(name.text).strip(" :=") in called:
+                yield from of_name(name.text.strip(" :="), explanation.text.lstrip(" :="))
+
+
+def listed_names(sheets: Iterable[ReadSheet]) -> Iterator[str]:
+    """Names in some row that stand, folded, beside words elsewhere in the file, whether these explain them or not."""
+    sheets = tuple(sheets)
+    called = frozenset(_called(sheets, Role.PRODUCT, Role.GRADE, Role.ITEM))
+    for sheet in sheets:
+        yield from (name for pair in _pairs(sheet) if (name := fold(pair[0].text).strip(" :=")) in called)
+
+
+def explaining_texts(sheets: Iterable[ReadSheet]) -> frozenset[str]:
+    """The texts that explain names which stand in some row: they say what those boards are, and nothing of others."""
+    sheets = tuple(sheets)
+    called = frozenset(_called(sheets, Role.PRODUCT, Role.GRADE, Role.ITEM))
+    all_called = "\n".join(called)
+    found = set()
+    for sheet in sheets:
+        for words in _loose(sheet):
+            names = (fold(entry.name).strip() for entry in legend(words.text))
+            # A single letter stands in most words.
+            if any(name in (all_called if len(name) > 1 else called) for name in names):
+                found.add(words.text)
+        for name, explanation in _pairs(sheet):
+            if fold(name.text).strip(" :=") in called:
+                found.add(explanation.text)
+    return frozenset(found)
+
+
+def unit_codes(sheets: Iterable[ReadSheet]) -> dict[str, UnitEntry]:
+    """Code of the unit cells, folded -> the unit that the file says it is; a code explained two ways is left out."""
+    sheets = tuple(sheets)
+    called = frozenset(_called(sheets, Role.BASIS, Role.CURRENCY))
+    money = frozenset(_called(sheets, Role.CURRENCY))
+    found: dict[str, UnitEntry] = {}
+    clashing: set[str] = set()
+    for code, explanation, text in (entry for sheet in sheets for entry in _explanations(sheet)) if called else ():
+        if code not in called or not (_says_unit(explanation) or (code in money and _says_currency(explanation))):
+            continue
+        if code in found and found[code].unit != explanation:
+            clashing.add(code)
+        found[code] = UnitEntry(explanation, text)
+    return {code: entry for code, entry in found.items() if code not in clashing}
+
+
+def _says_unit(text: str) -> bool:
+    unit = price_unit(text)
+    return (unit is not None and unit.basis is not None) or basis_text(text) is not None
+
+
+def _says_currency(text: str) -> bool:
+    unit = price_unit(text)
+    return unit is not None and unit.currency is not None and unit.basis is None
+
+
+_PARTS = re.compile(r"[;\n]|,\s")
+_IN_ONE_TEXT = re.compile(r"\s*(?P<code>[^\s=:]{1,12})\s*(?:=|:|\s[-–—]\s)\s*(?P<unit>[^=:]+)")
+
+
+def _explanations(sheet: ReadSheet) -> Iterator[tuple[str, str, str]]:
+    """Code, explanation and the text that holds the explanation: 'A = USD/ST, B = USD/cwt', or two cells."""
+    for name, explanation in _pairs(sheet):
+        yield fold(name.text).strip(" :="), explanation.text.lstrip(" :="), explanation.text
+    for words in _loose(sheet):
+        parts = _PARTS.split(_without_label(words.text))
+        for part in (entry for piece in parts for entry in entries_side_by_side(piece)):
+            found = _IN_ONE_TEXT.fullmatch(part)
+            if found is not None:
+                unit = found["unit"].strip(" .")
+                yield fold(found["code"]).strip(), unit if "(" in unit else unit.rstrip(")"), words.text
+
+
+def _without_label(text: str) -> str:
+    """'Sold by: M = 1,000 sheets' without the head of the column whose codes it explains."""
+    label, _, rest = text.partition(":")
+    return rest if _GIVEN.search(rest) and not _GIVEN.search(label) else text
+
+
+_GIVEN = re.compile(r"=|\s[-–—]\s")
+"""What stands between a code and what it is."""
+
+
+def _pairs(sheet: ReadSheet) -> Iterator[tuple[Words, Words]]:
+    for name, explanation in pairwise(_loose(sheet)):
+        if name.row == explanation.row and name.cell.column + 1 == explanation.cell.column:
+            yield name, explanation
+
+
+def _loose(sheet: ReadSheet) -> list[Words]:
+    said = [*sheet.found.texts, *(words for read in sheet.tables for words in (*read.table.titles, *read.table.notes))]
+    return sorted(dict.fromkeys(said), key=lambda words: (words.row, words.cell.column))
+
+
+def _called(sheets: Iterable[ReadSheet], *roles: Role) -> Iterator[str]:
+    for sheet in sheets:
+        for read in sheet.tables:
+            for column in read.columns.of(*roles):
+                yield from (fold(cell.text).strip() for cell in read.cells(column) if isinstance(cell.value, str))

@@ -1,0 +1,258 @@
+"""The measures of a row's board: caliper, basis weight and sheet size, with every contradiction kept."""
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from decimal import Decimal
+from fractions import Fraction
+
+from tracker.intake.columns.cells import caliper_of, weight_of, weight_on
+from tracker.intake.columns.column import Column, Columns
+from tracker.intake.columns.measure_pairs import measured_cells
+from tracker.intake.grid import Cell
+from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.notes.said import Said, at
+from tracker.intake.offers.notes.scope import Scope
+from tracker.intake.values.boards.caliper import find_calipers
+from tracker.intake.values.boards.grade import GradeReading, find_grade
+from tracker.intake.values.boards.weight import WeightReading, find_weights
+from tracker.intake.values.figures.formats import format_words
+from tracker.intake.values.figures.sheetsize import SheetSize, find_sheet_sizes, sheet_text
+from tracker.intake.values.heads.header import Header
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.words.lists import phrases
+from tracker.trade.quantities import WeightUnit
+
+
+@dataclass(slots=True)
+class Board:
+    """What is said of one row's board. Several values of a kind that differ are all kept: that is a contradiction.
+
+    `open_kinds`: of what kinds its words are that name board and leave the grade open. `coated`: its row says that it
+    is coated or is not. `caliper_head`, `weight_head`: the heads that give bare figures their units.
+    """
+
+    product: str = ""
+    product_said: Said[str] | None = None
+    grades: tuple[str, ...] = ()
+    grade_said: Said[GradeReading] | None = None
+    grade_words: str = ""
+    open_kinds: tuple[str, ...] = ()
+    coated_sides: int | None = None
+    coated: bool | None = None
+    calipers: tuple[Decimal, ...] = ()
+    caliper_said: Said[Decimal] | None = None
+    caliper_head: Said[str] | None = None
+    weights: tuple[WeightReading, ...] = ()
+    weight_said: Said[WeightReading] | None = None
+    weight_head: Said[str] | None = None
+    weights_differ: bool = False
+    caliper_unread: Cell | None = None
+    weight_unread: Cell | None = None
+    sheets: tuple[SheetSize, ...] = ()
+    sheet_said: Said[SheetSize] | None = None
+    own_words: bool = False
+
+
+Cells = dict[int, Cell]
+
+
+def take_caliper(board: Board, cells: Cells, columns: Columns, words: list[Cell], scope: Scope) -> None:
+    """Every thickness in the caliper columns and the descriptions `words`, else in the titles around."""
+    found: dict[Decimal, Said[Decimal]] = {}
+    heads: dict[str, Said[str] | None] = {}
+    for cell, column in measured_cells(cells, columns, Role.CALIPER):
+        heads[at(cell)] = _unit_head(cell, column, lambda head: head.caliper_unit is not None)
+        read = caliper_of(cell, column.caliper_unit)
+        if read is not None and not read.upper:
+            for reading in read.readings:
+                found.setdefault(reading.um, Said(reading.um, at(cell), cell.text.strip()))
+        elif any(sign.isdigit() for sign in cell.text):
+            board.caliper_unread = cell
+    for cell in [*words, *_mixed(cells, columns)]:
+        for reading in find_calipers(cell.text):
+            if reading.loose and found:
+                # The width of 'reels 1,020mm' beside a caliper of its own.
+                continue
+            found.setdefault(reading.um, Said(reading.um, at(cell), cell.text.strip()))
+    if not found:
+        found = _caliper_around(board, scope)
+    board.calipers = merged(tuple(found), Decimal("0.03"))
+    if board.calipers:
+        board.caliper_said = found[board.calipers[0]]
+        board.caliper_head = heads.get(board.caliper_said.where)
+
+
+def _unit_head(cell: Cell, column: Column, says_unit: Callable[[Header], bool]) -> Said[str] | None:
+    """The head that says in which unit a figure without one is; the lowest, which is the nearest, of several."""
+    own = cell.text if isinstance(cell.value, str) else ""
+    own += format_words(cell.number_format) if cell.number_format not in ("", "General") else ""
+    if any(map(str.isalpha, own)):
+        return None
+    saying = [head for head, said in zip(column.heads, column.said, strict=False) if says_unit(said)]
+    return Said("", at(saying[-1]), saying[-1].text.strip()) if saying else None
+
+
+def _mixed(cells: Cells, columns: Columns) -> list[Cell]:
+    """Cells of a caliper or weight column that hold more than one figure: '18 pt / 75 lb/MSF'."""
+    found = [cells[column.index] for column in columns.of(Role.CALIPER, Role.WEIGHT) if column.index in cells]
+    return [cell for cell in found if isinstance(cell.value, str) and ("/" in cell.text or len(cell.text) > 12)]
+
+
+def _of_another_board(board: Board, text: str) -> bool:
+    """A title that names another grade than the row's own measures no board of this one."""
+    grade = find_grade(text)
+    return grade is not None and bool(grade.grades and board.grades) and set(grade.grades).isdisjoint(board.grades)
+
+
+def _caliper_around(board: Board, scope: Scope) -> dict[Decimal, Said[Decimal]]:
+    for level in scope.of_boards:
+        found: dict[Decimal, Said[Decimal]] = {}
+        for words in level.titles:
+            for reading in () if _of_another_board(board, words.text) else find_calipers(words.text):
+                found.setdefault(reading.um, Said(reading.um, level.place(words), words.text))
+        if found:
+            return found
+    return {}
+
+
+def merged(values: tuple[Decimal, ...], tolerance: Decimal) -> tuple[Decimal, ...]:
+    """The first of values that agree within rounding (18 pt and 0.46 mm), and any that do not."""
+    kept: list[Decimal] = []
+    for value in values:
+        if not any(abs(value - other) <= tolerance * other for other in kept):
+            kept.append(value)
+    return tuple(kept)
+
+
+def take_weight(
+    board: Board, cells: Cells, columns: Columns, words: list[Cell], scope: Scope, facts: FileFacts
+) -> None:
+    """The weight columns first, then the descriptions; two columns (lb and g/m²) are one weight where they agree."""
+    groups: list[tuple[Cell, tuple[WeightReading, ...]]] = []
+    heads: dict[str, Said[str] | None] = {}
+    for cell, column in measured_cells(cells, columns, Role.WEIGHT):
+        units = column.weight_units or ((facts.weight_unit,) if facts.weight_unit is not None else _ANY_UNIT)
+        ream = column.ream or (facts.ream if not column.weight_units and facts.weight_unit is None else None)
+        read = weight_of(cell, units if ream is None else ())
+        if ream is not None and (read is None or read.lb_without_area):
+            read = weight_on(cell, ream)
+        if read is not None and not read.is_range:
+            groups.append((cell, read.readings))
+            heads[at(cell)] = _unit_head(cell, column, lambda head: bool(head.weight_units))
+        elif any(sign.isdigit() for sign in cell.text):
+            board.weight_unread = cell
+    read_already = {at(cell) for cell, _ in groups}
+    for cell in [*words, *(cell for cell in _mixed(cells, columns) if at(cell) not in read_already)]:
+        readings = find_weights(cell.text)
+        if readings:
+            groups.append((cell, readings))
+            board.weight_unread = None
+    if groups:
+        _take_weights(board, groups)
+        board.weight_head = heads.get(board.weight_said.where) if board.weight_said is not None else None
+        return
+    for level in scope.of_boards:
+        for said in level.titles:
+            readings = find_weights(said.text)
+            if readings and not _of_another_board(board, said.text):
+                board.weights = readings
+                board.weight_said = Said(readings[0], level.place(said), said.text)
+                return
+
+
+_ANY_UNIT = (WeightUnit.LB_MSF, WeightUnit.LB_3000FT2, WeightUnit.GSM)
+"""What a basis weight without a unit may be in: left to physics, else asked."""
+
+
+def _take_weights(board: Board, groups: list[tuple[Cell, tuple[WeightReading, ...]]]) -> None:
+    cell, readings = groups[0]
+    for other, others in groups[1:]:
+        agreed = tuple(one for one in readings if any(_agree(one.gsm, two.gsm) for two in others))
+        if agreed:
+            readings = agreed
+        elif len({one.gsm for one in readings}) > 1 and len(others) == 1:
+            cell, readings = other, others
+        else:
+            board.weights_differ = True
+    board.weights = readings
+    board.weight_said = Said(readings[0], at(cell), cell.text.strip()) if readings else None
+
+
+def _agree(one: Fraction, two: Fraction) -> bool:
+    return abs(one - two) <= Fraction(3, 100) * max(one, two)
+
+
+def take_sheet(board: Board, cells: Cells, columns: Columns, words: list[Cell], scope: Scope) -> None:
+    """The sheet size from the nearest place that names one."""
+    for sizes, where, text in _sheets_said(cells, columns, words, scope):
+        if sizes:
+            board.sheets, board.sheet_said = sizes, Said(sizes[0], where, text)
+            return
+
+
+def _sheets_said(
+    cells: Cells, columns: Columns, words: list[Cell], scope: Scope
+) -> Iterator[tuple[tuple[SheetSize, ...], str, str]]:
+    """Sizes, place and text of the size's column, of two columns for its sides, of the descriptions, of the price's
+    unit ('EUR/1000 sheets 720 x 1020 mm'), of the heads over descriptions, then of the titles around."""
+    for column in columns.of(Role.SHEET_SIZE):
+        cell = cells.get(column.index)
+        if cell is not None:
+            sizes = sheet_text(cell.text, column.length_unit) or find_sheet_sizes(cell.text)
+            yield sizes, at(cell), cell.text.strip()
+    yield from _sheets_among_widths(cells, columns)
+    sides = _sides(cells, columns)
+    if sides is not None:
+        yield (sides.value,), sides.where, sides.words
+    for cell in words:
+        yield find_sheet_sizes(cell.text), at(cell), cell.text.strip()
+    for unit in (cells[column.index] for column in columns.of(Role.BASIS) if column.index in cells):
+        yield find_sheet_sizes(unit.text), at(unit), unit.text.strip()
+    for column in columns.of(Role.PRODUCT, Role.GRADE):
+        for cell, head in zip(column.heads, column.said, strict=True):
+            yield (head.sheet_sizes if len(head.sheet_sizes) == 1 else ()), at(cell), cell.text.strip()
+    if comes_in_rolls(cells):
+        return
+    for level in scope.of_boards:
+        for said in level.sizes:
+            yield find_sheet_sizes(said.text), level.place(said), said.text
+
+
+def _sheets_among_widths(cells: Cells, columns: Columns) -> Iterator[tuple[tuple[SheetSize, ...], str, str]]:
+    """'720 x 1020 mm' under 'Width/size' among the widths of rolls. Of a roll, it is how wide and how thick it is."""
+    forms = _forms_said(cells)
+    for column in columns.of(Role.WIDTH, Role.ROLL_WIDTH):
+        cell = cells.get(column.index)
+        if cell is not None and (forms == {"sheet"} or (_may_be_of_sheets(column) and "roll" not in forms)):
+            yield sheet_text(cell.text, column.length_unit), at(cell), cell.text.strip()
+
+
+def _may_be_of_sheets(column: Column) -> bool:
+    """'Width', 'Reel width/format'; 'Reel width' and 'Width x dia.' are of rolls."""
+    named = {match.value for head in column.said for match in phrases("headers").find(head.text)}
+    return Role.SHEET_SIZE in named or Role.ROLL_WIDTH not in named
+
+
+def comes_in_rolls(cells: Cells) -> bool:
+    """A row that says 'rolls' and no sheets: a title's or a note's sheet size is another row's."""
+    return _forms_said(cells) == {"roll"}
+
+
+def _forms_said(cells: Cells) -> set[str]:
+    texts = (cell.text for cell in cells.values() if isinstance(cell.value, str))
+    return {match.value for text in texts for match in phrases("forms").find(text)}
+
+
+def _sides(cells: Cells, columns: Columns) -> Said[SheetSize] | None:
+    """Width and length in two columns."""
+    width, length = columns.first(Role.WIDTH), columns.first(Role.LENGTH)
+    if width is None or length is None or width.index not in cells or length.index not in cells:
+        return None
+    unit = width.length_unit or length.length_unit
+    text = f"{_figure(cells[width.index])} x {_figure(cells[length.index])}"
+    sizes = sheet_text(text, unit)
+    return Said(sizes[0], at(cells[width.index]), text) if len(sizes) == 1 else None
+
+
+def _figure(cell: Cell) -> str:
+    return format(cell.value, "f") if isinstance(cell.value, Decimal) else cell.text.strip()

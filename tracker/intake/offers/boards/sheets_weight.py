@@ -1,0 +1,41 @@
+"""The basis weight that follows from what 1,000 sheets of a stated size weigh: the 'M weight' of sheeted board."""
+
+from fractions import Fraction
+
+from tracker.intake.columns.cells import mass_of
+from tracker.intake.columns.column import Column, Columns
+from tracker.intake.offers.boards.measures import Board, Cells
+from tracker.intake.offers.notes.said import Said, at
+from tracker.intake.values.boards.weight import WeightReading
+from tracker.intake.values.figures.sheetsize import LengthUnit, SheetSize
+from tracker.intake.values.heads.roles import Role
+from tracker.trade.quantities import MassUnit
+
+_MM2_PER_M2 = 1_000_000
+
+
+def take_sheets_weight(board: Board, cells: Cells, columns: Columns) -> None:
+    """Fills in the weight of a board whose row gives no basis weight, but what 1,000 sheets of one size weigh."""
+    column = columns.first(Role.SHEETS_WEIGHT)
+    cell = cells.get(column.index) if column is not None else None
+    if column is None or cell is None or board.weights or board.weight_unread or len(board.sheets) != 1:
+        return
+    (sheet,) = board.sheets
+    mass = mass_of(cell, _units(column, sheet))
+    if mass is None or len(mass.amounts) != 1 or len(mass.units) != 1:
+        return
+    kg = mass.kg()
+    if kg is None or kg <= 0:
+        return
+    # So many kg per 1,000 sheets are as many g a sheet.
+    gsm = Fraction(kg) * _MM2_PER_M2 / (Fraction(sheet.width_mm) * Fraction(sheet.length_mm))
+    words = f"{column.text}: {cell.text.strip()}"
+    board.weights = (WeightReading(mass.amounts[0].value, None, gsm, words),)
+    board.weight_said = Said(board.weights[0], at(cell), words)
+
+
+def _units(column: Column, sheet: SheetSize) -> tuple[MassUnit, ...]:
+    """The head's unit; an 'M weight' without one is in pounds, as are its inches."""
+    if column.mass_units:
+        return column.mass_units
+    return (MassUnit.LB,) if sheet.unit is LengthUnit.INCH else (MassUnit.KG,)

@@ -1,0 +1,1 @@
+"""What is charged beside a price."""

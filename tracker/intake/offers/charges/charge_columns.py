@@ -1,0 +1,161 @@
+"""Which of a table's columns of charges come on top of a price: not what it bears, what sheets bear where it is of
+rolls, what small orders bear; and of several that exclude each other it is not known which."""
+
+import re
+from collections import Counter
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from decimal import Decimal
+
+from tracker.intake.columns.column import Column, Columns, PriceColumn
+from tracker.intake.grid import Cell
+from tracker.intake.offers.charges.borne_charges import beside_mill_price, borne_by, figure_in
+from tracker.intake.offers.charges.charge_units import may_share_unit
+from tracker.intake.offers.charges.relief import relieved_columns
+from tracker.intake.offers.draft import Draft
+from tracker.intake.values.freight.charges import charge_header
+from tracker.intake.values.freight.relieved_charges import NoCharge, names_share
+from tracker.intake.values.heads.roles import ON_TOP, Role
+from tracker.intake.values.orders.masses import find_masses
+from tracker.intake.values.prices.basis import basis_span
+from tracker.intake.values.prices.money import find_price_unit
+from tracker.intake.words.fold import fold
+from tracker.intake.words.lists import phrases
+from tracker.trade.basis import BY_SHEET
+
+_FORMS = _ROLL, _SHEET = "roll", "sheet"
+_ROUNDED = Decimal("0.006")
+
+
+@dataclass(frozen=True, slots=True)
+class ChargeColumns:
+    """Columns of charges by what they are for one price, the rest of which comes on top of it.
+
+    `borne`: in it already, or charged for another form of board that has a price of its own; `open`: whether, or which
+    of them, it bears is not certain; `optional`: charged for another form; `of_some_orders`: for orders of some size.
+    `freight_borne`: the price is the delivered one beside another that is not, so that no note's freight is added.
+    """
+
+    borne: frozenset[int] = frozenset()
+    open: frozenset[int] = frozenset()
+    optional: frozenset[int] = frozenset()
+    of_some_orders: frozenset[int] = frozenset()
+    freight_borne: bool = False
+
+
+_NONE_CHARGED = {borne: ChargeColumns(freight_borne=borne) for borne in (False, True)}
+
+
+def charge_columns(
+    price: PriceColumn, offers: Sequence[PriceColumn], cells: dict[int, Cell], columns: Columns,
+    free: Iterable[NoCharge], draft: Draft,
+) -> ChargeColumns:  # fmt: skip
+    """What the columns of charges are for the price of this draft."""
+    charged = [column for column in columns.of(*ON_TOP) if _has_figure(cells, column)]
+    if not charged:
+        return _NONE_CHARGED[beside_mill_price(price, offers)]
+    borne = borne_by(price, offers, cells, columns) | relieved_columns(columns, free, offers)
+    form = _FormOfPrice(price, offers, cells, draft)
+    other = frozenset(column.index for column in charged if form.is_other(column))
+    some = frozenset(column.index for column in charged if column.role is Role.CHARGE and _of_some_orders(column.text))
+    sums = frozenset(column.index for column in charged if column.index in borne and _is_whole(cells, column, draft))
+    left = [column for column in charged if column.index not in borne | other | some]
+    unsure = {column.index for column in left if _of_some_orders(column.text) or _may_be_borne(column, draft)}
+    unsure |= {column.index for column in left if form.may_be_other(column)}
+    optional = other - borne if form.is_only else frozenset()
+    return ChargeColumns(
+        (borne | other) - sums - optional, sums | unsure | _exclude_each_other(left), optional, some - borne,
+        beside_mill_price(price, offers),
+    )  # fmt: skip
+
+
+def _has_figure(cells: dict[int, Cell], column: Column) -> bool:
+    return column.index in cells and any(map(str.isdigit, cells[column.index].text))
+
+
+def _is_whole(cells: dict[int, Cell], column: Column, draft: Draft) -> bool:
+    """1,215 under 'incl. energy' beside 1,180 is what the board costs with it, and not the energy in the price."""
+    figure = figure_in(cells, column)
+    return figure is not None and "%" not in column.text and not may_share_unit(figure, draft.price, freight=False)
+
+
+def _may_be_borne(column: Column, draft: Draft) -> bool:
+    """'Freight share' beside a price with freight."""
+    return column.role is Role.FREIGHT and draft.delivered is True and names_share(column.text)
+
+
+_SIZED = re.compile(r"[<>≤≥]\s*\d|\d\s*[-–]\s*\d")
+
+
+def _of_some_orders(head: str) -> bool:
+    """'Upcharge < 5 ST', 'Mindermengenzuschlag', 'Freight (if below 20 ST)'."""
+    sized = _SIZED.search(head) is not None and bool(find_masses(head))
+    return sized or any(phrases(section).find(head) for section in ("small_orders", "only_if"))
+
+
+def _exclude_each_other(charged: Sequence[Column]) -> frozenset[int]:
+    """'Freight Chicago | Freight Dallas', 'Energie alt | Energie neu': one of them will be charged. 'Ocean freight' and
+    'inland freight' are two legs of one way, and 'energy' and 'fuel' two charges."""
+    freights = [column for column in charged if column.role is Role.FREIGHT]
+    legs = [column for column in freights if phrases("freight_legs").find(column.text)]
+    others = [column for column in charged if column.role in (Role.ENERGY, Role.SHEETING)]
+    named = Counter(map(_name, others))
+    alike = [column for column in others if named[_name(column)] > 1]
+    rivals = freights if len(freights) - len(legs) > 1 else []
+    return frozenset(column.index for column in (*rivals, *alike))
+
+
+def _name(column: Column) -> tuple[Role | None, str]:
+    head = charge_header(column.text)
+    return column.role, fold(head.label) if head is not None else fold(column.text)
+
+
+class _FormOfPrice:
+    """Whether a price is of rolls or of sheets, '' where neither is said, and which charges are those of the other."""
+
+    def __init__(self, price: PriceColumn, offers: Sequence[PriceColumn], cells: dict[int, Cell], draft: Draft) -> None:
+        self._cells, self._price = cells, price
+        self._rolls = [other for other in offers if _form_of(other.column.text) == _ROLL]
+        self.is_only = len({_form_of(other.column.text) for other in offers}) < len(_FORMS)
+        self._form = _SHEET if draft.basis in BY_SHEET else _form_of(price.column.text)
+
+    def is_other(self, column: Column) -> bool:
+        """A charge that only the other form bears; of the sheeting that is in the price of sheets beside that of rolls,
+        too."""
+        form = _form_of_charge(column)
+        if form == _SHEET and self._form == _SHEET and column.role is Role.SHEETING:
+            return self._adds_up(column)
+        return bool(form and self._form) and form != self._form
+
+    def may_be_other(self, column: Column) -> bool:
+        """'Sheeting (sheets only)' beside a price of either, and 'Sheeting' where sheets have a price of their own."""
+        form = _form_of_charge(column)
+        if column.role is not Role.SHEETING:
+            return bool(form) and not self._form
+        if phrases("only_these").find(column.text):
+            return not self._form
+        return self._form == _SHEET and bool(self._rolls)
+
+    def _adds_up(self, charge: Column) -> bool:
+        whole, added = figure_in(self._cells, self._price.column), figure_in(self._cells, charge)
+        starts = [start for roll in self._rolls if (start := figure_in(self._cells, roll.column)) is not None]
+        if whole is None or added is None:
+            return False
+        return any(abs(start + added - whole) <= _ROUNDED for start in starts)
+
+
+def _form_of_charge(column: Column) -> str:
+    form = _form_of(column.text)
+    if column.role is Role.SHEETING and form != _ROLL:
+        return "" if phrases("roll_work").find(column.text) else _SHEET
+    return form
+
+
+def _form_of(head: str) -> str:
+    """'Rolls FOB', 'Roll price', 'Sheet extra'; of a price per sheet or per roll its unit says nothing."""
+    unit = find_price_unit(head)
+    bare = head.replace(unit.words, " ") if unit is not None and basis_span(head) is not None else head
+    found = {match.value for match in phrases("forms").find(bare)}
+    found |= {_ROLL for _ in phrases("rolls").find(bare)}
+    found |= {match.value for match in phrases("basis").find(bare) if match.value in (_ROLL, _SHEET)}
+    return found.pop() if len(found) == 1 else ""

@@ -1,0 +1,70 @@
+"""Columns of charges that are no charge on top: their head or a note says that they are waived or in the price."""
+
+from collections.abc import Iterable, Sequence
+
+from tracker.intake.columns.column import Column, Columns, PriceColumn
+from tracker.intake.offers.draft import Draft
+from tracker.intake.offers.notes.scope import Scope
+from tracker.intake.values.freight.charge_names import ChargeKind
+from tracker.intake.values.freight.charges import charge_header
+from tracker.intake.values.freight.relieved_charges import NoCharge, within_price
+from tracker.intake.values.heads.roles import ON_TOP, Role
+from tracker.intake.values.prices.money import find_price_unit
+from tracker.intake.words.fold import fold
+from tracker.intake.words.lists import phrases
+
+KIND_OF = {Role.FREIGHT: ChargeKind.FREIGHT, Role.ENERGY: ChargeKind.ENERGY, Role.SHEETING: ChargeKind.SHEETING}
+
+
+def kind_of(column: Column) -> ChargeKind:
+    """The kind of what a column of charges holds."""
+    return KIND_OF.get(column.role or Role.CHARGE, ChargeKind.OTHER)
+
+
+def free_for(scope: Scope, draft: Draft) -> list[NoCharge]:
+    """What is said around an offer not to be charged for a board of its grade and on its terms of delivery."""
+    return [
+        said.value
+        for said in scope.all_of(NoCharge)
+        if (not said.value.grades or draft.grade in said.value.grades)
+        and said.value.delivered in (None, draft.delivered)
+    ]
+
+
+def relieved_columns(columns: Columns, free: Iterable[NoCharge], offers: Sequence[PriceColumn]) -> frozenset[int]:
+    """The columns of charges whose figures come on top of no price."""
+    charged = columns.of(*ON_TOP)
+    if not charged:
+        return frozenset()
+    by_head = {column.index for column in charged if within_price(column.text)}
+    delivered = any(price.delivery is not None and price.delivery.delivered for price in offers)
+    return frozenset(by_head).union(
+        column.index
+        for said in free if not said.later
+        for column in _meant(said, charged)
+        # Which of several prices bears the freight is told by their own heads.
+        if not (delivered and column.role is Role.FREIGHT)
+    )  # fmt: skip
+
+
+def _meant(said: NoCharge, charged: Sequence[Column]) -> list[Column]:
+    """The columns that a note is about: of several of a kind the one that it calls by its whole name."""
+    alike = [column for column in charged if said.is_of(kind_of(column), _label(column))]
+    if said.kind is ChargeKind.FREIGHT and phrases("inbound").find(said.words):
+        alike = [column for column in alike if phrases("inbound").find(column.text)]
+    if len(alike) < 2 or said.general:
+        return alike
+    named = {_name(column): column for column in alike if f" {_name(column)} " in f" {fold(said.words)} "}
+    return [column for name, column in named.items() if not any(name != other and name in other for other in named)]
+
+
+def _label(column: Column) -> str:
+    head = charge_header(column.text)
+    return head.label if head is not None else column.text
+
+
+def _name(column: Column) -> str:
+    """The head's words without the unit: the 'freight in' of 'Freight in $/ST'."""
+    unit = find_price_unit(column.text)
+    bare = column.text.replace(unit.words, " ") if unit is not None else column.text
+    return " ".join(fold(bare).strip(" %()[]:,/").split())

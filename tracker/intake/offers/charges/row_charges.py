@@ -1,0 +1,130 @@
+"""A charge in a row of its own among a table's prices: 'Energy surcharge | | 28' below the boards."""
+
+from collections.abc import Collection, Mapping, Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from tracker.intake.columns.column import PriceColumn
+from tracker.intake.grid import Cell
+from tracker.intake.offers.prices.price_cell import is_price
+from tracker.intake.offers.rows.row_labels import charge_of_label, names_board
+from tracker.intake.tables.figures import is_figure
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.figures.numbers import NumberReading
+from tracker.intake.values.freight.charge_names import ChargeKind
+from tracker.intake.values.freight.charges import ChargeWords, find_charges
+from tracker.intake.values.freight.relieved_charges import within_price
+from tracker.intake.values.notes.ways import ways_named
+from tracker.intake.values.prices.money import price_text, price_unit
+from tracker.intake.words.lists import phrases
+
+# A bare figure between these may be per cent; common practice, no source.
+LARGEST_PERCENTAGE = 15
+_LEAST_PERCENTAGE = Decimal("0.2")
+
+
+def charge_of_row(label: Cell, figures: Sequence[Cell]) -> ChargeWords | None:
+    """The charge that a row's label names and its figures under the prices give; None where it holds for some only.
+
+    It is in the prices' currency and per their unit, unless a figure says its own ('2.5 %', '62 USD/ST'). It has no
+    amounts where the figures differ from one price to the next, or may as well be per cent: then only its being there
+    is certain.
+    """
+    head = charge_of_label(label.text)
+    charged = [cell for cell in figures if any(map(str.isdigit, cell.text))]
+    if head is None or not charged or phrases("not_charge").find(label.text) or find_grade(label.text) is not None:
+        return None
+    if within_price(label.text):
+        return None
+    rates = {_rate(cell, head) for cell in charged}
+    rate = rates.pop() if len(rates) == 1 else None
+    return rate or ChargeWords(head.kind, head.label)
+
+
+def is_of_all_prices(cells: Mapping[int, Cell], label: Cell, prices: Sequence[PriceColumn], apart: bool) -> bool:
+    """Whether an amount right behind its name, in the first of several price columns and none of the others, is that of
+    every price: 'Energy surcharge, all grades | £38'; what stands `apart` from the boards, below a gap or a heading of
+    its own; and energy with a unit of its own, '£38 per tonne' below bare prices. Freight and sheeting may be for the
+    board ex works, or for the sheets, alone; so may anything where the heads name forms, ways or order sizes."""
+    below = [cells[index] for index in sorted({price.index for price in prices}) if index in cells]
+    if len(below) != 1 or below[0].column != label.column + 1 or names_board(below[0].text):
+        return False
+    said, charge = price_text(below[0].text), charge_of_label(label.text)
+    if charge is None or charge.kind in (ChargeKind.FREIGHT, ChargeKind.SHEETING) or _differ_in_order(prices):
+        return charge is not None and bool(phrases("all_of_them").find(label.text))
+    per_unit = charge.kind is ChargeKind.ENERGY and said is not None and said.basis is not None
+    return apart or per_unit or bool(phrases("all_of_them").find(label.text))
+
+
+def _differ_in_order(prices: Sequence[PriceColumn]) -> bool:
+    """Whether the heads tell prices apart by form, way or size of an order: packing may be for one alone."""
+    told = ((ways_named(price.column.text), price.delivery, price.bracket) for price in prices)
+    return len({(ways, way and way.delivered, size) for ways, way, size in told}) > 1
+
+
+def has_figure(cell: Cell) -> bool:
+    return has_figure_in(cell.text)
+
+
+def has_figure_in(text: str) -> bool:
+    return any(map(str.isdecimal, text))
+
+
+def says_unit_of_charge(text: str, label: str) -> bool:
+    """'Per short ton' and '% of price' beside 'Fuel surcharge', in whatever column."""
+    if has_figure_in(text) or charge_of_label(label) is None:
+        return False
+    unit = price_unit(text)
+    return _is_percent(text) or (unit is not None and unit.basis is not None)
+
+
+def _is_percent(text: str) -> bool:
+    return "%" in text or bool(phrases("percent").find(text))
+
+
+def with_unit_beside(cells: Mapping[int, Cell], index: int, priced: Collection[int]) -> Cell:
+    """A charge's figure with its unit, where that stands in the next cell or the one before, and not below a price:
+    '95 | EUR/t', 'per cwt | 2.15'."""
+    cell = cells[index]
+    beside = next((cells[at] for at in (index + 1, index - 1) if at in cells and at not in priced), None)
+    if beside is None or not is_figure(cell) or has_figure(beside):
+        return cell
+    unit = price_unit(beside.text)
+    if unit is None and not _is_percent(beside.text):
+        return cell
+    if unit is not None and unit.basis is None and beside.column < cell.column:
+        return cell
+    if unit is not None and unit.currency is None and unit.basis is not None:
+        # '41 | ST' and 'per short ton | 41' are 41 a short ton, as '41/ST' is.
+        text = f"{cell.text.strip()}/{unit.basis.words}"
+    else:
+        text = f"{cell.text.strip()} {beside.text.strip()}"
+    return cell._replace(value=text, text=text)
+
+
+def _rate(cell: Cell, head: ChargeWords) -> ChargeWords | None:
+    """What one figure says the charge comes to; None where that is not certain."""
+    if not isinstance(cell.value, Decimal):
+        said = next(iter(find_charges(f"{head.label} {cell.text}")), None)
+        return said or (_amount_of(cell.text, head) if head.kind is ChargeKind.OTHER else None)
+    by_format = "%" in cell.number_format
+    percent = head.percent or by_format
+    amount = cell.value * 100 if by_format else cell.value
+    if not (percent or _is_money(amount, head)):
+        return None
+    readings = (NumberReading(amount),)
+    return ChargeWords(head.kind, head.label, readings, head.currency, head.basis, percent, as_price=not percent)
+
+
+def _amount_of(text: str, head: ChargeWords) -> ChargeWords | None:
+    """The amount under a name that is no known charge: '0.35/CWT' beside '+ moisture-proof wrap'."""
+    price = price_text(text)
+    if price is None or len(price.amounts) != 1 or price.rest or price.basis is None:
+        return None
+    return replace(head, amounts=price.amounts, currency=price.currency, basis=price.basis)
+
+
+def _is_money(amount: Decimal, head: ChargeWords) -> bool:
+    of_percent = head.kind in (ChargeKind.ENERGY, ChargeKind.OTHER)
+    perhaps_percent = of_percent and _LEAST_PERCENTAGE <= amount <= LARGEST_PERCENTAGE
+    return is_price(amount) and not (perhaps_percent and head.currency is None and head.basis is None)

@@ -1,0 +1,104 @@
+"""A table of surcharges alone, beside those of boards: 'Surcharges on all prices | EUR/t' over 'Energy | 38'."""
+
+from collections.abc import Iterator, Sequence
+from itertools import chain, combinations
+
+from tracker.intake.grid import Cell
+from tracker.intake.offers.charges.row_charges import has_figure
+from tracker.intake.offers.rows.row_labels import charge_of_label, names_board
+from tracker.intake.offers.sheet import ReadTable
+from tracker.intake.tables.heads import head_text
+from tracker.intake.tables.table import HeadedColumn, Words
+from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, same_charge
+from tracker.intake.values.prices.money import price_text, price_unit
+from tracker.intake.words.lists import phrases
+
+CHARGES = "charges, no board"
+"""Why such a table is passed over."""
+
+
+def take_surcharges(tables: Sequence[ReadTable]) -> Iterator[Words]:
+    """What each row of such tables says, as a note would: 'Energy surcharge: 38 EUR/t'; the tables are passed over.
+
+    Of several tables of boards the title must say that they are on every price.
+    """
+    listed = [(read, rows) for read in tables if (rows := list(_rows(read)))]
+    among = [read for read, _ in listed]
+    boards = sum(not read.passed_over for read in tables if read not in among)
+    for read, rows in listed:
+        if boards == 1 or (boards and phrases("all_of_them").find(_title(read))):
+            read.passed_over = CHARGES
+            yield from rows
+
+
+def _rows(read: ReadTable) -> Iterator[Words]:
+    """Each row's charge in words; none where one names no charge, or two are rates of one and the same."""
+    table = read.table
+    if table.view.passing or table.view.turned or not _is_of_surcharges(_title(read)):
+        return
+    rows = [*_rows_like_heads(read), *(row.index for row in table.rows)]
+    said = [_in_words(table.view.rows[row], read) for row in rows]
+    labels = [label.text for label, _ in said if label is not None]
+    if not all(text for _, text in said) or any(_are_one(one, other) for one, other in combinations(labels, 2)):
+        return
+    for row, (label, text) in zip(rows, said, strict=True):
+        if label is not None:
+            yield Words(table.view.sheet, row, label, text)
+
+
+def _are_one(label: str, other: str) -> bool:
+    """Two rates of one charge: 'Energy from May' and 'Energy from June'; 'Energy' and 'Fuel' are two."""
+    kinds = [named[0].value if (named := charges_named(each)) else "" for each in (label, other)]
+    return kinds[0] == kinds[1] and (not kinds[0] or same_charge(ChargeKind(kinds[0]), label, other))
+
+
+def _rows_like_heads(read: ReadTable) -> list[int]:
+    """'Energy surcharge | 3.5 %' right below 'Surcharges | EUR/t' looks like a second row of heads."""
+    heads = [cell for column in read.table.columns for cell in column.heads]
+    first = min((cell.row for cell in heads), default=0)
+    return sorted({cell.row for cell in heads if cell.row > first and charge_of_label(cell.text) is not None})
+
+
+def _title(read: ReadTable) -> str:
+    """The words over the rows: the table's own title, or the head of its labels."""
+    labels = read.table.columns[0].heads[:1] if read.table.columns else ()
+    return read.table.titles[-1].text if read.table.titles else " ".join(head_text(cell) for cell in labels)
+
+
+def _is_of_surcharges(title: str) -> bool:
+    """'Surcharges', 'Zuschläge zu allen Preisen'; not 'Freight rates', nor 'Surcharges below 5 t'."""
+    named = charges_named(title)
+    if not named or any(found.value != ChargeKind.OTHER for found in named) or any(map(str.isdigit, title)):
+        return False
+    left = list(title)
+    for found in chain.from_iterable(phrases(section).find(title) for section in _SAYING_NO_MORE):
+        left[found.start : found.end] = " " * (found.end - found.start)
+    return not any(map(str.isalpha, "".join(left)))
+
+
+_SAYING_NO_MORE = ("charges", "charge_filler", "all_of_them", "price_words", "every_board")
+
+
+def _in_words(cells: dict[int, Cell], read: ReadTable) -> tuple[Cell | None, str]:
+    """The label of a row and what it says; '' where it is more than a charge and its amount."""
+    figures = {index: cell for index, cell in cells.items() if has_figure(cell)}
+    labels = [cell for index, cell in cells.items() if index not in figures]
+    if len(figures) != 1 or len(labels) != 1 or charge_of_label(labels[0].text) is None or names_board(labels[0].text):
+        return None, ""
+    index, figure = figures.popitem()
+    unit = _unit(figure, next((column for column in read.table.columns if column.index == index), None))
+    return labels[0], f"{labels[0].text.strip(' +:')}: {figure.text.strip()} {unit}" if unit is not None else ""
+
+
+def _unit(figure: Cell, column: HeadedColumn | None) -> str | None:
+    """The unit of an amount, by its column's heads; '' where it says one itself."""
+    own = price_text(figure.text) if isinstance(figure.value, str) else None
+    if "%" in figure.text or (own is not None and own.basis is not None):
+        return ""
+    heads = (head_text(cell).strip() for cell in reversed(column.heads)) if column is not None else ()
+    return next((head for head in heads if head == "%" or _is_unit(head)), None)
+
+
+def _is_unit(head: str) -> bool:
+    unit = price_unit(head)
+    return unit is not None and unit.currency is not None and unit.basis is not None

@@ -1,0 +1,1 @@
+"""What stands around a row, and for which rows it holds."""

@@ -1,0 +1,36 @@
+"""In what form a row's board comes, or for which market it is: of a title's units for each the row's own holds."""
+
+from collections.abc import Iterator
+
+from tracker.intake.columns.column import Columns
+from tracker.intake.grid import Cell
+from tracker.intake.offers.notes.scope import Scope
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
+from tracker.intake.values.prices.units_of_parts import parts_named, units_of_parts
+
+
+def parts_of_row(cells: dict[int, Cell], columns: Columns, scope: Scope) -> frozenset[str]:
+    """What the row's own words, else the nearest heading or title, names; none where no text around parts its units."""
+    if not _has_parts(scope):
+        return frozenset()
+    return next((parts for text in _texts(cells, columns, scope) if (parts := parts_named(text))), frozenset())
+
+
+def _has_parts(scope: Scope) -> bool:
+    known = scope.terms.get("parts")
+    if known is None:
+        known = scope.terms["parts"] = any(
+            any(said.value.parts for said in level.all_of(SaysBasis))
+            or any(said.value.parts for said in level.all_of(SaysCurrency))
+            for level in scope.levels
+        )
+    return bool(known)
+
+
+def _texts(cells: dict[int, Cell], columns: Columns, scope: Scope) -> Iterator[str]:
+    described = columns.of(Role.FORM, Role.PRODUCT, Role.GRADE)
+    yield from (cells[column.index].text for column in described if column.index in cells)
+    yield from (words.text for words in reversed(scope.headings))
+    titles = (words.text for level in scope.levels if level.name == "title" for words in reversed(level.texts_above))
+    yield from (text for text in titles if not units_of_parts(text))

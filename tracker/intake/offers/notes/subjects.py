@@ -1,0 +1,139 @@
+"""What a title over one of several tables is about: terms beside another board or form do not hold for this one."""
+
+import re
+from collections.abc import Collection, Iterable, Iterator
+
+from tracker.intake.offers.notes.named_parts import of_other_parts
+from tracker.intake.offers.notes.said import Said
+from tracker.intake.offers.notes.scope import Level
+from tracker.intake.offers.sheet import ReadSheet, ReadTable
+from tracker.intake.tables.table import Words
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.boards.list_boards import board_of_list
+from tracker.intake.values.firms.company import company_name
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.notes.statements import Statement
+from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
+from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import tokens_of
+
+
+def sheet_level(read: ReadTable, sheet: ReadSheet, *, alone: bool) -> Level:
+    """What a sheet's texts say of one of its tables. `alone`: it is the only one with offers.
+
+    'Rolls, price ex works' over the first table says nothing of the one below 'Sheets 70 x 100 cm' but its currency;
+    'GC1, EUR/t, 6 weeks' over the first tells what the GD2 below a title of its own is priced in, and no more. What
+    stands over a table further to the right is that table's alone, but for what it is priced in. 'Export, US$ per
+    metric ton' says nothing at all of 'Job lots', and no ton of those whose own title says a ton; 'Terms for B: …' none
+    of the terms of A. Neither does what one firm says over its table of another's beside it.
+    """
+    own = [words.text for words in read.table.titles]
+    others = {words for other in sheet.tables if other is not read for words in other.table.titles}
+    of_forms = {words for words in others if _apart(_forms([words.text]), _forms(own))}
+    of_boards = {words for words in others if _apart(_grades([words.text]), _grades(own))}
+    right = _last_column(read)
+    beside = {words for words in others if words.cell.column > right} | _in_rows_of_own(read, sheet)
+    of_parts = {words for words in others if _apart(_parts([words.text]), _parts(own))} | _of_other_firms(read, sheet)
+    named = of_other_parts(sheet.found.texts, read, sheet.tables)
+    elsewhere = of_forms | of_boards | beside
+    in_units = (others if _says_basis(read.table.titles) else set()) - elsewhere
+    texts = tuple(words for words in sheet.found.texts if words not in elsewhere | in_units | of_parts | named)
+    kept = tuple(
+        said
+        for said in _stated(sheet, elsewhere - of_parts)
+        if isinstance(said.value, SaysCurrency) or (isinstance(said.value, SaysBasis) and not of_forms)
+    )
+    kept += tuple(said for said in _stated(sheet, in_units - of_parts) if not isinstance(said.value, SaysBasis))
+    return Level("sheet", texts, board=alone, beside=kept, last_row=read.table.last_row)
+
+
+def _side_by_side(read: ReadTable, sheet: ReadSheet) -> Iterator[ReadTable]:
+    return (other for other in sheet.tables if other is not read and other.table.first_row == read.table.first_row)
+
+
+def _in_rows_of_own(read: ReadTable, sheet: ReadSheet) -> set[Words]:
+    """The titles of the tables beside one that stand in the rows of its own titles."""
+    rows = {words.row for words in read.table.titles}
+    return {words for other in _side_by_side(read, sheet) for words in other.table.titles if words.row in rows}
+
+
+def _of_other_firms(read: ReadTable, sheet: ReadSheet) -> set[Words]:
+    """The titles of the tables beside one over which another firm stands."""
+    own = _firms(read)
+    apart = (other for other in _side_by_side(read, sheet) if _apart(_firms(other), own))
+    return {words for other in apart for words in other.table.titles} - set(read.table.titles)
+
+
+def _firms(read: ReadTable) -> frozenset[str]:
+    named = (company_name(words.text) for words in read.table.titles)
+    return frozenset(name for name in named if name is not None)
+
+
+def _stated(sheet: ReadSheet, among: Collection[Words]) -> tuple[Said[Statement], ...]:
+    return Level("sheet", tuple(words for words in sheet.found.texts if words in among)).stated
+
+
+def _says_basis(titles: tuple[Words, ...]) -> bool:
+    return bool(Level("title", titles).all_of(SaysBasis))
+
+
+def board_level(read: ReadTable, sheet: ReadSheet) -> Level | None:
+    """What the sheet's first words say of the board of each of its tables; None where they are not about this one.
+
+    'GC2, prices delivered' over reels at the left and sheets at the right names the board of both, as long as nothing
+    else in the sheet names another, and the table has no names of its own.
+    """
+    if read.columns.of(Role.PRODUCT, Role.GRADE):
+        return None
+    titles = {words for table in sheet.tables for words in table.table.titles}
+    top = min(table.table.first_row for table in sheet.tables)
+    above = [words for words in sheet.found.texts if words.row < top and words not in titles]
+    naming = tuple(words for words in above if _listed(words.text))
+    grades = frozenset().union(*(_listed(words.text) for words in naming))
+    alone = len(grades) == 1 and _named_elsewhere(sheet) == grades
+    return Level("sheet", naming, last_row=read.table.last_row) if alone else None
+
+
+def _listed(text: str) -> frozenset[str]:
+    reading = board_of_list(text)
+    return frozenset() if reading is None else frozenset(reading.grades)
+
+
+def _named_elsewhere(sheet: ReadSheet) -> frozenset[str]:
+    """Every grade that any title, heading, head or row of the sheet names."""
+    columns = [(read, column) for read in sheet.tables for column in read.columns.of(Role.PRODUCT, Role.GRADE)]
+    rows = (cell.text for read, column in columns for cell in read.cells(column))
+    return _grades((*sheet.all_texts(), *rows))
+
+
+def _last_column(read: ReadTable) -> int:
+    """The table's last column in its sheet; one that lies on its side has a row of its own for each."""
+    table = read.table
+    lies = table.view.turned
+    return max((row.index for row in table.rows) if lies else (column.index for column in table.columns), default=0)
+
+
+def _apart(theirs: frozenset[str], own: frozenset[str]) -> bool:
+    return bool(theirs) and bool(own) and not theirs & own
+
+
+_MARK = re.compile(r"\s*([A-Z]|[IVX]{1,4}|\d{1,2})[.):]\s")
+
+
+def _parts(texts: Iterable[str]) -> frozenset[str]:
+    """Which part of an offer a title begins with: 'Export', 'Job lots', or the 'B.' of a list of lists."""
+    found: set[str] = set()
+    for text in texts:
+        mark = _MARK.match(text)
+        named = phrases("list_parts").at(tokens_of(text[mark.end() :] if mark is not None else text), 0)
+        found |= {named.value} if named is not None else {mark[1]} if mark is not None else set()
+    return frozenset(found)
+
+
+def _forms(texts: Iterable[str]) -> frozenset[str]:
+    return frozenset(match.value for text in texts for match in phrases("forms").find(text))
+
+
+def _grades(texts: Iterable[str]) -> frozenset[str]:
+    read = (find_grade(text) for text in texts)
+    return frozenset(grade for reading in read if reading is not None for grade in reading.grades)

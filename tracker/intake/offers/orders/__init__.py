@@ -1,0 +1,1 @@
+"""The order size of a price, and what it decides."""

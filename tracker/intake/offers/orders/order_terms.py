@@ -1,0 +1,125 @@
+"""The smallest order that a vendor takes, and what small orders cost more: of a row, else of what stands around it."""
+
+import re
+from collections.abc import Collection, Iterator
+from decimal import Decimal
+from functools import lru_cache
+
+from tracker.intake.columns.cells import order_weight
+from tracker.intake.columns.column import Columns
+from tracker.intake.grid import Cell
+from tracker.intake.offers.draft import Draft
+from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.notes.said import at, of_grade
+from tracker.intake.offers.notes.scope import Scope
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.notes.statements import SaysMinimum
+from tracker.intake.values.orders.brackets_in_kg import LARGEST_ORDER_KG
+from tracker.intake.values.orders.masses import Mass, find_masses
+from tracker.intake.values.orders.minimum import begins_at, find_minimum
+from tracker.intake.values.orders.small_orders import DearerIfSmall, dearer_if_small
+from tracker.trade.offer import Evidence, Note, NoteCode
+from tracker.trade.quantities import MassUnit
+
+_ADDS = re.compile(r"[+%]\s*\d|\d\s*%")
+"""'+8 %' beside the weight of a smallest order: what less than that costs more."""
+
+Least = tuple[Decimal, Evidence]
+"""A smallest order in kg, and what said it."""
+
+
+def least_order(cells: dict[int, Cell], columns: Columns, scope: Scope, facts: FileFacts) -> Least | Note | None:
+    """The row's own smallest order, else the one around it; a note where one is said and not for certain a weight."""
+    for column in columns.of(Role.MINIMUM):
+        cell = cells.get(column.index)
+        if cell is not None:
+            mass = order_weight(cell, column) or _only_mass(cell)
+            return _weighed(mass, at(cell), cell.text.strip(), facts)
+    for remark in _texts(cells, columns, Role.REMARKS):
+        least = least_of(remark.text, facts)
+        if least is not None:
+            return _weighed(least, at(remark), remark.text.strip(), facts)
+    said = scope.nearest(SaysMinimum)
+    if any(one.value.grades for one in said) or len({one.value.mass for one in said}) != 1:
+        # Which of them holds is told once the row's grade is known.
+        return None
+    return _weighed(said[0].value.mass, said[0].where, said[0].words, facts)
+
+
+def least_of(remark: str, facts: FileFacts) -> Mass | None:
+    """The smallest order that a remark on one board names; 'from 500 kg' is one where the file names one for all."""
+    return begins_at(remark) if facts.says_minimum else find_minimum(remark)
+
+
+def own_least(cell: Cell, facts: FileFacts) -> Least | Note | None:
+    """The smallest order that a line of text names with its board and its price."""
+    least = find_minimum(cell.text)
+    return None if least is None else _weighed(least, at(cell), cell.text.strip(), facts)
+
+
+def minimum_of_grade(scope: Scope, grade: str | None, facts: FileFacts) -> Least | None:
+    """The one smallest order, in kg, that the nearest level gives a grade by name, or all beside others named."""
+    own = of_grade(scope.nearest(SaysMinimum), grade)
+    if len({one.value.mass for one in own}) != 1:
+        return None
+    least = _weighed(own[0].value.mass, own[0].where, own[0].words, facts)
+    return least if isinstance(least, tuple) else None
+
+
+def dearer_small_orders(cells: dict[int, Cell], columns: Columns, scope: Scope) -> Iterator[Note]:
+    """What orders below some size cost more is no part of the price, and must not be lost."""
+    around = ((said.where, said.value.words) for said in scope.nearest(DearerIfSmall))
+    own = ((at(cell), said.words) for cell in _texts(cells, columns, Role.REMARKS) for said in _dearer(cell))
+    least = ((at(cell), cell.text.strip()) for cell in _texts(cells, columns, Role.MINIMUM) if _ADDS.search(cell.text))
+    for where, words in dict.fromkeys((*own, *least, *around)):
+        yield Note(NoteCode.BRACKET_UNREAD, where, small_orders_cost_more(words))
+
+
+def small_orders_cost_more(words: str) -> str:
+    """What is told of them."""
+    return f"“{words}”: small orders cost more than this price. Ask the vendor what yours comes to."
+
+
+def drop_told(draft: Draft, dearer: Collection[str]) -> None:
+    """Nothing is left to tell of what these words say of small orders: the price is for such, or for none of them."""
+    told = set(map(small_orders_cost_more, dearer))
+    draft.notes = [note for note in draft.notes if note.text not in told]
+
+
+def _dearer(cell: Cell) -> Iterator[DearerIfSmall]:
+    dearer = dearer_if_small(cell.text)
+    if dearer is not None:
+        yield dearer
+
+
+def _texts(cells: dict[int, Cell], columns: Columns, role: Role) -> Iterator[Cell]:
+    found = (cells.get(column.index) for column in columns.of(role))
+    return (cell for cell in found if cell is not None and isinstance(cell.value, str))
+
+
+def _only_mass(cell: Cell) -> Mass | None:
+    """'5,000 lb (less: +8 %)' is one weight among other words."""
+    found = find_masses(cell.text) if isinstance(cell.value, str) else ()
+    return found[0] if len(found) == 1 else None
+
+
+def _weighed(mass: Mass | None, where: str, words: str, facts: FileFacts) -> Least | Note | None:
+    kg = _kg(mass, ton_of(mass, facts), facts.decimal_sign) if mass is not None else None
+    if kg is not None and kg <= LARGEST_ORDER_KG:
+        return kg, Evidence("minimum_kg", where, words)
+    if not any(sign.isdigit() for sign in words):
+        return None
+    text = f"“{words}” says the smallest order, but not in a weight that can be told for certain."
+    return Note(NoteCode.BRACKET_UNREAD, where, text)
+
+
+@lru_cache(maxsize=4096)
+def _kg(mass: Mass, ton: MassUnit | None, sign: str | None) -> Decimal | None:
+    return mass.kg(ton, sign)
+
+
+def ton_of(mass: Mass, facts: FileFacts) -> MassUnit | None:
+    """Which ton a weight of an order is in: what the file settles, or a lone 't' in a metric file."""
+    if not mass.metric_hint:
+        return facts.ton
+    return MassUnit.TONNE if facts.makes_tonne(mass.words) else facts.lone_t

@@ -1,0 +1,279 @@
+"""The currency and the basis of one price column's cells, from all that is said at and around them."""
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, replace
+from enum import Enum, auto
+from functools import cached_property, lru_cache
+from typing import TypeVar
+
+from tracker.intake.columns.column import Column, PriceColumn, basis_in_head, may_name_form
+from tracker.intake.grid import Cell
+from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.notes.said import Said, at
+from tracker.intake.offers.notes.scope import Level, Scope
+from tracker.intake.offers.prices.settle import Claim, Settled, settle
+from tracker.intake.values.figures.formats import format_words, number_format_currency
+from tracker.intake.values.heads.column_legend import column_named
+from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.notes.unless import unless_at
+from tracker.intake.values.prices.basis import BasisReading
+from tracker.intake.values.prices.currency import CurrencyReading, counted_in_thousands
+from tracker.intake.values.prices.money import PriceUnit, price_unit
+from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
+from tracker.intake.values.prices.units_of_parts import parts_named
+from tracker.intake.words.lists import phrases
+from tracker.trade.basis import Basis
+
+S = TypeVar("S", SaysBasis, SaysCurrency)
+
+Bases = frozenset[str]
+"""Bases as text, so that 'foreign:ream' stands beside the ones that are converted."""
+
+_FOREIGN = "foreign:"
+
+
+class Nearer(Enum):
+    """Whether a nearer text has spoken of the same: of one table among others, or of the sheet's only one."""
+
+    SILENT = auto()
+    SAYS = auto()
+    SAYS_OF_ALL = auto()
+
+
+@dataclass(frozen=True)
+class Around:
+    """What is said about money around a price column for some rows: claims that its cells share, level by level."""
+
+    currency: tuple[tuple[Claim[str], ...], ...]
+    basis: tuple[tuple[Claim[str], ...], ...]
+    cents: bool
+
+    @cached_property
+    def settled(self) -> tuple[Settled[str], Settled[str]]:
+        """Currency and basis of a cell that says nothing of either itself."""
+        return settle(self.currency), settle(self.basis)
+
+
+@dataclass(frozen=True, slots=True)
+class Claimed:
+    """Currencies and bases that the headers, unit columns and formats of a sheet's tables speak of."""
+
+    currencies: frozenset[str] = frozenset()
+    bases: frozenset[str] = frozenset()
+
+
+THOUSANDS = "thousands of "
+"""Before a code, where the figures count thousands of the currency: a value that is no currency and is asked about."""
+
+
+def currency_claim(reading: CurrencyReading, where: str, words: str, excused: bool = False) -> Claim[str]:
+    counted = THOUSANDS if counted_in_thousands(words, reading.words) else ""
+    return Claim(frozenset(counted + code for code in reading.codes), where, words, excused)
+
+
+def basis_claim(reading: BasisReading, where: str, words: str, facts: FileFacts, excused: bool = False) -> Claim[str]:
+    return Claim(bases_of(reading, facts), where, words, excused, reading.metric_hint)
+
+
+def bases_of(reading: BasisReading, facts: FileFacts) -> frozenset[str]:
+    """The bases that a reading leaves open in this file, "foreign:ream" among them."""
+    if reading.metric_hint and facts.makes_tonne(reading.words):
+        return frozenset({Basis.TONNE.value})
+    bases = frozenset(basis.value for basis in reading.bases)
+    return bases if reading.foreign is None else bases | {_FOREIGN + reading.foreign}
+
+
+def foreign_unit(value: str) -> str | None:
+    """The unit that can't be converted ('ream', 'long ton'), or None for a basis."""
+    return value.removeprefix(_FOREIGN).replace("_", " ") if value.startswith(_FOREIGN) else None
+
+
+def around(
+    column: PriceColumn, scope: Scope, claimed: Claimed, facts: FileFacts, grade: str | None = None,
+    parts: frozenset[str] = frozenset(),
+) -> Around:  # fmt: skip
+    """Claims of the column's own header, then of the levels around it, for the rows of one grade; `parts`: the forms
+    and markets that the rows name."""
+    heads = column.column
+    prices = _Prices(column.index, grade, parts_named(heads.text) or parts)
+    currency = [tuple(_head_currencies(heads))]
+    basis = [tuple(_head_bases(heads, facts))]
+    # A nearer text (a heading, a table's title) overrides every farther one without contradicting it.
+    nearer_currency = nearer_basis = Nearer.SILENT
+    for level in scope.levels:
+        currencies = _firm_first(_stated_currency(level, prices, claimed, facts, nearer_currency))
+        bases = _firm_first(_stated_basis(level, prices, claimed, facts, nearer_basis))
+        currency.append(currencies)
+        basis.append(bases)
+        nearer_currency = _then_nearer(nearer_currency, level) if currencies else nearer_currency
+        nearer_basis = _then_nearer(nearer_basis, level) if bases else nearer_basis
+    if column.lender is not None:
+        currency.append(tuple(replace(claim, excused=True) for claim in _head_currencies(column.lender)))
+        basis.append(tuple(replace(claim, excused=True) for claim in _head_bases(column.lender, facts)))
+    basis.append(tuple(_head_forms(heads, facts)))
+    return Around(tuple(currency), tuple(basis), _in_cents(column, scope, prices, facts))
+
+
+def _then_nearer(nearer: Nearer, level: Level) -> Nearer:
+    """What is nearer once a level has spoken too: behind a heading of some rows the title of a sheet's only table is
+    about others as well."""
+    return Nearer.SAYS_OF_ALL if level.sole and nearer is not Nearer.SAYS else Nearer.SAYS
+
+
+def _in_cents(column: PriceColumn, scope: Scope, prices: "_Prices", facts: FileFacts) -> bool:
+    """The nearest that names the money decides: the column's head, the texts around, the head that lends its unit.
+
+    'a = per short ton, d = cents per lb' says so of the rows marked d alone.
+    """
+    if column.column.currencies:
+        return any(reading.cents for reading in column.column.currencies)
+    levels = (tuple(prices.heard(level.all_of(SaysCurrency), facts)) for level in scope.levels)
+    around = next(filter(None, levels), ())
+    if around or column.lender is None:
+        return any(said.value.currency.cents for said in around)
+    return any(reading.cents for reading in column.lender.currencies)
+
+
+def _firm_first(claims: Iterable[Claim[str]]) -> tuple[Claim[str], ...]:
+    """What gives way is heard last: 'prices per short ton unless marked' stands beside '* per cwt' of a marked row."""
+    return tuple(sorted(claims, key=lambda claim: claim.excused))
+
+
+def _head_currencies(column: Column) -> Iterator[Claim[str]]:
+    for cell in column.heads:
+        yield from comment_currencies(cell)
+    for cell, head in reversed(list(zip(column.heads, column.said, strict=True))):
+        if head.currency is not None:
+            yield currency_claim(head.currency, at(cell), cell.text, unless_at(cell.text) is not None)
+
+
+def comment_currencies(cell: Cell) -> Iterator[Claim[str]]:
+    """The currencies that a comment on a cell says its prices are in: 'GBP per tonne'."""
+    for said in statements(cell.comment) if cell.comment else ():
+        if isinstance(said, SaysCurrency):
+            yield currency_claim(said.currency, at(cell), cell.comment)
+
+
+def comment_bases(cell: Cell, facts: FileFacts) -> Iterator[Claim[str]]:
+    """What a comment on a cell says its prices are per."""
+    for said in statements(cell.comment) if cell.comment else ():
+        if isinstance(said, SaysBasis):
+            yield basis_claim(said.basis, at(cell), cell.comment, facts)
+
+
+def _head_bases(column: Column, facts: FileFacts) -> Iterator[Claim[str]]:
+    for cell in column.heads:
+        yield from comment_bases(cell, facts)
+    for cell, head in reversed(list(zip(column.heads, column.said, strict=True))):
+        basis = basis_in_head(head)
+        if basis is not None and not may_name_form(head, basis):
+            yield basis_claim(basis, at(cell), cell.text, facts, unless_at(cell.text) is not None)
+
+
+def _head_forms(column: Column, facts: FileFacts) -> Iterator[Claim[str]]:
+    """'Roll price' is per roll where nothing else says what it is per, and the price of rolls below 'US$ per ton'."""
+    for cell, head in zip(column.heads, column.said, strict=True):
+        basis = basis_in_head(head)
+        if basis is not None and may_name_form(head, basis):
+            yield basis_claim(basis, at(cell), cell.text, facts, excused=True)
+
+
+@dataclass(frozen=True, slots=True)
+class _Prices:
+    """Those that are asked about: of one column, in rows of one grade and of some forms and markets."""
+
+    column: int
+    grade: str | None
+    parts: frozenset[str]
+
+    def heard(self, said: tuple[Said[S], ...], facts: FileFacts) -> Iterator[Said[S]]:
+        """Of what a level states, what is said of these prices."""
+        for one in _of_grade(_of_parts(said, self.parts), self.grade):
+            if column_named(one.value.words) in (None, self.column) and one.words not in facts.coded_texts:
+                yield one
+
+
+def _stated_currency(
+    level: Level, prices: _Prices, claimed: Claimed, facts: FileFacts, nearer: Nearer
+) -> Iterator[Claim[str]]:
+    for said in prices.heard(level.all_of(SaysCurrency), facts):
+        reading = said.value.currency
+        words = _clause_saying(said.words, reading.words)
+        elsewhere = bool(claimed.currencies.intersection(reading.codes)) and not _of_all_prices(words)
+        excused = _gives_way(words, nearer) or elsewhere
+        yield currency_claim(reading, said.where, words, excused)
+
+
+def _stated_basis(
+    level: Level, prices: _Prices, claimed: Claimed, facts: FileFacts, nearer: Nearer
+) -> Iterator[Claim[str]]:
+    for said in prices.heard(level.all_of(SaysBasis), facts):
+        bases = bases_of(said.value.basis, facts)
+        words = _clause_saying(said.words, said.value.basis.words)
+        excused = _gives_way(words, nearer) or bool(bases & claimed.bases)
+        yield basis_claim(said.value.basis, said.where, words, facts, excused)
+
+
+def _of_parts(said: tuple[Said[S], ...], named: frozenset[str]) -> tuple[Said[S], ...]:
+    """Of the units of rolls and of sheets, or of home and export, those of the ones named; where none is, those of all
+    others, or where each has its own, every one: which it is is open."""
+    if not any(each.value.parts for each in said):
+        return said
+    own = tuple(each for each in said if each.value.parts & named)
+    others = tuple(each for each in said if not each.value.parts)
+    return own + tuple(each for each in others if not own or each.value.words != own[0].value.words) or said
+
+
+def _of_grade(said: tuple[Said[S], ...], grade: str | None) -> Iterable[Said[S]]:
+    """Of several units those that are said of a grade, else those said of all: 'CUK per tonne, others per short ton'.
+
+    'GC1, reels per tonne, sheets per 1,000' is about forms, and leaves open which of them a row is.
+    """
+    several = len({_meant(each.value) for each in said}) > 1
+    if grade is None or not several or any(phrases("forms").find(each.value.words) for each in said):
+        return said
+    own = [each for each in said if grade in each.value.grades]
+    return own or [each for each in said if not each.value.grades] or said
+
+
+def _meant(said: SaysBasis | SaysCurrency) -> frozenset[object]:
+    return frozenset(said.basis.bases if isinstance(said, SaysBasis) else said.currency.codes)
+
+
+def _gives_way(words: str, nearer: Nearer) -> bool:
+    """'Prices per 100 lb unless marked' gives way to what is marked, and a text far off to a nearer one; beside the
+    title of a sheet's only table, what speaks of these prices as well does not."""
+    if nearer is Nearer.SAYS or unless_at(words) is not None:
+        return True
+    return nearer is Nearer.SAYS_OF_ALL and not _of_these_prices(words)
+
+
+def _of_all_prices(words: str) -> bool:
+    """'All prices in Canadian dollars': of the prices under a head that says 'US$' too, whatever another head says. A
+    list 'all per tonne' still has a line of sheets."""
+    return bool(phrases("all_of_them").find(words)) and _of_these_prices(words)
+
+
+def _of_these_prices(words: str) -> bool:
+    """'Invoices can be paid in CAD' and 'prices per MSF on request' speak of others."""
+    return bool(phrases("price_words").find(words)) and not phrases("no_price").find(words)
+
+
+@lru_cache(maxsize=1024)
+def _clause_saying(text: str, words: str) -> str:
+    """The part of a text that speaks of money: a quotation's number and date beside it change from sheet to sheet, and
+    an answer about it is remembered by its words."""
+    return next((clause for clause in clauses(text) if words in clause), text)
+
+
+@lru_cache(maxsize=1024)
+def unit_of_format(code: str) -> PriceUnit | None:
+    """Currency and unit that a number format's words carry: '#,##0.00 "USD/t"'."""
+    if code in ("", "General"):
+        return None
+    unit = price_unit(format_words(code))
+    currency = number_format_currency(code)
+    if unit is None:
+        return PriceUnit(currency, None, code) if currency is not None else None
+    return PriceUnit(currency or unit.currency, unit.basis, code)

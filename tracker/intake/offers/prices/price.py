@@ -1,0 +1,296 @@
+"""The price of a draft: its amount, its currency and what it is per, with every doubt asked."""
+
+from decimal import Decimal
+
+from tracker.intake.columns.column import Columns
+from tracker.intake.grid import Cell
+from tracker.intake.offers.answered import answer_about, key_about
+from tracker.intake.offers.boards.physics import absurd, far_off
+from tracker.intake.offers.draft import DECIMAL, Draft
+from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.notes.remarked import bases_in, currencies_in, denied_by_remarks, remarked
+from tracker.intake.offers.notes.said import Said, at
+from tracker.intake.offers.prices.money import (
+    THOUSANDS,
+    Around,
+    basis_claim,
+    comment_bases,
+    comment_currencies,
+    currency_claim,
+    foreign_unit,
+)  # fmt: skip
+from tracker.intake.offers.prices.price_cell import PriceCell, Standing
+from tracker.intake.offers.prices.settle import Claim, Settled, settle
+from tracker.intake.offers.prices.unit_cells import counted, unit_cells
+from tracker.intake.offers.rows.rows import WholeRow
+from tracker.intake.values.prices.money import price_text, unit_of_text
+from tracker.trade.basis import BY_SHEET, Basis, BoardMeasure
+from tracker.trade.offer import LineEvidence, NoteCode
+from tracker.trade.quantities import MassUnit
+
+_TONS = frozenset({Basis.SHORT_TON.value, Basis.TONNE.value})
+_TON_VALUES = {
+    MassUnit.SHORT_TON: Basis.SHORT_TON.value,
+    MassUnit.TONNE: Basis.TONNE.value,
+    MassUnit.LONG_TON: "foreign:long ton",
+}
+
+
+def fill_price(
+    draft: Draft, read: PriceCell, whole: WholeRow, columns: Columns, money: Around, facts: FileFacts
+) -> None:
+    """Amount, currency and basis from the cell, its format, the row's unit cells and what is said around."""
+    if read.standing is Standing.REFUSED:
+        assert read.code is not None
+        draft.refuse(read.code, read.text)
+        return
+    if read.standing is Standing.UNREAD:
+        chosen = _chosen(draft, read, facts)
+        if chosen is None:
+            _ask_amount(draft, read)
+            return
+        read = chosen
+    units = unit_cells(whole, columns, facts)
+    _fill_amount(draft, read, units, money)
+    remarks = columns.remarks_in(whole.cells)
+    said_beside, denied = remarked(remarks), denied_by_remarks(remarks, facts)
+    if not units and not said_beside and not denied and read.says_no_unit and not draft.cell.comment:
+        currency, basis = money.settled
+    else:
+        currencies = _currency_claims(draft, read, units, money)
+        bases = _basis_claims(draft, read, units, money, facts)
+        currency = settle([*currencies[:1], currencies_in(said_beside), *_but(currencies[1:], denied)])
+        basis = settle([*bases[:1], bases_in(said_beside, facts), *_but(bases[1:], denied)])
+    _fill_currency(draft, currency, facts)
+    _fill_basis(draft, counted(basis, whole, columns, facts), facts)
+    if read.delivered is not None:
+        draft.delivered = read.delivered
+    _look(draft)
+
+
+def _but(claims: list[tuple[Claim[str], ...]], denied: frozenset[str]) -> list[tuple[Claim[str], ...]]:
+    """The claims of heads and texts without those for what the row says its price is not in."""
+    return [tuple(claim for claim in level if not claim.values <= denied) for level in claims] if denied else claims
+
+
+def _chosen(draft: Draft, read: PriceCell, facts: FileFacts) -> PriceCell | None:
+    """The cell with the one of its figures that a person decided for; None where nobody has."""
+    answer = facts.answered.settled.get(draft.price_key)
+    amount = next((amount for amount in read.amounts if f"{amount:f}" == answer), None)
+    if amount is None:
+        return None
+    draft.evidence.append(_answered(f"{amount:f}", draft.cell.text.strip()).evidence("price"))
+    return read._replace(standing=Standing.AMOUNT, amounts=(amount,))
+
+
+def _ask_amount(draft: Draft, read: PriceCell) -> None:
+    assert read.code is not None
+    words = draft.cell.text.strip()
+    draft.ask(read.code, draft.price_key, draft.where, read.text, words, [f"{amount:f}" for amount in read.amounts])
+
+
+def _fill_amount(draft: Draft, read: PriceCell, units: list[Cell], money: Around) -> None:
+    share = Decimal("0.01") if not read.own_cents and _in_cents(read, units, money) else Decimal(1)
+    if len(read.amounts) != 1:
+        figures = " or ".join(f"{amount:f}" for amount in read.amounts)
+        text = f"“{draft.cell.text.strip()}” is {figures}: nothing in the file says which sign is the decimal sign."
+        draft.amounts = tuple(amount * share for amount in read.amounts)
+        draft.ask(NoteCode.NUMBER_AMBIGUOUS, DECIMAL, draft.where, text, draft.cell.text.strip())
+        return
+    draft.price = read.amounts[0] * share
+    if read.about:
+        text = f"“{draft.cell.text.strip()}” is no exact price (“{read.about}”): ask the vendor what is charged."
+        draft.note(NoteCode.NUMBER_AMBIGUOUS, draft.where, text)
+
+
+def _in_cents(read: PriceCell, units: list[Cell], money: Around) -> bool:
+    """The nearest that names the money decides: the cell, its unit cell, its format, its header."""
+    if read.currency is not None:
+        return False
+    for cell in units:
+        unit = unit_of_text(cell.text)
+        if unit is not None and unit.currency is not None:
+            return unit.currency.cents
+    if read.format_currency is not None:
+        return read.format_currency.cents or money.cents
+    return money.cents
+
+
+def _currency_claims(draft: Draft, read: PriceCell, units: list[Cell], money: Around) -> list[tuple[Claim[str], ...]]:
+    own = list(comment_currencies(draft.cell))
+    if read.currency is not None:
+        own.append(currency_claim(read.currency, draft.where, draft.cell.text.strip()))
+    for cell in units:
+        unit = unit_of_text(cell.text)
+        if unit is not None and unit.currency is not None:
+            own.append(currency_claim(unit.currency, at(cell), cell.text.strip()))
+    if read.format_currency is not None:
+        own.append(currency_claim(read.format_currency, draft.where, f"number format {draft.cell.number_format}"))
+    return [tuple(own), *money.currency]
+
+
+def _basis_claims(
+    draft: Draft, read: PriceCell, units: list[Cell], money: Around, facts: FileFacts
+) -> list[tuple[Claim[str], ...]]:
+    own = list(comment_bases(draft.cell, facts))
+    for reading in (read.basis, read.format_basis):
+        if reading is not None:
+            own.append(basis_claim(reading, draft.where, draft.cell.text.strip(), facts))
+    for cell in units:
+        unit = unit_of_text(cell.text)
+        if unit is not None and unit.basis is not None:
+            own.append(basis_claim(unit.basis, at(cell), cell.text.strip(), facts))
+        elif unit is None and any(sign.isalpha() for sign in cell.text):
+            own.append(Claim(frozenset({f"foreign:{cell.text.strip()}"}), at(cell), cell.text.strip()))
+    return [tuple(own), *money.basis]
+
+
+def _fill_currency(draft: Draft, settled: Settled[str], facts: FileFacts) -> None:
+    if settled.by is not None and any(value.startswith(THOUSANDS) for value in settled.values):
+        words = settled.by.words
+        text = f"“{words}” counts thousands: these figures are not the prices themselves. Ask the vendor for those."
+        draft.ask(NoteCode.CURRENCY_UNKNOWN, key_about("thousands", words), settled.by.where, text, words)
+        return
+    code = settled.value or _dollar(settled, facts)
+    if code is not None and settled.by is not None:
+        draft.currency = code
+        draft.evidence.append(settled.by.evidence("currency"))
+        return
+    left, words = _in_doubt(settled)
+    answer = answer_about(facts.answered.settled, "currency", words, left)
+    if answer is not None:
+        draft.currency = answer
+        draft.evidence.append(_answered(answer, words).evidence("currency"))
+        return
+    if settled.against is not None:
+        text = f"{_both_said(settled)} name different currencies."
+    else:
+        text = f"Which currency is “{words}”?" if words else "Nothing says in which currency the prices are."
+    draft.ask(NoteCode.CURRENCY_UNKNOWN, key_about("currency", words), _where(settled, draft), text, words, left)
+
+
+def _where(settled: Settled[str], draft: Draft) -> str:
+    """Of what is asked: the words that leave it open, else the price."""
+    return settled.by.where if settled.by is not None and settled.against is None else draft.where
+
+
+def _in_doubt(settled: Settled[str]) -> tuple[tuple[str, ...], str]:
+    """The values that the sheet leaves open (none: all) and the words that do; both sides of a contradiction."""
+    if settled.by is None:
+        return (), ""
+    if settled.against is None:
+        return tuple(sorted(settled.values)), settled.by.words
+    return tuple(sorted(settled.values | settled.against.values)), f"{settled.by.words} / {settled.against.words}"
+
+
+def _both_said(settled: Settled[str]) -> str:
+    assert settled.by is not None
+    assert settled.against is not None
+    return f"“{settled.by.words}” in {settled.by.where} and “{settled.against.words}” in {settled.against.where}"
+
+
+def _answered(value: str, words: str) -> Said[str]:
+    return Said(value, "your answer", words or value)
+
+
+def _dollar(settled: Settled[str], facts: FileFacts) -> str | None:
+    """A bare $ is USD unless the file names another dollar or an address abroad; it may name just one dollar.
+
+    Abroad, 'US$' at other prices sets those apart from a plain $, where 'all prices in US dollars' is said of it too.
+
+    A cent may be a euro's as well, but in a file of pounds and inches: it is one where the file names no other money.
+    """
+    if settled.against is not None or "USD" not in settled.values or len(settled.values) < 2:
+        return None
+    if "EUR" in settled.values and not facts.units.pound_file:
+        return "EUR" if facts.money == {"EUR"} else None
+    if facts.abroad:
+        return "USD" if facts.dollars_of_all == {"USD"} else None
+    return "USD" if facts.named_dollars <= {"USD"} else None
+
+
+def _fill_basis(draft: Draft, settled: Settled[str], facts: FileFacts) -> None:
+    values = settled.values
+    ton = facts.lone_t if settled.by is not None and settled.by.lone_t else facts.ton
+    answered = False
+    if values == _TONS and settled.against is None and ton is not None:
+        values = frozenset({_TON_VALUES[ton]})
+        answered = settled.by is not None and facts.answers_ton(lone_t=settled.by.lone_t)
+    if len(values) == 1 and settled.by is not None and settled.against is None:
+        _take_basis(draft, next(iter(values)), settled.by, facts)
+        if answered:
+            draft.evidence.append(_answered(next(iter(values)), settled.by.words).evidence("basis"))
+    elif values == _TONS and settled.by is not None and settled.against is None:
+        text = f"Is the ton of “{settled.by.words}” a short ton (2,000 lb) or a tonne (1,000 kg)?"
+        draft.ask(NoteCode.BASIS_UNKNOWN, "ton", settled.by.where, text, settled.by.words)
+    else:
+        _ask_basis(draft, settled, facts)
+
+
+def _take_basis(draft: Draft, value: str, by: Claim[str], facts: FileFacts) -> None:
+    unit = foreign_unit(value)
+    answer = facts.answered.settled.get(key_about("basis", by.words)) if unit is not None else None
+    if unit is not None and answer is None:
+        text = f"The price is per {unit} (“{by.words}”), which is none of the units that prices are compared by."
+        draft.ask(NoteCode.BASIS_UNKNOWN, key_about("basis", by.words), by.where, text, by.words)
+        return
+    _set_basis(draft, Basis(value if answer is None else answer), by)
+    if answer is not None:
+        draft.evidence.append(_answered(answer, by.words).evidence("basis"))
+
+
+def _set_basis(draft: Draft, basis: Basis, by: Claim[str] | Said[str]) -> None:
+    if basis in BY_SHEET and draft.sheet_mm is None:
+        words = draft.sheet_words if draft.sheet_words is not None else by.words
+        text = "The price is for sheets, and their size is not certain."
+        draft.ask(NoteCode.BASIS_UNKNOWN, "sheet-size", by.where, text, words)
+    draft.basis = basis
+    draft.evidence.append(by.evidence("basis"))
+
+
+def _ask_basis(draft: Draft, settled: Settled[str], facts: FileFacts) -> None:
+    left, words = _in_doubt(settled)
+    known = tuple(value for value in left if foreign_unit(value) is None)
+    answer = answer_about(facts.answered.settled, "basis", words, known)
+    if answer is not None:
+        _set_basis(draft, Basis(answer), _answered(answer, words))
+        return
+    if settled.against is not None:
+        text = f"{_both_said(settled)} say different units for this price."
+    else:
+        text = f"What is the price of “{words}” per?" if words else "Nothing says what the prices are per."
+    draft.ask(NoteCode.BASIS_UNKNOWN, key_about("basis", words), _where(settled, draft), text, words, known)
+
+
+def _look(draft: Draft) -> None:
+    """A price far outside what board costs is told; one that no board ever cost is asked, unless the row itself says
+    currency, basis and a figure that reads one way: then it is certain what was written, and the verdict says that it
+    looks like another basis."""
+    if draft.price is None or draft.currency is None or draft.basis is None:
+        return
+    measure = BoardMeasure(draft.grammage_gsm, draft.sheet_mm)
+    tonne = far_off(draft.price, draft.currency, draft.basis, measure)
+    if tonne is not None:
+        text = f"This makes {float(tonne):,.0f} {draft.currency} a tonne, far outside what board usually costs."
+        certain = _row_says(draft, "currency", "basis") and not _two_figures(draft.cell)
+        if absurd(tonne, draft.currency) and not certain:
+            draft.ask(NoteCode.OUTSIDE_USUAL_RANGE, draft.price_key, draft.where, text, draft.cell.text.strip())
+        else:
+            draft.note(NoteCode.OUTSIDE_USUAL_RANGE, draft.where, text)
+
+
+def _two_figures(cell: Cell) -> bool:
+    """'1.090 €/t' is two figures, of which other columns' signs chose one."""
+    said = price_text(cell.text) if isinstance(cell.value, str) else None
+    return said is not None and len(said.amounts) > 1
+
+
+def _row_says(draft: Draft, *fields: str) -> bool:
+    """Cells of the price's own row say all of these."""
+    row = _row_of(draft.where)
+    said = {each.field for each in LineEvidence(tuple(draft.evidence)) if _row_of(each.said_by) == row}
+    return said.issuperset(fields)
+
+
+def _row_of(address: str) -> str:
+    return address.lstrip("ABCDEFGHIJKLMNOPQRSTUVWXYZ")

@@ -1,0 +1,1 @@
+"""Which rows offer anything, and what else a row is."""

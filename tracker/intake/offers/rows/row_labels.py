@@ -1,0 +1,105 @@
+"""What the label of a row with figures says that it is, where it is no board: a total, an index, a charge, a term."""
+
+import re
+from enum import StrEnum
+from functools import lru_cache
+
+from tracker.intake.tables.heads import head_of_words
+from tracker.intake.values.boards.boards_named import names_measure
+from tracker.intake.values.boards.caliper import find_calipers
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.changes.totals import is_total
+from tracker.intake.values.figures.lengths import measured
+from tracker.intake.values.freight.charge_names import ChargeKind
+from tracker.intake.values.freight.charges import ChargeWords, charge_header
+from tracker.intake.values.heads.header import header
+from tracker.intake.values.heads.roles import ON_TOP, Role
+from tracker.intake.values.notes.statements import Remark, says
+from tracker.intake.words.lists import phrases
+
+_TERMS = frozenset({
+    *ON_TOP, Role.LEAD_TIME, Role.VALIDITY, Role.MINIMUM, Role.DELIVERY_TERMS, Role.TOTAL, Role.DISCOUNT, Role.PAYMENT,
+    Role.INDEX, Role.CHANGE, Role.MARGIN, Role.STOCK, Role.YIELD, Role.PACKING, Role.SHEETS_WEIGHT,
+})  # fmt: skip
+
+
+class RowKind(StrEnum):
+    """What a row is that offers nothing, in the words in which that is told."""
+
+    MEASURES = "measures of boards, no price"
+    TOTAL = "a total or an average"
+    SOLD = "a quantity, no price"
+    INDEX = "an index or a rate of exchange"
+    CHARGE = "a charge, no board"
+    TERM = "a term of the offer, no board"
+
+
+@lru_cache(maxsize=4096)
+def kind_of_row(label: str) -> RowKind | None:
+    """What the words of a label say that its row is; None where they say nothing of the kind."""
+    if heads_measures(label):
+        return RowKind.MEASURES
+    if is_total(label):
+        return RowKind.TOTAL
+    if (phrases("volumes_sold").find(label) or _counts(label)) and not names_board(label):
+        return RowKind.SOLD
+    if Remark.INDEX in says(label):
+        return RowKind.INDEX
+    if charge_of_label(label) is not None and not _describes_board(label):
+        return RowKind.CHARGE
+    return RowKind.TERM if term_of_row(label) is not None else None
+
+
+def _counts(label: str) -> bool:
+    """'Number of items' and 'Antal rader' below a list; 'Antal ark 500-1999' is an order size with its price."""
+    return not any(map(str.isdigit, label)) and any(match.start == 0 for match in phrases("counts").find(label))
+
+
+def charge_of_label(label: str) -> ChargeWords | None:
+    """The charge that a label names, by its words or by the sign before them: '+ moisture-proof wrap'."""
+    return charge_header(label) or (
+        ChargeWords(ChargeKind.OTHER, label.strip(" +"))
+        if _ADDED.match(label) is not None and not names_board(label) and not names_measure(label)
+        else None
+    )
+
+
+_ADDED = re.compile(r"\s*\+\s*[^\W\d]")
+
+
+def term_of_row(label: str) -> Role | None:
+    """Which term of the offer a label names."""
+    head = head_of_words(label)
+    return head.role if head is not None and head.named and head.role in _TERMS else None
+
+
+@lru_cache(maxsize=4096)
+def heads_charges(heading: str) -> bool:
+    """'Freight, US$ per short ton' over rows of zones, 'Adders, where they apply:': what follows are rates, as long as
+    no row names a board."""
+    head = head_of_words(heading)
+    if heading.rstrip().endswith(":") and not (head is not None and head.named):
+        head = head_of_words(heading.partition(",")[0])
+    return head is not None and head.named and head.role in ON_TOP and find_grade(heading) is None
+
+
+def names_board(label: str) -> bool:
+    """Whether a label names a board by its grade or its caliper."""
+    return find_grade(label) is not None or bool(find_calipers(label))
+
+
+def heads_measures(text: str) -> bool:
+    """'GC1 g/m²' beside figures: what the board weighs, and not what it costs; 'rolls under 62 in' has a figure."""
+    if any(one.unit for units in ("caliper_units", "weight_units") for one in measured(text, units)):
+        return False
+    said = header(text)
+    units = len(said.weight_units) == 1 or said.caliper_unit is not None
+    return units and said.basis is None and said.currency is None and not (said.weights or said.calipers)
+
+
+def _describes_board(text: str) -> bool:
+    """'GC1, 250 g/m², 405 µm, FSC' begins with its grade and measures it: a board with one more word in its name."""
+    grade, charge = find_grade(text), charge_header(text)
+    if grade is None or charge is None or not grade.grades or not names_measure(text):
+        return False
+    return 0 <= text.find(grade.words) < text.find(charge.label)

@@ -1,0 +1,292 @@
+"""The rows of a table made whole: once-written and merged values filled in, rows that offer nothing taken out."""
+
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass
+
+from tracker.intake.columns.column import Column, Columns, Kind
+from tracker.intake.grid import Cell
+from tracker.intake.offers.boards.written_once import BOARD, says_same, written_once
+from tracker.intake.offers.charges.charge_runs import ChargeRow, ChargeRuns
+from tracker.intake.offers.charges.row_charges import (
+    charge_of_row,
+    has_figure,
+    is_of_all_prices,
+    says_unit_of_charge,
+    with_unit_beside,
+)
+from tracker.intake.offers.notes.asides import begin_a_group
+from tracker.intake.offers.notes.said import Said, at
+from tracker.intake.offers.rows.neighbours import Neighbours
+from tracker.intake.offers.rows.outdated import age_of_remarks, columns_beside, remarks_in
+from tracker.intake.offers.rows.row_labels import (
+    RowKind,
+    heads_charges,
+    heads_measures,
+    kind_of_row,
+    names_board,
+    term_of_row,
+)
+from tracker.intake.tables.heads import looks_priced
+from tracker.intake.tables.table import BodyRow, Headings, Table, Words
+from tracker.intake.values.boards.boards_named import names_measure
+from tracker.intake.values.boards.grade import find_grade, names_grade
+from tracker.intake.values.changes.list_age import Age
+from tracker.intake.values.changes.others_prices import Offering, remark_offers, row_offers
+from tracker.intake.values.changes.totals import is_total
+from tracker.intake.values.freight.charges import ChargeWords
+from tracker.intake.values.heads.roles import ON_TOP, Role
+from tracker.intake.values.notes.statements import Statement
+from tracker.intake.values.times.lead import LeadUnit, lead_unit
+
+_UNITS = (Role.BASIS, Role.CURRENCY, Role.PER_QUANTITY)
+_TERMS = (Role.VENDOR, Role.LEAD_TIME, Role.VALIDITY, Role.MINIMUM, Role.DELIVERY_TERMS)
+_CLOSING = 4
+"""Rows that a list may end with: its mean, its median, its least and its most."""
+_FILLED = (*BOARD, Role.WIDTH, Role.LENGTH, Role.DESTINATION, *_UNITS, *_TERMS, *ON_TOP)
+
+
+@dataclass(slots=True)
+class WholeRow:
+    """A row with its values filled in. `own` are the columns that the row itself has cells in.
+
+    `doubt`: why it may be no board at all, '' where it is one.
+    """
+
+    row: BodyRow
+    cells: dict[int, Cell]
+    own: frozenset[int]
+    doubt: str = ""
+
+
+class Rows:
+    """Goes over a table's rows in order. `passed` collects the rows that are no offers, with the reason.
+
+    `stated` are the words of those that tell of the other rows; `leads` the lead times that one of them gives to price
+    columns, each with the unit that the row's label names; `charges` those whose figures stand among the prices, and
+    `charges_of` those that stand below some of several prices only, by column, and `charges_below` those that stand
+    below some boards only, by row.
+    """
+
+    def __init__(self, table: Table, columns: Columns, texts: Iterable[str] = ()) -> None:
+        self._table, self._columns = table, columns
+        self._filled = columns.of(*_FILLED)
+        self._once = written_once(table, columns, self._filled, texts)
+        self._leaders = tuple(column.index for column in columns.of(Role.PRODUCT, Role.GRADE))
+        self._priced = frozenset(price.index for price in columns.prices)
+        self._offered = frozenset(price.index for price in columns.prices if price.kind is Kind.OFFER)
+        self._copied = (*(column.index for column in self._filled), *self._priced)
+        self._beside = columns_beside(table, columns)
+        self._neighbours = Neighbours(table, self._priced)
+        self._across = any(price.caliper or price.weights for price in columns.prices)
+        self._measured = frozenset(column.index for column in columns.of(Role.CALIPER, Role.WEIGHT))
+        self._measures = tuple(column.index for column in columns.of(Role.CALIPER, Role.WEIGHT, Role.GRADE))
+        self.passed: dict[int, str] = {}
+        self.stated: list[Words] = []
+        self.leads: dict[int, tuple[Cell, LeadUnit | None]] = {}
+        self.charges: list[Said[Statement]] = []
+        self.charges_of: dict[int, list[Said[ChargeWords]]] = {}
+        self.charges_below: Mapping[int, tuple[Said[ChargeWords], ...]] = {}
+        self._runs = ChargeRuns()
+        self._headings: Headings | None = None
+        self._gone_over = False
+
+    def go_over(self) -> None:
+        """Goes over the rows, unless somebody has, so that they have told what they state beside offers."""
+        for _ in () if self._gone_over else self:
+            pass
+
+    def __iter__(self) -> Iterator[WholeRow]:
+        self.passed, self.stated, self.leads, self.charges, self.charges_of = {}, [], {}, [], {}
+        self._runs, self._headings = ChargeRuns(), None
+        held: dict[int, Cell] = {}
+        above: dict[int, Cell] = {}
+        headings: Headings | None = None
+        for row in self._table.rows:
+            if row.headings is not None and row.headings is not headings:
+                headings = self._headings = row.headings
+                held = {} if begin_a_group(headings.own) else held
+            cells = above = self._as_above(self._table.view.rows[row.index], above)
+            reason, doubt = self._no_offer(row, cells)
+            if reason:
+                self.passed[row.index] = reason
+                continue
+            cells = self._with_merged_prices(row.index, cells)
+            whole = self._filled_in(row, cells, held)
+            held = {index: whole[index] for index in self._once if index in whole}
+            self._runs.take_board(row.index, headings)
+            yield WholeRow(row, whole, frozenset(cells), doubt)
+        for charged in self._runs.of_all():
+            self.stated.extend((charged.words,) if charged.words is not None else ())
+            self.charges.extend((charged.charge,) if charged.charge is not None else ())
+        self.charges_below = self._runs.of_boards()
+        self._gone_over = True
+
+    def _with_merged_prices(self, row: int, cells: dict[int, Cell]) -> dict[int, Cell]:
+        """The row's cells, and the prices merged over several boards or order sizes, each at an address of its own."""
+        view = self._table.view
+        if not view.spread:
+            return cells
+        merged = {
+            index: covering._replace(row=index, column=row) if view.turned else covering._replace(row=row, column=index)
+            for index in self._priced - cells.keys()
+            if (covering := view.spread.get((row, index))) is not None and looks_priced(covering)
+        }
+        return cells | merged if merged else cells
+
+    def _as_above(self, cells: dict[int, Cell], above: dict[int, Cell]) -> dict[int, Cell]:
+        """The row with what stands above each sign for 'the same' in its place; a price stays where its sign stands."""
+        signs = [index for index, cell in cells.items() if isinstance(cell.value, str) and says_same(cell.text)]
+        if not signs:
+            return cells
+        same = {index: above[index] for index in self._copied if index in signs and index in above}
+        for index in self._priced & same.keys():
+            same[index] = same[index]._replace(row=cells[index].row, column=cells[index].column)
+        return cells | same if same else cells
+
+    def _filled_in(self, row: BodyRow, cells: dict[int, Cell], held: dict[int, Cell]) -> dict[int, Cell]:
+        whole = dict(cells)
+        spread = self._table.view.spread
+        new_board = any(index in cells for index in self._leaders)
+        for column in self._filled:
+            if column.index in whole:
+                continue
+            merged = spread.get((row.index, column.index)) if spread else None
+            if merged is not None:
+                whole[column.index] = merged
+            elif column.index in held and (column.role in _UNITS or not new_board or self._groups(column, cells)):
+                whole[column.index] = held[column.index]
+        return whole
+
+    def _groups(self, column: Column, cells: dict[int, Cell]) -> bool:
+        """A vendor once, to the left of several boards, quotes them all; a place is where all of them go, and a grade
+        that of those whose descriptions say no more than how they are coated."""
+        others = [leader for leader in self._leaders if leader != column.index]
+        if not all(column.index < leader for leader in others):
+            return False
+        if column.role is Role.GRADE:
+            return all(_says_coating_alone(cells[leader].text) for leader in others if leader in cells)
+        return column.role in (Role.VENDOR, Role.DESTINATION)
+
+    def _no_offer(self, row: BodyRow, cells: dict[int, Cell]) -> tuple[str, str]:
+        """Why a row of figures offers nothing, and why it may be no offer: '' and '' for one that surely is."""
+        label = self._label(cells)
+        if label is None:
+            return self._unlabelled(row, cells), ""
+        remarks = remarks_in(cells, self._beside)
+        if age_of_remarks(remarks)[0] is Age.SUPERSEDED:
+            return "marked as no longer in force", ""
+        offering = max([row_offers(label.text), *[remark_offers(remark.text) for remark in remarks]])
+        if offering is Offering.NOT:
+            return "its words say that nobody offers it", ""
+        if offering is Offering.DOUBTFUL:
+            return "", f"“{label.text.strip()}” may be what nobody offers"
+        # First, because it settles nearly every row of a long list and costs next to nothing.
+        if self._has_board(cells, label):
+            return (RowKind.TOTAL.value if self._is_total(row, cells, label) else ""), ""
+        kind = kind_of_row(label.text)
+        if kind is not None:
+            told = self._told_apart(kind, label, cells)
+            if told is not None:
+                return "", told
+            self._take(kind, row, cells, label)
+            return kind.value, ""
+        above = row.headings.own if row.headings is not None else ()
+        # 'Wet-strength (CUK only) | 30' among adders is no board beside those at a thousand.
+        charged = any(heads_charges(words.text) for words in above) and (
+            not names_board(label.text) or self._neighbours.far_below(cells, self._measured)
+        )
+        return (RowKind.CHARGE.value if charged else ""), ""
+
+    def _is_total(self, row: BodyRow, cells: dict[int, Cell], label: Cell) -> bool:
+        """'Average of list | 74.5 | 1,093.67' at the end of a list: the mean weight describes no board, where the price
+        is the mean of those above it."""
+        last = self._table.rows[-_CLOSING:][0].index <= row.index or row.after_gap
+        named = last and is_total(label.text) and not names_board(label.text)
+        graded, measured = (self._columns.of(role) for role in (Role.GRADE, Role.CALIPER))
+        described = any(one.index in cells for one in graded) and any(one.index in cells for one in measured)
+        return named and not described and self._neighbours.sum_up(row.index, cells)
+
+    def _told_apart(self, kind: RowKind, label: Cell, cells: dict[int, Cell]) -> str | None:
+        """What leaves it open whether a row is a board, where its name has a word for something else in it.
+
+        '' where what it costs shows that it is one, None where it is what its name says.
+        """
+        named, measured = names_grade(label.text), names_measure(label.text)
+        if kind is RowKind.MEASURES or not (named or measured):
+            return None
+        alike = self._neighbours.cost_as_much(cells)
+        if alike and kind in (RowKind.CHARGE, RowKind.TERM):
+            return ""
+        whole = named and (measured or self._across)
+        if alike is False or not whole or (alike is None and label not in self._named(cells)):
+            return None
+        return f"“{label.text.strip()}” may be a board, or {kind.value.partition(',')[0]}"
+
+    def _named(self, cells: dict[int, Cell]) -> list[Cell]:
+        """The row's cells below a head that says that boards stand there."""
+        return [cells[column.index] for column in self._columns.board if column.heads and column.index in cells]
+
+    def _take(self, kind: RowKind, row: BodyRow, cells: dict[int, Cell], label: Cell) -> None:
+        """What a row says that is no offer, for the rows that are."""
+        if kind is RowKind.CHARGE:
+            self._state_charge(row, cells, label)
+        elif kind is RowKind.TERM:
+            self._take_terms(term_of_row(label.text), row, cells, label)
+
+    def _take_terms(self, role: Role | None, row: BodyRow, cells: dict[int, Cell], label: Cell) -> None:
+        """'Lead time | 15 days | 4 weeks' gives each price column its own; a single one is every column's."""
+        leads = {index: cells[index] for index in self._priced if index in cells}
+        if role is Role.LEAD_TIME and len(leads) > 1:
+            unit = lead_unit(label.text)
+            self.leads = {index: (cell, unit) for index, cell in leads.items()}
+        else:
+            self.stated.append(Words(self._table.view.sheet, row.index, label, _said(cells, label)))
+
+    def _state_charge(self, row: BodyRow, cells: dict[int, Cell], label: Cell) -> None:
+        words = _said(cells, label)
+        below = [index for index in sorted(self._offered) if index in cells and has_figure(cells[index])]
+        some = 0 < len(below) < len(self._offered)
+        if some and not is_of_all_prices(cells, label, self._columns.prices, row.after_gap):
+            for index in below:
+                own = charge_of_row(label, [with_unit_beside(cells, index, self._priced)])
+                if own is not None:
+                    self.charges_of.setdefault(index, []).append(Said(own, at(label), words))
+            return
+        figures = [with_unit_beside(cells, index, self._priced) for index in sorted(self._priced) if index in cells]
+        charge = charge_of_row(label, figures)
+        said = None if charge is None else Said(charge, at(label), words)
+        self._runs.take_charge(ChargeRow(Words(self._table.view.sheet, row.index, label, words), said), self._headings)
+
+    def _label(self, cells: dict[int, Cell]) -> Cell | None:
+        """The row's first cell of words."""
+        for index in sorted(cells):
+            cell = cells[index]
+            if isinstance(cell.value, str) and index not in self._priced and any(map(str.isalpha, cell.text)):
+                return cell
+        return None
+
+    def _has_board(self, cells: dict[int, Cell], label: Cell) -> bool:
+        """A caliper, a weight or a grade of its own beside the label; 'per short ton' beside a charge is none, nor are
+        the units of a row below the heads."""
+        own = (cells[index] for index in self._measures if index in cells and cells[index] is not label)
+        return any(not (isinstance(cell.value, str) and self._is_unit(cell, label)) for cell in own)
+
+    def _is_unit(self, cell: Cell, label: Cell) -> bool:
+        return says_unit_of_charge(cell.text, label.text) or heads_measures(cell.text)
+
+    def _unlabelled(self, row: BodyRow, cells: dict[int, Cell]) -> str:
+        """Bare figures under a gap, with no word and no measure of board: sums and the like."""
+        if not row.after_gap or self._columns.of(*BOARD) == ():
+            return ""
+        board = any(column.index in cells for column in self._columns.of(*BOARD))
+        return "" if board else "figures without a board"
+
+
+def _said(cells: dict[int, Cell], label: Cell) -> str:
+    return " ".join(cell.text.strip() for _, cell in sorted(cells.items()) if cell is not label or cell.text.strip())
+
+
+def _says_coating_alone(text: str) -> bool:
+    """'C1S, white back' under a grade written once; 'Fenlight White' may be another board."""
+    reading = find_grade(text)
+    return reading is not None and not reading.words and reading.coated is not None

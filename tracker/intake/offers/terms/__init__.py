@@ -1,0 +1,1 @@
+"""Lead time, validity, smallest order, delivery and vendor."""

@@ -1,0 +1,123 @@
+"""Who quotes: named by a label or in the letterhead, for the file, a sheet or a table."""
+
+import re
+from collections.abc import Callable, Iterable, Iterator, Sequence
+
+from tracker.intake.offers.notes.said import Said, at
+from tracker.intake.offers.sheet import ReadSheet
+from tracker.intake.offers.terms.addressees import Addressees
+from tracker.intake.tables.table import Words
+from tracker.intake.values.firms.company import (
+    company_name,
+    labelled_company,
+    letterhead_name,
+    may_be_a_name,
+    name_above_a_contact,
+)
+from tracker.intake.values.firms.titled_firms import titled_company
+from tracker.intake.values.notes.statements import Remark, says
+from tracker.intake.words.fold import fold
+from tracker.intake.words.lists import phrases
+
+
+def vendor_among(texts: Sequence[Words]) -> Said[str] | None:
+    """The one vendor that some texts name; a labelled name comes before others; None for none or two."""
+    return _only(_names(texts, labelled_company)) or _only(_names(texts, company_name))
+
+
+def vendor_over(headings: Sequence[Words]) -> str | None:
+    """The vendor whom the nearest of the sub-headings over some rows labels: 'Supplier: Saltmarrow Paperboard Inc.'."""
+    nearest_first = sorted(headings, key=lambda words: -words.row)
+    return next(filter(None, (labelled_company(words.text) for words in nearest_first)), None)
+
+
+def vendor_of_list(texts: Sequence[Words]) -> Said[str] | None:
+    """The firm behind what its list is called, where no text names one in any other way."""
+    return None if _names(texts, company_name) else _only(_names(texts, titled_company))
+
+
+def letterhead(sheet: ReadSheet) -> Said[str] | None:
+    """The firm that a sheet begins with, where no other text of the sheet names one; also beside a table's heads."""
+    texts = [*sheet.found.texts, *(words for read in sheet.tables for words in read.table.titles)]
+    addressees = Addressees(texts)
+    if any(company_name(words.text) is not None and not addressees.name(words) for words in texts):
+        return None
+    priced = {price.index for read in sheet.tables for price in read.columns.prices}
+    cells = [words.cell for words in texts]
+    cells += [
+        column.heads[0]
+        for read in sheet.tables
+        for column in read.table.columns
+        if len(column.heads) > 1 and column.index not in priced and not phrases("addressees").find(column.heads[0].text)
+    ]
+    first = min(cells, key=lambda cell: (cell.row, cell.column), default=None)
+    if first is None:
+        return None
+    name = company_name(first.text) or letterhead_name(first.text)
+    if name is None and any(_is_contact(words.text) for words in texts if 0 < words.row - first.row <= _CLOSE):
+        name = name_above_a_contact(first.text)
+    return Said(name, at(first), first.text) if name is not None else None
+
+
+def letterhead_of_file(sheets: Sequence[ReadSheet]) -> Said[str] | None:
+    """The firm that the first sheet begins with, or, behind an index or a cover, the one firm that its offers do."""
+    if not sheets:
+        return None
+    offering = (sheet for sheet in sheets if any(not read.passed_over for read in sheet.tables))
+    later = (name for sheet in offering if (name := letterhead(sheet)) is not None)
+    return letterhead(sheets[0]) or _only({fold(name.value): name for name in later})
+
+
+_CLOSE = 4
+"""Rows below a name in which its telephone stands in a letterhead."""
+
+
+def _is_contact(text: str) -> bool:
+    """'Tel. +44 20 7946 0958', 'sales@ferrowick.example'; 'Attn: Ms Doe' may be of the buyer."""
+    return "@" in text or (Remark.CONTACT in says(text) and any(map(str.isdigit, text)))
+
+
+def may_name_another(texts: Sequence[Words], vendor: Said[str]) -> bool:
+    """Whether a sheet begins with what may be another firm's name: then the file's vendor is not taken for its own."""
+    first = min(texts, key=lambda words: (words.row, words.cell.column), default=None)
+    return first is not None and fold(vendor.value) not in fold(first.text) and may_be_a_name(first.text)
+
+
+def short_texts(sheets: Iterable[ReadSheet]) -> Iterator[str]:
+    """The texts around the tables that are short enough to be a firm's name, in the order of the sheets."""
+    for sheet in sheets:
+        around = [*sheet.found.texts, *(words for read in sheet.tables for words in read.table.titles)]
+        for words in sorted(around, key=lambda words: (words.row, words.cell.column)):
+            if may_be_a_name(words.text):
+                yield words.text.strip()
+
+
+def _names(texts: Iterable[Words], named: Callable[[str], str | None]) -> dict[str, Said[str]]:
+    found: dict[str, Said[str]] = {}
+    texts = list(texts)
+    addressees = Addressees(texts)
+    for words in texts:
+        name = named(words.text)
+        # 'Bedarf Kunde' is the head over what is asked for, and no dealer in supplies.
+        if name is None or _is_of_a_buyer(name):
+            continue
+        if not addressees.name(words):
+            found.setdefault(fold(name), Said(name, at(words.cell), words.text))
+    return found
+
+
+def _is_of_a_buyer(name: str) -> bool:
+    """'Bedarf Kunde'; a firm's legal form makes a name of 'Client Packaging Ltd.' all the same."""
+    firm = any(match.value == "legal" for match in phrases("company").find(name))
+    return bool(phrases("addressees").find(name)) and not firm
+
+
+def _only(names: dict[str, Said[str]]) -> Said[str] | None:
+    """The one firm named; 'Kartonfabrik Hallen' and 'Kartonfabrik Hallen GmbH' are one, by its longer name."""
+    longest = max(names, key=len, default="")
+    one = all(_plain(longest).startswith(f"{_plain(name)} ") for name in names if name != longest)
+    return names[longest] if longest and one else None
+
+
+def _plain(name: str) -> str:
+    return " ".join(re.findall(r"\w+", name))

@@ -1,0 +1,72 @@
+"""A board named behind what is said of all, with another figure of the same: the 'GD2 ab Lager' behind 'Lieferzeit 4
+Wochen', the '(CRB: 30 November)' behind 'Valid until 15 December 2026'."""
+
+import re
+
+from tracker.intake.values.boards.boards_excepted import JOINED, boards_ahead
+from tracker.intake.values.boards.boards_named import boards_named
+from tracker.intake.values.freight.delivery import find_delivery
+from tracker.intake.values.notes.lines_meant import lines_named
+from tracker.intake.values.notes.statements import SaysMinimum, statements
+from tracker.intake.values.orders.masses import find_masses
+from tracker.intake.values.prices.money import find_price_unit
+from tracker.intake.values.times.dates import find_dates
+from tracker.intake.values.times.lead import LeadTime, lead_text
+from tracker.intake.values.times.validity import Validity
+from tracker.intake.words.lists import phrases
+
+_STOPS = " :,;.–-()"
+
+
+def of_board_behind(before: str, piece: str) -> tuple[str, ...]:
+    """'GD2: ab Lager' of the piece behind what is said of all; () where it does not tell another figure of a board."""
+    words, rest = boards_ahead(piece.strip(_STOPS))
+    said = rest.strip(_STOPS)
+    if not words or not said or boards_named(before).some or lines_named(before) is not None:
+        return ()
+    until = "" if is_another(before, said) else _last_day_of(before)
+    if until and _ends_too(rest, said):
+        said = f"{until} {_without_until(said)}"
+    elif not is_another(before, said):
+        return ()
+    # 'GC1 und GD2' are two boards, and '18 and 24 pt' are known together.
+    boards = (words,) if boards_named(words).some else re.split(JOINED, words)
+    return tuple(f"{board}: {said}" for board in boards)
+
+
+def _last_day_of(before: str) -> str:
+    """The words that lead to its last day: 'valid until'."""
+    held = [one for one in statements(before) if isinstance(one, Validity) and one.until is not None]
+    spoken = [match.start for section in ("valid", "until") for match in phrases(section).find(before)]
+    dates = find_dates(before)
+    return before[min(spoken) : dates[-1].start].strip() if held and spoken and dates else ""
+
+
+def _ends_too(rest: str, said: str) -> bool:
+    """Whether it begins with another end: ': 30 November', 'until 30 November'."""
+    return bool(_ahead_until(said)) or (rest[:1] in ":(" and any(map(str.isdigit, said)))
+
+
+def _ahead_until(said: str) -> int:
+    return next((match.end for match in phrases("until").find(said) if match.start == 0), 0)
+
+
+def _without_until(said: str) -> str:
+    return said[_ahead_until(said) :].strip(_STOPS)
+
+
+def is_another(before: str, words: str) -> bool:
+    """The '6 weeks' of 'Lead time 3 weeks, 6 weeks for item 4': another figure of what has one already."""
+    kinds = {type(one) for one in statements(before)}
+    if lead_text(words) is not None:
+        return LeadTime in kinds
+    return SaysMinimum in kinds and any(mass.words == words for mass in find_masses(words))
+
+
+def states(words: str) -> bool:
+    """Whether anything is said that lines may differ in."""
+    said = words.strip(_STOPS)
+    money = find_price_unit(said) is not None and any(map(str.isdigit, said))
+    return bool(statements(said) or find_masses(said) or money) or any(
+        read is not None for read in (lead_text(said), find_delivery(said))
+    )

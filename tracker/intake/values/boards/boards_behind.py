@@ -1,0 +1,37 @@
+"""The boards that stand behind 'on' or 'for': 'Energy surcharge on CRB and URB grades', 'sur les qualités GD et GT'."""
+
+import re
+
+from tracker.intake.values.boards.boards_excepted import boards_ahead
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.heads.role_words import header_roles
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.words.lists import phrases
+
+_JOINED = re.compile(r"(?<=\b[A-Z]{2})-(?=\s|[A-ZÄÖÜa-z][a-zäöüåé])")
+"""The hyphens of 'GD- und GT-Sorten'."""
+_STOPS = " .,:;"
+
+
+def boards_behind(text: str) -> tuple[str, str]:
+    """The words of the boards that a text begins with, and what goes on behind them; '' where it begins with none."""
+    words, rest = boards_ahead(text.strip())
+    if words:
+        return words, without_boards_word(rest)
+    words, rest = boards_ahead(without_boards_word(_without_article(_JOINED.sub(" ", text).strip())))
+    return (words, without_boards_word(rest)) if words else ("", text)
+
+
+def without_boards_word(rest: str) -> str:
+    """Without the 'grades' that says no more of them; the 'carton' of 'on carton 18 pt' may be one kind of board."""
+    first = rest.split(maxsplit=1)[0] if rest else ""
+    word = first.strip(_STOPS)
+    roles = header_roles(word) if word.isalpha() else ()
+    named = bool(roles) and roles[0].role in (Role.PRODUCT, Role.GRADE, Role.ITEM)
+    named = (named or phrases("line_numbers").whole(word) is not None) and find_grade(word) is None
+    return rest[len(first) :].lstrip() if named else rest
+
+
+def _without_article(text: str) -> str:
+    ahead = next((found for found in phrases("articles").find(text) if found.start == 0), None)
+    return text if ahead is None else text[ahead.end :].lstrip()

@@ -1,0 +1,88 @@
+"""The boards that a note excepts from what it says: 'Lead time 4 weeks, except SBS: 6 weeks', 'CRB excepted'."""
+
+import re
+from dataclasses import dataclass
+
+from tracker.intake.values.boards.board_ahead import board_ahead
+from tracker.intake.values.boards.boards_meant import BoardsMeant
+from tracker.intake.values.boards.boards_named import boards_named
+from tracker.intake.values.freight.delivery import find_delivery
+from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.times.lead import lead_text
+from tracker.intake.words.lists import pattern, phrases
+
+JOINED = re.compile(rf"\s*(?:,|&|\+|/|\b{pattern('range', 'and', 'or')}\b)\s*")
+_STOPS = " ,;:.()–-"
+
+
+@dataclass(frozen=True, slots=True)
+class Excepted:
+    """`others`: what is said of all boards but these; `behind`: what is said of these, '' where nothing is."""
+
+    boards: BoardsMeant
+    others: str
+    behind: str = ""
+
+
+def boards_excepted(text: str) -> Excepted | None:
+    """The boards for which a text does not hold; None where it excepts none, or not whole boards."""
+    for match in phrases("excepted").find(text):
+        before, behind = text[: match.start].rstrip(_STOPS), text[match.end :].lstrip()
+        words, rest = boards_ahead(_without_article(behind))
+        if words:
+            # 'Except SBS, lead time is 4 weeks' says it of the others first.
+            others, own = (before, _said_of_them(rest)) if before else (rest.strip(_STOPS), "")
+            return Excepted(boards_named(words), others, own)
+        said, comma, piece = before.rpartition(",")
+        if comma and not behind.strip(_STOPS) and boards_named(piece).some and not statements(piece):
+            return Excepted(boards_named(piece), said.strip(_STOPS))
+    return None
+
+
+def boards_ahead(text: str) -> tuple[str, str]:
+    """As board_ahead, for several boards as well: 'SBS and CUK' of 'SBS and CUK: 6 weeks'."""
+    words, rest = board_ahead(text)
+    if not words:
+        return _in_turn(text)
+    while words and (joint := JOINED.match(rest)) is not None:
+        more, behind = board_ahead(rest[joint.end() :])
+        if not more:
+            break
+        words, rest = f"{words}{rest[: joint.end()]}{more}", behind
+    return words, rest
+
+
+def said_of_boards_alone(text: str) -> tuple[str, str]:
+    """What a text says before it names the only boards that it is about, and those: 'Energy surcharge 2.5 %' and 'SBS'
+    of 'Energy surcharge 2.5 %: SBS only' and 'Energy surcharge 2.5 % (only SBS)'; '' and '' of all others."""
+    parted = _LAST.fullmatch(text.strip())
+    only = next(iter(phrases("only_these").find(parted["last"])), None) if parted is not None else None
+    if parted is None or only is None:
+        return "", ""
+    words, rest = boards_ahead(f"{parted['last'][: only.start]} {parted['last'][only.end :]}".strip(_STOPS))
+    return ("", "") if rest.strip(_STOPS) else (parted["said"].strip(), words)
+
+
+_LAST = re.compile(r"(?P<said>[^:]*\S)\s*(?::|\((?=[^()]*\)\.?$))(?P<last>[^:]*)")
+
+
+def _in_turn(text: str) -> tuple[str, str]:
+    """'GC1 und GD2 ab Lager' begins with two boards, each of which is one by itself."""
+    joint = JOINED.search(text)
+    first = text[: joint.start()] if joint is not None else ""
+    if joint is None or not first or board_ahead(first) != (first, ""):
+        return "", text
+    more, behind = boards_ahead(text[joint.end() :])
+    return (text[: joint.end()] + more, behind) if more else ("", text)
+
+
+def _said_of_them(rest: str) -> str:
+    """What stands behind the names; the 'trim rolls' of 'except SBS trim rolls' are a part of the name, and so it is
+    not known what is said of the board; 'except SBS from stock' and 'except SBS ex works' tell it."""
+    told = not rest[:1].isalpha() or lead_text(rest.strip(_STOPS)) is not None or find_delivery(rest) is not None
+    return rest.strip(_STOPS) if told else ""
+
+
+def _without_article(text: str) -> str:
+    ahead = next((found for found in phrases("articles").find(text) if found.start == 0), None)
+    return text if ahead is None else text[ahead.end :].lstrip()

@@ -1,0 +1,1 @@
+"""What changes a price, and which list is in force."""

@@ -1,0 +1,86 @@
+"""Notes that correct what a list says: '921 should read 912', and what holds 'whatever is said above'."""
+
+import re
+from decimal import Decimal
+from functools import lru_cache
+
+from tracker.intake.values.boards.grade import find_grade, names_grade
+from tracker.intake.values.figures.numbers import SPACED_NUMBER, number_readings
+from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import tokens_of
+
+_FIGURE = re.compile(SPACED_NUMBER)
+_CODE = re.compile(r"(?<![^\W\d_])([A-Z]{2})\d(?!\d|[.,]\d)")
+"""The figure of 'GC1' is no price, nor part of the one in 'GC1 921'."""
+_BEFORE_MONEY = 4
+"""Letters and signs before a figure, or around the words between two: 'EUR 912', '£ '."""
+
+
+@lru_cache(maxsize=8192)
+def misprinted(clause: str) -> tuple[frozenset[Decimal], ...]:
+    """What the figures may be of which one is printed for the other: of '921 should read 912' both, of 'the correct
+    price is 912' the one; none in all other clauses.
+
+    'Errors and misprints excepted' corrects nothing, nor do '6 weeks instead of 4' a price.
+    """
+    clause = _CODE.sub(r"\1 ", clause)
+    for said in phrases("corrections").find(clause):
+        before = [found for found in _FIGURE.finditer(clause) if found.end() <= said.start]
+        behind = next((found for found in _FIGURE.finditer(clause) if found.start() >= said.end), None)
+        if behind is None or behind.start() - said.end > _BEFORE_MONEY:
+            continue
+        beside = bool(before) and said.start - before[-1].end() <= _BEFORE_MONEY
+        if not _is_bare(clause[behind.end() :]) or (said.value == "between" and not beside):
+            continue
+        figures = [behind.group(), *(found.group() for found in before[-1:])]
+        return tuple(frozenset(reading.value for reading in number_readings(figure)) for figure in figures)
+    return ()
+
+
+def _is_bare(behind: str) -> bool:
+    """Not '6 weeks', '18 pt', '5 t' or '250 g/m²': what these correct is no price."""
+    ahead = behind[:_WORD_LENGTH].lstrip()
+    units = ("lead", "caliper_units", "weight_units", "months")
+    return not any(found.start == 0 for section in units for found in phrases(section).find(ahead))
+
+
+_WORD_LENGTH = 16
+
+
+@lru_cache(maxsize=8192)
+def overrides(text: str) -> bool:
+    """Whether a note says that what it states holds instead of what stands elsewhere: 'whatever is said above'."""
+    return any(match.value != _NOW for match in phrases("overrides").find(text))
+
+
+@lru_cache(maxsize=8192)
+def may_hold_now(text: str) -> bool:
+    """Whether a note says that something is so now, of which elsewhere something else is said: 'now 5 weeks'."""
+    return any(match.value == _NOW for match in phrases("overrides").find(text))
+
+
+_NOW = "now"
+_OF_TIMES = ("overrides", "lead_topic", "lead", "about", "range", "and", "articles", "copula", "generic_names", "grade")
+
+
+def holds_now(clause: str, *, of_its_board: bool) -> bool:
+    """Whether a part sentence says of boards by their grade what is so now, without any condition. `of_its_board`: the
+    words that name them were left out of it."""
+    return (of_its_board or names_grade(clause)) and may_hold_now(clause) and _is_all_of_a_time(clause)
+
+
+@lru_cache(maxsize=4096)
+def _is_all_of_a_time(text: str) -> bool:
+    """Whether a part sentence says nothing beside boards and how long they take: 'CRB is now 9 weeks', but not 'for new
+    customers' or 'from our depot'."""
+    found = tokens_of(text)
+    known: set[int] = set()
+    for section in _OF_TIMES:
+        known.update(*(range(match.first, match.after) for match in phrases(section).among(found)))
+    grade = find_grade(text)
+    named = {word for word, *_ in tokens_of(grade.words)} if grade is not None else set()
+    heads = (match for match in phrases("headers").among(found) if match.value in ("lead_time", "product", "grade"))
+    known.update(*(range(match.first, match.after) for match in heads))
+    return not any(
+        word.isalpha() and place not in known and word not in named for place, (word, *_) in enumerate(found)
+    )

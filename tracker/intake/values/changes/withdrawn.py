@@ -1,0 +1,63 @@
+"""What notes and remarks say of prices that are offers no more: 'withdrawn', 'no longer offered', 'under review'."""
+
+from functools import lru_cache
+
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.notes.clauses import COMMA, clauses
+from tracker.intake.values.notes.denials import denied
+from tracker.intake.values.orders.masses import find_masses
+from tracker.intake.values.times.dates import find_dates
+from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import Found
+
+
+@lru_cache(maxsize=16384)
+def withdrawn(text: str) -> bool:
+    """Whether a text says of what it stands beside that it is not offered at this price any more.
+
+    'No longer offered in rolls', 'not valid below 5 t' and 'withdrawn if not accepted by 30 June' do not.
+    """
+    if not phrases("withdrawn").find(text):
+        return False
+    return any(_says_so(part) for clause in clauses(text) if not _hangs(clause) for part in COMMA.split(clause))
+
+
+def _hangs(clause: str) -> bool:
+    """On a condition, or it is said of earlier prices or of what this takes the place of."""
+    return any(phrases(kind).find(clause) for kind in ("only_if", "replaces", "earlier"))
+
+
+def _says_so(part: str) -> bool:
+    found = phrases("withdrawn").find(part)
+    return bool(found) and not _of_something_else(part) and any(_holds(part, match) for match in found)
+
+
+def _of_something_else(part: str) -> bool:
+    """'Energy surcharge suspended', 'discount withdrawn', 'thereafter withdrawn', 'no longer offered after 30 June'."""
+    if phrases("charges").find(part) or phrases("reductions").find(part):
+        return True
+    later = {match.value for match in phrases("afterwards").find(part)}
+    return "then" in later or ("day" in later and bool(find_dates(part)))
+
+
+def _holds(part: str, said: Found[str]) -> bool:
+    before, behind = part[: said.start], part[said.end :]
+    if denied(part, said):
+        return False
+    if said.value == "sold":
+        return not behind.strip(" .!)*") and not phrases("only_these").find(before)
+    return said.value != "offered" or not (_limited(before) or _limited(behind) or _names_board(behind))
+
+
+def _limited(words: str) -> bool:
+    """'In rolls', 'for orders below 5 t', 'from stock', 'in October': the board itself is still offered."""
+    of_a_form = any(match.value in ("roll", "sheet", "pallet") for match in phrases("basis").find(words))
+    told = any(phrases(kind).find(words) for kind in ("forms", "small_orders", "stores"))
+    for_a_while = phrases("months").find(words) and not phrases("since").find(words)
+    return of_a_form or told or bool(for_a_while) or bool(find_masses(words))
+
+
+def _names_board(words: str) -> bool:
+    """'Not available in C2S'."""
+    grade = find_grade(words)
+    return grade is not None and grade.tells_board

@@ -1,0 +1,1 @@
+"""Numbers, lengths and rates as they are written."""

@@ -1,0 +1,1 @@
+"""Who quotes, by name and address."""

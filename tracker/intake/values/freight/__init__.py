@@ -1,0 +1,1 @@
+"""Delivery, and what is charged beside a price."""

@@ -1,0 +1,63 @@
+"""Amounts that a note adds to the prices under a name of its own, so that a cost without them does not look whole:
+'An eco-fee of 12 USD per short ton is added to all prices', 'Edge guards: US$1.15 per cwt, added on the invoice'.
+
+Freight, energy and all else that the trade has a name for is read by `charges`.
+"""
+
+from collections.abc import Iterator
+
+from tracker.intake.values.boards.boards_meant import boards_meant
+from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
+from tracker.intake.values.freight.charges import ChargeWords
+from tracker.intake.values.freight.costs_told import tells_costs
+from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.denials import denied
+from tracker.intake.values.prices.currency import find_currencies
+from tracker.intake.values.prices.price_within import plain_price, prices_within
+from tracker.intake.words.lists import phrases
+
+_LONGEST = 60
+_TAKEN_OFF = ("reductions", "not_charge")
+_OTHERS = ("small_orders", "optional")
+"""What is told of elsewhere, or is no part of what board costs."""
+_OF_SOME = ("invoiced_beside", "grades", "coating", "forms")
+
+
+def added_on_top(text: str) -> Iterator[ChargeWords]:
+    """One charge for each clause that adds such an amount, called by its name or else by the clause; without the amount
+    where it is not certain which figure that is."""
+    for clause in clauses(text):
+        if _adds_to_prices(clause):
+            yield _read(clause)
+
+
+def _adds_to_prices(clause: str) -> bool:
+    figure = any(map(str.isdigit, clause)) and (bool(find_currencies(clause)) or "%" in clause)
+    verbs = phrases("added_on_top").find(clause)
+    says_so = (verbs and phrases("price_words").find(clause)) or _is_invoiced_beside(clause)
+    if any(phrases(section).find(clause) for section in _TAKEN_OFF) or any(denied(clause, verb) for verb in verbs):
+        return False
+    taxed = any(match.value == "named" for match in phrases("tax").find(clause))
+    known = taxed or charges_named(clause) or tells_costs(clause) or any(phrases(of).find(clause) for of in _OTHERS)
+    return figure and bool(says_so) and not known
+
+
+def _is_invoiced_beside(clause: str) -> bool:
+    """Something with an amount behind its name, which is not that of what few boards or orders bear: a coating, a rush
+    order, rolls."""
+    name, colon, rest = clause.partition(":")
+    said = any(match.value == "all" for match in phrases("invoiced_beside").find(rest))
+    of_some = any(phrases(section).find(name) for section in _OF_SOME) or bool(boards_meant(name).spans)
+    return bool(colon) and said and not of_some
+
+
+def _read(clause: str) -> ChargeWords:
+    name = clause.partition(":")[0] if _is_invoiced_beside(clause) else clause
+    label = " ".join(name.split())[:_LONGEST].strip()
+    amounts = {(start, end) for _, start, end, _ in prices_within(clause)}
+    longest = max(amounts, key=lambda span: span[1] - span[0], default=None)
+    price = plain_price(clause[longest[0] : longest[1]]) if longest is not None else None
+    # '12 or 14 EUR' is neither.
+    if price is None or len(price.amounts) != 1 or price.is_range or "%" in clause:
+        return ChargeWords(ChargeKind.OTHER, label)
+    return ChargeWords(ChargeKind.OTHER, label, price.amounts, price.currency, price.basis)

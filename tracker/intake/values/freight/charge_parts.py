@@ -1,0 +1,60 @@
+"""The parts of a clause about charges: those that are charged, and those that a buyer may do without."""
+
+import re
+from dataclasses import dataclass
+
+from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
+from tracker.intake.values.orders.small_orders import only_of_small
+from tracker.intake.words.lists import pattern, phrases
+
+PARTS = re.compile(rf",(?!\d)|\b{pattern('range', 'and')}\b")
+
+
+def is_optional(text: str) -> bool:
+    """'Sheeting (if required)': a buyer may do without what this names."""
+    return bool(phrases("optional").find(text))
+
+
+@dataclass(frozen=True, slots=True)
+class ClauseParts:
+    """A clause's parts between commas and 'and': those about charges that a buyer may do without, and the others."""
+
+    charged: list[str]
+    optional: list[str]
+
+    @classmethod
+    def of(cls, clause: str) -> "ClauseParts":
+        """'Sheeting, if required, USD 60/ST extra' is all about one charge; 'if required, freight 45 USD' is not."""
+        parts = cls([], [])
+        follows = False
+        for part in map(str.strip, PARTS.split(clause)):
+            if parts.charged and any(match.start == 0 for match in phrases("optional").find(part)):
+                parts.optional.append(parts.charged.pop())
+            if parts.charged and phrases("energies").whole(parts.charged[-1]) and phrases("energies").find(part):
+                # 'Energy and fuel surcharge 20 USD/ST' is one charge for both.
+                parts.charged[-1] += f" / {part}"
+                continue
+            if parts.charged and not charges_named(part) and _begins_with_all(part):
+                # 'Energy surcharge, all items 2.5 %'.
+                parts.charged[-1] += f" {part}"
+                continue
+            sized = parts.charged and only_of_small(part) and charges_named(parts.charged[-1])
+            if parts.charged and (sized or _is_of_those(part, parts.charged[-1])):
+                parts.charged[-1] += f", {part}"
+                continue
+            named = any(match.value != ChargeKind.OTHER for match in charges_named(part))
+            follows = is_optional(part) or (follows and not named)
+            (parts.optional if follows else parts.charged).append(part)
+        return parts
+
+
+def _begins_with_all(part: str) -> bool:
+    """'all items 2.5 %', 'on all grades: 2.5 %'."""
+    found = phrases("all_of_them").find(part)
+    return bool(found) and found[0].first <= 1 and any(map(str.isdigit, part))
+
+
+def _is_of_those(part: str, before: str) -> bool:
+    """The 'majoration de 50 €/t' behind 'en dessous', the 'surcharge 50 USD/ST' behind 'for orders under 5 tons'."""
+    general = any(match.value == ChargeKind.OTHER for match in charges_named(part))
+    return general and bool(phrases("small_orders").find(before)) and not charges_named(before)

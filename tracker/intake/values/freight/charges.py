@@ -1,0 +1,293 @@
+"""What is quoted beside the price: freight, energy, sheeting; as a column's header or inside a note."""
+
+import re
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, replace
+from functools import lru_cache
+from itertools import chain
+
+from tracker.intake.values.boards.boards_meant import boards_meant
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.figures.numbers import NumberReading, number_readings
+from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, label_of, whole_name
+from tracker.intake.values.freight.charge_parts import PARTS, ClauseParts
+from tracker.intake.values.freight.costs_told import tells_costs
+from tracker.intake.values.freight.freight_lanes import leads_to_several, without_lane
+from tracker.intake.values.freight.relieved_charges import NoCharge, no_charges
+from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.denials import denied
+from tracker.intake.values.orders.masses import find_masses
+from tracker.intake.values.orders.small_orders import size_of_small
+from tracker.intake.values.prices.basis import BasisReading
+from tracker.intake.values.prices.currency import CurrencyReading, find_currencies
+from tracker.intake.values.prices.money import find_price_unit, price_text
+from tracker.intake.values.prices.price_within import prices_within
+from tracker.intake.words.fold import fold
+from tracker.intake.words.lists import pattern, phrases
+from tracker.intake.words.phrases import Found, blanked
+
+
+@dataclass(frozen=True, slots=True)
+class ChargeWords:
+    """A charge as written. `amounts`: its readings in the main unit, () in a header and where a note names a charge
+    and not what it comes to. `percent`: of the price.
+
+    `basis` None without `percent`: the text does not say per what. `as_price`: the figure stands among the prices, and
+    what it does not say of currency and unit is theirs.
+    """
+
+    kind: ChargeKind
+    label: str
+    amounts: tuple[NumberReading, ...] = ()
+    currency: CurrencyReading | None = None
+    basis: BasisReading | None = None
+    percent: bool = False
+    as_price: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class OptionalCharge:
+    """A charge for what a buyer may do without: it is no part of what the board costs."""
+
+    words: str
+
+
+@lru_cache(maxsize=4096)
+def charge_header(text: str) -> ChargeWords | None:
+    """The charge that a header names: 'Freight US$/cwt', 'Energy\\nsurcharge %'. None where it names none.
+
+    'Price, freight included' names a delivery term, no charge.
+    """
+    found = charges_named(text)
+    if not found or phrases("delivery").find(text):
+        return None
+    unit = find_price_unit(text)
+    percent = "%" in text or bool(phrases("percent").find(text))
+    currency = unit.currency if unit is not None and not percent else None
+    basis = unit.basis if unit is not None and not percent else None
+    return ChargeWords(ChargeKind(found[0].value), label_of(text, found), (), currency, basis, percent)
+
+
+_PERCENT = re.compile(
+    r"((?:(?<!\d)(?<!\d\s)[-+])?\d+(?:[.,]\d+)?)\s*(?:%|percent|per cent|prozent|procent|pour cent|por ciento)"
+)
+
+
+@lru_cache(maxsize=4096)
+def find_charges(text: str) -> tuple[ChargeWords, ...]:
+    """The charges that a note states: 'plus 3 % energy surcharge', 'freight $1.85/cwt extra'.
+
+    A clause must name one kind of charge and hold one amount; a discount or a payment term is none. A surcharge that
+    applies and whose amount is not given, or not understood, has no amounts: the cost with it is not known.
+    """
+    told = (clause for clause in clauses(text) if not tells_costs(clause))
+    found = (one for clause in told for one in _in_clause(_without_added(clause)))
+    free = [said for said in no_charges(text) if not said.grades and said.delivered is None]
+    several = leads_to_several(text)
+    found = (one for one in found if not (several and one is not None and one.kind is ChargeKind.FREIGHT))
+    left = (relieved(charge, free) for charge in found if charge is not None)
+    return tuple(charge for charge in left if charge is not None)
+
+
+def _in_clause(clause: str) -> Iterator[ChargeWords | None]:
+    for part in ClauseParts.of(clause).charged:
+        found = _in_part(part) or _without_amount(part)
+        yield replace(found, amounts=()) if found is not None and _may_be_included(part, clause) else found
+
+
+def _may_be_included(part: str, clause: str) -> bool:
+    """What 'and freight $45/ST included' says of the 'Sheeting $60/ST' before it is not certain; of 'plus sheeting' and
+    'a surcharge applies' it says nothing."""
+    joint = _AND.match(clause.partition(part)[2]) if part in clause else None
+    if joint is None or phrases("surcharge_applies").find(part) or phrases("added_on_top").find(part):
+        return False
+    behind = PARTS.split(joint.string[joint.end() :])[0]
+    named = charges_named(behind)
+    return bool(named) and any(
+        match.value in ("within", "waived") and match.start >= named[-1].end and not denied(behind, match)
+        for match in phrases("relieved").find(behind)
+    )
+
+
+def _without_added(clause: str) -> str:
+    """'Freight, prepaid and added: USD 2.15 per cwt' without what says no more than that it comes on top."""
+    for match in reversed(phrases("delivery").find(clause)):
+        named = charges_named(clause[match.start : match.end])
+        start = match.start + (named[0].end if named else 0)
+        leads = clause[match.end :].lstrip()[:1] == ":" and bool(named or charges_named(clause[:start]))
+        if match.value == "collected" and leads:
+            clause = f"{clause[:start].rstrip(' ,(–-')}{clause[match.end :]}"
+    return clause
+
+
+def relieved(charge: ChargeWords, free: Iterable[NoCharge]) -> ChargeWords | None:
+    """What is left of a charge: None where it is not charged, no amounts where it ends on a day to come."""
+    said = [one.later for one in free if one.is_of(charge.kind, charge.label)]
+    if not said:
+        return charge
+    return replace(charge, amounts=()) if all(said) else None
+
+
+@lru_cache(maxsize=4096)
+def optional_charges(text: str) -> tuple[OptionalCharge, ...]:
+    """The charges of a note that a buyer may do without, where it says what they come to: 'Sheeting on request, 60
+    EUR/t'."""
+    return tuple(
+        OptionalCharge(clause.strip())
+        for clause in clauses(text)
+        if any(charges_named(part) for part in ClauseParts.of(clause).optional) and any(map(str.isdigit, clause))
+    )
+
+
+_AND = re.compile(rf"\s*\b{pattern('range', 'and')}\b", re.IGNORECASE)
+
+
+def beside_charges(clause: str) -> str:
+    """A clause without its parts that state a charge: 'EUR/t, plus 3 % energy surcharge' -> 'EUR/t'."""
+    parts = PARTS.split(clause)
+    left = [part for part in parts if _in_part(part.strip()) is None and not _of_small_orders(part)]
+    return clause if len(left) == len(parts) else ", ".join(part.strip() for part in left)
+
+
+def _without_amount(part: str) -> ChargeWords | None:
+    """'An energy surcharge applies': it will be charged, and nothing says how much."""
+    named = charges_named(part)
+    if not named or _is_included(part) or _is_beside_the_price(part):
+        return None
+    if not (_only_conditions(part) or _waived_for_some(part)):
+        return None
+    kind, label = ChargeKind(named[0].value), label_of(part, named)
+    surcharge = kind is ChargeKind.ENERGY or bool(phrases("surcharge_words").find(label))
+    surcharge = surcharge or bool(phrases("added_on_top").find(part))
+    told = phrases("surcharge_applies").find(part) or find_currencies(part) or _PERCENT.search(fold(part))
+    return ChargeWords(kind, label) if surcharge and told else None
+
+
+def _stated_in(part: str) -> list[Found[str]]:
+    """The charges that a part of a note speaks of; none where they are included, waived, hang on a condition, or are of
+    small orders alone."""
+    within = [(match.start, match.end) for match in phrases("charge_filler").find(part)]
+    # The 'incluido' of 'no incluido' is none by itself.
+    said = [one for one in phrases("not_charge").find(part) if not any(_inside(one, *span) for span in within)]
+    said = [one for one in said if not (_relieves(part, one) and denied(part, one))]
+    # What 'does not apply to FOB orders' does to others.
+    of_others = any(free.delivered is not None for free in no_charges(part))
+    conditional = not of_others and any(_is_condition(part, match) for match in said)
+    return [] if _is_included(part) or conditional or _is_beside_the_price(part) else charges_named(part)
+
+
+def _relieves(part: str, match: Found[str]) -> bool:
+    """The 'waived' of 'will not be waived'."""
+    return phrases("relieved").whole(part[match.start : match.end]) is not None
+
+
+def _inside(match: Found[str], start: int, end: int) -> bool:
+    return start <= match.start and match.end <= end and match.end - match.start < end - start
+
+
+def _is_condition(part: str, match: Found[str]) -> bool:
+    """Not the Swedish 'om' of 'tillägg om 3 %', which is 'if' elsewhere."""
+    leads = phrases("charge_filler").whole(part[match.start : match.end]) is not None
+    return not (leads and _AMOUNT_NEXT.match(part[match.end :]))
+
+
+_AMOUNT_NEXT = re.compile(r"\s*(?:[^\W\d]{3}|[$€£])?\s*\d")
+
+
+def _of_small_orders(part: str) -> bool:
+    """'Mindermengenzuschlag 60 EUR/t' is told beside the price, and no part of what a usual order costs."""
+    small = phrases("small_orders").find(part) or size_of_small(part) is not None
+    return bool(small) and bool(charges_named(part))
+
+
+def _is_beside_the_price(part: str) -> bool:
+    return _of_small_orders(part) or tells_costs(part)
+
+
+def _is_included(part: str) -> bool:
+    """'Freight included'; what 'applies to delivered prices' is not in them."""
+    leads = [match.end for match in phrases("about_lines").find(part)]
+    return any(
+        len(part[: match.start].rstrip()) not in leads or bool(charges_named(part[match.start : match.end]))
+        for match in phrases("delivery").find(part)
+        if match.value == "delivered"
+    )
+
+
+def _waived_for_some(part: str) -> bool:
+    """'Energy surcharge $15/ST (waived for orders over 20 ST)': others bear it."""
+    waived = any(match.value == "waived" for match in phrases("relieved").find(part))
+    return waived and bool(find_masses(part) or phrases("only_if").find(part))
+
+
+def _only_conditions(part: str) -> bool:
+    """'From 1 July' and 'if gas exceeds 4' leave open what will be charged; 'included' and 'waived' do not."""
+    conditions = [(match.start, match.end) for match in phrases("charge_conditions").find(part)]
+    return all((match.start, match.end) in conditions for match in phrases("not_charge").find(part))
+
+
+def _in_part(part: str) -> ChargeWords | None:
+    part = without_lane(part)
+    named = _stated_in(part)
+    if not named or _is_of_some_board(part):
+        # 'Energy surcharge 3 % SBS, 2.5 % CRB' is one rate a board, and none for all of them.
+        return None
+    kind, label = ChargeKind(named[0].value), label_of(part, named)
+    percents = list(_PERCENT.finditer(fold(part)))
+    if len(percents) == 1:
+        readings = () if _ends_a_range(part, percents[0]) else number_readings(percents[0][1])
+        return ChargeWords(kind, label, readings, percent=True) if readings else ChargeWords(kind, label)
+    if percents:
+        return ChargeWords(kind, label)
+    return _money(part, named, ChargeWords(kind, label)) or _not_understood(part, ChargeWords(kind, label))
+
+
+def _not_understood(part: str, charge: ChargeWords) -> ChargeWords | None:
+    """'Packing $12/ST on all rolls' is charged, whatever it is that we do not know of it; a freight may be that of
+    prices without it alone, and without one nobody takes a cost to be delivered."""
+    priced = charge.kind is not ChargeKind.FREIGHT and next(prices_within(part), None) is not None
+    return charge if priced else None
+
+
+def _is_of_some_board(part: str) -> bool:
+    """It names a board; the 'carton' of '4 % du prix du carton' is any, that of '3 % on white carton' is not."""
+    grade = find_grade(part)
+    if grade is None:
+        return False
+    of_any = set(grade.kinds) == {"any_board"} and not grade.tells_board and grade.coated is None
+    return not (of_any and phrases("price_words").find(part) and not boards_meant(part).spans)
+
+
+_FIGURE_BEFORE = re.compile(r"\d\s*(?P<gap>[^\d\s.,]{1,6})\s*$")
+
+
+def _ends_a_range(part: str, percent: re.Match[str]) -> bool:
+    """'2-3 %' and '2 or 3 %' say two rates."""
+    before = _FIGURE_BEFORE.search(part[: percent.start()])
+    return before is not None and (
+        not any(map(str.isalpha, before["gap"])) or phrases("range").whole(before["gap"]) is not None
+    )
+
+
+def _money(part: str, named: list[Found[str]], charge: ChargeWords) -> ChargeWords | None:
+    """The one amount left when the words for the charge and for 'extra' are taken out."""
+    found = (phrases(section).find(part) for section in ("charge_filler", "all_of_them", "every_board"))
+    fillers = [one.span for one in chain.from_iterable(found) if not _leads_to_a_unit(part, one)]
+    rest = blanked(part, (*(whole_name(part, match) for match in named), *fillers))
+    price = price_text(rest.strip(" :=–-()."))
+    if price is None or not price.amounts or price.is_range or price.rest:
+        return None
+    # '25/ST' is in the prices' money; '25 kg' is none, and '500/pallet' counts sheets.
+    per_unit = price.basis is not None and price.basis.foreign is None and _PER_UNIT.search(part) is not None
+    if price.currency is None and not per_unit:
+        return None
+    return replace(charge, amounts=price.amounts, currency=price.currency, basis=price.basis)
+
+
+def _leads_to_a_unit(part: str, match: Found[str]) -> bool:
+    """The 'por' of 'CHF 18 por 1000 kg', without which two figures would stand side by side."""
+    before, word, behind = part[: match.start], part[match.start : match.end], part[match.end :].lstrip()
+    return any(map(str.isdigit, before)) and behind[:1].isdigit() and phrases("per").whole(word) is not None
+
+
+_PER_UNIT = re.compile(r"\d\s*/\s*[^\W\d]")

@@ -1,0 +1,58 @@
+"""Where a note's freight leads, which changes nothing about what it is: 'Freight to Dayton: add $1.90 per cwt'.
+
+To a town, that is: what freight to a whole state or country costs may be another buyer's.
+"""
+
+import re
+from collections.abc import Iterator
+from functools import lru_cache
+
+from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
+from tracker.intake.values.prices.currency import find_currencies
+from tracker.intake.words.lists import phrases
+
+_NAME = r"(?:(?![A-Z]{1,3}\b)[^\W\d_a-zß-öø-ÿ][\w'’]*(?:[.-][\w'’]+)*)"
+_PLACE = re.compile(rf"\s*(?P<name>{_NAME}(?:\s+{_NAME}){{0,2}})")
+_OF_A_PLACE = re.compile(rf"\s*(?:de|d['’]|in|at|en|i|à)?\s*{_NAME}(?:[\s-]+{_NAME}){{0,2}}")
+_WIDE = ("countries", "states", "regions")
+
+
+@lru_cache(maxsize=4096)
+def without_lane(part: str) -> str:
+    """The part of a note without 'to your plant in Dayton', 'nach Kassel', 'jusqu'à votre usine de Lannoy'."""
+    for match in reversed(phrases("to_the_buyer").find(part)):
+        # 'Bis Ihr Werk' is no condition, though 'bis' may begin one.
+        place = _OF_A_PLACE.match(part, match.end)
+        part = f"{part[: match.start]} {part[match.end if place is None else place.end() :]}"
+    for match in reversed(phrases("to_a_place").find(part)):
+        place = _PLACE.match(part, match.end)
+        if place is None or not _names_freight(part[: match.start]):
+            continue
+        if not any(phrases(section).find(place["name"]) for section in _WIDE):
+            part = f"{part[: match.start]} {part[place.end() :]}"
+    return part
+
+
+def leads_to_several(text: str) -> bool:
+    """'Freight to Dayton $1.90/cwt; to Boston $2.90/cwt', '… and Boston $2.90/cwt', '…; all other points on request':
+    which of them is paid is open."""
+    lanes = any(True for _ in _places(text))
+    if lanes and (phrases("the_others").find(text) or len(find_currencies(text)) > 1):
+        return True
+    priced = (segment for segment in _SEGMENTS.split(text) if find_currencies(segment))
+    return len({place for segment in priced for place in _places(segment)}) > 1
+
+
+_SEGMENTS = re.compile(r";|,(?!\d)|\.\s")
+
+
+def _places(segment: str) -> Iterator[str]:
+    for match in phrases("to_a_place").find(segment):
+        place = _PLACE.match(segment, match.end)
+        if place is not None and not phrases("months").find(place["name"]):
+            yield place["name"]
+
+
+def _names_freight(before: str) -> bool:
+    named = charges_named(before)
+    return bool(named) and named[0].value == ChargeKind.FREIGHT

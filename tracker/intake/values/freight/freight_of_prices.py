@@ -1,0 +1,143 @@
+"""Whether a note says that its prices include freight: of all of them, of some orders, boards or places, or of none."""
+
+import re
+from dataclasses import replace
+from decimal import Decimal
+from functools import lru_cache
+
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.figures.numbers_in_words import says_unread_number
+from tracker.intake.values.freight.delivery import Delivery, find_delivery, priced_at_its_store
+from tracker.intake.values.freight.relieved_charges import no_charges
+from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.orders.masses import Mass, find_mass_units, find_masses
+from tracker.intake.values.prices.basis import ton_definition
+from tracker.intake.values.times.lead_sentences import find_lead
+from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.lists import phrases
+
+
+@lru_cache(maxsize=8192)
+def freight_of_prices(text: str) -> Delivery | None:
+    """'Free delivery from 10 t' holds for some orders, 'delivered, except CUK' for some boards, and 'we delivered
+    48,000 tons' for none: whether these prices include freight is left open."""
+    said = _of_prices(text)
+    if said is not None and any(_of_some_boards(clause) for clause in clauses(text)):
+        return Delivery(None, said.words)
+    if said is None or said.delivered is False:
+        return said
+    open_ = any(_of_an_order(clause) or _on_a_condition(clause) for clause in clauses(text))
+    return Delivery(None, said.words, said.of_lead_time, conditional=True) if open_ else said
+
+
+def _on_a_condition(clause: str) -> bool:
+    """'Delivered at cost', 'free delivery within 50 km', 'delivered prices on request': not every price includes it."""
+    parts = [part for part in re.split(r",(?!\d)", clause) if find_delivery(part) or phrases("charges").find(part)]
+    return any(_charged(part) or _within_a_reach(part) or _of_full_loads(part) for part in parts)
+
+
+def _of_full_loads(part: str) -> bool:
+    """'Full freight allowed on truckloads': on no smaller order."""
+    return any(match.value == "truckload" for match in phrases("loads_priced").find(part))
+
+
+def _charged(part: str) -> bool:
+    """Of delivery or freight; 'fuel at cost' and 'at no cost' leave the freight where it is."""
+    conditions = phrases("freight_conditions").find(part)
+    # The 'frais' of 'aux frais du client' are no charge of another kind.
+    named = {
+        match.value
+        for match in phrases("charges").find(part)
+        if not any(one.start <= match.start < one.end for one in conditions)
+    }
+    return bool(conditions) and (not named or "freight" in named)
+
+
+_DISTANCE = re.compile(r"\s*(?:a |of |de |von |av )?\d+\s?(?:km|kilomet\w+|miles?|mi)\b")
+
+
+def _within_a_reach(part: str) -> bool:
+    """'Delivered within 100 miles', and not 'delivered to Dayton (45 miles from our mill)'."""
+    folded = fold(part)
+    return any(_DISTANCE.match(folded[match.end :]) for match in phrases("reach").find(part))
+
+
+def _of_some_boards(clause: str) -> bool:
+    grade = find_grade(clause)
+    if grade is None or not grade.grades or find_delivery(clause) is None:
+        return False
+    return bool(phrases("exceptions").find(clause) or phrases("only_these").find(clause))
+
+
+def _of_prices(text: str) -> Delivery | None:
+    """What is said without a lead time; 'ready in 3 weeks ex works' says from where the weeks count."""
+    if any(said.delivered is not None for said in no_charges(text)):
+        # 'No fuel surcharge on FOB orders' does not say which orders these are.
+        return None
+    parted = clauses(text)
+    told = [clause for clause in parted if not _tells_of_packing(clause)]
+    if parted and not told:
+        return None
+    own = [part for clause in told if (part := _before_lead(clause))]
+    said = find_delivery("; ".join(own)) if own else None
+    if said is not None or len(told) < len(parted):
+        return said
+    said = find_delivery(text)
+    return replace(said, of_lead_time=True) if said is not None and find_lead(text) is not None else said
+
+
+def _tells_of_packing(clause: str) -> bool:
+    """'Sheets are delivered unwrapped on one-way pallets': how the goods come, and not at whose freight; 'board is
+    delivered to your dock on pallets' says both."""
+    goods = next(iter(phrases("goods_delivered").find(clause)), None)
+    packed = phrases("packed").find(clause)
+    if goods is None or goods.first > _FIRST_WORDS or not packed or packed[0].start < goods.end:
+        return False
+    said = find_delivery(clause)
+    if said is None or len(said.words.split()) > 1 or "," in clause[goods.end : clause.find(said.words)]:
+        # 'Frei Haus', 'delivered price'; the title 'Sheets on pallets, delivered'.
+        return False
+    return not any(phrases(words).find(clause) for words in ("price_words", "carriage", "to_the_buyer", "the_buyer"))
+
+
+_FIRST_WORDS = 2
+"""Words that may stand before the goods: 'all our', 'unsere'."""
+
+
+def _before_lead(clause: str) -> str:
+    """The clause, of one with a lead time the parts before it: 'FCA mill, USD/t' of 'FCA mill, USD/t, lead time 7
+    weeks'."""
+    if find_lead(clause) is None or priced_at_its_store(clause) is not None:
+        return clause
+    parts = re.split(r",(?!\d)|\s-\s(?!\d)", clause)
+    timed = next((place for place, part in enumerate(parts) if find_lead(part) is not None), 0)
+    return ", ".join(parts[:timed])
+
+
+def _of_an_order(clause: str) -> bool:
+    """A weight of order stands close to the word for delivery; 'per 1000 kg delivered' and a minimum are none."""
+    for part in re.split(r",(?!\d)", clause):
+        said = find_delivery(part)
+        if said is None or phrases("minimum").find(part) or ton_definition(part) is not None:
+            continue
+        if says_unread_number(part) and find_mass_units(part):
+            # 'From one hundred twenty tonnes' is some order, though its size is not read.
+            return True
+        weights = [mass for mass in find_masses(part) if not _is_a_unit(mass)]
+        if any(len(tokens(fold(_between(part, said.words, mass.words)))) <= _CLOSE for mass in weights):
+            return True
+    return False
+
+
+_CLOSE = 5
+
+
+def _is_a_unit(mass: Mass) -> bool:
+    """'1000 kg' and '2,000 lb' are what prices are per."""
+    return mass.kg() in (Decimal(1000), Decimal("907.18474"), Decimal("45.359237"))
+
+
+def _between(text: str, one: str, other: str) -> str:
+    first, second = sorted((text.find(one), text.find(other)))
+    ends = first + len(one if text.find(one) == first else other)
+    return text[ends:second]

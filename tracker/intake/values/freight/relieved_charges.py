@@ -1,0 +1,156 @@
+"""Charges that a note names and that come on top of nothing: waived, suspended, or a part of the price already."""
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import lru_cache
+
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, same_charge
+from tracker.intake.values.freight.delivery import find_delivery
+from tracker.intake.values.notes.clauses import COMMA, clauses
+from tracker.intake.values.notes.denials import denied
+from tracker.intake.values.orders.masses import find_masses
+from tracker.intake.values.times.dates import find_dates
+from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import Found
+
+
+@dataclass(frozen=True, slots=True)
+class NoCharge:
+    """A charge that is not charged. `label`: its name; `general`: no more than 'surcharge'. `words`: what says so.
+
+    `grades`: of the boards of these alone, where it names any. `later`: only from a day on. `delivered`: of prices with
+    freight, or of those without it, where it names terms of delivery.
+    """
+
+    kind: ChargeKind
+    label: str
+    words: str
+    general: bool = False
+    grades: tuple[str, ...] = ()
+    later: bool = False
+    delivered: bool | None = None
+
+    def is_of(self, kind: ChargeKind, label: str) -> bool:
+        """Whether a charge of this kind and name is meant."""
+        if self.general:
+            return kind in (ChargeKind.ENERGY, ChargeKind.OTHER)
+        return kind is self.kind and same_charge(kind, label, self.label)
+
+
+_AMOUNT_NEXT = re.compile(
+    r"\s*(?:[^\W\d]+\s+)?(?:[A-Z]{3}\s*|[$€£]\s*)?\d+(?:[.,]\d+)?\s*(?:%|[$€£]|[A-Z]{3}\b|\w{1,3}/)"
+)
+"""'To 3 %', 'med 4,5 %': an amount right behind 'dropped' or 'utgår' is what is charged."""
+
+
+@lru_cache(maxsize=4096)
+def no_charges(text: str) -> tuple[NoCharge, ...]:
+    """What a text says is not charged: 'Energy surcharge 4.5 %, waived', 'Freight is part of the price'.
+
+    What hangs on a condition or on the size of an order is charged to the others.
+    """
+    return tuple(_all(text)) if phrases("relieved").find(text) else ()
+
+
+def _all(text: str) -> Iterator[NoCharge]:
+    before: list[_Named] = []
+    for clause in clauses(text):
+        hangs = bool(phrases("only_if").find(clause))
+        for part in COMMA.split(clause):
+            named = _named_in(_without_rates(part))
+            if not hangs and not find_masses(part) and not phrases("small_orders").find(part):
+                yield from _relieved_in(part, named, before, clause)
+            before = named or before
+
+
+@dataclass(frozen=True, slots=True)
+class _Named:
+    """A charge named in a part of a text, with its span there."""
+
+    kind: ChargeKind
+    label: str
+    start: int
+    end: int
+
+
+def _without_rates(part: str) -> str:
+    """The part with 'energy surcharge (2 % of freight)' without what stands in the brackets, at the same places."""
+    return _RATE.sub(lambda match: " " * len(match[0]), part)
+
+
+_RATE = re.compile(r"\([^()]*\d[^()]*\)")
+
+
+def _named_in(part: str) -> list[_Named]:
+    """The charges of a part from left to right; 'energy' and the 'surcharge' right behind it are one."""
+    found: list[_Named] = []
+    for match in sorted(charges_named(part), key=lambda match: match.start):
+        kind, start = ChargeKind(match.value), match.start
+        if found and not part[found[-1].end : start].strip(" -"):
+            last = found.pop()
+            start, kind = last.start, last.kind if kind is ChargeKind.OTHER else kind
+        found.append(_Named(kind, " ".join(part[start : match.end].split()), start, match.end))
+    return found
+
+
+def _relieved_in(part: str, named: list[_Named], before: list[_Named], clause: str) -> Iterator[NoCharge]:
+    for match in phrases("relieved").find(part):
+        if denied(part, match) or _AMOUNT_NEXT.match(part[match.end :]):
+            continue
+        for charge in _subjects(part, named, match) if named else before:
+            general = phrases("surcharge_words").whole(charge.label) is not None
+            # 'Incl. freight, delivered' says how all prices are meant.
+            terms = find_delivery(part[match.end :]) if match.value == "waived" else None
+            delivered = terms.delivered if terms is not None else None
+            yield NoCharge(charge.kind, charge.label, clause, general, _grades(part), _begins_later(part), delivered)
+
+
+def _subjects(part: str, named: list[_Named], said: Found[str]) -> list[_Named]:
+    """The charges right before the word, with no amount between them; else those behind it."""
+    ahead = [charge for charge in named if charge.end <= said.start and said.value != "holds"]
+    if not ahead:
+        return [charge for charge in named if charge.start >= said.end]
+    first = len(ahead) - 1
+    while first and not any(map(str.isdigit, part[ahead[first - 1].end : ahead[first].start])):
+        first -= 1
+    return ahead[first:]
+
+
+def _grades(part: str) -> tuple[str, ...]:
+    grade = find_grade(part)
+    return grade.grades if grade is not None else ()
+
+
+def _begins_later(part: str) -> bool:
+    """'Waived from 1 July'; 'since 1 April' has begun."""
+    days = find_dates(part)
+    begins = [match for match in phrases("since").find(part) if days and match.end <= days[0].start]
+    return bool(begins) and not any(phrases("already_since").whole(part[one.start : one.end]) for one in begins)
+
+
+@lru_cache(maxsize=1024)
+def within_price(head: str) -> bool:
+    """Whether the head of a column, or a row's label, says that what stands below is in the price, or not charged:
+    'Freight in (included)', 'Energy (in price)', 'davon Energie', 'incl. energy', 'Surcharge % (waived)'."""
+    last = phrases("freight_included").whole(_PIECES.split(head.strip(" )]"))[-1])
+    return (last is not None and bool(charges_named(head))) or any(
+        match.first == 0
+        if match.value == "of_which"
+        else not denied(head, match) and not _of_another(head[: match.start], head[match.end :])
+        for match in phrases("relieved").find(head)
+    )
+
+
+_PIECES = re.compile(r"[,;(\[–]|\s-\s")
+
+
+def _of_another(ahead: str, behind: str) -> bool:
+    """'Energy incl. CO2' and 'Freight incl. VAT' tell what the figures themselves include."""
+    return bool(charges_named(ahead) and charges_named(behind)) or bool(phrases("taxes").find(behind))
+
+
+def names_share(text: str) -> bool:
+    """'Frachtanteil', 'part transport': what may be a part of the price."""
+    return bool(phrases("share_words").find(text))

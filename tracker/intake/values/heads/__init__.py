@@ -1,0 +1,1 @@
+"""What the head of a column names."""

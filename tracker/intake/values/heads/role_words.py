@@ -1,0 +1,299 @@
+"""Which roles the text of a header names: by its words, else by its unit, else by a near miss of a word."""
+
+from dataclasses import replace
+from functools import lru_cache
+
+from tracker.intake.values.boards.caliper import MICRON_SIGN, caliper_unit
+from tracker.intake.values.boards.weight import weight_units, without_density
+from tracker.intake.values.freight.delivery import leads_to_a_place
+from tracker.intake.values.heads.roles import MONEY, Role, RoleReading
+from tracker.intake.values.orders.counted_orders import weighs_deliveries
+from tracker.intake.values.orders.masses import find_mass_units, mass_units
+from tracker.intake.values.prices.basis import basis_span, basis_text
+from tracker.intake.values.prices.currency import currency_phrases, find_currencies
+from tracker.intake.values.prices.money import PriceUnit, find_price_unit
+from tracker.intake.values.prices.payment_terms import is_when_to_pay
+from tracker.intake.values.prices.shares import share_of_price
+from tracker.intake.values.prices.tax import tax_included
+from tracker.intake.values.times.dates import without_dates
+from tracker.intake.values.times.held_apart import of_another
+from tracker.intake.words.likeness import meanings_of_phrases, near_miss
+from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import tokens_of
+from tracker.trade.basis import Basis
+from tracker.trade.quantities import MassUnit, WeightUnit
+
+
+@lru_cache(maxsize=8192)
+def header_roles(text: str) -> tuple[RoleReading, ...]:
+    """The roles a header may name, the strongest first: by its words, by its unit, by a near miss of a word."""
+    if tax_included(text):
+        # A calculation step beside the net price.
+        return (RoleReading(Role.LIST_PRICE, 1.0, text),)
+    if phrases("requests_for_offers").find(text) or is_when_to_pay(text) or weighs_deliveries(text):
+        # 'Request for quotation' is what a paper is called, 'net 30' when to pay; 'tonnes per delivery' is an order.
+        return ()
+    if _numbers_papers(text) or _holds_of_another(text):
+        return (RoleReading(Role.PROPERTY, 1.0, text),)
+    if without_density(text) != text and not weight_units(text):
+        return (RoleReading(Role.PROPERTY, 1.0, text),)
+    if _is_bulk_in_length(text):
+        return (RoleReading(Role.CALIPER, 0.95, text),)
+    strengths: dict[Role, RoleReading] = {}
+    by_words = _by_words(text)
+    if all(reading.role is Role.VALID_FROM for reading in by_words):
+        by_words = _beside_a_day(text) or by_words
+    by_unit = _by_unit(text)
+    if by_words:
+        # 'Delivery EUR/t' is money, whatever else delivery may mean.
+        priced = not any(reading.role in MONEY for reading in by_words)
+        by_unit = [reading for reading in by_unit if priced and reading.role is Role.PRICE and reading.strength > 0.8]
+    for reading in (*by_words, *by_unit):
+        known = strengths.get(reading.role)
+        if known is None or reading.strength > known.strength:
+            strengths[reading.role] = reading
+    for reading in [] if by_words or share_of_price(text) is not None else _by_likeness(text):
+        known = strengths.get(reading.role)
+        together = reading.strength if known is None else max(0.85, known.strength)
+        strengths[reading.role] = RoleReading(reading.role, together, text)
+    if weighs_a_package(text):
+        kept = {role: reading for role, reading in strengths.items() if role not in _OF_BOARDS_OR_MONEY}
+        strengths = {**kept, Role.PACKING: RoleReading(Role.PACKING, 1.0, text)}
+    if strengths.keys() & {Role.PACKING, Role.SHEETS_WEIGHT} and not weight_units(text):
+        # 'Gewicht kg/1000 Bogen' is what the sheets weigh.
+        strengths.pop(Role.WEIGHT, None)
+    if Role.BRACKET in strengths and Role.MINIMUM not in strengths and _begins_with_minimum(text):
+        strengths[Role.MINIMUM] = replace(strengths.pop(Role.BRACKET), role=Role.MINIMUM)
+    return tuple(sorted(strengths.values(), key=lambda reading: -reading.strength))
+
+
+def _is_bulk_in_length(text: str) -> bool:
+    """'Main µm', 'Bulk (micron)': how thick the board is, where 'Bulk cm³/g' is a property and 'Volumen' an order's."""
+    named = phrases("bulk").find(text)
+    spans = [(match.start, match.end) for match in named] + [match.span() for match in MICRON_SIGN.finditer(text)]
+    return bool(named) and caliper_unit(text) is not None and _unexplained(text, spans) == 0
+
+
+_OF_BOARDS_OR_MONEY = frozenset(
+    {Role.WEIGHT, Role.PRODUCT, Role.GRADE, Role.NET_PRICE, Role.LIST_PRICE, Role.FREIGHT, Role.BASIS, Role.ROLL_WIDTH}
+)
+"""What the words beside 'weight' would head by themselves: 'Carton', 'Net', 'Shipping', 'Unit', 'Roll'."""
+
+
+@lru_cache(maxsize=4096)
+def weighing_units(text: str) -> tuple[WeightUnit, ...]:
+    """The units of basis weight in a head: none in 'Equivalent, per M sq ft', which says what a price is for, where
+    'per MSF' by itself may stand below 'Weight (lb)'."""
+    named = {match.value for match in phrases("weight_units").find(text)}
+    on_area = named == {"area_msf"} and basis_span(text) is not None and basis_text(text) is None
+    return () if on_area and not phrases("weight_words").find(text) else weight_units(text)
+
+
+def weighs_a_package(text: str) -> bool:
+    """'Skid wt lb', 'Poids par bobine' and 'kg/Rolle' tell how heavy something is, and 'Sheet weight g/m²' what board
+    weighs on an area."""
+    on_area = {match.value for match in phrases("weight_units").find(text)} - {"pound", "gram"}
+    if on_area or any(map(str.isdigit, text)) or find_currencies(text):
+        return False
+    named = {match.value for match in phrases("packages").find(text)}
+    masses = find_mass_units(text)
+    weighs = any(match.value in (Role.WEIGHT, Role.PACKING) for match in phrases("headers").find(text))
+    if not weighs and not _is_mass_per(text):
+        return "weighed" in named
+    return "any" in named or ("in_mass" in named and bool(masses)) or ("in_kilos" in named and MassUnit.KG in masses)
+
+
+def _is_mass_per(text: str) -> bool:
+    """'kg/Rolle', 'lb per roll': what one of something weighs."""
+    unit, sign, _ = text.partition("/")
+    before = unit if sign else text.partition(" ")[0]
+    return mass_units(before) in ((MassUnit.KG,), (MassUnit.LB,)) and (bool(sign) or bool(phrases("per").find(text)))
+
+
+def _begins_with_minimum(text: str) -> bool:
+    """'Min. kvantitet' is a smallest order, whatever a quantity is called; 'min. 5 t' is where a size begins."""
+    found = phrases("minimum").find(text)
+    return bool(found) and found[0].first == 0 and not any(sign.isdigit() for sign in text)
+
+
+def _by_words(text: str) -> list[RoleReading]:
+    text = text[: share_of_price(text)]
+    matches = _header_phrases_among(text)
+    if tells_of_freight(text):
+        matches = [found for found in matches if found[0] not in _SAID_OF_PRICES]
+    if not matches:
+        return []
+    unexplained = _unexplained(text, [span for _, _, _, span in matches])
+    several = len({role for role, _, _, _ in matches}) > 1
+    base = (0.95 if several else 1.0) if unexplained == 0 else max(0.3, 0.95 - 0.15 * unexplained)
+    readings = []
+    for role, first, after, span in matches:
+        # Of several roles the one with more words, then the first, is what the header is about.
+        strength = base + (0.02 * min(after - first, 2) - 0.01 * min(first, 4) if several else 0)
+        readings.append(RoleReading(role, round(strength, 3), text[span[0] : span[1]]))
+    return readings
+
+
+def _numbers_papers(text: str) -> bool:
+    """'Quote ID', 'Price key', 'ID oferta': a number or a code of what would be a price by itself, as 'Price/no' is."""
+    found = tokens_of(text)
+    if len(found) < 2 or not all(token.isalpha() or token in "_-." for token, _, _ in found):
+        return False
+    ends = phrases("identifiers").at(found, len(found) - 1) is not None
+    begins = phrases("identifiers_ahead").at(found, 0) is not None
+    return (ends or begins) and _names_a_price(text) and basis_span(text) is None
+
+
+def _holds_of_another(text: str) -> bool:
+    """'Certificate valid until' heads no last days of prices, 'Min. special sizes' no smallest orders of its lines."""
+    named = {match.value for match in phrases("headers").find(text)}
+    special = bool(named & {Role.LEAD_TIME, Role.MINIMUM}) and phrases("special_orders").find(text)
+    return bool(special) or (Role.VALIDITY in named and of_another(text, ()))
+
+
+def _names_a_price(text: str) -> bool:
+    return bool(phrases("price_words").find(text)) or any(
+        match.value in MONEY for match in phrases("headers").find(text)
+    )
+
+
+def _beside_a_day(text: str) -> list[RoleReading]:
+    """'OLD (thru 12/31/26)', 'neu (ab 1.1.2027)': what is left without the day and the words that lead to it."""
+    bare = without_dates(text)
+    return _by_words(bare.replace("()", " ").replace("( )", " ").strip(" ,:;-–")) if bare != text else []
+
+
+_SAID_OF_PRICES = frozenset({Role.FREIGHT, Role.LEAD_TIME, Role.DELIVERY_TERMS})
+
+
+@lru_cache(maxsize=4096)
+def tells_of_freight(text: str) -> bool:
+    """'EUR/t exkl. Fracht' says what a price has in it, and heads no column of freights as 'plus Fracht EUR/t' does."""
+    unit = find_price_unit(text)
+    if unit is None or unit.currency is None or unit.basis is None:
+        return False
+    freights = [match for match in phrases("headers").find(text) if match.value in _SAID_OF_PRICES]
+    said = text.find(unit.currency.words)
+    return bool(freights) and all(
+        any(said < term.start < freight.start and freight.end <= term.end for term in phrases("delivery").find(text))
+        for freight in freights
+    )
+
+
+def _header_phrases_among(text: str) -> list[tuple[Role, int, int, tuple[int, int]]]:
+    alone = _standing_alone(text)
+    # The sign for a millionth of a metre folds to the letters of 'unit of measure'.
+    if alone is not None and not set("µμ") & set(text):
+        # 'Per' asks for a unit; 'per tonne' is the unit of a price.
+        meant = Role.PRICE if alone == Role.BASIS and (basis_span(text) or (1, 1))[0] == 0 else Role(alone)
+        return [(meant, 0, 1, (0, len(text)))]
+    found = tokens_of(text)
+    unit = basis_span(text) or (0, 0)
+    result = []
+    for match in phrases("headers").among(found):
+        of_unit = unit[0] < match.first < unit[1] or (unit[0] == match.first and match.after <= unit[1] > unit[0])
+        if of_unit or text[match.start : match.end] in ("o", "O"):
+            # 'sheets' in 'Price per 1,000 sheets' is the unit, and the O of 'P.O. price' no sign for a diameter.
+            continue
+        # A phrase may stand in two lists ('delivery' is a lead time or terms): each counts.
+        phrase = tuple(token for token, _, _ in found[match.first : match.after])
+        roles = meanings_of_phrases("headers").get(phrase, (match.value,))
+        priced = unit[0] < match.after < unit[1]
+        for role in roles:
+            # 'Price per' asks for a unit; with the unit behind it, it is the price.
+            meant = Role.PRICE if role in (Role.BASIS, Role.PER_QUANTITY) and priced else Role(role)
+            result.append((meant, match.first, match.after, (match.start, match.end)))
+    return result
+
+
+def _standing_alone(text: str) -> str | None:
+    """A short word that is a header only by itself or with a unit: 'from (kg)', 'net EUR/t'."""
+    if any(sign.isdigit() for sign in text):
+        return None
+    found = tokens_of(text)
+    match = phrases("headers_alone").at(found, 0) if found else None
+    if match is not None and not found[0][0].isalpha() and match.after < len(found):
+        # '#' is an item's number by itself, a pound in '#/MSF'.
+        return None
+    if match is None or (match.after < len(found) and phrases("headers").at(found, 0) is not None):
+        return None
+    rest = [token for token, _, _ in found[match.after :] if token.isalpha()]
+    told = (one.value for section in ("delivery", "lead") for one in phrases(section).find(text))
+    if match.value in _QUANTITIES and any(value != "filler" for value in told):
+        # 'ab Werk' and 'ab Lager' begin no order size.
+        return None
+    if match.value == Role.PRICE and leads_to_a_place(text, match.end):
+        return match.value
+    return match.value if not rest or _unexplained(text, [(match.start, match.end)], _UNITS) == 0 else None
+
+
+_QUANTITIES = (Role.FROM_QUANTITY.value, Role.BELOW_QUANTITY.value)
+_UNITS = ("basis", "weight_units", "caliper_units", "length_units", "lead", "delivery", "incoterms")
+
+
+def _unexplained(
+    text: str, spans: list[tuple[int, int]], sections: tuple[str, ...] = ("header_filler", *_UNITS)
+) -> int:
+    """How many words are neither a role's nor a unit, currency, number or little word."""
+    known = _known_tokens(text, sections)
+    return sum(
+        token.isalpha() and place not in known and not any(begin <= start < end for begin, end in spans)
+        for place, (token, start, _) in enumerate(tokens_of(text))
+    )
+
+
+def _known_tokens(text: str, sections: tuple[str, ...]) -> set[int]:
+    """The numbers of the tokens that are a currency's or of one of these sections' words."""
+    known: set[int] = set()
+    for match in currency_phrases().find(text):
+        known.update(range(match.first, match.after))
+    for section in sections:
+        for named in phrases(section).find(text):
+            known.update(range(named.first, named.after))
+    return known
+
+
+def _by_unit(text: str) -> list[RoleReading]:
+    """'EUR/t' is a price, 'lb/MSF' a basis weight, 'pt' a caliper, where no other word stands beside them."""
+    readings: list[RoleReading] = []
+    unit: PriceUnit | None = find_price_unit(text)
+    if _unexplained(text, []) > 0:
+        # 'Saltwick EUR/t' is a price at a place; other units beside a strange word may measure anything ('PPS µm').
+        priced = unit is not None and unit.currency is not None and unit.basis is not None
+        return [RoleReading(Role.PRICE, 0.7, text)] if priced else []
+    weights = weighing_units(text)
+    has_currency = unit is not None and unit.currency is not None
+    if unit is not None and has_currency:
+        readings.append(RoleReading(Role.PRICE, 0.85 if unit.basis is not None else 0.6, text))
+    elif (
+        unit is not None
+        and unit.basis is not None
+        and unit.basis.bases - {Basis.SHEET}
+        and (not weights or basis_text(text) is not None)
+    ):
+        readings.append(RoleReading(Role.PRICE, 0.55, text))
+    if weights and not has_currency:
+        certain = len(weights) == 1 and basis_text(text) is None
+        readings.append(RoleReading(Role.WEIGHT, 0.85 if certain else 0.55, text))
+    if caliper_unit(text) is not None and not has_currency:
+        readings.append(RoleReading(Role.CALIPER, 0.6, text))
+    return readings
+
+
+def _by_likeness(text: str) -> list[RoleReading]:
+    """A misspelt header: the words that are no units, together or one by one; a unit of the kind strengthens it."""
+    if any(phrases(section).whole(text) is not None for section in ("no_price", "price_ages")):
+        # 'À préciser' is a word of its own, and no slip for 'prix', nor is 'in force' one for 'form'.
+        return []
+    strange = _strange_words(text)
+    readings = []
+    for candidate in dict.fromkeys((" ".join(strange), *strange)):
+        strength = 0.65 if len(strange) == 1 or " " in candidate else 0.5
+        readings += [RoleReading(Role(role), strength, text) for role in near_miss(candidate, "headers")]
+    return readings
+
+
+def _strange_words(text: str) -> list[str]:
+    # The 'from' of 'In force from 1 July' is no slip for 'form'.
+    known = _known_tokens(text, (*_UNITS, "price_ages", "since"))
+    return [token for place, (token, _, _) in enumerate(tokens_of(text)) if token.isalpha() and place not in known]

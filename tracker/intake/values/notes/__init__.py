@@ -1,0 +1,1 @@
+"""What a note says, and of which lines."""

@@ -1,0 +1,103 @@
+"""A note that says one thing of some lines and another of the rest, as a text for each: 'Items 6 and 7: min. order
+30,000 lb. All other items: 10,000 lb.'"""
+
+from collections.abc import Iterator
+from functools import lru_cache
+
+from tracker.intake.values.boards.boards_named import boards_named
+from tracker.intake.values.freight.charges import ChargeWords
+from tracker.intake.values.freight.charges_apart import charges_apart
+from tracker.intake.values.freight.relieved_charges import no_charges
+from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.lettered_lines import letters_as_numbers
+from tracker.intake.values.notes.lines_meant import lines_meant, lines_named, once_called
+from tracker.intake.values.notes.of_all_and_some import of_all_and_some
+from tracker.intake.values.notes.statements import SaysMinimum, statements
+from tracker.intake.values.orders.masses import find_masses
+from tracker.intake.values.times.lead import LeadTime, lead_text
+from tracker.intake.words.lists import phrases
+
+_STOPS = " :,.–-()"
+
+
+@lru_cache(maxsize=4096)
+def lines_apart(text: str) -> tuple[str, ...]:
+    """Its texts, each of which names the lines that it is about or excepts, and says all of what it says of them."""
+    text = once_called(letters_as_numbers(text))
+    apart = phrases("the_others").find(text) and lines_named(text) is not None
+    if apart:
+        return tuple(_apart(text))
+    return charges_apart(text) or _beside_the_freed(text) or _each_by_itself(text) or of_all_and_some(text)
+
+
+def _each_by_itself(text: str) -> tuple[str, ...]:
+    """'Freight: $40/ST, on SBS only. CRB is collected at the mill' at its stop: each sentence names its own boards.
+    () where one does not, or where it is about all."""
+    pieces = clauses(text)
+    if len(pieces) < 2 or not all(boards_named(piece).some for piece in pieces):
+        return ()
+    meant = [lines_meant(piece, note=True) for piece in pieces]
+    told = [one.boards for one in meant if one is not None and one.boards is not None and not one.others]
+    others = [piece for piece, one in zip(pieces, meant, strict=True) if one is None and statements(piece)]
+    return tuple(pieces) if told and not others and len(set(told)) == len(told) else ()
+
+
+def _beside_the_freed(text: str) -> tuple[str, ...]:
+    """'On GD and GT we charge 26 €/t for energy. GC is free of it.' without what goes without saying; () elsewhere."""
+    freed = [said.words for said in no_charges(text) if said.grades and not said.later]
+    left = tuple(clause for clause in clauses(text) if clause not in freed) if freed else ()
+    return left if any(map(_charges_some, left)) else ()
+
+
+def _charges_some(clause: str) -> bool:
+    meant = lines_meant(clause, note=True)
+    of_some = meant is not None and meant.boards is not None
+    return of_some and any(
+        isinstance(one, ChargeWords) and one.amounts for one in statements(meant.rest if meant else "")
+    )
+
+
+def _apart(text: str) -> Iterator[str]:
+    lines = said = ""
+    for clause in (part for whole in clauses(text) for part in _before_others(whole)):
+        named = lines_named(clause)
+        if named is not None:
+            lines, said = clause[named[0] : named[1]], f"{clause[: named[0]]} {clause[named[1] :]}".strip(_STOPS)
+        rest = _without_others(clause) if lines and named is None else None
+        yield clause if rest is None else f"{_in_its_place(said, rest)} except {lines}"
+
+
+def _before_others(clause: str) -> Iterator[str]:
+    """'Items 6 and 7 30,000 lb, all others 10,000 lb' at its comma."""
+    others = next(iter(phrases("the_others").find(clause)), None)
+    before = clause[: others.start].rstrip() if others is not None else ""
+    if before.endswith(","):
+        yield before[:-1]
+        yield clause[len(before) :].strip()
+    else:
+        yield clause
+
+
+def _without_others(clause: str) -> str | None:
+    """'All other items: 10,000 lb' without the words for the others; None where it speaks of none."""
+    others = phrases("the_others").find(clause)
+    if not others:
+        return None
+    start, end = min(match.start for match in others), max(match.end for match in others)
+    words = [match for match in phrases("line_numbers").find(clause) if not clause[end : match.start].strip()]
+    end = max([end, *(match.end for match in words if match.start >= end)])
+    before = clause[:start].rstrip()
+    every = [match for name in ("about_lines", "all_of_them") for match in phrases(name).find(before)]
+    while (leading := next((match for match in every if match.end == len(before)), None)) is not None:
+        before = before[: leading.start].rstrip()
+    return f"{before} {clause[end:].strip(_STOPS)}".strip(_STOPS)
+
+
+def _in_its_place(said: str, own: str) -> str:
+    """'Min. order 10,000 lb' of 'min. order 30,000 lb each' and '10,000 lb': a figure is of what another was."""
+    for one in statements(said):
+        if isinstance(one, LeadTime) and lead_text(own) is not None:
+            return said.replace(one.words, own) if one.words in said else f"{said}: {own}"
+        if isinstance(one, SaysMinimum) and any(mass.words == own for mass in find_masses(own)):
+            return said.replace(one.mass.words, own)
+    return own

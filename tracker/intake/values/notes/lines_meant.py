@@ -1,0 +1,291 @@
+"""The lines of a list that a note is about and no others: 'Item 2: lead time 6 weeks', '20 pt only: min. 20 tons'."""
+
+import re
+from collections import Counter
+from dataclasses import dataclass
+from functools import lru_cache
+from itertools import pairwise
+
+from tracker.intake.values.boards.board_ahead import board_ahead, kind_ahead
+from tracker.intake.values.boards.boards_behind import boards_behind
+from tracker.intake.values.boards.boards_excepted import boards_excepted, said_of_boards_alone
+from tracker.intake.values.boards.boards_meant import BoardsMeant
+from tracker.intake.values.boards.boards_named import boards_named, measures_named
+from tracker.intake.values.boards.legends import LegendEntry
+from tracker.intake.values.changes.price_changes import ChangesPrice
+from tracker.intake.values.figures.sheetsize import find_sheet_sizes
+from tracker.intake.values.freight.charges import ChargeWords
+from tracker.intake.values.freight.delivery import Delivery, find_delivery
+from tracker.intake.values.notes.lettered_lines import letters_as_numbers
+from tracker.intake.values.notes.statements import SaysMinimum, statements
+from tracker.intake.values.notes.topics import OF_TERMS, topic_of
+from tracker.intake.values.orders.masses import find_masses
+from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
+from tracker.intake.values.times.lead import LeadTime, lead_text
+from tracker.intake.values.times.lead_remarked import lead_of_some
+from tracker.intake.values.times.lead_unread import LeadUnread
+from tracker.intake.values.times.validity import Validity
+from tracker.intake.words.lists import pattern, phrases
+from tracker.intake.words.phrases import Found
+
+
+@dataclass(frozen=True, slots=True)
+class LinesMeant:
+    """Lines by their `numbers`, or by the board that `name` names and `boards` tells; `rest`: what is said of them.
+
+    `of_contract`: the numbers may as well be those of a contract's articles. `others`: what is said of all but them.
+    """
+
+    rest: str
+    numbers: frozenset[int] = frozenset()
+    of_contract: bool = False
+    name: str = ""
+    boards: BoardsMeant | None = None
+    others: str = ""
+
+
+@lru_cache(maxsize=4096)
+def lines_meant(text: str, *, note: bool) -> LinesMeant | None:
+    """Of which lines a text states terms; None where of all, of none, or of some and others beside them.
+
+    `note`: it stands below a table. There a board that begins it is what it is about ('CRB delivered'); elsewhere that
+    is a title, unless a colon or 'only' follows.
+    """
+    others = phrases("the_others").find(text)
+    if others:
+        return _held_for_some(text, others[0].start)
+    meant = _by_number(once_called(letters_as_numbers(text))) or _of_others(text)
+    if meant is None and not _excepts_of_units(text):
+        meant = _of_boards(text, note=note)
+    return meant if meant is not None and _states_terms(text, meant.others or meant.rest or text) else None
+
+
+def _of_others(text: str) -> LinesMeant | None:
+    """'Lead time 4 weeks except SBS'."""
+    found = boards_excepted(text)
+    if found is None or _excepts_of_units(text):
+        return None
+    return LinesMeant(of_excepted(found.others, found.behind), boards=found.boards, others=found.others)
+
+
+def _excepts_of_units(text: str) -> bool:
+    """'Prices in MXN, except SBS, in USD': what prices are in and per is told apart where it is read."""
+    apart = any(isinstance(one, SaysBasis | SaysCurrency) and one.grades for one in statements(text))
+    return apart and boards_excepted(text) is not None
+
+
+def _held_for_some(text: str, others: int) -> LinesMeant | None:
+    """'Priset på GD2 gäller t.o.m. 15 september, övriga tills vidare': a last day of the boards named alone. Lead times
+    and minimums of some grades and the others are told apart where they are read."""
+    said = statements(text[:others])
+    held = any(isinstance(one, Validity) and not one.unread for one in said)
+    boards = boards_named(text[:others])
+    if not held or not boards.some or any(isinstance(one, LeadTime | SaysMinimum) for one in said):
+        return None
+    return LinesMeant(text[:others].strip(" ,;"), boards=boards)
+
+
+_JOINED = rf"(?:,|&|\+|[-–]|\b{pattern('range', 'and', 'or', 'any')}\b)"
+_COUNTED = re.compile(
+    rf"\s*(?:n[or]?\.?|n[°º]|#|:)?\s*(\d{{1,4}}(?:\s*{_JOINED}\s*\d{{1,4}})*)(?![\d.,/]*\d|\s*[^\W\d_]?[%°\"'])"
+)
+_BETWEEN = re.compile(rf"\.?\s*\d{{1,4}}\s*{_JOINED}\s*(?:{pattern('range', 'and')}\s)?")
+_LAST_DASH = re.compile(r"\s[-–]\s(?=\d+$)")
+_FIGURE = re.compile(r"\d+")
+_NEAR = 40
+_SPAN = re.compile(rf"(\d+)\s*(?:[-–]|\b{pattern('range', 'any')}\b)\s*(\d+)")
+_LONGEST_SPAN = 200
+
+
+def _by_number(text: str) -> LinesMeant | None:
+    """'Items 1 and 3: …', 'Lead time for Pos. 2-4: …', 'All lines 4 weeks, except line 5'."""
+    for match in phrases("line_numbers").find(text):
+        of_contract = match.value == "article"
+        before, behind = text[: match.start].rstrip(), text[match.end :].removeprefix(".")
+        but = next(iter(phrases("excepted").find(behind)), None)
+        if but is not None and not behind[: but.start].strip():
+            # 'All lines except 3: lead time 4 weeks'.
+            counted = _count(behind[but.end :])
+            if counted is not None:
+                others = f"{text[: match.end]} {behind[but.end + counted.end() :].strip(' :')}"
+                return LinesMeant("", _counted(counted[1]), of_contract, others=others)
+        counted = _count(behind)
+        if counted is None or _of_all(text[: match.end], text[match.start : match.end]):
+            continue
+        if phrases("contact").find(text[max(0, match.start - _NEAR) : match.start]):
+            # 'Contact : service commercial, poste 218' is a telephone's.
+            continue
+        rest, numbers = behind[counted.end() :], _counted(counted[1])
+        excepted = ending_with(before, "excepted")
+        if excepted is not None:
+            others = before[: excepted.start].rstrip(" ,;(–-")
+            return LinesMeant(of_excepted(others, rest), numbers, of_contract, others=others)
+        leading = ending_with(before, "about_lines")
+        before = before if leading is None else before[: leading.start]
+        return LinesMeant(f"{before.strip()} {rest.strip(' :,–-')}".strip(), numbers, of_contract)
+    return None
+
+
+def once_called(text: str) -> str:
+    """'Items 1, 2' for 'item 1, item 2': the word said again before each number is left out."""
+    words = phrases("line_numbers").find(text)
+    for before, match in reversed(list(pairwise(words))):
+        if before.value == match.value and _BETWEEN.fullmatch(text[before.end : match.start]):
+            text = text[: match.start] + text[match.end :].lstrip(". ")
+    return text
+
+
+def lines_named(text: str) -> tuple[int, int] | None:
+    """Where a text names lines by their numbers: the 'items 1 and 3' in it."""
+    for match in phrases("line_numbers").find(text):
+        start = match.end + text[match.end :].startswith(".")
+        counted = _count(text[start:])
+        if counted is not None and not _of_all(text[: match.end], text[match.start : match.end]):
+            return match.start, start + counted.end()
+    return None
+
+
+def _count(behind: str) -> re.Match[str] | None:
+    """The numbers that a text begins with, which count lines and nothing else."""
+    counted = _COUNTED.match(behind)
+    if counted is None:
+        return None
+    dash = _LAST_DASH.search(counted[1])
+    if dash is not None and _is_quantity(behind[counted.start(1) + dash.end() :]):
+        # The 10 of 'item 3 – 10 weeks lead time' counts weeks.
+        return _COUNTED.match(behind[: counted.start(1) + dash.start()])
+    # Of '2 to 3' the last: '2 to' alone would be a weight in German.
+    span = _SPAN.match(counted[1])
+    first = span.start(2) if span is not None else 0
+    return None if _is_quantity(behind[counted.start(1) + first :]) else counted
+
+
+def counted_ahead(behind: str) -> tuple[frozenset[int], int] | None:
+    """The numbers that a text begins with and how far they reach: those of ' 2 and 3: …'."""
+    counted = _count(behind)
+    return None if counted is None else (_counted(counted[1]), counted.end())
+
+
+def ending_with(text: str, section: str) -> Found[str] | None:
+    """The phrase of a section that a text ends with."""
+    return next((found for found in phrases(section).find(text) if found.end == len(text)), None)
+
+
+def of_excepted(others: str, behind: str) -> str:
+    """What is said of the lines that an exception names: 'Lead time on all lines is 4 weeks, except line 5, which is
+    made once a quarter: 8 weeks'. It is on the same subject; '' where nothing is said of them."""
+    said = behind.strip(" ,.;)").rpartition(":")[2].strip()
+    # The 'port' of 'franco de port, sauf CUK : départ usine' is no charge.
+    subject = topic_of(others, *OF_TERMS[: -1 if find_delivery(said) is not None else None])
+    return f"{subject} {said}" if subject and said else said
+
+
+def _of_all(before: str, word: str) -> bool:
+    """'All items' and 'per item', of which figures behind them count none."""
+    if any(found.end == len(before) for found in phrases("all_of_them").find(before)):
+        return True
+    ahead = before.removesuffix(word).rstrip()
+    return any(found.end == len(ahead) for found in phrases("per_line").find(ahead))
+
+
+def _is_quantity(behind: str) -> bool:
+    """'4 weeks', '10 t': a number with a unit counts no lines."""
+    piece = " ".join(behind.split()[:2])
+    if lead_text(piece) is not None or bool(find_masses(piece)) or bool(measures_named(piece)):
+        return True
+    # '10 short tons'.
+    longer = " ".join(behind.split()[:3])
+    return any(longer.startswith(mass.words) for mass in find_masses(longer))
+
+
+def _counted(text: str) -> frozenset[int]:
+    spans = ((int(first), int(last)) for first, last in _SPAN.findall(text))
+    between = (range(first, last + 1) for first, last in spans if 0 <= last - first <= _LONGEST_SPAN)
+    return frozenset(map(int, _FIGURE.findall(text))).union(*between)
+
+
+def _of_boards(text: str, *, note: bool) -> LinesMeant | None:
+    head, colon, rest = text.partition(":")
+    said, alone = said_of_boards_alone(text)
+    if alone:
+        return LinesMeant(said, boards=boards_named(alone))
+    if colon and phrases("charges").whole(head.strip()) is not None:
+        # 'Freight: $40/ST, on SBS only'.
+        return _of_boards(f"{head.strip()}{rest}", note=note)
+    only = next(iter(phrases("only_these").find(text)), None) if not colon else None
+    if only is not None:
+        head, rest = text[: only.start], text[only.end :]
+    begins = note and bool(board_ahead(_without_article(text))[0])
+    behind = _behind_words(text) if not begins else None
+    if behind is not None:
+        return behind
+    if not colon and only is None:
+        return _without_others(*board_ahead(_without_article(text))) if note else None
+    boards = boards_named(head)
+    if len(boards.spans) > 1 and not boards_named(rest).some:
+        return LinesMeant(_of_each(boards, rest), boards=boards)
+    if boards.some:
+        return _without_others(head, rest)
+    # A name of the vendor's own, which a row may have.
+    return LinesMeant(rest.strip(), name=head.strip()) if colon and not statements(head) else None
+
+
+def _of_each(boards: BoardsMeant, rest: str) -> str:
+    """What is said of boards of several measures: of '18 pt and 24 pt' to both; of '24 pt C2S and lighter than 12 pt'
+    it is not told apart whom it concerns, so to none."""
+    exact = all(span.low == span.high for span in boards.spans)
+    named = boards.rest.casefold()
+    return rest.strip() if exact and not any(map(str.isalpha, _JOINING.sub(" ", named))) else ""
+
+
+_JOINING = re.compile(_JOINED)
+
+
+def _behind_words(text: str) -> LinesMeant | None:
+    """'Minimum for 20 pt: 10,000 lb', 'Energy surcharge of 3 % on SBS'."""
+    for match in phrases("about_lines").find(text):
+        if text[: match.start].rstrip()[-1:].isdigit():
+            # '18 to 24 pt' is a span.
+            continue
+        board, rest = boards_behind(text[match.end :])
+        kind = kind_ahead(text[match.end :])
+        if not board and kind is not None:
+            # 'For recycled board' is of some boards, and of which is not told.
+            return LinesMeant("", boards=BoardsMeant(kind))
+        if board:
+            only = next((found.end for found in phrases("only_these").find(rest) if found.start == 0), 0)
+            return _without_others(board, f"{text[: match.start].strip()} {rest[only:].strip(' :,')}")
+    return None
+
+
+def _without_article(text: str) -> str:
+    """'The 28 pt needs six weeks' begins with a board all the same."""
+    ahead = next((found for found in phrases("articles").find(text.strip()) if found.start == 0), None)
+    return text.strip() if ahead is None else text.strip()[ahead.end :].lstrip()
+
+
+def _without_others(board: str, rest: str) -> LinesMeant | None:
+    """The board that a text is about, unless the rest of it is about others."""
+    boards = boards_named(board)
+    kinds = Counter(span.of_caliper for span in boards.spans)
+    others = any(count > 1 for count in kinds.values()) or _tells_others(boards_named(rest))
+    return LinesMeant(rest.strip(), boards=boards) if boards.some and not others else None
+
+
+def _tells_others(rest: BoardsMeant) -> bool:
+    """Not the '60,000 lb' of a smallest order: pounds alone leave open what they are of."""
+    told = (span.of_caliper or max(len(span.low), len(span.high)) == 1 for span in rest.spans)
+    return rest.grade is not None or any(told)
+
+
+TERMS = (Delivery, LeadTime, LeadUnread, Validity, ChargeWords, SaysMinimum, SaysBasis, SaysCurrency)
+
+
+def _states_terms(text: str, rest: str) -> bool:
+    """Whether it says what prices come with or how large sheets are, defines nothing and changes no price: what does
+    knows its boards itself."""
+    said = statements(rest)
+    defines = any(isinstance(one, LegendEntry) for one in said)
+    if defines or any(isinstance(one, ChangesPrice) for one in (*said, *statements(text))):
+        return False
+    return any(isinstance(one, TERMS) for one in said) or bool(find_sheet_sizes(rest)) or lead_of_some(rest) is not None

@@ -1,0 +1,143 @@
+"""A note that says one thing of all lines and then another of some: 'Lead time 3 weeks; item 4: 6 weeks'.
+
+Read as one, it would say both of the lines that it names and nothing of the others.
+"""
+
+import re
+from collections.abc import Iterable, Iterator
+
+from tracker.intake.values.boards.board_behind import is_another, of_board_behind, states
+from tracker.intake.values.boards.boards_named import boards_named
+from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.lines_meant import lines_named
+from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.notes.topics import OF_TERMS, topic_of
+from tracker.intake.values.times.lead import lead_text
+from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import tokens_of
+
+_STOPS = " :,;.–-()"
+
+
+def of_all_and_some(text: str) -> tuple[str, ...]:
+    """Its texts, each about all lines or about those that it names first; the text itself where it is about one of
+    both. What 'except' says of some is told by its own words."""
+    if phrases("excepted").find(text):
+        return _before_the_exception(text)
+    pieces = list(_with_colons(part for clause in clauses(text) for part in _before_lines(clause)))
+    named = [_named(piece) for piece in pieces]
+    if len(pieces) < 2 or not any(named):
+        return (text,)
+    parts = list(_parts(pieces, named))
+    return tuple(parts) if len(parts) > 1 else (text,)
+
+
+def _before_the_exception(text: str) -> tuple[str, ...]:
+    """'EUR per tonne. Minimum 2 t except SBS' at its stop: from the first sentence nothing is excepted."""
+    pieces = clauses(text)
+    place = next((at for at, piece in enumerate(pieces) if phrases("excepted").find(piece)), 0)
+    ahead, excepting = pieces[:place], pieces[place]
+    told = statements(excepting[: phrases("excepted").find(excepting)[0].start]) if ahead else ()
+    if not told or not all(statements(piece) and not boards_named(piece).some for piece in ahead):
+        return (text,)
+    return (*ahead, ". ".join(pieces[place:]))
+
+
+def _parts(pieces: list[str], named: list[tuple[str, str] | None]) -> Iterator[str]:
+    """The pieces, of which those behind named lines go on with them until one speaks of all prices; behind the 'SBS 8
+    weeks' of 'Lead time 3 weeks; SBS 8 weeks. Ex works' what is on another subject speaks of all again."""
+    topic, going_on, aside = "", "", ""
+    for piece, lines in zip(pieces, named, strict=True):
+        topic = topic_of(piece, *OF_TERMS) or topic
+        if lines is not None:
+            if going_on:
+                yield going_on
+            said, words = lines
+            bare = topic and not statements(words) and lead_text(words) is None and states(words)
+            going_on = f"{said}: {topic} {words}" if bare else f"{said}: {words}"
+            aside = _aside(topic, words)
+        elif going_on and not _speaks_of_all(piece) and not (aside and _is_another_subject(piece, aside)):
+            going_on = f"{going_on}. {piece}"
+        else:
+            if going_on:
+                yield going_on
+            going_on = ""
+            yield piece
+    if going_on:
+        yield going_on
+
+
+def _aside(topic: str, words: str) -> str:
+    """What is said of some lines by a figure alone, with the words for what it is of; '' where more is said."""
+    return f"{topic} {words}" if topic and not statements(words) and statements(f"{topic} {words}") else ""
+
+
+def _is_another_subject(piece: str, aside: str) -> bool:
+    said, before = (set(map(type, statements(text))) for text in (piece, aside))
+    return bool(said) and not said & before
+
+
+def _with_colons(pieces: Iterable[str]) -> Iterator[str]:
+    """The 'CRB ex stock' behind 'Lead time 4 weeks' as 'CRB: ex stock'."""
+    before = ""
+    for piece in pieces:
+        of_board = of_board_behind(before, piece)
+        before = before if of_board else piece
+        yield from of_board or (piece,)
+
+
+def _named(piece: str) -> tuple[str, str] | None:
+    """The words for the lines or the board that a piece is about, and what it says of them."""
+    found = lines_named(piece)
+    if found is not None:
+        return piece[found[0] : found[1]], f"{_ahead(piece, found[0])} {piece[found[1] :].strip(_STOPS)}".strip(_STOPS)
+    head, colon, rest = piece.partition(":")
+    if (
+        not colon
+        or not boards_named(head).some
+        or boards_named(rest).some
+        or topic_of(head, *OF_TERMS)
+        or not states(rest)
+    ):
+        return None
+    return head.strip(), rest.strip(_STOPS)
+
+
+def _ahead(piece: str, lines: int) -> str:
+    """What stands before the lines that are named from `lines` on, without the word that leads to them."""
+    before = piece[:lines].rstrip()
+    leading = next((one for one in phrases("about_lines").find(before) if one.end == len(before)), None)
+    return before if leading is None else before[: leading.start].rstrip()
+
+
+_BREAK = re.compile(r",\s+|\s\(|\s-\s(?=[^\W\d])")
+
+
+def _before_lines(clause: str) -> Iterator[str]:
+    """'Lead time 3 weeks, item 4 6 weeks' and 'Lead time 3 weeks (item 4: 6 weeks)' in two: what is said of all, and
+    what of the lines named behind it."""
+    for match in _BREAK.finditer(clause):
+        before, behind = clause[: match.start()], clause[match.end() :]
+        behind = behind.strip(" )") if match.group().endswith("(") else behind
+        if of_board_behind(before, behind):
+            yield before
+            yield from _before_lines(behind)
+            return
+        found = lines_named(behind)
+        of_lines = _named(before)
+        if found is None or not states(before if of_lines is None else of_lines[1]):
+            continue
+        first = found[0] == 0 and states(_BREAK.split(behind[found[1] :])[0])
+        if first or (of_lines is None and is_another(before, _ahead(behind, found[0]))):
+            yield before
+            yield from _before_lines(behind)
+            return
+    yield clause
+
+
+def _speaks_of_all(piece: str) -> bool:
+    """'Prices delivered', 'All lines valid until 31 December', 'This offer is open until 15 September'."""
+    first = tokens_of(piece)
+    if any(phrases(section).at(first, 0) is not None for section in ("all_of_them", "all_prices", "list_names")):
+        return True
+    return any(found.first == 0 for found in phrases("these_prices").find(piece))

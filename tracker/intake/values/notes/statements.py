@@ -1,0 +1,288 @@
+"""All that a title, a note or a footnote says, in one call: what the reader of title blocks and footnotes works on."""
+
+import re
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from enum import StrEnum
+from functools import lru_cache
+
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.boards.legends import LegendEntry, legend
+from tracker.intake.values.boards.weight import weight_units
+from tracker.intake.values.changes.discounts import DiscountTaken, discounts_taken
+from tracker.intake.values.changes.no_offers import shows_how_to_read
+from tracker.intake.values.changes.old_prices import of_old_prices
+from tracker.intake.values.changes.price_changes import ChangesPrice, price_changes
+from tracker.intake.values.freight.added_on_top import added_on_top
+from tracker.intake.values.freight.charges import (
+    ChargeWords,
+    OptionalCharge,
+    beside_charges,
+    find_charges,
+    optional_charges,
+)
+from tracker.intake.values.freight.delivery import Delivery
+from tracker.intake.values.freight.freight_of_prices import freight_of_prices
+from tracker.intake.values.freight.relieved_charges import NoCharge, no_charges
+from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.note_signs import without_sign
+from tracker.intake.values.orders.brackets import Bracket
+from tracker.intake.values.orders.loads_charged import LoadCharge, load_charges
+from tracker.intake.values.orders.loads_priced import is_load, loads_priced
+from tracker.intake.values.orders.masses import Mass
+from tracker.intake.values.orders.minimum import minimums
+from tracker.intake.values.orders.orders_priced import orders_priced
+from tracker.intake.values.orders.small_orders import DearerIfSmall, dearer_if_small
+from tracker.intake.values.orders.terms_by_size import DeliveredFrom, SmallOrderCharge, terms_by_size
+from tracker.intake.values.orders.usual_orders import of_usual_orders
+from tracker.intake.values.prices.basis import ton_definition
+from tracker.intake.values.prices.multiples import converts
+from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency, price_says
+from tracker.intake.values.prices.ton_kinds import names_plain_ton
+from tracker.intake.values.prices.units_of_parts import units_of_parts
+from tracker.intake.values.times.dates import DateReading, find_dates
+from tracker.intake.values.times.lead import LeadTime
+from tracker.intake.values.times.lead_by_itself import lead_by_itself
+from tracker.intake.values.times.lead_sentences import find_lead, leads_by_grade
+from tracker.intake.values.times.lead_unread import LeadUnread, lead_unread
+from tracker.intake.values.times.validity import Validity, validity
+from tracker.intake.words.lists import phrases
+from tracker.trade.quantities import MassUnit, WeightUnit
+
+
+class Remark(StrEnum):
+    """What kind of text this is, beside what it states. Values are sections of the word lists."""
+
+    INDICATIVE = "indicative"
+    SUPERSEDED = "superseded"
+    TOTAL = "total"
+    INDEX = "index"
+    CONTACT = "contact"
+
+
+@dataclass(frozen=True, slots=True)
+class SaysTon:
+    """Which ton 'ton' is in this file."""
+
+    ton: MassUnit
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class SaysWeightBasis:
+    """On what area basis weights are, or in what unit."""
+
+    unit: WeightUnit
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class SaysMinimum:
+    """The smallest order, of boards of some grades where `grades` names any."""
+
+    mass: Mass
+    words: str
+    grades: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class SaysOrders:
+    """For orders of which size the prices hold. `bare`: nothing but the kind of load is said."""
+
+    bracket: Bracket
+    words: str
+    bare: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class SaysDate:
+    """When the list or quotation was made."""
+
+    date: DateReading
+    words: str
+
+
+_SMALL_WORD = 2
+"""Letters of 'no', 'of', 'du': what may stand between a paper's name, its number and its date."""
+
+Statement = (
+    SaysCurrency
+    | SaysBasis
+    | SaysTon
+    | SaysWeightBasis
+    | SaysMinimum
+    | SaysOrders
+    | SaysDate
+    | ChangesPrice
+    | DearerIfSmall
+    | Delivery
+    | Validity
+    | LeadTime
+    | LeadUnread
+    | ChargeWords
+    | LoadCharge
+    | SmallOrderCharge
+    | DeliveredFrom
+    | OptionalCharge
+    | NoCharge
+    | DiscountTaken
+    | LegendEntry
+)
+
+
+@lru_cache(maxsize=8192)
+def statements(text: str) -> tuple[Statement, ...]:
+    """Everything that a title, note or footnote states of the prices, in no particular order.
+
+    () where it states nothing of them; the terms over an example ('How to read our prices: …') are none of theirs.
+    """
+    if shows_how_to_read(text):
+        return ()
+    if not any(sign.isalpha() or sign in "$€£¥" for sign in text) and not find_dates(text):
+        return ()
+    return tuple(_all(without_sign(text)))
+
+
+def _all(text: str) -> Iterator[Statement]:
+    # A charge's own currency and basis are not the price's.
+    of_loads = load_charges(text)
+    yield from of_loads
+    by_size = terms_by_size(text)
+    yield from by_size
+    theirs = [charge for one in of_loads for charge in find_charges(one.words)]
+    theirs += [one.freight for one in by_size if isinstance(one, DeliveredFrom) and one.freight is not None]
+    yield from (charge for charge in find_charges(text) if charge not in theirs)
+    yield from optional_charges(text)
+    yield from no_charges(text)
+    yield from discounts_taken(text)
+    of_parts = units_of_parts(text)
+    yield from of_parts
+    for clause in clauses(text):
+        if not (of_parts or converts(clause) or _names_an_index(clause)):
+            yield from price_says(beside_charges(clause))
+        yield from _board_says(clause)
+    usual = of_usual_orders(text)
+    for said in (freight_of_prices(usual), _held_until(text)):
+        if said is not None:
+            yield said
+    leads = tuple(_leads(usual))
+    yield from leads
+    unread = lead_unread(usual) if not leads else None
+    if unread is not None:
+        yield unread
+    for least in minimums(usual):
+        yield SaysMinimum(least.mass, text, least.grades)
+    orders = orders_priced(text) or loads_priced(text)
+    if orders is not None:
+        yield SaysOrders(orders, text, is_load(text))
+    changes = price_changes(text)
+    yield from changes
+    yield from added_on_top(text) if not changes else ()
+    dearer = dearer_if_small(text) or (DearerIfSmall(of_loads[0].words) if of_loads else None)
+    if dearer is not None:
+        yield dearer
+    yield from legend(text)
+    yield from _dates(text)
+
+
+def _names_an_index(clause: str) -> bool:
+    """'Old corrugated index, US$/ST' says what its own figures are in; 'prices by the index of May, US$/ST' those of
+    board."""
+    named = phrases("index").find(clause)
+    if not named or find_grade(clause) is not None:
+        return False
+    return not phrases("price_words").find(f"{clause[: named[0].start]} {clause[named[-1].end :]}")
+
+
+def _leads(text: str) -> Iterable[LeadTime]:
+    """The lead times of some grades each, else the one of all."""
+    general = find_lead(text) or lead_by_itself(text)
+    return leads_by_grade(text) or (() if general is None else (general,))
+
+
+def _held_until(text: str) -> Validity | None:
+    """Until when these prices hold; what is said of an earlier list says nothing of them."""
+    said = validity(text)
+    parts = clauses(text) if said is not None else []
+    if said is None or (Remark.SUPERSEDED not in says(text) and not any(map(of_old_prices, parts))):
+        return said
+    own = [clause for clause in parts if not _of_an_earlier_list(clause) and not of_old_prices(clause)]
+    return validity("; ".join(own)) if own else None
+
+
+def _of_an_earlier_list(clause: str) -> bool:
+    """'The previous list was valid until 31 March': the words that say so are none of validity."""
+    if Remark.SUPERSEDED not in says(clause):
+        return False
+    of_validity = [*phrases("valid").find(clause), *phrases("until").find(clause)]
+    return any(
+        not any(match.start < other.end and other.start < match.end for other in of_validity)
+        for match in phrases(Remark.SUPERSEDED.value).find(clause)
+    )
+
+
+def _board_says(clause: str) -> Iterator[Statement]:
+    ton = ton_definition(clause)
+    if ton is not None and names_plain_ton(clause):
+        yield SaysTon(ton, clause)
+    if phrases("weight_words").find(clause):
+        units = weight_units(clause)
+        if len(units) == 1:
+            yield SaysWeightBasis(units[0], clause)
+
+
+def _dates(text: str) -> Iterator[Statement]:
+    """The one date of a clause that is not the last day of validity, behind 'Date:', 'Stand', 'Quotation 5521 /' …"""
+    for clause in clauses(text):
+        until = validity(clause)
+        if phrases("replaces").find(clause) or (until is not None and until.until is None):
+            continue
+        last_day = until.until if until is not None else None
+        found = [day for day in find_dates(clause) if day != last_day]
+        if len(found) == 1 and _dates_the_list(clause[: found[0].start]):
+            yield SaysDate(found[0], clause)
+
+
+def _dates_the_list(before: str) -> bool:
+    """Nothing, a word for a date, or what the paper is called, its number at the most between it and the date."""
+    named = phrases("list_names").find(before)
+    between = re.findall(r"[^\W_]+", before[named[-1].end :]) if named else []
+    numbered = bool(named) and all(len(word) <= _SMALL_WORD or any(map(str.isdigit, word)) for word in between)
+    return not before.strip() or bool(phrases("dated").find(before)) or (numbered and not phrases("since").find(before))
+
+
+def _of_earlier_lists(before: str) -> bool:
+    """'All previous prices are', before 'void': it is said of other lists than this one."""
+    ends = [match.end for match in phrases("earlier").find(before)]
+    return bool(ends) and any(match.start >= ends[0] for match in phrases("copula").find(before))
+
+
+@lru_cache(maxsize=8192)
+def says(text: str) -> frozenset[Remark]:
+    """What kind of text this is: indicative, superseded, a total, an index, a contact line. Empty for most.
+
+    A total or an index is one by its first words; a list that replaces an earlier one is not itself superseded.
+    """
+    found = set()
+    for remark in Remark:
+        matches = phrases(remark.value).find(text)
+        if remark in (Remark.TOTAL, Remark.INDEX):
+            matches = [match for match in matches if match.first <= (1 if remark is Remark.INDEX else 0)]
+        elif remark is Remark.SUPERSEDED:
+            ends = {match.start: match.end for match in matches}
+            # 'Ersetzt Liste 4' replaces another; 'Liste 4, ersetzt' and 'Ersetzt durch Liste 5' are replaced.
+            replaced = [
+                match.start
+                for match in phrases("replaces").find(text)
+                if text[match.end :].strip(" .)")
+                and ends.get(match.start, 0) <= match.end
+                # 'Annulé' is what has been done to this list, and 'annule' what it does to another.
+                and text[match.end - 1] not in "éÉ"
+            ]
+            matches = [match for match in matches if not any(start <= match.start for start in replaced)]
+            # 'Prices struck through are no longer valid' says so of those figures alone.
+            elsewhere = phrases("struck").find(text) or phrases("only_if").find(text)
+            matches = [] if elsewhere or any(_of_earlier_lists(text[: match.start]) for match in matches) else matches
+        if matches:
+            found.add(remark)
+    return frozenset(found)

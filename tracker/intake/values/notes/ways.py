@@ -1,0 +1,215 @@
+"""Terms said of one way in which board is sold: 'Mindestmenge Rolle 5 t, Bogen 1 t', 'Strecke: Lieferzeit 4 Wochen'."""
+
+import re
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from functools import lru_cache
+
+from tracker.intake.values.freight.delivery import find_delivery
+from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.topics import topic_of
+from tracker.intake.values.orders.masses import find_masses
+from tracker.intake.values.prices.basis import basis_span
+from tracker.intake.values.prices.currency import find_currencies
+from tracker.intake.values.times.dates import find_dates
+from tracker.intake.values.times.lead import lead_text
+from tracker.intake.values.times.lead_unread import counts_time
+from tracker.intake.words.lists import pattern, phrases
+from tracker.intake.words.phrases import Found, outside, tokens_of
+
+OTHER_WAY = {
+    "roll": "sheet", "sheet": "roll", "stock": "direct", "direct": "stock", "fob": "delivered", "delivered": "fob",
+}  # fmt: skip
+"""Each way of selling board with the one that it is told apart from."""
+FORMS = frozenset({"roll", "sheet"})
+_DELIVERIES = frozenset({"fob", "delivered"})
+
+_SECTIONS = ("forms_named", "supply_named", "delivery_named")
+_TOPICS = {"minimum": "minimum", "lead_topic": "lead", "valid": "validity"}
+_KINDS = {**_TOPICS, "until": "validity"}
+_PIECES = re.compile(r",(?!\d)\s*|\s\((?=[^()]*\d)")
+_AND = re.compile(rf"\s{pattern('range', 'and')}\s")
+_STOPS = " :,;–-"
+
+
+@dataclass(frozen=True, slots=True)
+class TermOfWay:
+    """A part of a note: `ways` that it is about, () for all; `kinds` of terms that it tells; `clause`: in which."""
+
+    text: str
+    ways: frozenset[str] = frozenset()
+    kinds: frozenset[str] = frozenset()
+    clause: int = 0
+
+
+def considered(of_prices: Iterable[str]) -> frozenset[str]:
+    """The ways that notes are heard to name: forms always, others where prices are told apart by them."""
+    ways = frozenset(of_prices)
+    return FORMS | {way for way in ways if OTHER_WAY[way] in ways}
+
+
+@lru_cache(maxsize=8192)
+def ways_named(text: str) -> frozenset[str]:
+    """The ways that a text names; what it names beside the one told apart from it is none: 'rolls and sheets'."""
+    named = {match.value for match in _named(text)}
+    said = find_delivery(text) if named & _DELIVERIES else None
+    if said is not None and said.delivered is None:
+        # 'FOB and delivered prices'.
+        named -= _DELIVERIES
+    return frozenset(way for way in named if OTHER_WAY[way] not in named)
+
+
+def _named(text: str) -> list[Found[str]]:
+    found = [match for section in _SECTIONS for match in phrases(section).find(text)]
+    if not found:
+        return []
+    # The 'formats' of 'formats spéciaux' are no form of all.
+    found = outside(found, phrases("special_orders").find(text))
+    unit = basis_span(text) or (0, 0)
+    return [
+        match
+        for match in found
+        # The sheets of 'per 1,000 sheets'.
+        if _is_meant(text, match)
+        or (not (unit[0] <= match.first and match.after <= unit[1]) and not _counts(text[: match.start]))
+    ]
+
+
+def _is_meant(text: str, match: Found[str]) -> bool:
+    """The sheets of '2 semaines pour les feuilles', where no money is spoken of that would be paid per sheet."""
+    words = text[: match.start].rstrip()
+    led = any(found.end == len(words) for found in phrases("meant_for").find(words))
+    return led and not find_currencies(text)
+
+
+def _counts(before: str) -> bool:
+    """The 'per' of 'per roll', '/' of '5 t/Rolle', and the figure of '1,000 sheets': an amount of them."""
+    words = before.rstrip()
+    per = any(match.value == "strong" and match.end == len(words) for match in phrases("per").find(words))
+    return per or words[-1:] == "/" or words[-1:].isdigit()
+
+
+@lru_cache(maxsize=4096)
+def terms_by_way(text: str, heard: frozenset[str]) -> tuple[TermOfWay, ...]:
+    """The parts of a note that tells terms of one of the ways `heard` and not of the other; () for any other note."""
+    if not any(match.value in heard for match in _named(text)):
+        return ()
+    parts = tuple(_parts(text, heard))
+    return parts if any(part.ways and part.kinds for part in parts) else ()
+
+
+def _parts(text: str, heard: frozenset[str]) -> Iterator[TermOfWay]:
+    topic = ""
+    for number, clause in enumerate(clauses(text)):
+        leader = _leader(clause) & heard
+        for piece in _pieces(clause, heard):
+            named = any(match.value in heard for match in _named(piece))
+            ways = (ways_named(piece) & heard) or (frozenset() if named else leader)
+            own = topic_of(piece, *_TOPICS)
+            topic = own or topic
+            said = _without(piece, ways)
+            if ways and not own and _is_of(topic, said):
+                said = f"{topic} {said}"
+            yield TermOfWay(said, ways, _kinds(said), number)
+
+
+def _is_of(topic: str, said: str) -> bool:
+    """The '5 weeks' behind 'Lead time 3 weeks', the '5' behind it, and not 'every one weighs 2,500 lb'."""
+    words = sum(token.isalpha() for token, _, _ in tokens_of(said))
+    kinds = _kinds(topic)
+    if "validity" in kinds:
+        return words <= _WORDS_OF_A_DAY and any(map(str.isdigit, said))
+    weighed = "minimum" in kinds and bool(find_masses(said))
+    timed = "lead" in kinds and (counts_time(said) or lead_text(said) is not None)
+    return words <= _WORDS_OF_A_FIGURE and (weighed or timed or (bool(kinds) and said.isdigit()))
+
+
+_WORDS_OF_A_FIGURE, _WORDS_OF_A_DAY = 3, 4
+
+
+def _leader(clause: str) -> frozenset[str]:
+    """The way that a clause begins with, and names no other behind: what it goes on with is said of it."""
+    named = _named(clause)
+    begins = bool(named) and not clause[: min(match.start for match in named)].strip()
+    return ways_named(clause) if begins else frozenset()
+
+
+def _pieces(clause: str, heard: frozenset[str]) -> Iterator[str]:
+    for piece in _PIECES.split(clause):
+        text = piece.removesuffix(")") if piece.count(")") > piece.count("(") else piece
+        joint = next((joint for joint in _AND.finditer(text) if _told_apart(text, joint, heard)), None)
+        if joint is None:
+            yield text.strip()
+        else:
+            yield text[: joint.start()].strip()
+            yield text[joint.end() :].strip()
+
+
+def _told_apart(text: str, joint: re.Match[str], heard: frozenset[str]) -> bool:
+    """'Rolls 20 t and sheets 2 t': a figure of each."""
+    return all(
+        ways_named(side) & heard and any(map(str.isdigit, side))
+        for side in (text[: joint.start()], text[joint.end() :])
+    )
+
+
+def _kinds(said: str) -> frozenset[str]:
+    """The kinds of terms that a piece tells; '10 business days' and 'from stock' are lead times by themselves, and the
+    'stock' of 'sheeted stock' is none."""
+    # The 'to' of '4 to 5 weeks' and of 'widths 20 to 96 in' ends no validity.
+    told = {
+        kind
+        for section, kind in _KINDS.items()
+        if any(match.value not in ("weak", "of_a_span") or find_dates(said) for match in phrases(section).find(said))
+    }
+    words = said.strip(_STOPS)
+    counted = any(map(str.isdigit, words)) and lead_text(words) is not None and not find_masses(words)
+    if not told and (counted or phrases("from_stock").whole(words) is not None):
+        return frozenset({"lead"})
+    return frozenset(told or ({"delivery"} if find_delivery(said) is not None else ()))
+
+
+def _without(piece: str, ways: frozenset[str]) -> str:
+    """The piece without the words for its ways; 'ab Werk' says of delivery what it does all the same."""
+    for match in sorted(_named(piece), key=lambda match: -match.start):
+        if match.value in ways and find_delivery(piece[match.start : match.end]) is None:
+            piece = f"{piece[: match.start]} {piece[match.end :]}"
+    return piece.strip(_STOPS) if ways else piece
+
+
+def left_to(text: str, own: frozenset[str], apart: frozenset[str]) -> str:
+    """What a note says of prices of their `own` ways, where the ways `apart` are those of others beside them.
+
+    A term of their own comes before one of the same kind that is said of all.
+    """
+    parts = terms_by_way(text, considered(apart))
+    named = frozenset().union(*(part.ways for part in parts))
+    held = [part for part in parts if all(_holds(way, part, own, apart, named) for way in part.ways)]
+    own_kinds = frozenset().union(*(part.kinds for part in held if part.ways and part.ways <= own))
+    kept = [part for part in held if part.ways or not part.kinds & own_kinds]
+    unsure = _told_twice(kept, own)
+    kept = [part for part in kept if not part.kinds & unsure]
+    if len(kept) == len(parts):
+        return text
+    by_clause: dict[tuple[int, int], list[str]] = {}
+    for place, part in enumerate(kept):
+        by_clause.setdefault((part.clause, place if part.ways else -1), []).append(part.text)
+    return "; ".join(", ".join(texts) for texts in by_clause.values())
+
+
+def _told_twice(parts: list[TermOfWay], own: frozenset[str]) -> frozenset[str]:
+    """The kinds of terms of which these prices may have that of all or that of a way. Two lead times are told as such
+    where they are read."""
+    of_all = frozenset().union(*(part.kinds for part in parts if not part.ways))
+    of_some = frozenset().union(*(part.kinds for part in parts if part.ways and not part.ways <= own))
+    return (of_all & of_some) - {"lead"}
+
+
+def _holds(way: str, part: TermOfWay, own: frozenset[str], apart: frozenset[str], named: frozenset[str]) -> bool:
+    """Whether what is said of a way is said of these prices; of those whose way is not told, where no others are."""
+    other = OTHER_WAY[way]
+    if way in own or other in own:
+        return way in own
+    # Two lead times of which it is not known which holds are told as such where they are read.
+    both = other in named and way in FORMS and "lead" not in part.kinds
+    return not (both or {way, other} & apart)

@@ -1,0 +1,1 @@
+"""Order sizes, loads and smallest orders."""

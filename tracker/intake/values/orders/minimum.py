@@ -1,0 +1,105 @@
+"""The smallest order a vendor takes: 'Minimum order 10,000 lb per item', 'MOQ 2 t', 'Mindestmenge 5 t'."""
+
+import re
+from dataclasses import dataclass
+from functools import lru_cache
+
+from tracker.intake.values.boards.caliper import find_calipers
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.figures.numbers_in_words import says_unread_number
+from tracker.intake.values.notes.clauses import COMMA, clauses
+from tracker.intake.values.orders.bracket_pieces import VEHICLES
+from tracker.intake.values.orders.brackets import bracket_text
+from tracker.intake.values.orders.masses import Mass, find_masses
+from tracker.intake.values.orders.weights_in_words import weights_in_figures
+from tracker.intake.words.lists import phrases
+
+_SLASH = re.compile(r"\s*/\s*([^\W\d]+)")
+_LOADS = frozenset({*VEHICLES, "pallet", "roll"})
+
+
+@dataclass(frozen=True, slots=True)
+class Minimum:
+    """A smallest order. `grades`: of which boards; () of all."""
+
+    mass: Mass
+    grades: tuple[str, ...] = ()
+
+
+def _without_per_item(clause: str) -> str:
+    """'3 t/item' and '2 t/Sorte' are weights of each order; '75 lb/MSF' is none."""
+    return _SLASH.sub(lambda per: " " if phrases("minimum_per").whole(per[1]) else per[0], clause)
+
+
+@lru_cache(maxsize=8192)
+def find_minimum(text: str) -> Mass | None:
+    """The one weight behind words for a minimum order, or right before them, in the same clause.
+
+    None where there is none, two that differ, or one for each of several boards.
+    """
+    found = {}
+    for clause in map(weights_in_figures, clauses(text)):
+        if says_unread_number(clause) and phrases("minimum").find(clause):
+            return None
+        refused = _refused_below(clause)
+        if refused is not None:
+            found[(refused.amounts, refused.units)] = refused
+            continue
+        words = phrases("minimum").find(clause)
+        if not words:
+            continue
+        behind = find_masses(_without_per_item(clause[words[0].start :]))
+        if len(behind) > 1 and find_grade(clause) is not None:
+            # 'Min order 20,000 lb SBS, 10,000 lb CRB' is one a board.
+            return None
+        least = behind[0] if behind else _right_before(clause[: words[0].start])
+        if least is not None:
+            found[(least.amounts, least.units)] = least
+    return next(iter(found.values())) if len(found) == 1 else None
+
+
+@lru_cache(maxsize=4096)
+def begins_at(text: str) -> Mass | None:
+    """The smallest order that a remark on one board names: 'min. 5 t', 'from 500 kg' and nothing else."""
+    size = bracket_text(text)
+    opens = size is not None and size.end is None and not size.alone and not size.not_weight
+    return size.start if size is not None and opens else find_minimum(text)
+
+
+def _refused_below(clause: str) -> Mass | None:
+    """'Orders for less than 42,000 lb per item are not accepted', 'Pedidos inferiores a 5 t no se aceptan'."""
+    if not phrases("orders_refused").find(clause):
+        return None
+    masses = find_masses(_without_per_item(clause))
+    if len(masses) != 1 or find_grade(clause) is not None or find_calipers(clause):
+        return None
+    before = clause[: clause.find(masses[0].words)]
+    below = any(match.value == "below" for match in phrases("bracket").find(before))
+    return masses[0] if below or phrases("small_orders").find(before) else None
+
+
+def _right_before(text: str) -> Mass | None:
+    """The weight that a text ends with: '10,000 lb' of '10,000 lb minimum per item', not 'Truckload = 40,000 lb'."""
+    if any(match.value in _LOADS for match in phrases("bracket").find(text)):
+        return None
+    ahead = find_masses(text)
+    return ahead[-1] if ahead and text.rstrip().endswith(ahead[-1].words) else None
+
+
+@lru_cache(maxsize=8192)
+def minimums(text: str) -> tuple[Minimum, ...]:
+    """What a note says of smallest orders: one of all boards, or those of the boards it names; () where neither."""
+    if not phrases("minimum").find(text) and not phrases("orders_refused").find(text):
+        return ()
+    named = [_of_part(part) for clause in clauses(text) for part in COMMA.split(clause)]
+    of_boards = tuple(one for one in named if one is not None and one.grades)
+    if of_boards:
+        return of_boards
+    general = find_minimum(text)
+    return () if general is None else (Minimum(general),)
+
+
+def _of_part(part: str) -> Minimum | None:
+    masses = find_masses(_without_per_item(part))
+    named = find_grade(part)
+    return Minimum(masses[0], named.grades if named is not None else ()) if len(masses) == 1 else None

@@ -1,0 +1,77 @@
+"""Notes that make small orders dearer than the list: 'Orders under 10,000 lb: add $80/ton', 'below 5 t +3 %'."""
+
+import re
+from dataclasses import dataclass
+from functools import lru_cache
+
+from tracker.intake.values.figures.rates import masses_of_orders
+from tracker.intake.values.freight.charge_names import charges_named
+from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.orders.masses import Mass
+from tracker.intake.values.prices.currency import find_currencies
+from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import Found
+
+_AMOUNT = re.compile(r"\d")
+_PLUS = re.compile(r"\+\s*[^\W\d]{0,3}[$€£]?\s*\d")
+
+
+@dataclass(frozen=True, slots=True)
+class DearerIfSmall:
+    """Orders below some size cost more than these prices; how much is the vendor's to say for an order at hand."""
+
+    words: str
+
+
+@lru_cache(maxsize=8192)
+def dearer_if_small(text: str) -> DearerIfSmall | None:
+    """What a note says of small orders, or of less than a truckload; None where it says nothing of them.
+
+    An amount or rate must stand in the clause: 'small orders on request' names no price at all.
+    """
+    for clause in clauses(text):
+        small = phrases("small_orders").find(clause)
+        if small and _AMOUNT.search(clause) and (any(match.value == "charged" for match in small) or _adds(clause)):
+            return DearerIfSmall(clause.strip())
+    return None
+
+
+def _adds(clause: str) -> bool:
+    if size_of_small(clause) is not None and charges_named(clause):
+        # 'Freight 48 EUR/t on orders under 5 t'.
+        return True
+    return bool(phrases("additions").find(clause) or phrases("surcharge_words").find(clause) or _PLUS.search(clause))
+
+
+def signs_of_small(text: str) -> list[Found[str]]:
+    """The words in a text that its weights are those of small orders by: 'small orders', 'under' before a weight."""
+    weight = text.find(masses[0].words) if (masses := masses_of_orders(text)) else -1
+    below = (one for one in phrases("bracket").find(text) if one.value == "below" and one.end <= weight)
+    return [*phrases("small_orders").find(text), *below]
+
+
+@dataclass(frozen=True, slots=True)
+class SmallSize:
+    """The weight below which an order is a small one, and where a text says so."""
+
+    below: Mass
+    start: int
+    end: int
+
+
+@lru_cache(maxsize=8192)
+def size_of_small(text: str) -> SmallSize | None:
+    """The 'orders under 5 t' of a text; None where it names no such weight, or another beside it."""
+    masses = masses_of_orders(text)
+    if len(masses) != 1:
+        return None
+    start = text.find(masses[0].words)
+    end = start + len(masses[0].words)
+    leads = [one.start for one in signs_of_small(text) if one.end <= start and not text[one.end : start].strip(" aà")]
+    return SmallSize(masses[0], min(leads), end) if leads else None
+
+
+def only_of_small(part: str) -> bool:
+    """'Only on orders under 5 t': a part of a sentence that says for which orders what stands before it is charged."""
+    priced = "%" in part or find_currencies(part) or charges_named(part)
+    return size_of_small(part) is not None and not priced

@@ -1,0 +1,141 @@
+"""What the size of an order decides: 'From 5 t delivered; below that ex works plus 48 EUR/t freight', 'Freight 48
+EUR/t, on orders under 5 t only'."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import lru_cache
+
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.figures.rates import masses_of_orders
+from tracker.intake.values.freight.charge_names import ChargeKind
+from tracker.intake.values.freight.charges import ChargeWords, find_charges
+from tracker.intake.values.freight.delivery import find_delivery
+from tracker.intake.values.notes.clauses import COMMA, clauses
+from tracker.intake.values.orders.brackets import bracket_text
+from tracker.intake.values.orders.masses import Mass, alike, find_masses
+from tracker.intake.values.orders.small_orders import signs_of_small, size_of_small
+from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import blanked
+
+_OPENS = ("from", "above")
+_CLOSE = 3
+"""Words between 'from' and its weight, or between the weight and 'and more', at the most."""
+
+
+@dataclass(frozen=True, slots=True)
+class DeliveredFrom:
+    """Orders from this weight on are delivered. `collected`: smaller ones are said not to be; `freight`: what they are
+    charged for it, where that is told. `words`: what is said of the smaller ones."""
+
+    least: Mass
+    collected: bool = False
+    freight: ChargeWords | None = None
+    words: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class SmallOrderCharge:
+    """Orders of less than `below` are charged this, and no others. `words`: the clause that says so."""
+
+    charge: ChargeWords
+    below: Mass
+    words: str
+
+
+@lru_cache(maxsize=4096)
+def terms_by_size(text: str) -> tuple[DeliveredFrom | SmallOrderCharge, ...]:
+    """From what weight on a note's prices are delivered, and the charges that it gives small orders; the freight of
+    small orders once, also where the note says it beside the weight from which on it is free."""
+    delivered = _delivered_from(text)
+    charged = _small_order_charges(text)
+    if delivered is None:
+        return charged
+    freight = delivered.freight
+    others = (
+        one
+        for one in charged
+        if freight is None or one.charge.kind is not freight.kind or not alike(one.below, delivered.least)
+    )
+    return (delivered, *others)
+
+
+def _delivered_from(text: str) -> DeliveredFrom | None:
+    """What a note says so of all boards; None where it says nothing of it, or names two such weights."""
+    parts = [part for clause in clauses(text) for part in _parts(clause)]
+    told = [(place, least) for place, part in enumerate(parts) if (least := _least(part)) is not None]
+    if len(told) != 1 or find_grade(text) is not None:
+        return None
+    ((place, least),) = told
+    below = [part for part in parts[place + 1 :] + parts[:place] if _of_smaller(part, least)]
+    if len(below) != 1:
+        return DeliveredFrom(least) if not below else None
+    words = below[0]
+    rest = _without_size(words, least)
+    terms = find_delivery(rest)
+    freights = [one for one in find_charges(rest) if one.kind is ChargeKind.FREIGHT and one.amounts]
+    collected = (terms is not None and terms.delivered is False) or (bool(freights) and terms is None)
+    return DeliveredFrom(least, collected, freights[0] if len(freights) == 1 and collected else None, words)
+
+
+def _parts(clause: str) -> Iterator[str]:
+    """Between commas; the 'From 5 t' of 'From 5 t, delivered' goes with what follows."""
+    ahead = ""
+    for part in filter(None, map(str.strip, COMMA.split(clause))):
+        ahead = f"{ahead}, {part}" if ahead else part
+        only_size = bracket_text(ahead) is not None or phrases("small_orders").whole(ahead) is not None
+        if not only_size:
+            yield ahead
+            ahead = ""
+
+
+def _least(part: str) -> Mass | None:
+    """The weight of 'free delivery from 10 t', 'orders of 10 t and more: delivered'."""
+    masses = find_masses(part)
+    terms = find_delivery(part)
+    if len(masses) != 1 or terms is None or terms.delivered is not True or phrases("minimum").find(part):
+        return None
+    start = part.find(masses[0].words)
+    end = start + len(masses[0].words)
+    opens = any(
+        _between(part, match.end, start) or _between(part, end, match.start)
+        for match in phrases("bracket").find(part)
+        if match.value in _OPENS
+    )
+    return masses[0] if opens else None
+
+
+def _between(part: str, first: int, second: int) -> bool:
+    return first <= second and len(tokens(fold(part[first:second]))) <= _CLOSE
+
+
+def _of_smaller(part: str, least: Mass) -> bool:
+    """'Below that ex works', 'orders under 5 t plus freight'; of another weight it is another matter."""
+    return bool(signs_of_small(part)) and all(alike(mass, least) for mass in masses_of_orders(part))
+
+
+def _without_size(part: str, least: Mass) -> str:
+    """What is said of the smaller orders, without the words for their size."""
+    rest = blanked(part, (match.span for match in signs_of_small(part)))
+    return " ".join(rest.replace(least.words, " ", 1).split()).strip(" :,")
+
+
+def _small_order_charges(text: str) -> tuple[SmallOrderCharge, ...]:
+    """The charges that a note gives small orders by name, and what they come to."""
+    if not phrases("charges").find(text):
+        return ()
+    return tuple(one for clause in clauses(text) if (one := _charge_in(clause)) is not None)
+
+
+def _charge_in(clause: str) -> SmallOrderCharge | None:
+    size = size_of_small(clause)
+    if size is None or find_grade(clause) is not None:
+        return None
+    ahead, behind = clause[: size.start], clause[size.end :].lstrip(" :,")
+    for match in reversed(phrases("about_lines").find(ahead)):
+        # Without the 'on' of 'freight 48 EUR/t on orders under 5 t'.
+        ahead = ahead[: match.start] if not ahead[match.end :].strip() else ahead
+    told = find_charges(ahead.rstrip(" ,(")) or find_charges(behind)
+    # What is called no more than a surcharge may be one for the small order, which is told beside the price.
+    known = len(told) == 1 and bool(told[0].amounts) and told[0].kind is not ChargeKind.OTHER
+    return SmallOrderCharge(told[0], size.below, clause) if known else None

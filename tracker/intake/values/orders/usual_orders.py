@@ -1,0 +1,79 @@
+"""What a note says of usual orders: without the terms of special sizes, of orders in a hurry and of those delivered
+free, which no line of the list comes with: 'Mindestmenge für Sonderformate 5 t', 'Expedite charge below 2 weeks'."""
+
+import re
+from functools import lru_cache
+
+from tracker.intake.values.freight.delivery import find_delivery
+from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.prices.currency import find_currencies
+from tracker.intake.values.times.dates import find_dates
+from tracker.intake.values.times.lead_unread import counts_time
+from tracker.intake.words.lists import phrases
+
+_BREAKS = re.compile(r",(?!\d)|\s\(|\)")
+_NEAR = 16
+
+
+@lru_cache(maxsize=8192)
+def of_usual_orders(text: str) -> str:
+    """The text without what it says of other orders; the text itself where it says nothing of any."""
+    told = [(clause, _usual(clause)) for clause in clauses(text)]
+    if all(clause == usual for clause, usual in told):
+        return text
+    return "; ".join(usual for _, usual in told if usual)
+
+
+def _usual(clause: str) -> str:
+    """What is left of a clause: nothing where it begins with other orders, for what it goes on with may be theirs."""
+    if not (phrases("special_orders").find(clause) or _tells_of_another(clause)):
+        return clause
+    parts = [part.strip() for part in _BREAKS.split(clause) if part.strip()]
+    return "" if _of_others(parts[0]) else ", ".join(part for part in parts if not _of_others(part))
+
+
+def _of_others(part: str) -> bool:
+    return bool(phrases("special_orders").find(part)) or _tells_of_another(part)
+
+
+def _tells_of_another(part: str) -> bool:
+    return _of_delivery(part) or _of_later(part) or _of_a_hurry(part)
+
+
+def _of_delivery(part: str) -> bool:
+    """'Minimum order for free delivery 5 t': smaller ones are taken, and pay their freight."""
+    for topic in phrases("minimum").find(part):
+        behind = part[topic.end :]
+        for led in phrases("about_lines").find(behind):
+            freight = _freight_at(behind[led.end :])
+            if freight is not None and (led.start <= 1 or freight <= 1):
+                return True
+    return False
+
+
+def _freight_at(words: str) -> int | None:
+    """Where 'free delivery' or 'prepaid freight' begins."""
+    freight = [match.start for match in phrases("charges").find(words) if match.value == "freight"]
+    said = find_delivery(words)
+    return min([*freight, *([] if said is None else [words.find(said.words)])], default=None)
+
+
+def _of_later(part: str) -> bool:
+    """'Minimum order 5 t from January': of today's it says nothing."""
+    topics = phrases("minimum").find(part)
+    for begin in phrases("since").find(part) if topics else ():
+        behind = part[begin.end :]
+        months = [match.start for match in phrases("months").find(behind)]
+        if any(start < _AT_ONCE for start in (*months, *(date.start for date in find_dates(behind)))):
+            return True
+    return False
+
+
+_AT_ONCE = 5
+"""Letters between 'from' and the day or month: 'from 1 January', 'ab dem 1.1.2027'."""
+
+
+def _of_a_hurry(part: str) -> bool:
+    """'Orders under 2 weeks lead time: +50 EUR/t': money for less than a time."""
+    below = [match.end for match in phrases("bracket").find(part) if match.value == "below"]
+    return any(counts_time(part[end : end + _NEAR]) for end in below) and bool(find_currencies(part))

@@ -1,0 +1,1 @@
+"""Prices, their currency and what they are per."""

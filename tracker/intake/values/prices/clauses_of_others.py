@@ -1,0 +1,75 @@
+"""Clauses with money or a unit in them that speak of something else than prices: of what board weighs, of a charge, of
+another list."""
+
+import re
+
+from tracker.intake.values.boards.weight import weight_units
+from tracker.intake.values.freight.charge_names import charges_named
+from tracker.intake.values.freight.charges import charge_header
+from tracker.intake.values.freight.delivery import find_delivery
+from tracker.intake.values.notes.clauses import COMMA
+from tracker.intake.values.prices.currency import find_currencies
+from tracker.intake.words.lists import phrases
+
+_ASIDES = re.compile(r",(?!\d)|[()]|\s[-–—]\s")
+
+
+def is_of_others(clause: str) -> bool:
+    """Whether a clause says neither in which currency prices are nor what they are per, for all its money and units."""
+    return _is_of_board(clause) or _is_on_request(clause) or _is_of_a_charge(clause)
+
+
+def without_weights(clause: str) -> str:
+    """'US dollars, weights per MSF' without its part about what board weighs, which is no unit of prices."""
+    parts = COMMA.split(clause)
+    of_prices = [part for part in parts if not _is_of_board(part)]
+    return ",".join(of_prices) if of_prices and len(of_prices) < len(parts) else clause
+
+
+def _is_of_board(clause: str) -> bool:
+    """'Weight in lb per 3000 sq ft ream' tells what board weighs, and neither a currency nor what prices are per."""
+    weighed = phrases("weight_words").find(clause) and weight_units(clause)
+    return bool(weighed) and not phrases("price_words").find(clause) and not find_currencies(clause)
+
+
+_MARKS = " -–—•*¹²³)"
+
+
+def _is_of_a_charge(clause: str) -> bool:
+    """'Sheeting charges, US$/cwt (if sheets are ordered)' tells in what a charge is, and nothing of the prices.
+
+    The word right behind the charge belongs to it ('freight rates'); farther on, 'prices' are the board's.
+    """
+    said = clause.lstrip(_MARKS)
+    if _is_quoted_itself(said):
+        return True
+    named = charge_header(clause)
+    if named is None or not said.startswith(named.label):
+        return False
+    _, _, behind = said.removeprefix(named.label).strip().partition(" ")
+    return not phrases("price_words").find(_without_denial(behind))
+
+
+def _without_denial(text: str) -> str:
+    """The words behind a charge but for '(not included in prices)', which only says that the prices bear none of it."""
+    parts = [part for part in _ASIDES.split(text) if part]
+    told = [part for part in parts if not (phrases("negations").find(part) and phrases("freight_included").find(part))]
+    return " ".join(told)
+
+
+def _is_quoted_itself(said: str) -> bool:
+    """'Freight to your dock is quoted beside each item, in US$/cwt', and not 'Freight included, prices in USD/t'."""
+    first, *others = COMMA.split(said)
+    quoted = phrases("price_words").find(first) and find_delivery(first) is None
+    begins = any(found.first == 0 for found in charges_named(said))
+    return begins and bool(quoted) and not any(phrases("price_words").find(part) for part in others)
+
+
+def _is_on_request(clause: str) -> bool:
+    """'Canadian customers: C$ list on request' is about another list, where '$/ST, other grades on request' is not."""
+    named = find_currencies(clause)
+    parts = [part for part in COMMA.split(clause) if find_currencies(part)]
+    # A single word ('open', 'call') may be said of anything.
+    return bool(named) and all(
+        any(one.after - one.first > 1 for one in phrases("no_price").find(part)) for part in parts
+    )

@@ -1,0 +1,251 @@
+"""What a clause says of all prices: their currency, and what they are per."""
+
+import re
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, replace
+
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.heads.role_words import header_roles
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.notes.clauses import COMMA
+from tracker.intake.values.notes.topics import OF_TERMS, topic_of
+from tracker.intake.values.orders.bracket_pieces import VEHICLES
+from tracker.intake.values.orders.masses import find_masses
+from tracker.intake.values.prices.amounts_named import names_amount
+from tracker.intake.values.prices.basis import (
+    BasisReading,
+    bases_side_by_side,
+    basis_span,
+    basis_text,
+    find_basis,
+    one_of,
+)
+from tracker.intake.values.prices.clauses_of_others import is_of_others, without_weights
+from tracker.intake.values.prices.currency import CurrencyReading, currency_text, find_currencies
+from tracker.intake.values.prices.exchange import beside_exchange
+from tracker.intake.values.prices.money import find_price_unit
+from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import between
+from tracker.trade.basis import Basis
+
+_ASIDES = re.compile(r",(?!\d)|[()]|\s[-–—]\s")
+
+
+@dataclass(frozen=True, slots=True)
+class SaysCurrency:
+    """Prices are in this currency. `grades` and `parts`: as in SaysBasis."""
+
+    currency: CurrencyReading
+    words: str
+    grades: tuple[str, ...] = ()
+    parts: frozenset[str] = frozenset()
+
+
+@dataclass(frozen=True, slots=True)
+class SaysBasis:
+    """Prices are per this. `grades`: those that the same part of the sentence names, () where it speaks of all;
+    `parts`: so the forms and markets."""
+
+    basis: BasisReading
+    words: str
+    grades: tuple[str, ...] = ()
+    parts: frozenset[str] = frozenset()
+
+
+def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
+    """Currency and basis of a clause. A basis counts only beside a currency or a word for price."""
+    clause = beside_exchange(without_weights(_without_definition(clause)))
+    defined = _sign_defined(clause)
+    if defined is not None:
+        yield SaysCurrency(defined, clause)
+        return
+    labelled = _labelled_basis(clause)
+    if labelled is not None:
+        yield SaysBasis(labelled, clause)
+        return
+    labels = [piece.strip() for piece in COMMA.split(clause)]
+    if len(labels) > 1 and any(_labelled_basis(piece) is not None for piece in labels):
+        # 'Monnaie : euro, unité : tonne': each part says its own.
+        for piece in labels:
+            yield from price_says(piece)
+        return
+    if names_amount(clause):
+        # 'Prices in £ per tonne, based on 1.17 EUR/GBP': the part without the amount still says its own.
+        parts = [piece.strip() for piece in COMMA.split(clause)]
+        for piece in parts if len(parts) > 1 else ():
+            yield from price_says(piece)
+        return
+    if is_of_others(clause):
+        return
+    parted = _one_a_board(clause)
+    yield from parted
+    unit = find_price_unit(clause)
+    if unit is None:
+        return
+    if unit.currency is not None:
+        of_one = SaysCurrency(unit.currency, clause, _grades_meant(clause, find_currencies))
+        yield from _one_currency_a_board(clause) or (of_one,)
+    if (
+        not parted
+        and unit.basis is not None
+        and not _names_form(clause, unit.basis)
+        and (unit.currency is not None or phrases("price_words").find(clause) or _is_only_a_basis(clause))
+    ):
+        basis = one_of(bases_side_by_side(clause)) or unit.basis
+        yield SaysBasis(basis, clause, _grades_meant(clause, find_basis))
+
+
+def _sign_defined(clause: str) -> CurrencyReading | None:
+    """'¢ = Canadian cents' says of what country the money is, and not that every price is in hundredths."""
+    sign, equals, rest = clause.partition("=")
+    named = find_currencies(rest)
+    told = (
+        bool(equals)
+        and not any(map(str.isdigit, rest))
+        and currency_text(sign.strip(" \"'“”‘’«»")) is not None
+        and len(named) == 1
+    )
+    return replace(named[0], cents=False) if told else None
+
+
+def _without_definition(clause: str) -> str:
+    """'Per short ton of 2,000 lb' defines its ton beside saying what prices are per."""
+    for match in phrases("ton_definitions").find(clause):
+        before = clause[: match.start].rstrip(" (=")
+        named = any(unit.end == len(before) and unit.value in _PLAIN_TONS for unit in phrases("basis").find(before))
+        if named and any(map(str.isdigit, clause[match.start : match.end])):
+            return before + clause[match.end :].lstrip(" )")
+    return clause
+
+
+_PLAIN_TONS = ("short_ton", "tonne")
+
+
+def _names_form(clause: str, basis: BasisReading) -> bool:
+    """'Reels, prices ex works' says in what form the board comes, and 'Price sheet' what the paper is called, where
+    'prices per reel' says what they are per."""
+    weighed = basis.foreign in VEHICLES and find_masses(clause[clause.find(basis.words) :])
+    if weighed and not find_currencies(clause):
+        # 'Par camion complet de 24 tonnes' says how the board comes.
+        return True
+    if basis_span(clause) is not None:
+        return False
+    return phrases("forms").whole(basis.words) is not None or phrases("list_names").whole(clause) is not None
+
+
+def _one_a_board(clause: str) -> tuple[SaysBasis, ...]:
+    """'CUK per tonne, all others per short ton' and 'CUK: per tonne': each basis with the grades its part names.
+
+    () where just one is said of all, or none of any grade.
+    """
+    said: list[SaysBasis] = []
+    grades: tuple[str, ...] = ()
+    for part in _parts_of(clause):
+        grades = (*grades, *_grades_of(part))
+        basis = find_basis(part)
+        if basis is not None:
+            said.append(SaysBasis(basis, clause, tuple(dict.fromkeys(grades))))
+            grades = ()
+    several = len({each.basis.bases for each in said}) > 1
+    alone = len(said) == 1 and len(clause.split()) <= _FEW_WORDS
+    return tuple(said) if any(each.grades for each in said) and (several or alone) else ()
+
+
+def _one_currency_a_board(clause: str) -> tuple[SaysCurrency, ...]:
+    """'SBS in USD, CUK and CRB in CAD': each currency with the grades its part names; () where none names any."""
+    said: list[SaysCurrency] = []
+    grades: tuple[str, ...] = ()
+    for part in _parts_of(clause):
+        grades = (*grades, *_grades_of(part))
+        # 'SBS in US dollars (USD)' says it twice, and both times of SBS.
+        named = find_currencies(part)
+        said.extend(SaysCurrency(currency, clause, tuple(dict.fromkeys(grades))) for currency in named)
+        grades = () if named else grades
+    several = len({each.currency.codes for each in said}) > 1
+    return tuple(said) if several and any(each.grades for each in said) else ()
+
+
+_FEW_WORDS = 7
+"""'SBS and CRB per short ton'; a longer clause tells more than what prices are per."""
+
+
+def _parts_of(clause: str) -> Iterator[str]:
+    """The parts between commas and words for an exception: '…, except CUK, which is per tonne'."""
+    for piece in COMMA.split(clause):
+        yield from between(piece, phrases("exceptions").find(piece))
+
+
+def _grades_meant(clause: str, find: Callable[[str], object]) -> tuple[str, ...]:
+    """The grades of which a clause says its unit: 'SEK/ton delivered, except SBS: ex works' and 'USD/t, SBS in CAD/t'
+    say theirs of all, 'prices in USD, except CUK, which is per tonne' the tonne of CUK."""
+    telling = [part for part in _parts_of(clause) if find(part)]
+    if len(telling) > 1 and not _grades_of(telling[0]):
+        return ()
+    ahead = (clause[: one.start] for one in phrases("excepted").find(clause) if _grades_of(clause[one.end :]))
+    return _grades_of(next((words for words in ahead if find(words)), clause))
+
+
+def _grades_of(part: str) -> tuple[str, ...]:
+    reading = find_grade(part)
+    return reading.grades if reading is not None else ()
+
+
+def _labelled_basis(clause: str) -> BasisReading | None:
+    """'Price basis: short ton (2,000 lb)', 'Unit: cwt': the label speaks of a unit, and the rest is one.
+
+    'Basis: 1,000 sq ft' may be what basis weights are on.
+    """
+    label, colon, rest = clause.partition(":")
+    if not colon or not asks_basis(label):
+        return None
+    unit = basis_text(rest)
+    on_area = unit is not None and Basis.MSF in unit.bases and not phrases("price_words").find(label)
+    return None if on_area else unit
+
+
+def asks_basis(label: str) -> bool:
+    """'Unit', and 'Prices are per (ton / cwt / MSF)' in a form to be filled in."""
+    label = _CHOICES.sub("", label).strip(" :")
+    roles = header_roles(label)
+    if roles and roles[0].role is Role.BASIS and roles[0].strength >= _PLAINLY:
+        return True
+    ends = any(match.end == len(label) for match in phrases("per").find(label))
+    return ends and bool(phrases("price_words").find(label))
+
+
+_CHOICES = re.compile(r"\([^()]*\)\s*$")
+_PLAINLY = 0.9
+
+
+def _is_only_a_basis(clause: str) -> bool:
+    """'DAP buyer's works, per 1000 kg', 'Everything per short ton': a part between commas that says what prices are
+    per, and nothing else."""
+    first, *rest = [_without_goods(part.strip()) for part in COMMA.split(clause)]
+    parts = [_without_delivery(first), *rest]
+    said = [basis_text(part) for part in parts if find_basis(part) is not None]
+    return any(reading is not None and reading.bases for reading in said) or _ends_with_a_basis(clause)
+
+
+def _ends_with_a_basis(clause: str) -> bool:
+    """'Coated unbleached kraft, rolls - per MSF', 'GC2 in Bogen (je 1.000 Bogen)': a heading that names boards, and
+    behind a dash or in brackets what theirs are per. 'Weights of SBS - per MSF' and 'SBS - min. 5 t (per item)' say
+    something else of them."""
+    *before, last = [part.strip() for part in _ASIDES.split(clause) if part.strip(" .:")]
+    if not before or find_basis(last) is None or basis_text(last) is None:
+        return False
+    named = find_grade(" ".join(before)) is not None or bool(phrases("forms").find(" ".join(before)))
+    other = phrases("weight_words").find(clause) or topic_of(clause, *OF_TERMS)
+    return named and not other
+
+
+def _without_delivery(part: str) -> str:
+    """'Per tonne delivered' without its term of delivery."""
+    for match in reversed([*phrases("incoterms").find(part), *phrases("delivery").find(part)]):
+        part = f"{part[: match.start]} {part[match.end :]}"
+    return part.strip(" -–,")
+
+
+def _without_goods(part: str) -> str:
+    """'Allt per 1000 kg' without its word for all that is sold."""
+    named = next((match for match in phrases("all_goods").find(part) if match.start == 0), None)
+    return part if named is None else part[named.end :].strip(" :")

@@ -1,0 +1,95 @@
+"""Units that a text gives each form or market by itself: 'Rolls USD/ST, sheets USD/MSF', 'EUR/t, export in USD/t'."""
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from functools import lru_cache
+
+from tracker.intake.values.freight.charge_names import charges_named
+from tracker.intake.values.prices.amounts_named import names_amount
+from tracker.intake.values.prices.basis import BasisReading, find_basis
+from tracker.intake.values.prices.currency import CurrencyReading, find_currencies
+from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
+from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import between
+
+_LONGEST = 120
+_FEW_WORDS = 5
+"""'Sheets per MSF' without a word of money; longer parts may speak of packings."""
+_STOPS = re.compile(r",(?!\d)|[;\n]|\s[/–—-]\s")
+_MARKETS = ("export", "home")
+
+
+@lru_cache(maxsize=8192)
+def parts_named(text: str) -> frozenset[str]:
+    """The forms and markets that a head or a part of a sentence names: 'roll', 'sheet', 'export', 'home'."""
+    forms = {match.value for match in phrases("forms").find(text)}
+    return frozenset(forms | {match.value for match in phrases("list_parts").find(text) if match.value in _MARKETS})
+
+
+@dataclass(frozen=True, slots=True)
+class _Part:
+    """What stands between two commas. `of`: the forms and markets that it is about, () for all others."""
+
+    of: frozenset[str]
+    basis: BasisReading | None
+    currency: CurrencyReading | None
+
+    @property
+    def unit(self) -> tuple[object, ...]:
+        bases = self.basis.bases if self.basis is not None else None
+        return bases, self.currency.codes if self.currency is not None else None
+
+
+def prices_each_form(text: str) -> bool:
+    """Whether a text has a unit for rolls and another for sheets."""
+    forms = {form for said in units_of_parts(text) if isinstance(said, SaysBasis) for form in said.parts}
+    return {"roll", "sheet"} <= forms
+
+
+@lru_cache(maxsize=8192)
+def units_of_parts(text: str) -> tuple[SaysBasis | SaysCurrency, ...]:
+    """The units of a text with the forms and markets that each is said of; () where one unit is said of all."""
+    if len(text) > _LONGEST or not parts_named(text):
+        return ()
+    parts = list(_parts(text))
+    units = {part.unit for part in parts}
+    apart = [part for part in parts if part.of]
+    named = [each for part in apart for each in part.of]
+    if len(units) < 2 or len(apart) < len(parts) - 1 or len(named) != len(set(named)):
+        return ()
+    says: list[SaysBasis | SaysCurrency] = []
+    for part in parts:
+        says += [SaysCurrency(part.currency, text, parts=part.of)] if part.currency is not None else []
+        says += [SaysBasis(part.basis, text, parts=part.of)] if part.basis is not None else []
+    # 'USD/ST, sheets per MSF': what only one of them says holds for all.
+    return tuple(replace(one, parts=frozenset()) if _alone(one, says) else one for one in says)
+
+
+def _alone(one: SaysBasis | SaysCurrency, says: list[SaysBasis | SaysCurrency]) -> bool:
+    return sum(type(other) is type(one) for other in says) == 1
+
+
+def _parts(text: str) -> Iterator[_Part]:
+    of: frozenset[str] = frozenset()
+    for piece in _pieces(text):
+        if charges_named(piece) or names_amount(piece):
+            continue
+        of |= parts_named(piece)
+        basis, currency = find_basis(_behind_form(piece)), next(iter(find_currencies(piece)), None)
+        if basis is not None and (basis.foreign or (currency is None and len(piece.split()) > _FEW_WORDS)):
+            basis = None
+        if basis is not None or currency is not None:
+            yield _Part(of, basis, currency)
+            of = frozenset()
+
+
+def _behind_form(piece: str) -> str:
+    """'Sheets per MSF' says what sheets are priced by, and not how many of them something has."""
+    first = next(iter(phrases("forms").find(piece)), None)
+    return piece[first.end :] if first is not None and first.first == 0 else piece
+
+
+def _pieces(text: str) -> Iterator[str]:
+    for piece in _STOPS.split(text):
+        yield from between(piece, phrases("and_words").find(piece))

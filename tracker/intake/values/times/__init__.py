@@ -1,0 +1,1 @@
+"""Dates, validity and lead times."""

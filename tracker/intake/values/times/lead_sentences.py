@@ -1,0 +1,121 @@
+"""Lead times as sentences, notes and remarks state them: 'Lead time 5 weeks after receipt of order', 'DAP, 4 weeks'."""
+
+import re
+from collections.abc import Iterable
+from dataclasses import replace
+from functools import cache, lru_cache
+
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.figures.numbers_in_words import in_figures
+from tracker.intake.values.notes.clauses import COMMA, clauses
+from tracker.intake.values.times.lead import LeadTime, LeadUnit, lead_phrases, lead_text, lead_unit
+from tracker.intake.words.fold import fold
+from tracker.intake.words.lists import phrases, words
+
+
+@lru_cache(maxsize=8192)
+def leads_by_grade(text: str) -> tuple[LeadTime, ...]:
+    """The lead times that a sentence gives grade by grade: 'Lead times: SBS 4-5 weeks; all others 3 weeks'.
+
+    () where it gives one for all, or leaves open for which grades one of them holds.
+    """
+    if not phrases("lead_topic").find(text):
+        return ()
+    found: list[LeadTime] = []
+    for part in (part for clause in clauses(text) for part in COMMA.split(clause)):
+        leads = {lead.days: lead for lead in (*_spans(part), *_from_stock(part))}
+        named = find_grade(part)
+        if not leads or phrases("not_lead").find(part):
+            continue
+        grades = named.grades if named is not None else ()
+        if len(leads) > 1 or not (grades or (found and phrases("the_others").find(part))):
+            return ()
+        (lead,) = leads.values()
+        found.append(replace(lead, grades=grades, words=part.strip()))
+    return tuple(found)
+
+
+@lru_cache(maxsize=8192)
+def find_lead(text: str) -> LeadTime | None:
+    """The lead time that a sentence states: 'Lead time 5 weeks after receipt of order', 'Dispatch 5-7 working days.'
+
+    Only where a clause speaks of lead time, dispatch or delivery; None where two clauses disagree.
+    """
+    found: dict[tuple[int, int], LeadTime] = {}
+    for clause in clauses(text):
+        lead = _clause_lead(clause)
+        for one in (lead,) if lead is not None else _carried_on(clause) if found else ():
+            found[one.days] = one
+    return next(iter(found.values())) if len(found) == 1 else None
+
+
+@lru_cache(maxsize=8192)
+def lead_among(text: str) -> LeadTime | None:
+    """The one lead time between the commas of a cell about delivery: 'frei Haus, 4 Wochen', 'DAP, 10 days'."""
+    found = {lead.days: lead for part in COMMA.split(text) if (lead := lead_text(part.strip())) is not None}
+    return next(iter(found.values())) if len(found) == 1 else None
+
+
+def _carried_on(clause: str) -> Iterable[LeadTime]:
+    """'Lead time: rolls 3 weeks; sheets 5 weeks': a few words behind the first clause, on the same subject."""
+    return () if len(clause) > _FEW_WORDS or phrases("not_lead").find(clause) else _spans(clause)
+
+
+_FEW_WORDS = 40
+
+
+@cache
+def _span() -> re.Pattern[str]:
+    """'3 weeks', '3-4 weeks', '3/4 weeks' and '3 y 4 semanas', with the word behind; never the second half alone."""
+    between = "|".join(re.escape(fold(word)) for group in words("range").values() for word in group)
+    figure = r"\d+(?:[.,]\d+)?"
+    joined = rf"\s*(?:[-/&~]|\b(?:{between})\b)\s*{figure}"
+    return re.compile(rf"(?<![\d/]){figure}(?:{joined})?\s*[^\W\d_]+\.?(?:\s+[^\W\d_]+)?")
+
+
+_TERMS = re.compile(r",(?!\d)|\s-\s(?!\d)")
+"""What parts the terms of one line: 'délai 10 à 15 jours - valable jusqu'au 15/09/2026'."""
+
+
+def _clause_lead(clause: str) -> LeadTime | None:
+    """A clause's one lead time. Parts between commas that speak of payment or validity are left out."""
+    topics = phrases("lead_topic").find(clause)
+    if not topics:
+        return None
+    rest = clause[topics[-1].end :].strip(" :,-–=")
+    whole = lead_text(rest) if rest else None
+    if whole is not None:
+        return whole
+    parts = [part for part in _TERMS.split(clause) if not phrases("not_lead").find(part)]
+    found = {lead.days: lead for part in parts for lead in _spans(part)}
+    return next(iter(found.values())) if len(found) == 1 else None
+
+
+def _spans(part: str) -> Iterable[LeadTime]:
+    part = in_figures(part)
+    for match in _span().finditer(fold(part)):
+        piece = part[match.start() : match.end()]
+        # The word behind the unit may or may not belong to it ('5 working days' / '4 weeks for').
+        lead = lead_text(piece) or lead_text(piece.rsplit(" ", 1)[0])
+        if lead is not None:
+            yield lead
+    if phrases("lead_topic").find(part):
+        yield from _from_stock(part)
+
+
+def _from_stock(part: str) -> Iterable[LeadTime]:
+    """'Ab Lager' and 'sofort'; the store of 'frei Lager Kunde' is where the board goes to."""
+    said = [part[match.start : match.end] for match in lead_phrases().find(part) if match.value == "stock"]
+    if any(phrases("stores").whole(words) is None for words in said):
+        yield LeadTime(0, 0, part.strip())
+
+
+@lru_cache(maxsize=4096)
+def lead_in_remark(text: str) -> LeadTime | None:
+    """The one lead time among a remark's parts ('3 weeks, min 2 t'): weeks, or stock; '30 days' by itself may be terms
+    of payment."""
+    parts = (part.strip() for clause in clauses(text) for part in COMMA.split(clause))
+    found = {said.days: said for part in parts if (said := lead_text(part)) is not None}
+    said = next(iter(found.values())) if len(found) == 1 else None
+    counted_in_days = said is not None and said.days[1] > 0 and lead_unit(said.words) is not LeadUnit.WEEK
+    return None if counted_in_days else said
