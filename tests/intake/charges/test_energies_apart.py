@@ -64,3 +64,7 @@ def test_a_table_of_surcharges_lists_both():
     surcharges = [["Surcharges on all prices", "USD/ST"], ["Energy", 38], ["Fuel", 14]]
     (line,) = lines([head, row, [], *surcharges]).values()
     assert sorted(charge.price for charge in line.offer.charges) == [14, 38]
+
+
+def test_a_joint_surcharge_and_one_of_its_halves_leave_open_what_is_charged():
+    assert charged("Energy and fuel surcharge USD 20/ST", "Fuel surcharge USD 14/ST") == {"Energy / fuel surcharge": 0}

@@ -254,3 +254,9 @@ def test_but_prices_may_be_delivered_on_pallets(note):
 def test_a_delivered_price_below_one_that_is_not_is_no_other_price_for_the_same(one, other, states):
     rows = [["Board", "g/m²", "µm", "Price"], ["GC1", 250, 410, one], ["GC1", 250, 410, other]]
     assert [str(line.state) for line in lines(rows).values()] == states
+
+
+@pytest.mark.parametrize("price", ["$1,230/ST delivered Superseded", "1230 €/t frei Waggon"])
+def test_a_word_behind_a_term_that_is_no_place_is_asked_about(price):
+    (line,) = lines([["Grade", "g/m²", "µm", "Price"], ["GC1", 250, 400, price]]).values()
+    assert line.state == "question"

@@ -49,3 +49,11 @@ def test_a_unit_of_some_boards_is_not_that_of_all():
 def test_firm_for_some_weeks_is_how_long_a_price_holds():
     (line,) = lines([["Grade", "pt", "lb/MSF", "USD/MSF"], ["SBS C1S", 16, 67, 41.1], [], ["Firm 4 weeks"]]).values()
     assert line.offer.lead_days is None
+
+
+@pytest.mark.parametrize(
+    "note",
+    ["Lead times in weeks except SBS", "Lead times in days for rolls", "CRB lead time in weeks"],
+)
+def test_a_unit_that_a_note_gives_some_boards_settles_nothing(note):
+    assert lead("LT", note).offer.lead_days is None

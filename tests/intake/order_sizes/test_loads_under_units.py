@@ -20,3 +20,9 @@ def test_the_figure_behind_the_name_weighs_the_load(head):
 
 def test_the_figure_before_it_counts_loads():
     assert codes(last_size("2+ truckloads")) == {"bracket-unread"}
+
+
+@pytest.mark.parametrize("head", ["USD/ST 10,000 lb up to 2 truckloads", "EUR/t 5 t bis 2 LKW"])
+def test_a_size_in_two_units_is_asked_about(head):
+    (line,) = lines([["Grade", "pt", "lb/MSF", head], ["SBS C1S", 14, 59, 1164]]).values()
+    assert "bracket-unread" in codes(line)

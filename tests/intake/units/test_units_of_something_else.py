@@ -130,3 +130,9 @@ def test_a_load_that_is_weighed_says_how_the_board_comes():
     ):
         (line,) = lines([*rows, [], [note]]).values()
         assert line.state == state
+
+
+@pytest.mark.parametrize("note", ["Terms: USD pmt 30 days", "USD pmt due in 30 days"])
+def test_pmt_beside_days_is_when_to_pay(note):
+    (line,) = lines([["Grade", "pt", "lb/MSF", "Price USD"], ["SBS C1S", 16, 67, 1230], [], [note]]).values()
+    assert line.offer.basis is None

@@ -49,3 +49,11 @@ def test_a_company_in_the_customers_block_does_not_quote():
     rows = [["Tarnwick Board Inc."], ["Customer information"], ["Company:", "Hadley Cartons Ltd"], []]
     (line,) = lines([*rows, *TABLE]).values()
     assert line.offer.vendor == "Tarnwick Board Inc."
+
+
+@pytest.mark.parametrize(
+    ("title", "name"),
+    [("Sheet & Roll Pricing - 2027", None), ("Merrow Sheet & Roll", "Merrow Sheet & Roll")],
+)
+def test_a_word_for_prices_names_no_firm(title, name):
+    assert vendor(title) == name

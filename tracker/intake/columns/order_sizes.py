@@ -162,7 +162,7 @@ def beside_unit(head: Header) -> Bracket | None:
     if head.weights or head.calipers:
         return None
     if bracket is not None:
-        return bracket if weights and not bracket.not_weight else None
+        return bracket if weights and bracket.not_weight in ("", "other_unit") else None
     behind = bracket_behind_words(rest) if weights else None
     if behind is not None:
         return behind

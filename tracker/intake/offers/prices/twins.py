@@ -213,10 +213,10 @@ def disagreeing_rows(drafts: Iterable[Draft]) -> None:
     for draft in drafts:
         if times[draft.row_words] == 1 or draft.refused or draft.price is None:
             continue
-        # 'DAP 1,285' and 'FCA 1,255' in the price cells of two rows are two offers.
-        key = (draft.block, draft.row_words, *about(draft), draft.currency, draft.basis, draft.delivered)
+        # 'DAP 1,285' and 'FCA 1,255' in the price cells of two rows are two offers; '1,285' alone may be either.
+        key = (draft.block, draft.row_words, *about(draft), draft.currency, draft.basis)
         earlier = first.setdefault(key, draft)
-        if earlier is draft or earlier.price is None:
+        if earlier is draft or earlier.price is None or {earlier.delivered, draft.delivered} == {True, False}:
             continue
         if earlier.price != draft.price:
             if not any(asked.code is NoteCode.PRICES_DISAGREE for asked in earlier.asked):

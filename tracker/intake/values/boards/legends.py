@@ -41,7 +41,7 @@ def legend(text: str) -> tuple[LegendEntry, ...]:
     return tuple(entries) or tuple(_in_sentences(text))
 
 
-_NEXT_CODE = re.compile(r"[\s|/·•+]+(?=[^\s=:|/]{1,12}\s*=)")
+_NEXT_CODE = re.compile(r"(?:\s{2,}|\s*[|/·•+]\s*)(?=[^\s=:|/]{1,12}\s*=)|\s+(?=[A-Z]{1,4}\s*=)")
 _JOINED = re.compile(rf"\s*(?:[|/·•+]|\s{pattern('range', 'and')})\s*$", re.IGNORECASE)
 
 

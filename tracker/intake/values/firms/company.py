@@ -108,7 +108,7 @@ def letterhead_name(text: str) -> str | None:
     as partners are: 'Oxbow & Thrale'.
     """
     head = BREAK.split(text.strip(), maxsplit=1)[0].strip()
-    if not may_be_a_name(head):
+    if not may_be_a_name(head) or any(phrases(section).find(head) for section in ("price_words", "months")):
         return None
     if _PARTNERS.fullmatch(head) and all(map(has_words_of_its_own, head.split("&"))):
         return with_goods(text, head)

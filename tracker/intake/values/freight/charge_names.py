@@ -29,11 +29,14 @@ def label_of(text: str, found: list[Found[str]]) -> str:
         # 'Energy and fuel surcharge' is for both.
         start = both.start()
     for match in sorted(found[1:], key=lambda match: match.start):
-        if not text[end : match.start].strip() and match.start >= end:
+        between = text[end : match.start].strip()
+        joined = found[0].value == match.value == ChargeKind.ENERGY and _AND.fullmatch(between)
+        if match.start >= end and (not between or joined):
             end = match.end
     return " ".join(text[start:end].split())
 
 
+_AND = re.compile(rf"[&/+]|{pattern('range', 'and')}", re.IGNORECASE)
 _BEFORE_AND = re.compile(rf"(?P<word>[^\W\d_]+)\s*(?:[&/+]|{pattern('range', 'and')})\s*$", re.IGNORECASE)
 
 

@@ -26,5 +26,8 @@ def end_of_place(text: str, start: int) -> int:
 
 def _says_more(name: str) -> bool:
     """Words that say something else than a place: 'Delivered Price', 'FOB Origin Freight Collect'."""
-    sections = ("headers", "basis", "delivery", "incoterms", "charges", "indicative", "no_price")
+    sections = (
+        "headers", "basis", "delivery", "incoterms", "charges", "indicative", "no_price", "price_ages", "bracket",
+        "forms", "negations", "count_words", "not_places",
+    )  # fmt: skip
     return any(phrases(section).find(name) for section in sections)

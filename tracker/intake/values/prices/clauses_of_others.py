@@ -16,7 +16,12 @@ _ASIDES = re.compile(r",(?!\d)|[()]|\s[-–—]\s")
 
 def is_of_others(clause: str) -> bool:
     """Whether a clause says neither in which currency prices are nor what they are per, for all its money and units."""
-    return _is_of_board(clause) or _is_on_request(clause) or _is_of_a_charge(clause)
+    paid = _PAYMENT.search(clause) is not None
+    return paid or _is_of_board(clause) or _is_on_request(clause) or _is_of_a_charge(clause)
+
+
+_PAYMENT = re.compile(r"\bpmt\b.*\b(?:days?|due|net|terms?)\b|\bterms?\b.*\bpmt\b", re.IGNORECASE)
+"""'USD pmt 30 days' says when to pay, where 'USD 635 PMT' is per tonne."""
 
 
 def without_weights(clause: str) -> str:
