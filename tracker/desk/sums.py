@@ -50,12 +50,16 @@ def addition_text(terms: Sequence[Fraction]) -> str:
     """'45.88 + 2.34 = 48.22', with more places where the rounded terms would not add up."""
     exact = amount_text(sum(terms, Fraction(0)))
     texts: list[str] = []
-    for more in range(4):
+    for more in range(_MOST_MORE_PLACES):
         shown = [_to_places(term, _places(term) + more) for term in terms]
         texts = [figure_text(value) if more else amount_text(value) for value in shown]
         if amount_text(sum(shown, Fraction(0))) == exact:
             break
     return f"{' + '.join(texts)} = {exact}"
+
+
+_MOST_MORE_PLACES = 12
+"""So many for a sum that lies just below the half of its last shown place."""
 
 
 def amount_text(value: Fraction) -> str:
