@@ -5,7 +5,7 @@ from typing import Any
 
 from tracker.intake.grid import Cell, Grid, MergedRange, Workbook
 from tracker.intake.read import read_workbook
-from tracker.trade.offer import Answers, Line, NoteCode, Reading, State
+from tracker.trade.offer import Answers, Line, NoteCode, Offer, Reading, State
 from tracker.trade.quantities import MassUnit, kilograms
 
 Rows = list[list[Any]]
@@ -38,6 +38,14 @@ def accepted(reading: Reading) -> dict[str, tuple[str | None, str, str | None, s
         for cell, line in by_cell(reading).items()
         if line.state is State.ACCEPTED
     }
+
+
+def offer_below(*texts: str, apart: bool = False) -> Offer:
+    """The offer of a list of one board in EUR per tonne, below texts; `apart`: with an empty row between them."""
+    head, board = ["Grade", "µm", "g/m²", "EUR/tonne"], ["GC1", 450, 300, 1100]
+    (line,) = read_rows([*([text] for text in texts), *([[]] if apart else []), head, board]).lines
+    assert line.state is State.ACCEPTED
+    return line.offer
 
 
 def note_codes(line: Line) -> set[NoteCode]:

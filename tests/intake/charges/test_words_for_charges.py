@@ -4,6 +4,7 @@ from decimal import Decimal
 
 import pytest
 
+from tests.intake.readings import offer_below
 from tests.intake.sheets import codes, lines
 from tracker.intake.values.freight.added_on_top import added_on_top
 from tracker.intake.values.freight.charges import find_charges
@@ -113,15 +114,6 @@ def test_charges(note, charges):
     assert {float(charge.price) for charge in offer(note).charges} == charges
 
 
-BOARDS = [["Board", "g/m²", "µm", "EUR per 1000 kg"], ["GC1", 260, 415, 1287]]
-
-
-def further_offer(*said):
-    (line,) = lines([*([one] for one in said), [], *BOARDS]).values()
-    assert str(line.state) == "accepted"
-    return line.offer
-
-
 @pytest.mark.parametrize(
     "said",
     [
@@ -133,7 +125,7 @@ def further_offer(*said):
     ],
 )
 def test_surcharges_with_a_dash_for_no_cents_or_a_code_before_their_name(said):
-    (charge,) = further_offer(said).charges
+    (charge,) = offer_below(said, apart=True).charges
     assert (f"{charge.price:f}", charge.currency, charge.basis) == ("18", "EUR", "tonne")
 
 

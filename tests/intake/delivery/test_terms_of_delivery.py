@@ -5,7 +5,7 @@ from decimal import Decimal
 
 import pytest
 
-from tests.intake.readings import accepted, by_cell, read_rows
+from tests.intake.readings import accepted, by_cell, offer_below, read_rows
 from tests.intake.sheets import lines
 from tracker.intake.values.freight.delivery import find_delivery
 
@@ -135,14 +135,6 @@ def test_a_term_before_the_lead_time_is_of_the_prices(terms, delivered):
     """What stands behind the weeks may say from where they count, where the list says that it is delivered."""
     (line,) = lines([["Prices delivered"], [], [terms], EURO_HEAD, GC1]).values()
     assert line.offer.delivered is delivered
-
-
-GRADED_HEAD = ["Grade", "µm", "g/m²", "EUR/tonne"]
-
-
-def offer_below(*texts):
-    (line,) = lines([*([text] for text in texts), GRADED_HEAD, GC1]).values()
-    return line.offer
 
 
 @pytest.mark.parametrize(

@@ -2,6 +2,7 @@
 
 import pytest
 
+from tests.intake.readings import offer_below
 from tests.intake.sheets import codes, lines
 from tracker.intake.values.times.lead import lead_text
 from tracker.intake.values.times.lead_by_itself import lead_by_itself
@@ -184,21 +185,13 @@ def test_lead_times(note, days):
     assert offer(note).lead_days == days
 
 
-GRADED_HEAD = ["Grade", "µm", "g/m²", "EUR/tonne"]
-
-
-def offer_below(*texts):
-    (line,) = lines([*([text] for text in texts), GRADED_HEAD, GC1]).values()
-    return line.offer
-
-
 @pytest.mark.parametrize(
     ("text", "days"),
     [
         ("Delivered. Allow two weeks from release.", (14, 14)), ("Delivered, euros. Allow 30 days.", (30, 30)),
         ("All weights g/m². Lead 5 to 6 weeks", (35, 42)), ("Delivered prices in euros; 10 to 14 days", (10, 14)),
         ("Départ usine (EXW) - délai 10 à 15 jours - valable jusqu'au 15/09/2026", (10, 15)),
-        ("Fritt kund, SEK per ton, lev. 3-4 veckor", (21, 28)),
+        ("Fritt kund, EUR per ton, lev. 3-4 veckor", (21, 28)),
         ("Prix franco. Prévoir 15 jours.", (15, 15)), ("Preise frei Haus. Bitte 3 Wochen einplanen.", (21, 21)),
         ("Delivered. Allow 14 days for claims.", None),
         ("Delivered prices in euros; 10 days", None), ("Delivered prices in euros; 30 to 60 days", None),

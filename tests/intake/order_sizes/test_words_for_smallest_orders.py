@@ -4,6 +4,7 @@ from decimal import Decimal
 
 import pytest
 
+from tests.intake.readings import offer_below
 from tests.intake.sheets import lines
 
 
@@ -23,15 +24,6 @@ def test_smallest_orders(note, kg):
     assert offer(note).minimum_kg == kg
 
 
-BOARDS = [["Board", "g/m²", "µm", "EUR per 1000 kg"], ["GC1", 260, 415, 1287]]
-
-
-def further_offer(*said):
-    (line,) = lines([*([one] for one in said), [], *BOARDS]).values()
-    assert str(line.state) == "accepted"
-    return line.offer
-
-
 @pytest.mark.parametrize(
     "said",
     [
@@ -43,16 +35,7 @@ def further_offer(*said):
     ],
 )
 def test_smallest_orders_now_and_then(said):
-    assert further_offer(said).minimum_kg == 500
-
-
-HEAD = ["Grade", "µm", "g/m²", "EUR/tonne"]
-GC1 = ["GC1", 450, 300, 1100]
-
-
-def offer_below(*texts):
-    (line,) = lines([*([text] for text in texts), HEAD, GC1]).values()
-    return line.offer
+    assert offer_below(said, apart=True).minimum_kg == 500
 
 
 @pytest.mark.parametrize(

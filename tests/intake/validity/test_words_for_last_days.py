@@ -4,6 +4,7 @@ from datetime import date
 
 import pytest
 
+from tests.intake.readings import offer_below
 from tests.intake.sheets import lines
 from tracker.intake.values.times.validity import validity
 
@@ -27,15 +28,6 @@ def test_last_days(note, day):
     assert str(offer(note).valid_until) == day
 
 
-BOARDS = [["Board", "g/m²", "µm", "EUR per 1000 kg"], ["GC1", 260, 415, 1287]]
-
-
-def further_offer(*said):
-    (line,) = lines([*([one] for one in said), [], *BOARDS]).values()
-    assert str(line.state) == "accepted"
-    return line.offer
-
-
 @pytest.mark.parametrize(
     ("said", "last"),
     [
@@ -52,25 +44,20 @@ def further_offer(*said):
     ],
 )
 def test_last_days_now_and_then(said, last):
-    assert further_offer(said).valid_until == last
+    assert offer_below(said, apart=True).valid_until == last
 
 
 @pytest.mark.parametrize("said", ["Gültig bis Jahresende", "Valid from the third quarter of 2026"])
 def test_no_last_day_is_guessed(said):
-    assert further_offer(said).valid_until is None
+    assert offer_below(said, apart=True).valid_until is None
 
 
 def test_the_day_of_a_span_keeps_its_dash():
-    assert further_offer("Valid 1.7. - 30.9.2026").valid_until == date(2026, 9, 30)
+    assert offer_below("Valid 1.7. - 30.9.2026", apart=True).valid_until == date(2026, 9, 30)
 
 
 HEAD = ["Grade", "µm", "g/m²", "EUR/tonne"]
 GC1 = ["GC1", 450, 300, 1100]
-
-
-def offer_below(*texts):
-    (line,) = lines([*([text] for text in texts), HEAD, GC1]).values()
-    return line.offer
 
 
 @pytest.mark.parametrize(

@@ -91,14 +91,20 @@ def test_a_price_is_off_from_others_only_where_there_are_others(real_window: Mai
     )  # fmt: skip
 
 
-def test_undoing_an_answer_given_anew_keeps_the_words_it_answered(real_window: MainWindow, qtbot, tmp_path) -> None:
-    window = real_window
-    path = tmp_path / "ostrel.csv"
+def _of_some_ton(folder: Path) -> Path:
+    """A list whose ton is a question."""
+    path = folder / "ostrel.csv"
     path.write_text(
         "Ostrel Karton Ltd,,,,,\n\nBoard,Grade,Caliper (pt),Basis weight (g/m²),Price USD,Unit\n"
         "Fenlight 16,SBS,16,300,1216,ton\n",
         encoding="utf-8",
     )
+    return path
+
+
+def test_undoing_an_answer_given_anew_keeps_the_words_it_answered(real_window: MainWindow, qtbot, tmp_path) -> None:
+    window = real_window
+    path = _of_some_ton(tmp_path)
     window.take_in_files([path])
     settle(qtbot, window)
     _press(window, qtbot, "short ton")
@@ -120,12 +126,7 @@ def test_undoing_an_answer_given_anew_keeps_the_words_it_answered(real_window: M
 
 def test_what_was_undone_is_one_sentence(real_window: MainWindow, qtbot, tmp_path) -> None:
     window = real_window
-    path = tmp_path / "ostrel.csv"
-    path.write_text(
-        "Ostrel Karton Ltd,,,,,\n\nBoard,Grade,Caliper (pt),Basis weight (g/m²),Price USD,Unit\n"
-        "Fenlight 16,SBS,16,300,1216,ton\n",
-        encoding="utf-8",
-    )
+    path = _of_some_ton(tmp_path)
     window.take_in_files([path])
     settle(qtbot, window)
     _press(window, qtbot, "short ton")

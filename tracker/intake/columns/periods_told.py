@@ -12,6 +12,7 @@ from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.times.dates import without_dates
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import without
 
 
 def set_periods_aside_as_told(columns: Columns, notes: Iterable[str]) -> None:
@@ -70,7 +71,8 @@ def _without_ends(clause: str) -> str:
     """A clause without days, and up to where it says from when or until when: 'prices apply until June' names no price
     of June."""
     # 'Prices may no longer apply' is of no month.
-    text = without_dates(clause).replace(" may ", " ")
+    text = without_dates(clause)
+    text = without(text, phrases("no_months").find(text))
     for section in ("until", "since"):
         text = next((before for one in phrases(section).find(text) if not _joins(before := text[: one.start])), text)
     return text

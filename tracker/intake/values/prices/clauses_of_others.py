@@ -16,12 +16,16 @@ _ASIDES = re.compile(r",(?!\d)|[()]|\s[-–—]\s")
 
 def is_of_others(clause: str) -> bool:
     """Whether a clause says neither in which currency prices are nor what they are per, for all its money and units."""
-    paid = _PAYMENT.search(clause) is not None
-    return paid or _is_of_board(clause) or _is_on_request(clause) or _is_of_a_charge(clause)
+    return _is_of_payment(clause) or _is_of_board(clause) or _is_on_request(clause) or _is_of_a_charge(clause)
 
 
-_PAYMENT = re.compile(r"\bpmt\b.*\b(?:days?|due|net|terms?)\b|\bterms?\b.*\bpmt\b", re.IGNORECASE)
-"""'USD pmt 30 days' says when to pay, where 'USD 635 PMT' is per tonne."""
+_PAYMENT = re.compile(r"\bpmt\b", re.IGNORECASE)
+
+
+def _is_of_payment(clause: str) -> bool:
+    """'USD pmt 30 days' and 'Terms: USD pmt' say when to pay, where 'USD 635 PMT' is per tonne."""
+    told = phrases("not_lead").find(clause) or any(match.value == "day" for match in phrases("lead").find(clause))
+    return bool(told) and _PAYMENT.search(clause) is not None
 
 
 def without_weights(clause: str) -> str:
