@@ -94,10 +94,12 @@ def _offer(offers: Offers, row: int) -> Task:
     mark = Standing(int(offers.marks[row]))
     ratio = float(offers.of_expected[row])
     price = f"{price_figure(comparison, float(comparison.price[row]))} {per_words(comparison)}"
+    # A line never ends between an amount and what it is per.
+    quoted = comparison.snapshot.as_quoted[row].replace(" ", "\N{NO-BREAK SPACE}")
     text = f"{figures.beside(ratio)} the going price" if mark is not Standing.SLIP else "another basis?"
     return Task(
         _board(offers, row),
-        f"{price}, quoted {comparison.snapshot.as_quoted[row]}",
+        f"{price}, quoted {quoted}",
         text,
         row,
         offers.name("grade", row),
