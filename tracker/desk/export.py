@@ -2,8 +2,9 @@
 
 from collections.abc import Mapping, Sequence
 from pathlib import Path
-from typing import Any
+from typing import Any, TextIO
 
+from tracker.desk.collecting import no_collecting
 from tracker.desk.trouble import Trouble
 from tracker.reports.safe_text import spreadsheet_text
 
@@ -12,7 +13,7 @@ Rows = Sequence[Mapping[str, Any]]
 _WIDEST_COLUMN = 42
 _LONGEST_CELL = 32_767
 _AT_A_TIME = 1_000
-"""Rows of a CSV file: while pandas writes some it lets no other thread, a window's neither, do anything."""
+"""Rows of a CSV file: while pandas handles some it lets no other thread, a window's neither, do anything."""
 _NOT_IN_XML = dict.fromkeys((*range(9), 11, 12, *range(14, 32)))
 
 
@@ -29,16 +30,24 @@ def flat(nested: Mapping[str, Any], before: str = "") -> dict[str, Any]:
 
 def write_csv(rows: Rows, path: Path) -> None:
     """UTF-8 with a byte-order mark, so that a spreadsheet program reads its letters rightly. Trouble if it can't."""
+    headings = _headings(rows)
+    # Loading pandas makes so many objects that a window, on its other thread, would wait while they are searched.
+    with no_collecting():
+        try:
+            with path.open("w", encoding="utf-8-sig", newline="") as file:
+                for start in range(0, max(1, len(rows)), _AT_A_TIME):
+                    _write_some(rows[start : start + _AT_A_TIME], headings, file, first=start == 0)
+        except OSError as problem:
+            raise _not_written(path, problem) from problem
+
+
+def _write_some(rows: Rows, headings: Sequence[str], file: TextIO, *, first: bool) -> None:
     from pandas import DataFrame
 
-    headings = _headings(rows)
     values = [[_csv_value(row.get(heading)) for heading in headings] for row in rows]
     # As objects: a column of whole numbers with a gap would else become one of decimals.
     frame = DataFrame(values, columns=headings, dtype=object)
-    try:
-        frame.to_csv(path, index=False, encoding="utf-8-sig", lineterminator="\r\n", chunksize=_AT_A_TIME)
-    except OSError as problem:
-        raise _not_written(path, problem) from problem
+    frame.to_csv(file, index=False, header=first, lineterminator="\r\n")
 
 
 def write_xlsx(rows: Rows, path: Path, title: str, meaning: str = "") -> None:

@@ -3,7 +3,7 @@
 A block of labels with one column of values (a board written as a form) is the same thing with one board.
 """
 
-from collections.abc import Iterator
+from collections.abc import Hashable, Iterator
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -25,6 +25,8 @@ _FEW_LABELS = 6
 """Of more, a third may have no value: fields left empty."""
 _MOST_UNKNOWN = 3
 """Labels under each other whose words are not known."""
+_LOOKED_AT = 400
+"""Rows from the top."""
 _FARTHEST_UNITS = 8
 """Columns to the right of the labels; a table on its side with more boards than that names its units beside them."""
 
@@ -63,13 +65,18 @@ def label_runs(view: View) -> list[Labels]:
 
 
 def _label_columns(view: View) -> list[int]:
-    """Columns with at least the fewest labels; a long table's columns are ruled out by a look at their first cells."""
-    counts: dict[int, int] = {}
-    for row in view.order[:400]:
+    """Columns with at least the fewest labels; a long table's columns are ruled out by a look at their first cells.
+
+    There "stock" or "no" in every other row is a single label, not many.
+    """
+    long = len(view.order) > _LOOKED_AT
+    labels: dict[int, set[Hashable]] = {}
+    for row in view.order[:_LOOKED_AT]:
         for column, cell in view.rows[row].items():
-            if counts.get(column, 0) < _FEWEST_LABELS and (is_label(cell) or _is_form(cell)):
-                counts[column] = counts.get(column, 0) + 1
-    return sorted(column for column, count in counts.items() if count >= _FEWEST_LABELS)
+            found = labels.setdefault(column, set())
+            if len(found) < _FEWEST_LABELS and (is_label(cell) or _is_form(cell)):
+                found.add(cell.text if long else row)
+    return sorted(column for column, found in labels.items() if len(found) >= _FEWEST_LABELS)
 
 
 def is_label(cell: Cell | None) -> bool:
