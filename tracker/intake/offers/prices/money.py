@@ -211,7 +211,8 @@ def _stated_basis(
     for said in prices.heard(level.all_of(SaysBasis), facts):
         bases = bases_of(said.value.basis, facts)
         words = _clause_saying(said.words, said.value.basis.words)
-        excused = _gives_way(words, nearer) or bool(bases & claimed.bases)
+        elsewhere = bool(bases & claimed.bases) and not _of_all_prices(words)
+        excused = _gives_way(words, nearer) or elsewhere
         yield basis_claim(said.value.basis, said.where, words, facts, excused)
 
 
