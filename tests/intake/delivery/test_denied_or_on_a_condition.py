@@ -3,6 +3,7 @@
 import pytest
 
 from tests.intake.sheets import lines
+from tracker.intake.values.freight.freight_of_prices import freight_of_prices
 
 
 @pytest.mark.parametrize(
@@ -66,3 +67,24 @@ def test_a_denied_delivery_is_none(note, delivered):
 def test_an_order_size_that_is_not_read_is_a_condition_all_the_same(note):
     (line,) = lines([["Grade", "g/m²", "µm", "EUR/tonne"], ["GC1", 250, 400, 1180], [], [note]]).values()
     assert line.offer.delivered is None
+
+
+@pytest.mark.parametrize(
+    ("text", "delivered"),
+    [
+        ("Freight prepaid on orders of a hundred tons or more", None),
+        ("Freight prepaid on large orders", None),
+        ("Frei Haus bei Aufträgen ab hundert Tonnen", None),
+        ("Franco pour commandes de cent tonnes", None),
+        ("Entregado en pedidos de cien toneladas", None),
+        ("Fritt levererat vid order om hundra ton", None),
+        ("Freight prepaid on all orders", True),
+        ("Franco pour toute commande", True),
+        ("Delivered prices for orders placed by 1 March 2026", True),
+        ("Delivered, 4 weeks from order", True),
+    ],
+)
+def test_freight_that_is_paid_on_some_orders(text, delivered):
+    found = freight_of_prices(text)
+    assert found is not None
+    assert found.delivered is delivered

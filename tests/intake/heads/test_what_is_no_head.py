@@ -112,3 +112,13 @@ def test_a_whole_board_beside_a_range_of_prices_heads_nothing():
 def test_item_numbers_stay_what_they_are():
     found = read([["Our ref", "Board", "Price EUR/t"], [10240, "GC1 250 g/m²", 1240], [10241, "GC2 250 g/m²", 1180]])
     assert [line.offer.price for line in found.lines] == [1240, 1180]
+
+
+def test_a_price_with_words_that_nobody_knows_behind_it_heads_nothing():
+    rows = [
+        ["What", "Thickness", "Weight", "They want"],
+        ["SBS C1S", "18 point", "76 lb per MSF", "1,174.50 USD per short ton"],
+        ["CUK", "21 point", "87 lb per MSF", "54.25 cents per pound, so they say"],
+        ["URB", "28 point", "98 lb per MSF", "USD 812 per metric ton"],
+    ]
+    assert [str(line.state) for line in lines(rows).values()] == ["accepted", "question", "accepted"]

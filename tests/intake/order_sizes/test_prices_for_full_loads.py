@@ -71,3 +71,14 @@ def test_a_size_that_ends_at_a_load_does_not_say_what_one_weighs():
     below, between, load = lines(rows).values()
     assert (str(below.state), below.offer.below_kg) == ("accepted", Decimal("4535.9237"))
     assert {str(between.state), str(load.state)} == {"question"}
+
+
+def test_also_behind_a_lead_time_in_the_same_sentence():
+    text = "US dollars per short ton, lead time 5 weeks, each price for orders of one truckload or more"
+    (line,) = lines([[text], HEAD, BOARD]).values()
+    assert (codes(line) - {"weight-estimated"}, line.offer.lead_days) == ({"bracket-unread"}, (35, 35))
+
+
+def test_how_soon_truckloads_come_says_nothing_of_prices():
+    (line,) = lines([["Lead time for truckload orders 5 weeks"], HEAD, BOARD]).values()
+    assert "bracket-unread" not in codes(line)

@@ -102,3 +102,13 @@ def test_a_bare_sign_in_a_number_format_stays_open():
     assert crown is not None
     assert dollar.bare_dollar
     assert crown.code is None
+
+
+@pytest.mark.parametrize("text", ["franco pour commandes de cent tonnes", "à partir de cent kilos", "les cent feuilles"])
+def test_a_hundred_of_a_unit_is_no_money(text):
+    assert find_currencies(text) == ()
+
+
+@pytest.mark.parametrize("text", ["prix en cent par kg", "Cent/kg", "98 cents per lb"])
+def test_and_a_cent_is(text):
+    assert [found.cents for found in find_currencies(text)] == [True]

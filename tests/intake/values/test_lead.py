@@ -197,3 +197,16 @@ def test_a_week_of_the_calendar_is_no_wait(text):
 def test_a_store_that_board_goes_to_is_no_stock(text, stock):
     said = find_lead(text)
     assert (said is not None and said.days == (0, 0)) is stock
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Order confirmation 2 days after order", "Auftragsbestätigung 2 Tage nach Bestellung",
+        "Confirmation de commande 2 jours après commande", "Confirmación de pedido 2 días tras pedido",
+        "Orderbekräftelse 2 dagar efter order",
+    ],
+)  # fmt: skip
+def test_when_an_order_is_confirmed_is_no_lead_time(text):
+    assert lead_by_itself(text) is None
+    assert lead_by_itself("4 weeks from order confirmation") is not None

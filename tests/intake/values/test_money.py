@@ -327,3 +327,16 @@ def test_p_with_a_full_stop_is_per(text, cents):
     assert unit is not None
     assert unit.currency is not None
     assert unit.currency.cents is cents
+
+
+@pytest.mark.parametrize(
+    ("text", "currency"),
+    [("54.25 cents per pound, US", "USD"), ("$54.25/cwt US", "USD"), ("$812 a ton, Canadian", "CAD")],
+)
+def test_a_country_alone_behind_a_price_says_whose_money_it_is(text, currency):
+    found = price_text(text)
+    assert (found.currency.code, found.rest) == (currency, "")
+
+
+def test_a_country_behind_money_that_is_another_s_stays_unexplained():
+    assert price_text("54.25 €/kg US").rest == "US"

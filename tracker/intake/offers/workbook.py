@@ -176,7 +176,7 @@ def _read_tables(
     outdated = sheet.name in outdated_sheets([other.name for other in sheets])
     why = "a later year has a sheet of its own" if outdated else outdated_whole(sheet, sheets)
     offering = [read for read in sheet.tables if not read.passed_over and not why]
-    claimed = _claimed(sheet, facts)
+    claimed = _claimed(sheet.tables, facts)
     titles = tuple(_titles(sheets))
     before = len(found.drafts)
     alike: list[Draft] = []
@@ -196,7 +196,9 @@ def _read_tables(
         vendor = vendor_of_table(read, sheet)
         if vendor is None and file_vendor is not None and not may_name_another(sheet.found.texts, file_vendor):
             vendor = file_vendor
-        offers = TableReader(read, levels, claimed, facts, vendor, Doubts(read, sheet), titles).read()
+        offers = TableReader(
+            read, levels, replace(claimed, own=_claimed([read], facts)), facts, vendor, Doubts(read, sheet), titles
+        ).read()
         found.passed.extend(offers.passed)
         drafts = joined_down(_by_row(offers.drafts))
         # Without words of its own above it, a table tells nothing that sets its prices apart from the one before.
@@ -222,7 +224,9 @@ def _by_row(drafts: Iterable[Draft]) -> Iterator[Draft]:
 def _levels(read: ReadTable, sheet: ReadSheet, sheets: Sequence[ReadSheet], tables: int) -> Iterator[Level]:
     """From the table's own titles outwards to the other sheets' terms."""
     if read.table.titles or read.table.notes:
-        yield Level("title", (*read.table.titles, *read.table.notes), sole=tables == 1, last_row=read.table.last_row)
+        own = not set(read.table.titles) <= set(sheet.found.texts)
+        texts = (*read.table.titles, *read.table.notes)
+        yield Level("title", texts, sole=tables == 1, last_row=read.table.last_row, of_table=own)
     yield sheet_level(read, sheet, alone=tables == 1)
     of_all = board_level(read, sheet) if tables > 1 else None
     if of_all is not None:
@@ -265,14 +269,14 @@ def _file_vendor(sheets: Sequence[ReadSheet], answers: Answers) -> Said[str] | N
     return Said(answered, "your answer", answered) if answered else None
 
 
-def _claimed(sheet: ReadSheet, facts: FileFacts) -> Claimed:
-    """Currencies and bases that stand at the prices of a sheet: in headers, unit columns, formats.
+def _claimed(tables: Iterable[ReadTable], facts: FileFacts) -> Claimed:
+    """Currencies and bases that stand at the prices of some tables: in headers, unit columns, formats.
 
     A ton that the file settles counts as what it is: '€/t' does not speak of short tons.
     """
     currencies: set[str] = set()
     bases: set[str] = set()
-    for read in sheet.tables:
+    for read in tables:
         for price in read.columns.prices:
             currencies.update(code for reading in price.column.currencies for code in reading.codes)
             bases.update(basis for reading in price.column.bases for basis in bases_of(reading, facts))

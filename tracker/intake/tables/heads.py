@@ -7,6 +7,7 @@ from functools import lru_cache
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.periods import YEAR, is_period
+from tracker.intake.tables.priced_texts import is_money, is_price
 from tracker.intake.values.boards.weight import weight_units
 from tracker.intake.values.figures.formats import format_words
 from tracker.intake.values.figures.numbers import number_readings
@@ -22,8 +23,8 @@ from tracker.intake.values.times.dates import find_dates
 from tracker.intake.values.times.lead import LeadTime, lead_unit
 from tracker.intake.words.lists import phrases
 
-PRICE_ROLES = frozenset({Role.PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.PREVIOUS_PRICE, Role.ALL_IN})
 BOARD_ROLES = frozenset({Role.ITEM, Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE})
+PRICE_ROLES = frozenset({Role.PRICE, Role.LIST_PRICE, Role.NET_PRICE, Role.PREVIOUS_PRICE, Role.ALL_IN})
 AXIS_ROLES = frozenset({Role.CALIPER, Role.WEIGHT, Role.BRACKET, Role.GRADE, Role.PRODUCT, Role.SHEET_SIZE})
 _PIECES = ("sheets", "roll", "pallet", "other_unit")
 _LONGEST = 120
@@ -124,17 +125,17 @@ def head_of_words(text: str) -> Head | None:
         return Head(across="bracket")
     if len(readings) == 1 and not YEAR.fullmatch(text.strip()):
         return Head(number=readings[0].value)
-    if (_is_money(text) or _begins_with_money(text)) and not _is_price_of_a_year(text):
+    if is_money(text) and not _is_price_of_a_year(text):
         return None
     if is_period(text):
         return Head(across="period")
-    if _withholds(text):
+    if _withholds_price(text):
         return Head()
     said = header(text)
     across = _across(said)
     if not across and is_bare_order_size(text):
         across = "bracket"
-    if not across and _is_price(text) and not _is_price_of_a_year(text):
+    if not across and is_price(text) and not _is_price_of_a_year(text):
         return None
     named = may_name(text) and not _value_only(said, across)
     return Head(
@@ -201,23 +202,6 @@ def _value_only(said: Header, across: str) -> bool:
     return False
 
 
-def _is_money(text: str) -> bool:
-    price = price_text(text)
-    if price is None or not price.amounts or price.currency is None or price.rest:
-        return False
-    # The 'fr' of 'fr 5 000 kg' is a franc to some and 'from' to others; the kilograms say which.
-    bracket = bracket_text(text)
-    return bracket is None or bracket.alone
-
-
-_MONEY_FIRST = re.compile(r"\s*(?:[A-Z]{2,3}\s?)?[$€£]\s?\d")
-
-
-def _begins_with_money(text: str) -> bool:
-    """'$1,205/ST ($36.15/MSF)' heads nothing, though it is more than one price; '$ 1,000 ft²' is a unit."""
-    return _MONEY_FIRST.match(text) is not None and price_unit(text) is None
-
-
 def _is_price_of_a_year(text: str) -> bool:
     """'Price 2026 USD/ST' and 'EUR/t 2026' are heads; '2026 USD/ST' may be a price."""
     if not YEAR.search(text):
@@ -227,7 +211,7 @@ def _is_price_of_a_year(text: str) -> bool:
     return any(r.role in PRICE_ROLES and r.words.strip() != text.strip() for r in header(text).roles)
 
 
-def _withholds(text: str) -> bool:
+def _withholds_price(text: str) -> bool:
     """'no disponible' and 'no quote' stand in the place of a price, though 'no' alone heads item numbers; 'Ask price'
     and 'Ask, US$ per cwt' head what a vendor asks for."""
     price = price_text(text)
@@ -237,17 +221,6 @@ def _withholds(text: str) -> bool:
     asked = any(reading.role in PRICE_ROLES and reading.strength >= 1 for reading in said.roles)
     named = said.basis is not None or phrases("headers").whole(text) is not None
     return not (asked and named) or phrases("no_price").whole(text) is not None
-
-
-_ENDS_ON_A_DAY = re.compile(r"[^\W\d]\s+\d{1,2}\.\d{1,2}\.\)?\s*$")
-"""'NEU ab 1.4.' names the day from which on a price holds."""
-
-
-def _is_price(text: str) -> bool:
-    if _ENDS_ON_A_DAY.search(text):
-        return False
-    price = price_text(text)
-    return price is not None and bool(price.amounts) and not price.rest
 
 
 def _is_unit(said: Header) -> bool:

@@ -41,7 +41,8 @@ class Level:
     the table, below which a text is a note. `hidden`: they stand on a hidden sheet, where what something costs the
     vendor is charged to nobody. `of_row`: they are about these rows and no others, so that a lead time which can't be
     read from them is not that of the whole list. `unsure`: they may be about other rows. `of_some`: they are about some
-    of a table's prices, and beside them holds what is said of all."""
+    of a table's prices, and beside them holds what is said of all. `of_table`: they stand over a table further
+    down, and are about that one alone."""
 
     name: str
     texts: tuple[Words, ...]
@@ -54,6 +55,7 @@ class Level:
     of_row: bool = False
     unsure: bool = False
     of_some: bool = False
+    of_table: bool = False
 
     @cached_property
     def stated(self) -> tuple[Said[Statement], ...]:

@@ -4,6 +4,7 @@ import re
 from collections.abc import Collection, Iterable, Iterator
 
 from tracker.intake.offers.notes.named_parts import of_other_parts
+from tracker.intake.offers.notes.of_firms import said_by_other_firms
 from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Level
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
@@ -25,7 +26,7 @@ def sheet_level(read: ReadTable, sheet: ReadSheet, *, alone: bool) -> Level:
     'GC1, EUR/t, 6 weeks' over the first tells what the GD2 below a title of its own is priced in, and no more. What
     stands over a table further to the right is that table's alone, but for what it is priced in. 'Export, US$ per
     metric ton' says nothing at all of 'Job lots', and no ton of those whose own title says a ton; 'Terms for B: …' none
-    of the terms of A. Neither does what one firm says over its table of another's beside it.
+    of the terms of A. Neither does what one firm says over its table of another's beside or below it.
     """
     own = [words.text for words in read.table.titles]
     others = {words for other in sheet.tables if other is not read for words in other.table.titles}
@@ -34,6 +35,7 @@ def sheet_level(read: ReadTable, sheet: ReadSheet, *, alone: bool) -> Level:
     right = _last_column(read)
     beside = {words for words in others if words.cell.column > right} | _in_rows_of_own(read, sheet)
     of_parts = {words for words in others if _apart(_parts([words.text]), _parts(own))} | _of_other_firms(read, sheet)
+    of_parts |= said_by_other_firms(read, sheet)
     named = of_other_parts(sheet.found.texts, read, sheet.tables)
     elsewhere = of_forms | of_boards | beside
     in_units = (others if _says_basis(read.table.titles) else set()) - elsewhere

@@ -57,10 +57,16 @@ class Around:
 
 @dataclass(frozen=True, slots=True)
 class Claimed:
-    """Currencies and bases that the headers, unit columns and formats of a sheet's tables speak of."""
+    """Currencies and bases that the headers, unit columns and formats of a sheet's tables speak of; `own`: those of the
+    table itself."""
 
     currencies: frozenset[str] = frozenset()
     bases: frozenset[str] = frozenset()
+    own: "Claimed | None" = None
+
+    def around(self, level: Level) -> "Claimed":
+        """Those that a level's texts may be about: a title over one of several tables is about no other."""
+        return self.own if level.of_table and self.own is not None else self
 
 
 THOUSANDS = "thousands of "
@@ -200,7 +206,7 @@ def _stated_currency(
     for said in prices.heard(level.all_of(SaysCurrency), facts):
         reading = said.value.currency
         words = _clause_saying(said.words, reading.words)
-        elsewhere = bool(claimed.currencies.intersection(reading.codes)) and not _of_all_prices(words)
+        elsewhere = bool(claimed.around(level).currencies.intersection(reading.codes)) and not _of_all_prices(words)
         excused = _gives_way(words, nearer) or elsewhere
         yield currency_claim(reading, said.where, words, excused)
 
@@ -211,7 +217,7 @@ def _stated_basis(
     for said in prices.heard(level.all_of(SaysBasis), facts):
         bases = bases_of(said.value.basis, facts)
         words = _clause_saying(said.words, said.value.basis.words)
-        elsewhere = bool(bases & claimed.bases) and not _of_all_prices(words)
+        elsewhere = bool(bases & claimed.around(level).bases) and not _of_all_prices(words)
         excused = _gives_way(words, nearer) or elsewhere
         yield basis_claim(said.value.basis, said.where, words, facts, excused)
 

@@ -7,6 +7,8 @@ from tracker.intake.words.lists import phrases
 
 _FARTHEST = 9
 """Words between 'unless' and 'otherwise' at the most."""
+_CLOSE = 3
+"""Words between 'except' and 'column'."""
 
 
 @lru_cache(maxsize=4096)
@@ -23,7 +25,18 @@ def unless_at(text: str) -> int | None:
         if match.value == "lead" and any(one.first - match.after <= _FARTHEST for one in behind):
             return match.start
     unmarked = phrases("unmarked").find(text)
-    return unmarked[0].start if unmarked else None
+    return unmarked[0].start if unmarked else _but_for_a_column(text)
+
+
+def _but_for_a_column(text: str) -> int | None:
+    """'All prices in Canadian funds, except the last column': what stands over that column says what is in it."""
+    columns = phrases("column_words").find(text)
+    excepted = (
+        match.start
+        for match in phrases("exceptions").find(text)
+        if any(0 <= column.first - match.after <= _CLOSE for column in columns)
+    )
+    return next(excepted, None)
 
 
 @lru_cache(maxsize=4096)

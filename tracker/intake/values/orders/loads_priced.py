@@ -53,9 +53,11 @@ _LOADS = ("truckload", "part_load", "pallet")
 
 
 def _parts(clause: str) -> list[str]:
-    """Between commas; none of a clause about something else, or that says what a load weighs."""
-    elsewhere = any(phrases(section).find(clause) for section in _OTHER_SUBJECTS) or find_lead(clause) is not None
-    return [] if elsewhere or find_masses(clause) else [part for part in re.split(r",(?!\d)", clause) if part.strip()]
+    """Between commas, but for lead times; none of a clause about something else, or that says what a load weighs."""
+    if find_masses(clause) or any(phrases(section).find(clause) for section in _OTHER_SUBJECTS):
+        return []
+    parts = [part for part in re.split(r",(?!\d)", clause) if part.strip()]
+    return [part for part in parts if find_lead(part) is None]
 
 
 def _kind(part: str, *, alone: bool) -> str | None:

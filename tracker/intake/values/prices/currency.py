@@ -1,7 +1,7 @@
 """Currencies by sign, code and name. A sign that several countries share comes back with all of them."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 
 from tracker.intake.words.fold import fold, tokens
@@ -56,7 +56,7 @@ class _Currencies(Phrases[tuple[str, bool]]):
         if match is not None and found[place][0] == "ft" and place and found[place - 1][0] == "sq":
             # The forint of Hungary is written like a foot.
             return None
-        if match is not None and (_ends_per_cent(found, place) or _tells_a_place(found, place)):
+        if match is not None and any(is_other(found, place) for is_other in (_ends_per_cent, _tells_a_place, _hundred)):
             return None
         return None if match is not None and _behind_letters(found, place) else match
 
@@ -65,6 +65,13 @@ def _ends_per_cent(found: Sequence[Token], place: int) -> bool:
     """The 'cent' of '10 per cent' and 'cinq pour cent' is no hundredth of a dollar."""
     shares = phrases("percent").among(found) if found[place][0] == "cent" else []
     return any(share.first < place < share.after for share in shares)
+
+
+def _hundred(found: Sequence[Token], place: int) -> bool:
+    """The 'cent' of 'commandes de cent tonnes' counts tonnes; that of '98 cent kg' is counted itself."""
+    counted = place > 0 and found[place - 1][0][0].isdigit()
+    unit = phrases("basis").at(found, place + 1) if found[place][0] == "cent" and place + 1 < len(found) else None
+    return unit is not None and unit.first == place + 1 and not counted
 
 
 def _tells_a_place(found: Sequence[Token], place: int) -> bool:
@@ -184,3 +191,10 @@ def combined(one: CurrencyReading, other: CurrencyReading) -> CurrencyReading:
     joined = both or (*one.codes, *(code for code in other.codes if code not in one.codes))
     bare = one.bare_dollar and other.bare_dollar
     return CurrencyReading(joined, _said_once(one.words, other.words), one.cents or other.cents, bare)
+
+
+def with_country(reading: CurrencyReading, behind: str) -> CurrencyReading | None:
+    """The 'US' that stands alone behind 'cents per pound' says whose cents they are; None where the words say none of
+    those that the sign may mean."""
+    code = phrases("whose_money").whole(behind)
+    return replace(reading, codes=(code,), bare_dollar=False) if code in reading.codes else None

@@ -19,6 +19,7 @@ from tracker.intake.values.prices.currency import (
     currency_phrases,
     currency_text,
     find_currencies,
+    with_country,
 )
 from tracker.intake.values.prices.pricewalk import PriceText, PriceWalk, cents_by_unit, no_piece
 from tracker.intake.values.prices.was_now import parted_by_age
@@ -65,8 +66,14 @@ def price_text(text: str) -> PriceText | None:
         return PriceText(stripped, no_price=stripped)
     walk = PriceWalk(stripped)
     walk.run()
-    said = walk.result()
+    said = _of_country(walk.result())
     return (_in_force(stripped) or said) if said is None or said.rest or said.is_range else said
+
+
+def _of_country(said: PriceText | None) -> PriceText | None:
+    """'54.25 cents per pound, US' with nothing left unexplained."""
+    currency = with_country(said.currency, said.rest) if said is not None and said.currency and said.rest else None
+    return said if said is None or currency is None else replace(said, currency=currency, rest="")
 
 
 def _in_force(text: str) -> PriceText | None:

@@ -51,6 +51,8 @@ _SOONEST_PAID = 30
 def _counted(text: str) -> Iterator[LeadTime]:
     parted = clauses(text)
     for clause in parted:
+        if any(match.start == 0 for match in phrases("confirmations").find(clause.strip())):
+            continue
         whole = lead_text(clause.strip(" :."))
         if whole is not None and whole.high > 0 and (len(parted) > 1 or _says_from_when(clause)):
             yield whole

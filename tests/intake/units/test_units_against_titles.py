@@ -1,0 +1,77 @@
+"""Units said of all prices, or over one of several tables, that a head or a format contradicts; and texts that leave
+room for those of a row or of a column."""
+
+import pytest
+
+from tests.intake.sheets import codes, lines
+
+HEAD = ["Board", "Caliper (pt)", "lb/MSF"]
+SBS, CUK = ["SBS C1S", 18, 76], ["CUK", 18, 74]
+
+
+def states(found):
+    return [(str(line.state), str(line.offer.currency), str(line.offer.basis)) for line in found.values()]
+
+
+@pytest.mark.parametrize(
+    "text", ["Every price on this page is in US dollars per short ton, FOB mill.", "All prices in USD per short ton"]
+)
+def test_what_is_said_of_all_prices_is_held_against_each_table(text):
+    first, second = [*HEAD, "USD per metric ton"], [*HEAD, "USD per short ton"]
+    found = lines([[text], [], first, [*SBS, 1210], [], [], second, [*CUK, 1085]])
+    one, two = found.values()
+    assert (str(one.state), codes(one), str(two.state)) == ("question", {"basis-unknown"}, "accepted")
+
+
+def test_a_title_that_is_not_of_all_prices_leaves_another_table_its_unit():
+    first, second = [*HEAD, "USD per metric ton"], [*HEAD, "USD per short ton"]
+    found = lines([["USD per short ton"], [], first, [*SBS, 1210], [], [], second, [*CUK, 1085]])
+    assert [state for state, *_ in states(found)] == ["accepted", "accepted"]
+
+
+TABLES = [[*HEAD, "£/MSF"], [*SBS, 48.3], [], ["Imported: EUR per tonne, DDP"]]
+
+
+def test_a_title_over_a_later_table_is_held_against_its_formats():
+    (_, one) = lines([*TABLES, [*HEAD, "Price"], [*CUK, 905]], formats={(5, 3): "[$£-809]#,##0"}).values()
+    assert (str(one.state), codes(one)) == ("question", {"currency-unknown"})
+
+
+def test_and_says_what_one_of_its_own_columns_is_in():
+    found = lines([*TABLES, [*HEAD, "EUR", "GBP"], [*CUK, 905, 780]])
+    assert [currency for _, currency, _ in states(found)] == ["GBP", "EUR", "GBP"]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Unless a line shows its own unit, quotes are US dollars per MSF.",
+        "Wenn eine Zeile keine eigene Einheit nennt, gelten USD je MSF.",
+        "Sauf si une ligne porte sa propre unité, les prix sont en USD par MSF.",
+        "Salvo que la línea lleve su propia unidad, precios en USD por MSF.",
+        "Om en rad inte visar egen enhet är priserna i USD per MSF.",
+    ],
+)
+def test_a_row_s_own_unit_comes_before_the_unit_of_the_rows_without_one(text):
+    found = lines([[text], [], [*HEAD, "Quote"], [*SBS, 41.35], [*CUK, "$1,085.00 per short ton"]])
+    assert states(found) == [("accepted", "USD", "msf"), ("accepted", "USD", "short_ton")]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "All prices in Canadian funds per 1,000 sq ft, except the last column.",
+        "Alle Preise in CAD je 1.000 ft², außer der letzten Spalte.",
+        "Tous les prix en CAD par MSF, sauf la dernière colonne.",
+        "Todos los precios en CAD por MSF, salvo la última columna.",
+        "Alla priser i CAD per MSF, utom sista kolumnen.",
+    ],
+)
+def test_a_column_that_is_excepted_is_in_what_stands_over_it(text):
+    found = lines([[text], [], [*HEAD, "Domestic price", "Export price US$"], [*SBS, 58.4, 42.6]])
+    assert [currency for _, currency, _ in states(found)] == ["CAD", "USD"]
+
+
+def test_a_grade_that_is_excepted_leaves_the_columns_as_they_are():
+    (line,) = lines([["All prices in CAD per MSF, except CUK."], [], [*HEAD, "Price US$"], [*SBS, 58.4]]).values()
+    assert codes(line) == {"currency-unknown"}

@@ -1,0 +1,54 @@
+"""Several firms one below the other: what one says over its table, or below it, holds for no other's."""
+
+import pytest
+
+from tests.intake.sheets import lines
+
+HEAD = ["Board", "Caliper (pt)", "lb/MSF", "Price"]
+ONE = [HEAD, ["SBS C1S", 18, 76, 1190], ["CUK", 18, 74, 1075]]
+TWO = [HEAD, ["SBS C1S", 18, 77, 48.3], ["CUK", 18, 75, 43.1]]
+TERMS = "US dollars per short ton, FOB mill, lead time 5 weeks, minimum 20,000 lb, freight $40/ST"
+BARE = "US dollars per MSF, delivered"
+
+
+def terms(rows):
+    offers = [line.offer for line in lines([[row] if isinstance(row, str) else row for row in rows]).values()]
+    return [
+        (one.vendor, one.lead_days, one.minimum_kg is not None, [charge.label for charge in one.charges])
+        for one in offers[:: len(ONE) - 1]
+    ]
+
+
+@pytest.mark.parametrize(
+    ("first", "second"),
+    [
+        ("Vendor: Brantley Shoals Mill Inc.", "Vendor: Northcote Board Company"),
+        ("Brantley Shoals Mill Inc.", "Northcote Board Company"),
+    ],
+)
+@pytest.mark.parametrize("above", [[], ["Carton board enquiry 88, replies as received", ""]])
+def test_what_stands_over_one_table_is_said_by_its_firm_alone(above, first, second):
+    one, two = terms([*above, first, TERMS, *ONE, "", "", second, BARE, *TWO])
+    assert one[1:] == ((35, 35), True, ["freight"])
+    assert two == ("Northcote Board Company", None, False, [])
+
+
+def test_notes_below_each_table_are_its_own_firm_s():
+    one, two = terms([
+        "Brantley Shoals Mill Inc.", "US dollars per short ton", *ONE, "Lead time 5 weeks.", "",
+        "Northcote Board Company", "US dollars per MSF", *TWO, "Minimum order 10,000 lb.",
+    ])  # fmt: skip
+    assert (one[1:3], two[1:3]) == (((35, 35), False), (None, True))
+
+
+def test_what_stands_above_all_names_or_below_the_last_table_alone_holds_for_all():
+    one, two = terms([
+        "All boards: lead time 5 weeks", "", "Brantley Shoals Mill Inc.", "US dollars per short ton", *ONE, "",
+        "Northcote Board Company", "US dollars per MSF", *TWO, "", "Minimum order 10,000 lb.",
+    ])  # fmt: skip
+    assert one[1:3] == two[1:3] == ((35, 35), True)
+
+
+def test_one_firm_s_terms_hold_for_all_its_tables():
+    one, two = terms(["Brantley Shoals Mill Inc.", TERMS, *ONE, "", "Rolls per MSF", "US dollars per MSF", *TWO])
+    assert one[1:3] == two[1:3] == ((35, 35), True)
