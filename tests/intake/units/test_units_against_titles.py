@@ -75,3 +75,18 @@ def test_a_column_that_is_excepted_is_in_what_stands_over_it(text):
 def test_a_grade_that_is_excepted_leaves_the_columns_as_they_are():
     (line,) = lines([["All prices in CAD per MSF, except CUK."], [], [*HEAD, "Price US$"], [*SBS, 58.4]]).values()
     assert codes(line) == {"currency-unknown"}
+
+
+@pytest.mark.parametrize("head", ["For export: US$", "Export USD", "Export (US$)"])
+def test_a_market_and_its_money_name_a_price_beside_another(head):
+    found = lines(
+        [["Prices are per MSF."], [], [*HEAD, "Domestic price C$", head], [*SBS, 58.4, 42.6], [*CUK, 59.4, 43.6]]
+    )
+    assert states(found) == [("accepted", "CAD", "msf"), ("accepted", "USD", "msf")] * 2
+
+
+def test_words_that_name_no_market_leave_it_open_what_stands_below_them():
+    found = lines(
+        [["Prices are per MSF."], [], [*HEAD, "Price C$", "Ulla: US$"], [*SBS, 58.4, 42.6], [*CUK, 59.4, 43.6]]
+    )
+    assert [state for state, *_ in states(found)] == ["accepted", "question"] * 2

@@ -104,7 +104,9 @@ def test_a_bare_sign_in_a_number_format_stays_open():
     assert crown.code is None
 
 
-@pytest.mark.parametrize("text", ["franco pour commandes de cent tonnes", "à partir de cent kilos", "les cent feuilles"])
+@pytest.mark.parametrize(
+    "text", ["franco pour commandes de cent tonnes", "à partir de cent kilos", "les cent feuilles"]
+)
 def test_a_hundred_of_a_unit_is_no_money(text):
     assert find_currencies(text) == ()
 

@@ -46,6 +46,7 @@ from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.heads.roles import ON_TOP, Role
 from tracker.intake.values.notes.statements import Remark, says
 from tracker.intake.values.prices.tax import tax_included
+from tracker.intake.values.prices.units_of_parts import parts_named
 from tracker.intake.values.times.lead import LeadTime
 from tracker.intake.values.times.lead_sentences import lead_in_remark
 from tracker.intake.values.times.validity import until_in_head
@@ -80,7 +81,7 @@ def price_columns(
     kinds = _listed_beside(kinds, unexplained) | dict.fromkeys(unexplained, Kind.OFFER)
     old = marked_as_old(kinds) if unexplained else []
     kinds |= dict.fromkeys(old, Kind.PREVIOUS)
-    unexplained = [column for column in unexplained if column not in old]
+    unexplained = [column for column in unexplained if column not in old and not _names_whose_prices(column)]
     if not kinds:
         unnamed = unnamed_figures(columns, samples)
         held = [column for column in unnamed if not _superseded(column)] or unnamed
@@ -290,3 +291,8 @@ def _lead(head: str) -> LeadTime | None:
 def _delivery(column: Column) -> Delivery | None:
     own = next((head.delivery for head in reversed(column.said) if head.delivery is not None), None)
     return own or delivery_of_group(column)
+
+
+def _names_whose_prices(column: Column) -> bool:
+    """'For export: US$' beside 'Domestic price'."""
+    return bool(column.currencies) and bool(parts_named(column.text))
