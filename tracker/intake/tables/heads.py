@@ -258,6 +258,9 @@ _UNIT_THEN_YEAR = re.compile(r"[^\d]+(?:/|\bper\b)[^\d]+\s(?:19|20)\d\d")
 _DATED = frozenset({Role.VALIDITY, Role.VALID_FROM, Role.RECEIVED})
 
 
+_NUMBERED = re.compile(r"\s*\(?\d{1,2}[.)]\s+[^\W\d]")
+
+
 def looks_priced(cell: Cell) -> bool:
     """A cell that holds a price or something that stands in its place: a number, a price text, a fault."""
     if cell.fault is not None or isinstance(cell.value, Decimal):
@@ -265,7 +268,8 @@ def looks_priced(cell: Cell) -> bool:
     if not isinstance(cell.value, str):
         return False
     price = price_text(cell.text)
-    if price is None or not price.amounts:
+    # '2. Laminated board, prices in CHF per m²' numbers a part of the list.
+    if price is None or not price.amounts or (price.rest and _NUMBERED.match(cell.text)):
         return False
     # 'All prices per 1000 kg' has a number in it, and words around it; 'up to 10,000 lb' is an order size.
     bracket = bracket_text(cell.text) if price.basis is not None else None
