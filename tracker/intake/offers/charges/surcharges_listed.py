@@ -8,7 +8,7 @@ from tracker.intake.offers.charges.row_charges import has_figure
 from tracker.intake.offers.rows.row_labels import charge_of_label, names_board
 from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.tables.heads import head_text
-from tracker.intake.tables.table import HeadedColumn, Words
+from tracker.intake.tables.table import Words
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, same_charge
 from tracker.intake.values.prices.money import price_text, price_unit
 from tracker.intake.words.lists import phrases
@@ -33,8 +33,8 @@ def take_surcharges(tables: Sequence[ReadTable]) -> Iterator[Words]:
 
 def _rows(read: ReadTable) -> Iterator[Words]:
     """Each row's charge in words; none where one names no charge, or two are rates of one and the same."""
-    table = read.table
-    if table.view.passing or table.view.turned or not _is_of_surcharges(_title(read)):
+    table, title = read.table, _title(read)
+    if table.view.passing or table.view.turned or not (_is_of_surcharges(title) or _is_on_all(title)):
         return
     rows = [*_rows_like_heads(read), *(row.index for row in table.rows)]
     said = [_in_words(table.view.rows[row], read) for row in rows]
@@ -65,11 +65,20 @@ def _title(read: ReadTable) -> str:
     return read.table.titles[-1].text if read.table.titles else " ".join(head_text(cell) for cell in labels)
 
 
+def _is_on_all(title: str) -> bool:
+    """'Added to every price above': what the rows below name comes on top, whatever it is."""
+    return bool(phrases("all_of_them").find(title) and phrases("price_words").find(title)) and _says_no_more(title)
+
+
 def _is_of_surcharges(title: str) -> bool:
     """'Surcharges', 'Zuschläge zu allen Preisen'; not 'Freight rates', nor 'Surcharges below 5 t'."""
     named = charges_named(title)
     if not named or any(found.value != ChargeKind.OTHER for found in named) or any(map(str.isdigit, title)):
         return False
+    return _says_no_more(title)
+
+
+def _says_no_more(title: str) -> bool:
     left = list(title)
     for found in chain.from_iterable(phrases(section).find(title) for section in _SAYING_NO_MORE):
         left[found.start : found.end] = " " * (found.end - found.start)
@@ -80,22 +89,32 @@ _SAYING_NO_MORE = ("charges", "charge_filler", "all_of_them", "price_words", "ev
 
 
 def _in_words(cells: dict[int, Cell], read: ReadTable) -> tuple[Cell | None, str]:
-    """The label of a row and what it says; '' where it is more than a charge and its amount."""
+    """The label of a row and what it says; '' where it is more than a charge, its amount and the unit of that."""
     figures = {index: cell for index, cell in cells.items() if has_figure(cell)}
-    labels = [cell for index, cell in cells.items() if index not in figures]
-    if len(figures) != 1 or len(labels) != 1 or charge_of_label(labels[0].text) is None or names_board(labels[0].text):
+    index, figure = next(iter(figures.items()), (-1, None))
+    beside = cells.get(index + 1)
+    units = [beside] if beside is not None and _is_share_or_unit(beside.text) else []
+    labels = [cell for at, cell in cells.items() if at not in figures and cell not in units]
+    if figure is None or len(figures) != 1 or len(labels) != 1:
         return None, ""
-    index, figure = figures.popitem()
-    unit = _unit(figure, next((column for column in read.table.columns if column.index == index), None))
+    if charge_of_label(labels[0].text) is None or names_board(labels[0].text):
+        return None, ""
+    heads = next((column.heads for column in read.table.columns if column.index == index), ())
+    unit = units[0].text.strip() if units else _unit(figure, heads)
     return labels[0], f"{labels[0].text.strip(' +:')}: {figure.text.strip()} {unit}" if unit is not None else ""
 
 
-def _unit(figure: Cell, column: HeadedColumn | None) -> str | None:
+def _is_share_or_unit(text: str) -> bool:
+    """'USD/cwt', '% of board price'."""
+    return text.lstrip().startswith("%") or _is_unit(text)
+
+
+def _unit(figure: Cell, over: Sequence[Cell]) -> str | None:
     """The unit of an amount, by its column's heads; '' where it says one itself."""
     own = price_text(figure.text) if isinstance(figure.value, str) else None
     if "%" in figure.text or (own is not None and own.basis is not None):
         return ""
-    heads = (head_text(cell).strip() for cell in reversed(column.heads)) if column is not None else ()
+    heads = (head_text(cell).strip() for cell in reversed(over))
     return next((head for head in heads if head == "%" or _is_unit(head)), None)
 
 

@@ -7,7 +7,7 @@ from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
 from tracker.intake.values.orders.small_orders import only_of_small
 from tracker.intake.words.lists import pattern, phrases
 
-PARTS = re.compile(rf",(?!\d)|\b{pattern('range', 'and')}\b")
+PARTS = re.compile(rf",(?!\d)|\b{pattern('range', 'and')}\b", re.IGNORECASE)
 
 
 def is_optional(text: str) -> bool:

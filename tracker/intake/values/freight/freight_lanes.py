@@ -9,21 +9,27 @@ from functools import lru_cache
 
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
 from tracker.intake.values.prices.currency import find_currencies
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import pattern, phrases
 
 _NAME = r"(?:(?![A-Z]{1,3}\b)[^\W\d_a-zß-öø-ÿ][\w'’]*(?:[.-][\w'’]+)*)"
 _PLACE = re.compile(rf"\s*(?P<name>{_NAME}(?:\s+{_NAME}){{0,2}})")
 _OF_A_PLACE = re.compile(rf"\s*(?:de|d['’]|in|at|en|i|à)?\s*{_NAME}(?:[\s-]+{_NAME}){{0,2}}")
+_YOUR_SITE = re.compile(
+    rf"\b{pattern('to_a_place', 'any')}\s+{pattern('the_buyer', 'any')}\s+(?:{_NAME}\s+){{1,3}}{pattern('buyer_sites', 'any')}\b"
+)
+"""'To your Lakemoor plant', 'an Ihr Kasseler Werk'."""
 _WIDE = ("countries", "states", "regions")
 
 
 @lru_cache(maxsize=4096)
 def without_lane(part: str) -> str:
-    """The part of a note without 'to your plant in Dayton', 'nach Kassel', 'jusqu'à votre usine de Lannoy'."""
+    """The part of a note without 'to your plant in Dayton', 'to your Dayton plant', 'nach Kassel', 'jusqu'à votre usine
+    de Lannoy'."""
     for match in reversed(phrases("to_the_buyer").find(part)):
         # 'Bis Ihr Werk' is no condition, though 'bis' may begin one.
         place = _OF_A_PLACE.match(part, match.end)
         part = f"{part[: match.start]} {part[match.end if place is None else place.end() :]}"
+    part = _YOUR_SITE.sub(" ", part)
     for match in reversed(phrases("to_a_place").find(part)):
         place = _PLACE.match(part, match.end)
         if place is None or not _names_freight(part[: match.start]):
