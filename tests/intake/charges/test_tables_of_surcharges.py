@@ -64,3 +64,26 @@ def test_an_amount_too_small_for_a_percentage_is_money():
 @pytest.mark.parametrize(("amount", "boards", "price"), [(3.5, KILOS, "EUR/kg"), (0.035, BOARDS, "EUR/t")])
 def test_an_amount_that_may_be_a_percentage_is_left_open(amount, boards, price):
     assert charged(["Energy surcharge", None, None, amount], price=price, boards=boards) == {"Energy surcharge": None}
+
+
+def test_amounts_with_a_unit_beside_each_under_a_title_that_puts_them_on_every_price():
+    rows = [
+        ["Prices FOB mill, USD"], [], ["Board", "Caliper (pt)", "lb/MSF", "USD/ST"], ["SBS C1S", 18, 76, 1164], [],
+        ["Added to every price above"], ["Charge", "Amount", "Unit"],
+        ["Freight to your Lakemoor plant", 1.95, "USD/cwt"],
+        ["Energy surcharge", 4, "% of board price"], ["Wrapping", 6.5, "USD/ST"],
+    ]  # fmt: skip
+    (line,) = lines(rows).values()
+    charged = [(charge.label, str(charge.price), charge.percent) for charge in line.offer.charges]
+    assert [label for label, *_ in charged] == ["Freight", "Energy surcharge", "Wrapping"]
+    assert [price for _, price, _ in charged] == ["1.95", "4", "6.5"]
+
+
+def test_amounts_under_a_title_that_says_something_else_are_on_no_price():
+    rows = [
+        ["Prices FOB mill, USD"], [], ["Board", "Caliper (pt)", "lb/MSF", "USD/ST"], ["SBS C1S", 18, 76, 1164], [],
+        ["Charged by us last year"], ["Charge", "Amount", "Unit"],
+        ["Freight", 1.95, "USD/cwt"], ["Wrapping", 6.5, "USD/ST"],
+    ]  # fmt: skip
+    (line, *_) = lines(rows).values()
+    assert line.offer.charges == ()

@@ -206,3 +206,18 @@ def test_what_is_charged_on_every_product_or_on_the_invoice(note, rate):
 
 def test_what_is_charged_on_some_products_is_not_charged_on_all():
     assert find_charges("An energy surcharge of $18 per short ton applies to all coated products.")[0].amounts == ()
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "ENERGY $18.00/ST AND FREIGHT $2.15/CWT",
+        "Energy surcharge $18.00/ST and freight $2.15/cwt are added",
+        "Energiezuschlag 18 USD/ST und Fracht 2,15 USD/cwt sind hinzuzurechnen",
+    ],
+)
+def test_two_charges_joined_by_and(text):
+    assert [(charge.kind.value, len(charge.amounts)) for charge in find_charges(text)] == [
+        ("energy", 1),
+        ("freight", 1),
+    ]

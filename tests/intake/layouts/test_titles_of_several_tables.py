@@ -109,8 +109,10 @@ def test_what_one_part_is_priced_in_says_nothing_of_another():
 def test_numbered_titles_are_no_rows_of_the_table_above():
     first = [["Grade", "g/m2", "microns", "Order", None], ["", "", "", "up to 499 kg", "from 500 kg"]]
     rows = [
-        ["1. Rolls: prices in CHF per kg, ex works"], [], *first, ["GC1", 245, 390, 1.89, 1.62], ["GD2", 300, 385, 1.31, 1.08],
-        [], ["2. Laminated board, prices in CHF per m², delivered"], ["Grade", "g/m2", "mm", "CHF/m²"], ["URB", 900, 1.4, 0.815],
+        ["1. Rolls: prices in CHF per kg, ex works"], [], *first,
+        ["GC1", 245, 390, 1.89, 1.62], ["GD2", 300, 385, 1.31, 1.08],
+        [], ["2. Laminated board, prices in CHF per m², delivered"], ["Grade", "g/m2", "mm", "CHF/m²"],
+        ["URB", 900, 1.4, 0.815],
     ]  # fmt: skip
     found = lines(rows)
     *_, last = found.values()

@@ -297,3 +297,30 @@ def test_validity_cells():
 @pytest.mark.parametrize("text", ["gültig: 1.10.–31.12.2026", "ab 01.10.2026-31.12.2026", "01.10.-31.12.2026"])
 def test_a_hyphen_between_two_days_joins_none(text):
     assert find_dates(text)[-1].readings == (date(2026, 12, 31),)
+
+
+@pytest.mark.parametrize(
+    ("text", "days"),
+    [
+        ("This quotation stays open for acceptance for 45 days from its date.", 45),
+        ("Offer valid 30 days", 30),
+        ("Valid 30 days from acceptance", None),
+        ("Ab Erhalt 30 Tage gültig", None),
+        ("Lieferzeit 6 Wochen gültig 30 Tage", 30),
+    ],
+)
+def test_days_counted_from_the_list_s_date_or_from_another_event(text, days):
+    found = validity(text)
+    assert found is not None
+    assert (found.days, found.unread) == (days, days is None)
+
+
+def test_a_firm_lead_time_holds_no_price():
+    assert validity("Lead time 4 weeks firm") is None
+
+
+@pytest.mark.parametrize(
+    "text", ["Prices run through October 31, 2026.", "Trade prices from 1 June 2026, holding until October 31, 2026"]
+)
+def test_prices_that_run_through_or_hold_until_a_day(text):
+    assert validity(text).until.readings == (date(2026, 10, 31),)

@@ -210,3 +210,21 @@ def test_a_store_that_board_goes_to_is_no_stock(text, stock):
 def test_when_an_order_is_confirmed_is_no_lead_time(text):
     assert lead_by_itself(text) is None
     assert lead_by_itself("4 weeks from order confirmation") is not None
+
+
+@pytest.mark.parametrize(
+    ("text", "days"),
+    [
+        ("Ready 20 working days after order", (28, 28)),
+        ("a fortnight", (14, 14)),
+        ("une quinzaine", (15, 15)),
+        ("una quincena", (15, 15)),
+        ("ready", (0, 0)),
+    ],
+)
+def test_times_in_words_and_when_board_is_ready(text, days):
+    assert lead_text(text).days == days
+
+
+def test_how_long_a_price_holds_is_no_second_lead_time():
+    assert find_lead("All FOB mill, ships in 3 weeks, good 15 days from 09/21/2026").days == (21, 21)

@@ -15,7 +15,8 @@ _NAME = r"(?:(?![A-Z]{1,3}\b)[^\W\d_a-zß-öø-ÿ][\w'’]*(?:[.-][\w'’]+)*)"
 _PLACE = re.compile(rf"\s*(?P<name>{_NAME}(?:\s+{_NAME}){{0,2}})")
 _OF_A_PLACE = re.compile(rf"\s*(?:de|d['’]|in|at|en|i|à)?\s*{_NAME}(?:[\s-]+{_NAME}){{0,2}}")
 _YOUR_SITE = re.compile(
-    rf"\b{pattern('to_a_place', 'any')}\s+{pattern('the_buyer', 'any')}\s+(?:{_NAME}\s+){{1,3}}{pattern('buyer_sites', 'any')}\b"
+    rf"\b{pattern('to_a_place', 'any')}\s+{pattern('the_buyer', 'any')}\s+"
+    rf"(?:{_NAME}\s+){{1,3}}{pattern('buyer_sites', 'any')}\b"
 )
 """'To your Lakemoor plant', 'an Ihr Kasseler Werk'."""
 _WIDE = ("countries", "states", "regions")

@@ -15,7 +15,7 @@ from tracker.intake.values.figures.numbers_in_words import in_figures
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.likeness import near_miss
 from tracker.intake.words.lists import phrases, words
-from tracker.intake.words.phrases import Phrases, Token
+from tracker.intake.words.phrases import Found, Phrases, Token
 
 
 class LeadUnit(StrEnum):
@@ -65,6 +65,14 @@ _MOST_COUNTED = 400
 
 
 @lru_cache(maxsize=16384)
+def times_in_figures(text: str) -> str:
+    """'A fortnight' -> '2 weeks', 'three weeks' -> '3 weeks'."""
+    for said in reversed(phrases("times_in_words").find(text)):
+        text = f"{text[: said.start]}{said.value}{text[said.end :]}"
+    return in_figures(text)
+
+
+@lru_cache(maxsize=16384)
 def lead_text(text: str, unit: LeadUnit | None = None) -> LeadTime | None:
     """A lead-time cell: '4-6 wks', '10 business days', 'ab Lager', or a bare number in its header's unit.
 
@@ -72,7 +80,7 @@ def lead_text(text: str, unit: LeadUnit | None = None) -> LeadTime | None:
     length.
     """
     stripped = text.strip()
-    said = _heard(_without_other_language(in_figures(stripped)))
+    said = _heard(_without_other_language(times_in_figures(stripped)))
     if not stripped or said is None:
         return None
     counts, units, stock, upper = said.counts, said.units, said.stock, said.upper
@@ -172,7 +180,7 @@ class _Spoken:
         if match is None:
             self._place += 1
             return self._word(self._place - 1) in "()/+,;:~≈±*…!"
-        self.stock |= match.value == "stock"
+        self.stock |= match.value == "stock" and not self._says_when(match)
         self.upper |= match.value == "upper"
         self._apart |= match.value == "filler" and bool(self.counts) and not self.units
         if match.value not in ("stock", "upper", "filler"):
@@ -183,6 +191,11 @@ class _Spoken:
                 self.units.append(match.value)
         self._place = match.after
         return True
+
+    def _says_when(self, match: Found[str]) -> bool:
+        """The 'ready' of 'ready 20 working days after order'."""
+        said = self._folded[match.start : match.end]
+        return self._word(match.after)[:1].isdigit() and phrases("ready_in").whole(said) is not None
 
     def _word(self, place: int) -> str:
         """'' behind the last."""

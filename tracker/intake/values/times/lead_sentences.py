@@ -6,9 +6,8 @@ from dataclasses import replace
 from functools import cache, lru_cache
 
 from tracker.intake.values.boards.grade import find_grade
-from tracker.intake.values.figures.numbers_in_words import in_figures
 from tracker.intake.values.notes.clauses import COMMA, clauses
-from tracker.intake.values.times.lead import LeadTime, LeadUnit, lead_phrases, lead_text, lead_unit
+from tracker.intake.values.times.lead import LeadTime, LeadUnit, lead_phrases, lead_text, lead_unit, times_in_figures
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases, words
 
@@ -87,12 +86,18 @@ def _clause_lead(clause: str) -> LeadTime | None:
     if whole is not None:
         return whole
     parts = [part for part in _TERMS.split(clause) if not phrases("not_lead").find(part)]
+    # 'Ships in 3 weeks, good 15 days from 21 September'.
+    parts = [part for part in parts if not _says_how_long_it_holds(part)] or parts
     found = {lead.days: lead for part in parts for lead in _spans(part)}
     return next(iter(found.values())) if len(found) == 1 else None
 
 
+def _says_how_long_it_holds(part: str) -> bool:
+    return bool(phrases("valid").find(part)) and not phrases("lead_topic").find(part)
+
+
 def _spans(part: str) -> Iterable[LeadTime]:
-    part = in_figures(part)
+    part = times_in_figures(part)
     for match in _span().finditer(fold(part)):
         piece = part[match.start() : match.end()]
         # The word behind the unit may or may not belong to it ('5 working days' / '4 weeks for').

@@ -254,10 +254,14 @@ def _of_validity(clause: str) -> str:
 
 
 def _before_another_term(part: str) -> str:
-    """Up to the first word for payment or lead time that stands behind all words for validity."""
-    spoken = max((match.end for match in phrases("valid").find(part)), default=0)
+    """Up to the first word for payment or lead time that stands behind all words for validity; behind a word for lead
+    time, as in 'Lead time 4 weeks firm', from the first word for validity on."""
+    speaking = phrases("valid").find(part)
+    spoken = max((match.end for match in speaking), default=0)
     others = [match.start for kind in ("lead_topic", "not_lead") for match in phrases(kind).find(part)]
-    return part[: min((start for start in others if start >= spoken), default=len(part))]
+    led = any(match.start < speaking[0].start for match in phrases("lead_topic").find(part)) if speaking else False
+    start = speaking[0].start if led else 0
+    return part[start : min((start for start in others if start >= spoken), default=len(part))]
 
 
 _DASH = re.compile(r"\d[^\W\d]*[ .]*[^\W\d]*\.?\s*[-–—]\s*$")
@@ -285,5 +289,7 @@ def days_counted(text: str) -> int | None:
 def _relative(clause: str, days: int, dates: tuple[DateReading, ...]) -> Validity:
     if len(dates) == 1:
         return Validity(clause, days=days, base=dates[0])
-    counted_from_receipt = bool(phrases("not_list_date").find(clause))
-    return Validity(clause, unread=True) if dates or counted_from_receipt else Validity(clause, days=days)
+    # The acceptance of 'open for acceptance for 45 days' begins nothing.
+    valid = phrases("valid").find(clause)
+    said = [match for match in phrases("not_list_date").find(clause) if not within(match, valid)]
+    return Validity(clause, unread=True) if dates or said else Validity(clause, days=days)
