@@ -33,7 +33,9 @@ def test_labels_and_values_beside_each_other_are_terms_and_no_offers(fields, day
 
 
 def test_heads_with_colons_head_a_table_all_the_same():
-    found = lines([["USD per short ton"], ["Board:", "Caliper:", "Lead time:", "Price:"], ["SBS C1S", "14 pt", 21, 1175]])
+    found = lines(
+        [["USD per short ton"], ["Board:", "Caliper:", "Lead time:", "Price:"], ["SBS C1S", "14 pt", 21, 1175]]
+    )
     assert [(cell, str(line.state)) for cell, line in found.items()] == [("D3", "accepted")]
 
 

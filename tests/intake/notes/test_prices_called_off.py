@@ -89,7 +89,11 @@ def test_a_note_may_call_off_the_whole_list(note):
 
 
 def remarked(remark, lead):
-    rows = [[*HEAD, "Lieferzeit", "Bemerkung"], ["GC1", 250, 400, 1240, "3 Wochen"], ["GD2", 300, 385, 880, lead, remark]]
+    rows = [
+        [*HEAD, "Lieferzeit", "Bemerkung"],
+        ["GC1", 250, 400, 1240, "3 Wochen"],
+        ["GD2", 300, 385, 880, lead, remark],
+    ]
     found = lines(rows)
     return found["D3"].state, codes(found["D3"])
 
@@ -107,14 +111,16 @@ def test_a_board_made_no_more_is_sold_from_stock_and_asked_about_without(remark)
 
 @pytest.mark.parametrize(
     "remark",
-    ["to be discontinued", "will be discontinued in June", "end of line", "Auslaufartikel", "läuft aus", "wird eingestellt",
-     "fin de série", "sera supprimé", "a extinguir", "será descatalogado", "ska utgå", "fasas ut"],
+    ["to be discontinued", "will be discontinued in June", "end of line", "Auslaufartikel", "läuft aus",
+     "wird eingestellt", "fin de série", "sera supprimé", "a extinguir", "será descatalogado", "ska utgå", "fasas ut"],
 )  # fmt: skip
 @pytest.mark.parametrize("lead", ["ab Lager", "3 Wochen"])
 def test_a_board_that_will_go_is_offered_as_yet(remark, lead):
     assert remarked(remark, lead)[0] is OFFERED
 
 
-@pytest.mark.parametrize("remark", ["withdrawn from sale, sold out", "verkauft", "prix retiré", "vendido", "såld", "under review"])
+@pytest.mark.parametrize(
+    "remark", ["withdrawn from sale, sold out", "verkauft", "prix retiré", "vendido", "såld", "under review"]
+)
 def test_a_price_called_off_is_asked_about_in_stock_too(remark):
     assert remarked(remark, "ab Lager")[0] is ASKED

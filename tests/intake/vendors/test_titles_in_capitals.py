@@ -22,7 +22,8 @@ BOARD = ["SBS C1S", 18, 75]
     ],
 )  # fmt: skip
 def test_the_letters_of_a_form_may_be_a_word_of_a_title(title):
-    assert company_name(title) is None and letterhead_name(title) is None
+    assert company_name(title) is None
+    assert letterhead_name(title) is None
 
 
 @pytest.mark.parametrize(

@@ -52,7 +52,8 @@ class RowChanges:
             carrying = (cell, *price.column.heads, *self._others(whole), *(words.cell for words in headings))
             signs = (sign for each in carrying for sign in signs_behind(each) if sign in self._notes)
             for note in (self._notes[sign] for sign in signs):
-                yield Said(ChangesPrice(note.text, unless_in_stock=no_longer_made(note.text)), self._place(note), note.text)
+                called_off = ChangesPrice(note.text, unless_in_stock=no_longer_made(note.text))
+                yield Said(called_off, self._place(note), note.text)
         for commented in (cell, *price.column.heads):
             for change in _in_remark(commented.comment) if commented.comment else ():
                 yield Said(change, at(commented), commented.comment)

@@ -24,7 +24,7 @@ def withdrawn(text: str) -> bool:
 
 def no_longer_made(text: str) -> bool:
     """Whether a board is withdrawn only because no more of it is made: 'discontinued', 'utgår'. What lies in stock is
-    sold off at the price beside these words, as a note on any other board that is not from stock they call it off."""
+    sold off at the price beside these words; a price that is not from stock they call off."""
     return withdrawn(text) and all(match.value == "made" for match in _found(text))
 
 

@@ -19,7 +19,8 @@ from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found
 
 # What parts a name from what follows it on the same line.
-BREAK = re.compile(r"\s(?:[-–—|•·*]+|::)\s|[|•;\n]|,(?!\s*(?:Inc|INC|LLC|Ltd|LTD|L\.?L\.?C|S\.?A|S\.?L|GmbH|AB|Co|Corp|CORP)\b)|:\s|\s{3,}")
+_FORMS_BEHIND_COMMA = r"(?:Inc|INC|LLC|Ltd|LTD|L\.?L\.?C|S\.?A|S\.?L|GmbH|AB|Co|Corp|CORP)\b"
+BREAK = re.compile(rf"\s(?:[-–—|•·*]+|::)\s|[|•;\n]|,(?!\s*{_FORMS_BEHIND_COMMA})|:\s|\s{{3,}}")
 _LONGEST = 60
 _LABELS = frozenset({"label", "signs"})
 _PLANTS = frozenset({"works", "trade", "first"})
