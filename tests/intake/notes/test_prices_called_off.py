@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.intake.sheets import book, grid, lines
+from tests.intake.sheets import book, codes, grid, lines
 from tracker.intake.read import read_workbook
 from tracker.trade.offer import Answers, State
 
@@ -86,3 +86,41 @@ def test_the_note_may_stand_on_another_sheet_and_hold_for_a_group():
 @pytest.mark.parametrize("note", ["All these prices are under review.", "Alle Preise sind in Überarbeitung."])
 def test_a_note_may_call_off_the_whole_list(note):
     assert noted(note, "") == [ASKED] * 3
+
+
+def remarked(remark, lead):
+    rows = [
+        [*HEAD, "Lieferzeit", "Bemerkung"],
+        ["GC1", 250, 400, 1240, "3 Wochen"],
+        ["GD2", 300, 385, 880, lead, remark],
+    ]
+    found = lines(rows)
+    return found["D3"].state, codes(found["D3"])
+
+
+GONE = ["discontinued", "no longer made", "eingestellt", "nicht mehr hergestellt", "abandonné", "fabrication arrêtée",
+        "descatalogado", "ya no se fabrica", "utgår", "tillverkas inte längre"]  # fmt: skip
+
+
+@pytest.mark.parametrize("remark", GONE)
+def test_a_board_made_no_more_is_sold_from_stock_and_asked_about_without(remark):
+    """A mill can't make it for the buyer at this price, but a merchant sells what he has at what he asks for it."""
+    assert remarked(remark, "ab Lager") == (OFFERED, {"validity-unread"})
+    assert remarked(remark, "3 Wochen") == (ASKED, {"number-ambiguous"})
+
+
+@pytest.mark.parametrize(
+    "remark",
+    ["to be discontinued", "will be discontinued in June", "end of line", "Auslaufartikel", "läuft aus",
+     "wird eingestellt", "fin de série", "sera supprimé", "a extinguir", "será descatalogado", "ska utgå", "fasas ut"],
+)  # fmt: skip
+@pytest.mark.parametrize("lead", ["ab Lager", "3 Wochen"])
+def test_a_board_that_will_go_is_offered_as_yet(remark, lead):
+    assert remarked(remark, lead)[0] is OFFERED
+
+
+@pytest.mark.parametrize(
+    "remark", ["withdrawn from sale, sold out", "verkauft", "prix retiré", "vendido", "såld", "under review"]
+)
+def test_a_price_called_off_is_asked_about_in_stock_too(remark):
+    assert remarked(remark, "ab Lager")[0] is ASKED

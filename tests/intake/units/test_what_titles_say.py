@@ -3,6 +3,7 @@
 import pytest
 
 from tests.intake.sheets import codes, lines, merged
+from tracker.intake.values.prices.basis import find_basis
 from tracker.trade.basis import Basis
 
 HEAD = ["Grade", "g/m²", "µm", "EUR/t"]
@@ -84,3 +85,25 @@ def test_a_unit_of_prices_that_the_first_words_say_with_a_term_of_delivery():
     assert {line.offer.basis for line in found.values()} == {Basis.TONNE}
     found = lines([["Freight per tonne delivered, in force until 31 March 2027."], *rows], formats=money)
     assert {line.offer.basis for line in found.values()} == {None}
+
+
+@pytest.mark.parametrize(
+    "title",
+    [
+        "price page / feuille de prix", "list of prices/feuille de prix", "Preisblatt / price sheet",
+        "Preisliste / Blatt 2", "lista de precios / hoja 3", "prislista / ark 2", "price list / sheet 2 of 3",
+        "tarif / feuille tarifaire", "hoja de precios / feuille de prix",
+    ],
+)  # fmt: skip
+def test_a_sheet_of_paper_with_prices_is_no_unit(title):
+    found = lines([[f"Coated board – {title}"], HEAD, ["GC1", 250, 400, 1240]])
+    assert [(str(line.state), line.offer.basis) for line in found.values()] == [("accepted", "tonne")]
+
+
+@pytest.mark.parametrize(
+    "title", ["Price list, EUR / sheet", "prix / feuille", "EUR / feuille 70x100", "precio / hoja", "Preis / Bogen 1)"]
+)
+def test_a_sheet_of_board_behind_a_stroke_is_one(title):
+    assert find_basis(title).basis is Basis.SHEET
+    (line,) = lines([[title], HEAD, ["GC1", 250, 400, 1240]]).values()
+    assert codes(line) == {"basis-unknown"}

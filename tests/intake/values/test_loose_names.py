@@ -40,3 +40,41 @@ def test_a_short_metric_ton_in_french_is_a_tonne():
 @pytest.mark.parametrize(("unit", "codes"), [("öre/kg", 1), ("øre/kg", 4), ("kr/kg", 4)])
 def test_only_swedish_spells_its_hundredth_with_two_dots(unit, codes):
     assert len(price_unit(unit).currency.codes) == codes
+
+
+@pytest.mark.parametrize(
+    ("text", "grade"),
+    [
+        ("GD2 lined chipboard", "CRB"), ("GT2 lined chipboard", "CRB"), ("greyboard (GD2)", "CRB"),
+        ("GT 2 grey chipboard", "CRB"), ("WLC chipboard", "CRB"), ("GD2 folding boxboard", "CRB"),
+        ("UD1 duplex board", "URB"), ("UT1 triplex", "URB"),
+        ("Graupappe GD2", "CRB"), ("GD2 Faltschachtelkarton", "CRB"), ("UD2 Duplexkarton", "URB"),
+        ("carton pliant GT2", "CRB"), ("carton pour étuis GD2", "CRB"), ("carton bois gris GD2", "CRB"),
+        ("cartoncillo plegable GD2", "CRB"), ("cartón piedra GT2", "CRB"),
+        ("falskartong GD2", "CRB"), ("gråpapp GT2", "CRB"), ("UD1 duplexkartong", "URB"),
+    ],
+)  # fmt: skip
+def test_a_standards_code_says_the_grade_beside_a_loose_name(text, grade):
+    assert find_grade(text).grade == grade
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["GD2 / chipboard", "GD2, greyboard", "GD2 and chipboard", "Graupappe und GD2", "falskartong eller GD2",
+     "CRB chipboard", "GC2 chipboard", "GC2 duplex", "GZ1 folding boxboard", "SBS folding boxboard",
+     "GD2 URB chipboard", "GD2 UD2 duplex", "UD1 white lined chipboard", "GD2 uncoated chipboard"],
+)  # fmt: skip
+def test_two_boards_and_names_that_are_not_loose_stay_two(text):
+    assert len(find_grade(text).grades) == 2
+
+
+@pytest.mark.parametrize(
+    ("text", "grades"),
+    [
+        ("lined chipboard", ()), ("kraft lined chipboard", ()), ("gedeckter Graukarton", ()),
+        ("lined chipboard C1S", ("CRB",)), ("lined chipboard, uncoated", ("URB",)),
+        ("white lined chipboard", ("CRB",)), ("weiß gedeckter Graukarton", ("CRB",)), ("chipboard", ("URB",)),
+    ],
+)  # fmt: skip
+def test_chipboard_lined_with_nobody_says_what_is_open(text, grades):
+    assert find_grade(text).grades == grades

@@ -8,6 +8,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import is_figure
 from tracker.intake.tables.headless import describes_board
 from tracker.intake.tables.heads import AXIS_ROLES, Head, head_of, is_bare_number, looks_priced
+from tracker.intake.tables.label_pairs import asks_for_several
 from tracker.intake.tables.letterheads import is_letterhead
 from tracker.intake.tables.numbered import counted_prices, priced_years
 from tracker.intake.tables.sentences import parted_offer
@@ -40,7 +41,7 @@ def is_header_row(view: View, row: int) -> bool:
         return False
     if any(head.answers_itself for head in heads) and named < 3:
         return False
-    if asked_and_answered(view, row, heads) or is_letterhead(view, row):
+    if asked_and_answered(view, row, heads) or is_letterhead(view, row) or asks_for_several(view, row):
         return False
     if named < 3 and next(iter(view.rows[row].values())).text.rstrip().endswith(":"):
         return False

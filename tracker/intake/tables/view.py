@@ -10,6 +10,7 @@ from functools import cached_property, lru_cache
 from typing import Protocol, runtime_checkable
 
 from tracker.intake.grid import Cell, Grid, MergedRange
+from tracker.intake.values.firms.company import company_name, letterhead_name
 
 _LARGEST_SPREAD = 20_000
 """A merged block of more cells than this is decoration; spreading it would only cost memory."""
@@ -209,14 +210,28 @@ _LONGEST_TEXT = 4000
 
 def tidied(cell: Cell) -> Cell:
     """The cell with its text's spaces made plain: no-break and double spaces, and spaces at the ends, say nothing, nor
-    do rows of dots.
+    do rows of dots. Wide spaces part what stands in a letterhead: behind a firm's name a stroke takes their place.
 
     Of a very long text the beginning is read: no list says its terms in more, and a spoilt one takes minutes.
     """
     if not isinstance(cell.value, str):
         return cell
-    plain = _plain(cell.text)
+    parted = _in_pieces(cell.text) if cell.row < _ROWS_OF_A_LETTERHEAD else None
+    plain = _plain(cell.text) if parted is None else parted
     return cell if plain is None else cell._replace(value=plain, text=plain)
+
+
+_ROWS_OF_A_LETTERHEAD = 3
+_WIDE = re.compile(r"[^\S\n]{3,}")
+
+
+@lru_cache(maxsize=1024)
+def _in_pieces(text: str) -> str | None:
+    """'Tolbrook Sheet & Board     Akron, Ohio' as 'Tolbrook Sheet & Board | Akron, Ohio', None for any other text."""
+    first, *others = _WIDE.split(text[:_LONGEST_TEXT].strip())
+    if not others or "\n" in text or (company_name(first) or letterhead_name(first)) != first:
+        return None
+    return " | ".join(" ".join(piece.split()) for piece in (first, *others))
 
 
 @lru_cache(maxsize=16384)

@@ -1,12 +1,13 @@
 """Misspelt words: near misses of a word list, letter by letter and under strict limits."""
 
+import re
 from functools import cache, lru_cache
 
 from rapidfuzz import process
 from rapidfuzz.distance import OSA
 
 from tracker.intake.words.fold import fold, spellings, token_words, tokens
-from tracker.intake.words.lists import words
+from tracker.intake.words.lists import word_lists, words
 
 # One wrong, missing, extra or swapped letter in a short word, two in a long one; shorter words have too many
 # neighbours.
@@ -48,6 +49,39 @@ def nearest_word(word: str, section: str) -> str | None:
         return None
     near = process.extract(word, known, scorer=OSA.distance, score_cutoff=1, limit=2)
     return near[0][0] if len(near) == 1 and near[0][0][0] == word[0] else None
+
+
+@lru_cache(maxsize=16384)
+def words_misspelt(word: str, *sections: str) -> tuple[str, ...]:
+    """The words of these sections' phrases that a word may misspell by one letter; () for a word of any list. `word` is
+    folded."""
+    if len(word) < _SHORTEST or not word.isalpha():
+        return ()
+    near = process.extract(word, _vocabulary(sections), scorer=OSA.distance, score_cutoff=1, limit=_MOST_MEANT)
+    return () if not near or _is_listed(word) else tuple(meant for meant, _, _ in near)
+
+
+_MOST_MEANT = 4
+
+
+@cache
+def _vocabulary(sections: tuple[str, ...]) -> tuple[str, ...]:
+    found = {token for section in sections for phrase in meanings_of_phrases(section) for token in phrase}
+    return tuple(sorted(token for token in found if token.isalpha() and len(token) >= _SHORTEST_MEANT))
+
+
+def _is_listed(word: str) -> bool:
+    """Whether it is a word of any list."""
+    return word in _every_word()
+
+
+@cache
+def _every_word() -> frozenset[str]:
+    listed = (text for meanings in word_lists().values() for texts in meanings.values() for text in texts)
+    return frozenset(_LETTERS.findall("\n".join(spelling for text in listed for spelling in spellings(text))))
+
+
+_LETTERS = re.compile(r"[^\W\d_]+")
 
 
 @cache

@@ -53,7 +53,7 @@ def ask_of_change(
     told = (one for one in every if _is_of(one.value, draft))
     if Kind.PREVIOUS in beside:
         told = (one for one in told if age_of_list(one.value.words) is Age.IN_FORCE)
-    told = (one for one in told if not _is_in_it(one.value, draft, before))
+    told = (one for one in told if not _is_in_it(one.value, draft, before) and not _is_sold_off(one, draft))
     said = next((one for one in told if not (net and one.value.of_gross) and not (taxed and one.value.tax)), None)
     if said is None:
         return
@@ -77,6 +77,15 @@ def _is_of(change: ChangesPrice, draft: Draft) -> bool:
 def _is_in_it(change: ChangesPrice, draft: Draft, before: Collection[Decimal]) -> bool:
     price = draft.price
     return price is not None and any(makes_the_difference(change.words, old, price, draft.basis) for old in before)
+
+
+def _is_sold_off(said: Said[ChangesPrice], draft: Draft) -> bool:
+    """'Discontinued' beside a price from stock says that the board will go, and not that its price does: told."""
+    if not said.value.unless_in_stock or draft.lead_days != (0, 0):
+        return False
+    text = f"“{said.value.words}” in {said.where}: this board is sold from stock as long as there is any."
+    draft.note(NoteCode.VALIDITY_UNREAD, said.where, text)
+    return True
 
 
 def ask_whether_in_force(draft: Draft, said: Said[str], may_mean: str, facts: FileFacts) -> None:

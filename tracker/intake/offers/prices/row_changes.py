@@ -15,7 +15,7 @@ from tracker.intake.tables.table import Table, Words
 from tracker.intake.values.boards.boards_named import boards_named
 from tracker.intake.values.changes.list_age import is_of_something_else
 from tracker.intake.values.changes.price_changes import ChangesPrice, changes_of_row, price_changes
-from tracker.intake.values.changes.withdrawn import withdrawn
+from tracker.intake.values.changes.withdrawn import no_longer_made, withdrawn
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.note_signs import sign_ahead
 from tracker.intake.values.prices.tax import tax_included
@@ -52,7 +52,8 @@ class RowChanges:
             carrying = (cell, *price.column.heads, *self._others(whole), *(words.cell for words in headings))
             signs = (sign for each in carrying for sign in signs_behind(each) if sign in self._notes)
             for note in (self._notes[sign] for sign in signs):
-                yield Said(ChangesPrice(note.text), self._place(note), note.text)
+                called_off = ChangesPrice(note.text, unless_in_stock=no_longer_made(note.text))
+                yield Said(called_off, self._place(note), note.text)
         for commented in (cell, *price.column.heads):
             for change in _in_remark(commented.comment) if commented.comment else ():
                 yield Said(change, at(commented), commented.comment)
@@ -88,5 +89,6 @@ def _in_remark(text: str) -> tuple[ChangesPrice, ...]:
 def _told_plainly(text: str) -> tuple[ChangesPrice, ...]:
     if withdrawn(text) and not is_of_something_else(text):
         # 'alt. 17.5 pt not offered' calls off another board.
-        return (ChangesPrice(text.strip(), replace(boards_named(text), grade=None)),)
+        boards = replace(boards_named(text), grade=None)
+        return (ChangesPrice(text.strip(), boards, unless_in_stock=no_longer_made(text)),)
     return (ChangesPrice(text.strip(), tax=True),) if tax_included(text) else ()

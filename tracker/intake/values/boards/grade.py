@@ -4,15 +4,16 @@ A name the trade does not share stays unknown until a legend explains it.
 """
 
 import re
-from collections.abc import Iterator
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 from itertools import pairwise
 
+from tracker.intake.values.boards.loose_names import Named, without_loose_names
 from tracker.intake.values.boards.open_grades import GRADES, by_coating, contradicted
 from tracker.intake.values.figures.numbers_in_words import in_figures
 from tracker.intake.words.fold import fold, tokens
-from tracker.intake.words.likeness import nearest_word
+from tracker.intake.words.likeness import nearest_word, words_misspelt
 from tracker.intake.words.lists import phrases, words
 from tracker.intake.words.phrases import Phrases, Token
 
@@ -80,10 +81,43 @@ def find_grade(text: str) -> GradeReading | None:
     found = _spelt_out(tokens(fold(text)))
     reading = _read(text, found)
     if reading is not None and reading.grades:
-        return reading
+        return _with_meant(reading, _read_as_meant(text, found))
     mended = [(nearest_word(word, "grades") or word, start, end) for word, start, end in found]
     meant = _read(text, mended) if mended != found else None
+    if meant is None or meant.grade is None:
+        one_slip = list(_read_as_meant(text, found))
+        alike = len({one.grades for one, _ in one_slip}) == 1
+        meant = next((one for one, surely in one_slip if surely and alike), None)
     return meant if meant is not None and meant.grade is not None else reading
+
+
+def _with_meant(reading: GradeReading, meant: Iterable[tuple[GradeReading, bool]]) -> GradeReading:
+    """'Coate chipboard' names an uncoated board, and a coated one where a letter is missing: it may be either."""
+    others = dict.fromkeys(one.grade for one, _ in meant if one.grade is not None and one.grade not in reading.grades)
+    return replace(reading, grades=(*reading.grades, *others), coated_sides=None) if others else reading
+
+
+def _read_as_meant(text: str, found: list[Token]) -> Iterator[tuple[GradeReading, bool]]:
+    """What the text says with one of its words as it may be meant, and whether it surely is where nothing else is."""
+    for place, (word, start, end) in enumerate(found):
+        for meant in words_misspelt(word, "grades", "coating"):
+            reading = _read(text, [*found[:place], (meant, start, end), *found[place + 1 :]])
+            if reading is not None and reading.grades:
+                yield reading, _is_surely_meant(word, meant)
+
+
+def _is_surely_meant(word: str, meant: str) -> bool:
+    """A long word that begins as it should. A name that somebody coined has a letter of its own, at its end or in a
+    short word anywhere: 'Foldina', 'Duplix', where 'foldng' and 'duplx' miss one and 'dulpex' has two swapped."""
+    if word[0] != meant[0] or len(meant) < _SURE:
+        return False
+    if len(meant) > _SURE:
+        return word[-1] == meant[-1] or len(word) < len(meant)
+    return len(word) < len(meant) or sorted(word) == sorted(meant) or len(set(word)) == len(set(meant)) < len(word)
+
+
+_SURE = 6
+"""Letters of a word that is mended where nothing speaks against it."""
 
 
 def names_grade(text: str) -> bool:
@@ -94,12 +128,13 @@ def names_grade(text: str) -> bool:
 
 def _read(text: str, found: list[Token]) -> GradeReading | None:
     sides, coated = _coating(text, found)
-    named, unsettled, pieces = _named(text, found)
+    named, unsettled, names = _named(text, found)
+    pieces = [one.words for one in names]
     if named and sides is None and coated is not False:
         sides = _sides_counted(text, pieces)
     if unsettled and not named:
         named = by_coating(unsettled, sides, coated)
-    named = contradicted(_without_loose_names(named, pieces), sides, coated)
+    named = contradicted(without_loose_names(text, named, names), sides, coated)
     if not named and not unsettled and sides is None and coated is None:
         return None
     return GradeReading(tuple(named), sides, " ".join(pieces), coated, tuple(unsettled))
@@ -116,11 +151,9 @@ def _short_words() -> dict[str, str]:
     return {fold(short): fold(whole) for whole, cut in words("cut_short").items() for short in cut}
 
 
-def _named(text: str, found: list[Token]) -> tuple[list[str], list[str], list[str]]:
+def _named(text: str, found: list[Token]) -> tuple[list[str], list[str], list[Named]]:
     """Grades named outright, words that settle nothing alone, and all of them as written."""
-    grades: list[str] = []
-    unsettled: list[str] = []
-    pieces: list[str] = []
+    named: list[Named] = []
     place = 0
     while place < len(found):
         match = _names().at(found, place)
@@ -130,27 +163,13 @@ def _named(text: str, found: list[Token]) -> tuple[list[str], list[str], list[st
         if match is None:
             place += 1
             continue
-        meant = match.value
-        if place and phrases("grades_said_first").whole(text[match.start : match.end]) is not None:
-            # 'Folding 250 g/m²' is a grade's name; 'C1S folding' says what a board is for.
-            meant = "any_board"
-        if meant in GRADES:
-            if meant not in grades:
-                grades.append(meant)
-        elif meant not in unsettled:
-            unsettled.append(meant)
-        pieces.append(text[match.start : match.end])
+        words = text[match.start : match.end]
+        # 'Folding 250 g/m²' is a grade's name; 'C1S folding' says what a board is for.
+        said_too_late = place > 0 and phrases("grades_said_first").whole(words) is not None
+        named.append(Named("any_board" if said_too_late else match.value, words, match.start, match.end))
         place = match.after
-    return grades, unsettled, pieces
-
-
-def _without_loose_names(named: list[str], pieces: list[str]) -> list[str]:
-    """'GT2 Chromokarton' is what its code says: some words name one grade only where no other is said; and 'carton gris
-    GD2' is grey on its back."""
-    loose = {phrases("loose_grade_names").whole(piece) for piece in pieces} - {None}
-    firm = [grade for grade in named if grade not in loose]
-    grey = any(phrases("grey_names").whole(piece) for piece in pieces)
-    return [grade for grade in firm if grade != "URB"] if grey and set(firm) == {"URB", "CRB"} else firm or named
+    meant = dict.fromkeys(one.meant for one in named)
+    return [one for one in meant if one in GRADES], [one for one in meant if one not in GRADES], named
 
 
 def _stands_as_code(text: str, found: list[Token], place: int) -> bool:

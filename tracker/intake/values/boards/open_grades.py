@@ -4,11 +4,13 @@ from collections.abc import Iterable
 
 GRADES = ("SBS", "CUK", "UUK", "CRB", "URB", "FBB")
 UNCOATED = frozenset({"UUK", "URB"})
-_COATED = {"unbleached": "CUK", "recycled": "CRB"}
-_UNCOATED = {"unbleached": "UUK", "recycled": "URB"}
+_COATED = {"unbleached": "CUK", "recycled": "CRB", "lined": "CRB"}
+_UNCOATED = {"unbleached": "UUK", "recycled": "URB", "lined": "URB"}
 _LEFT = {
     "unbleached": frozenset({"CUK", "UUK"}),
     "recycled": frozenset({"CRB", "URB"}),
+    # White-lined chipboard is coated, chipboard lined with kraft is not.
+    "lined": frozenset({"CRB", "URB"}),
     "bleached": frozenset({"SBS"}),
     # Kraft by itself is brown, though there is bleached kraft too: so it agrees with the brown grades and names none.
     "kraft": frozenset({"CUK", "UUK"}),

@@ -10,7 +10,7 @@ from tracker.intake.values.changes.corrections import misprinted
 from tracker.intake.values.changes.discounts import discount_to_come
 from tracker.intake.values.changes.price_rises import adjusts, all_dearer, is_dearer, names_a_charge, rises
 from tracker.intake.values.changes.reductions import reduces, takes_off
-from tracker.intake.values.changes.withdrawn import withdrawn
+from tracker.intake.values.changes.withdrawn import no_longer_made, withdrawn
 from tracker.intake.values.figures.rates import in_signs, is_added, states_amount
 from tracker.intake.values.freight.charges import find_charges
 from tracker.intake.values.notes.clauses import clauses
@@ -25,13 +25,15 @@ from tracker.intake.words.lists import pattern, phrases
 @dataclass(frozen=True, slots=True)
 class ChangesPrice:
     """Prices are to be reduced, or to be raised: those of `boards`. `of_gross`: it only names a discount, which prices
-    that are called net bear. `tax`: the prices have value added tax in them."""
+    that are called net bear. `tax`: the prices have value added tax in them. `unless_in_stock`: no more of the board is
+    made, and what is left of it is sold."""
 
     words: str
     boards: BoardsMeant = ALL_BOARDS
     of_gross: bool = False
     tax: bool = False
     figures: frozenset[Decimal] = frozenset()
+    unless_in_stock: bool = False
 
 
 @lru_cache(maxsize=8192)
@@ -85,7 +87,7 @@ def _change(clause: str) -> ChangesPrice | None:
         named = boards if boards.some else ALL_BOARDS
         return ChangesPrice(clause, named, figures=frozenset() if of_all else figures[0].union(*figures))
     if boards.some and withdrawn(clause):
-        return ChangesPrice(clause, boards)
+        return ChangesPrice(clause, boards, unless_in_stock=no_longer_made(clause))
     if takes_off(said) if of_prices or boards.some else reduces(said):
         return ChangesPrice(clause, boards, of_gross=not (of_prices or boards.some))
     if discount_to_come(clause):

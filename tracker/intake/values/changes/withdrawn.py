@@ -8,7 +8,7 @@ from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import Found
+from tracker.intake.words.phrases import Found, outside
 
 
 @lru_cache(maxsize=16384)
@@ -17,9 +17,21 @@ def withdrawn(text: str) -> bool:
 
     'No longer offered in rolls', 'not valid below 5 t' and 'withdrawn if not accepted by 30 June' do not.
     """
-    if not phrases("withdrawn").find(text):
+    if not _found(text):
         return False
     return any(_says_so(part) for clause in clauses(text) if not _hangs(clause) for part in COMMA.split(clause))
+
+
+def no_longer_made(text: str) -> bool:
+    """Whether a board is withdrawn only because no more of it is made: 'discontinued', 'utgår'. What lies in stock is
+    sold off at the price beside these words; a price that is not from stock they call off."""
+    return withdrawn(text) and all(match.value == "made" for match in _found(text))
+
+
+def _found(text: str) -> list[Found[str]]:
+    """The words that call a price off; a board that 'is to be discontinued' is offered as yet."""
+    found = phrases("withdrawn").find(text)
+    return outside(found, phrases("going_out").find(text)) if found else []
 
 
 def _hangs(clause: str) -> bool:
@@ -28,7 +40,7 @@ def _hangs(clause: str) -> bool:
 
 
 def _says_so(part: str) -> bool:
-    found = phrases("withdrawn").find(part)
+    found = _found(part)
     return bool(found) and not _of_something_else(part) and any(_holds(part, match) for match in found)
 
 

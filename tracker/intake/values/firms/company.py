@@ -8,7 +8,7 @@ from tracker.intake.values.firms.bidders import behind_bid, behind_bidder, witho
 from tracker.intake.values.firms.firm_goods import with_goods
 from tracker.intake.values.firms.firm_papers import behind_a_paper
 from tracker.intake.values.firms.form_fields import before_the_next_field
-from tracker.intake.values.firms.legal_forms import end_of_form, written_as_form
+from tracker.intake.values.firms.legal_forms import end_of_form, goes_on_as_a_sentence, written_as_form
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.times.lead import LeadTime, lead_text
@@ -19,7 +19,8 @@ from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found
 
 # What parts a name from what follows it on the same line.
-BREAK = re.compile(r"\s[-–—|•·*]+\s|[|•;\n]|,(?!\s*(?:Inc|LLC|Ltd|L\.?L\.?C|S\.?A|S\.?L|GmbH|AB|Co|Corp)\b)|:\s|\s{3,}")
+_FORMS_BEHIND_COMMA = r"(?:Inc|INC|LLC|Ltd|LTD|L\.?L\.?C|S\.?A|S\.?L|GmbH|AB|Co|Corp|CORP)\b"
+BREAK = re.compile(rf"\s(?:[-–—|•·*]+|::)\s|[|•;\n]|,(?!\s*{_FORMS_BEHIND_COMMA})|:\s|\s{{3,}}")
 _LONGEST = 60
 _LABELS = frozenset({"label", "signs"})
 _PLANTS = frozenset({"works", "trade", "first"})
@@ -210,7 +211,7 @@ def _is_name(name: str, *, may_name_board: bool = False) -> bool:
     named_as_firm = may_name_board or _begins_as_firm(name) or (board is not None and _makes(name, board.words))
     small = ("name_particles", "generic_names") if named_as_firm else ("name_particles",)
     named = [word for word in found if word[0].isupper() or all(phrases(one).whole(word) is None for one in small)]
-    if len(named) < 2 or not all(word[0].isupper() for word in named):
+    if len(named) < 2 or not all(word[0].isupper() for word in named) or goes_on_as_a_sentence(name):
         return False
     forbidden = phrases("not_company").find(name)
     if named_as_firm:

@@ -3,6 +3,7 @@
 import re
 
 from tracker.intake.values.freight.delivery import delivery_text
+from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import pattern, phrases, words
 from tracker.intake.words.phrases import Found
 
@@ -18,6 +19,8 @@ def written_as_form(head: str, match: Found[str]) -> bool:
     if delivery_text(head[match.start :]) is not None:
         return False
     if head[match.start : match.end] == "KG" and head[: match.start].rstrip()[-1:] in _BEFORE_KILOGRAM:
+        return False
+    if any(_is_a_word(head, one) for one in _forms(head) if one.first <= match.first):
         return False
     form = head[match.start : match.end]
     before = head[: match.start].strip(" ,(")
@@ -37,6 +40,36 @@ def written_as_form(head: str, match: Found[str]) -> bool:
 
 
 _NUMBERED = re.compile(r"[-–/]?\d|[-–/]\w*\d|-op\b")
+
+
+def goes_on_as_a_sentence(head: str) -> bool:
+    """'BOARD SOLD AS IS', 'LAS HOJAS SE VENDEN POR PALET': capitals in which the letters of a form are a word."""
+    return any(_is_a_word(head, match) for match in _forms(head))
+
+
+def _forms(head: str) -> list[Found[str]]:
+    return [match for match in phrases("company").find(head) if match.value == "legal" and match.first > 0]
+
+
+def _is_a_word(head: str, match: Found[str]) -> bool:
+    """Whether a form's letters are a word of the sentence they stand in: 'SKID STOCK AS OF MAY 2', 'KARTON AB 1. MÄRZ',
+    'FALSKARTONG SE BILAGA', 'LE CARTON ET SA PALETTE'. Among small letters 'AB' and 'AS' in capitals are forms."""
+    form, behind = head[match.start : match.end], head[match.end :].lstrip()
+    shouted = not any(map(str.islower, head[: match.end]))
+    if (form.isupper() and not shouted) or behind[:1].islower():
+        return False
+    begun = phrases("words_like_forms").at(tokens(fold(head[match.start :])), 0)
+    if begun is not None:
+        return True
+    if form == "AB" and _FROM_THEN.match(behind):
+        return True
+    ahead = re.findall(r"[^\W\d_]+", head[: match.start])[-1:]
+    return form in _WORDS_TOO and any(phrases("ahead_of_words").whole(word) is not None for word in ahead)
+
+
+_WORDS_TOO = frozenset({"AB", "AS", "SA", "SE"})
+_FROM_THEN = re.compile(r"\d{1,2}\.|\d+ ?(?:T|TO|KG|BOGEN|PALETTEN?|ROLLEN?)\b")
+"""What follows a German 'AB' that says from when or from how much: '1. MÄRZ', '5 T'; '2027-03-01' may follow a firm."""
 
 
 _JOINED = re.compile(rf"[\s&+.,]*{pattern('range', 'and')}?[\s&.]*")

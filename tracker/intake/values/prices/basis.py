@@ -6,6 +6,7 @@ from functools import cache, lru_cache
 from itertools import pairwise
 
 from tracker.intake.values.prices.counted_units import count_of, thousand_of
+from tracker.intake.values.prices.papers_of_prices import is_of_paper
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.likeness import nearest_word
 from tracker.intake.words.lists import phrases
@@ -183,7 +184,7 @@ def _found_bases(text: str) -> Iterator[tuple[BasisReading, int, int]]:
         after = after_per(found, place, weak=False)
         if place < after < len(found) and not _counts_something(found, place):
             unit = unit_at(found, after, text) or _misspelt_unit_at(found, after, text)
-            if unit is not None:
+            if unit is not None and not (Basis.SHEET in unit[0].bases and is_of_paper(found, place, after, unit[1])):
                 yield unit[0], place, unit[1]
 
 
