@@ -94,3 +94,21 @@ def test_order_sizes_counted_in_rows_keep_their_prices():
 )
 def test_a_sheet_that_holds_no_board_is_passed_over(rows):
     assert read(rows).lines == ()
+
+
+@pytest.mark.parametrize(
+    ("weight", "stiffness"),
+    [
+        ("Basis weight", "Bending stiffness MD"), ("Flächengewicht", "Biegesteifigkeit längs"),
+        ("Grammage", "Rigidité sens long"), ("Gramaje", "Rigidez longitudinal"), ("Ytvikt", "Böjstyvhet längs"),
+    ],
+)  # fmt: skip
+def test_what_is_tested_of_boards_is_no_price(weight, stiffness):
+    rows = [["", "", "GC1 250", "GC1 300"], [weight, "g/m²", 250, 300], [stiffness, "mNm", 15.2, 26.1]]
+    assert lines(rows) == {}
+
+
+@pytest.mark.parametrize("board", ["Moisture resistant", "High brightness", "Stiffness plus board"])
+def test_a_board_that_is_called_by_what_is_tested_is_one(board):
+    (line,) = lines([["Board", "g/m²", "EUR/t"], [board, 250, 1100]]).values()
+    assert line.offer.price == 1100

@@ -37,7 +37,7 @@ class RowKind(StrEnum):
 @lru_cache(maxsize=4096)
 def kind_of_row(label: str) -> RowKind | None:
     """What the words of a label say that its row is; None where they say nothing of the kind."""
-    if heads_measures(label):
+    if heads_measures(label) or _names_a_test(label):
         return RowKind.MEASURES
     if is_total(label):
         return RowKind.TOTAL
@@ -48,6 +48,19 @@ def kind_of_row(label: str) -> RowKind | None:
     if charge_of_label(label) is not None and not _describes_board(label):
         return RowKind.CHARGE
     return RowKind.TERM if term_of_row(label) is not None else None
+
+
+def _names_a_test(label: str) -> bool:
+    """'Bending stiffness MD' in a list of a board's properties; 'High brightness SBS' and 'Moisture resistant' are
+    boards."""
+    found = [match for match in phrases("board_tests").find(label) if match.value == "any" and match.start == 0]
+    behind = re.findall(r"[^\W\d_]+", label[found[0].end :]) if found else []
+    few = all(len(word) <= _LETTERS or phrases("board_tests").whole(word) == "behind" for word in behind)
+    return bool(found) and few and not names_board(label)
+
+
+_LETTERS = 3
+"""Of 'MD', 'CD', 'ISO' and of units."""
 
 
 def _counts(label: str) -> bool:
