@@ -93,3 +93,9 @@ def test_the_shortest_and_the_longest_lead_time_may_stand_in_two_columns():
     heads = [["Grade", "g/m²", "µm", "EUR/t", "Lead time, weeks", None], [None, None, None, None, "min", "max"]]
     found = lines([["EXW"], *heads, ["GC1", 240, 395, 1235, 3, 5]], merged=merged((1, 4, 1, 5)))
     assert [line.offer.lead_days for line in found.values()] == [(21, 35)]
+
+
+def test_stock_of_sheets_in_a_title_is_none_of_rolls():
+    rows = [["Price list - sheets from stock, USD per short ton"], [], ["Board", "pt", "lb/MSF", "Rolls", "Sheets"]]
+    found = lines([*rows, ["SBS", 14, 60, 1228, 1290]])
+    assert [line.offer.lead_days for line in found.values()] == [None, (0, 0)]

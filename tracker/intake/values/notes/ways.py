@@ -27,7 +27,7 @@ _DELIVERIES = frozenset({"fob", "delivered"})
 _SECTIONS = ("forms_named", "supply_named", "delivery_named")
 _TOPICS = {"minimum": "minimum", "lead_topic": "lead", "valid": "validity"}
 _KINDS = {**_TOPICS, "until": "validity"}
-_PIECES = re.compile(r",(?!\d)\s*|\s\((?=[^()]*\d)")
+_PIECES = re.compile(r",(?!\d)\s*|\s[-–—]\s(?!\d)|\s\((?=[^()]*\d)")
 _AND = re.compile(rf"\s{pattern('range', 'and')}\s")
 _STOPS = " :,;–-"
 
