@@ -261,7 +261,10 @@ def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) 
         if best is Role.BRACKET and other is Role.PRODUCT and not any(names_grade(cell.text) for cell in cells):
             # 'Order size' over words that nobody understands: they are asked about, and name no boards.
             return best
-        if other is not None and (best not in PRICE_ROLES or other in (Role.BASIS, Role.DELIVERY_TERMS)):
+        # 'CT' over 'in stock' and '3 wks' is no head of prices in cents.
+        by_a_code = best is Role.PRICE and fits[best] == 0 and not any(map(by_words, column.said))
+        worded = by_a_code or other in (Role.BASIS, Role.DELIVERY_TERMS)
+        if other is not None and (best not in PRICE_ROLES or worded):
             return other
         if best is Role.DISCOUNT and not any(map(str.isdigit, "".join(cell.text for cell in cells))):
             # 'Disc. class' over 'A' and 'B' takes nothing off.
