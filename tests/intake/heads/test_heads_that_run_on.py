@@ -62,3 +62,26 @@ def test_rolls_below_money_are_a_form():
 def test_thousandths_run_on_to_of_an_inch():
     rows = [["Board", "Thousandths", "$/ST"], [None, "of an inch", None], ["SBS", 18, 1168], ["CRB", 22, 810]]
     assert [round(line.offer.caliper_um) for line in lines(rows).values()] == [457, 559]
+
+
+def test_heads_may_run_on_over_three_rows():
+    upper = ["Board", "pounds", "Points", "US dollars"]
+    rows = [upper, [None, "per thousand", None, "per short"], [None, "square feet", None, "ton"]]
+    found = lines([*rows, ["SBS", 75, 18, 1168], ["CRB", 71, 20, 820]])
+    assert {(str(line.state), line.offer.basis, len(line.notes)) for line in found.values()} == {
+        ("accepted", Basis.SHORT_TON, 0)
+    }
+    assert [round(line.offer.grammage_gsm) for line in found.values()] == [366, 347]
+
+
+def test_boards_below_heads_do_not_run_on_from_them():
+    found = lines([["Board", "pounds", "US dollars"], ["SBS", "75 lb/MSF", "1168 per short ton"], ["CRB", "71", "820"]])
+    assert set(found) == {"C2", "C3"}
+
+
+@pytest.mark.parametrize("heading", ["For folding", "Basis weight: 250 g/m²"])
+def test_a_heading_below_the_heads_is_none(heading):
+    rows = [["Board", "µm", "EUR/tonne"], [heading], ["GC1 250 g/m²", 405, 1254], ["GD2 250 g/m²", 350, 816]]
+    found = lines(rows)
+    assert [line.offer.grade for line in found.values()] == ["FBB", "CRB"]
+    assert {(str(line.state), line.offer.grammage_gsm) for line in found.values()} == {("accepted", 250)}

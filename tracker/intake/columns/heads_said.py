@@ -18,14 +18,29 @@ from tracker.intake.words.phrases import Found
 def said_by_heads(headed: HeadedColumn) -> list[Header]:
     """What each head says; what goes on from the one above it ('US dollars' over 'a ton', 'lb per 3,000' over
     'sq. ft.') with the unit that the two name."""
+    heads = [header(head_text(cell)) for cell in headed.heads]
+    weighed = _weighed_together(heads)
+    if weighed is not None:
+        return [*(Header(head.text, ()) for head in heads[:-1]), weighed]
     said: list[Header] = []
-    for lower in (header(head_text(cell)) for cell in headed.heads):
+    for lower in heads:
         whole = _going_on(said[-1], lower) if said else lower
         if whole.text != lower.text:
             # 'US$ per 1,000' over 'sq ft' is per no 1,000 sheets.
-            said[-1] = replace(said[-1], currency=None, basis=None)
+            said[-1] = Header(said[-1].text, ())
         said.append(whole)
     return said
+
+
+def _weighed_together(heads: Sequence[Header]) -> Header | None:
+    """'Pounds' over 'per thousand' over 'square feet': one unit of basis weight, whose parts price nothing."""
+    if len(heads) <= _PAIR or any(len(head.weight_units) == 1 for head in heads):
+        return None
+    whole = header(" ".join(head.text for head in heads))
+    return whole if len(whole.weight_units) == 1 and whole.currency is None else None
+
+
+_PAIR = 2
 
 
 def _going_on(upper: Header, lower: Header) -> Header:

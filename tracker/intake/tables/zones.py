@@ -20,6 +20,7 @@ from tracker.intake.tables.header_rows import (
 from tracker.intake.tables.heads import Head, head_of, is_bare_number
 from tracker.intake.tables.letterheads import is_letterhead, is_stamped
 from tracker.intake.tables.measure_rows import measures_across
+from tracker.intake.tables.run_on import runs_on
 from tracker.intake.tables.table import HeadedColumn, Words
 from tracker.intake.tables.under_groups import beside_units, under_group
 from tracker.intake.tables.view import View
@@ -177,9 +178,12 @@ def _continues_header(view: View, main: int, row: int) -> bool:
     if len(heads) == 1 and heads[0].unit and not heads[0].across:
         over = view.cell(main, columns[0])
         return over is not None and (head := head_of(over)) is not None and head.price
-    ages = [tells_age(cell.text) for cell in view.rows[row].values()]
-    known = sum(head.named or head.unit or aged for head, aged in zip(heads, ages, strict=True))
-    return known == len(heads) >= 2 and all(head.across != "grade" for head in heads)
+    known = [
+        head.named or head.unit or tells_age(cell.text) or runs_on(view, main, row, column)
+        for head, (column, cell) in zip(heads, view.rows[row].items(), strict=True)
+    ]
+    alone = len(known) == 1 and runs_on(view, main, row, columns[0])
+    return all(known) and (len(known) > 1 or alone) and all(head.across != "grade" for head in heads)
 
 
 def _first_row(view: View, main: int, below: int) -> int:
