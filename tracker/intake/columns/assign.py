@@ -91,7 +91,7 @@ def columns_of(table: Table, above: Sequence[Words] = ()) -> Columns:
     columns = [like_its_group(column, columns, samples[column.index]) for column in columns]
     columns = [lots_beside_sizes(column, columns, samples) for column in columns]
     columns = [without_axis_words(column, columns, samples[column.index]) for column in columns]
-    columns = unheaded_remarks(_with_a_product(item_numbers(columns, samples), samples))
+    columns = unheaded_remarks(_with_a_product(item_numbers(columns, samples), samples), samples)
     columns = weighed_by_figures(columns, samples)
     columns = prices_by_strange_units(units_of_quantities(counts_of_units(columns, samples), samples), samples)
     columns = with_units_of_the_list(without_quantities(columns, samples), samples)
@@ -261,7 +261,10 @@ def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) 
         if best is Role.BRACKET and other is Role.PRODUCT and not any(names_grade(cell.text) for cell in cells):
             # 'Order size' over words that nobody understands: they are asked about, and name no boards.
             return best
-        if other is not None and (best not in PRICE_ROLES or other in (Role.BASIS, Role.DELIVERY_TERMS)):
+        # 'CT' over 'in stock' and '3 wks' is no head of prices in cents.
+        by_a_code = best is Role.PRICE and fits[best] == 0 and not any(map(by_words, column.said))
+        worded = by_a_code or other in (Role.BASIS, Role.DELIVERY_TERMS)
+        if other is not None and (best not in PRICE_ROLES or worded):
             return other
         if best is Role.DISCOUNT and not any(map(str.isdigit, "".join(cell.text for cell in cells))):
             # 'Disc. class' over 'A' and 'B' takes nothing off.

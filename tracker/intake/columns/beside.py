@@ -268,14 +268,24 @@ def without_axis_words(column: Column, columns: list[Column], cells: Sequence[Ce
     return replace(column, role=role_by_cells(column, cells) or column.role, sure=False)
 
 
-def unheaded_remarks(columns: list[Column]) -> list[Column]:
+def unheaded_remarks(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
     """Words under no head to the right of all prices, where a head names the boards: remarks on the rows."""
-    priced = [column.index for column in columns if column.role in PRICE_ROLES]
+    prices = [column for column in columns if column.role in PRICE_ROLES]
     named = any(column.role in (Role.PRODUCT, Role.GRADE) and column.heads for column in columns)
-    if not priced or not named:
+    if not prices or not named:
         return columns
-    return [replace(column, role=Role.REMARKS) if _behind(column, max(priced)) else column for column in columns]
+    last = max(column.index for column in prices)
+    return [
+        replace(column, role=Role.REMARKS) if _behind(column, last) and not _like_prices(column, prices, samples)
+        else column
+        for column in columns
+    ]  # fmt: skip
 
 
 def _behind(column: Column, last_price: int) -> bool:
     return not column.heads and column.role in (None, Role.PRODUCT) and column.index > last_price
+
+
+def _like_prices(column: Column, prices: Sequence[Column], samples: Mapping[int, Sequence[Cell]]) -> bool:
+    """Figures that go up and down with a price are no remarks on it."""
+    return any(close_by_row(samples[column.index], samples[price.index]) for price in prices)

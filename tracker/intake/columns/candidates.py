@@ -33,6 +33,8 @@ def candidates_of(said: Sequence[Header]) -> dict[Role, float]:
                 continue
             if reading.role in PRICE_ROLES and _begins_as_index(head):
                 continue
+            if reading.role is Role.CALIPER and _is_unit_of_a_length(head, reading):
+                continue
             found[reading.role] = max(found.get(reading.role, 0.0), reading.strength - 0.15 * level)
         for reading in _beside_unit(head) if not tells_of_freight(head.text) else ():
             found[reading.role] = max(found.get(reading.role, 0.0), reading.strength - 0.15 * level)
@@ -80,6 +82,12 @@ def _begins_as_index(head: Header) -> bool:
         reading.role is Role.INDEX and fold(head.text).strip().startswith(f"{fold(reading.words).strip()} ")
         for reading in head.roles
     )
+
+
+def _is_unit_of_a_length(head: Header, caliper: RoleReading) -> bool:
+    """'Max. trim (inches)' is no thickness, though 'inches' alone may head one."""
+    lengths = any(reading.role in _LENGTHS for reading in head.roles)
+    return lengths and phrases("caliper_units").whole(caliper.words) is not None
 
 
 def _freight_to_a_place(head: Header, freight: RoleReading) -> bool:

@@ -186,18 +186,36 @@ def priced_alike(
 ) -> list[Column]:
     """'Ex stock' and 'Rush' beside prices: figures under other words that stay close to a price row by row.
 
-    They may be prices of another making of the same board, and must not be left out in silence.
+    They may be prices of another making of the same board, and must not be left out in silence; nor must those right
+    of a price that nothing stands over, such as places whose names were not seen to head them.
     """
+    bare = _run_on(columns, prices, samples)
     return [
         column
         for column in columns
-        if column not in prices and _may_be_priced(column) and column.heads
+        if column not in prices and _may_be_priced(column) and (column.heads or column.index in bare)
         and not is_period(column.text)
         and any(
             close_by_row(samples[column.index], samples[price.index], _fewest_rows(column, samples[price.index]))
             for price in prices
         )
     ]  # fmt: skip
+
+
+def _run_on(
+    columns: Sequence[Column], prices: Sequence[Column], samples: Mapping[int, Sequence[Cell]]
+) -> frozenset[int]:
+    """The columns without a head right behind a price, or behind others of these, each with as many figures."""
+    priced = {price.index: len(samples[price.index]) for price in prices if price.heads}
+    for column in columns:
+        before = priced.get(column.index - 1, 0)
+        if column.role is None and not column.heads and before and _mostly_filled(samples[column.index], before):
+            priced[column.index] = before
+    return frozenset(priced)
+
+
+def _mostly_filled(cells: Sequence[Cell], rows: int) -> bool:
+    return 2 * len(cells) > rows and mostly_priced(cells)
 
 
 def _fewest_rows(column: Column, prices: Sequence[Cell]) -> int:

@@ -1,11 +1,13 @@
 """Heads that a key explains: 'A | B | C' over prices, and 'A = less than 10,000 lb' below them or on another sheet;
-'Price A | Price B', and 'A = EUR per tonne, EXW'; 'Bs.Wt' over figures, and 'Bs.Wt: pounds per 1,000 sq ft'."""
+'Price A | Price B', and 'A = EUR per tonne, EXW'; 'Bs.Wt' over figures, and 'Bs.Wt: pounds per 1,000 sq ft'; 'CT', and
+'CT – time to dispatch'."""
 
 import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 from itertools import pairwise
 
+from tracker.intake.tables.heads import head_of_words
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
 from tracker.intake.values.heads.header import header
 from tracker.intake.values.heads.role_words import header_roles
@@ -29,7 +31,8 @@ _NAMED_ENTRY = re.compile(
 
 def with_keyed_heads(found: SheetTables, elsewhere: Sequence[Words] = ()) -> SheetTables:
     """The tables with the order sizes and terms that a key gives in place of the letters that stand for them, and with
-    the units it gives their measures. `elsewhere`: what sheets of words alone say.
+    the units it gives their measures, and what it says in place of heads that nobody knows. `elsewhere`: what sheets
+    of words alone say.
 
     Order sizes and terms only where the key explains two heads of one table at least: a single letter may mean
     anything.
@@ -38,9 +41,40 @@ def with_keyed_heads(found: SheetTables, elsewhere: Sequence[Words] = ()) -> She
     sizes = key_of((code, said) for code, said in _with_one_unit(told) if _size(said) is not None)
     sizes |= key_of((code, said) for code, said in told if code not in sizes and _names_terms(said))
     units = key_of((code, said) for code, said in told if _names_unit(said))
-    if len(sizes) < _FEWEST and not units:
-        return found
-    return replace(found, tables=tuple(_with_units(_explained(table, sizes), units) for table in found.tables))
+    whole = key_of(told)
+    tables = (_with_units(_explained(_in_words(table, whole), sizes), units) for table in found.tables)
+    return replace(found, tables=tuple(tables)) if whole else found
+
+
+def _in_words(table: Table, key: Mapping[str, str]) -> Table:
+    """The table with what a key of several of its heads says in place of those that nobody knows by themselves: 'CT',
+    which might be cents, by 'CT – time to dispatch'."""
+    told = [column for column in table.columns if column.heads and fold(column.heads[-1].text).strip() in key]
+    said = {column: key[fold(column.heads[-1].text).strip()] for column in told if len(told) >= _FEWEST}
+    whole = {column: words for column, words in said.items() if _tells_more(column.heads[-1].text, words)}
+    columns = tuple(_with_head(column, whole[column]) if column in whole else column for column in table.columns)
+    return replace(table, columns=columns) if whole else table
+
+
+def _tells_more(head: str, said: str) -> bool:
+    """'Time to dispatch after your order' and 'euro for one tonne' tell what a head that nobody knows is, and 'days
+    from order' in what 'LT' counts; a size or an answer is no head."""
+    told, own = header(said), header_roles(head)
+    if told.bracket is not None or header(head).bracket is not None:
+        return False
+    known = own[0].role if own and own[0].strength >= _PLAINLY else None
+    counts = told.lead_unit is not None and told.role is Role.LEAD_TIME
+    if known is not None:
+        return known is Role.LEAD_TIME and counts and header(head).lead_unit is None
+    as_head = head_of_words(said)
+    if as_head is None or as_head.across or as_head.answers_itself:
+        return False
+    return counts or (as_head.named and not as_head.unit) or (told.currency is not None and told.basis is not None)
+
+
+def _with_head(column: HeadedColumn, text: str) -> HeadedColumn:
+    *above, lowest = column.heads
+    return replace(column, heads=(*above, lowest._replace(value=text, text=text)))
 
 
 def _size(said: str) -> Bracket | None:
@@ -140,9 +174,7 @@ def _with_unit(column: HeadedColumn, units: Mapping[str, str]) -> HeadedColumn:
     said = units.get(fold(column.heads[-1].text).strip()) if column.heads else None
     if said is None or _names_unit(column.heads[-1].text) or _counts(column.heads[-1].text):
         return column
-    *above, lowest = column.heads
-    text = f"{lowest.text} ({said})"
-    return replace(column, heads=(*above, lowest._replace(value=text, text=text)))
+    return _with_head(column, f"{column.heads[-1].text} ({said})")
 
 
 def _counts(head: str) -> bool:
@@ -173,10 +205,8 @@ def _code_of(column: HeadedColumn) -> str:
 
 
 def _headed(column: HeadedColumn, key: Mapping[str, str]) -> HeadedColumn:
-    *above, lowest = column.heads
     said = key[_code_of(column)]
     size = _size(said)
     said = size.words if size is not None and bracket_text(said) is None else said
-    named = lowest.text.strip().rpartition(" ")[0]
-    text = f"{named} {said}" if named and phrases("tiers").whole(named) is None else said
-    return replace(column, heads=(*above, lowest._replace(value=text, text=text)))
+    named = column.heads[-1].text.strip().rpartition(" ")[0]
+    return _with_head(column, f"{named} {said}" if named and phrases("tiers").whole(named) is None else said)

@@ -20,7 +20,9 @@ from tracker.intake.tables.header_rows import (
 from tracker.intake.tables.heads import Head, head_of, is_bare_number
 from tracker.intake.tables.letterheads import is_letterhead, is_stamped
 from tracker.intake.tables.measure_rows import measures_across
+from tracker.intake.tables.run_on import runs_on
 from tracker.intake.tables.table import HeadedColumn, Words
+from tracker.intake.tables.under_groups import beside_units, under_group
 from tracker.intake.tables.view import View
 from tracker.intake.values.changes.list_age import Age, age_of_name, tells_age
 from tracker.intake.values.freight.delivery import find_delivery
@@ -170,37 +172,18 @@ def _continues_header(view: View, main: int, row: int) -> bool:
             or _second_axis(view, main, row, heads)
             or measures_across(view, main, row, heads)
         )
-    if _under_group(view, main, columns):
+    if under_group(view, main, columns) or beside_units(view, main, row, heads):
         return True
     # A row of units stands under heads of its own; a lone grade in the first column is a sub-heading.
     if len(heads) == 1 and heads[0].unit and not heads[0].across:
         over = view.cell(main, columns[0])
         return over is not None and (head := head_of(over)) is not None and head.price
-    ages = [tells_age(cell.text) for cell in view.rows[row].values()]
-    known = sum(head.named or head.unit or aged for head, aged in zip(heads, ages, strict=True))
-    return known == len(heads) >= 2 and all(head.across != "grade" for head in heads)
-
-
-def _under_group(view: View, main: int, columns: list[int]) -> bool:
-    """Whether all these columns stand under header cells that are merged or run to the right over blanks."""
-    for column in columns:
-        cell = view.cell(main, column)
-        if cell is not None:
-            left, right = view.span(cell)
-            runs_on = view.spread_cell(main, column + 1) is None
-            if right == left and not runs_on:
-                return False
-        elif not _runs_over(view, main, column):
-            return False
-    return len(columns) >= 2 or view.cell(main, columns[0]) is None
-
-
-def _runs_over(view: View, row: int, column: int) -> bool:
-    """Whether a header cell further left covers this column: merged over it, or with only blanks between."""
-    covering = view.spread.get((row, column))
-    if covering is not None:
-        return True
-    return any(left < column for left in view.rows.get(row, {}))
+    known = [
+        head.named or head.unit or tells_age(cell.text) or runs_on(view, main, row, column)
+        for head, (column, cell) in zip(heads, view.rows[row].items(), strict=True)
+    ]
+    alone = len(known) == 1 and runs_on(view, main, row, columns[0])
+    return all(known) and (len(known) > 1 or alone) and all(head.across != "grade" for head in heads)
 
 
 def _first_row(view: View, main: int, below: int) -> int:

@@ -4,6 +4,7 @@ from tracker.intake.values.figures.numbers_in_words import says_unread_number
 from tracker.intake.values.orders.bracket_pieces import PIECES_OR_TONS
 from tracker.intake.values.orders.brackets import Bracket, bracket_text
 from tracker.intake.words.lists import phrases
+from tracker.trade.quantities import MassUnit
 
 _MOST_WORDS_BEFORE = 5
 
@@ -32,12 +33,23 @@ def _begins_or_ends_in_tons(bracket: Bracket) -> bool:
 
 
 def names_one_quantity(bracket: Bracket) -> bool:
-    """'De 1.000 kg' and 'von 5 t': what a tonne, a reel or the one order weighs; by themselves no size begins there."""
+    """'De 1.000 kg' and 'von 5 t': what a tonne, a reel or the one order weighs; by themselves no size begins there.
+    Nor does one in 'one ton (1,000 kg)'."""
+    if _says_it_twice(bracket):
+        return True
     if bracket.end is not None or bracket.start_excluded:
         return False
     begins = (match for match in phrases("bracket").find(bracket.words) if match.value == "from")
     said = [phrases("of_a_quantity").whole(bracket.words[match.start : match.end]) for match in begins]
     return bool(said) and None not in said
+
+
+def _says_it_twice(bracket: Bracket) -> bool:
+    start, end = bracket.start, bracket.end
+    return start is not None and end is not None and any(start.kg(ton) == end.kg(ton) is not None for ton in _TONS)
+
+
+_TONS = (MassUnit.SHORT_TON, MassUnit.TONNE)
 
 
 def _ends_in_what_is_weighed(before: str) -> bool:

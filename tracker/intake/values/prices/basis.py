@@ -84,10 +84,13 @@ def reading_of(key: str, text: str) -> BasisReading:
 
 
 def unit_at(found: list[Token], place: int, text: str) -> tuple[BasisReading, int] | None:
-    """The unit that begins at this token, and the number of the token after it. '1 t' is a ton as 't' is."""
+    """The unit that begins at this token, and the number of the token after it. '1 t' and 'one tonne' are a ton as
+    't' is."""
     match = basis_phrases().at(found, place)
     if match is None and _is_one(found, place):
-        return unit_at(found, place + 1, text)
+        unit = unit_at(found, place + 1, text)
+        # 'Par une palette' tells how something comes.
+        return unit if unit is None or found[place][0] == "1" or unit[0].bases else None
     if match is not None and _counts_money(found, place):
         return None
     if match is not None and match.value == Basis.SHEET:
@@ -121,8 +124,9 @@ def _counts_money(found: list[Token], place: int) -> bool:
 
 
 def _is_one(found: list[Token], place: int) -> bool:
-    """A single 1, once, with a word behind it."""
-    return found[place][0] == "1" and place + 1 < len(found) and found[place + 1][0].isalpha()
+    """A single 1, once, in figures or in words, with a word behind it."""
+    one = found[place][0] == "1" or phrases("count_words").whole(found[place][0]) == "1"
+    return one and place + 1 < len(found) and found[place + 1][0].isalpha()
 
 
 def _with_explanation(found: list[Token], match: Found[str]) -> Found[str]:

@@ -23,7 +23,7 @@ from tracker.intake.values.prices.basis import (
 from tracker.intake.values.prices.clauses_of_others import is_of_others, without_weights
 from tracker.intake.values.prices.currency import CurrencyReading, currency_text, find_currencies
 from tracker.intake.values.prices.exchange import beside_exchange
-from tracker.intake.values.prices.money import find_price_unit
+from tracker.intake.values.prices.money import PriceUnit, find_price_unit
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import between
 from tracker.trade.basis import Basis
@@ -80,7 +80,7 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
     parted = _one_a_board(clause)
     yield from parted
     unit = find_price_unit(clause)
-    if unit is None:
+    if unit is None or _is_a_code(clause, unit):
         return
     if unit.currency is not None:
         of_one = SaysCurrency(unit.currency, clause, _grades_meant(clause, find_currencies))
@@ -93,6 +93,15 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
     ):
         basis = one_of(bases_side_by_side(clause)) or unit.basis
         yield SaysBasis(basis, clause, _grades_meant(clause, find_basis))
+
+
+def _is_a_code(clause: str, unit: PriceUnit) -> bool:
+    """The 'CT' of a key, 'CT – time to dispatch', says of no price that it is in cents."""
+    cents = unit.currency is not None and unit.currency.cents and unit.basis is None
+    return cents and len(clause.strip(" .")) <= _LONGEST_CODE and clause.strip(" .").isalpha()
+
+
+_LONGEST_CODE = 2
 
 
 def _sign_defined(clause: str) -> CurrencyReading | None:
