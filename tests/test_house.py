@@ -11,7 +11,9 @@ import pytest
 
 import tests.intake
 import tracker.desk
+import tracker.intake.columns
 import tracker.intake.offers
+import tracker.intake.tables
 import tracker.intake.values
 
 ROOT = Path(__file__).resolve().parent.parent
@@ -60,7 +62,15 @@ def test_every_dependency_is_pinned_and_no_host_is_named() -> None:
     assert names <= pinned
 
 
-@pytest.mark.parametrize("step", [tracker.intake.values, tracker.intake.offers])
+@pytest.mark.parametrize(
+    "step",
+    [
+        tracker.intake.values,
+        tracker.intake.offers,
+        tracker.intake.columns,
+        tracker.intake.tables,
+    ],
+)
 def test_the_map_of_a_step_names_every_folder_and_none_that_is_gone(step: ModuleType) -> None:
     named = re.findall(r"(?m)^([a-z]+)  +\S", step.__doc__ or "")
     folder = ROOT.joinpath(*step.__name__.split("."))

@@ -2,7 +2,7 @@ from decimal import Decimal
 
 import pytest
 
-from tracker.intake.columns.cells import mass_of
+from tracker.intake.columns.roles.cells import mass_of
 from tracker.intake.grid import Cell
 from tracker.trade.quantities import MassUnit
 

@@ -3,7 +3,7 @@
 import pytest
 
 from tests.intake.sheets import lines
-from tracker.intake.tables.periods import is_later
+from tracker.intake.tables.headers.periods import is_later
 
 TITLE = ["USD per short ton, FOB mill"]
 SPECS = ["Grade", "Caliper (pt)", "lb/MSF"]

@@ -3,7 +3,7 @@
 import pytest
 
 from tests.intake.sheets import lines, prices
-from tracker.intake.tables.heads import head_of_words
+from tracker.intake.tables.headers.heads import head_of_words
 
 ROLLS = ["SBS C1S 18pt 77#/MSF 40in rolls", "CCNB 20pt 79#/MSF 44in rolls"]
 

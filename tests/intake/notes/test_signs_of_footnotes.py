@@ -3,7 +3,7 @@
 import pytest
 
 from tests.intake.sheets import lines
-from tracker.intake.tables.heads import without_footnote
+from tracker.intake.tables.headers.heads import without_footnote
 from tracker.trade.offer import State
 
 

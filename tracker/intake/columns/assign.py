@@ -3,8 +3,15 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
-from tracker.intake.columns.amounts import with_units_of_the_list, without_quantities
-from tracker.intake.columns.beside import (
+from tracker.intake.columns.column import Column, Columns
+from tracker.intake.columns.groups.block_titles import tells_of_others, titles_of_blocks
+from tracker.intake.columns.groups.days import holding, told_from_payment, waiting
+from tracker.intake.columns.groups.places import as_a_place, towns_of_states, with_places
+from tracker.intake.columns.priced.amounts import with_units_of_the_list, without_quantities
+from tracker.intake.columns.priced.own_costs import built_up
+from tracker.intake.columns.priced.prices import price_columns
+from tracker.intake.columns.priced.steps import without_steps
+from tracker.intake.columns.roles.beside import (
     beside_charges,
     beside_prices,
     like_its_group,
@@ -17,17 +24,10 @@ from tracker.intake.columns.beside import (
     weighs_the_lot,
     without_axis_words,
 )
-from tracker.intake.columns.block_titles import tells_of_others, titles_of_blocks
-from tracker.intake.columns.breaks import breaks_of_boards, lots_on_offer, sizes_among_quantities
-from tracker.intake.columns.candidates import candidates_of
-from tracker.intake.columns.column import Column, Columns
-from tracker.intake.columns.corner_units import with_corner_unit
-from tracker.intake.columns.counted_sizes import counted_sizes
-from tracker.intake.columns.days import holding, told_from_payment, waiting
-from tracker.intake.columns.fits import fit
-from tracker.intake.columns.forms import told_apart_by_form, told_apart_by_load
-from tracker.intake.columns.guess import role_by_cells, sizes_orders
-from tracker.intake.columns.headed_figures import (
+from tracker.intake.columns.roles.candidates import candidates_of
+from tracker.intake.columns.roles.fits import fit
+from tracker.intake.columns.roles.guess import role_by_cells, sizes_orders
+from tracker.intake.columns.roles.headed_figures import (
     NEVER_PRICES,
     by_words,
     heads_prices_of_a_kind,
@@ -35,28 +35,28 @@ from tracker.intake.columns.headed_figures import (
     named_with_money,
     spreads_values,
 )
-from tracker.intake.columns.heads_said import said_by_heads, without_roles_of_firms
-from tracker.intake.columns.item_numbers import item_numbers, number_lots
-from tracker.intake.columns.lookalikes import without_lookalikes
-from tracker.intake.columns.own_costs import built_up
-from tracker.intake.columns.packs import with_packs
-from tracker.intake.columns.places import as_a_place, towns_of_states, with_places
-from tracker.intake.columns.prices import price_columns
-from tracker.intake.columns.sides import with_sides
-from tracker.intake.columns.steps import without_steps
-from tracker.intake.columns.units_beside import (
+from tracker.intake.columns.roles.heads_said import said_by_heads, without_roles_of_firms
+from tracker.intake.columns.roles.item_numbers import item_numbers, number_lots
+from tracker.intake.columns.roles.lookalikes import without_lookalikes
+from tracker.intake.columns.sizes.breaks import breaks_of_boards, lots_on_offer, sizes_among_quantities
+from tracker.intake.columns.sizes.counted_sizes import counted_sizes
+from tracker.intake.columns.sizes.forms import told_apart_by_form, told_apart_by_load
+from tracker.intake.columns.sizes.packs import with_packs
+from tracker.intake.columns.units.corner_units import with_corner_unit
+from tracker.intake.columns.units.sides import with_sides
+from tracker.intake.columns.units.units_beside import (
     counts_of_units,
     prices_by_strange_units,
     units_of_quantities,
     with_units_beside,
 )
-from tracker.intake.columns.unread_weights import weighed_by_figures
-from tracker.intake.columns.widths import without_widths
+from tracker.intake.columns.units.unread_weights import weighed_by_figures
+from tracker.intake.columns.units.widths import without_widths
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import is_figure
-from tracker.intake.tables.headless import says_price
-from tracker.intake.tables.heads import PRICE_ROLES
-from tracker.intake.tables.periods import without_periods
+from tracker.intake.tables.headerless.headless import says_price
+from tracker.intake.tables.headers.heads import PRICE_ROLES
+from tracker.intake.tables.headers.periods import without_periods
 from tracker.intake.tables.table import HeadedColumn, Table, Words
 from tracker.intake.values.boards.grade import names_grade
 from tracker.intake.values.heads.roles import MEASURES, ON_TOP, Role

@@ -5,8 +5,8 @@ from decimal import Decimal
 from fractions import Fraction
 from functools import lru_cache
 
-from tracker.intake.columns.cells import lead_of
 from tracker.intake.columns.column import PriceColumn
+from tracker.intake.columns.roles.cells import lead_of
 from tracker.intake.grid import Cell
 from tracker.intake.offers.answered import answer_about, key_about
 from tracker.intake.offers.boards.measures import Board

@@ -5,10 +5,10 @@ from dataclasses import dataclass, field
 from itertools import filterfalse
 
 from tracker.intake.columns.column import Columns, Kind, PriceColumn
-from tracker.intake.columns.groups import under_one_heading
-from tracker.intake.columns.of_ways import of_own_way
-from tracker.intake.columns.prices import DISCOUNT_BESIDE, standing_apart
-from tracker.intake.columns.unnamed import UNNAMED
+from tracker.intake.columns.groups.groups import under_one_heading
+from tracker.intake.columns.groups.of_ways import of_own_way
+from tracker.intake.columns.priced.prices import DISCOUNT_BESIDE, standing_apart
+from tracker.intake.columns.priced.unnamed import UNNAMED
 from tracker.intake.grid import Cell
 from tracker.intake.offers.boards.board import BOARD_ROLES, board_of, with_column
 from tracker.intake.offers.boards.board_terms import fill_lead_of_board, fill_minimum_of_board

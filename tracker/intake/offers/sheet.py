@@ -7,10 +7,10 @@ from functools import cached_property
 from itertools import pairwise
 
 from tracker.intake.columns.column import Column, Columns
-from tracker.intake.columns.in_force import SEVERAL_TIMES
+from tracker.intake.columns.priced.in_force import SEVERAL_TIMES
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import sure_figure
-from tracker.intake.tables.heads import head_text
+from tracker.intake.tables.headers.heads import head_text
 from tracker.intake.tables.table import SheetTables, Table, Words
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.times.dates import date_readings

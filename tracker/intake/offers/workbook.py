@@ -7,10 +7,10 @@ from itertools import groupby
 
 from tracker.intake.columns.assign import columns_of
 from tracker.intake.columns.column import Kind
-from tracker.intake.columns.earlier_periods import set_earlier_periods_aside
-from tracker.intake.columns.earlier_year import set_earlier_days_aside, set_earlier_year_aside
-from tracker.intake.columns.periods_told import set_periods_aside_as_told
-from tracker.intake.columns.row_units import with_row_units
+from tracker.intake.columns.priced.earlier_periods import set_earlier_periods_aside
+from tracker.intake.columns.priced.earlier_year import set_earlier_days_aside, set_earlier_year_aside
+from tracker.intake.columns.priced.periods_told import set_periods_aside_as_told
+from tracker.intake.columns.units.row_units import with_row_units
 from tracker.intake.grid import Cell, Workbook
 from tracker.intake.offers.charges.surcharges_listed import take_surcharges
 from tracker.intake.offers.draft import Draft
@@ -46,10 +46,10 @@ from tracker.intake.offers.terms.vendor import (
     vendor_of_list,
 )
 from tracker.intake.tables.find import find_tables
-from tracker.intake.tables.keys import with_keyed_heads
-from tracker.intake.tables.lettered_heads import with_lettered_heads
-from tracker.intake.tables.mail import without_earlier_message
-from tracker.intake.tables.side_by_side import with_own_titles
+from tracker.intake.tables.headerless.mail import without_earlier_message
+from tracker.intake.tables.headers.keys import with_keyed_heads
+from tracker.intake.tables.headers.lettered_heads import with_lettered_heads
+from tracker.intake.tables.parts.side_by_side import with_own_titles
 from tracker.intake.tables.table import SheetTables, Table, Words
 from tracker.intake.tables.view import View, views_of
 from tracker.intake.tables.words import words_of

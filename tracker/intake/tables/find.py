@@ -3,29 +3,13 @@
 from collections.abc import Iterator, Sequence
 from functools import lru_cache
 
-from tracker.intake.tables.bands import bands_of
-from tracker.intake.tables.body import Body, body_of
-from tracker.intake.tables.broken_heads import with_whole_order_sizes
-from tracker.intake.tables.group_lines import leads_to_groups
-from tracker.intake.tables.headless import describes_board_whole, priced_rows
-from tracker.intake.tables.heads import head_of_words, is_bare_number
-from tracker.intake.tables.label_pairs import Pair, pairs_beside, with_pairs
-from tracker.intake.tables.label_units import with_label_units
-from tracker.intake.tables.limits_on_two_rows import with_limits_on_one_row
-from tracker.intake.tables.line_pairs import without_line_pairs
-from tracker.intake.tables.lines_below import with_lines_below
-from tracker.intake.tables.long_forms import said_beside_all
-from tracker.intake.tables.own_rows import belongs_to
-from tracker.intake.tables.segments import segments_of
-from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
-from tracker.intake.tables.terms_below import with_terms_below
-from tracker.intake.tables.turned import Labels, label_runs
-from tracker.intake.tables.two_lines import with_second_lines
-from tracker.intake.tables.unit_rows import priced_anew
-from tracker.intake.tables.view import View, part_of, turned
-from tracker.intake.tables.without_header import headless_tables
-from tracker.intake.tables.words import words_of
-from tracker.intake.tables.zones import (
+from tracker.intake.tables.headerless.headless import describes_board_whole, priced_rows
+from tracker.intake.tables.headerless.without_header import headless_tables
+from tracker.intake.tables.headers.broken_heads import with_whole_order_sizes
+from tracker.intake.tables.headers.heads import head_of_words, is_bare_number
+from tracker.intake.tables.headers.own_rows import belongs_to
+from tracker.intake.tables.headers.unit_rows import priced_anew
+from tracker.intake.tables.headers.zones import (
     Zone,
     measured_anew,
     repeats_axis,
@@ -34,6 +18,22 @@ from tracker.intake.tables.zones import (
     whole_heads,
     zone_at,
 )
+from tracker.intake.tables.lying.label_pairs import Pair, pairs_beside, with_pairs
+from tracker.intake.tables.lying.label_units import with_label_units
+from tracker.intake.tables.lying.long_forms import said_beside_all
+from tracker.intake.tables.lying.turned import Labels, label_runs
+from tracker.intake.tables.parts.bands import bands_of
+from tracker.intake.tables.parts.segments import segments_of
+from tracker.intake.tables.rows.body import Body, body_of
+from tracker.intake.tables.rows.group_lines import leads_to_groups
+from tracker.intake.tables.rows.limits_on_two_rows import with_limits_on_one_row
+from tracker.intake.tables.rows.line_pairs import without_line_pairs
+from tracker.intake.tables.rows.lines_below import with_lines_below
+from tracker.intake.tables.rows.terms_below import with_terms_below
+from tracker.intake.tables.rows.two_lines import with_second_lines
+from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
+from tracker.intake.tables.view import View, part_of, turned
+from tracker.intake.tables.words import words_of
 from tracker.intake.values.heads.roles import Role
 
 _LOOKED_AT = 60

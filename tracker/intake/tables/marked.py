@@ -3,8 +3,8 @@
 from collections.abc import Sequence
 
 from tracker.intake.grid import Cell
-from tracker.intake.tables.body import body_of
-from tracker.intake.tables.heads import PRICE_ROLES, looks_priced
+from tracker.intake.tables.headers.heads import PRICE_ROLES, looks_priced
+from tracker.intake.tables.rows.body import body_of
 from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
 from tracker.intake.tables.view import View
 from tracker.intake.tables.words import words_of

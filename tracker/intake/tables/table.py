@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from tracker.intake.grid import Cell
-from tracker.intake.tables.heads import head_text
+from tracker.intake.tables.headers.heads import head_text
 from tracker.intake.tables.view import View
 
 

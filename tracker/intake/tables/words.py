@@ -5,7 +5,7 @@ from collections.abc import Iterable
 from datetime import date, datetime
 
 from tracker.intake.grid import Cell
-from tracker.intake.tables.heads import head_of
+from tracker.intake.tables.headers.heads import head_of
 from tracker.intake.tables.table import Words
 from tracker.intake.tables.view import View
 from tracker.intake.values.figures.numbers import number_readings

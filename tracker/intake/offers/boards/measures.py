@@ -5,9 +5,9 @@ from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
 
-from tracker.intake.columns.cells import caliper_of, weight_of, weight_on
 from tracker.intake.columns.column import Column, Columns
-from tracker.intake.columns.measure_pairs import measured_cells
+from tracker.intake.columns.roles.cells import caliper_of, weight_of, weight_on
+from tracker.intake.columns.units.measure_pairs import measured_cells
 from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.said import Said, at

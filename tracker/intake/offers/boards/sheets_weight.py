@@ -2,8 +2,8 @@
 
 from fractions import Fraction
 
-from tracker.intake.columns.cells import mass_of
 from tracker.intake.columns.column import Column, Columns
+from tracker.intake.columns.roles.cells import mass_of
 from tracker.intake.offers.boards.measures import Board, Cells
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.values.boards.weight import WeightReading

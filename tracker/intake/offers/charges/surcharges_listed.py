@@ -7,7 +7,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.charges.row_charges import has_figure
 from tracker.intake.offers.rows.row_labels import charge_of_label, names_board
 from tracker.intake.offers.sheet import ReadTable
-from tracker.intake.tables.heads import head_text
+from tracker.intake.tables.headers.heads import head_text
 from tracker.intake.tables.table import Words
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, same_charge
 from tracker.intake.values.prices.money import price_text, price_unit

@@ -5,7 +5,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 from tracker.intake.columns.column import PriceColumn
-from tracker.intake.columns.names import names_of
+from tracker.intake.columns.groups.names import names_of
 from tracker.intake.offers.notes.footnotes import signs_in_heads
 from tracker.intake.offers.notes.of_some_lines import of_own
 from tracker.intake.offers.notes.scope import Level, Scope

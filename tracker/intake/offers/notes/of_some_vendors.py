@@ -7,7 +7,7 @@ from dataclasses import replace
 from typing import NamedTuple
 
 from tracker.intake.columns.column import Columns
-from tracker.intake.columns.names import names_of_vendors
+from tracker.intake.columns.groups.names import names_of_vendors
 from tracker.intake.grid import Cell
 from tracker.intake.offers.notes.of_some_columns import states_terms
 from tracker.intake.offers.notes.of_some_lines import of_own

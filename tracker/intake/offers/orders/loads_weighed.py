@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import replace
 
-from tracker.intake.columns.order_sizes import BARE
+from tracker.intake.columns.sizes.order_sizes import BARE
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.values.orders.bracket_pieces import HALF_LOAD, PIECES_OR_TONS
 from tracker.intake.values.orders.brackets import Bracket, bracket_text

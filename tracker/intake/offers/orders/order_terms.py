@@ -5,8 +5,8 @@ from collections.abc import Collection, Iterator
 from decimal import Decimal
 from functools import lru_cache
 
-from tracker.intake.columns.cells import order_weight
 from tracker.intake.columns.column import Columns
+from tracker.intake.columns.roles.cells import order_weight
 from tracker.intake.grid import Cell
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts

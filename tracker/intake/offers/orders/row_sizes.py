@@ -2,9 +2,9 @@
 
 from decimal import Decimal
 
-from tracker.intake.columns.breaks import counts_this_order, names_a_stock
-from tracker.intake.columns.cells import order_weight
 from tracker.intake.columns.column import Column, Columns
+from tracker.intake.columns.roles.cells import order_weight
+from tracker.intake.columns.sizes.breaks import counts_this_order, names_a_stock
 from tracker.intake.grid import Cell
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.rows.rows import WholeRow

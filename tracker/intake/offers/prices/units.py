@@ -3,9 +3,9 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from tracker.intake.columns.cells import caliper_of, weight_of
+from tracker.intake.columns.roles.cells import caliper_of, weight_of
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
-from tracker.intake.tables.heads import head_text
+from tracker.intake.tables.headers.heads import head_text
 from tracker.intake.values.boards.caliper import caliper_unit, find_calipers
 from tracker.intake.values.boards.weight import find_weights, weight_units
 from tracker.intake.values.figures.sheetsize import find_sheet_sizes

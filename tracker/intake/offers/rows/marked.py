@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 
-from tracker.intake.columns.marked import BY_HAND, named_columns
+from tracker.intake.columns.roles.marked import BY_HAND, named_columns
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.plain_lines import PlainLine

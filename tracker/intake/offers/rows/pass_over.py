@@ -6,13 +6,13 @@ from datetime import date
 from operator import attrgetter
 
 from tracker.intake.columns.column import Column, Kind, PriceColumn
-from tracker.intake.columns.own_costs import names_own_cost
+from tracker.intake.columns.priced.own_costs import names_own_cost
 from tracker.intake.grid import Cell
 from tracker.intake.offers.rows.outdated import EXAMPLE, MOST_EXAMPLES, age_above
 from tracker.intake.offers.rows.row_labels import heads_measures
 from tracker.intake.offers.sheet import ReadTable
-from tracker.intake.tables.heads import head_of
-from tracker.intake.tables.periods import is_period
+from tracker.intake.tables.headers.heads import head_of
+from tracker.intake.tables.headers.periods import is_period
 from tracker.intake.tables.table import SheetTables
 from tracker.intake.tables.view import View
 from tracker.intake.values.boards.boards_named import names_measure

@@ -4,7 +4,7 @@ import re
 from enum import StrEnum
 from functools import lru_cache
 
-from tracker.intake.tables.heads import head_of_words
+from tracker.intake.tables.headers.heads import head_of_words
 from tracker.intake.values.boards.boards_named import names_measure
 from tracker.intake.values.boards.caliper import find_calipers
 from tracker.intake.values.boards.grade import find_grade

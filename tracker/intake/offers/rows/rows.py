@@ -26,7 +26,7 @@ from tracker.intake.offers.rows.row_labels import (
     names_board,
     term_of_row,
 )
-from tracker.intake.tables.heads import looks_priced
+from tracker.intake.tables.headers.heads import looks_priced
 from tracker.intake.tables.table import BodyRow, Headings, Table, Words
 from tracker.intake.values.boards.boards_named import names_measure
 from tracker.intake.values.boards.grade import find_grade, names_grade

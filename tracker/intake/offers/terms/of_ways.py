@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 from functools import cached_property
 
-from tracker.intake.columns.of_ways import ways_of_price
+from tracker.intake.columns.groups.of_ways import ways_of_price
 from tracker.intake.grid import Cell
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.notes.scope import Level, Scope

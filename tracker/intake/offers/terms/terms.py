@@ -6,8 +6,8 @@ None of these holds an offer back: what is unclear stays open, with a note where
 from collections.abc import Iterator
 from datetime import date, datetime
 
-from tracker.intake.columns.cells import lead_of
 from tracker.intake.columns.column import Columns, PriceColumn
+from tracker.intake.columns.roles.cells import lead_of
 from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.said import Said, at, of_grade

@@ -1,0 +1,123 @@
+"""Vendors whose names stand in one row over the prices of each: where one of them is a firm's by a word of the trade,
+the others are names too. What nobody bids beside them is the buyer's own: what he pays, the lowest, a target."""
+
+import re
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+
+from tracker.intake.columns.column import Column, Kind, PriceColumn, vendor_in_head
+from tracker.intake.tables.headers.periods import without_periods
+from tracker.intake.values.firms.company import may_be_a_name, name_of_bidder
+from tracker.intake.values.heads.header import Header, without_unit
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.words.lists import phrases
+
+
+def with_vendors_beside(prices: Sequence[PriceColumn]) -> list[PriceColumn]:
+    """'Dunmarrow Mill | Eastquill Board | Pellgate Paperboard': each of the prices under a name is that vendor's."""
+    rows = {
+        cell.row
+        for price in prices
+        for cell, head in zip(price.column.heads, price.column.said, strict=True)
+        if price.vendor and vendor_in_head(head) == price.vendor
+    }
+    return [price if price.vendor else _named(price, rows) for price in prices] if rows else list(prices)
+
+
+def without_chosen_vendors(
+    by_role: Mapping[Role, tuple[Column, ...]], prices: Sequence[PriceColumn]
+) -> dict[Role, tuple[Column, ...]]:
+    """Behind the prices of several vendors 'Low bid: Pellgate' says whom the buyer would take, and not who quotes."""
+    vendors = {price.vendor for price in prices if price.kind is Kind.OFFER}
+    several = None not in vendors and len(vendors) > 1
+    return {role: () if several and role is Role.VENDOR else columns for role, columns in by_role.items()}
+
+
+def with_bids_only(prices: Sequence[PriceColumn]) -> list[PriceColumn]:
+    """'Paid Q4-26' and 'April list' beside another price are no offers, nor are 'Lowest' and 'Target' beside the prices
+    of several vendors, where it is asked of any other column that is no vendor's. 'You paid 2025' is none by itself."""
+    offers = [price for price in prices if price.kind is Kind.OFFER]
+    several = len({price.vendor for price in offers} - {None}) > 1
+    alone = not several and all(_beside_bids(price) in _NOT_BESIDE_ANY for price in offers)
+    return [
+        price if price not in offers else _paid_before(price) if alone else _of_nobody(price, several=several)
+        for price in prices
+    ]
+
+
+_PAID_BEFORE, _LISTED = "paid_before", "listed"
+_NOT_BESIDE_ANY = frozenset({"paid", _PAID_BEFORE, _LISTED})
+"""What is no offer where another price stands beside it."""
+
+
+def _paid_before(price: PriceColumn) -> PriceColumn:
+    before = _beside_bids(price) == _PAID_BEFORE and _says_when(price)
+    return replace(price, kind=Kind.PREVIOUS) if before else price
+
+
+def _of_nobody(price: PriceColumn, *, several: bool) -> PriceColumn:
+    meant = _beside_bids(price)
+    if price.vendor or not (several or meant in _NOT_BESIDE_ANY):
+        return price
+    if meant is not None and (several or _says_when(price)):
+        return replace(price, kind=Kind.LIST if meant in ("worked_out", _LISTED) else Kind.PREVIOUS)
+    return replace(price, unexplained=True, label=price.label or price.column.text)
+
+
+def _says_when(price: PriceColumn) -> bool:
+    """'Paid Q4-26', 'April list' and 'last paid'; beside 'Collect' a bare 'Paid' may mean with the freight."""
+    text = price.column.text
+    told = any(map(str.isdigit, text)) or without_periods(text) != text
+    return told or any(" " in _plain(head).strip() for head in price.column.said[-1:])
+
+
+def _beside_bids(price: PriceColumn) -> str | None:
+    said = " ".join(" ".join(_plain(head) for head in price.column.said).split())
+    listed = _says_when(price) and phrases("headers_alone").whole(said) == Role.LIST_PRICE
+    return phrases("beside_bids").whole(said) or (_LISTED if listed else None)
+
+
+def _plain(head: Header) -> str:
+    """Its words without unit, times and signs: 'Paid Q4-26, $/ST' -> 'Paid'."""
+    return _NO_WORD.sub(" ", without_periods(without_unit(head)))
+
+
+_NO_WORD = re.compile(r"\S*\d\S*|[^\w'’.Ø-]")
+
+
+def _named(price: PriceColumn, rows: set[int]) -> PriceColumn:
+    if _beside_bids(price) is not None:
+        return price
+    heads = zip(price.column.heads, price.column.said, strict=True)
+    beside = (head for cell, head in heads if cell.row in rows and price.kind is Kind.OFFER)
+    names = [name for head in beside if (name := _name_in(head) or _works_in_one_word(head)) is not None]
+    if len(names) != 1:
+        return price
+    # Figures like prices under 'Supplier' and a firm's name are what it quotes, as are those under 'Bid Tarn Mills'.
+    called = any(head.role is Role.VENDOR for head in price.column.said[:-1]) or any(
+        name_of_bidder(without_unit(head)) for head in price.column.said
+    )
+    asked = price.unexplained and not called and not any(map(_works_in_one_word, price.column.said))
+    return replace(price, vendor=names[0], unexplained=asked)
+
+
+def _name_in(head: Header) -> str | None:
+    name = without_unit(head).strip(" /()[],")
+    bidder = name_of_bidder(name)
+    return bidder if bidder else name if may_be_a_name(name) and not _named_otherwise(head) else None
+
+
+def _works_in_one_word(head: Header) -> str | None:
+    """'Fenntalwerk' among firms is one too; the 'Werk' and 'Hauptwerk' of a buyer have no name of their own."""
+    name = without_unit(head).strip(" /()[],")
+    named = name.isalpha() and name[:1].isupper() and phrases("generic_names").whole(name) is None
+    return name if named and phrases("one_word_firms").whole(name) and not phrases("own_works").whole(name) else None
+
+
+def _named_otherwise(head: Header) -> bool:
+    """'Low bid' and 'Our price' are no names."""
+    role = head.role
+    return role is not None and head.strength(role) >= _PLAINLY and role not in (Role.PRODUCT, Role.VENDOR)
+
+
+_PLAINLY = 0.9

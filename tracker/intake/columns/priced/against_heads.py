@@ -1,0 +1,58 @@
+"""Columns whose heads name something else, over figures that are as high as the prices beside them and move with these.
+
+'Large', 'Volume 2' and 'Payment 60 days' may each stand over what boards cost. No quantity follows a price from board
+to board: whether such figures are prices is asked.
+"""
+
+from collections.abc import Mapping, Sequence
+
+from tracker.intake.columns.column import Column
+from tracker.intake.columns.priced.unnamed import close_by_row
+from tracker.intake.columns.roles.headed_figures import mostly_priced
+from tracker.intake.grid import Cell
+from tracker.intake.tables.headers.periods import is_period
+from tracker.intake.values.heads.roles import ON_TOP, ORDER_SIZES, Role
+
+_MAY_MISNAME = frozenset({
+    *ON_TOP, Role.CHANGE, Role.TOTAL, Role.PAYMENT, *ORDER_SIZES, Role.MINIMUM,
+    Role.LENGTH, Role.WIDTH, Role.ROLL_WIDTH, Role.ITEM, Role.STOCK,
+})  # fmt: skip
+"""What a head over prices may seem to say by one of its words, or by a word that is nearly like it."""
+
+
+def priced_against_heads(
+    columns: Sequence[Column], prices: Sequence[Column], samples: Mapping[int, Sequence[Cell]]
+) -> list[Column]:
+    """The columns beside prices that may be prices too, against what their heads say; charges are told elsewhere."""
+    charged = any(column.role in ON_TOP for column in columns)
+    return [
+        column
+        for column in columns
+        if column not in prices and column.role not in ON_TOP and may_misname(column)
+        and mostly_priced(samples[column.index])
+        # What price and charges come to is told by its head.
+        and not (column.role is Role.TOTAL and charged)
+        and any(_moves_with(samples[column.index], samples[price.index]) for price in prices)
+    ]  # fmt: skip
+
+
+def may_misname(column: Column) -> bool:
+    """Whether a head says by its words alone what stands below it: a unit of its own is believed."""
+    if column.role not in _MAY_MISNAME or not column.heads or is_period(column.text) or column.percent:
+        return False
+    if column.role is Role.ITEM:
+        # 'Band 1 | Band 2' are told apart by a number, as no numbers of articles are.
+        return any(map(str.isdecimal, column.text))
+    if column.role in _QUANTITIES and any(head.strength(column.role) >= _PLAINLY for head in column.said):
+        return any(map(str.isdecimal, column.text)) and column.role is Role.MINIMUM
+    return column.role in ON_TOP or not (column.mass_units or column.length_unit)
+
+
+_QUANTITIES = (Role.MINIMUM, Role.LENGTH, Role.WIDTH, Role.ROLL_WIDTH)
+_PLAINLY = 0.95
+"""From this strength on a head says nothing else: 'Min order', 'Width', and not 'Large'."""
+
+
+def _moves_with(cells: Sequence[Cell], prices: Sequence[Cell]) -> bool:
+    """A quantity may happen to be as high as a price, but not to go up and down with it."""
+    return len({cell.text for cell in cells}) > 1 and close_by_row(cells, prices)

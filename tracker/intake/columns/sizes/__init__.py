@@ -1,0 +1,1 @@
+"""Order sizes, packs and forms that the columns of a table tell apart."""

@@ -1,0 +1,122 @@
+"""'Rolls | Sheets' and 'Truck | Pallet' over prices: how board comes or is ordered, not what its prices are per."""
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from tracker.intake.columns.column import Column, PriceColumn, basis_in_head
+from tracker.intake.columns.sizes.order_sizes import without_unit
+from tracker.intake.grid import Cell
+from tracker.intake.tables.figures import figures_by_row
+from tracker.intake.tables.table import Words
+from tracker.intake.values.heads.header import Header
+from tracker.intake.values.heads.roles import PRICES, Role
+from tracker.intake.values.orders.loads import LOADS
+from tracker.intake.values.prices.units_of_parts import prices_each_form
+from tracker.intake.words.lists import phrases
+
+_BOTH = {"roll", "sheet"}
+_NEAR = Decimal("1.5")
+"""How many times the price of rolls that of sheets may be; common practice, no source."""
+
+
+def told_apart_by_form(
+    columns: list[Column], samples: Mapping[int, Sequence[Cell]], said: Iterable[Words]
+) -> list[Column]:
+    """'Rolls | Sheets' over two prices say in what form the board comes, not what the prices are per.
+
+    Where one of the heads by itself says something else ('Format'), figures near each other in every row show that
+    both are prices; `said` above the table, a unit for each form does so as well.
+    """
+    forms = {column.index: form for column in columns if (form := _form(column))}
+    if set(forms.values()) != _BOTH:
+        return columns
+    if not (_all_priced(columns, forms, samples) or any(prices_each_form(words.text) for words in said)):
+        return columns
+    return [
+        replace(column, role=Role.PRICE, said=_without_form(column.said)) if column.index in forms else column
+        for column in columns
+    ]
+
+
+def told_apart_by_load(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
+    """'Full truck | Pallet', '> 5 t | Pallet': figures near the price of one order size are the price of another, and
+    neither how many sheets a pallet holds nor a price per pallet."""
+    priced = [column for column in columns if column.role is Role.PRICE and _size(column) is not None]
+    loads = {
+        column.index
+        for column in columns
+        if column.role in (Role.PACKING, Role.PRICE) and _size(column) in LOADS
+        and any(_near_by_row([samples[column.index], samples[price.index]]) for price in priced if price is not column)
+    }  # fmt: skip
+    return [
+        # 'EUR/t' over '3 rolls and more' is what both are per.
+        replace(column, role=Role.PRICE, said=(*column.said[:-1], replace(column.said[-1], basis=None)))
+        if column.index in loads
+        else column
+        for column in columns
+    ]
+
+
+def _size(column: Column) -> str | None:
+    """The order size that a head says and no more: 'pallet', "" for a weight, None for none."""
+    bracket = column.said[-1].bracket if column.said else None
+    return None if bracket is None else bracket.not_weight
+
+
+def _all_priced(columns: list[Column], forms: Mapping[int, str], samples: Mapping[int, Sequence[Cell]]) -> bool:
+    priced = {column.index for column in columns if column.role is Role.PRICE}
+    return priced >= forms.keys() or (priced <= forms.keys() and _near_by_row([samples[index] for index in forms]))
+
+
+def _near_by_row(prices: Sequence[Sequence[Cell]]) -> bool:
+    by_row = list(map(figures_by_row, prices))
+    rows = [[figures[row] for figures in by_row] for row in set.intersection(*(set(figures) for figures in by_row))]
+    return bool(rows) and all(0 < max(row) <= _NEAR * min(row) for row in rows)
+
+
+def _form(column: Column) -> str:
+    """'roll' or 'sheet' where a head says that and no more; '' elsewhere, and below 'price per'."""
+    per = any(head.strength(Role.BASIS) or head.strength(Role.PER_QUANTITY) for head in column.said)
+    return "" if per else next((form for head in column.said if (form := form_alone(_unsized(head)))), "")
+
+
+def _unsized(head: Header) -> str:
+    """'Bogen' of 'Bogen 70 x 100'."""
+    text = head.text
+    for size in head.sheet_sizes:
+        text = text.replace(size.words, " ", 1) if size.words else text
+    return text.strip()
+
+
+def _without_form(said: tuple[Header, ...]) -> tuple[Header, ...]:
+    return tuple(replace(head, basis=None) if form_alone(head.text) else head for head in said)
+
+
+def form_alone(text: str) -> str:
+    """'roll' or 'sheet' for a text that says that and no more, else ''."""
+    form = phrases("forms").whole(text) or phrases("basis").whole(text)
+    return form if form in _BOTH else ""
+
+
+def labelled_by_form(prices: Sequence[PriceColumn]) -> tuple[PriceColumn, ...]:
+    """'Price, rolls' and 'Price, sheets' beside each other are prices of two things, whatever they are per."""
+    forms = [_form_priced(price.column) for price in prices]
+    if set(filter(None, forms)) != _BOTH:
+        return tuple(prices)
+    return tuple(
+        replace(price, label=f"{price.label} {form}".strip()) if form else price
+        for price, form in zip(prices, forms, strict=True)
+    )
+
+
+def _form_priced(column: Column) -> str:
+    """'roll' or 'sheet' where a head says that beside the word for price and its unit; '' elsewhere."""
+    return next((form for head in column.said if (form := form_alone(_beside_price(head)))), "")
+
+
+def _beside_price(head: Header) -> str:
+    rest = without_unit(head, basis_in_head(head))
+    for reading in head.roles:
+        rest = rest.replace(reading.words, " ", 1) if reading.role in PRICES else rest
+    return rest.strip(" ,;:()[]–-\n")

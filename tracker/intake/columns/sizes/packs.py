@@ -1,0 +1,53 @@
+"""How many sheets a package holds, below a head that could be a unit of prices: 'Per carton' over 500 and 250."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from tracker.intake.columns.column import Column
+from tracker.intake.grid import Cell
+from tracker.intake.tables.figures import is_figure
+from tracker.intake.tables.headers.heads import PRICE_ROLES
+from tracker.intake.values.figures.numbers import number_readings
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.prices.basis import basis_text
+from tracker.intake.words.lists import phrases
+
+_PACKAGES = ("carton", "pallet", "ream")
+_STEP = 25
+"""Sheets are packed by the quarter of a hundred; common practice, no source."""
+
+
+def with_packs(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
+    """Columns of round counts under nothing but 'per' and a package, beside prices per something else."""
+    packs = [column for column in columns if _names_a_package(column) and _are_counts(samples[column.index])]
+    others = [column for column in columns if _may_be_priced(column) and column not in packs]
+    if not packs or not any(any(map(is_figure, samples[column.index])) for column in others):
+        return columns
+    return [replace(column, role=Role.PACKING) if column in packs else column for column in columns]
+
+
+def _may_be_priced(column: Column) -> bool:
+    """'Up to 4,999 shts' is an order size over prices."""
+    return column.role in PRICE_ROLES or any(head.bracket is not None for head in column.said)
+
+
+def _names_a_package(column: Column) -> bool:
+    """'Per carton', 'je Paket'; 'Price per carton' and '$/carton' speak of money."""
+    if column.role not in PRICE_ROLES or column.currencies or phrases("price_words").find(column.text):
+        return False
+    unit = basis_text(column.text)
+    return unit is not None and unit.foreign in _PACKAGES
+
+
+def _are_counts(cells: Sequence[Cell]) -> bool:
+    figures = [_count(cell) for cell in cells]
+    return bool(figures) and all(one is not None and one > 0 and one % _STEP == 0 for one in figures)
+
+
+def _count(cell: Cell) -> Decimal | None:
+    """A whole number that is written as one; '500.00' is money."""
+    if isinstance(cell.value, Decimal):
+        return None if "." in cell.number_format else cell.value
+    readings = number_readings(cell.text)
+    return readings[0].value if readings and cell.text.strip().isdecimal() else None

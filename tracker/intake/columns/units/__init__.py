@@ -1,0 +1,1 @@
+"""Units that stand apart from their figures: in a corner, in a column of their own, over several columns at once."""

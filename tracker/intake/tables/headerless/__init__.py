@@ -1,0 +1,1 @@
+"""Offers that no header leads to: letters, mail, rows that say all there is to say."""

@@ -1,0 +1,56 @@
+"""Boards described in one cell with a bare figure in the next, under words that say what prices are in."""
+
+from collections.abc import Iterable
+
+from tracker.intake.grid import Cell
+from tracker.intake.tables.figures import is_figure
+from tracker.intake.tables.headerless.headless import describes_board_whole, says_price
+from tracker.intake.tables.view import View
+from tracker.intake.values.boards.caliper import find_calipers
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.boards.weight import find_weights
+from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
+
+_FEWEST = 2
+_DESCRIBED = 2
+
+
+def figured_rows(view: View, priced: Iterable[int]) -> list[int]:
+    """'C1S 12pt 52#/MSF | 63.40' below 'US$ per cwt', all in the columns of the rows whose prices say what they are in
+    (`priced`), where there are such."""
+    if view.passing:
+        return []
+    rows = [row for row in view.order if _is_board_and_figure(view, row)]
+    alike = [*rows, *(row for row in priced if len(view.rows[row]) == _DESCRIBED)]
+    if not rows or len(alike) < _FEWEST or len({tuple(sorted(view.rows[row])) for row in alike}) > 1:
+        return []
+    above = (cell.text for row in view.order if row < min(alike) for cell in view.rows[row].values())
+    kinds = {type(said) for text in above for said in statements(text)}
+    return rows if {SaysCurrency, SaysBasis} <= kinds else []
+
+
+def _is_board_and_figure(view: View, row: int) -> bool:
+    if len(view.rows[row]) != _DESCRIBED:
+        return False
+    board, figure = (cell for _, cell in sorted(view.rows[row].items()))
+    return is_figure(figure) and not says_price(figure) and _describes_plainly(board)
+
+
+def _describes_plainly(cell: Cell) -> bool:
+    """A board's grade with a measure, or both its measures: '18 pt' and 'SBS' alone may head something."""
+    if not isinstance(cell.value, str) or says_price(cell):
+        return False
+    return describes_board_whole([cell]) or bool(find_calipers(cell.text) and find_weights(cell.text))
+
+
+def heading_above(view: View, row: int) -> list[int]:
+    """'SBS' alone right above the first of some boards, as other grades stand above those below them."""
+    place = view.order.index(row)
+    above = view.order[place - 1] if place else None
+    if above is None or len(view.rows[above]) != 1 or min(view.rows[above]) != min(view.rows[row]):
+        return []
+    (cell,) = view.rows[above].values()
+    grade = find_grade(cell.text) if isinstance(cell.value, str) else None
+    alone = grade is not None and bool(grade.grades) and not statements(cell.text)
+    return [above] if alone else []

@@ -1,0 +1,1 @@
+"""What heads a table: the words, values and units over its columns, and keys that explain them."""

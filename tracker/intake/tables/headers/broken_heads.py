@@ -1,0 +1,43 @@
+"""Order sizes that a head breaks over two rows: 'Under | 10,000 - | 40,000' over '10,000 lb | 39,999 lb | lb & up'."""
+
+from collections.abc import Iterator
+
+from tracker.intake.grid import Cell
+from tracker.intake.tables.rows.rows_joined import Cells, with_rows_joined
+from tracker.intake.tables.view import View
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.figures.numbers import number_readings
+from tracker.intake.values.orders.brackets import bracket_text
+
+_FEWEST = 2
+_LONGEST_PIECE = 20
+
+
+def with_whole_order_sizes(view: View) -> View:
+    """The view with both pieces of each such order size in the lower row, and gone from the upper one."""
+    return with_rows_joined(view, _joined)
+
+
+def _joined(upper: Cells, lower: Cells) -> tuple[Cells, Cells] | None:
+    whole = dict(_whole(upper, lower))
+    if len(whole) < _FEWEST:
+        return None
+    return {column: cell for column, cell in upper.items() if column not in whole}, {**lower, **whole}
+
+
+def _whole(upper: Cells, lower: Cells) -> Iterator[tuple[int, Cell]]:
+    """The columns where a row and the one below it make an order size that neither row tells whole."""
+    for column, piece in upper.items():
+        rest = lower.get(column)
+        if rest is None or len(piece.text) > _LONGEST_PIECE or len(rest.text) > _LONGEST_PIECE:
+            continue
+        if number_readings(piece.text) and any(map(str.isdigit, rest.text)):
+            # A price above the head of the next table.
+            continue
+        if find_grade(piece.text) is not None:
+            # 'GC1' over '< 5 t' heads a group of order sizes.
+            continue
+        text = f"{piece.text.strip()} {rest.text.strip()}"
+        size = bracket_text(text) if bracket_text(piece.text) is None else None
+        if size is not None and not size.alone and not size.not_weight:
+            yield column, rest._replace(value=text, text=text)

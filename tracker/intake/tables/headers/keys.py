@@ -1,0 +1,212 @@
+"""Heads that a key explains: 'A | B | C' over prices, and 'A = less than 10,000 lb' below them or on another sheet;
+'Price A | Price B', and 'A = EUR per tonne, EXW'; 'Bs.Wt' over figures, and 'Bs.Wt: pounds per 1,000 sq ft'; 'CT', and
+'CT – time to dispatch'."""
+
+import re
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import replace
+from itertools import pairwise
+
+from tracker.intake.tables.headers.heads import head_of_words
+from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
+from tracker.intake.values.heads.header import header
+from tracker.intake.values.heads.role_words import header_roles
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.orders.brackets import Bracket, bracket_text
+from tracker.intake.values.orders.worded_brackets import bracket_behind_words
+from tracker.intake.values.prices.money import price_unit
+from tracker.intake.words.fold import fold
+from tracker.intake.words.lists import phrases
+
+_FEWEST = 2
+_PARTS = re.compile(r"[;\n|·]|[,.]\s(?=\S{1,6}\s*[=:])|,\s(?=\S{1,3}\s[-–—]\s)")
+_ENTRY = re.compile(r"\s*(?P<code>[^\s=:]{1,6})\s*(?:[=:]|\s[-–—]\s)\s*(?P<said>[^=]+?)\s*")
+_BRACKETED = re.compile(r"\s*\((?P<code>[^\s()]{1,3})\)\s*[=:–-]?\s*(?P<said>[^=]+?)\s*")
+
+_NAMED_ENTRY = re.compile(
+    r"\s*(?P<name>[^\d=:]{3,30}?)\s+(?P<code>[^\s=:]{1,3})\s*(?:[=:]|\s[-–—]\s)\s*(?P<said>[^=]+?)\s*"
+)
+"""'Class A: orders under 10,000 lb', where A or 'Class A' stands over prices."""
+
+
+def with_keyed_heads(found: SheetTables, elsewhere: Sequence[Words] = ()) -> SheetTables:
+    """The tables with the order sizes and terms that a key gives in place of the letters that stand for them, and with
+    the units it gives their measures, and what it says in place of heads that nobody knows. `elsewhere`: what sheets
+    of words alone say.
+
+    Order sizes and terms only where the key explains two heads of one table at least: a single letter may mean
+    anything.
+    """
+    told = [*entries(_around(found)), *entries(elsewhere)]
+    sizes = key_of((code, said) for code, said in _with_one_unit(told) if _size(said) is not None)
+    sizes |= key_of((code, said) for code, said in told if code not in sizes and _names_terms(said))
+    units = key_of((code, said) for code, said in told if _names_unit(said))
+    whole = key_of(told)
+    tables = (_with_units(_explained(_in_words(table, whole), sizes), units) for table in found.tables)
+    return replace(found, tables=tuple(tables)) if whole else found
+
+
+def _in_words(table: Table, key: Mapping[str, str]) -> Table:
+    """The table with what a key of several of its heads says in place of those that nobody knows by themselves: 'CT',
+    which might be cents, by 'CT – time to dispatch'."""
+    told = [column for column in table.columns if column.heads and fold(column.heads[-1].text).strip() in key]
+    said = {column: key[fold(column.heads[-1].text).strip()] for column in told if len(told) >= _FEWEST}
+    whole = {column: words for column, words in said.items() if _tells_more(column.heads[-1].text, words)}
+    columns = tuple(_with_head(column, whole[column]) if column in whole else column for column in table.columns)
+    return replace(table, columns=columns) if whole else table
+
+
+def _tells_more(head: str, said: str) -> bool:
+    """'Time to dispatch after your order' and 'euro for one tonne' tell what a head that nobody knows is, and 'days
+    from order' in what 'LT' counts; a size or an answer is no head."""
+    told, own = header(said), header_roles(head)
+    if told.bracket is not None or header(head).bracket is not None:
+        return False
+    known = own[0].role if own and own[0].strength >= _PLAINLY else None
+    counts = told.lead_unit is not None and told.role is Role.LEAD_TIME
+    if known is not None:
+        return known is Role.LEAD_TIME and counts and header(head).lead_unit is None
+    as_head = head_of_words(said)
+    if as_head is None or as_head.across or as_head.answers_itself:
+        return False
+    return counts or (as_head.named and not as_head.unit) or (told.currency is not None and told.basis is not None)
+
+
+def _with_head(column: HeadedColumn, text: str) -> HeadedColumn:
+    *above, lowest = column.heads
+    return replace(column, heads=(*above, lowest._replace(value=text, text=text)))
+
+
+def _size(said: str) -> Bracket | None:
+    """'Less than 10,000 lb', 'orders under 5 t'."""
+    return bracket_text(said) or bracket_behind_words(said)
+
+
+def _with_one_unit(told: Sequence[tuple[str, str]]) -> Iterator[tuple[str, str]]:
+    """'A = up to three tonnes, B = over three and up to ten': the unit of all sizes, where they are in one, stands
+    beside some alone."""
+    read = [bracket_text(said) for _, said in told]
+    ends = [end for size in read if size is not None for end in (size.start, size.end) if end is not None and end.units]
+    several = sum(size is not None for size in read) >= _FEWEST
+    unit = ends[0].words.lstrip("0123456789., ") if several and len({end.units for end in ends}) == 1 else ""
+    for (code, said), size in zip(told, read, strict=True):
+        bare = bracket_text(said, ends[0].units) if unit and size is None else None
+        yield code, said if bare is None or bare.alone else f"{said} {unit}"
+
+
+def key_of(told: Iterable[tuple[str, str]]) -> dict[str, str]:
+    """Letter, folded -> what it stands for; one explained two ways is left out."""
+    key: dict[str, str] = {}
+    clashing: set[str] = set()
+    for code, said in told:
+        if key.setdefault(code, said) != said:
+            clashing.add(code)
+    return {code: said for code, said in key.items() if code not in clashing}
+
+
+def entries(told: Iterable[Words]) -> Iterator[tuple[str, str]]:
+    """What texts explain, one after the other: a letter, folded, and what it stands for."""
+    texts = list(told)
+    for words in texts:
+        for part in _PARTS.split(_without_label(words.text)):
+            entry = _BRACKETED.fullmatch(part) or _ENTRY.fullmatch(_without_price(part))
+            if entry is not None:
+                yield fold(entry["code"]).strip(), entry["said"]
+            named = _NAMED_ENTRY.fullmatch(part) if entry is None else None
+            if named is not None and phrases("tiers").whole(named["name"]) is not None:
+                for code in (named["code"], f"{named['name']} {named['code']}"):
+                    yield fold(code).strip(), named["said"]
+    for name, said in pairwise(texts):
+        beside = name.sheet == said.sheet and name.row == said.row and name.cell.column + 1 == said.cell.column
+        if beside:
+            yield fold(name.text).strip(" :="), said.text
+
+
+def _without_label(text: str) -> str:
+    """'Key: S = grade, …' without the word that says what it is."""
+    label, colon, rest = text.partition(":")
+    return rest if colon and "=" in rest and phrases("legend_labels").whole(label) is not None else text
+
+
+def _without_price(entry: str) -> str:
+    """'Price A: EUR/t ex works' explains the A of a head."""
+    first, _, rest = entry.strip().partition(" ")
+    return rest if phrases("price_words").whole(first) is not None and _ENTRY.fullmatch(rest) is not None else entry
+
+
+def _names_terms(said: str) -> bool:
+    """'EUR per tonne, EXW', 'delivered': in what a price is, at whose freight or to which place."""
+    told = header(said)
+    priced = told.currency is not None and told.basis is not None
+    return priced or told.delivery is not None or (told.role is Role.DESTINATION and told.roles[0].strength >= _PLAINLY)
+
+
+_PLAINLY = 0.8
+
+
+def _names_unit(said: str) -> bool:
+    """'thickness in points', 'pounds per 1,000 sq ft': the unit of a measure, no measure, and nothing besides."""
+    told = header(said)
+    measured = len(told.weight_units) == 1 or told.caliper_unit is not None
+    return measured and told.currency is None and not (told.weights or told.calipers) and not _goes_on(said)
+
+
+def _goes_on(said: str) -> bool:
+    """'Thickness in points is given in the description' tells more than a unit."""
+    rest = list(said)
+    known = (match for section in _OF_MEASURES for match in phrases(section).find(said))
+    for match in known:
+        rest[match.start : match.end] = " " * (match.end - match.start)
+    return any(len(word) > _SMALL_WORD for word in re.findall(r"[^\W\d_]+", "".join(rest)))
+
+
+_OF_MEASURES = ("weight_units", "caliper_units", "headers", "per", "articles", "basis", "weight_words")
+_SMALL_WORD = 3
+
+
+def _with_units(table: Table, units: Mapping[str, str]) -> Table:
+    columns = tuple(_with_unit(column, units) for column in table.columns)
+    return table if columns == table.columns else replace(table, columns=columns)
+
+
+def _with_unit(column: HeadedColumn, units: Mapping[str, str]) -> HeadedColumn:
+    """The column with the unit behind its head, where the head names none itself."""
+    said = units.get(fold(column.heads[-1].text).strip()) if column.heads else None
+    if said is None or _names_unit(column.heads[-1].text) or _counts(column.heads[-1].text):
+        return column
+    return _with_head(column, f"{column.heads[-1].text} ({said})")
+
+
+def _counts(head: str) -> bool:
+    """'Pos' and 'Item' number the rows."""
+    roles = header_roles(head)
+    return bool(roles) and roles[0].role is Role.ITEM
+
+
+def _around(found: SheetTables) -> list[Words]:
+    own = (words for table in found.tables for words in (*table.titles, *table.notes))
+    return sorted({*found.texts, *own}, key=lambda words: (words.row, words.cell.column))
+
+
+def _explained(table: Table, key: Mapping[str, str]) -> Table:
+    named = [column for column in table.columns if _code_of(column) in key]
+    if len(key) < _FEWEST or len(named) < _FEWEST:
+        return table
+    columns = tuple(_headed(column, key) if column in named else column for column in table.columns)
+    return replace(table, columns=columns)
+
+
+def _code_of(column: HeadedColumn) -> str:
+    """The letter that a head is, or that tells a price from those beside it: the a of 'A' and of 'Price A'."""
+    words = fold(column.heads[-1].text).split() if column.heads else []
+    named = " ".join(words[:-1])
+    priced = phrases("price_words").whole(named) is not None or price_unit(named) is not None
+    return (words[-1] if priced else " ".join(words)).strip("()")
+
+
+def _headed(column: HeadedColumn, key: Mapping[str, str]) -> HeadedColumn:
+    said = key[_code_of(column)]
+    size = _size(said)
+    said = size.words if size is not None and bracket_text(said) is None else said
+    named = column.heads[-1].text.strip().rpartition(" ")[0]
+    return _with_head(column, f"{named} {said}" if named and phrases("tiers").whole(named) is None else said)

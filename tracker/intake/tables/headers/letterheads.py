@@ -1,0 +1,91 @@
+"""Lines of the letterhead right above a header: they look like its groups, and head no column."""
+
+from collections.abc import Sequence
+
+from tracker.intake.grid import Cell
+from tracker.intake.tables.headers.heads import Head, head_of
+from tracker.intake.tables.view import View
+from tracker.intake.values.firms.company import company_name
+from tracker.intake.values.freight.delivery import delivery_text
+from tracker.intake.values.heads.role_words import header_roles
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.notes.statements import SaysDate, statements
+from tracker.intake.values.times.lead import lead_text
+from tracker.intake.values.times.validity import validity
+from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import tokens_of
+
+
+def is_letterhead(view: View, row: int) -> bool:
+    """'Cartones Brezalta, S.L. | Portes incluidos', 'Lieferant | Kartonwerk AG | Währung | EUR', 'Tarifa 2026/3 |
+    válida hasta 31/12': who quotes, or the list's number, at the left edge of the row below. Firms beside each other
+    head the prices of each."""
+    cells = view.rows[row]
+    texts = [cells[column].text for column in sorted(cells)]
+    if len(texts) < _FEWEST or min(cells) > min(view.rows.get(row + 1, cells)):
+        return False
+    firms = [place for place, text in enumerate(texts) if _names_a_firm(text)]
+    if firms:
+        return len(firms) == 1 and (firms[0] == 0 or (firms[0] == 1 and _leads_to_a_firm(texts[0])))
+    named = any(map(str.isdigit, texts[0])) and bool(phrases("list_names").at(tokens_of(texts[0]), 0))
+    return named or _is_numbered(texts) or _followed_by_terms(view, row)
+
+
+def _is_numbered(texts: Sequence[str]) -> bool:
+    """'QUOTATION | Quote # | Q-26-2209': what the paper is called, and its number."""
+    return phrases("list_names").whole(texts[0]) is not None and any(map(_numbers_it, texts[1:]))
+
+
+def _numbers_it(text: str) -> bool:
+    roles = header_roles(text)
+    return bool(roles) and roles[0].role is Role.PROPERTY and bool(phrases("list_names").find(text))
+
+
+def _followed_by_terms(view: View, row: int) -> bool:
+    """'Board Materials | | ex works Cork | 5 days': terms of the list, none of them over a price."""
+    (_, first), *others = sorted(view.rows[row].items())
+    below = view.rows.get(row + 1, {})
+    priced = [column for column, _ in others if (head := _head_below(below, column)) is None or head.price]
+    return not priced and not _heads_plainly(first.text) and all(_is_term(cell.text) for _, cell in others)
+
+
+def _head_below(below: dict[int, Cell], column: int) -> Head | None:
+    return head_of(below[column]) if column in below else None
+
+
+def _is_term(text: str) -> bool:
+    """Delivery, how long it takes, or until when a price holds."""
+    held = validity(text)
+    return delivery_text(text) is not None or lead_text(text) is not None or (held is not None and not held.unread)
+
+
+def is_stamped(view: View, row: int) -> bool:
+    """'EXTRACTION TARIFS | Édité le 13/11/2026', 'RPT_ID | PRC04 | RUN | 2026-11-12 06:14': what a program writes over
+    its export, from the first column on. 'bis 31.12. | ab 1.1.2027' over prices heads these."""
+    cells = view.rows[row]
+    if len(cells) < _FEWEST or min(cells) > min(view.rows.get(row + 1, cells)):
+        return False
+    return any(isinstance(said, SaysDate) for cell in cells.values() for said in statements(cell.text))
+
+
+_FEWEST = 2
+
+
+def _names_a_firm(text: str) -> bool:
+    """A column's plain head may be written as a name, and end in a word of the trade: 'NATURE DU CARTON'."""
+    return company_name(text) is not None and not _heads_plainly(text)
+
+
+def _heads_plainly(text: str) -> bool:
+    roles = header_roles(text)
+    return bool(roles) and roles[0].strength >= _PLAINLY
+
+
+def _leads_to_a_firm(text: str) -> bool:
+    """'Lieferant' names what follows, and 'RPT 4411' the report that the firm's program wrote."""
+    return any(map(str.isdigit, text)) or any(
+        reading.role is Role.VENDOR and reading.strength >= _PLAINLY for reading in header_roles(text)
+    )
+
+
+_PLAINLY = 0.9

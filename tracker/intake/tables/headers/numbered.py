@@ -1,0 +1,70 @@
+"""Heads that a number tells apart: 'Price 1 | Price 2', each beside its own order size, and '2025 $/ST | 2026 $/ST'."""
+
+import re
+from collections.abc import Sequence
+
+from tracker.intake.grid import Cell
+from tracker.intake.tables.headers.heads import PRICE_ROLES, Head, head_of_words
+from tracker.intake.tables.headers.periods import YEAR
+from tracker.intake.values.heads.role_words import header_roles
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.prices.money import price_unit
+
+_COUNTED = re.compile(r"([^\W\d][^\d]*?)\s+([1-9])(?=\s|$|\()([^\d]*)")
+
+
+def counted_prices(cells: Sequence[Cell]) -> dict[Cell, Head]:
+    """The cells of one row that say price and count 1, 2, 3 …, as heads without their number.
+
+    One alone is none: the 5 of 'Price 5 $/kg' is a price.
+    """
+    found = [(cell, said) for cell in cells if (said := _counted(cell)) is not None]
+    numbers = [number for _, (number, _) in found]
+    if len(found) < 2 or numbers != list(range(1, len(found) + 1)) or len({words for _, (_, words) in found}) > 1:
+        return {}
+    head = head_of_words(found[0][1][1])
+    return {cell: head for cell, _ in found} if head is not None and head.price else {}
+
+
+def _counted(cell: Cell) -> tuple[int, str] | None:
+    """The number that counts a price's head, and the head's words without it."""
+    match = _COUNTED.fullmatch(cell.text.strip()) if isinstance(cell.value, str) else None
+    if match is None:
+        return None
+    roles = header_roles(match.group(1))
+    if not roles or roles[0].role not in PRICE_ROLES or roles[0].strength < _OUTRIGHT:
+        return None
+    return int(match.group(2)), f"{match.group(1)} {match.group(3).strip()}".strip()
+
+
+_OUTRIGHT = 0.9
+
+
+_YEAR_AND_UNIT = re.compile(rf"{YEAR.pattern}\s+(?P<unit>\D+)")
+
+
+def priced_years(cells: Sequence[Cell]) -> dict[Cell, Head]:
+    """The cells of one row that are a year and a unit of price among heads: '2026 $/ST' could be a price elsewhere.
+
+    Another year's price beside it says so, or words for what stands below in two columns.
+    """
+    texts = [cell.text.strip() for cell in cells if isinstance(cell.value, str)]
+    if len(texts) != len(cells):
+        return {}
+    dated = [
+        (cell, unit)
+        for cell, text in zip(cells, texts, strict=True)
+        if (found := _YEAR_AND_UNIT.match(text)) is not None
+        and (unit := price_unit(_BRACKETED.sub("", found["unit"]))) is not None
+        and unit.currency is not None
+        and unit.basis is not None
+    ]
+    others = [text for cell, text in zip(cells, texts, strict=True) if cell not in [one for one, _ in dated]]
+    named = sum((head := head_of_words(text)) is not None and head.named for text in others)
+    if not dated or (named < _FEWEST_NAMED and len(dated) < _FEWEST_NAMED):
+        return {}
+    return {cell: Head(Role.PRICE, named=True, unit=True) for cell, _ in dated}
+
+
+_BRACKETED = re.compile(r"\([^()]*\)")
+_FEWEST_NAMED = 2

@@ -1,0 +1,48 @@
+"""Rows that look like a header and belong to the table above: a sub-heading with a unit, a board without a price."""
+
+from decimal import Decimal
+
+from tracker.intake.grid import Cell
+from tracker.intake.tables.headerless.headless import describes_board_whole
+from tracker.intake.tables.headers.header_rows import names_board_and_unit
+from tracker.intake.tables.headers.heads import head_of
+from tracker.intake.tables.headers.zones import Zone
+from tracker.intake.tables.view import View
+from tracker.intake.values.heads.roles import MEASURES, Role
+
+
+def belongs_to(band: View, row: int, zone: Zone) -> bool:
+    """Whether a row is one of the table under this header, though its words could head another."""
+    return _parts_its_rows(band, row, zone) or _is_one_of_its_rows(band, row, zone)
+
+
+def _is_one_of_its_rows(band: View, row: int, zone: Zone) -> bool:
+    """'GC1 | 300 g/m² | 495 µm | on request | EUR': a weight and a caliper, each under the head that names it; or
+    'GC2 270 g/m² | from 1,240 to 1,275 €/t', a whole board under the head that names boards."""
+    named = {column.index: head_of(column.heads[-1]) for column in zone.columns if column.heads}
+    boards = [
+        cell
+        for index, cell in band.rows[row].items()
+        if (head := named.get(index)) is not None and head.named and head.role in _BOARDS
+    ]
+    if describes_board_whole(boards):
+        return True
+    under = [
+        head.role
+        for index, cell in band.rows[row].items()
+        if (head := named.get(index)) is not None and head.named and head.role in MEASURES and _measures(cell)
+    ]
+    return len(set(under)) == len(MEASURES)
+
+
+_BOARDS = frozenset({Role.PRODUCT, Role.GRADE})
+
+
+def _measures(cell: Cell) -> bool:
+    head = head_of(cell)
+    return isinstance(cell.value, Decimal) or (head is not None and head.across in ("caliper", "weight"))
+
+
+def _parts_its_rows(band: View, row: int, zone: Zone) -> bool:
+    """A board and a price unit, each under a head of the zone above, are a sub-heading of its table."""
+    return names_board_and_unit(band, row) and band.rows[row].keys() <= {column.index for column in zone.columns}

@@ -1,0 +1,61 @@
+"""A unit said again half-way down, in the price columns alone: 'EUR je 1000 m²' where 'EUR/t' stood above."""
+
+from collections.abc import Mapping
+
+from tracker.intake.grid import Cell
+from tracker.intake.tables.headers.header_rows import names_board_and_unit
+from tracker.intake.tables.headers.heads import head_of_words, head_text, looks_priced
+from tracker.intake.tables.headers.zones import Zone
+from tracker.intake.tables.table import HeadedColumn, Words
+from tracker.intake.tables.view import View
+from tracker.intake.values.heads.header import header
+from tracker.intake.values.prices.money import price_unit
+
+
+def priced_anew(view: View, zone: Zone, row: int) -> Zone | None:
+    """The zone that begins with a row of such units: every column keeps its heads, but for what its price was per.
+
+    Words at the row's beginning ('Sheets | | | EUR/1000 m²') are the title of what follows.
+    """
+    cells = view.rows[row]
+    # Every row of a long list is asked, and nearly all have a figure: no row of units has.
+    if not all(isinstance(cell.value, str) for cell in cells.values()) or not any(map(_is_unit, cells.values())):
+        return None
+    priced = {column.index for column in zone.columns if _is_price(column)}
+    units = {index: cell for index, cell in cells.items() if index in priced and _is_unit(cell)}
+    if not units or not _prices_under(view, row, units) or names_board_and_unit(view, row):
+        return None
+    words = [cell for index, cell in cells.items() if index not in units]
+    if words and (len(words) > 1 or words[0].column != min(cells) or not isinstance(words[0].value, str)):
+        return None
+    anew = [_per(column, units[column.index]) if column.index in units else column for column in zone.columns]
+    titles = tuple(Words(view.sheet, row, cell, cell.text.strip()) for cell in words)
+    return Zone(row, row, row, [row], columns=anew, titles=titles)
+
+
+def _is_unit(cell: Cell) -> bool:
+    unit = price_unit(cell.text) if isinstance(cell.value, str) else None
+    return unit is not None and unit.basis is not None
+
+
+def _is_price(column: HeadedColumn) -> bool:
+    head = head_of_words(column.text) if column.heads else None
+    return head is not None and head.price
+
+
+def _prices_under(view: View, row: int, cells: Mapping[int, Cell]) -> bool:
+    under = view.rows.get(row + 1, {})
+    return all(index in under and looks_priced(under[index]) for index in cells)
+
+
+def _per(column: HeadedColumn, unit: Cell) -> HeadedColumn:
+    """The column without the heads that said its unit; one that says more besides is left to contradict."""
+    kept = (cell for cell in column.heads if not _only_a_price_s_unit(cell))
+    return HeadedColumn(column.index, (*kept, unit))
+
+
+def _only_a_price_s_unit(cell: Cell) -> bool:
+    said = header(head_text(cell))
+    if said.basis is None:
+        return False
+    return not (said.delivery or said.bracket or said.calipers or said.weights or said.grade or said.sheet_sizes)

@@ -1,0 +1,1 @@
+"""Tables beside each other in one sheet, and what else stands beside the boards."""

@@ -1,0 +1,1 @@
+"""What stands below a header: boards, sub-headings, notes, and boards that take several lines."""

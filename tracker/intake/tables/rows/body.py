@@ -1,0 +1,140 @@
+"""The rows below a header: which hold figures, which are sub-headings for the rows after them, which are notes.
+
+A row of words alone is a sub-heading when rows with figures follow it and a note when none do. A board whose price is
+left blank is neither: what it says holds for no other row.
+"""
+
+import re
+from collections import Counter
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, field
+
+from tracker.intake.grid import Cell
+from tracker.intake.tables.headers.heads import head_of_words, looks_priced
+from tracker.intake.tables.table import BodyRow, Headings
+from tracker.intake.tables.view import View
+from tracker.intake.tables.words import words_of
+from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.prices.money import price_unit
+
+
+@dataclass
+class Body:
+    """Rows with figures, each with its sub-headings; footnotes among them, and the rows of words that follow the last
+    of them."""
+
+    rows: list[BodyRow] = field(default_factory=list)
+    notes: list[int] = field(default_factory=list)
+    after: list[int] = field(default_factory=list)
+
+    @property
+    def own_lines(self) -> set[int]:
+        """The rows of words that go on with a row of figures."""
+        return {words.row for row in self.rows if not row.unsure for words in row.lines}
+
+
+def body_of(view: View, rows: Iterable[int], valued: frozenset[int]) -> Body:
+    """Rows of one table below its header. `valued`: the columns where prices stand."""
+    body = Body()
+    pending: list[int] = []
+    headings: Headings | None = None
+    last: int | None = None
+    rows = tuple(rows)
+    priced = frozenset(row for row in rows if _has_figures(view.rows[row], valued) or _under_a_price(view, row, valued))
+    boards = priced | _without_price(view, [row for row in rows if row not in priced], priced, valued)
+    for row in rows:
+        if row not in boards or _goes_on_with_notes(view, row, pending, last):
+            pending.append(row)
+            continue
+        notes = [other for other in pending if last is not None and _is_footnote(view, other, headings)]
+        body.notes += notes
+        heading = [other for other in pending if other not in notes]
+        headings = Headings(tuple(words_of(view, heading)), headings) if heading else headings
+        pending = []
+        body.rows.append(BodyRow(row, headings, last is not None and row > last + 1))
+        last = row
+    body.after = pending
+    return body
+
+
+_FOOTNOTE = re.compile(r"\s*(?:[*†‡]+\)?|\*?\)|[¹²³⁴])\s*\S")
+
+
+def _is_footnote(view: View, row: int, headings: Headings | None) -> bool:
+    """'*) SEK per 1 000 m²' between a list and an index below it: said of what has the sign, and no sub-heading."""
+    first, *others = view.rows[row].values()
+    if others or _FOOTNOTE.match(first.text) is None:
+        return False
+    return not (_is_set_off(first.text) or _heads_like_others(first.text, headings))
+
+
+def _is_set_off(text: str) -> bool:
+    """'** CLASS 20 CUK C1S **', '* CUK *': a sub-heading between stars."""
+    text = text.strip()
+    return bool(text.strip("* ")) and text[0] == "*" == text[-1]
+
+
+def _heads_like_others(text: str, headings: Headings | None) -> bool:
+    """'* CUK' where '* SBS' heads the rows above: the sign is how this list sets its grades off."""
+    above = headings.own if headings is not None else ()
+    signed = any(_FOOTNOTE.match(words.text) and find_grade(words.text) is not None for words in above)
+    return signed and find_grade(text) is not None
+
+
+_NUMBERED = re.compile(r"\s*\(?\d{1,2}[.)]\s*[^\W\d]")
+
+
+def _goes_on_with_notes(view: View, row: int, pending: Sequence[int], last: int | None) -> bool:
+    """'3. Last year's volume: | 18450' behind '1. Minimum order 8,000 lb', set apart from the boards by a blank row."""
+    if last is None or not pending or pending[0] == last + 1:
+        return False
+    return all(_NUMBERED.match(next(iter(view.rows[each].values())).text) for each in (pending[0], row))
+
+
+def _has_figures(cells: dict[int, Cell], valued: frozenset[int]) -> bool:
+    """Something stands in a price column, beside or instead of what describes the board."""
+    priced = [cells[column] for column in valued if column in cells and not cells[column].text.rstrip().endswith(":")]
+    if any(looks_priced(cell) for cell in priced):
+        return True
+    # 'call' or a dash beside a board counts; a heading that happens to stand in a price column is alone.
+    return bool(priced) and len(cells) > len(priced) and not _heads_with_unit(cells, priced)
+
+
+def _heads_with_unit(cells: dict[int, Cell], priced: list[Cell]) -> bool:
+    """'SBS C1S' and in the price column '$/ST': a sub-heading that says what the prices below it are in."""
+    words = [cell for cell in cells.values() if cell not in priced]
+    return len(words) == 1 and isinstance(words[0].value, str) and all(price_unit(cell.text) for cell in priced)
+
+
+def _under_a_price(view: View, row: int, valued: frozenset[int]) -> bool:
+    """A price merged over several rows stands beside each of them."""
+    if not view.spread:
+        return False
+    merged = (view.spread.get((row, column)) for column in valued)
+    return any(cell is not None and looks_priced(cell) for cell in merged)
+
+
+def _without_price(view: View, rows: Sequence[int], priced: frozenset[int], valued: frozenset[int]) -> frozenset[int]:
+    """The rows that describe a board in the columns where the priced ones do."""
+    if not rows:
+        return frozenset()
+    counts = Counter(column for row in priced for column in _figured(view.rows[row], valued))
+    measured = frozenset(column for column, count in counts.items() if count > len(priced) / 2)
+    return frozenset(row for row in rows if measured and _is_board(view.rows[row], measured, valued))
+
+
+def _is_board(cells: dict[int, Cell], measured: frozenset[int], valued: frozenset[int]) -> bool:
+    """A name and its measures behind it; '1 | Solid board' numbers a sub-heading, 'Lead time | 15' is a term."""
+    names = [column for column, cell in cells.items() if isinstance(cell.value, str) and cell.text[:1].isalpha()]
+    if not names:
+        return False
+    figures = [column for column in _figured(cells, valued) if column in measured and column > names[0]]
+    head = head_of_words(cells[names[0]].text)
+    return len(figures) >= min(2, len(measured)) and (head is None or not head.named)
+
+
+def _figured(cells: dict[int, Cell], valued: frozenset[int]) -> list[int]:
+    return [column for column, cell in cells.items() if column not in valued and _FIGURE.match(cell.text)]
+
+
+_FIGURE = re.compile(r"[.,]?\d")
