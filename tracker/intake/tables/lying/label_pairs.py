@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from tracker.intake.grid import Cell
 from tracker.intake.tables.headers.heads import head_of
 from tracker.intake.tables.lying.label_units import Place
-from tracker.intake.tables.lying.turned import Labels, is_label
+from tracker.intake.tables.lying.labels import is_label
+from tracker.intake.tables.lying.turned import Labels
 from tracker.intake.tables.view import View
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.heads.roles import Role

@@ -5,22 +5,19 @@ A block of labels with one column of values (a board written as a form) is the s
 
 from collections.abc import Hashable, Iterator
 from dataclasses import dataclass
-from functools import lru_cache
 
 from tracker.intake.grid import Cell
-from tracker.intake.tables.headers.heads import Head, head_of, head_of_words, looks_priced, may_name, without_footnote
+from tracker.intake.tables.headers.heads import Head, head_of, head_of_words, looks_priced
 from tracker.intake.tables.lying.label_units import Place, is_unit, units_beside
+from tracker.intake.tables.lying.labels import LONGEST_LABEL, is_form, is_label
 from tracker.intake.tables.view import View
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.heads.roles import Role
-from tracker.intake.values.prices.basis import basis_text
 from tracker.intake.values.prices.money import price_text
-from tracker.intake.words.lists import phrases
 
 _FEWEST_LABELS = 3
 _WIDEST_GAP = 1
 _WIDEST_GAP_BESIDE = 3
-_LONGEST_LABEL = 40
 _FEW_LABELS = 6
 """Of more, a third may have no value: fields left empty."""
 _MOST_UNKNOWN = 3
@@ -74,24 +71,9 @@ def _label_columns(view: View) -> list[int]:
     for row in view.order[:_LOOKED_AT]:
         for column, cell in view.rows[row].items():
             found = labels.setdefault(column, set())
-            if len(found) < _FEWEST_LABELS and (is_label(cell) or _is_form(cell)):
+            if len(found) < _FEWEST_LABELS and (is_label(cell) or is_form(cell)):
                 found.add(cell.text if long else row)
     return sorted(column for column, found in labels.items() if len(found) >= _FEWEST_LABELS)
-
-
-def is_label(cell: Cell | None) -> bool:
-    """Whether a cell names what stands beside it."""
-    return cell is not None and isinstance(cell.value, str) and cell.fault is None and _labels(cell.text)
-
-
-@lru_cache(maxsize=16384)
-def _labels(text: str) -> bool:
-    words = without_footnote(text)
-    if len(text) >= 60 or not may_name(words):
-        return False
-    head = head_of_words(words)
-    # 'kg', 'tonelada' and 'mil m²' down a list are its prices' units.
-    return head is not None and head.named and not head.answers_itself and basis_text(words) is None
 
 
 def _runs(view: View, column: int) -> Iterator[list[int]]:
@@ -123,7 +105,7 @@ def _may_be_unknown(view: View, column: int, row: int) -> bool:
     """A few words with one value beside them, which say nothing by themselves."""
     cells = view.rows[row]
     label = cells[column]
-    if not isinstance(label.value, str) or len(label.text) > _LONGEST_LABEL or looks_priced(label):
+    if not isinstance(label.value, str) or len(label.text) > LONGEST_LABEL or looks_priced(label):
         return False
     head = head_of(label)
     return head is not None and not head.across and not head.answers_itself and max(cells) > column
@@ -168,7 +150,7 @@ def _with_unknown(view: View, column: int, rows: list[int]) -> list[int]:
     """
     above = view.rows.get(rows[0] - 1, {})
     cell = above.get(column)
-    if cell is None or not isinstance(cell.value, str) or len(cell.text) > _LONGEST_LABEL:
+    if cell is None or not isinstance(cell.value, str) or len(cell.text) > LONGEST_LABEL:
         return rows
     fewest = min(_values(view, row, column) for row in rows)
     known = head_of(cell)
@@ -186,24 +168,10 @@ def _with_unknown(view: View, column: int, rows: list[int]) -> list[int]:
 def _with_forms(view: View, column: int, rows: list[int]) -> list[int]:
     """The run with 'Reels' and 'Sheets' right below it over figures: prices of the board in the forms it comes in."""
     below = rows[-1] + 1
-    while _is_form(view.rows.get(below, {}).get(column)) and _values(view, below, column):
+    while is_form(view.rows.get(below, {}).get(column)) and _values(view, below, column):
         rows = [*rows, below]
         below += 1
     return rows
-
-
-@lru_cache(maxsize=16384)
-def _names_a_form(text: str) -> bool:
-    words = without_footnote(text)
-    # Asked first because it is sooner told than the whole head, and nearly no text passes.
-    if len(text) > _LONGEST_LABEL or phrases("basis").whole(words) not in ("roll", "sheet"):
-        return False
-    head = head_of_words(words)
-    return head is not None and head.across == "form"
-
-
-def _is_form(cell: Cell | None) -> bool:
-    return cell is not None and isinstance(cell.value, str) and _names_a_form(cell.text)
 
 
 def _continues(run: dict[int, Cell], row: int, cell: Cell) -> bool:
