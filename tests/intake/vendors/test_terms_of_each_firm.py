@@ -52,3 +52,50 @@ def test_what_stands_above_all_names_or_below_the_last_table_alone_holds_for_all
 def test_one_firm_s_terms_hold_for_all_its_tables():
     one, two = terms(["Brantley Shoals Mill Inc.", TERMS, *ONE, "", "Rolls per MSF", "US dollars per MSF", *TWO])
     assert one[1:3] == two[1:3] == ((35, 35), True)
+
+
+def test_words_that_state_no_term_below_a_table_part_nothing():
+    one, two = terms([
+        "Brantley Shoals Mill Inc.", "US dollars per short ton", *ONE, "", "Page 1 of 2", "",
+        "Northcote Board Company", "US dollars per MSF", *TWO, "", "Minimum order 10,000 lb.",
+    ])  # fmt: skip
+    assert one[1:3] == two[1:3] == (None, True)
+
+
+def test_what_is_said_of_all_prices_below_the_last_table_holds_for_all():
+    one, two = terms([
+        "Brantley Shoals Mill Inc.", "US dollars per short ton", *ONE, "", "Minimum order 10,000 lb.", "",
+        "Northcote Board Company", "US dollars per MSF", *TWO, "", "All prices: energy surcharge $25/ST.",
+    ])  # fmt: skip
+    assert (one[2:], two[2:]) == ((True, ["energy surcharge"]), (False, ["energy surcharge"]))
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Both suppliers: lead time 5 weeks", "Alle Lieferanten: Lieferzeit 5 Wochen",
+        "Tous les fournisseurs : délai 5 semaines", "Todos los proveedores: plazo 5 semanas",
+        "Alla leverantörer: leveranstid 5 veckor",
+    ],
+)  # fmt: skip
+def test_what_is_said_of_all_who_offer_holds_for_all(said):
+    one, two = terms(["Brantley Shoals Mill Inc.", said, *ONE, "", "Northcote Board Company", *TWO])
+    assert one[1] == two[1] == (35, 35)
+
+
+def test_a_firm_is_the_same_with_and_without_its_legal_form():
+    one, two = terms(["Brantley Shoals Mill Inc.", TERMS, *ONE, "", "Brantley Shoals Mill", *TWO])
+    assert one[1:3] == two[1:3] == ((35, 35), True)
+
+
+def test_words_right_below_a_table_are_not_of_the_firm_below_them():
+    one, two = terms(["Brantley Shoals Mill Inc.", *ONE, "Lead time 5 weeks.", "Northcote Board Company", *TWO])
+    assert (one[1], two[1]) == ((35, 35), None)
+
+
+def test_units_of_the_firm_above_hold_where_the_firm_below_says_none():
+    head = ["Board", "Caliper (pt)", "lb/MSF", "Price"]
+    rows = ["Brantley Shoals Mill Inc.", "All prices in USD per short ton", head, ["SBS", 18, 76, 1190], "",
+            "Northcote Board Company", head, ["SBS", 18, 77, 1210]]  # fmt: skip
+    found = lines([[row] if isinstance(row, str) else row for row in rows]).values()
+    assert [str(line.state) for line in found] == ["accepted", "accepted"]

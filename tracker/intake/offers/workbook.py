@@ -17,6 +17,7 @@ from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts, facts_of
 from tracker.intake.offers.lines import TableReader
 from tracker.intake.offers.notes.footnotes import with_footnotes
+from tracker.intake.offers.notes.of_firms import take_notes_of_firms
 from tracker.intake.offers.notes.of_some_lines import of_own_lines, with_lines_apart
 from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Level
@@ -150,6 +151,7 @@ def _read_sheet(searched: _Searched, legends: Sequence[Words]) -> ReadSheet:
             texts += words_of(table.view, range(table.first_row, table.last_row + 1))
         else:
             tables.append(read)
+    take_notes_of_firms(tables)
     whole = replace(found, texts=tuple(texts))
     for read in tables:
         # What only looked like a table may describe the boards of another: a form above a scale of prices.

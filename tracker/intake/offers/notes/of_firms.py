@@ -1,35 +1,60 @@
 """What stands below one firm's name, down to the next firm's, is said by that firm alone: 'Lead time 5 weeks, minimum
 20,000 lb' over its table says nothing of the table of another firm further down."""
 
+import re
 from collections.abc import Iterable, Sequence
 from itertools import pairwise
 
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.offers.terms.vendor import vendor_among
 from tracker.intake.tables.table import Words
+from tracker.intake.values.notes.statements import statements
 from tracker.intake.words.fold import fold
+from tracker.intake.words.lists import phrases
+
+
+def take_notes_of_firms(tables: Sequence[ReadTable]) -> None:
+    """Gives a table the words right below it, where a firm's name stands between them and the table after it: as they
+    touch that name they were taken for titles, too."""
+    for before, after in pairwise(sorted(tables, key=lambda read: read.table.first_row)):
+        above, below = before.table, after.table
+        named = _nearest_name(below.titles)
+        notes = tuple(words for words in below.titles if named is not None and words.row < named[0])
+        if notes and notes[0].row == above.last_row + 1:
+            above.notes += notes
+            below.titles = tuple(words for words in below.titles if words not in notes)
 
 
 def said_by_other_firms(read: ReadTable, sheet: ReadSheet) -> set[Words]:
     """The texts of a sheet that a firm over other tables says of these.
 
-    What stands above the first name holds for all, and so does what stands below the last table, unless there are
-    notes below the tables of an earlier firm as well.
+    What stands above the first name holds for all, and so does what speaks of all who offer. What stands below the last
+    table does, unless terms stand below the tables of an earlier firm as well.
     """
     starts = _first_rows(sheet)
     if len(set(starts.values())) <= 1:
         return set()
     own = _firm_at(read.table.first_row, starts)
-    shared = None if _has_notes_between(sheet, starts) else max(table.table.last_row for table in sheet.tables)
+    end = max(table.table.last_row for table in sheet.tables)
+    apart = _has_terms_between(sheet, starts)
     return {
         words
         for words in sheet.found.texts
-        if (shared is None or words.row <= shared) and _firm_at(words.row, starts) not in (None, own)
+        if _firm_at(words.row, starts) not in (None, own)
+        and not (words.row > end and (not apart or _is_of_all_prices(words.text)))
+        and not phrases("of_all_who_offer").find(words.text)
     }
 
 
+def _is_of_all_prices(text: str) -> bool:
+    return bool(phrases("all_of_them").find(text) and phrases("price_words").find(text))
+
+
 def _first_rows(sheet: ReadSheet) -> dict[int, str]:
-    """Where a firm's name stands over a table, and whose; none where tables stand beside each other."""
+    """Where a firm's name stands over a table, and whose; none where tables stand beside each other.
+
+    A firm is called by its shorter name: 'Nordwald Karton' is 'Nordwald Karton GmbH'.
+    """
     tables = sorted(sheet.tables, key=lambda read: read.table.first_row)
     if any(after.table.first_row <= before.table.last_row for before, after in pairwise(tables)):
         return {}
@@ -40,7 +65,20 @@ def _first_rows(sheet: ReadSheet) -> dict[int, str]:
         named = _nearest_name([words for words in over if edge < words.row < read.table.first_row])
         starts |= {} if named is None else {named[0]: named[1]}
         edge = read.table.last_row
-    return starts
+    return {row: min((name for name in starts.values() if _are_one(name, own)), key=len) for row, own in starts.items()}
+
+
+def _are_one(one: str, other: str) -> bool:
+    short, long = sorted((_plain(one), _plain(other)), key=len)
+    return f"{long} ".startswith(f"{short} ")
+
+
+def _plain(name: str) -> str:
+    """A firm's name without its legal form."""
+    words = re.findall(r"\w+", name)
+    while len(words) > 1 and phrases("company").whole(words[-1]) == "legal":
+        words.pop()
+    return " ".join(words)
 
 
 def _nearest_name(over: Iterable[Words]) -> tuple[int, str] | None:
@@ -54,15 +92,17 @@ def _nearest_name(over: Iterable[Words]) -> tuple[int, str] | None:
 
 def _firm_at(row: int, starts: dict[int, str]) -> str | None:
     """The firm whose name is the last at or above a row."""
-    above: Sequence[int] = [start for start in starts if start <= row]
+    above = [start for start in starts if start <= row]
     return starts[max(above)] if above else None
 
 
-def _has_notes_between(sheet: ReadSheet, starts: dict[int, str]) -> bool:
-    """Whether words stand below a table and above the next firm's name."""
+def _has_terms_between(sheet: ReadSheet, starts: dict[int, str]) -> bool:
+    """Whether terms stand below a table and above the next firm's name."""
     ends = [read.table.last_row for read in sheet.tables]
-    for start in sorted(starts):
-        end = max((end for end in ends if end < start), default=None)
-        if end is not None and any(end < words.row < start for words in sheet.found.texts):
-            return True
-    return False
+    noted = any(read.table.notes for read in sheet.tables if read.table.last_row < max(starts))
+    return noted or any(
+        end < words.row < start and bool(statements(words.text))
+        for start in starts
+        if (end := max((end for end in ends if end < start), default=None)) is not None
+        for words in sheet.found.texts
+    )

@@ -26,7 +26,8 @@ def sheet_level(read: ReadTable, sheet: ReadSheet, *, alone: bool) -> Level:
     'GC1, EUR/t, 6 weeks' over the first tells what the GD2 below a title of its own is priced in, and no more. What
     stands over a table further to the right is that table's alone, but for what it is priced in. 'Export, US$ per
     metric ton' says nothing at all of 'Job lots', and no ton of those whose own title says a ton; 'Terms for B: …' none
-    of the terms of A. Neither does what one firm says over its table of another's beside or below it.
+    of the terms of A. Neither does what one firm says over its table of another's beside it; of one below it
+    that tells what it is priced in, and no more.
     """
     own = [words.text for words in read.table.titles]
     others = {words for other in sheet.tables if other is not read for words in other.table.titles}
@@ -35,17 +36,21 @@ def sheet_level(read: ReadTable, sheet: ReadSheet, *, alone: bool) -> Level:
     right = _last_column(read)
     beside = {words for words in others if words.cell.column > right} | _in_rows_of_own(read, sheet)
     of_parts = {words for words in others if _apart(_parts([words.text]), _parts(own))} | _of_other_firms(read, sheet)
-    of_parts |= said_by_other_firms(read, sheet)
+    of_firms = said_by_other_firms(read, sheet)
     named = of_other_parts(sheet.found.texts, read, sheet.tables)
     elsewhere = of_forms | of_boards | beside
     in_units = (others if _says_basis(read.table.titles) else set()) - elsewhere
-    texts = tuple(words for words in sheet.found.texts if words not in elsewhere | in_units | of_parts | named)
+    texts = tuple(
+        words for words in sheet.found.texts if words not in elsewhere | in_units | of_parts | of_firms | named
+    )
     kept = tuple(
         said
-        for said in _stated(sheet, elsewhere - of_parts)
+        for said in _stated(sheet, (elsewhere | of_firms) - of_parts)
         if isinstance(said.value, SaysCurrency) or (isinstance(said.value, SaysBasis) and not of_forms)
     )
-    kept += tuple(said for said in _stated(sheet, in_units - of_parts) if not isinstance(said.value, SaysBasis))
+    kept += tuple(
+        said for said in _stated(sheet, in_units - of_parts - of_firms) if not isinstance(said.value, SaysBasis)
+    )
     return Level("sheet", texts, board=alone, beside=kept, last_row=read.table.last_row)
 
 
