@@ -99,3 +99,18 @@ def test_units_of_the_firm_above_hold_where_the_firm_below_says_none():
             "Northcote Board Company", head, ["SBS", 18, 77, 1210]]  # fmt: skip
     found = lines([[row] if isinstance(row, str) else row for row in rows]).values()
     assert [str(line.state) for line in found] == ["accepted", "accepted"]
+
+
+@pytest.mark.parametrize(
+    ("labels", "minimum", "lead"),
+    [
+        ([["Lead time", "5 weeks"], ["Minimum order", "2 tonnes"]], True, (35, 35)),
+        ([["Mindestmenge", "2 t"], ["Lieferzeit", "5 Wochen"]], True, (35, 35)),
+        ([["Minsta order", "2 ton"], ["Leveranstid", "5 veckor"]], True, (35, 35)),
+    ],
+)
+def test_a_term_and_what_it_is_right_above_the_heads_are_no_heads(labels, minimum, lead):
+    rows = [["Vendor", "Northcote Board Company"], *labels, ["Grade", "g/m²", "µm", "EUR/t"], ["GC1", 250, 400, 1100]]
+    (line,) = lines(rows).values()
+    assert (line.offer.minimum_kg is not None, line.offer.lead_days, line.offer.from_kg) == (minimum, lead, None)
+    assert line.offer.caliper_um == 400

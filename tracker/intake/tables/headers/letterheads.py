@@ -28,7 +28,24 @@ def is_letterhead(view: View, row: int) -> bool:
     if firms:
         return len(firms) == 1 and (firms[0] == 0 or (firms[0] == 1 and _leads_to_a_firm(texts[0])))
     named = any(map(str.isdigit, texts[0])) and bool(phrases("list_names").at(tokens_of(texts[0]), 0))
-    return named or _is_numbered(texts) or _followed_by_terms(view, row)
+    return named or _is_numbered(texts) or _is_a_term(view, row) or _followed_by_terms(view, row)
+
+
+def _is_a_term(view: View, row: int) -> bool:
+    """'Minsta order | 2 ton', 'Lead time | 1-2 weeks' right above heads: a label and what it says of all below, where
+    no price stands under that."""
+    (_, label), (column, value), *others = sorted(view.rows[row].items())
+    below = _head_below(view.rows.get(row + 1, {}), column)
+    if others or below is None or below.price or below.across:
+        return False
+    roles = header_roles(label.text)
+    named = bool(roles) and roles[0].role in _TERMS and roles[0].strength >= _PLAINLY
+    return named and head_of(value) is not None and not _heads_plainly(value.text)
+
+
+_TERMS = frozenset({
+    Role.LEAD_TIME, Role.VALIDITY, Role.VALID_FROM, Role.MINIMUM, Role.DELIVERY_TERMS, Role.PAYMENT, Role.RECEIVED,
+})  # fmt: skip
 
 
 def _is_numbered(texts: Sequence[str]) -> bool:
