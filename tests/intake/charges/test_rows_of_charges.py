@@ -112,3 +112,32 @@ def test_amounts_below_a_stated_rate_are_money(amounts, charges):
     found = [line.offer.charges[0] for line in lines(rows).values()]
     assert [str(charge.price) for charge in found] == charges
     assert {charge.basis for charge in found} == ({None} if charges[0] == "3.5" else {"tonne"})
+
+
+@pytest.mark.parametrize("title", ["Tillägg som gäller alla kvaliteter", "Surcharges for all grades"])
+def test_a_charge_its_amount_and_its_unit_under_heads_of_other_things(title):
+    rows = [
+        ["Priser fritt fabrik"], ["Ytvikt", "Tjocklek", "GC2", "GD2"], ["g/m²", "µm", "SEK/ton", "SEK/ton"],
+        [250, 345, 13250, 9350], [300, 410, 13120, 9240], [], [title], ["Frakt till kund", 410, "SEK/ton"],
+        ["Energitillägg", 2.5, "%"], ["Emballage", 0.06, "SEK/kg"], [],
+        ["Priser och tillägg gäller till och med 30 november 2026"],
+    ]  # fmt: skip
+    found = lines(rows)
+    assert len(found) == 4
+    for line in found.values():
+        assert [(charge.label, str(charge.price)) for charge in line.offer.charges] == [
+            ("Frakt", "410"), ("Energitillägg", "2.5"), ("Emballage", "0.06"),
+        ]  # fmt: skip
+
+
+def test_a_board_that_is_called_premium_is_no_charge():
+    rows = [["Board", "Price", "Unit"], ["Premium", 1250, "EUR/t"], ["GC1 250 g/m²", 1150, "EUR/t"]]
+    found = lines(rows)
+    assert [str(line.state) for line in found.values()] == ["question", "accepted"]
+    assert all(not line.offer.charges for line in found.values())
+
+
+def test_a_premium_far_below_the_prices_is_one():
+    rows = [["Board", "Price", "Unit"], ["GC1 250 g/m²", 1150, "EUR/t"], ["Premium", 50, "EUR/t"]]
+    (line,) = lines(rows).values()
+    assert [str(charge.price) for charge in line.offer.charges] == ["50"]

@@ -244,3 +244,15 @@ def test_a_board_is_no_firm_and_a_desk_is_no_name():
 )
 def test_a_text_written_as_a_name_may_be_a_firm_that_no_list_knows(text: str, may_be: bool) -> None:
     assert may_be_a_name(text) is may_be
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Prices and surcharges apply until 30 November 2026", "Preise und Zuschläge gelten bis 30.11.2026",
+        "Priser och tillägg gäller till och med 30 november 2026",
+    ],
+)  # fmt: skip
+def test_how_long_prices_and_surcharges_hold_charges_nothing(text):
+    assert find_charges(text) == ()
+    assert find_charges("Prices plus an energy surcharge of 3 %") != ()

@@ -56,3 +56,9 @@ def test_a_field_that_the_buyer_signs_is_no_vendor():
     assert company_name("ACCEPTANCE / Company: ________ Signed: ________ PO no.: ________") is None
     assert company_name("Acceptance / Company: Signed:") is None
     assert company_name("Ferrowick Paper Company: price list") == "Ferrowick Paper Company"
+
+
+@pytest.mark.parametrize("title", ["Staffelpreise Karton", "Bogenpreise Karton", "Grundpriser Kartong"])
+def test_what_a_list_is_called_is_no_firm(title):
+    assert company_name(title) is None
+    assert company_name("Nordpreis Karton GmbH") == "Nordpreis Karton GmbH"

@@ -8,8 +8,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.times.dates import DateOrder, date_order, date_readings, find_dates, ordered
-from tracker.intake.values.times.validity import validity
+from tracker.intake.values.times.validity import Validity, validity
 from tracker.intake.values.times.validity_cell import validity_text
 
 WEEKS = [" weeks", " wks", " Wochen", " semaines", " sem.", " semanas", " veckor", " wk"]
@@ -324,3 +325,8 @@ def test_a_firm_lead_time_holds_no_price():
 )
 def test_prices_that_run_through_or_hold_until_a_day(text):
     assert validity(text).until.readings == (date(2026, 10, 31),)
+
+
+def test_the_end_of_a_month_in_swedish_is_no_list_that_has_run_out():
+    (said,) = [one for one in statements("Giltighet: till utgången av juni 2026") if isinstance(one, Validity)]
+    assert said.until.readings == (date(2026, 6, 30),)

@@ -41,6 +41,25 @@ def charge_of_row(label: Cell, figures: Sequence[Cell]) -> ChargeWords | None:
     return rate or ChargeWords(head.kind, head.label)
 
 
+def charge_told_beside(cells: Mapping[int, Cell], label: Cell, priced: Collection[int]) -> ChargeWords | None:
+    """'Freight to you | 410 | SEK/ton' under heads of other things: a charge, its amount and its unit, and no more.
+
+    None where the amount stands among the prices, where a board may be called 'Premium'.
+    """
+    if len(cells) != _CELLS or charge_of_label(label.text) is None or names_board(label.text):
+        return None
+    amount, unit = (cells[index] for index in sorted(cells) if cells[index] is not label)
+    if amount.column in priced or not label.column < amount.column < unit.column or not is_figure(amount):
+        return None
+    named = price_unit(unit.text)
+    if not _is_percent(unit.text) and (named is None or named.currency is None or named.basis is None):
+        return None
+    return next(iter(find_charges(f"{label.text.strip(' +:')}: {amount.text.strip()} {unit.text.strip()}")), None)
+
+
+_CELLS = 3
+
+
 def is_of_all_prices(cells: Mapping[int, Cell], label: Cell, prices: Sequence[PriceColumn], apart: bool) -> bool:
     """Whether an amount right behind its name, in the first of several price columns and none of the others, is that of
     every price: 'Energy surcharge, all grades | £38'; what stands `apart` from the boards, below a gap or a heading of

@@ -77,6 +77,12 @@ def charge_of_label(label: str) -> ChargeWords | None:
     )
 
 
+def is_other_charge(label: str) -> bool:
+    """'Premium', 'Extra': a charge by a word that may as well be a board's name, as freight and energy are none."""
+    charge = charge_of_label(label)
+    return charge is not None and charge.kind is ChargeKind.OTHER
+
+
 _ADDED = re.compile(r"\s*\+\s*[^\W\d]")
 
 
@@ -116,3 +122,9 @@ def _describes_board(text: str) -> bool:
     if grade is None or charge is None or not grade.grades or not names_measure(text):
         return False
     return 0 <= text.find(grade.words) < text.find(charge.label)
+
+
+def says_coating_alone(text: str) -> bool:
+    """'C1S, white back' under a grade written once; 'Fenlight White' may be another board."""
+    reading = find_grade(text)
+    return reading is not None and not reading.words and reading.coated is not None

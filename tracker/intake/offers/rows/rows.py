@@ -9,6 +9,7 @@ from tracker.intake.offers.boards.written_once import BOARD, says_same, written_
 from tracker.intake.offers.charges.charge_runs import ChargeRow, ChargeRuns
 from tracker.intake.offers.charges.row_charges import (
     charge_of_row,
+    charge_told_beside,
     has_figure,
     is_of_all_prices,
     says_unit_of_charge,
@@ -22,14 +23,16 @@ from tracker.intake.offers.rows.row_labels import (
     RowKind,
     heads_charges,
     heads_measures,
+    is_other_charge,
     kind_of_row,
     names_board,
+    says_coating_alone,
     term_of_row,
 )
 from tracker.intake.tables.headers.heads import looks_priced
 from tracker.intake.tables.table import BodyRow, Headings, Table, Words
-from tracker.intake.values.boards.boards_named import names_measure
-from tracker.intake.values.boards.grade import find_grade, names_grade
+from tracker.intake.values.boards.boards_named import is_measured_twice, names_measure
+from tracker.intake.values.boards.grade import names_grade
 from tracker.intake.values.changes.list_age import Age
 from tracker.intake.values.changes.others_prices import Offering, remark_offers, row_offers
 from tracker.intake.values.changes.totals import is_total
@@ -164,7 +167,7 @@ class Rows:
         if not all(column.index < leader for leader in others):
             return False
         if column.role is Role.GRADE:
-            return all(_says_coating_alone(cells[leader].text) for leader in others if leader in cells)
+            return all(says_coating_alone(cells[leader].text) for leader in others if leader in cells)
         return column.role in (Role.VENDOR, Role.DESTINATION)
 
     def _no_offer(self, row: BodyRow, cells: dict[int, Cell]) -> tuple[str, str]:
@@ -180,6 +183,10 @@ class Rows:
             return "its words say that nobody offers it", ""
         if offering is Offering.DOUBTFUL:
             return "", f"“{label.text.strip()}” may be what nobody offers"
+        charge = charge_told_beside(cells, label, self._priced)
+        if charge is not None:
+            self._take_charge(row, cells, label, charge)
+            return RowKind.CHARGE.value, ""
         # First, because it settles nearly every row of a long list and costs next to nothing.
         if self._has_board(cells, label):
             return (RowKind.TOTAL.value if self._is_total(row, cells, label) else ""), ""
@@ -212,15 +219,18 @@ class Rows:
         '' where what it costs shows that it is one, None where it is what its name says.
         """
         named, measured = names_grade(label.text), names_measure(label.text)
-        if kind is RowKind.MEASURES or not (named or measured):
+        if kind is RowKind.MEASURES:
             return None
         alike = self._neighbours.cost_as_much(cells)
+        doubt = f"“{label.text.strip()}” may be a board, or {kind.value.partition(',')[0]}"
+        if not (named or measured):
+            # 'Premium' that costs as much as the boards do.
+            return doubt if alike and kind is RowKind.CHARGE and is_other_charge(label.text) else None
         if alike and kind in (RowKind.CHARGE, RowKind.TERM):
             return ""
-        whole = named and (measured or self._across)
-        if alike is False or not whole or (alike is None and label not in self._named(cells)):
-            return None
-        return f"“{label.text.strip()}” may be a board, or {kind.value.partition(',')[0]}"
+        # 'Gletscherweiß Premium 250 g/m² 400 µm' has a surcharge's word in its name, and is measured as a board is.
+        whole = (named and (measured or self._across)) or is_measured_twice(label.text)
+        return None if alike is False or not whole or (alike is None and label not in self._named(cells)) else doubt
 
     def _named(self, cells: dict[int, Cell]) -> list[Cell]:
         """The row's cells below a head that says that boards stand there."""
@@ -253,7 +263,10 @@ class Rows:
                     self.charges_of.setdefault(index, []).append(Said(own, at(label), words))
             return
         figures = [with_unit_beside(cells, index, self._priced) for index in sorted(self._priced) if index in cells]
-        charge = charge_of_row(label, figures)
+        self._take_charge(row, cells, label, charge_of_row(label, figures))
+
+    def _take_charge(self, row: BodyRow, cells: dict[int, Cell], label: Cell, charge: ChargeWords | None) -> None:
+        words = _said(cells, label)
         said = None if charge is None else Said(charge, at(label), words)
         self._runs.take_charge(ChargeRow(Words(self._table.view.sheet, row.index, label, words), said), self._headings)
 
@@ -268,11 +281,9 @@ class Rows:
     def _has_board(self, cells: dict[int, Cell], label: Cell) -> bool:
         """A caliper, a weight or a grade of its own beside the label; 'per short ton' beside a charge is none, nor are
         the units of a row below the heads."""
-        own = (cells[index] for index in self._measures if index in cells and cells[index] is not label)
-        return any(not (isinstance(cell.value, str) and self._is_unit(cell, label)) for cell in own)
-
-    def _is_unit(self, cell: Cell, label: Cell) -> bool:
-        return says_unit_of_charge(cell.text, label.text) or heads_measures(cell.text)
+        own = [cells[index] for index in self._measures if index in cells and cells[index] is not label]
+        units = (says_unit_of_charge(cell.text, label.text) or heads_measures(cell.text) for cell in own)
+        return any(not (isinstance(cell.value, str) and unit) for cell, unit in zip(own, units, strict=True))
 
     def _unlabelled(self, row: BodyRow, cells: dict[int, Cell]) -> str:
         """Bare figures under a gap, with no word and no measure of board: sums and the like."""
@@ -284,9 +295,3 @@ class Rows:
 
 def _said(cells: dict[int, Cell], label: Cell) -> str:
     return " ".join(cell.text.strip() for _, cell in sorted(cells.items()) if cell is not label or cell.text.strip())
-
-
-def _says_coating_alone(text: str) -> bool:
-    """'C1S, white back' under a grade written once; 'Fenlight White' may be another board."""
-    reading = find_grade(text)
-    return reading is not None and not reading.words and reading.coated is not None

@@ -24,6 +24,11 @@ def names_measure(text: str) -> bool:
     return bool(find_calipers(text)) or bool(find_weights(text))
 
 
+def is_measured_twice(text: str) -> bool:
+    """Whether a text has a caliper and a basis weight, as the description of a board has and no other words."""
+    return bool(find_calipers(text)) and bool(find_weights(text))
+
+
 def measures_named(text: str) -> list[str]:
     """The words of the first caliper and of the weights in a text."""
     return [*(reading.words for reading in find_calipers(text)[:1]), *(reading.words for reading in _weights(text))]

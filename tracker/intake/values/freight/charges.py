@@ -80,13 +80,20 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     A clause must name one kind of charge and hold one amount; a discount or a payment term is none. A surcharge that
     applies and whose amount is not given, or not understood, has no amounts: the cost with it is not known.
     """
-    told = (clause for clause in clauses(text) if not tells_costs(clause))
+    told = (clause for clause in clauses(text) if not (tells_costs(clause) or _tells_of_prices(clause)))
     found = (one for clause in told for one in _in_clause(_without_added(clause)))
     free = [said for said in no_charges(text) if not said.grades and said.delivered is None]
     several = leads_to_several(text)
     found = (one for one in found if not (several and one is not None and one.kind is ChargeKind.FREIGHT))
     left = (relieved(charge, free) for charge in found if charge is not None)
     return tuple(charge for charge in left if charge is not None)
+
+
+def _tells_of_prices(clause: str) -> bool:
+    """'Prices and surcharges hold until 30 November' charges nothing."""
+    priced, named = phrases("price_words").find(clause), charges_named(clause)
+    joined = priced and named and _AND.fullmatch(clause[priced[0].end : named[0].start].rstrip())
+    return bool(joined) and not (find_currencies(clause) or _PERCENT.search(fold(clause)))
 
 
 def _in_clause(clause: str) -> Iterator[ChargeWords | None]:

@@ -47,6 +47,7 @@ from tracker.intake.values.times.lead_sentences import find_lead, leads_by_grade
 from tracker.intake.values.times.lead_unread import LeadUnread, lead_unread
 from tracker.intake.values.times.validity import Validity, validity
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import outside
 from tracker.trade.quantities import MassUnit, WeightUnit
 
 
@@ -269,6 +270,8 @@ def says(text: str) -> frozenset[Remark]:
         if remark in (Remark.TOTAL, Remark.INDEX):
             matches = [match for match in matches if match.first <= (1 if remark is Remark.INDEX else 0)]
         elif remark is Remark.SUPERSEDED:
+            # The 'utgången' of 'till utgången av juni' is the end of June.
+            matches = outside(matches, phrases("end_of").find(text))
             ends = {match.start: match.end for match in matches}
             # 'Ersetzt Liste 4' replaces another; 'Liste 4, ersetzt' and 'Ersetzt durch Liste 5' are replaced.
             replaced = [
