@@ -281,9 +281,8 @@ class Rows:
     def _has_board(self, cells: dict[int, Cell], label: Cell) -> bool:
         """A caliper, a weight or a grade of its own beside the label; 'per short ton' beside a charge is none, nor are
         the units of a row below the heads."""
-        own = [cells[index] for index in self._measures if index in cells and cells[index] is not label]
-        units = (says_unit_of_charge(cell.text, label.text) or heads_measures(cell.text) for cell in own)
-        return any(not (isinstance(cell.value, str) and unit) for cell, unit in zip(own, units, strict=True))
+        own = (cells[index] for index in self._measures if index in cells and cells[index] is not label)
+        return any(not isinstance(cell.value, str) or not _is_unit(cell.text, label.text) for cell in own)
 
     def _unlabelled(self, row: BodyRow, cells: dict[int, Cell]) -> str:
         """Bare figures under a gap, with no word and no measure of board: sums and the like."""
@@ -291,6 +290,10 @@ class Rows:
             return ""
         board = any(column.index in cells for column in self._columns.of(*BOARD))
         return "" if board else "figures without a board"
+
+
+def _is_unit(text: str, label: str) -> bool:
+    return says_unit_of_charge(text, label) or heads_measures(text)
 
 
 def _said(cells: dict[int, Cell], label: Cell) -> str:
