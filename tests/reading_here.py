@@ -33,6 +33,7 @@ def _read(
     cancelled: Flag | None = None,
     part: Callable[[Any], None] | None = None,
     meanwhile: Callable[[], None] | None = None,
+    progress: Callable[[float], None] | None = None,
 ) -> Any:
     """What child.read_in_child does, without bounds; Cancelled only where that was wanted before it began."""
     from tracker.intake.child import Cancelled
@@ -44,4 +45,6 @@ def _read(
     with pytest.MonkeyPatch.context() as patch:
         if part is not None:
             patch.setattr("tracker.intake.read.hand_over", part)
+        if progress is not None:
+            patch.setattr("tracker.intake.progress.tell", progress)
         return work(path)

@@ -12,7 +12,7 @@ import pytest
 from tests.intake.files.books import write, xlsx_parts
 from tracker.intake import child
 from tracker.intake.child import Cancelled, ChildFailure, deadline_s, read_in_child
-from tracker.intake.child_side import allow, hand_over
+from tracker.intake.child_side import allow, hand_over, tell
 from tracker.intake.files import open_workbook
 from tracker.intake.grid import Unreadable
 
@@ -37,6 +37,14 @@ def dies(path: Path) -> None:
 
 def leaves(path: Path) -> None:
     os._exit(0)
+
+
+def tells(path: Path) -> str:
+    for share in (0.25, 0.5, 0.75, 1.0):
+        tell(share)
+        tell(share)
+        time.sleep(0.12)
+    return "done"
 
 
 def hands_over(path: Path) -> str:
@@ -108,6 +116,15 @@ def test_what_comes_next_is_made_ready_while_the_child_works():
     done: list[str] = []
     assert read_in_child(HERE, hands_over, part=lambda _: done.append("piece"), meanwhile=lambda: done.append("ready"))
     assert done == ["ready", "piece", "piece", "piece"]
+
+
+def test_how_much_is_done_is_told_from_time_to_time():
+    shares: list[float] = []
+    assert read_in_child(HERE, tells, progress=shares.append) == "done"
+    assert shares == sorted(shares)
+    assert shares[0] == 0.25
+    assert 2 <= len(shares) <= 4
+    assert read_in_child(HERE, tells) == "done"
 
 
 def test_pieces_do_not_hide_that_a_file_is_unreadable():

@@ -45,11 +45,12 @@ class TakenIn:
 @dataclass(frozen=True, slots=True)
 class Manner:
     """How to read: `show` keeps the sheets to be shown beside what was understood; `cancelled` stops it when set;
-    `meanwhile` is called while the file is read."""
+    `meanwhile` is called while the file is read, and `progress` with how much of it is, from 0 to 1."""
 
     show: bool = False
     cancelled: Flag | None = None
     meanwhile: Callable[[], None] | None = None
+    progress: Callable[[float], None] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -268,13 +269,12 @@ def _in_letters(name: str) -> str:
 
 def _read_sheet(path: Path, answers: Answers, manner: Manner) -> tuple[Reading, Workbook | None]:
     from tracker.intake.child import Cancelled
-    from tracker.intake.read import read_sheet, read_with_grids
+    from tracker.intake.read import Watch, read_sheet, read_with_grids
 
+    watch = Watch(manner.cancelled, manner.meanwhile, manner.progress)
     try:
         with no_collecting():
-            if manner.show:
-                return read_with_grids(path, answers, cancelled=manner.cancelled, meanwhile=manner.meanwhile)
-            return read_sheet(path, answers, cancelled=manner.cancelled, meanwhile=manner.meanwhile), None
+            return read_with_grids(path, answers, watch) if manner.show else (read_sheet(path, answers, watch), None)
     except Cancelled as stop:
         raise Trouble(f"Reading {path.name} was stopped; nothing of it was stored.") from stop
 

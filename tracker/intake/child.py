@@ -4,7 +4,7 @@ import pickle
 import queue
 import struct
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from pathlib import Path
 from typing import Any, Protocol, TypeVar
 
@@ -18,7 +18,7 @@ _POLL_S = 0.05
 _PATIENCE = 4
 """On a busy machine a process gets a fraction of the clock's time, and that is not the file's fault: where the system
 can count the processor's time, it alone ends a reading early; the clock gives it this many times as long."""
-_SECONDS = struct.Struct("<d")
+_FLOAT = struct.Struct("<d")
 
 
 class Flag(Protocol):
@@ -55,11 +55,13 @@ def read_in_child(
     cancelled: Flag | None = None,
     part: Callable[[Any], None] | None = None,
     meanwhile: Callable[[], None] | None = None,
+    progress: Callable[[float], None] | None = None,
 ) -> Result:
     """Run `work(path)` in a child process and return its result.
 
     `work` is a module-level function (or functools.partial of one) and it and its result can be pickled. Inside it
-    child_side.hand_over(piece) reaches `part`, called in this thread, and child_side.allow(seconds) moves the deadline.
+    child_side.hand_over(piece) reaches `part` and child_side.tell(share) `progress`, both called in this thread, and
+    child_side.allow(seconds) moves the deadline.
     `meanwhile` is called once the child is at work, so that what comes after the reading can be loaded beside it;
     `cancelled` is not looked at before it returns.
 
@@ -74,7 +76,7 @@ def read_in_child(
         frames = child.begin(task)
         if meanwhile is not None:
             meanwhile()
-        kind, body = _outcome(frames, timeout_s, cancelled, part)
+        kind, body = _outcome(frames, timeout_s, cancelled, {b"H": _unpacking(part), b"P": _counting(progress)})
     finally:
         give_back(child)
     if kind == b"R":
@@ -83,13 +85,24 @@ def read_in_child(
     raise _unreadable(kind, body, path.name, memory_mb)
 
 
+def _unpacking(part: Callable[[Any], None] | None) -> Callable[[bytes], None] | None:
+    return None if part is None else lambda body: part(unpacked(body))
+
+
+def _counting(progress: Callable[[float], None] | None) -> Callable[[bytes], None] | None:
+    return None if progress is None else lambda body: progress(_FLOAT.unpack(body)[0])
+
+
 def _outcome(
     frames: Frames,
     allowed_s: float,
     cancelled: Flag | None,
-    part: Callable[[Any], None] | None,
+    heard: Mapping[bytes, Callable[[bytes], None] | None],
 ) -> tuple[bytes, bytes]:
-    """The child's last frame, or one in its stead: T for too late, with the seconds it was allowed, X for none."""
+    """The child's last frame, or one in its stead: T for too late, with the seconds it was allowed, X for none.
+
+    `heard`: who hears the bodies of the frames of one kind that come before it.
+    """
     deadline = time.monotonic() + _PATIENCE * allowed_s
     while True:
         try:
@@ -98,17 +111,17 @@ def _outcome(
             if cancelled is not None and cancelled.is_set():
                 raise Cancelled from None
             if time.monotonic() > deadline:
-                return b"T", _SECONDS.pack(allowed_s)
+                return b"T", _FLOAT.pack(allowed_s)
             continue
         if kind == b"A":
-            (allowed_s,) = _SECONDS.unpack(body)
+            (allowed_s,) = _FLOAT.unpack(body)
             deadline = time.monotonic() + _PATIENCE * allowed_s
         elif kind == b"T":
-            return kind, _SECONDS.pack(allowed_s)
-        elif kind != b"H":
+            return kind, _FLOAT.pack(allowed_s)
+        elif kind not in heard:
             return kind, body
-        elif part is not None:
-            part(unpacked(body))
+        elif (hear := heard[kind]) is not None:
+            hear(body)
 
 
 def _unreadable(kind: bytes, body: bytes, name: str, memory_mb: int) -> Exception:
@@ -118,7 +131,7 @@ def _unreadable(kind: bytes, body: bytes, name: str, memory_mb: int) -> Exceptio
         return _because(Unreadable(sentence), cause)
     alone = "save the price list alone in a file of its own and import that"
     if kind == b"T":
-        (allowed_s,) = _SECONDS.unpack(body)
+        (allowed_s,) = _FLOAT.unpack(body)
         return Unreadable(f"{name} was not read within {allowed_s:.3g} seconds and was stopped; {alone}.")
     if kind == b"M":
         return Unreadable(f"{name} needs more than {memory_mb} MB of memory to read and was stopped; {alone}.")

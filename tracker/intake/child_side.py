@@ -1,8 +1,8 @@
 """The inside of a child process (children.py): for each task limits first, then the work, then one last frame.
 
-A frame is one letter, a length and a body: A allowed seconds more, H a pickled piece handed over ahead of
-the result, R the pickled result, U an Unreadable (sentence and cause), M out of memory, T out of processor time,
-E any other failure with its traceback. S, ahead of the last frame, says that the child stays for another task.
+A frame is one letter, a length and a body: A allowed seconds more, P how much is done, H a pickled piece handed over
+ahead of the result, R the pickled result, U an Unreadable (sentence and cause), M out of memory, T out of processor
+time, E any other failure with its traceback. S, ahead of the last frame, says that the child stays for another task.
 """
 
 import contextlib
@@ -23,11 +23,13 @@ from tracker.intake.grid import Unreadable
 from tracker.intake.quick_pickle import packed
 
 _FRAME = struct.Struct("<cQ")
-_SECONDS = struct.Struct("<d")
+_FLOAT = struct.Struct("<d")
 _STAYS_S, _STAYS_BYTES = 2.0, 100_000_000
 """A child that has worked this long on files in all, or has grown by so much, ends with its last file: nothing of a
 large one is left to the next, and no child grows old."""
+_TOLD_EVERY_S = 0.1
 _out: BinaryIO | None = None
+_told_at = 0.0
 
 
 class _OutOfTime(BaseException):
@@ -50,7 +52,15 @@ def allow(seconds: float) -> None:
     """
     if _out is not None:
         _limit_time(seconds)
-        _send(_out, b"A", _SECONDS.pack(seconds))
+        _send(_out, b"A", _FLOAT.pack(seconds))
+
+
+def tell(share: float) -> None:
+    """Say how much of the task is done, from 0 to 1; said a few times a second at the most, and not outside a child."""
+    global _told_at
+    if _out is not None and time.monotonic() - _told_at >= _TOLD_EVERY_S:
+        _told_at = time.monotonic()
+        _send(_out, b"P", _FLOAT.pack(share))
 
 
 def serve() -> NoReturn:

@@ -1,12 +1,12 @@
 """From a vendor's file to a Reading: opened in a bounded child process, understood there, handed back whole."""
 
 from collections.abc import Callable, Iterator
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from functools import partial
 from hashlib import sha256
 from itertools import islice
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, TypeVar
 
 from tracker.intake.child import Flag, read_in_child
 from tracker.intake.child_side import allow, hand_over
@@ -18,31 +18,37 @@ from tracker.trade.offer import Answers, Line, PassedOver, Reading
 if TYPE_CHECKING:
     from tracker.intake.offers.draft import Draft
 
+R = TypeVar("R")
 
-def read_sheet(
-    path: Path, answers: Answers, *, cancelled: Flag | None = None, meanwhile: Callable[[], None] | None = None
-) -> Reading:
-    """Reads one file. Never raises for a bad file: `unreadable` then holds the sentence that says why.
 
-    Cancelled when `cancelled` is set meanwhile. `meanwhile` is called beside the reading.
-    """
+@dataclass(frozen=True, slots=True)
+class Watch:
+    """Who watches a reading: it ends with Cancelled once `cancelled` is set, `meanwhile` is called beside it, and
+    `progress` with how much of it is done, from 0 to 1."""
+
+    cancelled: Flag | None = None
+    meanwhile: Callable[[], None] | None = None
+    progress: Callable[[float], None] | None = None
+
+
+def read_sheet(path: Path, answers: Answers, watch: Watch = Watch()) -> Reading:
+    """Reads one file. Never raises for a bad file: `unreadable` then holds the sentence that says why. Cancelled when
+    the `watch` says so."""
     lines: list[Line] = []
     try:
         work = partial(_read, answers=answers)
-        rest = read_in_child(path, work, cancelled=cancelled, part=_into(lines), meanwhile=meanwhile)
+        rest = _in_child(path, work, lines, watch)
         return replace(rest, lines=tuple(lines))
     except Unreadable as problem:
         return _unreadable(path, str(problem))
 
 
-def read_with_grids(
-    path: Path, answers: Answers, *, cancelled: Flag | None = None, meanwhile: Callable[[], None] | None = None
-) -> tuple[Reading, Workbook | None]:
+def read_with_grids(path: Path, answers: Answers, watch: Watch = Watch()) -> tuple[Reading, Workbook | None]:
     """The reading and the sheets it was made from, for showing the one beside the other; else as read_sheet."""
     lines: list[Line] = []
     try:
         work = partial(_read_both, answers=answers)
-        rest, workbook = read_in_child(path, work, cancelled=cancelled, part=_into(lines), meanwhile=meanwhile)
+        rest, workbook = _in_child(path, work, lines, watch)
         return replace(rest, lines=tuple(lines)), workbook
     except Unreadable as problem:
         return _unreadable(path, str(problem)), None
@@ -52,6 +58,13 @@ def read_workbook(workbook: Workbook, answers: Answers) -> Reading:
     """Understands a workbook that is already open. Pure: the same workbook and answers give the same reading."""
     rest, lines = _understood(workbook, answers)
     return replace(rest, lines=tuple(map(line_of, lines)))
+
+
+def _in_child(path: Path, work: Callable[[Path], R], lines: list[Line], watch: Watch) -> R:
+    """What `work` comes to in a child; the lines that it hands over go into `lines`."""
+    return read_in_child(
+        path, work, cancelled=watch.cancelled, part=_into(lines), meanwhile=watch.meanwhile, progress=watch.progress
+    )
 
 
 def _into(lines: list[Line]) -> Callable[[list[PlainLine]], None]:

@@ -16,7 +16,7 @@ from tracker.window.reference.yardstick_door import YardstickDoor
 from tracker.window.samples.sample_door import SampleDoor
 
 if TYPE_CHECKING:
-    from collections.abc import Mapping, Sequence
+    from collections.abc import Callable, Mapping, Sequence
     from threading import Event
 
     from tracker.desk.changed_answers import ChangedAnswer
@@ -121,11 +121,12 @@ class Door(SampleDoor, YardstickDoor):
 
         return vendors(self.desk)
 
-    def read(self, path: Path, stop: Event | None = None) -> TakenIn:
-        """Reads a file with the sheets to show; `stop`, once set, ends it with Trouble."""
+    def read(self, path: Path, stop: Event | None = None, progress: Callable[[float], None] | None = None) -> TakenIn:
+        """Reads a file with the sheets to show; `stop`, once set, ends it with Trouble, and `progress` is told how much
+        of it is read."""
         from tracker.desk.take_in import Manner, read
 
-        return read(self.desk, path, manner=Manner(show=True, cancelled=stop, meanwhile=self.keep_ready))
+        return read(self.desk, path, manner=Manner(True, stop, self.keep_ready, progress))
 
     def keep_ready(self) -> None:
         """Makes ready for the next file, so that it is on screen sooner."""
@@ -133,12 +134,17 @@ class Door(SampleDoor, YardstickDoor):
 
         keep_ready()
 
-    def read_again(self, taken: TakenIn, answers: Answers, stop: Event | None = None) -> TakenIn:
+    def read_again(
+        self, taken: TakenIn, answers: Answers, stop: Event | None = None,
+        progress: Callable[[float], None] | None = None,
+    ) -> TakenIn:  # fmt: skip
         from tracker.desk.take_in import Manner, read_again
 
-        return read_again(self.desk, taken, answers, Manner(show=True, cancelled=stop))
+        return read_again(self.desk, taken, answers, Manner(True, stop, progress=progress))
 
-    def read_kept(self, file: int | str, stop: Event | None = None) -> TakenIn:
+    def read_kept(
+        self, file: int | str, stop: Event | None = None, progress: Callable[[float], None] | None = None
+    ) -> TakenIn:
         """A stored file, by its number or its sha256, with its sheets and all that it leaves open, to be answered
         anew; its `answers` are those that it was read with when it was stored."""
         from dataclasses import replace
@@ -150,7 +156,7 @@ class Door(SampleDoor, YardstickDoor):
         kept = find(self.desk, file)
         known = answers(self.desk, kept.id)
         bare = Answers(received=known.received, layouts=known.layouts)
-        taken = read_bytes(None, kept.name, content(self.desk, kept.id), bare, Manner(show=True, cancelled=stop))
+        taken = read_bytes(None, kept.name, content(self.desk, kept.id), bare, Manner(True, stop, progress=progress))
         stored_on = None if kept.withdrawn else kept.imported_at.astimezone().date()
         return replace(taken, answers=known, imported_on=stored_on)
 

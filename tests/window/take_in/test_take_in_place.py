@@ -157,7 +157,7 @@ class SlowDoor(InventedDoor):
         super().__init__(0)
         self.ended = []
 
-    def read(self, path, stop=None):
+    def read(self, path, stop=None, progress=None):
         self.ended.append(stop.wait(20))
         raise Trouble("stopped")
 

@@ -60,6 +60,7 @@ from tracker.intake.offers.terms.head_terms import fill_lead_of_head, fill_until
 from tracker.intake.offers.terms.of_ways import TermsOfWays
 from tracker.intake.offers.terms.terms import TERM_ROLES, terms_of
 from tracker.intake.offers.terms.terms_said import Terms
+from tracker.intake.progress import counted
 from tracker.intake.tables.table import Headings, Words
 from tracker.intake.values.changes.discounts import DiscountTaken
 from tracker.intake.values.heads.roles import MEASURES, Role
@@ -129,7 +130,7 @@ class TableReader:
         self._of_some = OfSomeLines(self._read.table, self._read.columns, self._levels)
         self._of_columns = OfSomeColumns(self._offers, self._levels)
         self._row_changes = RowChanges(self._read.table, self._read.columns, self._levels, self._titles)
-        drafts = [draft for row in whole for draft in self._row(row, brackets)]
+        drafts = [draft for row in counted(whole) for draft in self._row(row, brackets)]
         self._sizes.ask(drafts)
         return TableOffers(drafts, passed_within(self._read, rows.passed | self._left_out))
 

@@ -46,6 +46,7 @@ from tracker.intake.offers.terms.vendor import (
     vendor_among,
     vendor_of_list,
 )
+from tracker.intake.progress import expect
 from tracker.intake.tables.find import find_tables
 from tracker.intake.tables.headerless.mail import without_earlier_message
 from tracker.intake.tables.headers.keys import with_keyed_heads
@@ -99,6 +100,7 @@ def read_offers(workbook: Workbook, answers: Answers) -> WorkbookOffers:
     found.vendor = file_vendor.value if file_vendor is not None else None
     if file_vendor is None:
         found.letterhead = tuple(short_texts(sheets))
+    expect(sum(len(read.table.rows) for sheet in sheets for read in sheet.tables))
     for sheet in sheets:
         _read_tables(found, sheet, sheets, facts, file_vendor)
     if not found.drafts:

@@ -31,7 +31,7 @@ class FileAtHand:
     `kept`: the sha256 of a stored file that is read from the database, to be stored in place of what it came to, and
     `said_before` the answers that it was stored with.
     `waits`: the window was closed over it; `let_go`: it was left, and is no longer among those being taken in.
-    `taken` is None until read; `stop`, once set, ends the reading."""
+    `taken` is None until read; `stop`, once set, ends the reading, of which `share` is done (from 0 to 1)."""
 
     path: Path
     given: dict[str, str] = field(default_factory=dict)
@@ -48,6 +48,11 @@ class FileAtHand:
     waits: bool = False
     let_go: bool = False
     stop: Event = field(default_factory=Event)
+    share: float = 0.0
+
+    def hear(self, share: float) -> None:
+        """How much of it is read. Called from the desk's thread."""
+        self.share = share
 
     @property
     def workbook(self) -> Any:
@@ -213,11 +218,11 @@ def in_hand(now: list[FileAtHand], before: list[FileAtHand]) -> list[FileAtHand]
 
 def read_file(door: Door, file: FileAtHand) -> tuple[TakenIn, Findings]:
     """A first reading, with the sheets it was read from. Runs on the desk's thread."""
-    taken = door.read_kept(file.kept, file.stop) if file.kept else door.read(file.path, file.stop)
+    taken = door.read_kept(file.kept, file.stop, file.hear) if file.kept else door.read(file.path, file.stop, file.hear)
     return taken, findings_of(taken)
 
 
 def read_again(door: Door, file: FileAtHand, taken: TakenIn, today: date) -> tuple[TakenIn, Findings]:
     """The same bytes with what was answered and marked by now."""
-    again = door.read_again(taken, file.answers(today), file.stop)
+    again = door.read_again(taken, file.answers(today), file.stop, file.hear)
     return again, findings_of(again)

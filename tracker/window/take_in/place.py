@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QShowEvent
-from PySide6.QtWidgets import QProgressBar, QWidget
+from PySide6.QtWidgets import QWidget
 
 from tracker.window.pieces import column, follow_by_tab, row
 from tracker.window.session import Session
@@ -23,6 +23,7 @@ from tracker.window.take_in.file_chooser import FileChooser
 from tracker.window.take_in.files_left import FilesLeft
 from tracker.window.take_in.findings import Findings
 from tracker.window.take_in.pointing import Pointing
+from tracker.window.take_in.reading_bar import ReadingBar
 from tracker.window.take_in.sheet_panel import SheetPanel
 from tracker.window.take_in.storing import Storing
 from tracker.window.take_in.two_sides import TwoSides
@@ -55,9 +56,7 @@ class TakeInPlace(QWidget):
         self.understood = Understood(session.theme)
         self._choose = FileChooser(self)
         self._choose.currentIndexChanged.connect(lambda _: self._show_file())
-        self._progress = QProgressBar()
-        self._progress.setTextVisible(False)
-        self._progress.setAccessibleName("Files read")
+        self._progress = ReadingBar(lambda: self._files)
         self.foot = AgreeBar(self)
         self.agree, self.agree_all, self.leave = self.foot.agree, self.foot.agree_all, self.foot.leave
         self.marking = MarkingByHand(self.sheet, session.undo_stack, lambda: self.at_hand, self._ask_to_read)
@@ -88,9 +87,7 @@ class TakeInPlace(QWidget):
         self.begun.keep(file for file in self._files if file not in stay)
         self._files = in_hand([*fresh, *stay], self._files)
         self._choose.show_files(self._files)
-        self._progress.setRange(0, len(self._files) if len(self._files) > 1 else 0)
-        self._progress.setValue(0)
-        self._progress.show()
+        self._progress.begin()
         for file in self._files:
             file.stop = Event()
             self._ask_to_read(file)
@@ -157,9 +154,7 @@ class TakeInPlace(QWidget):
             return
         self._keep_begun()
         self._choose.setItemText(self._files.index(file), file.short)
-        read = sum(each.taken is not None for each in self._files)
-        self._progress.setValue(read)
-        self._progress.setVisible(read < len(self._files))
+        self._progress.look()
         self._say_what_agreeing_does()
         if file is self.at_hand:
             self._show_file()
