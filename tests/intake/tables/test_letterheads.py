@@ -64,3 +64,13 @@ def test_a_plain_head_that_is_written_like_a_firm_heads_its_column(heads):
         ("accepted", "CRB"),
         ("accepted", "FBB"),
     ]
+
+
+def test_a_list_s_number_is_no_amount_of_the_money_beside_it():
+    rows = [
+        ["Älvmyra Kartong AB", "Prislista 4", "SEK per 1000 kg, fritt kund"], [],
+        ["Produkt", "Gramvikt g/m²", "Tjocklek µm", "Nettopris"], ["Falskartong GC1", 225, 365, 13250],
+    ]  # fmt: skip
+    (line,) = lines(rows).values()
+    assert (str(line.state), line.offer.currency, str(line.offer.basis)) == ("accepted", "SEK", "tonne")
+    assert line.offer.vendor == "Älvmyra Kartong AB"

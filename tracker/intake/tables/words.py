@@ -34,6 +34,9 @@ def row_words(view: View, row: int) -> list[Words]:
             continue
         if label is not None and place > 1 and _asks_for_the_next(cell, cells[place - 1], cells[place + 1 :]):
             label = None
+        if label is not None and place > 1 and _numbers_a_list(shown(cells[place - 1])):
+            # 'Kartong AB | Prislista 4 | SEK per 1000 kg': nothing costs 4 SEK.
+            label = None
         if label is None and place and _is_unit_of_a_charge(cells[place - 1], cell):
             continue
         if label is not None:
@@ -79,12 +82,14 @@ _ASKED_FOR = frozenset(
 def _labelled(said: str, label: Cell) -> str:
     """What is collected so far; a bare label takes the colon that it would have in one cell ('Vendor' | 'X Inc.'), and
     a list's number too: 'Quote 4711' beside 'US$ per cwt' is no amount."""
-    numbered = any(map(str.isdigit, said)) and any(match.start == 0 for match in phrases("list_names").find(said))
-    ends = (
-        numbered or said[-1:].isalpha() or _ENDS_IN_WORDS.search(said) is not None or _CODE.fullmatch(said) is not None
-    )
+    worded = said[-1:].isalpha() or _ENDS_IN_WORDS.search(said) is not None
+    ends = worded or _numbers_a_list(said) or _CODE.fullmatch(said) is not None
     bare = said == label.text.strip() and ends
     return f"{said}:" if bare else said
+
+
+def _numbers_a_list(said: str) -> bool:
+    return any(map(str.isdigit, said)) and any(match.start == 0 for match in phrases("list_names").find(said))
 
 
 _ENDS_IN_WORDS = re.compile(r"[^\W\d]\s*\([^()]*[^\W\d][^()]*\)$")
