@@ -43,3 +43,28 @@ def test_boards_in_forms_beside_each_other_are_offers():
     form = [["Grade:", "SBS C1S", "Grade:", "CUK C1S"], ["Caliper:", "14 pt", "Caliper:", "18 pt"]]
     found = lines([*form, ["Price:", "$1175/ST", "Price:", "$975/ST"]])
     assert {cell: str(line.state) for cell, line in found.items()} == {"B3": "accepted", "D3": "accepted"}
+
+
+@pytest.mark.parametrize(
+    ("heads", "board"),
+    [
+        (["Item", "Grade", "Caliper", "g/m²", "Incoterm", "EXW"], ["A1", "GC1", 400, 250, "EXW", 1240]),
+        (["Grade", "g/m²", "Delivery", "2-3 weeks"], ["GC1", 250, "EXW", 1240]),
+        (["Sorte", "g/m²", "Lieferung", "frei Haus"], ["GC1", 250, "3 Wochen", 1240]),
+        (["Qualité", "g/m²", "Livraison", "franco"], ["GC1", 250, "3 semaines", 1240]),
+        (["Calidad", "g/m²", "Entrega", "EXW"], ["GC1", 250, "3 semanas", 1240]),
+        (["Kvalitet", "g/m²", "Leverans", "Fritt fabrik"], ["GC1", 250, "3 veckor", 1240]),
+        (["What", "How heavy", "Delivery", "EXW"], ["GC1 250 g/m²", 250, "3 weeks", 1240]),
+    ],
+)  # fmt: skip
+def test_heads_of_boards_that_end_in_a_term_head_their_prices(heads, board):
+    (line,) = lines([["Tolbrook Board Ltd"], ["EUR/t"], heads, board]).values()
+    assert (str(line.state), line.offer.price, line.offer.grade) == ("accepted", 1240, "FBB")
+
+
+def test_figures_of_further_fields_make_no_heads_of_a_letter_s():
+    fields = [["Attn", "J. Buying", "Ship", "2 wks ARO"], ["Ref no.", 4711, "Net days", 30]]
+    found = lines([["Tolbrook Board Ltd"], *fields, [], HEAD, BOARD])
+    assert {cell: (str(line.state), line.offer.lead_days) for cell, line in found.items()} == {
+        "D6": ("accepted", (14, 14))
+    }

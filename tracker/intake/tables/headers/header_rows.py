@@ -9,9 +9,8 @@ from tracker.intake.tables.figures import is_figure
 from tracker.intake.tables.headerless.headless import describes_board
 from tracker.intake.tables.headerless.sentences import parted_offer
 from tracker.intake.tables.headers.heads import AXIS_ROLES, Head, head_of, is_bare_number, looks_priced
-from tracker.intake.tables.headers.letterheads import is_letterhead
+from tracker.intake.tables.headers.letterheads import asks_for_several, is_letterhead
 from tracker.intake.tables.headers.numbered import counted_prices, priced_years
-from tracker.intake.tables.lying.label_pairs import asks_for_several
 from tracker.intake.tables.view import View
 from tracker.intake.values.boards.caliper import bare_caliper
 from tracker.intake.values.figures.numbers import number_readings

@@ -1,12 +1,14 @@
-"""Lines of the letterhead right above a header: they look like its groups, and head no column."""
+"""Lines of the letterhead above a header, and fields of a letter: they look like heads, and head no column."""
 
 from collections.abc import Sequence
 
 from tracker.intake.grid import Cell
+from tracker.intake.tables.figures import is_figure
+from tracker.intake.tables.headerless.headless import describes_board
 from tracker.intake.tables.headers.heads import Head, head_of
 from tracker.intake.tables.view import View
 from tracker.intake.values.firms.company import company_name
-from tracker.intake.values.freight.delivery import delivery_text
+from tracker.intake.values.freight.delivery import delivery_text, find_delivery
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.statements import SaysDate, statements
@@ -83,6 +85,47 @@ def is_stamped(view: View, row: int) -> bool:
     if len(cells) < _FEWEST or min(cells) > min(view.rows.get(row + 1, cells)):
         return False
     return any(isinstance(said, SaysDate) for cell in cells.values() for said in statements(cell.text))
+
+
+def asks_for_several(view: View, row: int) -> bool:
+    """'Attn: | Ms Doe | | Ship: | 2 wks ARO': a line of several labels, each with its value right beside it. Without
+    colons the last value shows it, where it is of the kind that its label asks for and no board is described here or
+    below: 'Grade | Caliper | Lead time | From stock' are heads."""
+    cells = [cell for _, cell in sorted(view.rows[row].items())]
+    labels, values = cells[::2], cells[1::2]
+    if len(labels) < _FEWEST or len(labels) != len(values):
+        return False
+    if any(value.column != label.column + 1 for label, value in zip(labels, values, strict=True)):
+        return False
+    if any(map(_ends_in_colon, values)):
+        return False
+    if all(map(_ends_in_colon, labels)):
+        return True
+    return _answers(labels[-1], values[-1]) and not any(map(_heads_boards, cells)) and not _over_a_board(view, row)
+
+
+def _ends_in_colon(cell: Cell) -> bool:
+    return cell.text.rstrip().endswith(":")
+
+
+def _answers(label: Cell, value: Cell) -> bool:
+    head = head_of(label)
+    if head is None or not isinstance(value.value, str):
+        return False
+    if head.role is Role.LEAD_TIME:
+        return lead_text(value.text) is not None
+    return head.role is Role.DELIVERY_TERMS and find_delivery(value.text) is not None
+
+
+def _heads_boards(cell: Cell) -> bool:
+    head = head_of(cell)
+    return head is not None and head.named and (head.board or head.price)
+
+
+def _over_a_board(view: View, row: int) -> bool:
+    """A board right below, with figures; further fields may say one of a reference or of days."""
+    below = view.rows.get(row + 1, {})
+    return any(map(is_figure, below.values())) and any(map(describes_board, below.values()))
 
 
 _FEWEST = 2

@@ -1,5 +1,5 @@
 """Labels with their values beside each other: more of a form to the right of its first ('Grade | SBS | Caliper | 14 pt'
-over 'Price | 1175'), and the fields of a letter over its table ('To: | Purchasing | Ship: | 2 wks ARO')."""
+over 'Price | 1175')."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass
@@ -10,9 +10,6 @@ from tracker.intake.tables.lying.label_units import Place
 from tracker.intake.tables.lying.labels import is_label
 from tracker.intake.tables.lying.turned import Labels
 from tracker.intake.tables.view import View
-from tracker.intake.values.freight.delivery import find_delivery
-from tracker.intake.values.heads.roles import Role
-from tracker.intake.values.times.lead import lead_text
 
 _FEWEST = 2
 
@@ -59,33 +56,6 @@ def with_pairs(side: View, run: Labels, pairs: list[tuple[Cell, Cell]]) -> View:
         for line in side.rows:
             side.rows[line][place] = label if line == run.column else value
     return side
-
-
-def asks_for_several(view: View, row: int) -> bool:
-    """'Attn: | Ms Doe | | Ship: | 2 wks ARO': a line of several labels, each with its value right beside it, heads
-    nothing. Without colons the last value shows it, where it is of the kind that its label asks for."""
-    cells = [cell for _, cell in sorted(view.rows[row].items())]
-    labels, values = cells[::2], cells[1::2]
-    if len(labels) < _FEWEST or len(labels) != len(values):
-        return False
-    if any(value.column != label.column + 1 for label, value in zip(labels, values, strict=True)):
-        return False
-    if any(map(_ends_in_colon, values)):
-        return False
-    return all(map(_ends_in_colon, labels)) or _answers(labels[-1], values[-1])
-
-
-def _ends_in_colon(cell: Cell) -> bool:
-    return cell.text.rstrip().endswith(":")
-
-
-def _answers(label: Cell, value: Cell) -> bool:
-    head = head_of(label)
-    if head is None or not isinstance(value.value, str):
-        return False
-    if head.role is Role.LEAD_TIME:
-        return lead_text(value.text) is not None
-    return head.role is Role.DELIVERY_TERMS and find_delivery(value.text) is not None
 
 
 _BEYOND = 2_000_000
