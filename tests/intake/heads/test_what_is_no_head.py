@@ -122,3 +122,21 @@ def test_a_price_with_words_that_nobody_knows_behind_it_heads_nothing():
         ["URB", "28 point", "98 lb per MSF", "USD 812 per metric ton"],
     ]
     assert [str(line.state) for line in lines(rows).values()] == ["accepted", "question", "accepted"]
+
+
+@pytest.mark.parametrize(
+    ("told", "said"),
+    [
+        ("25 USD/ton surcharge included", "yes"), ("5 USD/ton off over 20 t", "yes"), ("5 EUR je t Nachlass", "ja"),
+        ("5 EUR la t de ristourne", "oui"), ("5 EUR por t de rappel", "sí"), ("5 EUR per t i bonus", "ja"),
+    ],
+)  # fmt: skip
+def test_an_amount_with_words_behind_it_heads_what_is_told_of_it_among_heads_of_boards(told, said):
+    rows = [["Grade", "Caliper (pt)", told, "Price USD/ST"], ["SBS", 18, said, 1150], ["CUK", 18, said, 980]]
+    found = [(str(line.state), line.offer.price, str(line.offer.basis)) for line in lines(rows).values()]
+    assert found == [("accepted", 1150, "short_ton"), ("accepted", 980, "short_ton")]
+
+
+def test_figures_under_such_a_head_are_no_second_price_unasked():
+    found = lines([["Grade", "Caliper (pt)", "25 USD/ton surcharge included", "Price USD/ST"], ["SBS", 18, 1175, 1150]])
+    assert {cell for cell, line in found.items() if str(line.state) == "accepted"} == {"D2"}

@@ -1,14 +1,15 @@
-"""Heads that a number tells apart: 'Price 1 | Price 2', each beside its own order size, and '2025 $/ST | 2026 $/ST'."""
+"""Heads that a number begins or tells apart: 'Price 1 | Price 2', each beside its own order size, '2025 $/ST | 2026
+$/ST', and '25 USD/ton surcharge included' among the heads of boards."""
 
 import re
 from collections.abc import Sequence
 
 from tracker.intake.grid import Cell
-from tracker.intake.tables.headers.heads import PRICE_ROLES, Head, head_of_words
+from tracker.intake.tables.headers.heads import PRICE_ROLES, Head, head_of, head_of_words
 from tracker.intake.tables.headers.periods import YEAR
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
-from tracker.intake.values.prices.money import price_unit
+from tracker.intake.values.prices.money import price_text, price_unit
 
 _COUNTED = re.compile(r"([^\W\d][^\d]*?)\s+([1-9])(?=\s|$|\()([^\d]*)")
 
@@ -68,3 +69,19 @@ def priced_years(cells: Sequence[Cell]) -> dict[Cell, Head]:
 
 _BRACKETED = re.compile(r"\([^()]*\)")
 _FEWEST_NAMED = 2
+
+
+def amounts_told(cells: Sequence[Cell]) -> dict[Cell, Head]:
+    """'25 USD/ton surcharge included' beside 'Grade | Caliper | Price' heads what is told of an amount, where among the
+    boards themselves it would be a price with words behind it."""
+    heads = {cell: head_of(cell) for cell in cells}
+    told = [cell for cell, head in heads.items() if head is None and _tells_of_money(cell)]
+    others = [head for cell, head in heads.items() if cell not in told]
+    if len(told) != 1 or len(others) < _FEWEST_NAMED or not all(head is not None and head.named for head in others):
+        return {}
+    return {told[0]: Head()} if any(head is not None and head.board for head in others) else {}
+
+
+def _tells_of_money(cell: Cell) -> bool:
+    price = price_text(cell.text) if isinstance(cell.value, str) else None
+    return price is not None and bool(price.amounts) and any(map(str.isalpha, price.rest))
