@@ -9,16 +9,17 @@ from functools import lru_cache
 
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
 from tracker.intake.values.prices.currency import find_currencies
+from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import pattern, phrases
 
 _NAME = r"(?:(?![A-Z]{1,3}\b)[^\W\d_a-zß-öø-ÿ][\w'’]*(?:[.-][\w'’]+)*)"
 _PLACE = re.compile(rf"\s*(?P<name>{_NAME}(?:\s+{_NAME}){{0,2}})")
 _OF_A_PLACE = re.compile(rf"\s*(?:de|d['’]|in|at|en|i|à)?\s*{_NAME}(?:[\s-]+{_NAME}){{0,2}}")
 _YOUR_SITE = re.compile(
-    rf"\b{pattern('to_a_place', 'any')}\s+{pattern('the_buyer', 'any')}\s+"
-    rf"(?:{_NAME}\s+){{1,3}}{pattern('buyer_sites', 'any')}\b"
+    rf"\b(?i:{pattern('to_a_site', 'any')}\s+{pattern('the_buyer', 'any')})\s+"
+    rf"(?:{_NAME}\s+){{0,3}}(?i:{pattern('buyer_sites', 'any')})\b"
 )
-"""'To your Lakemoor plant', 'an Ihr Kasseler Werk'."""
+"""'To your Lakemoor plant', 'an Ihr Kasseler Werk', 'à votre usine'."""
 _WIDE = ("countries", "states", "regions")
 
 
@@ -26,11 +27,8 @@ _WIDE = ("countries", "states", "regions")
 def without_lane(part: str) -> str:
     """The part of a note without 'to your plant in Dayton', 'to your Dayton plant', 'nach Kassel', 'jusqu'à votre usine
     de Lannoy'."""
-    for match in reversed(phrases("to_the_buyer").find(part)):
-        # 'Bis Ihr Werk' is no condition, though 'bis' may begin one.
-        place = _OF_A_PLACE.match(part, match.end)
-        part = f"{part[: match.start]} {part[match.end if place is None else place.end() :]}"
-    part = _YOUR_SITE.sub(" ", part)
+    for start, end in reversed(_sites(part)):
+        part = f"{part[:start]} {part[end:]}"
     for match in reversed(phrases("to_a_place").find(part)):
         place = _PLACE.match(part, match.end)
         if place is None or not _names_freight(part[: match.start]):
@@ -40,16 +38,36 @@ def without_lane(part: str) -> str:
     return part
 
 
+def _sites(part: str) -> list[tuple[int, int]]:
+    """Where the buyer's own sites are named as the end of a way, with the places that they are in."""
+    found = [(match.start(), match.end()) for match in _YOUR_SITE.finditer(part)]
+    others = ((match.start, match.end) for match in phrases("to_the_buyer").find(part))
+    found += [one for one in others if not any(start < one[1] and one[0] < end for start, end in found)]
+    # 'Bis Ihr Werk' is no condition, though 'bis' may begin one.
+    places = {end: _OF_A_PLACE.match(part, end) for _, end in found}
+    return sorted((start, end if (place := places[end]) is None else place.end()) for start, end in found)
+
+
 def leads_to_several(text: str) -> bool:
     """'Freight to Dayton $1.90/cwt; to Boston $2.90/cwt', '… and Boston $2.90/cwt', '…; all other points on request':
     which of them is paid is open."""
     lanes = any(True for _ in _places(text))
     if lanes and (phrases("the_others").find(text) or len(find_currencies(text)) > 1):
         return True
+    if _leads_to_several_sites(text):
+        return True
     priced = (segment for segment in _SEGMENTS.split(text) if find_currencies(segment))
     return len({place for segment in priced for place in _places(segment)}) > 1
 
 
+def _leads_to_several_sites(text: str) -> bool:
+    """'Freight to your Dayton plant $45/ton and to your Akron plant $60/ton', '… $45/ton, elsewhere at cost'."""
+    if any(_sites(sentence) and phrases("other_places").find(sentence) for sentence in _SENTENCES.split(text)):
+        return True
+    return len({fold(text[start:end]) for start, end in _sites(text)}) > 1 and len(find_currencies(text)) > 1
+
+
+_SENTENCES = re.compile(r"\.\s")
 _SEGMENTS = re.compile(r";|,(?!\d)|\.\s")
 
 
