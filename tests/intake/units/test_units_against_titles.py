@@ -90,3 +90,66 @@ def test_words_that_name_no_market_leave_it_open_what_stands_below_them():
         [["Prices are per MSF."], [], [*HEAD, "Price C$", "Ulla: US$"], [*SBS, 58.4, 42.6], [*CUK, 59.4, 43.6]]
     )
     assert [state for state, *_ in states(found)] == ["accepted", "question"] * 2
+
+
+BOTH = [*HEAD, "USD per short ton", "USD per MSF"]
+
+
+@pytest.mark.parametrize("text", ["All prices per short ton", "Alle Preise je short ton", "Tous les prix par short ton"])
+def test_a_column_beside_one_in_the_unit_of_all_prices_has_its_own(text):
+    (line,) = lines([[text], [], BOTH, [*SBS, 1150, 43.7]]).values()
+    assert (str(line.state), str(line.offer.basis), codes(line)) == ("accepted", "short_ton", set())
+
+
+def test_and_where_the_two_do_not_come_to_the_same_both_are_asked_about():
+    (line,) = lines([["All prices per short ton"], [], BOTH, [*SBS, 1150, 53.7]]).values()
+    assert codes(line) == {"prices-disagree"}
+
+
+ROLLS, SHEETS = [*HEAD, "Price USD/short ton"], [*HEAD, "Price $/MSF"]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "All prices per short ton except sheets, which are per MSF",
+        "All prices per short ton except sheets",
+        "Alle Preise je short ton, außer Formate, die je MSF gelten",
+        "Tous les prix par short ton, sauf les formats, par MSF",
+        "Todos los precios por short ton, salvo hojas, por MSF",
+        "Alla priser per short ton, utom ark, per MSF",
+    ],
+)
+def test_sheets_that_are_excepted_are_in_what_stands_over_them(text):
+    found = lines([[text], [], ROLLS, [*SBS, 1150], [], ["Sheets"], SHEETS, [*CUK, 53.2]])
+    assert states(found) == [("accepted", "USD", "short_ton"), ("accepted", "USD", "msf")]
+
+
+def test_and_rolls_are_not():
+    text = "All prices per short ton except sheets, which are per MSF"
+    found = lines([[text], [], ["Rolls"], SHEETS, [*SBS, 43.2], [], ["Sheets"], SHEETS, [*CUK, 53.2]])
+    assert [state for state, *_ in states(found)] == ["question", "accepted"]
+
+
+def test_what_is_excepted_has_the_unit_behind_it_and_all_others_the_one_before():
+    text = "All prices USD per short ton except sheets, which are per MSF"
+    found = lines([[text], [], ["Rolls"], [*HEAD, "Price"], [*SBS, 1150], [], ["Sheets"], [*HEAD, "Price"], [*CUK, 53.2]])
+    assert states(found) == [("accepted", "USD", "short_ton"), ("accepted", "USD", "msf")]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "All prices per short ton are rounded", "Alle Preise je short ton sind gerundet",
+        "Tous les prix par short ton sont arrondis", "Todos los precios por short ton son redondeados",
+        "Alla priser per short ton är avrundade",
+    ],
+)  # fmt: skip
+def test_what_prices_in_one_unit_are_says_nothing_of_those_in_another(text):
+    (line,) = lines([SHEETS, [*CUK, 53.2], [], [text]]).values()
+    assert (str(line.state), str(line.offer.basis)) == ("accepted", "msf")
+
+
+def test_what_all_prices_are_per_is_held_against_them():
+    (line,) = lines([SHEETS, [*CUK, 53.2], [], ["All prices per short ton"]]).values()
+    assert (str(line.state), codes(line)) == ("question", {"basis-unknown"})

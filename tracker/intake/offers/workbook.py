@@ -280,10 +280,11 @@ def _claimed(tables: Iterable[ReadTable], facts: FileFacts) -> Claimed:
     """
     currencies: set[str] = set()
     bases: set[str] = set()
+    headed: set[str] = set()
     for read in tables:
         for price in read.columns.prices:
             currencies.update(code for reading in price.column.currencies for code in reading.codes)
-            bases.update(basis for reading in price.column.bases for basis in bases_of(reading, facts))
+            headed.update(basis for reading in price.column.bases for basis in bases_of(reading, facts))
             for cell in read.cells(price.column):
                 unit = unit_of_format(cell.number_format)
                 if unit is not None and unit.currency is not None:
@@ -295,4 +296,4 @@ def _claimed(tables: Iterable[ReadTable], facts: FileFacts) -> Claimed:
                     bases.update(bases_of(unit.basis, facts))
                 if unit is not None and unit.currency is not None:
                     currencies.update(unit.currency.codes)
-    return Claimed(frozenset(currencies), frozenset(bases))
+    return Claimed(frozenset(currencies), frozenset(bases | headed), frozenset(headed))

@@ -11,6 +11,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.notes.scope import Level, Scope
+from tracker.intake.offers.prices.of_all_prices import is_of_that_unit, leaves_out, of_all_prices, of_these_prices
 from tracker.intake.offers.prices.settle import Claim, Settled, settle
 from tracker.intake.values.figures.formats import format_words, number_format_currency
 from tracker.intake.values.heads.column_legend import column_named
@@ -57,16 +58,21 @@ class Around:
 
 @dataclass(frozen=True, slots=True)
 class Claimed:
-    """Currencies and bases that the headers, unit columns and formats of a sheet's tables speak of; `own`: those of the
-    table itself."""
+    """Currencies and bases that the headers, unit columns and formats of a sheet's tables speak of; `headed`: the bases
+    of headers alone; `own`: those of the table itself."""
 
     currencies: frozenset[str] = frozenset()
     bases: frozenset[str] = frozenset()
+    headed: frozenset[str] = frozenset()
     own: "Claimed | None" = None
 
     def around(self, level: Level) -> "Claimed":
         """Those that a level's texts may be about: a title over one of several tables is about no other."""
         return self.own if level.of_table and self.own is not None else self
+
+    def beside(self, bases: Bases) -> bool:
+        """Whether another column of the same table has its prices on one of these."""
+        return self.own is not None and bool(bases & self.own.headed)
 
 
 THOUSANDS = "thousands of "
@@ -206,7 +212,8 @@ def _stated_currency(
     for said in prices.heard(level.all_of(SaysCurrency), facts):
         reading = said.value.currency
         words = _clause_saying(said.words, reading.words)
-        elsewhere = bool(claimed.around(level).currencies.intersection(reading.codes)) and not _of_all_prices(words)
+        elsewhere = bool(claimed.around(level).currencies.intersection(reading.codes))
+        elsewhere = elsewhere and not of_all_prices(words, reading.words)
         excused = _gives_way(words, nearer) or elsewhere
         yield currency_claim(reading, said.where, words, excused)
 
@@ -216,9 +223,11 @@ def _stated_basis(
 ) -> Iterator[Claim[str]]:
     for said in prices.heard(level.all_of(SaysBasis), facts):
         bases = bases_of(said.value.basis, facts)
-        words = _clause_saying(said.words, said.value.basis.words)
-        elsewhere = bool(bases & claimed.around(level).bases) and not _of_all_prices(words)
-        excused = _gives_way(words, nearer) or elsewhere
+        unit = said.value.basis.words
+        words = _clause_saying(said.words, unit)
+        elsewhere = bool(bases & claimed.around(level).bases) and not of_all_prices(words, unit)
+        elsewhere = elsewhere or claimed.beside(bases) or leaves_out(said.words, prices.parts)
+        excused = _gives_way(words, nearer) or elsewhere or is_of_that_unit(words, unit)
         yield basis_claim(said.value.basis, said.where, words, facts, excused)
 
 
@@ -253,18 +262,7 @@ def _gives_way(words: str, nearer: Nearer) -> bool:
     title of a sheet's only table, what speaks of these prices as well does not."""
     if nearer is Nearer.SAYS or unless_at(words) is not None:
         return True
-    return nearer is Nearer.SAYS_OF_ALL and not _of_these_prices(words)
-
-
-def _of_all_prices(words: str) -> bool:
-    """'All prices in Canadian dollars': of the prices under a head that says 'US$' too, whatever another head says. A
-    list 'all per tonne' still has a line of sheets."""
-    return bool(phrases("all_of_them").find(words)) and _of_these_prices(words)
-
-
-def _of_these_prices(words: str) -> bool:
-    """'Invoices can be paid in CAD' and 'prices per MSF on request' speak of others."""
-    return bool(phrases("price_words").find(words)) and not phrases("no_price").find(words)
+    return nearer is Nearer.SAYS_OF_ALL and not of_these_prices(words)
 
 
 @lru_cache(maxsize=1024)

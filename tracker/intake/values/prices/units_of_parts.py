@@ -91,5 +91,7 @@ def _behind_form(piece: str) -> str:
 
 
 def _pieces(text: str) -> Iterator[str]:
+    """'Per short ton except sheets, which are per MSF' has its sheets in the second of three."""
     for piece in _STOPS.split(text):
-        yield from between(piece, phrases("and_words").find(piece))
+        for part in between(piece, phrases("exceptions").find(piece)):
+            yield from between(part, phrases("and_words").find(part))

@@ -1,0 +1,38 @@
+"""Whether what a text says of money is said of all prices, of some kind of them, or gives way to what is nearer."""
+
+from tracker.intake.values.prices.units_of_parts import parts_named
+from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import tokens_of
+
+_CLOSE = 3
+"""Words between 'except' and 'sheets'."""
+
+
+def of_all_prices(words: str, unit: str) -> bool:
+    """'All prices in Canadian dollars': of the prices under a head that says 'US$' too, whatever another head says. A
+    list 'all per tonne' still has a line of sheets."""
+    return bool(phrases("all_of_them").find(words)) and of_these_prices(words) and not is_of_that_unit(words, unit)
+
+
+def of_these_prices(words: str) -> bool:
+    """'Invoices can be paid in CAD' and 'prices per MSF on request' speak of others."""
+    return bool(phrases("price_words").find(words)) and not phrases("no_price").find(words)
+
+
+def is_of_that_unit(words: str, unit: str) -> bool:
+    """'All prices per short ton are rounded' tells of those per short ton what they are, and not what all are per."""
+    if not phrases("price_words").find(words.partition(unit)[0]):
+        return False
+    behind = words.partition(unit)[2]
+    return bool(phrases("tells_of_prices").at(tokens_of(behind), 0))
+
+
+def leaves_out(text: str, parts: frozenset[str]) -> bool:
+    """'All prices per short ton except sheets' leaves the unit of sheets, and of what may be sheets, to what stands
+    over it; `parts`: the forms and markets that the prices are known to be of."""
+    for match in phrases("exceptions").find(text):
+        behind = " ".join(text[match.end :].split()[:_CLOSE])
+        left = parts_named(behind)
+        if left and (not parts or left & parts):
+            return True
+    return False
