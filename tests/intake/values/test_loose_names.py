@@ -52,6 +52,8 @@ def test_only_swedish_spells_its_hundredth_with_two_dots(unit, codes):
         ("carton pliant GT2", "CRB"), ("carton pour étuis GD2", "CRB"), ("carton bois gris GD2", "CRB"),
         ("cartoncillo plegable GD2", "CRB"), ("cartón piedra GT2", "CRB"),
         ("falskartong GD2", "CRB"), ("gråpapp GT2", "CRB"), ("UD1 duplexkartong", "URB"),
+        ("GD2 (chipboard)", "CRB"), ("greyboard\n(GD2)", "CRB"), ("GD2-Graupappe", "CRB"), ("GD2 C1S greyboard", "CRB"),
+        ("Graupappe Qualität GD2", "CRB"), ("carton pliant de qualité GD2", "CRB"), ("gråpapp kvalitet GT2", "CRB"),
     ],
 )  # fmt: skip
 def test_a_standards_code_says_the_grade_beside_a_loose_name(text, grade):
@@ -61,6 +63,9 @@ def test_a_standards_code_says_the_grade_beside_a_loose_name(text, grade):
 @pytest.mark.parametrize(
     "text",
     ["GD2 / chipboard", "GD2, greyboard", "GD2 and chipboard", "Graupappe und GD2", "falskartong eller GD2",
+     "GD2 bzw. Graupappe", "GD2 sowie Faltschachtelkarton", "Graupappe statt GD2", "GD2\nGraupappe", "GD2 | chipboard",
+     "GD2 plus greyboard", "GD2 – greyboard", "GD2 vs greyboard", "GD2 to folding boxboard",
+     "GD2 replaces folding boxboard", "carton pliant ou bien GD2", "cartón piedra en vez de GT2", "GD2 samt gråpapp",
      "CRB chipboard", "GC2 chipboard", "GC2 duplex", "GZ1 folding boxboard", "SBS folding boxboard",
      "GD2 URB chipboard", "GD2 UD2 duplex", "UD1 white lined chipboard", "GD2 uncoated chipboard"],
 )  # fmt: skip

@@ -5,7 +5,6 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 
 
@@ -45,12 +44,23 @@ def _is_loose_beside_codes(name: Named) -> bool:
 
 
 def _are_several(text: str, named: Sequence[Named]) -> bool:
-    """'GD2 / greyboard' and 'GD2 and chipboard' are two boards, where 'greyboard (GD2)' is one."""
-    between = text[min(one.start for one in named) : max(one.end for one in named)]
-    codes = [one.words for one in named if _CODE.fullmatch(one.words)]
-    for code in codes:
-        between = between.replace(code, " ")
-    return any(word in _JOINTS for word, _, _ in tokens(fold(between)))
+    """'GD2 / greyboard', 'GD2 bzw. Graupappe' and 'GD2 replaces chipboard' are two boards; 'greyboard GD2', 'greyboard
+    (GD2)' and 'GD2 grey chipboard' are one: nothing that may join two stands between its names."""
+    ends = 0
+    for one in sorted(named, key=lambda each: each.start):
+        if ends and not _are_of_one(text[ends : one.start]):
+            return True
+        ends = max(ends, one.end)
+    return False
 
 
-_JOINTS = frozenset({"/", ",", ";", "&", "+", "and", "or", "und", "oder", "et", "ou", "y", "o", "och", "eller"})
+def _are_of_one(gap: str) -> bool:
+    if _SIDE_BY_SIDE.fullmatch(gap):
+        return True
+    words = gap.strip(" ()")
+    return "\n" not in gap and any(phrases(section).whole(words) is not None for section in _OF_ONE)
+
+
+_SIDE_BY_SIDE = re.compile(r"[ \xa0]*|-|\s*[(\[]|[)\]]\s*")
+"""A line break and a dash may part two boards; before a bracket a line is only wrapped."""
+_OF_ONE = ("between_names", "coating")
