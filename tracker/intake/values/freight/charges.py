@@ -10,7 +10,7 @@ from tracker.intake.values.boards.boards_meant import boards_meant
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.figures.numbers import NumberReading, number_readings
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, label_of, whole_name
-from tracker.intake.values.freight.charge_parts import PARTS, ClauseParts
+from tracker.intake.values.freight.charge_parts import PARTS, ClauseParts, named_together, without_added
 from tracker.intake.values.freight.costs_told import tells_costs
 from tracker.intake.values.freight.freight_lanes import leads_to_several, without_lane
 from tracker.intake.values.freight.relieved_charges import NoCharge, no_charges
@@ -81,7 +81,7 @@ def find_charges(text: str) -> tuple[ChargeWords, ...]:
     applies and whose amount is not given, or not understood, has no amounts: the cost with it is not known.
     """
     told = (clause for clause in clauses(text) if not (tells_costs(clause) or _tells_of_prices(clause)))
-    found = (one for clause in told for one in _in_clause(_without_added(clause)))
+    found = (one for clause in told for one in _in_clause(without_added(clause)))
     free = [said for said in no_charges(text) if not said.grades and said.delivered is None]
     several = leads_to_several(text)
     found = (one for one in found if not (several and one is not None and one.kind is ChargeKind.FREIGHT))
@@ -98,8 +98,17 @@ def _tells_of_prices(clause: str) -> bool:
 
 def _in_clause(clause: str) -> Iterator[ChargeWords | None]:
     for part in ClauseParts.of(clause).charged:
-        found = _in_part(part) or _without_amount(part)
+        found = _for_all_named(_in_part(part) or _without_amount(part), clause)
         yield replace(found, amounts=()) if found is not None and _may_be_included(part, clause) else found
+
+
+def _for_all_named(charge: ChargeWords | None, clause: str) -> ChargeWords | None:
+    """An amount behind two charges is no sum for one of them; a share of the price is no freight."""
+    together = named_together(clause) if charge is not None and not charge.percent else []
+    both = next((one for one in together if charge is not None and one.names(charge.label)), None)
+    if charge is None or both is None:
+        return charge
+    return replace(charge, label=both.label, amounts=charge.amounts if both.alike else ())
 
 
 def _may_be_included(part: str, clause: str) -> bool:
@@ -114,17 +123,6 @@ def _may_be_included(part: str, clause: str) -> bool:
         match.value in ("within", "waived") and match.start >= named[-1].end and not denied(behind, match)
         for match in phrases("relieved").find(behind)
     )
-
-
-def _without_added(clause: str) -> str:
-    """'Freight, prepaid and added: USD 2.15 per cwt' without what says no more than that it comes on top."""
-    for match in reversed(phrases("delivery").find(clause)):
-        named = charges_named(clause[match.start : match.end])
-        start = match.start + (named[0].end if named else 0)
-        leads = clause[match.end :].lstrip()[:1] == ":" and bool(named or charges_named(clause[:start]))
-        if match.value == "collected" and leads:
-            clause = f"{clause[:start].rstrip(' ,(–-')}{clause[match.end :]}"
-    return clause
 
 
 def relieved(charge: ChargeWords, free: Iterable[NoCharge]) -> ChargeWords | None:
@@ -252,7 +250,8 @@ def _in_part(part: str) -> ChargeWords | None:
 def _not_understood(part: str, charge: ChargeWords) -> ChargeWords | None:
     """'Packing $12/ST on all rolls' is charged, whatever it is that we do not know of it; a freight may be that of
     prices without it alone, and without one nobody takes a cost to be delivered."""
-    priced = charge.kind is not ChargeKind.FREIGHT and next(prices_within(part), None) is not None
+    charged = charge.kind is not ChargeKind.FREIGHT or named_together(part)
+    priced = charged and next(prices_within(part), None) is not None
     return charge if priced else None
 
 
