@@ -87,3 +87,53 @@ def test_amounts_under_a_title_that_says_something_else_are_on_no_price():
     ]  # fmt: skip
     (line, *_) = lines(rows).values()
     assert line.offer.charges == ()
+
+
+def listed(title, *rows, heads=("Charge", "Amount", "Unit")):
+    below = [[], [title], list(heads), *rows]
+    found = lines([["FOB mill"], [], ["Board", "Caliper (pt)", "lb/MSF", "USD/ST"], ["SBS C1S", 18, 76, 1164], *below])
+    return {one.label: float(one.price) if one.currency != OPEN else None for one in found["D4"].offer.charges}
+
+
+ADDED = "Added to every price above"
+
+
+def test_a_share_of_another_charge_is_no_share_of_the_price():
+    rows = [["Fuel", 18, "% of freight"], ["Energy", 4, "% of board price"]]
+    assert listed(ADDED, *rows) == {"Fuel": None, "Energy": 4}
+
+
+@pytest.mark.parametrize("amount", [-10, "-10", "(10)"])
+def test_what_is_taken_off_is_not_added(amount):
+    assert listed(ADDED, ["Energy", amount, "USD/ST"], ["Wrapping", 12, "USD/ST"]) == {"Energy": None, "Wrapping": 12}
+
+
+@pytest.mark.parametrize("head", ["USD/ST", "Amount USD/ST", "Amount (USD/ST)", "Amount, USD/ST"])
+def test_a_head_may_name_the_amount_before_its_unit(head):
+    assert listed(ADDED, ["Energy", 25], ["Wrapping", 12], heads=("Charge", head)) == {"Energy": 25, "Wrapping": 12}
+
+
+@pytest.mark.parametrize(
+    ("title", "energy", "wrapping"),
+    [
+        ("Added to every price above", "Energy", "Wrapping"),
+        ("Zu allen Preisen kommen hinzu", "Energie", "Verpackung"),
+        ("S'ajoutent à tous les prix", "Énergie", "Emballage"),
+        ("Se añaden a todos los precios", "Energía", "Embalaje"),
+        ("Tillkommer på alla priser", "Energi", "Emballage"),
+    ],
+)
+def test_a_title_that_adds_to_all_prices_charges_them(title, energy, wrapping):
+    assert listed(title, [energy, 25, "USD/ST"], [wrapping, 12, "USD/ST"]) == {energy: 25, wrapping: 12}
+
+
+@pytest.mark.parametrize(
+    "title",
+    [
+        "All prices", "Included in all prices", "Not added to any price above", "Alle Preise",
+        "In allen Preisen enthalten", "Compris dans tous les prix", "Incluido en todos los precios",
+        "Ingår i alla priser",
+    ],
+)  # fmt: skip
+def test_a_title_that_adds_nothing_charges_nothing(title):
+    assert listed(title, ["Energy", 25, "USD/ST"], ["Wrapping", 12, "USD/ST"]) == {}

@@ -1,5 +1,6 @@
 """A table of surcharges alone, beside those of boards: 'Surcharges on all prices | EUR/t' over 'Energy | 38'."""
 
+import re
 from collections.abc import Iterator, Sequence
 from itertools import chain, combinations
 
@@ -66,8 +67,9 @@ def _title(read: ReadTable) -> str:
 
 
 def _is_on_all(title: str) -> bool:
-    """'Added to every price above': what the rows below name comes on top, whatever it is."""
-    return bool(phrases("all_of_them").find(title) and phrases("price_words").find(title)) and _says_no_more(title)
+    """'Added to every price above': what the rows below name comes on top, whatever it is. 'All prices' adds nothing."""
+    sections = ("all_of_them", "price_words", "adds_to_prices")
+    return all(phrases(section).find(title) for section in sections) and _says_no_more(title)
 
 
 def _is_of_surcharges(title: str) -> bool:
@@ -85,7 +87,7 @@ def _says_no_more(title: str) -> bool:
     return not any(map(str.isalpha, "".join(left)))
 
 
-_SAYING_NO_MORE = ("charges", "charge_filler", "all_of_them", "price_words", "every_board")
+_SAYING_NO_MORE = ("charges", "charge_filler", "all_of_them", "price_words", "every_board", "adds_to_prices")
 
 
 def _in_words(cells: dict[int, Cell], read: ReadTable) -> tuple[Cell | None, str]:
@@ -101,7 +103,16 @@ def _in_words(cells: dict[int, Cell], read: ReadTable) -> tuple[Cell | None, str
         return None, ""
     heads = next((column.heads for column in read.table.columns if column.index == index), ())
     unit = units[0].text.strip() if units else _unit(figure, heads)
-    return labels[0], f"{labels[0].text.strip(' +:')}: {figure.text.strip()} {unit}" if unit is not None else ""
+    return labels[0], f"{labels[0].text.strip(' +:')}: {_signed(figure.text)} {unit}" if unit is not None else ""
+
+
+def _signed(figure: str) -> str:
+    """'(12)' takes off, as '-12' does."""
+    bracketed = _BRACKETED.fullmatch(figure.strip())
+    return figure.strip() if bracketed is None else f"-{bracketed[1]}"
+
+
+_BRACKETED = re.compile(r"\(\s*(\d[\d.,]*)\s*\)")
 
 
 def _is_share_or_unit(text: str) -> bool:
@@ -114,8 +125,17 @@ def _unit(figure: Cell, over: Sequence[Cell]) -> str | None:
     own = price_text(figure.text) if isinstance(figure.value, str) else None
     if "%" in figure.text or (own is not None and own.basis is not None):
         return ""
-    heads = (head_text(cell).strip() for cell in reversed(over))
-    return next((head for head in heads if head == "%" or _is_unit(head)), None)
+    units = (unit for cell in reversed(over) if (unit := _unit_of_head(head_text(cell).strip())))
+    return next(units, None)
+
+
+def _unit_of_head(head: str) -> str:
+    """The 'USD/ST' of 'Amount (USD/ST)'; '' of a head that says none."""
+    if head == "%":
+        return head
+    words = head.split()
+    ends = (" ".join(words[at:]).strip("()[],: ") for at in range(len(words)))
+    return next((end for end in ends if _is_unit(end)), "")
 
 
 def _is_unit(head: str) -> bool:

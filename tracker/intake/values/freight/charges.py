@@ -10,7 +10,7 @@ from tracker.intake.values.boards.boards_meant import boards_meant
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.figures.numbers import NumberReading, number_readings
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, label_of, whole_name
-from tracker.intake.values.freight.charge_parts import PARTS, ClauseParts, named_together, without_added
+from tracker.intake.values.freight.charge_parts import PARTS, ClauseParts, is_open_share, named_together, without_added
 from tracker.intake.values.freight.costs_told import tells_costs
 from tracker.intake.values.freight.freight_lanes import leads_to_several, without_lane
 from tracker.intake.values.freight.relieved_charges import NoCharge, no_charges
@@ -240,7 +240,7 @@ def _in_part(part: str) -> ChargeWords | None:
     kind, label = ChargeKind(named[0].value), label_of(part, named)
     percents = list(_PERCENT.finditer(fold(part)))
     if len(percents) == 1:
-        readings = () if _ends_a_range(part, percents[0]) else number_readings(percents[0][1])
+        readings = () if is_open_share(part, percents[0].span()) else number_readings(percents[0][1])
         return ChargeWords(kind, label, readings, percent=True) if readings else ChargeWords(kind, label)
     if percents:
         return ChargeWords(kind, label)
@@ -264,22 +264,13 @@ def _is_of_some_board(part: str) -> bool:
     return not (of_any and phrases("price_words").find(part) and not boards_meant(part).spans)
 
 
-_FIGURE_BEFORE = re.compile(r"\d\s*(?P<gap>[^\d\s.,]{1,6})\s*$")
-
-
-def _ends_a_range(part: str, percent: re.Match[str]) -> bool:
-    """'2-3 %' and '2 or 3 %' say two rates."""
-    before = _FIGURE_BEFORE.search(part[: percent.start()])
-    return before is not None and (
-        not any(map(str.isalpha, before["gap"])) or phrases("range").whole(before["gap"]) is not None
-    )
-
-
 def _money(part: str, named: list[Found[str]], charge: ChargeWords) -> ChargeWords | None:
     """The one amount left when the words for the charge and for 'extra' are taken out."""
     found = (phrases(section).find(part) for section in ("charge_filler", "all_of_them", "every_board"))
     fillers = [one.span for one in chain.from_iterable(found) if not _leads_to_a_unit(part, one)]
     rest = blanked(part, (*(whole_name(part, match) for match in named), *fillers))
+    if _TAKEN_OFF.search(rest):
+        return None
     price = price_text(rest.strip(" :=–-()."))
     if price is None or not price.amounts or price.is_range or price.rest:
         return None
@@ -288,6 +279,10 @@ def _money(part: str, named: list[Found[str]], charge: ChargeWords) -> ChargeWor
     if price.currency is None and not per_unit:
         return None
     return replace(charge, amounts=price.amounts, currency=price.currency, basis=price.basis)
+
+
+_TAKEN_OFF = re.compile(r"(?:^|\s)[-−]\d|[:=]\s*[-−–]\s?\d")
+"""A minus right before the figure; a dash with blanks around it parts the amount from its name."""
 
 
 def _leads_to_a_unit(part: str, match: Found[str]) -> bool:
