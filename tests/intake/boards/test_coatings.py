@@ -53,3 +53,16 @@ def test_coated_sides_in_few_words(board, sides):
     read = find_grade(board)
     assert read is not None
     assert read.coated_sides == sides
+
+
+@pytest.mark.parametrize(
+    ("words", "sides"),
+    [
+        ("double face couchée", 2), ("recto couché et verso couché", 2), ("face couchée, dos couché", 2),
+        ("recto couché / verso couché", 2), ("couché recto et verso", 2),
+        ("recto couché", 1), ("face couchée", 1), ("recto couché, verso non couché", 1), ("face couchée, dos gris", 1),
+        ("verso couché", None),
+    ],
+)  # fmt: skip
+def test_a_coated_back_beside_a_coated_face_makes_two_sides(words, sides):
+    assert find_grade(f"SBS {words}").coated_sides == sides

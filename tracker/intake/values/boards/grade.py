@@ -181,7 +181,10 @@ def _stands_as_code(text: str, found: list[Token], place: int) -> bool:
 def _coating(text: str, found: list[Token]) -> tuple[int | None, bool | None]:
     said = set(_coatings_named(text, found))
     sides = {int(value) for value in said if value.isdigit()}
-    coated = True if said & {"coated", "1", "2"} else None
+    if "face" in said:
+        # 'Recto couché' is one side, unless the back is said to be coated too.
+        sides.add(2 if "reverse" in said else 1)
+    coated = True if said & {"coated", "1", "2", "face", "reverse"} else None
     if sides == {0}:
         return (0, False) if coated is None else (None, None)
     if len(sides) == 1:
