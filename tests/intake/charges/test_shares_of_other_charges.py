@@ -16,8 +16,9 @@ def charged(note):
 @pytest.mark.parametrize(
     "note",
     [
-        "Fuel surcharge 18 % of freight", "Treibstoffzuschlag 18 % der Fracht", "Supplément carburant 18 % du transport",
-        "Recargo de combustible 18 % del flete", "Drivmedelstillägg 18 % av frakten",
+        "Fuel surcharge 18 % of freight", "Treibstoffzuschlag 18 % der Fracht",
+        "Supplément carburant 18 % du transport", "Recargo de combustible 18 % del flete",
+        "Drivmedelstillägg 18 % av frakten",
         "Energy surcharge: -10 USD/ST", "Energy surcharge -10 USD/ST",
     ],
 )  # fmt: skip

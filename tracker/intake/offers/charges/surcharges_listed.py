@@ -67,7 +67,7 @@ def _title(read: ReadTable) -> str:
 
 
 def _is_on_all(title: str) -> bool:
-    """'Added to every price above': what the rows below name comes on top, whatever it is. 'All prices' adds nothing."""
+    """'Added to every price above': what the rows below name comes on top. 'All prices' adds nothing."""
     sections = ("all_of_them", "price_words", "adds_to_prices")
     return all(phrases(section).find(title) for section in sections) and _says_no_more(title)
 
