@@ -137,3 +137,20 @@ def test_a_title_that_adds_to_all_prices_charges_them(title, energy, wrapping):
 )  # fmt: skip
 def test_a_title_that_adds_nothing_charges_nothing(title):
     assert listed(title, ["Energy", 25, "USD/ST"], ["Wrapping", 12, "USD/ST"]) == {}
+
+
+@pytest.mark.parametrize(
+    ("title", "pallets"),
+    [
+        (ADDED, "Pallets"), ("Zu allen Preisen kommen hinzu", "Einwegpaletten"),
+        ("S'ajoutent à tous les prix", "Palettes perdues"), ("Se añaden a todos los precios", "Palés"),
+        ("Läggs till på alla priser", "Engångspallar"),
+    ],
+)  # fmt: skip
+def test_what_such_a_title_adds_is_charged_whatever_its_name(title, pallets):
+    told = listed(title, ["Energy", 25, "USD/ST"], [pallets, 12, "USD/ST"], ["Dunnage", 3, "USD/ST"])
+    assert told == {"Energy": 25, pallets: 12, "Dunnage": 3}
+
+
+def test_and_under_a_title_of_surcharges_names_that_nobody_knows_leave_the_list_unread():
+    assert listed("Surcharges", ["Energy", 25, "USD/ST"], ["SBS samples", 12, "USD/ST"]) == {}

@@ -11,6 +11,8 @@ from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.tables.headers.heads import head_text
 from tracker.intake.tables.table import Words
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, same_charge
+from tracker.intake.values.freight.charges import ChargeWords
+from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.prices.money import price_text, price_unit
 from tracker.intake.words.lists import phrases
 
@@ -50,7 +52,9 @@ def _rows(read: ReadTable) -> Iterator[Words]:
 def _are_one(label: str, other: str) -> bool:
     """Two rates of one charge: 'Energy from May' and 'Energy from June'; 'Energy' and 'Fuel' are two."""
     kinds = [named[0].value if (named := charges_named(each)) else "" for each in (label, other)]
-    return kinds[0] == kinds[1] and (not kinds[0] or same_charge(ChargeKind(kinds[0]), label, other))
+    if not any(kinds):
+        return label.casefold() == other.casefold()
+    return kinds[0] == kinds[1] and same_charge(ChargeKind(kinds[0]), label, other)
 
 
 def _rows_like_heads(read: ReadTable) -> list[int]:
@@ -99,11 +103,21 @@ def _in_words(cells: dict[int, Cell], read: ReadTable) -> tuple[Cell | None, str
     labels = [cell for at, cell in cells.items() if at not in figures and cell not in units]
     if figure is None or len(figures) != 1 or len(labels) != 1:
         return None, ""
-    if charge_of_label(labels[0].text) is None or names_board(labels[0].text):
+    added = charge_of_label(labels[0].text) is None
+    if names_board(labels[0].text) or (added and not _is_on_all(_title(read))):
         return None, ""
     heads = next((column.heads for column in read.table.columns if column.index == index), ())
     unit = units[0].text.strip() if units else _unit(figure, heads)
-    return labels[0], f"{labels[0].text.strip(' +:')}: {_signed(figure.text)} {unit}" if unit is not None else ""
+    said = f"{labels[0].text.strip(' +:')}: {_signed(figure.text)} {unit}" if unit is not None else ""
+    return labels[0], _added(said, _title(read)) if added else said
+
+
+def _added(said: str, title: str) -> str:
+    """'Pallets: 12 USD/ST, added to every price above', as it takes the title to make a charge of it; '' where it
+    makes none."""
+    text = f"{said}, {title}"
+    told = statements(text) if said else ()
+    return text if told and all(isinstance(one, ChargeWords) for one in told) else ""
 
 
 def _signed(figure: str) -> str:
