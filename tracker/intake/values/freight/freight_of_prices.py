@@ -8,12 +8,11 @@ from functools import lru_cache
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.figures.numbers_in_words import says_unread_number
 from tracker.intake.values.freight.delivery import Delivery, find_delivery, priced_at_its_store
+from tracker.intake.values.freight.freight_of_orders import of_some_orders
 from tracker.intake.values.freight.relieved_charges import no_charges
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.orders.masses import Mass, find_mass_units, find_masses
 from tracker.intake.values.prices.basis import ton_definition
-from tracker.intake.values.prices.currency import find_currencies
-from tracker.intake.values.times.dates import find_dates
 from tracker.intake.values.times.lead_sentences import find_lead
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
@@ -35,29 +34,13 @@ def freight_of_prices(text: str) -> Delivery | None:
 def _on_a_condition(clause: str) -> bool:
     """'Delivered at cost', 'free delivery within 50 km', 'delivered prices on request': not every price includes it."""
     parts = [part for part in re.split(r",(?!\d)", clause) if find_delivery(part) or phrases("charges").find(part)]
-    told = (_charged, _within_a_reach, _of_full_loads, _of_some_orders)
+    told = (_charged, _within_a_reach, _of_full_loads, of_some_orders)
     return any(tells(part) for part in parts for tells in told)
 
 
 def _of_full_loads(part: str) -> bool:
     """'Full freight allowed on truckloads': on no smaller order."""
     return any(match.value == "truckload" for match in phrases("loads_priced").find(part))
-
-
-def _of_some_orders(part: str) -> bool:
-    """'Freight prepaid on orders of a hundred tons', 'on large orders': not 'on all orders', nor 'for orders placed by
-    1 March 2026', nor '4 weeks from order'."""
-    led = phrases("on_orders").find(part)
-    every = phrases("all_of_them").find(part) or any(one.value == "every" for one in led)
-    # 'Carriage free on orders of £400 and above': only orders too small for a carton maker are not of them.
-    if every or find_dates(part) or find_currencies(part):
-        return False
-    orders = phrases("order_words").find(part)
-    return any(0 <= order.first - one.after <= _ADJECTIVES for one in led for order in orders)
-
-
-_ADJECTIVES = 1
-"""Words before 'orders': 'on large orders'."""
 
 
 def _charged(part: str) -> bool:
