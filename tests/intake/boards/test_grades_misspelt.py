@@ -67,6 +67,7 @@ def test_no_misspelling_of_a_grades_name_reads_as_another_grade(slip):
         ("Falschachtelkarton", "FBB"), ("gestrichner Recyclingkarton", "CRB"), ("Grakarton", "URB"),
         ("carton recylé couché", "CRB"), ("carton plian", "FBB"), ("cartulna folding", "FBB"),
         ("cartón recilado estucado", "CRB"), ("flaskartong", "FBB"), ("bestruken returkatong", "CRB"),
+        ("Duplx", "CRB"), ("Foldng", "FBB"), ("Chipbord", "URB"), ("Solid bleeched sulfate", "SBS"),
     ],
 )  # fmt: skip
 def test_one_slip_in_a_long_word_leaves_the_grade_meant(text, grade):
@@ -76,7 +77,7 @@ def test_one_slip_in_a_long_word_leaves_the_grade_meant(text, grade):
 @pytest.mark.parametrize(
     "text",
     ["Coate chipboard", "whte lined chipboard", "gestrichner Graukarton", "carton gris couhé", "cartón gris estucdo",
-     "unxoated CUK", "clay coaetd newsboard"],
+     "unxoated CUK", "clay coaetd newsboard", "White lime chipboard"],
 )  # fmt: skip
 def test_a_slip_in_what_makes_it_another_grade_leaves_it_open(text):
     assert find_grade(text).grade is None
@@ -85,8 +86,10 @@ def test_a_slip_in_what_makes_it_another_grade_leaves_it_open(text):
 
 
 @pytest.mark.parametrize(
-    "name", ["Foldina board", "Duplix board", "Bleachex", "Coatex 250", "Ivory Duplan", "Solidan board", "Triplor"]
-)
+    "name",
+    ["Foldina board", "Duplix board", "Bleachex", "Coatex 250", "Ivory Duplan", "Solidan board", "Triplor",
+     "Foldina", "Duple", "Triplax", "Triplax board", "Vinkartong", "Chipboarda"],
+)  # fmt: skip
 def test_a_coined_name_is_no_misspelling(name):
     reading = find_grade(name)
     assert reading is None or not reading.grades

@@ -52,22 +52,25 @@ def nearest_word(word: str, section: str) -> str | None:
 
 
 @lru_cache(maxsize=16384)
-def words_misspelt(word: str, *sections: str) -> tuple[str, ...]:
+def words_misspelt(word: str, *sections: str, short: bool = False) -> tuple[str, ...]:
     """The words of these sections' phrases that a word may misspell by one letter; () for a word of any list. `word` is
-    folded."""
+    folded; `short`: words of four letters too."""
     if len(word) < _SHORTEST or not word.isalpha():
         return ()
-    near = process.extract(word, _vocabulary(sections), scorer=OSA.distance, score_cutoff=1, limit=_MOST_MEANT)
-    return () if not near or _is_listed(word) else tuple(meant for meant, _, _ in near)
+    if _is_listed(word):
+        return ()
+    known = _vocabulary(sections, _SHORTEST if short else _SHORTEST_MEANT)
+    near = process.extract(word, known, scorer=OSA.distance, score_cutoff=1, limit=_MOST_MEANT)
+    return tuple(meant for meant, _, _ in near)
 
 
 _MOST_MEANT = 4
 
 
 @cache
-def _vocabulary(sections: tuple[str, ...]) -> tuple[str, ...]:
+def _vocabulary(sections: tuple[str, ...], shortest: int) -> tuple[str, ...]:
     found = {token for section in sections for phrase in meanings_of_phrases(section) for token in phrase}
-    return tuple(sorted(token for token in found if token.isalpha() and len(token) >= _SHORTEST_MEANT))
+    return tuple(sorted(token for token in found if token.isalpha() and len(token) >= shortest))
 
 
 def _is_listed(word: str) -> bool:

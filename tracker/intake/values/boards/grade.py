@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 from itertools import pairwise
 
+from tracker.intake.values.boards.coined_names import surely_meant
 from tracker.intake.values.boards.loose_names import Named, without_loose_names
 from tracker.intake.values.boards.open_grades import GRADES, by_coating, contradicted
 from tracker.intake.values.figures.numbers_in_words import in_figures
@@ -81,9 +82,9 @@ def find_grade(text: str) -> GradeReading | None:
     found = _spelt_out(tokens(fold(text)))
     reading = _read(text, found)
     if reading is not None and reading.grades:
-        return _with_meant(reading, _read_as_meant(text, found))
+        return _with_meant(reading, _read_as_meant(text, found, short=True))
     mended = [(nearest_word(word, "grades") or word, start, end) for word, start, end in found]
-    meant = _read(text, mended) if mended != found else None
+    meant = _read(text, mended) if mended != found and surely_meant(text, found, mended, _names()) else None
     if meant is None or meant.grade is None:
         one_slip = list(_read_as_meant(text, found))
         alike = len({one.grades for one, _ in one_slip}) == 1
@@ -97,27 +98,15 @@ def _with_meant(reading: GradeReading, meant: Iterable[tuple[GradeReading, bool]
     return replace(reading, grades=(*reading.grades, *others), coated_sides=None) if others else reading
 
 
-def _read_as_meant(text: str, found: list[Token]) -> Iterator[tuple[GradeReading, bool]]:
-    """What the text says with one of its words as it may be meant, and whether it surely is where nothing else is."""
+def _read_as_meant(text: str, found: list[Token], *, short: bool = False) -> Iterator[tuple[GradeReading, bool]]:
+    """What the text says with one of its words as it may be meant, and whether it surely is where nothing else is;
+    `short`: a word of four letters may be meant as well, the 'line' of 'White lime chipboard'."""
     for place, (word, start, end) in enumerate(found):
-        for meant in words_misspelt(word, "grades", "coating"):
-            reading = _read(text, [*found[:place], (meant, start, end), *found[place + 1 :]])
+        for meant in words_misspelt(word, "grades", "coating", short=short):
+            mended = [*found[:place], (meant, start, end), *found[place + 1 :]]
+            reading = _read(text, mended)
             if reading is not None and reading.grades:
-                yield reading, _is_surely_meant(word, meant)
-
-
-def _is_surely_meant(word: str, meant: str) -> bool:
-    """A long word that begins as it should. A name that somebody coined has a letter of its own, at its end or in a
-    short word anywhere: 'Foldina', 'Duplix', where 'foldng' and 'duplx' miss one and 'dulpex' has two swapped."""
-    if word[0] != meant[0] or len(meant) < _SURE:
-        return False
-    if len(meant) > _SURE:
-        return word[-1] == meant[-1] or len(word) < len(meant)
-    return len(word) < len(meant) or sorted(word) == sorted(meant) or len(set(word)) == len(set(meant)) < len(word)
-
-
-_SURE = 6
-"""Letters of a word that is mended where nothing speaks against it."""
+                yield reading, surely_meant(text, found, mended, _names())
 
 
 def names_grade(text: str) -> bool:
