@@ -133,3 +133,25 @@ def test_an_offer_that_stands_till_a_day(note):
 def test_works_that_stand_still_till_a_day_hold_no_prices(note):
     said = validity(note)
     assert said is None or said.last_day() is None
+
+
+@pytest.mark.parametrize(
+    ("said", "last"),
+    [
+        ("Prices holding until 31 August 2026", date(2026, 8, 31)),
+        ("Trade prices from 1 June 2026, holding until 31 August 2026", date(2026, 8, 31)),
+        ("Holding 140 tons in stock until 31 August 2026", None),
+        ("Member of Larch Holding, founded 8 May 1987", None),
+        ("This quotation remains open until 31 August 2026", date(2026, 8, 31)),
+        ("Our warehouse remains open until 31 August 2026", None),
+        ("Das Angebot bleibt offen bis 31. August 2026", date(2026, 8, 31)),
+        ("Das Büro bleibt offen bis 31. August 2026", None),
+        ("Los precios se mantienen hasta el 31 de agosto de 2026", date(2026, 8, 31)),
+        ("Se mantienen 140 t en almacén hasta el 31 de agosto de 2026", None),
+        ("Priserna står fast till 31 augusti 2026", date(2026, 8, 31)),
+        ("Lagret hålls öppet till 31 augusti 2026", None),
+    ],
+)
+def test_what_holds_or_stays_open_is_the_offer_and_nothing_else(said, last):
+    assert offer_below(said, apart=True).valid_until == last
+    assert last is not None or validity(said) is None
