@@ -304,6 +304,8 @@ def test_a_hyphen_between_two_days_joins_none(text):
     ("text", "days"),
     [
         ("This quotation stays open for acceptance for 45 days from its date.", 45),
+        ("Offer valid for a fortnight", 14),
+        ("Offre valable deux quinzaines", 30),
         ("Offer valid 30 days", 30),
         ("Valid 30 days from acceptance", None),
         ("Ab Erhalt 30 Tage gültig", None),

@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from tracker.intake.values.times.lead import LeadUnit, lead_text, lead_unit
 from tracker.intake.values.times.lead_by_itself import lead_by_itself
 from tracker.intake.values.times.lead_sentences import find_lead
+from tracker.intake.values.times.validity import validity
 
 WEEKS = [" weeks", " wks", " Wochen", " semaines", " sem.", " semanas", " veckor", " wk"]
 DAYS = [" days", " Tage", " jours", " días", " dagar", " calendar days"]
@@ -220,6 +221,14 @@ def test_when_an_order_is_confirmed_is_no_lead_time(text):
         ("une quinzaine", (15, 15)),
         ("una quincena", (15, 15)),
         ("ready", (0, 0)),
+        ("1 fortnight", (14, 14)),
+        ("3 fortnights", (42, 42)),
+        ("two fortnights", (28, 28)),
+        ("1 quinzaine", (15, 15)),
+        ("deux quinzaines", (30, 30)),
+        ("2 quincenas", (30, 30)),
+        ("in stock, ready 3 days", (3, 3)),
+        ("available from stock", (0, 0)),
     ],
 )
 def test_times_in_words_and_when_board_is_ready(text, days):
@@ -228,3 +237,36 @@ def test_times_in_words_and_when_board_is_ready(text, days):
 
 def test_how_long_a_price_holds_is_no_second_lead_time():
     assert find_lead("All FOB mill, ships in 3 weeks, good 15 days from 09/21/2026").days == (21, 21)
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["Delivery: once a fortnight", "Delivery every fortnight", "Delivery every 2 weeks", "Deliveries each fortnight",
+     "Lieferung alle 2 Wochen", "Livraison chaque quinzaine", "Livraison toutes les 3 semaines",
+     "Entrega cada quincena", "Leverans varje vecka"],
+)  # fmt: skip
+def test_how_often_is_no_lead_time(text):
+    assert find_lead(text) is None
+    assert find_lead("Delivery within a fortnight").days == (14, 14)
+
+
+@pytest.mark.parametrize(
+    ("text", "days"),
+    [
+        ("Lead time 5 weeks firm", (35, 35)),
+        ("Lead time firm 5 weeks", (35, 35)),
+        ("Lieferzeit 5 Wochen fest", (35, 35)),
+        ("Délai de livraison ferme : 5 semaines", (35, 35)),
+        ("Lead time 5 weeks firm until 31 August 2026", None),
+    ],
+)
+def test_a_firm_lead_time_is_one(text, days):
+    found = find_lead(text)
+    assert (found.days if found is not None else None) == days
+    assert (validity(text) is None) == (days is not None)
+
+
+def test_beside_firm_prices_a_lead_time_is_read_as_well():
+    text = "Lead time 5 weeks, prices firm 30 days from 2 June 2026"
+    assert find_lead(text).days == (35, 35)
+    assert str(validity(text).last_day()) == "2026-07-02"

@@ -11,7 +11,7 @@ from functools import cache, lru_cache
 from math import ceil
 
 from tracker.intake.values.figures.numbers import number_readings
-from tracker.intake.values.figures.numbers_in_words import in_figures
+from tracker.intake.values.times.times_in_words import times_in_figures
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.likeness import near_miss
 from tracker.intake.words.lists import phrases, words
@@ -65,14 +65,6 @@ _MOST_COUNTED = 400
 
 
 @lru_cache(maxsize=16384)
-def times_in_figures(text: str) -> str:
-    """'A fortnight' -> '2 weeks', 'three weeks' -> '3 weeks'."""
-    for said in reversed(phrases("times_in_words").find(text)):
-        text = f"{text[: said.start]}{said.value}{text[said.end :]}"
-    return in_figures(text)
-
-
-@lru_cache(maxsize=16384)
 def lead_text(text: str, unit: LeadUnit | None = None) -> LeadTime | None:
     """A lead-time cell: '4-6 wks', '10 business days', 'ab Lager', or a bare number in its header's unit.
 
@@ -89,8 +81,8 @@ def lead_text(text: str, unit: LeadUnit | None = None) -> LeadTime | None:
     if not counts:
         return LeadTime(0, 0, stripped) if stock and not units else None
     known = LeadUnit(units[0]) if units else unit
-    # 'Within 4 weeks' says the longest and leaves the shortest open.
-    if stock or known is None or len(counts) > 2 or upper:
+    # 'Within 4 weeks' says the longest and leaves the shortest open; 'in stock, ready in 2 days' is ready in 2 days.
+    if (stock and not said.ready) or known is None or len(counts) > 2 or upper:
         return None
     days = [calendar_days(count, known) for count in counts]
     return LeadTime(days[0], days[-1], stripped) if days[0] <= days[-1] else None
@@ -132,13 +124,13 @@ _UNIT_AGAIN = re.compile(
 
 
 class _Spoken:
-    """What a text says of a time, taken up word by word: its numbers, their units, whether stock and whether a bare
-    limit is spoken of."""
+    """What a text says of a time, taken up word by word: its numbers, their units, whether stock, whether a bare
+    limit and whether when it is ready is spoken of."""
 
     def __init__(self, text: str) -> None:
         self.counts: list[Decimal] = []
         self.units: list[str] = []
-        self.stock = self.upper = False
+        self.stock = self.upper = self.ready = False
         self._apart = False
         """Other words stand behind the first number: a second one is not the end of its range."""
         self._folded = fold(text)
@@ -180,7 +172,9 @@ class _Spoken:
         if match is None:
             self._place += 1
             return self._word(self._place - 1) in "()/+,;:~≈±*…!"
-        self.stock |= match.value == "stock" and not self._says_when(match)
+        ready = match.value == "stock" and self._says_when(match)
+        self.ready |= ready
+        self.stock |= match.value == "stock" and not ready
         self.upper |= match.value == "upper"
         self._apart |= match.value == "filler" and bool(self.counts) and not self.units
         if match.value not in ("stock", "upper", "filler"):

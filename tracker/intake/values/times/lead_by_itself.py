@@ -6,7 +6,6 @@ from functools import lru_cache
 
 from tracker.intake.values.boards.caliper import find_calipers
 from tracker.intake.values.boards.grade import find_grade, names_grade
-from tracker.intake.values.figures.numbers_in_words import in_figures
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.denials import denied
@@ -15,6 +14,7 @@ from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.lead import LeadTime, counts_plain_days, lead_phrases, lead_text
 from tracker.intake.values.times.lead_unread import speaks_of_time
+from tracker.intake.values.times.times_in_words import times_in_figures
 from tracker.intake.values.times.validity import validity
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found
@@ -38,12 +38,13 @@ def lead_by_itself(text: str) -> LeadTime | None:
 
 
 def _may_be_of_payment(said: LeadTime) -> bool:
-    """'30 days' by itself; 'allow 30 days' and '10 to 14 days' are how long the board takes."""
-    if counts_plain_days(said.words) is None or phrases("time_to_allow").find(said.words):
+    """'30 days' by itself; 'allow 30 days', 'ready 2 days' and '10 to 14 days' are how long the board takes."""
+    if counts_plain_days(said.words) is None or any(phrases(took).find(said.words) for took in _TAKEN):
         return False
     return said.low == said.high or said.high >= _SOONEST_PAID
 
 
+_TAKEN = ("time_to_allow", "ready_in")
 _SOONEST_PAID = 30
 """Days: '30 to 60 days' may be those to pay in. Common practice, no source."""
 
@@ -61,8 +62,9 @@ def _counted(text: str) -> Iterator[LeadTime]:
 
 
 def _says_from_when(clause: str) -> bool:
-    """'4 weeks ARO', 'allow 2 weeks'; '4 weeks' and no more may be anything."""
-    return any(match.value == "filler" for match in lead_phrases().find(in_figures(clause)))
+    """'4 weeks ARO', 'allow 2 weeks', 'ready 2 days'; '4 weeks' and no more may be anything."""
+    told = lead_phrases().find(times_in_figures(clause))
+    return any(match.value == "filler" for match in told) or bool(phrases("ready_in").find(clause))
 
 
 def _of_terms(clause: str) -> bool:

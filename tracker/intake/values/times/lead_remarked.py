@@ -8,12 +8,12 @@ import re
 from collections.abc import Iterator
 from functools import lru_cache
 
-from tracker.intake.values.figures.numbers_in_words import in_figures
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.times.lead import LeadTime, LeadUnit, counts_plain_days, lead_text, lead_unit
 from tracker.intake.values.times.lead_sentences import find_lead, lead_in_remark, leads_by_grade
 from tracker.intake.values.times.lead_unread import LeadUnread, counts_time, lead_unread, names_week
+from tracker.intake.values.times.times_in_words import times_in_figures
 from tracker.intake.words.lists import pattern, phrases
 from tracker.intake.words.phrases import without
 
@@ -74,8 +74,8 @@ def without_this_line(text: str) -> str:
 
 def _behind_words(part: str) -> LeadTime | None:
     """'this one runs 6 weeks', 'dauert 6 Wochen'."""
-    topics = phrases("takes_time").find(in_figures(part))
-    return lead_text(in_figures(part)[topics[-1].end :].strip(" :")) if topics else None
+    topics = phrases("takes_time").find(times_in_figures(part))
+    return lead_text(times_in_figures(part)[topics[-1].end :].strip(" :")) if topics else None
 
 
 def lead_of_some(text: str) -> LeadTime | LeadUnread | None:

@@ -7,7 +7,9 @@ from functools import cache, lru_cache
 
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.notes.clauses import COMMA, clauses
-from tracker.intake.values.times.lead import LeadTime, LeadUnit, lead_phrases, lead_text, lead_unit, times_in_figures
+from tracker.intake.values.times.firm_times import without_firm
+from tracker.intake.values.times.lead import LeadTime, LeadUnit, lead_phrases, lead_text, lead_unit
+from tracker.intake.values.times.times_in_words import times_in_figures
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases, words
 
@@ -42,7 +44,7 @@ def find_lead(text: str) -> LeadTime | None:
     """
     found: dict[tuple[int, int], LeadTime] = {}
     for clause in clauses(text):
-        lead = _clause_lead(clause)
+        lead = _clause_lead(without_firm(clause))
         for one in (lead,) if lead is not None else _carried_on(clause) if found else ():
             found[one.days] = one
     return next(iter(found.values())) if len(found) == 1 else None

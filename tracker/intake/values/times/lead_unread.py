@@ -4,8 +4,8 @@ import re
 from dataclasses import dataclass
 from functools import lru_cache
 
-from tracker.intake.values.figures.numbers_in_words import in_figures
 from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.times.times_in_words import counts_in_figures
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 
@@ -51,7 +51,7 @@ def counts_time(text: str) -> bool:
     is a roll's diameter."""
     found = (
         match
-        for match in _COUNT.finditer(in_figures(text))
+        for match in _COUNT.finditer(counts_in_figures(text))
         if match["whole"].isdigit() and len(match["whole"]) <= _LONGEST
     )
     counted = (match["unit"] for match in found)

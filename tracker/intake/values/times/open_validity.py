@@ -2,10 +2,10 @@
 
 import re
 
-from tracker.intake.values.figures.numbers_in_words import in_figures
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.dates import DateReading, find_dates, months_named
+from tracker.intake.values.times.times_in_words import times_in_figures
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found
@@ -28,7 +28,7 @@ def _names_an_end(clause: str) -> bool:
 
 
 def _speaks_of_months(clause: str) -> bool:
-    return any(phrases("lead").whole(match[2]) == "month" for match in COUNTED.finditer(fold(in_figures(clause))))
+    return any(phrases("lead").whole(match[2]) == "month" for match in COUNTED.finditer(fold(times_in_figures(clause))))
 
 
 def _leaves_its_end_open(clause: str, dates: tuple[DateReading, ...]) -> bool:

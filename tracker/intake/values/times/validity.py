@@ -7,12 +7,13 @@ from functools import lru_cache
 from itertools import takewhile
 
 from tracker.intake.values.boards.grade import names_grade
-from tracker.intake.values.figures.numbers_in_words import in_figures
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.dates import DateOrder, DateReading, find_dates, ordered
+from tracker.intake.values.times.firm_times import without_firm
 from tracker.intake.values.times.held_apart import may_be_of_another, of_another
 from tracker.intake.values.times.open_validity import COUNTED, begun, ends_on_no_day, runs_to, within
+from tracker.intake.values.times.times_in_words import times_in_figures
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 
@@ -79,7 +80,7 @@ def validity(text: str) -> Validity | None:
     """
     found = {}
     for clause in clauses(text):
-        said = _clause(clause)
+        said = _clause(without_firm(clause))
         if said is not None:
             found[(said.until and said.until.readings, said.days, said.base and said.base.readings)] = said
     if not found:
@@ -255,7 +256,7 @@ def _of_validity(clause: str) -> str:
 
 def _before_another_term(part: str) -> str:
     """Up to the first word for payment or lead time that stands behind all words for validity; behind a word for lead
-    time, as in 'Lead time 4 weeks firm', from the first word for validity on."""
+    time, as in 'Lieferzeit 6 Wochen gültig 30 Tage', from the first word for validity on."""
     speaking = phrases("valid").find(part)
     spoken = max((match.end for match in speaking), default=0)
     others = [match.start for kind in ("lead_topic", "not_lead") for match in phrases(kind).find(part)]
@@ -277,7 +278,7 @@ def _of_another_term(part: str) -> bool:
 def days_counted(text: str) -> int | None:
     """A count of days or weeks; None for none, two, or months, which have no fixed length."""
     counts = set()
-    for match in COUNTED.finditer(fold(in_figures(text))):
+    for match in COUNTED.finditer(fold(times_in_figures(text))):
         unit = phrases("lead").whole(match[2])
         if unit in ("day", "week"):
             counts.add(int(match[1]) * (7 if unit == "week" else 1))

@@ -1,0 +1,58 @@
+"""Times that words count: 'a fortnight' and '3 fortnights' in weeks, 'une quinzaine' in days; 'every fortnight' is how
+often, and no time."""
+
+import re
+from functools import cache, lru_cache
+
+from tracker.intake.values.figures.numbers_in_words import in_figures
+from tracker.intake.words.lists import pattern, words
+
+
+@lru_cache(maxsize=16384)
+def times_in_figures(text: str) -> str:
+    """'A fortnight' -> '2 weeks', '3 fortnights' -> '6 weeks', 'three weeks' -> '3 weeks'; of 'every fortnight' and
+    'once every 2 weeks' only the words that say how often are left."""
+    # The Spanish 'once' is eleven.
+    once = _each_named().sub(r"\1", text) if _name().search(text) else text
+    return _how_often().sub(r"\1", counts_in_figures(once))
+
+
+@lru_cache(maxsize=16384)
+def counts_in_figures(text: str) -> str:
+    """The same, with how often: 'every fortnight' -> 'every 2 weeks'."""
+    figures = in_figures(text)
+    return _named().sub(_counted, figures) if _name().search(figures) else figures
+
+
+def _counted(match: re.Match[str]) -> str:
+    count, _, unit = _times()[match["name"].lower()].partition(" ")
+    return f"{int(match['count'] or 1) * int(count)} {unit}"
+
+
+@cache
+def _times() -> dict[str, str]:
+    return {name.lower(): time for time, names in words("times_in_words").items() for name in names}
+
+
+@cache
+def _name() -> re.Pattern[str]:
+    names = "|".join(sorted(map(re.escape, _times()), key=len, reverse=True))
+    return re.compile(rf"(?P<name>\b(?:{names}))\b", re.IGNORECASE)
+
+
+@cache
+def _each_named() -> re.Pattern[str]:
+    return re.compile(rf"(\b{pattern('rhythms', 'any', 'of_one')})\s+{_name().pattern}", re.IGNORECASE)
+
+
+@cache
+def _named() -> re.Pattern[str]:
+    one = rf"(?:(?<![\d.,])(?P<count>\d{{1,2}})\s+|\b{pattern('one_of_a_time', 'any')}\s+)?"
+    return re.compile(one + _name().pattern, re.IGNORECASE)
+
+
+@cache
+def _how_often() -> re.Pattern[str]:
+    units = pattern("lead", "day", "working_day", "week", "month")
+    counted = rf"\d{{1,2}}(?:\s*[-–]\s*\d{{1,2}})?\s*{units}\b"
+    return re.compile(rf"(\b{pattern('rhythms', 'any')})\s+{counted}", re.IGNORECASE)
