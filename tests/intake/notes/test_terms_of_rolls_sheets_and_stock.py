@@ -148,3 +148,24 @@ def test_stock_in_sheets_is_no_lead_time_of_theirs():
     head = [*HEAD, "Size (mm)", "£ per 1000 sheets"]
     found = lines([["Sheeted stock, prices in GBP. Dispatch 5-7 working days."], head, [*GC1, "700 x 1000", 185]])
     assert [line.offer.lead_days for line in found.values()] == [(7, 10)]
+
+
+@pytest.mark.parametrize(
+    ("note", "delivered", "days", "minimums"),
+    [
+        ("Rolls - delivered, sheets - FOB mill", [True, False], [None, None], [None, None]),
+        ("Rolls — delivered; sheets — FOB mill", [True, False], [None, None], [None, None]),
+        ("Rolls and sheets - delivered", [True, True], [None, None], [None, None]),
+        ("Rolls – 6 weeks, sheets – 2 weeks", [None, None], [(42, 42), (14, 14)], [None, None]),
+        ("Rollen 6 Wochen, Bogen 2 Wochen", [None, None], [(42, 42), (14, 14)], [None, None]),
+        ("Sheets - from stock, rolls - 6 weeks", [None, None], [(42, 42), (0, 0)], [None, None]),
+        ("Rolls - 30 days, sheets - 60 days", [None, None], [None, None], [None, None]),
+        ("Rolls - minimum 12 t, sheets - minimum 3 t", [None, None], [None, None], [12000, 3000]),
+        ("Price list - sheets from stock, EUR per tonne", [None, None], [None, (0, 0)], [None, None]),
+    ],
+)
+def test_a_dash_behind_a_way_tells_what_holds_for_it(note, delivered, days, minimums):
+    found = read_two(("Rolls", "Sheets"), note)
+    assert [offer.delivered for offer in found] == delivered
+    assert [offer.lead_days for offer in found] == days
+    assert [offer.minimum_kg for offer in found] == minimums

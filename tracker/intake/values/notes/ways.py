@@ -12,7 +12,7 @@ from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.prices.basis import basis_span
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.dates import find_dates
-from tracker.intake.values.times.lead import lead_text
+from tracker.intake.values.times.lead import counts_plain_days, lead_text
 from tracker.intake.values.times.lead_unread import counts_time
 from tracker.intake.words.lists import pattern, phrases
 from tracker.intake.words.phrases import Found, outside, tokens_of
@@ -100,7 +100,7 @@ def terms_by_way(text: str, heard: frozenset[str]) -> tuple[TermOfWay, ...]:
 
 def _parts(text: str, heard: frozenset[str]) -> Iterator[TermOfWay]:
     topic = ""
-    for number, clause in enumerate(clauses(text)):
+    for number, clause in enumerate(clauses(_with_colons(text))):
         leader = _leader(clause) & heard
         for piece in _pieces(clause, heard):
             named = any(match.value in heard for match in _named(piece))
@@ -108,9 +108,34 @@ def _parts(text: str, heard: frozenset[str]) -> Iterator[TermOfWay]:
             own = topic_of(piece, *_TOPICS)
             topic = own or topic
             said = _without(piece, ways)
-            if ways and not own and _is_of(topic, said):
-                said = f"{topic} {said}"
+            if ways and not own and (led_to := topic if _is_of(topic, said) else _leads_to(said)):
+                said = f"{led_to} {said}"
             yield TermOfWay(said, ways, _kinds(said), number)
+
+
+def _with_colons(text: str) -> str:
+    """'Rolls - delivered, sheets - FOB mill' and 'Rollen – 5 Wochen' with a colon behind each way that a part begins
+    with, for the dash; that of 'Price list - sheets from stock' parts two matters."""
+    for match in reversed(_named(text)):
+        dash = _DASH.match(text, match.end)
+        if dash is not None and text[: match.start].rstrip()[-1:] in _BEFORE_A_PART:
+            text = f"{text[: match.end]}: {text[dash.end() :]}"
+    return text
+
+
+_DASH = re.compile(r"\s[-–—]\s")
+_BEFORE_A_PART = (*",;.:\n", "")
+
+
+def _leads_to(said: str) -> str:
+    """The words for lead time, before the 'five weeks' that are all that is said of a way; days may be of payment."""
+    lead = lead_text(said.strip(_STOPS))
+    counted = lead is not None and lead.high > 0 and counts_plain_days(lead.words) is None
+    return _LEAD_TIME if counted else ""
+
+
+_LEAD_TIME = "LT"
+"""One of [lead_topic] that all languages know."""
 
 
 def _is_of(topic: str, said: str) -> bool:
