@@ -57,7 +57,7 @@ def words_misspelt(word: str, *sections: str, short: bool = False) -> tuple[str,
     folded; `short`: words of four letters too."""
     if len(word) < _SHORTEST or not word.isalpha():
         return ()
-    if _is_listed(word):
+    if is_listed(word):
         return ()
     known = _vocabulary(sections, _SHORTEST if short else _SHORTEST_MEANT)
     near = process.extract(word, known, scorer=OSA.distance, score_cutoff=1, limit=_MOST_MEANT)
@@ -73,8 +73,8 @@ def _vocabulary(sections: tuple[str, ...], shortest: int) -> tuple[str, ...]:
     return tuple(sorted(token for token in found if token.isalpha() and len(token) >= shortest))
 
 
-def _is_listed(word: str) -> bool:
-    """Whether it is a word of any list."""
+def is_listed(word: str) -> bool:
+    """Whether it is a word of any list; `word` is folded."""
     return word in _every_word()
 
 

@@ -4,6 +4,7 @@ import re
 
 from tracker.intake.values.freight.delivery import delivery_text
 from tracker.intake.words.fold import fold, tokens
+from tracker.intake.words.likeness import is_listed
 from tracker.intake.words.lists import pattern, phrases, words
 from tracker.intake.words.phrases import Found
 
@@ -16,7 +17,7 @@ _BEFORE_KILOGRAM = frozenset("0123456789/")
 def written_as_form(head: str, match: Found[str]) -> bool:
     """'Co', 'AB' and 'SA' are forms in capitals only ('as', 'co' are words); the KG of '€/1000 KG' is a kilogram, and
     the AB of 'EUR/T AB WERK' says from where."""
-    if delivery_text(head[match.start :]) is not None:
+    if delivery_text(head[match.start :]) is not None and not _ends_a_name(head, match):
         return False
     if head[match.start : match.end] == "KG" and head[: match.start].rstrip()[-1:] in _BEFORE_KILOGRAM:
         return False
@@ -24,8 +25,8 @@ def written_as_form(head: str, match: Found[str]) -> bool:
         return False
     form = head[match.start : match.end]
     before = head[: match.start].strip(" ,(")
-    if form in _STATES_TOO and " " not in before:
-        # 'Reno NV' is a place.
+    if form in _STATES_TOO and " " not in before and not _words_of_trade(before):
+        # 'Reno NV' is a place; 'FJORDKARTONG AS' makes board.
         return False
     place = phrases("countries").whole(before)
     if place is not None and form in words("states").get(place, ()):
@@ -43,8 +44,10 @@ _NUMBERED = re.compile(r"[-–/]?\d|[-–/]\w*\d|-op\b")
 
 
 def goes_on_as_a_sentence(head: str) -> bool:
-    """'BOARD SOLD AS IS', 'LAS HOJAS SE VENDEN POR PALET': capitals in which the letters of a form are a word."""
-    return any(_is_a_word(head, match) for match in _forms(head))
+    """'BOARD SOLD AS IS', 'LAS HOJAS SE VENDEN POR PALET': capitals in which the letters of a form are a word; behind a
+    firm's name, as in 'FJORDKARTONG AS AS OF MARCH 1', more may follow."""
+    first = next(iter(_forms(head)), None)
+    return first is not None and _is_a_word(head, first)
 
 
 def _forms(head: str) -> list[Found[str]]:
@@ -59,17 +62,42 @@ def _is_a_word(head: str, match: Found[str]) -> bool:
     if (form.isupper() and not shouted) or behind[:1].islower():
         return False
     begun = phrases("words_like_forms").at(tokens(fold(head[match.start :])), 0)
-    if begun is not None:
+    if begun is not None and not _ends_a_name(head, match):
         return True
-    if form == "AB" and _FROM_THEN.match(behind):
+    too = phrases("forms_that_are_words").whole(form)
+    if too == "from" and _says_from_then(behind):
         return True
     ahead = re.findall(r"[^\W\d_]+", head[: match.start])[-1:]
-    return form in _WORDS_TOO and any(phrases("ahead_of_words").whole(word) is not None for word in ahead)
+    return too is not None and any(phrases("ahead_of_words").whole(word) is not None for word in ahead)
 
 
-_WORDS_TOO = frozenset({"AB", "AS", "SA", "SE"})
-_FROM_THEN = re.compile(r"\d{1,2}\.|\d+ ?(?:T|TO|KG|BOGEN|PALETTEN?|ROLLEN?)\b")
-"""What follows a German 'AB' that says from when or from how much: '1. MÄRZ', '5 T'; '2027-03-01' may follow a firm."""
+def _ends_a_name(head: str, match: Found[str]) -> bool:
+    """Whether a firm's name stands right before a form that is a word cut short as well: the 'INC' of 'ALDER PAPER INC
+    FREIGHT TERMS', not that of 'WHITE TOP BOARD INC FREIGHT'."""
+    name = head[: match.start].strip()
+    if phrases("forms_cut_short").whole(head[match.start : match.end]) is None or " " not in name:
+        return False
+    trade = next((found for found in _words_of_trade(name) if found.end == len(name)), None)
+    before = re.findall(r"[^\W\d_]{3,}", name[: trade.start]) if trade is not None else []
+    return any(not is_listed(fold(word)) for word in before)
+
+
+def _words_of_trade(name: str) -> list[Found[str]]:
+    return [found for found in phrases("company").find(name) if found.value in ("trade", "weak", "first")]
+
+
+def _says_from_then(behind: str) -> bool:
+    """What follows a German 'AB' that says from when or from how much: '1. MÄRZ', '5 T'; '2027-03-01' and '1. PRISLISTA'
+    may follow a firm."""
+    counted = _COUNTED.match(behind)
+    if counted is None:
+        return False
+    if counted["day"]:
+        return phrases("months").at(tokens(fold(behind[counted.end() :])), 0) is not None
+    return counted["unit"] is None or phrases("order_units").at(tokens(fold(counted["unit"])), 0) is not None
+
+
+_COUNTED = re.compile(r"(?P<day>\d{1,2}\.\s+(?=[^\W\d]))|\d{1,2}\.(?=\d)|\d+ ?(?P<unit>[^\W\d_]+)")
 
 
 _JOINED = re.compile(rf"[\s&+.,]*{pattern('range', 'and')}?[\s&.]*")
