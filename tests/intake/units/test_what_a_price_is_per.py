@@ -229,3 +229,15 @@ def test_per_metric_ton_in_letters(text):
 def test_payment_in_letters_is_no_unit():
     rows = [["Grade", "g/m²", "µm", "USD/short ton", "Pmt terms"], ["GC1", 250, 410, 1065, "net 30"]]
     assert accepted(read_rows(rows)) == {"D2": ("FBB", "1065", "USD", "short_ton")}
+
+
+def test_the_cent_of_a_head_is_money_and_no_hundred():
+    (line,) = lines(
+        [["Grade", "Caliper (pt)", "Basis weight (lb/3000 ft²)", "Cent pound"], ["SBS", 18, 180, 61]]
+    ).values()
+    assert (str(line.state), str(line.offer.price), line.offer.currency, line.offer.basis) == (
+        "accepted",
+        "0.61",
+        "USD",
+        "lb",
+    )

@@ -111,6 +111,8 @@ def test_a_hundred_of_a_unit_is_no_money(text):
     assert find_currencies(text) == ()
 
 
-@pytest.mark.parametrize("text", ["prix en cent par kg", "Cent/kg", "98 cents per lb"])
+@pytest.mark.parametrize(
+    "text", ["prix en cent par kg", "Cent/kg", "98 cents per lb", "Cent pound", "Price cent pound"]
+)
 def test_and_a_cent_is(text):
     assert [found.cents for found in find_currencies(text)] == [True]

@@ -87,8 +87,8 @@ def _words_of_trade(name: str) -> list[Found[str]]:
 
 
 def _says_from_then(behind: str) -> bool:
-    """What follows a German 'AB' that says from when or from how much: '1. MÄRZ', '5 T'; '2027-03-01' and '1. PRISLISTA'
-    may follow a firm."""
+    """What follows a German 'AB' that says from when or from how much: '1. MÄRZ', '5 T'; '2027-03-01' and
+    '1. PRISLISTA' may follow a firm."""
     counted = _COUNTED.match(behind)
     if counted is None:
         return False

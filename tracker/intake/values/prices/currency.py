@@ -68,10 +68,13 @@ def _ends_per_cent(found: Sequence[Token], place: int) -> bool:
 
 
 def _hundred(found: Sequence[Token], place: int) -> bool:
-    """The 'cent' of 'commandes de cent tonnes' counts tonnes; that of '98 cent kg' is counted itself."""
-    counted = place > 0 and found[place - 1][0][0].isdigit()
-    unit = phrases("basis").at(found, place + 1) if found[place][0] == "cent" and place + 1 < len(found) else None
-    return unit is not None and unit.first == place + 1 and not counted
+    """The 'cent' of 'commandes de cent tonnes' counts tonnes; that of '98 cent kg' is counted itself, and 'Cent pound'
+    and 'Price cent kg' tell what a price is in."""
+    if found[place][0] != "cent" or place in (0, len(found) - 1) or found[place - 1][0][0].isdigit():
+        return False
+    unit = phrases("basis").at(found, place + 1)
+    several = unit is not None and unit.first == place + 1 and found[place + 1][0].endswith("s")
+    return several and not phrases("price_words").among(found[:place])
 
 
 def _tells_a_place(found: Sequence[Token], place: int) -> bool:
