@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.intake.sheets import lines
+from tests.intake.sheets import codes, lines
 from tracker.trade.offer import State
 
 
@@ -80,3 +80,20 @@ def test_units_in_a_column_beside_the_labels_of_a_form(place):
         for row in [*form, [], *other]
     ]
     assert [line.offer.basis for line in lines(rows).values()] == ["tonne", "1000m2"]
+
+
+@pytest.mark.parametrize(
+    ("pairs", "currency", "basis"),
+    [
+        (["Currency:", "CAD", "Basis:", "short ton"], "CAD", "short_ton"),
+        (["Basis:", "short ton", "Currency:", "CAD"], "CAD", "short_ton"),
+        (["Currency: CAD", "Basis: cwt"], "CAD", "cwt"),
+        (["Currency:", "CAD", "Basis:", "lb"], "CAD", None),
+        (["Currency:", "CAD", "Basis:", "1,000 sq ft"], "CAD", None),
+    ],
+)
+def test_a_basis_that_is_a_mass_of_orders_is_what_prices_are_per(pairs, currency, basis):
+    head = ["Grade", "Caliper (pt)", "Basis weight (lb/3000 ft²)", "Price"]
+    (line,) = lines([["Tamarack Paperboard Inc."], pairs, head, ["SBS", 16, 170, 1310]]).values()
+    assert (line.offer.currency, line.offer.basis) == (currency, basis)
+    assert ("basis-unknown" in codes(line)) == (basis is None)

@@ -54,3 +54,20 @@ def test_the_firm_that_a_bid_is_made_to_is_not_taken_from_a_title():
 @pytest.mark.parametrize("label", ["VENDOR", "SUPPLIER", "VENDOR B", "SUPPLIER 2", "Supplier no. 2"])
 def test_the_last_capital_of_a_label_is_no_letter_that_counts(label):
     assert labelled_company(f"{label}: 100412 Ostmere Board Mills") == "Ostmere Board Mills"
+
+
+@pytest.mark.parametrize(
+    ("pairs", "vendor"),
+    [
+        (["Buyer:", "Rowan Carton Co.", "Seller:", "Tamarack Paperboard Inc."], "Tamarack Paperboard Inc."),
+        (["Seller:", "Tamarack Paperboard Inc.", "Buyer:", "Rowan Carton Co."], "Tamarack Paperboard Inc."),
+        (["To:", "Rowan Carton Co.", "From:", "Tamarack Paperboard Inc."], "Tamarack Paperboard Inc."),
+        (["Käufer:", "Ebereschen Druck GmbH", "Verkäufer:", "Lärchen Karton AG"], "Lärchen Karton AG"),
+        (["Buyer:", "Rowan Carton Co."], None),
+        (["Buyer:", "Rowan Carton Co.", "Seller:", None], None),
+    ],
+)
+def test_who_sells_stands_beside_who_buys(pairs, vendor):
+    head = ["Grade", "Caliper (pt)", "Basis weight (lb/3000 ft²)", "Price USD/short ton"]
+    (line,) = lines([pairs, head, ["SBS", 16, 170, 1310]]).values()
+    assert line.offer.vendor == vendor

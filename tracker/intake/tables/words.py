@@ -53,6 +53,8 @@ def row_words(view: View, row: int) -> list[Words]:
 
 def _asks_for_the_next(cell: Cell, before: Cell, following: list[Cell]) -> bool:
     """The 'Währung' of 'Lieferant | Kartonwerk AG | Währung | EUR': a line of a form may ask for several things."""
+    if _labels_a_party_or_a_unit(cell, before, following):
+        return True
     head = head_of(cell) if following and isinstance(cell.value, str) else None
     if head is None or not head.named or any(map(str.isdigit, cell.text)):
         return False
@@ -61,6 +63,18 @@ def _asks_for_the_next(cell: Cell, before: Cell, following: list[Cell]) -> bool:
         worded = isinstance(before.value, str) and not number_readings(before.text)
         return worded and (_ends_in_colon(cell) or price_unit(following[0].text) is not None)
     return head.role in _ASKED_FOR
+
+
+def _labels_a_party_or_a_unit(cell: Cell, before: Cell, following: list[Cell]) -> bool:
+    """The 'Seller:' of 'Buyer: | Birch Carton Co. | Seller: | Alder Paperboard Inc.', and the 'Basis:' before a unit of
+    prices, both behind an answer."""
+    if not _ends_in_colon(cell) or _ends_in_colon(before) or not isinstance(before.value, str):
+        return False
+    label = cell.text.strip(" :")
+    party = any(phrases(section).whole(label) is not None for section in ("addressees", "letters_to"))
+    party = party or phrases("company").whole(label) in ("label", "signs")
+    unit = price_unit(following[0].text) if following else None
+    return party or (unit is not None and phrases("unit_words").whole(label) is not None)
 
 
 _OF_UNITS = (Role.BASIS, Role.PER_QUANTITY)

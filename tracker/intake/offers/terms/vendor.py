@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.sheet import ReadSheet
 from tracker.intake.offers.terms.addressees import Addressees
-from tracker.intake.tables.table import Words
+from tracker.intake.tables.table import HeadedColumn, Words
 from tracker.intake.values.firms.company import (
     company_name,
     labelled_company,
@@ -48,7 +48,7 @@ def letterhead(sheet: ReadSheet) -> Said[str] | None:
         column.heads[0]
         for read in sheet.tables
         for column in read.table.columns
-        if len(column.heads) > 1 and column.index not in priced and not phrases("addressees").find(column.heads[0].text)
+        if len(column.heads) > 1 and column.index not in priced | _of_buyers(read.table.columns)
     ]
     first = min(cells, key=lambda cell: (cell.row, cell.column), default=None)
     if first is None:
@@ -57,6 +57,13 @@ def letterhead(sheet: ReadSheet) -> Said[str] | None:
     if name is None and any(_is_contact(words.text) for words in texts if 0 < words.row - first.row <= _CLOSE):
         name = name_above_a_contact(first.text)
     return Said(name, at(first), first.text) if name is not None else None
+
+
+def _of_buyers(columns: Iterable[HeadedColumn]) -> set[int]:
+    """The columns that begin with a label for who buys, and those right behind: 'Buyer: | Birch Carton Co. | Seller:'
+    over heads."""
+    labels = [column.index for column in columns if column.heads and phrases("addressees").find(column.heads[0].text)]
+    return {*labels, *(index + 1 for index in labels)}
 
 
 def letterhead_of_file(sheets: Sequence[ReadSheet]) -> Said[str] | None:

@@ -205,11 +205,19 @@ def _labelled_basis(clause: str) -> BasisReading | None:
     'Basis: 1,000 sq ft' may be what basis weights are on.
     """
     label, colon, rest = clause.partition(":")
-    if not colon or not asks_basis(label):
+    unit = basis_text(rest) if colon else None
+    if unit is None or not (asks_basis(label) or _is_basis_of_mass(label, unit)):
         return None
-    unit = basis_text(rest)
-    on_area = unit is not None and Basis.MSF in unit.bases and not phrases("price_words").find(label)
-    return None if on_area else unit
+    return None if Basis.MSF in unit.bases and not phrases("price_words").find(label) else unit
+
+
+def _is_basis_of_mass(label: str, unit: BasisReading) -> bool:
+    """'Basis: short ton'; 'Basis: lb' may be what basis weights are in."""
+    by_mass = bool(unit.bases) and unit.bases <= _LARGE_MASSES
+    return by_mass and phrases("unit_words").whole(label.strip()) is not None
+
+
+_LARGE_MASSES = frozenset({Basis.SHORT_TON, Basis.TONNE, Basis.CWT})
 
 
 def asks_basis(label: str) -> bool:
