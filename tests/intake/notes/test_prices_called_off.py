@@ -115,8 +115,23 @@ def test_a_board_made_no_more_is_sold_from_stock_and_asked_about_without(remark)
      "wird eingestellt", "fin de série", "sera supprimé", "a extinguir", "será descatalogado", "ska utgå", "fasas ut"],
 )  # fmt: skip
 @pytest.mark.parametrize("lead", ["ab Lager", "3 Wochen"])
-def test_a_board_that_will_go_is_offered_as_yet(remark, lead):
-    assert remarked(remark, lead)[0] is OFFERED
+def test_a_board_that_will_go_is_offered_as_yet_and_told(remark, lead):
+    assert remarked(remark, lead) == (OFFERED, {"validity-unread"})
+
+
+@pytest.mark.parametrize(
+    "remark", ["to be discontinued 30 September 2027", "phase-out September 2027", "utgår efter hand"]
+)
+def test_the_last_day_of_a_board_is_none_of_its_price(remark):
+    rows = [["Ware", "g/m²", "µm", "EUR/t", "Hinweis"], ["GC1", 250, 400, 1180, remark], ["GC2", 250, 410, 1090, None]]
+    going, other = lines(rows).values()
+    assert (going.offer.valid_until, codes(going)) == (None, {"validity-unread"})
+    assert codes(other) == set()
+
+
+@pytest.mark.parametrize("remark", ["not to be discontinued", "replaces 270 g, which is to be discontinued"])
+def test_a_board_that_stays_is_told_to_nobody(remark):
+    assert remarked(remark, "3 Wochen") == (OFFERED, set())
 
 
 @pytest.mark.parametrize(

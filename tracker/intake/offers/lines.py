@@ -44,6 +44,7 @@ from tracker.intake.offers.orders.sizes_unread import SizesUnread
 from tracker.intake.offers.orders.terms_by_size import fill_terms_by_size
 from tracker.intake.offers.prices.column_doubts import ask_of_column, doubt_of_column
 from tracker.intake.offers.prices.far_below import ask_of_amounts_far_below, columns_far_below
+from tracker.intake.offers.prices.going_out import note_going_out
 from tracker.intake.offers.prices.indicative import note_indicative
 from tracker.intake.offers.prices.money import Around, Claimed, around
 from tracker.intake.offers.prices.price import fill_price
@@ -245,6 +246,7 @@ class TableReader:
         if doubt:
             ask_of_column(draft, doubt)
         note_indicative(draft, read, price, whole.cells, columns, scope)
+        note_going_out(draft, whole.cells, columns, scope.headings)
         ask_of_struck_board(draft, whole.cells, columns, self._facts)
         ask_of_another_board(draft, whole.cells, columns, self._facts)
         fill_comment(draft, self._facts)

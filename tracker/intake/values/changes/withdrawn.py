@@ -28,10 +28,21 @@ def no_longer_made(text: str) -> bool:
     return withdrawn(text) and all(match.value == "made" for match in _found(text))
 
 
+@lru_cache(maxsize=16384)
+def will_go(text: str) -> bool:
+    """Whether a board 'is to be discontinued', and neither 'is not to be discontinued' nor replaces one that is."""
+    return any(
+        not denied(clause, match)
+        for clause in clauses(text)
+        if not _hangs(clause)
+        for match in phrases("going_out").find(clause)
+    )
+
+
 def _found(text: str) -> list[Found[str]]:
     """The words that call a price off; a board that 'is to be discontinued' is offered as yet."""
     found = phrases("withdrawn").find(text)
-    return outside(found, phrases("going_out").find(text)) if found else []
+    return outside(found, [match for match in phrases("going_out").find(text) if match.value == "any"]) if found else []
 
 
 def _hangs(clause: str) -> bool:
