@@ -73,7 +73,8 @@ def _labels_a_party_or_a_unit(cell: Cell, before: Cell, following: list[Cell]) -
     label = cell.text.strip(" :")
     party = any(phrases(section).whole(label) is not None for section in ("addressees", "letters_to"))
     party = party or phrases("company").whole(label) in ("label", "signs")
-    unit = price_unit(following[0].text) if following else None
+    # The 't' of 'Minimum order: | 5 | Unit: | t' is that of the 5.
+    unit = price_unit(following[0].text) if following and not number_readings(before.text) else None
     return party or (unit is not None and phrases("unit_words").whole(label) is not None)
 
 

@@ -23,7 +23,7 @@ def _is_slip(word: str, meant: str, in_a_name: bool, in_small_letters: bool) -> 
     sulfate'."""
     if word[0] != meant[0] or len(meant) < _SURE:
         return False
-    if in_a_name and len(meant) > _SURE:
+    if len(meant) >= (_SURE + 1 if in_a_name else _NOT_COINED):
         return word[-1] == meant[-1] or len(word) < len(meant)
     missing, swapped = len(word) < len(meant), sorted(word) == sorted(meant)
     doubled = len(word) > len(meant) and set(word) == set(meant)
@@ -32,6 +32,8 @@ def _is_slip(word: str, meant: str, in_a_name: bool, in_small_letters: bool) -> 
 
 _SURE = 6
 """Letters of a word that is mended where nothing speaks against it."""
+_NOT_COINED = 14
+"""Letters of a word so long that nobody coins one a letter beside it: 'Faltschachtelkarten'."""
 
 
 def _stands_in_a_name(place: int, found: Sequence[Token], named: Sequence[Found[str]]) -> bool:
