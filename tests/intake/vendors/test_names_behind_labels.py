@@ -3,7 +3,7 @@
 import pytest
 
 from tests.intake.sheets import lines, read
-from tracker.intake.values.firms.company import labelled_company
+from tracker.intake.values.firms.company import company_name, labelled_company
 
 TITLE = ["Comparison, EUR per tonne, delivered"]
 BOARD = ["Grade", "g/m²", "µm"]
@@ -54,3 +54,18 @@ def test_the_firm_that_a_bid_is_made_to_is_not_taken_from_a_title():
 @pytest.mark.parametrize("label", ["VENDOR", "SUPPLIER", "VENDOR B", "SUPPLIER 2", "Supplier no. 2"])
 def test_the_last_capital_of_a_label_is_no_letter_that_counts(label):
     assert labelled_company(f"{label}: 100412 Ostmere Board Mills") == "Ostmere Board Mills"
+
+
+@pytest.mark.parametrize(
+    "note",
+    ["rec'd by e-mail", "recd 3 June", "(via phone)", "per Mail erhalten", "reçu par courriel", "recibido por correo",
+     "mottaget via mejl"],
+)  # fmt: skip
+def test_how_an_offer_reached_its_buyer_is_no_part_of_the_firms_name(note):
+    assert labelled_company(f"Vendor: Ferrowick Carton Mills {note}") == "Ferrowick Carton Mills"
+    assert company_name(f"Ferrowick Carton Mills {note}") == "Ferrowick Carton Mills"
+
+
+@pytest.mark.parametrize("name", ["Phone Cove Board Mills", "Received Street Paperboard", "Mail Pouch Carton Mills"])
+def test_a_firm_may_be_called_by_a_word_for_letters(name):
+    assert labelled_company(f"Vendor: {name}") == name
