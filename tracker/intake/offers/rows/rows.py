@@ -234,8 +234,8 @@ class Rows:
             return ""
         # 'Gletscherweiß Premium 250 g/m² 400 µm' has a surcharge's word in its name, and is measured as a board is.
         whole = beside or (named and (measured or self._across)) or is_measured_twice(label.text)
-        told = beside or label in self._named(cells)
-        return None if alike is False or not whole or (alike is None and not told) else doubt
+        unsure = alike is None and not beside and label not in self._named(cells)
+        return None if alike is False or not whole or unsure else doubt
 
     def _named(self, cells: dict[int, Cell]) -> list[Cell]:
         """The row's cells below a head that says that boards stand there."""

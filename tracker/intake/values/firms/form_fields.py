@@ -1,5 +1,5 @@
-"""What stands behind a firm's name on its line and is no part of it: 'Supplier: Ferrowick Board Ltd Completed by: R. Ingle',
-'Ferrowick Board rec'd by e-mail'."""
+"""What stands behind a firm's name on its line: 'Supplier: Ferrowick Board Ltd Completed by: R. Ingle', 'Ferrowick
+Board rec'd by e-mail'."""
 
 from tracker.intake.words.lists import phrases
 
