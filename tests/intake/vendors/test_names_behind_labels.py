@@ -69,3 +69,18 @@ def test_how_an_offer_reached_its_buyer_is_no_part_of_the_firms_name(note):
 @pytest.mark.parametrize("name", ["Phone Cove Board Mills", "Received Street Paperboard", "Mail Pouch Carton Mills"])
 def test_a_firm_may_be_called_by_a_word_for_letters(name):
     assert labelled_company(f"Vendor: {name}") == name
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("Quote from: Ferrowick Ridge Mill Sales LLC", "Ferrowick Ridge Mill Sales LLC"),
+        ("Preisangebot von: Ferrowick Karton", "Ferrowick Karton"),
+        ("Devis de : Cartons Ferrowick", "Cartons Ferrowick"),
+        ("Presupuesto de: Cartones Ferrowick", "Cartones Ferrowick"),
+        ("Prisoffert från: Ferrowick Kartong", "Ferrowick Kartong"),
+        ("Quote for: Ferrowick Ridge Mill Sales LLC", None),
+    ],
+)
+def test_whose_quote_it_is(text, name):
+    assert labelled_company(text) == name
