@@ -1,10 +1,11 @@
 """What the label of a row with figures says that it is, where it is no board: a total, an index, a charge, a term."""
 
 import re
-from collections.abc import Collection, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping
 from enum import StrEnum
 from functools import lru_cache
 
+from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
 from tracker.intake.tables.headers.heads import head_of_words
 from tracker.intake.values.boards.boards_named import names_measure
@@ -133,19 +134,19 @@ def says_coating_alone(text: str) -> bool:
     return reading is not None and not reading.words and reading.coated is not None
 
 
-def label_among(
-    cells: Mapping[int, Cell], priced: Collection[int], vendors: Collection[int], named: Sequence[Cell]
-) -> Cell | None:
-    """The first cell of words of a row; in a column of `vendors`, what names the board among those `named` by a head:
-    'Sorbek Packaging | CUK, 21 pt' is no packaging."""
+def label_among(cells: Mapping[int, Cell], priced: Collection[int], columns: Columns) -> Cell | None:
+    """The first cell of words of a row; where that says who quotes, what names the board: 'Sorbek Packaging | CUK, 21
+    pt' is no packaging."""
+    vendors = [column.index for column in columns.of(Role.VENDOR)]
     for index in sorted(cells):
         cell = cells[index]
         if isinstance(cell.value, str) and index not in priced and any(map(str.isalpha, cell.text)):
             quotes = index in vendors and (company_name(cell.text) is not None or not is_total(cell.text))
-            return next(boards_beside(cell, named), cell) if quotes else cell
+            return next(boards_beside(cell, cells, columns), cell) if quotes else cell
     return None
 
 
-def boards_beside(label: Cell, named: Sequence[Cell]) -> Iterator[Cell]:
-    """The other cells of a row that name a board."""
-    return (cell for cell in named if cell is not label and names_board(cell.text))
+def boards_beside(label: Cell, cells: Mapping[int, Cell], columns: Columns) -> Iterator[Cell]:
+    """The other cells of a row that name a board, below a head that says that boards stand there."""
+    headed = (cells[column.index] for column in columns.board if column.heads and column.index in cells)
+    return (cell for cell in headed if cell is not label and names_board(cell.text))

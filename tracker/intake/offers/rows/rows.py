@@ -77,7 +77,6 @@ class Rows:
         self._filled = columns.of(*_FILLED)
         self._once = written_once(table, columns, self._filled, texts)
         self._leaders = tuple(column.index for column in columns.of(Role.PRODUCT, Role.GRADE))
-        self._vendors = frozenset(column.index for column in columns.of(Role.VENDOR))
         self._priced = frozenset(price.index for price in columns.prices)
         self._offered = frozenset(price.index for price in columns.prices if price.kind is Kind.OFFER)
         self._copied = (*(column.index for column in self._filled), *self._priced)
@@ -226,7 +225,7 @@ class Rows:
             return None
         alike = self._neighbours.cost_as_much(cells)
         doubt = f"“{label.text.strip()}” may be a board, or {kind.value.partition(',')[0]}"
-        beside = kind is not RowKind.TOTAL and any(boards_beside(label, self._named(cells)))
+        beside = kind is not RowKind.TOTAL and any(boards_beside(label, cells, self._columns))
         if not (named or measured or beside):
             # 'Premium' that costs as much as the boards do.
             return doubt if alike and kind is RowKind.CHARGE and is_other_charge(label.text) else None
@@ -277,7 +276,7 @@ class Rows:
 
     def _label(self, cells: dict[int, Cell]) -> Cell | None:
         """The row's first cell of words, but not who quotes the board that stands beside it."""
-        return label_among(cells, self._priced, self._vendors, self._named(cells) if self._vendors else ())
+        return label_among(cells, self._priced, self._columns)
 
     def _has_board(self, cells: dict[int, Cell], label: Cell) -> bool:
         """A caliper, a weight or a grade of its own beside the label; 'per short ton' beside a charge is none, nor are

@@ -228,7 +228,6 @@ class PriceWalk:
             return dash.end()
         place = self.place_at.get(position)
         between = phrases("range").at(self.tokens, place) if place is not None and len(self.numbers) == 1 else None
-        # The letter of "1,1O5" is no "or".
         if between is None or self.folded[position - 1].isdigit() or not _NUMBER.search(self.folded, between.end):
             return None
         self.range_open = True
