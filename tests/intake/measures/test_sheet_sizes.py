@@ -5,7 +5,7 @@ from decimal import Decimal
 import pytest
 
 from tests.intake.readings import read_rows
-from tests.intake.sheets import lines
+from tests.intake.sheets import lines, merged
 
 HEAD = ["Grade", "pt", "lb/MSF"]
 
@@ -124,3 +124,23 @@ def test_only_where_the_head_or_the_row_speaks_of_sheets(head):
     assert _sizes(head) == [None, None, None]
     assert _sizes(head, "GC1 FBB reels") == [None, None, None]
     assert _sizes(head, "GC1 FBB sheets") == [None, (710, 1010), None]
+
+
+def in_rolls_and_sheets(rolls, sheets):
+    heads = [["Grade", "g/m²", "µm", rolls, sheets, None], [None, None, None, "€/t", "70x100 cm", "72x102 cm"]]
+    rows = [*heads, ["GC1", 250, 400, 1180, 206.5, 216.8], ["GD2", 300, 400, 880, 200.1, 209.9]]
+    return {cell: str(line.state) for cell, line in lines(rows, merged=merged((0, 4, 0, 5))).items()}
+
+
+@pytest.mark.parametrize(
+    ("rolls", "sheets"),
+    [("ROLLS", "SHEETS (€/1000 sheets)"), ("ROLLEN", "BOGEN (€/1000 Bogen)"), ("BOBINE", "FEUILLES (€/1000 feuilles)"),
+     ("BOBINA", "HOJA (€/millar)"), ("RULLAR", "ARK (€/1000 ark)")],
+)  # fmt: skip
+def test_rolls_need_no_size_beside_sheets_that_have_one(rolls, sheets):
+    assert set(in_rolls_and_sheets(rolls, sheets).values()) == {"accepted"}
+
+
+def test_a_price_that_names_neither_rolls_nor_a_size_is_asked_about():
+    found = in_rolls_and_sheets("LARGE", "SHEETS (€/1000 sheets)")
+    assert (found["D3"], found["E3"]) == ("question", "accepted")

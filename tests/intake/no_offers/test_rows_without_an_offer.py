@@ -112,3 +112,19 @@ def test_what_is_tested_of_boards_is_no_price(weight, stiffness):
 def test_a_board_that_is_called_by_what_is_tested_is_one(board):
     (line,) = lines([["Board", "g/m²", "EUR/t"], [board, 250, 1100]]).values()
     assert line.offer.price == 1100
+
+
+def test_a_board_beside_a_word_for_a_charge_is_offered_where_it_costs_what_boards_do():
+    rows = [["Use", "Board", "USD/ST"], ["Frozen food", "SBS C1S 18 pt", 1190], ["Energy drinks", "CUK 21 pt", 1080]]
+    assert sorted(lines(rows)) == ["C2", "C3"]
+    charged = [*rows, ["Energy surcharge", "CUK 21 pt", 30]]
+    assert sorted(lines(charged)) == ["C2", "C3"]
+
+
+def test_a_board_beside_a_word_for_a_charge_is_asked_about_where_nothing_shows_what_boards_cost():
+    head = ["Use", "Board", "Price", "Unit"]
+    rows = [head, ["Frozen food", "SBS C1S 18 pt", 1190, "USD/ST"], ["Fuel packaging", "CUK 21 pt", 0.57, "USD/lb"]]
+    rows += [["Cosmetics", "SBS C1S 14 pt", 41.2, "USD/MSF"]]
+    assert {cell: str(line.state) for cell, line in lines(rows).items()} == {
+        "C2": "accepted", "C3": "question", "C4": "accepted",
+    }  # fmt: skip

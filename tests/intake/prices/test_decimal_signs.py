@@ -85,3 +85,13 @@ def test_a_weight_that_the_sheets_sign_makes_grams_of_is_still_told():
     (line, _) = lines([["Minimum order 20,000 kg"], [], [*COMMA_HEAD, "EUR/t"], *COMMAS]).values()
     assert line.offer.minimum_kg is None
     assert "bracket-unread" in codes(line)
+
+
+def test_the_letter_of_a_slip_tells_no_decimal_sign():
+    head = ["Board", "pt", "lb/MSF", "Price"]
+    rows = [head, ["SBS C1S", 18, 75, "$1,145/ST"], ["CCNB", 20, 78, "$59.10/cwt"], ["CUK", 21, 88, "$1,1O5/ST"]]
+    told = prices(lines(rows))
+    assert told["D2"] == ("accepted", "1145", "short_ton")
+    assert told["D4"][0] == "question"
+    rows[2][3] = "59,10 $/cwt"
+    assert prices(lines(rows))["D2"][:2] == ("accepted", "1.145") or prices(lines(rows))["D2"][0] == "question"

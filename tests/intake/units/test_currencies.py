@@ -121,3 +121,19 @@ def test_a_currency_clause_says_nothing_of_the_money_of_the_prices(clause):
 )
 def test_the_money_beside_such_a_clause_is_the_prices(clause):
     assert [said.currency.codes for said in statements(clause) if isinstance(said, SaysCurrency)] == [("SEK",)]
+
+
+@pytest.mark.parametrize(
+    "note",
+    ["EUR pallets are exchanged", "EUR-Paletten werden getauscht", "Palettes EUR consignées", "Palets EUR retornables",
+     "EUR-pallar i retur"],
+)  # fmt: skip
+def test_the_mark_of_a_pallet_is_no_money(note):
+    assert not [said for said in statements(note) if isinstance(said, SaysCurrency)]
+    found = lines([["Board", "g/m²", "µm", "SEK/t"], ["GC1", 250, 400, 12100], [], [note]])
+    assert [(str(line.state), line.offer.currency) for line in found.values()] == [("accepted", "SEK")]
+
+
+@pytest.mark.parametrize("note", ["Prices in EUR, pallets included", "EUR/pallet", "Preise in EUR je Palette"])
+def test_money_beside_pallets_is_money(note):
+    assert [said.currency.codes for said in statements(note) if isinstance(said, SaysCurrency)] == [("EUR",)]

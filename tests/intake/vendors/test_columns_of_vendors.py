@@ -71,3 +71,19 @@ def test_each_block_has_the_vendor_that_its_label_names():
     second = [["Fournisseur :", "Papiers Ravelane"], head, [1149, "GC1", 250], [812, "GD2", 350]]
     found = lines([*first, [], *second])
     assert [line.offer.vendor for line in found.values()] == ["Cartonnerie Hautvoisin"] * 2 + ["Papiers Ravelane"] * 2
+
+
+@pytest.mark.parametrize("name", ["Northmoor Board & Packaging", "Total Packaging Co.", "Freight Street Papers"])
+def test_a_firm_named_by_a_word_for_a_charge_quotes_its_boards(name):
+    rows = [["Supplier", "Item description", "Bid price", "Currency", "UOM"]]
+    rows += [["Ferrowick Paperboard Inc.", "CCNB 20 pt, 78 lb/MSF", 45.6, "USD", "CWT"]]
+    rows += [[name, "CCNB 20 pt, 78 lb/MSF", 37.05, "USD", "MSF"], [name, "CUK 21 pt, 88 lb/MSF", 0.571, "USD", "LB"]]
+    found = lines(rows)
+    assert [line.offer.vendor for line in found.values()] == ["Ferrowick Paperboard Inc.", name, name]
+    assert not any(line.offer.charges for line in found.values())
+
+
+def test_a_charge_below_the_names_of_vendors_is_one():
+    rows = [["Supplier", "Item description", "USD/ST"], ["Ferrowick Paperboard Inc.", "CCNB 20 pt, 78 lb/MSF", 845]]
+    rows += [["Ferrowick Paperboard Inc.", "CUK 21 pt, 88 lb/MSF", 1080], ["Energy surcharge", None, 28]]
+    assert list(lines(rows)) == ["C2", "C3"]

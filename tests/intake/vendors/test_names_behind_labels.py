@@ -3,7 +3,7 @@
 import pytest
 
 from tests.intake.sheets import lines, read
-from tracker.intake.values.firms.company import labelled_company
+from tracker.intake.values.firms.company import company_name, labelled_company
 
 TITLE = ["Comparison, EUR per tonne, delivered"]
 BOARD = ["Grade", "g/m²", "µm"]
@@ -71,3 +71,33 @@ def test_who_sells_stands_beside_who_buys(pairs, vendor):
     head = ["Grade", "Caliper (pt)", "Basis weight (lb/3000 ft²)", "Price USD/short ton"]
     (line,) = lines([pairs, head, ["SBS", 16, 170, 1310]]).values()
     assert line.offer.vendor == vendor
+
+
+@pytest.mark.parametrize(
+    "note",
+    ["rec'd by e-mail", "recd 3 June", "(via phone)", "per Mail erhalten", "reçu par courriel", "recibido por correo",
+     "mottaget via mejl"],
+)  # fmt: skip
+def test_how_an_offer_reached_its_buyer_is_no_part_of_the_firms_name(note):
+    assert labelled_company(f"Vendor: Ferrowick Carton Mills {note}") == "Ferrowick Carton Mills"
+    assert company_name(f"Ferrowick Carton Mills {note}") == "Ferrowick Carton Mills"
+
+
+@pytest.mark.parametrize("name", ["Phone Cove Board Mills", "Received Street Paperboard", "Mail Pouch Carton Mills"])
+def test_a_firm_may_be_called_by_a_word_for_letters(name):
+    assert labelled_company(f"Vendor: {name}") == name
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("Quote from: Ferrowick Ridge Mill Sales LLC", "Ferrowick Ridge Mill Sales LLC"),
+        ("Preisangebot von: Ferrowick Karton", "Ferrowick Karton"),
+        ("Devis de : Cartons Ferrowick", "Cartons Ferrowick"),
+        ("Presupuesto de: Cartones Ferrowick", "Cartones Ferrowick"),
+        ("Prisoffert från: Ferrowick Kartong", "Ferrowick Kartong"),
+        ("Quote for: Ferrowick Ridge Mill Sales LLC", None),
+    ],
+)
+def test_whose_quote_it_is(text, name):
+    assert labelled_company(text) == name

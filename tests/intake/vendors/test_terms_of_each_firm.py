@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.intake.sheets import lines
+from tests.intake.sheets import lines, read
 
 HEAD = ["Board", "Caliper (pt)", "lb/MSF", "Price"]
 ONE = [HEAD, ["SBS C1S", 18, 76, 1190], ["CUK", 18, 74, 1075]]
@@ -114,3 +114,34 @@ def test_a_term_and_what_it_is_right_above_the_heads_are_no_heads(labels, minimu
     (line,) = lines(rows).values()
     assert (line.offer.minimum_kg is not None, line.offer.lead_days, line.offer.from_kg) == (minimum, lead, None)
     assert line.offer.caliper_um == 400
+
+
+def replies(*labels, remark="phoned"):
+    """One block a firm: its label and name with a remark in the column of prices, its terms, its own table."""
+    first, second, third = (["Vendor:", name, None, remark] for name in labels)
+    return [
+        ["Replies to inquiry 14"], [], first, ["terms:", "FOB mill, US$ per short ton, 4 weeks"], *ONE, [],
+        second, ["no quote - sold out through August"], [],
+        third, ["terms:", "US dollars per MSF, delivered"], *TWO,
+    ]  # fmt: skip
+
+
+def test_each_block_of_replies_is_quoted_by_the_firm_over_it():
+    rows = replies("Ferrowick Carton Mills", "Passmere Paper Sales", "Sorrel Hollow Board")
+    found = read([[row] if isinstance(row, str) else row for row in rows])
+    assert found.vendor is None
+    assert {str(line.state) for line in found.lines} == {"accepted"}
+    said = [(line.offer.vendor, line.offer.delivered, line.offer.lead_days) for line in found.lines]
+    assert said == [("Ferrowick Carton Mills", False, (28, 28))] * 2 + [("Sorrel Hollow Board", True, None)] * 2
+
+
+def test_blocks_of_one_firm_are_all_its_own():
+    found = read(replies(*["Ferrowick Carton Mills"] * 3))
+    assert {line.offer.vendor for line in found.lines} == {"Ferrowick Carton Mills"}
+
+
+def test_a_label_far_from_the_next_cell_does_not_name_it():
+    title = ["Ferrowick Karton GmbH"]
+    form = ["Firma", None, None, "Angebot Nr.", "A-26/114"]
+    found = read([title, form, [], ["Sorte", "g/m²", "µm", "EUR/t"], ["GC1", 250, 400, 1180]])
+    assert [line.offer.vendor for line in found.lines] == ["Ferrowick Karton GmbH"]

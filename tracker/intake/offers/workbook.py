@@ -49,6 +49,7 @@ from tracker.intake.offers.terms.vendor import (
 from tracker.intake.progress import expect
 from tracker.intake.tables.find import find_tables
 from tracker.intake.tables.headerless.mail import without_earlier_message
+from tracker.intake.tables.headers.code_parts import with_code_parts
 from tracker.intake.tables.headers.keys import with_keyed_heads
 from tracker.intake.tables.headers.lettered_heads import with_lettered_heads
 from tracker.intake.tables.parts.side_by_side import with_own_titles
@@ -143,7 +144,7 @@ def _legends(own: _Searched, every: Sequence[_Searched]) -> list[Words]:
 
 def _read_sheet(searched: _Searched, legends: Sequence[Words]) -> ReadSheet:
     view, quoted = searched.offered, searched.quoted
-    found = with_keyed_heads(with_lettered_heads(searched.found, legends), legends)
+    found = with_code_parts(with_keyed_heads(with_lettered_heads(searched.found, legends), legends))
     tables = []
     texts: list[Words] = list(found.texts)
     for table in found.tables:

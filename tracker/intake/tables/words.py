@@ -9,6 +9,7 @@ from tracker.intake.tables.headers.heads import head_of
 from tracker.intake.tables.table import Words
 from tracker.intake.tables.view import View
 from tracker.intake.values.figures.numbers import number_readings
+from tracker.intake.values.firms.company import labelled_company
 from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.prices.money import price_unit
@@ -32,7 +33,10 @@ def row_words(view: View, row: int) -> list[Words]:
         said = shown(cell)
         if not said:
             continue
-        if label is not None and place > 1 and _asks_for_the_next(cell, cells[place - 1], cells[place + 1 :]):
+        apart = label is not None and (place > 1 or cell.column > label.column + 1)
+        if apart and _asks_for_the_next(cell, cells[place - 1], cells[place + 1 :]):
+            label = None
+        if label is not None and _is_a_firms_name(cells[place - 1], label, found[-1].text):
             label = None
         if label is not None and place > 1 and _numbers_a_list(shown(cells[place - 1])):
             # 'Kartong AB | Prislista 4 | SEK per 1000 kg': nothing costs 4 SEK.
@@ -92,6 +96,12 @@ _ASKED_FOR = frozenset(
     }
 )  # fmt: skip
 """'Quote no.' and 'Buyer' are properties, which say nothing of prices."""
+
+
+def _is_a_firms_name(cell: Cell, label: Cell, said: str) -> bool:
+    """The name of 'Vendor: | Ferrowick Board | | by phone': what follows it is said by itself. Further away from its
+    label, as 'Offer No.' is in 'Company | | | Offer No. | 26-114', it may be a label too."""
+    return cell.column == label.column + 1 and labelled_company(said) is not None
 
 
 def _labelled(said: str, label: Cell) -> str:

@@ -28,7 +28,7 @@ def told_apart_by_form(
     Where one of the heads by itself says something else ('Format'), figures near each other in every row show that
     both are prices; `said` above the table, a unit for each form does so as well.
     """
-    forms = {column.index: form for column in columns if (form := _form(column))}
+    forms = {column.index: form for column in columns if (form := form_of(column))}
     if set(forms.values()) != _BOTH:
         return columns
     if not (_all_priced(columns, forms, samples) or any(prices_each_form(words.text) for words in said)):
@@ -75,7 +75,7 @@ def _near_by_row(prices: Sequence[Sequence[Cell]]) -> bool:
     return bool(rows) and all(0 < max(row) <= _NEAR * min(row) for row in rows)
 
 
-def _form(column: Column) -> str:
+def form_of(column: Column) -> str:
     """'roll' or 'sheet' where a head says that and no more; '' elsewhere, and below 'price per'."""
     per = any(head.strength(Role.BASIS) or head.strength(Role.PER_QUANTITY) for head in column.said)
     return "" if per else next((form for head in column.said if (form := form_alone(_unsized(head)))), "")

@@ -2,12 +2,13 @@
 20,000 lb' over its table says nothing of the table of another firm further down."""
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from itertools import pairwise
 
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.offers.terms.vendor import vendor_among
 from tracker.intake.tables.table import Words
+from tracker.intake.values.firms.company import labelled_company
 from tracker.intake.values.notes.statements import statements
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
@@ -65,6 +66,8 @@ def _first_rows(sheet: ReadSheet) -> dict[int, str]:
         named = _nearest_name([words for words in over if edge < words.row < read.table.first_row])
         starts |= {} if named is None else {named[0]: named[1]}
         edge = read.table.last_row
+    if starts:
+        starts |= dict(_blocks_without_prices(sheet, after=min(starts)))
     return {row: min((name for name in starts.values() if _are_one(name, own)), key=len) for row, own in starts.items()}
 
 
@@ -79,6 +82,15 @@ def _plain(name: str) -> str:
     while len(words) > 1 and phrases("company").whole(words[-1]) == "legal":
         words.pop()
     return " ".join(words)
+
+
+def _blocks_without_prices(sheet: ReadSheet, after: int) -> Iterator[tuple[int, str]]:
+    """'Vendor: Sorbek Board' over 'sold out through August': no table is his, and what stands there is said by him."""
+    last = max(read.table.first_row for read in sheet.tables)
+    for words in sheet.found.texts:
+        firm = labelled_company(words.text) if after < words.row < last else None
+        if firm is not None:
+            yield words.row, fold(firm)
 
 
 def _nearest_name(over: Iterable[Words]) -> tuple[int, str] | None:

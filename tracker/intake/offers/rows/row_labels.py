@@ -1,15 +1,19 @@
 """What the label of a row with figures says that it is, where it is no board: a total, an index, a charge, a term."""
 
 import re
+from collections.abc import Collection, Iterator, Mapping
 from enum import StrEnum
 from functools import lru_cache
 
+from tracker.intake.columns.column import Columns
+from tracker.intake.grid import Cell
 from tracker.intake.tables.headers.heads import head_of_words
 from tracker.intake.values.boards.boards_named import names_measure
 from tracker.intake.values.boards.caliper import find_calipers
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.changes.totals import is_total
 from tracker.intake.values.figures.lengths import measured
+from tracker.intake.values.firms.company import company_name
 from tracker.intake.values.freight.charge_names import ChargeKind
 from tracker.intake.values.freight.charges import ChargeWords, charge_header
 from tracker.intake.values.heads.header import header
@@ -128,3 +132,21 @@ def says_coating_alone(text: str) -> bool:
     """'C1S, white back' under a grade written once; 'Fenlight White' may be another board."""
     reading = find_grade(text)
     return reading is not None and not reading.words and reading.coated is not None
+
+
+def label_among(cells: Mapping[int, Cell], priced: Collection[int], columns: Columns) -> Cell | None:
+    """The first cell of words of a row; where that says who quotes, what names the board: 'Sorbek Packaging | CUK, 21
+    pt' is no packaging."""
+    vendors = [column.index for column in columns.of(Role.VENDOR)]
+    for index in sorted(cells):
+        cell = cells[index]
+        if isinstance(cell.value, str) and index not in priced and any(map(str.isalpha, cell.text)):
+            quotes = index in vendors and (company_name(cell.text) is not None or not is_total(cell.text))
+            return next(boards_beside(cell, cells, columns), cell) if quotes else cell
+    return None
+
+
+def boards_beside(label: Cell, cells: Mapping[int, Cell], columns: Columns) -> Iterator[Cell]:
+    """The other cells of a row that name a board, below a head that says that boards stand there."""
+    headed = (cells[column.index] for column in columns.board if column.heads and column.index in cells)
+    return (cell for cell in headed if cell is not label and names_board(cell.text))

@@ -21,10 +21,12 @@ from tracker.intake.offers.rows.neighbours import Neighbours
 from tracker.intake.offers.rows.outdated import age_of_remarks, columns_beside, remarks_in
 from tracker.intake.offers.rows.row_labels import (
     RowKind,
+    boards_beside,
     heads_charges,
     heads_measures,
     is_other_charge,
     kind_of_row,
+    label_among,
     names_board,
     says_coating_alone,
     term_of_row,
@@ -223,14 +225,16 @@ class Rows:
             return None
         alike = self._neighbours.cost_as_much(cells)
         doubt = f"“{label.text.strip()}” may be a board, or {kind.value.partition(',')[0]}"
-        if not (named or measured):
+        beside = kind is not RowKind.TOTAL and any(boards_beside(label, cells, self._columns))
+        if not (named or measured or beside):
             # 'Premium' that costs as much as the boards do.
             return doubt if alike and kind is RowKind.CHARGE and is_other_charge(label.text) else None
         if alike and kind in (RowKind.CHARGE, RowKind.TERM):
             return ""
         # 'Gletscherweiß Premium 250 g/m² 400 µm' has a surcharge's word in its name, and is measured as a board is.
-        whole = (named and (measured or self._across)) or is_measured_twice(label.text)
-        return None if alike is False or not whole or (alike is None and label not in self._named(cells)) else doubt
+        whole = beside or (named and (measured or self._across)) or is_measured_twice(label.text)
+        unsure = alike is None and not beside and label not in self._named(cells)
+        return None if alike is False or not whole or unsure else doubt
 
     def _named(self, cells: dict[int, Cell]) -> list[Cell]:
         """The row's cells below a head that says that boards stand there."""
@@ -271,12 +275,8 @@ class Rows:
         self._runs.take_charge(ChargeRow(Words(self._table.view.sheet, row.index, label, words), said), self._headings)
 
     def _label(self, cells: dict[int, Cell]) -> Cell | None:
-        """The row's first cell of words."""
-        for index in sorted(cells):
-            cell = cells[index]
-            if isinstance(cell.value, str) and index not in self._priced and any(map(str.isalpha, cell.text)):
-                return cell
-        return None
+        """The row's first cell of words, but not who quotes the board that stands beside it."""
+        return label_among(cells, self._priced, self._columns)
 
     def _has_board(self, cells: dict[int, Cell], label: Cell) -> bool:
         """A caliper, a weight or a grade of its own beside the label; 'per short ton' beside a charge is none, nor are

@@ -5,27 +5,28 @@ SORBEK BOARD – USD per metric ton, 8 weeks      over GD2
 """
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.offers.terms.vendor import vendor_among
 from tracker.intake.tables.table import Words
 from tracker.intake.values.boards.grade import find_grade
-from tracker.intake.values.firms.company import letterhead_name, may_be_a_name
+from tracker.intake.values.firms.company import labelled_company, letterhead_name, may_be_a_name
 from tracker.intake.values.notes.statements import statements
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 
 
-def firms_over(tables: Sequence[ReadTable]) -> tuple[Said[str] | None, ...]:
+def firms_over(sheet: ReadSheet) -> tuple[Said[str] | None, ...]:
     """Who quotes in each table, where their titles name several firms; () where they name one, or none.
 
     Beside two firms less is needed for a third: 'SORBEK BOARD' is one though nothing but its place says so. Beside one
     firm it may as well be a board of his: then nobody knows who quotes there. A table without a name goes on with the
     one above it.
     """
-    named = [vendor_among(read.table.titles) for read in tables]
+    tables = sheet.tables
+    named = [vendor_among(read.table.titles) or vendor_among(_labels_right_over(read, sheet)) for read in tables]
     firms = [name for name in named if name is not None]
     several = len({fold(name.value) for name in firms}) > 1
     ahead = {name.words.partition(name.value)[0] for name in firms}
@@ -45,15 +46,31 @@ def firms_over(tables: Sequence[ReadTable]) -> tuple[Said[str] | None, ...]:
 
 def vendor_of_table(read: ReadTable, sheet: ReadSheet) -> Said[str] | None:
     """Who quotes in a table: the firm over it, else the one that its sheet names."""
-    over = zip(sheet.tables, firms_over(sheet.tables), strict=False)
+    over = zip(sheet.tables, firms_over(sheet), strict=False)
     own = next((firm for table, firm in over if table is read), None)
     return own or vendor_among(read.table.titles) or vendor_among(texts_of_all(sheet))
 
 
 def texts_of_all(sheet: ReadSheet) -> list[Words]:
-    """The texts of a sheet that may name who quotes in all of it: not those over one table, where each has its own."""
-    over = {words for read in sheet.tables for words in read.table.titles} if firms_over(sheet.tables) else set()
+    """The texts of a sheet that may name who quotes in all of it: not those over one table, where each has its own, nor
+    the label over a block without prices: 'Vendor: Sorbek Board' over 'no quote'."""
+    if not firms_over(sheet):
+        return list(sheet.found.texts)
+    over = {words for read in sheet.tables for words in (*read.table.titles, *_labels_right_over(read, sheet))}
+    starts = [read.table.first_row for read in sheet.tables]
+    among = [words for words in sheet.found.texts if min(starts) < words.row < max(starts)]
+    over |= {words for words in among if labelled_company(words.text) is not None}
     return [words for words in sheet.found.texts if words not in over]
+
+
+def _labels_right_over(read: ReadTable, sheet: ReadSheet) -> list[Words]:
+    """The texts in the unbroken rows above a table that label a firm: 'Vendor: Orvalda Karton' over its terms."""
+    rows = {words.row: words for words in sheet.found.texts}
+    row = read.table.first_row
+    while row - 1 in rows:
+        row -= 1
+    close = [words for words in sheet.found.texts if row <= words.row < read.table.first_row]
+    return [words for words in close if labelled_company(words.text) is not None]
 
 
 _BEHIND = re.compile(r"\s[-–—|•·]\s|[:,;|]\s")

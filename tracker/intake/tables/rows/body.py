@@ -15,6 +15,7 @@ from tracker.intake.tables.table import BodyRow, Headings
 from tracker.intake.tables.view import View
 from tracker.intake.tables.words import words_of
 from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.firms.company import labelled_company
 from tracker.intake.values.prices.money import price_unit
 
 
@@ -97,7 +98,14 @@ def _has_figures(cells: dict[int, Cell], valued: frozenset[int]) -> bool:
     if any(looks_priced(cell) for cell in priced):
         return True
     # 'call' or a dash beside a board counts; a heading that happens to stand in a price column is alone.
-    return bool(priced) and len(cells) > len(priced) and not _heads_with_unit(cells, priced)
+    beside = bool(priced) and len(cells) > len(priced)
+    return beside and not (_heads_with_unit(cells, priced) or _tells_who_quotes(cells))
+
+
+def _tells_who_quotes(cells: dict[int, Cell]) -> bool:
+    """'Vendor: | Ferrowick Board | | by phone' in the column of prices: a line over the next firm's prices."""
+    label, *others = (cell.text.strip() for _, cell in sorted(cells.items()))
+    return bool(others) and labelled_company(f"{label.rstrip(' :')}: {others[0]}") is not None
 
 
 def _heads_with_unit(cells: dict[int, Cell], priced: list[Cell]) -> bool:

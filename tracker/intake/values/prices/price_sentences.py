@@ -54,7 +54,7 @@ class SaysBasis:
 
 def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
     """Currency and basis of a clause. A basis counts only beside a currency or a word for price."""
-    clause = beside_exchange(without_weights(_without_definition(clause)))
+    clause = beside_exchange(without_weights(_without_definition(_without_marks_of_pallets(clause))))
     defined = _sign_defined(clause)
     if defined is not None:
         yield SaysCurrency(defined, clause)
@@ -128,6 +128,21 @@ def _without_definition(clause: str) -> str:
 
 
 _PLAIN_TONS = ("short_ton", "tonne")
+
+
+def _without_marks_of_pallets(clause: str) -> str:
+    """A clause without the pool's mark of 'EUR-Paletten' and 'palettes EUR'; 'EUR/pallet', '12 EUR Palette' and
+    'pallets EUR 12' are money."""
+    marks = [*_MARK.finditer(clause)] if "EUR" in clause else []
+    pallets = [found for found in phrases("basis").find(clause) if found.value == "pallet"] if marks else []
+    for mark in marks:
+        before = any(clause[found.end : mark.start()].isspace() for found in pallets)
+        if before or any(clause[mark.end() : found.start] in (" ", "-") for found in pallets):
+            clause = clause[: mark.start()] + "   " + clause[mark.end() :]
+    return clause
+
+
+_MARK = re.compile(r"(?<!\d)(?<!\d )\bEUR\b(?!\W{0,3}\d)")
 
 
 def _names_form(clause: str, basis: BasisReading) -> bool:

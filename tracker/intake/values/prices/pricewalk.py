@@ -228,7 +228,7 @@ class PriceWalk:
             return dash.end()
         place = self.place_at.get(position)
         between = phrases("range").at(self.tokens, place) if place is not None and len(self.numbers) == 1 else None
-        if between is None or not _NUMBER.search(self.folded, between.end):
+        if between is None or self.folded[position - 1].isdigit() or not _NUMBER.search(self.folded, between.end):
             return None
         self.range_open = True
         return between.end
