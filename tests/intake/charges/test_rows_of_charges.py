@@ -141,3 +141,9 @@ def test_a_premium_far_below_the_prices_is_one():
     rows = [["Board", "Price", "Unit"], ["GC1 250 g/m²", 1150, "EUR/t"], ["Premium", 50, "EUR/t"]]
     (line,) = lines(rows).values()
     assert [str(charge.price) for charge in line.offer.charges] == ["50"]
+
+
+def test_a_board_called_extra_that_costs_as_much_in_every_column_is_one():
+    rows = [["Graupappe (URB), Preise EUR/t"], ["Ausführung", "1,0 mm", "1,5 mm"], ["Standard", 668, 655],
+            ["Extra glatt", 712, 699]]  # fmt: skip
+    assert [str(line.state) for line in lines(rows).values()] == ["accepted"] * 4

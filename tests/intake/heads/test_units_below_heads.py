@@ -60,3 +60,19 @@ def test_weights_below_words_for_an_order_are_order_sizes(price):
     heads = [["Sorte", "g/m²", "µm", price, price], [None, None, None, "1000 kg", "5000 kg"]]
     found = lines([["EUR/t"], [], *heads, ["GC1", 250, 390, 1400, 1360]])
     assert [(line.offer.from_kg, line.offer.below_kg) for line in found.values()] == [(1000, 5000), (5000, None)]
+
+
+def test_bulk_over_a_length_is_the_caliper_and_over_its_own_unit_a_property():
+    rows = [["Quality", "Substance", "Bulk", "Rate"], ["", "gsm", "micron", "£/tonne"], ["GC1", 270, 440, 1185]]
+    (line,) = lines(rows).values()
+    assert line.offer.caliper_um == 440
+    rows[1][2] = "cm³/g"
+    (line,) = lines([*rows[:2], ["GC1", 270, 1.6, 1185]]).values()
+    assert line.offer.caliper_um is None
+
+
+def test_a_footnote_in_brackets_behind_a_head_is_no_amount():
+    rows = [["Sorte", "Grammage", "Ancien prix", "Nouveau prix (1)"], ["", "g/m²"], ["GD2", 280, 862, 894], [],
+            ["(1) en euros par tonne, départ usine"]]  # fmt: skip
+    (line,) = lines(rows).values()
+    assert (str(line.offer.price), line.offer.currency, str(line.offer.basis)) == ("894", "EUR", "tonne")

@@ -40,3 +40,10 @@ def test_the_unit_of_the_group_holds_and_a_roll_weighs_what_the_note_says(groups
 def test_what_a_roll_weighs_is_asked_where_no_note_says_it(note):
     found = read(("France (EUR/t)", "Suisse (CHF/t)"), ("moins de 4 bobines", "4 bobines et plus"), note)
     assert all(codes(line) == {"bracket-unread"} for line in found)
+
+
+@pytest.mark.parametrize("said", ["Rullvikt: 750 kg", "Rollengewicht: 750 kg", "Roll weight: 750 kg"])
+def test_one_word_for_the_weight_of_a_roll(said):
+    rows = [[said], ["Grade", "g/m²", "µm", "under 4 rolls, EUR/t", "from 4 rolls, EUR/t"], ["GD2", 320, 415, 905, 868]]
+    one, two = lines(rows).values()
+    assert (one.offer.below_kg, two.offer.from_kg) == (3000, 3000)

@@ -107,6 +107,9 @@ def _named_property(found: dict[Role, float], said: Sequence[Header]) -> dict[Ro
         # 'Coated recycled' over 'Basis wt' over 'lb/MSF': the words next to the unit say what it measures.
         return found
     named = any(head.strength(Role.PROPERTY) >= _PLAINLY and not names_grade(head.text) for head in above)
+    if named and (together := header(f"{above[-1].text} {lowest.text}").strength(Role.CALIPER)) >= _PLAINLY:
+        # 'Bulk' over 'micron' is how thick the board is.
+        return {Role.CALIPER: together}
     return {Role.PROPERTY: found[Role.PROPERTY]} if named and Role.PROPERTY in found else found
 
 

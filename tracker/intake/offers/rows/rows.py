@@ -216,10 +216,8 @@ class Rows:
         return named and not described and self._neighbours.sum_up(row.index, cells)
 
     def _told_apart(self, kind: RowKind, label: Cell, cells: dict[int, Cell]) -> str | None:
-        """What leaves it open whether a row is a board, where its name has a word for something else in it.
-
-        '' where what it costs shows that it is one, None where it is what its name says.
-        """
+        """What leaves it open whether a row is a board, where its name has a word for something else in it: '' where
+        what it costs shows that it is one, None where it is what its name says."""
         named, measured = names_grade(label.text), names_measure(label.text)
         if kind is RowKind.MEASURES:
             return None
@@ -227,8 +225,9 @@ class Rows:
         doubt = f"“{label.text.strip()}” may be a board, or {kind.value.partition(',')[0]}"
         beside = kind is not RowKind.TOTAL and any(boards_beside(label, cells, self._columns))
         if not (named or measured or beside):
-            # 'Premium' that costs as much as the boards do.
-            return doubt if alike and kind is RowKind.CHARGE and is_other_charge(label.text) else None
+            # 'Premium' that costs as much as the boards do, 'Extra smooth' that does so in every column.
+            told = "" if len(self._priced & cells.keys()) > 1 else doubt
+            return told if alike and kind is RowKind.CHARGE and is_other_charge(label.text) else None
         if alike and kind in (RowKind.CHARGE, RowKind.TERM):
             return ""
         # 'Gletscherweiß Premium 250 g/m² 400 µm' has a surcharge's word in its name, and is measured as a board is.

@@ -8,7 +8,7 @@ from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.orders.bracket_pieces import HALF_LOAD, VEHICLES
 from tracker.intake.values.orders.brackets import Bracket, bracket_text
 from tracker.intake.values.orders.masses import Mass, find_masses, mass_text
-from tracker.intake.words.lists import pattern, phrases
+from tracker.intake.words.lists import pattern, phrases, words
 from tracker.intake.words.phrases import Found
 
 LOADS = (*VEHICLES, "pallet", "roll")
@@ -98,7 +98,16 @@ def _each_ahead(before: str) -> Mass | None:
     return mass_text(" ".join(words[:-1])) if per else None
 
 
+def _apart(part: str) -> str:
+    """'Rullvikt: 750 kg' as 'rulle: 750 kg'."""
+    for match in reversed(phrases("load_weights").find(part)):
+        load = words("bracket")[match.value][0]
+        part = f"{part[: match.start]}{load}{part[match.end :]}"
+    return part
+
+
 def _definition(part: str) -> LoadDefinition | None:
+    part = _apart(part)
     named = [match for match in phrases("bracket").find(part) if match.value in LOADS]
     if not named or len({match.value for match in named}) != 1:
         return None
