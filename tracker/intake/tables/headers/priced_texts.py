@@ -41,13 +41,15 @@ def _begins_with_money(text: str) -> bool:
     return _MONEY_FIRST.match(text) is not None and price_unit(text) is None
 
 
+_HAS_A_FOOTNOTE = re.compile(r"[^\W\d]\s*\(\d\)\s*$")
+"""'Nouveau prix (1)'."""
 _ENDS_ON_A_DAY = re.compile(r"[^\W\d]\s+\d{1,2}\.\d{1,2}\.\)?\s*$")
 """'NEU ab 1.4.' names the day from which on a price holds."""
 
 
 def is_price(text: str) -> bool:
     """A figure with nothing beside it that is not of a price, but for the day from which on one holds."""
-    if _ENDS_ON_A_DAY.search(text):
+    if _ENDS_ON_A_DAY.search(text) or _HAS_A_FOOTNOTE.search(text):
         return False
     price = price_text(text)
     return price is not None and bool(price.amounts) and not price.rest
