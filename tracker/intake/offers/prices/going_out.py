@@ -8,6 +8,7 @@ from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.tables.table import Words
 from tracker.intake.values.changes.withdrawn import will_go
+from tracker.intake.values.heads.roles import Role
 from tracker.trade.offer import NoteCode
 
 
@@ -22,11 +23,12 @@ def note_going_out(draft: Draft, cells: Mapping[int, Cell], columns: Columns, he
 
 
 def _said(draft: Draft, cells: Mapping[int, Cell], columns: Columns, headings: Iterable[Words]) -> Iterator[Said[str]]:
-    priced = {price.index for price in columns.prices}
+    # The numbers of a long list are each another text, and say nothing.
+    passed = {price.index for price in columns.prices} | {column.index for column in columns.of(Role.ITEM)}
     if draft.cell.comment and will_go(draft.cell.comment):
         yield Said(draft.cell.comment, draft.where, draft.cell.comment)
     for index, cell in cells.items():
-        if index not in priced and isinstance(cell.value, str) and will_go(cell.text):
+        if index not in passed and isinstance(cell.value, str) and will_go(cell.text):
             yield Said(cell.text, at(cell), cell.text)
     for words in headings:
         if will_go(words.text):

@@ -31,6 +31,8 @@ def no_longer_made(text: str) -> bool:
 @lru_cache(maxsize=16384)
 def will_go(text: str) -> bool:
     """Whether a board 'is to be discontinued', and neither 'is not to be discontinued' nor replaces one that is."""
+    if not phrases("going_out").find(text):
+        return False
     return any(
         not denied(clause, match)
         for clause in clauses(text)
