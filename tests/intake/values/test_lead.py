@@ -270,3 +270,10 @@ def test_beside_firm_prices_a_lead_time_is_read_as_well():
     text = "Lead time 5 weeks, prices firm 30 days from 2 June 2026"
     assert find_lead(text).days == (35, 35)
     assert str(validity(text).last_day()) == "2026-07-02"
+
+
+@pytest.mark.parametrize("text", ["48 hours", "48 Stunden", "48 heures", "48 horas", "48 timmar"])
+def test_two_days_told_in_hours(text):
+    assert lead_text(text).days == (2, 2)
+    assert lead_text("24-48 hours") is None
+    assert find_lead("Delivery 24 hours a day") is None

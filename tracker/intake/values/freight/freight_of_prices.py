@@ -15,7 +15,7 @@ from tracker.intake.values.orders.masses import Mass, find_mass_units, find_mass
 from tracker.intake.values.prices.basis import ton_definition
 from tracker.intake.values.times.lead_sentences import find_lead
 from tracker.intake.words.fold import fold, tokens
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import pattern, phrases
 
 
 @lru_cache(maxsize=8192)
@@ -122,7 +122,7 @@ def _of_an_order(clause: str) -> bool:
         said = find_delivery(part)
         if said is None or phrases("minimum").find(part) or ton_definition(part) is not None:
             continue
-        if says_unread_number(part) and find_mass_units(part):
+        if (says_unread_number(part) and find_mass_units(part)) or _counts_hundreds(part):
             # 'From one hundred twenty tonnes' is some order, though its size is not read.
             return True
         weights = [mass for mass in find_masses(part) if not _is_a_unit(mass)]
@@ -132,6 +132,14 @@ def _of_an_order(clause: str) -> bool:
 
 
 _CLOSE = 5
+
+
+def _counts_hundreds(part: str) -> bool:
+    """'Franco à partir de cent tonnes', 'ab hundert Tonnen'."""
+    return any(find_mass_units(match["unit"]) for match in _HUNDRED_OF.finditer(part))
+
+
+_HUNDRED_OF = re.compile(rf"\b{pattern('large_numbers', 'hundred')}\s+(?P<unit>[^\W\d_]+)", re.IGNORECASE)
 
 
 def _is_a_unit(mass: Mass) -> bool:
