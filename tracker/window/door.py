@@ -126,7 +126,9 @@ class Door(SampleDoor, YardstickDoor):
         of it is read."""
         from tracker.desk.take_in import Manner, read
 
-        return read(self.desk, path, manner=Manner(True, stop, self.keep_ready, progress))
+        return read(
+            self.desk, path, manner=Manner(show=True, cancelled=stop, meanwhile=self.keep_ready, progress=progress)
+        )
 
     def keep_ready(self) -> None:
         """Makes ready for the next file, so that it is on screen sooner."""
@@ -140,7 +142,7 @@ class Door(SampleDoor, YardstickDoor):
     ) -> TakenIn:  # fmt: skip
         from tracker.desk.take_in import Manner, read_again
 
-        return read_again(self.desk, taken, answers, Manner(True, stop, progress=progress))
+        return read_again(self.desk, taken, answers, Manner(show=True, cancelled=stop, progress=progress))
 
     def read_kept(
         self, file: int | str, stop: Event | None = None, progress: Callable[[float], None] | None = None
@@ -156,7 +158,8 @@ class Door(SampleDoor, YardstickDoor):
         kept = find(self.desk, file)
         known = answers(self.desk, kept.id)
         bare = Answers(received=known.received, layouts=known.layouts)
-        taken = read_bytes(None, kept.name, content(self.desk, kept.id), bare, Manner(True, stop, progress=progress))
+        manner = Manner(show=True, cancelled=stop, progress=progress)
+        taken = read_bytes(None, kept.name, content(self.desk, kept.id), bare, manner)
         stored_on = None if kept.withdrawn else kept.imported_at.astimezone().date()
         return replace(taken, answers=known, imported_on=stored_on)
 

@@ -102,12 +102,18 @@ def _of_some_ton(folder: Path) -> Path:
     return path
 
 
-def test_undoing_an_answer_given_anew_keeps_the_words_it_answered(real_window: MainWindow, qtbot, tmp_path) -> None:
-    window = real_window
+def _with_short_tons(window: MainWindow, qtbot, tmp_path: Path) -> Path:
+    """Reads that list and answers its question."""
     path = _of_some_ton(tmp_path)
     window.take_in_files([path])
     settle(qtbot, window)
     _press(window, qtbot, "short ton")
+    return path
+
+
+def test_undoing_an_answer_given_anew_keeps_the_words_it_answered(real_window: MainWindow, qtbot, tmp_path) -> None:
+    window = real_window
+    path = _with_short_tons(window, qtbot, tmp_path)
     _take_in(window, qtbot)
     remembered = window.session.door.remembered
     before = [(each.value, each.words) for each in remembered()]
@@ -126,10 +132,7 @@ def test_undoing_an_answer_given_anew_keeps_the_words_it_answered(real_window: M
 
 def test_what_was_undone_is_one_sentence(real_window: MainWindow, qtbot, tmp_path) -> None:
     window = real_window
-    path = _of_some_ton(tmp_path)
-    window.take_in_files([path])
-    settle(qtbot, window)
-    _press(window, qtbot, "short ton")
+    _with_short_tons(window, qtbot, tmp_path)
     window.steps.undo()
     settle(qtbot, window)
     assert window.message.text == "Undone: answered that the ton is a short ton (2,000 lb)"

@@ -9,6 +9,7 @@ from functools import cached_property
 from tracker.intake.offers.boards.legend import UnitEntry, explaining_texts, listed_names, names_in_rows, unit_codes
 from tracker.intake.offers.orders.sizes_named import sizes_named
 from tracker.intake.offers.prices.money_named import money_named
+from tracker.intake.offers.prices.of_all_prices import names_all_prices
 from tracker.intake.offers.prices.signs import evidence_of, sign_of_units, sign_said
 from tracker.intake.offers.prices.units import Units, units_of, units_seen
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
@@ -111,7 +112,7 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     facts.weight_unit = _weight_unit(said)
     facts.ream = _ream(texts)
     facts.named_dollars = frozenset(code for text in texts for code in _dollars(text))
-    facts.dollars_of_all = frozenset(code for text in texts if _of_all_prices(text) for code in _dollars(text))
+    facts.dollars_of_all = frozenset(code for text in texts if names_all_prices(text) for code in _dollars(text))
     facts.abroad = any(map(abroad, texts))
     facts.says_minimum = any(isinstance(one, SaysMinimum) for text in texts for one in statements(text))
     facts.lead_unit = _lead_unit(texts)
@@ -215,11 +216,6 @@ def _dollars(text: str) -> Iterator[str]:
     for reading in find_currencies(text):
         if reading.code is not None and reading.code in DOLLARS:
             yield reading.code
-
-
-def _of_all_prices(text: str) -> bool:
-    """'All prices in US dollars'; what a table's own title says of its prices is heard where that table is read."""
-    return bool(phrases("all_of_them").find(text)) and bool(phrases("price_words").find(text))
 
 
 def _loads(texts: Iterable[str]) -> dict[str, Mass]:

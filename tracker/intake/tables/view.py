@@ -10,7 +10,7 @@ from functools import cached_property, lru_cache
 from typing import Protocol, runtime_checkable
 
 from tracker.intake.grid import Cell, Grid, MergedRange
-from tracker.intake.values.firms.company import company_name, letterhead_name
+from tracker.intake.values.firms.letterhead_pieces import letterhead_in_pieces
 
 _LARGEST_SPREAD = 20_000
 """A merged block of more cells than this is decoration; spreading it would only cost memory."""
@@ -216,22 +216,12 @@ def tidied(cell: Cell) -> Cell:
     """
     if not isinstance(cell.value, str):
         return cell
-    parted = _in_pieces(cell.text) if cell.row < _ROWS_OF_A_LETTERHEAD else None
+    parted = letterhead_in_pieces(cell.text) if cell.row < _ROWS_OF_A_LETTERHEAD else None
     plain = _plain(cell.text) if parted is None else parted
     return cell if plain is None else cell._replace(value=plain, text=plain)
 
 
 _ROWS_OF_A_LETTERHEAD = 3
-_WIDE = re.compile(r"[^\S\n]{3,}")
-
-
-@lru_cache(maxsize=1024)
-def _in_pieces(text: str) -> str | None:
-    """'Tolbrook Sheet & Board     Akron, Ohio' as 'Tolbrook Sheet & Board | Akron, Ohio', None for any other text."""
-    first, *others = _WIDE.split(text[:_LONGEST_TEXT].strip())
-    if not others or "\n" in text or (company_name(first) or letterhead_name(first)) != first:
-        return None
-    return " | ".join(" ".join(piece.split()) for piece in (first, *others))
 
 
 @lru_cache(maxsize=16384)

@@ -1,12 +1,12 @@
 """What stands below one firm's name, down to the next firm's, is said by that firm alone: 'Lead time 5 weeks, minimum
 20,000 lb' over its table says nothing of the table of another firm further down."""
 
-import re
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import pairwise
 
+from tracker.intake.offers.prices.of_all_prices import names_all_prices
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
-from tracker.intake.offers.terms.vendor import vendor_among
+from tracker.intake.offers.terms.vendor import plain_name, vendor_among
 from tracker.intake.tables.table import Words
 from tracker.intake.values.firms.company import labelled_company
 from tracker.intake.values.notes.statements import statements
@@ -42,13 +42,9 @@ def said_by_other_firms(read: ReadTable, sheet: ReadSheet) -> set[Words]:
         words
         for words in sheet.found.texts
         if _firm_at(words.row, starts) not in (None, own)
-        and not (words.row > end and (not apart or _is_of_all_prices(words.text)))
+        and not (words.row > end and (not apart or names_all_prices(words.text)))
         and not phrases("of_all_who_offer").find(words.text)
     }
-
-
-def _is_of_all_prices(text: str) -> bool:
-    return bool(phrases("all_of_them").find(text) and phrases("price_words").find(text))
 
 
 def _first_rows(sheet: ReadSheet) -> dict[int, str]:
@@ -78,7 +74,7 @@ def _are_one(one: str, other: str) -> bool:
 
 def _plain(name: str) -> str:
     """A firm's name without its legal form."""
-    words = re.findall(r"\w+", name)
+    words = plain_name(name).split()
     while len(words) > 1 and phrases("company").whole(words[-1]) == "legal":
         words.pop()
     return " ".join(words)

@@ -8,10 +8,15 @@ _CLOSE = 3
 """Words between 'except' and 'sheets'."""
 
 
+def names_all_prices(text: str) -> bool:
+    """'All prices in US dollars'; what a table's own title says of its prices is heard where that table is read."""
+    return bool(phrases("all_of_them").find(text) and phrases("price_words").find(text))
+
+
 def of_all_prices(words: str, unit: str) -> bool:
     """'All prices in Canadian dollars': of the prices under a head that says 'US$' too, whatever another head says. A
     list 'all per tonne' still has a line of sheets."""
-    return bool(phrases("all_of_them").find(words)) and of_these_prices(words) and not is_of_that_unit(words, unit)
+    return names_all_prices(words) and of_these_prices(words) and not is_of_that_unit(words, unit)
 
 
 def of_these_prices(words: str) -> bool:

@@ -122,9 +122,10 @@ def _is_of_a_buyer(name: str) -> bool:
 def _only(names: dict[str, Said[str]]) -> Said[str] | None:
     """The one firm named; 'Kartonfabrik Hallen' and 'Kartonfabrik Hallen GmbH' are one, by its longer name."""
     longest = max(names, key=len, default="")
-    one = all(_plain(longest).startswith(f"{_plain(name)} ") for name in names if name != longest)
+    one = all(plain_name(longest).startswith(f"{plain_name(name)} ") for name in names if name != longest)
     return names[longest] if longest and one else None
 
 
-def _plain(name: str) -> str:
+def plain_name(name: str) -> str:
+    """The words of a name, without the signs between them."""
     return " ".join(re.findall(r"\w+", name))

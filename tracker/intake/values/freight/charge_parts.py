@@ -2,9 +2,8 @@
 
 import re
 from dataclasses import dataclass
-from itertools import pairwise
 
-from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, whole_name
+from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
 from tracker.intake.values.orders.small_orders import only_of_small
 from tracker.intake.words.lists import pattern, phrases
 
@@ -70,68 +69,3 @@ def without_added(clause: str) -> str:
         if match.value == "collected" and leads:
             clause = f"{clause[:start].rstrip(' ,(–-')}{clause[match.end :]}"
     return clause
-
-
-@dataclass(frozen=True, slots=True)
-class Together:
-    """Charges named in one breath before one amount. `alike`: they are of one kind, as pallets and wrapping are."""
-
-    label: str
-    alike: bool
-
-    def names(self, label: str) -> bool:
-        return label.casefold() in self.label.casefold()
-
-
-def named_together(clause: str) -> list[Together]:
-    """'FREIGHT AND FUEL $25/TON', 'Freight & energy surcharge 25 EUR/t': which of the two the amount is for, or whether
-    it is for both, is open. Energies together are one surcharge."""
-    spans = _names(clause)
-    return [
-        Together(" ".join(clause[one[0] : other[1]].split()), one[2] == other[2])
-        for one, other in pairwise(spans)
-        if _JOINT.fullmatch(clause[one[1] : other[0]]) and {one[2], other[2]} != {ChargeKind.ENERGY.value}
-    ]
-
-
-def _names(clause: str) -> list[tuple[int, int, str]]:
-    """Where the names of charges stand, each with the general words right beside it: 'energy surcharge' is one."""
-    found = sorted(charges_named(clause), key=lambda match: match.start)
-    names: list[tuple[int, int, str]] = []
-    for match in found:
-        start, end = whole_name(clause, match)
-        last = names[-1] if names else None
-        if last is not None and not clause[last[1] : start].strip():
-            kind = match.value if last[2] == ChargeKind.OTHER else last[2]
-            names[-1] = (last[0], max(last[1], end), kind)
-        else:
-            names.append((start, end, match.value))
-    return names
-
-
-_JOINT = re.compile(rf"\s*(?:[&+/]|{pattern('range', 'and')})\s*", re.IGNORECASE)
-
-
-def is_open_share(part: str, percent: tuple[int, int]) -> bool:
-    """Whether a percentage with these ends is no single share of the board's price."""
-    return _ends_a_range(part, percent[0]) or _is_of_a_charge(part, percent)
-
-
-_FIGURE_BEFORE = re.compile(r"\d\s*(?P<gap>[^\d\s.,]{1,6})\s*$")
-
-
-def _ends_a_range(part: str, percent: int) -> bool:
-    """'2-3 %' and '2 or 3 %' say two rates."""
-    before = _FIGURE_BEFORE.search(part[:percent])
-    return before is not None and (
-        not any(map(str.isalpha, before["gap"])) or phrases("range").whole(before["gap"]) is not None
-    )
-
-
-def _is_of_a_charge(part: str, percent: tuple[int, int]) -> bool:
-    """'Fuel: 18 % of freight' is no share of the board's price; '3 % energy surcharge' and '3 % plus freight' are."""
-    named = sorted(charges_named(part), key=lambda match: match.start)
-    if not named or named[0].start >= percent[0]:
-        return False
-    behind = (match for match in named if match.start >= percent[1] and match.value != ChargeKind.OTHER)
-    return any(phrases("share_of").whole(part[percent[1] : match.start]) is not None for match in behind)

@@ -10,9 +10,11 @@ from tracker.intake.values.boards.boards_meant import boards_meant
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.figures.numbers import NumberReading, number_readings
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, label_of, whole_name
-from tracker.intake.values.freight.charge_parts import PARTS, ClauseParts, is_open_share, named_together, without_added
+from tracker.intake.values.freight.charge_parts import PARTS, ClauseParts, without_added
+from tracker.intake.values.freight.charges_together import named_together
 from tracker.intake.values.freight.costs_told import tells_costs
 from tracker.intake.values.freight.freight_lanes import leads_to_several, without_lane
+from tracker.intake.values.freight.open_shares import is_open_share
 from tracker.intake.values.freight.relieved_charges import NoCharge, no_charges
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.denials import denied

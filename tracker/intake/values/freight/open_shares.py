@@ -1,0 +1,31 @@
+"""Percentages beside a charge that are no single share of the board's price: '2-3 %', '18 % of freight'."""
+
+import re
+
+from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
+from tracker.intake.words.lists import phrases
+
+
+def is_open_share(part: str, percent: tuple[int, int]) -> bool:
+    """Whether a percentage with these ends is no single share of the board's price."""
+    return _ends_a_range(part, percent[0]) or _is_of_a_charge(part, percent)
+
+
+_FIGURE_BEFORE = re.compile(r"\d\s*(?P<gap>[^\d\s.,]{1,6})\s*$")
+
+
+def _ends_a_range(part: str, percent: int) -> bool:
+    """'2-3 %' and '2 or 3 %' say two rates."""
+    before = _FIGURE_BEFORE.search(part[:percent])
+    return before is not None and (
+        not any(map(str.isalpha, before["gap"])) or phrases("range").whole(before["gap"]) is not None
+    )
+
+
+def _is_of_a_charge(part: str, percent: tuple[int, int]) -> bool:
+    """'Fuel: 18 % of freight' is no share of the board's price; '3 % energy surcharge' and '3 % plus freight' are."""
+    named = sorted(charges_named(part), key=lambda match: match.start)
+    if not named or named[0].start >= percent[0]:
+        return False
+    behind = (match for match in named if match.start >= percent[1] and match.value != ChargeKind.OTHER)
+    return any(phrases("share_of").whole(part[percent[1] : match.start]) is not None for match in behind)
