@@ -44,7 +44,7 @@ from tracker.intake.offers.orders.sizes_unread import SizesUnread
 from tracker.intake.offers.orders.terms_by_size import fill_terms_by_size
 from tracker.intake.offers.prices.column_doubts import ask_of_column, doubt_of_column
 from tracker.intake.offers.prices.far_below import ask_of_amounts_far_below, columns_far_below
-from tracker.intake.offers.prices.going_out import note_going_out
+from tracker.intake.offers.prices.going_out import GoingOut
 from tracker.intake.offers.prices.indicative import note_indicative
 from tracker.intake.offers.prices.money import Around, Claimed, around
 from tracker.intake.offers.prices.price import fill_price
@@ -108,6 +108,7 @@ class TableReader:
         self._ways = TermsOfWays(read)
         self._blocks: dict[Block, Block] = {}
         self._sizes = SizesUnread(read.columns, self._facts)
+        self._going_out = GoingOut(read.columns)
         self._uncompared = frozenset(price.index for price in read.columns.prices) | read.counting
         self._left_out: dict[int, str] = {}
         self._boards = AlikeRows(read.columns, read.table.view, Part(BOARD_ROLES, self._describe_board, take_board))
@@ -246,7 +247,7 @@ class TableReader:
         if doubt:
             ask_of_column(draft, doubt)
         note_indicative(draft, read, price, whole.cells, columns, scope)
-        note_going_out(draft, whole.cells, columns, scope.headings)
+        self._going_out.note(draft, whole.cells, scope.headings)
         ask_of_struck_board(draft, whole.cells, columns, self._facts)
         ask_of_another_board(draft, whole.cells, columns, self._facts)
         fill_comment(draft, self._facts)

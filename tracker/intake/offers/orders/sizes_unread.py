@@ -56,8 +56,9 @@ class SizesUnread:
         """Keeps in mind what may size the order of an offer without an order size."""
         if bracket is not None:
             return
-        own = [cell.text for index, cell in cells.items() if index not in self._passed and isinstance(cell.value, str)]
-        telling = list(filter(sizes_said, (*own, *around)))
+        passed = self._passed
+        own = [cell.text for index, cell in cells.items() if index not in passed and isinstance(cell.value, str)]
+        telling = [text for text in (*own, *around) if sizes_said(text)]
         if telling:
             sizes = {size: text.strip() for text in telling for size in sizes_said(text)}
             self._sized.append((draft, sizes))

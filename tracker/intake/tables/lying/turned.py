@@ -22,7 +22,7 @@ _FEW_LABELS = 6
 """Of more, a third may have no value: fields left empty."""
 _MOST_UNKNOWN = 3
 """Labels under each other whose words are not known."""
-_LOOKED_AT = 400
+_LOOKED_AT = 200
 """Rows from the top."""
 _FARTHEST_UNITS = 8
 """Columns to the right of the labels; a table on its side with more boards than that names its units beside them."""
