@@ -43,3 +43,23 @@ def test_what_a_quantity_comes_to_is_asked_about(title, amount, quantity):
 def test_an_amount_below_no_unit_is_asked_about(title, amount, quantity):
     rows = [["EUR"], [], ["Sorte", "g/m²", "µm", amount], ["GC2", 255, 430, 1219], ["GD2", 300, 385, 853]]
     assert "accepted" not in {str(line.state) for line in lines(rows).values()}
+
+
+@pytest.mark.parametrize(
+    ("amount", "unit"), [("Valor", "Moneda/unidad"), ("Valeur", "Devise/unité"), ("Value", "Currency/unit")]
+)
+def test_a_value_whose_row_says_what_it_is_per_is_a_price(amount, unit):
+    rows = [["Board", "µm", "g/m²", amount, unit], ["GC1", 400, 250, 1285, "EUR/t"], ["GD2", 450, 350, 0.866, "EUR/kg"]]
+    assert [(str(line.state), line.offer.currency, str(line.offer.basis)) for line in lines(rows).values()] == [
+        ("accepted", "EUR", "tonne"),
+        ("accepted", "EUR", "kg"),
+    ]
+
+
+def test_a_value_beside_a_price_is_what_the_line_comes_to():
+    rows = [
+        ["Board", "µm", "g/m²", "Qty t", "Price EUR/t", "Value"],
+        ["GC1", 400, 250, 2, 1285, 2570],
+        ["GD2", 450, 350, 3, 866, 2598],
+    ]
+    assert [cell for cell in lines(rows)] == ["E2", "E3"]

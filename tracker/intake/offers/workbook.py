@@ -53,6 +53,7 @@ from tracker.intake.tables.headers.code_parts import with_code_parts
 from tracker.intake.tables.headers.keys import with_keyed_heads
 from tracker.intake.tables.headers.lettered_heads import with_lettered_heads
 from tracker.intake.tables.parts.side_by_side import with_own_titles
+from tracker.intake.tables.rows.keyed_sizes import with_keyed_sizes
 from tracker.intake.tables.table import SheetTables, Table, Words
 from tracker.intake.tables.view import View, views_of
 from tracker.intake.tables.words import words_of
@@ -145,6 +146,7 @@ def _legends(own: _Searched, every: Sequence[_Searched]) -> list[Words]:
 def _read_sheet(searched: _Searched, legends: Sequence[Words]) -> ReadSheet:
     view, quoted = searched.offered, searched.quoted
     found = with_code_parts(with_keyed_heads(with_lettered_heads(searched.found, legends), legends))
+    found = with_keyed_sizes(found, legends)
     tables = []
     texts: list[Words] = list(found.texts)
     for table in found.tables:

@@ -16,7 +16,7 @@ from tracker.intake.tables.headers.periods import is_period, span_of, without_pe
 from tracker.intake.tables.table import Words
 from tracker.intake.values.heads.header import Header
 from tracker.intake.values.heads.roles import ORDER_SIZES, Role
-from tracker.intake.values.prices.money import find_price_unit, price_text
+from tracker.intake.values.prices.money import find_price_unit, price_text, unit_of_text
 from tracker.intake.values.times.dates import find_dates, without_dates
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import blanked
@@ -48,6 +48,7 @@ def amount_per_unit(
         return tuple(per_unit)
     amounts = [one for one in totals if any(map(_is_amount, one.said))]
     units = columns.of(Role.BASIS, Role.PER_QUANTITY)
+    units += tuple(one for one in columns.of(Role.CURRENCY) if _all_per_unit(samples[one.index]))
     return tuple(amounts) if len(amounts) == 1 and (units or _by_titles(amounts[0], samples, others, titles)) else ()
 
 
@@ -68,6 +69,12 @@ def _mostly_per_unit(cells: Sequence[Cell]) -> bool:
     """What a line comes to is money; '0,858 €/kg' is a price."""
     prices = [price for cell in cells if isinstance(cell.value, str) and (price := price_text(cell.text)) is not None]
     return 2 * sum(bool(price.amounts) and price.basis is not None for price in prices) > len(cells)
+
+
+def _all_per_unit(cells: Sequence[Cell]) -> bool:
+    """'US$/t' and '$/kg' under 'Moneda/unidad'."""
+    units = [unit_of_text(cell.text) for cell in cells]
+    return bool(units) and all(unit is not None and unit.basis is not None for unit in units)
 
 
 def _is_amount(head: Header) -> bool:

@@ -1,4 +1,5 @@
-"""Units that change from row to row in a column of their own: 'Thick | U/M' over '18 | pt' and '420 | µm'.
+"""Units that change from row to row in a column of their own: 'Thick | U/M' over '18 | pt' and '420 | µm', 'Min qty |
+Min unit' over '20000 | LB' and '5000 | KG'.
 
 The figure and the unit to its right become one cell, '18 pt', so that whoever reads the row reads them together.
 """
@@ -12,6 +13,7 @@ from tracker.intake.tables.table import Table
 from tracker.intake.values.boards.caliper import caliper_unit
 from tracker.intake.values.boards.weight import weight_units
 from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.orders.masses import mass_units
 from tracker.intake.values.prices.basis import basis_text
 
 _LONGEST = 16
@@ -42,7 +44,7 @@ def _pairs(table: Table, columns: Columns) -> dict[int, int]:
     for role, is_unit in _UNITS.items():
         for column in columns.of(role):
             beside = column.index + 1
-            if beside in headed and not _has_unit(column) and _may_be_units(named.get(beside)):
+            if beside in headed and not _has_unit(column) and _may_be_units(named.get(beside), role):
                 cells = [cell for _, cell in table.view.down(beside, (row.index for row in table.rows))]
                 if _all_units(cells, is_unit):
                     pairs[column.index] = beside
@@ -50,10 +52,14 @@ def _pairs(table: Table, columns: Columns) -> dict[int, int]:
 
 
 def _has_unit(column: Column) -> bool:
-    return column.caliper_unit is not None or bool(column.weight_units) or column.ream is not None
+    measured = column.caliper_unit is not None or bool(column.weight_units) or column.ream is not None
+    return measured or bool(column.mass_units)
 
 
-def _may_be_units(column: Column | None) -> bool:
+def _may_be_units(column: Column | None, of: Role) -> bool:
+    """Beside the figures of `of`; a unit beside order sizes may be the price's, where its head does not say whose."""
+    if of in _ORDERS:
+        return column is not None and column.role in (Role.PROPERTY, of)
     return column is None or column.role in (Role.BASIS, Role.PRODUCT, Role.CALIPER, Role.WEIGHT)
 
 
@@ -81,4 +87,13 @@ def _is_weight_unit(text: str) -> bool:
     return len(weight_units(text)) == 1 and caliper_unit(text) is None and basis_text(text) is None
 
 
-_UNITS: dict[Role, Callable[[str], bool]] = {Role.CALIPER: _is_caliper_unit, Role.WEIGHT: _is_weight_unit}
+def _is_mass_unit(text: str) -> bool:
+    return bool(mass_units(text))
+
+
+_ORDERS = (Role.MINIMUM, Role.FROM_QUANTITY)
+_UNITS: dict[Role, Callable[[str], bool]] = {
+    Role.CALIPER: _is_caliper_unit,
+    Role.WEIGHT: _is_weight_unit,
+    **dict.fromkeys(_ORDERS, _is_mass_unit),
+}

@@ -37,8 +37,8 @@ def with_keyed_heads(found: SheetTables, elsewhere: Sequence[Words] = ()) -> She
     Order sizes and terms only where the key explains two heads of one table at least: a single letter may mean
     anything.
     """
-    told = [*entries(_around(found)), *entries(elsewhere)]
-    sizes = key_of((code, said) for code, said in _with_one_unit(told) if _size(said) is not None)
+    told = [*entries(around(found)), *entries(elsewhere)]
+    sizes = sizes_in(told)
     sizes |= key_of((code, said) for code, said in told if code not in sizes and _names_terms(said))
     units = key_of((code, said) for code, said in told if _names_unit(said))
     whole = key_of(told)
@@ -75,6 +75,11 @@ def _tells_more(head: str, said: str) -> bool:
 def _with_head(column: HeadedColumn, text: str) -> HeadedColumn:
     *above, lowest = column.heads
     return replace(column, heads=(*above, lowest._replace(value=text, text=text)))
+
+
+def sizes_in(told: Sequence[tuple[str, str]]) -> dict[str, str]:
+    """The letters that stand for order sizes, folded, with what is said of each."""
+    return key_of((code, said) for code, said in _with_one_unit(told) if _size(said) is not None)
 
 
 def _size(said: str) -> Bracket | None:
@@ -183,7 +188,8 @@ def _counts(head: str) -> bool:
     return bool(roles) and roles[0].role is Role.ITEM
 
 
-def _around(found: SheetTables) -> list[Words]:
+def around(found: SheetTables) -> list[Words]:
+    """All texts of a sheet, its tables' own among them, from the top."""
     own = (words for table in found.tables for words in (*table.titles, *table.notes))
     return sorted({*found.texts, *own}, key=lambda words: (words.row, words.cell.column))
 

@@ -15,7 +15,7 @@ from tracker.intake.values.orders.weights_in_words import weights_in_figures
 from tracker.intake.words.lists import phrases
 
 _SLASH = re.compile(r"\s*/\s*([^\W\d]+)")
-_LOADS = frozenset({*VEHICLES, "pallet", "roll"})
+_PIECES = frozenset({"pallet", "roll"})
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,11 +79,13 @@ def _refused_below(clause: str) -> Mass | None:
 
 
 def _right_before(text: str) -> Mass | None:
-    """The weight that a text ends with: '10,000 lb' of '10,000 lb minimum per item', not 'Truckload = 40,000 lb'."""
-    if any(match.value in _LOADS for match in phrases("bracket").find(text)):
+    """The weight that a text ends with: '10,000 lb' of '10,000 lb minimum per item', not 'Truckload = 40,000 lb' or
+    'rolls of 1,500 lb'; that of 'Rolls only, 10,000 lb' is no roll's."""
+    vehicles = any(match.value in VEHICLES for match in phrases("bracket").find(text))
+    if vehicles or any(match.value in _PIECES for match in phrases("bracket").find(COMMA.split(text)[-1])):
         return None
     ahead = find_masses(text)
-    return ahead[-1] if ahead and text.rstrip().endswith(ahead[-1].words) else None
+    return ahead[-1] if ahead and text.rstrip(" (").endswith(ahead[-1].words) else None
 
 
 @lru_cache(maxsize=8192)

@@ -1,0 +1,51 @@
+"""The unit of a smallest order in a column of its own that changes from row to row; smallest orders in sentences."""
+
+from decimal import Decimal
+
+import pytest
+
+from tests.intake.sheets import lines
+from tracker.intake.values.orders.minimum import find_minimum
+
+LB = Decimal("0.45359237")
+_BOARDS = [
+    ("SBS C1S", 18, "PT", 77, "LB/MSF", 1139, "ST", 20000, "LB"),
+    ("GC1", 450, "UM", 300, "G/M2", 1208, "MT", 5000, "KG"),
+]
+
+
+def _least(last_head):
+    head = ("Board", "Caliper", "Cal unit", "Basis wt", "BW unit", "Price USD", "Per", "Min qty", last_head)
+    found = lines([head, *_BOARDS])
+    return [found[at].offer.minimum_kg for at in ("F2", "F3")]
+
+
+@pytest.mark.parametrize("head", ["Min unit", "Min UoM"])
+def test_each_smallest_order_is_in_the_unit_beside_it(head):
+    assert _least(head) == [20000 * LB, 5000]
+
+
+def test_no_smallest_order_is_counted_in_what_is_no_unit():
+    assert _least("Remarks") == [None, None]
+
+
+@pytest.mark.parametrize(
+    ("text", "amount"),
+    [
+        ("Rolls only, 10,000 lb minimum order", "10,000 lb"),
+        ("Bestellungen ab 500 kg (Mindestmenge)", "500 kg"),
+        ("Commandes à partir de 500 kg (minimum)", "500 kg"),
+        ("Order från 500 kg (minimum)", "500 kg"),
+    ],
+)
+def test_a_weight_ahead_of_the_words_is_the_smallest_order(text, amount):
+    found = find_minimum(text)
+    assert found is not None
+    assert found.words == amount
+
+
+@pytest.mark.parametrize(
+    "text", ["Rolls of 1,500 lb minimum", "Pallets 2,000 lb minimum", "Truckload, 40,000 lb minimum"]
+)
+def test_the_weight_of_a_roll_a_pallet_or_a_load_is_none(text):
+    assert find_minimum(text) is None
