@@ -62,4 +62,4 @@ def test_a_value_beside_a_price_is_what_the_line_comes_to():
         ["GC1", 400, 250, 2, 1285, 2570],
         ["GD2", 450, 350, 3, 866, 2598],
     ]
-    assert [cell for cell in lines(rows)] == ["E2", "E3"]
+    assert list(lines(rows)) == ["E2", "E3"]

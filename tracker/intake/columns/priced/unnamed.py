@@ -40,15 +40,17 @@ def amount_per_unit(
     columns: Columns, samples: Mapping[int, Sequence[Cell]], others: Sequence[Column], titles: Sequence[Words]
 ) -> tuple[Column, ...]:
     """'Betrag | Währg | Preiseinheit | ME', 'Valor kg', 'Importe' over '1.418,00 €/t': where no column is a price, the
-    amount with a unit is one; so it is below 'EUR/t' where no column of the table, `others` with the rest, counts what
-    is bought."""
+    amount with a unit is one, and what stands beside 'EUR/t' in each row; so it is below 'EUR/t' where no column of the
+    table, `others` with the rest, counts what is bought."""
     totals = [one for one in columns.of(Role.TOTAL) if not phrases("volumes_sold").find(one.text)]
     per_unit = [one for one in totals if one.bases or one.mass_units or _mostly_per_unit(samples[one.index])]
     if len(per_unit) == 1:
         return tuple(per_unit)
+    beside = columns.of(Role.BASIS, Role.CURRENCY)
+    if len(totals) == 1 and any(_all_in_money_per_unit(samples[one.index]) for one in beside):
+        return tuple(totals)
     amounts = [one for one in totals if any(map(_is_amount, one.said))]
     units = columns.of(Role.BASIS, Role.PER_QUANTITY)
-    units += tuple(one for one in columns.of(Role.CURRENCY) if _all_per_unit(samples[one.index]))
     return tuple(amounts) if len(amounts) == 1 and (units or _by_titles(amounts[0], samples, others, titles)) else ()
 
 
@@ -71,10 +73,10 @@ def _mostly_per_unit(cells: Sequence[Cell]) -> bool:
     return 2 * sum(bool(price.amounts) and price.basis is not None for price in prices) > len(cells)
 
 
-def _all_per_unit(cells: Sequence[Cell]) -> bool:
+def _all_in_money_per_unit(cells: Sequence[Cell]) -> bool:
     """'US$/t' and '$/kg' under 'Moneda/unidad'."""
     units = [unit_of_text(cell.text) for cell in cells]
-    return bool(units) and all(unit is not None and unit.basis is not None for unit in units)
+    return bool(units) and all(unit is not None and unit.currency and unit.basis for unit in units)
 
 
 def _is_amount(head: Header) -> bool:

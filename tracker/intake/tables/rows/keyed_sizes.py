@@ -1,4 +1,4 @@
-"""Order sizes that rows name by a letter and a key explains: 'S | P | T' under 'Class', and 'S = less than 12,000 lb'."""
+"""Order sizes that rows name by a letter and a key explains: 'S | T' under 'Class', and 'S = less than 12,000 lb'."""
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
@@ -36,7 +36,7 @@ def _in_words(table: Table, key: Mapping[str, str]) -> Table:
 
 def _lettered(table: Table, column: HeadedColumn, key: Mapping[str, str]) -> dict[int, Cell]:
     """The column's cells by row; none where one is no letter of the key, or all are the same."""
-    cells = {row: cell for row, cell in table.view.down(column.index, (row.index for row in table.rows))}
+    cells = dict(table.view.down(column.index, (row.index for row in table.rows)))
     codes = {_code(cell) for cell in cells.values()}
     known = all(isinstance(cell.value, str) for cell in cells.values()) and codes <= key.keys()
     return cells if known and len(codes) >= _FEWEST else {}
