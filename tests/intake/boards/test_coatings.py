@@ -58,7 +58,8 @@ def test_coated_sides_in_few_words(board, sides):
 @pytest.mark.parametrize(
     ("words", "sides"),
     [
-        ("double face couchée", 2), ("recto couché et verso couché", 2), ("face couchée, dos couché", 2),
+        ("double face couchée", 2), ("chaque face couchée", 2),
+        ("recto couché, 2ème face couchée", 2), ("recto couché et verso couché", 2), ("face couchée, dos couché", 2),
         ("recto couché / verso couché", 2), ("couché recto et verso", 2),
         ("recto couché", 1), ("face couchée", 1), ("recto couché, verso non couché", 1), ("face couchée, dos gris", 1),
         ("verso couché", None),

@@ -3,6 +3,7 @@
 import pytest
 
 from tests.intake.sheets import lines
+from tracker.intake.values.freight.charges import find_charges
 from tracker.trade.offer import OPEN
 
 BOARDS = [["Grade", "pt", "lb/MSF", "Price USD/ST"], ["SBS C1S", 16, 67, 1230]]
@@ -44,3 +45,19 @@ def test_what_either_comes_to_is_not_certain(note, label):
 )
 def test_charges_with_amounts_of_their_own_and_of_one_kind_are_certain(note, told):
     assert charged(note) == told
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Energy and raw material surcharge $25/ST",
+        "Surcharge énergie et CO2 : 25 EUR/t",
+        "Recargo por energía y CO2 25 EUR/t",
+    ],
+)
+def test_one_surcharge_for_two_things_comes_to_what_it_says(text):
+    assert [reading.value for charge in find_charges(text) for reading in charge.amounts] == [25]
+
+
+def test_which_of_freight_and_a_surcharge_an_amount_is_for_stays_open():
+    assert [charge.amounts for charge in find_charges("Freight and energy surcharge $25/ST")] == [()]

@@ -99,3 +99,19 @@ def test_stock_of_sheets_in_a_title_is_none_of_rolls():
     rows = [["Price list - sheets from stock, USD per short ton"], [], ["Board", "pt", "lb/MSF", "Rolls", "Sheets"]]
     found = lines([*rows, ["SBS", 14, 60, 1228, 1290]])
     assert [line.offer.lead_days for line in found.values()] == [None, (0, 0)]
+
+
+@pytest.mark.parametrize(
+    ("note", "days"),
+    [
+        ("Rolls 4 weeks, sheets 6 weeks", [(28, 28), (42, 42)]),
+        ("Rolls: 4 weeks; sheets: 6 weeks", [(28, 28), (42, 42)]),
+        ("Payment: rolls 4 weeks, sheets 6 weeks", [None, None]),
+        ("Quality claims: rolls 4 weeks, sheets 2 weeks", [None, None]),
+        ("Rolls stored 4 weeks, sheets 2 weeks", [None, None]),
+    ],
+)
+def test_weeks_of_rolls_and_sheets_are_a_lead_time_where_nothing_else_takes_them(note, days):
+    head = ["Board", "pt", "lb/MSF", "Rolls USD/ST", "Sheets USD/ST"]
+    found = lines([head, ["SBS", 18, 77, 1228, 1300], ["CUK", 21, 84, 1010, 1080], [], [note]])
+    assert [found[at].offer.lead_days for at in ("D2", "E2")] == days

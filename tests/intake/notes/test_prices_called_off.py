@@ -112,6 +112,7 @@ def test_a_board_made_no_more_is_sold_from_stock_and_asked_about_without(remark)
 @pytest.mark.parametrize(
     "remark",
     ["to be discontinued", "will be discontinued in June", "end of line", "Auslaufartikel", "läuft aus",
+     "to be discontinued; replaced by SBS 20 pt", "läuft aus, ersetzt durch GC2", "fin de série, remplacé par GC2",
      "wird eingestellt", "fin de série", "sera supprimé", "a extinguir", "será descatalogado", "ska utgå", "fasas ut"],
 )  # fmt: skip
 @pytest.mark.parametrize("lead", ["ab Lager", "3 Wochen"])
@@ -129,7 +130,11 @@ def test_the_last_day_of_a_board_is_none_of_its_price(remark):
     assert codes(other) == set()
 
 
-@pytest.mark.parametrize("remark", ["not to be discontinued", "replaces 270 g, which is to be discontinued"])
+@pytest.mark.parametrize(
+    "remark",
+    ["not to be discontinued", "replaces 270 g, which is to be discontinued", "la remise sera supprimée",
+     "Preisbindung läuft aus", "Energiezuschlag wird eingestellt"],
+)  # fmt: skip
 def test_a_board_that_stays_is_told_to_nobody(remark):
     assert remarked(remark, "3 Wochen") == (OFFERED, set())
 
@@ -139,3 +144,9 @@ def test_a_board_that_stays_is_told_to_nobody(remark):
 )
 def test_a_price_called_off_is_asked_about_in_stock_too(remark):
     assert remarked(remark, "ab Lager")[0] is ASKED
+
+
+def test_the_end_of_a_month_calls_no_price_off():
+    """Swedish says of a price that ends then what it says of a board that is gone."""
+    assert remarked("Gäller till utgången av juni 2027", "3 Wochen") == (OFFERED, set())
+    assert remarked("utgår", "3 Wochen")[0] is ASKED

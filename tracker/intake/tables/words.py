@@ -5,9 +5,11 @@ from collections.abc import Iterable
 from datetime import date, datetime
 
 from tracker.intake.grid import Cell
+from tracker.intake.tables.figures import is_figure
 from tracker.intake.tables.headers.heads import head_of
 from tracker.intake.tables.table import Words
 from tracker.intake.tables.view import View
+from tracker.intake.values.boards.grade import names_grade
 from tracker.intake.values.figures.numbers import number_readings
 from tracker.intake.values.firms.company import labelled_company
 from tracker.intake.values.freight.charge_names import charges_named
@@ -49,7 +51,7 @@ def row_words(view: View, row: int) -> list[Words]:
         else:
             found.append(Words(view.sheet, row, cell, said))
         # 'Minimum order' | '5' | 't': a label goes on collecting while the cells stay short.
-        label = label or (cell if _is_label(cell) else None)
+        label = label or (cell if _is_label(cell) or _names_an_amount(cells[place:]) else None)
         if label is not None and label is not cell and len(said) > 40:
             label = None
     return found
@@ -139,6 +141,16 @@ def _is_unit_of_a_charge(before: Cell, cell: Cell) -> bool:
     return unit is not None and bool(charges_named(before.text)) and not phrases("price_words").find(before.text)
 
 
+def _names_an_amount(cells: list[Cell]) -> bool:
+    """'Small order | 12 | $/cwt' says what that is charged, and in no word what boards are priced per."""
+    if len(cells) != _AN_AMOUNT or not isinstance(cells[0].value, str) or names_grade(cells[0].text):
+        return False
+    unit = price_unit(cells[2].text) if isinstance(cells[2].value, str) else None
+    return is_figure(cells[1]) and unit is not None and unit.currency is not None and unit.basis is not None
+
+
+_AN_AMOUNT = 3
+"""Cells: its name, its figure, its unit."""
 _FOOTNOTE_SIGN = re.compile(r"\(?[*†‡§°¹²³⁴⁵⁶⁷⁸⁹]+\)?")
 
 

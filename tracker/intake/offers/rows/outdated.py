@@ -23,6 +23,7 @@ from tracker.intake.values.changes.no_offers import (
     shows_how_to_read,
 )
 from tracker.intake.values.changes.others_prices import Offering, heading_offers, round_of_bids, title_offers
+from tracker.intake.values.changes.withdrawn import will_go
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.words.lists import phrases
@@ -147,10 +148,11 @@ def remarks_in(cells: Mapping[int, Cell], beside: Iterable[int]) -> list[Cell]:
 
 
 def age_of_remarks(remarks: Iterable[Cell]) -> tuple[Age, Cell | None]:
-    """What a row's own remarks say of it, and the first that says so; None where they leave it in force."""
+    """What a row's own remarks say of it, and the first that says so; None where they leave it in force. A board that
+    will go is in force as yet, whatever takes its place."""
     age, saying = Age.IN_FORCE, None
     for cell in remarks:
-        said = age_of_row(cell.text)
+        said = Age.IN_FORCE if will_go(cell.text) else age_of_row(cell.text)
         if said > age:
             age, saying = said, cell
     return age, saying

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from tracker.intake.grid import Cell
 from tracker.intake.tables.headers.heads import PRICE_ROLES, Head, head_of, head_of_words
 from tracker.intake.tables.headers.periods import YEAR
+from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.prices.money import price_text, price_unit
@@ -84,4 +85,7 @@ def amounts_told(cells: Sequence[Cell]) -> dict[Cell, Head]:
 
 def _tells_of_money(cell: Cell) -> bool:
     price = price_text(cell.text) if isinstance(cell.value, str) else None
-    return price is not None and bool(price.amounts) and any(map(str.isalpha, price.rest))
+    if price is None or not price.amounts:
+        return False
+    # 'Incl. freight $45/ST' is an amount of freight, though as a price's own words it would leave none over.
+    return any(map(str.isalpha, price.rest)) or bool(charges_named(cell.text))

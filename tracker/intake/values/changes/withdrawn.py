@@ -30,21 +30,32 @@ def no_longer_made(text: str) -> bool:
 
 @lru_cache(maxsize=16384)
 def will_go(text: str) -> bool:
-    """Whether a board 'is to be discontinued', and neither 'is not to be discontinued' nor replaces one that is."""
+    """Whether a board 'is to be discontinued', and neither 'is not to be discontinued' nor replaces one that is.
+
+    A surcharge, a discount or a price that goes is no board.
+    """
     if not phrases("going_out").find(text):
         return False
     return any(
-        not denied(clause, match)
+        not denied(clause, match) and not _hangs(clause[: match.end]) and not _goes_itself(clause[: match.start])
         for clause in clauses(text)
-        if not _hangs(clause)
         for match in phrases("going_out").find(clause)
     )
 
 
+def _goes_itself(ahead: str) -> bool:
+    """The 'Preisbindung' of 'Preisbindung läuft aus', the 'remise' of 'la remise sera supprimée'."""
+    return any(phrases(kind).find(ahead) for kind in ("charges", "reductions", "price_words", "valid"))
+
+
 def _found(text: str) -> list[Found[str]]:
-    """The words that call a price off; a board that 'is to be discontinued' is offered as yet."""
+    """The words that call a price off; a board that 'is to be discontinued' is offered as yet, and so it is until 'the
+    end of June', which Swedish calls 'utgången'."""
     found = phrases("withdrawn").find(text)
-    return outside(found, [match for match in phrases("going_out").find(text) if match.value == "any"]) if found else []
+    if not found:
+        return []
+    later = [match for match in phrases("going_out").find(text) if match.value == "any"]
+    return outside(found, [*later, *phrases("end_of").find(text)])
 
 
 def _hangs(clause: str) -> bool:

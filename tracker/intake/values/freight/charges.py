@@ -276,7 +276,7 @@ def _money(part: str, named: list[Found[str]], charge: ChargeWords) -> ChargeWor
     price = price_text(rest.strip(" :=–-()."))
     if price is None or not price.amounts or price.is_range or price.rest:
         return None
-    # '25/ST' is in the prices' money; '25 kg' is none, and '500/pallet' counts sheets.
+    # '25/ST' and '25 per ST' are in the prices' money; '25 kg' is none, and '500/pallet' counts sheets.
     per_unit = price.basis is not None and price.basis.foreign is None and _PER_UNIT.search(part) is not None
     if price.currency is None and not per_unit:
         return None
@@ -293,4 +293,4 @@ def _leads_to_a_unit(part: str, match: Found[str]) -> bool:
     return any(map(str.isdigit, before)) and behind[:1].isdigit() and phrases("per").whole(word) is not None
 
 
-_PER_UNIT = re.compile(r"\d\s*/\s*[^\W\d]")
+_PER_UNIT = re.compile(rf"\d\s*(?:/|{pattern('per', 'strong')}\s)\s*[^\W\d]", re.IGNORECASE)

@@ -5,12 +5,13 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, whole_name
-from tracker.intake.words.lists import pattern
+from tracker.intake.words.lists import pattern, phrases
 
 
 @dataclass(frozen=True, slots=True)
 class Together:
-    """Charges named in one breath before one amount. `alike`: they are of one kind, as pallets and wrapping are."""
+    """Charges named in one breath before one amount. `alike`: they are of one kind, as pallets and wrapping are, or one
+    surcharge for both."""
 
     label: str
     alike: bool
@@ -24,10 +25,16 @@ def named_together(clause: str) -> list[Together]:
     it is for both, is open. Energies together are one surcharge."""
     spans = _names(clause)
     return [
-        Together(" ".join(clause[one[0] : other[1]].split()), one[2] == other[2])
+        Together(label := " ".join(clause[one[0] : other[1]].split()), _are_one(label, {one[2], other[2]}))
         for one, other in pairwise(spans)
         if _JOINT.fullmatch(clause[one[1] : other[0]]) and {one[2], other[2]} != {ChargeKind.ENERGY.value}
     ]
+
+
+def _are_one(label: str, kinds: set[str]) -> bool:
+    """'Energy and raw material surcharge'; freight and sheeting are charged for what is done, and apart."""
+    done = {ChargeKind.FREIGHT.value, ChargeKind.SHEETING.value}
+    return len(kinds) == 1 or (kinds.isdisjoint(done) and bool(phrases("surcharge_words").find(label)))
 
 
 def _names(clause: str) -> list[tuple[int, int, str]]:

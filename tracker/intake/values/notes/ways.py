@@ -101,15 +101,17 @@ def terms_by_way(text: str, heard: frozenset[str]) -> tuple[TermOfWay, ...]:
 def _parts(text: str, heard: frozenset[str]) -> Iterator[TermOfWay]:
     topic = ""
     for number, clause in enumerate(clauses(_with_colons(text))):
-        leader = _leader(clause) & heard
+        leader, strange = _leader(clause) & heard, False
         for piece in _pieces(clause, heard):
             named = any(match.value in heard for match in _named(piece))
             ways = (ways_named(piece) & heard) or (frozenset() if named else leader)
             own = topic_of(piece, *_TOPICS)
             topic = own or topic
             said = _without(piece, ways)
-            if ways and not own and (led_to := topic if _is_of(topic, said) else _leads_to(said)):
+            if ways and not own and (led_to := topic if _is_of(topic, said) else "" if strange else _leads_to(said)):
                 said = f"{led_to} {said}"
+            # 'Payment: rolls 4 weeks, sheets 8 weeks' counts other weeks than those of a lead time, all of it.
+            strange = strange or not (own or _kinds(said) or _is_of_ways_alone(said))
             yield TermOfWay(said, ways, _kinds(said), number)
 
 
@@ -132,6 +134,11 @@ def _leads_to(said: str) -> str:
     lead = lead_text(said.strip(_STOPS))
     counted = lead is not None and lead.high > 0 and counts_plain_days(lead.words) is None
     return _LEAD_TIME if counted else ""
+
+
+def _is_of_ways_alone(said: str) -> bool:
+    """Nothing is said in words but how board is sold."""
+    return not any(token.isalpha() for token, _, _ in tokens_of(said))
 
 
 _LEAD_TIME = "LT"
