@@ -5,7 +5,7 @@ import weakref
 
 import pytest
 
-from tracker.desk.collecting import no_collecting
+from tracker.desk.collecting import let_go, no_collecting
 
 
 class _Made:
@@ -43,3 +43,9 @@ def test_the_search_is_as_it_was(was_on: bool) -> None:
         assert gc.isenabled() is was_on
     finally:
         gc.enable()
+
+
+def test_a_long_list_is_let_go_to_its_last_piece():
+    rows = [{"number": number} for number in range(2_500)]
+    let_go(rows)
+    assert rows == []

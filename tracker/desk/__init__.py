@@ -14,6 +14,7 @@ edits        Edit(text, changes)    undo(desk, edit) -> Edit
              history(desk, limit=200) -> tuple[Change, ...]      Change(id, at, who, text, table, row, was, now)
              latest_change(desk) -> int                grows with whatever any program writes
 collecting   with no_collecting():                     no search for garbage while thousands of offers are made
+             let_go(items)                             empties a long list in pieces, so that other threads run
 
 take_in      read(desk | None, path, answers=Answers(), manner=Manner(show=False, cancelled=None)) -> TakenIn
                  TakenIn(reading, content, answers, imported_on: day this very file was taken in before, or None,

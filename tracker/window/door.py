@@ -253,9 +253,12 @@ class Door(SampleDoor, YardstickDoor):
 
     def save_offers(self, comparison: Comparison, rows: Sequence[int], path: Path) -> None:
         """All that is known of the offers at these indices, as save_rows()."""
+        from tracker.desk.collecting import let_go
         from tracker.desk.offer_rows import offer_rows
 
-        self.save_rows(offer_rows(comparison, rows), comparison.footing, path)
+        written = offer_rows(comparison, rows)
+        self.save_rows(written, comparison.footing, path)
+        let_go(written)
 
     def save_rows(self, rows: Sequence[Mapping[str, Any]], footing: ChosenFooting, path: Path) -> None:
         """Rows as a spreadsheet that says what its prices mean or, by the file's ending, as CSV."""

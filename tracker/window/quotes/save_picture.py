@@ -8,6 +8,7 @@ from typing import Any
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QPoint, QRect, QSize, Qt
 from PySide6.QtGui import QColor, QImage, QPainter
 
+from tracker.desk.collecting import let_go
 from tracker.desk.export import write_csv
 from tracker.desk.trouble import Trouble
 from tracker.window.quotes.copies import Copies, with_copies
@@ -29,10 +30,13 @@ def to_save(picture: PicturePane, path: Path) -> Callable[[], str]:
 
 
 def _write_data(rows: Callable[[], list[dict[str, Any]]], path: Path) -> str:
+    behind = rows()
     try:
-        write_csv(rows(), path)
+        write_csv(behind, path)
     except Trouble as problem:
         return str(problem)
+    finally:
+        let_go(behind)
     return f"What the picture shows is in {path}."
 
 
