@@ -214,6 +214,11 @@ _FIRST_DAYS = (Role.VALID_FROM, Role.RECEIVED)
 _NEVER_MONEY = frozenset({Role.ITEM, Role.DESTINATION, Role.PRODUCT, Role.FORM})
 
 
+def _mostly_money(cells: Sequence[Cell]) -> bool:
+    """Two in three say money; 'on request' and a range are what the others may say."""
+    return len(cells) > 1 and 3 * sum(map(_says_money, cells)) >= 2 * len(cells)
+
+
 def _says_money(cell: Cell) -> bool:
     """A figure with its currency and what it is per, in words of its own."""
     return isinstance(cell.value, str) and says_price(cell) and find_basis(cell.text) is not None
@@ -234,8 +239,8 @@ def _best(column: Column, candidates: dict[Role, float], cells: Sequence[Cell]) 
     if best is Role.ITEM and fit(Role.BRACKET, column, cells) >= _ORDERS and not number_lots(column, cells):
         # 'Lot' over 'Small lot', 'LTL' and 'TL' sizes orders.
         return Role.BRACKET
-    if best in _NEVER_MONEY and len(cells) > 1 and all(map(_says_money, cells)):
-        # '€1,265.00/t' in every row, whatever its head is called.
+    if best in _NEVER_MONEY and _mostly_money(cells):
+        # '€1,265.00/t' in nearly every row, whatever its head is called: 'Nous proposons'.
         return Role.PRICE
     if best in _NAMES_A_BOARD and sizes_orders(column, cells):
         # 'Band', and 'Board' over 'Caliper' in the corner of a table whose rows are order sizes.

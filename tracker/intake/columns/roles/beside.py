@@ -8,13 +8,19 @@ from tracker.intake.columns.column import Column
 from tracker.intake.columns.priced.unnamed import close_by_row
 from tracker.intake.columns.roles.candidates import MEASURED
 from tracker.intake.columns.roles.guess import role_by_cells
-from tracker.intake.columns.roles.headed_figures import by_words, mostly_priced, names_a_charge, spreads_values
+from tracker.intake.columns.roles.headed_figures import (
+    by_words,
+    in_a_measures_unit,
+    mostly_priced,
+    names_a_charge,
+    spreads_values,
+)
 from tracker.intake.columns.sizes.order_sizes import order_size
 from tracker.intake.grid import Cell
 from tracker.intake.tables.figures import figures_by_row
 from tracker.intake.tables.headers.heads import PRICE_ROLES, is_bare_number
 from tracker.intake.values.heads.header import Header, without_unit
-from tracker.intake.values.heads.roles import ON_TOP, Role
+from tracker.intake.values.heads.roles import MEASURES, ON_TOP, Role
 from tracker.intake.values.orders.loads import LOADS
 from tracker.intake.values.orders.masses import Mass, mass_text, mass_units
 from tracker.intake.words.lists import phrases
@@ -244,7 +250,9 @@ def like_its_group(column: Column, columns: list[Column], cells: Sequence[Cell])
 
 
 def _named_by_lowest(column: Column) -> bool:
-    """'Freight' among order sizes says itself what it holds."""
+    """'Freight' among order sizes says itself what it holds, and so does 'µm', which is the unit of no price."""
+    if column.role in MEASURES and in_a_measures_unit(column.said[-1]):
+        return True
     return any(reading.role is column.role and reading.strength >= _SAYS_SO for reading in column.said[-1].roles)
 
 

@@ -53,7 +53,7 @@ def spreads_values(column: Column) -> bool:
         if head is not None and head.across == "grade" and said.strength(Role.INDEX) >= _NAMES:
             # 'SBS index' is a series of the market and no price of SBS.
             return False
-        if head is not None and head.across == "grade" and _in_a_measures_unit(said):
+        if head is not None and head.across == "grade" and in_a_measures_unit(said):
             # 'GC1 (g/m²)' over 230 and 300 are the weights of GC1.
             return False
         if lowest.across == "grade" and head is not None and head.named and head.role in MEASURES:
@@ -80,7 +80,7 @@ def _loads_weighed(said: Header, lowest: Header) -> bool:
     return loads and size is not None and not (size.not_weight or size.alone)
 
 
-def _in_a_measures_unit(said: Header) -> bool:
+def in_a_measures_unit(said: Header) -> bool:
     """A unit of basis weight or caliper without a figure in it, and no money."""
     money = said.currency is not None or said.basis is not None
     units = (len(said.weight_units) == 1 and not said.weights) or (said.caliper_unit is not None and not said.calipers)

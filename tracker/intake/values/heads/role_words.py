@@ -294,6 +294,6 @@ def _by_likeness(text: str) -> list[RoleReading]:
 
 
 def _strange_words(text: str) -> list[str]:
-    # The 'from' of 'In force from 1 July' is no slip for 'form'.
-    known = _known_tokens(text, (*_UNITS, "price_ages", "since"))
+    # The 'from' of 'In force from 1 July' is no slip for 'form', nor is 'charge' one for 'change'.
+    known = _known_tokens(text, (*_UNITS, "price_ages", "since", "costs_told"))
     return [token for place, (token, _, _) in enumerate(tokens_of(text)) if token.isalpha() and place not in known]

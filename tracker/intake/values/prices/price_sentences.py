@@ -250,12 +250,19 @@ _PLAINLY = 0.9
 
 
 def _is_only_a_basis(clause: str) -> bool:
-    """'DAP buyer's works, per 1000 kg', 'Everything per short ton': a part between commas that says what prices are
-    per, and nothing else."""
+    """'DAP buyer's works, per 1000 kg', 'Everything per short ton', 'Preisanpassung, Berechnung je 1000 kg': a part
+    between commas that says what prices are per, and nothing else."""
     first, *rest = [_without_goods(part.strip()) for part in COMMA.split(clause)]
     parts = [_without_delivery(first), *rest]
+    parts = parts if phrases("charges").find(clause) else [_without_invoicing(part) for part in parts]
     said = [basis_text(part) for part in parts if find_basis(part) is not None]
     return any(reading is not None and reading.bases for reading in said) or _ends_with_a_basis(clause)
+
+
+def _without_invoicing(part: str) -> str:
+    """'Billed per MSF' is what prices are per; 'freight, billed per load' is no price."""
+    ahead = next((match for match in phrases("unit_words").find(part) if match.start == 0), None)
+    return part if ahead is None else part[ahead.end :].strip(" :")
 
 
 def _ends_with_a_basis(clause: str) -> bool:
