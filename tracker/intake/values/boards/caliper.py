@@ -231,12 +231,20 @@ _DIAMETER = re.compile(r"[Øø⌀]\s*$")
 
 
 def _is_measure_of_a_roll(text: str, one: Measured) -> bool:
-    """'Rollenbreite 1.020 mm', 'Hülse: 76 mm', '1020 mm wide', 'Ø 1.200 mm': across a roll, not through its board."""
-    before, behind = text[: one.start], text[one.end :]
+    """'Rollenbreite 1.020 mm', 'Hülse: 76 mm', '1020 mm wide', 'Ø max. 1.200 mm': across a roll, not through its
+    board."""
+    before, behind = _without_at_most(text[: one.start]), text[one.end :]
     named = phrases("roll_measures").find(before)
     if named and not before[named[-1].end :].strip(" :=.,-"):
         return True
     return bool(_DIAMETER.search(before)) or _names_a_roll(behind)
+
+
+def _without_at_most(before: str) -> str:
+    """What stands ahead of 'max.' right before a figure."""
+    most = [match for match in phrases("bracket").find(before) if match.value in ("up_to", "below")]
+    ends = bool(most) and not before[most[-1].end :].strip(" .:")
+    return before[: most[-1].start] if ends else before
 
 
 def _names_a_roll(behind: str) -> bool:

@@ -58,11 +58,21 @@ def _all(text: str) -> Iterator[NoCharge]:
     before: list[_Named] = []
     for clause in clauses(text):
         hangs = bool(phrases("only_if").find(clause))
-        for part in COMMA.split(clause):
+        for place, part in enumerate(COMMA.split(clause)):
             named = _named_in(_without_rates(part))
             if not hangs and not find_masses(part) and not phrases("small_orders").find(part):
-                yield from _relieved_in(part, named, before, clause)
+                of_before = before if place or _goes_on(part) else []
+                yield from _relieved_in(part, named, of_before, clause)
             before = named or before
+
+
+def _goes_on(clause: str) -> bool:
+    """'It is waived until May' is said of what was named last; 'trim loss up to 3 % is for our account' of itself."""
+    said = next(iter(phrases("relieved").find(clause)), None)
+    return said is None or len(clause[: said.start].split()) <= _FEW_WORDS
+
+
+_FEW_WORDS = 3
 
 
 @dataclass(frozen=True, slots=True)

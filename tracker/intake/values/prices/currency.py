@@ -58,7 +58,15 @@ class _Currencies(Phrases[tuple[str, bool]]):
             return None
         if match is not None and any(is_other(found, place) for is_other in (_ends_per_cent, _tells_a_place, _hundred)):
             return None
-        return None if match is not None and _behind_letters(found, place) else match
+        if match is not None and (_behind_letters(found, place) or _parted(found, match)):
+            return None
+        return match
+
+
+def _parted(found: Sequence[Token], match: Found[tuple[str, bool]]) -> bool:
+    """The 't' of '4.2 t - €795' and its '€' have more between them than the two of 'T €'."""
+    letter = found[match.first]
+    return match.after - match.first > 1 and len(letter[0]) == 1 and found[match.first + 1][1] - letter[2] > 1
 
 
 def _ends_per_cent(found: Sequence[Token], place: int) -> bool:

@@ -123,7 +123,7 @@ def _without_definition(clause: str) -> str:
         before = clause[: match.start].rstrip(" (=")
         named = any(unit.end == len(before) and unit.value in _PLAIN_TONS for unit in phrases("basis").find(before))
         if named and any(map(str.isdigit, clause[match.start : match.end])):
-            return before + clause[match.end :].lstrip(" )")
+            return f"{before} {clause[match.end :].lstrip(' )')}".rstrip()
     return clause
 
 
