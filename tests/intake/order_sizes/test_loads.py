@@ -113,3 +113,25 @@ def test_truckloads_counted_in_the_heads():
         (pounds(80000), pounds(200000)),
         (pounds(200000), None),
     ]
+
+
+@pytest.mark.parametrize(
+    ("head", "bounds"),
+    [
+        ("ab 1 LKW (24 t)", (24_000, None)),
+        ("1 LKW (24 t) und mehr", (24_000, None)),
+        ("dès 1 camion (24 t)", (24_000, None)),
+        ("desde 1 camión (24 t)", (24_000, None)),
+        ("från 1 bil (24 t)", (24_000, None)),
+        ("under 1 truckload (24 t)", (None, 24_000)),
+    ],
+)
+def test_a_limit_of_one_weighed_load_is_its_weight_and_no_range_from_one(head, bounds):
+    (line,) = lines([["EUR/t"], ["Sorte", "g/m²", "µm", head], ["GC1", 250, 400, 1141]]).values()
+    assert (line.state, line.offer.from_kg, line.offer.below_kg) == ("accepted", *bounds)
+
+
+@pytest.mark.parametrize("head", ["ab 2 LKW (48 t)", "from 2 truckloads (24 t)", "dès 6 palettes (6 t)"])
+def test_the_weight_beside_a_limit_of_several_loads_is_asked_about(head):
+    (line,) = lines([["EUR/t"], ["Sorte", "g/m²", "µm", head], ["GC1", 250, 400, 1141]]).values()
+    assert (line.state, codes(line)) == ("question", {"bracket-unread"})

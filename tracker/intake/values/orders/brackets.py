@@ -176,11 +176,21 @@ def is_bare_order_size(text: str) -> bool:
     return bracket is not None and not bracket.alone and not bracket.not_weight
 
 
+_COUNT_WEIGHED = re.compile(
+    r"(?P<before>[^\d()]*)(?P<count>\d+)\s+(?P<load>[^\d()]+?)\s*"
+    r"\((?P<weight>[^()]*\d[^()]*)\)(?P<behind>[^\d()]*)"
+)
+
+
 def _loads_weighed(text: str) -> str | None:
-    """What stands in brackets behind a count of loads: '1 truckload (42,000 lb)' is an order of 42,000 lb."""
-    counted = re.fullmatch(r"\d+\s+([^\d()]+?)\s*\(([^()]*\d[^()]*)\)", text)
-    named = phrases("bracket").whole(counted[1]) if counted is not None else None
-    return counted[2] if counted is not None and named in LOADS_AND_COUNTS else None
+    """What stands in brackets behind a count of loads: '1 truckload (42,000 lb)' is an order of 42,000 lb, and 'from 1
+    truckload (42,000 lb)' begins there; whether the weight of several is that of each, a limit leaves open."""
+    counted = _COUNT_WEIGHED.fullmatch(text)
+    named = phrases("bracket").whole(counted["load"]) if counted is not None else None
+    if counted is None or named not in LOADS_AND_COUNTS:
+        return None
+    limited = bool((counted["before"] + counted["behind"]).strip())
+    return None if limited and counted["count"] != "1" else f"{counted['before']}{counted['weight']}{counted['behind']}"
 
 
 def _of_one_load(words: str, signs: list[str], load: str) -> Bracket:
@@ -213,6 +223,9 @@ def _from_signs(words: str, masses: list[Mass], gaps: list[list[str]], loads: li
         if "filler" in between and not between & {"to", "up_to", "below"}:
             # '1 lot of 20 t'.
             return None
+        if between & set(LOADS_AND_COUNTS) and not between & {"to", "up_to", "below", "above"}:
+            # 'From 2 truckloads (48 t)': what both weigh, or each of them?
+            return Bracket(words, not_weight="other_unit")
         return Bracket(words, masses[0], masses[1], "below" not in between, "above" in before or "above" in between)
     if len(masses) > 2:
         return None
