@@ -109,3 +109,20 @@ def test_a_span_in_such_a_head_is_asked_about_and_not_lost():
     found = lines([["Sorte", "230-250 g/m² EUR/t", "260-300 g/m² EUR/t"], ["GC1", 1145, 1150], ["GD2", 905, 910]])
     assert {"B2", "B3"} <= set(found)
     assert all("caliper-unknown" in codes(line) for line in found.values())
+
+
+AMOUNTS = ["Importe según cantidad", "Betrag nach Menge", "Montant selon quantité", "Belopp", "Amount by order size"]
+
+
+@pytest.mark.parametrize("head", AMOUNTS)
+def test_amounts_over_order_sizes_are_prices(head):
+    heads = [["Sorte", "g/m²", "µm", head, None], [None, None, None, "< 3 t", "> 3 t"], [*[None] * 3, "€/t", "€/t"]]
+    found = lines([*heads, ["GC1", 245, 400, 1286, 1239]], merged=merged((0, 3, 0, 4)))
+    assert [str(line.state) for line in found.values()] == ["accepted", "accepted"]
+    assert [(line.offer.from_kg, line.offer.below_kg) for line in found.values()] == [(None, 3000), (3000, None)]
+
+
+@pytest.mark.parametrize("head", ["Importe", "Betrag", "Montant", "Belopp", "Amount"])
+def test_amounts_beside_prices_are_what_a_line_comes_to(head):
+    found = lines([["Sorte", "g/m²", "µm", "t", "€/t", head], ["GC1", 245, 400, 3, 1286, 3858]])
+    assert {cell: str(line.state) for cell, line in found.items()} == {"E2": "accepted"}

@@ -12,6 +12,7 @@ from tracker.intake.values.orders.counted_orders import counts_orders
 from tracker.intake.values.orders.loads import LOADS
 from tracker.intake.values.prices.money import price_text
 from tracker.intake.values.times.validity import until_in_head
+from tracker.intake.words.lists import phrases
 
 NEVER_PRICES = frozenset(
     {
@@ -69,6 +70,7 @@ def _heads_values(said: Header, column: Column) -> bool:
     return (
         says_delivery(said)
         or _loads_weighed(said, lowest)
+        or _amounts_by_size(said, column)
         or (bool(counted) and (is_bare_order_size(lowest.text) or is_open_figure(lowest.text)))
     )
 
@@ -78,6 +80,13 @@ def _loads_weighed(said: Header, lowest: Header) -> bool:
     loads = said is not lowest and said.bracket is not None and said.bracket.not_weight in LOADS
     size = lowest.bracket
     return loads and size is not None and not (size.not_weight or size.alone)
+
+
+def _amounts_by_size(said: Header, column: Column) -> bool:
+    """'Importe según cantidad' over 'under 3 t' is what board costs in such orders, and not what a line comes to."""
+    sizes = (head.bracket for head in column.said if head is not said)
+    sized = any(size is not None and not (size.not_weight or size.alone) for size in sizes)
+    return sized and bool(phrases("line_amounts").find(said.text))
 
 
 def in_a_measures_unit(said: Header) -> bool:
