@@ -82,3 +82,16 @@ def test_offers_of_several_boards_are_no_rounds_of_bids(word):
 def test_a_revised_offer_beside_the_first_is_asked_about():
     found = across(["Initial offer", "Revised offer", "Offer 3"], ("GC1", "GC2", "GD2"))
     assert found["B6"].state == "question"
+
+
+@pytest.mark.parametrize("head", ["Mill grade", "Supplier's description", "Vendor board", "Lieferant Sorte"])
+def test_a_vendors_word_for_the_board_heads_boards_and_no_vendors(head):
+    rows = [[head, "Caliper, in.", "lb/MSF", "USD/ST"], ["SBS C1S", 0.018, 75, 1250], ["CRB C1S", 0.02, 79, 920]]
+    found = lines([["Harwick Point Board Inc."], [], *rows])
+    assert [(line.state, line.offer.grade) for line in found.values()] == [("accepted", "SBS"), ("accepted", "CRB")]
+
+
+def test_a_vendors_head_beside_that_of_the_boards_still_heads_vendors():
+    rows = [["Mill", "Grade", "Caliper, in.", "lb/MSF", "USD/ST"]]
+    rows += [["Tarn Valley Board", "SBS C1S", 0.018, 75, 1250], ["Ottermoor Papers", "CRB C1S", 0.02, 79, 920]]
+    assert [line.offer.vendor for line in lines(rows).values()] == ["Tarn Valley Board", "Ottermoor Papers"]

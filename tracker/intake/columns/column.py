@@ -16,8 +16,8 @@ from tracker.intake.values.firms.bidders import behind_bid
 from tracker.intake.values.firms.company import company_name
 from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.heads.header import Header
-from tracker.intake.values.heads.role_words import weighing_units
 from tracker.intake.values.heads.roles import ORDER_SIZES, Role
+from tracker.intake.values.heads.weighed import weighing_units
 from tracker.intake.values.orders.brackets import Bracket
 from tracker.intake.values.orders.loads import LOADS
 from tracker.intake.values.orders.masses import find_mass_units

@@ -13,8 +13,9 @@ from tracker.intake.values.boards.reams import Ream, ream_of
 from tracker.intake.values.boards.weight import WeightReading, find_weights
 from tracker.intake.values.figures.sheetsize import LengthUnit, SheetSize, find_sheet_sizes, length_unit
 from tracker.intake.values.freight.delivery import Delivery, find_delivery
-from tracker.intake.values.heads.role_words import header_roles, weighing_units, weighs_a_package
+from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import PRICES, Role, RoleReading
+from tracker.intake.values.heads.weighed import weighing_units, weighs_a_package
 from tracker.intake.values.orders.bracket_pieces import VEHICLES
 from tracker.intake.values.orders.brackets import Bracket, bracket_text
 from tracker.intake.values.orders.loads import load_at_end

@@ -7,10 +7,10 @@ from tracker.intake.values.boards.caliper import MICRON_SIGN, caliper_unit
 from tracker.intake.values.boards.weight import weight_units, without_density
 from tracker.intake.values.freight.delivery import leads_to_a_place
 from tracker.intake.values.heads.roles import MONEY, Role, RoleReading
+from tracker.intake.values.heads.weighed import weighing_units, weighs_a_package
 from tracker.intake.values.orders.counted_orders import weighs_deliveries
-from tracker.intake.values.orders.masses import find_mass_units, mass_units
 from tracker.intake.values.prices.basis import basis_span, basis_text
-from tracker.intake.values.prices.currency import currency_phrases, find_currencies
+from tracker.intake.values.prices.currency import currency_phrases
 from tracker.intake.values.prices.money import PriceUnit, find_price_unit
 from tracker.intake.values.prices.payment_terms import is_when_to_pay
 from tracker.intake.values.prices.shares import share_of_price
@@ -21,7 +21,6 @@ from tracker.intake.words.likeness import meanings_of_phrases, near_miss
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import tokens_of
 from tracker.trade.basis import Basis
-from tracker.trade.quantities import MassUnit, WeightUnit
 
 
 @lru_cache(maxsize=8192)
@@ -80,36 +79,6 @@ _OF_BOARDS_OR_MONEY = frozenset(
 """What the words beside 'weight' would head by themselves: 'Carton', 'Net', 'Shipping', 'Unit', 'Roll'."""
 
 
-@lru_cache(maxsize=4096)
-def weighing_units(text: str) -> tuple[WeightUnit, ...]:
-    """The units of basis weight in a head: none in 'Equivalent, per M sq ft', which says what a price is for, where
-    'per MSF' by itself may stand below 'Weight (lb)'."""
-    named = {match.value for match in phrases("weight_units").find(text)}
-    on_area = named == {"area_msf"} and basis_span(text) is not None and basis_text(text) is None
-    return () if on_area and not phrases("weight_words").find(text) else weight_units(text)
-
-
-def weighs_a_package(text: str) -> bool:
-    """'Skid wt lb', 'Poids par bobine' and 'kg/Rolle' tell how heavy something is, and 'Sheet weight g/m²' what board
-    weighs on an area."""
-    on_area = {match.value for match in phrases("weight_units").find(text)} - {"pound", "gram"}
-    if on_area or any(map(str.isdigit, text)) or find_currencies(text):
-        return False
-    named = {match.value for match in phrases("packages").find(text)}
-    masses = find_mass_units(text)
-    weighs = any(match.value in (Role.WEIGHT, Role.PACKING) for match in phrases("headers").find(text))
-    if not weighs and not _is_mass_per(text):
-        return "weighed" in named
-    return "any" in named or ("in_mass" in named and bool(masses)) or ("in_kilos" in named and MassUnit.KG in masses)
-
-
-def _is_mass_per(text: str) -> bool:
-    """'kg/Rolle', 'lb per roll': what one of something weighs."""
-    unit, sign, _ = text.partition("/")
-    before = unit if sign else text.partition(" ")[0]
-    return mass_units(before) in ((MassUnit.KG,), (MassUnit.LB,)) and (bool(sign) or bool(phrases("per").find(text)))
-
-
 def _begins_with_minimum(text: str) -> bool:
     """'Min. kvantitet' is a smallest order, whatever a quantity is called; 'min. 5 t' is where a size begins."""
     found = phrases("minimum").find(text)
@@ -124,6 +93,8 @@ def _by_words(text: str) -> list[RoleReading]:
     if not matches:
         return []
     unexplained = _unexplained(text, [span for _, _, _, span in matches])
+    if _is_a_vendors_own(text, matches):
+        matches = [found for found in matches if found[0] is not Role.VENDOR]
     several = len({role for role, _, _, _ in matches}) > 1
     base = (0.95 if several else 1.0) if unexplained == 0 else max(0.3, 0.95 - 0.15 * unexplained)
     readings = []
@@ -132,6 +103,21 @@ def _by_words(text: str) -> list[RoleReading]:
         strength = base + (0.02 * min(after - first, 2) - 0.01 * min(first, 4) if several else 0)
         readings.append(RoleReading(role, round(strength, 3), text[span[0] : span[1]]))
     return readings
+
+
+def _is_a_vendors_own(text: str, matches: list[tuple[Role, int, int, tuple[int, int]]]) -> bool:
+    """'Mill grade' and "Supplier's description" are a vendor's words for the board; 'Mill / grade' heads both."""
+    last, between = (0, 0), ""
+    for role, _, _, span in sorted(matches, key=lambda match: match[3]):
+        between = text[last[1] : span[0]].strip(" -")
+        if last[1] and role in _OF_BOARD and between in _OWNING:
+            return True
+        last = span if role is Role.VENDOR else (0, 0)
+    return False
+
+
+_OF_BOARD = (Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT)
+_OWNING = ("", "'s", "’s", "s'", "s’")
 
 
 def _numbers_papers(text: str) -> bool:
