@@ -176,3 +176,15 @@ def test_a_second_row_of_figures_is_what_its_own_corner_says(over, corner):
 def test_one_row_of_figures_takes_the_words_above_it():
     rows = [["EUR/t"], ["Sorte", "Dicke µm"], [None, 350, 400], ["GD2", 821, 812], ["GT2", 868, 859]]
     assert {line.offer.caliper_um for line in lines(rows).values()} == {350, 400}
+
+
+@pytest.mark.parametrize("rolls", ["Rolls 20 in. to 84 in., cores 3 in.", "Rouleaux 500 à 2100 mm, mandrins 76 mm"])
+def test_lengths_of_rolls_in_the_title_measure_no_numbers_across(rolls):
+    rows = [["USD per cwt", rolls], [], ["Stock", "Basis weight, lb/MSF", None], [None, 60, 76], ["SBS", 62.5, 61.3]]
+    assert [(line.state, line.offer.caliper_um) for line in lines(rows).values()] == [("accepted", None)] * 2
+
+
+@pytest.mark.parametrize("title", ["Prices by caliper, in µm", "Prices by caliper (µm)"])
+def test_a_caliper_named_in_the_title_measures_the_numbers_across(title):
+    rows = [["USD per cwt"], [title], [], ["Stock", 300, 350], ["SBS", 62.5, 61.3]]
+    assert [int(line.offer.caliper_um) for line in lines(rows).values()] == [300, 350]

@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.intake.sheets import book, codes, grid, lines
+from tests.intake.sheets import book, codes, grid, lines, merged
 from tracker.intake.read import read_workbook
 from tracker.trade.basis import Basis
 from tracker.trade.offer import Answers, State
@@ -161,3 +161,24 @@ def test_a_defined_short_ton_leaves_the_tonne_of_another_table(short):
 def test_a_defined_ton_is_every_plain_ton(note):
     found = lines([["USD per ton"], ["Grade", "pt", "g/m²", "Price"], ["SBS", 18, 366, 1190], [note]])
     assert str(found["D3"].offer.basis) == "short_ton"
+
+
+def spread(rolls, axis):
+    heads = [["Stock", axis, None], [None, 60, 76]]
+    rows = [["Tarn Valley Board"], ["USD per ton, f.o.b. mill"], [rolls], [], *heads, ["SBS C1S", 1250, 1226]]
+    return list(lines(rows, merged=merged((4, 1, 4, 2))).values())
+
+
+@pytest.mark.parametrize(
+    "rolls", ["Trimmed rolls 20 in. to 84 in. wide, 3 in. cores.", "Rolls 40 inches wide"]
+)
+@pytest.mark.parametrize("axis", ["Basis weight, pounds per 1,000 square feet", "Basis wt, lb/MSF"])
+def test_a_ton_among_pounds_on_an_area_and_rolls_in_inches_is_short(rolls, axis):
+    found = spread(rolls, axis)
+    assert [(line.state, line.offer.basis) for line in found] == [("accepted", "short_ton")] * 2
+    assert {line.offer.caliper_um for line in found} == {None}
+
+
+@pytest.mark.parametrize("rolls", ["Trimmed rolls 500 to 2,100 mm wide.", "12 in rolls of any kind", "12 in all"])
+def test_a_ton_among_pounds_alone_is_asked_about(rolls):
+    assert [codes(line) for line in spread(rolls, "Basis wt, lb/MSF")] == [{"basis-unknown"}] * 2

@@ -18,6 +18,7 @@ from tracker.intake.values.figures.numbers import number_readings
 from tracker.intake.values.heads.header import Header, header
 from tracker.intake.values.heads.roles import MEASURES, Role
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import without
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,7 +65,7 @@ class Axes:
                 if head.strength(axis) > 0 or _names_by_unit(head, axis):
                     return readings[0].value, head
             named = self._named_above(axis)
-            if named is not None:
+            if named is not None and not _measure_another(column.said[:level], axis):
                 return readings[0].value, named
         return None, None
 
@@ -83,7 +84,12 @@ def _measures_named(text: str) -> list[tuple[Role, Header]]:
         return []
     weights = [(Role.WEIGHT, said) for said in parts if len(said.weight_units) == 1 and said.strength(Role.WEIGHT)]
     calipers = [(Role.CALIPER, said) for said in parts if said.caliper_unit and said.strength(Role.CALIPER)]
-    return [*weights, *calipers]
+    return [*weights, *((role, said) for role, said in calipers if not _is_a_length(said.text))]
+
+
+def _is_a_length(text: str) -> bool:
+    """'3 in' and 'to 84 in' are lengths, of cores and reels; the figure of '.001 in' is the unit's."""
+    return any(map(str.isdigit, without(text, phrases("caliper_units").find(text))))
 
 
 def _from_the_name(text: str) -> list[str]:
@@ -101,6 +107,11 @@ def _names_by_unit(head: Header, axis: Role) -> bool:
         return False
     unit = head.caliper_unit is not None if axis is Role.CALIPER else len(head.weight_units) == 1
     return unit and (head.caliper_unit is None or not head.weight_units)
+
+
+def _measure_another(heads: Sequence[Header], axis: Role) -> bool:
+    """'Basis weight, lb/MSF' right over 52 and 60: what a line above the table measures is something else."""
+    return any(head.strength(of) > 0 for head in heads for of in MEASURES if of is not axis)
 
 
 def _measures_otherwise(column: Column, level: int, corner: Sequence[Column], axis: Role) -> bool:

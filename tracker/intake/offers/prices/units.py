@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from tracker.intake.columns.roles.cells import caliper_of, weight_of
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.tables.headers.heads import head_text
-from tracker.intake.values.boards.caliper import caliper_unit, find_calipers
+from tracker.intake.values.boards.caliper import caliper_unit, find_calipers, roll_units
 from tracker.intake.values.boards.weight import find_weights, weight_units
 from tracker.intake.values.figures.sheetsize import find_sheet_sizes
 from tracker.intake.values.freight.delivery import find_delivery
@@ -102,6 +102,7 @@ def _count_text(units: Units, text: str) -> None:
         _count_weight(units, named[0])
     for caliper in find_calipers(text):
         _count_caliper(units, caliper.unit)
+    units.inches += "in" in roll_units(text)
     lengths = {size.unit.value for size in find_sheet_sizes(text)}
     for length in lengths if len(lengths) == 1 else ():
         _count_length(units, length)
@@ -149,6 +150,10 @@ def _count_table(units: Units, read: ReadTable) -> None:
             weight = weight_of(cell, column.weight_units)
             for one in weight.readings if weight is not None else ():
                 _count_weight(units, one.unit)
+    for price in read.columns.prices:
+        # 'Basis weight, lb/MSF' over 52 and 60, which head prices.
+        if len(price.weights) == 1:
+            _count_weight(units, price.weights[0].unit)
     for column in read.columns.of(Role.MINIMUM, *ORDER_SIZES):
         units.pounds += column.mass_units in ((MassUnit.LB,), (MassUnit.CWT,))
         units.kilos += column.mass_units == (MassUnit.KG,)

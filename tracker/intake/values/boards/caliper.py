@@ -247,6 +247,11 @@ def _without_at_most(before: str) -> str:
     return before[: most[-1].start] if ends else before
 
 
+def roll_units(text: str) -> tuple[str, ...]:
+    """The units that a text measures rolls in: 'trimmed rolls to 84 in. wide, 3 in. cores'."""
+    return tuple(one.unit for one in measured(text, "length_units") if one.unit and _is_measure_of_a_roll(text, one))
+
+
 def _names_a_roll(behind: str) -> bool:
     """'1020 mm wide', and not '410 µm laize 860 mm', where the width is the next figure."""
     found = tokens(fold(behind))
