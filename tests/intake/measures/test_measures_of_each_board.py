@@ -80,3 +80,22 @@ def test_names_that_are_repeated_mean_nothing_by_an_empty_cell():
 def test_an_empty_grade_beside_a_name_of_its_own_is_asked():
     rows = [["Name", "g/m²", "µm", "Grade", "EUR/t"], ["Alba", 230, 375, "GC2", 1146], ["Brisa", 260, 430, None, 1139]]
     assert [line.offer.grade for line in lines(rows).values()] == ["FBB", None]
+
+
+def test_a_caliper_missing_here_and_there_beside_a_weight_is_that_of_no_row_above():
+    boards = [["18 pt", "76 lb", 59.4], ["20 pt", "84 lb", 58.9], ["24 pt", "98 lb", 58.1], [None, "70 lb", 59]]
+    found = lines([["USD per cwt"], ["Caliper", "Weight", "Price"], ["SBS"], *boards])
+    assert [line.offer.caliper_um is None for line in found.values()] == [False, False, False, True]
+    assert (found["C7"].state, codes(found["C7"])) == ("question", {"weight-basis-unknown"})
+
+
+def test_a_caliper_over_several_weights_is_written_once():
+    boards = [["18 pt", "71 lb", 59], [None, "76 lb", 58], ["24 pt", "92 lb", 57], [None, "98 lb", 56]]
+    found = lines([["USD per cwt"], ["Caliper", "Weight", "Price"], ["SBS"], *boards])
+    assert [float(line.offer.caliper_um) for line in found.values()] == [457.2, 457.2, 609.6, 609.6]
+
+
+def test_a_caliper_over_several_order_sizes_is_written_once_however_few_have_them():
+    sizes = [["20 pt", 84, "< 5 t", 58], ["24 pt", 98, "< 5 t", 57], ["28 pt", 112, "< 5 t", 56]]
+    rows = [["USD/cwt"], ["Caliper", "lb/MSF", "Order", "SBS"], *sizes, [None, None, "> 5 t", 55]]
+    assert [float(line.offer.caliper_um) for line in lines(rows).values()] == [508, 609.6, 711.2, 711.2]
