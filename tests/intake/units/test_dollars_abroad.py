@@ -50,3 +50,24 @@ def test_us_dollars_of_other_prices_do_not_say_what_a_bare_dollar_abroad_is():
     assert currencies(home, export) == [None, "USD"]
     assert currencies([["All prices in US dollars"], *home], export) == ["USD", "USD"]
     assert currencies(home[1:], export) == ["USD", "USD"]
+
+
+@pytest.mark.parametrize(
+    ("export", "home", "head", "currencies"),
+    [
+        ("Schedule 1 — cross-border lanes, US$/ST", "Schedule 2 — domestic lanes, $/ST", "Price", ["USD", None]),
+        ("Cross-border, US$/ST", "Domestic", "$/ST", ["USD", None]),
+        ("Quotation 418, all prices US$/ST", "Domestic lanes, $/ST", "Price", ["USD", "USD"]),
+        ("Prices in Canadian dollars per ST", "Domestic lanes, $/ST", "Price", ["CAD", "CAD"]),
+    ],
+)
+def test_us_dollars_over_one_table_are_not_the_plain_ones_over_another(export, home, head, currencies):
+    rows = [["Larch River Paperboard"], ["5 Dam Road, Larch River, Ontario"], []]
+    rows += [[export], [*HEAD, "Price"], [*SBS, 1300], [], [home], [*HEAD, head], ["CUK", 21, 87, 1118]]
+    assert [line.offer.currency for line in lines(rows).values()] == currencies
+
+
+def test_plain_dollars_beside_us_dollars_are_the_same_at_home():
+    rows = [["Larch River Paperboard"], ["5 Dam Road, Larch River, Ohio 43964"], [], ["Export, US$/ST"]]
+    rows += [[*HEAD, "Price"], [*SBS, 1300], [], ["Domestic, $/ST"], [*HEAD, "Price"], ["CUK", 21, 87, 1118]]
+    assert [line.offer.currency for line in lines(rows).values()] == ["USD", "USD"]

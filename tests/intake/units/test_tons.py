@@ -169,9 +169,7 @@ def spread(rolls, axis):
     return list(lines(rows, merged=merged((4, 1, 4, 2))).values())
 
 
-@pytest.mark.parametrize(
-    "rolls", ["Trimmed rolls 20 in. to 84 in. wide, 3 in. cores.", "Rolls 40 inches wide"]
-)
+@pytest.mark.parametrize("rolls", ["Trimmed rolls 20 in. to 84 in. wide, 3 in. cores.", "Rolls 40 inches wide"])
 @pytest.mark.parametrize("axis", ["Basis weight, pounds per 1,000 square feet", "Basis wt, lb/MSF"])
 def test_a_ton_among_pounds_on_an_area_and_rolls_in_inches_is_short(rolls, axis):
     found = spread(rolls, axis)

@@ -13,6 +13,7 @@ from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.boards.list_boards import board_of_list
 from tracker.intake.values.firms.company import company_name
 from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.notes.of_all_and_some import speaks_of_all
 from tracker.intake.values.notes.statements import Statement
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.words.lists import phrases
@@ -25,9 +26,9 @@ def sheet_level(read: ReadTable, sheet: ReadSheet, *, alone: bool) -> Level:
     'Rolls, price ex works' over the first table says nothing of the one below 'Sheets 70 x 100 cm' but its currency;
     'GC1, EUR/t, 6 weeks' over the first tells what the GD2 below a title of its own is priced in, and no more. What
     stands over a table further to the right is that table's alone, but for what it is priced in. 'Export, US$ per
-    metric ton' says nothing at all of 'Job lots', and no ton of those whose own title says a ton; 'Terms for B: …' none
-    of the terms of A. Neither does what one firm says over its table of another's beside it; of one below it
-    that tells what it is priced in, and no more.
+    metric ton' says nothing at all of 'Job lots', and no ton of those whose own title says a ton, nor whose the '$' is
+    that such a title says; 'Terms for B: …' none of the terms of A. Neither does what one firm says over its table of
+    another's beside it; of one below it that tells what it is priced in, and no more.
     """
     own = [words.text for words in read.table.titles]
     others = {words for other in sheet.tables if other is not read for words in other.table.titles}
@@ -40,17 +41,18 @@ def sheet_level(read: ReadTable, sheet: ReadSheet, *, alone: bool) -> Level:
     named = of_other_parts(sheet.found.texts, read, sheet.tables)
     elsewhere = of_forms | of_boards | beside
     in_units = (others if _says_basis(read.table.titles) else set()) - elsewhere
-    texts = tuple(
-        words for words in sheet.found.texts if words not in elsewhere | in_units | of_parts | of_firms | named
-    )
+    in_dollars = {words for words in others if not speaks_of_all(words.text)} if _in_plain_dollars(read) else set()
+    in_dollars -= elsewhere
+    told = elsewhere | in_units | in_dollars
+    texts = tuple(words for words in sheet.found.texts if words not in told | of_parts | of_firms | named)
     kept = tuple(
         said
         for said in _stated(sheet, (elsewhere | of_firms) - of_parts)
         if isinstance(said.value, SaysCurrency) or (isinstance(said.value, SaysBasis) and not of_forms)
     )
-    kept += tuple(
-        said for said in _stated(sheet, in_units - of_parts - of_firms) if not isinstance(said.value, SaysBasis)
-    )
+    for words in (in_units | in_dollars) - of_parts - of_firms:
+        own_kinds = (*((SaysBasis,) if words in in_units else ()), *((SaysCurrency,) if words in in_dollars else ()))
+        kept += tuple(said for said in _stated(sheet, {words}) if not isinstance(said.value, own_kinds))
     return Level("sheet", texts, board=alone, beside=kept, last_row=read.table.last_row)
 
 
@@ -78,6 +80,14 @@ def _firms(read: ReadTable) -> frozenset[str]:
 
 def _stated(sheet: ReadSheet, among: Collection[Words]) -> tuple[Said[Statement], ...]:
     return Level("sheet", tuple(words for words in sheet.found.texts if words in among)).stated
+
+
+def _in_plain_dollars(read: ReadTable) -> bool:
+    """The table's titles or the heads of its prices say '$', and nothing there says whose it is."""
+    said = Level("title", read.table.titles).all_of(SaysCurrency)
+    named = [one.value.currency for one in said]
+    named += [reading for price in read.columns.prices for reading in price.column.currencies]
+    return bool(named) and all(currency.bare_dollar for currency in named)
 
 
 def _says_basis(titles: tuple[Words, ...]) -> bool:

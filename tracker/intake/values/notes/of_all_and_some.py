@@ -56,7 +56,7 @@ def _parts(pieces: list[str], named: list[tuple[str, str] | None]) -> Iterator[s
             bare = topic and not statements(words) and lead_text(words) is None and states(words)
             going_on = f"{said}: {topic} {words}" if bare else f"{said}: {words}"
             aside = _aside(topic, words)
-        elif going_on and not _speaks_of_all(piece) and not (aside and _is_another_subject(piece, aside)):
+        elif going_on and not speaks_of_all(piece) and not (aside and _is_another_subject(piece, aside)):
             going_on = f"{going_on}. {piece}"
         else:
             if going_on:
@@ -135,7 +135,7 @@ def _before_lines(clause: str) -> Iterator[str]:
     yield clause
 
 
-def _speaks_of_all(piece: str) -> bool:
+def speaks_of_all(piece: str) -> bool:
     """'Prices delivered', 'All lines valid until 31 December', 'This offer is open until 15 September'."""
     first = tokens_of(piece)
     if any(phrases(section).at(first, 0) is not None for section in ("all_of_them", "all_prices", "list_names")):
