@@ -86,3 +86,28 @@ def test_grades_over_order_sizes_are_groups_and_no_part_of_them():
     assert [(line.offer.grade, line.offer.price) for line in found] == [
         ("FBB", 1194), ("FBB", 1163), ("CRB", 829), ("CRB", 798),
     ]  # fmt: skip
+
+
+@pytest.mark.parametrize("axis", ["g/m²", "Grammatur", "Basis weight", "Grammage (g/m²)", "gramaje", "ytvikt g/m²"])
+def test_a_title_with_the_name_of_an_axis_beside_it_is_none_of_the_boards_above(axis):
+    def block(title, *prices):
+        return [[title, axis], ["Sorte", 230, 250], ["GC1", *prices]]
+
+    rows = [
+        ["Preise je 1000 kg, g/m²"],
+        [],
+        *block("Block I: CHF", 1389, 1378),
+        [],
+        *block("Block II: EUR", 1452, 1440),
+    ]
+    found = lines(rows)
+    assert [(line.state, line.offer.currency) for line in found.values()] == [("accepted", c) for c in _CHF_THEN_EUR]
+
+
+_CHF_THEN_EUR = ("CHF", "CHF", "EUR", "EUR")
+
+
+@pytest.mark.parametrize("said", ["call", "n/a", "auf Anfrage", "–"])
+def test_a_board_without_a_price_among_others_is_no_title(said):
+    rows = [["EUR je 1000 kg"], ["Sorte", "g/m²", "Preis"], ["GC1", 230, 1389], ["GC2", None, said], ["GD2", 250, 948]]
+    assert {cell: str(line.offer.grade) for cell, line in lines(rows).items()} == {"C3": "FBB", "C5": "CRB"}

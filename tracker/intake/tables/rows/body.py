@@ -16,6 +16,7 @@ from tracker.intake.tables.view import View
 from tracker.intake.tables.words import words_of
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.firms.company import labelled_company
+from tracker.intake.values.heads.roles import MEASURES
 from tracker.intake.values.prices.money import price_unit
 
 
@@ -109,9 +110,17 @@ def _tells_who_quotes(cells: dict[int, Cell]) -> bool:
 
 
 def _heads_with_unit(cells: dict[int, Cell], priced: list[Cell]) -> bool:
-    """'SBS C1S' and in the price column '$/ST': a sub-heading that says what the prices below it are in."""
+    """'SBS C1S' and in the price column '$/ST': a sub-heading that says what the prices below it are in; 'EUR' and
+    there 'g/m²' the title of a table that spreads weights across."""
     words = [cell for cell in cells.values() if cell not in priced]
-    return len(words) == 1 and isinstance(words[0].value, str) and all(price_unit(cell.text) for cell in priced)
+    if len(words) != 1 or not isinstance(words[0].value, str):
+        return False
+    return all(price_unit(cell.text) for cell in priced) or all(_names_a_measure(cell.text) for cell in priced)
+
+
+def _names_a_measure(text: str) -> bool:
+    head = head_of_words(text)
+    return head is not None and head.role in MEASURES and not head.across
 
 
 def _under_a_price(view: View, row: int, valued: frozenset[int]) -> bool:
