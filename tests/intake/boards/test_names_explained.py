@@ -147,3 +147,19 @@ def test_a_code_of_one_letter_is_explained_in_two_cells(code):
         "CRB",
         "FBB",
     ]
+
+
+@pytest.mark.parametrize("label", ["Markenschlüssel", "Brand guide", "Nos marques", "Nuestras marcas", "Varumärken"])
+def test_what_a_list_of_names_is_called_is_no_part_of_its_first_name(label):
+    entries = legend(f"{label}: Alba weiß = GC1; Norda = GZ (SBB), C1S; Grisa = Graukarton.")
+    named = [(entry.name, entry.grade.grade, entry.grade.coated_sides) for entry in entries]
+    assert named == [("Alba weiß", "FBB", None), ("Norda", "SBS", 1), ("Grisa", "URB", None)]
+
+
+@pytest.mark.parametrize("text", ["Alba (GC1), Norda (GZ)", "Alba = GC1, Norda = GZ", "Alba = GC1; Norda = GZ, Brisa"])
+def test_a_comma_ends_what_a_name_is_where_the_next_name_follows(text):
+    assert [(entry.name, entry.grade.grade) for entry in legend(text)] == [("Alba", "FBB"), ("Norda", "SBS")]
+
+
+def test_a_name_explained_behind_a_colon_is_no_label():
+    assert [entry.name for entry in legend("Alba weiß: GC1 = Faltschachtelkarton")] == []

@@ -19,7 +19,8 @@ class LegendEntry:
 
 _LEGEND = re.compile(r"^\s*(?P<name>[^=:()]{1,60}?)\s*(?:=|:|\s[-–—]\s)\s*(?P<grade>[^=]{2,80})$")
 _IN_BRACKETS = re.compile(r"(?P<name>[^,;.=:()]{2,60}?)\s*\((?P<grade>[^()]{2,80})\)")
-_PARTS = re.compile(r"[;\n|]|,(?=[^()]*(?:=|\()[^()]*)|\.\s")
+_PARTS = re.compile(r"[;\n|]|,(?=[^(),;\n|]*[=(])|\.\s")
+"""The comma of 'Fenlight White = SBS (GZ), C1S' goes on with what it is; one that a name follows ends it."""
 
 
 @lru_cache(maxsize=4096)
@@ -30,7 +31,9 @@ def legend(text: str) -> tuple[LegendEntry, ...]:
     """
     entries = []
     label, colon, rest = text.partition(":")
-    if colon and "=" in rest and phrases("legend_labels").whole(label) is not None:
+    labelled = rest.count("=") >= _SEVERAL or phrases("legend_labels").whole(label) is not None
+    if colon and "=" in rest and "=" not in label and labelled:
+        # Whatever a list of several explanations is called, the first name begins behind that.
         text = rest
     for part in (entry for piece in _PARTS.split(text) for entry in entries_side_by_side(piece)):
         for match in (_LEGEND.match(part), _IN_BRACKETS.search(part)):
