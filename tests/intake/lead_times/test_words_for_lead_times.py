@@ -227,3 +227,36 @@ def test_lead_times_in_a_makers_words(title, weeks):
 def test_days_from_an_order_are_none_to_pay_in(text, days):
     said = lead_by_itself(text)
     assert (said.days if said is not None else None) == days
+
+
+@pytest.mark.parametrize(
+    ("said", "days"),
+    [
+        ("We deliver within 3 weeks.", (21, 21)), ("Wir liefern in 4 Wochen.", (28, 28)),
+        ("Geliefert wird binnen 3 Wochen", (21, 21)), ("Nous expédions sous 3 semaines", (21, 21)),
+        ("Surtimos en 4 semanas. Tipo de cambio de ayer: 18.4275", (28, 28)), ("Entregamos en 15 días", (15, 15)),
+        ("Vi levererar inom 4 veckor", (28, 28)), ("Stock disponible de suite", (0, 0)),
+        ("Stock available immediately", (0, 0)), ("Wir liefern ab 3 Paletten", None), ("Surtimos en rollos", None),
+        ("Vi levererar 3 kvaliteter", None),
+    ],
+)  # fmt: skip
+def test_what_the_vendor_does_within_a_time_is_a_lead_time(said, days):
+    rows = [[said], [], ["Grade", "g/m²", "µm", "EUR/tonne"], ["GC1", 240, 405, 1320]]
+    assert lines(rows)["D4"].offer.lead_days == days
+
+
+@pytest.mark.parametrize(
+    ("said", "days"),
+    [
+        ("Ships 2 weeks after approval, delivered Zone 1 at no charge.", (14, 14)), ("Ships in 10 AT", (14, 14)),
+        ("Lieferzeit 15 AT", (21, 21)), ("Ships 2 weeks after approval, dock 2 at your cost", (14, 14)),
+    ],
+)  # fmt: skip
+def test_working_days_are_no_english_at(said, days):
+    rows = [[said], [], ["Grade", "g/m²", "µm", "EUR/tonne"], ["GC1", 240, 405, 1320]]
+    assert lines(rows)["D4"].offer.lead_days == days
+
+
+def test_a_french_inventory_is_stock():
+    rows = [["Carton", "g/m²", "µm", "EUR/tonne", "Délai"], ["GC1", 240, 405, 1320, "en inventaire"]]
+    assert lines(rows)["D2"].offer.lead_days == (0, 0)

@@ -102,12 +102,18 @@ def _spans(part: str) -> Iterable[LeadTime]:
     part = times_in_figures(part)
     for match in _span().finditer(fold(part)):
         piece = part[match.start() : match.end()]
+        if _AT.search(piece):
+            continue
         # The word behind the unit may or may not belong to it ('5 working days' / '4 weeks for').
         lead = lead_text(piece) or lead_text(piece.rsplit(" ", 1)[0])
         if lead is not None:
             yield lead
     if phrases("lead_topic").find(part):
         yield from _from_stock(part)
+
+
+_AT = re.compile(r"\d\s+at\b")
+"""'Zone 1 at no charge', where '10 AT' are working days."""
 
 
 def _from_stock(part: str) -> Iterable[LeadTime]:
