@@ -205,3 +205,15 @@ def test_firms_called_by_rolls_and_sheets_or_with_words_cut_short(name):
 )  # fmt: skip
 def test_rolls_and_sheets_alone_are_no_firm(title):
     assert letterhead_name(title) is None
+
+
+@pytest.mark.parametrize(
+    "name", ["Papeteries réunies du Val-Orain", "Papeleras reunidas del Orain", "Pappersbruken förenade Orain AB"]
+)
+def test_firms_that_are_several_in_one(name):
+    assert company_name(name) == name
+
+
+@pytest.mark.parametrize("text", ["Papeteries réunies en réunion", "Prix réunis du Val-Orain"])
+def test_what_is_brought_together_is_no_firm(text):
+    assert company_name(text) is None

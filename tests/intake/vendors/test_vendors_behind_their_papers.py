@@ -35,3 +35,21 @@ def test_a_papers_title_names_who_wrote_it(title, vendor):
 )
 def test_buyers_boards_and_goods_are_no_vendors(title):
     assert read([[title], [], *BOARDS]).vendor is None
+
+
+@pytest.mark.parametrize("paper", ["Quotation HS-2291", "Angebot 26/118", "Devis 33", "Cotización 418", "Offert 26-77"])
+def test_a_firm_apart_from_the_number_of_its_paper_quotes(paper):
+    head = [[paper, None, None, "Harrow Spit Kraft & Board Corp."], ["EXW our mill"], []]
+    assert read([*head, *BOARDS]).vendor == "Harrow Spit Kraft & Board Corp."
+
+
+@pytest.mark.parametrize(
+    "row",
+    [
+        ["Quotation HS-2291", "Birch Carton Co."],
+        ["Quotation HS-2291", None, None, "for Birch Carton Co."],
+        ["Quotation HS-2291", None, None, "Grey board and chip"],
+    ],
+)
+def test_who_stands_beside_the_number_of_a_paper_may_be_written_to(row):
+    assert read([row, ["EXW our mill"], [], *BOARDS]).vendor is None

@@ -11,7 +11,7 @@ from tracker.intake.tables.table import Words
 from tracker.intake.tables.view import View
 from tracker.intake.values.boards.grade import names_grade
 from tracker.intake.values.figures.numbers import number_readings
-from tracker.intake.values.firms.company import labelled_company
+from tracker.intake.values.firms.company import company_name, labelled_company
 from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.prices.money import price_unit
@@ -42,6 +42,8 @@ def row_words(view: View, row: int) -> list[Words]:
             label = None
         if label is not None and place > 1 and _numbers_a_list(shown(cells[place - 1])):
             # 'Kartong AB | Prislista 4 | SEK per 1000 kg': nothing costs 4 SEK.
+            label = None
+        if label is not None and _stands_apart(cell, label):
             label = None
         if label is None and place and _is_unit_of_a_charge(cells[place - 1], cell):
             continue
@@ -104,6 +106,14 @@ def _is_a_firms_name(cell: Cell, label: Cell, said: str) -> bool:
     """The name of 'Vendor: | Ferrowick Board | | by phone': what follows it is said by itself. Further away from its
     label, as 'Offer No.' is in 'Company | | | Offer No. | 26-114', it may be a label too."""
     return cell.column == label.column + 1 and labelled_company(said) is not None
+
+
+def _stands_apart(cell: Cell, label: Cell) -> bool:
+    """The firm at the right edge of a letterhead that begins with a paper's number: 'Quotation 418 | | | Tarn Board AB'.
+    Right beside the number may stand who is written to."""
+    return (
+        cell.column > label.column + 1 and _numbers_a_list(label.text) and company_name(cell.text) == cell.text.strip()
+    )
 
 
 def _labelled(said: str, label: Cell) -> str:
