@@ -103,3 +103,14 @@ def test_a_title_that_prices_sheets_gives_their_size():
     heads = ["Grade", "Caliper (pt)", "lb/MSF", "under 10,000 lb", "10,000 lb & up"]
     found = lines([["US$ per 1,000 sheets 28 x 40 in"], [], heads, ["SBS C1S", 16, 68, 377.4, 349]])
     assert {tuple(map(str, line.offer.sheet_mm)) for line in found.values()} == {("711.2", "1016.0")}
+
+
+@pytest.mark.parametrize("head", ["Offer", "Oferta", "Angebot", "Offre", "Offert"])
+def test_numbers_of_offers_beside_their_prices_are_no_prices(head):
+    rows = [[head, "Board", "g/m²", "µm", "EUR/tonne"], ["O-71", "GC2", 255, 430, 1184], ["O-72", "GD2", 280, 370, 879]]
+    assert {cell: str(line.state) for cell, line in lines(rows).items()} == {"E2": "accepted", "E3": "accepted"}
+
+
+def test_amounts_behind_a_currency_are_no_numbers_of_offers():
+    rows = [["Offer", "Board", "g/m²", "µm"], ["EUR-1184", "GC2", 255, 430], ["EUR-879", "GD2", 280, 370]]
+    assert set(lines(rows)) == {"A2", "A3"}

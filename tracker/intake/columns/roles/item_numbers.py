@@ -11,12 +11,15 @@ from tracker.intake.grid import Cell
 from tracker.intake.values.boards.grade import names_grade
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.orders.masses import find_mass_units
+from tracker.intake.values.prices.currency import find_currencies
 
 _LONGEST_CODE = 16
 
 
 def item_numbers(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
-    """An 'article' column of codes beside one that names the board holds item numbers."""
+    """An 'article' column of codes beside one that names the board holds item numbers, and so does one of offers
+    ('O-71', 'O-72') beside their prices."""
+    columns = _numbers_of_offers(columns, samples)
     products = [column for column in columns if column.role in (Role.PRODUCT, Role.GRADE)]
     if len(products) < 2:
         return columns
@@ -24,6 +27,24 @@ def item_numbers(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -
     if len(codes) == len(products):
         return columns
     return [replace(column, role=Role.ITEM) if column.index in codes else column for column in columns]
+
+
+def _numbers_of_offers(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
+    priced = [column for column in columns if column.role is Role.PRICE]
+    numbered = {column.index for column in priced if _number_offers(samples[column.index])}
+    if not numbered or len(numbered) == len(priced):
+        return columns
+    return [replace(column, role=Role.ITEM) if column.index in numbered else column for column in columns]
+
+
+def _number_offers(cells: Sequence[Cell]) -> bool:
+    """Each another, and none a currency before an amount."""
+    texts = [cell.text.strip() for cell in cells]
+    codes = all(_OFFER.fullmatch(text) and not find_currencies(text) for text in texts)
+    return codes and 1 < len(texts) == len(set(texts))
+
+
+_OFFER = re.compile(r"[^\W\d_]{1,4}-\d{1,6}")
 
 
 def is_code(cell: Cell) -> bool:
