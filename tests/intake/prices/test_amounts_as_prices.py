@@ -63,3 +63,15 @@ def test_a_value_beside_a_price_is_what_the_line_comes_to():
         ["GD2", 450, 350, 3, 866, 2598],
     ]
     assert list(lines(rows)) == ["E2", "E3"]
+
+
+@pytest.mark.parametrize(
+    ("value", "unit"),
+    [("Valor", "Moneda/unidad"), ("Valeur", "Unité"), ("Wert", "Einheit"), ("Värde", "Enhet"), ("Value", "Unit")],
+)
+def test_the_value_of_so_much_board_is_no_price_per_the_unit_beside_it(value, unit):
+    heads = ["Board", "g/m²", "µm", "Quantity (t)", value, unit]
+    rows = [heads, ["GC1", 250, 400, 3, 3855, "EUR/tonne"], ["GC2", 300, 500, 2, 1980, "EUR/tonne"]]
+    assert "accepted" not in {str(line.state) for line in lines(rows).values()}
+    smallest = [[*heads[:3], "Minimum order (t)", *heads[4:]], ["GC1", 250, 400, 3, 1285, "EUR/tonne"]]
+    assert [(str(line.state), line.offer.minimum_kg) for line in lines(smallest).values()] == [("accepted", 3000)]

@@ -109,7 +109,7 @@ def _is_a_firms_name(cell: Cell, label: Cell, said: str) -> bool:
 
 
 def _stands_apart(cell: Cell, label: Cell) -> bool:
-    """The firm at the right edge of a letterhead that begins with a paper's number: 'Quotation 418 | | | Tarn Board AB'.
+    """The firm at the right edge of a letterhead that begins with a paper's number: 'Quote 418 | | | Tarn Board AB'.
     Right beside the number may stand who is written to."""
     return (
         cell.column > label.column + 1 and _numbers_a_list(label.text) and company_name(cell.text) == cell.text.strip()

@@ -47,7 +47,8 @@ def amount_per_unit(
     if len(per_unit) == 1:
         return tuple(per_unit)
     beside = columns.of(Role.BASIS, Role.CURRENCY)
-    if len(totals) == 1 and any(_all_in_money_per_unit(samples[one.index]) for one in beside):
+    in_money = any(_all_in_money_per_unit(samples[one.index]) for one in beside)
+    if len(totals) == 1 and in_money and not _any_counted(others, samples, _COUNTED):
         return tuple(totals)
     amounts = [one for one in totals if any(map(_is_amount, one.said))]
     units = columns.of(Role.BASIS, Role.PER_QUANTITY)
@@ -60,11 +61,18 @@ def _by_titles(
     """Nothing that could be multiplied stands beside it, and what is said above names money and a unit."""
     units = [unit for words in titles if (unit := find_price_unit(words.text)) is not None]
     named = any(unit.currency is not None and unit.basis is not None for unit in units)
-    counted = (column for column in others if column.role in _MULTIPLIED and any(map(is_figure, samples[column.index])))
-    return named and mostly_priced(samples[amount.index]) and not any(counted)
+    return named and mostly_priced(samples[amount.index]) and not _any_counted(others, samples, _MULTIPLIED)
 
 
-_MULTIPLIED = frozenset({None, Role.STOCK, Role.PACKING, Role.MINIMUM, Role.SHEETS_WEIGHT, *ORDER_SIZES})
+_COUNTED = frozenset({Role.STOCK, Role.PACKING, Role.SHEETS_WEIGHT, *ORDER_SIZES})
+_MULTIPLIED = _COUNTED | {None, Role.MINIMUM}
+
+
+def _any_counted(
+    others: Sequence[Column], samples: Mapping[int, Sequence[Cell]], roles: frozenset[Role | None]
+) -> bool:
+    """'Quantity (t)' over 3 and 2: the value beside it is what so much comes to."""
+    return any(column.role in roles and any(map(is_figure, samples[column.index])) for column in others)
 
 
 def _mostly_per_unit(cells: Sequence[Cell]) -> bool:
