@@ -42,10 +42,16 @@ def test_the_thickness_of_each_grade_stands_beside_its_prices_and_is_none(unit):
     assert [found[at].offer.caliper_um for at in ("C4", "F4", "D5", "G5")] == [365, 300, 400, 325]
 
 
-def test_a_charge_that_nothing_stands_beside_is_the_price():
+def test_a_charge_that_no_price_stands_beside_is_asked_about():
     rows = [["gsm", "microns", "Charge per tonne"], [300, 390, 838.5], [350, 465, 829]]
     found = lines([["GD2, every rate in pounds sterling"], *rows])
-    assert _told(found) == {"C3": (True, 838.5, "tonne"), "C4": (True, 829, "tonne")}
+    assert {at: line.state for at, line in found.items()} == {"C3": State.QUESTION, "C4": State.QUESTION}
+
+
+def test_a_charge_beside_a_price_is_charged():
+    rows = [["gsm", "microns", "Rate £/tonne", "Charge per tonne"], [300, 390, 838.5, 12], [350, 465, 829, 12]]
+    found = lines([["GD2"], *rows])
+    assert [[charge.price for charge in line.offer.charges] for line in found.values()] == [[12], [12]]
 
 
 @pytest.mark.parametrize(
