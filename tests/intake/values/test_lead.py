@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from tracker.intake.values.times.lead import LeadUnit, lead_text, lead_unit
 from tracker.intake.values.times.lead_by_itself import lead_by_itself
 from tracker.intake.values.times.lead_sentences import find_lead
+from tracker.intake.values.times.lead_unread import lead_unread
 from tracker.intake.values.times.validity import validity
 
 WEEKS = [" weeks", " wks", " Wochen", " semaines", " sem.", " semanas", " veckor", " wk"]
@@ -277,3 +278,33 @@ def test_two_days_told_in_hours(text):
     assert lead_text(text).days == (2, 2)
     assert lead_text("24-48 hours") is None
     assert find_lead("Delivery 24 hours a day") is None
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["Shortages to be told within 48 hours of delivery", "Call 2 days before delivery",
+     "Order changes up to 3 days before shipment", "Allow 2 days for the board to rest after delivery",
+     "Beanstandungen binnen 48 Stunden nach Lieferung", "Avisierung 48 Stunden vor Lieferung",
+     "Lieferung 2 Tage vorher avisieren", "Réserves sous 3 jours après la livraison",
+     "Livraison sur rendez-vous, préavis 48 heures", "Aviso de entrega con 48 horas",
+     "Faltas: 3 días desde la entrega", "Avisering 2 dagar före leverans", "Anmärkning inom 48 timmar efter leverans"],
+)  # fmt: skip
+def test_a_time_counted_from_delivery_or_told_ahead_of_it_is_no_lead_time(text):
+    assert find_lead(text) is None
+    assert lead_unread(text) is None
+
+
+@pytest.mark.parametrize(
+    ("text", "days"),
+    [
+        ("Lead time 3 weeks, call 2 days before delivery", (21, 21)),
+        ("Lieferzeit 4 Wochen, Avis 2 Tage vor Lieferung", (28, 28)),
+        ("Lead time 4 weeks prior to shipment", (28, 28)),
+        ("Delivery within 48 hours after call-off", (2, 2)),
+        ("Livraison sous 48 heures après commande", (2, 2)),
+        ("Entrega en 48 horas tras el pedido", (2, 2)),
+        ("48 hours from order to delivery", (2, 2)),
+    ],
+)
+def test_beside_it_the_lead_time_stands(text, days):
+    assert find_lead(text).days == days

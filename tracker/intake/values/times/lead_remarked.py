@@ -10,6 +10,7 @@ from functools import lru_cache
 
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.denials import denied
+from tracker.intake.values.times.around_delivery import is_notice
 from tracker.intake.values.times.lead import LeadTime, LeadUnit, counts_plain_days, lead_text, lead_unit
 from tracker.intake.values.times.lead_sentences import find_lead, lead_in_remark, leads_by_grade
 from tracker.intake.values.times.lead_unread import LeadUnread, counts_time, lead_unread, names_week
@@ -46,7 +47,7 @@ def _times(text: str) -> Iterator[str]:
         for part in (piece.strip() for piece in _PARTS.split(clause)):
             # What a clause says of payment is said of a time between its commas as well: 'payment terms: 30 days, net'.
             whole = part if phrases("lead_topic").find(part) else clause
-            if not phrases("not_lead").find(whole) and (_counts_time(part) or names_week(part)):
+            if not (phrases("not_lead").find(whole) or is_notice(part)) and (_counts_time(part) or names_week(part)):
                 yield part
 
 

@@ -7,6 +7,7 @@ from functools import cache, lru_cache
 
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.notes.clauses import COMMA, clauses
+from tracker.intake.values.times.around_delivery import without_notices
 from tracker.intake.values.times.firm_times import without_firm
 from tracker.intake.values.times.lead import LeadTime, LeadUnit, lead_phrases, lead_text, lead_unit
 from tracker.intake.values.times.times_in_words import times_in_figures
@@ -43,7 +44,7 @@ def find_lead(text: str) -> LeadTime | None:
     Only where a clause speaks of lead time, dispatch or delivery; None where two clauses disagree.
     """
     found: dict[tuple[int, int], LeadTime] = {}
-    for clause in clauses(text):
+    for clause in map(without_notices, clauses(text)):
         lead = _clause_lead(without_firm(clause))
         for one in (lead,) if lead is not None else _carried_on(clause) if found else ():
             found[one.days] = one

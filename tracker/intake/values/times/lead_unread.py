@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from tracker.intake.values.notes.clauses import clauses
+from tracker.intake.values.times.around_delivery import without_notices
 from tracker.intake.values.times.times_in_words import counts_in_figures
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
@@ -40,6 +41,7 @@ def _names_a_week(clause: str) -> bool:
 
 def speaks_of_time(clause: str) -> bool:
     """Weeks or days among words for lead time, and none for payment or validity."""
+    clause = without_notices(clause)
     other = any(match.value == "any" for match in phrases("not_lead").find(clause))
     if other or not phrases("lead_topic").find(clause):
         return False
