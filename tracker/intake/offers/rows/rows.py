@@ -18,6 +18,7 @@ from tracker.intake.offers.charges.row_charges import (
 from tracker.intake.offers.notes.asides import begin_a_group
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.rows.neighbours import Neighbours
+from tracker.intake.offers.rows.no_vendors import no_vendors
 from tracker.intake.offers.rows.outdated import age_of_remarks, columns_beside, remarks_in
 from tracker.intake.offers.rows.row_labels import (
     RowKind,
@@ -82,6 +83,8 @@ class Rows:
         self._copied = (*(column.index for column in self._filled), *self._priced)
         self._beside = columns_beside(table, columns)
         self._neighbours = Neighbours(table, self._priced)
+        once = any(column.index in self._once for column in columns.of(Role.VENDOR))
+        self._no_vendors = no_vendors(table, columns, self._neighbours, once=once)
         self._across = any(price.caliper or price.weights for price in columns.prices)
         self._measured = frozenset(column.index for column in columns.of(Role.CALIPER, Role.WEIGHT))
         self._measures = tuple(column.index for column in columns.of(Role.CALIPER, Role.WEIGHT, Role.GRADE))
@@ -174,9 +177,11 @@ class Rows:
 
     def _no_offer(self, row: BodyRow, cells: dict[int, Cell]) -> tuple[str, str]:
         """Why a row of figures offers nothing, and why it may be no offer: '' and '' for one that surely is."""
-        label = self._label(cells)
+        label = label_among(cells, self._priced, self._columns)
         if label is None:
             return self._unlabelled(row, cells), ""
+        if row.index in self._no_vendors:
+            return self._no_vendors[row.index]
         remarks = remarks_in(cells, self._beside)
         if age_of_remarks(remarks)[0] is Age.SUPERSEDED:
             return "marked as no longer in force", ""
@@ -272,10 +277,6 @@ class Rows:
         words = _said(cells, label)
         said = None if charge is None else Said(charge, at(label), words)
         self._runs.take_charge(ChargeRow(Words(self._table.view.sheet, row.index, label, words), said), self._headings)
-
-    def _label(self, cells: dict[int, Cell]) -> Cell | None:
-        """The row's first cell of words, but not who quotes the board that stands beside it."""
-        return label_among(cells, self._priced, self._columns)
 
     def _has_board(self, cells: dict[int, Cell], label: Cell) -> bool:
         """A caliper, a weight or a grade of its own beside the label; 'per short ton' beside a charge is none, nor are

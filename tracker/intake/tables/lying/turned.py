@@ -52,6 +52,8 @@ def label_runs(view: View) -> list[Labels]:
             if len(rows) + 1 < _FEWEST_LABELS:
                 continue
             units = units_beside(view, column, rows, _before_next_labels(view, column, rows))
+            if _heads_upright(view, column, rows[0]):
+                continue
             rows = _without_letterhead(view, column, rows)
             rows = rows if rows[0] - 1 in above else _with_unknown(view, column, rows)
             rows = _with_forms(view, column, rows)
@@ -184,6 +186,16 @@ def _continues(run: dict[int, Cell], row: int, cell: Cell) -> bool:
     words = {label.text.strip().casefold() for label in run.values()}
     again = head is not None and heads[0] is not None and heads[0].role is head.role
     return not again and cell.text.strip().casefold() not in words
+
+
+def _heads_upright(view: View, column: int, row: int) -> bool:
+    """'Vendor | Grade | Caliper | Price' over 'Nordwald Karton' and 'Last year': all beside the first label are heads of
+    different columns, and what stands below is a table of its own, whatever words its firms' names have in them."""
+    beside = [cell for at, cell in view.rows[row].items() if at > column]
+    heads = [head_of(cell) if is_label(cell) else None for cell in beside]
+    roles = {head.role for head in heads if head is not None and head.named}
+    priced = any(head is not None and head.price for head in heads)
+    return None not in heads and len(roles) == len(heads) >= _FEWEST_LABELS and priced
 
 
 def _checked(view: View, column: int, rows: list[int], units: frozenset[Place]) -> Labels | None:

@@ -1,0 +1,54 @@
+"""Rows of a comparison that stand below the firms and are none's offer: their mean, their least, last year's price."""
+
+from tracker.intake.columns.column import Columns
+from tracker.intake.grid import Cell
+from tracker.intake.offers.rows.neighbours import Neighbours
+from tracker.intake.tables.table import Headings, Table
+from tracker.intake.values.firms.no_firms import NoFirm, no_firm
+from tracker.intake.values.heads.roles import Role
+
+_MEASURED = (Role.CALIPER, Role.WEIGHT)
+
+
+def no_vendors(table: Table, columns: Columns, neighbours: Neighbours, *, once: bool) -> dict[int, tuple[str, str]]:
+    """Why rows offer nothing, and why they may be no offers, by row; `once`: a firm's name holds for the rows below it.
+
+    Nothing where no other firm quotes in the table: 'Total' over all of a list is who quotes.
+    """
+    vendors = columns.of(Role.VENDOR)
+    if len(vendors) != 1:
+        return {}
+    named = {
+        row.index: cell
+        for row in table.rows
+        if (cell := table.view.rows[row.index].get(vendors[0].index)) is not None and isinstance(cell.value, str)
+    }
+    told = {row: said for row, cell in named.items() if (said := no_firm(cell.text)) is not None}
+    if not told or len(told) == len(named):
+        return {}
+    found: dict[int, tuple[str, str]] = {}
+    last: tuple[str, str] | None = None
+    below: Headings | None = None
+    for row in table.rows:
+        cells = table.view.rows[row.index]
+        last = last if once and row.index not in named and row.headings is below else None
+        below = row.headings
+        if row.index in told:
+            summed = _sums_up(row.index, cells, columns, neighbours)
+            last = _why(told[row.index], named[row.index], summed=summed)
+        if last is not None:
+            found[row.index] = last
+    return found
+
+
+def _sums_up(row: int, cells: dict[int, Cell], columns: Columns, neighbours: Neighbours) -> bool:
+    """Whether a row's figures are made of those above it, or are far from what any board costs."""
+    measured = frozenset(column.index for column in columns.of(*_MEASURED))
+    return neighbours.sum_up(row, cells) or neighbours.far_below(cells, measured)
+
+
+def _why(said: NoFirm, cell: Cell, *, summed: bool) -> tuple[str, str]:
+    doubtful = said is NoFirm.MAY_BE_OTHERS or (said is NoFirm.MAY_BE_SUMMED and not summed)
+    if doubtful:
+        return "", f"“{cell.text.strip()}” may be no firm, and the price {said.value}"
+    return (NoFirm.SUMMED if said is NoFirm.MAY_BE_SUMMED else said).value, ""
