@@ -35,7 +35,9 @@ def test_a_word_in_the_place_of_the_firm_is_no_offer(language, label):
     assert {cell: line.state for cell, line in found.items()} == {"E2": "accepted", "E3": "accepted"}
 
 
-@pytest.mark.parametrize("label", ["Average Joe Paper", "Total Board", "Index Paper", "Budget Board GmbH", "Mean Board Inc"])
+@pytest.mark.parametrize(
+    "label", ["Average Joe Paper", "Total Board", "Index Paper", "Budget Board GmbH", "Mean Board Inc"]
+)
 def test_a_firm_with_such_a_word_in_its_name_offers(label):
     line = compared("en", label, 1111)["E4"]
     assert (line.state, line.offer.vendor) == ("accepted", label)

@@ -157,3 +157,70 @@ def test_a_row_or_a_heading_may_say_which_form_it_is(title, rolls, sheets):
     assert units(own) == {"E3": "USD/short_ton", "E4": "USD/cwt"}
     headed = [[title], [*US, "Price"], [rolls], [*SBS, 1190], [sheets], [*SBS, 64]]
     assert units(headed) == {"D4": "USD/short_ton", "D6": "USD/cwt"}
+
+
+BOARD = ["GC2", 270, 415]
+FORMS = ["Sorte", "g/m²", "µm", "Rollen", "Bogen 72 x 102 cm"]
+
+
+def forms_priced(note, heads=FORMS, figures=(1060, 231), below=False):
+    """Rolls and sheets of one board under a note, or above it."""
+    table = [heads, [*BOARD, *figures]]
+    return prices(lines([*table, [], [note]] if below else [[note], [], *table]))
+
+
+@pytest.mark.parametrize("below", [False, True])
+@pytest.mark.parametrize(
+    ("note", "heads"),
+    [
+        ("Alle Preise EUR/t (Bogen je 1000 Bogen)", FORMS),
+        ("Alle Preise EUR/t, Bogen je 1000 Bogen", FORMS),
+        ("Rollen in EUR/t, Bogen in EUR/1000 Bogen", FORMS),
+        ("All prices EUR per tonne (sheets: per 1000 sheets)", ["Grade", "gsm", "µm", "Web", "Sheets 72 x 102 cm"]),
+        ("All prices EUR per tonne (sheets per M)", ["Grade", "gsm", "µm", "Rolls", "Sheets 72 x 102 cm"]),
+        (
+            "Tous les prix en EUR/t (feuilles : les 1000 feuilles)",
+            ["Qualité", "g/m²", "µm", "Bobine", "Format 72 x 102"],
+        ),
+        ("Todos los precios EUR/t (hojas: por 1000 hojas)", ["Calidad", "g/m²", "µm", "Bobina", "Hoja 72 x 102"]),
+        ("Alla priser EUR/ton (ark per 1000 ark)", ["Kvalitet", "g/m²", "µm", "Rulle", "Ark 72 x 102 cm"]),
+    ],
+)
+def test_a_note_s_brackets_tell_the_unit_of_sheets(note, heads, below):
+    assert [one[::2] for one in sorted(forms_priced(note, heads, below=below).values())] == [
+        ("accepted", "tonne"), ("accepted", "1000sheets"),
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("note", "heads"),
+    [
+        ("All prices EUR per tonne except for sheets", ["Grade", "gsm", "µm", "Rolls", "Sheets 72 x 102 cm"]),
+        ("All prices EUR per tonne, sheets excepted", ["Grade", "gsm", "µm", "Rolls", "Sheets 72 x 102 cm"]),
+        ("Alle Preise EUR/t mit Ausnahme von Bogen", FORMS),
+        ("Alle Preise EUR/t, Bogen ausgenommen", FORMS),
+        ("Tous les prix en EUR/t sauf feuilles", ["Qualité", "g/m²", "µm", "Bobines", "Feuilles 72 x 102"]),
+        ("Todos los precios EUR/t excepto hojas", ["Calidad", "g/m²", "µm", "Bobinas", "Hojas 72 x 102"]),
+        ("Alla priser EUR/ton utom ark", ["Kvalitet", "g/m²", "µm", "Rullar", "Ark 72 x 102 cm"]),
+    ],
+)
+def test_sheets_excepted_have_no_unit(note, heads):
+    found = forms_priced(note, heads, figures=(1060, 1130))
+    assert [(one[0], one[2]) for one in found.values()] == [("accepted", "tonne"), ("question", None)]
+
+
+@pytest.mark.parametrize(
+    "note", ["Preise EUR/t, Bogen inbegriffen", "Preise EUR/t (auch Bogen)", "Preise EUR/t"]
+)
+def test_sheets_named_and_not_excepted_have_the_unit_of_all(note):
+    found = forms_priced(note, figures=(1060, 1130))
+    assert {(one[0], one[2]) for one in found.values()} == {("accepted", "tonne")}
+
+
+def test_a_form_s_figures_that_nothing_calls_prices_are_asked_and_not_dropped():
+    assert {cell: one[0] for cell, one in forms_priced("Alle Preise EUR/t").items()}["D4"] == "question"
+
+
+def test_sheets_counted_beside_a_price_are_none():
+    heads = ["Sorte", "g/m²", "µm", "Preis EUR/t", "Bogen"]
+    assert list(lines([heads, [*BOARD, 1060, 2400], ["GD2", 300, 395, 880, 1800]])) == ["D2", "D3"]

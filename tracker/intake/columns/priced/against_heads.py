@@ -9,6 +9,7 @@ from collections.abc import Mapping, Sequence
 from tracker.intake.columns.column import Column
 from tracker.intake.columns.priced.unnamed import close_by_row
 from tracker.intake.columns.roles.headed_figures import mostly_priced
+from tracker.intake.columns.sizes.forms import other_forms
 from tracker.intake.grid import Cell
 from tracker.intake.tables.headers.periods import is_period
 from tracker.intake.values.heads.roles import ON_TOP, ORDER_SIZES, Role
@@ -25,7 +26,8 @@ def priced_against_heads(
 ) -> list[Column]:
     """The columns beside prices that may be prices too, against what their heads say; charges are told elsewhere."""
     charged = any(column.role in ON_TOP for column in columns)
-    return [
+    forms = [column for column in other_forms(columns, prices) if mostly_priced(samples[column.index])]
+    return forms or [
         column
         for column in columns
         if column not in prices and column.role not in ON_TOP and may_misname(column)

@@ -1,6 +1,6 @@
 """'Rolls | Sheets' and 'Truck | Pallet' over prices: how board comes or is ordered, not what its prices are per."""
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import replace
 from decimal import Decimal
 
@@ -26,7 +26,7 @@ def told_apart_by_form(
     """'Rolls | Sheets' over two prices say in what form the board comes, not what the prices are per.
 
     Where one of the heads by itself says something else ('Format'), figures near each other in every row show that
-    both are prices; `said` above the table, a unit for each form does so as well.
+    both are prices; `said` around the table, a unit for each form does so as well.
     """
     forms = {column.index: form for column in columns if (form := form_of(column))}
     if set(forms.values()) != _BOTH:
@@ -37,6 +37,15 @@ def told_apart_by_form(
         replace(column, role=Role.PRICE, said=_without_form(column.said)) if column.index in forms else column
         for column in columns
     ]
+
+
+def other_forms(columns: Sequence[Column], prices: Collection[Column]) -> list[Column]:
+    """Of 'Rollen | Bogen 70 x 100' the one that is no price for all that its figures and the sheet say, where the other
+    is the only one: nobody counts rolls beside the price of sheets."""
+    forms = {column: form for column in columns if (form := form_of(column))}
+    if set(forms.values()) != _BOTH or not prices or not set(prices) <= forms.keys():
+        return []
+    return [column for column in forms if column not in prices]
 
 
 def told_apart_by_load(columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> list[Column]:
@@ -81,6 +90,11 @@ def form_of(column: Column) -> str:
     return "" if per else next((form for head in column.said if (form := form_alone(_unsized(head)))), "")
 
 
+def form_named(column: Column) -> frozenset[str]:
+    """The form that a head is all about, among those that texts name."""
+    return frozenset(filter(None, (form_of(column),)))
+
+
 def _unsized(head: Header) -> str:
     """'Bogen' of 'Bogen 70 x 100'."""
     text = head.text
@@ -95,7 +109,7 @@ def _without_form(said: tuple[Header, ...]) -> tuple[Header, ...]:
 
 def form_alone(text: str) -> str:
     """'roll' or 'sheet' for a text that says that and no more, else ''."""
-    form = phrases("forms").whole(text) or phrases("basis").whole(text)
+    form = phrases("forms").whole(text) or phrases("forms_alone").whole(text) or phrases("basis").whole(text)
     return form if form in _BOTH else ""
 
 

@@ -7,11 +7,18 @@ from functools import cached_property, lru_cache
 from typing import TypeVar
 
 from tracker.intake.columns.column import Column, PriceColumn, basis_in_head, may_name_form
+from tracker.intake.columns.sizes.forms import form_named
 from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.notes.scope import Level, Scope
-from tracker.intake.offers.prices.of_all_prices import is_of_that_unit, leaves_out, of_all_prices, of_these_prices
+from tracker.intake.offers.prices.of_all_prices import (
+    excepts,
+    is_of_that_unit,
+    leaves_out,
+    of_all_prices,
+    of_these_prices,
+)
 from tracker.intake.offers.prices.settle import Claim, Settled, settle
 from tracker.intake.values.figures.formats import format_words, number_format_currency
 from tracker.intake.values.heads.column_legend import column_named
@@ -108,7 +115,7 @@ def around(
     """Claims of the column's own header, then of the levels around it, for the rows of one grade; `parts`: the forms
     and markets that the rows name."""
     heads = column.column
-    prices = _Prices(column.index, grade, parts_named(heads.text) or parts)
+    prices = _Prices(column.index, grade, parts_named(heads.text) or form_named(heads) or parts)
     currency = [tuple(_head_currencies(heads))]
     basis = [tuple(_head_bases(heads, facts))]
     # A nearer text (a heading, a table's title) overrides every farther one without contradicting it.
@@ -222,6 +229,8 @@ def _stated_basis(
     level: Level, prices: _Prices, claimed: Claimed, facts: FileFacts, nearer: Nearer
 ) -> Iterator[Claim[str]]:
     for said in prices.heard(level.all_of(SaysBasis), facts):
+        if not said.value.parts and excepts(said.words, prices.parts):
+            continue
         bases = bases_of(said.value.basis, facts)
         unit = said.value.basis.words
         words = _clause_saying(said.words, unit)

@@ -1,8 +1,11 @@
 """Whether what a text says of money is said of all prices, of some kind of them, or gives way to what is nearer."""
 
+import re
+from collections.abc import Iterator
+
 from tracker.intake.values.prices.units_of_parts import parts_named
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import tokens_of
+from tracker.intake.words.phrases import tokens_of, without
 
 _CLOSE = 3
 """Words between 'except' and 'sheets'."""
@@ -30,6 +33,34 @@ def is_of_that_unit(words: str, unit: str) -> bool:
         return False
     behind = words.partition(unit)[2]
     return bool(phrases("tells_of_prices").at(tokens_of(behind), 0))
+
+
+def excepts(text: str, parts: frozenset[str]) -> bool:
+    """'All prices per short ton except sheets', 'Bogen ausgenommen': of these forms and markets, and of no others that
+    the prices may be of, it says nothing at all; 'except sheets of stock sizes' leaves out some of them."""
+    return bool(parts) and any(left and parts <= left for left in _excepted(text))
+
+
+def _excepted(text: str) -> Iterator[frozenset[str]]:
+    for match in phrases("exceptions").find(text):
+        behind = _STOP.split(text[match.end :].strip(), maxsplit=1)[0]
+        if not _without_parts(behind):
+            yield parts_named(behind)
+    for match in phrases("excepted_behind").find(text):
+        ahead = _STOP.split(text[: match.start].strip())[-1]
+        if not _without_parts(ahead):
+            yield parts_named(ahead)
+
+
+_STOP = re.compile(r"[,;:()\[\].]|\s[–—-]\s")
+
+
+def _without_parts(text: str) -> str:
+    """What else is said beside forms, markets and small words."""
+    rest = text
+    for section in ("forms", "list_parts", "articles", "and_words"):
+        rest = without(rest, phrases(section).find(rest))
+    return rest.strip()
 
 
 def leaves_out(text: str, parts: frozenset[str]) -> bool:

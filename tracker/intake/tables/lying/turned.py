@@ -189,8 +189,8 @@ def _continues(run: dict[int, Cell], row: int, cell: Cell) -> bool:
 
 
 def _heads_upright(view: View, column: int, row: int) -> bool:
-    """'Vendor | Grade | Caliper | Price' over 'Nordwald Karton' and 'Last year': all beside the first label are heads of
-    different columns, and what stands below is a table of its own, whatever words its firms' names have in them."""
+    """'Vendor | Grade | Caliper | Price' over 'Nordwald Karton' and 'Last year': all beside the first label are heads
+    of different columns, and what stands below is a table of its own, whatever words its firms' names have in them."""
     beside = [cell for at, cell in view.rows[row].items() if at > column]
     heads = [head_of(cell) if is_label(cell) else None for cell in beside]
     roles = {head.role for head in heads if head is not None and head.named}

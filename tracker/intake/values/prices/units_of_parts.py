@@ -16,7 +16,7 @@ from tracker.intake.words.phrases import between
 _LONGEST = 120
 _FEW_WORDS = 5
 """'Sheets per MSF' without a word of money; longer parts may speak of packings."""
-_STOPS = re.compile(r",(?!\d)|[;\n]|\s[/–—-]\s")
+_STOPS = re.compile(r",(?!\d)|[;\n()\[\]]|\s[/–—-]\s")
 _MARKETS = ("export", "home")
 
 
@@ -42,9 +42,14 @@ class _Part:
 
 
 def prices_each_form(text: str) -> bool:
-    """Whether a text has a unit for rolls and another for sheets."""
-    forms = {form for said in units_of_parts(text) if isinstance(said, SaysBasis) for form in said.parts}
-    return {"roll", "sheet"} <= forms
+    """Whether a text has a unit for rolls and another for sheets: for each by name, or for one of them and all else."""
+    bases = [said for said in units_of_parts(text) if isinstance(said, SaysBasis)]
+    forms = {form for said in bases for form in said.parts}
+    of_all = any(not said.parts for said in bases)
+    return forms >= _FORMS or (of_all and bool(_FORMS & forms))
+
+
+_FORMS = frozenset({"roll", "sheet"})
 
 
 @lru_cache(maxsize=8192)
