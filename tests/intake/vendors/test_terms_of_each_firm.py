@@ -145,3 +145,45 @@ def test_a_label_far_from_the_next_cell_does_not_name_it():
     form = ["Firma", None, None, "Angebot Nr.", "A-26/114"]
     found = read([title, form, [], ["Sorte", "g/m²", "µm", "EUR/t"], ["GC1", 250, 400, 1180]])
     assert [line.offer.vendor for line in found.lines] == ["Ferrowick Karton GmbH"]
+
+
+PRICED = ["Board", "Caliper (pt)", "lb/MSF", "Price USD/ST"]
+
+
+def below_the_last(*notes, own=(), gap=False, heads=PRICED):
+    """The first firm's offer and the last one's, with notes below the last table."""
+    rows = [
+        ["Brantley Shoals Mill Inc."], heads, ["SBS C1S", 18, 76, 1190], *([note] for note in own), [],
+        ["Northcote Board Company"], heads, ["CUK", 18, 74, 1075], *([[]] if gap else []), *([note] for note in notes),
+    ]  # fmt: skip
+    return [line.offer for _, line in sorted(lines(rows).items())]
+
+
+@pytest.mark.parametrize("own", [(), ("Lead time 3 weeks",)])
+@pytest.mark.parametrize(
+    ("note", "said"),
+    [
+        ("All prices subject to 4% energy surcharge", lambda offer: len(offer.charges)),
+        ("Energy surcharge $14/ST", lambda offer: len(offer.charges)),
+        ("All prices delivered Dayton", lambda offer: offer.delivered),
+        ("All prices firm until 30 April 2026", lambda offer: offer.valid_until),
+    ],
+)
+def test_words_that_touch_the_last_table_are_its_firm_s_alone(note, said, own):
+    one, two = below_the_last(note, own=own)
+    assert (bool(said(one)), bool(said(two))) == (False, True)
+
+
+@pytest.mark.parametrize("note", ["Prices of both vendors are delivered Dayton", "All prices delivered Dayton"])
+def test_below_a_gap_or_of_all_who_offer_they_hold_for_all(note):
+    assert [offer.delivered for offer in below_the_last(note, gap="both" not in note)] == [True, True]
+
+
+def test_the_terms_of_each_are_told_apart_though_they_speak_of_all_prices():
+    one, two = below_the_last("All prices FOB Akron. Lead time 5 weeks", own=("All prices delivered. Lead time 3 weeks",))
+    assert (one.delivered, one.lead_days, two.delivered, two.lead_days) == (True, (21, 21), False, (35, 35))
+
+
+def test_the_unit_of_all_prices_right_below_the_last_table_is_every_firm_s():
+    offers = below_the_last("All prices USD per short ton", heads=[*PRICED[:3], "Price"])
+    assert [offer.basis for offer in offers] == ["short_ton", "short_ton"]

@@ -2,7 +2,7 @@
 20,000 lb' over its table says nothing of the table of another firm further down."""
 
 from collections.abc import Iterable, Iterator, Sequence
-from itertools import pairwise
+from itertools import count, pairwise, takewhile
 
 from tracker.intake.offers.prices.of_all_prices import names_all_prices
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
@@ -10,6 +10,7 @@ from tracker.intake.offers.terms.vendor import plain_name, vendor_among
 from tracker.intake.tables.table import Words
 from tracker.intake.values.firms.company import labelled_company
 from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 
@@ -30,7 +31,8 @@ def said_by_other_firms(read: ReadTable, sheet: ReadSheet) -> set[Words]:
     """The texts of a sheet that a firm over other tables says of these.
 
     What stands above the first name holds for all, and so does what speaks of all who offer. What stands below the last
-    table does, unless terms stand below the tables of an earlier firm as well.
+    table and a gap does, unless terms stand below the tables of an earlier firm as well; right below the table only
+    what says in which unit all prices are.
     """
     starts = _first_rows(sheet)
     if len(set(starts.values())) <= 1:
@@ -38,13 +40,25 @@ def said_by_other_firms(read: ReadTable, sheet: ReadSheet) -> set[Words]:
     own = _firm_at(read.table.first_row, starts)
     end = max(table.table.last_row for table in sheet.tables)
     apart = _has_terms_between(sheet, starts)
+    touching = _rows_touching(end, sheet)
     return {
         words
         for words in sheet.found.texts
         if _firm_at(words.row, starts) not in (None, own)
-        and not (words.row > end and (not apart or names_all_prices(words.text)))
+        and not (words.row > end and (not apart or names_all_prices(words.text)) and words.row not in touching)
+        and not (words.row in touching and _tells_unit(words.text))
         and not phrases("of_all_who_offer").find(words.text)
     }
+
+
+def _rows_touching(end: int, sheet: ReadSheet) -> set[int]:
+    """The unbroken rows of words right below the last table."""
+    said = {words.row for words in sheet.found.texts}
+    return set(takewhile(said.__contains__, count(end + 1)))
+
+
+def _tells_unit(text: str) -> bool:
+    return any(isinstance(one, SaysBasis | SaysCurrency) for one in statements(text))
 
 
 def _first_rows(sheet: ReadSheet) -> dict[int, str]:
