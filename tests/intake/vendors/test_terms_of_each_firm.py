@@ -180,7 +180,8 @@ def test_below_a_gap_or_of_all_who_offer_they_hold_for_all(note):
 
 
 def test_the_terms_of_each_are_told_apart_though_they_speak_of_all_prices():
-    one, two = below_the_last("All prices FOB Akron. Lead time 5 weeks", own=("All prices delivered. Lead time 3 weeks",))
+    own = "All prices delivered. Lead time 3 weeks"
+    one, two = below_the_last("All prices FOB Akron. Lead time 5 weeks", own=(own,))
     assert (one.delivered, one.lead_days, two.delivered, two.lead_days) == (True, (21, 21), False, (35, 35))
 
 

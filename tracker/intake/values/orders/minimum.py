@@ -11,6 +11,7 @@ from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.orders.bracket_pieces import VEHICLES
 from tracker.intake.values.orders.brackets import bracket_text
 from tracker.intake.values.orders.masses import Mass, find_masses
+from tracker.intake.values.orders.pieces_weighed import times_pieces
 from tracker.intake.values.orders.weights_in_words import weights_in_figures
 from tracker.intake.words.lists import phrases
 
@@ -53,6 +54,10 @@ def find_minimum(text: str) -> Mass | None:
             # 'Min order 20,000 lb SBS, 10,000 lb CRB' is one a board.
             return None
         least = behind[0] if behind else _right_before(clause[: words[0].start])
+        if behind:
+            least = times_pieces(clause[words[0].end :], behind[0])
+            if least is None:
+                return None
         if least is not None:
             found[(least.amounts, least.units)] = least
     return next(iter(found.values())) if len(found) == 1 else None
@@ -104,4 +109,5 @@ def minimums(text: str) -> tuple[Minimum, ...]:
 def _of_part(part: str) -> Minimum | None:
     masses = find_masses(_without_per_item(part))
     named = find_grade(part)
-    return Minimum(masses[0], named.grades if named is not None else ()) if len(masses) == 1 else None
+    least = times_pieces(part, masses[0]) if len(masses) == 1 else None
+    return Minimum(least, named.grades if named is not None else ()) if least is not None else None
