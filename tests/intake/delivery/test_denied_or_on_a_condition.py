@@ -103,6 +103,16 @@ def test_an_order_size_that_is_not_read_is_a_condition_all_the_same(note):
         ("Precios franco destino para todos los pedidos grandes", None),
         ("Fritt levererat på er order", True),
         ("Fritt levererat på stora order", None),
+        ("Freight prepaid on every order above twelve tons", None),
+        ("Freight prepaid on every order", True),
+        ("Frachtfrei für alle Aufträge ab zwölf Tonnen", None),
+        ("Frachtfrei für alle Aufträge", True),
+        ("Frei Haus bei jedem Auftrag über fünf Tonnen", None),
+        ("Franco pour toute commande supérieure à dix tonnes", None),
+        ("Portes pagados en todos los pedidos de más de diez toneladas", None),
+        ("Portes pagados en todos los pedidos", True),
+        ("Fritt levererat för alla order över tio ton", None),
+        ("Fritt levererat för alla order", True),
     ],
 )
 def test_freight_that_is_paid_on_some_orders(text, delivered):

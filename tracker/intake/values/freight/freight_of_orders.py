@@ -6,6 +6,7 @@ from decimal import Decimal
 
 from tracker.intake.values.figures.numbers import number_readings
 from tracker.intake.values.orders.masses import find_masses
+from tracker.intake.values.orders.weights_in_words import weights_in_figures
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.words.fold import fold, tokens
@@ -33,6 +34,7 @@ def _are_some(part: str, before: Sequence[str], behind: str) -> bool:
         return False
     if kind or _are_large(behind):
         return True
+    behind = weights_in_figures(behind)
     amount = _money(behind)
     if amount is not None or find_masses(behind):
         return amount is None or amount >= _LEAST_SUM
