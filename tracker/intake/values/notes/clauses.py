@@ -5,6 +5,7 @@ from functools import cache
 
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, words
+from tracker.intake.words.phrases import without
 
 # A line that goes on in small letters or with a figure, or whose last one ends in a comma or colon, is one with it.
 _CLAUSE = re.compile(r"[.;!](?:\s|$)|(?<![,:])\s*\n\s*(?![a-zà-ÿ\d(\s])|\s[–—|·•]\s")
@@ -26,7 +27,8 @@ def clauses(text: str) -> list[str]:
         if match.group()[0] == "." and _abbreviation(text, match.start()):
             continue
         before, behind = text[start : match.start()], text[match.end() :]
-        if match.group().strip() in "–—" and (_spans_time(before, behind) or _spans_figures(before, behind)):
+        dash = match.group().strip() in "–—"
+        if dash and (_spans_time(before, behind) or _spans_figures(before, behind) or _names_amount(before, behind)):
             continue
         pieces.append(text[start : match.start()])
         start = match.end()
@@ -46,6 +48,22 @@ def _spans_figures(before: str, behind: str) -> bool:
     """'3 – 4 weeks': two small figures, the second the larger one; and the 'item 3 – 10 weeks' of one line."""
     low, high = re.search(r"(?<![\d.,])\d{1,2}$", before), re.match(r"(\d{1,3})(?![\d.,]\d)\s*[^\W\d]", behind)
     return low is not None and high is not None and int(low.group()) < int(high[1])
+
+
+_AMOUNT = re.compile(r"(?:[A-Z]{3}\s?|[$€£]\s?)?\d[\d.,]*\s?(?:%|[$€£]|[A-Z]{3}\b|/)")
+
+
+def _names_amount(before: str, behind: str) -> bool:
+    """'Energy surcharge – $12/ST', 'Fracht — 45 EUR/t': nothing but a charge's name, and what it comes to."""
+    if len(before) > _LONGEST_NAME or _AMOUNT.match(behind) is None:
+        return False
+    named = phrases("charges").find(before)
+    rest = without(before, named)
+    return bool(named) and not without(rest, phrases("surcharge_words").find(rest)).strip(" .:-")
+
+
+_LONGEST_NAME = 50
+"""Letters of a charge's name."""
 
 
 _DAY_AND_MONTH = re.compile(r"(?<![\d.])\d{1,2}\.\d{1,2}$")
