@@ -209,9 +209,7 @@ def test_sheets_excepted_have_no_unit(note, heads):
     assert [(one[0], one[2]) for one in found.values()] == [("accepted", "tonne"), ("question", None)]
 
 
-@pytest.mark.parametrize(
-    "note", ["Preise EUR/t, Bogen inbegriffen", "Preise EUR/t (auch Bogen)", "Preise EUR/t"]
-)
+@pytest.mark.parametrize("note", ["Preise EUR/t, Bogen inbegriffen", "Preise EUR/t (auch Bogen)", "Preise EUR/t"])
 def test_sheets_named_and_not_excepted_have_the_unit_of_all(note):
     found = forms_priced(note, figures=(1060, 1130))
     assert {(one[0], one[2]) for one in found.values()} == {("accepted", "tonne")}

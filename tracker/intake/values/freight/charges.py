@@ -11,7 +11,7 @@ from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.figures.numbers import NumberReading, number_readings
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, label_of, whole_name
 from tracker.intake.values.freight.charge_parts import PARTS, ClauseParts, without_added
-from tracker.intake.values.freight.charges_together import named_together
+from tracker.intake.values.freight.charges_together import named_together, parted_at_plus
 from tracker.intake.values.freight.costs_told import tells_costs
 from tracker.intake.values.freight.freight_lanes import leads_to_several, without_lane
 from tracker.intake.values.freight.open_shares import is_open_share
@@ -100,8 +100,11 @@ def _tells_of_prices(clause: str) -> bool:
 
 def _in_clause(clause: str) -> Iterator[ChargeWords | None]:
     for part in ClauseParts.of(clause).charged:
-        found = _for_all_named(_in_part(part) or _without_amount(part), clause)
-        yield replace(found, amounts=()) if found is not None and _may_be_included(part, clause) else found
+        for place, piece in enumerate(parted_at_plus(part)):
+            found = _for_all_named(_in_part(piece) or _without_amount(piece), clause)
+            # A share behind 'freight $45/ST plus' may as well be one of freight.
+            unsure = found is not None and (_may_be_included(part, clause) or (place > 0 and found.percent))
+            yield replace(found, amounts=()) if found is not None and unsure else found
 
 
 def _for_all_named(charge: ChargeWords | None, clause: str) -> ChargeWords | None:
@@ -242,7 +245,9 @@ def _in_part(part: str) -> ChargeWords | None:
     kind, label = ChargeKind(named[0].value), label_of(part, named)
     percents = list(_PERCENT.finditer(fold(part)))
     if len(percents) == 1:
-        readings = () if is_open_share(part, percents[0].span()) else number_readings(percents[0][1])
+        # '-3 %' takes something off, or parts the figure from its name.
+        unsure = percents[0][1].startswith("-") or is_open_share(part, percents[0].span())
+        readings = () if unsure else number_readings(percents[0][1])
         return ChargeWords(kind, label, readings, percent=True) if readings else ChargeWords(kind, label)
     if percents:
         return ChargeWords(kind, label)
@@ -271,9 +276,9 @@ def _money(part: str, named: list[Found[str]], charge: ChargeWords) -> ChargeWor
     found = (phrases(section).find(part) for section in ("charge_filler", "all_of_them", "every_board"))
     fillers = [one.span for one in chain.from_iterable(found) if not _leads_to_a_unit(part, one)]
     rest = blanked(part, (*(whole_name(part, match) for match in named), *fillers))
-    if _TAKEN_OFF.search(rest):
-        return None
-    price = price_text(rest.strip(" :=–-()."))
+    if _TAKEN_OFF.search(rest) or _IN_BRACKETS.search(rest):
+        return charge if _SIGNED_MONEY.search(rest) else None
+    price = price_text(rest.strip(" :=–—-()."))
     if price is None or not price.amounts or price.is_range or price.rest:
         return None
     # '25/ST' and '25 per ST' are in the prices' money; '25 kg' is none, and '500/pallet' counts sheets.
@@ -283,8 +288,12 @@ def _money(part: str, named: list[Found[str]], charge: ChargeWords) -> ChargeWor
     return replace(charge, amounts=price.amounts, currency=price.currency, basis=price.basis)
 
 
-_TAKEN_OFF = re.compile(r"(?:^|\s)[-−]\d|[:=]\s*[-−–]\s?\d")
+_MONEY_SIGN = r"(?:[$€£]|[A-Z]{3}\s?)"
+_TAKEN_OFF = re.compile(rf"(?:^|\s)[-−]{_MONEY_SIGN}?\d|[:=]\s*[-−–]\s?{_MONEY_SIGN}?\d|(?:^|\s){_MONEY_SIGN}[-−]\d")
 """A minus right before the figure; a dash with blanks around it parts the amount from its name."""
+_IN_BRACKETS = re.compile(rf"\({_MONEY_SIGN}?\s?\d+(?:[.,]\d+)?\s?[$€£]?\)\s*(?:/|$)")
+"""'($12)/ST', as books write what is taken off; '($12/ST)' has its unit in the brackets as well."""
+_SIGNED_MONEY = re.compile(rf"[-−(]{_MONEY_SIGN}\s?\d|{_MONEY_SIGN}[-−]\d")
 
 
 def _leads_to_a_unit(part: str, match: Found[str]) -> bool:

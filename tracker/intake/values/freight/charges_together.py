@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, whole_name
+from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.words.lists import pattern, phrases
 
 
@@ -27,7 +28,7 @@ def named_together(clause: str) -> list[Together]:
     return [
         Together(label := " ".join(clause[one[0] : other[1]].split()), _are_one(label, {one[2], other[2]}))
         for one, other in pairwise(spans)
-        if _JOINT.fullmatch(clause[one[1] : other[0]]) and {one[2], other[2]} != {ChargeKind.ENERGY.value}
+        if _joined(clause, one, other) and {one[2], other[2]} != {ChargeKind.ENERGY.value}
     ]
 
 
@@ -37,10 +38,34 @@ def _are_one(label: str, kinds: set[str]) -> bool:
     return len(kinds) == 1 or (kinds.isdisjoint(done) and bool(phrases("surcharge_words").find(label)))
 
 
-def _names(clause: str) -> list[tuple[int, int, str]]:
+def _joined(clause: str, one: "_Name", other: "_Name") -> bool:
+    """'Freight & fuel', 'freight plus fuel' and 'Fracht- und Verpackungskosten'; '3 % energy surcharge plus freight'
+    has an amount of its own for each."""
+    between = clause[one[1] : other[0]]
+    if _JOINT.fullmatch(between):
+        return True
+    own = clause[: one[0]].rpartition(",")[2]
+    if _PLUS.fullmatch(between):
+        return "%" not in own and not find_currencies(own)
+    return ChargeKind.FREIGHT.value in (one[2], other[2]) and _HYPHEN.fullmatch(between) is not None
+
+
+def parted_at_plus(part: str) -> list[str]:
+    """'Freight $45/ST plus 18 % fuel surcharge' as two parts, each with a charge and its amount; else as one."""
+    for joint in _PLUS.finditer(part):
+        before, behind = part[: joint.start()], part[joint.end() :]
+        if all(charges_named(one) and any(map(str.isdigit, one)) for one in (before, behind)):
+            return [before.strip(), *parted_at_plus(behind.strip())]
+    return [part]
+
+
+_Name = tuple[int, int, str]
+
+
+def _names(clause: str) -> list[_Name]:
     """Where the names of charges stand, each with the general words right beside it: 'energy surcharge' is one."""
     found = sorted(charges_named(clause), key=lambda match: match.start)
-    names: list[tuple[int, int, str]] = []
+    names: list[_Name] = []
     for match in found:
         start, end = whole_name(clause, match)
         last = names[-1] if names else None
@@ -53,3 +78,5 @@ def _names(clause: str) -> list[tuple[int, int, str]]:
 
 
 _JOINT = re.compile(rf"\s*(?:[&+/]|{pattern('range', 'and')})\s*", re.IGNORECASE)
+_HYPHEN = re.compile(rf"-\s*(?:[&+/]|{pattern('range', 'and')})\s*", re.IGNORECASE)
+_PLUS = re.compile(rf"\s+(?:\+|{pattern('joined_charges', 'any')})\s+", re.IGNORECASE)

@@ -23,9 +23,16 @@ def _ends_a_range(part: str, percent: int) -> bool:
 
 
 def _is_of_a_charge(part: str, percent: tuple[int, int]) -> bool:
-    """'Fuel: 18 % of freight' is no share of the board's price; '3 % energy surcharge' and '3 % plus freight' are."""
+    """'Fuel: 18 % of freight' and '18 % fuel surcharge on freight' are no share of the board's price; '3 % energy
+    surcharge' and '3 % plus freight' are."""
     named = sorted(charges_named(part), key=lambda match: match.start)
-    if not named or named[0].start >= percent[0]:
+    costs = [match for match in phrases("freight_costs").find(part) if match.start >= percent[1]]
+    behind = [match for match in named if match.start >= percent[1] and match.value != ChargeKind.OTHER]
+    if not named or not (named[0].start < percent[0] or len(behind) + len(costs) > 1):
         return False
-    behind = (match for match in named if match.start >= percent[1] and match.value != ChargeKind.OTHER)
-    return any(phrases("share_of").whole(part[percent[1] : match.start]) is not None for match in behind)
+    ends = [percent[1], *(match.end for match in named if match.start >= percent[1])]
+    return any(_shares(part[end : match.start]) for match in (*behind, *costs) for end in ends if end < match.start)
+
+
+def _shares(between: str) -> bool:
+    return phrases("share_of").whole(between) is not None

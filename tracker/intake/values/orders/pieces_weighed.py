@@ -1,4 +1,4 @@
-"""Orders told in rolls or pallets with what one of them weighs: '2 Rollen, Rollengewicht 750 kg', '3 skids of 2,000 lb'.
+"""Orders told in rolls or pallets with what one of them weighs: '2 Rollen, Rollengewicht 750 kg', '3 skids of 1 t'.
 
 So many times that weight is ordered. '3 pallets (2,400 kg)' and '3 pallets = 2,400 kg' say what all of them weigh,
 and '2 rolls or 750 kg' another order.
