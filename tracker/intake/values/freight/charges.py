@@ -11,11 +11,12 @@ from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.figures.numbers import NumberReading, number_readings
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named, label_of, whole_name
 from tracker.intake.values.freight.charge_parts import PARTS, ClauseParts, without_added
-from tracker.intake.values.freight.charges_together import named_together, parted_at_plus
+from tracker.intake.values.freight.charges_together import named_alone, named_together, parted_at_plus
 from tracker.intake.values.freight.costs_told import tells_costs
 from tracker.intake.values.freight.freight_lanes import leads_to_several, without_lane
 from tracker.intake.values.freight.open_shares import is_open_share
 from tracker.intake.values.freight.relieved_charges import NoCharge, no_charges
+from tracker.intake.values.freight.taken_off import signs_money, takes_off
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.orders.masses import find_masses
@@ -26,7 +27,7 @@ from tracker.intake.values.prices.money import find_price_unit, price_text
 from tracker.intake.values.prices.price_within import prices_within
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import pattern, phrases
-from tracker.intake.words.phrases import Found, blanked
+from tracker.intake.words.phrases import Found, blanked, outside
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,10 +101,14 @@ def _tells_of_prices(clause: str) -> bool:
 
 def _in_clause(clause: str) -> Iterator[ChargeWords | None]:
     for part in ClauseParts.of(clause).charged:
-        for place, piece in enumerate(parted_at_plus(part)):
+        pieces = parted_at_plus(part)
+        for piece in pieces:
             found = _for_all_named(_in_part(piece) or _without_amount(piece), clause)
+            if found is None and piece is not pieces[0] and (kind := named_alone(piece)) is not None:
+                found = ChargeWords(kind, label_of(piece, charges_named(piece)))
             # A share behind 'freight $45/ST plus' may as well be one of freight.
-            unsure = found is not None and (_may_be_included(part, clause) or (place > 0 and found.percent))
+            behind = piece is not pieces[0] and any(map(str.isdigit, pieces[0]))
+            unsure = found is not None and (_may_be_included(part, clause) or (behind and found.percent))
             yield replace(found, amounts=()) if found is not None and unsure else found
 
 
@@ -176,9 +181,8 @@ def _without_amount(part: str) -> ChargeWords | None:
 def _stated_in(part: str) -> list[Found[str]]:
     """The charges that a part of a note speaks of; none where they are included, waived, hang on a condition, or are of
     small orders alone."""
-    within = [(match.start, match.end) for match in phrases("charge_filler").find(part)]
     # The 'incluido' of 'no incluido' is none by itself.
-    said = [one for one in phrases("not_charge").find(part) if not any(_inside(one, *span) for span in within)]
+    said = outside(phrases("not_charge").find(part), phrases("charge_filler").find(part))
     said = [one for one in said if not (_relieves(part, one) and denied(part, one))]
     # What 'does not apply to FOB orders' does to others.
     of_others = any(free.delivered is not None for free in no_charges(part))
@@ -189,10 +193,6 @@ def _stated_in(part: str) -> list[Found[str]]:
 def _relieves(part: str, match: Found[str]) -> bool:
     """The 'waived' of 'will not be waived'."""
     return phrases("relieved").whole(part[match.start : match.end]) is not None
-
-
-def _inside(match: Found[str], start: int, end: int) -> bool:
-    return start <= match.start and match.end <= end and match.end - match.start < end - start
 
 
 def _is_condition(part: str, match: Found[str]) -> bool:
@@ -276,8 +276,8 @@ def _money(part: str, named: list[Found[str]], charge: ChargeWords) -> ChargeWor
     found = (phrases(section).find(part) for section in ("charge_filler", "all_of_them", "every_board"))
     fillers = [one.span for one in chain.from_iterable(found) if not _leads_to_a_unit(part, one)]
     rest = blanked(part, (*(whole_name(part, match) for match in named), *fillers))
-    if _TAKEN_OFF.search(rest) or _IN_BRACKETS.search(rest):
-        return charge if _SIGNED_MONEY.search(rest) else None
+    if takes_off(rest):
+        return charge if signs_money(rest) else None
     price = price_text(rest.strip(" :=–—-()."))
     if price is None or not price.amounts or price.is_range or price.rest:
         return None
@@ -286,14 +286,6 @@ def _money(part: str, named: list[Found[str]], charge: ChargeWords) -> ChargeWor
     if price.currency is None and not per_unit:
         return None
     return replace(charge, amounts=price.amounts, currency=price.currency, basis=price.basis)
-
-
-_MONEY_SIGN = r"(?:[$€£]|[A-Z]{3}\s?)"
-_TAKEN_OFF = re.compile(rf"(?:^|\s)[-−]{_MONEY_SIGN}?\d|[:=]\s*[-−–]\s?{_MONEY_SIGN}?\d|(?:^|\s){_MONEY_SIGN}[-−]\d")
-"""A minus right before the figure; a dash with blanks around it parts the amount from its name."""
-_IN_BRACKETS = re.compile(rf"\({_MONEY_SIGN}?\s?\d+(?:[.,]\d+)?\s?[$€£]?\)\s*(?:/|$)")
-"""'($12)/ST', as books write what is taken off; '($12/ST)' has its unit in the brackets as well."""
-_SIGNED_MONEY = re.compile(rf"[-−(]{_MONEY_SIGN}\s?\d|{_MONEY_SIGN}[-−]\d")
 
 
 def _leads_to_a_unit(part: str, match: Found[str]) -> bool:

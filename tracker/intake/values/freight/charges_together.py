@@ -51,12 +51,28 @@ def _joined(clause: str, one: "_Name", other: "_Name") -> bool:
 
 
 def parted_at_plus(part: str) -> list[str]:
-    """'Freight $45/ST plus 18 % fuel surcharge' as two parts, each with a charge and its amount; else as one."""
+    """'Freight $45/ST plus 18 % fuel surcharge', 'frei Haus zzgl. 3 % Energiezuschlag' as two parts, each with a charge
+    and its amount, or terms of delivery; else as one."""
     for joint in _PLUS.finditer(part):
-        before, behind = part[: joint.start()], part[joint.end() :]
-        if all(charges_named(one) and any(map(str.isdigit, one)) for one in (before, behind)):
-            return [before.strip(), *parted_at_plus(behind.strip())]
+        before, behind = part[: joint.start()].strip(), part[joint.end() :].strip()
+        delivered = not _has_amount(before) and phrases("delivery").find(before) and before
+        if charges_named(behind) and ((_has_amount(before) and charges_named(before)) or delivered):
+            energy = charges_named(behind)[0].value == ChargeKind.ENERGY
+            return [before, *parted_at_plus(behind)] if _has_amount(behind) or not delivered or energy else [part]
     return [part]
+
+
+def _has_amount(text: str) -> bool:
+    return any(map(str.isdigit, text))
+
+
+def named_alone(piece: str) -> ChargeKind | None:
+    """What 'fuel' and 'applicable energy surcharge' behind 'freight $45/ST plus' are for, which come to who knows what;
+    of freight it is known where prices are without it."""
+    named = charges_named(piece)
+    if not named or _has_amount(piece) or phrases("not_charge").find(piece):
+        return None
+    return None if named[0].value == ChargeKind.FREIGHT else ChargeKind(named[0].value)
 
 
 _Name = tuple[int, int, str]
