@@ -73,9 +73,10 @@ _MOSTLY = 0.8
 _PLAINLY = 0.8
 
 
-def columns_of(table: Table, above: Sequence[Words] = (), texts: Sequence[Words] = ()) -> Columns:
-    """The columns of a table with their roles, the prices among them picked out; `above`: what its sheet says first,
-    `texts`: all that it says beside its tables."""
+def columns_of(table: Table, texts: Sequence[Words] = ()) -> Columns:
+    """The columns of a table with their roles, the prices among them picked out; `texts`: all that its sheet says
+    beside its tables."""
+    above = [words for words in texts if words.row < table.first_row]
     samples = {headed.index: _sample(table, headed.index) for headed in table.columns}
     blocks, towns = titles_of_blocks(table.columns), towns_of_states(table.columns)
     columns = [
@@ -103,7 +104,7 @@ def columns_of(table: Table, above: Sequence[Words] = (), texts: Sequence[Words]
     columns = built_up(columns)
     columns = [small_beside_a_price(column, columns, samples) for column in columns]
     columns = [beside_charges(column, columns, samples[column.index]) for column in columns]
-    columns = told_apart_by_form(columns, samples, (*table.titles, *above, *texts, *table.notes))
+    columns = told_apart_by_form(columns, samples, (*table.titles, *texts, *table.notes))
     columns = told_apart_by_load(columns, samples)
     return price_columns(columns, samples, table.titles, above)
 

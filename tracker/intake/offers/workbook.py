@@ -150,7 +150,7 @@ def _read_sheet(searched: _Searched, legends: Sequence[Words]) -> ReadSheet:
     tables = []
     texts: list[Words] = list(found.texts)
     for table in found.tables:
-        read = _read_table(table, [words for words in found.texts if words.row < table.first_row], found.texts)
+        read = _read_table(table, found.texts)
         read.passed_over = passed_table(read, found)
         if only_looks_like_a_table(read):
             texts += words_of(table.view, range(table.first_row, table.last_row + 1))
@@ -167,10 +167,10 @@ def _read_sheet(searched: _Searched, legends: Sequence[Words]) -> ReadSheet:
     return ReadSheet(whole, tuple(tables), quoted=quoted)
 
 
-def _read_table(table: Table, above: Sequence[Words], texts: Sequence[Words]) -> ReadTable:
-    columns = columns_of(table, above, texts)
+def _read_table(table: Table, texts: Sequence[Words]) -> ReadTable:
+    columns = columns_of(table, texts)
     joined = with_row_units(table, columns)
-    return ReadTable(joined, columns if joined is table else columns_of(joined, above, texts))
+    return ReadTable(joined, columns if joined is table else columns_of(joined, texts))
 
 
 def _read_tables(
