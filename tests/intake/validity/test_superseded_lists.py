@@ -178,3 +178,10 @@ def test_a_list_called_annulled_is_superseded():
         ["GC2", 230, 1185],
     ]
     assert lines(rows) == {}
+
+
+def test_a_list_that_is_void_after_a_day_holds_until_it():
+    rows = [["Grade", "pt", "lb/MSF", "USD/ST"], ["SBS", 18, 77, 1228]]
+    held = lines([["Quoted in US dollars per short ton. Void after October 31, 2027."], *rows])
+    assert [line.offer.valid_until.isoformat() for line in held.values()] == ["2027-10-31"]
+    assert lines([["VOID - price list 4"], *rows]) == {}

@@ -23,8 +23,8 @@ from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Level
 from tracker.intake.offers.notes.subjects import board_level, sheet_level
 from tracker.intake.offers.prices.across_sheets import ask_across_sheets
+from tracker.intake.offers.prices.claimed import claimed_at
 from tracker.intake.offers.prices.lines_of_bases import joined_down
-from tracker.intake.offers.prices.money import Claimed, bases_of, unit_of_format
 from tracker.intake.offers.prices.twins import disagreeing_rows, joined_bases, paired_bases, without_repeats
 from tracker.intake.offers.rows.marked import marked_sheet
 from tracker.intake.offers.rows.outdated import Doubts, only_examples_kept, outdated_whole
@@ -57,8 +57,6 @@ from tracker.intake.tables.rows.keyed_sizes import with_keyed_sizes
 from tracker.intake.tables.table import SheetTables, Table, Words
 from tracker.intake.tables.view import View, views_of
 from tracker.intake.tables.words import words_of
-from tracker.intake.values.heads.roles import Role
-from tracker.intake.values.prices.money import unit_of_text
 from tracker.trade.layout import Layout
 from tracker.trade.offer import Answers, PassedOver
 
@@ -183,7 +181,7 @@ def _read_tables(
     outdated = sheet.name in outdated_sheets([other.name for other in sheets])
     why = "a later year has a sheet of its own" if outdated else outdated_whole(sheet, sheets)
     offering = [read for read in sheet.tables if not read.passed_over and not why]
-    claimed = _claimed(sheet.tables, facts)
+    claimed = claimed_at(sheet.tables, facts)
     titles = tuple(_titles(sheets))
     before = len(found.drafts)
     alike: list[Draft] = []
@@ -204,7 +202,7 @@ def _read_tables(
         if vendor is None and file_vendor is not None and not may_name_another(sheet.found.texts, file_vendor):
             vendor = file_vendor
         offers = TableReader(
-            read, levels, replace(claimed, own=_claimed([read], facts)), facts, vendor, Doubts(read, sheet), titles
+            read, levels, replace(claimed, own=claimed_at([read], facts)), facts, vendor, Doubts(read, sheet), titles
         ).read()
         found.passed.extend(offers.passed)
         drafts = joined_down(_by_row(offers.drafts))
@@ -274,29 +272,3 @@ def _file_vendor(sheets: Sequence[ReadSheet], answers: Answers) -> Said[str] | N
         return named
     answered = answers.settled.get("vendor")
     return Said(answered, "your answer", answered) if answered else None
-
-
-def _claimed(tables: Iterable[ReadTable], facts: FileFacts) -> Claimed:
-    """Currencies and bases that stand at the prices of some tables: in headers, unit columns, formats.
-
-    A ton that the file settles counts as what it is: '€/t' does not speak of short tons.
-    """
-    currencies: set[str] = set()
-    bases: set[str] = set()
-    headed: set[str] = set()
-    for read in tables:
-        for price in read.columns.prices:
-            currencies.update(code for reading in price.column.currencies for code in reading.codes)
-            headed.update(basis for reading in price.column.bases for basis in bases_of(reading, facts))
-            for cell in read.cells(price.column):
-                unit = unit_of_format(cell.number_format)
-                if unit is not None and unit.currency is not None:
-                    currencies.update(unit.currency.codes)
-        for column in read.columns.of(Role.BASIS, Role.CURRENCY):
-            for text in {cell.text for cell in read.cells(column)}:
-                unit = unit_of_text(text)
-                if unit is not None and unit.basis is not None:
-                    bases.update(bases_of(unit.basis, facts))
-                if unit is not None and unit.currency is not None:
-                    currencies.update(unit.currency.codes)
-    return Claimed(frozenset(currencies), frozenset(bases | headed), frozenset(headed))

@@ -97,12 +97,16 @@ class _Part:
 
     @cached_property
     def marks(self) -> list[Found[str]]:
-        """The marks that may hold: 'void-free' has none, and what is said until a list is superseded is none yet."""
+        """The marks that may hold: 'void-free' has none, nor has 'void after 31 October', and what is said until a list
+        is superseded is none yet."""
         found = phrases("superseded").find(self.text)
         return [mark for mark in found if not _of_a_word(self.text, mark) and not self._still_to_come(mark)]
 
     def _still_to_come(self, mark: Found[str]) -> bool:
-        ends = [match.end for match in phrases("until").find(self.text) if match.end <= mark.start]
+        last = phrases("until").find(self.text)
+        if any(match.start <= mark.start and mark.end <= match.end for match in last):
+            return True
+        ends = [match.end for match in last if match.end <= mark.start]
         return bool(ends) and not any(map(str.isdigit, self.text[ends[-1] : mark.start]))
 
     @cached_property
