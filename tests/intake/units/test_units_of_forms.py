@@ -97,3 +97,23 @@ def test_a_basis_that_is_a_mass_of_orders_is_what_prices_are_per(pairs, currency
     (line,) = lines([["Tamarack Paperboard Inc."], pairs, head, ["SBS", 16, 170, 1310]]).values()
     assert (line.offer.currency, line.offer.basis) == (currency, basis)
     assert ("basis-unknown" in codes(line)) == (basis is None)
+
+
+def _bids(unit, head):
+    return lines([
+        ["Bidder", "Fennick Mills Corporation"], ["Unit of bid", unit], ["Bid currency", "US Dollars"], [],
+        ["Spec", "Caliper (pt)", "Basis wt. (lb/1000 sq ft)", head], [None, None, None, "Tulsa OK", "Macon GA"],
+        ["SBS C1S", 16, 68, 1268, 1236], ["CRB C1S", 20, 79, 936, 912],
+    ])  # fmt: skip
+
+
+@pytest.mark.parametrize("head", ["Bid price, delivered to", "Delivered to", "Price deliver to"])
+def test_a_word_for_places_over_prices_is_no_ton(head):
+    found = _bids("Short ton (2000 lb)", head)
+    assert [(line.state, str(line.offer.basis)) for line in found.values()] == [(State.ACCEPTED, "short_ton")] * 4
+
+
+def test_without_the_field_such_a_word_tells_no_unit():
+    assert all("basis-unknown" in codes(line) for line in _bids("see each line", "Bid price, delivered to").values())
+    (line,) = lines([["Sorte", "g/m²", "µm", "Preis EUR frei Haus to"], ["GC1", 240, 390, 1284]]).values()
+    assert (line.state, str(line.offer.basis)) == (State.ACCEPTED, "tonne")

@@ -4,6 +4,7 @@ import re
 
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import Token
 
 _NAME = r"[^\W\d_][^\W\d_'’.-]*(?:['’.-][^\W\d_]+)*\.?"
 _PLACE = re.compile(
@@ -22,6 +23,12 @@ def end_of_place(text: str, start: int) -> int:
     name = match["name"]
     capitals = all(word[0].isupper() for word in name.split())
     return match.end("name") if capitals and not find_currencies(name) and not _says_more(name) else start
+
+
+def ends_a_word_for_places(found: list[Token], place: int) -> bool:
+    """The token is the 'to' of 'delivered to', which heads places."""
+    named = (match for match in phrases("headers").among(found) if match.value == "destination")
+    return any(match.first < place < match.after for match in named)
 
 
 def _says_more(name: str) -> bool:

@@ -12,7 +12,7 @@ from tracker.intake.values.figures.numbers import (
     crowns_and_ore,
     number_readings,
 )
-from tracker.intake.values.freight.place_behind import end_of_place
+from tracker.intake.values.freight.place_behind import end_of_place, ends_a_word_for_places
 from tracker.intake.values.prices import basis as units
 from tracker.intake.values.prices import currency as currencies
 from tracker.intake.values.prices.basis import BasisReading, after_per
@@ -134,7 +134,7 @@ class PriceWalk:
         if not preceded and (self.tokens[place][0].isdigit() or not (self.numbers or self.bare or self.currency)):
             return None
         unit = units.unit_at(self.tokens, after, self.text)
-        if unit is None or (not preceded and (self._rather_a_currency(place) or self._rather_a_range(place))):
+        if unit is None or (not preceded and self._rather_something_else(place)):
             return None
         # 'Unit' and 'M' are units only behind a currency or a number.
         if not preceded and unit[0].needs_sheet and not (self.numbers or self.currency):
@@ -142,14 +142,13 @@ class PriceWalk:
         self.basis = unit[0]
         return self.tokens[unit[1] - 1][2]
 
-    def _rather_a_currency(self, place: int) -> bool:
-        match = currency_phrases().at(self.tokens, place)
-        return match is not None and not currencies.counts_a_hundred(self.text, match)
-
-    def _rather_a_range(self, place: int) -> bool:
-        """'to' is a tonne in German, but '1200 to 1240' is a range."""
-        between = phrases("range").at(self.tokens, place)
-        return between is not None and _NUMBER.match(self.folded[between.end :].lstrip()) is not None
+    def _rather_something_else(self, place: int) -> bool:
+        """'to' is a tonne in German, but '1200 to 1240' is a range, and 'delivered to' heads places."""
+        money, between = (listed.at(self.tokens, place) for listed in (currency_phrases(), phrases("range")))
+        if between is not None and _NUMBER.match(self.folded[between.end :].lstrip()) is not None:
+            return True
+        is_money = money is not None and not currencies.counts_a_hundred(self.text, money)
+        return is_money or ends_a_word_for_places(self.tokens, place)
 
     def _number(self, position: int) -> int | None:
         if position and self.folded[position - 1].isalpha() and self.folded[position - 1] not in "€$£":
