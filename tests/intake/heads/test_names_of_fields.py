@@ -5,6 +5,7 @@ import pytest
 from tests.intake.readings import accepted, read_rows
 from tests.intake.sheets import lines
 from tracker.intake.values.heads.header import header
+from tracker.intake.values.heads.two_words import two_words
 
 
 def test_an_item_column_that_names_the_board_is_the_product():
@@ -66,3 +67,28 @@ def test_a_misspelt_gramaje_is_still_in_grams():
 def test_a_field_that_a_firm_added_is_called_by_what_stands_behind_its_sign(head, role):
     assert header(head).role == role
     assert header("ZZTOP").role is None
+
+
+RUN_TOGETHER = ["ITDSC", "CALPT", "BSWT_LBMSF", "UNTPRC", "PRCUM", "EFFDT", "EXPDT"]
+SOLD_BY = [
+    ["SBS C1S 16PT ROLL", "16", "68", "63.40", "CWT", "20270101", "20270331"],
+    ["CUK 18PT ROLL", "18", "74", "40.95", "MSF", "20270101", "20270331"],
+]
+
+
+def test_two_cut_words_run_together_are_read_as_two():
+    rows = [["prices in USD"], RUN_TOGETHER, *SOLD_BY]
+    assert accepted(read_rows(rows)) == {"D3": ("SBS", "63.40", "USD", "cwt"), "D4": ("CUK", "40.95", "USD", "msf")}
+    assert {str(line.offer.valid_until) for line in lines(rows).values()} == {"2027-03-31"}
+
+
+def test_an_earlier_price_run_together_is_none_offered():
+    beside = [["prices in USD"], [*RUN_TOGETHER, "LASTPRC"], *([*row, "61.10"] for row in SOLD_BY)]
+    assert set(accepted(read_rows(beside))) == {"D3", "D4"}
+    alone = [["prices in USD"], ["LASTPRC" if head == "UNTPRC" else head for head in RUN_TOGETHER], *SOLD_BY]
+    assert not accepted(read_rows(alone))
+
+
+@pytest.mark.parametrize("name", ["CALIPER", "SOLIDBOARD", "Untprc", "DICKE", "PRC"])
+def test_a_word_of_a_list_and_one_that_no_two_words_make_stay_as_they_are(name):
+    assert two_words(name) == name

@@ -15,6 +15,7 @@ from tracker.intake.values.figures.spans import is_span
 from tracker.intake.values.heads.header import Header, header, without_unit
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import ORDER_SIZES, Role
+from tracker.intake.values.heads.two_words import two_words
 from tracker.intake.values.notes.note_signs import WITHIN
 from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.orders.brackets import Bracket, bracket_text, is_bare_order_size, is_open_figure
@@ -72,13 +73,14 @@ _WRAPPED = re.compile(r"(?<=[a-zäöüß])-[ \t]*\n[ \t]*(?=[a-zäöüß])")
 
 @lru_cache(maxsize=16384)
 def _in_words(text: str) -> str:
-    """A field's name as a program writes it, in words: 'PRC_5000_19999LB' is 'PRC 5000-19999LB', 'LedtidDagar' two."""
+    """A field's name as a program writes it, in words: 'PRC_5000_19999LB' is 'PRC 5000-19999LB', 'LedtidDagar' and
+    'UNTPRC' are two."""
     text = _WRAPPED.sub("", without_footnote(text))
     if " " in text:
         return text
     if "_" in text:
         text = _BETWEEN_FIGURES.sub("-", text).replace("_", " ").strip()
-    return _RUN_TOGETHER.sub(" ", text)
+    return _RUN_TOGETHER.sub(" ", two_words(text))
 
 
 _RUN_TOGETHER = re.compile(r"(?<=[a-zäöüåéèñ]{2})(?=[A-ZÄÖÜÅÉ][a-zäöüåéèñ]{2})")
