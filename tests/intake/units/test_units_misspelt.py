@@ -41,3 +41,23 @@ def test_dollars_misspelt_without_a_country_are_any_dollars():
     found = read([*_list("Price / sht tn", "prices in dolars"), ["Canadian customers: prices in Canadian dolars"]])
     assert "USD" in find_currencies("prices in dolars")[0].codes
     assert all(one.offer.currency != "USD" for one in found.lines if str(one.state) == "accepted")
+
+
+@pytest.mark.parametrize(
+    ("head", "basis"),
+    [
+        ("Px € / Tonnne", "tonne"), ("EUR per tonnnes", "tonne"), ("€ pro Tonnnen", "tonne"), ("€/kiloo", "kg"),
+        ("precio €/tonelaada métrica", "tonne"), ("€/feuillle", "sheet"),
+    ],
+)  # fmt: skip
+def test_a_letter_too_many_leaves_the_unit_what_it_is(head, basis):
+    assert {str(one) for one in find_basis(head).bases} == {basis}
+    if basis == "tonne":
+        (line,) = lines([["Sorte", "g/m²", "µm", head], ["GC1", 240, 390, 1288]]).values()
+        assert (str(line.state), str(line.offer.basis), line.offer.currency) == ("accepted", "tonne", "EUR")
+
+
+@pytest.mark.parametrize("head", ["€ / Toon", "€ / Tunnel", "€ / Tonnerre"])
+def test_another_word_and_a_ton_of_either_kind_are_asked_about(head):
+    found = find_basis(head)
+    assert found is None or found.basis is None

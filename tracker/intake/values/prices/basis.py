@@ -8,7 +8,7 @@ from itertools import pairwise
 from tracker.intake.values.prices.counted_units import count_of, thousand_of
 from tracker.intake.values.prices.papers_of_prices import is_of_paper
 from tracker.intake.words.fold import fold, tokens
-from tracker.intake.words.likeness import nearest_word
+from tracker.intake.words.likeness import is_listed, nearest_word
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found, Phrases, Token
 from tracker.trade.basis import Basis
@@ -109,10 +109,23 @@ def unit_at(found: list[Token], place: int, text: str) -> tuple[BasisReading, in
 
 
 def _misspelt_unit_at(found: list[Token], place: int, text: str) -> tuple[BasisReading, int] | None:
-    """'per hundredwieght': a unit's long word with one letter wrong."""
+    """'per hundredwieght', '/ Tonnne': a unit's long word with one letter wrong, or a shorter one with one too many, as
+    long as all words that it may be mean the same."""
     word, start, end = found[place]
-    meant = nearest_word(word, "basis")
-    return None if meant is None else unit_at([*found[:place], (meant, start, end), *found[place + 1 :]], place, text)
+    near = nearest_word(word, "basis")
+    meant = (near,) if near is not None else _one_letter_less(word)
+    units = [unit_at([*found[:place], (each, start, end), *found[place + 1 :]], place, text) for each in meant]
+    keys = {None if unit is None else (unit[0].bases, unit[0].foreign, unit[1]) for unit in units}
+    return units[0] if len(keys) == 1 else None
+
+
+def _one_letter_less(word: str) -> tuple[str, ...]:
+    """The words of units in one that has a letter twice too often: 'tonnne', 'sheeet', and no 'tonnes'."""
+    shorter = {word[:place] + word[place + 1 :] for place in range(1, len(word)) if word[place] == word[place - 1]}
+    return () if len(word) < _SHORTEST_MISSPELT or is_listed(word) else tuple(one for one in sorted(shorter) if basis_phrases().whole(one) is not None)
+
+
+_SHORTEST_MISSPELT = 4
 
 
 def _counts_money(found: list[Token], place: int) -> bool:
