@@ -47,3 +47,19 @@ def test_words_beside_a_table_with_heads_are_no_boards_of_it():
         ["GC1", 250, 410, 1250, None, "GC2 300 g/m² auf Anfrage"],
     ]
     assert list(lines(rows)) == ["D2"]
+
+
+@pytest.mark.parametrize("total", ["Summe", "Total", "Gesamt"])
+def test_boards_under_was_are_what_is_sold_though_a_total_stands_below_them(total):
+    lots = [["1207", "GC2 Rollen 1a", 270, 440, 4120, "0,74"], ["1211", "GD2 Rollen 2. Wahl", 350, 470, 860, "0,49"]]
+    rows = [["Preis in EUR je kg, ab Lager"], [], ["Los", "Was", "g/m²", "µm", "Menge kg", "EUR/kg"], *lots]
+    found = lines([*rows, [None, total, None, None, 4980]])
+    assert {at: (line.state, line.offer.grade) for at, line in found.items()} == {
+        "F4": (State.ACCEPTED, "FBB"),
+        "F5": (State.ACCEPTED, "CRB"),
+    }
+
+
+def test_figures_under_was_are_what_a_price_was():
+    rows = [["EUR/kg"], [], ["Board", "g/m²", "µm", "Was", "Now"], ["GC2", 270, 440, 0.79, 0.74], ["Total", None]]
+    assert {at: line.offer.price for at, line in lines(rows).items()} == {"E4": Decimal("0.74")}

@@ -59,6 +59,7 @@ from tracker.intake.tables.headers.heads import PRICE_ROLES
 from tracker.intake.tables.headers.periods import without_periods
 from tracker.intake.tables.table import HeadedColumn, Table, Words
 from tracker.intake.values.boards.grade import names_grade
+from tracker.intake.values.changes.totals import is_total
 from tracker.intake.values.heads.roles import MEASURES, ON_TOP, Role
 from tracker.intake.values.orders.masses import mass_text
 from tracker.intake.values.prices.basis import find_basis
@@ -135,11 +136,7 @@ def _with_a_product(columns: list[Column], samples: Mapping[int, Sequence[Cell]]
         cells = samples[column.index]
         items = column.role is Role.ITEM and any(names_grade(cell.text) for cell in cells)
         # 'Fiber' is a property to some, and to others the word over SBS and CRB; 'Was' is 'what' in German.
-        fibres = (
-            column.role in (Role.PROPERTY, Role.PREVIOUS_PRICE)
-            and cells
-            and all(names_grade(cell.text) for cell in cells)
-        )
+        fibres = column.role in (Role.PROPERTY, Role.PREVIOUS_PRICE) and _all_boards(cells)
         if items or fibres:
             return [*columns[:place], replace(column, role=Role.PRODUCT), *columns[place + 1 :]]
     for place, column in enumerate(columns):
@@ -151,6 +148,12 @@ def _with_a_product(columns: list[Column], samples: Mapping[int, Sequence[Cell]]
         if column.role is Role.ITEM and any(sign.isalpha() for cell in samples[column.index] for sign in cell.text):
             return [*columns[:place], replace(column, role=Role.PRODUCT, sure=False), *columns[place + 1 :]]
     return columns
+
+
+def _all_boards(cells: Sequence[Cell]) -> bool:
+    """Each names a grade, but for the word before what the column below it adds up to."""
+    texts = [cell.text for cell in cells if not is_total(cell.text)]
+    return bool(texts) and all(map(names_grade, texts))
 
 
 def _sample(table: Table, index: int) -> list[Cell]:
