@@ -82,3 +82,28 @@ def test_also_behind_a_lead_time_in_the_same_sentence():
 def test_how_soon_truckloads_come_says_nothing_of_prices():
     (line,) = lines([["Lead time for truckload orders 5 weeks"], HEAD, BOARD]).values()
     assert "bracket-unread" not in codes(line)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "All USD per ST delivered in to you, full or part loads.", "Prices for full and part loads",
+        "Preise für Voll- und Teilladungen", "Prix pour camions complets ou partiels",
+        "Precios para cargas completas o parciales", "Priser för hel- eller dellast",
+    ],
+)  # fmt: skip
+def test_whole_loads_and_parts_of_one_together_bound_nothing(text):
+    (line,) = lines([[text], [], HEAD, BOARD]).values()
+    assert (str(line.state), line.offer.from_kg, line.offer.below_kg) == ("accepted", None, None)
+
+
+@pytest.mark.parametrize(("loads", "state"), [("full or part loads", "accepted"), ("part loads", "question")])
+def test_so_they_do_in_the_head_of_a_price(loads, state):
+    (line,) = lines([["Grade", "Caliper (pt)", f"USD/ST delivered, {loads}"], ["SBS", 18, 1145]]).values()
+    assert str(line.state) == state
+
+
+@pytest.mark.parametrize("text", ["Prices for part loads", "Preise für Teilladungen", "Prix: camion partiel"])
+def test_parts_of_a_load_alone_do(text):
+    (line,) = lines([[text], [], HEAD, BOARD]).values()
+    assert "bracket-unread" in codes(line)

@@ -14,6 +14,7 @@ from tracker.intake.values.orders.bracket_pieces import VEHICLES
 from tracker.intake.values.orders.brackets import Bracket, bracket_text, is_bare_order_size, is_open_figure
 from tracker.intake.values.orders.counted_orders import counted_size, counts_orders
 from tracker.intake.values.orders.loads import LOADS
+from tracker.intake.values.orders.loads_priced import whole_or_part
 from tracker.intake.values.orders.masses import find_mass_units, find_masses
 from tracker.intake.values.orders.worded_brackets import bracket_behind_words
 from tracker.intake.values.prices.basis import BasisReading
@@ -185,7 +186,7 @@ def _load(text: str) -> str | None:
     """
     named = {match.value for match in phrases("bracket").find(text)} & set(VEHICLES)
     if named:
-        return None if find_masses(text) else min(named)
+        return None if find_masses(text) or whole_or_part(text) else min(named)
     rest = without(text, phrases("price_words").find(text))
     return "pallet" if "pallet" in map(phrases("bracket").whole, (text, rest)) else None
 

@@ -41,6 +41,12 @@ def priced_alike(text: str) -> bool:
     )
 
 
+@lru_cache(maxsize=4096)
+def whole_or_part(text: str) -> bool:
+    """'Full or part loads' bound no order."""
+    return any(match.value == "both" for match in phrases("loads_priced").find(text))
+
+
 def _loads_named(clause: str) -> set[str]:
     return {match.value for match in phrases("bracket").find(clause)} & {*VEHICLES, "pallet"}
 
