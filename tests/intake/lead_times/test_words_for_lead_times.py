@@ -260,3 +260,25 @@ def test_working_days_are_no_english_at(said, days):
 def test_a_french_inventory_is_stock():
     rows = [["Carton", "g/m²", "µm", "EUR/tonne", "Délai"], ["GC1", 240, 405, 1320, "en inventaire"]]
     assert lines(rows)["D2"].offer.lead_days == (0, 0)
+
+
+@pytest.mark.parametrize(
+    ("text", "days"),
+    [
+        ("2 to 3 weeks on all of it. Carriage is ours.", (14, 21)), ("3 Wochen für alles. Preise je t.", (21, 21)),
+        ("Ex mill. Made in 10 days.", (10, 10)), ("Fabriqué en 3 semaines.", (21, 21)),
+        ("Fabricado en 12 días.", (12, 12)), ("Tillverkas inom 4 veckor.", (28, 28)),
+        ("2 to 3 weeks on some of it. Carriage is ours.", None), ("Made in two grades.", None),
+        ("Made in Germany.", None), ("Fabriqué en France.", None),
+    ],
+)  # fmt: skip
+def test_how_long_all_of_it_takes_and_what_it_is_made_in(text, days):
+    (line,) = lines([[text], [], ["Grade", "g/m²", "µm", "EUR/tonne"], ["GC1", 240, 405, 1320]]).values()
+    assert (str(line.state), line.offer.lead_days) == ("accepted", days)
+
+
+def test_when_a_buyer_may_expect_board_is_a_time_unless_it_is_a_day():
+    head = ["Board", "g/m²", "µm", "EUR/tonne", "ETA buyer"]
+    weeks, day = lines([head, ["GC1", 240, 380, 1290, "5 weeks"], ["GC2", 275, 450, 1210, "12 July"]]).values()
+    assert (weeks.offer.lead_days, day.offer.lead_days) == ((35, 35), None)
+    assert str(day.state) == "accepted"

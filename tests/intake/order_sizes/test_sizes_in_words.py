@@ -97,3 +97,24 @@ def test_sizes_down_a_column_are_read_in_words():
     rows = [["three to eight t", 1262], ["above eight t", 1237]]
     found = lines([["EUR/t"], ["Order size", "GC1 230 g/m²"], *rows])
     assert [(line.offer.from_kg, line.offer.below_kg) for line in found.values()] == [(3000, 8000), (8000, None)]
+
+
+@pytest.mark.parametrize(
+    "last",
+    ["15 t & above", "15 t and greater", "15 t & mehr", "15 t u. darüber", "15 t & plus", "15 t & más", "15 t & uppåt"],
+)
+def test_where_the_largest_orders_begin(last):
+    found = bracket_text(last)
+    assert found is not None and found.start is not None
+    assert (found.end, found.alone, found.not_weight) == (None, False, "")
+
+
+def test_such_a_size_among_others_is_no_question():
+    heads = ["under 5", "5 to under 15", "15 & above"]
+    group, units = ["Thickness", "Weight", "Tonnes per order"], ["mic", "gsm", *heads]
+    found = lines([["URB greyboard, pence per kilo"], [], group, units, [750, 510, 61.5, 59.25, 57]])
+    assert [(str(line.state), line.offer.from_kg) for line in found.values()] == [
+        ("accepted", None), ("accepted", 5000), ("accepted", 15000),
+    ]  # fmt: skip
+    odd = lines([["URB greyboard, pence per kilo"], [], group, [*units[:4], "15 & thereabouts"], [750, 510, 61.5, 59, 57]])
+    assert str(odd["E5"].state) == "question"

@@ -155,3 +155,18 @@ def test_works_that_stand_still_till_a_day_hold_no_prices(note):
 def test_what_holds_or_stays_open_is_the_offer_and_nothing_else(said, last):
     assert offer_below(said, apart=True).valid_until == last
     assert last is not None or validity(said) is None
+
+
+@pytest.mark.parametrize(
+    ("note", "day"),
+    [
+        ("Priserna står vi för till och med 31 augusti 2026.", "2026-08-31"),
+        ("Zu diesen Preisen stehen wir bis zum 31.08.2026.", "2026-08-31"),
+        ("We stand by these prices until 31 August 2026.", "2026-08-31"),
+        ("We will honour these until 31 August 2026.", "2026-08-31"),
+        ("Frakten står vi för till och med 31 augusti 2026.", "None"),
+        ("We stand by these prices.", "None"),
+    ],
+)
+def test_until_when_a_vendor_stands_by_its_prices(note, day):
+    assert str(offer(note).valid_until) == day
