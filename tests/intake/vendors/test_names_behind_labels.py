@@ -101,3 +101,39 @@ def test_a_firm_may_be_called_by_a_word_for_letters(name):
 )
 def test_whose_quote_it_is(text, name):
     assert labelled_company(text) == name
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("Vendeur : Cartons Ferrowick SARL. Transport non compris.", "Cartons Ferrowick SARL"),
+        ("Supplier: Ferrowick Mills Ltd. Freight not included.", "Ferrowick Mills Ltd"),
+        ("Lieferant: Kartonhaus Ferrow GmbH. Fracht nicht enthalten.", "Kartonhaus Ferrow GmbH"),
+        ("Proveedor: Cartonera Ferrow. Portes no incluidos", "Cartonera Ferrow"),
+        ("Leverantör: Ferrowick Kartong AB. Frakt ingår ej.", "Ferrowick Kartong AB"),
+        ("Supplier: St. Ferrow Board", "St. Ferrow Board"),
+        ("Supplier: St. Ferrow Board. Freight extra.", "St. Ferrow Board"),
+    ],
+)
+def test_what_is_said_of_the_offer_behind_a_name_is_no_part_of_it(text, name):
+    assert labelled_company(text) == name
+
+
+@pytest.mark.parametrize(
+    "label", ["Nom du candidat :", "Licitador:", "Name des Bewerbers:", "Bidder's legal name:", "Anbudsgivarens namn:"]
+)
+def test_who_fills_in_a_tender(label):
+    assert labelled_company(f"{label} Établissements Ferrowick") == "Établissements Ferrowick"
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("Verkaufsorganisation 1200 Ferrowick Karton AG", "Ferrowick Karton AG"),
+        ("Company code 0100 Ferrowick Mills Inc", "Ferrowick Mills Inc"),
+        ("Société 0100 Cartons Ferrowick SA", "Cartons Ferrowick SA"),
+        ("Karton 2000 Handels GmbH", "Karton 2000 Handels GmbH"),
+    ],
+)
+def test_the_number_of_a_part_of_a_firm_is_none_of_its_name(text, name):
+    assert company_name(text) == name

@@ -217,3 +217,19 @@ def test_firms_that_are_several_in_one(name):
 @pytest.mark.parametrize("text", ["Papeteries réunies en réunion", "Prix réunis du Val-Orain"])
 def test_what_is_brought_together_is_no_firm(text):
     assert company_name(text) is None
+
+
+_LIST = [["Board", "g/m²", "µm", "EUR/tonne"], ["GC1", 240, 390, 1288]]
+
+
+@pytest.mark.parametrize(
+    "name",
+    ["ets ferrowick emballage", "ferrowick ridge mills", "Ferrowick Cartoncillo", "Ferrowick Papiervertretungen"],
+)
+def test_a_firm_at_the_head_of_a_sheet_in_small_letters_or_called_by_its_goods(name):
+    assert read([[name], [], *_LIST]).vendor == name
+
+
+@pytest.mark.parametrize("title", ["votre carton", "stock rolls", "Cartoncillo estucado", "prices for our mills"])
+def test_other_words_at_the_head_of_a_sheet_are_none(title):
+    assert read([[title], [], *_LIST]).vendor is None

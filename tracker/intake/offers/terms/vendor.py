@@ -9,6 +9,8 @@ from tracker.intake.offers.terms.addressees import Addressees
 from tracker.intake.tables.table import HeadedColumn, Words
 from tracker.intake.values.firms.company import (
     company_name,
+    has_words_of_its_own,
+    headed_company,
     labelled_company,
     letterhead_name,
     may_be_a_name,
@@ -53,10 +55,18 @@ def letterhead(sheet: ReadSheet) -> Said[str] | None:
     first = min(cells, key=lambda cell: (cell.row, cell.column), default=None)
     if first is None:
         return None
-    name = company_name(first.text) or letterhead_name(first.text)
+    name = company_name(first.text) or letterhead_name(first.text) or _in_small_letters(first.text)
     if name is None and any(_is_contact(words.text) for words in texts if 0 < words.row - first.row <= _CLOSE):
         name = name_above_a_contact(first.text)
     return Said(name, at(first), first.text) if name is not None else None
+
+
+def _in_small_letters(text: str) -> str | None:
+    """'ets fontgrise emballage': as whoever writes no capitals at all would write a firm."""
+    name = text.strip()
+    if not name.islower() or not has_words_of_its_own(name) or phrases("header_filler").find(name.split()[0]):
+        return None
+    return name if headed_company(name.title()) == name.title() else None
 
 
 def _of_buyers(columns: Iterable[HeadedColumn]) -> set[int]:

@@ -7,7 +7,7 @@ from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.firms.bidders import behind_bid, behind_bidder, without_number
 from tracker.intake.values.firms.firm_goods import with_goods
 from tracker.intake.values.firms.firm_papers import behind_a_paper
-from tracker.intake.values.firms.form_fields import before_the_next_field, without_receipt
+from tracker.intake.values.firms.form_fields import first_sentence, before_the_next_field, behind_code, without_receipt
 from tracker.intake.values.firms.legal_forms import end_of_form, goes_on_as_a_sentence, written_as_form
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.statements import SaysMinimum, statements
@@ -75,7 +75,7 @@ def _company_offering(text: str) -> str | None:
 
 
 def headed_company(text: str) -> str | None:
-    head = without_receipt(BREAK.split(text.strip(), maxsplit=1)[0].strip())
+    head = without_receipt(behind_code(BREAK.split(text.strip(), maxsplit=1)[0].strip()))
     if not head or len(head) > _LONGEST or not head[0].isupper() or _is_field_to_sign(text, head):
         return None
     ends = [match for match in phrases("company").find(head) if match.value == "legal" and match.first > 0]
@@ -264,7 +264,7 @@ _LAST_ASIDE = re.compile(r"\s*\((?P<said>[^()]+)\)$")
 def _without_terms(name: str) -> str:
     """'Grelva Cartons (EXW, 3 weeks)' without the terms of its prices, and without the vendor's number; 'Grelva Cartons
     (North)' is a name."""
-    name = _ITS_NUMBER.sub("", without_receipt(name))
+    name = _ITS_NUMBER.sub("", first_sentence(without_receipt(name)))
     aside = _LAST_ASIDE.search(name)
     return name if aside is None or not statements(aside["said"]) else name[: aside.start()]
 
