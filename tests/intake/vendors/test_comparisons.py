@@ -163,3 +163,27 @@ def test_works_in_one_word_among_firms(head, vendor):
     asked = {cell: str(line.state) for cell, line in found.items() if line.offer.vendor is None}
     assert asked == ({} if vendor else dict.fromkeys(("E5", "E6"), "question"))
     assert not vendor or found["E6"].offer.vendor == vendor
+
+
+@pytest.mark.parametrize(
+    ("label", "none"),
+    [("Proveedor", "no oferta"), ("Lieferant", "kein Gebot"), ("Fournisseur", "ne propose pas"), ("Supplier", "no bid"),
+     ("Leverantör", "inget anbud")],
+)  # fmt: skip
+def test_a_bidder_who_leaves_a_board_out_is_still_one(label, none):
+    rows = [
+        ["EUR/t, DAP"], [], ["Board", "g/m²", "µm", label, label], [None, None, None, "Cartonajes Ferrow", "Molino Tarn"],
+        ["GC1", 240, 385, 1294, 1279], ["GC2", 300, 505, 1212, none], ["GD2", 320, 415, 879, 864],
+    ]  # fmt: skip
+    found = lines(rows, merged=merged((2, 3, 2, 4)))
+    assert {cell: (str(line.state), line.offer.vendor) for cell, line in found.items()} == {
+        **{f"D{row}": ("accepted", "Cartonajes Ferrow") for row in (5, 6, 7)},
+        **{f"E{row}": ("accepted", "Molino Tarn") for row in (5, 7)},
+    }
+
+
+def test_a_column_of_firms_stays_one_though_a_number_stands_among_them():
+    head = ["Board", "g/m²", "µm", "Proveedor", "EUR/t"]
+    rows = [["GC1", 240, 385, "Cartonajes Ferrow", 1294], ["GC2", 300, 505, "Molino Tarn", 1212], ["GD2", 320, 415, 7, 9]]
+    found = lines([head, *rows])
+    assert [found[cell].offer.vendor for cell in ("E2", "E3")] == ["Cartonajes Ferrow", "Molino Tarn"]

@@ -18,7 +18,7 @@ from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.orders.brackets import bracket_text
 from tracker.intake.values.prices.basis import basis_text
 from tracker.intake.values.prices.currency import currency_text
-from tracker.intake.values.prices.money import price_unit
+from tracker.intake.values.prices.money import price_text, price_unit
 from tracker.intake.values.times.validity_cell import validity_text
 
 _MEASURE = re.compile(r"[\d.,\s'-]+[^\W\d]{0,6}\.?")
@@ -130,7 +130,9 @@ def _words(cell: Cell, _: Column) -> bool:
 
 
 def _firm(cell: Cell, column: Column) -> bool:
-    return _words(cell, column) and may_call_a_vendor(cell.text)
+    """A firm's name, and not the 'no bid' of one whose figures stand around it."""
+    withheld = price_text(cell.text) if isinstance(cell.value, str) else None
+    return _words(cell, column) and may_call_a_vendor(cell.text) and (withheld is None or not withheld.no_price)
 
 
 def _grade(cell: Cell, _: Column) -> bool:
