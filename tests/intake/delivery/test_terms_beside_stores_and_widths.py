@@ -46,3 +46,24 @@ def test_widths_of_rolls_are_no_time_of_theirs(note):
 
 def test_a_time_of_rolls_is_not_that_of_all():
     assert offer("Lead time: rolls 4 weeks, sheets 6 weeks").lead_days is None
+
+
+@pytest.mark.parametrize(
+    ("ex", "to"),
+    [
+        ("EXW mill", "DAP your warehouse"), ("EXW fábrica", "DAP su almacén"), ("EXW usine", "DAP votre entrepôt"),
+        ("EXW Werk", "DAP Ihr Lager"), ("EXW bruk", "DAP ert lager"), ("EXW warehouse", "DDP warehouse"),
+    ],
+)  # fmt: skip
+def test_prices_under_a_term_and_a_warehouse_are_prices_by_that_term(ex, to):
+    head = ["Board", "g/m²", "µm", ex, to]
+    found = lines([["EUR per tonne"], [], head, ["GC1", 230, 370, 1276.5, 1331.5], ["GD2", 300, 390, 866, 921]])
+    assert {cell: (str(line.state), line.offer.delivered) for cell, line in found.items()} == {
+        "D4": ("accepted", False), "D5": ("accepted", False), "E4": ("accepted", True), "E5": ("accepted", True),
+    }  # fmt: skip
+
+
+@pytest.mark.parametrize("head", ["Warehouse", "Moisture %", "Our warehouse, no."])
+def test_figures_under_a_warehouse_or_a_property_are_no_prices(head):
+    found = lines([["EUR per tonne"], [], ["Board", "g/m²", "µm", "Price", head], ["GC1", 230, 370, 1276.5, 12]])
+    assert list(found) == ["D4"]

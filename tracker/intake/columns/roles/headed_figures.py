@@ -121,10 +121,20 @@ def _heads_a_vendor(column: Column) -> bool:
 
 
 def _heads_terms(column: Column) -> bool:
-    """'EXW mill' or 'CIF Laredo' over figures: prices by the terms they come with."""
-    if not column.said or column.said[-1].delivery is None:
+    """'EXW mill' or 'CIF Laredo' over figures: prices by the terms they come with. The warehouse of 'DAP your warehouse'
+    is where they lead, though by itself it says where board lies."""
+    lowest = column.said[-1] if column.said else None
+    if lowest is None or lowest.delivery is None:
         return False
-    return column.said[-1].role in (None, Role.VENDOR, Role.DELIVERY_TERMS, Role.DESTINATION)
+    term, text = lowest.delivery, lowest.text.strip()
+    begun = term.delivered is not None and text.startswith(term.words)
+    placed = (Role.PROPERTY,) if begun and (_names_a_site(text) or text == term.words) else ()
+    return lowest.role in (None, Role.VENDOR, Role.DELIVERY_TERMS, Role.DESTINATION, *placed)
+
+
+def _names_a_site(text: str) -> bool:
+    ours = (match.value == "place" for match in phrases("leaves_from").find(text))
+    return bool(phrases("buyer_sites").find(text)) or any(ours)
 
 
 def _heads_a_last_day(column: Column) -> bool:
