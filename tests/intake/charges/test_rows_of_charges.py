@@ -147,3 +147,27 @@ def test_a_board_called_extra_that_costs_as_much_in_every_column_is_one():
     rows = [["Graupappe (URB), Preise EUR/t"], ["Ausführung", "1,0 mm", "1,5 mm"], ["Standard", 668, 655],
             ["Extra glatt", 712, 699]]  # fmt: skip
     assert [str(line.state) for line in lines(rows).values()] == ["accepted"] * 4
+
+
+@pytest.mark.parametrize(
+    ("freight", "unit", "energy", "share"),
+    [
+        ("Frakt till er dörr", "SEK/1000 kg", "Energitillägg", "% på grundpriset"),
+        ("Fracht bis zu Ihnen", "SEK je 1000 kg", "Energiezuschlag", "% vom Preis"),
+        ("Freight to your door", "SEK/1000 kg", "Energy surcharge", "% of price"),
+    ],
+)
+def test_a_unit_with_a_figure_in_it_stands_before_an_amount_in_any_column(freight, unit, energy, share):
+    head = ["Board", "g/m²", "mm", "Price, SEK per 1000 kg"]
+    rows = [["EXW"], [], head, ["GC1", 230, 0.365, 13050], ["GD2", 300, 0.385, 8890], [], ["Tillägg, alla varor"]]
+    found = lines([*rows, [freight, None, unit, 615], [energy, None, share, 2.5]])
+    assert {cell: str(line.state) for cell, line in found.items()} == {"D4": "accepted", "D5": "accepted"}
+    charges = [sorted((str(one.price), str(one.basis)) for one in line.offer.charges) for line in found.values()]
+    assert [charge[1] for charge in charges] == [("615", "tonne")] * 2
+    assert [charge[0][0] for charge in charges] == ["2.5"] * 2
+
+
+def test_a_figure_that_is_not_its_unit_s_says_no_unit():
+    head = ["Board", "g/m²", "mm", "Price, SEK per 1000 kg"]
+    found = lines([["EXW"], [], head, ["GC1", 230, 0.365, 13050], ["Frakt", None, "zon 4", 615]])
+    assert all(str(one.basis) != "tonne" or str(one.price) == "615" for one in found["D4"].offer.charges)

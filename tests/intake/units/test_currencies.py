@@ -137,3 +137,21 @@ def test_the_mark_of_a_pallet_is_no_money(note):
 @pytest.mark.parametrize("note", ["Prices in EUR, pallets included", "EUR/pallet", "Preise in EUR je Palette"])
 def test_money_beside_pallets_is_money(note):
     assert [said.currency.codes for said in statements(note) if isinstance(said, SaysCurrency)] == [("EUR",)]
+
+
+@pytest.mark.parametrize(
+    ("text", "code"),
+    [
+        ("Skid stock in dollars U.S. Add nothing.", "USD"), ("All prices in dollars, US", "USD"),
+        ("Prix en dollars U.S.", "USD"), ("All prices in dollars (Canadian)", "CAD"),
+        ("All prices in U.S. Funds per ST", "USD"),
+    ],
+)  # fmt: skip
+def test_whose_dollars_they_are_may_stand_behind(text, code):
+    (line,) = lines([[text], [], ["Board", "pt", "lb/MSF", "Price/ST"], ["SBS C1S", 18, 76, 1259]]).values()
+    assert (str(line.state), line.offer.currency) == ("accepted", code)
+
+
+def test_dollars_of_nobody_abroad_are_asked_about():
+    rows = [["Brunsmoor Mills, Ontario, Canada"], ["All prices in dollars"], [], ["Board", "pt", "lb/MSF", "Price/ST"]]
+    assert "currency-unknown" in codes(lines([*rows, ["SBS C1S", 18, 76, 1259]])["D5"])

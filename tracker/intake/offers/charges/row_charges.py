@@ -91,10 +91,16 @@ def has_figure_in(text: str) -> bool:
 
 def says_unit_of_charge(text: str, label: str) -> bool:
     """'Per short ton' and '% of price' beside 'Fuel surcharge', in whatever column."""
-    if has_figure_in(text) or charge_of_label(label) is None:
+    if _counts(text) or charge_of_label(label) is None:
         return False
     unit = price_unit(text)
     return _is_percent(text) or (unit is not None and unit.basis is not None)
+
+
+def _counts(text: str) -> bool:
+    """It has a figure that is not its unit's: that of 'SEK/1000 kg' is."""
+    unit = price_unit(text) if has_figure_in(text) else None
+    return has_figure_in(text) and (unit is None or unit.currency is None or unit.basis is None)
 
 
 def _is_percent(text: str) -> bool:
@@ -106,7 +112,7 @@ def with_unit_beside(cells: Mapping[int, Cell], index: int, priced: Collection[i
     '95 | EUR/t', 'per cwt | 2.15'."""
     cell = cells[index]
     beside = next((cells[at] for at in (index + 1, index - 1) if at in cells and at not in priced), None)
-    if beside is None or not is_figure(cell) or has_figure(beside):
+    if beside is None or not is_figure(cell) or _counts(beside.text):
         return cell
     unit = price_unit(beside.text)
     if unit is None and not _is_percent(beside.text):

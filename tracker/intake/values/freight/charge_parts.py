@@ -61,11 +61,23 @@ def _is_of_those(part: str, before: str) -> bool:
 
 
 def without_added(clause: str) -> str:
-    """'Freight, prepaid and added: USD 2.15 per cwt' without what says no more than that it comes on top."""
+    """'Freight, prepaid and added: USD 2.15 per cwt' and 'freight prepaid and added at $42/ST' without what says no more
+    than that it comes on top."""
     for match in reversed(phrases("delivery").find(clause)):
         named = charges_named(clause[match.start : match.end])
         start = match.start + (named[0].end if named else 0)
-        leads = clause[match.end :].lstrip()[:1] == ":" and bool(named or charges_named(clause[:start]))
+        leads = _leads_to_an_amount(clause[match.end :].lstrip()) and bool(named or charges_named(clause[:start]))
         if match.value == "collected" and leads:
             clause = f"{clause[:start].rstrip(' ,(–-')}{clause[match.end :]}"
     return clause
+
+
+def _leads_to_an_amount(behind: str) -> bool:
+    """': USD 2.15', 'at $42.00', '($42.00/ST)'; 'at cost' is none, nor is ', 3 weeks'."""
+    if behind[:1] == ":":
+        return True
+    joint = next((match for match in phrases("charge_filler").find(behind) if match.start == 0), None)
+    return _AMOUNT.match(behind[joint.end :].lstrip() if joint is not None else behind) is not None
+
+
+_AMOUNT = re.compile(r"\(?\s*(?:[A-Z]{2,3}\s?)?[$€£]?\s?\d")

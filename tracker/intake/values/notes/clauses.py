@@ -92,10 +92,11 @@ def _abbreviation(text: str, stop: int) -> bool:
 
 
 def _ends_a_sentence(text: str, stop: int, word: str) -> bool:
-    """'USD per short ton. CUK …', 'Camion de 24 t. Prix …', 'exkl. MwSt. Lieferzeit …'; 'USD/ton. corta' and
-    'Min. 5 t. pro Sorte' go on."""
+    """'USD per short ton. CUK …', 'Camion de 24 t. Prix …', 'exkl. MwSt. Lieferzeit …', 'in dollars U.S. Add …';
+    'USD/ton. corta' and 'Min. 5 t. pro Sorte' go on."""
     unit = len(word) > 1 and phrases("basis").whole(word) is not None
-    ends = unit or bool(_WEIGHED.search(text[:stop])) or _names_tax(text[: stop + 1])
+    weighed, before = _WEIGHED.search(text[:stop]) is not None, text[: stop + 1]
+    ends = unit or weighed or _names_tax(before) or _names_whose_money(before)
     return ends and text[stop + 1 :].lstrip()[:1].isupper()
 
 
@@ -103,6 +104,13 @@ def _names_tax(before: str) -> bool:
     """'Zzgl. MwSt.', 'sin I.V.A.': with tax a vendor has said what is not in his prices."""
     found = phrases("tax").find(before[-_LONGEST_TAX:])
     return bool(found) and found[-1].value in ("named", "with_tax") and found[-1].end >= len(before[-_LONGEST_TAX:]) - 1
+
+
+def _names_whose_money(before: str) -> bool:
+    """'Dollars U.S.'; the 'U.S.' of 'in U.S. Funds' leads to the money that it is of."""
+    text = before[-_LONGEST_TAX:]
+    found = phrases("currency").find(text)
+    return bool(found) and found[-1].end >= len(text) - 1 and " " in text[found[-1].start : found[-1].end]
 
 
 _LONGEST_TAX = 32
