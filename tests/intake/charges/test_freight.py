@@ -159,7 +159,7 @@ GC1 = ["GC1", 450, 300, 1100]
     "note",
     [
         "Delivered to customer at cost", "Prices include delivery within 100 miles", "Delivered prices on request",
-        "Freight prepaid, charged at cost", "Full freight allowed on truckloads",
+        "Full freight allowed on truckloads",
         "Lieferung frei Haus im Umkreis von 50 km", "Geliefert gegen Berechnung", "Preise frei Haus auf Anfrage",
         "Livraison franco dans un rayon de 100 km", "Franco aux frais du client",
         "Portes pagados en un radio de 50 km", "Entregado por cuenta del cliente",
@@ -228,6 +228,7 @@ def test_what_a_numbered_note_adds_for_freight(text, amount):
         ("Add $42/ST freight to all points.", 42),
         ("F.O.B. mill, freight prepaid and added at cost.", None),
         ("F.O.B. mill, freight prepaid and charged.", None),
+        ("Freight prepaid and charged at cost", None),
     ],
 )
 def test_freight_prepaid_and_added_at_an_amount_is_charged(text, amount):

@@ -252,3 +252,18 @@ def test_a_delivered_price_below_one_that_is_not_is_no_other_price_for_the_same(
 def test_a_word_behind_a_term_that_is_no_place_is_asked_about(price):
     (line,) = lines([["Grade", "g/m²", "µm", "Price"], ["GC1", 250, 400, price]]).values()
     assert line.state == "question"
+
+
+@pytest.mark.parametrize(
+    ("text", "delivered"),
+    [
+        ("Allt finns i lager och levereras fritt", True), ("Lieferung ist kostenfrei.", True),
+        ("Livraison gratuite.", True), ("Entrega gratuita.", True), ("Delivery is free.", True),
+        ("Allt levereras fritt fabrik", False), ("Levereras fritt från 5 ton", None),
+        ("Lieferung kostenfrei ab 5 t", None), ("Delivery is free from 10 t", None),
+        ("Lieferung ist nicht kostenlos", None),
+    ],
+)  # fmt: skip
+def test_free_delivery_at_the_end_of_a_sentence_is_in_the_prices(text, delivered):
+    (line,) = lines([[text], [], ["Board", "g/m²", "µm", "EUR/tonne"], ["GC1", 240, 390, 1288]]).values()
+    assert (str(line.state), line.offer.delivered) == ("accepted", delivered)

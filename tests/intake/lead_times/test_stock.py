@@ -148,3 +148,16 @@ def test_what_is_in_stock_takes_its_days_to_go_out(title, note, days):
 )  # fmt: skip
 def test_a_firms_goods_from_stock_in_its_title(title, days):
     assert lead(title, "Net 30.") == days
+
+
+@pytest.mark.parametrize("said", ["in stock", "ab Lager", "en stock", "i lager"])
+@pytest.mark.parametrize("sign", [" – ", ", "])
+def test_a_heading_of_boards_says_that_those_are_there(said, sign):
+    head = ["g/m²", "µm", "EUR/tonne"]
+    rows = [head, ["GC1"], [240, 390, 1288], [300, 490, 1266], [f"GD2{sign}{said}"], [300, 390, 866], [350, 455, 851]]
+    assert [line.offer.lead_days for line in lines(rows).values()] == [None, None, (0, 0), (0, 0)]
+
+
+def test_a_note_on_one_board_in_stock_says_nothing_of_the_others():
+    rows = [["Board", "g/m²", "µm", "EUR/tonne"], ["GC1", 240, 390, 1288], ["GD2", 300, 390, 866], [], ["GD2 – in stock"]]
+    assert [line.offer.lead_days for line in lines(rows).values()] == [None, (0, 0)]

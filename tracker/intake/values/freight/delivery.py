@@ -71,7 +71,7 @@ def find_delivery(text: str) -> Delivery | None:
         if beside is not None:
             return beside
         place = _by_place(text) or _from_own_place(text) or priced_at_its_store(text)
-        return place or _labelled(text) or _included_to_place(text)
+        return place or _labelled(text) or _included_to_place(text) or _free(text)
     said = {_meaning(text, one) for one in found} - {"port"}
     pieces = " … ".join(text[one.start : one.end] for one in found)
     if len(said) != 1:
@@ -189,6 +189,14 @@ def _from_own_place(text: str) -> Delivery | None:
 
 def _are_names(words_between: list[str]) -> bool:
     return all(word[0].isupper() for word in words_between)
+
+
+def _free(text: str) -> Delivery | None:
+    """'Allt levereras fritt.', 'Lieferung frei'; what is free from 10 t, or to a place, is not said to be so here."""
+    for match in phrases("delivered_free").find(text):
+        if text[match.end :].lstrip()[:1] in ("", ".", ",", ";", ")") and not _denied_ahead(text, match):
+            return Delivery(True, text[match.start : match.end])
+    return None
 
 
 _COLON = re.compile(r"\s*[:=]\s*")

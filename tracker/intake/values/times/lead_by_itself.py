@@ -129,7 +129,13 @@ def _of_some(part: str, text: str) -> bool:
         # 'From stock.' and not another word.
         return False
     titled = find_currencies(text) or find_delivery(text) is not None or phrases("price_words").find(text)
-    return not (titled or _behind_a_firm(part, text))
+    return not (titled or _behind_a_firm(part, text) or _behind_a_board(part, text))
+
+
+def _behind_a_board(part: str, text: str) -> bool:
+    """'Coated recycled – in stock': the heading of those boards, which it is said of."""
+    ahead, _, behind = text.partition(part.strip())
+    return names_grade(ahead) and not behind.strip(" .") and _PARTED.search(ahead) is not None
 
 
 _PARTED = re.compile(r"(?:[-–—|•·,:]|\n)\s*$")
