@@ -332,3 +332,19 @@ def test_prices_that_run_through_or_hold_until_a_day(text):
 def test_the_end_of_a_month_in_swedish_is_no_list_that_has_run_out():
     (said,) = [one for one in statements("Giltighet: till utgången av juni 2026") if isinstance(one, Validity)]
     assert said.until.readings == (date(2026, 6, 30),)
+
+
+@pytest.mark.parametrize(
+    ("said", "order"),
+    [
+        ("Oferta válida hasta el 10/07/2026 (dd/mm/aaaa)", DateOrder.DAY_FIRST),
+        ("Valable jusqu'au 10/07/2026 (jj/mm/aaaa)", DateOrder.DAY_FIRST),
+        ("Gültig bis 10/07/2026 (TT/MM/JJJJ)", DateOrder.DAY_FIRST),
+        ("Giltig till 10/07/2026 (dd/mm/åååå)", DateOrder.DAY_FIRST),
+        ("Valid until (mm/dd/yyyy)", DateOrder.MONTH_FIRST),
+        ("Valid until 10/07/2026 (dd/mm/yyyy), 07/31/2026", None),
+        ("Valid until 10/07/2026", None),
+    ],
+)
+def test_a_list_may_say_how_its_days_are_written(said, order):
+    assert date_order([said]) is order

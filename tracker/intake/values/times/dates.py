@@ -191,9 +191,11 @@ def date_readings(text: str) -> tuple[date, ...]:
 
 
 def date_order(texts: Iterable[str]) -> DateOrder | None:
-    """What the dates of a file prove about the order of day and month: None where nothing does, or both."""
+    """What the dates of a file prove about the order of day and month, or its '(dd/mm/yyyy)' says: None where nothing
+    does, or both."""
     orders = set()
     for text in texts:
+        orders.update(DateOrder[match.value.upper()] for match in phrases("date_orders").find(text))
         for found in find_dates(text):
             if found.numeric and len(found.readings) == 1 and (order := _order_shown(found.words)) is not None:
                 orders.add(order)
