@@ -150,3 +150,23 @@ def test_a_word_that_a_narrow_column_parts_is_one():
     rows = [["Sorte", "g/m²", "µm", "Grund-\npreis", "Mindest-\nabnahme"], [None, None, None, "€/t", "kg"]]
     (line,) = lines([*rows, ["GD2", 280, 365, 845, 3000]]).values()
     assert line.offer.minimum_kg == 3000
+
+
+@pytest.mark.parametrize(
+    ("line", "note"),
+    [
+        ("GD2 450 g/m² 590 µm    €860 - €895 depending on reel width", "not one price"),
+        ("GD2 450 g/m² 590 µm    860-895 € je nach Rollenbreite", "not one price"),
+        ("GD2 450 g/m² 590 µm    €935 depending on reel width", "not understood"),
+        ("GD2 450 g/m² 590 µm    935 € selon laize", "not understood"),
+    ],
+)
+def test_a_line_whose_price_goes_by_something_is_asked_about(line, note):
+    found = lines([["EUR per tonne, delivered"], [], ["GC1 240 g/m² 390 µm    €1355"], [line]])
+    assert [str(one.state) for one in found.values()] == ["accepted", "question"]
+    assert any(note in one.text for one in found["A4"].notes)
+
+
+def test_a_line_without_a_price_that_goes_by_something_is_none():
+    rows = [["EUR per tonne, delivered"], [], ["GC1 240 g/m² 390 µm    €1355"], ["GD2 450 g/m²: depending on stock"]]
+    assert list(lines(rows)) == ["A3"]

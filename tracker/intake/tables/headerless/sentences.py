@@ -91,7 +91,19 @@ def parted_offer(text: str) -> tuple[str, str] | None:
             if next(prices_within(board, unit=False), None) is not None:
                 return None
             return board.strip(" -–—•*"), price.strip().rstrip(".")
-    return _priced_within(text)
+    return _priced_within(text) or _priced_by(text)
+
+
+def _priced_by(text: str) -> tuple[str, str] | None:
+    """'GD2 450 g/m² 590 µm  £860 - £895 depending on reel width': a range, or a price with its condition, which is
+    asked about and not left out."""
+    for match in phrases("goes_by").find(text):
+        parted = parted_offer(text[: match.start].rstrip(" ,(–-"))
+        if parted is not None:
+            board, price = parted
+            said = price_text(price)
+            return board, price if said is not None and said.is_range else text[text.rfind(price) :]
+    return None
 
 
 _FEW_WORDS = 6
