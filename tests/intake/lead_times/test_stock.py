@@ -159,5 +159,11 @@ def test_a_heading_of_boards_says_that_those_are_there(said, sign):
 
 
 def test_a_note_on_one_board_in_stock_says_nothing_of_the_others():
-    rows = [["Board", "g/m²", "µm", "EUR/tonne"], ["GC1", 240, 390, 1288], ["GD2", 300, 390, 866], [], ["GD2 – in stock"]]
+    rows = [
+        ["Board", "g/m²", "µm", "EUR/tonne"],
+        ["GC1", 240, 390, 1288],
+        ["GD2", 300, 390, 866],
+        [],
+        ["GD2 – in stock"],
+    ]
     assert [line.offer.lead_days for line in lines(rows).values()] == [None, (0, 0)]

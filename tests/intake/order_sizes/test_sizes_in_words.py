@@ -105,7 +105,8 @@ def test_sizes_down_a_column_are_read_in_words():
 )
 def test_where_the_largest_orders_begin(last):
     found = bracket_text(last)
-    assert found is not None and found.start is not None
+    assert found is not None
+    assert found.start is not None
     assert (found.end, found.alone, found.not_weight) == (None, False, "")
 
 
@@ -116,5 +117,7 @@ def test_such_a_size_among_others_is_no_question():
     assert [(str(line.state), line.offer.from_kg) for line in found.values()] == [
         ("accepted", None), ("accepted", 5000), ("accepted", 15000),
     ]  # fmt: skip
-    odd = lines([["URB greyboard, pence per kilo"], [], group, [*units[:4], "15 & thereabouts"], [750, 510, 61.5, 59, 57]])
+    odd = lines(
+        [["URB greyboard, pence per kilo"], [], group, [*units[:4], "15 & thereabouts"], [750, 510, 61.5, 59, 57]]
+    )
     assert str(odd["E5"].state) == "question"

@@ -172,7 +172,8 @@ def test_works_in_one_word_among_firms(head, vendor):
 )  # fmt: skip
 def test_a_bidder_who_leaves_a_board_out_is_still_one(label, none):
     rows = [
-        ["EUR/t, DAP"], [], ["Board", "g/m²", "µm", label, label], [None, None, None, "Cartonajes Ferrow", "Molino Tarn"],
+        ["EUR/t, DAP"], [], ["Board", "g/m²", "µm", label, label],
+        [None, None, None, "Cartonajes Ferrow", "Molino Tarn"],
         ["GC1", 240, 385, 1294, 1279], ["GC2", 300, 505, 1212, none], ["GD2", 320, 415, 879, 864],
     ]  # fmt: skip
     found = lines(rows, merged=merged((2, 3, 2, 4)))
@@ -184,6 +185,10 @@ def test_a_bidder_who_leaves_a_board_out_is_still_one(label, none):
 
 def test_a_column_of_firms_stays_one_though_a_number_stands_among_them():
     head = ["Board", "g/m²", "µm", "Proveedor", "EUR/t"]
-    rows = [["GC1", 240, 385, "Cartonajes Ferrow", 1294], ["GC2", 300, 505, "Molino Tarn", 1212], ["GD2", 320, 415, 7, 9]]
+    rows = [
+        ["GC1", 240, 385, "Cartonajes Ferrow", 1294],
+        ["GC2", 300, 505, "Molino Tarn", 1212],
+        ["GD2", 320, 415, 7, 9],
+    ]
     found = lines([head, *rows])
     assert [found[cell].offer.vendor for cell in ("E2", "E3")] == ["Cartonajes Ferrow", "Molino Tarn"]

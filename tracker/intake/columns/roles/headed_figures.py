@@ -121,8 +121,8 @@ def _heads_a_vendor(column: Column) -> bool:
 
 
 def _heads_terms(column: Column) -> bool:
-    """'EXW mill' or 'CIF Laredo' over figures: prices by the terms they come with. The warehouse of 'DAP your warehouse'
-    is where they lead, though by itself it says where board lies."""
+    """'EXW mill' or 'CIF Laredo' over figures: prices by the terms they come with. The store of 'DAP your warehouse' is
+    where they lead, though by itself it says where board lies."""
     lowest = column.said[-1] if column.said else None
     if lowest is None or lowest.delivery is None:
         return False

@@ -7,7 +7,7 @@ from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.firms.bidders import behind_bid, behind_bidder, without_number
 from tracker.intake.values.firms.firm_goods import with_goods
 from tracker.intake.values.firms.firm_papers import behind_a_paper
-from tracker.intake.values.firms.form_fields import first_sentence, before_the_next_field, behind_code, without_receipt
+from tracker.intake.values.firms.form_fields import before_the_next_field, behind_code, first_sentence, without_receipt
 from tracker.intake.values.firms.legal_forms import end_of_form, goes_on_as_a_sentence, written_as_form
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.statements import SaysMinimum, statements

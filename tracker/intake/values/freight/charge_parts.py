@@ -61,7 +61,7 @@ def _is_of_those(part: str, before: str) -> bool:
 
 
 def without_added(clause: str) -> str:
-    """'Freight, prepaid and added: USD 2.15 per cwt' and 'freight prepaid and added at $42/ST' without what says no more
+    """'Freight, prepaid and added: USD 2.15 per cwt' and 'freight prepaid and added at $42' without what says no more
     than that it comes on top."""
     for match in reversed(phrases("delivery").find(clause)):
         named = charges_named(clause[match.start : match.end])

@@ -144,7 +144,7 @@ class PriceWalk:
 
     def _rather_something_else(self, place: int) -> bool:
         """'to' is a tonne in German, but '1200 to 1240' is a range, and 'delivered to' heads places."""
-        money, between = (listed.at(self.tokens, place) for listed in (currency_phrases(), phrases("range")))
+        money, between = currency_phrases().at(self.tokens, place), phrases("range").at(self.tokens, place)
         if between is not None and _NUMBER.match(self.folded[between.end :].lstrip()) is not None:
             return True
         is_money = money is not None and not currencies.counts_a_hundred(self.text, money)

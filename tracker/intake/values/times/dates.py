@@ -193,7 +193,7 @@ def date_readings(text: str) -> tuple[date, ...]:
 def date_order(texts: Iterable[str]) -> DateOrder | None:
     """What the dates of a file prove about the order of day and month, or its '(dd/mm/yyyy)' says: None where nothing
     does, or both."""
-    orders = set()
+    orders: set[DateOrder] = set()
     for text in texts:
         orders.update(DateOrder[match.value.upper()] for match in phrases("date_orders").find(text))
         for found in find_dates(text):
