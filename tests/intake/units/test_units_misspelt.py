@@ -57,7 +57,7 @@ def test_a_letter_too_many_leaves_the_unit_what_it_is(head, basis):
         assert (str(line.state), str(line.offer.basis), line.offer.currency) == ("accepted", "tonne", "EUR")
 
 
-@pytest.mark.parametrize("head", ["€ / Toon", "€ / Tunnel", "€ / Tonnerre"])
+@pytest.mark.parametrize("head", ["€ / Toon", "€ / Tunnel", "€ / Tonnerre", "€ / 10000 kg"])
 def test_another_word_and_a_ton_of_either_kind_are_asked_about(head):
     found = find_basis(head)
     assert found is None or found.basis is None

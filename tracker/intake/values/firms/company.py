@@ -5,7 +5,7 @@ from functools import lru_cache
 
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.firms.bidders import behind_bid, behind_bidder, without_number
-from tracker.intake.values.firms.firm_goods import with_goods
+from tracker.intake.values.firms.firm_goods import ends_in_goods, with_goods
 from tracker.intake.values.firms.firm_papers import behind_a_paper
 from tracker.intake.values.firms.form_fields import before_the_next_field, behind_code, first_sentence, without_receipt
 from tracker.intake.values.firms.legal_forms import end_of_form, goes_on_as_a_sentence, written_as_form
@@ -213,7 +213,7 @@ def _is_name(name: str, *, may_name_board: bool = False) -> bool:
     named = [word for word in found if word[0].isupper() or all(phrases(one).whole(word) is None for one in small)]
     if len(named) < 2 or not all(word[0].isupper() for word in named) or goes_on_as_a_sentence(name):
         return False
-    forbidden = phrases("not_company").find(name)
+    forbidden = [one for one in phrases("not_company").find(name) if not ends_in_goods(name, one)]
     if named_as_firm:
         # 'Umeå Falskartong AB' and 'Comptoir du Carton Plat Sarrazin' call themselves by what they make.
         forbidden = [one for one in forbidden if not _tells_goods(name, one)]

@@ -3,6 +3,7 @@
 import re
 
 from tracker.intake.words.lists import pattern, phrases
+from tracker.intake.words.phrases import Found
 
 _GOODS = re.compile(r",\s+(?P<goods>[^,;:|]+)$")
 _JOINED = re.compile(rf"(?:-\s|\s)?{pattern('range', 'and')}\s|\s&\s")
@@ -19,3 +20,8 @@ def with_goods(text: str, name: str) -> str:
     named = all(phrases("firm_goods").whole(part) is not None for part in goods)
     dealers = phrases("firm_dealers").whole(behind["goods"]) is not None
     return whole if dealers or (len(goods) > 1 and named) else name
+
+
+def ends_in_goods(name: str, word: Found[str]) -> bool:
+    """The board that a firm is called by behind a name: 'Alborena Cartoncillo', not 'Cartoncillo, S.L.'."""
+    return word.first > 0 and phrases("company").whole(name[word.start : word.end]) == "weak"

@@ -120,8 +120,8 @@ def _misspelt_unit_at(found: list[Token], place: int, text: str) -> tuple[BasisR
 
 
 def _one_letter_less(word: str) -> tuple[str, ...]:
-    """The words of units in one that has a letter twice too often: 'tonnne', 'sheeet', and no 'tonnes'."""
-    if len(word) < _SHORTEST_MISSPELT or is_listed(word):
+    """The words of units in one that has a letter twice too often: 'tonnne', 'sheeet', and no 'tonnes' or '10000'."""
+    if len(word) < _SHORTEST_MISSPELT or not word.isalpha() or is_listed(word):
         return ()
     shorter = {word[:place] + word[place + 1 :] for place in range(1, len(word)) if word[place] == word[place - 1]}
     return tuple(one for one in sorted(shorter) if basis_phrases().whole(one) is not None)
