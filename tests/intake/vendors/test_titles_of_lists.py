@@ -57,3 +57,16 @@ def test_a_company_in_the_customers_block_does_not_quote():
 )
 def test_a_word_for_prices_names_no_firm(title, name):
     assert vendor(title) == name
+
+
+@pytest.mark.parametrize(
+    ("title", "name"),
+    [
+        ("Export prices Hessemoor Board BV", "Hessemoor Board BV"), ("Preisliste Nordkarton GmbH", "Nordkarton GmbH"),
+        ("Tarif Cartonnerie Lannoy SA", "Cartonnerie Lannoy SA"), ("Prislista Fjordkartong AB", "Fjordkartong AB"),
+        ("Lista de precios Cartones Belmonte SA", "Cartones Belmonte SA"), ("Prices for Hessemoor Board BV", None),
+        ("Prices Birch Foods Ltd", None), ("Prices ex mill Board BV", None),
+    ],
+)  # fmt: skip
+def test_a_firm_of_the_trade_right_behind_the_name_of_its_list_quotes(title, name):
+    assert vendor(title) == name
