@@ -1,5 +1,6 @@
 """The board of a row: grade, coating and measures, from its cells and from what stands around it."""
 
+import re
 from collections.abc import Iterable
 from dataclasses import replace
 from decimal import Decimal
@@ -102,7 +103,9 @@ def _grade(board: Board, words: list[Cell], columns: Columns, scope: Scope, fact
         if not reading.grades and reading.words:
             board.grade_words = cell.text.strip()
             board.open_kinds += reading.kinds
-    if not named and words:
+    if named and all(_ITEM_CODE.fullmatch(said.words) for said in named.values()):
+        named = {} if _headed_otherwise(named, scope) else named
+    elif not named and words:
         named = _together(words, facts, board.coated_sides)
     if not named and not words:
         named = _over_the_measures(columns)
@@ -111,6 +114,17 @@ def _grade(board: Board, words: list[Cell], columns: Columns, scope: Scope, fact
     if board.grades or not any(board_unknown(cell.text) for cell in words):
         _grade_around(board, scope, facts)
     board.grades = tuple(contradicted(list(board.grades), board.coated_sides, board.coated))
+
+
+_ITEM_CODE = re.compile(r"[A-Z]{1,4}[-/]?\d{2,}[A-Z]?")
+
+
+def _headed_otherwise(named: Iterable[str], scope: Scope) -> bool:
+    """A sub-heading 'Unlined chipboard' over 'UC40' says what board that is: the letters of an item's code may be those
+    of a grade by chance."""
+    over = (said.value.grades for level in scope.levels if level.name == "heading" for said in level.grades)
+    nearest = next(filter(None, over), ())
+    return bool(nearest) and set(nearest).isdisjoint(named)
 
 
 def _over_the_measures(columns: Columns) -> dict[str, Said[GradeReading]]:

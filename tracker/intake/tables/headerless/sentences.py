@@ -138,6 +138,8 @@ def _bare(text: str) -> tuple[str, str] | None:
 
 
 def _is_board(text: str) -> bool:
+    """A grade and a measure; both measures beside a name that nobody knows, which is asked about."""
     grade = find_grade(text)
-    measured = bool(find_calipers(text)) or bool(find_weights(text))
-    return grade is not None and bool(grade.grades or grade.words) and measured
+    thick, heavy = bool(find_calipers(text)), bool(find_weights(text))
+    named = grade is not None and bool(grade.grades or grade.words)
+    return thick and heavy if not named else thick or heavy

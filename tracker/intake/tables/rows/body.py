@@ -14,6 +14,7 @@ from tracker.intake.tables.headers.heads import head_of_words, looks_priced
 from tracker.intake.tables.table import BodyRow, Headings
 from tracker.intake.tables.view import View
 from tracker.intake.tables.words import words_of
+from tracker.intake.values.boards.boards_named import names_measure
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.firms.company import labelled_company
 from tracker.intake.values.heads.roles import MEASURES
@@ -95,12 +96,24 @@ def _goes_on_with_notes(view: View, row: int, pending: Sequence[int], last: int 
 
 def _has_figures(cells: dict[int, Cell], valued: frozenset[int]) -> bool:
     """Something stands in a price column, beside or instead of what describes the board."""
+    if len(cells) == 1 and _is_a_sentence(next(iter(cells.values()))):
+        return False
     priced = [cells[column] for column in valued if column in cells and not cells[column].text.rstrip().endswith(":")]
     if any(looks_priced(cell) for cell in priced):
         return True
     # 'call' or a dash beside a board counts; a heading that happens to stand in a price column is alone.
     beside = bool(priced) and len(cells) > len(priced)
     return beside and not (_heads_with_unit(cells, priced) or _tells_who_quotes(cells))
+
+
+def _is_a_sentence(cell: Cell) -> bool:
+    """'We credit $3.50 for each good core sent back' below the boards: money in many words, and no board in them."""
+    if not isinstance(cell.value, str) or sum(map(str.isalpha, cell.text.split())) < _FEWEST_WORDS:
+        return False
+    return find_grade(cell.text) is None and not names_measure(cell.text)
+
+
+_FEWEST_WORDS = 6
 
 
 def _tells_who_quotes(cells: dict[int, Cell]) -> bool:
