@@ -37,7 +37,7 @@ def board_of(cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> 
     board.product = board.product_said.value if board.product_said is not None else ""
     board.own_words = bool(words)
     _coated_count(board, cells, columns)
-    _grade(board, words, columns, scope, facts)
+    _grade(board, cells, columns, scope, facts)
     _plain_surface(board, cells, columns)
     take_caliper(board, cells, columns, words, scope)
     take_weight(board, cells, columns, words, scope, facts)
@@ -88,8 +88,9 @@ def _product(cells: Cells, columns: Columns) -> Said[str] | None:
     return None
 
 
-def _grade(board: Board, words: list[Cell], columns: Columns, scope: Scope, facts: FileFacts) -> None:
+def _grade(board: Board, cells: Cells, columns: Columns, scope: Scope, facts: FileFacts) -> None:
     """Every cell of the row that names a grade counts; only where none does, what stands around it."""
+    words = _descriptions(cells, columns)
     named: dict[str, Said[GradeReading]] = {}
     for cell in words:
         reading = _explained(cell.text, facts)
@@ -103,7 +104,7 @@ def _grade(board: Board, words: list[Cell], columns: Columns, scope: Scope, fact
         if not reading.grades and reading.words:
             board.grade_words = cell.text.strip()
             board.open_kinds += reading.kinds
-    if named and all(_ITEM_CODE.fullmatch(said.words) for said in named.values()):
+    if named and all(_is_an_items_code(said.words, cells, columns) for said in named.values()):
         named = {} if _headed_otherwise(named, scope) else named
     elif not named and words:
         named = _together(words, facts, board.coated_sides)
@@ -116,7 +117,14 @@ def _grade(board: Board, words: list[Cell], columns: Columns, scope: Scope, fact
     board.grades = tuple(contradicted(list(board.grades), board.coated_sides, board.coated))
 
 
-_ITEM_CODE = re.compile(r"[A-Z]{1,4}[-/]?\d{2,}[A-Z]?")
+_ITEM_CODE = re.compile(r"[A-Z]{1,2}[-/]?(\d{2,})[A-Z]?")
+
+
+def _is_an_items_code(words: str, cells: Cells, columns: Columns) -> bool:
+    """'UC40' may be the fortieth of something. 'SBS18' and 'GD250' beside 250 g/m² are a grade and its measure."""
+    code = _ITEM_CODE.fullmatch(words)
+    measured = columns.of(Role.CALIPER, Role.WEIGHT)
+    return code is not None and code[1] not in {cells[one.index].text.strip() for one in measured if one.index in cells}
 
 
 def _headed_otherwise(named: Iterable[str], scope: Scope) -> bool:

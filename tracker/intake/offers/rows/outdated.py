@@ -27,6 +27,7 @@ from tracker.intake.values.changes.withdrawn import will_go
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import without
 
 _OF_BOARDS = (
     Role.PRODUCT, Role.GRADE, Role.COATING, Role.CALIPER, Role.WEIGHT, Role.SHEET_SIZE, Role.FORM, Role.VENDOR,
@@ -148,14 +149,19 @@ def remarks_in(cells: Mapping[int, Cell], beside: Iterable[int]) -> list[Cell]:
 
 
 def age_of_remarks(remarks: Iterable[Cell]) -> tuple[Age, Cell | None]:
-    """What a row's own remarks say of it, and the first that says so; None where they leave it in force. A board that
-    will go is in force as yet, whatever takes its place."""
+    """What a row's own remarks say of it, and the first that says so; None where they leave it in force. Of a board that
+    will go the one that takes its place says nothing of its price."""
     age, saying = Age.IN_FORCE, None
     for cell in remarks:
-        said = Age.IN_FORCE if will_go(cell.text) else age_of_row(cell.text)
+        said = age_of_row(_without_successor(cell.text) if will_go(cell.text) else cell.text)
         if said > age:
             age, saying = said, cell
     return age, saying
+
+
+def _without_successor(text: str) -> str:
+    """'To be discontinued; replaced by SBS 20 pt' without 'replaced by'."""
+    return without(text, phrases("successor").find(text))
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,16 +10,22 @@ from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import tokens_of
 
 _ASIDES = re.compile(r",(?!\d)|[()]|\s[-–—]\s")
 
 
 def is_of_others(clause: str) -> bool:
     """Whether a clause says neither in which currency prices are nor what they are per, for all its money and units."""
-    # 'Orders for export are quoted separately, in dollars per metric ton'.
-    apart = bool(phrases("sold_apart").find(clause)) and not phrases("list_names").at(tokens_of(clause), 0)
-    return apart or _is_of_payment(clause) or _is_of_board(clause) or _is_on_request(clause) or _is_of_a_charge(clause)
+    kinds = (_is_sold_apart, _is_of_payment, _is_of_board, _is_on_request, _is_of_a_charge)
+    return any(is_of_that(clause) for is_of_that in kinds)
+
+
+def _is_sold_apart(clause: str) -> bool:
+    """'Orders for export are quoted separately, in dollars per metric ton', and not 'USD per short ton, freight quoted
+    separately' nor the title 'Export orders, USD per metric ton'."""
+    first = COMMA.split(clause)[0]
+    named = {match.value for match in phrases("sold_apart").find(first)}
+    return named == {"goods", "apart"}
 
 
 _PAYMENT = re.compile(r"\bpmt\b", re.IGNORECASE)
