@@ -150,3 +150,10 @@ def test_the_end_of_a_month_calls_no_price_off():
     """Swedish says of a price that ends then what it says of a board that is gone."""
     assert remarked("Gäller till utgången av juni 2027", "3 Wochen") == (OFFERED, set())
     assert remarked("utgår", "3 Wochen")[0] is ASKED
+
+
+@pytest.mark.parametrize(
+    "remark", ["läuft aus – alter Preis, nicht mehr gültig", "to be discontinued, price superseded"]
+)
+def test_a_price_that_is_out_of_force_is_not_saved_by_a_board_that_will_go(remark):
+    assert remarked(remark, "3 Wochen")[0] is not State.ACCEPTED

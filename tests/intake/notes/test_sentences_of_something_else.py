@@ -56,3 +56,34 @@ def test_a_line_of_a_letter_with_a_name_that_nobody_knows_is_asked_about():
 def test_the_letters_of_an_items_code_give_way_to_a_heading_that_names_the_board(heading, grade):
     rows = [["gsm", "micron", "Mill code", "£/tonne"], [heading], [400, 560, "UC40", 598], [600, 860, "UC60", 589.5]]
     assert [line.offer.grade for line in lines(rows).values()] == [grade] * 2
+
+
+@pytest.mark.parametrize(
+    ("heading", "rows", "grades"),
+    [
+        ("Folding boxboard", [("FBB270", 270, 450), ("CRB300", 300, 400)], ["FBB", "CRB"]),
+        ("Frischfaserkarton GC1", [("GC230", 230, 300), ("GD250", 250, 330)], ["FBB", "CRB"]),
+    ],
+)
+def test_a_grade_with_its_measure_is_that_under_whatever_heading(heading, rows, grades):
+    told = [["Product", "g/m²", "µm", "EUR/t"], [heading], *([*row, 1100] for row in rows)]
+    assert [line.offer.grade for line in lines(told).values()] == grades
+
+
+@pytest.mark.parametrize(
+    ("title", "basis"),
+    [
+        ("USD per short ton FOB mill, freight quoted separately", "short_ton"),
+        ("Preise in EUR je Tonne, Fracht wird gesondert angeboten", "tonne"),
+        ("Export orders, US$ per metric ton", "tonne"),
+    ],
+)
+def test_freight_quoted_apart_and_an_export_list_leave_the_unit_as_it_is(title, basis):
+    found = lines([[title], ["Board", "g/m²", "µm", "Price"], ["GC1", 270, 450, 1200]])
+    assert [line.offer.basis for line in found.values()] == [basis]
+
+
+@pytest.mark.parametrize("head", ["Charge", "Charge (kg)"])
+def test_the_number_of_a_making_is_no_charge(head):
+    rows = [["Sorte", "g/m²", "µm", "EUR/t", head], ["GC1", 300, 450, 1120, 117], ["GD2", 350, 450, 820, 118]]
+    assert [(line.state, line.offer.charges) for line in lines(rows).values()] == [(State.ACCEPTED, ())] * 2

@@ -83,10 +83,11 @@ def _loads_weighed(said: Header, lowest: Header) -> bool:
 
 
 def _amounts_by_size(said: Header, column: Column) -> bool:
-    """'Importe según cantidad' over 'under 3 t' is what board costs in such orders, and not what a line comes to."""
+    """'Importe según cantidad' and 'Total weight of the order' over 'under 3 t' head what board costs in such orders,
+    and not what a line comes to."""
     sizes = (head.bracket for head in column.said if head is not said)
     sized = any(size is not None and not (size.not_weight or size.alone) for size in sizes)
-    return sized and bool(phrases("line_amounts").find(said.text))
+    return sized and any(phrases(section).find(said.text) for section in ("line_amounts", "order_words"))
 
 
 def in_a_measures_unit(said: Header) -> bool:

@@ -26,7 +26,8 @@ def free_for(scope: Scope, draft: Draft) -> list[NoCharge]:
     return [
         said.value
         for said in scope.all_of(NoCharge)
-        if (not said.value.grades or draft.grade in said.value.grades)
+        if not said.value.itself
+        and (not said.value.grades or draft.grade in said.value.grades)
         and said.value.delivered in (None, draft.delivered)
     ]
 

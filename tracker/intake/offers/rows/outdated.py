@@ -149,8 +149,10 @@ def remarks_in(cells: Mapping[int, Cell], beside: Iterable[int]) -> list[Cell]:
 
 
 def age_of_remarks(remarks: Iterable[Cell]) -> tuple[Age, Cell | None]:
-    """What a row's own remarks say of it, and the first that says so; None where they leave it in force. Of a board that
-    will go the one that takes its place says nothing of its price."""
+    """What a row's own remarks say of it, and the first that says so; None where they leave it in force.
+
+    Of a board that will go, the one that takes its place says nothing of its price.
+    """
     age, saying = Age.IN_FORCE, None
     for cell in remarks:
         said = age_of_row(_without_successor(cell.text) if will_go(cell.text) else cell.text)

@@ -21,7 +21,8 @@ class NoCharge:
     """A charge that is not charged. `label`: its name; `general`: no more than 'surcharge'. `words`: what says so.
 
     `grades`: of the boards of these alone, where it names any. `later`: only from a day on. `delivered`: of prices with
-    freight, or of those without it, where it names terms of delivery.
+    freight, or of those without it, where it names terms of delivery. `itself`: it is the charge of that sentence
+    alone, which says its amount and no name: 'the surcharge of 30 EUR/t for coating was suspended'.
     """
 
     kind: ChargeKind
@@ -31,6 +32,7 @@ class NoCharge:
     grades: tuple[str, ...] = ()
     later: bool = False
     delivered: bool | None = None
+    itself: bool = False
 
     def is_of(self, kind: ChargeKind, label: str) -> bool:
         """Whether a charge of this kind and name is meant."""
@@ -114,7 +116,10 @@ def _relieved_in(part: str, named: list[_Named], before: list[_Named], clause: s
             # 'Incl. freight, delivered' says how all prices are meant.
             terms = find_delivery(part[match.end :]) if match.value == "waived" else None
             delivered = terms.delivered if terms is not None else None
-            yield NoCharge(charge.kind, charge.label, clause, general, _grades(part), _begins_later(part), delivered)
+            # 'Was withdrawn on 1 October' has happened.
+            later = match.value != "ended" and _begins_later(part)
+            itself = general and any(map(str.isdigit, part[: match.start]))
+            yield NoCharge(charge.kind, charge.label, clause, general, _grades(part), later, delivered, itself)
 
 
 def _subjects(part: str, named: list[_Named], said: Found[str]) -> list[_Named]:

@@ -8,6 +8,7 @@ from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.freight.charges import charge_header
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import COMMA
+from tracker.intake.values.prices.basis import find_basis
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.words.lists import phrases
 
@@ -16,7 +17,7 @@ _ASIDES = re.compile(r",(?!\d)|[()]|\s[-–—]\s")
 
 def is_of_others(clause: str) -> bool:
     """Whether a clause says neither in which currency prices are nor what they are per, for all its money and units."""
-    kinds = (_is_sold_apart, _is_of_payment, _is_of_board, _is_on_request, _is_of_a_charge)
+    kinds = (_is_sold_apart, _is_of_pallets, _is_of_payment, _is_of_board, _is_on_request, _is_of_a_charge)
     return any(is_of_that(clause) for is_of_that in kinds)
 
 
@@ -26,6 +27,13 @@ def _is_sold_apart(clause: str) -> bool:
     first = COMMA.split(clause)[0]
     named = {match.value for match in phrases("sold_apart").find(first)}
     return named == {"goods", "apart"}
+
+
+def _is_of_pallets(clause: str) -> bool:
+    """'Tauschpaletten bereithalten, sonst 12 EUR je Stück' tells what one of those costs."""
+    basis = find_basis(clause)
+    pallets = any(match.value == "pallet" for match in phrases("basis").find(clause))
+    return pallets and basis is not None and basis.needs_sheet and any(map(str.isdigit, clause))
 
 
 _PAYMENT = re.compile(r"\bpmt\b", re.IGNORECASE)

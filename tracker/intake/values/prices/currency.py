@@ -64,9 +64,12 @@ class _Currencies(Phrases[tuple[str, bool]]):
 
 
 def _parted(found: Sequence[Token], match: Found[tuple[str, bool]]) -> bool:
-    """The 't' of '4.2 t - €795' and its '€' have more between them than the two of 'T €'."""
+    """The 't' of '4.2 t - €795' and its '€' have more between them than the two of 'T €'; the 'a' of 'a $45 fee' is a
+    word."""
     letter = found[match.first]
-    return match.after - match.first > 1 and len(letter[0]) == 1 and found[match.first + 1][1] - letter[2] > 1
+    if match.after - match.first == 1 or len(letter[0]) > 1:
+        return False
+    return found[match.first + 1][1] - letter[2] > (0 if letter[0] == "a" else 1)
 
 
 def _ends_per_cent(found: Sequence[Token], place: int) -> bool:
@@ -158,6 +161,7 @@ def find_currencies(text: str) -> tuple[CurrencyReading, ...]:
         if (
             piece.strip(".") not in NOT_IN_SENTENCES
             and not _is_a_code(text, match)
+            and not _is_another_word(text, match)
             and not _is_of_a_longer_word(text, match)
             and not counts_a_hundred(text, match)
         ):
@@ -170,6 +174,15 @@ def counts_a_hundred(text: str, match: Found[tuple[str, bool]]) -> bool:
     return match.value[1] and any(
         unit.start <= match.start and match.end < unit.end for unit in phrases("basis").find(text)
     )
+
+
+_WORDS_TOO = frozenset({"ils", "try", "pen", "mad", "ron", "cop", "bob", "ars"})
+
+
+def _is_another_word(text: str, match: Found[tuple[str, bool]]) -> bool:
+    """'Ils sont valables' and 'Try us' name no money, where 'ILS' among small letters does."""
+    piece = text[match.start : match.end]
+    return piece.casefold() in _WORDS_TOO and (not piece.isupper() or (text.isupper() and text != piece))
 
 
 def _is_a_code(text: str, match: Found[tuple[str, bool]]) -> bool:
