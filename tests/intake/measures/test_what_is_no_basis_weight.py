@@ -104,3 +104,16 @@ def test_what_a_thousand_sheets_weigh_is_no_second_basis_weight():
     heads = ["Board", "Caliper", "Basis (lb/MSF)", "Size", "Ctn wt lb/M", "$/M"]
     (line,) = lines([heads, ["SBS C1S", "18 pt", 77, "28 x 40", 599, 378.2]]).values()
     assert (str(line.state), line.offer.basis.value) == ("accepted", "1000sheets")
+
+
+def test_the_rolls_and_the_pounds_of_a_lot_are_no_basis_weights():
+    rows = [
+        ["Lot", "Description", "# Rolls", "Lbs", "$/CWT"],
+        ["T-17", "18pt C1S SBS 74#/MSF", "9", "38,450", "48.50"],
+        ["T-18", "16pt C1S SBS 66#/MSF", "4", "15,120", "47.25"],
+    ]
+    found = lines([["All prices in US dollars"], *rows])
+    assert [(str(line.state), round(line.offer.grammage_gsm)) for line in found.values()] == [
+        ("accepted", 361),
+        ("accepted", 322),
+    ]

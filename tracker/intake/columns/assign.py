@@ -21,7 +21,6 @@ from tracker.intake.columns.roles.beside import (
     starts_a_discount,
     unheaded_remarks,
     weighed,
-    weighs_the_lot,
     without_axis_words,
 )
 from tracker.intake.columns.roles.candidates import candidates_of
@@ -38,6 +37,7 @@ from tracker.intake.columns.roles.headed_figures import (
 from tracker.intake.columns.roles.heads_said import said_by_heads, without_roles_of_firms
 from tracker.intake.columns.roles.item_numbers import item_numbers, number_lots
 from tracker.intake.columns.roles.lookalikes import without_lookalikes
+from tracker.intake.columns.roles.lots_weighed import weighs_the_lot
 from tracker.intake.columns.sizes.breaks import breaks_of_boards, lots_on_offer, sizes_among_quantities
 from tracker.intake.columns.sizes.counted_sizes import counted_sizes
 from tracker.intake.columns.sizes.forms import told_apart_by_form, told_apart_by_load

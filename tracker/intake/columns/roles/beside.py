@@ -22,10 +22,8 @@ from tracker.intake.tables.headers.heads import PRICE_ROLES, is_bare_number
 from tracker.intake.values.heads.header import Header, without_unit
 from tracker.intake.values.heads.roles import MEASURES, ON_TOP, Role
 from tracker.intake.values.orders.loads import LOADS
-from tracker.intake.values.orders.masses import Mass, mass_text, mass_units
 from tracker.intake.words.lists import phrases
 from tracker.trade.basis import Basis
-from tracker.trade.quantities import MassUnit
 
 _SAYS_SO = 0.8
 
@@ -61,66 +59,6 @@ def beside_prices(column: Column, columns: list[Column]) -> Column:
 
 def _calls_a_price(head: Header) -> bool:
     return head.currency is not None or (by_words(head) and head.role not in ON_TOP)
-
-
-def weighs_the_lot(column: Column, columns: list[Column], samples: Mapping[int, Sequence[Cell]]) -> Column:
-    """'kg' beside '€/kg' or 'Price', 'Weight lb' beside 'lb/MSF', 'Weight' over '14,220 lb', 'Lbs' over 18,400: how
-    much there is of it, where its figures are no board's price or weight."""
-    if column.role is Role.WEIGHT and not column.weight_units and _weigh_lots(samples[column.index]):
-        return replace(column, role=Role.STOCK)
-    if column.role is Role.WEIGHT and not _on_area(column) and _mostly_of_no_board(column, samples[column.index]):
-        return replace(column, role=Role.STOCK)
-    if not column.mass_units or column.currencies or any(head.currency for head in column.said):
-        return column
-    net = column.role is Role.NET_PRICE and _is_net_mass(column)
-    if net or (column.role is Role.PRICE and not any(by_words(head) and head.basis is None for head in column.said)):
-        others = [other for other in columns if other is not column and other.role in PRICE_ROLES]
-        priced = [other for other in others if other.currencies or any(by_words(head) for head in other.said)]
-        figures = samples[column.index]
-        apart = priced and not any(close_by_row(figures, samples[other.index], 1) for other in priced)
-        return replace(column, role=Role.STOCK) if apart and (net or mass_units(column.said[-1].text)) else column
-    if column.role is Role.WEIGHT and any(other.role is Role.WEIGHT and _on_area(other) for other in columns):
-        heaviest = max(figures_by_row(samples[column.index]).values(), default=Decimal(0))
-        # Pounds may be those of a basis weight, kilograms are of no board.
-        lots = heaviest > _HEAVIEST or (not column.weight_units and set(column.mass_units) == {MassUnit.KG})
-        return replace(column, role=Role.STOCK) if not _on_area(column) and lots else column
-    return column
-
-
-def _mostly_of_no_board(column: Column, cells: Sequence[Cell]) -> bool:
-    """'Lbs' over 18,400 and 950; among weights of board one such figure is a slip, and asked about.
-
-    A lone 'Gewicht' may be in g/m², and binders' board of 3 mm weighs 2,000.
-    """
-    heaviest = _HEAVIEST if column.mass_units else 3 * _HEAVIEST
-    figures = figures_by_row(cells).values()
-    return 2 * sum(figure > heaviest for figure in figures) > len(figures)
-
-
-def _is_net_mass(column: Column) -> bool:
-    """'Net lbs', 'kg netto': so many pounds without their packing, and no price."""
-    head = column.said[-1]
-    words = next((reading.words for reading in head.roles if reading.role is Role.NET_PRICE), "")
-    return bool(words) and bool(mass_units(head.text.replace(words, " ").strip(" .()")))
-
-
-def _weigh_lots(cells: Sequence[Cell]) -> bool:
-    masses = [mass_text(cell.text) if isinstance(cell.value, str) else None for cell in cells]
-    return bool(masses) and all(mass is not None and _weighs_a_lot(mass) for mass in masses)
-
-
-def _weighs_a_lot(mass: Mass) -> bool:
-    """No board weighs tons, and none so many pounds or grams."""
-    in_tons = {MassUnit.LB, MassUnit.KG}.isdisjoint(mass.units)
-    return in_tons or max(amount.value for amount in mass.amounts) > _HEAVIEST
-
-
-def _on_area(column: Column) -> bool:
-    return len(column.weight_units) == 1
-
-
-_HEAVIEST = Decimal(1500)
-"""No board weighs so much in any unit; common practice, no source."""
 
 
 def beside_charges(column: Column, columns: list[Column], cells: Sequence[Cell]) -> Column:
