@@ -40,12 +40,13 @@ class TermsOfWays:
         return self._scopes[id(scope), own][1]
 
     def _own(self, scope: Scope, draft: Draft, price: int, cells: Mapping[int, Cell]) -> frozenset[str]:
-        """The ways in which a line is sold, by its price's head, else its row, its headings, its sheet."""
+        """The ways in which a line is sold, by its price's head, else its row, its headings, what stands over its table,
+        its sheet."""
         by_head = self._of_prices[price]
         if by_head & FORMS:
             return by_head
         texts = [cells[index].text for index in self._naming if index in cells]
-        for text in (*texts, *(words.text for words in reversed(scope.headings)), draft.sheet):
+        for text in (*texts, *(words.text for words in reversed(scope.headings)), *self._titles, draft.sheet):
             form = ways_named(text) & FORMS
             if form:
                 return by_head | form
@@ -66,6 +67,12 @@ class TermsOfWays:
     @cached_property
     def _heard(self) -> frozenset[str]:
         return considered(way for ways in self._of_prices.values() for way in ways)
+
+    @cached_property
+    def _titles(self) -> tuple[str, ...]:
+        """What stands over the table, the nearest first, but for notes of terms: 'II. Sheets'."""
+        titles = (words.text for words in reversed(self._read.table.titles))
+        return tuple(text for text in titles if not terms_by_way(text, self._heard))
 
     @cached_property
     def _apart(self) -> frozenset[str]:

@@ -13,6 +13,7 @@ from tracker.intake.values.prices.basis import basis_span
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.values.times.lead import counts_plain_days, lead_text
+from tracker.intake.values.times.lead_from_order import lead_from_order
 from tracker.intake.values.times.lead_unread import counts_time
 from tracker.intake.words.lists import pattern, phrases
 from tracker.intake.words.phrases import Found, outside, tokens_of
@@ -194,6 +195,8 @@ def _kinds(said: str) -> frozenset[str]:
         for section, kind in _KINDS.items()
         if any(match.value not in ("weak", "of_a_span") or find_dates(said) for match in phrases(section).find(said))
     }
+    if lead_from_order(said) is not None:
+        told.add("lead")
     words = said.strip(_STOPS)
     counted = any(map(str.isdigit, words)) and lead_text(words) is not None and not find_masses(words)
     if not told and (counted or phrases("from_stock").whole(words) is not None):

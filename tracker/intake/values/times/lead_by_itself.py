@@ -13,6 +13,7 @@ from tracker.intake.values.orders.bracket_pieces import VEHICLES
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.lead import LeadTime, counts_plain_days, lead_phrases, lead_text
+from tracker.intake.values.times.lead_from_order import is_from_order
 from tracker.intake.values.times.lead_unread import speaks_of_time
 from tracker.intake.values.times.times_in_words import times_in_figures
 from tracker.intake.values.times.validity import validity
@@ -32,19 +33,23 @@ def lead_by_itself(text: str) -> LeadTime | None:
     """
     if any(map(speaks_of_time, clauses(text))):
         return None
-    found = {said.days: said for said in (*_counted(text), *_from_stock(text))}
+    counted = tuple(_counted(text))
+    # 'From stock, 2 days after order' is there in 2 days.
+    stock = () if any(is_from_order(said.words) for said in counted) else _from_stock(text)
+    found = {said.days: said for said in (*counted, *stock)}
     said = next(iter(found.values())) if len(found) == 1 else None
     return None if said is not None and _may_be_of_payment(said) else said
 
 
 def _may_be_of_payment(said: LeadTime) -> bool:
-    """'30 days' by itself; 'allow 30 days', 'ready 2 days' and '10 to 14 days' are how long the board takes."""
+    """'30 days' by itself; 'allow 30 days', 'ready 2 days', '2 days after order' and '10 to 14 days' are how long the
+    board takes."""
     if counts_plain_days(said.words) is None or any(phrases(took).find(said.words) for took in _TAKEN):
         return False
     return said.low == said.high or said.high >= _SOONEST_PAID
 
 
-_TAKEN = ("time_to_allow", "ready_in")
+_TAKEN = ("time_to_allow", "ready_in", "from_order")
 _SOONEST_PAID = 30
 """Days: '30 to 60 days' may be those to pay in. Common practice, no source."""
 

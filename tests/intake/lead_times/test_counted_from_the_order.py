@@ -1,0 +1,73 @@
+"""Times that a sentence counts from the order, and what else is counted from one."""
+
+import pytest
+
+from tests.intake.sheets import lines
+from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.times.lead import LeadTime
+
+HEAD = ["Grade", "µm", "g/m²", "EUR/t"]
+GC1 = ["GC1", 450, 300, 1100]
+
+
+def lead_beside(text):
+    (line,) = lines([HEAD, GC1, [], [text]]).values()
+    return line.offer.lead_days
+
+
+@pytest.mark.parametrize(
+    ("text", "days"),
+    [
+        ("Our board leaves the mill 12 working days after we receive your order.", (17, 17)),
+        ("Good packing. We deliver two weeks after the order.", (14, 14)),
+        ("Ready for collection 8 days after your order, loading by us.", (8, 8)),
+        ("Ware wird 3 bis 4 Wochen nach Auftragseingang bereitgestellt.", (21, 28)),
+        ("Die Ware verlässt unser Werk 10 Tage nach Eingang Ihrer Bestellung.", (10, 10)),
+        ("Marchandise remise au transporteur six jours après réception de la commande.", (6, 6)),
+        ("Les cartons quittent notre usine 4 semaines après votre commande.", (28, 28)),
+        ("La mercancía sale de nuestra fábrica quince días después de recibir su pedido.", (15, 15)),
+        ("Godset lämnar bruket tre veckor efter order.", (21, 21)),
+        ("Varorna är klara för avhämtning 5 dagar efter beställning.", (5, 5)),
+    ],
+)
+def test_the_goods_leave_so_long_after_the_order(text, days):
+    assert lead_beside(text) == days
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "A deposit is due 10 days after your order.", "Proofs are ready 5 days after order.",
+        "Goods may be returned 10 days after order.", "Orders may be cancelled up to 5 days after your order.",
+        "If we hold it, we deliver 3 days after order.", "We deliver 3 days after order except in August.",
+        "Orders over 20 t leave our mill 5 weeks after your order.", "In 2025 we delivered 5 weeks after the order.",
+        "We delivered 5 weeks after the order.", "We deliver and invoice 5 days after order.",
+        "Die Auftragsbestätigung wird 2 Tage nach Bestellung versandt.", "Muster werden 3 Tage nach Bestellung versandt.",
+        "Anzahlung 14 Tage nach Auftragsbestätigung.",
+        "Les mandrins sont enlevés 5 jours après la commande.", "La fianza se devuelve 20 días después del pedido.",
+        "Ordern kan ändras 5 dagar efter order.", "We deliver 1 or 2 weeks after order, sheets 4 weeks after order.",
+    ],
+)  # fmt: skip
+def test_nothing_else_counted_from_an_order_is_a_lead_time(text):
+    assert lead_beside(text) is None
+
+
+@pytest.mark.parametrize(
+    ("text", "days"),
+    [
+        ("Sheets from stock, £ per tonne. Delivered on our vans; 2 days after order.", [(2, 2)]),
+        ("Sheets from stock, £ per tonne. Delivered on our vans.", [(0, 0)]),
+        ("Prices in £ per tonne. Delivered on our vans; 20 days.", []),
+    ],
+)
+def test_a_time_counted_from_the_order_stands_by_itself(text, days):
+    assert [said.days for said in statements(text) if isinstance(said, LeadTime)] == days
+
+
+@pytest.mark.parametrize(
+    "note", ["Rollenware wird 14 Tage nach Auftragseingang bereitgestellt.", "Rollenware liefern wir in 14 Tagen."]
+)
+def test_what_is_said_of_rolls_holds_for_no_table_of_sheets(note):
+    head, row = ["Sorte", "g/m²", "µm", "EUR/t"], ["GD2", 280, 360, 812]
+    found = lines([["Karton, ab Werk"], ["I. Rollenware"], head, row, [], ["II. Formatware"], head, row, [], [note]])
+    assert [line.offer.lead_days for line in found.values()] == [(14, 14), None]
