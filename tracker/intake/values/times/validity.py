@@ -12,15 +12,23 @@ from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.dates import DateOrder, DateReading, find_dates, ordered
 from tracker.intake.values.times.firm_times import without_firm
 from tracker.intake.values.times.held_apart import may_be_of_another, of_another
-from tracker.intake.values.times.open_validity import COUNTED, begun, ends_on_no_day, runs_to, within
-from tracker.intake.values.times.times_in_words import times_in_figures
+from tracker.intake.values.times.held_for import (
+    dates_its_list,
+    days_counted,
+    days_until_end,
+    end_of_named_month,
+    months_counted,
+    months_later,
+    of_validity,
+)
+from tracker.intake.values.times.open_validity import begun, ends_on_no_day, runs_to, within
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 
 
 @dataclass(frozen=True, slots=True)
 class Validity:
-    """Until when a price holds, the day included: either `until`, or so many `days` after `base`.
+    """Until when a price holds, the day included: either `until`, or so many `days` and `months` after `base`.
 
     `base` None with `days`: counted from the date of the list itself. `unread`: the text speaks of validity, but not
     in a
@@ -32,6 +40,7 @@ class Validity:
     days: int | None = None
     base: DateReading | None = None
     unread: bool = False
+    months: int = 0
 
     def last_day(self, order: DateOrder | None = None, list_date: date | None = None) -> date | None:
         """The last day, once the file's order of day and month and the list's own date are known; None while open."""
@@ -39,7 +48,7 @@ class Validity:
             found = _of_the_time(ordered(self._counted_from, order), list_date)
         else:
             found = (list_date,) if self.days is not None and list_date is not None else ()
-        return found[0] + timedelta(days=self.days or 0) if len(found) == 1 else None
+        return self._after(found[0]) if len(found) == 1 else None
 
     @property
     def possible_days(self) -> tuple[date, ...]:
@@ -49,7 +58,10 @@ class Validity:
         if found is None:
             return ()
         told = (day for order in DateOrder for day in ordered(found, order))
-        return tuple(day + timedelta(days=self.days or 0) for day in dict.fromkeys((*told, *found.readings)))
+        return tuple(self._after(day) for day in dict.fromkeys((*told, *found.readings)))
+
+    def _after(self, day: date) -> date:
+        return months_later(day, self.months) + timedelta(days=self.days or 0)
 
     @property
     def _counted_from(self) -> DateReading | None:
@@ -82,7 +94,8 @@ def validity(text: str) -> Validity | None:
     for clause in clauses(text):
         said = _clause(without_firm(clause))
         if said is not None:
-            found[(said.until and said.until.readings, said.days, said.base and said.base.readings)] = said
+            days = (said.days, said.months, said.base and said.base.readings)
+            found[(said.until and said.until.readings, *days)] = said
     if not found:
         return None
     known = [said for said in found.values() if not said.unread]
@@ -109,6 +122,9 @@ def _clause(clause: str) -> Validity | None:
         return None
     if may_be_of_another(clause):
         return Validity(clause, unread=True)
+    after = days_until_end(clause) if not dates else None
+    if after is not None:
+        return _relative(clause, after, dates)
     if not speaks and not any(match.value == "strong" for match in ends):
         return _by_itself(clause, dates) or _list_of_a_span(clause, dates)
     for match in ends:
@@ -132,7 +148,10 @@ def _clause(clause: str) -> Validity | None:
     if speaks and dates and _DASH.search(clause[speaks[0].end : dates[-1].start]):
         # 'Valid: 1 July – 30 September 2026', whose first day has no year.
         return Validity(clause, until=dates[-1])
-    days = days_counted(_of_validity(clause))
+    days = days_counted(of_validity(clause))
+    months = months_counted(of_validity(clause)) if speaks and dates_its_list(clause, dates) else None
+    if months is not None:
+        return _relative(clause, 0, dates, months)
     if days is not None and speaks:
         # 'Valid 9/30/2026 - 60 day term': the days behind a day right after the word are counted for something else.
         behind = len(dates) == 1 and dates[0].start >= speaks[0].end
@@ -140,6 +159,9 @@ def _clause(clause: str) -> Validity | None:
         return Validity(clause, unread=True) if own else _relative(clause, days, dates)
     if speaks and len(dates) == 2 and dates[0].start >= speaks[0].end and _joins_a_span(clause, dates):
         return Validity(clause, until=dates[1])
+    month_end = end_of_named_month(clause)
+    if month_end is not None and not dates:
+        return Validity(clause, until=month_end)
     return Validity(clause, unread=True) if ends_on_no_day(clause, dates) else None
 
 
@@ -242,55 +264,13 @@ def _far(clause: str, start: int, end: int) -> bool:
     return len(tokens(fold(clause[start:end]))) > 4
 
 
-def _of_validity(clause: str) -> str:
-    """The clause without what it says of payment or lead time: 'Effective 4 May, 1 % 10 days', '… payment net 30'.
-
-    A stop may end a short form or a sentence: 'Lieferzeit: 6 Wo. Es gelten unsere Verkaufsbedingungen.'
-    """
-    return ", ".join(
-        _before_another_term(part)
-        for part in _PARTS.split(clause)
-        if phrases("valid").find(part) or not _of_another_term(part)
-    )
-
-
-def _before_another_term(part: str) -> str:
-    """Up to the first word for payment or lead time that stands behind all words for validity; behind a word for lead
-    time, as in 'Lieferzeit 6 Wochen gültig 30 Tage', from the first word for validity on."""
-    speaking = phrases("valid").find(part)
-    spoken = max((match.end for match in speaking), default=0)
-    others = [match.start for kind in ("lead_topic", "not_lead") for match in phrases(kind).find(part)]
-    led = any(match.start < speaking[0].start for match in phrases("lead_topic").find(part)) if speaking else False
-    start = speaking[0].start if led else 0
-    return part[start : min((start for start in others if start >= spoken), default=len(part))]
-
-
 _DASH = re.compile(r"\d[^\W\d]*[ .]*[^\W\d]*\.?\s*[-–—]\s*$")
 """A day, perhaps with its month, and a dash right before the last day."""
 
-_PARTS = re.compile(r",(?!\d)|\.\s+(?=[A-ZÄÖÜÅÉ])")
-
-
-def _of_another_term(part: str) -> bool:
-    return "%" in part or bool(phrases("lead_topic").find(part) or phrases("not_lead").find(part))
-
-
-def days_counted(text: str) -> int | None:
-    """A count of days or weeks; None for none, two, or months, which have no fixed length."""
-    counts = set()
-    for match in COUNTED.finditer(fold(times_in_figures(text))):
-        unit = phrases("lead").whole(match[2])
-        if unit in ("day", "week"):
-            counts.add(int(match[1]) * (7 if unit == "week" else 1))
-        elif unit == "month":
-            return None
-    return counts.pop() if len(counts) == 1 else None
-
-
-def _relative(clause: str, days: int, dates: tuple[DateReading, ...]) -> Validity:
+def _relative(clause: str, days: int, dates: tuple[DateReading, ...], months: int = 0) -> Validity:
     if len(dates) == 1:
-        return Validity(clause, days=days, base=dates[0])
+        return Validity(clause, days=days, base=dates[0], months=months)
     # The acceptance of 'open for acceptance for 45 days' begins nothing.
     valid = phrases("valid").find(clause)
     said = [match for match in phrases("not_list_date").find(clause) if not within(match, valid)]
-    return Validity(clause, unread=True) if dates or said else Validity(clause, days=days)
+    return Validity(clause, unread=True) if dates or said else Validity(clause, days=days, months=months)

@@ -4,8 +4,9 @@ import re
 from functools import lru_cache
 
 from tracker.intake.values.times.dates import DateReading, find_dates
+from tracker.intake.values.times.held_for import days_counted
 from tracker.intake.values.times.open_validity import within
-from tracker.intake.values.times.validity import Validity, days_counted, validity
+from tracker.intake.values.times.validity import Validity, validity
 from tracker.intake.words.lists import phrases
 
 

@@ -1,0 +1,80 @@
+"""Last days that a list counts from its own date, or names by orders and by the end of a month."""
+
+from datetime import date
+
+import pytest
+
+from tests.intake.sheets import lines
+from tracker.intake.values.times.validity import validity
+
+HEAD = ["Grade", "µm", "g/m²", "EUR/t"]
+GC1 = ["GC1", 450, 300, 1100]
+
+
+def until(*texts):
+    (line,) = lines([["Price book of 4 May 2026"], HEAD, GC1, [], *([text] for text in texts)]).values()
+    return line.offer.valid_until
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Good for orders received no later than 31 July 2026.",
+        "Prices are for orders placed on or before 31 July 2026, and no others.",
+        "Die Preise gelten für Bestellungen, eingehend spätestens am 31.7.2026.",
+        "Nos prix s'entendent pour toute commande remise avant le 31 juillet 2026 inclus.",
+        "Estos precios se aplican a los pedidos recibidos a más tardar el 31 de julio de 2026.",
+        "Priserna gäller för order som inkommer senast 2026-07-31.",
+        "Preise Juli 2026, gültig bis Monatsende",
+        "Prices July 2026, good to month end, DAP",
+        "Tarif juillet 2026, valable jusqu'à la fin du mois",
+    ],
+)
+def test_the_last_day_of_orders_or_of_the_month_named(text):
+    assert until(text) == date(2026, 7, 31)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "These prices expire 40 days after the date of this price book.",
+        "Our offer lapses 40 days from its date.", "Das Angebot erlischt 40 Tage nach Ausstellung.",
+        "Les prix expirent 40 jours après la date du présent tarif.", "La oferta caduca a los 40 días de su fecha.",
+        "Priserna upphör att gälla 40 dagar efter listans datum.",
+    ],
+)  # fmt: skip
+def test_so_many_days_after_the_date_of_the_list(text):
+    assert until(text) == date(2026, 6, 13)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Claims lapse 40 days after delivery.", "Your order lapses 40 days after our confirmation.",
+        "Prices expire 40 days after the next index is published.", "Prices expire 40 days after your order.",
+        "Orders received no later than 31 July 2026 ship in August.", "Certificates end 40 days after this list.",
+        "Gutschriften verfallen 40 Tage nach Ausstellung.", "Payment at the end of the month, July 2026 prices.",
+        "Prices valid until the end of the month.", "Board is good for 3 months in store.",
+    ],
+)  # fmt: skip
+def test_what_else_ends_says_nothing_of_the_list(text):
+    assert until(text) is None
+
+
+@pytest.mark.parametrize(
+    ("text", "day"),
+    [
+        ("Offre du 15 juillet 2026, valable trois mois.", date(2026, 10, 15)),
+        ("Angebot vom 31.8.2026, gültig 1 Monat", date(2026, 9, 30)),
+        ("Offert 2026-06-03, giltig 2 månader", date(2026, 8, 3)),
+    ],
+)
+def test_months_from_the_day_of_an_offer(text, day):
+    assert validity(text).last_day() == day
+
+
+@pytest.mark.parametrize(
+    "text", ["Prices valid 3 months from 1 July 2026", "Prices firm 6 months", "Offer of 3 June 2026, good 1 month or 20 days"]
+)
+def test_months_from_another_day_are_not_certain(text):
+    assert validity(text).last_day(list_date=date(2026, 5, 4)) is None
