@@ -221,3 +221,28 @@ def test_two_charges_joined_by_and(text):
         ("energy", 1),
         ("freight", 1),
     ]
+
+
+@pytest.mark.parametrize(
+    ("note", "rate"),
+    [
+        ("A fuel surcharge of $14 per short ton is added to all invoices for the time being.", "14"),
+        ("Dazu kommt ein Treibstoffzuschlag von USD 9.50 pro 1'000 kg.", "9.50"),
+        ("Bis auf Weiteres berechnen wir einen Energiezuschlag von 0,018 USD/kg.", "0.018"),
+        ("Jusqu'à nouvel ordre, une surcharge énergie de 0,018 USD/kg s'ajoute à chaque facture.", "0.018"),
+        ("El paletizado se factura aparte, a 0,012 USD por kilo.", "0.012"),
+        ("Tills vidare tillkommer ett energitillägg på 0,018 USD/kg.", "0.018"),
+        ("Palletizing is invoiced apart, at $5 per ST.", "5"),
+    ],
+)
+def test_what_is_added_for_the_time_being_or_behind_a_comma(note, rate):
+    (line,) = lines([HEAD, SBS, [], [note]]).values()
+    assert [charge.price for charge in line.offer.charges] == [Decimal(rate)]
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["SBS rolls, freight extra, at $1,085/ST", "Freight extra, $1,085/ST", "Palletizing, if wanted, at $5 per ST"],
+)
+def test_the_price_of_board_behind_a_charge_is_none(text):
+    assert not any(charge.amounts for charge in find_charges(text))

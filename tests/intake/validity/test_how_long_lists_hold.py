@@ -74,7 +74,8 @@ def test_months_from_the_day_of_an_offer(text, day):
 
 
 @pytest.mark.parametrize(
-    "text", ["Prices valid 3 months from 1 July 2026", "Prices firm 6 months", "Offer of 3 June 2026, good 1 month or 20 days"]
+    "text",
+    ["Prices valid 3 months from 1 July 2026", "Prices firm 6 months", "Offer of 3 June 2026, good 1 month or 20 days"],
 )
 def test_months_from_another_day_are_not_certain(text):
     assert validity(text).last_day(list_date=date(2026, 5, 4)) is None

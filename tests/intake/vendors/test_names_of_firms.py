@@ -168,14 +168,16 @@ def test_partners_at_the_head_of_a_sheet_are_its_vendor(title, vendor):
 @pytest.mark.parametrize(
     "name",
     ["HOLLIN RUN CHIPBOARD MILL", "Hollin Run Greyboard Mills", "Cartonnerie du Carton Gris Lavelane",
-     "Papelera de Cartón Gris Olmera", "Ellervik Gråkartong Bruk", "Ellerau Graupappen Werke"],
+     "Papelera de Cartón Gris Olmera", "Ellervik Gråkartong Bruk", "Ellerau Graupappen Werke",
+     "Hollin Run Coated Board Company", "Larkendale Coated Paper Mill"],
 )  # fmt: skip
 def test_mills_named_after_their_board(name):
     assert company_name(name) == name
 
 
 @pytest.mark.parametrize(
-    "text", ["White Lined Chipboard Mill", "GREYBOARD MILL", "Fabrique de Carton Gris", "FOB CRB Mill"]
+    "text",
+    ["White Lined Chipboard Mill", "GREYBOARD MILL", "Fabrique de Carton Gris", "FOB CRB Mill", "Coated Board Mill"],
 )
 def test_boards_of_a_mill_name_no_firm(text):
     assert company_name(text) is None

@@ -40,8 +40,8 @@ class TermsOfWays:
         return self._scopes[id(scope), own][1]
 
     def _own(self, scope: Scope, draft: Draft, price: int, cells: Mapping[int, Cell]) -> frozenset[str]:
-        """The ways in which a line is sold, by its price's head, else its row, its headings, what stands over its table,
-        its sheet."""
+        """The ways in which a line is sold, by its price's head, else its row, its headings, what stands over its
+        table, its sheet."""
         by_head = self._of_prices[price]
         if by_head & FORMS:
             return by_head

@@ -5,7 +5,7 @@ from functools import lru_cache
 
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.firms.bidders import behind_bid, behind_bidder, without_number
-from tracker.intake.values.firms.firm_goods import ends_in_goods, with_goods
+from tracker.intake.values.firms.firm_goods import before_its_works, ends_in_goods, with_goods
 from tracker.intake.values.firms.firm_papers import behind_a_paper
 from tracker.intake.values.firms.form_fields import before_the_next_field, behind_code, first_sentence, without_receipt
 from tracker.intake.values.firms.legal_forms import end_of_form, goes_on_as_a_sentence, written_as_form
@@ -142,7 +142,7 @@ def _is_board(head: str) -> bool:
 def _makes(head: str, board: str) -> bool:
     """'Ellerby Run Chipboard Mill' and 'Cartonnerie du Carton Gris Lavedan' are works that have a name of their own and
     say what they make."""
-    before, named, behind = head.partition(board) if board else (head, "", "")
+    before, named, behind = head.partition(board) if board else before_its_works(head)
     if phrases("works").whole(behind.strip()) == "behind":
         return bool(named) and has_words_of_its_own(before)
     first = phrases("works").at(tokens(fold(head)), 0)

@@ -25,3 +25,9 @@ def with_goods(text: str, name: str) -> str:
 def ends_in_goods(name: str, word: Found[str]) -> bool:
     """The board that a firm is called by behind a name: 'Alborena Cartoncillo', not 'Cartoncillo, S.L.'."""
     return word.first > 0 and phrases("company").whole(name[word.start : word.end]) == "weak"
+
+
+def before_its_works(head: str) -> tuple[str, str, str]:
+    """'Marlow Coated', 'Board', 'Board Company': of a name that tells no more of board than its coating."""
+    ends = [match for match in phrases("works").find(head) if match.value == "behind" and match.end == len(head)]
+    return (head[: ends[0].start], head[ends[0].start :], head[ends[0].start :]) if ends else (head, "", "")

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from tracker.intake.values.freight.charge_names import ChargeKind, charges_named
 from tracker.intake.values.orders.small_orders import only_of_small
+from tracker.intake.values.prices.money import price_text
 from tracker.intake.words.lists import pattern, phrases
 
 PARTS = re.compile(rf",(?!\d)|\b{pattern('range', 'and')}\b", re.IGNORECASE)
@@ -38,6 +39,11 @@ class ClauseParts:
                 # 'Energy surcharge, all items 2.5 %'.
                 parts.charged[-1] += f" {part}"
                 continue
+            first = len(parts.charged) == 1 and not parts.optional
+            if first and _leads_to_amount(part) and _names_no_amount(parts.charged[0]):
+                # 'Palletizing is invoiced apart, at $5 per ST'; 'GC1, freight extra, at $1,085/ST' prices board.
+                parts.charged[-1] += f" {part}"
+                continue
             sized = parts.charged and only_of_small(part) and charges_named(parts.charged[-1])
             if parts.charged and (sized or _is_of_those(part, parts.charged[-1])):
                 parts.charged[-1] += f", {part}"
@@ -52,6 +58,18 @@ def _begins_with_all(part: str) -> bool:
     """'all items 2.5 %', 'on all grades: 2.5 %'."""
     found = phrases("all_of_them").find(part)
     return bool(found) and found[0].first <= 1 and any(map(str.isdigit, part))
+
+
+def _leads_to_amount(part: str) -> bool:
+    """'At $5 per ST', 'mit 5 EUR/t': a small word that leads to an amount, and no other; '1,085 USD/ST' by itself
+    behind a charge may be the price."""
+    lead = next((match for match in phrases("leads_to_amount").find(part) if match.start == 0), None)
+    price = price_text(part[lead.end :].strip(" .)")) if lead is not None else None
+    return price is not None and bool(price.amounts) and not price.rest and not price.is_range
+
+
+def _names_no_amount(part: str) -> bool:
+    return bool(charges_named(part)) and not any(map(str.isdigit, part)) and not is_optional(part)
 
 
 def _is_of_those(part: str, before: str) -> bool:

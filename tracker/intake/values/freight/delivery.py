@@ -75,7 +75,8 @@ def find_delivery(text: str) -> Delivery | None:
     said = {_meaning(text, one) for one in found} - {"port"}
     pieces = " … ".join(text[one.start : one.end] for one in found)
     if len(said) != 1:
-        return Delivery(True if _free_to_the_buyer(text, found) else None, pieces)
+        free = _free_to_the_buyer(text, found) or _straight_from_its_works(text, found)
+        return Delivery(True if free else None, pieces)
     return Delivery(said == {"delivered"} or _to_who_asked(text, found), pieces)
 
 
@@ -93,6 +94,17 @@ def _free_to_the_buyer(text: str, found: list[Found[str]]) -> bool:
         and bool(ahead)
         and all(one.start in free for one in ahead)
     )
+
+
+def _straight_from_its_works(text: str, found: list[Found[str]]) -> bool:
+    """'Direkt ab Werk, frei Haus': which way board comes that is delivered; 'ab Werk, frei Haus' contradicts itself,
+    and 'direct ex mill or delivered' leaves it open."""
+    away = [one for one in found if _meaning(text, one) == "collected"]
+    rest = {_meaning(text, one) for one in found if one not in away}
+    ahead = (text[: one.start].rstrip() for one in away)
+    straight = all(any(lead.end == len(words) for lead in phrases("straight").find(words)) for words in ahead)
+    either = any(match.value == "or" for match in phrases("range").find(text))
+    return bool(away) and rest == {"delivered"} and straight and not either
 
 
 def _to_who_asked(text: str, found: list[Found[str]]) -> bool:
@@ -182,7 +194,9 @@ def _from_own_place(text: str) -> Delivery | None:
     found = phrases("leaves_from").find(text)
     for lead, place in pairwise(found):
         between = text[lead.end : place.start].split()
-        if (lead.value, place.value) == ("lead", "place") and len(between) <= _LONGEST_NAME and _are_names(between):
+        # 'Ex Hull store' needs the name of a town, and 'ex our store' none.
+        leads = lead.value == "lead" or (lead.value == "lead_to_name" and bool(between))
+        if leads and place.value == "place" and len(between) <= _LONGEST_NAME and _are_names(between):
             return Delivery(False, text[lead.start : place.end])
     return None
 

@@ -77,7 +77,7 @@ def _of_prices(text: str) -> Delivery | None:
         # 'No fuel surcharge on FOB orders' does not say which orders these are.
         return None
     parted = clauses(text)
-    told = [clause for clause in parted if not _tells_of_packing(clause)]
+    told = [clause for clause in parted if not (_tells_of_packing(clause) or _allows_for_collection(clause))]
     if parted and not told:
         return None
     own = [part for clause in told if (part := _before_lead(clause))]
@@ -100,6 +100,18 @@ def _tells_of_packing(clause: str) -> bool:
         # 'Frei Haus', 'delivered price'; the title 'Sheets on pallets, delivered'.
         return False
     return not any(phrases(words).find(clause) for words in ("price_words", "carriage", "to_the_buyer", "the_buyer"))
+
+
+def _allows_for_collection(clause: str) -> bool:
+    """'If you pick up at our dock we allow $0.60 per cwt', 'Bei Selbstabholung vergüten wir 12 EUR/t': the prices
+    without that are others."""
+    said = find_delivery(clause)
+    if said is None or said.delivered is not False:
+        return False
+    ahead = clause[: clause.find(said.words)]
+    on_collection = any(match.start == 0 for match in phrases("on_collection").find(ahead))
+    allowed = any(phrases(section).find(clause) for section in ("allows_money", "reductions", "discounts"))
+    return on_collection and allowed and len(ahead.split()) <= _FIRST_WORDS
 
 
 _FIRST_WORDS = 2

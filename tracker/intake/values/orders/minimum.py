@@ -7,6 +7,7 @@ from functools import lru_cache
 from tracker.intake.values.boards.caliper import find_calipers
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.figures.numbers_in_words import says_unread_number
+from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.orders.bracket_pieces import VEHICLES
 from tracker.intake.values.orders.brackets import bracket_text
@@ -72,15 +73,24 @@ def begins_at(text: str) -> Mass | None:
 
 
 def _refused_below(clause: str) -> Mass | None:
-    """'Orders for less than 42,000 lb per item are not accepted', 'Pedidos inferiores a 5 t no se aceptan'."""
-    if not phrases("orders_refused").find(clause):
+    """'Orders for less than 42,000 lb per item are not accepted', 'Pedidos inferiores a 5 t no se aceptan'; 'no order
+    under 5 t is delivered free' refuses none."""
+    said = phrases("orders_refused").find(clause)
+    if not said or any(phrases(section).find(clause) for section in _OF_MONEY) or find_delivery(clause) is not None:
         return None
     masses = find_masses(_without_per_item(clause))
+    if all(match.value == "no_order" for match in said) and not phrases("order_taken").find(clause):
+        # 'No order under 5,000 lb rides on our truck'.
+        return None
     if len(masses) != 1 or find_grade(clause) is not None or find_calipers(clause):
         return None
     before = clause[: clause.find(masses[0].words)]
     below = any(match.value == "below" for match in phrases("bracket").find(before))
     return masses[0] if below or phrases("small_orders").find(before) else None
+
+
+_OF_MONEY = ("charges", "discounts", "price_words")
+"""What smaller orders may go without, or pay."""
 
 
 def _right_before(text: str) -> Mass | None:

@@ -267,6 +267,7 @@ def _far(clause: str, start: int, end: int) -> bool:
 _DASH = re.compile(r"\d[^\W\d]*[ .]*[^\W\d]*\.?\s*[-–—]\s*$")
 """A day, perhaps with its month, and a dash right before the last day."""
 
+
 def _relative(clause: str, days: int, dates: tuple[DateReading, ...], months: int = 0) -> Validity:
     if len(dates) == 1:
         return Validity(clause, days=days, base=dates[0], months=months)
