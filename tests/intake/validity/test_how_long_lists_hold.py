@@ -21,6 +21,7 @@ def until(*texts):
     [
         "Good for orders received no later than 31 July 2026.",
         "Prices are for orders placed on or before 31 July 2026, and no others.",
+        "These prices hold for orders entered with us by July 31, 2026.",
         "Die Preise gelten für Bestellungen, eingehend spätestens am 31.7.2026.",
         "Nos prix s'entendent pour toute commande remise avant le 31 juillet 2026 inclus.",
         "Estos precios se aplican a los pedidos recibidos a más tardar el 31 de julio de 2026.",
@@ -79,3 +80,9 @@ def test_months_from_the_day_of_an_offer(text, day):
 )
 def test_months_from_another_day_are_not_certain(text):
     assert validity(text).last_day(list_date=date(2026, 5, 4)) is None
+
+
+def test_weeks_of_rolls_behind_the_last_day_of_an_offer_end_nothing():
+    rows = [["Sheets"], HEAD, GC1, [], ["Offer valid until 31 July 2026. Sheets from stock, rolls about 3 weeks."]]
+    (line,) = lines([["Offer, 4 May 2026"], *rows]).values()
+    assert (line.offer.valid_until, line.offer.lead_days) == (date(2026, 7, 31), (0, 0))

@@ -100,16 +100,20 @@ def terms_by_way(text: str, heard: frozenset[str]) -> tuple[TermOfWay, ...]:
 
 
 def _parts(text: str, heard: frozenset[str]) -> Iterator[TermOfWay]:
-    topic = ""
+    topic, begun = "", 0
     for number, clause in enumerate(clauses(_with_colons(text))):
         leader, strange = _leader(clause) & heard, False
         for piece in _pieces(clause, heard):
             named = any(match.value in heard for match in _named(piece))
             ways = (ways_named(piece) & heard) or (frozenset() if named else leader)
             own = topic_of(piece, *_TOPICS)
-            topic = own or topic
+            topic, begun = (own, number) if own else (topic, begun)
             said = _without(piece, ways)
-            if ways and not own and (led_to := topic if _is_of(topic, said) else "" if strange else _leads_to(said)):
+            weeks = _leads_to(said) if ways and not own else ""
+            if weeks and "validity" in _kinds(topic) and begun < number:
+                # 'Offer valid until 31 December. Sheets from stock, rolls 3 weeks': those of the next sentence.
+                topic = ""
+            if ways and not own and (led_to := topic if _is_of(topic, said) else "" if strange else weeks):
                 said = f"{led_to} {said}"
             # 'Payment: rolls 4 weeks, sheets 8 weeks' counts other weeks than those of a lead time, all of it.
             strange = strange or not (own or _kinds(said) or _is_of_ways_alone(said))

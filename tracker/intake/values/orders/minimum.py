@@ -54,7 +54,7 @@ def find_minimum(text: str) -> Mass | None:
         if len(behind) > 1 and find_grade(clause) is not None:
             # 'Min order 20,000 lb SBS, 10,000 lb CRB' is one a board.
             return None
-        least = behind[0] if behind else _right_before(clause[: words[0].start])
+        least = behind[0] if behind else _right_before(_without_as(clause, clause[: words[0].start]))
         if behind:
             least = times_pieces(clause[words[0].end :], behind[0])
             if least is None:
@@ -87,6 +87,16 @@ def _refused_below(clause: str) -> Mass | None:
     before = clause[: clause.find(masses[0].words)]
     below = any(match.value == "below" for match in phrases("bracket").find(before))
     return masses[0] if below or phrases("small_orders").find(before) else None
+
+
+def _without_as(clause: str, before: str) -> str:
+    """'We make 10,000 lb' of 'We make 10,000 lb as a minimum'; as a minimum of a truck, or of what is delivered free, it
+    is no order's."""
+    loaded = any(match.value in (*VEHICLES, *_PIECES) for match in phrases("bracket").find(clause))
+    joined = [match for match in phrases("as_a_minimum").find(before) if match.end == len(before.rstrip())]
+    if not joined or loaded or find_delivery(clause) is not None or phrases("charges").find(clause):
+        return before
+    return before[: joined[0].start]
 
 
 _OF_MONEY = ("charges", "discounts", "price_words")
