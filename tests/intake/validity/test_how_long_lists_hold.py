@@ -4,8 +4,10 @@ from datetime import date
 
 import pytest
 
-from tests.intake.sheets import lines
+from tests.intake.sheets import book, grid, lines
+from tracker.intake.read import read_workbook
 from tracker.intake.values.times.validity import validity
+from tracker.trade.offer import Answers
 
 HEAD = ["Grade", "µm", "g/m²", "EUR/t"]
 GC1 = ["GC1", 450, 300, 1100]
@@ -86,3 +88,10 @@ def test_weeks_of_rolls_behind_the_last_day_of_an_offer_end_nothing():
     rows = [["Sheets"], HEAD, GC1, [], ["Offer valid until 31 July 2026. Sheets from stock, rolls about 3 weeks."]]
     (line,) = lines([["Offer, 4 May 2026"], *rows]).values()
     assert (line.offer.valid_until, line.offer.lead_days) == (date(2026, 7, 31), (0, 0))
+
+
+def test_the_day_of_a_superseded_list_on_another_sheet_is_not_this_lists():
+    now = grid([["Price book of 4 May 2026"], ["Prices expire 40 days after the date of this list."], HEAD, GC1], "Now")
+    old = grid([["SUPERSEDED - price book of 3 November 2025"], HEAD, ["GC1", 450, 300, 1000]], "2025")
+    offers = [line.offer for line in read_workbook(book(now, old), Answers()).lines if line.offer.source.sheet == "Now"]
+    assert [offer.valid_until for offer in offers] == [date(2026, 6, 13)]

@@ -22,11 +22,13 @@ from tracker.intake.values.heads.header import header
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.notes.statements import (
+    Remark,
     SaysDate,
     SaysMinimum,
     SaysTon,
     SaysWeightBasis,
     Statement,
+    says,
     statements,
 )
 from tracker.intake.values.orders.brackets import Bracket
@@ -127,7 +129,9 @@ def facts_of(sheets: Iterable[ReadSheet], answers: Answers) -> FileFacts:
     facts.explaining = explaining_texts(sheets) if facts.names else frozenset()
     facts.unit_codes = unit_codes(sheets)
     # The day a list came is not the day it was made: '30 days' without a date of the list's own ends on no known day.
-    facts.list_date = _list_date(said, facts.date_order)
+    # 'SUPERSEDED - price list of 1 November 2025' over an old sheet dates that one.
+    in_force = (statement for text in texts if Remark.SUPERSEDED not in says(text) for statement in statements(text))
+    facts.list_date = _list_date(in_force, facts.date_order)
     return facts
 
 
