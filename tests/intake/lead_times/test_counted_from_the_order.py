@@ -71,3 +71,20 @@ def test_what_is_said_of_rolls_holds_for_no_table_of_sheets(note):
     head, row = ["Sorte", "g/m²", "µm", "EUR/t"], ["GD2", 280, 360, 812]
     found = lines([["Karton, ab Werk"], ["I. Rollenware"], head, row, [], ["II. Formatware"], head, row, [], [note]])
     assert [line.offer.lead_days for line in found.values()] == [(14, 14), None]
+
+
+@pytest.mark.parametrize(
+    ("text", "days"),
+    [
+        ("All lots are FOB our Hull warehouse and can be picked up right away.", (0, 0)),
+        ("Die Ware kann sofort abgeholt werden.", (0, 0)),
+        ("Varorna kan hämtas omgående.", (0, 0)),
+        ("Samples can be shipped right away.", None),
+        ("Claims are settled by us and can be shipped right away.", None),
+        ("Board is ready at once if the mill has run.", None),
+        ("Orders are confirmed immediately.", None),
+        ("Some lots can be picked up right away.", None),
+    ],
+)
+def test_goods_that_leave_at_once(text, days):
+    assert lead_beside(text) == days

@@ -90,8 +90,8 @@ def _refused_below(clause: str) -> Mass | None:
 
 
 def _without_as(clause: str, before: str) -> str:
-    """'We make 10,000 lb' of 'We make 10,000 lb as a minimum'; as a minimum of a truck, or of what is delivered free, it
-    is no order's."""
+    """'We make 10,000 lb' of 'We make 10,000 lb as a minimum'; as a minimum of a truck, or of what is delivered free,
+    it is no order's."""
     loaded = any(match.value in (*VEHICLES, *_PIECES) for match in phrases("bracket").find(clause))
     joined = [match for match in phrases("as_a_minimum").find(before) if match.end == len(before.rstrip())]
     if not joined or loaded or find_delivery(clause) is not None or phrases("charges").find(clause):

@@ -5,17 +5,21 @@ Much else is counted from an order as well: deposits, proofs, changes, claims. S
 there that is not known to speak of goods that leave.
 """
 
+import re
 from functools import lru_cache
 
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.times.lead import LeadTime, lead_text
 from tracker.intake.values.times.lead_unread import counts_time
 from tracker.intake.values.times.times_in_words import times_in_figures
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import pattern, phrases
 from tracker.intake.words.phrases import Found, blanked
 
 _LONGEST = 5
 """Words of the longest time: '10 to 12 working days'."""
+_APART = ("only_if", "exceptions", "special_orders", "some_of_them")
+_GOODS = ("goods_delivered", "goods_leave")
+_AND = re.compile(rf"\s{pattern('range', 'and')}\s", re.IGNORECASE)
 _SAID = ("goods_delivered", "goods_leave", "articles", "all_of_them", "about")
 
 
@@ -23,9 +27,31 @@ _SAID = ("goods_delivered", "goods_leave", "articles", "all_of_them", "about")
 def lead_from_order(clause: str) -> LeadTime | None:
     """The time right before the one 'after your order' of a clause whose other words say that goods leave then."""
     timed = [part for part in COMMA.split(times_in_figures(clause)) if counts_time(part)]
-    if len(timed) != 1 or any(phrases(section).find(clause) for section in ("not_lead", "only_if", "exceptions")):
+    if len(timed) != 1 or any(phrases(section).find(clause) for section in ("not_lead", *_APART)):
         return None
     return _of_part(timed[0])
+
+
+@lru_cache(maxsize=4096)
+def leaves_at_once(clause: str) -> LeadTime | None:
+    """'All lots are FOB our warehouse and can be picked up right away': goods that leave on the day of the order."""
+    at_once = phrases("at_once").find(clause)
+    if len(at_once) != 1 or any(phrases(section).find(clause) for section in ("not_lead", *_APART)):
+        return None
+    parts = [part for piece in COMMA.split(clause) for part in _AND.split(piece)]
+    goods = any(match.start == 0 for said in _GOODS for match in phrases(said).find(_without_articles(parts[0])))
+    told = [part for part in parts if phrases("at_once").find(part)]
+    (one,) = phrases("at_once").find(told[0]) if len(told) == 1 else (None,)
+    leaves = one is not None and _goods_leave(blanked(told[0], (one.span,)))
+    return LeadTime(0, 0, told[0].strip()) if goods and leaves else None
+
+
+def _without_articles(part: str) -> str:
+    rest = part.strip()
+    for section in ("articles", "all_of_them"):
+        lead = next((match for match in phrases(section).find(rest) if match.start == 0), None)
+        rest = rest[lead.end :].lstrip() if lead is not None else rest
+    return rest
 
 
 @lru_cache(maxsize=4096)

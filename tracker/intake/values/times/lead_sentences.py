@@ -10,7 +10,7 @@ from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.times.around_delivery import without_notices
 from tracker.intake.values.times.firm_times import without_firm
 from tracker.intake.values.times.lead import LeadTime, LeadUnit, lead_phrases, lead_text, lead_unit
-from tracker.intake.values.times.lead_from_order import lead_from_order
+from tracker.intake.values.times.lead_from_order import lead_from_order, leaves_at_once
 from tracker.intake.values.times.times_in_words import times_in_figures
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases, words
@@ -84,7 +84,7 @@ def _clause_lead(clause: str) -> LeadTime | None:
     """A clause's one lead time. Parts between commas that speak of payment or validity are left out."""
     topics = phrases("lead_topic").find(clause)
     if not topics:
-        return lead_from_order(clause)
+        return lead_from_order(clause) or leaves_at_once(clause)
     rest = clause[topics[-1].end :].strip(" :,-–=")
     whole = lead_text(rest) if rest else None
     if whole is not None:
