@@ -71,3 +71,33 @@ def test_plain_dollars_beside_us_dollars_are_the_same_at_home():
     rows = [["Larch River Paperboard"], ["5 Dam Road, Larch River, Ohio 43964"], [], ["Export, US$/ST"]]
     rows += [[*HEAD, "Price"], [*SBS, 1300], [], ["Domestic, $/ST"], [*HEAD, "Price"], ["CUK", 21, 87, 1118]]
     assert [line.offer.currency for line in lines(rows).values()] == ["USD", "USD"]
+
+
+@pytest.mark.parametrize(
+    ("over_first", "over_second", "currency"),
+    [
+        ("Currency: CAD", "Kraft", "CAD"),
+        ("Canadian funds", "Kraft", "CAD"),
+        ("Quoted in Canadian dollars, f.o.b. mill.", "Kraft", "CAD"),
+        ("Währung: CAD", "Kraft", "CAD"),
+        ("Devise : CAD", "Kraft", "CAD"),
+        ("Moneda: CAD", "Kraft", "CAD"),
+        ("Valuta: CAD", "Kraft", "CAD"),
+        # A board, a market or a country on either side may set their dollars apart.
+        ("SBS in CAD", "Kraft", None),
+        ("Export prices in CAD", "Kraft", None),
+        ("Cross-border, CAD", "Kraft", None),
+        ("Currency: CAD", "For U.S. customers", None),
+        ("Currency: CAD", "Export", None),
+    ],
+)
+def test_the_currency_over_the_first_table_is_that_of_the_same_sign_in_the_next(over_first, over_second, currency):
+    rows = [["Larch River Paperboard"], [], [over_first], [*HEAD, "Price $/ST"], [*SBS, 1300], []]
+    rows += [[over_second], [*HEAD, "Price $/ST"], ["CUK", 21, 87, 1118]]
+    assert [line.offer.currency for line in lines(rows).values()] == ["CAD", currency]
+
+
+def test_a_currency_over_the_second_table_says_nothing_of_the_first():
+    rows = [["Larch River Paperboard"], ["5 Dam Road, Larch River, Ontario"], [], [*HEAD, "Price $/ST"], [*SBS, 1300]]
+    rows += [[], ["Kraft"], ["Currency: USD"], [*HEAD, "Price $/ST"], ["CUK", 21, 87, 1118]]
+    assert [line.offer.currency for line in lines(rows).values()] == [None, "USD"]

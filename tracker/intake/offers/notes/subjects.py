@@ -41,8 +41,8 @@ def sheet_level(read: ReadTable, sheet: ReadSheet, *, alone: bool) -> Level:
     named = of_other_parts(sheet.found.texts, read, sheet.tables)
     elsewhere = of_forms | of_boards | beside
     in_units = (others if _says_basis(read.table.titles) else set()) - elsewhere
-    in_dollars = {words for words in others if not speaks_of_all(words.text)} if _in_plain_dollars(read) else set()
-    in_dollars -= elsewhere
+    in_dollars = {words for words in others if not _speaks_of_its_dollars(words, read, sheet)} - elsewhere
+    in_dollars = in_dollars if _in_plain_dollars(read) else set()
     told = elsewhere | in_units | in_dollars
     texts = tuple(words for words in sheet.found.texts if words not in told | of_parts | of_firms | named)
     kept = tuple(
@@ -88,6 +88,35 @@ def _in_plain_dollars(read: ReadTable) -> bool:
     named = [one.value.currency for one in said]
     named += [reading for price in read.columns.prices for reading in price.column.currencies]
     return bool(named) and all(currency.bare_dollar for currency in named)
+
+
+def _speaks_of_its_dollars(words: Words, read: ReadTable, sheet: ReadSheet) -> bool:
+    """Whether what stands over another table says whose dollar a table's '$' is.
+
+    'Currency: CAD' over the first table, whose heads say '$' as well, explains the '$' of the next one's heads, too,
+    as long as nothing there tells two boards, forms or markets apart.
+    """
+    if speaks_of_all(words.text):
+        return True
+    first = min(sheet.tables, key=lambda each: each.table.first_row)
+    own = {*read.table.titles} - {*first.table.titles}
+    alike = all(_heads_in_plain_dollars(each) for each in (read, first))
+    apart = _names_a_part(words.text) or any(_names_a_market(title.text, "whose_money") for title in own)
+    return first is not read and words in first.table.titles and alike and not apart
+
+
+def _names_a_part(text: str) -> bool:
+    return bool(_forms([text]) or _grades([text])) or _names_a_market(text)
+
+
+def _names_a_market(text: str, *more: str) -> bool:
+    return any(phrases(section).find(text) for section in ("list_parts", "countries", *more))
+
+
+def _heads_in_plain_dollars(read: ReadTable) -> bool:
+    """The heads of its prices say '$' and nothing of whose it is."""
+    named = [price.column.currencies for price in read.columns.prices]
+    return bool(named) and all(said and all(one.bare_dollar for one in said) for said in named)
 
 
 def _says_basis(titles: tuple[Words, ...]) -> bool:
