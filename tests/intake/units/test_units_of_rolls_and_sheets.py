@@ -209,6 +209,31 @@ def test_sheets_excepted_have_no_unit(note, heads):
     assert [(one[0], one[2]) for one in found.values()] == [("accepted", "tonne"), ("question", None)]
 
 
+@pytest.mark.parametrize(
+    ("note", "head", "rolls", "sheets"),
+    [
+        ("All prices EUR per tonne except sheets", "Form", "Reels", "Sheets"),
+        ("All prices EUR per tonne, sheets excepted", "Form", "Reels", "Sheets"),
+        ("Alle Preise EUR/t, Bogen ausgenommen", "Form", "Rollen", "Bogen"),
+        ("Tous les prix en EUR/t sauf feuilles", "Forme", "Bobines", "Feuilles"),
+        ("Todos los precios EUR/t excepto hojas", "Forma", "Bobinas", "Hojas"),
+        ("Alla priser EUR/ton utom ark", "Form", "Rullar", "Ark"),
+    ],
+)
+def test_sheets_excepted_have_none_where_a_row_or_a_heading_says_the_form_either(note, head, rolls, sheets):
+    states = [("accepted", "tonne"), ("question", None)]
+    rows = [[note], ["Board", *METRIC, head, "Price"], [*GC1, rolls, 1060], ["GC2", 270, 415, sheets, 231]]
+    assert [one[::2] for one in prices(lines(rows)).values()] == states
+    headed = [[note], ["Board", *METRIC, "Price"], [rolls], [*GC1, 1060], [sheets], ["GC2", 270, 415, 231]]
+    assert [one[::2] for one in prices(lines(headed)).values()] == states
+
+
+def test_rows_of_sheets_have_the_unit_of_all_where_nothing_excepts_them():
+    rows = [["All prices EUR per tonne, ex works"], ["Board", *METRIC, "Form", "Price"]]
+    rows += [[*GC1, "Reels", 1060], ["GC2", 270, 415, "Sheets", 1131]]
+    assert {one[::2] for one in prices(lines(rows)).values()} == {("accepted", "tonne")}
+
+
 @pytest.mark.parametrize("note", ["Preise EUR/t, Bogen inbegriffen", "Preise EUR/t (auch Bogen)", "Preise EUR/t"])
 def test_sheets_named_and_not_excepted_have_the_unit_of_all(note):
     found = forms_priced(note, figures=(1060, 1130))

@@ -1,17 +1,20 @@
-"""In what form a row's board comes, or for which market it is: of a title's units for each the row's own holds."""
+"""In what form a row's board comes, or for which market it is: of a title's units for each the row's own holds, and
+none that it excepts the row from."""
 
 from collections.abc import Iterator
 
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.notes.scope import Scope
+from tracker.intake.offers.prices.of_all_prices import parts_excepted
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.prices.units_of_parts import parts_named, units_of_parts
 
 
 def parts_of_row(cells: dict[int, Cell], columns: Columns, scope: Scope) -> frozenset[str]:
-    """What the row's own words, else the nearest heading or title, names; none where no text around parts its units."""
+    """What the row's own words, else the nearest heading or title, names; none where no text around parts its units or
+    excepts a part from them."""
     if not _has_parts(scope):
         return frozenset()
     return next((parts for text in _texts(cells, columns, scope) if (parts := parts_named(text))), frozenset())
@@ -21,9 +24,9 @@ def _has_parts(scope: Scope) -> bool:
     known = scope.terms.get("parts")
     if known is None:
         known = scope.terms["parts"] = any(
-            any(said.value.parts for said in level.all_of(SaysBasis))
-            or any(said.value.parts for said in level.all_of(SaysCurrency))
+            said.value.parts or any(parts_excepted(said.words))
             for level in scope.levels
+            for said in (*level.all_of(SaysBasis), *level.all_of(SaysCurrency))
         )
     return bool(known)
 

@@ -38,10 +38,11 @@ def is_of_that_unit(words: str, unit: str) -> bool:
 def excepts(text: str, parts: frozenset[str]) -> bool:
     """'All prices per short ton except sheets', 'Bogen ausgenommen': of these forms and markets, and of no others that
     the prices may be of, it says nothing at all; 'except sheets of stock sizes' leaves out some of them."""
-    return bool(parts) and any(left and parts <= left for left in _excepted(text))
+    return bool(parts) and any(left and parts <= left for left in parts_excepted(text))
 
 
-def _excepted(text: str) -> Iterator[frozenset[str]]:
+def parts_excepted(text: str) -> Iterator[frozenset[str]]:
+    """The forms and markets of each exception that names nothing else."""
     for match in phrases("exceptions").find(text):
         behind = _STOP.split(text[match.end :].strip(), maxsplit=1)[0]
         if not _without_parts(behind):
