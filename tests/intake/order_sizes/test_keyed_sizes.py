@@ -50,3 +50,24 @@ def test_a_key_of_grades_is_none_of_sizes():
     rows = [("Item", "Caliper (pt)", "lb/MSF", "Class", "USD/cwt"), ("X", 18, 77, "S", 61.5), ("Y", 21, 84, "K", 58.25)]
     found = lines([*rows, (), ["S = SBS C1S"], ["K = coated unbleached kraft"]])
     assert _bounds(found, "E2", "E3") == [(None, None), (None, None)]
+
+
+_SIZES = "A = orders under 10,000 lb; B = 10,000 lb and over"
+
+
+@pytest.mark.parametrize("head", ["Finish", "Finish (A/B)", "Oberfläche", "Finition", "Acabado", "Yta", "Mill", "Region"])
+def test_letters_of_a_finish_or_a_place_are_no_order_sizes(head):
+    rows = [("Board", "Caliper (pt)", "lb/MSF", head, "USD/cwt"), ("SBS", 18, 77, "A", 61.5), ("SBS", 20, 84, "B", 58)]
+    found = lines([*rows, (), [_SIZES]])
+    assert _bounds(found, "E2", "E3") == [(None, None), (None, None)]
+
+
+@pytest.mark.parametrize("head", ["Class", "Order class", "Size", "Code"])
+def test_nor_are_those_of_any_column_where_the_heads_of_prices_have_them(head):
+    rows = [("Board", "Caliper (pt)", "lb/MSF", head, "Price A USD/cwt", "Price B USD/cwt")]
+    rows += [("SBS", 18, 77, "A", 61.5, 60), ("SBS", 20, 84, "B", 58, 57)]
+    assert all(line.offer.from_kg is line.offer.below_kg is None for line in lines([*rows, (), [_SIZES]]).values())
+    one = [row[:5] for row in rows]
+    one[0] = (*one[0][:4], "Price USD/cwt")
+    kg = Decimal("4535.9237")
+    assert _bounds(lines([*one, (), [_SIZES]]), "E2", "E3") == [(None, kg), (kg, None)]
