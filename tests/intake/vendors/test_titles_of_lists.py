@@ -70,3 +70,22 @@ def test_a_word_for_prices_names_no_firm(title, name):
 )  # fmt: skip
 def test_a_firm_of_the_trade_right_behind_the_name_of_its_list_quotes(title, name):
     assert vendor(title) == name
+
+
+@pytest.mark.parametrize(
+    "title",
+    [
+        "Preisliste Kunde Muster Karton GmbH", "Customer prices Birch Carton Co.", "Price list – Customer Birch Carton Co.",
+        "Kundenpreise Birch Karton GmbH", "Tarif client Cartonnerie Birch SA", "Precios cliente Cartones Birch SA",
+        "Kundpriser Birch Kartong AB", "Kunde Muster Karton GmbH",
+        "anfrage birch carton", "förfrågan birch kartong", "inquiry birch carton", "customer birch carton",
+        "Preisanfrage Birch Karton",
+    ],
+)  # fmt: skip
+def test_a_firm_called_a_customer_or_behind_an_inquiry_quotes_nothing(title):
+    assert vendor(title) is None
+
+
+@pytest.mark.parametrize("title", ["birch carton board", "Client Packaging Ltd.", "Price list Birch Carton Co."])
+def test_the_same_names_without_these_words_are_of_firms_that_quote(title):
+    assert vendor(title) == title.removeprefix("Price list ")

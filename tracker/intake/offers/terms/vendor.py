@@ -16,7 +16,7 @@ from tracker.intake.values.firms.company import (
     may_be_a_name,
     name_above_a_contact,
 )
-from tracker.intake.values.firms.titled_firms import titled_company
+from tracker.intake.values.firms.titled_firms import is_of_a_buyer, titled_company
 from tracker.intake.values.notes.statements import Remark, says
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
@@ -62,11 +62,11 @@ def letterhead(sheet: ReadSheet) -> Said[str] | None:
 
 
 def _in_small_letters(text: str) -> str | None:
-    """'ets fontgrise emballage': as whoever writes no capitals at all would write a firm."""
+    """'ets fontgrise emballage': as whoever writes no capitals at all would write a firm; not 'anfrage birch carton'."""
     name = text.strip()
     if not name.islower() or not has_words_of_its_own(name) or phrases("header_filler").find(name.split()[0]):
         return None
-    return name if headed_company(name.title()) == name.title() else None
+    return name if headed_company(name.title()) == name.title() and not is_of_a_buyer(name) else None
 
 
 def _of_buyers(columns: Iterable[HeadedColumn]) -> set[int]:
@@ -116,17 +116,11 @@ def _names(texts: Iterable[Words], named: Callable[[str], str | None]) -> dict[s
     for words in texts:
         name = named(words.text)
         # 'Bedarf Kunde' is the head over what is asked for, and no dealer in supplies.
-        if name is None or _is_of_a_buyer(name):
+        if name is None or is_of_a_buyer(name):
             continue
         if not addressees.name(words):
             found.setdefault(fold(name), Said(name, at(words.cell), words.text))
     return found
-
-
-def _is_of_a_buyer(name: str) -> bool:
-    """'Bedarf Kunde'; a firm's legal form makes a name of 'Client Packaging Ltd.' all the same."""
-    firm = any(match.value == "legal" for match in phrases("company").find(name))
-    return bool(phrases("addressees").find(name)) and not firm
 
 
 def _only(names: dict[str, Said[str]]) -> Said[str] | None:

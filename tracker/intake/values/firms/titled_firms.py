@@ -5,6 +5,7 @@ from functools import lru_cache
 from tracker.intake.values.firms.company import BREAK, has_words_of_its_own, headed_company, letterhead_name
 from tracker.intake.values.firms.firm_papers import behind_a_paper
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import without
 
 
 @lru_cache(maxsize=1024)
@@ -20,6 +21,7 @@ def titled_company(text: str) -> str | None:
         return (headed_company(whose) if has_words_of_its_own(whose) else None) or letterhead_name(whose)
     plainly = phrases("price_lists").whole(title) is not None
     parts = [part.strip() for part in rest if part.strip()] or [_behind_its_name(title)]
+    parts = [part for part in parts if not is_of_a_buyer(part)]
     named_in = (headed_company(part) or (letterhead_name(part) if plainly else None) for part in parts)
     names = [name for name in named_in if name is not None]
     named = len(names) == 1 and any(
@@ -29,6 +31,22 @@ def titled_company(text: str) -> str | None:
 
 
 def _behind_its_name(title: str) -> str:
-    """The 'Hessemoor Board BV' of 'Export prices Hessemoor Board BV'; what is 'for' a firm is not its list."""
+    """The 'Hessemoor Board BV' of 'Export prices Hessemoor Board BV'; what is 'for' a firm is not its list, and behind
+    'Customer prices' stands the customer."""
     called = phrases("price_lists").find(title)
-    return title[called[-1].end :].strip() if called else ""
+    bought = phrases("addressees").find(title) or phrases("buyers_prices").find(title)
+    return title[called[-1].end :].strip() if called and not bought else ""
+
+
+def is_of_a_buyer(name: str) -> bool:
+    """'Bedarf Kunde', and 'Kunde Muster Karton GmbH', whom that calls a customer; a firm's legal form makes a name of
+    'Client Packaging Ltd.' all the same."""
+    labels = phrases("addressees").find(name)
+    if any(match.value == "legal" for match in phrases("company").find(name)):
+        called = (name[label.end :] for label in labels if label.first == 0)
+        return any(has_words_of_its_own(_without_its_form(rest)) for rest in called)
+    return bool(labels)
+
+
+def _without_its_form(name: str) -> str:
+    return without(name, [match for match in phrases("company").find(name) if match.value == "legal"])
