@@ -25,6 +25,32 @@ def test_each_smallest_order_is_in_the_unit_beside_it(head):
     assert _least(head) == [20000 * LB, 5000]
 
 
+@pytest.mark.parametrize(
+    ("least", "unit", "price"),
+    [
+        ("Min qty", "Min unit", "Price EUR/t"),
+        ("Mindestmenge", "ME Mindestmenge", "Preis EUR/t"),
+        ("Qté min", "Unité min", "Prix EUR/t"),
+        ("Cant. mín.", "Unidad mín.", "Precio EUR/t"),
+        ("Min kvantitet", "Min enhet", "Pris EUR/t"),
+    ],
+)
+def test_so_it_is_where_the_price_s_head_says_its_own_unit(least, unit, price):
+    boards = [("GC1", 250, 430, 5000, "kg", 1228), ("GD2", 300, 385, 2, "t", 1010)]
+    found = lines([("Board", "g/m²", "µm", least, unit, price), *boards])
+    assert [(str(line.state), str(line.offer.basis), line.offer.minimum_kg) for line in found.values()] == [
+        ("accepted", "tonne", 5000),
+        ("accepted", "tonne", 2000),
+    ]
+
+
+@pytest.mark.parametrize("unit", ["Unit", "Price unit"])
+def test_a_unit_that_may_be_the_price_s_is_no_smallest_order_s(unit):
+    boards = [("GC1", 250, 430, 5000, "kg", 1.2), ("GD2", 300, 385, 2, "t", 1010)]
+    found = lines([("Board", "g/m²", "µm", "Min qty", unit, "Price EUR"), *boards])
+    assert [(line.offer.basis, line.offer.minimum_kg) for line in found.values()] == [("kg", None), ("tonne", None)]
+
+
 def test_no_smallest_order_is_counted_in_what_is_no_unit():
     assert _least("Remarks") == [None, None]
 

@@ -57,9 +57,11 @@ def _has_unit(column: Column) -> bool:
 
 
 def _may_be_units(column: Column | None, of: Role) -> bool:
-    """Beside the figures of `of`; a unit beside order sizes may be the price's, where its head does not say whose."""
+    """Beside the figures of `of`; a unit beside order sizes may be the price's, where its head does not say whose:
+    'Min unit' does."""
     if of in _ORDERS:
-        return column is not None and column.role in (Role.PROPERTY, of)
+        named = column is not None and of in {reading.role for head in column.said for reading in head.roles}
+        return column is not None and (column.role in (Role.PROPERTY, of) or (column.role is Role.BASIS and named))
     return column is None or column.role in (Role.BASIS, Role.PRODUCT, Role.CALIPER, Role.WEIGHT)
 
 
