@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.intake.sheets import lines, read
+from tests.intake.sheets import codes, lines, read
 
 HEAD = ["Board", "Caliper (pt)", "lb/MSF", "Price"]
 ONE = [HEAD, ["SBS C1S", 18, 76, 1190], ["CUK", 18, 74, 1075]]
@@ -188,3 +188,27 @@ def test_the_terms_of_each_are_told_apart_though_they_speak_of_all_prices():
 def test_the_unit_of_all_prices_right_below_the_last_table_is_every_firm_s():
     offers = below_the_last("All prices USD per short ton", heads=[*PRICED[:3], "Price"])
     assert [offer.basis for offer in offers] == ["short_ton", "short_ton"]
+
+
+@pytest.mark.parametrize(
+    ("note", "code"),
+    [
+        ("FOB mill, freight $40/ST extra", "number-ambiguous"),
+        ("Lead time 3 weeks", "lead-time-unread"),
+        ("Lieferzeit 3 Wochen", "lead-time-unread"),
+        ("Délai de livraison 3 semaines", "lead-time-unread"),
+        ("Plazo de entrega 3 semanas", "lead-time-unread"),
+        ("Leveranstid 3 veckor", "lead-time-unread"),
+        ("Prices firm until 30 April 2026", "validity-unread"),
+        ("Minimum order 20,000 lb", "bracket-unread"),
+    ],
+)
+def test_an_earlier_firm_s_bare_offer_tells_of_the_terms_right_below_the_last(note, code):
+    def told(own):
+        rows = ["Brantley Shoals Mill Inc.", *own, PRICED, ["SBS C1S", 18, 76, 1190], "",
+                "Northcote Board Company", PRICED, ["CUK", 18, 74, 1075], note]  # fmt: skip
+        return [codes(line) for line in lines([[row] if isinstance(row, str) else row for row in rows]).values()]
+
+    assert told([]) == [{code}, set()]
+    assert told(["Lead time 5 weeks"]) == [set(), set()]
+    assert told(["Delivered"]) == [set(), set()]

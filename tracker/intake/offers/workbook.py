@@ -17,7 +17,7 @@ from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.file_facts import FileFacts, facts_of
 from tracker.intake.offers.lines import TableReader
 from tracker.intake.offers.notes.footnotes import with_footnotes
-from tracker.intake.offers.notes.of_firms import take_notes_of_firms
+from tracker.intake.offers.notes.of_firms import take_notes_of_firms, tell_of_the_last_firm_s
 from tracker.intake.offers.notes.of_some_lines import of_own_lines, with_lines_apart
 from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Level
@@ -206,6 +206,7 @@ def _read_tables(
         ).read()
         found.passed.extend(offers.passed)
         drafts = joined_down(_by_row(offers.drafts))
+        tell_of_the_last_firm_s(drafts, read, sheet)
         # Without words of its own above it, a table tells nothing that sets its prices apart from the one before.
         alike = drafts if read.table.titles else [*alike, *drafts]
         disagreeing_rows(alike)

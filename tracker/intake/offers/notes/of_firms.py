@@ -4,15 +4,33 @@
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import count, pairwise, takewhile
 
+from tracker.intake.offers.draft import Draft
+from tracker.intake.offers.notes.said import at
 from tracker.intake.offers.prices.of_all_prices import names_all_prices
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.offers.terms.vendor import plain_name, vendor_among
 from tracker.intake.tables.table import Words
 from tracker.intake.values.firms.company import labelled_company
-from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.freight.charges import ChargeWords
+from tracker.intake.values.freight.delivery import Delivery
+from tracker.intake.values.notes.statements import SaysMinimum, statements
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
+from tracker.intake.values.times.lead import LeadTime
+from tracker.intake.values.times.lead_unread import LeadUnread
+from tracker.intake.values.times.validity import Validity
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
+from tracker.trade.offer import NoteCode
+
+_TOLD_OF: dict[type[object], NoteCode] = {
+    LeadTime: NoteCode.LEAD_TIME_UNREAD,
+    LeadUnread: NoteCode.LEAD_TIME_UNREAD,
+    Validity: NoteCode.VALIDITY_UNREAD,
+    SaysMinimum: NoteCode.BRACKET_UNREAD,
+    ChargeWords: NoteCode.NUMBER_AMBIGUOUS,
+    Delivery: NoteCode.NUMBER_AMBIGUOUS,
+}
+"""The notes about terms that may be those of an offer, by what they are of."""
 
 
 def take_notes_of_firms(tables: Sequence[ReadTable]) -> None:
@@ -49,6 +67,26 @@ def said_by_other_firms(read: ReadTable, sheet: ReadSheet) -> set[Words]:
         and not (words.row in touching and _tells_unit(words.text))
         and not phrases("of_all_who_offer").find(words.text)
     }
+
+
+def tell_of_the_last_firm_s(drafts: Iterable[Draft], read: ReadTable, sheet: ReadSheet) -> None:
+    """Tells the offers of an earlier firm that have no terms at all of those right below the last firm's table: they
+    may be meant for every firm."""
+    bare = [draft for draft in drafts if not _has_terms(draft)]
+    if not bare or _has_terms_between(sheet, _first_rows(sheet)):
+        return
+    touching = _rows_touching(max(table.table.last_row for table in sheet.tables), sheet)
+    for words in sorted(said_by_other_firms(read, sheet), key=lambda each: (each.row, each.cell.column)):
+        kinds = map(type, statements(words.text)) if words.row in touching else ()
+        code = next((_TOLD_OF[kind] for kind in kinds if kind in _TOLD_OF), None)
+        for draft in bare if code is not None else ():
+            draft.note(code, at(words.cell), f"“{words.text.strip()}” stands below another firm's prices, and may hold "
+                       "for this offer too. Ask the vendor.")  # fmt: skip
+
+
+def _has_terms(draft: Draft) -> bool:
+    told = (draft.lead_days, draft.valid_until, draft.valid_at_latest, draft.minimum_kg, draft.delivered)
+    return bool(draft.charges) or any(term is not None for term in told)
 
 
 def _rows_touching(end: int, sheet: ReadSheet) -> set[int]:
