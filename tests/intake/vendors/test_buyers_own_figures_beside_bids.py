@@ -110,3 +110,33 @@ def test_under_a_word_for_suppliers_each_name_heads_its_prices():
     found = under("Supplier")
     assert {line.offer.vendor for line in found.values()} == {"Tarnwick Board", "Nordhaven Karton"}
     assert {str(line.state) for line in found.values()} == {"accepted"}
+
+
+COMPARED = [["Comparison"], ["Prices per tonne in EUR, delivered"]]
+
+
+@pytest.mark.parametrize(
+    ("firms", "worked_out"),
+    [
+        (("Ferrowick Board", "Tarn Board"), ("Average", "Budget")),
+        (("Ferrowick Board", "Tarn Board"), ("Lowest", "Highest")),
+        (("Nordwald Karton", "Tarn Karton"), ("Mittelwert", "Budget")),
+        (("Cartonnerie Lannoy", "Cartons Tarn"), ("Moyenne", "Budget")),
+        (("Cartonera Belmonte", "Papelera Tarn"), ("Promedio", "Presupuesto")),
+        (("Granvassa Kartong", "Tarn Kartong"), ("Medel", "Budget")),
+    ],
+)
+def test_what_is_worked_out_beside_names_without_a_legal_form_is_no_offer(firms, worked_out):
+    rows = [*COMPARED, ["Grade", "g/m²", "µm", *firms, *worked_out]]
+    found = lines([*rows, ["GC1", 250, 400, 1228, 1240, 1234, 1250], ["GD2", 300, 385, 1010, 1030, 1020, 1050]])
+    assert sorted((cell, line.offer.vendor) for cell, line in found.items()) == [
+        ("D4", firms[0]), ("D5", firms[0]), ("E4", firms[1]), ("E5", firms[1]),
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize("heads", [("Premium Board", "White Board", "Budget"), ("Arctic Board", "Tarn Board", "Budget")])
+def test_a_budget_beside_qualities_of_board_is_one_of_them(heads):
+    rows = [*COMPARED[1:], ["Grade", "g/m²", "µm", *heads], ["GC1", 250, 400, 1228, 1240, 1180]]
+    found = lines([*rows, ["GD2", 300, 385, 1010, 1030, 980]])
+    assert {cell for cell in found if cell.endswith("3")} == {"D3", "E3", "F3"}
+    assert {line.offer.vendor for line in found.values()} == {None}

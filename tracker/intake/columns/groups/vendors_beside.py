@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from tracker.intake.columns.column import Column, Kind, PriceColumn, vendor_in_head
 from tracker.intake.tables.headers.periods import without_periods
-from tracker.intake.values.firms.company import may_be_a_name, name_of_bidder
+from tracker.intake.values.firms.company import letterhead_name, may_be_a_name, name_of_bidder
 from tracker.intake.values.heads.header import Header, without_unit
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.words.lists import phrases
@@ -20,8 +20,26 @@ def with_vendors_beside(prices: Sequence[PriceColumn]) -> list[PriceColumn]:
         for price in prices
         for cell, head in zip(price.column.heads, price.column.said, strict=True)
         if price.vendor and vendor_in_head(head) == price.vendor
-    }
+    } or _rows_compared(prices)
     return [price if price.vendor else _named(price, rows) for price in prices] if rows else list(prices)
+
+
+def _rows_compared(prices: Sequence[PriceColumn]) -> set[int]:
+    """The row of 'Ferrowick Board | Tarn Board | Average', which no legal form shows to be firms': what is worked out
+    from prices stands right beside several names with words of their own. 'Budget' alone may be a quality of board."""
+    worked_out = any(_beside_bids(price) == _WORKED_OUT and _is_of_several(price.column.text) for price in prices)
+    rows = [
+        cell.row
+        for price in prices
+        for cell, head in zip(price.column.heads, price.column.said, strict=True)
+        if worked_out and _beside_bids(price) is None and letterhead_name(without_unit(head)) is not None
+    ]
+    return {row for row in rows if rows.count(row) > 1}
+
+
+def _is_of_several(text: str) -> bool:
+    """'Average' and 'Lowest'."""
+    return phrases("total").whole(text) is not None or phrases("no_firms").whole(text) in ("any", "may_be_firms")
 
 
 def without_chosen_vendors(
@@ -45,7 +63,7 @@ def with_bids_only(prices: Sequence[PriceColumn]) -> list[PriceColumn]:
     ]
 
 
-_PAID_BEFORE, _LISTED = "paid_before", "listed"
+_PAID_BEFORE, _LISTED, _WORKED_OUT = "paid_before", "listed", "worked_out"
 _NOT_BESIDE_ANY = frozenset({"paid", _PAID_BEFORE, _LISTED})
 """What is no offer where another price stands beside it."""
 
@@ -60,7 +78,7 @@ def _of_nobody(price: PriceColumn, *, several: bool) -> PriceColumn:
     if price.vendor or not (several or meant in _NOT_BESIDE_ANY):
         return price
     if meant is not None and (several or _says_when(price)):
-        return replace(price, kind=Kind.LIST if meant in ("worked_out", _LISTED) else Kind.PREVIOUS)
+        return replace(price, kind=Kind.LIST if meant in (_WORKED_OUT, _LISTED) else Kind.PREVIOUS)
     return replace(price, unexplained=True, label=price.label or price.column.text)
 
 

@@ -73,10 +73,11 @@ def tell_of_the_last_firm_s(drafts: Iterable[Draft], read: ReadTable, sheet: Rea
     """Tells the offers of an earlier firm that have no terms at all of those right below the last firm's table: they
     may be meant for every firm."""
     bare = [draft for draft in drafts if not _has_terms(draft)]
-    if not bare or _has_terms_between(sheet, _first_rows(sheet)):
+    theirs = said_by_other_firms(read, sheet) if bare else set()
+    if not theirs or _has_terms_between(sheet, _first_rows(sheet)):
         return
     touching = _rows_touching(max(table.table.last_row for table in sheet.tables), sheet)
-    for words in sorted(said_by_other_firms(read, sheet), key=lambda each: (each.row, each.cell.column)):
+    for words in sorted(theirs, key=lambda each: (each.row, each.cell.column)):
         kinds = map(type, statements(words.text)) if words.row in touching else ()
         code = next((_TOLD_OF[kind] for kind in kinds if kind in _TOLD_OF), None)
         for draft in bare if code is not None else ():
