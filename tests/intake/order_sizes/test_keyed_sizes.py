@@ -55,7 +55,9 @@ def test_a_key_of_grades_is_none_of_sizes():
 _SIZES = "A = orders under 10,000 lb; B = 10,000 lb and over"
 
 
-@pytest.mark.parametrize("head", ["Finish", "Finish (A/B)", "Oberfläche", "Finition", "Acabado", "Yta", "Mill", "Region"])
+@pytest.mark.parametrize(
+    "head", ["Finish", "Finish (A/B)", "Oberfläche", "Finition", "Acabado", "Yta", "Mill", "Region"]
+)
 def test_letters_of_a_finish_or_a_place_are_no_order_sizes(head):
     rows = [("Board", "Caliper (pt)", "lb/MSF", head, "USD/cwt"), ("SBS", 18, 77, "A", 61.5), ("SBS", 20, 84, "B", 58)]
     found = lines([*rows, (), [_SIZES]])

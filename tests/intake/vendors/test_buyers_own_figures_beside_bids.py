@@ -134,7 +134,9 @@ def test_what_is_worked_out_beside_names_without_a_legal_form_is_no_offer(firms,
     ]  # fmt: skip
 
 
-@pytest.mark.parametrize("heads", [("Premium Board", "White Board", "Budget"), ("Arctic Board", "Tarn Board", "Budget")])
+@pytest.mark.parametrize(
+    "heads", [("Premium Board", "White Board", "Budget"), ("Arctic Board", "Tarn Board", "Budget")]
+)
 def test_a_budget_beside_qualities_of_board_is_one_of_them(heads):
     rows = [*COMPARED[1:], ["Grade", "g/m²", "µm", *heads], ["GC1", 250, 400, 1228, 1240, 1180]]
     found = lines([*rows, ["GD2", 300, 385, 1010, 1030, 980]])

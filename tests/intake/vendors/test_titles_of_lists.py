@@ -75,7 +75,8 @@ def test_a_firm_of_the_trade_right_behind_the_name_of_its_list_quotes(title, nam
 @pytest.mark.parametrize(
     "title",
     [
-        "Preisliste Kunde Muster Karton GmbH", "Customer prices Birch Carton Co.", "Price list – Customer Birch Carton Co.",
+        "Preisliste Kunde Muster Karton GmbH", "Customer prices Birch Carton Co.",
+        "Price list – Customer Birch Carton Co.",
         "Kundenpreise Birch Karton GmbH", "Tarif client Cartonnerie Birch SA", "Precios cliente Cartones Birch SA",
         "Kundpriser Birch Kartong AB", "Kunde Muster Karton GmbH",
         "anfrage birch carton", "förfrågan birch kartong", "inquiry birch carton", "customer birch carton",

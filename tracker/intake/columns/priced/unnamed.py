@@ -40,8 +40,8 @@ def amount_per_unit(
     columns: Columns, samples: Mapping[int, Sequence[Cell]], others: Sequence[Column], titles: Sequence[Words]
 ) -> tuple[Column, ...]:
     """'Betrag | Währg | Preiseinheit | ME', 'Valor kg', 'Importe' over '1.418,00 €/t': where no column is a price, the
-    amount with a unit is one, and what stands beside 'EUR/t' in each row; so it is below 'EUR/t', and a bare 'Wert' below
-    'Preise EUR/t', where no column of the table, `others` with the rest, counts what is bought."""
+    amount with a unit is one, and what stands beside 'EUR/t' in each row; so it is below 'EUR/t', and a bare 'Wert'
+    below 'Preise EUR/t', where no column of the table, `others` with the rest, counts what is bought."""
     totals = [one for one in columns.of(Role.TOTAL) if not phrases("volumes_sold").find(one.text)]
     per_unit = [one for one in totals if one.bases or one.mass_units or _mostly_per_unit(samples[one.index])]
     if len(per_unit) == 1:

@@ -80,9 +80,11 @@ def tell_of_the_last_firm_s(drafts: Iterable[Draft], read: ReadTable, sheet: Rea
     for words in sorted(theirs, key=lambda each: (each.row, each.cell.column)):
         kinds = map(type, statements(words.text)) if words.row in touching else ()
         code = next((_TOLD_OF[kind] for kind in kinds if kind in _TOLD_OF), None)
-        for draft in bare if code is not None else ():
-            draft.note(code, at(words.cell), f"“{words.text.strip()}” stands below another firm's prices, and may hold "
-                       "for this offer too. Ask the vendor.")  # fmt: skip
+        if code is None:
+            continue
+        text = f"“{words.text.strip()}” stands below another firm's prices, and may hold for this offer too."
+        for draft in bare:
+            draft.note(code, at(words.cell), f"{text} Ask the vendor.")
 
 
 def _has_terms(draft: Draft) -> bool:

@@ -24,9 +24,9 @@ def _has_parts(scope: Scope) -> bool:
     known = scope.terms.get("parts")
     if known is None:
         known = scope.terms["parts"] = any(
-            said.value.parts or any(parts_excepted(said.words))
+            any(said.value.parts or any(parts_excepted(said.words)) for said in level.all_of(SaysBasis))
+            or any(said.value.parts or any(parts_excepted(said.words)) for said in level.all_of(SaysCurrency))
             for level in scope.levels
-            for said in (*level.all_of(SaysBasis), *level.all_of(SaysCurrency))
         )
     return bool(known)
 

@@ -62,7 +62,7 @@ def letterhead(sheet: ReadSheet) -> Said[str] | None:
 
 
 def _in_small_letters(text: str) -> str | None:
-    """'ets fontgrise emballage': as whoever writes no capitals at all would write a firm; not 'anfrage birch carton'."""
+    """'ets fontgrise emballage': as whoever writes no capitals at all would write a firm, and not 'anfrage birch'."""
     name = text.strip()
     if not name.islower() or not has_words_of_its_own(name) or phrases("header_filler").find(name.split()[0]):
         return None
