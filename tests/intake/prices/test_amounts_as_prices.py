@@ -75,29 +75,3 @@ def test_the_value_of_so_much_board_is_no_price_per_the_unit_beside_it(value, un
     assert "accepted" not in {str(line.state) for line in lines(rows).values()}
     smallest = [[*heads[:3], "Minimum order (t)", *heads[4:]], ["GC1", 250, 400, 3, 1285, "EUR/tonne"]]
     assert [(str(line.state), line.offer.minimum_kg) for line in lines(smallest).values()] == [("accepted", 3000)]
-
-
-VALUES = [
-    ("Prices in EUR/t", "EUR/t", "Value", "Quantity (t)"),
-    ("Preise EUR/t", "EUR/t", "Wert", "Menge (t)"),
-    ("Prix EUR/t", "EUR/t", "Valeur", "Quantité (t)"),
-    ("Precios EUR/t", "EUR/t", "Valor", "Cantidad (t)"),
-    ("Priser EUR/ton", "EUR/ton", "Värde", "Mängd (t)"),
-]
-
-
-@pytest.mark.parametrize(("title", "unit", "value", "quantity"), VALUES)
-def test_a_bare_value_is_the_price_below_a_title_of_prices_per_unit(title, unit, value, quantity):
-    rows = [["Board", "g/m²", "µm", value], ["GC2", 255, 430, 1219], ["GD2", 300, 385, 853]]
-    told = lines([[title], [], *rows]).values()
-    assert [(str(line.state), line.offer.price, str(line.offer.basis)) for line in told] == [
-        ("accepted", 1219, "tonne"),
-        ("accepted", 853, "tonne"),
-    ]
-    assert "accepted" not in {str(line.state) for line in lines([[unit], [], *rows]).values()}
-
-
-@pytest.mark.parametrize(("title", "unit", "value", "quantity"), VALUES)
-def test_a_bare_value_of_so_much_board_is_none_below_it_either(title, unit, value, quantity):
-    rows = [["Board", "g/m²", "µm", quantity, value], ["GC2", 255, 430, 2, 2438], ["GD2", 300, 385, 3, 2559]]
-    assert "accepted" not in {str(line.state) for line in lines([[title], [], *rows]).values()}

@@ -40,8 +40,8 @@ def amount_per_unit(
     columns: Columns, samples: Mapping[int, Sequence[Cell]], others: Sequence[Column], titles: Sequence[Words]
 ) -> tuple[Column, ...]:
     """'Betrag | Währg | Preiseinheit | ME', 'Valor kg', 'Importe' over '1.418,00 €/t': where no column is a price, the
-    amount with a unit is one, and what stands beside 'EUR/t' in each row; so it is below 'EUR/t', and a bare 'Wert'
-    below 'Preise EUR/t', where no column of the table, `others` with the rest, counts what is bought."""
+    amount with a unit is one, and what stands beside 'EUR/t' in each row; so it is below 'EUR/t' where no column of the
+    table, `others` with the rest, counts what is bought."""
     totals = [one for one in columns.of(Role.TOTAL) if not phrases("volumes_sold").find(one.text)]
     per_unit = [one for one in totals if one.bases or one.mass_units or _mostly_per_unit(samples[one.index])]
     if len(per_unit) == 1:
@@ -52,11 +52,7 @@ def amount_per_unit(
         return tuple(totals)
     amounts = [one for one in totals if any(map(_is_amount, one.said))]
     units = columns.of(Role.BASIS, Role.PER_QUANTITY)
-    if len(amounts) == 1 and (units or _by_titles(amounts[0], samples, others, titles)):
-        return tuple(amounts)
-    of_prices = [words for words in titles if phrases("price_words").find(words.text)]
-    values = [one for one in totals if phrases("bare_values").whole(one.text) is not None]
-    return tuple(values) if len(totals) == 1 and values and _by_titles(values[0], samples, others, of_prices) else ()
+    return tuple(amounts) if len(amounts) == 1 and (units or _by_titles(amounts[0], samples, others, titles)) else ()
 
 
 def _by_titles(
