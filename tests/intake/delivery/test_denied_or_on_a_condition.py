@@ -119,3 +119,43 @@ def test_freight_that_is_paid_on_some_orders(text, delivered):
     found = freight_of_prices(text)
     assert found is not None
     assert found.delivered is delivered
+
+
+@pytest.mark.parametrize(
+    ("note", "delivered"),
+    [
+        ("For orders of 8 tonnes or more, delivery is free.", None), ("Full truckloads, we deliver free.", None),
+        ("Within 80 miles of our works, delivery is free.", None), ("Delivery free of charge, from 6 tonnes.", None),
+        ("Zone A: delivery free. Zone B: 20 EUR/t.", None), ("Sample delivery is free.", None),
+        ("Ab 8 t, Lieferung frei.", None), ("Bei Abnahme voller LKW, Lieferung frei.", None),
+        ("Ab einem Bestellwert von 3.000 EUR Lieferung frei.", None), ("Innerhalb Hessens Lieferung frei.", None),
+        ("Kostenlose Lieferung, sofern volle LKW", None), ("Lieferung frei, Inseln ausgenommen", None),
+        ("Lieferung frei, ab 6 t", None), ("Pour toute commande de plus de 6 t, livraison gratuite.", None),
+        ("Dès 6 t, livraison gratuite", None), ("Desde 6 t, entrega gratis.", None),
+        ("En la península, entrega gratuita.", None), ("Entrega gratuita, a partir de 8 t.", None),
+        ("Vid helt lass levereras fritt.", None), ("Inom Skåne levereras fritt.", None),
+        ("Delivery free, net 30 days", True), ("Prices in EUR/t, delivery free.", True),
+        ("All goods are delivered. Delivery is free.", True), ("Lieferung frei, Zahlung 30 Tage netto", True),
+        ("Wir liefern frei.", True), ("La livraison est gratuite.", True), ("La entrega es gratuita.", True),
+        ("Alla priser med gratis leverans.", True), ("Lieferung frei; Lieferzeit 3 Wochen", True),
+    ],
+)  # fmt: skip
+def test_free_delivery_of_some_orders_or_places_is_not_in_all_prices(note, delivered):
+    assert lines([*ROWS, [note]])["D3"].offer.delivered is delivered
+
+
+@pytest.mark.parametrize(
+    ("text", "delivered"),
+    [
+        ("For orders of 8 tons or more, free delivery", None), ("Full truckloads, free delivery", None),
+        ("Ab 8 t, frei Haus", None), ("Innerhalb Hessens frei Haus", None), ("Frei Haus, ab 6 t", None),
+        ("Dès 6 t, franco", None), ("Desde 6 t, portes pagados", None), ("Från 6 ton, fritt levererat", None),
+        ("Frei Haus, Inseln ausgenommen", None), ("Vid helt lass fri leverans", None),
+        ("EUR/t, ab 6 t, frei Haus", True), ("Prices in USD/ST from 6 tons, delivered", True),
+        ("Frei Haus, Mindestmenge 6 t", True), ("Lead time 3 weeks, delivered", True),
+    ],
+)  # fmt: skip
+def test_a_part_of_its_own_that_bounds_freight(text, delivered):
+    found = freight_of_prices(text)
+    assert found is not None
+    assert found.delivered is delivered

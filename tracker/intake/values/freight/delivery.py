@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 from itertools import pairwise
 
+from tracker.intake.values.freight.delivered_free import free_for_all
 from tracker.intake.values.prices.money import price_unit
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, words
@@ -207,10 +208,10 @@ def _are_names(words_between: list[str]) -> bool:
 
 def _free(text: str) -> Delivery | None:
     """'Allt levereras fritt.', 'Lieferung frei'; what is free from 10 t, or to a place, is not said to be so here."""
-    for match in phrases("delivered_free").find(text):
-        if text[match.end :].lstrip()[:1] in ("", ".", ",", ";", ")") and not _denied_ahead(text, match):
-            return Delivery(True, text[match.start : match.end])
-    return None
+    match = free_for_all(text)
+    if match is None or _denied_ahead(text, match):
+        return None
+    return Delivery(True, text[match.start : match.end])
 
 
 _COLON = re.compile(r"\s*[:=]\s*")

@@ -13,6 +13,8 @@ from tracker.intake.values.freight.relieved_charges import no_charges
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.orders.masses import Mass, find_mass_units, find_masses
 from tracker.intake.values.prices.basis import ton_definition
+from tracker.intake.values.prices.currency import find_currencies
+from tracker.intake.values.prices.money import find_price_unit
 from tracker.intake.values.times.lead_sentences import find_lead
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import pattern, phrases
@@ -27,7 +29,8 @@ def freight_of_prices(text: str) -> Delivery | None:
         return Delivery(None, said.words)
     if said is None or said.delivered is False:
         return said
-    open_ = any(_of_an_order(clause) or _on_a_condition(clause) for clause in clauses(text))
+    told = (_of_an_order, _on_a_condition, _bounded_beside)
+    open_ = any(tells(clause) for clause in clauses(text) for tells in told)
     return Delivery(None, said.words, said.of_lead_time, conditional=True) if open_ else said
 
 
@@ -36,6 +39,28 @@ def _on_a_condition(clause: str) -> bool:
     parts = [part for part in re.split(r",(?!\d)", clause) if find_delivery(part) or phrases("charges").find(part)]
     told = (_charged, _within_a_reach, _of_full_loads, of_some_orders)
     return any(tells(part) for part in parts for tells in told)
+
+
+def _bounded_beside(clause: str) -> bool:
+    """'Ab 10 t, frei Haus', 'full truckloads, delivered', 'franco, à partir de 5 t', 'frei Haus, Inseln ausgenommen': a
+    part of its own bounds the freight. Where prices or a minimum are told, it may bound those."""
+    if find_currencies(clause) or find_price_unit(clause) is not None:
+        return False
+    parts = re.split(r",(?!\d)", clause)
+    told = [place for place, part in enumerate(parts) if find_delivery(part) is not None]
+    beside = [part for place, part in enumerate(parts) if any(abs(place - one) == 1 for one in told)]
+    behind = parts[told[0] + 1 :] if told else []
+    bounds = (_bounds_orders, _within_a_reach, _of_full_loads)
+    return any(tells(part) for part in beside for tells in bounds) or any(
+        phrases("excepted_behind").find(part) for part in behind
+    )
+
+
+def _bounds_orders(part: str) -> bool:
+    """'Ab 10 t', 'für Aufträge über 5 t': a size of order and what it begins with; 'minimum order 5 t' is another."""
+    led = phrases("bracket").at(tokens(fold(part.strip())), 0)
+    sized = led is not None and led.value in ("from", "above", "below") and bool(find_masses(part))
+    return (sized and not phrases("minimum").find(part)) or of_some_orders(part)
 
 
 def _of_full_loads(part: str) -> bool:
@@ -59,9 +84,16 @@ _DISTANCE = re.compile(r"\s*(?:a |of |de |von |av )?\d+\s?(?:km|kilomet\w+|miles
 
 
 def _within_a_reach(part: str) -> bool:
-    """'Delivered within 100 miles', and not 'delivered to Dayton (45 miles from our mill)'."""
+    """'Delivered within 100 miles', 'innerhalb Bayerns frei Haus', and not 'delivered to Dayton (45 miles from our
+    mill)'."""
     folded = fold(part)
-    return any(_DISTANCE.match(folded[match.end :]) for match in phrases("reach").find(part))
+    return any(
+        _DISTANCE.match(folded[match.end :]) or (match.first == 0 and _PLACE.match(part[match.end :]))
+        for match in phrases("reach").find(part)
+    )
+
+
+_PLACE = re.compile(r"\s+[^\W\d_a-zà-öø-ÿ][^\W\d_]*[a-zà-öø-ÿ]")
 
 
 def _of_some_boards(clause: str) -> bool:
