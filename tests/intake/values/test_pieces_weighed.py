@@ -4,6 +4,7 @@ from decimal import Decimal
 
 import pytest
 
+from tests.intake.sheets import codes, lines
 from tracker.intake.values.orders.minimum import find_minimum
 
 
@@ -43,3 +44,36 @@ def test_the_weight_of_all_is_multiplied_by_nothing(text, kg):
 
 def test_two_or_three_rolls_leave_it_open():
     assert find_minimum("Minimum order 2-3 rolls of 650 kg") is None
+
+
+@pytest.mark.parametrize(
+    ("text", "kg"),
+    [
+        ("Minimum order 6 pallets of 4,500 kg total", 4500),
+        ("Minimum order 9 rolls of 9,000 kg in all", 9000),
+        ("Mindestmenge 6 Paletten mit 4.500 kg insgesamt", 4500),
+        ("Commande minimum : 6 palettes de 4500 kg au total", 4500),
+        ("Pedido mínimo 6 palets de 4500 kg en total", 4500),
+        ("Minsta order 6 pallar om 4500 kg totalt", 4500),
+        ("Minimum order 6 pallets at 700 kg each", 4200),
+        ("Mindestmenge 6 Paletten mit je 700 kg", 4200),
+        ("Minimum order 9 pallets at 900 kg", 8100),
+    ],
+)
+def test_words_behind_the_weight_say_whose_it_is(text, kg):
+    assert find_minimum(text).kg() == Decimal(kg)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Mindestmenge 9 Rollen von 6 t", "Mindestmenge 7 Paletten zu 3 t", "Mindestmenge 5 Paletten von 2.600 kg",
+        "Commande minimum : 7 palettes de 3 t", "Pedido mínimo 9 bobinas de 6 t",
+        "Minsta order 6 pallar på 4000 kg", "Minimum order 9 rolls at 14,000 lb", "Mindestmenge 3 Rollen mit 2.100 kg",
+        "Minsta order 3 rullar med 2100 kg", "Pedido mínimo 3 bobinas con 2100 kg", "Minimum order 3 rolls at 2100 kg",
+    ],
+)  # fmt: skip
+def test_a_weight_of_one_piece_or_of_all_is_left_open(text):
+    assert find_minimum(text).kg() is None
+    (line,) = lines([["Grade", "g/m²", "µm", "EUR/tonne"], ["GC1", 240, 390, 1211], [], [text]]).values()
+    assert (str(line.state), line.offer.minimum_kg, codes(line)) == ("accepted", None, {"bracket-unread"})

@@ -1,14 +1,17 @@
 """Orders told in rolls or pallets with what one of them weighs: '2 Rollen, Rollengewicht 750 kg', '3 skids of 1 t'.
 
-So many times that weight is ordered. '3 pallets (2,400 kg)' and '3 pallets = 2,400 kg' say what all of them weigh,
-and '2 rolls or 750 kg' another order.
+So many times that weight is ordered. '3 pallets (2,400 kg)', '3 pallets = 2,400 kg' and '3 pallets of 2,400 kg in all'
+say what all of them weigh, and '2 rolls or 750 kg' another order. '2 Rollen mit 1.500 kg' may say either, and so do
+'8 Paletten zu 4 t', for no pallet carries that: then both are readings of the weight.
 """
 
 import re
+from dataclasses import replace
+from decimal import Decimal
 from functools import lru_cache
 
 from tracker.intake.values.figures.numbers_in_words import in_figures
-from tracker.intake.values.orders.masses import Mass, mass_text
+from tracker.intake.values.orders.masses import TONS, Mass, mass_text
 from tracker.intake.words.lists import phrases, words
 from tracker.intake.words.phrases import Found
 
@@ -26,10 +29,30 @@ def times_pieces(text: str, weight: Mass) -> Mass | None:
         return weight
     plain = _plain(ahead)
     counted = _COUNT.search(plain[: piece.start])
-    if counted is None or not (_of_each(plain[piece.end :]) or _each(behind)):
+    between = plain[piece.end :]
+    told = _each(behind) or between.strip(_STOPS).startswith(_WEIGHT)
+    if counted is None or _of_all(behind) or not (told or _of_each(between) or _with(between)):
         return weight
     count = mass_text(f"{counted['count']} {words('basis')['kg'][0]}")
-    return None if counted["several"] or count is None else weight.times(count)
+    if counted["several"] or count is None:
+        return None
+    all_of_them = weight.times(count)
+    certain = told or _is_of_one(weight, int(counted["count"]), piece.value, between)
+    return all_of_them if certain else replace(weight, amounts=(*weight.amounts, *all_of_them.amounts))
+
+
+_HEAVIEST_KG = {"pallet": 2000, "roll": 3000}
+_LIGHTEST_KG = {"pallet": 150, "roll": 100}
+"""What a pallet or a roll of board weighs (our choice: what lift trucks carry and unwinders hold, and less than which
+nobody packs)."""
+
+
+def _is_of_one(weight: Mass, count: int, piece: str, between: str) -> bool:
+    """A piece can weigh as much; behind 'with', so many of them cannot weigh as little together."""
+    readings = [kg for ton in TONS if (kg := weight.kg(ton)) is not None]
+    possible = not readings or min(readings) <= _HEAVIEST_KG[piece]
+    together = min(readings, default=Decimal(0)) >= _LIGHTEST_KG[piece] * count
+    return possible and not (_with(between) and together)
 
 
 def _plain(text: str) -> str:
@@ -49,12 +72,29 @@ def _named(text: str) -> list[Found[str]]:
 
 def _of_each(between: str) -> bool:
     """', Rollengewicht' and ' à ': what stands between the piece and its weight says that one of them weighs it."""
-    said = between.strip(" ,:;()–-")
+    said = between.strip(_STOPS)
     rest = said.removeprefix(_WEIGHT).strip(" :=") if said.startswith(_WEIGHT) else said
     small = not rest or phrases("about").find(rest)
     return (said.startswith(_WEIGHT) and bool(small)) or phrases("piece_weights").whole(said) == "of"
 
 
+_STOPS = " ,:;()–-"
+
+
+def _with(between: str) -> bool:
+    """'2 Rollen mit 1.500 kg', '10 rolls at 15,000 lb': of one of them, or of all."""
+    return phrases("piece_weights").whole(between.strip(_STOPS)) == "with"
+
+
+def _of_all(behind: str) -> bool:
+    """'16,000 lb total', '2,400 kg insgesamt'."""
+    return _stands_behind(behind, "all")
+
+
 def _each(behind: str) -> bool:
+    return _stands_behind(behind, "each")
+
+
+def _stands_behind(behind: str, meaning: str) -> bool:
     found = phrases("piece_weights").find(behind)
-    return any(match.value == "each" and not behind[: match.start].strip(" ,/(") for match in found)
+    return any(match.value == meaning and not behind[: match.start].strip(" ,/(") for match in found)
