@@ -153,6 +153,7 @@ def test_free_delivery_of_some_orders_or_places_is_not_in_all_prices(note, deliv
         ("Frei Haus, Inseln ausgenommen", None), ("Vid helt lass fri leverans", None),
         ("EUR/t, ab 6 t, frei Haus", True), ("Prices in USD/ST from 6 tons, delivered", True),
         ("Frei Haus, Mindestmenge 6 t", True), ("Lead time 3 weeks, delivered", True),
+        ("Prices are firm for orders entered by November 6, 2026 and include freight", True),
     ],
 )  # fmt: skip
 def test_a_part_of_its_own_that_bounds_freight(text, delivered):

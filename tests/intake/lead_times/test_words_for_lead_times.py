@@ -282,3 +282,65 @@ def test_when_a_buyer_may_expect_board_is_a_time_unless_it_is_a_day():
     weeks, day = lines([head, ["GC1", 240, 380, 1290, "5 weeks"], ["GC2", 275, 450, 1210, "12 July"]]).values()
     assert (weeks.offer.lead_days, day.offer.lead_days) == ((35, 35), None)
     assert str(day.state) == "accepted"
+
+
+BOARD = [["Grade", "Caliper (µm)", "Weight (g/m²)", "Price EUR/tonne"], ["GC1", 440, 280, 1187], []]
+
+
+@pytest.mark.parametrize(
+    ("text", "lead"),
+    [
+        ("Wir liefern auf Einwegpaletten, Abholung binnen 20 Tagen", None),
+        ("Wir liefern gegen Vorkasse, 14 Tage", None), ("Wir liefern an 2 Tagen pro Woche", None),
+        ("Wir liefern Muster in 3 Tagen", None),
+        ("We deliver in your area 2 days a week.", None), ("We ship 4 days a week.", None),
+        ("Board made in Finland, 30 days", None), ("Trials: made in 2 weeks", None),
+        ("Nous livrons à 30 jours", None), ("Nous livrons 2 jours par semaine", None),
+        ("Servimos sobre palets, devolución en 20 días", None), ("Servimos a 30 días", None),
+        ("Entregamos a crédito, 30 días", None), ("Vi levererar 3 dagar i veckan", None),
+        ("Levereras på pall som returneras inom 20 dagar", None), ("Vi levererar prover inom 3 dagar", None),
+        ("Wir liefern in 5 Wochen", (35, 35)), ("Wir liefern frei Haus innerhalb 12 Tagen", (12, 12)),
+        ("Wir liefern frei Haus, 5 Wochen", (35, 35)), ("We deliver in 12 days.", (12, 12)),
+        ("We can ship in 5 weeks", (35, 35)), ("Board made in 5 weeks", (35, 35)),
+        ("Nous livrons sous 5 semaines", (35, 35)), ("Servimos en 5 semanas", (35, 35)),
+        ("Levereras inom 5 veckor", (35, 35)), ("Lead time 5 weeks, samples 3 days", (35, 35)),
+        ("Lead time 5 weeks, trucks leave 2 days a week", (35, 35)),
+    ],
+)  # fmt: skip
+def test_a_verb_of_sending_speaks_of_the_time_right_behind_it(text, lead):
+    assert lines([*BOARD, [text]])["D2"].offer.lead_days == lead
+
+
+@pytest.mark.parametrize(
+    ("text", "lead"),
+    [
+        ("Please order 5 weeks before delivery.", (35, 35)),
+        ("Orders must be placed 5 weeks prior to shipment.", (35, 35)),
+        ("Allow 5 weeks before shipment.", (35, 35)), ("Order at least 20 days ahead of shipment", (20, 20)),
+        ("Bestelleingang 5 Wochen vor Lieferung", (35, 35)), ("Bestellung bitte 5 Wochen vor Liefertermin", (35, 35)),
+        ("Commander 5 semaines avant livraison", (35, 35)), ("Hacer el pedido 5 semanas antes de la entrega", (35, 35)),
+        ("Beställning 5 veckor före leverans", (35, 35)), ("Lieferung in 5 Wochen nach Anmeldung", (35, 35)),
+        ("Livraison sous 5 semaines sur avis", (35, 35)),
+        ("Order changes up to 2 weeks before shipment", None),
+        ("Orders cannot be changed 10 days before shipment", None),
+        ("Call 2 days before delivery", None), ("Avis 2 Tage vor Lieferung", None),
+        ("Allow 3 days for the rolls to rest after delivery", None), ("Stornierung 10 Tage vor Lieferung", None),
+        ("Préavis 48 heures avant livraison", None), ("Avisar 2 días antes de la entrega", None),
+        ("Avisering 2 dagar före leverans", None),
+    ],
+)  # fmt: skip
+def test_when_to_order_is_the_lead_time_and_when_to_call_is_none(text, lead):
+    assert lines([*BOARD, [text]])["D2"].offer.lead_days == lead
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Entrega con 5 semanas de antelación", "Pedido con 5 semanas de antelación",
+        "Livraison 5 semaines avec préavis de 48 heures",
+    ],
+)  # fmt: skip
+def test_weeks_of_notice_are_told(text):
+    line = lines([*BOARD, [text]])["D2"]
+    assert line.offer.lead_days is None
+    assert "lead-time-unread" in codes(line)

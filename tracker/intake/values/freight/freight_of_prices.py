@@ -60,7 +60,9 @@ def _bounds_orders(part: str) -> bool:
     """'Ab 10 t', 'für Aufträge über 5 t': a size of order and what it begins with; 'minimum order 5 t' is another."""
     led = phrases("bracket").at(tokens(fold(part.strip())), 0)
     sized = led is not None and led.value in ("from", "above", "below") and bool(find_masses(part))
-    return (sized and not phrases("minimum").find(part)) or of_some_orders(part)
+    # 'Prices are firm for orders entered by 18 December and include freight' tells of prices first.
+    of_orders = phrases("on_orders").at(tokens(fold(part.strip())), 0) is not None and of_some_orders(part)
+    return (sized and not phrases("minimum").find(part)) or of_orders
 
 
 def _of_full_loads(part: str) -> bool:

@@ -6,10 +6,11 @@
 import re
 from functools import lru_cache
 
-from tracker.intake.values.times.lead import lead_phrases
+from tracker.intake.values.times.delivery_sentences import time_led
+from tracker.intake.values.times.lead import LeadUnit, lead_phrases
 from tracker.intake.values.times.times_in_words import times_in_figures
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import Found, blanked
+from tracker.intake.words.phrases import Found, blanked, tokens_of
 
 _PARTS = re.compile(r"(,(?!\d)|\s-\s(?!\d))")
 """What parts the terms of one line, kept."""
@@ -27,6 +28,8 @@ def without_notices(clause: str) -> str:
 def is_notice(part: str) -> bool:
     """Whether all that a part tells of delivery is what something else is counted from or announced for."""
     figures = times_in_figures(part)
+    if _ordered_ahead(figures):
+        return False
     around = phrases("around_delivery").find(figures)
     if any(match.value == "notice" for match in around):
         return not _leads(figures, around)
@@ -34,12 +37,34 @@ def is_notice(part: str) -> bool:
     return bool(counted) and not _leads(figures, counted)
 
 
+def _ordered_ahead(part: str) -> bool:
+    """'Order 3 weeks before delivery', 'Bestelleingang 3 Wochen vor Lieferung': that long it takes; not 'order changes
+    up to 10 days before shipment'."""
+    least = (match.span for match in phrases("bracket").find(part) if match.value == "from")
+    told = blanked(part, least).lstrip()
+    orders = phrases("ordered_ahead").at(tokens_of(told), 0)
+    before = any(_behind_a_time(part, match) for match in phrases("around_delivery").find(part))
+    return orders is not None and before and time_led(told, orders.end) is not None
+
+
+def announced_in_weeks(clause: str) -> bool:
+    """'Entrega con 4 semanas de antelación': nobody gives notice of a truck in weeks, so it may be the lead time."""
+    notice = any(match.value == "notice" for match in phrases("around_delivery").find(clause))
+    weeks = notice and any(match.value == "week" for match in lead_phrases().find(times_in_figures(clause)))
+    return weeks and any(phrases(section).find(clause) for section in ("dispatch", "order_words"))
+
+
 def _leads(text: str, around: list[Found[str]]) -> bool:
     """Whether words for lead time stand beside these, which may hold one of them: 'Lieferung' does not count beside
-    'Avis', for that is what is announced."""
+    'Avis', for that is what is announced, but where weeks stand right behind it."""
     topics = phrases("lead_topic").find(blanked(text, (match.span for match in around)))
     notice = any(match.value == "notice" for match in around)
-    return any(not notice or phrases("dispatch").whole(text[topic.start : topic.end]) is None for topic in topics)
+    return any(
+        not notice
+        or phrases("dispatch").whole(text[topic.start : topic.end]) is None
+        or time_led(text, topic.end) is LeadUnit.WEEK
+        for topic in topics
+    )
 
 
 def _behind_a_time(text: str, said: Found[str]) -> bool:

@@ -8,6 +8,7 @@ from functools import cache, lru_cache
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.times.around_delivery import without_notices
+from tracker.intake.values.times.delivery_sentences import lead_topics, without_rhythms, without_samples
 from tracker.intake.values.times.firm_times import without_firm
 from tracker.intake.values.times.lead import LeadTime, LeadUnit, lead_phrases, lead_text, lead_unit
 from tracker.intake.values.times.lead_from_order import lead_from_order, leaves_at_once
@@ -45,11 +46,16 @@ def find_lead(text: str) -> LeadTime | None:
     Only where a clause speaks of lead time, dispatch or delivery; None where two clauses disagree.
     """
     found: dict[tuple[int, int], LeadTime] = {}
-    for clause in map(without_notices, clauses(text)):
+    for clause in map(_told_of_orders, clauses(text)):
         lead = _clause_lead(without_firm(clause))
         for one in (lead,) if lead is not None else _carried_on(clause) if found else ():
             found[one.days] = one
     return next(iter(found.values())) if len(found) == 1 else None
+
+
+def _told_of_orders(clause: str) -> str:
+    """The clause without what else is told in times: notices, how often, and how soon samples come."""
+    return without_samples(without_rhythms(without_notices(clause)))
 
 
 @lru_cache(maxsize=8192)
@@ -82,7 +88,7 @@ _TERMS = re.compile(r",(?!\d)|\s-\s(?!\d)")
 
 def _clause_lead(clause: str) -> LeadTime | None:
     """A clause's one lead time. Parts between commas that speak of payment or validity are left out."""
-    topics = phrases("lead_topic").find(clause)
+    topics = lead_topics(clause)
     if not topics:
         return lead_from_order(clause) or leaves_at_once(clause)
     rest = clause[topics[-1].end :].strip(" :,-–=")

@@ -5,7 +5,8 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from tracker.intake.values.notes.clauses import clauses
-from tracker.intake.values.times.around_delivery import without_notices
+from tracker.intake.values.times.around_delivery import announced_in_weeks, without_notices
+from tracker.intake.values.times.delivery_sentences import without_rhythms, without_samples
 from tracker.intake.values.times.times_in_words import counts_in_figures
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
@@ -41,7 +42,9 @@ def _names_a_week(clause: str) -> bool:
 
 def speaks_of_time(clause: str) -> bool:
     """Weeks or days among words for lead time, and none for payment or validity."""
-    clause = without_notices(clause)
+    if announced_in_weeks(clause):
+        return True
+    clause = without_samples(without_rhythms(without_notices(clause)))
     other = any(match.value == "any" for match in phrases("not_lead").find(clause))
     if other or not phrases("lead_topic").find(clause):
         return False
