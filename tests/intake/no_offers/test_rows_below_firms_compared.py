@@ -66,3 +66,31 @@ def test_a_mean_written_once_holds_for_the_boards_below_it():
 def test_firms_named_for_boards_do_not_turn_a_table_on_its_side():
     firms = ("Ostrow Board", "Kellmar Packaging", "Tarnby Paperboard", "Velden Paper")
     assert sorted(compared("en", "Last year", 1111, firms)) == ["E2", "E3", "E4", "E5"]
+
+
+@pytest.mark.parametrize("name", ["Delta", "Range", "Plan", "Ziel", "Current", "Target", "Gain", "Index"])
+def test_a_firm_called_by_such_a_word_is_asked_about_where_it_stands_first(name):
+    boards = [("SBS", 20, 82, 1180), ("CUK", 21, 84, 1010)]
+    rows = [HEADS["en"], *([firm, *board] for firm in (name, "Ostrow Board") for board in boards)]
+    found = lines(rows)
+    assert [str(line.state) for line in found.values()] == ["question", "question", "accepted", "accepted"]
+    assert found["E2"].offer.vendor == name
+
+
+def test_one_written_once_above_the_others_keeps_all_its_rows():
+    rows = [HEADS["en"], ["Delta", "SBS", 20, 82, 1180], [None, "CUK", 21, 84, 1010]]
+    rows += [["Ostrow Board", "SBS", 20, 82, 1200], [None, "CUK", 21, 84, 1030]]
+    assert sorted(lines(rows)) == ["E2", "E3", "E4", "E5"]
+
+
+@pytest.mark.parametrize(("language", "label"), [("en", "Delta"), ("en", "Range"), ("de", "Spanne"), ("fr", "Gain")])
+def test_what_firms_differ_by_is_no_offer(language, label):
+    assert sorted(compared(language, label, 20)) == ["E2", "E3"]
+
+
+@pytest.mark.parametrize(
+    ("language", "label"), [("en", "Target"), ("de", "Plan"), ("fr", "Objectif"), ("es", "Objetivo"), ("sv", "Mål")]
+)
+def test_what_is_planned_is_no_offer_below_several_firms_and_asked_below_one(language, label):
+    assert sorted(compared(language, label, 1111)) == ["E2", "E3"]
+    assert compared(language, label, 1111, ("Ostrow Board",))["E3"].state == "question"

@@ -1,6 +1,6 @@
 """Whether a row costs what the boards around it do: what tells 'Premium SBS 18 pt' from a premium for SBS."""
 
-from collections.abc import Mapping, Sequence, Set
+from collections.abc import Iterable, Mapping, Sequence, Set
 from decimal import Decimal
 
 from tracker.intake.grid import Cell
@@ -44,6 +44,17 @@ class Neighbours:
                 if figure is not None:
                     least[index] = min(figure, least.get(index, figure))
         return bool(own) and all(index in least and _SMALL_PART * own[index] < least[index] for index in own)
+
+    def far_below_rows(self, cells: Mapping[int, Cell], rows: Iterable[int]) -> bool:
+        """Whether each price of a row is a small part of the least in those rows, as what firms differ by is."""
+        view = self._table.view
+        own = {index: figure for index in self._priced & cells.keys() if (figure := _figure(cells[index])) is not None}
+        compared = [view.rows[row] for row in rows]
+        least = {
+            index: min((f for one in compared if index in one and (f := _figure(one[index]))), default=Decimal(0))
+            for index in own
+        }
+        return bool(own) and all(_SMALL_PART * figure < least[index] for index, figure in own.items())
 
     def sum_up(self, row: int, cells: Mapping[int, Cell]) -> bool:
         """Whether each price of a row is the sum, the mean, the least or the most of some right above it."""

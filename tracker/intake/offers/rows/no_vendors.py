@@ -4,7 +4,7 @@ from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.rows.neighbours import Neighbours
 from tracker.intake.tables.table import Headings, Table
-from tracker.intake.values.firms.no_firms import NoFirm, no_firm
+from tracker.intake.values.firms.no_firms import NoFirm, doubted, no_firm
 from tracker.intake.values.heads.roles import Role
 
 _MEASURED = (Role.CALIPER, Role.WEIGHT)
@@ -26,6 +26,7 @@ def no_vendors(table: Table, columns: Columns, neighbours: Neighbours, *, once: 
     told = {row: said for row, cell in named.items() if (said := no_firm(cell.text)) is not None}
     if not told or len(told) == len(named):
         return {}
+    firms = {row: cell.text.strip() for row, cell in named.items() if row not in told}
     found: dict[int, tuple[str, str]] = {}
     last: tuple[str, str] | None = None
     below: Headings | None = None
@@ -34,11 +35,20 @@ def no_vendors(table: Table, columns: Columns, neighbours: Neighbours, *, once: 
         last = last if once and row.index not in named and row.headings is below else None
         below = row.headings
         if row.index in told:
-            summed = _sums_up(row.index, cells, columns, neighbours)
-            last = _why(told[row.index], named[row.index], summed=summed)
+            summed = _sums_up(row.index, cells, columns, neighbours) or neighbours.far_below_rows(cells, firms)
+            said = _by_its_place(told[row.index], row.index, named[row.index].text, firms)
+            last = _why(said, named[row.index], summed=summed)
         if last is not None:
             found[row.index] = last
     return found
+
+
+def _by_its_place(said: NoFirm, row: int, text: str, firms: dict[int, str]) -> NoFirm:
+    """Above all firms, 'Delta' or 'Budget' may be one of them; 'Target' is none below all that are compared."""
+    if row < min(firms):
+        return doubted(said, text)
+    compared = row > max(firms) and len(set(firms.values())) > 1
+    return NoFirm.NOT_OFFERED if said is NoFirm.MAY_BE_MEANT and compared else said
 
 
 def _sums_up(row: int, cells: dict[int, Cell], columns: Columns, neighbours: Neighbours) -> bool:
@@ -48,7 +58,7 @@ def _sums_up(row: int, cells: dict[int, Cell], columns: Columns, neighbours: Nei
 
 
 def _why(said: NoFirm, cell: Cell, *, summed: bool) -> tuple[str, str]:
-    doubtful = said is NoFirm.MAY_BE_OTHERS or (said is NoFirm.MAY_BE_SUMMED and not summed)
+    doubtful = said in (NoFirm.MAY_BE_OTHERS, NoFirm.MAY_BE_MEANT) or (said is NoFirm.MAY_BE_SUMMED and not summed)
     if doubtful:
         return "", f"“{cell.text.strip()}” may be no firm, and the price {said.value}"
     return (NoFirm.SUMMED if said is NoFirm.MAY_BE_SUMMED else said).value, ""

@@ -17,6 +17,8 @@ class NoFirm(StrEnum):
     """Said by a word that a firm may bear as well: 'Total'."""
     NOT_OFFERED = "its words say that nobody offers it"
     MAY_BE_OTHERS = "perhaps what nobody offers"
+    MAY_BE_MEANT = "perhaps what is planned or paid"
+    """Said by a word that a firm may bear as well: 'Target', 'Plan'."""
 
 
 @lru_cache(maxsize=4096)
@@ -26,10 +28,26 @@ def no_firm(text: str) -> NoFirm | None:
     text = text.strip(" .:*Ø∅")
     own = phrases("no_firms").whole(text)
     if own is not None or phrases("total").whole(text) is not None:
-        return NoFirm.MAY_BE_SUMMED if own == "may_be_firms" else NoFirm.NOT_OFFERED if own == "paid" else NoFirm.SUMMED
+        return _OWN.get(own or "", NoFirm.SUMMED)
     if phrases("index").whole(text) is not None or phrases("headers").whole(text) in _FIGURED:
         return NoFirm.NOT_OFFERED
     of_others = phrases("prices_of_others").whole(text)
     if of_others is None:
         return None
     return NoFirm.NOT_OFFERED if of_others == "named" else NoFirm.MAY_BE_OTHERS
+
+
+_OWN = {
+    "may_be_firms": NoFirm.MAY_BE_SUMMED,
+    "paid": NoFirm.NOT_OFFERED,
+    "paid_or_firms": NoFirm.MAY_BE_MEANT,
+}
+"""What the words of [no_firms] say by their keys."""
+
+
+def doubted(said: NoFirm, text: str) -> NoFirm:
+    """What one word says where nothing else speaks against a firm; 'last year' and 'lowest price' name none anyhow."""
+    return _DOUBTED.get(said, said) if len(text.split()) == 1 else said
+
+
+_DOUBTED = {NoFirm.SUMMED: NoFirm.MAY_BE_SUMMED, NoFirm.NOT_OFFERED: NoFirm.MAY_BE_OTHERS}
