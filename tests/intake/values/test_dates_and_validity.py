@@ -344,6 +344,15 @@ def test_the_end_of_a_month_in_swedish_is_no_list_that_has_run_out():
         ("Valid until (mm/dd/yyyy)", DateOrder.MONTH_FIRST),
         ("Valid until 10/07/2026 (dd/mm/yyyy), 07/31/2026", None),
         ("Valid until 10/07/2026", None),
+        ("All dates dd/mm/yyyy", DateOrder.DAY_FIRST),
+        ("Date format: mm/dd/yyyy", DateOrder.MONTH_FIRST),
+        ("(TT.MM.JJJJ)", DateOrder.DAY_FIRST),
+        ("Please enter your delivery date as dd/mm/yyyy", None),
+        ("Required date (dd/mm/yyyy): ______", None),
+        ("Wunschtermin bitte als TT.MM.JJJJ angeben", None),
+        ("Date souhaitée (jj/mm/aaaa)", None),
+        ("Indique la fecha de entrega (dd/mm/aaaa)", None),
+        ("Ange önskat datum (dd/mm/åååå)", None),
     ],
 )
 def test_a_list_may_say_how_its_days_are_written(said, order):

@@ -9,6 +9,7 @@ from functools import lru_cache
 
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import without
 
 
 class DateOrder(StrEnum):
@@ -195,11 +196,27 @@ def date_order(texts: Iterable[str]) -> DateOrder | None:
     does, or both."""
     orders: set[DateOrder] = set()
     for text in texts:
-        orders.update(DateOrder[match.value.upper()] for match in phrases("date_orders").find(text))
-        for found in find_dates(text):
+        dates = find_dates(text)
+        formats = phrases("date_orders").find(text)
+        if formats and (dates or _of_this_list(without(text, formats))):
+            orders.update(DateOrder[match.value.upper()] for match in formats)
+        for found in dates:
             if found.numeric and len(found.readings) == 1 and (order := _order_shown(found.words)) is not None:
                 orders.add(order)
     return orders.pop() if len(orders) == 1 else None
+
+
+def _of_this_list(text: str) -> bool:
+    """Whether a text with a format and no date tells of the days in this list: 'valid until (dd/mm/yyyy)', 'date format',
+    and not 'please enter your delivery date as dd/mm/yyyy'."""
+    if any(phrases(section).find(text) for section in ("asked_days", "order_words", "lead_topic")):
+        return False
+    told = any(phrases(section).find(text) for section in ("valid", "until", "dated", "price_words", "these_prices"))
+    return told or len(text.split()) <= _FEW_WORDS
+
+
+_FEW_WORDS = 4
+"""Words of 'all dates are written'."""
 
 
 def _order_shown(words: str) -> DateOrder | None:
