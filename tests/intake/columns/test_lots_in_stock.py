@@ -41,3 +41,21 @@ def test_a_board_that_is_cheaper_the_more_is_bought_comes_in_order_sizes():
     rows = [["SBS C1S", 18, 74, amount, price] for amount, price in ((1000, 0.55), (5000, 0.53), (20000, 0.5))]
     found = lines([["All in stock, US$"], [], ["Grade", "Cal pt", "lb/MSF", "Qty lb", "USD/lb"], *rows])
     assert [round(float(line.offer.from_kg)) for line in found.values()] == [454, 2268, 9072]
+
+
+STORED = ["Grade", "Caliper (pt)", "Weight (lb/MSF)", "Price USD/ST"]
+
+
+@pytest.mark.parametrize(
+    ("head", "counts", "found"),
+    [
+        ("Ex warehouse", (38, 15), ["D2", "D3"]),
+        ("Ex warehouse", (1160, 955), ["D2", "D3", "E2", "E3"]),
+        ("Ex warehouse", ("57.5", "47.5"), ["D2", "D3", "E2", "E3"]),
+        ("Ex mill", (1160, 955), ["D2", "D3", "E2", "E3"]),
+    ],
+)
+def test_what_lies_in_a_warehouse_is_counted_and_no_price_from_there(head, counts, found):
+    boards = [("SBS", 20, 82, 1190), ("CUK", 21, 84, 985)]
+    rows = [[*STORED, head], *([*board, count] for board, count in zip(boards, counts, strict=True))]
+    assert sorted(lines(rows)) == found

@@ -38,6 +38,7 @@ from tracker.intake.columns.roles.heads_said import said_by_heads, without_roles
 from tracker.intake.columns.roles.item_numbers import item_numbers, number_lots
 from tracker.intake.columns.roles.lookalikes import without_lookalikes
 from tracker.intake.columns.roles.lots_weighed import weighs_the_lot
+from tracker.intake.columns.roles.stock_counts import counts_stock
 from tracker.intake.columns.sizes.breaks import breaks_of_boards, lots_on_offer, sizes_among_quantities
 from tracker.intake.columns.sizes.counted_sizes import counted_sizes
 from tracker.intake.columns.sizes.forms import told_apart_by_form, told_apart_by_load
@@ -87,6 +88,7 @@ def columns_of(table: Table, texts: Sequence[Words] = ()) -> Columns:
     columns = [weighed(column, columns) for column in _names_beside_numbers(columns, samples)]
     columns = [beside_prices(column, columns) for column in columns]
     columns = [weighs_the_lot(column, columns, samples) for column in columns]
+    columns = [counts_stock(column, columns, samples) for column in columns]
     columns = with_packs(columns, samples)
     columns = with_sides(without_widths(columns, samples), samples, table)
     columns = [told_from_payment(column, columns, samples[column.index]) for column in columns]

@@ -207,8 +207,8 @@ def date_order(texts: Iterable[str]) -> DateOrder | None:
 
 
 def _of_this_list(text: str) -> bool:
-    """Whether a text with a format and no date tells of the days in this list: 'valid until (dd/mm/yyyy)', 'date format',
-    and not 'please enter your delivery date as dd/mm/yyyy'."""
+    """Whether a text with a format and no date tells of the days in this list: 'valid until (dd/mm/yyyy)', 'date
+    format', and not 'please enter your delivery date as dd/mm/yyyy'."""
     if any(phrases(section).find(text) for section in ("asked_days", "order_words", "lead_topic")):
         return False
     told = any(phrases(section).find(text) for section in ("valid", "until", "dated", "price_words", "these_prices"))
