@@ -300,6 +300,7 @@ BOARD = [["Grade", "Caliper (µm)", "Weight (g/m²)", "Price EUR/tonne"], ["GC1"
         ("Entregamos a crédito, 30 días", None), ("Vi levererar 3 dagar i veckan", None),
         ("Levereras på pall som returneras inom 20 dagar", None), ("Vi levererar prover inom 3 dagar", None),
         ("Wir liefern in 5 Wochen", (35, 35)), ("Wir liefern frei Haus innerhalb 12 Tagen", (12, 12)),
+        ("Wir liefern derzeit in ca. 5 Wochen", (35, 35)), ("Entregamos en su fábrica en 5 semanas", (35, 35)),
         ("Wir liefern frei Haus, 5 Wochen", (35, 35)), ("We deliver in 12 days.", (12, 12)),
         ("We can ship in 5 weeks", (35, 35)), ("Board made in 5 weeks", (35, 35)),
         ("Nous livrons sous 5 semaines", (35, 35)), ("Servimos en 5 semanas", (35, 35)),

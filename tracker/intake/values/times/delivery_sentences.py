@@ -17,7 +17,10 @@ from tracker.intake.words.phrases import Found, blanked
 _FIGURE = re.compile(r"\d")
 _COUNT = re.compile(r"\d+(?:[.,]\d+)?\s*$")
 _TIME = re.compile(r"\d[^,;]*")
-_SMALL = ("delivery", "incoterms", "from_stock", "to_the_buyer", "goods_delivered", "all_goods", "forms", "about")
+_SMALL = (
+    "delivery", "incoterms", "from_stock", "to_the_buyer", "buyer_sites", "the_buyer", "goods_delivered", "all_goods",
+    "forms", "about", "articles",
+)  # fmt: skip
 """What may stand between a verb and its time, beside the small words of lead times."""
 
 
@@ -50,7 +53,7 @@ def time_led(text: str, start: int) -> LeadUnit | None:
     ahead = behind[: told.start()]
     if unit is LeadUnit.DAY and fold(ahead).strip() == _CREDIT:
         return None
-    between = _without_small(ahead).strip(" :–-=(~≈")
+    between = _without_small(ahead).strip(" .:–-=(~≈")
     return unit if not between or (between == "," and unit is LeadUnit.WEEK) else None
 
 
