@@ -324,6 +324,7 @@ def test_a_verb_of_sending_speaks_of_the_time_right_behind_it(text, lead):
         ("Livraison sous 5 semaines sur avis", (35, 35)),
         ("Order changes up to 2 weeks before shipment", None),
         ("Orders cannot be changed 10 days before shipment", None),
+        ("Lieferung mit Avis 24 Stunden vorher, 5 Wochen", (35, 35)),
         ("Call 2 days before delivery", None), ("Avis 2 Tage vor Lieferung", None),
         ("Allow 3 days for the rolls to rest after delivery", None), ("Stornierung 10 Tage vor Lieferung", None),
         ("Préavis 48 heures avant livraison", None), ("Avisar 2 días antes de la entrega", None),

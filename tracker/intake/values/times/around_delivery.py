@@ -49,9 +49,13 @@ def _ordered_ahead(part: str) -> bool:
 
 def announced_in_weeks(clause: str) -> bool:
     """'Entrega con 4 semanas de antelación': nobody gives notice of a truck in weeks, so it may be the lead time."""
-    notice = any(match.value == "notice" for match in phrases("around_delivery").find(clause))
-    weeks = notice and any(match.value == "week" for match in lead_phrases().find(times_in_figures(clause)))
-    return weeks and any(phrases(section).find(clause) for section in ("dispatch", "order_words"))
+    return any(_announced_in_weeks(part) for part in _PARTS.split(clause))
+
+
+def _announced_in_weeks(part: str) -> bool:
+    notice = any(match.value == "notice" for match in phrases("around_delivery").find(part))
+    weeks = notice and any(match.value == "week" for match in lead_phrases().find(times_in_figures(part)))
+    return weeks and any(phrases(section).find(part) for section in ("dispatch", "order_words"))
 
 
 def _leads(text: str, around: list[Found[str]]) -> bool:
