@@ -8,6 +8,7 @@ from operator import attrgetter
 from tracker.intake.columns.column import Column, Kind, PriceColumn
 from tracker.intake.columns.priced.own_costs import names_own_cost
 from tracker.intake.grid import Cell
+from tracker.intake.offers.prices.money import unit_of_format
 from tracker.intake.offers.rows.outdated import EXAMPLE, MOST_EXAMPLES, age_above
 from tracker.intake.offers.rows.row_labels import heads_measures
 from tracker.intake.offers.sheet import ReadTable
@@ -21,11 +22,13 @@ from tracker.intake.values.changes.change_logs import heads_change_log, names_ch
 from tracker.intake.values.changes.list_age import Age
 from tracker.intake.values.changes.no_offers import deals_done, kept_inside, names_costs, shows_how_to_read
 from tracker.intake.values.changes.others_prices import Offering, title_offers
+from tracker.intake.values.changes.totals import is_total
 from tracker.intake.values.figures.numbers import number_readings
 from tracker.intake.values.freight.charges import ChargeWords, charge_header
 from tracker.intake.values.heads.header import header
 from tracker.intake.values.heads.roles import ON_TOP, Role
 from tracker.intake.values.notes.statements import Remark, says, statements
+from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.prices.money import price_text
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.words.lists import phrases
@@ -65,7 +68,7 @@ def passed_table(read: ReadTable, found: SheetTables) -> str:
     if _by_periods(read) and any(map(phrases("index").find, (found.view.sheet, *(words.text for words in titles)))):
         # 'Fibre cost index' over months and grades, whatever stands before the word.
         return "an index"
-    if not across and _by_periods(read):
+    if _by_periods(read) and not (across and _in_money(read, found)):
         return "a history by months or years, no board"
     few = len(read.table.rows) <= MOST_EXAMPLES
     return EXAMPLE if few and any(shows_how_to_read(words.text) for words in titles) else ""
@@ -163,7 +166,8 @@ def _heads_charges(text: str) -> bool:
 
 
 def _by_periods(read: ReadTable) -> bool:
-    """Every row is a time ('Jan 2026', 'Q2') in its first column, and no column measures or names a board."""
+    """Every row is a time ('Jan 2026', 'Q2') in its first column, or sums them up, and no column measures or names a
+    board."""
     if read.columns.of(Role.CALIPER, Role.WEIGHT) or not read.table.columns:
         return False
     named = (cell for column in read.columns.of(Role.PRODUCT, Role.GRADE) for cell in read.cells(column))
@@ -171,7 +175,16 @@ def _by_periods(read: ReadTable) -> bool:
         return False
     first = min(column.index for column in read.table.columns)
     labels = [cells[first] for row in read.table.rows if first in (cells := read.table.view.rows[row.index])]
+    labels = [cell for cell in labels if not is_total(cell.text)]
     return bool(labels) and all(isinstance(cell.value, date) or is_period(cell.text) for cell in labels)
+
+
+def _in_money(read: ReadTable, found: SheetTables) -> bool:
+    """Some currency is named at the figures or anywhere around them: 'Shipments by grade, tonnes' are none."""
+    at_figures = [price.column.currencies for price in read.columns.prices]
+    formats = [unit_of_format(cell.number_format) for price in read.columns.prices for cell in read.cells(price.column)]
+    said = [find_currencies(words.text) for words in (*read.table.titles, *found.texts)]
+    return any(at_figures) or any(said) or any(unit is not None and unit.currency is not None for unit in formats)
 
 
 def outdated_sheets(names: Sequence[str]) -> frozenset[str]:
