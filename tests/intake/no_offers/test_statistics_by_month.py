@@ -12,7 +12,7 @@ MONTHS = ("January", "February", "March")
     [
         [["Shipments, tonnes"], ["Month", "GC1", "GC2"], *([one, 438, 675] for one in MONTHS), ["Total", 1314, 2025]],
         [["Your purchases"], ["Month", "Tonnes", "Invoice value GBP"], *([one, 84.2, 97420] for one in MONTHS)],
-        [["Lieferungen in t"], ["Monat", "GD2", "GC1"], *([month, 438, 675] for month in ("Januar", "Februar", "März"))],
+        [["Lieferungen in t"], ["Monat", "GD2", "GC1"], *([one, 438, 675] for one in ("Januar", "Februar", "März"))],
     ],
 )  # fmt: skip
 def test_they_are_passed_over_and_that_is_told(rows):
