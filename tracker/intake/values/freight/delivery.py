@@ -179,10 +179,11 @@ def _by_place(text: str) -> Delivery | None:
 
 
 def priced_at_its_store(text: str) -> Delivery | None:
-    """'Preise in EUR/kg ab Lager': of prices it says from where, and not only how soon."""
+    """'Preise in EUR/kg ab Lager': of prices it says from where, and not only how soon, as 'Lieferzeit sofort ab Lager'
+    behind another sentence does."""
     for match in phrases("delivery_places").find(text):
         behind, before = text[match.end :].lstrip(), text[: match.start].rstrip(" ,")
-        part = re.split(r",(?!\d)|;", before)[-1].strip()
+        part = re.split(r",(?!\d)|;|\.\s(?=[^\W\d_])", before)[-1].strip()
         unit = price_unit(part)
         priced = bool(phrases("price_words").find(part)) or (unit is not None and unit.currency is not None)
         if match.value == "collected" and priced and behind[:1] in ("", ".", ",", ";", ")"):
