@@ -6,6 +6,7 @@ Spellings that need more than one character ('ü' as 'ue', 'ß' as 'ss') are var
 
 import re
 import unicodedata
+from functools import cache
 
 _SAME = {
     "ß": "s", "ø": "o", "ł": "l", "đ": "d", "ð": "d", "ı": "i", "æ": "a", "œ": "o",
@@ -67,6 +68,7 @@ def _with_telling_accents(text: str, folded: str) -> str:
 _LONG = (("ä", "ae"), ("ö", "oe"), ("ü", "ue"), ("ß", "ss"), ("æ", "ae"), ("œ", "oe"), ("ø", "oe"), ("å", "aa"))
 
 
+@cache
 def spellings(word: str) -> tuple[str, ...]:
     """A word list's word, folded, in each spelling that people type: 'gültig' also as 'gueltig', 'up to' as 'upto'."""
     if word.isascii():
@@ -94,8 +96,10 @@ def tokens(folded: str) -> list[tuple[str, int, int]]:
     return [(_plain_token(match.group()), match.start(), match.end()) for match in _TOKEN.finditer(folded)]
 
 
+@cache
 def token_words(folded: str) -> tuple[str, ...]:
-    """The same without the spans, which the thousands of words of the lists have no use for."""
+    """The same without the spans, which the thousands of words of the lists have no use for. Remembered, as spellings
+    are, because many lists hold the words of others."""
     return tuple([_plain_token(token) for token in _TOKEN.findall(folded)])
 
 

@@ -80,7 +80,7 @@ def is_listed(word: str) -> bool:
 
 @cache
 def _every_word() -> frozenset[str]:
-    listed = (text for meanings in word_lists().values() for texts in meanings.values() for text in texts)
+    listed = {text for meanings in word_lists().values() for texts in meanings.values() for text in texts}
     return frozenset(_LETTERS.findall("\n".join(spelling for text in listed for spelling in spellings(text))))
 
 

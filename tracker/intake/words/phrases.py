@@ -34,14 +34,13 @@ class Phrases(Generic[T]):
     """
 
     def __init__(self, meanings: Mapping[T, Iterable[str]]) -> None:
-        self._by_first: dict[str, list[tuple[tuple[str, ...], T]]] = {}
+        self._by_first: dict[str, dict[tuple[str, ...], T]] = {}
         self._endings: list[tuple[str, T]] = []
         self._beginnings: list[tuple[str, T]] = []
         for meaning, phrases in meanings.items():
             for phrase in phrases:
                 self._add(phrase, meaning)
-        for group in self._by_first.values():
-            group.sort(key=lambda entry: -len(entry[0]))
+        self._longest_first = {word: _longest_first(group) for word, group in self._by_first.items()}
         self._ends = tuple(ending for ending, _ in self._endings)
         self._starts = tuple(beginning for beginning, _ in self._beginnings)
 
@@ -57,9 +56,7 @@ class Phrases(Generic[T]):
     def _add_words(self, words: tuple[str, ...], meaning: T) -> None:
         if not words:
             return
-        group = self._by_first.setdefault(words[0], [])
-        if all(known != words for known, _ in group):
-            group.append((words, meaning))
+        self._by_first.setdefault(words[0], {}).setdefault(words, meaning)
         # '1000' is written '1 000' too.
         for at, word in enumerate(words):
             if len(word) == 4 and word.isdigit():
@@ -71,7 +68,7 @@ class Phrases(Generic[T]):
         if place >= len(found):
             return None
         word = found[place][0]
-        for words, meaning in self._by_first.get(word, ()):
+        for words, meaning in self._longest_first.get(word, ()):
             after = place + len(words)
             if after <= len(found) and all(found[place + i][0] == words[i] for i in range(1, len(words))):
                 return Found(meaning, found[place][1], found[after - 1][2], place, after)
@@ -96,7 +93,7 @@ class Phrases(Generic[T]):
         while place < len(found):
             word = found[place][0]
             # Nearly no word begins a phrase: that is told here, for a text is looked through for dozens of lists.
-            begins = word in self._by_first or word.endswith(self._ends) or word.startswith(self._starts)
+            begins = word in self._longest_first or word.endswith(self._ends) or word.startswith(self._starts)
             match = self.at(found, place) if begins else None
             if match is None:
                 place += 1
@@ -116,6 +113,10 @@ class Phrases(Generic[T]):
         found = [token for token in tokens_of(text) if token[0] not in "()[]:;,!*"]
         match = self.at(found, 0) if found else None
         return match.value if match is not None and match.after == len(found) else None
+
+
+def _longest_first(group: Mapping[tuple[str, ...], T]) -> tuple[tuple[tuple[str, ...], T], ...]:
+    return tuple(sorted(group.items(), key=lambda entry: -len(entry[0]))) if len(group) > 1 else tuple(group.items())
 
 
 def outside(found: Iterable[Found[str]], others: Iterable[Found[str]]) -> list[Found[str]]:
