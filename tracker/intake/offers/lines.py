@@ -130,7 +130,7 @@ class TableReader:
         self._levels = self._of_vendors.levels
         self._footnotes = Footnotes(self._levels, self._read.table, self._read.columns)
         self._of_some = OfSomeLines(self._read.table, self._read.columns, self._levels)
-        self._of_columns = OfSomeColumns(self._offers, self._levels)
+        self._of_columns = OfSomeColumns(self._offers, self._levels, rows.stated_of)
         self._row_changes = RowChanges(self._read.table, self._read.columns, self._levels, self._titles)
         drafts = [draft for row in counted(whole) for draft in self._row(row, brackets)]
         self._sizes.ask(drafts)

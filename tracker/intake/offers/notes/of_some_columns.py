@@ -1,7 +1,7 @@
 """Notes about some of a table's price columns only, by the sign, the words or the letter of their heads: kept from the
 other prices, and put first for those that they are about."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 
 from tracker.intake.columns.column import PriceColumn
@@ -22,12 +22,15 @@ from tracker.intake.values.times.lead_remarked import lead_of_some
 
 
 class OfSomeColumns:
-    """What the texts around a table say of each of its price columns."""
+    """What the texts around a table say of each of its price columns; `parted`: those whose parts are known already."""
 
-    def __init__(self, offers: Sequence[PriceColumn], levels: Iterable[Level]) -> None:
+    def __init__(
+        self, offers: Sequence[PriceColumn], levels: Iterable[Level], parted: Mapping[Words, tuple[Piece, ...]]
+    ) -> None:
         self._names = names_of(offers)
         self._signs = {price.index: signs_in_heads(price.column.heads) for price in offers}
-        self._apart = {words: apart for level in levels for words in level.texts if (apart := self._pieces(words.text))}
+        texts = (words for level in levels for words in level.texts)
+        self._apart = {words: apart for words in texts if (apart := parted.get(words) or self._pieces(words.text))}
         self._scopes: dict[tuple[int, int], tuple[Scope, Scope]] = {}
 
     def left_to(self, scope: Scope, column: int) -> Scope:

@@ -10,6 +10,7 @@ from tracker.intake.offers.prices.of_all_prices import parts_excepted
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.prices.units_of_parts import parts_named, units_of_parts
+from tracker.intake.words.lists import phrases
 
 
 def parts_of_row(cells: dict[int, Cell], columns: Columns, scope: Scope) -> frozenset[str]:
@@ -17,7 +18,15 @@ def parts_of_row(cells: dict[int, Cell], columns: Columns, scope: Scope) -> froz
     excepts a part from them."""
     if not _has_parts(scope):
         return frozenset()
-    return next((parts for text in _texts(cells, columns, scope) if (parts := parts_named(text))), frozenset())
+    alone = (_form_alone(cells[column.index].text) for column in columns.of(Role.FORM) if column.index in cells)
+    named = (parts_named(text) for text in _texts(cells, columns, scope))
+    return next(filter(None, (*alone, *named)), frozenset())
+
+
+def _form_alone(text: str) -> frozenset[str]:
+    """'Reel' and 'Sheet', which say in what form one board comes; elsewhere they are what a price is per."""
+    form = phrases("basis").whole(text)
+    return frozenset({form}) if form in ("roll", "sheet") else frozenset()
 
 
 def _has_parts(scope: Scope) -> bool:

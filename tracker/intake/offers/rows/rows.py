@@ -32,6 +32,7 @@ from tracker.intake.offers.rows.row_labels import (
     says_coating_alone,
     term_of_row,
 )
+from tracker.intake.offers.rows.term_rows import terms_by_column
 from tracker.intake.tables.headers.heads import looks_priced
 from tracker.intake.tables.table import BodyRow, Headings, Table, Words
 from tracker.intake.values.boards.boards_named import is_measured_twice, names_measure
@@ -40,6 +41,7 @@ from tracker.intake.values.changes.list_age import Age
 from tracker.intake.values.changes.others_prices import Offering, remark_offers, row_offers
 from tracker.intake.values.changes.totals import is_total
 from tracker.intake.values.freight.charges import ChargeWords
+from tracker.intake.values.heads.columns_meant import Piece
 from tracker.intake.values.heads.roles import ON_TOP, Role
 from tracker.intake.values.notes.statements import Statement
 from tracker.intake.values.times.lead import LeadUnit, lead_unit
@@ -67,7 +69,8 @@ class WholeRow:
 class Rows:
     """Goes over a table's rows in order. `passed` collects the rows that are no offers, with the reason.
 
-    `stated` are the words of those that tell of the other rows; `leads` the lead times that one of them gives to price
+    `stated` are the words of those that tell of the other rows, `stated_of` what they give each price column, where it
+    is not the same for all; `leads` the lead times that one of them gives to price
     columns, each with the unit that the row's label names; `charges` those whose figures stand among the prices, and
     `charges_of` those that stand below some of several prices only, by column, and `charges_below` those that stand
     below some boards only, by row.
@@ -90,6 +93,7 @@ class Rows:
         self._measures = tuple(column.index for column in columns.of(Role.CALIPER, Role.WEIGHT, Role.GRADE))
         self.passed: dict[int, str] = {}
         self.stated: list[Words] = []
+        self.stated_of: dict[Words, tuple[Piece, ...]] = {}
         self.leads: dict[int, tuple[Cell, LeadUnit | None]] = {}
         self.charges: list[Said[Statement]] = []
         self.charges_of: dict[int, list[Said[ChargeWords]]] = {}
@@ -104,7 +108,7 @@ class Rows:
             pass
 
     def __iter__(self) -> Iterator[WholeRow]:
-        self.passed, self.stated, self.leads, self.charges, self.charges_of = {}, [], {}, [], {}
+        self.passed, self.stated, self.stated_of, self.leads, self.charges, self.charges_of = {}, [], {}, {}, [], {}
         self._runs, self._headings = ChargeRuns(), None
         held: dict[int, Cell] = {}
         above: dict[int, Cell] = {}
@@ -257,8 +261,11 @@ class Rows:
         if role is Role.LEAD_TIME and len(leads) > 1:
             unit = lead_unit(label.text)
             self.leads = {index: (cell, unit) for index, cell in leads.items()}
-        else:
-            self.stated.append(Words(self._table.view.sheet, row.index, label, _said(cells, label)))
+            return
+        words = Words(self._table.view.sheet, row.index, label, _said(cells, label))
+        self.stated.append(words)
+        if pieces := terms_by_column(label, cells, self._offered):
+            self.stated_of[words] = pieces
 
     def _state_charge(self, row: BodyRow, cells: dict[int, Cell], label: Cell) -> None:
         words = _said(cells, label)

@@ -12,6 +12,7 @@ from tracker.intake.values.freight.freight_of_orders import of_some_orders
 from tracker.intake.values.freight.relieved_charges import no_charges
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.orders.masses import Mass, find_mass_units, find_masses
+from tracker.intake.values.orders.minimum import find_minimum
 from tracker.intake.values.prices.basis import ton_definition
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.prices.money import find_price_unit
@@ -166,7 +167,7 @@ def _of_an_order(clause: str) -> bool:
     """A weight of order stands close to the word for delivery; 'per 1000 kg delivered' and a minimum are none."""
     for part in re.split(r",(?!\d)", clause):
         said = find_delivery(part)
-        if said is None or phrases("minimum").find(part) or ton_definition(part) is not None:
+        if said is None or find_minimum(part) is not None or ton_definition(part) is not None:
             continue
         if (says_unread_number(part) and find_mass_units(part)) or _counts_hundreds(part):
             # 'From one hundred twenty tonnes' is some order, though its size is not read.

@@ -11,10 +11,11 @@ from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.orders.bracket_pieces import VEHICLES
 from tracker.intake.values.orders.brackets import bracket_text
-from tracker.intake.values.orders.masses import Mass, find_masses
+from tracker.intake.values.orders.masses import MASS_UNITS, Mass, find_masses
 from tracker.intake.values.orders.pieces_weighed import times_pieces
 from tracker.intake.values.orders.weights_in_words import weights_in_figures
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import Found
 
 _SLASH = re.compile(r"\s*/\s*([^\W\d]+)")
 _PIECES = frozenset({"pallet", "roll"})
@@ -47,8 +48,9 @@ def find_minimum(text: str) -> Mass | None:
         if refused is not None:
             found[(refused.amounts, refused.units)] = refused
             continue
+        clause = _with_unit_behind(clause)
         words = phrases("minimum").find(clause)
-        if not words:
+        if not words or _denies_orders_something(clause, words[0]):
             continue
         behind = find_masses(_without_per_item(clause[words[0].start :]))
         if len(behind) > 1 and find_grade(clause) is not None:
@@ -64,6 +66,29 @@ def find_minimum(text: str) -> Mass | None:
     return next(iter(found.values())) if len(found) == 1 else None
 
 
+def _denies_orders_something(clause: str, said: Found[str]) -> bool:
+    """'No order below 5 t earns a rebate', 'Kein Auftrag unter 5 t wird frei geliefert': smaller orders are taken."""
+    refused = bool(phrases("negations").find(clause[said.start : said.end]))
+    return refused and (_speaks_of_money(clause) or find_delivery(clause) is not None)
+
+
+def _speaks_of_money(clause: str) -> bool:
+    return any(phrases(section).find(clause) for section in _OF_MONEY)
+
+
+def _with_unit_behind(clause: str) -> str:
+    """'Minimum order (lb): 5,000' -> 'Minimum order: 5,000 lb', as a form has the unit with the label."""
+    said = _LABELLED.fullmatch(clause)
+    if said is None or phrases("basis").whole(said["unit"]) not in MASS_UNITS:
+        return clause
+    return f"{said['label']}: {said['figure']} {said['unit']}"
+
+
+_LABELLED = re.compile(
+    r"(?P<label>[^\d:()\[\]]+?)\s*(?:[(\[](?P<unit>[^\d()\[\]]{1,12})[)\]])\s*:?\s*(?P<figure>\d[\d.,' ]*)\.?"
+)
+
+
 @lru_cache(maxsize=4096)
 def begins_at(text: str) -> Mass | None:
     """The smallest order that a remark on one board names: 'min. 5 t', 'from 500 kg' and nothing else."""
@@ -76,7 +101,7 @@ def _refused_below(clause: str) -> Mass | None:
     """'Orders for less than 42,000 lb per item are not accepted', 'Pedidos inferiores a 5 t no se aceptan'; 'no order
     under 5 t is delivered free' refuses none."""
     said = phrases("orders_refused").find(clause)
-    if not said or any(phrases(section).find(clause) for section in _OF_MONEY) or find_delivery(clause) is not None:
+    if not said or _speaks_of_money(clause) or find_delivery(clause) is not None:
         return None
     masses = find_masses(_without_per_item(clause))
     if all(match.value == "no_order" for match in said) and not phrases("order_taken").find(clause):

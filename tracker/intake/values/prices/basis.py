@@ -207,6 +207,19 @@ def _found_bases(text: str) -> Iterator[tuple[BasisReading, int, int]]:
                 yield unit[0], place, unit[1]
 
 
+def bases_with_places(text: str) -> tuple[tuple[BasisReading, int, int], ...]:
+    """Every unit of a text that follows 'per', from where its 'per' begins to where its own last word ends; of 'rolls
+    per tonne', which find_basis takes for a number of rolls, too."""
+    found, units, place = tokens(fold(text)), [], 0
+    while place < len(found):
+        after = after_per(found, place, weak=False)
+        unit = unit_at(found, after, text) if place < after < len(found) else None
+        if unit is not None and unit[0].bases:
+            units.append((unit[0], found[place][1], found[unit[1] - 1][2]))
+        place = place + 1 if unit is None else unit[1]
+    return tuple(units)
+
+
 def bases_side_by_side(text: str) -> tuple[BasisReading, ...]:
     """The units of 'EUR/t bzw. EUR/1000 m²': several that one word or sign sets beside each other; () for fewer."""
     found, words = list(_found_bases(text)), tokens(fold(text))

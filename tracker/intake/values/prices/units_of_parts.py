@@ -7,7 +7,7 @@ from functools import lru_cache
 
 from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.prices.amounts_named import names_amount
-from tracker.intake.values.prices.basis import BasisReading, find_basis
+from tracker.intake.values.prices.basis import BasisReading, bases_with_places, find_basis
 from tracker.intake.values.prices.currency import CurrencyReading, find_currencies
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.words.lists import phrases
@@ -16,7 +16,7 @@ from tracker.intake.words.phrases import between
 _LONGEST = 120
 _FEW_WORDS = 5
 """'Sheets per MSF' without a word of money; longer parts may speak of packings."""
-_STOPS = re.compile(r",(?!\d)|[;\n()\[\]]|\s[/–—-]\s")
+_STOPS = re.compile(r",(?!\d)|[;\n()\[\]]|\s[/–—-]\s|\.\s+(?=[^\W\d_])")
 _MARKETS = ("export", "home")
 
 
@@ -55,8 +55,34 @@ _FORMS = frozenset({"roll", "sheet"})
 @lru_cache(maxsize=8192)
 def units_of_parts(text: str) -> tuple[SaysBasis | SaysCurrency, ...]:
     """The units of a text with the forms and markets that each is said of; () where one unit is said of all."""
-    if len(text) > _LONGEST or not parts_named(text):
+    if not parts_named(text):
         return ()
+    return (_units_between_stops(text) if len(text) <= _LONGEST else ()) or _units_by_turns(text)
+
+
+def _units_by_turns(text: str) -> tuple[SaysBasis, ...]:
+    """'Per tonne for reels and per 1,000 sheets for sheets', 'reels are priced per tonne whereas sheets …': two forms
+    and two units by turns, in whatever words, each unit said of the form beside it; 'per tonne; for sheets per 1,000
+    sheets' says its first of all others."""
+    if charges_named(text) or names_amount(text):
+        return ()
+    units = bases_with_places(text)
+    forms = [one for one in phrases("forms").find(text) if not any(a <= one.start < b for _, a, b in units)]
+    said = sorted([(start, "unit") for _, start, _ in units] + [(one.start, "form") for one in forms])
+    turns = [kind for _, kind in said]
+    if len({reading.bases for reading, _, _ in units}) < 2 or len({one.value for one in forms}) < len(forms):
+        return ()
+    if turns == ["unit", "form", "unit"]:
+        parts = [frozenset[str](), frozenset({forms[0].value})]
+    elif turns in (["form", "unit"] * 2, ["unit", "form"] * 2):
+        parts = [frozenset({one.value}) for one in forms]
+    else:
+        return ()
+    return tuple(SaysBasis(reading, text, parts=of) for (reading, _, _), of in zip(units, parts, strict=True))
+
+
+def _units_between_stops(text: str) -> tuple[SaysBasis | SaysCurrency, ...]:
+    """Of parts that commas and other stops set apart: 'Rolls USD/ST, sheets USD/MSF'."""
     parts = list(_parts(text))
     units = {part.unit for part in parts}
     apart = [part for part in parts if part.of]
