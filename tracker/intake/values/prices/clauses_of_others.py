@@ -17,7 +17,15 @@ _ASIDES = re.compile(r",(?!\d)|[()]|\s[-–—]\s")
 
 def is_of_others(clause: str) -> bool:
     """Whether a clause says neither in which currency prices are nor what they are per, for all its money and units."""
-    kinds = (_is_sold_apart, _is_of_pallets, _is_of_payment, _is_of_board, _is_on_request, _is_of_a_charge)
+    kinds = (
+        _is_sold_apart,
+        _is_of_another_list,
+        _is_of_pallets,
+        _is_of_payment,
+        _is_of_board,
+        _is_on_request,
+        _is_of_a_charge,
+    )
     return any(is_of_that(clause) for is_of_that in kinds)
 
 
@@ -27,6 +35,11 @@ def _is_sold_apart(clause: str) -> bool:
     first = COMMA.split(clause)[0]
     named = {match.value for match in phrases("sold_apart").find(first)}
     return named == {"goods", "apart"}
+
+
+def _is_of_another_list(clause: str) -> bool:
+    """'In Sweden we invoice in kronor by a list of its own' tells of that list alone."""
+    return bool(phrases("other_lists").find(clause))
 
 
 def _is_of_pallets(clause: str) -> bool:
@@ -40,7 +53,11 @@ _PAYMENT = re.compile(r"\bpmt\b", re.IGNORECASE)
 
 
 def _is_of_payment(clause: str) -> bool:
-    """'USD pmt 30 days' and 'Terms: USD pmt' say when to pay, where 'USD 635 PMT' is per tonne."""
+    """'Sterling cheques are not taken'; 'USD pmt 30 days' and 'Terms: USD pmt' say when to pay, where 'USD 635 PMT' is
+    per tonne."""
+    if phrases("payment_means").find(clause) and not phrases("price_words").find(clause):
+        # 'Payment by wire transfer in US dollars' is in the currency of the prices.
+        return bool(phrases("negations").find(clause)) or any(map(str.isdigit, clause))
     told = phrases("not_lead").find(clause) or any(match.value == "day" for match in phrases("lead").find(clause))
     return bool(told) and _PAYMENT.search(clause) is not None
 
