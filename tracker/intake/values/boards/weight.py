@@ -10,6 +10,7 @@ from functools import lru_cache
 from tracker.intake.values.figures.lengths import Measured, measured, without_tolerance
 from tracker.intake.values.figures.numbers import in_one_figure
 from tracker.intake.values.figures.spans import lone_figures
+from tracker.intake.values.orders.weights_in_words import weights_in_figures
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import without
@@ -63,7 +64,9 @@ def weight_units(text: str) -> tuple[WeightUnit, ...]:
 
     Two that exclude each other in one text ('g/m² (lb/MSF)') come back as both.
     """
-    keys = {match.value for match in phrases("weight_units").find(without_density(text))}
+    # The 'thousand square feet' of 'three thousand square feet' is no thousand of them.
+    said = weights_in_figures(text) if phrases("thousand_words").find(text) else text
+    keys = {match.value for match in phrases("weight_units").find(without_density(said))}
     exact = keys & {"msf", "3000ft2", "gsm", "kgm2"}
     if not exact and "area_msf" in keys:
         exact = {"msf"}

@@ -20,9 +20,10 @@ from tracker.intake.values.orders.bracket_pieces import VEHICLES
 from tracker.intake.values.orders.brackets import Bracket, bracket_text
 from tracker.intake.values.orders.loads import load_at_end
 from tracker.intake.values.orders.masses import find_mass_units
-from tracker.intake.values.prices.basis import BasisReading, bases_side_by_side, basis_span, basis_text, one_of
+from tracker.intake.values.prices.basis import BasisReading, basis_span, basis_text
 from tracker.intake.values.prices.currency import CurrencyReading, find_currencies
 from tracker.intake.values.prices.money import find_price_unit
+from tracker.intake.values.prices.several_bases import bases_side_by_side, one_of
 from tracker.intake.values.times.lead import LeadUnit, lead_unit
 from tracker.intake.words.likeness import near_miss
 from tracker.intake.words.lists import phrases

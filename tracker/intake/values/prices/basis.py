@@ -3,7 +3,6 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cache, lru_cache
-from itertools import pairwise
 
 from tracker.intake.values.prices.counted_units import count_of, thousand_of
 from tracker.intake.values.prices.papers_of_prices import is_of_paper
@@ -194,10 +193,11 @@ def basis_span(text: str) -> tuple[int, int] | None:
 
 
 def _found_basis(text: str) -> tuple[BasisReading, int, int] | None:
-    return next(_found_bases(text), None)
+    return next(found_bases(text), None)
 
 
-def _found_bases(text: str) -> Iterator[tuple[BasisReading, int, int]]:
+def found_bases(text: str) -> Iterator[tuple[BasisReading, int, int]]:
+    """Every unit that follows 'per', with the numbers of the first token of 'per' and of the token after the unit."""
     found = tokens(fold(text))
     for place in range(len(found)):
         after = after_per(found, place, weak=False)
@@ -205,44 +205,6 @@ def _found_bases(text: str) -> Iterator[tuple[BasisReading, int, int]]:
             unit = unit_at(found, after, text) or _misspelt_unit_at(found, after, text)
             if unit is not None and not (Basis.SHEET in unit[0].bases and is_of_paper(found, place, after, unit[1])):
                 yield unit[0], place, unit[1]
-
-
-def bases_with_places(text: str) -> tuple[tuple[BasisReading, int, int], ...]:
-    """Every unit of a text that follows 'per', from where its 'per' begins to where its own last word ends; of 'rolls
-    per tonne', which find_basis takes for a number of rolls, too."""
-    found, units, place = tokens(fold(text)), [], 0
-    while place < len(found):
-        after = after_per(found, place, weak=False)
-        unit = unit_at(found, after, text) if place < after < len(found) else None
-        if unit is not None and unit[0].bases:
-            units.append((unit[0], found[place][1], found[unit[1] - 1][2]))
-        place = place + 1 if unit is None else unit[1]
-    return tuple(units)
-
-
-def bases_side_by_side(text: str) -> tuple[BasisReading, ...]:
-    """The units of 'EUR/t bzw. EUR/1000 m²': several that one word or sign sets beside each other; () for fewer."""
-    found, words = list(_found_bases(text)), tokens(fold(text))
-    for (one, _, end), (other, per, _) in pairwise(found):
-        between = [word for word, _, _ in words[end:per]]
-        if one.bases != other.bases and 0 < len(between) <= _MOST_BETWEEN and between[0] in _BESIDE:
-            return one, other
-    return ()
-
-
-def one_of(bases: tuple[BasisReading, ...]) -> BasisReading | None:
-    """'EUR/t bzw. EUR/1000 m²' leaves open which of the two a price is per."""
-    if not bases:
-        return None
-    foreign = next((basis.foreign for basis in bases if basis.foreign is not None), None)
-    return BasisReading(frozenset().union(*(basis.bases for basis in bases)), bases[0].words, foreign)
-
-
-_MOST_BETWEEN = 2
-_BESIDE = frozenset(
-    {"bzw", "und", "oder", "and", "or", "resp", "respektive", "et", "ou", "y", "o", "och", "eller", "/"}
-)
-"""'bzw.' alone, or with the currency once more behind it."""
 
 
 _GRAMS = frozenset({"g", "gr", "grs", "gm", "gms", "gram", "grams", "gramm", "grammes", "gramos"})

@@ -14,16 +14,16 @@ from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.prices.amounts_named import names_amount
 from tracker.intake.values.prices.basis import (
     BasisReading,
-    bases_side_by_side,
     basis_span,
     basis_text,
     find_basis,
-    one_of,
 )
+from tracker.intake.values.prices.basis_alone import basis_alone
 from tracker.intake.values.prices.clauses_of_others import is_of_others, without_weights
 from tracker.intake.values.prices.currency import CurrencyReading, currency_text, find_currencies
 from tracker.intake.values.prices.exchange import beside_exchange
 from tracker.intake.values.prices.money import PriceUnit, find_price_unit
+from tracker.intake.values.prices.several_bases import bases_side_by_side, one_of
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import between
 from tracker.trade.basis import Basis
@@ -93,6 +93,8 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
     ):
         basis = one_of(bases_side_by_side(clause)) or unit.basis
         yield SaysBasis(basis, clause, _grades_meant(clause, find_basis))
+    elif not parted and unit.basis is None and (alone := basis_alone(clause)) is not None:
+        yield SaysBasis(alone, clause)
 
 
 def _is_a_code(clause: str, unit: PriceUnit) -> bool:

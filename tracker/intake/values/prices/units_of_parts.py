@@ -7,9 +7,10 @@ from functools import lru_cache
 
 from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.prices.amounts_named import names_amount
-from tracker.intake.values.prices.basis import BasisReading, bases_with_places, find_basis
+from tracker.intake.values.prices.basis import BasisReading, find_basis
 from tracker.intake.values.prices.currency import CurrencyReading, find_currencies
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
+from tracker.intake.values.prices.several_bases import bases_with_places
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import between
 
