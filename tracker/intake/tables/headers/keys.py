@@ -12,11 +12,13 @@ from tracker.intake.tables.table import HeadedColumn, SheetTables, Table, Words
 from tracker.intake.values.heads.header import header
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.orders.brackets import Bracket, bracket_text
 from tracker.intake.values.orders.worded_brackets import bracket_behind_words
 from tracker.intake.values.prices.money import price_unit
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import tokens_of
 
 _FEWEST = 2
 _PARTS = re.compile(r"[;\n|·]|[,.]\s(?=\S{1,6}\s*[=:])|,\s(?=\S{1,3}\s[-–—]\s)")
@@ -121,10 +123,29 @@ def entries(told: Iterable[Words]) -> Iterator[tuple[str, str]]:
             if named is not None and phrases("tiers").whole(named["name"]) is not None:
                 for code in (named["code"], f"{named['name']} {named['code']}"):
                     yield fold(code).strip(), named["said"]
+        yield from _told_in_words(words.text)
     for name, said in pairwise(texts):
         beside = name.sheet == said.sheet and name.row == said.row and name.cell.column + 1 == said.cell.column
         if beside:
             yield fold(name.text).strip(" :="), said.text
+
+
+def _told_in_words(text: str) -> Iterator[tuple[str, str]]:
+    """'Preis A gilt für Aufträge unter 10 t, Preis B für Aufträge ab 10 t': the verb is said once for both."""
+    told = False
+    for part in (piece for clause in clauses(text) for piece in COMMA.split(clause)):
+        led = _PRICE_AND_CODE.match(part)
+        if led is None or phrases("price_words").whole(led["name"]) is None:
+            told = False
+            continue
+        rest = part[led.end() :].strip()
+        said = phrases("stands_for").at(tokens_of(rest), 0)
+        told = told or said is not None
+        if told:
+            yield fold(led["code"]), rest[said.end :].strip() if said is not None else rest
+
+
+_PRICE_AND_CODE = re.compile(r"\s*(?:[^\W\d_]{2,3}\s+)?(?P<name>[^\W\d_]+)\s+(?P<code>[A-Z]|[IVX]{1,3}|\d)\s+")
 
 
 def _without_label(text: str) -> str:
@@ -195,24 +216,33 @@ def around(found: SheetTables) -> list[Words]:
 
 
 def _explained(table: Table, key: Mapping[str, str]) -> Table:
-    named = [column for column in table.columns if _code_of(column) in key]
+    named = {column: place for column in table.columns if (place := _lettered(column, key)) is not None}
     if len(key) < _FEWEST or len(named) < _FEWEST:
         return table
-    columns = tuple(_headed(column, key) if column in named else column for column in table.columns)
-    return replace(table, columns=columns)
+    columns = (_headed(column, key, named[column]) if column in named else column for column in table.columns)
+    return replace(table, columns=tuple(columns))
 
 
-def _code_of(column: HeadedColumn) -> str:
+def _lettered(column: HeadedColumn, key: Mapping[str, str]) -> int | None:
+    """Which of a column's heads has a letter of the key, the lowest first: 'Price A' may stand over '€/t'."""
+    places = reversed(range(len(column.heads)))
+    return next((place for place in places if _code_of(column.heads[place].text) in key), None)
+
+
+def _code_of(head: str) -> str:
     """The letter that a head is, or that tells a price from those beside it: the a of 'A' and of 'Price A'."""
-    words = fold(column.heads[-1].text).split() if column.heads else []
+    words = fold(head).split()
     named = " ".join(words[:-1])
     priced = phrases("price_words").whole(named) is not None or price_unit(named) is not None
     return (words[-1] if priced else " ".join(words)).strip("()")
 
 
-def _headed(column: HeadedColumn, key: Mapping[str, str]) -> HeadedColumn:
-    said = key[_code_of(column)]
+def _headed(column: HeadedColumn, key: Mapping[str, str], place: int) -> HeadedColumn:
+    head = column.heads[place]
+    said = key[_code_of(head.text)]
     size = _size(said)
     said = size.words if size is not None and bracket_text(said) is None else said
-    named = column.heads[-1].text.strip().rpartition(" ")[0]
-    return _with_head(column, f"{named} {said}" if named and phrases("tiers").whole(named) is None else said)
+    named = head.text.strip().rpartition(" ")[0]
+    text = f"{named} {said}" if named and phrases("tiers").whole(named) is None else said
+    heads = (*column.heads[:place], head._replace(value=text, text=text), *column.heads[place + 1 :])
+    return replace(column, heads=heads)

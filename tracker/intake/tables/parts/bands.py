@@ -93,7 +93,7 @@ def _only_words(part: View, view: View) -> bool:
     """No figure in the stretch, and no head in line with the heads of a table beside it."""
     if len(part.rows) > _LONGEST_WORDS or any(_figure(part, row) for row in part.order):
         return False
-    if _lists_terms(part):
+    if _lists_terms(part) or _runs_on_below(part, view):
         return True
     if any(_priced_beside(part, view, row) for row in part.order):
         return False
@@ -110,6 +110,17 @@ def _lists_terms(part: View) -> bool:
         return False
     named = (find_grade(cells[0].text) for cells in others)
     return all(len(cells) == 2 for cells in others) and all(one is not None and one.grades for one in named)
+
+
+def _runs_on_below(part: View, view: View) -> bool:
+    """Notes beside a table: sentences that go on below all else, whatever 'About this sheet' above them would head."""
+    texts = [cell.text for cells in part.rows.values() for cell in cells.values()]
+    sentences = sum(len(text.split()) >= _WORDS_OF_A_SENTENCE for text in texts)
+    beside = max((row for row in view.order if view.rows[row].keys() - part.rows.get(row, {}).keys()), default=-1)
+    return 3 * sentences >= 2 * len(texts) and part.order[-1] > beside
+
+
+_WORDS_OF_A_SENTENCE = 4
 
 
 def _priced_beside(part: View, view: View, row: int) -> bool:

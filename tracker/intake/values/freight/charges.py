@@ -160,7 +160,13 @@ _AND = re.compile(rf"\s*\b{pattern('range', 'and')}\b", re.IGNORECASE)
 def beside_charges(clause: str) -> str:
     """A clause without its parts that state a charge: 'EUR/t, plus 3 % energy surcharge' -> 'EUR/t'."""
     parts = PARTS.split(clause)
-    left = [part for part in parts if _in_part(part.strip()) is None and not _of_small_orders(part)]
+    left: list[str] = []
+    of_charge = False
+    for part in parts:
+        # 'Sauf sur le carton gris' says of the charge before it on which boards it is not.
+        follows = of_charge and any(match.first == 0 for match in phrases("exceptions").find(part))
+        of_charge = follows or _in_part(part.strip()) is not None or _of_small_orders(part)
+        left += [] if of_charge else [part]
     return clause if len(left) == len(parts) else ", ".join(part.strip() for part in left)
 
 

@@ -160,7 +160,7 @@ def _all(text: str) -> Iterator[Statement]:
     yield from of_parts
     for clause in clauses(text):
         if not (of_parts or converts(clause) or _names_an_index(clause)):
-            yield from price_says(beside_charges(clause))
+            yield from units_of_parts(clause) or price_says(beside_charges(clause))
         yield from _board_says(clause)
     usual = of_usual_orders(text)
     for said in (freight_of_prices(usual), _held_until(text)):

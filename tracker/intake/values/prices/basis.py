@@ -203,8 +203,17 @@ def found_bases(text: str) -> Iterator[tuple[BasisReading, int, int]]:
         after = after_per(found, place, weak=False)
         if place < after < len(found) and not _counts_something(found, place):
             unit = unit_at(found, after, text) or _misspelt_unit_at(found, after, text)
-            if unit is not None and not (Basis.SHEET in unit[0].bases and is_of_paper(found, place, after, unit[1])):
+            if unit is not None and not (_is_board(found, after, unit[0]) or _is_paper(found, place, after, unit)):
                 yield unit[0], place, unit[1]
+
+
+def _is_paper(found: list[Token], place: int, after: int, unit: tuple[BasisReading, int]) -> bool:
+    return Basis.SHEET in unit[0].bases and is_of_paper(found, place, after, unit[1])
+
+
+def _is_board(found: list[Token], after: int, reading: BasisReading) -> bool:
+    """'Pour le carton gris', 'para el cartón': board, and no carton that prices are per."""
+    return reading.foreign == "carton" and phrases("articles").whole(found[after - 1][0]) is not None
 
 
 _GRAMS = frozenset({"g", "gr", "grs", "gm", "gms", "gram", "grams", "gramm", "grammes", "gramos"})
