@@ -116,8 +116,8 @@ def around(
     and markets that the rows name."""
     heads = column.column
     prices = _Prices(column.index, grade, parts_named(heads.text) or form_named(heads) or parts)
-    currency = [tuple(_head_currencies(heads))]
-    basis = [tuple(_head_bases(heads, facts))]
+    currency: list[tuple[Claim[str], ...]] = []
+    basis: list[tuple[Claim[str], ...]] = []
     # A nearer text (a heading, a table's title) overrides every farther one without contradicting it.
     nearer_currency = nearer_basis = Nearer.SILENT
     for level in scope.levels:
@@ -130,8 +130,21 @@ def around(
     if column.lender is not None:
         currency.append(tuple(replace(claim, excused=True) for claim in _head_currencies(column.lender)))
         basis.append(tuple(replace(claim, excused=True) for claim in _head_bases(column.lender, facts)))
+    _put_head(currency, _head_currencies(heads), _said_anew(scope, SaysCurrency))
+    _put_head(basis, _head_bases(heads, facts), _said_anew(scope, SaysBasis))
     basis.append(tuple(_head_forms(heads, facts)))
     return Around(tuple(currency), tuple(basis), _in_cents(column, scope, prices, facts))
+
+
+def _put_head(claims: list[tuple[Claim[str], ...]], of_head: Iterable[Claim[str]], anew: bool) -> None:
+    """The head is nearer than all texts, but for one that says something else of the rows below it."""
+    claims.insert(len(claims) if anew else 0, tuple(replace(claim, excused=claim.excused or anew) for claim in of_head))
+
+
+def _said_anew(scope: Scope, kind: type[SaysCurrency] | type[SaysBasis]) -> bool:
+    """'From here down prices are US$ per MSF' among the rows: the heads hold for those above."""
+    said = (one for level in scope.levels if level.name == "heading" for one in level.all_of(kind))
+    return any(phrases("from_here_on").find(one.words) for one in said)
 
 
 def _then_nearer(nearer: Nearer, level: Level) -> Nearer:
