@@ -42,6 +42,7 @@ class WeightUnit(StrEnum):
 
 class MassUnit(StrEnum):
     LB = "lb"
+    THOUSAND_LB = "1000lb"
     KG = "kg"
     CWT = "cwt"
     SHORT_TON = "short_ton"
@@ -64,6 +65,7 @@ _GSM_PER: dict[WeightUnit, Fraction] = {
 }
 _KG_PER: dict[MassUnit, Fraction] = {
     MassUnit.LB: KG_PER_LB,
+    MassUnit.THOUSAND_LB: 1000 * KG_PER_LB,
     MassUnit.KG: Fraction(1),
     MassUnit.CWT: KG_PER_CWT,
     MassUnit.SHORT_TON: KG_PER_SHORT_TON,

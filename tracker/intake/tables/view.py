@@ -152,6 +152,10 @@ class View:
         block = self._blocks.get((row, column))
         return (column, column) if block is None else (block.left, block.right)
 
+    def column_of(self, cell: Cell) -> int:
+        """The column of a cell in this view."""
+        return cell.row if self.turned else cell.column
+
     def is_hidden(self, row: int, column: int) -> bool:
         """Whether a position stands in a hidden row, column or sheet."""
         return self.hidden or row in self.hidden_rows or column in self.hidden_columns

@@ -141,7 +141,9 @@ class Rows:
         merged = {
             index: covering._replace(row=index, column=row) if view.turned else covering._replace(row=row, column=index)
             for index in self._priced - cells.keys()
-            if (covering := view.spread.get((row, index))) is not None and looks_priced(covering)
+            if (covering := view.spread.get((row, index))) is not None
+            and view.column_of(covering) in self._priced
+            and looks_priced(covering)
         }
         return cells | merged if merged else cells
 

@@ -137,11 +137,11 @@ def _names_a_measure(text: str) -> bool:
 
 
 def _under_a_price(view: View, row: int, valued: frozenset[int]) -> bool:
-    """A price merged over several rows stands beside each of them."""
+    """A price merged over several rows stands beside each of them; a paragraph merged across the table is none."""
     if not view.spread:
         return False
     merged = (view.spread.get((row, column)) for column in valued)
-    return any(cell is not None and looks_priced(cell) for cell in merged)
+    return any(cell is not None and view.column_of(cell) in valued and looks_priced(cell) for cell in merged)
 
 
 def _without_price(view: View, rows: Sequence[int], priced: frozenset[int], valued: frozenset[int]) -> frozenset[int]:

@@ -114,7 +114,20 @@ def find_mass_units(text: str) -> tuple[MassUnit, ...]:
         # 'To kg' beside 'From kg'.
         del found[0]
     keys = {match.value for match in found}
-    return MASS_UNITS[keys.pop()] if len(keys) == 1 else ()
+    if len(keys) != 1:
+        return ()
+    key = keys.pop()
+    counted = _IN_THOUSANDS.search(text[: found[0].start])
+    return _THOUSANDS_OF.get(key, ()) if counted is not None else MASS_UNITS[key]
+
+
+_IN_THOUSANDS = re.compile(
+    r"(?:\b(?:in\s)?thousands?(?:\sof)?|\bmilliers\sde|\bmiles\sde|\btusentals?|\btausend|\btsd\.?|['’]0{3}s?|\(0{3}s?\)?"
+    r"|(?<![\d.,])0{3}s?|\bM)\s*$",
+    re.IGNORECASE,
+)
+"""'Order size in thousands of lb', "'000 lb", 'M lb': what the figures below count."""
+_THOUSANDS_OF = {"lb": (MassUnit.THOUSAND_LB,), "kg": (MassUnit.TONNE,)}
 
 
 def _is_english_to(text: str, start: int, end: int) -> bool:

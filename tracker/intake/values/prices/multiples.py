@@ -7,8 +7,10 @@ from tracker.intake.values.boards.caliper import caliper_unit
 from tracker.intake.values.boards.weight import weight_units
 from tracker.intake.values.heads.role_words import header_roles
 from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.orders.masses import end_of_unit
 from tracker.intake.values.prices.basis import basis_span
 from tracker.intake.values.prices.currency import counted_in_thousands, currency_text, find_currencies
+from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import tokens_of
 
@@ -41,7 +43,9 @@ def multiplied(clause: str) -> bool:
 @lru_cache(maxsize=1024)
 def multiplied_in_head(text: str) -> bool:
     """Whether the head of a column of prices says so: 'EUR/t x1000', "Price ('000)", 'Price (thousands)'."""
-    return any(match.value == "counted" for match in phrases("multiplies").find(text)) or _counts_thousands(text)
+    counted = (match for match in phrases("multiplies").find(text) if match.value == "counted")
+    # 'Order size in thousands of lb' counts weights.
+    return any(end_of_unit(fold(text), match.end) is None for match in counted) or _counts_thousands(text)
 
 
 def _counts_thousands(text: str) -> bool:
