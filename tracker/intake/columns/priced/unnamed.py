@@ -16,7 +16,9 @@ from tracker.intake.tables.headers.periods import is_period, span_of, without_pe
 from tracker.intake.tables.table import Words
 from tracker.intake.values.heads.header import Header
 from tracker.intake.values.heads.roles import ORDER_SIZES, Role
-from tracker.intake.values.prices.money import find_price_unit, price_text, unit_of_text
+from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.prices.money import price_text, unit_of_text
+from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.times.dates import find_dates, without_dates
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import blanked
@@ -59,8 +61,8 @@ def _by_titles(
     amount: Column, samples: Mapping[int, Sequence[Cell]], others: Sequence[Column], titles: Sequence[Words]
 ) -> bool:
     """Nothing that could be multiplied stands beside it, and what is said above names money and a unit."""
-    units = [unit for words in titles if (unit := find_price_unit(words.text)) is not None]
-    named = any(unit.currency is not None and unit.basis is not None for unit in units)
+    said = [one for words in titles for one in statements(words.text)]
+    named = any(isinstance(one, SaysCurrency) for one in said) and any(isinstance(one, SaysBasis) for one in said)
     return named and mostly_priced(samples[amount.index]) and not _any_counted(others, samples, _MULTIPLIED)
 
 

@@ -17,6 +17,7 @@ from tracker.intake.offers.prices.of_all_prices import (
     is_of_that_unit,
     leaves_out,
     of_all_prices,
+    of_invoices,
     of_these_prices,
 )
 from tracker.intake.offers.prices.settle import Claim, Settled, settle
@@ -234,7 +235,7 @@ def _stated_currency(
         words = _clause_saying(said.words, reading.words)
         elsewhere = bool(claimed.around(level).currencies.intersection(reading.codes))
         elsewhere = elsewhere and not of_all_prices(words, reading.words)
-        excused = _gives_way(words, nearer) or elsewhere
+        excused = _gives_way(words, nearer) or elsewhere or of_invoices(words)
         yield currency_claim(reading, said.where, words, excused)
 
 

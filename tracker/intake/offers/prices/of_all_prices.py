@@ -27,6 +27,11 @@ def of_these_prices(words: str) -> bool:
     return bool(phrases("price_words").find(words)) and not phrases("no_price").find(words)
 
 
+def of_invoices(words: str) -> bool:
+    """'For export we invoice in euro or dollars by agreement', and not 'Prices and invoices in EUR'."""
+    return bool(phrases("invoices").find(words)) and not phrases("price_words").find(words)
+
+
 def is_of_that_unit(words: str, unit: str) -> bool:
     """'All prices per short ton are rounded' tells of those per short ton what they are, and not what all are per."""
     if not phrases("price_words").find(words.partition(unit)[0]):

@@ -18,7 +18,7 @@ from tracker.intake.values.prices.basis import (
     basis_text,
     find_basis,
 )
-from tracker.intake.values.prices.basis_alone import basis_alone
+from tracker.intake.values.prices.worded_basis import names_costs, worded_basis
 from tracker.intake.values.prices.clauses_of_others import is_of_others, without_weights
 from tracker.intake.values.prices.currency import CurrencyReading, currency_text, find_currencies
 from tracker.intake.values.prices.exchange import beside_exchange
@@ -80,7 +80,11 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
     parted = _one_a_board(clause)
     yield from parted
     unit = find_price_unit(clause)
-    if unit is None or _is_a_code(clause, unit):
+    if unit is not None and _is_a_code(clause, unit):
+        return
+    if not parted and (unit is None or unit.basis is None) and (worded := worded_basis(clause)) is not None:
+        yield SaysBasis(worded, clause)
+    if unit is None:
         return
     if unit.currency is not None:
         of_one = SaysCurrency(unit.currency, clause, _grades_meant(clause, find_currencies))
@@ -89,12 +93,10 @@ def price_says(clause: str) -> Iterator[SaysCurrency | SaysBasis]:
         not parted
         and unit.basis is not None
         and not _names_form(clause, unit.basis)
-        and (unit.currency is not None or phrases("price_words").find(clause) or _is_only_a_basis(clause))
+        and (unit.currency is not None or names_costs(clause) or _is_only_a_basis(clause))
     ):
         basis = one_of(bases_side_by_side(clause)) or unit.basis
         yield SaysBasis(basis, clause, _grades_meant(clause, find_basis))
-    elif not parted and unit.basis is None and (alone := basis_alone(clause)) is not None:
-        yield SaysBasis(alone, clause)
 
 
 def _is_a_code(clause: str, unit: PriceUnit) -> bool:
