@@ -38,6 +38,7 @@ from tracker.intake.columns.roles.heads_said import said_by_heads, without_roles
 from tracker.intake.columns.roles.item_numbers import item_numbers, number_lots
 from tracker.intake.columns.roles.lookalikes import without_lookalikes
 from tracker.intake.columns.roles.lots_weighed import weighs_the_lot
+from tracker.intake.columns.roles.no_calipers import without_other_points
 from tracker.intake.columns.roles.stock_counts import counts_stock
 from tracker.intake.columns.sizes.breaks import breaks_of_boards, lots_on_offer, sizes_among_quantities
 from tracker.intake.columns.sizes.counted_sizes import counted_sizes
@@ -89,7 +90,7 @@ def columns_of(table: Table, texts: Sequence[Words] = ()) -> Columns:
     columns = [beside_prices(column, columns) for column in columns]
     columns = [weighs_the_lot(column, columns, samples) for column in columns]
     columns = [counts_stock(column, columns, samples) for column in columns]
-    columns = with_packs(columns, samples)
+    columns = with_packs(without_other_points(columns, samples), samples)
     columns = with_sides(without_widths(columns, samples), samples, table)
     columns = [told_from_payment(column, columns, samples[column.index]) for column in columns]
     columns = [waiting(holding(column, samples[column.index]), columns, samples[column.index]) for column in columns]
@@ -197,6 +198,9 @@ def _role(column: Column, cells: Sequence[Cell]) -> tuple[Role | None, bool]:
     if not candidates:
         return role_by_cells(column, cells), False
     best = _best(column, candidates, cells)
+    if best in MEASURES and not cells:
+        # 'g/m² →' in line with 230, 260 and 300, over nothing: it is their unit.
+        return None, False
     return (Role.PRICE if named_with_money(best, column) and mostly_priced(cells) else best), True
 
 

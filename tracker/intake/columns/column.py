@@ -15,7 +15,7 @@ from tracker.intake.values.figures.sheetsize import LengthUnit, SheetSize
 from tracker.intake.values.firms.bidders import behind_bid
 from tracker.intake.values.firms.company import company_name
 from tracker.intake.values.freight.delivery import Delivery
-from tracker.intake.values.heads.header import Header
+from tracker.intake.values.heads.header import Header, leads_to_places
 from tracker.intake.values.heads.roles import ORDER_SIZES, Role
 from tracker.intake.values.heads.weighed import weighing_units
 from tracker.intake.values.orders.brackets import Bracket
@@ -135,7 +135,7 @@ def basis_in_head(head: Header) -> BasisReading | None:
     unit = price_unit(rest) if rest != head.text else None
     if unit is None or phrases("forms").whole(unit.words.strip(" ,;:-–")) is not None:
         return None
-    return unit.basis
+    return None if leads_to_places(head.text) else unit.basis
 
 
 def may_name_form(head: Header, basis: BasisReading) -> bool:

@@ -88,7 +88,7 @@ def _says_currency(text: str) -> bool:
     return unit is not None and unit.currency is not None and unit.basis is None
 
 
-_PARTS = re.compile(r"[;\n]|,\s")
+_PARTS = re.compile(r"[;\n]|,\s|\.\s+(?=[^\s=:]{1,12}\s*[:=])")
 _IN_ONE_TEXT = re.compile(r"\s*(?P<code>[^\s=:]{1,12})\s*(?:=|:|\s[-–—]\s)\s*(?P<unit>[^=:]+)")
 
 

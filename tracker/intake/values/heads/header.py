@@ -167,10 +167,15 @@ def _metric_by_its_word(text: str) -> tuple[WeightUnit, ...]:
 def _names_no_basis(text: str, roles: tuple[RoleReading, ...], weights: tuple[WeightUnit, ...]) -> bool:
     """The area in 'lb/MSF' is not what a price is per, though 'MSF' by itself may be; nor is the M of 'U/M'."""
     asks_for_unit = bool(roles) and roles[0].role is Role.BASIS
-    if roles and roles[0].role is Role.DESTINATION and basis_span(text) is None and not find_currencies(text):
-        # 'Delivered to' heads places, though 'to' alone is a ton in German.
+    placed = bool(roles) and (roles[0].role is Role.DESTINATION or leads_to_places(text))
+    if placed and basis_span(text) is None and not find_currencies(text):
         return True
     if roles and roles[0].role in PRICES and roles[0].strength >= 0.9 and basis_span(text) is not None:
         # 'Price per 100 lb'.
         return False
     return asks_for_unit or (bool(weights) and basis_text(text) is None)
+
+
+def leads_to_places(text: str) -> bool:
+    """'Delivered, freight prepaid, to', though 'to' alone is a ton in German."""
+    return text.rstrip(" :").casefold().endswith(" to") and find_delivery(text) is not None

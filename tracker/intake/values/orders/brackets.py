@@ -79,7 +79,7 @@ def bracket_text(text: str, units: tuple[MassUnit, ...] = ()) -> Bracket | None:
         return None if bracket is None else replace(bracket, words=stripped)
     for exclusive in reversed(phrases("exclusive_end").find(stripped)):
         stripped = f"{stripped[: exclusive.start]} {stripped[exclusive.end :]}".replace("( )", " ")
-    both = _in_two_units(stripped, units) or _in_two_languages(stripped, units)
+    both = _in_two_units(stripped, units) or _in_two_languages(stripped, units) or _pieces_and_weight(stripped)
     if both is not None:
         return both
     spelt = _THOUSANDS_OF_POUNDS.sub(r"\1\2 \3", _PLUS_FIRST.sub(r"\1 \2 +", without_ordinal(stripped)))
@@ -114,18 +114,47 @@ _TWICE = re.compile(r"(?P<first>[^()]+?)\s*\((?P<second>[^()]*\d[^()]*)\)(?P<beh
 
 
 def _in_two_units(text: str, units: tuple[MassUnit, ...]) -> Bracket | None:
-    """'5 tons+ (10,000 lb)': one order size in two units, of which the second says which ton the first is in."""
+    """'5 tons+ (10,000 lb)', 'under 5 t (11,000 lb)': one order size in two units, of which the second says which ton
+    the first is in."""
     match = _TWICE.fullmatch(text)
     first = bracket_text(f"{match['first']} {match['behind']}".strip(), units) if match is not None else None
-    if match is None or first is None or first.start is None or first.end is not None or first.not_weight:
+    again = bracket_text(match["second"].strip(), units) if match is not None else None
+    if first is None or again is None or first.not_weight or again.not_weight:
         return None
-    again = mass_text(match["second"].strip(), units)
-    said, meant = again.kg() if again is not None else None, {first.start.kg(ton) for ton in TONS}
-    if again is None or said is None:
+    if again.alone and again.start is not None and (first.start is None) != (first.end is None):
+        again = replace(again, start=None, end=again.start) if first.start is None else again
+    ends = ((first.start, again.start), (first.end, again.end))
+    if any((one is None) != (other is None) for one, other in ends):
         return None
-    agree = any(kg is not None and abs(kg - said) <= said / 100 for kg in meant)
     # '5 tons+ (30,000 lb)' is no size that anybody can tell.
-    return replace(first, words=text, start=again) if agree else Bracket(text, not_weight="other_unit")
+    agree = all(one is None or other is None or _may_be_alike(one, other) for one, other in ends)
+    if not agree:
+        return Bracket(text, not_weight="other_unit")
+    return replace(first, words=text, start=_clearer(*ends[0]), end=_clearer(*ends[1]))
+
+
+def _clearer(one: Mass | None, other: Mass | None) -> Mass | None:
+    """The second, but where its ton may be either."""
+    return one if other is None or (other.ambiguous_ton and one is not None and not one.ambiguous_ton) else other
+
+
+def _may_be_alike(one: Mass, other: Mass) -> bool:
+    """Whether one is the other, within a hundredth, in some of the tons that it may be in."""
+    said, meant = ([kg for ton in TONS if (kg := mass.kg(ton)) is not None] for mass in (one, other))
+    return any(abs(kg - again) <= again / 100 for kg in said for again in meant)
+
+
+def _pieces_and_weight(text: str) -> Bracket | None:
+    """'Moins de 4 palettes (< 3 000 kg)': a size in pieces, and in brackets its weight."""
+    match = _TWICE.fullmatch(text)
+    pieces = bracket_text(f"{match['first']} {match['behind']}".strip()) if match is not None else None
+    if match is None or pieces is None or pieces.not_weight not in _COUNTED:
+        return None
+    said = bracket_text(match["second"].strip())
+    if said is None or said.not_weight:
+        return None
+    # '2 truckloads (24 t)' leaves open of how many of them that is the weight.
+    return None if said.alone else replace(said, words=text)
 
 
 _LANGUAGES_APART = re.compile(r"\s/\s|\s*[|\n]\s*")
