@@ -213,10 +213,12 @@ def _valued(columns: Sequence[HeadedColumn]) -> frozenset[int]:
     heads = {column.index: head_of_words(column.text) for column in columns if column.heads}
     priced = frozenset(index for index, head in heads.items() if head is not None and (head.price or head.across))
     priced |= frozenset(column.index for column in columns if column.heads and is_bare_number(column.heads[-1]))
+    # 'Each cwt' over figures says what they are per, where 'Unit' stands over such words.
+    per = frozenset(index for index, head in heads.items() if head is not None and head.role is Role.BASIS and head.unit)
     named = frozenset(index for index, head in heads.items() if head is not None and (head.named or head.unit))
     places = frozenset(index for index, head in heads.items() if head is not None and head.role is Role.DESTINATION)
     several = places if len(places) > 1 else frozenset()
-    return priced or frozenset(heads) - named or several or frozenset(column.index for column in columns)
+    return priced or per or frozenset(heads) - named or several or frozenset(column.index for column in columns)
 
 
 def _zones(band: View, skipped: set[int]) -> list[Zone]:

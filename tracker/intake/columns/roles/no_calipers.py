@@ -20,7 +20,7 @@ def without_other_points(columns: list[Column], samples: Mapping[int, Sequence[C
     others = [column for column in calipers if _is_of_no_board(column, samples[column.index])]
     if not others or len(others) == len(calipers):
         return columns
-    return [replace(column, role=None) if column in others else column for column in columns]
+    return [replace(column, role=Role.PROPERTY) if column in others else column for column in columns]
 
 
 def _is_of_no_board(column: Column, cells: Sequence[Cell]) -> bool:

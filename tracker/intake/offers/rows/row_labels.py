@@ -103,7 +103,11 @@ def heads_charges(heading: str) -> bool:
     head = head_of_words(heading)
     if heading.rstrip().endswith(":") and not (head is not None and head.named):
         head = head_of_words(heading.partition(",")[0])
-    return head is not None and head.named and head.role in ON_TOP and find_grade(heading) is None
+    named = head is not None and head.named and head.role in ON_TOP
+    rates = charge_header(heading) if not named else None
+    # 'Freight alone, for pick-up accounts (US$/ST)'.
+    in_money = rates is not None and rates.currency is not None and heading.strip().startswith(rates.label)
+    return (named or in_money) and find_grade(heading) is None
 
 
 def names_board(label: str) -> bool:
