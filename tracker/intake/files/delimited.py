@@ -80,14 +80,16 @@ def _records(text: str, delimiter: str) -> Iterator[list[str]]:
 
 
 def _usual_counts(text: str, delimiter: str) -> tuple[int, ...]:
-    """How many delimiters most lines hold, and most lines without quotes, which are whole records.
+    """How many delimiters most lines hold, most lines without quotes, which are whole records, and most of those whose
+    quotes are all closed.
 
     They differ where a header of many quoted line breaks is longer than the list below it.
     """
     lines = [line for line in islice(io.StringIO(text, newline=""), _RECORDS_TRIED) if line.strip()]
     every = [line.count(delimiter) for line in lines]
     whole = [count for line, count in zip(lines, every, strict=True) if count and '"' not in line]
-    return tuple(Counter(counts).most_common(1)[0][0] for counts in (every, whole) if counts)
+    closed = [len(_line_record(line, delimiter)) - 1 for line in lines if line.count('"') % 2 == 0]
+    return tuple(Counter(counts).most_common(1)[0][0] for counts in (every, whole, closed) if counts)
 
 
 def _swallowed(span: list[str], delimiter: str, usual: tuple[int, ...]) -> bool:

@@ -17,6 +17,7 @@ from tracker.intake.tables.table import Words
 from tracker.intake.values.heads.header import Header
 from tracker.intake.values.heads.roles import ORDER_SIZES, Role
 from tracker.intake.values.notes.statements import statements
+from tracker.intake.values.orders.loads import LOADS
 from tracker.intake.values.prices.money import price_text, unit_of_text
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.times.dates import find_dates, without_dates
@@ -245,12 +246,13 @@ def _fewest_rows(column: Column, prices: Sequence[Cell]) -> int:
 
 
 def _may_be_priced(column: Column) -> bool:
-    """Under 'Sheets' alone may stand how many are packed, or what board in sheets costs; under 'Wagon (20-40 t)' what
-    such an order costs."""
+    """Under 'Sheets' alone may stand how many are packed, or what board in sheets costs; under 'Wagon (20-40 t)' and 'à la
+    palette' what such an order costs."""
     if column.role in ORDER_SIZES and any(map(str.isdecimal, column.text)):
         return True
-    by_form = column.role is Role.PACKING and any(form_alone(head.text) for head in column.said[-1:])
-    return by_form or column.role in _LENT_TO_PRICES
+    packed = column.said[-1:] if column.role is Role.PACKING else ()
+    by_load = any(head.basis is not None and head.basis.foreign in LOADS for head in packed)
+    return by_load or any(form_alone(head.text) for head in packed) or column.role in _LENT_TO_PRICES
 
 
 def close_by_row(cells: Sequence[Cell], prices: Sequence[Cell], fewest: int = _FEWEST_ROWS) -> bool:

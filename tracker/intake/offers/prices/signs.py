@@ -14,16 +14,22 @@ from tracker.intake.words.lists import phrases
 def evidence_of(texts: Iterable[str]) -> SignEvidence:
     """How many figures can only be read with a point, and how many only with a comma.
 
-    A measure with its unit ('0,40 mm', '8,4 t') tells by its comma alone: technical data have a point everywhere.
+    A measure with its unit ('0,40 mm', '8,4 t') tells by its comma alone: technical data have a point everywhere. The
+    point of '874.-' tells where nothing else does: francs are written so beside '748,50' too.
     """
-    point = comma = 0
+    point = comma = dashed = 0
     for text in texts:
         said = price_text(text)
         amounts = said.amounts if said is not None and not said.rest else _measured(text)
         signs = {reading.decimal_sign for reading in amounts}
-        point += signs == {"."}
+        without_cents = _WITHOUT_CENTS.search(text) is not None
+        point += signs == {"."} and not without_cents
+        dashed += signs == {"."} and without_cents
         comma += signs == {","}
-    return SignEvidence(point, comma)
+    return SignEvidence(point if comma else point + dashed, comma)
+
+
+_WITHOUT_CENTS = re.compile(r"\.\s?[-–—]")
 
 
 _OF_A_SIZE = 10

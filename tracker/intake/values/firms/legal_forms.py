@@ -110,4 +110,11 @@ def end_of_form(head: str, ends: list[Found[str]]) -> int:
         if not _JOINED.fullmatch(head[end : match.start]):
             break
         end = match.end
+    if _OF_A_PLACE.fullmatch(head[end:]) and fold(head[ends[0].start : end]).strip(".") in _PARTNERSHIPS:
+        return len(head)
     return end + 1 if head[end : end + 1] == "." else end
+
+
+_PARTNERSHIPS = frozenset({"cie", "cia"})
+_OF_A_PLACE = re.compile(r"\.?\s(?:de\s(?:la\s|l['’])?|du\s|des\s|d['’]|del\s)[A-ZÀ-Ý][^\W\d_]+(?:[-\s][^\W\d_]+)?")
+"""'Carton & Cie de l'Ognon': the place is a part of the name."""

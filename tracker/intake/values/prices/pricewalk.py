@@ -243,7 +243,10 @@ class PriceWalk:
         return end_of_place(self.text, match.end) if delivers else match.end
 
     def _leading_to_a_place(self, place: int) -> int | None:
-        """'1.285 € je Tonne frei Kassel': a word that says it only together with the place behind it."""
+        """'1.285 € je Tonne frei Kassel': a word that says it only with the place behind it; 'départ' says it at the end."""
+        if self.numbers and (alone := phrases("delivery_alone").whole(self.text[self.tokens[place][1] :])):
+            self._take_word("delivery", alone, "")
+            return len(self.text)
         match = phrases("delivery_places").at(self.tokens, place) if self.numbers else None
         after = end_of_place(self.text, match.end) if match is not None else 0
         if match is None or after == match.end:
@@ -278,19 +281,15 @@ class PriceWalk:
         return end
 
     def result(self) -> PriceText | None:
-        rest = " ".join(self.rest)
         if not self.numbers:
-            return PriceText(self.text, no_price=self.no_price) if self.no_price and not rest else None
+            return PriceText(self.text, no_price=self.no_price) if self.no_price and not self.rest else None
         currency = None if self.currency is None else cents_by_unit(self.currency, self.basis)
         cents = currency is not None and currency.cents
         amounts, upper = self._amounts(cents, 0), self._amounts(cents, 1) if self.is_range else ()
-        if self.no_price:
-            rest = f"{rest} {self.no_price}".strip()
-        return PriceText(
-            self.text, amounts, upper, currency, no_piece(currency, self.basis), "", self.open_ended,
-            self.indicative, self.delivered,
-            tuple(self.marks), rest,
-        )  # fmt: skip
+        rest = " ".join([*self.rest, self.no_price] if self.no_price else self.rest)
+        basis, marks = no_piece(currency, self.basis), tuple(self.marks)
+        said = (self.open_ended, self.indicative, self.delivered, marks, rest)
+        return PriceText(self.text, amounts, upper, currency, basis, "", *said)
 
     def _amounts(self, cents: bool, which: int) -> tuple[NumberReading, ...]:
         sign = -1 if self.negative and not self.is_range else 1
