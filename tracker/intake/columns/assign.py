@@ -90,7 +90,7 @@ def columns_of(table: Table, texts: Sequence[Words] = ()) -> Columns:
     columns = [beside_prices(column, columns) for column in columns]
     columns = [weighs_the_lot(column, columns, samples) for column in columns]
     columns = [counts_stock(column, columns, samples) for column in columns]
-    columns = with_packs(without_other_points(columns, samples), samples)
+    columns = with_packs(columns, samples)
     columns = with_sides(without_widths(columns, samples), samples, table)
     columns = [told_from_payment(column, columns, samples[column.index]) for column in columns]
     columns = [waiting(holding(column, samples[column.index]), columns, samples[column.index]) for column in columns]
@@ -108,6 +108,7 @@ def columns_of(table: Table, texts: Sequence[Words] = ()) -> Columns:
     columns = built_up(columns)
     columns = [small_beside_a_price(column, columns, samples) for column in columns]
     columns = [beside_charges(column, columns, samples[column.index]) for column in columns]
+    columns = without_other_points(columns, samples)
     columns = told_apart_by_form(columns, samples, (*table.titles, *texts, *table.notes))
     columns = told_apart_by_load(columns, samples)
     return price_columns(columns, samples, table.titles, above)

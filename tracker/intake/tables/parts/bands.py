@@ -93,10 +93,12 @@ def _only_words(part: View, view: View) -> bool:
     """No figure in the stretch, and no head in line with the heads of a table beside it."""
     if len(part.rows) > _LONGEST_WORDS or any(_figure(part, row) for row in part.order):
         return False
-    if _lists_terms(part) or _runs_on_below(part, view):
+    if _lists_terms(part):
         return True
     if any(_priced_beside(part, view, row) for row in part.order):
         return False
+    if _runs_on_below(part, view):
+        return True
     if _is_letterhead(part) and not any(_plain_head_in_line(part, view, row) for row in part.order):
         return True
     return not any(_heads_in_line(part, view, row) or _lists_boards(part, view, row) for row in part.order)

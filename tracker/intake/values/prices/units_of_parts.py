@@ -17,7 +17,8 @@ from tracker.intake.words.phrases import between
 _LONGEST = 120
 _FEW_WORDS = 5
 """'Sheets per MSF' without a word of money; longer parts may speak of packings."""
-_STOPS = re.compile(r",(?!\d)|[;\n()\[\]]|\s[/–—-]\s|\.\s+(?=[^\W\d_])")
+_STOPS = re.compile(r",(?!\d)|[;\n()\[\]]|\s[/–—-]\s")
+_SENTENCE = re.compile(r"(?<=\.)\s+(?=[^\W\d_])")
 _MARKETS = ("export", "home")
 
 
@@ -67,7 +68,8 @@ def _units_by_turns(text: str) -> tuple[SaysBasis, ...]:
     sheets' says its first of all others."""
     if charges_named(text) or names_amount(text):
         return ()
-    units = bases_with_places(text)
+    weighed = [match.span for match in phrases("weight_units").find(text)]
+    units = [unit for unit in bases_with_places(text) if not any(a < unit[2] and unit[1] < b for a, b in weighed)]
     forms = [one for one in phrases("forms").find(text) if not any(a <= one.start < b for _, a, b in units)]
     said = sorted([(start, "unit") for _, start, _ in units] + [(one.start, "form") for one in forms])
     turns = [kind for _, kind in said]
@@ -124,6 +126,21 @@ def _behind_form(piece: str) -> str:
 
 def _pieces(text: str) -> Iterator[str]:
     """'Per short ton except sheets, which are per MSF' has its sheets in the second of three."""
-    for piece in _STOPS.split(text):
+    for piece in (piece for part in _sentences(text) for piece in _STOPS.split(part)):
         for part in between(piece, phrases("exceptions").find(piece)):
             yield from between(part, phrases("and_words").find(part))
+
+
+def _sentences(text: str) -> list[str]:
+    """Parted before those that begin with a form: 'All prices USD per short ton. Sheets per MSF.'"""
+    found: list[str] = []
+    for sentence in _SENTENCE.split(text):
+        forms = any(match.first <= _FIRST_WORDS for match in phrases("forms").find(sentence))
+        if found and not forms:
+            found[-1] = f"{found[-1]} {sentence}"
+        else:
+            found.append(sentence)
+    return found
+
+
+_FIRST_WORDS = 1
