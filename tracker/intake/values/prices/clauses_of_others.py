@@ -22,7 +22,7 @@ def is_of_others(clause: str) -> bool:
         _is_of_another_list,
         _is_of_pallets,
         _is_of_payment,
-        _is_of_board,
+        is_of_board,
         _is_on_request,
         _is_of_a_charge,
     )
@@ -65,11 +65,11 @@ def _is_of_payment(clause: str) -> bool:
 def without_weights(clause: str) -> str:
     """'US dollars, weights per MSF' without its part about what board weighs, which is no unit of prices."""
     parts = COMMA.split(clause)
-    of_prices = [part for part in parts if not _is_of_board(part)]
+    of_prices = [part for part in parts if not is_of_board(part)]
     return ",".join(of_prices) if of_prices and len(of_prices) < len(parts) else clause
 
 
-def _is_of_board(clause: str) -> bool:
+def is_of_board(clause: str) -> bool:
     """'Weight in lb per 3000 sq ft ream' tells what board weighs, and neither a currency nor what prices are per."""
     weighed = phrases("weight_words").find(clause) and weight_units(clause)
     return bool(weighed) and not phrases("price_words").find(clause) and not find_currencies(clause)

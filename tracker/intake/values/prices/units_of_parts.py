@@ -8,6 +8,7 @@ from functools import lru_cache
 from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.prices.amounts_named import names_amount
 from tracker.intake.values.prices.basis import BasisReading, find_basis
+from tracker.intake.values.prices.clauses_of_others import is_of_board
 from tracker.intake.values.prices.currency import CurrencyReading, find_currencies
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.prices.several_bases import bases_with_places
@@ -66,7 +67,7 @@ def _units_by_turns(text: str) -> tuple[SaysBasis, ...]:
     """'Per tonne for reels and per 1,000 sheets for sheets', 'reels are priced per tonne whereas sheets …': two forms
     and two units by turns, in whatever words, each unit said of the form beside it; 'per tonne; for sheets per 1,000
     sheets' says its first of all others."""
-    if charges_named(text) or names_amount(text):
+    if charges_named(text) or names_amount(text) or phrases("weight_words").find(text):
         return ()
     weighed = [match.span for match in phrases("weight_units").find(text)]
     units = [unit for unit in bases_with_places(text) if not any(a < unit[2] and unit[1] < b for a, b in weighed)]
@@ -107,7 +108,7 @@ def _alone(one: SaysBasis | SaysCurrency, says: list[SaysBasis | SaysCurrency]) 
 def _parts(text: str) -> Iterator[_Part]:
     of: frozenset[str] = frozenset()
     for piece in _pieces(text):
-        if charges_named(piece) or names_amount(piece):
+        if charges_named(piece) or names_amount(piece) or is_of_board(piece):
             continue
         of |= parts_named(piece)
         basis, currency = find_basis(_behind_form(piece)), next(iter(find_currencies(piece)), None)
