@@ -11,6 +11,7 @@ from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.prices.basis import find_basis
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.words.lists import phrases
+from tracker.intake.words.phrases import blanked
 
 _ASIDES = re.compile(r",(?!\d)|[()]|\s[-–—]\s")
 
@@ -63,10 +64,20 @@ def _is_of_payment(clause: str) -> bool:
 
 
 def without_weights(clause: str) -> str:
-    """'US dollars, weights per MSF' without its part about what board weighs, which is no unit of prices."""
+    """'US dollars, weights per MSF' without its part about what board weighs, which is no unit of prices, and 'Basis
+    weights per 1,000 sq ft. Rolls are priced per short ton' without the unit right behind the weights."""
     parts = COMMA.split(clause)
     of_prices = [part for part in parts if not is_of_board(part)]
-    return ",".join(of_prices) if of_prices and len(of_prices) < len(parts) else clause
+    left = ",".join(of_prices) if of_prices and len(of_prices) < len(parts) else clause
+    weighed = next(iter(phrases("weight_words").find(left)), None)
+    units = [] if weighed is None else [one for one in phrases("weight_units").find(left) if one.start >= weighed.end]
+    if weighed is None or not units or _tells_of_money(left[weighed.end : units[0].start]):
+        return left
+    return blanked(left, [(weighed.end, units[0].end)])
+
+
+def _tells_of_money(words: str) -> bool:
+    return bool(phrases("price_words").find(words) or find_currencies(words))
 
 
 def is_of_board(clause: str) -> bool:
