@@ -9,13 +9,13 @@ from functools import lru_cache
 
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.times.lead import LeadUnit, lead_phrases
-from tracker.intake.values.times.times_in_words import times_in_figures
+from tracker.intake.values.times.times_in_words import counts_in_figures, times_in_figures
 from tracker.intake.words.fold import fold, tokens
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import pattern, phrases, words
 from tracker.intake.words.phrases import Found, blanked
 
 _FIGURE = re.compile(r"\d")
-_COUNT = re.compile(r"\d+(?:[.,]\d+)?\s*$")
+_COUNTS = re.compile(rf"\d+(?:[.,]\d+)?(?:\s*(?:[-–/]|\b{pattern('range', *words('range'))}\b)\s*\d+)?\s*$", re.IGNORECASE)
 _TIME = re.compile(r"\d[^,;]*")
 _SMALL = (
     "delivery", "incoterms", "from_stock", "to_the_buyer", "buyer_sites", "the_buyer", "goods_delivered", "all_goods",
@@ -30,12 +30,30 @@ def lead_topics(clause: str) -> list[Found[str]]:
     found = phrases("lead_topic").find(clause)
     if _FIGURE.search(times_in_figures(clause)) is None:
         return found
-    verbs = phrases("sending_verbs")
-    return [
-        topic
-        for topic in found
-        if verbs.whole(clause[topic.start : topic.end]) is None or time_led(clause, topic.end) is not None
-    ]
+    return [topic for topic in found if topic.value != "verb" or _tells_when(clause, topic.end)]
+
+
+def _tells_when(clause: str, start: int) -> bool:
+    """Whether a time stands right behind a verb, or is led to by a word of its own or weeks by a comma: 'we ship any
+    item in 10 days', 'we deliver in Ohio, 3 weeks'. Nothing up to there may be about what is done besides."""
+    return time_led(clause, start) is not None or _time_within(clause, start)
+
+
+def _time_within(clause: str, start: int) -> bool:
+    behind = times_in_figures(clause[start:])
+    figure = _FIGURE.search(behind)
+    told = _TIME.match(behind, figure.start()) if figure is not None else None
+    if told is None or any(phrases(section).find(behind[: told.end()]) for section in _DONE_BESIDES):
+        return False
+    unit = next((match.value for match in lead_phrases().find(told.group()) if match.value in (*LeadUnit, "month")), "")
+    ahead = behind[: told.start()].rstrip()
+    if ahead.endswith(","):
+        return unit == LeadUnit.WEEK and "," not in ahead[:-1]
+    led = any(match.end == len(ahead) for match in phrases("within_a_time").find(ahead))
+    return led and unit in set(LeadUnit) and "," not in ahead
+
+
+_DONE_BESIDES = ("not_lead", "other_times", "only_if", "confirmations", "exceptions", "samples")
 
 
 @lru_cache(maxsize=8192)
@@ -72,22 +90,32 @@ def without_rhythms(clause: str) -> str:
     """The clause without the '5 days a week' of what is done so often."""
     if not any(match.value == "behind" for match in phrases("rhythms").find(clause)):
         return clause
-    spans = []
+    clause, spans = counts_in_figures(clause), []
     for match in lead_phrases().find(clause):
-        counted = _COUNT.search(clause[: match.start])
-        behind = phrases("rhythms").at(tokens(fold(clause[match.end :])), 0)
+        counted = _COUNTS.search(clause[: match.start])
+        said = clause[match.end :]
+        behind = phrases("rhythms").at(tokens(fold(said)), 0)
         if match.value in ("day", "working_day") and counted is not None and behind is not None:
-            spans.append((counted.start(), match.end + (behind.end if behind.value == "behind" else 0)))
+            if not said[: behind.start].strip():
+                spans.append((counted.start(), match.end + (behind.end if behind.value == "behind" else 0)))
     return blanked(clause, spans)
 
 
 def without_samples(clause: str) -> str:
-    """The clause without the parts between its commas whose time is that of samples or trials."""
+    """The clause without the parts between its commas whose time is that of samples or trials; those of which it counts
+    from when they please, or is that of orders as well, stay."""
     if not phrases("samples").find(clause):
         return clause
     return ", ".join(part for part in COMMA.split(clause) if not _of_samples(part))
 
 
+def with_orders(part: str) -> bool:
+    """Whether what a part says of samples is said of orders as well, or of these once the samples please."""
+    return bool(phrases("samples_passed").find(part)) and bool(phrases("samples").find(part))
+
+
 def _of_samples(part: str) -> bool:
+    if with_orders(part):
+        return False
     figure = _FIGURE.search(times_in_figures(part))
     return any(figure is None or match.start < figure.start() for match in phrases("samples").find(part))

@@ -8,13 +8,19 @@ from functools import cache, lru_cache
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.times.around_delivery import without_notices
-from tracker.intake.values.times.delivery_sentences import lead_topics, without_rhythms, without_samples
+from tracker.intake.values.times.delivery_sentences import (
+    lead_topics,
+    time_led,
+    without_rhythms,
+    without_samples,
+)
 from tracker.intake.values.times.firm_times import without_firm
 from tracker.intake.values.times.lead import LeadTime, LeadUnit, lead_phrases, lead_text, lead_unit
 from tracker.intake.values.times.lead_from_order import lead_from_order, leaves_at_once
 from tracker.intake.values.times.times_in_words import times_in_figures
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases, words
+from tracker.intake.words.phrases import outside
 
 
 @lru_cache(maxsize=8192)
@@ -92,14 +98,34 @@ def _clause_lead(clause: str) -> LeadTime | None:
     if not topics:
         return lead_from_order(clause) or leaves_at_once(clause)
     rest = clause[topics[-1].end :].strip(" :,-–=")
-    whole = lead_text(rest) if rest else None
-    if whole is not None:
+    whole = lead_text(rest) if rest and not _begins_with_another(clause[: topics[-1].start]) else None
+    if whole is not None and not any(match.value == "straight" for match in phrases("at_once").find(rest)):
         return whole
-    parts = [part for part in _TERMS.split(clause) if not phrases("not_lead").find(part)]
+    parts = [part for part in _TERMS.split(clause) if not _of_another_term(part)]
     # 'Ships in 3 weeks, good 15 days from 21 September'.
     parts = [part for part in parts if not _says_how_long_it_holds(part)] or parts
     found = {lead.days: lead for part in parts for lead in _spans(part)}
     return next(iter(found.values())) if len(found) == 1 else None
+
+
+def _begins_with_another(ahead: str) -> bool:
+    """The 'Claims on' of 'Claims on delivery: 2 weeks'; 'Net prices, delivery 2 weeks' and the same without a comma
+    begin with the prices."""
+    own = _TERMS.split(ahead)[-1]
+    others = [match for match in phrases("not_lead").find(own) if match.value == "any"]
+    return bool(others) and not own[: others[0].start].strip() and not phrases("price_words").find(own)
+
+
+def _of_another_term(part: str) -> bool:
+    """'Payment 30 days'; 'lead time 3 weeks on returnable pallets' says behind the time how the board comes."""
+    others = phrases("not_lead").find(part)
+    return bool(others) and not (
+        all(match.value == "how" and _COUNTED.search(part[: match.start]) for match in others)
+        and any(time_led(part, topic.end) is not None for topic in lead_topics(part))
+    )
+
+
+_COUNTED = re.compile(r"\d")
 
 
 def _says_how_long_it_holds(part: str) -> bool:
@@ -125,8 +151,13 @@ _AT = re.compile(r"\d\s+at\b")
 
 
 def _from_stock(part: str) -> Iterable[LeadTime]:
-    """'Ab Lager' and 'sofort'; the store of 'frei Lager Kunde' is where the board goes to."""
-    said = [part[match.start : match.end] for match in lead_phrases().find(part) if match.value == "stock"]
+    """'Ab Lager' and 'sofort'; the store of 'frei Lager Kunde' is where the board goes to, 'direkt från bruket' says
+    from where it comes, and 'wir liefern ab sofort frei Haus' what is done from now on."""
+    verbs_alone = all(topic.value == "verb" for topic in phrases("lead_topic").find(part))
+    never = ("straight", "from_now") if verbs_alone else ("straight",)
+    others = [match for match in phrases("at_once").find(part) if match.value in never]
+    stock = outside((match for match in lead_phrases().find(part) if match.value == "stock"), others)
+    said = [part[match.start : match.end] for match in stock]
     if any(phrases("stores").whole(words) is None for words in said):
         yield LeadTime(0, 0, part.strip())
 
