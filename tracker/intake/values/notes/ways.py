@@ -124,7 +124,7 @@ def _parts(text: str, heard: frozenset[str]) -> Iterator[TermOfWay]:
 
 
 def _labels_another(clause: str) -> bool:
-    """'Payment: rolls 10 days after order, sheets 20 days': what it counts, and what goes on with it, is no lead time."""
+    """'Payment: rolls 10 days after order, sheets 20 days': neither of these is a lead time."""
     label = clause.partition(":")[0]
     return label != clause and bool(phrases("not_lead").find(label)) and not phrases("lead_topic").find(label)
 

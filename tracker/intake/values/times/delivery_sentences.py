@@ -8,6 +8,7 @@ import re
 from functools import lru_cache
 
 from tracker.intake.values.notes.clauses import COMMA
+from tracker.intake.values.orders.bracket_pieces import LOADS_AND_COUNTS
 from tracker.intake.values.times.lead import LeadUnit, lead_phrases
 from tracker.intake.values.times.times_in_words import counts_in_figures, times_in_figures
 from tracker.intake.words.fold import fold, tokens
@@ -15,7 +16,8 @@ from tracker.intake.words.lists import pattern, phrases, words
 from tracker.intake.words.phrases import Found, blanked
 
 _FIGURE = re.compile(r"\d")
-_COUNTS = re.compile(rf"\d+(?:[.,]\d+)?(?:\s*(?:[-–/]|\b{pattern('range', *words('range'))}\b)\s*\d+)?\s*$", re.IGNORECASE)
+_TO = rf"(?:[-–/]|\b{pattern('range', *words('range'))}\b)"
+_COUNTS = re.compile(rf"\d+(?:[.,]\d+)?(?:\s*{_TO}\s*\d+)?\s*$", re.IGNORECASE)
 _TIME = re.compile(r"\d[^,;]*")
 _SMALL = (
     "delivery", "incoterms", "from_stock", "to_the_buyer", "buyer_sites", "the_buyer", "goods_delivered", "all_goods",
@@ -35,11 +37,13 @@ def lead_topics(clause: str) -> list[Found[str]]:
 
 def _tells_when(clause: str, start: int) -> bool:
     """Whether a time stands right behind a verb, or is led to by a word of its own or weeks by a comma: 'we ship any
-    item in 10 days', 'we deliver in Ohio, 3 weeks'. Nothing up to there may be about what is done besides."""
+    item in 10 days', 'we deliver in Ohio, 3 weeks'."""
     return time_led(clause, start) is not None or _time_within(clause, start)
 
 
 def _time_within(clause: str, start: int) -> bool:
+    """No word up to there may be unknown, for samples, replacements and papers are sent as well, and none behind may
+    tell that something else is done by then: 'we ship on pallets within 30 days returnable'."""
     behind = times_in_figures(clause[start:])
     figure = _FIGURE.search(behind)
     told = _TIME.match(behind, figure.start()) if figure is not None else None
@@ -47,13 +51,24 @@ def _time_within(clause: str, start: int) -> bool:
         return False
     unit = next((match.value for match in lead_phrases().find(told.group()) if match.value in (*LeadUnit, "month")), "")
     ahead = behind[: told.start()].rstrip()
-    if ahead.endswith(","):
-        return unit == LeadUnit.WEEK and "," not in ahead[:-1]
+    if "," in ahead[:-1] or not _changes_nothing(ahead):
+        return False
     led = any(match.end == len(ahead) for match in phrases("within_a_time").find(ahead))
-    return led and unit in set(LeadUnit) and "," not in ahead
+    return unit in set(LeadUnit) if led else ahead.endswith(",") and unit == LeadUnit.WEEK
+
+
+def _changes_nothing(between: str) -> bool:
+    # 'In der Regel' before its 'der' is an article.
+    rest = blanked(between, (match.span for match in phrases("sent_so").find(between)))
+    loads = (match.span for match in phrases("bracket").find(rest) if match.value in LOADS_AND_COUNTS)
+    rest = _without_small(blanked(rest, loads))
+    for section in _SENT:
+        rest = blanked(rest, (match.span for match in phrases(section).find(rest)))
+    return not any(map(str.isalpha, rest))
 
 
 _DONE_BESIDES = ("not_lead", "other_times", "only_if", "confirmations", "exceptions", "samples")
+_SENT = ("within_a_time", "countries", "order_words", "generic_names", "all_of_them")
 
 
 @lru_cache(maxsize=8192)
@@ -95,9 +110,11 @@ def without_rhythms(clause: str) -> str:
         counted = _COUNTS.search(clause[: match.start])
         said = clause[match.end :]
         behind = phrases("rhythms").at(tokens(fold(said)), 0)
-        if match.value in ("day", "working_day") and counted is not None and behind is not None:
-            if not said[: behind.start].strip():
-                spans.append((counted.start(), match.end + (behind.end if behind.value == "behind" else 0)))
+        if match.value not in ("day", "working_day") or counted is None or behind is None:
+            continue
+        # 'Lead time 3 days - weekly deliveries' has a time before the dash.
+        if not said[: behind.start].strip():
+            spans.append((counted.start(), match.end + (behind.end if behind.value == "behind" else 0)))
     return blanked(clause, spans)
 
 

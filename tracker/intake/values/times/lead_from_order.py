@@ -40,7 +40,7 @@ def lead_from_order(clause: str) -> LeadTime | None:
 def leaves_at_once(clause: str) -> LeadTime | None:
     """'All lots are FOB our warehouse and can be picked up right away': goods that leave on the day of the order."""
     told = _part_at_once(clause)
-    known = told is not None and not (_of_stock(told) or _told_of_others(clause, told))
+    known = told is not None and not _of_stock(told) and not _parts_with_times(clause)
     return LeadTime(0, 0, told.strip()) if told is not None and known else None
 
 
@@ -49,7 +49,7 @@ def leaves_for_some(clause: str) -> bool:
     immediately, sheets 10 days'."""
     told = _part_at_once(clause)
     if told is not None:
-        return _of_stock(told) or _told_of_others(clause, told)
+        return _of_stock(told) or bool(_parts_with_times(clause))
     timed = _timed(clause)
     left = [_leaving(rest) for said, rest in timed if said is not None]
     return "of_stock" in left or ("any" in left and len(timed) > 1)
@@ -59,15 +59,19 @@ def leaves_from_stock(clause: str) -> LeadTime | None:
     """The one time of such a clause that it says of goods in stock: 'Stock items leave our mill 5 days after order'."""
     told = _part_at_once(clause)
     if told is not None:
-        return LeadTime(0, 0, told.strip()) if _of_stock(told) and not _told_of_others(clause, told) else None
+        return LeadTime(0, 0, told.strip()) if _of_stock(told) and not _parts_with_times(clause) else None
     timed = _timed(clause)
     return timed[0][0] if len(timed) == 1 and _leaving(timed[0][1]) == "of_stock" else None
 
 
 def _timed(clause: str) -> list[tuple[LeadTime | None, str]]:
-    """What each part that counts a time, and none of payment and the like, counts from the order, and its other words."""
-    parts = COMMA.split(times_in_figures(clause))
-    return [_of_part(part) for part in parts if counts_time(part) and not phrases("not_lead").find(part)]
+    """What each part that counts a time of delivery counts from the order, and its other words."""
+    return list(map(_of_part, _parts_with_times(times_in_figures(clause))))
+
+
+def _parts_with_times(clause: str) -> list[str]:
+    """Those that count a time which is none of payment and the like."""
+    return [part for part in COMMA.split(clause) if counts_time(part) and not phrases("not_lead").find(part)]
 
 
 def _part_at_once(clause: str) -> str | None:
@@ -95,12 +99,6 @@ def _of_stock(part: str) -> bool:
     return any(match.value == "of_stock" for match in phrases("goods_leave").find(part))
 
 
-def _told_of_others(clause: str, told: str) -> bool:
-    """Whether another part of the clause counts a time that is none of payment and the like: 'mill items in 4 weeks'."""
-    others = (part for part in COMMA.split(clause) if told not in part or counts_time(part))
-    return any(counts_time(part) and not phrases("not_lead").find(part) for part in others)
-
-
 def _without_articles(part: str) -> str:
     rest = part.strip()
     for section in ("articles", "all_of_them"):
@@ -121,7 +119,7 @@ def _counted_from(text: str) -> list[tuple[int, int]]:
     joined = list(_joined(text))
     whole = (match.span for match in phrases("from_order").find(text))
     # The 'de recibir su pedido' of 'después de recibir su pedido'.
-    return joined + [(start, end) for start, end in whole if not any(low < end and start < high for low, high in joined)]
+    return joined + [span for span in whole if not any(low < span[1] and span[0] < high for low, high in joined)]
 
 
 def _joined(text: str) -> Iterator[tuple[int, int]]:

@@ -16,7 +16,7 @@ from tracker.intake.values.times.delivery_sentences import (
 )
 from tracker.intake.values.times.firm_times import without_firm
 from tracker.intake.values.times.lead import LeadTime, LeadUnit, lead_phrases, lead_text, lead_unit
-from tracker.intake.values.times.lead_from_order import lead_from_order, leaves_at_once
+from tracker.intake.values.times.lead_from_order import lead_from_order, leaves_at_once, leaves_for_some
 from tracker.intake.values.times.times_in_words import times_in_figures
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases, words
@@ -94,6 +94,8 @@ _TERMS = re.compile(r",(?!\d)|\s-\s(?!\d)")
 
 def _clause_lead(clause: str) -> LeadTime | None:
     """A clause's one lead time. Parts between commas that speak of payment or validity are left out."""
+    if leaves_for_some(clause):
+        return None
     topics = lead_topics(clause)
     if not topics:
         return lead_from_order(clause) or leaves_at_once(clause)

@@ -14,6 +14,8 @@ from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 
 _WEEK = re.compile(r"\W*(?:(?:in|i|en|under)\s+)?(?P<week>[^\W\d_]+\.?)\s*\d{1,2}(?!\d)")
+
+
 @dataclass(frozen=True, slots=True)
 class LeadUnread:
     """The words that speak of it. `of_stock`: the time that they give for goods in stock, which may be all or some."""
