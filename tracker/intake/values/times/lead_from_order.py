@@ -44,6 +44,7 @@ def leaves_at_once(clause: str) -> LeadTime | None:
     return LeadTime(0, 0, told.strip()) if told is not None and known else None
 
 
+@lru_cache(maxsize=4096)
 def leaves_for_some(clause: str) -> bool:
     """Whether goods leave so that it is not known which: 'Stock items are shipped at once', 'Goods are delivered
     immediately, sheets 10 days'."""
