@@ -99,7 +99,7 @@ def test_goods_that_leave_at_once(text, days):
         "Rolls leave our mill 12 days after order, sheets 15 days after order.",
         "Ware wird umgehend verschickt, Formate in 3 Wochen", "Lagerware wird sofort versandt.",
         "Marchandise disponible de suite, formats 3 semaines", "Los pedidos se envían en el acto, hojas en 12 días",
-        "Lagervaror skickas genast, övriga inom 5 veckor.",
+        "Lagervaror skickas genast, övriga inom 5 veckor.", "Stock items leave us 3 days after order. Makings 5 weeks.",
     ],
 )  # fmt: skip
 def test_goods_that_leave_so_beside_others_or_from_stock_are_told(text):

@@ -119,6 +119,8 @@ def test_the_time_from_samples_that_please_is_that_of_orders(text, lead):
         ("Livraison 5 semaines avec livraisons partielles", (35, 35)),
         ("Entrega 5 semanas con entregas parciales", (35, 35)),
         ("Leveranstid 5 veckor med delleveranser", (35, 35)),
+        ("Delivery 5 weeks after sailing", None),
+        ("Lead time 5 weeks after order in several shipments", (35, 35)),
         ("Delivery returns within 5 weeks", None),
         ("Claims on delivery: 5 weeks", None),
         ("Reklamationen bei Lieferung: 5 Wochen", None),

@@ -20,7 +20,7 @@ from tracker.intake.values.times.lead_from_order import lead_from_order, leaves_
 from tracker.intake.values.times.times_in_words import times_in_figures
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases, words
-from tracker.intake.words.phrases import outside
+from tracker.intake.words.phrases import Found, blanked, outside
 
 
 @lru_cache(maxsize=8192)
@@ -52,6 +52,8 @@ def find_lead(text: str) -> LeadTime | None:
     Only where a clause speaks of lead time, dispatch or delivery; None where two clauses disagree.
     """
     found: dict[tuple[int, int], LeadTime] = {}
+    if any(map(leaves_for_some, clauses(text))):
+        return None
     for clause in map(_told_of_orders, clauses(text)):
         lead = _clause_lead(without_firm(clause))
         for one in (lead,) if lead is not None else _carried_on(clause) if found else ():
@@ -94,8 +96,6 @@ _TERMS = re.compile(r",(?!\d)|\s-\s(?!\d)")
 
 def _clause_lead(clause: str) -> LeadTime | None:
     """A clause's one lead time. Parts between commas that speak of payment or validity are left out."""
-    if leaves_for_some(clause):
-        return None
     topics = lead_topics(clause)
     if not topics:
         return lead_from_order(clause) or leaves_at_once(clause)
@@ -121,13 +121,16 @@ def _begins_with_another(ahead: str) -> bool:
 def _of_another_term(part: str) -> bool:
     """'Payment 30 days'; 'lead time 3 weeks on returnable pallets' says behind the time how the board comes."""
     others = phrases("not_lead").find(part)
-    return bool(others) and not (
-        all(match.value == "how" and _COUNTED.search(part[: match.start]) for match in others)
-        and any(time_led(part, topic.end) is not None for topic in lead_topics(part))
-    )
+    led = any(time_led(part, topic.end) is not None for topic in lead_topics(part)) if others else False
+    return bool(others) and not (led and all(match.value == "how" and _is_behind(part, match) for match in others))
 
 
-_COUNTED = re.compile(r"\d")
+def _is_behind(part: str, how: Found[str]) -> bool:
+    """Behind the time, which is not counted from it as in 'delivery 3 weeks after return of the pallets'."""
+    ahead = times_in_figures(part[: how.start])
+    plain = blanked(ahead, (match.span for match in phrases("articles").find(ahead))).rstrip()
+    counted_from = any(match.end == len(plain) for match in phrases("counted_after").find(plain))
+    return any(map(str.isdigit, ahead)) and not counted_from
 
 
 def _says_how_long_it_holds(part: str) -> bool:
