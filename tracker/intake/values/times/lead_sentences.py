@@ -17,7 +17,7 @@ from tracker.intake.values.times.delivery_sentences import (
 from tracker.intake.values.times.firm_times import without_firm
 from tracker.intake.values.times.lead import LeadTime, LeadUnit, lead_phrases, lead_text, lead_unit
 from tracker.intake.values.times.lead_from_order import lead_from_order, leaves_at_once, leaves_for_some
-from tracker.intake.values.times.times_in_words import times_in_figures
+from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases, words
 from tracker.intake.words.phrases import Found, blanked, outside
@@ -127,10 +127,10 @@ def _of_another_term(part: str) -> bool:
 
 def _is_behind(part: str, how: Found[str]) -> bool:
     """Behind the time, which is not counted from it as in 'delivery 3 weeks after return of the pallets'."""
-    ahead = times_in_figures(part[: how.start])
+    ahead = part[: how.start]
     plain = blanked(ahead, (match.span for match in phrases("articles").find(ahead))).rstrip()
     counted_from = any(match.end == len(plain) for match in phrases("counted_after").find(plain))
-    return any(map(str.isdigit, ahead)) and not counted_from
+    return counts_time(ahead) and not counted_from
 
 
 def _says_how_long_it_holds(part: str) -> bool:
