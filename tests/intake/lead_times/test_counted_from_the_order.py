@@ -120,6 +120,7 @@ def test_where_the_list_is_of_stock_its_time_is_that_of_all():
         ("Alle Artikel sind ab sofort abholbereit.", (0, 0)),
         ("Wir liefern ab sofort frei Haus.", None),
         ("Lieferung sofort", (0, 0)),
+        ("Lots disponibles de suite en stock", (0, 0)),
         ("Alla varor levereras direkt från bruket.", None),
         ("Varorna levereras direkt.", (0, 0)),
         ("Leverans direkt från bruket", None),
