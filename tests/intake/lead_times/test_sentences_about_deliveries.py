@@ -102,6 +102,8 @@ def test_a_word_leads_a_verb_to_its_time_over_words_that_change_nothing(text, le
         ("Plazo tras aprobación de muestra: 5 semanas", (35, 35)),
         ("Efter godkänt prov levererar vi inom 5 veckor.", (35, 35)),
         ("Wir liefern Muster in 3 Tagen, Aufträge in 5 Wochen.", UNREAD),
+        ("Sample boards are sent from stock, EUR per tonne", None),
+        ("From stock, EUR per tonne", (0, 0)),
         ("Sample lead time 3 days", None),
         ("Muster liefern wir in 3 Tagen.", None),
     ],

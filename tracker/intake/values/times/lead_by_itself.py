@@ -126,8 +126,10 @@ def _says_so(part: str, said: Found[str], clause: str) -> bool:
 
 
 def _of_some(part: str, text: str) -> bool:
-    """Said of some boards, of so many tons, or of a form of board outside the list's own title."""
-    if find_calipers(part) or find_masses(part) or names_grade(part) or phrases("some_of_them").find(part):
+    """Said of some boards or of samples, of so many tons, or of a form of board outside the list's own title."""
+    if find_calipers(part) or find_masses(part) or names_grade(part):
+        return True
+    if any(phrases(section).find(part) for section in ("some_of_them", "samples")):
         return True
     if phrases("all_of_them").find(part):
         return False
