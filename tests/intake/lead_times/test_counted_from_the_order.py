@@ -2,9 +2,10 @@
 
 import pytest
 
-from tests.intake.sheets import lines
+from tests.intake.sheets import codes, lines
 from tracker.intake.values.notes.statements import statements
 from tracker.intake.values.times.lead import LeadTime
+from tracker.intake.values.times.lead_from_order import is_from_order
 
 HEAD = ["Grade", "µm", "g/m²", "EUR/t"]
 GC1 = ["GC1", 450, 300, 1100]
@@ -88,3 +89,59 @@ def test_what_is_said_of_rolls_holds_for_no_table_of_sheets(note):
 )
 def test_goods_that_leave_at_once(text, days):
     assert lead_beside(text) == days
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Goods are shipped immediately, sheets 12 days.", "Stock items are shipped at once, mill items in 5 weeks.",
+        "Stock items are shipped at once.", "Stock items leave our mill 3 days after order.",
+        "Rolls leave our mill 12 days after order, sheets 15 days after order.",
+        "Ware wird umgehend verschickt, Formate in 3 Wochen", "Lagerware wird sofort versandt.",
+        "Marchandise disponible de suite, formats 3 semaines", "Los pedidos se envían en el acto, hojas en 12 días",
+        "Lagervaror skickas genast, övriga inom 5 veckor.", "Stock items leave us 3 days after order. Makings 5 weeks.",
+    ],
+)  # fmt: skip
+def test_goods_that_leave_so_beside_others_or_from_stock_are_told(text):
+    (line,) = lines([HEAD, GC1, [], [text]]).values()
+    assert (line.offer.lead_days, "lead-time-unread" in codes(line)) == (None, True)
+
+
+def test_where_the_list_is_of_stock_its_time_is_that_of_all():
+    note = ["Stock items leave our mill 3 days after order."]
+    (line,) = lines([["Stock list, prices ex store"], HEAD, GC1, [], note]).values()
+    assert line.offer.lead_days == (3, 3)
+
+
+@pytest.mark.parametrize(
+    ("text", "days"),
+    [
+        ("Unsere Ware wird ab sofort frei Haus geliefert.", None),
+        ("Alle Artikel sind ab sofort abholbereit.", (0, 0)),
+        ("Wir liefern ab sofort frei Haus.", None),
+        ("Lieferung sofort", (0, 0)),
+        ("Lots disponibles de suite en stock", (0, 0)),
+        ("Alla varor levereras direkt från bruket.", None),
+        ("Varorna levereras direkt.", (0, 0)),
+        ("Leverans direkt från bruket", None),
+        ("Goods are shipped immediately, payment 30 days.", (0, 0)),
+    ],
+)
+def test_from_now_on_and_from_where_are_not_at_once(text, days):
+    assert lead_beside(text) == days
+
+
+@pytest.mark.parametrize(
+    ("text", "days"),
+    [
+        ("10 días tras la confirmación de su pedido", True),
+        ("10 días a partir de la orden de compra", True),
+        ("10 jours après réception de votre commande", True),
+        ("10 jours à compter de la commande", True),
+        ("30 % à la commande", False),
+        ("10 días de la fecha de factura", False),
+        ("10 jours fin de mois", False),
+    ],
+)
+def test_words_for_after_and_for_the_order_are_joined(text, days):
+    assert is_from_order(text) is days

@@ -95,3 +95,72 @@ def test_the_day_of_a_superseded_list_on_another_sheet_is_not_this_lists():
     old = grid([["SUPERSEDED - price book of 3 November 2025"], HEAD, ["GC1", 450, 300, 1000]], "2025")
     offers = [line.offer for line in read_workbook(book(now, old), Answers()).lines if line.offer.source.sheet == "Now"]
     assert [offer.valid_until for offer in offers] == [date(2026, 6, 13)]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Prices July 2026, valid until the end of the month after.",
+        "July 2026: prices good to month end of shipment.",
+        "Preise Juli 2026, gültig bis Monatsende des Folgemonats.",
+        "Offer good to month end, delivery in July 2026.",
+        "Tarif juillet 2026, valable jusqu'à la fin du mois suivant.",
+        "Prices good to month end for July 2026 orders.",
+        "Precios julio 2026, válidos hasta fin de mes siguiente.",
+        "Lieferung Juli 2026, Preise gültig bis Monatsende.",
+        "Priser juli 2026, giltiga till månadens slut efter leverans.",
+    ],
+)
+def test_the_end_of_another_month_or_the_month_of_something_else_is_told(text):
+    said = validity(text)
+    assert (said.unread, said.last_day(list_date=date(2026, 5, 4))) == (True, None)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Replaces our offer of 5 January 2026, valid 2 months.",
+        "Supersedes price list of 5 January 2026, valid 40 days",
+        "Referring to our offer of 5 January 2026, valid 2 months.",
+        "Price list as of 5 July 2026, valid 2 months",
+        "Ersetzt unsere Preisliste vom 05.01.2026, gültig 2 Monate.",
+        "Preisliste ab 05.07.2026, gültig 2 Monate",
+        "Annule et remplace notre tarif du 5 janvier 2026, valable 2 mois.",
+        "Tarif dès le 5 juillet 2026, valable 2 mois",
+        "Sustituye nuestra tarifa del 5 de enero de 2026, válida 2 meses",
+        "Ersätter prislista 5 januari 2026, giltig 2 månader",
+    ],
+)
+def test_nothing_is_counted_from_another_list_or_from_when_prices_begin(text):
+    said = validity(text)
+    assert (said.unread, said.last_day(list_date=date(2026, 5, 4))) == (True, None)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Our offer no. 417 of 5 July 2026 is valid two months",
+        "Angebot Nr. 417/26 vom 05.07.2026, gültig 2 Monate",
+        "Offre n° 417 du 5 juillet 2026, valable 2 mois",
+        "Oferta de fecha 5 de julio de 2026, válida 2 meses",
+        "Offer of 5 July 2026, valid 2 months, replaces our offer of May",
+    ],
+)
+def test_a_number_may_stand_between_a_list_and_its_day(text):
+    assert validity(text).last_day() == date(2026, 9, 5)
+
+
+@pytest.mark.parametrize(
+    ("text", "day"),
+    [
+        ("Prices are for orders paid within 20 days.", None),
+        ("Prices apply to orders paid within 20 days.", None),
+        ("Les prix s'entendent pour toute commande payable à 20 jours.", None),
+        ("Los precios se aplican a pedidos servidos en 20 días.", None),
+        ("Die Preise gelten für Aufträge mit 20 Tagen Zahlungsziel.", None),
+        ("Prices are valid for orders placed within 20 days.", date(2026, 5, 24)),
+        ("Preise gelten für Bestellungen innerhalb von 20 Tagen", date(2026, 5, 24)),
+    ],
+)
+def test_the_days_of_orders_are_not_those_of_prices(text, day):
+    assert until(text) == day

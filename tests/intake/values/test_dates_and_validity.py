@@ -353,6 +353,13 @@ def test_the_end_of_a_month_in_swedish_is_no_list_that_has_run_out():
         ("Date souhaitée (jj/mm/aaaa)", None),
         ("Indique la fecha de entrega (dd/mm/aaaa)", None),
         ("Ange önskat datum (dd/mm/åååå)", None),
+        ("Dates in this list are given as dd/mm/yyyy.", DateOrder.DAY_FIRST),
+        ("Please note: dates are mm/dd/yyyy", DateOrder.MONTH_FIRST),
+        ("Bitte beachten: Datumsangaben TT/MM/JJJJ", DateOrder.DAY_FIRST),
+        ("Las fechas de esta tarifa son dd/mm/aaaa", DateOrder.DAY_FIRST),
+        ("Date needed dd/mm/yyyy", None),
+        ("State the dates you need as dd/mm/yyyy", None),
+        ("Please enter your delivery date as dd/mm/yyyy, e.g. 05/06/2026", None),
     ],
 )
 def test_a_list_may_say_how_its_days_are_written(said, order):

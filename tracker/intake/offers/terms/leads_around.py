@@ -1,9 +1,11 @@
-"""The lead times that are said around some rows, where what is in stock still takes its days to go out."""
+"""The lead times that are said around some rows, where what is in stock still takes its days to go out, or where it is
+only of what is in stock that a time is said."""
 
 from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Scope
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.times.lead import LeadTime, lead_text
+from tracker.intake.values.times.lead_unread import LeadUnread
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 
@@ -25,6 +27,14 @@ def leads_around(scope: Scope) -> tuple[Said[LeadTime], ...]:
     others = (one for around in scope.levels for one in around.all_of(LeadTime) if one.where not in apart)
     counted = {one.value.days: one for one in others if _goes_out(one)}
     return tuple(counted.values()) if len(counted) == 1 else said
+
+
+def lead_of_stock(scope: Scope, unread: Said[LeadUnread]) -> LeadTime | None:
+    """The time of what is in stock where the list's title says that it sells what is: 'Stock board, spring prices'."""
+    texts = (words for level in scope.levels if level.name in _TITLES for words in level.texts)
+    others = (words.text for words in texts if words.text != unread.words)
+    of_stock = any(match.value == "stock" for text in others for match in phrases("list_parts").find(text))
+    return unread.value.of_stock if of_stock else None
 
 
 def _goes_out(said: Said[LeadTime]) -> bool:

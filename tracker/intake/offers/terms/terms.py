@@ -13,7 +13,7 @@ from tracker.intake.offers.file_facts import FileFacts
 from tracker.intake.offers.notes.said import Said, at, of_grade
 from tracker.intake.offers.notes.scope import Scope
 from tracker.intake.offers.orders.order_terms import dearer_small_orders, least_order
-from tracker.intake.offers.terms.leads_around import leads_around
+from tracker.intake.offers.terms.leads_around import lead_of_stock, leads_around
 from tracker.intake.offers.terms.terms_said import Cells, Terms, cell_of, remarked
 from tracker.intake.offers.terms.validity_terms import take_validity
 from tracker.intake.offers.terms.vendor import vendor_over
@@ -87,7 +87,11 @@ def _lead(terms: Terms, cells: Cells, columns: Columns, scope: Scope, facts: Fil
     if not unread:
         _take_lead(terms, leads_around(scope))
         unread = scope.nearest(LeadUnread)
-    if unread and terms.lead_days is None and not terms.notes:
+    of_stock = lead_of_stock(scope, unread[0]) if unread and terms.lead_days is None else None
+    if of_stock is not None and not terms.notes:
+        terms.lead_days = of_stock.days
+        terms.evidence.append(unread[0].evidence("lead_days"))
+    elif unread and terms.lead_days is None and not terms.notes:
         terms.notes.append(Note(NoteCode.LEAD_TIME_UNREAD, unread[0].where, not_counted(unread[0].value.words)))
 
 

@@ -14,7 +14,7 @@ from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.dates import find_dates
 from tracker.intake.values.times.lead import counts_plain_days, lead_text
 from tracker.intake.values.times.lead_from_order import lead_from_order
-from tracker.intake.values.times.lead_unread import counts_time
+from tracker.intake.values.times.times_in_words import counts_time
 from tracker.intake.words.lists import pattern, phrases
 from tracker.intake.words.phrases import Found, outside, tokens_of
 
@@ -100,9 +100,10 @@ def terms_by_way(text: str, heard: frozenset[str]) -> tuple[TermOfWay, ...]:
 
 
 def _parts(text: str, heard: frozenset[str]) -> Iterator[TermOfWay]:
-    topic, begun = "", 0
+    topic, begun, paid = "", 0, False
     for number, clause in enumerate(clauses(_with_colons(text))):
         leader, strange = _leader(clause) & heard, False
+        paid = _labels_another(clause) or (paid and not topic_of(clause, *_TOPICS))
         for piece in _pieces(clause, heard):
             named = any(match.value in heard for match in _named(piece))
             ways = (ways_named(piece) & heard) or (frozenset() if named else leader)
@@ -117,7 +118,15 @@ def _parts(text: str, heard: frozenset[str]) -> Iterator[TermOfWay]:
                 said = f"{led_to} {said}"
             # 'Payment: rolls 4 weeks, sheets 8 weeks' counts other weeks than those of a lead time, all of it.
             strange = strange or not (own or _kinds(said) or _is_of_ways_alone(said))
-            yield TermOfWay(said, ways, _kinds(said), number)
+            told = _kinds(said)
+            of_lead = told != {"lead"} or bool(phrases("lead_topic").find(said))
+            yield TermOfWay(said, ways, told if of_lead or not paid else frozenset(), number)
+
+
+def _labels_another(clause: str) -> bool:
+    """'Payment: rolls 10 days after order, sheets 20 days': neither of these is a lead time."""
+    label = clause.partition(":")[0]
+    return label != clause and bool(phrases("not_lead").find(label)) and not phrases("lead_topic").find(label)
 
 
 def _with_colons(text: str) -> str:

@@ -8,7 +8,8 @@ from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.times.dates import find_dates
-from tracker.intake.values.times.lead_unread import counts_time
+from tracker.intake.values.times.delivery_sentences import with_orders
+from tracker.intake.values.times.times_in_words import counts_time
 from tracker.intake.words.lists import phrases
 
 _BREAKS = re.compile(r",(?!\d)|\s\(|\)")
@@ -26,14 +27,15 @@ def of_usual_orders(text: str) -> str:
 
 def _usual(clause: str) -> str:
     """What is left of a clause: nothing where it begins with other orders, for what it goes on with may be theirs."""
-    if not (phrases("special_orders").find(clause) or _tells_of_another(clause)):
+    if not _of_others(clause):
         return clause
     parts = [part.strip() for part in _BREAKS.split(clause) if part.strip()]
     return "" if _of_others(parts[0]) else ", ".join(part for part in parts if not _of_others(part))
 
 
 def _of_others(part: str) -> bool:
-    return bool(phrases("special_orders").find(part)) or _tells_of_another(part)
+    special = bool(phrases("special_orders").find(part)) and not with_orders(part)
+    return special or _tells_of_another(part)
 
 
 def _tells_of_another(part: str) -> bool:

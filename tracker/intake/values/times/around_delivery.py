@@ -33,18 +33,28 @@ def is_notice(part: str) -> bool:
     around = phrases("around_delivery").find(figures)
     if any(match.value == "notice" for match in around):
         return not _leads(figures, around)
-    counted = [match for match in around if match.value == "any" or _behind_a_time(figures, match)]
+    counted = [match for match in around if match.value in ("any", "before") or _behind_a_time(figures, match)]
     return bool(counted) and not _leads(figures, counted)
 
 
 def _ordered_ahead(part: str) -> bool:
     """'Order 3 weeks before delivery', 'Bestelleingang 3 Wochen vor Lieferung': that long it takes; not 'order changes
-    up to 10 days before shipment'."""
+    up to 10 days before shipment' or 'orders 3 weeks before shipment cannot be changed'."""
     least = (match.span for match in phrases("bracket").find(part) if match.value == "from")
     told = blanked(part, least).lstrip()
     orders = phrases("ordered_ahead").at(tokens_of(told), 0)
-    before = any(_behind_a_time(part, match) for match in phrases("around_delivery").find(part))
-    return orders is not None and before and time_led(told, orders.end) is not None
+    if orders is None or not any(_ends_before_delivery(part, match) for match in phrases("around_delivery").find(part)):
+        return False
+    unit = time_led(told, orders.end)
+    return unit is LeadUnit.WEEK if orders.value == "in_weeks" else unit is not None
+
+
+def _ends_before_delivery(part: str, said: Found[str]) -> bool:
+    """'3 weeks before delivery', and no more but to where."""
+    behind = part[said.end :]
+    for section in ("to_the_buyer", "buyer_sites", "the_buyer"):
+        behind = blanked(behind, (match.span for match in phrases(section).find(behind)))
+    return said.value == "before" and _behind_a_time(part, said) and not any(map(str.isalnum, behind))
 
 
 def announced_in_weeks(clause: str) -> bool:
@@ -55,7 +65,9 @@ def announced_in_weeks(clause: str) -> bool:
 def _announced_in_weeks(part: str) -> bool:
     notice = any(match.value == "notice" for match in phrases("around_delivery").find(part))
     weeks = notice and any(match.value == "week" for match in lead_phrases().find(times_in_figures(part)))
-    return weeks and any(phrases(section).find(part) for section in ("dispatch", "order_words"))
+    if not weeks or phrases("given_notice_of").find(part):
+        return False
+    return any(phrases(section).find(part) for section in ("dispatch", "order_words"))
 
 
 def _leads(text: str, around: list[Found[str]]) -> bool:

@@ -9,7 +9,7 @@ from functools import lru_cache
 
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
-from tracker.intake.words.phrases import without
+from tracker.intake.words.phrases import Found, without
 
 
 class DateOrder(StrEnum):
@@ -198,7 +198,7 @@ def date_order(texts: Iterable[str]) -> DateOrder | None:
     for text in texts:
         dates = find_dates(text)
         formats = phrases("date_orders").find(text)
-        if formats and (dates or _of_this_list(without(text, formats))):
+        if formats and (_told_beside(formats, dates, text) or _of_this_list(without(text, formats))):
             orders.update(DateOrder[match.value.upper()] for match in formats)
         for found in dates:
             if found.numeric and len(found.readings) == 1 and (order := _order_shown(found.words)) is not None:
@@ -206,17 +206,23 @@ def date_order(texts: Iterable[str]) -> DateOrder | None:
     return orders.pop() if len(orders) == 1 else None
 
 
+def _told_beside(formats: list[Found[str]], dates: tuple[DateReading, ...], text: str) -> bool:
+    """Whether a text with a date says how that is written: right behind it, or without asking the buyer for one."""
+    pairs = [(date.end, said.start) for said in formats for date in dates if date.end <= said.start]
+    behind = any(not text[end:start].strip(" (") for end, start in pairs)
+    return behind or (bool(dates) and not any(match.value == "any" for match in phrases("asked_days").find(text)))
+
+
 def _of_this_list(text: str) -> bool:
-    """Whether a text with a format and no date tells of the days in this list: 'valid until (dd/mm/yyyy)', 'date
-    format', and not 'please enter your delivery date as dd/mm/yyyy'."""
-    if any(phrases(section).find(text) for section in ("asked_days", "order_words", "lead_topic")):
+    """Whether a text with a format and no date tells of the days in this list: 'valid until (dd/mm/yyyy)', 'please
+    note: all dates are', and not 'please enter your delivery date as dd/mm/yyyy'."""
+    asked = {match.value for match in phrases("asked_days").find(text)}
+    if "any" in asked or any(phrases(section).find(text) for section in ("order_words", "lead_topic")):
         return False
+    if phrases("dates_written").find(text):
+        return True
     told = any(phrases(section).find(text) for section in ("valid", "until", "dated", "price_words", "these_prices"))
-    return told or len(text.split()) <= _FEW_WORDS
-
-
-_FEW_WORDS = 4
-"""Words of 'all dates are written'."""
+    return not asked and (told or not any(map(str.isalpha, text)))
 
 
 def _order_shown(words: str) -> DateOrder | None:

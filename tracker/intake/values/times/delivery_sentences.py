@@ -8,14 +8,16 @@ import re
 from functools import lru_cache
 
 from tracker.intake.values.notes.clauses import COMMA
+from tracker.intake.values.orders.bracket_pieces import LOADS_AND_COUNTS
 from tracker.intake.values.times.lead import LeadUnit, lead_phrases
-from tracker.intake.values.times.times_in_words import times_in_figures
+from tracker.intake.values.times.times_in_words import counts_in_figures, times_in_figures
 from tracker.intake.words.fold import fold, tokens
-from tracker.intake.words.lists import phrases
+from tracker.intake.words.lists import pattern, phrases, words
 from tracker.intake.words.phrases import Found, blanked
 
 _FIGURE = re.compile(r"\d")
-_COUNT = re.compile(r"\d+(?:[.,]\d+)?\s*$")
+_TO = rf"(?:[-–/]|\b{pattern('range', *words('range'))}\b)"
+_COUNTS = re.compile(rf"\d+(?:[.,]\d+)?(?:\s*{_TO}\s*\d+)?\s*$", re.IGNORECASE)
 _TIME = re.compile(r"\d[^,;]*")
 _SMALL = (
     "delivery", "incoterms", "from_stock", "to_the_buyer", "buyer_sites", "the_buyer", "goods_delivered", "all_goods",
@@ -30,12 +32,43 @@ def lead_topics(clause: str) -> list[Found[str]]:
     found = phrases("lead_topic").find(clause)
     if _FIGURE.search(times_in_figures(clause)) is None:
         return found
-    verbs = phrases("sending_verbs")
-    return [
-        topic
-        for topic in found
-        if verbs.whole(clause[topic.start : topic.end]) is None or time_led(clause, topic.end) is not None
-    ]
+    return [topic for topic in found if topic.value != "verb" or _tells_when(clause, topic.end)]
+
+
+def _tells_when(clause: str, start: int) -> bool:
+    """Whether a time stands right behind a verb, or is led to by a word of its own or weeks by a comma: 'we ship any
+    item in 10 days', 'we deliver in Ohio, 3 weeks'."""
+    return time_led(clause, start) is not None or _time_within(clause, start)
+
+
+def _time_within(clause: str, start: int) -> bool:
+    """No word up to there may be unknown, for samples, replacements and papers are sent as well, and none behind may
+    tell that something else is done by then: 'we ship on pallets within 30 days returnable'."""
+    behind = times_in_figures(clause[start:])
+    figure = _FIGURE.search(behind)
+    told = _TIME.match(behind, figure.start()) if figure is not None else None
+    if told is None or any(phrases(section).find(behind[: told.end()]) for section in _DONE_BESIDES):
+        return False
+    unit = next((match.value for match in lead_phrases().find(told.group()) if match.value in (*LeadUnit, "month")), "")
+    ahead = behind[: told.start()].rstrip()
+    if "," in ahead[:-1] or not _changes_nothing(ahead):
+        return False
+    led = any(match.end == len(ahead) for match in phrases("within_a_time").find(ahead))
+    return unit in set(LeadUnit) if led else ahead.endswith(",") and unit == LeadUnit.WEEK
+
+
+def _changes_nothing(between: str) -> bool:
+    # 'In der Regel' before its 'der' is an article.
+    rest = blanked(between, (match.span for match in phrases("sent_so").find(between)))
+    loads = (match.span for match in phrases("bracket").find(rest) if match.value in LOADS_AND_COUNTS)
+    rest = _without_small(blanked(rest, loads))
+    for section in _SENT:
+        rest = blanked(rest, (match.span for match in phrases(section).find(rest)))
+    return not any(map(str.isalpha, rest))
+
+
+_DONE_BESIDES = ("not_lead", "other_times", "only_if", "confirmations", "exceptions", "samples")
+_SENT = ("within_a_time", "countries", "order_words", "generic_names", "all_of_them")
 
 
 @lru_cache(maxsize=8192)
@@ -72,22 +105,34 @@ def without_rhythms(clause: str) -> str:
     """The clause without the '5 days a week' of what is done so often."""
     if not any(match.value == "behind" for match in phrases("rhythms").find(clause)):
         return clause
-    spans = []
+    clause, spans = counts_in_figures(clause), []
     for match in lead_phrases().find(clause):
-        counted = _COUNT.search(clause[: match.start])
-        behind = phrases("rhythms").at(tokens(fold(clause[match.end :])), 0)
-        if match.value in ("day", "working_day") and counted is not None and behind is not None:
+        counted = _COUNTS.search(clause[: match.start])
+        said = clause[match.end :]
+        behind = phrases("rhythms").at(tokens(fold(said)), 0)
+        if match.value not in ("day", "working_day") or counted is None or behind is None:
+            continue
+        # 'Lead time 3 days - weekly deliveries' has a time before the dash.
+        if not said[: behind.start].strip():
             spans.append((counted.start(), match.end + (behind.end if behind.value == "behind" else 0)))
     return blanked(clause, spans)
 
 
 def without_samples(clause: str) -> str:
-    """The clause without the parts between its commas whose time is that of samples or trials."""
+    """The clause without the parts between its commas whose time is that of samples or trials; those of which it counts
+    from when they please, or is that of orders as well, stay."""
     if not phrases("samples").find(clause):
         return clause
     return ", ".join(part for part in COMMA.split(clause) if not _of_samples(part))
 
 
+def with_orders(part: str) -> bool:
+    """Whether what a part says of samples is said of orders as well, or of these once the samples please."""
+    return bool(phrases("samples_passed").find(part)) and bool(phrases("samples").find(part))
+
+
 def _of_samples(part: str) -> bool:
+    if with_orders(part):
+        return False
     figure = _FIGURE.search(times_in_figures(part))
     return any(figure is None or match.start < figure.start() for match in phrases("samples").find(part))

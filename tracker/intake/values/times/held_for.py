@@ -3,12 +3,13 @@
 import re
 from datetime import date, timedelta
 
+from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.times.dates import DateReading, find_dates, months_named
 from tracker.intake.values.times.open_validity import COUNTED
 from tracker.intake.values.times.times_in_words import times_in_figures
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases, words
-from tracker.intake.words.phrases import blanked
+from tracker.intake.words.phrases import Found, blanked
 
 _MOST_MONTHS = 12
 """For longer a board may be warranted, and no list of prices counts it in months (our choice)."""
@@ -44,13 +45,25 @@ def dates_its_list(clause: str, dates: tuple[DateReading, ...]) -> bool:
     From the day on which prices begin a month may end on the day before, and what else holds for months is no list.
     """
     ahead = clause[: dates[0].start] if len(dates) == 1 else ""
-    named = [match.end for section in ("price_lists", "list_names") for match in phrases(section).find(ahead)]
-    between = ahead[max(named) :].split() if named else []
-    return bool(named) and all(len(word.strip(".,:")) <= _SMALL_WORD for word in between)
+    named = [match for section in ("price_lists", "list_names") for match in phrases(section).find(ahead)]
+    if not named or dates_another_list(clause, dates):
+        return False
+    last = max(named, key=lambda match: match.end)
+    # Names of firms and boards begin with a capital.
+    before = (word for word in ahead[: last.start].split() if not word[:1].isupper())
+    return _only(" ".join(before), (*_OF_PRICES, "copula", "the_buyer")) and _dates(ahead[last.end :])
 
 
-_SMALL_WORD = 3
-"""Letters of 'of', 'vom', 'du', 'no.'"""
+def dates_another_list(clause: str, dates: tuple[DateReading, ...]) -> bool:
+    """'Replaces our offer of 15 January 2026, valid 30 days': the day of a list that is replaced or answered."""
+    ahead = COMMA.split(clause[: dates[0].start])[-1] if dates else ""
+    return any(phrases(section).find(ahead) for section in ("replaces", "refers_to"))
+
+
+def _dates(between: str) -> bool:
+    """'No. 1234 of', 'vom': nothing between a list's name and its day but its number and little words for that."""
+    rest = blanked(between, (match.span for match in phrases("dates_a_list").find(between)))
+    return not any(map(str.isalpha, rest))
 
 
 def months_later(day: date, months: int) -> date:
@@ -82,15 +95,46 @@ def _only(text: str, sections: tuple[str, ...]) -> bool:
 
 
 def end_of_named_month(clause: str) -> DateReading | None:
-    """The last day of the one month that a clause about its month's end names: 'Prices August 2026, good to month
-    end'."""
-    named = [clause[start:] for start in months_named(clause)]
+    """The last day of the one month that a list's name has in a clause about its month's end: 'Prices August 2026, good
+    to month end'; None for the month of a delivery, and where the month's end is that of another: 'month end
+    following'."""
+    starts = months_named(clause)
     until = [match.end for match in phrases("until").find(clause)]
-    ends = any(not clause[end : match.start].strip() for match in phrases("month_end").find(clause) for end in until)
-    if not ends or len(named) != 1:
+    ends = [
+        match.end
+        for match in phrases("month_end").find(clause)
+        if any(not clause[end : match.start].strip() for end in until)
+    ]
+    if len(starts) != 1 or not ends or any(map(str.isalnum, COMMA.split(clause[ends[-1] :])[0])):
         return None
-    found = find_dates(f"{words('end_of')['any'][0]} {named[0]}")
-    return found[0] if found and found[0].start == 0 else None
+    leads = f"{words('end_of')['any'][0]} "
+    found = find_dates(leads + clause[starts[0] :])
+    if not found or found[0].start != 0:
+        return None
+    month = (starts[0], starts[0] + found[0].end - len(leads))
+    begin = max((stop.end() for stop in _STOPS.finditer(clause[: month[0]])), default=0)
+    stop = _STOPS.search(clause, month[1])
+    part = blanked(clause, (month,))[begin : stop.start() if stop is not None else len(clause)]
+    return found[0] if _only(part, (*_OF_PRICES, "of_its_month", "copula", "valid", "until", "month_end")) else None
+
+
+_STOPS = re.compile(r",(?!\d)|:\s")
+
+
+def counts_of_orders(clause: str, holds: list[Found[str]]) -> bool:
+    """'Prices apply to orders paid within 30 days' counts for the orders, and 'to orders placed within 30 days' for the
+    prices."""
+    for orders in phrases("orders_held").find(clause):
+        counted = COUNTED.search(clause, orders.end)
+        if counted is None or orders.value != "any" or not any(match.end <= orders.start for match in holds):
+            continue
+        between = clause[orders.end : counted.start()]
+        placed = (match.span for match in phrases("orders_held").find(between) if match.value == "placed")
+        between = blanked(between, placed)
+        rest = blanked(between, (match.span for match in phrases("within_a_time").find(between)))
+        if any(map(str.isalpha, rest)):
+            return True
+    return False
 
 
 def of_validity(clause: str) -> str:

@@ -44,12 +44,13 @@ def lead_by_itself(text: str) -> LeadTime | None:
 def _may_be_of_payment(said: LeadTime) -> bool:
     """'30 days' by itself; 'allow 30 days', 'ready 2 days', '2 days after order' and '10 to 14 days' are how long the
     board takes."""
-    if counts_plain_days(said.words) is None or any(phrases(took).find(said.words) for took in _TAKEN):
+    taken = is_from_order(said.words) or any(phrases(took).find(said.words) for took in _TAKEN)
+    if counts_plain_days(said.words) is None or taken:
         return False
     return said.low == said.high or said.high >= _SOONEST_PAID
 
 
-_TAKEN = ("time_to_allow", "ready_in", "from_order")
+_TAKEN = ("time_to_allow", "ready_in")
 _SOONEST_PAID = 30
 """Days: '30 to 60 days' may be those to pay in. Common practice, no source."""
 
@@ -125,8 +126,10 @@ def _says_so(part: str, said: Found[str], clause: str) -> bool:
 
 
 def _of_some(part: str, text: str) -> bool:
-    """Said of some boards, of so many tons, or of a form of board outside the list's own title."""
-    if find_calipers(part) or find_masses(part) or names_grade(part) or phrases("some_of_them").find(part):
+    """Said of some boards or of samples, of so many tons, or of a form of board outside the list's own title."""
+    if find_calipers(part) or find_masses(part) or names_grade(part):
+        return True
+    if any(phrases(section).find(part) for section in ("some_of_them", "samples")):
         return True
     if phrases("all_of_them").find(part):
         return False

@@ -13,8 +13,8 @@ from tracker.intake.values.notes.denials import denied
 from tracker.intake.values.times.around_delivery import is_notice
 from tracker.intake.values.times.lead import LeadTime, LeadUnit, counts_plain_days, lead_text, lead_unit
 from tracker.intake.values.times.lead_sentences import find_lead, lead_in_remark, leads_by_grade
-from tracker.intake.values.times.lead_unread import LeadUnread, counts_time, lead_unread, names_week
-from tracker.intake.values.times.times_in_words import times_in_figures
+from tracker.intake.values.times.lead_unread import LeadUnread, lead_unread, names_week
+from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
 from tracker.intake.words.lists import pattern, phrases
 from tracker.intake.words.phrases import without
 

@@ -8,13 +8,19 @@ from functools import cache, lru_cache
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.times.around_delivery import without_notices
-from tracker.intake.values.times.delivery_sentences import lead_topics, without_rhythms, without_samples
+from tracker.intake.values.times.delivery_sentences import (
+    lead_topics,
+    time_led,
+    without_rhythms,
+    without_samples,
+)
 from tracker.intake.values.times.firm_times import without_firm
 from tracker.intake.values.times.lead import LeadTime, LeadUnit, lead_phrases, lead_text, lead_unit
-from tracker.intake.values.times.lead_from_order import lead_from_order, leaves_at_once
-from tracker.intake.values.times.times_in_words import times_in_figures
+from tracker.intake.values.times.lead_from_order import lead_from_order, leaves_at_once, leaves_for_some
+from tracker.intake.values.times.times_in_words import counts_time, times_in_figures
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases, words
+from tracker.intake.words.phrases import Found, blanked, outside
 
 
 @lru_cache(maxsize=8192)
@@ -46,6 +52,8 @@ def find_lead(text: str) -> LeadTime | None:
     Only where a clause speaks of lead time, dispatch or delivery; None where two clauses disagree.
     """
     found: dict[tuple[int, int], LeadTime] = {}
+    if any(map(leaves_for_some, clauses(text))):
+        return None
     for clause in map(_told_of_orders, clauses(text)):
         lead = _clause_lead(without_firm(clause))
         for one in (lead,) if lead is not None else _carried_on(clause) if found else ():
@@ -92,14 +100,37 @@ def _clause_lead(clause: str) -> LeadTime | None:
     if not topics:
         return lead_from_order(clause) or leaves_at_once(clause)
     rest = clause[topics[-1].end :].strip(" :,-–=")
-    whole = lead_text(rest) if rest else None
-    if whole is not None:
+    whole = lead_text(rest) if rest and not _begins_with_another(clause[: topics[-1].start]) else None
+    if whole is not None and not any(match.value == "straight" for match in phrases("at_once").find(rest)):
         return whole
-    parts = [part for part in _TERMS.split(clause) if not phrases("not_lead").find(part)]
+    parts = [part for part in _TERMS.split(clause) if not _of_another_term(part)]
     # 'Ships in 3 weeks, good 15 days from 21 September'.
     parts = [part for part in parts if not _says_how_long_it_holds(part)] or parts
     found = {lead.days: lead for part in parts for lead in _spans(part)}
     return next(iter(found.values())) if len(found) == 1 else None
+
+
+def _begins_with_another(ahead: str) -> bool:
+    """The 'Claims on' of 'Claims on delivery: 2 weeks'; 'Net prices, delivery 2 weeks' and the same without a comma
+    begin with the prices."""
+    own = _TERMS.split(ahead)[-1]
+    others = [match for match in phrases("not_lead").find(own) if match.value == "any"]
+    return bool(others) and not own[: others[0].start].strip() and not phrases("price_words").find(own)
+
+
+def _of_another_term(part: str) -> bool:
+    """'Payment 30 days'; 'lead time 3 weeks on returnable pallets' says behind the time how the board comes."""
+    others = phrases("not_lead").find(part)
+    led = any(time_led(part, topic.end) is not None for topic in lead_topics(part)) if others else False
+    return bool(others) and not (led and all(match.value == "how" and _is_behind(part, match) for match in others))
+
+
+def _is_behind(part: str, how: Found[str]) -> bool:
+    """Behind the time, which is not counted from it as in 'delivery 3 weeks after return of the pallets'."""
+    ahead = part[: how.start]
+    plain = blanked(ahead, (match.span for match in phrases("articles").find(ahead))).rstrip()
+    counted_from = any(match.end == len(plain) for match in phrases("counted_after").find(plain))
+    return counts_time(ahead) and not counted_from
 
 
 def _says_how_long_it_holds(part: str) -> bool:
@@ -125,8 +156,13 @@ _AT = re.compile(r"\d\s+at\b")
 
 
 def _from_stock(part: str) -> Iterable[LeadTime]:
-    """'Ab Lager' and 'sofort'; the store of 'frei Lager Kunde' is where the board goes to."""
-    said = [part[match.start : match.end] for match in lead_phrases().find(part) if match.value == "stock"]
+    """'Ab Lager' and 'sofort'; the store of 'frei Lager Kunde' is where the board goes to, 'direkt från bruket' says
+    from where it comes, and 'wir liefern ab sofort frei Haus' what is done from now on."""
+    verbs_alone = all(topic.value == "verb" for topic in phrases("lead_topic").find(part))
+    never = ("straight", "from_now") if verbs_alone else ("straight",)
+    others = [match for match in phrases("at_once").find(part) if match.value in never]
+    stock = outside((match for match in lead_phrases().find(part) if match.value == "stock"), others)
+    said = [part[match.start : match.end] for match in stock]
     if any(phrases("stores").whole(words) is None for words in said):
         yield LeadTime(0, 0, part.strip())
 

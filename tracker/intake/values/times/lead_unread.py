@@ -7,22 +7,21 @@ from functools import lru_cache
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.times.around_delivery import announced_in_weeks, without_notices
 from tracker.intake.values.times.delivery_sentences import without_rhythms, without_samples
-from tracker.intake.values.times.times_in_words import counts_in_figures
+from tracker.intake.values.times.lead import LeadTime
+from tracker.intake.values.times.lead_from_order import leaves_for_some, leaves_from_stock
+from tracker.intake.values.times.times_in_words import counts_time
 from tracker.intake.words.fold import fold
 from tracker.intake.words.lists import phrases
 
 _WEEK = re.compile(r"\W*(?:(?:in|i|en|under)\s+)?(?P<week>[^\W\d_]+\.?)\s*\d{1,2}(?!\d)")
-_COUNT = re.compile(r"(?P<whole>\d+(?:[.,]\d{3}(?!\d))?)(?:[.,]\d+)?\s*(?P<unit>[^\W\d_]+(?:\s[^\W\d_]+)?)")
-_LONGEST = 3
-"""Digits of the longest lead time in days (our choice)."""
-_COUNTED = ("day", "working_day", "week", "month")
 
 
 @dataclass(frozen=True, slots=True)
 class LeadUnread:
-    """The words that speak of it."""
+    """The words that speak of it. `of_stock`: the time that they give for goods in stock, which may be all or some."""
 
     words: str
+    of_stock: LeadTime | None = None
 
 
 @lru_cache(maxsize=8192)
@@ -30,7 +29,7 @@ def lead_unread(text: str) -> LeadUnread | None:
     """The first clause that names a week of the calendar, several times, or none where one should stand."""
     unread = (each for each in clauses(text) if _names_a_week(each) or speaks_of_time(each) or _leaves_open(each))
     clause = next(unread, None)
-    return LeadUnread(clause.strip()) if clause is not None else None
+    return LeadUnread(clause.strip(), leaves_from_stock(clause)) if clause is not None else None
 
 
 def _names_a_week(clause: str) -> bool:
@@ -42,25 +41,15 @@ def _names_a_week(clause: str) -> bool:
 
 def speaks_of_time(clause: str) -> bool:
     """Weeks or days among words for lead time, and none for payment or validity."""
-    if announced_in_weeks(clause):
+    if announced_in_weeks(clause) or leaves_for_some(clause):
         return True
-    clause = without_samples(without_rhythms(without_notices(clause)))
-    other = any(match.value == "any" for match in phrases("not_lead").find(clause))
-    if other or not phrases("lead_topic").find(clause):
+    told = without_rhythms(without_notices(clause))
+    # 'Wir liefern Muster in 2 Tagen, Aufträge in 3 Wochen': the words for it stand in the part about samples.
+    plain = without_samples(told)
+    other = any(match.value != "later" for match in phrases("not_lead").find(plain))
+    if other or not phrases("lead_topic").find(told):
         return False
-    return counts_time(clause)
-
-
-def counts_time(text: str) -> bool:
-    """Whether it counts days, weeks or months: '15 Arbeitstage', 'three weeks', '2 meses'. The 'dia' of '1200 dia'
-    is a roll's diameter."""
-    found = (
-        match
-        for match in _COUNT.finditer(counts_in_figures(text))
-        if match["whole"].isdigit() and len(match["whole"]) <= _LONGEST
-    )
-    counted = (match["unit"] for match in found)
-    return any(phrases("lead").whole(part) in _COUNTED for unit in counted for part in (unit, unit.split()[0]))
+    return counts_time(plain)
 
 
 def names_week(text: str) -> bool:

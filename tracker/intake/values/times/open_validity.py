@@ -14,12 +14,13 @@ COUNTED = re.compile(r"(?<![\d.,/-])(\d{1,3})\s*-?\s*([^\W\d_]+)")
 """A count with its unit: '30 days', '6-week'."""
 
 
-def ends_on_no_day(clause: str, dates: tuple[DateReading, ...]) -> bool:
-    """Whether a clause names an end of its prices, and no day: `dates` are those it holds."""
+def ends_on_no_day(clause: str, dates: tuple[DateReading, ...], holds: list[Found[str]]) -> bool:
+    """Whether a clause names an end of its prices, and no day: `dates` are those it has, `holds` its words for how long
+    prices hold."""
     if _names_an_end(clause):
         return True
     open_ = _speaks_of_months(clause) or _leaves_its_end_open(clause, dates)
-    return open_ and bool(phrases("valid").find(clause))
+    return open_ and bool(holds)
 
 
 def _names_an_end(clause: str) -> bool:

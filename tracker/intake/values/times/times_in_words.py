@@ -1,11 +1,11 @@
 """Times that words count: 'a fortnight' and '3 fortnights' in weeks, 'une quinzaine' in days; 'every fortnight' is how
-often, and no time."""
+often, and no time. Also whether a text counts a time at all."""
 
 import re
 from functools import cache, lru_cache
 
 from tracker.intake.values.figures.numbers_in_words import in_figures
-from tracker.intake.words.lists import pattern, words
+from tracker.intake.words.lists import pattern, phrases, words
 
 
 @lru_cache(maxsize=16384)
@@ -56,3 +56,21 @@ def _how_often() -> re.Pattern[str]:
     units = pattern("lead", "day", "working_day", "week", "month")
     counted = rf"\d{{1,2}}(?:\s*[-–]\s*\d{{1,2}})?\s*{units}\b"
     return re.compile(rf"(\b{pattern('rhythms', 'any')})\s+{counted}", re.IGNORECASE)
+
+
+_UNITS_COUNTED = re.compile(r"(?P<whole>\d+(?:[.,]\d{3}(?!\d))?)(?:[.,]\d+)?\s*(?P<unit>[^\W\d_]+(?:\s[^\W\d_]+)?)")
+_LONGEST = 3
+"""Digits of the longest lead time in days (our choice)."""
+_COUNTED = ("day", "working_day", "week", "month")
+
+
+def counts_time(text: str) -> bool:
+    """Whether it counts days, weeks or months: '15 Arbeitstage', 'three weeks', '2 meses'. The 'dia' of '1200 dia'
+    is a roll's diameter."""
+    found = (
+        match
+        for match in _UNITS_COUNTED.finditer(counts_in_figures(text))
+        if match["whole"].isdigit() and len(match["whole"]) <= _LONGEST
+    )
+    counted = (match["unit"] for match in found)
+    return any(phrases("lead").whole(part) in _COUNTED for unit in counted for part in (unit, unit.split()[0]))

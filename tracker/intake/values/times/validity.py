@@ -13,6 +13,8 @@ from tracker.intake.values.times.dates import DateOrder, DateReading, find_dates
 from tracker.intake.values.times.firm_times import without_firm
 from tracker.intake.values.times.held_apart import may_be_of_another, of_another
 from tracker.intake.values.times.held_for import (
+    counts_of_orders,
+    dates_another_list,
     dates_its_list,
     days_counted,
     days_until_end,
@@ -115,8 +117,11 @@ def until_in_head(text: str) -> Validity | None:
 
 def _clause(clause: str) -> Validity | None:
     speaks = phrases("valid").find(clause)
+    holds = [match for match in speaks if match.value != "for_orders"]
     begins = phrases("since").find(clause)
-    ends = [match for match in phrases("until").find(clause) if not within(match, begins)]
+    # The 'to' of 'referring to our offer of 15 January' ends nothing.
+    led = [*begins, *phrases("refers_to").find(clause)]
+    ends = [match for match in phrases("until").find(clause) if not within(match, led)]
     dates = find_dates(clause)
     if of_another(clause, dates):
         return None
@@ -149,10 +154,12 @@ def _clause(clause: str) -> Validity | None:
         # 'Valid: 1 July – 30 September 2026', whose first day has no year.
         return Validity(clause, until=dates[-1])
     days = days_counted(of_validity(clause))
-    months = months_counted(of_validity(clause)) if speaks and dates_its_list(clause, dates) else None
+    months = months_counted(of_validity(clause)) if holds and dates_its_list(clause, dates) else None
     if months is not None:
         return _relative(clause, 0, dates, months)
-    if days is not None and speaks:
+    if days is not None and holds and (dates_another_list(clause, dates) or counts_of_orders(clause, holds)):
+        return Validity(clause, unread=True)
+    if days is not None and holds:
         # 'Valid 9/30/2026 - 60 day term': the days behind a day right after the word are counted for something else.
         behind = len(dates) == 1 and dates[0].start >= speaks[0].end
         own = behind and not any(map(str.isalnum, clause[speaks[0].end : dates[0].start]))
@@ -162,7 +169,7 @@ def _clause(clause: str) -> Validity | None:
     month_end = end_of_named_month(clause)
     if month_end is not None and not dates:
         return Validity(clause, until=month_end)
-    return Validity(clause, unread=True) if ends_on_no_day(clause, dates) else None
+    return Validity(clause, unread=True) if ends_on_no_day(clause, dates, holds) else None
 
 
 _LAST_DAY = ("strong", "weak")
