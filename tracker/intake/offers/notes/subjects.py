@@ -163,14 +163,15 @@ def _apart(theirs: frozenset[str], own: frozenset[str]) -> bool:
     return bool(theirs) and bool(own) and not theirs & own
 
 
-_MARK = re.compile(r"\s*([A-Z]|[IVX]{1,4}|\d{1,2})[.):]\s")
+LIST_MARK = re.compile(r"\s*([A-Z]|[IVX]{1,4}|\d{1,2})[.):]\s")
+"""The 'B.' of a list of lists."""
 
 
 def _parts(texts: Iterable[str]) -> frozenset[str]:
     """Which part of an offer a title begins with: 'Export', 'Job lots', or the 'B.' of a list of lists."""
     found: set[str] = set()
     for text in texts:
-        mark = _MARK.match(text)
+        mark = LIST_MARK.match(text)
         named = phrases("list_parts").at(tokens_of(text[mark.end() :] if mark is not None else text), 0)
         found |= {named.value} if named is not None else {mark[1]} if mark is not None else set()
     return frozenset(found)
