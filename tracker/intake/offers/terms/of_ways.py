@@ -8,15 +8,11 @@ from tracker.intake.columns.groups.of_ways import ways_of_price
 from tracker.intake.grid import Cell
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.notes.scope import Level, Scope
-from tracker.intake.offers.notes.subjects import LIST_MARK
+from tracker.intake.offers.notes.titles import titles_of_boards
 from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.tables.table import Words
-from tracker.intake.values.boards.board_words import names_board_and_price
-from tracker.intake.values.firms.company import company_name
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.ways import FORMS, considered, left_to, terms_by_way, ways_named
-from tracker.intake.values.orders.masses import find_masses
-from tracker.intake.values.prices.amounts_named import names_amount
 from tracker.intake.words.lists import phrases
 
 _NAMING = (Role.FORM, Role.PRODUCT)
@@ -53,7 +49,7 @@ class TermsOfWays:
             return by_head
         texts = [cells[index].text for index in self._naming if index in cells]
         headings = [words.text for words in reversed(scope.headings) if not phrases("no_price").find(words.text)]
-        for text in (*texts, *headings, *self._titles, draft.sheet):
+        for text in (*texts, *headings, *self._titles(scope), draft.sheet):
             form = ways_named(text) & FORMS
             if form:
                 return by_head | form
@@ -75,11 +71,9 @@ class TermsOfWays:
     def _heard(self) -> frozenset[str]:
         return considered(way for ways in self._of_prices.values() for way in ways)
 
-    @cached_property
-    def _titles(self) -> tuple[str, ...]:
+    def _titles(self, scope: Scope) -> tuple[str, ...]:
         """What stands over the table and says nothing but which board it holds, the nearest first: 'II. Sheets'."""
-        titles = (words.text for words in reversed(self._read.table.titles))
-        return tuple(text for text in titles if _titles_boards(text) and not terms_by_way(text, self._heard))
+        return tuple(text for text in titles_of_boards(scope) if not terms_by_way(text, self._heard))
 
     @cached_property
     def _apart(self) -> frozenset[str]:
@@ -92,13 +86,3 @@ class TermsOfWays:
             texts |= {cells[index].text for cells in rows for index in self._naming if index in cells}
         forms = frozenset().union(*map(ways_named, texts)) & FORMS
         return forms.union(*self._of_prices.values())
-
-
-def _titles_boards(text: str) -> bool:
-    """'Board in rolls' and 'Ferrowick Board Inc - Sheets, USD per MSF'; 'Sheets on request', 'For sheets add $60/ST'
-    and 'Sheet prices on page 2' over a table speak of sheets because its rows are none."""
-    mark = LIST_MARK.match(text)
-    words = text[mark.end() :] if mark is not None else text
-    firm = company_name(words)
-    words = words.replace(firm, " ") if firm else words
-    return names_board_and_price(words) and not (names_amount(words) or find_masses(words))
