@@ -1,6 +1,7 @@
 """In what form a row's board comes, or for which market it is: of a title's units for each the row's own holds, and
 none that it excepts the row from."""
 
+import re
 from collections.abc import Iterator
 from typing import TypeVar
 
@@ -69,5 +70,5 @@ def of_parts(said: tuple[Said[S], ...], named: frozenset[str]) -> tuple[Said[S],
 def _is_of_others(said: SaysBasis | SaysCurrency, named: frozenset[str]) -> bool:
     """'Sheets USD per MSF' says nothing of rolls."""
     unit = said.basis.words if isinstance(said, SaysBasis) else said.currency.words
-    of = parts_named(said.words.rpartition(unit)[0])
+    of = parts_named(re.split(rf"(?<!\w){re.escape(unit)}(?!\w)", said.words, maxsplit=1)[0])
     return bool(named and of and not said.parts) and not any(parts_excepted(said.words)) and of.isdisjoint(named)
