@@ -198,3 +198,15 @@ def test_a_title_that_is_nothing_but_a_form():
     for title, told in days.items():
         (line,) = lines([[note], [title], [*HEAD, "Price EUR/t"], [*GC1, 1180]]).values()
         assert line.offer.lead_days == told, title
+
+
+@pytest.mark.parametrize(
+    ("note", "days"),
+    [
+        ("Lead time 3 weeks except sheets", [(21, 21), None]),
+        ("Lieferzeit 3 Wochen außer Bogen", [(21, 21), None]),
+        ("Lead time 3 weeks, except sheets 5 weeks", [(21, 21), (35, 35)]),
+    ],
+)
+def test_what_is_excepted_from_a_lead_time_does_not_get_it(note, days):
+    assert [offer.lead_days for offer in read_two(("Rolls", "Sheets"), note)] == days
