@@ -19,6 +19,7 @@ from tracker.intake.values.notes.statements import Statement
 from tracker.intake.values.orders.masses import find_masses
 from tracker.intake.values.prices.amounts_named import names_amount
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
+from tracker.intake.values.prices.units_of_parts import parts_named
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import tokens_of
 
@@ -102,7 +103,8 @@ def _speaks_of_its_dollars(words: Words, read: ReadTable, sheet: ReadSheet) -> b
     first = min(sheet.tables, key=lambda each: each.table.first_row)
     own = {*read.table.titles} - {*first.table.titles}
     apart = any(_may_be_apart(title.text) for title in own)
-    if speaks_of_all(words.text) and (not apart or phrases("all_of_them").find(words.text)):
+    elsewhere = apart and not all("home" in parts_named(title.text) for title in own)
+    if speaks_of_all(words.text) and (not elsewhere or phrases("all_of_them").find(words.text)):
         return True
     alike = all(_heads_in_plain_dollars(each) for each in (read, first))
     apart = apart or _names_a_part(words.text)
