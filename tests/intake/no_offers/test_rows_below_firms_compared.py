@@ -95,6 +95,7 @@ def test_what_is_planned_is_no_offer_below_several_firms_and_asked_below_one(lan
     assert sorted(compared(language, label, 1111)) == ["E2", "E3"]
     assert compared(language, label, 1111, ("Ostrow Board",))["E3"].state == "question"
 
+
 SBS, CUK = ("SBS", 20, 82), ("CUK", 21, 84)
 
 
@@ -102,8 +103,8 @@ SBS, CUK = ("SBS", 20, 82), ("CUK", 21, 84)
 def test_so_is_a_mean_or_a_bound_above_the_firms(label, price):
     rows = [HEADS["en"], [label, *SBS, price], ["Ostrow Board", *SBS, 1180], ["Kellmar Packaging", *SBS, 1200]]
     assert sorted(lines(rows)) == ["E3", "E4"]
-    by_firm = [["Average", *SBS, 1190], ["Average", *CUK, 1020], ["Ostrow Board", *SBS, 1180],
-               ["Ostrow Board", *CUK, 1030], ["Kellmar Packaging", *SBS, 1200], ["Kellmar Packaging", *CUK, 1010]]  # fmt: skip
+    by_firm = [["Average", *SBS, 1190], ["Average", *CUK, 1020], ["Ostrow Board", *SBS, 1180]]
+    by_firm += [["Ostrow Board", *CUK, 1030], ["Kellmar Packaging", *SBS, 1200], ["Kellmar Packaging", *CUK, 1010]]
     assert sorted(lines([HEADS["en"], *by_firm])) == ["E4", "E5", "E6", "E7"]
 
 

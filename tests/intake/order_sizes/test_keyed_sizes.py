@@ -83,7 +83,9 @@ def test_the_letters_of_a_unit_tell_no_prices_apart(head):
     assert _bounds(found, "E3", "E4") == [(None, kg), (kg, None)]
 
 
-@pytest.mark.parametrize("head", ["Note", "Remarks", "Terms", "Bemerkung", "Price code", "Price level", "Nivel de precio"])
+@pytest.mark.parametrize(
+    "head", ["Note", "Remarks", "Terms", "Bemerkung", "Price code", "Price level", "Nivel de precio"]
+)
 def test_letters_below_a_note_or_a_level_of_prices_are_order_sizes(head):
     rows = [("Board", "Caliper (pt)", "lb/MSF", "Price USD/ST", head)]
     rows += [("SBS", 18, 77, 1300, "A"), ("SBS", 18, 77, 1228, "B")]
