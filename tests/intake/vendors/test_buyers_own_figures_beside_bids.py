@@ -172,3 +172,13 @@ def test_the_mean_of_months_is_asked_about():
     rows = [[*LIST, "April", "May", "Average"], ["SBS", 18, 1300, 1240, 1270], ["CUK", 21, 1110, 1030, 1070]]
     found = lines([["Ferrowick Board Inc"], ["Price list USD/ST"], *rows])
     assert {str(line.state) for line in found.values()} == {"question"}
+
+
+def test_a_mean_of_prices_that_repeat_is_one_too():
+    rows = [
+        [*LIST, "White", "Cream", "Grey", "Average"],
+        ["SBS", 18, 1228, 1240, 1210, 1226],
+        ["SBS", 20, 1228, 1260, 1220, 1236],
+    ]
+    found = lines([["Ferrowick Board Inc"], ["Price list USD/ST"], *rows])
+    assert {cell[0] for cell in found} == {"C", "D", "E"}

@@ -27,14 +27,9 @@ def without_means(prices: Sequence[PriceColumn], samples: Mapping[int, Sequence[
     around = [index for index in samples if index not in {price.index for price in means}]
     made = _made_of_columns(means, offered, samples)
     asked = _made_of_columns(means, around, samples) - made
-    return [
-        replace(price, kind=Kind.LIST)
-        if price.index in made
-        else replace(price, unexplained=True)
-        if price.index in asked and price in means
-        else price
-        for price in prices
-    ]
+    told = {mean: replace(mean, kind=Kind.LIST) for mean in means if mean.index in made}
+    told |= {mean: replace(mean, unexplained=True) for mean in means if mean.index in asked}
+    return [told.get(price, price) for price in prices]
 
 
 def _made_of_columns(
@@ -50,13 +45,19 @@ def _names_a_mean(text: str) -> bool:
 
 
 def _made_of(figures: Mapping[int, Decimal], others: Sequence[Mapping[int, Decimal]]) -> bool:
-    """Figures of one kind throughout, where at least two like it stand beside each."""
+    """Figures of one kind throughout, where at least two like it stand beside each. A sample has one cell for each
+    text, so that some rows lack a price that stood above: those with the most are compared."""
     beside = {
         row: [one[row] for one in others if row in one and one[row] <= _NEAR * figure and figure <= _NEAR * one[row]]
         for row, figure in figures.items()
     }
-    told = {row: found for row, found in beside.items() if len(found) >= _FEWEST}
-    kinds = (lambda found: sum(found) / len(found), min, max)
+    most = max(_FEWEST, *map(len, beside.values()), 0)
+    told = {row: found for row, found in beside.items() if len(found) == most}
     return bool(told) and any(
-        all(abs(figures[row] - kind(found)) <= _ROUNDED * figures[row] for row, found in told.items()) for kind in kinds
+        all(abs(figures[row] - kind(found)) <= _ROUNDED * figures[row] for row, found in told.items())
+        for kind in (_mean, min, max)
     )
+
+
+def _mean(figures: Sequence[Decimal]) -> Decimal:
+    return sum(figures, Decimal(0)) / len(figures)
