@@ -59,3 +59,11 @@ def test_what_lies_in_a_warehouse_is_counted_and_no_price_from_there(head, count
     boards = [("SBS", 20, 82, 1190), ("CUK", 21, 84, 985)]
     rows = [[*STORED, head], *([*board, count] for board, count in zip(boards, counts, strict=True))]
     assert sorted(lines(rows)) == found
+
+
+def test_whole_prices_per_area_below_ex_warehouse_are_no_counts():
+    heads = ["Grade", "Basis wt (lb/MSF)", "Price USD/ST", "Ex warehouse"]
+    dear = [("SBS", 45, 1228, 28), ("SBS", 77, 1190, 46), ("CUK", 120, 1010, 61)]
+    assert {"D2", "D3", "D4"} <= lines([heads, *dear]).keys()
+    counted = [("SBS", 45, 1228, 61), ("SBS", 77, 1190, 12), ("CUK", 120, 1010, 28)]
+    assert {"D2", "D3", "D4"}.isdisjoint(lines([heads, *counted]))

@@ -31,3 +31,12 @@ def test_units_of_measure_in_columns_of_their_own_go_with_the_figures_before_the
         ("accepted", 457.2, "short_ton"),
         ("accepted", 420, "tonne"),
     ]
+
+
+def test_a_unit_of_the_smallest_order_and_the_price_is_both():
+    heads = ["Grade", "Caliper (pt)", "Min", "Unit (min and price)", "Price USD"]
+    found = lines([heads, ["SBS", 18, 5, "ST", 1228], ["CUK", 21, 4000, "lb", 0.51]]).values()
+    assert [(line.offer.basis.value, round(line.offer.minimum_kg)) for line in found] == [
+        ("short_ton", 4536),
+        ("lb", 1814),
+    ]

@@ -117,3 +117,25 @@ def test_the_rolls_and_the_pounds_of_a_lot_are_no_basis_weights():
         ("accepted", 361),
         ("accepted", 322),
     ]
+
+
+@pytest.mark.parametrize(
+    ("heads", "rows", "grammages"),
+    [
+        (["Sorte", "Stärke (µm)", "Gewicht", "Preis EUR/t"], [["GC1", 450, "300,000", 1120]], [300]),
+        (["Kvalitet", "Tjocklek (µm)", "Ytvikt", "Pris EUR/t"], [["GC1", 450, "300,000", 1120]], [300]),
+        (["Grade", "Caliper (pt)", "Weight", "Price USD/ST"],
+         [["SBS", 18, "77.000", 1228], ["CUK", 21, "84.000", 1010]], [376, 410]),
+        (["Grade", "Caliper (pt)", "Basis weight (lb)", "Price USD/ST"], [["SBS", 18, "77.000", 1228]], [376]),
+        (["Grade", "Caliper (pt)", "Lbs", "Price USD/ST"], [["SBS", 18, "77.250", 1228]], [377]),
+    ],
+)  # fmt: skip
+def test_a_basis_weight_with_three_decimals_is_no_lot(heads, rows, grammages):
+    found = [line.offer for line in lines([heads, *rows]).values()]
+    assert [(round(one.grammage_gsm), one.grammage_from.value) for one in found] == [(g, "quoted") for g in grammages]
+
+
+def test_pounds_in_thousands_are_of_lots():
+    heads = ["Grade", "Caliper (pt)", "Weight (lb)", "Price USD/ST"]
+    found = lines([heads, ["SBS", 18, "12,500", 1228], ["CUK", 21, "8,400", 1010]])
+    assert {line.offer.grammage_from.value for line in found.values()} == {"estimated"}

@@ -27,3 +27,17 @@ def test_a_board_called_like_a_mean_is_kept_where_its_price_is_none():
 
 def test_a_board_that_costs_as_much_as_the_mean_is_kept():
     assert lines([*ROWS, ["GC2", 290, 1033.33]])["C5"].state is State.ACCEPTED
+
+
+@pytest.mark.parametrize("word", ["avg.", "Average", "Ø", "Mittel", "Ø-Wert", "moyenne", "media", "snitt"])
+def test_a_row_with_the_word_in_the_place_of_a_measure_is_a_mean(word):
+    heads = ["Grade", "µm", "g/m²", "EUR/t"]
+    two = [["GC1", 400, 250, 1140], ["GC1", 500, 350, 1100]]
+    others = [["GD2", 400, 290, 820], ["GD2", 500, 350, 800]]
+    rows = [heads, *two, ["GC1", word, 300, 1120], *others, ["GD2", None, word, 810]]
+    assert set(lines(rows)) == {"D2", "D3", "D5", "D6"}
+
+
+def test_where_the_figure_is_no_mean_of_those_above_it_is_asked_about():
+    found = lines([["Grade", "µm", "g/m²", "EUR/t"], ["GC1", 400, 250, 1140], ["GC1", "avg.", 300, 1200]])
+    assert {cell: line.state for cell, line in found.items()} == {"D2": State.ACCEPTED, "D3": State.QUESTION}

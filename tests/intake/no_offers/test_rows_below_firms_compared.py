@@ -94,3 +94,27 @@ def test_what_firms_differ_by_is_no_offer(language, label):
 def test_what_is_planned_is_no_offer_below_several_firms_and_asked_below_one(language, label):
     assert sorted(compared(language, label, 1111)) == ["E2", "E3"]
     assert compared(language, label, 1111, ("Ostrow Board",))["E3"].state == "question"
+
+
+SBS, CUK = ("SBS", 20, 82), ("CUK", 21, 84)
+
+
+@pytest.mark.parametrize(("label", "price"), [("Average", 1190), ("Lowest", 1180), ("Max", 1200)])
+def test_so_is_a_mean_or_a_bound_above_the_firms(label, price):
+    rows = [HEADS["en"], [label, *SBS, price], ["Ostrow Board", *SBS, 1180], ["Kellmar Packaging", *SBS, 1200]]
+    assert sorted(lines(rows)) == ["E3", "E4"]
+    by_firm = [["Average", *SBS, 1190], ["Average", *CUK, 1020], ["Ostrow Board", *SBS, 1180]]
+    by_firm += [["Ostrow Board", *CUK, 1030], ["Kellmar Packaging", *SBS, 1200], ["Kellmar Packaging", *CUK, 1010]]
+    assert sorted(lines([HEADS["en"], *by_firm])) == ["E4", "E5", "E6", "E7"]
+
+
+def test_above_the_firms_a_word_whose_price_none_of_them_makes_is_asked_about():
+    rows = [HEADS["en"], ["Delta", *SBS, 1150], ["Ostrow Board", *SBS, 1180], ["Kellmar Packaging", *SBS, 1200]]
+    assert lines(rows)["E2"].state == "question"
+
+
+def test_a_target_below_the_firms_of_each_board_is_none():
+    rows = [HEADS["en"]]
+    for board, price in ((SBS, 1180), (CUK, 1010)):
+        rows += [["Ostrow", *board, price], ["Kellmar", *board, price + 20], ["Target", *board, price - 15]]
+    assert sorted(lines(rows)) == ["E2", "E3", "E5", "E6"]

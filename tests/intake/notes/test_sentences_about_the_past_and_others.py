@@ -102,6 +102,8 @@ def test_the_weight_of_an_order_over_its_sizes_heads_prices():
     assert {at: line.state for at, line in lines(rows).items()} == dict.fromkeys(
         ("D4", "E4", "D5", "E5"), State.ACCEPTED
     )
+    rows[2] = [None, None, None, "under 3 ST", "3 ST and over"]
+    assert {line.state for line in lines(rows).values()} == {State.ACCEPTED}
 
 
 def test_what_a_board_is_used_for_names_no_grade():

@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.intake.sheets import lines
+from tests.intake.sheets import codes, lines
 from tracker.trade.offer import State
 
 BOARDS = [
@@ -61,13 +61,23 @@ def test_the_letters_of_an_items_code_give_way_to_a_heading_that_names_the_board
 @pytest.mark.parametrize(
     ("heading", "rows", "grades"),
     [
-        ("Folding boxboard", [("FBB270", 270, 450), ("CRB300", 300, 400)], ["FBB", "CRB"]),
-        ("Frischfaserkarton GC1", [("GC230", 230, 300), ("GD250", 250, 330)], ["FBB", "CRB"]),
+        ("Folding boxboard", [("FBB270", 270, 450), ("CRB300", 300, 400)], ["FBB", None]),
+        ("Frischfaserkarton GC1", [("GC230", 230, 300), ("GD250", 250, 330)], ["FBB", None]),
+        ("Graupappe", [("GD500", 500, 700), ("GC70", 700, 1000)], [None, "URB"]),
+        ("Our usual sizes", [("GC230", 230, 300), ("CRB300", 300, 400)], ["FBB", "CRB"]),
     ],
 )
-def test_a_grade_with_its_measure_is_that_under_whatever_heading(heading, rows, grades):
+def test_a_grade_with_its_measure_is_asked_about_under_a_heading_of_another(heading, rows, grades):
     told = [["Product", "g/m²", "µm", "EUR/t"], [heading], *([*row, 1100] for row in rows)]
-    assert [line.offer.grade for line in lines(told).values()] == grades
+    found = list(lines(told).values())
+    assert [line.offer.grade for line in found] == grades
+    assert ["grade-unknown" in codes(line) for line in found] == [grade is None for grade in grades]
+
+
+@pytest.mark.parametrize("code", ["SUS12", "CRB40"])
+def test_so_is_a_code_of_a_grades_own_letters(code):
+    (line,) = lines([["Item", "Caliper (pt)", "USD/ST"], ["FBB"], [code, 18, 1228]]).values()
+    assert codes(line) == {"grade-unknown"}
 
 
 @pytest.mark.parametrize(

@@ -4,7 +4,7 @@ from datetime import date
 
 import pytest
 
-from tests.intake.sheets import lines
+from tests.intake.sheets import codes, lines
 
 HEAD = ["Grade", "µm", "g/m²"]
 GC1 = ["GC1", 450, 300]
@@ -169,3 +169,44 @@ def test_a_dash_behind_a_way_tells_what_holds_for_it(note, delivered, days, mini
     assert [offer.delivered for offer in found] == delivered
     assert [offer.lead_days for offer in found] == days
     assert [offer.minimum_kg for offer in found] == minimums
+
+
+@pytest.mark.parametrize(
+    ("head", "note", "titles"),
+    [
+        (
+            ["Grade", "µm", "g/m²", "Price EUR/t"],
+            "Lead time: rolls 3 weeks, sheets 5 weeks",
+            ["Sheets on request", "For sheets add €60/t", "Sheet prices on page 2", "We also sell sheets"],
+        ),
+        (
+            ["Sorte", "µm", "g/m²", "Preis EUR/t"],
+            "Lieferzeit: Rollen 3 Wochen, Formate 5 Wochen",
+            ["Formate auf Anfrage", "Keine Formate unter 500 kg"],
+        ),
+    ],
+)
+def test_a_line_about_sheets_over_a_table_does_not_make_it_one_of_sheets(head, note, titles):
+    for title in titles:
+        (line,) = lines([["Tarnwell Board Inc"], [note], [title], head, [*GC1, 1180]]).values()
+        assert (line.offer.lead_days, line.offer.below_kg, codes(line)) == (None, None, {"lead-time-unread"}), title
+
+
+def test_a_title_that_is_nothing_but_a_form():
+    note = "Lead time: rolls 3 weeks, sheets 5 weeks"
+    days = {"Board in rolls": (21, 21), "II. Sheets": (35, 35), "Tarnwell Board Inc - Sheets, EUR per tonne": (35, 35)}
+    for title, told in days.items():
+        (line,) = lines([[note], [title], [*HEAD, "Price EUR/t"], [*GC1, 1180]]).values()
+        assert line.offer.lead_days == told, title
+
+
+@pytest.mark.parametrize(
+    ("note", "days"),
+    [
+        ("Lead time 3 weeks except sheets", [(21, 21), None]),
+        ("Lieferzeit 3 Wochen außer Bogen", [(21, 21), None]),
+        ("Lead time 3 weeks, except sheets 5 weeks", [(21, 21), (35, 35)]),
+    ],
+)
+def test_what_is_excepted_from_a_lead_time_does_not_get_it(note, days):
+    assert [offer.lead_days for offer in read_two(("Rolls", "Sheets"), note)] == days

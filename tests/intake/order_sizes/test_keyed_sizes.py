@@ -73,3 +73,21 @@ def test_nor_are_those_of_any_column_where_the_heads_of_prices_have_them(head):
     one[0] = (*one[0][:4], "Price USD/cwt")
     kg = Decimal("4535.9237")
     assert _bounds(lines([*one, (), [_SIZES]]), "E2", "E3") == [(None, kg), (kg, None)]
+
+
+@pytest.mark.parametrize("head", ["Price $/T", "Price USD/S.T.", "Price USD / S T"])
+def test_the_letters_of_a_unit_tell_no_prices_apart(head):
+    rows = [("Board", "Caliper (pt)", "lb/MSF", "Class", head), ("SBS", 18, 77, "S", 1300), ("SBS", 18, 77, "T", 1228)]
+    found = lines([["Prices per short ton"], *rows, (), ["S = under 10,000 lb; T = 10,000 lb and over"]])
+    kg = Decimal("4535.9237")
+    assert _bounds(found, "E3", "E4") == [(None, kg), (kg, None)]
+
+
+@pytest.mark.parametrize(
+    "head", ["Note", "Remarks", "Terms", "Bemerkung", "Price code", "Price level", "Nivel de precio"]
+)
+def test_letters_below_a_note_or_a_level_of_prices_are_order_sizes(head):
+    rows = [("Board", "Caliper (pt)", "lb/MSF", "Price USD/ST", head)]
+    rows += [("SBS", 18, 77, 1300, "A"), ("SBS", 18, 77, 1228, "B")]
+    kg = Decimal("4535.9237")
+    assert _bounds(lines([*rows, (), [_SIZES]]), "D2", "D3") == [(None, kg), (kg, None)]

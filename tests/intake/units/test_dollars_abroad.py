@@ -101,3 +101,22 @@ def test_a_currency_over_the_second_table_says_nothing_of_the_first():
     rows = [["Larch River Paperboard"], ["5 Dam Road, Larch River, Ontario"], [], [*HEAD, "Price $/ST"], [*SBS, 1300]]
     rows += [[], ["Kraft"], ["Currency: USD"], [*HEAD, "Price $/ST"], ["CUK", 21, 87, 1118]]
     assert [line.offer.currency for line in lines(rows).values()] == [None, "USD"]
+
+
+@pytest.mark.parametrize(
+    ("first", "second", "currency"),
+    [
+        (["Currency: CAD"], ["For customers in the States"], None),
+        (["Currency: CAD"], ["FOB Buffalo, NY"], None),
+        (["Toronto mill", "Currency: CAD"], ["Dayton mill"], None),
+        (["Prices from Toronto in CAD"], ["Prices from Dayton, Ohio"], None),
+        (["Sheets, CAD"], ["Rolls"], None),
+        (["SBS prices in CAD"], ["CUK"], None),
+        (["Currency: CAD"], ["Kraft board"], "CAD"),
+        (["All prices in CAD"], ["Dayton mill"], "CAD"),
+    ],
+)
+def test_the_dollar_over_one_table_is_that_of_the_next_only_where_no_title_sets_it_apart(first, second, currency):
+    one, other = [[*HEAD, "Price $/ST"], [*SBS, 1228]], [[*HEAD, "Price $/ST"], ["CUK", 21, 84, 1010]]
+    rows = [["Ferrowick Board Inc"], [], *([text] for text in first), *one, [], *([text] for text in second), *other]
+    assert [line.offer.currency for line in lines(rows).values()] == ["CAD", currency]

@@ -247,3 +247,25 @@ def test_a_form_s_figures_that_nothing_calls_prices_are_asked_and_not_dropped():
 def test_sheets_counted_beside_a_price_are_none():
     heads = ["Sorte", "g/m²", "µm", "Preis EUR/t", "Bogen"]
     assert list(lines([heads, [*BOARD, 1060, 2400], ["GD2", 300, 395, 880, 1800]])) == ["D2", "D3"]
+
+
+@pytest.mark.parametrize(
+    ("title", "price"),
+    [
+        ("All prices USD per short ton except sheets", "USD/short_ton"),
+        ("All prices USD per short ton except export", "USD/short_ton"),
+        ("Alle Preise EUR je Tonne, Bogen ausgenommen", "EUR/tonne"),
+    ],
+)
+def test_what_is_excepted_over_a_table_is_none_of_its_rows(title, price):
+    rows = [[*US, "Price"], [*SBS, 1190]]
+    assert units([[title], *rows]) == {"D3": price}
+    assert units([["Rolls"], [title], *rows]) == {"D4": price}
+
+
+def test_a_unit_of_sheets_below_the_exception_is_not_that_of_rolls():
+    said = [["All prices USD per short ton except sheets"], ["Sheets USD per MSF"]]
+    rows = [[*US, "Form", "Price"], [*SBS, "Rolls", 1190], [*SBS, "Sheets", 52]]
+    assert units([*said, *rows]) == {"E4": "USD/short_ton", "E5": "USD/msf"}
+    (line,) = lines([["Sheets"], said[0], [*US, "Price"], [*SBS, 52]]).values()
+    assert codes(line) == {"basis-unknown"}

@@ -116,3 +116,31 @@ def test_a_hundred_of_a_unit_is_no_money(text):
 )
 def test_and_a_cent_is(text):
     assert [found.cents for found in find_currencies(text)] == [True]
+
+
+@pytest.mark.parametrize("text", ["Prices in A $", "PRICES: A $ PER TONNE", "Price A $/t", "A $/t", "Price (A $/t)"])
+def test_a_capital_letter_apart_from_the_sign_is_australias(text):
+    assert [found.code for found in find_currencies(text)] == ["AUD"]
+    priced = price_text("A $ 1,228.00")
+    assert priced is not None
+    assert priced.currency is not None
+    assert priced.currency.code == "AUD"
+
+
+@pytest.mark.parametrize(
+    "text", ["a $45 fee applies", "A $45 fee applies to small orders", "Prices are a $/ST net", "Preis à $/t"]
+)
+def test_an_article_is_nobodys_dollar(text):
+    assert [found.bare_dollar for found in find_currencies(text)] == [True]
+
+
+@pytest.mark.parametrize(
+    ("text", "codes"),
+    [
+        ("PRICES IN ILS", ["ILS"]), ("PREISE IN TRY", ["TRY"]), ("Currency: mad", ["MAD"]), ("prix en mad", ["MAD"]),
+        ("PRECIOS EN PEN POR TONELADA", ["PEN"]), ("Devise : MAD", ["MAD"]), ("PRICES IN BOB'S LIST", []),
+        ("Prices in mad rush", []), ("TRY US", []), ("ILS SONT VALABLES", []),
+    ],
+)  # fmt: skip
+def test_codes_that_are_words_too(text, codes):
+    assert [found.code for found in find_currencies(text)] == codes

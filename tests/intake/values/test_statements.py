@@ -15,8 +15,8 @@ from tracker.intake.values.notes.statements import (
     says,
     statements,
 )
-from tracker.intake.values.prices.basis import ton_definition
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
+from tracker.intake.values.prices.ton_kinds import ton_definition
 from tracker.intake.values.times.validity import Validity
 from tracker.trade.basis import Basis
 from tracker.trade.quantities import MassUnit, WeightUnit

@@ -142,3 +142,43 @@ def test_a_budget_beside_qualities_of_board_is_one_of_them(heads):
     found = lines([*rows, ["GD2", 300, 385, 1010, 1030, 980]])
     assert {cell for cell in found if cell.endswith("3")} == {"D3", "E3", "F3"}
     assert {line.offer.vendor for line in found.values()} == {None}
+
+
+LIST = ["Grade", "Caliper (pt)"]
+
+
+@pytest.mark.parametrize(
+    "heads",
+    [
+        ("Dayton Mill", "Akron Mill", "Average"), ("Ferro White Board", "Ferro Print Board", "Average"),
+        ("Bright White", "Natural White", "Mean"), ("Rolls Dayton Mill", "Sheets Akron Mill", "Average"),
+    ],
+)  # fmt: skip
+def test_under_a_letterhead_a_mean_makes_no_vendors_of_the_heads_beside_it(heads):
+    rows = [[*LIST, *heads], ["SBS", 18, 1228, 1240, 1234], ["CUK", 21, 1010, 1030, 1020]]
+    found = lines([["Ferrowick Board Inc"], ["Price list USD/ST"], *rows])
+    assert sorted(found) == ["C4", "C5", "D4", "D5"]
+    assert {line.offer.vendor for line in found.values()} == {"Ferrowick Board Inc"}
+    bids = lines([["Ferrowick Packaging Inc"], ["Comparison of bids, USD/ST"], *rows])
+    assert sorted(bids) == ["C4", "C5", "D4", "D5"]
+
+
+def test_a_column_of_means_that_are_none_is_not_set_aside():
+    rows = [[*LIST, "Bright White", "Natural White", "Average"], ["SBS", 18, 1228, 1240, 1260]]
+    assert "E4" in lines([["Ferrowick Board Inc"], ["Price list USD/ST"], *rows])
+
+
+def test_the_mean_of_months_is_asked_about():
+    rows = [[*LIST, "April", "May", "Average"], ["SBS", 18, 1300, 1240, 1270], ["CUK", 21, 1110, 1030, 1070]]
+    found = lines([["Ferrowick Board Inc"], ["Price list USD/ST"], *rows])
+    assert {str(line.state) for line in found.values()} == {"question"}
+
+
+def test_a_mean_of_prices_that_repeat_is_one_too():
+    rows = [
+        [*LIST, "White", "Cream", "Grey", "Average"],
+        ["SBS", 18, 1228, 1240, 1210, 1226],
+        ["SBS", 20, 1228, 1260, 1220, 1236],
+    ]
+    found = lines([["Ferrowick Board Inc"], ["Price list USD/ST"], *rows])
+    assert {cell[0] for cell in found} == {"C", "D", "E"}

@@ -149,7 +149,7 @@ def _read_sheet(searched: _Searched, legends: Sequence[Words]) -> ReadSheet:
     texts: list[Words] = list(found.texts)
     for table in found.tables:
         read = _read_table(table, found.texts)
-        read.passed_over = passed_table(read, found)
+        read.passed_over = passed_table(read, found, legends)
         if only_looks_like_a_table(read):
             texts += words_of(table.view, range(table.first_row, table.last_row + 1))
         else:
@@ -158,7 +158,7 @@ def _read_sheet(searched: _Searched, legends: Sequence[Words]) -> ReadSheet:
     whole = replace(found, texts=tuple(texts))
     for read in tables:
         # What only looked like a table may describe the boards of another: a form above a scale of prices.
-        read.passed_over = read.passed_over and passed_table(read, whole)
+        read.passed_over = read.passed_over and passed_table(read, whole, legends)
     whole = replace(whole, texts=(*whole.texts, *take_surcharges(tables)))
     if not any(not read.passed_over for read in tables) and is_change_log(view):
         whole = replace(whole, texts=())

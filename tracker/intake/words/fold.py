@@ -51,12 +51,23 @@ _TOLD_BY_ACCENT = re.compile(r"(?<![^\W\d_])livr(?=é|É)", re.IGNORECASE)
 def fold(text: str) -> str:
     """The text as it is matched, of the same length: fold('Prix/t\\u00a0–') is 'prix/t -'.
 
-    The accent of 'livré' stays.
+    The accent of 'livré' stays, and the 'a' of 'prices at a $/t' gets that of 'à $/t'.
     """
-    if text.isascii():
-        return text.translate(_ASCII_LOWER)
-    folded = text.translate(_TABLE)
-    return _with_telling_accents(text, folded) if "livre" in folded else folded
+    folded = text.translate(_ASCII_LOWER if text.isascii() else _TABLE)
+    if "livre" in folded and not text.isascii():
+        folded = _with_telling_accents(text, folded)
+    return _with_articles(text, folded) if "a $" in folded else folded
+
+
+def _with_articles(text: str, folded: str) -> str:
+    signs = list(folded)
+    for article in _ARTICLE.finditer(text):
+        signs[article.start()] = "à"
+    return "".join(signs)
+
+
+_ARTICLE = re.compile(r"(?<![^\W_])[aàá](?=\s[$＄])")
+"""Before a '$' a small letter is a word, and a capital one Australia's."""
 
 
 def _with_telling_accents(text: str, folded: str) -> str:

@@ -6,21 +6,34 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from tracker.intake.columns.column import Column, Kind, PriceColumn, vendor_in_head
+from tracker.intake.columns.groups.means_beside import without_means
+from tracker.intake.grid import Cell
 from tracker.intake.tables.headers.periods import without_periods
-from tracker.intake.values.firms.company import letterhead_name, may_be_a_name, name_of_bidder
+from tracker.intake.tables.table import Words
+from tracker.intake.values.firms.company import company_name, letterhead_name, may_be_a_name, name_of_bidder
 from tracker.intake.values.heads.header import Header, without_unit
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.words.lists import phrases
 
 
-def with_vendors_beside(prices: Sequence[PriceColumn]) -> list[PriceColumn]:
-    """'Dunmarrow Mill | Eastquill Board | Pellgate Paperboard': each of the prices under a name is that vendor's."""
+def with_bids(
+    prices: Sequence[PriceColumn], texts: Sequence[Words], samples: Mapping[int, Sequence[Cell]]
+) -> list[PriceColumn]:
+    """The prices with the vendors whose names head them, and what nobody bids beside them set aside; `texts`: what
+    stands over the table."""
+    return _with_bids_only(without_means(_with_vendors_beside(prices, texts), samples))
+
+
+def _with_vendors_beside(prices: Sequence[PriceColumn], texts: Sequence[Words]) -> list[PriceColumn]:
+    """'Dunmarrow Mill | Eastquill Board | Pellgate Paperboard': each of the prices under a name is that vendor's. Under
+    the letterhead of a firm that compares no bids 'Dayton Mill | Akron Mill | Average' are its own mills."""
     rows = {
         cell.row
         for price in prices
         for cell, head in zip(price.column.heads, price.column.said, strict=True)
         if price.vendor and vendor_in_head(head) == price.vendor
-    } or _rows_compared(prices)
+    }
+    rows = rows or (set() if _of_one_firm(texts) else _rows_compared(prices))
     return [price if price.vendor else _named(price, rows) for price in prices] if rows else list(prices)
 
 
@@ -37,6 +50,12 @@ def _rows_compared(prices: Sequence[PriceColumn]) -> set[int]:
     return {row for row in rows if rows.count(row) > 1}
 
 
+def _of_one_firm(texts: Sequence[Words]) -> bool:
+    """Some firm's letterhead, and no word of bids that it compares."""
+    named = any(company_name(words.text) is not None for words in texts)
+    return named and not any(phrases("bids_compared").find(words.text) for words in texts)
+
+
 def _is_of_several(text: str) -> bool:
     """'Average' and 'Lowest'."""
     return phrases("total").whole(text) is not None or phrases("no_firms").whole(text) in ("any", "may_be_firms")
@@ -51,7 +70,7 @@ def without_chosen_vendors(
     return {role: () if several and role is Role.VENDOR else columns for role, columns in by_role.items()}
 
 
-def with_bids_only(prices: Sequence[PriceColumn]) -> list[PriceColumn]:
+def _with_bids_only(prices: Sequence[PriceColumn]) -> list[PriceColumn]:
     """'Paid Q4-26' and 'April list' beside another price are no offers, nor are 'Lowest' and 'Target' beside the prices
     of several vendors, where it is asked of any other column that is no vendor's. 'You paid 2025' is none by itself."""
     offers = [price for price in prices if price.kind is Kind.OFFER]

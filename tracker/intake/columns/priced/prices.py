@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from tracker.intake.columns.column import Column, Columns, Kind, PriceColumn, vendor_in_head
 from tracker.intake.columns.groups.group_terms import delivery_of_group, lead_of_group, until_of_group
-from tracker.intake.columns.groups.vendors_beside import with_bids_only, with_vendors_beside, without_chosen_vendors
+from tracker.intake.columns.groups.vendors_beside import with_bids, without_chosen_vendors
 from tracker.intake.columns.priced.against_heads import priced_against_heads
 from tracker.intake.columns.priced.bid_rounds import SEVERAL_ROUNDS, set_aside_earlier_rounds, several_rounds
 from tracker.intake.columns.priced.in_force import (
@@ -110,7 +110,7 @@ def price_columns(
             for price in (_price_column(column, kind, axes),)
         ]
     )
-    found.prices = with_shared_units(with_bids_only(with_vendors_beside(prices)), found.board, samples)
+    found.prices = with_shared_units(with_bids(prices, (*titles, *above), samples), found.board, samples)
     found.by_role = without_chosen_vendors(_without_prices(without_sizes(found, sizes), kinds), found.prices)
     found.doubt = _doubt(found, unsure)
     return found

@@ -7,7 +7,8 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.headers.heads import Head, head_of, looks_priced
 from tracker.intake.values.heads.header import Header
 from tracker.intake.values.heads.roles import CHARGES, MEASURES, ON_TOP, ORDER_SIZES, Role
-from tracker.intake.values.orders.brackets import is_bare_order_size, is_open_figure
+from tracker.intake.values.orders.bracket_pieces import PIECES_OR_TONS
+from tracker.intake.values.orders.brackets import Bracket, is_bare_order_size, is_open_figure
 from tracker.intake.values.orders.counted_orders import counts_orders
 from tracker.intake.values.orders.loads import LOADS
 from tracker.intake.values.prices.money import price_text
@@ -78,16 +79,19 @@ def _heads_values(said: Header, column: Column) -> bool:
 def _loads_weighed(said: Header, lowest: Header) -> bool:
     """'Pallet' over 'under 15 t' is how that is ordered, and not how board is packed."""
     loads = said is not lowest and said.bracket is not None and said.bracket.not_weight in LOADS
-    size = lowest.bracket
-    return loads and size is not None and not (size.not_weight or size.alone)
+    return loads and _is_a_weight(lowest.bracket)
 
 
 def _amounts_by_size(said: Header, column: Column) -> bool:
     """'Importe según cantidad' and 'Total weight of the order' over 'under 3 t' head what board costs in such orders,
     and not what a line comes to."""
-    sizes = (head.bracket for head in column.said if head is not said)
-    sized = any(size is not None and not (size.not_weight or size.alone) for size in sizes)
+    sized = any(_is_a_weight(head.bracket) for head in column.said if head is not said)
     return sized and any(phrases(section).find(said.text) for section in ("line_amounts", "order_words"))
+
+
+def _is_a_weight(size: Bracket | None) -> bool:
+    """'Under 3 t'; the 'ST' of 'under 3 ST' may be pieces elsewhere, and heads a price all the same."""
+    return size is not None and size.not_weight in ("", PIECES_OR_TONS) and not size.alone
 
 
 def in_a_measures_unit(said: Header) -> bool:

@@ -13,6 +13,7 @@ from tracker.intake.tables.figures import figures_by_row
 from tracker.intake.tables.headers.heads import PRICE_ROLES
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.orders.masses import Mass, mass_text, mass_units
+from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import MassUnit
 
 
@@ -41,18 +42,30 @@ def weighs_the_lot(column: Column, columns: list[Column], samples: Mapping[int, 
 
 
 def _mostly_of_no_board(column: Column, cells: Sequence[Cell]) -> bool:
-    """'Lbs' over 18,400 and 950; among weights of board one such figure is a slip, and asked about.
+    """'Lbs' over 18,400 and 950; among weights of board one such figure is a slip, and asked about. What a 'Basis
+    weight' is called is never a lot's.
 
     A lone 'Gewicht' may be in g/m², and binders' board of 3 mm weighs 2,000.
     """
+    if any(phrases("weights_of_area").find(head.text) for head in column.said):
+        return False
     heaviest = _HEAVIEST if column.mass_units else 3 * _HEAVIEST
-    figures = list(figures_by_row(cells).values())
-    # No board's weight is written to a thousandth.
-    figures += [Decimal(re.sub(r"\D", "", cell.text)) for cell in cells if _IN_THOUSANDS.fullmatch(cell.text.strip())]
+    figures = [*figures_by_row(cells).values(), *_in_thousands(cells)]
     return 2 * sum(figure > heaviest for figure in figures) > len(figures)
 
 
+def _in_thousands(cells: Sequence[Cell]) -> list[Decimal]:
+    """'38,450' and '15,120' as whole numbers; none where all are weights of board with three decimals, as exports write
+    '300,000' g/m² and '77.250' lb."""
+    written = [cell.text.strip() for cell in cells if _IN_THOUSANDS.fullmatch(cell.text.strip())]
+    as_decimals = [Decimal(text.replace(",", ".")) for text in written]
+    boards = all(_LIGHTEST <= figure <= _HEAVIEST for figure in as_decimals)
+    return [] if boards else [Decimal(re.sub(r"\D", "", text)) for text in written]
+
+
 _IN_THOUSANDS = re.compile(r"\d{1,3}[.,]\d{3}")
+_LIGHTEST = Decimal(38)
+"""Pounds per 1,000 ft² of the lightest board that is sold; common practice, no source."""
 
 
 def _is_net_mass(column: Column) -> bool:

@@ -12,7 +12,7 @@ from tracker.intake.grid import Cell
 from tracker.intake.tables.table import Table
 from tracker.intake.values.boards.caliper import caliper_unit
 from tracker.intake.values.boards.weight import weight_units
-from tracker.intake.values.heads.roles import Role
+from tracker.intake.values.heads.roles import PRICES, Role
 from tracker.intake.values.orders.masses import mass_units
 from tracker.intake.values.prices.basis import basis_text
 
@@ -28,10 +28,12 @@ def with_row_units(table: Table, columns: Columns) -> Table:
     if not pairs:
         return table
     body = {row.index for row in table.rows}
+    used = frozenset(pairs.values()) - _of_prices_too(columns)
     rows = {
-        number: _joined(cells, pairs) if number in body else dict(cells) for number, cells in table.view.rows.items()
+        number: _joined(cells, pairs, used) if number in body else dict(cells)
+        for number, cells in table.view.rows.items()
     }
-    headed = tuple(column for column in table.columns if column.index not in pairs.values())
+    headed = tuple(column for column in table.columns if column.index not in used)
     return replace(table, view=replace(table.view, rows=rows), columns=headed)
 
 
@@ -49,6 +51,14 @@ def _pairs(table: Table, columns: Columns) -> dict[int, int]:
                 if _all_units(cells, is_unit):
                     pairs[column.index] = beside
     return pairs
+
+
+def _of_prices_too(columns: Columns) -> frozenset[int]:
+    """'Unit (min and price)' is what the price is per as well."""
+    units = columns.of(Role.BASIS)
+    return frozenset(
+        column.index for column in units if PRICES & {reading.role for head in column.said for reading in head.roles}
+    )
 
 
 def _has_unit(column: Column) -> bool:
@@ -71,8 +81,8 @@ def _all_units(cells: Sequence[Cell], is_unit: Callable[[str], bool]) -> bool:
     return bool(texts) and len(texts) <= len(cells) and few and all(map(is_unit, texts))
 
 
-def _joined(cells: dict[int, Cell], pairs: dict[int, int]) -> dict[int, Cell]:
-    joined = {index: cell for index, cell in cells.items() if index not in pairs.values()}
+def _joined(cells: dict[int, Cell], pairs: dict[int, int], used: frozenset[int]) -> dict[int, Cell]:
+    joined = {index: cell for index, cell in cells.items() if index not in used}
     for figure, unit in pairs.items():
         if figure in cells and unit in cells:
             text = f"{cells[figure].text.strip()} {cells[unit].text.strip()}"

@@ -104,8 +104,10 @@ def _grade(board: Board, cells: Cells, columns: Columns, scope: Scope, facts: Fi
         if not reading.grades and reading.words:
             board.grade_words = cell.text.strip()
             board.open_kinds += reading.kinds
-    if named and all(_is_an_items_code(said.words, cells, columns) for said in named.values()):
-        named = {} if _headed_otherwise(named, scope) else named
+    if named and all(_ITEM_CODE.fullmatch(said.words) for said in named.values()):
+        surely = all(_is_an_items_code(said.words, cells, columns) for said in named.values())
+        headed = _headed_otherwise(named, scope)
+        named = {} if surely and headed else named | headed
     elif not named and words:
         named = _together(words, facts, board.coated_sides)
     if not named and not words:
@@ -117,22 +119,28 @@ def _grade(board: Board, cells: Cells, columns: Columns, scope: Scope, facts: Fi
     board.grades = tuple(contradicted(list(board.grades), board.coated_sides, board.coated))
 
 
-_ITEM_CODE = re.compile(r"[A-Z]{1,2}[-/]?(\d{2,})[A-Z]?")
+_ITEM_CODE = re.compile(r"([A-Z]{1,4})[-/]?(\d{2,})[A-Z]?")
+_SHORT = 2
 
 
 def _is_an_items_code(words: str, cells: Cells, columns: Columns) -> bool:
-    """'UC40' may be the fortieth of something. 'SBS18' and 'GD250' beside 250 g/m² are a grade and its measure."""
+    """'UC40' is the fortieth of something below a heading that names another board. 'SBS18', and 'GD250' beside 250
+    g/m², may be a grade and its measure, or an item's code for all that: below such a heading it is asked."""
     code = _ITEM_CODE.fullmatch(words)
+    if code is None or len(code[1]) > _SHORT:
+        return False
     measured = columns.of(Role.CALIPER, Role.WEIGHT)
-    return code is not None and code[1] not in {cells[one.index].text.strip() for one in measured if one.index in cells}
+    return code[2] not in {cells[one.index].text.strip() for one in measured if one.index in cells}
 
 
-def _headed_otherwise(named: Iterable[str], scope: Scope) -> bool:
-    """A sub-heading 'Unlined chipboard' over 'UC40' says what board that is: the letters of an item's code may be those
-    of a grade by chance."""
-    over = (said.value.grades for level in scope.levels if level.name == "heading" for said in level.grades)
-    nearest = next(filter(None, over), ())
-    return bool(nearest) and set(nearest).isdisjoint(named)
+def _headed_otherwise(named: Iterable[str], scope: Scope) -> dict[str, Said[GradeReading]]:
+    """What a sub-heading 'Unlined chipboard' over 'UC40' says that board is: the letters of an item's code may be those
+    of a grade by chance. Nothing where it agrees."""
+    for level in scope.levels:
+        over = {grade: said for said in level.grades for grade in said.value.grades} if level.name == "heading" else {}
+        if over:
+            return over if over.keys().isdisjoint(named) else {}
+    return {}
 
 
 def _over_the_measures(columns: Columns) -> dict[str, Said[GradeReading]]:

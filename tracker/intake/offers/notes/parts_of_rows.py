@@ -1,16 +1,22 @@
 """In what form a row's board comes, or for which market it is: of a title's units for each the row's own holds, and
 none that it excepts the row from."""
 
+import re
 from collections.abc import Iterator
+from typing import TypeVar
 
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
+from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Scope
+from tracker.intake.offers.notes.titles import titles_of_boards
 from tracker.intake.offers.prices.of_all_prices import parts_excepted
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
 from tracker.intake.values.prices.units_of_parts import parts_named, units_of_parts
 from tracker.intake.words.lists import phrases
+
+S = TypeVar("S", SaysBasis, SaysCurrency)
 
 
 def parts_of_row(cells: dict[int, Cell], columns: Columns, scope: Scope) -> frozenset[str]:
@@ -45,4 +51,24 @@ def _texts(cells: dict[int, Cell], columns: Columns, scope: Scope) -> Iterator[s
     yield from (cells[column.index].text for column in described if column.index in cells)
     yield from (words.text for words in reversed(scope.headings))
     titles = (words.text for level in scope.levels if level.name == "title" for words in reversed(level.texts_above))
-    yield from (text for text in titles if not units_of_parts(text))
+    # 'All prices USD per short ton except sheets' over the rows leaves open in what form they come.
+    yield from (text for text in titles if not (units_of_parts(text) or any(parts_excepted(text))))
+    yield from titles_of_boards(scope)
+
+
+def of_parts(said: tuple[Said[S], ...], named: frozenset[str]) -> tuple[Said[S], ...]:
+    """Of the units of rolls and of sheets, or of home and export, those of the ones named; where none is, those of all
+    others, or where each has its own, every one: which it is is open."""
+    said = tuple(each for each in said if not _is_of_others(each.value, named))
+    if not any(each.value.parts for each in said):
+        return said
+    own = tuple(each for each in said if each.value.parts & named)
+    others = tuple(each for each in said if not each.value.parts)
+    return own + tuple(each for each in others if not own or each.value.words != own[0].value.words) or said
+
+
+def _is_of_others(said: SaysBasis | SaysCurrency, named: frozenset[str]) -> bool:
+    """'Sheets USD per MSF' says nothing of rolls."""
+    unit = said.basis.words if isinstance(said, SaysBasis) else said.currency.words
+    of = parts_named(re.split(rf"(?<!\w){re.escape(unit)}(?!\w)", said.words, maxsplit=1)[0])
+    return bool(named and of and not said.parts) and not any(parts_excepted(said.words)) and of.isdisjoint(named)

@@ -9,13 +9,17 @@ from tracker.intake.offers.notes.said import Said
 from tracker.intake.offers.notes.scope import Level
 from tracker.intake.offers.sheet import ReadSheet, ReadTable
 from tracker.intake.tables.table import Words
+from tracker.intake.values.boards.board_words import names_board_and_price
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.boards.list_boards import board_of_list
 from tracker.intake.values.firms.company import company_name
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.of_all_and_some import speaks_of_all
 from tracker.intake.values.notes.statements import Statement
+from tracker.intake.values.orders.masses import find_masses
+from tracker.intake.values.prices.amounts_named import names_amount
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency
+from tracker.intake.values.prices.units_of_parts import parts_named
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import tokens_of
 
@@ -41,15 +45,15 @@ def sheet_level(read: ReadTable, sheet: ReadSheet, *, alone: bool) -> Level:
     named = of_other_parts(sheet.found.texts, read, sheet.tables)
     elsewhere = of_forms | of_boards | beside
     in_units = (others if _says_basis(read.table.titles) else set()) - elsewhere
-    in_dollars = {words for words in others if not _speaks_of_its_dollars(words, read, sheet)} - elsewhere
-    in_dollars = in_dollars if _in_plain_dollars(read) else set()
+    of_dollars = {words for words in others if not _speaks_of_its_dollars(words, read, sheet)}
+    of_dollars = of_dollars if _in_plain_dollars(read) else set()
+    in_dollars = of_dollars - elsewhere
     told = elsewhere | in_units | in_dollars
     texts = tuple(words for words in sheet.found.texts if words not in told | of_parts | of_firms | named)
-    kept = tuple(
-        said
-        for said in _stated(sheet, (elsewhere | of_firms) - of_parts)
-        if isinstance(said.value, SaysCurrency) or (isinstance(said.value, SaysBasis) and not of_forms)
-    )
+    around = (elsewhere | of_firms) - of_parts
+    kept = tuple(said for said in _stated(sheet, around - of_dollars) if isinstance(said.value, SaysCurrency))
+    if not of_forms:
+        kept += tuple(said for said in _stated(sheet, around) if isinstance(said.value, SaysBasis))
     for words in (in_units | in_dollars) - of_parts - of_firms:
         own_kinds = (*((SaysBasis,) if words in in_units else ()), *((SaysCurrency,) if words in in_dollars else ()))
         kept += tuple(said for said in _stated(sheet, {words}) if not isinstance(said.value, own_kinds))
@@ -94,14 +98,16 @@ def _speaks_of_its_dollars(words: Words, read: ReadTable, sheet: ReadSheet) -> b
     """Whether what stands over another table says whose dollar a table's '$' is.
 
     'Currency: CAD' over the first table, whose heads say '$' as well, explains the '$' of the next one's heads, too,
-    as long as nothing there tells two boards, forms or markets apart.
+    as long as nothing there tells two boards, forms or markets apart: 'Dayton mill', 'FOB Buffalo, NY'.
     """
-    if speaks_of_all(words.text):
-        return True
     first = min(sheet.tables, key=lambda each: each.table.first_row)
     own = {*read.table.titles} - {*first.table.titles}
+    apart = any(_may_be_apart(title.text) for title in own)
+    elsewhere = apart and not all("home" in parts_named(title.text) for title in own)
+    if speaks_of_all(words.text) and (not elsewhere or phrases("all_of_them").find(words.text)):
+        return True
     alike = all(_heads_in_plain_dollars(each) for each in (read, first))
-    apart = _names_a_part(words.text) or any(_names_a_market(title.text, "whose_money") for title in own)
+    apart = apart or _names_a_part(words.text)
     return first is not read and words in first.table.titles and alike and not apart
 
 
@@ -109,8 +115,24 @@ def _names_a_part(text: str) -> bool:
     return bool(_forms([text]) or _grades([text])) or _names_a_market(text)
 
 
+def _may_be_apart(title: str) -> bool:
+    """Any title with more in it than boards: a market, a mill or a town may be in another country."""
+    return _names_a_market(title, "whose_money") or not titles_boards(title)
+
+
 def _names_a_market(text: str, *more: str) -> bool:
     return any(phrases(section).find(text) for section in ("list_parts", "countries", *more))
+
+
+def titles_boards(text: str) -> bool:
+    """Whether a title says nothing but which board a table holds: 'Board in rolls', 'Ferrowick Board Inc - Sheets, USD
+    per MSF'. 'Sheets on request', 'For sheets add $60/ST' and 'Sheet prices on page 2' speak of sheets because the
+    rows below are none."""
+    mark = _MARK.match(text)
+    words = text[mark.end() :] if mark is not None else text
+    firm = company_name(words)
+    words = words.replace(firm, " ") if firm else words
+    return names_board_and_price(words) and not (names_amount(words) or find_masses(words))
 
 
 def _heads_in_plain_dollars(read: ReadTable) -> bool:

@@ -1,5 +1,6 @@
 """Order sizes in titles and sub-headings: 'Orders from 50 cwt' over a table, 'Order upp till 3 t' over some rows."""
 
+import re
 from collections.abc import Iterable
 from functools import lru_cache
 
@@ -9,6 +10,7 @@ from tracker.intake.values.freight.delivery import Delivery
 from tracker.intake.values.notes.statements import SaysMinimum, Statement, statements
 from tracker.intake.values.orders.brackets import Bracket
 from tracker.intake.values.orders.worded_brackets import bracket_behind_words
+from tracker.intake.words.lists import phrases
 
 _LONGEST = 60
 
@@ -27,10 +29,14 @@ def _of_freight(said: Statement) -> bool:
 
 @lru_cache(maxsize=4096)
 def bracket_in_heading(text: str) -> Bracket | None:
-    """The same of a sub-heading: 'Frei Haus ab 5 t' over some of the rows tells their prices from the others."""
+    """The same of a sub-heading: 'Frei Haus ab 5 t' over some of the rows tells their prices from the others. 'No
+    sheets below 500 kg' are not what stands below it."""
     if len(text) > _LONGEST or any(isinstance(said, SaysMinimum) for said in statements(text)):
         return None
-    return bracket_behind_words(text)
+    return None if phrases("negations").find(_STOP.split(text)[-1]) else bracket_behind_words(text)
+
+
+_STOP = re.compile(r"[,;:]\s|\s[–—-]\s")
 
 
 def brackets_in(texts: Iterable[Words]) -> tuple[Bracket, ...]:

@@ -10,6 +10,7 @@ from tracker.intake.columns.column import Column, PriceColumn, basis_in_head, ma
 from tracker.intake.columns.sizes.forms import form_named
 from tracker.intake.grid import Cell
 from tracker.intake.offers.file_facts import FileFacts
+from tracker.intake.offers.notes.parts_of_rows import of_parts
 from tracker.intake.offers.notes.said import Said, at
 from tracker.intake.offers.notes.scope import Level, Scope
 from tracker.intake.offers.prices.of_all_prices import (
@@ -222,7 +223,7 @@ class _Prices:
 
     def heard(self, said: tuple[Said[S], ...], facts: FileFacts) -> Iterator[Said[S]]:
         """Of what a level states, what is said of these prices."""
-        for one in _of_grade(_of_parts(said, self.parts), self.grade):
+        for one in _of_grade(of_parts(said, self.parts), self.grade):
             if column_named(one.value.words) in (None, self.column) and one.words not in facts.coded_texts:
                 yield one
 
@@ -252,16 +253,6 @@ def _stated_basis(
         elsewhere = elsewhere or claimed.beside(bases) or leaves_out(said.words, prices.parts)
         excused = _gives_way(words, nearer) or elsewhere or is_of_that_unit(words, unit)
         yield basis_claim(said.value.basis, said.where, words, facts, excused)
-
-
-def _of_parts(said: tuple[Said[S], ...], named: frozenset[str]) -> tuple[Said[S], ...]:
-    """Of the units of rolls and of sheets, or of home and export, those of the ones named; where none is, those of all
-    others, or where each has its own, every one: which it is is open."""
-    if not any(each.value.parts for each in said):
-        return said
-    own = tuple(each for each in said if each.value.parts & named)
-    others = tuple(each for each in said if not each.value.parts)
-    return own + tuple(each for each in others if not own or each.value.words != own[0].value.words) or said
 
 
 def _of_grade(said: tuple[Said[S], ...], grade: str | None) -> Iterable[Said[S]]:

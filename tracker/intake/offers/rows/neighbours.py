@@ -26,7 +26,7 @@ class Neighbours:
         """Whether all figures of a row among the prices are like those above and below; None without any to compare."""
         if self._spans is None:
             self._spans = self._of_boards()
-        own = {index: figure for index in self._priced & cells.keys() if (figure := _figure(cells[index])) is not None}
+        own = self._figures(cells)
         spans = {index: span for index, span in self._spans.items() if span[1] <= _OF_ONE_UNIT * span[0]}
         compared = [(figure, spans[index]) for index, figure in own.items() if index in spans]
         if not compared or 2 * len(compared) < len(own):
@@ -35,7 +35,7 @@ class Neighbours:
 
     def far_below(self, cells: Mapping[int, Cell], measures: Set[int]) -> bool:
         """Whether each price of a row is a small part of what boards measured in one of these columns cost there."""
-        own = {index: figure for index in self._priced & cells.keys() if (figure := _figure(cells[index])) is not None}
+        own = self._figures(cells)
         least: dict[int, Decimal] = {}
         for row in self._table.rows:
             others = self._table.view.rows[row.index]
@@ -47,24 +47,31 @@ class Neighbours:
 
     def far_below_rows(self, cells: Mapping[int, Cell], rows: Iterable[int]) -> bool:
         """Whether each price of a row is a small part of the least in those rows, as what firms differ by is."""
-        view = self._table.view
-        own = {index: figure for index in self._priced & cells.keys() if (figure := _figure(cells[index])) is not None}
-        compared = [view.rows[row] for row in rows]
-        least = {
-            index: min((f for one in compared if index in one and (f := _figure(one[index]))), default=Decimal(0))
-            for index in own
-        }
-        return bool(own) and all(_SMALL_PART * figure < least[index] for index, figure in own.items())
+        own = self._figures(cells)
+        compared = [self._figures(self._table.view.rows[row]) for row in rows]
+        beside = {index: [one[index] for one in compared if index in one] for index in own}
+        # Where no figure stands in those rows, nothing shows that a price is far below them.
+        return bool(own) and all(
+            bool(beside[index]) and _SMALL_PART * figure < min(beside[index]) for index, figure in own.items()
+        )
 
     def sum_up(self, row: int, cells: Mapping[int, Cell]) -> bool:
         """Whether each price of a row is the sum, the mean, the least or the most of some right above it."""
-        own = {index: figure for index in self._priced & cells.keys() if (figure := _figure(cells[index])) is not None}
-        view = self._table.view
-        above = [view.rows[other.index] for other in reversed(self._table.rows) if other.index < row][:_LOOKED_AT]
+        above = [other.index for other in reversed(self._table.rows) if other.index < row]
+        return self.made_of(cells, above[:_LOOKED_AT])
+
+    def made_of(self, cells: Mapping[int, Cell], rows: Iterable[int]) -> bool:
+        """The same of the first ones of those rows, wherever they stand."""
+        own = self._figures(cells)
+        compared = [self._figures(self._table.view.rows[row]) for row in rows]
         return bool(own) and all(
-            _sums_up(figure, [found for cells in above if index in cells and (found := _figure(cells[index]))])
-            for index, figure in own.items()
+            _sums_up(figure, [one[index] for one in compared if index in one]) for index, figure in own.items()
         )
+
+    def _figures(self, cells: Mapping[int, Cell]) -> dict[int, Decimal]:
+        """The prices of a row, by column."""
+        read = {index: _figure(cells[index]) for index in self._priced & cells.keys()}
+        return {index: figure for index, figure in read.items() if figure is not None}
 
     def _of_boards(self) -> dict[int, tuple[Decimal, Decimal]]:
         spans: dict[int, tuple[Decimal, Decimal]] = {}

@@ -1,5 +1,7 @@
 """Rows of a comparison that stand below the firms and are none's offer: their mean, their least, last year's price."""
 
+from collections.abc import Mapping
+
 from tracker.intake.columns.column import Columns
 from tracker.intake.grid import Cell
 from tracker.intake.offers.rows.neighbours import Neighbours
@@ -27,6 +29,9 @@ def no_vendors(table: Table, columns: Columns, neighbours: Neighbours, *, once: 
     if not told or len(told) == len(named):
         return {}
     firms = {row: cell.text.strip() for row, cell in named.items() if row not in told}
+    boards: dict[tuple[str, ...], dict[int, str]] = {}
+    for at, firm in firms.items():
+        boards.setdefault(_board(table.view.rows[at], columns), {})[at] = firm
     found: dict[int, tuple[str, str]] = {}
     last: tuple[str, str] | None = None
     below: Headings | None = None
@@ -35,16 +40,27 @@ def no_vendors(table: Table, columns: Columns, neighbours: Neighbours, *, once: 
         last = last if once and row.index not in named and row.headings is below else None
         below = row.headings
         if row.index in told:
-            summed = _sums_up(row.index, cells, columns, neighbours) or neighbours.far_below_rows(cells, firms)
-            said = _by_its_place(told[row.index], row.index, named[row.index].text, firms)
+            alike = boards.get(_board(cells, columns), {})
+            made = neighbours.made_of(cells, alike) or _sums_up(row.index, cells, columns, neighbours)
+            summed = made or neighbours.far_below_rows(cells, firms)
+            said = _by_its_place(told[row.index], row.index, named[row.index].text, alike or firms)
             last = _why(said, named[row.index], summed=summed)
         if last is not None:
             found[row.index] = last
     return found
 
 
+def _board(cells: Mapping[int, Cell], columns: Columns) -> tuple[str, ...]:
+    """What a row says of its board: it is the same one where another row says the same."""
+    return tuple(cells[one.index].text.strip() if one.index in cells else "" for one in columns.of(*_OF_BOARDS))
+
+
+_OF_BOARDS = (Role.PRODUCT, Role.GRADE, *_MEASURED)
+
+
 def _by_its_place(said: NoFirm, row: int, text: str, firms: dict[int, str]) -> NoFirm:
-    """Above all firms, 'Delta' or 'Budget' may be one of them; 'Target' is none below all that are compared."""
+    """Above all firms that quote its board, 'Delta' or 'Budget' may be one of them; 'Target' is none below all that are
+    compared."""
     if row < min(firms):
         return doubted(said, text)
     compared = row > max(firms) and len(set(firms.values())) > 1

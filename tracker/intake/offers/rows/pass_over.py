@@ -1,7 +1,7 @@
 """Tables and sheets that offer nothing: old lists, indices, freight rates, anything that describes no board."""
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
 from operator import attrgetter
 
@@ -14,7 +14,7 @@ from tracker.intake.offers.rows.row_labels import heads_measures
 from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.tables.headers.heads import head_of
 from tracker.intake.tables.headers.periods import is_period
-from tracker.intake.tables.table import SheetTables
+from tracker.intake.tables.table import SheetTables, Words
 from tracker.intake.tables.view import View
 from tracker.intake.values.boards.boards_named import names_measure
 from tracker.intake.values.boards.grade import names_grade
@@ -28,6 +28,7 @@ from tracker.intake.values.freight.charges import ChargeWords, charge_header
 from tracker.intake.values.heads.header import header
 from tracker.intake.values.heads.roles import ON_TOP, Role
 from tracker.intake.values.notes.statements import Remark, says, statements
+from tracker.intake.values.orders.masses import find_mass_units
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.prices.money import price_text
 from tracker.intake.values.times.dates import find_dates
@@ -37,8 +38,8 @@ from tracker.trade.offer import PassedOver
 _YEAR = re.compile(r"(?<!\d)(?:19|20)\d\d(?!\d)")
 
 
-def passed_table(read: ReadTable, found: SheetTables) -> str:
-    """Why a table holds no offers, '' where it may."""
+def passed_table(read: ReadTable, found: SheetTables, elsewhere: Sequence[Words] = ()) -> str:
+    """Why a table holds no offers, '' where it may. `elsewhere`: what sheets of words alone say."""
     offers = [price for price in read.columns.prices if price.kind is Kind.OFFER]
     if not offers:
         return "no prices offered"
@@ -68,7 +69,8 @@ def passed_table(read: ReadTable, found: SheetTables) -> str:
     if _by_periods(read) and any(map(phrases("index").find, (found.view.sheet, *(words.text for words in titles)))):
         # 'Fibre cost index' over months and grades, whatever stands before the word.
         return "an index"
-    if _by_periods(read) and not (across and _in_money(read, found)):
+    alone = len(found.tables) == 1
+    if _by_periods(read) and not (across and _may_be_prices(read, (*found.texts, *elsewhere), alone=alone)):
         return "a history by months or years, no board"
     few = len(read.table.rows) <= MOST_EXAMPLES
     return EXAMPLE if few and any(shows_how_to_read(words.text) for words in titles) else ""
@@ -179,12 +181,35 @@ def _by_periods(read: ReadTable) -> bool:
     return bool(labels) and all(isinstance(cell.value, date) or is_period(cell.text) for cell in labels)
 
 
-def _in_money(read: ReadTable, found: SheetTables) -> bool:
-    """Some currency is named at the figures or anywhere around them: 'Shipments by grade, tonnes' are none."""
-    at_figures = [price.column.currencies for price in read.columns.prices]
-    formats = [unit_of_format(cell.number_format) for price in read.columns.prices for cell in read.cells(price.column)]
-    said = [find_currencies(words.text) for words in (*read.table.titles, *found.texts)]
-    return any(at_figures) or any(said) or any(unit is not None and unit.currency is not None for unit in formats)
+def _may_be_prices(read: ReadTable, around: Iterable[Words], *, alone: bool) -> bool:
+    """The figures by month are money: at themselves, else by the nearest title that tells prices from quantities, else
+    by a currency around the sheet's only table. 'Shipments by grade, tonnes' are none; prices in no currency are
+    asked about."""
+    if any(price.column.currencies for price in read.columns.prices) or any(map(_money_at, _priced_cells(read))):
+        return True
+    titles = [*(words.text for words in reversed(read.table.titles)), read.table.view.sheet]
+    said = next((told for title in titles if (told := _tells_prices(title)) is not None), None)
+    return said if said is not None else alone and any(find_currencies(words.text) for words in around)
+
+
+def _priced_cells(read: ReadTable) -> Iterator[Cell]:
+    return (cell for price in read.columns.prices for cell in read.cells(price.column))
+
+
+def _money_at(cell: Cell) -> bool:
+    unit = unit_of_format(cell.number_format)
+    return (unit is not None and unit.currency is not None) or bool(find_currencies(cell.text))
+
+
+def _tells_prices(title: str) -> bool | None:
+    """Whether a title says that prices or that quantities follow: 'Contract, per short ton', 'Lieferungen in t'; None
+    where it says neither."""
+    weight = bool(find_mass_units(title))
+    per = any(match.value == "strong" for match in phrases("per").find(title))
+    if find_currencies(title) or phrases("price_words").find(title) or (weight and per):
+        return True
+    quantities = weight or any(phrases(section).find(title) for section in ("volumes_sold", "volumes_listed"))
+    return False if quantities else None
 
 
 def outdated_sheets(names: Sequence[str]) -> frozenset[str]:

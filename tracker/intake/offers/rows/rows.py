@@ -17,15 +17,15 @@ from tracker.intake.offers.charges.row_charges import (
 )
 from tracker.intake.offers.notes.asides import begin_a_group
 from tracker.intake.offers.notes.said import Said, at
+from tracker.intake.offers.rows.lookalikes import Lookalikes
+from tracker.intake.offers.rows.means import Means
 from tracker.intake.offers.rows.neighbours import Neighbours
 from tracker.intake.offers.rows.no_vendors import no_vendors
 from tracker.intake.offers.rows.outdated import age_of_remarks, columns_beside, remarks_in
 from tracker.intake.offers.rows.row_labels import (
     RowKind,
-    boards_beside,
     heads_charges,
     heads_measures,
-    is_other_charge,
     kind_of_row,
     label_among,
     names_board,
@@ -35,11 +35,8 @@ from tracker.intake.offers.rows.row_labels import (
 from tracker.intake.offers.rows.term_rows import terms_by_column
 from tracker.intake.tables.headers.heads import looks_priced
 from tracker.intake.tables.table import BodyRow, Headings, Table, Words
-from tracker.intake.values.boards.boards_named import is_measured_twice, names_measure
-from tracker.intake.values.boards.grade import names_grade
 from tracker.intake.values.changes.list_age import Age
 from tracker.intake.values.changes.others_prices import Offering, remark_offers, row_offers
-from tracker.intake.values.changes.totals import is_total
 from tracker.intake.values.freight.charges import ChargeWords
 from tracker.intake.values.heads.columns_meant import Piece
 from tracker.intake.values.heads.roles import ON_TOP, Role
@@ -48,8 +45,6 @@ from tracker.intake.values.times.lead import LeadUnit, lead_unit
 
 _UNITS = (Role.BASIS, Role.CURRENCY, Role.PER_QUANTITY)
 _TERMS = (Role.VENDOR, Role.LEAD_TIME, Role.VALIDITY, Role.MINIMUM, Role.DELIVERY_TERMS)
-_CLOSING = 4
-"""Rows that a list may end with: its mean, its median, its least and its most."""
 _FILLED = (*BOARD, Role.WIDTH, Role.LENGTH, Role.DESTINATION, *_UNITS, *_TERMS, *ON_TOP)
 
 
@@ -88,7 +83,8 @@ class Rows:
         self._neighbours = Neighbours(table, self._priced)
         once = any(column.index in self._once for column in columns.of(Role.VENDOR))
         self._no_vendors = no_vendors(table, columns, self._neighbours, once=once)
-        self._across = any(price.caliper or price.weights for price in columns.prices)
+        self._means = Means(table, columns, self._neighbours)
+        self._lookalikes = Lookalikes(columns, self._neighbours)
         self._measured = frozenset(column.index for column in columns.of(Role.CALIPER, Role.WEIGHT))
         self._measures = tuple(column.index for column in columns.of(Role.CALIPER, Role.WEIGHT, Role.GRADE))
         self.passed: dict[int, str] = {}
@@ -202,10 +198,10 @@ class Rows:
             return RowKind.CHARGE.value, ""
         # First, because it settles nearly every row of a long list and costs next to nothing.
         if self._has_board(cells, label):
-            return (RowKind.TOTAL.value if self._is_total(row, cells, label) else ""), ""
+            return self._means.told(row, cells, label)
         kind = kind_of_row(label.text)
         if kind is not None:
-            told = self._told_apart(kind, label, cells)
+            told = self._lookalikes.told(kind, label, cells)
             if told is not None:
                 return "", told
             self._take(kind, row, cells, label)
@@ -216,39 +212,6 @@ class Rows:
             not names_board(label.text) or self._neighbours.far_below(cells, self._measured)
         )
         return (RowKind.CHARGE.value if charged else ""), ""
-
-    def _is_total(self, row: BodyRow, cells: dict[int, Cell], label: Cell) -> bool:
-        """'Average of list | 74.5 | 1,093.67' at the end of a list: the mean weight describes no board, where the price
-        is the mean of those above it."""
-        last = self._table.rows[-_CLOSING:][0].index <= row.index or row.after_gap
-        named = last and is_total(label.text) and not names_board(label.text)
-        graded, measured = (self._columns.of(role) for role in (Role.GRADE, Role.CALIPER))
-        described = any(one.index in cells for one in graded) and any(one.index in cells for one in measured)
-        return named and not described and self._neighbours.sum_up(row.index, cells)
-
-    def _told_apart(self, kind: RowKind, label: Cell, cells: dict[int, Cell]) -> str | None:
-        """What leaves it open whether a row is a board, where its name has a word for something else in it: '' where
-        what it costs shows that it is one, None where it is what its name says."""
-        named, measured = names_grade(label.text), names_measure(label.text)
-        if kind is RowKind.MEASURES:
-            return None
-        alike = self._neighbours.cost_as_much(cells)
-        doubt = f"“{label.text.strip()}” may be a board, or {kind.value.partition(',')[0]}"
-        beside = kind is not RowKind.TOTAL and any(boards_beside(label, cells, self._columns))
-        if not (named or measured or beside):
-            # 'Premium' that costs as much as the boards do, 'Extra smooth' that does so in every column.
-            told = "" if len(self._priced & cells.keys()) > 1 else doubt
-            return told if alike and kind is RowKind.CHARGE and is_other_charge(label.text) else None
-        if alike and kind in (RowKind.CHARGE, RowKind.TERM):
-            return ""
-        # 'Gletscherweiß Premium 250 g/m² 400 µm' has a surcharge's word in its name, and is measured as a board is.
-        whole = beside or (named and (measured or self._across)) or is_measured_twice(label.text)
-        unsure = alike is None and not beside and label not in self._named(cells)
-        return None if alike is False or not whole or unsure else doubt
-
-    def _named(self, cells: dict[int, Cell]) -> list[Cell]:
-        """The row's cells below a head that says that boards stand there."""
-        return [cells[column.index] for column in self._columns.board if column.heads and column.index in cells]
 
     def _take(self, kind: RowKind, row: BodyRow, cells: dict[int, Cell], label: Cell) -> None:
         """What a row says that is no offer, for the rows that are."""

@@ -8,10 +8,12 @@ from tracker.intake.columns.groups.of_ways import ways_of_price
 from tracker.intake.grid import Cell
 from tracker.intake.offers.draft import Draft
 from tracker.intake.offers.notes.scope import Level, Scope
+from tracker.intake.offers.notes.titles import titles_of_boards
 from tracker.intake.offers.sheet import ReadTable
 from tracker.intake.tables.table import Words
 from tracker.intake.values.heads.roles import Role
 from tracker.intake.values.notes.ways import FORMS, considered, left_to, terms_by_way, ways_named
+from tracker.intake.words.lists import phrases
 
 _NAMING = (Role.FORM, Role.PRODUCT)
 
@@ -46,7 +48,8 @@ class TermsOfWays:
         if by_head & FORMS:
             return by_head
         texts = [cells[index].text for index in self._naming if index in cells]
-        for text in (*texts, *(words.text for words in reversed(scope.headings)), *self._titles, draft.sheet):
+        headings = [words.text for words in reversed(scope.headings) if not phrases("no_price").find(words.text)]
+        for text in (*texts, *headings, *self._titles(scope), draft.sheet):
             form = ways_named(text) & FORMS
             if form:
                 return by_head | form
@@ -68,11 +71,9 @@ class TermsOfWays:
     def _heard(self) -> frozenset[str]:
         return considered(way for ways in self._of_prices.values() for way in ways)
 
-    @cached_property
-    def _titles(self) -> tuple[str, ...]:
-        """What stands over the table, the nearest first, but for notes of terms: 'II. Sheets'."""
-        titles = (words.text for words in reversed(self._read.table.titles))
-        return tuple(text for text in titles if not terms_by_way(text, self._heard))
+    def _titles(self, scope: Scope) -> tuple[str, ...]:
+        """What stands over the table and says nothing but which board it holds, the nearest first: 'II. Sheets'."""
+        return tuple(text for text in titles_of_boards(scope) if not terms_by_way(text, self._heard))
 
     @cached_property
     def _apart(self) -> frozenset[str]:

@@ -1,8 +1,8 @@
 """Order sizes that rows name by a letter and a key explains: 'S | T' under 'Class', and 'S = less than 12,000 lb'."""
 
-import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from tracker.intake.grid import Cell
 from tracker.intake.tables.headers.keys import around, entries, sizes_in
@@ -28,7 +28,7 @@ def with_keyed_sizes(found: SheetTables, elsewhere: Sequence[Words] = ()) -> She
 
 
 def _in_words(table: Table, key: Mapping[str, str]) -> Table:
-    if any(_names_letters(column, key) for column in table.columns):
+    if _prices_by_letters(table, key):
         return table
     may_be_sizes = (column for column in table.columns if not _names_something_else(column))
     told = {column.index: cells for column in may_be_sizes if (cells := _lettered(table, column, key))}
@@ -39,27 +39,50 @@ def _in_words(table: Table, key: Mapping[str, str]) -> Table:
         for row, cell in cells.items():
             said = key[_code(cell)]
             rows[row] = rows[row] | {index: cell._replace(value=said, text=said)}
-    return replace(table, view=replace(table.view, rows=rows))
+    columns = tuple(_of_sizes(column) if column.index in told else column for column in table.columns)
+    return replace(table, columns=columns, view=replace(table.view, rows=rows))
 
 
-def _names_letters(column: HeadedColumn, key: Mapping[str, str]) -> bool:
-    """'Price A USD/ST': the letters tell prices apart, or told them before the key's sizes took their place."""
-    head = column.heads[-1].text if column.heads else ""
-    priced = any(reading.role in PRICES for reading in header_roles(head))
-    lettered = any(word.isupper() and fold(word) in key for word in re.findall(r"\w+", head))
-    return (priced and lettered) or any(said in head for said in key.values())
+def _prices_by_letters(table: Table, key: Mapping[str, str]) -> bool:
+    """'Price A USD/ST | Price B USD/ST': the letters tell prices apart, or told them before the key's sizes took their
+    place. The T of a lone 'Price $/T' is a ton's."""
+    heads = [column.heads[-1].text for column in table.columns if column.heads]
+    letters = {letter for head in heads if (letter := _letter_of_price(head, key)) is not None}
+    return len(letters) >= _FEWEST or any(said in head for head in heads for said in key.values())
+
+
+def _letter_of_price(head: str, key: Mapping[str, str]) -> str | None:
+    """The letter of the key right behind the word for prices, before all else or after all else of a price's head."""
+    if not any(reading.role in PRICES for reading in header_roles(head)):
+        return None
+    words = fold(head).split()
+    beside = [behind for word, behind in pairwise(words) if phrases("price_words").whole(word) is not None]
+    return next((word for word in (*beside, words[0], words[-1]) if word.strip("()") in key), None)
 
 
 def _names_something_else(column: HeadedColumn) -> bool:
-    """'Finish', 'Mill' and 'Region'; a 'Class', a 'Code' or a 'Size' may be one of orders."""
+    """'Finish', 'Mill' and 'Region'; a 'Class', a 'Code', a 'Note' or a 'Size' may be one of orders."""
     head = column.heads[-1].text if column.heads else ""
     roles = header_roles(head)
     plainly = bool(roles) and roles[0].strength >= _PLAINLY and roles[0].role not in _MAY_BE_SIZES
     return plainly and phrases("tiers").whole(head) is None
 
 
+def _of_sizes(column: HeadedColumn) -> HeadedColumn:
+    """'Price level' and 'Note' over order sizes, under the word for what they are now."""
+    roles = header_roles(column.heads[-1].text) if column.heads else ()
+    if not roles or roles[0].role not in _HEADED_OTHERWISE:
+        return column
+    *above, lowest = column.heads
+    return replace(column, heads=(*above, lowest._replace(value=_ORDER_SIZE, text=_ORDER_SIZE)))
+
+
 _PLAINLY = 0.8
-_MAY_BE_SIZES = frozenset({*ORDER_SIZES, Role.MINIMUM, Role.GRADE, Role.ITEM, Role.SHEET_SIZE, Role.PRODUCT})
+_ORDER_SIZE = "Order size"
+_HEADED_OTHERWISE = frozenset({Role.REMARKS, Role.DELIVERY_TERMS, *PRICES})
+_MAY_BE_SIZES = frozenset({
+    *ORDER_SIZES, Role.MINIMUM, Role.GRADE, Role.ITEM, Role.SHEET_SIZE, Role.PRODUCT, Role.REMARKS, Role.DELIVERY_TERMS,
+})  # fmt: skip
 
 
 def _lettered(table: Table, column: HeadedColumn, key: Mapping[str, str]) -> dict[int, Cell]:

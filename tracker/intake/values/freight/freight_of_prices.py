@@ -13,9 +13,9 @@ from tracker.intake.values.freight.relieved_charges import no_charges
 from tracker.intake.values.notes.clauses import clauses
 from tracker.intake.values.orders.masses import Mass, find_mass_units, find_masses
 from tracker.intake.values.orders.minimum import find_minimum
-from tracker.intake.values.prices.basis import ton_definition
 from tracker.intake.values.prices.currency import find_currencies
 from tracker.intake.values.prices.money import find_price_unit
+from tracker.intake.values.prices.ton_kinds import ton_definition
 from tracker.intake.values.times.lead_sentences import find_lead
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import pattern, phrases

@@ -35,10 +35,9 @@ from tracker.intake.values.orders.orders_priced import orders_priced
 from tracker.intake.values.orders.small_orders import DearerIfSmall, dearer_if_small
 from tracker.intake.values.orders.terms_by_size import DeliveredFrom, SmallOrderCharge, terms_by_size
 from tracker.intake.values.orders.usual_orders import of_usual_orders
-from tracker.intake.values.prices.basis import ton_definition
 from tracker.intake.values.prices.multiples import converts
 from tracker.intake.values.prices.price_sentences import SaysBasis, SaysCurrency, price_says
-from tracker.intake.values.prices.ton_kinds import names_plain_ton
+from tracker.intake.values.prices.ton_kinds import names_plain_ton, ton_definition
 from tracker.intake.values.prices.units_of_parts import units_of_parts
 from tracker.intake.values.times.dates import DateReading, find_dates
 from tracker.intake.values.times.lead import LeadTime

@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from tracker.intake.values.freight.delivery import find_delivery
@@ -67,13 +67,22 @@ def _named(text: str) -> list[Found[str]]:
     # The 'formats' of 'formats spéciaux' are no form of all.
     found = outside(found, phrases("special_orders").find(text))
     unit = basis_span(text) or (0, 0)
+    excepted = _excepted(text, found)
     return [
-        match
+        replace(match, value=OTHER_WAY[match.value]) if match in excepted else match
         for match in found
         # The sheets of 'per 1,000 sheets'.
         if _is_meant(text, match)
         or (not (unit[0] <= match.first and match.after <= unit[1]) and not _counts(text[: match.start]))
     ]
+
+
+def _excepted(text: str, found: list[Found[str]]) -> list[Found[str]]:
+    """The sheets of 'lead time 3 weeks except sheets', which is told of rolls; those of 'except sheets 5 weeks' have a
+    time of their own."""
+    ends = [one.after for one in phrases("exceptions").find(text) if any(map(str.isdigit, text[: one.start]))]
+    last = found[-1:] if ends and not any(map(str.isdigit, text[found[-1].end :])) else []
+    return [one for one in last if one.value in FORMS and one.first in ends]
 
 
 def _is_meant(text: str, match: Found[str]) -> bool:

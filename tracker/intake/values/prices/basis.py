@@ -11,7 +11,6 @@ from tracker.intake.words.likeness import is_listed, nearest_word
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found, Phrases, Token
 from tracker.trade.basis import Basis
-from tracker.trade.quantities import MassUnit
 
 _TONS = frozenset({Basis.SHORT_TON, Basis.TONNE})
 # Words that mean a tonne to those who write them, though alone they don't settle it.
@@ -263,17 +262,3 @@ def after_per(found: list[Token], place: int, *, weak: bool) -> int:
         else:
             break
     return place
-
-
-@lru_cache(maxsize=4096)
-def ton_definition(text: str) -> MassUnit | None:
-    """Which ton a sentence defines its tons to be: 'ton = 2,000 lb', 'All tons are metric'.
-
-    None where it doesn't, or says two.
-
-    'USD per short ton' is a basis, no definition.
-    """
-    if not phrases("ton_words").find(text):
-        return None
-    said = {match.value for match in phrases("ton_definitions").find(text)}
-    return MassUnit(said.pop()) if len(said) == 1 else None

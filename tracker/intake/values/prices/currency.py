@@ -65,11 +65,19 @@ class _Currencies(Phrases[tuple[str, bool]]):
 
 def _parted(found: Sequence[Token], match: Found[tuple[str, bool]]) -> bool:
     """The 't' of '4.2 t - €795' and its '€' have more between them than the two of 'T €'; the 'a' of 'a $45 fee' is a
-    word."""
-    letter = found[match.first]
+    word, and that of 'A $ 1,228' and 'Price A $/t' Australia's."""
+    letter, sign = found[match.first], found[match.after - 1]
     if match.after - match.first == 1 or len(letter[0]) > 1:
         return False
-    return found[match.first + 1][1] - letter[2] > (0 if letter[0] == "a" else 1)
+    article = letter[0] == "a" and sign[1] > letter[2] and _counts_money(found, match)
+    return article or found[match.first + 1][1] - letter[2] > 1
+
+
+def _counts_money(found: Sequence[Token], match: Found[tuple[str, bool]]) -> bool:
+    """A figure right behind the sign, in a sentence."""
+    glued = match.after < len(found) and found[match.after][1] == found[match.after - 1][2]
+    figure = glued and found[match.after][0][0].isdigit()
+    return figure and any(word.isalpha() for word, *_ in (*found[: match.first], *found[match.after :]))
 
 
 def _ends_per_cent(found: Sequence[Token], place: int) -> bool:
@@ -180,9 +188,23 @@ _WORDS_TOO = frozenset({"ils", "try", "pen", "mad", "ron", "cop", "bob", "ars"})
 
 
 def _is_another_word(text: str, match: Found[tuple[str, bool]]) -> bool:
-    """'Ils sont valables' and 'Try us' name no money, where 'ILS' among small letters does."""
+    """'Ils sont valables' and 'Try us' name no money, where 'ILS' among small letters does, and 'mad' behind
+    'Currency:'."""
     piece = text[match.start : match.end]
-    return piece.casefold() in _WORDS_TOO and (not piece.isupper() or (text.isupper() and text != piece))
+    if piece.casefold() not in _WORDS_TOO or _is_called_money(text, match):
+        return False
+    return not piece.isupper() or (text.isupper() and text != piece)
+
+
+def _is_called_money(text: str, match: Found[tuple[str, bool]]) -> bool:
+    """'Currency: mad', 'PRICES IN ILS PER TONNE': nothing follows but a stop or a unit."""
+    before, behind = text[: match.start].rstrip(" :="), text[match.end :].lstrip()
+    words_behind = behind[:1].isalpha() and phrases("per").at(tokens(fold(behind)), 0) is None
+    goes_on = words_behind or behind[:1] in ("'", "’")
+    named = any(one.value == "currency" and one.end == len(before) for one in phrases("headers").find(before))
+    counted = next((one for one in phrases("counted_in").find(before) if one.end == len(before)), None)
+    priced = counted is not None and bool(phrases("price_words").find(before[: counted.start]))
+    return not goes_on and (named or priced)
 
 
 def _is_a_code(text: str, match: Found[tuple[str, bool]]) -> bool:

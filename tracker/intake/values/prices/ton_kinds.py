@@ -7,6 +7,7 @@ from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found
 from tracker.trade.basis import Basis
+from tracker.trade.quantities import MassUnit
 
 _TONS = frozenset({Basis.SHORT_TON, Basis.TONNE})
 
@@ -47,3 +48,17 @@ def _is_of_a_kind(unit: Found[str], text: str) -> bool:
 
 _WEIGHED = frozenset({"lb", "lbs", "pounds", "libras", "livres", "kg", "of", "de", "a", "zu", "je", "von", "om"})
 """What a weight beside a plain ton is said with."""
+
+
+@lru_cache(maxsize=4096)
+def ton_definition(text: str) -> MassUnit | None:
+    """Which ton a sentence defines its tons to be: 'ton = 2,000 lb', 'All tons are metric'.
+
+    None where it doesn't, or says two.
+
+    'USD per short ton' is a basis, no definition.
+    """
+    if not phrases("ton_words").find(text):
+        return None
+    said = {match.value for match in phrases("ton_definitions").find(text)}
+    return MassUnit(said.pop()) if len(said) == 1 else None

@@ -6,7 +6,8 @@ from functools import lru_cache
 
 from tracker.intake.values.freight.charge_names import charges_named
 from tracker.intake.values.notes.clauses import COMMA
-from tracker.intake.values.prices.basis import BasisReading, after_per, ton_definition, unit_at
+from tracker.intake.values.prices.basis import BasisReading, after_per, unit_at
+from tracker.intake.values.prices.ton_kinds import ton_definition
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found, between, without

@@ -1,0 +1,57 @@
+"""Rows of a list that sum up those above them and are measured as boards are: 'Average | 290 | 1,033'."""
+
+from collections.abc import Mapping
+
+from tracker.intake.columns.column import Columns
+from tracker.intake.grid import Cell
+from tracker.intake.offers.rows.neighbours import Neighbours
+from tracker.intake.offers.rows.row_labels import RowKind, names_board
+from tracker.intake.tables.table import BodyRow, Table
+from tracker.intake.values.changes.totals import is_total
+from tracker.intake.values.heads.roles import Role
+from tracker.intake.words.lists import phrases
+
+_CLOSING = 4
+"""Rows that a list may end with: its mean, its median, its least and its most."""
+
+
+class Means:
+    """Tells them from boards by their figures."""
+
+    def __init__(self, table: Table, columns: Columns, neighbours: Neighbours) -> None:
+        self._table, self._columns, self._neighbours = table, columns, neighbours
+        self._measured = columns.of(Role.CALIPER, Role.WEIGHT)
+
+    def told(self, row: BodyRow, cells: dict[int, Cell], label: Cell) -> tuple[str, str]:
+        """Why a row offers nothing, and why it may be no offer."""
+        said = self._said_in_a_measure(cells)
+        if said is not None:
+            if self._neighbours.sum_up(row.index, cells):
+                return RowKind.TOTAL.value, ""
+            return "", f"“{said.text.strip()}” may head {RowKind.TOTAL.value}"
+        return (RowKind.TOTAL.value if self._sums_up_the_list(row, cells, label) else ""), ""
+
+    def _said_in_a_measure(self, cells: Mapping[int, Cell]) -> Cell | None:
+        """The 'avg.' of 'SBS C1S | avg. | 67.7' and the 'Mittel' of 'GC1 | 300 | Mittel', in the place of a caliper or
+        a weight."""
+        words = (cells[column.index] for column in self._measured if column.index in cells)
+        return next((cell for cell in words if isinstance(cell.value, str) and _names_a_sum(cell.text)), None)
+
+    def _sums_up_the_list(self, row: BodyRow, cells: dict[int, Cell], label: Cell) -> bool:
+        """'Average of list | 74.5 | 1,093.67' at the end of a list: the mean weight describes no board, where the price
+        is the mean of those above it."""
+        last = self._table.rows[-_CLOSING:][0].index <= row.index or row.after_gap
+        named = last and is_total(label.text) and not names_board(label.text)
+        graded, measured = (self._columns.of(role) for role in (Role.GRADE, Role.CALIPER))
+        described = any(one.index in cells for one in graded) and any(one.index in cells for one in measured)
+        return named and not described and self._neighbours.sum_up(row.index, cells)
+
+
+def _names_a_sum(text: str) -> bool:
+    word = text.strip(_AROUND)
+    signed = text.strip()[:1] in _MEAN and not any(map(str.isdigit, text))
+    return signed or any(phrases(section).whole(word) is not None for section in ("total", "no_firms"))
+
+
+_MEAN = ("Ø", "∅")
+_AROUND = " .:*()Ø∅"
