@@ -214,7 +214,9 @@ def _valued(columns: Sequence[HeadedColumn]) -> frozenset[int]:
     priced = frozenset(index for index, head in heads.items() if head is not None and (head.price or head.across))
     priced |= frozenset(column.index for column in columns if column.heads and is_bare_number(column.heads[-1]))
     # 'Each cwt' over figures says what they are per, where 'Unit' stands over such words.
-    per = frozenset(index for index, head in heads.items() if head is not None and head.role is Role.BASIS and head.unit)
+    per = frozenset(
+        index for index, head in heads.items() if head is not None and head.role is Role.BASIS and head.unit
+    )
     named = frozenset(index for index, head in heads.items() if head is not None and (head.named or head.unit))
     places = frozenset(index for index, head in heads.items() if head is not None and head.role is Role.DESTINATION)
     several = places if len(places) > 1 else frozenset()

@@ -16,7 +16,7 @@ from tracker.intake.values.orders.bracket_pieces import (
     VEHICLES,
     pieces_of,
 )
-from tracker.intake.values.orders.masses import POUNDS, TONS, Mass, alike, find_mass_units, mass_text
+from tracker.intake.values.orders.masses import POUNDS, TONS, Mass, alike, find_mass_units
 from tracker.intake.values.orders.weights_in_words import weights_in_figures
 from tracker.intake.words.lists import phrases
 from tracker.trade.quantities import MassUnit

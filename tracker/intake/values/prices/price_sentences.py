@@ -18,12 +18,12 @@ from tracker.intake.values.prices.basis import (
     basis_text,
     find_basis,
 )
-from tracker.intake.values.prices.worded_basis import names_costs, worded_basis
 from tracker.intake.values.prices.clauses_of_others import is_of_others, without_weights
 from tracker.intake.values.prices.currency import CurrencyReading, currency_text, find_currencies
 from tracker.intake.values.prices.exchange import beside_exchange
 from tracker.intake.values.prices.money import PriceUnit, find_price_unit
 from tracker.intake.values.prices.several_bases import bases_side_by_side, one_of
+from tracker.intake.values.prices.worded_basis import names_costs, worded_basis
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import between
 from tracker.trade.basis import Basis
