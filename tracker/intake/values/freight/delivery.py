@@ -6,6 +6,7 @@ from functools import cache, lru_cache
 from itertools import pairwise
 
 from tracker.intake.values.freight.delivered_free import free_for_all
+from tracker.intake.values.freight.delivery_charged import PARTS, costs_extra, sums_in
 from tracker.intake.values.prices.money import price_unit
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, words
@@ -39,7 +40,8 @@ def _terms() -> Phrases[str]:
 _CAPITALS_ONLY = frozenset({"for", "fas", "fot", "dat", "cip", "fab", "lab"})
 
 
-def _terms_in(text: str) -> list[Found[str]]:
+def terms_in(text: str) -> list[Found[str]]:
+    """The terms of delivery in a text, from left to right."""
     folded = fold(text)
     found = _terms().among(tokens(folded))
     volumes = phrases("delivered_volumes").find(text)
@@ -66,7 +68,7 @@ def find_delivery(text: str) -> Delivery | None:
     alone = phrases("delivery_alone").whole(text)
     if alone is not None:
         return Delivery(alone == "delivered", text.strip())
-    found = _terms_in(text)
+    found = terms_in(text)
     if not found:
         beside = _beside_unit(text)
         if beside is not None:
@@ -99,13 +101,25 @@ def _free_to_the_buyer(text: str, found: list[Found[str]]) -> bool:
 
 def _straight_from_its_works(text: str, found: list[Found[str]]) -> bool:
     """'Direkt ab Werk, frei Haus': which way board comes that is delivered; 'ab Werk, frei Haus' contradicts itself,
-    and 'direct ex mill or delivered' leaves it open."""
+    and 'direct ex mill or delivered' and 'direct ex mill, delivered $25/ST extra' leave it open."""
     away = [one for one in found if _meaning(text, one) == "collected"]
     rest = {_meaning(text, one) for one in found if one not in away}
     ahead = (text[: one.start].rstrip() for one in away)
     straight = all(any(lead.end == len(words) for lead in phrases("straight").find(words)) for words in ahead)
     either = any(match.value == "or" for match in phrases("range").find(text))
-    return bool(away) and rest == {"delivered"} and straight and not either
+    return bool(away) and rest == {"delivered"} and straight and not either and not _has_its_price(text, found)
+
+
+def _has_its_price(text: str, found: list[Found[str]]) -> bool:
+    """One of the terms has an amount or a surcharge of its own beside it."""
+    start = 0
+    for end in (*(stop.start() for stop in PARTS.finditer(text)), len(text)):
+        own = [replace(one, start=one.start - start, end=one.end - start) for one in found if start <= one.start < end]
+        part = text[start:end]
+        if (own and sums_in(part)) or costs_extra(part, own):
+            return True
+        start = end
+    return False
 
 
 def _to_who_asked(text: str, found: list[Found[str]]) -> bool:
@@ -254,7 +268,7 @@ _LONGEST_NAME = 3
 @lru_cache(maxsize=4096)
 def delivery_text(text: str) -> Delivery | None:
     """A cell that is a delivery term, perhaps with a place behind it: 'DAP Falun', 'FOB mill', 'ex works'."""
-    found = _terms_in(text)
+    found = terms_in(text)
     if (not found or found[0].start > 0) and phrases("delivery_alone").whole(text) is None:
         return None
     return find_delivery(text)

@@ -7,7 +7,8 @@ from functools import lru_cache
 
 from tracker.intake.values.boards.grade import find_grade
 from tracker.intake.values.figures.numbers_in_words import says_unread_number
-from tracker.intake.values.freight.delivery import Delivery, find_delivery, priced_at_its_store
+from tracker.intake.values.freight.delivery import Delivery, find_delivery, priced_at_its_store, terms_in
+from tracker.intake.values.freight.delivery_charged import costs_extra
 from tracker.intake.values.freight.freight_of_orders import of_some_orders
 from tracker.intake.values.freight.relieved_charges import no_charges
 from tracker.intake.values.notes.clauses import clauses
@@ -38,7 +39,7 @@ def freight_of_prices(text: str) -> Delivery | None:
 def _on_a_condition(clause: str) -> bool:
     """'Delivered at cost', 'free delivery within 50 km', 'delivered prices on request': not every price includes it."""
     parts = [part for part in re.split(r",(?!\d)", clause) if find_delivery(part) or phrases("charges").find(part)]
-    told = (_charged, _within_a_reach, _of_full_loads, of_some_orders)
+    told = (_charged, _at_an_extra, _within_a_reach, _of_full_loads, of_some_orders)
     return any(tells(part) for part in parts for tells in told)
 
 
@@ -81,6 +82,12 @@ def _charged(part: str) -> bool:
         if not any(one.start <= match.start < one.end for one in conditions)
     }
     return bool(conditions) and (not named or "freight" in named)
+
+
+def _at_an_extra(part: str) -> bool:
+    """'Lieferung frei Haus gegen 20 EUR/t': the prices without it are not delivered."""
+    delivered = [term for term in terms_in(part) if term.value == "delivered"]
+    return bool(delivered) and costs_extra(part, delivered)
 
 
 _DISTANCE = re.compile(r"\s*(?:a |of |de |von |av )?\d+\s?(?:km|kilomet\w+|miles?|mi)\b")
