@@ -7,6 +7,7 @@ from itertools import pairwise
 
 from tracker.intake.values.freight.delivered_free import free_for_all
 from tracker.intake.values.freight.delivery_charged import PARTS, costs_extra, sums_in
+from tracker.intake.values.notes.clauses import COMMA, clauses
 from tracker.intake.values.prices.money import price_unit
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import phrases, words
@@ -107,19 +108,13 @@ def _straight_from_its_works(text: str, found: list[Found[str]]) -> bool:
     ahead = (text[: one.start].rstrip() for one in away)
     straight = all(any(lead.end == len(words) for lead in phrases("straight").find(words)) for words in ahead)
     either = any(match.value == "or" for match in phrases("range").find(text))
-    return bool(away) and rest == {"delivered"} and straight and not either and not _has_its_price(text, found)
+    return bool(away) and rest == {"delivered"} and straight and not either and not _has_its_price(text)
 
 
-def _has_its_price(text: str, found: list[Found[str]]) -> bool:
+def _has_its_price(text: str) -> bool:
     """One of the terms has an amount or a surcharge of its own beside it."""
-    start = 0
-    for end in (*(stop.start() for stop in PARTS.finditer(text)), len(text)):
-        own = [replace(one, start=one.start - start, end=one.end - start) for one in found if start <= one.start < end]
-        part = text[start:end]
-        if (own and sums_in(part)) or costs_extra(part, own):
-            return True
-        start = end
-    return False
+    told = ((part, terms_in(part)) for part in PARTS.split(text))
+    return any((terms and sums_in(part)) or costs_extra(part, terms) for part, terms in told)
 
 
 def _to_who_asked(text: str, found: list[Found[str]]) -> bool:
@@ -195,13 +190,17 @@ def _by_place(text: str) -> Delivery | None:
 def priced_at_its_store(text: str) -> Delivery | None:
     """'Preise in EUR/kg ab Lager': of prices it says from where, and not only how soon, as 'Lieferzeit sofort ab Lager'
     behind another sentence does."""
-    for match in phrases("delivery_places").find(text):
-        behind, before = text[match.end :].lstrip(), text[: match.start].rstrip(" ,")
-        part = re.split(r",(?!\d)|;|\.\s(?=[^\W\d_])", before)[-1].strip()
+    return next((said for clause in clauses(text) if (said := _priced_at_a_store(clause)) is not None), None)
+
+
+def _priced_at_a_store(clause: str) -> Delivery | None:
+    for match in phrases("delivery_places").find(clause):
+        behind, before = clause[match.end :].lstrip(), clause[: match.start].rstrip(" ,")
+        part = COMMA.split(before)[-1].strip()
         unit = price_unit(part)
         priced = bool(phrases("price_words").find(part)) or (unit is not None and unit.currency is not None)
-        if match.value == "collected" and priced and behind[:1] in ("", ".", ",", ";", ")"):
-            return Delivery(False, text[match.start : match.end])
+        if match.value == "collected" and priced and behind[:1] in ("", ".", ",", ")"):
+            return Delivery(False, clause[match.start : match.end])
     return None
 
 
@@ -218,7 +217,10 @@ def _from_own_place(text: str) -> Delivery | None:
 
 
 def _are_names(words_between: list[str]) -> bool:
-    return all(word[0].isupper() for word in words_between)
+    """'Port Hull', and not the 'VAT' of 'ex VAT mill', the 'Stock' of 'ex Stock store' or what a comma follows."""
+    name = " ".join(words_between)
+    capitals = all(word[0].isupper() for word in words_between) and not any(sign in name for sign in ",;:")
+    return capitals and not any(phrases(section).find(name) for section in ("taxes", "tax", "charges", "stores"))
 
 
 def _free(text: str) -> Delivery | None:
