@@ -39,7 +39,8 @@ def test_smaller_orders_go_without_something(note):
     "note",
     [
         "Orders under 3,000 kg are not accepted, prices are net.", "Nothing under 3,000 kg is accepted.",
-        "No order accepted under 3,000 kg, all prices delivered.", "We cannot accept orders of less than 3,000 kg per item",
+        "No order accepted under 3,000 kg, all prices delivered.",
+        "We cannot accept orders of less than 3,000 kg per item",
         "Unter 3 t liefern wir nicht, Preise frei Haus.", "Les commandes de moins de 3 t ne peuvent être acceptées.",
         "Pedidos inferiores a 3 t no se aceptan, precios netos.", "Vi tillverkar inte under 3 ton.",
     ],
@@ -51,7 +52,8 @@ def test_what_else_is_told_behind_a_comma_changes_nothing(note):
 @pytest.mark.parametrize(
     "note",
     [
-        "Rolls under 3,000 kg cannot be made.", "Returns under 300 kg cannot be taken.", "Claims under 300 kg are refused",
+        "Rolls under 3,000 kg cannot be made.", "Returns under 300 kg cannot be taken.",
+        "Claims under 300 kg are refused",
         "Reklamationen unter 300 kg können nicht angenommen werden.", "Retours de moins de 300 kg refusés.",
         "Devoluciones inferiores a 300 kg no se admiten.", "Reklamationer under 300 kg kan inte tas emot.",
     ],
@@ -63,8 +65,10 @@ def test_what_is_refused_and_is_no_order_bounds_none(note):
 @pytest.mark.parametrize(
     "note",
     [
-        "Orders under 3,000 kg cannot be made in less than 6 weeks.", "Orders under 3,000 kg cannot be taken on our truck.",
-        "Orders under 3,000 kg cannot be filled from the mill, only from stock.", "Kein Auftrag unter 3 t geht per Bahn.",
+        "Orders under 3,000 kg cannot be made in less than 6 weeks.",
+        "Orders under 3,000 kg cannot be taken on our truck.",
+        "Orders under 3,000 kg cannot be filled from the mill, only from stock.",
+        "Kein Auftrag unter 3 t geht per Bahn.",
         "No podemos atender pedidos de menos de 3 t en 2 semanas.", "Ningún pedido inferior a 3 t viaja por tren.",
     ],
 )  # fmt: skip
@@ -76,7 +80,8 @@ def test_orders_refused_on_some_terms_are_taken_on_others(note):
     ("note", "kg"),
     [
         ("We sell 3,000 kg as a minimum.", 3000), ("Wir fertigen 3 t als Mindestmenge je Sorte.", 3000),
-        ("Commande de 3 t au minimum", 3000), ("Pedidos de 3 t como mínimo", 3000), ("Order om 3 ton som minimum", 3000),
+        ("Commande de 3 t au minimum", 3000), ("Pedidos de 3 t como mínimo", 3000),
+        ("Order om 3 ton som minimum", 3000),
         ("Annual volume 500 t as a minimum.", None), ("Rebate tier: 100 t as a minimum.", None),
         ("We keep 20,000 kg as a minimum of each grade in stock.", None), ("3,000 kg is the minimum charge.", None),
         ("Core strength 500 kg as a minimum", None), ("3,000 kg is a minimum, less on request.", None),

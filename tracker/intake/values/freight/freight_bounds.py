@@ -6,6 +6,7 @@ A discount, a lead time or a bonus that hangs on an order size bounds itself: 'F
 import re
 from collections.abc import Iterable
 
+from tracker.intake.values.changes.discounts import names_discount
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.freight.freight_of_orders import of_some_orders
 from tracker.intake.values.notes.clauses import COMMA
@@ -45,7 +46,8 @@ def _has_its_own_term(part: str) -> bool:
     return (
         (sent is not None and sent.value == "sent")
         or find_lead(part) is not None
-        or any(phrases(section).find(part) for section in ("discounts", "reductions", "yearly", "own_terms"))
+        or names_discount(part)
+        or any(phrases(section).find(part) for section in ("reductions", "yearly", "own_terms"))
     )
 
 

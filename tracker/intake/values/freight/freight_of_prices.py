@@ -19,6 +19,7 @@ from tracker.intake.values.prices.basis import ton_definition
 from tracker.intake.values.times.lead_sentences import find_lead
 from tracker.intake.words.fold import fold, tokens
 from tracker.intake.words.lists import pattern, phrases
+from tracker.intake.words.phrases import tokens_of
 
 
 @lru_cache(maxsize=8192)
@@ -103,11 +104,14 @@ def _of_samples(part: str) -> bool:
 
 
 def _of_damaged_goods(part: str) -> bool:
+    """The state that they come in stands right beside the word for it."""
     said = find_delivery(part)
-    states = phrases("damaged").find(part) if said is not None and said.delivered else []
-    place = part.find(said.words) if said is not None else 0
-    end = place + len(said.words) if said is not None else 0
-    return any(not part[end : one.start].strip() or not part[one.end : place].strip() for one in states)
+    if said is None or not said.delivered:
+        return False
+    before, _, behind = part.partition(said.words)
+    states = phrases("damaged")
+    ahead = any(match.end == len(before.rstrip()) for match in states.find(before))
+    return ahead or states.at(tokens_of(behind.lstrip()), 0) is not None
 
 
 def _tells_of_packing(clause: str) -> bool:

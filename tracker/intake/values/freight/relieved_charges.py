@@ -164,22 +164,21 @@ def _subject(part: str, named: list[_Named], said: Found[str]) -> _Subject:
         # 'It has ended', and not 'the season has ended'.
         return _Subject.ANOTHER if _rest(ahead) else _Subject.CHARGE
     stands_alone = not _rest(ahead[: before[0].start])
-    behind = _AMOUNT_AHEAD.sub("", ahead[before[-1].end :]).strip(" :,()–-")
-    led = phrases("ended_charge").at(tokens_of(behind), 0)
-    alone = not behind or (led is not None and (led.value in ("behind", "both") or led.end == len(behind)))
+    behind = _AMOUNT.sub(" ", ahead[before[-1].end :]).strip(" :,()–-")
+    led = phrases("behind_ended").at(tokens_of(behind), 0)
+    alone = not behind or (led is not None and (led.value == "leads" or led.end == len(behind)))
     return _Subject.CHARGE if stands_alone and alone else _Subject.UNKNOWN
 
 
 def _rest(words: str) -> str:
     """What is left of them without those that may stand ahead of a charge that is itself said to have ended."""
-    found = [match for match in phrases("ended_charge").find(words) if match.value in ("ahead", "both", "either")]
+    found = phrases("ahead_of_ended").find(words)
     spans = [*(match.span for match in found), *((day.start, day.end) for day in find_dates(words))]
-    return blanked(words, spans).strip(" :,()–-")
+    return _AMOUNT.sub(" ", blanked(words, spans)).strip(" :,()–-")
 
 
-_AMOUNT_AHEAD = re.compile(
-    r"^\s*[:(]?\s*(?:[A-Z]{3}\s?|[$€£]\s?)?\d[\d.,]*\s?(?:%|[$€£]|[A-Z]{3}\b)?\s?(?:/\s?\w+\b)?"
-)
+_AMOUNT = re.compile(r"(?:[A-Z]{3}\s?|[$€£]\s?)?\d[\d.,]*\s?(?:%|[$€£]|[A-Z]{3}\b)?\s?(?:/\s?\w+\b)?")
+"""'The 4 % energy surcharge', 'the surcharge of $30/ST'."""
 
 
 def _subjects(part: str, named: list[_Named], said: Found[str]) -> list[_Named]:

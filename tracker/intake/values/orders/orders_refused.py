@@ -6,22 +6,21 @@ under 5,000 lb cannot be taken on our truck' and 'no order under 5 t is delivere
 
 from tracker.intake.values.boards.caliper import find_calipers
 from tracker.intake.values.boards.grade import find_grade
+from tracker.intake.values.changes.discounts import names_discount
 from tracker.intake.values.freight.delivery import find_delivery
 from tracker.intake.values.notes.clauses import COMMA
 from tracker.intake.values.orders.masses import Mass, find_masses
 from tracker.intake.words.lists import phrases
 from tracker.intake.words.phrases import Found, blanked
 
-_OF_MONEY = ("charges", "discounts", "price_words")
-"""What smaller orders may go without, or pay."""
+_OF_MONEY = ("charges", "price_words")
+"""What smaller orders may pay."""
 _STOPS = " ,:;.!()[]–-"
 
 
 def speaks_of_money(text: str) -> bool:
     """It names a charge, a discount or prices."""
-    return any(
-        match.value != "handed_in" for section in _OF_MONEY for match in phrases(section).find(text)
-    )
+    return names_discount(text) or any(phrases(section).find(text) for section in _OF_MONEY)
 
 
 def refuses_small(clause: str) -> bool:

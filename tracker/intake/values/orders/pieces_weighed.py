@@ -1,8 +1,9 @@
 """Orders told in rolls or pallets with what one of them weighs: '2 Rollen, Rollengewicht 750 kg', '3 skids of 1 t'.
 
 So many times that weight is ordered. '3 pallets (2,400 kg)', '3 pallets = 2,400 kg' and '3 pallets of 2,400 kg in all'
-say what all of them weigh, '5 skids of 2,000 lb, total 10,000 lb' says both, and '2 rolls or 750 kg' another order. '2 Rollen mit 1.500 kg' may say either, and so do
-'8 Paletten zu 4 t', for no pallet carries that: then both are readings of the weight.
+say what all of them weigh, '5 skids of 2,000 lb, total 10,000 lb' says both, and '2 rolls or 750 kg' another order. '2
+Rollen mit 1.500 kg' may say either, and so do '8 Paletten zu 4 t', for no pallet carries that: then both are readings
+of the weight.
 """
 
 import re
