@@ -42,6 +42,7 @@ def test_smaller_orders_go_without_something(note):
         "No order accepted under 3,000 kg, all prices delivered.",
         "We cannot accept orders of less than 3,000 kg per item",
         "Unter 3 t liefern wir nicht, Preise frei Haus.", "Les commandes de moins de 3 t ne peuvent être acceptées.",
+        "We cannot run less than 3,000 kg of an item.", "On ne fabrique pas moins de trois tonnes d'une sorte.",
         "Pedidos inferiores a 3 t no se aceptan, precios netos.", "Vi tillverkar inte under 3 ton.",
     ],
 )  # fmt: skip
@@ -67,6 +68,7 @@ def test_what_is_refused_and_is_no_order_bounds_none(note):
     [
         "Orders under 3,000 kg cannot be made in less than 6 weeks.",
         "Orders under 3,000 kg cannot be taken on our truck.",
+        "We cannot run less than 3,000 kg on our sheeter.",
         "Orders under 3,000 kg cannot be filled from the mill, only from stock.",
         "Kein Auftrag unter 3 t geht per Bahn.",
         "No podemos atender pedidos de menos de 3 t en 2 semanas.", "Ningún pedido inferior a 3 t viaja por tren.",
